@@ -1,0 +1,242 @@
+"""What the program takes for granted where a plan is silent; each thing taken is listed for `check`."""
+
+from dataclasses import dataclass
+from datetime import UTC, datetime, timedelta
+from zoneinfo import ZoneInfo
+
+from dateutil.relativedelta import relativedelta
+
+from board.kitchen.jobs import JOB_MINUTES, USUAL_JOBS
+from board.plan.durations import Attention, Spread, short
+from board.plan.links import EATEN_MINUTES, Link, Linked, Node, clear_id, eaten_minutes, serve_id
+from board.plan.model import Plan, Way, Work
+from board.plan.stations import ACCEPTS_EITHER_SIDE, Keep, Station
+from board.plan.when import instant
+
+KEEPS_MINUTES = 120  # in the room; the usual two-hour limit for perishable food (USDA FSIS)
+BEST_WITHIN_MINUTES = 15  # for a hot dish before it is served; common practice, no source
+SERVE_MINUTES = 5
+CLEAR_MINUTES = 5
+SEAT_MINUTES = 5
+MAY_SLIP_MINUTES = 10
+OVEN_ATTENDED = Attention(start=2, end=2)
+STORED_ATTENDED = Attention(start=2)
+
+
+@dataclass(frozen=True, slots=True)
+class FilledWay:
+    """One way to do a piece of work, nothing left open."""
+
+    on: Station
+    takes: Spread
+    attended: Attention
+    keeps: Keep | None
+
+
+@dataclass(frozen=True, slots=True)
+class Task:
+    """A piece of work ready for the timetable."""
+
+    node: Node
+    ways: tuple[FilledWay, ...]
+    best_within: int | None = None
+
+    @property
+    def work(self) -> Work | None:
+        return self.node.work
+
+
+@dataclass(frozen=True, slots=True)
+class CourseWanted:
+    """A course with its times filled. `wanted` in UTC; minutes for the rest."""
+
+    name: str
+    serve: str  # ids of the serving and the clearing
+    clear: str
+    wanted: datetime
+    eaten: int
+    may_slip: int
+    standing: bool
+
+
+@dataclass(frozen=True)
+class Filled:
+    """All tasks by id, their links, the courses, when guests arrive (UTC), and what was assumed."""
+
+    tasks: dict[str, Task]
+    links: tuple[Link, ...]
+    courses: tuple[CourseWanted, ...]
+    arrive: datetime
+    assumed: tuple[str, ...]
+
+
+class _Assumed:
+    """Collects what was assumed; the same assumption about several steps becomes one line."""
+
+    def __init__(self) -> None:
+        self.about: dict[str, list[str]] = {}
+
+    def say(self, what: str, who: str) -> None:
+        self.about.setdefault(what, []).append(who)
+
+    def lines(self) -> tuple[str, ...]:
+        return tuple(f"{what}: {', '.join(who)}" if who != [""] else what for what, who in self.about.items())
+
+
+def fill(plan: Plan, linked: Linked) -> Filled:
+    """The plan with every open value filled."""
+    assumed = _Assumed()
+    zone = ZoneInfo(plan.zone)
+    arrive = instant(plan.date, plan.arrive, zone)
+    to_serve = {link.first for link in linked.links if link.second.startswith("serve/")}
+    tasks = {
+        node.id: _task(plan, node, assumed, served_next=node.id in to_serve) for node in linked.nodes.values()
+    }
+    courses = _courses(plan, zone, arrive, assumed)
+    _kitchen(plan, assumed)
+    return Filled(tasks, tuple(linked.links), courses, arrive, assumed.lines())
+
+
+def _task(plan: Plan, node: Node, assumed: _Assumed, *, served_next: bool) -> Task:
+    work = node.work
+    if work is None:
+        return Task(node, (_own_way(plan, node, assumed),))
+    base = _way(work, work, node, assumed)
+    ways = (base, *(_way(way, work, node, assumed) for way in work.or_))
+    best = work.best_within
+    if best is None and served_next and base.on.place in ("oven", "stovetop"):
+        best = BEST_WITHIN_MINUTES
+        assumed.say(f"served within {BEST_WITHIN_MINUTES} min of being ready, if it can be", node.name)
+    return Task(node, ways, best)
+
+
+def _own_way(plan: Plan, node: Node, assumed: _Assumed) -> FilledWay:
+    """How the program's own nodes are done: guests arrive, guests to the table, serve, clear."""
+    minutes = 0
+    if node.kind == "seat":
+        minutes = SEAT_MINUTES
+        assumed.say(f"{minutes} min to bring the guests to the table", "")
+    elif node.kind in ("serve", "clear"):
+        course = plan.courses[int(node.loc[1])]
+        given = course.serve if node.kind == "serve" else course.clear
+        usual = SERVE_MINUTES if node.kind == "serve" else CLEAR_MINUTES
+        minutes = usual if given is None else given
+        if given is None:
+            what = "to plate and carry a course" if node.kind == "serve" else "to clear a course"
+            assumed.say(f"{usual} min {what}", course.course)
+    return FilledWay(Station(place="front-of-house"), _exactly(minutes), Attention(whole=True), None)
+
+
+def _exactly(minutes: int) -> Spread:
+    return Spread(low=minutes, likely=minutes, high=minutes)
+
+
+def _way(way: Way, work: Work, node: Node, assumed: _Assumed) -> FilledWay:
+    """One way, filled first from the step's main way, then from what is usual."""
+    usual = USUAL_JOBS.get(node.name.casefold()) if node.kind == "job" else None
+    on = way.on or work.on
+    if on is None and usual is not None and usual.fridge_minutes:
+        on = Station(place="fridge")
+        assumed.say("needs no fridge room worth counting", node.name)
+    elif on is None:
+        on = Station(place="front-of-house" if node.kind == "job" else "worktop")
+    on = _amounts(on, node.name, assumed)
+    takes = way.takes or work.takes
+    if takes is None:
+        minutes = max(usual.minutes, usual.fridge_minutes) if usual else JOB_MINUTES
+        takes = _exactly(minutes)
+        assumed.say(f"takes {short(minutes)}", node.name)
+    attended = way.attended or (work.attended if way.on is None or work.on is None or way.on.lane == work.on.lane else None)
+    if attended is None:
+        attended = _attended(on, usual.minutes if usual and usual.fridge_minutes else None, node, assumed)
+    keeps = way.keeps or work.keeps
+    if keeps is None and node.kind == "step":
+        keeps = Keep(minutes=KEEPS_MINUTES, where=Station(place="room"))
+        assumed.say(f"keeps {short(KEEPS_MINUTES)} in the room", node.name)
+    elif keeps is not None:
+        keeps = Keep(minutes=keeps.minutes, where=_amounts(keeps.where, node.name, assumed))
+    return FilledWay(on, takes, attended, keeps)
+
+
+def _amounts(on: Station, name: str, assumed: _Assumed) -> Station:
+    update: dict[str, int] = {}
+    if on.place == "oven" and on.shelves is None:
+        update["shelves"] = 1
+        assumed.say("takes 1 shelf", name)
+    if on.place == "stovetop" and on.rings is None:
+        update["rings"] = 1
+        assumed.say("takes 1 ring", name)
+    if on.heat is not None and not on.heat.range_given:
+        assumed.say(f"accepts {ACCEPTS_EITHER_SIDE:g} °C either side of its setting", name)
+    return on.model_copy(update=update) if update else on
+
+
+def _attended(on: Station, stored: int | None, node: Node, assumed: _Assumed) -> Attention:
+    if stored is not None:
+        return Attention(start=stored)
+    if on.place == "oven":
+        assumed.say("needs hands 2 min at the start and 2 min at the end", node.name)
+        return OVEN_ATTENDED
+    if on.place in ("fridge", "freezer"):
+        assumed.say("needs hands 2 min at the start", node.name)
+        return STORED_ATTENDED
+    if on.place == "stovetop":
+        assumed.say("needs hands all the time", node.name)
+    return Attention(whole=True)
+
+
+def _courses(plan: Plan, zone: ZoneInfo, arrive: datetime, assumed: _Assumed) -> tuple[CourseWanted, ...]:
+    found: list[CourseWanted] = []
+    for course in plan.courses:
+        if course.eaten_in is None:
+            assumed.say(f"eaten in {EATEN_MINUTES} min", course.course)
+        if course.may_slip is None:
+            assumed.say(f"may go out up to {MAY_SLIP_MINUTES} min late", course.course)
+        found.append(
+            CourseWanted(
+                name=course.course,
+                serve=serve_id(course.course),
+                clear=clear_id(course.course),
+                wanted=_wanted(plan, zone, arrive, found, len(found)),
+                eaten=eaten_minutes(course),
+                may_slip=MAY_SLIP_MINUTES if course.may_slip is None else course.may_slip,
+                standing=course.standing,
+            )
+        )
+    return tuple(found)
+
+
+def _wanted(plan: Plan, zone: ZoneInfo, arrive: datetime, before: list[CourseWanted], index: int) -> datetime:
+    at = plan.courses[index].at
+    if at.clock is not None:
+        moment = instant(plan.date, at.clock, zone)
+        if moment < arrive and is_small_hours(at.clock):
+            moment = instant(plan.date + relativedelta(days=1), at.clock, zone)
+        return moment
+    assert at.after is not None
+    gap = timedelta(minutes=at.after.minutes)
+    if at.after.course_before:
+        return before[-1].wanted + gap
+    if at.after.course is not None:
+        return next(c for c in before if serve_id(c.name) == serve_id(at.after.course)).wanted + gap
+    return arrive + gap
+
+
+def is_small_hours(clock: str) -> bool:
+    """A course at `0:15` after an evening arrival is past midnight."""
+    return clock < "06:00"
+
+
+def _kitchen(plan: Plan, assumed: _Assumed) -> None:
+    for name, oven in plan.kitchen.ovens.items():
+        if oven.heats is None:
+            assumed.say("heats from cold to 175 °C in 15 min", name)
+        if oven.cools is None:
+            assumed.say("cools from 200 to 120 °C in 25 min", name)
+    if "kitchen" not in plan.model_fields_set:
+        assumed.say("an ordinary kitchen: one oven with two shelves, four rings", "")
+
+
+def midnight(plan: Plan) -> datetime:
+    """When the event's day begins, in UTC."""
+    return instant(plan.date, "00:00", ZoneInfo(plan.zone)).astimezone(UTC)

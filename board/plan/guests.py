@@ -1,0 +1,51 @@
+"""Guests by name or number, with what they must not or do not eat: `Ines, no tree nuts`; `6 others`."""
+
+import re
+from typing import Annotated, Literal
+
+from pydantic import BaseModel, ConfigDict, Field
+
+from board.plan.phrase import Phrase, near
+
+Diet = Literal[
+    "vegetarian", "vegan", "pescatarian", "halal", "kosher", "coeliac", "lactose-free", "pregnant", "alcohol-free"
+]
+DIETS: tuple[str, ...] = (
+    "vegetarian", "vegan", "pescatarian", "halal", "kosher", "coeliac", "lactose-free", "pregnant", "alcohol-free",
+)  # fmt: skip
+
+
+class Guest(BaseModel):
+    """One guest, or several who need nothing special."""
+
+    model_config = ConfigDict(extra="forbid", frozen=True)
+
+    name: str = Field(min_length=1)
+    count: int = Field(default=1, ge=1, le=200)
+    avoids: tuple[str, ...] = ()
+    diets: tuple[Diet, ...] = ()
+
+
+def parse_guest(text: str) -> dict[str, object]:
+    """Name or number first, then diets and `no …`, with commas between. Raises ValueError."""
+    name, *rest = (p.strip() for p in text.split(","))
+    avoids: list[str] = []
+    diets: list[str] = []
+    for piece in rest:
+        bare = re.sub(r"^(?:is|are)\s+", "", piece)
+        if match := re.fullmatch(r"(?:no|not|without|allergic to|allergy to|avoids)\s+(.+)", bare, re.IGNORECASE):
+            avoids.append(match[1])
+        elif bare.lower() in DIETS:
+            diets.append(bare.lower())
+        else:
+            raise ValueError(
+                f"{piece!r} is not a diet the program knows; write for example no walnuts, or one of "
+                f"{', '.join(DIETS)}.{near(bare, DIETS)}"
+            )
+    counted = re.fullmatch(r"(\d+)(?:\s+(.*))?", name)
+    if counted:
+        return {"name": counted[2] or "guests", "count": int(counted[1]), "avoids": avoids, "diets": diets}
+    return {"name": name, "avoids": avoids, "diets": diets}
+
+
+GuestLine = Annotated[Guest, Phrase(parse_guest, "Ines, no tree nuts")]

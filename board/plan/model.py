@@ -1,0 +1,261 @@
+"""The plan: what the host writes. Frozen pydantic models; unknown keys are refused.
+
+A key in the file is the field's name with spaces for underscores. Defaults that the program assumes are None
+here and are filled, and listed, in `assume.py`; so a Plan says only what its host said.
+"""
+
+import re
+from datetime import date
+from typing import Annotated, Any
+
+from pydantic import AfterValidator, BaseModel, BeforeValidator, ConfigDict, Field, model_validator
+
+from board.plan.durations import Attended, Minutes, Takes, parse_minutes
+from board.plan.guests import GuestLine
+from board.plan.phrase import Phrase
+from board.plan.quantities import IngredientLine
+from board.plan.stations import HeatRate, Keeps, On, parse_celsius, parse_cools, parse_heats
+from board.plan.when import (
+    Day,
+    DaySpan,
+    Moment,
+    Span,
+    parse_clock,
+    parse_date,
+    parse_day,
+    parse_day_span,
+    parse_moment,
+    parse_spans,
+    parse_zone,
+)
+
+Celsius = Annotated[float, Phrase(parse_celsius, "74 C")]
+Clock = Annotated[str, Phrase(parse_clock, "19:30")]
+Words = Annotated[str, Field(min_length=1, max_length=300)]
+DayWord = Annotated[Day, Phrase(parse_day, "day before")]
+
+
+def _one_or_many(value: Any) -> Any:
+    """`after: x` is read like `after: [x]`."""
+    return value if isinstance(value, list) or value is None else [value]
+
+
+class PlanModel(BaseModel):
+    """What all parts of a plan share."""
+
+    model_config = ConfigDict(
+        extra="forbid",
+        frozen=True,
+        alias_generator=lambda name: name.rstrip("_").replace("_", " "),
+    )
+
+
+class Oven(PlanModel):
+    """One oven: how many shelves, how hot it goes, how fast it heats and cools. °C."""
+
+    shelves: int = Field(default=2, ge=1, le=20)
+    low: Celsius = 50.0
+    high: Celsius = 250.0
+    heats: Annotated[HeatRate, Phrase(parse_heats, "15 min to 180 C")] | None = None
+    cools: Annotated[HeatRate, Phrase(parse_cools, "25 min from 200 to 120 C")] | None = None
+
+    @model_validator(mode="after")
+    def _in_order(self) -> "Oven":
+        if self.low >= self.high:
+            raise ValueError("an oven's low must lie below its high")
+        return self
+
+
+def _litres(text: str) -> float:
+    match = re.fullmatch(r"(\d+(?:[.,]\d+)?)\s*(?:l|litres?|liters?)", text, re.IGNORECASE)
+    if match is None:
+        raise ValueError(f"{text!r} is not an amount of room; write for example 45 litres")
+    return float(match[1].replace(",", "."))
+
+
+Litres = Annotated[float, Phrase(_litres, "45 litres")]
+
+
+def _ovens(value: Any) -> Any:
+    """`ovens: 1` is one oven called oven; `ovens: 2` are called oven 1 and oven 2."""
+    if isinstance(value, int) and not isinstance(value, bool):
+        if not 0 <= value <= 10:
+            raise ValueError(f"{value} ovens? Write how many there are, 0 to 10")
+        return {"oven": {}} if value == 1 else {f"oven {n + 1}": {} for n in range(value)}
+    if isinstance(value, dict):
+        return {name: {} if oven is None else oven for name, oven in value.items()}
+    return value
+
+
+class Kitchen(PlanModel):
+    """What there is to cook with."""
+
+    ovens: Annotated[dict[str, Oven], BeforeValidator(_ovens, json_schema_input_type=int | dict[str, Oven])] = {"oven": Oven()}
+    rings: int = Field(default=4, ge=0, le=20)
+    fridge: Litres | None = None
+    freezer: Litres | None = None
+    tools: dict[str, Annotated[int, Field(ge=1, le=1000)]] = {}
+
+
+def _is_day(text: str) -> str:
+    parse_day(text)
+    return text
+
+
+class Hand(PlanModel):
+    """A person who can work: their hours by day, and when they are away from it."""
+
+    hours: dict[Annotated[str, AfterValidator(_is_day)], Annotated[list[Span], Phrase(parse_spans, "17:30 - 22:00")]]
+    away: dict[str, Annotated[DaySpan, Phrase(parse_day_span, "sat 17:40 - 18:10")]] = {}
+
+
+class Ref(PlanModel):
+    """Another piece of work, with the least and most time between its end and this one's start. Minutes."""
+
+    step: Words
+    at_least: Minutes = 0
+    at_most: Minutes | None = None
+    at_once: bool = False
+
+
+_GAP = re.compile(r"(.*?)\s*,\s*(?:(at least|at most)\s+([^,]+)|(at once))", re.IGNORECASE)
+
+
+def parse_ref(text: str) -> dict[str, object]:
+    """`simmer the broth, at least 10 min, at most 2 h`; `bake the shells, at once`."""
+    found: dict[str, object] = {}
+    while match := _GAP.fullmatch(text.strip()):
+        text = match[1]
+        if match[4]:
+            found["at once"] = True
+        else:
+            found[match[2].lower()] = match[3].strip()
+    return {"step": text.strip(), **found}
+
+
+RefLine = Annotated[Ref, Phrase(parse_ref, "simmer the broth, at least 10 min")]
+Refs = Annotated[list[RefLine], BeforeValidator(_one_or_many, json_schema_input_type=RefLine | list[RefLine])]
+
+
+class Way(PlanModel):
+    """One way to do a step: where, how long, how much of it needs hands, how its result keeps."""
+
+    on: On | None = None
+    takes: Takes | None = None
+    attended: Attended | None = None
+    keeps: Keeps | None = None
+
+
+class Work(Way):
+    """What steps and jobs have in common."""
+
+    or_: Annotated[list[Way], BeforeValidator(_one_or_many, json_schema_input_type=Way | list[Way])] = []
+    after: Refs | None = None
+    before: Refs | None = None
+    best_within: Minutes | None = None
+    day: DayWord | None = None
+    not_before: Annotated[Moment, Phrase(parse_moment, "sat 14:00")] | None = None
+    not_after: Annotated[Moment, Phrase(parse_moment, "sat 17:00")] | None = None
+    who: Annotated[list[Words], BeforeValidator(_one_or_many, json_schema_input_type=str | list[str])] | None = None
+    look_for: Words | None = None
+    until: Celsius | None = None
+    call: Words | None = None
+    call_at_end: Words | None = None
+
+
+class Step(Work):
+    """One thing somebody does for a dish. Follows the step written before it unless `after` says otherwise."""
+
+    step: Words
+
+
+class Job(Work):
+    """Work that belongs to no dish: flowers, table, ice, candles, coats. `lay the table` alone is a job too."""
+
+    job: Words
+
+    @model_validator(mode="before")
+    @classmethod
+    def _one_line(cls, value: Any) -> Any:
+        return {"job": value} if isinstance(value, str) else value
+
+
+class Dish(PlanModel):
+    """What is on the plate."""
+
+    dish: Words
+    for_: int | None = Field(default=None, ge=1, le=500)
+    ingredients: list[IngredientLine] = []
+    steps: list[Step] = Field(min_length=1)
+
+
+class AfterCourse(BaseModel):
+    """So long after another course goes out (or after the guests arrive, where `course` is None). Minutes."""
+
+    model_config = ConfigDict(extra="forbid", frozen=True)
+
+    minutes: int
+    course: str | None = None
+    course_before: bool = False
+
+
+class CourseTime(BaseModel):
+    """When a course should stand before the guests: a clock time, or so long after something."""
+
+    model_config = ConfigDict(extra="forbid", frozen=True)
+
+    clock: Clock | None = None
+    after: AfterCourse | None = None
+
+
+def parse_course_time(text: str) -> dict[str, object]:
+    """`19:15`; `45 min after the course before`; `10 min after guests arrive`; `40 min after Broth`."""
+    match = re.fullmatch(r"(.+?)\s+after\s+(?:the\s+)?(.+)", text)
+    if match is None:
+        return {"clock": parse_clock(text)}
+    what = match[2].strip()
+    after: dict[str, object] = {"minutes": parse_minutes(match[1])}
+    if what in ("course before", "one before"):
+        after["course_before"] = True
+    elif not re.fullmatch(r"guests\s+arrive", what, re.IGNORECASE):
+        after["course"] = what
+    return {"after": after}
+
+
+class Course(PlanModel):
+    """What is served together. `serve` and `clear` are the minutes to plate and carry, and to take away."""
+
+    course: Words
+    at: Annotated[CourseTime, Phrase(parse_course_time, "19:15")]
+    eaten_in: Takes | None = None
+    may_slip: Minutes | None = None
+    serve: Minutes | None = None
+    clear: Minutes | None = None
+    standing: bool = False
+    dishes: list[Dish] = Field(min_length=1)
+
+
+class Air(PlanModel):
+    """Air temperature, °C, where it matters."""
+
+    indoors: Celsius | None = None
+    outdoors: Celsius | None = None
+
+
+class Plan(PlanModel):
+    """One event."""
+
+    event: Words
+    date: Annotated[date, Phrase(parse_date, "2026-11-28")]
+    zone: Annotated[str, Phrase(parse_zone, "Europe/Dublin")]
+    arrive: Clock
+    air: Air | None = None
+    guests: list[GuestLine] = Field(min_length=1)
+    kitchen: Kitchen = Kitchen()
+    hands: dict[str, Hand] = Field(min_length=1)
+    courses: list[Course] = Field(min_length=1)
+    jobs: list[Job] = []
+
+    @property
+    def guest_count(self) -> int:
+        return sum(guest.count for guest in self.guests)

@@ -1,0 +1,97 @@
+"""Ingredients as a cook writes them: `1.2 kg celeriac (veg)`, `2–3 tbsp oil`, `to taste salt`, `4 eggs`."""
+
+import re
+import unicodedata
+from fractions import Fraction
+from typing import Annotated
+
+from pydantic import BaseModel, ConfigDict, Field, model_validator
+
+from board.plan.phrase import Phrase
+
+# Kitchen units and the spellings read for each. Mass and volume; the rest count things.
+UNITS: dict[str, tuple[str, ...]] = {
+    "g": ("gram", "grams", "gr"),
+    "kg": ("kilo", "kilos", "kilogram", "kilograms"),
+    "oz": ("ounce", "ounces"),
+    "lb": ("lbs", "pound", "pounds"),
+    "ml": ("millilitre", "millilitres", "milliliter", "milliliters"),
+    "cl": ("centilitre", "centilitres"),
+    "l": ("litre", "litres", "liter", "liters"),
+    "tsp": ("teaspoon", "teaspoons"),
+    "tbsp": ("tablespoon", "tablespoons"),
+    "cup": ("cups",),
+    "fl oz": ("fluid ounce", "fluid ounces"),
+    "pinch": ("pinches",),
+    "handful": ("handfuls",),
+    "bunch": ("bunches",),
+    "sprig": ("sprigs",),
+    "clove": ("cloves",),
+    "stick": ("sticks",),
+    "slice": ("slices",),
+    "sheet": ("sheets",),
+    "bottle": ("bottles",),
+    "tin": ("tins", "can", "cans"),
+    "jar": ("jars",),
+    "pack": ("packs", "packet", "packets"),
+}
+_SPELLINGS = {spelling: unit for unit, others in UNITS.items() for spelling in (unit, *others)}
+_UNIT_WORD = "|".join(sorted((re.escape(s) for s in _SPELLINGS), key=len, reverse=True))
+_FIGURE = r"(?:\d+\s+\d+/\d+|\d+/\d+|\d+(?:[.,]\d+)?\s*[½⅓⅔¼¾⅛]?|[½⅓⅔¼¾⅛])"
+_AMOUNT = re.compile(
+    rf"({_FIGURE})\s*(?:(?:–|-|to)\s*({_FIGURE}))?\s*(?:({_UNIT_WORD})\b\.?)?\s*(?:of\s+)?(.*)", re.IGNORECASE
+)
+_UNCOUNTED = re.compile(r"(?:(to taste)[,]?|an?\s+(handful|pinch|bunch|sprig|splash|knob)(?:\s+of)?)\s+(.+)", re.IGNORECASE)
+_SECTION = re.compile(r"(.*?)\s*\(([^()]*)\)\s*$")
+
+
+class Ingredient(BaseModel):
+    """One thing to buy or find. `low` and `high` are equal for one figure, None for `to taste`; unit "" counts things."""
+
+    model_config = ConfigDict(extra="forbid", frozen=True)
+
+    food: str = Field(min_length=1)
+    low: float | None = None
+    high: float | None = None
+    unit: str = ""
+    section: str | None = None
+
+    @model_validator(mode="after")
+    def _sound(self) -> "Ingredient":
+        if self.low is not None and self.high is not None and not 0 < self.low <= self.high:
+            raise ValueError("an amount must be above zero, the lower figure first")
+        if self.unit and self.unit not in {*UNITS, "to taste", "splash", "knob"}:
+            raise ValueError(f"{self.unit!r} is not a unit of the kitchen; use {', '.join(UNITS)}")
+        return self
+
+
+def _figure(text: str) -> float:
+    text = text.replace(",", ".").strip()
+    vulgar = text[-1] if not text[-1].isdigit() and text[-1] != "." else ""
+    rest = text.removesuffix(vulgar).strip()
+    try:
+        total = sum((Fraction(piece) for piece in rest.split()), Fraction(0))
+    except ZeroDivisionError:
+        raise ValueError(f"{text!r} divides by zero") from None
+    return float(total) + (unicodedata.numeric(vulgar) if vulgar else 0.0)
+
+
+def parse_ingredient(text: str) -> dict[str, object]:
+    """The shop section stands in brackets at the end. Raises ValueError."""
+    section: dict[str, object] = {}
+    if match := _SECTION.fullmatch(text):
+        text, section = match[1], {"section": match[2]}
+    if match := _UNCOUNTED.fullmatch(text):
+        return {"food": match[3], "unit": (match[1] or match[2]).lower(), **section}
+    match = _AMOUNT.fullmatch(text)
+    if match is None:
+        raise ValueError(f"{text!r} has no amount; write for example 1.2 kg celeriac (veg) or to taste salt")
+    low = _figure(match[1])
+    high = _figure(match[2]) if match[2] else low
+    if not match[4].strip():
+        raise ValueError(f"{text!r} does not say of what; write for example 1.2 kg celeriac (veg)")
+    unit = _SPELLINGS[match[3].lower()] if match[3] else ""
+    return {"food": match[4].strip(), "low": low, "high": high, "unit": unit, **section}
+
+
+IngredientLine = Annotated[Ingredient, Phrase(parse_ingredient, "1.2 kg celeriac (veg)")]

@@ -1,0 +1,129 @@
+"""What is wanted, in strict order: hours kept, courses on time, nothing kept too long, hot food fresh,
+the host with the guests, a light day.
+
+Each aim is a sum to bring as low as it goes. Lateness and keeping bend here, so there is always an answer.
+"""
+
+from ortools.sat.python.cp_model import IntVar, LinearExpr, LinearExprT
+
+from board.timetable.cpsat.variables import JobVars, Variables
+from board.timetable.question import Question
+
+BEYOND_SLIP = 4  # a minute beyond what the host allows a course counts so many more
+
+
+class Aims:
+    """Builds each aim's sum, and the finishing touch that chooses among equals."""
+
+    def __init__(self, variables: Variables) -> None:
+        self.v = variables
+        self.model = variables.model
+        self.question = variables.question
+        self.hours = LinearExpr.sum([j.over * j.over_cost for j in variables.jobs])
+        self.courses = self._lateness()
+        self.keeps, self.freshness = self._waiting()
+        self.company = self._attended_after(question_arrives(self.question))
+        self.day = self._attended_after(self.question.day_begins)
+
+    def all(self) -> dict[str, LinearExprT]:
+        """By name, in the order of `answer.AIMS`."""
+        return {
+            "hours": self.hours,
+            "courses": self.courses,
+            "keeps": self.keeps,
+            "freshness": self.freshness,
+            "company": self.company,
+            "day": self.day,
+        }
+
+    def _above(self, amount: LinearExprT, name: str) -> IntVar:
+        """A variable at least `amount` and at least 0; minimised, it is the amount above zero."""
+        over = self.model.new_int_var(0, self.question.horizon, name)
+        self.model.add(over >= amount)
+        return over
+
+    def _lateness(self) -> LinearExprT:
+        terms: list[LinearExprT] = []
+        for serving in self.question.servings:
+            end = self.v.jobs[serving.job].end
+            terms.append(self._above(end - serving.wanted, f"late {serving.name}"))
+            terms.append(BEYOND_SLIP * self._above(end - serving.wanted - serving.slip, f"beyond {serving.name}"))
+        return LinearExpr.sum(terms)
+
+    def _waiting(self) -> tuple[LinearExprT, LinearExprT]:
+        """Minutes kept past a limit, and minutes a fresh dish stands past its best."""
+        kept: list[LinearExprT] = []
+        stale: list[LinearExprT] = []
+        for order in self.question.orders:
+            first, second = self.v.jobs[order.first], self.v.jobs[order.second]
+            wait = second.start - first.end
+            if not order.firm:
+                kept.append(self._above(order.least - wait, "too late for it"))
+            if order.most is not None and order.most > order.least:
+                kept.append(self._above(wait - order.most, "waits too long"))
+            kept += self._past_its_limit(first, wait)
+            if first.job.best_within is not None:
+                stale.append(self._above(wait - first.job.best_within, "past its best"))
+        return LinearExpr.sum(kept), LinearExpr.sum(stale)
+
+    def _past_its_limit(self, first: JobVars, wait: LinearExprT) -> list[LinearExprT]:
+        limits = [way.hold.limit if way.hold else None for way in first.job.ways]
+        if all(limit is None for limit in limits):
+            return []
+        past = self.model.new_int_var(0, self.question.horizon, "past its limit")
+        for limit, literal in zip(limits, first.ways, strict=True):
+            if limit is not None:
+                self.model.add(past >= wait - limit).only_enforce_if(literal)
+        return [past]
+
+    def _attended_after(self, moment: int) -> LinearExprT:
+        """Minutes of work that end after a moment and could lie before it. What only follows a course counts too."""
+        terms: list[LinearExprT] = []
+        for variables in self.v.jobs:
+            lengths: dict[int, int] = {}  # end of each part, from the job's start → its minutes, the longest way
+            for way in variables.job.ways:
+                for part in way.parts:
+                    end = part.offset + part.length
+                    lengths[end] = max(lengths.get(end, 0), part.length)
+            if variables.job.fixed is not None:
+                continue
+            for end, length in lengths.items():
+                after = self.model.new_bool_var(f"after {moment} {variables.job.id}")
+                self.model.add(variables.start <= moment - end).only_enforce_if(~after)
+                terms.append(after * length)
+        return LinearExpr.sum(terms)
+
+    def touch(self) -> LinearExprT:
+        """Among equals: things wait about as long as is comfortable, neither rushed nor stale; clearing is prompt."""
+        terms: list[LinearExprT] = []
+        follows = {order.first for order in self.question.orders}
+        for order in self.question.orders:
+            first, second = self.v.jobs[order.first], self.v.jobs[order.second]
+            if first.job.fixed is not None:
+                continue
+            cushion = comfortable_wait(first)
+            wait = second.start - first.end
+            if first.job.early:
+                continue
+            off = self.model.new_int_var(0, self.question.horizon, "off")
+            self.model.add(off >= wait - cushion - order.least)
+            self.model.add(2 * (cushion + order.least - wait) <= off)
+            terms.append(off)
+        for n, variables in enumerate(self.v.jobs):
+            if variables.job.early or n not in follows:
+                terms.append(variables.start)
+        return LinearExpr.sum(terms)
+
+
+def question_arrives(question: Question) -> int:
+    """The minute the guests arrive; the first serving's time where nobody does."""
+    fixed = [job.fixed for job in question.jobs if job.fixed is not None]
+    return min(fixed) if fixed else min((s.wanted for s in question.servings), default=0)
+
+
+def comfortable_wait(job: JobVars) -> int:
+    """Minutes a result may stand without anyone minding: a quarter of what it keeps, at most a quarter of an hour."""
+    limit = job.job.ways[0].hold.limit if job.job.ways[0].hold else 60
+    if job.job.best_within is not None:
+        limit = min(limit or 60, job.job.best_within * 2)
+    return min(15, (60 if limit is None else limit) // 4)

@@ -1,0 +1,89 @@
+"""What a run sheet had to give up, and why, each in one plain sentence. Pure."""
+
+from collections.abc import Iterator
+from datetime import datetime, timedelta
+from zoneinfo import ZoneInfo
+
+from board import words
+from board.plan.durations import short
+from board.plan.load import PlanFile
+from board.timetable.answer import Answer
+from board.timetable.question import Question
+from board.timetable.run_sheet import GivenUp, Slot
+from board.timetable.waits import end_of, way_of
+from board.timetable.windows import allowed_starts
+
+
+def given_up(file: PlanFile, question: Question, answer: Answer, slots: list[Slot]) -> Iterator[GivenUp]:
+    """In the order of the aims: hours, courses, keeping."""
+    teller = _Teller(file, question, answer, slots)
+    yield from teller.hours()
+    yield from teller.courses()
+    yield from teller.keeping()
+
+
+class _Teller:
+    def __init__(self, file: PlanFile, question: Question, answer: Answer, slots: list[Slot]) -> None:
+        self.question = question
+        self.answer = answer
+        self.slots = {slot.id: slot for slot in slots}
+        self.zone = ZoneInfo(file.plan.zone)
+        self.names = [task.node.name for task in file.filled.tasks.values()]
+
+    def clock(self, minute: int) -> str:
+        return words.day_and_clock((self.question.origin + timedelta(minutes=minute)).astimezone(self.zone))
+
+    def hours(self) -> Iterator[GivenUp]:
+        for n, job in enumerate(self.question.jobs):
+            way, who = way_of(self.question, self.answer, n), self.answer.who[n]
+            hand = self.question.hands[who] if who is not None else None
+            start = self.answer.starts[n]
+            if job.fixed is not None or any(a <= start < b for a, b in allowed_starts(self.question, job, way, hand)):
+                continue
+            when = f"{self.clock(start)}–{self.clock(start + way.minutes)[-5:]}"
+            attended = sum(part.length for part in way.parts)
+            why = words.NO_HOURS_LEFT if attended or not way.hot else words.NOBODY_HOME
+            yield GivenUp(words.over_hours(self.names[n], when), why, attended or way.minutes)
+
+    def courses(self) -> Iterator[GivenUp]:
+        for serving in self.question.servings:
+            late = end_of(self.question, self.answer, serving.job) - serving.wanted
+            if late > 0:
+                yield GivenUp(words.late(serving.name, late), self._because(self.question.jobs[serving.job].id), late)
+
+    def _because(self, id_: str) -> str:
+        """The chain of what truly holds a slot where it is, up to four links back."""
+        links: list[str] = []
+        seen = {id_}
+        while len(links) < 4:
+            slot = self.slots[id_]
+            binding = [w for w in slot.waits if w.after not in seen and self._until(w.after, w.anchor, w.minutes) == slot.start]
+            if not binding:
+                break
+            wait = max(binding, key=lambda w: (w.reason != "order", self.slots[w.after].end))
+            until = words.clock(self._until(wait.after, wait.anchor, wait.minutes).astimezone(self.zone))
+            links.append(words.waits_for(self.slots[wait.after].name, until, wait.reason))
+            id_ = wait.after
+            seen.add(id_)
+        if len(links) < 4 and id_ != "guests-arrive":
+            links.append(words.HOURS_BEGIN)
+        return "; ".join(links)
+
+    def _until(self, id_: str, anchor: str, minutes: int) -> datetime:
+        slot = self.slots[id_]
+        return (slot.end if anchor == "end" else slot.start) + timedelta(minutes=minutes)
+
+    def keeping(self) -> Iterator[GivenUp]:
+        for order in self.question.orders:
+            first, second = self.names[order.first], self.names[order.second]
+            wait = self.answer.starts[order.second] - end_of(self.question, self.answer, order.first)
+            at = self.clock(self.answer.starts[order.second])
+            hold = way_of(self.question, self.answer, order.first).hold
+            if not order.firm and wait < order.least:
+                yield GivenUp(words.not_ready_for(first, second), words.NO_HOURS_LEFT, order.least - wait)
+            if order.most is not None and order.most > order.least and wait > order.most:
+                what = words.waits_past(second, first, short(wait), short(order.most))
+                yield GivenUp(what, self._because(self.question.jobs[order.second].id), wait - order.most)
+            if hold is not None and hold.limit is not None and wait > hold.limit:
+                what = words.past_limit(first, short(wait), short(hold.limit), hold.where)
+                yield GivenUp(what, words.taken_up(second, at), wait - hold.limit)

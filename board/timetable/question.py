@@ -1,0 +1,403 @@
+"""Plan → the question a solver answers: whole numbers and elapsed minutes only. Pure, and knows no solver.
+
+Minute 0 is `origin`; every start is a whole minute after it, whatever the clocks on the wall do meanwhile.
+"""
+
+import math
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from datetime import date, datetime
+from zoneinfo import ZoneInfo
+
+from dateutil.relativedelta import relativedelta
+
+from board.kitchen.heat import (
+    COOLS_FROM,
+    COOLS_MINUTES,
+    COOLS_TO,
+    HEATS_MINUTES,
+    HEATS_TO,
+    ROOM_CELSIUS,
+    OvenRates,
+    cooling_constant,
+    heating_rate,
+    minutes_between,
+)
+from board.plan.assume import Filled, FilledWay, Task, midnight
+from board.plan.model import Oven, Plan
+from board.plan.stations import Station
+from board.plan.when import Day, instant, parse_day, stretch
+
+Window = tuple[int, int]  # from a minute up to, not including, another
+
+LITRE = 10  # fridge and freezer room is counted in tenths of a litre
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """A stretch of a step that needs hands: so many minutes after its start. `kind`: all, start, look-in, end."""
+
+    offset: int
+    length: int
+    kind: str
+
+
+@dataclass(frozen=True, slots=True)
+class Demand:
+    """So much of a resource, by its index."""
+
+    resource: int
+    amount: int
+
+
+@dataclass(frozen=True, slots=True)
+class OvenUse:
+    """Shelves of an oven at a temperature within a range. Whole °C, the range rounded inwards."""
+
+    oven: int
+    shelves: int
+    low: int
+    want: int
+    high: int
+
+
+@dataclass(frozen=True, slots=True)
+class Hold:
+    """What a result needs while it stands, and for how long it may. `limit` None: as long as it likes."""
+
+    limit: int | None
+    demands: tuple[Demand, ...] = ()
+    oven: OvenUse | None = None
+    where: str = "room"
+
+
+@dataclass(frozen=True, slots=True)
+class Way:
+    """One way to do a task, with one oven chosen."""
+
+    number: int  # which of the plan's ways
+    lane: str
+    minutes: int
+    parts: tuple[Part, ...]
+    demands: tuple[Demand, ...] = ()
+    oven: OvenUse | None = None
+    hold: Hold | None = None
+    hot: bool = False  # something is lit meanwhile: somebody must be at home
+
+
+@dataclass(frozen=True, slots=True)
+class Job:
+    """One task of the question."""
+
+    id: str
+    ways: tuple[Way, ...]
+    hands: tuple[int, ...]  # who may do it
+    window: Window | None = None  # the days or times it was given
+    fixed: int | None = None  # starts exactly then
+    best_within: int | None = None
+    early: bool = False  # leads to no serving: the sooner the better
+
+
+@dataclass(frozen=True, slots=True)
+class Order:
+    """`second` starts at least `least` after `first` ends; `most` bends at a price unless equal to `least`."""
+
+    first: int
+    second: int
+    least: int
+    most: int | None
+    firm: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Resource:
+    """Rings, room in the fridge, a tool: so much of it, cumulative."""
+
+    name: str
+    capacity: int
+
+
+@dataclass(frozen=True, slots=True)
+class OvenFacts:
+    """An oven: shelves and rates."""
+
+    name: str
+    shelves: int
+    rates: OvenRates
+
+    def change_minutes(self, before: int, after: int) -> int:
+        """Whole minutes to go from one setting to another."""
+        return math.ceil(round(minutes_between(self.rates, before, after), 6))
+
+
+@dataclass(frozen=True, slots=True)
+class Hand:
+    """A person; `free` are their working hours less what they are away for, `home` the hours themselves."""
+
+    name: str
+    free: tuple[Window, ...]
+    home: tuple[Window, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Serving:
+    """A course goes out when `job` ends: never before `wanted`; each minute later costs, beyond `slip` more."""
+
+    name: str
+    job: int
+    wanted: int
+    slip: int
+
+
+@dataclass(frozen=True)
+class Question:
+    """All there is to decide, and nothing about how."""
+
+    origin: datetime
+    horizon: int
+    jobs: tuple[Job, ...]
+    orders: tuple[Order, ...]
+    resources: tuple[Resource, ...]
+    ovens: tuple[OvenFacts, ...]
+    hands: tuple[Hand, ...]
+    servings: tuple[Serving, ...]
+    day_begins: int = 0
+    index: dict[str, int] = field(default_factory=dict)
+
+
+def oven_rates(oven: Oven) -> OvenRates:
+    """A plan's figures for an oven, else the usual ones."""
+    heats, cools = oven.heats, oven.cools
+    heating = (
+        heating_rate(heats.minutes, heats.start, heats.end)
+        if heats
+        else heating_rate(HEATS_MINUTES, ROOM_CELSIUS, HEATS_TO)
+    )
+    cooling = (
+        cooling_constant(cools.minutes, cools.start, cools.end)
+        if cools
+        else cooling_constant(COOLS_MINUTES, COOLS_FROM, COOLS_TO)
+    )
+    return OvenRates(heating, cooling)
+
+
+def ask(plan: Plan, filled: Filled) -> Question:
+    """The question a plan puts. Raises nothing for a plan that `load` accepted."""
+    return _Builder(plan, filled).build()
+
+
+class _Builder:
+    def __init__(self, plan: Plan, filled: Filled) -> None:
+        self.plan = plan
+        self.filled = filled
+        self.zone = ZoneInfo(plan.zone)
+        self.origin = self._origin()
+        self.ovens = {name: n for n, name in enumerate(plan.kitchen.ovens)}
+        self.resources: dict[str, Resource] = {"rings": Resource("rings", plan.kitchen.rings)}
+        if plan.kitchen.fridge is not None:
+            self.resources["fridge"] = Resource("fridge", math.floor(plan.kitchen.fridge * LITRE))
+        if plan.kitchen.freezer is not None:
+            self.resources["freezer"] = Resource("freezer", math.floor(plan.kitchen.freezer * LITRE))
+        for tool, count in plan.kitchen.tools.items():
+            self.resources[f"tool:{tool}"] = Resource(tool, count)
+        self.resource_index = {key: n for n, key in enumerate(self.resources)}
+
+    def _origin(self) -> datetime:
+        starts = [start for start, _ in self._all_hours()]
+        return min([*starts, self.filled.arrive])
+
+    def _all_hours(self) -> list[tuple[datetime, datetime]]:
+        return [span for hand in self.plan.hands for span in self._hours(hand)]
+
+    def _hours(self, name: str) -> list[tuple[datetime, datetime]]:
+        spans = []
+        for day, stretches in self.plan.hands[name].hours.items():
+            that_day = day_of(self.plan, day)
+            spans += [stretch(that_day, span, self.zone) for span in stretches]
+        return sorted(spans)
+
+    def minute(self, at: datetime) -> int:
+        return round((at - self.origin).total_seconds() / 60)
+
+    def build(self) -> Question:
+        index = {id_: n for n, id_ in enumerate(self.filled.tasks)}
+        hands = tuple(self._hand(name) for name in self.plan.hands)
+        leads = self._leads_to_serving()
+        jobs = tuple(self._job(task, early=id_ not in leads) for id_, task in self.filled.tasks.items())
+        servings = tuple(
+            Serving(c.name, index[c.serve], self.minute(c.wanted), c.may_slip) for c in self.filled.courses
+        )
+        orders = tuple(
+            Order(index[k.first], index[k.second], k.least, k.most, k.firm) for k in self.filled.links
+        )
+        longest = sum(max(way.minutes for way in job.ways) for job in jobs) + sum(o.least for o in orders)
+        latest = max([s.wanted for s in servings] + [end for hand in hands for _, end in hand.home])
+        return Question(
+            origin=self.origin,
+            # Room for everything one after another, so that a late answer always exists.
+            horizon=latest + longest + 24 * 60,
+            jobs=jobs,
+            orders=orders,
+            resources=tuple(self.resources.values()),
+            ovens=tuple(
+                OvenFacts(name, oven.shelves, oven_rates(oven)) for name, oven in self.plan.kitchen.ovens.items()
+            ),
+            hands=hands,
+            servings=servings,
+            day_begins=self.minute(midnight(self.plan)),
+            index=index,
+        )
+
+    def _hand(self, name: str) -> Hand:
+        home = merged([(self.minute(a), self.minute(b)) for a, b in self._hours(name)])
+        away = []
+        for span in self.plan.hands[name].away.values():
+            start, end = stretch(span.day.on(self.plan.date), span, self.zone)
+            away.append((self.minute(start), self.minute(end)))
+        return Hand(name, tuple(without(home, merged(away))), tuple(home))
+
+    def _leads_to_serving(self) -> set[str]:
+        """Ids of everything a serving, or the guests' coming, waits for, however far back."""
+        before: dict[str, list[str]] = {}
+        for link in self.filled.links:
+            before.setdefault(link.second, []).append(link.first)
+        found: set[str] = set()
+        queue = ["guests-arrive", *(c.serve for c in self.filled.courses)]
+        while queue:
+            id_ = queue.pop()
+            if id_ not in found:
+                found.add(id_)
+                queue += before.get(id_, [])
+        # A clearing leads to the next serving, but wants to be done at once all the same.
+        return found - {c.clear for c in self.filled.courses}
+
+    def _job(self, task: Task, *, early: bool) -> Job:
+        work = task.work
+        names = list(self.plan.hands)
+        who = [names.index(n) for n in work.who] if work and work.who else list(range(len(names)))
+        return Job(
+            id=task.node.id,
+            ways=tuple(way for n, filled in enumerate(task.ways) for way in self._ways(n, filled)),
+            hands=tuple(who),
+            window=self._window(task),
+            fixed=self.minute(self.filled.arrive) if task.node.kind == "arrive" else None,
+            best_within=task.best_within,
+            early=early,
+        )
+
+    def _window(self, task: Task) -> Window | None:
+        work = task.work
+        if work is None or (work.day is None and work.not_before is None and work.not_after is None):
+            return None
+        start, end = -(10**6), 10**6
+        if work.day is not None:
+            that_day = work.day.on(self.plan.date)
+            start = self.minute(instant(that_day, "00:00", self.zone))
+            # A day of the kitchen lasts until the small hours of the next.
+            end = self.minute(instant(that_day + relativedelta(days=1), "05:00", self.zone))
+        if work.not_before is not None:
+            that_day = work.not_before.day.on(self.plan.date)
+            start = max(start, self.minute(instant(that_day, work.not_before.clock, self.zone)))
+        if work.not_after is not None:
+            that_day = work.not_after.day.on(self.plan.date)
+            end = min(end, self.minute(instant(that_day, work.not_after.clock, self.zone)))
+        return start, end
+
+    def _ways(self, number: int, way: FilledWay) -> Iterable[Way]:
+        """The way as it is, or one copy for each oven it could use."""
+        for oven in self._ovens_for(way.on):
+            minutes = way.takes.likely
+            yield Way(
+                number=number,
+                lane=way.on.lane or "worktop",
+                minutes=minutes,
+                parts=parts_of(way, minutes),
+                demands=self._demands(way.on),
+                oven=self._oven_use(way.on, oven),
+                hold=self._hold(way, oven),
+                hot=way.on.place in ("oven", "stovetop"),
+            )
+
+    def _ovens_for(self, on: Station) -> list[int | None]:
+        if on.place != "oven":
+            return [None]
+        if on.oven is not None:
+            return [self.ovens[on.oven]]
+        return [n for n, _ in enumerate(self.ovens)]
+
+    def _oven_use(self, on: Station, oven: int | None) -> OvenUse | None:
+        if oven is None or on.heat is None:
+            return None
+        want = round(on.heat.want)
+        low, high = math.ceil(on.heat.low - 1e-9), math.floor(on.heat.high + 1e-9)
+        return OvenUse(oven, on.shelves or 1, min(low, want), want, max(high, want))
+
+    def _demands(self, on: Station) -> tuple[Demand, ...]:
+        wanted: list[tuple[str, int]] = []
+        if on.place == "stovetop":
+            wanted.append(("rings", on.rings or 1))
+        if on.place in ("fridge", "freezer") and on.litres is not None and on.place in self.resource_index:
+            wanted.append((on.place, math.ceil(on.litres * LITRE)))
+        wanted += [(f"tool:{tool}", count) for tool, count in on.tools.items()]
+        return tuple(Demand(self.resource_index[key], amount) for key, amount in wanted)
+
+    def _hold(self, way: FilledWay, oven: int | None) -> Hold | None:
+        if way.keeps is None:
+            return None
+        where = way.keeps.where
+        chosen = None
+        if where.place == "oven":
+            options = self._ovens_for(where)
+            chosen = oven if oven in options else options[0]
+        return Hold(way.keeps.minutes, self._demands(where), self._oven_use(where, chosen), where.place)
+
+
+def day_of(plan: Plan, word: str) -> date:
+    """The date a key of `hours` means."""
+    return Day.model_validate(parse_day(word)).on(plan.date)
+
+
+def parts_of(way: FilledWay, minutes: int) -> tuple[Part, ...]:
+    """When a step of that length needs hands, from its start."""
+    attended = way.attended
+    if attended.whole:
+        return (Part(0, minutes, "all"),) if minutes else ()
+    start = min(attended.start, minutes)
+    end = min(attended.end, minutes - start)
+    parts = [Part(0, start, "start")] if start else []
+    if attended.every and attended.look:
+        at = attended.every
+        while at >= start and at + attended.look <= minutes - end:
+            parts.append(Part(at, attended.look, "look-in"))
+            at += attended.every
+    if end:
+        parts.append(Part(minutes - end, end, "end"))
+    return tuple(parts)
+
+
+def merged(windows: list[Window]) -> list[Window]:
+    """Windows in order, those that touch joined."""
+    found: list[Window] = []
+    for start, end in sorted(windows):
+        if found and start <= found[-1][1]:
+            found[-1] = (found[-1][0], max(found[-1][1], end))
+        elif end > start:
+            found.append((start, end))
+    return found
+
+
+def without(windows: list[Window], gaps: list[Window]) -> list[Window]:
+    """Windows with the gaps cut out."""
+    for a, b in gaps:
+        windows = [
+            piece
+            for start, end in windows
+            for piece in ((start, min(end, a)), (max(start, b), end))
+            if piece[1] > piece[0]
+        ]
+    return windows
+
+
+def meet(one: Iterable[Window], other: Iterable[Window]) -> list[Window]:
+    """Where two sets of windows overlap."""
+    return merged([(max(a, c), min(b, d)) for a, b in one for c, d in other if min(b, d) > max(a, c)])

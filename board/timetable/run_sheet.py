@@ -1,0 +1,176 @@
+"""The run sheet: what, who, where, from when to when. Frozen and solver-free; the board lives on it alone.
+
+All moments are aware datetimes in UTC. It is stored with msgspec, so that opening the board needs neither the
+plan's models nor the solver.
+"""
+
+from datetime import datetime
+from typing import Any, Literal
+
+import msgspec
+
+SlotKind = Literal["step", "job", "arrive", "seat", "serve", "clear", "heat"]
+
+
+class Attended(msgspec.Struct, frozen=True):
+    """A stretch that needs somebody's hands. `kind`: all, start, look-in, end."""
+
+    start: datetime
+    end: datetime
+    who: str
+    kind: str
+
+
+class Use(msgspec.Struct, frozen=True):
+    """So much of something for a while; `celsius` is the oven's setting, None elsewhere."""
+
+    what: str
+    amount: float
+    start: datetime
+    end: datetime
+    celsius: int | None = None
+
+
+class Wait(msgspec.Struct, frozen=True):
+    """Starts no earlier than `minutes` after the `anchor` (start or end) of slot `after`. `reason` is a word for why:
+
+    order (what it follows), hands, oven, or the name of what both need.
+    """
+
+    after: str
+    anchor: Literal["start", "end"]
+    minutes: int
+    reason: str
+
+
+class Keeping(msgspec.Struct, frozen=True):
+    """How long a result may stand, in minutes, and where."""
+
+    minutes: int
+    where: str
+
+
+class Slot(msgspec.Struct, frozen=True):
+    """One piece of work with its time."""
+
+    id: str
+    name: str
+    kind: SlotKind
+    lane: str
+    start: datetime
+    end: datetime
+    dish: str | None = None
+    course: str | None = None
+    attended: tuple[Attended, ...] = ()
+    uses: tuple[Use, ...] = ()
+    give_minutes: int | None = None
+    waits: tuple[Wait, ...] = ()
+    then: tuple[str, ...] = ()  # what takes its result up
+    keeping: Keeping | None = None
+    best_within: int | None = None
+    look_for: str | None = None
+    core_celsius: float | None = None
+    call: str | None = None
+    call_at_end: str | None = None
+
+    @property
+    def whole(self) -> bool:
+        """Hands are on it from start to end."""
+        return any(part.kind == "all" for part in self.attended)
+
+
+class CourseSlot(msgspec.Struct, frozen=True):
+    """A course: when it was wanted and when it is served. `serve` and `clear` are ids of slots."""
+
+    name: str
+    wanted: datetime
+    served: datetime
+    serve: str
+    clear: str
+    may_slip: int
+    standing: bool = False
+
+    @property
+    def late_minutes(self) -> int:
+        return round((self.served - self.wanted).total_seconds() / 60)
+
+
+class GivenUp(msgspec.Struct, frozen=True):
+    """Something that could not be had, and why."""
+
+    what: str
+    why: str
+    minutes: int
+
+
+class RunSheet(msgspec.Struct, frozen=True):
+    """The computed timetable. `slots` stand in an order in which nothing comes before what it waits for."""
+
+    plan: str
+    zone: str
+    digest: str
+    date: str
+    arrive: datetime
+    courses: tuple[CourseSlot, ...]
+    slots: tuple[Slot, ...]
+    hands: tuple[str, ...] = ()
+    given_up: tuple[GivenUp, ...] = ()
+    assumed: tuple[str, ...] = ()
+    proved: bool = False
+    gap: float = 0.0
+    solve_seconds: float = 0.0
+
+    def by_id(self) -> dict[str, Slot]:
+        return {slot.id: slot for slot in self.slots}
+
+
+def store(sheet: RunSheet) -> bytes:
+    """The sheet as JSON, for the cache and the head of a run log."""
+    return msgspec.json.encode(sheet)
+
+
+def restore(data: bytes) -> RunSheet:
+    """The sheet back. Raises msgspec.DecodeError (ValidationError among them) when it is not one."""
+    return msgspec.json.decode(data, type=RunSheet)
+
+
+def outside_form(sheet: RunSheet, *, valid: bool) -> dict[str, Any]:
+    """The form `sheet --json` prints; tools outside rely on its keys. Times in the plan's zone, ISO 8601."""
+    from zoneinfo import ZoneInfo
+
+    zone = ZoneInfo(sheet.zone)
+
+    def iso(at: datetime) -> str:
+        return at.astimezone(zone).isoformat()
+
+    return {
+        "plan": sheet.plan,
+        "zone": sheet.zone,
+        "proved": sheet.proved,
+        "gap": sheet.gap,
+        "solve_seconds": sheet.solve_seconds,
+        "valid": valid,
+        "courses": [
+            {"name": c.name, "wanted": iso(c.wanted), "served": iso(c.served), "late_minutes": c.late_minutes}
+            for c in sheet.courses
+        ],
+        "steps": [
+            {
+                "id": s.id,
+                "dish": s.dish,
+                "course": s.course,
+                "lane": s.lane,
+                "start": iso(s.start),
+                "end": iso(s.end),
+                "attended": [{"start": iso(a.start), "end": iso(a.end), "who": a.who} for a in s.attended],
+                "uses": [
+                    {"what": u.what, "amount": u.amount, "start": iso(u.start), "end": iso(u.end), "celsius": u.celsius}
+                    for u in s.uses
+                ],
+                "give_minutes": s.give_minutes,
+            }
+            for s in sheet.slots
+        ],
+        "given_up": [{"what": g.what, "why": g.why, "minutes": g.minutes} for g in sheet.given_up],
+        "assumed": list(sheet.assumed),
+    }

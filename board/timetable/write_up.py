@@ -1,0 +1,233 @@
+"""Question and answer → run sheet, in the words of the plan. Pure; no solver."""
+
+import heapq
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from zoneinfo import ZoneInfo
+
+import msgspec
+
+from board import words
+from board.plan.assume import Task
+from board.plan.load import PlanFile
+from board.timetable.answer import Answer
+from board.timetable.given_up import given_up
+from board.timetable.give import READY, latest_starts
+from board.timetable.question import LITRE, Question, ask
+from board.timetable.run_sheet import Attended, CourseSlot, Keeping, RunSheet, Slot, SlotKind, Use, Wait
+from board.timetable.settings import Change, InOven, Setting, changes, settings
+from board.timetable.waits import end_of, followers, spells_in_ovens, waits_of, way_of
+
+Solver = Callable[[Question], Answer]
+
+
+def make_sheet(plan_file: PlanFile, solver: Solver) -> RunSheet:
+    """The run sheet of a plan. Raises what `solver` raises."""
+    question = ask(plan_file.plan, plan_file.filled)
+    return write_up(plan_file, question, solver(question))
+
+
+def write_up(plan_file: PlanFile, question: Question, answer: Answer) -> RunSheet:
+    """The answer as a run sheet, with the oven's changes of setting as slots of their own."""
+    return _Writer(plan_file, question, answer).sheet()
+
+
+@dataclass(frozen=True)
+class _Dial:
+    oven: str
+    settings: list[Setting]
+    changes: list[Change]
+
+
+class _Writer:
+    def __init__(self, plan_file: PlanFile, question: Question, answer: Answer) -> None:
+        self.file = plan_file
+        self.question = question
+        self.answer = answer
+        self.tasks: list[Task] = list(plan_file.filled.tasks.values())
+        self.zone = ZoneInfo(plan_file.plan.zone)
+        self.dials = [
+            _Dial(question.ovens[n].name, dial := settings(spells), changes(question, n, dial))
+            for n, spells in spells_in_ovens(question, answer).items()
+        ]
+
+    def at(self, minute: int) -> datetime:
+        return self.question.origin + timedelta(minutes=minute)
+
+    def sheet(self) -> RunSheet:
+        waits = waits_of(self.question, self.answer)
+        heats = self._heat_slots(waits)
+        slots = [self._slot(n, waits[n]) for n in range(len(self.question.jobs))] + heats
+        slots = self._with_give(in_running_order(slots))
+        courses = tuple(
+            CourseSlot(
+                c.name, c.wanted, self.at(end_of(self.question, self.answer, s.job)), c.serve, c.clear, c.may_slip, c.standing
+            )
+            for c, s in zip(self.file.filled.courses, self.question.servings, strict=True)
+        )
+        plan = self.file.plan
+        return RunSheet(
+            plan=plan.event,
+            zone=plan.zone,
+            digest=self.file.digest,
+            date=plan.date.isoformat(),
+            arrive=self.file.filled.arrive,
+            courses=courses,
+            slots=tuple(slots),
+            hands=tuple(plan.hands),
+            given_up=tuple(given_up(self.file, self.question, self.answer, slots)),
+            assumed=self.file.filled.assumed,
+            proved=self.answer.proved,
+            gap=round(self.answer.gap, 4),
+            solve_seconds=round(self.answer.seconds, 3),
+        )
+
+    def _slot(self, n: int, waits: list[Wait]) -> Slot:
+        task, job = self.tasks[n], self.question.jobs[n]
+        way = way_of(self.question, self.answer, n)
+        start = self.answer.starts[n]
+        hand = self.answer.who[n]
+        who = self.question.hands[hand].name if hand is not None else ""
+        work, node = task.work, task.node
+        kind: SlotKind = node.kind
+        if node.kind == "arrive":
+            waits = waits + [
+                Wait(self.question.jobs[o.first].id, "end", o.least, READY)
+                for o in self.question.orders
+                if o.second == n and not o.firm
+            ]
+        return Slot(
+            id=job.id,
+            name=node.name,
+            kind=kind,
+            lane=way.lane,
+            start=self.at(start),
+            end=self.at(start + way.minutes),
+            dish=node.dish,
+            course=node.course,
+            attended=tuple(
+                Attended(self.at(start + p.offset), self.at(start + p.offset + p.length), who, p.kind) for p in way.parts
+            ),
+            uses=tuple(self._uses(n)),
+            waits=tuple(waits),
+            then=tuple(self.question.jobs[f].id for f in followers(self.question, n)),
+            keeping=Keeping(way.hold.limit, way.hold.where) if way.hold and way.hold.limit is not None else None,
+            best_within=job.best_within,
+            look_for=work.look_for if work else None,
+            core_celsius=work.until if work else None,
+            call=work.call if work else None,
+            call_at_end=work.call_at_end if work else None,
+        )
+
+    def _uses(self, n: int) -> list[Use]:
+        way = way_of(self.question, self.answer, n)
+        start, end = self.answer.starts[n], end_of(self.question, self.answer, n)
+        found = []
+        for demand in way.demands:
+            name = self.question.resources[demand.resource].name
+            amount = demand.amount / LITRE if name in ("fridge", "freezer") else demand.amount
+            found.append(Use(name, amount, self.at(start), self.at(end)))
+        for dial in self.dials:
+            for a, b, celsius, spell in _in_dial(dial, n):
+                found.append(Use(dial.oven, spell.use.shelves, self.at(a), self.at(b), celsius))
+        return found
+
+    def _heat_slots(self, waits: list[list[Wait]]) -> list[Slot]:
+        """A slot for each turn of a dial; what needs the new heat waits for it, and it waits for what is inside."""
+        found = []
+        for dial in self.dials:
+            for number, change in enumerate(dial.changes):
+                inside = _since_last_change(dial, number)
+                slot = self._heat_slot(dial, number, change, inside)
+                found.append(slot)
+                for setting in dial.settings:
+                    if setting.start == change.end:
+                        for spell in setting.spells:
+                            if spell.start == change.end and not spell.hold:
+                                waits[spell.job].append(Wait(slot.id, "end", 0, "oven"))
+        return found
+
+    def _heat_slot(self, dial: _Dial, number: int, change: Change, inside: list[InOven]) -> Slot:
+        fahrenheit = round(change.celsius * 9 / 5 + 32)
+        cooling = change.before is not None and change.celsius < change.before
+        task = self.tasks[change.job]
+        return Slot(
+            id=f"dial/{dial.oven}-{number + 1}",
+            name=words.heat_oven(dial.oven, change.celsius, change.before),
+            kind="heat",
+            lane="oven",
+            start=self.at(change.start),
+            end=self.at(change.end),
+            course=task.node.course,
+            uses=(Use(dial.oven, 0, self.at(change.start), self.at(change.end), change.celsius),),
+            waits=tuple(
+                Wait(self._leaves(spell), "start" if spell.hold else "end", 0, "oven") for spell in inside
+            ),
+            then=(self.question.jobs[change.job].id,),
+            call=words.call_heat(dial.oven, change.celsius, fahrenheit),
+            call_at_end=words.CALL_COOLED if cooling else words.CALL_HEATED,
+        )
+
+    def _leaves(self, spell: InOven) -> str:
+        """Whose end (or, for a result kept in the oven, whose start) empties its place."""
+        if not spell.hold:
+            return self.question.jobs[spell.job].id
+        taking = max((self.answer.starts[f], f) for f in followers(self.question, spell.job))
+        return self.question.jobs[taking[1]].id
+
+    def _with_give(self, slots: list[Slot]) -> list[Slot]:
+        lengths = {s.id: (s.end - s.start).total_seconds() / 60 for s in slots}
+        starts = {s.id: (s.start - self.question.origin).total_seconds() / 60 for s in slots}
+        due = {s.id: starts[s.id] for s in slots if s.kind in ("serve", "arrive")}
+        latest = latest_starts(slots, lengths, due)
+        return [
+            msgspec.structs.replace(s, give_minutes=round(latest[s.id] - starts[s.id]) if s.id in latest else None)
+            for s in slots
+        ]
+
+
+def _since_last_change(dial: _Dial, number: int) -> list[InOven]:
+    """What was in the oven since the change before this one."""
+    change = dial.changes[number]
+    if change.after_job is None:
+        return []
+    since = dial.changes[number - 1].end if number else -1
+    inside = {s for setting in dial.settings if since <= setting.start < change.end for s in setting.spells}
+    return sorted((s for s in inside if s.end <= change.start), key=lambda s: (s.start, s.job))
+
+
+def _in_dial(dial: _Dial, n: int) -> list[tuple[int, int, int, InOven]]:
+    """Stretches of one setting for a job itself (not for its result kept there), joined where it stays the same."""
+    found: list[tuple[int, int, int, InOven]] = []
+    for setting in dial.settings:
+        for spell in setting.spells:
+            if spell.job == n and not spell.hold:
+                if found and found[-1][1] == setting.start and found[-1][2] == setting.celsius:
+                    found[-1] = (found[-1][0], setting.end, setting.celsius, spell)
+                else:
+                    found.append((setting.start, setting.end, setting.celsius, spell))
+    return found
+
+
+def in_running_order(slots: list[Slot]) -> list[Slot]:
+    """By start, and nothing before what it waits for."""
+    by_id = {slot.id: slot for slot in slots}
+    place = {slot.id: n for n, slot in enumerate(slots)}
+    missing = {slot.id: len({w.after for w in slot.waits}) for slot in slots}
+    then: dict[str, list[str]] = {}
+    for slot in slots:
+        for after in {w.after for w in slot.waits}:
+            then.setdefault(after, []).append(slot.id)
+    heap = [(slot.start, place[slot.id], slot.id) for slot in slots if not missing[slot.id]]
+    heapq.heapify(heap)
+    found: list[Slot] = []
+    while heap:
+        _, _, id_ = heapq.heappop(heap)
+        found.append(by_id[id_])
+        for other in then.get(id_, []):
+            missing[other] -= 1
+            if not missing[other]:
+                heapq.heappush(heap, (by_id[other].start, place[other], other))
+    assert len(found) == len(slots), "the waits of a run sheet run in a ring"
+    return found
