@@ -70,7 +70,7 @@ HOURS_BEGIN = "the hours given begin only then"
 
 
 def waits_for(name: str, until: str, reason: str) -> str:
-    because = {"order": "it comes first", "hands": "the hands are busy", "oven": "the oven"}.get(reason, reason)
+    because = {"order": "it comes first", "hands": "the hands are busy", "oven": "the oven", "heat": "the oven's heat"}.get(reason, reason)
     return f"waits for {name} until {until} ({because})"
 
 
@@ -118,3 +118,227 @@ def day_and_clock(at: datetime) -> str:
 
 def full_day(at: datetime) -> str:
     return f"{at.strftime('%A')} {at.day} {at.strftime('%B')}"
+
+
+# --- why something cannot be done ----------------------------------------------------------------------------
+EMPTY_NOTE = "an empty note is not kept"
+NOTHING_TO_TAKE_BACK = "there is no answer to take back"
+
+
+def already_settled(name: str) -> str:
+    return f"{name} is settled already"
+
+
+def cannot_leave_out(name: str) -> str:
+    return f"{name} cannot be left out; push the course instead"
+
+
+def waits_for_first(name: str, other: str) -> str:
+    return f"{name} waits for: {other}. Answer that first, or leave it out"
+
+
+def cannot_push(course: str) -> str:
+    return f"{course} has gone out already"
+
+
+def cannot_push_earlier(course: str) -> str:
+    return f"{course} cannot go out before it was wanted"
+
+
+# --- the live board ------------------------------------------------------------------------------------------
+NOW, NEXT, LEFT = "now", "next", "left"
+DONE_BEGIN, DONE_LOOK, DONE_END, DONE_ONCE = "begun", "looked in", "done", "done"
+NOTHING_MORE = "All done"
+NOTHING_MORE_DETAIL = "Nothing is left to call. q ends the evening."
+ALL_SERVED = "all courses are out"
+COMING = "coming"
+WAITING_TOO = "also waiting"
+KEEPING_TITLE = "standing"
+REHEARSAL = "rehearsal"
+HELD = "clock held"
+LOOK_FOR = "look for"
+OVERDUE = "over"
+PART_SIGN = {"start": "▶", "look-in": "◉", "end": "■"}
+PART_WORD = {"start": "begin", "look-in": "look in", "end": "end"}
+
+
+def free_until(clock_words: str) -> str:
+    return f"Free till {clock_words}"
+
+
+def free_for(length: str, next_name: str) -> str:
+    return f"No hands needed for {length}. Then: {next_name}"
+
+
+def hands_on(name: str) -> str:
+    return name[:1].upper() + name[1:]
+
+
+def hands_on_left(left: str) -> str:
+    return f"hands on, {left} left"
+
+
+def course_in(name: str) -> str:
+    return f"{name} in"
+
+
+def wanted_at(wanted: str, served: str, late_minutes: int) -> str:
+    if late_minutes:
+        return f"wanted {wanted}, now {served}: {late_minutes} min late"
+    return f"at {served}" if served == wanted else f"wanted {wanted}, now {served}"
+
+
+def uses(what: str, amount: float) -> str:
+    if what == "rings":
+        return "1 ring" if amount == 1 else f"{amount:g} rings"
+    if what in ("fridge", "freezer"):
+        return f"{amount:g} litres"
+    return what if amount == 1 else f"{amount:g} {what}"
+
+
+def setting(oven: str, celsius: int) -> str:
+    return f"{oven} at {celsius} °C ({round(celsius * 9 / 5 + 32)} °F)"
+
+
+def core(celsius: float) -> str:
+    return f"core {celsius:g} °C ({celsius * 9 / 5 + 32:.0f} °F)"
+
+
+def look_for(words: str) -> str:
+    return f"{LOOK_FOR}: {words}"
+
+
+def waited(countdown: str) -> str:
+    return f"called {countdown} ago"
+
+
+def stands_until(name: str, left: str, limit: str, where: str) -> str:
+    return f"{name}: keeps {left} more, till {limit} ({where})"
+
+
+def past_keeping(name: str, over: str, where: str) -> str:
+    return f"{name}: {over} past what it keeps ({where})"
+
+
+def speed(times: float) -> str:
+    return f"×{times:g}"
+
+
+def answer_hint(word: str) -> str:
+    return f"space {word}  ·  l later  ·  x leave out"
+
+
+def pushed(course: str, minutes: int) -> str:
+    return f"{course} pushed {minutes} min"
+
+
+# --- keys ----------------------------------------------------------------------------------------------------
+# (key, words in the bar, words in help)
+KEYS_EVENING = (
+    ("space", "answer", "answer the call: begun, looked in, done"),
+    ("l", "later", "ask again in 5 minutes"),
+    ("x", "leave out", "leave this step out"),
+    ("u", "take back", "take the last answer back, as often as you like"),
+    ("↑ ↓", "choose", "choose another call, or something still to come"),
+    ("p", "push", "send a course out later, and see what that costs first"),
+    ("a", "arrived", "the guests are here"),
+    ("s", "seated", "the guests are at the table"),
+    ("c", "cleared", "the course is cleared"),
+    ("n", "note", "write a note into the run log"),
+    ("z", "zoom", "show 45, 90 or 180 minutes ahead"),
+    ("b", "bell", "bell on or off"),
+    ("?", "help", "this page"),
+    ("q", "leave", "leave the board; the run log keeps everything"),
+)
+KEYS_REHEARSAL = (
+    ("h", "hold", "hold the rehearsal's clock, or let it go on"),
+    (", .", "speed", "slower, faster"),
+    ("j", "jump", "jump to the next call"),
+)
+HELP_TITLE = "Keys"
+HELP_SIGNS = (
+    ("▶ ◉ ■", "a call to begin, to look in, at the end"),
+    ("━ ╌", "hands on it, running by itself"),
+    ("◆ ▲ ■", "in hand, tight, behind"),
+)
+CLOSE_HINT = "esc closes"
+BELL_ON, BELL_OFF = "bell on", "bell off"
+TAKEN_BACK = "the last answer is taken back"
+NO_CALL = "nothing is called; choose something with ↓ first"
+NOT_YET_DUE = "not called yet: space begins it early"
+NOTHING_TO_CLEAR = "no course waits to be cleared"
+NOTHING_TO_SEAT = "the guests are at the table already"
+ARRIVED_ALREADY = "the guests have arrived already"
+NOTHING_TO_PUSH = "every course is out"
+NOTHING_TO_JUMP = "there is no further call"
+ONLY_REHEARSAL = "that key works in a rehearsal only"
+
+NOTE_TITLE = "A note"
+NOTE_HINT = "enter keeps it · esc leaves it"
+
+
+def note_about(name: str | None) -> str:
+    return f"about: {name}" if name else "about the evening"
+
+
+NOTE_KEPT = "note kept"
+PUSH_TITLE = "Push a course"
+PUSH_HINT = "↑ ↓ course · ← → minutes · enter pushes · esc leaves it"
+
+
+def push_line(course: str, minutes: int) -> str:
+    return f"{course} by {minutes} min"
+
+
+def push_effect(course: str, before: str, after: str, late: int) -> str:
+    tail = f", {late} min late" if late else ""
+    return f"{course}: {before} → {after}{tail}" if before != after else f"{course}: {after}, unchanged"
+
+
+def push_keeps(name: str, stood: int, limit: int) -> str:
+    return f"{name} will have stood {stood} of {limit} min"
+
+
+PUSH_COSTS_NOTHING = "nothing stands past what it keeps"
+LEAVE_TITLE = "Leave the board?"
+LEAVE_LINES = (
+    "l   leave; the same command comes back to this very point",
+    "e   the evening is over: close the run log",
+    "esc stay",
+)
+TOO_SMALL = "the window is too small for the lanes"
+
+
+def log_cannot_be_written(why: str) -> str:
+    return f"The run log cannot be written ({why}). Answers are not taken until it can."
+
+
+def board_fault(why: str) -> str:
+    return f"Something went wrong in the board ({why}); the run log is whole."
+
+MARKED = {
+    "arrive": "the guests are here",
+    "seat": "the guests are at the table",
+    "clear": "cleared",
+}
+NOTHING_TO_MARK = {
+    "arrive": ARRIVED_ALREADY,
+    "seat": NOTHING_TO_SEAT,
+    "clear": NOTHING_TO_CLEAR,
+}
+
+
+def put_off(name: str) -> str:
+    return f"again in 5 min: {name}"
+
+
+def left_out(name: str) -> str:
+    return f"left out: {name}"
+
+
+# --- the command line ----------------------------------------------------------------------------------------
+PROGRAM = "platecall"
+CAUTION = (
+    "Planning help only: the label on the food, your local food-safety code and licensed advice decide. "
+    "Allergies: read every label; this version does not yet match ingredients with guests."
+)

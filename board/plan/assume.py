@@ -146,7 +146,9 @@ def _way(way: Way, work: Work, node: Node, assumed: _Assumed) -> FilledWay:
         minutes = max(usual.minutes, usual.fridge_minutes) if usual else JOB_MINUTES
         takes = _exactly(minutes)
         assumed.say(f"takes {short(minutes)}", node.name)
-    attended = way.attended or (work.attended if way.on is None or work.on is None or way.on.lane == work.on.lane else None)
+    attended = way.attended or (
+        work.attended if way.on is None or work.on is None or way.on.lane == work.on.lane else None
+    )
     if attended is None:
         attended = _attended(on, usual.minutes if usual and usual.fridge_minutes else None, node, assumed)
     keeps = way.keeps or work.keeps

@@ -116,7 +116,9 @@ def parse_spread(text: str) -> dict[str, int]:
     unit = re.search(r"([a-zA-Z]+)\.?\s*$", pieces[-1])
     if unit is None and len(pieces) > 1 and not re.search(r"h", pieces[-1]):
         raise ValueError(f"{text!r} has no unit; write for example {text} min")
-    with_units = [p if re.search(r"[a-zA-Z]", p) else f"{p} {unit[1] if unit else ''}".strip() for p in pieces]
+    with_units = [
+        p if re.search(r"[a-zA-Z]", p) else f"{p} {unit[1] if unit else ''}".strip() for p in pieces
+    ]
     figures = [parse_minutes(p) for p in with_units]
     if len(figures) == 2:
         figures = [figures[0], math.ceil((figures[0] + figures[1]) / 2), figures[1]]
@@ -161,7 +163,9 @@ def parse_attention(text: str) -> dict[str, object]:
             every = match[2] if re.search(r"[a-z]", match[2]) else match[2] + " min"
             found["look"], found["every"] = parse_minutes(match[1]), parse_minutes(every)
             if found["every"] == 0:
-                raise ValueError("a look-in every 0 min is not possible; write for example 1 min every 15 min")
+                raise ValueError(
+                    "a look-in every 0 min is not possible; write for example 1 min every 15 min"
+                )
         else:
             raise ValueError(
                 f"{piece!r} does not say which part needs hands; write all, none, or for example "

@@ -8,7 +8,15 @@ from pydantic import BaseModel, ConfigDict, Field
 from board.plan.phrase import Phrase, near
 
 Diet = Literal[
-    "vegetarian", "vegan", "pescatarian", "halal", "kosher", "coeliac", "lactose-free", "pregnant", "alcohol-free"
+    "vegetarian",
+    "vegan",
+    "pescatarian",
+    "halal",
+    "kosher",
+    "coeliac",
+    "lactose-free",
+    "pregnant",
+    "alcohol-free",
 ]
 DIETS: tuple[str, ...] = (
     "vegetarian", "vegan", "pescatarian", "halal", "kosher", "coeliac", "lactose-free", "pregnant", "alcohol-free",
@@ -33,7 +41,9 @@ def parse_guest(text: str) -> dict[str, object]:
     diets: list[str] = []
     for piece in rest:
         bare = re.sub(r"^(?:is|are)\s+", "", piece)
-        if match := re.fullmatch(r"(?:no|not|without|allergic to|allergy to|avoids)\s+(.+)", bare, re.IGNORECASE):
+        if match := re.fullmatch(
+            r"(?:no|not|without|allergic to|allergy to|avoids)\s+(.+)", bare, re.IGNORECASE
+        ):
             avoids.append(match[1])
         elif bare.lower() in DIETS:
             diets.append(bare.lower())

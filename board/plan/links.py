@@ -95,7 +95,15 @@ def clear_id(course: str) -> str:
 def _add_nodes(plan: Plan, linked: Linked) -> list[list[Node]]:
     """Adds every node; the steps of each dish come back as a chain."""
 
-    def add(kind: Kind, name: str, base: str, loc: Loc, work: Work | None = None, dish: str | None = None, course: str | None = None) -> Node:
+    def add(
+        kind: Kind,
+        name: str,
+        base: str,
+        loc: Loc,
+        work: Work | None = None,
+        dish: str | None = None,
+        course: str | None = None,
+    ) -> Node:
         unique, number = base, 2
         while unique in linked.nodes:
             unique, number = f"{base}-{number}", number + 1
@@ -141,17 +149,26 @@ class _Names:
             return found[0]
         if found:
             options = " or ".join(repr(f"{n.name} in {n.dish}") for n in found if n.dish)
-            return Problem("P09", f"{words!r} is the name of {len(found)} pieces of work", f"Write {options}.", loc)
+            return Problem(
+                "P09", f"{words!r} is the name of {len(found)} pieces of work", f"Write {options}.", loc
+            )
         known = [n.name for n in self.nodes.values()]
         guess = near(words, known)
-        return Problem("P08", f"no step or job is called {words!r}.{guess}", "Write the other step's words as they stand in the plan.", loc)
+        return Problem(
+            "P08",
+            f"no step or job is called {words!r}.{guess}",
+            "Write the other step's words as they stand in the plan.",
+            loc,
+        )
 
 
 def _fold(words: str) -> str:
     return " ".join(words.casefold().split())
 
 
-def _refs(refs: list[Ref], node: Node, key: str, names: _Names, problems: list[Problem]) -> list[tuple[Ref, Node]]:
+def _refs(
+    refs: list[Ref], node: Node, key: str, names: _Names, problems: list[Problem]
+) -> list[tuple[Ref, Node]]:
     found = []
     for number, ref in enumerate(refs):
         if _fold(ref.step) == "nothing":
@@ -161,9 +178,18 @@ def _refs(refs: list[Ref], node: Node, key: str, names: _Names, problems: list[P
         if isinstance(other, Problem):
             problems.append(other)
         elif other is node:
-            problems.append(Problem("P10", f"{node.name!r} waits for itself", "Name the step it really follows.", loc))
+            problems.append(
+                Problem("P10", f"{node.name!r} waits for itself", "Name the step it really follows.", loc)
+            )
         elif ref.at_most is not None and ref.at_most < ref.at_least:
-            problems.append(Problem("P11", f"at most {ref.at_most} min is less than at least {ref.at_least} min", "Swap the two.", loc))
+            problems.append(
+                Problem(
+                    "P11",
+                    f"at most {ref.at_most} min is less than at least {ref.at_least} min",
+                    "Swap the two.",
+                    loc,
+                )
+            )
         else:
             found.append((ref, other))
     return found
@@ -180,7 +206,10 @@ def _link_chain(chain: list[Node], names: _Names, linked: Linked, problems: list
     for previous, node in zip([None, *chain], chain, strict=False):
         assert node.work is not None
         if node.work.after is not None:
-            linked.links += [_link(ref, other, node) for ref, other in _refs(node.work.after, node, "after", names, problems)]
+            linked.links += [
+                _link(ref, other, node)
+                for ref, other in _refs(node.work.after, node, "after", names, problems)
+            ]
         elif previous is not None:
             linked.links.append(Link(previous.id, node.id))
         for ref, other in _refs(node.work.before or [], node, "before", names, problems):
@@ -239,14 +268,24 @@ def _cycle(linked: Linked) -> list[Problem]:
     except CycleError as wrong:
         ring: list[str] = wrong.args[1]
         words = " → ".join(repr(linked.nodes[id_].name) for id_ in ring)
-        return [Problem("P12", f"these wait for one another in a ring: {words}", "Take out one of the `after` or `before` lines.", linked.nodes[ring[0]].loc)]
+        return [
+            Problem(
+                "P12",
+                f"these wait for one another in a ring: {words}",
+                "Take out one of the `after` or `before` lines.",
+                linked.nodes[ring[0]].loc,
+            )
+        ]
     return []
 
 
 def _uses(plan: Plan, node: Node, work: Work) -> list[Problem]:
     """Names of ovens, tools and hands that the plan does not have."""
     problems: list[Problem] = []
-    ways: list[tuple[Way, Loc]] = [(work, node.loc), *((way, (*node.loc, "or", n)) for n, way in enumerate(work.or_))]
+    ways: list[tuple[Way, Loc]] = [
+        (work, node.loc),
+        *((way, (*node.loc, "or", n)) for n, way in enumerate(work.or_)),
+    ]
     for way, loc in ways:
         if way.on is not None:
             problems += _station(plan, way.on, (*loc, "on"), cooking=True)
@@ -254,10 +293,24 @@ def _uses(plan: Plan, node: Node, work: Work) -> list[Problem]:
             problems += _station(plan, way.keeps.where, (*loc, "keeps"), cooking=False)
     if work.takes is None:
         if node.kind == "step":
-            problems.append(Problem("P06", "a step needs `takes`, which is missing", "Add how long it takes, for example `takes: 25 min`.", node.loc))
+            problems.append(
+                Problem(
+                    "P06",
+                    "a step needs `takes`, which is missing",
+                    "Add how long it takes, for example `takes: 25 min`.",
+                    node.loc,
+                )
+            )
     for name in work.who or []:
         if name not in plan.hands:
-            problems.append(Problem("P08", f"{name!r} is nobody among the hands.{near(name, plan.hands)}", "Name one of the `hands`, or add them there.", (*node.loc, "who")))
+            problems.append(
+                Problem(
+                    "P08",
+                    f"{name!r} is nobody among the hands.{near(name, plan.hands)}",
+                    "Name one of the `hands`, or add them there.",
+                    (*node.loc, "who"),
+                )
+            )
     return problems
 
 
@@ -266,14 +319,39 @@ def _station(plan: Plan, station: Station, loc: Loc, *, cooking: bool) -> list[P
     kitchen = plan.kitchen
     if station.oven is not None and station.oven not in kitchen.ovens:
         known = [*LANES, "freezer", *([] if cooking else ["room", "hot"]), *kitchen.ovens]
-        problems.append(Problem("P08", f"{station.oven!r} is neither a lane nor an oven of this kitchen.{near(station.oven, known)}", f"Start with one of {', '.join(known)}.", loc))
+        problems.append(
+            Problem(
+                "P08",
+                f"{station.oven!r} is neither a lane nor an oven of this kitchen.{near(station.oven, known)}",
+                f"Start with one of {', '.join(known)}.",
+                loc,
+            )
+        )
     elif station.place == "oven" and station.heat is None:
-        problems.append(Problem("P06", "an oven needs its setting", "Write, for example, `oven at 180 C (170 to 190 C)`.", loc))
+        problems.append(
+            Problem(
+                "P06", "an oven needs its setting", "Write, for example, `oven at 180 C (170 to 190 C)`.", loc
+            )
+        )
     if cooking and station.place in ("room", "hot"):
-        problems.append(Problem("P07", f"{station.place!r} is no lane to work in", f"Start with one of {', '.join(LANES)} or freezer.", loc))
+        problems.append(
+            Problem(
+                "P07",
+                f"{station.place!r} is no lane to work in",
+                f"Start with one of {', '.join(LANES)} or freezer.",
+                loc,
+            )
+        )
     for tool in station.tools:
         if tool not in kitchen.tools:
-            problems.append(Problem("P08", f"the kitchen has no tool called {tool!r}.{near(tool, kitchen.tools)}", "Add it under kitchen: tools, with how many there are.", loc))
+            problems.append(
+                Problem(
+                    "P08",
+                    f"the kitchen has no tool called {tool!r}.{near(tool, kitchen.tools)}",
+                    "Add it under kitchen: tools, with how many there are.",
+                    loc,
+                )
+            )
     return problems
 
 
@@ -283,11 +361,27 @@ def _course_times(plan: Plan) -> list[Problem]:
     for c, course in enumerate(plan.courses):
         loc: Loc = ("courses", c, "course")
         if slug(course.course) in seen:
-            problems.append(Problem("P04", f"two courses are called {course.course!r}", "Give each its own name.", loc))
+            problems.append(
+                Problem("P04", f"two courses are called {course.course!r}", "Give each its own name.", loc)
+            )
         after = course.at.after
         if after is not None and after.course_before and c == 0:
-            problems.append(Problem("P08", "the first course has none before it", "Write a time, or `10 min after guests arrive`.", ("courses", c, "at")))
+            problems.append(
+                Problem(
+                    "P08",
+                    "the first course has none before it",
+                    "Write a time, or `10 min after guests arrive`.",
+                    ("courses", c, "at"),
+                )
+            )
         if after is not None and after.course is not None and slug(after.course) not in seen:
-            problems.append(Problem("P08", f"no course before this one is called {after.course!r}.{near(after.course, [x.course for x in plan.courses[:c]])}", "Name an earlier course.", ("courses", c, "at")))
+            problems.append(
+                Problem(
+                    "P08",
+                    f"no course before this one is called {after.course!r}.{near(after.course, [x.course for x in plan.courses[:c]])}",
+                    "Name an earlier course.",
+                    ("courses", c, "at"),
+                )
+            )
         seen[slug(course.course)] = c
     return problems

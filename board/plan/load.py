@@ -41,7 +41,15 @@ def read_plan(text: str, name: str) -> PlanFile | list[Snag]:
     if raw is None and snags:
         return snags
     if not isinstance(raw, dict):
-        return [Snag("P02", Weight.STOP, "this is not a plan: it has no keys", "Start from the short example in the README.", places.at(1, 1))]
+        return [
+            Snag(
+                "P02",
+                Weight.STOP,
+                "this is not a plan: it has no keys",
+                "Start from the short example in the README.",
+                places.at(1, 1),
+            )
+        ]
     try:
         plan: Plan | None = Plan.model_validate(raw)
     except ValidationError as wrong:
@@ -49,9 +57,7 @@ def read_plan(text: str, name: str) -> PlanFile | list[Snag]:
         plan = _salvage(raw, wrong)
     if plan is not None:
         linked, problems = link(plan)
-        snags += [
-            Snag(p.code, Weight.STOP, p.message, p.mend, places.of(p.loc)) for p in problems
-        ]
+        snags += [Snag(p.code, Weight.STOP, p.message, p.mend, places.of(p.loc)) for p in problems]
         if not snags:
             return PlanFile(plan, fill(plan, linked), places, digest_of(text))
     return in_order(list(dict.fromkeys(snags)))
@@ -132,7 +138,13 @@ def _snag(error: Any, places: Places) -> Snag:
         return Snag("P05", Weight.STOP, message, unknown(last, _keys_of(model)), places.of(loc, key=True))
     if kind == "missing":
         place = places.of(loc[:-1])
-        return Snag("P06", Weight.STOP, f"{a_what} needs `{last}`, which is missing", f"Add a line `{last}: …`.", place)
+        return Snag(
+            "P06",
+            Weight.STOP,
+            f"{a_what} needs `{last}`, which is missing",
+            f"Add a line `{last}: …`.",
+            place,
+        )
     message, mend = _words(kind, error, given, last)
     return Snag("P07", Weight.STOP, message, mend, places.of(loc))
 
@@ -147,20 +159,32 @@ def _words(kind: str, error: Any, given: Any, last: str) -> tuple[str, str]:
     if kind in ("list_type", "tuple_type"):
         return f"`{last}` takes a list", "Put each entry on its own line, starting with `- `."
     if kind in ("model_type", "model_attributes_type", "dict_type"):
-        return f"{str(given)[:40]!r} stands where keys are needed", "Write `key: value` lines, indented below."
+        return (
+            f"{str(given)[:40]!r} stands where keys are needed",
+            "Write `key: value` lines, indented below.",
+        )
     if kind == "string_type":
-        return f"`{last}` takes words, not {type(given).__name__}", "Put the words after the colon, in quotes if need be."
+        return (
+            f"`{last}` takes words, not {type(given).__name__}",
+            "Put the words after the colon, in quotes if need be.",
+        )
     if kind in ("int_parsing", "int_type", "int_from_float", "float_parsing", "float_type"):
         return f"{str(given)[:40]!r} is not a number here", "Write a whole number."
     if kind in ("greater_than_equal", "greater_than"):
         bound = context.get("ge", context.get("gt"))
-        return f"{given} is too small for `{last}`", f"Write {bound} or more." if "ge" in context else f"Write more than {bound}."
+        return (
+            f"{given} is too small for `{last}`",
+            f"Write {bound} or more." if "ge" in context else f"Write more than {bound}.",
+        )
     if kind in ("less_than_equal", "less_than"):
         return f"{given} is too large for `{last}`", f"Write {context.get('le', context.get('lt'))} or less."
     if kind == "string_too_short":
         return f"`{last}` is empty", "Write its words."
     if kind == "string_too_long":
-        return f"`{last}` is longer than {context.get('max_length')} characters", "Shorten it; a note can hold the rest."
+        return (
+            f"`{last}` is longer than {context.get('max_length')} characters",
+            "Shorten it; a note can hold the rest.",
+        )
     if kind == "too_short":
         return f"`{last}` needs at least one entry", "Add one, starting with `- `."
     return f"{str(given)[:60]!r} cannot be read: {error['msg']}", ""

@@ -90,7 +90,9 @@ def _ovens(value: Any) -> Any:
 class Kitchen(PlanModel):
     """What there is to cook with."""
 
-    ovens: Annotated[dict[str, Oven], BeforeValidator(_ovens, json_schema_input_type=int | dict[str, Oven])] = {"oven": Oven()}
+    ovens: Annotated[
+        dict[str, Oven], BeforeValidator(_ovens, json_schema_input_type=int | dict[str, Oven])
+    ] = {"oven": Oven()}
     rings: int = Field(default=4, ge=0, le=20)
     fridge: Litres | None = None
     freezer: Litres | None = None
@@ -105,7 +107,9 @@ def _is_day(text: str) -> str:
 class Hand(PlanModel):
     """A person who can work: their hours by day, and when they are away from it."""
 
-    hours: dict[Annotated[str, AfterValidator(_is_day)], Annotated[list[Span], Phrase(parse_spans, "17:30 - 22:00")]]
+    hours: dict[
+        Annotated[str, AfterValidator(_is_day)], Annotated[list[Span], Phrase(parse_spans, "17:30 - 22:00")]
+    ]
     away: dict[str, Annotated[DaySpan, Phrase(parse_day_span, "sat 17:40 - 18:10")]] = {}
 
 
@@ -156,7 +160,9 @@ class Work(Way):
     day: DayWord | None = None
     not_before: Annotated[Moment, Phrase(parse_moment, "sat 14:00")] | None = None
     not_after: Annotated[Moment, Phrase(parse_moment, "sat 17:00")] | None = None
-    who: Annotated[list[Words], BeforeValidator(_one_or_many, json_schema_input_type=str | list[str])] | None = None
+    who: (
+        Annotated[list[Words], BeforeValidator(_one_or_many, json_schema_input_type=str | list[str])] | None
+    ) = None
     look_for: Words | None = None
     until: Celsius | None = None
     call: Words | None = None

@@ -7,6 +7,7 @@ import re
 from typing import Any
 
 from ruamel.yaml import YAML
+from ruamel.yaml.composer import Composer
 from ruamel.yaml.error import MarkedYAMLError, YAMLError
 from ruamel.yaml.events import AliasEvent
 from ruamel.yaml.nodes import MappingNode, Node, ScalarNode
@@ -15,8 +16,10 @@ from board.plan.phrase import near
 from board.plan.snag import Place, Snag, Weight
 
 Loc = tuple[str | int, ...]
-LARGEST_CHARACTERS = 1_000_000
-_WHOLE = re.compile(r"[-+]?\d{1,9}")
+LARGEST_CHARACTERS = 200_000
+DEEPEST = 40  # levels; a plan needs about ten
+_WHOLE = re.compile(r"[-+]?[0-9]{1,9}")
+_LINE_END = re.compile(r"\r\n|\n|\r")  # what YAML 1.2 counts as one
 
 
 class Places:
@@ -24,7 +27,7 @@ class Places:
 
     def __init__(self, name: str, text: str) -> None:
         self.name = name
-        self.lines = text.splitlines()
+        self.lines = _LINE_END.split(text)
         self.values: dict[Loc, tuple[int, int]] = {(): (1, 1)}
         self.keys: dict[Loc, tuple[int, int]] = {}
 
@@ -41,32 +44,51 @@ class Places:
         return self.at(*self.values[loc])
 
 
+class _Refused(MarkedYAMLError):
+    """YAML that is sound and yet no plan: aliases, and levels without end."""
+
+
+class _PlainComposer(Composer):
+    """Composes nodes, but follows no alias and goes down no further than `DEEPEST` levels."""
+
+    levels = 0
+
+    def compose_node(self, parent: Any, index: Any) -> Any:
+        event = self.parser.peek_event()
+        if isinstance(event, AliasEvent):
+            problem = f"*{event.anchor} repeats another part of the file, which a plan cannot do"
+            raise _Refused(
+                problem=problem, problem_mark=event.start_mark, note="Write the part out in full here."
+            )
+        if self.levels == DEEPEST:
+            problem = "the file is nested too deeply"
+            raise _Refused(
+                problem=problem, problem_mark=event.start_mark, note="A plan needs about ten levels."
+            )
+        self.levels += 1
+        node = super().compose_node(parent, index)
+        self.levels -= 1
+        return node
+
+
 def read_yaml(text: str, name: str) -> tuple[Any, Places, list[Snag]]:
     """Data, its places, and what is wrong with the YAML itself. With snags the data may be partial."""
+    text = text.removeprefix("\ufeff")
     places = Places(name, text)
     if len(text) > LARGEST_CHARACTERS:
-        return None, places, [_stop("P02", "the file is too large for a plan (over 1 MB)", "Is it the right file?", places.at(1, 1))]
+        message = "the file is too large for a plan (over 200 kB)"
+        return None, places, [_stop("P02", message, "Is it the right file?", places.at(1, 1))]
     yaml = YAML(typ="safe", pure=True)
+    yaml.Composer = _PlainComposer
     try:
-        for event in yaml.parse(text):
-            if isinstance(event, AliasEvent):
-                mark = event.start_mark
-                return None, places, [
-                    _stop("P03", f"*{event.anchor} repeats another part of the file, which a plan cannot do",
-                          "Write the part out in full here.", places.at(mark.line + 1, mark.column + 1))
-                ]  # fmt: skip
         node = yaml.compose(text)
     except MarkedYAMLError as wrong:
-        mark = wrong.problem_mark or wrong.context_mark
-        place = places.at(mark.line + 1, mark.column + 1) if mark else places.at(1, 1)
-        return None, places, [_stop("P01", *_yaml_words(wrong, place.text), place)]
-    except RecursionError:
-        return None, places, [_stop("P03", "the file is nested too deeply", "A plan needs at most eight levels.", places.at(1, 1))]
-    except (YAMLError, ValueError) as wrong:
-        line = text.count("\n", 0, getattr(wrong, "position", 0)) + 1
-        return None, places, [_stop("P01", f"the file has a sign YAML does not allow ({_brief(wrong)})", "Delete it, or retype the line.", places.at(line, 1))]
+        return None, places, [_yaml_snag(wrong, places)]
+    except Exception as wrong:  # YAML of a stranger: whatever a parser trips over is the file's fault
+        return None, places, [_unreadable(wrong, text, places)]
     if node is None:
-        return None, places, [_stop("P02", "the file is empty", "Start from the short example in the README.", places.at(1, 1))]
+        mend = "Start from the short example in the README."
+        return None, places, [_stop("P02", "the file is empty", mend, places.at(1, 1))]
     snags: list[Snag] = []
     return _build(node, (), places, snags), places, snags
 
@@ -75,20 +97,75 @@ def _stop(code: str, message: str, mend: str, place: Place) -> Snag:
     return Snag(code, Weight.STOP, message, mend, place)
 
 
-def _brief(wrong: Exception) -> str:
-    return " ".join(str(wrong).split())[:120]
+def _unreadable(wrong: Exception, text: str, places: Places) -> Snag:
+    """A sign that YAML forbids, or anything else that has no mark of its own."""
+    position, sign = getattr(wrong, "position", 0), getattr(wrong, "character", None)
+    before = _LINE_END.split(text[:position])
+    place = places.at(len(before), len(before[-1]) + 1)
+    if isinstance(wrong, YAMLError) and isinstance(sign, int):
+        return _stop(
+            "P01", f"YAML does not allow the sign U+{sign:04X}", "Delete it, or retype the line.", place
+        )
+    return _stop(
+        "P01", "this is not YAML that can be read", "Start from the short example in the README.", place
+    )
 
 
-def _yaml_words(wrong: MarkedYAMLError, line: str) -> tuple[str, str]:
+_LINE_UP = ("the indentation does not fit the lines above", "Line it up with its neighbours, spaces only.")
+# What YAML's own words hold → what a host reads: what is wrong, how to mend it.
+_SLIPS: dict[str, tuple[str, str]] = {
+    "mapping values are not allowed": (
+        "a colon stands where YAML takes it for a key",
+        'Check the indentation, or put the words in quotes: "like: this".',
+    ),
+    "another document": (
+        "the file holds more than one plan",
+        "Take out the line `---` or `...` and the rest.",
+    ),
+    "cannot start any": ("a value cannot begin with this sign", 'Put the words in quotes: "like this".'),
+    "unknown escape": ("in double quotes a backslash means something else", "Take it out, or double it."),
+    "block mapping": _LINE_UP,
+    "<block end>": _LINE_UP,
+}
+# The same for slips that YAML notices only later; these stand where the thing began.
+_OPEN: dict[str, tuple[str, str]] = {
+    "quoted scalar": ("the quotes that open here are never closed", "Close them on the same line."),
+    "flow sequence": (
+        "the bracket that opens here is not closed",
+        "Close it with ], commas between the entries.",
+    ),
+    "flow mapping": (
+        "the bracket that opens here is not closed",
+        "Close it with }, commas between the entries.",
+    ),
+    "simple key": (
+        "words stand alone where `key: value` is looked for",
+        "Add the colon, or join the line above.",
+    ),
+}
+
+
+def _yaml_snag(wrong: MarkedYAMLError, places: Places) -> Snag:
     """The commonest slips in a host's words; the rest as YAML puts it."""
-    problem = wrong.problem or "it is not YAML"
-    if "\t" in line[: len(line) - len(line.lstrip())] or "\\t" in problem:
-        return "the line is indented with a tab", "Indent with spaces only."
-    if "mapping values are not allowed" in problem:
-        return "a colon stands where YAML takes it for a key", "Check the indentation, or put the words in quotes: \"like: this\"."
-    if "expected <block end>" in problem or "block mapping" in problem:
-        return "the indentation does not fit the lines above", "Line it up with its neighbours, spaces only."
-    return f"this is not YAML: {problem}", "Check quotes, brackets and indentation on this line and the one above."
+    mark = wrong.problem_mark or wrong.context_mark
+    place = places.at(mark.line + 1, mark.column + 1) if mark else places.at(1, 1)
+    problem, context = wrong.problem or "", wrong.context or ""
+    if isinstance(wrong, _Refused):
+        return _stop("P03", problem, wrong.note or "", place)
+    if "\t" in place.text[: len(place.text) - len(place.text.lstrip())] or "\\t" in problem:
+        return _stop("P01", "the line is indented with a tab", "Indent with spaces only.", place)
+    began = wrong.context_mark
+    if began is not None and (
+        "end of stream" in problem or problem.startswith(("expected ','", "could not find"))
+    ):
+        for words, (message, mend) in _OPEN.items():
+            if words in context:
+                return _stop("P01", message, mend, places.at(began.line + 1, began.column + 1))
+    for words, (message, mend) in _SLIPS.items():
+        if words in problem or words in context:
+            return _stop("P01", message, mend, place)
+    mend = "Check quotes, brackets and indentation on this line and the one above."
+    return _stop("P01", f"this is not YAML: {problem or 'something is amiss'}", mend, place)
 
 
 def _build(node: Node, loc: Loc, places: Places, snags: list[Snag]) -> Any:
@@ -107,7 +184,12 @@ def _build(node: Node, loc: Loc, places: Places, snags: list[Snag]) -> Any:
         if key in data:
             first = places.keys[(*loc, key)][0]
             snags.append(
-                _stop("P04", f"{key!r} stands here twice (first on line {first})", "Keep one of the two.", places.at(*spot))
+                _stop(
+                    "P04",
+                    f"{key!r} stands here twice (first on line {first})",
+                    "Keep one of the two.",
+                    places.at(*spot),
+                )
             )
             continue
         places.keys[(*loc, key)] = spot
@@ -120,7 +202,7 @@ def _scalar(node: ScalarNode) -> Any:
     if tag == "null":
         return None
     if tag == "bool":
-        return str(node.value).lower() == "true"
+        return str(node.value).lower() in ("true", "yes", "on", "y")  # the last three in YAML 1.1 only
     if tag == "int" and _WHOLE.fullmatch(node.value):
         return int(node.value)
     return str(node.value)

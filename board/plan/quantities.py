@@ -41,7 +41,9 @@ _FIGURE = r"(?:\d+\s+\d+/\d+|\d+/\d+|\d+(?:[.,]\d+)?\s*[½⅓⅔¼¾⅛]?|[½⅓
 _AMOUNT = re.compile(
     rf"({_FIGURE})\s*(?:(?:–|-|to)\s*({_FIGURE}))?\s*(?:({_UNIT_WORD})\b\.?)?\s*(?:of\s+)?(.*)", re.IGNORECASE
 )
-_UNCOUNTED = re.compile(r"(?:(to taste)[,]?|an?\s+(handful|pinch|bunch|sprig|splash|knob)(?:\s+of)?)\s+(.+)", re.IGNORECASE)
+_UNCOUNTED = re.compile(
+    r"(?:(to taste)[,]?|an?\s+(handful|pinch|bunch|sprig|splash|knob)(?:\s+of)?)\s+(.+)", re.IGNORECASE
+)
 _SECTION = re.compile(r"(.*?)\s*\(([^()]*)\)\s*$")
 
 

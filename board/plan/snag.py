@@ -51,5 +51,6 @@ class Snag:
 def in_order(snags: list[Snag]) -> list[Snag]:
     """Heaviest first, then as they stand in the file."""
     return sorted(
-        snags, key=lambda s: (-s.weight, s.place.line if s.place else 0, s.place.column if s.place else 0, s.code)
+        snags,
+        key=lambda s: (-s.weight, s.place.line if s.place else 0, s.place.column if s.place else 0, s.code),
     )

@@ -15,7 +15,9 @@ STATIONS = (*LANES, "freezer", "room", "hot")
 ACCEPTS_EITHER_SIDE = 10.0  # °C around a single setting; common practice, no source
 
 _TEMPERATURE = re.compile(r"(-?\d+(?:\.\d+)?)\s*°?\s*([CF])?", re.IGNORECASE)
-_RANGE = re.compile(r"(-?\d+(?:\.\d+)?)\s*°?\s*[CF]?\s*(?:to|–|-)\s*(-?\d+(?:\.\d+)?)\s*°?\s*([CF])", re.IGNORECASE)
+_RANGE = re.compile(
+    r"(-?\d+(?:\.\d+)?)\s*°?\s*[CF]?\s*(?:to|–|-)\s*(-?\d+(?:\.\d+)?)\s*°?\s*([CF])", re.IGNORECASE
+)
 
 
 def to_celsius(degrees: float, unit: str) -> float:
@@ -131,7 +133,9 @@ class Keep(BaseModel):
     where: Station
 
 
-_KEEP = re.compile(r"(.+?)\s*(?:,|\s)\s*(?:in\s+the|on\s+the|at\s+the|in|on|at)?\s*\b(room|fridge|freezer|hot|oven|stovetop)\b(.*)")
+_KEEP = re.compile(
+    r"(.+?)\s*(?:,|\s)\s*(?:in\s+the|on\s+the|at\s+the|in|on|at)?\s*\b(room|fridge|freezer|hot|oven|stovetop)\b(.*)"
+)
 
 
 def parse_keep(text: str) -> dict[str, object]:

@@ -61,7 +61,11 @@ def parse_day(text: str) -> dict[str, object]:
         return {"days_before": 0}
     if match := _DAYS_BEFORE.fullmatch(folded):
         return {"days_before": int(match[1] or 1)}
-    if folded[:3] in _WEEKDAYS and ("mon tue wed thu fri sat sun monday tuesday wednesday thursday friday saturday sunday".split().count(folded)):
+    if folded[:3] in _WEEKDAYS and (
+        "mon tue wed thu fri sat sun monday tuesday wednesday thursday friday saturday sunday".split().count(
+            folded
+        )
+    ):
         return {"weekday": folded[:3]}
     if re.fullmatch(r"[\d-]+", folded):
         return {"date": parse_date(folded)}

@@ -9,6 +9,7 @@ from typing import Any, Literal
 
 import msgspec
 
+ORDER, HEAT = "order", "heat"  # reasons of a wait that must be over before a step is called
 SlotKind = Literal["step", "job", "arrive", "seat", "serve", "clear", "heat"]
 
 
@@ -34,13 +35,18 @@ class Use(msgspec.Struct, frozen=True):
 class Wait(msgspec.Struct, frozen=True):
     """Starts no earlier than `minutes` after the `anchor` (start or end) of slot `after`. `reason` is a word for why:
 
-    order (what it follows), hands, oven, or the name of what both need.
+    order (what it follows), heat (its oven's setting), hands, oven, or the name of what both need.
     """
 
     after: str
     anchor: Literal["start", "end"]
     minutes: int
     reason: str
+
+    @property
+    def must(self) -> bool:
+        """Whether what it waits for must be over, not only expected to be."""
+        return self.reason in (ORDER, HEAT)
 
 
 class Keeping(msgspec.Struct, frozen=True):

@@ -15,7 +15,7 @@ from board.timetable.answer import Answer
 from board.timetable.given_up import given_up
 from board.timetable.give import READY, latest_starts
 from board.timetable.question import LITRE, Question, ask
-from board.timetable.run_sheet import Attended, CourseSlot, Keeping, RunSheet, Slot, SlotKind, Use, Wait
+from board.timetable.run_sheet import HEAT, Attended, CourseSlot, Keeping, RunSheet, Slot, SlotKind, Use, Wait
 from board.timetable.settings import Change, InOven, Setting, changes, settings
 from board.timetable.waits import end_of, followers, spells_in_ovens, waits_of, way_of
 
@@ -145,7 +145,7 @@ class _Writer:
                     if setting.start == change.end:
                         for spell in setting.spells:
                             if spell.start == change.end and not spell.hold:
-                                waits[spell.job].append(Wait(slot.id, "end", 0, "oven"))
+                                waits[spell.job].append(Wait(slot.id, "end", 0, HEAT))
         return found
 
     def _heat_slot(self, dial: _Dial, number: int, change: Change, inside: list[InOven]) -> Slot:

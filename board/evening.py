@@ -1,0 +1,100 @@
+"""One evening in progress: the session behind the live board, rehearsal, plain output and tests.
+
+Every answer goes the same way: decide what happens, keep it in the log, then fold it in. What is not kept has not
+happened. Knows no screen; the time comes from the clock it was given.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime
+
+from board.clock import Clock
+from board.log.write import Keeper, Memory, RunLog
+from board.run.calls import Call, coming_calls, due_calls
+from board.run.decide import Push, Refusal, Wish, decide, push_from_now, raise_calls
+from board.run.events import BoardReopened, EveningOpened, Event
+from board.run.fold import fold_all
+from board.run.forecast import Forecast, Forecaster
+from board.run.state import State, begin
+from board.timetable.run_sheet import RunSheet
+
+
+@dataclass(frozen=True)
+class Present:
+    """All there is to know at one moment."""
+
+    now: datetime
+    state: State
+    forecast: Forecast
+    due: tuple[Call, ...]
+    coming: tuple[Call, ...]
+    raised: tuple[Call, ...] = ()  # calls raised at this very tick
+
+
+class Evening:
+    """Holds the log, the state and the clock of one evening."""
+
+    def __init__(self, sheet: RunSheet, clock: Clock, keeper: Keeper, past: Sequence[Event] = ()) -> None:
+        self.sheet = sheet
+        self.clock = clock
+        self.keeper = keeper
+        self.forecaster = Forecaster(sheet)
+        self.state = fold_all(begin(sheet), past)
+
+    def tick(self) -> Present:
+        """The present; calls that have come due are raised and kept. Raises OSError when they cannot be kept."""
+        now = self.clock.now()
+        forecast = self.forecaster.forecast(self.state, now)
+        due = due_calls(forecast, self.state)
+        new = raise_calls(self.state, due, now)
+        fresh = {call.key for call in due if call.raised is None}
+        if new:
+            self._keep(new)
+            due = due_calls(forecast, self.state)
+        raised = tuple(call for call in due if call.key in fresh)
+        return Present(now, self.state, forecast, tuple(due), tuple(coming_calls(forecast, self.state)), raised)
+
+    def wish(self, wish: Wish) -> Refusal | None:
+        """Does what the host wants, or says why not. Raises OSError when it cannot be kept; then nothing changed."""
+        decided = decide(self.state, wish, self.clock.now())
+        if isinstance(decided, Refusal):
+            return decided
+        self._keep(decided)
+        return None
+
+    def what_if(self, wish: Wish) -> Forecast | Refusal:
+        """What a wish would bring, without doing it."""
+        now = self.clock.now()
+        decided = decide(self.state, wish, now)
+        if isinstance(decided, Refusal):
+            return decided
+        return self.forecaster.forecast(fold_all(self.state, decided), now)
+
+    def push(self, course: str, minutes: int) -> Push:
+        """The wish to send a course out so many minutes later than it now looks."""
+        return push_from_now(self.state, self.forecaster.forecast(self.state, self.clock.now()), course, minutes)
+
+    def _keep(self, events: Sequence[Event]) -> None:
+        self.keeper.append(events)
+        self.state = fold_all(self.state, events)
+
+    def close(self) -> None:
+        self.keeper.close()
+
+
+def open_evening(sheet: RunSheet, clock: Clock, log: RunLog, *, rehearsal: bool) -> Evening:
+    """A new evening in an empty log, or the one the log holds, gone on with. Raises OSError."""
+    if log.contents is None:
+        opened = EveningOpened(n=1, at=clock.now(), rehearsal=rehearsal, sheet=sheet)
+        log.begin(opened)
+        return Evening(sheet, clock, log, [opened])
+    opened = log.contents.opened
+    past = [opened, *log.contents.events]
+    evening = Evening(opened.sheet, clock, log, past)
+    evening._keep([BoardReopened(n=evening.state.last_n + 1, at=clock.now())])
+    return evening
+
+
+def unlogged_evening(sheet: RunSheet, clock: Clock, *, rehearsal: bool = True) -> Evening:
+    """An evening that is kept nowhere."""
+    return Evening(sheet, clock, Memory(), [EveningOpened(n=1, at=clock.now(), rehearsal=rehearsal, sheet=sheet)])

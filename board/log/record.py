@@ -1,0 +1,40 @@
+"""One event ↔ one line of JSON, with a checksum as its last key. UTF-8, ends in a newline."""
+
+import re
+import zlib
+
+import msgspec
+
+from board.run.events import FORMAT, EveningOpened, Event
+
+_DECODER: msgspec.json.Decoder[Event] = msgspec.json.Decoder(Event)
+_ENCODER = msgspec.json.Encoder()
+_CHECKSUM = re.compile(rb',"crc":"([0-9a-f]{8})"}$')
+
+
+class BadLine(Exception):
+    """A line that is not a whole, sound event; its text says in what way."""
+
+
+def to_line(event: Event) -> bytes:
+    """The event as a line."""
+    body = _ENCODER.encode(event)
+    return body[:-1] + b',"crc":"%08x"}\n' % zlib.crc32(body)
+
+
+def from_line(line: bytes) -> Event:
+    """The event of a line. Raises BadLine."""
+    line = line.rstrip(b"\n")
+    found = _CHECKSUM.search(line)
+    if found is None:
+        raise BadLine("it has no checksum at its end")
+    body = line[: found.start()] + b"}"
+    if zlib.crc32(body) != int(found[1], 16):
+        raise BadLine("its checksum does not fit")
+    try:
+        event = _DECODER.decode(body)
+    except (msgspec.DecodeError, UnicodeDecodeError) as wrong:
+        raise BadLine(f"it is no event this program knows ({wrong})") from None
+    if isinstance(event, EveningOpened) and event.format > FORMAT:
+        raise BadLine(f"it is of format {event.format}, newer than this program's {FORMAT}")
+    return event

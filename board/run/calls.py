@@ -1,0 +1,85 @@
+"""What is due now, and what next. Pure: (forecast, state, now) → calls, the one whose delay costs most first."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import datetime
+
+from board.run.events import Part
+from board.run.forecast import Forecast
+from board.run.state import CallKey, State, StepState
+from board.timetable.run_sheet import Slot
+
+
+@dataclass(frozen=True, slots=True)
+class Call:
+    """A timed prompt. `raised` is None while it is still to come."""
+
+    slot: str
+    part: Part
+    number: int
+    due: datetime
+    raised: datetime | None = None
+    give_minutes: int | None = None
+
+    @property
+    def key(self) -> CallKey:
+        return (self.slot, self.part, self.number)
+
+
+HOT = ("oven", "stovetop")
+
+
+def due_calls(forecast: Forecast, state: State) -> list[Call]:
+    """Calls that are due at the forecast's now; those whose delay costs most stand first."""
+    slots = state.sheet.by_id()
+    due = [call for call in _all(forecast, state) if call.due <= forecast.now]
+    return sorted(due, key=lambda call: (_cost(call, slots[call.slot]), call.raised or call.due))
+
+
+def coming_calls(forecast: Forecast, state: State) -> list[Call]:
+    """Calls not yet due, soonest first."""
+    return sorted((c for c in _all(forecast, state) if c.due > forecast.now), key=lambda call: call.due)
+
+
+def _cost(call: Call, slot: Slot) -> float:
+    """Smaller is dearer: minutes that can be lost before it hurts."""
+    if call.part == "end" and slot.lane in HOT:
+        return -1.0  # it burns
+    if call.part == "look-in":
+        return 1.0
+    return 10_000.0 if call.give_minutes is None else float(max(0, call.give_minutes))
+
+
+def _all(forecast: Forecast, state: State) -> Iterator[Call]:
+    for slot in state.sheet.slots:
+        step = state.steps[slot.id]
+        if step.status == "to-come":
+            ahead = forecast.slots[slot.id]
+            free = all(state.steps[w.after].settled for w in slot.waits if w.must)
+            if free or ahead.start > forecast.now:
+                yield _call(state, slot, "start", 0, ahead.start, ahead.give_minutes)
+        elif step.status == "under-way" and step.started is not None:
+            yield from _while_under_way(forecast, state, slot, step, step.started)
+
+
+def _while_under_way(
+    forecast: Forecast, state: State, slot: Slot, step: StepState, started: datetime
+) -> Iterator[Call]:
+    end = max(started + (slot.end - slot.start), step.put_off or started)
+    offsets = [part.start - slot.start for part in slot.attended if part.kind == "look-in"]
+    open_ones = [
+        (number, max(started + offset, step.put_off or started))
+        for number, offset in enumerate(offsets)
+        if number >= step.looked_in
+    ]
+    past = [look for look in open_ones if look[1] <= forecast.now]
+    if open_ones and end > forecast.now:
+        # Of several that are due, the last one stands for all.
+        number, due = past[-1] if past else open_ones[0]
+        yield _call(state, slot, "look-in", number, due, None)
+    yield _call(state, slot, "end", 0, end, forecast.slots[slot.id].give_minutes)
+
+
+def _call(state: State, slot: Slot, part: Part, number: int, due: datetime, give: int | None) -> Call:
+    raised = state.raised.get((slot.id, part, number))
+    return Call(slot.id, part, number, raised or due, raised, give)

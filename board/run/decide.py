@@ -1,0 +1,210 @@
+"""What the host wants → what happens, or why it cannot. Pure: (state, wish, at) → events or a refusal."""
+
+import math
+from dataclasses import dataclass
+from datetime import datetime
+from typing import assert_never
+
+from board import words
+from board.run.calls import Call
+from board.run.events import (
+    ANSWERS,
+    CallPutOff,
+    CallRaised,
+    CoursePushed,
+    EveningClosed,
+    Event,
+    LookedIn,
+    NoteWritten,
+    Part,
+    StepFinished,
+    StepLeftOut,
+    StepStarted,
+    TakenBack,
+)
+from board.run.forecast import Forecast
+from board.run.state import State
+from board.timetable.run_sheet import Slot
+
+LONGEST_NOTE = 2000
+
+
+@dataclass(frozen=True, slots=True)
+class Done:
+    """The call is answered: begun, looked in, or finished."""
+
+    slot: str
+    part: Part
+    number: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Settle:
+    """The slot is over and done with, whatever was called: the guests are here, the course is cleared."""
+
+    slot: str
+
+
+@dataclass(frozen=True, slots=True)
+class Later:
+    """Not now: ask again after so many minutes."""
+
+    slot: str
+    part: Part
+    number: int = 0
+    minutes: int = 5
+
+
+@dataclass(frozen=True, slots=True)
+class LeaveOut:
+    slot: str
+
+
+@dataclass(frozen=True, slots=True)
+class Push:
+    """Send a course out so many minutes later than the sheet says, on top of earlier pushes."""
+
+    course: str
+    minutes: int
+
+
+@dataclass(frozen=True, slots=True)
+class WriteNote:
+    text: str
+    slot: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class TakeBack:
+    """The last answer was a mistake."""
+
+
+@dataclass(frozen=True, slots=True)
+class Close:
+    """The evening is over."""
+
+
+Wish = Done | Settle | Later | LeaveOut | Push | WriteNote | TakeBack | Close
+
+
+@dataclass(frozen=True, slots=True)
+class Refusal:
+    """Why a wish cannot be had, in words for the screen."""
+
+    words: str
+
+
+def push_from_now(state: State, forecast: Forecast, course: str, minutes: int) -> Push:
+    """A push by so many minutes from when the course now looks like going out. Raises KeyError: no such course."""
+    planned = {c.name: c.served for c in state.sheet.courses}[course]
+    looks = {c.name: c.served for c in forecast.courses}[course]
+    slipped = math.ceil((looks - planned).total_seconds() / 60)
+    return Push(course, max(0, slipped) + minutes - state.pushed.get(course, 0))
+
+
+def raise_calls(state: State, due: list[Call], at: datetime) -> list[Event]:
+    """The calls that are due and were not raised yet, as events."""
+    new = [call for call in due if call.raised is None]
+    return [
+        CallRaised(n=state.last_n + 1 + k, at=at, slot=c.slot, part=c.part, number=c.number) for k, c in enumerate(new)
+    ]
+
+
+def decide(state: State, wish: Wish, at: datetime) -> list[Event] | Refusal:
+    """Events, numbered on from the state's last."""
+    n = state.last_n + 1
+    match wish:
+        case Done(slot=slot, part=part, number=number):
+            return _done(state, slot, part, number, at)
+        case Settle(slot=slot):
+            return _settle(state, slot, at)
+        case Later(slot=slot, part=part, number=number, minutes=minutes):
+            if _settled(state, slot):
+                return Refusal(words.already_settled(_name(state, slot)))
+            return [CallPutOff(n=n, at=at, slot=slot, part=part, number=number, minutes=max(1, minutes))]
+        case LeaveOut(slot=slot):
+            if _settled(state, slot):
+                return Refusal(words.already_settled(_name(state, slot)))
+            if _slot(state, slot).kind in ("arrive", "serve"):
+                return Refusal(words.cannot_leave_out(_name(state, slot)))
+            return [StepLeftOut(n=n, at=at, slot=slot)]
+        case Push(course=course, minutes=minutes):
+            return _push(state, course, minutes, at)
+        case WriteNote(text=text, slot=about):
+            text = text.strip()[:LONGEST_NOTE]
+            return [NoteWritten(n=n, at=at, text=text, slot=about)] if text else Refusal(words.EMPTY_NOTE)
+        case TakeBack():
+            return _take_back(state, at)
+        case Close():
+            return [EveningClosed(n=n, at=at)]
+        case _:
+            assert_never(wish)
+
+
+def _slot(state: State, id_: str) -> Slot:
+    return next(slot for slot in state.sheet.slots if slot.id == id_)
+
+
+def _name(state: State, id_: str) -> str:
+    return _slot(state, id_).name
+
+
+def _settled(state: State, id_: str) -> bool:
+    return state.steps[id_].settled
+
+
+def _done(state: State, id_: str, part: Part, number: int, at: datetime) -> list[Event] | Refusal:
+    slot, step, n = _slot(state, id_), state.steps[id_], state.last_n + 1
+    if step.settled:
+        return Refusal(words.already_settled(slot.name))
+    if part == "look-in":
+        return [LookedIn(n=n, at=at, slot=id_, number=number)]
+    if part == "end" or step.status == "under-way":
+        return _settle(state, id_, at)
+    waiting = _still_waits(state, slot)
+    if waiting:
+        return Refusal(words.waits_for_first(slot.name, waiting))
+    if slot.end == slot.start:
+        return _settle(state, id_, at)
+    return [StepStarted(n=n, at=at, slot=id_)]
+
+
+def _settle(state: State, id_: str, at: datetime) -> list[Event] | Refusal:
+    slot, step, n = _slot(state, id_), state.steps[id_], state.last_n + 1
+    if step.settled:
+        return Refusal(words.already_settled(slot.name))
+    if step.status == "under-way":
+        return [StepFinished(n=n, at=at, slot=id_)]
+    waiting = _still_waits(state, slot)
+    if waiting:
+        return Refusal(words.waits_for_first(slot.name, waiting))
+    return [StepStarted(n=n, at=at, slot=id_), StepFinished(n=n + 1, at=at, slot=id_)]
+
+
+def _still_waits(state: State, slot: Slot) -> str | None:
+    """The first thing this one follows that is not settled."""
+    unsettled = (w.after for w in slot.waits if w.must and not state.steps[w.after].settled)
+    first = next(unsettled, None)
+    return _name(state, first) if first else None
+
+
+def _push(state: State, course: str, minutes: int, at: datetime) -> list[Event] | Refusal:
+    found = next((c for c in state.sheet.courses if c.name == course), None)
+    if found is None or _settled(state, found.serve):
+        return Refusal(words.cannot_push(course))
+    if minutes + state.pushed.get(course, 0) < 0:
+        return Refusal(words.cannot_push_earlier(course))
+    return [CoursePushed(n=state.last_n + 1, at=at, course=course, minutes=minutes)]
+
+
+def _take_back(state: State, at: datetime) -> list[Event] | Refusal:
+    answers = [event for event in state.history if isinstance(event, ANSWERS)]
+    if not answers:
+        return Refusal(words.NOTHING_TO_TAKE_BACK)
+    targets = [answers[-1].n]
+    last = answers[-1]
+    if isinstance(last, StepFinished) and len(answers) > 1:
+        before = answers[-2]
+        if isinstance(before, StepStarted) and before.slot == last.slot and before.at == last.at:
+            targets.append(before.n)  # one key did both
+    return [TakenBack(n=state.last_n + 1, at=at, targets=tuple(sorted(targets)))]

@@ -1,0 +1,98 @@
+"""Events → state. Pure: the same events always make the same state."""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import replace
+from datetime import timedelta
+from types import MappingProxyType
+from typing import TypeVar, assert_never
+
+from board.run.events import (
+    BoardReopened,
+    CallPutOff,
+    CallRaised,
+    CoursePushed,
+    EveningClosed,
+    EveningOpened,
+    Event,
+    LookedIn,
+    NoteWritten,
+    StepFinished,
+    StepLeftOut,
+    StepStarted,
+    TakenBack,
+)
+from board.run.state import CallKey, Note, State, StepState, begin
+
+K = TypeVar("K")
+V = TypeVar("V")
+
+
+def fold_all(state: State, events: Iterable[Event]) -> State:
+    """One after the other."""
+    for event in events:
+        state = fold(state, event)
+    return state
+
+
+def fold(state: State, event: Event) -> State:
+    """The state after one more event. An event about a slot the sheet lacks changes nothing but the count."""
+    if isinstance(event, TakenBack):
+        kept = [past for past in state.history if past.n not in event.targets]
+        return replace(fold_all(begin(state.sheet), kept), last_n=event.n)
+    state = replace(state, history=(*state.history, event), last_n=event.n)
+    match event:
+        case CallRaised(slot=slot, part=part, number=number):
+            return replace(state, raised=_with(state.raised, (slot, part, number), event.at))
+        case StepStarted(slot=slot):
+            step = _step(state, slot)
+            started = replace(step, status="under-way", started=event.at, put_off=None)
+            return _put(_answered(state, slot, "start"), slot, started)
+        case LookedIn(slot=slot, number=number):
+            step = _step(state, slot)
+            looked = replace(step, looked_in=max(step.looked_in, number + 1), put_off=None)
+            return _put(_answered(state, slot, "look-in"), slot, looked)
+        case StepFinished(slot=slot):
+            step = _step(state, slot)
+            finished = replace(
+                step, status="finished", started=step.started or event.at, finished=event.at, put_off=None
+            )
+            return _put(_answered(state, slot), slot, finished)
+        case CallPutOff(slot=slot, part=part, minutes=minutes):
+            until = event.at + timedelta(minutes=minutes)
+            return _put(_answered(state, slot, part), slot, replace(_step(state, slot), put_off=until))
+        case StepLeftOut(slot=slot):
+            return _put(_answered(state, slot), slot, replace(_step(state, slot), status="left-out", put_off=None))
+        case CoursePushed(course=course, minutes=minutes):
+            return replace(state, pushed=_with(state.pushed, course, state.pushed.get(course, 0) + minutes))
+        case NoteWritten(text=text, slot=about):
+            return replace(state, notes=(*state.notes, Note(event.n, event.at, text, about)))
+        case EveningClosed():
+            return replace(state, closed=True)
+        case BoardReopened():
+            return replace(state, closed=False)
+        case EveningOpened():
+            return state
+        case _:
+            assert_never(event)
+
+
+def _step(state: State, slot: str) -> StepState:
+    return state.steps.get(slot, StepState())
+
+
+def _put(state: State, slot: str, step: StepState) -> State:
+    if slot not in state.steps:
+        return state
+    return replace(state, steps=_with(state.steps, slot, step))
+
+
+def _answered(state: State, slot: str, part: str | None = None) -> State:
+    """No call of that slot (and part) waits any longer."""
+    left: dict[CallKey, object] = {
+        key: at for key, at in state.raised.items() if key[0] != slot or (part is not None and key[1] != part)
+    }
+    return replace(state, raised=MappingProxyType(left))
+
+
+def _with(mapping: Mapping[K, V], key: K, value: V) -> Mapping[K, V]:
+    return MappingProxyType({**mapping, key: value})

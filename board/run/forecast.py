@@ -1,0 +1,200 @@
+"""What the rest of the evening looks like from here. Pure: (sheet, state, now) → times.
+
+The rule: a thing starts when the sheet says, or when the last of its waits is over, or now, whichever is latest.
+When a course will be late, what belongs to it and has not begun is moved with it, but only as far as it must be
+to stand no longer than it keeps, and never so far that it delays a course further.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import UTC, datetime
+
+from board.run.state import State, StepState
+from board.timetable.give import READY, latest_starts
+from board.timetable.run_sheet import ORDER, RunSheet, Slot
+
+MINUTE = 60.0
+NEVER = float("-inf")
+
+
+@dataclass(frozen=True, slots=True)
+class SlotForecast:
+    """When a slot starts and ends, as it now looks or as it was. `give_minutes`: before a course is later still."""
+
+    start: datetime
+    end: datetime
+    give_minutes: int | None
+
+
+@dataclass(frozen=True, slots=True)
+class CourseForecast:
+    """When a course goes out (or went). `late_minutes` against what was wanted."""
+
+    name: str
+    wanted: datetime
+    served: datetime
+    late_minutes: int
+    is_served: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Standing:
+    """A result that stands and keeps: since when, and until when at the most."""
+
+    slot: str
+    since: datetime
+    until: datetime
+    taken_up: datetime  # when the last that needs it will have begun
+    where: str
+
+
+@dataclass(frozen=True)
+class Forecast:
+    """All slots and courses as they look at `now`."""
+
+    now: datetime
+    slots: Mapping[str, SlotForecast]
+    courses: tuple[CourseForecast, ...]
+    keeping: tuple[Standing, ...]
+
+
+class Forecaster:
+    """Holds what never changes about a sheet, so that a forecast costs little."""
+
+    def __init__(self, sheet: RunSheet) -> None:
+        self.sheet = sheet
+        self.slots = sheet.slots
+        self.by_id = sheet.by_id()
+        self.planned = {s.id: s.start.timestamp() for s in sheet.slots}
+        self.length = {s.id: (s.end - s.start).total_seconds() for s in sheet.slots}
+        self.serve_of = {c.name: c.serve for c in sheet.courses}
+
+    def forecast(self, state: State, now: datetime) -> Forecast:
+        """As it looks at `now`; nothing that has not begun is put before it."""
+        at = now.timestamp()
+        wished = dict(self.planned)
+        for course, minutes in state.pushed.items():
+            if course in self.serve_of:
+                wished[self.serve_of[course]] += minutes * MINUTE
+        start, end = self._forward(state, at, wished)
+        latest = self._latest(state, start, end)
+        wished = self._moved_along(state, wished, start, latest)
+        start, end = self._forward(state, at, wished)
+        latest = self._latest(state, start, end)
+        return Forecast(
+            now=now,
+            slots={
+                id_: SlotForecast(
+                    _moment(start[id_]),
+                    _moment(end[id_]),
+                    int((latest[id_] - start[id_]) // MINUTE) if id_ in latest else None,
+                )
+                for id_ in start
+            },
+            courses=self._courses(state, end),
+            keeping=tuple(self._keeping(state, start)),
+        )
+
+    def _forward(
+        self, state: State, now: float, wished: Mapping[str, float]
+    ) -> tuple[dict[str, float], dict[str, float]]:
+        start: dict[str, float] = {}
+        end: dict[str, float] = {}
+        for slot in self.slots:
+            step = state.steps[slot.id]
+            if step.status == "finished" and step.finished and step.started:
+                start[slot.id], end[slot.id] = step.started.timestamp(), step.finished.timestamp()
+                continue
+            if step.status == "under-way" and step.started:
+                start[slot.id] = step.started.timestamp()
+                due = start[slot.id] + self.length[slot.id]
+                end[slot.id] = max(due, now, _put_off(step))
+                continue
+            ready = NEVER
+            for wait in slot.waits:
+                if wait.reason == READY or (step.status == "left-out" and wait.reason != ORDER):
+                    continue
+                anchor = end if wait.anchor == "end" else start
+                ready = max(ready, anchor[wait.after] + wait.minutes * MINUTE)
+            if step.status == "left-out":  # takes no time, and hands on what it waited for
+                start[slot.id] = end[slot.id] = ready if ready != NEVER else self.planned[slot.id]
+            else:
+                start[slot.id] = max(wished[slot.id], ready, now, _put_off(step))
+                end[slot.id] = start[slot.id] + self.length[slot.id]
+        return start, end
+
+    def _latest(self, state: State, start: Mapping[str, float], end: Mapping[str, float]) -> dict[str, float]:
+        due = {
+            s.id: start[s.id]
+            for s in self.slots
+            if s.kind in ("serve", "arrive") and state.steps[s.id].status == "to-come"
+        }
+        lengths = {id_: end[id_] - start[id_] for id_ in start}
+        return latest_starts(self.slots, lengths, due, unit=MINUTE)
+
+    def _moved_along(
+        self, state: State, wished: Mapping[str, float], start: Mapping[str, float], latest: Mapping[str, float]
+    ) -> dict[str, float]:
+        """What was wished, moved later where a later course would leave it standing too long."""
+        moved = dict(wished)
+        shift: dict[str, float] = {}
+        for slot in reversed(self.slots):
+            if state.steps[slot.id].status != "to-come":
+                shift[slot.id] = 0.0
+                continue
+            if slot.kind == "serve":
+                shift[slot.id] = max(0.0, start[slot.id] - self.planned[slot.id])
+                continue
+            shift[slot.id] = max((self._pull(slot, other, shift) for other in slot.then), default=0.0)
+            if shift[slot.id] > 0:
+                target = self.planned[slot.id] + shift[slot.id]
+                bound = latest.get(slot.id, target)
+                moved[slot.id] = max(wished[slot.id], min(target, bound))
+        return moved
+
+    def _pull(self, slot: Slot, other: str, shift: Mapping[str, float]) -> float:
+        """How far a slot must move with what takes its result up: as far as that moves, less the room it has."""
+        if not shift.get(other):
+            return 0.0
+        if slot.kind == "heat":
+            return shift[other]
+        allowed = slot.best_within if slot.best_within is not None else slot.keeping.minutes if slot.keeping else None
+        if allowed is None:
+            return 0.0
+        wait = self.planned[other] - (self.planned[slot.id] + self.length[slot.id])
+        return max(0.0, shift[other] - max(0.0, allowed * MINUTE - wait))
+
+    def _courses(self, state: State, end: Mapping[str, float]) -> tuple[CourseForecast, ...]:
+        found = []
+        for course in self.sheet.courses:
+            served = _moment(end[course.serve])
+            late = int((served - course.wanted).total_seconds() // MINUTE)
+            found.append(
+                CourseForecast(
+                    course.name, course.wanted, served, max(0, late), state.steps[course.serve].status == "finished"
+                )
+            )
+        return tuple(found)
+
+    def _keeping(self, state: State, start: Mapping[str, float]) -> list[Standing]:
+        found = []
+        for slot in self.slots:
+            step = state.steps[slot.id]
+            if slot.keeping is None or step.status != "finished" or step.finished is None:
+                continue
+            waiting = [o for o in slot.then if o in state.steps and state.steps[o].status == "to-come"]
+            if waiting:
+                until = step.finished.timestamp() + slot.keeping.minutes * MINUTE
+                taken_up = max(start[o] for o in waiting)
+                found.append(
+                    Standing(slot.id, step.finished, _moment(until), _moment(taken_up), slot.keeping.where)
+                )
+        return found
+
+
+def _put_off(step: StepState) -> float:
+    return step.put_off.timestamp() if step.put_off else NEVER
+
+
+def _moment(seconds: float) -> datetime:
+    return datetime.fromtimestamp(seconds, UTC)

@@ -1,0 +1,60 @@
+"""How the evening stands: the fold of all its events. Frozen; nothing edits it."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from datetime import datetime
+from types import MappingProxyType
+from typing import Literal
+
+from board.run.events import Event, Part
+from board.timetable.run_sheet import RunSheet
+
+Status = Literal["to-come", "under-way", "finished", "left-out"]
+CallKey = tuple[str, Part, int]  # slot, part, number
+
+
+@dataclass(frozen=True, slots=True)
+class StepState:
+    """Where one slot stands. `put_off`: none of its calls comes before then. `looked_in`: look-ins settled."""
+
+    status: Status = "to-come"
+    started: datetime | None = None
+    finished: datetime | None = None
+    looked_in: int = 0
+    put_off: datetime | None = None
+
+    @property
+    def settled(self) -> bool:
+        return self.status in ("finished", "left-out")
+
+
+@dataclass(frozen=True, slots=True)
+class Note:
+    """Something the host wrote down."""
+
+    n: int
+    at: datetime
+    text: str
+    slot: str | None
+
+
+@dataclass(frozen=True)
+class State:
+    """The evening. `raised` holds the calls that wait for an answer, with when each was raised."""
+
+    sheet: RunSheet
+    steps: Mapping[str, StepState]
+    raised: Mapping[CallKey, datetime] = field(default_factory=lambda: MappingProxyType({}))
+    pushed: Mapping[str, int] = field(default_factory=lambda: MappingProxyType({}))  # course → minutes
+    notes: tuple[Note, ...] = ()
+    history: tuple[Event, ...] = ()  # what counts: neither taken back nor a taking back
+    last_n: int = 0
+    closed: bool = False
+
+    def status_of(self, slot: str) -> Status:
+        return self.steps[slot].status
+
+
+def begin(sheet: RunSheet) -> State:
+    """Before anything has happened."""
+    return State(sheet, MappingProxyType({slot.id: StepState() for slot in sheet.slots}))

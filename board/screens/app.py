@@ -1,0 +1,45 @@
+"""The Textual app around an evening: theme, clock, leaving. No rules."""
+
+from textual.app import App
+
+from board.clock import VirtualClock
+from board.evening import Evening
+from board.screens.chime import Bell, Chime, Silent
+from board.screens.live import LiveScreen
+from board.screens.palette import LANTERN
+
+
+class BoardApp(App[None]):
+    """The command board for one evening. `virtual` is the rehearsal's clock, None when it is real."""
+
+    ENABLE_COMMAND_PALETTE = False
+
+    def __init__(
+        self,
+        evening: Evening,
+        *,
+        virtual: VirtualClock | None = None,
+        bell: bool = True,
+        chime: Chime | None = None,
+        greeting: str = "",
+    ) -> None:
+        super().__init__()
+        self.evening = evening
+        self.virtual = virtual
+        self.chime = chime or (Bell(self.bell) if bell else Silent())
+        self.greeting = greeting
+        self.bell_on = bell
+
+    def on_mount(self) -> None:
+        self.register_theme(LANTERN)
+        self.theme = LANTERN.name
+        self.live = LiveScreen(self.evening, self.chime, self.virtual, on_leave=self.exit)
+        self.live.bell_on = self.bell_on
+        self.push_screen(self.live)
+        if self.greeting:
+            self.live.say(self.greeting)
+
+    async def action_quit(self) -> None:
+        """Leaving is asked for, even with ctrl+q."""
+        if isinstance(self.screen, LiveScreen):
+            self.screen.action_leave()

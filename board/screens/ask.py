@@ -1,0 +1,131 @@
+"""The small screens over the board: push a course, write a note, the keys, leaving."""
+
+from collections.abc import Sequence
+
+from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
+from textual.containers import Vertical
+from textual.content import Content
+from textual.screen import ModalScreen
+from textual.widgets import Input, Static
+
+from board import words
+from board.evening import Evening
+from board.plain import one_line
+from board.run.decide import Refusal
+from board.view.board import Viewer
+from board.view.push import push_lines
+
+CLOSE: list[BindingType] = [Binding("escape", "dismiss(None)", show=False)]
+PUSH_STEP = 5
+LONGEST_PUSH = 180
+
+
+class PushScreen(ModalScreen[tuple[str, int] | None]):
+    """Which course, by how much, and what it costs, before it is taken."""
+
+    CSS_PATH = "ask.tcss"
+    BINDINGS = [
+        *CLOSE,
+        Binding("up,down", "course", show=False),
+        Binding("left", "minutes(-1)", show=False),
+        Binding("right", "minutes(1)", show=False),
+        Binding("enter,space", "take", show=False),
+    ]
+
+    def __init__(self, evening: Evening, viewer: Viewer) -> None:
+        super().__init__()
+        self.evening = evening
+        self.viewer = viewer
+        served = {c.name for c in evening.tick().forecast.courses if c.is_served}
+        self.courses = [c.name for c in evening.sheet.courses if c.name not in served]
+        self.at = 0
+        self.minutes = 2 * PUSH_STEP
+
+    def compose(self) -> ComposeResult:
+        self.text = Static("", markup=False)
+        with Vertical(classes="box"):
+            yield Static(Content.styled(words.PUSH_TITLE, "bold"))
+            yield self.text
+            yield Static(Content.styled(words.PUSH_HINT, "dim"))
+
+    def on_mount(self) -> None:
+        self.show()
+
+    def show(self) -> None:
+        course = self.courses[self.at]
+        before = self.evening.tick().forecast
+        after = self.evening.what_if(self.evening.push(course, self.minutes))
+        lines = [after.words] if isinstance(after, Refusal) else push_lines(self.viewer, before, after)
+        title = Content.styled(f"› {one_line(words.push_line(course, self.minutes))}", "bold #f2c879")
+        self.text.update(Content("\n").join([Content(""), title, *(Content(one_line(x)) for x in lines), Content("")]))
+
+    def action_course(self) -> None:
+        self.at = (self.at + 1) % len(self.courses)
+        self.show()
+
+    def action_minutes(self, step: int) -> None:
+        self.minutes = min(LONGEST_PUSH, max(PUSH_STEP, self.minutes + step * PUSH_STEP))
+        self.show()
+
+    def action_take(self) -> None:
+        self.dismiss((self.courses[self.at], self.minutes))
+
+
+class NoteScreen(ModalScreen[str | None]):
+    """One line of text for the run log."""
+
+    CSS_PATH = "ask.tcss"
+    BINDINGS = CLOSE
+
+    def __init__(self, about: str | None) -> None:
+        super().__init__()
+        self.about = about
+
+    def compose(self) -> ComposeResult:
+        with Vertical(classes="box"):
+            yield Static(Content.styled(words.NOTE_TITLE, "bold"))
+            yield Static(Content(one_line(words.note_about(self.about))))
+            yield Input(max_length=500)
+            yield Static(Content.styled(words.NOTE_HINT, "dim"))
+
+    def on_input_submitted(self, event: Input.Submitted) -> None:
+        self.dismiss(event.value)
+
+
+class HelpScreen(ModalScreen[None]):
+    """Every key and every sign."""
+
+    CSS_PATH = "ask.tcss"
+    BINDINGS = [Binding("escape,question_mark,q,space,enter,f1", "dismiss(None)", show=False)]
+
+    def __init__(self, *, rehearsal: bool) -> None:
+        super().__init__()
+        self.rehearsal = rehearsal
+
+    def compose(self) -> ComposeResult:
+        keys: Sequence[tuple[str, str, str]] = words.KEYS_EVENING
+        if self.rehearsal:
+            keys = (*keys, *words.KEYS_REHEARSAL)
+        lines = [Content.assemble((f"{key:>7}  ", "bold #f2c879"), meaning) for key, _, meaning in keys]
+        lines.append(Content(""))
+        lines += [Content.assemble((f"{sign:>7}  ", "bold"), meaning) for sign, meaning in words.HELP_SIGNS]
+        with Vertical(classes="box"):
+            yield Static(Content.styled(f"{words.HELP_TITLE}  ({words.CLOSE_HINT})", "bold"))
+            yield Static(Content("\n").join(lines))
+
+
+class LeaveScreen(ModalScreen[str | None]):
+    """Whether to leave, to end the evening, or to stay."""
+
+    CSS_PATH = "ask.tcss"
+    BINDINGS = [
+        *CLOSE,
+        Binding("l,q,ctrl+q", "dismiss('leave')", show=False),
+        Binding("e", "dismiss('over')", show=False),
+    ]
+
+    def compose(self) -> ComposeResult:
+        with Vertical(classes="box"):
+            yield Static(Content.styled(words.LEAVE_TITLE, "bold"))
+            yield Static(Content("\n").join(Content(line) for line in ("", *words.LEAVE_LINES)))

@@ -1,0 +1,49 @@
+"""Words in letters three rows high, through pyfiglet; plain bold words where they would not fit."""
+
+from functools import lru_cache
+
+from board.plain import one_line, to_ascii_letters
+
+FONT = "future"  # drawn with box strokes, like Textual's own digits beside it
+ROWS = 3
+
+
+@lru_cache(maxsize=256)
+def big(text: str, width: int, lines: int) -> tuple[str, ...] | None:
+    """The text as rows of strokes on at most `lines` lines of letters, or None where that cannot be."""
+    letters = to_ascii_letters(one_line(text))
+    if letters is None or width < 20 or lines < 1:
+        return None
+    wrapped = _wrapped(letters, width)
+    if wrapped is None or len(wrapped) > lines:
+        return None
+    return tuple(row for line in wrapped for row in _drawn(line))
+
+
+def _wrapped(text: str, width: int) -> list[str] | None:
+    """Words broken into lines that fit once drawn; None if a single word is too wide."""
+    found: list[str] = []
+    for word in text.split():
+        longer = f"{found[-1]} {word}" if found else word
+        if found and len(_drawn(longer)[0]) <= width:
+            found[-1] = longer
+        elif len(_drawn(word)[0]) <= width:
+            found.append(word)
+        else:
+            return None
+    return found
+
+
+@lru_cache(maxsize=1)
+def _font() -> object:
+    from pyfiglet import Figlet
+
+    return Figlet(font=FONT, width=10_000)
+
+
+@lru_cache(maxsize=1024)
+def _drawn(text: str) -> tuple[str, ...]:
+    rendered: str = _font().renderText(text)  # type: ignore[attr-defined]  # pyfiglet ships no types
+    rows = [row.rstrip() for row in rendered.splitlines()[:ROWS]]
+    width = max((len(row) for row in rows), default=0)
+    return tuple(row.ljust(width) for row in rows)

@@ -1,0 +1,46 @@
+"""One table: key → what it does. The words for it are in `words.py`."""
+
+from textual.binding import Binding, BindingType
+
+BINDINGS: list[BindingType] = [
+    Binding("space,enter", "answer", show=False),
+    Binding("l", "later", show=False),
+    Binding("x", "leave_out", show=False),
+    Binding("u", "take_back", show=False),
+    Binding("up", "choose(-1)", show=False),
+    Binding("down", "choose(1)", show=False),
+    Binding("p", "push", show=False),
+    Binding("a", "mark('arrive')", show=False),
+    Binding("s", "mark('seat')", show=False),
+    Binding("c", "mark('clear')", show=False),
+    Binding("n", "note", show=False),
+    Binding("b", "bell", show=False),
+    Binding("question_mark,f1", "help", show=False),
+    Binding("q,ctrl+q", "leave", show=False, priority=False),
+    Binding("z", "zoom", show=False),
+    Binding("h", "hold", show=False),
+    Binding("full_stop", "speed(2.0)", show=False),
+    Binding("comma", "speed(0.5)", show=False),
+    Binding("j", "jump", show=False),
+]
+
+# Which action the words of the key bar stand for, so that a mouse can press them.
+ACTIONS = {
+    "space": "answer",
+    "l": "later",
+    "x": "leave_out",
+    "u": "take_back",
+    "↑ ↓": "choose(1)",
+    "p": "push",
+    "a": "mark('arrive')",
+    "s": "mark('seat')",
+    "c": "mark('clear')",
+    "n": "note",
+    "b": "bell",
+    "z": "zoom",
+    "?": "help",
+    "q": "leave",
+    "h": "hold",
+    ", .": "speed(2.0)",
+    "j": "jump",
+}

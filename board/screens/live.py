@@ -1,0 +1,272 @@
+"""The live board's screen: places what the view says, turns keys into wishes. No rules, no sums."""
+
+from collections.abc import Callable
+
+from textual.app import ComposeResult
+from textual.screen import Screen
+from textual.timer import Timer
+
+from board import words
+from board.clock import VirtualClock
+from board.evening import Evening, Present
+from board.plain import one_line
+from board.run.decide import Close, Done, Later, LeaveOut, Refusal, Settle, TakeBack, Wish, WriteNote
+from board.run.state import CallKey
+from board.screens.ask import HelpScreen, LeaveScreen, NoteScreen, PushScreen
+from board.screens.chime import Chime
+from board.screens.keys import BINDINGS
+from board.screens.panels import CallPanel, Coming, KeyBar, Ribbons, Top
+from board.view.board import BoardView, CallView, Viewer
+from board.view.marks import slot_to_mark
+from board.view.ribbon import ZOOMS, ribbons
+
+SETTLE_SECONDS = 0.4  # a key that bounces answers once
+
+
+class LiveScreen(Screen[None]):
+    """The board during the evening, live or rehearsed."""
+
+    CSS_PATH = "live.tcss"
+    BINDINGS = BINDINGS
+    AUTO_FOCUS = None
+
+    def __init__(self, evening: Evening, chime: Chime, virtual: VirtualClock | None, on_leave: Callable[[], None]) -> None:
+        super().__init__()
+        self.evening = evening
+        self.chime = chime
+        self.virtual = virtual
+        self.on_leave = on_leave
+        self.viewer = Viewer(evening.sheet)
+        self.bell_on = True
+        self.zoom = 1
+        self.chosen: CallKey | None = None
+        self.present: Present | None = None
+        self.board: BoardView | None = None
+        self.banner = ""
+        self._bouncing = False
+        self._ticker: Timer | None = None
+
+    def compose(self) -> ComposeResult:
+        self.top = Top(id="top")
+        self.said = CallPanel("", id="call", markup=False)
+        self.lanes = Ribbons("", id="lanes", markup=False)
+        self.next = Coming("", id="coming", markup=False)
+        self.keys = KeyBar("", id="keys")
+        yield self.top
+        yield self.said
+        yield self.lanes
+        yield self.next
+        yield self.keys
+
+    def on_mount(self) -> None:
+        self.keys.show_keys((*words.KEYS_EVENING, *(words.KEYS_REHEARSAL if self.virtual else ())))
+        self.call_after_refresh(self.tick)
+        self._start_ticking()
+
+    def _start_ticking(self) -> None:
+        """Four times a second while rehearsing, once a second otherwise; each tick asks the clock anew."""
+        self._ticker = self.set_interval(0.25 if self.virtual else 1.0, self.tick)
+
+    def on_resize(self) -> None:
+        self.call_after_refresh(self.redraw)
+
+    # --- the tick --------------------------------------------------------------------------------------------
+    def tick(self) -> None:
+        """Asks the evening what is due, and shows it. A fault here must never end the board."""
+        try:
+            self.present = self.evening.tick()
+            self.banner = ""
+        except OSError as wrong:
+            self.banner = words.log_cannot_be_written(one_line(wrong.strerror or wrong, 80))
+        if self.present is not None and self.present.raised and self.bell_on:
+            self.chime.ring()
+        self.redraw()
+
+    def redraw(self) -> None:
+        """Shows the present again, as after a key."""
+        if self.present is None:
+            return
+        view = self.board = self.viewer.view(self.present)
+        chosen = self._chosen_call(view)
+        self.top.show(view, self.banner or self._mode())
+        self.said.show(view, chosen)
+        size = self.lanes.size
+        if size.width and size.height:
+            self.lanes.show(
+                ribbons(
+                    self.evening.sheet,
+                    self.present.state,
+                    self.present.forecast,
+                    size.width,
+                    size.height,
+                    self.viewer.zone,
+                    ZOOMS[self.zoom],
+                )
+            )
+        self.next.show(view, chosen)
+
+    def _mode(self) -> str:
+        """Rehearsal and its speed; whether the bell is off."""
+        pieces = []
+        if self.virtual is not None:
+            pieces.append(words.REHEARSAL)
+            pieces.append(words.HELD if self.virtual.paused else words.speed(self.virtual.speed))
+        if not self.bell_on:
+            pieces.append(words.BELL_OFF)
+        return " · ".join(pieces)
+
+    def _chosen_call(self, view: BoardView) -> CallView | None:
+        """The call keys act on: the one chosen, else the first that is due."""
+        for call in (*view.due, *view.coming):
+            if call.key == self.chosen:
+                return call
+        self.chosen = None
+        return view.due[0] if view.due else None
+
+    # --- wishes ----------------------------------------------------------------------------------------------
+    def wish(self, wish: Wish, said: str = "") -> bool:
+        """Hands a wish to the evening; says what came of it; shows the new present at once."""
+        try:
+            refusal = self.evening.wish(wish)
+        except OSError as wrong:
+            self.say(words.log_cannot_be_written(one_line(wrong.strerror or wrong, 80)), grave=True)
+            return False
+        if isinstance(refusal, Refusal):
+            self.say(refusal.words, grave=True)
+            return False
+        if said:
+            self.say(said)
+        self.chosen = None
+        self.tick()
+        return True
+
+    def say(self, text: str, *, grave: bool = False) -> None:
+        self.notify(one_line(text), severity="warning" if grave else "information", timeout=4, markup=False)
+
+    def _target(self) -> CallView | None:
+        """The call a key means; a bouncing key means none."""
+        if self.board is None or self._bouncing:
+            return None
+        call = self._chosen_call(self.board)
+        if call is None and self.board.busy is not None:
+            return next((c for c in self.board.coming if c.key == self.board.busy), None)
+        if call is None:
+            self.say(words.NO_CALL)
+        return call
+
+    def _settle_key(self) -> None:
+        self._bouncing = True
+        self.set_timer(SETTLE_SECONDS, self._steady)
+
+    def _steady(self) -> None:
+        self._bouncing = False
+
+    def action_answer(self) -> None:
+        call = self._target()
+        if call is not None:
+            slot, part, number = call.key
+            self._settle_key()
+            self.wish(Done(slot, part, number))
+
+    def action_later(self) -> None:
+        call = self._target()
+        if call is not None:
+            slot, part, number = call.key
+            self.wish(Later(slot, part, number), words.put_off(call.headline))
+
+    def action_leave_out(self) -> None:
+        call = self._target()
+        if call is not None:
+            self.wish(LeaveOut(call.key[0]), words.left_out(call.headline))
+
+    def action_take_back(self) -> None:
+        self.wish(TakeBack(), words.TAKEN_BACK)
+
+    def action_choose(self, step: int) -> None:
+        if self.board is None:
+            return
+        keys = [call.key for call in (*self.board.due, *self.board.coming)]
+        if not keys:
+            return
+        current = self._chosen_call(self.board)
+        if current is None:
+            self.chosen = keys[0] if step > 0 else keys[-1]
+        else:
+            self.chosen = keys[(keys.index(current.key) + step) % len(keys)]
+        self.redraw()
+
+    def action_mark(self, what: str) -> None:
+        if self.present is None:
+            return
+        slot = slot_to_mark(self.present.state, what)
+        if slot is None:
+            self.say(words.NOTHING_TO_MARK[what])
+        else:
+            self.wish(Settle(slot), words.MARKED[what])
+
+    def action_push(self) -> None:
+        if self.present is None:
+            return
+        if all(course.is_served for course in self.present.forecast.courses):
+            self.say(words.NOTHING_TO_PUSH)
+            return
+        self.app.push_screen(PushScreen(self.evening, self.viewer), self._push)
+
+    def _push(self, chosen: tuple[str, int] | None) -> None:
+        if chosen is not None:
+            course, minutes = chosen
+            self.wish(self.evening.push(course, minutes), words.pushed(course, minutes))
+
+    def action_note(self) -> None:
+        about = self._chosen_call(self.board) if self.board else None
+        slot = about.key[0] if about else None
+        self.app.push_screen(NoteScreen(one_line(about.headline) if about else None), lambda text: self._note(text, slot))
+
+    def _note(self, text: str | None, slot: str | None) -> None:
+        if text:
+            self.wish(WriteNote(text, slot), words.NOTE_KEPT)
+
+    def action_bell(self) -> None:
+        self.bell_on = not self.bell_on
+        self.say(words.BELL_ON if self.bell_on else words.BELL_OFF)
+        self.redraw()
+
+    def action_zoom(self) -> None:
+        self.zoom = (self.zoom + 1) % len(ZOOMS)
+        self.redraw()
+
+    def action_help(self) -> None:
+        self.app.push_screen(HelpScreen(rehearsal=self.virtual is not None))
+
+    def action_leave(self) -> None:
+        self.app.push_screen(LeaveScreen(), self._leave)
+
+    def _leave(self, chosen: str | None) -> None:
+        if chosen == "over":
+            self.wish(Close())
+        if chosen is not None:
+            self.on_leave()
+
+    # --- rehearsal -------------------------------------------------------------------------------------------
+    def action_hold(self) -> None:
+        if self.virtual is None:
+            self.say(words.ONLY_REHEARSAL)
+        else:
+            self.virtual.pause(not self.virtual.paused)
+            self.tick()
+
+    def action_speed(self, times: float) -> None:
+        if self.virtual is None:
+            self.say(words.ONLY_REHEARSAL)
+        else:
+            self.virtual.set_speed(self.virtual.speed * times)
+            self.tick()
+
+    def action_jump(self) -> None:
+        if self.virtual is None:
+            self.say(words.ONLY_REHEARSAL)
+        elif self.present is None or not self.present.coming:
+            self.say(words.NOTHING_TO_JUMP)
+        else:
+            self.virtual.jump_to(self.present.coming[0].due)
+            self.tick()

@@ -1,0 +1,117 @@
+"""The pieces of the live board. Each places what the view says and knows nothing more."""
+
+from collections.abc import Sequence
+
+from textual.app import ComposeResult
+from textual.containers import Horizontal, Vertical
+from textual.content import Content
+from textual.widgets import Digits, Static
+
+from board import words
+from board.screens.big import ROWS, big
+from board.screens.keys import ACTIONS
+from board.screens.palette import TONES
+from board.view.board import BoardView, CallView
+from board.view.ribbon import Row
+
+
+class Top(Horizontal):
+    """The clock, the next course's countdown and how the evening stands."""
+
+    def compose(self) -> ComposeResult:
+        self._clock = Digits("00:00", id="clock")
+        self._title = Static("", id="title", markup=False)
+        self._standing = Static("", id="standing", markup=False)
+        self._course = Static("", id="course", markup=False)
+        self._countdown = Digits("00:00", id="countdown")
+        yield self._clock
+        with Vertical(id="middle"):
+            yield self._title
+            yield self._standing
+            yield self._course
+        yield self._countdown
+
+    def show(self, view: BoardView, mode: str) -> None:
+        if self._clock.value != view.clock:
+            self._clock.update(view.clock)
+        self._title.update(Content(f"{view.title} · {view.day}"), layout=False)
+        standing = f"{view.standing_sign} {view.standing.upper()}"
+        self._standing.update(Content(f"{standing}   {mode}".rstrip()), layout=False)
+        self._standing.set_classes(f"-{view.standing.replace(' ', '-')}")
+        course = view.course
+        if course is None:
+            self._course.update(Content(words.ALL_SERVED), layout=False)
+            self._countdown.update("")
+            return
+        self._course.update(Content(f"{course.title}  ({course.detail})"), layout=False)
+        self._countdown.update(course.countdown)
+        self._countdown.set_class(course.is_late, "-late")
+
+
+class CallPanel(Static):
+    """The call that needs an answer, in words three rows high; when there is none, what to do with the time."""
+
+    def show(self, view: BoardView, chosen: CallView | None) -> None:
+        width, height = self.size.width, self.size.height
+        is_due = chosen is not None and chosen.is_due
+        self.set_classes("-due" if is_due else "-chosen" if chosen else "-quiet")
+        if chosen is None:
+            title, lines = view.headline, [view.detail]
+        else:
+            told = [chosen.detail, chosen.look_for, chosen.countdown if is_due else words.NOT_YET_DUE]
+            title, lines = chosen.headline, [" · ".join(t for t in told[::2] if t), *([told[1]] if told[1] else [])]
+        others = [call for call in view.due if chosen is None or call.key != chosen.key]
+        foot = []
+        if others:
+            foot = [f"{words.WAITING_TOO}: " + "  ".join(f"{c.sign} {c.headline}" for c in others)]
+        sign = f"{chosen.sign} " if chosen else ""
+        hint = [words.answer_hint(chosen.answer)] if chosen else []
+        room = max(1, (height - len(lines) - len(foot) - len(hint)) // ROWS)
+        rows = big(title, width - 4, room)
+        parts: list[str | tuple[str, str]] = []
+        if rows is None:
+            parts.append((f"{sign}{title}\n", "bold"))
+        else:
+            for number, row in enumerate(rows):
+                parts.append((f"{sign if number == 1 else '  ' if sign else ''}{row}\n", "bold"))
+        parts += [f"{line}\n" for line in lines]
+        parts += [(f"{line}\n", "bold") for line in foot]
+        parts += [(line, "dim") for line in hint]
+        self.update(Content.assemble(*parts), layout=False)
+
+
+class Ribbons(Static):
+    """The lanes, drawn by the view."""
+
+    def show(self, rows: Sequence[Row]) -> None:
+        lines = [Content.assemble(*((text, TONES[tone]) for text, tone in row)) for row in rows]
+        self.update(Content("\n").join(lines), layout=False)
+
+
+class Coming(Static):
+    """What comes next, and what stands and keeps."""
+
+    def show(self, view: BoardView, chosen: CallView | None) -> None:
+        height, width = self.size.height, self.size.width
+        lines: list[Content] = []
+        for text, presses in view.keeping[: max(1, height // 3)]:
+            lines.append(Content.assemble((f"▒ {text}", "bold #e5765b" if presses else "#c9b79c")))
+        for call in view.coming[: max(0, height - len(lines))]:
+            is_chosen = chosen is not None and chosen.key == call.key
+            mark = "›" if is_chosen else " "
+            text = f"{mark}{call.clock:>5}  {call.sign} {call.headline}"
+            detail = f"  {call.detail}"
+            line = Content.assemble((text, "bold reverse" if is_chosen else "#efe4d2"), (detail, "#8a7b69"))
+            lines.append(line.truncate(width, ellipsis=True) if width else line)
+        self.update(Content("\n").join(lines), layout=False)
+
+
+class KeyBar(Static):
+    """The keys, each of which a mouse can press too."""
+
+    def show_keys(self, keys: Sequence[tuple[str, str, str]]) -> None:
+        parts: list[Content] = []
+        for key, name, _ in keys:
+            action = f"screen.{ACTIONS[key]}"
+            parts.append(Content.from_markup(f"[@click={action}][bold #f2c879]$key[/] $name[/]", key=key, name=name))
+        self.update(Content("  ").join(parts))

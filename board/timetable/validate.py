@@ -1,0 +1,300 @@
+"""Whether a run sheet holds: every rule derived again from the plan, apart from whatever computed the sheet.
+
+`validate` answers with one plain sentence for each thing that does not hold; an empty list means that all
+does. What may bend (a course that goes out late, a result kept too long, hours that do not suffice) holds as
+long as the sheet tells it, with its minutes, among what was given up.
+"""
+
+from collections import Counter
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from itertools import islice, product
+from zoneinfo import ZoneInfo
+
+from board.plan.links import Link
+from board.plan.load import PlanFile
+from board.timetable.run_sheet import GivenUp, RunSheet, Slot, Wait
+from board.timetable.validate_hours import nobody_is_in_two_places, out_of_hours
+from board.timetable.validate_kitchen import kitchen_snags
+from board.timetable.validate_ways import Done, after_minutes, fitting_ways, whole_minutes
+from board.words import day_and_clock
+
+READINGS_TRIED = 64  # where a slot fits several ways, so many combinations of them
+NO_LIMIT_MINUTES = 10_000  # a slot without give may slip so far and nothing is the matter
+
+
+@dataclass(frozen=True)
+class Bent:
+    """Something that may bend and did, so the sheet must tell it. No minutes: only the name is asked for."""
+
+    sentence: str
+    names: tuple[str, ...]
+    minutes: int | None = None
+
+    def is_told_by(self, given: GivenUp) -> bool:
+        named = any(name in given.what for name in self.names)
+        return named and (self.minutes is None or self.minutes == given.minutes)
+
+
+def validate(plan_file: PlanFile, sheet: RunSheet) -> list[str]:
+    """What does not hold, a sentence each. Raises nothing, whatever the sheet says."""
+    snags = [*_every_task_stands_once(plan_file, sheet), *_times_can_be_read(plan_file, sheet)]
+    if snags:
+        return snags  # the other rules count on these
+    snags += _links_hold(plan_file, sheet)
+    snags += _courses_agree(plan_file, sheet)
+    snags += _one_person_does_a_slot(plan_file, sheet)
+    snags += nobody_is_in_two_places(plan_file.plan, sheet.slots)
+    snags += _waits_are_true(plan_file, sheet)
+    return snags or [*_kept_by_some_reading(plan_file, sheet), *_give_is_exact(sheet)]
+
+
+# --- slots --------------------------------------------------------------------------------------------------
+def _every_task_stands_once(plan_file: PlanFile, sheet: RunSheet) -> Iterator[str]:
+    tasks = plan_file.filled.tasks
+    counted = Counter(slot.id for slot in sheet.slots)
+    for id_, task in tasks.items():
+        if counted[id_] != 1:
+            yield f"{task.node.name} ({id_}) stands {counted[id_]} times in the run sheet, not once"
+    for slot in sheet.slots:
+        known = tasks.get(slot.id)
+        if known is None and (slot.kind != "heat" or counted[slot.id] > 1):
+            yield f"{slot.name} ({slot.id}) is no work of this plan"
+        if known is not None and (slot.kind, slot.name) != (known.node.kind, known.node.name):
+            yield f"{slot.id} is the {known.node.kind} {known.node.name}, told as {slot.kind} {slot.name}"
+
+
+def _times_can_be_read(plan_file: PlanFile, sheet: RunSheet) -> Iterator[str]:
+    for slot in sheet.slots:
+        moments = [slot.start, slot.end]
+        moments += [at for part in slot.attended for at in (part.start, part.end)]
+        moments += [at for use in slot.uses for at in (use.start, use.end)]
+        if not all(_is_a_whole_minute(at) for at in moments):
+            yield f"{slot.name} has a time that is not a whole minute in UTC"
+        elif slot.end < slot.start:
+            yield f"{slot.name} ends before it starts"
+        if slot.kind == "heat" and not _turns_an_oven(plan_file, slot):
+            yield f"{slot.name} does not tell which oven is turned, and to what"
+    if not all(_is_a_whole_minute(at) for course in sheet.courses for at in (course.wanted, course.served)):
+        yield "a course has a time that is not a whole minute in UTC"
+
+
+def _is_a_whole_minute(at: datetime) -> bool:
+    return (
+        at.tzinfo is not None and at.utcoffset() == UTC.utcoffset(None) and at.second == at.microsecond == 0
+    )
+
+
+def _turns_an_oven(plan_file: PlanFile, slot: Slot) -> bool:
+    return (
+        bool(slot.uses)
+        and slot.uses[0].what in plan_file.plan.kitchen.ovens
+        and slot.uses[0].celsius is not None
+    )
+
+
+def _one_person_does_a_slot(plan_file: PlanFile, sheet: RunSheet) -> Iterator[str]:
+    for slot in sheet.slots:
+        task = plan_file.filled.tasks.get(slot.id)
+        may = (task.work.who if task and task.work else None) or list(plan_file.plan.hands)
+        who = {part.who for part in slot.attended}
+        if len(who) > 1:
+            yield f"{slot.name} is handed from one to another: {', '.join(sorted(who))}"
+        for name in sorted(who - set(may)):
+            yield f"{slot.name} is given to {name}, who is not among {', '.join(may)}"
+
+
+# --- order and courses --------------------------------------------------------------------------------------
+def _links_hold(plan_file: PlanFile, sheet: RunSheet) -> Iterator[str]:
+    """The arrival at its time, and the links that never bend."""
+    slots = sheet.by_id()
+    for slot in sheet.slots:
+        if slot.kind == "arrive" and slot.start != plan_file.filled.arrive:
+            yield f"{slot.name} stands at {_clock(plan_file, slot.start)}, not when the guests are due"
+    for link in plan_file.filled.links:
+        first, second = slots[link.first], slots[link.second]
+        gap = whole_minutes(second.start - first.end)
+        when = f"{second.name} starts at {_clock(plan_file, second.start)}, {gap} min after {first.name} ends"
+        if link.firm and gap < link.least:
+            yield f"{when}; at least {link.least} min was wanted"
+        elif link.firm and link.most == link.least and gap > link.least:
+            yield f"{when}; exactly {link.least} min was wanted"
+
+
+def _courses_agree(plan_file: PlanFile, sheet: RunSheet) -> Iterator[str]:
+    slots = sheet.by_id()
+    filled = plan_file.filled
+    if sheet.arrive != filled.arrive or sheet.digest != plan_file.digest:
+        yield "the run sheet is of another plan, or the guests arrive at another time"
+    if [course.name for course in sheet.courses] != [course.name for course in filled.courses]:
+        yield "the run sheet has other courses than the plan"
+        return
+    for told, wanted in zip(sheet.courses, filled.courses, strict=True):
+        facts = (wanted.wanted, wanted.serve, wanted.clear, wanted.may_slip, wanted.standing)
+        if (told.wanted, told.serve, told.clear, told.may_slip, told.standing) != facts:
+            yield f"{told.name} is told otherwise than in the plan"
+        serve = slots[wanted.serve]
+        at, due = _clock(plan_file, serve.end), _clock(plan_file, wanted.wanted)
+        if told.served != serve.end:
+            yield f"{told.name} is told to be served at {_clock(plan_file, told.served)}, and is at {at}"
+        if serve.end < wanted.wanted:
+            yield f"{told.name} is served at {at}, before {due}"
+
+
+def _clock(plan_file: PlanFile, at: datetime) -> str:
+    return day_and_clock(at.astimezone(ZoneInfo(plan_file.plan.zone)))
+
+
+# --- what hangs on the ways chosen, and what must be told ---------------------------------------------------
+def _kept_by_some_reading(plan_file: PlanFile, sheet: RunSheet) -> list[str]:
+    """A sheet does not name the way chosen; where a slot fits several, any combination that holds will do."""
+    slots = sheet.by_id()
+    fitting = [
+        (task, slots[id_], *fitting_ways(plan_file.plan, task, slots[id_]))
+        for id_, task in plan_file.filled.tasks.items()
+    ]
+    snags = [why for *_, why in fitting if why]
+    if snags:
+        return snags
+    choices = product(*([Done(task, slot, way) for way in ways] for task, slot, ways, _ in fitting))
+    best: list[str] | None = None
+    for chosen in islice(choices, READINGS_TRIED):
+        found = _snags_of(plan_file, sheet, list(chosen))
+        if best is None or len(found) < len(best):
+            best = found
+        if not best:
+            break
+    return best or []
+
+
+def _snags_of(plan_file: PlanFile, sheet: RunSheet, done: list[Done]) -> list[str]:
+    bent = [
+        *_late_courses(sheet),
+        *_bent_links(plan_file, sheet),
+        *_results_past_their_limit(plan_file, sheet, done),
+        *_hours_broken(plan_file, done),
+    ]
+    return [
+        *kitchen_snags(plan_file.plan, plan_file.filled, done, sheet.slots),
+        *(
+            f"{each.sentence}, and it is not told"
+            for each in bent
+            if not any(map(each.is_told_by, sheet.given_up))
+        ),
+        *(
+            f"told as given up, but it is not so: {given.what} ({given.minutes} min)"
+            for given in sheet.given_up
+            if not any(each.is_told_by(given) for each in bent)
+        ),
+    ]
+
+
+def _late_courses(sheet: RunSheet) -> Iterator[Bent]:
+    for course in sheet.courses:
+        late = whole_minutes(course.served - course.wanted)
+        if late > 0:
+            yield Bent(f"{course.name} goes out {late} min late", (course.name,), late)
+
+
+def _bent_links(plan_file: PlanFile, sheet: RunSheet) -> Iterator[Bent]:
+    slots = sheet.by_id()
+    for link in plan_file.filled.links:
+        first, second = slots[link.first], slots[link.second]
+        gap = whole_minutes(second.start - first.end)
+        names = (first.name, second.name)
+        if not link.firm and gap < link.least:
+            yield Bent(f"{second.name} does not wait for {first.name}", names, link.least - gap)
+        if link.most is not None and gap > link.most and _may_stretch(link):
+            words = f"{second.name} begins {gap} min after {first.name}, at most {link.most} min was wanted"
+            yield Bent(words, names, gap - link.most)
+
+
+def _may_stretch(link: Link) -> bool:
+    return not link.firm or link.most != link.least
+
+
+def _results_past_their_limit(plan_file: PlanFile, sheet: RunSheet, done: list[Done]) -> Iterator[Bent]:
+    slots = sheet.by_id()
+    keeps = {each.slot.id: each.way.keeps for each in done}
+    for link in plan_file.filled.links:
+        limit = keeps[link.first]
+        first, second = slots[link.first], slots[link.second]
+        stands = whole_minutes(second.start - first.end)
+        if limit is not None and stands > limit.minutes:
+            words = (
+                f"what {first.name} made stands {stands} min until {second.name}, and keeps {limit.minutes}"
+            )
+            yield Bent(words, (first.name,), stands - limit.minutes)
+
+
+def _hours_broken(plan_file: PlanFile, done: list[Done]) -> Iterator[Bent]:
+    for each in done:
+        for sentence in out_of_hours(plan_file.plan, each.task, each.slot):
+            yield Bent(sentence, (each.slot.name,))
+
+
+# --- waits and give -----------------------------------------------------------------------------------------
+def _waits_are_true(plan_file: PlanFile, sheet: RunSheet) -> Iterator[str]:
+    slots = sheet.by_id()
+    seen: set[str] = set()
+    for slot in sheet.slots:
+        for wait in slot.waits:
+            other = slots.get(wait.after)
+            if other is None:
+                yield f"{slot.name} waits for {wait.after}, which is not in the run sheet"
+            elif wait.reason == "ready":
+                continue
+            elif other.id not in seen:
+                yield f"{slot.name} waits for {other.name}, which stands after it in the run sheet"
+            elif (until := _until(wait, other, other.start)) > slot.start:
+                at, over = _clock(plan_file, slot.start), _clock(plan_file, until)
+                yield f"{slot.name} starts at {at}, though it waits for {other.name} until {over}"
+        seen.add(slot.id)
+
+
+def _until(wait: Wait, other: Slot, other_start: datetime) -> datetime:
+    """When a wait is over, if what is waited for starts then."""
+    anchor = other_start if wait.anchor == "start" else other_start + (other.end - other.start)
+    return after_minutes(anchor, wait.minutes)
+
+
+def _give_is_exact(sheet: RunSheet) -> Iterator[str]:
+    for slot in sheet.slots:
+        give = slot.give_minutes
+        if give is None:
+            if not _can_slip(sheet, slot, NO_LIMIT_MINUTES):
+                yield f"{slot.name} is told to have no limit, but a course or the arrival hangs on it"
+        elif not _can_slip(sheet, slot, give):
+            yield f"{slot.name} cannot slip {give} min: a course or the arrival hangs on it"
+        elif _can_slip(sheet, slot, give + 1):
+            yield f"{slot.name} can slip more than {give} min"
+
+
+def _can_slip(sheet: RunSheet, slipped: Slot, minutes: int) -> bool:
+    """Nothing that the guests see moves when one slot slips and the rest move only as they must."""
+    slots = sheet.by_id()
+    starts = _pushed(sheet, slipped, minutes)
+    for slot in sheet.slots:
+        if slot.kind in ("serve", "arrive") and starts[slot.id] != slot.start:
+            return False
+        for wait in slot.waits:
+            # What is not ready as planned stays so, and is counted only when it is the one that slips.
+            other = slots[wait.after]
+            counts = other is slipped or _until(wait, other, other.start) <= slot.start
+            if wait.reason == "ready" and counts and _until(wait, other, starts[wait.after]) > slot.start:
+                return False
+    return True
+
+
+def _pushed(sheet: RunSheet, slipped: Slot, minutes: int) -> dict[str, datetime]:
+    """When each slot starts if one slips so far; none earlier than planned, save the one that is moved."""
+    slots = sheet.by_id()
+    starts: dict[str, datetime] = {}
+    for slot in sheet.slots:
+        if slot is slipped:
+            starts[slot.id] = after_minutes(slot.start, minutes)
+            continue
+        waits = [wait for wait in slot.waits if wait.reason != "ready"]
+        starts[slot.id] = max([slot.start, *(_until(w, slots[w.after], starts[w.after]) for w in waits)])
+    return starts

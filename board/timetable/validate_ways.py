@@ -1,0 +1,149 @@
+"""Which way of a step a slot was planned by, if any: its length, lane, hands and uses must all be that way's.
+
+Part of `validate`; derived from the plan alone. Minutes are ints, moments are aware datetimes in UTC.
+"""
+
+import math
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+
+from board.plan.assume import FilledWay, Task
+from board.plan.durations import Attention
+from board.plan.model import Kitchen, Plan
+from board.plan.stations import Heat, Station
+from board.timetable.run_sheet import Slot, Use
+
+
+@dataclass(frozen=True)
+class Done:
+    """A slot beside the task it does and the way it is done."""
+
+    task: Task
+    slot: Slot
+    way: FilledWay
+
+
+def fitting_ways(plan: Plan, task: Task, slot: Slot) -> tuple[list[FilledWay], str]:
+    """The ways the slot may have been planned by; when there are none, a sentence for what fits none."""
+    minutes = whole_minutes(slot.end - slot.start)
+    tests: tuple[tuple[str, Callable[[FilledWay], bool]], ...] = (
+        (f"takes {minutes} min, and no way of doing it does", lambda way: way.takes.likely == minutes),
+        (f"stands in the lane {slot.lane}, where it is not done", lambda way: way.on.lane == slot.lane),
+        ("has hands on it at other times than it asks for", lambda way: _hands_are_as_asked(way, slot)),
+        (
+            f"does not take what it asks for: {_told(slot)}",
+            lambda way: _uses_are_as_asked(plan.kitchen, way.on, slot),
+        ),
+        ("tells another way of keeping than the plan does", lambda way: _keeping_is_as_asked(way, slot)),
+    )
+    left = list(task.ways)
+    for complaint, fits in tests:
+        left = [way for way in left if fits(way)]
+        if not left:
+            return [], f"{slot.name} {complaint}"
+    return [way for number, way in enumerate(left) if way not in left[:number]], ""
+
+
+def hands_asked(attention: Attention, minutes: int) -> Iterator[tuple[int, int, str]]:
+    """Which stretches need hands: from minute, to minute, kind; counted from the start of the step."""
+    if attention.whole:
+        if minutes:
+            yield 0, minutes, "all"
+        return
+    opening = min(attention.start, minutes)
+    closing = minutes - min(attention.end, minutes - opening)
+    if opening:
+        yield 0, opening, "start"
+    if attention.every and attention.look:
+        for look in range(attention.every, minutes, attention.every):
+            if opening <= look and look + attention.look <= closing:
+                yield look, look + attention.look, "look-in"
+    if closing < minutes:
+        yield closing, minutes, "end"
+
+
+def _hands_are_as_asked(way: FilledWay, slot: Slot) -> bool:
+    asked = list(hands_asked(way.attended, whole_minutes(slot.end - slot.start)))
+    told = [
+        (whole_minutes(part.start - slot.start), whole_minutes(part.end - slot.start), part.kind)
+        for part in slot.attended
+    ]
+    return sorted(told) == sorted(asked)
+
+
+def _uses_are_as_asked(kitchen: Kitchen, on: Station, slot: Slot) -> bool:
+    if slot.start == slot.end:
+        return True  # nothing is taken for no time
+    baked = [use for use in slot.uses if use.celsius is not None]
+    others = [use for use in slot.uses if use.celsius is None]
+    if any((use.start, use.end) != (slot.start, slot.end) for use in others):
+        return False
+    told = {use.what: use.amount for use in others}
+    if len(told) != len(others) or told != things_asked(kitchen, on):
+        return False
+    return _oven_is_as_asked(kitchen, on, slot, baked) if on.place == "oven" else not baked
+
+
+def _oven_is_as_asked(kitchen: Kitchen, on: Station, slot: Slot, baked: list[Use]) -> bool:
+    """One oven from start to end, at settings the step accepts; a dial turned meanwhile cuts the stay."""
+    ovens = {use.what for use in baked}
+    seams = [slot.start, *(use.end for use in baked)]
+    if len(ovens) != 1 or not ovens <= set(ovens_allowed(kitchen, on)) or seams[-1] != slot.end:
+        return False
+    if [use.start for use in baked] != seams[:-1] or any(use.amount != on.shelves for use in baked):
+        return False
+    assert on.heat is not None
+    low, high = settings(on.heat)
+    return all(low <= (use.celsius or 0) <= high for use in baked)
+
+
+def _keeping_is_as_asked(way: FilledWay, slot: Slot) -> bool:
+    if way.keeps is None or slot.keeping is None:
+        return way.keeps is None and slot.keeping is None
+    where = way.keeps.where
+    return slot.keeping.minutes == way.keeps.minutes and slot.keeping.where in (where.place, where.oven)
+
+
+def _told(slot: Slot) -> str:
+    heats = {use.what: f" at {use.celsius} °C" for use in slot.uses if use.celsius is not None}
+    return ", ".join(f"{use.amount:g} {use.what}{heats.get(use.what, '')}" for use in slot.uses) or "nothing"
+
+
+def ovens_allowed(kitchen: Kitchen, station: Station) -> list[str]:
+    return [station.oven] if station.oven is not None else list(kitchen.ovens)
+
+
+def settings(heat: Heat) -> tuple[int, int]:
+    """The whole °C a dial may stand at; where none lies inside, the one nearest to what is wanted."""
+    low, high = math.ceil(heat.low), math.floor(heat.high)
+    return (low, high) if low <= high else (round(heat.want), round(heat.want))
+
+
+def things_there_are(kitchen: Kitchen) -> dict[str, float]:
+    """How much there is of everything but shelves. Room that the plan does not state is not counted."""
+    rooms = {"fridge": kitchen.fridge, "freezer": kitchen.freezer}
+    stated = {room: litres for room, litres in rooms.items() if litres is not None}
+    return {"rings": kitchen.rings, **stated, **kitchen.tools}
+
+
+def things_asked(kitchen: Kitchen, station: Station) -> dict[str, float]:
+    """What work or a result at a station takes, shelves apart."""
+    asked: dict[str, float] = dict(station.tools)
+    if station.place == "stovetop":
+        asked["rings"] = station.rings or 1
+    if (
+        station.place in ("fridge", "freezer")
+        and station.litres
+        and station.place in things_there_are(kitchen)
+    ):
+        asked[station.place] = station.litres
+    return asked
+
+
+def whole_minutes(span: timedelta) -> int:
+    return int(span.total_seconds() // 60)
+
+
+def after_minutes(moment: datetime, minutes: int) -> datetime:
+    return moment + timedelta(minutes=minutes)

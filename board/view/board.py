@@ -1,0 +1,233 @@
+"""What the board shows, as frozen words. Pure: a Present → a BoardView. Every text in it is safe for a terminal."""
+
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Protocol
+from zoneinfo import ZoneInfo
+
+from board import words
+from board.plain import one_line
+from board.run.calls import Call
+from board.run.forecast import CourseForecast, Forecast, Standing
+from board.run.state import CallKey, State
+from board.timetable.run_sheet import RunSheet, Slot
+from board.view.countdown import countdown, length
+
+TIGHT_MINUTES = 3  # less give than this is tight
+WARN_SECONDS = 300  # before what keeps no longer
+MANY_COMING = 12
+
+
+@dataclass(frozen=True, slots=True)
+class CallView:
+    """A call, in words."""
+
+    key: CallKey
+    sign: str
+    headline: str
+    detail: str
+    look_for: str
+    clock: str
+    countdown: str
+    answer: str
+    is_due: bool
+
+
+@dataclass(frozen=True, slots=True)
+class CourseView:
+    """The next course and how long until it goes out."""
+
+    title: str
+    countdown: str
+    detail: str
+    is_late: bool
+
+
+@dataclass(frozen=True, slots=True)
+class BoardView:
+    """The whole board but for its lanes, whose drawing depends on the width."""
+
+    title: str
+    day: str
+    clock: str
+    standing: str  # in hand, tight, behind
+    standing_sign: str
+    course: CourseView | None
+    due: tuple[CallView, ...]
+    coming: tuple[CallView, ...]
+    headline: str  # what to say when nothing is called
+    detail: str
+    busy: CallKey | None  # the end of what hands are on now
+    keeping: tuple[tuple[str, bool], ...]  # words, and whether it presses
+
+
+class Moment(Protocol):
+    """What a view is made from."""
+
+    @property
+    def now(self) -> datetime: ...
+    @property
+    def state(self) -> State: ...
+    @property
+    def forecast(self) -> Forecast: ...
+    @property
+    def due(self) -> tuple[Call, ...]: ...
+    @property
+    def coming(self) -> tuple[Call, ...]: ...
+
+
+class Viewer:
+    """Makes views of one sheet."""
+
+    def __init__(self, sheet: RunSheet) -> None:
+        self.sheet = sheet
+        self.zone = ZoneInfo(sheet.zone)
+        self.slots = sheet.by_id()
+
+    def local(self, at: datetime) -> datetime:
+        return at.astimezone(self.zone)
+
+    def clock(self, at: datetime, now: datetime) -> str:
+        """With its day where that is not today."""
+        here, there = self.local(now), self.local(at)
+        return words.clock(there) if here.date() == there.date() else words.day_and_clock(there)
+
+    def view(self, at: Moment) -> BoardView:
+        """The board as it is at that moment."""
+        local = self.local(at.now)
+        standing = how_it_stands(at.forecast, at.due)
+        headline, detail, busy = self._quiet(at)
+        return BoardView(
+            title=one_line(self.sheet.plan, 60),
+            day=words.full_day(local),
+            clock=words.clock(local),
+            standing=standing,
+            standing_sign=words.STANDING_SIGN[standing],
+            course=self._course(at),
+            due=tuple(self.call(call, at, is_due=True) for call in at.due),
+            coming=tuple(self.call(call, at, is_due=False) for call in at.coming[:MANY_COMING]),
+            headline=headline,
+            detail=detail,
+            busy=busy,
+            keeping=tuple(self._keeping(each, at.now) for each in at.forecast.keeping if self._is_worth_saying(each, at.now)),
+        )
+
+    def call(self, call: Call, at: Moment, *, is_due: bool) -> CallView:
+        """One call in words."""
+        slot = self.slots[call.slot]
+        ahead = (call.due - at.now).total_seconds()
+        return CallView(
+            key=call.key,
+            sign=words.PART_SIGN[call.part],
+            headline=one_line(headline(slot, call), 300),
+            detail=one_line(self.detail(slot, call)),
+            look_for=one_line(words.look_for(slot.look_for)) if slot.look_for and call.part != "start" else "",
+            clock=self.clock(call.due, at.now),
+            countdown=words.waited(countdown(-ahead)) if is_due else countdown(ahead),
+            answer=answer_word(slot, call),
+            is_due=is_due,
+        )
+
+    def detail(self, slot: Slot, call: Call) -> str:
+        """Where the thing is, at what heat, how long, of which dish."""
+        pieces = [words.LANES[slot.lane].lower()]
+        if slot.kind == "heat":
+            pieces = []
+        for use in slot.uses:
+            pieces.append(words.setting(use.what, use.celsius) if use.celsius is not None else words.uses(use.what, use.amount))
+        if call.part == "start" and slot.end > slot.start:
+            pieces.append(length((slot.end - slot.start).total_seconds()))
+        if call.part == "end" and slot.core_celsius is not None:
+            pieces.append(words.core(slot.core_celsius))
+        name = slot.dish or slot.course
+        if slot.kind in ("step", "job") and one_line(headline(slot, call)).casefold() != slot.name.casefold():
+            pieces.insert(0, slot.name)
+        return " · ".join([*dict.fromkeys(pieces), *([name] if name and slot.kind != "serve" else [])])
+
+    def _course(self, at: Moment) -> CourseView | None:
+        ahead = next((c for c in at.forecast.courses if not c.is_served), None)
+        if ahead is None:
+            return None
+        return CourseView(
+            title=one_line(words.course_in(ahead.name), 24),
+            countdown=countdown((ahead.served - at.now).total_seconds()),
+            detail=words.wanted_at(self.clock(ahead.wanted, at.now), self.clock(ahead.served, at.now), ahead.late_minutes),
+            is_late=is_behind(ahead),
+        )
+
+    def _quiet(self, at: Moment) -> tuple[str, str, CallKey | None]:
+        """What to say when nothing is called: what hands are on, or how long the host is free."""
+        for slot in self.sheet.slots:
+            step = at.state.steps[slot.id]
+            if step.status == "under-way" and slot.whole:
+                left = (at.forecast.slots[slot.id].end - at.now).total_seconds()
+                return one_line(words.hands_on(slot.name)), words.hands_on_left(countdown(left)), (slot.id, "end", 0)
+        if not at.coming:
+            return words.NOTHING_MORE, words.NOTHING_MORE_DETAIL, None
+        following = at.coming[0]
+        what = headline(self.slots[following.slot], following)
+        seconds = (following.due - at.now).total_seconds()
+        return (
+            words.free_until(self.clock(following.due, at.now)),
+            one_line(words.free_for(length(seconds), what)),
+            None,
+        )
+
+    def _is_worth_saying(self, standing: Standing, now: datetime) -> bool:
+        """Only what keeps for an hour or less more, or will be past its limit when it is taken up."""
+        return (standing.until - now).total_seconds() < 3600 or standing.taken_up > standing.until
+
+    def _keeping(self, standing: Standing, now: datetime) -> tuple[str, bool]:
+        left = (standing.until - now).total_seconds()
+        name = one_line(self.slots[standing.slot].name, 40)
+        if left < 0:
+            return words.past_keeping(name, countdown(-left), standing.where), True
+        limit = self.clock(standing.until, now)
+        presses = left < WARN_SECONDS or standing.taken_up > standing.until
+        return words.stands_until(name, countdown(left), limit, standing.where), presses
+
+
+def headline(slot: Slot, call: Call) -> str:
+    """The words the board calls: the plan's own, else the usual ones."""
+    if slot.kind == "arrive":
+        return words.CALL_ARRIVE
+    if slot.kind == "seat":
+        return words.CALL_SEAT
+    course = slot.course or ""
+    if slot.kind == "serve":
+        return words.call_served(course) if call.part == "end" else words.call_serve(course)
+    if slot.kind == "clear":
+        return words.call_end(words.call_clear(course)) if call.part == "end" else words.call_clear(course)
+    if call.part == "look-in":
+        return words.call_look_in(slot.name)
+    if call.part == "end":
+        return slot.call_at_end or words.call_end(slot.name)
+    return slot.call or words.call_start(slot.name)
+
+
+def answer_word(slot: Slot, call: Call) -> str:
+    """What `space` says."""
+    if call.part == "look-in":
+        return words.DONE_LOOK
+    if call.part == "end" or slot.start == slot.end:
+        return words.DONE_END
+    return words.DONE_BEGIN
+
+
+def is_behind(course: CourseForecast) -> bool:
+    """Later than wanted by a minute or more."""
+    return course.late_minutes >= 1
+
+
+def how_it_stands(forecast: Forecast, due: tuple[Call, ...]) -> str:
+    """Behind when a course to come will be late; tight when a call waits that has hardly any give; else in hand."""
+    ahead = [course for course in forecast.courses if not course.is_served]
+    if any(is_behind(course) for course in ahead):
+        return words.BEHIND
+    waiting = [c.give_minutes for c in due if c.give_minutes is not None]
+    overdue = any((forecast.now - c.due).total_seconds() >= 60 for c in due)
+    if waiting and overdue and min(waiting) < TIGHT_MINUTES:
+        return words.TIGHT
+    if any(each.taken_up > each.until for each in forecast.keeping):
+        return words.TIGHT
+    return words.IN_HAND

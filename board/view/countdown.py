@@ -1,0 +1,21 @@
+"""Seconds → countdowns of fixed width, so that a tick never moves what stands beside them."""
+
+import math
+
+
+def countdown(seconds: float) -> str:
+    """`04:30`, `1:04:30`; past nought with a minus: `-02:10`. Rounded up, so that 00:00 is the very moment."""
+    whole = math.ceil(seconds) if seconds > 0 else -math.ceil(-seconds)
+    sign, whole = ("-", -whole) if whole < 0 else ("", whole)
+    hours, rest = divmod(whole, 3600)
+    minutes, left = divmod(rest, 60)
+    return f"{sign}{hours}:{minutes:02d}:{left:02d}" if hours else f"{sign}{minutes:02d}:{left:02d}"
+
+
+def length(seconds: float) -> str:
+    """`12 min`, `1 h 05`, `under a minute`: how long, in words."""
+    minutes = int(seconds // 60)
+    if minutes < 1:
+        return "under a minute"
+    hours, rest = divmod(minutes, 60)
+    return f"{hours} h {rest:02d}" if hours else f"{rest} min"

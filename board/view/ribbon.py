@@ -1,0 +1,216 @@
+"""Lanes as ribbons of time: bars with their names and countdowns, drawn to a width. Pure; text safe for a terminal.
+
+A bar is drawn with ━ where hands are on it and ╌ where it runs by itself, so it reads without colour.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime, timedelta, tzinfo
+from typing import Literal
+
+from rich.cells import cell_len, set_cell_size
+
+from board import words
+from board.plain import one_line
+from board.run.forecast import Forecast
+from board.run.state import State
+from board.timetable.run_sheet import RunSheet, Slot
+from board.view.countdown import countdown
+
+Tone = Literal["name", "faint", "hands", "alone", "running", "coming", "over", "now", "done"]
+Segment = tuple[str, Tone]
+Row = tuple[Segment, ...]
+
+LABEL_WIDTH = 9
+BEFORE_MINUTES = 12
+LANE_ORDER = ("oven", "stovetop", "fridge", "front-of-house", "worktop")
+ZOOMS = (45, 90, 180)  # minutes ahead
+
+
+@dataclass(frozen=True, slots=True)
+class Bar:
+    """One slot as it will be drawn. Columns count from the left of the ribbon."""
+
+    left: int
+    right: int  # exclusive
+    label: str
+    tone: Tone
+    hands: tuple[tuple[int, int], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Scale:
+    """Which column a moment falls on."""
+
+    now: datetime
+    width: int
+    ahead: int
+
+    @property
+    def per_column(self) -> float:
+        """Seconds a column."""
+        return (BEFORE_MINUTES + self.ahead) * 60 / max(1, self.width)
+
+    @property
+    def now_column(self) -> int:
+        return int(BEFORE_MINUTES * 60 / self.per_column)
+
+    def column(self, at: datetime) -> int:
+        return self.now_column + round((at - self.now).total_seconds() / self.per_column)
+
+
+def ribbons(
+    sheet: RunSheet, state: State, forecast: Forecast, width: int, height: int, zone: tzinfo, ahead: int = 90
+) -> tuple[Row, ...]:
+    """A scale of times, then every lane in as many rows as fit into `height`."""
+    scale = Scale(forecast.now, max(10, width - LABEL_WIDTH), ahead)
+    packed = {lane: _packed(_bars(sheet, state, forecast, lane, scale)) for lane in LANE_ORDER}
+    rooms = _rooms({lane: len(rows) for lane, rows in packed.items()}, height - 1)
+    rows = [_times(scale, zone)]
+    for lane in LANE_ORDER:
+        rows += _lane(lane, packed[lane], rooms[lane], scale, long_name=width >= 110)
+    return tuple(rows)
+
+
+def _rooms(needed: dict[str, int], height: int) -> dict[str, int]:
+    """Rows for each lane: at least one, the fullest lanes giving way first."""
+    rooms = {lane: max(1, rows) for lane, rows in needed.items()}
+    while sum(rooms.values()) > max(len(rooms), height):
+        fullest = max(rooms, key=lambda lane: rooms[lane])
+        if rooms[fullest] == 1:
+            break
+        rooms[fullest] -= 1
+    return rooms
+
+
+def _bars(sheet: RunSheet, state: State, forecast: Forecast, lane: str, scale: Scale) -> list[Bar]:
+    found = []
+    for slot in sheet.slots:
+        step, ahead = state.steps[slot.id], forecast.slots[slot.id]
+        if slot.lane != lane or step.status == "left-out":
+            continue
+        left, right = scale.column(ahead.start), max(scale.column(ahead.end), scale.column(ahead.start) + 1)
+        if right <= 0 or left >= scale.width:
+            continue
+        name = one_line(slot.name)
+        seconds = (ahead.end - forecast.now).total_seconds()
+        tone: Tone = "coming"
+        if step.status == "finished":
+            tone = "done"
+        elif step.status == "under-way":
+            tone = "running"
+            if seconds <= 0:
+                tone = "over"
+                started = step.started or ahead.start
+                seconds = (started + (slot.end - slot.start) - forecast.now).total_seconds()
+            name = f"{countdown(seconds)} {name}"
+        found.append(Bar(left, right, name, tone, _hands(slot, ahead.start, scale)))
+    return sorted(found, key=lambda bar: (bar.left, bar.right))
+
+
+def _hands(slot: Slot, start: datetime, scale: Scale) -> tuple[tuple[int, int], ...]:
+    spans = []
+    for part in slot.attended:
+        left = scale.column(start + (part.start - slot.start))
+        spans.append((left, max(left + 1, scale.column(start + (part.end - slot.start)))))
+    return tuple(spans)
+
+
+def _packed(bars: Sequence[Bar]) -> list[list[Bar]]:
+    """Rows in which no two bars, nor their names, overlap; what runs now comes before what is over."""
+    rows: list[list[Bar]] = []
+    for bar in sorted(bars, key=lambda b: (b.tone == "done", b.left)):
+        for row in rows:
+            if all(bar.left >= other.right + 1 or bar.right + 1 <= other.left for other in row):
+                row.append(bar)
+                break
+        else:
+            rows.append([bar])
+    for row in rows:
+        row.sort(key=lambda b: b.left)
+    return rows
+
+
+def _lane(lane: str, rows: list[list[Bar]], room: int, scale: Scale, *, long_name: bool) -> list[Row]:
+    hidden = sum(len([b for b in row if b.tone != "done"]) for row in rows[room:])
+    drawn = []
+    for number in range(room):
+        name = words.LANES_SHORT[lane] if number == 0 else ""
+        if number == room - 1 and hidden:
+            name = f"{name[:5]} +{hidden}" if name else f"+{hidden}"
+        bars = rows[number] if number < len(rows) else []
+        drawn.append(((set_cell_size(name, LABEL_WIDTH), "name"), *_row(bars, scale)))
+    return drawn
+
+
+def _row(bars: Sequence[Bar], scale: Scale) -> Row:
+    cells: list[tuple[str, Tone]] = [(" ", "faint")] * scale.width
+    for number, bar in enumerate(bars):
+        free_until = bars[number + 1].left - 1 if number + 1 < len(bars) else scale.width
+        _draw(cells, bar, min(free_until, scale.width))
+    column = scale.now_column
+    if 0 <= column < scale.width and cells[column][0] in " ━╌":
+        cells[column] = ("┃", "now")
+    return _joined(cells)
+
+
+def _draw(cells: list[tuple[str, Tone]], bar: Bar, free_until: int) -> None:
+    left, right = max(0, bar.left), min(len(cells), bar.right)
+    for column in range(left, right):
+        on = any(a <= column < b for a, b in bar.hands)
+        cells[column] = ("━" if on else "╌", bar.tone)
+    room = free_until - left
+    if room < 3:
+        return
+    label = bar.label if cell_len(bar.label) <= room else _cut(bar.label, room)
+    column = left
+    for char in label:
+        wide = cell_len(char)
+        if wide == 0:
+            continue
+        if column + wide > len(cells):
+            break
+        cells[column] = (char, bar.tone)
+        for extra in range(1, wide):
+            cells[column + extra] = ("", bar.tone)
+        column += wide
+
+
+def _cut(text: str, room: int) -> str:
+    """As much as fits, on whole characters, with an ellipsis."""
+    kept = ""
+    for char in text:
+        if cell_len(kept + char) > room - 1:
+            break
+        kept += char
+    return kept.rstrip() + "…"
+
+
+def _times(scale: Scale, zone: tzinfo) -> Row:
+    """Clock times above the ribbons; the present one stands at the now-line."""
+    cells: list[tuple[str, Tone]] = [(" ", "faint")] * scale.width
+    every = 15 if scale.ahead <= 90 else 30
+    local = scale.now.astimezone(zone)
+    mark = scale.now + timedelta(
+        minutes=every - local.minute % every, seconds=-local.second, microseconds=-local.microsecond
+    )
+    while (column := scale.column(mark)) + 5 <= scale.width:
+        if column > scale.now_column + 6:
+            for offset, char in enumerate(words.clock(mark.astimezone(zone))):
+                cells[column + offset] = (char, "faint")
+        mark += timedelta(minutes=every)
+    for offset, char in enumerate(f"┃{words.clock(local)}"):
+        if scale.now_column + offset < scale.width:
+            cells[scale.now_column + offset] = (char, "now")
+    return ((" " * LABEL_WIDTH, "name"), *_joined(cells))
+
+
+def _joined(cells: list[tuple[str, Tone]]) -> Row:
+    """Cells of one tone in a row as one segment."""
+    found: list[Segment] = []
+    for text, tone in cells:
+        if found and found[-1][1] == tone:
+            found[-1] = (found[-1][0] + text, tone)
+        else:
+            found.append((text, tone))
+    return tuple(found)
