@@ -46,11 +46,12 @@ class Evening:
         now = self.clock.now()
         forecast = self.forecaster.forecast(self.state, now)
         due = due_calls(forecast, self.state)
-        new = raise_calls(self.state, due, now)
         fresh = {call.key for call in due if call.raised is None}
-        if new:
+        while new := raise_calls(self.state, due, now):
             self._keep(new)
+            forecast = self.forecaster.forecast(self.state, now)
             due = due_calls(forecast, self.state)
+            fresh |= {call.key for call in due if call.raised is None}
         raised = tuple(call for call in due if call.key in fresh)
         return Present(now, self.state, forecast, tuple(due), tuple(coming_calls(forecast, self.state)), raised)
 

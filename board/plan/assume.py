@@ -11,7 +11,7 @@ from board.plan.durations import Attention, Spread, short
 from board.plan.links import EATEN_MINUTES, Link, Linked, Node, clear_id, eaten_minutes, serve_id
 from board.plan.model import Plan, Way, Work
 from board.plan.stations import ACCEPTS_EITHER_SIDE, Keep, Station
-from board.plan.when import instant
+from board.plan.when import instant, is_small_hours
 
 KEEPS_MINUTES = 120  # in the room; the usual two-hour limit for perishable food (USDA FSIS)
 BEST_WITHIN_MINUTES = 15  # for a hot dish before it is served; common practice, no source
@@ -222,11 +222,6 @@ def _wanted(plan: Plan, zone: ZoneInfo, arrive: datetime, before: list[CourseWan
     if at.after.course is not None:
         return next(c for c in before if serve_id(c.name) == serve_id(at.after.course)).wanted + gap
     return arrive + gap
-
-
-def is_small_hours(clock: str) -> bool:
-    """A course at `0:15` after an evening arrival is past midnight."""
-    return clock < "06:00"
 
 
 def _kitchen(plan: Plan, assumed: _Assumed) -> None:

@@ -1,7 +1,7 @@
 """Guests by name or number, with what they must not or do not eat: `Ines, no tree nuts`; `6 others`."""
 
 import re
-from typing import Annotated, Literal
+from typing import Annotated, Literal, get_args
 
 from pydantic import BaseModel, ConfigDict, Field
 
@@ -18,9 +18,7 @@ Diet = Literal[
     "pregnant",
     "alcohol-free",
 ]
-DIETS: tuple[str, ...] = (
-    "vegetarian", "vegan", "pescatarian", "halal", "kosher", "coeliac", "lactose-free", "pregnant", "alcohol-free",
-)  # fmt: skip
+DIETS: tuple[str, ...] = get_args(Diet)
 
 
 class Guest(BaseModel):
@@ -34,6 +32,13 @@ class Guest(BaseModel):
     diets: tuple[Diet, ...] = ()
 
 
+_AVOIDS = re.compile(r"(?:no|not|without|allergic to|allergy to|avoids)\s+(.+)", re.IGNORECASE)
+_AND = re.compile(
+    r"\s+(?:and|or|nor|&)\s+", re.IGNORECASE
+)  # each food on its own, so that each is looked for
+_BARE_NO = re.compile(r"^(?:no|not)\s+", re.IGNORECASE)
+
+
 def parse_guest(text: str) -> dict[str, object]:
     """Name or number first, then diets and `no …`, with commas between. Raises ValueError."""
     name, *rest = (p.strip() for p in text.split(","))
@@ -41,16 +46,14 @@ def parse_guest(text: str) -> dict[str, object]:
     diets: list[str] = []
     for piece in rest:
         bare = re.sub(r"^(?:is|are)\s+", "", piece)
-        if match := re.fullmatch(
-            r"(?:no|not|without|allergic to|allergy to|avoids)\s+(.+)", bare, re.IGNORECASE
-        ):
-            avoids.append(match[1])
+        if match := _AVOIDS.fullmatch(bare):
+            avoids += [_BARE_NO.sub("", food) for food in _AND.split(match[1])]
         elif bare.lower() in DIETS:
             diets.append(bare.lower())
         else:
             raise ValueError(
-                f"{piece!r} is not a diet the program knows; write for example no walnuts, or one of "
-                f"{', '.join(DIETS)}.{near(bare, DIETS)}"
+                f"{piece!r} is not a diet the program knows.{near(bare, DIETS)}; "
+                f"write for example no walnuts, or one of {', '.join(DIETS)}"
             )
     counted = re.fullmatch(r"(\d+)(?:\s+(.*))?", name)
     if counted:

@@ -1,7 +1,7 @@
 """Text of a plan → Plan with its places, or all that is wrong with it at once. Reads no files itself."""
 
 import copy
-import hashlib
+
 from dataclasses import dataclass
 from typing import Any, get_args
 
@@ -12,6 +12,7 @@ from board.plan.links import link
 from board.plan.model import Course, Dish, Job, Plan, Step
 from board.plan.places import Loc, Places, read_yaml, unknown
 from board.plan.snag import Snag, Weight, in_order
+from board.plan_digest import digest_of
 
 # What stands in for a value that could not be read, so that the rest can still be looked over.
 _STAND_INS: dict[str, Any] = {
@@ -28,11 +29,6 @@ class PlanFile:
     filled: Filled
     places: Places
     digest: str
-
-
-def digest_of(text: str) -> str:
-    """SHA-256 of the plan's text; names its cached run sheet."""
-    return hashlib.sha256(text.encode()).hexdigest()
 
 
 def read_plan(text: str, name: str) -> PlanFile | list[Snag]:

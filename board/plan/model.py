@@ -10,7 +10,8 @@ from typing import Annotated, Any
 
 from pydantic import AfterValidator, BaseModel, BeforeValidator, ConfigDict, Field, model_validator
 
-from board.plan.durations import Attended, Minutes, Takes, parse_minutes
+from board.kitchen.heat import ROOM_CELSIUS
+from board.plan.durations import Attended, Minutes, Takes, WholeMinutes, decimal, parse_minutes
 from board.plan.guests import GuestLine
 from board.plan.phrase import Phrase
 from board.plan.quantities import IngredientLine
@@ -50,27 +51,52 @@ class PlanModel(BaseModel):
     )
 
 
+def _rises(rate: HeatRate) -> HeatRate:
+    if rate.end <= rate.start:
+        raise ValueError("an oven that heats ends hotter than it began; write for example 15 min to 180 C")
+    return rate
+
+
+def _falls(rate: HeatRate) -> HeatRate:
+    if not ROOM_CELSIUS < rate.end < rate.start:
+        raise ValueError(
+            f"an oven that cools ends colder than it began, and above the room's {ROOM_CELSIUS:g} C; "
+            "write for example 25 min from 200 to 120 C"
+        )
+    return rate
+
+
 class Oven(PlanModel):
     """One oven: how many shelves, how hot it goes, how fast it heats and cools. °C."""
 
     shelves: int = Field(default=2, ge=1, le=20)
     low: Celsius = 50.0
     high: Celsius = 250.0
-    heats: Annotated[HeatRate, Phrase(parse_heats, "15 min to 180 C")] | None = None
-    cools: Annotated[HeatRate, Phrase(parse_cools, "25 min from 200 to 120 C")] | None = None
+    heats: Annotated[HeatRate, AfterValidator(_rises), Phrase(parse_heats, "15 min to 180 C")] | None = None
+    cools: (
+        Annotated[HeatRate, AfterValidator(_falls), Phrase(parse_cools, "25 min from 200 to 120 C")] | None
+    ) = None
 
     @model_validator(mode="after")
     def _in_order(self) -> "Oven":
         if self.low >= self.high:
-            raise ValueError("an oven's low must lie below its high")
+            raise ValueError(
+                "an oven's low must lie below its high; write for example low: 50 C and high: 250 C"
+            )
         return self
+
+
+MOST_LITRES = 10_000.0
 
 
 def _litres(text: str) -> float:
     match = re.fullmatch(r"(\d+(?:[.,]\d+)?)\s*(?:l|litres?|liters?)", text, re.IGNORECASE)
     if match is None:
         raise ValueError(f"{text!r} is not an amount of room; write for example 45 litres")
-    return float(match[1].replace(",", "."))
+    litres = decimal(match[1])
+    if litres > MOST_LITRES:
+        raise ValueError(f"{text!r} is more than a kitchen holds; check the figure")
+    return litres
 
 
 Litres = Annotated[float, Phrase(_litres, "45 litres")]
@@ -80,7 +106,7 @@ def _ovens(value: Any) -> Any:
     """`ovens: 1` is one oven called oven; `ovens: 2` are called oven 1 and oven 2."""
     if isinstance(value, int) and not isinstance(value, bool):
         if not 0 <= value <= 10:
-            raise ValueError(f"{value} ovens? Write how many there are, 0 to 10")
+            raise ValueError(f"{value} ovens are no kitchen's; write how many there are, 0 to 10")
         return {"oven": {}} if value == 1 else {f"oven {n + 1}": {} for n in range(value)}
     if isinstance(value, dict):
         return {name: {} if oven is None else oven for name, oven in value.items()}
@@ -170,13 +196,13 @@ class Work(Way):
 
 
 class Step(Work):
-    """One thing somebody does for a dish. Follows the step written before it unless `after` says otherwise."""
+    """One thing somebody does for a dish. Follows the step written before it, or what `after` names."""
 
     step: Words
 
 
 class Job(Work):
-    """Work that belongs to no dish: flowers, table, ice, candles, coats. `lay the table` alone is a job too."""
+    """Work that belongs to no dish: flowers, table, ice, candles, coats. `lay the table` alone is one too."""
 
     job: Words
 
@@ -200,7 +226,7 @@ class AfterCourse(BaseModel):
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
-    minutes: int
+    minutes: WholeMinutes
     course: str | None = None
     course_before: bool = False
 
@@ -213,10 +239,16 @@ class CourseTime(BaseModel):
     clock: Clock | None = None
     after: AfterCourse | None = None
 
+    @model_validator(mode="after")
+    def _one_of_two(self) -> "CourseTime":
+        if (self.clock is None) == (self.after is None):
+            raise ValueError("a course's time is either a clock time or so long after something; write 19:15")
+        return self
+
 
 def parse_course_time(text: str) -> dict[str, object]:
     """`19:15`; `45 min after the course before`; `10 min after guests arrive`; `40 min after Broth`."""
-    match = re.fullmatch(r"(.+?)\s+after\s+(?:the\s+)?(.+)", text)
+    match = re.fullmatch(r"(.+?)\s+after\s+(?:the\s+)?(.+)", text, re.IGNORECASE)
     if match is None:
         return {"clock": parse_clock(text)}
     what = match[2].strip()

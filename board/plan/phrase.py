@@ -1,34 +1,47 @@
 """A field that reads as a short phrase or as its long form. Pydantic glue, no meaning of its own."""
 
 import difflib
+import functools
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, get_origin
 
-from pydantic import GetCoreSchemaHandler, GetJsonSchemaHandler
+from pydantic import BaseModel, GetCoreSchemaHandler, GetJsonSchemaHandler
 from pydantic.json_schema import JsonSchemaValue
 from pydantic_core import CoreSchema, core_schema
+
+LONGEST_CHARACTERS = 400
 
 
 @dataclass(frozen=True)
 class Phrase:
-    """Annotation: a scalar is read by `parse` into the long form; a mapping or list is taken as the long form.
+    """Annotation: a scalar is read by `parse` into the long form; a mapping or list is the long form itself.
 
-    `parse` raises ValueError whose text says what is wrong and how to mend it.
+    `parse` raises ValueError whose text says what is wrong and, after a semicolon, how to mend it.
     """
 
     parse: Callable[[str], Any]
     example: str
 
-    def _read(self, value: Any) -> Any:
-        if isinstance(value, bool) or value is None:
+    def _read(self, long_form: type | None, value: Any) -> Any:
+        if value is None:
             raise ValueError(f"a value is missing here; write, for example, {self.example}")
+        if isinstance(value, bool):
+            raise ValueError(f"a plain yes or no says too little here; write, for example, {self.example}")
         if isinstance(value, str | int | float):
-            return self.parse(str(value).strip())
+            text = str(value).strip()
+            if len(text) > LONGEST_CHARACTERS:
+                raise ValueError(f"this is far too long to be read; write, for example, {self.example}")
+            return self.parse(text)
+        if isinstance(value, dict | list) and (long_form is None or not isinstance(value, long_form)):
+            given = "keys stand" if isinstance(value, dict) else "a list stands"
+            raise ValueError(f"{given} where a few words are looked for; write, for example, {self.example}")
         return value
 
     def __get_pydantic_core_schema__(self, source: Any, handler: GetCoreSchemaHandler) -> CoreSchema:
-        return core_schema.no_info_before_validator_function(self._read, handler(source))
+        return core_schema.no_info_before_validator_function(
+            functools.partial(self._read, _long_form(source)), handler(source)
+        )
 
     def __get_pydantic_json_schema__(
         self, schema: CoreSchema, handler: GetJsonSchemaHandler
@@ -40,8 +53,15 @@ class Phrase:
         return {"anyOf": [short, long_form]}
 
 
+def _long_form(source: Any) -> type | None:
+    """How the long form of a type stands in a file: a mapping, a list, or not at all."""
+    if isinstance(source, type) and issubclass(source, BaseModel):
+        return dict
+    return list if get_origin(source) is list else None
+
+
 def near(word: str, known: Iterable[str]) -> str:
     """` Did you mean …?` for the nearest known word, or nothing."""
     by_fold = {k.casefold(): k for k in known}
-    match = difflib.get_close_matches(word.casefold(), list(by_fold), n=1, cutoff=0.6)
+    match = difflib.get_close_matches(word[:LONGEST_CHARACTERS].casefold(), list(by_fold), n=1, cutoff=0.6)
     return f" Did you mean {by_fold[match[0]]!r}?" if match else ""

@@ -2,11 +2,11 @@
 
 import re
 import unicodedata
-from fractions import Fraction
 from typing import Annotated
 
 from pydantic import BaseModel, ConfigDict, Field, model_validator
 
+from board.plan.durations import decimal
 from board.plan.phrase import Phrase
 
 # Kitchen units and the spellings read for each. Mass and volume; the rest count things.
@@ -44,38 +44,39 @@ _AMOUNT = re.compile(
 _UNCOUNTED = re.compile(
     r"(?:(to taste)[,]?|an?\s+(handful|pinch|bunch|sprig|splash|knob)(?:\s+of)?)\s+(.+)", re.IGNORECASE
 )
+MOST = 100_000.0  # of any unit
 _SECTION = re.compile(r"(.*?)\s*\(([^()]*)\)\s*$")
 
 
 class Ingredient(BaseModel):
-    """One thing to buy or find. `low` and `high` are equal for one figure, None for `to taste`; unit "" counts things."""
+    """One thing to buy or find. `low` equals `high` for one figure; both are None for `to taste`."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
     food: str = Field(min_length=1)
     low: float | None = None
     high: float | None = None
-    unit: str = ""
+    unit: str = ""  # a count of things
     section: str | None = None
 
     @model_validator(mode="after")
     def _sound(self) -> "Ingredient":
-        if self.low is not None and self.high is not None and not 0 < self.low <= self.high:
-            raise ValueError("an amount must be above zero, the lower figure first")
+        if self.low is not None and self.high is not None and not 0 < self.low <= self.high <= MOST:
+            raise ValueError("an amount must be above zero, and no lorry load; write the lower figure first")
         if self.unit and self.unit not in {*UNITS, "to taste", "splash", "knob"}:
             raise ValueError(f"{self.unit!r} is not a unit of the kitchen; use {', '.join(UNITS)}")
         return self
 
 
 def _figure(text: str) -> float:
-    text = text.replace(",", ".").strip()
-    vulgar = text[-1] if not text[-1].isdigit() and text[-1] != "." else ""
-    rest = text.removesuffix(vulgar).strip()
-    try:
-        total = sum((Fraction(piece) for piece in rest.split()), Fraction(0))
-    except ZeroDivisionError:
-        raise ValueError(f"{text!r} divides by zero") from None
-    return float(total) + (unicodedata.numeric(vulgar) if vulgar else 0.0)
+    vulgar = text[-1] if text[-1] in "½⅓⅔¼¾⅛" else ""
+    total = unicodedata.numeric(vulgar) if vulgar else 0.0
+    for piece in text.removesuffix(vulgar).split():
+        above, slash, below = piece.partition("/")
+        if slash and not float(below):
+            raise ValueError(f"{text!r} divides by zero; write for example 1/2")
+        total += decimal(above) / float(below or 1)
+    return total
 
 
 def parse_ingredient(text: str) -> dict[str, object]:
@@ -85,7 +86,7 @@ def parse_ingredient(text: str) -> dict[str, object]:
         text, section = match[1], {"section": match[2]}
     if match := _UNCOUNTED.fullmatch(text):
         return {"food": match[3], "unit": (match[1] or match[2]).lower(), **section}
-    match = _AMOUNT.fullmatch(text)
+    match = _AMOUNT.fullmatch(text.strip())
     if match is None:
         raise ValueError(f"{text!r} has no amount; write for example 1.2 kg celeriac (veg) or to taste salt")
     low = _figure(match[1])

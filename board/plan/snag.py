@@ -1,5 +1,7 @@
 """A finding about a plan: how much it matters, where it stands, what is wrong and how to mend it."""
 
+import re
+import unicodedata
 from dataclasses import dataclass
 from enum import IntEnum
 
@@ -35,22 +37,49 @@ class Snag:
     place: Place | None = None
 
     def render(self) -> str:
-        """`file:line:column: CODE message`, then the line as written with its spot marked, then how to mend it."""
-        lines = [one_line(f"{self.code} {self.message}")]
+        """`file:line:column: CODE message`, the line as written with its spot marked, then how to mend it."""
+        lines = [f"{self.code} {_brief(self.message)}"]
         if self.place is not None:
-            where = f"{self.place.file}:{self.place.line}:{self.place.column}"
-            lines[0] = f"{one_line(where)}: {lines[0]}"
+            lines[0] = f"{one_line(self.place.file)}:{self.place.line}:{self.place.column}: {lines[0]}"
             if self.place.text.strip():
-                shown = plain(self.place.text.expandtabs(2)).rstrip()[:120]
-                lines += [f"    {shown}", "    " + " " * min(self.place.column - 1, 119) + "^"]
+                shown, before = _around(self.place)
+                lines += [f"    {shown}", f"    {' ' * before}^"]
         if self.mend:
-            lines.append(f"    {one_line(self.mend)}")
+            lines.append(f"    {_brief(self.mend)}")
         return "\n".join(lines)
+
+
+_WIDEST = 120  # characters shown of a line of the file
+_LONG_QUOTE = re.compile(r"'([^']{60})[^']{20,}'")
+
+
+def _brief(words: str) -> str:
+    """One safe line, with long pieces quoted from the file cut short."""
+    return one_line(_LONG_QUOTE.sub(r"'\1…'", words), limit=400)
+
+
+def _around(place: Place) -> tuple[str, int]:
+    """The part of the line around its spot, safe to print, and how many of its columns stand before it."""
+    text = plain(place.text).replace("\t", " ").rstrip()
+    spot = min(place.column - 1, len(text))
+    first = 0 if spot < _WIDEST - 20 else spot - _WIDEST // 2
+    shown = ("…" if first else "") + text[first : first + _WIDEST]
+    before = shown[: spot - first + (1 if first else 0)]
+    return shown, sum(_columns(sign) for sign in before)
+
+
+def _columns(sign: str) -> int:
+    """Columns a terminal gives a character: two for wide ones, none for accents that sit on another."""
+    if unicodedata.combining(sign):
+        return 0
+    return 2 if unicodedata.east_asian_width(sign) in ("W", "F") else 1
 
 
 def in_order(snags: list[Snag]) -> list[Snag]:
     """Heaviest first, then as they stand in the file."""
-    return sorted(
-        snags,
-        key=lambda s: (-s.weight, s.place.line if s.place else 0, s.place.column if s.place else 0, s.code),
-    )
+    return sorted(snags, key=_standing)
+
+
+def _standing(snag: Snag) -> tuple[int, int, int, str]:
+    line, column = (snag.place.line, snag.place.column) if snag.place else (0, 0)
+    return -snag.weight, line, column, snag.code

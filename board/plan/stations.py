@@ -5,7 +5,8 @@ from typing import Annotated, Literal
 
 from pydantic import BaseModel, ConfigDict, Field, model_validator
 
-from board.plan.durations import parse_minutes
+from board.kitchen.heat import ROOM_CELSIUS
+from board.plan.durations import WholeMinutes, decimal, parse_minutes
 from board.plan.phrase import Phrase
 
 Lane = Literal["oven", "stovetop", "fridge", "front-of-house", "worktop"]
@@ -14,10 +15,10 @@ STATIONS = (*LANES, "freezer", "room", "hot")
 
 ACCEPTS_EITHER_SIDE = 10.0  # °C around a single setting; common practice, no source
 
+COLDEST, HOTTEST = -100.0, 600.0  # °C; beyond lies no kitchen
+
 _TEMPERATURE = re.compile(r"(-?\d+(?:\.\d+)?)\s*°?\s*([CF])?", re.IGNORECASE)
-_RANGE = re.compile(
-    r"(-?\d+(?:\.\d+)?)\s*°?\s*[CF]?\s*(?:to|–|-)\s*(-?\d+(?:\.\d+)?)\s*°?\s*([CF])", re.IGNORECASE
-)
+_RANGE = re.compile(r"(-?[^–-]+?)(?:\s+to\s+|\s*–\s*|\s*-\s*)(.+)")
 
 
 def to_celsius(degrees: float, unit: str) -> float:
@@ -32,7 +33,13 @@ def parse_celsius(text: str) -> float:
         raise ValueError(f"{text!r} is not a temperature; write for example 180 C or 350 F")
     if match[2] is None:
         raise ValueError(f"{text!r} has no unit; write {text} C or {text} F")
-    return to_celsius(float(match[1]), match[2])
+    celsius = to_celsius(float(match[1]), match[2])
+    if not COLDEST <= celsius <= HOTTEST:
+        raise ValueError(f"{text!r} is no temperature of a kitchen; check the figure and its unit")
+    return celsius
+
+
+Degrees = Annotated[float, Field(ge=COLDEST, le=HOTTEST)]
 
 
 class Heat(BaseModel):
@@ -40,15 +47,18 @@ class Heat(BaseModel):
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
-    want: float
-    low: float
-    high: float
+    want: Degrees
+    low: Degrees
+    high: Degrees
     range_given: bool = True
 
     @model_validator(mode="after")
     def _in_order(self) -> "Heat":
         if not self.low <= self.want <= self.high:
-            raise ValueError(f"{self.want:g} C lies outside its own range {self.low:g} to {self.high:g} C")
+            raise ValueError(
+                f"{self.want:g} C lies outside its own range {self.low:g} to {self.high:g} C; "
+                "write the setting first, then what the dish accepts: 200 C (190 to 210 C)"
+            )
         return self
 
 
@@ -56,17 +66,27 @@ def parse_heat(text: str) -> dict[str, object]:
     """`200 C`, `190 to 210 C`, `200 C (190 to 210 C)`; also in °F."""
     text = text.strip()
     inner = re.fullmatch(r"([^(]+)\(([^)]*)\)", text)
-    span = _RANGE.fullmatch((inner[2] if inner else text).strip())
+    span = _span((inner[2] if inner else text).strip())
     if inner and span is None:
         raise ValueError(f"{inner[2]!r} is not a range of heat; write for example (190 to 210 C)")
     if span:
-        low, high = to_celsius(float(span[1]), span[3]), to_celsius(float(span[2]), span[3])
-        if low > high:
-            raise ValueError(f"{span[0]!r} runs backwards; write the lower temperature first")
+        low, high = span
         return {"want": parse_celsius(inner[1]) if inner else (low + high) / 2, "low": low, "high": high}
     want = parse_celsius(text)
-    either_side = ACCEPTS_EITHER_SIDE
-    return {"want": want, "low": want - either_side, "high": want + either_side, "range_given": False}
+    low, high = max(COLDEST, want - ACCEPTS_EITHER_SIDE), min(HOTTEST, want + ACCEPTS_EITHER_SIDE)
+    return {"want": want, "low": low, "high": high, "range_given": False}
+
+
+def _span(text: str) -> tuple[float, float] | None:
+    """`190 to 210 C` in °C; None for what is no range. Raises ValueError for one that runs backwards."""
+    match = _RANGE.fullmatch(text)
+    if match is None:
+        return None
+    high = parse_celsius(match[2])
+    low = parse_celsius(match[1] if match[1][-1].isalpha() else match[1] + text[-1])
+    if low > high:
+        raise ValueError(f"{text!r} runs backwards; write the lower temperature first")
+    return low, high
 
 
 class Station(BaseModel):
@@ -77,22 +97,23 @@ class Station(BaseModel):
     place: Literal["oven", "stovetop", "fridge", "front-of-house", "worktop", "freezer", "room", "hot"]
     oven: str | None = None
     heat: Annotated[Heat, Phrase(parse_heat, "200 C (190 to 210 C)")] | None = None
-    shelves: int | None = Field(default=None, ge=1)
-    rings: int | None = Field(default=None, ge=1)
+    shelves: int | None = Field(default=None, ge=1, le=1000)
+    rings: int | None = Field(default=None, ge=1, le=1000)
     litres: float | None = Field(default=None, gt=0, le=10_000)
-    tools: dict[str, Annotated[int, Field(ge=1)]] = {}
+    tools: dict[str, Annotated[int, Field(ge=1, le=1000)]] = {}
 
     @property
     def lane(self) -> Lane | None:
         """The lane of the board it is shown in; None for a place that is no lane."""
         if self.place == "freezer":
             return "fridge"
-        return self.place if self.place in LANES else None  # type: ignore[return-value]  # narrowed by the test
+        return self.place if self.place in LANES else None
 
 
 _COUNTED = re.compile(r"(?:(\d+)|an?|one)\s+(shelf|shelves|rings?)", re.IGNORECASE)
 _LITRES = re.compile(r"(\d+(?:[.,]\d+)?)\s*(?:litres?|liters?|l)", re.IGNORECASE)
-_TOOL = re.compile(r"(?:(\d+)\s+)?(.+)")
+_TOOL = re.compile(r"(?:(\d+)\s+)?(.+)", re.DOTALL)
+_HEAT_FIRST = re.compile(r"-?\d+(?:\.\d+)?\s*(?:°|[CF]\b|to\b|–|-)", re.IGNORECASE)
 
 
 def parse_station(text: str) -> dict[str, object]:
@@ -108,12 +129,14 @@ def parse_station(text: str) -> dict[str, object]:
         bare = piece.removeprefix("at ").strip()
         if not bare:
             raise ValueError(f"{text!r} has a comma with nothing after it")
-        if re.match(r"-?\d+(?:\.\d+)?\s*(?:°|[CF]\b|to\b|–|-)", bare) or piece is heat:
+        if piece is heat or _HEAT_FIRST.match(bare):
             found["heat"] = parse_heat(bare)
         elif match := _COUNTED.fullmatch(bare):
             found["shelves" if match[2].lower().startswith("shel") else "rings"] = int(match[1] or 1)
         elif match := _LITRES.fullmatch(bare):
-            found["litres"] = float(match[1].replace(",", "."))
+            found["litres"] = decimal(match[1])
+        elif bare.isdecimal():
+            raise ValueError(f"{bare!r} does not say of what; write for example 200 C, 1 shelf or 4 litres")
         elif match := _TOOL.fullmatch(bare):
             tools[match[2].removeprefix("the ")] = int(match[1] or 1)
     if tools:
@@ -129,27 +152,33 @@ class Keep(BaseModel):
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
-    minutes: int
-    where: Station
+    minutes: WholeMinutes
+    where: On
 
 
+KEEPS_IN = ("room", "fridge", "freezer", "hot", "oven", "stovetop")
 _KEEP = re.compile(
-    r"(.+?)\s*(?:,|\s)\s*(?:in\s+the|on\s+the|at\s+the|in|on|at)?\s*\b(room|fridge|freezer|hot|oven|stovetop)\b(.*)"
+    r"(.+?)[\s,]+(?:(?:in|on|at)(?:\s+the)?\s+(.+)|((?:room|fridge|freezer|hot|oven|stovetop)\b.*))"
 )
 
 
 def parse_keep(text: str) -> dict[str, object]:
     """`3 days in the fridge, 4 litres`; `40 min in the oven at 90 C (80 to 100 C)`; `30 min hot`; `2 h`."""
     match = _KEEP.fullmatch(text.strip())
-    if match is None:
-        try:
-            return {"minutes": parse_minutes(text), "where": {"place": "room"}}
-        except ValueError as wrong:
-            raise ValueError(
-                f"{wrong}; a thing keeps, for example, 3 days in the fridge (or room, freezer, hot, oven, stovetop)"
-            ) from None
-    return {"minutes": parse_minutes(match[1]), "where": parse_station(match[2] + match[3])}
+    try:
+        minutes = parse_minutes(match[1] if match else text)
+    except ValueError as wrong:
+        said = str(wrong).partition("; ")[0]
+        raise ValueError(f"{said}; write how long it keeps, then where: {_KEEP_EXAMPLES}") from None
+    where = parse_station(match[2] or match[3]) if match else {"place": "room"}
+    if where["place"] not in KEEPS_IN:
+        raise ValueError(
+            f"{where['place']!r} is no place where things keep; write for example {_KEEP_EXAMPLES}"
+        )
+    return {"minutes": minutes, "where": where}
 
+
+_KEEP_EXAMPLES = "3 days in the fridge, 2 h in the room, 30 min hot, 40 min in the oven at 90 C"
 
 Keeps = Annotated[Keep, Phrase(parse_keep, "3 days in the fridge, 4 litres")]
 
@@ -159,9 +188,9 @@ class HeatRate(BaseModel):
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
-    minutes: int = Field(ge=1)
-    start: float
-    end: float
+    minutes: Annotated[WholeMinutes, Field(ge=1)]
+    start: Degrees
+    end: Degrees
 
 
 def parse_heats(text: str) -> dict[str, object]:
@@ -169,7 +198,7 @@ def parse_heats(text: str) -> dict[str, object]:
     match = re.fullmatch(r"(.+?)\s+to\s+(.+)", text)
     if match is None:
         raise ValueError(f"{text!r} does not say how fast; write for example 15 min to 180 C")
-    return {"minutes": parse_minutes(match[1]), "start": 20.0, "end": parse_celsius(match[2])}
+    return {"minutes": parse_minutes(match[1]), "start": ROOM_CELSIUS, "end": parse_celsius(match[2])}
 
 
 def parse_cools(text: str) -> dict[str, object]:
@@ -177,6 +206,7 @@ def parse_cools(text: str) -> dict[str, object]:
     match = re.fullmatch(r"(.+?)\s+from\s+(.+?)\s+to\s+(.+)", text)
     if match is None:
         raise ValueError(f"{text!r} does not say how fast; write for example 25 min from 200 to 120 C")
-    unit = match[3].strip()[-1]
-    start = match[2] if match[2].strip()[-1].isalpha() else f"{match[2]} {unit}"
+    start = match[2].strip()
+    if not start[-1:].isalpha():
+        start += match[3].strip()[-1:]
     return {"minutes": parse_minutes(match[1]), "start": parse_celsius(start), "end": parse_celsius(match[3])}

@@ -2,18 +2,22 @@
 
 import re
 from datetime import UTC, date, datetime, time
-from typing import Annotated, Any
-from zoneinfo import ZoneInfo
+from typing import Annotated, Any, Literal
+from zoneinfo import ZoneInfo, available_timezones
 
 from dateutil import parser, tz
 from dateutil.relativedelta import FR, MO, SA, SU, TH, TU, WE, relativedelta
-from pydantic import BaseModel, ConfigDict
+from pydantic import BaseModel, ConfigDict, Field
 
 from board.plan.phrase import Phrase, near
 
+_WEEKDAY_NAMES = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 _WEEKDAYS = {"mon": MO, "tue": TU, "wed": WE, "thu": TH, "fri": FR, "sat": SA, "sun": SU}
-_CLOCK = re.compile(r"(\d{1,2}):(\d{2})(?:\s*([ap])\.?m\.?)?|(\d{1,2})\s*([ap])\.?m\.?", re.IGNORECASE)
-_DAYS_BEFORE = re.compile(r"(?:the\s+|a\s+)?(?:(\d+)\s+)?days?\s+before", re.IGNORECASE)
+_CLOCK = re.compile(r"(\d{1,2}):(\d{2})(?:\s*([ap])\.?m\.?)?|(\d{1,2})\s*([ap])\.?m\.?", re.I | re.A)
+_DAYS_BEFORE = re.compile(r"(?:the\s+|a\s+)?(?:(\d{1,4})\s+)?days?\s+before")
+_DATE = re.compile(r"\d{4}-\d{2}-\d{2}", re.A)
+FIRST_YEAR, LAST_YEAR = 1970, 2200
+MOST_DAYS_BEFORE = 366
 
 
 def parse_clock(text: str) -> str:
@@ -22,18 +26,24 @@ def parse_clock(text: str) -> str:
         raise ValueError(f"{text!r} is not a time of day; write for example 19:30 or 7:30 pm")
     try:
         return parser.parse(text).strftime("%H:%M")
-    except (parser.ParserError, OverflowError):
+    except (ValueError, OverflowError):
         raise ValueError(f"{text!r} is not a time of day; hours run to 23 and minutes to 59") from None
 
 
 def parse_date(text: str) -> date:
     """ISO 8601 only: other orders of day and month are read differently in different countries."""
-    if not re.fullmatch(r"\d{4}-\d{2}-\d{2}", text.strip()):
+    if not _DATE.fullmatch(text.strip()):
         raise ValueError(f"{text!r} is not a date; write year-month-day, for example 2026-11-28")
     try:
-        return parser.isoparse(text).date()
+        day = parser.isoparse(text.strip()).date()
     except ValueError:
         raise ValueError(f"{text!r} is not a day of the calendar; write for example 2026-11-28") from None
+    if not FIRST_YEAR <= day.year <= LAST_YEAR:
+        raise ValueError(f"{text!r} lies too far off; write a year from {FIRST_YEAR} to {LAST_YEAR}")
+    return day
+
+
+CalendarDay = date  # a Day has a field called date
 
 
 class Day(BaseModel):
@@ -41,11 +51,11 @@ class Day(BaseModel):
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
-    days_before: int | None = None
-    weekday: str | None = None
-    date: Annotated[date, Phrase(parse_date, "2026-11-27")] | None = None
+    days_before: Annotated[int, Field(ge=0, le=MOST_DAYS_BEFORE)] | None = None
+    weekday: Literal["mon", "tue", "wed", "thu", "fri", "sat", "sun"] | None = None
+    date: Annotated[CalendarDay, Phrase(parse_date, "2026-11-27")] | None = None
 
-    def on(self, event: date) -> date:
+    def on(self, event: CalendarDay) -> CalendarDay:
         """The calendar day it means for an event on that day."""
         if self.date is not None:
             return self.date
@@ -60,18 +70,17 @@ def parse_day(text: str) -> dict[str, object]:
     if folded in ("on the day", "the day", "day of"):
         return {"days_before": 0}
     if match := _DAYS_BEFORE.fullmatch(folded):
-        return {"days_before": int(match[1] or 1)}
-    if folded[:3] in _WEEKDAYS and (
-        "mon tue wed thu fri sat sun monday tuesday wednesday thursday friday saturday sunday".split().count(
-            folded
-        )
-    ):
+        days = int(match[1] or 1)
+        if days > MOST_DAYS_BEFORE:
+            raise ValueError(f"{text!r} is more than a year before; check the figure")
+        return {"days_before": days}
+    if folded in _WEEKDAYS or folded in _WEEKDAY_NAMES:
         return {"weekday": folded[:3]}
     if re.fullmatch(r"[\d-]+", folded):
         return {"date": parse_date(folded)}
-    known = ["on the day", "day before", "2 days before", *_WEEKDAYS]
+    guess = near(folded, ["on the day", "day before", "2 days before", *_WEEKDAYS, *_WEEKDAY_NAMES])
     raise ValueError(
-        f"{text!r} is not a day; write on the day, day before, 2 days before, fri or a date.{near(folded, known)}"
+        f"{text!r} is not a day.{guess}; write on the day, day before, 2 days before, fri or a date"
     )
 
 
@@ -89,7 +98,7 @@ _TAIL_CLOCK = r"(\d{1,2}(?::\d{2})?(?:\s*[ap]\.?m\.?)?)"
 
 def parse_moment(text: str) -> dict[str, object]:
     """`17:40`, `sat 17:40`, `day before, 9:00`."""
-    match = re.fullmatch(rf"(.*?)[\s,]*{_TAIL_CLOCK}", text.strip(), re.IGNORECASE)
+    match = re.fullmatch(rf"(.*?)[\s,]*{_TAIL_CLOCK}", text.strip(), re.IGNORECASE | re.DOTALL)
     if match is None:
         raise ValueError(f"{text!r} is not a moment; write for example sat 17:40")
     day = {"day": parse_day(match[1])} if match[1] else {}
@@ -142,14 +151,11 @@ def parse_day_span(text: str) -> dict[str, object]:
 
 def parse_zone(text: str) -> str:
     """A name of the IANA time zone database."""
-    from zoneinfo import available_timezones
-
     try:
         ZoneInfo(text)
     except (KeyError, ValueError, OSError):
-        raise ValueError(
-            f"{text!r} is not a time zone; write for example Europe/Dublin.{near(text, available_timezones())}"
-        ) from None
+        guess = near(text, sorted(available_timezones()))
+        raise ValueError(f"{text!r} is not a time zone.{guess}; write for example Europe/Dublin") from None
     return text
 
 
@@ -167,6 +173,11 @@ def is_odd(day: date, clock: str, zone: ZoneInfo) -> str | None:
     if not tz.datetime_exists(local):
         return "skipped"
     return "doubled" if tz.datetime_ambiguous(local) else None
+
+
+def is_small_hours(clock: str) -> bool:
+    """A course at `0:15` after an evening arrival is past midnight."""
+    return clock < "06:00"
 
 
 def stretch(day: date, span: Any, zone: ZoneInfo) -> tuple[datetime, datetime]:

@@ -43,7 +43,7 @@ def coming_calls(forecast: Forecast, state: State) -> list[Call]:
 
 def _cost(call: Call, slot: Slot) -> float:
     """Smaller is dearer: minutes that can be lost before it hurts."""
-    if call.part == "end" and slot.lane in HOT:
+    if call.part == "end" and slot.lane in HOT and slot.kind != "heat":
         return -1.0  # it burns
     if call.part == "look-in":
         return 1.0

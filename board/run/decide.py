@@ -103,11 +103,15 @@ def push_from_now(state: State, forecast: Forecast, course: str, minutes: int) -
 
 
 def raise_calls(state: State, due: list[Call], at: datetime) -> list[Event]:
-    """The calls that are due and were not raised yet, as events."""
-    new = [call for call in due if call.raised is None]
-    return [
-        CallRaised(n=state.last_n + 1 + k, at=at, slot=c.slot, part=c.part, number=c.number) for k, c in enumerate(new)
-    ]
+    """The calls that are due and were not raised yet, as events; what needs nobody at its end just ends."""
+    found: list[Event] = []
+    for call in due:
+        n = state.last_n + 1 + len(found)
+        if call.part == "end" and _slot(state, call.slot).ends_by_itself:
+            found.append(StepFinished(n=n, at=at, slot=call.slot, by_itself=True))
+        elif call.raised is None:
+            found.append(CallRaised(n=n, at=at, slot=call.slot, part=call.part, number=call.number))
+    return found
 
 
 def decide(state: State, wish: Wish, at: datetime) -> list[Event] | Refusal:
@@ -198,7 +202,7 @@ def _push(state: State, course: str, minutes: int, at: datetime) -> list[Event] 
 
 
 def _take_back(state: State, at: datetime) -> list[Event] | Refusal:
-    answers = [event for event in state.history if isinstance(event, ANSWERS)]
+    answers = [e for e in state.history if isinstance(e, ANSWERS) and not getattr(e, "by_itself", False)]
     if not answers:
         return Refusal(words.NOTHING_TO_TAKE_BACK)
     targets = [answers[-1].n]

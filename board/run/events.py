@@ -52,7 +52,10 @@ class LookedIn(_Event, frozen=True, tag=True, kw_only=True):
 
 
 class StepFinished(_Event, frozen=True, tag=True, kw_only=True):
+    """`by_itself`: nobody was needed at its end (it stood in the fridge), so the board ended it and asked nothing."""
+
     slot: str
+    by_itself: bool = False
 
 
 class CallPutOff(_Event, frozen=True, tag=True, kw_only=True):
@@ -105,5 +108,5 @@ Event = (
     | EveningClosed
 )
 
-# What the host did, and can take back.
+# What the host may do, and can take back.
 ANSWERS = (StepStarted, LookedIn, StepFinished, CallPutOff, StepLeftOut, CoursePushed, NoteWritten)

@@ -51,11 +51,11 @@ def fold(state: State, event: Event) -> State:
             step = _step(state, slot)
             looked = replace(step, looked_in=max(step.looked_in, number + 1), put_off=None)
             return _put(_answered(state, slot, "look-in"), slot, looked)
-        case StepFinished(slot=slot):
+        case StepFinished(slot=slot, by_itself=by_itself):
             step = _step(state, slot)
-            finished = replace(
-                step, status="finished", started=step.started or event.at, finished=event.at, put_off=None
-            )
+            started = step.started or event.at
+            ended = min(event.at, started + _length(state, slot)) if by_itself else event.at
+            finished = replace(step, status="finished", started=started, finished=ended, put_off=None)
             return _put(_answered(state, slot), slot, finished)
         case CallPutOff(slot=slot, part=part, minutes=minutes):
             until = event.at + timedelta(minutes=minutes)
@@ -74,6 +74,10 @@ def fold(state: State, event: Event) -> State:
             return state
         case _:
             assert_never(event)
+
+
+def _length(state: State, slot: str) -> timedelta:
+    return next((s.end - s.start for s in state.sheet.slots if s.id == slot), timedelta())
 
 
 def _step(state: State, slot: str) -> StepState:

@@ -43,7 +43,7 @@ class Top(Horizontal):
             self._course.update(Content(words.ALL_SERVED), layout=False)
             self._countdown.update("")
             return
-        self._course.update(Content(f"{course.title}  ({course.detail})"), layout=False)
+        self._course.update(Content(f"{course.title}  {course.detail}"), layout=False)
         self._countdown.update(course.countdown)
         self._countdown.set_class(course.is_late, "-late")
 

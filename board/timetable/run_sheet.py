@@ -84,6 +84,15 @@ class Slot(msgspec.Struct, frozen=True):
         """Hands are on it from start to end."""
         return any(part.kind == "all" for part in self.attended)
 
+    @property
+    def ends_by_itself(self) -> bool:
+        """Nobody is needed at its end, and nothing hot is left: it stood in the fridge, or was left to cool."""
+        return (
+            self.lane not in ("oven", "stovetop")
+            and self.end > self.start
+            and not any(part.kind == "all" or part.end == self.end for part in self.attended)
+        )
+
 
 class CourseSlot(msgspec.Struct, frozen=True):
     """A course: when it was wanted and when it is served. `serve` and `clear` are ids of slots."""

@@ -133,7 +133,7 @@ class Viewer:
         pieces = [words.LANES[slot.lane].lower()]
         if slot.kind == "heat":
             pieces = []
-        for use in slot.uses:
+        for use in sorted(slot.uses, key=lambda use: use.celsius is None):
             pieces.append(words.setting(use.what, use.celsius) if use.celsius is not None else words.uses(use.what, use.amount))
         if call.part == "start" and slot.end > slot.start:
             pieces.append(length((slot.end - slot.start).total_seconds()))
@@ -151,7 +151,7 @@ class Viewer:
         return CourseView(
             title=one_line(words.course_in(ahead.name), 24),
             countdown=countdown((ahead.served - at.now).total_seconds()),
-            detail=words.wanted_at(self.clock(ahead.wanted, at.now), self.clock(ahead.served, at.now), ahead.late_minutes),
+            detail=words.goes_out_at(self.clock(ahead.wanted, at.now), self.clock(ahead.served, at.now), ahead.late_minutes),
             is_late=is_behind(ahead),
         )
 

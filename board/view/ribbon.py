@@ -65,11 +65,16 @@ def ribbons(
     """A scale of times, then every lane in as many rows as fit into `height`."""
     scale = Scale(forecast.now, max(10, width - LABEL_WIDTH), ahead)
     packed = {lane: _packed(_bars(sheet, state, forecast, lane, scale)) for lane in LANE_ORDER}
-    rooms = _rooms({lane: len(rows) for lane, rows in packed.items()}, height - 1)
+    rooms = _rooms({lane: _needed(rows) for lane, rows in packed.items()}, height - 1)
     rows = [_times(scale, zone)]
     for lane in LANE_ORDER:
         rows += _lane(lane, packed[lane], rooms[lane], scale, long_name=width >= 110)
     return tuple(rows)
+
+
+def _needed(rows: list[list[Bar]]) -> int:
+    """Rows that show something not yet over."""
+    return max((n for n, row in enumerate(rows, 1) if any(bar.tone != "done" for bar in row)), default=0)
 
 
 def _rooms(needed: dict[str, int], height: int) -> dict[str, int]:

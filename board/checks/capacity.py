@@ -1,0 +1,68 @@
+"""Whether the kitchen has what single steps ask of it. A step that asks for more can never be done: stop."""
+
+from collections.abc import Iterator
+
+from board.plan.assume import Task
+from board.plan.load import PlanFile
+from board.plan.places import Loc
+from board.plan.snag import Snag, Weight
+from board.plan.stations import Station
+
+
+def stations(task: Task) -> Iterator[tuple[Station, Loc]]:
+    """Every place a task may use, with its path in the plan."""
+    for number, way in enumerate(task.ways):
+        loc: Loc = task.node.loc if number == 0 else (*task.node.loc, "or", number - 1)
+        yield way.on, (*loc, "on")
+        if way.keeps is not None:
+            yield way.keeps.where, (*loc, "keeps")
+
+
+def what_is_used_is_there(file: PlanFile) -> list[Snag]:
+    """C01 rings, C02 tools, C03 shelves, C04 room in fridge or freezer, C05 an oven at all."""
+    found = []
+    for task in file.filled.tasks.values():
+        if task.work is None:
+            continue
+        for station, loc in stations(task):
+            for code, what, asked, there in _amounts(file, station):
+                if asked > there:
+                    message = f"{task.node.name} asks for {asked:g} {what}, and there are {there:g}"
+                    mend = "Ask for less, or add to what the kitchen has."
+                    found.append(Snag(code, Weight.STOP, message, mend, file.places.of(loc)))
+    return list(dict.fromkeys(found))
+
+
+def _amounts(file: PlanFile, station: Station) -> Iterator[tuple[str, str, float, float]]:
+    kitchen = file.plan.kitchen
+    if station.place == "stovetop":
+        yield "C01", "rings", station.rings or 1, kitchen.rings
+    for tool, count in station.tools.items():
+        yield "C02", tool, count, kitchen.tools.get(tool, 0)
+    if station.place == "oven":
+        ovens = [kitchen.ovens[station.oven]] if station.oven else list(kitchen.ovens.values())
+        if ovens:
+            yield "C03", "shelves", station.shelves or 1, max(oven.shelves for oven in ovens)
+        else:
+            yield "C05", "oven", 1, 0
+    room = {"fridge": kitchen.fridge, "freezer": kitchen.freezer}.get(station.place)
+    if room is not None and station.litres is not None:
+        yield "C04", f"litres of {station.place}", station.litres, room
+
+
+def ovens_reach_their_settings(file: PlanFile) -> list[Snag]:
+    """C06: an oven asked for a heat it does not have."""
+    found = []
+    ovens = file.plan.kitchen.ovens
+    for task in file.filled.tasks.values():
+        for station, loc in stations(task):
+            if station.place != "oven" or station.heat is None or not ovens:
+                continue
+            possible = [ovens[station.oven]] if station.oven else list(ovens.values())
+            heat = station.heat
+            if all(not oven.low <= heat.want <= oven.high for oven in possible):
+                reach = " or ".join(f"{oven.low:g} to {oven.high:g} °C" for oven in possible)
+                message = f"{task.node.name} wants {heat.want:g} °C, and the oven goes from {reach}"
+                mend = "Change the setting, or the oven's low and high under kitchen."
+                found.append(Snag("C06", Weight.STOP, message, mend, file.places.of(loc)))
+    return found

@@ -1,0 +1,35 @@
+"""What is missing, or does not add up."""
+
+from board.checks.capacity import stations
+from board.plan.load import PlanFile
+from board.plan.snag import Snag, Weight
+
+
+def dishes_feed_the_guests(file: PlanFile) -> list[Snag]:
+    """N01: a course whose dishes are written for fewer than will eat."""
+    found = []
+    guests = file.plan.guest_count
+    for c, course in enumerate(file.plan.courses):
+        sizes = [dish.for_ for dish in course.dishes]
+        if not any(sizes) or any(size is not None and size >= guests for size in sizes):
+            continue
+        fed = sum(size for size in sizes if size is not None)
+        if fed < guests:
+            message = f"the dishes of {course.course} are written for {fed}, and {guests} will eat"
+            place = file.places.of(("courses", c))
+            found.append(Snag("N01", Weight.MIND, message, "Raise `for` and the amounts, or add a dish.", place))
+    return found
+
+
+def fridge_room_is_given(file: PlanFile) -> list[Snag]:
+    """N02: room is asked of a fridge or freezer whose size the plan does not say, so it is not counted."""
+    kitchen = file.plan.kitchen
+    found = {}
+    for task in file.filled.tasks.values():
+        for station, loc in stations(task):
+            size = {"fridge": kitchen.fridge, "freezer": kitchen.freezer}.get(station.place, 1.0)
+            if station.litres is not None and size is None and station.place not in found:
+                message = f"room in the {station.place} is asked for, but its size is not given, so it is not counted"
+                mend = f"Add `{station.place}: 45 litres` (or what it holds) under kitchen."
+                found[station.place] = Snag("N02", Weight.NOTE, message, mend, file.places.of(loc))
+    return list(found.values())

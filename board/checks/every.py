@@ -1,0 +1,23 @@
+"""Every check of a plan, and the snags they find, heaviest first. Pure."""
+
+from collections.abc import Callable
+
+from board.checks import capacity, completeness, hours
+from board.plan.load import PlanFile
+from board.plan.snag import Snag, in_order
+
+Check = Callable[[PlanFile], list[Snag]]
+
+CHECKS: tuple[Check, ...] = (
+    capacity.what_is_used_is_there,
+    capacity.ovens_reach_their_settings,
+    hours.days_have_hours,
+    hours.clock_times_are_plain,
+    completeness.dishes_feed_the_guests,
+    completeness.fridge_room_is_given,
+)
+
+
+def check(plan_file: PlanFile) -> list[Snag]:
+    """What is wrong, doubtful or worth knowing."""
+    return in_order([snag for each in CHECKS for snag in each(plan_file)])

@@ -1,0 +1,50 @@
+"""Whether the days and hours of a plan fit one another."""
+
+from datetime import date
+from zoneinfo import ZoneInfo
+
+from board.plan.load import PlanFile
+from board.plan.places import Loc
+from board.plan.snag import Snag, Weight
+from board.plan.when import Day, is_odd, parse_day
+
+
+def _working_days(file: PlanFile) -> set[date]:
+    plan = file.plan
+    return {
+        Day.model_validate(parse_day(word)).on(plan.date) for hand in plan.hands.values() for word in hand.hours
+    }
+
+
+def days_have_hours(file: PlanFile) -> list[Snag]:
+    """H01: a step is given to a day on which nobody has hours. H02: nobody has hours on the day itself."""
+    days = _working_days(file)
+    found = []
+    for task in file.filled.tasks.values():
+        if task.work is not None and task.work.day is not None:
+            day = task.work.day.on(file.plan.date)
+            if day not in days:
+                message = f"{task.node.name} is given to {day.isoformat()}, and nobody has hours on that day"
+                place = file.places.of((*task.node.loc, "day"))
+                found.append(Snag("H01", Weight.MIND, message, "Add hours for that day, or change the step's.", place))
+    if file.plan.date not in days:
+        message = "nobody has hours on the day of the event"
+        place = file.places.of(("hands",), key=True)
+        found.append(Snag("H02", Weight.STOP, message, "Add `on the day:` under a pair of hands.", place))
+    return found
+
+
+def clock_times_are_plain(file: PlanFile) -> list[Snag]:
+    """H03: a time that the clocks skip or pass twice on the night they change."""
+    plan = file.plan
+    zone = ZoneInfo(plan.zone)
+    times: list[tuple[Loc, str]] = [(("arrive",), plan.arrive)]
+    times += [(("courses", n, "at"), c.at.clock) for n, c in enumerate(plan.courses) if c.at.clock]
+    found = []
+    for loc, clock in times:
+        odd = is_odd(plan.date, clock, zone)
+        if odd:
+            what = "is skipped by the clock change" if odd == "skipped" else "comes twice; the first is meant"
+            message = f"{clock} on {plan.date.isoformat()} {what}"
+            found.append(Snag("H03", Weight.MIND, message, "Choose a time before or after the change.", file.places.of(loc)))
+    return found

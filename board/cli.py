@@ -1,0 +1,225 @@
+"""The front door: words in, exit codes out. Each command calls the rooms and says what came of it.
+
+Imports are made where they are needed: `--help` and the board must not wait for plan reader or solver.
+"""
+
+import argparse
+import json
+import os
+import sys
+from collections.abc import Callable, Sequence
+from pathlib import Path
+from typing import NoReturn
+
+from board import __version__, words
+from board.exits import ExitCode
+
+
+class _Parser(argparse.ArgumentParser):
+    def error(self, message: str) -> NoReturn:
+        self.print_usage(sys.stderr)
+        self.exit(ExitCode.USAGE, f"{self.prog}: {message}\n")
+
+
+def _parser() -> _Parser:
+    parser = _Parser(prog=words.PROGRAM, description=words.CLI_ABOUT, epilog=words.CLI_EXAMPLES,
+                     formatter_class=argparse.RawDescriptionHelpFormatter)  # fmt: skip
+    parser.add_argument("--version", action="version", version=f"{words.PROGRAM} {__version__}")
+    commands = parser.add_subparsers(dest="command", metavar="command", parser_class=_Parser)
+
+    def command(name: str, run: Callable[[argparse.Namespace], int], *, takes: str | None = "plan") -> _Parser:
+        about, example = words.COMMANDS[name]
+        made = commands.add_parser(name, help=about, description=about, epilog=words.example(example),
+                                   formatter_class=argparse.RawDescriptionHelpFormatter)  # fmt: skip
+        made.set_defaults(run=run)
+        if takes is not None:
+            made.add_argument(takes, type=Path, help=words.ARGUMENTS[takes])
+        return made
+
+    command("check", _check)
+    sheet = command("sheet", _sheet)
+    sheet.add_argument("--by", choices=("day", "person", "lane"), default="day", help=words.OPTIONS["by"])
+    sheet.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
+    sheet.add_argument("--fresh", action="store_true", help=words.OPTIONS["fresh-sheet"])
+    live = command("live", _live)
+    rehearse = command("rehearse", _rehearse)
+    for each in (live, rehearse):
+        each.add_argument("--log", type=Path, help=words.OPTIONS["log"])
+        each.add_argument("--no-bell", action="store_true", help=words.OPTIONS["no-bell"])
+    rehearse.add_argument("--speed", type=_speed, default=10.0, help=words.OPTIONS["speed"])
+    rehearse.add_argument("--from", dest="start", metavar="HH:MM", type=_clock, help=words.OPTIONS["from"])
+    rehearse.add_argument("--fresh", action="store_true", help=words.OPTIONS["fresh-rehearsal"])
+    rehearse.add_argument("--plain", action="store_true", help=words.OPTIONS["plain"])
+    review = command("review", _review, takes="log")
+    review.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
+    command("schema", _schema, takes=None)
+    return parser
+
+
+def _speed(text: str) -> float:
+    try:
+        value = float(text.lower().removesuffix("x").removeprefix("×"))
+    except ValueError:
+        value = 0.0
+    if not 1 <= value <= 240:
+        raise argparse.ArgumentTypeError(words.bad_speed(text))
+    return value
+
+
+def _clock(text: str) -> tuple[int, int]:
+    hours, _, minutes = text.partition(":")
+    if not (hours.isdecimal() and minutes.isdecimal() and int(hours) < 24 and int(minutes) < 60):
+        raise argparse.ArgumentTypeError(words.bad_clock(text))
+    return int(hours), int(minutes)
+
+
+def main(argv: Sequence[str] | None = None) -> int:
+    """Runs one command; never lets a traceback out for something the user can mend."""
+    arguments = _parser().parse_args(argv)
+    if arguments.command is None:
+        return _welcome()
+    from board.desk import Trouble
+
+    try:
+        return int(arguments.run(arguments))
+    except Trouble as trouble:
+        print(trouble, file=sys.stderr)
+        return trouble.code
+    except KeyboardInterrupt:
+        return 130
+    except BrokenPipeError:  # `| head` closed the pipe; point stdout at nothing so that no flush complains
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return ExitCode.DONE
+
+
+def _welcome() -> int:
+    from board.desk import bundled_plan
+
+    print(words.welcome(str(bundled_plan())))
+    return ExitCode.DONE
+
+
+def _check(arguments: argparse.Namespace) -> int:
+    from board.checks.every import check
+    from board.desk import Trouble, read_text, sheet_of
+    from board.paper.check import print_check
+    from board.plain import one_line
+    from board.plan.load import read_plan
+    from board.plan.snag import Weight
+
+    plan_file = read_plan(read_text(arguments.plan), one_line(arguments.plan))
+    if isinstance(plan_file, list):
+        raise Trouble("\n".join([*(snag.render() for snag in plan_file), words.snag_count(len(plan_file))]), ExitCode.STOP)
+    snags = check(plan_file)
+    stopped = any(snag.weight is Weight.STOP for snag in snags)
+    sheet = None
+    if not stopped:
+        _say_working()
+        sheet = sheet_of(arguments.plan).sheet
+    print_check(plan_file, snags, sheet)
+    return ExitCode.STOP if stopped else ExitCode.DONE
+
+
+def _say_working() -> None:
+    if sys.stderr.isatty():
+        print(words.WORKING, file=sys.stderr)
+
+
+def _sheet(arguments: argparse.Namespace) -> int:
+    from board.desk import read_text, sheet_of
+    from board.paper.sheet import print_sheet
+    from board.paper.tables import console
+
+    _say_working()
+    opened = sheet_of(arguments.plan, fresh=arguments.fresh)
+    if arguments.json:
+        from board.plain import one_line
+        from board.plan.load import PlanFile, read_plan
+        from board.timetable.run_sheet import outside_form
+        from board.timetable.validate import validate
+
+        plan_file = read_plan(read_text(arguments.plan), one_line(arguments.plan))
+        assert isinstance(plan_file, PlanFile)
+        wrong = validate(plan_file, opened.sheet)
+        for each in wrong:
+            print(one_line(each), file=sys.stderr)
+        print(json.dumps(outside_form(opened.sheet, valid=not wrong), ensure_ascii=False, indent=2))
+    else:
+        print_sheet(opened.sheet, arguments.by, console())
+    return ExitCode.DONE
+
+
+def _live(arguments: argparse.Namespace) -> int:
+    from datetime import timedelta
+
+    from board.clock import WallClock
+    from board.desk import Trouble, live_log, sheet_of
+    from board.sessions import run_board
+
+    _needs_terminal()
+    _say_working()
+    sheet = sheet_of(arguments.plan).sheet
+    path = arguments.log or live_log(sheet)
+    clock = WallClock()
+    if not path.exists() and clock.now() > max(slot.end for slot in sheet.slots) + timedelta(hours=12):
+        raise Trouble(words.long_past(sheet.date))
+    run_board(sheet, path, clock, bell=not arguments.no_bell)
+    return ExitCode.DONE
+
+
+def _has_terminal() -> bool:
+    return sys.stdin.isatty() and sys.stdout.isatty()
+
+
+def _needs_terminal() -> None:
+    from board.desk import Trouble
+
+    if not _has_terminal():
+        raise Trouble(words.NO_TERMINAL)
+
+
+def _rehearse(arguments: argparse.Namespace) -> int:
+    from board.clock import VirtualClock
+    from board.desk import rehearsal_log, sheet_of
+    from board.sessions import first_moment, play_plainly, run_board
+
+    _say_working()
+    sheet = sheet_of(arguments.plan).sheet
+    start = first_moment(sheet, arguments.start)
+    plain = arguments.plain or not _has_terminal()
+    path = arguments.log or rehearsal_log(sheet, fresh=plain or arguments.fresh or arguments.start is not None)
+    if plain:
+        for line in play_plainly(sheet, path, start):
+            print(line)
+    else:
+        run_board(sheet, path, VirtualClock(start, arguments.speed), bell=not arguments.no_bell)
+    return ExitCode.DONE
+
+
+def _review(arguments: argparse.Namespace) -> int:
+    from board.desk import Trouble, read_bytes
+    from board.lessons.measure import review
+    from board.log.read import NoLog, read_log
+    from board.paper.review import print_review, review_form
+    from board.paper.tables import console
+    from board.plain import one_line
+
+    try:
+        contents = read_log(read_bytes(arguments.log), one_line(arguments.log))
+    except NoLog as wrong:
+        raise Trouble(words.log_unreadable(one_line(wrong))) from None
+    if contents.dropped:
+        print(one_line(contents.dropped), file=sys.stderr)
+    found = review(contents.opened, contents.events)
+    if arguments.json:
+        print(json.dumps(review_form(found), ensure_ascii=False, indent=2))
+    else:
+        print_review(found, console())
+    return ExitCode.DONE
+
+
+def _schema(arguments: argparse.Namespace) -> int:
+    from board.plan.schema import json_schema
+
+    print(json.dumps(json_schema(), ensure_ascii=False, indent=2))
+    return ExitCode.DONE

@@ -1,0 +1,137 @@
+"""Between the command line and the rooms: plan files in, run sheets out, and where logs and cached sheets lie."""
+
+import re
+from dataclasses import dataclass
+from importlib import resources
+from pathlib import Path
+
+from platformdirs import user_cache_path, user_data_path
+
+from board import words
+from board.cache import SheetCache
+from board.plain import one_line
+from board.timetable.run_sheet import RunSheet
+
+APP = "platecall"
+
+
+class Trouble(Exception):
+    """Something the user must be told, in words ready for the terminal; `code` is the exit code."""
+
+    def __init__(self, text: str, code: int = 1) -> None:
+        super().__init__(text)
+        self.code = code
+
+
+def logs_folder() -> Path:
+    return user_data_path(APP) / "logs"
+
+
+def cache() -> SheetCache:
+    return SheetCache(user_cache_path(APP) / "sheets")
+
+
+def bundled_plan(name: str = "lantern-supper.yaml") -> Path:
+    """The plan that comes along: in the source tree, or inside the installed package."""
+    beside = Path(__file__).parent.parent / "plans" / name
+    return beside if beside.exists() else Path(str(resources.files("board"))) / "bundled" / name
+
+
+def read_bytes(path: Path) -> bytes:
+    """What is in the file. Raises Trouble."""
+    try:
+        return path.read_bytes()
+    except IsADirectoryError:
+        raise Trouble(words.is_folder(one_line(path))) from None
+    except FileNotFoundError:
+        raise Trouble(words.no_such_file(one_line(path))) from None
+    except (OSError, ValueError) as wrong:
+        raise Trouble(words.cannot_read(one_line(path), one_line(getattr(wrong, "strerror", None) or wrong))) from None
+
+
+def read_text(path: Path) -> str:
+    """The file's text. Raises Trouble."""
+    data = read_bytes(path)
+    try:
+        return data.decode("utf-8-sig")
+    except UnicodeDecodeError as wrong:
+        line = data.count(b"\n", 0, wrong.start) + 1
+        raise Trouble(words.not_utf8(one_line(path), line), code=2) from None
+
+
+@dataclass(frozen=True)
+class Opened:
+    """A run sheet, and whether it came from the cache."""
+
+    sheet: RunSheet
+    cached: bool
+
+
+def sheet_of(path: Path, *, fresh: bool = False) -> Opened:
+    """The plan's run sheet: cached, or worked out now. Raises Trouble (code 2 with the snags as text)."""
+    from board.plan_digest import digest_of
+
+    text = read_text(path)
+    store = cache()
+    if not fresh and (sheet := store.get(digest_of(text))) is not None:
+        return Opened(sheet, cached=True)
+    sheet = _work_out(text, path)
+    store.put(sheet)
+    return Opened(sheet, cached=False)
+
+
+def _work_out(text: str, path: Path) -> RunSheet:
+    """Reads, checks and solves. Only here are plan reader and solver loaded."""
+    from board.checks.every import check
+    from board.plan.load import read_plan
+    from board.plan.snag import Weight
+    from board.timetable.cpsat.solve import NoAnswer, solve
+    from board.timetable.write_up import make_sheet
+
+    plan_file = read_plan(text, one_line(path))
+    if isinstance(plan_file, list):
+        raise Trouble("\n".join(snag.render() for snag in plan_file), code=2)
+    stops = [snag for snag in check(plan_file) if snag.weight is Weight.STOP]
+    if stops:
+        raise Trouble("\n".join(snag.render() for snag in stops), code=2)
+    try:
+        return make_sheet(plan_file, solve)
+    except NoAnswer:
+        raise Trouble(words.NO_ANSWER) from None
+
+
+def live_log(sheet: RunSheet) -> Path:
+    """One log an event: named by the event and its date."""
+    return logs_folder() / f"{_file_name(sheet.plan)}-{sheet.date}.jsonl"
+
+
+def rehearsal_log(sheet: RunSheet, *, fresh: bool) -> Path:
+    """The last rehearsal if it can be gone on with, else the next free number."""
+    folder, stem = logs_folder(), f"{_file_name(sheet.plan)}-{sheet.date}-rehearsal"
+    number = 1
+    while (folder / f"{stem}-{number}.jsonl").exists():
+        number += 1
+    last = folder / f"{stem}-{number - 1}.jsonl"
+    if not fresh and number > 1 and _can_go_on(last, sheet):
+        return last
+    return folder / f"{stem}-{number}.jsonl"
+
+
+def _can_go_on(path: Path, sheet: RunSheet) -> bool:
+    """Whether a rehearsal is of this very timetable and was not ended."""
+    from board.log.read import NoLog, read_log
+    from board.run.fold import fold_all
+    from board.run.state import begin
+
+    try:
+        contents = read_log(path.read_bytes(), path.name)
+    except (OSError, NoLog):
+        return False
+    past = contents.opened.sheet
+    if past.digest != sheet.digest or past.slots != sheet.slots:
+        return False
+    return not fold_all(begin(sheet), contents.events).closed
+
+
+def _file_name(text: str) -> str:
+    return re.sub(r"[^\w]+", "-", text.casefold()).strip("-_")[:60] or "evening"

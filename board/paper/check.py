@@ -1,0 +1,41 @@
+"""What `check` says: snags, what is assumed, whether the timetable holds, and the usual caution."""
+
+from board import words
+from board.paper.tables import console
+from board.plain import plain
+from board.plan.load import PlanFile
+from board.plan.snag import Snag, Weight
+from board.timetable.run_sheet import RunSheet
+
+WEIGHT_WORDS = {Weight.STOP: words.STOP, Weight.MIND: words.MIND, Weight.NOTE: words.NOTE}
+
+
+def print_check(plan_file: PlanFile, snags: list[Snag], sheet: RunSheet | None) -> None:
+    """To stdout; foreign text safe."""
+    out = console()
+
+    def say(text: str = "", style: str = "") -> None:
+        out.print(plain(text), style=style or None, soft_wrap=True)
+
+    say(words.check_title(plan_file.plan.event, plan_file.plan.guest_count, len(plan_file.filled.tasks)), "bold")
+    for weight in sorted(WEIGHT_WORDS, reverse=True):
+        found = [snag for snag in snags if snag.weight is weight]
+        if found:
+            say()
+            say(WEIGHT_WORDS[weight], "bold")
+            for snag in found:
+                say(snag.render())
+    say()
+    if sheet is None:
+        say(words.CHECK_STOPPED, "bold")
+    else:
+        say(words.CHECK_HOLDS if not sheet.given_up else words.CHECK_GIVES_UP, "bold")
+        for each in sheet.given_up:
+            say(f"  {each.what}: {each.why}")
+    if plan_file.filled.assumed:
+        say()
+        say(words.CHECK_ASSUMED, "bold")
+        for line in plan_file.filled.assumed:
+            say(f"  {line}")
+    say()
+    say(words.CAUTION)

@@ -1,0 +1,100 @@
+"""The run sheet as text: by day, by person or by lane."""
+
+from collections.abc import Iterable
+from datetime import datetime
+from zoneinfo import ZoneInfo
+
+from rich.console import Console
+
+from board import words
+from board.paper.tables import cell, table
+from board.timetable.run_sheet import RunSheet, Slot
+
+BY = ("day", "person", "lane")
+
+
+def print_sheet(sheet: RunSheet, by: str, out: Console) -> None:
+    """Headings, then a row a slot, in order of time."""
+    zone = ZoneInfo(sheet.zone)
+    out.print(cell(sheet.plan, "bold"))
+    _courses(sheet, zone, out)
+    for title, slots in _groups(sheet, by, zone):
+        out.print()
+        out.print(cell(title, "bold"))
+        rows = table((words.SHEET_FROM, "right"), (words.SHEET_TO, "right"), ("", "left"), (words.SHEET_WHAT, "left"),
+                     (words.SHEET_WHERE, "left"), (words.SHEET_WHO, "left"), (words.SHEET_GIVE, "right"))  # fmt: skip
+        day = None
+        for slot in slots:
+            start, end = slot.start.astimezone(zone), slot.end.astimezone(zone)
+            if by != "day" and start.date() != day:
+                day = start.date()
+                rows.add_row("", "", "", cell(words.full_day(start), "dim"), "", "", "")
+            rows.add_row(
+                words.clock(start),
+                _end(start, end),
+                "□",
+                cell(_what(slot)),
+                cell(_where(slot), "dim"),
+                cell(", ".join(dict.fromkeys(a.who for a in slot.attended)), "dim"),
+                words.SHEET_NO_GIVE if slot.give_minutes is None else words.give(slot.give_minutes),
+            )
+        out.print(rows)
+    _given_up(sheet, out)
+
+
+def _end(start: datetime, end: datetime) -> str:
+    return words.clock(end) if end.date() == start.date() else words.day_and_clock(end)
+
+
+def _courses(sheet: RunSheet, zone: ZoneInfo, out: Console) -> None:
+    for course in sheet.courses:
+        at = words.day_and_clock(course.served.astimezone(zone))
+        tail = words.min_late(course.late_minutes) if course.late_minutes > 0 else ""
+        out.print(cell(f"{at} {course.name}{tail}", indent=2))
+    out.print(cell(words.sheet_state(sheet.proved, sheet.gap), "dim", indent=2))
+
+
+def _groups(sheet: RunSheet, by: str, zone: ZoneInfo) -> Iterable[tuple[str, list[Slot]]]:
+    groups: dict[str, list[Slot]] = {}
+    slots = sorted(sheet.slots, key=lambda s: s.start)
+    if by == "lane":
+        groups = {words.LANES[lane]: [] for lane in words.LANES}
+    if by == "person":
+        groups = {hand: [] for hand in sheet.hands}
+    for slot in slots:
+        if by == "day":
+            groups.setdefault(words.full_day(slot.start.astimezone(zone)), []).append(slot)
+        elif by == "lane":
+            groups[words.LANES[slot.lane]].append(slot)
+        else:
+            people = dict.fromkeys(part.who for part in slot.attended) or {words.SHEET_NOBODY: None}
+            for who in people:
+                groups.setdefault(who, []).append(slot)
+    return [(title, found) for title, found in groups.items() if found]
+
+
+def _what(slot: Slot) -> str:
+    tail = [words.look_for(slot.look_for)] if slot.look_for else []
+    if slot.core_celsius is not None:
+        tail.append(words.core(slot.core_celsius))
+    return " · ".join([slot.name, *tail])
+
+
+def _where(slot: Slot) -> str:
+    pieces = [words.LANES[slot.lane].lower()]
+    for use in sorted(slot.uses, key=lambda use: use.celsius is None):
+        if slot.kind == "heat":
+            break
+        pieces.append(words.setting(use.what, use.celsius) if use.celsius is not None else words.uses(use.what, use.amount))
+    if pieces[0] == words.LANES["oven"].lower() and len(pieces) > 1:
+        pieces = pieces[1:]
+    return ", ".join(pieces)
+
+
+def _given_up(sheet: RunSheet, out: Console) -> None:
+    if not sheet.given_up:
+        return
+    out.print()
+    out.print(cell(words.SHEET_GIVEN_UP, "bold"))
+    for each in sheet.given_up:
+        out.print(cell(f"{each.what}: {each.why}", indent=2))

@@ -1,0 +1,11 @@
+"""The JSON Schema of a plan, for editors. A plan's first line can point at it."""
+
+from typing import Any
+
+from board.plan.model import Plan
+
+
+def json_schema() -> dict[str, Any]:
+    """JSON Schema, draft 2020-12; keys as they stand in a plan file."""
+    schema = Plan.model_json_schema(by_alias=True)
+    return {"$schema": "https://json-schema.org/draft/2020-12/schema", **schema, "title": "platecall plan"}

@@ -1,0 +1,95 @@
+"""Opening an evening on a log and putting the board on it: live, rehearsed, or played line by line."""
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from datetime import datetime, timedelta
+from pathlib import Path
+from zoneinfo import ZoneInfo
+
+from board import words
+from board.clock import Clock, StoppedClock, VirtualClock
+from board.desk import Trouble
+from board.evening import Evening, open_evening
+from board.log.read import LogContents, NoLog
+from board.log.write import LogInUse, RunLog
+from board.plain import one_line
+from board.playthrough import Stuck, play
+from board.timetable.run_sheet import RunSheet
+
+BEFORE_FIRST = timedelta(minutes=2)  # a rehearsal begins a little before the first call
+
+
+def first_moment(sheet: RunSheet, clock: tuple[int, int] | None) -> datetime:
+    """Where a rehearsal begins: a clock time on the event's day, else shortly before the first call."""
+    if clock is None:
+        return min(slot.start for slot in sheet.slots) - BEFORE_FIRST
+    day = sheet.arrive.astimezone(ZoneInfo(sheet.zone))
+    return day.replace(hour=clock[0], minute=clock[1], second=0, microsecond=0)
+
+
+@contextmanager
+def opened_log(path: Path) -> Iterator[RunLog]:
+    """The log held for one board. Raises Trouble where it cannot be."""
+    shown = one_line(path)
+    try:
+        log = RunLog(path)
+    except LogInUse:
+        raise Trouble(words.log_in_use(shown)) from None
+    except NoLog as wrong:
+        raise Trouble(words.log_unreadable(one_line(wrong))) from None
+    except OSError as wrong:
+        raise Trouble(words.cannot_keep(shown, one_line(wrong.strerror or wrong))) from None
+    try:
+        yield log
+    except OSError as wrong:
+        raise Trouble(words.cannot_keep(shown, one_line(wrong.strerror or wrong))) from None
+    finally:
+        log.close()
+
+
+def run_board(sheet: RunSheet, path: Path, clock: Clock, *, bell: bool) -> None:
+    """The board on a log, live or rehearsed as the clock is, until it is left."""
+    virtual = clock if isinstance(clock, VirtualClock) else None
+    with opened_log(path) as log:
+        if virtual is not None and log.contents is not None:
+            virtual.jump_to(_last_moment(log.contents))
+        greeting = _greeting(sheet, log.contents)
+        evening = open_evening(sheet, clock, log, rehearsal=virtual is not None)
+        _show(evening, virtual, bell=bell, greeting=greeting)
+    print(words.left_board(one_line(path)))
+
+
+def _show(evening: Evening, virtual: VirtualClock | None, *, bell: bool, greeting: str) -> None:
+    from board.screens.app import BoardApp
+
+    BoardApp(evening, virtual=virtual, bell=bell, greeting=greeting).run()
+
+
+def _last_moment(contents: LogContents) -> datetime:
+    return max(event.at for event in (contents.opened, *contents.events))
+
+
+def _greeting(sheet: RunSheet, contents: LogContents | None) -> str:
+    """What to say when an evening is gone on with."""
+    if contents is None:
+        return ""
+    said = [words.gone_on(len(contents.events))]
+    if contents.dropped:
+        said.append(contents.dropped)
+    if contents.opened.sheet.digest != sheet.digest:
+        said.append(words.PLAN_CHANGED)
+    return " ".join(said)
+
+
+def play_plainly(sheet: RunSheet, path: Path, start: datetime) -> Iterator[str]:
+    """The evening as lines, every call answered on time; the log is kept as in any other."""
+    clock = StoppedClock(start)
+    with opened_log(path) as log:
+        if log.contents is not None:
+            raise Trouble(words.log_not_empty(one_line(path)))
+        evening = open_evening(sheet, clock, log, rehearsal=True)
+        try:
+            yield from play(evening, clock)
+        except Stuck as stuck:
+            raise Trouble(words.stuck(one_line(stuck))) from None
+    yield words.log_lies_at(one_line(path))
