@@ -109,7 +109,9 @@ def _check(arguments: argparse.Namespace) -> int:
 
     plan_file = read_plan(read_text(arguments.plan), one_line(arguments.plan))
     if isinstance(plan_file, list):
-        raise Trouble("\n".join([*(snag.render() for snag in plan_file), words.snag_count(len(plan_file))]), ExitCode.STOP)
+        raise Trouble(
+            "\n".join([*(snag.render() for snag in plan_file), words.snag_count(len(plan_file))]), ExitCode.STOP
+        )
     snags = check(plan_file)
     stopped = any(snag.weight is Weight.STOP for snag in snags)
     sheet = None

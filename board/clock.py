@@ -42,9 +42,7 @@ class VirtualClock:
 
     FASTEST = 240.0
 
-    def __init__(
-        self, at: datetime, speed: float = 10.0, monotonic: Callable[[], float] = time.monotonic
-    ) -> None:
+    def __init__(self, at: datetime, speed: float = 10.0, monotonic: Callable[[], float] = time.monotonic) -> None:
         self._monotonic = monotonic
         self._anchor = at.astimezone(UTC)
         self._since = monotonic()

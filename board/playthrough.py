@@ -1,18 +1,39 @@
 """The whole evening played line by line, every call answered the moment it is due. For plain output and tests."""
 
 from collections.abc import Iterator
+from datetime import datetime
 from zoneinfo import ZoneInfo
 
 from board import words
 from board.clock import StoppedClock
 from board.evening import Evening, Present
 from board.plain import one_line
+from board.run.calls import Call
 from board.run.decide import Close, Done
 from board.view.board import headline
 
 
 class Stuck(Exception):
     """A call that can never be answered: a fault of the program, not of the plan."""
+
+
+def catch_up(evening: Evening, clock: StoppedClock, until: datetime) -> None:
+    """Answers everything due before a moment on time, as if it had gone by the sheet. Raises Stuck, OSError."""
+    while True:
+        present = evening.tick()
+        if present.due and present.now < until:
+            _answer(evening, present.due[0])
+        elif present.coming and present.coming[0].due < until:
+            clock.set(present.coming[0].due)
+        else:
+            clock.set(until)
+            return
+
+
+def _answer(evening: Evening, call: Call) -> None:
+    refusal = evening.wish(Done(*call.key))
+    if refusal is not None:
+        raise Stuck(refusal.words)
 
 
 def play(evening: Evening, clock: StoppedClock) -> Iterator[str]:
@@ -25,9 +46,7 @@ def play(evening: Evening, clock: StoppedClock) -> Iterator[str]:
         at = words.day_and_clock(present.now.astimezone(zone))
         if present.due:
             call = present.due[0]
-            refusal = evening.wish(Done(*call.key))
-            if refusal is not None:
-                raise Stuck(refusal.words)
+            _answer(evening, call)
             answered += 1
             yield words.played(at, words.PART_SIGN[call.part], one_line(headline(slots[call.slot], call)))
             for course in evening.tick().forecast.courses:

@@ -13,7 +13,7 @@ from board.evening import Evening, open_evening
 from board.log.read import LogContents, NoLog
 from board.log.write import LogInUse, RunLog
 from board.plain import one_line
-from board.playthrough import Stuck, play
+from board.playthrough import Stuck, catch_up, play
 from board.timetable.run_sheet import RunSheet
 
 BEFORE_FIRST = timedelta(minutes=2)  # a rehearsal begins a little before the first call
@@ -54,9 +54,20 @@ def run_board(sheet: RunSheet, path: Path, clock: Clock, *, bell: bool) -> None:
         if virtual is not None and log.contents is not None:
             virtual.jump_to(_last_moment(log.contents))
         greeting = _greeting(sheet, log.contents)
-        evening = open_evening(sheet, clock, log, rehearsal=virtual is not None)
+        evening = _begin(sheet, log, virtual) if virtual and log.contents is None else None
+        evening = evening or open_evening(sheet, clock, log, rehearsal=virtual is not None)
         _show(evening, virtual, bell=bell, greeting=greeting)
     print(words.left_board(one_line(path)))
+
+
+def _begin(sheet: RunSheet, log: RunLog, virtual: VirtualClock) -> Evening:
+    """A new rehearsal; where it begins in mid-evening, what lies before went by the sheet."""
+    start = virtual.now()
+    stopped = StoppedClock(min(start, first_moment(sheet, None)))
+    evening = open_evening(sheet, stopped, log, rehearsal=True)
+    catch_up(evening, stopped, start)
+    evening.clock = virtual
+    return evening
 
 
 def _show(evening: Evening, virtual: VirtualClock | None, *, bell: bool, greeting: str) -> None:

@@ -70,7 +70,12 @@ HOURS_BEGIN = "the hours given begin only then"
 
 
 def waits_for(name: str, until: str, reason: str) -> str:
-    because = {"order": "it comes first", "hands": "the hands are busy", "oven": "the oven", "heat": "the oven's heat"}.get(reason, reason)
+    because = {
+        "order": "it comes first",
+        "hands": "the hands are busy",
+        "oven": "the oven",
+        "heat": "the oven's heat",
+    }.get(reason, reason)
     return f"waits for {name} until {until} ({because})"
 
 
@@ -114,6 +119,10 @@ def clock(at: datetime) -> str:
 
 def day_and_clock(at: datetime) -> str:
     return at.strftime("%a %H:%M")
+
+
+def short_day(at: datetime) -> str:
+    return f"{at.strftime('%a')} {at.day} {at.strftime('%b')}"
 
 
 def full_day(at: datetime) -> str:
@@ -220,6 +229,9 @@ def past_keeping(name: str, over: str, where: str) -> str:
     return f"{name}: {over} past what it keeps ({where})"
 
 
+BUSY_HINT = "space done  ·  x leave out"
+
+
 def speed(times: float) -> str:
     return f"×{times:g}"
 
@@ -237,9 +249,9 @@ def pushed(course: str, minutes: int) -> str:
 KEYS_EVENING = (
     ("space", "answer", "answer the call: begun, looked in, done"),
     ("l", "later", "ask again in 5 minutes"),
-    ("x", "leave out", "leave this step out"),
-    ("u", "take back", "take the last answer back, as often as you like"),
-    ("↑ ↓", "choose", "choose another call, or something still to come"),
+    ("x", "out", "leave this step out"),
+    ("u", "back", "take the last answer back, as often as you like"),
+    ("↑↓", "choose", "choose another call, or something still to come"),
     ("p", "push", "send a course out later, and see what that costs first"),
     ("a", "arrived", "the guests are here"),
     ("s", "seated", "the guests are at the table"),
@@ -252,7 +264,7 @@ KEYS_EVENING = (
 )
 KEYS_REHEARSAL = (
     ("h", "hold", "hold the rehearsal's clock, or let it go on"),
-    (", .", "speed", "slower, faster"),
+    (",.", "speed", "slower, faster"),
     ("j", "jump", "jump to the next call"),
 )
 HELP_TITLE = "Keys"
@@ -315,6 +327,7 @@ def log_cannot_be_written(why: str) -> str:
 
 def board_fault(why: str) -> str:
     return f"Something went wrong in the board ({why}); the run log is whole."
+
 
 MARKED = {
     "arrive": "the guests are here",
@@ -405,9 +418,9 @@ def played_course(at: str, name: str, late: int) -> str:
 
 def played_summary(answered: int, courses: int, on_time: int, left_out: int) -> str:
     return f"{answered} calls answered; {on_time} of {courses} courses on time; {left_out} steps left out."
-CLI_ABOUT = (
-    "Plan a sit-down meal of several courses, compute its timetable, and run the evening from a live board."
-)
+
+
+CLI_ABOUT = "Plan a sit-down meal of several courses, compute its timetable, and run the evening from a live board."
 CLI_EXAMPLES = """examples:
   platecall check plans/lantern-supper.yaml
   platecall rehearse plans/lantern-supper.yaml --speed 10

@@ -11,9 +11,7 @@ from board.plan.when import Day, is_odd, parse_day
 
 def _working_days(file: PlanFile) -> set[date]:
     plan = file.plan
-    return {
-        Day.model_validate(parse_day(word)).on(plan.date) for hand in plan.hands.values() for word in hand.hours
-    }
+    return {Day.model_validate(parse_day(word)).on(plan.date) for hand in plan.hands.values() for word in hand.hours}
 
 
 def days_have_hours(file: PlanFile) -> list[Snag]:
@@ -46,5 +44,7 @@ def clock_times_are_plain(file: PlanFile) -> list[Snag]:
         if odd:
             what = "is skipped by the clock change" if odd == "skipped" else "comes twice; the first is meant"
             message = f"{clock} on {plan.date.isoformat()} {what}"
-            found.append(Snag("H03", Weight.MIND, message, "Choose a time before or after the change.", file.places.of(loc)))
+            found.append(
+                Snag("H03", Weight.MIND, message, "Choose a time before or after the change.", file.places.of(loc))
+            )
     return found

@@ -36,8 +36,14 @@ def _at(moment: datetime | None, zone: ZoneInfo) -> str:
 
 
 def _courses(review: Review, zone: ZoneInfo, out: Console) -> None:
-    rows = table((words.REVIEW_COURSE, "left"), (words.REVIEW_WANTED, "right"), (words.REVIEW_PLANNED, "right"),
-                 (words.REVIEW_SERVED, "right"), (words.REVIEW_LATE, "right"), (words.REVIEW_PUSHED, "right"))  # fmt: skip
+    rows = table(
+        (words.REVIEW_COURSE, "left"),
+        (words.REVIEW_WANTED, "right"),
+        (words.REVIEW_PLANNED, "right"),
+        (words.REVIEW_SERVED, "right"),
+        (words.REVIEW_LATE, "right"),
+        (words.REVIEW_PUSHED, "right"),
+    )
     for course in review.courses:
         late = course.late_minutes
         rows.add_row(
@@ -70,8 +76,14 @@ def _named(title: str, steps: list[StepReview], out: Console) -> None:
 
 def _steps(review: Review, zone: ZoneInfo, out: Console) -> None:
     out.print()
-    rows = table((words.REVIEW_STEP, "left"), (words.REVIEW_PLANNED, "right"), (words.REVIEW_BEGUN, "right"),
-                 (words.REVIEW_MINUTES, "right"), (words.REVIEW_TOOK, "right"), (words.REVIEW_ANSWERED, "right"))  # fmt: skip
+    rows = table(
+        (words.REVIEW_STEP, "left"),
+        (words.REVIEW_PLANNED, "right"),
+        (words.REVIEW_BEGUN, "right"),
+        (words.REVIEW_MINUTES, "right"),
+        (words.REVIEW_TOOK, "right"),
+        (words.REVIEW_ANSWERED, "right"),
+    )
     for step in sorted(review.steps, key=lambda s: s.slot.start):
         took = words.STATES[step.status] if step.actual_minutes is None else str(step.actual_minutes)
         rows.add_row(

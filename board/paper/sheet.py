@@ -85,7 +85,9 @@ def _where(slot: Slot) -> str:
     for use in sorted(slot.uses, key=lambda use: use.celsius is None):
         if slot.kind == "heat":
             break
-        pieces.append(words.setting(use.what, use.celsius) if use.celsius is not None else words.uses(use.what, use.amount))
+        pieces.append(
+            words.setting(use.what, use.celsius) if use.celsius is not None else words.uses(use.what, use.amount)
+        )
     if pieces[0] == words.LANES["oven"].lower() and len(pieces) > 1:
         pieces = pieces[1:]
     return ", ".join(pieces)

@@ -17,7 +17,12 @@ def console(out: TextIO | None = None) -> Console:
     stream = out or sys.stdout
     is_terminal = stream.isatty()
     return Console(
-        file=stream, width=None if is_terminal else PLAIN_WIDTH, highlight=False, markup=False, emoji=False, soft_wrap=False
+        file=stream,
+        width=None if is_terminal else PLAIN_WIDTH,
+        highlight=False,
+        markup=False,
+        emoji=False,
+        soft_wrap=False,
     )
 
 

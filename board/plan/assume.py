@@ -89,9 +89,7 @@ def fill(plan: Plan, linked: Linked) -> Filled:
     zone = ZoneInfo(plan.zone)
     arrive = instant(plan.date, plan.arrive, zone)
     to_serve = {link.first for link in linked.links if link.second.startswith("serve/")}
-    tasks = {
-        node.id: _task(plan, node, assumed, served_next=node.id in to_serve) for node in linked.nodes.values()
-    }
+    tasks = {node.id: _task(plan, node, assumed, served_next=node.id in to_serve) for node in linked.nodes.values()}
     courses = _courses(plan, zone, arrive, assumed)
     _kitchen(plan, assumed)
     return Filled(tasks, tuple(linked.links), courses, arrive, assumed.lines())

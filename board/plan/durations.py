@@ -70,9 +70,7 @@ def _parse(text: str) -> float:
         try:
             return _ISO.validate_python(text).total_seconds() / 60
         except ValidationError:
-            raise ValueError(
-                f"{text!r} is not an ISO 8601 duration; write for example PT1H30M or 1 h 30"
-            ) from None
+            raise ValueError(f"{text!r} is not an ISO 8601 duration; write for example PT1H30M or 1 h 30") from None
     if _BARE.fullmatch(text):
         raise ValueError(f"{text!r} has no unit; write for example {text} min")
     position, total, last_unit = 0, 0.0, ""
@@ -169,9 +167,7 @@ def parse_attention(text: str) -> dict[str, object]:
     for piece in re.split(r"\s*,\s*|\s+and\s+", folded):
         part = _attended_part(piece)
         if part.keys() & found.keys():
-            raise ValueError(
-                f"{piece!r} speaks of the same part twice; name the start, the end and one look-in"
-            )
+            raise ValueError(f"{piece!r} speaks of the same part twice; name the start, the end and one look-in")
         found.update(part)
     return found
 

@@ -33,9 +33,7 @@ class Guest(BaseModel):
 
 
 _AVOIDS = re.compile(r"(?:no|not|without|allergic to|allergy to|avoids)\s+(.+)", re.IGNORECASE)
-_AND = re.compile(
-    r"\s+(?:and|or|nor|&)\s+", re.IGNORECASE
-)  # each food on its own, so that each is looked for
+_AND = re.compile(r"\s+(?:and|or|nor|&)\s+", re.IGNORECASE)  # each food on its own, so that each is looked for
 _BARE_NO = re.compile(r"^(?:no|not)\s+", re.IGNORECASE)
 
 

@@ -9,10 +9,12 @@ from dataclasses import dataclass, field
 from graphlib import CycleError, TopologicalSorter
 from typing import Literal
 
+from board.plan.durations import MINUTES_PER_DAY, short
 from board.plan.model import Course, Plan, Ref, Way, Work
 from board.plan.phrase import near
 from board.plan.places import Loc
-from board.plan.stations import LANES, Station
+from board.plan.stations import KEEPS_IN, LANES, Station
+from board.plan.when import is_small_hours
 
 Kind = Literal["step", "job", "arrive", "seat", "serve", "clear"]
 
@@ -35,7 +37,7 @@ class Node:
 
 @dataclass(frozen=True, slots=True)
 class Link:
-    """`second` starts at least `least` minutes after `first` ends, and at most `most`; `firm` links never bend."""
+    """`second` starts at least `least` and at most `most` minutes after `first` ends; firm ones never bend."""
 
     first: str
     second: str
@@ -68,7 +70,7 @@ def slug(text: str) -> str:
 
 
 def link(plan: Plan) -> tuple[Linked, list[Problem]]:
-    """All nodes and links, and every reference that leads nowhere, every cycle, every name the kitchen lacks."""
+    """All nodes and links; and each reference that leads nowhere, each ring, each name the kitchen lacks."""
     linked = Linked()
     problems: list[Problem] = []
     chains = _add_nodes(plan, linked)
@@ -92,45 +94,42 @@ def clear_id(course: str) -> str:
     return f"clear/{slug(course)}"
 
 
+_OWN_WORDS = {"serve", "clear", "jobs"}  # begin the ids of the program's own nodes
+
+
 def _add_nodes(plan: Plan, linked: Linked) -> list[list[Node]]:
     """Adds every node; the steps of each dish come back as a chain."""
 
-    def add(
-        kind: Kind,
-        name: str,
-        base: str,
-        loc: Loc,
-        work: Work | None = None,
-        dish: str | None = None,
-        course: str | None = None,
-    ) -> Node:
+    def add(base: str, kind: Kind, name: str, loc: Loc, *work: Work | str | None) -> Node:
         unique, number = base, 2
         while unique in linked.nodes:
             unique, number = f"{base}-{number}", number + 1
-        linked.nodes[unique] = Node(unique, kind, name, loc, work, dish, course)
+        linked.nodes[unique] = Node(unique, kind, name, loc, *work)  # type: ignore[arg-type]  # in its order
         return linked.nodes[unique]
 
-    add("arrive", ARRIVE, "guests-arrive", ("arrive",))
-    if any(not course.standing for course in plan.courses):
-        first = next(c for c in plan.courses if not c.standing)
-        add("seat", SEAT, "guests-to-the-table", ("courses",), course=first.course)
+    add("guests-arrive", "arrive", ARRIVE, ("arrive",))
+    first = next((course for course in plan.courses if not course.standing), None)
+    if first is not None:
+        add("guests-to-the-table", "seat", SEAT, ("courses",), None, None, first.course)
     chains = []
     for c, course in enumerate(plan.courses):
         loc: Loc = ("courses", c)
         for d, dish in enumerate(course.dishes):
-            chains.append([
-                add("step", step.step, f"{slug(dish.dish)}/{slug(step.step)}", (*loc, "dishes", d, "steps", s), step, dish.dish, course.course)
-                for s, step in enumerate(dish.steps)
-            ])  # fmt: skip
-        add("serve", f"serve {course.course}", serve_id(course.course), loc, course=course.course)
-        add("clear", f"clear {course.course}", clear_id(course.course), loc, course=course.course)
+            base = slug(dish.dish) + ("-dish" if slug(dish.dish) in _OWN_WORDS else "")
+            chain = []
+            for s, step in enumerate(dish.steps):
+                at: Loc = (*loc, "dishes", d, "steps", s)
+                chain.append(add(f"{base}/{slug(step.step)}", "step", step.step, at, step, dish.dish, course.course))
+            chains.append(chain)
+        add(serve_id(course.course), "serve", f"serve {course.course}", loc, None, None, course.course)
+        add(clear_id(course.course), "clear", f"clear {course.course}", loc, None, None, course.course)
     for j, job in enumerate(plan.jobs):
-        add("job", job.job, f"jobs/{slug(job.job)}", ("jobs", j), job)
+        add(f"jobs/{slug(job.job)}", "job", job.job, ("jobs", j), job)
     return chains
 
 
 class _Names:
-    """Finds a node by the words the host wrote: in the same dish first, then anywhere if only one has that name."""
+    """Finds a node by the words the host wrote: in the same dish first, then anywhere if only one is called so."""
 
     def __init__(self, linked: Linked) -> None:
         self.nodes = linked.nodes
@@ -148,28 +147,23 @@ class _Names:
         if len(found) == 1:
             return found[0]
         if found:
-            options = " or ".join(repr(f"{n.name} in {n.dish}") for n in found if n.dish)
-            return Problem(
-                "P09", f"{words!r} is the name of {len(found)} pieces of work", f"Write {options}.", loc
-            )
-        known = [n.name for n in self.nodes.values()]
-        guess = near(words, known)
-        return Problem(
-            "P08",
-            f"no step or job is called {words!r}.{guess}",
-            "Write the other step's words as they stand in the plan.",
-            loc,
-        )
+            options = dict.fromkeys(f"{n.name} in {n.dish}" for n in found if n.dish)
+            mend = f"Write {' or '.join(repr(o) for o in options)}." if len(options) > 1 else "Give each its own name."
+            return Problem("P09", f"{words!r} is the name of {len(found)} pieces of work", mend, loc)
+        known = [n.name if " in " not in words or not n.dish else f"{n.name} in {n.dish}" for n in self.nodes.values()]
+        mend = "Write the other step's words as they stand in the plan."
+        return Problem("P08", f"no step or job is called {words!r}.{near(words, known)}", mend, loc)
 
 
 def _fold(words: str) -> str:
     return " ".join(words.casefold().split())
 
 
-def _refs(
-    refs: list[Ref], node: Node, key: str, names: _Names, problems: list[Problem]
-) -> list[tuple[Ref, Node]]:
-    found = []
+_Found = list[tuple[Ref, Node]]
+
+
+def _refs(refs: list[Ref], node: Node, key: str, names: _Names, problems: list[Problem]) -> _Found:
+    found: _Found = []
     for number, ref in enumerate(refs):
         if _fold(ref.step) == "nothing":
             continue
@@ -178,18 +172,11 @@ def _refs(
         if isinstance(other, Problem):
             problems.append(other)
         elif other is node:
-            problems.append(
-                Problem("P10", f"{node.name!r} waits for itself", "Name the step it really follows.", loc)
-            )
+            mend = "Name the step it really follows."
+            problems.append(Problem("P10", f"{node.name!r} waits for itself", mend, loc))
         elif ref.at_most is not None and ref.at_most < ref.at_least:
-            problems.append(
-                Problem(
-                    "P11",
-                    f"at most {ref.at_most} min is less than at least {ref.at_least} min",
-                    "Swap the two.",
-                    loc,
-                )
-            )
+            message = f"at most {short(ref.at_most)} is less than at least {short(ref.at_least)}"
+            problems.append(Problem("P11", message, "Swap the two.", loc))
         else:
             found.append((ref, other))
     return found
@@ -198,27 +185,33 @@ def _refs(
 def _link(ref: Ref, first: Node, second: Node) -> Link:
     if ref.at_once:
         return Link(first.id, second.id, ref.at_least, ref.at_least, firm=True)
-    # A limit on waiting bends at a price, as a keeping limit does; the order itself never does.
-    return Link(first.id, second.id, ref.at_least, ref.at_most)
+    # A limit on waiting bends at a price, as a keeping limit does; the order itself never does. But the guests
+    # come when they come: being ready for them can fail, so it may bend.
+    return Link(first.id, second.id, ref.at_least, ref.at_most, firm=second.kind != "arrive")
 
 
 def _link_chain(chain: list[Node], names: _Names, linked: Linked, problems: list[Problem]) -> None:
     for previous, node in zip([None, *chain], chain, strict=False):
         assert node.work is not None
-        if node.work.after is not None:
-            linked.links += [
-                _link(ref, other, node)
-                for ref, other in _refs(node.work.after, node, "after", names, problems)
-            ]
-        elif previous is not None:
+        if node.work.after is None and previous is not None:
             linked.links.append(Link(previous.id, node.id))
-        for ref, other in _refs(node.work.before or [], node, "before", names, problems):
-            linked.links.append(_link(ref, node, other))
+        _link_work(node, node.work, names, linked, problems)
+
+
+def _link_work(node: Node, work: Work, names: _Names, linked: Linked, problems: list[Problem]) -> None:
+    """The links that a step or job asks for by name."""
+    for ref, other in _refs(work.after or [], node, "after", names, problems):
+        linked.links.append(_link(ref, other, node))
+    for ref, other in _refs(work.before or [], node, "before", names, problems):
+        linked.links.append(_link(ref, node, other))
 
 
 def _link_courses(plan: Plan, linked: Linked, chains: list[list[Node]]) -> None:
-    """Every dish's last steps lead to its course's serving; guests and courses follow one another."""
-    followed = {(link.first) for link in linked.links if linked.nodes[link.second].kind == "step"}
+    """What no other step of its course follows leads to the serving; guests and courses follow one another."""
+    nodes = linked.nodes
+    followed = {
+        k.first for k in linked.links if nodes[k.second].dish and nodes[k.second].course == nodes[k.first].course
+    }
     for chain in chains:
         for node in chain:
             if node.id not in followed:
@@ -248,15 +241,14 @@ def eaten_minutes(course: Course) -> int:
 
 def _link_job(node: Node, names: _Names, linked: Linked, problems: list[Problem]) -> None:
     assert node.work is not None
-    for ref, other in _refs(node.work.after or [], node, "after", names, problems):
-        linked.links.append(_link(ref, other, node))
-    before = node.work.before
-    if before is None and node.work.after is None and node.work.not_before is None:
+    if is_before_guests(node.work):
         linked.links.append(Link(node.id, "guests-arrive", firm=False))
-    for ref, other in _refs(before or [], node, "before", names, problems):
-        made = _link(ref, node, other)
-        # The guests come when they come: being ready for them can fail, so it may bend.
-        linked.links.append(Link(made.first, made.second, made.least, made.most, firm=other.kind != "arrive"))
+    _link_work(node, node.work, names, linked, problems)
+
+
+def is_before_guests(job: Work) -> bool:
+    """A job that says nothing of its time is done before the guests arrive."""
+    return job.before is None and job.after is None and job.not_before is None
 
 
 def _cycle(linked: Linked) -> list[Problem]:
@@ -266,16 +258,11 @@ def _cycle(linked: Linked) -> list[Problem]:
     try:
         sorter.prepare()
     except CycleError as wrong:
-        ring: list[str] = wrong.args[1]
-        words = " → ".join(repr(linked.nodes[id_].name) for id_ in ring)
-        return [
-            Problem(
-                "P12",
-                f"these wait for one another in a ring: {words}",
-                "Take out one of the `after` or `before` lines.",
-                linked.nodes[ring[0]].loc,
-            )
-        ]
+        ring = [linked.nodes[id_] for id_ in wrong.args[1]]
+        words = " → ".join(repr(node.name) for node in ring)
+        spot = next((node for node in ring if node.work), ring[0])
+        mend = "Take out one of the `after` or `before` lines."
+        return [Problem("P12", f"these wait for one another in a ring: {words}", mend, spot.loc)]
     return []
 
 
@@ -291,97 +278,93 @@ def _uses(plan: Plan, node: Node, work: Work) -> list[Problem]:
             problems += _station(plan, way.on, (*loc, "on"), cooking=True)
         if way.keeps is not None:
             problems += _station(plan, way.keeps.where, (*loc, "keeps"), cooking=False)
-    if work.takes is None:
-        if node.kind == "step":
-            problems.append(
-                Problem(
-                    "P06",
-                    "a step needs `takes`, which is missing",
-                    "Add how long it takes, for example `takes: 25 min`.",
-                    node.loc,
-                )
-            )
-    for name in work.who or []:
+    if work.takes is None and node.kind == "step":
+        mend = "Add how long it takes, for example `takes: 25 min`."
+        problems.append(Problem("P06", "a step needs `takes`, which is missing", mend, node.loc))
+    for number, name in enumerate(work.who or []):
         if name not in plan.hands:
-            problems.append(
-                Problem(
-                    "P08",
-                    f"{name!r} is nobody among the hands.{near(name, plan.hands)}",
-                    "Name one of the `hands`, or add them there.",
-                    (*node.loc, "who"),
-                )
-            )
+            message = f"{name!r} is nobody among the hands.{near(name, plan.hands)}"
+            mend = "Name one of the `hands`, or add them there."
+            problems.append(Problem("P08", message, mend, (*node.loc, "who", number)))
     return problems
 
 
 def _station(plan: Plan, station: Station, loc: Loc, *, cooking: bool) -> list[Problem]:
     problems = []
     kitchen = plan.kitchen
+    lanes = [*LANES, "freezer"] if cooking else [*KEEPS_IN]
     if station.oven is not None and station.oven not in kitchen.ovens:
-        known = [*LANES, "freezer", *([] if cooking else ["room", "hot"]), *kitchen.ovens]
-        problems.append(
-            Problem(
-                "P08",
-                f"{station.oven!r} is neither a lane nor an oven of this kitchen.{near(station.oven, known)}",
-                f"Start with one of {', '.join(known)}.",
-                loc,
-            )
-        )
+        known = [*lanes, *kitchen.ovens]
+        message = f"{station.oven!r} is neither a lane nor an oven of this kitchen.{near(station.oven, known)}"
+        problems.append(Problem("P08", message, f"Name one of {', '.join(dict.fromkeys(known))}.", loc))
     elif station.place == "oven" and station.heat is None:
-        problems.append(
-            Problem(
-                "P06", "an oven needs its setting", "Write, for example, `oven at 180 C (170 to 190 C)`.", loc
-            )
-        )
-    if cooking and station.place in ("room", "hot"):
-        problems.append(
-            Problem(
-                "P07",
-                f"{station.place!r} is no lane to work in",
-                f"Start with one of {', '.join(LANES)} or freezer.",
-                loc,
-            )
-        )
+        mend = "Write, for example, `oven at 180 C (170 to 190 C)`."
+        problems.append(Problem("P06", "an oven needs its setting", mend, loc))
+    elif station.place not in lanes:
+        what = "is no lane to work in" if cooking else "is no place where things keep"
+        problems.append(Problem("P07", f"{station.place!r} {what}", f"Name one of {', '.join(lanes)}.", loc))
     for tool in station.tools:
         if tool not in kitchen.tools:
-            problems.append(
-                Problem(
-                    "P08",
-                    f"the kitchen has no tool called {tool!r}.{near(tool, kitchen.tools)}",
-                    "Add it under kitchen: tools, with how many there are.",
-                    loc,
-                )
-            )
+            message = f"the kitchen has no tool called {tool!r}.{near(tool, kitchen.tools)}"
+            problems.append(Problem("P08", message, "Add it under kitchen: tools, with how many there are.", loc))
     return problems
 
 
 def _course_times(plan: Plan) -> list[Problem]:
+    """Courses told apart by name, each wanted after the guests and not before the course written before it."""
     problems = []
-    seen: dict[str, int] = {}
+    wanted: dict[str, int | None] = {}
+    before: Course | None = None
     for c, course in enumerate(plan.courses):
-        loc: Loc = ("courses", c, "course")
-        if slug(course.course) in seen:
-            problems.append(
-                Problem("P04", f"two courses are called {course.course!r}", "Give each its own name.", loc)
-            )
+        at: Loc = ("courses", c, "at")
         after = course.at.after
-        if after is not None and after.course_before and c == 0:
-            problems.append(
-                Problem(
-                    "P08",
-                    "the first course has none before it",
-                    "Write a time, or `10 min after guests arrive`.",
-                    ("courses", c, "at"),
-                )
-            )
-        if after is not None and after.course is not None and slug(after.course) not in seen:
-            problems.append(
-                Problem(
-                    "P08",
-                    f"no course before this one is called {after.course!r}.{near(after.course, [x.course for x in plan.courses[:c]])}",
-                    "Name an earlier course.",
-                    ("courses", c, "at"),
-                )
-            )
-        seen[slug(course.course)] = c
+        if slug(course.course) in wanted:
+            message = f"two courses are called {course.course!r}"
+            problems.append(Problem("P04", message, "Give each its own name.", ("courses", c, "course")))
+        if after is not None and after.course_before and before is None:
+            mend = "Write a time, or `10 min after guests arrive`."
+            problems.append(Problem("P08", "the first course has none before it", mend, at))
+        if after is not None and after.course is not None and slug(after.course) not in wanted:
+            guess = near(after.course, [x.course for x in plan.courses[:c]])
+            message = f"no course before this one is called {after.course!r}.{guess}"
+            problems.append(Problem("P08", message, "Name an earlier course.", at))
+        minute = _wanted(plan, course, wanted, before)
+        problems += _too_early(plan, course, minute, before, wanted, at)
+        wanted[slug(course.course)], before = minute, course
     return problems
+
+
+def _wanted(plan: Plan, course: Course, wanted: dict[str, int | None], before: Course | None) -> int | None:
+    """The minute on the clock a course is wanted, from the event's midnight; None where that cannot be told."""
+    arrive, after = _minute(plan.arrive), course.at.after
+    if after is None:
+        clock = course.at.clock or plan.arrive
+        past_midnight = _minute(clock) < arrive and is_small_hours(clock)
+        return _minute(clock) + (MINUTES_PER_DAY if past_midnight else 0)
+    name = before.course if after.course_before and before else after.course
+    start = arrive if name is None else wanted.get(slug(name))
+    return None if start is None else start + after.minutes
+
+
+def _too_early(
+    plan: Plan, course: Course, minute: int | None, before: Course | None, wanted: dict[str, int | None], at: Loc
+) -> list[Problem]:
+    if minute is None:
+        return []
+    if minute < _minute(plan.arrive):
+        message = f"{course.course} is wanted at {_clock(minute)}, before the guests arrive at {plan.arrive}"
+        return [Problem("P13", message, "Write a later time, or let the guests arrive earlier.", at)]
+    earlier = wanted[slug(before.course)] if before else None
+    if before is not None and earlier is not None and minute < earlier:
+        message = f"{course.course} is wanted at {_clock(minute)}, before {before.course} at {_clock(earlier)}"
+        return [Problem("P13", message, "Write the courses in the order they are served, or mend a time.", at)]
+    return []
+
+
+def _minute(clock: str) -> int:
+    """`19:30` → minutes after midnight."""
+    return int(clock[:2]) * 60 + int(clock[3:])
+
+
+def _clock(minute: int) -> str:
+    return f"{minute // 60 % 24:02d}:{minute % 60:02d}"

@@ -1,24 +1,38 @@
 """Text of a plan → Plan with its places, or all that is wrong with it at once. Reads no files itself."""
 
 import copy
-
+from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import Any, get_args
+from types import UnionType
+from typing import Annotated, Any, Union, get_args, get_origin
 
 from pydantic import BaseModel, ValidationError
 
 from board.plan.assume import Filled, fill
+from board.plan.durations import Spread
+from board.plan.guests import Guest
 from board.plan.links import link
-from board.plan.model import Course, Dish, Job, Plan, Step
+from board.plan.model import Air, Course, Dish, Hand, Job, Kitchen, Oven, Plan, Ref, Step, Way
+from board.plan.phrase import nearest
 from board.plan.places import Loc, Places, read_yaml, unknown
+from board.plan.quantities import Ingredient
 from board.plan.snag import Snag, Weight, in_order
 from board.plan_digest import digest_of
 
 # What stands in for a value that could not be read, so that the rest can still be looked over.
 _STAND_INS: dict[str, Any] = {
-    "takes": "1 min", "at": "19:00", "arrive": "19:00", "date": "2026-01-01", "zone": "UTC", "guests": ["1 guest"],
+    "event": "?", "date": "2026-01-01", "zone": "UTC", "arrive": "06:00", "guests": ["1 guest"],
+    "takes": "1 min", "after": "nothing", "hours": {},
 }  # fmt: skip
-_A_WHAT = {Plan: "a plan", Course: "a course", Dish: "a dish", Step: "a step", Job: "a job"}
+_STAND_INS_WITHIN: dict[str, Any] = {"tools": 1, "ovens": {}, "hands": {"hours": {}}}
+# Without these, references would seem to lead nowhere.
+_NEEDED_WHOLE = {"courses", "dishes", "steps", "jobs", "kitchen", "tools", "ovens", "hands"}
+
+_A_WHAT: dict[type[BaseModel], str] = {
+    Plan: "a plan", Course: "a course", Dish: "a dish", Step: "a step", Job: "a job", Kitchen: "the kitchen",
+    Oven: "an oven", Hand: "a pair of hands", Way: "another way", Ref: "a reference to a step", Air: "the air",
+    Guest: "a guest", Ingredient: "an ingredient", Spread: "a length of time",
+}  # fmt: skip
 
 
 @dataclass(frozen=True)
@@ -32,25 +46,21 @@ class PlanFile:
 
 
 def read_plan(text: str, name: str) -> PlanFile | list[Snag]:
-    """The plan, or every snag that keeps it from being one, heaviest first."""
+    """The plan, or every snag that keeps it from being one, heaviest first. Raises nothing."""
     raw, places, snags = read_yaml(text, name)
     if raw is None and snags:
         return snags
     if not isinstance(raw, dict):
-        return [
-            Snag(
-                "P02",
-                Weight.STOP,
-                "this is not a plan: it has no keys",
-                "Start from the short example in the README.",
-                places.at(1, 1),
-            )
-        ]
-    try:
-        plan: Plan | None = Plan.model_validate(raw)
-    except ValidationError as wrong:
-        snags += [_snag(error, places) for error in wrong.errors()]
-        plan = _salvage(raw, wrong)
+        mend = "Start from the short example in the README."
+        return [Snag("P02", Weight.STOP, "this is not a plan: it has no keys", mend, places.at(1, 1))]
+    plan, errors = _validated(raw)
+    empty = [{"type": "empty", "loc": loc, "input": None} for loc in _empty(raw, ())]
+    if errors or empty:
+        meant = _near_misses(raw, errors)
+        explained = [e["loc"] for e in empty] + [(*loc[:-1], key) for loc, key in meant.items()]
+        told = [e for e in errors if e["type"] == "extra_forbidden" or e["loc"] not in explained]
+        snags += [_snag(error, places) for error in [*empty, *told]]
+        plan = _salvaged(raw, [*empty, *errors], meant)
     if plan is not None:
         linked, problems = link(plan)
         snags += [Snag(p.code, Weight.STOP, p.message, p.mend, places.of(p.loc)) for p in problems]
@@ -59,28 +69,78 @@ def read_plan(text: str, name: str) -> PlanFile | list[Snag]:
     return in_order(list(dict.fromkeys(snags)))
 
 
-def _salvage(raw: dict[str, Any], wrong: ValidationError) -> Plan | None:
+def _validated(raw: dict[str, Any]) -> tuple[Plan | None, list[Any]]:
+    try:
+        return Plan.model_validate(raw), []
+    except ValidationError as wrong:
+        return None, list(wrong.errors(include_url=False))
+
+
+def _empty(data: Any, loc: Loc) -> Iterator[Loc]:
+    """Paths of known keys with nothing after the colon; a plan that says nothing leaves the key out."""
+    model = _model_at(loc) if isinstance(data, dict) else None
+    inside = data.items() if isinstance(data, dict) else enumerate(data) if isinstance(data, list) else ()
+    for key, value in inside:
+        if value is None and model is not None and key in _keys_of(model):
+            yield (*loc, key)
+        yield from _empty(value, (*loc, key))
+
+
+def _near_misses(raw: dict[str, Any], errors: list[Any]) -> dict[Loc, str]:
+    """Mistyped keys by path, each with the key that was surely meant."""
+    meant: dict[Loc, str] = {}
+    for error in errors:
+        loc = error["loc"]
+        model = _model_at(loc[:-1])
+        if error["type"] == "extra_forbidden" and model is not None:
+            key, around = nearest(str(loc[-1]), _keys_of(model)), _follow(raw, loc[:-1])
+            if key is not None and isinstance(around, dict) and key not in around:
+                meant[loc] = key
+    return meant
+
+
+def _salvaged(raw: dict[str, Any], errors: list[Any], meant: dict[Loc, str]) -> Plan | None:
     """The plan without the values that could not be read, so that its references are looked over as well."""
     mended = copy.deepcopy(raw)
-    for error in wrong.errors():
-        if error["type"] == "missing" and error["loc"][-1] in _STAND_INS:
-            around = _follow(mended, error["loc"][:-1])
-            if isinstance(around, dict):
-                around[str(error["loc"][-1])] = _STAND_INS[str(error["loc"][-1])]
-            continue
-        loc = error["loc"]
-        while loc and not (isinstance(loc[-1], str) and isinstance(_follow(mended, loc[:-1]), dict)):
-            loc = loc[:-1]
+    for loc, key in meant.items():
         around = _follow(mended, loc[:-1])
-        if loc and isinstance(around, dict) and loc[-1] in around:
-            if loc[-1] in _STAND_INS:
-                around[loc[-1]] = _STAND_INS[loc[-1]]
-            else:
-                del around[loc[-1]]
-    try:
-        return Plan.model_validate(mended)
-    except ValidationError:
-        return None
+        if loc[-1] in around:
+            around.setdefault(key, around.pop(loc[-1]))
+    for _ in range(3):
+        if not all([_stood_in(mended, error["type"], error["loc"]) for error in errors]):
+            return None
+        plan, errors = _validated(mended)
+        if plan is not None:
+            return plan
+    return None
+
+
+def _stood_in(data: dict[str, Any], kind: str, loc: Loc) -> bool:
+    """Whether something could stand in for the value at a path, or the value could be left out."""
+    if kind == "missing":
+        around = _follow(data, loc[:-1])
+        if isinstance(around, dict) and (value := _stand_in(loc)) is not None:
+            around.setdefault(str(loc[-1]), value)
+            return True
+        loc = loc[:-1]
+    while loc and not (isinstance(loc[-1], str) and isinstance(_follow(data, loc[:-1]), dict)):
+        loc = loc[:-1]
+    if not loc or loc[-1] in _NEEDED_WHOLE:
+        return False
+    around = _follow(data, loc[:-1])
+    if loc[-1] in around:
+        value = _stand_in(loc)
+        around.pop(loc[-1]) if value is None else around.update({loc[-1]: value})
+    return True
+
+
+def _stand_in(loc: Loc) -> Any:
+    last, within = loc[-1], loc[-2] if len(loc) > 1 else ""
+    if last in ("course", "dish", "step", "job"):
+        return f"? {within}"
+    if last == "at":
+        return f"0 min after {'the course before' if within else 'guests arrive'}"
+    return copy.deepcopy(_STAND_INS_WITHIN.get(str(within), _STAND_INS.get(str(last))))
 
 
 def _follow(data: Any, loc: Loc) -> Any:
@@ -93,28 +153,25 @@ def _follow(data: Any, loc: Loc) -> Any:
 
 
 def _model_at(loc: Loc) -> type[BaseModel] | None:
-    """The model whose keys stand at a path; None inside lists of scalars or free maps."""
-    model: Any = Plan
+    """The model whose keys stand at a path; None where there is none, as inside a free map."""
+    shape: Any = Plan
     for piece in loc:
-        if isinstance(piece, int):
-            continue
-        if isinstance(model, type) and issubclass(model, BaseModel):
-            field = next((f for n, f in model.model_fields.items() if (f.alias or n) == piece), None)
-            if field is None:
-                return None
-            model = _model_in(field.annotation)
-        # else: a free map such as ovens, tools or hands; its key is no field
-    return model if isinstance(model, type) and issubclass(model, BaseModel) else None
+        shape = _bare(shape)
+        if isinstance(shape, type) and issubclass(shape, BaseModel):
+            fields = shape.model_fields.items()
+            shape = next((f.annotation for name, f in fields if (f.alias or name) == piece), None)
+        else:
+            inside = get_args(shape)  # list[Step], dict[str, Oven]
+            shape = inside[-1] if get_origin(shape) is dict else inside[0] if inside else None
+    shape = _bare(shape)
+    return shape if isinstance(shape, type) and issubclass(shape, BaseModel) else None
 
 
-def _model_in(annotation: Any) -> Any:
-    """The one model inside an annotation such as `dict[str, Oven]` or `list[Step] | None`."""
-    if isinstance(annotation, type) and issubclass(annotation, BaseModel):
-        return annotation
-    for inside in get_args(annotation):
-        if (found := _model_in(inside)) is not None:
-            return found
-    return None
+def _bare(annotation: Any) -> Any:
+    """A type without its annotations, and without the None it may be."""
+    while get_origin(annotation) in (Annotated, Union, UnionType):
+        annotation = next(inside for inside in get_args(annotation) if inside is not type(None))
+    return annotation
 
 
 def _keys_of(model: type[BaseModel]) -> list[str]:
@@ -125,7 +182,6 @@ def _snag(error: Any, places: Places) -> Snag:
     """One pydantic error in the words of the host's file."""
     loc: Loc = error["loc"]
     kind: str = error["type"]
-    given = error.get("input")
     model = _model_at(loc[:-1])
     a_what = _A_WHAT.get(model, "this part") if model else "this part"
     last = str(loc[-1]) if loc else "plan"
@@ -134,53 +190,62 @@ def _snag(error: Any, places: Places) -> Snag:
         return Snag("P05", Weight.STOP, message, unknown(last, _keys_of(model)), places.of(loc, key=True))
     if kind == "missing":
         place = places.of(loc[:-1])
-        return Snag(
-            "P06",
-            Weight.STOP,
-            f"{a_what} needs `{last}`, which is missing",
-            f"Add a line `{last}: …`.",
-            place,
-        )
-    message, mend = _words(kind, error, given, last)
-    return Snag("P07", Weight.STOP, message, mend, places.of(loc))
+        return Snag("P06", Weight.STOP, f"{a_what} needs `{last}`, which is missing", f"Add `{last}: …`.", place)
+    is_key = last == "[key]"
+    what = f"`{last}`" if isinstance(loc[-1], str) else f"an entry of `{loc[-2]}`"
+    message, mend = _words(kind, error, what)
+    if mend and mend[-1] not in ".?":
+        mend += "."
+    return Snag("P07", Weight.STOP, message, mend, places.of(loc[:-1] if is_key else loc, key=is_key))
 
 
-def _words(kind: str, error: Any, given: Any, last: str) -> tuple[str, str]:
-    context = error.get("ctx", {})
-    if kind in ("value_error", "assertion_error"):
-        message, _, mend = str(context.get("error", error["msg"])).partition("; ")
-        return message, (mend[:1].upper() + mend[1:]) if mend else ""
+_A_NUMBER = ("int_parsing", "int_type", "int_from_float", "int_parsing_size", "float_parsing", "float_type")
+
+
+def _words(kind: str, error: Any, what: str) -> tuple[str, str]:
+    """What is wrong with a value, and how to mend it."""
+    context, given = error.get("ctx", {}), error["input"]
+    if kind == "value_error":
+        message, _, mend = str(context["error"]).partition("; ")
+        return message, mend[:1].upper() + mend[1:]
     if given is None:
-        return f"`{last}` has no value", "Write one after the colon, or delete the line."
+        return f"{what} has no value", "Write one after the colon, or delete the line."
     if kind in ("list_type", "tuple_type"):
-        return f"`{last}` takes a list", "Put each entry on its own line, starting with `- `."
+        return f"{what} takes a list", "Put each entry on its own line, starting with `- `."
     if kind in ("model_type", "model_attributes_type", "dict_type"):
-        return (
-            f"{str(given)[:40]!r} stands where keys are needed",
-            "Write `key: value` lines, indented below.",
-        )
+        return f"{_shown(given)} stands where keys are needed", "Write `key: value` lines, indented below."
     if kind == "string_type":
-        return (
-            f"`{last}` takes words, not {type(given).__name__}",
-            "Put the words after the colon, in quotes if need be.",
-        )
-    if kind in ("int_parsing", "int_type", "int_from_float", "float_parsing", "float_type"):
-        return f"{str(given)[:40]!r} is not a number here", "Write a whole number."
+        return f"{what} takes words, and {_shown(given)} is none", "Put the words after the colon, in quotes."
+    if kind in _A_NUMBER:
+        return f"{_shown(given)} is not a number for {what}", "Write a whole number, for example 4."
+    if kind in ("bool_parsing", "bool_type"):
+        return f"{_shown(given)} is neither yes nor no", "Write yes or no."
     if kind in ("greater_than_equal", "greater_than"):
-        bound = context.get("ge", context.get("gt"))
-        return (
-            f"{given} is too small for `{last}`",
-            f"Write {bound} or more." if "ge" in context else f"Write more than {bound}.",
-        )
+        bound = f"{context['ge']} or more" if "ge" in context else f"more than {context['gt']}"
+        return f"{_shown(given)} is too small for {what}", f"Write {bound}."
     if kind in ("less_than_equal", "less_than"):
-        return f"{given} is too large for `{last}`", f"Write {context.get('le', context.get('lt'))} or less."
+        return (
+            f"{_shown(given)} is too large for {what}",
+            f"Write {context.get('le', context.get('lt'))} or less.",
+        )
+    if kind == "literal_error":
+        return f"{_shown(given)} is not known for {what}", f"Use one of {context['expected']}."
     if kind == "string_too_short":
-        return f"`{last}` is empty", "Write its words."
+        return f"{what} is empty", "Write its words."
     if kind == "string_too_long":
         return (
-            f"`{last}` is longer than {context.get('max_length')} characters",
-            "Shorten it; a note can hold the rest.",
+            f"{what} is longer than {context['max_length']} characters",
+            "Shorten it.",
         )
     if kind == "too_short":
-        return f"`{last}` needs at least one entry", "Add one, starting with `- `."
-    return f"{str(given)[:60]!r} cannot be read: {error['msg']}", ""
+        return f"{what} needs at least one entry", "Add one, starting with `- `."
+    return f"{what} cannot be read as it stands", "Delete the line, or retype it."
+
+
+def _shown(given: Any) -> str:
+    """A value as the host may know it again."""
+    if isinstance(given, bool):
+        return "a plain yes or no"
+    if isinstance(given, list):
+        return "a list"
+    return "a block of keys" if isinstance(given, dict) else repr(str(given)[:40])

@@ -73,16 +73,12 @@ class Oven(PlanModel):
     low: Celsius = 50.0
     high: Celsius = 250.0
     heats: Annotated[HeatRate, AfterValidator(_rises), Phrase(parse_heats, "15 min to 180 C")] | None = None
-    cools: (
-        Annotated[HeatRate, AfterValidator(_falls), Phrase(parse_cools, "25 min from 200 to 120 C")] | None
-    ) = None
+    cools: Annotated[HeatRate, AfterValidator(_falls), Phrase(parse_cools, "25 min from 200 to 120 C")] | None = None
 
     @model_validator(mode="after")
     def _in_order(self) -> "Oven":
         if self.low >= self.high:
-            raise ValueError(
-                "an oven's low must lie below its high; write for example low: 50 C and high: 250 C"
-            )
+            raise ValueError("an oven's low must lie below its high; write for example low: 50 C and high: 250 C")
         return self
 
 
@@ -116,9 +112,9 @@ def _ovens(value: Any) -> Any:
 class Kitchen(PlanModel):
     """What there is to cook with."""
 
-    ovens: Annotated[
-        dict[str, Oven], BeforeValidator(_ovens, json_schema_input_type=int | dict[str, Oven])
-    ] = {"oven": Oven()}
+    ovens: Annotated[dict[str, Oven], BeforeValidator(_ovens, json_schema_input_type=int | dict[str, Oven])] = {
+        "oven": Oven()
+    }
     rings: int = Field(default=4, ge=0, le=20)
     fridge: Litres | None = None
     freezer: Litres | None = None
@@ -133,9 +129,7 @@ def _is_day(text: str) -> str:
 class Hand(PlanModel):
     """A person who can work: their hours by day, and when they are away from it."""
 
-    hours: dict[
-        Annotated[str, AfterValidator(_is_day)], Annotated[list[Span], Phrase(parse_spans, "17:30 - 22:00")]
-    ]
+    hours: dict[Annotated[str, AfterValidator(_is_day)], Annotated[list[Span], Phrase(parse_spans, "17:30 - 22:00")]]
     away: dict[str, Annotated[DaySpan, Phrase(parse_day_span, "sat 17:40 - 18:10")]] = {}
 
 
@@ -186,9 +180,7 @@ class Work(Way):
     day: DayWord | None = None
     not_before: Annotated[Moment, Phrase(parse_moment, "sat 14:00")] | None = None
     not_after: Annotated[Moment, Phrase(parse_moment, "sat 17:00")] | None = None
-    who: (
-        Annotated[list[Words], BeforeValidator(_one_or_many, json_schema_input_type=str | list[str])] | None
-    ) = None
+    who: Annotated[list[Words], BeforeValidator(_one_or_many, json_schema_input_type=str | list[str])] | None = None
     look_for: Words | None = None
     until: Celsius | None = None
     call: Words | None = None

@@ -43,9 +43,7 @@ class Phrase:
             functools.partial(self._read, _long_form(source)), handler(source)
         )
 
-    def __get_pydantic_json_schema__(
-        self, schema: CoreSchema, handler: GetJsonSchemaHandler
-    ) -> JsonSchemaValue:
+    def __get_pydantic_json_schema__(self, schema: CoreSchema, handler: GetJsonSchemaHandler) -> JsonSchemaValue:
         long_form = handler(schema)
         short = {"type": ["string", "number"], "examples": [self.example]}
         if long_form.get("type") in ("string", "integer", "number"):
@@ -60,8 +58,14 @@ def _long_form(source: Any) -> type | None:
     return list if get_origin(source) is list else None
 
 
-def near(word: str, known: Iterable[str]) -> str:
-    """` Did you mean …?` for the nearest known word, or nothing."""
+def nearest(word: str, known: Iterable[str]) -> str | None:
+    """The known word most like this one, if any is like it at all."""
     by_fold = {k.casefold(): k for k in known}
     match = difflib.get_close_matches(word[:LONGEST_CHARACTERS].casefold(), list(by_fold), n=1, cutoff=0.6)
-    return f" Did you mean {by_fold[match[0]]!r}?" if match else ""
+    return by_fold[match[0]] if match else None
+
+
+def near(word: str, known: Iterable[str]) -> str:
+    """` Did you mean …?` for the nearest known word, or nothing."""
+    found = nearest(word, known)
+    return f" Did you mean {found!r}?" if found else ""

@@ -57,14 +57,10 @@ class _PlainComposer(Composer):
         event = self.parser.peek_event()
         if isinstance(event, AliasEvent):
             problem = f"*{event.anchor} repeats another part of the file, which a plan cannot do"
-            raise _Refused(
-                problem=problem, problem_mark=event.start_mark, note="Write the part out in full here."
-            )
+            raise _Refused(problem=problem, problem_mark=event.start_mark, note="Write the part out in full here.")
         if self.levels == DEEPEST:
             problem = "the file is nested too deeply"
-            raise _Refused(
-                problem=problem, problem_mark=event.start_mark, note="A plan needs about ten levels."
-            )
+            raise _Refused(problem=problem, problem_mark=event.start_mark, note="A plan needs about ten levels.")
         self.levels += 1
         node = super().compose_node(parent, index)
         self.levels -= 1
@@ -103,12 +99,8 @@ def _unreadable(wrong: Exception, text: str, places: Places) -> Snag:
     before = _LINE_END.split(text[:position])
     place = places.at(len(before), len(before[-1]) + 1)
     if isinstance(wrong, YAMLError) and isinstance(sign, int):
-        return _stop(
-            "P01", f"YAML does not allow the sign U+{sign:04X}", "Delete it, or retype the line.", place
-        )
-    return _stop(
-        "P01", "this is not YAML that can be read", "Start from the short example in the README.", place
-    )
+        return _stop("P01", f"YAML does not allow the sign U+{sign:04X}", "Delete it, or retype the line.", place)
+    return _stop("P01", "this is not YAML that can be read", "Start from the short example in the README.", place)
 
 
 _LINE_UP = ("the indentation does not fit the lines above", "Line it up with its neighbours, spaces only.")
@@ -155,9 +147,7 @@ def _yaml_snag(wrong: MarkedYAMLError, places: Places) -> Snag:
     if "\t" in place.text[: len(place.text) - len(place.text.lstrip())] or "\\t" in problem:
         return _stop("P01", "the line is indented with a tab", "Indent with spaces only.", place)
     began = wrong.context_mark
-    if began is not None and (
-        "end of stream" in problem or problem.startswith(("expected ','", "could not find"))
-    ):
+    if began is not None and ("end of stream" in problem or problem.startswith(("expected ','", "could not find"))):
         for words, (message, mend) in _OPEN.items():
             if words in context:
                 return _stop("P01", message, mend, places.at(began.line + 1, began.column + 1))

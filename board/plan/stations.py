@@ -157,9 +157,7 @@ class Keep(BaseModel):
 
 
 KEEPS_IN = ("room", "fridge", "freezer", "hot", "oven", "stovetop")
-_KEEP = re.compile(
-    r"(.+?)[\s,]+(?:(?:in|on|at)(?:\s+the)?\s+(.+)|((?:room|fridge|freezer|hot|oven|stovetop)\b.*))"
-)
+_KEEP = re.compile(r"(.+?)[\s,]+(?:(?:in|on|at)(?:\s+the)?\s+(.+)|((?:room|fridge|freezer|hot|oven|stovetop)\b.*))")
 
 
 def parse_keep(text: str) -> dict[str, object]:
@@ -172,9 +170,7 @@ def parse_keep(text: str) -> dict[str, object]:
         raise ValueError(f"{said}; write how long it keeps, then where: {_KEEP_EXAMPLES}") from None
     where = parse_station(match[2] or match[3]) if match else {"place": "room"}
     if where["place"] not in KEEPS_IN:
-        raise ValueError(
-            f"{where['place']!r} is no place where things keep; write for example {_KEEP_EXAMPLES}"
-        )
+        raise ValueError(f"{where['place']!r} is no place where things keep; write for example {_KEEP_EXAMPLES}")
     return {"minutes": minutes, "where": where}
 
 

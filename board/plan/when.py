@@ -79,9 +79,7 @@ def parse_day(text: str) -> dict[str, object]:
     if re.fullmatch(r"[\d-]+", folded):
         return {"date": parse_date(folded)}
     guess = near(folded, ["on the day", "day before", "2 days before", *_WEEKDAYS, *_WEEKDAY_NAMES])
-    raise ValueError(
-        f"{text!r} is not a day.{guess}; write on the day, day before, 2 days before, fri or a date"
-    )
+    raise ValueError(f"{text!r} is not a day.{guess}; write on the day, day before, 2 days before, fri or a date")
 
 
 class Moment(BaseModel):

@@ -21,7 +21,7 @@ from board.run.events import (
     StepStarted,
     TakenBack,
 )
-from board.run.state import CallKey, Note, State, StepState, begin
+from board.run.state import Note, State, StepState, begin
 
 K = TypeVar("K")
 V = TypeVar("V")
@@ -53,10 +53,10 @@ def fold(state: State, event: Event) -> State:
             return _put(_answered(state, slot, "look-in"), slot, looked)
         case StepFinished(slot=slot, by_itself=by_itself):
             step = _step(state, slot)
-            started = step.started or event.at
-            ended = min(event.at, started + _length(state, slot)) if by_itself else event.at
-            finished = replace(step, status="finished", started=started, finished=ended, put_off=None)
-            return _put(_answered(state, slot), slot, finished)
+            begun = step.started or event.at
+            ended = min(event.at, begun + _length(state, slot)) if by_itself else event.at
+            over = replace(step, status="finished", started=begun, finished=ended, put_off=None)
+            return _put(_answered(state, slot), slot, over)
         case CallPutOff(slot=slot, part=part, minutes=minutes):
             until = event.at + timedelta(minutes=minutes)
             return _put(_answered(state, slot, part), slot, replace(_step(state, slot), put_off=until))
@@ -92,9 +92,7 @@ def _put(state: State, slot: str, step: StepState) -> State:
 
 def _answered(state: State, slot: str, part: str | None = None) -> State:
     """No call of that slot (and part) waits any longer."""
-    left: dict[CallKey, object] = {
-        key: at for key, at in state.raised.items() if key[0] != slot or (part is not None and key[1] != part)
-    }
+    left = {key: at for key, at in state.raised.items() if key[0] != slot or (part is not None and key[1] != part)}
     return replace(state, raised=MappingProxyType(left))
 
 

@@ -28,12 +28,15 @@ class SlotForecast:
 
 @dataclass(frozen=True, slots=True)
 class CourseForecast:
-    """When a course goes out (or went). `late_minutes` against what was wanted."""
+    """When a course goes out (or went). `late_minutes` against what was wanted, `slip_minutes` against that and the
+    host's own pushes; `may_slip` is what the plan allows."""
 
     name: str
     wanted: datetime
     served: datetime
     late_minutes: int
+    slip_minutes: int
+    may_slip: int
     is_served: bool
 
 
@@ -171,7 +174,13 @@ class Forecaster:
             late = int((served - course.wanted).total_seconds() // MINUTE)
             found.append(
                 CourseForecast(
-                    course.name, course.wanted, served, max(0, late), state.steps[course.serve].status == "finished"
+                    name=course.name,
+                    wanted=course.wanted,
+                    served=served,
+                    late_minutes=max(0, late),
+                    slip_minutes=max(0, late - state.pushed.get(course.name, 0)),
+                    may_slip=course.may_slip,
+                    is_served=state.steps[course.serve].status == "finished",
                 )
             )
         return tuple(found)
@@ -186,9 +195,7 @@ class Forecaster:
             if waiting:
                 until = step.finished.timestamp() + slot.keeping.minutes * MINUTE
                 taken_up = max(start[o] for o in waiting)
-                found.append(
-                    Standing(slot.id, step.finished, _moment(until), _moment(taken_up), slot.keeping.where)
-                )
+                found.append(Standing(slot.id, step.finished, _moment(until), _moment(taken_up), slot.keeping.where))
         return found
 
 

@@ -4,7 +4,7 @@ from textual.app import App
 
 from board.clock import VirtualClock
 from board.evening import Evening
-from board.screens.chime import Bell, Chime, Silent
+from board.screens.chime import Bell, Chime
 from board.screens.live import LiveScreen
 from board.screens.palette import LANTERN
 
@@ -26,18 +26,17 @@ class BoardApp(App[None]):
         super().__init__()
         self.evening = evening
         self.virtual = virtual
-        self.chime = chime or (Bell(self.bell) if bell else Silent())
+        self.chime = chime or Bell(self.bell)
         self.greeting = greeting
         self.bell_on = bell
 
     def on_mount(self) -> None:
         self.register_theme(LANTERN)
         self.theme = LANTERN.name
-        self.live = LiveScreen(self.evening, self.chime, self.virtual, on_leave=self.exit)
-        self.live.bell_on = self.bell_on
+        self.live = LiveScreen(
+            self.evening, self.chime, self.virtual, on_leave=self.exit, bell=self.bell_on, greeting=self.greeting
+        )
         self.push_screen(self.live)
-        if self.greeting:
-            self.live.say(self.greeting)
 
     async def action_quit(self) -> None:
         """Leaving is asked for, even with ctrl+q."""

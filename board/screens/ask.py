@@ -1,6 +1,7 @@
 """The small screens over the board: push a course, write a note, the keys, leaving."""
 
 from collections.abc import Sequence
+from typing import ClassVar
 
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
@@ -25,7 +26,7 @@ class PushScreen(ModalScreen[tuple[str, int] | None]):
     """Which course, by how much, and what it costs, before it is taken."""
 
     CSS_PATH = "ask.tcss"
-    BINDINGS = [
+    BINDINGS: ClassVar[list[BindingType]] = [
         *CLOSE,
         Binding("up,down", "course", show=False),
         Binding("left", "minutes(-1)", show=False),
@@ -76,7 +77,7 @@ class NoteScreen(ModalScreen[str | None]):
     """One line of text for the run log."""
 
     CSS_PATH = "ask.tcss"
-    BINDINGS = CLOSE
+    BINDINGS: ClassVar[list[BindingType]] = CLOSE
 
     def __init__(self, about: str | None) -> None:
         super().__init__()
@@ -97,7 +98,9 @@ class HelpScreen(ModalScreen[None]):
     """Every key and every sign."""
 
     CSS_PATH = "ask.tcss"
-    BINDINGS = [Binding("escape,question_mark,q,space,enter,f1", "dismiss(None)", show=False)]
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("escape,question_mark,q,space,enter,f1", "dismiss(None)", show=False)
+    ]
 
     def __init__(self, *, rehearsal: bool) -> None:
         super().__init__()
@@ -108,10 +111,10 @@ class HelpScreen(ModalScreen[None]):
         if self.rehearsal:
             keys = (*keys, *words.KEYS_REHEARSAL)
         lines = [Content.assemble((f"{key:>7}  ", "bold #f2c879"), meaning) for key, _, meaning in keys]
-        lines.append(Content(""))
         lines += [Content.assemble((f"{sign:>7}  ", "bold"), meaning) for sign, meaning in words.HELP_SIGNS]
-        with Vertical(classes="box"):
-            yield Static(Content.styled(f"{words.HELP_TITLE}  ({words.CLOSE_HINT})", "bold"))
+        box = Vertical(classes="box")
+        box.border_title = Content(f"{words.HELP_TITLE} · {words.CLOSE_HINT}")
+        with box:
             yield Static(Content("\n").join(lines))
 
 
@@ -119,7 +122,7 @@ class LeaveScreen(ModalScreen[str | None]):
     """Whether to leave, to end the evening, or to stay."""
 
     CSS_PATH = "ask.tcss"
-    BINDINGS = [
+    BINDINGS: ClassVar[list[BindingType]] = [
         *CLOSE,
         Binding("l,q,ctrl+q", "dismiss('leave')", show=False),
         Binding("e", "dismiss('over')", show=False),

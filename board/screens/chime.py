@@ -1,4 +1,4 @@
-"""How a call is heard. The terminal's bell, or nothing; tests record."""
+"""How a call is heard: the terminal's bell. Tests hand in one that records."""
 
 from collections.abc import Callable
 from typing import Protocol
@@ -16,8 +16,3 @@ class Bell:
 
     def ring(self) -> None:
         self._ring()
-
-
-class Silent:
-    def ring(self) -> None:
-        pass

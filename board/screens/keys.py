@@ -30,7 +30,7 @@ ACTIONS = {
     "l": "later",
     "x": "leave_out",
     "u": "take_back",
-    "↑ ↓": "choose(1)",
+    "↑↓": "choose(1)",
     "p": "push",
     "a": "mark('arrive')",
     "s": "mark('seat')",
@@ -41,6 +41,6 @@ ACTIONS = {
     "?": "help",
     "q": "leave",
     "h": "hold",
-    ", .": "speed(2.0)",
+    ",.": "speed(2.0)",
     "j": "jump",
 }

@@ -3,8 +3,10 @@
 from collections.abc import Callable
 
 from textual.app import ComposeResult
+from textual.content import Content
 from textual.screen import Screen
 from textual.timer import Timer
+from textual.widgets import Static
 
 from board import words
 from board.clock import VirtualClock
@@ -20,6 +22,8 @@ from board.view.board import BoardView, CallView, Viewer
 from board.view.marks import slot_to_mark
 from board.view.ribbon import ZOOMS, ribbons
 
+TICK_SECONDS, REHEARSAL_TICK_SECONDS = 1.0, 0.25
+SAYING_SECONDS = 6.0
 SETTLE_SECONDS = 0.4  # a key that bounces answers once
 
 
@@ -30,30 +34,42 @@ class LiveScreen(Screen[None]):
     BINDINGS = BINDINGS
     AUTO_FOCUS = None
 
-    def __init__(self, evening: Evening, chime: Chime, virtual: VirtualClock | None, on_leave: Callable[[], None]) -> None:
+    def __init__(
+        self,
+        evening: Evening,
+        chime: Chime,
+        virtual: VirtualClock | None,
+        on_leave: Callable[[], None],
+        *,
+        bell: bool = True,
+        greeting: str = "",
+    ) -> None:
         super().__init__()
         self.evening = evening
         self.chime = chime
         self.virtual = virtual
         self.on_leave = on_leave
         self.viewer = Viewer(evening.sheet)
-        self.bell_on = True
+        self.bell_on = bell
         self.zoom = 1
         self.chosen: CallKey | None = None
         self.present: Present | None = None
         self.board: BoardView | None = None
         self.banner = ""
         self._bouncing = False
-        self._ticker: Timer | None = None
+        self._unsaying: Timer | None = None
+        self.greeting = greeting
 
     def compose(self) -> ComposeResult:
         self.top = Top(id="top")
         self.said = CallPanel("", id="call", markup=False)
+        self.saying = Static("", id="saying", markup=False)
         self.lanes = Ribbons("", id="lanes", markup=False)
         self.next = Coming("", id="coming", markup=False)
         self.keys = KeyBar("", id="keys")
         yield self.top
         yield self.said
+        yield self.saying
         yield self.lanes
         yield self.next
         yield self.keys
@@ -61,11 +77,10 @@ class LiveScreen(Screen[None]):
     def on_mount(self) -> None:
         self.keys.show_keys((*words.KEYS_EVENING, *(words.KEYS_REHEARSAL if self.virtual else ())))
         self.call_after_refresh(self.tick)
-        self._start_ticking()
-
-    def _start_ticking(self) -> None:
-        """Four times a second while rehearsing, once a second otherwise; each tick asks the clock anew."""
-        self._ticker = self.set_interval(0.25 if self.virtual else 1.0, self.tick)
+        # Ticks are never counted: each asks the clock anew.
+        self.set_interval(REHEARSAL_TICK_SECONDS if self.virtual else TICK_SECONDS, self.tick)
+        if self.greeting:
+            self.say(self.greeting)
 
     def on_resize(self) -> None:
         self.call_after_refresh(self.redraw)
@@ -141,7 +156,15 @@ class LiveScreen(Screen[None]):
         return True
 
     def say(self, text: str, *, grave: bool = False) -> None:
-        self.notify(one_line(text), severity="warning" if grave else "information", timeout=4, markup=False)
+        """One line above the lanes, which covers nothing and goes by itself."""
+        self.saying.update(Content(one_line(text)), layout=False)
+        self.saying.set_class(grave, "-grave")
+        if self._unsaying is not None:
+            self._unsaying.stop()
+        self._unsaying = self.set_timer(SAYING_SECONDS, self._unsay)
+
+    def _unsay(self) -> None:
+        self.saying.update("", layout=False)
 
     def _target(self) -> CallView | None:
         """The call a key means; a bouncing key means none."""
@@ -220,7 +243,9 @@ class LiveScreen(Screen[None]):
     def action_note(self) -> None:
         about = self._chosen_call(self.board) if self.board else None
         slot = about.key[0] if about else None
-        self.app.push_screen(NoteScreen(one_line(about.headline) if about else None), lambda text: self._note(text, slot))
+        self.app.push_screen(
+            NoteScreen(one_line(about.headline) if about else None), lambda text: self._note(text, slot)
+        )
 
     def _note(self, text: str | None, slot: str | None) -> None:
         if text:

@@ -65,7 +65,7 @@ class CallPanel(Static):
         if others:
             foot = [f"{words.WAITING_TOO}: " + "  ".join(f"{c.sign} {c.headline}" for c in others)]
         sign = f"{chosen.sign} " if chosen else ""
-        hint = [words.answer_hint(chosen.answer)] if chosen else []
+        hint = [words.answer_hint(chosen.answer)] if chosen else [words.BUSY_HINT] if view.busy else []
         room = max(1, (height - len(lines) - len(foot) - len(hint)) // ROWS)
         rows = big(title, width - 4, room)
         parts: list[str | tuple[str, str]] = []

@@ -57,7 +57,9 @@ class _Teller:
         seen = {id_}
         while len(links) < 4:
             slot = self.slots[id_]
-            binding = [w for w in slot.waits if w.after not in seen and self._until(w.after, w.anchor, w.minutes) == slot.start]
+            binding = [
+                w for w in slot.waits if w.after not in seen and self._until(w.after, w.anchor, w.minutes) == slot.start
+            ]
             if not binding:
                 break
             wait = max(binding, key=lambda w: (w.reason != "order", self.slots[w.after].end))

@@ -227,9 +227,7 @@ class _Builder:
         servings = tuple(
             Serving(c.name, index[c.serve], self.minute(c.wanted), c.may_slip) for c in self.filled.courses
         )
-        orders = tuple(
-            Order(index[k.first], index[k.second], k.least, k.most, k.firm) for k in self.filled.links
-        )
+        orders = tuple(Order(index[k.first], index[k.second], k.least, k.most, k.firm) for k in self.filled.links)
         longest = sum(max(way.minutes for way in job.ways) for job in jobs) + sum(o.least for o in orders)
         latest = max([s.wanted for s in servings] + [end for hand in hands for _, end in hand.home])
         return Question(

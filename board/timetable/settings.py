@@ -1,6 +1,7 @@
 """What an oven is set to and when, read off an answer: which steps share a setting, when it must heat or cool. Pure."""
 
 from dataclasses import dataclass
+from itertools import pairwise
 
 from board.kitchen.heat import ROOM_CELSIUS
 from board.timetable.question import OvenUse, Question
@@ -46,13 +47,15 @@ def settings(spells: list[InOven]) -> list[Setting]:
     """The dial over time. Between two moments at which something enters or leaves, it suits all inside."""
     moments = sorted({m for spell in spells for m in (spell.start, spell.end)})
     found: list[Setting] = []
-    for start, end in zip(moments, moments[1:], strict=False):
+    for start, end in pairwise(moments):
         inside = tuple(s for s in spells if s.start <= start and end <= s.end)
         if not inside:
             continue
         low, high = max(s.use.low for s in inside), min(s.use.high for s in inside)
         before = found[-1] if found and found[-1].end == start else None
-        keep = before.celsius if before and low <= before.celsius <= high else min(inside, key=lambda s: s.start).use.want
+        keep = (
+            before.celsius if before and low <= before.celsius <= high else min(inside, key=lambda s: s.start).use.want
+        )
         found.append(Setting(start, end, max(low, min(high, keep)), inside))
     return found
 

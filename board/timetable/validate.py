@@ -81,17 +81,11 @@ def _times_can_be_read(plan_file: PlanFile, sheet: RunSheet) -> Iterator[str]:
 
 
 def _is_a_whole_minute(at: datetime) -> bool:
-    return (
-        at.tzinfo is not None and at.utcoffset() == UTC.utcoffset(None) and at.second == at.microsecond == 0
-    )
+    return at.tzinfo is not None and at.utcoffset() == UTC.utcoffset(None) and at.second == at.microsecond == 0
 
 
 def _turns_an_oven(plan_file: PlanFile, slot: Slot) -> bool:
-    return (
-        bool(slot.uses)
-        and slot.uses[0].what in plan_file.plan.kitchen.ovens
-        and slot.uses[0].celsius is not None
-    )
+    return bool(slot.uses) and slot.uses[0].what in plan_file.plan.kitchen.ovens and slot.uses[0].celsius is not None
 
 
 def _one_person_does_a_slot(plan_file: PlanFile, sheet: RunSheet) -> Iterator[str]:
@@ -177,11 +171,7 @@ def _snags_of(plan_file: PlanFile, sheet: RunSheet, done: list[Done]) -> list[st
     ]
     return [
         *kitchen_snags(plan_file.plan, plan_file.filled, done, sheet.slots),
-        *(
-            f"{each.sentence}, and it is not told"
-            for each in bent
-            if not any(map(each.is_told_by, sheet.given_up))
-        ),
+        *(f"{each.sentence}, and it is not told" for each in bent if not any(map(each.is_told_by, sheet.given_up))),
         *(
             f"told as given up, but it is not so: {given.what} ({given.minutes} min)"
             for given in sheet.given_up
@@ -222,9 +212,7 @@ def _results_past_their_limit(plan_file: PlanFile, sheet: RunSheet, done: list[D
         first, second = slots[link.first], slots[link.second]
         stands = whole_minutes(second.start - first.end)
         if limit is not None and stands > limit.minutes:
-            words = (
-                f"what {first.name} made stands {stands} min until {second.name}, and keeps {limit.minutes}"
-            )
+            words = f"what {first.name} made stands {stands} min until {second.name}, and keeps {limit.minutes}"
             yield Bent(words, (first.name,), stands - limit.minutes)
 
 

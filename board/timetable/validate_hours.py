@@ -103,9 +103,7 @@ def _without(whole: Stretch, gone: Stretch) -> list[Stretch]:
 def _day(day: Day, plan: Plan) -> Stretch:
     zone = ZoneInfo(plan.zone)
     date = day.on(plan.date)
-    _, end = stretch(
-        date, Span(start=DAY_ENDS, end=DAY_ENDS), zone
-    )  # from an hour to the same is a whole day
+    _, end = stretch(date, Span(start=DAY_ENDS, end=DAY_ENDS), zone)  # from an hour to the same is a whole day
     return instant(date, "00:00", zone), end
 
 

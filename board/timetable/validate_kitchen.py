@@ -170,9 +170,7 @@ def _nothing_is_taken_twice(kitchen: Kitchen) -> Iterator[str]:
 def _shelves_suffice(kitchen: Kitchen) -> Iterator[str]:
     for name, oven in kitchen.plan.kitchen.ovens.items():
         taking = [
-            Taking(name, stay.shelves, stay.start, stay.end, stay.name)
-            for stay in kitchen.stays
-            if stay.oven == name
+            Taking(name, stay.shelves, stay.start, stay.end, stay.name) for stay in kitchen.stays if stay.oven == name
         ]
         yield from _more_than_there_is(kitchen, f"shelves of the {name}", oven.shelves, taking)
 
@@ -202,9 +200,7 @@ def _things_together_share_a_setting(kitchen: Kitchen) -> Iterator[str]:
 
 
 def _the_dial_shows_one_setting(kitchen: Kitchen, slots: tuple[Slot, ...]) -> Iterator[str]:
-    uses = [
-        (use, slot) for slot in slots if slot.kind != "heat" for use in slot.uses if use.celsius is not None
-    ]
+    uses = [(use, slot) for slot in slots if slot.kind != "heat" for use in slot.uses if use.celsius is not None]
     for (one, first), (other, second) in combinations(uses, 2):
         together = one.what == other.what and one.start < other.end and other.start < one.end
         if together and one.celsius != other.celsius:
@@ -301,8 +297,4 @@ def _rates(oven: Oven) -> OvenRates:
 
 
 def _moment_after(moment: datetime, minutes: float) -> datetime:
-    return (
-        datetime.max.replace(tzinfo=moment.tzinfo)
-        if math.isinf(minutes)
-        else after_minutes(moment, int(minutes))
-    )
+    return datetime.max.replace(tzinfo=moment.tzinfo) if math.isinf(minutes) else after_minutes(moment, int(minutes))

@@ -132,11 +132,7 @@ def things_asked(kitchen: Kitchen, station: Station) -> dict[str, float]:
     asked: dict[str, float] = dict(station.tools)
     if station.place == "stovetop":
         asked["rings"] = station.rings or 1
-    if (
-        station.place in ("fridge", "freezer")
-        and station.litres
-        and station.place in things_there_are(kitchen)
-    ):
+    if station.place in ("fridge", "freezer") and station.litres and station.place in things_there_are(kitchen):
         asked[station.place] = station.litres
     return asked
 

@@ -134,7 +134,8 @@ def waits_of(question: Question, answer: Answer) -> list[list[Wait]]:
 
 
 def _hand_to_hand(question: Question, answer: Answer) -> list[tuple[int, int, str, int]]:
-    """(first, second, anchor, minutes after first's start or end) for each piece of work that begins with hands just freed.
+    """(first, second, anchor, minutes after first's start or end) for each piece of work that begins
+    with hands just freed.
 
     Look-ins are left out: a stir interrupts, it does not hold up. A part at the end of a step moves with its step,
     so it holds others up but is not held up itself.

@@ -12,8 +12,8 @@ from board import words
 from board.plan.assume import Task
 from board.plan.load import PlanFile
 from board.timetable.answer import Answer
-from board.timetable.given_up import given_up
 from board.timetable.give import READY, latest_starts
+from board.timetable.given_up import given_up
 from board.timetable.question import LITRE, Question, ask
 from board.timetable.run_sheet import HEAT, Attended, CourseSlot, Keeping, RunSheet, Slot, SlotKind, Use, Wait
 from board.timetable.settings import Change, InOven, Setting, changes, settings
@@ -62,7 +62,13 @@ class _Writer:
         slots = self._with_give(in_running_order(slots))
         courses = tuple(
             CourseSlot(
-                c.name, c.wanted, self.at(end_of(self.question, self.answer, s.job)), c.serve, c.clear, c.may_slip, c.standing
+                c.name,
+                c.wanted,
+                self.at(end_of(self.question, self.answer, s.job)),
+                c.serve,
+                c.clear,
+                c.may_slip,
+                c.standing,
             )
             for c, s in zip(self.file.filled.courses, self.question.servings, strict=True)
         )
@@ -107,7 +113,8 @@ class _Writer:
             dish=node.dish,
             course=node.course,
             attended=tuple(
-                Attended(self.at(start + p.offset), self.at(start + p.offset + p.length), who, p.kind) for p in way.parts
+                Attended(self.at(start + p.offset), self.at(start + p.offset + p.length), who, p.kind)
+                for p in way.parts
             ),
             uses=tuple(self._uses(n)),
             waits=tuple(waits),
@@ -161,9 +168,7 @@ class _Writer:
             end=self.at(change.end),
             course=task.node.course,
             uses=(Use(dial.oven, 0, self.at(change.start), self.at(change.end), change.celsius),),
-            waits=tuple(
-                Wait(self._leaves(spell), "start" if spell.hold else "end", 0, "oven") for spell in inside
-            ),
+            waits=tuple(Wait(self._leaves(spell), "start" if spell.hold else "end", 0, "oven") for spell in inside),
             then=(self.question.jobs[change.job].id,),
             call=words.call_heat(dial.oven, change.celsius, fahrenheit),
             call_at_end=words.CALL_COOLED if cooling else words.CALL_HEATED,

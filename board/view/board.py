@@ -99,7 +99,7 @@ class Viewer:
         headline, detail, busy = self._quiet(at)
         return BoardView(
             title=one_line(self.sheet.plan, 60),
-            day=words.full_day(local),
+            day=words.short_day(local),
             clock=words.clock(local),
             standing=standing,
             standing_sign=words.STANDING_SIGN[standing],
@@ -109,7 +109,9 @@ class Viewer:
             headline=headline,
             detail=detail,
             busy=busy,
-            keeping=tuple(self._keeping(each, at.now) for each in at.forecast.keeping if self._is_worth_saying(each, at.now)),
+            keeping=tuple(
+                self._keeping(each, at.now) for each in at.forecast.keeping if self._is_worth_saying(each, at.now)
+            ),
         )
 
     def call(self, call: Call, at: Moment, *, is_due: bool) -> CallView:
@@ -134,13 +136,15 @@ class Viewer:
         if slot.kind == "heat":
             pieces = []
         for use in sorted(slot.uses, key=lambda use: use.celsius is None):
-            pieces.append(words.setting(use.what, use.celsius) if use.celsius is not None else words.uses(use.what, use.amount))
+            pieces.append(
+                words.setting(use.what, use.celsius) if use.celsius is not None else words.uses(use.what, use.amount)
+            )
         if call.part == "start" and slot.end > slot.start:
             pieces.append(length((slot.end - slot.start).total_seconds()))
         if call.part == "end" and slot.core_celsius is not None:
             pieces.append(words.core(slot.core_celsius))
         name = slot.dish or slot.course
-        if slot.kind in ("step", "job") and one_line(headline(slot, call)).casefold() != slot.name.casefold():
+        if slot.kind in ("step", "job") and slot.name.casefold() not in headline(slot, call).casefold():
             pieces.insert(0, slot.name)
         return " · ".join([*dict.fromkeys(pieces), *([name] if name and slot.kind != "serve" else [])])
 
@@ -151,8 +155,10 @@ class Viewer:
         return CourseView(
             title=one_line(words.course_in(ahead.name), 24),
             countdown=countdown((ahead.served - at.now).total_seconds()),
-            detail=words.goes_out_at(self.clock(ahead.wanted, at.now), self.clock(ahead.served, at.now), ahead.late_minutes),
-            is_late=is_behind(ahead),
+            detail=words.goes_out_at(
+                self.clock(ahead.wanted, at.now), self.clock(ahead.served, at.now), ahead.late_minutes
+            ),
+            is_late=ahead.slip_minutes > 0,
         )
 
     def _quiet(self, at: Moment) -> tuple[str, str, CallKey | None]:
@@ -174,8 +180,8 @@ class Viewer:
         )
 
     def _is_worth_saying(self, standing: Standing, now: datetime) -> bool:
-        """Only what keeps for an hour or less more, or will be past its limit when it is taken up."""
-        return (standing.until - now).total_seconds() < 3600 or standing.taken_up > standing.until
+        """Only what keeps for half an hour or less more, or will be past its limit when it is taken up."""
+        return (standing.until - now).total_seconds() < 1800 or standing.taken_up > standing.until
 
     def _keeping(self, standing: Standing, now: datetime) -> tuple[str, bool]:
         left = (standing.until - now).total_seconds()
@@ -215,19 +221,22 @@ def answer_word(slot: Slot, call: Call) -> str:
 
 
 def is_behind(course: CourseForecast) -> bool:
-    """Later than wanted by a minute or more."""
-    return course.late_minutes >= 1
+    """Later than the plan allows it to slip, beyond what the host pushed it."""
+    return course.slip_minutes > course.may_slip
 
 
 def how_it_stands(forecast: Forecast, due: tuple[Call, ...]) -> str:
-    """Behind when a course to come will be late; tight when a call waits that has hardly any give; else in hand."""
+    """Behind when a course to come slips further than it may; tight when one slips at all, when a call with hardly
+    any give waits unanswered, or when something would stand past what it keeps; else in hand."""
     ahead = [course for course in forecast.courses if not course.is_served]
     if any(is_behind(course) for course in ahead):
         return words.BEHIND
-    waiting = [c.give_minutes for c in due if c.give_minutes is not None]
-    overdue = any((forecast.now - c.due).total_seconds() >= 60 for c in due)
-    if waiting and overdue and min(waiting) < TIGHT_MINUTES:
-        return words.TIGHT
-    if any(each.taken_up > each.until for each in forecast.keeping):
-        return words.TIGHT
-    return words.IN_HAND
+    pressing = any(
+        call.give_minutes is not None
+        and call.give_minutes < TIGHT_MINUTES
+        and (forecast.now - call.due).total_seconds() >= 60
+        for call in due
+    )
+    slipping = any(course.slip_minutes > 0 for course in ahead)
+    spoiling = any(each.taken_up > each.until for each in forecast.keeping)
+    return words.TIGHT if pressing or slipping or spoiling else words.IN_HAND

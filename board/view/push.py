@@ -12,7 +12,9 @@ def push_lines(viewer: Viewer, before: Forecast, after: Forecast) -> list[str]:
         if not new.is_served:
             clock = viewer.clock
             lines.append(
-                words.push_effect(new.name, clock(old.served, after.now), clock(new.served, after.now), new.late_minutes)
+                words.push_effect(
+                    new.name, clock(old.served, after.now), clock(new.served, after.now), new.late_minutes
+                )
             )
     stands = []
     for each in after.keeping:

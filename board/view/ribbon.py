@@ -22,6 +22,7 @@ Segment = tuple[str, Tone]
 Row = tuple[Segment, ...]
 
 LABEL_WIDTH = 9
+EDGE = "▏"  # where a bar begins
 BEFORE_MINUTES = 12
 LANE_ORDER = ("oven", "stovetop", "fridge", "front-of-house", "worktop")
 ZOOMS = (45, 90, 180)  # minutes ahead
@@ -126,7 +127,7 @@ def _packed(bars: Sequence[Bar]) -> list[list[Bar]]:
     rows: list[list[Bar]] = []
     for bar in sorted(bars, key=lambda b: (b.tone == "done", b.left)):
         for row in rows:
-            if all(bar.left >= other.right + 1 or bar.right + 1 <= other.left for other in row):
+            if all(bar.left >= other.right or bar.right <= other.left for other in row):
                 row.append(bar)
                 break
         else:
@@ -151,7 +152,7 @@ def _lane(lane: str, rows: list[list[Bar]], room: int, scale: Scale, *, long_nam
 def _row(bars: Sequence[Bar], scale: Scale) -> Row:
     cells: list[tuple[str, Tone]] = [(" ", "faint")] * scale.width
     for number, bar in enumerate(bars):
-        free_until = bars[number + 1].left - 1 if number + 1 < len(bars) else scale.width
+        free_until = bars[number + 1].left if number + 1 < len(bars) else scale.width
         _draw(cells, bar, min(free_until, scale.width))
     column = scale.now_column
     if 0 <= column < scale.width and cells[column][0] in " ━╌":
@@ -164,6 +165,9 @@ def _draw(cells: list[tuple[str, Tone]], bar: Bar, free_until: int) -> None:
     for column in range(left, right):
         on = any(a <= column < b for a, b in bar.hands)
         cells[column] = ("━" if on else "╌", bar.tone)
+    if 0 <= bar.left < right:
+        cells[bar.left] = (EDGE, bar.tone)
+        left += 1
     room = free_until - left
     if room < 3:
         return
@@ -175,9 +179,10 @@ def _draw(cells: list[tuple[str, Tone]], bar: Bar, free_until: int) -> None:
             continue
         if column + wide > len(cells):
             break
-        cells[column] = (char, bar.tone)
+        tone: Tone = bar.tone if column < right else "faint"  # a name may run on past a short bar
+        cells[column] = (char, tone)
         for extra in range(1, wide):
-            cells[column + extra] = ("", bar.tone)
+            cells[column + extra] = ("", tone)
         column += wide
 
 

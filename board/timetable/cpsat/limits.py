@@ -3,6 +3,7 @@
 One family of limits is one method, and its name is the sentence it enforces.
 """
 
+from collections.abc import Sequence
 from itertools import combinations
 
 from ortools.sat.python.cp_model import IntervalVar, LinearExprT, LiteralT
@@ -104,7 +105,7 @@ class Limits:
                     interval = self.model.new_optional_interval_var(start, size, until, literal, "hold")
                 self._take(Spell(n, start, until, interval, literal, is_hold=True), hold.demands, hold.oven)
 
-    def _last(self, starts: list[LinearExprT], name: str) -> LinearExprT:
+    def _last(self, starts: Sequence[LinearExprT], name: str) -> LinearExprT:
         if len(starts) == 1:
             return starts[0]
         last = self.model.new_int_var(0, self.question.horizon, f"last of {name}")

@@ -116,7 +116,7 @@ class _Search:
     def _keep(self, solver: CpSolver) -> None:
         """Remembers the answer, and starts the next level from it."""
         self.last = solver
-        self.model.clear_hints()
+        self.model.clear_hints()  # type: ignore[no-untyped-call]  # ortools leaves it untyped
         for index in range(len(self.model.proto.variables)):
             variable = self.model.get_int_var_from_proto_index(index)
             self.model.add_hint(variable, solver.value(variable))

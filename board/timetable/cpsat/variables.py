@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from ortools.sat.python.cp_model import CpModel, Domain, IntervalVar, IntVar, LinearExprT, LiteralT
+from ortools.sat.python.cp_model import CpModel, Domain, IntervalVar, IntVar, LinearExpr, LinearExprT, LiteralT
 
 from board.timetable.question import Hand, Job, Question, Way
 from board.timetable.windows import allowed_starts
@@ -14,7 +14,7 @@ class JobVars:
 
     job: Job
     start: IntVar
-    end: LinearExprT
+    end: LinearExpr | IntVar
     ways: list[LiteralT]
     who: dict[int, LiteralT]  # empty when the job needs nobody
     over: LiteralT
@@ -50,7 +50,7 @@ class Variables:
             start = model.new_int_var(0, self.question.horizon, f"start {job.id}")
         ways = self._choice([f"way {w} {job.id}" for w in range(len(job.ways))])
         lengths = {way.minutes for way in job.ways}
-        end: LinearExprT
+        end: LinearExpr | IntVar
         if len(lengths) == 1:
             end = start + lengths.pop()
         else:
@@ -88,6 +88,4 @@ class Variables:
             if domain.is_empty():
                 self.model.add_bool_or(job.over, ~literal, ~who)
             else:
-                self.model.add_linear_expression_in_domain(job.start, domain).only_enforce_if(
-                    literal, who, ~job.over
-                )
+                self.model.add_linear_expression_in_domain(job.start, domain).only_enforce_if(literal, who, ~job.over)
