@@ -121,6 +121,12 @@ def day_and_clock(at: datetime) -> str:
     return at.strftime("%a %H:%M")
 
 
+def span(minutes: int) -> str:
+    """`25 min`, `1 h 30`."""
+    hours, rest = divmod(minutes, 60)
+    return f"{hours} h {rest:02d}" if hours else f"{rest} min"
+
+
 def short_day(at: datetime) -> str:
     return f"{at.strftime('%a')} {at.day} {at.strftime('%b')}"
 
@@ -161,7 +167,6 @@ NOTHING_MORE = "All done"
 NOTHING_MORE_DETAIL = "Nothing is left to call. q ends the evening."
 ALL_SERVED = "all courses are out"
 COMING = "coming"
-WAITING_TOO = "also waiting"
 KEEPING_TITLE = "standing"
 REHEARSAL = "rehearsal"
 HELD = "clock held"
@@ -193,7 +198,7 @@ def course_in(name: str) -> str:
 
 def goes_out_at(wanted: str, served: str, late_minutes: int) -> str:
     if late_minutes:
-        return f"{wanted} → {served}, {late_minutes} min late"
+        return f"{wanted} → {served}, {span(late_minutes)} late"
     return served if served == wanted else f"{wanted} → {served}"
 
 
@@ -303,7 +308,7 @@ def push_line(course: str, minutes: int) -> str:
 
 
 def push_effect(course: str, before: str, after: str, late: int) -> str:
-    tail = f", {late} min late" if late else ""
+    tail = f", {span(late)} late" if late else ""
     return f"{course}: {before} → {after}{tail}" if before != after else f"{course}: {after}, unchanged"
 
 
@@ -339,6 +344,10 @@ NOTHING_TO_MARK = {
     "seat": NOTHING_TO_SEAT,
     "clear": NOTHING_TO_CLEAR,
 }
+
+
+def also_waiting(calls: list[str]) -> str:
+    return f"   +{len(calls)}: " + "  ".join(calls)
 
 
 def put_off(name: str) -> str:

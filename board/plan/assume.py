@@ -8,7 +8,7 @@ from dateutil.relativedelta import relativedelta
 
 from board.kitchen.jobs import JOB_MINUTES, USUAL_JOBS
 from board.plan.durations import Attention, Spread, short
-from board.plan.links import EATEN_MINUTES, Link, Linked, Node, clear_id, eaten_minutes, serve_id
+from board.plan.links import EATEN_MINUTES, Link, Linked, Node, clear_id, eaten_minutes, is_before_guests, serve_id
 from board.plan.model import Plan, Way, Work
 from board.plan.stations import ACCEPTS_EITHER_SIDE, Keep, Station
 from board.plan.when import instant, is_small_hours
@@ -77,7 +77,9 @@ class _Assumed:
         self.about: dict[str, list[str]] = {}
 
     def say(self, what: str, who: str) -> None:
-        self.about.setdefault(what, []).append(who)
+        about = self.about.setdefault(what, [])
+        if who not in about:
+            about.append(who)
 
     def lines(self) -> tuple[str, ...]:
         return tuple(f"{what}: {', '.join(who)}" if who != [""] else what for what, who in self.about.items())
@@ -99,6 +101,8 @@ def _task(plan: Plan, node: Node, assumed: _Assumed, *, served_next: bool) -> Ta
     work = node.work
     if work is None:
         return Task(node, (_own_way(plan, node, assumed),))
+    if node.kind == "job" and is_before_guests(work):
+        assumed.say("is done before the guests arrive, if it can be", node.name)
     base = _way(work, work, node, assumed)
     ways = (base, *(_way(way, work, node, assumed) for way in work.or_))
     best = work.best_within
@@ -138,6 +142,8 @@ def _way(way: Way, work: Work, node: Node, assumed: _Assumed) -> FilledWay:
         assumed.say("needs no fridge room worth counting", node.name)
     elif on is None:
         on = Station(place="front-of-house" if node.kind == "job" else "worktop")
+        hands = ", with hands on it all the time" if way.attended is None and work.attended is None else ""
+        assumed.say(("is done front of house" if node.kind == "job" else "is done at the worktop") + hands, node.name)
     on = _amounts(on, node.name, assumed)
     takes = way.takes or work.takes
     if takes is None:
@@ -173,6 +179,7 @@ def _amounts(on: Station, name: str, assumed: _Assumed) -> Station:
 
 def _attended(on: Station, stored: int | None, node: Node, assumed: _Assumed) -> Attention:
     if stored is not None:
+        assumed.say(f"needs hands {short(stored)} at the start", node.name)
         return Attention(start=stored)
     if on.place == "oven":
         assumed.say("needs hands 2 min at the start and 2 min at the end", node.name)
@@ -180,7 +187,7 @@ def _attended(on: Station, stored: int | None, node: Node, assumed: _Assumed) ->
     if on.place in ("fridge", "freezer"):
         assumed.say("needs hands 2 min at the start", node.name)
         return STORED_ATTENDED
-    if on.place == "stovetop":
+    if node.work is None or node.work.on is not None:
         assumed.say("needs hands all the time", node.name)
     return Attention(whole=True)
 
@@ -223,13 +230,22 @@ def _wanted(plan: Plan, zone: ZoneInfo, arrive: datetime, before: list[CourseWan
 
 
 def _kitchen(plan: Plan, assumed: _Assumed) -> None:
+    said = plan.kitchen.model_fields_set
+    if not said:
+        assumed.say("an ordinary kitchen: one oven with two shelves, four rings", "")
+    elif "ovens" not in said:
+        assumed.say("the kitchen has one oven with two shelves", "")
+    if said and "rings" not in said:
+        assumed.say(f"the kitchen has {plan.kitchen.rings} rings", "")
     for name, oven in plan.kitchen.ovens.items():
+        if "ovens" in said and "shelves" not in oven.model_fields_set:
+            assumed.say(f"has {oven.shelves} shelves", name)
+        if not {"low", "high"} <= oven.model_fields_set:
+            assumed.say(f"goes from {oven.low:g} to {oven.high:g} °C", name)
         if oven.heats is None:
             assumed.say("heats from cold to 175 °C in 15 min", name)
         if oven.cools is None:
             assumed.say("cools from 200 to 120 °C in 25 min", name)
-    if "kitchen" not in plan.model_fields_set:
-        assumed.say("an ordinary kitchen: one oven with two shelves, four rings", "")
 
 
 def midnight(plan: Plan) -> datetime:

@@ -40,6 +40,8 @@ _BARE_NO = re.compile(r"^(?:no|not)\s+", re.IGNORECASE)
 def parse_guest(text: str) -> dict[str, object]:
     """Name or number first, then diets and `no …`, with commas between. Raises ValueError."""
     name, *rest = (p.strip() for p in text.split(","))
+    if name.lower() in DIETS or _AVOIDS.fullmatch(name):
+        raise ValueError(f'{name!r} stands where a name is looked for; keep a guest together: "Ines, {name}"')
     avoids: list[str] = []
     diets: list[str] = []
     for piece in rest:

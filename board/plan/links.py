@@ -80,9 +80,11 @@ def link(plan: Plan) -> tuple[Linked, list[Problem]]:
     _link_courses(plan, linked, chains)
     for node in [n for n in linked.nodes.values() if n.kind == "job"]:
         _link_job(node, names, linked, problems)
-    problems += _cycle(linked)
+    times = _course_times(plan)
+    if all(problem.code != "P04" for problem in times):  # two courses of one name would seem a ring
+        problems += _cycle(linked)
     problems += [p for node in linked.nodes.values() if node.work for p in _uses(plan, node, node.work)]
-    problems += _course_times(plan)
+    problems += times
     return linked, problems
 
 
@@ -295,7 +297,8 @@ def _station(plan: Plan, station: Station, loc: Loc, *, cooking: bool) -> list[P
     lanes = [*LANES, "freezer"] if cooking else [*KEEPS_IN]
     if station.oven is not None and station.oven not in kitchen.ovens:
         known = [*lanes, *kitchen.ovens]
-        message = f"{station.oven!r} is neither a lane nor an oven of this kitchen.{near(station.oven, known)}"
+        what = "lane" if cooking else "place where things keep"
+        message = f"{station.oven!r} is neither a {what} nor an oven of this kitchen.{near(station.oven, known)}"
         problems.append(Problem("P08", message, f"Name one of {', '.join(dict.fromkeys(known))}.", loc))
     elif station.place == "oven" and station.heat is None:
         mend = "Write, for example, `oven at 180 C (170 to 190 C)`."

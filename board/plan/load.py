@@ -209,7 +209,7 @@ def _words(kind: str, error: Any, what: str) -> tuple[str, str]:
         message, _, mend = str(context["error"]).partition("; ")
         return message, mend[:1].upper() + mend[1:]
     if given is None:
-        return f"{what} has no value", "Write one after the colon, or delete the line."
+        return f"{what} has no value", "Write one, or take the line out if the plan can do without."
     if kind in ("list_type", "tuple_type"):
         return f"{what} takes a list", "Put each entry on its own line, starting with `- `."
     if kind in ("model_type", "model_attributes_type", "dict_type"):

@@ -104,6 +104,8 @@ def _ovens(value: Any) -> Any:
         if not 0 <= value <= 10:
             raise ValueError(f"{value} ovens are no kitchen's; write how many there are, 0 to 10")
         return {"oven": {}} if value == 1 else {f"oven {n + 1}": {} for n in range(value)}
+    if isinstance(value, str):
+        raise ValueError(f"{value!r} is not a number of ovens; write `ovens: 1`, or each by its name")
     if isinstance(value, dict):
         return {name: {} if oven is None else oven for name, oven in value.items()}
     return value

@@ -12,6 +12,7 @@ from ruamel.yaml.error import MarkedYAMLError, YAMLError
 from ruamel.yaml.events import AliasEvent
 from ruamel.yaml.nodes import MappingNode, Node, ScalarNode
 
+from board.plain import REPLACEMENT
 from board.plan.phrase import near
 from board.plan.snag import Place, Snag, Weight
 
@@ -19,6 +20,7 @@ Loc = tuple[str | int, ...]
 LARGEST_CHARACTERS = 200_000
 DEEPEST = 40  # levels; a plan needs about ten
 _WHOLE = re.compile(r"[-+]?[0-9]{1,9}")
+_HALF = re.compile("[\ud800-\udfff]")
 _LINE_END = re.compile(r"\r\n|\n|\r")  # what YAML 1.2 counts as one
 
 
@@ -161,6 +163,7 @@ def _yaml_snag(wrong: MarkedYAMLError, places: Places) -> Snag:
 def _build(node: Node, loc: Loc, places: Places, snags: list[Snag]) -> Any:
     places.values[loc] = (node.start_mark.line + 1, node.start_mark.column + 1)
     if isinstance(node, ScalarNode):
+        node.value = _whole_signs(node, places, snags)
         return _scalar(node)
     if not isinstance(node, MappingNode):
         return [_build(item, (*loc, index), places, snags) for index, item in enumerate(node.value)]
@@ -170,7 +173,7 @@ def _build(node: Node, loc: Loc, places: Places, snags: list[Snag]) -> Any:
         if not isinstance(key_node, ScalarNode):
             snags.append(_stop("P03", "a key must be a plain word", "Write `word: value`.", places.at(*spot)))
             continue
-        key = str(key_node.value)
+        key = _whole_signs(key_node, places, snags)
         if key in data:
             first = places.keys[(*loc, key)][0]
             snags.append(
@@ -184,7 +187,19 @@ def _build(node: Node, loc: Loc, places: Places, snags: list[Snag]) -> Any:
             continue
         places.keys[(*loc, key)] = spot
         data[key] = _build(value_node, (*loc, key), places, snags)
+        if data[key] is None and not value_node.value:
+            places.values[(*loc, key)] = spot  # nothing is written, so its place is the key's
     return data
+
+
+def _whole_signs(node: ScalarNode, places: Places, snags: list[Snag]) -> str:
+    """A scalar's text; half a character, which only an escape can bring in, is told and replaced."""
+    text = str(node.value)
+    if not _HALF.search(text):
+        return text
+    place = places.at(node.start_mark.line + 1, node.start_mark.column + 1)
+    snags.append(_stop("P01", "an escape stands for half a character", "Write the character itself.", place))
+    return _HALF.sub(REPLACEMENT, text)
 
 
 def _scalar(node: ScalarNode) -> Any:

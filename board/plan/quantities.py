@@ -61,8 +61,11 @@ class Ingredient(BaseModel):
 
     @model_validator(mode="after")
     def _sound(self) -> "Ingredient":
-        if self.low is not None and self.high is not None and not 0 < self.low <= self.high <= MOST:
-            raise ValueError("an amount must be above zero, and no lorry load; write the lower figure first")
+        low, high = self.low, self.high
+        if low is not None and high is not None and low > high:
+            raise ValueError(f"{low:g} to {high:g} runs backwards; write the lower figure first")
+        if low is not None and high is not None and not 0 < low <= high <= MOST:
+            raise ValueError("an amount lies above zero and is less than a lorry load; check the figure")
         if self.unit and self.unit not in {*UNITS, "to taste", "splash", "knob"}:
             raise ValueError(f"{self.unit!r} is not a unit of the kitchen; use {', '.join(UNITS)}")
         return self

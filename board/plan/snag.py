@@ -60,7 +60,7 @@ def _brief(words: str) -> str:
 
 def _around(place: Place) -> tuple[str, int]:
     """The part of the line around its spot, safe to print, and how many of its columns stand before it."""
-    text = plain(place.text).replace("\t", " ").rstrip()
+    text = plain(place.text).replace("\t", " ").replace("\n", " ").rstrip()
     spot = min(place.column - 1, len(text))
     first = 0 if spot < _WIDEST - 20 else spot - _WIDEST // 2
     shown = ("…" if first else "") + text[first : first + _WIDEST]

@@ -110,6 +110,7 @@ class Station(BaseModel):
         return self.place if self.place in LANES else None
 
 
+_COMMA = re.compile(r"(?:(?<!\d),|,(?!\d))(?![^(]*\))")  # neither a decimal comma nor one in brackets
 _COUNTED = re.compile(r"(?:(\d+)|an?|one)\s+(shelf|shelves|rings?)", re.IGNORECASE)
 _LITRES = re.compile(r"(\d+(?:[.,]\d+)?)\s*(?:litres?|liters?|l)", re.IGNORECASE)
 _TOOL = re.compile(r"(?:(\d+)\s+)?(.+)", re.DOTALL)
@@ -118,7 +119,7 @@ _HEAT_FIRST = re.compile(r"-?\d+(?:\.\d+)?\s*(?:°|[CF]\b|to\b|–|-)", re.IGNOR
 
 def parse_station(text: str) -> dict[str, object]:
     """`stovetop, 1 ring, big pot`; `oven at 200 C (190 to 210 C), 1 shelf`; `fridge, 4 litres`."""
-    pieces = [p.strip() for p in re.split(r",(?![^(]*\))", text)]
+    pieces = [p.strip() for p in _COMMA.split(text)]
     head, _, heat = (p.strip() for p in pieces[0].partition(" at "))
     if not head:
         raise ValueError("the place is missing; write for example stovetop, 1 ring, big pot")

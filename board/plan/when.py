@@ -22,10 +22,13 @@ MOST_DAYS_BEFORE = 366
 
 def parse_clock(text: str) -> str:
     """`19:30`, `7:30 pm`, `7 pm` → `HH:MM` in 24 hours. Raises ValueError."""
-    if not _CLOCK.fullmatch(text.strip()):
+    match = _CLOCK.fullmatch(text.strip())
+    if match is None:
         raise ValueError(f"{text!r} is not a time of day; write for example 19:30 or 7:30 pm")
+    if (match[3] or match[5]) and not 1 <= int(match[1] or match[4]) <= 12:
+        raise ValueError(f"{text!r} is not a time of day; with am or pm the hour runs from 1 to 12")
     try:
-        return parser.parse(text).strftime("%H:%M")
+        return parser.parse(text.replace(".", "")).strftime("%H:%M")
     except (ValueError, OverflowError):
         raise ValueError(f"{text!r} is not a time of day; hours run to 23 and minutes to 59") from None
 

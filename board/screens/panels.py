@@ -58,16 +58,13 @@ class CallPanel(Static):
         if chosen is None:
             title, lines = view.headline, [view.detail]
         else:
-            told = [chosen.detail, chosen.look_for, chosen.countdown if is_due else words.NOT_YET_DUE]
-            title, lines = chosen.headline, [" · ".join(t for t in told[::2] if t), *([told[1]] if told[1] else [])]
+            when = chosen.countdown if is_due else words.NOT_YET_DUE
+            title, lines = chosen.headline, [f"{when} · {chosen.detail}", *([chosen.look_for] if chosen.look_for else [])]
         others = [call for call in view.due if chosen is None or call.key != chosen.key]
-        foot = []
-        if others:
-            foot = [f"{words.WAITING_TOO}: " + "  ".join(f"{c.sign} {c.headline}" for c in others)]
+        hint = words.answer_hint(chosen.answer) if chosen else words.BUSY_HINT if view.busy else ""
+        also = words.also_waiting([f"{c.sign} {c.headline}" for c in others]) if others else ""
         sign = f"{chosen.sign} " if chosen else ""
-        hint = [words.answer_hint(chosen.answer)] if chosen else [words.BUSY_HINT] if view.busy else []
-        room = max(1, (height - len(lines) - len(foot) - len(hint)) // ROWS)
-        rows = big(title, width - 4, room)
+        rows = big(title, width - 4, max(1, (height - len(lines) - 1) // ROWS))
         parts: list[str | tuple[str, str]] = []
         if rows is None:
             parts.append((f"{sign}{title}\n", "bold"))
@@ -75,8 +72,7 @@ class CallPanel(Static):
             for number, row in enumerate(rows):
                 parts.append((f"{sign if number == 1 else '  ' if sign else ''}{row}\n", "bold"))
         parts += [f"{line}\n" for line in lines]
-        parts += [(f"{line}\n", "bold") for line in foot]
-        parts += [(line, "dim") for line in hint]
+        parts += [(hint, "dim"), (also, "bold")]
         self.update(Content.assemble(*parts), layout=False)
 
 

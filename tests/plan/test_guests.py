@@ -1,0 +1,69 @@
+"""Guests, and what they must not or do not eat."""
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from pydantic import TypeAdapter
+
+from board.plan.guests import DIETS, Guest, GuestLine, parse_guest
+
+LINE: TypeAdapter[Guest] = TypeAdapter(GuestLine)
+
+
+@pytest.mark.parametrize(
+    ("text", "guest"),
+    [
+        ("Ines", Guest(name="Ines")),
+        ("Ines, no tree nuts", Guest(name="Ines", avoids=("tree nuts",))),
+        ("Ines, No Nuts, without milk", Guest(name="Ines", avoids=("Nuts", "milk"))),
+        ("Ines, is vegetarian", Guest(name="Ines", diets=("vegetarian",))),
+        ("Ines, Vegan, allergic to sesame", Guest(name="Ines", diets=("vegan",), avoids=("sesame",))),
+        ("6 others", Guest(name="others", count=6)),
+        ("6", Guest(name="guests", count=6)),
+        ("2 children, no alcohol", Guest(name="children", count=2, avoids=("alcohol",))),
+        ("Noah", Guest(name="Noah")),
+    ],
+)
+def test_a_guest_is_a_name_or_number_then_diets_and_what_to_avoid(text: str, guest: Guest) -> None:
+    assert LINE.validate_python(text) == guest
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["Ines, no nuts and eggs", "Ines, no nuts or eggs", "Ines, no nuts & no eggs", "Ines, allergic to nuts, no eggs"],
+)
+def test_foods_to_avoid_are_taken_one_by_one(text: str) -> None:
+    """So that each is looked for on its own: an allergy is never hidden in a pair of words."""
+    assert LINE.validate_python(text).avoids == ("nuts", "eggs")
+
+
+@pytest.mark.parametrize("diet", DIETS)
+def test_every_diet_is_known_by_its_name(diet: str) -> None:
+    assert LINE.validate_python(f"Ines, {diet}").diets == (diet,)
+
+
+@pytest.mark.parametrize(
+    ("text", "says"),
+    [
+        ("Ines, vegitarian", "Did you mean 'vegetarian'"),
+        ("Ines, nut allergy", "write for example no walnuts"),
+        ("Ines,", "is not a diet"),
+        ("vegan", "keep a guest together"),
+        ("No nuts", "keep a guest together"),
+        ("", "at least 1 character"),
+        (", vegan", "at least 1 character"),
+        ("0 others", "greater than or equal"),
+        ("201 others", "less than or equal"),
+    ],
+)
+def test_a_guest_who_cannot_be_told_is_refused(text: str, says: str) -> None:
+    with pytest.raises(ValueError, match=says):
+        LINE.validate_python(text)
+
+
+@given(st.text() | st.text("0123456789, nounts", max_size=25))
+def test_whatever_is_written_is_read_or_refused_in_words(text: str) -> None:
+    try:
+        assert parse_guest(text)
+    except ValueError as refused:
+        assert str(refused)  # noqa: PT017  # both endings are right
