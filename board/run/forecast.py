@@ -1,8 +1,8 @@
 """What the rest of the evening looks like from here. Pure: (sheet, state, now) → times.
 
 The rule: a thing starts when the sheet says, or when the last of its waits is over, or now, whichever is latest.
-When a course will be late, what belongs to it and has not begun is moved with it, but only as far as it must be
-to stand no longer than it keeps, and never so far that it delays a course further.
+When something will be late, what leads to it and has not begun is moved with it, but only as far as it must be to
+stand no longer than it keeps, and never so far that it delays a course further.
 """
 
 from collections.abc import Mapping
@@ -138,34 +138,30 @@ class Forecaster:
     def _moved_along(
         self, state: State, wished: Mapping[str, float], start: Mapping[str, float], latest: Mapping[str, float]
     ) -> dict[str, float]:
-        """What was wished, moved later where a later course would leave it standing too long."""
+        """What was wished, moved later where what takes a result up is later, so that it does not stand too long."""
         moved = dict(wished)
-        shift: dict[str, float] = {}
+        delay: dict[str, float] = {}
         for slot in reversed(self.slots):
             if state.steps[slot.id].status != "to-come":
-                shift[slot.id] = 0.0
+                delay[slot.id] = 0.0
                 continue
-            if slot.kind == "serve":
-                shift[slot.id] = max(0.0, start[slot.id] - self.planned[slot.id])
-                continue
-            shift[slot.id] = max((self._pull(slot, other, shift) for other in slot.then), default=0.0)
-            if shift[slot.id] > 0:
-                target = self.planned[slot.id] + shift[slot.id]
-                bound = latest.get(slot.id, target)
-                moved[slot.id] = max(wished[slot.id], min(target, bound))
+            pull = max((self._pull(slot, other, delay) for other in slot.then), default=0.0)
+            target = self.planned[slot.id] + pull
+            moved[slot.id] = max(wished[slot.id], min(target, latest.get(slot.id, target)))
+            delay[slot.id] = max(start[slot.id], moved[slot.id]) - self.planned[slot.id]
         return moved
 
-    def _pull(self, slot: Slot, other: str, shift: Mapping[str, float]) -> float:
-        """How far a slot must move with what takes its result up: as far as that moves, less the room it has."""
-        if not shift.get(other):
+    def _pull(self, slot: Slot, other: str, delay: Mapping[str, float]) -> float:
+        """How far a slot is best moved with what takes its result up: as far as that moves, less the room it has."""
+        if not delay.get(other):
             return 0.0
-        if slot.kind == "heat":
-            return shift[other]
+        if slot.kind == "heat":  # an oven heated for nothing, or set too soon
+            return delay[other]
         allowed = slot.best_within if slot.best_within is not None else slot.keeping.minutes if slot.keeping else None
         if allowed is None:
             return 0.0
         wait = self.planned[other] - (self.planned[slot.id] + self.length[slot.id])
-        return max(0.0, shift[other] - max(0.0, allowed * MINUTE - wait))
+        return max(0.0, delay[other] - max(0.0, allowed * MINUTE - wait))
 
     def _courses(self, state: State, end: Mapping[str, float]) -> tuple[CourseForecast, ...]:
         found = []

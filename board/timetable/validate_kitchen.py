@@ -73,8 +73,8 @@ class Stay:
 
     @property
     def stood_at(self) -> set[float]:
-        """The settings the oven may have stood at when it came out."""
-        return {self.wants} if self.had is None else {self.wants, float(self.had)}
+        """The settings the oven may have stood at when it came out; for a result any it accepts."""
+        return {self.wants, *map(float, self.accepts)} if self.had is None else {self.wants, float(self.had)}
 
 
 @dataclass(frozen=True)

@@ -1,7 +1,5 @@
 """Whatever stands in a file, reading it ends in a plan or in findings with a place, and both print safely."""
 
-from collections.abc import Callable
-
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
@@ -23,18 +21,17 @@ jobs:
 SMALL = SOUND.lstrip() + RICHER.lstrip()
 
 NASTY = [
-    "[" * 5000, "{" * 5000, "- " * 3000, "? " * 3000, "[{a: " * 2000, "9" * 5000, "-" + "9" * 400, "x" * 30_000, ":" * 99,
+    "[" * 900, "{" * 900, "- " * 3000, "? " * 3000, "[{a: " * 900, "9" * 5000, "-" + "9" * 400, "x" * 30_000,
     "1e999", ".inf", ".nan", "-0", "0x1F", "0o17", "1_000", "12:30:45", "9999-12-31", "0001-01-01", "2026-02-29T25:61Z",
-    "\x00", "\x1b[2J", "\x07", "\x85", "\u2028", "\u202e", "\ufeff", "\ufffe", "\ud800", "\U0010ffff", '"\\ud800"', '"\\0"',
-    '"\\x1b[2J"', "&a", "*a", "&a [*a]", "<<: *a", "!!python/object:os.system x", "!x", "!!int x", "!!null", "!!set {a}",
-    "%YAML 1.1", "%TAG ! x", "---", "...", "|", ">-", "?", ":", "-", "#", "'", '"', "\t", "\r", "@", "`", "}", "]", ",",
-    "true", "null", "~", "''", "{}", "[]", "[null]", "{a: 1}", "{1: 2}", "{[a]: b}", "[[a]]", "- a",
-    "0 min", "2 to 1 min", "999999999 days", "٣ min", "1,000 h", "½", "²", "P1Y", "PT1H", "-5 C", "9999 C", "200 to 100 C",
-    "oven", "oven at 180 C", "nowhere", "hot", "fridge, 0 litres", "9 rings", "nothing", "cut the leeks", "serve Main",
-    "0:00", "25:00", "13 pm", "sat", "366 days before", "2200-12-31", "1970-01-01", "10 min after Main", "Europe", "UTC",
+    "\x00", "\x1b[2J", "\x07", "\x85", "\u2028", "\u202e", "\ufeff", "\ufffe", "\ud800", "\U0010ffff", ":" * 99,
+    '"\\ud800"', '"\\0"', '"\\x1b[2J"', "&a", "*a", "&a [*a]", "<<: *a", "!!python/object:os.system x", "!x",
+    "!!int x", "!!null", "!!set {a}", "%YAML 1.1", "%TAG ! x", "---", "...", "|", ">-", "?", ":", "-", "#", "'", '"',
+    "\t", "\r", "@", "`", "}", "]", ",", "true", "null", "~", "''", "{}", "[]", "[null]", "{a: 1}", "{1: 2}",
+    "{[a]: b}", "[[a]]", "- a", "0 min", "2 to 1 min", "999999999 days", "٣ min", "1,000 h", "½", "²", "P1Y", "PT1H",
+    "-5 C", "9999 C", "200 to 100 C", "oven", "oven at 180 C", "nowhere", "hot", "fridge, 0 litres", "9 rings",
+    "nothing", "cut the leeks", "serve Main", "0:00", "25:00", "13 pm", "sat", "366 days before", "2200-12-31",
+    "1970-01-01", "10 min after Main", "Europe", "UTC",
 ]  # fmt: skip
-
-Draw = Callable[[st.SearchStrategy[int]], int]
 
 
 @st.composite
@@ -63,7 +60,7 @@ def mutated(draw: st.DrawFn, text: str) -> str:
             case "cut":
                 lines[at] = lines[at][: draw(st.integers(0, len(lines[at])))]
             case "join":
-                lines[at] += lines.pop(other) if other != at else ""
+                lines[at] += lines[other].strip()
     return "\n".join(lines)
 
 
@@ -102,11 +99,12 @@ def test_the_bundled_plan_with_a_few_lines_spoilt_is_read_or_refused_with_places
     assert ends_well(text)
 
 
-KEYS = st.sampled_from(
-    "event date zone arrive guests kitchen hands courses jobs course at dishes dish steps step takes on after x or".split()
-)
+KEYS = st.sampled_from([
+    "event", "date", "zone", "arrive", "guests", "kitchen", "hands", "courses", "jobs", "course", "at", "dishes",
+    "dish", "steps", "step", "takes", "on", "after", "keeps", "or", "ovens", "tools", "hours",
+])  # fmt: skip
 YAML_LIKE = st.recursive(
-    st.sampled_from(NASTY[9:]) | st.text(max_size=8),
+    st.sampled_from(NASTY[8:]) | st.text(max_size=8),
     lambda inner: (
         st.lists(inner, max_size=3).map(lambda found: f"[{', '.join(found)}]")
         | st.dictionaries(KEYS, inner, max_size=4).map(

@@ -1,0 +1,193 @@
+"""The run log: what is written is read back, whatever of it is cut off; damage is told with its line."""
+
+import os
+from datetime import datetime
+from pathlib import Path
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from board.clock import StoppedClock
+from board.evening import open_evening
+from board.log.read import NoLog, read_log
+from board.log.record import BadLine, from_line, to_line
+from board.log.write import LogInUse, RunLog
+from board.run.decide import Done, TakeBack, WriteNote
+from board.run.events import (
+    CallPutOff,
+    CallRaised,
+    CoursePushed,
+    EveningOpened,
+    Event,
+    LookedIn,
+    NoteWritten,
+    StepFinished,
+    StepLeftOut,
+    StepStarted,
+    TakenBack,
+)
+from board.timetable.run_sheet import RunSheet
+from tests.conftest import at
+
+MOMENT = datetime.fromisoformat("2026-11-28T18:42:07.123456+00:00")
+
+
+def written(sheet: RunSheet) -> list[Event]:
+    return [
+        EveningOpened(n=1, at=MOMENT, rehearsal=True, sheet=sheet),
+        CallRaised(n=2, at=MOMENT, slot="chop", part="start"),
+        StepStarted(n=3, at=MOMENT, slot="chop"),
+        StepFinished(n=4, at=MOMENT, slot="chop"),
+        LookedIn(n=5, at=MOMENT, slot="stew", number=1),
+        CallPutOff(n=6, at=MOMENT, slot="stew", part="end", minutes=5),
+        NoteWritten(n=7, at=MOMENT, text='Größe "½" \x1b[2J [b]\n\u202e', slot=None),
+        CoursePushed(n=8, at=MOMENT, course="Stew", minutes=10),
+        StepLeftOut(n=9, at=MOMENT, slot="sauce"),
+        TakenBack(n=10, at=MOMENT, targets=(9,)),
+    ]
+
+
+def test_every_kind_of_event_comes_back_as_it_was(little: RunSheet) -> None:
+    for event in written(little):
+        line = to_line(event)
+
+        assert from_line(line) == event
+        assert line.count(b"\n") == 1
+        assert b"\x1b" not in line
+
+
+@settings(max_examples=200, deadline=None)
+@given(data=st.data())
+def test_every_cut_of_a_log_reads_as_a_beginning_of_it(data: st.DataObject) -> None:
+    sheet = RunSheet("x", "UTC", "0", "2026-11-28", MOMENT, (), ())
+    events = written(sheet)
+    lines = [to_line(event) for event in events]
+    whole = b"".join(lines)
+    cut = data.draw(st.integers(len(lines[0]), len(whole)))
+
+    contents = read_log(whole[:cut], "evening.jsonl")
+
+    assert [contents.opened, *contents.events] == events[: 1 + len(contents.events)]
+    assert contents.sound_bytes <= cut
+    assert (contents.dropped is None) == (contents.sound_bytes == cut)
+
+
+def test_a_flipped_bit_in_the_middle_is_told_with_its_line(little: RunSheet) -> None:
+    lines = [to_line(event) for event in written(little)]
+    lines[3] = lines[3].replace(b"chop", b"chip")
+
+    with pytest.raises(NoLog, match=r"evening\.jsonl:4: .*checksum"):
+        read_log(b"".join(lines), "evening.jsonl")
+
+
+def test_a_lost_line_is_noticed(little: RunSheet) -> None:
+    lines = [to_line(event) for event in written(little)]
+    del lines[4]
+
+    with pytest.raises(NoLog, match=r":5: .*event 6 where 5 belongs"):
+        read_log(b"".join(lines), "evening.jsonl")
+
+
+@pytest.mark.parametrize("data", [b"", b"hello\n", b"{}\n", b"\x00\xff" * 40, b'{"event":"StepStarted","n":1}\n'])
+def test_what_is_no_log_is_refused(data: bytes) -> None:
+    with pytest.raises(NoLog):
+        read_log(data, "x")
+
+
+def test_a_log_of_a_newer_format_is_refused(little: RunSheet) -> None:
+    newer = to_line(EveningOpened(n=1, at=MOMENT, rehearsal=False, sheet=little, format=99))
+
+    with pytest.raises(BadLine, match="newer"):
+        from_line(newer)
+
+
+def test_an_evening_is_gone_on_with_where_it_stopped(tmp_path: Path, little: RunSheet) -> None:
+    path = tmp_path / "evening.jsonl"
+    clock = StoppedClock(at("17:00"))
+    log = RunLog(path)
+    evening = open_evening(little, clock, log, rehearsal=False)
+    evening.tick()
+    evening.wish(Done("chop", "start"))
+    evening.wish(WriteNote("began late"))
+    before = evening.state
+    log.close()
+
+    again = RunLog(path)
+    resumed = open_evening(little, clock, again, rehearsal=False)
+
+    assert resumed.state.steps == before.steps
+    assert resumed.state.notes == before.notes
+    assert resumed.wish(TakeBack()) is None
+    again.close()
+
+
+def test_a_torn_tail_is_cut_off_and_written_over(tmp_path: Path, little: RunSheet) -> None:
+    path = tmp_path / "evening.jsonl"
+    clock = StoppedClock(at("17:00"))
+    log = RunLog(path)
+    open_evening(little, clock, log, rehearsal=False).tick()
+    log.close()
+    sound = path.read_bytes()
+    path.write_bytes(sound + b'{"event":"StepSta')
+
+    again = RunLog(path)
+    assert again.contents is not None
+    assert again.contents.dropped is not None
+    open_evening(little, clock, again, rehearsal=False)
+    again.close()
+
+    assert path.read_bytes().startswith(sound)
+    assert read_log(path.read_bytes(), "x").dropped is None
+
+
+def test_a_second_board_is_refused(tmp_path: Path, little: RunSheet) -> None:
+    path = tmp_path / "evening.jsonl"
+    log = RunLog(path)
+    open_evening(little, StoppedClock(at("17:00")), log, rehearsal=False)
+
+    with pytest.raises(LogInUse):
+        RunLog(path)
+    log.close()
+    RunLog(path).close()
+
+
+def test_an_answer_is_on_the_disk_before_it_counts(
+    tmp_path: Path, little: RunSheet, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    path = tmp_path / "evening.jsonl"
+    log = RunLog(path)
+    evening = open_evening(little, StoppedClock(at("17:00")), log, rehearsal=False)
+    evening.tick()
+    order: list[str] = []
+    sync = os.fsync
+
+    def seen(handle: int) -> None:
+        order.append(f"synced {evening.state.steps['chop'].status}")
+        sync(handle)
+
+    monkeypatch.setattr(os, "fsync", seen)
+    evening.wish(Done("chop", "start"))
+
+    assert order == ["synced to-come"]
+    assert evening.state.steps["chop"].status == "under-way"
+    assert b'"StepStarted"' in path.read_bytes()
+    log.close()
+
+
+def test_an_answer_that_cannot_be_kept_has_not_happened(
+    tmp_path: Path, little: RunSheet, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    log = RunLog(tmp_path / "evening.jsonl")
+    evening = open_evening(little, StoppedClock(at("17:00")), log, rehearsal=False)
+    evening.tick()
+
+    def full(handle: int, data: object) -> int:
+        raise OSError(28, "No space left on device")
+
+    monkeypatch.setattr(os, "write", full)
+    with pytest.raises(OSError, match="No space left"):
+        evening.wish(Done("chop", "start"))
+
+    assert evening.state.steps["chop"].status == "to-come"
+    log.close()

@@ -1,0 +1,184 @@
+"""What the board shows: countdowns, calls in words, ribbons of the right width, how the evening stands."""
+
+from datetime import timedelta
+from zoneinfo import ZoneInfo
+
+import msgspec
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from rich.cells import cell_len
+
+from board import words
+from board.run.decide import Done, Push
+from board.timetable.run_sheet import RunSheet
+from board.view.board import BoardView, Viewer
+from board.view.countdown import countdown, length
+from board.view.push import push_lines
+from board.view.ribbon import LABEL_WIDTH, ribbons
+from tests.conftest import Host, at
+
+
+@pytest.mark.parametrize(
+    ("seconds", "shown"),
+    [(270, "04:30"), (0, "00:00"), (0.2, "00:01"), (59.5, "01:00"), (3599, "59:59"), (3600, "1:00:00"),
+     (-1, "-00:01"), (-130.5, "-02:11"), (-3700, "-1:01:40")],
+)  # fmt: skip
+def test_countdowns(seconds: float, shown: str) -> None:
+    assert countdown(seconds) == shown
+
+
+@given(st.integers(0, 5999))
+def test_a_countdown_under_an_hour_is_five_wide(seconds: int) -> None:
+    assert len(countdown(seconds)) == (5 if seconds < 3600 else 7)
+
+
+def test_lengths_in_words() -> None:
+    assert [length(s) for s in (0, 59, 60, 3599, 3600, 5400)] == [
+        "under a minute", "under a minute", "1 min", "59 min", "1 h 00", "1 h 30",
+    ]  # fmt: skip
+
+
+def view(host: Host, clock: str) -> BoardView:
+    return Viewer(host.evening.sheet).view(host.at(clock))
+
+
+def test_before_the_first_call_the_host_is_told_how_long_they_are_free(host: Host) -> None:
+    shown = view(host, "16:58")
+
+    assert shown.headline == words.free_until("17:00")
+    assert "2 min" in shown.detail
+    assert "Chop" in shown.detail
+    assert shown.standing == words.IN_HAND
+
+
+def test_a_due_call_is_told_in_the_plans_own_words_with_place_and_length(host: Host) -> None:
+    host.at("17:00")
+    host.answer("chop")
+    host.at("17:20")
+    host.answer("chop")
+    host.at("17:30")
+
+    call = view(host, "17:31").due[0]
+
+    assert call.headline == "Stew on"
+    assert call.detail == "stovetop · 1 ring · 1 h 00 · Stew"
+    assert call.countdown == "called 01:00 ago"
+    assert call.answer == words.DONE_BEGIN
+
+
+def test_the_end_call_says_what_to_look_for_and_the_core_temperature(host: Host) -> None:
+    host.at("17:00")
+    host.answer("chop")
+    host.at("17:20")
+    host.answer("chop")
+    host.at("17:30")
+    host.answer("stew")
+
+    call = next(c for c in view(host, "18:30").due if c.key[1] == "end")
+
+    assert call.look_for == "look for: tender"
+    assert "core 74 °C (165 °F)" in call.detail  # 74 °C × 9/5 + 32 = 165.2 °F
+
+
+def test_while_hands_are_on_something_the_board_says_so(host: Host) -> None:
+    host.at("17:00")
+    host.answer("chop")
+
+    shown = view(host, "17:05")
+
+    assert shown.headline == "Chop"
+    assert "15:00" in shown.detail
+    assert shown.busy == ("chop", "end", 0)
+
+
+def test_standing_goes_from_in_hand_over_tight_to_behind(host: Host) -> None:
+    assert view(host, "17:00").standing == words.IN_HAND
+    # chop begun at 17:35 makes the course 5 late, within the 10 it may slip: tight; at 17:45, 15 late: behind.
+    assert view(host, "17:35").standing == words.TIGHT
+    assert view(host, "17:45").standing == words.BEHIND
+
+
+def test_a_push_by_the_host_is_not_being_behind(host: Host) -> None:
+    host.at("17:00")
+    host.wish(Push("Stew", 30))
+    host.wish(Done("chop", "start"))
+
+    shown = view(host, "17:01")
+
+    assert shown.standing == words.IN_HAND
+    assert shown.course is not None
+    assert shown.course.detail == "19:00 → 19:30, 30 min late"
+
+
+def test_a_push_tells_each_course_before_and_after_and_what_would_stand_too_long(host: Host) -> None:
+    for clock, id_ in (("17:00", "chop"), ("17:20", "chop"), ("17:30", "stew"), ("18:30", "stew")):
+        host.at(clock)
+        host.answer(id_)
+    before = host.at("18:32").forecast
+    after = host.evening.what_if(Push("Stew", 20))
+    assert not hasattr(after, "words")
+
+    lines = push_lines(Viewer(host.evening.sheet), before, after)  # type: ignore[arg-type]
+
+    # The stew was done 18:30; the serving moves from 18:50 to 19:10, so it will have stood 40 of 30 minutes.
+    assert lines == ["Stew: 19:00 → 19:20, 20 min late", "stew will have stood 40 of 30 min"]
+
+
+@pytest.mark.parametrize(("width", "height"), [(60, 7), (80, 7), (120, 14), (160, 20)])
+@pytest.mark.parametrize("clock", ["16:58", "17:10", "17:31", "18:29", "18:55", "19:40"])
+def test_ribbons_keep_their_width_and_put_now_at_a_fixed_column(
+    host: Host, width: int, height: int, clock: str
+) -> None:
+    present = host.at(clock)
+    sheet = host.evening.sheet
+
+    rows = ribbons(sheet, present.state, present.forecast, width, height, ZoneInfo("UTC"))
+
+    assert len(rows) <= height
+    for row in rows:
+        assert sum(cell_len(text) for text, _ in row) == width
+    assert f"┃{clock}" in "".join(text for text, _ in rows[0])
+    column = "".join(text for text, _ in rows[0]).index("┃")
+    assert column == LABEL_WIDTH + int(12 / 102 * (width - LABEL_WIDTH))
+
+
+def test_what_is_under_way_carries_its_own_countdown(host: Host) -> None:
+    host.at("17:00")
+    host.answer("chop")
+    present = host.at("17:05")
+
+    rows = ribbons(host.evening.sheet, present.state, present.forecast, 120, 14, ZoneInfo("UTC"))
+
+    text = "\n".join("".join(t for t, _ in row) for row in rows)
+    assert "15:00 chop" in text
+
+
+def test_foreign_text_is_shown_harmless_and_aligned(little: RunSheet) -> None:
+    nasty = "\x1b[2J[b]soup[/]\u202e\x9b 餃子 🥟 " + "x" * 300
+    slots = tuple(
+        msgspec.structs.replace(s, name=nasty, call=nasty, look_for=nasty) if s.kind == "step" else s
+        for s in little.slots
+    )
+    host = Host(msgspec.structs.replace(little, slots=slots, plan=nasty), at("17:00"))
+    present = host.at("17:05")
+
+    shown = Viewer(host.evening.sheet).view(present)
+    rows = ribbons(host.evening.sheet, present.state, present.forecast, 80, 10, ZoneInfo("UTC"))
+
+    text = str(msgspec.json.encode([c.headline + c.detail for c in shown.due]).decode()) + shown.title
+    drawn = "".join(t for row in rows for t, _ in row)
+    for sign in ("\x1b", "\x9b", "\u202e"):
+        assert sign not in text
+        assert sign not in drawn
+    for row in rows:
+        assert sum(cell_len(t) for t, _ in row) == 80
+
+
+def test_clock_words_name_the_day_when_it_is_another(lantern_sheet: RunSheet) -> None:
+    viewer = Viewer(lantern_sheet)
+    friday = lantern_sheet.slots[0].start
+
+    assert viewer.clock(friday, friday) == viewer.local(friday).strftime("%H:%M")
+    assert viewer.clock(lantern_sheet.arrive, friday) == "Sat 18:30"
+    assert viewer.clock(friday + timedelta(minutes=1), friday) == viewer.local(friday + timedelta(minutes=1)).strftime("%H:%M")

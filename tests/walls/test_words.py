@@ -1,0 +1,51 @@
+"""What stands on a screen comes from one place: no file of screens or view holds words of its own."""
+
+import ast
+import re
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+BOARD = Path(__file__).parents[2] / "board"
+FILES = sorted([*(BOARD / "screens").glob("*.py"), *(BOARD / "view").glob("*.py"), BOARD / "playthrough.py"])
+
+# Names of things (ids, style classes, keys, colours, file names, formats, markup without words) are no words.
+LABEL = re.compile(r"[A-Z]|[a-z]{2,} [a-z]{2,}")
+STYLE = re.compile(r"(?:bold|dim|italic|reverse|on|#[0-9a-f]{6}|\s)+|\[.*\]|.*\.tcss")
+
+
+def literals(file: Path) -> Iterator[tuple[int, str]]:
+    """Strings of a file that are neither docstrings nor annotations nor types' words."""
+    tree = ast.parse(file.read_text(encoding="utf-8"))
+    skipped = set()
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Module | ast.ClassDef | ast.FunctionDef | ast.AsyncFunctionDef) and node.body:
+            first = node.body[0]
+            if isinstance(first, ast.Expr) and isinstance(first.value, ast.Constant):
+                skipped.add(id(first.value))
+        if isinstance(node, ast.Call) and getattr(node.func, "id", "") == "Binding":
+            skipped |= {id(argument) for argument in node.args}
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Constant) and isinstance(node.value, str) and id(node) not in skipped:
+            yield node.lineno, node.value
+
+
+@pytest.mark.parametrize("file", FILES, ids=lambda file: f"{file.parent.name}/{file.name}")
+def test_no_words_but_those_of_the_word_list(file: Path) -> None:
+    wordy = [
+        f"{file.name}:{line}: {text!r}"
+        for line, text in literals(file)
+        if LABEL.search(text) and not STYLE.fullmatch(text) and text not in ("UTC",)
+    ]
+
+    assert wordy == []
+
+
+def test_the_guard_itself_would_see_a_word(tmp_path: Path) -> None:
+    bad = tmp_path / "bad.py"
+    bad.write_text('"""Doc words are fine."""\nlabel = "Free till then"\nother = "keep it warm"\nfine = "call-panel"\n')
+
+    found = [text for _, text in literals(bad) if LABEL.search(text)]
+
+    assert found == ["Free till then", "keep it warm"]
