@@ -207,7 +207,7 @@ def uses(what: str, amount: float) -> str:
         return "1 ring" if amount == 1 else f"{amount:g} rings"
     if what in ("fridge", "freezer"):
         return "1 litre" if amount == 1 else f"{amount:g} litres"
-    return what if amount == 1 else f"{amount:g} {what}"
+    return what if amount == 1 else f"{amount:g} × {what}"
 
 
 def setting(oven: str, celsius: int) -> str:

@@ -53,7 +53,10 @@ class _Refused(MarkedYAMLError):
 class _PlainComposer(Composer):
     """Composes nodes, but follows no alias and goes down no further than `DEEPEST` levels."""
 
-    levels = 0
+    def __init__(self, loader: Any = None) -> None:
+        super().__init__(loader)
+        self.warn_double_anchors = False  # an anchor means nothing where no alias is followed
+        self.levels = 0
 
     def compose_node(self, parent: Any, index: Any) -> Any:
         event = self.parser.peek_event()

@@ -109,5 +109,5 @@ class KeyBar(Static):
         parts: list[Content] = []
         for key, name, _ in keys:
             action = f"screen.{ACTIONS[key]}"
-            parts.append(Content.from_markup(f"[@click={action}][bold #f2c879]$key[/] $name[/]", key=key, name=name))
+            parts.append(Content.from_markup(f"[@click={action}][bold #f2c879]$key[/] $name[/]", key=key, name=name))
         self.update(Content("  ").join(parts))

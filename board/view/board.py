@@ -132,9 +132,8 @@ class Viewer:
 
     def detail(self, slot: Slot, call: Call) -> str:
         """Where the thing is, at what heat, how long, of which dish."""
-        pieces = [words.LANES[slot.lane].lower()]
-        if slot.kind == "heat":
-            pieces = []
+        in_oven = any(use.celsius is not None for use in slot.uses)
+        pieces = [] if in_oven else [words.LANES[slot.lane].lower()]
         for use in sorted(slot.uses, key=lambda use: use.celsius is None):
             pieces.append(
                 words.setting(use.what, use.celsius) if use.celsius is not None else words.uses(use.what, use.amount)

@@ -80,6 +80,13 @@ def test_what_editors_put_before_a_plan_does_no_harm(mark: str) -> None:
     assert isinstance(read_plan(mark + SOUND.lstrip(), "supper.yaml"), PlanFile)
 
 
+def test_anchors_alone_do_no_harm(recwarn: pytest.WarningsRecorder) -> None:
+    text = SOUND.replace("zone: ", "zone: &x ").replace("date: ", "date: &x ")
+
+    assert isinstance(read_plan(text.lstrip(), "supper.yaml"), PlanFile)
+    assert not recwarn
+
+
 def test_lines_may_end_as_on_any_system() -> None:
     """YAML 1.2.2, 5.4: line feed, carriage return, or both."""
     for line_end in ("\n", "\r\n", "\r"):

@@ -21,7 +21,7 @@ jobs:
 SMALL = SOUND.lstrip() + RICHER.lstrip()
 
 NASTY = [
-    "[" * 900, "{" * 900, "- " * 3000, "? " * 3000, "[{a: " * 900, "9" * 5000, "-" + "9" * 400, "x" * 30_000,
+    "[" * 200, "{" * 200, "- " * 3000, "? " * 3000, "[{a: " * 100, "9" * 5000, "-" + "9" * 400, "x" * 30_000,
     "1e999", ".inf", ".nan", "-0", "0x1F", "0o17", "1_000", "12:30:45", "9999-12-31", "0001-01-01", "2026-02-29T25:61Z",
     "\x00", "\x1b[2J", "\x07", "\x85", "\u2028", "\u202e", "\ufeff", "\ufffe", "\ud800", "\U0010ffff", ":" * 99,
     '"\\ud800"', '"\\0"', '"\\x1b[2J"', "&a", "*a", "&a [*a]", "<<: *a", "!!python/object:os.system x", "!x",
@@ -38,7 +38,7 @@ NASTY = [
 def mutated(draw: st.DrawFn, text: str) -> str:
     """The text with a few lines lost, doubled, swapped, moved, or with something strange put into them."""
     lines = text.split("\n")
-    for _ in range(draw(st.integers(1, 4))):
+    for _ in range(draw(st.integers(1, 3))):
         at, other = (draw(st.integers(0, len(lines) - 1)) for _ in range(2))
         match draw(st.sampled_from(["lose", "double", "swap", "indent", "value", "key", "insert", "cut", "join"])):
             case "lose" if len(lines) > 1:

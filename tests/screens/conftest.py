@@ -1,0 +1,54 @@
+"""The board under Pilot: a stopped or virtual clock, a chime that records, keys that never bounce."""
+
+from collections.abc import Iterator
+
+import pytest
+
+from board.screens import live
+from board.screens.app import BoardApp
+from board.timetable.run_sheet import RunSheet
+from tests.conftest import Host, at
+
+
+class Recorder:
+    def __init__(self) -> None:
+        self.rung = 0
+
+    def ring(self) -> None:
+        self.rung += 1
+
+
+@pytest.fixture(autouse=True)
+def _keys_never_bounce(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(live, "SETTLE_SECONDS", 0.001)
+
+
+@pytest.fixture
+def kitchen(little: RunSheet) -> Iterator["Kitchen"]:
+    yield Kitchen(little, "16:58")
+
+
+class Kitchen:
+    """The little supper on a board."""
+
+    def __init__(self, sheet: RunSheet, clock: str) -> None:
+        self.host = Host(sheet, at(clock))
+        self.chime = Recorder()
+        self.app = BoardApp(self.host.evening, chime=self.chime)
+
+    def set(self, clock: str) -> None:
+        self.host.clock.set(at(clock))
+        self.app.live.tick()
+
+    def shown(self) -> str:
+        """Every character on the screen."""
+        return screen_text(self.app)
+
+    def status(self, id_: str) -> str:
+        return self.host.evening.state.steps[id_].status
+
+
+def screen_text(app: BoardApp) -> str:
+    width, height = app.size
+    lines = app.screen._compositor.render_strips()
+    return "\n".join("".join(segment.text for segment in strip) for strip in lines[:height])[: (width + 1) * height]

@@ -1,0 +1,316 @@
+"""Every key of the board, by Pilot: key → wish → state → screen."""
+
+import pytest
+
+from board import words
+from board.run.events import NoteWritten
+from board.screens.ask import HelpScreen, LeaveScreen, NoteScreen, PushScreen
+from board.screens.live import LiveScreen
+from tests.screens.conftest import Kitchen
+
+SIZE = (120, 36)
+
+
+async def test_before_the_first_call_the_board_says_how_long_the_host_is_free(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+
+        assert "No hands needed for 2 min" in kitchen.shown()
+        assert kitchen.chime.rung == 0
+
+
+async def test_a_call_rings_once_and_space_answers_it(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        kitchen.set("17:00")
+        kitchen.set("17:01")
+        await pilot.pause()
+        assert kitchen.chime.rung == 1
+        assert "space begun" in kitchen.shown()
+
+        await pilot.press("space")
+
+        assert kitchen.status("chop") == "under-way"
+        await pilot.pause(0.01)
+        kitchen.set("17:20")
+        await pilot.press("enter")
+        assert kitchen.status("chop") == "finished"
+
+
+async def test_space_ends_what_hands_are_on_before_it_is_called(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        kitchen.set("17:00")
+        await pilot.press("space")
+        await pilot.pause(0.01)
+        kitchen.set("17:12")
+
+        await pilot.press("space")
+
+        assert kitchen.status("chop") == "finished"
+
+
+async def test_a_key_that_bounces_answers_once(kitchen: Kitchen, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("board.screens.live.SETTLE_SECONDS", 30.0)
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        kitchen.set("17:00")
+
+        await pilot.press("space", "space", "space")
+
+        assert kitchen.status("chop") == "under-way"
+
+
+async def test_with_nothing_called_space_does_nothing_and_says_so(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+
+        await pilot.press("space")
+        await pilot.pause()
+
+        assert kitchen.status("chop") == "to-come"
+        assert words.NO_CALL in kitchen.shown()
+
+
+async def test_something_to_come_can_be_chosen_and_begun_early(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+
+        await pilot.press("down")
+        await pilot.pause()
+        assert words.NOT_YET_DUE in kitchen.shown()
+        await pilot.press("space")
+
+        assert kitchen.status("chop") == "under-way"
+
+
+async def test_what_cannot_be_done_says_why(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+
+        await pilot.press("down", "down", "space")  # the stew, whose chopping is not done
+        await pilot.pause()
+
+        assert kitchen.status("stew") == "to-come"
+        assert "waits for: chop" in kitchen.shown()
+
+
+async def test_later_and_take_back(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        kitchen.set("17:00")
+
+        await pilot.press("l")
+        assert kitchen.host.evening.state.steps["chop"].put_off is not None
+        await pilot.press("u")
+
+        assert kitchen.host.evening.state.steps["chop"].put_off is None
+
+
+async def test_leave_out(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        kitchen.set("17:00")
+
+        await pilot.press("x")
+
+        assert kitchen.status("chop") == "left-out"
+
+
+async def test_arrived_seated_and_cleared(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+
+        await pilot.press("a")
+        assert kitchen.status("arrive") == "finished"
+        await pilot.press("a")
+        await pilot.pause()
+        assert words.ARRIVED_ALREADY in kitchen.shown()
+        await pilot.press("s")
+        await pilot.pause()
+        assert words.NOTHING_TO_SEAT in kitchen.shown()
+        await pilot.press("c")
+        await pilot.pause()
+        assert words.NOTHING_TO_CLEAR in kitchen.shown()
+
+
+async def test_push_shows_its_cost_first_and_is_taken_with_enter(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+
+        await pilot.press("p")
+        await pilot.pause()
+        assert isinstance(kitchen.app.screen, PushScreen)
+        assert "Stew: 19:00 → 19:10, 10 min late" in kitchen.shown()
+        await pilot.press("right")
+        await pilot.pause()
+        assert "Stew: 19:00 → 19:15, 15 min late" in kitchen.shown()
+        assert kitchen.host.evening.state.pushed == {}
+        await pilot.press("enter")
+
+        assert kitchen.host.evening.state.pushed == {"Stew": 15}
+
+
+async def test_push_can_be_left_with_escape(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+
+        await pilot.press("p", "escape")
+
+        assert kitchen.host.evening.state.pushed == {}
+        assert isinstance(kitchen.app.screen, LiveScreen)
+
+
+async def test_a_note_is_kept_as_typed_markup_and_all(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        kitchen.set("17:00")
+
+        await pilot.press("n")
+        await pilot.pause()
+        assert isinstance(kitchen.app.screen, NoteScreen)
+        await pilot.press(*"salt [/b] it", "enter")
+        await pilot.pause()
+
+        note = kitchen.host.evening.state.notes[0]
+        assert (note.text, note.slot) == ("salt [/b] it", "chop")
+        assert isinstance(kitchen.host.evening.state.history[-1], NoteWritten)
+
+
+async def test_help_fits_the_smallest_usual_window(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+
+        await pilot.press("question_mark")
+        await pilot.pause()
+
+        assert isinstance(kitchen.app.screen, HelpScreen)
+        for key, _, meaning in words.KEYS_EVENING:
+            assert f"{key:>7}  {meaning}" in kitchen.shown()
+        assert words.HELP_SIGNS[-1][1] in kitchen.shown()
+        await pilot.press("escape")
+        assert isinstance(kitchen.app.screen, LiveScreen)
+
+
+async def test_bell_off_is_shown_and_silent(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+
+        await pilot.press("b")
+        kitchen.set("17:00")
+        await pilot.pause()
+
+        assert kitchen.chime.rung == 0
+        assert words.BELL_OFF in kitchen.shown()
+
+
+@pytest.mark.parametrize("key", ["q", "ctrl+q"])
+async def test_leaving_is_asked_for(kitchen: Kitchen, key: str) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+
+        await pilot.press(key)
+        await pilot.pause()
+        assert isinstance(kitchen.app.screen, LeaveScreen)
+        await pilot.press("escape")
+        await pilot.pause()
+        assert isinstance(kitchen.app.screen, LiveScreen)
+        await pilot.press(key)
+        await pilot.pause()
+        await pilot.press("e")
+        await pilot.pause()
+
+        assert kitchen.host.evening.state.closed
+
+
+async def test_rehearsal_keys_do_nothing_on_a_real_evening(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+
+        await pilot.press("j", "h", "full_stop")
+        await pilot.pause()
+
+        assert words.ONLY_REHEARSAL in kitchen.shown()
+
+
+async def test_zoom_changes_the_ribbons(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        before = kitchen.shown()
+
+        await pilot.press("z")
+        await pilot.pause()
+
+        assert kitchen.shown() != before
+
+
+async def test_a_log_that_cannot_be_written_is_told_and_the_board_goes_on(
+    kitchen: Kitchen, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def full(events: object) -> None:
+        raise OSError(28, "No space left on device")
+
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        kitchen.set("17:00")
+        keep = kitchen.host.evening.keeper.append
+        monkeypatch.setattr(kitchen.host.evening.keeper, "append", full)
+
+        await pilot.press("space")
+        await pilot.pause()
+        assert "No space left on device" in kitchen.shown()
+        assert kitchen.status("chop") == "to-come"
+        monkeypatch.setattr(kitchen.host.evening.keeper, "append", keep)
+        await pilot.pause(0.01)
+        await pilot.press("space")
+
+        assert kitchen.status("chop") == "under-way"
+
+
+@pytest.mark.parametrize("size", [(60, 18), (80, 24), (120, 36), (160, 50), (30, 8)])
+async def test_the_call_is_readable_at_every_size(kitchen: Kitchen, size: tuple[int, int]) -> None:
+    async with kitchen.app.run_test(size=size) as pilot:
+        await pilot.pause()
+        kitchen.set("17:00")
+        await pilot.pause()
+
+        text = kitchen.shown()
+        # CHOP in letters three rows high (the font's own strokes), or the plain word where there is no room.
+        assert "┏━╸╻ ╻┏━┓┏━┓" in text or "Chop" in text
+
+
+async def test_a_mouse_presses_the_keys_of_the_bar(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        lines = kitchen.shown().splitlines()
+        row = next(number for number, line in enumerate(lines) if "? help" in line)
+
+        await pilot.click(offset=(lines[row].index("? help") + 3, row))
+        await pilot.pause()
+
+        assert isinstance(kitchen.app.screen, HelpScreen)
+
+
+async def test_markup_and_escapes_of_a_plan_never_reach_the_screen(little: object) -> None:
+    import msgspec
+
+    from board.timetable.run_sheet import RunSheet
+
+    assert isinstance(little, RunSheet)
+    nasty = "so[/]up [b]x\x1b]0;X\x07\x1b[2J\u202e"
+    slots = tuple(msgspec.structs.replace(s, name=nasty, call=nasty) if s.kind == "step" else s for s in little.slots)
+    courses = tuple(msgspec.structs.replace(c, name=nasty) for c in little.courses)
+    kitchen = Kitchen(msgspec.structs.replace(little, slots=slots, plan=nasty, courses=courses), "17:00")
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        text = kitchen.shown()
+        await pilot.press("n")
+        await pilot.pause()
+        note = kitchen.shown()
+        await pilot.press("escape", "p")
+        await pilot.pause()
+
+        for shown in (text, note, kitchen.shown()):
+            assert "\x1b" not in shown
+            assert "\u202e" not in shown
+        assert "so[/]up [b]x" in text
