@@ -6,7 +6,7 @@ here and are filled, and listed, in `assume.py`; so a Plan says only what its ho
 
 import re
 from datetime import date
-from typing import Annotated, Any
+from typing import Annotated, Any, Literal
 
 from pydantic import AfterValidator, BaseModel, BeforeValidator, ConfigDict, Field, model_validator
 
@@ -200,10 +200,9 @@ class Job(Work):
 
     job: Words
 
-    @model_validator(mode="before")
-    @classmethod
-    def _one_line(cls, value: Any) -> Any:
-        return {"job": value} if isinstance(value, str) else value
+
+def _read_job(value: Any) -> Any:
+    return {"job": value} if isinstance(value, str) else value
 
 
 class Dish(PlanModel):
@@ -254,6 +253,20 @@ def parse_course_time(text: str) -> dict[str, object]:
     return {"after": after}
 
 
+def _yes_no(text: str) -> bool:
+    """YAML 1.2 leaves `yes` a word; hosts write it all the same."""
+    if text.lower() in ("yes", "no"):
+        return text.lower() == "yes"
+    raise ValueError(f"{text!r} is neither yes nor no; write yes or no")
+
+
+def _read_yes_no(value: Any) -> Any:
+    return _yes_no(value) if isinstance(value, str) else value
+
+
+YesNo = Annotated[bool, BeforeValidator(_read_yes_no, json_schema_input_type=bool | Literal["yes", "no"])]
+
+
 class Course(PlanModel):
     """What is served together. `serve` and `clear` are the minutes to plate and carry, and to take away."""
 
@@ -263,7 +276,7 @@ class Course(PlanModel):
     may_slip: Minutes | None = None
     serve: Minutes | None = None
     clear: Minutes | None = None
-    standing: bool = False
+    standing: YesNo = False
     dishes: list[Dish] = Field(min_length=1)
 
 
@@ -286,7 +299,7 @@ class Plan(PlanModel):
     kitchen: Kitchen = Kitchen()
     hands: dict[str, Hand] = Field(min_length=1)
     courses: list[Course] = Field(min_length=1)
-    jobs: list[Job] = []
+    jobs: list[Annotated[Job, BeforeValidator(_read_job, json_schema_input_type=str | Job)]] = []
 
     @property
     def guest_count(self) -> int:

@@ -75,7 +75,6 @@ class LiveScreen(Screen[None]):
         yield self.keys
 
     def on_mount(self) -> None:
-        self.keys.show_keys((*words.KEYS_EVENING, *(words.KEYS_REHEARSAL if self.virtual else ())))
         self.call_after_refresh(self.tick)
         # Ticks are never counted: each asks the clock anew.
         self.set_interval(REHEARSAL_TICK_SECONDS if self.virtual else TICK_SECONDS, self.tick)
@@ -83,7 +82,11 @@ class LiveScreen(Screen[None]):
             self.say(self.greeting)
 
     def on_resize(self) -> None:
-        self.call_after_refresh(self.redraw)
+        self.call_after_refresh(self._fit)
+
+    def _fit(self) -> None:
+        self.keys.show_keys((*words.KEYS_EVENING, *(words.KEYS_REHEARSAL if self.virtual else ())))
+        self.redraw()
 
     # --- the tick --------------------------------------------------------------------------------------------
     def tick(self) -> None:

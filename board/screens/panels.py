@@ -15,6 +15,9 @@ from board.view.board import BoardView, CallView
 from board.view.ribbon import Row
 
 
+KEY_GAP = 2
+
+
 class Top(Horizontal):
     """The clock, the next course's countdown and how the evening stands."""
 
@@ -59,7 +62,10 @@ class CallPanel(Static):
             title, lines = view.headline, [view.detail]
         else:
             when = chosen.countdown if is_due else words.NOT_YET_DUE
-            title, lines = chosen.headline, [f"{when} · {chosen.detail}", *([chosen.look_for] if chosen.look_for else [])]
+            title, lines = (
+                chosen.headline,
+                [f"{when} · {chosen.detail}", *([chosen.look_for] if chosen.look_for else [])],
+            )
         others = [call for call in view.due if chosen is None or call.key != chosen.key]
         hint = words.answer_hint(chosen.answer) if chosen else words.BUSY_HINT if view.busy else ""
         also = words.also_waiting([f"{c.sign} {c.headline}" for c in others]) if others else ""
@@ -106,8 +112,15 @@ class KeyBar(Static):
     """The keys, each of which a mouse can press too."""
 
     def show_keys(self, keys: Sequence[tuple[str, str, str]]) -> None:
-        parts: list[Content] = []
+        """Whole keys on each line: one is never torn from its word."""
+        lines: list[list[Content]] = [[]]
+        used = 0
         for key, name, _ in keys:
             action = f"screen.{ACTIONS[key]}"
-            parts.append(Content.from_markup(f"[@click={action}][bold #f2c879]$key[/] $name[/]", key=key, name=name))
-        self.update(Content("  ").join(parts))
+            made = Content.from_markup(f"[@click={action}][bold #f2c879]$key[/] $name[/]", key=key, name=name)
+            if lines[-1] and used + made.cell_length > self.size.width:
+                lines.append([])
+                used = 0
+            lines[-1].append(made)
+            used += made.cell_length + KEY_GAP
+        self.update(Content("\n").join(Content(" " * KEY_GAP).join(line) for line in lines))

@@ -38,7 +38,7 @@ class Bent:
 
 
 def validate(plan_file: PlanFile, sheet: RunSheet) -> list[str]:
-    """What does not hold, a sentence each. Raises nothing, whatever the sheet says."""
+    """What does not hold, a sentence each; nothing when all does."""
     snags = [*_every_task_stands_once(plan_file, sheet), *_times_can_be_read(plan_file, sheet)]
     if snags:
         return snags  # the other rules count on these
@@ -46,8 +46,9 @@ def validate(plan_file: PlanFile, sheet: RunSheet) -> list[str]:
     snags += _courses_agree(plan_file, sheet)
     snags += _one_person_does_a_slot(plan_file, sheet)
     snags += nobody_is_in_two_places(plan_file.plan, sheet.slots)
-    snags += _waits_are_true(plan_file, sheet)
-    return snags or [*_kept_by_some_reading(plan_file, sheet), *_give_is_exact(sheet)]
+    snags += _snags_of_the_best_reading(plan_file, sheet)
+    false_waits = list(_waits_are_true(plan_file, sheet))
+    return snags + (false_waits or list(_give_is_exact(sheet)))  # what can slip is reckoned from the waits
 
 
 # --- slots --------------------------------------------------------------------------------------------------
@@ -141,17 +142,14 @@ def _clock(plan_file: PlanFile, at: datetime) -> str:
 
 
 # --- what hangs on the ways chosen, and what must be told ---------------------------------------------------
-def _kept_by_some_reading(plan_file: PlanFile, sheet: RunSheet) -> list[str]:
+def _snags_of_the_best_reading(plan_file: PlanFile, sheet: RunSheet) -> list[str]:
     """A sheet does not name the way chosen; where a slot fits several, any combination that holds will do."""
     slots = sheet.by_id()
     fitting = [
         (task, slots[id_], *fitting_ways(plan_file.plan, task, slots[id_]))
         for id_, task in plan_file.filled.tasks.items()
     ]
-    snags = [why for *_, why in fitting if why]
-    if snags:
-        return snags
-    choices = product(*([Done(task, slot, way) for way in ways] for task, slot, ways, _ in fitting))
+    choices = product(*([Done(task, slot, way) for way in ways] for task, slot, ways, _ in fitting if ways))
     best: list[str] | None = None
     for chosen in islice(choices, READINGS_TRIED):
         found = _snags_of(plan_file, sheet, list(chosen))
@@ -159,7 +157,7 @@ def _kept_by_some_reading(plan_file: PlanFile, sheet: RunSheet) -> list[str]:
             best = found
         if not best:
             break
-    return best or []
+    return [why for *_, why in fitting if why] + (best or [])
 
 
 def _snags_of(plan_file: PlanFile, sheet: RunSheet, done: list[Done]) -> list[str]:
@@ -167,7 +165,7 @@ def _snags_of(plan_file: PlanFile, sheet: RunSheet, done: list[Done]) -> list[st
         *_late_courses(sheet),
         *_bent_links(plan_file, sheet),
         *_results_past_their_limit(plan_file, sheet, done),
-        *_hours_broken(plan_file, done),
+        *_hours_broken(plan_file, sheet),
     ]
     return [
         *kitchen_snags(plan_file.plan, plan_file.filled, done, sheet.slots),
@@ -208,7 +206,7 @@ def _results_past_their_limit(plan_file: PlanFile, sheet: RunSheet, done: list[D
     slots = sheet.by_id()
     keeps = {each.slot.id: each.way.keeps for each in done}
     for link in plan_file.filled.links:
-        limit = keeps[link.first]
+        limit = keeps.get(link.first)
         first, second = slots[link.first], slots[link.second]
         stands = whole_minutes(second.start - first.end)
         if limit is not None and stands > limit.minutes:
@@ -216,10 +214,11 @@ def _results_past_their_limit(plan_file: PlanFile, sheet: RunSheet, done: list[D
             yield Bent(words, (first.name,), stands - limit.minutes)
 
 
-def _hours_broken(plan_file: PlanFile, done: list[Done]) -> Iterator[Bent]:
-    for each in done:
-        for sentence in out_of_hours(plan_file.plan, each.task, each.slot):
-            yield Bent(sentence, (each.slot.name,))
+def _hours_broken(plan_file: PlanFile, sheet: RunSheet) -> Iterator[Bent]:
+    slots = sheet.by_id()
+    for id_, task in plan_file.filled.tasks.items():
+        for sentence in out_of_hours(plan_file.plan, task, slots[id_]):
+            yield Bent(sentence, (task.node.name,))
 
 
 # --- waits and give -----------------------------------------------------------------------------------------

@@ -41,7 +41,9 @@ courses:
 BERLIN = ZoneInfo("Europe/Berlin")
 
 
-@pytest.mark.parametrize(("date", "began", "offset"), [("2026-10-25", "Sat 20:00", "+02:00"), ("2026-03-29", "Sat 18:00", "+01:00")])
+@pytest.mark.parametrize(
+    ("date", "began", "offset"), [("2026-10-25", "Sat 20:00", "+02:00"), ("2026-03-29", "Sat 18:00", "+01:00")]
+)
 def test_a_full_day_before_sunday_seven(
     plan_from: Callable[[str], PlanFile], date: str, began: str, offset: str
 ) -> None:

@@ -213,3 +213,30 @@ def test_six_faults_of_shape_and_reference_are_told_at_once_in_the_order_of_the_
     assert [(spot(snag), snag.code) for snag in found] == [
         ("2:7", "P07"), ("11:10", "P07"), ("21:13", "P05"), ("23:17", "P08"), ("26:9", "P07"), ("32:20", "P08"),
     ]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("old", "new"),
+    [
+        ("step: simmer the leeks", "stpe: simmer the leeks"),
+        ("- course: Broth", "- cuorse: Broth"),
+        ("tools: {big pot: 1}", "tools: {big pot: many}"),
+        ("tools: {big pot: 1}", "tools: [big pot]"),
+        ("tools: {big pot: 1}", "tools:"),
+        ("at: 19:15", "at: soon"),
+        ("at: 20:15", "at: soon"),
+        ("arrive: 18:30", "arrive: late"),
+        ("[8 guests]", "eight"),
+        ("on the day: 9:00 - 23:30", "on the day: always"),
+        ("takes: 20 min", "takes:"),
+    ],
+)
+def test_one_fault_brings_no_others_in_its_train(old: str, new: str) -> None:
+    """Everything else refers to what stands beside the fault: a step, a course, a tool, a person."""
+    text = (
+        SOUND + "jobs: [{job: rest, after: simmer the leeks, before: serve Main, who: host, on: 'worktop, big pot'}]\n"
+    )
+    found = read(text.replace(old, new))
+
+    assert isinstance(found, list)
+    assert len(found) == 1, "\n".join(snag.render() for snag in found)

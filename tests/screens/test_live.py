@@ -283,9 +283,9 @@ async def test_a_mouse_presses_the_keys_of_the_bar(kitchen: Kitchen) -> None:
     async with kitchen.app.run_test(size=SIZE) as pilot:
         await pilot.pause()
         lines = kitchen.shown().splitlines()
-        row = next(number for number, line in enumerate(lines) if "? help" in line)
+        row = next(number for number, line in enumerate(lines) if "? help" in line)
 
-        await pilot.click(offset=(lines[row].index("? help") + 3, row))
+        await pilot.click(offset=(lines[row].index("? help") + 3, row))
         await pilot.pause()
 
         assert isinstance(kitchen.app.screen, HelpScreen)

@@ -181,4 +181,6 @@ def test_clock_words_name_the_day_when_it_is_another(lantern_sheet: RunSheet) ->
 
     assert viewer.clock(friday, friday) == viewer.local(friday).strftime("%H:%M")
     assert viewer.clock(lantern_sheet.arrive, friday) == "Sat 18:30"
-    assert viewer.clock(friday + timedelta(minutes=1), friday) == viewer.local(friday + timedelta(minutes=1)).strftime("%H:%M")
+    assert viewer.clock(friday + timedelta(minutes=1), friday) == viewer.local(friday + timedelta(minutes=1)).strftime(
+        "%H:%M"
+    )

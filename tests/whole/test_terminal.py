@@ -1,0 +1,123 @@
+"""The installed command in a real terminal: keys, kill −9, resume. pexpect is the terminal, pyte its screen."""
+
+import os
+import signal
+import sys
+import time
+from collections.abc import Iterator
+from pathlib import Path
+
+import pexpect
+import pyte
+import pytest
+
+from board.log.read import read_log
+from board.run.fold import fold_all
+from board.run.state import State, begin
+from tests.whole.conftest import LANTERN
+
+
+class Terminal:
+    """A process under a pseudo-terminal, and what its screen shows."""
+
+    def __init__(self, words: list[str], size: tuple[int, int], env: dict[str, str]) -> None:
+        self.columns, self.rows = size
+        self.screen = pyte.Screen(self.columns, self.rows)
+        self.stream = pyte.Stream(self.screen)
+        self.process = pexpect.spawn(
+            sys.executable, ["-m", "board", *words], dimensions=(self.rows, self.columns), env=env, encoding="utf-8",
+            timeout=30,
+        )  # fmt: skip
+
+    def look(self, seconds: float = 0.15) -> str:
+        """The screen after reading for a while."""
+        end = time.monotonic() + seconds
+        while time.monotonic() < end:
+            try:
+                self.stream.feed(self.process.read_nonblocking(65536, timeout=0.05))
+            except pexpect.TIMEOUT:
+                continue
+            except pexpect.EOF:
+                break
+        return "\n".join(self.screen.display)
+
+    def wait_for(self, text: str, seconds: float = 30.0) -> str:
+        end = time.monotonic() + seconds
+        while time.monotonic() < end:
+            shown = self.look()
+            if text in shown:
+                return shown
+        raise AssertionError(f"{text!r} never came:\n{shown}")
+
+    def press(self, key: str) -> None:
+        self.process.send(key)
+        self.look(0.6)
+
+    def kill(self) -> None:
+        os.kill(self.process.pid, signal.SIGKILL)
+        self.process.wait()
+
+
+@pytest.fixture
+def env(tmp_path: Path) -> Iterator[dict[str, str]]:
+    here = Path(__file__).parents[2]
+    yield {
+        **os.environ,
+        "HOME": str(tmp_path),
+        "XDG_DATA_HOME": str(tmp_path / "data"),
+        "XDG_CACHE_HOME": str(tmp_path / "cache"),
+        "PYTHONPATH": str(here),
+        "TERM": "xterm-256color",
+        "LANG": "C.UTF-8",
+    }
+
+
+def state_of(log: Path) -> State:
+    contents = read_log(log.read_bytes(), log.name)
+    return fold_all(begin(contents.opened.sheet), [contents.opened, *contents.events])
+
+
+def test_an_evening_killed_twice_goes_on_where_it_stopped(tmp_path: Path, env: dict[str, str]) -> None:
+    log = tmp_path / "evening.jsonl"
+    words = ["rehearse", LANTERN, "--speed", "10", "--from", "18:20", "--log", str(log), "--no-bell"]
+    answered: list[dict[str, str]] = []
+
+    for _ in range(3):
+        board = Terminal(words, (80, 24), env)
+        board.wait_for("in  ")
+        for _ in range(3):
+            board.press("j")
+            board.press(" ")
+        board.press("h")
+        answered.append({id_: step.status for id_, step in state_of(log).steps.items()})
+        board.kill()
+        with log.open("ab") as torn:
+            torn.write(b'{"event":"StepFinished","n":')  # as if it died while writing
+
+    board = Terminal(words, (80, 24), env)
+    board.wait_for("Gone on with")
+    after = {id_: step.status for id_, step in state_of(log).steps.items()}
+    board.press("q")
+    board.press("e")
+    board.process.expect(pexpect.EOF)
+    board.process.close()
+
+    assert after == answered[-1]
+    assert len({tuple(a.items()) for a in answered}) == 3  # each board did get answers in
+    assert board.process.exitstatus == 0
+    assert state_of(log).closed
+
+
+def test_a_second_board_on_the_same_log_is_refused(tmp_path: Path, env: dict[str, str]) -> None:
+    log = tmp_path / "evening.jsonl"
+    words = ["rehearse", LANTERN, "--log", str(log)]
+    first = Terminal(words, (80, 24), env)
+    first.wait_for("in  ")
+
+    second = Terminal(words, (80, 24), env)
+    second.process.expect("another board has this run log open")
+    second.process.expect(pexpect.EOF)
+    second.process.close()
+
+    assert second.process.exitstatus == 1
+    first.kill()
