@@ -6,7 +6,6 @@ and solves them, since a changed rule must never show an old timetable.
 
 import hashlib
 import os
-import tempfile
 from pathlib import Path
 
 import msgspec
@@ -46,6 +45,8 @@ class SheetCache:
             return None
 
     def put(self, sheet: RunSheet) -> None:
+        import tempfile  # only here: opening the board must not wait for it
+
         path = self._path(sheet.digest)
         try:
             self.folder.mkdir(parents=True, exist_ok=True)

@@ -154,6 +154,7 @@ def _sheet(arguments: argparse.Namespace) -> int:
 def _live(arguments: argparse.Namespace) -> int:
     from datetime import timedelta
 
+    _without_collecting()
     from board.clock import WallClock
     from board.desk import Trouble, live_log, sheet_of
     from board.sessions import run_board
@@ -169,6 +170,13 @@ def _live(arguments: argparse.Namespace) -> int:
     return ExitCode.DONE
 
 
+def _without_collecting() -> None:
+    """Python's collector finds nothing while modules load, and looks all the same; the board switches it on again."""
+    import gc
+
+    gc.disable()
+
+
 def _has_terminal() -> bool:
     return sys.stdin.isatty() and sys.stdout.isatty()
 
@@ -181,6 +189,7 @@ def _needs_terminal() -> None:
 
 
 def _rehearse(arguments: argparse.Namespace) -> int:
+    _without_collecting()
     from board.clock import VirtualClock
     from board.desk import rehearsal_log, sheet_of
     from board.sessions import first_moment, play_plainly, run_board

@@ -2,7 +2,6 @@
 
 import re
 from dataclasses import dataclass
-from importlib import resources
 from pathlib import Path
 
 from platformdirs import user_cache_path, user_data_path
@@ -33,8 +32,9 @@ def cache() -> SheetCache:
 
 def bundled_plan(name: str = "lantern-supper.yaml") -> Path:
     """The plan that comes along: in the source tree, or inside the installed package."""
-    beside = Path(__file__).parent.parent / "plans" / name
-    return beside if beside.exists() else Path(str(resources.files("board"))) / "bundled" / name
+    here = Path(__file__).parent
+    beside = here.parent / "plans" / name
+    return beside if beside.exists() else here / "bundled" / name
 
 
 def read_bytes(path: Path) -> bytes:

@@ -1,5 +1,7 @@
 """The Textual app around an evening: theme, clock, leaving. No rules."""
 
+import gc
+
 from textual.app import App
 
 from board.clock import VirtualClock
@@ -37,6 +39,7 @@ class BoardApp(App[None]):
             self.evening, self.chime, self.virtual, on_leave=self.exit, bell=self.bell_on, greeting=self.greeting
         )
         self.push_screen(self.live)
+        self.call_after_refresh(gc.enable)  # switched off by the command line while modules were loaded
 
     async def action_quit(self) -> None:
         """Leaving is asked for, even with ctrl+q."""

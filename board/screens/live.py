@@ -75,11 +75,19 @@ class LiveScreen(Screen[None]):
         yield self.keys
 
     def on_mount(self) -> None:
-        self.call_after_refresh(self.tick)
+        self.call_after_refresh(self._first_picture)
         # Ticks are never counted: each asks the clock anew.
         self.set_interval(REHEARSAL_TICK_SECONDS if self.virtual else TICK_SECONDS, self.tick)
         if self.greeting:
             self.say(self.greeting)
+
+    def _first_picture(self) -> None:
+        self.tick()
+        self.call_after_refresh(self._with_letters)
+
+    def _with_letters(self) -> None:
+        self.said.letters = True
+        self.redraw()
 
     def on_resize(self) -> None:
         self.call_after_refresh(self._fit)

@@ -54,6 +54,8 @@ class Top(Horizontal):
 class CallPanel(Static):
     """The call that needs an answer, in words three rows high; when there is none, what to do with the time."""
 
+    letters = False  # loading them takes a moment, so the first picture does without
+
     def show(self, view: BoardView, chosen: CallView | None) -> None:
         width, height = self.size.width, self.size.height
         is_due = chosen is not None and chosen.is_due
@@ -70,7 +72,7 @@ class CallPanel(Static):
         hint = words.answer_hint(chosen.answer) if chosen else words.BUSY_HINT if view.busy else ""
         also = words.also_waiting([f"{c.sign} {c.headline}" for c in others]) if others else ""
         sign = f"{chosen.sign} " if chosen else ""
-        rows = big(title, width - 4, max(1, (height - len(lines) - 1) // ROWS))
+        rows = big(title, width - 4, max(1, (height - len(lines) - 1) // ROWS)) if self.letters else None
         parts: list[str | tuple[str, str]] = []
         if rows is None:
             parts.append((f"{sign}{title}\n", "bold"))

@@ -609,12 +609,12 @@ def test_give_is_exact_for_every_slot(snags: Tampered, supper: RunSheet) -> None
         with_give(lambda give: give - 1),
         with_give(lambda give: None),
     )
-    limited = [slot for slot in supper.slots if slot.give_minutes is not None]
-    for slot in limited:
-        assert says(more, f"{slot.name} cannot slip {slot.give_minutes + 1} min")
+    limited = [(slot, slot.give_minutes) for slot in supper.slots if slot.give_minutes is not None]
+    for slot, give in limited:
+        assert says(more, f"{slot.name} cannot slip {give + 1} min")
         assert says(without, f"{slot.name} is told to have no limit")
         if slot.kind not in ("arrive", "serve"):  # these may not even come sooner
-            assert says(less, f"{slot.name} can slip more than {slot.give_minutes - 1} min")
+            assert says(less, f"{slot.name} can slip more than {give - 1} min")
     assert len(more) == len(less) == len(without) == len(limited)
 
 

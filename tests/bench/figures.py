@@ -1,0 +1,167 @@
+"""The figures of the README, measured: `python tests/bench/figures.py`. Run on demand; nothing here is a test.
+
+Each is the median of several runs in fresh processes with warm files, printed beside its goal and a floor.
+"""
+
+import asyncio
+import os
+import resource
+import statistics
+import subprocess
+import sys
+import tempfile
+import time
+from collections.abc import Callable
+from datetime import timedelta
+from pathlib import Path
+
+import pexpect
+
+HERE = Path(__file__).parents[2]
+sys.path.insert(0, str(HERE))
+
+LANTERN = str(HERE / "plans" / "lantern-supper.yaml")
+
+
+def median(run: Callable[[], float], times: int = 5) -> float:
+    return statistics.median(run() for _ in range(times))
+
+
+def help_seconds(env: dict[str, str]) -> float:
+    began = time.perf_counter()
+    subprocess.run([sys.executable, "-m", "board", "--help"], env=env, check=True, stdout=subprocess.DEVNULL)
+    return time.perf_counter() - began
+
+
+def first_paint_seconds(env: dict[str, str], command: list[str], sign: str) -> float:
+    """From starting the process until the sign stands on a real terminal."""
+    began = time.perf_counter()
+    process = pexpect.spawn(sys.executable, command, dimensions=(36, 120), env=env, encoding="utf-8", timeout=20)
+    process.expect_exact(sign)
+    seconds = time.perf_counter() - began
+    process.close(force=True)
+    return seconds
+
+
+BARE = (
+    "from textual.app import App\nfrom textual.widgets import Digits\n"
+    "class Bare(App):\n    def compose(self):\n        yield Digits('00:00')\nBare().run()\n"
+)
+
+
+def solve_figures() -> None:
+    from board.plan.load import PlanFile, read_plan
+    from board.timetable.cpsat.solve import solve
+    from board.timetable.question import ask
+    from board.timetable.validate import validate
+    from board.timetable.write_up import write_up
+
+    text = Path(LANTERN).read_text(encoding="utf-8")
+    began = time.perf_counter()
+    plan = read_plan(text, LANTERN)
+    read = time.perf_counter() - began
+    assert isinstance(plan, PlanFile)
+    question = ask(plan.plan, plan.filled)
+    answers = []
+    for _ in range(5):
+        began = time.perf_counter()
+        answer = solve(question)
+        answers.append(time.perf_counter() - began)
+    sheet = write_up(plan, question, answer)
+    wrong = validate(plan, sheet)
+    show("plan read", read, "s", None)
+    show(f"sheet of the bundled plan, proved {answer.proved}, valid {not wrong}", statistics.median(answers), "s", 5)
+
+
+async def key_to_paint() -> tuple[float, float]:
+    """Median milliseconds from a key to the screen repainted, and of one tick."""
+    from board.clock import StoppedClock
+    from board.desk import sheet_of
+    from board.evening import unlogged_evening
+    from board.screens import live
+    from board.screens.app import BoardApp
+
+    sheet = sheet_of(Path(LANTERN)).sheet
+    clock = StoppedClock(sheet.arrive)
+    app = BoardApp(unlogged_evening(sheet, clock), bell=False)
+    live.SETTLE_SECONDS = 0.0001
+    keys, ticks = [], []
+    async with app.run_test(size=(120, 36)) as pilot:
+        await pilot.pause()
+        for _ in range(40):
+            began = time.perf_counter()
+            app.live.action_later()
+            app.screen._compositor.render_strips()
+            keys.append((time.perf_counter() - began) * 1000)
+            await pilot.pause()
+        for _ in range(100):
+            clock.set(clock.now() + timedelta(seconds=1))
+            began = time.perf_counter()
+            app.live.tick()
+            app.screen._compositor.render_strips()
+            ticks.append((time.perf_counter() - began) * 1000)
+    return statistics.median(keys), statistics.median(ticks)
+
+
+def ticking_share(env: dict[str, str], command: list[str], sign: str, seconds: float) -> tuple[float, float]:
+    """CPU share of a core over some seconds of standing there, and resident memory, MB."""
+    process = pexpect.spawn(sys.executable, command, dimensions=(36, 120), env=env, encoding="utf-8", timeout=30)
+    process.expect_exact(sign)
+    drain(process, 2)
+    before, began = cpu_of(process.pid), time.perf_counter()
+    drain(process, seconds)
+    share = (cpu_of(process.pid) - before) / (time.perf_counter() - began)
+    memory = int(Path(f"/proc/{process.pid}/statm").read_text().split()[1]) * resource.getpagesize() / 1e6
+    process.close(force=True)
+    return share, memory
+
+
+def drain(process: "pexpect.spawn[str]", seconds: float) -> None:
+    end = time.perf_counter() + seconds
+    while time.perf_counter() < end:
+        try:
+            process.read_nonblocking(65536, timeout=0.2)
+        except pexpect.TIMEOUT:
+            continue
+
+
+def cpu_of(pid: int) -> float:
+    fields = Path(f"/proc/{pid}/stat").read_text().rsplit(")", 1)[1].split()
+    return (int(fields[11]) + int(fields[12])) / os.sysconf("SC_CLK_TCK")
+
+
+def show(what: str, value: float, unit: str, goal: float | None) -> None:
+    print(f"{what:<62}{value:>9.3f} {unit:<3}" + (f" (goal ≤ {goal:g})" if goal is not None else ""), flush=True)
+
+
+def main() -> None:
+    seconds = float(sys.argv[1]) if len(sys.argv) > 1 else 60.0
+    with tempfile.TemporaryDirectory() as home:
+        env = {**os.environ, "HOME": home, "XDG_DATA_HOME": f"{home}/d", "XDG_CACHE_HOME": f"{home}/c",
+               "PYTHONPATH": str(HERE), "TERM": "xterm-256color"}  # fmt: skip
+        os.environ.update(XDG_CACHE_HOME=env["XDG_CACHE_HOME"])
+        show("--help", median(lambda: help_seconds(env)), "s", 0.3)
+        solve_figures()
+        rehearse = ["-m", "board", "rehearse", LANTERN, "--speed", "1", "--no-bell", "--log"]
+        subprocess.run(
+            [sys.executable, "-m", "board", "sheet", LANTERN], env=env, check=True, stdout=subprocess.DEVNULL
+        )
+        numbers = iter(range(100))
+        paint = median(lambda: first_paint_seconds(env, [*rehearse, f"{home}/{next(numbers)}.jsonl"], "IN HAND"))
+        show("first paint with a kept sheet", paint, "s", 0.6)
+        show(
+            "  floor: a bare screen of the same library",
+            median(lambda: first_paint_seconds(env, ["-c", BARE], "│")),
+            "s",
+            None,
+        )  # noqa: E501
+        key, tick = asyncio.run(key_to_paint())
+        show("a key's effect on screen", key, "ms", 50)
+        show("one tick, drawn", tick, "ms", None)
+        share, memory = ticking_share(env, [*rehearse, f"{home}/tick.jsonl"], "IN HAND", seconds)
+        show(f"CPU while ticking at 1×, over {seconds:g} s", share * 100, "%", None)
+        show("memory while ticking", memory, "MB", None)
+
+
+if __name__ == "__main__":
+    main()

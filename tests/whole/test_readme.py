@@ -1,0 +1,36 @@
+"""What the README shows is true: its example plan is sound, its commands and keys are the program's."""
+
+import re
+from pathlib import Path
+
+from board import words
+from board.checks.every import check
+from board.plan.load import PlanFile, read_plan
+
+README = (Path(__file__).parents[2] / "README.md").read_text(encoding="utf-8")
+
+
+def test_the_example_plan_is_sound_and_clean() -> None:
+    text = re.search(r"```yaml\n(.*?)```", README, re.DOTALL)
+    assert text is not None
+
+    plan = read_plan(text[1], "README.md")
+
+    assert isinstance(plan, PlanFile)
+    assert check(plan) == []
+
+
+def test_every_key_of_the_board_stands_in_the_readme() -> None:
+    for keys, _, _ in (*words.KEYS_EVENING, *words.KEYS_REHEARSAL):
+        for key in ("space",) if keys == "space" else keys:
+            assert f"`{key}`" in README, key
+
+
+def test_every_command_stands_in_the_readme() -> None:
+    for command in words.COMMANDS:
+        assert f"platecall {command}" in README, command
+
+
+def test_pictures_of_the_readme_are_there() -> None:
+    for picture in re.findall(r"!\[[^\]]*\]\(([^)]+)\)", README):
+        assert (Path(__file__).parents[2] / picture).stat().st_size > 1000
