@@ -14,7 +14,6 @@ from board.screens.palette import TONES
 from board.view.board import BoardView, CallView
 from board.view.ribbon import Row
 
-
 KEY_GAP = 2
 
 

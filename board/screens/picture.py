@@ -1,4 +1,7 @@
-"""Draws the pictures in screenshots/: `python -m board.screens.picture [FOLDER]`. Real board, bundled plan, stopped clock."""
+"""Draws the pictures in screenshots/: `python -m board.screens.picture [FOLDER]`.
+
+The real board on the bundled plan, with a stopped clock.
+"""
 
 import asyncio
 import sys

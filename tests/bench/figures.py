@@ -154,7 +154,7 @@ def main() -> None:
             median(lambda: first_paint_seconds(env, ["-c", BARE], "│")),
             "s",
             None,
-        )  # noqa: E501
+        )
         key, tick = asyncio.run(key_to_paint())
         show("a key's effect on screen", key, "ms", 50)
         show("one tick, drawn", tick, "ms", None)

@@ -25,7 +25,7 @@ def _keys_never_bounce(monkeypatch: pytest.MonkeyPatch) -> None:
 
 @pytest.fixture
 def kitchen(little: RunSheet) -> Iterator["Kitchen"]:
-    yield Kitchen(little, "16:58")
+    return Kitchen(little, "16:58")
 
 
 class Kitchen:

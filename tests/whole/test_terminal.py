@@ -61,7 +61,7 @@ class Terminal:
 @pytest.fixture
 def env(tmp_path: Path) -> Iterator[dict[str, str]]:
     here = Path(__file__).parents[2]
-    yield {
+    return {
         **os.environ,
         "HOME": str(tmp_path),
         "XDG_DATA_HOME": str(tmp_path / "data"),
