@@ -34,5 +34,5 @@ def one_line(text: object, limit: int | None = None) -> str:
 def to_ascii_letters(text: str) -> str | None:
     """The text in plain ASCII with accents dropped, or None where a sign has no ASCII base."""
     stripped = "".join(c for c in unicodedata.normalize("NFKD", text) if not unicodedata.combining(c))
-    stripped = stripped.translate({0x2019: "'", 0x2013: "-", 0x2014: "-", 0x00D7: "x"})
+    stripped = stripped.translate({0x2019: "'", 0x2013: "-", 0x2014: "-", 0x00D7: "x", 0x00B0: "", 0x2026: "..."})
     return stripped if stripped.isascii() else None

@@ -36,12 +36,13 @@ def heat_oven(oven: str, celsius: int, came_from: int | None) -> str:
     return f"{verb} the {oven} {tail}"
 
 
-def call_heat(oven: str, celsius: int, fahrenheit: int) -> str:
-    return f"{oven} to {celsius} °C ({fahrenheit} °F)"
+def call_heat(oven: str, celsius: int, came_from: int | None) -> str:
+    down = " down" if came_from is not None and celsius < came_from else ""
+    return f"{oven[:1].upper()}{oven[1:]}{down} to {celsius} °C ({round(celsius * 9 / 5 + 32)} °F)"
 
 
-CALL_HEATED = "oven is at its heat"
-CALL_COOLED = "oven has come down"
+def call_heated(oven: str, celsius: int) -> str:
+    return f"{oven[:1].upper()}{oven[1:]} at {celsius} °C?"
 
 
 def late(course: str, minutes: int) -> str:
@@ -200,6 +201,14 @@ def goes_out_at(wanted: str, served: str, late_minutes: int) -> str:
     if late_minutes:
         return f"{wanted} → {served}, {span(late_minutes)} late"
     return served if served == wanted else f"{wanted} → {served}"
+
+
+def course_strip(courses: list[str]) -> str:
+    return "  ·  ".join(courses)
+
+
+def course_out(name: str, at: str) -> str:
+    return f"{name} ✓ {at}"
 
 
 def uses(what: str, amount: float) -> str:

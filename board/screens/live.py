@@ -130,6 +130,8 @@ class LiveScreen(Screen[None]):
                 )
             )
         self.next.show(view, chosen)
+        if self._unsaying is None:
+            self.saying.update(Content(view.courses), layout=False)
 
     def _mode(self) -> str:
         """Rehearsal and its speed; whether the bell is off."""
@@ -167,7 +169,7 @@ class LiveScreen(Screen[None]):
         return True
 
     def say(self, text: str, *, grave: bool = False) -> None:
-        """One line above the lanes, which covers nothing and goes by itself."""
+        """One line above the lanes, for a while instead of the courses; it covers nothing else."""
         self.saying.update(Content(one_line(text)), layout=False)
         self.saying.set_class(grave, "-grave")
         if self._unsaying is not None:
@@ -175,7 +177,10 @@ class LiveScreen(Screen[None]):
         self._unsaying = self.set_timer(SAYING_SECONDS, self._unsay)
 
     def _unsay(self) -> None:
-        self.saying.update("", layout=False)
+        """The line goes back to the courses."""
+        self._unsaying = None
+        self.saying.remove_class("-grave")
+        self.redraw()
 
     def _target(self) -> CallView | None:
         """The call a key means; a bouncing key means none."""

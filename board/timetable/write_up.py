@@ -156,8 +156,6 @@ class _Writer:
         return found
 
     def _heat_slot(self, dial: _Dial, number: int, change: Change, inside: list[InOven]) -> Slot:
-        fahrenheit = round(change.celsius * 9 / 5 + 32)
-        cooling = change.before is not None and change.celsius < change.before
         task = self.tasks[change.job]
         return Slot(
             id=f"dial/{dial.oven}-{number + 1}",
@@ -170,8 +168,8 @@ class _Writer:
             uses=(Use(dial.oven, 0, self.at(change.start), self.at(change.end), change.celsius),),
             waits=tuple(Wait(self._leaves(spell), "start" if spell.hold else "end", 0, "oven") for spell in inside),
             then=(self.question.jobs[change.job].id,),
-            call=words.call_heat(dial.oven, change.celsius, fahrenheit),
-            call_at_end=words.CALL_COOLED if cooling else words.CALL_HEATED,
+            call=words.call_heat(dial.oven, change.celsius, change.before),
+            call_at_end=words.call_heated(dial.oven, change.celsius),
         )
 
     def _leaves(self, spell: InOven) -> str:

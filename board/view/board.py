@@ -59,6 +59,7 @@ class BoardView:
     detail: str
     busy: CallKey | None  # the end of what hands are on now
     keeping: tuple[tuple[str, bool], ...]  # words, and whether it presses
+    courses: str  # every course in one line: gone out at, or going out when
 
 
 class Moment(Protocol):
@@ -109,6 +110,7 @@ class Viewer:
             headline=headline,
             detail=detail,
             busy=busy,
+            courses=words.course_strip([self._course_words(course, at.now) for course in at.forecast.courses]),
             keeping=tuple(
                 self._keeping(each, at.now) for each in at.forecast.keeping if self._is_worth_saying(each, at.now)
             ),
@@ -159,6 +161,12 @@ class Viewer:
             ),
             is_late=ahead.slip_minutes > 0,
         )
+
+    def _course_words(self, course: CourseForecast, now: datetime) -> str:
+        name, served = one_line(course.name, 20), self.clock(course.served, now)
+        if course.is_served:
+            return words.course_out(name, served)
+        return f"{name} {words.goes_out_at(self.clock(course.wanted, now), served, course.late_minutes)}"
 
     def _quiet(self, at: Moment) -> tuple[str, str, CallKey | None]:
         """What to say when nothing is called: what hands are on, or how long the host is free."""

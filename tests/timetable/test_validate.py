@@ -334,6 +334,13 @@ def test_times_are_whole_minutes_in_utc(snags: Tampered, supper: RunSheet) -> No
     assert says(snags(backwards), "lay the table ends before it starts")
 
 
+def test_courses_tell_whole_minutes_in_utc(snags: Tampered, supper: RunSheet) -> None:
+    first, *others = supper.courses
+    odd = replace(first, served=first.served + timedelta(seconds=30))
+
+    assert says(snags(replace(supper, courses=(odd, *others))), "a course has a time that is not a whole minute")
+
+
 def test_a_heating_tells_its_oven_and_setting(snags: Tampered, supper: RunSheet) -> None:
     heating = heating_before(supper, ROOTS)
 
