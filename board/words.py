@@ -65,6 +65,14 @@ def not_ready_for(first: str, second: str) -> str:
     return f"{first} is not done when {second}"
 
 
+NO_PLACE = "no place for it"
+
+
+def no_place(name: str, stands: str, where: str) -> str:
+    return f"{name} stands {stands} without the place it should be kept in ({where})"
+
+
+NOT_ITS_TIME = "it does not fit into the time it was given"
 NO_HOURS_LEFT = "no hours of a free pair of hands are left for it"
 NOBODY_HOME = "something hot would run with nobody at home"
 HOURS_BEGIN = "the hours given begin only then"

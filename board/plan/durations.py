@@ -150,6 +150,14 @@ class Attention(BaseModel):
     every: Annotated[WholeMinutes, Field(ge=1)] | None = None
     look: WholeMinutes = 0
 
+    @model_validator(mode="after")
+    def _look_ins_leave_time(self) -> "Attention":
+        if self.every is not None and self.look > self.every:
+            raise ValueError(
+                f"a look-in of {self.look} min every {self.every} min never ends; write for example 1 min every 15 min"
+            )
+        return self
+
 
 _AT_START = re.compile(r"(.+?)\s+(?:at\s+the\s+start|to\s+start)")
 _AT_END = re.compile(r"(.+?)\s+(?:at\s+the\s+end|to\s+end)")

@@ -21,11 +21,15 @@ class AimResult:
 
 @dataclass(frozen=True, slots=True)
 class Answer:
-    """For each job of the question: its start, its way (index into ways) and who does it (None: nobody needed)."""
+    """For each job of the question: its start, its way (index into ways) and who does it (None: nobody needed).
+
+    `kept` is false where the place a result should be kept in could not be had for it.
+    """
 
     starts: tuple[int, ...]
     ways: tuple[int, ...]
     who: tuple[int | None, ...]
+    kept: tuple[bool, ...]
     aims: tuple[AimResult, ...]
     seconds: float
 

@@ -1,6 +1,7 @@
 """What a run sheet had to give up, and why, each in one plain sentence. Pure."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
@@ -8,10 +9,10 @@ from board import words
 from board.plan.durations import short
 from board.plan.load import PlanFile
 from board.timetable.answer import Answer
-from board.timetable.question import Question
+from board.timetable.question import Hand, Job, Question, Way
 from board.timetable.run_sheet import GivenUp, Slot
 from board.timetable.waits import end_of, way_of
-from board.timetable.windows import allowed_starts
+from board.timetable.windows import allowed_starts, home_windows
 
 
 def given_up(file: PlanFile, question: Question, answer: Answer, slots: list[Slot]) -> Iterator[GivenUp]:
@@ -34,16 +35,37 @@ class _Teller:
         return words.day_and_clock((self.question.origin + timedelta(minutes=minute)).astimezone(self.zone))
 
     def hours(self) -> Iterator[GivenUp]:
+        """Work outside its hours, heating with nobody at home, and what should have followed at once."""
+        anytime = replace(self.question, opens=0)
         for n, job in enumerate(self.question.jobs):
             way, who = way_of(self.question, self.answer, n), self.answer.who[n]
             hand = self.question.hands[who] if who is not None else None
             start = self.answer.starts[n]
-            if job.fixed is not None or any(a <= start < b for a, b in allowed_starts(self.question, job, way, hand)):
+
+            def fits(job: Job, way: Way = way, hand: Hand | None = hand, start: int = start) -> bool:
+                return any(a <= start < b for a, b in allowed_starts(anytime, job, way, hand, warm_up=False))
+
+            if job.fixed is not None or fits(job):
                 continue
             when = f"{self.clock(start)}–{self.clock(start + way.minutes)[-5:]}"
             attended = sum(part.length for part in way.parts)
-            why = words.NO_HOURS_LEFT if attended or not way.hot else words.NOBODY_HOME
+            if job.window is not None and fits(replace(job, window=None)):
+                why = words.NOT_ITS_TIME
+            else:
+                why = words.NO_HOURS_LEFT if attended or not way.hot else words.NOBODY_HOME
             yield GivenUp(words.over_hours(self.names[n], when), why, attended or way.minutes)
+        home = home_windows(self.question)
+        for slot in self.slots.values():
+            start, end = (round((at - self.question.origin).total_seconds() / 60) for at in (slot.start, slot.end))
+            if slot.kind == "heat" and not any(a <= start and end <= b for a, b in home):
+                when = f"{self.clock(start)}–{self.clock(end)[-5:]}"
+                yield GivenUp(words.over_hours(slot.name, when), words.NOBODY_HOME, end - start)
+        for order in self.question.orders:
+            wait = self.answer.starts[order.second] - end_of(self.question, self.answer, order.first)
+            if order.most is not None and order.most == order.least and wait > order.most:
+                first, second = self.names[order.first], self.names[order.second]
+                what = words.waits_past(second, first, short(wait), short(order.most))
+                yield GivenUp(what, self._because(self.question.jobs[order.second].id), wait - order.most)
 
     def courses(self) -> Iterator[GivenUp]:
         for serving in self.question.servings:
@@ -86,6 +108,8 @@ class _Teller:
             if order.most is not None and order.most > order.least and wait > order.most:
                 what = words.waits_past(second, first, short(wait), short(order.most))
                 yield GivenUp(what, self._because(self.question.jobs[order.second].id), wait - order.most)
-            if hold is not None and hold.limit is not None and wait > hold.limit:
+            if hold is not None and not self.answer.kept[order.first] and wait > 0:
+                yield GivenUp(words.no_place(first, short(wait), hold.where), words.taken_up(second, at), wait)
+            elif hold is not None and hold.limit is not None and wait > hold.limit:
                 what = words.past_limit(first, short(wait), short(hold.limit), hold.where)
                 yield GivenUp(what, words.taken_up(second, at), wait - hold.limit)

@@ -6,7 +6,7 @@ Minute 0 is `origin`; every start is a whole minute after it, whatever the clock
 import math
 from collections.abc import Iterable
 from dataclasses import dataclass, field
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from zoneinfo import ZoneInfo
 
 from dateutil.relativedelta import relativedelta
@@ -29,6 +29,9 @@ from board.plan.stations import Station
 from board.plan.when import Day, instant, parse_day, stretch
 
 Window = tuple[int, int]  # from a minute up to, not including, another
+
+EARLIER = 12 * 60  # minutes before the first given hour in which work out of hours may lie
+LONGEST_CHANGE = 24 * 60  # an oven never takes longer than a day to change
 
 LITRE = 10  # fridge and freezer room is counted in tenths of a litre
 
@@ -83,6 +86,8 @@ class Way:
     oven: OvenUse | None = None
     hold: Hold | None = None
     hot: bool = False  # something is lit meanwhile: somebody must be at home
+    warm_up: int = 0  # minutes its oven needs from cold, at the most
+    hold_warm_up: int = 0  # and the oven its result is kept in
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,7 +132,7 @@ class OvenFacts:
 
     def change_minutes(self, before: int, after: int) -> int:
         """Whole minutes to go from one setting to another."""
-        return math.ceil(round(minutes_between(self.rates, before, after), 6))
+        return math.ceil(round(min(minutes_between(self.rates, before, after), LONGEST_CHANGE), 6))
 
 
 @dataclass(frozen=True, slots=True)
@@ -161,6 +166,7 @@ class Question:
     ovens: tuple[OvenFacts, ...]
     hands: tuple[Hand, ...]
     servings: tuple[Serving, ...]
+    opens: int = 0  # the first minute of anybody's hours; what lies before is out of hours
     day_begins: int = 0
     index: dict[str, int] = field(default_factory=dict)
 
@@ -192,6 +198,9 @@ class _Builder:
         self.filled = filled
         self.zone = ZoneInfo(plan.zone)
         self.origin = self._origin()
+        self.oven_facts = tuple(
+            OvenFacts(name, oven.shelves, oven_rates(oven)) for name, oven in plan.kitchen.ovens.items()
+        )
         self.ovens = {name: n for n, name in enumerate(plan.kitchen.ovens)}
         self.resources: dict[str, Resource] = {"rings": Resource("rings", plan.kitchen.rings)}
         if plan.kitchen.fridge is not None:
@@ -203,8 +212,10 @@ class _Builder:
         self.resource_index = {key: n for n, key in enumerate(self.resources)}
 
     def _origin(self) -> datetime:
-        starts = [start for start, _ in self._all_hours()]
-        return min([*starts, self.filled.arrive])
+        return self._opens() - timedelta(minutes=EARLIER)
+
+    def _opens(self) -> datetime:
+        return min([*(start for start, _ in self._all_hours()), self.filled.arrive])
 
     def _all_hours(self) -> list[tuple[datetime, datetime]]:
         return [span for hand in self.plan.hands for span in self._hours(hand)]
@@ -237,11 +248,10 @@ class _Builder:
             jobs=jobs,
             orders=orders,
             resources=tuple(self.resources.values()),
-            ovens=tuple(
-                OvenFacts(name, oven.shelves, oven_rates(oven)) for name, oven in self.plan.kitchen.ovens.items()
-            ),
+            ovens=self.oven_facts,
             hands=hands,
             servings=servings,
+            opens=EARLIER,
             day_begins=self.minute(midnight(self.plan)),
             index=index,
         )
@@ -305,23 +315,32 @@ class _Builder:
         """The way as it is, or one copy for each oven it could use."""
         for oven in self._ovens_for(way.on):
             minutes = way.takes.likely
+            use, hold = self._oven_use(way.on, oven), self._hold(way, oven)
             yield Way(
                 number=number,
                 lane=way.on.lane or "worktop",
                 minutes=minutes,
                 parts=parts_of(way, minutes),
                 demands=self._demands(way.on),
-                oven=self._oven_use(way.on, oven),
-                hold=self._hold(way, oven),
+                oven=use,
+                hold=hold,
                 hot=way.on.place in ("oven", "stovetop"),
+                warm_up=self._warm_up(use) if minutes else 0,
+                hold_warm_up=self._warm_up(hold.oven if hold else None),
             )
 
     def _ovens_for(self, on: Station) -> list[int | None]:
+        """Ovens that would do: the one named, else all that reach the heat."""
         if on.place != "oven":
             return [None]
         if on.oven is not None:
             return [self.ovens[on.oven]]
-        return [n for n, _ in enumerate(self.ovens)]
+        reach = [
+            n
+            for n, oven in enumerate(self.plan.kitchen.ovens.values())
+            if on.heat is None or (oven.low <= on.heat.want <= oven.high and oven.shelves >= (on.shelves or 1))
+        ]
+        return list(reach) or list(range(len(self.ovens)))
 
     def _oven_use(self, on: Station, oven: int | None) -> OvenUse | None:
         if oven is None or on.heat is None:
@@ -330,9 +349,14 @@ class _Builder:
         low, high = math.ceil(on.heat.low - 1e-9), math.floor(on.heat.high + 1e-9)
         return OvenUse(oven, on.shelves or 1, min(low, want), want, max(high, want))
 
+    def _warm_up(self, use: OvenUse | None) -> int:
+        if use is None:
+            return 0
+        return self.oven_facts[use.oven].change_minutes(round(ROOM_CELSIUS), use.high)
+
     def _demands(self, on: Station) -> tuple[Demand, ...]:
         wanted: list[tuple[str, int]] = []
-        if on.place == "stovetop":
+        if on.place == "stovetop" or on.rings:
             wanted.append(("rings", on.rings or 1))
         if on.place in ("fridge", "freezer") and on.litres is not None and on.place in self.resource_index:
             wanted.append((on.place, math.ceil(on.litres * LITRE)))

@@ -37,27 +37,50 @@ class Change:
     celsius: int
     before: int | None  # °C it comes from; None from cold
     job: int
-    after_job: int | None  # whose leaving it waits for
 
 
 COLD_AFTER_MINUTES = 90  # an oven left off that long is taken as cold
 
 
 def settings(spells: list[InOven]) -> list[Setting]:
-    """The dial over time. Between two moments at which something enters or leaves, it suits all inside."""
-    moments = sorted({m for spell in spells for m in (spell.start, spell.end)})
+    """The dial over time. It is turned as seldom as can be: each setting suits all it can from its start on."""
+    segments = _segments(spells)
     found: list[Setting] = []
+    while segments:
+        group = _as_long_as_one_setting_does(segments)
+        low = max(s.use.low for segment in group for s in segment.spells)
+        high = min(s.use.high for segment in group for s in segment.spells)
+        celsius = max(low, min(high, _wanted_first(group[0])))
+        found += [Setting(s.start, s.end, celsius, s.spells) for s in group]
+        segments = segments[len(group) :]
+    return found
+
+
+def _wanted_first(segment: Setting) -> int:
+    return min(segment.spells, key=lambda s: s.start).use.want
+
+
+def _segments(spells: list[InOven]) -> list[Setting]:
+    """Stretches between two moments at which something enters or leaves; empty ones left out, no setting yet."""
+    moments = sorted({m for spell in spells for m in (spell.start, spell.end)})
+    found = []
     for start, end in pairwise(moments):
         inside = tuple(s for s in spells if s.start <= start and end <= s.end)
-        if not inside:
-            continue
-        low, high = max(s.use.low for s in inside), min(s.use.high for s in inside)
-        before = found[-1] if found and found[-1].end == start else None
-        keep = (
-            before.celsius if before and low <= before.celsius <= high else min(inside, key=lambda s: s.start).use.want
-        )
-        found.append(Setting(start, end, max(low, min(high, keep)), inside))
+        if inside:
+            found.append(Setting(start, end, 0, inside))
     return found
+
+
+def _as_long_as_one_setting_does(segments: list[Setting]) -> list[Setting]:
+    """The first segments that the heat wanted first suits, while the oven stays on between them. At least one."""
+    group: list[Setting] = []
+    want = _wanted_first(segments[0])
+    for segment in segments:
+        suits = all(s.use.low <= want <= s.use.high for s in segment.spells)
+        if group and (not suits or segment.start - group[-1].end >= COLD_AFTER_MINUTES):
+            break
+        group.append(segment)
+    return group
 
 
 def changes(question: Question, oven: int, dial: list[Setting]) -> list[Change]:
@@ -66,15 +89,12 @@ def changes(question: Question, oven: int, dial: list[Setting]) -> list[Change]:
     found: list[Change] = []
     before: Setting | None = None
     for setting in dial:
-        known = before is not None and setting.start - before.end < COLD_AFTER_MINUTES
-        if not (known and before is not None and before.celsius == setting.celsius):
-            came_from = before.celsius if known and before else None
-            minutes = facts.change_minutes(came_from if came_from is not None else round(ROOM_CELSIUS), setting.celsius)
-            newcomer = min((s for s in setting.spells if s.start == setting.start), key=lambda s: s.job, default=None)
-            if newcomer is not None and not newcomer.hold:
-                earliest = before.end if known and before else 0
-                start = max(setting.start - minutes, earliest)
-                left = max(before.spells, key=lambda s: s.end).job if known and before else None
-                found.append(Change(start, setting.start, setting.celsius, came_from, newcomer.job, left))
+        is_on = before is not None and setting.start - before.end < COLD_AFTER_MINUTES
+        if before is None or not is_on or before.celsius != setting.celsius:
+            came_from = before.celsius if before is not None and is_on else None
+            minutes = facts.change_minutes(round(ROOM_CELSIUS) if came_from is None else came_from, setting.celsius)
+            earliest = setting.start - minutes if before is None else max(setting.start - minutes, before.end)
+            first = min(setting.spells, key=lambda s: (s.start != setting.start, s.hold, s.job))
+            found.append(Change(earliest, setting.start, setting.celsius, came_from, first.job))
         before = setting
     return found

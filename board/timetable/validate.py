@@ -12,12 +12,11 @@ from datetime import UTC, datetime
 from itertools import islice, product
 from zoneinfo import ZoneInfo
 
-from board.plan.links import Link
 from board.plan.load import PlanFile
 from board.timetable.run_sheet import GivenUp, RunSheet, Slot, Wait
-from board.timetable.validate_hours import nobody_is_in_two_places, out_of_hours
+from board.timetable.validate_hours import heats_with_nobody_home, nobody_is_in_two_places, out_of_hours
 from board.timetable.validate_kitchen import kitchen_snags
-from board.timetable.validate_ways import Done, after_minutes, fitting_ways, whole_minutes
+from board.timetable.validate_ways import Done, after_minutes, fitting_ways, has_no_place, whole_minutes
 from board.words import day_and_clock
 
 READINGS_TRIED = 64  # where a slot fits several ways, so many combinations of them
@@ -113,8 +112,6 @@ def _links_hold(plan_file: PlanFile, sheet: RunSheet) -> Iterator[str]:
         when = f"{second.name} starts at {_clock(plan_file, second.start)}, {gap} min after {first.name} ends"
         if link.firm and gap < link.least:
             yield f"{when}; at least {link.least} min was wanted"
-        elif link.firm and link.most == link.least and gap > link.least:
-            yield f"{when}; exactly {link.least} min was wanted"
 
 
 def _courses_agree(plan_file: PlanFile, sheet: RunSheet) -> Iterator[str]:
@@ -193,13 +190,9 @@ def _bent_links(plan_file: PlanFile, sheet: RunSheet) -> Iterator[Bent]:
         names = (first.name, second.name)
         if not link.firm and gap < link.least:
             yield Bent(f"{second.name} does not wait for {first.name}", names, link.least - gap)
-        if link.most is not None and gap > link.most and _may_stretch(link):
+        if link.most is not None and gap > link.most:
             words = f"{second.name} begins {gap} min after {first.name}, at most {link.most} min was wanted"
             yield Bent(words, names, gap - link.most)
-
-
-def _may_stretch(link: Link) -> bool:
-    return not link.firm or link.most != link.least
 
 
 def _results_past_their_limit(plan_file: PlanFile, sheet: RunSheet, done: list[Done]) -> Iterator[Bent]:
@@ -209,9 +202,10 @@ def _results_past_their_limit(plan_file: PlanFile, sheet: RunSheet, done: list[D
         limit = keeps.get(link.first)
         first, second = slots[link.first], slots[link.second]
         stands = whole_minutes(second.start - first.end)
-        if limit is not None and stands > limit.minutes:
-            words = f"what {first.name} made stands {stands} min until {second.name}, and keeps {limit.minutes}"
-            yield Bent(words, (first.name,), stands - limit.minutes)
+        minutes = None if limit is None else 0 if has_no_place(first) else limit.minutes
+        if minutes is not None and stands > minutes:
+            words = f"what {first.name} made stands {stands} min until {second.name}, and keeps {minutes}"
+            yield Bent(words, (first.name,), stands - minutes)
 
 
 def _hours_broken(plan_file: PlanFile, sheet: RunSheet) -> Iterator[Bent]:
@@ -219,6 +213,10 @@ def _hours_broken(plan_file: PlanFile, sheet: RunSheet) -> Iterator[Bent]:
     for id_, task in plan_file.filled.tasks.items():
         for sentence in out_of_hours(plan_file.plan, task, slots[id_]):
             yield Bent(sentence, (task.node.name,))
+    for slot in sheet.slots:
+        if slot.kind == "heat":
+            for sentence in heats_with_nobody_home(plan_file.plan, slot):
+                yield Bent(sentence, (slot.name,))
 
 
 # --- waits and give -----------------------------------------------------------------------------------------

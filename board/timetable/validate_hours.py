@@ -51,6 +51,12 @@ def out_of_hours(plan: Plan, task: Task, slot: Slot) -> Iterator[str]:
         yield f"{slot.name} ends at {day_and_clock(slot.end.astimezone(zone))}, later than it may"
 
 
+def heats_with_nobody_home(plan: Plan, slot: Slot) -> Iterator[str]:
+    """A sentence where an oven heats or cools while nobody is at home."""
+    if slot.end > slot.start and not _inside(slot.start, slot.end, _somebody_home(plan)):
+        yield f"{slot.name} at {_from_to(slot.start, slot.end, ZoneInfo(plan.zone))}, when nobody is at home"
+
+
 def _from_to(start: datetime, end: datetime, zone: ZoneInfo) -> str:
     return f"{day_and_clock(start.astimezone(zone))} to {day_and_clock(end.astimezone(zone))}"
 

@@ -24,6 +24,7 @@ from board.timetable.run_sheet import Slot
 from board.timetable.validate_ways import (
     Done,
     after_minutes,
+    has_no_place,
     ovens_allowed,
     settings,
     things_asked,
@@ -137,7 +138,7 @@ def _place_result(kitchen: Kitchen, each: Done, starts: dict[str, datetime]) -> 
     slot, keeps = each.slot, each.way.keeps
     followers = [link.second for link in kitchen.filled.links if link.first == slot.id]
     until = max((starts[id_] for id_ in followers if id_ in starts), default=slot.end)
-    if keeps is None or until <= slot.end:
+    if keeps is None or until <= slot.end or has_no_place(slot):
         return
     name = f"what {slot.name} made"
     for what, amount in things_asked(kitchen.plan.kitchen, keeps.where).items():
@@ -209,10 +210,9 @@ def _the_dial_shows_one_setting(kitchen: Kitchen, slots: tuple[Slot, ...]) -> It
 
 
 def _an_oven_has_time_to_change(kitchen: Kitchen) -> Iterator[str]:
-    follows = {(link.first, link.second) for link in kitchen.filled.links}
     for earlier, later in _pairs(kitchen):
-        taken_up_at_once = earlier.kept and (earlier.id, later.id) in follows
-        if earlier.meets(later) or earlier.id == later.id or taken_up_at_once or later.start < earlier.end:
+        turned_inside = earlier.id == later.id or _is_turned_with_the_food_inside(kitchen, earlier, later)
+        if earlier.meets(later) or turned_inside or later.start < earlier.end:
             continue
         needed = _minutes(kitchen, later.oven, earlier.wants, later.wants)
         if _moment_after(earlier.end, needed) > later.start:
@@ -222,11 +222,24 @@ def _an_oven_has_time_to_change(kitchen: Kitchen) -> Iterator[str]:
             )
 
 
+def _is_turned_with_the_food_inside(kitchen: Kitchen, earlier: Stay, later: Stay) -> bool:
+    """A kept result that its one follower takes up, or a step that follows at once and did: nothing leaves the oven."""
+    if later.kept or earlier.end != later.start:
+        return False
+    followers = [link for link in kitchen.filled.links if link.first == earlier.id]
+    if earlier.kept:
+        return [link.second for link in followers] == [later.id]
+    return any(link.second == later.id and link.most == link.least for link in followers)
+
+
 def _steps_go_into_a_ready_oven(kitchen: Kitchen) -> Iterator[str]:
     for stay in kitchen.stays:
         before = [other for other, later in _pairs(kitchen) if later is stay and other.id != stay.id]
         last = max(before, key=lambda other: (min(other.end, stay.start), other.start), default=None)
         if stay.kept or (last is not None and _still_stands_right(last, stay)):
+            continue
+        inside = [other for other, later in _pairs(kitchen) if later is stay and other.end == stay.start]
+        if any(_is_turned_with_the_food_inside(kitchen, other, stay) for other in inside):
             continue
         if not any(_heats_in_time(kitchen, heating, last, stay) for heating in kitchen.heatings):
             yield (

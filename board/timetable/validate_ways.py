@@ -13,6 +13,7 @@ from board.plan.durations import Attention
 from board.plan.model import Kitchen, Plan
 from board.plan.stations import Heat, Station
 from board.timetable.run_sheet import Slot, Use
+from board.words import NO_PLACE
 
 
 @dataclass(frozen=True)
@@ -35,7 +36,10 @@ def fitting_ways(plan: Plan, task: Task, slot: Slot) -> tuple[list[FilledWay], s
             f"does not take what it asks for: {_told(slot)}",
             lambda way: _uses_are_as_asked(plan.kitchen, way.on, slot),
         ),
-        ("tells another way of keeping than the plan does", lambda way: _keeping_is_as_asked(way, slot)),
+        (
+            "tells another way of keeping than the plan does",
+            lambda way: has_no_place(slot) or _keeping_is_as_asked(way, slot),
+        ),
     )
     left = list(task.ways)
     for complaint, fits in tests:
@@ -130,7 +134,7 @@ def things_there_are(kitchen: Kitchen) -> dict[str, float]:
 def things_asked(kitchen: Kitchen, station: Station) -> dict[str, float]:
     """What work or a result at a station takes, shelves apart."""
     asked: dict[str, float] = dict(station.tools)
-    if station.place == "stovetop":
+    if station.place == "stovetop" or station.rings:
         asked["rings"] = station.rings or 1
     if station.place in ("fridge", "freezer") and station.litres and station.place in things_there_are(kitchen):
         asked[station.place] = station.litres
@@ -143,3 +147,8 @@ def whole_minutes(span: timedelta) -> int:
 
 def after_minutes(moment: datetime, minutes: int) -> datetime:
     return moment + timedelta(minutes=minutes)
+
+
+def has_no_place(slot: Slot) -> bool:
+    """The sheet says that its result did without the place it should be kept in."""
+    return slot.keeping is not None and slot.keeping.where == NO_PLACE

@@ -51,7 +51,7 @@ def spells_in_ovens(question: Question, answer: Answer) -> dict[int, list[InOven
         start, end = answer.starts[n], end_of(question, answer, n)
         if way.oven is not None and end > start:
             found[way.oven.oven].append(InOven(n, start, end, way.oven))
-        last = hold_until(question, answer, n)
+        last = hold_until(question, answer, n) if answer.kept[n] else None
         if way.hold and way.hold.oven and last and last[0] > end:
             found[way.hold.oven.oven].append(InOven(n, end, last[0], way.hold.oven, hold=True))
     return {oven: sorted(spells, key=lambda s: (s.start, s.end, s.job)) for oven, spells in found.items()}
@@ -65,7 +65,7 @@ def resource_spells(question: Question, answer: Answer) -> dict[int, list[Spell]
         start, end = answer.starts[n], end_of(question, answer, n)
         for demand in way.demands if end > start else ():
             found.setdefault(demand.resource, []).append(Spell(n, start, end, demand.amount, n, "end"))
-        last = hold_until(question, answer, n)
+        last = hold_until(question, answer, n) if answer.kept[n] else None
         if way.hold and last and last[0] > end:
             for demand in way.hold.demands:
                 spell = Spell(n, end, last[0], demand.amount, last[1], "start")
@@ -122,14 +122,21 @@ def waits_of(question: Question, answer: Answer) -> list[list[Wait]]:
             add(order.second, order.first, "end", order.least, "order")
     for first, second, anchor, minutes in _hand_to_hand(question, answer):
         add(second, first, anchor, minutes, "hands")
-    for number, spells in resource_spells(question, answer).items():
-        for giver, taker in handed_on(spells, question.resources[number].capacity):
-            if taker.start == answer.starts[taker.job]:
-                add(taker.job, giver.free_after, giver.anchor, 0, question.resources[number].name)
-    for oven, spells in shelf_spells(question, answer).items():
-        for giver, taker in handed_on(spells, question.ovens[oven].shelves):
-            if taker.start == answer.starts[taker.job]:
-                add(taker.job, giver.free_after, giver.anchor, 0, "oven")
+    takings = [
+        (question.resources[number].name, question.resources[number].capacity, spells)
+        for number, spells in resource_spells(question, answer).items()
+    ]
+    takings += [
+        ("oven", question.ovens[oven].shelves, spells) for oven, spells in shelf_spells(question, answer).items()
+    ]
+    for reason, capacity, spells in takings:
+        for giver, taker in handed_on(spells, capacity):
+            begins = answer.starts[taker.job]
+            if taker.start == begins:
+                add(taker.job, giver.free_after, giver.anchor, 0, reason)
+            elif answer.starts[giver.free_after] < begins:
+                # A result takes the place its step ends in; the step may not end before that is free.
+                add(taker.job, giver.free_after, giver.anchor, begins - taker.start, reason)
     return [list(waits.values()) for waits in found]
 
 

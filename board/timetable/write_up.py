@@ -101,7 +101,8 @@ class _Writer:
             waits = waits + [
                 Wait(self.question.jobs[o.first].id, "end", o.least, READY)
                 for o in self.question.orders
-                if o.second == n and not o.firm
+                # What is not done when the guests come holds nobody up any more.
+                if o.second == n and not o.firm and end_of(self.question, self.answer, o.first) + o.least <= start
             ]
         return Slot(
             id=job.id,
@@ -119,13 +120,25 @@ class _Writer:
             uses=tuple(self._uses(n)),
             waits=tuple(waits),
             then=tuple(self.question.jobs[f].id for f in followers(self.question, n)),
-            keeping=Keeping(way.hold.limit, way.hold.where) if way.hold and way.hold.limit is not None else None,
-            best_within=job.best_within,
+            keeping=self._keeping(n),
+            best_within=self._best_within(n),
             look_for=work.look_for if work else None,
             core_celsius=work.until if work else None,
             call=work.call if work else None,
             call_at_end=work.call_at_end if work else None,
         )
+
+    def _keeping(self, n: int) -> Keeping | None:
+        hold = way_of(self.question, self.answer, n).hold
+        if hold is None or hold.limit is None:
+            return None
+        return Keeping(hold.limit, hold.where) if self.answer.kept[n] else Keeping(0, words.NO_PLACE)
+
+    def _best_within(self, n: int) -> int | None:
+        """Within which minutes its result is best taken up; none to lose where the next step follows at once."""
+        limits = [o.least for o in self.question.orders if o.first == n and o.most == o.least]
+        given = self.question.jobs[n].best_within
+        return min([*limits, *([given] if given is not None else [])], default=None)
 
     def _uses(self, n: int) -> list[Use]:
         way = way_of(self.question, self.answer, n)
@@ -145,14 +158,18 @@ class _Writer:
         found = []
         for dial in self.dials:
             for number, change in enumerate(dial.changes):
-                inside = _since_last_change(dial, number)
+                entering = {
+                    self.question.jobs[spell.job].id: spell.job
+                    for setting in dial.settings
+                    if setting.start == change.end
+                    for spell in setting.spells
+                    if spell.start == change.end and not spell.hold
+                }
+                inside = [s for s in _since_last_change(dial, number) if self._leaves(s) not in entering]
                 slot = self._heat_slot(dial, number, change, inside)
                 found.append(slot)
-                for setting in dial.settings:
-                    if setting.start == change.end:
-                        for spell in setting.spells:
-                            if spell.start == change.end and not spell.hold:
-                                waits[spell.job].append(Wait(slot.id, "end", 0, HEAT))
+                for job in entering.values():
+                    waits[job].append(Wait(slot.id, "end", 0, HEAT))
         return found
 
     def _heat_slot(self, dial: _Dial, number: int, change: Change, inside: list[InOven]) -> Slot:
@@ -191,10 +208,8 @@ class _Writer:
 
 
 def _since_last_change(dial: _Dial, number: int) -> list[InOven]:
-    """What was in the oven since the change before this one."""
+    """What was in the oven since the change before this one, and is out when the dial is turned."""
     change = dial.changes[number]
-    if change.after_job is None:
-        return []
     since = dial.changes[number - 1].end if number else -1
     inside = {s for setting in dial.settings if since <= setting.start < change.end for s in setting.spells}
     return sorted((s for s in inside if s.end <= change.start), key=lambda s: (s.start, s.job))

@@ -9,6 +9,8 @@ from ortools.sat.python.cp_model import IntVar, LinearExpr, LinearExprT
 from board.timetable.cpsat.variables import JobVars, Variables
 from board.timetable.question import Question
 
+NOT_AT_ONCE = 10  # a minute between what should follow at once costs so many out of hours
+NO_PLACE = 30  # a result without the place it should be kept in costs so many minutes past its limit
 BEYOND_SLIP = 4  # a minute beyond what the host allows a course counts so many more
 
 
@@ -19,7 +21,7 @@ class Aims:
         self.v = variables
         self.model = variables.model
         self.question = variables.question
-        self.hours = LinearExpr.sum([j.over * j.over_cost for j in variables.jobs])
+        self.hours = self._out_of_hours()
         self.courses = self._lateness()
         self.keeps, self.freshness = self._waiting()
         self.company = self._attended_after(question_arrives(self.question))
@@ -41,6 +43,15 @@ class Aims:
         over = self.model.new_int_var(0, self.question.horizon, name)
         self.model.add(over >= amount)
         return over
+
+    def _out_of_hours(self) -> LinearExprT:
+        """Minutes of work outside hours; and what should follow at once but does not, since both should never be."""
+        terms: list[LinearExprT] = [j.over * j.over_cost for j in self.v.jobs]
+        for order in self.question.orders:
+            if order.most is not None and order.most == order.least:
+                wait = self.v.jobs[order.second].start - self.v.jobs[order.first].end
+                terms.append(NOT_AT_ONCE * self._above(wait - order.most, "not at once"))
+        return LinearExpr.sum(terms)
 
     def _lateness(self) -> LinearExprT:
         terms: list[LinearExprT] = []
@@ -74,7 +85,10 @@ class Aims:
         for limit, literal in zip(limits, first.ways, strict=True):
             if limit is not None:
                 self.model.add(past >= wait - limit).only_enforce_if(literal)
-        return [past]
+        if first.kept is self.v.true:
+            return [past]
+        self.model.add(past >= wait).only_enforce_if(~first.kept)
+        return [past, NO_PLACE * (1 - first.kept)]
 
     def _attended_after(self, moment: int) -> LinearExprT:
         """Minutes of work that end after a moment and could lie before it. What only follows a course counts too."""

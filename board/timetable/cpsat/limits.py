@@ -38,9 +38,7 @@ class Limits:
     def _a_job_follows_what_it_waits_for(self) -> None:
         for order in self.question.orders:
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
-            if order.most is not None and order.most == order.least:
-                self.model.add(second.start == first.end + order.least)
-            elif order.firm:
+            if order.firm:
                 self.model.add(second.start >= first.end + order.least)
 
     def _a_course_goes_out_no_earlier_than_wanted(self) -> None:
@@ -54,20 +52,10 @@ class Limits:
                 for part in way.parts:
                     for hand, who in variables.who.items():
                         start = variables.start + part.offset
-                        present = self._both(literal, who)
+                        present = self.v.both(literal, who)
                         busy.setdefault(hand, []).append(self._fixed(start, part.length, present, "part"))
         for intervals in busy.values():
             self.model.add_no_overlap(intervals)
-
-    def _both(self, one: LiteralT, other: LiteralT) -> LiteralT:
-        if one is self.v.true:
-            return other
-        if other is self.v.true:
-            return one
-        both = self.model.new_bool_var("both")
-        self.model.add_bool_and(one, other).only_enforce_if(both)
-        self.model.add_bool_or(both, ~one, ~other)
-        return both
 
     def _fixed(self, start: LinearExprT, length: int, literal: LiteralT, name: str) -> IntervalVar:
         if literal is self.v.true:
@@ -99,11 +87,9 @@ class Limits:
                 until = self._last(followers, variables.job.id)
                 start = variables.start + way.minutes
                 size = self.model.new_int_var(0, self.question.horizon, f"hold {variables.job.id}")
-                if literal is self.v.true:
-                    interval = self.model.new_interval_var(start, size, until, "hold")
-                else:
-                    interval = self.model.new_optional_interval_var(start, size, until, literal, "hold")
-                self._take(Spell(n, start, until, interval, literal, is_hold=True), hold.demands, hold.oven)
+                present = self.v.both(literal, variables.kept)
+                interval = self.model.new_optional_interval_var(start, size, until, present, "hold")
+                self._take(Spell(n, start, until, interval, present, is_hold=True), hold.demands, hold.oven)
 
     def _last(self, starts: Sequence[LinearExprT], name: str) -> LinearExprT:
         if len(starts) == 1:
@@ -131,13 +117,28 @@ class Limits:
             for (one, use), (other, other_use) in combinations(taken, 2):
                 if one.job == other.job or max(use.low, other_use.low) <= min(use.high, other_use.high):
                     continue
-                if (one.is_hold and other.job in self.followers.get(one.job, [])) or (
-                    other.is_hold and one.job in self.followers.get(other.job, [])
-                ):
-                    continue  # the very next step takes it over out of the oven
-                first = self.model.new_bool_var("first")
-                there = facts.change_minutes(use.want, other_use.want)
-                back = facts.change_minutes(other_use.want, use.want)
+                if self._takes_over(one, other) or self._takes_over(other, one):
+                    continue
                 present = [x for x in (one.literal, other.literal) if x is not self.v.true]
-                self.model.add(one.end + there <= other.start).only_enforce_if(first, *present)
-                self.model.add(other.end + back <= one.start).only_enforce_if(~first, *present)
+                there, back = self._one_before_the_other(one, other), self._one_before_the_other(other, one)
+                first = self.model.new_bool_var("first")
+                change, change_back = (
+                    facts.change_minutes(use.want, other_use.want),
+                    facts.change_minutes(other_use.want, use.want),
+                )
+                self.model.add(one.end + change <= other.start).only_enforce_if(first, *present, *there)
+                self.model.add(other.end + change_back <= one.start).only_enforce_if(~first, *present, *back)
+
+    def _takes_over(self, kept: Spell, step: Spell) -> bool:
+        """A kept result whose one follower takes it out of the oven: the dial is turned for it then."""
+        return kept.is_hold and not step.is_hold and self.followers.get(kept.job) == [step.job]
+
+    def _one_before_the_other(self, one: Spell, other: Spell) -> list[LiteralT]:
+        """No condition, but for a step that follows at once: there the dial is turned with the food inside."""
+        if one.is_hold or other.is_hold:
+            return []
+        if not any(o.first == one.job and o.second == other.job and o.most == o.least for o in self.question.orders):
+            return []
+        at_once = self.model.new_bool_var("at once")
+        self.model.add(other.start == one.end).only_enforce_if(at_once)
+        return [~at_once]

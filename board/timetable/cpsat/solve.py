@@ -120,14 +120,15 @@ class _Search:
         for index in range(len(self.model.proto.variables)):
             variable = self.model.get_int_var_from_proto_index(index)
             self.model.add_hint(variable, solver.value(variable))
-        starts, ways, who = [], [], []
+        starts, ways, who, kept = [], [], [], []
         for job in self.variables.jobs:
             starts.append(solver.value(job.start))
             ways.append(next(n for n, literal in enumerate(job.ways) if solver.value(literal)))
             needs = bool(job.job.ways[ways[-1]].parts)
             who.append(next((h for h, literal in job.who.items() if solver.value(literal)), None) if needs else None)
+            kept.append(bool(solver.value(job.kept)))
         seconds = time.perf_counter() - self.began
-        self.best = Answer(tuple(starts), tuple(ways), tuple(who), tuple(self.results), seconds)
+        self.best = Answer(tuple(starts), tuple(ways), tuple(who), tuple(kept), tuple(self.results), seconds)
 
     def _value_now(self, aim: str) -> int:
         expression: LinearExprT = self.sums[aim]

@@ -19,6 +19,7 @@ class JobVars:
     who: dict[int, LiteralT]  # empty when the job needs nobody
     over: LiteralT
     over_cost: int
+    kept: LiteralT  # false: its result gives up the place it should be kept in
 
 
 @dataclass
@@ -62,7 +63,9 @@ class Variables:
         who = dict(zip(job.hands, literals, strict=False))
         cost = max((sum(p.length for p in way.parts) for way in job.ways), default=0) or 1
         over = model.new_bool_var(f"over {job.id}") if job.fixed is None else model.new_constant(0)
-        variables = JobVars(job, start, end, ways, who, over, cost)
+        placed = any(way.hold and (way.hold.demands or way.hold.oven) for way in job.ways)
+        kept = model.new_bool_var(f"kept {job.id}") if placed else self.true
+        variables = JobVars(job, start, end, ways, who, over, cost, kept)
         if job.fixed is None:
             self._keep_hours(variables)
         return variables
@@ -74,6 +77,16 @@ class Variables:
         literals = [self.model.new_bool_var(name) for name in names]
         self.model.add_exactly_one(literals)
         return list(literals)
+
+    def both(self, *literals: LiteralT) -> LiteralT:
+        """True exactly when all are; no variable where one of them says it all."""
+        open_ones = [literal for literal in literals if literal is not self.true]
+        if len(open_ones) < 2:
+            return open_ones[0] if open_ones else self.true
+        both = self.model.new_bool_var("both")
+        self.model.add_bool_and(*open_ones).only_enforce_if(both)
+        self.model.add_bool_or(both, *(~literal for literal in open_ones))
+        return both
 
     def _keep_hours(self, job: JobVars) -> None:
         pairs: list[tuple[Way, LiteralT, Hand | None, LiteralT]] = []

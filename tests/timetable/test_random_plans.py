@@ -1,0 +1,19 @@
+"""Whatever a plan asks, there is a run sheet, and the validator finds nothing in it that was not told."""
+
+import pytest
+
+from board.plan.load import PlanFile, read_plan
+from board.timetable.cpsat.solve import solve
+from board.timetable.validate import validate
+from board.timetable.write_up import make_sheet
+from tests.timetable.random_plans import plan_text
+
+
+@pytest.mark.parametrize("seed", range(40))
+def test_every_random_plan_has_a_sheet_that_holds(seed: int) -> None:
+    plan = read_plan(plan_text(seed), f"random-{seed}.yaml")
+    assert isinstance(plan, PlanFile), [snag.render() for snag in plan]
+
+    sheet = make_sheet(plan, lambda question: solve(question, limit_seconds=10))
+
+    assert validate(plan, sheet) == []
