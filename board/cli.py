@@ -9,10 +9,13 @@ import os
 import sys
 from collections.abc import Callable, Sequence
 from pathlib import Path
-from typing import NoReturn
+from typing import TYPE_CHECKING, NoReturn
 
 from board import __version__, words
 from board.exits import ExitCode
+
+if TYPE_CHECKING:
+    from board.timetable.run_sheet import RunSheet
 
 
 class _Parser(argparse.ArgumentParser):
@@ -36,11 +39,14 @@ def _parser() -> _Parser:
             made.add_argument(takes, type=Path, help=words.ARGUMENTS[takes])
         return made
 
-    command("check", _check)
+    check = command("check", _check)
     sheet = command("sheet", _sheet)
     sheet.add_argument("--by", choices=("day", "person", "lane"), default="day", help=words.OPTIONS["by"])
     sheet.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
+    sheet.add_argument("--why", metavar="STEP", help=words.OPTIONS["why"])
     sheet.add_argument("--fresh", action="store_true", help=words.OPTIONS["fresh-sheet"])
+    for each in (check, sheet):
+        each.add_argument("--limit", type=_seconds, metavar="SECONDS", help=words.OPTIONS["limit"])
     live = command("live", _live)
     rehearse = command("rehearse", _rehearse)
     for each in (live, rehearse):
@@ -63,6 +69,16 @@ def _speed(text: str) -> float:
         value = 0.0
     if not 1 <= value <= 240:
         raise argparse.ArgumentTypeError(words.bad_speed(text))
+    return value
+
+
+def _seconds(text: str) -> float:
+    try:
+        value = float(text)
+    except ValueError:
+        value = 0.0
+    if not 0.1 <= value <= 86_400:
+        raise argparse.ArgumentTypeError(words.bad_seconds(text))
     return value
 
 
@@ -117,7 +133,7 @@ def _check(arguments: argparse.Namespace) -> int:
     sheet = None
     if not stopped:
         _say_working()
-        sheet = sheet_of(arguments.plan).sheet
+        sheet = sheet_of(arguments.plan, limit=arguments.limit).sheet
     print_check(plan_file, snags, sheet)
     return ExitCode.STOP if stopped else ExitCode.DONE
 
@@ -133,7 +149,7 @@ def _sheet(arguments: argparse.Namespace) -> int:
     from board.paper.tables import console
 
     _say_working()
-    opened = sheet_of(arguments.plan, fresh=arguments.fresh)
+    opened = sheet_of(arguments.plan, fresh=arguments.fresh, limit=arguments.limit)
     if arguments.json:
         from board.plain import one_line
         from board.plan.load import PlanFile, read_plan
@@ -146,9 +162,23 @@ def _sheet(arguments: argparse.Namespace) -> int:
         for each in wrong:
             print(one_line(each), file=sys.stderr)
         print(json.dumps(outside_form(opened.sheet, valid=not wrong), ensure_ascii=False, indent=2))
+    elif arguments.why is not None:
+        _why(opened.sheet, arguments.why)
     else:
         print_sheet(opened.sheet, arguments.by, console())
     return ExitCode.DONE
+
+
+def _why(sheet: "RunSheet", name: str) -> None:
+    from board.desk import Trouble
+    from board.plain import plain
+    from board.timetable.why import NotFound, find, why
+
+    try:
+        lines = why(sheet, find(sheet, name))
+    except NotFound as wrong:
+        raise Trouble(plain(wrong)) from None
+    print("\n".join(plain(line) for line in lines))
 
 
 def _live(arguments: argparse.Namespace) -> int:

@@ -1,6 +1,7 @@
 """Between the command line and the rooms: plan files in, run sheets out, and where logs and cached sheets lie."""
 
 import re
+import sys
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -67,25 +68,29 @@ class Opened:
     cached: bool
 
 
-def sheet_of(path: Path, *, fresh: bool = False) -> Opened:
-    """The plan's run sheet: cached, or worked out now. Raises Trouble (code 2 with the snags as text)."""
+def sheet_of(path: Path, *, fresh: bool = False, limit: float | None = None) -> Opened:
+    """The plan's run sheet: kept, or worked out now. Raises Trouble (code 2 with the snags as text).
+
+    A sheet that is not proved, for want of the time it was given, is not kept.
+    """
     from board.plan_digest import digest_of
 
     text = read_text(path)
     store = cache()
     if not fresh and (sheet := store.get(digest_of(text))) is not None:
         return Opened(sheet, cached=True)
-    sheet = _work_out(text, path)
-    store.put(sheet)
+    sheet = _work_out(text, path, limit)
+    if sheet.proved or limit is None:
+        store.put(sheet)
     return Opened(sheet, cached=False)
 
 
-def _work_out(text: str, path: Path) -> RunSheet:
-    """Reads, checks and solves. Only here are plan reader and solver loaded."""
+def _work_out(text: str, path: Path, limit: float | None) -> RunSheet:
+    """Reads, checks and solves, telling how far it is where somebody watches. Only here is the solver loaded."""
     from board.checks.every import check
     from board.plan.load import read_plan
     from board.plan.snag import Weight
-    from board.timetable.cpsat.solve import NoAnswer, solve
+    from board.timetable.cpsat.solve import LIMIT_SECONDS, NoAnswer, Progress, solve
     from board.timetable.write_up import make_sheet
 
     plan_file = read_plan(text, one_line(path))
@@ -94,10 +99,19 @@ def _work_out(text: str, path: Path) -> RunSheet:
     stops = [snag for snag in check(plan_file) if snag.weight is Weight.STOP]
     if stops:
         raise Trouble("\n".join(snag.render() for snag in stops), code=2)
+
+    def tell(progress: Progress) -> None:
+        sys.stderr.write(f"\r\x1b[K{words.progress(progress.aim, progress.value, progress.bound)}")
+        sys.stderr.flush()
+
+    watched = sys.stderr.isatty()
     try:
-        return make_sheet(plan_file, solve)
+        return make_sheet(plan_file, lambda q: solve(q, limit or LIMIT_SECONDS, watch=tell if watched else None))
     except NoAnswer:
         raise Trouble(words.NO_ANSWER) from None
+    finally:
+        if watched:
+            sys.stderr.write("\r\x1b[K")
 
 
 def live_log(sheet: RunSheet) -> Path:

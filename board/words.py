@@ -463,6 +463,8 @@ ARGUMENTS = {"plan": "the plan file (YAML)", "log": "the run log (JSON Lines)"}
 OPTIONS = {
     "by": "what to group by (default: day)",
     "json": "print it for other programs",
+    "limit": "search at most so long; the best found is shown, with the gap to what is proved",
+    "why": "say what holds this step where it is, what waits for it, and its give",
     "fresh-sheet": "work the timetable out anew instead of taking the kept one",
     "log": "where the run log lies (default: the user's data folder)",
     "no-bell": "call without the terminal's bell",
@@ -507,6 +509,28 @@ def snag_count(count: int) -> str:
 
 def bad_speed(text: str) -> str:
     return f"{text!r} is not a speed from 1 to 240"
+
+
+AIM_WORDS = {
+    "hours": "work within its hours",
+    "courses": "courses on time",
+    "keeps": "nothing kept too long",
+    "freshness": "hot food fresh",
+    "company": "time with the guests",
+    "day": "a light day",
+    "rush": "a calm half hour before each course",
+    "give": "give where it is needed",
+    "touch": "finishing touch",
+}
+
+
+def progress(aim: str, value: int, bound: int) -> str:
+    gap = f" (gap {1 - max(0, bound) / value:.0%})" if value > 0 else ""
+    return f"{AIM_WORDS.get(aim, aim)}: best {value}, at least {max(0, bound)}{gap} · ctrl-c takes the best so far"
+
+
+def bad_seconds(text: str) -> str:
+    return f"{text!r} is not a number of seconds"
 
 
 def bad_clock(text: str) -> str:
@@ -563,3 +587,39 @@ def gone_on(events: int) -> str:
 
 def stuck(why: str) -> str:
     return f"the evening came to a standstill: {why}"
+
+
+# --- why -----------------------------------------------------------------------------------------------------
+REASONS = {"order": "it comes first", "hands": "the same hands", "oven": "the oven", "heat": "the oven's heat"}
+WHY_WAITS_FOR_NOTHING = "  it waits for nothing; it stands where it keeps best until it is wanted"
+WHY_NO_GIVE = "  no course hangs on it"
+
+
+def several_steps(name: str, which: list[str]) -> str:
+    return f"{name!r} could be several steps: {'; '.join(which)}. Write more of its words"
+
+
+def no_such_step(name: str, guess: str) -> str:
+    return f"no step is called {name!r}.{guess}"
+
+
+def why_stands(name: str, start: str, end: str) -> str:
+    return f"{name}: {start} to {end}"
+
+
+def why_waits(name: str, until: str, reason: str, *, tight: bool) -> str:
+    mark = "held by" if tight else "after"
+    return f"  {mark} {name}, until {until} ({REASONS.get(reason, reason)})"
+
+
+def why_is_waited_for(name: str, at: str, reason: str, *, tight: bool) -> str:
+    mark = "holds" if tight else "before"
+    return f"  {mark} {name}, at {at} ({REASONS.get(reason, 'the guests come' if reason == 'ready' else reason)})"
+
+
+def why_keeps(stands: int, limit: int, where: str) -> str:
+    return f"  its result stands {span(stands)} of {span(limit)} ({where})"
+
+
+def why_give(minutes: int) -> str:
+    return f"  it can slip {span(minutes)} before a course is late or the guests are there"

@@ -1,13 +1,17 @@
 """Question → Answer with OR-Tools CP-SAT: one worker, a fixed seed, so the same question has the same answer.
 
-Levels are solved in order and fixed. First it is tried whether every costly aim can be nought at once, since for
-a sound plan it can, and nought needs no further proof.
+Aims are solved in order and each is fixed before the next. First it is tried whether every costly aim can be nought
+at once, since for a sound plan it can, and nought needs no further proof.
 """
 
+import math
+import threading
 import time
+from collections.abc import Callable
+from dataclasses import dataclass, replace
 
 from ortools.sat.python import cp_model
-from ortools.sat.python.cp_model import CpSolver, LinearExprT
+from ortools.sat.python.cp_model import CpSolver, CpSolverSolutionCallback, LinearExprT
 
 from board.timetable.answer import AIMS, AimResult, Answer
 from board.timetable.cpsat.aims import Aims
@@ -23,20 +27,51 @@ LIMIT_SECONDS = 60.0
 
 
 class NoAnswer(Exception):
-    """The time was up before any answer was found; not a bug, but rare: the model always has one."""
+    """The time was up, or the search stopped, before any answer was found; not a bug, but rare."""
 
 
-def solve(question: Question, limit_seconds: float = LIMIT_SECONDS, aims: tuple[str, ...] = AIMS) -> Answer:
-    """The best answer found, aim by aim. Raises NoAnswer."""
-    return _Search(question, limit_seconds, aims).run()
+@dataclass(frozen=True, slots=True)
+class Progress:
+    """How far the search is: the aim it is at, the best value so far and what is proved it cannot go below."""
+
+    aim: str
+    value: int
+    bound: int
+
+
+Watch = Callable[[Progress], None]
+
+
+def solve(
+    question: Question,
+    limit_seconds: float = LIMIT_SECONDS,
+    aims: tuple[str, ...] = AIMS,
+    watch: Watch | None = None,
+) -> Answer:
+    """The best answer found, aim by aim. A KeyboardInterrupt ends the search with the best so far. Raises NoAnswer."""
+    return _Search(question, limit_seconds, aims, watch).run()
+
+
+class _Watcher(CpSolverSolutionCallback):
+    """Tells each better solution."""
+
+    def __init__(self, aim: str, watch: Watch) -> None:
+        super().__init__()
+        self.aim = aim
+        self.watch = watch
+
+    def on_solution_callback(self) -> None:
+        self.watch(Progress(self.aim, round(self.objective_value), math.ceil(self.best_objective_bound - 1e-6)))
 
 
 class _Search:
-    def __init__(self, question: Question, limit_seconds: float, aims: tuple[str, ...]) -> None:
+    def __init__(self, question: Question, limit_seconds: float, aims: tuple[str, ...], watch: Watch | None) -> None:
         self.question = question
         self.began = time.perf_counter()
         self.limit = limit_seconds
         self.wanted = aims
+        self.watch = watch
+        self.stopped = False
         self.results: list[AimResult] = []
         self.best: Answer | None = None
         self._fresh()
@@ -56,21 +91,22 @@ class _Search:
         for aim in rest:
             if not any(result.aim == aim for result in self.results):
                 self._level(aim)
-        if self.wanted == AIMS:
+        if self.wanted == AIMS and self._may_go_on():
             self._touch()
         if self.best is None:
             raise NoAnswer
-        return self.best
+        return replace(self.best, aims=tuple(self.results), seconds=time.perf_counter() - self.began)
 
     def _all_nought(self, first: list[str]) -> bool:
         """Whether the costly aims can all be nought; if so the first of the rest is solved along with it."""
-        fixed = [self.model.add(self.sums[aim] == 0) for aim in COSTLY if aim in self.wanted]
+        for aim in COSTLY:
+            if aim in self.wanted:
+                self.model.add(self.sums[aim] == 0)
         if first:
             self.model.minimize(self.sums[first[0]])
-        status, solver = self._solve(STEADY)
+        status, solver = self._solve(STEADY, first[0] if first else COSTLY[0])
         if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
             return False
-        del fixed
         self.results = [AimResult(aim, 0, 0) for aim in COSTLY if aim in self.wanted]
         if first:
             self._settle(first[0], solver)
@@ -78,40 +114,62 @@ class _Search:
         return True
 
     def _level(self, aim: str) -> None:
-        if self._left() <= 0 and self.best is not None:
-            self.results.append(AimResult(aim, self._value_now(aim), 0))
-            return
-        self.model.minimize(self.sums[aim])
-        status, solver = self._solve(STEADY)
-        if status in (cp_model.OPTIMAL, cp_model.FEASIBLE):
-            self._settle(aim, solver)
-            self._keep(solver)
-        elif self.best is not None:
-            self.results.append(AimResult(aim, self._value_now(aim), 0))
+        """Brings one aim as low as it goes, and fixes it there."""
+        if self._may_go_on() or self.best is None:
+            self.model.minimize(self.sums[aim])
+            status, solver = self._solve(STEADY, aim)
+            if status in (cp_model.OPTIMAL, cp_model.FEASIBLE):
+                self._settle(aim, solver)
+                self._keep(solver)
+                return
+        if self.best is not None:
+            value = self._value_now(aim)
+            self.results.append(AimResult(aim, value, 0))
+            self.model.add(self.sums[aim] <= value)
 
     def _settle(self, aim: str, solver: CpSolver) -> None:
-        value, bound = round(solver.objective_value), round(solver.best_objective_bound)
-        self.results.append(AimResult(aim, value, bound))
+        value = round(solver.objective_value)
+        self.results.append(AimResult(aim, value, math.ceil(solver.best_objective_bound - 1e-6)))
         self.model.add(self.sums[aim] <= value)
 
     def _touch(self) -> None:
-        if self._left() <= 0:
-            return
         self.model.minimize(self.aims.touch())
-        status, solver = self._solve(TOUCH)
+        status, solver = self._solve(TOUCH, "touch")
         if status in (cp_model.OPTIMAL, cp_model.FEASIBLE):
             self._keep(solver)
+
+    def _may_go_on(self) -> bool:
+        return not self.stopped and self._left() > 0
 
     def _left(self) -> float:
         return self.limit - (time.perf_counter() - self.began)
 
-    def _solve(self, steady: float) -> tuple[cp_model.CpSolverStatus, CpSolver]:
+    def _solve(self, steady: float, aim: str) -> tuple[cp_model.CpSolverStatus, CpSolver]:
+        """In a thread of its own, so that an interrupt from the keyboard is heard while it searches."""
         solver = CpSolver()
         solver.parameters.num_workers = 1
         solver.parameters.random_seed = SEED
         solver.parameters.max_deterministic_time = steady
         solver.parameters.max_time_in_seconds = max(0.05, self._left())
-        return solver.solve(self.model), solver
+        solver.parameters.catch_sigint_signal = False
+        watcher = _Watcher(aim, self.watch) if self.watch is not None else None
+        found: list[cp_model.CpSolverStatus] = []
+        over = threading.Event()
+
+        def search() -> None:
+            try:
+                found.append(solver.solve(self.model, watcher))
+            finally:
+                over.set()
+
+        threading.Thread(target=search, daemon=True).start()
+        while not over.is_set():
+            try:
+                over.wait(0.2)
+            except KeyboardInterrupt:
+                self.stopped = True
+                solver.stop_search()
+        return (found[0] if found else cp_model.UNKNOWN), solver
 
     def _keep(self, solver: CpSolver) -> None:
         """Remembers the answer, and starts the next level from it."""
@@ -127,8 +185,7 @@ class _Search:
             needs = bool(job.job.ways[ways[-1]].parts)
             who.append(next((h for h, literal in job.who.items() if solver.value(literal)), None) if needs else None)
             kept.append(bool(solver.value(job.kept)))
-        seconds = time.perf_counter() - self.began
-        self.best = Answer(tuple(starts), tuple(ways), tuple(who), tuple(kept), tuple(self.results), seconds)
+        self.best = Answer(tuple(starts), tuple(ways), tuple(who), tuple(kept), (), 0.0)
 
     def _value_now(self, aim: str) -> int:
         expression: LinearExprT = self.sums[aim]
