@@ -154,7 +154,7 @@ def already_settled(name: str) -> str:
 
 
 def cannot_leave_out(name: str) -> str:
-    return f"{name} cannot be left out; push the course instead"
+    return f"{name}: that cannot be left out"
 
 
 def waits_for_first(name: str, other: str) -> str:

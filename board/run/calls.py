@@ -12,7 +12,7 @@ from board.timetable.run_sheet import Slot
 
 @dataclass(frozen=True, slots=True)
 class Call:
-    """A timed prompt. `raised` is None while it is still to come."""
+    """A timed prompt. `raised` is None while it is still to come; a `silent` one ends by itself and is never shown."""
 
     slot: str
     part: Part
@@ -20,6 +20,7 @@ class Call:
     due: datetime
     raised: datetime | None = None
     give_minutes: int | None = None
+    silent: bool = False
 
     @property
     def key(self) -> CallKey:
@@ -56,7 +57,10 @@ def _all(forecast: Forecast, state: State) -> Iterator[Call]:
         if step.status == "to-come":
             ahead = forecast.slots[slot.id]
             free = all(state.steps[w.after].settled for w in slot.waits if w.must)
-            if free or ahead.start > forecast.now:
+            if ahead.start > forecast.now:
+                # Raised already perhaps, and then moved later: it waits for its new time.
+                yield Call(slot.id, "start", 0, ahead.start, None, ahead.give_minutes)
+            elif free:
                 yield _call(state, slot, "start", 0, ahead.start, ahead.give_minutes)
         elif step.status == "under-way" and step.started is not None:
             yield from _while_under_way(forecast, state, slot, step, step.started)
@@ -65,10 +69,10 @@ def _all(forecast: Forecast, state: State) -> Iterator[Call]:
 def _while_under_way(
     forecast: Forecast, state: State, slot: Slot, step: StepState, started: datetime
 ) -> Iterator[Call]:
-    end = max(started + (slot.end - slot.start), step.put_off or started)
+    end = max(started + (slot.end - slot.start), step.put_off.get("end", started))
     offsets = [part.start - slot.start for part in slot.attended if part.kind == "look-in"]
     open_ones = [
-        (number, max(started + offset, step.put_off or started))
+        (number, max(started + offset, step.put_off.get("look-in", started)))
         for number, offset in enumerate(offsets)
         if number >= step.looked_in
     ]
@@ -76,10 +80,14 @@ def _while_under_way(
     if open_ones and end > forecast.now:
         # Of several that are due, the last one stands for all.
         number, due = past[-1] if past else open_ones[0]
-        yield _call(state, slot, "look-in", number, due, None)
-    yield _call(state, slot, "end", 0, end, forecast.slots[slot.id].give_minutes)
+        if due < end:
+            yield _call(state, slot, "look-in", number, due, None)
+    silent = slot.ends_by_itself
+    yield _call(state, slot, "end", 0, end, forecast.slots[slot.id].give_minutes, silent=silent)
 
 
-def _call(state: State, slot: Slot, part: Part, number: int, due: datetime, give: int | None) -> Call:
+def _call(
+    state: State, slot: Slot, part: Part, number: int, due: datetime, give: int | None, *, silent: bool = False
+) -> Call:
     raised = state.raised.get((slot.id, part, number))
-    return Call(slot.id, part, number, raised or due, raised, give)
+    return Call(slot.id, part, number, min(raised, due) if raised else due, raised, give, silent)

@@ -107,7 +107,7 @@ def raise_calls(state: State, due: list[Call], at: datetime) -> list[Event]:
     found: list[Event] = []
     for call in due:
         n = state.last_n + 1 + len(found)
-        if call.part == "end" and _slot(state, call.slot).ends_by_itself:
+        if call.silent:
             found.append(StepFinished(n=n, at=at, slot=call.slot, by_itself=True))
         elif call.raised is None:
             found.append(CallRaised(n=n, at=at, slot=call.slot, part=call.part, number=call.number))
@@ -129,7 +129,7 @@ def decide(state: State, wish: Wish, at: datetime) -> list[Event] | Refusal:
         case LeaveOut(slot=slot):
             if _settled(state, slot):
                 return Refusal(words.already_settled(_name(state, slot)))
-            if _slot(state, slot).kind in ("arrive", "serve"):
+            if _slot(state, slot).kind == "arrive":
                 return Refusal(words.cannot_leave_out(_name(state, slot)))
             return [StepLeftOut(n=n, at=at, slot=slot)]
         case Push(course=course, minutes=minutes):
@@ -201,8 +201,13 @@ def _push(state: State, course: str, minutes: int, at: datetime) -> list[Event] 
     return [CoursePushed(n=state.last_n + 1, at=at, course=course, minutes=minutes)]
 
 
+def answers_of(state: State) -> list[Event]:
+    """What the host did and has not taken back, oldest first."""
+    return [e for e in state.history if isinstance(e, ANSWERS) and not (isinstance(e, StepFinished) and e.by_itself)]
+
+
 def _take_back(state: State, at: datetime) -> list[Event] | Refusal:
-    answers = [e for e in state.history if isinstance(e, ANSWERS) and not getattr(e, "by_itself", False)]
+    answers = answers_of(state)
     if not answers:
         return Refusal(words.NOTHING_TO_TAKE_BACK)
     targets = [answers[-1].n]
@@ -211,4 +216,6 @@ def _take_back(state: State, at: datetime) -> list[Event] | Refusal:
         before = answers[-2]
         if isinstance(before, StepStarted) and before.slot == last.slot and before.at == last.at:
             targets.append(before.n)  # one key did both
+    if isinstance(last, StepStarted):  # what ended by itself since never began
+        targets += [e.n for e in state.history if isinstance(e, StepFinished) and e.slot == last.slot and e.n > last.n]
     return [TakenBack(n=state.last_n + 1, at=at, targets=tuple(sorted(targets)))]

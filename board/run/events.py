@@ -3,21 +3,21 @@
 `n` counts the events of one evening from 1, so that one can be named (taken back) and a lost one is noticed.
 """
 
-from datetime import datetime
-from typing import Literal
+from typing import Annotated, Literal
 
 import msgspec
 
-from board.timetable.run_sheet import RunSheet
+from board.timetable.run_sheet import Moment, RunSheet
 
 FORMAT = 1  # of the run log; raised when a line changes its meaning
 
+Minutes = Annotated[int, msgspec.Meta(ge=-10_000, le=10_000)]
 Part = Literal["start", "look-in", "end"]
 
 
 class _Event(msgspec.Struct, frozen=True, tag_field="event", kw_only=True):
     n: int
-    at: datetime
+    at: Moment
 
 
 class EveningOpened(_Event, frozen=True, tag=True, kw_only=True):
@@ -64,7 +64,7 @@ class CallPutOff(_Event, frozen=True, tag=True, kw_only=True):
     slot: str
     part: Part
     number: int = 0
-    minutes: int
+    minutes: Minutes
 
 
 class StepLeftOut(_Event, frozen=True, tag=True, kw_only=True):
@@ -75,7 +75,7 @@ class CoursePushed(_Event, frozen=True, tag=True, kw_only=True):
     """A course is to go out so many minutes later than planned, on top of what it was pushed before."""
 
     course: str
-    minutes: int
+    minutes: Minutes
 
 
 class NoteWritten(_Event, frozen=True, tag=True, kw_only=True):

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Mapping
 from dataclasses import replace
-from datetime import timedelta
+from datetime import datetime, timedelta
 from types import MappingProxyType
 from typing import TypeVar, assert_never
 
@@ -16,12 +16,15 @@ from board.run.events import (
     Event,
     LookedIn,
     NoteWritten,
+    Part,
     StepFinished,
     StepLeftOut,
     StepStarted,
     TakenBack,
 )
 from board.run.state import Note, State, StepState, begin
+
+NOT_PUT_OFF: Mapping[Part, datetime] = MappingProxyType({})
 
 K = TypeVar("K")
 V = TypeVar("V")
@@ -45,23 +48,28 @@ def fold(state: State, event: Event) -> State:
             return replace(state, raised=_with(state.raised, (slot, part, number), event.at))
         case StepStarted(slot=slot):
             step = _step(state, slot)
-            started = replace(step, status="under-way", started=event.at, put_off=None)
-            return _put(_answered(state, slot, "start"), slot, started)
+            started = replace(step, status="under-way", started=event.at, put_off=NOT_PUT_OFF)
+            # Calls of an earlier go that was taken back wait no longer either.
+            return _put(_answered(state, slot), slot, started)
         case LookedIn(slot=slot, number=number):
             step = _step(state, slot)
-            looked = replace(step, looked_in=max(step.looked_in, number + 1), put_off=None)
+            left: Mapping[Part, datetime] = MappingProxyType(
+                {part: until for part, until in step.put_off.items() if part != "look-in"}
+            )
+            looked = replace(step, looked_in=max(step.looked_in, number + 1), put_off=left)
             return _put(_answered(state, slot, "look-in"), slot, looked)
         case StepFinished(slot=slot, by_itself=by_itself):
             step = _step(state, slot)
             begun = step.started or event.at
             ended = min(event.at, begun + _length(state, slot)) if by_itself else event.at
-            over = replace(step, status="finished", started=begun, finished=ended, put_off=None)
+            over = replace(step, status="finished", started=begun, finished=ended, put_off=NOT_PUT_OFF)
             return _put(_answered(state, slot), slot, over)
         case CallPutOff(slot=slot, part=part, minutes=minutes):
             until = event.at + timedelta(minutes=minutes)
-            return _put(_answered(state, slot, part), slot, replace(_step(state, slot), put_off=until))
+            step = _step(state, slot)
+            return _put(_answered(state, slot, part), slot, replace(step, put_off=_with(step.put_off, part, until)))
         case StepLeftOut(slot=slot):
-            return _put(_answered(state, slot), slot, replace(_step(state, slot), status="left-out", put_off=None))
+            return _put(_answered(state, slot), slot, replace(_step(state, slot), status="left-out"))
         case CoursePushed(course=course, minutes=minutes):
             return replace(state, pushed=_with(state.pushed, course, state.pushed.get(course, 0) + minutes))
         case NoteWritten(text=text, slot=about):

@@ -9,11 +9,13 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import UTC, datetime
 
+from board.run.events import Part
 from board.run.state import State, StepState
 from board.timetable.give import READY, latest_starts
-from board.timetable.run_sheet import ORDER, RunSheet, Slot
+from board.timetable.run_sheet import HANDS, ORDER, RunSheet, Slot, Wait
 
 MINUTE = 60.0
+Pair = tuple[str, str]  # a slot, and one it waits for
 NEVER = float("-inf")
 
 
@@ -38,6 +40,11 @@ class CourseForecast:
     slip_minutes: int
     may_slip: int
     is_served: bool
+    is_left_out: bool
+
+    @property
+    def is_ahead(self) -> bool:
+        return not (self.is_served or self.is_left_out)
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,6 +77,13 @@ class Forecaster:
         self.by_id = sheet.by_id()
         self.planned = {s.id: s.start.timestamp() for s in sheet.slots}
         self.length = {s.id: (s.end - s.start).total_seconds() for s in sheet.slots}
+        self.hand_pairs: frozenset[Pair] = frozenset(
+            (s.id, w.after) for s in sheet.slots for w in s.waits if w.reason == HANDS
+        )
+        # How long hands are on a slot from its start on.
+        self.hands_on = {
+            s.id: sum((p.end - p.start).total_seconds() for p in s.attended if p.start == s.start) for s in sheet.slots
+        }
         self.serve_of = {c.name: c.serve for c in sheet.courses}
 
     def forecast(self, state: State, now: datetime) -> Forecast:
@@ -79,11 +93,12 @@ class Forecaster:
         for course, minutes in state.pushed.items():
             if course in self.serve_of:
                 wished[self.serve_of[course]] += minutes * MINUTE
-        start, end = self._forward(state, at, wished)
-        latest = self._latest(state, start, end)
+        free = self._first_free(state, at, wished)
+        start, end = self._forward(state, at, wished, free)
+        latest = self._latest(state, start, end, free)
         wished = self._moved_along(state, wished, start, latest)
-        start, end = self._forward(state, at, wished)
-        latest = self._latest(state, start, end)
+        start, end = self._forward(state, at, wished, free)
+        latest = self._latest(state, start, end, free)
         return Forecast(
             now=now,
             slots={
@@ -98,8 +113,19 @@ class Forecaster:
             keeping=tuple(self._keeping(state, start)),
         )
 
+    def _first_free(self, state: State, now: float, wished: Mapping[str, float]) -> frozenset[Pair]:
+        """Pairs of slots whose wait for hands is void: what the hands are wanted for has moved so late that the
+        other fits in before."""
+        start, _ = self._forward(state, now, wished, frozenset())
+        alone, _ = self._forward(state, now, wished, self.hand_pairs)
+        return frozenset(
+            (second, first)
+            for second, first in self.hand_pairs
+            if state.steps[first].status == "to-come" and start[first] >= alone[second] + self.hands_on[second]
+        )
+
     def _forward(
-        self, state: State, now: float, wished: Mapping[str, float]
+        self, state: State, now: float, wished: Mapping[str, float], free: frozenset[Pair]
     ) -> tuple[dict[str, float], dict[str, float]]:
         start: dict[str, float] = {}
         end: dict[str, float] = {}
@@ -111,29 +137,36 @@ class Forecaster:
             if step.status == "under-way" and step.started:
                 start[slot.id] = step.started.timestamp()
                 due = start[slot.id] + self.length[slot.id]
-                end[slot.id] = max(due, now, _put_off(step))
+                end[slot.id] = max(due, now, _put_off(step, "end"))
                 continue
-            ready = NEVER
-            for wait in slot.waits:
-                if wait.reason == READY or (step.status == "left-out" and wait.reason != ORDER):
-                    continue
+
+            def over(wait: Wait) -> float:
                 anchor = end if wait.anchor == "end" else start
-                ready = max(ready, anchor[wait.after] + wait.minutes * MINUTE)
+                return anchor[wait.after] + wait.minutes * MINUTE
+
             if step.status == "left-out":  # takes no time, and hands on what it waited for
-                start[slot.id] = end[slot.id] = ready if ready != NEVER else self.planned[slot.id]
-            else:
-                start[slot.id] = max(wished[slot.id], ready, now, _put_off(step))
-                end[slot.id] = start[slot.id] + self.length[slot.id]
+                ready = max((over(w) for w in slot.waits if w.reason == ORDER), default=self.planned[slot.id])
+                start[slot.id] = end[slot.id] = ready
+                continue
+            waits = [
+                over(w)
+                for w in slot.waits
+                if w.reason != READY and not (w.reason == HANDS and (slot.id, w.after) in free)
+            ]
+            start[slot.id] = max([wished[slot.id], now, _put_off(step, "start"), *waits])
+            end[slot.id] = start[slot.id] + self.length[slot.id]
         return start, end
 
-    def _latest(self, state: State, start: Mapping[str, float], end: Mapping[str, float]) -> dict[str, float]:
+    def _latest(
+        self, state: State, start: Mapping[str, float], end: Mapping[str, float], free: frozenset[Pair]
+    ) -> dict[str, float]:
         due = {
             s.id: start[s.id]
             for s in self.slots
             if s.kind in ("serve", "arrive") and state.steps[s.id].status == "to-come"
         }
         lengths = {id_: end[id_] - start[id_] for id_ in start}
-        return latest_starts(self.slots, lengths, due, unit=MINUTE)
+        return latest_starts(self.slots, lengths, due, unit=MINUTE, free=free)
 
     def _moved_along(
         self, state: State, wished: Mapping[str, float], start: Mapping[str, float], latest: Mapping[str, float]
@@ -165,18 +198,22 @@ class Forecaster:
 
     def _courses(self, state: State, end: Mapping[str, float]) -> tuple[CourseForecast, ...]:
         found = []
+        pushed = 0
         for course in self.sheet.courses:
             served = _moment(end[course.serve])
             late = int((served - course.wanted).total_seconds() // MINUTE)
+            pushed = max(pushed, state.pushed.get(course.name, 0))  # what a push moves later is no slip
+            status = state.steps[course.serve].status
             found.append(
                 CourseForecast(
                     name=course.name,
                     wanted=course.wanted,
                     served=served,
                     late_minutes=max(0, late),
-                    slip_minutes=max(0, late - state.pushed.get(course.name, 0)),
+                    slip_minutes=max(0, late - pushed),
                     may_slip=course.may_slip,
-                    is_served=state.steps[course.serve].status == "finished",
+                    is_served=status == "finished",
+                    is_left_out=status == "left-out",
                 )
             )
         return tuple(found)
@@ -195,8 +232,9 @@ class Forecaster:
         return found
 
 
-def _put_off(step: StepState) -> float:
-    return step.put_off.timestamp() if step.put_off else NEVER
+def _put_off(step: StepState, part: Part) -> float:
+    until = step.put_off.get(part)
+    return until.timestamp() if until else NEVER
 
 
 def _moment(seconds: float) -> datetime:

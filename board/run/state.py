@@ -13,15 +13,15 @@ Status = Literal["to-come", "under-way", "finished", "left-out"]
 CallKey = tuple[str, Part, int]  # slot, part, number
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class StepState:
-    """Where one slot stands. `put_off`: none of its calls comes before then. `looked_in`: look-ins settled."""
+    """Where one slot stands. `put_off`: by part, no call of it comes before then. `looked_in`: look-ins settled."""
 
     status: Status = "to-come"
     started: datetime | None = None
     finished: datetime | None = None
     looked_in: int = 0
-    put_off: datetime | None = None
+    put_off: Mapping[Part, datetime] = field(default_factory=lambda: MappingProxyType({}))
 
     @property
     def settled(self) -> bool:
@@ -50,10 +50,6 @@ class State:
     history: tuple[Event, ...] = ()  # what counts: neither taken back nor a taking back
     last_n: int = 0
     closed: bool = False
-
-    def status_of(self, slot: str) -> Status:
-        return self.steps[slot].status
-
 
 def begin(sheet: RunSheet) -> State:
     """Before anything has happened."""

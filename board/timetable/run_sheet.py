@@ -5,19 +5,20 @@ plan's models nor the solver.
 """
 
 from datetime import datetime
-from typing import Any, Literal
+from typing import Annotated, Any, Literal
 
 import msgspec
 
-ORDER, HEAT = "order", "heat"  # reasons of a wait that must be over before a step is called
+ORDER, HEAT, HANDS = "order", "heat", "hands"   # reasons of a wait; the first two must be over before a step is called
+Moment = Annotated[datetime, msgspec.Meta(tz=True)]  # aware; what is read back from a file without a zone is refused
 SlotKind = Literal["step", "job", "arrive", "seat", "serve", "clear", "heat"]
 
 
 class Attended(msgspec.Struct, frozen=True):
     """A stretch that needs somebody's hands. `kind`: all, start, look-in, end."""
 
-    start: datetime
-    end: datetime
+    start: Moment
+    end: Moment
     who: str
     kind: str
 
@@ -27,8 +28,8 @@ class Use(msgspec.Struct, frozen=True):
 
     what: str
     amount: float
-    start: datetime
-    end: datetime
+    start: Moment
+    end: Moment
     celsius: int | None = None
 
 
@@ -63,8 +64,8 @@ class Slot(msgspec.Struct, frozen=True):
     name: str
     kind: SlotKind
     lane: str
-    start: datetime
-    end: datetime
+    start: Moment
+    end: Moment
     dish: str | None = None
     course: str | None = None
     attended: tuple[Attended, ...] = ()
@@ -98,8 +99,8 @@ class CourseSlot(msgspec.Struct, frozen=True):
     """A course: when it was wanted and when it is served. `serve` and `clear` are ids of slots."""
 
     name: str
-    wanted: datetime
-    served: datetime
+    wanted: Moment
+    served: Moment
     serve: str
     clear: str
     may_slip: int
@@ -125,7 +126,7 @@ class RunSheet(msgspec.Struct, frozen=True):
     zone: str
     digest: str
     date: str
-    arrive: datetime
+    arrive: Moment
     courses: tuple[CourseSlot, ...]
     slots: tuple[Slot, ...]
     hands: tuple[str, ...] = ()

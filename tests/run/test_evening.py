@@ -16,7 +16,8 @@ from board.run.decide import (
     WriteNote,
     push_from_now,
 )
-from tests.conftest import Host, at
+from board.timetable.run_sheet import Attended, RunSheet, Wait
+from tests.conftest import Host, at, slot
 
 
 def ids(calls: object) -> list[tuple[str, str]]:
@@ -131,8 +132,91 @@ def test_leaving_a_step_out_frees_what_follows_it(host: Host) -> None:
     assert ids(present.due) == [("stew", "start")]
 
 
-def test_a_course_cannot_be_left_out_step_by_step(host: Host) -> None:
-    assert isinstance(host.wish(LeaveOut("serve")), Refusal)
+def test_a_course_can_be_dropped_but_the_guests_cannot(host: Host) -> None:
+    assert isinstance(host.wish(LeaveOut("arrive")), Refusal)
+    assert host.wish(LeaveOut("serve")) is None
+
+    course = host.evening.tick().forecast.courses[0]
+
+    assert course.is_left_out
+    assert not course.is_ahead
+
+
+def test_later_on_a_look_in_does_not_put_off_the_end(host: Host) -> None:
+    for clock, id_ in (("17:00", "chop"), ("17:20", "chop"), ("17:30", "stew")):
+        host.at(clock)
+        host.answer(id_)
+    host.at("18:27")  # both look-ins are overdue, the end is due at 18:30
+
+    host.wish(Later("stew", "look-in", 1))
+
+    assert host.evening.tick().forecast.slots["stew"].end == at("18:30")
+    assert [c.part for c in host.at("18:30").due if c.slot == "stew"] == ["end"]
+
+
+def test_a_call_taken_back_with_its_step_does_not_come_again_by_itself(host: Host) -> None:
+    host.at("17:00")
+    host.answer("chop")
+    host.at("17:20")
+    host.answer("chop")
+    host.wish(TakeBack())
+    host.wish(TakeBack())
+
+    present = host.answer("chop")  # begun again at 17:20, so its end is due at 17:40
+
+    assert ids(present.due) == []
+    assert ids(host.at("17:40").due) == [("chop", "end")]
+
+
+def test_a_called_step_that_is_pushed_waits_for_its_new_time(host: Host) -> None:
+    for clock, id_ in (("17:00", "chop"), ("17:20", "chop"), ("17:30", "stew"), ("18:30", "stew")):
+        host.at(clock)
+        host.answer(id_)
+    assert ("sauce", "start") in ids(host.at("18:35").due)
+
+    host.wish(Push("Stew", 30))
+
+    present = host.evening.tick()
+    assert ("sauce", "start") not in ids(present.due)
+    assert ("sauce", "start") in ids(present.coming)
+
+
+def test_work_that_fits_in_before_delayed_work_of_the_same_hands_does_not_wait_for_it() -> None:
+    first = slot("chop", "17:00", "17:20")
+    second = slot("wash", "17:20", "17:30", waits=(Wait("chop", "end", 0, "hands"),))
+    host = Host(RunSheet("Two", "UTC", "0", "2026-11-28", at("18:30"), (), (first, second)), at("17:00"))
+    host.at("17:00")
+
+    host.wish(Later("chop", "start", minutes=25))
+    close = host.evening.tick().forecast.slots["wash"].start
+    host.wish(Later("chop", "start", minutes=30))
+    far = host.evening.tick().forecast.slots["wash"].start
+
+    # Chop at 17:25 leaves no ten minutes from 17:20, so washing up waits for it; at 17:30 it does.
+    assert close == at("17:45")
+    assert far == at("17:20")
+
+
+def test_a_push_of_one_course_is_no_slip_of_the_next(host: Host) -> None:
+    host.at("17:00")
+    host.wish(Push("Stew", 40))
+
+    course = host.evening.tick().forecast.courses[0]
+
+    assert (course.late_minutes, course.slip_minutes) == (40, 0)
+
+
+def test_what_ended_by_itself_is_taken_back_with_its_start() -> None:
+    rest = slot("rest", "17:00", "17:30", lane="fridge", attended=(Attended(at("17:00"), at("17:02"), "host", "start"),))
+    sheet = RunSheet("Rest", "UTC", "0", "2026-11-28", at("18:30"), (), (rest,))
+    host = Host(sheet, at("17:00"))
+    host.at("17:00")
+    host.answer("rest")
+    assert host.at("18:00").state.steps["rest"].finished == at("17:30")
+
+    host.wish(TakeBack())
+
+    assert host.evening.state.steps["rest"].status == "to-come"
 
 
 def test_a_push_moves_the_course_and_its_last_steps_but_no_further_than_they_must(host: Host) -> None:
