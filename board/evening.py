@@ -55,6 +55,10 @@ class Evening:
         raised = tuple(call for call in due if call.key in fresh)
         return Present(now, self.state, forecast, tuple(due), tuple(coming_calls(forecast, self.state)), raised)
 
+    def look(self) -> Forecast:
+        """How the rest looks now; raises no calls and keeps nothing."""
+        return self.forecaster.forecast(self.state, self.clock.now())
+
     def wish(self, wish: Wish) -> Refusal | None:
         """Does what the host wants, or says why not. Raises OSError when it cannot be kept; then nothing changed."""
         decided = decide(self.state, wish, self.clock.now())
@@ -73,7 +77,7 @@ class Evening:
 
     def push(self, course: str, minutes: int) -> Push:
         """The wish to send a course out so many minutes later than it now looks."""
-        return push_from_now(self.state, self.forecaster.forecast(self.state, self.clock.now()), course, minutes)
+        return push_from_now(self.state, self.look(), course, minutes)
 
     def _keep(self, events: Sequence[Event]) -> None:
         self.keeper.append(events)

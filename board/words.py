@@ -170,19 +170,14 @@ def cannot_push_earlier(course: str) -> str:
 
 
 # --- the live board ------------------------------------------------------------------------------------------
-NOW, NEXT, LEFT = "now", "next", "left"
-DONE_BEGIN, DONE_LOOK, DONE_END, DONE_ONCE = "begun", "looked in", "done", "done"
+DONE_BEGIN, DONE_LOOK, DONE_END = "begun", "looked in", "done"
 NOTHING_MORE = "All done"
 NOTHING_MORE_DETAIL = "Nothing is left to call. q ends the evening."
 ALL_SERVED = "all courses are out"
-COMING = "coming"
-KEEPING_TITLE = "standing"
 REHEARSAL = "rehearsal"
 HELD = "clock held"
 LOOK_FOR = "look for"
-OVERDUE = "over"
 PART_SIGN = {"start": "▶", "look-in": "◉", "end": "■"}
-PART_WORD = {"start": "begin", "look-in": "look in", "end": "end"}
 
 
 def free_until(clock_words: str) -> str:
@@ -197,8 +192,12 @@ def hands_on(name: str) -> str:
     return name[:1].upper() + name[1:]
 
 
-def hands_on_left(left: str) -> str:
-    return f"hands on, {left} left"
+def hands_on_left(left: str, who: str) -> str:
+    return f"{who}: hands on, {left} left" if who else f"hands on, {left} left"
+
+
+def in_oven(oven: str) -> str:
+    return f" ({oven})"
 
 
 def course_in(name: str) -> str:
@@ -217,6 +216,14 @@ def course_strip(courses: list[str]) -> str:
 
 def course_out(name: str, at: str) -> str:
     return f"{name} ✓ {at}"
+
+
+def course_ahead(name: str, at: str, late_minutes: int) -> str:
+    return f"{name} {at} (+{late_minutes})" if late_minutes else f"{name} {at}"
+
+
+def course_dropped(name: str) -> str:
+    return f"{name} left out"
 
 
 def uses(what: str, amount: float) -> str:
@@ -297,7 +304,8 @@ HELP_SIGNS = (
 )
 CLOSE_HINT = "esc closes"
 BELL_ON, BELL_OFF = "bell on", "bell off"
-TAKEN_BACK = "the last answer is taken back"
+NOT_CALLED_YET = "it is not called yet; it asks at its time"
+ANSWER_WORDS = {"CoursePushed": "the push", "NoteWritten": "the note"}
 NO_CALL = "nothing is called; choose something with ↓ first"
 NOT_YET_DUE = "not called yet: space begins it early"
 NOTHING_TO_CLEAR = "no course waits to be cleared"
@@ -340,7 +348,6 @@ LEAVE_LINES = (
     "e   the evening is over: close the run log",
     "esc stay",
 )
-TOO_SMALL = "the window is too small for the lanes"
 
 
 def log_cannot_be_written(why: str) -> str:
@@ -365,6 +372,10 @@ NOTHING_TO_MARK = {
 
 def also_waiting(calls: list[str]) -> str:
     return f"   +{len(calls)}: " + "  ".join(calls)
+
+
+def taken_back(what: str) -> str:
+    return f"taken back: {what}"
 
 
 def put_off(name: str) -> str:

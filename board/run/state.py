@@ -51,6 +51,7 @@ class State:
     last_n: int = 0
     closed: bool = False
 
+
 def begin(sheet: RunSheet) -> State:
     """Before anything has happened."""
     return State(sheet, MappingProxyType({slot.id: StepState() for slot in sheet.slots}))

@@ -3,6 +3,7 @@
 import gc
 
 from textual.app import App
+from textual.screen import ModalScreen
 
 from board.clock import VirtualClock
 from board.evening import Evening
@@ -42,6 +43,10 @@ class BoardApp(App[None]):
         self.call_after_refresh(gc.enable)  # switched off by the command line while modules were loaded
 
     async def action_quit(self) -> None:
-        """Leaving is asked for, even with ctrl+q."""
+        """Leaving is asked for, even with ctrl+q; over a smaller screen it closes that one first."""
         if isinstance(self.screen, LiveScreen):
             self.screen.action_leave()
+        elif isinstance(self.screen, ModalScreen):
+            self.screen.dismiss(None)
+        else:
+            self.exit()

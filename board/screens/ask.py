@@ -18,6 +18,7 @@ from board.view.board import Viewer
 from board.view.push import push_lines
 
 CLOSE: list[BindingType] = [Binding("escape", "dismiss(None)", show=False)]
+REFRESH_SECONDS = 1.0
 PUSH_STEP = 5
 LONGEST_PUSH = 180
 
@@ -28,7 +29,8 @@ class PushScreen(ModalScreen[tuple[str, int] | None]):
     CSS_PATH = "ask.tcss"
     BINDINGS: ClassVar[list[BindingType]] = [
         *CLOSE,
-        Binding("up,down", "course", show=False),
+        Binding("up", "course(-1)", show=False),
+        Binding("down", "course(1)", show=False),
         Binding("left", "minutes(-1)", show=False),
         Binding("right", "minutes(1)", show=False),
         Binding("enter,space", "take", show=False),
@@ -38,8 +40,7 @@ class PushScreen(ModalScreen[tuple[str, int] | None]):
         super().__init__()
         self.evening = evening
         self.viewer = viewer
-        served = {c.name for c in evening.tick().forecast.courses if c.is_served}
-        self.courses = [c.name for c in evening.sheet.courses if c.name not in served]
+        self.courses = [c.name for c in evening.look().courses if c.is_ahead]
         self.at = 0
         self.minutes = 2 * PUSH_STEP
 
@@ -52,17 +53,18 @@ class PushScreen(ModalScreen[tuple[str, int] | None]):
 
     def on_mount(self) -> None:
         self.show()
+        self.set_interval(REFRESH_SECONDS, self.show)
 
     def show(self) -> None:
         course = self.courses[self.at]
-        before = self.evening.tick().forecast
+        before = self.evening.look()
         after = self.evening.what_if(self.evening.push(course, self.minutes))
         lines = [after.words] if isinstance(after, Refusal) else push_lines(self.viewer, before, after)
         title = Content.styled(f"› {one_line(words.push_line(course, self.minutes))}", "bold #f2c879")
         self.text.update(Content("\n").join([Content(""), title, *(Content(one_line(x)) for x in lines), Content("")]))
 
-    def action_course(self) -> None:
-        self.at = (self.at + 1) % len(self.courses)
+    def action_course(self, step: int) -> None:
+        self.at = (self.at + step) % len(self.courses)
         self.show()
 
     def action_minutes(self, step: int) -> None:
@@ -91,7 +93,8 @@ class NoteScreen(ModalScreen[str | None]):
             yield Static(Content.styled(words.NOTE_HINT, "dim"))
 
     def on_input_submitted(self, event: Input.Submitted) -> None:
-        self.dismiss(event.value)
+        if self.is_current:  # a bouncing enter comes twice, and closes once
+            self.dismiss(event.value)
 
 
 class HelpScreen(ModalScreen[None]):

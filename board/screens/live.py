@@ -12,7 +12,7 @@ from board import words
 from board.clock import VirtualClock
 from board.evening import Evening, Present
 from board.plain import one_line
-from board.run.decide import Close, Done, Later, LeaveOut, Refusal, Settle, TakeBack, Wish, WriteNote
+from board.run.decide import Close, Done, Later, LeaveOut, Refusal, Settle, TakeBack, Wish, WriteNote, answers_of
 from board.run.state import CallKey
 from board.screens.ask import HelpScreen, LeaveScreen, NoteScreen, PushScreen
 from board.screens.chime import Chime
@@ -24,6 +24,7 @@ from board.view.ribbon import ZOOMS, ribbons
 
 TICK_SECONDS, REHEARSAL_TICK_SECONDS = 1.0, 0.25
 SAYING_SECONDS = 6.0
+SHORT_ROWS, TINY_ROWS, NARROW_COLUMNS = 21, 12, 72
 SETTLE_SECONDS = 0.4  # a key that bounces answers once
 
 
@@ -57,6 +58,7 @@ class LiveScreen(Screen[None]):
         self.board: BoardView | None = None
         self.banner = ""
         self._bouncing = False
+        self._shown: CallKey | None = None
         self._unsaying: Timer | None = None
         self.greeting = greeting
 
@@ -82,6 +84,8 @@ class LiveScreen(Screen[None]):
             self.say(self.greeting)
 
     def _first_picture(self) -> None:
+        if self.virtual is not None:
+            self.virtual.pause(False)  # held until now, so that nothing of the evening passes while the board opens
         self.tick()
         self.call_after_refresh(self._with_letters)
 
@@ -93,6 +97,10 @@ class LiveScreen(Screen[None]):
         self.call_after_refresh(self._fit)
 
     def _fit(self) -> None:
+        """Drops what does not fit: the lanes first, then the top; the call and the keys stay."""
+        self.set_class(self.size.height < SHORT_ROWS, "-short")
+        self.set_class(self.size.height < TINY_ROWS, "-tiny")
+        self.set_class(self.size.width < NARROW_COLUMNS, "-narrow")
         self.keys.show_keys((*words.KEYS_EVENING, *(words.KEYS_REHEARSAL if self.virtual else ())))
         self.redraw()
 
@@ -104,6 +112,8 @@ class LiveScreen(Screen[None]):
             self.banner = ""
         except OSError as wrong:
             self.banner = words.log_cannot_be_written(one_line(wrong.strerror or wrong, 80))
+        except Exception as wrong:
+            self.banner = words.board_fault(one_line(wrong, 80))
         if self.present is not None and self.present.raised and self.bell_on:
             self.chime.ring()
         self.redraw()
@@ -114,7 +124,11 @@ class LiveScreen(Screen[None]):
             return
         view = self.board = self.viewer.view(self.present)
         chosen = self._chosen_call(view)
-        self.top.show(view, self.banner or self._mode())
+        shown = chosen.key if chosen is not None else view.busy
+        if shown is not None and shown != self._shown:
+            self._settle_key()  # a key on its way down was meant for what stood here before
+        self._shown = shown
+        self.top.show(view, self._mode())
         self.said.show(view, chosen)
         size = self.lanes.size
         if size.width and size.height:
@@ -130,7 +144,9 @@ class LiveScreen(Screen[None]):
                 )
             )
         self.next.show(view, chosen)
-        if self._unsaying is None:
+        if self.banner:
+            self.saying.update(Content(self.banner), layout=False)
+        elif self._unsaying is None:
             self.saying.update(Content(view.courses), layout=False)
 
     def _mode(self) -> str:
@@ -209,17 +225,25 @@ class LiveScreen(Screen[None]):
 
     def action_later(self) -> None:
         call = self._target()
-        if call is not None:
-            slot, part, number = call.key
-            self.wish(Later(slot, part, number), words.put_off(call.headline))
+        if call is None:
+            return
+        if not call.is_due:
+            self.say(words.NOT_CALLED_YET)
+            return
+        slot, part, number = call.key
+        self._settle_key()
+        self.wish(Later(slot, part, number), words.put_off(call.headline))
 
     def action_leave_out(self) -> None:
         call = self._target()
         if call is not None:
+            self._settle_key()
             self.wish(LeaveOut(call.key[0]), words.left_out(call.headline))
 
     def action_take_back(self) -> None:
-        self.wish(TakeBack(), words.TAKEN_BACK)
+        answers = answers_of(self.evening.state)
+        what = self.viewer.answer_words(answers[-1]) if answers else ""
+        self.wish(TakeBack(), words.taken_back(what))
 
     def action_choose(self, step: int) -> None:
         if self.board is None:
@@ -232,6 +256,7 @@ class LiveScreen(Screen[None]):
             self.chosen = keys[0] if step > 0 else keys[-1]
         else:
             self.chosen = keys[(keys.index(current.key) + step) % len(keys)]
+        self._shown = self.chosen
         self.redraw()
 
     def action_mark(self, what: str) -> None:
@@ -246,12 +271,13 @@ class LiveScreen(Screen[None]):
     def action_push(self) -> None:
         if self.present is None:
             return
-        if all(course.is_served for course in self.present.forecast.courses):
+        if not any(course.is_ahead for course in self.present.forecast.courses):
             self.say(words.NOTHING_TO_PUSH)
             return
         self.app.push_screen(PushScreen(self.evening, self.viewer), self._push)
 
     def _push(self, chosen: tuple[str, int] | None) -> None:
+        self._settle_key()
         if chosen is not None:
             course, minutes = chosen
             self.wish(self.evening.push(course, minutes), words.pushed(course, minutes))
@@ -264,6 +290,7 @@ class LiveScreen(Screen[None]):
         )
 
     def _note(self, text: str | None, slot: str | None) -> None:
+        self._settle_key()
         if text:
             self.wish(WriteNote(text, slot), words.NOTE_KEPT)
 
@@ -277,12 +304,13 @@ class LiveScreen(Screen[None]):
         self.redraw()
 
     def action_help(self) -> None:
-        self.app.push_screen(HelpScreen(rehearsal=self.virtual is not None))
+        self.app.push_screen(HelpScreen(rehearsal=self.virtual is not None), lambda _: self._settle_key())
 
     def action_leave(self) -> None:
         self.app.push_screen(LeaveScreen(), self._leave)
 
     def _leave(self, chosen: str | None) -> None:
+        self._settle_key()
         if chosen == "over":
             self.wish(Close())
         if chosen is not None:
@@ -306,8 +334,10 @@ class LiveScreen(Screen[None]):
     def action_jump(self) -> None:
         if self.virtual is None:
             self.say(words.ONLY_REHEARSAL)
-        elif self.present is None or not self.present.coming:
+            return
+        coming = [call for call in self.present.coming if not call.silent] if self.present else []
+        if not coming:
             self.say(words.NOTHING_TO_JUMP)
         else:
-            self.virtual.jump_to(self.present.coming[0].due)
+            self.virtual.jump_to(coming[0].due)
             self.tick()

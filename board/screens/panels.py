@@ -45,7 +45,9 @@ class Top(Horizontal):
             self._course.update(Content(words.ALL_SERVED), layout=False)
             self._countdown.update("")
             return
-        self._course.update(Content(f"{course.title}  {course.detail}"), layout=False)
+        # Without room for the large countdown it stands in the line.
+        narrow = f"  {course.countdown}" if not self._countdown.display or not self._countdown.size.width else ""
+        self._course.update(Content(f"{course.title}{narrow}  {course.detail}"), layout=False)
         self._countdown.update(course.countdown)
         self._countdown.set_class(course.is_late, "-late")
 
@@ -99,10 +101,12 @@ class Coming(Static):
         lines: list[Content] = []
         for text, presses in view.keeping[: max(1, height // 3)]:
             lines.append(Content.assemble((f"▒ {text}", "bold #e5765b" if presses else "#c9b79c")))
-        for call in view.coming[: max(0, height - len(lines))]:
+        listed = view.coming[: max(0, height - len(lines))]
+        clock_width = max((len(call.clock) for call in listed), default=5)
+        for call in listed:
             is_chosen = chosen is not None and chosen.key == call.key
             mark = "›" if is_chosen else " "
-            text = f"{mark}{call.clock:>5}  {call.sign} {call.headline}"
+            text = f"{mark}{call.clock:>{clock_width}}  {call.sign} {call.headline}"
             detail = f"  {call.detail}"
             line = Content.assemble((text, "bold reverse" if is_chosen else "#efe4d2"), (detail, "#8a7b69"))
             lines.append(line.truncate(width, ellipsis=True) if width else line)

@@ -9,7 +9,7 @@ from typing import Annotated, Any, Literal
 
 import msgspec
 
-ORDER, HEAT, HANDS = "order", "heat", "hands"   # reasons of a wait; the first two must be over before a step is called
+ORDER, HEAT, HANDS = "order", "heat", "hands"  # reasons of a wait; the first two must be over before a step is called
 Moment = Annotated[datetime, msgspec.Meta(tz=True)]  # aware; what is read back from a file without a zone is refused
 SlotKind = Literal["step", "job", "arrive", "seat", "serve", "clear", "heat"]
 

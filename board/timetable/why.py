@@ -1,4 +1,4 @@
-"""Why a slot stands where it does: what it waits for, what waits for it, how far it can slip. Pure; words for a person."""
+"""Why a slot stands where it does: what it waits for, what waits for it, how far it can slip. Pure."""
 
 from datetime import timedelta
 from zoneinfo import ZoneInfo

@@ -8,6 +8,7 @@ from zoneinfo import ZoneInfo
 from board import words
 from board.plain import one_line
 from board.run.calls import Call
+from board.run.events import Event
 from board.run.forecast import CourseForecast, Forecast, Standing
 from board.run.state import CallKey, State
 from board.timetable.run_sheet import RunSheet, Slot
@@ -106,7 +107,7 @@ class Viewer:
             standing_sign=words.STANDING_SIGN[standing],
             course=self._course(at),
             due=tuple(self.call(call, at, is_due=True) for call in at.due),
-            coming=tuple(self.call(call, at, is_due=False) for call in at.coming[:MANY_COMING]),
+            coming=tuple(self.call(call, at, is_due=False) for call in _heard(at.coming)[:MANY_COMING]),
             headline=headline,
             detail=detail,
             busy=busy,
@@ -144,13 +145,15 @@ class Viewer:
             pieces.append(length((slot.end - slot.start).total_seconds()))
         if call.part == "end" and slot.core_celsius is not None:
             pieces.append(words.core(slot.core_celsius))
+        if who := self._who(slot):
+            pieces.insert(0, who)
         name = slot.dish or slot.course
         if slot.kind in ("step", "job") and slot.name.casefold() not in headline(slot, call).casefold():
             pieces.insert(0, slot.name)
         return " · ".join([*dict.fromkeys(pieces), *([name] if name and slot.kind != "serve" else [])])
 
     def _course(self, at: Moment) -> CourseView | None:
-        ahead = next((c for c in at.forecast.courses if not c.is_served), None)
+        ahead = next((c for c in at.forecast.courses if c.is_ahead), None)
         if ahead is None:
             return None
         return CourseView(
@@ -166,7 +169,20 @@ class Viewer:
         name, served = one_line(course.name, 20), self.clock(course.served, now)
         if course.is_served:
             return words.course_out(name, served)
-        return f"{name} {words.goes_out_at(self.clock(course.wanted, now), served, course.late_minutes)}"
+        return (
+            words.course_dropped(name) if course.is_left_out else words.course_ahead(name, served, course.late_minutes)
+        )
+
+    def _who(self, slot: Slot) -> str:
+        """Who does it, where there is more than one pair of hands."""
+        if len(self.sheet.hands) < 2:
+            return ""
+        return ", ".join(dict.fromkeys(part.who for part in slot.attended))
+
+    def answer_words(self, event: Event) -> str:
+        """An answer in a few words, for taking it back."""
+        slot = self.slots.get(getattr(event, "slot", None) or "")
+        return one_line(slot.name if slot else words.ANSWER_WORDS.get(type(event).__name__, ""), 60)
 
     def _quiet(self, at: Moment) -> tuple[str, str, CallKey | None]:
         """What to say when nothing is called: what hands are on, or how long the host is free."""
@@ -174,10 +190,13 @@ class Viewer:
             step = at.state.steps[slot.id]
             if step.status == "under-way" and slot.whole:
                 left = (at.forecast.slots[slot.id].end - at.now).total_seconds()
-                return one_line(words.hands_on(slot.name)), words.hands_on_left(countdown(left)), (slot.id, "end", 0)
-        if not at.coming:
+                who = self._who(slot)
+                detail = words.hands_on_left(countdown(left), who)
+                return one_line(words.hands_on(slot.name)), one_line(detail), (slot.id, "end", 0)
+        coming = _heard(at.coming)
+        if not coming:
             return words.NOTHING_MORE, words.NOTHING_MORE_DETAIL, None
-        following = at.coming[0]
+        following = coming[0]
         what = headline(self.slots[following.slot], following)
         seconds = (following.due - at.now).total_seconds()
         return (
@@ -198,6 +217,11 @@ class Viewer:
         limit = self.clock(standing.until, now)
         presses = left < WARN_SECONDS or standing.taken_up > standing.until
         return words.stands_until(name, countdown(left), limit, standing.where), presses
+
+
+def _heard(calls: tuple[Call, ...]) -> tuple[Call, ...]:
+    """Calls that are really made; what ends by itself asks nobody."""
+    return tuple(call for call in calls if not call.silent)
 
 
 def headline(slot: Slot, call: Call) -> str:
@@ -235,7 +259,7 @@ def is_behind(course: CourseForecast) -> bool:
 def how_it_stands(forecast: Forecast, due: tuple[Call, ...]) -> str:
     """Behind when a course to come slips further than it may; tight when one slips at all, when a call with hardly
     any give waits unanswered, or when something would stand past what it keeps; else in hand."""
-    ahead = [course for course in forecast.courses if not course.is_served]
+    ahead = [course for course in forecast.courses if course.is_ahead]
     if any(is_behind(course) for course in ahead):
         return words.BEHIND
     pressing = any(

@@ -9,7 +9,7 @@ def push_lines(viewer: Viewer, before: Forecast, after: Forecast) -> list[str]:
     """Each course still to go out, before → after; then what would stand, and for how long."""
     lines = []
     for old, new in zip(before.courses, after.courses, strict=True):
-        if not new.is_served:
+        if new.is_ahead:
             clock = viewer.clock
             lines.append(
                 words.push_effect(

@@ -79,8 +79,11 @@ def _needed(rows: list[list[Bar]]) -> int:
 
 
 def _rooms(needed: dict[str, int], height: int) -> dict[str, int]:
-    """Rows for each lane: at least one, the fullest lanes giving way first."""
+    """Rows for each lane: one at least, unless an empty one is wanted elsewhere; then the fullest give way."""
     rooms = {lane: max(1, rows) for lane, rows in needed.items()}
+    for lane in (lane for lane, rows in needed.items() if rows == 0):
+        if sum(rooms.values()) > height:
+            rooms[lane] = 0
     while sum(rooms.values()) > max(len(rooms), height):
         fullest = max(rooms, key=lambda lane: rooms[lane])
         if rooms[fullest] == 1:
@@ -91,6 +94,7 @@ def _rooms(needed: dict[str, int], height: int) -> dict[str, int]:
 
 def _bars(sheet: RunSheet, state: State, forecast: Forecast, lane: str, scale: Scale) -> list[Bar]:
     found = []
+    many_ovens = len({_oven(slot) for slot in sheet.slots} - {""}) > 1
     for slot in sheet.slots:
         step, ahead = state.steps[slot.id], forecast.slots[slot.id]
         if slot.lane != lane or step.status == "left-out":
@@ -98,7 +102,7 @@ def _bars(sheet: RunSheet, state: State, forecast: Forecast, lane: str, scale: S
         left, right = scale.column(ahead.start), max(scale.column(ahead.end), scale.column(ahead.start) + 1)
         if right <= 0 or left >= scale.width:
             continue
-        name = one_line(slot.name)
+        name = one_line(slot.name + (words.in_oven(_oven(slot)) if many_ovens and lane == "oven" else ""))
         seconds = (ahead.end - forecast.now).total_seconds()
         tone: Tone = "coming"
         if step.status == "finished":
@@ -112,6 +116,10 @@ def _bars(sheet: RunSheet, state: State, forecast: Forecast, lane: str, scale: S
             name = f"{countdown(seconds)} {name}"
         found.append(Bar(left, right, name, tone, _hands(slot, ahead.start, scale)))
     return sorted(found, key=lambda bar: (bar.left, bar.right))
+
+
+def _oven(slot: Slot) -> str:
+    return next((use.what for use in slot.uses if use.celsius is not None), "")
 
 
 def _hands(slot: Slot, start: datetime, scale: Scale) -> tuple[tuple[int, int], ...]:

@@ -207,7 +207,9 @@ def test_a_push_of_one_course_is_no_slip_of_the_next(host: Host) -> None:
 
 
 def test_what_ended_by_itself_is_taken_back_with_its_start() -> None:
-    rest = slot("rest", "17:00", "17:30", lane="fridge", attended=(Attended(at("17:00"), at("17:02"), "host", "start"),))
+    rest = slot(
+        "rest", "17:00", "17:30", lane="fridge", attended=(Attended(at("17:00"), at("17:02"), "host", "start"),)
+    )
     sheet = RunSheet("Rest", "UTC", "0", "2026-11-28", at("18:30"), (), (rest,))
     host = Host(sheet, at("17:00"))
     host.at("17:00")
@@ -319,9 +321,9 @@ def test_what_stands_is_told_with_its_limit(host: Host) -> None:
 def test_a_forecast_of_the_little_supper_at_its_start_is_its_sheet(host: Host) -> None:
     present = host.at("16:58")
 
-    for slot in present.state.sheet.slots:
-        assert present.forecast.slots[slot.id].start == slot.start
-        assert present.forecast.slots[slot.id].end == slot.end
+    for planned in present.state.sheet.slots:
+        assert present.forecast.slots[planned.id].start == planned.start
+        assert present.forecast.slots[planned.id].end == planned.end
 
 
 def test_what_if_changes_nothing(host: Host) -> None:

@@ -39,6 +39,7 @@ class Kitchen:
     def set(self, clock: str) -> None:
         self.host.clock.set(at(clock))
         self.app.live.tick()
+        self.app.live._steady()  # the host has seen what stands there now
 
     def shown(self) -> str:
         """Every character on the screen."""

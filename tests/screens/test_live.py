@@ -1,11 +1,13 @@
 """Every key of the board, by Pilot: key → wish → state → screen."""
 
 import pytest
+from textual.widgets import Input
 
 from board import words
 from board.run.events import NoteWritten
 from board.screens.ask import HelpScreen, LeaveScreen, NoteScreen, PushScreen
 from board.screens.live import LiveScreen
+from tests.conftest import at
 from tests.screens.conftest import Kitchen
 
 SIZE = (120, 36)
@@ -101,10 +103,12 @@ async def test_later_and_take_back(kitchen: Kitchen) -> None:
         kitchen.set("17:00")
 
         await pilot.press("l")
-        assert kitchen.host.evening.state.steps["chop"].put_off is not None
+        assert kitchen.host.evening.state.steps["chop"].put_off
         await pilot.press("u")
 
-        assert kitchen.host.evening.state.steps["chop"].put_off is None
+        assert not kitchen.host.evening.state.steps["chop"].put_off
+        await pilot.pause()
+        assert words.taken_back("chop") in kitchen.shown()
 
 
 async def test_leave_out(kitchen: Kitchen) -> None:
@@ -149,6 +153,96 @@ async def test_push_shows_its_cost_first_and_is_taken_with_enter(kitchen: Kitche
         await pilot.press("enter")
 
         assert kitchen.host.evening.state.pushed == {"Stew": 15}
+
+
+async def test_a_bouncing_enter_closes_a_note_once(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        await pilot.press("n", "a")
+        screen = kitchen.app.screen
+        assert isinstance(screen, NoteScreen)
+
+        field = screen.query_one(Input)
+        field.post_message(Input.Submitted(field, "a"))
+        field.post_message(Input.Submitted(field, "a"))
+        await pilot.pause()
+
+        assert isinstance(kitchen.app.screen, LiveScreen)
+        assert len(kitchen.host.evening.state.notes) == 1
+
+
+async def test_a_key_meant_for_what_stood_there_before_answers_nothing(
+    kitchen: Kitchen, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        monkeypatch.setattr("board.screens.live.SETTLE_SECONDS", 30.0)
+        kitchen.host.clock.set(at("17:00"))
+        kitchen.app.live.tick()  # the call comes up as the thumb comes down
+
+        await pilot.press("space")
+
+        assert kitchen.status("chop") == "to-come"
+
+
+async def test_a_key_that_bounces_out_of_a_push_answers_nothing(
+    kitchen: Kitchen, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        kitchen.set("17:00")
+        monkeypatch.setattr("board.screens.live.SETTLE_SECONDS", 30.0)
+
+        await pilot.press("p", "space", "space")
+        await pilot.pause()
+
+        assert kitchen.host.evening.state.pushed == {"Stew": 10}
+        assert kitchen.status("chop") == "to-come"
+
+
+async def test_a_push_can_be_looked_at_with_a_full_disk(kitchen: Kitchen, monkeypatch: pytest.MonkeyPatch) -> None:
+    def full(events: object) -> None:
+        raise OSError(28, "No space left on device")
+
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        monkeypatch.setattr(kitchen.host.evening.keeper, "append", full)
+        kitchen.set("17:00")
+
+        await pilot.press("p")
+        await pilot.pause()
+
+        assert isinstance(kitchen.app.screen, PushScreen)
+
+
+async def test_a_fault_in_a_tick_never_ends_the_board(kitchen: Kitchen, monkeypatch: pytest.MonkeyPatch) -> None:
+    def broken() -> None:
+        raise ZeroDivisionError("for a test")
+
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        monkeypatch.setattr(kitchen.host.evening, "tick", broken)
+
+        kitchen.app.live.tick()
+        await pilot.pause()
+
+        assert "for a test" in kitchen.shown()
+        assert kitchen.app.is_running
+
+
+@pytest.mark.parametrize("size", [(60, 18), (80, 20), (40, 12)])
+async def test_in_a_small_window_the_call_the_course_and_the_keys_remain(
+    kitchen: Kitchen, size: tuple[int, int]
+) -> None:
+    async with kitchen.app.run_test(size=size) as pilot:
+        await pilot.pause()
+        kitchen.set("17:00")
+        await pilot.pause()
+
+        text = kitchen.shown()
+        assert "called" in text
+        assert "Stew" in text
+        assert "space answer" in text
 
 
 async def test_push_can_be_left_with_escape(kitchen: Kitchen) -> None:
