@@ -93,19 +93,30 @@ def main(argv: Sequence[str] | None = None) -> int:
     """Runs one command; never lets a traceback out for something the user can mend."""
     arguments = _parser().parse_args(argv)
     if arguments.command is None:
-        return _welcome()
+        arguments.run = lambda _: _welcome()
     from board.desk import Trouble
 
     try:
-        return int(arguments.run(arguments))
+        code = int(arguments.run(arguments))
+        if sys.stdout is not None:
+            sys.stdout.flush()  # what cannot be written is told here, not at the very end
+        return code
     except Trouble as trouble:
         print(trouble, file=sys.stderr)
         return trouble.code
     except KeyboardInterrupt:
         return 130
-    except BrokenPipeError:  # `| head` closed the pipe; point stdout at nothing so that no flush complains
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-        return ExitCode.DONE
+    except BrokenPipeError:
+        return _pipe_closed()
+    except OSError as wrong:
+        print(words.cannot_print(wrong.strerror or str(wrong)), file=sys.stderr)
+        return ExitCode.FAILED
+
+
+def _pipe_closed() -> int:
+    """`| head` closed the pipe; stdout points at nothing then, so that no flush complains."""
+    os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+    return ExitCode.DONE
 
 
 def _welcome() -> int:
@@ -208,7 +219,7 @@ def _without_collecting() -> None:
 
 
 def _has_terminal() -> bool:
-    return sys.stdin.isatty() and sys.stdout.isatty()
+    return all(stream is not None and stream.isatty() for stream in (sys.stdin, sys.stdout))
 
 
 def _needs_terminal() -> None:

@@ -38,9 +38,17 @@ def bundled_plan(name: str = "lantern-supper.yaml") -> Path:
     return beside if beside.exists() else here / "bundled" / name
 
 
+LARGEST_BYTES = 64_000_000
+
+
 def read_bytes(path: Path) -> bytes:
-    """What is in the file. Raises Trouble."""
+    """What is in a regular file of sane size. Raises Trouble."""
     try:
+        if path.exists() and not path.is_dir():
+            if not path.is_file():
+                raise Trouble(words.not_a_file(one_line(path)))
+            if path.stat().st_size > LARGEST_BYTES:
+                raise Trouble(words.too_large(one_line(path)))
         return path.read_bytes()
     except IsADirectoryError:
         raise Trouble(words.is_folder(one_line(path))) from None
@@ -148,4 +156,5 @@ def _can_go_on(path: Path, sheet: RunSheet) -> bool:
 
 
 def _file_name(text: str) -> str:
-    return re.sub(r"[^\w]+", "-", text.casefold()).strip("-_")[:60] or "evening"
+    name = re.sub(r"[^\w]+", "-", text.casefold()).strip("-_")
+    return name.encode()[:80].decode(errors="ignore") or "evening"  # file systems count bytes

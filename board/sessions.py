@@ -51,8 +51,12 @@ def run_board(sheet: RunSheet, path: Path, clock: Clock, *, bell: bool) -> None:
     """The board on a log, live or rehearsed as the clock is, until it is left."""
     virtual = clock if isinstance(clock, VirtualClock) else None
     with opened_log(path) as log:
-        if virtual is not None and log.contents is not None:
-            virtual.jump_to(_last_moment(log.contents))
+        if log.contents is not None:
+            _belongs(sheet, log.contents, path, rehearsal=virtual is not None)
+        if virtual is not None:
+            virtual.pause(True)  # the board lets it go when it stands
+            if log.contents is not None:
+                virtual.jump_to(_last_moment(log.contents))
         greeting = _greeting(sheet, log.contents)
         evening = _begin(sheet, log, virtual) if virtual and log.contents is None else None
         evening = evening or open_evening(sheet, clock, log, rehearsal=virtual is not None)
@@ -62,7 +66,7 @@ def run_board(sheet: RunSheet, path: Path, clock: Clock, *, bell: bool) -> None:
 
 def _begin(sheet: RunSheet, log: RunLog, virtual: VirtualClock) -> Evening:
     """A new rehearsal; where it begins in mid-evening, what lies before went by the sheet."""
-    start = virtual.now()
+    start = virtual.now()  # it is held
     stopped = StoppedClock(min(start, first_moment(sheet, None)))
     evening = open_evening(sheet, stopped, log, rehearsal=True)
     catch_up(evening, stopped, start)
@@ -70,10 +74,23 @@ def _begin(sheet: RunSheet, log: RunLog, virtual: VirtualClock) -> Evening:
     return evening
 
 
+def _belongs(sheet: RunSheet, contents: LogContents, path: Path, *, rehearsal: bool) -> None:
+    """The log is of this event, and of the same kind of evening. Raises Trouble."""
+    opened = contents.opened
+    if (opened.sheet.plan, opened.sheet.date) != (sheet.plan, sheet.date):
+        raise Trouble(words.log_of_another(one_line(path), words.OTHER_EVENING))
+    if opened.rehearsal != rehearsal:
+        kind = words.A_REHEARSAL if opened.rehearsal else words.A_REAL_EVENING
+        raise Trouble(words.log_of_another(one_line(path), kind))
+
+
 def _show(evening: Evening, virtual: VirtualClock | None, *, bell: bool, greeting: str) -> None:
     from board.screens.app import BoardApp
 
-    BoardApp(evening, virtual=virtual, bell=bell, greeting=greeting).run()
+    app = BoardApp(evening, virtual=virtual, bell=bell, greeting=greeting)
+    app.run()
+    if app.return_code:
+        raise Trouble(words.BOARD_FAILED)
 
 
 def _last_moment(contents: LogContents) -> datetime:

@@ -230,7 +230,8 @@ def uses(what: str, amount: float) -> str:
     if what == "rings":
         return "1 ring" if amount == 1 else f"{amount:g} rings"
     if what in ("fridge", "freezer"):
-        return "1 litre" if amount == 1 else f"{amount:g} litres"
+        room = "1 litre" if amount == 1 else f"{amount:g} litres"
+        return room if what == "fridge" else f"{room} of the freezer"
     return what if amount == 1 else f"{amount:g} × {what}"
 
 
@@ -573,7 +574,31 @@ def log_in_use(path: str) -> str:
 
 
 def log_unreadable(why: str) -> str:
-    return f"{why}\n    Nothing was changed. Move the file away to begin a new log."
+    return f"{why}\n    Nothing was changed."
+
+
+def log_of_another(path: str, kind: str) -> str:
+    return f"{path}: this run log is of {kind}; name another file with --log"
+
+
+OTHER_EVENING = "another event"
+A_REHEARSAL = "a rehearsal"
+A_REAL_EVENING = "a real evening"
+
+
+def not_a_file(path: str) -> str:
+    return f"{path}: this is not a regular file"
+
+
+def too_large(path: str) -> str:
+    return f"{path}: this file is too large to be a plan or a run log"
+
+
+def cannot_print(why: str) -> str:
+    return f"the output cannot be written ({why})"
+
+
+BOARD_FAILED = "the board ended by a fault; the run log is whole, and the same command goes on with it"
 
 
 def log_not_empty(path: str) -> str:

@@ -33,3 +33,15 @@ def fridge_room_is_given(file: PlanFile) -> list[Snag]:
                 mend = f"Add `{station.place}: 45 litres` (or what it holds) under kitchen."
                 found[station.place] = Snag("N02", Weight.NOTE, message, mend, file.places.of(loc))
     return list(found.values())
+
+
+def names_are_not_the_programs_own(file: PlanFile) -> list[Snag]:
+    """N03: a step or job called like something the program adds itself; the two are easily taken for one another."""
+    own = {task.node.name.casefold() for task in file.filled.tasks.values() if task.work is None}
+    found = []
+    for task in file.filled.tasks.values():
+        if task.work is not None and task.node.name.casefold() in own:
+            message = f"{task.node.name!r} is also what the program calls a piece of work of its own"
+            place = file.places.of(task.node.loc)
+            found.append(Snag("N03", Weight.MIND, message, "Give the step or job other words.", place))
+    return found

@@ -12,9 +12,11 @@ CHECKS: tuple[Check, ...] = (
     capacity.what_is_used_is_there,
     capacity.ovens_reach_their_settings,
     hours.days_have_hours,
+    hours.somebody_is_there_when_guests_arrive,
     hours.clock_times_are_plain,
     completeness.dishes_feed_the_guests,
     completeness.fridge_room_is_given,
+    completeness.names_are_not_the_programs_own,
 )
 
 

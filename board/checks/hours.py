@@ -6,7 +6,7 @@ from zoneinfo import ZoneInfo
 from board.plan.load import PlanFile
 from board.plan.places import Loc
 from board.plan.snag import Snag, Weight
-from board.plan.when import Day, is_odd, parse_day
+from board.plan.when import Day, is_odd, parse_day, stretch
 
 
 def _working_days(file: PlanFile) -> set[date]:
@@ -30,6 +30,23 @@ def days_have_hours(file: PlanFile) -> list[Snag]:
         place = file.places.of(("hands",), key=True)
         found.append(Snag("H02", Weight.STOP, message, "Add `on the day:` under a pair of hands.", place))
     return found
+
+
+def somebody_is_there_when_guests_arrive(file: PlanFile) -> list[Snag]:
+    """H04: the guests come while nobody has hours."""
+    plan = file.plan
+    zone = ZoneInfo(plan.zone)
+    spans = [
+        stretch(Day.model_validate(parse_day(word)).on(plan.date), span, zone)
+        for hand in plan.hands.values()
+        for word, stretches in hand.hours.items()
+        for span in stretches
+    ]
+    if any(start <= file.filled.arrive <= end for start, end in spans):
+        return []
+    message = f"the guests arrive at {plan.arrive} on {plan.date.isoformat()}, when nobody has hours"
+    mend = "Check the date and the hours; half past midnight belongs to the day that begins then."
+    return [Snag("H04", Weight.MIND, message, mend, file.places.of(("arrive",)))]
 
 
 def clock_times_are_plain(file: PlanFile) -> list[Snag]:

@@ -1,6 +1,7 @@
 """Bytes of a run log → its events. A torn last line is dropped and said; damage further up is said by line."""
 
 from dataclasses import dataclass
+from zoneinfo import ZoneInfo
 
 from board.log.record import BadLine, from_line
 from board.run.events import EveningOpened, Event
@@ -39,9 +40,15 @@ def read_log(data: bytes, name: str) -> LogContents:
             if is_last and events:
                 dropped = f"{name}:{number}: the last line was dropped: {wrong}"
                 break
+            if number == 1 and not line.startswith(b'{"event":'):
+                raise NoLog(f"{name}:1: this is not a run log") from None
             raise NoLog(f"{name}:{number}: this line is damaged: {wrong}") from None
         events.append(event)
         position += len(line)
     if not events or not isinstance(events[0], EveningOpened):
         raise NoLog(f"{name}:1: this is not a run log")
+    try:
+        ZoneInfo(events[0].sheet.zone)
+    except (KeyError, ValueError, OSError):
+        raise NoLog(f"{name}:1: it names a time zone this machine does not know") from None
     return LogContents(events[0], tuple(events[1:]), position, dropped)

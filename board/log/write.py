@@ -36,6 +36,8 @@ class RunLog:
         """Locks the file, reads what is in it and cuts a torn tail off. Raises LogInUse, NoLog, OSError."""
         self.path = path
         path.parent.mkdir(parents=True, exist_ok=True)
+        if path.exists() and not path.is_file():
+            raise OSError(22, "not a regular file")
         self._lock = FileLock(path.with_name(path.name + ".lock"))
         try:
             self._lock.acquire(timeout=0)
@@ -44,11 +46,13 @@ class RunLog:
         try:
             self.contents: LogContents | None = None
             data = path.read_bytes() if path.exists() else b""
-            if data:
+            if b"\n" in data:
                 self.contents = read_log(data, path.name)
             self._file = os.open(path, os.O_RDWR | os.O_CREAT | os.O_APPEND, 0o644)
-            if self.contents and self.contents.sound_bytes < len(data):
-                os.ftruncate(self._file, self.contents.sound_bytes)
+            # A log torn in its very first line holds nothing yet.
+            sound = self.contents.sound_bytes if self.contents else 0
+            if sound < len(data):
+                os.ftruncate(self._file, sound)
                 os.fsync(self._file)
         except BaseException:
             self._lock.release()

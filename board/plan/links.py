@@ -5,6 +5,8 @@ program adds itself: guests arrive, guests to the table, and for each course its
 """
 
 import re
+from collections import Counter
+from collections.abc import Iterable
 from dataclasses import dataclass, field
 from graphlib import CycleError, TopologicalSorter
 from typing import Literal
@@ -62,6 +64,16 @@ class Linked:
 
     nodes: dict[str, Node] = field(default_factory=dict)
     links: list[Link] = field(default_factory=list)
+
+
+def labels(nodes: Iterable[Node]) -> dict[str, str]:
+    """What each piece of work is called on sheet and board: its name, with its dish where others share the name."""
+    nodes = list(nodes)
+    counted = Counter(_fold(node.name) for node in nodes)
+    return {
+        node.id: f"{node.name} in {node.dish}" if node.dish and counted[_fold(node.name)] > 1 else node.name
+        for node in nodes
+    }
 
 
 def slug(text: str) -> str:

@@ -178,6 +178,20 @@ def _keys_of(model: type[BaseModel]) -> list[str]:
     return [field.alias or name for name, field in model.model_fields.items()]
 
 
+# A line to paste where a key is missing.
+_PASTE = {
+    "hands": "hands: {host: {hours: {on the day: '10:00 - 23:30'}}}",
+    "hours": "hours: {on the day: '10:00 - 23:30'}",
+    "zone": "zone: Europe/Dublin",
+    "date": "date: 2026-11-28",
+    "arrive": "arrive: 18:30",
+    "guests": "guests: [Ines, 3 others]",
+    "takes": "takes: 25 min",
+    "at": "at: 19:30",
+    "event": "event: Small supper",
+}
+
+
 def _snag(error: Any, places: Places) -> Snag:
     """One pydantic error in the words of the host's file."""
     loc: Loc = error["loc"]
@@ -187,10 +201,19 @@ def _snag(error: Any, places: Places) -> Snag:
     last = str(loc[-1]) if loc else "plan"
     if kind == "extra_forbidden" and model is not None:
         message = f"{last!r} is not a word of {a_what}."
-        return Snag("P05", Weight.STOP, message, unknown(last, _keys_of(model)), places.of(loc, key=True))
+        mend = unknown(last, _keys_of(model))
+        if error.get("input") is None:  # `{keeps: 6 h in the fridge, 10 litres}`: the comma ends the value
+            mend += " If it belongs to the value before it, put that whole value in quotes."
+        return Snag("P05", Weight.STOP, message, mend, places.of(loc, key=True))
     if kind == "missing":
         place = places.of(loc[:-1])
-        return Snag("P06", Weight.STOP, f"{a_what} needs `{last}`, which is missing", f"Add `{last}: …`.", place)
+        return Snag(
+            "P06",
+            Weight.STOP,
+            f"{a_what} needs `{last}`, which is missing",
+            f"Add `{_PASTE.get(last, f'{last}: …')}`.",
+            place,
+        )
     is_key = last == "[key]"
     what = f"`{last}`" if isinstance(loc[-1], str) else f"an entry of `{loc[-2]}`"
     message, mend = _words(kind, error, what)

@@ -7,6 +7,7 @@ from zoneinfo import ZoneInfo
 
 from board import words
 from board.plan.durations import short
+from board.plan.links import labels
 from board.plan.load import PlanFile
 from board.timetable.answer import Answer
 from board.timetable.question import Hand, Job, Question, Way
@@ -29,7 +30,7 @@ class _Teller:
         self.answer = answer
         self.slots = {slot.id: slot for slot in slots}
         self.zone = ZoneInfo(file.plan.zone)
-        self.names = [task.node.name for task in file.filled.tasks.values()]
+        self.names = list(labels(task.node for task in file.filled.tasks.values()).values())
 
     def clock(self, minute: int) -> str:
         return words.day_and_clock((self.question.origin + timedelta(minutes=minute)).astimezone(self.zone))

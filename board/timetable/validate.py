@@ -61,7 +61,8 @@ def _every_task_stands_once(plan_file: PlanFile, sheet: RunSheet) -> Iterator[st
         known = tasks.get(slot.id)
         if known is None and (slot.kind != "heat" or counted[slot.id] > 1):
             yield f"{slot.name} ({slot.id}) is no work of this plan"
-        if known is not None and (slot.kind, slot.name) != (known.node.kind, known.node.name):
+        names = (known.node.name, f"{known.node.name} in {known.node.dish}") if known is not None else ()
+        if known is not None and (slot.kind != known.node.kind or slot.name not in names):
             yield f"{slot.id} is the {known.node.kind} {known.node.name}, told as {slot.kind} {slot.name}"
 
 

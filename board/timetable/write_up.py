@@ -4,12 +4,12 @@ import heapq
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import datetime, timedelta
-from zoneinfo import ZoneInfo
 
 import msgspec
 
 from board import words
 from board.plan.assume import Task
+from board.plan.links import labels
 from board.plan.load import PlanFile
 from board.timetable.answer import Answer
 from board.timetable.give import READY, latest_starts
@@ -46,7 +46,7 @@ class _Writer:
         self.question = question
         self.answer = answer
         self.tasks: list[Task] = list(plan_file.filled.tasks.values())
-        self.zone = ZoneInfo(plan_file.plan.zone)
+        self.labels = labels(task.node for task in self.tasks)
         self.dials = [
             _Dial(question.ovens[n].name, dial := settings(spells), changes(question, n, dial))
             for n, spells in spells_in_ovens(question, answer).items()
@@ -106,7 +106,7 @@ class _Writer:
             ]
         return Slot(
             id=job.id,
-            name=node.name,
+            name=self.labels[node.id],
             kind=kind,
             lane=way.lane,
             start=self.at(start),

@@ -115,7 +115,8 @@ class Aims:
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
             if first.job.fixed is not None:
                 continue
-            cushion = comfortable_wait(first)
+            needs_nobody = all(not way.parts or way.parts[0].offset for way in second.job.ways)
+            cushion = 0 if needs_nobody else comfortable_wait(first)
             wait = second.start - first.end
             if first.job.early:
                 continue
