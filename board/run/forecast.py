@@ -16,6 +16,7 @@ from board.timetable.run_sheet import HANDS, ORDER, RunSheet, Slot, Wait
 
 MINUTE = 60.0
 Pair = tuple[str, str]  # a slot, and one it waits for
+NO_PAIRS: frozenset[Pair] = frozenset()
 NEVER = float("-inf")
 
 
@@ -93,12 +94,16 @@ class Forecaster:
         for course, minutes in state.pushed.items():
             if course in self.serve_of:
                 wished[self.serve_of[course]] += minutes * MINUTE
-        free = self._first_free(state, at, wished)
+        free = NO_PAIRS
         start, end = self._forward(state, at, wished, free)
+        if any(start[first] > self.planned[first] for _, first in self.hand_pairs):
+            free = self._first_free(state, at, wished, start)
+            start, end = self._forward(state, at, wished, free)
         latest = self._latest(state, start, end, free)
-        wished = self._moved_along(state, wished, start, latest)
-        start, end = self._forward(state, at, wished, free)
-        latest = self._latest(state, start, end, free)
+        moved = self._moved_along(state, wished, start, latest)
+        if moved != wished:
+            start, end = self._forward(state, at, moved, free)
+            latest = self._latest(state, start, end, free)
         return Forecast(
             now=now,
             slots={
@@ -113,10 +118,11 @@ class Forecaster:
             keeping=tuple(self._keeping(state, start)),
         )
 
-    def _first_free(self, state: State, now: float, wished: Mapping[str, float]) -> frozenset[Pair]:
+    def _first_free(
+        self, state: State, now: float, wished: Mapping[str, float], start: Mapping[str, float]
+    ) -> frozenset[Pair]:
         """Pairs of slots whose wait for hands is void: what the hands are wanted for has moved so late that the
         other fits in before."""
-        start, _ = self._forward(state, now, wished, frozenset())
         alone, _ = self._forward(state, now, wished, self.hand_pairs)
         return frozenset(
             (second, first)

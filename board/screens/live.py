@@ -3,10 +3,8 @@
 from collections.abc import Callable
 
 from textual.app import ComposeResult
-from textual.content import Content
 from textual.screen import Screen
 from textual.timer import Timer
-from textual.widgets import Static
 
 from board import words
 from board.clock import VirtualClock
@@ -17,12 +15,13 @@ from board.run.state import CallKey
 from board.screens.ask import HelpScreen, LeaveScreen, NoteScreen, PushScreen
 from board.screens.chime import Chime
 from board.screens.keys import BINDINGS
-from board.screens.panels import CallPanel, Coming, KeyBar, Ribbons, Top
+from board.screens.panels import CallPanel, Coming, KeyBar, Ribbons, Steady, Top
 from board.view.board import BoardView, CallView, Viewer
 from board.view.marks import slot_to_mark
 from board.view.ribbon import ZOOMS, ribbons
 
 TICK_SECONDS, REHEARSAL_TICK_SECONDS = 1.0, 0.25
+HURRIED = 3.0  # times as fast as real
 SAYING_SECONDS = 6.0
 SHORT_ROWS, TINY_ROWS, NARROW_COLUMNS = 21, 12, 72
 SETTLE_SECONDS = 0.4  # a key that bounces answers once
@@ -65,7 +64,7 @@ class LiveScreen(Screen[None]):
     def compose(self) -> ComposeResult:
         self.top = Top(id="top")
         self.said = CallPanel("", id="call", markup=False)
-        self.saying = Static("", id="saying", markup=False)
+        self.saying = Steady("", id="saying", markup=False)
         self.lanes = Ribbons("", id="lanes", markup=False)
         self.next = Coming("", id="coming", markup=False)
         self.keys = KeyBar("", id="keys")
@@ -79,7 +78,9 @@ class LiveScreen(Screen[None]):
     def on_mount(self) -> None:
         self.call_after_refresh(self._first_picture)
         # Ticks are never counted: each asks the clock anew.
-        self.set_interval(REHEARSAL_TICK_SECONDS if self.virtual else TICK_SECONDS, self.tick)
+        self.set_interval(TICK_SECONDS, self._each_second)
+        if self.virtual is not None:
+            self.set_interval(REHEARSAL_TICK_SECONDS, self._in_between)
         if self.greeting:
             self.say(self.greeting)
 
@@ -105,6 +106,15 @@ class LiveScreen(Screen[None]):
         self.redraw()
 
     # --- the tick --------------------------------------------------------------------------------------------
+    def _each_second(self) -> None:
+        if self.virtual is None or self.virtual.speed < HURRIED:
+            self.tick()
+
+    def _in_between(self) -> None:
+        """A hurried clock is shown more often, so that it does not jump."""
+        if self.virtual is not None and self.virtual.speed >= HURRIED:
+            self.tick()
+
     def tick(self) -> None:
         """Asks the evening what is due, and shows it. A fault here must never end the board."""
         try:
@@ -145,9 +155,9 @@ class LiveScreen(Screen[None]):
             )
         self.next.show(view, chosen)
         if self.banner:
-            self.saying.update(Content(self.banner), layout=False)
+            self.saying.put(self.banner)
         elif self._unsaying is None:
-            self.saying.update(Content(view.courses), layout=False)
+            self.saying.put(view.courses)
 
     def _mode(self) -> str:
         """Rehearsal and its speed; whether the bell is off."""
@@ -186,7 +196,7 @@ class LiveScreen(Screen[None]):
 
     def say(self, text: str, *, grave: bool = False) -> None:
         """One line above the lanes, for a while instead of the courses; it covers nothing else."""
-        self.saying.update(Content(one_line(text)), layout=False)
+        self.saying.put(one_line(text))
         self.saying.set_class(grave, "-grave")
         if self._unsaying is not None:
             self._unsaying.stop()

@@ -17,14 +17,31 @@ from board.view.ribbon import Row
 KEY_GAP = 2
 
 
+class Steady(Static):
+    """Text that is drawn again only when it changed; most of it stays from one second to the next."""
+
+    _drawn: object = None
+
+    def is_new(self, *what: object) -> bool:
+        """Whether this differs from what was drawn last; the size counts as well."""
+        changed = (self.size, *what) != self._drawn
+        self._drawn = (self.size, *what)
+        return changed
+
+    def put(self, text: str) -> None:
+        """Foreign text that was made safe; no markup."""
+        if self.is_new(text):
+            self.update(Content(text), layout=False)
+
+
 class Top(Horizontal):
     """The clock, the next course's countdown and how the evening stands."""
 
     def compose(self) -> ComposeResult:
         self._clock = Digits("00:00", id="clock")
-        self._title = Static("", id="title", markup=False)
-        self._standing = Static("", id="standing", markup=False)
-        self._course = Static("", id="course", markup=False)
+        self._title = Steady("", id="title", markup=False)
+        self._standing = Steady("", id="standing", markup=False)
+        self._course = Steady("", id="course", markup=False)
         self._countdown = Digits("00:00", id="countdown")
         yield self._clock
         with Vertical(id="middle"):
@@ -36,28 +53,31 @@ class Top(Horizontal):
     def show(self, view: BoardView, mode: str) -> None:
         if self._clock.value != view.clock:
             self._clock.update(view.clock)
-        self._title.update(Content(f"{view.title} · {view.day}"), layout=False)
+        self._title.put(f"{view.title} · {view.day}")
         standing = f"{view.standing_sign} {view.standing.upper()}"
-        self._standing.update(Content(f"{standing}   {mode}".rstrip()), layout=False)
-        self._standing.set_classes(f"-{view.standing.replace(' ', '-')}")
+        self._standing.put(f"{standing}   {mode}".rstrip())
+        if not self._standing.has_class(tone := f"-{view.standing.replace(' ', '-')}"):
+            self._standing.set_classes(tone)
         course = view.course
         if course is None:
-            self._course.update(Content(words.ALL_SERVED), layout=False)
+            self._course.put(words.ALL_SERVED)
             self._countdown.update("")
             return
         # Without room for the large countdown it stands in the line.
         narrow = f"  {course.countdown}" if not self._countdown.display or not self._countdown.size.width else ""
-        self._course.update(Content(f"{course.title}{narrow}  {course.detail}"), layout=False)
+        self._course.put(f"{course.title}{narrow}  {course.detail}")
         self._countdown.update(course.countdown)
         self._countdown.set_class(course.is_late, "-late")
 
 
-class CallPanel(Static):
+class CallPanel(Steady):
     """The call that needs an answer, in words three rows high; when there is none, what to do with the time."""
 
     letters = False  # loading them takes a moment, so the first picture does without
 
     def show(self, view: BoardView, chosen: CallView | None) -> None:
+        if not self.is_new(chosen, view.due, view.headline, view.detail, view.busy, self.letters):
+            return
         width, height = self.size.width, self.size.height
         is_due = chosen is not None and chosen.is_due
         self.set_classes("-due" if is_due else "-chosen" if chosen else "-quiet")
@@ -85,19 +105,25 @@ class CallPanel(Static):
         self.update(Content.assemble(*parts), layout=False)
 
 
-class Ribbons(Static):
+class Ribbons(Steady):
     """The lanes, drawn by the view."""
 
     def show(self, rows: Sequence[Row]) -> None:
+        if not self.is_new(rows):
+            return
         lines = [Content.assemble(*((text, TONES[tone]) for text, tone in row)) for row in rows]
         self.update(Content("\n").join(lines), layout=False)
 
 
-class Coming(Static):
+class Coming(Steady):
     """What comes next, and what stands and keeps."""
 
     def show(self, view: BoardView, chosen: CallView | None) -> None:
         height, width = self.size.height, self.size.width
+        # Of what is to come only what is shown counts: its countdown is not.
+        shown = tuple((c.key, c.clock, c.headline) for c in view.coming)
+        if not self.is_new(view.keeping, shown, chosen.key if chosen else None):
+            return
         lines: list[Content] = []
         for text, presses in view.keeping[: max(1, height // 3)]:
             lines.append(Content.assemble((f"▒ {text}", "bold #e5765b" if presses else "#c9b79c")))

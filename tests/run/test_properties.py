@@ -124,7 +124,8 @@ def test_moving_things_along_never_makes_a_course_later(lantern_sheet: RunSheet,
     wished = dict(forecaster.planned)
     for course, minutes in evening.state.pushed.items():
         wished[forecaster.serve_of[course]] += minutes * 60
-    free = forecaster._first_free(evening.state, now, wished)
+    first, _ = forecaster._forward(evening.state, now, wished, frozenset())
+    free = forecaster._first_free(evening.state, now, wished, first)
     start, _ = forecaster._forward(evening.state, now, wished, free)
 
     forecast = forecaster.forecast(evening.state, clock.now())
