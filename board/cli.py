@@ -128,24 +128,18 @@ def _welcome() -> int:
 
 def _check(arguments: argparse.Namespace) -> int:
     from board.checks.every import check
-    from board.desk import Trouble, read_text, sheet_of
+    from board.desk import read_plan_file, sheet_of
     from board.paper.check import print_check
-    from board.plain import one_line
-    from board.plan.load import read_plan
     from board.plan.snag import Weight
 
-    plan_file = read_plan(read_text(arguments.plan), one_line(arguments.plan))
-    if isinstance(plan_file, list):
-        raise Trouble(
-            "\n".join([*(snag.render() for snag in plan_file), words.snag_count(len(plan_file))]), ExitCode.STOP
-        )
-    snags = check(plan_file)
+    plan = read_plan_file(arguments.plan)
+    snags = check(plan)
     stopped = any(snag.weight is Weight.STOP for snag in snags)
     sheet = None
     if not stopped:
         _say_working()
-        sheet = sheet_of(arguments.plan, limit=arguments.limit).sheet
-    print_check(plan_file, snags, sheet)
+        sheet = sheet_of(arguments.plan, plan=plan, limit=arguments.limit)
+    print_check(plan, snags, sheet)
     return ExitCode.STOP if stopped else ExitCode.DONE
 
 
@@ -155,28 +149,26 @@ def _say_working() -> None:
 
 
 def _sheet(arguments: argparse.Namespace) -> int:
-    from board.desk import read_text, sheet_of
+    from board.desk import read_plan_file, sheet_of
     from board.paper.sheet import print_sheet
     from board.paper.tables import console
 
     _say_working()
-    opened = sheet_of(arguments.plan, fresh=arguments.fresh, limit=arguments.limit)
-    if arguments.json:
+    plan = read_plan_file(arguments.plan) if arguments.json else None
+    sheet = sheet_of(arguments.plan, plan=plan, fresh=arguments.fresh, limit=arguments.limit)
+    if plan is not None:
         from board.plain import one_line
-        from board.plan.load import PlanFile, read_plan
         from board.timetable.run_sheet import outside_form
         from board.timetable.validate import validate
 
-        plan_file = read_plan(read_text(arguments.plan), one_line(arguments.plan))
-        assert isinstance(plan_file, PlanFile)
-        wrong = validate(plan_file, opened.sheet)
+        wrong = validate(plan, sheet)
         for each in wrong:
             print(one_line(each), file=sys.stderr)
-        print(json.dumps(outside_form(opened.sheet, valid=not wrong), ensure_ascii=False, indent=2))
+        print(json.dumps(outside_form(sheet, valid=not wrong), ensure_ascii=False, indent=2))
     elif arguments.why is not None:
-        _why(opened.sheet, arguments.why)
+        _why(sheet, arguments.why)
     else:
-        print_sheet(opened.sheet, arguments.by, console())
+        print_sheet(sheet, arguments.by, console())
     return ExitCode.DONE
 
 
@@ -202,7 +194,7 @@ def _live(arguments: argparse.Namespace) -> int:
 
     _needs_terminal()
     _say_working()
-    sheet = sheet_of(arguments.plan).sheet
+    sheet = sheet_of(arguments.plan)
     path = arguments.log or live_log(sheet)
     clock = WallClock()
     if not path.exists() and clock.now() > max(slot.end for slot in sheet.slots) + timedelta(hours=12):
@@ -236,7 +228,7 @@ def _rehearse(arguments: argparse.Namespace) -> int:
     from board.sessions import first_moment, play_plainly, run_board
 
     _say_working()
-    sheet = sheet_of(arguments.plan).sheet
+    sheet = sheet_of(arguments.plan)
     start = first_moment(sheet, arguments.start)
     plain = arguments.plain or not _has_terminal()
     path = arguments.log or rehearsal_log(sheet, fresh=plain or arguments.fresh or arguments.start is not None)

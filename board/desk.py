@@ -2,8 +2,8 @@
 
 import re
 import sys
-from dataclasses import dataclass
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from platformdirs import user_cache_path, user_data_path
 
@@ -11,6 +11,9 @@ from board import words
 from board.cache import SheetCache
 from board.plain import one_line
 from board.timetable.run_sheet import RunSheet
+
+if TYPE_CHECKING:
+    from board.plan.load import PlanFile
 
 APP = "platecall"
 
@@ -68,43 +71,44 @@ def read_text(path: Path) -> str:
         raise Trouble(words.not_utf8(one_line(path), line), code=2) from None
 
 
-@dataclass(frozen=True)
-class Opened:
-    """A run sheet, and whether it came from the cache."""
+def read_plan_file(path: Path) -> "PlanFile":
+    """The plan in a file. Raises Trouble (code 2 with its snags as text)."""
+    from board.plan.load import read_plan
 
-    sheet: RunSheet
-    cached: bool
+    found = read_plan(read_text(path), one_line(path))
+    if isinstance(found, list):
+        snags = [snag.render() for snag in found]
+        raise Trouble("\n".join([*snags, words.snag_count(len(snags))]), code=2)
+    return found
 
 
-def sheet_of(path: Path, *, fresh: bool = False, limit: float | None = None) -> Opened:
-    """The plan's run sheet: kept, or worked out now. Raises Trouble (code 2 with the snags as text).
+def sheet_of(
+    path: Path, *, plan: "PlanFile | None" = None, fresh: bool = False, limit: float | None = None
+) -> RunSheet:
+    """The plan's run sheet: kept, or worked out now; `plan` where it was read already. Raises Trouble.
 
     A sheet that is not proved, for want of the time it was given, is not kept.
     """
     from board.plan_digest import digest_of
 
-    text = read_text(path)
     store = cache()
-    if not fresh and (sheet := store.get(digest_of(text))) is not None:
-        return Opened(sheet, cached=True)
-    sheet = _work_out(text, path, limit)
+    digest = plan.digest if plan is not None else digest_of(read_text(path))
+    if not fresh and (sheet := store.get(digest)) is not None:
+        return sheet
+    sheet = _work_out(plan if plan is not None else read_plan_file(path), limit)
     if sheet.proved or limit is None:
         store.put(sheet)
-    return Opened(sheet, cached=False)
+    return sheet
 
 
-def _work_out(text: str, path: Path, limit: float | None) -> RunSheet:
-    """Reads, checks and solves, telling how far it is where somebody watches. Only here is the solver loaded."""
+def _work_out(plan: "PlanFile", limit: float | None) -> RunSheet:
+    """Checks and solves, telling how far it is where somebody watches. Only here is the solver loaded."""
     from board.checks.every import check
-    from board.plan.load import read_plan
     from board.plan.snag import Weight
     from board.timetable.cpsat.solve import LIMIT_SECONDS, NoAnswer, Progress, solve
     from board.timetable.write_up import make_sheet
 
-    plan_file = read_plan(text, one_line(path))
-    if isinstance(plan_file, list):
-        raise Trouble("\n".join(snag.render() for snag in plan_file), code=2)
-    stops = [snag for snag in check(plan_file) if snag.weight is Weight.STOP]
+    stops = [snag for snag in check(plan) if snag.weight is Weight.STOP]
     if stops:
         raise Trouble("\n".join(snag.render() for snag in stops), code=2)
 
@@ -114,7 +118,7 @@ def _work_out(text: str, path: Path, limit: float | None) -> RunSheet:
 
     watched = sys.stderr.isatty()
     try:
-        return make_sheet(plan_file, lambda q: solve(q, limit or LIMIT_SECONDS, watch=tell if watched else None))
+        return make_sheet(plan, lambda q: solve(q, limit or LIMIT_SECONDS, watch=tell if watched else None))
     except NoAnswer:
         raise Trouble(words.NO_ANSWER) from None
     finally:

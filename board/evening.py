@@ -10,7 +10,7 @@ from datetime import datetime
 
 from board.clock import Clock
 from board.log.write import Keeper, Memory, RunLog
-from board.run.calls import Call, coming_calls, due_calls
+from board.run.calls import Call, calls
 from board.run.decide import Push, Refusal, Wish, decide, push_from_now, raise_calls
 from board.run.events import BoardReopened, EveningOpened, Event
 from board.run.fold import fold_all
@@ -45,15 +45,15 @@ class Evening:
         """The present; calls that have come due are raised and kept. Raises OSError when they cannot be kept."""
         now = self.clock.now()
         forecast = self.forecaster.forecast(self.state, now)
-        due = due_calls(forecast, self.state)
+        due, coming = calls(forecast, self.state)
         fresh = {call.key for call in due if call.raised is None}
         while new := raise_calls(self.state, due, now):
             self._keep(new)
             forecast = self.forecaster.forecast(self.state, now)
-            due = due_calls(forecast, self.state)
+            due, coming = calls(forecast, self.state)
             fresh |= {call.key for call in due if call.raised is None}
         raised = tuple(call for call in due if call.key in fresh)
-        return Present(now, self.state, forecast, tuple(due), tuple(coming_calls(forecast, self.state)), raised)
+        return Present(now, self.state, forecast, tuple(due), tuple(coming), raised)
 
     def look(self) -> Forecast:
         """How the rest looks now; raises no calls and keeps nothing."""

@@ -3,15 +3,16 @@
 from datetime import date
 from zoneinfo import ZoneInfo
 
+from board.plan.hours import day_of, hours_of
 from board.plan.load import PlanFile
 from board.plan.places import Loc
 from board.plan.snag import Snag, Weight
-from board.plan.when import Day, is_odd, parse_day, stretch
+from board.plan.when import is_odd
 
 
 def _working_days(file: PlanFile) -> set[date]:
     plan = file.plan
-    return {Day.model_validate(parse_day(word)).on(plan.date) for hand in plan.hands.values() for word in hand.hours}
+    return {day_of(plan, word) for hand in plan.hands.values() for word in hand.hours}
 
 
 def days_have_hours(file: PlanFile) -> list[Snag]:
@@ -35,14 +36,7 @@ def days_have_hours(file: PlanFile) -> list[Snag]:
 def somebody_is_there_when_guests_arrive(file: PlanFile) -> list[Snag]:
     """H04: the guests come while nobody has hours."""
     plan = file.plan
-    zone = ZoneInfo(plan.zone)
-    spans = [
-        stretch(Day.model_validate(parse_day(word)).on(plan.date), span, zone)
-        for hand in plan.hands.values()
-        for word, stretches in hand.hours.items()
-        for span in stretches
-    ]
-    if any(start <= file.filled.arrive <= end for start, end in spans):
+    if any(start <= file.filled.arrive <= end for name in plan.hands for start, end in hours_of(plan, name)):
         return []
     message = f"the guests arrive at {plan.arrive} on {plan.date.isoformat()}, when nobody has hours"
     mend = "Check the date and the hours; half past midnight belongs to the day that begins then."

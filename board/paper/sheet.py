@@ -10,8 +10,6 @@ from board import words
 from board.paper.tables import cell, table
 from board.timetable.run_sheet import RunSheet, Slot
 
-BY = ("day", "person", "lane")
-
 
 def print_sheet(sheet: RunSheet, by: str, out: Console) -> None:
     """Headings, then a row a slot, in order of time."""

@@ -30,16 +30,17 @@ class Call:
 HOT = ("oven", "stovetop")
 
 
-def due_calls(forecast: Forecast, state: State) -> list[Call]:
-    """Calls that are due at the forecast's now; those whose delay costs most stand first."""
-    slots = state.sheet.by_id()
-    due = [call for call in _all(forecast, state) if call.due <= forecast.now]
-    return sorted(due, key=lambda call: (_cost(call, slots[call.slot]), call.raised or call.due))
-
-
-def coming_calls(forecast: Forecast, state: State) -> list[Call]:
-    """Calls not yet due, soonest first."""
-    return sorted((c for c in _all(forecast, state) if c.due > forecast.now), key=lambda call: call.due)
+def calls(forecast: Forecast, state: State) -> tuple[list[Call], list[Call]]:
+    """Calls due at the forecast's now, those whose delay costs most first; and those to come, soonest first."""
+    due: list[tuple[float, Call]] = []
+    coming: list[Call] = []
+    for slot, call in _all(forecast, state):
+        if call.due <= forecast.now:
+            due.append((_cost(call, slot), call))
+        else:
+            coming.append(call)
+    due.sort(key=lambda each: (each[0], each[1].raised or each[1].due))
+    return [call for _, call in due], sorted(coming, key=lambda call: call.due)
 
 
 def _cost(call: Call, slot: Slot) -> float:
@@ -51,7 +52,7 @@ def _cost(call: Call, slot: Slot) -> float:
     return 10_000.0 if call.give_minutes is None else float(max(0, call.give_minutes))
 
 
-def _all(forecast: Forecast, state: State) -> Iterator[Call]:
+def _all(forecast: Forecast, state: State) -> Iterator[tuple[Slot, Call]]:
     for slot in state.sheet.slots:
         step = state.steps[slot.id]
         if step.status == "to-come":
@@ -59,11 +60,12 @@ def _all(forecast: Forecast, state: State) -> Iterator[Call]:
             free = all(state.steps[w.after].settled for w in slot.waits if w.must)
             if ahead.start > forecast.now:
                 # Raised already perhaps, and then moved later: it waits for its new time.
-                yield Call(slot.id, "start", 0, ahead.start, None, ahead.give_minutes)
+                yield slot, Call(slot.id, "start", 0, ahead.start, None, ahead.give_minutes)
             elif free:
-                yield _call(state, slot, "start", 0, ahead.start, ahead.give_minutes)
+                yield slot, _call(state, slot, "start", 0, ahead.start, ahead.give_minutes)
         elif step.status == "under-way" and step.started is not None:
-            yield from _while_under_way(forecast, state, slot, step, step.started)
+            for call in _while_under_way(forecast, state, slot, step, step.started):
+                yield slot, call
 
 
 def _while_under_way(

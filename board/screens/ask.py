@@ -14,6 +14,7 @@ from board import words
 from board.evening import Evening
 from board.plain import one_line
 from board.run.decide import Refusal
+from board.screens.palette import ACCENT
 from board.view.board import Viewer
 from board.view.push import push_lines
 
@@ -60,7 +61,7 @@ class PushScreen(ModalScreen[tuple[str, int] | None]):
         before = self.evening.look()
         after = self.evening.what_if(self.evening.push(course, self.minutes))
         lines = [after.words] if isinstance(after, Refusal) else push_lines(self.viewer, before, after)
-        title = Content.styled(f"› {one_line(words.push_line(course, self.minutes))}", "bold #f2c879")
+        title = Content.styled(f"› {one_line(words.push_line(course, self.minutes))}", f"bold {ACCENT}")
         self.text.update(Content("\n").join([Content(""), title, *(Content(one_line(x)) for x in lines), Content("")]))
 
     def action_course(self, step: int) -> None:
@@ -113,7 +114,7 @@ class HelpScreen(ModalScreen[None]):
         keys: Sequence[tuple[str, str, str]] = words.KEYS_EVENING
         if self.rehearsal:
             keys = (*keys, *words.KEYS_REHEARSAL)
-        lines = [Content.assemble((f"{key:>7}  ", "bold #f2c879"), meaning) for key, _, meaning in keys]
+        lines = [Content.assemble((f"{key:>7}  ", f"bold {ACCENT}"), meaning) for key, _, meaning in keys]
         lines += [Content.assemble((f"{sign:>7}  ", "bold"), meaning) for sign, meaning in words.HELP_SIGNS]
         box = Vertical(classes="box")
         box.border_title = Content(f"{words.HELP_TITLE} · {words.CLOSE_HINT}")

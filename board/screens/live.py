@@ -56,7 +56,7 @@ class LiveScreen(Screen[None]):
         self.present: Present | None = None
         self.board: BoardView | None = None
         self.banner = ""
-        self._bouncing = False
+        self._bouncing: Timer | None = None
         self._shown: CallKey | None = None
         self._unsaying: Timer | None = None
         self.greeting = greeting
@@ -120,12 +120,12 @@ class LiveScreen(Screen[None]):
         try:
             self.present = self.evening.tick()
             self.banner = ""
+            if self.present.raised and self.bell_on:
+                self.chime.ring()
         except OSError as wrong:
             self.banner = words.log_cannot_be_written(one_line(wrong.strerror or wrong, 80))
         except Exception as wrong:
             self.banner = words.board_fault(one_line(wrong, 80))
-        if self.present is not None and self.present.raised and self.bell_on:
-            self.chime.ring()
         self.redraw()
 
     def redraw(self) -> None:
@@ -210,7 +210,7 @@ class LiveScreen(Screen[None]):
 
     def _target(self) -> CallView | None:
         """The call a key means; a bouncing key means none."""
-        if self.board is None or self._bouncing:
+        if self.board is None or self._bouncing is not None:
             return None
         call = self._chosen_call(self.board)
         if call is None and self.board.busy is not None:
@@ -220,11 +220,12 @@ class LiveScreen(Screen[None]):
         return call
 
     def _settle_key(self) -> None:
-        self._bouncing = True
-        self.set_timer(SETTLE_SECONDS, self._steady)
+        if self._bouncing is not None:
+            self._bouncing.stop()
+        self._bouncing = self.set_timer(SETTLE_SECONDS, self._steady)
 
     def _steady(self) -> None:
-        self._bouncing = False
+        self._bouncing = None
 
     def action_answer(self) -> None:
         call = self._target()

@@ -10,7 +10,7 @@ from textual.widgets import Digits, Static
 from board import words
 from board.screens.big import ROWS, big
 from board.screens.keys import ACTIONS
-from board.screens.palette import TONES
+from board.screens.palette import ACCENT, SOFT, STANDS, TEXT, TONES, WARNING
 from board.view.board import BoardView, CallView
 from board.view.ribbon import Row
 
@@ -126,7 +126,7 @@ class Coming(Steady):
             return
         lines: list[Content] = []
         for text, presses in view.keeping[: max(1, height // 3)]:
-            lines.append(Content.assemble((f"▒ {text}", "bold #e5765b" if presses else "#c9b79c")))
+            lines.append(Content.assemble((f"▒ {text}", f"bold {WARNING}" if presses else STANDS)))
         listed = view.coming[: max(0, height - len(lines))]
         clock_width = max((len(call.clock) for call in listed), default=5)
         for call in listed:
@@ -134,7 +134,7 @@ class Coming(Steady):
             mark = "›" if is_chosen else " "
             text = f"{mark}{call.clock:>{clock_width}}  {call.sign} {call.headline}"
             detail = f"  {call.detail}"
-            line = Content.assemble((text, "bold reverse" if is_chosen else "#efe4d2"), (detail, "#8a7b69"))
+            line = Content.assemble((text, "bold reverse" if is_chosen else TEXT), (detail, SOFT))
             lines.append(line.truncate(width, ellipsis=True) if width else line)
         self.update(Content("\n").join(lines), layout=False)
 
@@ -148,7 +148,7 @@ class KeyBar(Static):
         used = 0
         for key, name, _ in keys:
             action = f"screen.{ACTIONS[key]}"
-            made = Content.from_markup(f"[@click={action}][bold #f2c879]$key[/] $name[/]", key=key, name=name)
+            made = Content.from_markup(f"[@click={action}][bold {ACCENT}]$key[/] $name[/]", key=key, name=name)
             if lines[-1] and used + made.cell_length > self.size.width:
                 lines.append([])
                 used = 0

@@ -51,4 +51,4 @@ async def draw(sheet: RunSheet, folder: Path) -> None:
 if __name__ == "__main__":
     target = Path(sys.argv[1] if len(sys.argv) > 1 else "screenshots")
     target.mkdir(exist_ok=True)
-    asyncio.run(draw(sheet_of(bundled_plan()).sheet, target))
+    asyncio.run(draw(sheet_of(bundled_plan()), target))

@@ -6,29 +6,25 @@ Minute 0 is `origin`; every start is a whole minute after it, whatever the clock
 import math
 from collections.abc import Iterable
 from dataclasses import dataclass, field
-from datetime import date, datetime, timedelta
+from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
 from dateutil.relativedelta import relativedelta
 
 from board.kitchen.heat import (
-    COOLS_FROM,
-    COOLS_MINUTES,
-    COOLS_TO,
-    HEATS_MINUTES,
-    HEATS_TO,
     ROOM_CELSIUS,
     OvenRates,
     cooling_constant,
+    default_rates,
     heating_rate,
     minutes_between,
 )
 from board.plan.assume import Filled, FilledWay, Task, midnight
+from board.plan.hours import hours_of
 from board.plan.model import Oven, Plan
 from board.plan.stations import Station
-from board.plan.when import Day, instant, parse_day, stretch
-
-Window = tuple[int, int]  # from a minute up to, not including, another
+from board.plan.when import instant, stretch
+from board.timetable.stretches import Window, merged, without
 
 EARLIER = 12 * 60  # minutes before the first given hour in which work out of hours may lie
 LONGEST_CHANGE = 24 * 60  # an oven never takes longer than a day to change
@@ -173,18 +169,11 @@ class Question:
 
 def oven_rates(oven: Oven) -> OvenRates:
     """A plan's figures for an oven, else the usual ones."""
-    heats, cools = oven.heats, oven.cools
-    heating = (
-        heating_rate(heats.minutes, heats.start, heats.end)
-        if heats
-        else heating_rate(HEATS_MINUTES, ROOM_CELSIUS, HEATS_TO)
+    usual, heats, cools = default_rates(), oven.heats, oven.cools
+    return OvenRates(
+        heating_rate(heats.minutes, heats.start, heats.end) if heats else usual.heating,
+        cooling_constant(cools.minutes, cools.start, cools.end) if cools else usual.cooling,
     )
-    cooling = (
-        cooling_constant(cools.minutes, cools.start, cools.end)
-        if cools
-        else cooling_constant(COOLS_MINUTES, COOLS_FROM, COOLS_TO)
-    )
-    return OvenRates(heating, cooling)
 
 
 def ask(plan: Plan, filled: Filled) -> Question:
@@ -218,14 +207,7 @@ class _Builder:
         return min([*(start for start, _ in self._all_hours()), self.filled.arrive])
 
     def _all_hours(self) -> list[tuple[datetime, datetime]]:
-        return [span for hand in self.plan.hands for span in self._hours(hand)]
-
-    def _hours(self, name: str) -> list[tuple[datetime, datetime]]:
-        spans = []
-        for day, stretches in self.plan.hands[name].hours.items():
-            that_day = day_of(self.plan, day)
-            spans += [stretch(that_day, span, self.zone) for span in stretches]
-        return sorted(spans)
+        return [span for hand in self.plan.hands for span in hours_of(self.plan, hand)]
 
     def minute(self, at: datetime) -> int:
         return round((at - self.origin).total_seconds() / 60)
@@ -257,7 +239,7 @@ class _Builder:
         )
 
     def _hand(self, name: str) -> Hand:
-        home = merged([(self.minute(a), self.minute(b)) for a, b in self._hours(name)])
+        home = merged([(self.minute(a), self.minute(b)) for a, b in hours_of(self.plan, name)])
         away = []
         for span in self.plan.hands[name].away.values():
             start, end = stretch(span.day.on(self.plan.date), span, self.zone)
@@ -374,11 +356,6 @@ class _Builder:
         return Hold(way.keeps.minutes, self._demands(where), self._oven_use(where, chosen), where.place)
 
 
-def day_of(plan: Plan, word: str) -> date:
-    """The date a key of `hours` means."""
-    return Day.model_validate(parse_day(word)).on(plan.date)
-
-
 def parts_of(way: FilledWay, minutes: int) -> tuple[Part, ...]:
     """When a step of that length needs hands, from its start."""
     attended = way.attended
@@ -395,31 +372,3 @@ def parts_of(way: FilledWay, minutes: int) -> tuple[Part, ...]:
     if end:
         parts.append(Part(minutes - end, end, "end"))
     return tuple(parts)
-
-
-def merged(windows: list[Window]) -> list[Window]:
-    """Windows in order, those that touch joined."""
-    found: list[Window] = []
-    for start, end in sorted(windows):
-        if found and start <= found[-1][1]:
-            found[-1] = (found[-1][0], max(found[-1][1], end))
-        elif end > start:
-            found.append((start, end))
-    return found
-
-
-def without(windows: list[Window], gaps: list[Window]) -> list[Window]:
-    """Windows with the gaps cut out."""
-    for a, b in gaps:
-        windows = [
-            piece
-            for start, end in windows
-            for piece in ((start, min(end, a)), (max(start, b), end))
-            if piece[1] > piece[0]
-        ]
-    return windows
-
-
-def meet(one: Iterable[Window], other: Iterable[Window]) -> list[Window]:
-    """Where two sets of windows overlap."""
-    return merged([(max(a, c), min(b, d)) for a, b in one for c, d in other if min(b, d) > max(a, c)])

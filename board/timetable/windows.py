@@ -1,6 +1,7 @@
 """When each job may start: hours of the hands, days it was given, somebody at home while it is hot. Pure."""
 
-from board.timetable.question import Hand, Job, Question, Way, Window, meet, merged
+from board.timetable.question import Hand, Job, Question, Way
+from board.timetable.stretches import Window, meet, merged
 
 
 def allowed_starts(question: Question, job: Job, way: Way, hand: Hand | None, *, warm_up: bool = True) -> list[Window]:

@@ -17,7 +17,7 @@ from board.run.state import State
 from board.timetable.run_sheet import RunSheet, Slot
 from board.view.countdown import countdown
 
-Tone = Literal["name", "faint", "hands", "alone", "running", "coming", "over", "now", "done"]
+Tone = Literal["name", "faint", "running", "coming", "over", "now", "done"]
 Segment = tuple[str, Tone]
 Row = tuple[Segment, ...]
 
@@ -69,7 +69,7 @@ def ribbons(
     rooms = _rooms({lane: _needed(rows) for lane, rows in packed.items()}, height - 1)
     rows = [_times(scale, zone)]
     for lane in LANE_ORDER:
-        rows += _lane(lane, packed[lane], rooms[lane], scale, long_name=width >= 110)
+        rows += _lane(lane, packed[lane], rooms[lane], scale)
     return tuple(rows)
 
 
@@ -145,7 +145,7 @@ def _packed(bars: Sequence[Bar]) -> list[list[Bar]]:
     return rows
 
 
-def _lane(lane: str, rows: list[list[Bar]], room: int, scale: Scale, *, long_name: bool) -> list[Row]:
+def _lane(lane: str, rows: list[list[Bar]], room: int, scale: Scale) -> list[Row]:
     hidden = sum(len([b for b in row if b.tone != "done"]) for row in rows[room:])
     drawn = []
     for number in range(room):

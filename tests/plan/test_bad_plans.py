@@ -6,18 +6,11 @@ import pytest
 
 from board.plan.load import PlanFile
 from board.plan.snag import Snag
-from tests.conftest import read
+from tests.conftest import HEAD, read
 
-SOUND = """
-event: Test supper
-date: 2026-11-28
-zone: Europe/Dublin
-arrive: 18:30
-guests: [8 guests]
-hands:
-  host:
-    hours:
-      on the day: 9:00 - 23:30
+SOUND = (
+    HEAD
+    + """\
 kitchen:
   rings: 4
   tools: {big pot: 1}
@@ -41,6 +34,7 @@ courses:
           - step: cook the lentils
             takes: 30 min
 """
+)
 MORE = "\n            "  # one more key of the same step
 
 # What is changed in SOUND: from, to; then line:column, code, words of the message or of how to mend it.

@@ -215,6 +215,24 @@ async def test_a_push_can_be_looked_at_with_a_full_disk(kitchen: Kitchen, monkey
         assert isinstance(kitchen.app.screen, PushScreen)
 
 
+async def test_a_tick_that_fails_does_not_ring_again_for_old_calls(
+    kitchen: Kitchen, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def broken() -> None:
+        raise OSError(28, "No space left on device")
+
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        kitchen.set("17:00")
+        assert kitchen.chime.rung == 1
+        monkeypatch.setattr(kitchen.host.evening, "tick", broken)
+
+        kitchen.app.live.tick()
+        kitchen.app.live.tick()
+
+        assert kitchen.chime.rung == 1
+
+
 async def test_a_fault_in_a_tick_never_ends_the_board(kitchen: Kitchen, monkeypatch: pytest.MonkeyPatch) -> None:
     def broken() -> None:
         raise ZeroDivisionError("for a test")

@@ -1,0 +1,33 @@
+"""Stretches of whole minutes: joined, cut and laid over one another. Pure arithmetic."""
+
+from collections.abc import Iterable
+
+Window = tuple[int, int]  # from a minute up to, not including, another
+
+
+def merged(windows: list[Window]) -> list[Window]:
+    """Windows in order, those that touch joined."""
+    found: list[Window] = []
+    for start, end in sorted(windows):
+        if found and start <= found[-1][1]:
+            found[-1] = (found[-1][0], max(found[-1][1], end))
+        elif end > start:
+            found.append((start, end))
+    return found
+
+
+def without(windows: list[Window], gaps: list[Window]) -> list[Window]:
+    """Windows with the gaps cut out."""
+    for a, b in gaps:
+        windows = [
+            piece
+            for start, end in windows
+            for piece in ((start, min(end, a)), (max(start, b), end))
+            if piece[1] > piece[0]
+        ]
+    return windows
+
+
+def meet(one: Iterable[Window], other: Iterable[Window]) -> list[Window]:
+    """Where two sets of windows overlap."""
+    return merged([(max(a, c), min(b, d)) for a, b in one for c, d in other if min(b, d) > max(a, c)])
