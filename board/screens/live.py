@@ -15,7 +15,7 @@ from board.run.state import CallKey
 from board.screens.ask import HelpScreen, LeaveScreen, NoteScreen, PushScreen
 from board.screens.chime import Chime
 from board.screens.keys import BINDINGS
-from board.screens.panels import CallPanel, Coming, KeyBar, Ribbons, Steady, Top
+from board.screens.panels import CallPanel, Coming, KeyBar, OneLine, Ribbons, Top
 from board.view.board import BoardView, CallView, Viewer
 from board.view.marks import slot_to_mark
 from board.view.ribbon import ZOOMS, ribbons
@@ -63,10 +63,10 @@ class LiveScreen(Screen[None]):
 
     def compose(self) -> ComposeResult:
         self.top = Top(id="top")
-        self.said = CallPanel("", id="call", markup=False)
-        self.saying = Steady("", id="saying", markup=False)
-        self.lanes = Ribbons("", id="lanes", markup=False)
-        self.next = Coming("", id="coming", markup=False)
+        self.said = CallPanel(id="call")
+        self.saying = OneLine(id="saying")
+        self.lanes = Ribbons(id="lanes")
+        self.next = Coming(id="coming")
         self.keys = KeyBar("", id="keys")
         yield self.top
         yield self.said
@@ -155,9 +155,9 @@ class LiveScreen(Screen[None]):
             )
         self.next.show(view, chosen)
         if self.banner:
-            self.saying.put(self.banner)
+            self.saying.show(self.banner)
         elif self._unsaying is None:
-            self.saying.put(view.courses)
+            self.saying.show(view.courses)
 
     def _mode(self) -> str:
         """Rehearsal and its speed; whether the bell is off."""
@@ -196,7 +196,7 @@ class LiveScreen(Screen[None]):
 
     def say(self, text: str, *, grave: bool = False) -> None:
         """One line above the lanes, for a while instead of the courses; it covers nothing else."""
-        self.saying.put(one_line(text))
+        self.saying.show(one_line(text))
         self.saying.set_class(grave, "-grave")
         if self._unsaying is not None:
             self._unsaying.stop()

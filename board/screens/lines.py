@@ -1,0 +1,52 @@
+"""Lines of styled text of which only those that changed are drawn again: most stay from one second to the next.
+
+A line is a tuple of (text, style) in rich's style words, text already safe; it is cut with an ellipsis where it is
+too long. Nothing in it is read as markup.
+"""
+
+from collections.abc import Sequence
+from functools import lru_cache
+
+from rich.segment import Segment
+from rich.style import Style
+from textual.geometry import Region
+from textual.strip import Strip
+from textual.widget import Widget
+
+Line = tuple[tuple[str, str], ...]
+
+
+class Lines(Widget):
+    """A widget drawn line by line. `show` is its subclasses' to define; `put` places what it shows."""
+
+    def __init__(self, *, id: str) -> None:
+        super().__init__(id=id)
+        self._lines: tuple[Line, ...] = ()
+
+    def put(self, lines: Sequence[Line]) -> None:
+        """Shows these lines from the top; asks to be drawn only where they differ from what is there."""
+        before, self._lines = self._lines, tuple(lines)
+        for y in range(max(len(before), len(self._lines))):
+            if _at(before, y) != _at(self._lines, y):
+                self.refresh(Region(0, y, self.size.width, 1))
+
+    def wear(self, tone: str) -> None:
+        """The one style class it has; the same again costs nothing."""
+        if not self.has_class(tone):
+            self.set_classes(tone)
+
+    def render_line(self, y: int) -> Strip:
+        width, base = self.size.width, self.rich_style
+        strip = Strip([Segment(text, base + _style(style)) for text, style in _at(self._lines, y)])
+        if strip.cell_length > width:
+            strip = Strip([*strip.crop(0, max(0, width - 1)), Segment("…", base)])
+        return strip.adjust_cell_length(width, base)
+
+
+def _at(lines: Sequence[Line], y: int) -> Line:
+    return lines[y] if y < len(lines) else ()
+
+
+@lru_cache(maxsize=64)
+def _style(words: str) -> Style:
+    return Style.parse(words)
