@@ -57,8 +57,16 @@ class Keeping(msgspec.Struct, frozen=True):
     where: str
 
 
+class Lasts(msgspec.Struct, frozen=True):
+    """How long something may last, in minutes; all equal for one figure."""
+
+    low: int
+    likely: int
+    high: int
+
+
 class Slot(msgspec.Struct, frozen=True):
-    """One piece of work with its time."""
+    """One piece of work with its time. `lasts` None: as long as it stands here, as an oven's change does."""
 
     id: str
     name: str
@@ -79,6 +87,7 @@ class Slot(msgspec.Struct, frozen=True):
     core_celsius: float | None = None
     call: str | None = None
     call_at_end: str | None = None
+    lasts: Lasts | None = None
 
     @property
     def whole(self) -> bool:
@@ -96,7 +105,10 @@ class Slot(msgspec.Struct, frozen=True):
 
 
 class CourseSlot(msgspec.Struct, frozen=True):
-    """A course: when it was wanted and when it is served. `serve` and `clear` are ids of slots."""
+    """A course: when it was wanted and when it is served. `serve` and `clear` are ids of slots.
+
+    `eaten`: how long the guests sit over it, which the clearing waits for.
+    """
 
     name: str
     wanted: Moment
@@ -105,6 +117,7 @@ class CourseSlot(msgspec.Struct, frozen=True):
     clear: str
     may_slip: int
     standing: bool = False
+    eaten: Lasts | None = None
 
     @property
     def late_minutes(self) -> int:

@@ -15,7 +15,7 @@ from board.timetable.answer import Answer
 from board.timetable.give import READY, latest_starts
 from board.timetable.given_up import given_up
 from board.timetable.question import LITRE, Question, ask
-from board.timetable.run_sheet import HEAT, Attended, CourseSlot, Keeping, RunSheet, Slot, SlotKind, Use, Wait
+from board.timetable.run_sheet import HEAT, Attended, CourseSlot, Keeping, Lasts, RunSheet, Slot, SlotKind, Use, Wait
 from board.timetable.settings import Change, InOven, Setting, changes, settings
 from board.timetable.waits import end_of, followers, spells_in_ovens, waits_of, way_of
 
@@ -69,8 +69,11 @@ class _Writer:
                 c.clear,
                 c.may_slip,
                 c.standing,
+                Lasts(wanted.eaten_in.low, c.eaten, wanted.eaten_in.high) if wanted.eaten_in else None,
             )
-            for c, s in zip(self.file.filled.courses, self.question.servings, strict=True)
+            for c, s, wanted in zip(
+                self.file.filled.courses, self.question.servings, self.file.plan.courses, strict=True
+            )
         )
         plan = self.file.plan
         return RunSheet(
@@ -96,6 +99,7 @@ class _Writer:
         hand = self.answer.who[n]
         who = self.question.hands[hand].name if hand is not None else ""
         work, node = task.work, task.node
+        takes = task.ways[way.number].takes
         kind: SlotKind = node.kind
         if node.kind == "arrive":
             waits = waits + [
@@ -126,6 +130,7 @@ class _Writer:
             core_celsius=work.until if work else None,
             call=work.call if work else None,
             call_at_end=work.call_at_end if work else None,
+            lasts=Lasts(takes.low, takes.likely, takes.high),
         )
 
     def _keeping(self, n: int) -> Keeping | None:
