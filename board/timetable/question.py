@@ -365,10 +365,9 @@ def parts_of(way: FilledWay, minutes: int) -> tuple[Part, ...]:
     end = min(attended.end, minutes - start)
     parts = [Part(0, start, "start")] if start else []
     if attended.every and attended.look:
-        at = attended.every
-        while at >= start and at + attended.look <= minutes - end:
-            parts.append(Part(at, attended.look, "look-in"))
-            at += attended.every
+        for at in range(attended.every, minutes - end - attended.look + 1, attended.every):
+            if at >= start:  # the first may fall where hands are on it anyway
+                parts.append(Part(at, attended.look, "look-in"))
     if end:
         parts.append(Part(minutes - end, end, "end"))
     return tuple(parts)
