@@ -36,9 +36,14 @@ def heat_oven(oven: str, celsius: int, came_from: int | None) -> str:
     return f"{verb} the {oven} {tail}"
 
 
-def call_heat(oven: str, celsius: int, came_from: int | None) -> str:
+def call_heat(oven: str, celsius: int, came_from: int | None, *, ajar: bool = False) -> str:
     down = " down" if came_from is not None and celsius < came_from else ""
-    return f"{oven[:1].upper()}{oven[1:]}{down} to {celsius} °C ({round(celsius * 9 / 5 + 32)} °F)"
+    door = ", door ajar until it is there" if ajar else ""
+    return f"{oven[:1].upper()}{oven[1:]}{down} to {celsius} °C ({round(celsius * 9 / 5 + 32)} °F){door}"
+
+
+def call_rest(oven: str, *, ajar: bool) -> str:
+    return f"{oven[:1].upper()}{oven[1:]} off, door {'ajar' if ajar else 'shut'}, all stays inside"
 
 
 def call_heated(oven: str, celsius: int) -> str:
@@ -239,6 +244,12 @@ def setting(oven: str, celsius: int) -> str:
     return f"{oven} at {celsius} °C ({round(celsius * 9 / 5 + 32)} °F)"
 
 
+def use(what: str, amount: float, celsius: int | None, *, off: bool) -> str:
+    if off:
+        return f"{what} off"
+    return setting(what, celsius) if celsius is not None else uses(what, amount)
+
+
 def core(celsius: float) -> str:
     return f"core {celsius:g} °C ({celsius * 9 / 5 + 32:.0f} °F)"
 
@@ -409,6 +420,14 @@ SHEET_GIVEN_UP = "Given up"
 
 def min_late(minutes: int) -> str:
     return f"  ({minutes} min late)"
+
+
+def away_from_guests(minutes: int) -> str:
+    return f"{minutes} min in the kitchen while your guests are at the table or about"
+
+
+def busiest_before(course: str, minutes: int) -> str:
+    return f"busiest half hour: before {course}, {minutes} of 30 min at work"
 
 
 def sheet_state(proved: bool, gap: float) -> str:

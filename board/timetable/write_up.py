@@ -8,13 +8,14 @@ from datetime import datetime, timedelta
 import msgspec
 
 from board import words
-from board.plan.assume import Task
+from board.plan.assume import FilledWay, Task
 from board.plan.links import labels
 from board.plan.load import PlanFile
+from board.plan.model import Work
 from board.timetable.answer import Answer
 from board.timetable.give import READY, latest_starts
 from board.timetable.given_up import given_up
-from board.timetable.question import LITRE, Question, ask
+from board.timetable.question import LITRE, Question, Way, ask
 from board.timetable.run_sheet import HEAT, Attended, CourseSlot, Keeping, Lasts, RunSheet, Slot, SlotKind, Use, Wait
 from board.timetable.settings import Change, InOven, Setting, changes, settings
 from board.timetable.waits import end_of, followers, spells_in_ovens, waits_of, way_of
@@ -99,7 +100,7 @@ class _Writer:
         hand = self.answer.who[n]
         who = self.question.hands[hand].name if hand is not None else ""
         work, node = task.work, task.node
-        takes = task.ways[way.number].takes
+        chosen = task.ways[way.number]
         kind: SlotKind = node.kind
         if node.kind == "arrive":
             waits = waits + [
@@ -128,10 +129,17 @@ class _Writer:
             best_within=self._best_within(n),
             look_for=work.look_for if work else None,
             core_celsius=work.until if work else None,
-            call=work.call if work else None,
+            call=self._call(work, chosen, way),
             call_at_end=work.call_at_end if work else None,
-            lasts=Lasts(takes.low, takes.likely, takes.high),
+            lasts=Lasts(chosen.takes.low, chosen.takes.likely, chosen.takes.high),
+            with_guests=job.with_guests,
         )
+
+    def _call(self, work: Work | None, chosen: FilledWay, way: Way) -> str | None:
+        """The host's own words; else, where an oven is to be switched off, that."""
+        if work is not None and work.call is None and way.oven is not None and way.oven.off:
+            return words.call_rest(self.question.ovens[way.oven.oven].name, ajar=chosen.on.ajar)
+        return work.call if work else None
 
     def _keeping(self, n: int) -> Keeping | None:
         hold = way_of(self.question, self.answer, n).hold
@@ -155,7 +163,8 @@ class _Writer:
             found.append(Use(name, amount, self.at(start), self.at(end)))
         for dial in self.dials:
             for a, b, celsius, spell in _in_dial(dial, n):
-                found.append(Use(dial.oven, spell.use.shelves, self.at(a), self.at(b), celsius))
+                heat = None if spell.use.off else celsius
+                found.append(Use(dial.oven, spell.use.shelves, self.at(a), self.at(b), heat, spell.use.off))
         return found
 
     def _heat_slots(self, waits: list[list[Wait]]) -> list[Slot]:
@@ -190,7 +199,7 @@ class _Writer:
             uses=(Use(dial.oven, 0, self.at(change.start), self.at(change.end), change.celsius),),
             waits=tuple(Wait(self._leaves(spell), "start" if spell.hold else "end", 0, "oven") for spell in inside),
             then=(self.question.jobs[change.job].id,),
-            call=words.call_heat(dial.oven, change.celsius, change.before),
+            call=words.call_heat(dial.oven, change.celsius, change.before, ajar=change.ajar),
             call_at_end=words.call_heated(dial.oven, change.celsius),
         )
 

@@ -6,8 +6,8 @@ Each aim is a sum to bring as low as it goes. Lateness and keeping bend here, so
 
 from ortools.sat.python.cp_model import IntVar, LinearExpr, LinearExprT
 
+from board.timetable.cpsat.ease import Ease
 from board.timetable.cpsat.variables import JobVars, Variables
-from board.timetable.question import Question
 
 NOT_AT_ONCE = 10  # a minute between what should follow at once costs so many out of hours
 NO_PLACE = 30  # a result without the place it should be kept in costs so many minutes past its limit
@@ -24,8 +24,11 @@ class Aims:
         self.hours = self._out_of_hours()
         self.courses = self._lateness()
         self.keeps, self.freshness = self._waiting()
-        self.company = self._attended_after(question_arrives(self.question))
-        self.day = self._attended_after(self.question.day_begins)
+        ease = Ease(variables)
+        self.company = ease.away_from_guests()
+        self.day = ease.attended_after(self.question.day_begins)
+        self.busiest = ease.busiest_half_hour()
+        self.give = ease.missing_give()
 
     def all(self) -> dict[str, LinearExprT]:
         """By name, in the order of `answer.AIMS`."""
@@ -36,6 +39,8 @@ class Aims:
             "freshness": self.freshness,
             "company": self.company,
             "day": self.day,
+            "busiest": self.busiest,
+            "give": self.give,
         }
 
     def _above(self, amount: LinearExprT, name: str) -> IntVar:
@@ -90,50 +95,26 @@ class Aims:
         self.model.add(past >= wait).only_enforce_if(~first.kept)
         return [past, NO_PLACE * (1 - first.kept)]
 
-    def _attended_after(self, moment: int) -> LinearExprT:
-        """Minutes of work that end after a moment and could lie before it. What only follows a course counts too."""
-        terms: list[LinearExprT] = []
-        for variables in self.v.jobs:
-            lengths: dict[int, int] = {}  # end of each part, from the job's start → its minutes, the longest way
-            for way in variables.job.ways:
-                for part in way.parts:
-                    end = part.offset + part.length
-                    lengths[end] = max(lengths.get(end, 0), part.length)
-            if variables.job.fixed is not None:
-                continue
-            for end, length in lengths.items():
-                after = self.model.new_bool_var(f"after {moment} {variables.job.id}")
-                self.model.add(variables.start <= moment - end).only_enforce_if(~after)
-                terms.append(after * length)
-        return LinearExpr.sum(terms)
+    def prompt(self) -> LinearExprT:
+        """Among equals: what nothing at the table waits for, such as clearing, is done at once."""
+        follows = {order.first for order in self.question.orders}
+        return LinearExpr.sum([j.start for n, j in enumerate(self.v.jobs) if j.job.early or n not in follows])
 
     def touch(self) -> LinearExprT:
-        """Among equals: things wait about as long as is comfortable, neither rushed nor stale; clearing is prompt."""
+        """Among equals: things wait about as long as is comfortable, neither rushed nor stale."""
         terms: list[LinearExprT] = []
-        follows = {order.first for order in self.question.orders}
         for order in self.question.orders:
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
-            if first.job.fixed is not None:
+            if first.job.fixed is not None or first.job.early:
                 continue
             needs_nobody = all(not way.parts or way.parts[0].offset for way in second.job.ways)
             cushion = 0 if needs_nobody else comfortable_wait(first)
             wait = second.start - first.end
-            if first.job.early:
-                continue
             off = self.model.new_int_var(0, self.question.horizon, "off")
             self.model.add(off >= wait - cushion - order.least)
             self.model.add(2 * (cushion + order.least - wait) <= off)
             terms.append(off)
-        for n, variables in enumerate(self.v.jobs):
-            if variables.job.early or n not in follows:
-                terms.append(variables.start)
         return LinearExpr.sum(terms)
-
-
-def question_arrives(question: Question) -> int:
-    """The minute the guests arrive; the first serving's time where nobody does."""
-    fixed = [job.fixed for job in question.jobs if job.fixed is not None]
-    return min(fixed) if fixed else min((s.wanted for s in question.servings), default=0)
 
 
 def comfortable_wait(job: JobVars) -> int:
