@@ -105,6 +105,7 @@ def _work_out(plan: "PlanFile", limit: float | None) -> RunSheet:
     """Checks and solves, telling how far it is where somebody watches. Only here is the solver loaded."""
     from board.checks.every import check
     from board.plan.snag import Weight
+    from board.timetable.cpsat.feasible import can
     from board.timetable.cpsat.solve import LIMIT_SECONDS, NoAnswer, Progress, solve
     from board.timetable.write_up import make_sheet
 
@@ -118,7 +119,7 @@ def _work_out(plan: "PlanFile", limit: float | None) -> RunSheet:
 
     watched = sys.stderr.isatty()
     try:
-        return make_sheet(plan, lambda q: solve(q, limit or LIMIT_SECONDS, watch=tell if watched else None))
+        return make_sheet(plan, lambda q: solve(q, limit or LIMIT_SECONDS, watch=tell if watched else None), can)
     except NoAnswer:
         raise Trouble(words.NO_ANSWER) from None
     finally:

@@ -83,6 +83,50 @@ NOBODY_HOME = "something hot would run with nobody at home"
 HOURS_BEGIN = "the hours given begin only then"
 
 
+def all_there_is(resource: str, capacity: float) -> str:
+    """What there is of something that more is wanted of."""
+    if resource == "rings":
+        return "one ring is" if capacity == 1 else f"{capacity:g} rings are"
+    if resource in ("fridge", "freezer"):
+        return f"{capacity:g} litres of {resource} room are"
+    return f"only one {resource} is" if capacity == 1 else f"{capacity:g} of {resource} are"
+
+
+def hands_there_are(people: int) -> str:
+    return "one pair of hands is" if people == 1 else f"{people} pairs of hands are"
+
+
+def clash_over(there_is: str, listed: str) -> str:
+    return f"{there_is} not enough for {listed}"
+
+
+def clash_of_hours(listed: str) -> str:
+    return f"no free hours of any hands suit {listed}"
+
+
+def clash_over_oven(oven: str | None, listed: str, shelves: int | None) -> str:
+    """`shelves` where one setting would do for all, and only the room is short."""
+    which = f"the {oven}" if oven is not None else "the ovens"
+    why = "no one setting does for all of them" if shelves is None else f"there is room for {shelves} shelves"
+    return f"{which} cannot take {listed}: {why}"
+
+
+def accepts(low: int, high: int, *, off: bool) -> str:
+    if off:
+        return "switched off"
+    return f"{low} °C" if low == high else f"{low} to {high} °C"
+
+
+def keeping_it(name: str) -> str:
+    return f"keeping what comes of '{name}'"
+
+
+def some_of(things: list[str], most: int) -> str:
+    if len(things) > most + 1:
+        return f"{', '.join(things[:most])} and {len(things) - most} more"
+    return f"{', '.join(things[:-1])} and {things[-1]}" if len(things) > 1 else things[0]
+
+
 def waits_for(name: str, until: str, reason: str) -> str:
     because = {
         "order": "it comes first",

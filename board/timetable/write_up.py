@@ -1,9 +1,10 @@
 """Question and answer → run sheet, in the words of the plan. Pure; no solver."""
 
 import heapq
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from datetime import datetime, timedelta
+from zoneinfo import ZoneInfo
 
 import msgspec
 
@@ -13,25 +14,40 @@ from board.plan.links import labels
 from board.plan.load import PlanFile
 from board.plan.model import Work
 from board.timetable.answer import Answer
+from board.timetable.clashes import Can
+from board.timetable.explain import Clashes, Teller, clashes_of
 from board.timetable.give import READY, latest_starts
 from board.timetable.given_up import given_up
 from board.timetable.question import LITRE, Question, Way, ask
-from board.timetable.run_sheet import HEAT, Attended, CourseSlot, Keeping, Lasts, RunSheet, Slot, SlotKind, Use, Wait
+from board.timetable.run_sheet import (
+    HEAT,
+    Attended,
+    CourseSlot,
+    GivenUp,
+    Keeping,
+    Lasts,
+    RunSheet,
+    Slot,
+    SlotKind,
+    Use,
+    Wait,
+)
 from board.timetable.settings import Change, InOven, Setting, changes, settings
 from board.timetable.waits import end_of, followers, spells_in_ovens, waits_of, way_of
 
 Solver = Callable[[Question], Answer]
 
 
-def make_sheet(plan_file: PlanFile, solver: Solver) -> RunSheet:
-    """The run sheet of a plan. Raises what `solver` raises."""
+def make_sheet(plan_file: PlanFile, solver: Solver, can: Can | None = None) -> RunSheet:
+    """The run sheet of a plan; with `can`, it names the clash behind what is given up. Raises what `solver` raises."""
     question = ask(plan_file.plan, plan_file.filled)
-    return write_up(plan_file, question, solver(question))
+    answer = solver(question)
+    return write_up(plan_file, question, answer, clashes_of(question, answer, can) if can is not None else None)
 
 
-def write_up(plan_file: PlanFile, question: Question, answer: Answer) -> RunSheet:
+def write_up(plan_file: PlanFile, question: Question, answer: Answer, clashes: Clashes | None = None) -> RunSheet:
     """The answer as a run sheet, with the oven's changes of setting as slots of their own."""
-    return _Writer(plan_file, question, answer).sheet()
+    return _Writer(plan_file, question, answer, clashes or {}).sheet()
 
 
 @dataclass(frozen=True)
@@ -42,8 +58,9 @@ class _Dial:
 
 
 class _Writer:
-    def __init__(self, plan_file: PlanFile, question: Question, answer: Answer) -> None:
+    def __init__(self, plan_file: PlanFile, question: Question, answer: Answer, clashes: Clashes) -> None:
         self.file = plan_file
+        self.clashes = clashes
         self.question = question
         self.answer = answer
         self.tasks: list[Task] = list(plan_file.filled.tasks.values())
@@ -86,12 +103,20 @@ class _Writer:
             courses=courses,
             slots=tuple(slots),
             hands=tuple(plan.hands),
-            given_up=tuple(given_up(self.file, self.question, self.answer, slots)),
+            given_up=tuple(self._given_up(slots)),
             assumed=self.file.filled.assumed,
             proved=self.answer.proved,
             gap=round(self.answer.gap, 4),
             solve_seconds=round(self.answer.seconds, 3),
         )
+
+    def _given_up(self, slots: list[Slot]) -> Iterator[GivenUp]:
+        """What is given up, and where a clash is known to be behind it, that."""
+        names = list(self.labels.values())
+        teller = Teller(self.question, self.answer, names, ZoneInfo(self.file.plan.zone))
+        for bend, told in given_up(self.file, self.question, self.answer, slots):
+            clash = self.clashes.get(bend) if bend is not None else None
+            yield msgspec.structs.replace(told, why=teller.tell(clash)) if clash and clash.taken else told
 
     def _slot(self, n: int, waits: list[Wait]) -> Slot:
         task, job = self.tasks[n], self.question.jobs[n]

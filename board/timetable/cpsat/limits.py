@@ -149,12 +149,10 @@ class Limits:
             for way, rests in zip(second.job.ways, second.ways, strict=True):
                 if order.most != order.least or way.oven is None or not way.oven.off:
                     continue
-                baked = [
-                    literal
-                    for before, literal in zip(first.job.ways, first.ways, strict=True)
-                    if before.oven is not None and not before.oven.off and before.oven.oven == way.oven.oven
-                ]
-                self.model.add_bool_or(~rests, *baked)
+                for before, literal in zip(first.job.ways, first.ways, strict=True):
+                    elsewhere = before.lane != "oven" or (before.oven and before.oven.oven != way.oven.oven)
+                    if elsewhere:
+                        self.model.add_bool_or(~rests, ~literal)
                 self.model.add(second.start == first.end).only_enforce_if(rests)
 
     def _takes_over(self, kept: Spell, step: Spell) -> bool:
