@@ -182,7 +182,7 @@ def _rewritten(source: Source, change: Change) -> str:
     layout = source.layout
     # The library counts a list's indent up to the text behind the dash.
     yaml.indent(mapping=layout.mapping, sequence=layout.dash + 2, offset=layout.dash)
-    document = yaml.load(source.text)
+    document = yaml.load(source.with_line_feeds())
     _make(document, change)
     out = StringIO()
     yaml.dump(document, out)

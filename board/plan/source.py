@@ -68,6 +68,10 @@ class Source:
         """Whether nothing at all is written for a value."""
         return isinstance(node, ScalarNode) and bool(node.start_mark.index == node.end_mark.index)
 
+    def with_line_feeds(self) -> str:
+        """The text with one kind of line end, which means the same (YAML 1.2.2, 5.4)."""
+        return _BREAK.sub("\n", self.text)
+
     def end(self, node: Node) -> int:
         """Where a node's own text ends; what is behind it, comments and blank lines, left out."""
         end = int(node.end_mark.index)
@@ -75,10 +79,25 @@ class Source:
             written = self.text[self.start(node) : end]
             kept = node.style in ("|", ">") and "+" in written.split("#")[0].split("\n")[0]
             return end if kept or not written.strip() else self.start(node) + len(written.rstrip())
-        if self.is_flow(node) or not node.value:
+        if not isinstance(node, CollectionNode) or self.is_flow(node) or not node.value:
             return end
-        last = node.value[-1]
-        return max(self.end(last[0]), self.end(last[1])) if isinstance(last, tuple) else self.end(last)
+        return self.child_end(node, len(node.value) - 1)
+
+    def child_end(self, holder: CollectionNode, number: int) -> int:
+        """Where an entry or an item ends; where nothing is written for its value, at its colon or dash."""
+        child = holder.value[number]
+        key, node = child if isinstance(child, tuple) else (None, child)
+        return self.behind(Spot(node, holder, key), number) if self.is_empty(node) else self.end(node)
+
+    def behind(self, spot: Spot, number: int | None = None) -> int:
+        """Right behind the colon or the dash that a value hangs on; behind the key where it has no colon."""
+        if spot.key is not None:
+            end = int(spot.key.end_mark.index)
+            colon = re.compile(r"[ \t]*:").match(self.text, end)
+            return colon.end() if colon else end
+        if not isinstance(spot.holder, SequenceNode) or self.is_flow(spot.holder):
+            raise NoSplice
+        return self.dash(spot.holder, spot.holder.value.index(spot.node) if number is None else number) + 1
 
     def start(self, node: Node) -> int:
         """Where a node begins, behind the anchor it may have."""
@@ -100,11 +119,11 @@ class Source:
 
     def dash(self, node: CollectionNode, number: int) -> int:
         """Where the dash of an item stands."""
-        begin = self.end(node.value[number - 1]) if number else node.start_mark.index
+        begin = self.child_end(node, number - 1) if number else int(node.start_mark.index)
         until = max(node.value[number].start_mark.index, begin + 1)
         found = re.compile(r"(?:[^\r\n]*[\r\n])*?[ \t]*(-)(?=\s|$)").match(self.text, begin)
         if self.text[begin] == "-" and not number:
-            return int(begin)
+            return begin
         if found is None or found.start(1) >= until:
             raise NoSplice
         return found.start(1)

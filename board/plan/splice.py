@@ -25,10 +25,12 @@ def replace(source: Source, spot: Spot, value: Any) -> str:
     """Another value in the place of one. A block stays a block; all else goes on one line."""
     if source.is_block(spot.node):
         return _replace_block(source, spot, value)
-    begin, end = source.start(spot.node), source.end(spot.node)
     new = _on_one_line(source, spot, value)
     if source.is_empty(spot.node):
-        return cut(source.text, (begin, begin, _lead(source, spot) + new))
+        behind = source.behind(spot)
+        lead = " " if source.text[behind - 1] in ":-" else ": "
+        return cut(source.text, (behind, behind, lead + new))
+    begin, end = source.start(spot.node), source.end(spot.node)
     if isinstance(spot.node, ScalarNode) and spot.node.style in ("|", ">"):
         written = source.text[begin:end].rstrip()
         note = re.match(r"[|>]\S*([ \t]+#[^\r\n]*)?", written)
@@ -42,14 +44,6 @@ def _on_one_line(source: Source, spot: Spot, value: Any) -> str:
     style = spot.node.style if isinstance(spot.node, ScalarNode) and isinstance(value, str) else None
     quote = style if style in ("'", '"') else ""
     return spell.scalar(value, in_flow=spot.in_flow, quote=quote, quoted=source.layout.quoted)
-
-
-def _lead(source: Source, spot: Spot) -> str:
-    """What must stand between a key or a dash with nothing behind it and the value it gets."""
-    begin = int(spot.node.start_mark.index)
-    if spot.key is not None and ":" not in source.text[spot.key.end_mark.index : begin]:
-        return ": "
-    return " "
 
 
 def _replace_block(source: Source, spot: Spot, value: Any) -> str:
@@ -68,20 +62,10 @@ def _replace_block(source: Source, spot: Spot, value: Any) -> str:
     new = _on_one_line(source, spot, value)
     if not own_lines:
         return cut(source.text, (begin, stop, new))
-    behind = _behind_key(source, spot)
+    behind = source.behind(spot)
+    if source.text[behind - 1] not in ":-":
+        raise NoSplice
     return cut(source.text, (behind, behind, f" {new}"), _lines(source, begin, source.end(spot.node)))
-
-
-def _behind_key(source: Source, spot: Spot) -> int:
-    """Right behind the colon or the dash that a block hangs on."""
-    if spot.key is not None:
-        colon = source.text.find(":", spot.key.end_mark.index)
-        if source.text[spot.key.end_mark.index : colon].strip():
-            raise NoSplice
-        return colon + 1
-    if isinstance(spot.holder, SequenceNode):
-        return source.dash(spot.holder, spot.holder.value.index(spot.node)) + 1
-    raise NoSplice
 
 
 def _lines(source: Source, begin: int, end: int) -> Cut:
@@ -152,8 +136,7 @@ def _add_in_brackets(source: Source, node: CollectionNode, new: str) -> str:
         if source.text[begin + 1 : close].strip():
             raise NoSplice
         return cut(source.text, (begin + 1, close, new))
-    last = _parts(node)[-1]
-    end, first = source.end(last[-1]), int(last[0].start_mark.index)
+    end, first = source.child_end(node, len(node.value) - 1), _begin(node, len(node.value) - 1)
     stop = source.line_stop(end)
     if not source.alone(first) or stop > close:
         return cut(source.text, (end, end, f", {new}"))
@@ -165,9 +148,10 @@ def _add_in_brackets(source: Source, node: CollectionNode, new: str) -> str:
     return cut(source.text, (stop, stop, f"{below},"))
 
 
-def _parts(node: CollectionNode) -> list[tuple[Node, ...]]:
-    """The children as (key, value) or (item,)."""
-    return [child if isinstance(child, tuple) else (child,) for child in node.value]
+def _begin(node: CollectionNode, number: int) -> int:
+    """Where an entry's key or an item begins."""
+    child = node.value[number]
+    return int((child[0] if isinstance(child, tuple) else child).start_mark.index)
 
 
 def _comma(source: Source, begin: int, end: int) -> int | None:
@@ -185,17 +169,16 @@ def remove(source: Source, holder: Spot, number: int) -> str:
         return replace(source, holder, {} if isinstance(node, MappingNode) else [])
     if source.is_flow(node):
         return _remove_in_brackets(source, node, number)
-    part = _parts(node)[number]
     in_list = isinstance(node, SequenceNode)
-    begin = source.dash(node, number) if in_list else int(part[0].start_mark.index)
-    end = max(source.end(each) for each in part)
+    begin = source.dash(node, number) if in_list else _begin(node, number)
+    end = source.child_end(node, number)
     if source.alone(begin):
         first, after, _ = _lines(source, begin, end)
         return cut(source.text, (first, _past_blank_lines(source, first, after), ""))
     if in_list or number:
         raise NoSplice
     # The first key after a dash: the next one moves up to it, unless a comment stands between.
-    following = int(node.value[1][0].start_mark.index)
+    following = _begin(node, 1)
     if source.text[source.below(end) : following].strip():
         return cut(source.text, (begin, source.line_stop(end), ""))
     return cut(source.text, (begin, following, ""))
@@ -211,16 +194,15 @@ def _past_blank_lines(source: Source, first: int, after: int) -> int:
 
 
 def _remove_in_brackets(source: Source, node: CollectionNode, number: int) -> str:
-    parts = _parts(node)
-    begin, end = int(parts[number][0].start_mark.index), source.end(parts[number][-1])
+    begin, end = _begin(node, number), source.child_end(node, number)
     close = int(node.end_mark.index) - 1
-    if number + 1 < len(parts):
-        following = int(parts[number + 1][0].start_mark.index)
+    if number + 1 < len(node.value):
+        following = _begin(node, number + 1)
         comma = _comma(source, end, following)
         if comma is not None and source.alone(begin) and source.next_line(comma) <= following:
             return cut(source.text, (source.line_start(begin), source.next_line(comma), ""))
         return cut(source.text, (begin, following, ""))
-    before = source.end(parts[number - 1][-1])
+    before = source.child_end(node, number - 1)
     if not re.search(r"[\r\n]", source.text[before:begin]):
         return cut(source.text, (before, end, ""))
     comma = _comma(source, before, begin)
