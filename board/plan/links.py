@@ -86,7 +86,7 @@ def link(plan: Plan) -> tuple[Linked, list[Problem]]:
     linked = Linked()
     problems: list[Problem] = []
     chains = _add_nodes(plan, linked)
-    names = _Names(linked)
+    names = Names(linked)
     for chain in chains:
         _link_chain(chain, names, linked, problems)
     _link_courses(plan, linked, chains)
@@ -143,7 +143,7 @@ def _add_nodes(plan: Plan, linked: Linked) -> list[list[Node]]:
     return chains
 
 
-class _Names:
+class Names:
     """Finds a node by the words the host wrote: in the same dish first, then anywhere if only one is called so."""
 
     def __init__(self, linked: Linked) -> None:
@@ -177,7 +177,7 @@ def _fold(words: str) -> str:
 _Found = list[tuple[Ref, Node]]
 
 
-def _refs(refs: list[Ref], node: Node, key: str, names: _Names, problems: list[Problem]) -> _Found:
+def _refs(refs: list[Ref], node: Node, key: str, names: Names, problems: list[Problem]) -> _Found:
     found: _Found = []
     for number, ref in enumerate(refs):
         if _fold(ref.step) == "nothing":
@@ -215,7 +215,7 @@ def _link(ref: Ref, first: Node, second: Node) -> Link:
     return Link(first.id, second.id, ref.at_least, ref.at_most, firm=second.kind != "arrive")
 
 
-def _link_chain(chain: list[Node], names: _Names, linked: Linked, problems: list[Problem]) -> None:
+def _link_chain(chain: list[Node], names: Names, linked: Linked, problems: list[Problem]) -> None:
     for previous, node in zip([None, *chain], chain, strict=False):
         assert node.work is not None
         if node.work.after is None and previous is not None:
@@ -223,7 +223,7 @@ def _link_chain(chain: list[Node], names: _Names, linked: Linked, problems: list
         _link_work(node, node.work, names, linked, problems)
 
 
-def _link_work(node: Node, work: Work, names: _Names, linked: Linked, problems: list[Problem]) -> None:
+def _link_work(node: Node, work: Work, names: Names, linked: Linked, problems: list[Problem]) -> None:
     """The links that a step or job asks for by name."""
     for ref, other in _refs(work.after or [], node, "after", names, problems):
         linked.links.append(_link(ref, other, node))
@@ -264,7 +264,7 @@ def eaten_minutes(course: Course) -> int:
     return course.eaten_in.likely if course.eaten_in else EATEN_MINUTES
 
 
-def _link_job(node: Node, names: _Names, linked: Linked, problems: list[Problem]) -> None:
+def _link_job(node: Node, names: Names, linked: Linked, problems: list[Problem]) -> None:
     assert node.work is not None
     if is_before_guests(node.work):
         linked.links.append(Link(node.id, "guests-arrive", firm=False))
