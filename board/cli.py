@@ -45,6 +45,8 @@ def _parser() -> _Parser:
     sheet.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     sheet.add_argument("--why", metavar="STEP", help=words.OPTIONS["why"])
     sheet.add_argument("--fresh", action="store_true", help=words.OPTIONS["fresh-sheet"])
+    sheet.add_argument("--ways-out", type=_count, metavar="N", help=words.OPTIONS["ways-out"])
+    sheet.add_argument("--take", type=_count, metavar="K", help=words.OPTIONS["take"])
     for each in (check, sheet):
         each.add_argument("--limit", type=_seconds, metavar="SECONDS", help=words.OPTIONS["limit"])
     live = command("live", _live)
@@ -70,6 +72,12 @@ def _speed(text: str) -> float:
     if not 1 <= value <= 240:
         raise argparse.ArgumentTypeError(words.bad_speed(text))
     return value
+
+
+def _count(text: str) -> int:
+    if not text.isdecimal() or not 1 <= int(text) <= 50:
+        raise argparse.ArgumentTypeError(words.bad_count(text))
+    return int(text)
 
 
 def _seconds(text: str) -> float:
@@ -154,6 +162,8 @@ def _sheet(arguments: argparse.Namespace) -> int:
     from board.paper.tables import console
 
     _say_working()
+    if arguments.take is not None or arguments.ways_out is not None:
+        return _ways_out(arguments)
     plan = read_plan_file(arguments.plan) if arguments.json else None
     sheet = sheet_of(arguments.plan, plan=plan, fresh=arguments.fresh, limit=arguments.limit)
     if plan is not None:
@@ -169,6 +179,26 @@ def _sheet(arguments: argparse.Namespace) -> int:
         _why(sheet, arguments.why)
     else:
         print_sheet(sheet, arguments.by, console())
+        if sheet.given_up:
+            print(words.ask_for_ways(arguments.plan))
+    return ExitCode.DONE
+
+
+def _ways_out(arguments: argparse.Namespace) -> int:
+    """The sheet with ways out of what it gives up; or the plan with one of them written into it."""
+    from board.mending import find_ways, take
+    from board.paper.sheet import print_sheet
+    from board.paper.tables import console
+    from board.paper.ways import print_taken, print_ways
+
+    out = console()
+    mending = find_ways(arguments.plan, max(arguments.ways_out or 0, arguments.take or 0), arguments.limit)
+    if arguments.take is None:
+        print_sheet(mending.sheet, arguments.by, out)
+        print_ways(mending.ways, str(arguments.plan), out)
+        return ExitCode.DONE
+    lines = take(arguments.plan, mending, arguments.take)
+    print_taken(lines, str(arguments.plan), out)
     return ExitCode.DONE
 
 

@@ -25,6 +25,7 @@ LAYERS: list[set[str]] = [
     {"board.playthrough"},
     {"board.paper", "board.screens", "board.cache"},
     {"board.desk"},
+    {"board.mending"},
     {"board.screens.picture"},
     {"board.sessions"},
     {"board.cli"},
