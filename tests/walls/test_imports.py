@@ -18,6 +18,7 @@ LAYERS: list[set[str]] = [
     {"board.checks", "board.timetable"},
     {"board.timetable.cpsat"},
     {"board.run"},
+    {"board.odds"},
     {"board.view"},
     {"board.log"},
     {"board.lessons"},
@@ -32,7 +33,7 @@ LAYERS: list[set[str]] = [
 ]
 RANK = {room: rank for rank, group in enumerate(LAYERS) for room in group}
 
-PURE = ("plan", "kitchen", "checks", "timetable", "run", "lessons", "view")
+PURE = ("plan", "kitchen", "checks", "timetable", "run", "odds", "lessons", "view")
 
 
 def room_of(module: str) -> str | None:
