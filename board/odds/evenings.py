@@ -16,7 +16,7 @@ from numpy.typing import NDArray
 from board.odds.draw import Draw, Minutes
 from board.odds.result import Cause
 from board.run.rule import NEVER, Going, Pair, Played, Rule, Times
-from board.timetable.run_sheet import HANDS, ORDER, CourseSlot, Lasts, RunSheet, Slot
+from board.timetable.run_sheet import ORDER, CourseSlot, Lasts, RunSheet, Slot
 
 Drawn = dict[Cause, Minutes]
 
@@ -68,27 +68,6 @@ class Evenings:
         """The same evenings, with one thing over a minute sooner and all else as drawn."""
         sooner = {**drawn, each.cause: drawn[each.cause] - 1}
         return self.rule.play(self.going(sooner), each.since, played)
-
-    def holding(self, drawn: Mapping[Cause, Minutes], played: Played[Any]) -> list[Varying]:
-        """What would move something in one of these evenings if it were over sooner; the rest is held up by nothing
-        but the sheet's own times."""
-        going = self.going(drawn)
-        held: set[str | Pair] = {course.serve for course in self.sheet.courses}
-        for times, void in ((played.times, played.void), (played.plain, {}), (played.alone, self.rule.no_hands)):
-            if times is not None:
-                self._held(going, void, times, held)
-        return [v for v in self.varying if (any(p in held for p in v.waits) if v.waits else v.cause.id in held)]
-
-    def _held(self, going: Going[Any], void: Mapping[Pair, Any], times: Times[Any], held: set[str | Pair]) -> None:
-        for slot in self.sheet.slots:
-            start = times.start[slot.id]
-            late = start > self.rule.planned[slot.id]
-            if not np.any(late):
-                continue
-            for wait, over in self.rule.over(slot, going, void, times):
-                if np.any(late & (over == start)):
-                    held |= {wait.after, (slot.id, wait.after)} if wait.anchor == "end" else set()
-                    held |= {slot.id} if wait.reason == HANDS else set()  # a shorter one may fit in before
 
     def late(self, times: Times[Any], evenings: int) -> dict[str, Minutes]:
         """By course, minutes from wanted to out; below 0 when it is early."""

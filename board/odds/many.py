@@ -70,7 +70,7 @@ def _play(many: Evenings, rng: np.random.Generator, count: int, tally: _Tally) -
     for name, causes in blame(many, drawn, played, late).items():
         for cause, n in causes.items():
             tally.blamed[name, cause] += n
-    for each in many.holding(drawn, played):
+    for each in many.varying:
         sooner = many.late(many.play_sooner(drawn, played, each).times, count)
         for name, minutes in sooner.items():
             tally.more[each.cause, name] += _within(minutes) - _within(late[name])

@@ -88,7 +88,6 @@ class Rule(Generic[T]):
         self.planned = {s.id: moment(s.start) for s in slots}
         self.length = {s.id: moment(s.end) - moment(s.start) for s in slots}
         self.hand_pairs = tuple(dict.fromkeys((s.id, w.after) for s in slots for w in s.waits if w.reason == HANDS))
-        self.no_hands: Mapping[Pair, float] = dict.fromkeys(self.hand_pairs, NEVER)
         self.whole = frozenset(s.id for s in slots if s.whole)
         # How long hands are on a slot from its start on.
         self.hands_on = {
@@ -102,7 +101,7 @@ class Rule(Generic[T]):
         if not any(self.when(plain.start[first] > self.planned[first]) is not None for _, first in pairs):
             return Played(plain, {}, plain, None)
         known = past.alone if past else None
-        alone = self.forward(going, self.no_hands, since if known else 0, known)
+        alone = self.forward(going, dict.fromkeys(self.hand_pairs, NEVER), since if known else 0, known)
         void = self._fits_before(going, pairs, plain, alone)
         times = self.forward(going, void, since, past.times if past else None) if void else plain
         return Played(times, void, plain, alone)

@@ -108,6 +108,11 @@ def test_solver_and_screens_stay_in_their_rooms() -> None:
         assert "textual" not in roots or name.startswith("board.screens"), name
 
 
+def test_arrays_stay_with_the_odds() -> None:
+    for name, file in modules():
+        assert "numpy" not in {i.split(".")[0] for i in imports(file)} or name.startswith("board.odds"), name
+
+
 def test_package_files_stay_empty() -> None:
     for file in BOARD.rglob("__init__.py"):
         if file.parent != BOARD:
@@ -129,6 +134,8 @@ HEAVY = {"ortools", "pydantic", "ruamel", "textual", "dateutil", "numpy"}
     [
         ("import board.cli", set()),
         ("import board.run.fold, board.run.forecast, board.run.calls, board.run.decide", set()),
+        ("import board.odds.many, board.paper.odds", {"numpy"}),
+        ("import board.run.rule, board.odds.result", set()),
         ("import board.evening, board.log.write, board.view.board", set()),
         ("import board.desk, board.cache", set()),
         ("import board.sessions", set()),
