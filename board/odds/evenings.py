@@ -7,12 +7,12 @@ it stands no longer than it keeps is left where it was: that makes no course lat
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
-from functools import reduce
 from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
 
+from board.odds.again import play_again
 from board.odds.draw import Draw, Minutes
 from board.odds.result import Cause
 from board.run.rule import NEVER, Going, Pair, Played, Rule, Times
@@ -23,13 +23,13 @@ Drawn = dict[Cause, Minutes]
 
 @dataclass(frozen=True, slots=True)
 class Varying:
-    """What may last longer or shorter than the sheet says. `since`: the number of the first slot it can move."""
+    """What may last longer or shorter than the sheet says. `touches`: slots that last as long, or that wait so."""
 
     cause: Cause
     lasts: Lasts
     planned: float
-    since: int
-    waits: tuple[Pair, ...]  # of a sitting: what waits for the guests
+    touches: frozenset[str]
+    waits: tuple[Pair, ...] = ()  # of a sitting: what waits for the guests
 
 
 class Evenings:
@@ -64,10 +64,10 @@ class Evenings:
     def play(self, drawn: Mapping[Cause, Minutes]) -> Played[Any]:
         return self.rule.play(self.going(drawn))
 
-    def play_sooner(self, drawn: Mapping[Cause, Minutes], played: Played[Any], each: Varying) -> Played[Any]:
+    def play_sooner(self, drawn: Mapping[Cause, Minutes], played: Played[Any], each: Varying) -> Times[Any]:
         """The same evenings, with one thing over a minute sooner and all else as drawn."""
         sooner = {**drawn, each.cause: drawn[each.cause] - 1}
-        return self.rule.play(self.going(sooner), each.since, played)
+        return play_again(self.rule, played, self.going(sooner), each.touches)
 
     def late(self, times: Times[Any], evenings: int) -> dict[str, Minutes]:
         """By course, minutes from wanted to out; below 0 when it is early."""
@@ -77,20 +77,20 @@ class Evenings:
         }
 
     def _work(self) -> Iterator[Varying]:
-        for number, slot in enumerate(self.sheet.slots):
+        for slot in self.sheet.slots:
             if slot.lasts is not None and slot.lasts.low < slot.lasts.high:
                 cause = Cause("work", slot.id, slot.name)
-                yield Varying(cause, slot.lasts, self.rule.length[slot.id], number, ())
+                yield Varying(cause, slot.lasts, self.rule.length[slot.id], frozenset((slot.id,)))
 
     def _sittings(self) -> Iterator[Varying]:
         for course in self.sheet.courses:
             if course.eaten is None or course.eaten.low == course.eaten.high:
                 continue
-            waiting = [n for n, slot in enumerate(self.sheet.slots) if _waits_for_guests(slot, course, course.eaten)]
+            waiting = [slot.id for slot in self.sheet.slots if _waits_for_guests(slot, course, course.eaten)]
             if waiting:
-                pairs = tuple((self.sheet.slots[n].id, course.serve) for n in waiting)
                 cause = Cause("sitting", course.serve, course.name)
-                yield Varying(cause, course.eaten, course.eaten.likely, min(waiting), pairs)
+                pairs = tuple((id_, course.serve) for id_ in waiting)
+                yield Varying(cause, course.eaten, course.eaten.likely, frozenset(waiting), pairs)
 
 
 def _waits_for_guests(slot: Slot, course: CourseSlot, eaten: Lasts) -> bool:
@@ -103,7 +103,14 @@ def _waits_for_guests(slot: Slot, course: CourseSlot, eaten: Lasts) -> bool:
 
 
 def _latest(moments: Sequence[Any]) -> Any:
-    return reduce(np.maximum, moments)
+    fixed = max((m for m in moments if not isinstance(m, np.ndarray)), default=NEVER)
+    drawn = [m for m in moments if isinstance(m, np.ndarray)]
+    if not drawn:
+        return fixed
+    found = np.maximum(drawn[0], fixed)
+    for moment in drawn[1:]:
+        np.maximum(found, moment, out=found)
+    return found
 
 
 def _where(holds: Any) -> Any:

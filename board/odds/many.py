@@ -1,6 +1,6 @@
 """A run sheet → the odds of its evening. Pure: the same sheet, number of evenings and seed give the same answer.
 
-Evenings are played a few thousand at a time, so that a million of them need little memory; what is kept of each is
+Evenings are played ten thousand at a time, so that a million of them need little memory; what is kept of each is
 how late its courses are.
 """
 
@@ -18,7 +18,7 @@ from board.odds.evenings import Evenings
 from board.odds.result import BY_SHARES, WITHIN_MINUTES, Blame, Cause, CourseOdds, Help, Odds
 from board.timetable.run_sheet import CourseSlot, RunSheet
 
-AT_ONCE = 5_000
+AT_ONCE = 10_000
 CRUMB = 1e-6  # minutes; so much is rounding, not lateness
 
 
@@ -71,7 +71,7 @@ def _play(many: Evenings, rng: np.random.Generator, count: int, tally: _Tally) -
         for cause, n in causes.items():
             tally.blamed[name, cause] += n
     for each in many.varying:
-        sooner = many.late(many.play_sooner(drawn, played, each).times, count)
+        sooner = many.late(many.play_sooner(drawn, played, each), count)
         for name, minutes in sooner.items():
             tally.more[each.cause, name] += _within(minutes) - _within(late[name])
             tally.saved[each.cause, name] += _lateness(late[name]) - _lateness(minutes)

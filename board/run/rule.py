@@ -88,41 +88,42 @@ class Rule(Generic[T]):
         self.planned = {s.id: moment(s.start) for s in slots}
         self.length = {s.id: moment(s.end) - moment(s.start) for s in slots}
         self.hand_pairs = tuple(dict.fromkeys((s.id, w.after) for s in slots for w in s.waits if w.reason == HANDS))
+        self.no_hands: Mapping[Pair, float] = dict.fromkeys(self.hand_pairs, NEVER)
         self.whole = frozenset(s.id for s in slots if s.whole)
         # How long hands are on a slot from its start on.
         self.hands_on = {
             s.id: sum(moment(p.end) - moment(p.start) for p in s.attended if p.start == s.start) for s in slots
         }
 
-    def play(self, going: Going[T], since: int = 0, past: Played[T] | None = None) -> Played[T]:
-        """The whole rule. Slots before number `since` stand as they were played in `past`."""
-        plain = self.forward(going, {}, since, past.plain if past else None)
+    def play(self, going: Going[T]) -> Played[T]:
+        """The whole rule."""
+        plain = self.forward(going, {})
         pairs = self._open_pairs(going)
         if not any(self.when(plain.start[first] > self.planned[first]) is not None for _, first in pairs):
             return Played(plain, {}, plain, None)
-        known = past.alone if past else None
-        alone = self.forward(going, dict.fromkeys(self.hand_pairs, NEVER), since if known else 0, known)
-        void = self._fits_before(going, pairs, plain, alone)
-        times = self.forward(going, void, since, past.times if past else None) if void else plain
-        return Played(times, void, plain, alone)
+        alone = self.forward(going, self.no_hands)
+        void = {pair: off for pair in pairs if (off := self.fits_before(pair, going, plain, alone)) is not None}
+        return Played(self.forward(going, void) if void else plain, void, plain, alone)
 
-    def forward(
-        self, going: Going[T], void: Mapping[Pair, Any], since: int = 0, past: Times[T] | None = None
-    ) -> Times[T]:
-        """Starts and ends with these waits void; slots before number `since` stand as in `past`."""
-        times: Times[T] = Times(dict(past.start), dict(past.end)) if past else Times({}, {})
-        for slot in self.slots[since:]:
-            id_ = slot.id
-            if id_ in going.known:
-                times.start[id_], times.end[id_] = going.known[id_]
-            elif id_ in going.left_out:
-                ready = [over for wait, over in self.over(slot, going, void, times) if wait.reason == ORDER]
-                times.start[id_] = times.end[id_] = self.latest(ready) if ready else going.earliest[id_]
-            else:
-                waits = [over for _, over in self.over(slot, going, void, times)]
-                times.start[id_] = self.latest([going.earliest[id_], *waits])
-                times.end[id_] = times.start[id_] + going.lasts[id_]
+    def forward(self, going: Going[T], void: Mapping[Pair, Any]) -> Times[T]:
+        """Starts and ends with these waits void."""
+        times: Times[T] = Times({}, {})
+        for slot in self.slots:
+            self.place(slot, going, void, times)
         return times
+
+    def place(self, slot: Slot, going: Going[T], void: Mapping[Pair, Any], times: Times[T]) -> None:
+        """Sets one slot's start and end from those of what it waits for."""
+        id_ = slot.id
+        if id_ in going.known:
+            times.start[id_], times.end[id_] = going.known[id_]
+        elif id_ in going.left_out:
+            ready = [over for wait, over in self.over(slot, going, void, times) if wait.reason == ORDER]
+            times.start[id_] = times.end[id_] = self.latest(ready) if ready else going.earliest[id_]
+        else:
+            waits = [over for _, over in self.over(slot, going, void, times)]
+            times.start[id_] = self.latest([going.earliest[id_], *waits])
+            times.end[id_] = times.start[id_] + going.lasts[id_]
 
     def over(self, slot: Slot, going: Going[T], void: Mapping[Pair, Any], times: Times[T]) -> Iterator[tuple[Wait, T]]:
         """A slot's waits, and when each is over. What is only wished to be ready before holds nothing up."""
@@ -143,12 +144,8 @@ class Rule(Generic[T]):
         """Pairs whose first has not begun, so that the other may still be done before it."""
         return [p for p in self.hand_pairs if p[1] not in going.known and p[1] not in going.left_out]
 
-    def _fits_before(self, going: Going[T], pairs: Sequence[Pair], plain: Times[T], alone: Times[T]) -> dict[Pair, T]:
-        """What voids waits for hands: held up by nobody's hands, the slot is done with them before they are wanted."""
-        found = {}
-        for second, first in pairs:
-            hands_on: Any = going.lasts[second] if second in self.whole else self.hands_on[second]
-            void = self.when(plain.start[first] >= alone.start[second] + hands_on)
-            if void is not None:
-                found[second, first] = void
-        return found
+    def fits_before(self, pair: Pair, going: Going[T], plain: Times[T], alone: Times[T]) -> T | None:
+        """What voids a wait for hands: held up by nobody's hands, the slot is done with them before they are wanted."""
+        second, first = pair
+        hands_on: Any = going.lasts[second] if second in self.whole else self.hands_on[second]
+        return self.when(plain.start[first] >= alone.start[second] + hands_on)
