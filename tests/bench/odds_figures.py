@@ -35,20 +35,20 @@ def measure(plan: str, evenings: int, env: dict[str, str], times: int) -> tuple[
     return statistics.median(r[0] for r in runs), max(r[1] for r in runs), int(runs[0][2])
 
 
-def show(what: str, value: float, unit: str, goal: float) -> None:
-    print(f"{what:<62}{value:>9.2f} {unit:<3} (goal ≤ {goal:g})", flush=True)
+def show(what: str, value: float, unit: str, goal: float | None) -> None:
+    print(f"{what:<62}{value:>9.2f} {unit:<3}" + (f" (goal ≤ {goal:g})" if goal is not None else ""), flush=True)
 
 
 def main() -> None:
     with tempfile.TemporaryDirectory() as home:
         env = {**os.environ, "XDG_CACHE_HOME": home, "PYTHONPATH": str(HERE)}
-        for plan in ("lantern-supper.yaml", "long-table.yaml"):
+        for plan, goal in (("lantern-supper.yaml", 1), ("long-table.yaml", None)):  # the goal is for 40 steps
             measure(plan, 100, env, 1)  # works the timetable out, and keeps it
             seconds, memory, slots = measure(plan, 10_000, env, 5)
-            show(f"10,000 evenings of {plan}, {slots} pieces", seconds, "s", 1)
+            show(f"10,000 evenings of {plan}, {slots} pieces", seconds, "s", goal)
             show("  most memory", memory, "MB", 400)
         seconds, memory, slots = measure("lantern-supper.yaml", 1_000_000, env, 1)
-        show(f"1,000,000 evenings of lantern-supper.yaml, {slots} pieces", seconds, "s", 100)
+        show(f"1,000,000 evenings of lantern-supper.yaml, {slots} pieces", seconds, "s", None)
         show("  most memory", memory, "MB", 400)
 
 
