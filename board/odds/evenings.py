@@ -43,7 +43,6 @@ class Evenings:
         def minutes(moment: datetime) -> float:
             return (moment - first).total_seconds() / 60
 
-        self.first = first
         self.rule: Rule[Any] = Rule(sheet.slots, minutes, 1.0, _latest, _where)
         self.wanted = {course.name: minutes(course.wanted) for course in sheet.courses}
         self.varying = (*self._work(), *self._sittings())
