@@ -17,6 +17,8 @@ from board.exits import ExitCode
 if TYPE_CHECKING:
     from board.timetable.run_sheet import RunSheet
 
+FEWEST_EVENINGS, MOST_EVENINGS = 100, 1_000_000
+
 
 class _Parser(argparse.ArgumentParser):
     def error(self, message: str) -> NoReturn:
@@ -49,6 +51,10 @@ def _parser() -> _Parser:
     sheet.add_argument("--take", type=_count, metavar="K", help=words.OPTIONS["take"])
     for each in (check, sheet):
         each.add_argument("--limit", type=_seconds, metavar="SECONDS", help=words.OPTIONS["limit"])
+    odds = command("odds", _odds)
+    odds.add_argument("--evenings", type=_evenings, metavar="N", default=10_000, help=words.OPTIONS["evenings"])
+    odds.add_argument("--seed", type=_seed, metavar="N", default=1, help=words.OPTIONS["seed"])
+    odds.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     live = command("live", _live)
     rehearse = command("rehearse", _rehearse)
     for each in (live, rehearse):
@@ -88,6 +94,26 @@ def _seconds(text: str) -> float:
     if not 0.1 <= value <= 86_400:
         raise argparse.ArgumentTypeError(words.bad_seconds(text))
     return value
+
+
+def _evenings(text: str) -> int:
+    number = _whole(text)
+    if number is None or not FEWEST_EVENINGS <= number <= MOST_EVENINGS:
+        raise argparse.ArgumentTypeError(words.bad_evenings(text, FEWEST_EVENINGS, MOST_EVENINGS))
+    return number
+
+
+def _seed(text: str) -> int:
+    number = _whole(text)
+    if number is None:
+        raise argparse.ArgumentTypeError(words.bad_seed(text))
+    return number
+
+
+def _whole(text: str) -> int | None:
+    """A number of up to 18 ASCII digits, which `10_000` and `10,000` are too."""
+    digits = text.replace("_", "").replace(",", "")
+    return int(digits) if digits.isascii() and digits.isdecimal() and len(digits) <= 18 else None
 
 
 def _clock(text: str) -> tuple[int, int]:
@@ -199,6 +225,24 @@ def _ways_out(arguments: argparse.Namespace) -> int:
         return ExitCode.DONE
     lines = take(arguments.plan, mending, arguments.take)
     print_taken(lines, str(arguments.plan), out)
+    return ExitCode.DONE
+
+
+def _odds(arguments: argparse.Namespace) -> int:
+    from board.desk import sheet_of
+
+    _say_working()
+    sheet = sheet_of(arguments.plan)
+
+    from board.odds.many import odds  # after the sheet: what cannot be planned is told without waiting for numpy
+    from board.paper.odds import odds_form, print_odds
+    from board.paper.tables import console
+
+    found = odds(sheet, arguments.evenings, arguments.seed)
+    if arguments.json:
+        print(json.dumps(odds_form(found), ensure_ascii=False, indent=2))
+    else:
+        print_odds(found, console())
     return ExitCode.DONE
 
 

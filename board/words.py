@@ -581,6 +581,78 @@ def ran_over(name: str, planned: int, actual: int) -> str:
     return f"{name}: {actual} min instead of {planned}"
 
 
+# --- odds ----------------------------------------------------------------------------------------------------
+ODDS_COURSE, ODDS_WANTED, ODDS_WITHIN, ODDS_MEAN = "course", "wanted", "within 5 min", "mean late"
+ODDS_CAUSE, ODDS_LATE_IN = "ran over most", "of all evenings"
+ODDS_BLAME = "What made a course more than 5 min late"
+ODDS_NO_BLAME = "In none of these evenings was a course more than 5 min late."
+ODDS_HELP = "Where one more minute helps most (begin it a minute sooner, or take a minute out of it)"
+ODDS_NO_HELP = "No single minute raises a course's chance by a whole point."
+ODDS_TIMETABLE = "the timetable plans it late"
+ODDS_NO_SPREAD = (
+    "Nothing in this plan may last longer or shorter: every piece of work has one figure, so all evenings are the "
+    "timetable's own. To learn the odds, write how long things last at least, most likely and at most, as in "
+    "`takes: 10 to 15 to 20 min` or `eaten in: 20 to 25 to 35 min`."
+)
+ODDS_CAUTION = (
+    "The odds know only the spreads the plan gives. They take it that every call is answered on time and nothing "
+    "goes wrong otherwise; guests who come late, a forgotten pan or a slow oven are not in them."
+)
+
+
+def odds_title(plan: str, evenings: int) -> str:
+    return f"{plan}: the odds, from {evenings:,} evenings played forward"
+
+
+def odds_error(points: float, seed: int) -> str:
+    return f"shares are right to ± {points:g} point{'s' if points != 1 else ''} (19 times of 20); seed {seed}"
+
+
+def odds_by(share: float) -> str:
+    return f"{share:.0%} by".replace("%", " %")
+
+
+def odds_minutes(minutes: float) -> str:
+    return "under 0.1 min" if 0 < minutes < 0.1 else f"{minutes:.1f} min"
+
+
+def chance(share: float, *, certain: bool) -> str:
+    """Whole per cent; none and all are only said when they are so."""
+    if not certain and share >= 0.995:
+        return "over 99 %"
+    if not certain and share < 0.005:
+        return "under 1 %"
+    return f"{round(share * 100)} %"
+
+
+def odds_picture(minutes: int) -> str:
+    each = "minute" if minutes == 1 else f"{minutes} minutes"
+    return f"Minutes after the wanted time, one block for each {each}; left of │ is within 5 min; · is very few"
+
+
+def sat_long(course: str) -> str:
+    return f"the guests sat long over {course}"
+
+
+def sit_shorter(course: str) -> str:
+    return f"the guests over {course}"
+
+
+def odds_gain(course: str, before: str, points: int) -> str:
+    return f"{course} +{points} point{'s' if points != 1 else ''} (from {before})"
+
+
+def odds_help(name: str, gains: list[str], minutes: str) -> str:
+    return f"{name}: {', '.join(gains)}; saves {minutes} of lateness an evening"
+
+
+def odds_spreads(spreads: int, pieces: int, sittings: int, courses: int) -> str:
+    return (
+        f"{spreads} of {pieces} pieces of work have a spread, and {sittings} of {courses} courses in how long they are "
+        "eaten; the others always take their one figure."
+    )
+
+
 # --- played line by line -------------------------------------------------------------------------------------
 def played(at: str, sign: str, text: str) -> str:
     return f"{at}  {sign} {text}"
@@ -602,6 +674,7 @@ CLI_EXAMPLES = """examples:
 COMMANDS = {
     "check": ("say what is wrong, doubtful or assumed in a plan", "platecall check plans/lantern-supper.yaml"),
     "sheet": ("print the run sheet: what, who, where, from when to when", "platecall sheet supper.yaml --by lane"),
+    "odds": ("the chance that each course goes out on time", "platecall odds supper.yaml --evenings 100000"),
     "live": ("run the evening from the live board", "platecall live supper.yaml"),
     "rehearse": ("the same board against a virtual clock", "platecall rehearse supper.yaml --speed 20 --from 17:30"),
     "review": ("planned and actual times of an evening, from its run log", "platecall review evening.jsonl"),
@@ -615,6 +688,8 @@ OPTIONS = {
     "why": "say what holds this step where it is, what waits for it, and its give",
     "ways-out": "look for up to N changes to the plan that end a clash, each worked out again, the cheapest first",
     "take": "write the K-th of them into the plan file; comments and layout stay",
+    "evenings": "how many evenings to play, 100 to 1000000 (default: 10000)",
+    "seed": "which evenings are drawn; the same number draws the same ones (default: 1)",
     "fresh-sheet": "work the timetable out anew instead of taking the kept one",
     "log": "where the run log lies (default: the user's data folder)",
     "no-bell": "call without the terminal's bell",
@@ -715,6 +790,14 @@ def progress(aim: str, value: int, bound: int) -> str:
 
 def bad_seconds(text: str) -> str:
     return f"{text!r} is not a number of seconds"
+
+
+def bad_evenings(text: str, fewest: int, most: int) -> str:
+    return f"{text!r} is not a number of evenings from {fewest} to {most}"
+
+
+def bad_seed(text: str) -> str:
+    return f"{text!r} is not a seed; write a whole number of up to 18 digits, not below 0"
 
 
 def bad_clock(text: str) -> str:
