@@ -7,7 +7,7 @@ from zoneinfo import ZoneInfo
 from rich.console import Console
 
 from board import words
-from board.paper.tables import cell, table
+from board.paper.tables import cell, paragraph, table
 from board.timetable.company import away_minutes, busiest
 from board.timetable.run_sheet import RunSheet, Slot
 
@@ -100,4 +100,4 @@ def _given_up(sheet: RunSheet, out: Console) -> None:
     out.print()
     out.print(cell(words.SHEET_GIVEN_UP, "bold"))
     for each in sheet.given_up:
-        out.print(cell(f"{each.what}: {each.why}", indent=2))
+        out.print(paragraph(f"{each.what}: {each.why}", indent=2))

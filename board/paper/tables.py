@@ -4,6 +4,7 @@ import sys
 from typing import TextIO
 
 from rich.console import Console
+from rich.padding import Padding
 from rich.table import Table
 from rich.text import Text
 
@@ -32,6 +33,11 @@ def table(*columns: tuple[str, str]) -> Table:
     for title, side in columns:
         made.add_column(title, justify="right" if side == "right" else "left", no_wrap=side == "right")
     return made
+
+
+def paragraph(text: object, style: str = "", indent: int = 0) -> Padding:
+    """Foreign text, safe, with all its lines indented."""
+    return Padding(cell(text, style), (0, 0, 0, indent))
 
 
 def cell(text: object, style: str = "", indent: int = 0) -> Text:

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from rich.console import Console
 
 from board import words
-from board.paper.tables import cell
+from board.paper.tables import cell, paragraph
 from board.timetable.ways_out import WayOut
 
 
@@ -14,8 +14,8 @@ def print_ways(ways: Sequence[WayOut], plan: str, out: Console) -> None:
     out.print()
     out.print(cell(words.WAYS_OUT if ways else words.NO_WAYS_OUT, "bold"))
     for number, way in enumerate(ways, start=1):
-        out.print(cell(words.way_line(number, way.what), indent=2))
-        out.print(cell(way.price, "dim", indent=5))
+        out.print(paragraph(words.way_line(number, way.what), indent=2))
+        out.print(paragraph(way.price, "dim", indent=5))
     if ways:
         out.print(cell(words.how_to_take(plan), indent=2))
 
