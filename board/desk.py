@@ -17,7 +17,10 @@ from board.plain import one_line
 from board.timetable.run_sheet import RunSheet
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from board.plan.load import PlanFile
+    from board.timetable.cpsat.solve import Progress
 
 APP = "platecall"
 
@@ -179,22 +182,40 @@ def refuse_stopped(plan: "PlanFile") -> None:
 def _work_out(plan: "PlanFile", limit: float | None) -> RunSheet:
     """Checks and solves, telling how far it is where somebody watches. Only here is the solver loaded."""
     from board.timetable.cpsat.feasible import can
-    from board.timetable.cpsat.solve import LIMIT_SECONDS, NoAnswer, Progress, solve
+    from board.timetable.cpsat.solve import LIMIT_SECONDS, NoAnswer, solve
     from board.timetable.write_up import make_sheet
 
     refuse_stopped(plan)
 
-    def tell(progress: Progress) -> None:
-        sys.stderr.write(f"\r\x1b[K{words.progress(progress.aim, progress.value, progress.bound)}")
+    with Telling() as telling:
+        try:
+            return make_sheet(plan, lambda q: solve(q, limit or LIMIT_SECONDS, watch=telling.progress), can)
+        except NoAnswer:
+            raise Trouble(words.NO_ANSWER) from None
+
+
+class Telling:
+    """One line on a terminal that says how far a long search is; wiped away at the end, silent where nobody watches."""
+
+    def __enter__(self) -> "Telling":
+        watched = sys.stderr.isatty()
+        self.progress: Callable[[Progress], None] | None = self._progress if watched else None
+        self._watched = watched
+        return self
+
+    def _progress(self, progress: "Progress") -> None:
+        self._say(words.progress(progress.aim, progress.value, progress.bound))
+
+    def trying(self, what: str) -> None:
+        if self._watched:
+            self._say(words.trying(one_line(what)))
+
+    def _say(self, text: str) -> None:
+        sys.stderr.write(f"\r\x1b[K{text[:78]}")
         sys.stderr.flush()
 
-    watched = sys.stderr.isatty()
-    try:
-        return make_sheet(plan, lambda q: solve(q, limit or LIMIT_SECONDS, watch=tell if watched else None), can)
-    except NoAnswer:
-        raise Trouble(words.NO_ANSWER) from None
-    finally:
-        if watched:
+    def __exit__(self, *_: object) -> None:
+        if self._watched:
             sys.stderr.write("\r\x1b[K")
 
 

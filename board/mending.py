@@ -1,13 +1,11 @@
 """From a plan that clashes to one that does not: ways out worked out, and the chosen one written into the plan file."""
 
 import difflib
-import sys
 from dataclasses import dataclass
 from pathlib import Path
 
 from board import words
-from board.desk import Trouble, cache, read_plan_file, read_text, refuse_stopped, write_plan
-from board.plain import one_line
+from board.desk import Telling, Trouble, cache, read_plan_file, read_text, refuse_stopped, write_plan
 from board.timetable.run_sheet import RunSheet
 from board.timetable.ways_out import WayOut
 
@@ -38,10 +36,11 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
     text, file = read_text(path), read_plan_file(path)
     refuse_stopped(file)
     question = ask(file.plan, file.filled)
-    try:
-        answer = solve(question, limit or LIMIT_SECONDS)
-    except NoAnswer:
-        raise Trouble(words.NO_ANSWER) from None
+    with Telling() as telling:
+        try:
+            answer = solve(question, limit or LIMIT_SECONDS, watch=telling.progress)
+        except NoAnswer:
+            raise Trouble(words.NO_ANSWER) from None
     clashes = clashes_of(question, answer, can)
     sheet = write_up(file, question, answer, clashes)
     if sheet.proved:
@@ -53,8 +52,8 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
         return solve(asked, TRIED_SECONDS, aims)
 
     case = Case(file, question, answer, clashes)
-    with _Telling() as tell:
-        means = Means(solved, can_be_whole, lambda changed: not stops(changed), tell)
+    with Telling() as telling:
+        means = Means(solved, can_be_whole, lambda changed: not stops(changed), telling.trying)
         ways = ways_out(text, case, sheet, number, means)
     return Mending(text, sheet, ways)
 
@@ -70,20 +69,3 @@ def take(path: Path, mending: Mending, number: int) -> list[str]:
         cache().put(way.sheet)
     lines = difflib.unified_diff(mending.text.splitlines(), way.text.splitlines(), lineterm="", n=0)
     return [line for line in lines if line[:1] in "+-" and line[:3] not in ("+++", "---")]
-
-
-class _Telling:
-    """Says on a terminal what is being tried, and wipes it away at the end."""
-
-    def __enter__(self) -> "_Telling":
-        self.watched = sys.stderr.isatty()
-        return self
-
-    def __call__(self, what: str) -> None:
-        if self.watched:
-            sys.stderr.write(f"\r\x1b[K{words.trying(one_line(what))[:78]}")
-            sys.stderr.flush()
-
-    def __exit__(self, *_: object) -> None:
-        if self.watched:
-            sys.stderr.write("\r\x1b[K")

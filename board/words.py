@@ -777,9 +777,11 @@ AIM_WORDS = {
     "freshness": "hot food fresh",
     "company": "time with the guests",
     "day": "a light day",
-    "rush": "a calm half hour before each course",
+    "busiest": "a calm half hour before each course",
     "give": "give where it is needed",
+    "prompt": "clearing at once",
     "touch": "finishing touch",
+    "spared": "as little help as will do",
 }
 
 

@@ -37,7 +37,7 @@ def table(*columns: tuple[str, str]) -> Table:
 
 def paragraph(text: object, style: str = "", indent: int = 0) -> Padding:
     """Foreign text, safe, with all its lines indented."""
-    return Padding(cell(text, style), (0, 0, 0, indent))
+    return Padding(cell(text, style), (0, 0, 0, indent), expand=False)
 
 
 def cell(text: object, style: str = "", indent: int = 0) -> Text:
