@@ -1,6 +1,10 @@
 """Between the command line and the rooms: plan files in, run sheets out, and where logs and cached sheets lie."""
 
+import codecs
+import contextlib
+import os
 import re
+import stat
 import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -71,6 +75,69 @@ def read_text(path: Path) -> str:
         raise Trouble(words.not_utf8(one_line(path), line), code=2) from None
 
 
+def write_plan(path: Path, old_text: str, new_text: str) -> None:
+    """The file that held `old_text` then holds `new_text`, whole, or is as it was. Raises Trouble.
+
+    A link is followed, mode and byte-order mark are kept. `old_text` is what `read_text` gave for the file.
+    """
+    import tempfile  # only here: opening the board must not wait for it
+
+    shown = one_line(path)
+    target = path.resolve()
+    part: Path | None = None
+    try:
+        mark = _mark_of(target, old_text, shown)
+        before = target.stat()
+        if not before.st_mode & 0o222 or not os.access(target, os.W_OK):
+            raise Trouble(words.plan_protected(shown))
+        data = mark + new_text.removeprefix("\ufeff").encode()
+        handle, name = tempfile.mkstemp(dir=target.parent, prefix=f".{target.name[:40]}-", suffix=".part")
+        part = Path(name)
+        with os.fdopen(handle, "wb") as file:
+            file.write(data)
+            file.flush()
+            os.fsync(file.fileno())
+        _make_alike(part, before)
+        _mark_of(target, old_text, shown)  # an editor may have saved meanwhile
+        part.replace(target)
+        part = None
+        _sync_folder(target.parent)
+    except (OSError, ValueError) as wrong:
+        why = one_line(getattr(wrong, "strerror", None) or wrong)
+        raise Trouble(words.plan_not_written(shown, why)) from None
+    finally:
+        if part is not None:
+            with contextlib.suppress(OSError):
+                part.unlink()
+
+
+def _mark_of(target: Path, text: str, shown: str) -> bytes:
+    """The byte-order mark a file begins with, if any. Raises Trouble where it no longer holds the text."""
+    data = read_bytes(target)
+    mark = codecs.BOM_UTF8 if data.startswith(codecs.BOM_UTF8) else b""
+    if data.removeprefix(mark) != text.removeprefix("\ufeff").encode():
+        raise Trouble(words.plan_moved_on(shown))
+    return mark
+
+
+def _make_alike(part: Path, before: os.stat_result) -> None:
+    """Gives a file the owner, where that is allowed, and the mode of another."""
+    if hasattr(os, "chown"):
+        with contextlib.suppress(OSError):
+            os.chown(part, before.st_uid, before.st_gid)
+    part.chmod(stat.S_IMODE(before.st_mode))
+
+
+def _sync_folder(folder: Path) -> None:
+    """The new name reaches the disk; some systems cannot sync a folder, and the file is sound without it."""
+    with contextlib.suppress(OSError):
+        handle = os.open(folder, os.O_RDONLY)
+        try:
+            os.fsync(handle)
+        finally:
+            os.close(handle)
+
+
 def read_plan_file(path: Path) -> "PlanFile":
     """The plan in a file. Raises Trouble (code 2 with its snags as text)."""
     from board.plan.load import read_plan
@@ -105,6 +172,7 @@ def _work_out(plan: "PlanFile", limit: float | None) -> RunSheet:
     """Checks and solves, telling how far it is where somebody watches. Only here is the solver loaded."""
     from board.checks.every import check
     from board.plan.snag import Weight
+    from board.timetable.cpsat.feasible import can
     from board.timetable.cpsat.solve import LIMIT_SECONDS, NoAnswer, Progress, solve
     from board.timetable.write_up import make_sheet
 
@@ -118,7 +186,7 @@ def _work_out(plan: "PlanFile", limit: float | None) -> RunSheet:
 
     watched = sys.stderr.isatty()
     try:
-        return make_sheet(plan, lambda q: solve(q, limit or LIMIT_SECONDS, watch=tell if watched else None))
+        return make_sheet(plan, lambda q: solve(q, limit or LIMIT_SECONDS, watch=tell if watched else None), can)
     except NoAnswer:
         raise Trouble(words.NO_ANSWER) from None
     finally:

@@ -36,9 +36,14 @@ def heat_oven(oven: str, celsius: int, came_from: int | None) -> str:
     return f"{verb} the {oven} {tail}"
 
 
-def call_heat(oven: str, celsius: int, came_from: int | None) -> str:
+def call_heat(oven: str, celsius: int, came_from: int | None, *, ajar: bool = False) -> str:
     down = " down" if came_from is not None and celsius < came_from else ""
-    return f"{oven[:1].upper()}{oven[1:]}{down} to {celsius} °C ({round(celsius * 9 / 5 + 32)} °F)"
+    door = ", door ajar until it is there" if ajar else ""
+    return f"{oven[:1].upper()}{oven[1:]}{down} to {celsius} °C ({round(celsius * 9 / 5 + 32)} °F){door}"
+
+
+def call_rest(oven: str, *, ajar: bool) -> str:
+    return f"{oven[:1].upper()}{oven[1:]} off, door {'ajar' if ajar else 'shut'}, all stays inside"
 
 
 def call_heated(oven: str, celsius: int) -> str:
@@ -76,6 +81,50 @@ NOT_ITS_TIME = "it does not fit into the time it was given"
 NO_HOURS_LEFT = "no hours of a free pair of hands are left for it"
 NOBODY_HOME = "something hot would run with nobody at home"
 HOURS_BEGIN = "the hours given begin only then"
+
+
+def all_there_is(resource: str, capacity: float) -> str:
+    """What there is of something that more is wanted of."""
+    if resource == "rings":
+        return "one ring is" if capacity == 1 else f"{capacity:g} rings are"
+    if resource in ("fridge", "freezer"):
+        return f"{capacity:g} litres of {resource} room are"
+    return f"only one {resource} is" if capacity == 1 else f"{capacity:g} of {resource} are"
+
+
+def hands_there_are(people: int) -> str:
+    return "one pair of hands is" if people == 1 else f"{people} pairs of hands are"
+
+
+def clash_over(there_is: str, listed: str) -> str:
+    return f"{there_is} not enough for {listed}"
+
+
+def clash_of_hours(listed: str) -> str:
+    return f"no free hours of any hands suit {listed}"
+
+
+def clash_over_oven(oven: str | None, listed: str, shelves: int | None) -> str:
+    """`shelves` where one setting would do for all, and only the room is short."""
+    which = f"the {oven}" if oven is not None else "the ovens"
+    why = "no one setting does for all of them" if shelves is None else f"there is room for {shelves} shelves"
+    return f"{which} cannot take {listed}: {why}"
+
+
+def accepts(low: int, high: int, *, off: bool) -> str:
+    if off:
+        return "switched off"
+    return f"{low} °C" if low == high else f"{low} to {high} °C"
+
+
+def keeping_it(name: str) -> str:
+    return f"keeping what comes of '{name}'"
+
+
+def some_of(things: list[str], most: int) -> str:
+    if len(things) > most + 1:
+        return f"{', '.join(things[:most])} and {len(things) - most} more"
+    return f"{', '.join(things[:-1])} and {things[-1]}" if len(things) > 1 else things[0]
 
 
 def waits_for(name: str, until: str, reason: str) -> str:
@@ -237,6 +286,12 @@ def uses(what: str, amount: float) -> str:
 
 def setting(oven: str, celsius: int) -> str:
     return f"{oven} at {celsius} °C ({round(celsius * 9 / 5 + 32)} °F)"
+
+
+def use(what: str, amount: float, celsius: int | None, *, off: bool) -> str:
+    if off:
+        return f"{what} off"
+    return setting(what, celsius) if celsius is not None else uses(what, amount)
 
 
 def core(celsius: float) -> str:
@@ -409,6 +464,14 @@ SHEET_GIVEN_UP = "Given up"
 
 def min_late(minutes: int) -> str:
     return f"  ({minutes} min late)"
+
+
+def away_from_guests(minutes: int) -> str:
+    return f"{minutes} min in the kitchen while your guests are at the table or about"
+
+
+def busiest_before(course: str, minutes: int) -> str:
+    return f"busiest half hour: before {course}, {minutes} of 30 min at work"
 
 
 def sheet_state(proved: bool, gap: float) -> str:
@@ -659,3 +722,101 @@ def why_keeps(stands: int, limit: int, where: str) -> str:
 
 def why_give(minutes: int) -> str:
     return f"  it can slip {span(minutes)} before a course is late or the guests are there"
+
+
+# --- why a plan file was left as it is -----------------------------------------------------------------------
+EDIT_OTHER_TEXT = "the plan is not the one that was read; read it again first"
+
+
+def edit_unreadable(why: str) -> str:
+    return f"the plan cannot be changed while it cannot be read: {why}"
+
+
+def edit_would_spoil(why: str) -> str:
+    return f"with this change the plan could not be read: {why}"
+
+
+def edit_no_such_place(path: str) -> str:
+    return f"the plan has no place for this change: {path}"
+
+
+def edit_not_possible(path: str) -> str:
+    return f"this part of the plan is written in a way that only its host can change: {path}"
+
+
+def edit_nobody(name: str) -> str:
+    return f"nobody among the hands is called {name}"
+
+
+def edit_hands_there(name: str) -> str:
+    return f"{name} is among the hands already"
+
+
+def edit_hours_already(name: str, day: str, since: str) -> str:
+    return f"{name} has hours from {since} already ({day})"
+
+
+def edit_hours_covered(name: str, day: str, span_words: str) -> str:
+    return f"{name} has the hours {span_words} already ({day})"
+
+
+def edit_until_when(name: str, day: str) -> str:
+    return f"{name} has no hours yet ({day}); say until when, too"
+
+
+def edit_no_course(name: str) -> str:
+    return f"no course is called {name}"
+
+
+def edit_no_dish(dish: str, course: str) -> str:
+    return f"no dish of {course} is called {dish}, or more than one is"
+
+
+def edit_course_there(name: str, at: str) -> str:
+    return f"{name} is wanted at {at} already"
+
+
+def edit_no_oven(name: str) -> str:
+    return f"no oven is called {name}"
+
+
+def edit_oven_there(name: str) -> str:
+    return f"an oven is called {name} already"
+
+
+def edit_no_oven_name(name: str) -> str:
+    return f"an oven cannot be called {name!r}: a step that names it would be misread"
+
+
+EDIT_NONE_MORE = "one more at least"
+EDIT_NO_WAY = "another way must differ in something"
+EDIT_NO_STEP = "there is no step or job at this place of the plan"
+EDIT_NO_DAY = "the step says nothing of its day or time"
+
+
+def edit_same_place(on: str) -> str:
+    return f"the step says so already: {on}"
+
+
+def edit_only_dish(dish: str, course: str) -> str:
+    return f"{dish} is the only dish of {course}"
+
+
+def edit_named_elsewhere(dish: str, names: list[str]) -> str:
+    return f"steps of {dish} are named in `after` or `before` of: {'; '.join(names)}"
+
+
+def bought_step(dish: str) -> str:
+    return f"plate the bought {dish}"
+
+
+def plan_moved_on(path: str) -> str:
+    return f"{path} was changed since it was read; nothing was written. Open it again, then make the change"
+
+
+def plan_protected(path: str) -> str:
+    return f"{path} is write-protected; nothing was written"
+
+
+def plan_not_written(path: str, why: str) -> str:
+    return f"{path} could not be written: {why}. The file is as it was"

@@ -1,6 +1,6 @@
 """How long an oven takes from one setting to another. °C and minutes.
 
-Heating is taken as linear in time, cooling as Newton's law T = Ta + (T0 − Ta)·e^(−kt) with the door shut.
+Heating is taken as linear in time, cooling as Newton's law T = Ta + (T0 − Ta)·e^(−kt), with the door shut or ajar.
 The default figures are common practice, no source: about 15 min from cold to 175 °C (350 °F), and 25 min to fall
 from 200 to 120 °C. A plan's own figures for its oven go before them.
 """
@@ -15,10 +15,14 @@ COOLS_MINUTES, COOLS_FROM, COOLS_TO = 25, 200.0, 120.0
 
 @dataclass(frozen=True, slots=True)
 class OvenRates:
-    """Degrees gained a minute while heating, and Newton's constant k a minute while cooling."""
+    """Degrees gained a minute while heating, and Newton's constant k a minute while cooling.
+
+    `ajar`: k with the door ajar; None where it is not known, and nothing is then planned with the door ajar.
+    """
 
     heating: float
     cooling: float
+    ajar: float | None = None
 
 
 def heating_rate(minutes: float, start: float, end: float) -> float:
@@ -43,9 +47,31 @@ def default_rates() -> OvenRates:
 
 
 def minutes_between(rates: OvenRates, start: float, end: float, room: float = ROOM_CELSIUS) -> float:
-    """Minutes for the oven to go from one temperature to the other. Infinite below the room's warmth."""
+    """Minutes for the oven to go from one temperature to the other, the door ajar where it may be.
+
+    Infinite below the room's warmth.
+    """
     if end >= start:
         return (end - start) / rates.heating
     if end <= room:
         return math.inf
-    return math.log((start - room) / (end - room)) / rates.cooling
+    return math.log((start - room) / (end - room)) / max(rates.cooling, rates.ajar or 0.0)
+
+
+def celsius_after(
+    rates: OvenRates, start: float, minutes: float, *, ajar: bool = False, room: float = ROOM_CELSIUS
+) -> float:
+    """What is left of the heat so many minutes after the oven was switched off, °C."""
+    constant = rates.ajar if ajar and rates.ajar is not None else rates.cooling
+    return room + (start - room) * math.exp(-constant * minutes)
+
+
+def minutes_to_reheat(rates: OvenRates, left_at: float, gap: float, end: float) -> int:
+    """Whole minutes before the end of a gap at which an oven switched off at `left_at` °C is switched on again,
+    to stand at `end` by then. It has cooled until then, and what heat is left is counted. More than `gap` where
+    the gap is too short. A hotter oven than wanted cools on by itself.
+    """
+    minutes = 0
+    while minutes <= gap and minutes_between(rates, celsius_after(rates, left_at, gap - minutes), end) > minutes + 1e-6:
+        minutes += 1
+    return minutes

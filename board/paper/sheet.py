@@ -8,6 +8,7 @@ from rich.console import Console
 
 from board import words
 from board.paper.tables import cell, table
+from board.timetable.company import away_minutes, busiest
 from board.timetable.run_sheet import RunSheet, Slot
 
 
@@ -49,6 +50,10 @@ def _courses(sheet: RunSheet, zone: ZoneInfo, out: Console) -> None:
         at = words.day_and_clock(course.served.astimezone(zone))
         tail = words.min_late(course.late_minutes) if course.late_minutes > 0 else ""
         out.print(cell(f"{at} {course.name}{tail}", indent=2))
+    away, (before, minutes) = away_minutes(sheet), busiest(sheet)
+    out.print(cell(words.away_from_guests(away), indent=2))
+    if minutes > 0:
+        out.print(cell(words.busiest_before(before, minutes), indent=2))
     out.print(cell(words.sheet_state(sheet.proved, sheet.gap), "dim", indent=2))
 
 
@@ -80,12 +85,10 @@ def _what(slot: Slot) -> str:
 
 def _where(slot: Slot) -> str:
     pieces = [words.LANES[slot.lane].lower()]
-    for use in sorted(slot.uses, key=lambda use: use.celsius is None):
+    for use in sorted(slot.uses, key=lambda use: use.celsius is None and not use.off):
         if slot.kind == "heat":
             break
-        pieces.append(
-            words.setting(use.what, use.celsius) if use.celsius is not None else words.uses(use.what, use.amount)
-        )
+        pieces.append(words.use(use.what, use.amount, use.celsius, off=use.off))
     if pieces[0] == words.LANES["oven"].lower() and len(pieces) > 1:
         pieces = pieces[1:]
     return ", ".join(pieces)

@@ -166,7 +166,7 @@ def _way(way: Way, work: Work, node: Node, assumed: _Assumed) -> FilledWay:
 
 def _amounts(on: Station, name: str, assumed: _Assumed) -> Station:
     update: dict[str, int] = {}
-    if on.place == "oven" and on.shelves is None:
+    if on.place == "oven" and on.shelves is None and not on.off:
         update["shelves"] = 1
         assumed.say("takes 1 shelf", name)
     if on.place == "stovetop" and on.rings is None:

@@ -86,7 +86,7 @@ def link(plan: Plan) -> tuple[Linked, list[Problem]]:
     linked = Linked()
     problems: list[Problem] = []
     chains = _add_nodes(plan, linked)
-    names = _Names(linked)
+    names = Names(linked)
     for chain in chains:
         _link_chain(chain, names, linked, problems)
     _link_courses(plan, linked, chains)
@@ -96,6 +96,7 @@ def link(plan: Plan) -> tuple[Linked, list[Problem]]:
     if all(problem.code != "P04" for problem in times):  # two courses of one name would seem a ring
         problems += _cycle(linked)
     problems += [p for node in linked.nodes.values() if node.work for p in _uses(plan, node, node.work)]
+    problems += _rests_of_nothing(linked)
     problems += times
     return linked, problems
 
@@ -142,7 +143,7 @@ def _add_nodes(plan: Plan, linked: Linked) -> list[list[Node]]:
     return chains
 
 
-class _Names:
+class Names:
     """Finds a node by the words the host wrote: in the same dish first, then anywhere if only one is called so."""
 
     def __init__(self, linked: Linked) -> None:
@@ -176,7 +177,7 @@ def _fold(words: str) -> str:
 _Found = list[tuple[Ref, Node]]
 
 
-def _refs(refs: list[Ref], node: Node, key: str, names: _Names, problems: list[Problem]) -> _Found:
+def _refs(refs: list[Ref], node: Node, key: str, names: Names, problems: list[Problem]) -> _Found:
     found: _Found = []
     for number, ref in enumerate(refs):
         if _fold(ref.step) == "nothing":
@@ -196,23 +197,33 @@ def _refs(refs: list[Ref], node: Node, key: str, names: _Names, problems: list[P
     return found
 
 
+def _rests(node: Node) -> bool:
+    """Whether it stands in a switched-off oven, which only what was baked just before can do."""
+    return node.work is not None and any(way.on is not None and way.on.off for way in (node.work, *node.work.or_))
+
+
+def _bakes(node: Node) -> bool:
+    ways = (node.work, *node.work.or_) if node.work else ()
+    return any(way.on is not None and way.on.place == "oven" and not way.on.off for way in ways)
+
+
 def _link(ref: Ref, first: Node, second: Node) -> Link:
-    if ref.at_once:
+    if ref.at_once or (_rests(second) and _bakes(first)):
         return Link(first.id, second.id, ref.at_least, ref.at_least, firm=True)
     # A limit on waiting bends at a price, as a keeping limit does; the order itself never does. But the guests
     # come when they come: being ready for them can fail, so it may bend.
     return Link(first.id, second.id, ref.at_least, ref.at_most, firm=second.kind != "arrive")
 
 
-def _link_chain(chain: list[Node], names: _Names, linked: Linked, problems: list[Problem]) -> None:
+def _link_chain(chain: list[Node], names: Names, linked: Linked, problems: list[Problem]) -> None:
     for previous, node in zip([None, *chain], chain, strict=False):
         assert node.work is not None
         if node.work.after is None and previous is not None:
-            linked.links.append(Link(previous.id, node.id))
+            linked.links.append(_link(Ref(step=previous.name), previous, node))
         _link_work(node, node.work, names, linked, problems)
 
 
-def _link_work(node: Node, work: Work, names: _Names, linked: Linked, problems: list[Problem]) -> None:
+def _link_work(node: Node, work: Work, names: Names, linked: Linked, problems: list[Problem]) -> None:
     """The links that a step or job asks for by name."""
     for ref, other in _refs(work.after or [], node, "after", names, problems):
         linked.links.append(_link(ref, other, node))
@@ -253,7 +264,7 @@ def eaten_minutes(course: Course) -> int:
     return course.eaten_in.likely if course.eaten_in else EATEN_MINUTES
 
 
-def _link_job(node: Node, names: _Names, linked: Linked, problems: list[Problem]) -> None:
+def _link_job(node: Node, names: Names, linked: Linked, problems: list[Problem]) -> None:
     assert node.work is not None
     if is_before_guests(node.work):
         linked.links.append(Link(node.id, "guests-arrive", firm=False))
@@ -312,7 +323,13 @@ def _station(plan: Plan, station: Station, loc: Loc, *, cooking: bool) -> list[P
         what = "lane" if cooking else "place where things keep"
         message = f"{station.oven!r} is neither a {what} nor an oven of this kitchen.{near(station.oven, known)}"
         problems.append(Problem("P08", message, f"Name one of {', '.join(dict.fromkeys(known))}.", loc))
-    elif station.place == "oven" and station.heat is None:
+    elif station.off and not cooking:
+        mend = "Write a step of its own for the rest: `on: oven off`."
+        problems.append(Problem("P07", "nothing keeps in an oven that is switched off", mend, loc))
+    elif station.off and (station.place != "oven" or station.heat is not None):
+        mend = "Write `oven off`, or the oven with its setting."
+        problems.append(Problem("P07", "only an oven can be off, and then it has no setting", mend, loc))
+    elif station.place == "oven" and station.heat is None and not station.off:
         mend = "Write, for example, `oven at 180 C (170 to 190 C)`."
         problems.append(Problem("P06", "an oven needs its setting", mend, loc))
     elif station.place not in lanes:
@@ -322,6 +339,19 @@ def _station(plan: Plan, station: Station, loc: Loc, *, cooking: bool) -> list[P
         if tool not in kitchen.tools:
             message = f"the kitchen has no tool called {tool!r}.{near(tool, kitchen.tools)}"
             problems.append(Problem("P08", message, "Add it under kitchen: tools, with how many there are.", loc))
+    return problems
+
+
+def _rests_of_nothing(linked: Linked) -> list[Problem]:
+    """A rest in the oven, switched off, that follows no bake, or several."""
+    problems = []
+    for node in linked.nodes.values():
+        bakes = [k.first for k in linked.links if k.second == node.id and _bakes(linked.nodes[k.first])]
+        if _rests(node) and len(bakes) != 1:
+            what = "follows nothing baked" if not bakes else "follows several things baked"
+            mend = "Write it right after the one step it follows in that oven, or name that step under `after`."
+            message = f"{node.name!r} stands in an oven that is switched off, and {what}"
+            problems.append(Problem("P14", message, mend, (*node.loc, "on")))
     return problems
 
 

@@ -41,6 +41,20 @@ def _one_or_many(value: Any) -> Any:
     return value if isinstance(value, list) or value is None else [value]
 
 
+def _yes_no(text: str) -> bool:
+    """YAML 1.2 leaves `yes` a word; hosts write it all the same."""
+    if text.lower() in ("yes", "no"):
+        return text.lower() == "yes"
+    raise ValueError(f"{text!r} is neither yes nor no; write yes or no")
+
+
+def _read_yes_no(value: Any) -> Any:
+    return _yes_no(value) if isinstance(value, str) else value
+
+
+YesNo = Annotated[bool, BeforeValidator(_read_yes_no, json_schema_input_type=bool | Literal["yes", "no"])]
+
+
 class PlanModel(BaseModel):
     """What all parts of a plan share."""
 
@@ -66,14 +80,18 @@ def _falls(rate: HeatRate) -> HeatRate:
     return rate
 
 
+Cools = Annotated[HeatRate, AfterValidator(_falls), Phrase(parse_cools, "25 min from 200 to 120 C")]
+
+
 class Oven(PlanModel):
-    """One oven: how many shelves, how hot it goes, how fast it heats and cools. °C."""
+    """One oven: how many shelves, how hot it goes, how fast it heats and cools, with the door shut and ajar. °C."""
 
     shelves: int = Field(default=2, ge=1, le=20)
     low: Celsius = 50.0
     high: Celsius = 250.0
     heats: Annotated[HeatRate, AfterValidator(_rises), Phrase(parse_heats, "15 min to 180 C")] | None = None
-    cools: Annotated[HeatRate, AfterValidator(_falls), Phrase(parse_cools, "25 min from 200 to 120 C")] | None = None
+    cools: Cools | None = None
+    cools_ajar: Cools | None = None
 
     @model_validator(mode="after")
     def _in_order(self) -> "Oven":
@@ -112,7 +130,7 @@ def _ovens(value: Any) -> Any:
 
 
 class Kitchen(PlanModel):
-    """What there is to cook with."""
+    """What there is to cook with. `to_the_table`: minutes to walk between the kitchen and the table."""
 
     ovens: Annotated[dict[str, Oven], BeforeValidator(_ovens, json_schema_input_type=int | dict[str, Oven])] = {
         "oven": Oven()
@@ -120,6 +138,7 @@ class Kitchen(PlanModel):
     rings: int = Field(default=4, ge=0, le=20)
     fridge: Litres | None = None
     freezer: Litres | None = None
+    to_the_table: Minutes = 0
     tools: dict[str, Annotated[int, Field(ge=1, le=1000)]] = {}
 
 
@@ -173,7 +192,7 @@ class Way(PlanModel):
 
 
 class Work(Way):
-    """What steps and jobs have in common."""
+    """What steps and jobs have in common. `with_guests`: it can be done while they stand by."""
 
     or_: Annotated[list[Way], BeforeValidator(_one_or_many, json_schema_input_type=Way | list[Way])] = []
     after: Refs | None = None
@@ -185,6 +204,7 @@ class Work(Way):
     who: Annotated[list[Words], BeforeValidator(_one_or_many, json_schema_input_type=str | list[str])] | None = None
     look_for: Words | None = None
     until: Celsius | None = None
+    with_guests: YesNo = False
     call: Words | None = None
     call_at_end: Words | None = None
 
@@ -251,20 +271,6 @@ def parse_course_time(text: str) -> dict[str, object]:
     elif not re.fullmatch(r"guests\s+arrive", what, re.IGNORECASE):
         after["course"] = what
     return {"after": after}
-
-
-def _yes_no(text: str) -> bool:
-    """YAML 1.2 leaves `yes` a word; hosts write it all the same."""
-    if text.lower() in ("yes", "no"):
-        return text.lower() == "yes"
-    raise ValueError(f"{text!r} is neither yes nor no; write yes or no")
-
-
-def _read_yes_no(value: Any) -> Any:
-    return _yes_no(value) if isinstance(value, str) else value
-
-
-YesNo = Annotated[bool, BeforeValidator(_read_yes_no, json_schema_input_type=bool | Literal["yes", "no"])]
 
 
 class Course(PlanModel):

@@ -32,6 +32,7 @@ class Places:
         self.lines = _LINE_END.split(text)
         self.values: dict[Loc, tuple[int, int]] = {(): (1, 1)}
         self.keys: dict[Loc, tuple[int, int]] = {}
+        self.root: Node | None = None  # the tree of the whole text, once it is read
 
     def at(self, line: int, column: int) -> Place:
         shown = self.lines[line - 1] if 0 < line <= len(self.lines) else ""
@@ -82,7 +83,7 @@ def read_yaml(text: str, name: str) -> tuple[Any, Places, list[Snag]]:
     yaml = YAML(typ="safe", pure=True)
     yaml.Composer = _PlainComposer
     try:
-        node = yaml.compose(text)
+        node = places.root = yaml.compose(text)
     except MarkedYAMLError as wrong:
         return None, places, [_yaml_snag(wrong, places)]
     except Exception as wrong:  # YAML of a stranger: whatever a parser trips over is the file's fault

@@ -90,7 +90,10 @@ def _span(text: str) -> tuple[float, float] | None:
 
 
 class Station(BaseModel):
-    """A place to work or to stand, with what is taken there. Amounts that were not given are None."""
+    """A place to work or to stand, with what is taken there. Amounts that were not given are None.
+
+    `off`: the oven is switched off, and what was baked rests in its falling heat; `ajar`: with the door ajar.
+    """
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -101,6 +104,8 @@ class Station(BaseModel):
     rings: int | None = Field(default=None, ge=1, le=1000)
     litres: float | None = Field(default=None, gt=0, le=10_000)
     tools: dict[str, Annotated[int, Field(ge=1, le=1000)]] = {}
+    off: bool = False
+    ajar: bool = False
 
     @property
     def lane(self) -> Lane | None:
@@ -114,17 +119,26 @@ _COMMA = re.compile(r"(?:(?<!\d),|,(?!\d))(?![^(]*\))")  # neither a decimal com
 _COUNTED = re.compile(r"(?:(\d+)|an?|one)\s+(shelf|shelves|rings?)", re.IGNORECASE)
 _LITRES = re.compile(r"(\d+(?:[.,]\d+)?)\s*(?:litres?|liters?|l)", re.IGNORECASE)
 _TOOL = re.compile(r"(?:(\d+)\s+)?(.+)", re.DOTALL)
+_OFF = re.compile(r"(?:switched\s+|turned\s+)?off", re.IGNORECASE)
+_DOOR = re.compile(r"(?:the\s+)?door\s+(ajar|shut|closed)", re.IGNORECASE)
+_HEAD_OFF = re.compile(r"(.+?)\s+(?:switched\s+|turned\s+)?off", re.IGNORECASE)
 _HEAT_FIRST = re.compile(r"-?\d+(?:\.\d+)?\s*(?:°|[CF]\b|to\b|–|-)", re.IGNORECASE)
 
 
 def parse_station(text: str) -> dict[str, object]:
-    """`stovetop, 1 ring, big pot`; `oven at 200 C (190 to 210 C), 1 shelf`; `fridge, 4 litres`."""
+    """`stovetop, 1 ring, big pot`; `oven at 200 C (190 to 210 C), 1 shelf`; `fridge, 4 litres`;
+    `oven off, door ajar`."""
     pieces = [p.strip() for p in _COMMA.split(text)]
     head, _, heat = (p.strip() for p in pieces[0].partition(" at "))
     if not head:
         raise ValueError("the place is missing; write for example stovetop, 1 ring, big pot")
+    off = _HEAD_OFF.fullmatch(head)
+    if off:
+        head = off[1]
     place = head.lower().removeprefix("the ")
     found: dict[str, object] = {"place": place} if place in STATIONS else {"place": "oven", "oven": head}
+    if off:
+        found["off"] = True
     tools: dict[str, int] = {}
     for piece in ([heat] if heat else []) + pieces[1:]:
         bare = piece.removeprefix("at ").strip()
@@ -132,6 +146,10 @@ def parse_station(text: str) -> dict[str, object]:
             raise ValueError(f"{text!r} has a comma with nothing after it")
         if piece is heat or _HEAT_FIRST.match(bare):
             found["heat"] = parse_heat(bare)
+        elif _OFF.fullmatch(bare):
+            found["off"] = True
+        elif match := _DOOR.fullmatch(bare):
+            found["ajar"] = match[1].lower() == "ajar"
         elif match := _COUNTED.fullmatch(bare):
             found["shelves" if match[2].lower().startswith("shel") else "rings"] = int(match[1] or 1)
         elif match := _LITRES.fullmatch(bare):

@@ -10,14 +10,17 @@ from board.plan.durations import short
 from board.plan.links import labels
 from board.plan.load import PlanFile
 from board.timetable.answer import Answer
+from board.timetable.bends import Bend
 from board.timetable.question import Hand, Job, Question, Way
 from board.timetable.run_sheet import GivenUp, Slot
 from board.timetable.waits import end_of, way_of
 from board.timetable.windows import allowed_starts, home_windows
 
+Told = tuple[Bend | None, GivenUp]  # None for an oven that heats with nobody at home: no limit of the solver's
 
-def given_up(file: PlanFile, question: Question, answer: Answer, slots: list[Slot]) -> Iterator[GivenUp]:
-    """In the order of the aims: hours, courses, keeping."""
+
+def given_up(file: PlanFile, question: Question, answer: Answer, slots: list[Slot]) -> Iterator[Told]:
+    """What bends and how it is told, in the order of the aims: hours, courses, keeping."""
     teller = _Teller(file, question, answer, slots)
     yield from teller.hours()
     yield from teller.courses()
@@ -35,7 +38,7 @@ class _Teller:
     def clock(self, minute: int) -> str:
         return words.day_and_clock((self.question.origin + timedelta(minutes=minute)).astimezone(self.zone))
 
-    def hours(self) -> Iterator[GivenUp]:
+    def hours(self) -> Iterator[Told]:
         """Work outside its hours, heating with nobody at home, and what should have followed at once."""
         anytime = replace(self.question, opens=0)
         for n, job in enumerate(self.question.jobs):
@@ -54,25 +57,27 @@ class _Teller:
                 why = words.NOT_ITS_TIME
             else:
                 why = words.NO_HOURS_LEFT if attended or not way.hot else words.NOBODY_HOME
-            yield GivenUp(words.over_hours(self.names[n], when), why, attended or way.minutes)
+            yield Bend("out-of-hours", n), GivenUp(words.over_hours(self.names[n], when), why, attended or way.minutes)
         home = home_windows(self.question)
         for slot in self.slots.values():
             start, end = (round((at - self.question.origin).total_seconds() / 60) for at in (slot.start, slot.end))
             if slot.kind == "heat" and not any(a <= start and end <= b for a, b in home):
                 when = f"{self.clock(start)}–{self.clock(end)[-5:]}"
-                yield GivenUp(words.over_hours(slot.name, when), words.NOBODY_HOME, end - start)
-        for order in self.question.orders:
+                yield None, GivenUp(words.over_hours(slot.name, when), words.NOBODY_HOME, end - start)
+        for n, order in enumerate(self.question.orders):
             wait = self.answer.starts[order.second] - end_of(self.question, self.answer, order.first)
             if order.most is not None and order.most == order.least and wait > order.most:
                 first, second = self.names[order.first], self.names[order.second]
                 what = words.waits_past(second, first, short(wait), short(order.most))
-                yield GivenUp(what, self._because(self.question.jobs[order.second].id), wait - order.most)
+                because = self._because(self.question.jobs[order.second].id)
+                yield Bend("not-at-once", n), GivenUp(what, because, wait - order.most)
 
-    def courses(self) -> Iterator[GivenUp]:
-        for serving in self.question.servings:
+    def courses(self) -> Iterator[Told]:
+        for n, serving in enumerate(self.question.servings):
             late = end_of(self.question, self.answer, serving.job) - serving.wanted
             if late > 0:
-                yield GivenUp(words.late(serving.name, late), self._because(self.question.jobs[serving.job].id), late)
+                because = self._because(self.question.jobs[serving.job].id)
+                yield Bend("late", n), GivenUp(words.late(serving.name, late), because, late)
 
     def _because(self, id_: str) -> str:
         """The chain of what truly holds a slot where it is, up to four links back."""
@@ -98,19 +103,22 @@ class _Teller:
         slot = self.slots[id_]
         return (slot.end if anchor == "end" else slot.start) + timedelta(minutes=minutes)
 
-    def keeping(self) -> Iterator[GivenUp]:
-        for order in self.question.orders:
+    def keeping(self) -> Iterator[Told]:
+        for n, order in enumerate(self.question.orders):
             first, second = self.names[order.first], self.names[order.second]
             wait = self.answer.starts[order.second] - end_of(self.question, self.answer, order.first)
             at = self.clock(self.answer.starts[order.second])
             hold = way_of(self.question, self.answer, order.first).hold
             if not order.firm and wait < order.least:
-                yield GivenUp(words.not_ready_for(first, second), words.NO_HOURS_LEFT, order.least - wait)
+                late = order.least - wait
+                yield Bend("not-ready", n), GivenUp(words.not_ready_for(first, second), words.NO_HOURS_LEFT, late)
             if order.most is not None and order.most > order.least and wait > order.most:
                 what = words.waits_past(second, first, short(wait), short(order.most))
-                yield GivenUp(what, self._because(self.question.jobs[order.second].id), wait - order.most)
+                because = self._because(self.question.jobs[order.second].id)
+                yield Bend("waits", n), GivenUp(what, because, wait - order.most)
             if hold is not None and not self.answer.kept[order.first] and wait > 0:
-                yield GivenUp(words.no_place(first, short(wait), hold.where), words.taken_up(second, at), wait)
+                what = words.no_place(first, short(wait), hold.where)
+                yield Bend("no-place", order.first), GivenUp(what, words.taken_up(second, at), wait)
             elif hold is not None and hold.limit is not None and wait > hold.limit:
                 what = words.past_limit(first, short(wait), short(hold.limit), hold.where)
-                yield GivenUp(what, words.taken_up(second, at), wait - hold.limit)
+                yield Bend("past-limit", n), GivenUp(what, words.taken_up(second, at), wait - hold.limit)

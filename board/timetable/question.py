@@ -14,6 +14,7 @@ from dateutil.relativedelta import relativedelta
 from board.kitchen.heat import (
     ROOM_CELSIUS,
     OvenRates,
+    celsius_after,
     cooling_constant,
     default_rates,
     heating_rate,
@@ -51,13 +52,21 @@ class Demand:
 
 @dataclass(frozen=True, slots=True)
 class OvenUse:
-    """Shelves of an oven at a temperature within a range. Whole °C, the range rounded inwards."""
+    """Shelves of an oven at a temperature within a range. Whole °C, the range rounded inwards.
+
+    `off`: all of it, switched off after the bake it follows at once; `want` is then how warm it is left.
+    """
 
     oven: int
     shelves: int
     low: int
     want: int
     high: int
+    off: bool = False
+
+    def agrees(self, other: "OvenUse") -> bool:
+        """Whether one setting does for both."""
+        return not (self.off or other.off) and max(self.low, other.low) <= min(self.high, other.high)
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,6 +93,7 @@ class Way:
     hot: bool = False  # something is lit meanwhile: somebody must be at home
     warm_up: int = 0  # minutes its oven needs from cold, at the most
     hold_warm_up: int = 0  # and the oven its result is kept in
+    may_run_over: int = 0  # minutes beyond the likely, at the most
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,6 +107,7 @@ class Job:
     fixed: int | None = None  # starts exactly then
     best_within: int | None = None
     early: bool = False  # leads to no serving: the sooner the better
+    with_guests: bool = False  # the guests may stand by: it takes nobody away from them
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,6 +140,10 @@ class OvenFacts:
     def change_minutes(self, before: int, after: int) -> int:
         """Whole minutes to go from one setting to another."""
         return math.ceil(round(min(minutes_between(self.rates, before, after), LONGEST_CHANGE), 6))
+
+    def change_between(self, before: OvenUse, after: OvenUse) -> int:
+        """Whole minutes between two uses that no one setting does for. Switching off takes none."""
+        return 0 if after.off else self.change_minutes(before.want, after.want)
 
 
 @dataclass(frozen=True, slots=True)
@@ -164,15 +179,20 @@ class Question:
     servings: tuple[Serving, ...]
     opens: int = 0  # the first minute of anybody's hours; what lies before is out of hours
     day_begins: int = 0
+    host: int = 0  # whose company the guests came for
+    arrives: int = 0
+    walk: int = 0  # minutes between the kitchen and the table
+    dinner_over: int | None = None  # the job whose start ends the dinner: clearing the last course
     index: dict[str, int] = field(default_factory=dict)
 
 
 def oven_rates(oven: Oven) -> OvenRates:
     """A plan's figures for an oven, else the usual ones."""
-    usual, heats, cools = default_rates(), oven.heats, oven.cools
+    usual, heats, cools, ajar = default_rates(), oven.heats, oven.cools, oven.cools_ajar
     return OvenRates(
         heating_rate(heats.minutes, heats.start, heats.end) if heats else usual.heating,
         cooling_constant(cools.minutes, cools.start, cools.end) if cools else usual.cooling,
+        cooling_constant(ajar.minutes, ajar.start, ajar.end) if ajar else None,
     )
 
 
@@ -235,6 +255,10 @@ class _Builder:
             servings=servings,
             opens=EARLIER,
             day_begins=self.minute(midnight(self.plan)),
+            host=list(self.plan.hands).index("host") if "host" in self.plan.hands else 0,
+            walk=self.plan.kitchen.to_the_table,
+            arrives=self.minute(self.filled.arrive),
+            dinner_over=index[self.filled.courses[-1].clear],
             index=index,
         )
 
@@ -267,12 +291,13 @@ class _Builder:
         who = [names.index(n) for n in work.who] if work and work.who else list(range(len(names)))
         return Job(
             id=task.node.id,
-            ways=tuple(way for n, filled in enumerate(task.ways) for way in self._ways(n, filled)),
+            ways=tuple(way for n, filled in enumerate(task.ways) for way in self._ways(n, filled, task.node.id)),
             hands=tuple(who),
             window=self._window(task),
             fixed=self.minute(self.filled.arrive) if task.node.kind == "arrive" else None,
             best_within=task.best_within,
             early=early,
+            with_guests=work.with_guests if work else False,
         )
 
     def _window(self, task: Task) -> Window | None:
@@ -293,11 +318,13 @@ class _Builder:
             end = min(end, self.minute(instant(that_day, work.not_after.clock, self.zone)))
         return start, end
 
-    def _ways(self, number: int, way: FilledWay) -> Iterable[Way]:
+    def _ways(self, number: int, way: FilledWay, id_: str) -> Iterable[Way]:
         """The way as it is, or one copy for each oven it could use."""
         for oven in self._ovens_for(way.on):
             minutes = way.takes.likely
             use, hold = self._oven_use(way.on, oven), self._hold(way, oven)
+            if way.on.off and oven is not None:
+                use = self._rest(way, oven, id_)
             yield Way(
                 number=number,
                 lane=way.on.lane or "worktop",
@@ -306,10 +333,20 @@ class _Builder:
                 demands=self._demands(way.on),
                 oven=use,
                 hold=hold,
-                hot=way.on.place in ("oven", "stovetop"),
-                warm_up=self._warm_up(use) if minutes else 0,
+                hot=way.on.place in ("oven", "stovetop") and not way.on.off,
+                warm_up=self._warm_up(use) if minutes and not way.on.off else 0,
                 hold_warm_up=self._warm_up(hold.oven if hold else None),
+                may_run_over=way.takes.high - minutes,
             )
+
+    def _rest(self, way: FilledWay, oven: int, id_: str) -> OvenUse:
+        """The whole oven, switched off after what the rest follows at once, and left as warm as that leaves it."""
+        before = [link.first for link in self.filled.links if link.second == id_ and link.most == link.least]
+        heats = [w.on.heat.want for first in before for w in self.filled.tasks[first].ways if w.on.heat is not None]
+        facts = self.oven_facts[oven]
+        start = max(heats, default=ROOM_CELSIUS)
+        left = round(celsius_after(facts.rates, start, way.takes.likely, ajar=way.on.ajar))
+        return OvenUse(oven, facts.shelves, left, left, left, off=True)
 
     def _ovens_for(self, on: Station) -> list[int | None]:
         """Ovens that would do: the one named, else all that reach the heat."""
@@ -365,10 +402,9 @@ def parts_of(way: FilledWay, minutes: int) -> tuple[Part, ...]:
     end = min(attended.end, minutes - start)
     parts = [Part(0, start, "start")] if start else []
     if attended.every and attended.look:
-        at = attended.every
-        while at >= start and at + attended.look <= minutes - end:
-            parts.append(Part(at, attended.look, "look-in"))
-            at += attended.every
+        for at in range(attended.every, minutes - end - attended.look + 1, attended.every):
+            if at >= start:  # the first may fall where hands are on it anyway
+                parts.append(Part(at, attended.look, "look-in"))
     if end:
         parts.append(Part(minutes - end, end, "end"))
     return tuple(parts)

@@ -24,13 +24,14 @@ class Attended(msgspec.Struct, frozen=True):
 
 
 class Use(msgspec.Struct, frozen=True):
-    """So much of something for a while; `celsius` is the oven's setting, None elsewhere."""
+    """So much of something for a while; `celsius` is the oven's setting, None elsewhere. `off`: it is left to cool."""
 
     what: str
     amount: float
     start: Moment
     end: Moment
     celsius: int | None = None
+    off: bool = False
 
 
 class Wait(msgspec.Struct, frozen=True):
@@ -88,6 +89,7 @@ class Slot(msgspec.Struct, frozen=True):
     call: str | None = None
     call_at_end: str | None = None
     lasts: Lasts | None = None
+    with_guests: bool = False
 
     @property
     def whole(self) -> bool:

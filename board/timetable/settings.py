@@ -3,8 +3,8 @@
 from dataclasses import dataclass
 from itertools import pairwise
 
-from board.kitchen.heat import ROOM_CELSIUS
-from board.timetable.question import OvenUse, Question
+from board.kitchen.heat import ROOM_CELSIUS, minutes_to_reheat
+from board.timetable.question import OvenFacts, OvenUse, Question
 
 
 @dataclass(frozen=True, slots=True)
@@ -20,23 +20,33 @@ class InOven:
 
 @dataclass(frozen=True, slots=True)
 class Setting:
-    """The dial at so many °C from minute to minute, for these spells."""
+    """The dial at so many °C from minute to minute, for these spells; 0 where the oven is switched off for a rest."""
 
     start: int
     end: int
     celsius: int
     spells: tuple[InOven, ...]
 
+    @property
+    def off(self) -> bool:
+        return any(spell.use.off for spell in self.spells)
+
+    @property
+    def left_at(self) -> int:
+        """How warm the oven is at its end, °C."""
+        return max(spell.use.want for spell in self.spells) if self.off else self.celsius
+
 
 @dataclass(frozen=True, slots=True)
 class Change:
-    """The dial is turned at `start` so that the oven is ready at `end`, for `job`."""
+    """The dial is turned at `start` so that the oven is ready at `end`, for `job`. `ajar`: it cools door ajar."""
 
     start: int
     end: int
     celsius: int
-    before: int | None  # °C it comes from; None from cold
+    before: int | None  # °C it comes from; None where it was off
     job: int
+    ajar: bool = False
 
 
 COLD_AFTER_MINUTES = 90  # an oven left off that long is taken as cold
@@ -50,7 +60,7 @@ def settings(spells: list[InOven]) -> list[Setting]:
         group = _as_long_as_one_setting_does(segments)
         low = max(s.use.low for segment in group for s in segment.spells)
         high = min(s.use.high for segment in group for s in segment.spells)
-        celsius = max(low, min(high, _wanted_first(group[0])))
+        celsius = 0 if group[0].off else max(low, min(high, _wanted_first(group[0])))
         found += [Setting(s.start, s.end, celsius, s.spells) for s in group]
         segments = segments[len(group) :]
     return found
@@ -77,7 +87,7 @@ def _as_long_as_one_setting_does(segments: list[Setting]) -> list[Setting]:
     want = _wanted_first(segments[0])
     for segment in segments:
         suits = all(s.use.low <= want <= s.use.high for s in segment.spells)
-        if group and (not suits or segment.start - group[-1].end >= COLD_AFTER_MINUTES):
+        if group and (not suits or segment.off or group[0].off or segment.start - group[-1].end >= COLD_AFTER_MINUTES):
             break
         group.append(segment)
     return group
@@ -89,12 +99,23 @@ def changes(question: Question, oven: int, dial: list[Setting]) -> list[Change]:
     found: list[Change] = []
     before: Setting | None = None
     for setting in dial:
-        is_on = before is not None and setting.start - before.end < COLD_AFTER_MINUTES
-        if before is None or not is_on or before.celsius != setting.celsius:
+        is_on = before is not None and not before.off and setting.start - before.end < COLD_AFTER_MINUTES
+        stands_right = before is not None and is_on and before.celsius == setting.celsius
+        if not setting.off and not stands_right:
             came_from = before.celsius if before is not None and is_on else None
-            minutes = facts.change_minutes(round(ROOM_CELSIUS) if came_from is None else came_from, setting.celsius)
-            earliest = setting.start - minutes if before is None else max(setting.start - minutes, before.end)
+            earliest = setting.start - _minutes_ahead(facts, before, setting, is_on)
             first = min(setting.spells, key=lambda s: (s.start != setting.start, s.hold, s.job))
-            found.append(Change(earliest, setting.start, setting.celsius, came_from, first.job))
+            ajar = facts.rates.ajar is not None and came_from is not None and setting.celsius < came_from
+            found.append(Change(earliest, setting.start, setting.celsius, came_from, first.job, ajar))
         before = setting
     return found
+
+
+def _minutes_ahead(facts: OvenFacts, before: Setting | None, setting: Setting, is_on: bool) -> int:
+    """How long before a setting the dial is turned: from cold, from the setting before, or from what heat is left."""
+    if before is None:
+        return facts.change_minutes(round(ROOM_CELSIUS), setting.celsius)
+    gap = setting.start - before.end
+    if is_on:
+        return min(facts.change_minutes(before.celsius, setting.celsius), gap)
+    return min(minutes_to_reheat(facts.rates, before.left_at, gap, setting.celsius), gap)

@@ -148,6 +148,7 @@ def _hand_to_hand(question: Question, answer: Answer) -> list[tuple[int, int, st
     so it holds others up but is not held up itself.
     """
     by_hand: dict[int, list[tuple[int, int, int, bool]]] = {}
+    front = {n for n in range(len(question.jobs)) if way_of(question, answer, n).lane == "front-of-house"}
     for n in range(len(question.jobs)):
         who = answer.who[n]
         if who is None:
@@ -163,10 +164,11 @@ def _hand_to_hand(question: Question, answer: Answer) -> list[tuple[int, int, st
             if not begins:
                 continue
             for _, end, first, first_begins in reversed(parts[:position]):
+                walk = question.walk if (first in front) != (second in front) else 0
                 if end == end_of(question, answer, first):
-                    found.append((first, second, "end", 0))  # an overrun holds the next one up
-                elif end <= start:
-                    found.append((first, second, "start", end - answer.starts[first]))
+                    found.append((first, second, "end", walk))  # an overrun holds the next one up
+                elif end + walk <= start:
+                    found.append((first, second, "start", end + walk - answer.starts[first]))
                 if first_begins:
                     break
     return found

@@ -1,36 +1,53 @@
 """Question and answer → run sheet, in the words of the plan. Pure; no solver."""
 
 import heapq
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from datetime import datetime, timedelta
+from zoneinfo import ZoneInfo
 
 import msgspec
 
 from board import words
-from board.plan.assume import Task
+from board.plan.assume import FilledWay, Task
 from board.plan.links import labels
 from board.plan.load import PlanFile
+from board.plan.model import Work
 from board.timetable.answer import Answer
+from board.timetable.clashes import Can
+from board.timetable.explain import Clashes, Teller, clashes_of
 from board.timetable.give import READY, latest_starts
 from board.timetable.given_up import given_up
-from board.timetable.question import LITRE, Question, ask
-from board.timetable.run_sheet import HEAT, Attended, CourseSlot, Keeping, Lasts, RunSheet, Slot, SlotKind, Use, Wait
+from board.timetable.question import LITRE, Question, Way, ask
+from board.timetable.run_sheet import (
+    HEAT,
+    Attended,
+    CourseSlot,
+    GivenUp,
+    Keeping,
+    Lasts,
+    RunSheet,
+    Slot,
+    SlotKind,
+    Use,
+    Wait,
+)
 from board.timetable.settings import Change, InOven, Setting, changes, settings
 from board.timetable.waits import end_of, followers, spells_in_ovens, waits_of, way_of
 
 Solver = Callable[[Question], Answer]
 
 
-def make_sheet(plan_file: PlanFile, solver: Solver) -> RunSheet:
-    """The run sheet of a plan. Raises what `solver` raises."""
+def make_sheet(plan_file: PlanFile, solver: Solver, can: Can | None = None) -> RunSheet:
+    """The run sheet of a plan; with `can`, it names the clash behind what is given up. Raises what `solver` raises."""
     question = ask(plan_file.plan, plan_file.filled)
-    return write_up(plan_file, question, solver(question))
+    answer = solver(question)
+    return write_up(plan_file, question, answer, clashes_of(question, answer, can) if can is not None else None)
 
 
-def write_up(plan_file: PlanFile, question: Question, answer: Answer) -> RunSheet:
+def write_up(plan_file: PlanFile, question: Question, answer: Answer, clashes: Clashes | None = None) -> RunSheet:
     """The answer as a run sheet, with the oven's changes of setting as slots of their own."""
-    return _Writer(plan_file, question, answer).sheet()
+    return _Writer(plan_file, question, answer, clashes or {}).sheet()
 
 
 @dataclass(frozen=True)
@@ -41,8 +58,9 @@ class _Dial:
 
 
 class _Writer:
-    def __init__(self, plan_file: PlanFile, question: Question, answer: Answer) -> None:
+    def __init__(self, plan_file: PlanFile, question: Question, answer: Answer, clashes: Clashes) -> None:
         self.file = plan_file
+        self.clashes = clashes
         self.question = question
         self.answer = answer
         self.tasks: list[Task] = list(plan_file.filled.tasks.values())
@@ -85,12 +103,20 @@ class _Writer:
             courses=courses,
             slots=tuple(slots),
             hands=tuple(plan.hands),
-            given_up=tuple(given_up(self.file, self.question, self.answer, slots)),
+            given_up=tuple(self._given_up(slots)),
             assumed=self.file.filled.assumed,
             proved=self.answer.proved,
             gap=round(self.answer.gap, 4),
             solve_seconds=round(self.answer.seconds, 3),
         )
+
+    def _given_up(self, slots: list[Slot]) -> Iterator[GivenUp]:
+        """What is given up, and where a clash is known to be behind it, that."""
+        names = list(self.labels.values())
+        teller = Teller(self.question, self.answer, names, ZoneInfo(self.file.plan.zone))
+        for bend, told in given_up(self.file, self.question, self.answer, slots):
+            clash = self.clashes.get(bend) if bend is not None else None
+            yield msgspec.structs.replace(told, why=teller.tell(clash)) if clash and clash.taken else told
 
     def _slot(self, n: int, waits: list[Wait]) -> Slot:
         task, job = self.tasks[n], self.question.jobs[n]
@@ -99,7 +125,7 @@ class _Writer:
         hand = self.answer.who[n]
         who = self.question.hands[hand].name if hand is not None else ""
         work, node = task.work, task.node
-        takes = task.ways[way.number].takes
+        chosen = task.ways[way.number]
         kind: SlotKind = node.kind
         if node.kind == "arrive":
             waits = waits + [
@@ -128,10 +154,17 @@ class _Writer:
             best_within=self._best_within(n),
             look_for=work.look_for if work else None,
             core_celsius=work.until if work else None,
-            call=work.call if work else None,
+            call=self._call(work, chosen, way),
             call_at_end=work.call_at_end if work else None,
-            lasts=Lasts(takes.low, takes.likely, takes.high),
+            lasts=Lasts(chosen.takes.low, chosen.takes.likely, chosen.takes.high),
+            with_guests=job.with_guests,
         )
+
+    def _call(self, work: Work | None, chosen: FilledWay, way: Way) -> str | None:
+        """The host's own words; else, where an oven is to be switched off, that."""
+        if work is not None and work.call is None and way.oven is not None and way.oven.off:
+            return words.call_rest(self.question.ovens[way.oven.oven].name, ajar=chosen.on.ajar)
+        return work.call if work else None
 
     def _keeping(self, n: int) -> Keeping | None:
         hold = way_of(self.question, self.answer, n).hold
@@ -155,7 +188,8 @@ class _Writer:
             found.append(Use(name, amount, self.at(start), self.at(end)))
         for dial in self.dials:
             for a, b, celsius, spell in _in_dial(dial, n):
-                found.append(Use(dial.oven, spell.use.shelves, self.at(a), self.at(b), celsius))
+                heat = None if spell.use.off else celsius
+                found.append(Use(dial.oven, spell.use.shelves, self.at(a), self.at(b), heat, spell.use.off))
         return found
 
     def _heat_slots(self, waits: list[list[Wait]]) -> list[Slot]:
@@ -190,7 +224,7 @@ class _Writer:
             uses=(Use(dial.oven, 0, self.at(change.start), self.at(change.end), change.celsius),),
             waits=tuple(Wait(self._leaves(spell), "start" if spell.hold else "end", 0, "oven") for spell in inside),
             then=(self.question.jobs[change.job].id,),
-            call=words.call_heat(dial.oven, change.celsius, change.before),
+            call=words.call_heat(dial.oven, change.celsius, change.before, ajar=change.ajar),
             call_at_end=words.call_heated(dial.oven, change.celsius),
         )
 

@@ -135,12 +135,10 @@ class Viewer:
 
     def detail(self, slot: Slot, call: Call) -> str:
         """Where the thing is, at what heat, how long, of which dish."""
-        in_oven = any(use.celsius is not None for use in slot.uses)
+        in_oven = any(use.celsius is not None or use.off for use in slot.uses)
         pieces = [] if in_oven else [words.LANES[slot.lane].lower()]
-        for use in sorted(slot.uses, key=lambda use: use.celsius is None):
-            pieces.append(
-                words.setting(use.what, use.celsius) if use.celsius is not None else words.uses(use.what, use.amount)
-            )
+        for use in sorted(slot.uses, key=lambda use: use.celsius is None and not use.off):
+            pieces.append(words.use(use.what, use.amount, use.celsius, off=use.off))
         if call.part == "start" and slot.end > slot.start:
             pieces.append(length((slot.end - slot.start).total_seconds()))
         if call.part == "end" and slot.core_celsius is not None:

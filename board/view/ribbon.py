@@ -119,7 +119,7 @@ def _bars(sheet: RunSheet, state: State, forecast: Forecast, lane: str, scale: S
 
 
 def _oven(slot: Slot) -> str:
-    return next((use.what for use in slot.uses if use.celsius is not None), "")
+    return next((use.what for use in slot.uses if use.celsius is not None or use.off), "")
 
 
 def _hands(slot: Slot, start: datetime, scale: Scale) -> tuple[tuple[int, int], ...]:

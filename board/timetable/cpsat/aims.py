@@ -6,8 +6,9 @@ Each aim is a sum to bring as low as it goes. Lateness and keeping bend here, so
 
 from ortools.sat.python.cp_model import IntVar, LinearExpr, LinearExprT
 
+from board.timetable.bends import Bend, Kind
+from board.timetable.cpsat.ease import Ease
 from board.timetable.cpsat.variables import JobVars, Variables
-from board.timetable.question import Question
 
 NOT_AT_ONCE = 10  # a minute between what should follow at once costs so many out of hours
 NO_PLACE = 30  # a result without the place it should be kept in costs so many minutes past its limit
@@ -21,21 +22,23 @@ class Aims:
         self.v = variables
         self.model = variables.model
         self.question = variables.question
+        self.bends: dict[Bend, LinearExprT] = {}  # how far each thing bends, in minutes; 0 or 1 for a place or hours
         self.hours = self._out_of_hours()
         self.courses = self._lateness()
         self.keeps, self.freshness = self._waiting()
-        self.company = self._attended_after(question_arrives(self.question))
-        self.day = self._attended_after(self.question.day_begins)
 
     def all(self) -> dict[str, LinearExprT]:
-        """By name, in the order of `answer.AIMS`."""
+        """By name, in the order of `answer.AIMS`. Made once, since it adds variables."""
+        ease = Ease(self.v)
         return {
             "hours": self.hours,
             "courses": self.courses,
             "keeps": self.keeps,
             "freshness": self.freshness,
-            "company": self.company,
-            "day": self.day,
+            "company": ease.away_from_guests(),
+            "day": ease.attended_after(self.question.day_begins),
+            "busiest": ease.busiest_half_hour(),
+            "give": ease.missing_give(),
         }
 
     def _above(self, amount: LinearExprT, name: str) -> IntVar:
@@ -44,20 +47,26 @@ class Aims:
         self.model.add(over >= amount)
         return over
 
+    def _bend(self, kind: Kind, index: int, amount: LinearExprT) -> IntVar:
+        over = self._above(amount, f"{kind} {index}")
+        self.bends[Bend(kind, index)] = over
+        return over
+
     def _out_of_hours(self) -> LinearExprT:
         """Minutes of work outside hours; and what should follow at once but does not, since both should never be."""
         terms: list[LinearExprT] = [j.over * j.over_cost for j in self.v.jobs]
-        for order in self.question.orders:
+        self.bends.update({Bend("out-of-hours", n): j.over for n, j in enumerate(self.v.jobs)})
+        for n, order in enumerate(self.question.orders):
             if order.most is not None and order.most == order.least:
                 wait = self.v.jobs[order.second].start - self.v.jobs[order.first].end
-                terms.append(NOT_AT_ONCE * self._above(wait - order.most, "not at once"))
+                terms.append(NOT_AT_ONCE * self._bend("not-at-once", n, wait - order.most))
         return LinearExpr.sum(terms)
 
     def _lateness(self) -> LinearExprT:
         terms: list[LinearExprT] = []
-        for serving in self.question.servings:
+        for n, serving in enumerate(self.question.servings):
             end = self.v.jobs[serving.job].end
-            terms.append(self._above(end - serving.wanted, f"late {serving.name}"))
+            terms.append(self._bend("late", n, end - serving.wanted))
             terms.append(BEYOND_SLIP * self._above(end - serving.wanted - serving.slip, f"beyond {serving.name}"))
         return LinearExpr.sum(terms)
 
@@ -65,19 +74,19 @@ class Aims:
         """Minutes kept past a limit, and minutes a fresh dish stands past its best."""
         kept: list[LinearExprT] = []
         stale: list[LinearExprT] = []
-        for order in self.question.orders:
+        for n, order in enumerate(self.question.orders):
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
             wait = second.start - first.end
             if not order.firm:
-                kept.append(self._above(order.least - wait, "too late for it"))
+                kept.append(self._bend("not-ready", n, order.least - wait))
             if order.most is not None and order.most > order.least:
-                kept.append(self._above(wait - order.most, "waits too long"))
-            kept += self._past_its_limit(first, wait)
+                kept.append(self._bend("waits", n, wait - order.most))
+            kept += self._past_its_limit(n, first, wait)
             if first.job.best_within is not None:
                 stale.append(self._above(wait - first.job.best_within, "past its best"))
         return LinearExpr.sum(kept), LinearExpr.sum(stale)
 
-    def _past_its_limit(self, first: JobVars, wait: LinearExprT) -> list[LinearExprT]:
+    def _past_its_limit(self, n: int, first: JobVars, wait: LinearExprT) -> list[LinearExprT]:
         limits = [way.hold.limit if way.hold else None for way in first.job.ways]
         if all(limit is None for limit in limits):
             return []
@@ -85,55 +94,33 @@ class Aims:
         for limit, literal in zip(limits, first.ways, strict=True):
             if limit is not None:
                 self.model.add(past >= wait - limit).only_enforce_if(literal)
+        self.bends[Bend("past-limit", n)] = past
         if first.kept is self.v.true:
             return [past]
         self.model.add(past >= wait).only_enforce_if(~first.kept)
+        self.bends[Bend("no-place", self.question.orders[n].first)] = 1 - first.kept
         return [past, NO_PLACE * (1 - first.kept)]
 
-    def _attended_after(self, moment: int) -> LinearExprT:
-        """Minutes of work that end after a moment and could lie before it. What only follows a course counts too."""
-        terms: list[LinearExprT] = []
-        for variables in self.v.jobs:
-            lengths: dict[int, int] = {}  # end of each part, from the job's start → its minutes, the longest way
-            for way in variables.job.ways:
-                for part in way.parts:
-                    end = part.offset + part.length
-                    lengths[end] = max(lengths.get(end, 0), part.length)
-            if variables.job.fixed is not None:
-                continue
-            for end, length in lengths.items():
-                after = self.model.new_bool_var(f"after {moment} {variables.job.id}")
-                self.model.add(variables.start <= moment - end).only_enforce_if(~after)
-                terms.append(after * length)
-        return LinearExpr.sum(terms)
+    def prompt(self) -> LinearExprT:
+        """Among equals: what nothing at the table waits for, such as clearing, is done at once."""
+        follows = {order.first for order in self.question.orders}
+        return LinearExpr.sum([j.start for n, j in enumerate(self.v.jobs) if j.job.early or n not in follows])
 
     def touch(self) -> LinearExprT:
-        """Among equals: things wait about as long as is comfortable, neither rushed nor stale; clearing is prompt."""
+        """Among equals: things wait about as long as is comfortable, neither rushed nor stale."""
         terms: list[LinearExprT] = []
-        follows = {order.first for order in self.question.orders}
         for order in self.question.orders:
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
-            if first.job.fixed is not None:
+            if first.job.fixed is not None or first.job.early:
                 continue
             needs_nobody = all(not way.parts or way.parts[0].offset for way in second.job.ways)
             cushion = 0 if needs_nobody else comfortable_wait(first)
             wait = second.start - first.end
-            if first.job.early:
-                continue
             off = self.model.new_int_var(0, self.question.horizon, "off")
             self.model.add(off >= wait - cushion - order.least)
             self.model.add(2 * (cushion + order.least - wait) <= off)
             terms.append(off)
-        for n, variables in enumerate(self.v.jobs):
-            if variables.job.early or n not in follows:
-                terms.append(variables.start)
         return LinearExpr.sum(terms)
-
-
-def question_arrives(question: Question) -> int:
-    """The minute the guests arrive; the first serving's time where nobody does."""
-    fixed = [job.fixed for job in question.jobs if job.fixed is not None]
-    return min(fixed) if fixed else min((s.wanted for s in question.servings), default=0)
 
 
 def comfortable_wait(job: JobVars) -> int:

@@ -11,6 +11,8 @@ from ortools.sat.python.cp_model import IntervalVar, LinearExprT, LiteralT
 from board.timetable.cpsat.variables import Spell, Variables
 from board.timetable.question import Demand, OvenUse
 
+FRONT = "front-of-house"
+
 
 class Limits:
     """Adds every hard limit of the question to the model."""
@@ -34,6 +36,7 @@ class Limits:
         self._nothing_is_taken_beyond_what_there_is()
         self._an_oven_holds_no_more_than_its_shelves()
         self._an_oven_has_one_temperature_at_a_time()
+        self._a_rest_stays_in_the_oven_of_its_bake()
 
     def _a_job_follows_what_it_waits_for(self) -> None:
         for order in self.question.orders:
@@ -47,15 +50,29 @@ class Limits:
 
     def _hands_do_one_thing_at_a_time(self) -> None:
         busy: dict[int, list[IntervalVar]] = {}
+        walk = self.question.walk
+        apart: dict[int, list[tuple[IntervalVar, bool]]] = {}
         for variables in self.v.jobs:
             for way, literal in zip(variables.job.ways, variables.ways, strict=True):
                 for part in way.parts:
                     for hand, who in variables.who.items():
                         start = variables.start + part.offset
                         present = self.v.both(literal, who)
-                        busy.setdefault(hand, []).append(self._fixed(start, part.length, present, "part"))
-        for intervals in busy.values():
+                        interval = self._fixed(start, part.length, present, "part")
+                        busy.setdefault(hand, []).append(interval)
+                        if walk and way.lane == FRONT:
+                            interval = self._fixed(start - walk, part.length + 2 * walk, present, "and the way there")
+                        apart.setdefault(hand, []).append((interval, way.lane == FRONT))
+        for hand, intervals in busy.items():
             self.model.add_no_overlap(intervals)
+            if walk:
+                self._nobody_is_in_the_kitchen_and_on_the_way(apart[hand])
+
+    def _nobody_is_in_the_kitchen_and_on_the_way(self, parts: list[tuple[IntervalVar, bool]]) -> None:
+        """Walks at the table's end may overlap one another, since one may stay there; work in the kitchen with none."""
+        front = max(1, sum(is_front for _, is_front in parts))
+        demands = [1 if is_front else front for _, is_front in parts]
+        self.model.add_cumulative([interval for interval, _ in parts], demands, front)
 
     def _fixed(self, start: LinearExprT, length: int, literal: LiteralT, name: str) -> IntervalVar:
         if literal is self.v.true:
@@ -115,19 +132,28 @@ class Limits:
         for number, taken in self.in_oven.items():
             facts = self.question.ovens[number]
             for (one, use), (other, other_use) in combinations(taken, 2):
-                if one.job == other.job or max(use.low, other_use.low) <= min(use.high, other_use.high):
+                if one.job == other.job or use.agrees(other_use):
                     continue
                 if self._takes_over(one, other) or self._takes_over(other, one):
                     continue
                 present = [x for x in (one.literal, other.literal) if x is not self.v.true]
                 there, back = self._one_before_the_other(one, other), self._one_before_the_other(other, one)
                 first = self.model.new_bool_var("first")
-                change, change_back = (
-                    facts.change_minutes(use.want, other_use.want),
-                    facts.change_minutes(other_use.want, use.want),
-                )
+                change, change_back = facts.change_between(use, other_use), facts.change_between(other_use, use)
                 self.model.add(one.end + change <= other.start).only_enforce_if(first, *present, *there)
                 self.model.add(other.end + change_back <= one.start).only_enforce_if(~first, *present, *back)
+
+    def _a_rest_stays_in_the_oven_of_its_bake(self) -> None:
+        for order in self.question.orders:
+            first, second = self.v.jobs[order.first], self.v.jobs[order.second]
+            for way, rests in zip(second.job.ways, second.ways, strict=True):
+                if order.most != order.least or way.oven is None or not way.oven.off:
+                    continue
+                for before, literal in zip(first.job.ways, first.ways, strict=True):
+                    elsewhere = before.lane != "oven" or (before.oven and before.oven.oven != way.oven.oven)
+                    if elsewhere:
+                        self.model.add_bool_or(~rests, ~literal)
+                self.model.add(second.start == first.end).only_enforce_if(rests)
 
     def _takes_over(self, kept: Spell, step: Spell) -> bool:
         """A kept result whose one follower takes it out of the oven: the dial is turned for it then."""

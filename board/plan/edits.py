@@ -1,0 +1,28 @@
+"""Changes to a plan in a host's terms. Each is applied to the text of a plan already read, and gives the new text,
+which is a plan that reads; or the reason why not. Pure; raises nothing."""
+
+from collections.abc import Iterable
+
+from board.plan.edit import Edit
+from board.plan.edit_dishes import AddWay, BuyDish, DropDay, DropDish, PushCourse, SetOn
+from board.plan.edit_hands import AddHelper, EarlierHours, MoreHours
+from board.plan.edit_kitchen import AddOven, MoreOfTool, MoreRings
+from board.plan.load import PlanFile, read_plan
+from board.plan.save import CannotEdit
+
+__all__ = [
+    "AddHelper", "AddOven", "AddWay", "BuyDish", "CannotEdit", "DropDay", "DropDish", "EarlierHours", "Edit",
+    "MoreHours", "MoreOfTool", "MoreRings", "PushCourse", "SetOn", "apply_all",
+]  # fmt: skip
+
+
+def apply_all(text: str, file: PlanFile, edits: Iterable[Edit]) -> str | CannotEdit:
+    """The text with all edits made one after another, each to what the one before left; or the first refusal."""
+    for edit in edits:
+        new = edit.apply(text, file)
+        if isinstance(new, CannotEdit):
+            return new
+        found = read_plan(new, file.places.name)
+        assert isinstance(found, PlanFile)  # `apply` has seen to it
+        text, file = new, found
+    return text

@@ -1,0 +1,120 @@
+"""Plain data → YAML text that reads back as the very same data: scalars, one-line collections, lines of a block.
+
+Data is what `places.read_yaml` gives: text, whole numbers, true/false, null, lists, and mappings with text keys.
+"""
+
+from dataclasses import dataclass
+from typing import Any
+
+from board.plan.places import read_yaml
+
+
+@dataclass(frozen=True, slots=True)
+class Layout:
+    """How a file indents: a mapping below its key, the dash of a list below its key. `quoted`: all text in quotes."""
+
+    mapping: int = 2
+    dash: int = 2
+    quoted: bool = False  # where a directive asks for an older YAML, plain words may mean something else
+
+
+def scalar(value: Any, *, in_flow: bool = False, quote: str = "", quoted: bool = False) -> str:
+    """One value on one line; text without quotes where it needs none, and in `quote` where that is given.
+
+    Raises TypeError for what is no scalar of a plan.
+    """
+    if value is None:
+        return "null"
+    if isinstance(value, bool):
+        return "true" if value else "false"
+    if isinstance(value, int):
+        return str(value)
+    if not isinstance(value, str):
+        raise TypeError(f"{type(value).__name__} is no value of a plan")
+    if not quote and not quoted and _reads_back(value, in_flow):
+        return value
+    return _in_quotes(value, quote)
+
+
+def key(word: str, *, in_flow: bool = False, quoted: bool = False) -> str:
+    """A mapping's key, in quotes only where it needs them."""
+    if not quoted and word.isprintable():
+        data, _, snags = read_yaml(f"{{{word}: 0}}" if in_flow else f"{word}: 0", "")
+        if not snags and data == {word: 0}:
+            return word
+    return _in_quotes(word, "")
+
+
+def flow(value: Any, layout: Layout) -> str:
+    """A value on one line, collections in brackets."""
+    if isinstance(value, dict):
+        pairs = (f"{key(k, in_flow=True, quoted=layout.quoted)}: {flow(v, layout)}" for k, v in value.items())
+        return f"{{{', '.join(pairs)}}}"
+    if isinstance(value, list):
+        return f"[{', '.join(flow(item, layout) for item in value)}]"
+    return scalar(value, in_flow=True, quoted=layout.quoted)
+
+
+def block(value: Any, layout: Layout) -> list[str]:
+    """The lines of a collection that holds something, the first level not indented."""
+    if isinstance(value, dict):
+        return [line for k, v in value.items() for line in entry(k, v, layout)]
+    return [line for each in value for line in item(each, layout)]
+
+
+def entry(word: str, value: Any, layout: Layout, *, one_line: bool = False) -> list[str]:
+    """`word: value`, or `word:` with the value's lines indented below it."""
+    name = key(word, quoted=layout.quoted)
+    if _is_inline(value):
+        return [f"{name}: {_inline(value, layout)}"]
+    if one_line:
+        return [f"{name}: {flow(value, layout)}"]
+    indent = " " * (layout.mapping if isinstance(value, dict) else layout.dash)
+    return [f"{name}:", *(indent + line for line in block(value, layout))]
+
+
+def item(value: Any, layout: Layout, *, one_line: bool = False, gap: str = " ") -> list[str]:
+    """`- value`, further lines of it under its first sign."""
+    if _is_inline(value):
+        return [f"-{gap}{_inline(value, layout)}"]
+    if one_line:
+        return [f"-{gap}{flow(value, layout)}"]
+    first, *more = block(value, layout)
+    return [f"-{gap}{first}", *(f" {' ' * len(gap)}{line}" for line in more)]
+
+
+def _is_inline(value: Any) -> bool:
+    return not isinstance(value, dict | list) or not value
+
+
+def _inline(value: Any, layout: Layout) -> str:
+    return flow(value, layout) if isinstance(value, dict | list) else scalar(value, quoted=layout.quoted)
+
+
+def _reads_back(text: str, in_flow: bool) -> bool:
+    """Whether plain text stands for itself, as a value and as an item of a list."""
+    if not text.isprintable():
+        return False
+    data, _, snags = read_yaml(f"[{{k: {text}}}, {text}]" if in_flow else f"- k: {text}\n- {text}", "")
+    return not snags and data == [{"k": text}, text] and type(data[1]) is str
+
+
+_ESCAPES = {'"': '\\"', "\\": "\\\\", "\n": "\\n", "\t": "\\t", "\r": "\\r", "\0": "\\0"}
+
+
+def _in_quotes(text: str, quote: str) -> str:
+    if not text.isprintable():
+        quote = '"'
+    elif not quote:
+        quote = '"' if "'" in text and '"' not in text and "\\" not in text else "'"
+    if quote == "'":
+        return "'" + text.replace("'", "''") + "'"
+    return '"' + "".join(_ESCAPES.get(sign) or _escaped(sign) for sign in text) + '"'
+
+
+def _escaped(sign: str) -> str:
+    """A sign YAML may not allow as it stands, by its number (YAML 1.2.2, 5.7)."""
+    if sign.isprintable():
+        return sign
+    number = ord(sign)
+    return f"\\x{number:02x}" if number < 0x100 else f"\\u{number:04x}" if number < 0x10000 else f"\\U{number:08x}"
