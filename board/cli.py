@@ -17,6 +17,8 @@ from board.exits import ExitCode
 if TYPE_CHECKING:
     from board.timetable.run_sheet import RunSheet
 
+FEWEST_EVENINGS, MOST_EVENINGS = 100, 1_000_000
+
 
 class _Parser(argparse.ArgumentParser):
     def error(self, message: str) -> NoReturn:
@@ -45,8 +47,14 @@ def _parser() -> _Parser:
     sheet.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     sheet.add_argument("--why", metavar="STEP", help=words.OPTIONS["why"])
     sheet.add_argument("--fresh", action="store_true", help=words.OPTIONS["fresh-sheet"])
+    sheet.add_argument("--ways-out", type=_count, metavar="N", help=words.OPTIONS["ways-out"])
+    sheet.add_argument("--take", type=_count, metavar="K", help=words.OPTIONS["take"])
     for each in (check, sheet):
         each.add_argument("--limit", type=_seconds, metavar="SECONDS", help=words.OPTIONS["limit"])
+    odds = command("odds", _odds)
+    odds.add_argument("--evenings", type=_evenings, metavar="N", default=10_000, help=words.OPTIONS["evenings"])
+    odds.add_argument("--seed", type=_seed, metavar="N", default=1, help=words.OPTIONS["seed"])
+    odds.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     live = command("live", _live)
     rehearse = command("rehearse", _rehearse)
     for each in (live, rehearse):
@@ -72,6 +80,12 @@ def _speed(text: str) -> float:
     return value
 
 
+def _count(text: str) -> int:
+    if not text.isdecimal() or not 1 <= int(text) <= 50:
+        raise argparse.ArgumentTypeError(words.bad_count(text))
+    return int(text)
+
+
 def _seconds(text: str) -> float:
     try:
         value = float(text)
@@ -80,6 +94,26 @@ def _seconds(text: str) -> float:
     if not 0.1 <= value <= 86_400:
         raise argparse.ArgumentTypeError(words.bad_seconds(text))
     return value
+
+
+def _evenings(text: str) -> int:
+    number = _whole(text)
+    if number is None or not FEWEST_EVENINGS <= number <= MOST_EVENINGS:
+        raise argparse.ArgumentTypeError(words.bad_evenings(text, FEWEST_EVENINGS, MOST_EVENINGS))
+    return number
+
+
+def _seed(text: str) -> int:
+    number = _whole(text)
+    if number is None:
+        raise argparse.ArgumentTypeError(words.bad_seed(text))
+    return number
+
+
+def _whole(text: str) -> int | None:
+    """A number of up to 18 ASCII digits, which `10_000` and `10,000` are too."""
+    digits = text.replace("_", "").replace(",", "")
+    return int(digits) if digits.isascii() and digits.isdecimal() and len(digits) <= 18 else None
 
 
 def _clock(text: str) -> tuple[int, int]:
@@ -154,6 +188,8 @@ def _sheet(arguments: argparse.Namespace) -> int:
     from board.paper.tables import console
 
     _say_working()
+    if arguments.take is not None or arguments.ways_out is not None:
+        return _ways_out(arguments)
     plan = read_plan_file(arguments.plan) if arguments.json else None
     sheet = sheet_of(arguments.plan, plan=plan, fresh=arguments.fresh, limit=arguments.limit)
     if plan is not None:
@@ -169,6 +205,44 @@ def _sheet(arguments: argparse.Namespace) -> int:
         _why(sheet, arguments.why)
     else:
         print_sheet(sheet, arguments.by, console())
+        if sheet.given_up:
+            print(words.ask_for_ways(arguments.plan))
+    return ExitCode.DONE
+
+
+def _ways_out(arguments: argparse.Namespace) -> int:
+    """The sheet with ways out of what it gives up; or the plan with one of them written into it."""
+    from board.mending import find_ways, take
+    from board.paper.sheet import print_sheet
+    from board.paper.tables import console
+    from board.paper.ways import print_taken, print_ways
+
+    out = console()
+    mending = find_ways(arguments.plan, max(arguments.ways_out or 0, arguments.take or 0), arguments.limit)
+    if arguments.take is None:
+        print_sheet(mending.sheet, arguments.by, out)
+        print_ways(mending.ways, str(arguments.plan), out)
+        return ExitCode.DONE
+    lines = take(arguments.plan, mending, arguments.take)
+    print_taken(lines, str(arguments.plan), out)
+    return ExitCode.DONE
+
+
+def _odds(arguments: argparse.Namespace) -> int:
+    from board.desk import sheet_of
+
+    _say_working()
+    sheet = sheet_of(arguments.plan)
+
+    from board.odds.many import odds  # after the sheet: what cannot be planned is told without waiting for numpy
+    from board.paper.odds import odds_form, print_odds
+    from board.paper.tables import console
+
+    found = odds(sheet, arguments.evenings, arguments.seed)
+    if arguments.json:
+        print(json.dumps(odds_form(found), ensure_ascii=False, indent=2))
+    else:
+        print_odds(found, console())
     return ExitCode.DONE
 
 

@@ -168,17 +168,21 @@ def sheet_of(
     return sheet
 
 
+def refuse_stopped(plan: "PlanFile") -> None:
+    """Raises Trouble for a plan with snags that must be mended first."""
+    from board.checks.every import stops
+
+    if found := stops(plan):
+        raise Trouble("\n".join(snag.render() for snag in found), code=2)
+
+
 def _work_out(plan: "PlanFile", limit: float | None) -> RunSheet:
     """Checks and solves, telling how far it is where somebody watches. Only here is the solver loaded."""
-    from board.checks.every import check
-    from board.plan.snag import Weight
     from board.timetable.cpsat.feasible import can
     from board.timetable.cpsat.solve import LIMIT_SECONDS, NoAnswer, Progress, solve
     from board.timetable.write_up import make_sheet
 
-    stops = [snag for snag in check(plan) if snag.weight is Weight.STOP]
-    if stops:
-        raise Trouble("\n".join(snag.render() for snag in stops), code=2)
+    refuse_stopped(plan)
 
     def tell(progress: Progress) -> None:
         sys.stderr.write(f"\r\x1b[K{words.progress(progress.aim, progress.value, progress.bound)}")

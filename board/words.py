@@ -127,6 +127,79 @@ def some_of(things: list[str], most: int) -> str:
     return f"{', '.join(things[:-1])} and {things[-1]}" if len(things) > 1 else things[0]
 
 
+# Ways out of a clash.
+SECOND_OVEN, A_HELPER = "second oven", "helper"
+ON_A_RING, IN_A_BOX = "on a ring, at the lowest flame or on a heat spreader", "in an insulated box, warmed first"
+
+
+def way_share(name: str, celsius: int, *, kept: bool) -> str:
+    what = f"what comes of '{name}'" if kept else f"'{name}'"
+    return f"let {what} stand at {celsius} °C ({round(celsius * 9 / 5 + 32)} °F) too, if the recipe bears it"
+
+
+def way_keep(name: str, where: str, hot_celsius: int) -> str:
+    hot = f"{hot_celsius} °C ({round(hot_celsius * 9 / 5 + 32)} °F)"
+    return f"keep what comes of '{name}' {where}; it must stay at {hot} or above"
+
+
+def way_another_day(name: str) -> str:
+    return f"let '{name}' be done whenever it suits, as long as it keeps"
+
+
+WAY_OVEN = "borrow a second oven"
+
+
+def way_rings(number: int) -> str:
+    return "borrow a plug-in ring" if number == 1 else f"borrow {number} plug-in rings"
+
+
+def way_room(where: str, litres: int) -> str:
+    return f"find {litres} litres more {where} room: a neighbour's, a cool box with ice"
+
+
+def way_tool(name: str) -> str:
+    return f"borrow one more {name}"
+
+
+def way_earlier(who: str, day: str, start: str, minutes: int) -> str:
+    return f"{who} begins {minutes} min earlier {day}, at {start}"
+
+
+def day_of_plan(days_before: int) -> str:
+    return "on the day" if days_before <= 0 else "day before" if days_before == 1 else f"{days_before} days before"
+
+
+def way_helper(minutes: int, start: str, end: str, day: str) -> str:
+    return f"a helper for {minutes} min of work, from {start} to {end} {day}"
+
+
+def way_push(course: str, minutes: int, at: str) -> str:
+    return f"serve {course} {minutes} min later, at {at}"
+
+
+def way_buy(dish: str) -> str:
+    return f"buy '{dish}' ready; its label says how it keeps and whether it must be heated"
+
+
+def way_drop(dish: str) -> str:
+    return f"leave out '{dish}'"
+
+
+def price_moved(course: str, now: str, before: str) -> str:
+    return f"{course} goes out at {now} instead of {before}"
+
+
+def price_away(minutes: int) -> str:
+    return f"{abs(minutes)} min {'more' if minutes > 0 else 'less'} in the kitchen while guests are there"
+
+
+def price_remains(count: int, first: str) -> str:
+    if not count:
+        return "then nothing is given up"
+    more = f" and {count - 1} more" if count > 1 else ""
+    return f"still given up: {first}{more}"
+
+
 def waits_for(name: str, until: str, reason: str) -> str:
     because = {
         "order": "it comes first",
@@ -508,6 +581,78 @@ def ran_over(name: str, planned: int, actual: int) -> str:
     return f"{name}: {actual} min instead of {planned}"
 
 
+# --- odds ----------------------------------------------------------------------------------------------------
+ODDS_COURSE, ODDS_WANTED, ODDS_WITHIN, ODDS_MEAN = "course", "wanted", "within 5 min", "mean late"
+ODDS_CAUSE, ODDS_LATE_IN = "ran over most", "of all evenings"
+ODDS_BLAME = "What made a course more than 5 min late"
+ODDS_NO_BLAME = "In none of these evenings was a course more than 5 min late."
+ODDS_HELP = "Where one more minute helps most (begin it a minute sooner, or take a minute out of it)"
+ODDS_NO_HELP = "No single minute raises a course's chance by a whole point."
+ODDS_TIMETABLE = "the timetable plans it late"
+ODDS_NO_SPREAD = (
+    "Nothing in this plan may last longer or shorter: every piece of work has one figure, so all evenings are the "
+    "timetable's own. To learn the odds, write how long things last at least, most likely and at most, as in "
+    "`takes: 10 to 15 to 20 min` or `eaten in: 20 to 25 to 35 min`."
+)
+ODDS_CAUTION = (
+    "The odds know only the spreads the plan gives. They take it that every call is answered on time and nothing "
+    "goes wrong otherwise; guests who come late, a forgotten pan or a slow oven are not in them."
+)
+
+
+def odds_title(plan: str, evenings: int) -> str:
+    return f"{plan}: the odds, from {evenings:,} evenings played forward"
+
+
+def odds_error(points: float, seed: int) -> str:
+    return f"shares are right to ± {points:g} point{'s' if points != 1 else ''} (19 times of 20); seed {seed}"
+
+
+def odds_by(share: float) -> str:
+    return f"{share:.0%} by".replace("%", " %")
+
+
+def odds_minutes(minutes: float) -> str:
+    return "under 0.1 min" if 0 < minutes < 0.1 else f"{minutes:.1f} min"
+
+
+def chance(share: float, *, certain: bool) -> str:
+    """Whole per cent; none and all are only said when they are so."""
+    if not certain and share >= 0.995:
+        return "over 99 %"
+    if not certain and share < 0.005:
+        return "under 1 %"
+    return f"{round(share * 100)} %"
+
+
+def odds_picture(minutes: int) -> str:
+    each = "minute" if minutes == 1 else f"{minutes} minutes"
+    return f"Minutes after the wanted time, one block for each {each}; left of │ is within 5 min; · is very few"
+
+
+def sat_long(course: str) -> str:
+    return f"the guests sat long over {course}"
+
+
+def sit_shorter(course: str) -> str:
+    return f"the guests over {course}"
+
+
+def odds_gain(course: str, before: str, points: int) -> str:
+    return f"{course} +{points} point{'s' if points != 1 else ''} (from {before})"
+
+
+def odds_help(name: str, gains: list[str], minutes: str) -> str:
+    return f"{name}: {', '.join(gains)}; saves {minutes} of lateness an evening"
+
+
+def odds_spreads(spreads: int, pieces: int, sittings: int, courses: int) -> str:
+    return (
+        f"{spreads} of {pieces} pieces of work have a spread, and {sittings} of {courses} courses in how long they are "
+        "eaten; the others always take their one figure."
+    )
+
+
 # --- played line by line -------------------------------------------------------------------------------------
 def played(at: str, sign: str, text: str) -> str:
     return f"{at}  {sign} {text}"
@@ -529,6 +674,7 @@ CLI_EXAMPLES = """examples:
 COMMANDS = {
     "check": ("say what is wrong, doubtful or assumed in a plan", "platecall check plans/lantern-supper.yaml"),
     "sheet": ("print the run sheet: what, who, where, from when to when", "platecall sheet supper.yaml --by lane"),
+    "odds": ("the chance that each course goes out on time", "platecall odds supper.yaml --evenings 100000"),
     "live": ("run the evening from the live board", "platecall live supper.yaml"),
     "rehearse": ("the same board against a virtual clock", "platecall rehearse supper.yaml --speed 20 --from 17:30"),
     "review": ("planned and actual times of an evening, from its run log", "platecall review evening.jsonl"),
@@ -540,6 +686,10 @@ OPTIONS = {
     "json": "print it for other programs",
     "limit": "search at most so long; the best found is shown, with the gap to what is proved",
     "why": "say what holds this step where it is, what waits for it, and its give",
+    "ways-out": "look for up to N changes to the plan that end a clash, each worked out again, the cheapest first",
+    "take": "write the K-th of them into the plan file; comments and layout stay",
+    "evenings": "how many evenings to play, 100 to 1000000 (default: 10000)",
+    "seed": "which evenings are drawn; the same number draws the same ones (default: 1)",
     "fresh-sheet": "work the timetable out anew instead of taking the kept one",
     "log": "where the run log lies (default: the user's data folder)",
     "no-bell": "call without the terminal's bell",
@@ -548,6 +698,40 @@ OPTIONS = {
     "fresh-rehearsal": "begin a new rehearsal instead of going on with the last",
     "plain": "play it line by line as fast as it goes, every call answered on time",
 }
+WAYS_OUT = "Ways out, each worked out again; what leaves nothing given up first, the cheapest first"
+NO_WAYS_OUT = "No way out was needed, or none was found among the changes the program knows"
+
+
+def way_line(number: int, what: str) -> str:
+    return f"{number}  {what}"
+
+
+def how_to_take(plan: str) -> str:
+    return f"take one: platecall sheet {plan} --take 1"
+
+
+def ask_for_ways(plan: object) -> str:
+    return f"\nways out of this: platecall sheet {plan} --ways-out 3"
+
+
+def taken(plan: str) -> str:
+    return f"Written to {plan}; these lines changed:"
+
+
+def no_such_way(number: int, count: int) -> str:
+    if not count:
+        return "there is nothing to take: no way out was needed, or none was found; the plan is as it was"
+    return f"there is no way out number {number}, only 1 to {count}; the plan is as it was"
+
+
+def trying(what: str) -> str:
+    return f"trying: {what}"
+
+
+def bad_count(text: str) -> str:
+    return f"{text!r} is not a number from 1 to 50"
+
+
 WORKING = "working out the timetable …"
 NO_ANSWER = "no timetable was found in the time allowed; try again, or make the plan smaller"
 NO_TERMINAL = "the live board needs a terminal to draw on; for plain output use `platecall rehearse PLAN --plain`"
@@ -606,6 +790,14 @@ def progress(aim: str, value: int, bound: int) -> str:
 
 def bad_seconds(text: str) -> str:
     return f"{text!r} is not a number of seconds"
+
+
+def bad_evenings(text: str, fewest: int, most: int) -> str:
+    return f"{text!r} is not a number of evenings from {fewest} to {most}"
+
+
+def bad_seed(text: str) -> str:
+    return f"{text!r} is not a seed; write a whole number of up to 18 digits, not below 0"
 
 
 def bad_clock(text: str) -> str:

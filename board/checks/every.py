@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 from board.checks import capacity, completeness, days, fit, hours, keeping
 from board.plan.load import PlanFile
-from board.plan.snag import Snag, in_order
+from board.plan.snag import Snag, Weight, in_order
 
 Check = Callable[[PlanFile], list[Snag]]
 
@@ -30,3 +30,8 @@ CHECKS: tuple[Check, ...] = (
 def check(plan_file: PlanFile) -> list[Snag]:
     """What is wrong, doubtful or worth knowing."""
     return in_order([snag for each in CHECKS for snag in each(plan_file)])
+
+
+def stops(plan_file: PlanFile) -> list[Snag]:
+    """What must be mended before anything is cooked."""
+    return [snag for snag in check(plan_file) if snag.weight is Weight.STOP]

@@ -65,6 +65,17 @@ class MoreOfTool(Edit):
         return [Put(("kitchen", "tools", self.tool), total)]
 
 
+@dataclass(frozen=True)
+class MoreRoom(Edit):
+    """So many litres of room in all, in the fridge or the freezer: a cool box, a neighbour's shelf."""
+
+    where: str
+    litres: float
+
+    def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
+        return [_in_kitchen(data, self.where, f"{self.litres:g} litres")]
+
+
 def _in_kitchen(data: Any, key: str, value: Any) -> Change:
     if "kitchen" in data:
         return Put(("kitchen", key), value)

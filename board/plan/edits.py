@@ -6,13 +6,13 @@ from collections.abc import Iterable
 from board.plan.edit import Edit
 from board.plan.edit_dishes import AddWay, BuyDish, DropDay, DropDish, PushCourse, SetOn
 from board.plan.edit_hands import AddHelper, EarlierHours, MoreHours
-from board.plan.edit_kitchen import AddOven, MoreOfTool, MoreRings
+from board.plan.edit_kitchen import AddOven, MoreOfTool, MoreRings, MoreRoom
 from board.plan.load import PlanFile, read_plan
 from board.plan.save import CannotEdit
 
 __all__ = [
     "AddHelper", "AddOven", "AddWay", "BuyDish", "CannotEdit", "DropDay", "DropDish", "EarlierHours", "Edit",
-    "MoreHours", "MoreOfTool", "MoreRings", "PushCourse", "SetOn", "apply_all",
+    "MoreHours", "MoreOfTool", "MoreRings", "MoreRoom", "PushCourse", "SetOn", "apply_all",
 ]  # fmt: skip
 
 

@@ -179,6 +179,7 @@ def _rewritten(source: Source, change: Change) -> str:
     yaml = YAML()
     yaml.preserve_quotes = True
     yaml.width = 4096
+    yaml.composer.warn_double_anchors = False  # an anchor means nothing where no alias is followed
     layout = source.layout
     # The library counts a list's indent up to the text behind the dash.
     yaml.indent(mapping=layout.mapping, sequence=layout.dash + 2, offset=layout.dash)

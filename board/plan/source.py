@@ -2,6 +2,7 @@
 
 import re
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Any
 
 from ruamel.yaml.nodes import CollectionNode, MappingNode, Node, ScalarNode, SequenceNode
@@ -155,8 +156,12 @@ class Source:
 _BREAK = re.compile(r"\r\n|\n|\r")
 
 
+@lru_cache(maxsize=4)  # one text is often looked at for several changes in a row
 def read_source(text: str) -> Source | Snag:
-    """Nodes and data of a text without byte-order mark, or the first thing that keeps it from being read."""
+    """Nodes and data of a text without byte-order mark, or the first thing that keeps it from being read.
+
+    What it gives is shared: copy the data before changing it.
+    """
     data, places, snags = read_yaml(text, "")
     if snags:
         return snags[0]

@@ -144,7 +144,7 @@ def _add_in_brackets(source: Source, node: CollectionNode, new: str) -> str:
     indent = source.text[source.line_start(first) : first]
     below = source.line_end + indent + new
     if comma is None:
-        return cut(source.text, (end, end, ","), (stop, stop, below))
+        return cut(source.text, (end, stop, f",{source.text[end:stop]}{below}"))
     return cut(source.text, (stop, stop, f"{below},"))
 
 

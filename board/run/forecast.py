@@ -1,8 +1,8 @@
 """What the rest of the evening looks like from here. Pure: (sheet, state, now) → times.
 
-The rule: a thing starts when the sheet says, or when the last of its waits is over, or now, whichever is latest.
-When something will be late, what leads to it and has not begun is moved with it, but only as far as it must be to
-stand no longer than it keeps, and never so far that it delays a course further.
+What moves is the rule's (`rule`), with nothing that has not begun put before now. When something will be late, what
+leads to it and has not begun is moved with it, but only as far as it must be to stand no longer than it keeps, and
+never so far that it delays a course further.
 """
 
 from collections.abc import Mapping
@@ -10,14 +10,12 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 
 from board.run.events import Part
+from board.run.rule import NEVER, Going, Pair, Rule
 from board.run.state import State, StepState
-from board.timetable.give import READY, latest_starts
-from board.timetable.run_sheet import HANDS, ORDER, RunSheet, Slot, Wait
+from board.timetable.give import latest_starts
+from board.timetable.run_sheet import RunSheet, Slot
 
 MINUTE = 60.0
-Pair = tuple[str, str]  # a slot, and one it waits for
-NO_PAIRS: frozenset[Pair] = frozenset()
-NEVER = float("-inf")
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,15 +74,8 @@ class Forecaster:
         self.sheet = sheet
         self.slots = sheet.slots
         self.by_id = sheet.by_id()
-        self.planned = {s.id: s.start.timestamp() for s in sheet.slots}
-        self.length = {s.id: (s.end - s.start).total_seconds() for s in sheet.slots}
-        self.hand_pairs: frozenset[Pair] = frozenset(
-            (s.id, w.after) for s in sheet.slots for w in s.waits if w.reason == HANDS
-        )
-        # How long hands are on a slot from its start on.
-        self.hands_on = {
-            s.id: sum((p.end - p.start).total_seconds() for p in s.attended if p.start == s.start) for s in sheet.slots
-        }
+        self.rule = Rule(sheet.slots, datetime.timestamp, MINUTE, max, _void)
+        self.planned, self.length = self.rule.planned, self.rule.length
         self.serve_of = {c.name: c.serve for c in sheet.courses}
 
     def forecast(self, state: State, now: datetime) -> Forecast:
@@ -94,16 +85,15 @@ class Forecaster:
         for course, minutes in state.pushed.items():
             if course in self.serve_of:
                 wished[self.serve_of[course]] += minutes * MINUTE
-        free = NO_PAIRS
-        start, end = self._forward(state, at, wished, free)
-        if any(start[first] > self.planned[first] for _, first in self.hand_pairs):
-            free = self._first_free(state, at, wished, start)
-            start, end = self._forward(state, at, wished, free)
-        latest = self._latest(state, start, end, free)
-        moved = self._moved_along(state, wished, start, latest)
+        going = self._going(state, at, wished)
+        played = self.rule.play(going)
+        times, free = played.times, frozenset(played.void)
+        latest = self._latest(state, times.start, times.end, free)
+        moved = self._moved_along(state, wished, times.start, latest)
         if moved != wished:
-            start, end = self._forward(state, at, moved, free)
-            latest = self._latest(state, start, end, free)
+            times = self.rule.forward(self._going(state, at, moved), played.void)
+            latest = self._latest(state, times.start, times.end, free)
+        start, end = times.start, times.end
         return Forecast(
             now=now,
             slots={
@@ -118,50 +108,23 @@ class Forecaster:
             keeping=tuple(self._keeping(state, start)),
         )
 
-    def _first_free(
-        self, state: State, now: float, wished: Mapping[str, float], start: Mapping[str, float]
-    ) -> frozenset[Pair]:
-        """Pairs of slots whose wait for hands is void: what the hands are wanted for has moved so late that the
-        other fits in before."""
-        alone, _ = self._forward(state, now, wished, self.hand_pairs)
-        return frozenset(
-            (second, first)
-            for second, first in self.hand_pairs
-            if state.steps[first].status == "to-come" and start[first] >= alone[second] + self.hands_on[second]
-        )
-
-    def _forward(
-        self, state: State, now: float, wished: Mapping[str, float], free: frozenset[Pair]
-    ) -> tuple[dict[str, float], dict[str, float]]:
-        start: dict[str, float] = {}
-        end: dict[str, float] = {}
-        for slot in self.slots:
-            step = state.steps[slot.id]
+    def _going(self, state: State, now: float, wished: Mapping[str, float]) -> Going[float]:
+        """What has happened, and how early the rest may start."""
+        earliest: dict[str, float] = {}
+        known: dict[str, tuple[float, float]] = {}
+        left_out = set()
+        for id_, step in state.steps.items():
             if step.status == "finished" and step.finished and step.started:
-                start[slot.id], end[slot.id] = step.started.timestamp(), step.finished.timestamp()
-                continue
-            if step.status == "under-way" and step.started:
-                start[slot.id] = step.started.timestamp()
-                due = start[slot.id] + self.length[slot.id]
-                end[slot.id] = max(due, now, _put_off(step, "end"))
-                continue
-
-            def over(wait: Wait) -> float:
-                anchor = end if wait.anchor == "end" else start
-                return anchor[wait.after] + wait.minutes * MINUTE
-
-            if step.status == "left-out":  # takes no time, and hands on what it waited for
-                ready = max((over(w) for w in slot.waits if w.reason == ORDER), default=self.planned[slot.id])
-                start[slot.id] = end[slot.id] = ready
-                continue
-            waits = [
-                over(w)
-                for w in slot.waits
-                if w.reason != READY and not (w.reason == HANDS and (slot.id, w.after) in free)
-            ]
-            start[slot.id] = max([wished[slot.id], now, _put_off(step, "start"), *waits])
-            end[slot.id] = start[slot.id] + self.length[slot.id]
-        return start, end
+                known[id_] = step.started.timestamp(), step.finished.timestamp()
+            elif step.status == "under-way" and step.started:
+                start = step.started.timestamp()
+                known[id_] = start, max(start + self.length[id_], now, _put_off(step, "end"))
+            elif step.status == "left-out":
+                left_out.add(id_)
+                earliest[id_] = self.planned[id_]
+            else:
+                earliest[id_] = max(wished[id_], now, _put_off(step, "start"))
+        return Going(earliest, self.length, known, left_out)
 
     def _latest(
         self, state: State, start: Mapping[str, float], end: Mapping[str, float], free: frozenset[Pair]
@@ -245,3 +208,7 @@ def _put_off(step: StepState, part: Part) -> float:
 
 def _moment(seconds: float) -> datetime:
     return datetime.fromtimestamp(seconds, UTC)
+
+
+def _void(holds: bool) -> float | None:
+    return NEVER if holds else None

@@ -6,6 +6,10 @@ from dataclasses import dataclass
 AIMS = ("hours", "courses", "keeps", "freshness", "company", "day", "busiest", "give")
 
 
+COSTLY = ("hours", "courses", "keeps")  # what a sound plan brings to nought
+SPARED = (*COSTLY, "spared")  # and then as little of one pair of hands as will do
+
+
 @dataclass(frozen=True, slots=True)
 class AimResult:
     """One aim: its value and the proved lower bound, in its own unit (minutes, weighted)."""

@@ -181,6 +181,7 @@ class Question:
     day_begins: int = 0
     host: int = 0  # whose company the guests came for
     arrives: int = 0
+    spared: int | None = None  # a hand to be asked for as little as can be, where the aim "spared" is wanted
     walk: int = 0  # minutes between the kitchen and the table
     dinner_over: int | None = None  # the job whose start ends the dinner: clearing the last course
     index: dict[str, int] = field(default_factory=dict)

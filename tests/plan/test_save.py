@@ -92,6 +92,9 @@ EXAMPLES: dict[str, tuple[str, Change, str]] = {
     "in braces over several lines": (
         "a: {\n  b: 1,\n  c: 2  # two\n}\n", Put(("a", "x"), 3), "a: {\n  b: 1,\n  c: 2,  # two\n  x: 3\n}\n",
     ),
+    "in braces over several lines, without a note": (
+        "a: {\n  b: 1,\n  c: [2]\n}\n", Put(("a", "x"), 3), "a: {\n  b: 1,\n  c: [2],\n  x: 3\n}\n",
+    ),
     "in braces that end in a comma": (
         "a: {\n  b: 1,  # one, no more\n}\n", Put(("a", "x"), 3), "a: {\n  b: 1,  # one, no more\n  x: 3,\n}\n",
     ),
@@ -190,7 +193,8 @@ def _follow(data: Any, loc: Loc) -> Any:
 REWRITTEN = {
     "keys behind question marks": ("# top\n? a\n: b\nc: d # e\n", Put(("x",), "y"), "# top\na: b\nc: d # e\nx: y\n"),
     "a pair without braces in a list": ("a: [b: 1, c] # d\n", Put(("a", 0, "x"), 2), "a: [{b: 1, x: 2}, c] # d\n"),
-    "with the line ends of another system": (
+    "the only key of a file": ("# top\na: b\n", Remove(("a",)), "# top\n{}\n"),
+    "with the line ends of another system, behind question marks": (
         "? a\r\n: b\r\nx:\r\n    - \"y\" # z\r\n\r\nq: 19:30\r\n", Put(("w",), "yes"),
         "a: b\r\nx:\r\n    - \"y\" # z\r\n\r\nq: 19:30\r\nw: yes\r\n",
     ),
@@ -223,6 +227,11 @@ def test_what_cannot_be_changed_is_refused_with_a_reason(text: str, change: Chan
 
     assert isinstance(found, CannotEdit)
     assert says in found.reason
+
+
+def test_anchors_of_one_name_are_no_trouble(recwarn: pytest.WarningsRecorder) -> None:
+    assert edit("? &x a\n: &x b\n", [Put(("c",), "d")]) == "&x a: &x b\nc: d\n"
+    assert not recwarn
 
 
 def test_changes_are_made_all_or_none() -> None:

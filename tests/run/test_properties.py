@@ -124,9 +124,7 @@ def test_moving_things_along_never_makes_a_course_later(lantern_sheet: RunSheet,
     wished = dict(forecaster.planned)
     for course, minutes in evening.state.pushed.items():
         wished[forecaster.serve_of[course]] += minutes * 60
-    first, _ = forecaster._forward(evening.state, now, wished, frozenset())
-    free = forecaster._first_free(evening.state, now, wished, first)
-    start, _ = forecaster._forward(evening.state, now, wished, free)
+    start = forecaster.rule.play(forecaster._going(evening.state, now, wished)).times.start
 
     forecast = forecaster.forecast(evening.state, clock.now())
 

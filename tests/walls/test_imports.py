@@ -18,6 +18,7 @@ LAYERS: list[set[str]] = [
     {"board.checks", "board.timetable"},
     {"board.timetable.cpsat"},
     {"board.run"},
+    {"board.odds"},
     {"board.view"},
     {"board.log"},
     {"board.lessons"},
@@ -25,6 +26,7 @@ LAYERS: list[set[str]] = [
     {"board.playthrough"},
     {"board.paper", "board.screens", "board.cache"},
     {"board.desk"},
+    {"board.mending"},
     {"board.screens.picture"},
     {"board.sessions"},
     {"board.cli"},
@@ -32,7 +34,7 @@ LAYERS: list[set[str]] = [
 ]
 RANK = {room: rank for rank, group in enumerate(LAYERS) for room in group}
 
-PURE = ("plan", "kitchen", "checks", "timetable", "run", "lessons", "view")
+PURE = ("plan", "kitchen", "checks", "timetable", "run", "odds", "lessons", "view")
 
 
 def room_of(module: str) -> str | None:
@@ -107,6 +109,11 @@ def test_solver_and_screens_stay_in_their_rooms() -> None:
         assert "textual" not in roots or name.startswith("board.screens"), name
 
 
+def test_arrays_stay_with_the_odds() -> None:
+    for name, file in modules():
+        assert "numpy" not in {i.split(".")[0] for i in imports(file)} or name.startswith("board.odds"), name
+
+
 def test_package_files_stay_empty() -> None:
     for file in BOARD.rglob("__init__.py"):
         if file.parent != BOARD:
@@ -128,6 +135,8 @@ HEAVY = {"ortools", "pydantic", "ruamel", "textual", "dateutil", "numpy"}
     [
         ("import board.cli", set()),
         ("import board.run.fold, board.run.forecast, board.run.calls, board.run.decide", set()),
+        ("import board.odds.many, board.paper.odds", {"numpy"}),
+        ("import board.run.rule, board.odds.result", set()),
         ("import board.evening, board.log.write, board.view.board", set()),
         ("import board.desk, board.cache", set()),
         ("import board.sessions", set()),

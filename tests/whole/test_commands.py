@@ -22,11 +22,11 @@ def test_bare_it_says_what_it_can_do_and_offers_the_bundled_plan(run: Run) -> No
     code, out, _ = run()
 
     assert code == ExitCode.DONE
-    for command in ("check", "sheet", "live", "rehearse", "review", "schema", "lantern-supper.yaml"):
+    for command in ("check", "sheet", "odds", "live", "rehearse", "review", "schema", "lantern-supper.yaml"):
         assert command in out
 
 
-@pytest.mark.parametrize("command", ["check", "sheet", "live", "rehearse", "review", "schema"])
+@pytest.mark.parametrize("command", ["check", "sheet", "odds", "live", "rehearse", "review", "schema"])
 def test_every_command_has_help_with_an_example(run: Run, command: str) -> None:
     code, out, _ = run(command, "--help")
 
@@ -85,7 +85,7 @@ def test_what_the_kitchen_cannot_do_stops_with_its_line(run: Run, tmp_path: Path
     assert "asks for 5 rings, and there are 4" in out
 
 
-@pytest.mark.parametrize("command", ["check", "sheet", "live", "rehearse", "review"])
+@pytest.mark.parametrize("command", ["check", "sheet", "odds", "live", "rehearse", "review"])
 def test_files_that_are_not_there_or_not_text(run: Run, tmp_path: Path, command: str) -> None:
     binary = tmp_path / "photo.yaml"
     binary.write_bytes(b"\x89PNG\r\n\x1a\n\x00\xff\xfe" * 50)

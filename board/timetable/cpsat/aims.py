@@ -39,6 +39,7 @@ class Aims:
             "day": ease.attended_after(self.question.day_begins),
             "busiest": ease.busiest_half_hour(),
             "give": ease.missing_give(),
+            "spared": ease.minutes_of(self.question.spared),
         }
 
     def _above(self, amount: LinearExprT, name: str) -> IntVar:

@@ -18,6 +18,18 @@ class Ease:
         self.model = variables.model
         self.question = variables.question
 
+    def minutes_of(self, hand: int | None) -> LinearExprT:
+        """Attended minutes of one pair of hands."""
+        terms: list[LinearExprT] = []
+        for variables in self.v.jobs:
+            who = variables.who.get(hand) if hand is not None else None
+            if who is None:
+                continue
+            for way, chosen in zip(variables.job.ways, variables.ways, strict=True):
+                if way.parts:
+                    terms.append(self.v.both(who, chosen) * sum(part.length for part in way.parts))
+        return LinearExpr.sum(terms)
+
     def attended_after(self, moment: int) -> LinearExprT:
         """Minutes of work, whoever does it, that end after a moment and could lie before it."""
         terms: list[LinearExprT] = []

@@ -13,14 +13,13 @@ from dataclasses import dataclass, replace
 from ortools.sat.python import cp_model
 from ortools.sat.python.cp_model import CpSolver, CpSolverSolutionCallback, LinearExprT
 
-from board.timetable.answer import AIMS, AimResult, Answer
+from board.timetable.answer import AIMS, COSTLY, AimResult, Answer
 from board.timetable.cpsat.aims import Aims
 from board.timetable.cpsat.limits import Limits
 from board.timetable.cpsat.variables import Variables
 from board.timetable.question import Question
 
 SEED = 1
-COSTLY = ("hours", "courses", "keeps")  # what a sound plan brings to nought
 STEADY = 8.0  # the solver's own steady units of work for one costly aim; the same on every machine
 STEADY_FOR_THE_REST = 1.0  # and for one of the others, which a sound plan proves with a tenth of it
 TOUCH = 0.06  # and for each finishing touch

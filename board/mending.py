@@ -1,0 +1,89 @@
+"""From a plan that clashes to one that does not: ways out worked out, and the chosen one written into the plan file."""
+
+import difflib
+import sys
+from dataclasses import dataclass
+from pathlib import Path
+
+from board import words
+from board.desk import Trouble, cache, read_plan_file, read_text, refuse_stopped, write_plan
+from board.plain import one_line
+from board.timetable.run_sheet import RunSheet
+from board.timetable.ways_out import WayOut
+
+TRIED_SECONDS = 6.0  # for one proposal
+
+
+@dataclass(frozen=True)
+class Mending:
+    """A plan's text, its run sheet, and the ways out of what that gives up."""
+
+    text: str
+    sheet: RunSheet
+    ways: list[WayOut]
+
+
+def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
+    """The plan worked out anew and, where it gives something up, up to `number` ways out. Raises Trouble."""
+    from board.checks.every import stops
+    from board.timetable.answer import Answer
+    from board.timetable.cpsat.feasible import can, can_be_whole
+    from board.timetable.cpsat.solve import LIMIT_SECONDS, NoAnswer, solve
+    from board.timetable.explain import clashes_of
+    from board.timetable.proposals import Case
+    from board.timetable.question import Question, ask
+    from board.timetable.ways_out import Means, ways_out
+    from board.timetable.write_up import write_up
+
+    text, file = read_text(path), read_plan_file(path)
+    refuse_stopped(file)
+    question = ask(file.plan, file.filled)
+    try:
+        answer = solve(question, limit or LIMIT_SECONDS)
+    except NoAnswer:
+        raise Trouble(words.NO_ANSWER) from None
+    clashes = clashes_of(question, answer, can)
+    sheet = write_up(file, question, answer, clashes)
+    if sheet.proved:
+        cache().put(sheet)
+    if not sheet.given_up:
+        return Mending(text, sheet, [])
+
+    def solved(asked: Question, aims: tuple[str, ...]) -> Answer:
+        return solve(asked, TRIED_SECONDS, aims)
+
+    case = Case(file, question, answer, clashes)
+    with _Telling() as tell:
+        means = Means(solved, can_be_whole, lambda changed: not stops(changed), tell)
+        ways = ways_out(text, case, sheet, number, means)
+    return Mending(text, sheet, ways)
+
+
+def take(path: Path, mending: Mending, number: int) -> list[str]:
+    """Writes the way out of that number into the plan; the lines that changed, as a host would mark them.
+    Raises Trouble."""
+    if not 1 <= number <= len(mending.ways):
+        raise Trouble(words.no_such_way(number, len(mending.ways)))
+    way = mending.ways[number - 1]
+    write_plan(path, mending.text, way.text)
+    if way.sheet.proved:
+        cache().put(way.sheet)
+    lines = difflib.unified_diff(mending.text.splitlines(), way.text.splitlines(), lineterm="", n=0)
+    return [line for line in lines if line[:1] in "+-" and line[:3] not in ("+++", "---")]
+
+
+class _Telling:
+    """Says on a terminal what is being tried, and wipes it away at the end."""
+
+    def __enter__(self) -> "_Telling":
+        self.watched = sys.stderr.isatty()
+        return self
+
+    def __call__(self, what: str) -> None:
+        if self.watched:
+            sys.stderr.write(f"\r\x1b[K{words.trying(one_line(what))[:78]}")
+            sys.stderr.flush()
+
+    def __exit__(self, *_: object) -> None:
+        if self.watched:
+            sys.stderr.write("\r\x1b[K")

@@ -1,0 +1,84 @@
+"""What many evenings come to. Frozen, plain numbers; shares are of all evenings, from 0 to 1."""
+
+import math
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Literal
+
+WITHIN_MINUTES = 5  # a course that goes out no later than this after its wanted time counts as on time
+BY_SHARES = (0.5, 0.8, 0.95)
+
+CauseKind = Literal["work", "sitting", "timetable"]
+
+
+@dataclass(frozen=True, slots=True)
+class Cause:
+    """What made a course late: a slot that ran over, guests who sat long over a course (`name`), or the timetable,
+    which planned the course late. `id`: the slot's, for a sitting its serving's, else empty."""
+
+    kind: CauseKind
+    id: str
+    name: str
+
+
+TIMETABLE = Cause("timetable", "", "")
+
+
+@dataclass(frozen=True, slots=True)
+class CourseOdds:
+    """One course. `within`: the share in which it is out no later than 5 min after `wanted`; `by`: by when it is out
+    in these shares, rounded up to the minute; `spread`: evenings by whole minutes after wanted, rounded up."""
+
+    name: str
+    wanted: datetime
+    planned: datetime
+    within: float
+    by: Mapping[float, datetime]
+    mean_late: float  # minutes; an early course counts as 0
+    spread: Mapping[int, int]
+
+
+@dataclass(frozen=True, slots=True)
+class Blame:
+    """In this share of the evenings a course was late, and this cause had overrun most of what led to it."""
+
+    course: str
+    cause: Cause
+    share: float
+
+
+@dataclass(frozen=True, slots=True)
+class Help:
+    """What one more minute between a cause and what waits for it brings: by course, how much the share within 5 min
+    grows, and minutes of mean lateness saved."""
+
+    cause: Cause
+    gain: Mapping[str, float]
+    saved: Mapping[str, float]
+
+
+@dataclass(frozen=True)
+class Odds:
+    """All that is known of so many evenings. `pieces`: how many pieces of work take time, `spreads`: how many of them
+    may last longer or shorter; `sittings`: courses whose eating may. Blame and help stand greatest first."""
+
+    plan: str
+    zone: str
+    evenings: int
+    seed: int
+    pieces: int
+    spreads: int
+    sittings: int
+    courses: tuple[CourseOdds, ...]
+    blame: tuple[Blame, ...]
+    help: tuple[Help, ...]
+
+    @property
+    def never_varies(self) -> bool:
+        return not self.spreads and not self.sittings
+
+    @property
+    def error(self) -> float:
+        """Half the width of a 95 % interval for a share of one half, the widest: 1.96 · √(¼/evenings)."""
+        return 1.96 * math.sqrt(0.25 / self.evenings)
