@@ -35,7 +35,7 @@ def what_is_used_is_there(file: PlanFile) -> list[Snag]:
 
 def _amounts(file: PlanFile, station: Station) -> Iterator[tuple[str, str, float, float]]:
     kitchen = file.plan.kitchen
-    if station.place == "stovetop":
+    if station.place == "stovetop" or station.rings:
         yield "C01", "rings", station.rings or 1, kitchen.rings
     for tool, count in station.tools.items():
         yield "C02", tool, count, kitchen.tools.get(tool, 0)
@@ -51,18 +51,32 @@ def _amounts(file: PlanFile, station: Station) -> Iterator[tuple[str, str, float
 
 
 def ovens_reach_their_settings(file: PlanFile) -> list[Snag]:
-    """C06: an oven asked for a heat it does not have."""
+    """C06: an oven asked for a heat it does not have. C07: heat and shelves are there, but in no one oven."""
     found = []
     ovens = file.plan.kitchen.ovens
     for task in file.filled.tasks.values():
         for station, loc in stations(task):
             if station.place != "oven" or station.heat is None or not ovens:
                 continue
-            possible = [ovens[station.oven]] if station.oven else list(ovens.values())
-            heat = station.heat
-            if all(not oven.low <= heat.want <= oven.high for oven in possible):
-                reach = " or ".join(f"{oven.low:g} to {oven.high:g} °C" for oven in possible)
-                message = f"{task.node.name} wants {heat.want:g} °C, and the oven goes from {reach}"
+            possible = {station.oven: ovens[station.oven]} if station.oven else ovens
+            hot = [oven for oven in possible.values() if oven.low <= station.heat.want <= oven.high]
+            shelves = station.shelves or 1
+            place = file.places.of(loc)
+            if not hot:
+                reach = " and ".join(
+                    f"the {name} goes from {_degrees(o.low)} to {_degrees(o.high)}" for name, o in possible.items()
+                )
+                message = f"{task.node.name} wants {_degrees(station.heat.want)}, and {reach}"
                 mend = "Change the setting, or the oven's low and high under kitchen."
-                found.append(Snag("C06", Weight.STOP, message, mend, file.places.of(loc)))
-    return found
+                found.append(Snag("C06", Weight.STOP, message, mend, place))
+            elif all(oven.shelves < shelves for oven in hot) and any(o.shelves >= shelves for o in possible.values()):
+                heat = _degrees(station.heat.want)
+                message = f"{task.node.name} wants {shelves} shelves at {heat}, and no one oven has both"
+                mend = "Ask for fewer shelves, or make two steps of it, one for each oven."
+                found.append(Snag("C07", Weight.STOP, message, mend, place))
+    return list(dict.fromkeys(found))
+
+
+def _degrees(celsius: float) -> str:
+    """`180 °C (356 °F)`: whichever of the two the host's dial shows."""
+    return f"{celsius:.4g} °C ({celsius * 9 / 5 + 32:.0f} °F)"

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 
-from board.checks import capacity, completeness, hours
+from board.checks import capacity, completeness, days, fit, hours, keeping
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight, in_order
 
@@ -13,7 +13,14 @@ CHECKS: tuple[Check, ...] = (
     capacity.ovens_reach_their_settings,
     hours.days_have_hours,
     hours.somebody_is_there_when_guests_arrive,
+    hours.somebody_is_there_to_serve,
     hours.clock_times_are_plain,
+    days.stretches_end_after_they_begin,
+    days.hours_lie_before_the_event_is_over,
+    days.everybody_has_hours,
+    fit.work_fits_the_times_it_is_given,
+    fit.work_fits_somebodys_hours,
+    keeping.results_keep_until_they_are_taken_up,
     completeness.dishes_feed_the_guests,
     completeness.fridge_room_is_given,
     completeness.names_are_not_the_programs_own,

@@ -1,9 +1,9 @@
 """Whether the days and hours of a plan fit one another."""
 
-from datetime import date
+from datetime import date, datetime
 from zoneinfo import ZoneInfo
 
-from board.plan.hours import day_of, hours_of
+from board.plan.hours import Stretch, day_of, hours_of
 from board.plan.load import PlanFile
 from board.plan.places import Loc
 from board.plan.snag import Snag, Weight
@@ -12,7 +12,7 @@ from board.plan.when import is_odd
 
 def _working_days(file: PlanFile) -> set[date]:
     plan = file.plan
-    return {day_of(plan, word) for hand in plan.hands.values() for word in hand.hours}
+    return {day_of(plan, word) for hand in plan.hands.values() for word, spans in hand.hours.items() if spans}
 
 
 def days_have_hours(file: PlanFile) -> list[Snag]:
@@ -34,13 +34,34 @@ def days_have_hours(file: PlanFile) -> list[Snag]:
 
 
 def somebody_is_there_when_guests_arrive(file: PlanFile) -> list[Snag]:
-    """H04: the guests come while nobody has hours."""
+    """H04: the guests come while nobody has hours, though somebody has on that day."""
     plan = file.plan
-    if any(start <= file.filled.arrive <= end for name in plan.hands for start, end in hours_of(plan, name)):
+    if plan.date not in _working_days(file) or _covered(
+        [span for name in plan.hands for span in hours_of(plan, name)], file.filled.arrive
+    ):
         return []
     message = f"the guests arrive at {plan.arrive} on {plan.date.isoformat()}, when nobody has hours"
     mend = "Check the date and the hours; half past midnight belongs to the day that begins then."
     return [Snag("H04", Weight.MIND, message, mend, file.places.of(("arrive",)))]
+
+
+def somebody_is_there_to_serve(file: PlanFile) -> list[Snag]:
+    """H11: somebody has hours when the guests arrive, and nobody any more when a course is wanted; the first such."""
+    plan = file.plan
+    spans = [span for name in plan.hands for span in hours_of(plan, name)]
+    if not _covered(spans, file.filled.arrive):
+        return []  # H04 says so
+    for c, course in enumerate(file.filled.courses):
+        if not _covered(spans, course.wanted):
+            clock = course.wanted.astimezone(ZoneInfo(plan.zone)).strftime("%H:%M")
+            message = f"{course.name} is wanted at {clock}, when nobody has hours"
+            place = file.places.of(("courses", c, "at"))
+            return [Snag("H11", Weight.MIND, message, "Give somebody hours until the last course is cleared.", place)]
+    return []
+
+
+def _covered(spans: list[Stretch], moment: datetime) -> bool:
+    return any(start <= moment <= end for start, end in spans)
 
 
 def clock_times_are_plain(file: PlanFile) -> list[Snag]:

@@ -1,10 +1,13 @@
 """When each pair of hands has hours: the plan's words → stretches in UTC."""
 
 from datetime import date, datetime
+from itertools import pairwise
 from zoneinfo import ZoneInfo
 
 from board.plan.model import Plan
 from board.plan.when import Day, parse_day, stretch
+
+Stretch = tuple[datetime, datetime]
 
 
 def day_of(plan: Plan, word: str) -> date:
@@ -12,7 +15,7 @@ def day_of(plan: Plan, word: str) -> date:
     return Day.model_validate(parse_day(word)).on(plan.date)
 
 
-def hours_of(plan: Plan, name: str) -> list[tuple[datetime, datetime]]:
+def hours_of(plan: Plan, name: str) -> list[Stretch]:
     """All stretches of one pair of hands, in order; they may touch or overlap."""
     zone = ZoneInfo(plan.zone)
     return sorted(
@@ -20,3 +23,25 @@ def hours_of(plan: Plan, name: str) -> list[tuple[datetime, datetime]]:
         for word, stretches in plan.hands[name].hours.items()
         for span in stretches
     )
+
+
+def free_of(plan: Plan, name: str) -> list[Stretch]:
+    """One person's hours less what they are away for, in order, each stretch as long as it goes."""
+    zone = ZoneInfo(plan.zone)
+    hours = hours_of(plan, name)
+    gone = [stretch(span.day.on(plan.date), span, zone) for span in plan.hands[name].away.values()]
+    edges = sorted({moment for each in (*hours, *gone) for moment in each})
+    found: list[Stretch] = []
+    for start, end in pairwise(edges):
+        if not _within(hours, start, end) or _within(gone, start, end):
+            continue
+        if found and found[-1][1] == start:
+            found[-1] = (found[-1][0], end)
+        else:
+            found.append((start, end))
+    return found
+
+
+def _within(stretches: list[Stretch], start: datetime, end: datetime) -> bool:
+    """Whether any of them holds all of a piece that none of their ends cuts."""
+    return any(a <= start and end <= b for a, b in stretches)

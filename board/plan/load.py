@@ -260,6 +260,8 @@ def _words(kind: str, error: Any, what: str) -> tuple[str, str]:
             f"{what} is longer than {context['max_length']} characters",
             "Shorten it.",
         )
+    if kind == "too_short" and isinstance(given, dict):
+        return f"{what} needs at least one entry", f"Add one: `{_PASTE.get(what.strip('`'), 'name: …')}`."
     if kind == "too_short":
         return f"{what} needs at least one entry", "Add one, starting with `- `."
     return f"{what} cannot be read as it stands", "Delete the line, or retype it."

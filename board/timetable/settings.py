@@ -70,6 +70,12 @@ def _wanted_first(segment: Setting) -> int:
     return min(segment.spells, key=lambda s: s.start).use.want
 
 
+def _within_all(segment: Setting, want: int) -> int:
+    """The heat nearest to what is wanted that suits everything inside."""
+    low, high = max(s.use.low for s in segment.spells), min(s.use.high for s in segment.spells)
+    return max(low, min(high, want))
+
+
 def _segments(spells: list[InOven]) -> list[Setting]:
     """Stretches between two moments at which something enters or leaves; empty ones left out, no setting yet."""
     moments = sorted({m for spell in spells for m in (spell.start, spell.end)})
@@ -84,7 +90,7 @@ def _segments(spells: list[InOven]) -> list[Setting]:
 def _as_long_as_one_setting_does(segments: list[Setting]) -> list[Setting]:
     """The first segments that the heat wanted first suits, while the oven stays on between them. At least one."""
     group: list[Setting] = []
-    want = _wanted_first(segments[0])
+    want = _within_all(segments[0], _wanted_first(segments[0]))
     for segment in segments:
         suits = all(s.use.low <= want <= s.use.high for s in segment.spells)
         if group and (not suits or segment.off or group[0].off or segment.start - group[-1].end >= COLD_AFTER_MINUTES):

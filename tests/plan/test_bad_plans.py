@@ -79,6 +79,7 @@ SHAPES = {
     "a diet nobody knows": ("[8 guests]", '["Ines, vegitarian"]', "5:10", "P07", "Did you mean 'vegetarian'?"),
     "a diet as a guest of its own": ("[8 guests]", "[Ines, vegan]", "5:16", "P07", "keep a guest together"),
     "an allergy as a guest of its own": ("[8 guests]", "[Ines, no nuts]", "5:16", "P07", "keep a guest together"),
+    "no hands at all": ("host:\n    hours:\n      on the day: 9:00 - 23:30", "{}", "7:3", "P07", "Add one: `hands: {"),
     "no guests at all": ("[8 guests]", "[]", "5:9", "P07", "at least one entry"),
     "an ingredient without an amount": ("1 kg leeks", "leeks", "18:23", "P07", "has no amount"),
     "an ingredient without a food": ("1 kg leeks (veg)", "1 kg", "18:23", "P07", "does not say of what"),
@@ -124,6 +125,18 @@ REFERENCES = {
         "10 min", f"10 min{MORE}after: simmer the leeks", "20:13", "P12",
         "'cut the leeks' → 'simmer the leeks' → 'cut the leeks'",
     ),
+    "a ring of three steps across dishes": (
+        "30 min", f"30 min{MORE}after: simmer the leeks{MORE}before: cut the leeks", "20:13", "P12",
+        "'cut the leeks' → 'simmer the leeks' → 'cook the lentils' → 'cut the leeks'",
+    ),
+    "a ring through `before`": (
+        "20 min", f"20 min{MORE}before: cut the leeks", "20:13", "P12",
+        "'cut the leeks' → 'simmer the leeks' → 'cut the leeks'",
+    ),
+    "a ring through the serving": (
+        "10 min", f"10 min{MORE}after: serve Broth", "20:13", "P12", "'serve Broth' → 'cut the leeks' →",
+    ),
+    "a step before itself": ("10 min", f"10 min{MORE}before: cut the leeks", "22:21", "P10", "waits for itself"),
     "a tool the kitchen lacks": ("big pot\n", "big pott\n", "23:17", "P08", "Did you mean 'big pot'?"),
     "an oven the kitchen lacks": ("stovetop, 1 ring, big pot", "small ovn at 180 C", "23:17", "P08", "an oven of"),
     "a mistyped lane": ("stovetop, 1", "stovetp, 1", "23:17", "P08", "Did you mean 'stovetop'?"),

@@ -47,9 +47,13 @@ def solve(
     limit_seconds: float = LIMIT_SECONDS,
     aims: tuple[str, ...] = AIMS,
     watch: Watch | None = None,
+    steady: float = STEADY,
 ) -> Answer:
-    """The best answer found, aim by aim. A KeyboardInterrupt ends the search with the best so far. Raises NoAnswer."""
-    return _Search(question, limit_seconds, aims, watch).run()
+    """The best answer found, aim by aim. A KeyboardInterrupt ends the search with the best so far. Raises NoAnswer.
+
+    `steady` bounds each costly aim in the solver's own units, the same on every machine; `limit_seconds` all of it.
+    """
+    return _Search(question, limit_seconds, aims, watch, steady).run()
 
 
 class _Watcher(CpSolverSolutionCallback):
@@ -65,12 +69,15 @@ class _Watcher(CpSolverSolutionCallback):
 
 
 class _Search:
-    def __init__(self, question: Question, limit_seconds: float, aims: tuple[str, ...], watch: Watch | None) -> None:
+    def __init__(
+        self, question: Question, limit_seconds: float, aims: tuple[str, ...], watch: Watch | None, steady: float
+    ) -> None:
         self.question = question
         self.began = time.perf_counter()
         self.limit = limit_seconds
         self.wanted = aims
         self.watch = watch
+        self.steady = steady
         self.stopped = False
         self.results: list[AimResult] = []
         self.best: Answer | None = None
@@ -104,7 +111,7 @@ class _Search:
                 self.model.add(self.sums[aim] == 0)
         if first:
             self.model.minimize(self.sums[first[0]])
-        status, solver = self._solve(STEADY, first[0] if first else COSTLY[0])
+        status, solver = self._solve(self.steady, first[0] if first else COSTLY[0])
         if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
             return False
         self.results = [AimResult(aim, 0, 0) for aim in COSTLY if aim in self.wanted]
@@ -117,7 +124,7 @@ class _Search:
         """Brings one aim as low as it goes, and fixes it there."""
         if self._may_go_on() or self.best is None:
             self.model.minimize(self.sums[aim])
-            status, solver = self._solve(STEADY if aim in COSTLY else STEADY_FOR_THE_REST, aim)
+            status, solver = self._solve(self.steady if aim in COSTLY else STEADY_FOR_THE_REST, aim)
             if status in (cp_model.OPTIMAL, cp_model.FEASIBLE):
                 self._settle(aim, solver)
                 self._keep(solver)

@@ -1,0 +1,112 @@
+"""Whether what must lie between a result and what takes it up is longer than it keeps or may wait: mind.
+
+Reckoned on likely lengths and the least gaps, so no timetable can do better. Minutes.
+"""
+
+from graphlib import TopologicalSorter
+
+from board.plan.durations import short
+from board.plan.links import Link, labels
+from board.plan.load import PlanFile
+from board.plan.places import Loc
+from board.plan.snag import Snag, Weight
+
+
+def results_keep_until_they_are_taken_up(file: PlanFile) -> list[Snag]:
+    """K01: longer between than it keeps. K02: longer between than `at most` or `at once` allows."""
+    ways_between = _Between(file)
+    found = []
+    for link in file.filled.links:
+        minutes, through = ways_between.longest(link)
+        keeps = _keeps(file, link.first)
+        if keeps is not None and minutes > keeps:
+            found.append(_keeps_too_short(file, link, keeps, minutes, through))
+        if link.most is not None and minutes > link.most:
+            found.append(_follows_too_late(file, link, minutes, through))
+    return list(dict.fromkeys(found))
+
+
+def _keeps(file: PlanFile, id_: str) -> int | None:
+    """How long the result keeps, done the way that keeps longest; None: as long as it likes."""
+    keeps = [way.keeps.minutes if way.keeps else None for way in file.filled.tasks[id_].ways]
+    return None if None in keeps else max(minutes for minutes in keeps if minutes is not None)
+
+
+class _Between:
+    """The longest chain of work from the end of one thing to the start of another."""
+
+    def __init__(self, file: PlanFile) -> None:
+        tasks, links = file.filled.tasks, [link for link in file.filled.links if link.firm]
+        self.takes = {id_: min(way.takes.likely for way in task.ways) for id_, task in tasks.items()}
+        self.before: dict[str, list[Link]] = {id_: [] for id_ in tasks}
+        for link in links:
+            self.before[link.second].append(link)
+        followed = {id_: {link.first for link in before} for id_, before in self.before.items()}
+        self.order = list(TopologicalSorter(followed).static_order())
+        self.known: dict[str, dict[str, tuple[int, tuple[str, ...]]]] = {}
+
+    def longest(self, link: Link) -> tuple[int, tuple[str, ...]]:
+        """The least minutes between the two of a link, and the ids of what lies between."""
+        if link.first not in self.known:
+            self.known[link.first] = self._from(link.first)
+        return self.known[link.first].get(link.second, (link.least, ()))
+
+    def _from(self, first: str) -> dict[str, tuple[int, tuple[str, ...]]]:
+        """For each thing that follows: minutes from the end of the first to its start, and what lies between."""
+        found: dict[str, tuple[int, tuple[str, ...]]] = {}
+        for id_ in self.order[self.order.index(first) + 1 :]:
+            reached: list[tuple[int, tuple[str, ...]]] = []
+            for link in self.before[id_]:
+                if link.first == first:
+                    reached.append((link.least, ()))
+                elif link.first in found:
+                    minutes, through = found[link.first]
+                    reached.append((minutes + self.takes[link.first] + link.least, (*through, link.first)))
+            if reached:
+                found[id_] = max(reached, key=lambda way: way[0])
+        return found
+
+
+def _keeps_too_short(file: PlanFile, link: Link, keeps: int, minutes: int, through: tuple[str, ...]) -> Snag:
+    names = labels(task.node for task in file.filled.tasks.values())
+    message = (
+        f"{names[link.first]} keeps {short(keeps)}, and {names[link.second]} takes it up "
+        f"{short(minutes)} later at the soonest{_because(names, through)}"
+    )
+    mend = "Let it keep longer or elsewhere, or make it later, with `after:` on what lies between."
+    return Snag("K01", Weight.MIND, message, mend, file.places.of((*_loc(file, link.first), "keeps")))
+
+
+def _follows_too_late(file: PlanFile, link: Link, minutes: int, through: tuple[str, ...]) -> Snag:
+    names = labels(task.node for task in file.filled.tasks.values())
+    wanted = "at once" if link.most == link.least else f"within {short(link.most or 0)}"
+    message = (
+        f"{names[link.second]} should follow {names[link.first]} {wanted}, and can do so "
+        f"{short(minutes)} later at the soonest{_because(names, through)}"
+    )
+    mend = "Allow more time between, or change what lies between."
+    place = file.places.of(_asked_at(file, link))
+    return Snag("K02", Weight.MIND, message, mend, place)
+
+
+def _because(names: dict[str, str], through: tuple[str, ...]) -> str:
+    return f", after {', then '.join(names[id_] for id_ in through)}" if through else ""
+
+
+def _loc(file: PlanFile, id_: str) -> Loc:
+    return file.filled.tasks[id_].node.loc
+
+
+def _asked_at(file: PlanFile, link: Link) -> Loc:
+    """Where the link was asked for: under `after` of the second or `before` of the first; else the second itself."""
+    for id_, other, key in ((link.second, link.first, "after"), (link.first, link.second, "before")):
+        work, named = file.filled.tasks[id_].work, file.filled.tasks[other].node
+        refs = (work.after if key == "after" else work.before) if work else None
+        for number, ref in enumerate(refs or []):
+            if _same(ref.step, named.name) or _same(ref.step, f"{named.name} in {named.dish}"):
+                return (*_loc(file, id_), key, number)
+    return _loc(file, link.second)
+
+
+def _same(one: str, other: str) -> bool:
+    return one.casefold().split() == other.casefold().split()

@@ -1,0 +1,173 @@
+"""The timetable's figures, measured: `python tests/bench/timetable_figures.py`. Run on demand; nothing here is a test.
+
+Each stands beside its goal. Ends with 1 if a sheet is wrong or missing; a slow machine alone changes nothing.
+"""
+
+import os
+import resource
+import statistics
+import subprocess
+import sys
+import tempfile
+import time
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass, field
+from pathlib import Path
+
+HERE = Path(__file__).parents[2]
+sys.path.insert(0, str(HERE))
+
+from ortools.sat.python.cp_model import CpSolver
+
+from board.plan.load import PlanFile, read_plan
+from board.timetable.answer import AIMS, Answer
+from board.timetable.cpsat.solve import COSTLY, NoAnswer, Progress, solve
+from board.timetable.question import Question, ask
+from board.timetable.run_sheet import RunSheet
+from board.timetable.validate import validate
+from board.timetable.write_up import make_sheet
+from tests.timetable.random_plans import plan_text
+
+RANDOM_PLANS = 100
+DISHES = range(4, 17)
+RANDOM_SECONDS = 5.0
+SMALL_GAP = 0.05
+
+
+@dataclass
+class Bench:
+    """Prints figures, and remembers what is wrong."""
+
+    wrong: list[str] = field(default_factory=list)
+
+    def show(self, what: str, value: float, unit: str, goal: float) -> None:
+        verdict = "" if value <= goal else "  MISSED"
+        print(f"{what:<58}{value:>9.2f} {unit:<3} (goal ≤ {goal:g}){verdict}", flush=True)
+
+    def must(self, holds: bool, what: str) -> None:
+        if not holds:
+            self.wrong.append(what)
+            print(f"WRONG: {what}", flush=True)
+
+
+def read(name: str, text: str) -> PlanFile:
+    found = read_plan(text, name)
+    if not isinstance(found, PlanFile):
+        raise SystemExit("\n".join(snag.render() for snag in found))
+    return found
+
+
+def bundled(name: str) -> PlanFile:
+    return read(name, (HERE / "plans" / name).read_text(encoding="utf-8"))
+
+
+@contextmanager
+def solver_seconds() -> Iterator[list[float]]:
+    """How long each call of the solver alone took, meanwhile."""
+    spent: list[float] = []
+    whole = CpSolver.solve
+
+    def timed(self: CpSolver, *rest: object) -> object:
+        began = time.perf_counter()
+        try:
+            return whole(self, *rest)  # type: ignore[arg-type]
+        finally:
+            spent.append(time.perf_counter() - began)
+
+    CpSolver.solve = timed  # type: ignore[assignment, method-assign]
+    try:
+        yield spent
+    finally:
+        CpSolver.solve = whole  # type: ignore[method-assign]
+
+
+def timed_sheet(plan: PlanFile, solver: Callable[[Question], Answer]) -> tuple[RunSheet, float]:
+    began = time.perf_counter()
+    sheet = make_sheet(plan, solver)
+    return sheet, time.perf_counter() - began
+
+
+def supper(bench: Bench) -> None:
+    """The bundled supper: proved, and how much of the time is the solver's own."""
+    plan, whole, alone = bundled("lantern-supper.yaml"), [], []
+    for _ in range(5):
+        with solver_seconds() as spent:
+            sheet, seconds = timed_sheet(plan, solve)
+        whole.append(seconds)
+        alone.append(sum(spent))
+        bench.must(sheet.proved, "the bundled supper is not proved")
+        bench.must(not (found := validate(plan, sheet)), f"the bundled supper: {found[:3]}")
+    bench.show("bundled supper, proved", statistics.median(whole), "s", 2)
+    shares = [a / b for a, b in zip(whole, alone, strict=True)]
+    bench.show("  all of its sheet, as a multiple of the solver alone", statistics.median(shares), "×", 1.5)
+
+
+def long_table(bench: Bench) -> None:
+    """The largest bundled plan: when the costly aims stand at their final values, and when all is proved or nearly."""
+    plan = bundled("long-table.yaml")
+    question = ask(plan.plan, plan.filled)
+    began = time.perf_counter()
+    seen: list[tuple[float, Progress]] = []
+    answer = solve(question, watch=lambda progress: seen.append((time.perf_counter() - began, progress)))
+    seconds = time.perf_counter() - began
+    final = {result.aim: result.value for result in answer.aims}
+    # Where they can all be nought, they are from the first answer told of the next aim on; else the last of them says.
+    sign = COSTLY[-1] if any(final[aim] for aim in COSTLY) else AIMS[len(COSTLY)]
+    enough = final[COSTLY[-1]] if sign == COSTLY[-1] else sys.maxsize
+    good = min(at for at, progress in seen if progress.aim == sign and progress.value <= enough)
+    bench.show("long table, to a first answer with the costly aims final", good, "s", 3)
+    print(f"  costly aims {[final[aim] for aim in COSTLY]}, proved {answer.proved}, gap {answer.gap:.1%}")
+    bench.show("  to proved, or a gap of 5 %", seconds if answer.gap <= SMALL_GAP else float("inf"), "s", 20)
+    sheet = make_sheet(plan, lambda _: answer)
+    bench.must(not (found := validate(plan, sheet)), f"the long table: {found[:3]}")
+
+
+def random_plans(bench: Bench) -> None:
+    """A hundred plans drawn at random: a sheet each, and nothing wrong with it."""
+    taken, proved = [], 0
+    for seed in range(RANDOM_PLANS):
+        dishes = DISHES[seed % len(DISHES)]
+        name = f"random plan {seed} of {dishes} dishes"
+        plan = read(name, plan_text(seed, dishes))
+        try:
+            sheet, seconds = timed_sheet(plan, lambda question: solve(question, limit_seconds=RANDOM_SECONDS))
+        except NoAnswer:
+            bench.must(False, f"{name} has no answer in {RANDOM_SECONDS:g} s")
+            continue
+        except Exception as fault:  # a fault of ours: named, and the rest goes on
+            bench.must(False, f"{name}: {type(fault).__name__}: {fault}")
+            continue
+        taken.append(seconds)
+        proved += sheet.proved
+        bench.must(not (found := validate(plan, sheet)), f"{name}: {len(found)} complaints, {found[:3]}")
+    print(f"random plans, {DISHES[0]} to {DISHES[-1]} dishes: {len(taken)} sheets, {proved} proved", flush=True)
+    bench.show("  median", statistics.median(taken), "s", RANDOM_SECONDS)
+    bench.show("  slowest", max(taken), "s", RANDOM_SECONDS + 1)
+
+
+def memory(bench: Bench) -> None:
+    """The most a process ever held that does nothing but work out the long table's sheet."""
+    command = [sys.executable, "-m", "board", "sheet", str(HERE / "plans" / "long-table.yaml"), "--fresh"]
+    with tempfile.TemporaryDirectory() as kept:
+        env = {**os.environ, "XDG_CACHE_HOME": kept}
+        subprocess.run(command, cwd=HERE, env=env, check=True, stdout=subprocess.DEVNULL)
+    bench.show("peak memory of a sheet of the long table", _peak_megabytes(), "MB", 400)
+
+
+def _peak_megabytes() -> float:
+    """Of the largest child so far. Linux counts in kilobytes, macOS in bytes."""
+    peak = resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss
+    return peak / 1e6 if sys.platform == "darwin" else peak * 1024 / 1e6
+
+
+def main() -> int:
+    bench = Bench()
+    for measure in (supper, long_table, memory, random_plans):
+        measure(bench)
+    print(f"{len(bench.wrong)} wrong" if bench.wrong else "nothing wrong")
+    return 1 if bench.wrong else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,152 @@
+"""Tiny plans, every timetable of theirs looked at: none is better, aim by aim, than what the program proves best.
+
+What the program answers is weighed anew by `tiny_evenings.py` and must come to what it says; then every other
+timetable is tried, and a branch is left only when it can be no better than that answer.
+
+Looking only at multiples of five minutes loses nothing. Once it is settled who does what, what goes first wherever two
+things exclude one another, and which limits are overstepped, what is left are bounds on starts and on differences
+between two starts, all multiples of five, and aims that are sums of such differences; every corner of that region is
+a multiple of five, and what is best, aim after aim, is found at a corner. Nor is anything lost by looking only so
+far: a stretch in which nobody works and nothing cooks, before anybody's hours or after them, can be shortened, and no
+aim is the worse for it; so no work lies farther out than the lengths, gaps and oven changes together.
+"""
+
+import math
+from collections.abc import Callable
+from datetime import UTC, datetime
+
+import pytest
+
+from board.plan.load import PlanFile
+from board.timetable.answer import Answer
+from board.timetable.cpsat.solve import solve
+from board.timetable.question import Question, ask
+from tests.outside.tiny_evenings import AIMS, Evening, Placed, Timetable, fits, weigh
+from tests.outside.tiny_plans import as_plan, draw
+
+MIDNIGHT = datetime(2026, 6, 6, tzinfo=UTC)
+
+# Seeds whose plans have up to two million timetables, and up to fifty million. In the last of each something has to
+# give up its place.
+FEW = (
+    1, 6, 7, 8, 9, 11, 15, 18, 20, 25, 32, 33, 34, 36, 38, 39, 40, 41, 42, 44, 45, 49, 50, 57, 60, 61, 69, 74,
+    79, 82, 83, 85, 86, 87, 89, 93, 95, 97, 98, 99, 100, 102, 104, 105, 109, 111, 114, 115, 118, 119, 122, 123,
+    125, 127, 363, 472, 493,
+)  # fmt: skip
+MANY = (
+    2, 4, 13, 16, 24, 26, 27, 51, 56, 58, 59, 64, 68, 70, 71, 76, 77, 88, 91, 96, 107, 108, 113, 126, 128, 129,
+    237, 377,
+)  # fmt: skip
+
+
+class Search:
+    """Every timetable, the serving placed first and the first step last; stops at one that is better than `best`."""
+
+    def __init__(self, evening: Evening, best: tuple[int, ...]) -> None:
+        self.evening = evening
+        self.best = best
+        choices = [evening.choices(n) for n in range(len(evening.steps))]
+        alone = [[weigh(evening, {n: choice}) for choice in each] for n, each in enumerate(choices)]
+        # What each step costs at the least, wherever it lies; and all the steps that are placed after it.
+        least = [tuple(min(column) for column in zip(*each, strict=True)) for each in alone]
+        self.rest = [_sum(*least[:n]) for n in range(len(least))]
+        self.choices = [
+            [
+                (choice, cost)
+                for choice, cost in zip(choices[n], alone[n], strict=True)
+                if _sum(cost, *least[:n], *least[n + 1 :]) < best
+            ]
+            for n in range(len(choices))
+        ]
+
+    @property
+    def size(self) -> int:
+        """How many timetables there are, whether they can be or not."""
+        return math.prod(len(each) for each in self.choices)
+
+    def better(self) -> tuple[int, ...] | None:
+        """What the first better timetable is worth; None where there is none."""
+        return self._place({}, self.evening.serving)
+
+    def _place(self, found: Timetable, number: int) -> tuple[int, ...] | None:
+        if number < 0:
+            return weigh(self.evening, found)
+        so_far = _sum(weigh(self.evening, found), self.rest[number])
+        for new, alone in self.choices[number]:
+            if _sum(so_far, alone) >= self.best or not fits(self.evening, found, new, number):
+                continue
+            more = {**found, number: new}
+            if _sum(weigh(self.evening, more), self.rest[number]) < self.best:
+                better = self._place(more, number - 1)
+                if better is not None:
+                    return better
+        return None
+
+
+def _sum(*costs: tuple[int, ...]) -> tuple[int, ...]:
+    return tuple(map(sum, zip(*costs, strict=True))) if costs else (0,) * len(AIMS)
+
+
+def as_timetable(evening: Evening, question: Question, answer: Answer) -> Timetable:
+    """The program's answer, by the names the plan gives."""
+    shift = round((question.origin - MIDNIGHT).total_seconds() / 60)
+    place = {id_.rpartition("/")[2]: n for id_, n in question.index.items() if id_ != "clear/all"}
+    place["serve"] = question.index["serve/all"]
+    found = {}
+    for number, step in enumerate(evening.steps):
+        n = place[step.name]
+        who = answer.who[n]
+        hand = question.hands[who].name if who is not None else None
+        found[number] = Placed(step, answer.starts[n] + shift, hand, answer.kept[n])
+    return found
+
+
+def can_be(evening: Evening, found: Timetable) -> bool:
+    """Whether its steps fit, placed one after another from the serving backwards."""
+    placed: Timetable = {}
+    for number in sorted(found, reverse=True):
+        if not fits(evening, placed, found[number], number):
+            return False
+        placed[number] = found[number]
+    return True
+
+
+def proved_best(plan: PlanFile, evening: Evening) -> tuple[int, ...]:
+    """What the program says its answer is worth; checked to be so."""
+    question = ask(plan.plan, plan.filled)
+    answer = solve(question, aims=tuple(AIMS))
+    said = {result.aim: result.value for result in answer.aims}
+    found = as_timetable(evening, question, answer)
+
+    assert answer.proved
+    assert can_be(evening, found)
+    assert weigh(evening, found) == tuple(said[aim] for aim in AIMS)
+    return weigh(evening, found)
+
+
+@pytest.mark.parametrize("seed", [*FEW, *(pytest.param(seed, marks=pytest.mark.slow) for seed in MANY)])
+def test_no_timetable_of_a_tiny_plan_is_better_than_the_one_proved_best(
+    plan_from: Callable[[str], PlanFile], seed: int
+) -> None:
+    evening = Evening(draw(seed))
+    best = proved_best(plan_from(as_plan(evening.tiny)), evening)
+
+    assert Search(evening, best).better() is None, as_plan(evening.tiny)
+
+
+def test_the_search_finds_what_is_better_where_there_is_something(plan_from: Callable[[str], PlanFile]) -> None:
+    """Asked for better than one minute worse than the best, it comes to the best, in the last aim at least."""
+    for seed in FEW[:12]:
+        evening = Evening(draw(seed))
+        best = proved_best(plan_from(as_plan(evening.tiny)), evening)
+
+        assert Search(evening, (*best[:-1], best[-1] + 1)).better() == best
+
+
+def test_the_plans_drawn_put_every_aim_to_the_test(plan_from: Callable[[str], PlanFile]) -> None:
+    """For each aim some plans suffice and some do not: otherwise the comparison would show little."""
+    evenings = [Evening(draw(seed)) for seed in FEW]
+    values = [proved_best(plan_from(as_plan(evening.tiny)), evening) for evening in evenings]
+
+    for column in zip(*values, strict=True):
+        assert min(column) == 0 < max(column)

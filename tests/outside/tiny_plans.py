@@ -1,0 +1,169 @@
+"""Plans of a few steps, drawn at random: as figures, and the same as a plan's text. The same seed, the same plan.
+
+All times and lengths are multiples of five minutes, and so are the times the oven needs to change between cold, 100
+and 200 °C. Minutes count from the midnight the event's day begins with. Not everything a plan may say occurs here:
+one course, one oven, results that stand in the room or on a ring.
+"""
+
+import random
+from dataclasses import dataclass
+
+ARRIVE = 18 * 60
+SERVE = 5  # minutes to plate and carry, by anybody
+CELSIUS = (100, 200)
+# By the plan's `heats: 40 min to 180 C` from a room of 20 °C, 4 °C a minute; by its `cools`, exactly.
+HEATING = {100: 20, 200: 45}  # from cold
+CHANGE = {(100, 200): 25, (200, 100): 30}
+
+
+@dataclass(frozen=True)
+class Gap:
+    """It follows that step; so many minutes between at the least, and at the most."""
+
+    step: int
+    least: int = 0
+    most: int | None = None
+
+    @property
+    def at_once(self) -> bool:
+        return self.most == self.least
+
+
+@dataclass(frozen=True)
+class Step:
+    """`attended`: all, none, or five minutes at the start or end. `oven` in °C. A job keeps no limit and no place."""
+
+    name: str
+    minutes: int
+    attended: str
+    ring: bool = False
+    oven: int | None = None
+    pan: bool = False
+    keeps: int = 0
+    keeps_on_ring: bool = False
+    best_within: int | None = None
+    follows: tuple[Gap, ...] = ()
+    not_before: int | None = None
+    not_after: int | None = None
+    who: str | None = None
+    is_job: bool = False
+
+    def parts(self) -> list[tuple[int, int]]:
+        """Stretches with hands on, in minutes after its start."""
+        whole = [(0, self.minutes)]
+        ends = {"none": [], "all": whole, "start": [(0, 5)], "end": [(self.minutes - 5, self.minutes)]}
+        return ends[self.attended]
+
+
+@dataclass(frozen=True)
+class Tiny:
+    """One evening. `hours` by person."""
+
+    hours: dict[str, tuple[int, int]]
+    away: tuple[int, int] | None
+    wanted: int
+    may_slip: int
+    rings: int
+    shelves: int
+    steps: tuple[Step, ...]
+
+    def last_steps(self) -> list[int]:
+        """Steps no other step follows: they lead to the serving."""
+        followed = {gap.step for step in self.steps for gap in step.follows}
+        return [n for n, step in enumerate(self.steps) if n not in followed and not step.is_job]
+
+
+def draw(seed: int) -> Tiny:
+    """A plan of two to six steps and jobs."""
+    chance = random.Random(seed)
+    pick = chance.choice
+    opens = ARRIVE - pick([20, 40, 60, 90, 120])
+    hours = {"host": (opens, ARRIVE + pick([20, 40, 60, 90]))}
+    if chance.random() < 0.3:
+        hours["aide"] = (ARRIVE - pick([30, 60]), ARRIVE + pick([0, 30]))
+    steps = [_step(chance, n, list(hours)) for n in range(pick([2, 3, 3, 4, 4, 5]))]
+    if chance.random() < 0.3:
+        steps.append(Step(f"j{len(steps)}", pick([5, 10, 15]), pick(["all", "start"]), is_job=True))
+    away = (ARRIVE - 15, ARRIVE - 5) if chance.random() < 0.3 else None
+    wanted = ARRIVE + pick([5, 10, 20, 30])
+    return Tiny(hours, away, wanted, pick([0, 5, 10]), pick([1, 1, 2]), pick([1, 2]), tuple(steps))
+
+
+def _step(chance: random.Random, number: int, people: list[str]) -> Step:
+    pick, odds = chance.choice, chance.random
+    place = pick(["worktop", "ring", "ring", "oven", "oven", "pan"])
+    follows = []
+    if number and odds() < 0.65:
+        least, most = pick([(0, None), (0, None), (0, None), (10, None), (0, 10), (5, 15), (0, 0)])
+        follows.append(Gap(chance.randrange(number), least, most))
+        others = [n for n in range(number) if n != follows[0].step]
+        if others and odds() < 0.4:
+            follows.append(Gap(pick(others)))
+    limits = {pick(["not_before", "not_after"]): ARRIVE + pick([-60, -30, 0, 10])} if odds() < 0.12 else {}
+    return Step(
+        name=f"s{number}",
+        minutes=pick([5, 10, 15, 20, 30]),
+        attended=pick(["all", "none", "start", "end"]),
+        ring=place == "ring",
+        oven=pick(CELSIUS) if place == "oven" else None,
+        pan=place == "pan",
+        keeps=pick([0, 5, 10, 15, 30, 60]),
+        keeps_on_ring=odds() < 0.35,
+        best_within=pick([None, 0, 5, 10]) if place not in ("ring", "oven") else pick([0, 5, 10]),
+        follows=tuple(follows),
+        who=pick(people) if odds() < 0.15 else None,
+        **limits,
+    )
+
+
+def as_plan(tiny: Tiny) -> str:
+    """The same in the host's words, everything said."""
+    hands = "".join(
+        f"  {name}:\n    hours: {{on the day: '{_clock(a)} - {_clock(b)}'}}\n"
+        + (f"    away: {{gone: '{_clock(tiny.away[0])} - {_clock(tiny.away[1])}'}}\n" if tiny.away and n == 0 else "")
+        for n, (name, (a, b)) in enumerate(tiny.hours.items())
+    )
+    oven = f"{{shelves: {tiny.shelves}, heats: 40 min to 180 C, cools: 30 min from 200 to 100 C}}"
+    steps = "".join(f"          - {_line(tiny, step)}\n" for step in tiny.steps if not step.is_job)
+    jobs = "".join(f"  - {_line(tiny, step)}\n" for step in tiny.steps if step.is_job)
+    return (
+        f"event: Tiny\ndate: 2026-06-06\nzone: UTC\narrive: '{_clock(ARRIVE)}'\nguests: [2 guests]\n"
+        f"kitchen: {{ovens: {{oven: {oven}}}, rings: {tiny.rings}, tools: {{pan: 1}}}}\nhands:\n{hands}"
+        f"courses:\n  - course: All\n    at: '{_clock(tiny.wanted)}'\n    standing: yes\n    serve: {SERVE} min\n"
+        f"    clear: 0 min\n    may slip: {tiny.may_slip} min\n    dishes:\n      - dish: all of it\n        steps:\n"
+        f"{steps}" + (f"jobs:\n{jobs}" if jobs else "")
+    )
+
+
+def _line(tiny: Tiny, step: Step) -> str:
+    on = "worktop, pan" if step.pan else "stovetop, 1 ring" if step.ring else "worktop"
+    if step.oven is not None:
+        on = f"oven at {step.oven} C ({step.oven} to {step.oven} C), 1 shelf"
+    attended = {"start": "5 min at the start", "end": "5 min at the end"}.get(step.attended, step.attended)
+    said = {"job" if step.is_job else "step": step.name, "on": f"'{on}'", "takes": f"{step.minutes} min",
+            "attended": attended}  # fmt: skip
+    if not step.is_job:
+        said["keeps"] = f"'{step.keeps} min on the stovetop, 1 ring'" if step.keeps_on_ring else f"{step.keeps} min"
+        said["after"] = (
+            "[" + ", ".join(f"'{_gap(tiny, gap)}'" for gap in step.follows) + "]" if step.follows else "nothing"
+        )
+    for key, value in (("not before", step.not_before), ("not after", step.not_after)):
+        if value is not None:
+            said[key] = f"'{_clock(value)}'"
+    if step.best_within is not None:
+        said["best within"] = f"{step.best_within} min"
+    if step.who is not None:
+        said["who"] = step.who
+    return "{" + ", ".join(f"{key}: {value}" for key, value in said.items()) + "}"
+
+
+def _gap(tiny: Tiny, gap: Gap) -> str:
+    name = tiny.steps[gap.step].name
+    if gap.at_once:
+        return f"{name}, at once"
+    least = f", at least {gap.least} min" if gap.least else ""
+    return name + least + (f", at most {gap.most} min" if gap.most is not None else "")
+
+
+def _clock(minute: int) -> str:
+    return f"{minute // 60:02d}:{minute % 60:02d}"
