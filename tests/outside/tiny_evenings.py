@@ -134,11 +134,50 @@ def freshness(evening: Evening, found: Timetable) -> int:
     return sum(max(0, wait - within) for within, wait in best if within is not None)
 
 
+def company(evening: Evening, found: Timetable) -> int:
+    """The host's hands-on minutes that end after the guests came, but for the serving and what they may stand by."""
+    return sum(
+        b - a
+        for n, p in found.items()
+        if p.hand == "host" and n != evening.serving and not p.step.shared
+        for a, b in p.attended()
+        if b > ARRIVE
+    )
+
+
+def day(evening: Evening, found: Timetable) -> int:
+    """Hands-on minutes, anybody's, on the day itself."""
+    return sum(b - a for p in found.values() for a, b in p.attended() if b > 0)
+
+
+def busiest(evening: Evening, found: Timetable) -> int:
+    """The host's stretches of work that lie, with any part, in the half hour before the one course is plated."""
+    if evening.serving not in found:
+        return 0
+    plated = found[evening.serving].start
+    work = [s for n, p in found.items() if n != evening.serving and p.hand == "host" for s in p.attended()]
+    return sum(b - a for a, b in work if b > plated - 30 and a < plated)
+
+
+def give(evening: Evening, found: Timetable) -> int:
+    """Minutes by which a step may run over without room for them before what takes it up, or before the guests."""
+    missing = 0
+    for placed, gap, wait in waits(evening, found):
+        if gap.most is None or gap.most - gap.least >= placed.step.over:
+            missing += max(0, placed.step.over - (wait - gap.least))
+    ready = [p for p in found.values() if p.step.is_job and p.step.over]
+    return missing + sum(max(0, p.step.over - (ARRIVE - p.end)) for p in ready)
+
+
 AIMS: dict[str, Callable[[Evening, Timetable], int]] = {
     "hours": hours,
     "courses": courses,
     "keeps": keeps,
     "freshness": freshness,
+    "company": company,
+    "day": day,
+    "busiest": busiest,
+    "give": give,
 }
 
 

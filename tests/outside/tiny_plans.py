@@ -6,7 +6,7 @@ one course, one oven, results that stand in the room or on a ring.
 """
 
 import random
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 ARRIVE = 18 * 60
 SERVE = 5  # minutes to plate and carry, by anybody
@@ -31,7 +31,10 @@ class Gap:
 
 @dataclass(frozen=True)
 class Step:
-    """`attended`: all, none, or five minutes at the start or end. `oven` in °C. A job keeps no limit and no place."""
+    """`attended`: all, none, or five minutes at the start or end. `oven` in °C. A job keeps no limit and no place.
+
+    `over`: minutes by which it may run over. `shared`: the guests may stand by.
+    """
 
     name: str
     minutes: int
@@ -47,6 +50,8 @@ class Step:
     not_after: int | None = None
     who: str | None = None
     is_job: bool = False
+    over: int = 0
+    shared: bool = False
 
     def parts(self) -> list[tuple[int, int]]:
         """Stretches with hands on, in minutes after its start."""
@@ -84,6 +89,8 @@ def draw(seed: int) -> Tiny:
     steps = [_step(chance, n, list(hours)) for n in range(pick([2, 3, 3, 4, 4, 5]))]
     if chance.random() < 0.3:
         steps.append(Step(f"j{len(steps)}", pick([5, 10, 15]), pick(["all", "start"]), is_job=True))
+    later = random.Random(seed + 10**6)  # of its own, so that it leaves the rest as it was
+    steps = [replace(s, over=later.choice([0, 0, 5, 10]), shared=later.random() < 0.15) for s in steps]
     away = (ARRIVE - 15, ARRIVE - 5) if chance.random() < 0.3 else None
     wanted = ARRIVE + pick([5, 10, 20, 30])
     return Tiny(hours, away, wanted, pick([0, 5, 10]), pick([1, 1, 2]), pick([1, 2]), tuple(steps))
@@ -140,7 +147,7 @@ def _line(tiny: Tiny, step: Step) -> str:
     if step.oven is not None:
         on = f"oven at {step.oven} C ({step.oven} to {step.oven} C), 1 shelf"
     attended = {"start": "5 min at the start", "end": "5 min at the end"}.get(step.attended, step.attended)
-    said = {"job" if step.is_job else "step": step.name, "on": f"'{on}'", "takes": f"{step.minutes} min",
+    said = {"job" if step.is_job else "step": step.name, "on": f"'{on}'", "takes": f"{step.minutes} to {step.minutes} to {step.minutes + step.over} min",
             "attended": attended}  # fmt: skip
     if not step.is_job:
         said["keeps"] = f"'{step.keeps} min on the stovetop, 1 ring'" if step.keeps_on_ring else f"{step.keeps} min"
@@ -152,6 +159,8 @@ def _line(tiny: Tiny, step: Step) -> str:
             said[key] = f"'{_clock(value)}'"
     if step.best_within is not None:
         said["best within"] = f"{step.best_within} min"
+    if step.shared:
+        said["with guests"] = "yes"
     if step.who is not None:
         said["who"] = step.who
     return "{" + ", ".join(f"{key}: {value}" for key, value in said.items()) + "}"

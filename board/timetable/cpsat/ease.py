@@ -108,7 +108,9 @@ class Ease:
             needed = max(way.may_run_over for way in first.job.ways)
             if not needed or (order.most is not None and order.most - order.least < needed):
                 continue
-            short = self.model.new_int_var(0, needed, "short of give")
+            # What may come too late, as a job for the guests, can be shorter of give than it needs.
+            most = needed if order.firm else self.question.horizon
+            short = self.model.new_int_var(0, most, "short of give")
             self.model.add(short >= needed - (second.start - first.end - order.least))
             terms.append(short)
         return LinearExpr.sum(terms)
