@@ -39,7 +39,7 @@ class Setting:
 
 @dataclass(frozen=True, slots=True)
 class Change:
-    """The dial is turned at `start` so that the oven is ready at `end`, for `job`. `ajar`: it cools with the door ajar."""
+    """The dial is turned at `start` so that the oven is ready at `end`, for `job`. `ajar`: with the door ajar."""
 
     start: int
     end: int
