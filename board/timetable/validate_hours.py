@@ -4,7 +4,7 @@ Part of `validate`; derived from the plan alone. All moments are aware datetimes
 """
 
 from collections.abc import Iterable, Iterator
-from datetime import datetime
+from datetime import datetime, timedelta
 from itertools import combinations
 from zoneinfo import ZoneInfo
 
@@ -30,6 +30,26 @@ def nobody_is_in_two_places(plan: Plan, slots: Iterable[Slot]) -> Iterator[str]:
             if one.start < other.end and other.start < one.end:
                 at = day_and_clock(max(one.start, other.start).astimezone(zone))
                 yield f"{who} has hands on {first.name} and on {second.name} at {at}"
+
+
+def everybody_walks_to_the_table(plan: Plan, slots: Iterable[Slot]) -> Iterator[str]:
+    """A sentence for each stretch begun before its person can have walked there from another, or back."""
+    walk, zone = timedelta(minutes=plan.kitchen.to_the_table), ZoneInfo(plan.zone)
+    of_one: dict[str, list[tuple[Attended, Slot]]] = {}
+    for slot in slots:
+        for part in slot.attended:
+            of_one.setdefault(part.who, []).append((part, slot))
+    for who, parts in of_one.items():
+        in_order = sorted(parts, key=lambda each: (each[0].start, each[0].end))
+        for (one, first), (other, second) in combinations(in_order, 2):
+            across = (first.lane == "front-of-house") != (second.lane == "front-of-house")
+            if across and one.end <= other.start < one.end + walk:
+                gap = int((other.start - one.end).total_seconds() // 60)
+                at = day_and_clock(other.start.astimezone(zone))
+                yield (
+                    f"{who} has {gap} min from {first.name} to {second.name} at {at}, "
+                    f"and needs {plan.kitchen.to_the_table} min to the table or back"
+                )
 
 
 def out_of_hours(plan: Plan, task: Task, slot: Slot) -> Iterator[str]:
