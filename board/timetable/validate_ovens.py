@@ -26,6 +26,7 @@ def oven_snags(kitchen: Kitchen, slots: tuple[Slot, ...]) -> Iterator[str]:
     yield from _rests_are_left_alone(kitchen)
     yield from _an_oven_has_time_to_change(kitchen)
     yield from _steps_go_into_a_ready_oven(kitchen)
+    yield from _results_are_kept_at_their_heat(kitchen)
     yield from _nothing_suffers_from_a_heating(kitchen)
 
 
@@ -89,7 +90,7 @@ def _rested_between(kitchen: Kitchen, earlier: Stay, later: Stay) -> bool:
 def _steps_go_into_a_ready_oven(kitchen: Kitchen) -> Iterator[str]:
     for stay in kitchen.stays:
         last = _last_in_the_oven(kitchen, stay)
-        if stay.kept or _still_stands_right(last, stay):
+        if stay.kept or _still_stands_right(last, stay) or _comes_to_heat_from_its_rest(kitchen, last, stay):
             continue
         inside = [other for other, later in _pairs(kitchen) if later is stay and other.end == stay.start]
         if any(_is_turned_with_the_food_inside(kitchen, other, stay) for other in inside):
@@ -98,6 +99,30 @@ def _steps_go_into_a_ready_oven(kitchen: Kitchen) -> Iterator[str]:
             yield (
                 f"{stay.name} goes into the {stay.oven} at {kitchen.clock(stay.start)}, "
                 "and it is not brought to its heat in time"
+            )
+
+
+def _comes_to_heat_from_its_rest(kitchen: Kitchen, last: Stay | Rest | None, stay: Stay) -> bool:
+    """It follows its rest at once, in the same oven, and comes to heat with it."""
+    if not isinstance(last, Rest) or last.end != stay.start:
+        return False
+    followers = [link for link in kitchen.filled.links if link.first == last.id]
+    return any(link.second == stay.id and link.most == link.least for link in followers)
+
+
+def _results_are_kept_at_their_heat(kitchen: Kitchen) -> Iterator[str]:
+    """After a rest the oven needs its time for them too. What the rest itself made stays inside meanwhile."""
+    for stay in kitchen.stays:
+        rest = _last_in_the_oven(kitchen, stay)
+        if not stay.kept or not isinstance(rest, Rest) or rest.id == stay.id or stay.start < rest.end:
+            continue
+        heat = heat_of(kitchen.plan.kitchen.ovens[stay.oven])
+        left = heat.left(rest.asked, rest.likely, ajar=rest.ajar)
+        gap = whole_minutes(stay.start - rest.end)
+        if not any(heat.is_there_in(gap, left, celsius) for celsius in stay.stood_at):
+            yield (
+                f"{stay.name} goes into the {stay.oven} at {kitchen.clock(stay.start)}, {gap} min after {rest.name}: "
+                f"too soon to stand at {stay.wants:g} °C"
             )
 
 
@@ -169,7 +194,8 @@ def _rests_follow_their_bake(kitchen: Kitchen) -> Iterator[str]:
         if rest.start != bake.end:
             at, out = kitchen.clock(rest.start), kitchen.clock(bake.end)
             yield f"{rest.name} begins at {at}, and the oven is switched off as {bake.name} ends, at {out}"
-        if rest.oven not in [use.what for use in bake.uses]:
+        ovens = [use.what for use in bake.uses]  # a bake of no minutes takes none
+        if bake.end > bake.start and rest.oven not in ovens:
             yield f"{rest.name} rests in the {rest.oven}, which {bake.name} was not in"
 
 
