@@ -152,7 +152,9 @@ class Limits:
                 baked = [
                     literal
                     for before, literal in zip(first.job.ways, first.ways, strict=True)
-                    if before.oven is not None and not before.oven.off and before.oven.oven == way.oven.oven
+                    if before.oven is not None
+                    and (before.oven.oven, before.oven.want) == (way.oven.oven, way.oven.baked_at)
+                    and not before.oven.off
                 ]
                 self.model.add_bool_or(~rests, *baked)
                 self.model.add(second.start == first.end).only_enforce_if(rests)
