@@ -58,7 +58,8 @@ def out_of_hours(plan: Plan, task: Task, slot: Slot) -> Iterator[str]:
     for part in slot.attended:
         if part.who in plan.hands and not _inside(part.start, part.end, _free(plan, part.who)):
             yield f"{slot.name} needs {part.who} at {_from_to(part.start, part.end, zone)}, out of hours"
-    if slot.lane in ("oven", "stovetop") and not _inside(slot.start, slot.end, _somebody_home(plan)):
+    is_off = any(use.off for use in slot.uses)  # a switched-off oven may stand by itself
+    if slot.lane in ("oven", "stovetop") and not is_off and not _inside(slot.start, slot.end, _somebody_home(plan)):
         yield f"{slot.name} is hot at {_from_to(slot.start, slot.end, zone)}, when nobody is at home"
     work = task.work
     if work is None:
