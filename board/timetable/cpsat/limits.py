@@ -146,8 +146,10 @@ class Limits:
     def _a_rest_stays_in_the_oven_of_its_bake(self) -> None:
         for order in self.question.orders:
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
+            if order.most != order.least or not any(way.oven for way in first.job.ways):
+                continue  # what else comes just before a rest is no bake
             for way, rests in zip(second.job.ways, second.ways, strict=True):
-                if order.most != order.least or way.oven is None or not way.oven.off:
+                if way.oven is None or not way.oven.off:
                     continue
                 baked = [
                     literal
