@@ -116,8 +116,7 @@ def _results_are_kept_at_their_heat(kitchen: Kitchen) -> Iterator[str]:
         rest = _last_in_the_oven(kitchen, stay)
         if not stay.kept or not isinstance(rest, Rest) or rest.id == stay.id or stay.start < rest.end:
             continue
-        heat = heat_of(kitchen.plan.kitchen.ovens[stay.oven])
-        left = heat.left(rest.asked, rest.likely, ajar=rest.ajar)
+        heat, left = heat_of(kitchen.plan.kitchen.ovens[stay.oven]), _left_by(kitchen, rest)
         gap = whole_minutes(stay.start - rest.end)
         if not any(heat.is_there_in(gap, left, celsius) for celsius in stay.stood_at):
             yield (
@@ -153,8 +152,6 @@ def _heats_in_time(kitchen: Kitchen, heating: Slot, last: Stay | Rest | None, st
         return False
     if isinstance(last, Stay) and not _was_switched_off(last, stay):
         return _is_turned_in_time(kitchen, heating, last, stay)
-    if last is not None and heating.start < last.end:
-        return False
     length = whole_minutes(heating.end - heating.start)
     heat = heat_of(kitchen.plan.kitchen.ovens[oven])
     return any(heat.is_there_in(length, left, celsius) for left in _left(kitchen, last, heating))
@@ -180,9 +177,13 @@ def _left(kitchen: Kitchen, last: Stay | Rest | None, heating: Slot) -> set[floa
         return {ROOM_CELSIUS}
     heat = heat_of(kitchen.plan.kitchen.ovens[last.oven])
     since = whole_minutes(heating.start - last.end)
-    if isinstance(last, Rest):
-        return {heat.left(heat.left(last.asked, last.likely, ajar=last.ajar), since)}
-    return {heat.left(celsius, since) for celsius in last.stood_at}
+    had = {_left_by(kitchen, last)} if isinstance(last, Rest) else last.stood_at
+    return {heat.left(celsius, since) for celsius in had}
+
+
+def _left_by(kitchen: Kitchen, rest: Rest) -> float:
+    """How hot the oven still is as the rest ends, °C; from then on its door is shut."""
+    return heat_of(kitchen.plan.kitchen.ovens[rest.oven]).left(rest.asked, rest.likely, ajar=rest.ajar)
 
 
 def _rests_follow_their_bake(kitchen: Kitchen) -> Iterator[str]:

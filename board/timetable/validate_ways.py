@@ -115,12 +115,11 @@ def _oven_is_as_asked(kitchen: Kitchen, on: Station, slot: Slot, baked: list[Use
 
 
 def _whole_oven_is_off(kitchen: Kitchen, on: Station, slot: Slot, resting: list[Use]) -> bool:
-    """One oven with all its shelves, without a setting, from start to end."""
+    """One oven with all its shelves from start to end."""
     if len(resting) != 1 or resting[0].what not in ovens_allowed(kitchen, on):
         return False
     use = resting[0]
-    whole = (use.start, use.end) == (slot.start, slot.end) and use.amount == kitchen.ovens[use.what].shelves
-    return whole and use.celsius is None
+    return (use.start, use.end) == (slot.start, slot.end) and use.amount == kitchen.ovens[use.what].shelves
 
 
 def _keeping_is_as_asked(way: FilledWay, slot: Slot) -> bool:
