@@ -22,7 +22,7 @@ from board.timetable.validate_hours import (
 )
 from board.timetable.validate_kitchen import kitchen_snags
 from board.timetable.validate_waits import waits_and_give
-from board.timetable.validate_ways import Done, fitting_ways, has_no_place, whole_minutes
+from board.timetable.validate_ways import Done, fitting_ways, has_no_place, readings, whole_minutes
 from board.words import day_and_clock
 
 READINGS_TRIED = 64  # where a slot fits several ways, so many combinations of them
@@ -161,12 +161,12 @@ def _clock(plan_file: PlanFile, at: datetime) -> str:
 # --- what hangs on the ways chosen, and what must be told ---------------------------------------------------
 def _snags_of_the_best_reading(plan_file: PlanFile, sheet: RunSheet) -> list[str]:
     """A sheet does not name the way chosen; where a slot fits several, any combination that holds will do."""
-    slots = sheet.by_id()
+    slots, kitchen = sheet.by_id(), plan_file.plan.kitchen
     fitting = [
         (task, slots[id_], *fitting_ways(plan_file.plan, task, slots[id_]))
         for id_, task in plan_file.filled.tasks.items()
     ]
-    choices = product(*([Done(task, slot, way) for way in ways] for task, slot, ways, _ in fitting if ways))
+    choices = product(*(readings(kitchen, task, slot, ways) for task, slot, ways, _ in fitting if ways))
     best: list[str] | None = None
     for chosen in islice(choices, READINGS_TRIED):
         found = _snags_of(plan_file, sheet, list(chosen))

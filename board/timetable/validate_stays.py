@@ -14,7 +14,6 @@ from board.timetable.run_sheet import Slot
 from board.timetable.validate_ways import (
     Done,
     has_no_place,
-    ovens_allowed,
     settings,
     things_asked,
 )
@@ -167,14 +166,12 @@ def _place_result(kitchen: Kitchen, each: Done, starts: dict[str, datetime]) -> 
     name = f"what {slot.name} made"
     for what, amount in things_asked(kitchen.plan.kitchen, keeps.where).items():
         kitchen.takings.append(Taking(what, amount, slot.end, until, name))
-    allowed = ovens_allowed(kitchen.plan.kitchen, keeps.where)
-    if keeps.where.heat is not None and keeps.where.place == "oven" and allowed:
-        own = next((use.what for use in slot.uses if use.what in allowed), allowed[0])
+    if each.kept_in is not None and keeps.where.heat is not None:
         kitchen.stays.append(
             Stay(
                 id=slot.id,
                 name=name,
-                oven=own,
+                oven=each.kept_in,
                 shelves=keeps.where.shelves or 1,
                 start=slot.end,
                 end=until,

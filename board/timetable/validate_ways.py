@@ -18,11 +18,29 @@ from board.words import NO_PLACE
 
 @dataclass(frozen=True)
 class Done:
-    """A slot beside the task it does and the way it is done."""
+    """A slot beside the task it does, the way it is done, and the oven its result is kept in, if in one."""
 
     task: Task
     slot: Slot
     way: FilledWay
+    kept_in: str | None = None
+
+
+def readings(kitchen: Kitchen, task: Task, slot: Slot, ways: list[FilledWay]) -> list[Done]:
+    """How the slot may have been done: each way, and each oven its result may be kept in."""
+    return [Done(task, slot, way, oven) for way in ways for oven in _kept_in(kitchen, way, slot)]
+
+
+def _kept_in(kitchen: Kitchen, way: FilledWay, slot: Slot) -> list[str | None]:
+    """The oven it was in, else the first there is. What is in an oven for no time tells none, so any may be it."""
+    if way.keeps is None or way.keeps.where.place != "oven" or way.keeps.where.heat is None:
+        return [None]
+    allowed = ovens_allowed(kitchen, way.keeps.where)
+    own = [use.what for use in slot.uses if use.what in allowed]
+    if not own and way.on.place == "oven" and slot.start == slot.end:
+        own = [oven for oven in ovens_allowed(kitchen, way.on) if oven in allowed]
+        return [*(own or allowed)]
+    return [*(own or allowed)[:1]] or [None]
 
 
 def fitting_ways(plan: Plan, task: Task, slot: Slot) -> tuple[list[FilledWay], str]:

@@ -14,6 +14,7 @@ REST = "egg-white-shells-with-cream/rest-the-shells-in-the-closed-oven"
 FILL = "egg-white-shells-with-cream/fill-the-shells"
 TRAY = "tray-bake/bake-the-tray"
 CURD = "lemon-curd/cook-the-curd"
+FETCH = "flatbreads/fetch-the-flatbreads"
 REST_NAME = "rest the shells in the closed oven"
 
 SHELLS = """

@@ -12,6 +12,7 @@ from tests.timetable.shells import (
     AFTER_THE_REST,
     CURD,
     DRY,
+    FETCH,
     KEPT_WARM,
     REST,
     REST_NAME,
@@ -134,3 +135,23 @@ def test_what_only_rests_needs_nobody_at_home(plan_from: Callable[[str], PlanFil
 
     assert validate(plan_file, sheet) == []
     assert sheet.by_id()[REST].end > on("06:00")
+
+
+def test_what_was_in_an_oven_for_no_time_may_be_kept_in_any(plan_from: Callable[[str], PlanFile]) -> None:
+    """A step of no minutes tells no oven; while one oven rests, its result may stand in the other."""
+    in_no_time = """      - dish: Flatbreads
+        steps:
+          - {step: fetch the flatbreads, on: oven at 60 C, takes: 0 min, keeps: 4 h in the oven at 60 C}
+          - {step: wrap the flatbreads, takes: 10 min, keeps: 2 days, day: day before}
+      - dish: Tray bake
+"""
+    text = SHELLS.replace("      - dish: Tray bake\n", in_no_time)
+    either, main = plan_from(text), plan_from(text.replace("4 h in the oven", "4 h in the main oven"))
+    sheet = sheet_of(either)
+    rest, wrap, fetch = (sheet.by_id()[id_] for id_ in (REST, "flatbreads/wrap-the-flatbreads", FETCH))
+    during = moved(moved(sheet, FETCH, rest.start + minutes(10)), wrap.id, rest.start + minutes(40))
+
+    assert fetch.start == fetch.end
+    assert validate(either, sheet) == []
+    assert not says(validate(either, during), "while", "rests in it")
+    assert says(validate(main, during), "what fetch the flatbreads made is in the main oven", "rests in it")
