@@ -61,7 +61,7 @@ class _Teller:
         home = home_windows(self.question)
         for slot in self.slots.values():
             start, end = (round((at - self.question.origin).total_seconds() / 60) for at in (slot.start, slot.end))
-            if slot.kind == "heat" and not any(a <= start and end <= b for a, b in home):
+            if slot.kind == "heat" and end > start and not any(a <= start and end <= b for a, b in home):
                 when = f"{self.clock(start)}–{self.clock(end)[-5:]}"
                 yield None, GivenUp(words.over_hours(slot.name, when), words.NOBODY_HOME, end - start)
         for n, order in enumerate(self.question.orders):

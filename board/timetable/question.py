@@ -54,7 +54,8 @@ class Demand:
 class OvenUse:
     """Shelves of an oven at a temperature within a range. Whole °C, the range rounded inwards.
 
-    `off`: all of it, switched off after the bake it follows at once; `want` is then how warm it is left.
+    `off`: all of it, switched off after a bake at `baked_at`, which it follows at once; `want` is then how warm it
+    is left.
     """
 
     oven: int
@@ -63,6 +64,7 @@ class OvenUse:
     want: int
     high: int
     off: bool = False
+    baked_at: int | None = None
 
     def agrees(self, other: "OvenUse") -> bool:
         """Whether one setting does for both."""
@@ -320,12 +322,10 @@ class _Builder:
         return start, end
 
     def _ways(self, number: int, way: FilledWay, id_: str) -> Iterable[Way]:
-        """The way as it is, or one copy for each oven it could use."""
-        for oven in self._ovens_for(way.on):
-            minutes = way.takes.likely
-            use, hold = self._oven_use(way.on, oven), self._hold(way, oven)
-            if way.on.off and oven is not None:
-                use = self._rest(way, oven, id_)
+        """The way as it is, or one copy for each oven it could use, and for each setting a rest could follow."""
+        minutes = way.takes.likely
+        for oven, use in self._oven_uses(way, id_):
+            hold = self._hold(way, oven)
             yield Way(
                 number=number,
                 lane=way.on.lane or "worktop",
@@ -340,14 +340,24 @@ class _Builder:
                 may_run_over=way.takes.high - minutes,
             )
 
-    def _rest(self, way: FilledWay, oven: int, id_: str) -> OvenUse:
-        """The whole oven, switched off after what the rest follows at once, and left as warm as that leaves it."""
-        before = [link.first for link in self.filled.links if link.second == id_ and link.most == link.least]
-        heats = [w.on.heat.want for first in before for w in self.filled.tasks[first].ways if w.on.heat is not None]
+    def _oven_uses(self, way: FilledWay, id_: str) -> Iterable[tuple[int | None, OvenUse | None]]:
+        for oven in self._ovens_for(way.on):
+            if way.on.off and oven is not None:
+                yield from ((oven, self._rest(way, oven, celsius)) for celsius in self._baked_at(id_))
+            else:
+                yield oven, self._oven_use(way.on, oven)
+
+    def _baked_at(self, id_: str) -> list[int]:
+        """The settings, one for each way of the bake, that a rest may follow at once. °C."""
+        bakes = [link.first for link in self.filled.links if link.second == id_ and link.most == link.least]
+        ways = [way for bake in bakes for way in self.filled.tasks[bake].ways]
+        return sorted({round(way.on.heat.want) for way in ways if way.on.heat is not None})
+
+    def _rest(self, way: FilledWay, oven: int, celsius: int) -> OvenUse:
+        """The whole oven, switched off at so many °C, and left as warm as the rest leaves it."""
         facts = self.oven_facts[oven]
-        start = max(heats, default=ROOM_CELSIUS)
-        left = round(celsius_after(facts.rates, start, way.takes.likely, ajar=way.on.ajar))
-        return OvenUse(oven, facts.shelves, left, left, left, off=True)
+        left = round(celsius_after(facts.rates, celsius, way.takes.likely, ajar=way.on.ajar))
+        return OvenUse(oven, facts.shelves, left, left, left, off=True, baked_at=celsius)
 
     def _ovens_for(self, on: Station) -> list[int | None]:
         """Ovens that would do: the one named, else all that reach the heat."""

@@ -13,14 +13,19 @@ from itertools import islice, product
 from zoneinfo import ZoneInfo
 
 from board.plan.load import PlanFile
-from board.timetable.run_sheet import GivenUp, RunSheet, Slot, Wait
-from board.timetable.validate_hours import heats_with_nobody_home, nobody_is_in_two_places, out_of_hours
+from board.timetable.run_sheet import GivenUp, Lasts, RunSheet, Slot
+from board.timetable.validate_hours import (
+    everybody_walks_to_the_table,
+    heats_with_nobody_home,
+    nobody_is_in_two_places,
+    out_of_hours,
+)
 from board.timetable.validate_kitchen import kitchen_snags
-from board.timetable.validate_ways import Done, after_minutes, fitting_ways, has_no_place, whole_minutes
+from board.timetable.validate_waits import waits_and_give
+from board.timetable.validate_ways import Done, fitting_ways, has_no_place, readings, whole_minutes
 from board.words import day_and_clock
 
 READINGS_TRIED = 64  # where a slot fits several ways, so many combinations of them
-NO_LIMIT_MINUTES = 10_000  # a slot without give may slip so far and nothing is the matter
 
 
 @dataclass(frozen=True)
@@ -44,10 +49,11 @@ def validate(plan_file: PlanFile, sheet: RunSheet) -> list[str]:
     snags += _links_hold(plan_file, sheet)
     snags += _courses_agree(plan_file, sheet)
     snags += _one_person_does_a_slot(plan_file, sheet)
+    snags += _guests_and_spreads_are_as_planned(plan_file, sheet)
     snags += nobody_is_in_two_places(plan_file.plan, sheet.slots)
+    snags += everybody_walks_to_the_table(plan_file.plan, sheet.slots)
     snags += _snags_of_the_best_reading(plan_file, sheet)
-    false_waits = list(_waits_are_true(plan_file, sheet))
-    return snags + (false_waits or list(_give_is_exact(sheet)))  # what can slip is reckoned from the waits
+    return snags + list(waits_and_give(sheet, ZoneInfo(plan_file.plan.zone)))
 
 
 # --- slots --------------------------------------------------------------------------------------------------
@@ -100,6 +106,17 @@ def _one_person_does_a_slot(plan_file: PlanFile, sheet: RunSheet) -> Iterator[st
             yield f"{slot.name} is given to {name}, who is not among {', '.join(may)}"
 
 
+def _guests_and_spreads_are_as_planned(plan_file: PlanFile, sheet: RunSheet) -> Iterator[str]:
+    """What can be done while guests stand by is the plan's word; an oven's change has no spread of its own."""
+    for slot in sheet.slots:
+        task = plan_file.filled.tasks.get(slot.id)
+        with_guests = bool(task and task.work and task.work.with_guests)
+        if slot.with_guests != with_guests:
+            yield f"{slot.name} is told as done {'with' if slot.with_guests else 'without'} guests, unlike in the plan"
+        if task is None and slot.lasts is not None:
+            yield f"{slot.name} is told to last longer or shorter than it stands here"
+
+
 # --- order and courses --------------------------------------------------------------------------------------
 def _links_hold(plan_file: PlanFile, sheet: RunSheet) -> Iterator[str]:
     """The arrival at its time, and the links that never bend."""
@@ -123,9 +140,11 @@ def _courses_agree(plan_file: PlanFile, sheet: RunSheet) -> Iterator[str]:
     if [course.name for course in sheet.courses] != [course.name for course in filled.courses]:
         yield "the run sheet has other courses than the plan"
         return
-    for told, wanted in zip(sheet.courses, filled.courses, strict=True):
-        facts = (wanted.wanted, wanted.serve, wanted.clear, wanted.may_slip, wanted.standing)
-        if (told.wanted, told.serve, told.clear, told.may_slip, told.standing) != facts:
+    for told, wanted, written in zip(sheet.courses, filled.courses, plan_file.plan.courses, strict=True):
+        given = written.eaten_in
+        eaten = None if given is None else Lasts(given.low, given.likely, given.high)
+        facts = (wanted.wanted, wanted.serve, wanted.clear, wanted.may_slip, wanted.standing, eaten)
+        if (told.wanted, told.serve, told.clear, told.may_slip, told.standing, told.eaten) != facts:
             yield f"{told.name} is told otherwise than in the plan"
         serve = slots[wanted.serve]
         at, due = _clock(plan_file, serve.end), _clock(plan_file, wanted.wanted)
@@ -142,12 +161,12 @@ def _clock(plan_file: PlanFile, at: datetime) -> str:
 # --- what hangs on the ways chosen, and what must be told ---------------------------------------------------
 def _snags_of_the_best_reading(plan_file: PlanFile, sheet: RunSheet) -> list[str]:
     """A sheet does not name the way chosen; where a slot fits several, any combination that holds will do."""
-    slots = sheet.by_id()
+    slots, kitchen = sheet.by_id(), plan_file.plan.kitchen
     fitting = [
         (task, slots[id_], *fitting_ways(plan_file.plan, task, slots[id_]))
         for id_, task in plan_file.filled.tasks.items()
     ]
-    choices = product(*([Done(task, slot, way) for way in ways] for task, slot, ways, _ in fitting if ways))
+    choices = product(*(readings(kitchen, task, slot, ways) for task, slot, ways, _ in fitting if ways))
     best: list[str] | None = None
     for chosen in islice(choices, READINGS_TRIED):
         found = _snags_of(plan_file, sheet, list(chosen))
@@ -218,69 +237,3 @@ def _hours_broken(plan_file: PlanFile, sheet: RunSheet) -> Iterator[Bent]:
         if slot.kind == "heat":
             for sentence in heats_with_nobody_home(plan_file.plan, slot):
                 yield Bent(sentence, (slot.name,))
-
-
-# --- waits and give -----------------------------------------------------------------------------------------
-def _waits_are_true(plan_file: PlanFile, sheet: RunSheet) -> Iterator[str]:
-    slots = sheet.by_id()
-    seen: set[str] = set()
-    for slot in sheet.slots:
-        for wait in slot.waits:
-            other = slots.get(wait.after)
-            if other is None:
-                yield f"{slot.name} waits for {wait.after}, which is not in the run sheet"
-            elif wait.reason == "ready":
-                continue
-            elif other.id not in seen:
-                yield f"{slot.name} waits for {other.name}, which stands after it in the run sheet"
-            elif (until := _until(wait, other, other.start)) > slot.start:
-                at, over = _clock(plan_file, slot.start), _clock(plan_file, until)
-                yield f"{slot.name} starts at {at}, though it waits for {other.name} until {over}"
-        seen.add(slot.id)
-
-
-def _until(wait: Wait, other: Slot, other_start: datetime) -> datetime:
-    """When a wait is over, if what is waited for starts then."""
-    anchor = other_start if wait.anchor == "start" else other_start + (other.end - other.start)
-    return after_minutes(anchor, wait.minutes)
-
-
-def _give_is_exact(sheet: RunSheet) -> Iterator[str]:
-    for slot in sheet.slots:
-        give = slot.give_minutes
-        if give is None:
-            if not _can_slip(sheet, slot, NO_LIMIT_MINUTES):
-                yield f"{slot.name} is told to have no limit, but a course or the arrival hangs on it"
-        elif not _can_slip(sheet, slot, give):
-            yield f"{slot.name} cannot slip {give} min: a course or the arrival hangs on it"
-        elif _can_slip(sheet, slot, give + 1):
-            yield f"{slot.name} can slip more than {give} min"
-
-
-def _can_slip(sheet: RunSheet, slipped: Slot, minutes: int) -> bool:
-    """Nothing that the guests see moves when one slot slips and the rest move only as they must."""
-    slots = sheet.by_id()
-    starts = _pushed(sheet, slipped, minutes)
-    for slot in sheet.slots:
-        if slot.kind in ("serve", "arrive") and starts[slot.id] != slot.start:
-            return False
-        for wait in slot.waits:
-            # What is not ready as planned stays so, and is counted only when it is the one that slips.
-            other = slots[wait.after]
-            counts = other is slipped or _until(wait, other, other.start) <= slot.start
-            if wait.reason == "ready" and counts and _until(wait, other, starts[wait.after]) > slot.start:
-                return False
-    return True
-
-
-def _pushed(sheet: RunSheet, slipped: Slot, minutes: int) -> dict[str, datetime]:
-    """When each slot starts if one slips so far; none earlier than planned, save the one that is moved."""
-    slots = sheet.by_id()
-    starts: dict[str, datetime] = {}
-    for slot in sheet.slots:
-        if slot is slipped:
-            starts[slot.id] = after_minutes(slot.start, minutes)
-            continue
-        waits = [wait for wait in slot.waits if wait.reason != "ready"]
-        starts[slot.id] = max([slot.start, *(_until(w, slots[w.after], starts[w.after]) for w in waits)])
-    return starts

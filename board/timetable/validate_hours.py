@@ -4,7 +4,7 @@ Part of `validate`; derived from the plan alone. All moments are aware datetimes
 """
 
 from collections.abc import Iterable, Iterator
-from datetime import datetime
+from datetime import datetime, timedelta
 from itertools import combinations
 from zoneinfo import ZoneInfo
 
@@ -32,13 +32,34 @@ def nobody_is_in_two_places(plan: Plan, slots: Iterable[Slot]) -> Iterator[str]:
                 yield f"{who} has hands on {first.name} and on {second.name} at {at}"
 
 
+def everybody_walks_to_the_table(plan: Plan, slots: Iterable[Slot]) -> Iterator[str]:
+    """A sentence for each stretch begun before its person can have walked there from another, or back."""
+    walk, zone = timedelta(minutes=plan.kitchen.to_the_table), ZoneInfo(plan.zone)
+    of_one: dict[str, list[tuple[Attended, Slot]]] = {}
+    for slot in slots:
+        for part in slot.attended:
+            of_one.setdefault(part.who, []).append((part, slot))
+    for who, parts in of_one.items():
+        in_order = sorted(parts, key=lambda each: (each[0].start, each[0].end))
+        for (one, first), (other, second) in combinations(in_order, 2):
+            across = (first.lane == "front-of-house") != (second.lane == "front-of-house")
+            if across and one.end <= other.start < one.end + walk:
+                gap = int((other.start - one.end).total_seconds() // 60)
+                at = day_and_clock(other.start.astimezone(zone))
+                yield (
+                    f"{who} has {gap} min from {first.name} to {second.name} at {at}, "
+                    f"and needs {plan.kitchen.to_the_table} min to the table or back"
+                )
+
+
 def out_of_hours(plan: Plan, task: Task, slot: Slot) -> Iterator[str]:
     """A sentence for all about a slot that hours, days or wishes forbid; each may be told as given up."""
     zone = ZoneInfo(plan.zone)
     for part in slot.attended:
         if part.who in plan.hands and not _inside(part.start, part.end, _free(plan, part.who)):
             yield f"{slot.name} needs {part.who} at {_from_to(part.start, part.end, zone)}, out of hours"
-    if slot.lane in ("oven", "stovetop") and not _inside(slot.start, slot.end, _somebody_home(plan)):
+    is_off = any(use.off for use in slot.uses)  # a switched-off oven may stand by itself
+    if slot.lane in ("oven", "stovetop") and not is_off and not _inside(slot.start, slot.end, _somebody_home(plan)):
         yield f"{slot.name} is hot at {_from_to(slot.start, slot.end, zone)}, when nobody is at home"
     work = task.work
     if work is None:

@@ -12,17 +12,35 @@ from board.plan.assume import FilledWay, Task
 from board.plan.durations import Attention
 from board.plan.model import Kitchen, Plan
 from board.plan.stations import Heat, Station
-from board.timetable.run_sheet import Slot, Use
+from board.timetable.run_sheet import Lasts, Slot, Use
 from board.words import NO_PLACE
 
 
 @dataclass(frozen=True)
 class Done:
-    """A slot beside the task it does and the way it is done."""
+    """A slot beside the task it does, the way it is done, and the oven its result is kept in, if in one."""
 
     task: Task
     slot: Slot
     way: FilledWay
+    kept_in: str | None = None
+
+
+def readings(kitchen: Kitchen, task: Task, slot: Slot, ways: list[FilledWay]) -> list[Done]:
+    """How the slot may have been done: each way, and each oven its result may be kept in."""
+    return [Done(task, slot, way, oven) for way in ways for oven in _kept_in(kitchen, way, slot)]
+
+
+def _kept_in(kitchen: Kitchen, way: FilledWay, slot: Slot) -> list[str | None]:
+    """The oven it was in, else the first there is. What is in an oven for no time tells none, so any may be it."""
+    if way.keeps is None or way.keeps.where.place != "oven" or way.keeps.where.heat is None:
+        return [None]
+    allowed = ovens_allowed(kitchen, way.keeps.where)
+    own = [use.what for use in slot.uses if use.what in allowed]
+    if not own and way.on.place == "oven" and slot.start == slot.end:
+        own = [oven for oven in ovens_allowed(kitchen, way.on) if oven in allowed]
+        return [*(own or allowed)]
+    return [*(own or allowed)[:1]] or [None]
 
 
 def fitting_ways(plan: Plan, task: Task, slot: Slot) -> tuple[list[FilledWay], str]:
@@ -30,6 +48,7 @@ def fitting_ways(plan: Plan, task: Task, slot: Slot) -> tuple[list[FilledWay], s
     minutes = whole_minutes(slot.end - slot.start)
     tests: tuple[tuple[str, Callable[[FilledWay], bool]], ...] = (
         (f"takes {minutes} min, and no way of doing it does", lambda way: way.takes.likely == minutes),
+        (f"may last {_spread(slot.lasts)}, and by no way of doing it does", lambda way: _lasts_as_long(way, slot)),
         (f"stands in the lane {slot.lane}, where it is not done", lambda way: way.on.lane == slot.lane),
         ("has hands on it at other times than it asks for", lambda way: _hands_are_as_asked(way, slot)),
         (
@@ -47,6 +66,14 @@ def fitting_ways(plan: Plan, task: Task, slot: Slot) -> tuple[list[FilledWay], s
         if not left:
             return [], f"{slot.name} {complaint}"
     return [way for number, way in enumerate(left) if way not in left[:number]], ""
+
+
+def _lasts_as_long(way: FilledWay, slot: Slot) -> bool:
+    return slot.lasts == Lasts(way.takes.low, way.takes.likely, way.takes.high)
+
+
+def _spread(lasts: Lasts | None) -> str:
+    return "as it stands" if lasts is None else f"{lasts.low} to {lasts.likely} to {lasts.high} min"
 
 
 def hands_asked(attention: Attention, minutes: int) -> Iterator[tuple[int, int, str]]:
@@ -80,13 +107,16 @@ def _uses_are_as_asked(kitchen: Kitchen, on: Station, slot: Slot) -> bool:
     if slot.start == slot.end:
         return True  # nothing is taken for no time
     baked = [use for use in slot.uses if use.celsius is not None]
-    others = [use for use in slot.uses if use.celsius is None]
+    resting = [use for use in slot.uses if use.off]
+    others = [use for use in slot.uses if use.celsius is None and not use.off]
     if any((use.start, use.end) != (slot.start, slot.end) for use in others):
         return False
     told = {use.what: use.amount for use in others}
     if len(told) != len(others) or told != things_asked(kitchen, on):
         return False
-    return _oven_is_as_asked(kitchen, on, slot, baked) if on.place == "oven" else not baked
+    if on.off:
+        return not baked and _whole_oven_is_off(kitchen, on, slot, resting)
+    return not resting and (_oven_is_as_asked(kitchen, on, slot, baked) if on.place == "oven" else not baked)
 
 
 def _oven_is_as_asked(kitchen: Kitchen, on: Station, slot: Slot, baked: list[Use]) -> bool:
@@ -100,6 +130,14 @@ def _oven_is_as_asked(kitchen: Kitchen, on: Station, slot: Slot, baked: list[Use
     assert on.heat is not None
     low, high = settings(on.heat)
     return all(low <= (use.celsius or 0) <= high for use in baked)
+
+
+def _whole_oven_is_off(kitchen: Kitchen, on: Station, slot: Slot, resting: list[Use]) -> bool:
+    """One oven with all its shelves from start to end."""
+    if len(resting) != 1 or resting[0].what not in ovens_allowed(kitchen, on):
+        return False
+    use = resting[0]
+    return (use.start, use.end) == (slot.start, slot.end) and use.amount == kitchen.ovens[use.what].shelves
 
 
 def _keeping_is_as_asked(way: FilledWay, slot: Slot) -> bool:

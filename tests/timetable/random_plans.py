@@ -58,7 +58,11 @@ class _Maker:
                 oven["shelves"] = self.pick([2, 3])
             if self.odds() < 0.3:
                 oven["heats"] = "20 min to 180 C"
+            if self.odds() < 0.2:
+                oven["cools ajar"] = self.pick(["10 min from 200 to 120 C", "40 min from 200 to 120 C"])
         kitchen: dict[str, Any] = {"ovens": ovens, "rings": self.pick([1, 2, 4]), "tools": {"pan": 1, "bowl": 1}}
+        if self.odds() < 0.2:
+            kitchen["to the table"] = f"{self.pick([1, 3])} min"
         if self.odds() < 0.5:
             kitchen["fridge"] = f"{self.pick([10, 20])} litres"
         return kitchen
@@ -112,7 +116,19 @@ class _Maker:
             step["not after"] = self.pick(["18:00", "12:00"])
         if self.odds() < 0.2:
             step["best within"] = "10 min"
+        if self.odds() < 0.1:
+            step["with guests"] = "yes"
         return step
+
+    def rest(self) -> dict[str, Any]:
+        """What was baked just before rests in the oven, switched off."""
+        self.count += 1
+        rest = {
+            "step": f"step {self.count}x",
+            "on": "oven off" + self.pick(["", ", door ajar", ", bowl"]),
+            "takes": self.pick(["10 min", "30 to 45 min", "60 min"]),
+        }
+        return rest | ({"keeps": self.keeps()} if self.odds() < 0.5 else {})
 
     def course(self, number: int, size: int, hands: list[str]) -> dict[str, Any]:
         dishes = []
@@ -120,10 +136,13 @@ class _Maker:
             steps: list[dict[str, Any]] = []
             for _ in range(self.pick([1, 2, 3, 4])):
                 steps.append(self.step([s["step"] for s in steps], hands))
+                if str(steps[-1].get("on", "")).startswith("oven at") and self.odds() < 0.15:
+                    steps.append(self.rest())
             self.steps += [s["step"] for s in steps]
             dishes.append({"dish": f"Dish {number}{dish}", "steps": steps})
         at = ["18:45", "19:30", "20:30", "21:15"][number]
-        return {"course": f"Course {number}", "at": at, "dishes": dishes}
+        course = {"course": f"Course {number}", "at": at, "dishes": dishes}
+        return course | ({"eaten in": "15 to 20 to 30 min"} if self.odds() < 0.2 else {})
 
     def job(self, number: int, course: str) -> dict[str, Any]:
         job: dict[str, Any] = {"job": f"job {number}q", "takes": f"{self.pick([5, 10, 20])} min"}

@@ -82,6 +82,22 @@ def test_a_room_uses_only_what_stands_left_of_it(name: str, file: Path) -> None:
         assert allowed, f"{name} uses {other}, which stands {'inside' if inside else 'right of'} {own}"
 
 
+def test_the_validator_shares_nothing_with_what_computes_a_sheet() -> None:
+    """It reads a run sheet and a plan; of the kitchen it takes constants, and writes every formula anew."""
+    own = {(name, file) for name, file in modules() if name.startswith("board.timetable.validate")}
+    allowed = {"board.timetable.run_sheet", "board.kitchen.heat", *(name for name, _ in own)}
+
+    assert len(own) >= 5
+    for name, file in own:
+        rooms = ("board.timetable", "board.kitchen")
+        used = {m for m, _ in modules() if m in imports(file) and m.startswith(rooms)}
+        assert used <= allowed, name
+        from_heat = {
+            i.removeprefix("board.kitchen.heat.") for i in imports(file) if i.startswith("board.kitchen.heat.")
+        }
+        assert all(constant.isupper() for constant in from_heat), name
+
+
 @pytest.mark.parametrize(("name", "file"), modules(), ids=lambda value: value if isinstance(value, str) else "")
 def test_only_the_clock_reads_the_time_and_the_core_touches_no_file(name: str, file: Path) -> None:
     """`time.perf_counter` measures how long a solve took, and is no time of day."""

@@ -9,7 +9,7 @@ from itertools import combinations
 from ortools.sat.python.cp_model import IntervalVar, LinearExprT, LiteralT
 
 from board.timetable.cpsat.variables import Spell, Variables
-from board.timetable.question import Demand, OvenUse
+from board.timetable.question import Demand, OvenUse, Way
 
 FRONT = "front-of-house"
 
@@ -146,12 +146,13 @@ class Limits:
     def _a_rest_stays_in_the_oven_of_its_bake(self) -> None:
         for order in self.question.orders:
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
+            if order.most != order.least or not any(way.oven for way in first.job.ways):
+                continue  # what else comes just before a rest is no bake
             for way, rests in zip(second.job.ways, second.ways, strict=True):
-                if order.most != order.least or way.oven is None or not way.oven.off:
+                if way.oven is None or not way.oven.off:
                     continue
                 for before, literal in zip(first.job.ways, first.ways, strict=True):
-                    elsewhere = before.lane != "oven" or (before.oven and before.oven.oven != way.oven.oven)
-                    if elsewhere:
+                    if not _bakes_for(before, way):
                         self.model.add_bool_or(~rests, ~literal)
                 self.model.add(second.start == first.end).only_enforce_if(rests)
 
@@ -168,3 +169,11 @@ class Limits:
         at_once = self.model.new_bool_var("at once")
         self.model.add(other.start == one.end).only_enforce_if(at_once)
         return [~at_once]
+
+
+def _bakes_for(before: Way, rest: Way) -> bool:
+    """Whether the rest can be of what is baked so: in the same oven, at the setting its heat was reckoned from."""
+    if before.oven is None:
+        return before.lane == "oven"  # its oven is let go of
+    assert rest.oven is not None
+    return (before.oven.oven, before.oven.want) == (rest.oven.oven, rest.oven.baked_at) and not before.oven.off
