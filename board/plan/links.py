@@ -203,8 +203,14 @@ def _rests(node: Node) -> bool:
 
 
 def _bakes(node: Node) -> bool:
-    ways = (node.work, *node.work.or_) if node.work else ()
-    return any(way.on is not None and way.on.place == "oven" and not way.on.off for way in ways)
+    """Whether it is done in a hot oven, one way or another, for any time at all."""
+    if node.work is None:
+        return False
+    for way in (node.work, *node.work.or_):
+        on, takes = way.on or node.work.on, way.takes or node.work.takes
+        if on is not None and on.place == "oven" and not on.off and (takes is None or takes.likely > 0):
+            return True
+    return False
 
 
 def _link(ref: Ref, first: Node, second: Node) -> Link:
@@ -343,15 +349,24 @@ def _station(plan: Plan, station: Station, loc: Loc, *, cooking: bool) -> list[P
 
 
 def _rests_of_nothing(linked: Linked) -> list[Problem]:
-    """A rest in the oven, switched off, that follows no bake, or several."""
+    """A rest in the oven, switched off, that does not follow one bake of its own at once."""
     problems = []
+    resting: dict[str, str] = {}  # bake → the rest that follows it
     for node in linked.nodes.values():
-        bakes = [k.first for k in linked.links if k.second == node.id and _bakes(linked.nodes[k.first])]
-        if _rests(node) and len(bakes) != 1:
-            what = "follows nothing baked" if not bakes else "follows several things baked"
-            mend = "Write it right after the one step it follows in that oven, or name that step under `after`."
+        if not _rests(node):
+            continue
+        bakes = [k for k in linked.links if k.second == node.id and _bakes(linked.nodes[k.first])]
+        mend = "Write it right after the one step it follows in that oven, or name that step under `after`."
+        what = "" if len(bakes) == 1 else "follows nothing baked" if not bakes else "follows several things baked"
+        if len(bakes) == 1 and bakes[0].least:
+            what, mend = "waits after its bake", "It follows its bake at once: leave out `at least`."
+        elif len(bakes) == 1 and bakes[0].first in resting:
+            what = f"so does {resting[bakes[0].first]!r} after the same bake"
+            mend = "One bake has one rest in its oven: make one step of the two."
+        if what:
             message = f"{node.name!r} stands in an oven that is switched off, and {what}"
             problems.append(Problem("P14", message, mend, (*node.loc, "on")))
+        resting.update({k.first: node.name for k in bakes})
     return problems
 
 
