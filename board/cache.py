@@ -24,7 +24,8 @@ def fingerprint() -> str:
         for file in sorted((here / room).rglob("*.py")):
             stat = file.stat()
             digest.update(f"{file.relative_to(here)} {stat.st_size} {stat.st_mtime_ns}\n".encode())
-    digest.update((here / "words.py").read_bytes())
+    for file in sorted((here / "words").glob("*.py")):
+        digest.update(file.read_bytes())
     return digest.hexdigest()
 
 

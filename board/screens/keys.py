@@ -1,4 +1,4 @@
-"""One table: key → what it does. The words for it are in `words.py`."""
+"""One table: key → what it does. The words for it are in `words/`."""
 
 from textual.binding import Binding, BindingType
 

@@ -1,0 +1,201 @@
+"""The command line: commands, options, and what they say."""
+
+PROGRAM = "platecall"
+CAUTION = (
+    "Planning help only: the label on the food, your local food-safety code and licensed advice decide. "
+    "Allergies: read every label; this version does not yet match ingredients with guests."
+)
+
+
+def played(at: str, sign: str, text: str) -> str:
+    return f"{at}  {sign} {text}"
+
+
+def played_course(at: str, name: str, late: int) -> str:
+    return f"{at}  ● {name} is out" + (f", {late} min late" if late else ", on time")
+
+
+def played_summary(answered: int, courses: int, on_time: int, left_out: int) -> str:
+    return f"{answered} calls answered; {on_time} of {courses} courses on time; {left_out} steps left out."
+
+
+CLI_ABOUT = "Plan a sit-down meal of several courses, compute its timetable, and run the evening from a live board."
+CLI_EXAMPLES = """examples:
+  platecall check plans/lantern-supper.yaml
+  platecall rehearse plans/lantern-supper.yaml --speed 10
+  platecall live plans/lantern-supper.yaml"""
+COMMANDS = {
+    "check": ("say what is wrong, doubtful or assumed in a plan", "platecall check plans/lantern-supper.yaml"),
+    "sheet": ("print the run sheet: what, who, where, from when to when", "platecall sheet supper.yaml --by lane"),
+    "odds": ("the chance that each course goes out on time", "platecall odds supper.yaml --evenings 100000"),
+    "live": ("run the evening from the live board", "platecall live supper.yaml"),
+    "rehearse": ("the same board against a virtual clock", "platecall rehearse supper.yaml --speed 20 --from 17:30"),
+    "review": ("planned and actual times of an evening, from its run log", "platecall review evening.jsonl"),
+    "schema": ("print the JSON Schema of a plan, for editors", "platecall schema > plan.schema.json"),
+}
+ARGUMENTS = {"plan": "the plan file (YAML)", "log": "the run log (JSON Lines)"}
+OPTIONS = {
+    "by": "what to group by (default: day)",
+    "json": "print it for other programs",
+    "limit": "search at most so long; the best found is shown, with the gap to what is proved",
+    "why": "say what holds this step where it is, what waits for it, and its give",
+    "ways-out": "look for up to N changes to the plan that end a clash, each worked out again, the cheapest first",
+    "take": "write the K-th of them into the plan file; comments and layout stay",
+    "evenings": "how many evenings to play, 100 to 1000000 (default: 10000)",
+    "seed": "which evenings are drawn; the same number draws the same ones (default: 1)",
+    "fresh-sheet": "work the timetable out anew instead of taking the kept one",
+    "log": "where the run log lies (default: the user's data folder)",
+    "no-bell": "call without the terminal's bell",
+    "speed": "how many times as fast as real time, 1 to 240 (default: 10)",
+    "from": "begin at this clock time on the day of the event",
+    "fresh-rehearsal": "begin a new rehearsal instead of going on with the last",
+    "plain": "play it line by line as fast as it goes, every call answered on time",
+}
+WORKING = "working out the timetable …"
+NO_ANSWER = "no timetable was found in the time allowed; try again, or make the plan smaller"
+NO_TERMINAL = "the live board needs a terminal to draw on; for plain output use `platecall rehearse PLAN --plain`"
+STOP, MIND, NOTE = "STOP: cannot be done as written", "MIND", "NOTE"
+CHECK_HOLDS = "The timetable holds: every course on time, nothing kept past its limit."
+CHECK_GIVES_UP = "The timetable has to give something up:"
+CHECK_STOPPED = "No timetable until the stops above are mended."
+CHECK_ASSUMED = "Assumed, because the plan does not say:"
+PLAN_CHANGED = (
+    "The plan was edited since this evening began; the board goes on with the timetable it began with. "
+    "To begin anew, move the run log away."
+)
+
+
+def example(line: str) -> str:
+    return f"example:\n  {line}"
+
+
+def welcome(bundled: str) -> str:
+    commands = "\n".join(f"  {name:<10}{about}" for name, (about, _) in COMMANDS.items())
+    return (
+        f"{PROGRAM}: {CLI_ABOUT}\n\n{commands}\n\nA plan to try comes along; watch its whole evening at ten times the "
+        f"speed:\n\n  {PROGRAM} rehearse {bundled} --speed 10\n\nEvery command has --help with an example."
+    )
+
+
+def check_title(event: str, guests: int, pieces: int) -> str:
+    return f"{event}: {guests} at the table, {pieces} pieces of work"
+
+
+def snag_count(count: int) -> str:
+    return f"{count} thing{'s' if count != 1 else ''} to mend."
+
+
+def bad_speed(text: str) -> str:
+    return f"{text!r} is not a speed from 1 to 240"
+
+
+AIM_WORDS = {
+    "hours": "work within its hours",
+    "courses": "courses on time",
+    "keeps": "nothing kept too long",
+    "freshness": "hot food fresh",
+    "company": "time with the guests",
+    "day": "a light day",
+    "busiest": "a calm half hour before each course",
+    "give": "give where it is needed",
+    "prompt": "clearing at once",
+    "touch": "finishing touch",
+    "spared": "as little help as will do",
+}
+
+
+def progress(aim: str, value: int, bound: int) -> str:
+    gap = f" (gap {1 - max(0, bound) / value:.0%})" if value > 0 else ""
+    return f"{AIM_WORDS.get(aim, aim)}: best {value}, at least {max(0, bound)}{gap} · ctrl-c takes the best so far"
+
+
+def bad_seconds(text: str) -> str:
+    return f"{text!r} is not a number of seconds"
+
+
+def bad_evenings(text: str, fewest: int, most: int) -> str:
+    return f"{text!r} is not a number of evenings from {fewest} to {most}"
+
+
+def bad_seed(text: str) -> str:
+    return f"{text!r} is not a seed; write a whole number of up to 18 digits, not below 0"
+
+
+def bad_clock(text: str) -> str:
+    return f"{text!r} is not a clock time; write for example 17:30"
+
+
+def no_such_file(path: str) -> str:
+    return f"{path}: there is no such file"
+
+
+def is_folder(path: str) -> str:
+    return f"{path}: this is a folder, not a file"
+
+
+def cannot_read(path: str, why: str) -> str:
+    return f"{path}: cannot be read ({why})"
+
+
+def not_utf8(path: str, line: int) -> str:
+    return f"{path}:{line}:1: P01 the file is not UTF-8 text here\n    Save it as UTF-8."
+
+
+def long_past(date: str) -> str:
+    return f"the event of {date} is over; rehearse it, or give the plan another date"
+
+
+def log_in_use(path: str) -> str:
+    return f"{path}: another board has this run log open; close that one first, or name another with --log"
+
+
+def log_unreadable(why: str) -> str:
+    return f"{why}\n    Nothing was changed."
+
+
+def log_of_another(path: str, kind: str) -> str:
+    return f"{path}: this run log is of {kind}; name another file with --log"
+
+
+OTHER_EVENING = "another event"
+A_REHEARSAL = "a rehearsal"
+A_REAL_EVENING = "a real evening"
+
+
+def not_a_file(path: str) -> str:
+    return f"{path}: this is not a regular file"
+
+
+def too_large(path: str) -> str:
+    return f"{path}: this file is too large to be a plan or a run log"
+
+
+def cannot_print(why: str) -> str:
+    return f"the output cannot be written ({why})"
+
+
+BOARD_FAILED = "the board ended by a fault; the run log is whole, and the same command goes on with it"
+
+
+def log_not_empty(path: str) -> str:
+    return f"{path}: there is an evening in this run log already; name another file"
+
+
+def cannot_keep(path: str, why: str) -> str:
+    return f"{path}: the run log cannot be kept here ({why}); name another place with --log"
+
+
+def left_board(path: str) -> str:
+    return f"The run log is {path}\nLook back with: {PROGRAM} review {path}"
+
+
+def log_lies_at(path: str) -> str:
+    return f"Run log: {path}"
+
+
+def gone_on(events: int) -> str:
+    return f"Gone on with: {events} events from the run log."
+
+
+def stuck(why: str) -> str:
+    return f"the evening came to a standstill: {why}"

@@ -1,0 +1,97 @@
+"""Why a plan file was left as it is."""
+
+EDIT_OTHER_TEXT = "the plan is not the one that was read; read it again first"
+
+
+def edit_unreadable(why: str) -> str:
+    return f"the plan cannot be changed while it cannot be read: {why}"
+
+
+def edit_would_spoil(why: str) -> str:
+    return f"with this change the plan could not be read: {why}"
+
+
+def edit_no_such_place(path: str) -> str:
+    return f"the plan has no place for this change: {path}"
+
+
+def edit_not_possible(path: str) -> str:
+    return f"this part of the plan is written in a way that only its host can change: {path}"
+
+
+def edit_nobody(name: str) -> str:
+    return f"nobody among the hands is called {name}"
+
+
+def edit_hands_there(name: str) -> str:
+    return f"{name} is among the hands already"
+
+
+def edit_hours_already(name: str, day: str, since: str) -> str:
+    return f"{name} has hours from {since} already ({day})"
+
+
+def edit_hours_covered(name: str, day: str, span_words: str) -> str:
+    return f"{name} has the hours {span_words} already ({day})"
+
+
+def edit_until_when(name: str, day: str) -> str:
+    return f"{name} has no hours yet ({day}); say until when, too"
+
+
+def edit_no_course(name: str) -> str:
+    return f"no course is called {name}"
+
+
+def edit_no_dish(dish: str, course: str) -> str:
+    return f"no dish of {course} is called {dish}, or more than one is"
+
+
+def edit_course_there(name: str, at: str) -> str:
+    return f"{name} is wanted at {at} already"
+
+
+def edit_no_oven(name: str) -> str:
+    return f"no oven is called {name}"
+
+
+def edit_oven_there(name: str) -> str:
+    return f"an oven is called {name} already"
+
+
+def edit_no_oven_name(name: str) -> str:
+    return f"an oven cannot be called {name!r}: a step that names it would be misread"
+
+
+EDIT_NONE_MORE = "one more at least"
+EDIT_NO_WAY = "another way must differ in something"
+EDIT_NO_STEP = "there is no step or job at this place of the plan"
+EDIT_NO_DAY = "the step says nothing of its day or time"
+
+
+def edit_same_place(on: str) -> str:
+    return f"the step says so already: {on}"
+
+
+def edit_only_dish(dish: str, course: str) -> str:
+    return f"{dish} is the only dish of {course}"
+
+
+def edit_named_elsewhere(dish: str, names: list[str]) -> str:
+    return f"steps of {dish} are named in `after` or `before` of: {'; '.join(names)}"
+
+
+def bought_step(dish: str) -> str:
+    return f"plate the bought {dish}"
+
+
+def plan_moved_on(path: str) -> str:
+    return f"{path} was changed since it was read; nothing was written. Open it again, then make the change"
+
+
+def plan_protected(path: str) -> str:
+    return f"{path} is write-protected; nothing was written"
+
+
+def plan_not_written(path: str, why: str) -> str:
+    return f"{path} could not be written: {why}. The file is as it was"

@@ -1,0 +1,113 @@
+"""Keys, and what they do."""
+
+from board.words.times import span
+
+# (key, words in the bar, words in help)
+KEYS_EVENING = (
+    ("space", "answer", "answer the call: begun, looked in, done"),
+    ("l", "later", "ask again in 5 minutes"),
+    ("x", "out", "leave this step out"),
+    ("u", "back", "take the last answer back, as often as you like"),
+    ("↑↓", "choose", "choose another call, or something still to come"),
+    ("p", "push", "send a course out later, and see what that costs first"),
+    ("a", "arrived", "the guests are here"),
+    ("s", "seated", "the guests are at the table"),
+    ("c", "cleared", "the course is cleared"),
+    ("n", "note", "write a note into the run log"),
+    ("z", "zoom", "show 45, 90 or 180 minutes ahead"),
+    ("b", "bell", "bell on or off"),
+    ("?", "help", "this page"),
+    ("q", "leave", "leave the board; the run log keeps everything"),
+)
+KEYS_REHEARSAL = (
+    ("h", "hold", "hold the rehearsal's clock, or let it go on"),
+    (",.", "speed", "slower, faster"),
+    ("j", "jump", "jump to the next call"),
+)
+HELP_TITLE = "Keys"
+HELP_SIGNS = (
+    ("▶ ◉ ■", "a call to begin, to look in, at the end"),
+    ("━ ╌", "hands on it, running by itself"),
+    ("◆ ▲ ■", "in hand, tight, behind"),
+)
+CLOSE_HINT = "esc closes"
+BELL_ON, BELL_OFF = "bell on", "bell off"
+NOT_CALLED_YET = "it is not called yet; it asks at its time"
+ANSWER_WORDS = {"CoursePushed": "the push", "NoteWritten": "the note"}
+NO_CALL = "nothing is called; choose something with ↓ first"
+NOT_YET_DUE = "not called yet: space begins it early"
+NOTHING_TO_CLEAR = "no course waits to be cleared"
+NOTHING_TO_SEAT = "the guests are at the table already"
+ARRIVED_ALREADY = "the guests have arrived already"
+NOTHING_TO_PUSH = "every course is out"
+NOTHING_TO_JUMP = "there is no further call"
+ONLY_REHEARSAL = "that key works in a rehearsal only"
+NOTE_TITLE = "A note"
+NOTE_HINT = "enter keeps it · esc leaves it"
+
+
+def note_about(name: str | None) -> str:
+    return f"about: {name}" if name else "about the evening"
+
+
+NOTE_KEPT = "note kept"
+PUSH_TITLE = "Push a course"
+PUSH_HINT = "↑ ↓ course · ← → minutes · enter pushes · esc leaves it"
+
+
+def push_line(course: str, minutes: int) -> str:
+    return f"{course} by {minutes} min"
+
+
+def push_effect(course: str, before: str, after: str, late: int) -> str:
+    tail = f", {span(late)} late" if late else ""
+    return f"{course}: {before} → {after}{tail}" if before != after else f"{course}: {after}, unchanged"
+
+
+def push_keeps(name: str, stood: int, limit: int) -> str:
+    return f"{name} will have stood {stood} of {limit} min"
+
+
+PUSH_COSTS_NOTHING = "nothing stands past what it keeps"
+LEAVE_TITLE = "Leave the board?"
+LEAVE_LINES = (
+    "l   leave; the same command comes back to this very point",
+    "e   the evening is over: close the run log",
+    "esc stay",
+)
+
+
+def log_cannot_be_written(why: str) -> str:
+    return f"The run log cannot be written ({why}). Answers are not taken until it can."
+
+
+def board_fault(why: str) -> str:
+    return f"Something went wrong in the board ({why}); the run log is whole."
+
+
+MARKED = {
+    "arrive": "the guests are here",
+    "seat": "the guests are at the table",
+    "clear": "cleared",
+}
+NOTHING_TO_MARK = {
+    "arrive": ARRIVED_ALREADY,
+    "seat": NOTHING_TO_SEAT,
+    "clear": NOTHING_TO_CLEAR,
+}
+
+
+def also_waiting(calls: list[str]) -> str:
+    return f"   +{len(calls)}: " + "  ".join(calls)
+
+
+def taken_back(what: str) -> str:
+    return f"taken back: {what}"
+
+
+def put_off(name: str) -> str:
+    return f"again in 5 min: {name}"
+
+
+def left_out(name: str) -> str:
+    return f"left out: {name}"

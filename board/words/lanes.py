@@ -1,0 +1,26 @@
+"""Lanes, states, and how the evening stands."""
+
+LANES = {
+    "oven": "Oven",
+    "stovetop": "Stovetop",
+    "fridge": "Fridge",
+    "front-of-house": "Front of house",
+    "worktop": "Worktop",
+}
+LANES_SHORT = {
+    "oven": "Oven",
+    "stovetop": "Stove",
+    "fridge": "Fridge",
+    "front-of-house": "F.o.h.",
+    "worktop": "Worktop",
+}
+STATES = {
+    "to-come": "to come",
+    "called": "called",
+    "under-way": "under way",
+    "finished": "finished",
+    "keeping": "keeping",
+    "left-out": "left out",
+}
+IN_HAND, TIGHT, BEHIND = "in hand", "tight", "behind"
+STANDING_SIGN = {IN_HAND: "◆", TIGHT: "▲", BEHIND: "■"}

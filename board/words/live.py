@@ -1,0 +1,112 @@
+"""The live board."""
+
+from board.words.times import span
+
+DONE_BEGIN, DONE_LOOK, DONE_END = "begun", "looked in", "done"
+NOTHING_MORE = "All done"
+NOTHING_MORE_DETAIL = "Nothing is left to call. q ends the evening."
+ALL_SERVED = "all courses are out"
+REHEARSAL = "rehearsal"
+HELD = "clock held"
+LOOK_FOR = "look for"
+PART_SIGN = {"start": "▶", "look-in": "◉", "end": "■"}
+
+
+def free_until(clock_words: str) -> str:
+    return f"Free till {clock_words}"
+
+
+def free_for(length: str, next_name: str) -> str:
+    return f"No hands needed for {length}. Then: {next_name}"
+
+
+def hands_on(name: str) -> str:
+    return name[:1].upper() + name[1:]
+
+
+def hands_on_left(left: str, who: str) -> str:
+    return f"{who}: hands on, {left} left" if who else f"hands on, {left} left"
+
+
+def in_oven(oven: str) -> str:
+    return f" ({oven})"
+
+
+def course_in(name: str) -> str:
+    return f"{name} in"
+
+
+def goes_out_at(wanted: str, served: str, late_minutes: int) -> str:
+    if late_minutes:
+        return f"{wanted} → {served}, {span(late_minutes)} late"
+    return served if served == wanted else f"{wanted} → {served}"
+
+
+def course_strip(courses: list[str]) -> str:
+    return "  ·  ".join(courses)
+
+
+def course_out(name: str, at: str) -> str:
+    return f"{name} ✓ {at}"
+
+
+def course_ahead(name: str, at: str, late_minutes: int) -> str:
+    return f"{name} {at} (+{late_minutes})" if late_minutes else f"{name} {at}"
+
+
+def course_dropped(name: str) -> str:
+    return f"{name} left out"
+
+
+def uses(what: str, amount: float) -> str:
+    if what == "rings":
+        return "1 ring" if amount == 1 else f"{amount:g} rings"
+    if what in ("fridge", "freezer"):
+        room = "1 litre" if amount == 1 else f"{amount:g} litres"
+        return room if what == "fridge" else f"{room} of the freezer"
+    return what if amount == 1 else f"{amount:g} × {what}"
+
+
+def setting(oven: str, celsius: int) -> str:
+    return f"{oven} at {celsius} °C ({round(celsius * 9 / 5 + 32)} °F)"
+
+
+def use(what: str, amount: float, celsius: int | None, *, off: bool) -> str:
+    if off:
+        return f"{what} off"
+    return setting(what, celsius) if celsius is not None else uses(what, amount)
+
+
+def core(celsius: float) -> str:
+    return f"core {celsius:g} °C ({celsius * 9 / 5 + 32:.0f} °F)"
+
+
+def look_for(words: str) -> str:
+    return f"{LOOK_FOR}: {words}"
+
+
+def waited(countdown: str) -> str:
+    return f"called {countdown} ago"
+
+
+def stands_until(name: str, left: str, limit: str, where: str) -> str:
+    return f"{name}: keeps {left} more, till {limit} ({where})"
+
+
+def past_keeping(name: str, over: str, where: str) -> str:
+    return f"{name}: {over} past what it keeps ({where})"
+
+
+BUSY_HINT = "space done  ·  x leave out"
+
+
+def speed(times: float) -> str:
+    return f"×{times:g}"
+
+
+def answer_hint(word: str) -> str:
+    return f"space {word}  ·  l later  ·  x leave out"
+
+
+def pushed(course: str, minutes: int) -> str:
+    return f"{course} pushed {minutes} min"

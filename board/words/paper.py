@@ -1,0 +1,58 @@
+"""What is printed: sheets, checks, reviews."""
+
+SHEET_FROM, SHEET_TO, SHEET_WHAT, SHEET_WHERE, SHEET_WHO, SHEET_GIVE = "from", "to", "what", "where", "who", "give"
+SHEET_NO_GIVE = "–"
+
+
+def give(minutes: int) -> str:
+    return f"{minutes} min" if minutes < 100 else f"{minutes // 60} h"
+
+
+SHEET_NOBODY = "nobody needed"
+SHEET_GIVEN_UP = "Given up"
+
+
+def min_late(minutes: int) -> str:
+    return f"  ({minutes} min late)"
+
+
+def away_from_guests(minutes: int) -> str:
+    return f"{minutes} min in the kitchen while your guests are at the table or about"
+
+
+def busiest_before(course: str, minutes: int) -> str:
+    return f"busiest half hour: before {course}, {minutes} of 30 min at work"
+
+
+def sheet_state(proved: bool, gap: float) -> str:
+    if proved:
+        return "proved: no timetable does better on what counts"
+    return f"the best found; what counts might still be bettered by up to {gap:.0%}"
+
+
+REVIEW_COURSE, REVIEW_WANTED, REVIEW_PLANNED, REVIEW_SERVED = "course", "wanted", "planned", "served"
+REVIEW_LATE, REVIEW_PUSHED, REVIEW_STEP, REVIEW_BEGUN = "late", "pushed", "step", "begun"
+REVIEW_MINUTES, REVIEW_TOOK, REVIEW_ANSWERED = "min", "took", "answered"
+REVIEW_NONE = "–"
+REVIEW_RAN_OVER = "Ran over"
+REVIEW_NOTHING_OVER = "Nothing ran over."
+REVIEW_LEFT_OUT = "Left out"
+REVIEW_NOT_REACHED = "Not reached"
+REVIEW_NOTES = "Notes"
+
+
+def review_title(plan: str, rehearsal: bool, closed: bool) -> str:
+    kind = ", a rehearsal" if rehearsal else ""
+    return f"{plan}{kind}" if closed else f"{plan}{kind} (not closed)"
+
+
+def review_span(began: str, ended: str) -> str:
+    return f"from {began} to {ended}"
+
+
+def signed(minutes: int) -> str:
+    return f"{minutes:+d} min" if minutes else "0 min"
+
+
+def ran_over(name: str, planned: int, actual: int) -> str:
+    return f"{name}: {actual} min instead of {planned}"
