@@ -273,7 +273,7 @@ def _live(arguments: argparse.Namespace) -> int:
     clock = WallClock()
     if not path.exists() and clock.now() > max(slot.end for slot in sheet.slots) + timedelta(hours=12):
         raise Trouble(words.long_past(sheet.date))
-    run_board(sheet, path, clock, bell=not arguments.no_bell)
+    run_board(sheet, path, clock, bell=not arguments.no_bell, plan=arguments.plan)
     return ExitCode.DONE
 
 
@@ -310,7 +310,8 @@ def _rehearse(arguments: argparse.Namespace) -> int:
         for line in play_plainly(sheet, path, start):
             print(line)
     else:
-        run_board(sheet, path, VirtualClock(start, arguments.speed), bell=not arguments.no_bell)
+        clock = VirtualClock(start, arguments.speed)
+        run_board(sheet, path, clock, bell=not arguments.no_bell, plan=arguments.plan)
     return ExitCode.DONE
 
 

@@ -47,8 +47,11 @@ def opened_log(path: Path) -> Iterator[RunLog]:
         log.close()
 
 
-def run_board(sheet: RunSheet, path: Path, clock: Clock, *, bell: bool) -> None:
-    """The board on a log, live or rehearsed as the clock is, until it is left."""
+def run_board(sheet: RunSheet, path: Path, clock: Clock, *, bell: bool, plan: Path | None = None) -> None:
+    """The board on a log, live or rehearsed as the clock is, until it is left.
+
+    With the plan's file, what is left of an evening that slips is worked out anew beside it.
+    """
     virtual = clock if isinstance(clock, VirtualClock) else None
     with opened_log(path) as log:
         if log.contents is not None:
@@ -60,7 +63,7 @@ def run_board(sheet: RunSheet, path: Path, clock: Clock, *, bell: bool) -> None:
         greeting = _greeting(sheet, log.contents)
         evening = _begin(sheet, log, virtual) if virtual and log.contents is None else None
         evening = evening or open_evening(sheet, clock, log, rehearsal=virtual is not None)
-        _show(evening, virtual, bell=bell, greeting=greeting)
+        _show(evening, virtual, bell=bell, greeting=greeting, plan=plan)
     print(words.left_board(one_line(path)))
 
 
@@ -84,11 +87,18 @@ def _belongs(sheet: RunSheet, contents: LogContents, path: Path, *, rehearsal: b
         raise Trouble(words.log_of_another(one_line(path), kind))
 
 
-def _show(evening: Evening, virtual: VirtualClock | None, *, bell: bool, greeting: str) -> None:
+def _show(evening: Evening, virtual: VirtualClock | None, *, bell: bool, greeting: str, plan: Path | None) -> None:
+    from board.anew.advisor import Advisor
+    from board.anew.client import Anew
     from board.screens.app import BoardApp
 
-    app = BoardApp(evening, virtual=virtual, bell=bell, greeting=greeting)
-    app.run()
+    advisor = Advisor(Anew(plan.resolve(), evening.sheet.digest)) if plan is not None else None
+    app = BoardApp(evening, virtual=virtual, bell=bell, greeting=greeting, advisor=advisor)
+    try:
+        app.run()
+    finally:
+        if advisor is not None:
+            advisor.close()
     if app.return_code:
         raise Trouble(words.BOARD_FAILED)
 

@@ -5,6 +5,7 @@ import gc
 from textual.app import App
 from textual.screen import ModalScreen
 
+from board.anew.advisor import Advisor
 from board.clock import VirtualClock
 from board.evening import Evening
 from board.screens.chime import Bell, Chime
@@ -25,8 +26,10 @@ class BoardApp(App[None]):
         bell: bool = True,
         chime: Chime | None = None,
         greeting: str = "",
+        advisor: Advisor | None = None,
     ) -> None:
         super().__init__()
+        self.advisor = advisor
         self.evening = evening
         self.virtual = virtual
         self.chime = chime or Bell(self.bell)
@@ -37,7 +40,13 @@ class BoardApp(App[None]):
         self.register_theme(LANTERN)
         self.theme = LANTERN.name
         self.live = LiveScreen(
-            self.evening, self.chime, self.virtual, on_leave=self.exit, bell=self.bell_on, greeting=self.greeting
+            self.evening,
+            self.chime,
+            self.virtual,
+            on_leave=self.exit,
+            bell=self.bell_on,
+            greeting=self.greeting,
+            advisor=self.advisor,
         )
         self.push_screen(self.live)
         self.call_after_refresh(gc.enable)  # switched off by the command line while modules were loaded

@@ -7,10 +7,23 @@ from textual.screen import Screen
 from textual.timer import Timer
 
 from board import words
+from board.anew.advisor import Advisor
 from board.clock import VirtualClock
 from board.evening import Evening, Present
 from board.plain import one_line
-from board.run.decide import Close, Done, Later, LeaveOut, Refusal, Settle, TakeBack, Wish, WriteNote, answers_of
+from board.run.decide import (
+    Close,
+    Done,
+    Later,
+    LeaveOut,
+    Refusal,
+    Settle,
+    TakeBack,
+    TakeSheet,
+    Wish,
+    WriteNote,
+    answers_of,
+)
 from board.run.state import CallKey
 from board.screens.ask import HelpScreen, LeaveScreen, NoteScreen, PushScreen
 from board.screens.chime import Chime
@@ -18,6 +31,7 @@ from board.screens.keys import BINDINGS
 from board.screens.panels import CallPanel, Coming, KeyBar, OneLine, Ribbons, Top
 from board.view.board import BoardView, CallView, Viewer
 from board.view.marks import slot_to_mark
+from board.view.offer import offer_line
 from board.view.ribbon import ZOOMS, ribbons
 
 TICK_SECONDS, REHEARSAL_TICK_SECONDS = 1.0, 0.25
@@ -43,9 +57,11 @@ class LiveScreen(Screen[None]):
         *,
         bell: bool = True,
         greeting: str = "",
+        advisor: Advisor | None = None,
     ) -> None:
         super().__init__()
         self.evening = evening
+        self.advisor = advisor
         self.chime = chime
         self.virtual = virtual
         self.on_leave = on_leave
@@ -122,6 +138,8 @@ class LiveScreen(Screen[None]):
             self.banner = ""
             if self.present.raised and self.bell_on:
                 self.chime.ring()
+            if self.advisor is not None:
+                self.advisor.look(self.present.state, self.present.forecast)
         except OSError as wrong:
             self.banner = words.log_cannot_be_written(one_line(wrong.strerror or wrong, 80))
         except Exception as wrong:
@@ -132,6 +150,8 @@ class LiveScreen(Screen[None]):
         """Shows the present again, as after a key."""
         if self.present is None:
             return
+        if self.viewer.sheet is not self.evening.sheet:
+            self.viewer = Viewer(self.evening.sheet)
         view = self.board = self.viewer.view(self.present)
         chosen = self._chosen_call(view)
         shown = chosen.key if chosen is not None else view.busy
@@ -157,7 +177,8 @@ class LiveScreen(Screen[None]):
         if self.banner:
             self.saying.show(self.banner)
         elif self._unsaying is None:
-            self.saying.show(view.courses)
+            offer = self.advisor.offer if self.advisor is not None else None
+            self.saying.show(offer_line(self.viewer, offer, self.present.now) if offer else view.courses)
 
     def _mode(self) -> str:
         """Rehearsal and its speed; whether the bell is off."""
@@ -304,6 +325,13 @@ class LiveScreen(Screen[None]):
         self._settle_key()
         if text:
             self.wish(WriteNote(text, slot), words.NOTE_KEPT)
+
+    def action_take_offer(self) -> None:
+        offer = self.advisor.offer if self.advisor is not None else None
+        if offer is None or self.advisor is None:
+            self.say(words.NO_OFFER)
+        elif self.wish(TakeSheet(offer.sheet), words.OFFER_TAKEN):
+            self.advisor.forget()
 
     def action_bell(self) -> None:
         self.bell_on = not self.bell_on

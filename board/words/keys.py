@@ -14,6 +14,7 @@ KEYS_EVENING = (
     ("s", "seated", "the guests are at the table"),
     ("c", "cleared", "the course is cleared"),
     ("n", "note", "write a note into the run log"),
+    ("r", "better", "take the better timetable for what is left, when one is offered"),
     ("z", "zoom", "show 45, 90 or 180 minutes ahead"),
     ("b", "bell", "bell on or off"),
     ("?", "help", "this page"),

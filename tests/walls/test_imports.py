@@ -23,6 +23,7 @@ LAYERS: list[set[str]] = [
     {"board.log"},
     {"board.lessons"},
     {"board.evening"},
+    {"board.anew"},
     {"board.playthrough"},
     {"board.paper", "board.screens", "board.cache"},
     {"board.desk"},
