@@ -21,6 +21,12 @@ def as_it_stands(question: Question, state: State, forecast: Forecast) -> Questi
     return _Given(question, state, forecast).question_left()
 
 
+def where_it_looks(question: Question, forecast: Forecast) -> list[int]:
+    """The minute each job now looks like starting, for a search to begin near."""
+    starts = (forecast.slots[job.id].start for job in question.jobs)
+    return [max(0, math.ceil((start - question.origin).total_seconds() / 60)) for start in starts]
+
+
 class _Given:
     def __init__(self, question: Question, state: State, forecast: Forecast) -> None:
         self.question = question

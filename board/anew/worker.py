@@ -10,7 +10,7 @@ from pathlib import Path
 
 import msgspec
 
-from board.anew.given import as_it_stands
+from board.anew.given import as_it_stands, where_it_looks
 from board.anew.merge import merged
 from board.log.record import BadLine, from_line
 from board.plan.load import PlanFile, read_plan
@@ -39,7 +39,7 @@ def worked_out_anew(file: PlanFile, state: State, now: datetime, limit: float = 
     question = ask(file.plan, file.filled)
     left = as_it_stands(question, state, forecast)
     try:
-        answer = solve(left, limit)
+        answer = solve(left, limit, near=where_it_looks(question, forecast))
     except NoAnswer:
         return None
     return merged(state, write_up(file, left, answer))
