@@ -11,10 +11,10 @@ from datetime import datetime
 from board.clock import Clock
 from board.log.write import Keeper, Memory, RunLog
 from board.run.calls import Call, calls
-from board.run.decide import Push, Refusal, Wish, decide, push_from_now, raise_calls
-from board.run.events import BoardReopened, EveningOpened, Event
+from board.run.decide import Push, Refusal, Wish, decide, push_from_now, raise_calls, warn_keeping
+from board.run.events import BoardReopened, EveningOpened, Event, KeepingWarned
 from board.run.fold import fold_all
-from board.run.forecast import Forecast, Forecaster
+from board.run.forecast import Forecast, Forecaster, Standing
 from board.run.state import State, begin
 from board.timetable.run_sheet import RunSheet
 
@@ -29,6 +29,7 @@ class Present:
     due: tuple[Call, ...]
     coming: tuple[Call, ...]
     raised: tuple[Call, ...] = ()  # calls raised at this very tick
+    warned: tuple[Standing, ...] = ()  # what the board warned of at this very tick
 
 
 class Evening:
@@ -40,6 +41,7 @@ class Evening:
         self.keeper = keeper
         self.forecaster = Forecaster(sheet)
         self.state = fold_all(begin(sheet), past)
+        self.told: list[Event] = list(past)  # all of it, what was taken back too
 
     def tick(self) -> Present:
         """The present; calls that have come due are raised and kept. Raises OSError when they cannot be kept."""
@@ -53,7 +55,16 @@ class Evening:
             due, coming = calls(forecast, self.state)
             fresh |= {call.key for call in due if call.raised is None}
         raised = tuple(call for call in due if call.key in fresh)
-        return Present(now, self.state, forecast, tuple(due), tuple(coming), raised)
+        warned = self._warned(forecast)
+        return Present(now, self.state, forecast, tuple(due), tuple(coming), raised, warned)
+
+    def _warned(self, forecast: Forecast) -> tuple[Standing, ...]:
+        """What soon keeps no longer, said for the first time now; that it was said is kept."""
+        new = warn_keeping(self.state, forecast)
+        if new:
+            self._keep(new)
+        slots = {event.slot for event in new if isinstance(event, KeepingWarned)}
+        return tuple(each for each in forecast.keeping if each.slot in slots)
 
     def look(self) -> Forecast:
         """How the rest looks now; raises no calls and keeps nothing."""
@@ -82,6 +93,7 @@ class Evening:
     def _keep(self, events: Sequence[Event]) -> None:
         self.keeper.append(events)
         self.state = fold_all(self.state, events)
+        self.told.extend(events)
 
     def close(self) -> None:
         self.keeper.close()

@@ -14,15 +14,17 @@ from board.run.events import (
     EveningClosed,
     EveningOpened,
     Event,
+    KeepingWarned,
     LookedIn,
     NoteWritten,
     Part,
+    ReadingTaken,
     StepFinished,
     StepLeftOut,
     StepStarted,
     TakenBack,
 )
-from board.run.state import Note, State, StepState, begin
+from board.run.state import Note, Reading, State, StepState, begin
 
 NOT_PUT_OFF: Mapping[Part, datetime] = MappingProxyType({})
 
@@ -74,6 +76,10 @@ def fold(state: State, event: Event) -> State:
             return replace(state, pushed=_with(state.pushed, course, state.pushed.get(course, 0) + minutes))
         case NoteWritten(text=text, slot=about):
             return replace(state, notes=(*state.notes, Note(event.n, event.at, text, about)))
+        case ReadingTaken(slot=slot, celsius=celsius):
+            return replace(state, readings=(*state.readings, Reading(event.n, event.at, slot, celsius)))
+        case KeepingWarned(slot=slot):
+            return replace(state, warned=_with(state.warned, slot, event.at))
         case EveningClosed():
             return replace(state, closed=True)
         case BoardReopened():

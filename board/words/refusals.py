@@ -1,5 +1,7 @@
 """Why something cannot be done."""
 
+from board.words.times import degrees, missing
+
 EMPTY_NOTE = "an empty note is not kept"
 NOTHING_TO_TAKE_BACK = "there is no answer to take back"
 
@@ -22,3 +24,17 @@ def cannot_push(course: str) -> str:
 
 def cannot_push_earlier(course: str) -> str:
     return f"{course} cannot go out before it was wanted"
+
+
+def no_core(name: str) -> str:
+    return f"{name}: the plan gives no core temperature for it"
+
+
+def not_begun(name: str) -> str:
+    return f"{name} has not begun"
+
+
+def core_lacks(name: str, wanted: float, read: float, fahrenheit: bool) -> str:
+    lacking = missing(abs(wanted - read), fahrenheit)
+    where = "below" if read < wanted else "above"
+    return f"{name}: core {degrees(read, fahrenheit)}, {lacking} {where} what is wanted. t reads again, x leaves it out"
