@@ -2,7 +2,7 @@
 
 import math
 from dataclasses import dataclass
-from datetime import datetime, timedelta
+from datetime import datetime
 from typing import assert_never
 
 from board import words
@@ -25,7 +25,7 @@ from board.run.events import (
     TakenBack,
 )
 from board.run.forecast import Forecast
-from board.run.readings import READ_AGAIN_MINUTES, end_due, lacks, last_reading, warns_from
+from board.run.readings import READ_AGAIN_MINUTES, is_put_off, lacks, last_reading, warns_from
 from board.run.state import State
 from board.timetable.run_sheet import Slot
 
@@ -228,8 +228,7 @@ def _read(state: State, id_: str, celsius: float, at: datetime) -> list[Event] |
     if step.status == "left-out":
         return Refusal(words.already_settled(slot.name))
     taken: list[Event] = [ReadingTaken(n=n, at=at, slot=id_, celsius=celsius)]
-    again = at + timedelta(minutes=READ_AGAIN_MINUTES)
-    if step.status == "under-way" and lacks(slot, celsius) and end_due(slot, step) < again:
+    if is_put_off(slot, step, celsius, at):
         taken.append(CallPutOff(n=n + 1, at=at, slot=id_, part="end", minutes=READ_AGAIN_MINUTES))
     return taken
 

@@ -31,6 +31,12 @@ def end_due(slot: Slot, step: StepState) -> datetime:
     return max(started + (slot.end - slot.start), step.put_off.get("end", started))
 
 
+def is_put_off(slot: Slot, step: StepState, celsius: float, at: datetime) -> bool:
+    """Whether a reading at that moment puts the call at the slot's end off: it falls short, and the end comes up."""
+    again = at + timedelta(minutes=READ_AGAIN_MINUTES)
+    return step.status == "under-way" and lacks(slot, celsius) > 0 and end_due(slot, step) < again
+
+
 def can_be_read(state: State, forecast: Forecast, first: str | None = None) -> list[str]:
     """Slots a probe may be put into: `first` if it is one, then those under way by their end, then what stands."""
     wanted = {slot.id for slot in state.sheet.slots if slot.core_celsius is not None}

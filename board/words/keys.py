@@ -14,6 +14,8 @@ KEYS_EVENING = (
     ("s", "seated", "the guests are at the table"),
     ("c", "cleared", "the course is cleared"),
     ("n", "note", "write a note into the run log"),
+    ("t", "probe", "take down what a probe shows in the middle of a step"),
+    ("o", "look back", "what happened, every step, and the closing page"),
     ("z", "zoom", "show 45, 90 or 180 minutes ahead"),
     ("b", "bell", "bell on or off"),
     ("?", "help", "this page"),
