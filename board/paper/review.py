@@ -12,7 +12,16 @@ from board.lessons.measure import Review, StepReview
 from board.paper.tables import cell, table
 from board.view.closing import Tone, closing
 
-STYLES: dict[Tone, str] = {"title": "bold", "head": "bold", "text": "", "soft": "dim", "late": "bold"}
+STYLES: dict[Tone, str] = {
+    "title": "bold",
+    "head": "bold",
+    "text": "",
+    "soft": "dim",
+    "late": "bold",
+    "planned": "dim",
+    "actual": "bold",
+    "both": "",
+}
 
 
 def print_review(review: Review, out: Console) -> None:

@@ -13,7 +13,7 @@ from board.lessons.measure import measured
 from board.plain import one_line
 from board.run.events import EveningOpened
 from board.screens.listing import Listing
-from board.screens.palette import ACCENT, SOFT, TEXT, WARNING
+from board.screens.palette import ACCENT, SOFT, STANDS, TEXT, WARNING
 from board.view.closing import PageLine, Tone, closing
 
 STYLES: dict[Tone, str] = {
@@ -22,6 +22,9 @@ STYLES: dict[Tone, str] = {
     "text": TEXT,
     "soft": SOFT,
     "late": f"bold {WARNING}",
+    "planned": SOFT,
+    "actual": ACCENT,
+    "both": STANDS,
 }
 
 

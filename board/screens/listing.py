@@ -2,12 +2,13 @@
 
 from collections.abc import Sequence
 
+from rich.cells import cell_len
 from textual import events
 from textual.message import Message
 
 from board.screens.lines import Line, Lines
 
-CHOSEN = "reverse"
+CHOSEN = "bold reverse"
 
 
 class Listing(Lines):
@@ -69,4 +70,5 @@ class Listing(Lines):
     def _line(self, number: int, line: Line) -> Line:
         if not self.choosing or number != self.at:
             return line
-        return tuple((text, f"{style} {CHOSEN}".strip()) for text, style in line)
+        text = "".join(text for text, _ in line)
+        return ((f"{text}{' ' * max(0, self.size.width - cell_len(text))}", CHOSEN),)

@@ -99,6 +99,9 @@ class LookScreen(ModalScreen[None]):
         self.call_after_refresh(self.show)
         self.set_interval(REFRESH_SECONDS, self.show)
 
+    def on_screen_resume(self) -> None:
+        self.call_after_refresh(self.show)  # a note or a reading was taken down over it
+
     def on_resize(self) -> None:
         self.call_after_refresh(self._fit)
 
@@ -141,11 +144,13 @@ class LookScreen(ModalScreen[None]):
     def _list(self, present: Present, width: int) -> None:
         if self.kind == "steps":
             self.steps = step_rows(self.live.viewer, present)
-            lines = [_step_line(row, self.steps, width) for row in self.steps]
+            widths = _widths(self.steps)
+            lines = [_step_line(row, widths, width) for row in self.steps]
         else:
             told = self.live.evening.told
             self.told = happened(self.live.viewer, told, present.now, only_yours=self.kind == "yours")
-            lines = [_told_line(line, self.told) for line in self.told]
+            clock_width = max((len(each.clock) for each in self.told), default=0)
+            lines = [_told_line(line, clock_width) for line in self.told]
         self.head.show(words.look_title(self.kind, len(lines)))
         self.list.show(lines or [((words.LOOK_NOTHING, SOFT),)])
 
@@ -219,15 +224,20 @@ class Foot(Lines):
         self.put(lines)
 
 
-def _told_line(line: Told, told: tuple[Told, ...]) -> Line:
-    clock_width = max(len(each.clock) for each in told)
+def _told_line(line: Told, clock_width: int) -> Line:
     style = DONE if line.undone else TEXT if line.by_host else DONE
     return ((f"{line.clock:>{clock_width}}  ", SOFT), (f"{line.sign} ", f"bold {ACCENT}"), (line.text, style))
 
 
-def _step_line(row: StepRow, rows: tuple[StepRow, ...], width: int) -> Line:
-    planned, actual = max(len(r.planned) for r in rows), max(len(r.actual) for r in rows)
-    stands = max(len(r.stands) for r in rows)
+def _widths(rows: tuple[StepRow, ...]) -> tuple[int, int, int]:
+    """Cells for how a step stands, its planned and its actual times."""
+    told = [(len(row.stands), len(row.planned), len(row.actual)) for row in rows]
+    stands, planned, actual = (max(column) for column in zip(*told, strict=True))
+    return stands, planned, actual
+
+
+def _step_line(row: StepRow, widths: tuple[int, int, int], width: int) -> Line:
+    stands, planned, actual = widths
     name = pad(row.name, max(8, width - planned - actual - stands - 10))
     style = DONE if row.stands in (words.STATES["finished"], words.STATES["left-out"]) else TEXT
     warm = WARNING if row.stands == words.STATES["called"] else style

@@ -3,6 +3,8 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta, tzinfo
+from itertools import groupby
+from typing import Literal
 
 from board import words
 from board.view.fold import pad
@@ -10,6 +12,9 @@ from board.view.fold import pad
 TAIL_WIDTH = 6
 EVERY_MINUTES = (15, 30, 60, 120, 180, 360)  # between two times of the scale
 CLOCK_WIDTH = 7  # a clock time and a gap
+
+
+Kind = Literal["planned", "actual", "both"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,15 +47,13 @@ class Chart:
     def name(self, span: Span) -> str:
         return pad(span.name, self.name_width - 1) + " "
 
-    def bar(self, span: Span) -> str:
-        """As wide as the scale."""
-        glyphs = words.CLOSING_GLYPHS
+    def bar(self, span: Span) -> tuple[tuple[str, Kind | None], ...]:
+        """As wide as the scale, in stretches of one kind; None where nothing was planned nor was."""
         planned, was = self._columns(span.planned), self._columns(span.was) if span.was else range(0)
-        cells = []
-        for column in range(self.columns):
-            kind = ("both" if column in was else "planned") if column in planned else "actual" if column in was else ""
-            cells.append(glyphs[kind] if kind else " ")
-        return "".join(cells)
+        kinds = [_kind(column in planned, column in was) for column in range(self.columns)]
+        return tuple(
+            ((words.CLOSING_GLYPHS[kind] if kind else " ") * len(list(run)), kind) for kind, run in groupby(kinds)
+        )
 
     def times(self) -> str:
         """Clock times where they fall, as many as fit."""
@@ -72,3 +75,9 @@ class Chart:
 
     def _column(self, at: datetime) -> int:
         return round((at - self.start).total_seconds() / self.per_column)
+
+
+def _kind(planned: bool, was: bool) -> Kind | None:
+    if planned and was:
+        return "both"
+    return "planned" if planned else "actual" if was else None

@@ -9,14 +9,16 @@ from datetime import datetime
 from typing import Literal, Protocol
 from zoneinfo import ZoneInfo
 
+from rich.cells import cell_len
+
 from board import words
 from board.plain import one_line
 from board.run.state import Note
 from board.timetable.run_sheet import Slot
 from board.view.bars import Chart, Span
-from board.view.fold import fold_words, pad
+from board.view.fold import cut, fold_words, pad
 
-Tone = Literal["title", "head", "text", "soft", "late"]
+Tone = Literal["title", "head", "text", "soft", "late", "planned", "actual", "both"]
 Segment = tuple[str, Tone]
 PageLine = tuple[Segment, ...]
 
@@ -121,7 +123,19 @@ class LookedBack(Protocol):
 
 def closing(evening: LookedBack, width: int) -> tuple[PageLine, ...]:
     """The page, as wide as it may be."""
-    return tuple(_Page(evening, max(40, width)).lines())
+    width = max(40, width)
+    return tuple(_clipped(line, width) for line in _Page(evening, width).lines())
+
+
+def _clipped(line: PageLine, width: int) -> PageLine:
+    """The line in so many cells."""
+    kept: list[Segment] = []
+    for text, tone in line:
+        kept.append((cut(text, width), tone))
+        width -= cell_len(kept[-1][0])
+        if width <= 0:
+            break
+    return tuple(kept)
 
 
 class _Page:
@@ -146,10 +160,10 @@ class _Page:
         title = words.closing_title(
             one_line(of.plan, 60), words.short_day(of.ended.astimezone(self.zone)), of.rehearsal, of.closed
         )
-        return [((title, "title"),), ((words.review_span(self.at(of.began), self.at(of.ended)), "soft"),)]
+        return [((title, "title"),), ((words.review_span(self.at(of.began), self.at(of.ended)), "soft"),), ()]
 
     def _courses(self) -> list[PageLine]:
-        name_width = min(NAME_WIDTH, max((len(one_line(c.name)) for c in self.evening.courses), default=0) + 1)
+        name_width = min(NAME_WIDTH, max((cell_len(one_line(c.name)) for c in self.evening.courses), default=0) + 1)
         name_width = max(name_width, len(words.CLOSING_COURSES) + 1)
         head = f"{pad(words.CLOSING_COURSES, name_width)} {words.REVIEW_WANTED:>9} {words.CLOSING_OUT:>9}"
         lines: list[PageLine] = [((head, "head"),)]
@@ -224,12 +238,14 @@ class _Page:
     def _chart(self, title: str, spans: Sequence[Span], name_width: int) -> list[PageLine]:
         if not spans:
             return []
-        chart = Chart(spans, self.width, name_width, self.zone)
+        longest = max(cell_len(span.name) for span in spans)
+        chart = Chart(spans, self.width, min(name_width, longest + 2), self.zone)
         head: PageLine = ((f"{title}   ", "head"), (words.CLOSING_LEGEND, "soft"))
         return [(), head, ((chart.times(), "soft"),), *(self._bar(chart, span) for span in spans)]
 
     def _bar(self, chart: Chart, span: Span) -> PageLine:
-        return ((chart.name(span), "text"), (chart.bar(span), "text"), (f" {span.tail}".rstrip(), "late"))
+        bar: list[Segment] = [(text, kind or "text") for text, kind in chart.bar(span)]
+        return ((chart.name(span), "text"), *bar, (f" {span.tail}".rstrip(), "late"))
 
 
 def _listed(steps: Sequence[Step]) -> list[str]:
