@@ -191,10 +191,10 @@ def about(viewer: Viewer, state: State, slot: str, now: datetime) -> str:
 def reading_said(viewer: Viewer, state: State, slot: str, celsius: float, now: datetime) -> str:
     """What a reading means, said as it is taken: there, or by how much not and when it is asked again."""
     found, step = viewer.slots[slot], state.steps[slot]
-    text = f"{one_line(found.name, 40)}: {reading_words(viewer, slot, celsius)}"
+    text = reading_words(viewer, slot, celsius)
     if is_put_off(found, step, celsius, now):
         return words.reading_again(text, READ_AGAIN_MINUTES)
     is_hot = step.status == "finished" and found.keeping is not None and found.keeping.where in HOT_PLACES
     if is_hot and celsius < HOT_HOLDING_CELSIUS:
-        return words.reading_cold(text, HOT_HOLDING_CELSIUS, viewer.sheet.fahrenheit)
+        return words.reading_cold(celsius, HOT_HOLDING_CELSIUS, viewer.sheet.fahrenheit)
     return text

@@ -32,7 +32,7 @@ HELP_SIGNS = (
     ("━ ╌", "hands on it, running by itself"),
     ("◆ ▲ ■", "in hand, tight, behind"),
 )
-CLOSE_HINT = "esc closes"
+CLOSE_HINT = "↑ ↓ scroll · esc closes"
 BELL_ON, BELL_OFF = "bell on", "bell off"
 NOT_CALLED_YET = "it is not called yet; it asks at its time"
 ANSWER_WORDS = {"CoursePushed": "the push", "NoteWritten": "the note"}

@@ -38,7 +38,7 @@ def look_quiet(clock: str, standing: str) -> str:
 
 def look_due(clock: str, call: str, waited: str, others: int) -> str:
     more = f"  +{others}" if others else ""
-    return f"{clock}  {call} · {waited}{more}  ·  esc, then space answers"
+    return f"{clock}  {call} · {waited}{more}  ·  esc, then space"
 
 
 def told_called(headline: str) -> str:
@@ -113,11 +113,12 @@ def reading_unit(fahrenheit: bool) -> str:
 
 
 def reading(celsius: float, wanted: float, lacks: float, fahrenheit: bool) -> str:
-    """`core 71 °C (159.8 °F), 3 °C below what is wanted`."""
+    """`core 71 °C (159.8 °F), 3 °C below the 74 wanted`."""
     core = f"core {degrees(celsius, fahrenheit)}"
     if not lacks:
         return f"{core}, {degrees_alone(wanted, fahrenheit)} wanted"
-    return f"{core}, {missing(lacks, fahrenheit)} {'below' if celsius < wanted else 'above'} what is wanted"
+    side = "below" if celsius < wanted else "above"
+    return f"{core}, {missing(lacks, fahrenheit)} {side} the {degrees_alone(wanted, fahrenheit)} wanted"
 
 
 def reading_at(celsius: float, clock: str, wanted: float, fahrenheit: bool) -> str:
@@ -129,8 +130,8 @@ def reading_again(text: str, minutes: int) -> str:
     return f"{text}; asked again in {minutes} min"
 
 
-def reading_cold(text: str, limit: float, fahrenheit: bool) -> str:
-    return f"{text}; under {degrees(limit, fahrenheit)}, where hot food is kept: heat it up or serve it"
+def reading_cold(celsius: float, limit: float, fahrenheit: bool) -> str:
+    return f"core {degrees(celsius, fahrenheit)}; hot food is kept at {degrees(limit, fahrenheit)} or above"
 
 
 # --- what stands -------------------------------------------------------------------------------------------------

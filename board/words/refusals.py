@@ -1,6 +1,6 @@
 """Why something cannot be done."""
 
-from board.words.times import degrees, missing
+from board.words.times import degrees, degrees_alone, missing
 
 EMPTY_NOTE = "an empty note is not kept"
 NOTHING_TO_TAKE_BACK = "there is no answer to take back"
@@ -35,6 +35,6 @@ def not_begun(name: str) -> str:
 
 
 def core_lacks(name: str, wanted: float, read: float, fahrenheit: bool) -> str:
-    lacking = missing(abs(wanted - read), fahrenheit)
-    where = "below" if read < wanted else "above"
-    return f"{name}: core {degrees(read, fahrenheit)}, {lacking} {where} what is wanted. t reads again, x leaves it out"
+    side = "below" if read < wanted else "above"
+    lacking = f"{missing(abs(wanted - read), fahrenheit)} {side} the {degrees_alone(wanted, fahrenheit)} wanted"
+    return f"core {degrees(read, fahrenheit)}, {lacking}: t reads again, x leaves it out ({name})"

@@ -214,7 +214,7 @@ async def test_a_reading_below_is_told_and_keeps_the_step_open(kitchen: Kitchen)
         assert words.READING_CAUTION.split(".")[0] in kitchen.shown()
         await pilot.press("7", "1")
         await pilot.pause()
-        assert "core 71 °C (159.8 °F), 3 °C below what is wanted" in kitchen.shown()
+        assert "core 71 °C (159.8 °F), 3 °C below the 74 wanted" in kitchen.shown()
         await pilot.press("enter")
         await pilot.pause()
 
@@ -321,7 +321,7 @@ async def test_a_plan_in_fahrenheit_is_read_and_shown_in_fahrenheit(little: RunS
         await pilot.press("t", *"160", "enter")
         await pilot.pause()
 
-        assert "core 160 °F (71.1 °C), 5.2 °F below what is wanted" in kitchen.shown()  # 74 °C are 165.2 °F
+        assert "core 160 °F (71.1 °C), 5.2 °F below the 165.2 wanted" in kitchen.shown()  # 74 °C are 165.2 °F
 
 
 async def test_a_probe_from_the_list_of_steps(kitchen: Kitchen) -> None:
@@ -471,3 +471,17 @@ async def test_markup_and_escapes_never_reach_these_screens(little: RunSheet) ->
             assert "so[/]up [b]x" in text
             assert "\x1b" not in text
             assert "\u202e" not in text
+
+
+async def test_help_scrolls_where_the_window_is_too_small(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=(80, 14)) as pilot:
+        await pilot.pause()
+        await pilot.press("question_mark")
+        await pilot.pause()
+        last = words.HELP_SIGNS[-1][1]
+        assert last not in kitchen.shown()
+
+        await pilot.press(*["down"] * 12)
+        await pilot.pause()
+
+        assert last in kitchen.shown()

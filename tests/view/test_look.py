@@ -66,7 +66,7 @@ def test_every_kind_of_thing_is_told_in_words(host: Host) -> None:
         "17:25 ■ done: chop",
         "17:30 … later: stew, again in 5 min",
         "18:35 × left out: sauce",
-        "18:35 ° stew: core 71 °C (159.8 °F), 3 °C below what is wanted",
+        "18:35 ° stew: core 71 °C (159.8 °F), 3 °C below the 74 wanted",
         "18:35 … later: stew, again in 3 min",
         "18:38 ° stew: core 75 °C (167 °F), 74 wanted",
         "18:38 “ note on stew: thin",
@@ -127,10 +127,10 @@ def test_what_a_reading_means_is_said_as_it_is_taken(host: Host) -> None:
     host.answer("stew")
     cooled = reading_said(viewer, host.evening.state, "stew", 58.0, at("18:40"))
 
-    assert early == "stew: core 50 °C (122 °F), 24 °C below what is wanted"
-    assert late == "stew: core 71 °C (159.9 °F), 3 °C below what is wanted; asked again in 3 min"
+    assert early == "core 50 °C (122 °F), 24 °C below the 74 wanted"
+    assert late == "core 71 °C (159.9 °F), 3 °C below the 74 wanted; asked again in 3 min"
     # 60 °C (140 °F): USDA FSIS, keeping food hot at home.
-    assert cooled.endswith("under 60 °C (140 °F), where hot food is kept: heat it up or serve it")
+    assert cooled == "core 58 °C (136.4 °F); hot food is kept at 60 °C (140 °F) or above"
 
 
 @pytest.mark.parametrize(
@@ -165,7 +165,7 @@ def test_the_page_tells_courses_what_ran_over_was_left_out_kept_read_and_noted(h
     assert "Left out      sauce" in text
     assert "Not reached   clear" in text
     assert "Kept longest  stew: 17 of 30 min (hot)" in text  # 18:38 to 18:55
-    assert "Readings      stew, 18:35: core 71 °C (159.8 °F), 3 °C below what is wanted" in text
+    assert "Readings      stew, 18:35: core 71 °C (159.8 °F), 3 °C below the 74 wanted" in text
     assert "Notes         18:38 (stew) thin" in text
     assert "hm" not in text
 
