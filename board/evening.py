@@ -11,10 +11,10 @@ from datetime import datetime
 from board.clock import Clock
 from board.log.write import Keeper, Memory, RunLog
 from board.run.calls import Call, calls
-from board.run.decide import Push, Refusal, Wish, decide, push_from_now, raise_calls
-from board.run.events import BoardReopened, EveningOpened, Event
+from board.run.decide import Push, Refusal, Wish, decide, push_from_now, raise_calls, warn_keeping
+from board.run.events import BoardReopened, EveningOpened, Event, KeepingWarned
 from board.run.fold import fold_all
-from board.run.forecast import Forecast, Forecaster
+from board.run.forecast import Forecast, Forecaster, Standing
 from board.run.state import State, begin
 from board.timetable.run_sheet import RunSheet
 
@@ -29,6 +29,7 @@ class Present:
     due: tuple[Call, ...]
     coming: tuple[Call, ...]
     raised: tuple[Call, ...] = ()  # calls raised at this very tick
+    warned: tuple[Standing, ...] = ()  # what the board warned of at this very tick
 
 
 class Evening:
@@ -38,6 +39,7 @@ class Evening:
         self.clock = clock
         self.keeper = keeper
         self.state = fold_all(begin(sheet), past)
+        self.told: list[Event] = list(past)  # all of it, what was taken back too
         self.forecaster = Forecaster(self.state.sheet)
 
     @property
@@ -57,7 +59,16 @@ class Evening:
             due, coming = calls(forecast, self.state)
             fresh |= {call.key for call in due if call.raised is None}
         raised = tuple(call for call in due if call.key in fresh)
-        return Present(now, self.state, forecast, tuple(due), tuple(coming), raised)
+        warned = self._warned(forecast)
+        return Present(now, self.state, forecast, tuple(due), tuple(coming), raised, warned)
+
+    def _warned(self, forecast: Forecast) -> tuple[Standing, ...]:
+        """What soon keeps no longer, said for the first time now; that it was said is kept."""
+        new = warn_keeping(self.state, forecast)
+        if new:
+            self._keep(new)
+        slots = {event.slot for event in new if isinstance(event, KeepingWarned)}
+        return tuple(each for each in forecast.keeping if each.slot in slots)
 
     def look(self) -> Forecast:
         """How the rest looks now; raises no calls and keeps nothing."""
@@ -90,6 +101,7 @@ class Evening:
         self.state = fold_all(self.state, events)
         if self.forecaster.sheet is not self.state.sheet:
             self.forecaster = Forecaster(self.state.sheet)
+        self.told.extend(events)
 
     def close(self) -> None:
         self.keeper.close()

@@ -6,8 +6,9 @@ from datetime import datetime, timedelta
 
 from board.run.events import CallRaised, CoursePushed, EveningOpened, Event, StepFinished, StepStarted
 from board.run.fold import fold_all
+from board.run.readings import lacks
 from board.run.state import Note, State, begin
-from board.timetable.run_sheet import Slot
+from board.timetable.run_sheet import CourseSlot, Slot
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,14 +39,44 @@ class StepReview:
 
 
 @dataclass(frozen=True, slots=True)
+class KeptReview:
+    """A result that stood: how long, how long it keeps at the most, and where."""
+
+    slot: Slot
+    stood_minutes: int
+    limit_minutes: int
+    where: str
+
+    @property
+    def share(self) -> float:
+        """Of its limit; above 1 it stood too long."""
+        return self.stood_minutes / max(1, self.limit_minutes)
+
+
+@dataclass(frozen=True, slots=True)
+class ReadingReview:
+    """A probe in the core, °C, and by how much it fell short of what was wanted."""
+
+    slot: Slot
+    at: datetime
+    celsius: float
+    lacks: float
+
+
+@dataclass(frozen=True, slots=True)
 class CourseReview:
-    """One course: wanted, planned, pushed by the host, and when it was on the table."""
+    """One course: wanted, planned, pushed by the host, and when it was on the table.
+
+    `at_table` and `was_at_table` go from plating to clearing, as planned and as it was (till now while it lasts).
+    """
 
     name: str
     wanted: datetime
     planned: datetime
     served: datetime | None
     pushed: int
+    at_table: tuple[datetime, datetime]
+    was_at_table: tuple[datetime, datetime] | None
 
     @property
     def late_minutes(self) -> int | None:
@@ -67,11 +98,21 @@ class Review:
     courses: tuple[CourseReview, ...]
     steps: tuple[StepReview, ...]
     notes: tuple[Note, ...]
+    readings: tuple[ReadingReview, ...]
+    kept: tuple[KeptReview, ...]
+    fahrenheit: bool = False
 
     def ran_over(self, least: int = 1) -> list[StepReview]:
         """Steps that took longer than planned, the longest overrun first."""
         over = [s for s in self.steps if s.ran_over is not None and s.ran_over >= least and s.slot.kind != "arrive"]
         return sorted(over, key=lambda s: -(s.ran_over or 0))
+
+    def most_over(self) -> list[StepReview]:
+        return self.ran_over()
+
+    def kept_longest(self) -> list[KeptReview]:
+        """What stood, the longest against its limit first."""
+        return sorted((k for k in self.kept if k.stood_minutes), key=lambda k: -k.share)
 
     def left_out(self) -> list[StepReview]:
         return [s for s in self.steps if s.status == "left-out"]
@@ -82,11 +123,18 @@ class Review:
 
 def review(opened: EveningOpened, events: Sequence[Event]) -> Review:
     """The evening of a log. Times come from the log alone."""
-    state = fold_all(begin(opened.sheet), [opened, *events])
+    return measured(fold_all(begin(opened.sheet), [opened, *events]), opened)
+
+
+def measured(state: State, opened: EveningOpened) -> Review:
+    """The evening as it stands in a state, from what happened so far."""
     first_calls = _first_calls(state)
     planned = opened.sheet.by_id()  # as the evening began, whatever was worked out anew since
     steps = tuple(_step(state, planned.get(s.id, s), first_calls.get(s.id)) for s in state.sheet.slots)
     pushes = [e for e in state.history if isinstance(e, CoursePushed)]
+    happened = [e.at for e in state.history if isinstance(e, StepStarted | StepFinished)]
+    ended = max(happened, default=opened.at)
+    slots = opened.sheet.by_id()
     courses = tuple(
         CourseReview(
             name=c.name,
@@ -94,21 +142,46 @@ def review(opened: EveningOpened, events: Sequence[Event]) -> Review:
             planned=c.served,
             served=state.steps[c.serve].finished,
             pushed=sum(p.minutes for p in pushes if p.course == c.name),
+            at_table=(slots[c.serve].start, slots[c.clear].end),
+            was_at_table=_was_at_table(state, c, ended),
         )
         for c in opened.sheet.courses
     )
-    happened = [e.at for e in state.history if isinstance(e, StepStarted | StepFinished)]
     return Review(
         plan=opened.sheet.plan,
         zone=opened.sheet.zone,
         rehearsal=opened.rehearsal,
         began=min(happened, default=opened.at),
-        ended=max(happened, default=opened.at),
+        ended=ended,
         closed=state.closed,
         courses=courses,
         steps=steps,
         notes=state.notes,
+        readings=tuple(
+            ReadingReview(slots[r.slot], r.at, r.celsius, lacks(slots[r.slot], r.celsius))
+            for r in state.readings
+            if r.slot in slots
+        ),
+        kept=tuple(found for slot in state.sheet.slots if (found := _kept(state, slot, ended)) is not None),
+        fahrenheit=opened.sheet.fahrenheit,
     )
+
+
+def _was_at_table(state: State, course: CourseSlot, ended: datetime) -> tuple[datetime, datetime] | None:
+    """From plating to clearing; None while it is not plated."""
+    serve, clear = state.steps[course.serve], state.steps[course.clear]
+    return (serve.started, max(serve.started, clear.finished or ended)) if serve.started else None
+
+
+def _kept(state: State, slot: Slot, ended: datetime) -> KeptReview | None:
+    """How long a result stood: until the last that takes it up began, or to this moment while one has yet to."""
+    finished = state.steps[slot.id].finished
+    takers = [state.steps[id_] for id_ in slot.then if id_ in state.steps and state.steps[id_].status != "left-out"]
+    if slot.keeping is None or finished is None or not takers:
+        return None
+    until = max(taker.started or ended for taker in takers)
+    stood = max(0, round((until - finished) / timedelta(minutes=1)))
+    return KeptReview(slot, stood, slot.keeping.minutes, slot.keeping.where)
 
 
 def _first_calls(state: State) -> dict[str, datetime]:

@@ -5,67 +5,37 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 from rich.console import Console
+from rich.text import Text
 
 from board import words
 from board.lessons.measure import Review, StepReview
 from board.paper.tables import cell, table
+from board.view.closing import Tone, closing
+
+STYLES: dict[Tone, str] = {
+    "title": "bold",
+    "head": "bold",
+    "text": "",
+    "soft": "dim",
+    "late": "bold",
+    "planned": "dim",
+    "actual": "bold",
+    "both": "",
+}
 
 
 def print_review(review: Review, out: Console) -> None:
-    """Courses, what ran over, what was left out, every step planned and actual, notes."""
+    """The closing page, what was not reached, and every step planned and actual."""
     zone = ZoneInfo(review.zone)
-    out.print(cell(words.review_title(review.plan, review.rehearsal, review.closed), "bold"))
-    out.print(cell(words.review_span(_at(review.began, zone), _at(review.ended, zone)), "dim"))
-    out.print()
-    _courses(review, zone, out)
-    _ran_over(review, out)
-    _named(words.REVIEW_LEFT_OUT, review.left_out(), out)
-    _named(words.REVIEW_NOT_REACHED, review.not_reached(), out)
+    for line in closing(review, out.width):
+        out.print(Text.assemble(*((text, STYLES[tone]) for text, tone in line)))
+    if not review.closed:
+        _named(words.REVIEW_NOT_REACHED, review.not_reached(), out)
     _steps(review, zone, out)
-    if review.notes:
-        out.print()
-        out.print(cell(words.REVIEW_NOTES, "bold"))
-        names = {s.slot.id: s.slot.name for s in review.steps}
-        for note in review.notes:
-            about = f" ({names[note.slot]})" if note.slot in names else ""
-            out.print(cell(f"{_at(note.at, zone)}{about}  {note.text}", indent=2))
 
 
 def _at(moment: datetime | None, zone: ZoneInfo) -> str:
     return words.day_and_clock(moment.astimezone(zone)) if moment else words.REVIEW_NONE
-
-
-def _courses(review: Review, zone: ZoneInfo, out: Console) -> None:
-    rows = table(
-        (words.REVIEW_COURSE, "left"),
-        (words.REVIEW_WANTED, "right"),
-        (words.REVIEW_PLANNED, "right"),
-        (words.REVIEW_SERVED, "right"),
-        (words.REVIEW_LATE, "right"),
-        (words.REVIEW_PUSHED, "right"),
-    )
-    for course in review.courses:
-        late = course.late_minutes
-        rows.add_row(
-            cell(course.name),
-            _at(course.wanted, zone),
-            _at(course.planned, zone),
-            _at(course.served, zone),
-            words.REVIEW_NONE if late is None else words.signed(late),
-            words.signed(course.pushed) if course.pushed else words.REVIEW_NONE,
-        )
-    out.print(rows)
-
-
-def _ran_over(review: Review, out: Console) -> None:
-    out.print()
-    over = review.ran_over()
-    if not over:
-        out.print(cell(words.REVIEW_NOTHING_OVER))
-        return
-    out.print(cell(words.REVIEW_RAN_OVER, "bold"))
-    for step in over[:10]:
-        out.print(cell(words.ran_over(step.slot.name, step.planned_minutes, step.actual_minutes or 0), indent=2))
 
 
 def _named(title: str, steps: list[StepReview], out: Console) -> None:
@@ -134,6 +104,20 @@ def review_form(review: Review) -> dict[str, Any]:
                 "answered_late_minutes": s.answered_late,
             }
             for s in review.steps
+        ],
+        "readings": [
+            {
+                "at": iso(r.at),
+                "about": r.slot.id,
+                "celsius": round(r.celsius, 2),
+                "wanted_celsius": r.slot.core_celsius,
+                "reached": r.lacks == 0,
+            }
+            for r in review.readings
+        ],
+        "kept": [
+            {"id": k.slot.id, "stood_minutes": k.stood_minutes, "limit_minutes": k.limit_minutes, "where": k.where}
+            for k in review.kept
         ],
         "notes": [{"at": iso(n.at), "about": n.slot, "text": n.text} for n in review.notes],
     }

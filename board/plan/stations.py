@@ -5,6 +5,7 @@ from typing import Annotated, Literal
 
 from pydantic import BaseModel, ConfigDict, Field, model_validator
 
+from board.kitchen.degrees import to_celsius
 from board.kitchen.heat import ROOM_CELSIUS
 from board.plan.durations import WholeMinutes, decimal, parse_minutes
 from board.plan.phrase import Phrase
@@ -19,11 +20,6 @@ COLDEST, HOTTEST = -100.0, 600.0  # °C; beyond lies no kitchen
 
 _TEMPERATURE = re.compile(r"(-?\d+(?:\.\d+)?)\s*°?\s*([CF])?", re.IGNORECASE)
 _RANGE = re.compile(r"(-?[^–-]+?)(?:\s+to\s+|\s*–\s*|\s*-\s*)(.+)")
-
-
-def to_celsius(degrees: float, unit: str) -> float:
-    """°F → °C exactly by definition (NIST SP 811, B.8); °C is returned as it is. Not rounded."""
-    return (degrees - 32) * 5 / 9 if unit.upper() == "F" else degrees
 
 
 def parse_celsius(text: str) -> float:

@@ -14,9 +14,11 @@ from board.run.events import (
     CoursePushed,
     EveningClosed,
     Event,
+    KeepingWarned,
     LookedIn,
     NoteWritten,
     Part,
+    ReadingTaken,
     SheetTaken,
     StepFinished,
     StepLeftOut,
@@ -24,6 +26,7 @@ from board.run.events import (
     TakenBack,
 )
 from board.run.forecast import Forecast
+from board.run.readings import READ_AGAIN_MINUTES, is_put_off, lacks, last_reading, warns_from
 from board.run.state import State
 from board.timetable.run_sheet import RunSheet, Slot
 
@@ -83,6 +86,14 @@ class WriteNote:
 
 
 @dataclass(frozen=True, slots=True)
+class TakeReading:
+    """A probe shows so much, in °C."""
+
+    slot: str
+    celsius: float
+
+
+@dataclass(frozen=True, slots=True)
 class TakeBack:
     """The last answer was a mistake."""
 
@@ -92,7 +103,7 @@ class Close:
     """The evening is over."""
 
 
-Wish = Done | Settle | Later | LeaveOut | Push | TakeSheet | WriteNote | TakeBack | Close
+Wish = Done | Settle | Later | LeaveOut | Push | TakeSheet | WriteNote | TakeReading | TakeBack | Close
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,6 +133,16 @@ def raise_calls(state: State, due: list[Call], at: datetime) -> list[Event]:
     return found
 
 
+def warn_keeping(state: State, forecast: Forecast) -> list[Event]:
+    """Once for each result that stands and soon keeps no longer, that it does."""
+    found: list[Event] = []
+    for each in forecast.keeping:
+        said = state.warned.get(each.slot)
+        if warns_from(each) <= forecast.now and (said is None or said < each.since):
+            found.append(KeepingWarned(n=state.last_n + 1 + len(found), at=forecast.now, slot=each.slot))
+    return found
+
+
 def decide(state: State, wish: Wish, at: datetime) -> list[Event] | Refusal:
     """Events, numbered on from the state's last."""
     n = state.last_n + 1
@@ -147,6 +168,8 @@ def decide(state: State, wish: Wish, at: datetime) -> list[Event] | Refusal:
         case WriteNote(text=text, slot=about):
             text = text.strip()[:LONGEST_NOTE]
             return [NoteWritten(n=n, at=at, text=text, slot=about)] if text else Refusal(words.EMPTY_NOTE)
+        case TakeReading(slot=slot, celsius=celsius):
+            return _read(state, slot, celsius, at)
         case TakeBack():
             return _take_back(state, at)
         case Close():
@@ -188,6 +211,9 @@ def _settle(state: State, id_: str, at: datetime) -> list[Event] | Refusal:
     if step.settled:
         return Refusal(words.already_settled(slot.name))
     if step.status == "under-way":
+        read = last_reading(state, id_)
+        if read is not None and lacks(slot, read.celsius):
+            return Refusal(words.core_lacks(slot.name, slot.core_celsius or 0.0, read.celsius, state.sheet.fahrenheit))
         return [StepFinished(n=n, at=at, slot=id_)]
     waiting = _still_waits(state, slot)
     if waiting:
@@ -200,6 +226,21 @@ def _still_waits(state: State, slot: Slot) -> str | None:
     unsettled = (w.after for w in slot.waits if w.must and not state.steps[w.after].settled)
     first = next(unsettled, None)
     return _name(state, first) if first else None
+
+
+def _read(state: State, id_: str, celsius: float, at: datetime) -> list[Event] | Refusal:
+    """The reading; where the core lacks something as the end comes up, the call at the end waits a little too."""
+    slot, step, n = _slot(state, id_), state.steps[id_], state.last_n + 1
+    if slot.core_celsius is None:
+        return Refusal(words.no_core(slot.name))
+    if step.status == "to-come":
+        return Refusal(words.not_begun(slot.name))
+    if step.status == "left-out":
+        return Refusal(words.already_settled(slot.name))
+    taken: list[Event] = [ReadingTaken(n=n, at=at, slot=id_, celsius=celsius)]
+    if is_put_off(slot, step, celsius, at):
+        taken.append(CallPutOff(n=n + 1, at=at, slot=id_, part="end", minutes=READ_AGAIN_MINUTES))
+    return taken
 
 
 def _push(state: State, course: str, minutes: int, at: datetime) -> list[Event] | Refusal:
@@ -235,6 +276,10 @@ def _take_back(state: State, at: datetime) -> list[Event] | Refusal:
         before = answers[-2]
         if isinstance(before, StepStarted) and before.slot == last.slot and before.at == last.at:
             targets.append(before.n)  # one key did both
+    if isinstance(last, CallPutOff) and len(answers) > 1:
+        before = answers[-2]
+        if isinstance(before, ReadingTaken) and before.n == last.n - 1 and before.slot == last.slot:
+            targets.append(before.n)  # one reading did both
     if isinstance(last, StepStarted):  # what ended by itself since never began
         targets += [e.n for e in state.history if isinstance(e, StepFinished) and e.slot == last.slot and e.n > last.n]
     return [TakenBack(n=state.last_n + 1, at=at, targets=tuple(sorted(targets)))]

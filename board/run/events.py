@@ -89,6 +89,19 @@ class NoteWritten(_Event, frozen=True, tag=True, kw_only=True):
     slot: str | None = None
 
 
+class ReadingTaken(_Event, frozen=True, tag=True, kw_only=True):
+    """A probe in the middle of what a step made, or is making."""
+
+    slot: str
+    celsius: Annotated[float, msgspec.Meta(ge=-100, le=600)]
+
+
+class KeepingWarned(_Event, frozen=True, tag=True, kw_only=True):
+    """The board said that what a step made soon keeps no longer."""
+
+    slot: str
+
+
 class TakenBack(_Event, frozen=True, tag=True, kw_only=True):
     """These events, by number, are as if they had not happened."""
 
@@ -111,9 +124,21 @@ Event = (
     | CoursePushed
     | SheetTaken
     | NoteWritten
+    | ReadingTaken
+    | KeepingWarned
     | TakenBack
     | EveningClosed
 )
 
 # What the host may do, and can take back.
-ANSWERS = (StepStarted, LookedIn, StepFinished, CallPutOff, StepLeftOut, CoursePushed, SheetTaken, NoteWritten)
+ANSWERS = (
+    StepStarted,
+    LookedIn,
+    StepFinished,
+    CallPutOff,
+    StepLeftOut,
+    CoursePushed,
+    SheetTaken,
+    NoteWritten,
+    ReadingTaken,
+)

@@ -14,16 +14,18 @@ from board.run.events import (
     EveningClosed,
     EveningOpened,
     Event,
+    KeepingWarned,
     LookedIn,
     NoteWritten,
     Part,
+    ReadingTaken,
     SheetTaken,
     StepFinished,
     StepLeftOut,
     StepStarted,
     TakenBack,
 )
-from board.run.state import Note, State, StepState, begin
+from board.run.state import Note, Reading, State, StepState, begin
 from board.timetable.run_sheet import RunSheet
 
 NOT_PUT_OFF: Mapping[Part, datetime] = MappingProxyType({})
@@ -78,6 +80,10 @@ def fold(state: State, event: Event) -> State:
             return _by_another_sheet(state, sheet)
         case NoteWritten(text=text, slot=about):
             return replace(state, notes=(*state.notes, Note(event.n, event.at, text, about)))
+        case ReadingTaken(slot=slot, celsius=celsius):
+            return replace(state, readings=(*state.readings, Reading(event.n, event.at, slot, celsius)))
+        case KeepingWarned(slot=slot):
+            return replace(state, warned=_with(state.warned, slot, event.at))
         case EveningClosed():
             return replace(state, closed=True)
         case BoardReopened():

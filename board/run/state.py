@@ -38,6 +38,16 @@ class Note:
     slot: str | None
 
 
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """What a probe showed in the middle of what a step made, °C."""
+
+    n: int
+    at: datetime
+    slot: str
+    celsius: float
+
+
 @dataclass(frozen=True)
 class State:
     """The evening. `raised` holds the calls that wait for an answer, with when each was raised."""
@@ -47,6 +57,10 @@ class State:
     raised: Mapping[CallKey, datetime] = field(default_factory=lambda: MappingProxyType({}))
     pushed: Mapping[str, int] = field(default_factory=lambda: MappingProxyType({}))  # course → minutes
     notes: tuple[Note, ...] = ()
+    readings: tuple[Reading, ...] = ()
+    warned: Mapping[str, datetime] = field(
+        default_factory=lambda: MappingProxyType({})
+    )  # slot → that it keeps no longer
     history: tuple[Event, ...] = ()  # what counts: neither taken back nor a taking back
     last_n: int = 0
     closed: bool = False

@@ -103,7 +103,9 @@ class HelpScreen(ModalScreen[None]):
 
     CSS_PATH = "ask.tcss"
     BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("escape,question_mark,q,space,enter,f1", "dismiss(None)", show=False)
+        Binding("escape,question_mark,q,space,enter,f1", "dismiss(None)", show=False),
+        Binding("up", "move(-1)", show=False),
+        Binding("down", "move(1)", show=False),
     ]
 
     def __init__(self, *, rehearsal: bool) -> None:
@@ -120,6 +122,10 @@ class HelpScreen(ModalScreen[None]):
         box.border_title = Content(f"{words.HELP_TITLE} · {words.CLOSE_HINT}")
         with box:
             yield Static(Content("\n").join(lines))
+
+    def action_move(self, rows: int) -> None:
+        """Scrolls where the window is too small for all of it."""
+        self.query_one(".box").scroll_relative(y=rows, animate=False)
 
 
 class LeaveScreen(ModalScreen[str | None]):

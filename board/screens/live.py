@@ -21,13 +21,13 @@ from board.run.decide import (
     TakeBack,
     TakeSheet,
     Wish,
-    WriteNote,
     answers_of,
 )
 from board.run.state import CallKey
 from board.screens.ask import HelpScreen, LeaveScreen, NoteScreen, PushScreen
 from board.screens.chime import Chime
 from board.screens.keys import BINDINGS
+from board.screens.looking import Looking
 from board.screens.panels import CallPanel, Coming, KeyBar, OneLine, Ribbons, Top
 from board.view.board import BoardView, CallView, Viewer
 from board.view.marks import slot_to_mark
@@ -76,6 +76,8 @@ class LiveScreen(Screen[None]):
         self._shown: CallKey | None = None
         self._unsaying: Timer | None = None
         self.greeting = greeting
+        self.looking = Looking(self, self._settle_key)
+        self.heard = ("", False)
 
     def compose(self) -> ComposeResult:
         self.top = Top(id="top")
@@ -136,10 +138,12 @@ class LiveScreen(Screen[None]):
         try:
             self.present = self.evening.tick()
             self.banner = ""
-            if self.present.raised and self.bell_on:
+            if (self.present.raised or self.present.warned) and self.bell_on:
                 self.chime.ring()
             if self.advisor is not None:
                 self.advisor.look(self.present.state, self.present.forecast)
+            for each in self.present.warned:
+                self.say(self.viewer.soon_over(each, self.present.now))
         except OSError as wrong:
             self.banner = words.log_cannot_be_written(one_line(wrong.strerror or wrong, 80))
         except Exception as wrong:
@@ -217,6 +221,7 @@ class LiveScreen(Screen[None]):
 
     def say(self, text: str, *, grave: bool = False) -> None:
         """One line above the lanes, for a while instead of the courses; it covers nothing else."""
+        self.heard = (one_line(text), grave)
         self.saying.show(one_line(text))
         self.saying.set_class(grave, "-grave")
         if self._unsaying is not None:
@@ -318,13 +323,15 @@ class LiveScreen(Screen[None]):
         about = self._chosen_call(self.board) if self.board else None
         slot = about.key[0] if about else None
         self.app.push_screen(
-            NoteScreen(one_line(about.headline) if about else None), lambda text: self._note(text, slot)
+            NoteScreen(one_line(about.headline) if about else None), lambda text: self.looking.keep_note(text, slot)
         )
 
-    def _note(self, text: str | None, slot: str | None) -> None:
-        self._settle_key()
-        if text:
-            self.wish(WriteNote(text, slot), words.NOTE_KEPT)
+    def action_reading(self) -> None:
+        about = self._chosen_call(self.board) if self.board else None
+        self.looking.read_any(about.key[0] if about else None)
+
+    def action_look(self) -> None:
+        self.looking.back()
 
     def action_take_offer(self) -> None:
         offer = self.advisor.offer if self.advisor is not None else None
@@ -352,7 +359,8 @@ class LiveScreen(Screen[None]):
         self._settle_key()
         if chosen == "over":
             self.wish(Close())
-        if chosen is not None:
+            self.looking.close(self.on_leave)
+        elif chosen is not None:
             self.on_leave()
 
     # --- rehearsal -------------------------------------------------------------------------------------------

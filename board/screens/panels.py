@@ -1,7 +1,8 @@
 """The pieces of the live board. Each places what the view says and knows nothing more."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
+from rich.cells import cell_len
 from textual.app import ComposeResult
 from textual.containers import Horizontal, Vertical
 from textual.content import Content
@@ -13,6 +14,7 @@ from board.screens.keys import ACTIONS
 from board.screens.lines import Line, Lines
 from board.screens.palette import ACCENT, SOFT, STANDS, TEXT, TONES, WARNING
 from board.view.board import BoardView, CallView
+from board.view.fold import cut
 from board.view.ribbon import Row
 
 KEY_GAP = 2
@@ -104,8 +106,12 @@ class Coming(Lines):
     def show(self, view: BoardView, chosen: CallView | None) -> None:
         height = self.size.height
         lines: list[Line] = []
-        for text, presses in view.keeping[: max(1, height // 3)]:
-            lines.append(((f"▒ {text}", f"bold {WARNING}" if presses else STANDS),))
+        room = max(1, height // 3)
+        for number, (text, presses) in enumerate(view.keeping[:room], 1):
+            hidden = len(view.keeping) - room if number == room else 0
+            more = words.and_more(hidden) if hidden > 0 else ""
+            shown = cut(f"▒ {text}", self.size.width - cell_len(more))  # how many more is never what is cut off
+            lines.append(((shown, f"bold {WARNING}" if presses else STANDS), (more, STANDS)))
         listed = view.coming[: max(0, height - len(lines))]
         clock_width = max((len(call.clock) for call in listed), default=5)
         for call in listed:
@@ -119,12 +125,12 @@ class Coming(Lines):
 class KeyBar(Static):
     """The keys, each of which a mouse can press too."""
 
-    def show_keys(self, keys: Sequence[tuple[str, str, str]]) -> None:
+    def show_keys(self, keys: Sequence[tuple[str, str, str]], actions: Mapping[str, str] = ACTIONS) -> None:
         """Whole keys on each line: one is never torn from its word."""
         lines: list[list[Content]] = [[]]
         used = 0
         for key, name, _ in keys:
-            action = f"screen.{ACTIONS[key]}"
+            action = f"screen.{actions[key]}"
             made = Content.from_markup(f"[@click={action}][bold {ACCENT}]$key[/] $name[/]", key=key, name=name)
             if lines[-1] and used + made.cell_length > self.size.width:
                 lines.append([])

@@ -99,9 +99,10 @@ class Slot(msgspec.Struct, frozen=True):
 
     @property
     def ends_by_itself(self) -> bool:
-        """Nobody is needed at its end, and nothing hot is left: it stood in the fridge, or was left to cool."""
+        """Nobody is needed at its end, no probe is wanted, and nothing hot is left: it stood in the fridge, say."""
         return (
             self.lane not in ("oven", "stovetop")
+            and self.core_celsius is None
             and self.end > self.start
             and not any(part.kind == "all" or part.end == self.end for part in self.attended)
         )
@@ -153,6 +154,7 @@ class RunSheet(msgspec.Struct, frozen=True):
     proved: bool = False
     gap: float = 0.0
     solve_seconds: float = 0.0
+    fahrenheit: bool = False  # the plan writes its temperatures in °F
 
     def by_id(self) -> dict[str, Slot]:
         return {slot.id: slot for slot in self.slots}

@@ -13,6 +13,7 @@ from board.plan.assume import FilledWay, Task
 from board.plan.links import labels
 from board.plan.load import PlanFile
 from board.plan.model import Work
+from board.plan.unit import writes_fahrenheit
 from board.timetable.answer import Answer
 from board.timetable.clashes import Can
 from board.timetable.explain import Clashes, Teller, clashes_of
@@ -98,6 +99,7 @@ class _Writer:
             digest=self.file.digest,
             date=plan.date.isoformat(),
             arrive=self.file.filled.arrive,
+            fahrenheit=writes_fahrenheit(self.file.places.lines),
             courses=courses,
             slots=tuple(slots),
             hands=tuple(plan.hands),

@@ -10,12 +10,12 @@ from board.plain import one_line
 from board.run.calls import Call
 from board.run.events import Event
 from board.run.forecast import CourseForecast, Forecast, Standing
+from board.run.readings import last_reading, warns_from
 from board.run.state import CallKey, State
 from board.timetable.run_sheet import RunSheet, Slot
 from board.view.countdown import countdown, length
 
 TIGHT_MINUTES = 3  # less give than this is tight
-WARN_SECONDS = 300  # before what keeps no longer
 MANY_COMING = 12
 
 
@@ -112,9 +112,7 @@ class Viewer:
             detail=detail,
             busy=busy,
             courses=words.course_strip([self._course_words(course, at.now) for course in at.forecast.courses]),
-            keeping=tuple(
-                self._keeping(each, at.now) for each in at.forecast.keeping if self._is_worth_saying(each, at.now)
-            ),
+            keeping=self._all_keeping(at),
         )
 
     def call(self, call: Call, at: Moment, *, is_due: bool) -> CallView:
@@ -125,7 +123,7 @@ class Viewer:
             key=call.key,
             sign=words.PART_SIGN[call.part],
             headline=one_line(headline(slot, call), 300),
-            detail=one_line(self.detail(slot, call)),
+            detail=one_line(self.detail(slot, call, at.state)),
             look_for=one_line(words.look_for(slot.look_for)) if slot.look_for and call.part != "start" else "",
             clock=self.clock(call.due, at.now),
             countdown=words.waited(countdown(-ahead)) if is_due else countdown(ahead),
@@ -133,7 +131,7 @@ class Viewer:
             is_due=is_due,
         )
 
-    def detail(self, slot: Slot, call: Call) -> str:
+    def detail(self, slot: Slot, call: Call, state: State | None = None) -> str:
         """Where the thing is, at what heat, how long, of which dish."""
         in_oven = any(use.celsius is not None or use.off for use in slot.uses)
         pieces = [] if in_oven else [words.LANES[slot.lane].lower()]
@@ -142,13 +140,20 @@ class Viewer:
         if call.part == "start" and slot.end > slot.start:
             pieces.append(length((slot.end - slot.start).total_seconds()))
         if call.part == "end" and slot.core_celsius is not None:
-            pieces.append(words.core(slot.core_celsius))
+            pieces.append(self._core(slot, slot.core_celsius, call, state))
         if who := self._who(slot):
             pieces.insert(0, who)
         name = slot.dish or slot.course
         if slot.kind in ("step", "job") and slot.name.casefold() not in headline(slot, call).casefold():
             pieces.insert(0, slot.name)
         return " · ".join([*dict.fromkeys(pieces), *([name] if name and slot.kind != "serve" else [])])
+
+    def _core(self, slot: Slot, wanted: float, call: Call, state: State | None) -> str:
+        """What the core must be; once a probe was read, what it showed."""
+        read = last_reading(state, slot.id) if state is not None else None
+        if read is None:
+            return words.core(wanted, self.sheet.fahrenheit)
+        return words.reading_at(read.celsius, self.clock(read.at, call.due), wanted, self.sheet.fahrenheit)
 
     def _course(self, at: Moment) -> CourseView | None:
         ahead = next((c for c in at.forecast.courses if c.is_ahead), None)
@@ -203,6 +208,21 @@ class Viewer:
             None,
         )
 
+    def _all_keeping(self, at: Moment) -> tuple[tuple[str, bool], ...]:
+        """What stands and is worth saying: what presses first, then what keeps the shortest."""
+        found = [each for each in at.forecast.keeping if self._is_worth_saying(each, at.now)]
+        found.sort(key=lambda each: (not self._presses(each, at.now), each.until))
+        return tuple(self._keeping(each, at.now) for each in found)
+
+    def _presses(self, standing: Standing, now: datetime) -> bool:
+        return now >= warns_from(standing) or standing.taken_up > standing.until
+
+    def soon_over(self, standing: Standing, now: datetime) -> str:
+        """The warning of what soon keeps no longer."""
+        name = one_line(self.slots[standing.slot].name, 40)
+        left = max(0.0, (standing.until - now).total_seconds())
+        return words.soon_over(name, countdown(left), self.clock(standing.until, now), standing.where)
+
     def _is_worth_saying(self, standing: Standing, now: datetime) -> bool:
         """Only what keeps for half an hour or less more, or will be past its limit when it is taken up."""
         return (standing.until - now).total_seconds() < 1800 or standing.taken_up > standing.until
@@ -213,8 +233,7 @@ class Viewer:
         if left < 0:
             return words.past_keeping(name, countdown(-left), standing.where), True
         limit = self.clock(standing.until, now)
-        presses = left < WARN_SECONDS or standing.taken_up > standing.until
-        return words.stands_until(name, countdown(left), limit, standing.where), presses
+        return words.stands_until(name, countdown(left), limit, standing.where), self._presses(standing, now)
 
 
 def _heard(calls: tuple[Call, ...]) -> tuple[Call, ...]:

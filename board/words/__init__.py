@@ -6,6 +6,7 @@ from board.words.editing import *
 from board.words.keys import *
 from board.words.lanes import *
 from board.words.live import *
+from board.words.look import *
 from board.words.odds import *
 from board.words.paper import *
 from board.words.refusals import *

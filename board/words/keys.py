@@ -14,7 +14,9 @@ KEYS_EVENING = (
     ("s", "seated", "the guests are at the table"),
     ("c", "cleared", "the course is cleared"),
     ("n", "note", "write a note into the run log"),
-    ("r", "better", "take the better timetable for what is left, when one is offered"),
+    ("r", "better", "go on by the better timetable that is offered"),
+    ("t", "probe", "take down what a probe shows in the middle of a step"),
+    ("o", "look back", "what happened, every step, and the closing page"),
     ("z", "zoom", "show 45, 90 or 180 minutes ahead"),
     ("b", "bell", "bell on or off"),
     ("?", "help", "this page"),
@@ -31,7 +33,7 @@ HELP_SIGNS = (
     ("━ ╌", "hands on it, running by itself"),
     ("◆ ▲ ■", "in hand, tight, behind"),
 )
-CLOSE_HINT = "esc closes"
+CLOSE_HINT = "↑ ↓ scroll · esc closes"
 BELL_ON, BELL_OFF = "bell on", "bell off"
 NOT_CALLED_YET = "it is not called yet; it asks at its time"
 ANSWER_WORDS = {"CoursePushed": "the push", "NoteWritten": "the note"}

@@ -22,5 +22,6 @@ STATES = {
     "keeping": "keeping",
     "left-out": "left out",
 }
+STATE_SIGN = {"to-come": " ", "called": "▶", "under-way": "━", "keeping": "▒", "finished": "■", "left-out": "×"}
 IN_HAND, TIGHT, BEHIND = "in hand", "tight", "behind"
 STANDING_SIGN = {IN_HAND: "◆", TIGHT: "▲", BEHIND: "■"}

@@ -77,8 +77,9 @@ def use(what: str, amount: float, celsius: int | None, *, off: bool) -> str:
     return setting(what, celsius) if celsius is not None else uses(what, amount)
 
 
-def core(celsius: float) -> str:
-    return f"core {celsius:g} °C ({celsius * 9 / 5 + 32:.0f} °F)"
+def core(celsius: float, fahrenheit: bool = False) -> str:
+    in_c, in_f = f"{round(celsius, 1):g} °C", f"{celsius * 9 / 5 + 32:.0f} °F"
+    return f"core {in_f} ({in_c})" if fahrenheit else f"core {in_c} ({in_f})"
 
 
 def look_for(words: str) -> str:

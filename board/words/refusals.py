@@ -1,5 +1,7 @@
 """Why something cannot be done."""
 
+from board.words.times import degrees, degrees_alone, missing
+
 SHEET_OUT_OF_DATE = "the evening has moved on since that timetable was worked out; another is on its way"
 
 EMPTY_NOTE = "an empty note is not kept"
@@ -24,3 +26,17 @@ def cannot_push(course: str) -> str:
 
 def cannot_push_earlier(course: str) -> str:
     return f"{course} cannot go out before it was wanted"
+
+
+def no_core(name: str) -> str:
+    return f"{name}: the plan gives no core temperature for it"
+
+
+def not_begun(name: str) -> str:
+    return f"{name} has not begun"
+
+
+def core_lacks(name: str, wanted: float, read: float, fahrenheit: bool) -> str:
+    side = "below" if read < wanted else "above"
+    lacking = f"{missing(abs(wanted - read), fahrenheit)} {side} the {degrees_alone(wanted, fahrenheit)} wanted"
+    return f"core {degrees(read, fahrenheit)}, {lacking}: t reads again, x leaves it out ({name})"

@@ -1,5 +1,6 @@
-"""Times, days, and lengths of time."""
+"""Times, days, lengths of time, and temperatures."""
 
+import math
 from datetime import datetime
 
 
@@ -23,3 +24,20 @@ def short_day(at: datetime) -> str:
 
 def full_day(at: datetime) -> str:
     return f"{at.strftime('%A')} {at.day} {at.strftime('%B')}"
+
+
+def degrees(celsius: float, fahrenheit: bool = False) -> str:
+    """`74 °C (165.2 °F)`, the plan's unit first, to a tenth."""
+    in_c, in_f = f"{round(celsius, 1):g} °C", f"{round(celsius * 9 / 5 + 32, 1):g} °F"
+    return f"{in_f} ({in_c})" if fahrenheit else f"{in_c} ({in_f})"
+
+
+def degrees_alone(celsius: float, fahrenheit: bool = False) -> str:
+    """`74`, in the plan's unit, to a tenth."""
+    return f"{round(celsius * 9 / 5 + 32 if fahrenheit else celsius, 1):g}"
+
+
+def missing(celsius: float, fahrenheit: bool = False) -> str:
+    """`3 °C`: how far apart two temperatures are, to a tenth and never less than one."""
+    apart = celsius * 9 / 5 if fahrenheit else celsius
+    return f"{max(1, math.ceil(round(apart * 10, 3))) / 10:g} °{'F' if fahrenheit else 'C'}"

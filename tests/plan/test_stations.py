@@ -5,6 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from pydantic import TypeAdapter
 
+from board.kitchen.degrees import to_celsius
 from board.plan.stations import (
     ACCEPTS_EITHER_SIDE,
     Heat,
@@ -19,7 +20,6 @@ from board.plan.stations import (
     parse_heats,
     parse_keep,
     parse_station,
-    to_celsius,
 )
 
 ON: TypeAdapter[Station] = TypeAdapter(On)

@@ -99,6 +99,8 @@ def test_an_evening_killed_twice_goes_on_where_it_stopped(tmp_path: Path, env: d
     after = {id_: step.status for id_, step in state_of(log).steps.items()}
     board.press("q")
     board.press("e")
+    board.wait_for("closes this page")
+    board.press("q")
     board.process.expect(pexpect.EOF)
     board.process.close()
 

@@ -1,0 +1,74 @@
+"""A list of lines with one chosen: scrolls to keep it in sight, draws only what is seen."""
+
+from collections.abc import Sequence
+
+from rich.cells import cell_len
+from textual import events
+from textual.message import Message
+
+from board.screens.lines import Line, Lines
+
+CHOSEN = "bold reverse"
+
+
+class Listing(Lines):
+    """Rows of styled text. The last stays chosen while it is, as new ones come."""
+
+    class Moved(Message):
+        """Another row is chosen."""
+
+    def __init__(self, *, id: str, choosing: bool = True) -> None:
+        super().__init__(id=id)
+        self.rows: tuple[Line, ...] = ()
+        self.at = 0
+        self.top = 0
+        self.choosing = choosing  # without, it only scrolls
+
+    def show(self, rows: Sequence[Line], at: int | None = None) -> None:
+        """Other rows, with that one chosen; without a number the same one, or the last if that was the last."""
+        was_last = self.at >= len(self.rows) - 1
+        self.rows = tuple(rows)
+        self.at = at if at is not None else len(self.rows) - 1 if was_last and self.choosing else self.at
+        self._place()
+
+    def move(self, rows: int) -> None:
+        """Down by so many, up by fewer than none."""
+        if self.choosing:
+            self.at = max(0, min(self.at + rows, len(self.rows) - 1))
+        else:
+            self.top += rows
+        self._place()
+        self.post_message(self.Moved())
+
+    def page(self) -> int:
+        """Rows in sight, less one to go on from."""
+        return max(1, self.size.height - 1)
+
+    def on_resize(self) -> None:
+        self._place()
+
+    def on_mouse_scroll_down(self) -> None:
+        self.move(3)
+
+    def on_mouse_scroll_up(self) -> None:
+        self.move(-3)
+
+    def on_click(self, event: events.Click) -> None:
+        if self.choosing:
+            self.move(self.top + event.y - self.at)
+
+    def _place(self) -> None:
+        """Scrolls as little as keeps the chosen row in sight, and never past the end."""
+        height = max(1, self.size.height)
+        self.at = max(0, min(self.at, len(self.rows) - 1))
+        if self.choosing:
+            self.top = max(self.at - height + 1, min(self.top, self.at))
+        self.top = max(0, min(self.top, len(self.rows) - height))
+        seen = self.rows[self.top : self.top + height]
+        self.put([self._line(self.top + n, line) for n, line in enumerate(seen)])
+
+    def _line(self, number: int, line: Line) -> Line:
+        if not self.choosing or number != self.at:
+            return line
+        text = "".join(text for text, _ in line)
+        return ((f"{text}{' ' * max(0, self.size.width - cell_len(text))}", CHOSEN),)

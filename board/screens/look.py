@@ -1,0 +1,250 @@
+"""Looking back over the board while the evening goes on: what happened, or every step; notes and readings to any."""
+
+from collections.abc import Callable
+from typing import ClassVar, Protocol
+
+from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
+from textual.screen import ModalScreen
+
+from board import words
+from board.evening import Evening, Present
+from board.plain import one_line
+from board.screens.ask import NoteScreen
+from board.screens.closing import ClosingScreen
+from board.screens.lines import Line, Lines
+from board.screens.listing import Listing
+from board.screens.palette import ACCENT, SOFT, TEXT, WARNING
+from board.screens.panels import KeyBar, OneLine
+from board.view.board import BoardView, Viewer
+from board.view.fold import cut, fold_words, pad
+from board.view.look import StepRow, Told, about, happened, step_rows
+
+REFRESH_SECONDS = 0.5
+DONE = "#9c8e7c"  # what is over: softer, and still read with ease
+
+# Keys of the bar, so that a mouse can press them.
+ACTIONS = {
+    "↑↓": "move(1)",
+    "tab": "turn",
+    "f": "filter",
+    "n": "note",
+    "t": "reading",
+    "e": "closing",
+    "esc": "leave",
+}
+
+
+class Board(Protocol):
+    """What it needs of the board below."""
+
+    evening: Evening
+    viewer: Viewer
+    present: Present | None
+    board: BoardView | None
+    heard: tuple[str, bool]
+
+
+class LookScreen(ModalScreen[None]):
+    """Two lists, one at a time; the top line says what is called meanwhile."""
+
+    CSS_PATH = "look.tcss"
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("escape,q,ctrl+q,o", "leave", show=False),
+        Binding("up", "move(-1)", show=False),
+        Binding("down", "move(1)", show=False),
+        Binding("pageup", "leaf(-1)", show=False),
+        Binding("pagedown", "leaf(1)", show=False),
+        Binding("home", "move(-100000)", show=False),
+        Binding("end", "move(100000)", show=False),
+        Binding("tab", "turn", show=False, priority=True),
+        Binding("f", "filter", show=False),
+        Binding("n,enter", "note", show=False),
+        Binding("t", "reading", show=False),
+        Binding("e", "closing", show=False),
+    ]
+    AUTO_FOCUS = None
+
+    def __init__(
+        self,
+        live: Board,
+        keep_note: Callable[[str | None, str | None], None],
+        ask_reading: Callable[[str | None], None],
+    ) -> None:
+        super().__init__()
+        self.live = live
+        self.keep_note = keep_note
+        self.ask_reading = ask_reading
+        self.kind = "all"
+        self.told: tuple[Told, ...] = ()
+        self.steps: tuple[StepRow, ...] = ()
+        self._seen: tuple[object, ...] = ()
+        live.heard = ("", False)
+
+    def compose(self) -> ComposeResult:
+        self.top = OneLine(id="look-top")
+        self.head = OneLine(id="look-head")
+        self.list = Listing(id="look-list")
+        self.foot = Foot(id="look-foot")
+        self.said = OneLine(id="look-said")
+        self.keys = KeyBar("", id="look-keys")
+        yield self.top
+        yield self.head
+        yield self.list
+        yield self.foot
+        yield self.said
+        yield self.keys
+
+    def on_mount(self) -> None:
+        self.call_after_refresh(self.show)
+        self.set_interval(REFRESH_SECONDS, self.show)
+
+    def on_screen_resume(self) -> None:
+        self.call_after_refresh(self.show)  # a note or a reading was taken down over it
+
+    def on_resize(self) -> None:
+        self.call_after_refresh(self._fit)
+
+    def _fit(self) -> None:
+        self.keys.show_keys(words.KEYS_LOOK, ACTIONS)
+        self._seen = ()
+        self.show()
+
+    # --- what it shows ---------------------------------------------------------------------------------------
+    def show(self) -> None:
+        """What is called now; the list again only where something happened. A fault here must end nothing."""
+        try:
+            self._top()
+            present, width = self.live.present, self.list.size.width
+            seen = (self.live.evening.state.last_n, self.kind, width, present is None)
+            if seen != self._seen and present is not None and width:
+                self._list(present, width)
+                self._seen = seen
+            self._foot()
+        except Exception as wrong:
+            self.said.show(words.board_fault(one_line(wrong, 80)))
+
+    def _top(self) -> None:
+        view = self.live.board
+        if view is None:
+            return
+        standing = f"{view.standing_sign} {view.standing}"
+        if view.due:
+            first = view.due[0]
+            call = f"{first.sign} {first.headline}"
+            room = max(8, self.top.size.width - 50)
+            self.top.show(words.look_due(view.clock, cut(call, room), first.countdown, len(view.due) - 1))
+        else:
+            self.top.show(words.look_quiet(view.clock, standing))
+        self.top.wear("-due" if view.due else "-quiet")
+        text, grave = self.live.heard
+        self.said.show(text)
+        self.said.set_class(grave, "-grave")
+
+    def _list(self, present: Present, width: int) -> None:
+        if self.kind == "steps":
+            self.steps = step_rows(self.live.viewer, present)
+            widths = _widths(self.steps)
+            lines = [_step_line(row, widths, width) for row in self.steps]
+        else:
+            told = self.live.evening.told
+            self.told = happened(self.live.viewer, told, present.now, only_yours=self.kind == "yours")
+            clock_width = max((len(each.clock) for each in self.told), default=0)
+            lines = [_told_line(line, clock_width) for line in self.told]
+        self.head.show(words.look_title(self.kind, len(lines)))
+        self.list.show(lines or [((words.LOOK_NOTHING, SOFT),)])
+
+    def _foot(self) -> None:
+        slot, present = self._slot(), self.live.present
+        told = self.told[self.list.at].text if self.kind != "steps" and self.list.at < len(self.told) else ""
+        noted = about(self.live.viewer, self.live.evening.state, slot, present.now) if slot and present else ""
+        name = one_line(self.live.viewer.slots[slot].name) if slot and self.kind == "steps" else told
+        self.foot.show(name, noted)
+
+    def _slot(self) -> str | None:
+        """The step the chosen line is about."""
+        slots = self._slots()
+        return slots[self.list.at] if self.list.at < len(slots) else None
+
+    def _slots(self) -> list[str | None]:
+        """The step each line is about."""
+        return [row.slot for row in self.steps] if self.kind == "steps" else [line.slot for line in self.told]
+
+    def on_listing_moved(self) -> None:
+        self.show()
+
+    # --- keys ------------------------------------------------------------------------------------------------
+    def action_move(self, rows: int) -> None:
+        self.list.move(rows)
+
+    def action_leaf(self, pages: int) -> None:
+        self.list.move(pages * self.list.page())
+
+    def action_turn(self) -> None:
+        self._turn_to("all" if self.kind == "steps" else "steps")
+
+    def action_filter(self) -> None:
+        self._turn_to("all" if self.kind == "yours" else "yours")
+
+    def _turn_to(self, kind: str) -> None:
+        """The other list: the same step stays chosen where it has a line there, else the last line is."""
+        slot, self.kind = self._slot(), kind
+        self.show()
+        slots = self._slots()
+        found = [number for number, each in enumerate(slots) if each == slot and slot is not None]
+        self.list.move((found[-1] if found else len(slots) - 1) - self.list.at)
+
+    def action_note(self) -> None:
+        slot = self._slot()
+        name = one_line(self.live.viewer.slots[slot].name) if slot else None
+        self.app.push_screen(NoteScreen(name), lambda text: self._noted(text, slot))
+
+    def _noted(self, text: str | None, slot: str | None) -> None:
+        self.keep_note(text, slot)
+        self.show()
+
+    def action_reading(self) -> None:
+        self.ask_reading(self._slot())
+        self.show()
+
+    def action_leave(self) -> None:
+        self.dismiss(None)
+
+    def action_closing(self) -> None:
+        self.app.push_screen(ClosingScreen(self.live.evening))
+
+
+class Foot(Lines):
+    """The chosen line in full, and what was noted about its step."""
+
+    def show(self, text: str, noted: str) -> None:
+        width = max(10, self.size.width)
+        lines: list[Line] = [((line, TEXT),) for line in fold_words(text, width, 2)]
+        lines += [((line, ACCENT),) for line in fold_words(noted, width, 3 - len(lines))] if noted else []
+        self.put(lines)
+
+
+def _told_line(line: Told, clock_width: int) -> Line:
+    style = DONE if line.undone else TEXT if line.by_host else DONE
+    return ((f"{line.clock:>{clock_width}}  ", SOFT), (f"{line.sign} ", f"bold {ACCENT}"), (line.text, style))
+
+
+def _widths(rows: tuple[StepRow, ...]) -> tuple[int, int, int]:
+    """Cells for how a step stands, its planned and its actual times."""
+    told = [(len(row.stands), len(row.planned), len(row.actual)) for row in rows]
+    stands, planned, actual = (max(column) for column in zip(*told, strict=True))
+    return stands, planned, actual
+
+
+def _step_line(row: StepRow, widths: tuple[int, int, int], width: int) -> Line:
+    stands, planned, actual = widths
+    name = pad(row.name, max(8, width - planned - actual - stands - 10))
+    style = DONE if row.stands in (words.STATES["finished"], words.STATES["left-out"]) else TEXT
+    warm = WARNING if row.stands == words.STATES["called"] else style
+    return (
+        (f"{row.sign} ", f"bold {ACCENT}"),
+        (f"{name}  ", style),
+        (f"{row.stands:<{stands}}  ", warm),
+        (f"{row.planned:>{planned}}  ", SOFT),
+        (f"{row.actual:<{actual}}", style),
+    )

@@ -1,0 +1,85 @@
+"""A probe's reading taken down: which step, the figure as typed, and what it says before it is kept."""
+
+from collections.abc import Sequence
+from typing import ClassVar
+
+from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
+from textual.containers import Vertical
+from textual.content import Content
+from textual.screen import ModalScreen
+from textual.widgets import Input, Static
+
+from board import words
+from board.kitchen.degrees import read_degrees
+from board.plain import one_line
+from board.run.state import State
+from board.screens.palette import ACCENT, WARNING
+from board.view.board import Viewer
+from board.view.look import reading_words
+
+
+class ReadingScreen(ModalScreen[tuple[str, float] | None]):
+    """The slot and °C, or None. `slots`: those that can be read, the likeliest first."""
+
+    CSS_PATH = "ask.tcss"
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("escape", "dismiss(None)", show=False),
+        Binding("up", "choose(-1)", show=False),
+        Binding("down", "choose(1)", show=False),
+    ]
+
+    def __init__(self, viewer: Viewer, state: State, slots: Sequence[str]) -> None:
+        super().__init__()
+        self.viewer = viewer
+        self.state = state
+        self.slots = slots
+        self.at = 0
+
+    def compose(self) -> ComposeResult:
+        self.about = Static("", markup=False)
+        self.figure = Input(max_length=20)
+        self.answer = Static("", markup=False)
+        with Vertical(classes="box"):
+            yield Static(Content.styled(words.READING_TITLE, "bold"))
+            yield self.about
+            yield self.figure
+            yield self.answer
+            yield Static(Content.styled(words.READING_HINT, "dim"))
+            yield Static(Content.styled(words.READING_CAUTION, "dim"))
+
+    def on_mount(self) -> None:
+        self.show()
+
+    def _wanted(self) -> float:
+        return self.viewer.slots[self.slots[self.at]].core_celsius or 0.0
+
+    def show(self) -> None:
+        """The step, and what the figure so far means for it."""
+        slot = self.viewer.slots[self.slots[self.at]]
+        title = words.reading_for(one_line(slot.name, 60), self._wanted(), self.viewer.sheet.fahrenheit)
+        self.about.update(Content.styled(title, f"bold {ACCENT}"))
+        self._answer(self.figure.value, asked=False)
+
+    def _answer(self, text: str, *, asked: bool) -> float | None:
+        """What the figure says; nonsense is told only once it was entered."""
+        fahrenheit = self.viewer.sheet.fahrenheit
+        found = read_degrees(text, fahrenheit=fahrenheit, wanted=self._wanted())
+        if isinstance(found, float):
+            self.answer.update(Content(reading_words(self.viewer, self.slots[self.at], found)))
+            return found
+        told = words.READING_TROUBLE[found] if asked else words.reading_unit(fahrenheit)
+        self.answer.update(Content.styled(told, f"bold {WARNING}" if asked else "dim"))
+        return None
+
+    def on_input_changed(self, event: Input.Changed) -> None:
+        self._answer(event.value, asked=False)
+
+    def on_input_submitted(self, event: Input.Submitted) -> None:
+        found = self._answer(event.value, asked=True)
+        if found is not None and self.is_current:  # a bouncing enter comes twice, and closes once
+            self.dismiss((self.slots[self.at], found))
+
+    def action_choose(self, step: int) -> None:
+        self.at = (self.at + step) % len(self.slots)
+        self.show()

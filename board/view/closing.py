@@ -1,0 +1,252 @@
+"""How the evening went, on one page: lines of toned text for a width, for the board and for paper. Pure.
+
+A chart has one row a course (from `DETAILED` cells on, one a step as well): ▀ planned, ▄ as it was, █ both, so it
+reads without colour. Every text is safe for a terminal.
+"""
+
+from collections.abc import Sequence
+from datetime import datetime
+from typing import Literal, Protocol
+from zoneinfo import ZoneInfo
+
+from rich.cells import cell_len
+
+from board import words
+from board.plain import one_line
+from board.run.state import Note
+from board.timetable.run_sheet import Slot
+from board.view.bars import Chart, Span
+from board.view.fold import cut, fold_words, pad
+
+Tone = Literal["title", "head", "text", "soft", "late", "planned", "actual", "both"]
+Segment = tuple[str, Tone]
+PageLine = tuple[Segment, ...]
+
+DETAILED = 100  # cells from which steps are drawn too
+HEAD_WIDTH = 14
+MOST, MOST_DETAILED = 3, 6  # of what ran over, and of what was kept
+NAME_WIDTH = 22
+
+
+class Course(Protocol):
+    """A course looked back on."""
+
+    @property
+    def name(self) -> str: ...
+    @property
+    def wanted(self) -> datetime: ...
+    @property
+    def served(self) -> datetime | None: ...
+    @property
+    def late_minutes(self) -> int | None: ...
+    @property
+    def pushed(self) -> int: ...
+    @property
+    def at_table(self) -> tuple[datetime, datetime]: ...
+    @property
+    def was_at_table(self) -> tuple[datetime, datetime] | None: ...
+
+
+class Step(Protocol):
+    """A step looked back on."""
+
+    @property
+    def slot(self) -> Slot: ...
+    @property
+    def started(self) -> datetime | None: ...
+    @property
+    def finished(self) -> datetime | None: ...
+    @property
+    def planned_minutes(self) -> int: ...
+    @property
+    def actual_minutes(self) -> int | None: ...
+    @property
+    def ran_over(self) -> int | None: ...
+
+
+class Kept(Protocol):
+    """A result that stood, and how long it might have."""
+
+    @property
+    def slot(self) -> Slot: ...
+    @property
+    def stood_minutes(self) -> int: ...
+    @property
+    def limit_minutes(self) -> int: ...
+    @property
+    def where(self) -> str: ...
+
+
+class Read(Protocol):
+    """A probe's reading, and by how much it fell short of what was wanted, °C."""
+
+    @property
+    def slot(self) -> Slot: ...
+    @property
+    def at(self) -> datetime: ...
+    @property
+    def celsius(self) -> float: ...
+    @property
+    def lacks(self) -> float: ...
+
+
+class LookedBack(Protocol):
+    """An evening looked back on."""
+
+    @property
+    def plan(self) -> str: ...
+    @property
+    def zone(self) -> str: ...
+    @property
+    def fahrenheit(self) -> bool: ...
+    @property
+    def rehearsal(self) -> bool: ...
+    @property
+    def closed(self) -> bool: ...
+    @property
+    def began(self) -> datetime: ...
+    @property
+    def ended(self) -> datetime: ...
+    @property
+    def courses(self) -> Sequence[Course]: ...
+    @property
+    def steps(self) -> Sequence[Step]: ...
+    @property
+    def readings(self) -> Sequence[Read]: ...
+    @property
+    def notes(self) -> Sequence[Note]: ...
+    def most_over(self) -> Sequence[Step]: ...
+    def left_out(self) -> Sequence[Step]: ...
+    def not_reached(self) -> Sequence[Step]: ...
+    def kept_longest(self) -> Sequence[Kept]: ...
+
+
+def closing(evening: LookedBack, width: int) -> tuple[PageLine, ...]:
+    """The page, as wide as it may be."""
+    width = max(40, width)
+    return tuple(_clipped(line, width) for line in _Page(evening, width).lines())
+
+
+def _clipped(line: PageLine, width: int) -> PageLine:
+    """The line in so many cells."""
+    kept: list[Segment] = []
+    for text, tone in line:
+        kept.append((cut(text, width), tone))
+        width -= cell_len(kept[-1][0])
+        if width <= 0:
+            break
+    return tuple(kept)
+
+
+class _Page:
+    def __init__(self, evening: LookedBack, width: int) -> None:
+        self.evening, self.width = evening, width
+        self.zone = ZoneInfo(evening.zone)
+        self.most = MOST_DETAILED if width >= DETAILED else MOST
+        self.last_day = evening.ended.astimezone(self.zone).date()
+        self.names = {step.slot.id: step.slot.name for step in evening.steps}
+
+    def lines(self) -> list[PageLine]:
+        lines = [*self._title(), *self._courses(), *self._at_table(), *self._told()]
+        return [*lines, *self._every_step()] if self.width >= DETAILED else lines
+
+    def at(self, moment: datetime) -> str:
+        """The clock, with its day where that is not the evening's."""
+        local = moment.astimezone(self.zone)
+        return words.clock(local) if local.date() == self.last_day else words.day_and_clock(local)
+
+    def _title(self) -> list[PageLine]:
+        of = self.evening
+        title = words.closing_title(
+            one_line(of.plan, 60), words.short_day(of.ended.astimezone(self.zone)), of.rehearsal, of.closed
+        )
+        return [((title, "title"),), ((words.review_span(self.at(of.began), self.at(of.ended)), "soft"),), ()]
+
+    def _courses(self) -> list[PageLine]:
+        name_width = min(NAME_WIDTH, max((cell_len(one_line(c.name)) for c in self.evening.courses), default=0) + 1)
+        name_width = max(name_width, len(words.CLOSING_COURSES) + 1)
+        head = f"{pad(words.CLOSING_COURSES, name_width)} {words.REVIEW_WANTED:>9} {words.CLOSING_OUT:>9}"
+        lines: list[PageLine] = [((head, "head"),)]
+        for course in self.evening.courses:
+            late = course.late_minutes
+            out = self.at(course.served) if course.served else words.REVIEW_NONE
+            row = f"{pad(one_line(course.name), name_width)} {self.at(course.wanted):>9} {out:>9}"
+            how = f"  {words.closing_late(late)}" if late is not None else ""
+            pushed = f", {words.closing_pushed(course.pushed)}" if course.pushed else ""
+            lines.append(((row, "text"), (how, "late" if late and late > 0 else "soft"), (pushed, "soft")))
+        return lines
+
+    def _told(self) -> list[PageLine]:
+        """What ran over, was left out, was kept, read and noted."""
+        of, fahrenheit = self.evening, self.evening.fahrenheit
+        over = [words.ran_over(s.slot.name, s.planned_minutes, s.actual_minutes or 0) for s in of.most_over()]
+        kept = [
+            words.closing_kept(k.slot.name, k.stood_minutes, k.limit_minutes, k.where)
+            for k in of.kept_longest()[: self.most]
+        ]
+        readings = [
+            words.closing_reading(
+                r.slot.name, self.at(r.at), words.reading(r.celsius, r.slot.core_celsius or 0.0, r.lacks, fahrenheit)
+            )
+            for r in of.readings
+        ]
+        notes = [words.closing_note(self.at(n.at), self.names.get(n.slot or ""), n.text) for n in of.notes]
+        return [
+            (),
+            *self._named(words.REVIEW_RAN_OVER, over[: self.most] or [words.REVIEW_NOTHING_OVER]),
+            *self._named(words.REVIEW_LEFT_OUT, _listed(of.left_out())),
+            *self._named(words.REVIEW_NOT_REACHED, _listed(of.not_reached()) if of.closed else []),
+            *self._named(words.CLOSING_KEPT, kept),
+            *self._named(words.CLOSING_READINGS, readings),
+            *self._named(words.REVIEW_NOTES, notes),
+        ]
+
+    def _named(self, head: str, items: Sequence[str]) -> list[PageLine]:
+        """Items under one head, which stands to the left of the first."""
+        lines: list[PageLine] = []
+        for item in items:
+            for line in fold_words(one_line(item), self.width - HEAD_WIDTH):
+                lines.append(((pad("" if lines else head, HEAD_WIDTH), "head"), (line, "text")))
+        return lines
+
+    def _at_table(self) -> list[PageLine]:
+        """A row a course: from plating to clearing."""
+        spans = [
+            Span(one_line(c.name), c.at_table, c.was_at_table, "" if not c.late_minutes else f"{c.late_minutes:+d}")
+            for c in self.evening.courses
+        ]
+        return self._chart(words.CLOSING_AT_TABLE, spans, NAME_WIDTH)
+
+    def _every_step(self) -> list[PageLine]:
+        """A row a step, by day."""
+        days: dict[str, list[Span]] = {}
+        for step in sorted(self.evening.steps, key=lambda s: s.slot.start):
+            slot = step.slot
+            if slot.kind == "heat" or slot.start == slot.end:
+                continue
+            was = (step.started, step.finished or self.evening.ended) if step.started else None
+            over = f"{step.ran_over:+d}" if step.ran_over else ""
+            day = words.full_day(slot.start.astimezone(self.zone))
+            days.setdefault(day, []).append(
+                Span(one_line(slot.name), (slot.start, slot.end), was, over, slot.ends_by_itself)
+            )
+        lines: list[PageLine] = []
+        for day, spans in days.items():
+            lines += self._chart(words.closing_day(day), spans, 2 * NAME_WIDTH)
+        return lines
+
+    def _chart(self, title: str, spans: Sequence[Span], name_width: int) -> list[PageLine]:
+        if not spans:
+            return []
+        longest = max(cell_len(span.name) for span in spans)
+        chart = Chart(spans, self.width, min(name_width, longest + 2), self.zone)
+        head: PageLine = ((f"{title}   ", "head"), (words.CLOSING_LEGEND, "soft"))
+        return [(), head, ((chart.times(), "soft"),), *(self._bar(chart, span) for span in spans)]
+
+    def _bar(self, chart: Chart, span: Span) -> PageLine:
+        bar: list[Segment] = [(text, kind or "text") for text, kind in chart.bar(span)]
+        return ((chart.name(span), "text"), *bar, (f" {span.tail}".rstrip(), "late"))
+
+
+def _listed(steps: Sequence[Step]) -> list[str]:
+    return [", ".join(step.slot.name for step in steps)] if steps else []

@@ -1,0 +1,203 @@
+"""The evening looked back on while it runs: what happened, line by line, and every step as it stands. Pure.
+
+Every text is safe for a terminal and one line; the newest line comes last.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime
+from typing import assert_never
+
+from board import words
+from board.kitchen.safety import HOT_HOLDING_CELSIUS
+from board.plain import one_line
+from board.run.calls import Call
+from board.run.events import (
+    ANSWERS,
+    BoardReopened,
+    CallPutOff,
+    CallRaised,
+    CoursePushed,
+    EveningClosed,
+    EveningOpened,
+    Event,
+    KeepingWarned,
+    LookedIn,
+    NoteWritten,
+    ReadingTaken,
+    SheetTaken,
+    StepFinished,
+    StepLeftOut,
+    StepStarted,
+    TakenBack,
+)
+from board.run.readings import READ_AGAIN_MINUTES, is_put_off, lacks, last_reading
+from board.run.state import State
+from board.view.board import Moment, Viewer, headline
+
+LONGEST_NAME = 60
+HOT_PLACES = ("hot", "oven", "stovetop")  # where what keeps is kept hot
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """One thing that happened. `slot` None: it was about no step."""
+
+    clock: str
+    sign: str
+    text: str
+    slot: str | None
+    by_host: bool
+    undone: bool
+
+
+@dataclass(frozen=True, slots=True)
+class StepRow:
+    """One step as it stands, with its times."""
+
+    slot: str
+    sign: str
+    name: str
+    stands: str
+    planned: str
+    actual: str
+
+
+def happened(viewer: Viewer, told: Sequence[Event], now: datetime, *, only_yours: bool = False) -> tuple[Told, ...]:
+    """All that was logged, oldest first; what was taken back stays, and says so."""
+    undone = {n for event in told if isinstance(event, TakenBack) for n in event.targets}
+    by_number = {event.n: event for event in told}
+    found = []
+    for event in told:
+        by_host = _by_host(event)
+        if only_yours and not by_host:
+            continue
+        sign, text = _in_words(viewer, event, by_number)
+        slot = getattr(event, "slot", None)
+        if event.n in undone:
+            text = words.told_undone(text)
+        found.append(
+            Told(
+                viewer.clock(event.at, now),
+                sign,
+                one_line(text),
+                slot if slot in viewer.slots else None,
+                by_host,
+                event.n in undone,
+            )
+        )
+    return tuple(found)
+
+
+def _by_host(event: Event) -> bool:
+    if isinstance(event, StepFinished):
+        return not event.by_itself
+    return isinstance(event, (*ANSWERS, TakenBack, EveningClosed))
+
+
+def _in_words(viewer: Viewer, event: Event, by_number: dict[int, Event]) -> tuple[str, str]:
+    """Its sign and its words."""
+    signs, parts = words.LOOK_SIGNS, words.PART_SIGN
+    match event:
+        case CallRaised(slot=slot, part=part, number=number):
+            return parts[part], words.told_called(_called(viewer, Call(slot, part, number, event.at)))
+        case StepStarted(slot=slot):
+            return parts["start"], words.told_begun(_name(viewer, slot))
+        case LookedIn(slot=slot):
+            return parts["look-in"], words.told_looked_in(_name(viewer, slot))
+        case StepFinished(slot=slot, by_itself=by_itself):
+            return parts["end"], words.told_done(_name(viewer, slot), by_itself)
+        case CallPutOff(slot=slot, minutes=minutes):
+            return signs["later"], words.told_later(_name(viewer, slot), minutes)
+        case StepLeftOut(slot=slot):
+            return signs["out"], words.left_out(_name(viewer, slot))
+        case CoursePushed(course=course, minutes=minutes):
+            return signs["push"], words.pushed(course, minutes)
+        case SheetTaken():
+            return signs["push"], words.OFFER_TAKEN
+        case NoteWritten(text=text, slot=about):
+            return signs["note"], words.told_note(text, _name(viewer, about) if about else None)
+        case ReadingTaken(slot=slot, celsius=celsius):
+            return signs["reading"], f"{_name(viewer, slot)}: {reading_words(viewer, slot, celsius)}"
+        case KeepingWarned(slot=slot):
+            return signs["warned"], words.told_warned(_name(viewer, slot))
+        case TakenBack(targets=targets):
+            first = by_number.get(targets[0]) if targets else None
+            return signs["back"], words.taken_back(viewer.answer_words(first) if first else words.TOLD_NOTHING)
+        case EveningClosed():
+            return signs["board"], words.TOLD_CLOSED
+        case BoardReopened():
+            return signs["board"], words.TOLD_REOPENED
+        case EveningOpened():
+            return signs["board"], words.TOLD_OPENED
+        case _:
+            assert_never(event)
+
+
+def _called(viewer: Viewer, call: Call) -> str:
+    slot = viewer.slots.get(call.slot)
+    return one_line(headline(slot, call), 120) if slot else one_line(call.slot, LONGEST_NAME)
+
+
+def _name(viewer: Viewer, slot: str) -> str:
+    found = viewer.slots.get(slot)
+    return one_line(found.name if found else slot, LONGEST_NAME)
+
+
+def reading_words(viewer: Viewer, slot: str, celsius: float) -> str:
+    """A reading beside what is wanted there."""
+    found = viewer.slots.get(slot)
+    if found is None or found.core_celsius is None:
+        return words.degrees(celsius, viewer.sheet.fahrenheit)
+    return words.reading(celsius, found.core_celsius, lacks(found, celsius), viewer.sheet.fahrenheit)
+
+
+def step_rows(viewer: Viewer, at: Moment) -> tuple[StepRow, ...]:
+    """Every step in the order it was planned, with how it stands."""
+    keeping = {each.slot for each in at.forecast.keeping}
+    called = {key[0] for key in at.state.raised}
+    found = []
+    for slot in sorted(at.state.sheet.slots, key=lambda slot: slot.start):
+        step = at.state.steps[slot.id]
+        stands: str = step.status
+        if stands == "finished" and slot.id in keeping:
+            stands = "keeping"
+        elif stands == "to-come" and slot.id in called:
+            stands = "called"
+        actual = _span(viewer, step.started, step.finished, at.now) if step.started else ""
+        planned = _span(viewer, slot.start, slot.end, at.now)
+        sign = words.STATE_SIGN[stands]
+        found.append(StepRow(slot.id, sign, one_line(slot.name), words.STATES[stands], planned, actual))
+    return tuple(found)
+
+
+def _span(viewer: Viewer, start: datetime, end: datetime | None, now: datetime) -> str:
+    """`18:30–19:00`, with the day where it is not today's; `18:30–` while it lasts."""
+    begun = viewer.clock(start, now)
+    return words.from_to(begun, words.clock(viewer.local(end)) if end else "")
+
+
+def about(viewer: Viewer, state: State, slot: str, now: datetime) -> str:
+    """What the host took down about a step: its last reading, then its notes, the newest first."""
+    pieces = []
+    found, read = viewer.slots[slot], last_reading(state, slot)
+    if read is not None and found.core_celsius is not None:
+        pieces.append(
+            words.reading_at(read.celsius, viewer.clock(read.at, now), found.core_celsius, viewer.sheet.fahrenheit)
+        )
+    for note in reversed(state.notes):
+        if note.slot == slot:
+            pieces.append(words.note_line(viewer.clock(note.at, now), one_line(note.text)))
+    return words.about_step(pieces)
+
+
+def reading_said(viewer: Viewer, state: State, slot: str, celsius: float, now: datetime) -> str:
+    """What a reading means, said as it is taken: there, or by how much not and when it is asked again."""
+    found, step = viewer.slots[slot], state.steps[slot]
+    text = reading_words(viewer, slot, celsius)
+    if is_put_off(found, step, celsius, now):
+        return words.reading_again(text, READ_AGAIN_MINUTES)
+    is_hot = step.status == "finished" and found.keeping is not None and found.keeping.where in HOT_PLACES
+    if is_hot and celsius < HOT_HOLDING_CELSIUS:
+        return words.reading_cold(celsius, HOT_HOLDING_CELSIUS, viewer.sheet.fahrenheit)
+    return text
