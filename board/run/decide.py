@@ -23,6 +23,7 @@ from board.run.events import (
     TakenBack,
 )
 from board.run.forecast import Forecast
+from board.run.slip_wishes import DelayGuests, DropDish, SlipWish, Stretch, decide_slip
 from board.run.state import State
 from board.timetable.run_sheet import Slot
 
@@ -84,7 +85,7 @@ class Close:
     """The evening is over."""
 
 
-Wish = Done | Settle | Later | LeaveOut | Push | WriteNote | TakeBack | Close
+Wish = Done | Settle | Later | LeaveOut | Push | SlipWish | WriteNote | TakeBack | Close
 
 
 @dataclass(frozen=True, slots=True)
@@ -134,6 +135,9 @@ def decide(state: State, wish: Wish, at: datetime) -> list[Event] | Refusal:
             return [StepLeftOut(n=n, at=at, slot=slot)]
         case Push(course=course, minutes=minutes):
             return _push(state, course, minutes, at)
+        case Stretch() | DelayGuests() | DropDish():
+            slip = decide_slip(state, wish, at)
+            return Refusal(slip) if isinstance(slip, str) else [slip]
         case WriteNote(text=text, slot=about):
             text = text.strip()[:LONGEST_NOTE]
             return [NoteWritten(n=n, at=at, text=text, slot=about)] if text else Refusal(words.EMPTY_NOTE)

@@ -11,17 +11,21 @@ from board.run.events import (
     CallPutOff,
     CallRaised,
     CoursePushed,
+    DishDropped,
     EveningClosed,
     EveningOpened,
     Event,
+    GuestsDelayed,
     LookedIn,
     NoteWritten,
     Part,
     StepFinished,
     StepLeftOut,
     StepStarted,
+    StepStretched,
     TakenBack,
 )
+from board.run.slipped import guests_expected, stretched
 from board.run.state import Note, State, StepState, begin
 
 NOT_PUT_OFF: Mapping[Part, datetime] = MappingProxyType({})
@@ -72,6 +76,21 @@ def fold(state: State, event: Event) -> State:
             return _put(_answered(state, slot), slot, replace(_step(state, slot), status="left-out"))
         case CoursePushed(course=course, minutes=minutes):
             return replace(state, pushed=_with(state.pushed, course, state.pushed.get(course, 0) + minutes))
+        case StepStretched(slots=slots, minutes=minutes):
+            for slot in slots:
+                state = _put(_answered(state, slot, "end"), slot, stretched(state, slot, minutes, event.at))
+            return state
+        case GuestsDelayed(slots=slots, minutes=minutes):
+            for slot in slots:
+                until = guests_expected(state, slot, event.at) + timedelta(minutes=minutes)
+                step = _step(state, slot)
+                later = replace(step, put_off=_with(step.put_off, "start", until))
+                state = _put(_answered(state, slot, "start"), slot, later)
+            return state
+        case DishDropped(slots=slots):
+            for slot in slots:
+                state = _put(_answered(state, slot), slot, replace(_step(state, slot), status="left-out"))
+            return state
         case NoteWritten(text=text, slot=about):
             return replace(state, notes=(*state.notes, Note(event.n, event.at, text, about)))
         case EveningClosed():
@@ -85,7 +104,7 @@ def fold(state: State, event: Event) -> State:
 
 
 def _length(state: State, slot: str) -> timedelta:
-    return next((s.end - s.start for s in state.sheet.slots if s.id == slot), timedelta())
+    return next((_step(state, slot).lasts(s) for s in state.sheet.slots if s.id == slot), timedelta())
 
 
 def _step(state: State, slot: str) -> StepState:

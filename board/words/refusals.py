@@ -22,3 +22,15 @@ def cannot_push(course: str) -> str:
 
 def cannot_push_earlier(course: str) -> str:
     return f"{course} cannot go out before it was wanted"
+
+
+NOTHING_CHANGES = "nothing would change"
+NOTHING_ON_TABLE = "no course is on the table"
+
+
+def cannot_take_less(name: str) -> str:
+    return f"{name} cannot take less than that"
+
+
+def cannot_drop(dish: str) -> str:
+    return f"nothing is left of {dish} to leave out, or its course has gone out"
