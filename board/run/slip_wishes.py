@@ -139,7 +139,9 @@ def _needless_heats(state: State, gone: set[str]) -> list[str]:
     found = []
     for heat in (s for s in state.sheet.slots if s.kind == "heat" and state.steps[s.id].status == "to-come"):
         served = [s.id for s in state.sheet.slots if any(w.after == heat.id and w.reason == HEAT for w in s.waits)]
-        again = [s for s in state.sheet.slots if s.kind == "heat" and oven_of(s) == oven_of(heat) and s.start > heat.end]
+        again = [
+            s for s in state.sheet.slots if s.kind == "heat" and oven_of(s) == oven_of(heat) and s.start > heat.end
+        ]
         if served and left.issuperset(served) and not gone.isdisjoint(served) and not again:
             found.append(heat.id)
     return found

@@ -16,6 +16,7 @@ from board.screens.ask import HelpScreen, LeaveScreen, NoteScreen, PushScreen
 from board.screens.chime import Chime
 from board.screens.keys import BINDINGS
 from board.screens.panels import CallPanel, Coming, KeyBar, OneLine, Ribbons, Top
+from board.screens.slip import SlipScreen, Taken
 from board.view.board import BoardView, CallView, Viewer
 from board.view.marks import slot_to_mark
 from board.view.ribbon import ZOOMS, ribbons
@@ -292,6 +293,15 @@ class LiveScreen(Screen[None]):
         if chosen is not None:
             course, minutes = chosen
             self.wish(self.evening.push(course, minutes), words.pushed(course, minutes))
+
+    def action_slip(self) -> None:
+        chosen = self._chosen_call(self.board) if self.board else None
+        self.app.push_screen(SlipScreen(self.evening, self.viewer, chosen.key[0] if chosen else None), self._slip)
+
+    def _slip(self, taken: Taken | None) -> None:
+        self._settle_key()
+        if taken is not None:
+            self.wish(taken[0], words.slip_taken(taken[1]))
 
     def action_note(self) -> None:
         about = self._chosen_call(self.board) if self.board else None

@@ -8,11 +8,12 @@ from zoneinfo import ZoneInfo
 from board import words
 from board.plain import one_line
 from board.run.calls import Call
-from board.run.events import Event
+from board.run.events import SLIPS, Event
 from board.run.forecast import CourseForecast, Forecast, Standing
 from board.run.state import CallKey, State
 from board.timetable.run_sheet import RunSheet, Slot
 from board.view.countdown import countdown, length
+from board.view.slipped import slip_words
 
 TIGHT_MINUTES = 3  # less give than this is tight
 WARN_SECONDS = 300  # before what keeps no longer
@@ -179,6 +180,8 @@ class Viewer:
 
     def answer_words(self, event: Event) -> str:
         """An answer in a few words, for taking it back."""
+        if isinstance(event, SLIPS):
+            return slip_words(event, self.slots)
         slot = self.slots.get(getattr(event, "slot", None) or "")
         return one_line(slot.name if slot else words.ANSWER_WORDS.get(type(event).__name__, ""), 60)
 

@@ -1,7 +1,5 @@
 """Keys, and what they do."""
 
-from board.words.times import span
-
 # (key, words in the bar, words in help)
 KEYS_EVENING = (
     ("space", "answer", "answer the call: begun, looked in, done"),
@@ -9,6 +7,7 @@ KEYS_EVENING = (
     ("x", "out", "leave this step out"),
     ("u", "back", "take the last answer back, as often as you like"),
     ("↑↓", "choose", "choose another call, or something still to come"),
+    ("w", "wrong", "what went wrong: 1 to 6, each with its cost first"),
     ("p", "push", "send a course out later, and see what that costs first"),
     ("a", "arrived", "the guests are here"),
     ("s", "seated", "the guests are at the table"),
@@ -59,16 +58,6 @@ def push_line(course: str, minutes: int) -> str:
     return f"{course} by {minutes} min"
 
 
-def push_effect(course: str, before: str, after: str, late: int) -> str:
-    tail = f", {span(late)} late" if late else ""
-    return f"{course}: {before} → {after}{tail}" if before != after else f"{course}: {after}, unchanged"
-
-
-def push_keeps(name: str, stood: int, limit: int) -> str:
-    return f"{name} will have stood {stood} of {limit} min"
-
-
-PUSH_COSTS_NOTHING = "nothing stands past what it keeps"
 LEAVE_TITLE = "Leave the board?"
 LEAVE_LINES = (
     "l   leave; the same command comes back to this very point",
