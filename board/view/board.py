@@ -1,7 +1,7 @@
 """What the board shows, as frozen words. Pure: a Present → a BoardView. Every text in it is safe for a terminal."""
 
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import datetime, timedelta
 from typing import Protocol
 from zoneinfo import ZoneInfo
 
@@ -13,6 +13,7 @@ from board.run.forecast import CourseForecast, Forecast, Standing
 from board.run.state import CallKey, State
 from board.timetable.run_sheet import RunSheet, Slot
 from board.view.countdown import countdown, length
+from board.view.quiet import hands_on, host_call
 from board.view.slipped import slip_words
 
 TIGHT_MINUTES = 3  # less give than this is tight
@@ -126,7 +127,7 @@ class Viewer:
             key=call.key,
             sign=words.PART_SIGN[call.part],
             headline=one_line(headline(slot, call), 300),
-            detail=one_line(self.detail(slot, call)),
+            detail=one_line(self.detail(slot, call, at.state.steps[call.slot].lasts(slot))),
             look_for=one_line(words.look_for(slot.look_for)) if slot.look_for and call.part != "start" else "",
             clock=self.clock(call.due, at.now),
             countdown=words.waited(countdown(-ahead)) if is_due else countdown(ahead),
@@ -134,14 +135,14 @@ class Viewer:
             is_due=is_due,
         )
 
-    def detail(self, slot: Slot, call: Call) -> str:
+    def detail(self, slot: Slot, call: Call, lasts: timedelta) -> str:
         """Where the thing is, at what heat, how long, of which dish."""
         in_oven = any(use.celsius is not None or use.off for use in slot.uses)
         pieces = [] if in_oven else [words.LANES[slot.lane].lower()]
         for use in sorted(slot.uses, key=lambda use: use.celsius is None and not use.off):
             pieces.append(words.use(use.what, use.amount, use.celsius, off=use.off))
-        if call.part == "start" and slot.end > slot.start:
-            pieces.append(length((slot.end - slot.start).total_seconds()))
+        if call.part == "start" and lasts:
+            pieces.append(length(lasts.total_seconds()))
         if call.part == "end" and slot.core_celsius is not None:
             pieces.append(words.core(slot.core_celsius))
         if who := self._who(slot):
@@ -187,24 +188,21 @@ class Viewer:
 
     def _quiet(self, at: Moment) -> tuple[str, str, CallKey | None]:
         """What to say when nothing is called: what hands are on, or how long the host is free."""
-        for slot in self.sheet.slots:
-            step = at.state.steps[slot.id]
-            if step.status == "under-way" and slot.whole:
-                left = (at.forecast.slots[slot.id].end - at.now).total_seconds()
-                who = self._who(slot)
-                detail = words.hands_on_left(countdown(left), who)
-                return one_line(words.hands_on(slot.name)), one_line(detail), (slot.id, "end", 0)
+        busy = hands_on(self.sheet, at)
+        if busy is not None:
+            slot, until = busy
+            detail = words.hands_on_left(countdown((until - at.now).total_seconds()), self._who(slot))
+            key: CallKey | None = (slot.id, "end", 0) if slot.whole else None
+            return one_line(words.hands_on(slot.name)), one_line(detail), key
         coming = _heard(at.coming)
-        if not coming:
-            return words.NOTHING_MORE, words.NOTHING_MORE_DETAIL, None
-        following = coming[0]
-        what = headline(self.slots[following.slot], following)
-        seconds = (following.due - at.now).total_seconds()
-        return (
-            words.free_until(self.clock(following.due, at.now)),
-            one_line(words.free_for(length(seconds), what)),
-            None,
-        )
+        mine = [call for call in coming if host_call(self.sheet, call, self.slots[call.slot])]
+        if not mine:
+            return (words.NOTHING_YOURS, "", None) if coming else (words.NOTHING_MORE, words.NOTHING_MORE_DETAIL, None)
+        what = headline(self.slots[mine[0].slot], mine[0])
+        left = length((mine[0].due - at.now).total_seconds())
+        alone = len(self.sheet.hands) < 2
+        detail = words.free_for(left, what) if alone else words.yours_free_for(left, what)
+        return words.free_until(self.clock(mine[0].due, at.now)), one_line(detail), None
 
     def _is_worth_saying(self, standing: Standing, now: datetime) -> bool:
         """Only what keeps for half an hour or less more, or will be past its limit when it is taken up."""

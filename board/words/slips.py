@@ -21,6 +21,13 @@ SLIP_STOP, SLIP_GO_ON = "y  stop that too", "n  leave out only what has not begu
 SLIPPED = "What slipped"
 
 
+NOTHING_YOURS = "No more calls for you"
+
+
+def yours_free_for(length: str, next_name: str) -> str:
+    return f"Your hands are not needed for {length}. Then: {next_name}"
+
+
 def slip_not_ready(name: str, minutes: int) -> str:
     return f"Not ready yet: {name}, {span(minutes)} more"
 
