@@ -4,7 +4,18 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from board.run.events import CallRaised, CoursePushed, EveningOpened, Event, StepFinished, StepStarted
+from board.run.events import (
+    SLIPS,
+    CallRaised,
+    CoursePushed,
+    DishDropped,
+    EveningOpened,
+    Event,
+    GuestsDelayed,
+    StepFinished,
+    StepStarted,
+    StepStretched,
+)
 from board.run.fold import fold_all
 from board.run.state import Note, State, begin
 from board.timetable.run_sheet import Slot
@@ -67,6 +78,7 @@ class Review:
     courses: tuple[CourseReview, ...]
     steps: tuple[StepReview, ...]
     notes: tuple[Note, ...]
+    slips: tuple[StepStretched | GuestsDelayed | DishDropped, ...] = ()  # told to the board, and not taken back
 
     def ran_over(self, least: int = 1) -> list[StepReview]:
         """Steps that took longer than planned, the longest overrun first."""
@@ -107,6 +119,7 @@ def review(opened: EveningOpened, events: Sequence[Event]) -> Review:
         courses=courses,
         steps=steps,
         notes=state.notes,
+        slips=tuple(e for e in state.history if isinstance(e, SLIPS)),
     )
 
 

@@ -9,6 +9,10 @@ from rich.console import Console
 from board import words
 from board.lessons.measure import Review, StepReview
 from board.paper.tables import cell, table
+from board.run.events import DishDropped, GuestsDelayed, StepStretched
+from board.view.slipped import slip_words
+
+SLIP_KINDS: dict[type, str] = {StepStretched: "longer", GuestsDelayed: "guests", DishDropped: "dropped"}
 
 
 def print_review(review: Review, out: Console) -> None:
@@ -19,6 +23,7 @@ def print_review(review: Review, out: Console) -> None:
     out.print()
     _courses(review, zone, out)
     _ran_over(review, out)
+    _slips(review, zone, out)
     _named(words.REVIEW_LEFT_OUT, review.left_out(), out)
     _named(words.REVIEW_NOT_REACHED, review.not_reached(), out)
     _steps(review, zone, out)
@@ -66,6 +71,15 @@ def _ran_over(review: Review, out: Console) -> None:
     out.print(cell(words.REVIEW_RAN_OVER, "bold"))
     for step in over[:10]:
         out.print(cell(words.ran_over(step.slot.name, step.planned_minutes, step.actual_minutes or 0), indent=2))
+
+
+def _slips(review: Review, zone: ZoneInfo, out: Console) -> None:
+    if review.slips:
+        out.print()
+        out.print(cell(words.SLIPPED, "bold"))
+    names = {s.slot.id: s.slot for s in review.steps}
+    for slip in review.slips:
+        out.print(cell(f"{_at(slip.at, zone)}  {slip_words(slip, names)}", indent=2))
 
 
 def _named(title: str, steps: list[StepReview], out: Console) -> None:
@@ -135,5 +149,19 @@ def review_form(review: Review) -> dict[str, Any]:
             }
             for s in review.steps
         ],
+        "slips": [_slip_form(slip, zone) for slip in review.slips],
         "notes": [{"at": iso(n.at), "about": n.slot, "text": n.text} for n in review.notes],
+    }
+
+
+def _slip_form(slip: StepStretched | GuestsDelayed | DishDropped, zone: ZoneInfo) -> dict[str, Any]:
+    """One slip; what it is not about is null."""
+    return {
+        "at": slip.at.astimezone(zone).isoformat(),
+        "kind": SLIP_KINDS[type(slip)],
+        "steps": list(slip.slots),
+        "minutes": None if isinstance(slip, DishDropped) else slip.minutes,
+        "oven": slip.oven if isinstance(slip, StepStretched) else None,
+        "course": None if isinstance(slip, StepStretched) else slip.course,
+        "dish": slip.dish if isinstance(slip, DishDropped) else None,
     }

@@ -28,6 +28,7 @@ from board.run.state import State
 from board.timetable.run_sheet import Slot
 
 LONGEST_NOTE = 2000
+LATER_MINUTES = 5
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +54,7 @@ class Later:
     slot: str
     part: Part
     number: int = 0
-    minutes: int = 5
+    minutes: int = LATER_MINUTES
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,6 +94,22 @@ class Refusal:
     """Why a wish cannot be had, in words for the screen."""
 
     words: str
+
+
+def later_again(state: State, slot: str, part: Part, number: int, at: datetime) -> Later:
+    """Later by five minutes; what was put off already, by five more than that."""
+    until = state.steps[slot].put_off.get(part, at)
+    waits = max(0, round((until - at).total_seconds() / 60))
+    return Later(slot, part, number, waits + LATER_MINUTES)
+
+
+def last_put_off(state: State, at: datetime) -> tuple[str, Part, int] | None:
+    """The call that was put off with the last answer and has not come again yet."""
+    last = next(reversed(answers_of(state)), None)
+    if not isinstance(last, CallPutOff):
+        return None
+    until = state.steps[last.slot].put_off.get(last.part) if last.slot in state.steps else None
+    return (last.slot, last.part, last.number) if until is not None and until > at else None
 
 
 def push_from_now(state: State, forecast: Forecast, course: str, minutes: int) -> Push:

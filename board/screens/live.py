@@ -10,7 +10,18 @@ from board import words
 from board.clock import VirtualClock
 from board.evening import Evening, Present
 from board.plain import one_line
-from board.run.decide import Close, Done, Later, LeaveOut, Refusal, Settle, TakeBack, Wish, WriteNote, answers_of
+from board.run.decide import (
+    Close,
+    Done,
+    LeaveOut,
+    Refusal,
+    Settle,
+    TakeBack,
+    Wish,
+    WriteNote,
+    answers_of,
+    last_put_off,
+)
 from board.run.state import CallKey
 from board.screens.ask import HelpScreen, LeaveScreen, NoteScreen, PushScreen
 from board.screens.chime import Chime
@@ -236,15 +247,19 @@ class LiveScreen(Screen[None]):
             self.wish(Done(slot, part, number))
 
     def action_later(self) -> None:
-        call = self._target()
+        """Five minutes; pressed again before it has come again, five more."""
+        if self.board is None or self.present is None or self._bouncing is not None:
+            return
+        again = last_put_off(self.evening.state, self.present.now) if self._chosen_call(self.board) is None else None
+        call = next((c for c in self.board.coming if c.key == again), None) or self._target()
         if call is None:
             return
-        if not call.is_due:
+        if not call.is_due and self.evening.put_off_till(call.key) is None:
             self.say(words.NOT_CALLED_YET)
             return
-        slot, part, number = call.key
+        later = self.evening.later(call.key)
         self._settle_key()
-        self.wish(Later(slot, part, number), words.put_off(call.headline))
+        self.wish(later, words.put_off(call.headline, later.minutes))
 
     def action_leave_out(self) -> None:
         call = self._target()

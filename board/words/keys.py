@@ -3,7 +3,7 @@
 # (key, words in the bar, words in help)
 KEYS_EVENING = (
     ("space", "answer", "answer the call: begun, looked in, done"),
-    ("l", "later", "ask again in 5 minutes"),
+    ("l", "later", "ask again in 5 minutes; pressed again, in 5 more"),
     ("x", "out", "leave this step out"),
     ("u", "back", "take the last answer back, as often as you like"),
     ("↑↓", "choose", "choose another call, or something still to come"),
@@ -94,8 +94,8 @@ def taken_back(what: str) -> str:
     return f"taken back: {what}"
 
 
-def put_off(name: str) -> str:
-    return f"again in 5 min: {name}"
+def put_off(name: str, minutes: int) -> str:
+    return f"again in {minutes} min: {name}"
 
 
 def left_out(name: str) -> str:

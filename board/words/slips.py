@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from board.words.times import span
 
 SLIP_TITLE = "What went wrong?"
-SLIP_HINT = "number or enter takes it · ← → minutes · tab which one · ↑ ↓ line · esc"
+SLIP_HINT = "number takes it · ← → minutes · tab which · ↑ ↓ line · esc leaves"
 SLIP_STOP_HINT = "y or n · esc goes back"
 COSTS_NOTHING = "no course moves, nothing stands longer"
 SLIP_NONE = {
