@@ -15,7 +15,7 @@ from board.view.board import Viewer
 
 MINUTE = timedelta(minutes=1)
 COMPANY_MINUTES = 5  # less than this is not worth a line
-PAST, COURSE, STANDS, COMPANY = range(4)  # what is kept first where there is little room
+PAST, COURSE, STANDS, COMPANY, EASY = range(5)  # what is kept first where there is little room
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,10 +44,12 @@ class Costs:
 
 def costs(viewer: Viewer, before: Forecast, after: Forecast) -> Costs:
     """Courses that move, results that stand longer than they would have, the host's company."""
+    stand = _stands(viewer, before, after)
     found = [
         *_courses(viewer, before, after),
-        *_stands(viewer, before, after),
+        *(each for each in stand if each[0] != EASY),
         *_company(viewer.sheet, before, after),
+        *(each for each in stand if each[0] == EASY),
     ]
     return Costs(tuple(found))
 
@@ -69,7 +71,8 @@ def _late(course: CourseForecast) -> int:
 
 
 def _stands(viewer: Viewer, before: Forecast, after: Forecast) -> list[tuple[int, str]]:
-    """The longest past its limit first, then the one that comes nearest to its limit."""
+    """The longest past its limit first, then the one that comes nearest to its limit; easy is one with more than
+    half its keeping left."""
     found = []
     for slot in viewer.sheet.slots:
         if slot.keeping is None or slot.id in after.left_out:
@@ -78,8 +81,9 @@ def _stands(viewer: Viewer, before: Forecast, after: Forecast) -> list[tuple[int
         if will_stand - stood >= 1:
             limit = slot.keeping.minutes
             line = words.cost_stands(one_line(slot.name, 40), will_stand, limit)
-            found.append((PAST if will_stand > limit else STANDS, limit - will_stand, line))
-    return [(rank, line) for rank, _, line in sorted(found, key=lambda each: each[:2])]
+            rank = PAST if will_stand > limit else STANDS if 2 * will_stand >= limit else EASY
+            found.append((rank, limit - will_stand, line))
+    return [(rank, line) for rank, _, line in sorted(found)]
 
 
 def stands(slot: Slot, forecast: Forecast) -> int:

@@ -84,7 +84,8 @@ def cost_course(name: str, at: str, late: int) -> str:
 def cost_stands(name: str, stood: int, limit: int) -> str:
     past = f", {span(stood - limit)} past its limit" if stood > limit else ""
     sign = COST_PAST if past else ""
-    return f"{sign + ' ' if sign else ''}{name} kept {stood} of {limit} min{past}"
+    stand = f"{stood} of {limit} min" if max(stood, limit) < 60 else f"{span(stood)} of {span(limit)}"
+    return f"{sign + ' ' if sign else ''}{name} kept {stand}{past}"
 
 
 def cost_company(minutes: int) -> str:
