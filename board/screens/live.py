@@ -36,6 +36,7 @@ TICK_SECONDS, REHEARSAL_TICK_SECONDS = 1.0, 0.25
 HURRIED = 3.0  # times as fast as real
 SAYING_SECONDS = 6.0
 SHORT_ROWS, TINY_ROWS, NARROW_COLUMNS = 21, 12, 72
+SLIPS_NAME = "slips"
 SETTLE_SECONDS = 0.4  # a key that bounces answers once
 
 
@@ -68,6 +69,7 @@ class LiveScreen(Screen[None]):
         self.present: Present | None = None
         self.board: BoardView | None = None
         self.banner = ""
+        self._slips: SlipScreen | None = None
         self._bouncing: Timer | None = None
         self._shown: CallKey | None = None
         self._unsaying: Timer | None = None
@@ -311,7 +313,11 @@ class LiveScreen(Screen[None]):
 
     def action_slip(self) -> None:
         chosen = self._chosen_call(self.board) if self.board else None
-        self.app.push_screen(SlipScreen(self.evening, self.viewer, chosen.key[0] if chosen else None), self._slip)
+        if self._slips is None:
+            self._slips = SlipScreen(self.evening, self.viewer)
+            self.app.install_screen(self._slips, SLIPS_NAME)
+        self._slips.begin(chosen.key[0] if chosen else None)
+        self.app.push_screen(self._slips, self._slip)
 
     def _slip(self, taken: Taken | None) -> None:
         self._settle_key()

@@ -1,6 +1,6 @@
 """The small screen over the board for what went wrong: numbered lines, each with its cost before it is taken."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import ClassVar
 
 from textual.app import ComposeResult
@@ -29,7 +29,10 @@ Taken = tuple[SlipWish, str]
 
 
 class SlipScreen(ModalScreen[Taken | None]):
-    """A number takes its line as it stands; where more than one thing may be meant, it chooses the line."""
+    """A number takes its line as it stands; where more than one thing may be meant, it chooses the line.
+
+    It is kept and opened again: to make a new one takes twice as long as to show it.
+    """
 
     CSS_PATH = "ask.tcss"
     BINDINGS: ClassVar[list[BindingType]] = [
@@ -46,18 +49,25 @@ class SlipScreen(ModalScreen[Taken | None]):
         *(Binding(str(number), f"number({number})", show=False) for number in range(1, len(KINDS) + 1)),
     ]
 
-    def __init__(self, evening: Evening, viewer: Viewer, chosen: str | None) -> None:
+    def __init__(self, evening: Evening, viewer: Viewer) -> None:
         super().__init__()
         self.evening = evening
         self.viewer = viewer
+        self._shown = Content("")
+        self.lines: list[SlipLine] = []
+        self.targets: dict[Kind, tuple[Target, ...]] = {}
+        self.make: SlipLines | None = None
+        self.begin(None)
+
+    def begin(self, chosen: str | None) -> None:
+        """As if it had never been open; `chosen` is the slot the board looks at."""
         self.looked_at = chosen
         self.at = 0
         self.minutes: dict[Kind, int] = dict(MINUTES)
         self.which: dict[Kind, Target] = {}  # what is meant, once the host chose
-        self.targets: dict[Kind, tuple[Target, ...]] = {}
-        self.lines: list[SlipLine] = []
-        self.make: SlipLines | None = None
         self.asking = False
+        if self.is_mounted:
+            self.show()
 
     @property
     def kind(self) -> Kind:
@@ -65,35 +75,53 @@ class SlipScreen(ModalScreen[Taken | None]):
 
     def compose(self) -> ComposeResult:
         self.text = Static("", markup=False)
-        self.hint = Static("", markup=False)
         with Vertical(classes="box"):
             yield Static(Content.styled(words.SLIP_TITLE, "bold"))
             yield self.text
-            yield self.hint
 
     def on_mount(self) -> None:
         self.show()
-        self.set_interval(REFRESH_SECONDS, self.show)
+        self._again = self.set_interval(REFRESH_SECONDS, self.show)
+
+    def on_screen_resume(self) -> None:
+        self._again.resume()
+
+    def on_screen_suspend(self) -> None:
+        self._again.pause()  # it is kept while it is closed, and then must cost nothing
 
     def on_resize(self) -> None:
-        self.show()
+        self._guarded(self._draw)
 
     def show(self) -> None:
-        """Works everything out anew. A fault here must never end the board."""
+        """Works everything out anew, as the time goes on, and draws it."""
+        self._guarded(self._work_out)
+
+    def _guarded(self, work: Callable[[], None]) -> None:
+        """A fault here must never end the board."""
         try:
-            self._work_out()
-            self.text.update(Content("\n").join(self._drawn()))
+            work()
         except Exception as wrong:
             self.lines = []
-            self.text.update(Content(one_line(words.board_fault(one_line(wrong, 80)))))
+            self._put([Content(one_line(words.board_fault(one_line(wrong, 80))))])
+
+    def _draw(self) -> None:
+        if self.lines:
+            self._put(self._drawn())
+
+    def _put(self, drawn: list[Content]) -> None:
+        """Lays the screen out once, and only where something changed."""
         hint = words.SLIP_STOP_HINT if self.asking else words.SLIP_HINT
-        self.hint.update(Content.styled(hint, "dim"))
+        text = Content("\n").join([*drawn, Content.styled(hint, "dim")])
+        if text != self._shown:
+            self._shown = text
+            self.text.update(text)
 
     def _work_out(self) -> None:
         state, before = self.evening.state, self.evening.look()
         self.targets = {kind: targets(state, before, kind, self.looked_at) for kind in KINDS}
         make = self.make = SlipLines(self.viewer, state, before, self.evening.what_if)
         self.lines = [make.line(kind, self.targets[kind], self._which(kind), self.minutes[kind]) for kind in KINDS]
+        self._draw()
 
     def _which(self, kind: Kind) -> int:
         """Where the target the host chose stands now; the likeliest while none is chosen, or it is gone."""

@@ -360,3 +360,33 @@ async def test_what_stands_there_is_worked_out_anew_as_time_passes(supper: Kitch
         small.show()
 
         assert small.lines[0].wish is not None
+
+
+async def test_opened_again_it_begins_anew_and_costs_nothing_while_it_is_closed(
+    supper: Kitchen, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("board.screens.slip.REFRESH_SECONDS", 0.02)
+    async with supper.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        await pilot.press("w", "down", "right", "6", "tab", "escape")
+        small = supper.app.live._slips
+        assert small is not None
+        looked: list[int] = []
+        look = supper.host.evening.look
+
+        def counted() -> object:
+            looked.append(1)
+            return look()
+
+        monkeypatch.setattr(supper.host.evening, "look", counted)
+        await pilot.pause(0.2)
+        while_closed = len(looked)
+        await pilot.press("w")
+        await pilot.pause(0.2)
+
+        assert while_closed == 0
+        assert len(looked) > 2  # open, it looks again and again
+        assert screen(supper) is small
+        assert small.at == 0
+        assert "2  Guests late by 10 min" in supper.shown()
+        assert "6  chop: 5 min more ‹1 of 5›" in supper.shown()
