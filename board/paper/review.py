@@ -79,7 +79,7 @@ def _slips(review: Review, zone: ZoneInfo, out: Console) -> None:
         out.print(cell(words.SLIPPED, "bold"))
     names = {s.slot.id: s.slot for s in review.steps}
     for slip in review.slips:
-        out.print(cell(f"{_at(slip.at, zone)}  {slip_words(slip, names)}", indent=2))
+        out.print(cell(f"{_at(slip.at, zone)} {slip_words(slip, names)}", indent=2))
 
 
 def _named(title: str, steps: list[StepReview], out: Console) -> None:

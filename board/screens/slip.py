@@ -138,12 +138,16 @@ class SlipScreen(ModalScreen[Taken | None]):
         for number, line in enumerate(self.lines):
             here = number == self.at
             style = f"bold {ACCENT}" if here else SOFT if line.wish is None else ""
-            drawn.append(Content.styled(f"{'›' if here else ' '} {number + 1}  {line.headline}{line.counter}", style))
+            drawn.append(Content.styled(f"{'›' if here else ' '} {number + 1}  {self._headline(line)}", style))
             if here:
                 drawn += _indented(line.lines(room))
             elif beside := line.strip(self._width()):
                 drawn.append(Content.styled(f"{INDENT}{beside}", SOFT))
         return drawn
+
+    def _headline(self, line: SlipLine) -> str:
+        """Cut where it is too long for a line, never its counter."""
+        return one_line(line.headline, max(10, self._width() - len(line.counter))) + line.counter
 
     def _question(self) -> list[Content]:
         """About what of a dish is under way, with what each answer costs."""

@@ -29,7 +29,7 @@ def yours_free_for(length: str, next_name: str) -> str:
 
 
 def slip_not_ready(name: str, minutes: int) -> str:
-    return f"Not ready yet: {name}, {span(minutes)} more"
+    return f"Not ready yet, {span(minutes)} more: {name}"
 
 
 def slip_guests(minutes: int) -> str:
@@ -54,7 +54,7 @@ def slip_oven_next(oven: str, minutes: int) -> str:
 
 
 def slip_length(name: str, minutes: int) -> str:
-    return f"{name}: {span(abs(minutes))} {'more' if minutes > 0 else 'less'}"
+    return f"Another length, {span(abs(minutes))} {'more' if minutes > 0 else 'less'}: {name}"
 
 
 def slip_one_of(number: int, count: int) -> str:
@@ -82,7 +82,7 @@ def cost_course(name: str, at: str, late: int) -> str:
 
 
 def cost_stands(name: str, stood: int, limit: int) -> str:
-    past = f", {span(stood - limit)} past its limit" if stood > limit else ""
+    past = f", {span(stood - limit)} too long" if stood > limit else ""
     sign = COST_PAST if past else ""
     stand = f"{stood} of {limit} min" if max(stood, limit) < 60 else f"{span(stood)} of {span(limit)}"
     return f"{sign + ' ' if sign else ''}{name} kept {stand}{past}"

@@ -47,7 +47,7 @@ async def test_two_keys_take_the_usual_case_and_its_cost_stood_there_first(suppe
         await pilot.press("w")
         await pilot.pause()
         shown = supper.shown()
-        assert "1  Not ready yet: stew, 5 min more" in shown
+        assert "1  Not ready yet, 5 min more: stew" in shown
         assert words.COSTS_NOTHING in shown  # 18:35 is still before the serving
         await pilot.press("right", "right", "right", "right")
         await pilot.pause()
@@ -61,7 +61,7 @@ async def test_two_keys_take_the_usual_case_and_its_cost_stood_there_first(suppe
         assert isinstance(event, StepStretched)
         assert (event.slots, event.minutes) == (("stew",), 5)
         assert isinstance(supper.app.screen, LiveScreen)
-        assert "Not ready yet: stew, 5 min more · u takes it back" in supper.shown()
+        assert "Not ready yet, 5 min more: stew · u takes it back" in supper.shown()
 
 
 async def test_looking_takes_nothing_and_escape_leaves_it(supper: Kitchen) -> None:
@@ -88,7 +88,7 @@ async def test_every_line_is_there_and_says_why_it_cannot_be_taken(supper: Kitch
             assert words.SLIP_NONE[kind] in shown
         assert "2  Guests late by 10 min" in shown
         assert "4  Drop Pot (Stew) ‹1 of 2›" in shown
-        assert "6  chop: 5 min more ‹1 of 5›" in shown
+        assert "6  Another length, 5 min more: chop ‹1 of 5›" in shown
         before = supper.host.evening.state
         await pilot.press("1", "3", "5", "enter")
         assert supper.host.evening.state is before
@@ -183,7 +183,7 @@ async def test_another_step_is_chosen_with_tab_and_made_shorter(supper: Kitchen)
         await pilot.pause()
         await pilot.press("w", "6", "tab", "left", "left", "left", "left", "left")  # 5 4 3 2 1, then below nought
         await pilot.pause()
-        assert "stew: 1 min less ‹2 of 5›" in supper.shown()
+        assert "Another length, 1 min less: stew ‹2 of 5›" in supper.shown()
         await pilot.press("left", "left", "left", "left", "space")
 
         event = last(supper)
@@ -198,7 +198,7 @@ async def test_the_step_the_board_looks_at_is_meant_first(supper: Kitchen) -> No
         await pilot.press("down", "down", "w")  # the stew is chosen among what comes
         await pilot.pause()
 
-        assert "6  stew: 5 min more" in supper.shown()
+        assert "6  Another length, 5 min more: stew" in supper.shown()
 
 
 async def test_with_one_oven_in_use_its_number_takes_and_with_two_it_chooses() -> None:
@@ -280,12 +280,30 @@ async def test_it_can_be_read_and_left_at_every_size(supper: Kitchen, size: tupl
         await pilot.press("w")
         await pilot.pause()
 
-        assert "Not ready yet: chop" in supper.shown()
+        assert "Not ready yet, 5 min" in supper.shown()
         if size >= (80, 24):
-            assert "6  stew: 5 min more" in supper.shown()
+            assert "6  Another length, 5 min more: stew" in supper.shown()
             assert words.SLIP_HINT in supper.shown()
         await pilot.press("escape")
         assert isinstance(supper.app.screen, LiveScreen)
+
+
+async def test_a_long_name_is_cut_and_stays_on_its_line(little: RunSheet) -> None:
+    import msgspec
+
+    slots = tuple(
+        msgspec.structs.replace(s, name=f"{s.name} the leeks very thinly on the slant") if s.kind == "step" else s
+        for s in little.slots
+    )
+    kitchen = Kitchen(msgspec.structs.replace(little, slots=slots), "16:58")
+    async with kitchen.app.run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+        await pilot.press("w")
+        await pilot.pause()
+
+        line = next(line for line in kitchen.shown().splitlines() if "Another length" in line)
+        assert "chop the leeks" in line
+        assert "… ‹1 of 5›" in line
 
 
 async def test_ctrl_q_closes_it_and_not_the_board(supper: Kitchen) -> None:
@@ -389,4 +407,4 @@ async def test_opened_again_it_begins_anew_and_costs_nothing_while_it_is_closed(
         assert screen(supper) is small
         assert small.at == 0
         assert "2  Guests late by 10 min" in supper.shown()
-        assert "6  chop: 5 min more ‹1 of 5›" in supper.shown()
+        assert "6  Another length, 5 min more: chop ‹1 of 5›" in supper.shown()

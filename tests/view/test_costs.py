@@ -60,7 +60,7 @@ def test_what_goes_past_its_limit_is_warned_of(host: Host) -> None:
     # Guests at 19:05 instead of 18:30: out at 19:15, the stew stands from 18:30 to 19:05, 35 of 30.
     assert told(host, DelayGuests(35))[:2] == (
         "Stew 19:15, 15 min late",
-        "! stew kept 35 of 30 min, 5 min past its limit",
+        "! stew kept 35 of 30 min, 5 min too long",
     )
 
 

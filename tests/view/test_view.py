@@ -125,7 +125,7 @@ def test_a_push_tells_each_course_that_moves_and_what_would_stand_too_long(host:
     # The sauce keeps 15 and was to stand 5; it is moved by 10 of the 20, to stand the whole 15.
     assert lines == (
         "Stew 19:20, 20 min late",
-        "! stew kept 40 of 30 min, 10 min past its limit",
+        "! stew kept 40 of 30 min, 10 min too long",
         "sauce kept 15 of 15 min",
     )
 
