@@ -11,11 +11,21 @@ from datetime import datetime
 from board.clock import Clock
 from board.log.write import Keeper, Memory, RunLog
 from board.run.calls import Call, calls
-from board.run.decide import Push, Refusal, Wish, decide, push_from_now, raise_calls, warn_keeping
+from board.run.decide import (
+    Later,
+    Push,
+    Refusal,
+    Wish,
+    decide,
+    later_again,
+    push_from_now,
+    raise_calls,
+    warn_keeping,
+)
 from board.run.events import BoardReopened, EveningOpened, Event, KeepingWarned
 from board.run.fold import fold_all
 from board.run.forecast import Forecast, Forecaster, Standing
-from board.run.state import State, begin
+from board.run.state import CallKey, State, begin
 from board.timetable.run_sheet import RunSheet
 
 
@@ -95,6 +105,15 @@ class Evening:
     def push(self, course: str, minutes: int) -> Push:
         """The wish to send a course out so many minutes later than it now looks."""
         return push_from_now(self.state, self.look(), course, minutes)
+
+    def later(self, call: CallKey) -> Later:
+        """The wish to be asked five minutes later than now, or than it was put off to."""
+        return later_again(self.state, *call, self.clock.now())
+
+    def put_off_till(self, call: CallKey) -> datetime | None:
+        """Until when a call was put off, where that is still ahead."""
+        until = self.state.steps[call[0]].put_off.get(call[1])
+        return until if until is not None and until > self.clock.now() else None
 
     def _keep(self, events: Sequence[Event]) -> None:
         self.keeper.append(events)

@@ -4,7 +4,18 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from board.run.events import CallRaised, CoursePushed, EveningOpened, Event, StepFinished, StepStarted
+from board.run.events import (
+    SLIPS,
+    CallRaised,
+    CoursePushed,
+    DishDropped,
+    EveningOpened,
+    Event,
+    GuestsDelayed,
+    StepFinished,
+    StepStarted,
+    StepStretched,
+)
 from board.run.fold import fold_all
 from board.run.readings import lacks
 from board.run.state import Note, State, begin
@@ -101,6 +112,7 @@ class Review:
     readings: tuple[ReadingReview, ...]
     kept: tuple[KeptReview, ...]
     fahrenheit: bool = False
+    slips: tuple[StepStretched | GuestsDelayed | DishDropped, ...] = ()  # told to the board, and not taken back
 
     def ran_over(self, least: int = 1) -> list[StepReview]:
         """Steps that took longer than planned, the longest overrun first."""
@@ -164,6 +176,7 @@ def measured(state: State, opened: EveningOpened) -> Review:
         ),
         kept=tuple(found for slot in state.sheet.slots if (found := _kept(state, slot, ended)) is not None),
         fahrenheit=opened.sheet.fahrenheit,
+        slips=tuple(e for e in state.history if isinstance(e, SLIPS)),
     )
 
 

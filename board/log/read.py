@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from zoneinfo import ZoneInfo
 
-from board.log.record import BadLine, from_line
+from board.log.record import BadLine, NewerLine, from_line
 from board.run.events import EveningOpened, Event
 
 
@@ -36,6 +36,8 @@ def read_log(data: bytes, name: str) -> LogContents:
             event = from_line(line)
             if event.n != len(events) + 1:
                 raise BadLine(f"it is event {event.n} where {len(events) + 1} belongs")
+        except NewerLine as newer:  # never dropped, not even at the end
+            raise NoLog(f"{name}:{number}: a newer version of this program wrote this line: {newer}") from None
         except BadLine as wrong:
             if is_last and events:
                 dropped = f"{name}:{number}: the last line was dropped: {wrong}"

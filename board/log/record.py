@@ -16,6 +16,10 @@ class BadLine(Exception):
     """A line that is not a whole, sound event; its text says in what way."""
 
 
+class NewerLine(Exception):
+    """A whole, sound line that a newer program wrote, so that this one does not understand it. No damage."""
+
+
 def to_line(event: Event) -> bytes:
     """The event as a line."""
     body = _ENCODER.encode(event)
@@ -23,7 +27,7 @@ def to_line(event: Event) -> bytes:
 
 
 def from_line(line: bytes) -> Event:
-    """The event of a line. Raises BadLine."""
+    """The event of a line. Raises BadLine, NewerLine."""
     line = line.rstrip(b"\n")
     found = _CHECKSUM.search(line)
     if found is None:
@@ -34,7 +38,18 @@ def from_line(line: bytes) -> Event:
     try:
         event = _DECODER.decode(body)
     except (msgspec.DecodeError, UnicodeDecodeError) as wrong:
-        raise BadLine(f"it is no event this program knows ({wrong})") from None
+        if _is_event(body):  # its checksum fits, so that is how it was written
+            raise NewerLine(f"it holds something this program does not know ({wrong})") from None
+        raise BadLine(f"it is no event ({wrong})") from None
     if isinstance(event, EveningOpened) and event.format > FORMAT:
-        raise BadLine(f"it is of format {event.format}, newer than this program's {FORMAT}")
+        raise NewerLine(f"it is of format {event.format}, newer than this program's {FORMAT}")
     return event
+
+
+def _is_event(body: bytes) -> bool:
+    """Whether it has what every event has."""
+    try:
+        found = msgspec.json.decode(body)
+    except (msgspec.DecodeError, UnicodeDecodeError):
+        return False
+    return isinstance(found, dict) and {"event", "n", "at"} <= found.keys()

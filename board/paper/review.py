@@ -10,7 +10,9 @@ from rich.text import Text
 from board import words
 from board.lessons.measure import Review, StepReview
 from board.paper.tables import cell, table
+from board.run.events import DishDropped, GuestsDelayed, StepStretched
 from board.view.closing import Tone, closing
+from board.view.slipped import slip_words
 
 STYLES: dict[Tone, str] = {
     "title": "bold",
@@ -23,6 +25,8 @@ STYLES: dict[Tone, str] = {
     "both": "",
 }
 
+SLIP_KINDS: dict[type, str] = {StepStretched: "longer", GuestsDelayed: "guests", DishDropped: "dropped"}
+
 
 def print_review(review: Review, out: Console) -> None:
     """The closing page, what was not reached, and every step planned and actual."""
@@ -31,11 +35,21 @@ def print_review(review: Review, out: Console) -> None:
         out.print(Text.assemble(*((text, STYLES[tone]) for text, tone in line)))
     if not review.closed:
         _named(words.REVIEW_NOT_REACHED, review.not_reached(), out)
+    _slips(review, zone, out)
     _steps(review, zone, out)
 
 
 def _at(moment: datetime | None, zone: ZoneInfo) -> str:
     return words.day_and_clock(moment.astimezone(zone)) if moment else words.REVIEW_NONE
+
+
+def _slips(review: Review, zone: ZoneInfo, out: Console) -> None:
+    if review.slips:
+        out.print()
+        out.print(cell(words.SLIPPED, "bold"))
+    names = {s.slot.id: s.slot for s in review.steps}
+    for slip in review.slips:
+        out.print(cell(f"{_at(slip.at, zone)} {slip_words(slip, names)}", indent=2))
 
 
 def _named(title: str, steps: list[StepReview], out: Console) -> None:
@@ -119,5 +133,19 @@ def review_form(review: Review) -> dict[str, Any]:
             {"id": k.slot.id, "stood_minutes": k.stood_minutes, "limit_minutes": k.limit_minutes, "where": k.where}
             for k in review.kept
         ],
+        "slips": [_slip_form(slip, zone) for slip in review.slips],
         "notes": [{"at": iso(n.at), "about": n.slot, "text": n.text} for n in review.notes],
+    }
+
+
+def _slip_form(slip: StepStretched | GuestsDelayed | DishDropped, zone: ZoneInfo) -> dict[str, Any]:
+    """One slip; what it is not about is null."""
+    return {
+        "at": slip.at.astimezone(zone).isoformat(),
+        "kind": SLIP_KINDS[type(slip)],
+        "steps": list(slip.slots),
+        "minutes": None if isinstance(slip, DishDropped) else slip.minutes,
+        "oven": slip.oven if isinstance(slip, StepStretched) else None,
+        "course": None if isinstance(slip, StepStretched) else slip.course,
+        "dish": slip.dish if isinstance(slip, DishDropped) else None,
     }

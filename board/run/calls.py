@@ -71,7 +71,7 @@ def _all(forecast: Forecast, state: State) -> Iterator[tuple[Slot, Call]]:
 def _while_under_way(
     forecast: Forecast, state: State, slot: Slot, step: StepState, started: datetime
 ) -> Iterator[Call]:
-    end = max(started + (slot.end - slot.start), step.put_off.get("end", started))
+    end = max(started + step.lasts(slot), step.put_off.get("end", started))
     offsets = [part.start - slot.start for part in slot.attended if part.kind == "look-in"]
     open_ones = [
         (number, max(started + offset, step.put_off.get("look-in", started)))

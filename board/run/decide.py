@@ -27,10 +27,12 @@ from board.run.events import (
 )
 from board.run.forecast import Forecast
 from board.run.readings import READ_AGAIN_MINUTES, is_put_off, lacks, last_reading, warns_from
+from board.run.slip_wishes import DelayGuests, DropDish, SlipWish, Stretch, decide_slip
 from board.run.state import State
 from board.timetable.run_sheet import RunSheet, Slot
 
 LONGEST_NOTE = 2000
+LATER_MINUTES = 5
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,7 +58,7 @@ class Later:
     slot: str
     part: Part
     number: int = 0
-    minutes: int = 5
+    minutes: int = LATER_MINUTES
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,7 +105,7 @@ class Close:
     """The evening is over."""
 
 
-Wish = Done | Settle | Later | LeaveOut | Push | TakeSheet | WriteNote | TakeReading | TakeBack | Close
+Wish = Done | Settle | Later | LeaveOut | Push | SlipWish | TakeSheet | WriteNote | TakeReading | TakeBack | Close
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,6 +113,22 @@ class Refusal:
     """Why a wish cannot be had, in words for the screen."""
 
     words: str
+
+
+def later_again(state: State, slot: str, part: Part, number: int, at: datetime) -> Later:
+    """Later by five minutes; what was put off already, by five more than that."""
+    until = state.steps[slot].put_off.get(part, at)
+    waits = max(0, round((until - at).total_seconds() / 60))
+    return Later(slot, part, number, waits + LATER_MINUTES)
+
+
+def last_put_off(state: State, at: datetime) -> tuple[str, Part, int] | None:
+    """The call that was put off with the last answer and has not come again yet."""
+    last = next(reversed(answers_of(state)), None)
+    if not isinstance(last, CallPutOff):
+        return None
+    until = state.steps[last.slot].put_off.get(last.part) if last.slot in state.steps else None
+    return (last.slot, last.part, last.number) if until is not None and until > at else None
 
 
 def push_from_now(state: State, forecast: Forecast, course: str, minutes: int) -> Push:
@@ -165,6 +183,9 @@ def decide(state: State, wish: Wish, at: datetime) -> list[Event] | Refusal:
             return _push(state, course, minutes, at)
         case TakeSheet(sheet=sheet):
             return _take_sheet(state, sheet, at)
+        case Stretch() | DelayGuests() | DropDish():
+            slip = decide_slip(state, wish, at)
+            return Refusal(slip) if isinstance(slip, str) else [slip]
         case WriteNote(text=text, slot=about):
             text = text.strip()[:LONGEST_NOTE]
             return [NoteWritten(n=n, at=at, text=text, slot=about)] if text else Refusal(words.EMPTY_NOTE)

@@ -84,6 +84,32 @@ class SheetTaken(_Event, frozen=True, tag=True, kw_only=True):
     sheet: RunSheet
 
 
+class StepStretched(_Event, frozen=True, tag=True, kw_only=True):
+    """Each of these takes so many minutes more (below 0: fewer) than it now looked like taking; one under way, at the
+    least so many from now. `oven`: all of them because that oven lost its heat."""
+
+    slots: tuple[str, ...]
+    minutes: Minutes
+    oven: str | None = None
+
+
+class GuestsDelayed(_Event, frozen=True, tag=True, kw_only=True):
+    """What waits for the guests begins so many minutes later than it now looked: their coming, or, with a `course`,
+    what follows when that is eaten."""
+
+    slots: tuple[str, ...]
+    minutes: Minutes
+    course: str | None = None
+
+
+class DishDropped(_Event, frozen=True, tag=True, kw_only=True):
+    """A dish is not made any further: all these slots are left out at once."""
+
+    dish: str
+    course: str | None
+    slots: tuple[str, ...]
+
+
 class NoteWritten(_Event, frozen=True, tag=True, kw_only=True):
     text: str
     slot: str | None = None
@@ -123,6 +149,9 @@ Event = (
     | StepLeftOut
     | CoursePushed
     | SheetTaken
+    | StepStretched
+    | GuestsDelayed
+    | DishDropped
     | NoteWritten
     | ReadingTaken
     | KeepingWarned
@@ -131,6 +160,7 @@ Event = (
 )
 
 # What the host may do, and can take back.
+SLIPS = (StepStretched, GuestsDelayed, DishDropped)
 ANSWERS = (
     StepStarted,
     LookedIn,
@@ -138,6 +168,7 @@ ANSWERS = (
     CallPutOff,
     StepLeftOut,
     CoursePushed,
+    *SLIPS,
     SheetTaken,
     NoteWritten,
     ReadingTaken,

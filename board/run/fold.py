@@ -11,9 +11,11 @@ from board.run.events import (
     CallPutOff,
     CallRaised,
     CoursePushed,
+    DishDropped,
     EveningClosed,
     EveningOpened,
     Event,
+    GuestsDelayed,
     KeepingWarned,
     LookedIn,
     NoteWritten,
@@ -23,8 +25,10 @@ from board.run.events import (
     StepFinished,
     StepLeftOut,
     StepStarted,
+    StepStretched,
     TakenBack,
 )
+from board.run.slipped import guests_expected, stretched
 from board.run.state import Note, Reading, State, StepState, begin
 from board.timetable.run_sheet import RunSheet
 
@@ -78,6 +82,21 @@ def fold(state: State, event: Event) -> State:
             return replace(state, pushed=_with(state.pushed, course, state.pushed.get(course, 0) + minutes))
         case SheetTaken(sheet=sheet):
             return _by_another_sheet(state, sheet)
+        case StepStretched(slots=slots, minutes=minutes):
+            for slot in slots:
+                state = _put(_answered(state, slot, "end"), slot, stretched(state, slot, minutes, event.at))
+            return state
+        case GuestsDelayed(slots=slots, minutes=minutes):
+            for slot in slots:
+                until = guests_expected(state, slot, event.at) + timedelta(minutes=minutes)
+                step = _step(state, slot)
+                later = replace(step, put_off=_with(step.put_off, "start", until))
+                state = _put(_answered(state, slot, "start"), slot, later)
+            return state
+        case DishDropped(slots=slots):
+            for slot in slots:
+                state = _put(_answered(state, slot), slot, replace(_step(state, slot), status="left-out"))
+            return state
         case NoteWritten(text=text, slot=about):
             return replace(state, notes=(*state.notes, Note(event.n, event.at, text, about)))
         case ReadingTaken(slot=slot, celsius=celsius):
@@ -103,7 +122,7 @@ def _first_sheet(state: State) -> RunSheet:
 def _by_another_sheet(state: State, sheet: RunSheet) -> State:
     """What has begun goes on; the pushes are in the new times; calls for what was to come are raised anew."""
     begun = {id_ for id_, step in state.steps.items() if step.status != "to-come"}
-    steps = {slot.id: state.steps.get(slot.id, StepState()) for slot in sheet.slots}
+    steps = {slot.id: _as_planned_anew(state.steps.get(slot.id, StepState())) for slot in sheet.slots}
     raised = {key: at for key, at in state.raised.items() if key[0] in begun and key[0] in steps}
     return replace(
         state,
@@ -114,8 +133,13 @@ def _by_another_sheet(state: State, sheet: RunSheet) -> State:
     )
 
 
+def _as_planned_anew(step: StepState) -> StepState:
+    """What has not begun takes as long as the new sheet says, in which the stretching is."""
+    return replace(step, stretched=timedelta()) if step.status == "to-come" else step
+
+
 def _length(state: State, slot: str) -> timedelta:
-    return next((s.end - s.start for s in state.sheet.slots if s.id == slot), timedelta())
+    return next((_step(state, slot).lasts(s) for s in state.sheet.slots if s.id == slot), timedelta())
 
 
 def _step(state: State, slot: str) -> StepState:

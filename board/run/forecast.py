@@ -65,6 +65,7 @@ class Forecast:
     slots: Mapping[str, SlotForecast]
     courses: tuple[CourseForecast, ...]
     keeping: tuple[Standing, ...]
+    left_out: frozenset[str] = frozenset()
 
 
 class Forecaster:
@@ -89,7 +90,7 @@ class Forecaster:
         played = self.rule.play(going)
         times, free = played.times, frozenset(played.void)
         latest = self._latest(state, times.start, times.end, free)
-        moved = self._moved_along(state, wished, times.start, latest)
+        moved = self._moved_along(state, wished, going.lasts, times.start, latest)
         if moved != wished:
             times = self.rule.forward(self._going(state, at, moved), played.void)
             latest = self._latest(state, times.start, times.end, free)
@@ -106,6 +107,7 @@ class Forecaster:
             },
             courses=self._courses(state, end),
             keeping=tuple(self._keeping(state, start)),
+            left_out=frozenset(going.left_out),
         )
 
     def _going(self, state: State, now: float, wished: Mapping[str, float]) -> Going[float]:
@@ -113,18 +115,26 @@ class Forecaster:
         earliest: dict[str, float] = {}
         known: dict[str, tuple[float, float]] = {}
         left_out = set()
+        lasts = self._lasts(state)
         for id_, step in state.steps.items():
             if step.status == "finished" and step.finished and step.started:
                 known[id_] = step.started.timestamp(), step.finished.timestamp()
             elif step.status == "under-way" and step.started:
                 start = step.started.timestamp()
-                known[id_] = start, max(start + self.length[id_], now, _put_off(step, "end"))
+                known[id_] = start, max(start + lasts[id_], now, _put_off(step, "end"))
             elif step.status == "left-out":
                 left_out.add(id_)
                 earliest[id_] = self.planned[id_]
             else:
                 earliest[id_] = max(wished[id_], now, _put_off(step, "start"))
-        return Going(earliest, self.length, known, left_out)
+        return Going(earliest, lasts, known, left_out)
+
+    def _lasts(self, state: State) -> Mapping[str, float]:
+        """How long each takes: as the sheet says, but for what was stretched."""
+        longer = {id_: step.stretched for id_, step in state.steps.items() if step.stretched}
+        if not longer:
+            return self.length
+        return {**self.length, **{id_: self.length[id_] + by.total_seconds() for id_, by in longer.items()}}
 
     def _latest(
         self, state: State, start: Mapping[str, float], end: Mapping[str, float], free: frozenset[Pair]
@@ -138,7 +148,12 @@ class Forecaster:
         return latest_starts(self.slots, lengths, due, unit=MINUTE, free=free)
 
     def _moved_along(
-        self, state: State, wished: Mapping[str, float], start: Mapping[str, float], latest: Mapping[str, float]
+        self,
+        state: State,
+        wished: Mapping[str, float],
+        lasts: Mapping[str, float],
+        start: Mapping[str, float],
+        latest: Mapping[str, float],
     ) -> dict[str, float]:
         """What was wished, moved later where what takes a result up is later, so that it does not stand too long."""
         moved = dict(wished)
@@ -147,13 +162,13 @@ class Forecaster:
             if state.steps[slot.id].status != "to-come":
                 delay[slot.id] = 0.0
                 continue
-            pull = max((self._pull(slot, other, delay) for other in slot.then), default=0.0)
+            pull = max((self._pull(slot, lasts[slot.id], other, delay) for other in slot.then), default=0.0)
             target = self.planned[slot.id] + pull
             moved[slot.id] = max(wished[slot.id], min(target, latest.get(slot.id, target)))
             delay[slot.id] = max(start[slot.id], moved[slot.id]) - self.planned[slot.id]
         return moved
 
-    def _pull(self, slot: Slot, other: str, delay: Mapping[str, float]) -> float:
+    def _pull(self, slot: Slot, lasts: float, other: str, delay: Mapping[str, float]) -> float:
         """How far a slot is best moved with what takes its result up: as far as that moves, less the room it has."""
         if not delay.get(other):
             return 0.0
@@ -162,7 +177,7 @@ class Forecaster:
         allowed = slot.best_within if slot.best_within is not None else slot.keeping.minutes if slot.keeping else None
         if allowed is None:
             return 0.0
-        wait = self.planned[other] - (self.planned[slot.id] + self.length[slot.id])
+        wait = self.planned[other] - (self.planned[slot.id] + lasts)
         return max(0.0, delay[other] - max(0.0, allowed * MINUTE - wait))
 
     def _courses(self, state: State, end: Mapping[str, float]) -> tuple[CourseForecast, ...]:

@@ -2,12 +2,12 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from datetime import datetime
+from datetime import datetime, timedelta
 from types import MappingProxyType
 from typing import Literal
 
 from board.run.events import Event, Part
-from board.timetable.run_sheet import RunSheet
+from board.timetable.run_sheet import RunSheet, Slot
 
 Status = Literal["to-come", "under-way", "finished", "left-out"]
 CallKey = tuple[str, Part, int]  # slot, part, number
@@ -15,17 +15,23 @@ CallKey = tuple[str, Part, int]  # slot, part, number
 
 @dataclass(frozen=True)
 class StepState:
-    """Where one slot stands. `put_off`: by part, no call of it comes before then. `looked_in`: look-ins settled."""
+    """Where one slot stands. `put_off`: by part, no call of it comes before then. `looked_in`: look-ins settled.
+    `stretched`: how much longer than the sheet says it takes."""
 
     status: Status = "to-come"
     started: datetime | None = None
     finished: datetime | None = None
     looked_in: int = 0
     put_off: Mapping[Part, datetime] = field(default_factory=lambda: MappingProxyType({}))
+    stretched: timedelta = timedelta()
 
     @property
     def settled(self) -> bool:
         return self.status in ("finished", "left-out")
+
+    def lasts(self, slot: Slot) -> timedelta:
+        """How long that slot takes, as far as is known."""
+        return slot.end - slot.start + self.stretched
 
 
 @dataclass(frozen=True, slots=True)

@@ -16,7 +16,7 @@ from board.plain import one_line
 from board.run.decide import Refusal
 from board.screens.palette import ACCENT
 from board.view.board import Viewer
-from board.view.push import push_lines
+from board.view.costs import costs
 
 CLOSE: list[BindingType] = [Binding("escape", "dismiss(None)", show=False)]
 REFRESH_SECONDS = 1.0
@@ -60,9 +60,13 @@ class PushScreen(ModalScreen[tuple[str, int] | None]):
         course = self.courses[self.at]
         before = self.evening.look()
         after = self.evening.what_if(self.evening.push(course, self.minutes))
-        lines = [after.words] if isinstance(after, Refusal) else push_lines(self.viewer, before, after)
+        lines = [after.words] if isinstance(after, Refusal) else costs(self.viewer, before, after).lines(self._room())
         title = Content.styled(f"› {one_line(words.push_line(course, self.minutes))}", f"bold {ACCENT}")
         self.text.update(Content("\n").join([Content(""), title, *(Content(one_line(x)) for x in lines), Content("")]))
+
+    def _room(self) -> int:
+        """Lines for the costs: what the window leaves beside the frame, the title and the hint."""
+        return max(2, self.app.size.height - 8)
 
     def action_course(self, step: int) -> None:
         self.at = (self.at + step) % len(self.courses)

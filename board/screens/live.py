@@ -14,7 +14,6 @@ from board.plain import one_line
 from board.run.decide import (
     Close,
     Done,
-    Later,
     LeaveOut,
     Refusal,
     Settle,
@@ -22,6 +21,7 @@ from board.run.decide import (
     TakeSheet,
     Wish,
     answers_of,
+    last_put_off,
 )
 from board.run.state import CallKey
 from board.screens.ask import HelpScreen, LeaveScreen, NoteScreen, PushScreen
@@ -29,6 +29,7 @@ from board.screens.chime import Chime
 from board.screens.keys import BINDINGS
 from board.screens.looking import Looking
 from board.screens.panels import CallPanel, Coming, KeyBar, OneLine, Ribbons, Top
+from board.screens.slip import SlipScreen, Taken
 from board.view.board import BoardView, CallView, Viewer
 from board.view.marks import slot_to_mark
 from board.view.offer import offer_line
@@ -38,6 +39,7 @@ TICK_SECONDS, REHEARSAL_TICK_SECONDS = 1.0, 0.25
 HURRIED = 3.0  # times as fast as real
 SAYING_SECONDS = 6.0
 SHORT_ROWS, TINY_ROWS, NARROW_COLUMNS = 21, 12, 72
+SLIPS_NAME = "slips"
 SETTLE_SECONDS = 0.4  # a key that bounces answers once
 
 
@@ -72,6 +74,7 @@ class LiveScreen(Screen[None]):
         self.present: Present | None = None
         self.board: BoardView | None = None
         self.banner = ""
+        self._slips: SlipScreen | None = None
         self._bouncing: Timer | None = None
         self._shown: CallKey | None = None
         self._unsaying: Timer | None = None
@@ -261,15 +264,19 @@ class LiveScreen(Screen[None]):
             self.wish(Done(slot, part, number))
 
     def action_later(self) -> None:
-        call = self._target()
+        """Five minutes; pressed again before it has come again, five more."""
+        if self.board is None or self.present is None or self._bouncing is not None:
+            return
+        again = last_put_off(self.evening.state, self.present.now) if self._chosen_call(self.board) is None else None
+        call = next((c for c in self.board.coming if c.key == again), None) or self._target()
         if call is None:
             return
-        if not call.is_due:
+        if not call.is_due and self.evening.put_off_till(call.key) is None:
             self.say(words.NOT_CALLED_YET)
             return
-        slot, part, number = call.key
+        later = self.evening.later(call.key)
         self._settle_key()
-        self.wish(Later(slot, part, number), words.put_off(call.headline))
+        self.wish(later, words.put_off(call.headline, later.minutes))
 
     def action_leave_out(self) -> None:
         call = self._target()
@@ -318,6 +325,20 @@ class LiveScreen(Screen[None]):
         if chosen is not None:
             course, minutes = chosen
             self.wish(self.evening.push(course, minutes), words.pushed(course, minutes))
+
+    def action_slip(self) -> None:
+        chosen = self._chosen_call(self.board) if self.board else None
+        if self._slips is None:
+            self._slips = SlipScreen(self.evening, self.viewer)
+            self.app.install_screen(self._slips, SLIPS_NAME)
+        self._slips.viewer = self.viewer
+        self._slips.begin(chosen.key[0] if chosen else None)
+        self.app.push_screen(self._slips, self._slip)
+
+    def _slip(self, taken: Taken | None) -> None:
+        self._settle_key()
+        if taken is not None:
+            self.wish(taken[0], words.slip_taken(taken[1]))
 
     def action_note(self) -> None:
         about = self._chosen_call(self.board) if self.board else None

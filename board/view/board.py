@@ -8,12 +8,14 @@ from zoneinfo import ZoneInfo
 from board import words
 from board.plain import one_line
 from board.run.calls import Call
-from board.run.events import Event
+from board.run.events import SLIPS, Event
 from board.run.forecast import CourseForecast, Forecast, Standing
 from board.run.readings import last_reading, warns_from
 from board.run.state import CallKey, State
 from board.timetable.run_sheet import RunSheet, Slot
 from board.view.countdown import countdown, length
+from board.view.quiet import hands_on, host_call
+from board.view.slipped import slip_words
 
 TIGHT_MINUTES = 3  # less give than this is tight
 MANY_COMING = 12
@@ -137,8 +139,9 @@ class Viewer:
         pieces = [] if in_oven else [words.LANES[slot.lane].lower()]
         for use in sorted(slot.uses, key=lambda use: use.celsius is None and not use.off):
             pieces.append(words.use(use.what, use.amount, use.celsius, off=use.off))
-        if call.part == "start" and slot.end > slot.start:
-            pieces.append(length((slot.end - slot.start).total_seconds()))
+        lasts = state.steps[slot.id].lasts(slot) if state is not None else slot.end - slot.start
+        if call.part == "start" and lasts:
+            pieces.append(length(lasts.total_seconds()))
         if call.part == "end" and slot.core_celsius is not None:
             pieces.append(self._core(slot, slot.core_celsius, call, state))
         if who := self._who(slot):
@@ -184,29 +187,28 @@ class Viewer:
 
     def answer_words(self, event: Event) -> str:
         """An answer in a few words, for taking it back."""
+        if isinstance(event, SLIPS):
+            return slip_words(event, self.slots)
         slot = self.slots.get(getattr(event, "slot", None) or "")
         return one_line(slot.name if slot else words.ANSWER_WORDS.get(type(event).__name__, ""), 60)
 
     def _quiet(self, at: Moment) -> tuple[str, str, CallKey | None]:
         """What to say when nothing is called: what hands are on, or how long the host is free."""
-        for slot in self.sheet.slots:
-            step = at.state.steps[slot.id]
-            if step.status == "under-way" and slot.whole:
-                left = (at.forecast.slots[slot.id].end - at.now).total_seconds()
-                who = self._who(slot)
-                detail = words.hands_on_left(countdown(left), who)
-                return one_line(words.hands_on(slot.name)), one_line(detail), (slot.id, "end", 0)
+        busy = hands_on(self.sheet, at)
+        if busy is not None:
+            slot, until = busy
+            detail = words.hands_on_left(countdown((until - at.now).total_seconds()), self._who(slot))
+            key: CallKey | None = (slot.id, "end", 0) if slot.whole else None
+            return one_line(words.hands_on(slot.name)), one_line(detail), key
         coming = _heard(at.coming)
-        if not coming:
-            return words.NOTHING_MORE, words.NOTHING_MORE_DETAIL, None
-        following = coming[0]
-        what = headline(self.slots[following.slot], following)
-        seconds = (following.due - at.now).total_seconds()
-        return (
-            words.free_until(self.clock(following.due, at.now)),
-            one_line(words.free_for(length(seconds), what)),
-            None,
-        )
+        mine = [call for call in coming if host_call(self.sheet, call, self.slots[call.slot])]
+        if not mine:
+            return (words.NOTHING_YOURS, "", None) if coming else (words.NOTHING_MORE, words.NOTHING_MORE_DETAIL, None)
+        what = headline(self.slots[mine[0].slot], mine[0])
+        left = length((mine[0].due - at.now).total_seconds())
+        alone = len(self.sheet.hands) < 2
+        detail = words.free_for(left, what) if alone else words.yours_free_for(left, what)
+        return words.free_until(self.clock(mine[0].due, at.now)), one_line(detail), None
 
     def _all_keeping(self, at: Moment) -> tuple[tuple[str, bool], ...]:
         """What stands and is worth saying: what presses first, then what keeps the shortest."""

@@ -18,9 +18,11 @@ from board.run.events import (
     CallPutOff,
     CallRaised,
     CoursePushed,
+    DishDropped,
     EveningClosed,
     EveningOpened,
     Event,
+    GuestsDelayed,
     KeepingWarned,
     LookedIn,
     NoteWritten,
@@ -29,11 +31,13 @@ from board.run.events import (
     StepFinished,
     StepLeftOut,
     StepStarted,
+    StepStretched,
     TakenBack,
 )
 from board.run.readings import READ_AGAIN_MINUTES, is_put_off, lacks, last_reading
 from board.run.state import State
 from board.view.board import Moment, Viewer, headline
+from board.view.slipped import slip_words
 
 LONGEST_NAME = 60
 HOT_PLACES = ("hot", "oven", "stovetop")  # where what keeps is kept hot
@@ -113,6 +117,8 @@ def _in_words(viewer: Viewer, event: Event, by_number: dict[int, Event]) -> tupl
             return signs["out"], words.left_out(_name(viewer, slot))
         case CoursePushed(course=course, minutes=minutes):
             return signs["push"], words.pushed(course, minutes)
+        case StepStretched() | GuestsDelayed() | DishDropped():
+            return signs["later"], slip_words(event, viewer.slots)
         case SheetTaken():
             return signs["push"], words.OFFER_TAKEN
         case NoteWritten(text=text, slot=about):

@@ -13,6 +13,7 @@ from rich.cells import cell_len, set_cell_size
 from board import words
 from board.plain import one_line
 from board.run.forecast import Forecast
+from board.run.hands import parts
 from board.run.state import State
 from board.timetable.run_sheet import RunSheet, Slot
 from board.view.countdown import countdown
@@ -112,9 +113,9 @@ def _bars(sheet: RunSheet, state: State, forecast: Forecast, lane: str, scale: S
             if seconds <= 0:
                 tone = "over"
                 started = step.started or ahead.start
-                seconds = (started + (slot.end - slot.start) - forecast.now).total_seconds()
+                seconds = (started + step.lasts(slot) - forecast.now).total_seconds()
             name = f"{countdown(seconds)} {name}"
-        found.append(Bar(left, right, name, tone, _hands(slot, ahead.start, scale)))
+        found.append(Bar(left, right, name, tone, _hands(slot, ahead.start, ahead.end, scale)))
     return sorted(found, key=lambda bar: (bar.left, bar.right))
 
 
@@ -122,11 +123,11 @@ def _oven(slot: Slot) -> str:
     return next((use.what for use in slot.uses if use.celsius is not None or use.off), "")
 
 
-def _hands(slot: Slot, start: datetime, scale: Scale) -> tuple[tuple[int, int], ...]:
+def _hands(slot: Slot, start: datetime, end: datetime, scale: Scale) -> tuple[tuple[int, int], ...]:
     spans = []
-    for part in slot.attended:
-        left = scale.column(start + (part.start - slot.start))
-        spans.append((left, max(left + 1, scale.column(start + (part.end - slot.start)))))
+    for part in parts(slot, start, end):
+        left = scale.column(part.start)
+        spans.append((left, max(left + 1, scale.column(part.end))))
     return tuple(spans)
 
 

@@ -1,14 +1,13 @@
 """Keys, and what they do."""
 
-from board.words.times import span
-
 # (key, words in the bar, words in help)
 KEYS_EVENING = (
     ("space", "answer", "answer the call: begun, looked in, done"),
-    ("l", "later", "ask again in 5 minutes"),
+    ("l", "later", "ask again in 5 minutes; pressed again, in 5 more"),
     ("x", "out", "leave this step out"),
     ("u", "back", "take the last answer back, as often as you like"),
     ("↑↓", "choose", "choose another call, or something still to come"),
+    ("w", "wrong", "what went wrong: 1 to 6, each with its cost first"),
     ("p", "push", "send a course out later, and see what that costs first"),
     ("a", "arrived", "the guests are here"),
     ("s", "seated", "the guests are at the table"),
@@ -62,16 +61,6 @@ def push_line(course: str, minutes: int) -> str:
     return f"{course} by {minutes} min"
 
 
-def push_effect(course: str, before: str, after: str, late: int) -> str:
-    tail = f", {span(late)} late" if late else ""
-    return f"{course}: {before} → {after}{tail}" if before != after else f"{course}: {after}, unchanged"
-
-
-def push_keeps(name: str, stood: int, limit: int) -> str:
-    return f"{name} will have stood {stood} of {limit} min"
-
-
-PUSH_COSTS_NOTHING = "nothing stands past what it keeps"
 LEAVE_TITLE = "Leave the board?"
 LEAVE_LINES = (
     "l   leave; the same command comes back to this very point",
@@ -108,8 +97,8 @@ def taken_back(what: str) -> str:
     return f"taken back: {what}"
 
 
-def put_off(name: str) -> str:
-    return f"again in 5 min: {name}"
+def put_off(name: str, minutes: int) -> str:
+    return f"again in {minutes} min: {name}"
 
 
 def left_out(name: str) -> str:

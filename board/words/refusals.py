@@ -40,3 +40,15 @@ def core_lacks(name: str, wanted: float, read: float, fahrenheit: bool) -> str:
     side = "below" if read < wanted else "above"
     lacking = f"{missing(abs(wanted - read), fahrenheit)} {side} the {degrees_alone(wanted, fahrenheit)} wanted"
     return f"core {degrees(read, fahrenheit)}, {lacking}: t reads again, x leaves it out ({name})"
+
+
+NOTHING_CHANGES = "nothing would change"
+NOTHING_ON_TABLE = "no course is on the table"
+
+
+def cannot_take_less(name: str) -> str:
+    return f"{name} cannot take less than that"
+
+
+def cannot_drop(dish: str) -> str:
+    return f"nothing is left of {dish} to leave out, or its course has gone out"

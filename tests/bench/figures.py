@@ -20,6 +20,7 @@ import pexpect
 HERE = Path(__file__).parents[2]
 sys.path.insert(0, str(HERE))
 
+LONG_TABLE = str(HERE / "plans" / "long-table.yaml")
 LANTERN = str(HERE / "plans" / "lantern-supper.yaml")
 
 
@@ -113,6 +114,47 @@ async def tick_milliseconds() -> float:
     return statistics.median(ticks)
 
 
+def forecast_milliseconds(plan: str) -> tuple[float, int]:
+    """Median milliseconds of one forecast in mid-evening, and how many pieces of work it moves."""
+    from board.clock import StoppedClock
+    from board.desk import sheet_of
+    from board.evening import unlogged_evening
+    from board.playthrough import catch_up
+
+    sheet = sheet_of(Path(plan))
+    clock = StoppedClock(min(slot.start for slot in sheet.slots))
+    evening = unlogged_evening(sheet, clock)
+    catch_up(evening, clock, sheet.arrive)
+    clock.set(sheet.arrive + timedelta(minutes=25))  # the guests are late: everything behind them moves
+    evening.look()
+    seconds = []
+    for _ in range(200):
+        began = time.perf_counter()
+        evening.look()
+        seconds.append(time.perf_counter() - began)
+    return statistics.median(seconds) * 1000, len(sheet.slots)
+
+
+def slip_key_seconds(env: dict[str, str], command: list[str]) -> float:
+    """From the key until all that may have gone wrong stands on a real terminal with its costs."""
+    process = pexpect.spawn(sys.executable, command, dimensions=(36, 120), env=env, encoding="utf-8", timeout=20)
+    process.delaybeforesend = None
+    process.expect_exact("IN HAND")
+    drain(process, 1.5)
+    seconds = []
+    for _ in range(6):
+        began, drawn = time.perf_counter(), ""
+        process.send("w")
+        while "esc leaves" not in drawn:
+            drawn += process.read_nonblocking(65536, timeout=5)
+        seconds.append(time.perf_counter() - began)
+        drain(process, 0.7)
+        process.send("\x1b")
+        drain(process, 0.7)
+    process.close(force=True)
+    return statistics.median(seconds)
+
+
 def ticking_share(env: dict[str, str], command: list[str], sign: str, seconds: float) -> tuple[float, float]:
     """CPU share of a core over some seconds of standing there, and resident memory, MB."""
     process = pexpect.spawn(sys.executable, command, dimensions=(36, 120), env=env, encoding="utf-8", timeout=30)
@@ -169,6 +211,12 @@ def main() -> None:
             None,
         )
         show("a key's effect on a real terminal", key_seconds(env, [*rehearse, f"{home}/key.jsonl"]) * 1000, "ms", 50)
+        show(
+            "what went wrong, with all costs", slip_key_seconds(env, [*rehearse, f"{home}/slip.jsonl"]) * 1000, "ms", 50
+        )
+        for plan in (LANTERN, LONG_TABLE):
+            milliseconds, pieces = forecast_milliseconds(plan)
+            show(f"one forecast, {pieces} pieces", milliseconds, "ms", 5)
         show("one tick, all of the screen drawn", asyncio.run(tick_milliseconds()), "ms", None)
         share, memory = ticking_share(env, [*rehearse, f"{home}/tick.jsonl"], "IN HAND", seconds)
         show(f"CPU while ticking at 1×, over {seconds:g} s", share * 100, "%", 2)

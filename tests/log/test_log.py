@@ -1,6 +1,7 @@
 """The run log: what is written is read back, whatever of it is cut off; damage is told with its line."""
 
 import os
+import zlib
 from datetime import datetime
 from pathlib import Path
 
@@ -11,20 +12,23 @@ from hypothesis import strategies as st
 from board.clock import StoppedClock
 from board.evening import open_evening
 from board.log.read import NoLog, read_log
-from board.log.record import BadLine, from_line, to_line
+from board.log.record import BadLine, NewerLine, from_line, to_line
 from board.log.write import LogInUse, RunLog
 from board.run.decide import Done, TakeBack, WriteNote
 from board.run.events import (
     CallPutOff,
     CallRaised,
     CoursePushed,
+    DishDropped,
     EveningOpened,
     Event,
+    GuestsDelayed,
     LookedIn,
     NoteWritten,
     StepFinished,
     StepLeftOut,
     StepStarted,
+    StepStretched,
     TakenBack,
 )
 from board.timetable.run_sheet import RunSheet
@@ -45,6 +49,9 @@ def written(sheet: RunSheet) -> list[Event]:
         CoursePushed(n=8, at=MOMENT, course="Stew", minutes=10),
         StepLeftOut(n=9, at=MOMENT, slot="sauce"),
         TakenBack(n=10, at=MOMENT, targets=(9,)),
+        StepStretched(n=11, at=MOMENT, slots=("stew", "bread"), minutes=-5, oven="old oven"),
+        GuestsDelayed(n=12, at=MOMENT, slots=("arrive",), minutes=10),
+        DishDropped(n=13, at=MOMENT, dish="Stew", course=None, slots=("sauce",)),
     ]
 
 
@@ -98,8 +105,27 @@ def test_what_is_no_log_is_refused(data: bytes) -> None:
 def test_a_log_of_a_newer_format_is_refused(little: RunSheet) -> None:
     newer = to_line(EveningOpened(n=1, at=MOMENT, rehearsal=False, sheet=little, format=99))
 
-    with pytest.raises(BadLine, match="newer"):
+    with pytest.raises(NewerLine, match="newer"):
         from_line(newer)
+    with pytest.raises(NoLog, match="newer version of this program"):
+        read_log(newer, "x")
+
+
+def test_a_line_of_a_newer_program_is_said_to_be_so_and_never_dropped(little: RunSheet) -> None:
+    """Its checksum fits, so it is neither torn nor damaged: cutting it off would lose what the host answered."""
+    opened = to_line(EveningOpened(n=1, at=MOMENT, rehearsal=False, sheet=little))
+    body = b'{"event":"PotBoiledOver","n":2,"at":"2026-11-28T18:42:07Z","slot":"stew"'
+    line = body + b',"crc":"%08x"}\n' % zlib.crc32(body + b"}")
+
+    with pytest.raises(NoLog, match=r"evening\.jsonl:2: a newer version of this program wrote this line"):
+        read_log(opened + line, "evening.jsonl")
+
+
+def test_a_line_that_is_no_event_is_not_taken_for_a_newer_one() -> None:
+    body = b'{"soup":"hot"'
+
+    with pytest.raises(BadLine):
+        from_line(body + b',"crc":"%08x"}\n' % zlib.crc32(body + b"}"))
 
 
 def test_an_evening_is_gone_on_with_where_it_stopped(tmp_path: Path, little: RunSheet) -> None:

@@ -13,8 +13,8 @@ from board import words
 from board.run.decide import Done, Push
 from board.timetable.run_sheet import RunSheet
 from board.view.board import BoardView, Viewer
+from board.view.costs import costs
 from board.view.countdown import countdown, length
-from board.view.push import push_lines
 from board.view.ribbon import LABEL_WIDTH, ribbons
 from tests.conftest import Host, at
 
@@ -111,7 +111,7 @@ def test_a_push_by_the_host_is_not_being_behind(host: Host) -> None:
     assert shown.course.detail == "19:00 → 19:30, 30 min late"
 
 
-def test_a_push_tells_each_course_before_and_after_and_what_would_stand_too_long(host: Host) -> None:
+def test_a_push_tells_each_course_that_moves_and_what_would_stand_too_long(host: Host) -> None:
     for clock, id_ in (("17:00", "chop"), ("17:20", "chop"), ("17:30", "stew"), ("18:30", "stew")):
         host.at(clock)
         host.answer(id_)
@@ -119,10 +119,15 @@ def test_a_push_tells_each_course_before_and_after_and_what_would_stand_too_long
     after = host.evening.what_if(Push("Stew", 20))
     assert not hasattr(after, "words")
 
-    lines = push_lines(Viewer(host.evening.sheet), before, after)  # type: ignore[arg-type]
+    lines = costs(Viewer(host.evening.sheet), before, after).lines(9)  # type: ignore[arg-type]
 
     # The stew was done 18:30; the serving moves from 18:50 to 19:10, so it will have stood 40 of 30 minutes.
-    assert lines == ["Stew: 19:00 → 19:20, 20 min late", "stew will have stood 40 of 30 min"]
+    # The sauce keeps 15 and was to stand 5; it is moved by 10 of the 20, to stand the whole 15.
+    assert lines == (
+        "Stew 19:20, 20 min late",
+        "! stew kept 40 of 30 min, 10 min too long",
+        "sauce kept 15 of 15 min",
+    )
 
 
 @pytest.mark.parametrize(("width", "height"), [(60, 7), (80, 7), (120, 14), (160, 20)])

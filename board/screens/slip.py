@@ -1,0 +1,235 @@
+"""The small screen over the board for what went wrong: numbered lines, each with its cost before it is taken."""
+
+from collections.abc import Callable, Sequence
+from typing import ClassVar
+
+from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
+from textual.containers import Vertical
+from textual.content import Content
+from textual.screen import ModalScreen
+from textual.widgets import Static
+
+from board import words
+from board.evening import Evening
+from board.plain import one_line
+from board.run.slip_wishes import SlipWish
+from board.run.slips import KINDS, MINUTES, Kind, Target, more, targets, wish_for
+from board.screens.palette import ACCENT, SOFT, WARNING
+from board.view.board import Viewer
+from board.view.slips import SlipLine, SlipLines
+
+REFRESH_SECONDS = 1.0
+ROOMY_ROWS = 24  # lines, the chosen one's costs and the frame need so many; what is more goes to the costs
+INDENT = "     "
+LEAST_ROOM, MOST_ROOM = 4, 12
+CHOSEN_FIRST: tuple[Kind, ...] = ("dish", "length")  # a number chooses these; which one is meant, only the host knows
+
+Taken = tuple[SlipWish, str]
+
+
+class SlipScreen(ModalScreen[Taken | None]):
+    """A number takes its line as it stands; where more than one thing may be meant, it chooses the line.
+
+    It is kept and opened again: to make a new one takes twice as long as to show it.
+    """
+
+    CSS_PATH = "ask.tcss"
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("escape", "back", show=False),
+        Binding("up", "line(-1)", show=False),
+        Binding("down", "line(1)", show=False),
+        Binding("left", "minutes(-1)", show=False),
+        Binding("right", "minutes(1)", show=False),
+        Binding("tab", "which(1)", show=False, priority=True),
+        Binding("shift+tab", "which(-1)", show=False, priority=True),
+        Binding("enter,space", "take", show=False),
+        Binding("y", "stop(True)", show=False),
+        Binding("n", "stop(False)", show=False),
+        *(Binding(str(number), f"number({number})", show=False) for number in range(1, len(KINDS) + 1)),
+    ]
+
+    def __init__(self, evening: Evening, viewer: Viewer) -> None:
+        super().__init__()
+        self.evening = evening
+        self.viewer = viewer
+        self._shown = Content("")
+        self.lines: list[SlipLine] = []
+        self.targets: dict[Kind, tuple[Target, ...]] = {}
+        self.make: SlipLines | None = None
+        self.begin(None)
+
+    def begin(self, chosen: str | None) -> None:
+        """As if it had never been open; `chosen` is the slot the board looks at."""
+        self.looked_at = chosen
+        self.at = 0
+        self.minutes: dict[Kind, int] = dict(MINUTES)
+        self.which: dict[Kind, Target] = {}  # what is meant, once the host chose
+        self.asking = False
+        if self.is_mounted:
+            self.show()
+
+    @property
+    def kind(self) -> Kind:
+        return KINDS[self.at]
+
+    def compose(self) -> ComposeResult:
+        self.text = Static("", markup=False)
+        with Vertical(classes="box"):
+            yield Static(Content.styled(words.SLIP_TITLE, "bold"))
+            yield self.text
+
+    def on_mount(self) -> None:
+        self.show()
+        self._again = self.set_interval(REFRESH_SECONDS, self.show)
+
+    def on_screen_resume(self) -> None:
+        self._again.resume()
+
+    def on_screen_suspend(self) -> None:
+        self._again.pause()  # it is kept while it is closed, and then must cost nothing
+
+    def on_resize(self) -> None:
+        self._guarded(self._draw)
+
+    def show(self) -> None:
+        """Works everything out anew, as the time goes on, and draws it."""
+        self._guarded(self._work_out)
+
+    def _guarded(self, work: Callable[[], None]) -> None:
+        """A fault here must never end the board."""
+        try:
+            work()
+        except Exception as wrong:
+            self.lines = []
+            self._put([Content(one_line(words.board_fault(one_line(wrong, 80))))])
+
+    def _draw(self) -> None:
+        if self.lines:
+            self._put(self._drawn())
+
+    def _put(self, drawn: list[Content]) -> None:
+        """Lays the screen out once, and only where something changed."""
+        hint = words.SLIP_STOP_HINT if self.asking else words.SLIP_HINT
+        text = Content("\n").join([*drawn, Content.styled(hint, "dim")])
+        if text != self._shown:
+            self._shown = text
+            self.text.update(text)
+
+    def _work_out(self) -> None:
+        state, before = self.evening.state, self.evening.look()
+        self.targets = {kind: targets(state, before, kind, self.looked_at) for kind in KINDS}
+        make = self.make = SlipLines(self.viewer, state, before, self.evening.what_if)
+        self.lines = [make.line(kind, self.targets[kind], self._which(kind), self.minutes[kind]) for kind in KINDS]
+        self._draw()
+
+    def _which(self, kind: Kind) -> int:
+        """Where the target the host chose stands now; the likeliest while none is chosen, or it is gone."""
+        chosen = self.which.get(kind)
+        names = [(target.name, target.course) for target in self.targets[kind]]
+        meant = (chosen.name, chosen.course) if chosen else None
+        return names.index(meant) if meant in names else 0
+
+    def _drawn(self) -> list[Content]:
+        if self.asking:
+            return self._question()
+        room = max(LEAST_ROOM, min(MOST_ROOM, LEAST_ROOM + self.app.size.height - ROOMY_ROWS))
+        drawn = []
+        for number, line in enumerate(self.lines):
+            here = number == self.at
+            style = f"bold {ACCENT}" if here else SOFT if line.wish is None else ""
+            drawn.append(Content.styled(f"{'›' if here else ' '} {number + 1}  {self._headline(line)}", style))
+            if here:
+                drawn += _indented(line.lines(room))
+            elif beside := line.strip(self._width()):
+                drawn.append(Content.styled(f"{INDENT}{beside}", SOFT))
+        return drawn
+
+    def _headline(self, line: SlipLine) -> str:
+        """Cut where it is too long for a line, never its counter."""
+        return one_line(line.headline, max(10, self._width() - len(line.counter))) + line.counter
+
+    def _question(self) -> list[Content]:
+        """About what of a dish is under way, with what each answer costs."""
+        target = self._target()
+        if target is None or self.make is None:
+            return []
+        line, room = self.lines[self.at], max(2, (self.app.size.height - 9) // 2)
+        answers = ((words.SLIP_STOP, self.make.stopped(target).lines(room)), (words.SLIP_GO_ON, line.costs.lines(room)))
+        drawn = [Content.styled(line.stop, f"bold {WARNING}")]
+        for answer, costs in answers:
+            drawn += [Content.styled(answer, f"bold {ACCENT}"), *_indented(costs)]
+        return drawn
+
+    def _target(self) -> Target | None:
+        found = self.targets.get(self.kind, ())
+        return found[self._which(self.kind)] if found else None
+
+    def _width(self) -> int:
+        return max(10, (self.text.size.width or 66) - len(INDENT))
+
+    def action_back(self) -> None:
+        if self.asking:
+            self.asking = False
+            self.show()
+        else:
+            self.dismiss(None)
+
+    def action_line(self, step: int) -> None:
+        if not self.asking:
+            self.at = (self.at + step) % len(KINDS)
+            self.show()
+
+    def action_minutes(self, step: int) -> None:
+        """More or fewer; where there are none to choose, another one."""
+        if self.kind == "dish":
+            self.action_which(step)
+        elif not self.asking:
+            self.minutes[self.kind] = more(self.kind, self.minutes[self.kind], step)
+            self.show()
+
+    def action_which(self, step: int) -> None:
+        found = self.targets.get(self.kind, ())
+        if found and not self.asking:
+            self.which[self.kind] = found[(self._which(self.kind) + step) % len(found)]
+            self.show()
+
+    def action_number(self, number: int) -> None:
+        """Takes the line, or goes to it where the host must say which one; there again, it goes to the next."""
+        if self.asking:
+            return
+        again, self.at = self.at == number - 1, number - 1
+        kind = self.kind
+        several_ovens = kind == "oven" and len(self.targets.get(kind, ())) > 1
+        if kind not in CHOSEN_FIRST and not several_ovens:
+            self.action_take()
+        elif again:
+            self.action_which(1)
+        else:
+            self.show()
+
+    def action_take(self) -> None:
+        if self.asking or not self.lines:
+            return
+        line = self.lines[self.at]
+        if line.wish is None:
+            self.show()
+        elif line.stop:
+            self.asking = True
+            self.show()
+        else:
+            self._take(line.wish)
+
+    def action_stop(self, stop: bool) -> None:
+        target = self._target()
+        if self.asking and target is not None:
+            self._take(wish_for(self.kind, target, 0, stop=stop))
+
+    def _take(self, wish: SlipWish) -> None:
+        if self.is_current:  # a bouncing key comes twice, and takes once
+            self.dismiss((wish, self.lines[self.at].headline))
+
+
+def _indented(costs: Sequence[str]) -> list[Content]:
+    """Costs below their line; one past a limit is marked."""
+    return [Content.styled(f"{INDENT}{cost}", WARNING if cost[:1] == words.COST_PAST else "") for cost in costs]

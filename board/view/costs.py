@@ -1,0 +1,120 @@
+"""What something costs, before it is taken: two forecasts → lines. Pure; every line is safe for a terminal."""
+
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+
+from rich.cells import cell_len
+
+from board import words
+from board.plain import one_line
+from board.run.forecast import CourseForecast, Forecast
+from board.run.hands import parts
+from board.timetable.company import host_of
+from board.timetable.run_sheet import RunSheet, Slot
+from board.view.board import Viewer
+
+MINUTE = timedelta(minutes=1)
+COMPANY_MINUTES = 5  # less than this is not worth a line
+PAST, COURSE, STANDS, COMPANY, EASY = range(5)  # what is kept first where there is little room
+
+
+@dataclass(frozen=True, slots=True)
+class Costs:
+    """Lines, each with its rank: where there is too little room, those of the lowest rank stay."""
+
+    ranked: tuple[tuple[int, str], ...]
+
+    def lines(self, room: int) -> tuple[str, ...]:
+        """At most `room` lines (one at the least), the last telling how many were left out."""
+        if not self.ranked:
+            return (words.COSTS_NOTHING,)
+        if len(self.ranked) <= room:
+            return tuple(line for _, line in self.ranked)
+        kept = sorted(range(len(self.ranked)), key=lambda n: (self.ranked[n][0], n))[: max(1, room - 1)]
+        shown = [self.ranked[n][1] for n in sorted(kept)]
+        return (*shown, words.costs_more(len(self.ranked) - len(kept)))
+
+    def strip(self, width: int) -> str:
+        """As many as fit side by side; one at the least, cut where even that is too long."""
+        for room in range(len(self.ranked), 1, -1):
+            if cell_len(line := words.costs_beside(self.lines(room))) <= width:
+                return line
+        return one_line(words.costs_beside(self.lines(1)), width)
+
+
+def costs(viewer: Viewer, before: Forecast, after: Forecast) -> Costs:
+    """Courses that move, results that stand longer than they would have, the host's company."""
+    stand = _stands(viewer, before, after)
+    found = [
+        *_courses(viewer, before, after),
+        *(each for each in stand if each[0] != EASY),
+        *_company(viewer.sheet, before, after),
+        *(each for each in stand if each[0] == EASY),
+    ]
+    return Costs(tuple(found))
+
+
+def _courses(viewer: Viewer, before: Forecast, after: Forecast) -> list[tuple[int, str]]:
+    found = []
+    for old, new in zip(before.courses, after.courses, strict=True):
+        name = one_line(new.name, 24)
+        if new.is_left_out and not old.is_left_out:
+            found.append((COURSE, words.course_dropped(name)))
+        elif new.is_ahead and abs(new.served - old.served) >= MINUTE / 2:
+            found.append((COURSE, words.cost_course(name, viewer.clock(new.served, after.now), _late(new))))
+    return found
+
+
+def _late(course: CourseForecast) -> int:
+    """Whole minutes, rounded, so that a few seconds are no minute."""
+    return max(0, round((course.served - course.wanted) / MINUTE))
+
+
+def _stands(viewer: Viewer, before: Forecast, after: Forecast) -> list[tuple[int, str]]:
+    """The longest past its limit first, then the one that comes nearest to its limit; easy is one with more than
+    half its keeping left."""
+    found = []
+    for slot in viewer.sheet.slots:
+        if slot.keeping is None or slot.id in after.left_out:
+            continue
+        stood, will_stand = stands(slot, before), stands(slot, after)
+        if will_stand - stood >= 1:
+            limit = slot.keeping.minutes
+            line = words.cost_stands(one_line(slot.name, 40), will_stand, limit)
+            rank = PAST if will_stand > limit else STANDS if 2 * will_stand >= limit else EASY
+            found.append((rank, limit - will_stand, line))
+    return [(rank, line) for rank, _, line in sorted(found)]
+
+
+def stands(slot: Slot, forecast: Forecast) -> int:
+    """Minutes from a slot's end until the last that takes its result up begins; 0 where nothing does."""
+    takers = [forecast.slots[o].start for o in slot.then if o in forecast.slots and o not in forecast.left_out]
+    return max(0, round((max(takers) - forecast.slots[slot.id].end) / MINUTE)) if takers else 0
+
+
+def _company(sheet: RunSheet, before: Forecast, after: Forecast) -> list[tuple[int, str]]:
+    more = away_minutes(sheet, after) - away_minutes(sheet, before)
+    return [(COMPANY, words.cost_company(more))] if abs(more) >= COMPANY_MINUTES else []
+
+
+def away_minutes(sheet: RunSheet, forecast: Forecast) -> int:
+    """The host's minutes in the kitchen between the guests' coming and the end of the last course, as it looks."""
+    came = [forecast.slots[s.id].start for s in sheet.slots if s.kind == "arrive"]
+    if not came or not sheet.courses:
+        return 0
+    over = forecast.slots[sheet.courses[-1].clear].start
+    away = timedelta()
+    for slot in sheet.slots:
+        if slot.kind != "heat" and slot.lane != "front-of-house" and not slot.with_guests:
+            away += _hosts_time(slot, forecast, host_of(sheet), came[0], over)
+    return round(away / MINUTE)
+
+
+def _hosts_time(slot: Slot, forecast: Forecast, host: str, since: datetime, until: datetime) -> timedelta:
+    ahead, found = forecast.slots[slot.id], timedelta()
+    if slot.id in forecast.left_out or ahead.end <= since or ahead.start >= until:
+        return found
+    for part in parts(slot, ahead.start, ahead.end):
+        if part.who == host and part.end > since and part.start < until:
+            found += part.end - part.start
+    return found

@@ -1,0 +1,51 @@
+"""What to say while nothing is called: what the host's hands are on, or how long the host is free. Pure."""
+
+from collections.abc import Iterator
+from datetime import datetime
+from typing import Protocol
+
+from board.run.calls import Call
+from board.run.forecast import Forecast
+from board.run.hands import parts
+from board.run.state import State
+from board.timetable.company import host_of
+from board.timetable.run_sheet import RunSheet, Slot
+
+
+class Now(Protocol):
+    """The moment it is said of."""
+
+    @property
+    def now(self) -> datetime: ...
+    @property
+    def state(self) -> State: ...
+    @property
+    def forecast(self) -> Forecast: ...
+
+
+def hands_on(sheet: RunSheet, at: Now) -> tuple[Slot, datetime] | None:
+    """What the host's own hands are on now and until when; of several, what lets go of them first. What runs by
+    itself, and what somebody else does, leaves the host free."""
+    found = [(until, n, slot) for n, (slot, until) in enumerate(_busy_with(sheet, at))]
+    return (min(found)[2], min(found)[0]) if found else None
+
+
+def _busy_with(sheet: RunSheet, at: Now) -> Iterator[tuple[Slot, datetime]]:
+    host = host_of(sheet)
+    for slot in sheet.slots:
+        if at.state.steps[slot.id].status != "under-way":
+            continue
+        ahead = at.forecast.slots[slot.id]
+        for part in parts(slot, ahead.start, ahead.end):
+            if part.who != host:
+                continue
+            # One that hands are on from start to end lasts until it is answered, however long that takes.
+            if part.kind == "all" or (part.kind == "start" and at.now < part.end):
+                yield slot, part.end
+
+
+def host_call(sheet: RunSheet, call: Call, slot: Slot) -> bool:
+    """Whether a call is for the host: nobody else's hands are on that part of the slot."""
+    kinds = {"start": ("all", "start"), "look-in": ("look-in",), "end": ("all", "end")}[call.part]
+    whose = {part.who for part in slot.attended if part.kind in kinds} or {part.who for part in slot.attended}
+    return not whose or host_of(sheet) in whose

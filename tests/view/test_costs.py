@@ -1,0 +1,236 @@
+"""What a thing costs, in lines: by hand, from the little supper and the sheets of tests/run/kitchens.py."""
+
+import msgspec
+import pytest
+
+from board import words
+from board.run.decide import Push, Refusal, Wish
+from board.run.slip_wishes import DelayGuests, DropDish, Stretch
+from board.run.slips import targets
+from board.timetable.company import away_minutes as planned_away
+from board.timetable.run_sheet import Attended, RunSheet, Wait
+from board.view.board import Viewer
+from board.view.costs import COMPANY, COURSE, PAST, STANDS, Costs, away_minutes, costs
+from board.view.slips import SlipLines
+from tests.conftest import Host, at, slot
+from tests.run.kitchens import ovens, play, with_dishes
+
+
+def told(host: Host, wish: Wish, room: int = 9) -> tuple[str, ...]:
+    before, after = host.evening.tick().forecast, host.evening.what_if(wish)
+    assert not isinstance(after, Refusal)
+    return costs(Viewer(host.evening.sheet), before, after).lines(room)
+
+
+@pytest.mark.parametrize(
+    ("wish", "lines"),
+    [
+        # Stew to 18:45: it stands 5 instead of 20, nothing else moves.
+        (Stretch(("stew",), 15), (words.COSTS_NOTHING,)),
+        # Stew to 18:55: out at 19:05; the sauce stands 10 instead of 5 of the 15 it keeps. It is not moved: it may.
+        (Stretch(("stew",), 25), ("Stew 19:05, 5 min late", "sauce kept 10 of 15 min")),
+        # Stew ends 18:20 and stands 30 of 30.
+        (Stretch(("stew",), -10), ("stew kept 30 of 30 min",)),
+        (DelayGuests(10), (words.COSTS_NOTHING,)),
+        # Out 5 later. The stew, best within 20, is moved with it, so the chopped things stand 15 instead of 10; the
+        # sauce stands 10 instead of 5. What has more than half its keeping left comes last.
+        (Push("Stew", 5), ("Stew 19:05, 5 min late", "sauce kept 10 of 15 min", "chop kept 15 min of 2 h 00")),
+        # Out 10 later. The sauce may stand its whole 15, and does, made 18:35 to 18:45 before the guests come at 19:00.
+        (
+            DelayGuests(30),
+            (
+                "Stew 19:10, 10 min late",
+                "sauce kept 15 of 15 min",
+                "10 min less in the kitchen while the guests are there",
+                "chop kept 20 min of 2 h 00",
+            ),
+        ),
+    ],
+)
+def test_what_moves_and_what_stands_longer_is_told(host: Host, wish: Wish, lines: tuple[str, ...]) -> None:
+    host.at("16:58")
+
+    assert told(host, wish) == lines
+
+
+def test_what_goes_past_its_limit_is_warned_of(host: Host) -> None:
+    play(host, ("17:00", "chop"), ("17:20", "chop"), ("17:30", "stew"), ("18:30", "stew"))
+    host.at("18:30")
+
+    # Guests at 19:05 instead of 18:30: out at 19:15, the stew stands from 18:30 to 19:05, 35 of 30.
+    assert told(host, DelayGuests(35))[:2] == (
+        "Stew 19:15, 15 min late",
+        "! stew kept 35 of 30 min, 5 min too long",
+    )
+
+
+def test_the_hosts_company_is_told_from_five_minutes_on(host: Host) -> None:
+    """The sauce (10 min of hands) is made 18:35 to 18:45, after the guests have come at 18:30."""
+    host.at("16:58")
+
+    assert "5 min more in the kitchen while the guests are there" in told(host, Stretch(("sauce",), 5))
+    assert not any("kitchen" in line for line in told(host, Stretch(("sauce",), 4)))
+    # Guests who come at 18:40 find it half done; but a stretch that reaches into their time counts whole.
+    assert away_minutes(host.evening.sheet, host.evening.look()) == planned_away(host.evening.sheet) == 10
+
+
+def test_company_as_forecast_is_the_sheets_own_while_nothing_has_slipped(lantern_sheet: RunSheet) -> None:
+    host = Host(lantern_sheet, lantern_sheet.slots[0].start)
+
+    assert away_minutes(lantern_sheet, host.evening.look()) == planned_away(lantern_sheet)
+
+
+def test_a_dropped_course_is_said_to_be_left_out(little: RunSheet) -> None:
+    host = Host(with_dishes(little), at("16:58"))
+    host.at("16:58")
+    host.wish(DropDish("Pot", "Stew"))
+
+    assert told(host, DropDish("Sauce", "Stew")) == (
+        words.course_dropped("Stew"),
+        "10 min less in the kitchen while the guests are there",
+    )
+
+
+RANKED = Costs(((COURSE, "Main 20:00"), (STANDS, "beef"), (COURSE, "Sweet 21:00"), (PAST, "! lamb"), (COMPANY, "9")))
+
+
+@pytest.mark.parametrize(
+    ("room", "lines"),
+    [
+        (5, ("Main 20:00", "beef", "Sweet 21:00", "! lamb", "9")),
+        (4, ("Main 20:00", "Sweet 21:00", "! lamb", "+2 more")),
+        (2, ("! lamb", "+4 more")),
+        (1, ("! lamb", "+4 more")),  # what goes past its limit is never left out for want of room
+    ],
+)
+def test_with_little_room_what_matters_most_stays_and_the_rest_is_counted(room: int, lines: tuple[str, ...]) -> None:
+    assert RANKED.lines(room) == lines
+
+
+@pytest.mark.parametrize(
+    ("width", "line"),
+    [
+        (60, "Main 20:00 · beef · Sweet 21:00 · ! lamb · 9"),
+        (43, "Main 20:00 · Sweet 21:00 · ! lamb · +2 more"),
+        (42, "Main 20:00 · ! lamb · +3 more"),
+        (16, "! lamb · +4 more"),
+        (6, "! lam…"),
+    ],
+)
+def test_side_by_side_as_many_as_fit(width: int, line: str) -> None:
+    assert RANKED.strip(width) == line
+
+
+def test_a_step_that_waits_for_a_dropped_dish_is_named(little: RunSheet) -> None:
+    dip = slot("dip", "18:45", "18:50", dish="Dip", course="Stew", waits=(Wait("sauce", "end", 0, "order"),),
+               then=("serve",))  # fmt: skip
+    sheet = with_dishes(little)
+    sheet = msgspec.structs.replace(sheet, slots=(*sheet.slots[:4], dip, *sheet.slots[4:]))
+    host = Host(sheet, at("16:58"))
+    present = host.at("16:58")
+    found = targets(present.state, present.forecast, "dish", "sauce")
+    make = SlipLines(Viewer(sheet), present.state, present.forecast, host.evening.what_if)
+
+    line = make.line("dish", found, 0, 0)
+
+    assert line.headline == "Drop Sauce (Stew)"
+    assert words.slip_go_on_without("dip") in line.lines(9)
+
+
+def test_an_oven_says_how_much_is_in_it() -> None:
+    host = Host(ovens(), at("16:58"))
+    play(host, ("17:00", "heat-big"), ("17:15", "heat-big"))
+    viewer = Viewer(host.evening.sheet)
+
+    def headline() -> str:
+        present = host.evening.tick()
+        make = SlipLines(viewer, present.state, present.forecast, host.evening.what_if)
+        return make.line("oven", targets(present.state, present.forecast, "oven"), 0, 5).headline
+
+    assert headline() == "Big lost its heat: what goes in next takes 5 min longer"
+    play(host, ("17:15", "pie"))
+    assert headline() == "Big lost its heat: what is in it takes 5 min longer"
+    play(host, ("17:15", "rolls"))
+    assert headline() == "Big lost its heat: all 2 in it take 5 min longer"
+
+
+def test_a_stretched_step_is_called_with_its_new_length(host: Host) -> None:
+    host.at("16:58")
+    host.wish(Stretch(("chop",), 7))
+    host.at("17:00")
+
+    assert "27 min" in Viewer(host.evening.sheet).view(host.evening.tick()).due[0].detail
+
+
+# --- how long the host is free -------------------------------------------------------------------------------
+
+
+def helped() -> RunSheet:
+    """Nora peels 17:00-17:40; the host whisks 17:10-17:15, then a pot stands 17:15-18:00 with 3 min of the host's
+    hands at its start and 2 of Nora's at its end; a bake 17:20-18:10 is looked in on at 17:50 by the host."""
+    pot = (Attended(at("17:15"), at("17:18"), "host", "start"), Attended(at("17:58"), at("18:00"), "Nora", "end"))
+    bake = (Attended(at("17:50"), at("17:51"), "host", "look-in"),)
+    slots = (
+        slot("peel", "17:00", "17:40", attended=(Attended(at("17:00"), at("17:40"), "Nora", "all"),)),
+        slot("whisk", "17:10", "17:15"),
+        slot("pot", "17:15", "18:00", lane="stovetop", attended=pot),
+        slot("bake", "17:20", "18:10", lane="oven", attended=bake),
+    )
+    return RunSheet("Two", "UTC", "0", "2026-11-28", at("18:30"), (), slots, hands=("host", "Nora"))
+
+
+def free(host: Host, clock: str) -> tuple[str, str, object]:
+    present = host.at(clock)
+    shown = Viewer(host.evening.sheet).view(present)
+    return shown.headline, shown.detail, shown.busy
+
+
+def test_a_helper_at_work_leaves_the_host_free_till_the_hosts_own_next_call() -> None:
+    host = Host(helped(), at("16:59"))
+    play(host, ("17:00", "peel"))
+
+    headline, detail, busy = free(host, "17:02")
+
+    assert headline == words.free_until("17:10")  # not 17:40, when Nora is done
+    assert detail == words.yours_free_for("8 min", "Whisk")
+    assert busy is None  # space must not end what Nora is at
+
+
+def test_the_hosts_own_hands_come_first_and_a_short_start_counts_while_it_lasts() -> None:
+    host = Host(helped(), at("16:59"))
+    play(host, ("17:00", "peel"), ("17:10", "whisk"))
+    assert free(host, "17:12")[0] == "Whisk"
+    assert free(host, "17:12")[2] == ("whisk", "end", 0)
+    play(host, ("17:15", "whisk"), ("17:15", "pot"))
+
+    assert free(host, "17:16")[0] == "Pot"
+    assert free(host, "17:16")[2] is None  # the pot is not done when the hands are
+    assert free(host, "17:18")[0] == words.free_until("17:20")
+
+
+def test_what_runs_by_itself_and_what_a_helper_ends_do_not_keep_the_host() -> None:
+    host = Host(helped(), at("16:59"))
+    play(host, ("17:00", "peel"), ("17:10", "whisk"), ("17:15", "whisk"), ("17:15", "pot"), ("17:20", "bake"))
+
+    assert free(host, "17:25")[0] == words.free_until("17:50")  # the bake's look-in, not Nora's 17:40
+    play(host, ("17:40", "peel"), ("17:50", "bake"))
+    assert free(host, "17:52")[0] == words.free_until("18:10")  # the end of the pot at 18:00 is Nora's
+
+
+def test_when_only_helpers_are_called_any_more_the_host_is_told() -> None:
+    host = Host(helped(), at("16:59"))
+    play(host, ("17:00", "peel"), ("17:10", "whisk"), ("17:15", "whisk"), ("17:15", "pot"), ("17:20", "bake"),
+         ("17:40", "peel"), ("17:50", "bake"))  # fmt: skip
+    host.at("17:55")
+    host.wish(Stretch(("pot",), 30))
+    play(host, ("18:10", "bake"))
+
+    assert free(host, "18:15")[0] == words.NOTHING_YOURS
+
+
+def test_of_two_things_the_hosts_hands_are_on_the_one_that_ends_first_is_named() -> None:
+    slots = (slot("knead", "17:00", "17:30"), slot("stir", "17:05", "17:20"))
+    host = Host(RunSheet("Two", "UTC", "0", "2026-11-28", at("18:30"), (), slots, hands=("host",)), at("16:59"))
+    play(host, ("17:00", "knead"), ("17:05", "stir"))
+
+    assert free(host, "17:10")[0] == "Stir"

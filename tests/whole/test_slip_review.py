@@ -1,0 +1,51 @@
+"""What slipped stands in the review, for people and for other programs."""
+
+import io
+
+from rich.console import Console
+
+from board import words
+from board.lessons.measure import review
+from board.paper.review import print_review, review_form
+from board.run.events import EveningOpened
+from board.run.slip_wishes import DelayGuests, DropDish, Stretch
+from board.timetable.run_sheet import RunSheet
+from tests.conftest import Host, at
+from tests.run.kitchens import play, with_dishes
+
+
+def test_a_slip_stands_in_the_review_with_its_time(little: RunSheet) -> None:
+    host = Host(with_dishes(little), at("16:58"))
+    play(host, ("17:00", "chop"))
+    host.wish(Stretch(("chop",), 5))
+    host.at("17:10")
+    host.wish(DelayGuests(10))
+    host.wish(DropDish("Sauce", "Stew"))
+    opened = host.evening.state.history[0]
+    assert isinstance(opened, EveningOpened)
+    found = review(opened, host.evening.keeper.events)  # type: ignore[attr-defined]
+    out = io.StringIO()
+
+    print_review(found, Console(file=out, width=100))
+    form = review_form(found)
+
+    text = out.getvalue()
+    assert words.SLIPPED in text
+    for line in ("Sat 17:00 chop: +5 min", "Sat 17:10 guests late: +10 min", "Sat 17:10 Sauce dropped"):
+        assert line in text
+    assert [(s["kind"], s["steps"], s["minutes"]) for s in form["slips"]] == [
+        ("longer", ["chop"], 5),
+        ("guests", ["arrive"], 10),
+        ("dropped", ["sauce"], None),
+    ]
+
+
+def test_an_evening_without_slips_says_nothing_of_them(little: RunSheet) -> None:
+    host = Host(little, at("16:58"))
+    opened = host.evening.state.history[0]
+    assert isinstance(opened, EveningOpened)
+    out = io.StringIO()
+
+    print_review(review(opened, []), Console(file=out, width=100))
+
+    assert words.SLIPPED not in out.getvalue()
