@@ -144,7 +144,7 @@ def and_more(count: int) -> str:
 
 
 # --- the closing page --------------------------------------------------------------------------------------------
-CLOSING_KEYS = "↑ ↓ page by page · esc or q closes this page"
+CLOSING_KEYS = "↑ ↓ scroll · esc or q closes this page"
 CLOSING_COURSES = "Courses"
 CLOSING_OUT, CLOSING_AT_TABLE = "out", "At the table"
 CLOSING_KEPT, CLOSING_READINGS = "Kept longest", "Readings"
