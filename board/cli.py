@@ -59,6 +59,7 @@ def _parser() -> _Parser:
     rehearse = command("rehearse", _rehearse)
     for each in (live, rehearse):
         each.add_argument("--log", type=Path, help=words.OPTIONS["log"])
+        each.add_argument("--no-log", action="store_true", help=words.OPTIONS["no-log"])
         each.add_argument("--no-bell", action="store_true", help=words.OPTIONS["no-bell"])
     rehearse.add_argument("--speed", type=_speed, default=10.0, help=words.OPTIONS["speed"])
     rehearse.add_argument("--from", dest="start", metavar="HH:MM", type=_clock, help=words.OPTIONS["from"])
@@ -269,9 +270,9 @@ def _live(arguments: argparse.Namespace) -> int:
     _needs_terminal()
     _say_working()
     sheet = sheet_of(arguments.plan)
-    path = arguments.log or live_log(sheet)
+    path = None if arguments.no_log else arguments.log or live_log(sheet)
     clock = WallClock()
-    if not path.exists() and clock.now() > max(slot.end for slot in sheet.slots) + timedelta(hours=12):
+    if not (path and path.exists()) and clock.now() > max(slot.end for slot in sheet.slots) + timedelta(hours=12):
         raise Trouble(words.long_past(sheet.date))
     run_board(sheet, path, clock, bell=not arguments.no_bell)
     return ExitCode.DONE
@@ -310,7 +311,9 @@ def _rehearse(arguments: argparse.Namespace) -> int:
         for line in play_plainly(sheet, path, start):
             print(line)
     else:
-        run_board(sheet, path, VirtualClock(start, arguments.speed), bell=not arguments.no_bell)
+        run_board(
+            sheet, None if arguments.no_log else path, VirtualClock(start, arguments.speed), bell=not arguments.no_bell
+        )
     return ExitCode.DONE
 
 

@@ -1,5 +1,6 @@
 """Opening an evening on a log and putting the board on it: live, rehearsed, or played line by line."""
 
+import shlex
 from collections.abc import Iterator
 from contextlib import contextmanager
 from datetime import datetime, timedelta
@@ -9,9 +10,9 @@ from zoneinfo import ZoneInfo
 from board import words
 from board.clock import Clock, StoppedClock, VirtualClock
 from board.desk import Trouble
-from board.evening import Evening, open_evening
+from board.evening import Evening, open_evening, unlogged_evening
 from board.log.read import LogContents, NoLog
-from board.log.write import LogInUse, RunLog
+from board.log.write import LogInUse, Memory, RunLog
 from board.plain import one_line
 from board.playthrough import Stuck, catch_up, play
 from board.timetable.run_sheet import RunSheet
@@ -34,22 +35,38 @@ def opened_log(path: Path) -> Iterator[RunLog]:
     try:
         log = RunLog(path)
     except LogInUse:
-        raise Trouble(words.log_in_use(shown)) from None
+        raise Trouble(words.log_in_use(shown, one_line(shlex.quote(str(path))))) from None
     except NoLog as wrong:
         raise Trouble(words.log_unreadable(one_line(wrong))) from None
     except OSError as wrong:
         raise Trouble(words.cannot_keep(shown, one_line(wrong.strerror or wrong))) from None
     try:
         yield log
+        log.mind()
+        if log.unkept is not None:
+            raise Trouble(_carried_off(log, shown))
     except OSError as wrong:
         raise Trouble(words.cannot_keep(shown, one_line(wrong.strerror or wrong))) from None
     finally:
         log.close()
 
 
-def run_board(sheet: RunSheet, path: Path, clock: Clock, *, bell: bool) -> None:
-    """The board on a log, live or rehearsed as the clock is, until it is left."""
+def _carried_off(log: RunLog, shown: str) -> str:
+    """Words for where the evening lies that could not be written to its own log."""
+    assert log.unkept is not None
+    why = one_line(log.unkept.why)
+    place = log.rescue()
+    if place is None:
+        return words.evening_lost(shown, why, log.unkept.answers)
+    return words.evening_elsewhere(shown, why, one_line(place))
+
+
+def run_board(sheet: RunSheet, path: Path | None, clock: Clock, *, bell: bool) -> None:
+    """The board on a log (or, for None, without one), live or rehearsed as the clock is, until it is left."""
     virtual = clock if isinstance(clock, VirtualClock) else None
+    if path is None:
+        _run_without_log(sheet, clock, virtual, bell=bell)
+        return
     with opened_log(path) as log:
         if log.contents is not None:
             _belongs(sheet, log.contents, path, rehearsal=virtual is not None)
@@ -57,18 +74,32 @@ def run_board(sheet: RunSheet, path: Path, clock: Clock, *, bell: bool) -> None:
             virtual.pause(True)  # the board lets it go when it stands
             if log.contents is not None:
                 virtual.jump_to(_last_moment(log.contents))
-        greeting = _greeting(sheet, log.contents)
+        greeting = _greeting(sheet, log)
         evening = _begin(sheet, log, virtual) if virtual and log.contents is None else None
         evening = evening or open_evening(sheet, clock, log, rehearsal=virtual is not None)
         _show(evening, virtual, bell=bell, greeting=greeting)
     print(words.left_board(one_line(path)))
 
 
-def _begin(sheet: RunSheet, log: RunLog, virtual: VirtualClock) -> Evening:
+def _run_without_log(sheet: RunSheet, clock: Clock, virtual: VirtualClock | None, *, bell: bool) -> None:
+    """Where nothing can be written and the host said so; the board says all the while that nothing is kept."""
+    if virtual is not None:
+        virtual.pause(True)
+        evening = _begin(sheet, Memory(), virtual)
+    else:
+        evening = unlogged_evening(sheet, clock, rehearsal=False)
+    _show(evening, virtual, bell=bell, greeting=words.NO_LOG)
+    print(words.NO_LOG_LEFT)
+
+
+def _begin(sheet: RunSheet, log: RunLog | Memory, virtual: VirtualClock) -> Evening:
     """A new rehearsal; where it begins in mid-evening, what lies before went by the sheet."""
     start = virtual.now()  # it is held
     stopped = StoppedClock(min(start, first_moment(sheet, None)))
-    evening = open_evening(sheet, stopped, log, rehearsal=True)
+    if isinstance(log, RunLog):
+        evening = open_evening(sheet, stopped, log, rehearsal=True)
+    else:
+        evening = unlogged_evening(sheet, stopped)
     catch_up(evening, stopped, start)
     evening.clock = virtual
     return evening
@@ -97,13 +128,16 @@ def _last_moment(contents: LogContents) -> datetime:
     return max(event.at for event in (contents.opened, *contents.events))
 
 
-def _greeting(sheet: RunSheet, contents: LogContents | None) -> str:
+def _greeting(sheet: RunSheet, log: RunLog) -> str:
     """What to say when an evening is gone on with."""
+    contents = log.contents
     if contents is None:
         return ""
     said = [words.gone_on(len(contents.events))]
     if contents.dropped:
         said.append(contents.dropped)
+    if log.aside:
+        said.append(words.set_aside(log.aside.name))
     if contents.opened.sheet.digest != sheet.digest:
         said.append(words.PLAN_CHANGED)
     return " ".join(said)

@@ -45,6 +45,7 @@ OPTIONS = {
     "seed": "which evenings are drawn; the same number draws the same ones (default: 1)",
     "fresh-sheet": "work the timetable out anew instead of taking the kept one",
     "log": "where the run log lies (default: the user's data folder)",
+    "no-log": "keep no run log; leaving the board then forgets the evening",
     "no-bell": "call without the terminal's bell",
     "speed": "how many times as fast as real time, 1 to 240 (default: 10)",
     "from": "begin at this clock time on the day of the event",
@@ -145,8 +146,11 @@ def long_past(date: str) -> str:
     return f"the event of {date} is over; rehearse it, or give the plan another date"
 
 
-def log_in_use(path: str) -> str:
-    return f"{path}: another board has this run log open; close that one first, or name another with --log"
+def log_in_use(path: str, quoted: str) -> str:
+    return (
+        f"{path}: another board has this run log open; close that one first, or name another with --log\n"
+        f"    To look on from here: {PROGRAM} watch {quoted}"
+    )
 
 
 def log_unreadable(why: str) -> str:
@@ -182,7 +186,10 @@ def log_not_empty(path: str) -> str:
 
 
 def cannot_keep(path: str, why: str) -> str:
-    return f"{path}: the run log cannot be kept here ({why}); name another place with --log"
+    return (
+        f"{path}: the run log cannot be kept here ({why}); name another place with --log,\n"
+        "    or go without one: --no-log (then leaving the board forgets the evening)"
+    )
 
 
 def left_board(path: str) -> str:
