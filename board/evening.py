@@ -1,21 +1,21 @@
 """One evening in progress: the session behind the live board, rehearsal, plain output and tests.
 
-Every answer goes the same way: decide what happens, keep it in the log, then fold it in. What is not kept has not
-happened. Knows no screen; the time comes from the clock it was given.
+Every answer goes the same way: decide what happens, keep it in the log, then fold it in. Where the log cannot keep it
+the evening goes on all the same, and `unkept` says so. Knows no screen; the time comes from the clock it was given.
 """
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import datetime, timedelta
 
-from board.clock import Clock
-from board.log.write import Keeper, Memory, RunLog
+from board.clock import JUMP_SECONDS, Clock, Jump
+from board.log.write import Keeper, Memory, RunLog, Unkept
 from board.run.calls import Call, calls
 from board.run.decide import Push, Refusal, Wish, decide, push_from_now, raise_calls
-from board.run.events import BoardReopened, EveningOpened, Event
+from board.run.events import BoardReopened, ClockJumped, EveningOpened, Event, newest
 from board.run.fold import fold_all
 from board.run.forecast import Forecast, Forecaster
-from board.run.state import State, begin
+from board.run.state import CallKey, State, begin
 from board.timetable.run_sheet import RunSheet
 
 
@@ -28,7 +28,8 @@ class Present:
     forecast: Forecast
     due: tuple[Call, ...]
     coming: tuple[Call, ...]
-    raised: tuple[Call, ...] = ()  # calls raised at this very tick
+    raised: tuple[Call, ...] = ()  # calls that came due at this very tick, be it again
+    unkept: Unkept | None = None  # what is not on the disk yet
 
 
 class Evening:
@@ -40,10 +41,14 @@ class Evening:
         self.keeper = keeper
         self.forecaster = Forecaster(sheet)
         self.state = fold_all(begin(sheet), past)
+        self._newest = newest(past)
+        self._due: set[CallKey] | None = None  # at the last tick
 
     def tick(self) -> Present:
-        """The present; calls that have come due are raised and kept. Raises OSError when they cannot be kept."""
-        now = self.clock.now()
+        """The present; calls that have come due are raised and kept."""
+        self._note_jump(self.clock.jumped())
+        self.keeper.mind()
+        now = self.now()
         forecast = self.forecaster.forecast(self.state, now)
         due, coming = calls(forecast, self.state)
         fresh = {call.key for call in due if call.raised is None}
@@ -52,16 +57,36 @@ class Evening:
             forecast = self.forecaster.forecast(self.state, now)
             due, coming = calls(forecast, self.state)
             fresh |= {call.key for call in due if call.raised is None}
-        raised = tuple(call for call in due if call.key in fresh)
-        return Present(now, self.state, forecast, tuple(due), tuple(coming), raised)
+        # One that waited for its new time after a push, or after the clock was set back, is heard again too.
+        again = set() if self._due is None else {call.key for call in due} - self._due
+        self._due = {call.key for call in due}
+        raised = tuple(call for call in due if call.key in fresh | again)
+        return Present(now, self.state, forecast, tuple(due), tuple(coming), raised, self.keeper.unkept)
+
+    def now(self) -> datetime:
+        """The clock's time; never before what happened last, should the clock be a little behind that."""
+        now = self.clock.now()
+        return now if self._newest is None else max(now, self._newest)
+
+    def _note_jump(self, jump: Jump | None) -> None:
+        """A jump is an event; so is a clock found far behind what happened last, as when a board is opened again."""
+        now = self.clock.now()
+        if jump is not None:
+            self._newest = None  # by the clock as it was
+            self._keep([ClockJumped(n=self.state.last_n + 1, at=now, seconds=jump.seconds, slept=jump.slept)])
+        elif self._newest is not None and (behind := self._newest - now) > timedelta(seconds=JUMP_SECONDS):
+            # How long that was ago nobody knows; what happened last is taken to have happened just now.
+            self._newest = None
+            self._keep([ClockJumped(n=self.state.last_n + 1, at=now, seconds=-behind.total_seconds())])
 
     def look(self) -> Forecast:
         """How the rest looks now; raises no calls and keeps nothing."""
-        return self.forecaster.forecast(self.state, self.clock.now())
+        return self.forecaster.forecast(self.state, self.now())
 
     def wish(self, wish: Wish) -> Refusal | None:
-        """Does what the host wants, or says why not. Raises OSError when it cannot be kept; then nothing changed."""
-        decided = decide(self.state, wish, self.clock.now())
+        """Does what the host wants, or says why not."""
+        self._note_jump(self.clock.jumped())
+        decided = decide(self.state, wish, self.now())
         if isinstance(decided, Refusal):
             return decided
         self._keep(decided)
@@ -69,7 +94,7 @@ class Evening:
 
     def what_if(self, wish: Wish) -> Forecast | Refusal:
         """What a wish would bring, without doing it."""
-        now = self.clock.now()
+        now = self.now()
         decided = decide(self.state, wish, now)
         if isinstance(decided, Refusal):
             return decided
@@ -82,6 +107,8 @@ class Evening:
     def _keep(self, events: Sequence[Event]) -> None:
         self.keeper.append(events)
         self.state = fold_all(self.state, events)
+        if events:
+            self._newest = newest(events)
 
     def close(self) -> None:
         self.keeper.close()
@@ -96,7 +123,8 @@ def open_evening(sheet: RunSheet, clock: Clock, log: RunLog, *, rehearsal: bool)
     opened = log.contents.opened
     past = [opened, *log.contents.events]
     evening = Evening(opened.sheet, clock, log, past)
-    evening._keep([BoardReopened(n=evening.state.last_n + 1, at=clock.now())])
+    evening._note_jump(None)
+    evening._keep([BoardReopened(n=evening.state.last_n + 1, at=evening.now())])
     return evening
 
 

@@ -3,6 +3,8 @@
 `n` counts the events of one evening from 1, so that one can be named (taken back) and a lost one is noticed.
 """
 
+from collections.abc import Iterable
+from datetime import datetime
 from typing import Annotated, Literal
 
 import msgspec
@@ -89,6 +91,16 @@ class TakenBack(_Event, frozen=True, tag=True, kw_only=True):
     targets: tuple[int, ...]
 
 
+class ClockJumped(_Event, frozen=True, tag=True, kw_only=True):
+    """The clock went so many seconds further (or less far) than time did between two ticks; `at` is after it.
+
+    `slept`: the machine stood still meanwhile, so that the time did pass. Else somebody, or a time server, set it.
+    """
+
+    seconds: float
+    slept: bool = False
+
+
 class EveningClosed(_Event, frozen=True, tag=True, kw_only=True):
     """The host ended the evening on the board."""
 
@@ -105,8 +117,18 @@ Event = (
     | CoursePushed
     | NoteWritten
     | TakenBack
+    | ClockJumped
     | EveningClosed
 )
 
 # What the host may do, and can take back.
 ANSWERS = (StepStarted, LookedIn, StepFinished, CallPutOff, StepLeftOut, CoursePushed, NoteWritten)
+
+
+def newest(events: Iterable[Event]) -> datetime | None:
+    """When, by the clock as it is now, the last thing happened."""
+    last: datetime | None = None
+    for event in events:
+        set_anew = isinstance(event, ClockJumped) and not event.slept
+        last = event.at if last is None or set_anew else max(last, event.at)
+    return last

@@ -10,6 +10,7 @@ from board.run.events import (
     BoardReopened,
     CallPutOff,
     CallRaised,
+    ClockJumped,
     CoursePushed,
     EveningClosed,
     EveningOpened,
@@ -74,6 +75,8 @@ def fold(state: State, event: Event) -> State:
             return replace(state, pushed=_with(state.pushed, course, state.pushed.get(course, 0) + minutes))
         case NoteWritten(text=text, slot=about):
             return replace(state, notes=(*state.notes, Note(event.n, event.at, text, about)))
+        case ClockJumped(seconds=seconds, slept=slept):
+            return replace(state if slept else _shifted(state, timedelta(seconds=seconds)), jumped=event)
         case EveningClosed():
             return replace(state, closed=True)
         case BoardReopened():
@@ -82,6 +85,24 @@ def fold(state: State, event: Event) -> State:
             return state
         case _:
             assert_never(event)
+
+
+def _shifted(state: State, by: timedelta) -> State:
+    """All that was, told by a clock that was set by so much: how long ago it is stays what it was."""
+
+    def step(old: StepState) -> StepState:
+        return replace(
+            old,
+            started=old.started and old.started + by,
+            finished=old.finished and old.finished + by,
+            put_off=MappingProxyType({part: until + by for part, until in old.put_off.items()}),
+        )
+
+    return replace(
+        state,
+        steps=MappingProxyType({id_: step(old) for id_, old in state.steps.items()}),
+        raised=MappingProxyType({key: at + by for key, at in state.raised.items()}),
+    )
 
 
 def _length(state: State, slot: str) -> timedelta:

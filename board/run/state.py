@@ -6,7 +6,7 @@ from datetime import datetime
 from types import MappingProxyType
 from typing import Literal
 
-from board.run.events import Event, Part
+from board.run.events import ClockJumped, Event, Part
 from board.timetable.run_sheet import RunSheet
 
 Status = Literal["to-come", "under-way", "finished", "left-out"]
@@ -49,6 +49,7 @@ class State:
     notes: tuple[Note, ...] = ()
     history: tuple[Event, ...] = ()  # what counts: neither taken back nor a taking back
     last_n: int = 0
+    jumped: ClockJumped | None = None  # the last time the clock did
     closed: bool = False
 
 

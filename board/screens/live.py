@@ -119,20 +119,29 @@ class LiveScreen(Screen[None]):
         """Asks the evening what is due, and shows it. A fault here must never end the board."""
         try:
             self.present = self.evening.tick()
-            self.banner = ""
+            self.banner = self._not_kept(self.present)
             if self.present.raised and self.bell_on:
                 self.chime.ring()
-        except OSError as wrong:
-            self.banner = words.log_cannot_be_written(one_line(wrong.strerror or wrong, 80))
         except Exception as wrong:
             self.banner = words.board_fault(one_line(wrong, 80))
         self.redraw()
 
+    def _not_kept(self, present: Present) -> str:
+        """What to say while the run log cannot be written."""
+        missing = present.unkept
+        return "" if missing is None else words.not_on_disk(missing.answers, one_line(missing.why, 40))
+
     def redraw(self) -> None:
-        """Shows the present again, as after a key."""
+        """Shows the present again, as after a key. What cannot be drawn must never end the board."""
         if self.present is None:
             return
-        view = self.board = self.viewer.view(self.present)
+        try:
+            self._draw(self.present)
+        except Exception as wrong:
+            self.saying.show(words.board_fault(one_line(wrong, 80)))
+
+    def _draw(self, present: Present) -> None:
+        view = self.board = self.viewer.view(present)
         chosen = self._chosen_call(view)
         shown = chosen.key if chosen is not None else view.busy
         if shown is not None and shown != self._shown:
@@ -145,8 +154,8 @@ class LiveScreen(Screen[None]):
             self.lanes.show(
                 ribbons(
                     self.evening.sheet,
-                    self.present.state,
-                    self.present.forecast,
+                    present.state,
+                    present.forecast,
                     size.width,
                     size.height,
                     self.viewer.zone,
@@ -154,10 +163,16 @@ class LiveScreen(Screen[None]):
                 )
             )
         self.next.show(view, chosen)
+        self._say_what_lasts(view)
+
+    def _say_what_lasts(self, view: BoardView) -> None:
+        """A fault as long as it lasts, before what was said last, before a notice, before the courses."""
         if self.banner:
             self.saying.show(self.banner)
         elif self._unsaying is None:
-            self.saying.show(view.courses)
+            self.saying.show(view.notice or view.courses)
+        if self.banner or self._unsaying is None:
+            self.saying.set_class(bool(self.banner or view.notice), "-grave")
 
     def _mode(self) -> str:
         """Rehearsal and its speed; whether the bell is off."""
@@ -182,8 +197,8 @@ class LiveScreen(Screen[None]):
         """Hands a wish to the evening; says what came of it; shows the new present at once."""
         try:
             refusal = self.evening.wish(wish)
-        except OSError as wrong:
-            self.say(words.log_cannot_be_written(one_line(wrong.strerror or wrong, 80)), grave=True)
+        except Exception as wrong:
+            self.say(words.board_fault(one_line(wrong, 80)), grave=True)
             return False
         if isinstance(refusal, Refusal):
             self.say(refusal.words, grave=True)
