@@ -65,6 +65,8 @@ def _parser() -> _Parser:
     rehearse.add_argument("--from", dest="start", metavar="HH:MM", type=_clock, help=words.OPTIONS["from"])
     rehearse.add_argument("--fresh", action="store_true", help=words.OPTIONS["fresh-rehearsal"])
     rehearse.add_argument("--plain", action="store_true", help=words.OPTIONS["plain"])
+    watch = command("watch", _watch, takes="log")
+    watch.add_argument("--for", dest="who", metavar="NAME", help=words.OPTIONS["for"])
     review = command("review", _review, takes="log")
     review.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     command("schema", _schema, takes=None)
@@ -314,6 +316,14 @@ def _rehearse(arguments: argparse.Namespace) -> int:
         run_board(
             sheet, None if arguments.no_log else path, VirtualClock(start, arguments.speed), bell=not arguments.no_bell
         )
+    return ExitCode.DONE
+
+
+def _watch(arguments: argparse.Namespace) -> int:
+    from board.sessions import run_watch
+
+    _needs_terminal()
+    run_watch(arguments.log, arguments.who)
     return ExitCode.DONE
 
 

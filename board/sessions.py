@@ -8,9 +8,10 @@ from pathlib import Path
 from zoneinfo import ZoneInfo
 
 from board import words
-from board.clock import Clock, StoppedClock, VirtualClock
+from board.clock import Clock, StoppedClock, VirtualClock, WallClock
 from board.desk import Trouble
 from board.evening import Evening, open_evening, unlogged_evening
+from board.log.follow import Follower
 from board.log.read import LogContents, NoLog
 from board.log.write import LogInUse, Memory, RunLog
 from board.plain import one_line
@@ -122,6 +123,24 @@ def _show(evening: Evening, virtual: VirtualClock | None, *, bell: bool, greetin
     app.run()
     if app.return_code:
         raise Trouble(words.BOARD_FAILED)
+
+
+def run_watch(path: Path, who: str | None) -> None:
+    """Looks on at the evening in a log, until it is left. Raises Trouble."""
+    from board.screens.watch import WatchApp
+
+    shown, follower = one_line(path), Follower(path)
+    if path.exists() and not path.is_file():
+        raise Trouble(words.not_a_file(shown))
+    follower.look()
+    if follower.opened is None and follower.said:
+        raise Trouble(words.log_unreadable(follower.said))
+    app = WatchApp(follower, WallClock(), who)
+    ended = app.run()
+    if app.return_code:
+        raise Trouble(words.WATCH_FAILED)
+    if ended:
+        raise Trouble(f"{shown}: {ended}")
 
 
 def _last_moment(contents: LogContents) -> datetime:

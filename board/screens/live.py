@@ -102,8 +102,12 @@ class LiveScreen(Screen[None]):
         self.set_class(self.size.height < SHORT_ROWS, "-short")
         self.set_class(self.size.height < TINY_ROWS, "-tiny")
         self.set_class(self.size.width < NARROW_COLUMNS, "-narrow")
-        self.keys.show_keys((*words.KEYS_EVENING, *(words.KEYS_REHEARSAL if self.virtual else ())))
+        self.keys.show_keys(self.key_words())
         self.redraw()
+
+    def key_words(self) -> tuple[tuple[str, str, str], ...]:
+        """The keys there are, for the key bar."""
+        return (*words.KEYS_EVENING, *(words.KEYS_REHEARSAL if self.virtual else ()))
 
     # --- the tick --------------------------------------------------------------------------------------------
     def _each_second(self) -> None:

@@ -30,6 +30,10 @@ COMMANDS = {
     "odds": ("the chance that each course goes out on time", "platecall odds supper.yaml --evenings 100000"),
     "live": ("run the evening from the live board", "platecall live supper.yaml"),
     "rehearse": ("the same board against a virtual clock", "platecall rehearse supper.yaml --speed 20 --from 17:30"),
+    "watch": (
+        "look on at a running evening from another terminal; answers nothing",
+        "platecall watch evening.jsonl --for Ines",
+    ),
     "review": ("planned and actual times of an evening, from its run log", "platecall review evening.jsonl"),
     "schema": ("print the JSON Schema of a plan, for editors", "platecall schema > plan.schema.json"),
 }
@@ -46,6 +50,7 @@ OPTIONS = {
     "fresh-sheet": "work the timetable out anew instead of taking the kept one",
     "log": "where the run log lies (default: the user's data folder)",
     "no-log": "keep no run log; leaving the board then forgets the evening",
+    "for": "show this person's steps only; the courses stay",
     "no-bell": "call without the terminal's bell",
     "speed": "how many times as fast as real time, 1 to 240 (default: 10)",
     "from": "begin at this clock time on the day of the event",

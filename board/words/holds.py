@@ -6,8 +6,8 @@ from board.words.times import span
 
 
 def not_on_disk(answers: int, why: str) -> str:
-    count = "1 answer is" if answers == 1 else f"{answers} answers are"
-    return f"RUN LOG NOT WRITTEN: {count} not on disk yet ({why}). Go on; it is tried again"
+    count = "1 answer" if answers == 1 else f"{answers} answers"
+    return f"NOT ON DISK YET: {count} ({why}). Go on; it is tried again"
 
 
 def log_taken(path: str) -> str:
@@ -103,6 +103,7 @@ LOOK_TITLE = "Looking on"
 NEWEST_EVENT = "rehearsal, at its newest event"
 EVENING_CLOSED = "the evening is over"
 LOG_GONE = "The run log is gone; this is what it said last. It is looked for again"
+WATCH_FAILED = "looking on ended by a fault; the evening and its run log are not touched by it"
 NOT_CALLED = "not called yet"
 
 

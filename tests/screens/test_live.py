@@ -366,13 +366,13 @@ async def test_while_the_log_cannot_be_written_answers_count_and_a_banner_says_h
 
         await pilot.press("space")
         await pilot.pause()
-        assert "1 answer is not on disk yet (No space left on device)" in kitchen.shown()
+        assert "NOT ON DISK YET: 1 answer (No space left on device). Go on; it is tried again" in kitchen.shown()
         assert kitchen.status("chop") == "under-way"
         keeper.unkept = None  # type: ignore[misc]
         kitchen.set("17:01")
         await pilot.pause()
 
-        assert "not on disk" not in kitchen.shown()
+        assert "NOT ON DISK" not in kitchen.shown()
 
 
 async def test_what_cannot_be_drawn_never_ends_the_board(kitchen: Kitchen, monkeypatch: pytest.MonkeyPatch) -> None:

@@ -23,7 +23,7 @@ LAYERS: list[set[str]] = [
     {"board.log"},
     {"board.lessons"},
     {"board.evening"},
-    {"board.playthrough"},
+    {"board.playthrough", "board.watching"},
     {"board.paper", "board.screens", "board.cache"},
     {"board.desk"},
     {"board.mending"},
