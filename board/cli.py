@@ -266,17 +266,17 @@ def _live(arguments: argparse.Namespace) -> int:
 
     _without_collecting()
     from board.clock import WallClock
-    from board.desk import Trouble, live_log, sheet_of
-    from board.sessions import run_board
+    from board.desk import Trouble, live_log
+    from board.sessions import planned_or_begun, run_board
 
     _needs_terminal()
     _say_working()
-    sheet = sheet_of(arguments.plan)
+    sheet, usable = planned_or_begun(arguments.plan, arguments.log)
     path = None if arguments.no_log else arguments.log or live_log(sheet)
     clock = WallClock()
     if not (path and path.exists()) and clock.now() > max(slot.end for slot in sheet.slots) + timedelta(hours=12):
         raise Trouble(words.long_past(sheet.date))
-    run_board(sheet, path, clock, bell=not arguments.no_bell)
+    run_board(sheet, path, clock, bell=not arguments.no_bell, plan=arguments.plan, usable=usable)
     return ExitCode.DONE
 
 
@@ -314,7 +314,11 @@ def _rehearse(arguments: argparse.Namespace) -> int:
             print(line)
     else:
         run_board(
-            sheet, None if arguments.no_log else path, VirtualClock(start, arguments.speed), bell=not arguments.no_bell
+            sheet,
+            None if arguments.no_log else path,
+            VirtualClock(start, arguments.speed),
+            bell=not arguments.no_bell,
+            plan=arguments.plan,
         )
     return ExitCode.DONE
 

@@ -9,13 +9,15 @@ from zoneinfo import ZoneInfo
 
 from board import words
 from board.clock import Clock, StoppedClock, VirtualClock, WallClock
-from board.desk import Trouble
+from board.desk import Trouble, newest_log, sheet_of
 from board.evening import Evening, open_evening, unlogged_evening
 from board.log.follow import Follower
-from board.log.read import LogContents, NoLog
+from board.log.read import LogContents, NoLog, read_log
 from board.log.write import LogInUse, Memory, RunLog
 from board.plain import one_line
+from board.plan_eye import PlanEye
 from board.playthrough import Stuck, catch_up, play
+from board.timetable.changed import Changed, changed
 from board.timetable.run_sheet import RunSheet
 
 BEFORE_FIRST = timedelta(minutes=2)  # a rehearsal begins a little before the first call
@@ -27,6 +29,26 @@ def first_moment(sheet: RunSheet, clock: tuple[int, int] | None) -> datetime:
         return min(slot.start for slot in sheet.slots) - BEFORE_FIRST
     day = sheet.arrive.astimezone(ZoneInfo(sheet.zone))
     return day.replace(hour=clock[0], minute=clock[1], second=0, microsecond=0)
+
+
+def planned_or_begun(plan: Path, path: Path | None) -> tuple[RunSheet, bool]:
+    """The plan's run sheet; where the plan cannot be used (any more), that of the evening in the log, and False.
+
+    An evening that has begun must not end because its plan was edited or lost. Raises Trouble.
+    """
+    try:
+        return sheet_of(plan), True
+    except Trouble as trouble:
+        if path is None or not path.is_file():
+            begun = newest_log()
+            if begun is None:
+                raise
+            hint = words.go_on_from_log(one_line(shlex.quote(str(plan))), one_line(shlex.quote(str(begun))))
+            raise Trouble(f"{trouble}\n{hint}", trouble.code) from None
+        try:
+            return read_log(path.read_bytes(), one_line(path)).opened.sheet, False
+        except (OSError, NoLog):
+            raise trouble from None
 
 
 @contextmanager
@@ -62,11 +84,14 @@ def _carried_off(log: RunLog, shown: str) -> str:
     return words.evening_elsewhere(shown, why, one_line(place))
 
 
-def run_board(sheet: RunSheet, path: Path | None, clock: Clock, *, bell: bool) -> None:
-    """The board on a log (or, for None, without one), live or rehearsed as the clock is, until it is left."""
+def run_board(sheet: RunSheet, path: Path | None, clock: Clock, *, bell: bool, plan: Path, usable: bool = True) -> None:
+    """The board on a log (or, for None, without one), live or rehearsed as the clock is, until it is left.
+
+    `plan`: the file the sheet comes from, to be looked at for edits meanwhile; not `usable`: the sheet is the log's.
+    """
     virtual = clock if isinstance(clock, VirtualClock) else None
     if path is None:
-        _run_without_log(sheet, clock, virtual, bell=bell)
+        _run_without_log(sheet, clock, virtual, bell=bell, plan=plan)
         return
     with opened_log(path) as log:
         if log.contents is not None:
@@ -75,21 +100,21 @@ def run_board(sheet: RunSheet, path: Path | None, clock: Clock, *, bell: bool) -
             virtual.pause(True)  # the board lets it go when it stands
             if log.contents is not None:
                 virtual.jump_to(_last_moment(log.contents))
-        greeting = _greeting(sheet, log)
+        greeting = _greeting(log)
         evening = _begin(sheet, log, virtual) if virtual and log.contents is None else None
         evening = evening or open_evening(sheet, clock, log, rehearsal=virtual is not None)
-        _show(evening, virtual, bell=bell, greeting=greeting)
+        _show(evening, virtual, bell=bell, greeting=greeting, plan=plan, planned=sheet, usable=usable)
     print(words.left_board(one_line(path)))
 
 
-def _run_without_log(sheet: RunSheet, clock: Clock, virtual: VirtualClock | None, *, bell: bool) -> None:
+def _run_without_log(sheet: RunSheet, clock: Clock, virtual: VirtualClock | None, *, bell: bool, plan: Path) -> None:
     """Where nothing can be written and the host said so; the board says all the while that nothing is kept."""
     if virtual is not None:
         virtual.pause(True)
         evening = _begin(sheet, Memory(), virtual)
     else:
         evening = unlogged_evening(sheet, clock, rehearsal=False)
-    _show(evening, virtual, bell=bell, greeting=words.NO_LOG)
+    _show(evening, virtual, bell=bell, greeting=words.NO_LOG, plan=plan, planned=sheet)
     print(words.NO_LOG_LEFT)
 
 
@@ -116,11 +141,28 @@ def _belongs(sheet: RunSheet, contents: LogContents, path: Path, *, rehearsal: b
         raise Trouble(words.log_of_another(one_line(path), kind))
 
 
-def _show(evening: Evening, virtual: VirtualClock | None, *, bell: bool, greeting: str) -> None:
+def _show(
+    evening: Evening,
+    virtual: VirtualClock | None,
+    *,
+    bell: bool,
+    greeting: str,
+    plan: Path,
+    planned: RunSheet,
+    usable: bool = True,
+) -> None:
+    """`planned` is the sheet of the plan as it is now; the evening goes on with its own."""
     from board.screens.app import BoardApp
 
-    app = BoardApp(evening, virtual=virtual, bell=bell, greeting=greeting)
-    app.run()
+    eye = PlanEye(plan, evening.sheet, planned.digest if usable else "")
+    news = changed(evening.sheet, planned) if planned.digest != evening.sheet.digest else None
+    if not usable:
+        news = Changed(usable=False)
+    app = BoardApp(evening, virtual=virtual, bell=bell, greeting=greeting, plan_eye=eye, changed=news)
+    try:
+        app.run()
+    finally:
+        eye.close()
     if app.return_code:
         raise Trouble(words.BOARD_FAILED)
 
@@ -147,7 +189,7 @@ def _last_moment(contents: LogContents) -> datetime:
     return max(event.at for event in (contents.opened, *contents.events))
 
 
-def _greeting(sheet: RunSheet, log: RunLog) -> str:
+def _greeting(log: RunLog) -> str:
     """What to say when an evening is gone on with."""
     contents = log.contents
     if contents is None:
@@ -157,8 +199,6 @@ def _greeting(sheet: RunSheet, log: RunLog) -> str:
         said.append(contents.dropped)
     if log.aside:
         said.append(words.set_aside(log.aside.name))
-    if contents.opened.sheet.digest != sheet.digest:
-        said.append(words.PLAN_CHANGED)
     return " ".join(said)
 
 

@@ -8,8 +8,9 @@ from textual.screen import ModalScreen
 from board.clock import VirtualClock
 from board.evening import Evening
 from board.screens.chime import Bell, Chime
-from board.screens.live import LiveScreen
+from board.screens.live import LiveScreen, PlanEye
 from board.screens.palette import LANTERN
+from board.timetable.changed import Changed
 
 
 class BoardApp(App[None]):
@@ -25,6 +26,8 @@ class BoardApp(App[None]):
         bell: bool = True,
         chime: Chime | None = None,
         greeting: str = "",
+        plan_eye: PlanEye | None = None,
+        changed: Changed | None = None,
     ) -> None:
         super().__init__()
         self.evening = evening
@@ -32,6 +35,8 @@ class BoardApp(App[None]):
         self.chime = chime or Bell(self.bell)
         self.greeting = greeting
         self.bell_on = bell
+        self.plan_eye = plan_eye
+        self.changed = changed
 
     def on_mount(self) -> None:
         self.register_theme(LANTERN)
@@ -39,6 +44,7 @@ class BoardApp(App[None]):
         self.live = LiveScreen(
             self.evening, self.chime, self.virtual, on_leave=self.exit, bell=self.bell_on, greeting=self.greeting
         )
+        self.live.plan_eye, self.live.changed = self.plan_eye, self.changed
         self.push_screen(self.live)
         self.call_after_refresh(gc.enable)  # switched off by the command line while modules were loaded
 

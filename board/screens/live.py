@@ -1,6 +1,7 @@
 """The live board's screen: places what the view says, turns keys into wishes. No rules, no sums."""
 
 from collections.abc import Callable
+from typing import Protocol
 
 from textual.app import ComposeResult
 from textual.screen import Screen
@@ -13,18 +14,30 @@ from board.plain import one_line
 from board.run.decide import Close, Done, Later, LeaveOut, Refusal, Settle, TakeBack, Wish, WriteNote, answers_of
 from board.run.state import CallKey
 from board.screens.ask import HelpScreen, LeaveScreen, NoteScreen, PushScreen
+from board.screens.changed import ChangedScreen
 from board.screens.chime import Chime
 from board.screens.keys import BINDINGS
 from board.screens.panels import CallPanel, Coming, KeyBar, OneLine, Ribbons, Top
+from board.timetable.changed import Changed
 from board.view.board import BoardView, CallView, Viewer
+from board.view.changed import changed_lines
 from board.view.marks import slot_to_mark
 from board.view.ribbon import ZOOMS, ribbons
 
 TICK_SECONDS, REHEARSAL_TICK_SECONDS = 1.0, 0.25
 HURRIED = 3.0  # times as fast as real
 SAYING_SECONDS = 6.0
+PLAN_SECONDS, SOON_SECONDS = 60.0, 2.0  # between looks at the plan's file
 SHORT_ROWS, TINY_ROWS, NARROW_COLUMNS = 21, 12, 72
 SETTLE_SECONDS = 0.4  # a key that bounces answers once
+
+
+class PlanEye(Protocol):
+    """Somebody who looks at the plan's file: what an edit changed, told once; whether that is being worked out."""
+
+    def look(self) -> Changed | None: ...
+    @property
+    def busy(self) -> bool: ...
 
 
 class LiveScreen(Screen[None]):
@@ -60,6 +73,8 @@ class LiveScreen(Screen[None]):
         self._shown: CallKey | None = None
         self._unsaying: Timer | None = None
         self.greeting = greeting
+        self.plan_eye: PlanEye | None = None
+        self.changed: Changed | None = None  # in the plan, not yet shown
 
     def compose(self) -> ComposeResult:
         self.top = Top(id="top")
@@ -83,6 +98,35 @@ class LiveScreen(Screen[None]):
             self.set_interval(REHEARSAL_TICK_SECONDS, self._in_between)
         if self.greeting:
             self.say(self.greeting)
+        if self.plan_eye is not None:
+            self.set_interval(PLAN_SECONDS, self._look_at_plan)
+        if self.changed is not None:
+            self.call_after_refresh(self._show_changed, at_once=True)
+
+    def _look_at_plan(self) -> None:
+        """Once a minute, and a little later again while an edit is being worked out."""
+        try:
+            found = self.plan_eye.look() if self.plan_eye is not None else None
+        except Exception as wrong:
+            self.say(words.board_fault(one_line(wrong, 80)))
+            return
+        if found is not None:
+            self.changed = found
+            self._show_changed()
+        elif self.plan_eye is not None and self.plan_eye.busy:
+            self.set_timer(SOON_SECONDS, self._look_at_plan)
+
+    def _show_changed(self, *, at_once: bool = False) -> None:
+        """Says what changed in the plan; a call that waits, or another screen, goes first."""
+        if self.changed is None:
+            return
+        waits = self.board is not None and self.board.due and not at_once
+        if waits or not self.is_current:
+            self.set_timer(SOON_SECONDS, self._show_changed)
+            return
+        lines = changed_lines(self.viewer, self.changed, self.evening.now())
+        self.changed = None
+        self.app.push_screen(ChangedScreen(lines), lambda _: self._settle_key())
 
     def _first_picture(self) -> None:
         if self.virtual is not None:

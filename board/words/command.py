@@ -65,10 +65,6 @@ CHECK_HOLDS = "The timetable holds: every course on time, nothing kept past its 
 CHECK_GIVES_UP = "The timetable has to give something up:"
 CHECK_STOPPED = "No timetable until the stops above are mended."
 CHECK_ASSUMED = "Assumed, because the plan does not say:"
-PLAN_CHANGED = (
-    "The plan was edited since this evening began; the board goes on with the timetable it began with. "
-    "To begin anew, move the run log away."
-)
 
 
 def example(line: str) -> str:

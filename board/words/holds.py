@@ -80,6 +80,16 @@ PLAN_GO_ON = "enter  go on with the timetable this evening began with"
 MORE = "…"
 
 
+def go_on_from_log(plan: str, log: str) -> str:
+    return (
+        f"    To go on with an evening that has begun, whatever became of its plan: platecall live {plan} --log {log}"
+    )
+
+
+def from_to(start: str, end: str) -> str:
+    return f"{start}–{end}"
+
+
 def plan_added(name: str, at: str) -> str:
     return f"+ {name}, {at}"
 

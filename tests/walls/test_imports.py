@@ -26,7 +26,7 @@ LAYERS: list[set[str]] = [
     {"board.playthrough", "board.watching"},
     {"board.paper", "board.screens", "board.cache"},
     {"board.desk"},
-    {"board.mending"},
+    {"board.mending", "board.plan_eye"},
     {"board.screens.picture"},
     {"board.sessions"},
     {"board.cli"},
