@@ -1,16 +1,19 @@
 """An eye on the plan's file while its evening runs: what an edit changes, worked out beside the board, never in it."""
 
 import os
-import subprocess
 import sys
 from collections.abc import Sequence
 from contextlib import suppress
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from board.desk import Trouble, cache, read_text
 from board.plan_digest import digest_of
 from board.timetable.changed import Changed, changed
 from board.timetable.run_sheet import RunSheet
+
+if TYPE_CHECKING:
+    import subprocess
 
 
 class PlanEye:
@@ -49,6 +52,8 @@ class PlanEye:
             return None
         if (sheet := cache().get(digest)) is not None:
             return self._tell(digest, changed(self.evening, sheet))
+        import subprocess  # only here: opening the board must not wait for it
+
         quiet = subprocess.DEVNULL
         words = [*self._command, str(self.path.absolute())]
         self._working = (digest, subprocess.Popen(words, stdin=quiet, stdout=quiet, stderr=quiet))

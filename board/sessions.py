@@ -1,6 +1,5 @@
 """Opening an evening on a log and putting the board on it: live, rehearsed, or played line by line."""
 
-import shlex
 from collections.abc import Iterator
 from contextlib import contextmanager
 from datetime import datetime, timedelta
@@ -31,6 +30,13 @@ def first_moment(sheet: RunSheet, clock: tuple[int, int] | None) -> datetime:
     return day.replace(hour=clock[0], minute=clock[1], second=0, microsecond=0)
 
 
+def _quoted(path: Path) -> str:
+    """As it is typed at a shell's prompt."""
+    import shlex  # only here: opening the board must not wait for it
+
+    return one_line(shlex.quote(str(path)))
+
+
 def planned_or_begun(plan: Path, path: Path | None) -> tuple[RunSheet, bool]:
     """The plan's run sheet; where the plan cannot be used (any more), that of the evening in the log, and False.
 
@@ -43,7 +49,7 @@ def planned_or_begun(plan: Path, path: Path | None) -> tuple[RunSheet, bool]:
             begun = newest_log()
             if begun is None:
                 raise
-            hint = words.go_on_from_log(one_line(shlex.quote(str(plan))), one_line(shlex.quote(str(begun))))
+            hint = words.go_on_from_log(_quoted(plan), _quoted(begun))
             raise Trouble(f"{trouble}\n{hint}", trouble.code) from None
         try:
             return read_log(path.read_bytes(), one_line(path)).opened.sheet, False
@@ -58,7 +64,7 @@ def opened_log(path: Path) -> Iterator[RunLog]:
     try:
         log = RunLog(path)
     except LogInUse:
-        raise Trouble(words.log_in_use(shown, one_line(shlex.quote(str(path))))) from None
+        raise Trouble(words.log_in_use(shown, _quoted(path))) from None
     except NoLog as wrong:
         raise Trouble(words.log_unreadable(one_line(wrong))) from None
     except OSError as wrong:

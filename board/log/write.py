@@ -4,7 +4,6 @@ Where it cannot be written the evening goes on in memory, and what is missing is
 One board at a time: the log is locked while it is open, and the lock dies with its process.
 """
 
-import tempfile
 from collections.abc import Sequence
 from contextlib import suppress
 from dataclasses import dataclass
@@ -130,6 +129,8 @@ class RunLog:
 
     def rescue(self) -> Path | None:
         """What the file lacks at the end of the evening: a copy of all in another folder, or None if nowhere can be."""
+        import tempfile  # only here: opening the board must not wait for it
+
         whole = b"".join(self._file.lines)
         for folder in (Path.home(), Path(tempfile.gettempdir())):
             with suppress(OSError, RuntimeError):

@@ -17,7 +17,7 @@ def changed_lines(viewer: Viewer, changed: Changed, now: datetime) -> list[str]:
         return [words.PLAN_UNUSABLE]
 
     def name(slot: Slot) -> str:
-        return one_line(slot.name, 40)
+        return one_line(slot.name, 30)
 
     def times(slot: Slot) -> str:
         return words.from_to(viewer.clock(slot.start, now), words.clock(viewer.local(slot.end)))
