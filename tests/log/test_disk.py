@@ -298,3 +298,48 @@ def test_a_file_that_is_no_log_is_left_as_it_is_though_it_is_one_line(tmp_path: 
         RunLog(path)
 
     assert path.read_text() == "two lemons"
+
+
+@settings(max_examples=60, deadline=None)
+@given(
+    moves=st.lists(
+        st.sampled_from(["answer", "note", "full", "room", "unlink", "cut", "folder", "tick", "reopen"]), max_size=30
+    ),
+    room=st.integers(0, 400),
+)
+def test_whatever_befalls_the_disk_in_whatever_order_nothing_answered_is_lost(
+    tmp_path_factory: pytest.TempPathFactory, moves: list[str], room: int
+) -> None:
+    sheet = RunSheet("x", "UTC", "0", "2026-11-28", at("18:30"), (), ())
+    path = tmp_path_factory.mktemp("all") / "logs" / "evening.jsonl"
+    before = resource.getrlimit(resource.RLIMIT_FSIZE)
+    log, evening = opened(path, sheet)
+    noted: list[str] = []
+    try:
+        for number, move in enumerate(moves):
+            match move:
+                case "answer" | "note":
+                    noted.append(f"note {number}")
+                    assert evening.wish(WriteNote(noted[-1])) is None
+                case "full":
+                    there = path.stat().st_size if path.exists() else 0
+                    resource.setrlimit(resource.RLIMIT_FSIZE, (there + room, before[1]))
+                case "room":
+                    resource.setrlimit(resource.RLIMIT_FSIZE, before)
+                case "unlink":
+                    path.unlink(missing_ok=True)
+                case "cut" if path.exists():
+                    os.truncate(path, path.stat().st_size * 2 // 3)
+                case "folder":
+                    shutil.rmtree(path.parent, ignore_errors=True)
+                case "tick":
+                    evening.tick()
+                case "reopen" if evening.tick().unkept is None:  # what is in memory only is lost with its board
+                    log.close()
+                    log, evening = opened(path, sheet)
+            assert [note.text for note in evening.state.notes] == noted
+    finally:
+        resource.setrlimit(resource.RLIMIT_FSIZE, before)
+    assert evening.tick().unkept is None
+    assert is_whole(path, evening)
+    log.close()
