@@ -59,11 +59,14 @@ def _parser() -> _Parser:
     rehearse = command("rehearse", _rehearse)
     for each in (live, rehearse):
         each.add_argument("--log", type=Path, help=words.OPTIONS["log"])
+        each.add_argument("--no-log", action="store_true", help=words.OPTIONS["no-log"])
         each.add_argument("--no-bell", action="store_true", help=words.OPTIONS["no-bell"])
     rehearse.add_argument("--speed", type=_speed, default=10.0, help=words.OPTIONS["speed"])
     rehearse.add_argument("--from", dest="start", metavar="HH:MM", type=_clock, help=words.OPTIONS["from"])
     rehearse.add_argument("--fresh", action="store_true", help=words.OPTIONS["fresh-rehearsal"])
     rehearse.add_argument("--plain", action="store_true", help=words.OPTIONS["plain"])
+    watch = command("watch", _watch, takes="log")
+    watch.add_argument("--for", dest="who", metavar="NAME", help=words.OPTIONS["for"])
     review = command("review", _review, takes="log")
     review.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     command("schema", _schema, takes=None)
@@ -263,17 +266,17 @@ def _live(arguments: argparse.Namespace) -> int:
 
     _without_collecting()
     from board.clock import WallClock
-    from board.desk import Trouble, live_log, sheet_of
-    from board.sessions import run_board
+    from board.desk import Trouble, live_log
+    from board.sessions import planned_or_begun, run_board
 
     _needs_terminal()
     _say_working()
-    sheet = sheet_of(arguments.plan)
-    path = arguments.log or live_log(sheet)
+    sheet, usable = planned_or_begun(arguments.plan, arguments.log)
+    path = None if arguments.no_log else arguments.log or live_log(sheet)
     clock = WallClock()
-    if not path.exists() and clock.now() > max(slot.end for slot in sheet.slots) + timedelta(hours=12):
+    if not (path and path.exists()) and clock.now() > max(slot.end for slot in sheet.slots) + timedelta(hours=12):
         raise Trouble(words.long_past(sheet.date))
-    run_board(sheet, path, clock, bell=not arguments.no_bell, plan=arguments.plan)
+    run_board(sheet, path, clock, bell=not arguments.no_bell, plan=arguments.plan, usable=usable)
     return ExitCode.DONE
 
 
@@ -310,8 +313,21 @@ def _rehearse(arguments: argparse.Namespace) -> int:
         for line in play_plainly(sheet, path, start):
             print(line)
     else:
-        clock = VirtualClock(start, arguments.speed)
-        run_board(sheet, path, clock, bell=not arguments.no_bell, plan=arguments.plan)
+        run_board(
+            sheet,
+            None if arguments.no_log else path,
+            VirtualClock(start, arguments.speed),
+            bell=not arguments.no_bell,
+            plan=arguments.plan,
+        )
+    return ExitCode.DONE
+
+
+def _watch(arguments: argparse.Namespace) -> int:
+    from board.sessions import run_watch
+
+    _needs_terminal()
+    run_watch(arguments.log, arguments.who)
     return ExitCode.DONE
 
 

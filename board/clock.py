@@ -6,7 +6,16 @@ Times are aware datetimes in UTC, so adding minutes to them is elapsed time in e
 import time
 from collections.abc import Callable
 from datetime import UTC, datetime, timedelta
-from typing import Protocol
+from typing import NamedTuple, Protocol
+
+JUMP_SECONDS = 20.0  # less is a time server's small correction
+
+
+class Jump(NamedTuple):
+    """How many seconds the wall clock went further than time did; `slept` where that is a machine's sleep."""
+
+    seconds: float
+    slept: bool
 
 
 class Clock(Protocol):
@@ -16,12 +25,55 @@ class Clock(Protocol):
         """The present, aware, in UTC."""
         ...
 
+    def jumped(self) -> Jump | None:
+        """By how much it jumped since it was asked this last; None where it went as time does."""
+        ...
+
+
+def _clock_that_counts_sleep() -> Callable[[], float] | None:
+    """One that nobody sets and that goes on while the machine sleeps, where the system has it."""
+    which = getattr(time, "CLOCK_BOOTTIME", None)
+    return None if which is None else lambda: time.clock_gettime(which)
+
+
+_COUNTS_SLEEP = _clock_that_counts_sleep()
+
 
 class WallClock:
-    """The real time of day."""
+    """The real time of day, watched for jumps against two clocks that nobody sets."""
+
+    def __init__(
+        self,
+        wall: Callable[[], float] = time.time,
+        awake: Callable[[], float] = time.monotonic,
+        with_sleep: Callable[[], float] | None = _COUNTS_SLEEP,
+    ) -> None:
+        """`awake` may stand still while the machine sleeps; `with_sleep` does not, where it can be had."""
+        self._wall, self._awake, self._with_sleep = wall, awake, with_sleep or awake
+        self._tells_sleep = with_sleep is not None
+        self._last = self._read()
 
     def now(self) -> datetime:
-        return datetime.now(UTC)
+        return datetime.fromtimestamp(self._wall(), UTC)
+
+    def jumped(self) -> Jump | None:
+        before, self._last = self._last, self._read()
+        wall, awake, with_sleep = (b - a for a, b in zip(before, self._last, strict=True))
+        if abs(wall - with_sleep) > JUMP_SECONDS:
+            # Where no clock counts sleep, ahead is taken for sleep: what came due is called at once.
+            return Jump(wall - with_sleep, not self._tells_sleep and wall > with_sleep)
+        if wall - awake > JUMP_SECONDS:
+            return Jump(wall - awake, True)
+        return None
+
+    def _read(self) -> tuple[float, float, float]:
+        """The three at one moment: the process may be stopped between two of them, and then they are read again."""
+        while True:
+            before = self._awake(), self._with_sleep()
+            wall = self._wall()
+            after = self._awake(), self._with_sleep()
+            if max(b - a for a, b in zip(before, after, strict=True)) < 1.0:
+                return wall, *after
 
 
 class StoppedClock:
@@ -32,6 +84,9 @@ class StoppedClock:
 
     def now(self) -> datetime:
         return self._at
+
+    def jumped(self) -> Jump | None:
+        return None  # it is set on purpose
 
     def set(self, at: datetime) -> None:
         self._at = at.astimezone(UTC)
@@ -61,6 +116,9 @@ class VirtualClock:
         if self._paused:
             return self._anchor
         return self._anchor + timedelta(seconds=(self._monotonic() - self._since) * self._speed)
+
+    def jumped(self) -> Jump | None:
+        return None  # it runs by time alone, and stands still while the machine sleeps
 
     def _settle(self) -> None:
         self._anchor, self._since = self.now(), self._monotonic()

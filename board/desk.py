@@ -224,6 +224,14 @@ def live_log(sheet: RunSheet) -> Path:
     return logs_folder() / f"{_file_name(sheet.plan)}-{sheet.date}.jsonl"
 
 
+def newest_log() -> Path | None:
+    """The log of a real evening that was written last, in the usual folder."""
+    with contextlib.suppress(OSError):
+        logs = [file for file in logs_folder().glob("*.jsonl") if "-rehearsal-" not in file.name]
+        return max(logs, key=lambda file: file.stat().st_mtime, default=None)
+    return None
+
+
 def rehearsal_log(sheet: RunSheet, *, fresh: bool) -> Path:
     """The last rehearsal if it can be gone on with, else the next free number."""
     folder, stem = logs_folder(), f"{_file_name(sheet.plan)}-{sheet.date}-rehearsal"

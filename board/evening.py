@@ -1,15 +1,15 @@
 """One evening in progress: the session behind the live board, rehearsal, plain output and tests.
 
-Every answer goes the same way: decide what happens, keep it in the log, then fold it in. What is not kept has not
-happened. Knows no screen; the time comes from the clock it was given.
+Every answer goes the same way: decide what happens, keep it in the log, then fold it in. Where the log cannot keep it
+the evening goes on all the same, and `unkept` says so. Knows no screen; the time comes from the clock it was given.
 """
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import datetime, timedelta
 
-from board.clock import Clock
-from board.log.write import Keeper, Memory, RunLog
+from board.clock import JUMP_SECONDS, Clock, Jump
+from board.log.write import Keeper, Memory, RunLog, Unkept
 from board.run.calls import Call, calls
 from board.run.decide import (
     Later,
@@ -22,7 +22,7 @@ from board.run.decide import (
     raise_calls,
     warn_keeping,
 )
-from board.run.events import BoardReopened, EveningOpened, Event, KeepingWarned
+from board.run.events import BoardReopened, ClockJumped, EveningOpened, Event, KeepingWarned, newest
 from board.run.fold import fold_all
 from board.run.forecast import Forecast, Forecaster, Standing
 from board.run.state import CallKey, State, begin
@@ -38,8 +38,9 @@ class Present:
     forecast: Forecast
     due: tuple[Call, ...]
     coming: tuple[Call, ...]
-    raised: tuple[Call, ...] = ()  # calls raised at this very tick
+    raised: tuple[Call, ...] = ()  # calls that came due at this very tick, be it again
     warned: tuple[Standing, ...] = ()  # what the board warned of at this very tick
+    unkept: Unkept | None = None  # what is not on the disk yet
 
 
 class Evening:
@@ -51,6 +52,8 @@ class Evening:
         self.state = fold_all(begin(sheet), past)
         self.told: list[Event] = list(past)  # all of it, what was taken back too
         self.forecaster = Forecaster(self.state.sheet)
+        self._newest = newest(past)
+        self._due: set[CallKey] | None = None  # at the last tick
 
     @property
     def sheet(self) -> RunSheet:
@@ -58,8 +61,10 @@ class Evening:
         return self.state.sheet
 
     def tick(self) -> Present:
-        """The present; calls that have come due are raised and kept. Raises OSError when they cannot be kept."""
-        now = self.clock.now()
+        """The present; calls that have come due are raised and kept."""
+        self._note_jump(self.clock.jumped())
+        self.keeper.mind()
+        now = self.now()
         forecast = self.forecaster.forecast(self.state, now)
         due, coming = calls(forecast, self.state)
         fresh = {call.key for call in due if call.raised is None}
@@ -68,9 +73,12 @@ class Evening:
             forecast = self.forecaster.forecast(self.state, now)
             due, coming = calls(forecast, self.state)
             fresh |= {call.key for call in due if call.raised is None}
-        raised = tuple(call for call in due if call.key in fresh)
+        # One that waited for its new time after a push, or after the clock was set back, is heard again too.
+        again = set() if self._due is None else {call.key for call in due} - self._due
+        self._due = {call.key for call in due}
+        raised = tuple(call for call in due if call.key in fresh | again)
         warned = self._warned(forecast)
-        return Present(now, self.state, forecast, tuple(due), tuple(coming), raised, warned)
+        return Present(now, self.state, forecast, tuple(due), tuple(coming), raised, warned, self.keeper.unkept)
 
     def _warned(self, forecast: Forecast) -> tuple[Standing, ...]:
         """What soon keeps no longer, said for the first time now; that it was said is kept."""
@@ -80,13 +88,30 @@ class Evening:
         slots = {event.slot for event in new if isinstance(event, KeepingWarned)}
         return tuple(each for each in forecast.keeping if each.slot in slots)
 
+    def now(self) -> datetime:
+        """The clock's time; never before what happened last, should the clock be a little behind that."""
+        now = self.clock.now()
+        return now if self._newest is None else max(now, self._newest)
+
+    def _note_jump(self, jump: Jump | None) -> None:
+        """A jump is an event; so is a clock found far behind what happened last, as when a board is opened again."""
+        now = self.clock.now()
+        if jump is not None:
+            self._newest = None  # by the clock as it was
+            self._keep([ClockJumped(n=self.state.last_n + 1, at=now, seconds=jump.seconds, slept=jump.slept)])
+        elif self._newest is not None and (behind := self._newest - now) > timedelta(seconds=JUMP_SECONDS):
+            # How long that was ago nobody knows; what happened last is taken to have happened just now.
+            self._newest = None
+            self._keep([ClockJumped(n=self.state.last_n + 1, at=now, seconds=-behind.total_seconds())])
+
     def look(self) -> Forecast:
         """How the rest looks now; raises no calls and keeps nothing."""
-        return self.forecaster.forecast(self.state, self.clock.now())
+        return self.forecaster.forecast(self.state, self.now())
 
     def wish(self, wish: Wish) -> Refusal | None:
-        """Does what the host wants, or says why not. Raises OSError when it cannot be kept; then nothing changed."""
-        decided = decide(self.state, wish, self.clock.now())
+        """Does what the host wants, or says why not."""
+        self._note_jump(self.clock.jumped())
+        decided = decide(self.state, wish, self.now())
         if isinstance(decided, Refusal):
             return decided
         self._keep(decided)
@@ -94,7 +119,7 @@ class Evening:
 
     def what_if(self, wish: Wish) -> Forecast | Refusal:
         """What a wish would bring, without doing it."""
-        now = self.clock.now()
+        now = self.now()
         decided = decide(self.state, wish, now)
         if isinstance(decided, Refusal):
             return decided
@@ -121,6 +146,8 @@ class Evening:
         if self.forecaster.sheet is not self.state.sheet:
             self.forecaster = Forecaster(self.state.sheet)
         self.told.extend(events)
+        if events:
+            self._newest = newest(events)
 
     def close(self) -> None:
         self.keeper.close()
@@ -135,7 +162,8 @@ def open_evening(sheet: RunSheet, clock: Clock, log: RunLog, *, rehearsal: bool)
     opened = log.contents.opened
     past = [opened, *log.contents.events]
     evening = Evening(opened.sheet, clock, log, past)
-    evening._keep([BoardReopened(n=evening.state.last_n + 1, at=clock.now())])
+    evening._note_jump(None)
+    evening._keep([BoardReopened(n=evening.state.last_n + 1, at=evening.now())])
     return evening
 
 

@@ -7,13 +7,16 @@ from pathlib import Path
 from zoneinfo import ZoneInfo
 
 from board import words
-from board.clock import Clock, StoppedClock, VirtualClock
-from board.desk import Trouble
-from board.evening import Evening, open_evening
-from board.log.read import LogContents, NoLog
-from board.log.write import LogInUse, RunLog
+from board.clock import Clock, StoppedClock, VirtualClock, WallClock
+from board.desk import Trouble, newest_log, sheet_of
+from board.evening import Evening, open_evening, unlogged_evening
+from board.log.follow import Follower
+from board.log.read import LogContents, NoLog, read_log
+from board.log.write import LogInUse, Memory, RunLog
 from board.plain import one_line
+from board.plan_eye import PlanEye
 from board.playthrough import Stuck, catch_up, play
+from board.timetable.changed import Changed, changed
 from board.timetable.run_sheet import RunSheet
 
 BEFORE_FIRST = timedelta(minutes=2)  # a rehearsal begins a little before the first call
@@ -27,6 +30,33 @@ def first_moment(sheet: RunSheet, clock: tuple[int, int] | None) -> datetime:
     return day.replace(hour=clock[0], minute=clock[1], second=0, microsecond=0)
 
 
+def _quoted(path: Path) -> str:
+    """As it is typed at a shell's prompt."""
+    import shlex  # only here: opening the board must not wait for it
+
+    return one_line(shlex.quote(str(path)))
+
+
+def planned_or_begun(plan: Path, path: Path | None) -> tuple[RunSheet, bool]:
+    """The plan's run sheet; where the plan cannot be used (any more), that of the evening in the log, and False.
+
+    An evening that has begun must not end because its plan was edited or lost. Raises Trouble.
+    """
+    try:
+        return sheet_of(plan), True
+    except Trouble as trouble:
+        if path is None or not path.is_file():
+            begun = newest_log()
+            if begun is None:
+                raise
+            hint = words.go_on_from_log(_quoted(plan), _quoted(begun))
+            raise Trouble(f"{trouble}\n{hint}", trouble.code) from None
+        try:
+            return read_log(path.read_bytes(), one_line(path)).opened.sheet, False
+        except (OSError, NoLog):
+            raise trouble from None
+
+
 @contextmanager
 def opened_log(path: Path) -> Iterator[RunLog]:
     """The log held for one board. Raises Trouble where it cannot be."""
@@ -34,25 +64,42 @@ def opened_log(path: Path) -> Iterator[RunLog]:
     try:
         log = RunLog(path)
     except LogInUse:
-        raise Trouble(words.log_in_use(shown)) from None
+        raise Trouble(words.log_in_use(shown, _quoted(path))) from None
     except NoLog as wrong:
         raise Trouble(words.log_unreadable(one_line(wrong))) from None
     except OSError as wrong:
         raise Trouble(words.cannot_keep(shown, one_line(wrong.strerror or wrong))) from None
     try:
         yield log
+        log.mind()
+        if log.unkept is not None:
+            raise Trouble(_carried_off(log, shown))
     except OSError as wrong:
         raise Trouble(words.cannot_keep(shown, one_line(wrong.strerror or wrong))) from None
     finally:
         log.close()
 
 
-def run_board(sheet: RunSheet, path: Path, clock: Clock, *, bell: bool, plan: Path | None = None) -> None:
-    """The board on a log, live or rehearsed as the clock is, until it is left.
+def _carried_off(log: RunLog, shown: str) -> str:
+    """Words for where the evening lies that could not be written to its own log."""
+    assert log.unkept is not None
+    why = one_line(log.unkept.why)
+    place = log.rescue()
+    if place is None:
+        return words.evening_lost(shown, why, log.unkept.answers)
+    return words.evening_elsewhere(shown, why, one_line(place))
 
-    With the plan's file, what is left of an evening that slips is worked out anew beside it.
+
+def run_board(sheet: RunSheet, path: Path | None, clock: Clock, *, bell: bool, plan: Path, usable: bool = True) -> None:
+    """The board on a log (or, for None, without one), live or rehearsed as the clock is, until it is left.
+
+    `plan`: the file the sheet comes from, to be looked at for edits meanwhile, and to work out anew what is left of an
+    evening that slips; not `usable`: the sheet is the log's.
     """
     virtual = clock if isinstance(clock, VirtualClock) else None
+    if path is None:
+        _run_without_log(sheet, clock, virtual, bell=bell, plan=plan)
+        return
     with opened_log(path) as log:
         if log.contents is not None:
             _belongs(sheet, log.contents, path, rehearsal=virtual is not None)
@@ -60,18 +107,32 @@ def run_board(sheet: RunSheet, path: Path, clock: Clock, *, bell: bool, plan: Pa
             virtual.pause(True)  # the board lets it go when it stands
             if log.contents is not None:
                 virtual.jump_to(_last_moment(log.contents))
-        greeting = _greeting(sheet, log.contents)
+        greeting = _greeting(log)
         evening = _begin(sheet, log, virtual) if virtual and log.contents is None else None
         evening = evening or open_evening(sheet, clock, log, rehearsal=virtual is not None)
-        _show(evening, virtual, bell=bell, greeting=greeting, plan=plan)
+        _show(evening, virtual, bell=bell, greeting=greeting, plan=plan, planned=sheet, usable=usable)
     print(words.left_board(one_line(path)))
 
 
-def _begin(sheet: RunSheet, log: RunLog, virtual: VirtualClock) -> Evening:
+def _run_without_log(sheet: RunSheet, clock: Clock, virtual: VirtualClock | None, *, bell: bool, plan: Path) -> None:
+    """Where nothing can be written and the host said so; the board says all the while that nothing is kept."""
+    if virtual is not None:
+        virtual.pause(True)
+        evening = _begin(sheet, Memory(), virtual)
+    else:
+        evening = unlogged_evening(sheet, clock, rehearsal=False)
+    _show(evening, virtual, bell=bell, greeting=words.NO_LOG, plan=plan, planned=sheet)
+    print(words.NO_LOG_LEFT)
+
+
+def _begin(sheet: RunSheet, log: RunLog | Memory, virtual: VirtualClock) -> Evening:
     """A new rehearsal; where it begins in mid-evening, what lies before went by the sheet."""
     start = virtual.now()  # it is held
     stopped = StoppedClock(min(start, first_moment(sheet, None)))
-    evening = open_evening(sheet, stopped, log, rehearsal=True)
+    if isinstance(log, RunLog):
+        evening = open_evening(sheet, stopped, log, rehearsal=True)
+    else:
+        evening = unlogged_evening(sheet, stopped)
     catch_up(evening, stopped, start)
     evening.clock = virtual
     return evening
@@ -87,35 +148,68 @@ def _belongs(sheet: RunSheet, contents: LogContents, path: Path, *, rehearsal: b
         raise Trouble(words.log_of_another(one_line(path), kind))
 
 
-def _show(evening: Evening, virtual: VirtualClock | None, *, bell: bool, greeting: str, plan: Path | None) -> None:
+def _show(
+    evening: Evening,
+    virtual: VirtualClock | None,
+    *,
+    bell: bool,
+    greeting: str,
+    plan: Path,
+    planned: RunSheet,
+    usable: bool = True,
+) -> None:
+    """`planned` is the sheet of the plan as it is now; the evening goes on with its own."""
     from board.anew.advisor import Advisor
     from board.anew.client import Anew
     from board.screens.app import BoardApp
 
-    advisor = Advisor(Anew(plan.resolve(), evening.sheet.digest)) if plan is not None else None
-    app = BoardApp(evening, virtual=virtual, bell=bell, greeting=greeting, advisor=advisor)
+    advisor = Advisor(Anew(plan.resolve(), evening.sheet.digest))
+    eye = PlanEye(plan, evening.sheet, planned.digest if usable else "")
+    news = changed(evening.sheet, planned) if planned.digest != evening.sheet.digest else None
+    if not usable:
+        news = Changed(usable=False)
+    app = BoardApp(evening, virtual=virtual, bell=bell, greeting=greeting, advisor=advisor, plan_eye=eye, changed=news)
     try:
         app.run()
     finally:
-        if advisor is not None:
-            advisor.close()
+        eye.close()
+        advisor.close()
     if app.return_code:
         raise Trouble(words.BOARD_FAILED)
+
+
+def run_watch(path: Path, who: str | None) -> None:
+    """Looks on at the evening in a log, until it is left. Raises Trouble."""
+    from board.screens.watch import WatchApp
+
+    shown, follower = one_line(path), Follower(path)
+    if path.exists() and not path.is_file():
+        raise Trouble(words.not_a_file(shown))
+    follower.look()
+    if follower.opened is None and follower.said:
+        raise Trouble(words.log_unreadable(follower.said))
+    app = WatchApp(follower, WallClock(), who)
+    ended = app.run()
+    if app.return_code:
+        raise Trouble(words.WATCH_FAILED)
+    if ended:
+        raise Trouble(f"{shown}: {ended}")
 
 
 def _last_moment(contents: LogContents) -> datetime:
     return max(event.at for event in (contents.opened, *contents.events))
 
 
-def _greeting(sheet: RunSheet, contents: LogContents | None) -> str:
+def _greeting(log: RunLog) -> str:
     """What to say when an evening is gone on with."""
+    contents = log.contents
     if contents is None:
         return ""
     said = [words.gone_on(len(contents.events))]
     if contents.dropped:
         said.append(contents.dropped)
-    if contents.opened.sheet.digest != sheet.digest:
-        said.append(words.PLAN_CHANGED)
+    if log.aside:
+        said.append(words.set_aside(log.aside.name))
     return " ".join(said)
 
 

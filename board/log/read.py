@@ -1,10 +1,15 @@
-"""Bytes of a run log → its events. A torn last line is dropped and said; damage further up is said by line."""
+"""Bytes of a run log → its events, as far as they are sound; what was left, and why, is said by line."""
 
 from dataclasses import dataclass
+from typing import Literal
 from zoneinfo import ZoneInfo
 
-from board.log.record import BadLine, NewerLine, from_line
-from board.run.events import EveningOpened, Event
+from board import words
+from board.log.record import BadLine, UnknownEvent, from_line
+from board.run.events import FORMAT, EveningOpened, Event
+
+HEAD = b'{"event":"EveningOpened"'  # how every run log begins
+Damage = Literal["torn", "damaged", "newer"]
 
 
 class NoLog(Exception):
@@ -13,44 +18,68 @@ class NoLog(Exception):
 
 @dataclass(frozen=True)
 class LogContents:
-    """The evening's first line, the events after it, how many bytes of the file are sound, and what was dropped."""
+    """The evening's first line, the events after it, how many bytes of the file are sound, and what was left and why.
+
+    `torn`: the last line was not written to its end. `newer`: a version after this one wrote what was left, or all.
+    """
 
     opened: EveningOpened
     events: tuple[Event, ...]
     sound_bytes: int
     dropped: str | None = None
+    damage: Damage | None = None
 
 
 def read_log(data: bytes, name: str) -> LogContents:
-    """All sound events, from the first line on. Raises NoLog."""
+    """All sound events, from the first line to the first that is not. Raises NoLog where that is the first."""
     events: list[Event] = []
-    position, number, dropped = 0, 0, None
+    position, dropped = 0, None
+    damage: Damage | None = None
     while position < len(data):
-        number += 1
-        end = data.find(b"\n", position)
-        is_last = end in (-1, len(data) - 1)
-        line = data[position:] if end == -1 else data[position : end + 1]
+        end = data.find(b"\n", position) + 1 or len(data)
         try:
-            if end == -1:
-                raise BadLine("it was not written to its end")
-            event = from_line(line)
-            if event.n != len(events) + 1:
-                raise BadLine(f"it is event {event.n} where {len(events) + 1} belongs")
-        except NewerLine as newer:  # never dropped, not even at the end
-            raise NoLog(f"{name}:{number}: a newer version of this program wrote this line: {newer}") from None
+            events.append(next_event(data[position:end], len(events) + 1))
         except BadLine as wrong:
-            if is_last and events:
-                dropped = f"{name}:{number}: the last line was dropped: {wrong}"
-                break
-            if number == 1 and not line.startswith(b'{"event":'):
-                raise NoLog(f"{name}:1: this is not a run log") from None
-            raise NoLog(f"{name}:{number}: this line is damaged: {wrong}") from None
-        events.append(event)
-        position += len(line)
+            if not events:
+                raise NoLog(_no_first_line(data, name, wrong)) from None
+            damage, dropped = _what_is_left(data[position:], name, len(events) + 1, wrong)
+            break
+        position = end
     if not events or not isinstance(events[0], EveningOpened):
         raise NoLog(f"{name}:1: this is not a run log")
+    opened = events[0]
     try:
-        ZoneInfo(events[0].sheet.zone)
+        ZoneInfo(opened.sheet.zone)
     except (KeyError, ValueError, OSError):
         raise NoLog(f"{name}:1: it names a time zone this machine does not know") from None
-    return LogContents(events[0], tuple(events[1:]), position, dropped)
+    if opened.format > FORMAT:
+        damage, dropped = "newer", words.newer_read(name, opened.format, FORMAT)
+    return LogContents(opened, tuple(events[1:]), position, dropped, damage)
+
+
+def next_event(line: bytes, n: int) -> Event:
+    """The event of a line that must be the n-th. Raises BadLine."""
+    if not line.endswith(b"\n"):
+        raise BadLine("it was not written to its end")
+    event = from_line(line)
+    if event.n != n:
+        raise BadLine(f"it is event {event.n} where {n} belongs")
+    return event
+
+
+def _no_first_line(data: bytes, name: str, wrong: BadLine) -> str:
+    if not data.startswith(b'{"event":'):
+        return f"{name}:1: this is not a run log"
+    if isinstance(wrong, UnknownEvent):
+        return words.first_line_unknown(name, str(wrong))
+    return f"{name}:1: this line is damaged: {wrong}"
+
+
+def _what_is_left(rest: bytes, name: str, line: int, wrong: BadLine) -> tuple[Damage, str]:
+    """Of what kind the fault is with which the rest begins, and the words for it."""
+    last = line + rest.rstrip(b"\n").count(b"\n")
+    if isinstance(wrong, UnknownEvent):
+        return "newer", words.rest_newer(name, line, last)
+    if line == last:
+        return "torn", words.tail_dropped(name, line, str(wrong))
+    return "damaged", words.rest_left(name, line, str(wrong), last)

@@ -1,29 +1,47 @@
 """The run log on disk: append-only, each event written and synced before anyone is told it is taken.
 
+Where it cannot be written the evening goes on in memory, and what is missing is written as soon as that is possible.
 One board at a time: the log is locked while it is open, and the lock dies with its process.
 """
 
-import os
 from collections.abc import Sequence
+from contextlib import suppress
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Protocol
 
-from filelock import FileLock, Timeout
-
-from board.log.read import LogContents, read_log
+from board import words
+from board.log.disk import LineFile, LogInUse, write_new
+from board.log.read import HEAD, LogContents, NoLog, read_log
 from board.log.record import to_line
-from board.run.events import EveningOpened, Event
+from board.run.events import ANSWERS, EveningOpened, Event, StepFinished
+
+__all__ = ["Keeper", "LogInUse", "Memory", "RunLog", "Unkept"]
 
 
-class LogInUse(Exception):
-    """Another board has this log open."""
+@dataclass(frozen=True, slots=True)
+class Unkept:
+    """What is in memory only: how many of the host's answers, among how many events, and why."""
+
+    answers: int
+    events: int
+    why: str
 
 
 class Keeper(Protocol):
     """Where an evening's events are kept."""
 
     def append(self, events: Sequence[Event]) -> None:
-        """Keeps them for good, or raises OSError."""
+        """Keeps them for good, at once or, where that fails, as soon as it can."""
+        ...
+
+    def mind(self) -> None:
+        """Tries again what could not be kept, and makes sure that what was is still there."""
+        ...
+
+    @property
+    def unkept(self) -> Unkept | None:
+        """What is not kept yet; None when all is."""
         ...
 
     def close(self) -> None: ...
@@ -33,60 +51,109 @@ class RunLog:
     """A log file held open for one board."""
 
     def __init__(self, path: Path) -> None:
-        """Locks the file, reads what is in it and cuts a torn tail off. Raises LogInUse, NoLog, OSError."""
+        """Locks the file, reads what is in it and cuts a torn tail off; of a damaged one `aside` is a copy.
+
+        Raises LogInUse, NoLog (a newer version's log among them), OSError. A log that can be read, and not written or
+        locked, is opened all the same: the evening in it goes on in memory.
+        """
         self.path = path
-        path.parent.mkdir(parents=True, exist_ok=True)
+        self.contents: LogContents | None = None
+        self.unkept: Unkept | None = None
         if path.exists() and not path.is_file():
             raise OSError(22, "not a regular file")
-        self._lock = FileLock(path.with_name(path.name + ".lock"))
+        self._file = LineFile(path)
+        self._is_answer: list[bool] = []
         try:
-            self._lock.acquire(timeout=0)
-        except Timeout:
-            raise LogInUse(str(path)) from None
-        try:
-            self.contents: LogContents | None = None
-            data = path.read_bytes() if path.exists() else b""
-            if b"\n" in data:
-                self.contents = read_log(data, path.name)
-            self._file = os.open(path, os.O_RDWR | os.O_CREAT | os.O_APPEND, 0o644)
-            # A log torn in its very first line holds nothing yet.
-            sound = self.contents.sound_bytes if self.contents else 0
-            if sound < len(data):
-                os.ftruncate(self._file, sound)
-                os.fsync(self._file)
+            self._open()
         except BaseException:
-            self._lock.release()
+            self._file.close()
             raise
 
-    def begin(self, opened: EveningOpened) -> None:
-        """Writes the first line of a new log, and makes sure the folder knows the file."""
-        self.append([opened])
-        folder = os.open(self.path.parent, os.O_RDONLY)
+    def _open(self) -> None:
+        trouble: OSError | None = None
         try:
-            os.fsync(folder)
-        finally:
-            os.close(folder)
+            self._file.lock()
+        except OSError as wrong:
+            trouble = wrong
+        data = self.path.read_bytes() if self.path.exists() else b""
+        if b"\n" in data:
+            self.contents = read_log(data, self.path.name)
+            if self.contents.damage == "newer":
+                raise NoLog(words.newer_not_touched(self.contents.dropped or ""))
+            lines = data[: self.contents.sound_bytes].splitlines(keepends=True)  # what is JSON holds no bare line ends
+            self._file.found(lines, damaged=self.contents.damage == "damaged")
+            self._is_answer = [False] * len(lines)
+        elif not (data.startswith(HEAD) or HEAD.startswith(data)):
+            raise NoLog(f"{self.path.name}:1: this is not a run log")
+        # A log torn in its very first line holds nothing yet.
+        try:
+            if trouble is not None:
+                raise trouble
+            self._file.sync()
+        except OSError as wrong:
+            if self.contents is None:
+                raise
+            self._tell(wrong)
+
+    @property
+    def aside(self) -> Path | None:
+        return self._file.aside
+
+    def begin(self, opened: EveningOpened) -> None:
+        """Writes the first line of a new log. Raises OSError: an evening that has not begun needs no rescue."""
+        self._add([opened])
+        self._file.sync()
 
     def append(self, events: Sequence[Event]) -> None:
-        """One write and one sync for all of them."""
-        data = memoryview(b"".join(to_line(event) for event in events))
-        while data:
-            data = data[os.write(self._file, data) :]
-        os.fsync(self._file)
+        """One write and one sync for all of them, and for those that failed before."""
+        self._add(events)
+        self.mind()
+
+    def _add(self, events: Sequence[Event]) -> None:
+        self._file.lines += [to_line(event) for event in events]
+        self._is_answer += [
+            isinstance(e, ANSWERS) and not (isinstance(e, StepFinished) and e.by_itself) for e in events
+        ]
+
+    def mind(self) -> None:
+        try:
+            self._file.sync()
+        except OSError as wrong:
+            self._tell(wrong)
+        else:
+            self.unkept = None
+
+    def _tell(self, wrong: OSError) -> None:
+        missing = self._is_answer[self._file.kept :]
+        self.unkept = Unkept(sum(missing), len(missing), wrong.strerror or str(wrong))
+
+    def rescue(self) -> Path | None:
+        """What the file lacks at the end of the evening: a copy of all in another folder, or None if nowhere can be."""
+        import tempfile  # only here: opening the board must not wait for it
+
+        whole = b"".join(self._file.lines)
+        for folder in (Path.home(), Path(tempfile.gettempdir())):
+            with suppress(OSError, RuntimeError):
+                return write_new(folder / self.path.name, whole)
+        return None
 
     def close(self) -> None:
-        os.close(self._file)
-        self._lock.release()
+        self._file.close()
 
 
 class Memory:
-    """Keeps nothing on disk; for plain runs that were asked to leave no log, and for tests."""
+    """Keeps nothing on disk; for runs that were asked to leave no log, and for tests."""
+
+    unkept: Unkept | None = None
 
     def __init__(self) -> None:
         self.events: list[Event] = []
 
     def append(self, events: Sequence[Event]) -> None:
         self.events.extend(events)
+
+    def mind(self) -> None:
+        pass
 
     def close(self) -> None:
         pass

@@ -3,6 +3,8 @@
 `n` counts the events of one evening from 1, so that one can be named (taken back) and a lost one is noticed.
 """
 
+from collections.abc import Iterable
+from datetime import datetime
 from typing import Annotated, Literal
 
 import msgspec
@@ -134,6 +136,16 @@ class TakenBack(_Event, frozen=True, tag=True, kw_only=True):
     targets: tuple[int, ...]
 
 
+class ClockJumped(_Event, frozen=True, tag=True, kw_only=True):
+    """The clock went so many seconds further (or less far) than time did between two ticks; `at` is after it.
+
+    `slept`: the machine stood still meanwhile, so that the time did pass. Else somebody, or a time server, set it.
+    """
+
+    seconds: float
+    slept: bool = False
+
+
 class EveningClosed(_Event, frozen=True, tag=True, kw_only=True):
     """The host ended the evening on the board."""
 
@@ -156,6 +168,7 @@ Event = (
     | ReadingTaken
     | KeepingWarned
     | TakenBack
+    | ClockJumped
     | EveningClosed
 )
 
@@ -173,3 +186,12 @@ ANSWERS = (
     NoteWritten,
     ReadingTaken,
 )
+
+
+def newest(events: Iterable[Event]) -> datetime | None:
+    """When, by the clock as it is now, the last thing happened."""
+    last: datetime | None = None
+    for event in events:
+        set_anew = isinstance(event, ClockJumped) and not event.slept
+        last = event.at if last is None or set_anew else max(last, event.at)
+    return last

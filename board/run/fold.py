@@ -10,6 +10,7 @@ from board.run.events import (
     BoardReopened,
     CallPutOff,
     CallRaised,
+    ClockJumped,
     CoursePushed,
     DishDropped,
     EveningClosed,
@@ -103,6 +104,8 @@ def fold(state: State, event: Event) -> State:
             return replace(state, readings=(*state.readings, Reading(event.n, event.at, slot, celsius)))
         case KeepingWarned(slot=slot):
             return replace(state, warned=_with(state.warned, slot, event.at))
+        case ClockJumped(seconds=seconds, slept=slept):
+            return replace(state if slept else _shifted(state, timedelta(seconds=seconds)), jumped=event)
         case EveningClosed():
             return replace(state, closed=True)
         case BoardReopened():
@@ -136,6 +139,24 @@ def _by_another_sheet(state: State, sheet: RunSheet) -> State:
 def _as_planned_anew(step: StepState) -> StepState:
     """What has not begun takes as long as the new sheet says, in which the stretching is."""
     return replace(step, stretched=timedelta()) if step.status == "to-come" else step
+
+
+def _shifted(state: State, by: timedelta) -> State:
+    """All that was, told by a clock that was set by so much: how long ago it is stays what it was."""
+
+    def step(old: StepState) -> StepState:
+        return replace(
+            old,
+            started=old.started and old.started + by,
+            finished=old.finished and old.finished + by,
+            put_off=MappingProxyType({part: until + by for part, until in old.put_off.items()}),
+        )
+
+    return replace(
+        state,
+        steps=MappingProxyType({id_: step(old) for id_, old in state.steps.items()}),
+        raised=MappingProxyType({key: at + by for key, at in state.raised.items()}),
+    )
 
 
 def _length(state: State, slot: str) -> timedelta:

@@ -6,7 +6,7 @@ from datetime import datetime, timedelta
 from types import MappingProxyType
 from typing import Literal
 
-from board.run.events import Event, Part
+from board.run.events import ClockJumped, Event, Part
 from board.timetable.run_sheet import RunSheet, Slot
 
 Status = Literal["to-come", "under-way", "finished", "left-out"]
@@ -69,6 +69,7 @@ class State:
     )  # slot → that it keeps no longer
     history: tuple[Event, ...] = ()  # what counts: neither taken back nor a taking back
     last_n: int = 0
+    jumped: ClockJumped | None = None  # the last time the clock did
     closed: bool = False
 
 

@@ -9,8 +9,9 @@ from board.anew.advisor import Advisor
 from board.clock import VirtualClock
 from board.evening import Evening
 from board.screens.chime import Bell, Chime
-from board.screens.live import LiveScreen
+from board.screens.live import LiveScreen, PlanEye
 from board.screens.palette import LANTERN
+from board.timetable.changed import Changed
 
 
 class BoardApp(App[None]):
@@ -27,6 +28,8 @@ class BoardApp(App[None]):
         chime: Chime | None = None,
         greeting: str = "",
         advisor: Advisor | None = None,
+        plan_eye: PlanEye | None = None,
+        changed: Changed | None = None,
     ) -> None:
         super().__init__()
         self.advisor = advisor
@@ -35,6 +38,8 @@ class BoardApp(App[None]):
         self.chime = chime or Bell(self.bell)
         self.greeting = greeting
         self.bell_on = bell
+        self.plan_eye = plan_eye
+        self.changed = changed
 
     def on_mount(self) -> None:
         self.register_theme(LANTERN)
@@ -48,6 +53,7 @@ class BoardApp(App[None]):
             greeting=self.greeting,
             advisor=self.advisor,
         )
+        self.live.plan_eye, self.live.changed = self.plan_eye, self.changed
         self.push_screen(self.live)
         self.call_after_refresh(gc.enable)  # switched off by the command line while modules were loaded
 

@@ -112,12 +112,13 @@ class HelpScreen(ModalScreen[None]):
         Binding("down", "move(1)", show=False),
     ]
 
-    def __init__(self, *, rehearsal: bool) -> None:
+    def __init__(self, *, rehearsal: bool, keys: Sequence[tuple[str, str, str]] | None = None) -> None:
         super().__init__()
         self.rehearsal = rehearsal
+        self.key_words = keys
 
     def compose(self) -> ComposeResult:
-        keys: Sequence[tuple[str, str, str]] = words.KEYS_EVENING
+        keys: Sequence[tuple[str, str, str]] = self.key_words or words.KEYS_EVENING
         if self.rehearsal:
             keys = (*keys, *words.KEYS_REHEARSAL)
         lines = [Content.assemble((f"{key:>7}  ", f"bold {ACCENT}"), meaning) for key, _, meaning in keys]

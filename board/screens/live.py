@@ -1,6 +1,7 @@
 """The live board's screen: places what the view says, turns keys into wishes. No rules, no sums."""
 
 from collections.abc import Callable
+from typing import Protocol
 
 from textual.app import ComposeResult
 from textual.screen import Screen
@@ -25,12 +26,15 @@ from board.run.decide import (
 )
 from board.run.state import CallKey
 from board.screens.ask import HelpScreen, LeaveScreen, NoteScreen, PushScreen
+from board.screens.changed import ChangedScreen
 from board.screens.chime import Chime
 from board.screens.keys import BINDINGS
 from board.screens.looking import Looking
 from board.screens.panels import CallPanel, Coming, KeyBar, OneLine, Ribbons, Top
 from board.screens.slip import SlipScreen, Taken
+from board.timetable.changed import Changed
 from board.view.board import BoardView, CallView, Viewer
+from board.view.changed import changed_lines
 from board.view.marks import slot_to_mark
 from board.view.offer import offer_line
 from board.view.ribbon import ZOOMS, ribbons
@@ -38,9 +42,18 @@ from board.view.ribbon import ZOOMS, ribbons
 TICK_SECONDS, REHEARSAL_TICK_SECONDS = 1.0, 0.25
 HURRIED = 3.0  # times as fast as real
 SAYING_SECONDS = 6.0
+PLAN_SECONDS, SOON_SECONDS = 60.0, 2.0  # between looks at the plan's file
 SHORT_ROWS, TINY_ROWS, NARROW_COLUMNS = 21, 12, 72
 SLIPS_NAME = "slips"
 SETTLE_SECONDS = 0.4  # a key that bounces answers once
+
+
+class PlanEye(Protocol):
+    """Somebody who looks at the plan's file: what an edit changed, told once; whether that is being worked out."""
+
+    def look(self) -> Changed | None: ...
+    @property
+    def busy(self) -> bool: ...
 
 
 class LiveScreen(Screen[None]):
@@ -81,6 +94,8 @@ class LiveScreen(Screen[None]):
         self.greeting = greeting
         self.looking = Looking(self, self._settle_key)
         self.heard = ("", False)
+        self.plan_eye: PlanEye | None = None
+        self.changed: Changed | None = None  # in the plan, not yet shown
 
     def compose(self) -> ComposeResult:
         self.top = Top(id="top")
@@ -104,6 +119,35 @@ class LiveScreen(Screen[None]):
             self.set_interval(REHEARSAL_TICK_SECONDS, self._in_between)
         if self.greeting:
             self.say(self.greeting)
+        if self.plan_eye is not None:
+            self.set_interval(PLAN_SECONDS, self._look_at_plan)
+        if self.changed is not None:
+            self.call_after_refresh(self._show_changed, at_once=True)
+
+    def _look_at_plan(self) -> None:
+        """Once a minute, and a little later again while an edit is being worked out."""
+        try:
+            found = self.plan_eye.look() if self.plan_eye is not None else None
+        except Exception as wrong:
+            self.say(words.board_fault(one_line(wrong, 80)))
+            return
+        if found is not None:
+            self.changed = found
+            self._show_changed()
+        elif self.plan_eye is not None and self.plan_eye.busy:
+            self.set_timer(SOON_SECONDS, self._look_at_plan)
+
+    def _show_changed(self, *, at_once: bool = False) -> None:
+        """Says what changed in the plan; a call that waits, or another screen, goes first."""
+        if self.changed is None:
+            return
+        waits = self.board is not None and self.board.due and not at_once
+        if waits or not self.is_current:
+            self.set_timer(SOON_SECONDS, self._show_changed)
+            return
+        lines = changed_lines(self.viewer, self.changed, self.evening.now())
+        self.changed = None
+        self.app.push_screen(ChangedScreen(lines), lambda _: self._settle_key())
 
     def _first_picture(self) -> None:
         if self.virtual is not None:
@@ -123,8 +167,12 @@ class LiveScreen(Screen[None]):
         self.set_class(self.size.height < SHORT_ROWS, "-short")
         self.set_class(self.size.height < TINY_ROWS, "-tiny")
         self.set_class(self.size.width < NARROW_COLUMNS, "-narrow")
-        self.keys.show_keys((*words.KEYS_EVENING, *(words.KEYS_REHEARSAL if self.virtual else ())))
+        self.keys.show_keys(self.key_words())
         self.redraw()
+
+    def key_words(self) -> tuple[tuple[str, str, str], ...]:
+        """The keys there are, for the key bar."""
+        return (*words.KEYS_EVENING, *(words.KEYS_REHEARSAL if self.virtual else ()))
 
     # --- the tick --------------------------------------------------------------------------------------------
     def _each_second(self) -> None:
@@ -140,26 +188,35 @@ class LiveScreen(Screen[None]):
         """Asks the evening what is due, and shows it. A fault here must never end the board."""
         try:
             self.present = self.evening.tick()
-            self.banner = ""
+            self.banner = self._not_kept(self.present)
             if (self.present.raised or self.present.warned) and self.bell_on:
                 self.chime.ring()
             if self.advisor is not None:
                 self.advisor.look(self.present.state, self.present.forecast)
             for each in self.present.warned:
                 self.say(self.viewer.soon_over(each, self.present.now))
-        except OSError as wrong:
-            self.banner = words.log_cannot_be_written(one_line(wrong.strerror or wrong, 80))
         except Exception as wrong:
             self.banner = words.board_fault(one_line(wrong, 80))
         self.redraw()
 
+    def _not_kept(self, present: Present) -> str:
+        """What to say while the run log cannot be written."""
+        missing = present.unkept
+        return "" if missing is None else words.not_on_disk(missing.answers, one_line(missing.why, 40))
+
     def redraw(self) -> None:
-        """Shows the present again, as after a key."""
+        """Shows the present again, as after a key. What cannot be drawn must never end the board."""
         if self.present is None:
             return
+        try:
+            self._draw(self.present)
+        except Exception as wrong:
+            self.saying.show(words.board_fault(one_line(wrong, 80)))
+
+    def _draw(self, present: Present) -> None:
         if self.viewer.sheet is not self.evening.sheet:
             self.viewer = Viewer(self.evening.sheet)
-        view = self.board = self.viewer.view(self.present)
+        view = self.board = self.viewer.view(present)
         chosen = self._chosen_call(view)
         shown = chosen.key if chosen is not None else view.busy
         if shown is not None and shown != self._shown:
@@ -172,8 +229,8 @@ class LiveScreen(Screen[None]):
             self.lanes.show(
                 ribbons(
                     self.evening.sheet,
-                    self.present.state,
-                    self.present.forecast,
+                    present.state,
+                    present.forecast,
                     size.width,
                     size.height,
                     self.viewer.zone,
@@ -181,11 +238,19 @@ class LiveScreen(Screen[None]):
                 )
             )
         self.next.show(view, chosen)
+        self._say_what_lasts(view)
+
+    def _say_what_lasts(self, view: BoardView) -> None:
+        """A fault as long as it lasts, before what was said last, before a notice, before the courses."""
         if self.banner:
             self.saying.show(self.banner)
         elif self._unsaying is None:
             offer = self.advisor.offer if self.advisor is not None else None
-            self.saying.show(offer_line(self.viewer, offer, self.present.now) if offer else view.courses)
+            now = self.present.now if self.present is not None else None
+            better = offer_line(self.viewer, offer, now) if offer is not None and now is not None else ""
+            self.saying.show(view.notice or better or view.courses)
+        if self.banner or self._unsaying is None:
+            self.saying.set_class(bool(self.banner or view.notice), "-grave")
 
     def _mode(self) -> str:
         """Rehearsal and its speed; whether the bell is off."""
@@ -210,8 +275,8 @@ class LiveScreen(Screen[None]):
         """Hands a wish to the evening; says what came of it; shows the new present at once."""
         try:
             refusal = self.evening.wish(wish)
-        except OSError as wrong:
-            self.say(words.log_cannot_be_written(one_line(wrong.strerror or wrong, 80)), grave=True)
+        except Exception as wrong:
+            self.say(words.board_fault(one_line(wrong, 80)), grave=True)
             return False
         if isinstance(refusal, Refusal):
             self.say(refusal.words, grave=True)

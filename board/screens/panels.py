@@ -73,11 +73,12 @@ class CallPanel(Lines):
         if chosen is None:
             title, told = view.headline, [view.detail]
         else:
-            when = chosen.countdown if is_due else words.NOT_YET_DUE
+            ahead = words.NOT_YET_DUE if chosen.answer else words.NOT_CALLED
+            when = chosen.countdown if is_due else ahead
             title, told = chosen.headline, [f"{when} · {chosen.detail}"]
             told += [chosen.look_for] if chosen.look_for else []
         others = [call for call in view.due if chosen is None or call.key != chosen.key]
-        hint = words.answer_hint(chosen.answer) if chosen else words.BUSY_HINT if view.busy else ""
+        hint = words.answer_hint(chosen.answer) if chosen and chosen.answer else words.BUSY_HINT if view.busy else ""
         also = words.also_waiting([f"{c.sign} {c.headline}" for c in others]) if others else ""
         self.put(
             [*self._title(title, chosen, told), *(((line, ""),) for line in told), ((hint, "dim"), (also, "bold"))]

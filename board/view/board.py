@@ -19,6 +19,7 @@ from board.view.slipped import slip_words
 
 TIGHT_MINUTES = 3  # less give than this is tight
 MANY_COMING = 12
+JUMP_TOLD_SECONDS = 120  # so long a jump of the clock is shown
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,6 +64,7 @@ class BoardView:
     busy: CallKey | None  # the end of what hands are on now
     keeping: tuple[tuple[str, bool], ...]  # words, and whether it presses
     courses: str  # every course in one line: gone out at, or going out when
+    notice: str = ""  # what the host should know for a while: the clock jumped
 
 
 class Moment(Protocol):
@@ -115,7 +117,14 @@ class Viewer:
             busy=busy,
             courses=words.course_strip([self._course_words(course, at.now) for course in at.forecast.courses]),
             keeping=self._all_keeping(at),
+            notice=self._notice(at),
         )
+
+    def _notice(self, at: Moment) -> str:
+        jumped = at.state.jumped
+        if jumped is None or (at.now - jumped.at).total_seconds() > JUMP_TOLD_SECONDS:
+            return ""
+        return words.clock_jumped(round(jumped.seconds), slept=jumped.slept)
 
     def call(self, call: Call, at: Moment, *, is_due: bool) -> CallView:
         """One call in words."""

@@ -17,6 +17,7 @@ from board.run.events import (
     BoardReopened,
     CallPutOff,
     CallRaised,
+    ClockJumped,
     CoursePushed,
     DishDropped,
     EveningClosed,
@@ -119,6 +120,8 @@ def _in_words(viewer: Viewer, event: Event, by_number: dict[int, Event]) -> tupl
             return signs["push"], words.pushed(course, minutes)
         case StepStretched() | GuestsDelayed() | DishDropped():
             return signs["later"], slip_words(event, viewer.slots)
+        case ClockJumped(seconds=seconds, slept=slept):
+            return signs["board"], words.clock_jumped(round(seconds), slept=slept)
         case SheetTaken():
             return signs["push"], words.OFFER_TAKEN
         case NoteWritten(text=text, slot=about):

@@ -30,6 +30,10 @@ COMMANDS = {
     "odds": ("the chance that each course goes out on time", "platecall odds supper.yaml --evenings 100000"),
     "live": ("run the evening from the live board", "platecall live supper.yaml"),
     "rehearse": ("the same board against a virtual clock", "platecall rehearse supper.yaml --speed 20 --from 17:30"),
+    "watch": (
+        "look on at a running evening from another terminal; answers nothing",
+        "platecall watch evening.jsonl --for Ines",
+    ),
     "review": ("planned and actual times of an evening, from its run log", "platecall review evening.jsonl"),
     "schema": ("print the JSON Schema of a plan, for editors", "platecall schema > plan.schema.json"),
 }
@@ -45,6 +49,8 @@ OPTIONS = {
     "seed": "which evenings are drawn; the same number draws the same ones (default: 1)",
     "fresh-sheet": "work the timetable out anew instead of taking the kept one",
     "log": "where the run log lies (default: the user's data folder)",
+    "no-log": "keep no run log; leaving the board then forgets the evening",
+    "for": "show this person's steps only; the courses stay",
     "no-bell": "call without the terminal's bell",
     "speed": "how many times as fast as real time, 1 to 240 (default: 10)",
     "from": "begin at this clock time on the day of the event",
@@ -59,10 +65,6 @@ CHECK_HOLDS = "The timetable holds: every course on time, nothing kept past its 
 CHECK_GIVES_UP = "The timetable has to give something up:"
 CHECK_STOPPED = "No timetable until the stops above are mended."
 CHECK_ASSUMED = "Assumed, because the plan does not say:"
-PLAN_CHANGED = (
-    "The plan was edited since this evening began; the board goes on with the timetable it began with. "
-    "To begin anew, move the run log away."
-)
 
 
 def example(line: str) -> str:
@@ -145,8 +147,11 @@ def long_past(date: str) -> str:
     return f"the event of {date} is over; rehearse it, or give the plan another date"
 
 
-def log_in_use(path: str) -> str:
-    return f"{path}: another board has this run log open; close that one first, or name another with --log"
+def log_in_use(path: str, quoted: str) -> str:
+    return (
+        f"{path}: another board has this run log open; close that one first, or name another with --log\n"
+        f"    To look on from here: {PROGRAM} watch {quoted}"
+    )
 
 
 def log_unreadable(why: str) -> str:
@@ -182,7 +187,10 @@ def log_not_empty(path: str) -> str:
 
 
 def cannot_keep(path: str, why: str) -> str:
-    return f"{path}: the run log cannot be kept here ({why}); name another place with --log"
+    return (
+        f"{path}: the run log cannot be kept here ({why}); name another place with --log,\n"
+        "    or go without one: --no-log (then leaving the board forgets the evening)"
+    )
 
 
 def left_board(path: str) -> str:

@@ -69,10 +69,6 @@ LEAVE_LINES = (
 )
 
 
-def log_cannot_be_written(why: str) -> str:
-    return f"The run log cannot be written ({why}). Answers are not taken until it can."
-
-
 def board_fault(why: str) -> str:
     return f"Something went wrong in the board ({why}); the run log is whole."
 

@@ -4,6 +4,7 @@ import pytest
 from textual.widgets import Input
 
 from board import words
+from board.log.write import Unkept
 from board.run.events import NoteWritten
 from board.screens.ask import HelpScreen, LeaveScreen, NoteScreen, PushScreen
 from board.screens.live import LiveScreen
@@ -356,27 +357,38 @@ async def test_zoom_changes_the_ribbons(kitchen: Kitchen) -> None:
         assert kitchen.shown() != before
 
 
-async def test_a_log_that_cannot_be_written_is_told_and_the_board_goes_on(
-    kitchen: Kitchen, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    def full(events: object) -> None:
-        raise OSError(28, "No space left on device")
+async def test_while_the_log_cannot_be_written_answers_count_and_a_banner_says_how_many(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+        kitchen.set("17:00")
+        keeper = kitchen.host.evening.keeper
+        keeper.unkept = Unkept(1, 2, "No space left on device")  # type: ignore[misc]
+
+        await pilot.press("space")
+        await pilot.pause()
+        assert "NOT ON DISK YET: 1 answer (No space left on device). Go on; it is tried again" in kitchen.shown()
+        assert kitchen.status("chop") == "under-way"
+        keeper.unkept = None  # type: ignore[misc]
+        kitchen.set("17:01")
+        await pilot.pause()
+
+        assert "NOT ON DISK" not in kitchen.shown()
+
+
+async def test_what_cannot_be_drawn_never_ends_the_board(kitchen: Kitchen, monkeypatch: pytest.MonkeyPatch) -> None:
+    def broken(*_: object) -> None:
+        raise ZeroDivisionError("for a test")
 
     async with kitchen.app.run_test(size=SIZE) as pilot:
         await pilot.pause()
-        kitchen.set("17:00")
-        keep = kitchen.host.evening.keeper.append
-        monkeypatch.setattr(kitchen.host.evening.keeper, "append", full)
+        monkeypatch.setattr(kitchen.app.live.next, "show", broken)
 
-        await pilot.press("space")
+        kitchen.set("17:00")
         await pilot.pause()
-        assert "No space left on device" in kitchen.shown()
-        assert kitchen.status("chop") == "to-come"
-        monkeypatch.setattr(kitchen.host.evening.keeper, "append", keep)
-        await pilot.pause(0.01)
         await pilot.press("space")
 
         assert kitchen.status("chop") == "under-way"
+        assert kitchen.app.is_running
 
 
 @pytest.mark.parametrize("size", [(60, 18), (80, 24), (120, 36), (160, 50), (30, 8)])

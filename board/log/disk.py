@@ -1,0 +1,181 @@
+"""One file that is to hold given lines, in order, each once and whole, whatever becomes of disk and folder.
+
+What could not be written stays in memory and is tried again. Between two tries the file may lack lines at its end; it
+never holds half a line that is built upon, nor one twice, for each is written at the very place it belongs.
+"""
+
+import errno
+import os
+from collections.abc import Sequence
+from contextlib import suppress
+from pathlib import Path
+
+from filelock import FileLock, Timeout
+
+from board import words
+
+
+class LogInUse(Exception):
+    """Another board has this log open."""
+
+
+class LineFile:
+    """Lines on disk under a lock. `lines` are all there should be; the first `kept` of them are written and synced.
+
+    `aside`: the copy made of a file found damaged, before its unsound rest is cut off.
+    """
+
+    def __init__(self, path: Path) -> None:
+        self.path = path
+        self.lines: list[bytes] = []
+        self.kept = 0
+        self.aside: Path | None = None
+        self._bytes = 0
+        self._damaged = False
+        self._file: int | None = None
+        self._lock: FileLock | None = None
+        self._lock_path = path.with_name(path.name + ".lock")
+
+    def found(self, lines: Sequence[bytes], *, damaged: bool) -> None:
+        """The file begins with these lines; what follows them in it is torn or, worth a copy, damaged."""
+        self.lines, self.kept, self._bytes = list(lines), len(lines), sum(len(line) for line in lines)
+        self._damaged = damaged
+
+    def lock(self) -> None:
+        """Takes the lock, again where folder or lock file have vanished. Raises LogInUse, OSError."""
+        if self._lock is not None and self._lock_path.exists():
+            return
+        self._unlock()
+        self.path.parent.mkdir(parents=True, exist_ok=True)
+        lock = FileLock(self._lock_path)
+        try:
+            lock.acquire(timeout=0)
+        except Timeout:
+            raise LogInUse(str(self.path)) from None
+        self._lock = lock
+
+    def sync(self) -> None:
+        """All lines are on the disk after this. Raises OSError; whole lines that found room count as kept."""
+        try:
+            self.lock()
+        except LogInUse:
+            raise OSError(errno.EBUSY, words.log_taken(self.path.name)) from None
+        self._reach()
+        if self.kept < len(self.lines):
+            self._write()
+
+    def _reach(self) -> None:
+        """Holds the file that lies at the path; one that vanished is begun anew, a stranger's is set aside."""
+        there = _stat(self.path)
+        if self._file is not None:
+            mine = os.fstat(self._file)
+            if there is not None and os.path.samestat(mine, there):
+                if there.st_size < self._bytes:  # somebody cut it
+                    self.kept = self._bytes = 0
+                return
+            os.close(self._file)
+            self._file = None
+        if there is not None and self.kept and not self._is_ours():
+            set_aside(self.path)
+            self.path.unlink()
+            there = None
+        if there is not None and self._damaged:
+            self.aside = set_aside(self.path)
+        self._damaged = False
+        self._file = os.open(self.path, os.O_RDWR | os.O_CREAT, 0o644)
+        if there is None:
+            self.kept = self._bytes = 0
+            sync_folder(self.path.parent)
+        elif there.st_size > self._bytes:
+            os.ftruncate(self._file, self._bytes)
+            os.fsync(self._file)
+
+    def _is_ours(self) -> bool:
+        """Whether what lies at the path begins with all that was kept."""
+        return self.path.read_bytes().startswith(b"".join(self.lines[: self.kept]))
+
+    def _write(self) -> None:
+        """The lines not yet kept, at the place where the kept ones end."""
+        assert self._file is not None
+        rest = self.lines[self.kept :]
+        data, written = memoryview(b"".join(rest)), 0
+        try:
+            os.lseek(self._file, self._bytes, os.SEEK_SET)
+            while written < len(data):
+                written += os.write(self._file, data[written:])
+            os.ftruncate(self._file, self._bytes + written)
+            os.fsync(self._file)
+        except OSError:
+            self._keep_whole_lines(rest, written)
+            raise
+        self.kept, self._bytes = len(self.lines), self._bytes + written
+
+    def _keep_whole_lines(self, rest: Sequence[bytes], written: int) -> None:
+        """After a failure: cuts a half line off, and counts the lines before it once they are synced."""
+        whole, size = 0, 0
+        while whole < len(rest) and size + len(rest[whole]) <= written:
+            size += len(rest[whole])
+            whole += 1
+        with suppress(OSError):
+            assert self._file is not None
+            os.ftruncate(self._file, self._bytes + size)
+            os.fsync(self._file)
+            self.kept, self._bytes = self.kept + whole, self._bytes + size
+
+    def _unlock(self) -> None:
+        if self._lock is not None:
+            with suppress(OSError):
+                self._lock.release(force=True)
+            self._lock = None
+
+    def close(self) -> None:
+        if self._file is not None:
+            with suppress(OSError):
+                os.close(self._file)
+            self._file = None
+        self._unlock()
+
+
+def _stat(path: Path) -> os.stat_result | None:
+    try:
+        return os.stat(path)
+    except FileNotFoundError:
+        return None
+
+
+def sync_folder(folder: Path) -> None:
+    """The new name reaches the disk; some systems cannot sync a folder, and the file is sound without it."""
+    with suppress(OSError):
+        handle = os.open(folder, os.O_RDONLY)
+        try:
+            os.fsync(handle)
+        finally:
+            os.close(handle)
+
+
+def set_aside(path: Path) -> Path:
+    """A synced copy of the file under the next free name beside it; nothing is deleted. Raises OSError."""
+    return write_new(path.with_name(f"{path.stem}.damaged{path.suffix}"), path.read_bytes())
+
+
+def write_new(path: Path, data: bytes) -> Path:
+    """The bytes in a new file of that name, or the next free one with a number; where it lies. Raises OSError."""
+    number = 1
+    while True:
+        place = path if number == 1 else path.with_name(f"{path.stem}-{number}{path.suffix}")
+        try:
+            handle = os.open(place, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o644)
+        except FileExistsError:
+            number += 1
+            continue
+        try:
+            with os.fdopen(handle, "wb") as file:
+                file.write(data)
+                file.flush()
+                os.fsync(file.fileno())
+        except OSError:
+            with suppress(OSError):
+                place.unlink()
+            raise
+        sync_folder(place.parent)
+        return place

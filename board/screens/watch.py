@@ -1,0 +1,142 @@
+"""Looking on at an evening that another board runs: the same board without the keys that answer."""
+
+from collections.abc import Callable
+from typing import ClassVar
+
+from textual.app import App, ComposeResult
+from textual.binding import Binding, BindingType
+from textual.content import Content
+from textual.screen import ModalScreen, Screen
+from textual.widgets import Static
+
+from board import words
+from board.clock import Clock
+from board.evening import Present
+from board.log.follow import Follower
+from board.plain import one_line
+from board.screens.ask import HelpScreen
+from board.screens.chime import Bell, Chime
+from board.screens.live import LiveScreen
+from board.screens.palette import LANTERN
+from board.view.onlooker import Onlooker
+from board.watching import Watched, hand_called
+
+FOLLOW_SECONDS = 0.4
+
+
+class WatchScreen(LiveScreen, inherit_bindings=False):
+    """The live board of a log, with keys to look about only."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("up", "choose(-1)", show=False),
+        Binding("down", "choose(1)", show=False),
+        Binding("z", "zoom", show=False),
+        Binding("b", "bell", show=False),
+        Binding("question_mark,f1", "help", show=False),
+        Binding("q,ctrl+q,escape", "leave", show=False),
+    ]
+
+    def __init__(self, watched: Watched, chime: Chime, on_leave: Callable[[], None]) -> None:
+        super().__init__(watched, chime, None, on_leave, bell=False)
+        self.watched = watched
+        self.viewer = Onlooker(watched.sheet)
+
+    def on_mount(self) -> None:
+        self.set_interval(FOLLOW_SECONDS, self._follow)  # besides the board's own second
+
+    def _follow(self) -> None:
+        """Shows at once what the log says anew."""
+        if self.watched.follower.look():
+            self.watched.take()
+            self.tick()
+
+    def key_words(self) -> tuple[tuple[str, str, str], ...]:
+        return words.KEYS_WATCH
+
+    def _draw(self, present: Present) -> None:
+        if self.viewer.sheet is not self.watched.sheet:  # another evening lies in the log now
+            self.viewer = Onlooker(self.watched.sheet)
+        super()._draw(present)
+
+    def _not_kept(self, present: Present) -> str:
+        return one_line(self.watched.said)
+
+    def _mode(self) -> str:
+        pieces = [words.looking_for(one_line(self.watched.who, 20)) if self.watched.who else words.LOOKING_ON]
+        if self.watched.rehearsal:
+            pieces.append(words.NEWEST_EVENT)
+        if self.watched.state.closed:
+            pieces.append(words.EVENING_CLOSED)
+        return " · ".join(pieces)
+
+    def action_help(self) -> None:
+        self.app.push_screen(HelpScreen(rehearsal=False, keys=words.KEYS_WATCH))
+
+    def action_leave(self) -> None:
+        self.on_leave()
+
+
+class WaitScreen(Screen[None]):
+    """Until there is an evening to look on at."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [Binding("q,ctrl+q,escape", "app.quit", show=False)]
+
+    def __init__(self, follower: Follower) -> None:
+        super().__init__()
+        self.follower = follower
+
+    def compose(self) -> ComposeResult:
+        self.text = Static("", markup=False)
+        yield self.text
+
+    def on_mount(self) -> None:
+        self.show()
+
+    def show(self) -> None:
+        said = self.follower.said or words.no_evening_yet(str(self.follower.path))
+        self.text.update(Content(one_line(said)))
+
+
+class WatchApp(App[str | None]):
+    """Waits for an evening in the log, then shows it. Its result: why it ended by itself, else None."""
+
+    ENABLE_COMMAND_PALETTE = False
+
+    def __init__(self, follower: Follower, clock: Clock, who: str | None = None, chime: Chime | None = None) -> None:
+        super().__init__()
+        self.follower = follower
+        self.evening_clock = clock
+        self.who = who
+        self.chime = chime or Bell(self.bell)
+        self.board: WatchScreen | None = None
+
+    def on_mount(self) -> None:
+        self.register_theme(LANTERN)
+        self.theme = LANTERN.name
+        self.waiting = WaitScreen(self.follower)
+        self.push_screen(self.waiting)
+        self._look()
+        self._timer = self.set_interval(FOLLOW_SECONDS, self._look)
+
+    def _look(self) -> None:
+        """Puts the board up as soon as there is an evening."""
+        if self.board is not None:
+            return
+        self.follower.look()
+        opened = self.follower.opened
+        if opened is None:
+            if self.waiting.is_mounted:
+                self.waiting.show()
+            return
+        if self.who is not None and hand_called(opened.sheet, self.who) is None:
+            self.exit(words.nobody_called(one_line(self.who, 60), [one_line(hand) for hand in opened.sheet.hands]))
+            return
+        self.board = WatchScreen(Watched(self.follower, self.evening_clock, self.who), self.chime, self.exit)
+        self.switch_screen(self.board)
+
+    async def action_quit(self) -> None:
+        """Over a smaller screen it closes that one first."""
+        if isinstance(self.screen, ModalScreen):
+            self.screen.dismiss(None)
+        else:
+            self.exit()

@@ -1,0 +1,162 @@
+"""The board killed (SIGKILL) at random moments of a rehearsed evening: `kill_figures.py [KILLS] [SEED]`.
+
+Keys are sent at random meanwhile. Each time it is started again on the same log. What must hold: every line that was
+in the log stays in it; what the board said it had taken (a note kept, a step left out, a call put off, an answer taken
+back) is in the log; and the board stands at the right call again within a second.
+"""
+
+import random
+import re
+import statistics
+import sys
+import tempfile
+from dataclasses import dataclass, field
+from pathlib import Path
+
+sys.path.insert(0, str(Path(__file__).parents[2]))
+
+from board.log.read import LogContents
+from board.run.events import CallPutOff, NoteWritten, StepLeftOut, TakenBack
+from tests.bench.board_process import Board, contents_of, environment, evening_of, sign_of
+
+KEYS = "jjjj      lxu\x1b[A\x1b[Bascz.,b"
+GOAL_SECONDS = 1.0
+
+
+@dataclass
+class Figures:
+    """What came of it. `lost`: what was answered and is not in the log."""
+
+    kills: int = 0
+    early: int = 0  # killed before the first picture
+    answers: int = 0
+    torn: int = 0
+    lost: list[str] = field(default_factory=list)
+    resumed: list[float] = field(default_factory=list)
+
+
+def acknowledged(drawn: str) -> dict[str, set[str]]:
+    """What a board said it had taken, by kind; names as far as one line of 80 columns shows them."""
+    plain = re.sub(r"\x1b\[[0-9;?]*[a-zA-Z]", "\n", drawn)
+    return {
+        "note": set(re.findall(r"about note (\d+) kept", plain)),
+        "out": {name.strip()[:40] for name in re.findall(r"left out: ([^\n…│]+)", plain)},
+        "later": {name.strip()[:40] for name in re.findall(r"again in 5 min: ([^\n…│]+)", plain)},
+        "back": set(re.findall(r"(taken back): ", plain)),
+    }
+
+
+def missing(drawn: str, contents: LogContents) -> list[str]:
+    """What was said to be taken, of a kind of which the log holds none."""
+    said = acknowledged(drawn)
+    kinds = {"out": StepLeftOut, "later": CallPutOff, "back": TakenBack}
+    return [
+        f"{kind}: {sorted(said[kind])}"
+        for kind, event in kinds.items()
+        if said[kind] and not any(isinstance(each, event) for each in contents.events)
+    ]
+
+
+class Killing:
+    """One evening after another, each killed over and over until it is over."""
+
+    def __init__(self, folder: Path, seed: int) -> None:
+        self.random = random.Random(seed)
+        self.folder = folder
+        self.env = environment(folder)
+        self.figures = Figures()
+        self.evenings = 0
+        self.notes = 0
+        self._new_evening()
+
+    def _new_evening(self) -> None:
+        self.evenings += 1
+        self.log = self.folder / f"evening-{self.evenings}.jsonl"
+
+    def once(self) -> None:
+        """Starts, types, kills, and compares."""
+        before = contents_of(self.log) if self.log.exists() and self.log.stat().st_size else None
+        old = self.log.read_bytes()[: before.sound_bytes] if before else b""
+        board = Board(self.log, self.env, "--speed", "10", "--from", "18:00")
+        kept: list[str] = []
+        if self.random.random() < 0.1:
+            board.read(self.random.uniform(0.05, 0.8))
+            self.figures.early += 1
+        else:
+            self._wait_for_picture(board, before)
+            kept = self._type(board)
+        board.kill()
+        self.figures.kills += 1
+        self._compare(old, board, kept)
+
+    def _wait_for_picture(self, board: Board, before: LogContents | None) -> None:
+        if before is None:
+            board.seconds_until(("IN HAND", "TIGHT", "BEHIND"))
+            return
+        # The clock goes on from the newest event; what comes due in its first moments may stand there already.
+        right = tuple(dict.fromkeys(sign_of(evening_of(before, later)) for later in (0.0, 3.0, 10.0)))
+        self.figures.resumed.append(board.seconds_until(right))
+
+    def _type(self, board: Board) -> list[str]:
+        """Keys at random for a random while; the note the board said it kept. Of several only the first is a witness:
+        what it says is the same for each, and may be drawn again."""
+        kept: list[str] = []
+        written = 0
+        for _ in range(self.random.randrange(1, 9)):
+            if self.random.random() < 0.25:
+                self.notes += 1
+                written += 1
+                board.type(f"nnote {self.notes} of a killed evening\r")
+                board.read(self.random.uniform(0.0, 0.4))
+                if written == 1 and "note kept" in board.drawn:
+                    kept.append(f"note {self.notes} of a killed evening")
+            else:
+                board.type(self.random.choice(re.findall(r"\x1b\[.|.", KEYS)))
+                board.read(self.random.uniform(0.0, 0.6))
+        return kept
+
+    def _compare(self, old: bytes, board: Board, kept: list[str]) -> None:
+        data = self.log.read_bytes() if self.log.exists() else b""
+        if not data.startswith(old):
+            self.figures.lost.append(f"{self.log.name}: lines that were there are gone")
+        if b"\n" not in data:
+            return
+        contents = contents_of(self.log)
+        self.figures.torn += contents.dropped is not None
+        texts = {event.text for event in contents.events if isinstance(event, NoteWritten)}
+        self.figures.lost += [f"{self.log.name}: {note}" for note in kept if note not in texts]
+        self.figures.lost += [f"{self.log.name}: {each}" for each in missing(board.drawn, contents)]
+        evening = evening_of(contents)
+        self.figures.answers = max(self.figures.answers, sum(len(s) for s in (texts, evening.state.steps)))
+        if evening.state.closed or (not evening.tick().coming and not evening.tick().due):
+            self._new_evening()
+
+
+def kill_often(kills: int, seed: int, folder: Path) -> Figures:
+    """So many kills. The sheet is worked out once before."""
+    killing = Killing(folder, seed)
+    first = Board(folder / "warm.jsonl", killing.env)
+    first.seconds_until(("IN HAND", "TIGHT", "BEHIND"), 120)
+    first.kill()
+    for _ in range(kills):
+        killing.once()
+    return killing.figures
+
+
+def main() -> None:
+    kills = int(sys.argv[1]) if len(sys.argv) > 1 else 200
+    seed = int(sys.argv[2]) if len(sys.argv) > 2 else 1
+    with tempfile.TemporaryDirectory() as folder:
+        figures = kill_often(kills, seed, Path(folder))
+    resumed = sorted(figures.resumed)
+    print(f"kills                         {figures.kills} ({figures.early} before the first picture), seed {seed}")
+    print(f"logs with a torn last line    {figures.torn}")
+    print(f"answers lost                  {len(figures.lost)} (goal 0)", *figures.lost[:10], sep="\n  ")
+    most = f"95 % {resumed[len(resumed) * 95 // 100]:.2f} s, most {resumed[-1]:.2f} s"
+    print(
+        f"at the right call again       median {statistics.median(resumed):.2f} s, {most} (goal ≤ {GOAL_SECONDS:g} s)"
+    )
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,169 @@
+"""Looking on, by Pilot: the same board, following within a second, with no key that answers."""
+
+from pathlib import Path
+
+import msgspec
+import pytest
+
+from board import words
+from board.clock import StoppedClock
+from board.evening import Evening, open_evening
+from board.log.follow import Follower
+from board.log.write import RunLog
+from board.run.decide import Done, WriteNote
+from board.screens.watch import WatchApp
+from board.timetable.run_sheet import Attended, RunSheet
+from tests.conftest import at
+from tests.screens.conftest import Recorder, screen_text
+
+SIZE = (120, 36)
+FOLLOWED = 0.9  # what is appended shows within a second
+
+
+class Watching:
+    """A running evening, and somebody who looks on at it."""
+
+    def __init__(self, path: Path, sheet: RunSheet, who: str | None = None) -> None:
+        self.path = path
+        self.sheet = sheet
+        self.clock = StoppedClock(at("17:00"))
+        self.chime = Recorder()
+        self.app = WatchApp(Follower(path), self.clock, who, chime=self.chime)
+
+    def run(self, *, rehearsal: bool = False) -> Evening:
+        self.log = RunLog(self.path)
+        return open_evening(self.sheet, self.clock, self.log, rehearsal=rehearsal)
+
+    def shown(self) -> str:
+        return screen_text(self.app)  # type: ignore[arg-type]
+
+
+@pytest.fixture
+def watching(tmp_path: Path, little: RunSheet) -> Watching:
+    return Watching(tmp_path / "evening.jsonl", little)
+
+
+async def test_it_waits_for_an_evening_and_then_follows_it(watching: Watching) -> None:
+    async with watching.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        assert "There is no evening in" in watching.shown()
+
+        evening = watching.run()
+        evening.tick()
+        await pilot.pause(FOLLOWED)
+        assert "Little supper" in watching.shown()
+        assert words.LOOKING_ON in watching.shown()
+        evening.wish(Done("chop", "start"))
+        await pilot.pause(FOLLOWED)
+
+        assert "20:00 chop" in watching.shown()  # it runs, with its countdown
+
+
+async def test_no_key_answers_and_none_is_offered(watching: Watching) -> None:
+    evening = watching.run()
+    evening.tick()
+    before = watching.path.read_bytes()
+    async with watching.app.run_test(size=SIZE) as pilot:
+        await pilot.pause(FOLLOWED)
+        shown = watching.shown()
+
+        await pilot.press("space", "enter", "l", "x", "u", "p", "a", "s", "c", "n", "h", "j", "e")
+        await pilot.pause()
+
+        assert watching.path.read_bytes() == before
+        assert "space" not in shown
+        assert "later" not in shown
+        assert len(watching.app.screen_stack) <= 2
+
+
+async def test_one_can_look_zoom_ask_for_help_and_leave(watching: Watching) -> None:
+    watching.run().tick()
+    async with watching.app.run_test(size=SIZE) as pilot:
+        await pilot.pause(FOLLOWED)
+        before = watching.shown()
+
+        await pilot.press("down", "down")
+        await pilot.pause()
+        assert words.NOT_CALLED in watching.shown()
+        assert "space" not in watching.shown()
+        await pilot.press("z")
+        await pilot.pause()
+        assert watching.shown() != before
+        await pilot.press("question_mark")
+        await pilot.pause()
+        assert words.HELP_TITLE in watching.shown()
+        await pilot.press("escape")
+        await pilot.press("q")
+        await pilot.pause()
+
+        assert not watching.app.is_running
+
+
+async def test_calls_are_silent_unless_the_bell_is_wanted(watching: Watching) -> None:
+    watching.run()
+    watching.clock.set(at("16:59"))
+    async with watching.app.run_test(size=SIZE) as pilot:
+        await pilot.pause(FOLLOWED)
+        watching.clock.set(at("17:00"))
+        await pilot.pause(1.2)
+        assert watching.chime.rung == 0
+
+        await pilot.press("b")
+        watching.clock.set(at("18:30"))
+        await pilot.pause(1.2)
+
+        assert watching.chime.rung == 1
+
+
+async def test_a_rehearsal_says_what_time_it_shows(watching: Watching) -> None:
+    evening = watching.run(rehearsal=True)
+    watching.clock.set(at("17:13"))
+    evening.wish(WriteNote("x"))
+    async with watching.app.run_test(size=SIZE) as pilot:
+        await pilot.pause(FOLLOWED)
+
+        assert words.NEWEST_EVENT in watching.shown()
+        assert "┃17:13" in watching.shown()
+
+
+async def test_a_log_that_goes_is_said_and_its_return_seen(watching: Watching) -> None:
+    evening = watching.run()
+    evening.tick()
+    async with watching.app.run_test(size=SIZE) as pilot:
+        await pilot.pause(FOLLOWED)
+        watching.path.unlink()
+        await pilot.pause(FOLLOWED)
+        assert words.LOG_GONE in watching.shown()
+
+        evening.wish(Done("chop", "start"))
+        await pilot.pause(FOLLOWED)
+
+        assert words.LOG_GONE not in watching.shown()
+        assert "20:00 chop" in watching.shown()
+
+
+async def test_for_one_person_only_their_steps_show(tmp_path: Path, little: RunSheet) -> None:
+    sauce = next(slot for slot in little.slots if slot.id == "sauce")
+    theirs = msgspec.structs.replace(sauce, attended=(Attended(sauce.start, sauce.end, "Mira", "all"),))
+    slots = tuple(theirs if slot.id == "sauce" else slot for slot in little.slots)
+    sheet = msgspec.structs.replace(little, slots=slots, hands=("host", "Mira"))
+    watching = Watching(tmp_path / "evening.jsonl", sheet, "mira")
+    watching.run().tick()
+    async with watching.app.run_test(size=SIZE) as pilot:
+        await pilot.pause(FOLLOWED)
+
+        assert "Mira's steps" in watching.shown()
+        shown = watching.shown().casefold()
+        assert "sauce" in shown
+        assert "chop" not in shown
+        assert "stew 19:00" in shown  # the course stays
+
+
+async def test_a_name_nobody_has_ends_it_with_the_names_there_are(tmp_path: Path, little: RunSheet) -> None:
+    watching = Watching(tmp_path / "evening.jsonl", little, "Otto")
+    async with watching.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        watching.run()
+        await pilot.pause(FOLLOWED)
+
+    assert watching.app.return_value == words.nobody_called("Otto", ["host"])
