@@ -22,6 +22,7 @@ CLOSE: list[BindingType] = [Binding("escape", "dismiss(None)", show=False)]
 REFRESH_SECONDS = 1.0
 PUSH_STEP = 5
 LONGEST_PUSH = 180
+MOST_COSTS = 10  # more lines than this are read by nobody who has a pan on
 
 
 class PushScreen(ModalScreen[tuple[str, int] | None]):
@@ -66,7 +67,7 @@ class PushScreen(ModalScreen[tuple[str, int] | None]):
 
     def _room(self) -> int:
         """Lines for the costs: what the window leaves beside the frame, the title and the hint."""
-        return max(2, self.app.size.height - 8)
+        return max(2, min(MOST_COSTS, self.app.size.height - 8))
 
     def action_course(self, step: int) -> None:
         self.at = (self.at + step) % len(self.courses)

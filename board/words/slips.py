@@ -45,12 +45,12 @@ def slip_dish(dish: str, course: str | None) -> str:
 
 
 def slip_oven(oven: str, minutes: int, count: int) -> str:
-    things = "what is in it takes" if count == 1 else f"all {count} in it take"
-    return f"{oven} lost its heat: {things} {span(minutes)} longer"
+    things = "what is in it" if count == 1 else f"all {count} in it"
+    return f"{oven} lost its heat, {span(minutes)} more for {things}"
 
 
 def slip_oven_next(oven: str, minutes: int) -> str:
-    return f"{oven} lost its heat: what goes in next takes {span(minutes)} longer"
+    return f"{oven} lost its heat, {span(minutes)} more for what goes in next"
 
 
 def slip_length(name: str, minutes: int) -> str:

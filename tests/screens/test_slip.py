@@ -216,7 +216,7 @@ async def test_with_one_oven_in_use_its_number_takes_and_with_two_it_chooses() -
 
         await pilot.press("w", "5")
         await pilot.pause()
-        assert "› 5  Big lost its heat: what is in it takes 5 min longer ‹1 of 2›" in kitchen.shown()
+        assert "› 5  Big lost its heat, 5 min more for what is in it ‹1 of 2›" in kitchen.shown()
         await pilot.press("5", "enter")
 
         event = last(kitchen)

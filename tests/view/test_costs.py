@@ -147,11 +147,11 @@ def test_an_oven_says_how_much_is_in_it() -> None:
         make = SlipLines(viewer, present.state, present.forecast, host.evening.what_if)
         return make.line("oven", targets(present.state, present.forecast, "oven"), 0, 5).headline
 
-    assert headline() == "Big lost its heat: what goes in next takes 5 min longer"
+    assert headline() == "Big lost its heat, 5 min more for what goes in next"
     play(host, ("17:15", "pie"))
-    assert headline() == "Big lost its heat: what is in it takes 5 min longer"
+    assert headline() == "Big lost its heat, 5 min more for what is in it"
     play(host, ("17:15", "rolls"))
-    assert headline() == "Big lost its heat: all 2 in it take 5 min longer"
+    assert headline() == "Big lost its heat, 5 min more for all 2 in it"
 
 
 def test_a_stretched_step_is_called_with_its_new_length(host: Host) -> None:
