@@ -5,6 +5,7 @@ from textual.binding import Binding, BindingType
 BINDINGS: list[BindingType] = [
     Binding("space,enter", "answer", show=False),
     Binding("l", "later", show=False),
+    Binding("d", "done_already", show=False),
     Binding("x", "leave_out", show=False),
     Binding("u", "take_back", show=False),
     Binding("up", "choose(-1)", show=False),
@@ -14,6 +15,7 @@ BINDINGS: list[BindingType] = [
     Binding("s", "mark('seat')", show=False),
     Binding("c", "mark('clear')", show=False),
     Binding("n", "note", show=False),
+    Binding("t", "theme", show=False),
     Binding("b", "bell", show=False),
     Binding("question_mark,f1", "help", show=False),
     Binding("q,ctrl+q", "leave", show=False, priority=False),
@@ -28,6 +30,7 @@ BINDINGS: list[BindingType] = [
 ACTIONS = {
     "space": "answer",
     "l": "later",
+    "d": "done_already",
     "x": "leave_out",
     "u": "take_back",
     "↑↓": "choose(1)",
@@ -36,6 +39,7 @@ ACTIONS = {
     "s": "mark('seat')",
     "c": "mark('clear')",
     "n": "note",
+    "t": "theme",
     "b": "bell",
     "z": "zoom",
     "?": "help",

@@ -15,7 +15,9 @@ from board.run.state import CallKey
 from board.screens.ask import HelpScreen, LeaveScreen, NoteScreen, PushScreen
 from board.screens.chime import Chime
 from board.screens.keys import BINDINGS
-from board.screens.panels import CallPanel, Coming, KeyBar, OneLine, Ribbons, Top
+from board.screens.panels import CallPanel, Coming, Courses, KeyBar, Ribbons, Top
+from board.screens.sounds import Sounds
+from board.speech import Voice
 from board.view.board import BoardView, CallView, Viewer
 from board.view.marks import slot_to_mark
 from board.view.ribbon import ZOOMS, ribbons
@@ -40,17 +42,19 @@ class LiveScreen(Screen[None]):
         chime: Chime,
         virtual: VirtualClock | None,
         on_leave: Callable[[], None],
+        on_theme: Callable[[], str],
         *,
         bell: bool = True,
+        voice: Voice | None = None,
         greeting: str = "",
     ) -> None:
         super().__init__()
         self.evening = evening
-        self.chime = chime
         self.virtual = virtual
         self.on_leave = on_leave
+        self.on_theme = on_theme
         self.viewer = Viewer(evening.sheet)
-        self.bell_on = bell
+        self.sounds = Sounds(chime, voice, self.viewer, bell=bell)
         self.zoom = 1
         self.chosen: CallKey | None = None
         self.present: Present | None = None
@@ -64,7 +68,7 @@ class LiveScreen(Screen[None]):
     def compose(self) -> ComposeResult:
         self.top = Top(id="top")
         self.said = CallPanel(id="call")
-        self.saying = OneLine(id="saying")
+        self.saying = Courses(id="saying")
         self.lanes = Ribbons(id="lanes")
         self.next = Coming(id="coming")
         self.keys = KeyBar("", id="keys")
@@ -120,8 +124,7 @@ class LiveScreen(Screen[None]):
         try:
             self.present = self.evening.tick()
             self.banner = ""
-            if self.present.raised and self.bell_on:
-                self.chime.ring()
+            self.sounds.hear(self.present)
         except OSError as wrong:
             self.banner = words.log_cannot_be_written(one_line(wrong.strerror or wrong, 80))
         except Exception as wrong:
@@ -157,7 +160,7 @@ class LiveScreen(Screen[None]):
         if self.banner:
             self.saying.show(self.banner)
         elif self._unsaying is None:
-            self.saying.show(view.courses)
+            self.saying.show_courses(view)
 
     def _mode(self) -> str:
         """Rehearsal and its speed; whether the bell is off."""
@@ -165,8 +168,8 @@ class LiveScreen(Screen[None]):
         if self.virtual is not None:
             pieces.append(words.REHEARSAL)
             pieces.append(words.HELD if self.virtual.paused else words.speed(self.virtual.speed))
-        if not self.bell_on:
-            pieces.append(words.BELL_OFF)
+        if not self.sounds.on:
+            pieces.append(self.sounds.words())
         return " · ".join(pieces)
 
     def _chosen_call(self, view: BoardView) -> CallView | None:
@@ -245,6 +248,13 @@ class LiveScreen(Screen[None]):
         self._settle_key()
         self.wish(Later(slot, part, number), words.put_off(call.headline))
 
+    def action_done_already(self) -> None:
+        """Begun and over, whatever was asked: one key for a call that was overtaken."""
+        call = self._target()
+        if call is not None:
+            self._settle_key()
+            self.wish(Settle(call.key[0]), words.done_already(call.headline))
+
     def action_leave_out(self) -> None:
         call = self._target()
         if call is not None:
@@ -270,6 +280,13 @@ class LiveScreen(Screen[None]):
         self._shown = self.chosen
         self.redraw()
 
+    def on_coming_chosen(self, message: Coming.Chosen) -> None:
+        self.chosen = self._shown = message.key
+        self.redraw()
+
+    def on_courses_chosen(self, message: Courses.Chosen) -> None:
+        self.action_push(message.course)
+
     def action_mark(self, what: str) -> None:
         if self.present is None:
             return
@@ -279,13 +296,15 @@ class LiveScreen(Screen[None]):
         else:
             self.wish(Settle(slot), words.MARKED[what])
 
-    def action_push(self) -> None:
-        if self.present is None:
-            return
-        if not any(course.is_ahead for course in self.present.forecast.courses):
+    def action_push(self, course: str | None = None) -> None:
+        """Asks which course by how much; begins at the one given, else the next."""
+        ahead = [c.name for c in self.present.forecast.courses if c.is_ahead] if self.present else []
+        if course is not None and course not in ahead:
+            self.say(words.cannot_push(one_line(course)))
+        elif ahead:
+            self.app.push_screen(PushScreen(self.evening, self.viewer, course or ahead[0]), self._push)
+        else:
             self.say(words.NOTHING_TO_PUSH)
-            return
-        self.app.push_screen(PushScreen(self.evening, self.viewer), self._push)
 
     def _push(self, chosen: tuple[str, int] | None) -> None:
         self._settle_key()
@@ -306,8 +325,11 @@ class LiveScreen(Screen[None]):
             self.wish(WriteNote(text, slot), words.NOTE_KEPT)
 
     def action_bell(self) -> None:
-        self.bell_on = not self.bell_on
-        self.say(words.BELL_ON if self.bell_on else words.BELL_OFF)
+        self.say(self.sounds.switch())
+        self.redraw()
+
+    def action_theme(self) -> None:
+        self.say(self.on_theme())
         self.redraw()
 
     def action_zoom(self) -> None:

@@ -10,6 +10,7 @@ from board.plain import one_line
 from board.run.calls import Call
 from board.run.events import Event
 from board.run.forecast import CourseForecast, Forecast, Standing
+from board.run.insist import insistence
 from board.run.state import CallKey, State
 from board.timetable.run_sheet import RunSheet, Slot
 from board.view.countdown import countdown, length
@@ -32,6 +33,8 @@ class CallView:
     countdown: str
     answer: str
     is_due: bool
+    insistence: int = 1  # 1 calm, 2 pressing, 3 overdue
+    already: str = ""  # what the key for `done already` says, where the call was overtaken
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,7 +63,7 @@ class BoardView:
     detail: str
     busy: CallKey | None  # the end of what hands are on now
     keeping: tuple[tuple[str, bool], ...]  # words, and whether it presses
-    courses: str  # every course in one line: gone out at, or going out when
+    courses: tuple[tuple[str, str], ...]  # every course: its name, and in words: gone out at, or going out when
 
 
 class Moment(Protocol):
@@ -111,7 +114,7 @@ class Viewer:
             headline=headline,
             detail=detail,
             busy=busy,
-            courses=words.course_strip([self._course_words(course, at.now) for course in at.forecast.courses]),
+            courses=tuple((course.name, self._course_words(course, at.now)) for course in at.forecast.courses),
             keeping=tuple(
                 self._keeping(each, at.now) for each in at.forecast.keeping if self._is_worth_saying(each, at.now)
             ),
@@ -128,9 +131,11 @@ class Viewer:
             detail=one_line(self.detail(slot, call)),
             look_for=one_line(words.look_for(slot.look_for)) if slot.look_for and call.part != "start" else "",
             clock=self.clock(call.due, at.now),
-            countdown=words.waited(countdown(-ahead)) if is_due else countdown(ahead),
+            countdown=words.waited(-ahead) if is_due else countdown(ahead),
             answer=answer_word(slot, call),
             is_due=is_due,
+            insistence=insistence(call, at.now) if is_due else 1,
+            already=words.DONE_ALREADY if call.overtaken else "",
         )
 
     def detail(self, slot: Slot, call: Call) -> str:

@@ -23,4 +23,5 @@ STATES = {
     "left-out": "left out",
 }
 IN_HAND, TIGHT, BEHIND = "in hand", "tight", "behind"
+FINISHED_SIGN = "✓"
 STANDING_SIGN = {IN_HAND: "◆", TIGHT: "▲", BEHIND: "■"}
