@@ -7,6 +7,7 @@ with an ellipsis where it is too long. Nothing in it is read as markup.
 from collections.abc import Sequence
 from functools import lru_cache
 
+from rich.cells import cell_len, set_cell_size
 from rich.segment import Segment
 from rich.style import Style
 from textual.geometry import Region
@@ -43,6 +44,19 @@ class Lines(Widget):
         if strip.cell_length > width:
             strip = Strip([*strip.crop(0, max(0, width - 1)), Segment("…", base)])
         return strip.adjust_cell_length(width, base)
+
+
+def fitted(line: Line, width: int) -> Line:
+    """The line made exactly so wide: cut with an ellipsis, or filled up."""
+    found: list[tuple[str, str]] = []
+    left = width
+    for text, role in line:
+        if cell_len(text) > left:
+            found.append((f"{set_cell_size(text, max(0, left - 1))}…"[: max(0, left)], role))
+            return tuple(found)
+        found.append((text, role))
+        left -= cell_len(text)
+    return (*found, (" " * left, ""))
 
 
 def _at(lines: Sequence[Line], y: int) -> Line:

@@ -14,11 +14,12 @@ from board import words
 from board.run.state import CallKey
 from board.screens.big import ROWS, big, bigger
 from board.screens.keys import ACTIONS
-from board.screens.lines import Line, Lines
+from board.screens.lines import Line, Lines, fitted
 from board.view.board import BoardView, CallView
 from board.view.ribbon import Row
 
 KEY_GAP = 2
+COLUMN_WIDTH = 55  # of a list in two columns, at the least
 DUE_FRAMES = {1: "-due", 2: "-pressing", 3: "-overdue"}
 
 
@@ -111,7 +112,8 @@ class Ribbons(Lines):
 class Coming(Lines):
     """What stands and keeps, what else is called, and what comes next. A mouse chooses."""
 
-    _keys: Sequence[CallKey | None] = ()
+    _keys: Sequence[Sequence[CallKey]] = ()
+    _first_row = _column_width = 0
 
     class Chosen(Message):
         """A call was pressed."""
@@ -121,33 +123,44 @@ class Coming(Lines):
             self.key = key
 
     def show(self, view: BoardView, chosen: CallView | None) -> None:
-        height = self.size.height
+        width, height = self.size.width, self.size.height
         lines: list[Line] = []
         for text, presses in view.keeping[: max(1, height // 3)]:
             lines.append(((f"▒ {text}", "presses" if presses else "stands"),))
-        listed = _window(view, chosen, max(0, height - len(lines)))
-        clock_width = max((len(call.clock) for call in listed), default=5)
-        self._keys = [None] * len(lines) + [call.key for call in listed]
-        for call in listed:
-            is_chosen = chosen is not None and chosen.key == call.key
-            mark = "›" if is_chosen else " "
-            text = f"{mark}{call.clock:>{clock_width}}  {call.sign} {call.headline}"
-            role = "chosen" if is_chosen else "accent" if call.is_due else "text"
-            told = f"  {words.INSISTENCE_SIGN[call.insistence]}{call.countdown}" if call.is_due else f"  {call.detail}"
-            lines.append(((text, role), (told, "soft")))
+        rows = max(0, height - len(lines))
+        columns = 2 if len(view.due) > rows and width >= 2 * COLUMN_WIDTH else 1
+        calls = _window(view, chosen, rows * columns)
+        clock_width = max((len(call.clock) for call in calls), default=5)
+        drawn = [_listed(call, clock_width, is_chosen=chosen is not None and chosen.key == call.key) for call in calls]
+        self._first_row, self._column_width = len(lines), width // columns
+        self._keys = [[call.key for call in calls[n * rows : (n + 1) * rows]] for n in range(columns)]
+        for n, left in enumerate(drawn[:rows]):
+            beside = drawn[rows + n : rows + n + 1]
+            lines.append((*fitted(left, self._column_width), *beside[0]) if beside else left)
         self.put(lines)
 
     def on_click(self, event: Click) -> None:
-        if 0 <= event.y < len(self._keys) and (key := self._keys[event.y]) is not None:
-            self.post_message(self.Chosen(key))
+        at = event.get_content_offset(self)
+        if at is None:
+            return
+        column, row = at.x // max(1, self._column_width), at.y - self._first_row
+        if column < len(self._keys) and 0 <= row < len(self._keys[column]):
+            self.post_message(self.Chosen(self._keys[column][row]))
 
 
-def _window(view: BoardView, chosen: CallView | None, rows: int) -> list[CallView]:
+def _listed(call: CallView, clock_width: int, *, is_chosen: bool) -> Line:
+    text = f"{'›' if is_chosen else ' '}{call.clock:>{clock_width}}  {call.sign} {call.headline}"
+    role = "chosen" if is_chosen else "accent" if call.is_due else "text"
+    told = f"  {words.INSISTENCE_SIGN[call.insistence]}{call.countdown}" if call.is_due else f"  {call.detail}"
+    return (text, role), (told, "soft")
+
+
+def _window(view: BoardView, chosen: CallView | None, room: int) -> list[CallView]:
     """The calls to list: those due first if there are several, then those to come; moved down to the chosen one."""
     calls = [*(view.due if len(view.due) > 1 else ()), *view.coming]
     at = next((number for number, call in enumerate(calls) if chosen and call.key == chosen.key), 0)
-    first = max(0, at - rows + 1)
-    return calls[first : first + rows]
+    first = max(0, at - room + 1)
+    return calls[first : first + room]
 
 
 class Courses(OneLine):
@@ -174,7 +187,8 @@ class Courses(OneLine):
     def on_click(self, event: Click) -> None:
         if self._text != words.course_strip([text for _, text in self._courses]):
             return  # something was said, and no course stands there
-        left = event.x - self.gutter.left
+        at = event.get_content_offset(self)
+        left = at.x if at is not None else -1
         for course, text in self._courses:
             if 0 <= left < cell_len(text):
                 self.post_message(self.Chosen(course))

@@ -1,0 +1,293 @@
+"""Sizes, themes, insistence, voice and mouse on the board itself."""
+
+import re
+from pathlib import Path
+
+import pytest
+from textual.color import Color
+
+from board import words
+from board.run.decide import Done
+from board.screens.app import BoardApp
+from board.screens.ask import HelpScreen, LeaveScreen, PushScreen
+from board.screens.big import big, bigger
+from board.screens.live import LiveScreen
+from board.screens.palette import LOOKS
+from board.settings import THEMES
+from tests.conftest import Host, at
+from tests.screens.conftest import Kitchen, Recorder, screen_text
+from tests.screens.supper import evening_at, supper, twenty
+
+SIZE = (120, 36)
+
+
+# --- sizes ---------------------------------------------------------------------------------------------------
+@pytest.mark.parametrize(("size", "named"), [((60, 18), 5), ((80, 24), 5), ((120, 36), 18), ((160, 50), 20)])
+async def test_twenty_calls_at_once_stay_legible(size: tuple[int, int], named: int) -> None:
+    host = Host(twenty(), at("16:58"))
+    app = BoardApp(host.evening, chime=Recorder())
+    async with app.run_test(size=size) as pilot:
+        await pilot.pause()
+        host.at("17:00")
+        app.live.tick()
+        await pilot.pause()
+
+        text = screen_text(app)
+        assert "+19" in text
+        assert sum(f"▶ Stir pan {n} " in text for n in range(1, 21)) >= named
+        assert "Stew" in text
+        for _ in range(19):  # all of them can be reached, and the chosen one is always in sight
+            await pilot.press("down")
+        await pilot.pause()
+        assert "›17:00  ▶ Stir pan 20" in screen_text(app)
+
+
+async def test_twenty_things_under_way_say_how_many_lanes_hold_back() -> None:
+    host = Host(twenty(), at("17:00"))
+    for call in host.at("17:00").due:
+        host.evening.wish(Done(*call.key))
+    app = BoardApp(host.evening, chime=Recorder())
+    async with app.run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+
+        lanes = [line for line in screen_text(app).splitlines() if "30:00 stir pan" in line]
+        held = [
+            int(found[1]) for line in screen_text(app).splitlines() if (found := re.search(r"\+(\d+)  ", line[:10]))
+        ]
+        assert len(held) == 5
+        assert len(lanes) + sum(held) == 20
+
+
+async def test_lanes_fold_to_a_line_each_where_room_is_short_and_breathe_where_it_is_not() -> None:
+    rows = {}
+    for size in ((80, 24), (120, 36), (160, 50)):
+        evening, _ = evening_at(supper(), "18:41", until="18:40")
+        app = BoardApp(evening, chime=Recorder())
+        async with app.run_test(size=size) as pilot:
+            await pilot.pause()
+            lines = screen_text(app).splitlines()
+            where = [next(n for n, line in enumerate(lines) if line.startswith(name)) for name in ("Oven", "Stove")]
+            rows[size[0]] = where[1] - where[0]
+
+    assert rows[80] == 1
+    assert rows[120] == 2
+    assert rows[160] == 3
+
+
+def test_letters_twice_as_large_are_the_same_letters() -> None:
+    small, large = big("LET", 60, 1), bigger("LET", 60)
+
+    assert small is not None
+    assert large is not None
+    assert len(large) == 2 * len(small)
+    assert [row[::2] for row in large[::2]] == list(small)
+    assert bigger("LET", len(large[0]) - 2) is None
+
+
+# --- themes --------------------------------------------------------------------------------------------------
+async def test_a_key_steps_through_the_themes_and_each_is_remembered() -> None:
+    kept: list[str] = []
+    host = Host(supper(), at("14:58"))
+    app = BoardApp(host.evening, chime=Recorder(), remembered="light", remember=kept.append)
+    async with app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        assert app.theme == "light"
+
+        for name in ("contrast", "plain", "dark", "light"):
+            await pilot.press("t")
+            await pilot.pause()
+            assert app.theme == name
+            assert words.theme_now(name) in screen_text(app)
+            ground = LOOKS[name].theme.background
+            assert ground is not None
+            assert app.screen.styles.background.rgb == Color.parse(ground).rgb
+
+        assert kept == ["contrast", "plain", "dark", "light"]
+
+
+async def test_a_theme_that_cannot_be_remembered_is_worn_all_the_same() -> None:
+    def full(_: str) -> None:
+        raise OSError(30, "Read-only file system")
+
+    app = BoardApp(Host(supper(), at("14:58")).evening, chime=Recorder(), theme="dark", remember=full)
+    async with app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        await pilot.press("t")
+        await pilot.pause()
+
+        assert app.theme == "light"
+        assert "Read-only file system" in screen_text(app)
+
+
+@pytest.mark.parametrize(
+    ("variables", "theme"),
+    [({"NO_COLOR": "1"}, "plain"), ({"TERM": "dumb"}, "plain"), ({"TERM": "linux"}, "plain"), ({}, "dark"),
+     ({"TERM": "linux", "COLORTERM": "truecolor"}, "dark")],
+)  # fmt: skip
+async def test_a_terminal_of_few_colours_gets_none(
+    variables: dict[str, str], theme: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    for name, value in variables.items():
+        monkeypatch.setenv(name, value)
+    app = BoardApp(Host(supper(), at("14:58")).evening, chime=Recorder())
+    async with app.run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+
+        assert app.theme == theme
+
+
+@pytest.mark.parametrize("theme", THEMES)
+async def test_every_screen_can_be_seen_in_every_theme(theme: str) -> None:
+    app = BoardApp(Host(supper(), at("15:00")).evening, chime=Recorder(), theme=theme)
+    async with app.run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+        for key in ("p", "n", "question_mark", "q"):
+            await pilot.press(key)
+            await pilot.pause()
+            assert not isinstance(app.screen, LiveScreen)
+            screen_text(app)
+            await pilot.press("escape")
+            await pilot.pause()
+
+
+# --- insistence ----------------------------------------------------------------------------------------------
+async def test_a_call_that_waits_changes_its_words_its_frame_and_its_bell(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        seen = []
+        for clock in ("17:00", "17:01", "17:06"):
+            kitchen.set(clock)
+            await pilot.pause()
+            text = kitchen.shown()
+            seen.append((kitchen.chime.rung, kitchen.chime.strokes, "▐" in text, "▛▀▀" in text, "!!!" in text))
+
+        assert seen == [(1, 1, False, False, False), (2, 2, True, False, False), (3, 3, True, True, True)]
+        assert "!!! called 6 min ago" in text
+
+
+async def test_an_overtaken_call_is_settled_with_one_key(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        kitchen.set("17:00")
+        kitchen.set("17:19")
+        await pilot.pause()
+        assert f"d {words.DONE_ALREADY}" not in kitchen.shown()
+        kitchen.set("17:20")
+        await pilot.pause()
+        assert f"d {words.DONE_ALREADY}" in kitchen.shown()
+
+        await pilot.press("d")
+
+        assert kitchen.status("chop") == "finished"
+        await pilot.press("u")
+        assert kitchen.status("chop") == "to-come"
+
+
+# --- voice ---------------------------------------------------------------------------------------------------
+class Voice:
+    def __init__(self) -> None:
+        self.said: list[str] = []
+
+    def say(self, text: str) -> None:
+        self.said.append(text)
+
+    def stop(self) -> None: ...
+
+
+async def test_a_call_is_spoken_when_it_rings_and_silence_silences_both(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        voice = kitchen.app.live.sounds.voice = Voice()
+        for clock in ("17:00", "17:00", "17:01"):
+            kitchen.set(clock)
+        assert voice.said == ["Chop.", "Chop. Called 1 minute ago."]
+
+        await pilot.press("b")
+        kitchen.set("17:06")
+        await pilot.pause()
+
+        assert len(voice.said) == 2
+        assert kitchen.chime.rung == 2
+        assert words.BELL_OFF in kitchen.shown()
+
+
+async def test_a_voice_that_fails_is_told_on_the_board_and_the_board_goes_on(tmp_path: Path) -> None:
+    host = Host(supper(), at("14:58"))
+    app = BoardApp(host.evening, chime=Recorder(), bell=False, say=(str(tmp_path / "no-such-voice"),))
+    async with app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        host.clock.set(at("15:00"))
+        app.live.tick()
+        for _ in range(20):
+            await pilot.pause(0.05)
+            if "cannot speak" in screen_text(app):
+                break
+
+        assert "cannot speak (No such file or directory)" in screen_text(app)
+        assert app.is_running
+
+
+# --- mouse ---------------------------------------------------------------------------------------------------
+def find(text: str, what: str) -> tuple[int, int]:
+    """Column and row of the middle of some words."""
+    for row, line in enumerate(text.splitlines()):
+        if what in line:
+            return line.index(what) + len(what) // 2, row
+    raise AssertionError(f"{what!r} is not on the screen:\n{text}")
+
+
+async def test_a_mouse_chooses_a_call_of_the_list(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+
+        await pilot.click(offset=find(kitchen.shown(), "▶ Guests are due"))
+        await pilot.pause()
+
+        assert kitchen.app.live.chosen == ("arrive", "start", 0)
+        assert words.NOT_YET_DUE in kitchen.shown()
+
+
+async def test_a_mouse_pushes_a_course_and_takes_it() -> None:
+    host = Host(supper(), at("14:58"))
+    app = BoardApp(host.evening, chime=Recorder())
+    async with app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+
+        await pilot.click(offset=find(screen_text(app), "Main 19:08"))
+        await pilot.pause()
+        assert isinstance(app.screen, PushScreen)
+        assert words.push_line("Main", 10) in screen_text(app)
+        await pilot.click(offset=find(screen_text(app), "→ minutes"))
+        await pilot.click(offset=find(screen_text(app), "enter pushes"))
+        await pilot.pause()
+
+        assert host.evening.state.pushed == {"Main": 15}
+
+
+async def test_a_course_that_is_out_cannot_be_pushed_by_mouse_either() -> None:
+    evening, _ = evening_at(supper(), "18:50", until="18:50")
+    app = BoardApp(evening, chime=Recorder())
+    async with app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+
+        await pilot.click(offset=find(screen_text(app), "Soup ✓ 18:36"))
+        await pilot.pause()
+
+        assert isinstance(app.screen, LiveScreen)
+        assert words.cannot_push("Soup") in screen_text(app)
+
+
+@pytest.mark.parametrize(("key", "screen"), [("? help", HelpScreen), ("p push", PushScreen), ("q leave", LeaveScreen)])
+async def test_a_mouse_presses_keys_and_the_hints_of_small_screens(
+    kitchen: Kitchen, key: str, screen: type[object]
+) -> None:
+    async with kitchen.app.run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+
+        await pilot.click(offset=find(kitchen.shown(), key))
+        await pilot.pause()
+        assert isinstance(kitchen.app.screen, screen)
+        if screen is not HelpScreen:
+            await pilot.click(offset=find(kitchen.shown(), "esc"))
+            await pilot.pause()
+            assert isinstance(kitchen.app.screen, LiveScreen)
