@@ -56,7 +56,7 @@ def note_about(name: str | None) -> str:
 
 NOTE_KEPT = "note kept"
 PUSH_TITLE = "Push a course"
-PUSH_HINTS = ("↑", "↓ course", "←", "→ minutes", "enter pushes", "esc leaves it")
+PUSH_HINTS = ("↑ before", "↓ next course", "← fewer", "→ more minutes", "enter pushes", "esc leaves it")
 
 
 def push_line(course: str, minutes: int) -> str:

@@ -257,7 +257,7 @@ async def test_a_mouse_pushes_a_course_and_takes_it() -> None:
         await pilot.pause()
         assert isinstance(app.screen, PushScreen)
         assert words.push_line("Main", 10) in screen_text(app)
-        await pilot.click(offset=find(screen_text(app), "→ minutes"))
+        await pilot.click(offset=find(screen_text(app), "→ more minutes"))
         await pilot.click(offset=find(screen_text(app), "enter pushes"))
         await pilot.pause()
 
