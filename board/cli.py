@@ -286,7 +286,7 @@ def _live(arguments: argparse.Namespace) -> int:
     clock = WallClock()
     if not path.exists() and clock.now() > max(slot.end for slot in sheet.slots) + timedelta(hours=12):
         raise Trouble(words.long_past(sheet.date))
-    run_board(sheet, path, clock, _dress(arguments))
+    run_board(sheet, path, clock, _dress(arguments), plan=arguments.plan)
     return ExitCode.DONE
 
 
@@ -329,7 +329,8 @@ def _rehearse(arguments: argparse.Namespace) -> int:
         for line in play_plainly(sheet, path, start):
             print(line)
     else:
-        run_board(sheet, path, VirtualClock(start, arguments.speed), _dress(arguments))
+        clock = VirtualClock(start, arguments.speed)
+        run_board(sheet, path, clock, _dress(arguments), plan=arguments.plan)
     return ExitCode.DONE
 
 

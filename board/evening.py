@@ -35,11 +35,15 @@ class Evening:
     """Holds the log, the state and the clock of one evening."""
 
     def __init__(self, sheet: RunSheet, clock: Clock, keeper: Keeper, past: Sequence[Event] = ()) -> None:
-        self.sheet = sheet
         self.clock = clock
         self.keeper = keeper
-        self.forecaster = Forecaster(sheet)
         self.state = fold_all(begin(sheet), past)
+        self.forecaster = Forecaster(self.state.sheet)
+
+    @property
+    def sheet(self) -> RunSheet:
+        """The one the evening goes by now."""
+        return self.state.sheet
 
     def tick(self) -> Present:
         """The present; calls that have come due are raised and kept. Raises OSError when they cannot be kept."""
@@ -73,7 +77,9 @@ class Evening:
         decided = decide(self.state, wish, now)
         if isinstance(decided, Refusal):
             return decided
-        return self.forecaster.forecast(fold_all(self.state, decided), now)
+        then = fold_all(self.state, decided)
+        forecaster = self.forecaster if then.sheet is self.state.sheet else Forecaster(then.sheet)
+        return forecaster.forecast(then, now)
 
     def push(self, course: str, minutes: int) -> Push:
         """The wish to send a course out so many minutes later than it now looks."""
@@ -82,6 +88,8 @@ class Evening:
     def _keep(self, events: Sequence[Event]) -> None:
         self.keeper.append(events)
         self.state = fold_all(self.state, events)
+        if self.forecaster.sheet is not self.state.sheet:
+            self.forecaster = Forecaster(self.state.sheet)
 
     def close(self) -> None:
         self.keeper.close()

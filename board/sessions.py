@@ -59,8 +59,11 @@ class Dress:
     say: tuple[str, ...] | None = None
 
 
-def run_board(sheet: RunSheet, path: Path, clock: Clock, dress: Dress) -> None:
-    """The board on a log, live or rehearsed as the clock is, until it is left."""
+def run_board(sheet: RunSheet, path: Path, clock: Clock, dress: Dress, *, plan: Path | None = None) -> None:
+    """The board on a log, live or rehearsed as the clock is, until it is left.
+
+    With the plan's file, what is left of an evening that slips is worked out anew beside it.
+    """
     virtual = clock if isinstance(clock, VirtualClock) else None
     with opened_log(path) as log:
         if log.contents is not None:
@@ -72,7 +75,7 @@ def run_board(sheet: RunSheet, path: Path, clock: Clock, dress: Dress) -> None:
         greeting = _greeting(sheet, log.contents)
         evening = _begin(sheet, log, virtual) if virtual and log.contents is None else None
         evening = evening or open_evening(sheet, clock, log, rehearsal=virtual is not None)
-        _show(evening, virtual, dress, greeting)
+        _show(evening, virtual, dress, greeting=greeting, plan=plan)
     print(words.left_board(one_line(path)))
 
 
@@ -96,21 +99,29 @@ def _belongs(sheet: RunSheet, contents: LogContents, path: Path, *, rehearsal: b
         raise Trouble(words.log_of_another(one_line(path), kind))
 
 
-def _show(evening: Evening, virtual: VirtualClock | None, dress: Dress, greeting: str) -> None:
+def _show(evening: Evening, virtual: VirtualClock | None, dress: Dress, *, greeting: str, plan: Path | None) -> None:
+    from board.anew.advisor import Advisor
+    from board.anew.client import Anew
     from board.screens.app import BoardApp
 
     file = settings_file()
+    advisor = Advisor(Anew(plan.resolve(), evening.sheet.digest)) if plan is not None else None
     app = BoardApp(
         evening,
         virtual=virtual,
         bell=dress.bell,
         greeting=greeting,
+        advisor=advisor,
         theme=dress.theme,
         remembered=read_settings(file).theme,
         remember=partial(remember_theme, file),
         say=dress.say,
     )
-    app.run()
+    try:
+        app.run()
+    finally:
+        if advisor is not None:
+            advisor.close()
     if app.return_code:
         raise Trouble(words.BOARD_FAILED)
 

@@ -84,7 +84,8 @@ def review(opened: EveningOpened, events: Sequence[Event]) -> Review:
     """The evening of a log. Times come from the log alone."""
     state = fold_all(begin(opened.sheet), [opened, *events])
     first_calls = _first_calls(state)
-    steps = tuple(_step(state, slot, first_calls.get(slot.id)) for slot in opened.sheet.slots)
+    planned = opened.sheet.by_id()  # as the evening began, whatever was worked out anew since
+    steps = tuple(_step(state, planned.get(s.id, s), first_calls.get(s.id)) for s in state.sheet.slots)
     pushes = [e for e in state.history if isinstance(e, CoursePushed)]
     courses = tuple(
         CourseReview(

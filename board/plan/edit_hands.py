@@ -11,7 +11,7 @@ from board.plan.load import PlanFile
 from board.plan.model import Plan
 from board.plan.places import Loc
 from board.plan.save import Append, CannotEdit, Change, Put
-from board.plan.when import Span, parse_clock, parse_span
+from board.plan.when import Span, minute_of, parse_clock, parse_span
 
 _DASH = re.compile(r"\s*(?:–|-|\bto\b)\s*")
 _DAY_MINUTES = 24 * 60
@@ -134,7 +134,7 @@ def _with_span(said: str, before: int, span: str) -> str:
 
 def _minutes(span: Span) -> tuple[int, int]:
     """Minutes since the day's midnight; an end at or before the start lies on the next day."""
-    start, end = (int(clock[:2]) * 60 + int(clock[3:]) for clock in (span.start, span.end))
+    start, end = (minute_of(clock) for clock in (span.start, span.end))
     return start, end if end > start else end + _DAY_MINUTES
 
 
@@ -147,6 +147,6 @@ def _latest_end(spans: list[Span], start: str) -> str | None:
     """The clock time of the latest end, where it lies after the start."""
     latest = max(spans, key=lambda span: _minutes(span)[1], default=None)
     clock = parse_clock(start)
-    if latest is None or _minutes(latest)[1] <= int(clock[:2]) * 60 + int(clock[3:]):
+    if latest is None or _minutes(latest)[1] <= minute_of(clock):
         return None
     return latest.end

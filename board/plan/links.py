@@ -16,7 +16,7 @@ from board.plan.model import Course, Plan, Ref, Way, Work
 from board.plan.phrase import near
 from board.plan.places import Loc
 from board.plan.stations import KEEPS_IN, LANES, Station
-from board.plan.when import is_small_hours
+from board.plan.when import clock_of, is_small_hours, minute_of
 
 Kind = Literal["step", "job", "arrive", "seat", "serve", "clear"]
 
@@ -396,11 +396,11 @@ def _course_times(plan: Plan) -> list[Problem]:
 
 def _wanted(plan: Plan, course: Course, wanted: dict[str, int | None], before: Course | None) -> int | None:
     """The minute on the clock a course is wanted, from the event's midnight; None where that cannot be told."""
-    arrive, after = _minute(plan.arrive), course.at.after
+    arrive, after = minute_of(plan.arrive), course.at.after
     if after is None:
         clock = course.at.clock or plan.arrive
-        past_midnight = _minute(clock) < arrive and is_small_hours(clock)
-        return _minute(clock) + (MINUTES_PER_DAY if past_midnight else 0)
+        past_midnight = minute_of(clock) < arrive and is_small_hours(clock)
+        return minute_of(clock) + (MINUTES_PER_DAY if past_midnight else 0)
     name = before.course if after.course_before and before else after.course
     start = arrive if name is None else wanted.get(slug(name))
     return None if start is None else start + after.minutes
@@ -411,20 +411,11 @@ def _too_early(
 ) -> list[Problem]:
     if minute is None:
         return []
-    if minute < _minute(plan.arrive):
-        message = f"{course.course} is wanted at {_clock(minute)}, before the guests arrive at {plan.arrive}"
+    if minute < minute_of(plan.arrive):
+        message = f"{course.course} is wanted at {clock_of(minute)}, before the guests arrive at {plan.arrive}"
         return [Problem("P13", message, "Write a later time, or let the guests arrive earlier.", at)]
     earlier = wanted[slug(before.course)] if before else None
     if before is not None and earlier is not None and minute < earlier:
-        message = f"{course.course} is wanted at {_clock(minute)}, before {before.course} at {_clock(earlier)}"
+        message = f"{course.course} is wanted at {clock_of(minute)}, before {before.course} at {clock_of(earlier)}"
         return [Problem("P13", message, "Write the courses in the order they are served, or mend a time.", at)]
     return []
-
-
-def _minute(clock: str) -> int:
-    """`19:30` → minutes after midnight."""
-    return int(clock[:2]) * 60 + int(clock[3:])
-
-
-def _clock(minute: int) -> str:
-    return f"{minute // 60 % 24:02d}:{minute % 60:02d}"

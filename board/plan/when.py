@@ -185,3 +185,13 @@ def stretch(day: date, span: Any, zone: ZoneInfo) -> tuple[datetime, datetime]:
     """A Span or DaySpan on a day, in UTC."""
     last = day if span.end > span.start else day + relativedelta(days=1)
     return instant(day, span.start, zone), instant(last, span.end, zone)
+
+
+def minute_of(clock: str) -> int:
+    """`19:30` → minutes after midnight."""
+    return int(clock[:2]) * 60 + int(clock[3:])
+
+
+def clock_of(minute: int) -> str:
+    """Minutes after midnight → `19:30`; past midnight it begins anew."""
+    return f"{minute // 60 % 24:02d}:{minute % 60:02d}"

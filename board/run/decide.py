@@ -17,6 +17,7 @@ from board.run.events import (
     LookedIn,
     NoteWritten,
     Part,
+    SheetTaken,
     StepFinished,
     StepLeftOut,
     StepStarted,
@@ -24,7 +25,7 @@ from board.run.events import (
 )
 from board.run.forecast import Forecast
 from board.run.state import State
-from board.timetable.run_sheet import Slot
+from board.timetable.run_sheet import RunSheet, Slot
 
 LONGEST_NOTE = 2000
 
@@ -69,6 +70,13 @@ class Push:
 
 
 @dataclass(frozen=True, slots=True)
+class TakeSheet:
+    """Go on by this sheet, which was worked out anew for what is left."""
+
+    sheet: RunSheet
+
+
+@dataclass(frozen=True, slots=True)
 class WriteNote:
     text: str
     slot: str | None = None
@@ -84,7 +92,7 @@ class Close:
     """The evening is over."""
 
 
-Wish = Done | Settle | Later | LeaveOut | Push | WriteNote | TakeBack | Close
+Wish = Done | Settle | Later | LeaveOut | Push | TakeSheet | WriteNote | TakeBack | Close
 
 
 @dataclass(frozen=True, slots=True)
@@ -134,6 +142,8 @@ def decide(state: State, wish: Wish, at: datetime) -> list[Event] | Refusal:
             return [StepLeftOut(n=n, at=at, slot=slot)]
         case Push(course=course, minutes=minutes):
             return _push(state, course, minutes, at)
+        case TakeSheet(sheet=sheet):
+            return _take_sheet(state, sheet, at)
         case WriteNote(text=text, slot=about):
             text = text.strip()[:LONGEST_NOTE]
             return [NoteWritten(n=n, at=at, text=text, slot=about)] if text else Refusal(words.EMPTY_NOTE)
@@ -199,6 +209,15 @@ def _push(state: State, course: str, minutes: int, at: datetime) -> list[Event] 
     if minutes + state.pushed.get(course, 0) < 0:
         return Refusal(words.cannot_push_earlier(course))
     return [CoursePushed(n=state.last_n + 1, at=at, course=course, minutes=minutes)]
+
+
+def _take_sheet(state: State, sheet: RunSheet, at: datetime) -> list[Event] | Refusal:
+    """All that has begun must be in it, as it was."""
+    there = sheet.by_id()
+    begun = [slot for slot in state.sheet.slots if state.steps[slot.id].status in ("under-way", "finished")]
+    if any(slot.id not in there or there[slot.id].start != slot.start for slot in begun):
+        return Refusal(words.SHEET_OUT_OF_DATE)
+    return [SheetTaken(n=state.last_n + 1, at=at, sheet=sheet)]
 
 
 def answers_of(state: State) -> list[Event]:

@@ -78,6 +78,12 @@ class CoursePushed(_Event, frozen=True, tag=True, kw_only=True):
     minutes: Minutes
 
 
+class SheetTaken(_Event, frozen=True, tag=True, kw_only=True):
+    """The host took a timetable worked out anew for what was left. What has begun is in it as it was planned."""
+
+    sheet: RunSheet
+
+
 class NoteWritten(_Event, frozen=True, tag=True, kw_only=True):
     text: str
     slot: str | None = None
@@ -103,10 +109,11 @@ Event = (
     | CallPutOff
     | StepLeftOut
     | CoursePushed
+    | SheetTaken
     | NoteWritten
     | TakenBack
     | EveningClosed
 )
 
 # What the host may do, and can take back.
-ANSWERS = (StepStarted, LookedIn, StepFinished, CallPutOff, StepLeftOut, CoursePushed, NoteWritten)
+ANSWERS = (StepStarted, LookedIn, StepFinished, CallPutOff, StepLeftOut, CoursePushed, SheetTaken, NoteWritten)

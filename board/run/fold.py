@@ -17,12 +17,14 @@ from board.run.events import (
     LookedIn,
     NoteWritten,
     Part,
+    SheetTaken,
     StepFinished,
     StepLeftOut,
     StepStarted,
     TakenBack,
 )
 from board.run.state import Note, State, StepState, begin
+from board.timetable.run_sheet import RunSheet
 
 NOT_PUT_OFF: Mapping[Part, datetime] = MappingProxyType({})
 
@@ -41,7 +43,7 @@ def fold(state: State, event: Event) -> State:
     """The state after one more event. An event about a slot the sheet lacks changes nothing but the count."""
     if isinstance(event, TakenBack):
         kept = [past for past in state.history if past.n not in event.targets]
-        return replace(fold_all(begin(state.sheet), kept), last_n=event.n)
+        return replace(fold_all(begin(_first_sheet(state)), kept), last_n=event.n)
     state = replace(state, history=(*state.history, event), last_n=event.n)
     match event:
         case CallRaised(slot=slot, part=part, number=number):
@@ -72,6 +74,8 @@ def fold(state: State, event: Event) -> State:
             return _put(_answered(state, slot), slot, replace(_step(state, slot), status="left-out"))
         case CoursePushed(course=course, minutes=minutes):
             return replace(state, pushed=_with(state.pushed, course, state.pushed.get(course, 0) + minutes))
+        case SheetTaken(sheet=sheet):
+            return _by_another_sheet(state, sheet)
         case NoteWritten(text=text, slot=about):
             return replace(state, notes=(*state.notes, Note(event.n, event.at, text, about)))
         case EveningClosed():
@@ -82,6 +86,26 @@ def fold(state: State, event: Event) -> State:
             return state
         case _:
             assert_never(event)
+
+
+def _first_sheet(state: State) -> RunSheet:
+    """The one the evening began with."""
+    opened = next((event for event in state.history if isinstance(event, EveningOpened)), None)
+    return opened.sheet if opened is not None else state.sheet
+
+
+def _by_another_sheet(state: State, sheet: RunSheet) -> State:
+    """What has begun goes on; the pushes are in the new times; calls for what was to come are raised anew."""
+    begun = {id_ for id_, step in state.steps.items() if step.status != "to-come"}
+    steps = {slot.id: state.steps.get(slot.id, StepState()) for slot in sheet.slots}
+    raised = {key: at for key, at in state.raised.items() if key[0] in begun and key[0] in steps}
+    return replace(
+        state,
+        sheet=sheet,
+        steps=MappingProxyType(steps),
+        raised=MappingProxyType(raised),
+        pushed=MappingProxyType({}),
+    )
 
 
 def _length(state: State, slot: str) -> timedelta:

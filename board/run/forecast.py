@@ -171,7 +171,7 @@ class Forecaster:
         for course in self.sheet.courses:
             served = _moment(end[course.serve])
             late = int((served - course.wanted).total_seconds() // MINUTE)
-            pushed = max(pushed, state.pushed.get(course.name, 0))  # what a push moves later is no slip
+            pushed = max(pushed, course.pushed + state.pushed.get(course.name, 0))  # what a push moves is no slip
             status = state.steps[course.serve].status
             found.append(
                 CourseForecast(

@@ -8,6 +8,7 @@ from textual.app import App
 from textual.screen import ModalScreen
 
 from board import words
+from board.anew.advisor import Advisor
 from board.clock import VirtualClock
 from board.evening import Evening
 from board.plain import one_line
@@ -39,10 +40,12 @@ class BoardApp(App[None]):
         remembered: str | None = None,
         remember: Callable[[str], None] | None = None,
         say: Sequence[str] | None = None,
+        advisor: Advisor | None = None,
     ) -> None:
         environ = dict(os.environ)
         os.environ.pop(NO_COLOUR, None)  # the screen library would turn a theme that was asked for grey
         super().__init__()
+        self.advisor = advisor
         self.evening = evening
         self.virtual = virtual
         self.chime = chime or Bell(self.bell, self.set_timer)
@@ -65,6 +68,7 @@ class BoardApp(App[None]):
             bell=self.bell_on,
             voice=self.voice,
             greeting=self.greeting,
+            advisor=self.advisor,
         )
         self.push_screen(self.live)
         self.call_after_refresh(gc.enable)  # switched off by the command line while modules were loaded

@@ -5,7 +5,7 @@ from typing import ClassVar
 
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
-from textual.containers import Vertical
+from textual.containers import Vertical, VerticalScroll
 from textual.content import Content
 from textual.screen import ModalScreen
 from textual.style import Style
@@ -124,7 +124,7 @@ class HelpScreen(ModalScreen[None]):
             keys = (*keys, *words.KEYS_REHEARSAL)
         lines = [Content.assemble((f"{key:>7}  ", "bold $accent"), meaning) for key, _, meaning in keys]
         lines += [Content.assemble((f"{sign:>7}  ", "bold"), meaning) for sign, meaning in words.HELP_SIGNS]
-        box = Vertical(classes="box")
+        box = VerticalScroll(classes="box")  # with more keys than rows, the arrow keys move it
         box.border_title = Content(f"{words.HELP_TITLE} · {words.CLOSE_HINT}")
         with box:
             yield Static(Content("\n").join(lines))

@@ -7,10 +7,23 @@ from textual.screen import Screen
 from textual.timer import Timer
 
 from board import words
+from board.anew.advisor import Advisor
 from board.clock import VirtualClock
 from board.evening import Evening, Present
 from board.plain import one_line
-from board.run.decide import Close, Done, Later, LeaveOut, Refusal, Settle, TakeBack, Wish, WriteNote, answers_of
+from board.run.decide import (
+    Close,
+    Done,
+    Later,
+    LeaveOut,
+    Refusal,
+    Settle,
+    TakeBack,
+    TakeSheet,
+    Wish,
+    WriteNote,
+    answers_of,
+)
 from board.run.state import CallKey
 from board.screens.ask import HelpScreen, LeaveScreen, NoteScreen, PushScreen
 from board.screens.chime import Chime
@@ -20,6 +33,7 @@ from board.screens.sounds import Sounds
 from board.speech import Voice
 from board.view.board import BoardView, CallView, Viewer
 from board.view.marks import slot_to_mark
+from board.view.offer import offer_line
 from board.view.ribbon import ZOOMS, ribbons
 
 TICK_SECONDS, REHEARSAL_TICK_SECONDS = 1.0, 0.25
@@ -47,9 +61,11 @@ class LiveScreen(Screen[None]):
         bell: bool = True,
         voice: Voice | None = None,
         greeting: str = "",
+        advisor: Advisor | None = None,
     ) -> None:
         super().__init__()
         self.evening = evening
+        self.advisor = advisor
         self.virtual = virtual
         self.on_leave = on_leave
         self.on_theme = on_theme
@@ -125,6 +141,8 @@ class LiveScreen(Screen[None]):
             self.present = self.evening.tick()
             self.banner = ""
             self.sounds.hear(self.present)
+            if self.advisor is not None:
+                self.advisor.look(self.present.state, self.present.forecast)
         except OSError as wrong:
             self.banner = words.log_cannot_be_written(one_line(wrong.strerror or wrong, 80))
         except Exception as wrong:
@@ -135,6 +153,8 @@ class LiveScreen(Screen[None]):
         """Shows the present again, as after a key."""
         if self.present is None:
             return
+        if self.viewer.sheet is not self.evening.sheet:
+            self.viewer = self.sounds.viewer = Viewer(self.evening.sheet)
         view = self.board = self.viewer.view(self.present)
         chosen = self._chosen_call(view)
         shown = chosen.key if chosen is not None else view.busy
@@ -160,7 +180,11 @@ class LiveScreen(Screen[None]):
         if self.banner:
             self.saying.show(self.banner)
         elif self._unsaying is None:
-            self.saying.show_courses(view)
+            offer = self.advisor.offer if self.advisor is not None else None
+            if offer is not None:
+                self.saying.show(offer_line(self.viewer, offer, self.present.now))
+            else:
+                self.saying.show_courses(view)
 
     def _mode(self) -> str:
         """Rehearsal and its speed; whether the bell is off."""
@@ -323,6 +347,13 @@ class LiveScreen(Screen[None]):
         self._settle_key()
         if text:
             self.wish(WriteNote(text, slot), words.NOTE_KEPT)
+
+    def action_take_offer(self) -> None:
+        offer = self.advisor.offer if self.advisor is not None else None
+        if offer is None or self.advisor is None:
+            self.say(words.NO_OFFER)
+        elif self.wish(TakeSheet(offer.sheet), words.OFFER_TAKEN):
+            self.advisor.forget()
 
     def action_bell(self) -> None:
         self.say(self.sounds.switch())

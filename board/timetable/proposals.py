@@ -33,6 +33,7 @@ from board.plan.load import PlanFile
 from board.plan.places import Loc
 from board.plan.say import keep_text, station_text
 from board.plan.stations import Heat, Keep, Station
+from board.plan.when import clock_of, minute_of
 from board.timetable.answer import Answer
 from board.timetable.bends import Bend
 from board.timetable.clashes import HANDS, OVENS, Clash, Taken
@@ -204,10 +205,10 @@ class _Proposer:
         names = [self.question.hands[h].name for h in people]
         for name in names[:2]:
             for day, spans in self.file.plan.hands[name].hours.items():
-                first = min(_minute(span.start) for span in spans)
+                first = min(minute_of(span.start) for span in spans)
                 for minutes in EARLIER:
                     if first - minutes >= EARLIEST:
-                        start = _clock(first - minutes)
+                        start = clock_of(first - minutes)
                         what = words.way_earlier(name, day, start, minutes)
                         weight = ANOTHER_DAY + minutes // 4
                         yield Proposal(what, (EarlierHours(name, day, start),), weight, f"earlier {name} {day}")
@@ -262,11 +263,3 @@ def _unused(name: str, taken: object) -> str:
     while found in taken:  # type: ignore[operator]  # any collection of names
         found, number = f"{name} {number}", number + 1
     return found
-
-
-def _minute(clock: str) -> int:
-    return int(clock[:2]) * 60 + int(clock[3:])
-
-
-def _clock(minute: int) -> str:
-    return f"{minute // 60:02d}:{minute % 60:02d}"

@@ -110,6 +110,7 @@ class Job:
     best_within: int | None = None
     early: bool = False  # leads to no serving: the sooner the better
     with_guests: bool = False  # the guests may stand by: it takes nobody away from them
+    earliest: int = 0  # starts no sooner than then, whatever bends
 
 
 @dataclass(frozen=True, slots=True)
@@ -149,6 +150,18 @@ class OvenFacts:
 
 
 @dataclass(frozen=True, slots=True)
+class OvenNow:
+    """What an oven has where an evening is gone on with. `celsius` None: it is cold.
+
+    `used_until`: when it was last on for something; `free_from`: from when on its dial may be turned again.
+    """
+
+    celsius: int | None
+    used_until: int
+    free_from: int
+
+
+@dataclass(frozen=True, slots=True)
 class Hand:
     """A person; `free` are their working hours less what they are away for, `home` the hours themselves."""
 
@@ -183,6 +196,9 @@ class Question:
     day_begins: int = 0
     host: int = 0  # whose company the guests came for
     arrives: int = 0
+    ovens_now: dict[int, OvenNow] = field(
+        default_factory=dict
+    )  # of an evening gone on with; else all are cold in good time
     spared: int | None = None  # a hand to be asked for as little as can be, where the aim "spared" is wanted
     walk: int = 0  # minutes between the kitchen and the table
     dinner_over: int | None = None  # the job whose start ends the dinner: clearing the last course

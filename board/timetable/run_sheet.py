@@ -90,6 +90,7 @@ class Slot(msgspec.Struct, frozen=True):
     call_at_end: str | None = None
     lasts: Lasts | None = None
     with_guests: bool = False
+    way: int = 0  # which of the question's ways was chosen
 
     @property
     def whole(self) -> bool:
@@ -109,7 +110,8 @@ class Slot(msgspec.Struct, frozen=True):
 class CourseSlot(msgspec.Struct, frozen=True):
     """A course: when it was wanted and when it is served. `serve` and `clear` are ids of slots.
 
-    `eaten`: how long the guests sit over it, which the clearing waits for.
+    `eaten`: how long the guests sit over it, which the clearing waits for. `pushed`: minutes by which the host had
+    pushed it when this sheet was worked out; they are in `served` already.
     """
 
     name: str
@@ -120,6 +122,7 @@ class CourseSlot(msgspec.Struct, frozen=True):
     may_slip: int
     standing: bool = False
     eaten: Lasts | None = None
+    pushed: int = 0
 
     @property
     def late_minutes(self) -> int:

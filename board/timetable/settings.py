@@ -103,7 +103,10 @@ def changes(question: Question, oven: int, dial: list[Setting]) -> list[Change]:
     """When to turn the dial ahead of each setting that the oven does not already have."""
     facts = question.ovens[oven]
     found: list[Change] = []
+    has = question.ovens_now.get(oven)
     before: Setting | None = None
+    if has is not None and has.celsius is not None:
+        before = Setting(has.used_until, has.used_until, has.celsius, ())
     for setting in dial:
         is_on = before is not None and not before.off and setting.start - before.end < COLD_AFTER_MINUTES
         stands_right = before is not None and is_on and before.celsius == setting.celsius

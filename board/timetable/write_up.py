@@ -82,16 +82,14 @@ class _Writer:
             CourseSlot(
                 c.name,
                 c.wanted,
-                self.at(end_of(self.question, self.answer, s.job)),
+                self.at(end_of(self.question, self.answer, self.question.index[c.serve])),
                 c.serve,
                 c.clear,
                 c.may_slip,
                 c.standing,
-                Lasts(wanted.eaten_in.low, c.eaten, wanted.eaten_in.high) if wanted.eaten_in else None,
+                Lasts(course.eaten_in.low, c.eaten, course.eaten_in.high) if course.eaten_in else None,
             )
-            for c, s, wanted in zip(
-                self.file.filled.courses, self.question.servings, self.file.plan.courses, strict=True
-            )
+            for c, course in zip(self.file.filled.courses, self.file.plan.courses, strict=True)
         )
         plan = self.file.plan
         return RunSheet(
@@ -158,6 +156,7 @@ class _Writer:
             call_at_end=work.call_at_end if work else None,
             lasts=Lasts(chosen.takes.low, chosen.takes.likely, chosen.takes.high),
             with_guests=job.with_guests,
+            way=self.answer.ways[n],
         )
 
     def _call(self, work: Work | None, chosen: FilledWay, way: Way) -> str | None:

@@ -15,6 +15,7 @@ KEYS_EVENING = (
     ("s", "seated", "the guests are at the table"),
     ("c", "cleared", "the course is cleared"),
     ("n", "note", "write a note into the run log"),
+    ("r", "better", "take the better timetable, when one is offered"),
     ("z", "zoom", "show 45, 90 or 180 minutes ahead"),
     ("t", "theme", "the next theme: dark, light, contrast, plain"),
     ("b", "bell", "bell on or off; the voice with it"),
@@ -28,10 +29,8 @@ KEYS_REHEARSAL = (
 )
 HELP_TITLE = "Keys"
 HELP_SIGNS = (
-    ("▶ ◉ ■", "a call to begin, to look in, at the end"),
-    ("!! !!!", "called a while ago, called long ago"),
-    ("━ ╌", "hands on it, running by itself"),
-    ("◆ ▲ ■", "in hand, tight, behind"),
+    ("▶ ◉ ■", "a call to begin, to look in, to end; !! waits, !!! long"),
+    ("━ ╌", "hands on it, by itself; ◆ in hand, ▲ tight, ■ behind"),
 )
 CLOSE_HINT = "esc closes"
 BELL_ON, BELL_OFF = "bell on", "bell off"

@@ -146,3 +146,17 @@ def theme_not_kept(name: str, why: str) -> str:
 
 def pushed(course: str, minutes: int) -> str:
     return f"{course} pushed {minutes} min"
+
+
+# A better timetable for what is left.
+OFFER_GAINS = {"kept": "{} min less kept too long", "away": "{} min more with your guests"}
+NO_OFFER = "No better timetable for what is left is known"
+OFFER_TAKEN = "The rest goes by the new timetable; u takes that back"
+
+
+def offer_course(name: str, then: str, looks: str) -> str:
+    return f"{name} {then}, not {looks}"
+
+
+def offer_line(gains: list[str]) -> str:
+    return f"Better from here: {', '.join(gains)} · r takes it"

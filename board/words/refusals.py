@@ -1,5 +1,7 @@
 """Why something cannot be done."""
 
+SHEET_OUT_OF_DATE = "the evening has moved on since that timetable was worked out; another is on its way"
+
 EMPTY_NOTE = "an empty note is not kept"
 NOTHING_TO_TAKE_BACK = "there is no answer to take back"
 

@@ -7,6 +7,8 @@ import pytest
 from textual.color import Color
 
 from board import words
+from board.clock import VirtualClock
+from board.evening import unlogged_evening
 from board.run.decide import Done
 from board.screens.app import BoardApp
 from board.screens.ask import HelpScreen, LeaveScreen, PushScreen
@@ -225,6 +227,20 @@ async def test_a_voice_that_fails_is_told_on_the_board_and_the_board_goes_on(tmp
 
         assert "cannot speak (No such file or directory)" in screen_text(app)
         assert app.is_running
+
+
+async def test_help_of_a_rehearsal_fits_the_smallest_usual_window() -> None:
+    clock = VirtualClock(at("14:58"))
+    clock.pause(True)
+    app = BoardApp(unlogged_evening(supper(), clock), chime=Recorder(), virtual=clock)
+    async with app.run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+        await pilot.press("question_mark")
+        await pilot.pause()
+
+        for key, _, meaning in (*words.KEYS_EVENING, *words.KEYS_REHEARSAL):
+            assert f"{key:>7}  {meaning}" in screen_text(app)
+        assert words.HELP_SIGNS[-1][1] in screen_text(app)
 
 
 # --- mouse ---------------------------------------------------------------------------------------------------

@@ -136,7 +136,8 @@ class _Maker:
             steps: list[dict[str, Any]] = []
             for _ in range(self.pick([1, 2, 3, 4])):
                 steps.append(self.step([s["step"] for s in steps], hands))
-                if str(steps[-1].get("on", "")).startswith("oven at") and self.odds() < 0.15:
+                bakes = str(steps[-1].get("on", "")).startswith("oven at") and steps[-1]["takes"] != "0 min"
+                if bakes and self.odds() < 0.15:
                     steps.append(self.rest())
             self.steps += [s["step"] for s in steps]
             dishes.append({"dish": f"Dish {number}{dish}", "steps": steps})

@@ -23,6 +23,7 @@ LAYERS: list[set[str]] = [
     {"board.log"},
     {"board.lessons"},
     {"board.evening"},
+    {"board.anew"},
     {"board.playthrough"},
     {"board.speech"},
     {"board.paper", "board.screens", "board.cache"},
@@ -133,7 +134,7 @@ def test_arrays_stay_with_the_odds() -> None:
 
 def test_package_files_stay_empty() -> None:
     for file in BOARD.rglob("__init__.py"):
-        if file.parent != BOARD:
+        if file.parent not in (BOARD, BOARD / "words"):  # the words are reached as one
             assert file.read_text() == "", file
 
 

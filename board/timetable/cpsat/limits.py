@@ -8,6 +8,7 @@ from itertools import combinations
 
 from ortools.sat.python.cp_model import IntervalVar, LinearExprT, LiteralT
 
+from board.kitchen.heat import ROOM_CELSIUS
 from board.timetable.cpsat.variables import Spell, Variables
 from board.timetable.question import Demand, OvenUse, Way
 
@@ -37,6 +38,7 @@ class Limits:
         self._an_oven_holds_no_more_than_its_shelves()
         self._an_oven_has_one_temperature_at_a_time()
         self._a_rest_stays_in_the_oven_of_its_bake()
+        self._an_oven_begins_with_what_it_has()
 
     def _a_job_follows_what_it_waits_for(self) -> None:
         for order in self.question.orders:
@@ -142,6 +144,17 @@ class Limits:
                 change, change_back = facts.change_between(use, other_use), facts.change_between(other_use, use)
                 self.model.add(one.end + change <= other.start).only_enforce_if(first, *present, *there)
                 self.model.add(other.end + change_back <= one.start).only_enforce_if(~first, *present, *back)
+
+    def _an_oven_begins_with_what_it_has(self) -> None:
+        for number, has in self.question.ovens_now.items():
+            facts = self.question.ovens[number]
+            for spell, use in self.in_oven.get(number, []):
+                if use.off or self.v.jobs[spell.job].job.fixed is not None:
+                    continue
+                stands = round(ROOM_CELSIUS) if has.celsius is None else has.celsius
+                change = 0 if use.low <= stands <= use.high else facts.change_minutes(stands, use.want)
+                if not spell.is_hold:
+                    self.model.add(spell.start >= has.free_from + change).only_enforce_if(spell.literal)
 
     def _a_rest_stays_in_the_oven_of_its_bake(self) -> None:
         for order in self.question.orders:

@@ -7,7 +7,7 @@ at once, since for a sound plan it can, and nought needs no further proof.
 import math
 import threading
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 from ortools.sat.python import cp_model
@@ -48,12 +48,14 @@ def solve(
     aims: tuple[str, ...] = AIMS,
     watch: Watch | None = None,
     steady: float = STEADY,
+    near: Sequence[int] | None = None,
 ) -> Answer:
     """The best answer found, aim by aim. A KeyboardInterrupt ends the search with the best so far. Raises NoAnswer.
 
     `steady` bounds each costly aim in the solver's own units, the same on every machine; `limit_seconds` all of it.
+    `near` are starts, one a job, that an answer is likely to lie near to.
     """
-    return _Search(question, limit_seconds, aims, watch, steady).run()
+    return _Search(question, limit_seconds, aims, watch, steady, near).run()
 
 
 class _Watcher(CpSolverSolutionCallback):
@@ -70,8 +72,15 @@ class _Watcher(CpSolverSolutionCallback):
 
 class _Search:
     def __init__(
-        self, question: Question, limit_seconds: float, aims: tuple[str, ...], watch: Watch | None, steady: float
+        self,
+        question: Question,
+        limit_seconds: float,
+        aims: tuple[str, ...],
+        watch: Watch | None,
+        steady: float,
+        near: Sequence[int] | None,
     ) -> None:
+        self.near = near
         self.question = question
         self.began = time.perf_counter()
         self.limit = limit_seconds
@@ -89,6 +98,9 @@ class _Search:
         self.aims = Aims(self.variables)
         self.sums = self.aims.all()
         self.model = self.variables.model
+        for job, start in zip(self.variables.jobs, self.near or (), strict=False):
+            if job.job.fixed is None:
+                self.model.add_hint(job.start, start)
 
     def run(self) -> Answer:
         rest = [aim for aim in self.wanted if aim not in COSTLY]

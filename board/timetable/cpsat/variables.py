@@ -48,7 +48,7 @@ class Variables:
         if job.fixed is not None:
             start = model.new_constant(job.fixed)
         else:
-            start = model.new_int_var(0, self.question.horizon, f"start {job.id}")
+            start = model.new_int_var(job.earliest, self.question.horizon, f"start {job.id}")
         ways = self._choice([f"way {w} {job.id}" for w in range(len(job.ways))])
         lengths = {way.minutes for way in job.ways}
         end: LinearExpr | IntVar

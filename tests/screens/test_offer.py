@@ -1,0 +1,38 @@
+"""A better timetable is offered in a line, taken with one key, and taken back with another."""
+
+from board.anew.advisor import Advisor
+from board.anew.worker import worked_out_anew
+from board.plan.load import PlanFile
+from board.screens.app import BoardApp
+from tests.anew.conftest import Slipping, pie, pie_sheet, slipping  # noqa: F401  # fixtures
+from tests.anew.test_advisor import Slow
+from tests.conftest import at
+from tests.screens.conftest import Recorder, screen_text
+
+
+async def test_an_offer_is_shown_taken_and_taken_back(pie: PlanFile, slipping: Slipping) -> None:  # noqa: F811
+    solver = Slow()
+    slipping.until(at("18:31"))
+    app = BoardApp(slipping.evening, chime=Recorder(), advisor=Advisor(solver))
+    async with app.run_test(size=(110, 36)) as pilot:
+        await pilot.pause()
+        app.live.tick()
+        assert len(solver.asked) == 1
+        await pilot.press("r")
+        assert "No better timetable" in screen_text(app)
+
+        old = slipping.evening.sheet
+        solver.ready = worked_out_anew(pie, slipping.evening.state, slipping.clock.now())
+        app.live._unsay()
+        app.live.tick()
+        await pilot.pause()
+        assert "Better from here: Main 19:30, not 19:" in screen_text(app)
+        assert "r takes it" in screen_text(app)
+
+        await pilot.press("r")
+        await pilot.pause()
+        assert slipping.evening.sheet is not old
+        assert "The rest goes by the new timetable" in screen_text(app)
+
+        await pilot.press("u")
+        assert slipping.evening.sheet == old
