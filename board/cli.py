@@ -13,8 +13,10 @@ from typing import TYPE_CHECKING, NoReturn
 
 from board import __version__, words
 from board.exits import ExitCode
+from board.settings import THEMES
 
 if TYPE_CHECKING:
+    from board.sessions import Dress
     from board.timetable.run_sheet import RunSheet
 
 FEWEST_EVENINGS, MOST_EVENINGS = 100, 1_000_000
@@ -59,6 +61,8 @@ def _parser() -> _Parser:
     rehearse = command("rehearse", _rehearse)
     for each in (live, rehearse):
         each.add_argument("--log", type=Path, help=words.OPTIONS["log"])
+        each.add_argument("--theme", choices=THEMES, help=words.OPTIONS["theme"])
+        each.add_argument("--say", type=_command, metavar="COMMAND", help=words.OPTIONS["say"])
         each.add_argument("--no-bell", action="store_true", help=words.OPTIONS["no-bell"])
     rehearse.add_argument("--speed", type=_speed, default=10.0, help=words.OPTIONS["speed"])
     rehearse.add_argument("--from", dest="start", metavar="HH:MM", type=_clock, help=words.OPTIONS["from"])
@@ -114,6 +118,15 @@ def _whole(text: str) -> int | None:
     """A number of up to 18 ASCII digits, which `10_000` and `10,000` are too."""
     digits = text.replace("_", "").replace(",", "")
     return int(digits) if digits.isascii() and digits.isdecimal() and len(digits) <= 18 else None
+
+
+def _command(text: str) -> tuple[str, ...]:
+    from board.speech import command_of
+
+    try:
+        return command_of(text)
+    except ValueError:
+        raise argparse.ArgumentTypeError(words.bad_command(text)) from None
 
 
 def _clock(text: str) -> tuple[int, int]:
@@ -273,8 +286,14 @@ def _live(arguments: argparse.Namespace) -> int:
     clock = WallClock()
     if not path.exists() and clock.now() > max(slot.end for slot in sheet.slots) + timedelta(hours=12):
         raise Trouble(words.long_past(sheet.date))
-    run_board(sheet, path, clock, bell=not arguments.no_bell, plan=arguments.plan)
+    run_board(sheet, path, clock, _dress(arguments), plan=arguments.plan)
     return ExitCode.DONE
+
+
+def _dress(arguments: argparse.Namespace) -> "Dress":
+    from board.sessions import Dress
+
+    return Dress(bell=not arguments.no_bell, theme=arguments.theme, say=arguments.say)
 
 
 def _without_collecting() -> None:
@@ -311,7 +330,7 @@ def _rehearse(arguments: argparse.Namespace) -> int:
             print(line)
     else:
         clock = VirtualClock(start, arguments.speed)
-        run_board(sheet, path, clock, bell=not arguments.no_bell, plan=arguments.plan)
+        run_board(sheet, path, clock, _dress(arguments), plan=arguments.plan)
     return ExitCode.DONE
 
 

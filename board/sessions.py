@@ -2,7 +2,9 @@
 
 from collections.abc import Iterator
 from contextlib import contextmanager
+from dataclasses import dataclass
 from datetime import datetime, timedelta
+from functools import partial
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
@@ -14,6 +16,7 @@ from board.log.read import LogContents, NoLog
 from board.log.write import LogInUse, RunLog
 from board.plain import one_line
 from board.playthrough import Stuck, catch_up, play
+from board.settings import read_settings, remember_theme, settings_file
 from board.timetable.run_sheet import RunSheet
 
 BEFORE_FIRST = timedelta(minutes=2)  # a rehearsal begins a little before the first call
@@ -47,7 +50,16 @@ def opened_log(path: Path) -> Iterator[RunLog]:
         log.close()
 
 
-def run_board(sheet: RunSheet, path: Path, clock: Clock, *, bell: bool, plan: Path | None = None) -> None:
+@dataclass(frozen=True, slots=True)
+class Dress:
+    """How the board looks and sounds. `theme`: the one asked for, None for the usual; `say`: a speech command."""
+
+    bell: bool = True
+    theme: str | None = None
+    say: tuple[str, ...] | None = None
+
+
+def run_board(sheet: RunSheet, path: Path, clock: Clock, dress: Dress, *, plan: Path | None = None) -> None:
     """The board on a log, live or rehearsed as the clock is, until it is left.
 
     With the plan's file, what is left of an evening that slips is worked out anew beside it.
@@ -63,7 +75,7 @@ def run_board(sheet: RunSheet, path: Path, clock: Clock, *, bell: bool, plan: Pa
         greeting = _greeting(sheet, log.contents)
         evening = _begin(sheet, log, virtual) if virtual and log.contents is None else None
         evening = evening or open_evening(sheet, clock, log, rehearsal=virtual is not None)
-        _show(evening, virtual, bell=bell, greeting=greeting, plan=plan)
+        _show(evening, virtual, dress, greeting=greeting, plan=plan)
     print(words.left_board(one_line(path)))
 
 
@@ -87,13 +99,24 @@ def _belongs(sheet: RunSheet, contents: LogContents, path: Path, *, rehearsal: b
         raise Trouble(words.log_of_another(one_line(path), kind))
 
 
-def _show(evening: Evening, virtual: VirtualClock | None, *, bell: bool, greeting: str, plan: Path | None) -> None:
+def _show(evening: Evening, virtual: VirtualClock | None, dress: Dress, *, greeting: str, plan: Path | None) -> None:
     from board.anew.advisor import Advisor
     from board.anew.client import Anew
     from board.screens.app import BoardApp
 
+    file = settings_file()
     advisor = Advisor(Anew(plan.resolve(), evening.sheet.digest)) if plan is not None else None
-    app = BoardApp(evening, virtual=virtual, bell=bell, greeting=greeting, advisor=advisor)
+    app = BoardApp(
+        evening,
+        virtual=virtual,
+        bell=dress.bell,
+        greeting=greeting,
+        advisor=advisor,
+        theme=dress.theme,
+        remembered=read_settings(file).theme,
+        remember=partial(remember_theme, file),
+        say=dress.say,
+    )
     try:
         app.run()
     finally:
