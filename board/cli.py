@@ -13,8 +13,10 @@ from typing import TYPE_CHECKING, NoReturn
 
 from board import __version__, words
 from board.exits import ExitCode
+from board.settings import THEMES
 
 if TYPE_CHECKING:
+    from board.sessions import Dress
     from board.timetable.run_sheet import RunSheet
 
 FEWEST_EVENINGS, MOST_EVENINGS = 100, 1_000_000
@@ -60,12 +62,15 @@ def _parser() -> _Parser:
     for each in (live, rehearse):
         each.add_argument("--log", type=Path, help=words.OPTIONS["log"])
         each.add_argument("--no-log", action="store_true", help=words.OPTIONS["no-log"])
+        each.add_argument("--theme", choices=THEMES, help=words.OPTIONS["theme"])
+        each.add_argument("--say", type=_command, metavar="COMMAND", help=words.OPTIONS["say"])
         each.add_argument("--no-bell", action="store_true", help=words.OPTIONS["no-bell"])
     rehearse.add_argument("--speed", type=_speed, default=10.0, help=words.OPTIONS["speed"])
     rehearse.add_argument("--from", dest="start", metavar="HH:MM", type=_clock, help=words.OPTIONS["from"])
     rehearse.add_argument("--fresh", action="store_true", help=words.OPTIONS["fresh-rehearsal"])
     rehearse.add_argument("--plain", action="store_true", help=words.OPTIONS["plain"])
     watch = command("watch", _watch, takes="log")
+    watch.add_argument("--theme", choices=THEMES, help=words.OPTIONS["theme"])
     watch.add_argument("--for", dest="who", metavar="NAME", help=words.OPTIONS["for"])
     review = command("review", _review, takes="log")
     review.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
@@ -117,6 +122,15 @@ def _whole(text: str) -> int | None:
     """A number of up to 18 ASCII digits, which `10_000` and `10,000` are too."""
     digits = text.replace("_", "").replace(",", "")
     return int(digits) if digits.isascii() and digits.isdecimal() and len(digits) <= 18 else None
+
+
+def _command(text: str) -> tuple[str, ...]:
+    from board.speech import command_of
+
+    try:
+        return command_of(text)
+    except ValueError:
+        raise argparse.ArgumentTypeError(words.bad_command(text)) from None
 
 
 def _clock(text: str) -> tuple[int, int]:
@@ -276,8 +290,14 @@ def _live(arguments: argparse.Namespace) -> int:
     clock = WallClock()
     if not (path and path.exists()) and clock.now() > max(slot.end for slot in sheet.slots) + timedelta(hours=12):
         raise Trouble(words.long_past(sheet.date))
-    run_board(sheet, path, clock, bell=not arguments.no_bell, plan=arguments.plan, usable=usable)
+    run_board(sheet, path, clock, _dress(arguments), plan=arguments.plan, usable=usable)
     return ExitCode.DONE
+
+
+def _dress(arguments: argparse.Namespace) -> "Dress":
+    from board.sessions import Dress
+
+    return Dress(bell=not arguments.no_bell, theme=arguments.theme, say=arguments.say)
 
 
 def _without_collecting() -> None:
@@ -313,13 +333,8 @@ def _rehearse(arguments: argparse.Namespace) -> int:
         for line in play_plainly(sheet, path, start):
             print(line)
     else:
-        run_board(
-            sheet,
-            None if arguments.no_log else path,
-            VirtualClock(start, arguments.speed),
-            bell=not arguments.no_bell,
-            plan=arguments.plan,
-        )
+        clock = VirtualClock(start, arguments.speed)
+        run_board(sheet, None if arguments.no_log else path, clock, _dress(arguments), plan=arguments.plan)
     return ExitCode.DONE
 
 
@@ -327,7 +342,7 @@ def _watch(arguments: argparse.Namespace) -> int:
     from board.sessions import run_watch
 
     _needs_terminal()
-    run_watch(arguments.log, arguments.who)
+    run_watch(arguments.log, arguments.who, arguments.theme)
     return ExitCode.DONE
 
 

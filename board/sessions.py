@@ -2,7 +2,9 @@
 
 from collections.abc import Iterator
 from contextlib import contextmanager
+from dataclasses import dataclass
 from datetime import datetime, timedelta
+from functools import partial
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
@@ -16,6 +18,7 @@ from board.log.write import LogInUse, Memory, RunLog
 from board.plain import one_line
 from board.plan_eye import PlanEye
 from board.playthrough import Stuck, catch_up, play
+from board.settings import read_settings, remember_theme, settings_file
 from board.timetable.changed import Changed, changed
 from board.timetable.run_sheet import RunSheet
 
@@ -90,7 +93,18 @@ def _carried_off(log: RunLog, shown: str) -> str:
     return words.evening_elsewhere(shown, why, one_line(place))
 
 
-def run_board(sheet: RunSheet, path: Path | None, clock: Clock, *, bell: bool, plan: Path, usable: bool = True) -> None:
+@dataclass(frozen=True, slots=True)
+class Dress:
+    """How the board looks and sounds. `theme`: the one asked for, None for the usual; `say`: a speech command."""
+
+    bell: bool = True
+    theme: str | None = None
+    say: tuple[str, ...] | None = None
+
+
+def run_board(
+    sheet: RunSheet, path: Path | None, clock: Clock, dress: Dress, *, plan: Path, usable: bool = True
+) -> None:
     """The board on a log (or, for None, without one), live or rehearsed as the clock is, until it is left.
 
     `plan`: the file the sheet comes from, to be looked at for edits meanwhile, and to work out anew what is left of an
@@ -98,7 +112,7 @@ def run_board(sheet: RunSheet, path: Path | None, clock: Clock, *, bell: bool, p
     """
     virtual = clock if isinstance(clock, VirtualClock) else None
     if path is None:
-        _run_without_log(sheet, clock, virtual, bell=bell, plan=plan)
+        _run_without_log(sheet, clock, virtual, dress, plan=plan)
         return
     with opened_log(path) as log:
         if log.contents is not None:
@@ -110,18 +124,18 @@ def run_board(sheet: RunSheet, path: Path | None, clock: Clock, *, bell: bool, p
         greeting = _greeting(log)
         evening = _begin(sheet, log, virtual) if virtual and log.contents is None else None
         evening = evening or open_evening(sheet, clock, log, rehearsal=virtual is not None)
-        _show(evening, virtual, bell=bell, greeting=greeting, plan=plan, planned=sheet, usable=usable)
+        _show(evening, virtual, dress, greeting=greeting, plan=plan, planned=sheet, usable=usable)
     print(words.left_board(one_line(path)))
 
 
-def _run_without_log(sheet: RunSheet, clock: Clock, virtual: VirtualClock | None, *, bell: bool, plan: Path) -> None:
+def _run_without_log(sheet: RunSheet, clock: Clock, virtual: VirtualClock | None, dress: Dress, *, plan: Path) -> None:
     """Where nothing can be written and the host said so; the board says all the while that nothing is kept."""
     if virtual is not None:
         virtual.pause(True)
         evening = _begin(sheet, Memory(), virtual)
     else:
         evening = unlogged_evening(sheet, clock, rehearsal=False)
-    _show(evening, virtual, bell=bell, greeting=words.NO_LOG, plan=plan, planned=sheet)
+    _show(evening, virtual, dress, greeting=words.NO_LOG, plan=plan, planned=sheet)
     print(words.NO_LOG_LEFT)
 
 
@@ -151,8 +165,8 @@ def _belongs(sheet: RunSheet, contents: LogContents, path: Path, *, rehearsal: b
 def _show(
     evening: Evening,
     virtual: VirtualClock | None,
+    dress: Dress,
     *,
-    bell: bool,
     greeting: str,
     plan: Path,
     planned: RunSheet,
@@ -163,12 +177,25 @@ def _show(
     from board.anew.client import Anew
     from board.screens.app import BoardApp
 
+    file = settings_file()
     advisor = Advisor(Anew(plan.resolve(), evening.sheet.digest))
     eye = PlanEye(plan, evening.sheet, planned.digest if usable else "")
     news = changed(evening.sheet, planned) if planned.digest != evening.sheet.digest else None
     if not usable:
         news = Changed(usable=False)
-    app = BoardApp(evening, virtual=virtual, bell=bell, greeting=greeting, advisor=advisor, plan_eye=eye, changed=news)
+    app = BoardApp(
+        evening,
+        virtual=virtual,
+        bell=dress.bell,
+        greeting=greeting,
+        advisor=advisor,
+        theme=dress.theme,
+        remembered=read_settings(file).theme,
+        remember=partial(remember_theme, file),
+        say=dress.say,
+        plan_eye=eye,
+        changed=news,
+    )
     try:
         app.run()
     finally:
@@ -178,7 +205,7 @@ def _show(
         raise Trouble(words.BOARD_FAILED)
 
 
-def run_watch(path: Path, who: str | None) -> None:
+def run_watch(path: Path, who: str | None, theme: str | None = None) -> None:
     """Looks on at the evening in a log, until it is left. Raises Trouble."""
     from board.screens.watch import WatchApp
 
@@ -188,7 +215,7 @@ def run_watch(path: Path, who: str | None) -> None:
     follower.look()
     if follower.opened is None and follower.said:
         raise Trouble(words.log_unreadable(follower.said))
-    app = WatchApp(follower, WallClock(), who)
+    app = WatchApp(follower, WallClock(), who, theme=theme, remembered=read_settings(settings_file()).theme)
     ended = app.run()
     if app.return_code:
         raise Trouble(words.WATCH_FAILED)

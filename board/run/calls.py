@@ -1,8 +1,8 @@
 """What is due now, and what next. Pure: (forecast, state, now) → calls, the one whose delay costs most first."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
-from datetime import datetime
+from dataclasses import dataclass, replace
+from datetime import datetime, timedelta
 
 from board.run.events import Part
 from board.run.forecast import Forecast
@@ -12,7 +12,9 @@ from board.timetable.run_sheet import Slot
 
 @dataclass(frozen=True, slots=True)
 class Call:
-    """A timed prompt. `raised` is None while it is still to come; a `silent` one ends by itself and is never shown."""
+    """A timed prompt. `raised` is None while it is still to come; a `silent` one ends by itself and is never shown.
+    `burns`: it ends something hot. `overtaken`: it asks to begin what would be over by now, had it begun when called.
+    """
 
     slot: str
     part: Part
@@ -21,6 +23,8 @@ class Call:
     raised: datetime | None = None
     give_minutes: int | None = None
     silent: bool = False
+    burns: bool = False
+    overtaken: bool = False
 
     @property
     def key(self) -> CallKey:
@@ -45,8 +49,8 @@ def calls(forecast: Forecast, state: State) -> tuple[list[Call], list[Call]]:
 
 def _cost(call: Call, slot: Slot) -> float:
     """Smaller is dearer: minutes that can be lost before it hurts."""
-    if call.part == "end" and slot.lane in HOT and slot.kind != "heat":
-        return -1.0  # it burns
+    if call.burns:
+        return -1.0
     if call.part == "look-in":
         return 1.0
     return 10_000.0 if call.give_minutes is None else float(max(0, call.give_minutes))
@@ -62,10 +66,16 @@ def _all(forecast: Forecast, state: State) -> Iterator[tuple[Slot, Call]]:
                 # Raised already perhaps, and then moved later: it waits for its new time.
                 yield slot, Call(slot.id, "start", 0, ahead.start, None, ahead.give_minutes)
             elif free:
-                yield slot, _call(state, slot, "start", 0, ahead.start, ahead.give_minutes)
+                call = _call(state, slot, "start", 0, ahead.start, ahead.give_minutes)
+                yield slot, replace(call, overtaken=_is_overtaken(call, step.lasts(slot), forecast.now))
         elif step.status == "under-way" and step.started is not None:
             for call in _while_under_way(forecast, state, slot, step, step.started):
                 yield slot, call
+
+
+def _is_overtaken(call: Call, lasts: timedelta, now: datetime) -> bool:
+    """A call to begin that has waited as long as the whole step takes."""
+    return lasts > timedelta(0) and call.raised is not None and now >= call.raised + lasts
 
 
 def _while_under_way(
@@ -92,4 +102,5 @@ def _call(
     state: State, slot: Slot, part: Part, number: int, due: datetime, give: int | None, *, silent: bool = False
 ) -> Call:
     raised = state.raised.get((slot.id, part, number))
-    return Call(slot.id, part, number, min(raised, due) if raised else due, raised, give, silent)
+    burns = part == "end" and slot.lane in HOT and slot.kind != "heat"
+    return Call(slot.id, part, number, min(raised, due) if raised else due, raised, give, silent, burns)

@@ -1,21 +1,31 @@
-"""The Textual app around an evening: theme, clock, leaving. No rules."""
+"""The Textual app around an evening: theme, clock, sounds, leaving. No rules."""
 
 import gc
+import os
+from collections.abc import Callable, Sequence
 
 from textual.app import App
 from textual.screen import ModalScreen
 
+from board import words
 from board.anew.advisor import Advisor
 from board.clock import VirtualClock
 from board.evening import Evening
+from board.plain import one_line
 from board.screens.chime import Bell, Chime
 from board.screens.live import LiveScreen, PlanEye
-from board.screens.palette import LANTERN
+from board.screens.palette import LOOKS, has_few_colours, next_theme
+from board.settings import NO_COLOUR, first_theme
+from board.speech import Speaker
 from board.timetable.changed import Changed
 
 
 class BoardApp(App[None]):
-    """The command board for one evening. `virtual` is the rehearsal's clock, None when it is real."""
+    """The command board for one evening. `virtual` is the rehearsal's clock, None when it is real.
+
+    `theme` was asked for, `remembered` is the one last chosen; `remember(name)` keeps one and may raise OSError.
+    `say` is the command that speaks the calls.
+    """
 
     ENABLE_COMMAND_PALETTE = False
 
@@ -27,35 +37,64 @@ class BoardApp(App[None]):
         bell: bool = True,
         chime: Chime | None = None,
         greeting: str = "",
+        theme: str | None = None,
+        remembered: str | None = None,
+        remember: Callable[[str], None] | None = None,
+        say: Sequence[str] | None = None,
         advisor: Advisor | None = None,
         plan_eye: PlanEye | None = None,
         changed: Changed | None = None,
     ) -> None:
+        environ = dict(os.environ)
+        os.environ.pop(NO_COLOUR, None)  # the screen library would turn a theme that was asked for grey
         super().__init__()
         self.advisor = advisor
         self.evening = evening
         self.virtual = virtual
-        self.chime = chime or Bell(self.bell)
+        self.chime = chime or Bell(self.bell, self.set_timer)
         self.greeting = greeting
         self.bell_on = bell
         self.plan_eye = plan_eye
         self.changed = changed
+        self.remember = remember
+        self.voice = Speaker(say, self._voice_failed) if say else None
+        self.first = first_theme(theme, remembered, environ, few_colours=has_few_colours(self))
 
     def on_mount(self) -> None:
-        self.register_theme(LANTERN)
-        self.theme = LANTERN.name
+        for look in LOOKS.values():
+            self.register_theme(look.theme)
+        self.theme = self.first
         self.live = LiveScreen(
             self.evening,
             self.chime,
             self.virtual,
             on_leave=self.exit,
+            on_theme=self.step_theme,
             bell=self.bell_on,
+            voice=self.voice,
             greeting=self.greeting,
             advisor=self.advisor,
         )
         self.live.plan_eye, self.live.changed = self.plan_eye, self.changed
         self.push_screen(self.live)
         self.call_after_refresh(gc.enable)  # switched off by the command line while modules were loaded
+
+    def on_unmount(self) -> None:
+        if self.voice is not None:
+            self.voice.stop()
+
+    def step_theme(self) -> str:
+        """Wears the next theme and remembers it; says so, or why it cannot be remembered."""
+        self.theme = next_theme(self.theme)
+        try:
+            if self.remember is not None:
+                self.remember(self.theme)
+        except OSError as wrong:
+            return words.theme_not_kept(self.theme, one_line(wrong.strerror or wrong, 60))
+        return words.theme_now(self.theme)
+
+    def _voice_failed(self, said: str) -> None:
+        self.live.say(said, grave=True)
 
     async def action_quit(self) -> None:
         """Leaving is asked for, even with ctrl+q; over a smaller screen it closes that one first."""

@@ -1,20 +1,20 @@
 """The small screens over the board: push a course, write a note, the keys, leaving."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from typing import ClassVar
 
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
-from textual.containers import Vertical
+from textual.containers import Vertical, VerticalScroll
 from textual.content import Content
 from textual.screen import ModalScreen
+from textual.style import Style
 from textual.widgets import Input, Static
 
 from board import words
 from board.evening import Evening
 from board.plain import one_line
 from board.run.decide import Refusal
-from board.screens.palette import ACCENT
 from board.view.board import Viewer
 from board.view.costs import costs
 
@@ -23,6 +23,10 @@ REFRESH_SECONDS = 1.0
 PUSH_STEP = 5
 LONGEST_PUSH = 180
 MOST_COSTS = 10  # more lines than this are read by nobody who has a pan on
+# What a mouse does on the words of a hint.
+PUSH_ACTIONS = ("course(-1)", "course(1)", "minutes(-1)", "minutes(1)", "take", "dismiss")
+NOTE_ACTIONS = ("keep", "dismiss")
+LEAVE_ACTIONS = ("dismiss('leave')", "dismiss('over')", "dismiss")
 
 
 class PushScreen(ModalScreen[tuple[str, int] | None]):
@@ -38,12 +42,12 @@ class PushScreen(ModalScreen[tuple[str, int] | None]):
         Binding("enter,space", "take", show=False),
     ]
 
-    def __init__(self, evening: Evening, viewer: Viewer) -> None:
+    def __init__(self, evening: Evening, viewer: Viewer, course: str) -> None:
         super().__init__()
         self.evening = evening
         self.viewer = viewer
         self.courses = [c.name for c in evening.look().courses if c.is_ahead]
-        self.at = 0
+        self.at = self.courses.index(course) if course in self.courses else 0
         self.minutes = 2 * PUSH_STEP
 
     def compose(self) -> ComposeResult:
@@ -51,7 +55,7 @@ class PushScreen(ModalScreen[tuple[str, int] | None]):
         with Vertical(classes="box"):
             yield Static(Content.styled(words.PUSH_TITLE, "bold"))
             yield self.text
-            yield Static(Content.styled(words.PUSH_HINT, "dim"))
+            yield hint(zip(words.PUSH_HINTS, PUSH_ACTIONS, strict=True))
 
     def on_mount(self) -> None:
         self.show()
@@ -62,7 +66,7 @@ class PushScreen(ModalScreen[tuple[str, int] | None]):
         before = self.evening.look()
         after = self.evening.what_if(self.evening.push(course, self.minutes))
         lines = [after.words] if isinstance(after, Refusal) else costs(self.viewer, before, after).lines(self._room())
-        title = Content.styled(f"› {one_line(words.push_line(course, self.minutes))}", f"bold {ACCENT}")
+        title = Content.styled(f"› {one_line(words.push_line(course, self.minutes))}", "bold $accent")
         self.text.update(Content("\n").join([Content(""), title, *(Content(one_line(x)) for x in lines), Content("")]))
 
     def _room(self) -> int:
@@ -96,7 +100,11 @@ class NoteScreen(ModalScreen[str | None]):
             yield Static(Content.styled(words.NOTE_TITLE, "bold"))
             yield Static(Content(one_line(words.note_about(self.about))))
             yield Input(max_length=500)
-            yield Static(Content.styled(words.NOTE_HINT, "dim"))
+            yield hint(zip(words.NOTE_HINTS, NOTE_ACTIONS, strict=True))
+
+    def action_keep(self) -> None:
+        if self.is_current:
+            self.dismiss(self.query_one(Input).value)
 
     def on_input_submitted(self, event: Input.Submitted) -> None:
         if self.is_current:  # a bouncing enter comes twice, and closes once
@@ -122,9 +130,9 @@ class HelpScreen(ModalScreen[None]):
         keys: Sequence[tuple[str, str, str]] = self.key_words or words.KEYS_EVENING
         if self.rehearsal:
             keys = (*keys, *words.KEYS_REHEARSAL)
-        lines = [Content.assemble((f"{key:>7}  ", f"bold {ACCENT}"), meaning) for key, _, meaning in keys]
+        lines = [Content.assemble((f"{key:>7}  ", "bold $accent"), meaning) for key, _, meaning in keys]
         lines += [Content.assemble((f"{sign:>7}  ", "bold"), meaning) for sign, meaning in words.HELP_SIGNS]
-        box = Vertical(classes="box")
+        box = VerticalScroll(classes="box")  # with more keys than rows, the arrow keys move it
         box.border_title = Content(f"{words.HELP_TITLE} · {words.CLOSE_HINT}")
         with box:
             yield Static(Content("\n").join(lines))
@@ -147,4 +155,16 @@ class LeaveScreen(ModalScreen[str | None]):
     def compose(self) -> ComposeResult:
         with Vertical(classes="box"):
             yield Static(Content.styled(words.LEAVE_TITLE, "bold"))
-            yield Static(Content("\n").join(Content(line) for line in ("", *words.LEAVE_LINES)))
+            yield Static("")
+            for line, action in zip(words.LEAVE_LINES, LEAVE_ACTIONS, strict=True):
+                yield Static(pressable(line, action))
+
+
+def pressable(text: str, action: str) -> Content:
+    return Content.styled(text, Style.from_meta({"@click": f"screen.{action}"}))
+
+
+def hint(pieces: Iterable[tuple[str, str]]) -> Static:
+    """One line of softly written words, each of which a mouse can press."""
+    made = [pressable(text, action) for text, action in pieces]
+    return Static(Content(" · ").join(made), classes="hint")

@@ -20,6 +20,23 @@ def big(text: str, width: int, lines: int) -> tuple[str, ...] | None:
     return tuple(row for line in wrapped for row in _drawn(line))
 
 
+@lru_cache(maxsize=64)
+def bigger(text: str, width: int) -> tuple[str, ...] | None:
+    """The same letters twice as large, on one line of six rows; None where they do not fit."""
+    rows = big(text, width // 2, 1)
+    return tuple(half for row in rows for half in _halves(row)) if rows is not None else None
+
+
+GOES_RIGHT, GOES_DOWN = "━┏┗┣┳┻╋╺", "┃┏┓┣┫┳╋╻"
+
+
+def _halves(row: str) -> tuple[str, str]:
+    """Each stroke on two by two places: itself, and what runs on from it to the right and below."""
+    upper = "".join(sign + ("━" if sign in GOES_RIGHT else " ") for sign in row)
+    lower = "".join(("┃" if sign in GOES_DOWN else " ") + " " for sign in row)
+    return upper, lower
+
+
 def _wrapped(text: str, width: int) -> list[str] | None:
     """Words broken into lines that fit once drawn; None if a single word is too wide."""
     found: list[str] = []

@@ -13,18 +13,17 @@ from board.lessons.measure import measured
 from board.plain import one_line
 from board.run.events import EveningOpened
 from board.screens.listing import Listing
-from board.screens.palette import ACCENT, SOFT, STANDS, TEXT, WARNING
 from board.view.closing import PageLine, Tone, closing
 
-STYLES: dict[Tone, str] = {
-    "title": f"bold {ACCENT}",
-    "head": f"bold {ACCENT}",
-    "text": TEXT,
-    "soft": SOFT,
-    "late": f"bold {WARNING}",
-    "planned": SOFT,
-    "actual": ACCENT,
-    "both": STANDS,
+ROLES: dict[Tone, str] = {
+    "title": "accent",
+    "head": "accent",
+    "text": "text",
+    "soft": "soft",
+    "late": "presses",
+    "planned": "soft",
+    "actual": "accent",
+    "both": "stands",
 }
 
 
@@ -68,9 +67,7 @@ class ClosingScreen(ModalScreen[None]):
 
     def _fill(self) -> None:
         if width := self.page.size.width:
-            self.page.show(
-                [tuple((text, STYLES[tone]) for text, tone in line) for line in page_of(self.evening, width)]
-            )
+            self.page.show([tuple((text, ROLES[tone]) for text, tone in line) for line in page_of(self.evening, width)])
 
     def action_move(self, rows: int) -> None:
         self.page.move(rows)

@@ -5,6 +5,7 @@ from textual.binding import Binding, BindingType
 BINDINGS: list[BindingType] = [
     Binding("space,enter", "answer", show=False),
     Binding("l", "later", show=False),
+    Binding("d", "done_already", show=False),
     Binding("x", "leave_out", show=False),
     Binding("u", "take_back", show=False),
     Binding("up", "choose(-1)", show=False),
@@ -18,6 +19,7 @@ BINDINGS: list[BindingType] = [
     Binding("r", "take_offer", show=False),
     Binding("t", "reading", show=False),
     Binding("o", "look", show=False),
+    Binding("v", "theme", show=False),
     Binding("b", "bell", show=False),
     Binding("question_mark,f1", "help", show=False),
     Binding("q,ctrl+q", "leave", show=False, priority=False),
@@ -28,10 +30,14 @@ BINDINGS: list[BindingType] = [
     Binding("j", "jump", show=False),
 ]
 
+# What the bar leaves to the help where it has too little room, the first of them first.
+LEFT_TO_HELP = ("z", "v", "b", "s", "n", "o")
+
 # Which action the words of the key bar stand for, so that a mouse can press them.
 ACTIONS = {
     "space": "answer",
     "l": "later",
+    "d": "done_already",
     "x": "leave_out",
     "u": "take_back",
     "↑↓": "choose(1)",
@@ -44,6 +50,7 @@ ACTIONS = {
     "r": "take_offer",
     "t": "reading",
     "o": "look",
+    "v": "theme",
     "b": "bell",
     "z": "zoom",
     "?": "help",

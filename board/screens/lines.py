@@ -1,17 +1,20 @@
 """Lines of styled text of which only those that changed are drawn again: most stay from one second to the next.
 
-A line is a tuple of (text, style) in rich's style words, text already safe; it is cut with an ellipsis where it is
-too long. Nothing in it is read as markup.
+A line is a tuple of (text, role), text already safe; a role is one of the look's, or rich's style words. It is cut
+with an ellipsis where it is too long. Nothing in it is read as markup.
 """
 
 from collections.abc import Sequence
 from functools import lru_cache
 
+from rich.cells import cell_len, set_cell_size
 from rich.segment import Segment
 from rich.style import Style
 from textual.geometry import Region
 from textual.strip import Strip
 from textual.widget import Widget
+
+from board.screens.palette import look_of
 
 Line = tuple[tuple[str, str], ...]
 
@@ -36,11 +39,24 @@ class Lines(Widget):
             self.set_classes(tone)
 
     def render_line(self, y: int) -> Strip:
-        width, base = self.size.width, self.rich_style
-        strip = Strip([Segment(text, base + _style(style)) for text, style in _at(self._lines, y)])
+        width, base, roles = self.size.width, self.rich_style, look_of(self.app).roles
+        strip = Strip([Segment(text, base + _style(roles.get(role, role))) for text, role in _at(self._lines, y)])
         if strip.cell_length > width:
             strip = Strip([*strip.crop(0, max(0, width - 1)), Segment("…", base)])
         return strip.adjust_cell_length(width, base)
+
+
+def fitted(line: Line, width: int) -> Line:
+    """The line made exactly so wide: cut with an ellipsis, or filled up."""
+    found: list[tuple[str, str]] = []
+    left = width
+    for text, role in line:
+        if cell_len(text) > left:
+            found.append((f"{set_cell_size(text, max(0, left - 1))}…"[: max(0, left)], role))
+            return tuple(found)
+        found.append((text, role))
+        left -= cell_len(text)
+    return (*found, (" " * left, ""))
 
 
 def _at(lines: Sequence[Line], y: int) -> Line:

@@ -8,8 +8,6 @@ from textual.message import Message
 
 from board.screens.lines import Line, Lines
 
-CHOSEN = "bold reverse"
-
 
 class Listing(Lines):
     """Rows of styled text. The last stays chosen while it is, as new ones come."""
@@ -71,4 +69,4 @@ class Listing(Lines):
         if not self.choosing or number != self.at:
             return line
         text = "".join(text for text, _ in line)
-        return ((f"{text}{' ' * max(0, self.size.width - cell_len(text))}", CHOSEN),)
+        return ((f"{text}{' ' * max(0, self.size.width - cell_len(text))}", "chosen"),)

@@ -30,8 +30,10 @@ from board.screens.changed import ChangedScreen
 from board.screens.chime import Chime
 from board.screens.keys import BINDINGS
 from board.screens.looking import Looking
-from board.screens.panels import CallPanel, Coming, KeyBar, OneLine, Ribbons, Top
+from board.screens.panels import CallPanel, Coming, Courses, KeyBar, Ribbons, Top
 from board.screens.slip import SlipScreen, Taken
+from board.screens.sounds import Sounds
+from board.speech import Voice
 from board.timetable.changed import Changed
 from board.view.board import BoardView, CallView, Viewer
 from board.view.changed import changed_lines
@@ -69,19 +71,21 @@ class LiveScreen(Screen[None]):
         chime: Chime,
         virtual: VirtualClock | None,
         on_leave: Callable[[], None],
+        on_theme: Callable[[], str],
         *,
         bell: bool = True,
+        voice: Voice | None = None,
         greeting: str = "",
         advisor: Advisor | None = None,
     ) -> None:
         super().__init__()
         self.evening = evening
         self.advisor = advisor
-        self.chime = chime
         self.virtual = virtual
         self.on_leave = on_leave
+        self.on_theme = on_theme
         self.viewer = Viewer(evening.sheet)
-        self.bell_on = bell
+        self.sounds = Sounds(chime, voice, self.viewer, bell=bell)
         self.zoom = 1
         self.chosen: CallKey | None = None
         self.present: Present | None = None
@@ -100,7 +104,7 @@ class LiveScreen(Screen[None]):
     def compose(self) -> ComposeResult:
         self.top = Top(id="top")
         self.said = CallPanel(id="call")
-        self.saying = OneLine(id="saying")
+        self.saying = Courses(id="saying")
         self.lanes = Ribbons(id="lanes")
         self.next = Coming(id="coming")
         self.keys = KeyBar("", id="keys")
@@ -189,8 +193,7 @@ class LiveScreen(Screen[None]):
         try:
             self.present = self.evening.tick()
             self.banner = self._not_kept(self.present)
-            if (self.present.raised or self.present.warned) and self.bell_on:
-                self.chime.ring()
+            self.sounds.hear(self.present)
             if self.advisor is not None:
                 self.advisor.look(self.present.state, self.present.forecast)
             for each in self.present.warned:
@@ -215,7 +218,7 @@ class LiveScreen(Screen[None]):
 
     def _draw(self, present: Present) -> None:
         if self.viewer.sheet is not self.evening.sheet:
-            self.viewer = Viewer(self.evening.sheet)
+            self.viewer = self.sounds.viewer = Viewer(self.evening.sheet)
         view = self.board = self.viewer.view(present)
         chosen = self._chosen_call(view)
         shown = chosen.key if chosen is not None else view.busy
@@ -246,9 +249,12 @@ class LiveScreen(Screen[None]):
             self.saying.show(self.banner)
         elif self._unsaying is None:
             offer = self.advisor.offer if self.advisor is not None else None
-            now = self.present.now if self.present is not None else None
-            better = offer_line(self.viewer, offer, now) if offer is not None and now is not None else ""
-            self.saying.show(view.notice or better or view.courses)
+            if view.notice:
+                self.saying.show(view.notice)
+            elif offer is not None and self.present is not None:
+                self.saying.show(offer_line(self.viewer, offer, self.present.now))
+            else:
+                self.saying.show_courses(view)
         if self.banner or self._unsaying is None:
             self.saying.set_class(bool(self.banner or view.notice), "-grave")
 
@@ -258,8 +264,8 @@ class LiveScreen(Screen[None]):
         if self.virtual is not None:
             pieces.append(words.REHEARSAL)
             pieces.append(words.HELD if self.virtual.paused else words.speed(self.virtual.speed))
-        if not self.bell_on:
-            pieces.append(words.BELL_OFF)
+        if not self.sounds.on:
+            pieces.append(self.sounds.words())
         return " · ".join(pieces)
 
     def _chosen_call(self, view: BoardView) -> CallView | None:
@@ -343,6 +349,13 @@ class LiveScreen(Screen[None]):
         self._settle_key()
         self.wish(later, words.put_off(call.headline, later.minutes))
 
+    def action_done_already(self) -> None:
+        """Begun and over, whatever was asked: one key for a call that was overtaken."""
+        call = self._target()
+        if call is not None:
+            self._settle_key()
+            self.wish(Settle(call.key[0]), words.done_already(call.headline))
+
     def action_leave_out(self) -> None:
         call = self._target()
         if call is not None:
@@ -368,6 +381,13 @@ class LiveScreen(Screen[None]):
         self._shown = self.chosen
         self.redraw()
 
+    def on_coming_chosen(self, message: Coming.Chosen) -> None:
+        self.chosen = self._shown = message.key
+        self.redraw()
+
+    def on_courses_chosen(self, message: Courses.Chosen) -> None:
+        self.action_push(message.course)
+
     def action_mark(self, what: str) -> None:
         if self.present is None:
             return
@@ -377,13 +397,15 @@ class LiveScreen(Screen[None]):
         else:
             self.wish(Settle(slot), words.MARKED[what])
 
-    def action_push(self) -> None:
-        if self.present is None:
-            return
-        if not any(course.is_ahead for course in self.present.forecast.courses):
+    def action_push(self, course: str | None = None) -> None:
+        """Asks which course by how much; begins at the one given, else the next."""
+        ahead = [c.name for c in self.present.forecast.courses if c.is_ahead] if self.present else []
+        if course is not None and course not in ahead:
+            self.say(words.cannot_push(one_line(course)))
+        elif ahead:
+            self.app.push_screen(PushScreen(self.evening, self.viewer, course or ahead[0]), self._push)
+        else:
             self.say(words.NOTHING_TO_PUSH)
-            return
-        self.app.push_screen(PushScreen(self.evening, self.viewer), self._push)
 
     def _push(self, chosen: tuple[str, int] | None) -> None:
         self._settle_key()
@@ -427,8 +449,11 @@ class LiveScreen(Screen[None]):
             self.advisor.forget()
 
     def action_bell(self) -> None:
-        self.bell_on = not self.bell_on
-        self.say(words.BELL_ON if self.bell_on else words.BELL_OFF)
+        self.say(self.sounds.switch())
+        self.redraw()
+
+    def action_theme(self) -> None:
+        self.say(self.on_theme())
         self.redraw()
 
     def action_zoom(self) -> None:

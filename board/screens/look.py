@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from typing import ClassVar, Protocol
 
+from rich.cells import cell_len
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.screen import ModalScreen
@@ -14,14 +15,12 @@ from board.screens.ask import NoteScreen
 from board.screens.closing import ClosingScreen
 from board.screens.lines import Line, Lines
 from board.screens.listing import Listing
-from board.screens.palette import ACCENT, SOFT, TEXT, WARNING
 from board.screens.panels import KeyBar, OneLine
 from board.view.board import BoardView, Viewer
 from board.view.fold import cut, fold_words, pad
 from board.view.look import StepRow, Told, about, happened, step_rows
 
 REFRESH_SECONDS = 0.5
-DONE = "#9c8e7c"  # what is over: softer, and still read with ease
 
 # Keys of the bar, so that a mouse can press them.
 ACTIONS = {
@@ -132,8 +131,10 @@ class LookScreen(ModalScreen[None]):
         if view.due:
             first = view.due[0]
             call = f"{first.sign} {first.headline}"
-            room = max(8, self.top.size.width - 50)
-            self.top.show(words.look_due(view.clock, cut(call, room), first.countdown, len(view.due) - 1))
+            waited = f"{words.INSISTENCE_SIGN[first.insistence]}{first.countdown}"
+            others = len(view.due) - 1
+            room = max(8, self.top.size.width - cell_len(words.look_due(view.clock, "", waited, others)))
+            self.top.show(words.look_due(view.clock, cut(call, room), waited, others))
         else:
             self.top.show(words.look_quiet(view.clock, standing))
         self.top.wear("-due" if view.due else "-quiet")
@@ -152,7 +153,7 @@ class LookScreen(ModalScreen[None]):
             clock_width = max((len(each.clock) for each in self.told), default=0)
             lines = [_told_line(line, clock_width) for line in self.told]
         self.head.show(words.look_title(self.kind, len(lines)))
-        self.list.show(lines or [((words.LOOK_NOTHING, SOFT),)])
+        self.list.show(lines or [((words.LOOK_NOTHING, "soft"),)])
 
     def _foot(self) -> None:
         slot, present = self._slot(), self.live.present
@@ -219,14 +220,14 @@ class Foot(Lines):
 
     def show(self, text: str, noted: str) -> None:
         width = max(10, self.size.width)
-        lines: list[Line] = [((line, TEXT),) for line in fold_words(text, width, 2)]
-        lines += [((line, ACCENT),) for line in fold_words(noted, width, 3 - len(lines))] if noted else []
+        lines: list[Line] = [((line, "text"),) for line in fold_words(text, width, 2)]
+        lines += [((line, "accent"),) for line in fold_words(noted, width, 3 - len(lines))] if noted else []
         self.put(lines)
 
 
 def _told_line(line: Told, clock_width: int) -> Line:
-    style = DONE if line.undone else TEXT if line.by_host else DONE
-    return ((f"{line.clock:>{clock_width}}  ", SOFT), (f"{line.sign} ", f"bold {ACCENT}"), (line.text, style))
+    role = "text" if line.by_host and not line.undone else "done"
+    return ((f"{line.clock:>{clock_width}}  ", "soft"), (f"{line.sign} ", "accent"), (line.text, role))
 
 
 def _widths(rows: tuple[StepRow, ...]) -> tuple[int, int, int]:
@@ -239,12 +240,12 @@ def _widths(rows: tuple[StepRow, ...]) -> tuple[int, int, int]:
 def _step_line(row: StepRow, widths: tuple[int, int, int], width: int) -> Line:
     stands, planned, actual = widths
     name = pad(row.name, max(8, width - planned - actual - stands - 10))
-    style = DONE if row.stands in (words.STATES["finished"], words.STATES["left-out"]) else TEXT
-    warm = WARNING if row.stands == words.STATES["called"] else style
+    role = "done" if row.stands in (words.STATES["finished"], words.STATES["left-out"]) else "text"
+    warm = "wary" if row.stands == words.STATES["called"] else role
     return (
-        (f"{row.sign} ", f"bold {ACCENT}"),
-        (f"{name}  ", style),
+        (f"{row.sign} ", "accent"),
+        (f"{name}  ", role),
         (f"{row.stands:<{stands}}  ", warm),
-        (f"{row.planned:>{planned}}  ", SOFT),
-        (f"{row.actual:<{actual}}", style),
+        (f"{row.planned:>{planned}}  ", "soft"),
+        (f"{row.actual:<{actual}}", role),
     )

@@ -1,33 +1,139 @@
-"""The board's colours: warm paper and lamplight on a dark counter. Terminals with 16 colours get the nearest."""
+"""The board's four looks: lamplight on a dark counter, beetroot on linen, bare black and white, the terminal's own.
 
+Lines and contents name roles, never colours; a look says how each role is drawn. Every text stands out from every
+ground it is drawn on by 4.5:1, in `contrast` by 7:1 (WCAG 2.1, 1.4.3 and 1.4.6). `plain` sends no colour at all.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from textual.app import App
 from textual.theme import Theme
 
-from board.view.ribbon import Tone
+from board.settings import THEMES
 
-TEXT, SOFT, ACCENT, WARNING = "#efe4d2", "#8a7b69", "#f2c879", "#e5765b"
-STANDS = "#c9b79c"  # what stands and keeps, while nothing presses
 
-LANTERN = Theme(
-    name="lantern",
-    primary="#e3a857",
-    secondary="#b98b5e",
-    accent=ACCENT,
-    foreground=TEXT,
-    background="#171310",
-    surface="#211b16",
-    panel="#2b231c",
-    success="#8fb98a",
-    warning="#e3a857",
-    error=WARNING,
-    dark=True,
-)
+@dataclass(frozen=True)
+class Look:
+    """`theme` colours what the style sheets name; `roles` says how lines draw theirs, in rich's style words."""
 
-TONES: dict[Tone, str] = {
-    "name": "bold #b98b5e",
-    "faint": SOFT,
-    "running": "bold #f6dca8 on #4a3820",
-    "coming": f"{STANDS} on #2b231c",
-    "over": f"bold #171310 on {WARNING}",
-    "now": f"bold {ACCENT}",
-    "done": "#75695b",
+    theme: Theme
+    roles: Mapping[str, str]
+
+
+@dataclass(frozen=True, slots=True)
+class Paints:
+    """The colours of one look. Grounds: background, surface, panel, live (what runs), late (what is over)."""
+
+    text: str
+    soft: str
+    accent: str
+    name: str
+    good: str
+    wary: str
+    bad: str
+    stands: str
+    background: str
+    surface: str
+    panel: str
+    live: str
+    on_live: str
+    late: str
+    on_late: str
+
+
+DARK = Paints(
+    text="#efe4d2", soft="#a3937e", accent="#f2c879", name="#c79a6a", good="#8fb98a", wary="#e3a857", bad="#e98368",
+    stands="#c9b79c", background="#171310", surface="#211b16", panel="#2b231c", live="#4a3820", on_live="#f6dca8",
+    late="#e5765b", on_late="#171310",
+)  # fmt: skip
+LIGHT = Paints(
+    text="#1f261f", soft="#555c4d", accent="#7b1e4a", name="#4f5330", good="#2a5c2e", wary="#6f4a00", bad="#a01b10",
+    stands="#3f4638", background="#f3f4ee", surface="#e8eae0", panel="#dcdfd1", live="#ecc9d9", on_live="#4d0f2c",
+    late="#a01b10", on_late="#ffffff",
+)  # fmt: skip
+CONTRAST = Paints(
+    text="#ffffff", soft="#d6d6d6", accent="#ffd75f", name="#ffffff", good="#9df59d", wary="#ffd75f", bad="#ffa899",
+    stands="#ffffff", background="#000000", surface="#000000", panel="#141414", live="#ffffff", on_live="#000000",
+    late="#ffa899", on_late="#000000",
+)  # fmt: skip
+
+
+def _theme(name: str, paints: Paints, *, dark: bool) -> Theme:
+    return Theme(
+        name=name,
+        primary=paints.wary,
+        secondary=paints.name,
+        accent=paints.accent,
+        foreground=paints.text,
+        background=paints.background,
+        surface=paints.surface,
+        panel=paints.panel,
+        success=paints.good,
+        warning=paints.wary,
+        error=paints.bad,
+        dark=dark,
+        variables={"soft": paints.soft, "late": paints.late, "on-late": paints.on_late},
+    )
+
+
+def _roles(paints: Paints) -> dict[str, str]:
+    return {
+        "text": paints.text,
+        "soft": paints.soft,
+        "accent": f"bold {paints.accent}",
+        "stands": paints.stands,
+        "presses": f"bold {paints.bad}",
+        "wary": paints.wary,
+        "chosen": f"bold {paints.background} on {paints.text}",
+        "name": f"bold {paints.name}",
+        "faint": paints.soft,
+        "running": f"bold {paints.on_live} on {paints.live}",
+        "coming": f"{paints.stands} on {paints.panel}",
+        "over": f"bold {paints.on_late} on {paints.late}",
+        "now": f"bold {paints.accent}",
+        "done": paints.soft,
+    }
+
+
+OWN = "ansi_default"  # whatever the terminal's own colours are
+PLAIN_THEME = Theme(
+    name="plain", primary=OWN, secondary=OWN, accent=OWN, foreground=OWN, background=OWN, surface=OWN, panel=OWN,
+    success=OWN, warning=OWN, error=OWN, boost=OWN, ansi=True,
+    variables={
+        "soft": OWN, "late": OWN, "on-late": OWN, "border": OWN, "border-blurred": OWN, "ansi-background": OWN,
+        "ansi-foreground": OWN, "block-cursor-foreground": OWN, "block-cursor-background": OWN, "scrollbar": OWN,
+        "link-color": OWN, "link-color-hover": OWN, "link-background-hover": OWN,
+        "scrollbar-hover": OWN, "scrollbar-active": OWN, "scrollbar-background": OWN,
+        "scrollbar-background-hover": OWN, "scrollbar-background-active": OWN, "scrollbar-corner-color": OWN,
+        "input-cursor-background": OWN, "input-cursor-foreground": OWN, "input-selection-background": OWN,
+        "input-selection-foreground": OWN, "screen-selection-background": OWN, "screen-selection-foreground": OWN,
+    },
+)  # fmt: skip
+PLAIN_ROLES = {
+    "text": "", "soft": "", "accent": "bold", "stands": "", "presses": "bold", "wary": "bold", "chosen": "bold reverse",
+    "name": "bold", "faint": "", "running": "reverse", "coming": "", "over": "bold reverse", "now": "bold", "done": "",
+}  # fmt: skip
+
+LOOKS: Mapping[str, Look] = {
+    "dark": Look(_theme("dark", DARK, dark=True), _roles(DARK)),
+    "light": Look(_theme("light", LIGHT, dark=False), _roles(LIGHT)),
+    "contrast": Look(_theme("contrast", CONTRAST, dark=True), _roles(CONTRAST)),
+    "plain": Look(PLAIN_THEME, PLAIN_ROLES),
 }
+FEW_COLOURS = (None, "standard")  # of a terminal, as rich names what it can show
+
+
+def look_of(app: App[Any]) -> Look:
+    """The one the app wears; the dark one where it wears none of ours."""
+    return LOOKS.get(app.theme, LOOKS["dark"])
+
+
+def has_few_colours(app: App[Any]) -> bool:
+    """Sixteen or none: too few to draw a look as it was weighed."""
+    return app.console.color_system in FEW_COLOURS
+
+
+def next_theme(name: str) -> str:
+    return THEMES[(THEMES.index(name) + 1) % len(THEMES)] if name in THEMES else THEMES[0]

@@ -6,18 +6,23 @@ from rich.cells import cell_len
 from textual.app import ComposeResult
 from textual.containers import Horizontal, Vertical
 from textual.content import Content
+from textual.events import Click
+from textual.message import Message
 from textual.widgets import Digits, Static
 
 from board import words
-from board.screens.big import ROWS, big
-from board.screens.keys import ACTIONS
-from board.screens.lines import Line, Lines
-from board.screens.palette import ACCENT, SOFT, STANDS, TEXT, TONES, WARNING
+from board.run.state import CallKey
+from board.screens.big import ROWS, big, bigger
+from board.screens.keys import ACTIONS, LEFT_TO_HELP
+from board.screens.lines import Line, Lines, fitted
 from board.view.board import BoardView, CallView
 from board.view.fold import cut
 from board.view.ribbon import Row
 
 KEY_GAP = 2
+KEY_ROWS = 3  # of the bar, at the most
+COLUMN_WIDTH = 55  # of a list in two columns, at the least
+DUE_FRAMES = {1: "-due", 2: "-pressing", 3: "-overdue"}
 
 
 class OneLine(Lines):
@@ -69,73 +74,167 @@ class CallPanel(Lines):
 
     def show(self, view: BoardView, chosen: CallView | None) -> None:
         is_due = chosen is not None and chosen.is_due
-        self.wear("-due" if is_due else "-chosen" if chosen else "-quiet")
+        self.wear(DUE_FRAMES[chosen.insistence] if is_due and chosen else "-chosen" if chosen else "-quiet")
         if chosen is None:
             title, told = view.headline, [view.detail]
         else:
             ahead = words.NOT_YET_DUE if chosen.answer else words.NOT_CALLED
-            when = chosen.countdown if is_due else ahead
+            when = f"{words.INSISTENCE_SIGN[chosen.insistence]}{chosen.countdown}" if is_due else ahead
             title, told = chosen.headline, [f"{when} · {chosen.detail}"]
             told += [chosen.look_for] if chosen.look_for else []
         others = [call for call in view.due if chosen is None or call.key != chosen.key]
-        hint = words.answer_hint(chosen.answer) if chosen and chosen.answer else words.BUSY_HINT if view.busy else ""
+        hint = (
+            words.answer_hint(chosen.answer, chosen.already)
+            if chosen and chosen.answer
+            else words.BUSY_HINT
+            if view.busy
+            else ""
+        )
         also = words.also_waiting([f"{c.sign} {c.headline}" for c in others]) if others else ""
         self.put(
-            [*self._title(title, chosen, told), *(((line, ""),) for line in told), ((hint, "dim"), (also, "bold"))]
+            [*self._title(title, chosen, told), *(((line, ""),) for line in told), ((hint, "soft"), (also, "bold"))]
         )
 
     def _title(self, title: str, chosen: CallView | None, told: list[str]) -> list[Line]:
         """In large letters where they fit, with the call's sign beside the middle row."""
         width, height = self.size.width, self.size.height
         sign = f"{chosen.sign} " if chosen else ""
-        rows = big(title, width - 4, max(1, (height - len(told) - 1) // ROWS)) if self.letters else None
+        room = height - len(told) - 2
+        rows = bigger(title, width - 4) if self.letters and room >= 2 * ROWS else None
+        if rows is None and self.letters:
+            rows = big(title, width - 4, max(1, (room + 1) // ROWS))
         if rows is None:
             return [((f"{sign}{title}", "bold"),)]
-        return [((f"{sign if number == 1 else ' ' * len(sign)}{row}", "bold"),) for number, row in enumerate(rows)]
+        return [
+            ((f"{sign if number == len(rows) // 2 else ' ' * len(sign)}{row}", "bold"),)
+            for number, row in enumerate(rows)
+        ]
 
 
 class Ribbons(Lines):
     """The lanes, drawn by the view."""
 
     def show(self, rows: Sequence[Row]) -> None:
-        self.put([tuple((text, TONES[tone]) for text, tone in row) for row in rows])
+        self.put([row for row in rows])
 
 
 class Coming(Lines):
-    """What comes next, and what stands and keeps."""
+    """What stands and keeps, what else is called, and what comes next. A mouse chooses."""
+
+    _keys: Sequence[Sequence[CallKey]] = ()
+    _first_row = _column_width = 0
+
+    class Chosen(Message):
+        """A call was pressed."""
+
+        def __init__(self, key: CallKey) -> None:
+            super().__init__()
+            self.key = key
 
     def show(self, view: BoardView, chosen: CallView | None) -> None:
-        height = self.size.height
-        lines: list[Line] = []
-        room = max(1, height // 3)
-        for number, (text, presses) in enumerate(view.keeping[:room], 1):
-            hidden = len(view.keeping) - room if number == room else 0
-            more = words.and_more(hidden) if hidden > 0 else ""
-            shown = cut(f"▒ {text}", self.size.width - cell_len(more))  # how many more is never what is cut off
-            lines.append(((shown, f"bold {WARNING}" if presses else STANDS), (more, STANDS)))
-        listed = view.coming[: max(0, height - len(lines))]
-        clock_width = max((len(call.clock) for call in listed), default=5)
-        for call in listed:
-            is_chosen = chosen is not None and chosen.key == call.key
-            mark = "›" if is_chosen else " "
-            text = f"{mark}{call.clock:>{clock_width}}  {call.sign} {call.headline}"
-            lines.append(((text, "bold reverse" if is_chosen else TEXT), (f"  {call.detail}", SOFT)))
+        width, height = self.size.width, self.size.height
+        lines = _standing(view, max(1, height // 3), width)
+        rows = max(0, height - len(lines))
+        columns = 2 if len(view.due) > rows and width >= 2 * COLUMN_WIDTH else 1
+        calls = _window(view, chosen, rows * columns)
+        clock_width = max((len(call.clock) for call in calls), default=5)
+        drawn = [_listed(call, clock_width, is_chosen=chosen is not None and chosen.key == call.key) for call in calls]
+        self._first_row, self._column_width = len(lines), width // columns
+        self._keys = [[call.key for call in calls[n * rows : (n + 1) * rows]] for n in range(columns)]
+        for n, left in enumerate(drawn[:rows]):
+            beside = drawn[rows + n : rows + n + 1]
+            lines.append((*fitted(left, self._column_width), *beside[0]) if beside else left)
         self.put(lines)
+
+    def on_click(self, event: Click) -> None:
+        at = event.get_content_offset(self)
+        if at is None:
+            return
+        column, row = at.x // max(1, self._column_width), at.y - self._first_row
+        if column < len(self._keys) and 0 <= row < len(self._keys[column]):
+            self.post_message(self.Chosen(self._keys[column][row]))
+
+
+def _standing(view: BoardView, room: int, width: int) -> list[Line]:
+    """What stands and keeps; how many more is never what is cut off."""
+    lines: list[Line] = []
+    for number, (text, presses) in enumerate(view.keeping[:room], 1):
+        hidden = len(view.keeping) - room if number == room else 0
+        more = words.and_more(hidden) if hidden > 0 else ""
+        shown = cut(f"▒ {text}", width - cell_len(more))
+        lines.append(((shown, "presses" if presses else "stands"), (more, "stands")))
+    return lines
+
+
+def _listed(call: CallView, clock_width: int, *, is_chosen: bool) -> Line:
+    text = f"{'›' if is_chosen else ' '}{call.clock:>{clock_width}}  {call.sign} {call.headline}"
+    role = "chosen" if is_chosen else "accent" if call.is_due else "text"
+    told = f"  {words.INSISTENCE_SIGN[call.insistence]}{call.countdown}" if call.is_due else f"  {call.detail}"
+    return (text, role), (told, "soft")
+
+
+def _window(view: BoardView, chosen: CallView | None, room: int) -> list[CallView]:
+    """The calls to list: those due first if there are several, then those to come; moved down to the chosen one."""
+    calls = [*(view.due if len(view.due) > 1 else ()), *view.coming]
+    at = next((number for number, call in enumerate(calls) if chosen and call.key == chosen.key), 0)
+    first = max(0, at - room + 1)
+    return calls[first : first + room]
+
+
+class Courses(OneLine):
+    """Every course in one line, or for a while what was said instead. A mouse pushes a course."""
+
+    _courses: Sequence[tuple[str, str]] = ()
+    _text = ""
+
+    class Chosen(Message):
+        """A course was pressed."""
+
+        def __init__(self, course: str) -> None:
+            super().__init__()
+            self.course = course
+
+    def show_courses(self, view: BoardView) -> None:
+        self._courses = view.courses
+        self.show(words.course_strip([text for _, text in view.courses]))
+
+    def show(self, text: str) -> None:
+        super().show(text)
+        self._text = text
+
+    def on_click(self, event: Click) -> None:
+        if self._text != words.course_strip([text for _, text in self._courses]):
+            return  # something was said, and no course stands there
+        at = event.get_content_offset(self)
+        left = at.x if at is not None else -1
+        for course, text in self._courses:
+            if 0 <= left < cell_len(text):
+                self.post_message(self.Chosen(course))
+            left -= cell_len(text) + cell_len(words.COURSE_GAP)
 
 
 class KeyBar(Static):
     """The keys, each of which a mouse can press too."""
 
     def show_keys(self, keys: Sequence[tuple[str, str, str]], actions: Mapping[str, str] = ACTIONS) -> None:
-        """Whole keys on each line: one is never torn from its word."""
+        """Whole keys on each line: one is never torn from its word. Some are left out where there are too many."""
+        shown = list(keys)
+        for key in LEFT_TO_HELP:
+            if len(self._lines(shown, actions)) <= KEY_ROWS:
+                break
+            shown = [each for each in shown if each[0] != key]
+        lines = self._lines(shown, actions)
+        self.update(Content("\n").join(Content(" " * KEY_GAP).join(line) for line in lines))
+
+    def _lines(self, keys: Sequence[tuple[str, str, str]], actions: Mapping[str, str]) -> list[list[Content]]:
         lines: list[list[Content]] = [[]]
         used = 0
         for key, name, _ in keys:
             action = f"screen.{actions[key]}"
-            made = Content.from_markup(f"[@click={action}][bold {ACCENT}]$key[/] $name[/]", key=key, name=name)
+            made = Content.from_markup(f"[@click={action}][bold $accent]$key[/] $name[/]", key=key, name=name)
             if lines[-1] and used + made.cell_length > self.size.width:
                 lines.append([])
                 used = 0
             lines[-1].append(made)
             used += made.cell_length + KEY_GAP
-        self.update(Content("\n").join(Content(" " * KEY_GAP).join(line) for line in lines))
+        return lines

@@ -16,11 +16,12 @@ from board.run.decide import Done
 from board.screens.app import BoardApp
 from board.timetable.run_sheet import RunSheet
 
-# name, minutes after the guests arrive, size, how many due calls are answered, keys pressed
-PICTURES: tuple[tuple[str, float, tuple[int, int], int, tuple[str, ...]], ...] = (
-    ("live-120x36", 20.5, (120, 36), 0, ()),
-    ("live-80x24", 57.5, (80, 24), 1, ()),
-    ("push-120x36", 62.0, (120, 36), 9, ("p", "down", "right")),
+# name, theme, minutes after the guests arrive, size, how many due calls are answered, keys pressed
+PICTURES: tuple[tuple[str, str, float, tuple[int, int], int, tuple[str, ...]], ...] = (
+    ("live-120x36", "dark", 20.5, (120, 36), 0, ()),
+    ("light-120x36", "light", 60.5, (120, 36), 1, ()),
+    ("live-80x24", "dark", 57.5, (80, 24), 1, ()),
+    ("push-120x36", "dark", 62.0, (120, 36), 9, ("p", "down", "right")),
 )
 
 
@@ -37,9 +38,9 @@ def evening_at(sheet: RunSheet, moment: datetime, answered: int) -> tuple[Evenin
 
 
 async def draw(sheet: RunSheet, folder: Path) -> None:
-    for name, minutes, size, answered, keys in PICTURES:
+    for name, theme, minutes, size, answered, keys in PICTURES:
         evening, _ = evening_at(sheet, sheet.arrive + timedelta(minutes=minutes), answered)
-        app = BoardApp(evening)
+        app = BoardApp(evening, theme=theme)
         app.title = sheet.plan
         async with app.run_test(size=size) as pilot:
             await pilot.pause()

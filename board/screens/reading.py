@@ -14,9 +14,11 @@ from board import words
 from board.kitchen.degrees import read_degrees
 from board.plain import one_line
 from board.run.state import State
-from board.screens.palette import ACCENT, WARNING
+from board.screens.ask import hint
 from board.view.board import Viewer
 from board.view.look import reading_words
+
+HINT_ACTIONS = ("keep", "choose(-1)", "choose(1)", "dismiss(None)")  # what a mouse does on the words of the hint
 
 
 class ReadingScreen(ModalScreen[tuple[str, float] | None]):
@@ -45,8 +47,8 @@ class ReadingScreen(ModalScreen[tuple[str, float] | None]):
             yield self.about
             yield self.figure
             yield self.answer
-            yield Static(Content.styled(words.READING_HINT, "dim"))
-            yield Static(Content.styled(words.READING_CAUTION, "dim"))
+            yield hint(zip(words.READING_HINTS, HINT_ACTIONS, strict=True))
+            yield Static(Content(words.READING_CAUTION), classes="hint")
 
     def on_mount(self) -> None:
         self.show()
@@ -58,7 +60,7 @@ class ReadingScreen(ModalScreen[tuple[str, float] | None]):
         """The step, and what the figure so far means for it."""
         slot = self.viewer.slots[self.slots[self.at]]
         title = words.reading_for(one_line(slot.name, 60), self._wanted(), self.viewer.sheet.fahrenheit)
-        self.about.update(Content.styled(title, f"bold {ACCENT}"))
+        self.about.update(Content.styled(title, "bold $accent"))
         self._answer(self.figure.value, asked=False)
 
     def _answer(self, text: str, *, asked: bool) -> float | None:
@@ -69,14 +71,17 @@ class ReadingScreen(ModalScreen[tuple[str, float] | None]):
             self.answer.update(Content(reading_words(self.viewer, self.slots[self.at], found)))
             return found
         told = words.READING_TROUBLE[found] if asked else words.reading_unit(fahrenheit)
-        self.answer.update(Content.styled(told, f"bold {WARNING}" if asked else "dim"))
+        self.answer.update(Content.styled(told, "bold $warning" if asked else "$soft"))
         return None
 
     def on_input_changed(self, event: Input.Changed) -> None:
         self._answer(event.value, asked=False)
 
-    def on_input_submitted(self, event: Input.Submitted) -> None:
-        found = self._answer(event.value, asked=True)
+    def on_input_submitted(self) -> None:
+        self.action_keep()
+
+    def action_keep(self) -> None:
+        found = self._answer(self.figure.value, asked=True)
         if found is not None and self.is_current:  # a bouncing enter comes twice, and closes once
             self.dismiss((self.slots[self.at], found))
 

@@ -7,7 +7,9 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import Vertical
 from textual.content import Content
+from textual.events import Click
 from textual.screen import ModalScreen
+from textual.style import Style
 from textual.widgets import Static
 
 from board import words
@@ -15,15 +17,18 @@ from board.evening import Evening
 from board.plain import one_line
 from board.run.slip_wishes import SlipWish
 from board.run.slips import KINDS, MINUTES, Kind, Target, more, targets, wish_for
-from board.screens.palette import ACCENT, SOFT, WARNING
 from board.view.board import Viewer
 from board.view.slips import SlipLine, SlipLines
 
 REFRESH_SECONDS = 1.0
 ROOMY_ROWS = 24  # lines, the chosen one's costs and the frame need so many; what is more goes to the costs
 INDENT = "     "
+PRESS = "press"
 LEAST_ROOM, MOST_ROOM = 4, 12
 CHOSEN_FIRST: tuple[Kind, ...] = ("dish", "length")  # a number chooses these; which one is meant, only the host knows
+# What a mouse does on the pieces of a hint.
+HINT_ACTIONS = ("take", "minutes(-1)", "minutes(1)", "which(1)", "line(-1)", "line(1)", "back")
+STOP_ACTIONS = ("stop(True)", "stop(False)", "back")
 
 Taken = tuple[SlipWish, str]
 
@@ -110,8 +115,9 @@ class SlipScreen(ModalScreen[Taken | None]):
 
     def _put(self, drawn: list[Content]) -> None:
         """Lays the screen out once, and only where something changed."""
-        hint = words.SLIP_STOP_HINT if self.asking else words.SLIP_HINT
-        text = Content("\n").join([*drawn, Content.styled(hint, "dim")])
+        pieces, actions = (words.SLIP_STOP_HINTS, STOP_ACTIONS) if self.asking else (words.SLIP_HINTS, HINT_ACTIONS)
+        hint = Content("").join(_pressable(piece, action) for piece, action in zip(pieces, actions, strict=True))
+        text = Content("\n").join([*drawn, hint.stylize("$soft")])
         if text != self._shown:
             self._shown = text
             self.text.update(text)
@@ -137,12 +143,13 @@ class SlipScreen(ModalScreen[Taken | None]):
         drawn = []
         for number, line in enumerate(self.lines):
             here = number == self.at
-            style = f"bold {ACCENT}" if here else SOFT if line.wish is None else ""
-            drawn.append(Content.styled(f"{'›' if here else ' '} {number + 1}  {self._headline(line)}", style))
+            style = "bold $accent" if here else "$soft" if line.wish is None else ""
+            text = f"{'›' if here else ' '} {number + 1}  {self._headline(line)}"
+            drawn.append(_pressable(text, f"number({number + 1})").stylize(style))
             if here:
                 drawn += _indented(line.lines(room))
             elif beside := line.strip(self._width()):
-                drawn.append(Content.styled(f"{INDENT}{beside}", SOFT))
+                drawn.append(Content.styled(f"{INDENT}{beside}", "$soft"))
         return drawn
 
     def _headline(self, line: SlipLine) -> str:
@@ -156,9 +163,9 @@ class SlipScreen(ModalScreen[Taken | None]):
             return []
         line, room = self.lines[self.at], max(2, (self.app.size.height - 9) // 2)
         answers = ((words.SLIP_STOP, self.make.stopped(target).lines(room)), (words.SLIP_GO_ON, line.costs.lines(room)))
-        drawn = [Content.styled(line.stop, f"bold {WARNING}")]
-        for answer, costs in answers:
-            drawn += [Content.styled(answer, f"bold {ACCENT}"), *_indented(costs)]
+        drawn = [Content.styled(line.stop, "bold $warning")]
+        for (answer, costs), action in zip(answers, STOP_ACTIONS, strict=False):
+            drawn += [_pressable(answer, action).stylize("bold $accent"), *_indented(costs)]
         return drawn
 
     def _target(self) -> Target | None:
@@ -225,11 +232,20 @@ class SlipScreen(ModalScreen[Taken | None]):
         if self.asking and target is not None:
             self._take(wish_for(self.kind, target, 0, stop=stop))
 
+    async def on_click(self, event: Click) -> None:
+        if action := event.style.meta.get(PRESS):
+            await self.run_action(action)
+
     def _take(self, wish: SlipWish) -> None:
         if self.is_current:  # a bouncing key comes twice, and takes once
             self.dismiss((wish, self.lines[self.at].headline))
 
 
+def _pressable(text: str, action: str) -> Content:
+    """What a mouse may press, in the colours of its line: a link would bring its own."""
+    return Content.styled(text, Style.from_meta({PRESS: action}))
+
+
 def _indented(costs: Sequence[str]) -> list[Content]:
     """Costs below their line; one past a limit is marked."""
-    return [Content.styled(f"{INDENT}{cost}", WARNING if cost[:1] == words.COST_PAST else "") for cost in costs]
+    return [Content.styled(f"{INDENT}{cost}", "$warning" if cost[:1] == words.COST_PAST else "") for cost in costs]

@@ -1,5 +1,6 @@
 """Looking on at an evening that another board runs: the same board without the keys that answer."""
 
+import os
 from collections.abc import Callable
 from typing import ClassVar
 
@@ -17,7 +18,8 @@ from board.plain import one_line
 from board.screens.ask import HelpScreen
 from board.screens.chime import Bell, Chime
 from board.screens.live import LiveScreen
-from board.screens.palette import LANTERN
+from board.screens.palette import LOOKS, has_few_colours
+from board.settings import NO_COLOUR, first_theme
 from board.view.onlooker import Onlooker
 from board.watching import Watched, hand_called
 
@@ -37,7 +39,7 @@ class WatchScreen(LiveScreen, inherit_bindings=False):
     ]
 
     def __init__(self, watched: Watched, chime: Chime, on_leave: Callable[[], None]) -> None:
-        super().__init__(watched, chime, None, on_leave, bell=False)
+        super().__init__(watched, chime, None, on_leave, lambda: "", bell=False)
         self.watched = watched
         self.viewer = Onlooker(watched.sheet)
 
@@ -102,17 +104,30 @@ class WatchApp(App[str | None]):
 
     ENABLE_COMMAND_PALETTE = False
 
-    def __init__(self, follower: Follower, clock: Clock, who: str | None = None, chime: Chime | None = None) -> None:
+    def __init__(
+        self,
+        follower: Follower,
+        clock: Clock,
+        who: str | None = None,
+        chime: Chime | None = None,
+        *,
+        theme: str | None = None,
+        remembered: str | None = None,
+    ) -> None:
+        environ = dict(os.environ)
+        os.environ.pop(NO_COLOUR, None)  # the screen library would turn a theme that was asked for grey
         super().__init__()
+        self.first = first_theme(theme, remembered, environ, few_colours=has_few_colours(self))
         self.follower = follower
         self.evening_clock = clock
         self.who = who
-        self.chime = chime or Bell(self.bell)
+        self.chime = chime or Bell(self.bell, self.set_timer)
         self.board: WatchScreen | None = None
 
     def on_mount(self) -> None:
-        self.register_theme(LANTERN)
-        self.theme = LANTERN.name
+        for look in LOOKS.values():
+            self.register_theme(look.theme)
+        self.theme = self.first
         self.waiting = WaitScreen(self.follower)
         self.push_screen(self.waiting)
         self._look()

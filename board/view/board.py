@@ -10,6 +10,7 @@ from board.plain import one_line
 from board.run.calls import Call
 from board.run.events import SLIPS, Event
 from board.run.forecast import CourseForecast, Forecast, Standing
+from board.run.insist import insistence
 from board.run.readings import last_reading, warns_from
 from board.run.state import CallKey, State
 from board.timetable.run_sheet import RunSheet, Slot
@@ -35,6 +36,8 @@ class CallView:
     countdown: str
     answer: str
     is_due: bool
+    insistence: int = 1  # 1 calm, 2 pressing, 3 overdue
+    already: str = ""  # what the key for `done already` says, where the call was overtaken
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,7 +66,7 @@ class BoardView:
     detail: str
     busy: CallKey | None  # the end of what hands are on now
     keeping: tuple[tuple[str, bool], ...]  # words, and whether it presses
-    courses: str  # every course in one line: gone out at, or going out when
+    courses: tuple[tuple[str, str], ...]  # every course: its name, and in words: gone out at, or going out when
     notice: str = ""  # what the host should know for a while: the clock jumped
 
 
@@ -115,9 +118,9 @@ class Viewer:
             headline=headline,
             detail=detail,
             busy=busy,
-            courses=words.course_strip([self._course_words(course, at.now) for course in at.forecast.courses]),
             keeping=self._all_keeping(at),
             notice=self._notice(at),
+            courses=tuple((course.name, self._course_words(course, at.now)) for course in at.forecast.courses),
         )
 
     def _notice(self, at: Moment) -> str:
@@ -137,9 +140,11 @@ class Viewer:
             detail=one_line(self.detail(slot, call, at.state)),
             look_for=one_line(words.look_for(slot.look_for)) if slot.look_for and call.part != "start" else "",
             clock=self.clock(call.due, at.now),
-            countdown=words.waited(countdown(-ahead)) if is_due else countdown(ahead),
+            countdown=words.waited(-ahead) if is_due else countdown(ahead),
             answer=answer_word(slot, call),
             is_due=is_due,
+            insistence=insistence(call, at.now) if is_due else 1,
+            already=words.DONE_ALREADY if call.overtaken else "",
         )
 
     def detail(self, slot: Slot, call: Call, state: State | None = None) -> str:
@@ -233,6 +238,11 @@ class Viewer:
         name = one_line(self.slots[standing.slot].name, 40)
         left = max(0.0, (standing.until - now).total_seconds())
         return words.soon_over(name, countdown(left), self.clock(standing.until, now), standing.where)
+
+    def spoken_warning(self, standing: Standing, now: datetime) -> str:
+        """The same for a voice: no signs, whole minutes."""
+        left = max(0.0, (standing.until - now).total_seconds())
+        return words.spoken_warning(one_line(self.slots[standing.slot].name, 40), left / 60)
 
     def _is_worth_saying(self, standing: Standing, now: datetime) -> bool:
         """Only what keeps for half an hour or less more, or will be past its limit when it is taken up."""

@@ -4,7 +4,7 @@ A bar is drawn with ━ where hands are on it and ╌ where it runs by itself, s
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta, tzinfo
 from typing import Literal
 
@@ -64,13 +64,19 @@ class Scale:
 def ribbons(
     sheet: RunSheet, state: State, forecast: Forecast, width: int, height: int, zone: tzinfo, ahead: int = 90
 ) -> tuple[Row, ...]:
-    """A scale of times, then every lane in as many rows as fit into `height`."""
+    """A scale of times, then every lane in as many rows as fit into `height`. Where there is room to spare, a bar
+    gets a second row for its hands, and lanes stand apart."""
     scale = Scale(forecast.now, max(10, width - LABEL_WIDTH), ahead)
     packed = {lane: _packed(_bars(sheet, state, forecast, lane, scale)) for lane in LANE_ORDER}
     rooms = _rooms({lane: _needed(rows) for lane, rows in packed.items()}, height - 1)
+    drawn, spare = sum(rooms.values()), height - 1
+    is_tall = 2 * drawn <= spare
+    is_apart = (2 if is_tall else 1) * drawn + len(LANE_ORDER) - 1 <= spare
     rows = [_times(scale, zone)]
-    for lane in LANE_ORDER:
-        rows += _lane(lane, packed[lane], rooms[lane], scale)
+    for number, lane in enumerate(LANE_ORDER):
+        if is_apart and number:
+            rows.append(_blank(scale))
+        rows += _lane(lane, packed[lane], rooms[lane], scale, is_tall=is_tall)
     return tuple(rows)
 
 
@@ -107,7 +113,7 @@ def _bars(sheet: RunSheet, state: State, forecast: Forecast, lane: str, scale: S
         seconds = (ahead.end - forecast.now).total_seconds()
         tone: Tone = "coming"
         if step.status == "finished":
-            tone = "done"
+            tone, name = "done", f"{words.FINISHED_SIGN}{name}"
         elif step.status == "under-way":
             tone = "running"
             if seconds <= 0:
@@ -146,7 +152,11 @@ def _packed(bars: Sequence[Bar]) -> list[list[Bar]]:
     return rows
 
 
-def _lane(lane: str, rows: list[list[Bar]], room: int, scale: Scale) -> list[Row]:
+def _blank(scale: Scale) -> Row:
+    return ((" " * LABEL_WIDTH, "name"), *_row([], scale))
+
+
+def _lane(lane: str, rows: list[list[Bar]], room: int, scale: Scale, *, is_tall: bool) -> list[Row]:
     hidden = sum(len([b for b in row if b.tone != "done"]) for row in rows[room:])
     drawn = []
     for number in range(room):
@@ -154,26 +164,30 @@ def _lane(lane: str, rows: list[list[Bar]], room: int, scale: Scale) -> list[Row
         if number == room - 1 and hidden:
             name = f"{name[:5]} +{hidden}" if name else f"+{hidden}"
         bars = rows[number] if number < len(rows) else []
-        drawn.append(((set_cell_size(name, LABEL_WIDTH), "name"), *_row(bars, scale)))
+        drawn.append(((set_cell_size(name, LABEL_WIDTH), "name"), *_row(bars, scale, strokes=not is_tall)))
+        if is_tall:
+            nameless = [replace(bar, label="") for bar in bars]
+            drawn.append(((" " * LABEL_WIDTH, "name"), *_row(nameless, scale)))
     return drawn
 
 
-def _row(bars: Sequence[Bar], scale: Scale) -> Row:
+def _row(bars: Sequence[Bar], scale: Scale, *, strokes: bool = True) -> Row:
+    """`strokes`: whether the row shows hands as well as names."""
     cells: list[tuple[str, Tone]] = [(" ", "faint")] * scale.width
     for number, bar in enumerate(bars):
         free_until = bars[number + 1].left if number + 1 < len(bars) else scale.width
-        _draw(cells, bar, min(free_until, scale.width))
+        _draw(cells, bar, min(free_until, scale.width), strokes=strokes)
     column = scale.now_column
     if 0 <= column < scale.width and cells[column][0] in " ━╌":
         cells[column] = ("┃", "now")
     return _joined(cells)
 
 
-def _draw(cells: list[tuple[str, Tone]], bar: Bar, free_until: int) -> None:
+def _draw(cells: list[tuple[str, Tone]], bar: Bar, free_until: int, *, strokes: bool) -> None:
     left, right = max(0, bar.left), min(len(cells), bar.right)
     for column in range(left, right):
         on = any(a <= column < b for a, b in bar.hands)
-        cells[column] = ("━" if on else "╌", bar.tone)
+        cells[column] = (("━" if on else "╌") if strokes else " ", bar.tone)
     if 0 <= bar.left < right:
         cells[bar.left] = (EDGE, bar.tone)
         left += 1

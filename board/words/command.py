@@ -52,6 +52,9 @@ OPTIONS = {
     "no-log": "keep no run log; leaving the board then forgets the evening",
     "for": "show this person's steps only; the courses stay",
     "no-bell": "call without the terminal's bell",
+    "theme": "the board's colours (default: the one last chosen)",
+    "say": "speak each call by this command; the words are its last argument, or stand where {} stands, "
+    "or come on standard input where it ends in ' -'; for example --say 'espeak-ng'",
     "speed": "how many times as fast as real time, 1 to 240 (default: 10)",
     "from": "begin at this clock time on the day of the event",
     "fresh-rehearsal": "begin a new rehearsal instead of going on with the last",
@@ -121,6 +124,10 @@ def bad_evenings(text: str, fewest: int, most: int) -> str:
 
 def bad_seed(text: str) -> str:
     return f"{text!r} is not a seed; write a whole number of up to 18 digits, not below 0"
+
+
+def bad_command(text: str) -> str:
+    return f"{text!r} is not a command; write for example 'espeak-ng -s 140'"
 
 
 def bad_clock(text: str) -> str:

@@ -4,6 +4,7 @@
 KEYS_EVENING = (
     ("space", "answer", "answer the call: begun, looked in, done"),
     ("l", "later", "ask again in 5 minutes; pressed again, in 5 more"),
+    ("d", "done", "done already: the step was begun and is over"),
     ("x", "out", "leave this step out"),
     ("u", "back", "take the last answer back, as often as you like"),
     ("↑↓", "choose", "choose another call, or something still to come"),
@@ -17,7 +18,8 @@ KEYS_EVENING = (
     ("t", "probe", "take down what a probe shows in the middle of a step"),
     ("o", "look back", "what happened, every step, and the closing page"),
     ("z", "zoom", "show 45, 90 or 180 minutes ahead"),
-    ("b", "bell", "bell on or off"),
+    ("v", "theme", "the next theme: dark, light, contrast, plain"),
+    ("b", "bell", "bell on or off; the voice with it"),
     ("?", "help", "this page"),
     ("q", "leave", "leave the board; the run log keeps everything"),
 )
@@ -28,12 +30,12 @@ KEYS_REHEARSAL = (
 )
 HELP_TITLE = "Keys"
 HELP_SIGNS = (
-    ("▶ ◉ ■", "a call to begin, to look in, at the end"),
-    ("━ ╌", "hands on it, running by itself"),
-    ("◆ ▲ ■", "in hand, tight, behind"),
+    ("▶ ◉ ■", "a call to begin, to look in, to end; !! waits, !!! long"),
+    ("━ ╌", "hands on it, by itself; ◆ in hand, ▲ tight, ■ behind"),
 )
 CLOSE_HINT = "↑ ↓ scroll · esc closes"
 BELL_ON, BELL_OFF = "bell on", "bell off"
+VOICE_ON, VOICE_OFF = "voice on", "silent"
 NOT_CALLED_YET = "it is not called yet; it asks at its time"
 ANSWER_WORDS = {"CoursePushed": "the push", "NoteWritten": "the note"}
 NO_CALL = "nothing is called; choose something with ↓ first"
@@ -45,7 +47,7 @@ NOTHING_TO_PUSH = "every course is out"
 NOTHING_TO_JUMP = "there is no further call"
 ONLY_REHEARSAL = "that key works in a rehearsal only"
 NOTE_TITLE = "A note"
-NOTE_HINT = "enter keeps it · esc leaves it"
+NOTE_HINTS = ("enter keeps it", "esc leaves it")
 
 
 def note_about(name: str | None) -> str:
@@ -54,7 +56,7 @@ def note_about(name: str | None) -> str:
 
 NOTE_KEPT = "note kept"
 PUSH_TITLE = "Push a course"
-PUSH_HINT = "↑ ↓ course · ← → minutes · enter pushes · esc leaves it"
+PUSH_HINTS = ("↑ before", "↓ next course", "← fewer", "→ more minutes", "enter pushes", "esc leaves it")
 
 
 def push_line(course: str, minutes: int) -> str:
@@ -95,6 +97,10 @@ def taken_back(what: str) -> str:
 
 def put_off(name: str, minutes: int) -> str:
     return f"again in {minutes} min: {name}"
+
+
+def done_already(name: str) -> str:
+    return f"done already: {name}"
 
 
 def left_out(name: str) -> str:

@@ -24,4 +24,5 @@ STATES = {
 }
 STATE_SIGN = {"to-come": " ", "called": "▶", "under-way": "━", "keeping": "▒", "finished": "■", "left-out": "×"}
 IN_HAND, TIGHT, BEHIND = "in hand", "tight", "behind"
+FINISHED_SIGN = "✓"
 STANDING_SIGN = {IN_HAND: "◆", TIGHT: "▲", BEHIND: "■"}

@@ -1,5 +1,6 @@
 """The live board."""
 
+from board.words.lanes import FINISHED_SIGN
 from board.words.times import span
 
 DONE_BEGIN, DONE_LOOK, DONE_END = "begun", "looked in", "done"
@@ -42,12 +43,15 @@ def goes_out_at(wanted: str, served: str, late_minutes: int) -> str:
     return served if served == wanted else f"{wanted} → {served}"
 
 
+COURSE_GAP = "  ·  "
+
+
 def course_strip(courses: list[str]) -> str:
-    return "  ·  ".join(courses)
+    return COURSE_GAP.join(courses)
 
 
 def course_out(name: str, at: str) -> str:
-    return f"{name} ✓ {at}"
+    return f"{name} {FINISHED_SIGN} {at}"
 
 
 def course_ahead(name: str, at: str, late_minutes: int) -> str:
@@ -86,8 +90,14 @@ def look_for(words: str) -> str:
     return f"{LOOK_FOR}: {words}"
 
 
-def waited(countdown: str) -> str:
-    return f"called {countdown} ago"
+def waited(seconds: float) -> str:
+    minutes = int(seconds // 60)
+    return f"called {span(minutes)} ago" if minutes >= 1 else "called just now"
+
+
+# How hard a call asks, by the strokes of its bell.
+INSISTENCE_SIGN = {1: "", 2: "!! ", 3: "!!! "}
+DONE_ALREADY = "done already"
 
 
 def stands_until(name: str, left: str, limit: str, where: str) -> str:
@@ -105,8 +115,39 @@ def speed(times: float) -> str:
     return f"×{times:g}"
 
 
-def answer_hint(word: str) -> str:
-    return f"space {word}  ·  l later  ·  x leave out"
+def answer_hint(word: str, already: str = "") -> str:
+    more = f"  ·  d {already}" if already else ""
+    return f"space {word}{more}  ·  l later  ·  x leave out"
+
+
+def spoken_call(headline: str, waited_minutes: float) -> str:
+    minutes = int(waited_minutes)
+    return f"{headline}. Called {minutes} minute{'s' if minutes != 1 else ''} ago." if minutes >= 1 else f"{headline}."
+
+
+def spoken_warning(name: str, minutes_left: float) -> str:
+    minutes = round(minutes_left)
+    return f"{name} keeps {minutes} more minute{'s' if minutes != 1 else ''}."
+
+
+def voice_not_run(command: str, why: str) -> str:
+    return f"{command} cannot speak ({why}); the calls go on without it"
+
+
+def voice_failed(command: str, code: int) -> str:
+    return f"{command} did not speak (it ended with {code}); the calls go on without it"
+
+
+def voice_too_long(command: str, seconds: int) -> str:
+    return f"{command} spoke longer than {seconds} s and was ended"
+
+
+def theme_now(name: str) -> str:
+    return f"theme: {name}"
+
+
+def theme_not_kept(name: str, why: str) -> str:
+    return f"theme: {name}; it cannot be remembered ({why})"
 
 
 def pushed(course: str, minutes: int) -> str:

@@ -91,7 +91,7 @@ def note_line(clock: str, text: str) -> str:
 
 # --- readings ----------------------------------------------------------------------------------------------------
 READING_TITLE = "What the probe shows"
-READING_HINT = "enter keeps it · ↑ ↓ another step · esc leaves it"
+READING_HINTS = ("enter keeps it", "↑ the step before", "↓ the next", "esc leaves it")
 READING_CAUTION = (
     "In the thickest part, off the bone. A thermometer decides, not the clock; your local code and the label go first."
 )

@@ -5,8 +5,9 @@ from collections.abc import Sequence
 from board.words.times import span
 
 SLIP_TITLE = "What went wrong?"
-SLIP_HINT = "number takes it · ← → minutes · tab which · ↑ ↓ line · esc leaves"
-SLIP_STOP_HINT = "y or n · esc goes back"
+# Each piece can be pressed by a mouse.
+SLIP_HINTS = ("number takes it", " · ←", " → minutes", " · tab which", " · ↑", " ↓ line", " · esc leaves")
+SLIP_STOP_HINTS = ("y", " or n", " · esc goes back")
 COSTS_NOTHING = "no course moves, nothing stands longer"
 SLIP_NONE = {
     "not-ready": "Not ready yet: nothing is under way",

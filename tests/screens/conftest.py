@@ -13,9 +13,11 @@ from tests.conftest import Host, at
 class Recorder:
     def __init__(self) -> None:
         self.rung = 0
+        self.strokes = 0
 
-    def ring(self) -> None:
+    def ring(self, strokes: int = 1) -> None:
         self.rung += 1
+        self.strokes = strokes
 
 
 @pytest.fixture(autouse=True)

@@ -4,7 +4,7 @@ import pytest
 from textual.app import App, ComposeResult
 from textual.geometry import Region
 
-from board.screens.lines import Lines
+from board.screens.lines import Lines, fitted
 
 
 class Small(App[None]):
@@ -31,6 +31,12 @@ async def test_only_changed_lines_are_drawn_again(monkeypatch: pytest.MonkeyPatc
         asked.clear()
         app.lines.put([(("one", ""),), (("two", "dim"),)])
         assert asked == []
+
+
+def test_a_line_is_fitted_to_a_width() -> None:
+    assert fitted((("one", "bold"), (" two", "")), 9) == (("one", "bold"), (" two", ""), ("  ", ""))
+    assert fitted((("one", "bold"), (" two", "")), 5) == (("one", "bold"), (" …", ""))
+    assert fitted((("餃子餃子", ""),), 4) == (("餃 …", ""),)
 
 
 async def test_a_line_too_long_is_cut_and_markup_is_shown_as_written() -> None:

@@ -74,7 +74,7 @@ async def test_a_call_that_comes_due_meanwhile_rings_and_is_said_on_the_top_line
         await pilot.pause(0.1)
 
         assert kitchen.chime.rung == 1
-        assert "▶ Chop · called 00:00 ago" in kitchen.shown().splitlines()[0]
+        assert "▶ Chop · called just now" in kitchen.shown().splitlines()[0]
         assert "called: Chop" in kitchen.shown().splitlines()[3]
 
 

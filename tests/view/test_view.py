@@ -63,7 +63,7 @@ def test_a_due_call_is_told_in_the_plans_own_words_with_place_and_length(host: H
 
     assert call.headline == "Stew on"
     assert call.detail == "stovetop · 1 ring · 1 h 00 · Stew"
-    assert call.countdown == "called 01:00 ago"
+    assert call.countdown == "called 1 min ago"
     assert call.answer == words.DONE_BEGIN
 
 

@@ -1,0 +1,52 @@
+"""What is heard of the calls: when the bell rings and how often, what the voice says, and whether either is on."""
+
+from board import words
+from board.evening import Present
+from board.run.calls import Call
+from board.run.insist import Heard, insistence, to_ring, waited_minutes
+from board.screens.chime import Chime
+from board.speech import Voice
+from board.view.board import Viewer
+
+MOST_SPOKEN = 3  # calls and warnings in one breath
+
+
+class Sounds:
+    """The bell and the voice. `bell`: whether the bell was wanted."""
+
+    def __init__(self, chime: Chime, voice: Voice | None, viewer: Viewer, *, bell: bool) -> None:
+        self.chime = chime
+        self.voice = voice
+        self.viewer = viewer
+        self.bell_wanted = bell
+        self.on = bell or voice is not None
+        self._heard: Heard = {}
+
+    def hear(self, present: Present) -> None:
+        """Rings and speaks what is due for it at this moment, and what soon keeps no longer (one stroke); what is
+        rung while silent is not made up for."""
+        ringing, self._heard = to_ring(present.due, present.now, self._heard)
+        if not (ringing or present.warned) or not self.on:
+            return
+        if self.bell_wanted:
+            self.chime.ring(max((insistence(call, present.now) for call in ringing), default=1))
+        if self.voice is not None:
+            spoken = [self._spoken(call, present) for call in ringing]
+            spoken += [self.viewer.spoken_warning(each, present.now) for each in present.warned]
+            self.voice.say(" ".join(spoken[:MOST_SPOKEN]))
+
+    def _spoken(self, call: Call, present: Present) -> str:
+        shown = self.viewer.call(call, present, is_due=True)
+        return words.spoken_call(shown.headline, waited_minutes(call, present.now))
+
+    def switch(self) -> str:
+        """On or off, and the words for it. Without a voice the key brings a bell that was not wanted."""
+        self.on = not self.on
+        if self.voice is None:
+            self.bell_wanted = self.on
+        return self.words()
+
+    def words(self) -> str:
+        if self.bell_wanted or self.voice is None:
+            return words.BELL_ON if self.on else words.BELL_OFF
+        return words.VOICE_ON if self.on else words.VOICE_OFF
