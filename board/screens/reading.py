@@ -18,7 +18,7 @@ from board.screens.ask import hint
 from board.view.board import Viewer
 from board.view.look import reading_words
 
-HINT_ACTIONS = ("keep", "choose(-1)", "choose(1)", "dismiss(None)")  # what a mouse does on the words of the hint
+HINT_ACTIONS = ("keep", "choose(-1)", "choose(1)", "dismiss")  # what a mouse does on the words of the hint
 
 
 class ReadingScreen(ModalScreen[tuple[str, float] | None]):

@@ -28,7 +28,7 @@ LEAST_ROOM, MOST_ROOM = 4, 12
 CHOSEN_FIRST: tuple[Kind, ...] = ("dish", "length")  # a number chooses these; which one is meant, only the host knows
 # What a mouse does on the pieces of a hint.
 HINT_ACTIONS = ("take", "minutes(-1)", "minutes(1)", "which(1)", "line(-1)", "line(1)", "back")
-STOP_ACTIONS = ("stop(True)", "stop(False)", "back")
+STOP_ACTIONS = ("stop(1)", "stop(0)", "back")
 
 Taken = tuple[SlipWish, str]
 
@@ -49,8 +49,8 @@ class SlipScreen(ModalScreen[Taken | None]):
         Binding("tab", "which(1)", show=False, priority=True),
         Binding("shift+tab", "which(-1)", show=False, priority=True),
         Binding("enter,space", "take", show=False),
-        Binding("y", "stop(True)", show=False),
-        Binding("n", "stop(False)", show=False),
+        Binding("y", "stop(1)", show=False),
+        Binding("n", "stop(0)", show=False),
         *(Binding(str(number), f"number({number})", show=False) for number in range(1, len(KINDS) + 1)),
     ]
 
@@ -227,10 +227,10 @@ class SlipScreen(ModalScreen[Taken | None]):
         else:
             self._take(line.wish)
 
-    def action_stop(self, stop: bool) -> None:
+    def action_stop(self, stop: int) -> None:
         target = self._target()
         if self.asking and target is not None:
-            self._take(wish_for(self.kind, target, 0, stop=stop))
+            self._take(wish_for(self.kind, target, 0, stop=bool(stop)))
 
     async def on_click(self, event: Click) -> None:
         if action := event.style.meta.get(PRESS):
