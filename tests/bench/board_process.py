@@ -5,6 +5,7 @@ import resource
 import signal
 import sys
 import time
+from datetime import timedelta
 from pathlib import Path
 
 import pexpect
@@ -16,6 +17,7 @@ from board.clock import StoppedClock
 from board.evening import Evening
 from board.log.read import LogContents, read_log
 from board.log.write import Memory
+from board.sessions import first_moment
 from board.view.board import Viewer
 
 LANTERN = str(HERE / "plans" / "lantern-supper.yaml")
@@ -81,12 +83,14 @@ def contents_of(log: Path) -> LogContents:
     return read_log(log.read_bytes(), log.name)
 
 
-def evening_of(contents: LogContents, later: float = 0.0) -> Evening:
-    """The evening of a log, in memory, at its newest event and some seconds more."""
-    from datetime import timedelta
-
+def evening_of(contents: LogContents, later: float = 0.0, start: tuple[int, int] | None = None) -> Evening:
+    """The evening of a log, in memory, at its newest event (or where it was to begin, if that is later still: a board
+    killed while it caught up) and some seconds more."""
     past = [contents.opened, *contents.events]
-    moment = max(event.at for event in past) + timedelta(seconds=later)
+    moment = max(event.at for event in past)
+    if start is not None:
+        moment = max(moment, first_moment(contents.opened.sheet, start))
+    moment += timedelta(seconds=later)
     return Evening(contents.opened.sheet, StoppedClock(moment), Memory(), past)
 
 
@@ -97,6 +101,6 @@ def sign_of(evening: Evening) -> str:
     view = Viewer(evening.sheet).view(present)
     if view.due:
         return f"ago · {view.due[0].detail}"[:30]
-    if view.busy is not None:
+    if "hands on, " in view.detail:
         return "hands on, "
     return view.detail[view.detail.find("Then: ") :][:24] if "Then: " in view.detail else view.headline

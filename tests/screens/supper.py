@@ -80,7 +80,7 @@ def evening_at(
     sheet: RunSheet, clock: str, *, until: str, answered: tuple[str, ...] = ()
 ) -> tuple[Evening, StoppedClock]:
     """An evening at a clock time: all that was due before `until` answered on time, later only what is named."""
-    stopped = StoppedClock(min(each.start for each in sheet.slots))
+    stopped = StoppedClock(min(at(clock), *(each.start for each in sheet.slots)))
     evening = unlogged_evening(sheet, stopped)
     catch_up(evening, stopped, at(until))
     while stopped.now() < at(clock):

@@ -9,7 +9,6 @@ import pytest
 
 from board.evening import Evening
 from board.screens.app import BoardApp
-from tests.conftest import at
 from tests.screens.conftest import Recorder
 from tests.screens.snapshot import FOLDER, compare, picture_of
 from tests.screens.supper import evening_at, supper
@@ -21,8 +20,7 @@ REFRESH = os.environ.get("PICTURES") == "new"
 def _moment(name: str) -> Evening:
     match name:
         case "before-the-first-call":
-            evening, clock = evening_at(supper(), "15:00", until="15:00")
-            clock.set(at("14:40"))
+            evening, _ = evening_at(supper(), "14:40", until="14:40")
         case "a-call-due":
             evening, _ = evening_at(supper(), "18:10", until="18:10")
         case "three-calls-at-once":
