@@ -13,7 +13,6 @@ from typing import TYPE_CHECKING, NoReturn
 
 from board import __version__, words
 from board.exits import ExitCode
-from board.settings import THEMES
 
 if TYPE_CHECKING:
     from board.sessions import Dress
@@ -62,7 +61,7 @@ def _parser() -> _Parser:
     for each in (live, rehearse):
         each.add_argument("--log", type=Path, help=words.OPTIONS["log"])
         each.add_argument("--no-log", action="store_true", help=words.OPTIONS["no-log"])
-        each.add_argument("--theme", choices=THEMES, help=words.OPTIONS["theme"])
+        each.add_argument("--theme", choices=words.THEMES, help=words.OPTIONS["theme"])
         each.add_argument("--say", type=_command, metavar="COMMAND", help=words.OPTIONS["say"])
         each.add_argument("--no-bell", action="store_true", help=words.OPTIONS["no-bell"])
     rehearse.add_argument("--speed", type=_speed, default=10.0, help=words.OPTIONS["speed"])
@@ -70,7 +69,7 @@ def _parser() -> _Parser:
     rehearse.add_argument("--fresh", action="store_true", help=words.OPTIONS["fresh-rehearsal"])
     rehearse.add_argument("--plain", action="store_true", help=words.OPTIONS["plain"])
     watch = command("watch", _watch, takes="log")
-    watch.add_argument("--theme", choices=THEMES, help=words.OPTIONS["theme"])
+    watch.add_argument("--theme", choices=words.THEMES, help=words.OPTIONS["theme"])
     watch.add_argument("--for", dest="who", metavar="NAME", help=words.OPTIONS["for"])
     review = command("review", _review, takes="log")
     review.add_argument("--json", action="store_true", help=words.OPTIONS["json"])

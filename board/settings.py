@@ -9,7 +9,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
-THEMES = ("dark", "light", "contrast", "plain")
+from board import words
+
 NO_COLOUR = "NO_COLOR"  # https://no-color.org
 LARGEST_BYTES = 100_000
 
@@ -30,7 +31,7 @@ def settings_file() -> Path:
 def read_settings(path: Path) -> Settings:
     """What is remembered; what cannot be read or makes no sense is as if it were not there."""
     theme = _read(path).get("theme")
-    return Settings(theme if isinstance(theme, str) and theme in THEMES else None)
+    return Settings(theme if isinstance(theme, str) and theme in words.THEMES else None)
 
 
 def remember_theme(path: Path, theme: str) -> None:
@@ -51,7 +52,7 @@ def first_theme(asked: str | None, remembered: str | None, environ: Mapping[str,
         return asked
     if few_colours or environ.get(NO_COLOUR):
         return "plain"
-    return remembered or THEMES[0]
+    return remembered or words.THEMES[0]
 
 
 def _read(path: Path) -> dict[str, object]:

@@ -1,7 +1,9 @@
 """The live board's screen: places what the view says, turns keys into wishes. No rules, no sums."""
 
+from __future__ import annotations  # the slip screen is only named here, and loaded when it is asked for
+
 from collections.abc import Callable
-from typing import Protocol
+from typing import TYPE_CHECKING, Protocol
 
 from textual.app import ComposeResult
 from textual.screen import Screen
@@ -31,7 +33,6 @@ from board.screens.chime import Chime
 from board.screens.keys import BINDINGS
 from board.screens.looking import Looking
 from board.screens.panels import CallPanel, Coming, Courses, KeyBar, Ribbons, Top
-from board.screens.slip import SlipScreen, Taken
 from board.screens.sounds import Sounds
 from board.speech import Voice
 from board.timetable.changed import Changed
@@ -40,6 +41,9 @@ from board.view.changed import changed_lines
 from board.view.marks import slot_to_mark
 from board.view.offer import offer_line
 from board.view.ribbon import ZOOMS, ribbons
+
+if TYPE_CHECKING:
+    from board.screens.slip import SlipScreen, Taken
 
 TICK_SECONDS, REHEARSAL_TICK_SECONDS = 1.0, 0.25
 HURRIED = 3.0  # times as fast as real
@@ -416,6 +420,8 @@ class LiveScreen(Screen[None]):
     def action_slip(self) -> None:
         chosen = self._chosen_call(self.board) if self.board else None
         if self._slips is None:
+            from board.screens.slip import SlipScreen  # not before it is first asked for
+
             self._slips = SlipScreen(self.evening, self.viewer)
             self.app.install_screen(self._slips, SLIPS_NAME)
         self._slips.viewer = self.viewer

@@ -1,4 +1,7 @@
-"""The keys of the live board that look back or take something down: look back, notes, readings, the closing page."""
+"""The keys of the live board that look back or take something down: look back, notes, readings, the closing page.
+
+Their screens are loaded when they are first asked for, so that the board is painted without them.
+"""
 
 from collections.abc import Callable
 from typing import Any, Protocol
@@ -9,11 +12,7 @@ from board import words
 from board.evening import Evening, Present
 from board.run.decide import TakeReading, Wish, WriteNote
 from board.run.readings import can_be_read
-from board.screens.closing import ClosingScreen
-from board.screens.look import LookScreen
-from board.screens.reading import ReadingScreen
 from board.view.board import BoardView, Viewer
-from board.view.look import reading_said
 
 
 class Board(Protocol):
@@ -39,6 +38,8 @@ class Looking:
         self.settle_key = settle_key  # a key that bounces out of such a screen answers nothing
 
     def back(self) -> None:
+        from board.screens.look import LookScreen
+
         self.live.app.push_screen(LookScreen(self.live, self.keep_note, self.ask_reading), lambda _: self.settle_key())
 
     def keep_note(self, text: str | None, slot: str | None) -> None:
@@ -66,15 +67,21 @@ class Looking:
             self._ask([found.id])
 
     def _ask(self, slots: list[str]) -> None:
+        from board.screens.reading import ReadingScreen
+
         self.live.app.push_screen(ReadingScreen(self.live.viewer, self.live.evening.state, slots), self._take)
 
     def _take(self, taken: tuple[str, float] | None) -> None:
         self.settle_key()
         if taken is not None:
+            from board.view.look import reading_said
+
             evening = self.live.evening
             said = reading_said(self.live.viewer, evening.state, *taken, evening.clock.now())
             self.live.wish(TakeReading(*taken), said)
 
     def close(self, then: Callable[[], None]) -> None:
         """The closing page; when it is left, so is the board."""
+        from board.screens.closing import ClosingScreen
+
         self.live.app.push_screen(ClosingScreen(self.live.evening), lambda _: then())

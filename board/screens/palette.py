@@ -11,7 +11,7 @@ from typing import Any
 from textual.app import App
 from textual.theme import Theme
 
-from board.settings import THEMES
+from board.words import THEMES
 
 
 @dataclass(frozen=True)

@@ -19,6 +19,7 @@ def played_summary(answered: int, courses: int, on_time: int, left_out: int) -> 
     return f"{answered} calls answered; {on_time} of {courses} courses on time; {left_out} steps left out."
 
 
+THEMES = ("dark", "light", "contrast", "plain")
 CLI_ABOUT = "Plan a sit-down meal of several courses, compute its timetable, and run the evening from a live board."
 CLI_EXAMPLES = """examples:
   platecall check plans/lantern-supper.yaml

@@ -16,7 +16,7 @@ from board.screens.big import big, bigger
 from board.screens.keys import LEFT_TO_HELP
 from board.screens.live import LiveScreen
 from board.screens.palette import DARK, LIGHT, LOOKS
-from board.settings import THEMES
+from board.words import THEMES
 from tests.conftest import Host, at
 from tests.screens.conftest import Kitchen, Recorder, screen_text
 from tests.screens.supper import evening_at, supper, twenty
