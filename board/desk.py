@@ -85,6 +85,8 @@ def write_plan(path: Path, old_text: str, new_text: str) -> None:
     """
     import tempfile  # only here: opening the board must not wait for it
 
+    from board.log.disk import sync_folder
+
     shown = one_line(path)
     target = path.resolve()
     part: Path | None = None
@@ -104,7 +106,7 @@ def write_plan(path: Path, old_text: str, new_text: str) -> None:
         _mark_of(target, old_text, shown)  # an editor may have saved meanwhile
         part.replace(target)
         part = None
-        _sync_folder(target.parent)
+        sync_folder(target.parent)
     except (OSError, ValueError) as wrong:
         why = one_line(getattr(wrong, "strerror", None) or wrong)
         raise Trouble(words.plan_not_written(shown, why)) from None
@@ -131,21 +133,16 @@ def _make_alike(part: Path, before: os.stat_result) -> None:
     part.chmod(stat.S_IMODE(before.st_mode))
 
 
-def _sync_folder(folder: Path) -> None:
-    """The new name reaches the disk; some systems cannot sync a folder, and the file is sound without it."""
-    with contextlib.suppress(OSError):
-        handle = os.open(folder, os.O_RDONLY)
-        try:
-            os.fsync(handle)
-        finally:
-            os.close(handle)
-
-
 def read_plan_file(path: Path) -> "PlanFile":
     """The plan in a file. Raises Trouble (code 2 with its snags as text)."""
+    return plan_in(read_text(path), path)
+
+
+def plan_in(text: str, path: Path) -> "PlanFile":
+    """The plan in the text of a file. Raises Trouble, as above."""
     from board.plan.load import read_plan
 
-    found = read_plan(read_text(path), one_line(path))
+    found = read_plan(text, one_line(path))
     if isinstance(found, list):
         snags = [snag.render() for snag in found]
         raise Trouble("\n".join([*snags, words.snag_count(len(snags))]), code=2)

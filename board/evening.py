@@ -133,12 +133,12 @@ class Evening:
 
     def later(self, call: CallKey) -> Later:
         """The wish to be asked five minutes later than now, or than it was put off to."""
-        return later_again(self.state, *call, self.clock.now())
+        return later_again(self.state, *call, self.now())
 
     def put_off_till(self, call: CallKey) -> datetime | None:
         """Until when a call was put off, where that is still ahead."""
         until = self.state.steps[call[0]].put_off.get(call[1])
-        return until if until is not None and until > self.clock.now() else None
+        return until if until is not None and until > self.now() else None
 
     def _keep(self, events: Sequence[Event]) -> None:
         self.keeper.append(events)

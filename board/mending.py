@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from board import words
-from board.desk import Telling, Trouble, cache, read_plan_file, read_text, refuse_stopped, write_plan
+from board.desk import Telling, Trouble, cache, plan_in, read_text, refuse_stopped, write_plan
 from board.timetable.run_sheet import RunSheet
 from board.timetable.ways_out import WayOut
 
@@ -33,7 +33,8 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
     from board.timetable.ways_out import Means, ways_out
     from board.timetable.write_up import write_up
 
-    text, file = read_text(path), read_plan_file(path)
+    text = read_text(path)
+    file = plan_in(text, path)
     refuse_stopped(file)
     question = ask(file.plan, file.filled)
     with Telling() as telling:

@@ -9,7 +9,7 @@ from typing import Protocol
 
 from board.anew.worth import KEPT, LATE, Costs, Offer, costs, offer
 from board.run.decide import Refusal, TakeSheet, decide
-from board.run.events import Event
+from board.run.events import CallRaised, Event
 from board.run.fold import fold_all
 from board.run.forecast import Forecast
 from board.run.state import State
@@ -73,4 +73,4 @@ class Advisor:
 
 def _answers(state: State) -> int:
     """A number that changes with everything that happens but calls raised."""
-    return sum(type(event).__name__ != "CallRaised" for event in state.history)
+    return sum(not isinstance(event, CallRaised) for event in state.history)

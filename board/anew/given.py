@@ -42,9 +42,6 @@ class _Given:
     def status(self, job: int) -> str:
         return self.state.steps[self.question.jobs[job].id].status
 
-    def is_over(self, job: int) -> bool:
-        return self.status(job) in ("finished", "left-out")
-
     def question_left(self) -> Question:
         question = self.question
         jobs = tuple(self._job(n, job) for n, job in enumerate(question.jobs))

@@ -5,7 +5,7 @@ from datetime import datetime, timedelta
 
 from board.run.forecast import Forecast, Forecaster
 from board.run.state import State, StepState
-from board.timetable.company import host_of
+from board.timetable.company import host_of, takes_away
 from board.timetable.run_sheet import RunSheet
 
 LATE, KEPT, AWAY = 3, 5, 10  # minutes gained from which it is offered
@@ -64,9 +64,7 @@ def _is_ahead(step: StepState) -> bool:
 def _away(state: State, forecast: Forecast) -> int:
     host, total = host_of(state.sheet), 0
     for slot in state.sheet.slots:
-        if not _is_ahead(state.steps[slot.id]) or slot.kind == "heat":
-            continue
-        if slot.lane == "front-of-house" or slot.with_guests:
+        if not (takes_away(slot) and _is_ahead(state.steps[slot.id])):
             continue
         shift = forecast.slots[slot.id].start - slot.start
         total += sum(

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from board import words
 from board.plan.assume import Task
 from board.plan.load import PlanFile
 from board.plan.places import Loc
@@ -79,4 +80,4 @@ def ovens_reach_their_settings(file: PlanFile) -> list[Snag]:
 
 def _degrees(celsius: float) -> str:
     """`180 °C (356 °F)`: whichever of the two the host's dial shows."""
-    return f"{celsius:.4g} °C ({celsius * 9 / 5 + 32:.0f} °F)"
+    return f"{celsius:.4g} °C ({words.to_fahrenheit(celsius):.0f} °F)"

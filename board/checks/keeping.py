@@ -6,7 +6,7 @@ Reckoned on likely lengths and the least gaps, so no timetable can do better. Mi
 from graphlib import TopologicalSorter
 
 from board.plan.durations import short
-from board.plan.links import Link, labels
+from board.plan.links import Link, fold, labels
 from board.plan.load import PlanFile
 from board.plan.places import Loc
 from board.plan.snag import Snag, Weight
@@ -103,10 +103,6 @@ def _asked_at(file: PlanFile, link: Link) -> Loc:
         work, named = file.filled.tasks[id_].work, file.filled.tasks[other].node
         refs = (work.after if key == "after" else work.before) if work else None
         for number, ref in enumerate(refs or []):
-            if _same(ref.step, named.name) or _same(ref.step, f"{named.name} in {named.dish}"):
+            if fold(ref.step) in (fold(named.name), fold(f"{named.name} in {named.dish}")):
                 return (*_loc(file, id_), key, number)
     return _loc(file, link.second)
-
-
-def _same(one: str, other: str) -> bool:
-    return one.casefold().split() == other.casefold().split()

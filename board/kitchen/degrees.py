@@ -20,11 +20,6 @@ def to_celsius(degrees: float, unit: str) -> float:
     return (degrees - 32) * 5 / 9 if unit.upper() == "F" else degrees
 
 
-def to_fahrenheit(celsius: float) -> float:
-    """°C → °F exactly by definition (NIST SP 811, B.8). Not rounded."""
-    return celsius * 9 / 5 + 32
-
-
 def read_degrees(text: str, *, fahrenheit: bool, wanted: float) -> float | Trouble:
     """A reading as typed (`74`, `74 C`, `165.2f`, `73,9 °C`) in °C; a bare figure is in the plan's unit.
 

@@ -27,7 +27,7 @@ def to_line(event: Event) -> bytes:
 
 
 def from_line(line: bytes) -> Event:
-    """The event of a line. Raises BadLine, NewerLine."""
+    """The event of a line. Raises BadLine (UnknownEvent among them)."""
     line = line.rstrip(b"\n")
     found = _CHECKSUM.search(line)
     if found is None:

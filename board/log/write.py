@@ -14,7 +14,7 @@ from board import words
 from board.log.disk import LineFile, LogInUse, write_new
 from board.log.read import HEAD, LogContents, NoLog, read_log
 from board.log.record import to_line
-from board.run.events import ANSWERS, EveningOpened, Event, StepFinished
+from board.run.events import EveningOpened, Event, is_answer
 
 __all__ = ["Keeper", "LogInUse", "Memory", "RunLog", "Unkept"]
 
@@ -111,9 +111,7 @@ class RunLog:
 
     def _add(self, events: Sequence[Event]) -> None:
         self._file.lines += [to_line(event) for event in events]
-        self._is_answer += [
-            isinstance(e, ANSWERS) and not (isinstance(e, StepFinished) and e.by_itself) for e in events
-        ]
+        self._is_answer += [is_answer(event) for event in events]
 
     def mind(self) -> None:
         try:

@@ -21,6 +21,11 @@ class Edit(ABC):
 
     def apply(self, text: str, file: PlanFile) -> str | CannotEdit:
         """The text of `file` with this change made; or why it is left as it is. Raises nothing."""
+        made = self.made(text, file)
+        return made if isinstance(made, CannotEdit) else made[0]
+
+    def made(self, text: str, file: PlanFile) -> tuple[str, PlanFile] | CannotEdit:
+        """The same, with the plan the new text holds."""
         if file.digest not in (digest_of(text), digest_of(text.removeprefix(BYTE_ORDER_MARK))):
             return CannotEdit(words.EDIT_OTHER_TEXT)
         changes = self.changes(file, data_of(text))
@@ -30,12 +35,7 @@ class Edit(ABC):
         if isinstance(new, CannotEdit):
             return new
         found = read_plan(new, file.places.name)
-        return new if isinstance(found, PlanFile) else CannotEdit(words.edit_would_spoil(found[0].message))
-
-
-def fold(name: str) -> str:
-    """A name as hosts compare names: capitals and spaces do not count."""
-    return " ".join(name.casefold().split())
+        return (new, found) if isinstance(found, PlanFile) else CannotEdit(words.edit_would_spoil(found[0].message))
 
 
 def written(data: Any, loc: Loc) -> tuple[Loc, Any]:

@@ -5,8 +5,8 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from board import words
-from board.plan.edit import Edit, fold, written
-from board.plan.links import Linked, Names, Node
+from board.plan.edit import Edit, written
+from board.plan.links import Linked, Names, Node, fold
 from board.plan.load import PlanFile
 from board.plan.places import Loc
 from board.plan.save import Append, CannotEdit, Change, Put, Remove, Wrap

@@ -7,7 +7,7 @@ from board.plan.edit import Edit
 from board.plan.edit_dishes import AddWay, BuyDish, DropDay, DropDish, PushCourse, SetOn
 from board.plan.edit_hands import AddHelper, EarlierHours, MoreHours
 from board.plan.edit_kitchen import AddOven, MoreOfTool, MoreRings, MoreRoom
-from board.plan.load import PlanFile, read_plan
+from board.plan.load import PlanFile
 from board.plan.save import CannotEdit
 
 __all__ = [
@@ -16,13 +16,12 @@ __all__ = [
 ]  # fmt: skip
 
 
-def apply_all(text: str, file: PlanFile, edits: Iterable[Edit]) -> str | CannotEdit:
-    """The text with all edits made one after another, each to what the one before left; or the first refusal."""
+def apply_all(text: str, file: PlanFile, edits: Iterable[Edit]) -> tuple[str, PlanFile] | CannotEdit:
+    """The text with all edits made one after another, each to what the one before left, and its plan; or the first
+    refusal."""
     for edit in edits:
-        new = edit.apply(text, file)
-        if isinstance(new, CannotEdit):
-            return new
-        found = read_plan(new, file.places.name)
-        assert isinstance(found, PlanFile)  # `apply` has seen to it
-        text, file = new, found
-    return text
+        made = edit.made(text, file)
+        if isinstance(made, CannotEdit):
+            return made
+        text, file = made
+    return text, file

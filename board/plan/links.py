@@ -69,9 +69,9 @@ class Linked:
 def labels(nodes: Iterable[Node]) -> dict[str, str]:
     """What each piece of work is called on sheet and board: its name, with its dish where others share the name."""
     nodes = list(nodes)
-    counted = Counter(_fold(node.name) for node in nodes)
+    counted = Counter(fold(node.name) for node in nodes)
     return {
-        node.id: f"{node.name} in {node.dish}" if node.dish and counted[_fold(node.name)] > 1 else node.name
+        node.id: f"{node.name} in {node.dish}" if node.dish and counted[fold(node.name)] > 1 else node.name
         for node in nodes
     }
 
@@ -152,10 +152,10 @@ class Names:
         for node in linked.nodes.values():
             keys = {node.name, f"{node.name} in {node.dish}"} if node.dish else {node.name}
             for key in keys:
-                self.by_name.setdefault(_fold(key), []).append(node)
+                self.by_name.setdefault(fold(key), []).append(node)
 
     def find(self, words: str, dish: str | None, loc: Loc) -> Node | Problem:
-        found = self.by_name.get(_fold(words), [])
+        found = self.by_name.get(fold(words), [])
         here = [node for node in found if node.dish == dish]
         if len(found) > 1 and len(here) == 1:
             found = here
@@ -170,7 +170,8 @@ class Names:
         return Problem("P08", f"no step or job is called {words!r}.{near(words, known)}", mend, loc)
 
 
-def _fold(words: str) -> str:
+def fold(words: str) -> str:
+    """A name as hosts compare names: capitals and spaces do not count."""
     return " ".join(words.casefold().split())
 
 
@@ -180,7 +181,7 @@ _Found = list[tuple[Ref, Node]]
 def _refs(refs: list[Ref], node: Node, key: str, names: Names, problems: list[Problem]) -> _Found:
     found: _Found = []
     for number, ref in enumerate(refs):
-        if _fold(ref.step) == "nothing":
+        if fold(ref.step) == "nothing":
             continue
         loc: Loc = (*node.loc, key, number)
         other = names.find(ref.step, node.dish, loc)

@@ -8,7 +8,6 @@ from typing import assert_never
 from board import words
 from board.run.calls import Call
 from board.run.events import (
-    ANSWERS,
     CallPutOff,
     CallRaised,
     CoursePushed,
@@ -24,6 +23,7 @@ from board.run.events import (
     StepLeftOut,
     StepStarted,
     TakenBack,
+    is_answer,
 )
 from board.run.forecast import Forecast
 from board.run.readings import READ_AGAIN_MINUTES, is_put_off, lacks, last_reading, warns_from
@@ -284,7 +284,7 @@ def _take_sheet(state: State, sheet: RunSheet, at: datetime) -> list[Event] | Re
 
 def answers_of(state: State) -> list[Event]:
     """What the host did and has not taken back, oldest first."""
-    return [e for e in state.history if isinstance(e, ANSWERS) and not (isinstance(e, StepFinished) and e.by_itself)]
+    return [event for event in state.history if is_answer(event)]
 
 
 def _take_back(state: State, at: datetime) -> list[Event] | Refusal:

@@ -188,6 +188,11 @@ ANSWERS = (
 )
 
 
+def is_answer(event: Event) -> bool:
+    """Whether the host did it; a step that the board ended by itself asked nobody."""
+    return isinstance(event, ANSWERS) and not (isinstance(event, StepFinished) and event.by_itself)
+
+
 def newest(events: Iterable[Event]) -> datetime | None:
     """When, by the clock as it is now, the last thing happened."""
     last: datetime | None = None

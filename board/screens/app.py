@@ -1,11 +1,7 @@
 """The Textual app around an evening: theme, clock, sounds, leaving. No rules."""
 
 import gc
-import os
 from collections.abc import Callable, Sequence
-
-from textual.app import App
-from textual.screen import ModalScreen
 
 from board import words
 from board.anew.advisor import Advisor
@@ -13,21 +9,19 @@ from board.clock import VirtualClock
 from board.evening import Evening
 from board.plain import one_line
 from board.screens.chime import Bell, Chime
+from board.screens.dressed import DressedApp
 from board.screens.live import LiveScreen, PlanEye
-from board.screens.palette import LOOKS, has_few_colours, next_theme
-from board.settings import NO_COLOUR, first_theme
+from board.screens.palette import next_theme
 from board.speech import Speaker
 from board.timetable.changed import Changed
 
 
-class BoardApp(App[None]):
+class BoardApp(DressedApp[None]):
     """The command board for one evening. `virtual` is the rehearsal's clock, None when it is real.
 
-    `theme` was asked for, `remembered` is the one last chosen; `remember(name)` keeps one and may raise OSError.
+    `remember(name)` keeps a theme and may raise OSError.
     `say` is the command that speaks the calls.
     """
-
-    ENABLE_COMMAND_PALETTE = False
 
     def __init__(
         self,
@@ -45,9 +39,7 @@ class BoardApp(App[None]):
         plan_eye: PlanEye | None = None,
         changed: Changed | None = None,
     ) -> None:
-        environ = dict(os.environ)
-        os.environ.pop(NO_COLOUR, None)  # the screen library would turn a theme that was asked for grey
-        super().__init__()
+        super().__init__(theme=theme, remembered=remembered)
         self.advisor = advisor
         self.evening = evening
         self.virtual = virtual
@@ -58,12 +50,9 @@ class BoardApp(App[None]):
         self.changed = changed
         self.remember = remember
         self.voice = Speaker(say, self._voice_failed) if say else None
-        self.first = first_theme(theme, remembered, environ, few_colours=has_few_colours(self))
 
     def on_mount(self) -> None:
-        for look in LOOKS.values():
-            self.register_theme(look.theme)
-        self.theme = self.first
+        self.dress()
         self.live = LiveScreen(
             self.evening,
             self.chime,
@@ -100,7 +89,5 @@ class BoardApp(App[None]):
         """Leaving is asked for, even with ctrl+q; over a smaller screen it closes that one first."""
         if isinstance(self.screen, LiveScreen):
             self.screen.action_leave()
-        elif isinstance(self.screen, ModalScreen):
-            self.screen.dismiss(None)
         else:
-            self.exit()
+            await super().action_quit()

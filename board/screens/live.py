@@ -88,7 +88,7 @@ class LiveScreen(Screen[None]):
         self.virtual = virtual
         self.on_leave = on_leave
         self.on_theme = on_theme
-        self.viewer = Viewer(evening.sheet)
+        self.viewer = self.new_viewer()
         self.sounds = Sounds(chime, voice, self.viewer, bell=bell)
         self.zoom = 1
         self.chosen: CallKey | None = None
@@ -104,6 +104,10 @@ class LiveScreen(Screen[None]):
         self.heard = ("", False)
         self.plan_eye: PlanEye | None = None
         self.changed: Changed | None = None  # in the plan, not yet shown
+
+    def new_viewer(self) -> Viewer:
+        """Of the sheet the evening goes by now."""
+        return Viewer(self.evening.sheet)
 
     def compose(self) -> ComposeResult:
         self.top = Top(id="top")
@@ -222,7 +226,7 @@ class LiveScreen(Screen[None]):
 
     def _draw(self, present: Present) -> None:
         if self.viewer.sheet is not self.evening.sheet:
-            self.viewer = self.sounds.viewer = Viewer(self.evening.sheet)
+            self.viewer = self.sounds.viewer = self.new_viewer()
         view = self.board = self.viewer.view(present)
         chosen = self._chosen_call(view)
         shown = chosen.key if chosen is not None else view.busy

@@ -1,13 +1,12 @@
 """Looking on at an evening that another board runs: the same board without the keys that answer."""
 
-import os
 from collections.abc import Callable
 from typing import ClassVar
 
-from textual.app import App, ComposeResult
+from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.content import Content
-from textual.screen import ModalScreen, Screen
+from textual.screen import Screen
 from textual.widgets import Static
 
 from board import words
@@ -17,9 +16,9 @@ from board.log.follow import Follower
 from board.plain import one_line
 from board.screens.ask import HelpScreen
 from board.screens.chime import Bell, Chime
+from board.screens.dressed import DressedApp
 from board.screens.live import LiveScreen
-from board.screens.palette import LOOKS, has_few_colours
-from board.settings import NO_COLOUR, first_theme
+from board.view.board import Viewer
 from board.view.onlooker import Onlooker
 from board.watching import Watched, hand_called
 
@@ -41,7 +40,9 @@ class WatchScreen(LiveScreen, inherit_bindings=False):
     def __init__(self, watched: Watched, chime: Chime, on_leave: Callable[[], None]) -> None:
         super().__init__(watched, chime, None, on_leave, lambda: "", bell=False)
         self.watched = watched
-        self.viewer = Onlooker(watched.sheet)
+
+    def new_viewer(self) -> Viewer:
+        return Onlooker(self.evening.sheet)
 
     def on_mount(self) -> None:
         self.set_interval(FOLLOW_SECONDS, self._follow)  # besides the board's own second
@@ -54,11 +55,6 @@ class WatchScreen(LiveScreen, inherit_bindings=False):
 
     def key_words(self) -> tuple[tuple[str, str, str], ...]:
         return words.KEYS_WATCH
-
-    def _draw(self, present: Present) -> None:
-        if self.viewer.sheet is not self.watched.sheet:  # another evening lies in the log now
-            self.viewer = Onlooker(self.watched.sheet)
-        super()._draw(present)
 
     def _not_kept(self, present: Present) -> str:
         return one_line(self.watched.said)
@@ -99,10 +95,8 @@ class WaitScreen(Screen[None]):
         self.text.update(Content(one_line(said)))
 
 
-class WatchApp(App[str | None]):
+class WatchApp(DressedApp[str | None]):
     """Waits for an evening in the log, then shows it. Its result: why it ended by itself, else None."""
-
-    ENABLE_COMMAND_PALETTE = False
 
     def __init__(
         self,
@@ -114,10 +108,7 @@ class WatchApp(App[str | None]):
         theme: str | None = None,
         remembered: str | None = None,
     ) -> None:
-        environ = dict(os.environ)
-        os.environ.pop(NO_COLOUR, None)  # the screen library would turn a theme that was asked for grey
-        super().__init__()
-        self.first = first_theme(theme, remembered, environ, few_colours=has_few_colours(self))
+        super().__init__(theme=theme, remembered=remembered)
         self.follower = follower
         self.evening_clock = clock
         self.who = who
@@ -125,9 +116,7 @@ class WatchApp(App[str | None]):
         self.board: WatchScreen | None = None
 
     def on_mount(self) -> None:
-        for look in LOOKS.values():
-            self.register_theme(look.theme)
-        self.theme = self.first
+        self.dress()
         self.waiting = WaitScreen(self.follower)
         self.push_screen(self.waiting)
         self._look()
@@ -148,10 +137,3 @@ class WatchApp(App[str | None]):
             return
         self.board = WatchScreen(Watched(self.follower, self.evening_clock, self.who), self.chime, self.exit)
         self.switch_screen(self.board)
-
-    async def action_quit(self) -> None:
-        """Over a smaller screen it closes that one first."""
-        if isinstance(self.screen, ModalScreen):
-            self.screen.dismiss(None)
-        else:
-            self.exit()

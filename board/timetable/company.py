@@ -12,6 +12,11 @@ def host_of(sheet: RunSheet) -> str:
     return "host" if "host" in sheet.hands or not sheet.hands else sheet.hands[0]
 
 
+def takes_away(slot: Slot) -> bool:
+    """Whether hands on it are hands away from the guests."""
+    return slot.kind != "heat" and slot.lane != "front-of-house" and not slot.with_guests
+
+
 def dinner_over(sheet: RunSheet) -> datetime:
     """When the last course has been eaten."""
     return sheet.by_id()[sheet.courses[-1].clear].start
@@ -23,9 +28,9 @@ def away_minutes(sheet: RunSheet) -> int:
     away = [
         part
         for slot in sheet.slots
-        if slot.kind != "heat" and slot.lane != "front-of-house" and not slot.with_guests
-        for part in slot.attended
-        if part.who == host and part.end > sheet.arrive and part.start < over
+        if takes_away(slot)
+        for part in _hosts(slot, host)
+        if part.end > sheet.arrive and part.start < over
     ]
     return sum(_minutes(part) for part in away)
 

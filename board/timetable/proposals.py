@@ -5,7 +5,7 @@ practice, no source. A family of proposals is the same change by more and more m
 """
 
 import math
-from collections.abc import Iterator
+from collections.abc import Container, Iterator
 from dataclasses import dataclass
 from datetime import timedelta
 from itertools import combinations
@@ -258,8 +258,8 @@ def _reaching(heat: Heat, other: Heat) -> Heat | None:
     return None
 
 
-def _unused(name: str, taken: object) -> str:
+def _unused(name: str, taken: Container[str]) -> str:
     number, found = 2, name
-    while found in taken:  # type: ignore[operator]  # any collection of names
+    while found in taken:
         found, number = f"{name} {number}", number + 1
     return found

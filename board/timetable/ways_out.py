@@ -10,7 +10,7 @@ from zoneinfo import ZoneInfo
 
 from board import words
 from board.plan.edits import AddHelper, CannotEdit, apply_all
-from board.plan.load import PlanFile, read_plan
+from board.plan.load import PlanFile
 from board.timetable.answer import AIMS, COSTLY, SPARED, Answer
 from board.timetable.company import away_minutes
 from board.timetable.proposals import HELPER, Case, Proposal, proposals
@@ -139,12 +139,10 @@ class _Search:
         return (narrow, again) if again is not None else (proposal, changed)
 
     def _changed(self, proposal: Proposal) -> _Changed | None:
-        text = apply_all(self.text, self.case.file, proposal.edits)
-        if isinstance(text, CannotEdit):
+        made = apply_all(self.text, self.case.file, proposal.edits)
+        if isinstance(made, CannotEdit) or not self.means.sound(made[1]):
             return None
-        file = read_plan(text, self.case.file.places.name)
-        if not isinstance(file, PlanFile) or not self.means.sound(file):
-            return None
+        text, file = made
         return text, file, ask(file.plan, file.filled)
 
     def _price(self, sheet: RunSheet, more: int) -> str:

@@ -4,6 +4,7 @@ from datetime import timedelta
 from zoneinfo import ZoneInfo
 
 from board import words
+from board.plan.links import fold
 from board.plan.phrase import near
 from board.timetable.give import READY
 from board.timetable.run_sheet import RunSheet, Slot, Wait
@@ -15,7 +16,7 @@ class NotFound(Exception):
 
 def find(sheet: RunSheet, name: str) -> Slot:
     """The slot of that name or id; an unambiguous part of a name will do. Raises NotFound."""
-    folded = " ".join(name.casefold().split())
+    folded = fold(name)
     exact = [slot for slot in sheet.slots if folded in (slot.name.casefold(), slot.id)]
     part = [slot for slot in sheet.slots if folded in slot.name.casefold()]
     for found in (exact, part):

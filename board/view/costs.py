@@ -9,7 +9,7 @@ from board import words
 from board.plain import one_line
 from board.run.forecast import CourseForecast, Forecast
 from board.run.hands import parts
-from board.timetable.company import host_of
+from board.timetable.company import host_of, takes_away
 from board.timetable.run_sheet import RunSheet, Slot
 from board.view.board import Viewer
 
@@ -105,7 +105,7 @@ def away_minutes(sheet: RunSheet, forecast: Forecast) -> int:
     over = forecast.slots[sheet.courses[-1].clear].start
     away = timedelta()
     for slot in sheet.slots:
-        if slot.kind != "heat" and slot.lane != "front-of-house" and not slot.with_guests:
+        if takes_away(slot):
             away += _hosts_time(slot, forecast, host_of(sheet), came[0], over)
     return round(away / MINUTE)
 

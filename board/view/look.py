@@ -13,7 +13,6 @@ from board.kitchen.safety import HOT_HOLDING_CELSIUS
 from board.plain import one_line
 from board.run.calls import Call
 from board.run.events import (
-    ANSWERS,
     BoardReopened,
     CallPutOff,
     CallRaised,
@@ -34,6 +33,7 @@ from board.run.events import (
     StepStarted,
     StepStretched,
     TakenBack,
+    is_answer,
 )
 from board.run.readings import READ_AGAIN_MINUTES, is_put_off, lacks, last_reading
 from board.run.state import State
@@ -95,9 +95,7 @@ def happened(viewer: Viewer, told: Sequence[Event], now: datetime, *, only_yours
 
 
 def _by_host(event: Event) -> bool:
-    if isinstance(event, StepFinished):
-        return not event.by_itself
-    return isinstance(event, (*ANSWERS, TakenBack, EveningClosed))
+    return is_answer(event) or isinstance(event, TakenBack | EveningClosed)
 
 
 def _in_words(viewer: Viewer, event: Event, by_number: dict[int, Event]) -> tuple[str, str]:

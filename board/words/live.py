@@ -1,7 +1,7 @@
 """The live board."""
 
 from board.words.lanes import FINISHED_SIGN
-from board.words.times import span
+from board.words.times import dial, span, to_fahrenheit
 
 DONE_BEGIN, DONE_LOOK, DONE_END = "begun", "looked in", "done"
 NOTHING_MORE = "All done"
@@ -72,7 +72,7 @@ def uses(what: str, amount: float) -> str:
 
 
 def setting(oven: str, celsius: int) -> str:
-    return f"{oven} at {celsius} °C ({round(celsius * 9 / 5 + 32)} °F)"
+    return f"{oven} at {dial(celsius)}"
 
 
 def use(what: str, amount: float, celsius: int | None, *, off: bool) -> str:
@@ -82,7 +82,7 @@ def use(what: str, amount: float, celsius: int | None, *, off: bool) -> str:
 
 
 def core(celsius: float, fahrenheit: bool = False) -> str:
-    in_c, in_f = f"{round(celsius, 1):g} °C", f"{celsius * 9 / 5 + 32:.0f} °F"
+    in_c, in_f = f"{round(celsius, 1):g} °C", f"{to_fahrenheit(celsius):.0f} °F"
     return f"core {in_f} ({in_c})" if fahrenheit else f"core {in_c} ({in_f})"
 
 

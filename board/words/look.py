@@ -15,7 +15,6 @@ KEYS_LOOK = (
 )
 LOOK_TITLE = {"all": "What happened", "yours": "What you did", "steps": "Every step"}
 LOOK_NOTHING = "nothing yet"
-LOOK_STEP, LOOK_STATE, LOOK_PLANNED, LOOK_ACTUAL = "step", "stands", "planned", "actual"
 LOOK_SIGNS = {
     "later": "…",
     "out": "×",
@@ -148,7 +147,6 @@ CLOSING_KEYS = "↑ ↓ scroll · esc or q closes this page"
 CLOSING_COURSES = "Courses"
 CLOSING_OUT, CLOSING_AT_TABLE = "out", "At the table"
 CLOSING_KEPT, CLOSING_READINGS = "Kept longest", "Readings"
-CLOSING_STEPS = "Steps"
 CLOSING_GLYPHS = {"planned": "▀", "actual": "▄", "both": "█"}
 CLOSING_LEGEND = "▀ planned  ▄ as it was  █ both"
 
@@ -182,7 +180,3 @@ def closing_note(at: str, about: str | None, text: str) -> str:
 
 def closing_day(day: str) -> str:
     return f"Steps, {day}"
-
-
-def over_by(minutes: int) -> str:
-    return f"{minutes:+d}" if minutes else ""

@@ -41,11 +41,6 @@ REVIEW_NOT_REACHED = "Not reached"
 REVIEW_NOTES = "Notes"
 
 
-def review_title(plan: str, rehearsal: bool, closed: bool) -> str:
-    kind = ", a rehearsal" if rehearsal else ""
-    return f"{plan}{kind}" if closed else f"{plan}{kind} (not closed)"
-
-
 def review_span(began: str, ended: str) -> str:
     return f"from {began} to {ended}"
 

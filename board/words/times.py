@@ -26,15 +26,25 @@ def full_day(at: datetime) -> str:
     return f"{at.strftime('%A')} {at.day} {at.strftime('%B')}"
 
 
+def to_fahrenheit(celsius: float) -> float:
+    """°C → °F exactly by definition (NIST SP 811, B.8). Not rounded."""
+    return celsius * 9 / 5 + 32
+
+
+def dial(celsius: int) -> str:
+    """`180 °C (356 °F)`, as a hand sets a dial."""
+    return f"{celsius} °C ({round(to_fahrenheit(celsius))} °F)"
+
+
 def degrees(celsius: float, fahrenheit: bool = False) -> str:
     """`74 °C (165.2 °F)`, the plan's unit first, to a tenth."""
-    in_c, in_f = f"{round(celsius, 1):g} °C", f"{round(celsius * 9 / 5 + 32, 1):g} °F"
+    in_c, in_f = f"{round(celsius, 1):g} °C", f"{round(to_fahrenheit(celsius), 1):g} °F"
     return f"{in_f} ({in_c})" if fahrenheit else f"{in_c} ({in_f})"
 
 
 def degrees_alone(celsius: float, fahrenheit: bool = False) -> str:
     """`74`, in the plan's unit, to a tenth."""
-    return f"{round(celsius * 9 / 5 + 32 if fahrenheit else celsius, 1):g}"
+    return f"{round(to_fahrenheit(celsius) if fahrenheit else celsius, 1):g}"
 
 
 def missing(celsius: float, fahrenheit: bool = False) -> str:

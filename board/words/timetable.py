@@ -1,6 +1,6 @@
 """The timetable: what is given up and why, what holds a step where it is."""
 
-from board.words.times import span
+from board.words.times import dial, span
 
 
 def heat_oven(oven: str, celsius: int, came_from: int | None) -> str:
@@ -12,7 +12,7 @@ def heat_oven(oven: str, celsius: int, came_from: int | None) -> str:
 def call_heat(oven: str, celsius: int, came_from: int | None, *, ajar: bool = False) -> str:
     down = " down" if came_from is not None and celsius < came_from else ""
     door = ", door ajar until it is there" if ajar else ""
-    return f"{oven[:1].upper()}{oven[1:]}{down} to {celsius} °C ({round(celsius * 9 / 5 + 32)} °F){door}"
+    return f"{oven[:1].upper()}{oven[1:]}{down} to {dial(celsius)}{door}"
 
 
 def call_rest(oven: str, *, ajar: bool) -> str:

@@ -1,16 +1,18 @@
 """Ways out of a clash, and their prices."""
 
+from board.words.times import dial
+
 SECOND_OVEN, A_HELPER = "second oven", "helper"
 ON_A_RING, IN_A_BOX = "on a ring, at the lowest flame or on a heat spreader", "in an insulated box, warmed first"
 
 
 def way_share(name: str, celsius: int, *, kept: bool) -> str:
     what = f"what comes of '{name}'" if kept else f"'{name}'"
-    return f"let {what} stand at {celsius} °C ({round(celsius * 9 / 5 + 32)} °F) too, if the recipe bears it"
+    return f"let {what} stand at {dial(celsius)} too, if the recipe bears it"
 
 
 def way_keep(name: str, where: str, hot_celsius: int) -> str:
-    hot = f"{hot_celsius} °C ({round(hot_celsius * 9 / 5 + 32)} °F)"
+    hot = dial(hot_celsius)
     return f"keep what comes of '{name}' {where}; it must stay at {hot} or above"
 
 

@@ -4,7 +4,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from board.kitchen.degrees import is_cooling, lacking, read_degrees, to_celsius, to_fahrenheit
+from board.kitchen.degrees import is_cooling, lacking, read_degrees, to_celsius
+from board.words import to_fahrenheit
 
 
 @pytest.mark.parametrize(

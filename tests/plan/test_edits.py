@@ -337,7 +337,10 @@ def test_a_text_that_is_not_the_plan_that_was_read_is_left_alone() -> None:
 
 def test_edits_follow_one_another_and_stop_at_the_first_that_cannot_be() -> None:
     edits = [PushCourse("Soup", "19:30"), AddOven("second oven", "oven"), AddOven("third oven", "second oven")]
-    new = apply_all(PLAN, plan_of(PLAN), edits)
+    made = apply_all(PLAN, plan_of(PLAN), edits)
+    assert not isinstance(made, CannotEdit)
+    new, file = made
+    assert file.plan == plan_of(new).plan
     assert isinstance(new, str)
 
     assert list(plan_of(new).plan.kitchen.ovens) == ["oven", "second oven", "third oven"]
