@@ -25,11 +25,12 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
     """The plan worked out anew and, where it gives something up, up to `number` ways out. Raises Trouble."""
     from board.checks.every import stops
     from board.timetable.answer import Answer
+    from board.timetable.asking import ask
     from board.timetable.cpsat.feasible import can, can_be_whole
     from board.timetable.cpsat.solve import LIMIT_SECONDS, NoAnswer, solve
     from board.timetable.explain import clashes_of
     from board.timetable.proposals import Case
-    from board.timetable.question import Question, ask
+    from board.timetable.question import Question
     from board.timetable.ways_out import Means, ways_out
     from board.timetable.write_up import write_up
 

@@ -18,8 +18,8 @@ from board.run.events import EveningOpened, Event
 from board.run.fold import fold_all
 from board.run.forecast import Forecaster
 from board.run.state import State, begin
+from board.timetable.asking import ask
 from board.timetable.cpsat.solve import NoAnswer, solve
-from board.timetable.question import ask
 from board.timetable.run_sheet import RunSheet, store
 from board.timetable.write_up import write_up
 

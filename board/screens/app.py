@@ -10,8 +10,9 @@ from board.evening import Evening
 from board.plain import one_line
 from board.screens.chime import Bell, Chime
 from board.screens.dressed import DressedApp
-from board.screens.live import LiveScreen, PlanEye
+from board.screens.live import LiveScreen
 from board.screens.palette import next_theme
+from board.screens.plan_news import PlanEye
 from board.speech import Speaker
 from board.timetable.changed import Changed
 
@@ -63,8 +64,9 @@ class BoardApp(DressedApp[None]):
             voice=self.voice,
             greeting=self.greeting,
             advisor=self.advisor,
+            plan_eye=self.plan_eye,
+            changed=self.changed,
         )
-        self.live.plan_eye, self.live.changed = self.plan_eye, self.changed
         self.push_screen(self.live)
         self.call_after_refresh(gc.enable)  # switched off by the command line while modules were loaded
 

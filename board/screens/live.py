@@ -3,7 +3,7 @@
 from __future__ import annotations  # the slip screen is only named here, and loaded when it is asked for
 
 from collections.abc import Callable
-from typing import TYPE_CHECKING, Protocol
+from typing import TYPE_CHECKING
 
 from textual.app import ComposeResult
 from textual.screen import Screen
@@ -28,16 +28,15 @@ from board.run.decide import (
 )
 from board.run.state import CallKey
 from board.screens.ask import HelpScreen, LeaveScreen, NoteScreen, PushScreen
-from board.screens.changed import ChangedScreen
 from board.screens.chime import Chime
 from board.screens.keys import BINDINGS
 from board.screens.looking import Looking
 from board.screens.panels import CallPanel, Coming, Courses, KeyBar, Ribbons, Top
+from board.screens.plan_news import PlanEye, PlanNews
 from board.screens.sounds import Sounds
 from board.speech import Voice
 from board.timetable.changed import Changed
 from board.view.board import BoardView, CallView, Viewer
-from board.view.changed import changed_lines
 from board.view.marks import slot_to_mark
 from board.view.offer import offer_line
 from board.view.ribbon import ZOOMS, ribbons
@@ -48,18 +47,9 @@ if TYPE_CHECKING:
 TICK_SECONDS, REHEARSAL_TICK_SECONDS = 1.0, 0.25
 HURRIED = 3.0  # times as fast as real
 SAYING_SECONDS = 6.0
-PLAN_SECONDS, SOON_SECONDS = 60.0, 2.0  # between looks at the plan's file
 SHORT_ROWS, TINY_ROWS, NARROW_COLUMNS = 21, 12, 72
 SLIPS_NAME = "slips"
 SETTLE_SECONDS = 0.4  # a key that bounces answers once
-
-
-class PlanEye(Protocol):
-    """Somebody who looks at the plan's file: what an edit changed, told once; whether that is being worked out."""
-
-    def look(self) -> Changed | None: ...
-    @property
-    def busy(self) -> bool: ...
 
 
 class LiveScreen(Screen[None]):
@@ -81,6 +71,8 @@ class LiveScreen(Screen[None]):
         voice: Voice | None = None,
         greeting: str = "",
         advisor: Advisor | None = None,
+        plan_eye: PlanEye | None = None,
+        changed: Changed | None = None,
     ) -> None:
         super().__init__()
         self.evening = evening
@@ -100,10 +92,9 @@ class LiveScreen(Screen[None]):
         self._shown: CallKey | None = None
         self._unsaying: Timer | None = None
         self.greeting = greeting
-        self.looking = Looking(self, self._settle_key)
+        self.looking = Looking(self, self.settle_key)
         self.heard = ("", False)
-        self.plan_eye: PlanEye | None = None
-        self.changed: Changed | None = None  # in the plan, not yet shown
+        self.plan_news = PlanNews(self, plan_eye, changed)
 
     def new_viewer(self) -> Viewer:
         """Of the sheet the evening goes by now."""
@@ -131,35 +122,7 @@ class LiveScreen(Screen[None]):
             self.set_interval(REHEARSAL_TICK_SECONDS, self._in_between)
         if self.greeting:
             self.say(self.greeting)
-        if self.plan_eye is not None:
-            self.set_interval(PLAN_SECONDS, self._look_at_plan)
-        if self.changed is not None:
-            self.call_after_refresh(self._show_changed, at_once=True)
-
-    def _look_at_plan(self) -> None:
-        """Once a minute, and a little later again while an edit is being worked out."""
-        try:
-            found = self.plan_eye.look() if self.plan_eye is not None else None
-        except Exception as wrong:
-            self.say(words.board_fault(one_line(wrong, 80)))
-            return
-        if found is not None:
-            self.changed = found
-            self._show_changed()
-        elif self.plan_eye is not None and self.plan_eye.busy:
-            self.set_timer(SOON_SECONDS, self._look_at_plan)
-
-    def _show_changed(self, *, at_once: bool = False) -> None:
-        """Says what changed in the plan; a call that waits, or another screen, goes first."""
-        if self.changed is None:
-            return
-        waits = self.board is not None and self.board.due and not at_once
-        if waits or not self.is_current:
-            self.set_timer(SOON_SECONDS, self._show_changed)
-            return
-        lines = changed_lines(self.viewer, self.changed, self.evening.now())
-        self.changed = None
-        self.app.push_screen(ChangedScreen(lines), lambda _: self._settle_key())
+        self.plan_news.begin()
 
     def _first_picture(self) -> None:
         if self.virtual is not None:
@@ -231,7 +194,7 @@ class LiveScreen(Screen[None]):
         chosen = self._chosen_call(view)
         shown = chosen.key if chosen is not None else view.busy
         if shown is not None and shown != self._shown:
-            self._settle_key()  # a key on its way down was meant for what stood here before
+            self.settle_key()  # a key on its way down was meant for what stood here before
         self._shown = shown
         self.top.show(view, self._mode())
         self.said.show(view, chosen)
@@ -327,7 +290,7 @@ class LiveScreen(Screen[None]):
             self.say(words.NO_CALL)
         return call
 
-    def _settle_key(self) -> None:
+    def settle_key(self) -> None:
         if self._bouncing is not None:
             self._bouncing.stop()
         self._bouncing = self.set_timer(SETTLE_SECONDS, self._steady)
@@ -339,7 +302,7 @@ class LiveScreen(Screen[None]):
         call = self._target()
         if call is not None:
             slot, part, number = call.key
-            self._settle_key()
+            self.settle_key()
             self.wish(Done(slot, part, number))
 
     def action_later(self) -> None:
@@ -354,20 +317,20 @@ class LiveScreen(Screen[None]):
             self.say(words.NOT_CALLED_YET)
             return
         later = self.evening.later(call.key)
-        self._settle_key()
+        self.settle_key()
         self.wish(later, words.put_off(call.headline, later.minutes))
 
     def action_done_already(self) -> None:
         """Begun and over, whatever was asked: one key for a call that was overtaken."""
         call = self._target()
         if call is not None:
-            self._settle_key()
+            self.settle_key()
             self.wish(Settle(call.key[0]), words.done_already(call.headline))
 
     def action_leave_out(self) -> None:
         call = self._target()
         if call is not None:
-            self._settle_key()
+            self.settle_key()
             self.wish(LeaveOut(call.key[0]), words.left_out(call.headline))
 
     def action_take_back(self) -> None:
@@ -416,7 +379,7 @@ class LiveScreen(Screen[None]):
             self.say(words.NOTHING_TO_PUSH)
 
     def _push(self, chosen: tuple[str, int] | None) -> None:
-        self._settle_key()
+        self.settle_key()
         if chosen is not None:
             course, minutes = chosen
             self.wish(self.evening.push(course, minutes), words.pushed(course, minutes))
@@ -433,7 +396,7 @@ class LiveScreen(Screen[None]):
         self.app.push_screen(self._slips, self._slip)
 
     def _slip(self, taken: Taken | None) -> None:
-        self._settle_key()
+        self.settle_key()
         if taken is not None:
             self.wish(taken[0], words.slip_taken(taken[1]))
 
@@ -471,13 +434,13 @@ class LiveScreen(Screen[None]):
         self.redraw()
 
     def action_help(self) -> None:
-        self.app.push_screen(HelpScreen(rehearsal=self.virtual is not None), lambda _: self._settle_key())
+        self.app.push_screen(HelpScreen(rehearsal=self.virtual is not None), lambda _: self.settle_key())
 
     def action_leave(self) -> None:
         self.app.push_screen(LeaveScreen(), self._leave)
 
     def _leave(self, chosen: str | None) -> None:
-        self._settle_key()
+        self.settle_key()
         if chosen == "over":
             self.wish(Close())
             self.looking.close(self.on_leave)

@@ -12,9 +12,10 @@ from board import words
 from board.plan.edits import AddHelper, CannotEdit, apply_all
 from board.plan.load import PlanFile
 from board.timetable.answer import AIMS, COSTLY, SPARED, Answer
+from board.timetable.asking import ask
 from board.timetable.company import away_minutes
 from board.timetable.proposals import HELPER, Case, Proposal, proposals
-from board.timetable.question import Question, ask
+from board.timetable.question import Question
 from board.timetable.run_sheet import RunSheet
 from board.timetable.waits import way_of
 from board.timetable.write_up import write_up

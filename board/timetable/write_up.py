@@ -15,11 +15,12 @@ from board.plan.load import PlanFile
 from board.plan.model import Work
 from board.plan.unit import writes_fahrenheit
 from board.timetable.answer import Answer
+from board.timetable.asking import ask
 from board.timetable.clashes import Can
 from board.timetable.explain import Clashes, Teller, clashes_of
 from board.timetable.give import READY, latest_starts
 from board.timetable.given_up import given_up
-from board.timetable.question import LITRE, Question, Way, ask
+from board.timetable.question import LITRE, Question, Way
 from board.timetable.run_sheet import (
     HEAT,
     Attended,

@@ -13,8 +13,8 @@ from board.evening import unlogged_evening
 from board.plan.load import PlanFile, read_plan
 from board.run.decide import Done, Later, LeaveOut, Push, Refusal, TakeBack, TakeSheet, decide
 from board.run.fold import fold_all
+from board.timetable.asking import ask
 from board.timetable.cpsat.solve import solve
-from board.timetable.question import ask
 from board.timetable.run_sheet import RunSheet
 from board.timetable.write_up import make_sheet
 from tests.anew.conftest import BAKE, ROLL, Slipping

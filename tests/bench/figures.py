@@ -52,8 +52,8 @@ BARE = (
 
 def solve_figures() -> None:
     from board.plan.load import PlanFile, read_plan
+    from board.timetable.asking import ask
     from board.timetable.cpsat.solve import solve
-    from board.timetable.question import ask
     from board.timetable.validate import validate
     from board.timetable.write_up import write_up
 

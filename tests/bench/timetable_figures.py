@@ -22,8 +22,9 @@ from ortools.sat.python.cp_model import CpSolver
 
 from board.plan.load import PlanFile, read_plan
 from board.timetable.answer import AIMS, Answer
+from board.timetable.asking import ask
 from board.timetable.cpsat.solve import COSTLY, NoAnswer, Progress, solve
-from board.timetable.question import Question, ask
+from board.timetable.question import Question
 from board.timetable.run_sheet import RunSheet
 from board.timetable.validate import validate
 from board.timetable.write_up import make_sheet

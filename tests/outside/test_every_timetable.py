@@ -19,8 +19,9 @@ import pytest
 
 from board.plan.load import PlanFile
 from board.timetable.answer import Answer
+from board.timetable.asking import ask
 from board.timetable.cpsat.solve import solve
-from board.timetable.question import Question, ask
+from board.timetable.question import Question
 from tests.outside.tiny_evenings import AIMS, Evening, Placed, Timetable, fits, weigh
 from tests.outside.tiny_plans import as_plan, draw
 

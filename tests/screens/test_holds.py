@@ -60,12 +60,12 @@ async def test_opened_again_with_an_edited_plan_the_board_says_what_changed_and_
 async def test_an_edit_meanwhile_waits_for_the_call_that_is_due(
     kitchen: Kitchen, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr("board.screens.live.SOON_SECONDS", 0.05)
+    monkeypatch.setattr("board.screens.plan_news.SOON_SECONDS", 0.05)
     app = kitchen.app = BoardApp(kitchen.host.evening, chime=kitchen.chime, plan_eye=Eye(EDITED))
     async with app.run_test(size=SIZE) as pilot:
         await pilot.pause()
         kitchen.set("17:00")
-        app.live._look_at_plan()
+        app.live.plan_news.look()
         await pilot.pause(0.2)
         assert app.screen is app.live
 
@@ -83,7 +83,7 @@ async def test_a_fault_while_looking_at_the_plan_never_ends_the_board(kitchen: K
     app = kitchen.app = BoardApp(kitchen.host.evening, chime=kitchen.chime, plan_eye=Broken(None))
     async with app.run_test(size=SIZE) as pilot:
         await pilot.pause()
-        app.live._look_at_plan()
+        app.live.plan_news.look()
         await pilot.pause()
 
         assert "for a test" in kitchen.shown()

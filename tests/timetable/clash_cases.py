@@ -2,11 +2,11 @@
 
 from board.checks.every import stops
 from board.plan.load import PlanFile
+from board.timetable.asking import ask
 from board.timetable.cpsat.feasible import can, can_be_whole
 from board.timetable.cpsat.solve import solve
 from board.timetable.explain import clashes_of
 from board.timetable.proposals import Case
-from board.timetable.question import ask
 from board.timetable.ways_out import Means, WayOut, ways_out
 from board.timetable.write_up import write_up
 from tests.conftest import read

@@ -3,11 +3,12 @@
 from collections.abc import Iterator
 
 from board.timetable.answer import Answer
+from board.timetable.asking import ask
 from board.timetable.bends import amounts
 from board.timetable.clashes import HANDS, clash_behind, letting_go, takings
 from board.timetable.cpsat.feasible import can
 from board.timetable.cpsat.solve import solve
-from board.timetable.question import Question, ask
+from board.timetable.question import Question
 from tests.conftest import read
 from tests.timetable.clash_cases import HEAD, ONE_PAN, Worked
 from tests.timetable.random_plans import plan_text

@@ -3,7 +3,8 @@
 from board.plan.assume import FilledWay
 from board.plan.durations import Attention, Spread
 from board.plan.stations import Station
-from board.timetable.question import Part, parts_of
+from board.timetable.asking import parts_of
+from board.timetable.question import Part
 
 
 def test_look_ins_go_on_after_a_long_beginning() -> None:
