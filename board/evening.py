@@ -104,6 +104,13 @@ class Evening:
             self._newest = None
             self._keep([ClockJumped(n=self.state.last_n + 1, at=now, seconds=-behind.total_seconds())])
 
+    def peek(self) -> Present:
+        """The present, with nothing raised, heard or kept."""
+        now = self.now()
+        forecast = self.forecaster.forecast(self.state, now)
+        due, coming = calls(forecast, self.state)
+        return Present(now, self.state, forecast, tuple(due), tuple(coming))
+
     def look(self) -> Forecast:
         """How the rest looks now; raises no calls and keeps nothing."""
         return self.forecaster.forecast(self.state, self.now())

@@ -12,11 +12,11 @@ from board import words
 from board.clock import Clock, StoppedClock, VirtualClock, WallClock
 from board.desk import Trouble, newest_log, sheet_of
 from board.evening import Evening, open_evening, unlogged_evening
+from board.first_picture import FirstPicture
 from board.log.follow import Follower
 from board.log.read import LogContents, NoLog, read_log
 from board.log.write import LogInUse, Memory, RunLog
 from board.plain import one_line
-from board.plan_eye import PlanEye
 from board.playthrough import Stuck, catch_up, play
 from board.settings import read_settings, remember_theme, settings_file
 from board.timetable.changed import Changed, changed
@@ -173,8 +173,29 @@ def _show(
     usable: bool = True,
 ) -> None:
     """`planned` is the sheet of the plan as it is now; the evening goes on with its own."""
+    first = FirstPicture()
+    first.draw(evening, words.REHEARSAL if virtual else "")
+    try:
+        _run_app(evening, virtual, dress, greeting=greeting, plan=plan, planned=planned, usable=usable)
+    except BaseException:
+        first.leave()
+        raise
+
+
+def _run_app(
+    evening: Evening,
+    virtual: VirtualClock | None,
+    dress: Dress,
+    *,
+    greeting: str,
+    plan: Path,
+    planned: RunSheet,
+    usable: bool,
+) -> None:
+    # Only here: loading the screen library takes longest, and the first picture stands by then.
     from board.anew.advisor import Advisor
     from board.anew.client import Anew
+    from board.plan_eye import PlanEye
     from board.screens.app import BoardApp
 
     file = settings_file()

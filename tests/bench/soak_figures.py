@@ -74,7 +74,7 @@ def soak(hours: float, folder: Path, start: str = "10:00") -> Soaked:
     """So many hours of the evening, from a clock time on."""
     log = folder / "soak.jsonl"
     board = Board(log, environment(folder), "--speed", f"{SPEED:g}", "--from", start)
-    board.seconds_until(("IN HAND", "TIGHT", "BEHIND"), 120)
+    board.seconds_until(("┃",), 120)
     began = sampled = time.perf_counter()
     memory: list[float] = []
     while (passed := time.perf_counter() - began) < hours * 3600 / SPEED:

@@ -29,7 +29,7 @@ LAYERS: list[set[str]] = [
     {"board.speech"},
     {"board.paper", "board.screens", "board.cache"},
     {"board.desk"},
-    {"board.mending", "board.plan_eye"},
+    {"board.mending", "board.plan_eye", "board.first_picture"},
     {"board.screens.picture"},
     {"board.sessions"},
     {"board.cli"},
@@ -166,3 +166,11 @@ HEAVY = {"ortools", "pydantic", "ruamel", "textual", "dateutil", "numpy"}
 )
 def test_nothing_heavy_is_loaded_before_it_is_needed(statement: str, allowed: set[str]) -> None:
     assert loaded_by(statement) & HEAVY <= allowed
+
+
+def test_the_first_picture_waits_for_no_screen_library() -> None:
+    """It is there to be read while that library loads."""
+    code = "import sys, board.sessions, board.first_picture\nprint([m for m in sys.modules if m.startswith('textual')])"
+    loaded = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True, cwd=BOARD.parent)
+
+    assert loaded.stdout.strip() == "[]"

@@ -46,7 +46,7 @@ def test_left_while_the_log_cannot_be_written_the_evening_lies_elsewhere_whole(
 ) -> None:
     log = tmp_path / "logs" / "evening.jsonl"
     board = Terminal(["rehearse", LANTERN, "--speed", "1", "--from", "18:20", "--log", str(log)], (100, 30), env)
-    board.wait_for("in  ")
+    board.wait_for("┃")
     for file in log.parent.iterdir():
         file.unlink()
     log.parent.rmdir()
@@ -70,7 +70,7 @@ def test_an_evening_goes_on_though_its_plan_cannot_be_used_any_more(tmp_path: Pa
     text = Path(LANTERN).read_text(encoding="utf-8")
     plan.write_text(text, encoding="utf-8")
     first = Terminal(["live", str(plan), "--log", str(log)], (80, 24), env)
-    first.wait_for("in  ")
+    first.wait_for("┃")
     first.kill()
     plan.write_text(text.replace("courses:", "curses:"), encoding="utf-8")
 
@@ -86,7 +86,7 @@ def test_another_terminal_looks_on_while_the_first_runs(tmp_path: Path, env: dic
     looking = Terminal(["watch", str(log)], (100, 30), env)
     looking.wait_for("There is no evening in")
     board = Terminal(["rehearse", LANTERN, "--speed", "1", "--from", "18:20", "--log", str(log)], (80, 24), env)
-    board.wait_for("in  ")
+    board.wait_for("┃")
     looking.wait_for("looking on")
     board.press("j")
     board.press("x")

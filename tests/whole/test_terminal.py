@@ -84,7 +84,7 @@ def test_an_evening_killed_twice_goes_on_where_it_stopped(tmp_path: Path, env: d
 
     for _ in range(3):
         board = Terminal(words, (80, 24), env)
-        board.wait_for("in  ")
+        board.wait_for("┃")
         for _ in range(3):
             board.press("j")
             board.press(" ")
@@ -114,7 +114,7 @@ def test_a_second_board_on_the_same_log_is_refused(tmp_path: Path, env: dict[str
     log = tmp_path / "evening.jsonl"
     words = ["rehearse", LANTERN, "--log", str(log)]
     first = Terminal(words, (80, 24), env)
-    first.wait_for("in  ")
+    first.wait_for("┃")
 
     second = Terminal(words, (80, 24), env)
     second.process.expect("another board has this run log open")
@@ -123,3 +123,33 @@ def test_a_second_board_on_the_same_log_is_refused(tmp_path: Path, env: dict[str
 
     assert second.process.exitstatus == 1
     first.kill()
+
+
+def test_what_is_due_is_read_before_the_board_stands(tmp_path: Path, env: dict[str, str]) -> None:
+    board = Terminal(["rehearse", LANTERN, "--no-log", "--from", "19:19", "--no-bell"], (80, 24), env)
+    drawn = ""
+    while "┃" not in drawn:
+        drawn += board.process.read_nonblocking(65536, timeout=30)
+    first = drawn[: drawn.index("┃")]
+    board.kill()
+
+    assert "the keys work in a moment" in first
+    assert "Broth in" in first
+    assert first.count("\x1b[?1049h") >= 1  # on the other screen, where the host's own lines are safe
+
+
+def test_the_hosts_own_lines_come_back_after_the_board(tmp_path: Path, env: dict[str, str]) -> None:
+    board = Terminal(["rehearse", LANTERN, "--no-log", "--from", "19:19", "--no-bell"], (80, 24), env)
+    board.wait_for("┃")
+    board.press("q")
+    board.process.send("q")
+    left = ""
+    while True:
+        try:
+            left += board.process.read_nonblocking(65536, timeout=30)
+        except pexpect.EOF:
+            break
+
+    assert "\x1b[?1049l" in left
+    assert left.rindex("\x1b[?25h") > 0  # the cursor shows again
+    assert "No run log was kept" in left[left.rindex("\x1b[?1049l") :]

@@ -1,0 +1,39 @@
+"""The board's first picture in bare lines, to be read before the screen library is loaded. Pure: BoardView → lines."""
+
+from collections.abc import Iterator
+
+from board import words
+from board.view.board import BoardView
+from board.view.fold import cut, fold_words
+
+COMING_FROM = 9  # rows below which what comes next begins
+
+
+def first_lines(view: BoardView, columns: int, rows: int, mode: str = "") -> list[str]:
+    """What now, what next, are we all right: at most `rows` lines of at most `columns` cells each.
+
+    It stands roughly where the board is going to stand. `mode`: rehearsal, or nothing.
+    """
+    lines = [cut(line, columns) for line in _said(view, columns, mode)]
+    room = max(0, rows - max(len(lines), COMING_FROM) - 1)
+    coming = [cut(f" {call.clock}  {call.sign} {call.headline}  {call.detail}", columns) for call in view.coming[:room]]
+    if coming:
+        lines += [""] * (COMING_FROM - len(lines)) + coming
+    return [*lines[: rows - 1], cut(words.OPENING, columns)]
+
+
+def _said(view: BoardView, columns: int, mode: str) -> Iterator[str]:
+    course = view.course
+    yield f" {view.clock}  {view.title} · {view.day}"
+    yield f" {view.standing_sign} {view.standing.upper()}   {mode}"
+    yield f" {course.title}  {course.countdown}  {course.detail}" if course else f" {words.ALL_SERVED}"
+    yield ""
+    if not view.due:
+        yield f" {view.headline}"
+        yield f" {view.detail}"
+    for call in view.due:
+        waiting = f"{words.INSISTENCE_SIGN[call.insistence]}{call.countdown}"
+        yield from (f" {line}" for line in fold_words(f"{call.sign} {call.headline}", columns - 2, 2))
+        yield f"   {waiting} · {call.detail}"
+        if call.look_for:
+            yield f"   {call.look_for}"
