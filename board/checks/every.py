@@ -33,5 +33,5 @@ def check(plan_file: PlanFile) -> list[Snag]:
 
 
 def stops(plan_file: PlanFile) -> list[Snag]:
-    """What must be mended before anything is cooked."""
-    return [snag for snag in check(plan_file) if snag.weight is Weight.STOP]
+    """What must be mended before a timetable can be made."""
+    return [snag for snag in check(plan_file) if snag.weight is Weight.STOP and not snag.safety]
