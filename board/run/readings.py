@@ -2,7 +2,8 @@
 
 from datetime import datetime, timedelta
 
-from board.kitchen.degrees import is_cooling, lacking
+from board.kitchen.degrees import is_cooling
+from board.kitchen.safety import lacking
 from board.run.forecast import Forecast, Standing
 from board.run.state import Reading, State, StepState
 from board.timetable.run_sheet import Slot

@@ -2,6 +2,7 @@
 
 from board.words.calls import *
 from board.words.command import *
+from board.words.cooling import *
 from board.words.editing import *
 from board.words.holds import *
 from board.words.keys import *
