@@ -321,10 +321,13 @@ def _rehearse(arguments: argparse.Namespace) -> int:
     _without_collecting()
     from board.clock import VirtualClock
     from board.desk import rehearsal_log, sheet_of
+    from board.plain import one_line
     from board.sessions import first_moment, play_plainly, run_board
 
     _say_working()
     sheet = sheet_of(arguments.plan)
+    if sheet.stops:
+        print(words.stops_rehearsed([one_line(stop) for stop in sheet.stops]), file=sys.stderr)
     start = first_moment(sheet, arguments.start)
     plain = arguments.plain or not _has_terminal()
     path = arguments.log or rehearsal_log(sheet, fresh=plain or arguments.fresh or arguments.start is not None)
