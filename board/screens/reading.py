@@ -19,9 +19,17 @@ from board.timetable.run_sheet import Slot
 from board.view.board import Viewer
 from board.view.reading import reading_words
 
+WITHOUT = "w"
 # What a mouse does on the words of the hint.
 HINT_ACTIONS = ("keep", "choose(-1)", "choose(1)", "dismiss")
 ANSWER_ACTIONS = ("keep", "without", "dismiss")
+
+
+class Figure(Input):
+    """Where the figure is typed; the key that goes on without one is left to the screen, for no figure has it."""
+
+    def check_consume_key(self, key: str, character: str | None) -> bool:
+        return key != WITHOUT and super().check_consume_key(key, character)
 
 
 class ReadingScreen(ModalScreen[tuple[str, float | None] | None]):
@@ -33,7 +41,7 @@ class ReadingScreen(ModalScreen[tuple[str, float | None] | None]):
         Binding("escape", "dismiss(None)", show=False),
         Binding("up", "choose(-1)", show=False),
         Binding("down", "choose(1)", show=False),
-        Binding("w", "without", show=False, priority=True),  # no figure is written with it
+        Binding(WITHOUT, "without", show=False, priority=True),
     ]
 
     def __init__(self, viewer: Viewer, slots: Sequence[str], answers: Part | None = None) -> None:
@@ -45,7 +53,7 @@ class ReadingScreen(ModalScreen[tuple[str, float | None] | None]):
 
     def compose(self) -> ComposeResult:
         self.about = Static("", markup=False)
-        self.figure = Input(max_length=20)
+        self.figure = Figure(max_length=20)
         self.answer = Static("", markup=False)
         with Vertical(classes="box"):
             yield Static(Content.styled(words.READING_TITLE, "bold"))

@@ -6,9 +6,9 @@ from math import ceil
 from board.words.times import degrees, span
 
 # --- readings that are asked for ---------------------------------------------------------------------------------
-READ_FIRST = "read it, then done"
-READING_HINTS_AT_END = ("enter keeps it and ends the step", "w ends it without a reading", "esc leaves it open")
-READING_HINTS_AT_LOOK = ("enter keeps it", "w goes on without a reading", "esc leaves it open")
+READ_FIRST = "read it"
+READING_HINTS_AT_END = ("enter keeps it and ends it", "w ends it unread", "esc leaves it open")
+READING_HINTS_AT_LOOK = ("enter keeps it", "w goes on unread", "esc leaves it open")
 TOLD_UNREAD = "ended without a reading"
 
 

@@ -18,7 +18,9 @@ from board.timetable.run_sheet import RunSheet
 MOVES = st.lists(
     st.tuples(
         st.integers(0, 40 * 60),  # seconds that pass
-        st.sampled_from(["done", "done", "done", "later", "out", "push", "back", "note", "settle", "early", "read", "unread"]),
+        st.sampled_from(
+            ["done", "done", "done", "later", "out", "push", "back", "note", "settle", "early", "read", "unread"]
+        ),
         st.integers(0, 50),
     ),
     max_size=60,
@@ -42,7 +44,9 @@ def play(sheet: RunSheet, moves: list[tuple[int, str, int]]) -> tuple[Evening, S
             "push": Push(sheet.courses[number % len(sheet.courses)].name, number),
             "back": TakeBack(),
             "note": WriteNote(f"note {number}"),
-            "read": TakeReading(sheet.slots[number % len(sheet.slots)].id, 50.0 + number, "end" if number % 2 else None),
+            "read": TakeReading(
+                sheet.slots[number % len(sheet.slots)].id, 50.0 + number, "end" if number % 2 else None
+            ),
             "unread": EndUnread(call.slot) if call else None,
         }
         wish = wishes[kind]
