@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 
-from board.checks import capacity, completeness, days, fit, hours, keeping
+from board.checks import capacity, completeness, cooking, days, fit, holding, hours, keeping
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight, in_order
 
@@ -24,6 +24,15 @@ CHECKS: tuple[Check, ...] = (
     completeness.dishes_feed_the_guests,
     completeness.fridge_room_is_given,
     completeness.names_are_not_the_programs_own,
+    cooking.what_is_cooked_gets_hot_enough,
+    cooking.raw_food_is_cooked,
+    cooking.what_is_cooked_rests,
+    cooking.what_is_reheated_gets_hot_enough,
+    cooking.what_is_reheated_gets_hot_soon,
+    holding.what_is_kept_hot_is_hot_enough,
+    holding.the_fridge_is_cold_enough,
+    holding.what_thaws_has_time_to,
+    holding.what_keeps_cold_keeps_so_long,
 )
 
 

@@ -4,7 +4,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from board.kitchen.rule_sets import rule_set
-from board.plan.care import Core
+from board.plan.care import Core, rule_class
 from board.plan.links import Node, fold
 from board.plan.model import Plan
 from board.plan.spoils import result_spoils
@@ -28,15 +28,18 @@ class Care:
     fresh: bool = False
 
 
+NO_CARE = Care()
+
+
 def care_of(plan: Plan, node: Node, say: Say) -> Care:
     """Of one piece of work; `say(what, who)` hears what is assumed."""
     work = node.work
     if work is None:
-        return Care()
+        return NO_CARE
     rules = rule_set(plan.rules)
     reheats = work.reheats if work.reheats is not None else fold(node.name).startswith("reheat ")
     core = work.until
-    if core is None and work.cooks is not None and (cook := rules.cook_for(work.cooks)) is not None:
+    if core is None and work.cooks is not None and (cook := rules.cook_for(rule_class(work.cooks))) is not None:
         core = Core(celsius=cook.degrees.celsius, minutes=cook.hold_seconds / 60)
         say(f"is done at {cook.degrees.celsius:g} °C in the middle ({rules.title})", node.name)
     hot = work.on is not None and work.on.place in COOKS_ON

@@ -22,6 +22,10 @@ def food_spoils(food: str) -> bool:
     return True
 
 
+def raw_class(food: str) -> str | None:
+    return None
+
+
 def result_spoils(plan: Plan, work: Work | None, loc: Loc) -> bool:
     """Whether what a step makes spoils; what a job makes never does, unless its host says so."""
     if work is not None and work.perishable is not None:
