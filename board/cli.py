@@ -177,19 +177,21 @@ def _welcome() -> int:
 
 
 def _check(arguments: argparse.Namespace) -> int:
-    from board.checks.every import check
+    from board.checks.every import check, stops
     from board.desk import read_plan_file, sheet_of
     from board.paper.check import print_check
-    from board.plan.snag import Weight
+    from board.plan.snag import Weight, in_order
+    from board.safety.every import safety_check
 
     plan = read_plan_file(arguments.plan)
     snags = check(plan)
-    stopped = any(snag.weight is Weight.STOP for snag in snags)
     sheet = None
-    if not stopped:
+    if not stops(plan):
         _say_working()
         sheet = sheet_of(arguments.plan, plan=plan, limit=arguments.limit)
+        snags = in_order([*snags, *safety_check(plan, sheet)])
     print_check(plan, snags, sheet)
+    stopped = any(snag.weight is Weight.STOP for snag in snags)
     return ExitCode.STOP if stopped else ExitCode.DONE
 
 
@@ -210,13 +212,15 @@ def _sheet(arguments: argparse.Namespace) -> int:
     sheet = sheet_of(arguments.plan, plan=plan, fresh=arguments.fresh, limit=arguments.limit)
     if plan is not None:
         from board.plain import one_line
+        from board.safety.clocks import clocks_form
         from board.timetable.run_sheet import outside_form
         from board.timetable.validate import validate
 
         wrong = validate(plan, sheet)
         for each in wrong:
             print(one_line(each), file=sys.stderr)
-        print(json.dumps(outside_form(sheet, valid=not wrong), ensure_ascii=False, indent=2))
+        form = {**outside_form(sheet, valid=not wrong), "clocks": clocks_form(sheet)}
+        print(json.dumps(form, ensure_ascii=False, indent=2))
     elif arguments.why is not None:
         _why(sheet, arguments.why)
     else:

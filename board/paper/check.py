@@ -19,10 +19,16 @@ def print_check(plan_file: PlanFile, snags: list[Snag], sheet: RunSheet | None) 
 
     say(words.check_title(plan_file.plan.event, plan_file.plan.guest_count, len(plan_file.filled.tasks)), "bold")
     for weight in sorted(WEIGHT_WORDS, reverse=True):
-        found = [snag for snag in snags if snag.weight is weight]
-        if found:
+        here = [snag for snag in snags if snag.weight is weight]
+        eating = [snag for snag in here if snag.safety and weight is Weight.STOP]
+        for head, found in (
+            (WEIGHT_WORDS[weight], [snag for snag in here if snag not in eating]),
+            (words.STOP_EATING, eating),
+        ):
+            if not found:
+                continue
             say()
-            say(WEIGHT_WORDS[weight], "bold")
+            say(head, "bold")
             for snag in found:
                 say(snag.render())
     say()

@@ -64,7 +64,11 @@ def _bath(way: FilledWay) -> Bath:
 
 def surroundings(plan: Plan, way: FilledWay, bath: Bath) -> float:
     """What a vessel stands in, °C."""
-    if bath == "fridge" and way.on.place == "freezer":
-        return FREEZER_CELSIUS
-    measured = {"fridge": plan.kitchen.fridge_at, "room": plan.air.indoors if plan.air is not None else None}.get(bath)
+    return FREEZER_CELSIUS if bath == "fridge" and way.on.place == "freezer" else ambient_of(plan, bath)
+
+
+def ambient_of(plan: Plan, bath: Bath) -> float:
+    """How warm it is in the fridge, the room or the water: as the plan says, else as usual. °C."""
+    indoors = plan.air.indoors if plan.air is not None else None
+    measured = {"fridge": plan.kitchen.fridge_at, "room": indoors}.get(bath)
     return USUAL_CELSIUS[bath] if measured is None else measured
