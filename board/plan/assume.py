@@ -9,7 +9,7 @@ from dateutil.relativedelta import relativedelta
 from board.kitchen.jobs import JOB_MINUTES, USUAL_JOBS
 from board.kitchen.rule_set import WATER_CHANGE_MINUTES, thaw_fridge_minutes, thaw_water_minutes
 from board.plan.care import Thaw
-from board.plan.caring import Care, care_of
+from board.plan.caring import NO_CARE, Care, care_of
 from board.plan.durations import Attention, Spread, short
 from board.plan.links import EATEN_MINUTES, Link, Linked, Node, clear_id, eaten_minutes, is_before_guests, serve_id
 from board.plan.model import Plan, Way, Work
@@ -44,7 +44,7 @@ class Task:
     node: Node
     ways: tuple[FilledWay, ...]
     best_within: int | None = None
-    care: Care = Care()
+    care: Care = NO_CARE
 
     @property
     def work(self) -> Work | None:

@@ -28,11 +28,14 @@ class Care:
     fresh: bool = False
 
 
+NO_CARE = Care()
+
+
 def care_of(plan: Plan, node: Node, say: Say) -> Care:
     """Of one piece of work; `say(what, who)` hears what is assumed."""
     work = node.work
     if work is None:
-        return Care()
+        return NO_CARE
     rules = rule_set(plan.rules)
     reheats = work.reheats if work.reheats is not None else fold(node.name).startswith("reheat ")
     core = work.until
