@@ -4,6 +4,8 @@ from collections.abc import Callable
 
 import msgspec
 
+from board import words
+from board.checks.cautions import cautions
 from board.checks.every import check
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight, in_order
@@ -26,8 +28,9 @@ def safety_check(file: PlanFile, sheet: RunSheet) -> list[Snag]:
     return in_order([snag for each in CHECKS for snag in each(file, sheet)])
 
 
-def with_stops(file: PlanFile, sheet: RunSheet) -> RunSheet:
-    """The sheet with a line for each thing that must be mended before anybody eats."""
+def with_warnings(file: PlanFile, sheet: RunSheet) -> RunSheet:
+    """The sheet with a line for each thing that must be mended before anybody eats, and with the usual cautions."""
     snags = in_order([*check(file), *safety_check(file, sheet)])
-    lines = dict.fromkeys(f"{s.code} {s.message}" for s in snags if s.weight is Weight.STOP and s.safety)
-    return msgspec.structs.replace(sheet, stops=tuple(lines))
+    stops = dict.fromkeys(f"{s.code} {s.message}" for s in snags if s.weight is Weight.STOP and s.safety)
+    mind = tuple(words.caution(each.topic, each.about) for each in cautions(file))
+    return msgspec.structs.replace(sheet, stops=tuple(stops), cautions=mind)
