@@ -13,6 +13,7 @@ from pydantic import AfterValidator, BaseModel, BeforeValidator, ConfigDict, Fie
 from board.kitchen.heat import ROOM_CELSIUS
 from board.plan.durations import Attended, Minutes, Takes, WholeMinutes, decimal, parse_minutes
 from board.plan.guests import GuestLine
+from board.plan.labels import Holds
 from board.plan.phrase import Phrase
 from board.plan.quantities import IngredientLine
 from board.plan.stations import HeatRate, Keeps, On, parse_celsius, parse_cools, parse_heats
@@ -225,12 +226,32 @@ def _read_job(value: Any) -> Any:
     return {"job": value} if isinstance(value, str) else value
 
 
+def _names(value: Any) -> Any:
+    """`only for: Tomas, Maud` and `only for: Tomas and Maud` are read like a list; a list's names stand as they are."""
+    return re.split(r"\s*,\s*(?:and\s+)?|\s+and\s+", value.strip()) if isinstance(value, str) else value
+
+
+def _nothing(value: Any) -> Any:
+    """`ingredients: nothing` says that nobody eats of it: warm plates."""
+    return [] if isinstance(value, str) and value.strip().casefold() == "nothing" else value
+
+
+Names = Annotated[list[Words], Field(min_length=1), BeforeValidator(_names, json_schema_input_type=str | list[str])]
+
+
 class Dish(PlanModel):
-    """What is on the plate."""
+    """What is on the plate. `only_for`, `not_for`: guests by name; `instead_of`: the dish of the same course that those
+    it is only for are not served."""
 
     dish: Words
     for_: int | None = Field(default=None, ge=1, le=500)
-    ingredients: list[IngredientLine] = []
+    only_for: Names | None = None
+    instead_of: Words | None = None
+    not_for: Names | None = None
+    ingredients: Annotated[
+        list[IngredientLine],
+        BeforeValidator(_nothing, json_schema_input_type=list[IngredientLine] | Literal["nothing"]),
+    ] = []
     steps: list[Step] = Field(min_length=1)
 
 
@@ -306,6 +327,7 @@ class Plan(PlanModel):
     hands: dict[str, Hand] = Field(min_length=1)
     courses: list[Course] = Field(min_length=1)
     jobs: list[Annotated[Job, BeforeValidator(_read_job, json_schema_input_type=str | Job)]] = []
+    foods: dict[Annotated[str, Field(min_length=1, max_length=100)], Holds] = {}
 
     @property
     def guest_count(self) -> int:
