@@ -53,6 +53,10 @@ def _parser() -> _Parser:
     sheet.add_argument("--fresh", action="store_true", help=words.OPTIONS["fresh-sheet"])
     sheet.add_argument("--ways-out", type=_count, metavar="N", help=words.OPTIONS["ways-out"])
     sheet.add_argument("--take", type=_count, metavar="K", help=words.OPTIONS["take"])
+    sheet.add_argument("--for", dest="whom", metavar="WHO", help=words.OPTIONS["leaf"])
+    sheet.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
+    sheet.add_argument("--html", type=Path, metavar="FILE", help=words.OPTIONS["html"])
+    sheet.add_argument("--paper", choices=("a4", "letter"), default="a4", help=words.OPTIONS["paper"])
     for each in (check, sheet):
         each.add_argument("--limit", type=_seconds, metavar="SECONDS", help=words.OPTIONS["limit"])
     odds = command("odds", _odds)
@@ -239,11 +243,38 @@ def _sheet(arguments: argparse.Namespace) -> int:
         print(json.dumps(outside_form(sheet, valid=not wrong), ensure_ascii=False, indent=2))
     elif arguments.why is not None:
         _why(sheet, arguments.why)
+    elif arguments.whom is not None or arguments.markdown or arguments.html is not None:
+        _leaves(sheet, arguments)
     else:
         print_sheet(sheet, arguments.by, console())
         if sheet.given_up:
             print(words.ask_for_ways(arguments.plan))
     return ExitCode.DONE
+
+
+def _leaves(sheet: "RunSheet", arguments: argparse.Namespace) -> None:
+    """The sheet for the wall or for people: in the terminal, as Markdown, or as a page to print."""
+    from board.desk import Trouble, write_page
+    from board.paper.leaves import WALL, NoSuchPerson, leaves
+    from board.paper.markdown import markdown
+    from board.paper.page import page
+    from board.paper.sheet import print_leaves
+    from board.paper.tables import console
+    from board.plain import one_line
+
+    whom = arguments.whom or WALL
+    try:
+        found = leaves(sheet, whom)
+    except NoSuchPerson as wrong:
+        known = tuple(one_line(name) for name in wrong.known)
+        raise Trouble(words.no_such_person(one_line(wrong.name, 60), known), ExitCode.USAGE) from None
+    if arguments.html is not None:
+        write_page(arguments.html, page(found, arguments.paper, wall=whom == WALL))
+        print(words.page_written(one_line(arguments.html)))
+    elif arguments.markdown:
+        print(markdown(found), end="")
+    else:
+        print_leaves(found, console())
 
 
 def _ways_out(arguments: argparse.Namespace) -> int:

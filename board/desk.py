@@ -116,6 +116,33 @@ def write_plan(path: Path, old_text: str, new_text: str) -> None:
                 part.unlink()
 
 
+PAGE_BEGINS = b"<!doctype html>"
+
+
+def write_page(path: Path, page: str) -> None:
+    """A page to print, whole or not at all; an older page gives way to it, any other file does not. Raises Trouble."""
+    import tempfile
+
+    shown = one_line(path)
+    part: Path | None = None
+    try:
+        if path.exists() and not (path.is_file() and path.read_bytes().startswith(PAGE_BEGINS)):
+            raise Trouble(words.not_overwritten(shown))
+        handle, name = tempfile.mkstemp(dir=path.resolve().parent, prefix=".page-", suffix=".part")
+        part = Path(name)
+        with os.fdopen(handle, "wb") as file:
+            file.write(page.encode())
+        part.chmod(0o644)
+        part.replace(path)
+        part = None
+    except (OSError, ValueError) as wrong:
+        raise Trouble(words.page_not_written(shown, one_line(getattr(wrong, "strerror", None) or wrong))) from None
+    finally:
+        if part is not None:
+            with contextlib.suppress(OSError):
+                part.unlink()
+
+
 def _mark_of(target: Path, text: str, shown: str) -> bytes:
     """The byte-order mark a file begins with, if any. Raises Trouble where it no longer holds the text."""
     data = read_bytes(target)

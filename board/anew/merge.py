@@ -48,6 +48,8 @@ class _Merger:
             slots=tuple(in_running_order(slots)),
             courses=tuple(self._course(course) for course in self.state.sheet.courses),
             assumed=self.state.sheet.assumed,
+            stops=self.state.sheet.stops,
+            cautions=self.state.sheet.cautions,
         )
 
     def _stays(self, slot: Slot) -> bool:

@@ -1,4 +1,4 @@
-"""Words of a food's name as they are compared: small letters, no accents, singular; and those that say nothing of it."""
+"""Words of a food's name as they are compared: small letters, no accents, singular; and those that add nothing."""
 
 import re
 import unicodedata

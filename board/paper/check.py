@@ -1,8 +1,9 @@
 """What `check` says: snags, what is assumed, whether the timetable holds, and the usual caution."""
 
 from board import words
+from board.checks.cautions import cautions
 from board.paper.tables import console
-from board.plain import plain
+from board.plain import one_line, plain
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight
 from board.timetable.run_sheet import RunSheet
@@ -42,5 +43,10 @@ def print_check(plan_file: PlanFile, snags: list[Snag], sheet: RunSheet | None) 
         say(words.CHECK_ASSUMED, "bold")
         for line in plan_file.filled.assumed:
             say(f"  {line}")
+    if mind := cautions(plan_file):
+        say()
+        say(words.CAUTIONS_TITLE, "bold")
+        for danger in mind:
+            say(f"  {words.caution(danger.topic, tuple(one_line(about, 60) for about in danger.about))}")
     say()
     say(words.CAUTION)

@@ -7,6 +7,9 @@ from zoneinfo import ZoneInfo
 from dateutil.relativedelta import relativedelta
 
 from board.kitchen.jobs import JOB_MINUTES, USUAL_JOBS
+from board.kitchen.rule_set import WATER_CHANGE_MINUTES, thaw_fridge_minutes, thaw_water_minutes
+from board.plan.care import Thaw
+from board.plan.caring import NO_CARE, Care, care_of
 from board.plan.durations import Attention, Spread, short
 from board.plan.links import EATEN_MINUTES, Link, Linked, Node, clear_id, eaten_minutes, is_before_guests, serve_id
 from board.plan.model import Plan, Way, Work
@@ -19,6 +22,7 @@ SERVE_MINUTES = 5
 CLEAR_MINUTES = 5
 SEAT_MINUTES = 5
 MAY_SLIP_MINUTES = 10
+DAY_MINUTES = 24 * 60  # what thawed in the fridge keeps there, where the plan is silent; FSIS gives 1 day and more
 OVEN_ATTENDED = Attention(start=2, end=2)
 STORED_ATTENDED = Attention(start=2)
 
@@ -40,6 +44,7 @@ class Task:
     node: Node
     ways: tuple[FilledWay, ...]
     best_within: int | None = None
+    care: Care = NO_CARE
 
     @property
     def work(self) -> Work | None:
@@ -109,7 +114,7 @@ def _task(plan: Plan, node: Node, assumed: _Assumed, *, served_next: bool) -> Ta
     if best is None and served_next and base.on.place in ("oven", "stovetop"):
         best = BEST_WITHIN_MINUTES
         assumed.say(f"served within {BEST_WITHIN_MINUTES} min of being ready, if it can be", node.name)
-    return Task(node, ways, best)
+    return Task(node, ways, best, care_of(plan, node, assumed.say))
 
 
 def _own_way(plan: Plan, node: Node, assumed: _Assumed) -> FilledWay:
@@ -137,6 +142,8 @@ def _way(way: Way, work: Work, node: Node, assumed: _Assumed) -> FilledWay:
     """One way, filled first from the step's main way, then from what is usual."""
     usual = USUAL_JOBS.get(node.name.casefold()) if node.kind == "job" else None
     on = way.on or work.on
+    if work.thaws is not None:
+        return _thaw_way(work.thaws, way, node, on, assumed)
     if on is None and usual is not None and usual.fridge_minutes:
         on = Station(place="fridge")
         assumed.say("needs no fridge room worth counting", node.name)
@@ -161,6 +168,27 @@ def _way(way: Way, work: Work, node: Node, assumed: _Assumed) -> FilledWay:
         assumed.say(f"keeps {short(KEEPS_MINUTES)} in the room", node.name)
     elif keeps is not None:
         keeps = Keep(minutes=keeps.minutes, where=_amounts(keeps.where, node.name, assumed))
+    return FilledWay(on, takes, attended, keeps)
+
+
+def _thaw_way(thaw: Thaw, way: Way, node: Node, on: Station | None, assumed: _Assumed) -> FilledWay:
+    """Thawing takes as long as its weight asks for, where the plan gives no time of its own."""
+    in_fridge = thaw.where == "fridge"
+    on = _amounts(on or Station(place="fridge" if in_fridge else "worktop"), node.name, assumed)
+    takes = way.takes
+    if takes is None:
+        minutes = thaw_fridge_minutes(thaw.kilos) if in_fridge else thaw_water_minutes(thaw.kilos)
+        takes = _exactly(minutes)
+        assumed.say(f"thaws in {short(minutes)}", node.name)
+    attended = way.attended
+    if attended is None and in_fridge:
+        attended = STORED_ATTENDED
+        assumed.say("needs hands 2 min at the start", node.name)
+    elif attended is None:
+        attended = Attention(start=2, every=WATER_CHANGE_MINUTES, look=2)
+        assumed.say(f"needs hands 2 min at the start, and 2 min every {WATER_CHANGE_MINUTES} min for fresh water",
+                    node.name)  # fmt: skip
+    keeps = way.keeps or Keep(minutes=DAY_MINUTES if in_fridge else 0, where=Station(place="fridge"))
     return FilledWay(on, takes, attended, keeps)
 
 

@@ -9,6 +9,7 @@ from typing import Annotated, Any, Union, get_args, get_origin
 from pydantic import BaseModel, ValidationError
 
 from board.plan.assume import Filled, fill
+from board.plan.care import Cooling, Core, Thaw
 from board.plan.durations import Spread
 from board.plan.guests import Guest
 from board.plan.links import link
@@ -33,6 +34,7 @@ _A_WHAT: dict[type[BaseModel], str] = {
     Plan: "a plan", Course: "a course", Dish: "a dish", Step: "a step", Job: "a job", Kitchen: "the kitchen",
     Oven: "an oven", Hand: "a pair of hands", Way: "another way", Ref: "a reference to a step", Air: "the air",
     Guest: "a guest", Ingredient: "an ingredient", Spread: "a length of time",
+    Core: "a core temperature", Thaw: "a thaw", Cooling: "a cooling",
 }  # fmt: skip
 
 

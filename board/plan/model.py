@@ -11,10 +11,13 @@ from typing import Annotated, Any, Literal
 from pydantic import AfterValidator, BaseModel, BeforeValidator, ConfigDict, Field, model_validator
 
 from board.kitchen.heat import ROOM_CELSIUS
+from board.kitchen.rule_sets import DEFAULT_RULES, RULE_SET_NAMES
+from board.plan.care import Cools as CoolsDown
+from board.plan.care import FoodClass, Thaws, Until
 from board.plan.durations import Attended, Minutes, Takes, WholeMinutes, decimal, parse_minutes
 from board.plan.guests import GuestLine
 from board.plan.labels import Holds
-from board.plan.phrase import Phrase
+from board.plan.phrase import Phrase, near
 from board.plan.quantities import IngredientLine
 from board.plan.stations import HeatRate, Keeps, On, parse_celsius, parse_cools, parse_heats
 from board.plan.when import (
@@ -141,6 +144,7 @@ class Kitchen(PlanModel):
     freezer: Litres | None = None
     to_the_table: Minutes = 0
     tools: dict[str, Annotated[int, Field(ge=1, le=1000)]] = {}
+    fridge_at: Celsius | None = None
 
 
 def _is_day(text: str) -> str:
@@ -193,7 +197,12 @@ class Way(PlanModel):
 
 
 class Work(Way):
-    """What steps and jobs have in common. `with_guests`: it can be done while they stand by."""
+    """What steps and jobs have in common. `with_guests`: it can be done while they stand by.
+
+    `cooks`: the class of food it cooks; `reheats`: what was cooked before; `cools`: how something hot is cooled;
+    `thaws`: how much; `perishable`: whether its result spoils out of the cold; `washes`: tools clean after it;
+    `puts_away`: courses whose leftovers it puts into the cold.
+    """
 
     or_: Annotated[list[Way], BeforeValidator(_one_or_many, json_schema_input_type=Way | list[Way])] = []
     after: Refs | None = None
@@ -204,7 +213,14 @@ class Work(Way):
     not_after: Annotated[Moment, Phrase(parse_moment, "sat 17:00")] | None = None
     who: Annotated[list[Words], BeforeValidator(_one_or_many, json_schema_input_type=str | list[str])] | None = None
     look_for: Words | None = None
-    until: Celsius | None = None
+    until: Until | None = None
+    cooks: FoodClass | None = None
+    reheats: YesNo | None = None
+    cools: CoolsDown | None = None
+    thaws: Thaws | None = None
+    perishable: YesNo | None = None
+    washes: Annotated[list[Words], BeforeValidator(_one_or_many, json_schema_input_type=str | list[str])] = []
+    puts_away: Annotated[list[Words], BeforeValidator(_one_or_many, json_schema_input_type=str | list[str])] = []
     with_guests: YesNo = False
     call: Words | None = None
     call_at_end: Words | None = None
@@ -240,8 +256,11 @@ Names = Annotated[list[Words], Field(min_length=1), BeforeValidator(_names, json
 
 
 class Dish(PlanModel):
-    """What is on the plate. `only_for`, `not_for`: guests by name; `instead_of`: the dish of the same course that those
-    it is only for are not served."""
+    """What is on the plate. `perishable`: whether it spoils out of the cold; None: told from its ingredients.
+
+    `by_time_alone`: kept safe by time alone, where the rule set allows that. `only_for`, `not_for`: guests by name;
+    `instead_of`: the dish of the same course that those it is only for are not served.
+    """
 
     dish: Words
     for_: int | None = Field(default=None, ge=1, le=500)
@@ -252,6 +271,8 @@ class Dish(PlanModel):
         list[IngredientLine],
         BeforeValidator(_nothing, json_schema_input_type=list[IngredientLine] | Literal["nothing"]),
     ] = []
+    perishable: YesNo | None = None
+    by_time_alone: YesNo = False
     steps: list[Step] = Field(min_length=1)
 
 
@@ -304,6 +325,7 @@ class Course(PlanModel):
     serve: Minutes | None = None
     clear: Minutes | None = None
     standing: YesNo = False
+    outdoors: YesNo = False
     dishes: list[Dish] = Field(min_length=1)
 
 
@@ -314,14 +336,23 @@ class Air(PlanModel):
     outdoors: Celsius | None = None
 
 
+def _rule_set(text: str) -> str:
+    if text.lower() in RULE_SET_NAMES:
+        return text.lower()
+    raise ValueError(
+        f"{text!r} is no set of food-safety rules here.{near(text, RULE_SET_NAMES)}; use {' or '.join(RULE_SET_NAMES)}"
+    )
+
+
 class Plan(PlanModel):
-    """One event."""
+    """One event. `rules`: the set of food-safety rules it is weighed by."""
 
     event: Words
     date: Annotated[date, Phrase(parse_date, "2026-11-28")]
     zone: Annotated[str, Phrase(parse_zone, "Europe/Dublin")]
     arrive: Clock
     air: Air | None = None
+    rules: Annotated[str, Phrase(_rule_set, "home")] = DEFAULT_RULES
     guests: list[GuestLine] = Field(min_length=1)
     kitchen: Kitchen = Kitchen()
     hands: dict[str, Hand] = Field(min_length=1)

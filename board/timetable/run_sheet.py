@@ -52,10 +52,20 @@ class Wait(msgspec.Struct, frozen=True):
 
 
 class Keeping(msgspec.Struct, frozen=True):
-    """How long a result may stand, in minutes, and where."""
+    """How long a result may stand, in minutes, and where. `exposed`: it spoils, and stands there neither hot nor cold
+    enough."""
 
     minutes: int
     where: str
+    exposed: bool = False
+
+
+class Cooling(msgspec.Struct, frozen=True):
+    """An estimate of how something cools: Newton's constant a minute, what is around it in °C, and what was assumed."""
+
+    constant: float
+    ambient: float
+    assumed: tuple[str, ...] = ()
 
 
 class Lasts(msgspec.Struct, frozen=True):
@@ -67,7 +77,11 @@ class Lasts(msgspec.Struct, frozen=True):
 
 
 class Slot(msgspec.Struct, frozen=True):
-    """One piece of work with its time. `lasts` None: as long as it stands here, as an oven's change does."""
+    """One piece of work with its time. `lasts` None: as long as it stands here, as an oven's change does.
+
+    `cooks`: the class of food it cooks. `hold_minutes`: how long its core is held at `core_celsius`. `exposed`: while
+    it lasts, what spoils stands neither hot nor cold enough. `fresh`: cooked through, so that a new clock begins.
+    """
 
     id: str
     name: str
@@ -91,6 +105,11 @@ class Slot(msgspec.Struct, frozen=True):
     lasts: Lasts | None = None
     with_guests: bool = False
     way: int = 0  # which of the question's ways was chosen
+    cooks: str | None = None
+    hold_minutes: float = 0.0
+    exposed: bool = False
+    fresh: bool = False
+    cooling: Cooling | None = None
 
     @property
     def whole(self) -> bool:
@@ -130,6 +149,22 @@ class CourseSlot(msgspec.Struct, frozen=True):
         return round((self.served - self.wanted).total_seconds() / 60)
 
 
+class SpoilClock(msgspec.Struct, frozen=True):
+    """How long what a dish is made of may stand neither hot nor cold enough, over its whole path, and by which rule.
+
+    `serve`, `clear`, `away`: ids of the slots that send it out, take it from the table, and put what is left of it
+    into the cold (None: no job does).
+    """
+
+    dish: str
+    course: str
+    limit_minutes: int
+    source: str
+    serve: str
+    clear: str
+    away: str | None = None
+
+
 class GivenUp(msgspec.Struct, frozen=True):
     """Something that could not be had, and why."""
 
@@ -155,6 +190,10 @@ class RunSheet(msgspec.Struct, frozen=True):
     gap: float = 0.0
     solve_seconds: float = 0.0
     fahrenheit: bool = False  # the plan writes its temperatures in °F
+    rules: str = ""  # the food-safety rules it was weighed by
+    clocks: tuple[SpoilClock, ...] = ()
+    stops: tuple[str, ...] = ()  # what `check` says must be mended before anybody eats
+    cautions: tuple[str, ...] = ()
 
     def by_id(self) -> dict[str, Slot]:
         return {slot.id: slot for slot in self.slots}

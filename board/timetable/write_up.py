@@ -9,7 +9,9 @@ from zoneinfo import ZoneInfo
 import msgspec
 
 from board import words
+from board.kitchen.rule_sets import rule_set
 from board.plan.assume import FilledWay, Task
+from board.plan.caring import OUT_OF_CONTROL, is_exposed
 from board.plan.links import labels
 from board.plan.load import PlanFile
 from board.plan.model import Work
@@ -34,6 +36,7 @@ from board.timetable.run_sheet import (
     Use,
     Wait,
 )
+from board.timetable.safety_facts import cooling_of, spoil_clocks
 from board.timetable.settings import Change, InOven, Setting, changes, settings
 from board.timetable.waits import end_of, followers, spells_in_ovens, waits_of, way_of
 
@@ -109,6 +112,8 @@ class _Writer:
             proved=self.answer.proved,
             gap=round(self.answer.gap, 4),
             solve_seconds=round(self.answer.seconds, 3),
+            rules=rule_set(plan.rules).title,
+            clocks=spoil_clocks(self.file),
         )
 
     def _given_up(self, slots: list[Slot]) -> Iterator[GivenUp]:
@@ -154,12 +159,17 @@ class _Writer:
             keeping=self._keeping(n),
             best_within=self._best_within(n),
             look_for=work.look_for if work else None,
-            core_celsius=work.until if work else None,
+            core_celsius=task.care.core.celsius if task.care.core else None,
             call=self._call(work, chosen, way),
             call_at_end=work.call_at_end if work else None,
             lasts=Lasts(chosen.takes.low, chosen.takes.likely, chosen.takes.high),
             with_guests=job.with_guests,
             way=self.answer.ways[n],
+            cooks=task.care.cooks,
+            hold_minutes=task.care.core.minutes if task.care.core else 0.0,
+            exposed=is_exposed(task.care.spoils, chosen.on),
+            fresh=task.care.fresh,
+            cooling=cooling_of(self.file.plan, task, chosen),
         )
 
     def _call(self, work: Work | None, chosen: FilledWay, way: Way) -> str | None:
@@ -172,7 +182,8 @@ class _Writer:
         hold = way_of(self.question, self.answer, n).hold
         if hold is None or hold.limit is None:
             return None
-        return Keeping(hold.limit, hold.where) if self.answer.kept[n] else Keeping(0, words.NO_PLACE)
+        exposed = self.tasks[n].care.spoils and hold.where in OUT_OF_CONTROL
+        return Keeping(hold.limit, hold.where, exposed) if self.answer.kept[n] else Keeping(0, words.NO_PLACE, exposed)
 
     def _best_within(self, n: int) -> int | None:
         """Within which minutes its result is best taken up; none to lose where the next step follows at once."""

@@ -51,3 +51,33 @@ def signed(minutes: int) -> str:
 
 def ran_over(name: str, planned: int, actual: int) -> str:
     return f"{name}: {actual} min instead of {planned}"
+
+
+LEAF_WALL = "For the wall: everybody's work"
+LEAF_NOTES = "Mind"
+
+
+def leaf_of(name: str) -> str:
+    return f"For {name}"
+
+
+def hands_at(clocks: list[str]) -> str:
+    return f"hands at {', '.join(clocks)}"
+
+
+def no_such_person(name: str, known: tuple[str, ...]) -> str:
+    return (
+        f"nobody called {name!r} works in this plan; there are: {', '.join(known)}, and the leaves wall and everybody"
+    )
+
+
+def page_written(path: str) -> str:
+    return f"written to {path}; print it from a browser"
+
+
+def not_overwritten(path: str) -> str:
+    return f"{path}: there is such a file, and it is no page made here; nothing was written. Give another name."
+
+
+def page_not_written(path: str, why: str) -> str:
+    return f"{path}: the page could not be written: {why}"

@@ -100,7 +100,7 @@ def sign_of(evening: Evening) -> str:
     present = evening.tick()
     view = Viewer(evening.sheet).view(present)
     if view.due:
-        return f"ago · {view.due[0].detail}"[:30]
+        return f" · {view.due[0].detail}"[:30]
     if "hands on, " in view.detail:
         return "hands on, "
     return view.detail[view.detail.find("Then: ") :][:24] if "Then: " in view.detail else view.headline

@@ -18,6 +18,7 @@ LAYERS: list[set[str]] = [
     {"board.plan"},
     {"board.checks", "board.timetable"},
     {"board.timetable.cpsat"},
+    {"board.safety"},
     {"board.run"},
     {"board.odds"},
     {"board.view"},
@@ -37,7 +38,7 @@ LAYERS: list[set[str]] = [
 ]
 RANK = {room: rank for rank, group in enumerate(LAYERS) for room in group}
 
-PURE = ("plan", "kitchen", "checks", "timetable", "run", "odds", "lessons", "view")
+PURE = ("plan", "kitchen", "checks", "timetable", "safety", "run", "odds", "lessons", "view")
 
 
 def room_of(module: str) -> str | None:

@@ -1,0 +1,30 @@
+"""What spoils out of the cold: by the host's own word, else by what a dish is made of. Pure."""
+
+from board.plan.model import Dish, Plan, Work
+from board.plan.places import Loc
+
+
+def dish_at(plan: Plan, loc: Loc) -> Dish | None:
+    """The dish a path in the plan lies in; None for jobs and courses."""
+    if len(loc) > 3 and loc[0] == "courses" and loc[2] == "dishes":
+        return plan.courses[int(loc[1])].dishes[int(loc[3])]
+    return None
+
+
+def spoils(dish: Dish) -> bool:
+    """A food that is not known is taken to spoil."""
+    if dish.perishable is not None:
+        return dish.perishable
+    return any(food_spoils(line.food) for line in dish.ingredients)
+
+
+def food_spoils(food: str) -> bool:
+    return True
+
+
+def result_spoils(plan: Plan, work: Work | None, loc: Loc) -> bool:
+    """Whether what a step makes spoils; what a job makes never does, unless its host says so."""
+    if work is not None and work.perishable is not None:
+        return work.perishable
+    dish = dish_at(plan, loc)
+    return dish is not None and spoils(dish)
