@@ -43,6 +43,9 @@ def _parser() -> _Parser:
         return made
 
     check = command("check", _check)
+    guests = command("guests", _guests)
+    guests.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
+    guests.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
     sheet = command("sheet", _sheet)
     sheet.add_argument("--by", choices=("day", "person", "lane"), default="day", help=words.OPTIONS["by"])
     sheet.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
@@ -197,6 +200,23 @@ def _check(arguments: argparse.Namespace) -> int:
     print_check(plan, snags, sheet)
     stopped = any(snag.weight is Weight.STOP for snag in snags)
     return ExitCode.STOP if stopped else ExitCode.DONE
+
+
+def _guests(arguments: argparse.Namespace) -> int:
+    from board.checks.guests_eat import matrix
+    from board.desk import read_plan_file
+    from board.paper.guests import guests_form, guests_markdown, print_guests
+    from board.paper.tables import console
+
+    plan = read_plan_file(arguments.plan)
+    found = matrix(plan)
+    if arguments.json:
+        print(json.dumps(guests_form(plan.plan.event, found), ensure_ascii=False, indent=2))
+    elif arguments.markdown:
+        print(guests_markdown(plan.plan.event, found))
+    else:
+        print_guests(plan.plan.event, found, console())
+    return ExitCode.DONE
 
 
 def _say_working() -> None:

@@ -23,7 +23,7 @@ class Mending:
 
 def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
     """The plan worked out anew and, where it gives something up, up to `number` ways out. Raises Trouble."""
-    from board.checks.every import stops
+    from board.checks.every import endangers, stops
     from board.safety.every import with_warnings
     from board.timetable.answer import Answer
     from board.timetable.asking import ask
@@ -56,7 +56,9 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
 
     case = Case(file, question, answer, clashes)
     with Telling() as telling:
-        means = Means(solved, can_be_whole, lambda changed: not stops(changed), telling.trying)
+        means = Means(
+            solved, can_be_whole, lambda changed: not stops(changed) and not endangers(file, changed), telling.trying
+        )
         ways = ways_out(text, case, sheet, number, means)
     return Mending(text, sheet, ways)
 

@@ -5,6 +5,7 @@ from board.words.cautions import *
 from board.words.command import *
 from board.words.cooling import *
 from board.words.editing import *
+from board.words.guests import *
 from board.words.holds import *
 from board.words.keys import *
 from board.words.lanes import *
