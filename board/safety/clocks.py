@@ -11,14 +11,12 @@ from board.timetable.run_sheet import CourseSlot, RunSheet, SpoilClock
 @dataclass(frozen=True, slots=True)
 class DishClock:
     """`stretches`: all that count until it is eaten, oldest first. `out_minutes`: they added up. `runs_out`: when the
-    limit is reached if what is left is never put away, or is put away too late; None where it is in time. `in_all`:
-    minutes until what is left is put away, or cleared where nothing does."""
+    limit is reached if what is left is never put away, or is put away too late; None where it is in time."""
 
     clock: SpoilClock
     eaten: datetime
     stretches: tuple[Stretch, ...]
     out_minutes: int
-    in_all: int
     runs_out: datetime | None
 
     @property
@@ -40,12 +38,11 @@ def _clock(sheet: RunSheet, course: CourseSlot, exposure: Exposure) -> DishClock
         for each in exposure.stretches
         if each.start < eaten
     )
-    in_all = exposure.minutes()
     runs_out = exposure.runs_out()
     if runs_out is None and exposure.clock.away is None:
         cleared = exposure.stretches[-1].end if exposure.stretches else course.served
-        runs_out = cleared + timedelta(minutes=exposure.clock.limit_minutes - in_all)
-    return DishClock(exposure.clock, eaten, until, round(exposure.minutes(eaten)), round(in_all), runs_out)
+        runs_out = cleared + timedelta(minutes=exposure.clock.limit_minutes - exposure.minutes())
+    return DishClock(exposure.clock, eaten, until, round(exposure.minutes(eaten)), runs_out)
 
 
 def _eaten_minutes(sheet: RunSheet, course: CourseSlot) -> int:

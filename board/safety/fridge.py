@@ -130,14 +130,18 @@ def not_too_much_warm_at_once(file: PlanFile, sheet: RunSheet) -> list[Snag]:
     most = max(windows, key=_litres, default=[])
     if _litres(most) <= fridge * WARM_SHARE:
         return []
-    names = ", ".join(f"{entry.name} ({entry.litres:g} litres)" for entry in most)
+    names = ", ".join(f"{entry.name} ({_room(entry.litres)})" for entry in most)
     asks = say.asks(f"{say.limit(say.rules.cold_holding)} or below", say.rules.holding_source)
     message = (
-        f"{_litres(most):g} litres go warm into a fridge of {fridge:g} within an hour, more than a tenth of it "
+        f"{_room(_litres(most))} warm into a fridge of {fridge:g} within an hour, more than a tenth of it "
         f"[common practice, no source]: {names}; {asks} for all that lies there"
     )
     mend = "Cool it first, shallow or in ice and water (`cools: 5 cm deep, metal, ice bath`), or put it in by turns."
     return [Snag("F13", Weight.MIND, message, mend, file.places.of(most[0].loc), safety=True)]
+
+
+def _room(litres: float) -> str:
+    return "1 litre" if litres == 1 else f"{litres:g} litres"
 
 
 def _litres(entries: list[_Entry]) -> float:

@@ -88,6 +88,6 @@ def test_f13_adds_up_what_goes_in_within_an_hour() -> None:
     """
     (snag,) = said(supper(steps), "F13")
 
-    assert "7 litres go warm into a fridge of 60" in snag.message
+    assert "7 litres warm into a fridge of 60" in snag.message
     assert "cook it (3 litres)" in snag.message
     assert "cook more (4 litres)" in snag.message
