@@ -43,7 +43,6 @@ ARGUMENTS = {"plan": "the plan file (YAML)", "log": "the run log (JSON Lines)"}
 OPTIONS = {
     "by": "what to group by (default: day)",
     "json": "print it for other programs",
-    "markdown": "print it as Markdown, for paper",
     "limit": "search at most so long; the best found is shown, with the gap to what is proved",
     "why": "say what holds this step where it is, what waits for it, and its give",
     "ways-out": "look for up to N changes to the plan that end a clash, each worked out again, the cheapest first",
