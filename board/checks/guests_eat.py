@@ -8,7 +8,6 @@ from board.checks.judged import Reason, Verdict, judged
 from board.checks.needs import Need, needs_of
 from board.checks.stuff import BY_THE_TABLE, Stuff, host_foods, stuff_of
 from board.kitchen.diets import COOKED_CELSIUS, PREGNANCY
-from board.kitchen.food import Facts, Stems
 from board.kitchen.origins import Origin
 from board.plan.guests import Guest
 from board.plan.load import PlanFile
@@ -68,14 +67,6 @@ def matrix(file: PlanFile) -> Matrix:
                 answers[g, len(rows)] = Answer(verdict, reasons, g in eaters)
             rows.append(row)
     return Matrix(tuple(plan.guests), needs, tuple(rows), answers)
-
-
-def verdict_of(dish: Dish, guest: Guest, own: Mapping[Stems, Facts] | None = None) -> Verdict:
-    """Whether a guest may eat a dish, by itself."""
-    row = DishRow("", dish.dish, (), "ingredients" in dish.model_fields_set)
-    stuff = [stuff_of(each, ("ingredients", n), own or {}) for n, each in enumerate(dish.ingredients)]
-    found = [r.verdict for need in needs_of(guest) for r in _reasons(dish, row, stuff, need)]
-    return max(found, default=Verdict.SAFE)
 
 
 def _reasons(dish: Dish, row: DishRow, stuff: list[Stuff], need: Need) -> Iterator[Reason]:

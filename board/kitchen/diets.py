@@ -37,7 +37,7 @@ _FLESH: frozenset[Trait] = frozenset({Origin.FISH, Origin.CRUSTACEAN, Origin.MOL
 _OF_BEASTS: frozenset[Trait] = frozenset({Origin.MEAT, Origin.ANIMAL_FAT, Origin.GELATINE, Origin.INSECT_COLOUR})
 
 DIETS: Mapping[str, Diet] = {
-    "vegetarian": Diet(_FLESH | _OF_BEASTS | {Origin.RENNET}, THE_WORD),
+    "vegetarian": Diet(_FLESH | _OF_BEASTS | {Origin.RENNET, Origin.FININGS}, THE_WORD),
     "vegan": Diet(frozenset(ANIMAL), THE_WORD),
     "pescatarian": Diet(_OF_BEASTS - {Origin.GELATINE} | {Origin.RENNET}, THE_WORD, frozenset({Origin.GELATINE})),
     "halal": Diet(

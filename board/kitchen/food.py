@@ -89,7 +89,7 @@ def of_the_host(name: str, traits: frozenset[Trait]) -> Facts:
 
 def understood(food: str, own: Mapping[Stems, Facts] | None = None) -> Understood:
     """A food's words taken apart; `own`: foods of the host's, by their stems, beside those of the table."""
-    names = {**table(), **{key: _adding(key, value) for key, value in (own or {}).items()}}
+    names = {**table(), **{key: _adding(key, value) for key, value in own.items()}} if own else table()
     if (whole := names.get(stems(food))) and not foreign(food):
         return Understood((whole,))
     known: list[Facts] = []

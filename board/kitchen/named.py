@@ -93,6 +93,7 @@ _WORDS: tuple[tuple[tuple[str, ...], frozenset[Trait], frozenset[Trait] | None, 
     (("animal fat",), _one(Origin.ANIMAL_FAT), None, _one()),
     (("animal products",), frozenset(ANIMAL), frozenset(ANIMAL), _one()),
     (("insect colour", "cochineal", "carmine"), _one(Origin.INSECT_COLOUR), None, _one()),
+    (("animal finings", "isinglass"), _one(Origin.FININGS), None, _one()),
     (("alcohol",), _one(Origin.ALCOHOL), None, _one()),
 )  # fmt: skip
 _BY_STEMS = {

@@ -23,6 +23,7 @@ class Origin(Enum):
     RENNET = "animal rennet"
     ANIMAL_FAT = "animal fat"
     INSECT_COLOUR = "insect colour"
+    FININGS = "animal finings"  # isinglass, egg white or gelatine that cleared a drink
     ALCOHOL = "alcohol"
     GLUTEN = "gluten"
     OATS = "oats"  # which not everybody who leaves gluten can eat
@@ -70,6 +71,6 @@ def with_what_follows(traits: frozenset[Trait]) -> frozenset[Trait]:
 ANIMAL: frozenset[Origin] = frozenset(
     {
         Origin.MEAT, Origin.FISH, Origin.CRUSTACEAN, Origin.MOLLUSC, Origin.DAIRY, Origin.EGG, Origin.HONEY,
-        Origin.GELATINE, Origin.RENNET, Origin.ANIMAL_FAT, Origin.INSECT_COLOUR,
+        Origin.GELATINE, Origin.RENNET, Origin.ANIMAL_FAT, Origin.INSECT_COLOUR, Origin.FININGS,
     }
 )  # fmt: skip

@@ -1,6 +1,5 @@
 """Who may eat what, in the terminal, as Markdown for paper, and for other programs."""
 
-import re
 from collections.abc import Iterator
 from typing import Any
 
@@ -9,6 +8,7 @@ from rich.console import Console
 from board import words
 from board.checks.guests_eat import Answer, Matrix
 from board.checks.judged import Reason, Verdict
+from board.paper.markdown import safe
 from board.paper.tables import cell, paragraph, table
 from board.plain import one_line
 
@@ -150,11 +150,8 @@ def _in_short(found: Matrix) -> str:
     return "" if met else words.GUESTS_NO_REASONS
 
 
-_MARKUP = re.compile(r"([\\`*_{}\[\]()#+\-.!|<>~&])")
-
-
 def _safe(text: str) -> str:
-    return _MARKUP.sub(r"\\\1", one_line(text))
+    return safe(one_line(text))
 
 
 def _line(cells: list[str]) -> str:

@@ -6,7 +6,7 @@ GUESTS_CAUTION = (
 )
 GUESTS_GUEST = "guest"
 GUESTS_SAFE, GUESTS_ASK, GUESTS_NOT_SAFE, GUESTS_NOT_SERVED = "✓", "?", "✗", "–"
-GUESTS_LEGEND = "✓ nothing found   ? ask, or read the label   ✗ not safe, or not eaten   – is not served it"
+GUESTS_LEGEND = "✓ nothing found · ? ask, or read the label · ✗ not safe, or not eaten · – is not served it"
 GUESTS_DISHES = "Dishes"
 GUESTS_REASONS = "Why"
 GUESTS_NO_REASONS = "Nothing was found that a guest must not have or does not eat."

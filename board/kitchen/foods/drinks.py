@@ -7,9 +7,9 @@ from board.kitchen.origins import Origin as From
 WINE = group(
     """wine, red wine, white wine, rose wine, dry white wine, sparkling wine = prosecco = cava = champagne, dessert
     wine, sherry, port, madeira, marsala, vermouth, mulled wine""",
-    From.ALCOHOL, hidden=(A.SULPHITES,),
+    From.ALCOHOL, hidden=(A.SULPHITES, From.FININGS),
 )  # fmt: skip
-CIDER = group("cider = dry cider = hard cider, perry", From.ALCOHOL, hidden=(A.SULPHITES,))
+CIDER = group("cider = dry cider = hard cider, perry", From.ALCOHOL, hidden=(A.SULPHITES, From.FININGS))
 BEER = group("beer = lager = ale = stout = dark beer = porter, brown ale", From.ALCOHOL, A.BARLEY, hidden=(A.WHEAT,))
 WHEAT_BEER = group("wheat beer = white beer", From.ALCOHOL, A.BARLEY, A.WHEAT)
 FREE_BEER = group("~gluten free beer", From.ALCOHOL, hidden=(A.BARLEY,))
