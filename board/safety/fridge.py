@@ -52,8 +52,10 @@ class _Lives:
         if slot.id not in self.known:
             makers = [] if slot.fresh else self.paths.makers.get(slot.id, [])
             before = [self.taken_up(maker, slot) for maker in makers if self.paths.spoils(maker)]
-            life = max(before, key=lambda each: each.days, default=_Life(slot.end))
-            self.known[slot.id] = life.then(length(slot), self.paths.way(slot).on.place)
+            life = max(before, key=lambda each: each.days, default=_Life(slot.end if slot.fresh else slot.start))
+            work = self.paths.task(slot).work
+            thaws = work is not None and work.thaws is not None  # what is still frozen does not age
+            self.known[slot.id] = life if thaws else life.then(length(slot), self.paths.way(slot).on.place)
         return self.known[slot.id]
 
     def taken_up(self, maker: Slot, taker: Slot) -> _Life:

@@ -49,6 +49,19 @@ def test_f12_the_freezer_stops_the_count() -> None:
     assert weights(supper(lying("4 days before", "9 days in the freezer, 2 litres")), "F12") == []
 
 
+def test_f12_what_thaws_is_still_frozen() -> None:
+    """USDA FSIS: raw poultry 1-2 days in the fridge, counted from when it is thawed."""
+    steps = """
+    - {step: bring it, takes: 2 days, KEY, not before: 5 days before 19:00, not after: 3 days before 20:00,
+       keeps: 2 days in the fridge}
+    - {step: cook it, on: stovetop, takes: 30 min, cooks: poultry, day: day before,
+       not after: day before 12:00, keeps: 40 h hot}
+    """
+
+    assert weights(supper(steps.replace("KEY", "thaws: 2 kg in the fridge")), "F12") == ["MIND"]
+    assert weights(supper(steps.replace("KEY", "on: fridge")), "F12") == ["STOP"]
+
+
 def warm(litres: float, *, gap: str = "", fridge: str = "60 litres") -> list[str]:
     steps = f"""
     - {{step: cook it, on: stovetop, takes: 30 min, day: day before, keeps: 2 h in the room}}
