@@ -26,15 +26,17 @@ courses:
     serve: {serve}
     dishes:
       - dish: Test dish
-        ingredients: [1 kg food]
+        ingredients: [{ingredient}]
         steps:
 """
 FIRST_STEP = 21  # the line on which the first step begins
 
 
-def plan(steps: str, *, rules: str = "home", fridge: str = "3 C", serve: str = "5 min") -> PlanFile:
+def plan(
+    steps: str, *, rules: str = "home", fridge: str = "3 C", serve: str = "5 min", ingredient: str = "1 kg food"
+) -> PlanFile:
     """The steps as YAML list entries."""
-    text = TEXT.format(rules=rules, fridge=fridge, serve=serve) + textwrap.indent(
+    text = TEXT.format(rules=rules, fridge=fridge, serve=serve, ingredient=ingredient) + textwrap.indent(
         textwrap.dedent(steps).strip("\n"), "          "
     )
     found = read(text)

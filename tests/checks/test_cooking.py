@@ -155,3 +155,25 @@ def test_f05_what_is_reheated_gets_hot_soon(takes: str, wanted: list[str]) -> No
 
     assert [snag.weight.name for snag in found] == wanted
     assert [line_of(snag) for snag in found] == [(FIRST_STEP + 2, f"takes: {takes}")] * len(wanted)
+
+
+@pytest.mark.parametrize(
+    ("ingredient", "keys", "wanted"),
+    [
+        ("1 kg chicken thighs", "", ["MIND"]),
+        ("1 kg chicken thighs", ", cooks: poultry", []),
+        ("1 kg chicken thighs", ", until: 164 F", ["MIND"]),
+        ("1 kg chicken thighs", ", until: 165 F", []),
+        ("1 kg chicken thighs", ", cooks: fish, until: 63 C", ["MIND"]),
+        ("4 eggs", "", ["MIND"]),
+        ("4 eggs", ", until: 71 C", []),
+        ("1 kg leeks", "", []),
+    ],
+)
+def test_f02_raw_food_is_cooked(ingredient: str, keys: str, wanted: list[str]) -> None:
+    """Which foods are raw: the food table, common practice, no source. The limits: FoodSafety.gov."""
+    file = plan(f"- {{step: cook it, on: oven at 180 C, takes: 40 min{keys}}}", ingredient=ingredient)
+    found = said(file, "F02")
+
+    assert [snag.weight.name for snag in found] == wanted
+    assert [line_of(snag)[0] for snag in found] == [FIRST_STEP - 2] * len(wanted)
