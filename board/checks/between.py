@@ -13,7 +13,8 @@ class Between:
     def __init__(self, file: PlanFile, *, shortest: bool = False) -> None:
         tasks, links = file.filled.tasks, [link for link in file.filled.links if link.firm]
         self.takes = {
-            id_: min(way.takes.low if shortest else way.takes.likely for way in task.ways) for id_, task in tasks.items()
+            id_: min(way.takes.low if shortest else way.takes.likely for way in task.ways)
+            for id_, task in tasks.items()
         }
         self.before: dict[str, list[Link]] = {id_: [] for id_ in tasks}
         for link in links:

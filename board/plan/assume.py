@@ -10,7 +10,7 @@ from board.kitchen.jobs import JOB_MINUTES, USUAL_JOBS
 from board.kitchen.rule_set import RuleSet
 from board.kitchen.rule_sets import rule_set
 from board.plan.care import Thaw
-from board.plan.caring import Care, care_of
+from board.plan.caring import NO_CARE, Care, care_of
 from board.plan.durations import Attention, Spread, short
 from board.plan.links import EATEN_MINUTES, Link, Linked, Node, clear_id, eaten_minutes, is_before_guests, serve_id
 from board.plan.model import Plan, Way, Work
@@ -45,7 +45,7 @@ class Task:
     node: Node
     ways: tuple[FilledWay, ...]
     best_within: int | None = None
-    care: Care = Care()
+    care: Care = NO_CARE
 
     @property
     def work(self) -> Work | None:
@@ -169,7 +169,8 @@ def _way(way: Way, work: Work, node: Node, rules: RuleSet, assumed: _Assumed) ->
         keeps = Keep(minutes=KEEPS_MINUTES, where=Station(place="room"))
         assumed.say(f"keeps {short(KEEPS_MINUTES)} in the room", node.name)
     elif keeps is not None:
-        keeps = Keep(minutes=keeps.minutes, where=_amounts(keeps.where, node.name, assumed))
+        where = _kept_hot(_amounts(keeps.where, node.name, assumed), node.name, rules, assumed)
+        keeps = Keep(minutes=keeps.minutes, where=where)
     return FilledWay(on, takes, attended, keeps)
 
 
@@ -205,6 +206,16 @@ def _amounts(on: Station, name: str, assumed: _Assumed) -> Station:
     if on.heat is not None and not on.heat.range_given:
         assumed.say(f"accepts {ACCEPTS_EITHER_SIDE:g} °C either side of its setting", name)
     return on.model_copy(update=update) if update else on
+
+
+def _kept_hot(where: Station, name: str, rules: RuleSet, assumed: _Assumed) -> Station:
+    """What is kept hot at a setting whose range the plan leaves open is never kept below hot holding."""
+    heat, least = where.heat, rules.hot_holding
+    if heat is None or heat.range_given or not least.at_least(heat.want) or least.at_least(heat.low):
+        return where
+    low = min(heat.want, least.celsius)
+    assumed.say(f"is kept at {low:g} °C or above ({rules.title})", name)
+    return where.model_copy(update={"heat": heat.model_copy(update={"low": low})})
 
 
 def _attended(on: Station, stored: int | None, node: Node, assumed: _Assumed) -> Attention:

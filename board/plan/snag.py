@@ -30,7 +30,7 @@ class Place:
 class Snag:
     """One finding. `code` is stable; `mend` is a sentence that says what to do.
 
-    `safety`: it is about what the food does to who eats it; a timetable can be made all the same.
+    `safety`: it is about harm to somebody who eats; a timetable can be made all the same.
     """
 
     code: str

@@ -261,4 +261,7 @@ def outside_form(sheet: RunSheet, *, valid: bool) -> dict[str, Any]:
         ],
         "given_up": [{"what": g.what, "why": g.why, "minutes": g.minutes} for g in sheet.given_up],
         "assumed": list(sheet.assumed),
+        "rules": sheet.rules,
+        "stops": list(sheet.stops),
+        "cautions": list(sheet.cautions),
     }

@@ -1,9 +1,11 @@
 """Every word the program shows, in one place, a file a matter. A glossary in the README says where each comes from."""
 
 from board.words.calls import *
+from board.words.cautions import *
 from board.words.command import *
 from board.words.cooling import *
 from board.words.editing import *
+from board.words.guests import *
 from board.words.holds import *
 from board.words.keys import *
 from board.words.lanes import *
