@@ -66,7 +66,8 @@ def read_plan(text: str, name: str) -> PlanFile | list[Snag]:
         plan = _salvaged(raw, [*empty, *errors], meant)
     if plan is not None:
         linked, problems = link(plan)
-        if all(error["loc"][:1] != ("guests",) for error in errors):  # else names stand in for those that were lost
+        lost = any(error["loc"][:1] == ("guests",) or "only for" in error["loc"] for error in errors)
+        if not lost:  # else other names stand in for those that could not be read
             problems += misnamed(plan)
         snags += [Snag(p.code, Weight.STOP, p.message, p.mend, places.of(p.loc)) for p in problems]
         if not snags:
