@@ -13,8 +13,8 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parents[2]))
 
-from board.log.read import LogContents
 from board import words
+from board.log.read import LogContents
 from board.run.calls import calls
 from board.run.events import CallRaised
 from board.run.fold import fold

@@ -70,7 +70,6 @@ def warned(host: Host) -> list[tuple[str, str | None, str]]:
 def test_a_dishs_clock_by_hand() -> None:
     """By the sheet, with every answer on time:
 
-    17:10  whisked since 17:00                                                  10, runs
     17:30  it is being cooked through: a new clock, nothing of it has stood out  0, no line at all
     17:55  cooked at 17:40, in the room since                                   15, runs; 105 left, till 19:40
     18:05  in the room 17:40-18:00, filled since 18:00                          25, runs
@@ -80,17 +79,16 @@ def test_a_dishs_clock_by_hand() -> None:
     """
     host = host_of(custard_supper())
     seen = {}
-    for clock in ("17:10", "17:30", "17:55", "18:05", "18:30", "19:05", "19:30"):
+    for clock in ("17:30", "17:55", "18:05", "18:30", "19:05", "19:30"):
         play(host, *(each for each in TO_THE_TABLE if each[0] <= clock and each[0] > max(seen, default="")))
         seen[clock] = [(round(c.out_minutes), c.running) for c in host.at(clock).clocks]
 
     assert seen == {
-        "17:10": [(10, True)],
         "17:30": [],
         "17:55": [(15, True)],
         "18:05": [(25, True)],
         "18:30": [(30, False)],
-        "19:05": [(40 - 5, True)],
+        "19:05": [(35, True)],
         "19:30": [(60, True)],
     }
     assert only(host, "19:30").until == at("20:30")
@@ -165,15 +163,16 @@ def test_what_is_left_is_to_be_put_away_when_the_course_is_cleared_and_no_job_do
 
 
 def test_a_job_that_puts_it_away_ends_the_clock() -> None:
+    """75 when it is cleared at 19:45, and 15 until it is in the cold at 20:00."""
     host = host_of(custard_supper(away=True))
     play(host, *TO_THE_TABLE, ("19:40", "clear"), ("19:45", "clear"))
     assert warned(host) == []
-    play(host, ("19:50", "put away"), ("19:55", "put away"))
+    play(host, ("19:50", "put away"), ("20:00", "put away"))
 
     present = host.at("20:30")
 
     assert warned(host) == []
-    assert [(c.where, round(c.out_minutes)) for c in present.clocks] == [("away", 85)]
+    assert [(c.where, round(c.out_minutes)) for c in present.clocks] == [("away", 90)]
     assert clocks.told_of(present.clocks, present.now) == []
     assert clocks.left_over(present.clocks, present.now) == []
 
