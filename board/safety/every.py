@@ -9,7 +9,7 @@ from board.checks.cautions import cautions
 from board.checks.every import check
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight, in_order
-from board.safety import cooling, fridge, out
+from board.safety import contact, cooling, fridge, out
 from board.timetable.run_sheet import RunSheet
 
 SafetyCheck = Callable[[PlanFile, RunSheet], list[Snag]]
@@ -20,6 +20,7 @@ CHECKS: tuple[SafetyCheck, ...] = (
     fridge.nothing_lies_cold_too_long,
     fridge.not_too_much_warm_at_once,
     cooling.hot_food_cools_in_time,
+    contact.tools_are_washed_between,
 )
 
 
