@@ -7,6 +7,7 @@ import msgspec
 from board import words
 from board.checks.cautions import cautions
 from board.checks.every import check
+from board.checks.plates import plates
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight, in_order
 from board.safety import contact, cooling, fridge, out
@@ -30,8 +31,11 @@ def safety_check(file: PlanFile, sheet: RunSheet) -> list[Snag]:
 
 
 def with_warnings(file: PlanFile, sheet: RunSheet) -> RunSheet:
-    """The sheet with a line for each thing that must be mended before anybody eats, and with the usual cautions."""
+    """The sheet with a line for each thing that must be mended before anybody eats, with the usual cautions, and with
+    whose plate is different."""
     snags = in_order([*check(file), *safety_check(file, sheet)])
     stops = dict.fromkeys(f"{s.code} {s.message}" for s in snags if s.weight is Weight.STOP and s.safety)
     mind = tuple(words.caution(each.topic, each.about) for each in cautions(file))
-    return msgspec.structs.replace(sheet, stops=tuple(stops), cautions=mind)
+    whose = plates(file)
+    courses = tuple(msgspec.structs.replace(course, plates=whose.get(course.name, ())) for course in sheet.courses)
+    return msgspec.structs.replace(sheet, stops=tuple(stops), cautions=mind, courses=courses)
