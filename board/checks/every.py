@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 
-from board.checks import capacity, completeness, days, fit, hours, keeping
+from board.checks import capacity, completeness, days, fit, hours, keeping, tableware
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight, in_order
 
@@ -24,6 +24,10 @@ CHECKS: tuple[Check, ...] = (
     completeness.dishes_feed_the_guests,
     completeness.fridge_room_is_given,
     completeness.names_are_not_the_programs_own,
+    tableware.pieces_suffice,
+    tableware.everybody_has_a_chair,
+    tableware.what_is_laid_is_listed,
+    tableware.everybody_has_a_seat,
 )
 
 
