@@ -73,7 +73,7 @@ def everybody_has_a_seat(file: PlanFile) -> list[Snag]:
     for name, (guests, seats) in seated(file.plan).items():
         if guests == len(seats):
             continue
-        has = f"{len(seats) or 'no'} seat{'' if len(seats) == 1 else 's'} at the table"
+        has = f"{len(seats) or 'no'} seat{'s' if len(seats) > 1 else ''} at the table"
         message = f"{guests} go by the name {name!r}, and they have {has}" if guests > 1 else f"{name} has {has}"
         mend = "Write the name once among the seats." if guests == 1 else "Give them as many seats as they are."
         place = file.places.of(seats[-1] if len(seats) > guests else ("seats",))
