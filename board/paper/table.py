@@ -12,9 +12,9 @@ from board.paper.cover import Cover, Piece, cover
 from board.plain import one_line
 from board.plan.guests import Guest
 from board.plan.laying import Kind, Laid, kinds, laid
-from board.plan.links import fold
 from board.plan.model import Plan
 from board.plan.phrase import near
+from board.plan.problem import fold
 from board.plan.seating import Place, must_not, seated, sides
 
 MOST_EACH = 12  # of one kind drawn before one guest

@@ -1,13 +1,14 @@
 """What the program takes for granted where a plan is silent; each thing taken is listed for `check`."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
 from zoneinfo import ZoneInfo
 
 from dateutil.relativedelta import relativedelta
 
 from board.kitchen.jobs import JOB_MINUTES, USUAL_JOBS, UsualJob
-from board.kitchen.rule_set import WATER_CHANGE_MINUTES, thaw_fridge_minutes, thaw_water_minutes
+from board.kitchen.rule_set import RuleSet
+from board.kitchen.rule_sets import rule_set
 from board.kitchen.tableware import LEAST_WASH_MINUTES, WASH_MINUTES_A_PIECE
 from board.plan.care import Thaw
 from board.plan.caring import NO_CARE, Care, care_of
@@ -111,9 +112,10 @@ def _task(plan: Plan, node: Node, assumed: _Assumed, *, served_next: bool) -> Ta
         return Task(node, (_own_way(plan, node, assumed),))
     if node.kind == "job" and is_before_guests(work):
         assumed.say("is done before the guests arrive, if it can be", node.name)
-    usual = USUAL_JOBS.get(node.name.casefold()) if node.kind == "job" else None
-    base = _way(plan, work, work, node, usual, assumed)
-    ways = (base, *(_way(plan, way, work, node, usual, assumed) for way in work.or_))
+    rules = rule_set(plan.rules)
+    usual = _usual(node, plan.guest_count)
+    base = _way(work, work, node, usual, rules, assumed)
+    ways = (base, *(_way(way, work, node, usual, rules, assumed) for way in work.or_))
     best = work.best_within
     if best is None and served_next and base.on.place in ("oven", "stovetop"):
         best = BEST_WITHIN_MINUTES
@@ -142,11 +144,17 @@ def _exactly(minutes: int) -> Spread:
     return Spread(low=minutes, likely=minutes, high=minutes)
 
 
-def _way(plan: Plan, way: Way, work: Work, node: Node, usual: UsualJob | None, assumed: _Assumed) -> FilledWay:
+def _usual(node: Node, guests: int) -> UsualJob | None:
+    """The job everybody knows by that name, as long as it takes for so many."""
+    usual = USUAL_JOBS.get(node.name.casefold()) if node.kind == "job" else None
+    return usual and replace(usual, minutes=usual.minutes_for(guests))
+
+
+def _way(way: Way, work: Work, node: Node, usual: UsualJob | None, rules: RuleSet, assumed: _Assumed) -> FilledWay:
     """One way, filled first from the step's main way, then from what is usual."""
     on = way.on or work.on
     if work.thaws is not None:
-        return _thaw_way(work.thaws, way, node, on, assumed)
+        return _thaw_way(work.thaws, way, node, on, rules, assumed)
     if on is None and usual is not None and usual.fridge_minutes:
         on = Station(place="fridge")
         assumed.say("needs no fridge room worth counting", node.name)
@@ -158,7 +166,7 @@ def _way(plan: Plan, way: Way, work: Work, node: Node, usual: UsualJob | None, a
     on = _amounts(on, node.name, assumed)
     takes = way.takes or work.takes
     if takes is None:
-        minutes = max(usual.minutes_for(plan.guest_count), usual.fridge_minutes) if usual else JOB_MINUTES
+        minutes = max(usual.minutes, usual.fridge_minutes) if usual else JOB_MINUTES
         takes = _exactly(minutes)
         assumed.say(f"takes {short(minutes)}", node.name)
     attended = way.attended or (
@@ -171,17 +179,18 @@ def _way(plan: Plan, way: Way, work: Work, node: Node, usual: UsualJob | None, a
         keeps = Keep(minutes=KEEPS_MINUTES, where=Station(place="room"))
         assumed.say(f"keeps {short(KEEPS_MINUTES)} in the room", node.name)
     elif keeps is not None:
-        keeps = Keep(minutes=keeps.minutes, where=_amounts(keeps.where, node.name, assumed))
+        where = _kept_hot(_amounts(keeps.where, node.name, assumed), node.name, rules, assumed)
+        keeps = Keep(minutes=keeps.minutes, where=where)
     return FilledWay(on, takes, attended, keeps)
 
 
-def _thaw_way(thaw: Thaw, way: Way, node: Node, on: Station | None, assumed: _Assumed) -> FilledWay:
+def _thaw_way(thaw: Thaw, way: Way, node: Node, on: Station | None, rules: RuleSet, assumed: _Assumed) -> FilledWay:
     """Thawing takes as long as its weight asks for, where the plan gives no time of its own."""
     in_fridge = thaw.where == "fridge"
     on = _amounts(on or Station(place="fridge" if in_fridge else "worktop"), node.name, assumed)
     takes = way.takes
     if takes is None:
-        minutes = thaw_fridge_minutes(thaw.kilos) if in_fridge else thaw_water_minutes(thaw.kilos)
+        minutes = rules.thaw_fridge_minutes(thaw.kilos) if in_fridge else rules.thaw_water_minutes(thaw.kilos)
         takes = _exactly(minutes)
         assumed.say(f"thaws in {short(minutes)}", node.name)
     attended = way.attended
@@ -189,9 +198,9 @@ def _thaw_way(thaw: Thaw, way: Way, node: Node, on: Station | None, assumed: _As
         attended = STORED_ATTENDED
         assumed.say("needs hands 2 min at the start", node.name)
     elif attended is None:
-        attended = Attention(start=2, every=WATER_CHANGE_MINUTES, look=2)
-        assumed.say(f"needs hands 2 min at the start, and 2 min every {WATER_CHANGE_MINUTES} min for fresh water",
-                    node.name)  # fmt: skip
+        every = rules.thaw.change_water_minutes
+        attended = Attention(start=2, every=every, look=2)
+        assumed.say(f"needs hands 2 min at the start, and 2 min every {every} min for fresh water", node.name)
     keeps = way.keeps or Keep(minutes=DAY_MINUTES if in_fridge else 0, where=Station(place="fridge"))
     return FilledWay(on, takes, attended, keeps)
 
@@ -207,6 +216,16 @@ def _amounts(on: Station, name: str, assumed: _Assumed) -> Station:
     if on.heat is not None and not on.heat.range_given:
         assumed.say(f"accepts {ACCEPTS_EITHER_SIDE:g} °C either side of its setting", name)
     return on.model_copy(update=update) if update else on
+
+
+def _kept_hot(where: Station, name: str, rules: RuleSet, assumed: _Assumed) -> Station:
+    """What is kept hot at a setting whose range the plan leaves open is never kept below hot holding."""
+    heat, least = where.heat, rules.hot_holding
+    if heat is None or heat.range_given or not least.at_least(heat.want) or least.at_least(heat.low):
+        return where
+    low = min(heat.want, least.celsius)
+    assumed.say(f"is kept at {low:g} °C or above ({rules.title})", name)
+    return where.model_copy(update={"heat": heat.model_copy(update={"low": low})})
 
 
 def _attended(on: Station, stored: int | None, node: Node, assumed: _Assumed) -> Attention:

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from board.kitchen.tableware import WHOLE_MEAL, at_hand, counted, names_the_main, piece_key, usual_cover, wash_minutes
 from board.plan.model import Course, Dish, Plan
 from board.plan.places import Loc
+from board.plan.served import count_of, served
 from board.plan.tableware import Pieces
 
 
@@ -85,10 +86,9 @@ def laid(plan: Plan) -> tuple[Laid, ...]:
     return tuple(_laid(plan))
 
 
-def eaters(plan: Plan, course: Course, dish: Dish | None = None) -> int:
-    """How many guests eat a course, or a dish of it."""
-    assert dish is None or dish in course.dishes
-    return plan.guest_count
+def eaters(plan: Plan, course: Course) -> int:
+    """How many guests eat any dish of a course."""
+    return count_of(plan, {guest for guests in served(plan, course) for guest in guests})
 
 
 def kinds(plan: Plan) -> tuple[Kind, ...]:
@@ -139,9 +139,10 @@ def _laid(plan: Plan) -> Iterator[Laid]:
 def _said(plan: Plan, c: int, course: Course) -> Iterator[Laid]:
     loc: Loc = ("courses", c)
     parts: list[tuple[Course | Dish, Loc, int]] = [(course, loc, eaters(plan, course))]
-    parts += [(dish, (*loc, "dishes", d), eaters(plan, course, dish)) for d, dish in enumerate(course.dishes)]
-    for part, at, guests in parts:
-        yield from (_each(c, piece, guests, (*at, "laid with")) for piece in part.laid_with or [])
+    for d, (dish, guests) in enumerate(zip(course.dishes, served(plan, course), strict=True)):
+        parts.append((dish, (*loc, "dishes", d), count_of(plan, guests)))
+    for part, at, people in parts:
+        yield from (_each(c, piece, people, (*at, "laid with")) for piece in part.laid_with or [])
         for piece in part.served_in or []:
             yield Laid(c, piece.piece, 0, piece.count, False, (*at, "served in"))
 
@@ -171,7 +172,7 @@ def _washes(piece: str, uses: tuple[tuple[int | None, int], ...], clean: int) ->
     """What was used first is washed first: it has the longest time to be."""
     dirty: list[tuple[int, int]] = []  # course, count
     for course, count in uses:
-        if course is None:
+        if course is None or not count:
             continue
         while clean < count:
             after, there = dirty.pop(0)

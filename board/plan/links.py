@@ -17,6 +17,8 @@ from board.plan.laying import wash_ups
 from board.plan.model import Course, Job, Plan, Ref, Way, Work
 from board.plan.phrase import near
 from board.plan.places import Loc
+from board.plan.problem import Problem as Problem  # beside the links they are asked for by
+from board.plan.problem import fold as fold
 from board.plan.stations import KEEPS_IN, LANES, Station
 from board.plan.when import clock_of, is_small_hours, minute_of
 
@@ -48,16 +50,6 @@ class Link:
     least: int = 0
     most: int | None = None
     firm: bool = True
-
-
-@dataclass(frozen=True, slots=True)
-class Problem:
-    """Something that keeps the plan from being linked; `loc` is its path in the file."""
-
-    code: str
-    message: str
-    mend: str
-    loc: Loc
 
 
 @dataclass
@@ -196,11 +188,6 @@ class Names:
         return Problem("P08", f"no step or job is called {words!r}.{near(words, known)}", mend, loc)
 
 
-def fold(words: str) -> str:
-    """A name as hosts compare names: capitals and spaces do not count."""
-    return " ".join(words.casefold().split())
-
-
 _Found = list[tuple[Ref, Node]]
 
 
@@ -336,7 +323,7 @@ def _uses(plan: Plan, node: Node, work: Work) -> list[Problem]:
             problems += _station(plan, way.on, (*loc, "on"), cooking=True)
         if way.keeps is not None:
             problems += _station(plan, way.keeps.where, (*loc, "keeps"), cooking=False)
-    if work.takes is None and node.kind == "step":
+    if work.takes is None and work.thaws is None and node.kind == "step":
         mend = "Add how long it takes, for example `takes: 25 min`."
         problems.append(Problem("P06", "a step needs `takes`, which is missing", mend, node.loc))
     for number, name in enumerate(work.who or []):

@@ -4,10 +4,10 @@ from dataclasses import dataclass
 
 from board.kitchen.tableware import piece_key
 from board.plan.guests import Guest
-from board.plan.links import Problem, fold
 from board.plan.model import Plan
 from board.plan.phrase import near
 from board.plan.places import Loc
+from board.plan.problem import Problem, fold
 from board.plan.seats import EMPTY, Seat, is_facing
 
 

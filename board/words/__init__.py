@@ -3,7 +3,9 @@
 from board.words.calls import *
 from board.words.cautions import *
 from board.words.command import *
+from board.words.cooling import *
 from board.words.editing import *
+from board.words.guests import *
 from board.words.holds import *
 from board.words.keys import *
 from board.words.lanes import *
@@ -12,6 +14,7 @@ from board.words.look import *
 from board.words.odds import *
 from board.words.paper import *
 from board.words.refusals import *
+from board.words.safety import *
 from board.words.slips import *
 from board.words.table import *
 from board.words.times import *

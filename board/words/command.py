@@ -3,7 +3,7 @@
 PROGRAM = "platecall"
 CAUTION = (
     "Planning help only: the label on the food, your local food-safety code and licensed advice decide. "
-    "Allergies: read every label; this version does not yet match ingredients with guests."
+    "Allergies: read every label and ask your guest; local law and licensed practice go first."
 )
 
 
@@ -27,6 +27,7 @@ CLI_EXAMPLES = """examples:
   platecall live plans/lantern-supper.yaml"""
 COMMANDS = {
     "check": ("say what is wrong, doubtful or assumed in a plan", "platecall check plans/lantern-supper.yaml"),
+    "guests": ("who may eat what: every guest against every dish", "platecall guests supper.yaml --markdown"),
     "sheet": ("print the run sheet: what, who, where, from when to when", "platecall sheet supper.yaml --by lane"),
     "odds": ("the chance that each course goes out on time", "platecall odds supper.yaml --evenings 100000"),
     "live": ("run the evening from the live board", "platecall live supper.yaml"),
@@ -74,6 +75,7 @@ WORKING = "working out the timetable …"
 NO_ANSWER = "no timetable was found in the time allowed; try again, or make the plan smaller"
 NO_TERMINAL = "the live board needs a terminal to draw on; for plain output use `platecall rehearse PLAN --plain`"
 STOP, MIND, NOTE = "STOP: cannot be done as written", "MIND", "NOTE"
+STOP_SAFETY = "STOP: could hurt somebody who eats it"
 CHECK_HOLDS = "The timetable holds: every course on time, nothing kept past its limit."
 CHECK_GIVES_UP = "The timetable has to give something up:"
 CHECK_STOPPED = "No timetable until the stops above are mended."

@@ -129,6 +129,21 @@ def test_a_course_eaten_standing_is_laid_with_what_the_plan_says_only() -> None:
     assert [each.piece for each in laid(plan_of(standing)) if each.course == 1] == ["serving dish"]
 
 
+def test_a_dish_for_some_is_laid_for_them_and_not_for_those_it_stands_instead_for() -> None:
+    """Ines has her own dish: 1 ramekin; the 8 others eat the lentils from 8 plates; each of the 9 has a fork."""
+    text = NINE.replace(
+        "    dishes: [{dish: Lentils, steps: [{step: cook the lentils, takes: 20 min}]}]",
+        "    laid with: fork\n    dishes:\n"
+        "      - {dish: Lentils, laid with: dinner plate, steps: [{step: cook the lentils, takes: 20 min}]}\n"
+        "      - {dish: Beans, only for: Ines, instead of: Lentils, laid with: ramekin, "
+        "steps: [{step: cook the beans, takes: 20 min}]}",
+    )
+
+    assert {each.piece: each.total for each in laid(plan_of(text)) if each.course == 1} == {
+        "fork": 9, "dinner plate": 8, "ramekin": 1, "serving dish": 3,
+    }  # fmt: skip
+
+
 PIECES = ("soup bowl", "fork", "spoon", "wine glass")
 
 
