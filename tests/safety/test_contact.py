@@ -50,10 +50,10 @@ def found(
     after: str = "fry the walnuts",
     jobs: str = "[]",
 ) -> list[Snag]:
-    plan = read_plan(
-        PLAN.format(guest=guest, pans=pans, first=first, not_for=not_for, second_pan=second_pan, after=after, jobs=jobs),
-        "plan.yaml",
+    text = PLAN.format(
+        guest=guest, pans=pans, first=first, not_for=not_for, second_pan=second_pan, after=after, jobs=jobs
     )
+    plan = read_plan(text, "plan.yaml")
     assert isinstance(plan, PlanFile), [snag.render() for snag in plan]
     return tools_are_washed_between(plan, make_sheet(plan, solve))
 
