@@ -12,10 +12,11 @@ from graphlib import CycleError, TopologicalSorter
 from typing import Literal
 
 from board.plan.durations import MINUTES_PER_DAY, short
-from board.plan.model import Course, Plan, Ref, Way, Work
+from board.plan.model import Course, Job, Plan, Ref, Way, Work
 from board.plan.phrase import near
 from board.plan.places import Loc
 from board.plan.stations import KEEPS_IN, LANES, Station
+from board.plan.trips import trip_jobs
 from board.plan.when import clock_of, is_small_hours, minute_of
 
 Kind = Literal["step", "job", "arrive", "seat", "serve", "clear"]
@@ -138,8 +139,9 @@ def _add_nodes(plan: Plan, linked: Linked) -> list[list[Node]]:
             chains.append(chain)
         add(serve_id(course.course), "serve", f"serve {course.course}", loc, None, None, course.course)
         add(clear_id(course.course), "clear", f"clear {course.course}", loc, None, None, course.course)
-    for j, job in enumerate(plan.jobs):
-        add(f"jobs/{slug(job.job)}", "job", job.job, ("jobs", j), job)
+    jobs: list[tuple[Loc, Job]] = [(("jobs", j), job) for j, job in enumerate(plan.jobs)]
+    for at, job in (*jobs, *trip_jobs(plan)):
+        add(f"jobs/{slug(job.job)}", "job", job.job, at, job)
     return chains
 
 

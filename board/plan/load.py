@@ -17,6 +17,7 @@ from board.plan.model import Air, Course, Dish, Hand, Job, Kitchen, Oven, Plan, 
 from board.plan.phrase import nearest
 from board.plan.places import Loc, Places, read_yaml, unknown
 from board.plan.quantities import Ingredient
+from board.plan.shopping import InTheHouse, Pack, Price
 from board.plan.snag import Snag, Weight, in_order
 from board.plan_digest import digest_of
 
@@ -34,6 +35,7 @@ _A_WHAT: dict[type[BaseModel], str] = {
     Oven: "an oven", Hand: "a pair of hands", Way: "another way", Ref: "a reference to a step", Air: "the air",
     Guest: "a guest", Ingredient: "an ingredient", Spread: "a length of time",
     Core: "a core temperature", Thaw: "a thaw", Cooling: "a cooling",
+    InTheHouse: "something in the house", Pack: "a pack", Price: "a price",
 }  # fmt: skip
 
 

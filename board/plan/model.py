@@ -18,6 +18,7 @@ from board.plan.durations import Attended, Minutes, Takes, WholeMinutes, decimal
 from board.plan.guests import GuestLine
 from board.plan.phrase import Phrase, near
 from board.plan.quantities import IngredientLine
+from board.plan.shopping import OpenHours, PackLine, Pantry, PriceLine
 from board.plan.stations import HeatRate, Keeps, On, parse_celsius, parse_cools, parse_heats
 from board.plan.when import (
     Day,
@@ -232,23 +233,39 @@ class Step(Work):
 
 
 class Job(Work):
-    """Work that belongs to no dish: flowers, table, ice, candles, coats. `lay the table` alone is one too."""
+    """Work that belongs to no dish: flowers, table, ice, candles, coats. `lay the table` alone is one too.
+
+    `needs`: what must be bought for it.
+    """
 
     job: Words
+    needs: Annotated[
+        list[IngredientLine],
+        BeforeValidator(_one_or_many, json_schema_input_type=IngredientLine | list[IngredientLine]),
+    ] = []
 
 
 def _read_job(value: Any) -> Any:
     return {"job": value} if isinstance(value, str) else value
 
 
+def _scale(text: str) -> str:
+    folded = " ".join(text.lower().split())
+    if folded in ("linear", "as written"):
+        return folded
+    raise ValueError(f"{text!r} is no way to scale a dish; write linear or as written")
+
+
 class Dish(PlanModel):
     """What is on the plate. `perishable`: whether it spoils out of the cold; None: told from its ingredients.
 
-    `by_time_alone`: kept safe by time alone, where the rule set allows that.
+    `by_time_alone`: kept safe by time alone, where the rule set allows that. `scale`: whether its amounts grow with
+    the guests; None: where the course's dishes do not feed the table as written.
     """
 
     dish: Words
     for_: int | None = Field(default=None, ge=1, le=500)
+    scale: Annotated[Literal["linear", "as written"], Phrase(_scale, "as written")] | None = None
     ingredients: list[IngredientLine] = []
     perishable: YesNo | None = None
     by_time_alone: YesNo = False
@@ -323,8 +340,19 @@ def _rule_set(text: str) -> str:
     )
 
 
+def _units(text: str) -> str:
+    if text.lower() in ("metric", "us"):
+        return text.lower()
+    raise ValueError(f"{text!r} is no system of measures here; write metric or us")
+
+
 class Plan(PlanModel):
-    """One event. `rules`: the set of food-safety rules it is weighed by."""
+    """One event. `rules`: the set of food-safety rules it is weighed by. `units`: how amounts and temperatures are
+    shown, None: as written.
+
+    `shopping`: trips to the shops by day; `shops`: when the shop of a section is open; `pantry`: what is in the house;
+    `packs`, `prices`: how foods are sold.
+    """
 
     event: Words
     date: Annotated[date, Phrase(parse_date, "2026-11-28")]
@@ -332,11 +360,17 @@ class Plan(PlanModel):
     arrive: Clock
     air: Air | None = None
     rules: Annotated[str, Phrase(_rule_set, "home")] = DEFAULT_RULES
+    units: Annotated[Literal["metric", "us"], Phrase(_units, "metric")] | None = None
     guests: list[GuestLine] = Field(min_length=1)
     kitchen: Kitchen = Kitchen()
     hands: dict[str, Hand] = Field(min_length=1)
     courses: list[Course] = Field(min_length=1)
     jobs: list[Annotated[Job, BeforeValidator(_read_job, json_schema_input_type=str | Job)]] = []
+    shopping: OpenHours = {}
+    shops: dict[Words, OpenHours] = {}
+    pantry: Pantry = []
+    packs: dict[Words, PackLine] = {}
+    prices: dict[Words, PriceLine] = {}
 
     @property
     def guest_count(self) -> int:
