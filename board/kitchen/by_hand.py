@@ -28,10 +28,10 @@ TABLE: tuple[ByHand, ...] = (
     ByHand(
         "strong spices",
         0.5,
-        ("cayenne", "chilli", "chili", "chile", "clove spice", "whole clove", "ground clove", "cinnamon", "nutmeg",
+        ("cayenne", "chilli", "chili", "chile", "clove", "cinnamon", "nutmeg",
          "mace", "allspice", "star anise", "cardamom", "saffron", "black pepper", "white pepper", "peppercorn",
          "ginger powder", "ground ginger", "cumin", "juniper"),
-        ("sweet chilli", "chilli sauce", "chilli oil", "chili sauce", "chili oil"),
+        ("sweet chilli", "chilli sauce", "chilli oil", "chili sauce", "chili oil", "garlic clove"),
     ),
 )  # fmt: skip
 

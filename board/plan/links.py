@@ -15,6 +15,7 @@ from board.plan.durations import MINUTES_PER_DAY, short
 from board.plan.model import Course, Job, Plan, Ref, Way, Work
 from board.plan.phrase import near
 from board.plan.places import Loc
+from board.plan.pouring import pouring_jobs
 from board.plan.stations import KEEPS_IN, LANES, Station
 from board.plan.trips import trip_jobs
 from board.plan.when import clock_of, is_small_hours, minute_of
@@ -140,7 +141,7 @@ def _add_nodes(plan: Plan, linked: Linked) -> list[list[Node]]:
         add(serve_id(course.course), "serve", f"serve {course.course}", loc, None, None, course.course)
         add(clear_id(course.course), "clear", f"clear {course.course}", loc, None, None, course.course)
     jobs: list[tuple[Loc, Job]] = [(("jobs", j), job) for j, job in enumerate(plan.jobs)]
-    for at, job in (*jobs, *trip_jobs(plan)):
+    for at, job in (*jobs, *trip_jobs(plan), *pouring_jobs(plan)):
         add(f"jobs/{slug(job.job)}", "job", job.job, at, job)
     return chains
 

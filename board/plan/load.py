@@ -10,10 +10,11 @@ from pydantic import BaseModel, ValidationError
 
 from board.plan.assume import Filled, fill
 from board.plan.care import Cooling, Core, Thaw
+from board.plan.drinking import HowMuch, Pairing
 from board.plan.durations import Spread
 from board.plan.guests import Guest
 from board.plan.links import link
-from board.plan.model import Air, Course, Dish, Hand, Job, Kitchen, Oven, Plan, Ref, Step, Way
+from board.plan.model import Air, Course, Dish, Drinks, Hand, Job, Kitchen, Oven, Plan, Ref, Step, Way
 from board.plan.phrase import nearest
 from board.plan.places import Loc, Places, read_yaml, unknown
 from board.plan.quantities import Ingredient
@@ -35,7 +36,8 @@ _A_WHAT: dict[type[BaseModel], str] = {
     Oven: "an oven", Hand: "a pair of hands", Way: "another way", Ref: "a reference to a step", Air: "the air",
     Guest: "a guest", Ingredient: "an ingredient", Spread: "a length of time",
     Core: "a core temperature", Thaw: "a thaw", Cooling: "a cooling",
-    InTheHouse: "something in the house", Pack: "a pack", Price: "a price",
+    InTheHouse: "something in the house", Pack: "a pack", Price: "a price", Drinks: "the drinks",
+    HowMuch: "how much there is of a drink", Pairing: "a drink",
 }  # fmt: skip
 
 

@@ -14,6 +14,7 @@ from board.kitchen.heat import ROOM_CELSIUS
 from board.kitchen.rule_sets import DEFAULT_RULES, RULE_SET_NAMES
 from board.plan.care import Cools as CoolsDown
 from board.plan.care import FoodClass, Thaws, Until
+from board.plan.drinking import HowMuchLine, PairingLine
 from board.plan.durations import Attended, Minutes, Takes, WholeMinutes, decimal, parse_minutes
 from board.plan.guests import GuestLine
 from board.plan.phrase import Phrase, near
@@ -312,7 +313,8 @@ def parse_course_time(text: str) -> dict[str, object]:
 
 
 class Course(PlanModel):
-    """What is served together. `serve` and `clear` are the minutes to plate and carry, and to take away."""
+    """What is served together. `serve` and `clear` are the minutes to plate and carry, and to take away. `drink`: what
+    is poured with it."""
 
     course: Words
     at: Annotated[CourseTime, Phrase(parse_course_time, "19:15")]
@@ -322,6 +324,9 @@ class Course(PlanModel):
     clear: Minutes | None = None
     standing: YesNo = False
     outdoors: YesNo = False
+    drink: Annotated[
+        list[PairingLine], BeforeValidator(_one_or_many, json_schema_input_type=PairingLine | list[PairingLine])
+    ] = []
     dishes: list[Dish] = Field(min_length=1)
 
 
@@ -340,6 +345,32 @@ def _rule_set(text: str) -> str:
     )
 
 
+class Drinks(PlanModel):
+    """How much of each there should be; what is not named is not reckoned. `children`: guests who get no alcohol and
+    no coffee."""
+
+    wine: HowMuchLine | None = None
+    sparkling: HowMuchLine | None = None
+    beer: HowMuchLine | None = None
+    soft_drinks: HowMuchLine | None = None
+    water: HowMuchLine | None = None
+    ice: HowMuchLine | None = None
+    coffee: HowMuchLine | None = None
+    children: int = Field(default=0, ge=0, le=200)
+
+
+_ALL_USUAL = ("wine", "soft drinks", "water", "ice", "coffee")
+
+
+def _drinks(value: Any) -> Any:
+    """`drinks: usual` reckons all that is usual."""
+    if isinstance(value, str) and value.lower() in ("usual", "as usual", "yes"):
+        return dict.fromkeys(_ALL_USUAL, "usual")
+    if isinstance(value, str):
+        raise ValueError(f"{value!r} is not how much there is to drink; write usual, or for example wine: usual")
+    return value
+
+
 def _units(text: str) -> str:
     if text.lower() in ("metric", "us"):
         return text.lower()
@@ -350,7 +381,7 @@ class Plan(PlanModel):
     """One event. `rules`: the set of food-safety rules it is weighed by. `units`: how amounts and temperatures are
     shown, None: as written.
 
-    `shopping`: trips to the shops by day; `shops`: when the shop of a section is open; `pantry`: what is in the house;
+    `drinks`: what is reckoned by the guests; `shopping`: trips to the shops by day; `shops`: when the shop of a section is open; `pantry`: what is in the house;
     `packs`, `prices`: how foods are sold.
     """
 
@@ -366,6 +397,7 @@ class Plan(PlanModel):
     hands: dict[str, Hand] = Field(min_length=1)
     courses: list[Course] = Field(min_length=1)
     jobs: list[Annotated[Job, BeforeValidator(_read_job, json_schema_input_type=str | Job)]] = []
+    drinks: Annotated[Drinks, BeforeValidator(_drinks, json_schema_input_type=str | Drinks)] | None = None
     shopping: OpenHours = {}
     shops: dict[Words, OpenHours] = {}
     pantry: Pantry = []

@@ -97,7 +97,7 @@ def _hours(plan: Plan, who: str) -> list[Stretch]:
 
 def _out_shopping(plan: Plan, who: str) -> list[Stretch]:
     """Trips to the shops are the host's, or where nobody is called so, the first one's."""
-    if who != ("host" if "host" in plan.hands else list(plan.hands)[0]):
+    if who != ("host" if "host" in plan.hands else next(iter(plan.hands))):
         return []
     zone = ZoneInfo(plan.zone)
     return [

@@ -28,6 +28,10 @@ CLI_EXAMPLES = """examples:
 COMMANDS = {
     "check": ("say what is wrong, doubtful or assumed in a plan", "platecall check plans/lantern-supper.yaml"),
     "sheet": ("print the run sheet: what, who, where, from when to when", "platecall sheet supper.yaml --by lane"),
+    "provisions": (
+        "what to buy, by day and by section of the shop; or tick it off",
+        "platecall provisions supper.yaml --tick",
+    ),
     "odds": ("the chance that each course goes out on time", "platecall odds supper.yaml --evenings 100000"),
     "live": ("run the evening from the live board", "platecall live supper.yaml"),
     "rehearse": ("the same board against a virtual clock", "platecall rehearse supper.yaml --speed 20 --from 17:30"),
@@ -42,6 +46,8 @@ ARGUMENTS = {"plan": "the plan file (YAML)", "log": "the run log (JSON Lines)"}
 OPTIONS = {
     "by": "what to group by (default: day)",
     "json": "print it for other programs",
+    "markdown": "print it as Markdown, for paper",
+    "tick": "tick the list off on a small screen; ticks are kept beside the plan",
     "limit": "search at most so long; the best found is shown, with the gap to what is proved",
     "why": "say what holds this step where it is, what waits for it, and its give",
     "ways-out": "look for up to N changes to the plan that end a clash, each worked out again, the cheapest first",
