@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 
-from board.checks import capacity, completeness, days, fit, hours, keeping
+from board.checks import buying, capacity, completeness, days, fit, hours, keeping
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight, in_order
 
@@ -24,6 +24,8 @@ CHECKS: tuple[Check, ...] = (
     completeness.dishes_feed_the_guests,
     completeness.fridge_room_is_given,
     completeness.names_are_not_the_programs_own,
+    buying.packs_and_prices_are_of_what_is_needed,
+    buying.prices_by_the_pack_have_a_pack,
 )
 
 

@@ -68,3 +68,5 @@ USUAL: dict[str, Rate] = {
     "ice": Rate(0.6, "kg"),  # 0.5 to 0.7 kg
     "coffee": Rate(1, "cup"),
 }
+# What they are sold as, where that is not their own name.
+SOLD_AS = {"sparkling": "sparkling wine", "water": "table water", "coffee": "ground coffee"}

@@ -32,7 +32,7 @@ class HowMuch(BaseModel):
 
     usual: bool = False
     amount: float = Field(default=0.0, ge=0, le=MOST_A_GUEST)
-    unit: Literal["glass", "bottle", "cup", "ml", "l", "g", "kg"] = "glass"
+    unit: Literal["glass", "bottle", "cup", "l", "kg"] = "glass"
     each: Literal["once", "course", "hour"] = "once"
     first_hour: float | None = Field(default=None, ge=0, le=MOST_A_GUEST)
 
@@ -57,14 +57,13 @@ def parse_how_much(text: str) -> dict[str, object]:
     unit = _UNITS.get(match[2].lower())
     if unit is None:
         raise ValueError(f"{match[2]!r} is no measure of a drink.{near(match[2], _UNITS)}; write for example {EXAMPLE}")
-    amount = _number(match[1])
-    for each in (amount, _number(match[4]) if match[4] else 0.0):
-        if each > MOST_A_GUEST * (20 if unit in ("ml", "g") else 1):
-            raise ValueError(f"{text!r} is more than a guest can take; check the figure")
-    if unit in ("ml", "g"):
-        amount, unit = amount / 1000, "l" if unit == "ml" else "kg"
-    if match[4]:
-        after = _number(match[4]) / (1000 if match[2].lower() in ("ml", "g") else 1)
+    scale = 1000 if unit in ("ml", "g") else 1
+    amount = _number(match[1]) / scale
+    after = _number(match[4]) / scale if match[4] else None
+    if max(amount, after or 0.0) > MOST_A_GUEST:
+        raise ValueError(f"{text!r} is more than a guest can take; check the figure")
+    unit = {"ml": "l", "g": "kg"}.get(unit, unit)
+    if after is not None:
         return {"amount": after, "unit": unit, "each": "hour", "first_hour": amount}
     return {"amount": amount, "unit": unit, "each": (match[3] or "once").lower()}
 
@@ -77,7 +76,7 @@ class Pairing(BaseModel):
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
-    drink: str = Field(min_length=1)
+    drink: str = Field(min_length=1, max_length=100)
     bottles: int = Field(ge=1, le=500)
     bottle_millilitres: float = Field(default=750, gt=0, le=20_000)
     chilled: WholeMinutes | None = None

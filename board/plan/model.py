@@ -381,8 +381,8 @@ class Plan(PlanModel):
     """One event. `rules`: the set of food-safety rules it is weighed by. `units`: how amounts and temperatures are
     shown, None: as written.
 
-    `drinks`: what is reckoned by the guests; `shopping`: trips to the shops by day; `shops`: when the shop of a section is open; `pantry`: what is in the house;
-    `packs`, `prices`: how foods are sold.
+    `drinks`: what is reckoned by the guests; `shopping`: trips to the shops by day; `shops`: when the shop of a section
+    is open; `pantry`: what is in the house; `packs`, `prices`: how foods are sold.
     """
 
     event: Words

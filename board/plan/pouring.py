@@ -1,18 +1,22 @@
 """What is poured with a course as work of the run sheet: into the fridge in time, and opened in time."""
 
 import math
+from typing import Any
 
+from board import words
 from board.kitchen.drinks import BOTTLE_MILLILITRES, FRIDGE_LITRES_A_BOTTLE
 from board.plan.drinking import Pairing
 from board.plan.durations import Attention, Spread
-from board.plan.model import Course, Job, Plan
+from board.plan.model import Course, Job, Plan, Ref
 from board.plan.places import Loc
 from board.plan.stations import Keep, Station
+from board.plan.when import Day
 
 PUT_AWAY_MINUTES = 3  # to put bottles into the fridge; common practice, no source
 BOTTLES_A_MINUTE = 2  # opened; common practice, no source
 STANDS_OPEN_MINUTES = 30  # no longer than this beyond what is asked for; common practice, no source
 STAYS_COLD_MINUTES = 24 * 60
+ON_THE_DAY_MINUTES = 8 * 60  # what is chilled no longer than this goes into the fridge on the day itself
 
 
 def pouring_jobs(plan: Plan) -> list[tuple[Loc, Job]]:
@@ -25,51 +29,42 @@ def pouring_jobs(plan: Plan) -> list[tuple[Loc, Job]]:
     return found
 
 
-def chilling_name(course: Course, pairing: Pairing) -> str:
-    return f"chill the {pairing.drink} for {course.course}"
-
-
-def opening_name(course: Course, pairing: Pairing) -> str:
-    return f"open the {pairing.drink} for {course.course}"
-
-
 def fridge_litres(pairing: Pairing) -> float:
     """The room its bottles take."""
     return round(pairing.bottles * FRIDGE_LITRES_A_BOTTLE * pairing.bottle_millilitres / BOTTLE_MILLILITRES, 1)
 
 
 def _jobs(course: Course, pairing: Pairing) -> list[Job]:
+    """Built as they are: a name made of two long ones may be longer than a host's may be."""
     jobs = []
-    serve = {"step": f"serve {course.course}"}
+    serve, chill = f"serve {course.course}", words.chill_drink(pairing.drink, course.course)
     if pairing.chilled is not None:
         fridge = Station(place="fridge", litres=fridge_litres(pairing))
-        chill = {
-            "job": chilling_name(course, pairing),
+        chilling: dict[str, Any] = {
+            "job": chill,
             "on": fridge,
             "takes": _exactly(pairing.chilled),
             "attended": Attention(start=min(PUT_AWAY_MINUTES, pairing.chilled)),
             "keeps": Keep(minutes=STAYS_COLD_MINUTES, where=fridge),
-            "before": [] if pairing.opened is not None else [serve],
+            "before": [] if pairing.opened is not None else [Ref.model_construct(step=serve)],
             "after": [],
-            "call": f"{pairing.drink} into the fridge ({_bottles(pairing)})",
+            "day": Day(days_before=0) if pairing.chilled <= ON_THE_DAY_MINUTES else None,
+            "call": words.call_chill(pairing.drink, pairing.bottles),
         }
-        jobs.append(Job.model_validate(chill))
+        jobs.append(Job.model_construct(**chilling))
     if pairing.opened is not None:
-        opening = {
-            "job": opening_name(course, pairing),
+        wait: dict[str, Any] = {"at least": pairing.opened, "at most": pairing.opened + STANDS_OPEN_MINUTES}
+        opening: dict[str, Any] = {
+            "job": words.open_drink(pairing.drink, course.course),
             "on": Station(place="front-of-house"),
             "takes": _exactly(math.ceil(pairing.bottles / BOTTLES_A_MINUTE)),
             "attended": Attention(whole=True),
-            "after": [{"step": chilling_name(course, pairing)}] if pairing.chilled is not None else [],
-            "before": [{**serve, "at least": pairing.opened, "at most": pairing.opened + STANDS_OPEN_MINUTES}],
-            "call": f"Open the {pairing.drink} ({_bottles(pairing)})",
+            "after": [Ref.model_construct(step=chill)] if pairing.chilled is not None else [],
+            "before": [Ref.model_construct(step=serve, **wait)],
+            "call": words.call_open(pairing.drink, pairing.bottles),
         }
-        jobs.append(Job.model_validate(opening))
+        jobs.append(Job.model_construct(**opening))
     return jobs
-
-
-def _bottles(pairing: Pairing) -> str:
-    return f"{pairing.bottles} bottle{'s' if pairing.bottles != 1 else ''}"
 
 
 def _exactly(minutes: int) -> Spread:

@@ -3,8 +3,10 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date, datetime
+from typing import Any
 from zoneinfo import ZoneInfo
 
+from board import words
 from board.plan.durations import Attention, Spread
 from board.plan.model import Job, Plan
 from board.plan.places import Loc
@@ -45,8 +47,7 @@ def _trips(plan: Plan) -> Iterator[tuple[Trip, Span]]:
         day = Day.model_validate(parse_day(word)).on(plan.date)
         for number, span in enumerate(spans):
             start, end = stretch(day, span, zone)
-            also = f", {number + 1}" if number else ""
-            yield Trip(f"go shopping ({word}{also})", word, day, start, end, ("shopping", word)), span
+            yield Trip(words.go_shopping(word, number + 1), word, day, start, end, ("shopping", word)), span
 
 
 def _job(plan: Plan, trip: Trip) -> Job:
@@ -57,15 +58,14 @@ def _job(plan: Plan, trip: Trip) -> Job:
         local = at.astimezone(zone)
         return Moment(day=Day(date=local.date()), clock=local.strftime("%H:%M"))
 
-    return Job.model_validate(
-        {
-            "job": trip.name,
-            "on": Station(place="worktop"),
-            "takes": Spread(low=minutes, likely=minutes, high=minutes),
-            "attended": Attention(whole=True),
-            "after": [],
-            "not before": moment(trip.start),
-            "not after": moment(trip.end),
-            "who": [shopper(plan)],
-        }
-    )
+    pinned: dict[str, Any] = {
+        "job": trip.name,
+        "on": Station(place="worktop"),
+        "takes": Spread(low=minutes, likely=minutes, high=minutes),
+        "attended": Attention(whole=True),
+        "after": [],
+        "not before": moment(trip.start),
+        "not after": moment(trip.end),
+        "who": [shopper(plan)],
+    }
+    return Job.model_construct(**pinned)

@@ -8,6 +8,7 @@ from board.kitchen.drinks import (
     BOTTLE_MILLILITRES,
     FLUTES_A_BOTTLE,
     GLASS_MILLILITRES,
+    SOLD_AS,
     USUAL,
     WINE_GLASSES_A_BOTTLE,
     Rate,
@@ -23,7 +24,6 @@ from board.plan.quantities import Ingredient
 NO_ALCOHOL = ("alcohol-free", "pregnant")
 SECTION = "drinks"
 GLASSES_A_BOTTLE = {"wine": WINE_GLASSES_A_BOTTLE, "sparkling": FLUTES_A_BOTTLE}
-FOODS = {"sparkling": "sparkling wine", "water": "table water", "coffee": "ground coffee"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,7 +73,7 @@ def drinks_for_all(file: PlanFile) -> Iterator[Ingredient]:
         taken = servings(rate, table.people(drink), table.hours, table.courses)
         amount, unit = in_the_shop(drink, rate, taken)
         if amount > 0:
-            yield Ingredient(food=FOODS.get(drink, drink), low=amount, high=amount, unit=unit, section=SECTION)
+            yield Ingredient(food=SOLD_AS.get(drink, drink), low=amount, high=amount, unit=unit, section=SECTION)
 
 
 def in_the_shop(drink: str, rate: Rate, taken: float) -> tuple[float, str]:
