@@ -101,8 +101,8 @@ def provisions_markdown(found: Provisions) -> str:
             lines += [f"### {_text(section.name or words.PROVISIONS_NO_SECTION)}", ""]
             for bought in section.bought:
                 row = row_to_buy(bought, found.units)
-                cost = f" · {row.cost}" if row.cost else ""
-                lines.append(f"- [ ] **{_text(row.amount)}** {_text(_what(row))}{_text(cost)}")
+                what = " · ".join([_what(row), row.cost] if row.cost else [_what(row)])
+                lines.append(f"- [ ] **{_text(row.amount)}** {_text(what)}")
             lines.append("")
     if found.in_house:
         lines += [f"## {words.PROVISIONS_IN_HOUSE}", ""]

@@ -62,7 +62,7 @@ def scale(line: Ingredient, factor: float) -> Scaled:
     return Scaled(line, low, high, own, hand, _whole(line.unit, low, high) if own != 1 else None)
 
 
-def times_stay(factor: float) -> bool:
+def outgrows_its_times(factor: float) -> bool:
     """Whether a dish grew so much that its times and pots, which are not scaled, must be looked at."""
     return factor > MANY
 

@@ -15,11 +15,12 @@ FROM_THE_TAP = ("water", "tap water", "cold water", "boiling water", "warm water
 
 @dataclass(frozen=True, slots=True)
 class Packs:
-    """So many packs of a size, and what is left over of them, in the part's kind."""
+    """So many packs of a size, and what is left over of them, in the part's kind. `label`: the size as written."""
 
     count: int
     size: float
     left_over: float
+    label: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -150,7 +151,7 @@ def _packs(kind: str, short: float, measure: Measure, pack: Pack | None) -> Pack
     if size.kind != kind or not size.low:
         return None
     count = whole_up(short / size.low)
-    return Packs(count, size.low, max(0.0, count * size.low - short))
+    return Packs(count, size.low, max(0.0, count * size.low - short), f"{pack.amount:g} {pack.unit}".strip())
 
 
 def _cost(part: Part, measure: Measure, price: Price | None) -> int | None:

@@ -10,7 +10,7 @@ from board.plan.links import serve_id
 from board.plan.load import PlanFile
 from board.plan.places import Loc
 from board.plan.quantities import Ingredient
-from board.plan.scaling import Scaled, factor_of, scale, times_stay
+from board.plan.scaling import Scaled, factor_of, outgrows_its_times, scale
 from board.provisions.drinks import drinks_for_all, pairing_line
 from board.timetable.run_sheet import RunSheet
 
@@ -83,5 +83,5 @@ def grown(file: PlanFile) -> tuple[Grown, ...]:
         for dish in course.dishes:
             factor = factor_of(plan, course, dish)
             if factor != 1 and dish.ingredients and dish.for_ is not None:
-                found.append(Grown(dish.dish, dish.for_, factor, times_stay(factor)))
+                found.append(Grown(dish.dish, dish.for_, factor, outgrows_its_times(factor)))
     return tuple(found)

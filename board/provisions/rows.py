@@ -74,8 +74,7 @@ def _words(amount: Amount, item: Item, units: str | None) -> str:
 
 def _to_buy(part: Part, item: Item, units: str | None) -> str:
     if part.packs is not None:
-        size = Amount(part.need.kind, part.packs.size, part.packs.size)
-        return words.packs_of(part.packs.count, _words(size, item, units))
+        return words.packs_of(part.packs.count, part.packs.label)
     if part.bought is None:
         return part.need.kind
     return by_hand_words(part.need.kind, part.bought, units, item.units)[0]
