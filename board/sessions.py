@@ -257,7 +257,7 @@ def run_ticking(found: "Provisions", plan: Path) -> None:
     path = ticks_path(plan)
     kept = read_ticks(path)
     ticks = Ticks(kept or {})
-    broken = words.ticks_broken(one_line(path)) if kept is None else ""
+    broken = words.ticks_broken(one_line(path.name, 30)) if kept is None else ""
 
     def keep() -> str:
         if kept is None:
@@ -265,7 +265,7 @@ def run_ticking(found: "Provisions", plan: Path) -> None:
         try:
             write_ticks(path, ticks.kept)
         except OSError as wrong:
-            return words.ticks_not_kept(one_line(path), one_line(wrong.strerror or wrong))
+            return words.ticks_not_kept(one_line(path.name, 30), one_line(wrong.strerror or wrong))
         return ""
 
     screen = TickScreen(words.provisions_title(found.event, found.guests), list(entries(found)), ticks, keep)

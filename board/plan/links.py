@@ -39,6 +39,11 @@ class Node:
     course: str | None = None
 
 
+def is_written(node: Node) -> bool:
+    """Whether its host wrote it as work of its own, and not as a trip to the shops or a drink to pour."""
+    return node.kind == "step" or (node.kind == "job" and node.loc[0] == "jobs")
+
+
 @dataclass(frozen=True, slots=True)
 class Link:
     """`second` starts at least `least` and at most `most` minutes after `first` ends; firm ones never bend."""

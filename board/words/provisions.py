@@ -120,12 +120,12 @@ def was(amount: str) -> str:
     return f"ticked as {amount}"
 
 
-def ticks_broken(path: str) -> str:
-    return f"{path}: these ticks cannot be read; they are left as they are, and nothing is kept"
+def ticks_broken(name: str) -> str:
+    return f"Ticks are not kept: {name} cannot be read, and is left as it is"
 
 
-def ticks_not_kept(path: str, why: str) -> str:
-    return f"{path}: ticks cannot be kept here ({why})"
+def ticks_not_kept(name: str, why: str) -> str:
+    return f"Ticks are not kept ({why}): {name}"
 
 
 NO_TERMINAL_TICK = "ticking needs a terminal to draw on; leave out --tick to print the list"

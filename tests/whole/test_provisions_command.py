@@ -7,8 +7,12 @@ from pathlib import Path
 import pytest
 
 from board.exits import ExitCode
+from board.larder import read_ticks
 from tests.conftest import HEAD
 from tests.whole.conftest import LANTERN, Run
+from tests.whole.test_terminal import Terminal, env
+
+__all__ = ["env"]  # a fixture
 
 PLAN = (
     HEAD.lstrip()
@@ -100,3 +104,28 @@ def test_ticking_needs_a_terminal_and_only_one_form_at_once(run: Run, plan: str)
     assert code == 1
     assert "needs a terminal" in err
     assert run("provisions", plan, "--json", "--markdown")[0] == ExitCode.USAGE
+
+
+def test_ticks_outlive_a_kill_and_a_broken_file_ends_nothing(plan: str, env: dict[str, str]) -> None:
+    ticks = Path(plan).with_name("supper.ticks.yaml")
+    first = Terminal(["provisions", plan, "--tick"], (80, 24), env)
+    first.wait_for("0 of 4")
+    first.press(" ")
+    first.wait_for("1 of 4")
+    first.kill()
+    assert read_ticks(ticks) == {"leek": "2 kg"}
+
+    again = Terminal(["provisions", plan, "--tick"], (80, 24), env)
+    again.wait_for("1 of 4")
+    again.press("q")
+    again.process.wait()
+    assert again.process.exitstatus == ExitCode.DONE
+
+    ticks.write_text("[")
+    broken = Terminal(["provisions", plan, "--tick"], (80, 24), env)
+    broken.wait_for("Ticks are not kept: supper.ticks.yaml cannot be read")
+    broken.press(" ")
+    broken.press("q")
+    broken.process.wait()
+    assert broken.process.exitstatus == ExitCode.DONE
+    assert ticks.read_text() == "["
