@@ -40,7 +40,6 @@ class Provisions:
     guests: int
     units: str | None
     zone: str
-    has_trips: bool
     errands: tuple[Errand, ...]
     in_house: tuple[Item, ...]
     needs: tuple[Need, ...]
@@ -70,7 +69,6 @@ def provisions(file: PlanFile, sheet: RunSheet, house: Sequence[InTheHouse]) -> 
         guests=plan.guest_count,
         units=plan.units,
         zone=plan.zone,
-        has_trips=bool(plan.shopping),
         errands=_errands(bought),
         in_house=tuple(item for item in all_items if not item.is_short),
         needs=needed,

@@ -8,7 +8,7 @@ from zoneinfo import ZoneInfo
 from board import words
 from board.kitchen.called import same_food
 from board.plan.scaling import Scaled
-from board.provisions.amounts import Amount, measure_for, standard_of
+from board.provisions.amounts import EACH, Amount, measure_for, standard_of
 from board.provisions.days import Bought
 from board.provisions.errands import Errand, Provisions
 from board.provisions.items import Item, Part
@@ -43,6 +43,8 @@ def row_to_buy(bought: Bought, units: str | None) -> Row:
     notes = [note for part in item.parts for note in _notes(part, item, units)]
     notes += [words.unlike_in_the_house(_words(amount, item, units)) for amount in item.unlike]
     notes += _doubts(bought)
+    if sum(part.need.low is not None for part in item.parts) > 1:
+        notes.append(words.SIDE_BY_SIDE)
     amount = " + ".join(_to_buy(part, item, units) for part in parts)
     cost = words.money(item.cost, item.sign) if item.cost is not None else ""
     return Row(item.key, amount, item.food, tuple(notes), _dishes(item), cost)
@@ -77,7 +79,8 @@ def _to_buy(part: Part, item: Item, units: str | None) -> str:
         return words.packs_of(part.packs.count, part.packs.label)
     if part.bought is None:
         return part.need.kind
-    return by_hand_words(part.need.kind, part.bought, units, item.units)[0]
+    shown = by_hand_words(part.need.kind, part.bought, units, item.units)[0]
+    return words.pieces(shown) if part.need.kind == EACH and len(item.parts) > 1 else shown
 
 
 def _notes(part: Part, item: Item, units: str | None) -> Iterator[str]:

@@ -59,6 +59,13 @@ def unlike_in_the_house(amount: str) -> str:
     return f"{amount} in the house, which cannot be set against it"
 
 
+SIDE_BY_SIDE = "how much that is together cannot be told"
+
+
+def pieces(count: str) -> str:
+    return f"{count} piece{'s' if count != '1' else ''}"
+
+
 ENOUGH_IN_THE_HOUSE = "in the house"
 FROM_TAP = "from the tap"
 

@@ -91,6 +91,13 @@ def test_units_that_cannot_be_joined_stand_side_by_side(listed: Listed) -> None:
     (bought,) = listed(plan("1 bunch thyme", "5 g thyme")).to_buy
 
     assert row_to_buy(bought, None).amount == "1 bunch + 5 g"
+    assert row_to_buy(bought, None).notes == ("how much that is together cannot be told",)
+
+
+def test_pieces_beside_a_weight_are_called_so(listed: Listed) -> None:
+    (bought,) = listed(plan("6 apples", "4 kg apples")).to_buy
+
+    assert row_to_buy(bought, None).amount == "6 pieces + 4 kg"
 
 
 def test_a_volume_of_an_unknown_food_is_not_weighed(listed: Listed) -> None:
