@@ -59,7 +59,8 @@ def _overlap(each: Stretch, until: datetime | None) -> float:
 
 def exposures(sheet: RunSheet, times: Times, left_out: frozenset[str] = frozenset()) -> list[Exposure]:
     """Every clock of the sheet, with the times its slots have (planned, forecast or actual)."""
-    return [Exposure(clock, tuple(_Path(sheet, times, left_out).of(clock))) for clock in sheet.clocks]
+    path = _Path(sheet, times, left_out)
+    return [Exposure(clock, tuple(path.of(clock))) for clock in sheet.clocks]
 
 
 def planned(sheet: RunSheet) -> list[Exposure]:

@@ -8,7 +8,7 @@ from board.plan.links import fold
 from board.plan.load import PlanFile
 from board.plan.model import Course, Dish, Plan
 from board.plan.spoils import spoils
-from board.timetable.run_sheet import Cooling, SpoilClock
+from board.timetable.run_sheet import Cooling, SpoilClock, Stage
 
 FREEZER_CELSIUS = -18.0
 
@@ -55,7 +55,11 @@ def cooling_of(plan: Plan, task: Task, way: FilledWay) -> Cooling | None:
     bath = wish.bath or _bath(way)
     ambient = surroundings(plan, way, bath)
     found = estimate(wish.depth_cm, wish.vessel, bath, ambient)
-    return Cooling(found.constant_per_minute, found.ambient_celsius, found.assumptions)
+    stages = tuple(
+        Stage(stage.start.celsius, stage.end.celsius, stage.end.fahrenheit, stage.within_minutes, stage.source)
+        for stage in rule_set(plan.rules).cooling
+    )
+    return Cooling(found.constant_per_minute, found.ambient_celsius, found.assumptions, stages)
 
 
 def _bath(way: FilledWay) -> Bath:

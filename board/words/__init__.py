@@ -14,7 +14,9 @@ from board.words.look import *
 from board.words.odds import *
 from board.words.paper import *
 from board.words.refusals import *
+from board.words.safety import *
 from board.words.slips import *
+from board.words.table import *
 from board.words.times import *
 from board.words.timetable import *
 from board.words.ways import *
