@@ -2,7 +2,19 @@
 
 from collections.abc import Callable
 
-from board.checks import buying, capacity, completeness, days, fit, hours, keeping
+from board.checks import (
+    buying,
+    capacity,
+    completeness,
+    cooking,
+    days,
+    fit,
+    guest_snags,
+    holding,
+    hours,
+    keeping,
+    tableware,
+)
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight, in_order
 
@@ -26,6 +38,21 @@ CHECKS: tuple[Check, ...] = (
     completeness.names_are_not_the_programs_own,
     buying.packs_and_prices_are_of_what_is_needed,
     buying.prices_by_the_pack_have_a_pack,
+    cooking.what_is_cooked_gets_hot_enough,
+    cooking.raw_food_is_cooked,
+    cooking.what_is_cooked_rests,
+    cooking.what_is_reheated_gets_hot_enough,
+    cooking.what_is_reheated_gets_hot_soon,
+    holding.what_is_kept_hot_is_hot_enough,
+    holding.the_fridge_is_cold_enough,
+    holding.what_thaws_has_time_to,
+    holding.what_keeps_cold_keeps_so_long,
+    completeness.everybody_is_served_something,
+    guest_snags.guests_can_eat_what_they_are_served,
+    tableware.pieces_suffice,
+    tableware.everybody_has_a_chair,
+    tableware.what_is_laid_is_listed,
+    tableware.everybody_has_a_seat,
 )
 
 
@@ -35,5 +62,11 @@ def check(plan_file: PlanFile) -> list[Snag]:
 
 
 def stops(plan_file: PlanFile) -> list[Snag]:
-    """What must be mended before anything is cooked."""
-    return [snag for snag in check(plan_file) if snag.weight is Weight.STOP]
+    """What must be mended before a timetable can be made; what could hurt a guest stops no timetable."""
+    return [snag for snag in check(plan_file) if snag.weight is Weight.STOP and not snag.safety]
+
+
+def endangers(before: PlanFile, after: PlanFile) -> bool:
+    """Whether a changed plan could hurt somebody in a way that the plan before could not."""
+    known = {(snag.code, snag.message) for snag in check(before) if snag.safety}
+    return any((snag.code, snag.message) not in known for snag in check(after) if snag.safety)

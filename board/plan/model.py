@@ -17,10 +17,13 @@ from board.plan.care import FoodClass, Thaws, Until
 from board.plan.drinking import HowMuchLine, PairingLine
 from board.plan.durations import Attended, Minutes, Takes, WholeMinutes, decimal, parse_minutes
 from board.plan.guests import GuestLine
+from board.plan.labels import Holds
 from board.plan.phrase import Phrase, near
 from board.plan.quantities import IngredientLine
+from board.plan.seats import Seats
 from board.plan.shopping import OpenHours, PackLine, Pantry, PriceLine
 from board.plan.stations import HeatRate, Keeps, On, parse_celsius, parse_cools, parse_heats
+from board.plan.tableware import LaidWith
 from board.plan.when import (
     Day,
     DaySpan,
@@ -160,6 +163,35 @@ class Hand(PlanModel):
     away: dict[str, Annotated[DaySpan, Phrase(parse_day_span, "sat 17:40 - 18:10")]] = {}
 
 
+Count = Annotated[int, Field(ge=0, le=1000)]
+
+
+class Table(PlanModel):
+    """What the house has to eat from and with: free names with how many there are.
+
+    `laid_with`: what each guest has for the whole meal; `wash_between`: what runs short is washed between courses.
+    """
+
+    model_config = ConfigDict(extra="allow")
+    __pydantic_extra__: dict[str, Count]
+
+    chairs: Count | None = None
+    seats_at_the_table: Count | None = None
+    laid_with: LaidWith | None = None
+    wash_between: YesNo = False
+
+    @model_validator(mode="after")
+    def _each_has_a_name(self) -> "Table":
+        if not all(re.search(r"[^\W\d_]", name) and len(name) <= 60 for name in self.pieces):
+            raise ValueError("a piece of the table has a short name; write for example soup bowls: 8")
+        return self
+
+    @property
+    def pieces(self) -> dict[str, int]:
+        """By name as the plan has it."""
+        return dict(self.__pydantic_extra__)
+
+
 class Ref(PlanModel):
     """Another piece of work, with the least and most time between its end and this one's start. Minutes."""
 
@@ -257,19 +289,42 @@ def _scale(text: str) -> str:
     raise ValueError(f"{text!r} is no way to scale a dish; write linear or as written")
 
 
+def _names(value: Any) -> Any:
+    """`only for: Tomas, Maud` and `only for: Tomas and Maud` are read like a list; a list's names stand as they are."""
+    return re.split(r"\s*,\s*(?:and\s+)?|\s+and\s+", value.strip()) if isinstance(value, str) else value
+
+
+def _nothing(value: Any) -> Any:
+    """`ingredients: nothing` says that nobody eats of it: warm plates."""
+    return [] if isinstance(value, str) and value.strip().casefold() == "nothing" else value
+
+
+Names = Annotated[list[Words], Field(min_length=1), BeforeValidator(_names, json_schema_input_type=str | list[str])]
+
+
 class Dish(PlanModel):
     """What is on the plate. `perishable`: whether it spoils out of the cold; None: told from its ingredients.
 
-    `by_time_alone`: kept safe by time alone, where the rule set allows that. `scale`: whether its amounts grow with
-    the guests; None: where the course's dishes do not feed the table as written.
+    `by_time_alone`: kept safe by time alone, where the rule set allows that. `only_for`, `not_for`: guests by name;
+    `instead_of`: the dish of the same course that those it is only for are not served. `laid_with`: what each guest who
+    eats it has for it; `served_in`: what stands on the table for all. `scale`: whether its amounts grow
+    with the guests; None: where the course's dishes do not feed the table as written.
     """
 
     dish: Words
     for_: int | None = Field(default=None, ge=1, le=500)
     scale: Annotated[Literal["linear", "as written"], Phrase(_scale, "as written")] | None = None
-    ingredients: list[IngredientLine] = []
+    only_for: Names | None = None
+    instead_of: Words | None = None
+    not_for: Names | None = None
+    ingredients: Annotated[
+        list[IngredientLine],
+        BeforeValidator(_nothing, json_schema_input_type=list[IngredientLine] | Literal["nothing"]),
+    ] = []
     perishable: YesNo | None = None
     by_time_alone: YesNo = False
+    laid_with: LaidWith | None = None
+    served_in: LaidWith | None = None
     steps: list[Step] = Field(min_length=1)
 
 
@@ -327,6 +382,8 @@ class Course(PlanModel):
     drink: Annotated[
         list[PairingLine], BeforeValidator(_one_or_many, json_schema_input_type=PairingLine | list[PairingLine])
     ] = []
+    laid_with: LaidWith | None = None
+    served_in: LaidWith | None = None
     dishes: list[Dish] = Field(min_length=1)
 
 
@@ -378,8 +435,8 @@ def _units(text: str) -> str:
 
 
 class Plan(PlanModel):
-    """One event. `rules`: the set of food-safety rules it is weighed by. `units`: how amounts and temperatures are
-    shown, None: as written.
+    """One event. `rules`: the set of food-safety rules it is weighed by; `seats`: who sits where; `units`: how
+    amounts and temperatures are shown, None: as written.
 
     `drinks`: what is reckoned by the guests; `shopping`: trips to the shops by day; `shops`: when the shop of a section
     is open; `pantry`: what is in the house; `packs`, `prices`: how foods are sold.
@@ -393,6 +450,8 @@ class Plan(PlanModel):
     rules: Annotated[str, Phrase(_rule_set, "home")] = DEFAULT_RULES
     units: Annotated[Literal["metric", "us"], Phrase(_units, "metric")] | None = None
     guests: list[GuestLine] = Field(min_length=1)
+    seats: Seats | None = None
+    table: Table | None = None
     kitchen: Kitchen = Kitchen()
     hands: dict[str, Hand] = Field(min_length=1)
     courses: list[Course] = Field(min_length=1)
@@ -403,6 +462,7 @@ class Plan(PlanModel):
     pantry: Pantry = []
     packs: dict[Words, PackLine] = {}
     prices: dict[Words, PriceLine] = {}
+    foods: dict[Annotated[str, Field(min_length=1, max_length=100)], Holds] = {}
 
     @property
     def guest_count(self) -> int:

@@ -97,7 +97,7 @@ def _notes(part: Part, item: Item, units: str | None) -> Iterator[str]:
         yield words.in_the_house(_words(part.have, item, units))
     if part.packs is not None and part.packs.left_over > 1e-9:
         left = Amount(need.kind, part.packs.left_over, part.packs.left_over)
-        yield words.left_over(_words(left, item, units))
+        yield words.pack_left_over(_words(left, item, units))
 
 
 def _doubts(bought: Bought) -> Iterator[str]:

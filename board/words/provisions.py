@@ -43,7 +43,7 @@ def packs_of(count: int, size: str) -> str:
     return f"{count} pack{'s' if count != 1 else ''} of {size}"
 
 
-def left_over(amount: str) -> str:
+def pack_left_over(amount: str) -> str:
     return f"{amount} left over"
 
 

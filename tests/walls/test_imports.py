@@ -31,7 +31,7 @@ LAYERS: list[set[str]] = [
     {"board.speech"},
     {"board.paper", "board.screens", "board.cache"},
     {"board.desk"},
-    {"board.mending", "board.plan_eye", "board.first_picture", "board.larder"},
+    {"board.mending", "board.plan_eye", "board.first_picture", "board.consent", "board.larder"},
     {"board.screens.picture"},
     {"board.sessions"},
     {"board.cli"},
