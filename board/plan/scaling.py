@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from board.kitchen.by_hand import MANY, ByHand, by_hand, hand_factor
 from board.plan.model import Course, Dish, Plan
 from board.plan.quantities import Ingredient
+from board.plan.served import count_of, served
 
 WHOLE_UNITS = ("", "bottle", "tin", "jar", "pack", "sheet", "slice", "clove", "sprig", "bunch", "stick")
 
@@ -33,17 +34,18 @@ class Scaled:
 def guests_fed(plan: Plan, course: Course, dish: Dish) -> int | None:
     """How many a dish must feed; None where it does not say for how many it is written.
 
-    Where the dishes of a course feed the table as they are written, one of them alone or several between them, each
-    feeds as many as it says. Else each feeds the table. `scale` settles it either way.
+    Where the dishes of a course feed the table as they are written, one of them alone or several between them, none
+    is made for more than it says. Else each feeds all who are served it. `scale` settles it either way.
     """
-    table = plan.guest_count
-    if dish.for_ is None or dish.scale == "as written":
+    at = next(n for n, other in enumerate(course.dishes) if other is dish)
+    eaters = count_of(plan, served(plan, course)[at])
+    if dish.for_ is None or dish.scale == "as written" or not eaters:
         return dish.for_
-    if dish.scale == "linear" or dish.for_ >= table:
-        return table
+    if dish.scale == "linear" or dish.for_ >= eaters:
+        return eaters
     sizes = [each.for_ for each in course.dishes if each.for_ is not None]
-    fed_as_written = max(sizes) >= table or sum(sizes) >= table
-    return dish.for_ if fed_as_written else table
+    fed_as_written = max(sizes) >= plan.guest_count or sum(sizes) >= plan.guest_count
+    return dish.for_ if fed_as_written else eaters
 
 
 def factor_of(plan: Plan, course: Course, dish: Dish) -> float:

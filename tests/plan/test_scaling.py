@@ -107,7 +107,7 @@ STEPS = "steps: [{step: cook, takes: 10 min}]"
 def fed(plan_from: Callable[[str], PlanFile], *dishes: str) -> list[int | None]:
     """Of eight guests."""
     lines = "".join(f"      - {{dish: D{n}, {dish + ', ' if dish else ''}{STEPS}}}\n" for n, dish in enumerate(dishes))
-    plan = plan_from(HEAD + COURSE + lines).plan
+    plan = plan_from(HEAD.replace("[8 guests]", "[Tomas, 7 others]") + COURSE + lines).plan
     return [guests_fed(plan, plan.courses[0], dish) for dish in plan.courses[0].dishes]
 
 
@@ -121,6 +121,8 @@ def fed(plan_from: Callable[[str], PlanFile], *dishes: str) -> list[int | None]:
     (["for: 4", "for: 2"], [8, 8]),  # they do not
     (["for: 4, scale: as written"], [4]),
     (["for: 7, scale: linear", "for: 1"], [8, 1]),
+    (["for: 4", "for: 4, only for: Tomas"], [4, 1]),  # eight between them, and one eats the second
+    (["for: 4, not for: Tomas", "for: 2, only for: Tomas"], [7, 1]),
 ])  # fmt: skip
 def test_whom_a_dish_must_feed(
     plan_from: Callable[[str], PlanFile], dishes: list[str], expected: list[int | None]
