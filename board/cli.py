@@ -80,6 +80,10 @@ def _parser() -> _Parser:
     watch.add_argument("--for", dest="who", metavar="NAME", help=words.OPTIONS["for"])
     review = command("review", _review, takes="log")
     review.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
+    table = command("table", _table)
+    table.add_argument("--course", metavar="COURSE", help=words.OPTIONS["course"])
+    table.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
+    table.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     command("schema", _schema, takes=None)
     return parser
 
@@ -422,6 +426,26 @@ def _review(arguments: argparse.Namespace) -> int:
         print(json.dumps(review_form(found), ensure_ascii=False, indent=2))
     else:
         print_review(found, console())
+    return ExitCode.DONE
+
+
+def _table(arguments: argparse.Namespace) -> int:
+    from board.desk import Trouble, read_plan_file
+    from board.paper.table import NoSuchCourse, table_leaf
+    from board.paper.table_out import print_table, table_form, table_markdown
+    from board.paper.tables import console
+
+    plan = read_plan_file(arguments.plan).plan
+    try:
+        leaf = table_leaf(plan, arguments.course)
+    except NoSuchCourse as wrong:
+        raise Trouble(words.table_no_course(wrong.name, wrong.known, wrong.meant), ExitCode.USAGE) from None
+    if arguments.json:
+        print(json.dumps(table_form(plan, leaf), ensure_ascii=False, indent=2))
+    elif arguments.markdown:
+        print(table_markdown(leaf), end="")
+    else:
+        print_table(leaf, console())
     return ExitCode.DONE
 
 

@@ -84,20 +84,22 @@ def _by_name(stuff: Stuff, need: Need, food: Facts) -> Iterator[Reason]:
     bare = need.words.removeprefix("no ")
     also = [name for part in stuff.parts for name in names_of(part)]
     by_words = any(holds(words, stems(bare)) for words in (stuff.words, *also))
-    if any(part.name == food.name for part in stuff.parts) or (by_words and not _only_sounds_alike(stuff, food)):
+    if any(part.name == food.name for part in stuff.parts) or (by_words and not _only_sounds_alike(stuff, food, bare)):
         yield Reason(Verdict.NOT_SAFE, need, stuff.food, f"is, or names, {bare}", need.source, stuff.loc)
     elif stuff.made:
         why = f"is made of several things, perhaps of {bare}"
         yield Reason(Verdict.ASK, need, stuff.food, why, COMMON_PRACTICE, stuff.loc)
 
 
-def _only_sounds_alike(stuff: Stuff, food: Facts) -> bool:
-    """Oyster mushrooms are no oysters: a likeness by the table, or a known food that holds nothing of what is meant."""
+def _only_sounds_alike(stuff: Stuff, food: Facts, bare: str) -> bool:
+    """Oyster mushrooms are no oysters, and yet are mushrooms: a likeness by the table, or a known food that holds
+    nothing of what is meant."""
     if stuff.unknown or not stuff.parts:
         return False
-    return not any(part.words for part in stuff.parts) or bool(
-        food.traits and not any(food.traits & part.traits for part in stuff.parts)
-    )
+    if food.traits:
+        return not any(food.traits & part.traits for part in stuff.parts)
+    ends = any(stems(part.name)[-len(stems(bare)) :] == stems(bare) for part in stuff.parts)
+    return not ends and not any(part.words for part in stuff.parts)
 
 
 def _list(traits: Iterable[Trait]) -> str:

@@ -175,6 +175,8 @@ def _part(words: Stems, names: Mapping[Stems, Facts]) -> tuple[list[Facts], list
         if start is not None:
             found.append(names[words[start:end]])
             end = start
+            if found[0].words in _CUTS and len(found) > 1:
+                del found[0]  # a salmon steak is salmon
             continue
         end -= 1
         if words[end] not in NEUTRAL | COOKED and not words[end].isdecimal():
@@ -186,6 +188,8 @@ def _part(words: Stems, names: Mapping[Stems, Facts]) -> tuple[list[Facts], list
     return found, strange
 
 
+# Meat where they stand alone, and beside another food only how that is cut.
+_CUTS = frozenset(stems(word) for word in ("steak", "bone", "hock", "chuck", "rib", "brisket", "sirloin"))
 _FRUIT = frozenset(stems(entry.phrase) for entry in FRUIT)
 
 

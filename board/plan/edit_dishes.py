@@ -101,7 +101,7 @@ class DropDish(Edit):
         if len(dishes) == 1:
             return CannotEdit(words.edit_only_dish(self.dish, self.course))
         if instead := [each.dish for each in dishes if fold(each.instead_of or "") == fold(self.dish)]:
-            return CannotEdit(words.edit_named_elsewhere(self.dish, instead))
+            return CannotEdit(words.edit_replaced(self.dish, instead))
         return [Remove(loc)]
 
 

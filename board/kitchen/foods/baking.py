@@ -75,6 +75,11 @@ FILLED_PASTA = group(
 )  # fmt: skip
 OTHER_PASTA = (
     *group("~soba = ~soba noodle = ~buckwheat noodle", hidden=(A.WHEAT,), made=True),
+    *group(
+        "~rice pasta = ~corn pasta, ~lentil pasta = ~chickpea pasta, ~rice cake, ~rice cracker",
+        hidden=(A.SOY,),
+        made=True,
+    ),
     *group("~gluten free pasta = ~gluten free spaghetti = ~gluten free noodle", hidden=(A.SOY, A.EGGS), made=True),
 )
 PASTRY = group(

@@ -18,6 +18,8 @@ NUT_MIXES = (
     *group("nut = mixed nut, tree nut", *_ALL_NUTS, hidden=(A.PINE_NUTS, A.PEANUTS, A.CHESTNUTS)),
     *group("chestnut puree, vacuum packed chestnut, marron glace", A.CHESTNUTS),
     *group("flaked almond = almond flake = slivered almond, ground almond, marcona almond", A.ALMONDS),
+    *group("nut butter = mixed nut butter, ~nut milk = ~nut drink", *_ALL_NUTS, hidden=(A.PEANUTS,), made=True),
+    *group("~seed butter = ~sunflower seed butter", hidden=(A.SESAME,)),
     *group("dukkah", A.HAZELNUTS, A.SESAME, made=True, hidden=_ALL_NUTS),
     *group("nut roast", *_ALL_NUTS, made=True, hidden=(A.WHEAT, A.EGGS, A.CELERY, A.SOY, A.MILK)),
 )
