@@ -80,6 +80,10 @@ def _parser() -> _Parser:
     watch.add_argument("--for", dest="who", metavar="NAME", help=words.OPTIONS["for"])
     review = command("review", _review, takes="log")
     review.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
+    table = command("table", _table)
+    table.add_argument("--course", metavar="COURSE", help=words.OPTIONS["course"])
+    table.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
+    table.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     command("schema", _schema, takes=None)
     return parser
 
@@ -184,19 +188,21 @@ def _welcome() -> int:
 
 
 def _check(arguments: argparse.Namespace) -> int:
-    from board.checks.every import check
+    from board.checks.every import check, stops
     from board.desk import read_plan_file, sheet_of
     from board.paper.check import print_check
-    from board.plan.snag import Weight
+    from board.plan.snag import Weight, in_order
+    from board.safety.every import safety_check
 
     plan = read_plan_file(arguments.plan)
     snags = check(plan)
-    stopped = any(snag.weight is Weight.STOP for snag in snags)
     sheet = None
-    if not any(snag.weight is Weight.STOP and not snag.safety for snag in snags):
+    if not stops(plan):
         _say_working()
         sheet = sheet_of(arguments.plan, plan=plan, limit=arguments.limit)
+        snags = in_order([*snags, *safety_check(plan, sheet)])
     print_check(plan, snags, sheet)
+    stopped = any(snag.weight is Weight.STOP for snag in snags)
     return ExitCode.STOP if stopped else ExitCode.DONE
 
 
@@ -234,13 +240,15 @@ def _sheet(arguments: argparse.Namespace) -> int:
     sheet = sheet_of(arguments.plan, plan=plan, fresh=arguments.fresh, limit=arguments.limit)
     if plan is not None:
         from board.plain import one_line
+        from board.safety.clocks import clocks_form
         from board.timetable.run_sheet import outside_form
         from board.timetable.validate import validate
 
         wrong = validate(plan, sheet)
         for each in wrong:
             print(one_line(each), file=sys.stderr)
-        print(json.dumps(outside_form(sheet, valid=not wrong), ensure_ascii=False, indent=2))
+        form = {**outside_form(sheet, valid=not wrong), "clocks": clocks_form(sheet)}
+        print(json.dumps(form, ensure_ascii=False, indent=2))
     elif arguments.why is not None:
         _why(sheet, arguments.why)
     elif arguments.whom is not None or arguments.markdown or arguments.html is not None:
@@ -372,10 +380,13 @@ def _rehearse(arguments: argparse.Namespace) -> int:
     _without_collecting()
     from board.clock import VirtualClock
     from board.desk import rehearsal_log, sheet_of
+    from board.plain import one_line
     from board.sessions import first_moment, play_plainly, run_board
 
     _say_working()
     sheet = sheet_of(arguments.plan)
+    if sheet.stops:
+        print(words.stops_rehearsed([one_line(stop) for stop in sheet.stops]), file=sys.stderr)
     start = first_moment(sheet, arguments.start)
     plain = arguments.plain or not _has_terminal()
     path = arguments.log or rehearsal_log(sheet, fresh=plain or arguments.fresh or arguments.start is not None)
@@ -415,6 +426,26 @@ def _review(arguments: argparse.Namespace) -> int:
         print(json.dumps(review_form(found), ensure_ascii=False, indent=2))
     else:
         print_review(found, console())
+    return ExitCode.DONE
+
+
+def _table(arguments: argparse.Namespace) -> int:
+    from board.desk import Trouble, read_plan_file
+    from board.paper.table import NoSuchCourse, table_leaf
+    from board.paper.table_out import print_table, table_form, table_markdown
+    from board.paper.tables import console
+
+    plan = read_plan_file(arguments.plan).plan
+    try:
+        leaf = table_leaf(plan, arguments.course)
+    except NoSuchCourse as wrong:
+        raise Trouble(words.table_no_course(wrong.name, wrong.known, wrong.meant), ExitCode.USAGE) from None
+    if arguments.json:
+        print(json.dumps(table_form(plan, leaf), ensure_ascii=False, indent=2))
+    elif arguments.markdown:
+        print(table_markdown(leaf), end="")
+    else:
+        print_table(leaf, console())
     return ExitCode.DONE
 
 

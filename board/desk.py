@@ -205,6 +205,7 @@ def refuse_stopped(plan: "PlanFile") -> None:
 
 def _work_out(plan: "PlanFile", limit: float | None) -> RunSheet:
     """Checks and solves, telling how far it is where somebody watches. Only here is the solver loaded."""
+    from board.safety.every import with_warnings
     from board.timetable.cpsat.feasible import can
     from board.timetable.cpsat.solve import LIMIT_SECONDS, NoAnswer, solve
     from board.timetable.write_up import make_sheet
@@ -213,7 +214,8 @@ def _work_out(plan: "PlanFile", limit: float | None) -> RunSheet:
 
     with Telling() as telling:
         try:
-            return make_sheet(plan, lambda q: solve(q, limit or LIMIT_SECONDS, watch=telling.progress), can)
+            sheet = make_sheet(plan, lambda q: solve(q, limit or LIMIT_SECONDS, watch=telling.progress), can)
+            return with_warnings(plan, sheet)
         except NoAnswer:
             raise Trouble(words.NO_ANSWER) from None
 

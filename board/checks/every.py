@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 
-from board.checks import capacity, completeness, days, fit, guest_snags, hours, keeping
+from board.checks import capacity, completeness, cooking, days, fit, guest_snags, holding, hours, keeping, tableware
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight, in_order
 
@@ -24,8 +24,21 @@ CHECKS: tuple[Check, ...] = (
     completeness.dishes_feed_the_guests,
     completeness.fridge_room_is_given,
     completeness.names_are_not_the_programs_own,
+    cooking.what_is_cooked_gets_hot_enough,
+    cooking.raw_food_is_cooked,
+    cooking.what_is_cooked_rests,
+    cooking.what_is_reheated_gets_hot_enough,
+    cooking.what_is_reheated_gets_hot_soon,
+    holding.what_is_kept_hot_is_hot_enough,
+    holding.the_fridge_is_cold_enough,
+    holding.what_thaws_has_time_to,
+    holding.what_keeps_cold_keeps_so_long,
     completeness.everybody_is_served_something,
     guest_snags.guests_can_eat_what_they_are_served,
+    tableware.pieces_suffice,
+    tableware.everybody_has_a_chair,
+    tableware.what_is_laid_is_listed,
+    tableware.everybody_has_a_seat,
 )
 
 

@@ -9,6 +9,7 @@ from rich.console import Console
 from board import words
 from board.paper.leaves import Leaf, where_of
 from board.paper.tables import cell, paragraph, table
+from board.safety.clocks import dish_clocks
 from board.timetable.company import away_minutes, busiest
 from board.timetable.run_sheet import RunSheet, Slot
 
@@ -17,6 +18,7 @@ def print_sheet(sheet: RunSheet, by: str, out: Console) -> None:
     """Headings, then a row a slot, in order of time."""
     zone = ZoneInfo(sheet.zone)
     out.print(cell(sheet.plan, "bold"))
+    _stops(sheet, out)
     _courses(sheet, zone, out)
     for title, slots in _groups(sheet, by, zone):
         out.print()
@@ -39,7 +41,38 @@ def print_sheet(sheet: RunSheet, by: str, out: Console) -> None:
                 words.SHEET_NO_GIVE if slot.give_minutes is None else words.give(slot.give_minutes),
             )
         out.print(rows)
+    _clocks(sheet, zone, out)
     _given_up(sheet, out)
+
+
+def _stops(sheet: RunSheet, out: Console) -> None:
+    """What must be mended before anybody eats; first of all."""
+    if sheet.stops:
+        out.print(cell(words.SHEET_STOPS, "bold"))
+        for line in sheet.stops:
+            out.print(paragraph(f"■ {line}", indent=2))
+        out.print()
+
+
+def _clocks(sheet: RunSheet, zone: ZoneInfo, out: Console) -> None:
+    clocks = dish_clocks(sheet)
+    if not clocks:
+        return
+    out.print()
+    out.print(cell(words.SHEET_CLOCKS, "bold"))
+    rows = table((words.CLOCK_DISH, "left"), (words.CLOCK_COURSE, "left"), (words.CLOCK_OUT, "right"),
+                 (words.CLOCK_LIMIT, "right"), (words.CLOCK_RUNS_OUT, "left"))  # fmt: skip
+    for each in clocks:
+        ends = each.runs_out.astimezone(zone) if each.runs_out is not None else None
+        rows.add_row(
+            cell(("■ " if each.too_long else "") + each.clock.dish),
+            cell(each.clock.course, "dim"),
+            str(each.out_minutes),
+            str(each.clock.limit_minutes),
+            cell(words.CLOCK_IN_TIME if ends is None else words.day_and_clock(ends)),
+        )
+    out.print(rows)
+    out.print(paragraph(words.clocks_by(sheet.rules), "dim", indent=2))
 
 
 def _end(start: datetime, end: datetime) -> str:

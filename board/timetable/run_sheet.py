@@ -60,12 +60,25 @@ class Keeping(msgspec.Struct, frozen=True):
     exposed: bool = False
 
 
+class Stage(msgspec.Struct, frozen=True):
+    """A limit of cooling as its rule writes it: down to `celsius` (the same as `fahrenheit`) within so many minutes of
+    passing `begins`, °C."""
+
+    begins: float
+    celsius: float
+    fahrenheit: float
+    within_minutes: int
+    source: str
+
+
 class Cooling(msgspec.Struct, frozen=True):
-    """An estimate of how something cools: Newton's constant a minute, what is around it in °C, and what was assumed."""
+    """An estimate of how something cools: Newton's constant a minute, what is around it in °C, what was assumed, and
+    the stages it should meet, the warmest first."""
 
     constant: float
     ambient: float
     assumed: tuple[str, ...] = ()
+    stages: tuple[Stage, ...] = ()
 
 
 class Lasts(msgspec.Struct, frozen=True):
@@ -132,6 +145,7 @@ class CourseSlot(msgspec.Struct, frozen=True):
 
     `eaten`: how long the guests sit over it, which the clearing waits for. `pushed`: minutes by which the host had
     pushed it when this sheet was worked out; they are in `served` already.
+    `plates`: whose plate is different. `plates`: whose plate is different.
     """
 
     name: str
@@ -143,6 +157,7 @@ class CourseSlot(msgspec.Struct, frozen=True):
     standing: bool = False
     eaten: Lasts | None = None
     pushed: int = 0
+    plates: tuple[str, ...] = ()
 
     @property
     def late_minutes(self) -> int:
@@ -248,4 +263,7 @@ def outside_form(sheet: RunSheet, *, valid: bool) -> dict[str, Any]:
         ],
         "given_up": [{"what": g.what, "why": g.why, "minutes": g.minutes} for g in sheet.given_up],
         "assumed": list(sheet.assumed),
+        "rules": sheet.rules,
+        "stops": list(sheet.stops),
+        "cautions": list(sheet.cautions),
     }

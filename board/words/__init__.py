@@ -3,6 +3,7 @@
 from board.words.calls import *
 from board.words.cautions import *
 from board.words.command import *
+from board.words.cooling import *
 from board.words.editing import *
 from board.words.guests import *
 from board.words.holds import *
@@ -13,7 +14,9 @@ from board.words.look import *
 from board.words.odds import *
 from board.words.paper import *
 from board.words.refusals import *
+from board.words.safety import *
 from board.words.slips import *
+from board.words.table import *
 from board.words.times import *
 from board.words.timetable import *
 from board.words.ways import *

@@ -12,6 +12,16 @@ SHEET_NOBODY = "nobody needed"
 SHEET_GIVEN_UP = "Given up"
 
 
+SHEET_STOPS = "Must be mended before anybody eats"
+SHEET_CLOCKS = "Neither hot nor cold enough, until it is eaten"
+CLOCK_DISH, CLOCK_COURSE, CLOCK_OUT, CLOCK_LIMIT, CLOCK_RUNS_OUT = "dish", "course", "min out", "limit", "put away by"
+CLOCK_IN_TIME = "put away in time"
+
+
+def clocks_by(rules: str) -> str:
+    return f"By the {rules}; what passes its limit is thrown away. Your local code and the label decide."
+
+
 def min_late(minutes: int) -> str:
     return f"  ({minutes} min late)"
 
