@@ -51,6 +51,7 @@ ARGUMENTS = {"plan": "the plan file (YAML)", "log": "the run log (JSON Lines)"}
 OPTIONS = {
     "by": "what to group by (default: day)",
     "json": "print it for other programs",
+    "markdown": "print it as Markdown, for paper",
     "tick": "tick the list off on a small screen; ticks are kept beside the plan",
     "limit": "search at most so long; the best found is shown, with the gap to what is proved",
     "why": "say what holds this step where it is, what waits for it, and its give",
