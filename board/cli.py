@@ -73,6 +73,8 @@ def _parser() -> _Parser:
     watch.add_argument("--for", dest="who", metavar="NAME", help=words.OPTIONS["for"])
     review = command("review", _review, takes="log")
     review.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
+    calendar = command("calendar", _calendar)
+    calendar.add_argument("-o", "--output", type=Path, metavar="FILE", help=words.OPTIONS["calendar-output"])
     command("schema", _schema, takes=None)
     return parser
 
@@ -364,6 +366,26 @@ def _review(arguments: argparse.Namespace) -> int:
         print(json.dumps(review_form(found), ensure_ascii=False, indent=2))
     else:
         print_review(found, console())
+    return ExitCode.DONE
+
+
+def _calendar(arguments: argparse.Namespace) -> int:
+    from board.desk import sheet_of
+
+    _say_working()
+    sheet = sheet_of(arguments.plan)
+
+    from board.clock import WallClock
+    from board.paper.calendar import calendar, is_calendar
+    from board.plain import one_line
+    from board.writing import write_over
+
+    data = calendar(sheet, WallClock().now())
+    if arguments.output is None:
+        sys.stdout.buffer.write(data)  # as it is: its lines end in CRLF on every system
+    else:
+        write_over(arguments.output, data, is_calendar)
+        print(words.written_to(one_line(arguments.output)), file=sys.stderr)
     return ExitCode.DONE
 
 

@@ -102,7 +102,7 @@ def write_plan(path: Path, old_text: str, new_text: str) -> None:
             file.write(data)
             file.flush()
             os.fsync(file.fileno())
-        _make_alike(part, before)
+        make_alike(part, before)
         _mark_of(target, old_text, shown)  # an editor may have saved meanwhile
         part.replace(target)
         part = None
@@ -125,7 +125,7 @@ def _mark_of(target: Path, text: str, shown: str) -> bytes:
     return mark
 
 
-def _make_alike(part: Path, before: os.stat_result) -> None:
+def make_alike(part: Path, before: os.stat_result) -> None:
     """Gives a file the owner, where that is allowed, and the mode of another."""
     if hasattr(os, "chown"):
         with contextlib.suppress(OSError):

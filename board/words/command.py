@@ -36,6 +36,10 @@ COMMANDS = {
         "platecall watch evening.jsonl --for Ines",
     ),
     "review": ("planned and actual times of an evening, from its run log", "platecall review evening.jsonl"),
+    "calendar": (
+        "the run sheet as a calendar file: shopping, making ahead, the day, with reminders",
+        "platecall calendar supper.yaml -o supper.ics",
+    ),
     "schema": ("print the JSON Schema of a plan, for editors", "platecall schema > plan.schema.json"),
 }
 ARGUMENTS = {"plan": "the plan file (YAML)", "log": "the run log (JSON Lines)"}
@@ -48,6 +52,7 @@ OPTIONS = {
     "take": "write the K-th of them into the plan file; comments and layout stay",
     "evenings": "how many evenings to play, 100 to 1000000 (default: 10000)",
     "seed": "which evenings are drawn; the same number draws the same ones (default: 1)",
+    "calendar-output": "write it into this file instead of printing it; an older calendar there is replaced",
     "fresh-sheet": "work the timetable out anew instead of taking the kept one",
     "log": "where the run log lies (default: the user's data folder)",
     "no-log": "keep no run log; leaving the board then forgets the evening",

@@ -30,7 +30,7 @@ LAYERS: list[set[str]] = [
     {"board.speech"},
     {"board.paper", "board.screens", "board.cache"},
     {"board.desk"},
-    {"board.mending", "board.plan_eye", "board.first_picture"},
+    {"board.mending", "board.plan_eye", "board.first_picture", "board.writing"},
     {"board.screens.picture"},
     {"board.sessions"},
     {"board.cli"},
