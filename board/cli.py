@@ -75,6 +75,8 @@ def _parser() -> _Parser:
     review.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     calendar = command("calendar", _calendar)
     calendar.add_argument("-o", "--output", type=Path, metavar="FILE", help=words.OPTIONS["calendar-output"])
+    dish = command("dish", _dish, takes="recipe")
+    dish.add_argument("-o", "--output", type=Path, metavar="FILE", help=words.OPTIONS["dish-output"])
     command("schema", _schema, takes=None)
     return parser
 
@@ -386,6 +388,29 @@ def _calendar(arguments: argparse.Namespace) -> int:
     else:
         write_over(arguments.output, data, is_calendar)
         print(words.written_to(one_line(arguments.output)), file=sys.stderr)
+    return ExitCode.DONE
+
+
+def _dish(arguments: argparse.Namespace) -> int:
+    from board.desk import Trouble, read_bytes
+    from board.plain import one_line
+    from board.recipe.dish import dish_from
+    from board.recipe.documents import NotARecipe
+
+    shown = one_line(arguments.recipe)
+    try:
+        dish = dish_from(read_bytes(arguments.recipe))
+    except NotARecipe as wrong:
+        raise Trouble(words.no_recipe(shown, str(wrong)), code=ExitCode.STOP) from None
+    if dish.recipes > 1:
+        print(words.recipe_several(shown, dish.recipes, dish.name), file=sys.stderr)
+    if arguments.output is None:
+        print(dish.text, end="")
+    else:
+        from board.writing import write_new
+
+        write_new(arguments.output, dish.text.encode())
+        print(words.dish_written(one_line(arguments.output)), file=sys.stderr)
     return ExitCode.DONE
 
 

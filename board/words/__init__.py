@@ -11,6 +11,7 @@ from board.words.live import *
 from board.words.look import *
 from board.words.odds import *
 from board.words.paper import *
+from board.words.recipe import *
 from board.words.refusals import *
 from board.words.slips import *
 from board.words.times import *

@@ -40,9 +40,14 @@ COMMANDS = {
         "the run sheet as a calendar file: shopping, making ahead, the day, with reminders",
         "platecall calendar supper.yaml -o supper.ics",
     ),
+    "dish": (
+        "read a recipe saved from a web page (schema.org Recipe) as a dish to paste into a plan; never goes online",
+        "platecall dish plum-tart.html -o plum-tart.yaml",
+    ),
     "schema": ("print the JSON Schema of a plan, for editors", "platecall schema > plan.schema.json"),
 }
-ARGUMENTS = {"plan": "the plan file (YAML)", "log": "the run log (JSON Lines)"}
+ARGUMENTS = {"plan": "the plan file (YAML)", "log": "the run log (JSON Lines)",
+             "recipe": "a saved web page (HTML) or a JSON-LD file"}  # fmt: skip
 OPTIONS = {
     "by": "what to group by (default: day)",
     "json": "print it for other programs",
@@ -53,6 +58,7 @@ OPTIONS = {
     "evenings": "how many evenings to play, 100 to 1000000 (default: 10000)",
     "seed": "which evenings are drawn; the same number draws the same ones (default: 1)",
     "calendar-output": "write it into this file instead of printing it; an older calendar there is replaced",
+    "dish-output": "write it into this new file instead of printing it",
     "fresh-sheet": "work the timetable out anew instead of taking the kept one",
     "log": "where the run log lies (default: the user's data folder)",
     "no-log": "keep no run log; leaving the board then forgets the evening",

@@ -16,6 +16,7 @@ LAYERS: list[set[str]] = [
     {"board.settings"},
     {"board.kitchen"},
     {"board.plan"},
+    {"board.recipe", "board.beginning"},
     {"board.checks", "board.timetable"},
     {"board.timetable.cpsat"},
     {"board.safety"},
@@ -38,7 +39,7 @@ LAYERS: list[set[str]] = [
 ]
 RANK = {room: rank for rank, group in enumerate(LAYERS) for room in group}
 
-PURE = ("plan", "kitchen", "checks", "timetable", "safety", "run", "odds", "lessons", "view")
+PURE = ("plan", "kitchen", "checks", "timetable", "safety", "run", "odds", "lessons", "view", "recipe", "beginning")
 
 
 def room_of(module: str) -> str | None:
