@@ -77,6 +77,10 @@ def _parser() -> _Parser:
     calendar.add_argument("-o", "--output", type=Path, metavar="FILE", help=words.OPTIONS["calendar-output"])
     dish = command("dish", _dish, takes="recipe")
     dish.add_argument("-o", "--output", type=Path, metavar="FILE", help=words.OPTIONS["dish-output"])
+    new = command("new", _new, takes=None)
+    new.add_argument("file", type=Path, nargs="?", metavar="FILE", help=words.ARGUMENTS["new-plan"])
+    for option in words.NEW_ASKS:
+        new.add_argument(f"--{option}", metavar=option.upper(), help=words.NEW_OPTIONS[option])
     command("schema", _schema, takes=None)
     return parser
 
@@ -411,6 +415,15 @@ def _dish(arguments: argparse.Namespace) -> int:
 
         write_new(arguments.output, dish.text.encode())
         print(words.dish_written(one_line(arguments.output)), file=sys.stderr)
+    return ExitCode.DONE
+
+
+def _new(arguments: argparse.Namespace) -> int:
+    from board.clock import WallClock
+    from board.new_plan import new_plan
+
+    given = {option: getattr(arguments, option) for option in words.NEW_ASKS}
+    print(new_plan(arguments.file, given, WallClock().now(), input if _has_terminal() else None, print))
     return ExitCode.DONE
 
 

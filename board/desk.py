@@ -218,7 +218,7 @@ class Telling:
 
 def live_log(sheet: RunSheet) -> Path:
     """One log an event: named by the event and its date."""
-    return logs_folder() / f"{_file_name(sheet.plan)}-{sheet.date}.jsonl"
+    return logs_folder() / f"{file_name(sheet.plan)}-{sheet.date}.jsonl"
 
 
 def newest_log() -> Path | None:
@@ -231,7 +231,7 @@ def newest_log() -> Path | None:
 
 def rehearsal_log(sheet: RunSheet, *, fresh: bool) -> Path:
     """The last rehearsal if it can be gone on with, else the next free number."""
-    folder, stem = logs_folder(), f"{_file_name(sheet.plan)}-{sheet.date}-rehearsal"
+    folder, stem = logs_folder(), f"{file_name(sheet.plan)}-{sheet.date}-rehearsal"
     number = 1
     while (folder / f"{stem}-{number}.jsonl").exists():
         number += 1
@@ -257,6 +257,6 @@ def _can_go_on(path: Path, sheet: RunSheet) -> bool:
     return not fold_all(begin(sheet), contents.events).closed
 
 
-def _file_name(text: str) -> str:
+def file_name(text: str) -> str:
     name = re.sub(r"[^\w]+", "-", text.casefold()).strip("-_")
     return name.encode()[:80].decode(errors="ignore") or "evening"  # file systems count bytes

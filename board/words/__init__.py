@@ -1,5 +1,6 @@
 """Every word the program shows, in one place, a file a matter. A glossary in the README says where each comes from."""
 
+from board.words.beginning import *
 from board.words.calendar import *
 from board.words.calls import *
 from board.words.command import *

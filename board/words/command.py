@@ -26,6 +26,7 @@ CLI_EXAMPLES = """examples:
   platecall rehearse plans/lantern-supper.yaml --speed 10
   platecall live plans/lantern-supper.yaml"""
 COMMANDS = {
+    "new": ("write a plan to start from, after a few questions", "platecall new supper.yaml --guests 8 --courses 3"),
     "check": ("say what is wrong, doubtful or assumed in a plan", "platecall check plans/lantern-supper.yaml"),
     "sheet": ("print the run sheet: what, who, where, from when to when", "platecall sheet supper.yaml --by lane"),
     "odds": ("the chance that each course goes out on time", "platecall odds supper.yaml --evenings 100000"),
@@ -47,6 +48,7 @@ COMMANDS = {
     "schema": ("print the JSON Schema of a plan, for editors", "platecall schema > plan.schema.json"),
 }
 ARGUMENTS = {"plan": "the plan file (YAML)", "log": "the run log (JSON Lines)",
+             "new-plan": "the plan file to write (default: the event's name); one that is there is never overwritten",
              "recipe": "a saved web page (HTML) or a JSON-LD file"}  # fmt: skip
 OPTIONS = {
     "by": "what to group by (default: day)",

@@ -11,7 +11,7 @@ import icalendar
 import msgspec
 import pytest
 from dateutil import tz
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from board.paper.calendar import calendar, is_calendar
@@ -267,6 +267,7 @@ def test_what_a_host_wrote_stays_data() -> None:
                    for event in whole.inside for name, _, _ in event.lines)  # fmt: skip
 
 
+@settings(deadline=None)
 @given(st.text(min_size=1), st.text(min_size=1), st.text(min_size=1))
 def test_whatever_the_names_lines_fold_by_octets_and_read_back(plan: str, who: str, name: str) -> None:
     start = datetime(2026, 10, 25, 9, 0, tzinfo=UTC)

@@ -6,7 +6,7 @@ import unicodedata
 from typing import Any
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from board.plan.load import PlanFile
@@ -183,6 +183,7 @@ JSON = st.recursive(
 )
 
 
+@settings(deadline=None)
 @given(st.dictionaries(KEYS, JSON, max_size=8))
 def test_whatever_stands_in_it_a_recipe_becomes_a_dish_that_a_plan_takes(value: dict[str, Any]) -> None:
     text = made({"name": "x", **value, "@type": "Recipe"}).text
@@ -190,6 +191,7 @@ def test_whatever_stands_in_it_a_recipe_becomes_a_dish_that_a_plan_takes(value: 
     assert isinstance(plan_with(text), PlanFile)
 
 
+@settings(deadline=None)
 @given(st.lists(TEXT, min_size=1, max_size=5), st.lists(TEXT, max_size=5), TEXT)
 def test_whatever_its_words_every_line_is_read(steps: list[str], foods: list[str], name: str) -> None:
     text = made(recipe(name=name, recipeInstructions=steps, recipeIngredient=foods, recipeYield=name)).text
@@ -197,6 +199,7 @@ def test_whatever_its_words_every_line_is_read(steps: list[str], foods: list[str
     assert isinstance(plan_with(text), PlanFile)
 
 
+@settings(deadline=None)
 @given(st.binary(max_size=300) | st.text(max_size=300).map(str.encode))
 def test_whatever_the_bytes_it_is_told(data: bytes) -> None:
     for whole in (data, OPEN.encode() + data, b'{"@type": "Recipe", "name": "' + data + b'"}'):

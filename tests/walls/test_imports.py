@@ -32,6 +32,7 @@ LAYERS: list[set[str]] = [
     {"board.paper", "board.screens", "board.cache"},
     {"board.desk"},
     {"board.mending", "board.plan_eye", "board.first_picture", "board.writing"},
+    {"board.new_plan"},
     {"board.screens.picture"},
     {"board.sessions"},
     {"board.cli"},
