@@ -409,7 +409,7 @@ def _dish(arguments: argparse.Namespace) -> int:
     if dish.recipes > 1:
         print(words.recipe_several(shown, dish.recipes, dish.name), file=sys.stderr)
     if arguments.output is None:
-        print(dish.text, end="")
+        sys.stdout.buffer.write(dish.text.encode())  # as a plan file is, whatever the terminal's encoding
     else:
         from board.writing import write_new
 
