@@ -12,7 +12,7 @@ import msgspec
 
 from board.timetable.run_sheet import RunSheet, restore, store
 
-_ROOMS = ("plan", "kitchen", "timetable")
+_ROOMS = ("plan", "kitchen", "checks", "timetable", "safety")
 NEWEST_KEPT = 50
 
 

@@ -43,6 +43,9 @@ def _parser() -> _Parser:
         return made
 
     check = command("check", _check)
+    guests = command("guests", _guests)
+    guests.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
+    guests.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
     sheet = command("sheet", _sheet)
     sheet.add_argument("--by", choices=("day", "person", "lane"), default="day", help=words.OPTIONS["by"])
     sheet.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
@@ -50,6 +53,10 @@ def _parser() -> _Parser:
     sheet.add_argument("--fresh", action="store_true", help=words.OPTIONS["fresh-sheet"])
     sheet.add_argument("--ways-out", type=_count, metavar="N", help=words.OPTIONS["ways-out"])
     sheet.add_argument("--take", type=_count, metavar="K", help=words.OPTIONS["take"])
+    sheet.add_argument("--for", dest="whom", metavar="WHO", help=words.OPTIONS["leaf"])
+    sheet.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
+    sheet.add_argument("--html", type=Path, metavar="FILE", help=words.OPTIONS["html"])
+    sheet.add_argument("--paper", choices=("a4", "letter"), default="a4", help=words.OPTIONS["paper"])
     for each in (check, sheet):
         each.add_argument("--limit", type=_seconds, metavar="SECONDS", help=words.OPTIONS["limit"])
     odds = command("odds", _odds)
@@ -185,20 +192,39 @@ def _welcome() -> int:
 
 
 def _check(arguments: argparse.Namespace) -> int:
-    from board.checks.every import check
+    from board.checks.every import check, stops
     from board.desk import read_plan_file, sheet_of
     from board.paper.check import print_check
-    from board.plan.snag import Weight
+    from board.plan.snag import Weight, in_order
+    from board.safety.every import safety_check
 
     plan = read_plan_file(arguments.plan)
     snags = check(plan)
-    stopped = any(snag.weight is Weight.STOP for snag in snags)
     sheet = None
-    if not stopped:
+    if not stops(plan):
         _say_working()
         sheet = sheet_of(arguments.plan, plan=plan, limit=arguments.limit)
+        snags = in_order([*snags, *safety_check(plan, sheet)])
     print_check(plan, snags, sheet)
+    stopped = any(snag.weight is Weight.STOP for snag in snags)
     return ExitCode.STOP if stopped else ExitCode.DONE
+
+
+def _guests(arguments: argparse.Namespace) -> int:
+    from board.checks.guests_eat import matrix
+    from board.desk import read_plan_file
+    from board.paper.guests import guests_form, guests_markdown, print_guests
+    from board.paper.tables import console
+
+    plan = read_plan_file(arguments.plan)
+    found = matrix(plan)
+    if arguments.json:
+        print(json.dumps(guests_form(plan.plan.event, found), ensure_ascii=False, indent=2))
+    elif arguments.markdown:
+        print(guests_markdown(plan.plan.event, found))
+    else:
+        print_guests(plan.plan.event, found, console())
+    return ExitCode.DONE
 
 
 def _say_working() -> None:
@@ -218,20 +244,49 @@ def _sheet(arguments: argparse.Namespace) -> int:
     sheet = sheet_of(arguments.plan, plan=plan, fresh=arguments.fresh, limit=arguments.limit)
     if plan is not None:
         from board.plain import one_line
+        from board.safety.clocks import clocks_form
         from board.timetable.run_sheet import outside_form
         from board.timetable.validate import validate
 
         wrong = validate(plan, sheet)
         for each in wrong:
             print(one_line(each), file=sys.stderr)
-        print(json.dumps(outside_form(sheet, valid=not wrong), ensure_ascii=False, indent=2))
+        form = {**outside_form(sheet, valid=not wrong), "clocks": clocks_form(sheet)}
+        print(json.dumps(form, ensure_ascii=False, indent=2))
     elif arguments.why is not None:
         _why(sheet, arguments.why)
+    elif arguments.whom is not None or arguments.markdown or arguments.html is not None:
+        _leaves(sheet, arguments)
     else:
         print_sheet(sheet, arguments.by, console())
         if sheet.given_up:
             print(words.ask_for_ways(arguments.plan))
     return ExitCode.DONE
+
+
+def _leaves(sheet: "RunSheet", arguments: argparse.Namespace) -> None:
+    """The sheet for the wall or for people: in the terminal, as Markdown, or as a page to print."""
+    from board.desk import Trouble, write_page
+    from board.paper.leaves import WALL, NoSuchPerson, leaves
+    from board.paper.markdown import markdown
+    from board.paper.page import page
+    from board.paper.sheet import print_leaves
+    from board.paper.tables import console
+    from board.plain import one_line
+
+    whom = arguments.whom or WALL
+    try:
+        found = leaves(sheet, whom)
+    except NoSuchPerson as wrong:
+        known = tuple(one_line(name) for name in wrong.known)
+        raise Trouble(words.no_such_person(one_line(wrong.name, 60), known), ExitCode.USAGE) from None
+    if arguments.html is not None:
+        write_page(arguments.html, page(found, arguments.paper, wall=whom == WALL))
+        print(words.page_written(one_line(arguments.html)))
+    elif arguments.markdown:
+        print(markdown(found), end="")
+    else:
+        print_leaves(found, console())
 
 
 def _ways_out(arguments: argparse.Namespace) -> int:
@@ -329,10 +384,13 @@ def _rehearse(arguments: argparse.Namespace) -> int:
     _without_collecting()
     from board.clock import VirtualClock
     from board.desk import rehearsal_log, sheet_of
+    from board.plain import one_line
     from board.sessions import first_moment, play_plainly, run_board
 
     _say_working()
     sheet = sheet_of(arguments.plan)
+    if sheet.stops:
+        print(words.stops_rehearsed([one_line(stop) for stop in sheet.stops]), file=sys.stderr)
     start = first_moment(sheet, arguments.start)
     plain = arguments.plain or not _has_terminal()
     path = arguments.log or rehearsal_log(sheet, fresh=plain or arguments.fresh or arguments.start is not None)

@@ -116,6 +116,33 @@ def write_plan(path: Path, old_text: str, new_text: str) -> None:
                 part.unlink()
 
 
+PAGE_BEGINS = b"<!doctype html>"
+
+
+def write_page(path: Path, page: str) -> None:
+    """A page to print, whole or not at all; an older page gives way to it, any other file does not. Raises Trouble."""
+    import tempfile
+
+    shown = one_line(path)
+    part: Path | None = None
+    try:
+        if path.exists() and not (path.is_file() and path.read_bytes().startswith(PAGE_BEGINS)):
+            raise Trouble(words.not_overwritten(shown))
+        handle, name = tempfile.mkstemp(dir=path.resolve().parent, prefix=".page-", suffix=".part")
+        part = Path(name)
+        with os.fdopen(handle, "wb") as file:
+            file.write(page.encode())
+        part.chmod(0o644)
+        part.replace(path)
+        part = None
+    except (OSError, ValueError) as wrong:
+        raise Trouble(words.page_not_written(shown, one_line(getattr(wrong, "strerror", None) or wrong))) from None
+    finally:
+        if part is not None:
+            with contextlib.suppress(OSError):
+                part.unlink()
+
+
 def _mark_of(target: Path, text: str, shown: str) -> bytes:
     """The byte-order mark a file begins with, if any. Raises Trouble where it no longer holds the text."""
     data = read_bytes(target)
@@ -178,6 +205,7 @@ def refuse_stopped(plan: "PlanFile") -> None:
 
 def _work_out(plan: "PlanFile", limit: float | None) -> RunSheet:
     """Checks and solves, telling how far it is where somebody watches. Only here is the solver loaded."""
+    from board.safety.every import with_warnings
     from board.timetable.cpsat.feasible import can
     from board.timetable.cpsat.solve import LIMIT_SECONDS, NoAnswer, solve
     from board.timetable.write_up import make_sheet
@@ -186,7 +214,8 @@ def _work_out(plan: "PlanFile", limit: float | None) -> RunSheet:
 
     with Telling() as telling:
         try:
-            return make_sheet(plan, lambda q: solve(q, limit or LIMIT_SECONDS, watch=telling.progress), can)
+            sheet = make_sheet(plan, lambda q: solve(q, limit or LIMIT_SECONDS, watch=telling.progress), can)
+            return with_warnings(plan, sheet)
         except NoAnswer:
             raise Trouble(words.NO_ANSWER) from None
 

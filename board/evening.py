@@ -11,6 +11,7 @@ from datetime import datetime, timedelta
 from board.clock import JUMP_SECONDS, Clock, Jump
 from board.log.write import Keeper, Memory, RunLog, Unkept
 from board.run.calls import Call, calls
+from board.run.clocks import LiveClock, live_clocks, warn_clocks
 from board.run.decide import (
     Later,
     Push,
@@ -22,7 +23,16 @@ from board.run.decide import (
     raise_calls,
     warn_keeping,
 )
-from board.run.events import BoardReopened, ClockJumped, EveningOpened, Event, KeepingWarned, newest
+from board.run.events import (
+    BoardReopened,
+    ClockJumped,
+    ClockWarned,
+    EveningOpened,
+    Event,
+    KeepingWarned,
+    StopsAccepted,
+    newest,
+)
 from board.run.fold import fold_all
 from board.run.forecast import Forecast, Forecaster, Standing
 from board.run.state import CallKey, State, begin
@@ -40,6 +50,8 @@ class Present:
     coming: tuple[Call, ...]
     raised: tuple[Call, ...] = ()  # calls that came due at this very tick, be it again
     warned: tuple[Standing, ...] = ()  # what the board warned of at this very tick
+    clocks: tuple[LiveClock, ...] = ()  # how long each dish has stood out; at most a minute old
+    clock_warned: tuple[ClockWarned, ...] = ()  # what was said of them at this very tick
     unkept: Unkept | None = None  # what is not on the disk yet
 
 
@@ -54,6 +66,7 @@ class Evening:
         self.forecaster = Forecaster(self.state.sheet)
         self._newest = newest(past)
         self._due: set[CallKey] | None = None  # at the last tick
+        self._clocks: tuple[State, datetime, tuple[LiveClock, ...]] | None = None  # of what state, and of when
 
     @property
     def sheet(self) -> RunSheet:
@@ -78,7 +91,26 @@ class Evening:
         self._due = {call.key for call in due}
         raised = tuple(call for call in due if call.key in fresh | again)
         warned = self._warned(forecast)
-        return Present(now, self.state, forecast, tuple(due), tuple(coming), raised, warned, self.keeper.unkept)
+        clocks = self.clocks(forecast)
+        said = self._clock_warned(clocks, now)
+        ahead = tuple(due), tuple(coming), raised
+        return Present(now, self.state, forecast, *ahead, warned, clocks, said, self.keeper.unkept)
+
+    def clocks(self, forecast: Forecast) -> tuple[LiveClock, ...]:
+        """How long each dish has stood out. Reckoned anew when something happened, else once a minute."""
+        if not self.state.sheet.clocks:
+            return ()
+        known, minute = self._clocks, forecast.now.replace(second=0, microsecond=0)
+        if known is None or known[0] is not self.state or known[1] != minute:
+            known = self._clocks = (self.state, minute, live_clocks(self.state, forecast))
+        return known[2]
+
+    def _clock_warned(self, clocks: tuple[LiveClock, ...], now: datetime) -> tuple[ClockWarned, ...]:
+        """What is to be said of the clocks for the first time now; that it was said is kept."""
+        new = warn_clocks(self.state, clocks, now)
+        if new:
+            self._keep(new)
+        return tuple(event for event in new if isinstance(event, ClockWarned))
 
     def _warned(self, forecast: Forecast) -> tuple[Standing, ...]:
         """What soon keeps no longer, said for the first time now; that it was said is kept."""
@@ -109,7 +141,7 @@ class Evening:
         now = self.now()
         forecast = self.forecaster.forecast(self.state, now)
         due, coming = calls(forecast, self.state)
-        return Present(now, self.state, forecast, tuple(due), tuple(coming))
+        return Present(now, self.state, forecast, tuple(due), tuple(coming), clocks=self.clocks(forecast))
 
     def look(self) -> Forecast:
         """How the rest looks now; raises no calls and keeps nothing."""
@@ -146,6 +178,11 @@ class Evening:
         """Until when a call was put off, where that is still ahead."""
         until = self.state.steps[call[0]].put_off.get(call[1])
         return until if until is not None and until > self.now() else None
+
+    def accept_stops(self) -> None:
+        """The host begins although something must be mended before anybody eats; that it was read is kept."""
+        stops = self.sheet.stops
+        self._keep([StopsAccepted(n=self.state.last_n + 1, at=self.now(), stops=stops)])
 
     def _keep(self, events: Sequence[Event]) -> None:
         self.keeper.append(events)

@@ -23,7 +23,8 @@ class Mending:
 
 def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
     """The plan worked out anew and, where it gives something up, up to `number` ways out. Raises Trouble."""
-    from board.checks.every import stops
+    from board.checks.every import endangers, stops
+    from board.safety.every import with_warnings
     from board.timetable.answer import Answer
     from board.timetable.asking import ask
     from board.timetable.cpsat.feasible import can, can_be_whole
@@ -44,7 +45,7 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
         except NoAnswer:
             raise Trouble(words.NO_ANSWER) from None
     clashes = clashes_of(question, answer, can)
-    sheet = write_up(file, question, answer, clashes)
+    sheet = with_warnings(file, write_up(file, question, answer, clashes))
     if sheet.proved:
         cache().put(sheet)
     if not sheet.given_up:
@@ -55,7 +56,9 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
 
     case = Case(file, question, answer, clashes)
     with Telling() as telling:
-        means = Means(solved, can_be_whole, lambda changed: not stops(changed), telling.trying)
+        means = Means(
+            solved, can_be_whole, lambda changed: not stops(changed) and not endangers(file, changed), telling.trying
+        )
         ways = ways_out(text, case, sheet, number, means)
     return Mending(text, sheet, ways)
 
@@ -63,11 +66,13 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
 def take(path: Path, mending: Mending, number: int) -> list[str]:
     """Writes the way out of that number into the plan; the lines that changed, as a host would mark them.
     Raises Trouble."""
+    from board.safety.every import with_warnings
+
     if not 1 <= number <= len(mending.ways):
         raise Trouble(words.no_such_way(number, len(mending.ways)))
     way = mending.ways[number - 1]
     write_plan(path, mending.text, way.text)
     if way.sheet.proved:
-        cache().put(way.sheet)
+        cache().put(with_warnings(plan_in(way.text, path), way.sheet))
     lines = difflib.unified_diff(mending.text.splitlines(), way.text.splitlines(), lineterm="", n=0)
     return [line for line in lines if line[:1] in "+-" and line[:3] not in ("+++", "---")]

@@ -10,6 +10,7 @@ from zoneinfo import ZoneInfo
 
 from board import words
 from board.clock import Clock, StoppedClock, VirtualClock, WallClock
+from board.consent import ask_about_stops
 from board.desk import Trouble, newest_log, sheet_of
 from board.evening import Evening, open_evening, unlogged_evening
 from board.first_picture import FirstPicture
@@ -107,12 +108,15 @@ def run_board(
 ) -> None:
     """The board on a log (or, for None, without one), live or rehearsed as the clock is, until it is left.
 
+    Live, the host is asked first about what must be mended before anybody eats. Raises Trouble.
+
     `plan`: the file the sheet comes from, to be looked at for edits meanwhile, and to work out anew what is left of an
     evening that slips; not `usable`: the sheet is the log's.
     """
     virtual = clock if isinstance(clock, VirtualClock) else None
+    in_spite = virtual is None and ask_about_stops(sheet, path)
     if path is None:
-        _run_without_log(sheet, clock, virtual, dress, plan=plan)
+        _run_without_log(sheet, clock, virtual, dress, plan=plan, in_spite=in_spite)
         return
     with opened_log(path) as log:
         if log.contents is not None:
@@ -124,17 +128,23 @@ def run_board(
         greeting = _greeting(log)
         evening = _begin(sheet, log, virtual) if virtual and log.contents is None else None
         evening = evening or open_evening(sheet, clock, log, rehearsal=virtual is not None)
+        if in_spite:
+            evening.accept_stops()
         _show(evening, virtual, dress, greeting=greeting, plan=plan, planned=sheet, usable=usable)
     print(words.left_board(one_line(path)))
 
 
-def _run_without_log(sheet: RunSheet, clock: Clock, virtual: VirtualClock | None, dress: Dress, *, plan: Path) -> None:
+def _run_without_log(
+    sheet: RunSheet, clock: Clock, virtual: VirtualClock | None, dress: Dress, *, plan: Path, in_spite: bool
+) -> None:
     """Where nothing can be written and the host said so; the board says all the while that nothing is kept."""
     if virtual is not None:
         virtual.pause(True)
         evening = _begin(sheet, Memory(), virtual)
     else:
         evening = unlogged_evening(sheet, clock, rehearsal=False)
+        if in_spite:
+            evening.accept_stops()
     _show(evening, virtual, dress, greeting=words.NO_LOG, plan=plan, planned=sheet)
     print(words.NO_LOG_LEFT)
 

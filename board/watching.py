@@ -100,7 +100,8 @@ class Watched(Evening):
         self._due = {call.key for call in due}
         raised = tuple(call for call in due if call.key not in before)
         keeping = tuple(each for each in forecast.keeping if each.slot in mine)
-        return Present(now, self.state, replace(forecast, keeping=keeping), due, coming, raised)
+        clocks = self.clocks(forecast)
+        return Present(now, self.state, replace(forecast, keeping=keeping), due, coming, raised, clocks=clocks)
 
     def wish(self, wish: Wish) -> Refusal:
         """Answers belong to the board that runs the evening."""

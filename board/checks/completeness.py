@@ -3,22 +3,44 @@
 from board.checks.capacity import stations
 from board.plan.load import PlanFile
 from board.plan.model import Step
+from board.plan.served import count_of, served
 from board.plan.snag import Snag, Weight
 
 
 def dishes_feed_the_guests(file: PlanFile) -> list[Snag]:
-    """N01: a course whose dishes are written for fewer than will eat."""
+    """N01: a course whose dishes are written for fewer than will eat; or a dish that some are not served, for fewer
+    than are."""
     found = []
-    guests = file.plan.guest_count
+    mend = "Raise `for` and the amounts, or add a dish."
     for c, course in enumerate(file.plan.courses):
-        sizes = [dish.for_ for dish in course.dishes]
-        if not any(sizes) or any(size is not None and size >= guests for size in sizes):
-            continue
-        fed = sum(size for size in sizes if size is not None)
-        if fed < guests:
-            message = f"the dishes of {course.course} are written for {fed}, and {guests} will eat"
-            place = file.places.of(("courses", c))
-            found.append(Snag("N01", Weight.MIND, message, "Raise `for` and the amounts, or add a dish.", place))
+        eaters = served(file.plan, course)
+        for_all: list[int] = []  # sizes of dishes that are for everybody
+        for d, (dish, guests) in enumerate(zip(course.dishes, eaters, strict=True)):
+            count = count_of(file.plan, guests)
+            if len(guests) == len(file.plan.guests):
+                for_all += [] if dish.for_ is None else [dish.for_]
+            elif dish.for_ is not None and dish.for_ < count:
+                message = f"{dish.dish} is written for {dish.for_}, and {count} are served it"
+                place = file.places.of(("courses", c, "dishes", d, "for"))
+                found.append(Snag("N01", Weight.MIND, message, mend, place))
+        others = {g for guests in eaters if len(guests) < len(file.plan.guests) for g in guests}
+        left = file.plan.guest_count - count_of(file.plan, others)
+        if for_all and max(for_all) < file.plan.guest_count and sum(for_all) < left:
+            message = f"the dishes of {course.course} are written for {sum(for_all)}, and {left} will eat"
+            found.append(Snag("N01", Weight.MIND, message, mend, file.places.of(("courses", c))))
+    return found
+
+
+def everybody_is_served_something(file: PlanFile) -> list[Snag]:
+    """N04: a guest who is served nothing in a course."""
+    found = []
+    for c, course in enumerate(file.plan.courses):
+        eaters = {g for guests in served(file.plan, course) for g in guests}
+        for g, guest in enumerate(file.plan.guests):
+            if g not in eaters:
+                message = f"{guest.name} is served nothing in {course.course}"
+                mend = f"Add a dish `only for: {guest.name}`."
+                found.append(Snag("N04", Weight.MIND, message, mend, file.places.of(("courses", c))))
     return found
 
 
@@ -49,7 +71,7 @@ def names_are_not_the_programs_own(file: PlanFile) -> list[Snag]:
 
 
 def guesses_are_confirmed(file: PlanFile) -> list[Snag]:
-    """N04: a key of a step that a program guessed, and nobody has confirmed yet. One snag a key, at its line."""
+    """N05: a key of a step that a program guessed, and nobody has confirmed yet. One snag a key, at its line."""
     found = []
     for task in file.filled.tasks.values():
         work = task.work
@@ -61,5 +83,5 @@ def guesses_are_confirmed(file: PlanFile) -> list[Snag]:
                 loc = (*task.node.loc, "guessed")
                 message = f"{task.node.name}: `{key}` is told to be guessed, and the step has no such line"
                 mend = f"Take `{key}` out of `guessed`, or write the line."
-            found.append(Snag("N04", Weight.MIND, message, mend, file.places.of(loc, key=True)))
+            found.append(Snag("N05", Weight.MIND, message, mend, file.places.of(loc, key=True)))
     return found

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 
-from board.checks import capacity, completeness, days, fit, hours, keeping
+from board.checks import capacity, completeness, cooking, days, fit, guest_snags, holding, hours, keeping
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight, in_order
 
@@ -25,6 +25,17 @@ CHECKS: tuple[Check, ...] = (
     completeness.fridge_room_is_given,
     completeness.names_are_not_the_programs_own,
     completeness.guesses_are_confirmed,
+    cooking.what_is_cooked_gets_hot_enough,
+    cooking.raw_food_is_cooked,
+    cooking.what_is_cooked_rests,
+    cooking.what_is_reheated_gets_hot_enough,
+    cooking.what_is_reheated_gets_hot_soon,
+    holding.what_is_kept_hot_is_hot_enough,
+    holding.the_fridge_is_cold_enough,
+    holding.what_thaws_has_time_to,
+    holding.what_keeps_cold_keeps_so_long,
+    completeness.everybody_is_served_something,
+    guest_snags.guests_can_eat_what_they_are_served,
 )
 
 
@@ -34,5 +45,11 @@ def check(plan_file: PlanFile) -> list[Snag]:
 
 
 def stops(plan_file: PlanFile) -> list[Snag]:
-    """What must be mended before anything is cooked."""
-    return [snag for snag in check(plan_file) if snag.weight is Weight.STOP]
+    """What must be mended before a timetable can be made; what could hurt a guest stops no timetable."""
+    return [snag for snag in check(plan_file) if snag.weight is Weight.STOP and not snag.safety]
+
+
+def endangers(before: PlanFile, after: PlanFile) -> bool:
+    """Whether a changed plan could hurt somebody in a way that the plan before could not."""
+    known = {(snag.code, snag.message) for snag in check(before) if snag.safety}
+    return any((snag.code, snag.message) not in known for snag in check(after) if snag.safety)

@@ -3,8 +3,7 @@
 Reckoned on likely lengths and the least gaps, so no timetable can do better. Minutes.
 """
 
-from graphlib import TopologicalSorter
-
+from board.checks.between import Between
 from board.plan.durations import short
 from board.plan.links import Link, fold, labels
 from board.plan.load import PlanFile
@@ -14,10 +13,10 @@ from board.plan.snag import Snag, Weight
 
 def results_keep_until_they_are_taken_up(file: PlanFile) -> list[Snag]:
     """K01: longer between than it keeps. K02: longer between than `at most` or `at once` allows."""
-    ways_between = _Between(file)
+    ways_between = Between(file)
     found = []
     for link in file.filled.links:
-        minutes, through = ways_between.longest(link)
+        minutes, through = ways_between.longest(link.first, link.second) or (link.least, ())
         keeps = _keeps(file, link.first)
         if keeps is not None and minutes > keeps:
             found.append(_keeps_too_short(file, link, keeps, minutes, through))
@@ -30,41 +29,6 @@ def _keeps(file: PlanFile, id_: str) -> int | None:
     """How long the result keeps, done the way that keeps longest; None: as long as it likes."""
     keeps = [way.keeps.minutes if way.keeps else None for way in file.filled.tasks[id_].ways]
     return None if None in keeps else max(minutes for minutes in keeps if minutes is not None)
-
-
-class _Between:
-    """The longest chain of work from the end of one thing to the start of another."""
-
-    def __init__(self, file: PlanFile) -> None:
-        tasks, links = file.filled.tasks, [link for link in file.filled.links if link.firm]
-        self.takes = {id_: min(way.takes.likely for way in task.ways) for id_, task in tasks.items()}
-        self.before: dict[str, list[Link]] = {id_: [] for id_ in tasks}
-        for link in links:
-            self.before[link.second].append(link)
-        followed = {id_: {link.first for link in before} for id_, before in self.before.items()}
-        self.order = list(TopologicalSorter(followed).static_order())
-        self.known: dict[str, dict[str, tuple[int, tuple[str, ...]]]] = {}
-
-    def longest(self, link: Link) -> tuple[int, tuple[str, ...]]:
-        """The least minutes between the two of a link, and the ids of what lies between."""
-        if link.first not in self.known:
-            self.known[link.first] = self._from(link.first)
-        return self.known[link.first].get(link.second, (link.least, ()))
-
-    def _from(self, first: str) -> dict[str, tuple[int, tuple[str, ...]]]:
-        """For each thing that follows: minutes from the end of the first to its start, and what lies between."""
-        found: dict[str, tuple[int, tuple[str, ...]]] = {}
-        for id_ in self.order[self.order.index(first) + 1 :]:
-            reached: list[tuple[int, tuple[str, ...]]] = []
-            for link in self.before[id_]:
-                if link.first == first:
-                    reached.append((link.least, ()))
-                elif link.first in found:
-                    minutes, through = found[link.first]
-                    reached.append((minutes + self.takes[link.first] + link.least, (*through, link.first)))
-            if reached:
-                found[id_] = max(reached, key=lambda way: way[0])
-        return found
 
 
 def _keeps_too_short(file: PlanFile, link: Link, keeps: int, minutes: int, through: tuple[str, ...]) -> Snag:

@@ -1,10 +1,9 @@
-"""Temperatures as a probe shows them: read as typed, turned between °C and °F, weighed against what is wanted. Pure."""
+"""Temperatures as a probe shows them: read as typed, turned from °F to °C, and which way they are to go. Pure."""
 
 import re
 from typing import Literal
 
 from board.kitchen.heat import ROOM_CELSIUS
-from board.kitchen.safety import SAME_CELSIUS
 
 # A probe's scale in a kitchen, °C, from deep frozen to boiling sugar; common practice, no source.
 PROBE_COLDEST, PROBE_HOTTEST = -60.0, 300.0
@@ -38,14 +37,3 @@ def read_degrees(text: str, *, fahrenheit: bool, wanted: float) -> float | Troub
 def is_cooling(lane: str, wanted: float) -> bool:
     """Whether a step is to bring its core down: in the fridge, or in a room no colder than what is wanted."""
     return lane == "fridge" or (lane in ("worktop", "front-of-house") and wanted <= ROOM_CELSIUS)
-
-
-def lacking(celsius: float, wanted: float, *, cooling: bool = False) -> float:
-    """°C by which a reading falls short of what is wanted (above it, for what cools); 0 when it is there.
-
-    Weighed before anything is rounded; only the pairs a code itself writes as the same count as the same.
-    """
-    if cooling:
-        return max(0.0, celsius - wanted)
-    enough = min(wanted, SAME_CELSIUS.get(wanted, wanted))
-    return wanted - celsius if celsius < enough else 0.0

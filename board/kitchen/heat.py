@@ -1,6 +1,7 @@
-"""How long an oven takes from one setting to another. °C and minutes.
+"""Newton's law of cooling, and how long an oven takes from one setting to another. °C and minutes.
 
-Heating is taken as linear in time, cooling as Newton's law T = Ta + (T0 − Ta)·e^(−kt), with the door shut or ajar.
+An oven's heating is taken as linear in time, cooling as Newton's law T = Ta + (T0 − Ta)·e^(−kt), with the door shut
+or ajar.
 The default figures are common practice, no source: about 15 min from cold to 175 °C (350 °F), and 25 min to fall
 from 200 to 120 °C. A plan's own figures for its oven go before them.
 """
@@ -39,6 +40,18 @@ def cooling_constant(minutes: float, start: float, end: float, room: float = ROO
     return math.log((start - room) / (end - room)) / minutes
 
 
+def minutes_to_fall(constant: float, start: float, end: float, room: float = ROOM_CELSIUS) -> float:
+    """Minutes from `start` down to `end` by Newton's law; 0 when it is there, infinite when the room is no colder."""
+    if end >= start:
+        return 0.0
+    return math.log((start - room) / (end - room)) / constant if end > room else math.inf
+
+
+def fallen_to(constant: float, start: float, minutes: float, room: float = ROOM_CELSIUS) -> float:
+    """°C left of `start` after so many minutes by Newton's law."""
+    return room + (start - room) * math.exp(-constant * minutes)
+
+
 def default_rates() -> OvenRates:
     return OvenRates(
         heating_rate(HEATS_MINUTES, ROOM_CELSIUS, HEATS_TO),
@@ -53,9 +66,7 @@ def minutes_between(rates: OvenRates, start: float, end: float, room: float = RO
     """
     if end >= start:
         return (end - start) / rates.heating
-    if end <= room:
-        return math.inf
-    return math.log((start - room) / (end - room)) / max(rates.cooling, rates.ajar or 0.0)
+    return minutes_to_fall(max(rates.cooling, rates.ajar or 0.0), start, end, room)
 
 
 def celsius_after(
@@ -63,7 +74,7 @@ def celsius_after(
 ) -> float:
     """What is left of the heat so many minutes after the oven was switched off, °C."""
     constant = rates.ajar if ajar and rates.ajar is not None else rates.cooling
-    return room + (start - room) * math.exp(-constant * minutes)
+    return fallen_to(constant, start, minutes, room)
 
 
 def minutes_to_reheat(rates: OvenRates, left_at: float, gap: float, end: float) -> int:

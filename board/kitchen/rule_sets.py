@@ -1,10 +1,21 @@
-"""Stand-in until the rule sets land."""
+"""Which sets of rules there are: every file of `board/kitchen/rules/` is one, found by its name."""
 
+import pkgutil
+from functools import cache
+from importlib import import_module
+
+from board.kitchen import rules
 from board.kitchen.rule_set import RuleSet
 
+RULE_SET_NAMES: tuple[str, ...] = tuple(sorted(module.name for module in pkgutil.iter_modules(rules.__path__)))
 DEFAULT_RULES = "home"
-RULE_SET_NAMES = ("home", "retail")
 
 
+@cache
 def rule_set(name: str) -> RuleSet:
-    return RuleSet(name)
+    """The set of that name. Raises KeyError when there is none."""
+    if name not in RULE_SET_NAMES:
+        raise KeyError(name)
+    found = import_module(f"{rules.__name__}.{name}").RULES
+    assert isinstance(found, RuleSet), name
+    return found

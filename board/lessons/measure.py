@@ -112,6 +112,8 @@ class Review:
     readings: tuple[ReadingReview, ...]
     kept: tuple[KeptReview, ...]
     fahrenheit: bool = False
+    unread: tuple[StepReview, ...] = ()  # ended without the reading they want
+    stops: tuple[str, ...] = ()  # read and accepted before the evening began
     slips: tuple[StepStretched | GuestsDelayed | DishDropped, ...] = ()  # told to the board, and not taken back
 
     def ran_over(self, least: int = 1) -> list[StepReview]:
@@ -176,6 +178,8 @@ def measured(state: State, opened: EveningOpened) -> Review:
         ),
         kept=tuple(found for slot in state.sheet.slots if (found := _kept(state, slot, ended)) is not None),
         fahrenheit=opened.sheet.fahrenheit,
+        unread=tuple(step for step in steps if step.slot.id in state.unread),
+        stops=state.stops_accepted,
         slips=tuple(e for e in state.history if isinstance(e, SLIPS)),
     )
 

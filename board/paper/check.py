@@ -1,13 +1,19 @@
 """What `check` says: snags, what is assumed, whether the timetable holds, and the usual caution."""
 
 from board import words
+from board.checks.cautions import cautions
 from board.paper.tables import console
-from board.plain import plain
+from board.plain import one_line, plain
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight
 from board.timetable.run_sheet import RunSheet
 
-WEIGHT_WORDS = {Weight.STOP: words.STOP, Weight.MIND: words.MIND, Weight.NOTE: words.NOTE}
+HEADINGS = (
+    (Weight.STOP, False, words.STOP),
+    (Weight.STOP, True, words.STOP_SAFETY),
+    (Weight.MIND, None, words.MIND),
+    (Weight.NOTE, None, words.NOTE),
+)
 
 
 def print_check(plan_file: PlanFile, snags: list[Snag], sheet: RunSheet | None) -> None:
@@ -18,11 +24,11 @@ def print_check(plan_file: PlanFile, snags: list[Snag], sheet: RunSheet | None) 
         out.print(plain(text), style=style or None, soft_wrap=True)
 
     say(words.check_title(plan_file.plan.event, plan_file.plan.guest_count, len(plan_file.filled.tasks)), "bold")
-    for weight in sorted(WEIGHT_WORDS, reverse=True):
-        found = [snag for snag in snags if snag.weight is weight]
+    for weight, safety, heading in HEADINGS:
+        found = [snag for snag in snags if snag.weight is weight and safety in (snag.safety, None)]
         if found:
             say()
-            say(WEIGHT_WORDS[weight], "bold")
+            say(heading, "bold")
             for snag in found:
                 say(snag.render())
     say()
@@ -37,5 +43,10 @@ def print_check(plan_file: PlanFile, snags: list[Snag], sheet: RunSheet | None) 
         say(words.CHECK_ASSUMED, "bold")
         for line in plan_file.filled.assumed:
             say(f"  {line}")
+    if mind := cautions(plan_file):
+        say()
+        say(words.CAUTIONS_TITLE, "bold")
+        for danger in mind:
+            say(f"  {words.caution(danger.topic, tuple(one_line(about, 60) for about in danger.about))}")
     say()
     say(words.CAUTION)

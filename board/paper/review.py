@@ -125,10 +125,12 @@ def review_form(review: Review) -> dict[str, Any]:
                 "about": r.slot.id,
                 "celsius": round(r.celsius, 2),
                 "wanted_celsius": r.slot.core_celsius,
-                "reached": r.lacks == 0,
+                "reached": None if r.slot.core_celsius is None else r.lacks == 0,
             }
             for r in review.readings
         ],
+        "ended_without_reading": [step.slot.id for step in review.unread],
+        "stops_accepted": list(review.stops),
         "kept": [
             {"id": k.slot.id, "stood_minutes": k.stood_minutes, "limit_minutes": k.limit_minutes, "where": k.where}
             for k in review.kept

@@ -1,13 +1,15 @@
 """The run sheet as text: by day, by person or by lane."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
 from rich.console import Console
 
 from board import words
+from board.paper.leaves import Leaf, where_of
 from board.paper.tables import cell, paragraph, table
+from board.safety.clocks import dish_clocks
 from board.timetable.company import away_minutes, busiest
 from board.timetable.run_sheet import RunSheet, Slot
 
@@ -16,6 +18,7 @@ def print_sheet(sheet: RunSheet, by: str, out: Console) -> None:
     """Headings, then a row a slot, in order of time."""
     zone = ZoneInfo(sheet.zone)
     out.print(cell(sheet.plan, "bold"))
+    _stops(sheet, out)
     _courses(sheet, zone, out)
     for title, slots in _groups(sheet, by, zone):
         out.print()
@@ -33,12 +36,43 @@ def print_sheet(sheet: RunSheet, by: str, out: Console) -> None:
                 _end(start, end),
                 "□",
                 cell(_what(slot)),
-                cell(_where(slot), "dim"),
+                cell(where_of(slot), "dim"),
                 cell(", ".join(dict.fromkeys(a.who for a in slot.attended)), "dim"),
                 words.SHEET_NO_GIVE if slot.give_minutes is None else words.give(slot.give_minutes),
             )
         out.print(rows)
+    _clocks(sheet, zone, out)
     _given_up(sheet, out)
+
+
+def _stops(sheet: RunSheet, out: Console) -> None:
+    """What must be mended before anybody eats; first of all."""
+    if sheet.stops:
+        out.print(cell(words.SHEET_STOPS, "bold"))
+        for line in sheet.stops:
+            out.print(paragraph(f"■ {line}", indent=2))
+        out.print()
+
+
+def _clocks(sheet: RunSheet, zone: ZoneInfo, out: Console) -> None:
+    clocks = dish_clocks(sheet)
+    if not clocks:
+        return
+    out.print()
+    out.print(cell(words.SHEET_CLOCKS, "bold"))
+    rows = table((words.CLOCK_DISH, "left"), (words.CLOCK_COURSE, "left"), (words.CLOCK_OUT, "right"),
+                 (words.CLOCK_LIMIT, "right"), (words.CLOCK_RUNS_OUT, "left"))  # fmt: skip
+    for each in clocks:
+        ends = each.runs_out.astimezone(zone) if each.runs_out is not None else None
+        rows.add_row(
+            cell(("■ " if each.too_long else "") + each.clock.dish),
+            cell(each.clock.course, "dim"),
+            str(each.out_minutes),
+            str(each.clock.limit_minutes),
+            cell(words.CLOCK_IN_TIME if ends is None else words.day_and_clock(ends)),
+        )
+    out.print(rows)
+    out.print(paragraph(words.clocks_by(sheet.rules), "dim", indent=2))
 
 
 def _end(start: datetime, end: datetime) -> str:
@@ -83,17 +117,6 @@ def _what(slot: Slot) -> str:
     return " · ".join([slot.name, *tail])
 
 
-def _where(slot: Slot) -> str:
-    pieces = [words.LANES[slot.lane].lower()]
-    for use in sorted(slot.uses, key=lambda use: use.celsius is None and not use.off):
-        if slot.kind == "heat":
-            break
-        pieces.append(words.use(use.what, use.amount, use.celsius, off=use.off))
-    if pieces[0] == words.LANES["oven"].lower() and len(pieces) > 1:
-        pieces = pieces[1:]
-    return ", ".join(pieces)
-
-
 def _given_up(sheet: RunSheet, out: Console) -> None:
     if not sheet.given_up:
         return
@@ -101,3 +124,29 @@ def _given_up(sheet: RunSheet, out: Console) -> None:
     out.print(cell(words.SHEET_GIVEN_UP, "bold"))
     for each in sheet.given_up:
         out.print(paragraph(f"{each.what}: {each.why}", indent=2))
+
+
+def print_leaves(leaves: Sequence[Leaf], out: Console) -> None:
+    """Leaves in a terminal, one below the other."""
+    for number, leaf in enumerate(leaves):
+        if number:
+            out.print()
+            out.rule(style="dim")
+        out.print(cell(leaf.title, "bold"))
+        out.print(cell(leaf.about, "dim"))
+        for course in leaf.courses:
+            out.print(cell(course, indent=2))
+        for day in leaf.days:
+            out.print()
+            out.print(cell(day.title, "bold"))
+            rows = table((words.SHEET_FROM, "right"), (words.SHEET_TO, "right"), ("", "left"),
+                         (words.SHEET_WHAT, "left"), (words.SHEET_WHERE, "left"),
+                         (words.SHEET_WHO, "left"))  # fmt: skip
+            for row in day.rows:
+                what = " · ".join([row.what, *row.told])
+                style = "bold" if row.course else ""
+                rows.add_row(row.start, row.end, "□", cell(what, style), cell(row.where, "dim"), cell(row.who, "dim"))
+            out.print(rows)
+        out.print()
+        for note in leaf.notes:
+            out.print(paragraph(note, "dim", indent=2))

@@ -7,9 +7,10 @@ from zoneinfo import ZoneInfo
 from dateutil.relativedelta import relativedelta
 
 from board.kitchen.jobs import JOB_MINUTES, USUAL_JOBS
-from board.kitchen.rule_set import WATER_CHANGE_MINUTES, thaw_fridge_minutes, thaw_water_minutes
+from board.kitchen.rule_set import RuleSet
+from board.kitchen.rule_sets import rule_set
 from board.plan.care import Thaw
-from board.plan.caring import Care, care_of
+from board.plan.caring import NO_CARE, Care, care_of
 from board.plan.durations import Attention, Spread, short
 from board.plan.links import EATEN_MINUTES, Link, Linked, Node, clear_id, eaten_minutes, is_before_guests, serve_id
 from board.plan.model import Plan, Way, Work
@@ -44,7 +45,7 @@ class Task:
     node: Node
     ways: tuple[FilledWay, ...]
     best_within: int | None = None
-    care: Care = Care()
+    care: Care = NO_CARE
 
     @property
     def work(self) -> Work | None:
@@ -108,8 +109,9 @@ def _task(plan: Plan, node: Node, assumed: _Assumed, *, served_next: bool) -> Ta
         return Task(node, (_own_way(plan, node, assumed),))
     if node.kind == "job" and is_before_guests(work):
         assumed.say("is done before the guests arrive, if it can be", node.name)
-    base = _way(work, work, node, assumed)
-    ways = (base, *(_way(way, work, node, assumed) for way in work.or_))
+    rules = rule_set(plan.rules)
+    base = _way(work, work, node, rules, assumed)
+    ways = (base, *(_way(way, work, node, rules, assumed) for way in work.or_))
     best = work.best_within
     if best is None and served_next and base.on.place in ("oven", "stovetop"):
         best = BEST_WITHIN_MINUTES
@@ -138,12 +140,12 @@ def _exactly(minutes: int) -> Spread:
     return Spread(low=minutes, likely=minutes, high=minutes)
 
 
-def _way(way: Way, work: Work, node: Node, assumed: _Assumed) -> FilledWay:
+def _way(way: Way, work: Work, node: Node, rules: RuleSet, assumed: _Assumed) -> FilledWay:
     """One way, filled first from the step's main way, then from what is usual."""
     usual = USUAL_JOBS.get(node.name.casefold()) if node.kind == "job" else None
     on = way.on or work.on
     if work.thaws is not None:
-        return _thaw_way(work.thaws, way, node, on, assumed)
+        return _thaw_way(work.thaws, way, node, on, rules, assumed)
     if on is None and usual is not None and usual.fridge_minutes:
         on = Station(place="fridge")
         assumed.say("needs no fridge room worth counting", node.name)
@@ -167,17 +169,18 @@ def _way(way: Way, work: Work, node: Node, assumed: _Assumed) -> FilledWay:
         keeps = Keep(minutes=KEEPS_MINUTES, where=Station(place="room"))
         assumed.say(f"keeps {short(KEEPS_MINUTES)} in the room", node.name)
     elif keeps is not None:
-        keeps = Keep(minutes=keeps.minutes, where=_amounts(keeps.where, node.name, assumed))
+        where = _kept_hot(_amounts(keeps.where, node.name, assumed), node.name, rules, assumed)
+        keeps = Keep(minutes=keeps.minutes, where=where)
     return FilledWay(on, takes, attended, keeps)
 
 
-def _thaw_way(thaw: Thaw, way: Way, node: Node, on: Station | None, assumed: _Assumed) -> FilledWay:
+def _thaw_way(thaw: Thaw, way: Way, node: Node, on: Station | None, rules: RuleSet, assumed: _Assumed) -> FilledWay:
     """Thawing takes as long as its weight asks for, where the plan gives no time of its own."""
     in_fridge = thaw.where == "fridge"
     on = _amounts(on or Station(place="fridge" if in_fridge else "worktop"), node.name, assumed)
     takes = way.takes
     if takes is None:
-        minutes = thaw_fridge_minutes(thaw.kilos) if in_fridge else thaw_water_minutes(thaw.kilos)
+        minutes = rules.thaw_fridge_minutes(thaw.kilos) if in_fridge else rules.thaw_water_minutes(thaw.kilos)
         takes = _exactly(minutes)
         assumed.say(f"thaws in {short(minutes)}", node.name)
     attended = way.attended
@@ -185,9 +188,9 @@ def _thaw_way(thaw: Thaw, way: Way, node: Node, on: Station | None, assumed: _As
         attended = STORED_ATTENDED
         assumed.say("needs hands 2 min at the start", node.name)
     elif attended is None:
-        attended = Attention(start=2, every=WATER_CHANGE_MINUTES, look=2)
-        assumed.say(f"needs hands 2 min at the start, and 2 min every {WATER_CHANGE_MINUTES} min for fresh water",
-                    node.name)  # fmt: skip
+        every = rules.thaw.change_water_minutes
+        attended = Attention(start=2, every=every, look=2)
+        assumed.say(f"needs hands 2 min at the start, and 2 min every {every} min for fresh water", node.name)
     keeps = way.keeps or Keep(minutes=DAY_MINUTES if in_fridge else 0, where=Station(place="fridge"))
     return FilledWay(on, takes, attended, keeps)
 
@@ -203,6 +206,16 @@ def _amounts(on: Station, name: str, assumed: _Assumed) -> Station:
     if on.heat is not None and not on.heat.range_given:
         assumed.say(f"accepts {ACCEPTS_EITHER_SIDE:g} °C either side of its setting", name)
     return on.model_copy(update=update) if update else on
+
+
+def _kept_hot(where: Station, name: str, rules: RuleSet, assumed: _Assumed) -> Station:
+    """What is kept hot at a setting whose range the plan leaves open is never kept below hot holding."""
+    heat, least = where.heat, rules.hot_holding
+    if heat is None or heat.range_given or not least.at_least(heat.want) or least.at_least(heat.low):
+        return where
+    low = min(heat.want, least.celsius)
+    assumed.say(f"is kept at {low:g} °C or above ({rules.title})", name)
+    return where.model_copy(update={"heat": heat.model_copy(update={"low": low})})
 
 
 def _attended(on: Station, stored: int | None, node: Node, assumed: _Assumed) -> Attention:

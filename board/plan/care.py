@@ -11,12 +11,19 @@ from board.plan.durations import decimal, parse_minutes
 from board.plan.phrase import Phrase, near
 from board.plan.stations import Degrees, parse_celsius
 
-# What a step cooks, as the codes class it.
+# What a step cooks, as the codes class it; a roast is a whole cut that may go by a table of its own.
 FoodClass = Literal[
     "poultry", "ground meat", "whole cut", "roast", "injected meat", "fish", "eggs", "held eggs", "stuffed",
     "casserole", "leftovers",
 ]  # fmt: skip
 FOOD_CLASSES: tuple[str, ...] = get_args(FoodClass)
+ROAST = "roast"
+
+
+def rule_class(cooks: str) -> str:
+    """The class of food a rule set has a figure for."""
+    return "whole cut" if cooks == ROAST else cooks
+
 
 Vessel = Literal["metal", "glass", "earthenware", "plastic"]
 Bath = Literal["room", "fridge", "cold water", "ice bath"]

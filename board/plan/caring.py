@@ -4,7 +4,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from board.kitchen.rule_sets import rule_set
-from board.plan.care import Core
+from board.plan.care import Cooling, Core, rule_class
 from board.plan.links import Node, fold
 from board.plan.model import Plan
 from board.plan.spoils import result_spoils
@@ -28,15 +28,18 @@ class Care:
     fresh: bool = False
 
 
+NO_CARE = Care()
+
+
 def care_of(plan: Plan, node: Node, say: Say) -> Care:
     """Of one piece of work; `say(what, who)` hears what is assumed."""
     work = node.work
     if work is None:
-        return Care()
+        return NO_CARE
     rules = rule_set(plan.rules)
     reheats = work.reheats if work.reheats is not None else fold(node.name).startswith("reheat ")
     core = work.until
-    if core is None and work.cooks is not None and (cook := rules.cook_for(work.cooks)) is not None:
+    if core is None and work.cooks is not None and (cook := rules.cook_for(rule_class(work.cooks))) is not None:
         core = Core(celsius=cook.degrees.celsius, minutes=cook.hold_seconds / 60)
         say(f"is done at {cook.degrees.celsius:g} °C in the middle ({rules.title})", node.name)
     hot = work.on is not None and work.on.place in COOKS_ON
@@ -44,6 +47,11 @@ def care_of(plan: Plan, node: Node, say: Say) -> Care:
     return Care(core, work.cooks, reheats, result_spoils(plan, work, node.loc), fresh)
 
 
-def is_exposed(spoils: bool, where: Station) -> bool:
-    """Whether what spoils stands there neither hot nor cold enough."""
-    return spoils and where.place in OUT_OF_CONTROL
+def is_exposed(care: Care, where: Station, cools: Cooling | None) -> bool:
+    """Whether, while it is worked at, what spoils stands there neither hot nor cold enough.
+
+    What is cooled in water or ice goes by the stages of cooling instead, which have limits of their own (FDA Food Code
+    3-501.16(A) excepts cooling, from memory); cooling in the room counts.
+    """
+    bathed = cools is not None and cools.bath in ("cold water", "ice bath")
+    return care.spoils and where.place in OUT_OF_CONTROL and not bathed

@@ -97,8 +97,11 @@ class DropDish(Edit):
         loc = _free_dish(file, self.course, self.dish)
         if isinstance(loc, CannotEdit):
             return loc
-        if len(file.plan.courses[int(loc[1])].dishes) == 1:
+        dishes = file.plan.courses[int(loc[1])].dishes
+        if len(dishes) == 1:
             return CannotEdit(words.edit_only_dish(self.dish, self.course))
+        if instead := [each.dish for each in dishes if fold(each.instead_of or "") == fold(self.dish)]:
+            return CannotEdit(words.edit_replaced(self.dish, instead))
         return [Remove(loc)]
 
 

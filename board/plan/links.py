@@ -310,7 +310,7 @@ def _uses(plan: Plan, node: Node, work: Work) -> list[Problem]:
             problems += _station(plan, way.on, (*loc, "on"), cooking=True)
         if way.keeps is not None:
             problems += _station(plan, way.keeps.where, (*loc, "keeps"), cooking=False)
-    if work.takes is None and node.kind == "step":
+    if work.takes is None and work.thaws is None and node.kind == "step":
         mend = "Add how long it takes, for example `takes: 25 min`."
         problems.append(Problem("P06", "a step needs `takes`, which is missing", mend, node.loc))
     for number, name in enumerate(work.who or []):

@@ -17,6 +17,7 @@ from board.plan.model import Air, Course, Dish, Hand, Job, Kitchen, Oven, Plan, 
 from board.plan.phrase import nearest
 from board.plan.places import Loc, Places, read_yaml, unknown
 from board.plan.quantities import Ingredient
+from board.plan.served import misnamed
 from board.plan.snag import Snag, Weight, in_order
 from board.plan_digest import digest_of
 
@@ -65,6 +66,9 @@ def read_plan(text: str, name: str) -> PlanFile | list[Snag]:
         plan = _salvaged(raw, [*empty, *errors], meant)
     if plan is not None:
         linked, problems = link(plan)
+        lost = any(error["loc"][:1] == ("guests",) or "only for" in error["loc"] for error in errors)
+        if not lost:  # else other names stand in for those that could not be read
+            problems += misnamed(plan)
         snags += [Snag(p.code, Weight.STOP, p.message, p.mend, places.of(p.loc)) for p in problems]
         if not snags:
             return PlanFile(plan, fill(plan, linked), places, digest_of(text))

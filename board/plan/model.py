@@ -16,6 +16,7 @@ from board.plan.care import Cools as CoolsDown
 from board.plan.care import FoodClass, Thaws, Until
 from board.plan.durations import Attended, Minutes, Takes, WholeMinutes, decimal, parse_minutes
 from board.plan.guests import GuestLine
+from board.plan.labels import Holds
 from board.plan.phrase import Phrase, near
 from board.plan.quantities import IngredientLine
 from board.plan.stations import HeatRate, Keeps, On, parse_celsius, parse_cools, parse_heats
@@ -250,15 +251,35 @@ def _read_job(value: Any) -> Any:
     return {"job": value} if isinstance(value, str) else value
 
 
+def _names(value: Any) -> Any:
+    """`only for: Tomas, Maud` and `only for: Tomas and Maud` are read like a list; a list's names stand as they are."""
+    return re.split(r"\s*,\s*(?:and\s+)?|\s+and\s+", value.strip()) if isinstance(value, str) else value
+
+
+def _nothing(value: Any) -> Any:
+    """`ingredients: nothing` says that nobody eats of it: warm plates."""
+    return [] if isinstance(value, str) and value.strip().casefold() == "nothing" else value
+
+
+Names = Annotated[list[Words], Field(min_length=1), BeforeValidator(_names, json_schema_input_type=str | list[str])]
+
+
 class Dish(PlanModel):
     """What is on the plate. `perishable`: whether it spoils out of the cold; None: told from its ingredients.
 
-    `by_time_alone`: kept safe by time alone, where the rule set allows that.
+    `by_time_alone`: kept safe by time alone, where the rule set allows that. `only_for`, `not_for`: guests by name;
+    `instead_of`: the dish of the same course that those it is only for are not served.
     """
 
     dish: Words
     for_: int | None = Field(default=None, ge=1, le=500)
-    ingredients: list[IngredientLine] = []
+    only_for: Names | None = None
+    instead_of: Words | None = None
+    not_for: Names | None = None
+    ingredients: Annotated[
+        list[IngredientLine],
+        BeforeValidator(_nothing, json_schema_input_type=list[IngredientLine] | Literal["nothing"]),
+    ] = []
     perishable: YesNo | None = None
     by_time_alone: YesNo = False
     steps: list[Step] = Field(min_length=1)
@@ -346,6 +367,7 @@ class Plan(PlanModel):
     hands: dict[str, Hand] = Field(min_length=1)
     courses: list[Course] = Field(min_length=1)
     jobs: list[Annotated[Job, BeforeValidator(_read_job, json_schema_input_type=str | Job)]] = []
+    foods: dict[Annotated[str, Field(min_length=1, max_length=100)], Holds] = {}
 
     @property
     def guest_count(self) -> int:

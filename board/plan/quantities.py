@@ -1,4 +1,5 @@
-"""Ingredients as a cook writes them: `1.2 kg celeriac (veg)`, `2–3 tbsp oil`, `to taste salt`, `4 eggs`."""
+"""Ingredients as a cook writes them: `1.2 kg celeriac (veg)`, `2–3 tbsp oil`, `to taste salt`, `4 eggs`;
+and what the label says: `100 g dark chocolate (baking), may contain tree nuts`."""
 
 import re
 import unicodedata
@@ -6,7 +7,9 @@ from typing import Annotated
 
 from pydantic import BaseModel, ConfigDict, Field, model_validator
 
+from board.kitchen.named import named
 from board.plan.durations import decimal
+from board.plan.labels import LabelWords, without_label
 from board.plan.phrase import Phrase
 
 # Kitchen units and the spellings read for each. Mass and volume; the rest count things.
@@ -49,15 +52,23 @@ _SECTION = re.compile(r"(.*?)\s*\(([^()]*)\)\s*$")
 
 
 class Ingredient(BaseModel):
-    """One thing to buy or find. `low` equals `high` for one figure; both are None for `to taste`."""
+    """One thing to buy or find. `low` equals `high` for one figure; both are None for `to taste`.
 
-    model_config = ConfigDict(extra="forbid", frozen=True)
+    `contains`, `may_contain`, `free_from`: the label's own words.
+    """
+
+    model_config = ConfigDict(
+        extra="forbid", frozen=True, populate_by_name=True, alias_generator=lambda name: name.replace("_", " ")
+    )
 
     food: str = Field(min_length=1)
     low: float | None = None
     high: float | None = None
     unit: str = ""  # a count of things
     section: str | None = None
+    contains: LabelWords = ()
+    may_contain: LabelWords = ()
+    free_from: LabelWords = ()
 
     @model_validator(mode="after")
     def _sound(self) -> "Ingredient":
@@ -68,6 +79,9 @@ class Ingredient(BaseModel):
             raise ValueError("an amount lies above zero and is less than a lorry load; check the figure")
         if self.unit and self.unit not in {*UNITS, "to taste", "splash", "knob"}:
             raise ValueError(f"{self.unit!r} is not a unit of the kitchen; use {', '.join(UNITS)}")
+        for word in self.free_from:
+            if any(named(word) == named(other) for other in self.contains):
+                raise ValueError(f"a label says either contains or free from {word}; read it again and keep one")
         return self
 
 
@@ -83,10 +97,11 @@ def _figure(text: str) -> float:
 
 
 def parse_ingredient(text: str) -> dict[str, object]:
-    """The shop section stands in brackets at the end. Raises ValueError."""
-    section: dict[str, object] = {}
+    """The shop section stands in brackets at the end, what the label says before or after it. Raises ValueError."""
+    text, said = without_label(text)
+    section: dict[str, object] = {**said}
     if match := _SECTION.fullmatch(text):
-        text, section = match[1], {"section": match[2]}
+        text, section["section"] = match[1], match[2]
     if match := _UNCOUNTED.fullmatch(text):
         return {"food": match[3], "unit": (match[1] or match[2]).lower(), **section}
     match = _AMOUNT.fullmatch(text.strip())

@@ -28,13 +28,17 @@ class Place:
 
 @dataclass(frozen=True, slots=True)
 class Snag:
-    """One finding. `code` is stable; `mend` is a sentence that says what to do."""
+    """One finding. `code` is stable; `mend` is a sentence that says what to do.
+
+    `safety`: it is about harm to somebody who eats; a timetable can be made all the same.
+    """
 
     code: str
     weight: Weight
     message: str
     mend: str = ""
     place: Place | None = None
+    safety: bool = False
 
     def render(self) -> str:
         """`file:line:column: CODE message`, the line as written with its spot marked, then how to mend it."""

@@ -1,5 +1,6 @@
 """What spoils out of the cold: by the host's own word, else by what a dish is made of. Pure."""
 
+from board.kitchen.food import facts
 from board.plan.model import Dish, Plan, Work
 from board.plan.places import Loc
 
@@ -12,14 +13,22 @@ def dish_at(plan: Plan, loc: Loc) -> Dish | None:
 
 
 def spoils(dish: Dish) -> bool:
-    """A food that is not known is taken to spoil."""
+    """By the host's own word; else one ingredient that does is enough."""
     if dish.perishable is not None:
         return dish.perishable
     return any(food_spoils(line.food) for line in dish.ingredients)
 
 
 def food_spoils(food: str) -> bool:
-    return True
+    """A food that is not known is taken to spoil."""
+    known = facts(food)
+    return known is None or known.perishable
+
+
+def raw_class(food: str) -> str | None:
+    """The class of food that cooks it, where it is raw and needs cooking; None for what is not known."""
+    known = facts(food)
+    return known.raw_class if known is not None else None
 
 
 def result_spoils(plan: Plan, work: Work | None, loc: Loc) -> bool:

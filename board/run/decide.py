@@ -17,6 +17,7 @@ from board.run.events import (
     LookedIn,
     NoteWritten,
     Part,
+    ReadingSkipped,
     ReadingTaken,
     SheetTaken,
     StepFinished,
@@ -26,7 +27,7 @@ from board.run.events import (
     is_answer,
 )
 from board.run.forecast import Forecast
-from board.run.readings import READ_AGAIN_MINUTES, is_put_off, lacks, last_reading, warns_from
+from board.run.readings import asked_again, hold_left, lacks, last_reading, takes_readings, warns_from
 from board.run.slip_wishes import DelayGuests, DropDish, SlipWish, Stretch, decide_slip
 from board.run.state import State
 from board.timetable.run_sheet import RunSheet, Slot
@@ -89,10 +90,19 @@ class WriteNote:
 
 @dataclass(frozen=True, slots=True)
 class TakeReading:
-    """A probe shows so much, in °C."""
+    """A probe shows so much, in °C. `part`: the call that it answers too, where the core is what is wanted."""
 
     slot: str
     celsius: float
+    part: Part | None = None
+    number: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class EndUnread:
+    """The slot is over, and no probe was put into it."""
+
+    slot: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,7 +115,20 @@ class Close:
     """The evening is over."""
 
 
-Wish = Done | Settle | Later | LeaveOut | Push | SlipWish | TakeSheet | WriteNote | TakeReading | TakeBack | Close
+Wish = (
+    Done
+    | Settle
+    | Later
+    | LeaveOut
+    | Push
+    | SlipWish
+    | TakeSheet
+    | WriteNote
+    | TakeReading
+    | EndUnread
+    | TakeBack
+    | Close
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -168,7 +191,7 @@ def decide(state: State, wish: Wish, at: datetime) -> list[Event] | Refusal:
         case Done(slot=slot, part=part, number=number):
             return _done(state, slot, part, number, at)
         case Settle(slot=slot):
-            return _settle(state, slot, at)
+            return _end_unread(state, slot, at)
         case Later(slot=slot, part=part, number=number, minutes=minutes):
             if _settled(state, slot):
                 return Refusal(words.already_settled(_name(state, slot)))
@@ -189,8 +212,10 @@ def decide(state: State, wish: Wish, at: datetime) -> list[Event] | Refusal:
         case WriteNote(text=text, slot=about):
             text = text.strip()[:LONGEST_NOTE]
             return [NoteWritten(n=n, at=at, text=text, slot=about)] if text else Refusal(words.EMPTY_NOTE)
-        case TakeReading(slot=slot, celsius=celsius):
-            return _read(state, slot, celsius, at)
+        case TakeReading():
+            return _read(state, wish, at)
+        case EndUnread(slot=slot):
+            return _end_unread(state, slot, at)
         case TakeBack():
             return _take_back(state, at)
         case Close():
@@ -235,6 +260,8 @@ def _settle(state: State, id_: str, at: datetime) -> list[Event] | Refusal:
         read = last_reading(state, id_)
         if read is not None and lacks(slot, read.celsius):
             return Refusal(words.core_lacks(slot.name, slot.core_celsius or 0.0, read.celsius, state.sheet.fahrenheit))
+        if read is not None and (left := hold_left(state, slot, at)):
+            return Refusal(words.not_held(slot.name, slot.hold_minutes, left))
         return [StepFinished(n=n, at=at, slot=id_)]
     waiting = _still_waits(state, slot)
     if waiting:
@@ -249,19 +276,40 @@ def _still_waits(state: State, slot: Slot) -> str | None:
     return _name(state, first) if first else None
 
 
-def _read(state: State, id_: str, celsius: float, at: datetime) -> list[Event] | Refusal:
-    """The reading; where the core lacks something as the end comes up, the call at the end waits a little too."""
-    slot, step, n = _slot(state, id_), state.steps[id_], state.last_n + 1
-    if slot.core_celsius is None:
+def _end_unread(state: State, id_: str, at: datetime) -> list[Event] | Refusal:
+    """Settled; that a core temperature was wanted and never read is an event of its own, before the end."""
+    ended = _settle(state, id_, at)
+    if isinstance(ended, Refusal) or _slot(state, id_).core_celsius is None or last_reading(state, id_) is not None:
+        return ended
+    *begun, over = ended
+    skipped = ReadingSkipped(n=over.n, at=at, slot=id_)
+    return [*begun, skipped, StepFinished(n=over.n + 1, at=at, slot=id_)]
+
+
+def _read(state: State, wish: TakeReading, at: datetime) -> list[Event] | Refusal:
+    """The reading; where the core lacks something as the end comes up, or was not held yet, the call at the end waits.
+    A call that the reading answers is answered once nothing is lacking."""
+    id_, celsius, n = wish.slot, wish.celsius, state.last_n + 1
+    slot, step = _slot(state, id_), state.steps[id_]
+    if not takes_readings(slot):
         return Refusal(words.no_core(slot.name))
     if step.status == "to-come":
         return Refusal(words.not_begun(slot.name))
     if step.status == "left-out":
         return Refusal(words.already_settled(slot.name))
     taken: list[Event] = [ReadingTaken(n=n, at=at, slot=id_, celsius=celsius)]
-    if is_put_off(slot, step, celsius, at):
-        taken.append(CallPutOff(n=n + 1, at=at, slot=id_, part="end", minutes=READ_AGAIN_MINUTES))
+    if again := asked_again(state, slot, celsius, at):
+        taken.append(CallPutOff(n=n + 1, at=at, slot=id_, part="end", minutes=again.minutes))
+    elif step.status == "under-way" and wish.part == "look-in":
+        taken.append(LookedIn(n=n + 1, at=at, slot=id_, number=wish.number))
+    elif step.status == "under-way" and wish.part == "end" and _may_end(state, slot, celsius, at):
+        taken.append(StepFinished(n=n + 1, at=at, slot=id_))
     return taken
+
+
+def _may_end(state: State, slot: Slot, celsius: float, at: datetime) -> bool:
+    """Whether a reading at that moment is all that was lacking."""
+    return not lacks(slot, celsius) and not (slot.core_celsius is not None and hold_left(state, slot, at))
 
 
 def _push(state: State, course: str, minutes: int, at: datetime) -> list[Event] | Refusal:
@@ -291,16 +339,30 @@ def _take_back(state: State, at: datetime) -> list[Event] | Refusal:
     answers = answers_of(state)
     if not answers:
         return Refusal(words.NOTHING_TO_TAKE_BACK)
-    targets = [answers[-1].n]
     last = answers[-1]
-    if isinstance(last, StepFinished) and len(answers) > 1:
-        before = answers[-2]
-        if isinstance(before, StepStarted) and before.slot == last.slot and before.at == last.at:
-            targets.append(before.n)  # one key did both
-    if isinstance(last, CallPutOff) and len(answers) > 1:
-        before = answers[-2]
-        if isinstance(before, ReadingTaken) and before.n == last.n - 1 and before.slot == last.slot:
-            targets.append(before.n)  # one reading did both
+    targets = _done_with_one_key(answers)
     if isinstance(last, StepStarted):  # what ended by itself since never began
         targets += [e.n for e in state.history if isinstance(e, StepFinished) and e.slot == last.slot and e.n > last.n]
     return [TakenBack(n=state.last_n + 1, at=at, targets=tuple(sorted(targets)))]
+
+
+# What one key does besides the event named first, right before it.
+TOGETHER: dict[type[Event], tuple[type[Event], ...]] = {
+    StepFinished: (ReadingTaken, ReadingSkipped, StepStarted),
+    ReadingSkipped: (StepStarted,),
+    LookedIn: (ReadingTaken,),
+    CallPutOff: (ReadingTaken,),
+}
+
+
+def _done_with_one_key(answers: list[Event]) -> list[int]:
+    """Numbers of the last answer and of those before it that came with it."""
+    last = answers[-1]
+    targets = [last.n]
+    for before in reversed(answers[:-1]):
+        is_pair = isinstance(before, TOGETHER.get(type(last), ())) and before.n == last.n - 1 and before.at == last.at
+        if not is_pair or getattr(before, "slot", None) != getattr(last, "slot", None):
+            break
+        targets.append(before.n)
+        last = before
+    return targets

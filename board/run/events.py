@@ -15,6 +15,7 @@ FORMAT = 1  # of the run log; raised when a line changes its meaning
 
 Minutes = Annotated[int, msgspec.Meta(ge=-10_000, le=10_000)]
 Part = Literal["start", "look-in", "end"]
+ClockWarning = Literal["soon", "over", "put-away"]
 
 
 class _Event(msgspec.Struct, frozen=True, tag_field="event", kw_only=True):
@@ -124,10 +125,33 @@ class ReadingTaken(_Event, frozen=True, tag=True, kw_only=True):
     celsius: Annotated[float, msgspec.Meta(ge=-100, le=600)]
 
 
+class ReadingSkipped(_Event, frozen=True, tag=True, kw_only=True):
+    """A step that wants a core temperature was ended without a reading."""
+
+    slot: str
+
+
 class KeepingWarned(_Event, frozen=True, tag=True, kw_only=True):
     """The board said that what a step made soon keeps no longer."""
 
     slot: str
+
+
+class ClockWarned(_Event, frozen=True, tag=True, kw_only=True):
+    """The board said how a dish's clock stands; `dish` None: the clocks of all that is left of the course.
+
+    soon: its limit comes near; over: it is reached; put-away: the course is cleared, and no job puts away what is left.
+    """
+
+    dish: str | None
+    course: str
+    what: ClockWarning
+
+
+class StopsAccepted(_Event, frozen=True, tag=True, kw_only=True):
+    """The host read what must be mended before anybody eats, and began all the same."""
+
+    stops: tuple[str, ...]
 
 
 class TakenBack(_Event, frozen=True, tag=True, kw_only=True):
@@ -166,7 +190,10 @@ Event = (
     | DishDropped
     | NoteWritten
     | ReadingTaken
+    | ReadingSkipped
     | KeepingWarned
+    | ClockWarned
+    | StopsAccepted
     | TakenBack
     | ClockJumped
     | EveningClosed
@@ -185,6 +212,7 @@ ANSWERS = (
     SheetTaken,
     NoteWritten,
     ReadingTaken,
+    ReadingSkipped,
 )
 
 

@@ -11,6 +11,7 @@ from board.run.events import (
     CallPutOff,
     CallRaised,
     ClockJumped,
+    ClockWarned,
     CoursePushed,
     DishDropped,
     EveningClosed,
@@ -21,12 +22,14 @@ from board.run.events import (
     LookedIn,
     NoteWritten,
     Part,
+    ReadingSkipped,
     ReadingTaken,
     SheetTaken,
     StepFinished,
     StepLeftOut,
     StepStarted,
     StepStretched,
+    StopsAccepted,
     TakenBack,
 )
 from board.run.slipped import guests_expected, stretched
@@ -102,6 +105,12 @@ def fold(state: State, event: Event) -> State:
             return replace(state, notes=(*state.notes, Note(event.n, event.at, text, about)))
         case ReadingTaken(slot=slot, celsius=celsius):
             return replace(state, readings=(*state.readings, Reading(event.n, event.at, slot, celsius)))
+        case ReadingSkipped(slot=slot):
+            return replace(state, unread=(*state.unread, slot))
+        case ClockWarned(dish=dish, course=course, what=what):
+            return replace(state, clock_warned=state.clock_warned | {(dish, course, what)})
+        case StopsAccepted(stops=stops):
+            return replace(state, stops_accepted=stops)
         case KeepingWarned(slot=slot):
             return replace(state, warned=_with(state.warned, slot, event.at))
         case ClockJumped(seconds=seconds, slept=slept):
@@ -156,6 +165,8 @@ def _shifted(state: State, by: timedelta) -> State:
         state,
         steps=MappingProxyType({id_: step(old) for id_, old in state.steps.items()}),
         raised=MappingProxyType({key: at + by for key, at in state.raised.items()}),
+        readings=tuple(replace(each, at=each.at + by) for each in state.readings),
+        warned=MappingProxyType({slot: at + by for slot, at in state.warned.items()}),
     )
 
 

@@ -6,11 +6,12 @@ from datetime import datetime, timedelta
 from types import MappingProxyType
 from typing import Literal
 
-from board.run.events import ClockJumped, Event, Part
+from board.run.events import ClockJumped, ClockWarning, Event, Part
 from board.timetable.run_sheet import RunSheet, Slot
 
 Status = Literal["to-come", "under-way", "finished", "left-out"]
 CallKey = tuple[str, Part, int]  # slot, part, number
+ClockKey = tuple[str | None, str, ClockWarning]  # dish (None: all that is left), course, what was said
 
 
 @dataclass(frozen=True)
@@ -67,6 +68,9 @@ class State:
     warned: Mapping[str, datetime] = field(
         default_factory=lambda: MappingProxyType({})
     )  # slot → that it keeps no longer
+    unread: tuple[str, ...] = ()  # slots ended without the reading they want
+    clock_warned: frozenset[ClockKey] = frozenset()
+    stops_accepted: tuple[str, ...] = ()
     history: tuple[Event, ...] = ()  # what counts: neither taken back nor a taking back
     last_n: int = 0
     jumped: ClockJumped | None = None  # the last time the clock did

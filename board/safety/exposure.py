@@ -1,8 +1,9 @@
 """How long what a dish is made of stands neither hot nor cold enough, over its whole path. Pure; minutes.
 
 Bench, room, carrying, table and buffet all count, and are added up: going back into the fridge stops a clock and does
-not set it back. Cooking through begins a new one, for the cooked food. Oven, ring and fridge do not count; what cools
-or reheats there has rules of its own. Of several parts of a dish, the one that stood longest counts.
+not set it back. Cooking through begins a new one, for the cooked food. Oven, ring, fridge and a bath of water or ice do
+not count; what cools or reheats there has rules of its own. Of several parts of a dish, the one that stood longest
+counts.
 """
 
 from collections.abc import Iterator, Mapping
@@ -58,7 +59,8 @@ def _overlap(each: Stretch, until: datetime | None) -> float:
 
 def exposures(sheet: RunSheet, times: Times, left_out: frozenset[str] = frozenset()) -> list[Exposure]:
     """Every clock of the sheet, with the times its slots have (planned, forecast or actual)."""
-    return [Exposure(clock, tuple(_Path(sheet, times, left_out).of(clock))) for clock in sheet.clocks]
+    path = _Path(sheet, times, left_out)
+    return [Exposure(clock, tuple(path.of(clock))) for clock in sheet.clocks]
 
 
 def planned(sheet: RunSheet) -> list[Exposure]:

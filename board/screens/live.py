@@ -14,6 +14,7 @@ from board.anew.advisor import Advisor
 from board.clock import VirtualClock
 from board.evening import Evening, Present
 from board.plain import one_line
+from board.run.cooling import READ_COOLING_MINUTES
 from board.run.decide import (
     Close,
     Done,
@@ -168,10 +169,17 @@ class LiveScreen(Screen[None]):
             if self.advisor is not None:
                 self.advisor.look(self.present.state, self.present.forecast)
             for each in self.present.warned:
-                self.say(self.viewer.soon_over(each, self.present.now))
+                self.say(self.viewer.standings.soon_over(each, self.present.now))
+            self._say_clocks(self.present)
         except Exception as wrong:
             self.banner = words.board_fault(one_line(wrong, 80))
         self.redraw()
+
+    def _say_clocks(self, present: Present) -> None:
+        """What is said of the clocks for the first time, in one line."""
+        if present.clock_warned:
+            told = [self.viewer.standings.clock_warning(each, present) for each in present.clock_warned]
+            self.say(words.said_together(told), grave=any(each.what == "over" for each in present.clock_warned))
 
     def _not_kept(self, present: Present) -> str:
         """What to say while the run log cannot be written."""
@@ -301,9 +309,16 @@ class LiveScreen(Screen[None]):
     def action_answer(self) -> None:
         call = self._target()
         if call is not None:
-            slot, part, number = call.key
             self.settle_key()
-            self.wish(Done(slot, part, number))
+            if not self.looking.asks_at(call.key):
+                self.wish(Done(*call.key), self._read_soon(call.key))
+
+    def _read_soon(self, call: CallKey) -> str:
+        """What to say as a step that cools begins."""
+        slot = self.viewer.slots[call[0]]
+        return (
+            words.read_in(one_line(slot.name, 40), READ_COOLING_MINUTES) if call[1] == "start" and slot.cooling else ""
+        )
 
     def action_later(self) -> None:
         """Five minutes; pressed again before it has come again, five more."""
@@ -323,9 +338,12 @@ class LiveScreen(Screen[None]):
     def action_done_already(self) -> None:
         """Begun and over, whatever was asked: one key for a call that was overtaken."""
         call = self._target()
-        if call is not None:
-            self.settle_key()
-            self.wish(Settle(call.key[0]), words.done_already(call.headline))
+        if call is None:
+            return
+        slot, part, _ = call.key
+        self.settle_key()
+        if part == "start" or not self.looking.asks_at((slot, "end", 0)):
+            self.wish(Settle(slot), words.done_already(call.headline))
 
     def action_leave_out(self) -> None:
         call = self._target()

@@ -158,7 +158,7 @@ class LookScreen(ModalScreen[None]):
     def _foot(self) -> None:
         slot, present = self._slot(), self.live.present
         told = self.told[self.list.at].text if self.kind != "steps" and self.list.at < len(self.told) else ""
-        noted = about(self.live.viewer, self.live.evening.state, slot, present.now) if slot and present else ""
+        noted = about(self.live.viewer, present, slot) if slot and present else ""
         name = one_line(self.live.viewer.slots[slot].name) if slot and self.kind == "steps" else told
         self.foot.show(name, noted)
 

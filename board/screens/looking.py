@@ -10,8 +10,10 @@ from textual.app import App
 
 from board import words
 from board.evening import Evening, Present
-from board.run.decide import TakeReading, Wish, WriteNote
-from board.run.readings import can_be_read
+from board.plain import one_line
+from board.run.decide import Done, EndUnread, TakeReading, Wish, WriteNote
+from board.run.readings import can_be_read, takes_readings, wants_reading
+from board.run.state import CallKey
 from board.view.board import BoardView, Viewer
 
 
@@ -61,24 +63,50 @@ class Looking:
         found = self.live.viewer.slots[slot] if slot else None
         if found is None:
             self.live.say(words.NO_STEP_CHOSEN)
-        elif found.core_celsius is None:
+        elif not takes_readings(found):
             self.live.say(words.no_core(found.name), grave=True)
         else:
             self._ask([found.id])
 
-    def _ask(self, slots: list[str]) -> None:
+    def asks_at(self, call: CallKey) -> bool:
+        """Asks for the reading that a call wants before it is answered; False where it wants none.
+
+        What cools is read at its look-ins and its end, but nobody is held to it.
+        """
+        slot, part, _ = call
+        found, state = self.live.viewer.slots[slot], self.live.evening.state
+        is_open = state.steps[slot].status == "under-way"
+        may_read = is_open and part != "start" and found.cooling is not None and found.core_celsius is None
+        asks = may_read or (part == "end" and wants_reading(state, found))
+        if asks:
+            self._ask([slot], call)
+        return asks
+
+    def _ask(self, slots: list[str], call: CallKey | None = None) -> None:
         from board.screens.reading import ReadingScreen
 
-        self.live.app.push_screen(ReadingScreen(self.live.viewer, self.live.evening.state, slots), self._take)
+        def take(taken: tuple[str, float | None] | None) -> None:
+            self._take(taken, call)
 
-    def _take(self, taken: tuple[str, float] | None) -> None:
+        self.live.app.push_screen(ReadingScreen(self.live.viewer, slots, call[1] if call else None), take)
+
+    def _take(self, taken: tuple[str, float | None] | None, call: CallKey | None) -> None:
         self.settle_key()
-        if taken is not None:
-            from board.view.look import reading_said
+        if taken is None:
+            return
+        slot, celsius = taken
+        if celsius is not None:
+            from board.view.reading import reading_said
 
-            evening = self.live.evening
-            said = reading_said(self.live.viewer, evening.state, *taken, evening.clock.now())
-            self.live.wish(TakeReading(*taken), said)
+            wish = TakeReading(slot, celsius, call[1], call[2]) if call else TakeReading(slot, celsius)
+            self.live.wish(wish, reading_said(self.live.viewer, self.live.evening.peek(), wish))
+        elif call is not None:
+            found = self.live.viewer.slots[slot]
+            wants = call[1] == "end" and found.core_celsius is not None
+            if wants:
+                self.live.wish(EndUnread(slot), words.told_unread(one_line(found.name)))
+            else:
+                self.live.wish(Done(*call))
 
     def close(self, then: Callable[[], None]) -> None:
         """The closing page; when it is left, so is the board."""

@@ -158,10 +158,10 @@ class Coming(Lines):
 def _standing(view: BoardView, room: int, width: int) -> list[Line]:
     """What stands and keeps; how many more is never what is cut off."""
     lines: list[Line] = []
-    for number, (text, presses) in enumerate(view.keeping[:room], 1):
+    for number, (text, presses, sign) in enumerate(view.keeping[:room], 1):
         hidden = len(view.keeping) - room if number == room else 0
         more = words.and_more(hidden) if hidden > 0 else ""
-        shown = cut(f"▒ {text}", width - cell_len(more))
+        shown = cut(f"{sign} {text}", width - cell_len(more))
         lines.append(((shown, "presses" if presses else "stands"), (more, "stands")))
     return lines
 

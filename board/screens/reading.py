@@ -13,42 +13,61 @@ from textual.widgets import Input, Static
 from board import words
 from board.kitchen.degrees import read_degrees
 from board.plain import one_line
-from board.run.state import State
+from board.run.events import Part
 from board.screens.ask import hint
+from board.timetable.run_sheet import Slot
 from board.view.board import Viewer
-from board.view.look import reading_words
+from board.view.reading import reading_words
 
-HINT_ACTIONS = ("keep", "choose(-1)", "choose(1)", "dismiss")  # what a mouse does on the words of the hint
+WITHOUT = "w"
+# What a mouse does on the words of the hint.
+HINT_ACTIONS = ("keep", "choose(-1)", "choose(1)", "dismiss")
+ANSWER_ACTIONS = ("keep", "without", "dismiss")
 
 
-class ReadingScreen(ModalScreen[tuple[str, float] | None]):
-    """The slot and °C, or None. `slots`: those that can be read, the likeliest first."""
+class Figure(Input):
+    """Where the figure is typed; the key that goes on without one is left to the screen, for no figure has it."""
+
+    def check_consume_key(self, key: str, character: str | None) -> bool:
+        return key != WITHOUT and super().check_consume_key(key, character)
+
+
+class ReadingScreen(ModalScreen[tuple[str, float | None] | None]):
+    """The slot and °C (None: it goes on without a reading); or None. `slots`: those that can be read, the likeliest
+    first. `answers`: the part of the call at which it is asked, where it is asked at one."""
 
     CSS_PATH = "ask.tcss"
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("escape", "dismiss(None)", show=False),
         Binding("up", "choose(-1)", show=False),
         Binding("down", "choose(1)", show=False),
+        Binding(WITHOUT, "without", show=False, priority=True),
     ]
 
-    def __init__(self, viewer: Viewer, state: State, slots: Sequence[str]) -> None:
+    def __init__(self, viewer: Viewer, slots: Sequence[str], answers: Part | None = None) -> None:
         super().__init__()
         self.viewer = viewer
-        self.state = state
         self.slots = slots
+        self.answers = answers
         self.at = 0
 
     def compose(self) -> ComposeResult:
         self.about = Static("", markup=False)
-        self.figure = Input(max_length=20)
+        self.figure = Figure(max_length=20)
         self.answer = Static("", markup=False)
         with Vertical(classes="box"):
             yield Static(Content.styled(words.READING_TITLE, "bold"))
             yield self.about
             yield self.figure
             yield self.answer
-            yield hint(zip(words.READING_HINTS, HINT_ACTIONS, strict=True))
+            yield self._hint()
             yield Static(Content(words.READING_CAUTION), classes="hint")
+
+    def _hint(self) -> Static:
+        if self.answers is None:
+            return hint(zip(words.READING_HINTS, HINT_ACTIONS, strict=True))
+        said = words.READING_HINTS_AT_LOOK if self.answers == "look-in" else words.READING_HINTS_AT_END
+        return hint(zip(said, ANSWER_ACTIONS, strict=True))
 
     def on_mount(self) -> None:
         self.show()
@@ -59,9 +78,17 @@ class ReadingScreen(ModalScreen[tuple[str, float] | None]):
     def show(self) -> None:
         """The step, and what the figure so far means for it."""
         slot = self.viewer.slots[self.slots[self.at]]
-        title = words.reading_for(one_line(slot.name, 60), self._wanted(), self.viewer.sheet.fahrenheit)
+        title = self._title(slot)
         self.about.update(Content.styled(title, "bold $accent"))
         self._answer(self.figure.value, asked=False)
+
+    def _title(self, slot: Slot) -> str:
+        """The step, and what is wanted of it."""
+        name = one_line(slot.name, 60)
+        if slot.core_celsius is None:
+            return words.reading_of_cooling(name)
+        title = words.reading_for(name, slot.core_celsius, self.viewer.sheet.fahrenheit)
+        return words.held_for(title, slot.hold_minutes) if slot.hold_minutes else title
 
     def _answer(self, text: str, *, asked: bool) -> float | None:
         """What the figure says; nonsense is told only once it was entered."""
@@ -84,6 +111,11 @@ class ReadingScreen(ModalScreen[tuple[str, float] | None]):
         found = self._answer(self.figure.value, asked=True)
         if found is not None and self.is_current:  # a bouncing enter comes twice, and closes once
             self.dismiss((self.slots[self.at], found))
+
+    def action_without(self) -> None:
+        """Where it was asked at a call: goes on without a reading."""
+        if self.answers is not None and self.is_current:
+            self.dismiss((self.slots[self.at], None))
 
     def action_choose(self, step: int) -> None:
         self.at = (self.at + step) % len(self.slots)

@@ -26,13 +26,16 @@ class Sounds:
         """Rings and speaks what is due for it at this moment, and what soon keeps no longer (one stroke); what is
         rung while silent is not made up for."""
         ringing, self._heard = to_ring(present.due, present.now, self._heard)
-        if not (ringing or present.warned) or not self.on:
+        warned = present.warned or present.clock_warned
+        if not (ringing or warned) or not self.on:
             return
         if self.bell_wanted:
             self.chime.ring(max((insistence(call, present.now) for call in ringing), default=1))
         if self.voice is not None:
             spoken = [self._spoken(call, present) for call in ringing]
-            spoken += [self.viewer.spoken_warning(each, present.now) for each in present.warned]
+            standings = self.viewer.standings
+            spoken += [standings.spoken_warning(each, present.now) for each in present.warned]
+            spoken += [standings.clock_warning(each, present) for each in present.clock_warned]
             self.voice.say(" ".join(spoken[:MOST_SPOKEN]))
 
     def _spoken(self, call: Call, present: Present) -> str:

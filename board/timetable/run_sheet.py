@@ -60,12 +60,25 @@ class Keeping(msgspec.Struct, frozen=True):
     exposed: bool = False
 
 
+class Stage(msgspec.Struct, frozen=True):
+    """A limit of cooling as its rule writes it: down to `celsius` (the same as `fahrenheit`) within so many minutes of
+    passing `begins`, °C."""
+
+    begins: float
+    celsius: float
+    fahrenheit: float
+    within_minutes: int
+    source: str
+
+
 class Cooling(msgspec.Struct, frozen=True):
-    """An estimate of how something cools: Newton's constant a minute, what is around it in °C, and what was assumed."""
+    """An estimate of how something cools: Newton's constant a minute, what is around it in °C, what was assumed, and
+    the stages it should meet, the warmest first."""
 
     constant: float
     ambient: float
     assumed: tuple[str, ...] = ()
+    stages: tuple[Stage, ...] = ()
 
 
 class Lasts(msgspec.Struct, frozen=True):
@@ -248,4 +261,7 @@ def outside_form(sheet: RunSheet, *, valid: bool) -> dict[str, Any]:
         ],
         "given_up": [{"what": g.what, "why": g.why, "minutes": g.minutes} for g in sheet.given_up],
         "assumed": list(sheet.assumed),
+        "rules": sheet.rules,
+        "stops": list(sheet.stops),
+        "cautions": list(sheet.cautions),
     }

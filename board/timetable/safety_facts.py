@@ -1,7 +1,6 @@
 """What a run sheet must know about food safety to keep its clocks without the plan. Pure."""
 
-from board.kitchen.cooling import estimate
-from board.kitchen.heat import ROOM_CELSIUS
+from board.kitchen.cooling import USUAL_CELSIUS, estimate
 from board.kitchen.rule_sets import rule_set
 from board.plan.assume import FilledWay, Task
 from board.plan.care import Bath
@@ -9,11 +8,9 @@ from board.plan.links import fold
 from board.plan.load import PlanFile
 from board.plan.model import Course, Dish, Plan
 from board.plan.spoils import spoils
-from board.timetable.run_sheet import Cooling, SpoilClock
+from board.timetable.run_sheet import Cooling, SpoilClock, Stage
 
-FRIDGE_CELSIUS = 4.0  # where the plan does not say; USDA FSIS asks for 40 °F or below
 FREEZER_CELSIUS = -18.0
-WATER_CELSIUS = {"cold water": 15.0, "ice bath": 2.0}  # common practice, no source
 
 
 def spoil_clocks(file: PlanFile) -> tuple[SpoilClock, ...]:
@@ -58,7 +55,11 @@ def cooling_of(plan: Plan, task: Task, way: FilledWay) -> Cooling | None:
     bath = wish.bath or _bath(way)
     ambient = surroundings(plan, way, bath)
     found = estimate(wish.depth_cm, wish.vessel, bath, ambient)
-    return Cooling(found.constant_per_minute, found.ambient_celsius, found.assumptions)
+    stages = tuple(
+        Stage(stage.start.celsius, stage.end.celsius, stage.end.fahrenheit, stage.within_minutes, stage.source)
+        for stage in rule_set(plan.rules).cooling
+    )
+    return Cooling(found.constant_per_minute, found.ambient_celsius, found.assumptions, stages)
 
 
 def _bath(way: FilledWay) -> Bath:
@@ -67,11 +68,11 @@ def _bath(way: FilledWay) -> Bath:
 
 def surroundings(plan: Plan, way: FilledWay, bath: Bath) -> float:
     """What a vessel stands in, °C."""
-    if bath in WATER_CELSIUS:
-        return WATER_CELSIUS[bath]
-    if way.on.place == "freezer":
-        return FREEZER_CELSIUS
-    if bath == "fridge":
-        return FRIDGE_CELSIUS if plan.kitchen.fridge_at is None else plan.kitchen.fridge_at
+    return FREEZER_CELSIUS if bath == "fridge" and way.on.place == "freezer" else ambient_of(plan, bath)
+
+
+def ambient_of(plan: Plan, bath: Bath) -> float:
+    """How warm it is in the fridge, the room or the water: as the plan says, else as usual. °C."""
     indoors = plan.air.indoors if plan.air is not None else None
-    return ROOM_CELSIUS if indoors is None else indoors
+    measured = {"fridge": plan.kitchen.fridge_at, "room": indoors}.get(bath)
+    return USUAL_CELSIUS[bath] if measured is None else measured

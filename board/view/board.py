@@ -8,15 +8,17 @@ from zoneinfo import ZoneInfo
 from board import words
 from board.plain import one_line
 from board.run.calls import Call
+from board.run.clocks import LiveClock
 from board.run.events import SLIPS, Event
-from board.run.forecast import CourseForecast, Forecast, Standing
+from board.run.forecast import CourseForecast, Forecast
 from board.run.insist import insistence
-from board.run.readings import last_reading, warns_from
+from board.run.readings import held_since, last_reading, wants_reading
 from board.run.state import CallKey, State
 from board.timetable.run_sheet import RunSheet, Slot
 from board.view.countdown import countdown, length
 from board.view.quiet import hands_on, host_call
 from board.view.slipped import slip_words
+from board.view.standing import Standings, Stands
 
 TIGHT_MINUTES = 3  # less give than this is tight
 MANY_COMING = 12
@@ -65,7 +67,7 @@ class BoardView:
     headline: str  # what to say when nothing is called
     detail: str
     busy: CallKey | None  # the end of what hands are on now
-    keeping: tuple[tuple[str, bool], ...]  # words, and whether it presses
+    keeping: tuple[Stands, ...]  # what presses first
     courses: tuple[tuple[str, str], ...]  # every course: its name, and in words: gone out at, or going out when
     notice: str = ""  # what the host should know for a while: the clock jumped
 
@@ -83,6 +85,8 @@ class Moment(Protocol):
     def due(self) -> tuple[Call, ...]: ...
     @property
     def coming(self) -> tuple[Call, ...]: ...
+    @property
+    def clocks(self) -> tuple[LiveClock, ...]: ...
 
 
 class Viewer:
@@ -92,6 +96,7 @@ class Viewer:
         self.sheet = sheet
         self.zone = ZoneInfo(sheet.zone)
         self.slots = sheet.by_id()
+        self.standings = Standings(self.slots, self.clock)
 
     def local(self, at: datetime) -> datetime:
         return at.astimezone(self.zone)
@@ -118,7 +123,7 @@ class Viewer:
             headline=headline,
             detail=detail,
             busy=busy,
-            keeping=self._all_keeping(at),
+            keeping=self.standings.lines(at),
             notice=self._notice(at),
             courses=tuple((course.name, self._course_words(course, at.now)) for course in at.forecast.courses),
         )
@@ -141,7 +146,7 @@ class Viewer:
             look_for=one_line(words.look_for(slot.look_for)) if slot.look_for and call.part != "start" else "",
             clock=self.clock(call.due, at.now),
             countdown=words.waited(-ahead) if is_due else countdown(ahead),
-            answer=answer_word(slot, call),
+            answer=answer_word(slot, call, at.state),
             is_due=is_due,
             insistence=insistence(call, at.now) if is_due else 1,
             already=words.DONE_ALREADY if call.overtaken else "",
@@ -166,11 +171,14 @@ class Viewer:
         return " · ".join([*dict.fromkeys(pieces), *([name] if name and slot.kind != "serve" else [])])
 
     def _core(self, slot: Slot, wanted: float, call: Call, state: State | None) -> str:
-        """What the core must be; once a probe was read, what it showed."""
+        """What the core must be, and how long; once a probe was read, what it showed."""
         read = last_reading(state, slot.id) if state is not None else None
-        if read is None:
-            return words.core(wanted, self.sheet.fahrenheit)
-        return words.reading_at(read.celsius, self.clock(read.at, call.due), wanted, self.sheet.fahrenheit)
+        if state is None or read is None:
+            told = words.core(wanted, self.sheet.fahrenheit)
+            return words.held_for(told, slot.hold_minutes) if slot.hold_minutes else told
+        told = words.reading_at(read.celsius, self.clock(read.at, call.due), wanted, self.sheet.fahrenheit)
+        since = held_since(state, slot) if slot.hold_minutes else None
+        return words.held_from(told, slot.hold_minutes, self.clock(since, call.due)) if since is not None else told
 
     def _course(self, at: Moment) -> CourseView | None:
         ahead = next((c for c in at.forecast.courses if c.is_ahead), None)
@@ -224,38 +232,6 @@ class Viewer:
         detail = words.free_for(left, what) if alone else words.yours_free_for(left, what)
         return words.free_until(self.clock(mine[0].due, at.now)), one_line(detail), None
 
-    def _all_keeping(self, at: Moment) -> tuple[tuple[str, bool], ...]:
-        """What stands and is worth saying: what presses first, then what keeps the shortest."""
-        found = [each for each in at.forecast.keeping if self._is_worth_saying(each, at.now)]
-        found.sort(key=lambda each: (not self._presses(each, at.now), each.until))
-        return tuple(self._keeping(each, at.now) for each in found)
-
-    def _presses(self, standing: Standing, now: datetime) -> bool:
-        return now >= warns_from(standing) or standing.taken_up > standing.until
-
-    def soon_over(self, standing: Standing, now: datetime) -> str:
-        """The warning of what soon keeps no longer."""
-        name = one_line(self.slots[standing.slot].name, 40)
-        left = max(0.0, (standing.until - now).total_seconds())
-        return words.soon_over(name, countdown(left), self.clock(standing.until, now), standing.where)
-
-    def spoken_warning(self, standing: Standing, now: datetime) -> str:
-        """The same for a voice: no signs, whole minutes."""
-        left = max(0.0, (standing.until - now).total_seconds())
-        return words.spoken_warning(one_line(self.slots[standing.slot].name, 40), left / 60)
-
-    def _is_worth_saying(self, standing: Standing, now: datetime) -> bool:
-        """Only what keeps for half an hour or less more, or will be past its limit when it is taken up."""
-        return (standing.until - now).total_seconds() < 1800 or standing.taken_up > standing.until
-
-    def _keeping(self, standing: Standing, now: datetime) -> tuple[str, bool]:
-        left = (standing.until - now).total_seconds()
-        name = one_line(self.slots[standing.slot].name, 40)
-        if left < 0:
-            return words.past_keeping(name, countdown(-left), standing.where), True
-        limit = self.clock(standing.until, now)
-        return words.stands_until(name, countdown(left), limit, standing.where), self._presses(standing, now)
-
 
 def _heard(calls: tuple[Call, ...]) -> tuple[Call, ...]:
     """Calls that are really made; what ends by itself asks nobody."""
@@ -280,8 +256,10 @@ def headline(slot: Slot, call: Call) -> str:
     return slot.call or words.call_start(slot.name)
 
 
-def answer_word(slot: Slot, call: Call) -> str:
+def answer_word(slot: Slot, call: Call, state: State) -> str:
     """What `space` says."""
+    if call.part == "end" and wants_reading(state, slot):
+        return words.READ_FIRST
     if call.part == "look-in":
         return words.DONE_LOOK
     if call.part == "end" or slot.start == slot.end:

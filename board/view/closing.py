@@ -114,6 +114,10 @@ class LookedBack(Protocol):
     @property
     def readings(self) -> Sequence[Read]: ...
     @property
+    def unread(self) -> Sequence[Step]: ...
+    @property
+    def stops(self) -> Sequence[str]: ...
+    @property
     def notes(self) -> Sequence[Note]: ...
     def most_over(self) -> Sequence[Step]: ...
     def left_out(self) -> Sequence[Step]: ...
@@ -178,28 +182,31 @@ class _Page:
 
     def _told(self) -> list[PageLine]:
         """What ran over, was left out, was kept, read and noted."""
-        of, fahrenheit = self.evening, self.evening.fahrenheit
+        of = self.evening
         over = [words.ran_over(s.slot.name, s.planned_minutes, s.actual_minutes or 0) for s in of.most_over()]
         kept = [
             words.closing_kept(k.slot.name, k.stood_minutes, k.limit_minutes, k.where)
             for k in of.kept_longest()[: self.most]
         ]
-        readings = [
-            words.closing_reading(
-                r.slot.name, self.at(r.at), words.reading(r.celsius, r.slot.core_celsius or 0.0, r.lacks, fahrenheit)
-            )
-            for r in of.readings
-        ]
+        readings = [words.closing_reading(r.slot.name, self.at(r.at), self._read(r)) for r in of.readings]
+        unread = [words.told_unread(step.slot.name) for step in of.unread]
         notes = [words.closing_note(self.at(n.at), self.names.get(n.slot or ""), n.text) for n in of.notes]
         return [
             (),
+            *self._named(words.STOPS_ACCEPTED, of.stops),
             *self._named(words.REVIEW_RAN_OVER, over[: self.most] or [words.REVIEW_NOTHING_OVER]),
             *self._named(words.REVIEW_LEFT_OUT, _listed(of.left_out())),
             *self._named(words.REVIEW_NOT_REACHED, _listed(of.not_reached()) if of.closed else []),
             *self._named(words.CLOSING_KEPT, kept),
-            *self._named(words.CLOSING_READINGS, readings),
+            *self._named(words.CLOSING_READINGS, [*readings, *unread]),
             *self._named(words.REVIEW_NOTES, notes),
         ]
+
+    def _read(self, read: Read) -> str:
+        """A reading beside what was wanted."""
+        if read.slot.core_celsius is None:
+            return words.core_reads(read.celsius, self.evening.fahrenheit)
+        return words.reading(read.celsius, read.slot.core_celsius, read.lacks, self.evening.fahrenheit)
 
     def _named(self, head: str, items: Sequence[str]) -> list[PageLine]:
         """Items under one head, which stands to the left of the first."""

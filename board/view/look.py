@@ -9,7 +9,6 @@ from datetime import datetime
 from typing import assert_never
 
 from board import words
-from board.kitchen.safety import HOT_HOLDING_CELSIUS
 from board.plain import one_line
 from board.run.calls import Call
 from board.run.events import (
@@ -17,6 +16,7 @@ from board.run.events import (
     CallPutOff,
     CallRaised,
     ClockJumped,
+    ClockWarned,
     CoursePushed,
     DishDropped,
     EveningClosed,
@@ -26,22 +26,23 @@ from board.run.events import (
     KeepingWarned,
     LookedIn,
     NoteWritten,
+    ReadingSkipped,
     ReadingTaken,
     SheetTaken,
     StepFinished,
     StepLeftOut,
     StepStarted,
     StepStretched,
+    StopsAccepted,
     TakenBack,
     is_answer,
 )
-from board.run.readings import READ_AGAIN_MINUTES, is_put_off, lacks, last_reading
-from board.run.state import State
+from board.run.readings import last_reading
 from board.view.board import Moment, Viewer, headline
+from board.view.reading import cooling_words, reading_words
 from board.view.slipped import slip_words
 
 LONGEST_NAME = 60
-HOT_PLACES = ("hot", "oven", "stovetop")  # where what keeps is kept hot
 
 
 @dataclass(frozen=True, slots=True)
@@ -126,6 +127,12 @@ def _in_words(viewer: Viewer, event: Event, by_number: dict[int, Event]) -> tupl
             return signs["note"], words.told_note(text, _name(viewer, about) if about else None)
         case ReadingTaken(slot=slot, celsius=celsius):
             return signs["reading"], f"{_name(viewer, slot)}: {reading_words(viewer, slot, celsius)}"
+        case ReadingSkipped(slot=slot):
+            return signs["reading"], words.told_unread(_name(viewer, slot))
+        case ClockWarned(dish=dish, course=course, what=what):
+            return signs["warned"], words.told_clock(one_line(dish or course, LONGEST_NAME), what)
+        case StopsAccepted():
+            return signs["warned"], words.TOLD_STOPS
         case KeepingWarned(slot=slot):
             return signs["warned"], words.told_warned(_name(viewer, slot))
         case TakenBack(targets=targets):
@@ -149,14 +156,6 @@ def _called(viewer: Viewer, call: Call) -> str:
 def _name(viewer: Viewer, slot: str) -> str:
     found = viewer.slots.get(slot)
     return one_line(found.name if found else slot, LONGEST_NAME)
-
-
-def reading_words(viewer: Viewer, slot: str, celsius: float) -> str:
-    """A reading beside what is wanted there."""
-    found = viewer.slots.get(slot)
-    if found is None or found.core_celsius is None:
-        return words.degrees(celsius, viewer.sheet.fahrenheit)
-    return words.reading(celsius, found.core_celsius, lacks(found, celsius), viewer.sheet.fahrenheit)
 
 
 def step_rows(viewer: Viewer, at: Moment) -> tuple[StepRow, ...]:
@@ -184,27 +183,21 @@ def _span(viewer: Viewer, start: datetime, end: datetime | None, now: datetime) 
     return words.from_to(begun, words.clock(viewer.local(end)) if end else "")
 
 
-def about(viewer: Viewer, state: State, slot: str, now: datetime) -> str:
-    """What the host took down about a step: its last reading, then its notes, the newest first."""
+def about(viewer: Viewer, at: Moment, slot: str) -> str:
+    """What the host took down about a step: its last reading, what that says of its cooling, or that it was ended
+    without one; then its notes, the newest first."""
     pieces = []
+    state, now = at.state, at.now
     found, read = viewer.slots[slot], last_reading(state, slot)
     if read is not None and found.core_celsius is not None:
         pieces.append(
             words.reading_at(read.celsius, viewer.clock(read.at, now), found.core_celsius, viewer.sheet.fahrenheit)
         )
+    elif slot in state.unread:
+        pieces.append(words.TOLD_UNREAD)
+    if cooling := cooling_words(viewer, state, at.forecast, found, now):
+        pieces.append(cooling)
     for note in reversed(state.notes):
         if note.slot == slot:
             pieces.append(words.note_line(viewer.clock(note.at, now), one_line(note.text)))
     return words.about_step(pieces)
-
-
-def reading_said(viewer: Viewer, state: State, slot: str, celsius: float, now: datetime) -> str:
-    """What a reading means, said as it is taken: there, or by how much not and when it is asked again."""
-    found, step = viewer.slots[slot], state.steps[slot]
-    text = reading_words(viewer, slot, celsius)
-    if is_put_off(found, step, celsius, now):
-        return words.reading_again(text, READ_AGAIN_MINUTES)
-    is_hot = step.status == "finished" and found.keeping is not None and found.keeping.where in HOT_PLACES
-    if is_hot and celsius < HOT_HOLDING_CELSIUS:
-        return words.reading_cold(celsius, HOT_HOLDING_CELSIUS, viewer.sheet.fahrenheit)
-    return text

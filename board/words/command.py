@@ -3,7 +3,7 @@
 PROGRAM = "platecall"
 CAUTION = (
     "Planning help only: the label on the food, your local food-safety code and licensed advice decide. "
-    "Allergies: read every label; this version does not yet match ingredients with guests."
+    "Allergies: read every label and ask your guest; local law and licensed practice go first."
 )
 
 
@@ -28,6 +28,7 @@ CLI_EXAMPLES = """examples:
 COMMANDS = {
     "new": ("write a plan to start from, after a few questions", "platecall new supper.yaml --guests 8 --courses 3"),
     "check": ("say what is wrong, doubtful or assumed in a plan", "platecall check plans/lantern-supper.yaml"),
+    "guests": ("who may eat what: every guest against every dish", "platecall guests supper.yaml --markdown"),
     "sheet": ("print the run sheet: what, who, where, from when to when", "platecall sheet supper.yaml --by lane"),
     "odds": ("the chance that each course goes out on time", "platecall odds supper.yaml --evenings 100000"),
     "live": ("run the evening from the live board", "platecall live supper.yaml"),
@@ -57,6 +58,10 @@ OPTIONS = {
     "why": "say what holds this step where it is, what waits for it, and its give",
     "ways-out": "look for up to N changes to the plan that end a clash, each worked out again, the cheapest first",
     "take": "write the K-th of them into the plan file; comments and layout stay",
+    "leaf": "for paper: wall (all of it, in large type), everybody (a leaf a person), or one person's name",
+    "markdown": "print it as Markdown",
+    "html": "write it as a page that prints from any browser, a leaf a sheet of paper",
+    "paper": "what the page is printed on (default: a4)",
     "evenings": "how many evenings to play, 100 to 1000000 (default: 10000)",
     "seed": "which evenings are drawn; the same number draws the same ones (default: 1)",
     "calendar-output": "write it into this file instead of printing it; an older calendar there is replaced",
@@ -78,6 +83,7 @@ WORKING = "working out the timetable …"
 NO_ANSWER = "no timetable was found in the time allowed; try again, or make the plan smaller"
 NO_TERMINAL = "the live board needs a terminal to draw on; for plain output use `platecall rehearse PLAN --plain`"
 STOP, MIND, NOTE = "STOP: cannot be done as written", "MIND", "NOTE"
+STOP_SAFETY = "STOP: could hurt somebody who eats it"
 CHECK_HOLDS = "The timetable holds: every course on time, nothing kept past its limit."
 CHECK_GIVES_UP = "The timetable has to give something up:"
 CHECK_STOPPED = "No timetable until the stops above are mended."

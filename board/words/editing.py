@@ -77,6 +77,10 @@ def edit_only_dish(dish: str, course: str) -> str:
     return f"{dish} is the only dish of {course}"
 
 
+def edit_replaced(dish: str, instead: list[str]) -> str:
+    return f"{dish} is what {', '.join(instead)} stands instead of"
+
+
 def edit_named_elsewhere(dish: str, names: list[str]) -> str:
     return f"steps of {dish} are named in `after` or `before` of: {'; '.join(names)}"
 

@@ -12,6 +12,16 @@ SHEET_NOBODY = "nobody needed"
 SHEET_GIVEN_UP = "Given up"
 
 
+SHEET_STOPS = "Must be mended before anybody eats"
+SHEET_CLOCKS = "Neither hot nor cold enough, until it is eaten"
+CLOCK_DISH, CLOCK_COURSE, CLOCK_OUT, CLOCK_LIMIT, CLOCK_RUNS_OUT = "dish", "course", "min out", "limit", "put away by"
+CLOCK_IN_TIME = "put away in time"
+
+
+def clocks_by(rules: str) -> str:
+    return f"By the {rules}; what passes its limit is thrown away. Your local code and the label decide."
+
+
 def min_late(minutes: int) -> str:
     return f"  ({minutes} min late)"
 
@@ -51,3 +61,33 @@ def signed(minutes: int) -> str:
 
 def ran_over(name: str, planned: int, actual: int) -> str:
     return f"{name}: {actual} min instead of {planned}"
+
+
+LEAF_WALL = "For the wall: everybody's work"
+LEAF_NOTES = "Mind"
+
+
+def leaf_of(name: str) -> str:
+    return f"For {name}"
+
+
+def hands_at(clocks: list[str]) -> str:
+    return f"hands at {', '.join(clocks)}"
+
+
+def no_such_person(name: str, known: tuple[str, ...]) -> str:
+    return (
+        f"nobody called {name!r} works in this plan; there are: {', '.join(known)}, and the leaves wall and everybody"
+    )
+
+
+def page_written(path: str) -> str:
+    return f"written to {path}; print it from a browser"
+
+
+def not_overwritten(path: str) -> str:
+    return f"{path}: there is such a file, and it is no page made here; nothing was written. Give another name."
+
+
+def page_not_written(path: str, why: str) -> str:
+    return f"{path}: the page could not be written: {why}"

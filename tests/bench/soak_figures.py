@@ -13,6 +13,7 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parents[2]))
 
+from board import words
 from board.log.read import LogContents
 from board.run.calls import calls
 from board.run.events import CallRaised
@@ -80,6 +81,9 @@ def soak(hours: float, folder: Path, start: str = "10:00") -> Soaked:
     while (passed := time.perf_counter() - began) < hours * 3600 / SPEED:
         board.type(" ")
         board.read(0.5)
+        if words.READING_TITLE in board.drawn:
+            board.type("w")  # nobody reads a probe here
+            board.read(0.2)
         board.drawn = ""
         if time.perf_counter() - sampled > 2 and passed > WARM_SECONDS:
             memory.append(board.memory())

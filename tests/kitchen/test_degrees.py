@@ -1,10 +1,10 @@
-"""Readings as typed, °C and °F, and when a core is warm (or cold) enough."""
+"""Readings as typed, °C and °F, and which of them are to fall."""
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from board.kitchen.degrees import is_cooling, lacking, read_degrees, to_celsius
+from board.kitchen.degrees import is_cooling, read_degrees, to_celsius
 from board.words import to_fahrenheit
 
 
@@ -98,19 +98,6 @@ def test_whatever_is_typed_is_a_temperature_of_a_probe_or_a_word_for_why_not(tex
     assert found in ("nonsense", "which-unit", "no-probe") or (isinstance(found, float) and -60 <= found <= 300)
 
 
-@pytest.mark.parametrize(("celsius_wanted", "fahrenheit"), [(63.0, 145), (68.0, 155), (74.0, 165), (57.0, 135)])
-def test_the_pairs_a_code_writes_as_the_same_count_as_the_same(celsius_wanted: float, fahrenheit: int) -> None:
-    """FDA Food Code 3-401.11(A): 145 °F/63 °C, 155 °F/68 °C, 165 °F/74 °C; 3-501.16: 135 °F/57 °C."""
-    assert lacking(to_celsius(fahrenheit, "F"), celsius_wanted) == 0
-    assert lacking(to_celsius(fahrenheit - 1, "F"), celsius_wanted) > 0
-
-
-def test_a_reading_is_weighed_before_it_is_rounded() -> None:
-    assert lacking(73.85, 74) == pytest.approx(0.15)  # 73.9 when rounded, 164.9 °F
-    assert lacking(69.99, 70) == pytest.approx(0.01)
-    assert lacking(70, 70) == 0
-
-
 @pytest.mark.parametrize(
     ("lane", "wanted", "cooling"),
     [("fridge", 5, True), ("fridge", 74, True), ("worktop", 20, True), ("worktop", 54, False), ("oven", 4, False),
@@ -120,10 +107,3 @@ def test_what_stands_in_the_cold_or_is_wanted_no_warmer_than_the_room_is_to_cool
     lane: str, wanted: float, cooling: bool
 ) -> None:
     assert is_cooling(lane, wanted) is cooling
-
-
-def test_what_cools_lacks_what_it_is_too_warm_by() -> None:
-    """41 °F/5 °C: FDA Food Code 3-501.16."""
-    assert lacking(9, 5, cooling=True) == 4
-    assert lacking(to_celsius(41, "F"), 5, cooling=True) == 0
-    assert lacking(3, 5, cooling=True) == 0

@@ -19,6 +19,7 @@ from board.run.decide import Done, TakeBack, WriteNote
 from board.run.events import (
     CallPutOff,
     CallRaised,
+    ClockWarned,
     CoursePushed,
     DishDropped,
     EveningOpened,
@@ -26,10 +27,12 @@ from board.run.events import (
     GuestsDelayed,
     LookedIn,
     NoteWritten,
+    ReadingSkipped,
     StepFinished,
     StepLeftOut,
     StepStarted,
     StepStretched,
+    StopsAccepted,
     TakenBack,
 )
 from board.timetable.run_sheet import RunSheet
@@ -53,6 +56,9 @@ def written(sheet: RunSheet) -> list[Event]:
         StepStretched(n=11, at=MOMENT, slots=("stew", "bread"), minutes=-5, oven="old oven"),
         GuestsDelayed(n=12, at=MOMENT, slots=("arrive",), minutes=10),
         DishDropped(n=13, at=MOMENT, dish="Stew", course=None, slots=("sauce",)),
+        ReadingSkipped(n=14, at=MOMENT, slot="stew"),
+        ClockWarned(n=15, at=MOMENT, dish=None, course="Stew", what="put-away"),
+        StopsAccepted(n=16, at=MOMENT, stops=("F06 kept at 50 °C",)),
     ]
 
 

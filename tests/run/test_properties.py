@@ -8,8 +8,8 @@ from hypothesis import strategies as st
 
 from board.clock import StoppedClock
 from board.evening import Evening, unlogged_evening
-from board.run.decide import Done, Later, LeaveOut, Push, Settle, TakeBack, TakeReading, Wish, WriteNote
-from board.run.events import ANSWERS, Event, KeepingWarned, NoteWritten, ReadingTaken
+from board.run.decide import Done, EndUnread, Later, LeaveOut, Push, Settle, TakeBack, TakeReading, Wish, WriteNote
+from board.run.events import ANSWERS, ClockWarned, Event, KeepingWarned, NoteWritten, ReadingTaken
 from board.run.fold import fold_all
 from board.run.forecast import Forecaster
 from board.run.state import begin
@@ -18,7 +18,9 @@ from board.timetable.run_sheet import RunSheet
 MOVES = st.lists(
     st.tuples(
         st.integers(0, 40 * 60),  # seconds that pass
-        st.sampled_from(["done", "done", "done", "later", "out", "push", "back", "note", "settle", "early", "read"]),
+        st.sampled_from(
+            ["done", "done", "done", "later", "out", "push", "back", "note", "settle", "early", "read", "unread"]
+        ),
         st.integers(0, 50),
     ),
     max_size=60,
@@ -42,7 +44,10 @@ def play(sheet: RunSheet, moves: list[tuple[int, str, int]]) -> tuple[Evening, S
             "push": Push(sheet.courses[number % len(sheet.courses)].name, number),
             "back": TakeBack(),
             "note": WriteNote(f"note {number}"),
-            "read": TakeReading(sheet.slots[number % len(sheet.slots)].id, 50.0 + number),
+            "read": TakeReading(
+                sheet.slots[number % len(sheet.slots)].id, 50.0 + number, "end" if number % 2 else None
+            ),
+            "unread": EndUnread(call.slot) if call else None,
         }
         wish = wishes[kind]
         if wish is not None:
@@ -80,6 +85,7 @@ def test_taking_everything_back_leaves_nothing_answered(lantern_sheet: RunSheet,
     assert evening.state.pushed == {}
     assert evening.state.notes == ()
     assert evening.state.readings == ()
+    assert evening.state.unread == ()
 
 
 @settings(max_examples=40, deadline=None)
@@ -87,7 +93,7 @@ def test_taking_everything_back_leaves_nothing_answered(lantern_sheet: RunSheet,
 def test_notes_readings_and_warnings_touch_nothing_else(lantern_sheet: RunSheet, moves: Any) -> None:
     """The state is the same without them, but for what they themselves say and the count of events."""
     evening, _ = play(lantern_sheet, moves)
-    told = [e for e in evening.told if not isinstance(e, NoteWritten | ReadingTaken | KeepingWarned)]
+    told = [e for e in evening.told if not isinstance(e, NoteWritten | ReadingTaken | KeepingWarned | ClockWarned)]
 
     without = fold_all(begin(lantern_sheet), told)
 

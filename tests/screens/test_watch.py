@@ -14,6 +14,7 @@ from board.run.decide import Done, WriteNote
 from board.screens.watch import WatchApp
 from board.timetable.run_sheet import Attended, RunSheet
 from tests.conftest import at
+from tests.run.test_clocks import TO_THE_FILLING, custard_supper
 from tests.screens.conftest import Recorder, screen_text
 
 SIZE = (120, 36)
@@ -167,3 +168,19 @@ async def test_a_name_nobody_has_ends_it_with_the_names_there_are(tmp_path: Path
         await pilot.pause(FOLLOWED)
 
     assert watching.app.return_value == words.nobody_called("Otto", ["host"])
+
+
+async def test_clocks_of_what_spoils_are_seen_there_too(tmp_path: Path) -> None:
+    watching = Watching(tmp_path / "evening.jsonl", custard_supper())
+    async with watching.app.run_test(size=SIZE) as pilot:
+        evening = watching.run()
+        for clock, id_ in TO_THE_FILLING[:-1]:
+            watching.clock.set(at(clock))
+            call = next(c for c in evening.tick().due if c.slot == id_)
+            evening.wish(Done(*call.key))
+        watching.clock.set(at("18:28"))
+        await pilot.pause(FOLLOWED)
+        await pilot.pause(FOLLOWED)
+
+        assert "◔ custard: out 48 of 120 min, till 19:40" in watching.shown()
+        assert [type(e).__name__ for e in evening.told].count("ClockWarned") == 0

@@ -1,12 +1,13 @@
 """The bundled evening played on the virtual clock with keys alone, as a host at rehearsal would."""
 
-from datetime import timedelta
+from datetime import datetime, timedelta
 
 from board.clock import StoppedClock, VirtualClock
 from board.evening import unlogged_evening
 from board.playthrough import catch_up
 from board.screens.app import BoardApp
-from board.timetable.run_sheet import RunSheet
+from board.screens.reading import ReadingScreen
+from board.timetable.run_sheet import RunSheet, Slot
 
 
 class Seconds:
@@ -33,7 +34,9 @@ async def test_the_bundled_evening_from_the_afternoon_to_the_last_plate(lantern_
         await pilot.pause()
         for _ in range(400):
             present = evening.tick()
-            if present.due:
+            if isinstance(app.screen, ReadingScreen):
+                await pilot.press(*"75 C", "enter")
+            elif present.due:
                 await pilot.press("space")
             elif present.coming:
                 await pilot.press("j")
@@ -42,10 +45,16 @@ async def test_the_bundled_evening_from_the_afternoon_to_the_last_plate(lantern_
             seconds.now += 0.1  # a second of the evening passes
         state = evening.state
 
+    assert {reading.slot for reading in state.readings} == {s.id for s in lantern_sheet.slots if _is_read(s, start)}
+    assert state.unread == ()
     assert all(step.status == "finished" for step in state.steps.values())
     for course in evening.tick().forecast.courses:
         assert course.is_served
         assert course.late_minutes <= 1, course  # each answer came a second or so after its call
+
+
+def _is_read(slot: Slot, start: datetime) -> bool:
+    return slot.core_celsius is not None and slot.end >= start
 
 
 async def test_pause_and_speed_of_the_virtual_clock(lantern_sheet: RunSheet) -> None:

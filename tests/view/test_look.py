@@ -19,7 +19,8 @@ from board.view.bars import Chart, Span
 from board.view.board import Viewer
 from board.view.closing import closing
 from board.view.fold import cut, fold_words, pad
-from board.view.look import about, happened, reading_said, step_rows
+from board.view.look import about, happened, step_rows
+from board.view.reading import reading_said
 from tests.conftest import Host, at
 
 
@@ -110,10 +111,10 @@ def test_how_each_step_stands_with_its_times(host: Host) -> None:
 
 
 def test_about_a_step_are_its_last_reading_and_its_notes(host: Host) -> None:
-    viewer, state = Viewer(host.evening.sheet), evening(host).evening.state
+    viewer, present = Viewer(host.evening.sheet), evening(host).evening.peek()
 
-    assert about(viewer, state, "stew", at("19:06")) == "core 75 °C (167 °F) at 18:38, 74 wanted · 18:38 “thin”"
-    assert about(viewer, state, "chop", at("19:06")) == ""
+    assert about(viewer, present, "stew") == "core 75 °C (167 °F) at 18:38, 74 wanted · 18:38 “thin”"
+    assert about(viewer, present, "chop") == ""
 
 
 def test_what_a_reading_means_is_said_as_it_is_taken(host: Host) -> None:
@@ -121,11 +122,11 @@ def test_what_a_reading_means_is_said_as_it_is_taken(host: Host) -> None:
     for clock, id_ in (("17:00", "chop"), ("17:20", "chop"), ("17:30", "stew")):
         host.at(clock)
         host.answer(id_)
-    early = reading_said(viewer, host.evening.state, "stew", 50.0, at("17:50"))
-    late = reading_said(viewer, host.evening.state, "stew", 71.04, at("18:29"))
+    early = reading_said(viewer, host.at("17:50"), TakeReading("stew", 50.0))
+    late = reading_said(viewer, host.at("18:29"), TakeReading("stew", 71.04))
     host.at("18:30")
     host.answer("stew")
-    cooled = reading_said(viewer, host.evening.state, "stew", 58.0, at("18:40"))
+    cooled = reading_said(viewer, host.at("18:40"), TakeReading("stew", 58.0))
 
     assert early == "core 50 °C (122 °F), 24 °C below the 74 wanted"
     assert late == "core 71 °C (159.9 °F), 3 °C below the 74 wanted; asked again in 3 min"

@@ -31,7 +31,7 @@ LAYERS: list[set[str]] = [
     {"board.speech"},
     {"board.paper", "board.screens", "board.cache"},
     {"board.desk"},
-    {"board.mending", "board.plan_eye", "board.first_picture", "board.writing"},
+    {"board.mending", "board.plan_eye", "board.first_picture", "board.consent", "board.writing"},
     {"board.new_plan"},
     {"board.screens.picture"},
     {"board.sessions"},

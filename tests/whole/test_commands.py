@@ -14,7 +14,8 @@ from board.timetable.run_sheet import RunSheet, outside_form
 from tests.conftest import PLANS
 from tests.whole.conftest import LANTERN, Run
 
-KEYS = {"plan", "zone", "proved", "gap", "solve_seconds", "valid", "courses", "steps", "given_up", "assumed"}
+KEYS = {"plan", "zone", "proved", "gap", "solve_seconds", "valid", "courses", "steps", "given_up", "assumed", "rules",
+        "stops", "cautions", "clocks"}  # fmt: skip
 COURSE_KEYS = {"name", "wanted", "served", "late_minutes"}
 STEP_KEYS = {"id", "dish", "course", "lane", "start", "end", "attended", "uses", "give_minutes"}
 

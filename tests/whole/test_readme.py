@@ -6,6 +6,8 @@ from pathlib import Path
 from board import words
 from board.checks.every import check
 from board.plan.load import PlanFile, read_plan
+from board.plan.snag import Weight
+from tests.conftest import HEAD
 
 README = (Path(__file__).parents[2] / "README.md").read_text(encoding="utf-8")
 
@@ -18,6 +20,30 @@ def test_the_example_plan_is_sound_and_clean() -> None:
 
     assert isinstance(plan, PlanFile)
     assert check(plan) == []
+
+
+def test_the_example_of_food_safety_is_sound_and_nothing_stops_it() -> None:
+    section = README.partition("## Kept safe")[2]
+    text = re.search(r"```yaml\n(.*?)```", section, re.DOTALL)
+    assert text is not None
+
+    hands = "hands:\n  host:\n    hours: {2 days before: '9:00 - 23:30', on the day: '9:00 - 23:30'}\n"
+    head = HEAD.partition("hands:")[0].lstrip() + "air: {outdoors: 33 C}\n" + hands
+    plan = read_plan(head + text[1], "README.md")
+
+    assert isinstance(plan, PlanFile), plan
+    assert [snag for snag in check(plan) if snag.safety or snag.weight is Weight.STOP] == []
+
+
+def test_every_code_of_food_safety_stands_in_the_readme() -> None:
+    rooms = (Path(__file__).parents[2] / "board" / room for room in ("checks", "safety"))
+    codes = {
+        code for room in rooms for file in room.glob("*.py") for code in re.findall(r"\bF\d\d\b", file.read_text())
+    }
+
+    assert len(codes) >= 12
+    for code in codes:
+        assert code in README, code
 
 
 def test_every_key_of_the_board_stands_in_the_readme() -> None:

@@ -1,0 +1,86 @@
+"""What is in one ingredient: by the table of foods, by the host's own list, by the label, and what nobody knows."""
+
+from collections.abc import Collection, Mapping
+from dataclasses import dataclass
+
+from board.kitchen.allergens import Allergen
+from board.kitchen.food import Facts, Stems, of_the_host, understood
+from board.kitchen.foods.entry import COMMON_PRACTICE, RawClass
+from board.kitchen.named import named
+from board.kitchen.origins import Origin, Trait, with_what_follows
+from board.kitchen.phrases import stems
+from board.plan.model import Plan
+from board.plan.places import Loc
+from board.plan.quantities import Ingredient
+
+BY_THE_TABLE = "by the table of foods"
+BY_ITS_LABEL = "by its label"
+BY_THE_PLAN = "as the plan's foods say"
+
+
+@dataclass(frozen=True)
+class Stuff:
+    """One ingredient taken apart. `holds`, `may_hold`, `only_named`: what is in it, may be in it, or is named beside
+    words that nobody knows, each with how that is known. `cleared`: what its label says it is free from.
+    """
+
+    food: str
+    loc: Loc
+    words: Stems
+    holds: Mapping[Trait, str]
+    may_hold: Mapping[Trait, str]
+    only_named: Mapping[Trait, str]
+    cleared: frozenset[Trait]
+    unknown: tuple[str, ...]
+    made: bool
+    parts: tuple[Facts, ...]
+    raw_class: RawClass | None
+
+
+def host_foods(plan: Plan) -> dict[Stems, Facts]:
+    """The foods whose labels the host wrote down, by the stems of their names."""
+    return {stems(name): of_the_host(name, _held(words)) for name, words in plan.foods.items() if stems(name)}
+
+
+def stuff_of(ingredient: Ingredient, loc: Loc, own: Mapping[Stems, Facts]) -> Stuff:
+    """What is in an ingredient; its own label goes before the table, but never takes away its own `may contain`."""
+    found = understood(ingredient.food, own)
+    cleared = frozenset[Trait]().union(*(said.cleared for word in ingredient.free_from if (said := named(word))))
+    by_label = dict.fromkeys(with_what_follows(_held(ingredient.contains)), BY_ITS_LABEL)
+    may_by_label = with_what_follows(_held(ingredient.may_contain)) | _meant_with(by_label)
+    own_names = {value.name for value in own.values()}
+    by_name: dict[Trait, str] = {}
+    for part in found.known:
+        how = BY_THE_PLAN if part.name in own_names else BY_THE_TABLE
+        by_name |= {trait: how for trait in part.traits if trait not in cleared}
+    holds = {**by_name, **by_label}
+    hidden = {each.what: COMMON_PRACTICE for part in found.known for each in part.hidden if each.what not in cleared}
+    may = {**hidden, **dict.fromkeys(may_by_label | _meant_with(may_by_label), BY_ITS_LABEL)}
+    beside = {trait: BY_THE_TABLE for part in found.named for trait in part.traits if trait not in cleared}
+    return Stuff(
+        ingredient.food,
+        loc,
+        stems(ingredient.food),
+        holds,
+        {trait: how for trait, how in may.items() if trait not in holds},
+        {trait: how for trait, how in beside.items() if trait not in holds and trait not in may},
+        cleared,
+        found.unknown,
+        any(part.made for part in found.known),
+        (*found.known, *found.named),
+        None if found.cooked_through else next((part.raw_class for part in found.known if part.raw_class), None),
+    )
+
+
+def _meant_with(traits: Collection[Trait]) -> frozenset[Trait]:
+    """What a label leaves open: milk without or with its lactose, lactose and the milk it is from, which cereal."""
+    found: set[Trait] = set()
+    if Allergen.MILK in traits or Origin.DAIRY in traits:
+        found |= {Origin.LACTOSE, Allergen.MILK}
+    if Origin.GLUTEN in traits:
+        found |= {Allergen.WHEAT, Allergen.RYE, Allergen.BARLEY}
+    return frozenset(found)
+
+
+def _held(words: tuple[str, ...] | list[str]) -> frozenset[Trait]:
+    return frozenset[Trait]().union(*(said.holds for word in words if (said := named(word))))

@@ -1,0 +1,45 @@
+"""Drinks, with alcohol and without."""
+
+from board.kitchen.allergens import Allergen as A
+from board.kitchen.foods.entry import group
+from board.kitchen.origins import Origin as From
+
+WINE = group(
+    """wine, red wine, white wine, rose wine, dry white wine, sparkling wine = prosecco = cava = champagne, dessert
+    wine, sherry, port, madeira, marsala, vermouth, mulled wine""",
+    From.ALCOHOL, hidden=(A.SULPHITES, From.FININGS),
+)  # fmt: skip
+CIDER = group("cider = dry cider = hard cider, perry", From.ALCOHOL, hidden=(A.SULPHITES, From.FININGS))
+BEER = group("beer = lager = ale = stout = dark beer = porter, brown ale", From.ALCOHOL, A.BARLEY, hidden=(A.WHEAT,))
+WHEAT_BEER = group("wheat beer = white beer", From.ALCOHOL, A.BARLEY, A.WHEAT)
+FREE_BEER = group("~gluten free beer", From.ALCOHOL, hidden=(A.BARLEY,))
+# Grain and nuts for distilling are exempt from the EU list; other things may be added afterwards.
+SPIRITS = group(
+    """brandy = cognac = calvados, rum = dark rum = white rum, whisky = whiskey = bourbon, gin, vodka, tequila =
+    mezcal, kirsch, grappa, aquavit, pastis = anise liqueur, orange liqueur, coffee liqueur, fruit liqueur =
+    cassis = creme de cassis, elderflower liqueur, liqueur, sake, mirin, rice wine = shaoxing wine, bitters,
+    spirit, sloe gin, limoncello""",
+    From.ALCOHOL,
+)  # fmt: skip
+LIQUEURS = (
+    *group("amaretto = almond liqueur", From.ALCOHOL, hidden=(A.ALMONDS,)),
+    *group("hazelnut liqueur", From.ALCOHOL, A.HAZELNUTS),
+    *group("walnut liqueur = nocino", From.ALCOHOL, A.WALNUTS),
+    *group("cream liqueur = irish cream", From.ALCOHOL, A.MILK, From.LACTOSE),
+    *group("egg liqueur = advocaat = eggnog", From.ALCOHOL, A.EGGS, hidden=(A.MILK, From.LACTOSE)),
+)
+# Up to about half a per cent may stay in: common practice, no source.
+WITHOUT_ALCOHOL = (
+    *group("~alcohol free wine = ~non alcoholic wine = ~dealcoholised wine, ~alcohol free cider = ~non alcoholic cider",
+           hidden=(From.ALCOHOL, A.SULPHITES)),
+    *group("~alcohol free beer = ~non alcoholic beer", A.BARLEY, hidden=(From.ALCOHOL, A.WHEAT)),
+)  # fmt: skip
+SOFT = group(
+    """~ginger beer, ~root beer, ~ginger ale, ~cream soda, tonic water = tonic, lemonade, cola, cordial =
+    elderflower cordial = squash drink, kombucha, tea = green tea = black tea = herbal tea, coffee = ground
+    coffee = espresso = coffee bean, fruit tea, chai, sparkling apple juice, grenadine, iced tea""",
+)  # fmt: skip
+
+DRINKS = (
+    *WINE, *CIDER, *BEER, *WHEAT_BEER, *FREE_BEER, *SPIRITS, *LIQUEURS, *WITHOUT_ALCOHOL, *SOFT,
+)  # fmt: skip

@@ -1,0 +1,104 @@
+"""The store cupboard: oils, vinegars, salt, spices, sauces, stocks without meat."""
+
+from board.kitchen.allergens import Allergen as A
+from board.kitchen.foods.entry import group
+from board.kitchen.origins import Origin as From
+
+OILS = group(
+    """oil, olive oil = extra virgin olive oil, sunflower oil, rapeseed oil = canola oil, vegetable oil, corn oil,
+    grapeseed oil, avocado oil, rice bran oil, pumpkin seed oil, safflower oil, linseed oil, chilli oil, garlic
+    oil, lemon oil, frying oil, neutral oil, vegetable fat = vegetable shortening = shortening, cooking spray""",
+)  # fmt: skip
+SOY_OIL = group("soybean oil = soya oil", A.SOY)  # exempt from the EU list only where fully refined
+WINE_VINEGARS = group(
+    """wine vinegar = white wine vinegar = red wine vinegar, sherry vinegar, balsamic vinegar = balsamic,
+    champagne vinegar, vinegar""",
+    hidden=(A.SULPHITES,),
+)  # fmt: skip
+VINEGARS = group(
+        """cider vinegar = apple cider vinegar, rice vinegar, distilled vinegar = spirit vinegar, coconut
+        vinegar, verjuice, date vinegar""", hidden=(A.SULPHITES,))  # fmt: skip
+MALT_VINEGAR = group("malt vinegar, black vinegar", A.BARLEY, hidden=(A.WHEAT,))
+SALT_AND_SPICES = group(
+    """salt = sea salt = table salt = kosher salt = flaky salt = rock salt, ~black pepper = black peppercorn =
+    peppercorn = white pepper = pink peppercorn = green peppercorn, ~sichuan pepper = szechuan pepper, allspice,
+    aniseed = anise = star anise, caraway = caraway seed, cardamom = cardamom pod, ~cayenne = cayenne pepper,
+    chilli flake = chilli powder = chili powder = red pepper flake, cinnamon = cinnamon stick, clove, coriander
+    seed = ground coriander, cumin = cumin seed, dill seed, fennel seed, fenugreek = fenugreek seed, ginger
+    powder = ground ginger, juniper = juniper berry, mace, nutmeg, onion powder = onion granule, garlic powder =
+    garlic granule, paprika = smoked paprika, saffron, sumac, turmeric = ground turmeric, asafoetida, dried
+    oregano, dried thyme, dried mint, dried herb, tonka bean, smoked salt""",
+)  # fmt: skip
+SPICE_MIXES = group(
+    """curry powder, garam masala, ras el hanout, five spice = chinese five spice, mixed spice, pumpkin spice,
+    baharat, berbere, cajun seasoning, jerk seasoning, spice mix, spice, pickling spice, italian seasoning,
+    quatre epices, barbecue rub, taco seasoning, furikake, seasoning""",
+    hidden=(A.MUSTARD, A.CELERY, A.SESAME, A.WHEAT), made=True,
+)  # fmt: skip
+SOY_SAUCES = group(
+        """soy sauce = dark soy sauce = light soy sauce = shoyu = soya sauce, teriyaki sauce, hoisin sauce,
+        ponzu, ketjap manis = kecap manis = sweet soy sauce, black bean sauce, yellow bean sauce, gochujang,
+        doubanjiang = chilli bean paste""",
+    A.SOY, hidden=(A.WHEAT, A.SESAME, From.ALCOHOL, A.BARLEY), made=True,
+)  # fmt: skip
+TAMARI = group("tamari = ~gluten free soy sauce", A.SOY, hidden=(A.WHEAT, From.ALCOHOL), made=True)
+MISO = group(
+    "miso = white miso = red miso = miso paste = brown miso", A.SOY, hidden=(A.BARLEY, A.WHEAT, From.ALCOHOL), made=True
+)
+FISHY_SAUCES = group("brown table sauce", hidden=(A.FISH, A.BARLEY, A.WHEAT, A.SOY, A.CELERY, A.MUSTARD), made=True)
+SAUCES = (
+    *group("brown sauce, steak sauce", hidden=(A.FISH, A.BARLEY, A.WHEAT, A.RYE, A.CELERY, A.MUSTARD), made=True),
+    *group(
+        """ketchup = tomato ketchup, barbecue sauce = bbq sauce, sweet chilli sauce, hot sauce = chilli sauce =
+        pepper sauce, harissa, sambal, sriracha, tomato sauce, salsa, mint sauce, chutney = mango chutney,
+        relish, pickle relish, chipotle paste, peri peri sauce""",
+           hidden=(A.CELERY, A.MUSTARD, A.SULPHITES, A.WHEAT, A.FISH), made=True),
+    *group("mayonnaise = mayo, aioli, tartare sauce = tartar sauce, caesar dressing, remoulade, salad cream", A.EGGS,
+           hidden=(A.MUSTARD, A.FISH, A.MILK, A.SOY), perishable=True, made=True),
+    *group(
+        "hollandaise = hollandaise sauce, bearnaise = bearnaise sauce",
+        A.EGGS, A.MILK, From.LACTOSE, perishable=True, made=True),
+    *group("pesto = basil pesto = green pesto, red pesto", A.MILK, perishable=True, made=True,
+           hidden=(A.PINE_NUTS, A.CASHEWS, A.WALNUTS, A.ALMONDS, From.RENNET, From.LACTOSE)),
+    *group(
+        "white sauce = bechamel = bechamel sauce, cheese sauce, bread sauce",
+        A.MILK, A.WHEAT, From.LACTOSE, perishable=True, made=True),
+    *group("vinaigrette = french dressing, salad dressing = dressing", made=True,
+           hidden=(A.MUSTARD, A.SULPHITES, A.EGGS, A.MILK, A.CELERY, From.HONEY)),
+    *group("curry paste = thai curry paste = red curry paste = green curry paste", made=True,
+           hidden=(A.CRUSTACEANS, A.FISH, A.MUSTARD, A.CELERY, A.PEANUTS)),
+    *group("tapenade, caponata, puttanesca sauce", made=True, hidden=(A.FISH, A.CELERY, A.PINE_NUTS)),
+    *group("stuffing = sage and onion stuffing, stuffing mix", made=True,
+           hidden=(A.WHEAT, A.EGGS, A.MILK, A.CELERY, From.PORK, From.ANIMAL_FAT)),
+    *group("creamed horseradish, horseradish sauce", made=True,
+           hidden=(A.MILK, From.LACTOSE, A.EGGS, A.MUSTARD, A.SULPHITES)),
+    *group("wasabi = wasabi paste", made=True, hidden=(A.MUSTARD, A.SOY, A.WHEAT)),
+    *group("caper, caperberry, preserved lemon, artichoke heart, pickled ginger, pickled chilli",
+           hidden=(A.SULPHITES,)),
+    *group("yeast extract, nutritional yeast", hidden=(A.BARLEY, A.WHEAT, A.CELERY), made=True),
+    *group("liquid smoke, ~monosodium glutamate = msg"),
+)  # fmt: skip
+_STOCK_HIDES = (A.CELERY, A.WHEAT, A.BARLEY, A.SOY, A.MILK, From.LACTOSE)
+STOCKS = (
+    *group("vegetable stock = vegetable broth = vegetable bouillon, mushroom stock", hidden=(A.CELERY, A.WHEAT, A.SOY),
+           perishable=True, made=True),
+    *group(
+        """stock cube = bouillon cube = bouillon = stock powder = stock pot, vegetable stock cube = vegetable
+        bouillon powder""",
+           hidden=_STOCK_HIDES, made=True),
+    *group("chicken stock cube = chicken bouillon", From.POULTRY, hidden=_STOCK_HIDES, made=True),
+    *group("beef stock cube = beef bouillon", From.BEEF, hidden=_STOCK_HIDES, made=True),
+    *group("stock = broth", hidden=(From.MEAT, A.FISH, *_STOCK_HIDES), perishable=True, made=True),
+)  # fmt: skip
+COLOURS = (
+    *group("cochineal = carmine", From.INSECT_COLOUR),
+    *group("rennet = animal rennet", From.RENNET),
+    *group("~vegetarian rennet = ~vegetable rennet"),
+    *group("isinglass", A.FISH),
+    *group("ice = ice cube, water = sparkling water = mineral water = soda water = tap water = boiling water"),
+)
+
+STORES = (
+    *OILS, *SOY_OIL, *WINE_VINEGARS, *VINEGARS, *MALT_VINEGAR, *SALT_AND_SPICES, *SPICE_MIXES, *SOY_SAUCES, *TAMARI,
+    *MISO, *FISHY_SAUCES, *SAUCES, *STOCKS, *COLOURS,
+)  # fmt: skip

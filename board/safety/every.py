@@ -1,0 +1,36 @@
+"""Every check of food safety that needs the timetable, and what a sheet carries of what they find. Pure."""
+
+from collections.abc import Callable
+
+import msgspec
+
+from board import words
+from board.checks.cautions import cautions
+from board.checks.every import check
+from board.plan.load import PlanFile
+from board.plan.snag import Snag, Weight, in_order
+from board.safety import cooling, fridge, out
+from board.timetable.run_sheet import RunSheet
+
+SafetyCheck = Callable[[PlanFile, RunSheet], list[Snag]]
+
+CHECKS: tuple[SafetyCheck, ...] = (
+    out.dishes_are_eaten_in_time,
+    out.leftovers_are_put_away_in_time,
+    fridge.nothing_lies_cold_too_long,
+    fridge.not_too_much_warm_at_once,
+    cooling.hot_food_cools_in_time,
+)
+
+
+def safety_check(file: PlanFile, sheet: RunSheet) -> list[Snag]:
+    """What is wrong, doubtful or worth knowing of the plan as the sheet times it."""
+    return in_order([snag for each in CHECKS for snag in each(file, sheet)])
+
+
+def with_warnings(file: PlanFile, sheet: RunSheet) -> RunSheet:
+    """The sheet with a line for each thing that must be mended before anybody eats, and with the usual cautions."""
+    snags = in_order([*check(file), *safety_check(file, sheet)])
+    stops = dict.fromkeys(f"{s.code} {s.message}" for s in snags if s.weight is Weight.STOP and s.safety)
+    mind = tuple(words.caution(each.topic, each.about) for each in cautions(file))
+    return msgspec.structs.replace(sheet, stops=tuple(stops), cautions=mind)

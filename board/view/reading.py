@@ -1,0 +1,65 @@
+"""What a probe's reading means, in words: beside what is wanted, how long it is held, how what cools will go on. Pure;
+safe for a terminal."""
+
+from dataclasses import replace
+from datetime import datetime
+
+from board import words
+from board.kitchen.safety import HOT_HOLDING_CELSIUS
+from board.run.cooling import CoolingOutlook, StageOutlook, outlook
+from board.run.decide import TakeReading
+from board.run.forecast import Forecast
+from board.run.readings import asked_again, lacks
+from board.run.state import Reading, State
+from board.timetable.run_sheet import Slot
+from board.view.board import Moment, Viewer
+
+HOT_PLACES = ("hot", "oven", "stovetop")  # where what keeps is kept hot
+
+
+def reading_words(viewer: Viewer, slot: str, celsius: float) -> str:
+    """A reading beside what is wanted there."""
+    found = viewer.slots.get(slot)
+    if found is None or found.core_celsius is None:
+        return words.core_reads(celsius, viewer.sheet.fahrenheit)
+    return words.reading(celsius, found.core_celsius, lacks(found, celsius), viewer.sheet.fahrenheit)
+
+
+def reading_said(viewer: Viewer, at: Moment, wish: TakeReading) -> str:
+    """What a reading means, said as it is taken: there, held or not yet, or by how much not and when it is asked again;
+    for what cools, when it will be cold."""
+    found, step, now = viewer.slots[wish.slot], at.state.steps[wish.slot], at.now
+    text = reading_words(viewer, wish.slot, wish.celsius)
+    if again := asked_again(at.state, found, wish.celsius, now):
+        if again.holds:
+            text = words.reading_holds(text, again.minutes, found.hold_minutes)
+        else:
+            text = words.reading_again(text, again.minutes)
+    elif wish.part == "end" and step.status == "under-way" and not lacks(found, wish.celsius):
+        text = words.ended_with_reading(text)
+    is_hot = step.status == "finished" and found.keeping is not None and found.keeping.where in HOT_PLACES
+    if is_hot and wish.celsius < HOT_HOLDING_CELSIUS:
+        text = words.reading_cold(wish.celsius, HOT_HOLDING_CELSIUS, viewer.sheet.fahrenheit)
+    reading = Reading(at.state.last_n + 1, now, wish.slot, wish.celsius)
+    then = replace(at.state, readings=(*at.state.readings, reading))
+    cooling = cooling_words(viewer, then, at.forecast, found, now)
+    return words.with_cooling(text, cooling) if cooling else text
+
+
+def cooling_words(viewer: Viewer, state: State, forecast: Forecast, slot: Slot, now: datetime) -> str:
+    """When what cools will be cold, and whether that is in time; nothing where no reading says so."""
+    found = outlook(state, forecast, slot) if slot.cooling is not None else None
+    return _outlook(viewer, found, now) if found is not None else ""
+
+
+def _outlook(viewer: Viewer, found: CoolingOutlook, now: datetime) -> str:
+    stages = [_stage(viewer, each, now) for each in found.stages]
+    return words.cooling_outlook(stages, found.readings, in_time=found.in_time)
+
+
+def _stage(viewer: Viewer, each: StageOutlook, now: datetime) -> str:
+    stage = each.stage
+    cold = words.both_degrees(stage.celsius, stage.fahrenheit, viewer.sheet.fahrenheit)
+    if each.at is None:
+        return words.cooling_never(cold)
+    return words.cooling_stage(cold, viewer.clock(each.at, now), each.late_minutes)

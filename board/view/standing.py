@@ -1,0 +1,113 @@
+"""What stands, and how much longer it may: results that keep, and the clocks of what spoils. Pure; words safe for a
+terminal."""
+
+from collections.abc import Callable, Iterator, Mapping
+from datetime import datetime, timedelta
+from typing import NamedTuple, Protocol
+
+from board import words
+from board.plain import one_line
+from board.run.clocks import LeftOver, LiveClock, clock_of, is_near, left_over, told_of
+from board.run.events import ClockWarned
+from board.run.forecast import Forecast, Standing
+from board.run.readings import warns_from
+from board.timetable.run_sheet import Slot
+from board.view.countdown import countdown
+
+SAID_FROM = timedelta(minutes=30)  # before its limit, what keeps is worth a line
+
+
+class Stands(NamedTuple):
+    """A line about what stands; `presses`: something must be done about it."""
+
+    text: str
+    presses: bool
+    sign: str = words.STATE_SIGN["keeping"]
+
+
+class At(Protocol):
+    """The moment it is said of."""
+
+    @property
+    def now(self) -> datetime: ...
+    @property
+    def forecast(self) -> Forecast: ...
+    @property
+    def clocks(self) -> tuple[LiveClock, ...]: ...
+
+
+class Standings:
+    """Says what stands, of one sheet. `clock` writes a moment as seen from another."""
+
+    def __init__(self, slots: Mapping[str, Slot], clock: Callable[[datetime, datetime], str]) -> None:
+        self.slots, self.clock = slots, clock
+
+    def lines(self, at: At) -> tuple[Stands, ...]:
+        """What stands and is worth saying: what presses first, then what has the least time left."""
+        found = [*self._keeping(at), *self._clocks(at)]
+        found.sort(key=lambda each: (not each[1].presses, each[0]))
+        return tuple(line for _, line in found)
+
+    # --- what keeps ----------------------------------------------------------------------------------------------
+    def _keeping(self, at: At) -> Iterator[tuple[datetime, Stands]]:
+        """Only what keeps for half an hour or less more, or will be past its limit when it is taken up."""
+        for each in at.forecast.keeping:
+            if each.until - at.now < SAID_FROM or each.taken_up > each.until:
+                yield each.until, self._kept(each, at.now)
+
+    def _kept(self, standing: Standing, now: datetime) -> Stands:
+        left = (standing.until - now).total_seconds()
+        name = one_line(self.slots[standing.slot].name, 40)
+        if left < 0:
+            return Stands(words.past_keeping(name, countdown(-left), standing.where), presses=True)
+        limit = self.clock(standing.until, now)
+        presses = now >= warns_from(standing) or standing.taken_up > standing.until
+        return Stands(words.stands_until(name, countdown(left), limit, standing.where), presses)
+
+    def soon_over(self, standing: Standing, now: datetime) -> str:
+        """The warning of what soon keeps no longer."""
+        name = one_line(self.slots[standing.slot].name, 40)
+        left = max(0.0, (standing.until - now).total_seconds())
+        return words.soon_over(name, countdown(left), self.clock(standing.until, now), standing.where)
+
+    def spoken_warning(self, standing: Standing, now: datetime) -> str:
+        """The same for a voice: no signs, whole minutes."""
+        left = max(0.0, (standing.until - now).total_seconds())
+        return words.spoken_warning(one_line(self.slots[standing.slot].name, 40), left / 60)
+
+    # --- clocks --------------------------------------------------------------------------------------------------
+    def _clocks(self, at: At) -> Iterator[tuple[datetime, Stands]]:
+        """Dishes whose clock runs or has run out, and what is left of courses that are cleared."""
+        for each in told_of(at.clocks, at.now):
+            yield each.until, self._dish(each, at.now)
+        for left in left_over(at.clocks, at.now):
+            text, over = self._left(left, at.now), at.now >= left.until
+            yield left.until, Stands(text, over or is_near(left.until, at.now), words.CLOCK_SIGN[over])
+
+    def _dish(self, clock: LiveClock, now: datetime) -> Stands:
+        name = one_line(clock.dish, 40)
+        if clock.over:
+            return Stands(words.clock_over(name, clock.limit_minutes), presses=True, sign=words.CLOCK_SIGN[True])
+        told = words.clock_runs(name, int(clock.out_minutes), clock.limit_minutes, self.clock(clock.until, now))
+        if clock.too_long:
+            told = words.clock_too_long(told)
+        presses = clock.too_long or is_near(clock.until, now)
+        return Stands(told, presses, words.CLOCK_SIGN[False])
+
+    def _left(self, left: LeftOver, now: datetime) -> str:
+        course = one_line(left.course, 40)
+        if now >= left.until:
+            return words.left_over(course, left.limit_minutes)
+        return words.put_away(course, self.clock(left.until, now))
+
+    def clock_warning(self, warned: ClockWarned, at: At) -> str:
+        """What is said of a clock, once."""
+        found = clock_of(at.clocks, warned)
+        if isinstance(found, LeftOver):
+            return self._left(found, at.now)
+        if found is None:
+            return words.told_clock(one_line(warned.dish or warned.course, 40), warned.what)
+        name = one_line(found.dish, 40)
+        if found.over:
+            return words.clock_over(name, found.limit_minutes)
+        return words.clock_soon(name, int(found.out_minutes), found.limit_minutes, self.clock(found.until, at.now))

@@ -1,0 +1,118 @@
+"""A dish's clock over random paths: weighed against a sum written anew, and never lowered by more minutes."""
+
+from dataclasses import dataclass, replace
+from datetime import UTC, datetime, timedelta
+
+from hypothesis import given
+from hypothesis import strategies as st
+
+from board.safety.exposure import exposures
+from board.timetable.run_sheet import CourseSlot, Keeping, RunSheet, Slot, SpoilClock
+
+BEGIN = datetime(2026, 11, 28, 9, tzinfo=UTC)
+OUT = ("worktop", "front-of-house", "room")
+COLD_OR_HOT = ("fridge", "freezer", "oven", "stovetop", "hot")
+
+
+@dataclass(frozen=True)
+class Work:
+    """A step somewhere for some minutes, its result kept somewhere for at least some; `fresh`: cooked through."""
+
+    place: str
+    minutes: int
+    kept: str
+    gap: int
+    fresh: bool = False
+
+
+Paths = tuple[tuple[Work, ...], ...]  # branches that meet on the plate
+
+minutes = st.integers(0, 300)
+steps = st.builds(
+    Work,
+    place=st.sampled_from(("worktop", "oven", "stovetop", "fridge", "freezer")),
+    minutes=minutes,
+    kept=st.sampled_from(("room", *COLD_OR_HOT)),
+    gap=minutes,
+    fresh=st.booleans(),
+)
+paths = st.lists(st.lists(steps, min_size=1, max_size=4).map(tuple), min_size=1, max_size=3).map(tuple)
+
+
+def longest(branches: Paths) -> int:
+    return max(sum(work.minutes + work.gap for work in branch) for branch in branches)
+
+
+def clock_of(branches: Paths, served: int = 5, eaten: int = 30, plate: int | None = None) -> float:
+    """Minutes on the clock, as the program has it; each branch as early as it can be, and the plate so many minutes
+    after the beginning, or when all are there."""
+    times: dict[str, tuple[datetime, datetime]] = {}
+    slots: list[Slot] = []
+    plated = BEGIN + timedelta(minutes=longest(branches) if plate is None else plate)
+    for b, branch in enumerate(branches):
+        now = BEGIN
+        for n, work in enumerate(branch):
+            id_, then = f"{b}/{n}", f"{b}/{n + 1}" if n + 1 < len(branch) else "serve"
+            end = now + timedelta(minutes=work.minutes)
+            times[id_] = (now, end)
+            kept = Keeping(9999, work.kept, exposed=work.kept in OUT)
+            lane = "fridge" if work.place == "freezer" else work.place
+            slots.append(
+                Slot(id_, id_, "step", lane, now, end, dish="Dish", course="Main", then=(then,), keeping=kept,
+                     exposed=work.place in OUT, fresh=work.fresh)
+            )  # fmt: skip
+            now = end + timedelta(minutes=work.gap)
+    out, cleared = plated + timedelta(minutes=served), plated + timedelta(minutes=served + eaten)
+    times |= {"serve": (plated, out), "clear": (cleared, cleared)}
+    slots.append(Slot("serve", "serve", "serve", "front-of-house", plated, out, course="Main", then=("clear",)))
+    slots.append(Slot("clear", "clear", "clear", "front-of-house", cleared, cleared, course="Main"))
+    clock = SpoilClock("Dish", "Main", 120, "test", "serve", "clear")
+    course = CourseSlot("Main", out, out, "serve", "clear", 10)
+    sheet = RunSheet("Test", "UTC", "0" * 64, "2026-11-28", out, (course,), tuple(slots), clocks=(clock,))
+    (exposure,) = exposures(sheet, times)
+    return exposure.minutes()
+
+
+def summed(branches: Paths, served: int = 5, eaten: int = 30) -> float:
+    """The same, written anew: of each branch what is out since it was last cooked through; the longest counts."""
+    most = 0
+    for branch in branches:
+        end = longest((branch,))
+        last = max((n for n, work in enumerate(branch) if work.fresh), default=0)
+        total = 0
+        for n, work in enumerate(branch):
+            if n < last:
+                continue
+            waits = work.gap + (longest(branches) - end if n == len(branch) - 1 else 0)
+            total += (work.minutes if work.place in OUT else 0) + (waits if work.kept in OUT else 0)
+        most = max(most, total)
+    return most + served + eaten
+
+
+@given(paths)
+def test_a_clock_is_the_sum_of_what_is_out_since_it_was_cooked_through(branches: Paths) -> None:
+    assert clock_of(branches) == summed(branches)
+
+
+@given(paths, st.data())
+def test_more_minutes_anywhere_never_lower_a_clock(branches: Paths, data: st.DataObject) -> None:
+    """All that follows moves along, so that no other wait grows shorter."""
+    b = data.draw(st.integers(0, len(branches) - 1))
+    n = data.draw(st.integers(0, len(branches[b]) - 1))
+    more, key = data.draw(st.integers(1, 200)), data.draw(st.sampled_from(("minutes", "gap")))
+    work = branches[b][n]
+    longer = replace(work, **{key: getattr(work, key) + more})
+    changed = (*branches[:b], (*branches[b][:n], longer, *branches[b][n + 1 :]), *branches[b + 1 :])
+
+    assert clock_of(changed, plate=longest(branches) + more) >= clock_of(branches)
+    assert clock_of(branches, served=5 + more) >= clock_of(branches)
+    assert clock_of(branches, eaten=30 + more) >= clock_of(branches)
+
+
+@given(st.lists(steps, min_size=1, max_size=6))
+def test_a_clock_never_counts_fridge_freezer_oven_and_ring(path: list[Work]) -> None:
+    places = {"worktop": "fridge"}
+    cold = tuple(replace(w, place=places.get(w.place, w.place), kept="fridge" if w.kept == "room" else w.kept)
+                 for w in path)  # fmt: skip
+
+    assert clock_of((cold,)) == 5 + 30

@@ -1,0 +1,96 @@
+"""F10 and F11: what stands out too long before it is eaten, and before what is left is put into the cold.
+
+Limit: USDA FSIS, danger zone: 2 h, and 1 h when the air is above 90 °F.
+"""
+
+import pytest
+
+from tests.safety.suppers import line_of, said, supper, weights
+
+MIX = "- {step: mix it, takes: 30 min, before: 'serve Main, at once'}"
+
+
+@pytest.mark.parametrize(
+    ("eaten", "air", "outdoors", "wanted"),
+    [
+        # 30 min on the bench, 5 plated and carried, then at the table
+        ("84 min", "{outdoors: 33 C, indoors: 20 C}", "no", []),
+        ("85 min", "{outdoors: 33 C, indoors: 20 C}", "no", []),
+        ("86 min", "{outdoors: 33 C, indoors: 20 C}", "no", ["STOP"]),
+        ("25 min", "{outdoors: 33 C, indoors: 20 C}", "yes", []),
+        ("26 min", "{outdoors: 33 C, indoors: 20 C}", "yes", ["STOP"]),
+        # above 90 °F, not at it
+        ("26 min", "{outdoors: 90 F}", "yes", []),
+        ("26 min", "{outdoors: 90.1 F}", "yes", ["STOP"]),
+        ("26 min", "{outdoors: 32 C}", "yes", []),
+    ],
+)
+def test_f10_a_dish_is_eaten_before_its_clock_runs_out(eaten: str, air: str, outdoors: str, wanted: list[str]) -> None:
+    assert weights(supper(MIX, eaten=eaten, air=air, outdoors=outdoors), "F10") == wanted
+
+
+def test_f10_spells_the_clock_out_at_the_dish() -> None:
+    steps = """
+    - {step: cut it, takes: 20 min, keeps: 2 h in the room}
+    - {step: mix it, takes: 15 min, after: 'cut it, at least 40 min, at most 40 min', before: 'serve Main, at once'}
+    """
+    (snag,) = said(supper(steps, eaten="60 min"), "F10")
+
+    assert line_of(snag) == "- dish: Test dish"
+    assert "2 h 20 neither hot nor cold enough until it is eaten" in snag.message
+    assert "give 2 h [USDA FSIS, danger zone" in snag.message
+    # out from 18:40: 2 h later is 20:40
+    assert "over at Sat 20:40" in snag.message
+    for piece in ("20 min cut it", "40 min kept after cut it", "15 min mix it", "5 min plated and carried",
+                  "60 min at the table"):  # fmt: skip
+        assert piece in snag.message
+    assert "The longest is 60 min at the table." in snag.mend
+
+
+def test_f10_what_is_cooked_through_begins_a_new_clock() -> None:
+    """110 min on the bench, then through the oven to 74 °C (165 °F, FoodSafety.gov): only serving and table count."""
+    steps = """
+    - {step: cut it, takes: 110 min}
+    - {step: bake it, on: oven at 180 C, takes: 40 min, KEY}
+    """
+
+    assert weights(supper(steps.replace("KEY", "cooks: poultry")), "F10") == []
+    assert weights(supper(steps.replace("KEY", "attended: all")), "F10") == ["STOP"]
+
+
+def test_f10_time_alone_gives_four_hours_by_the_retail_rules_only() -> None:
+    """FDA Food Code 3-501.19: 4 h under a written procedure."""
+    for rules, wanted in (("retail", []), ("home", ["STOP"])):
+        dish = "Test dish\n        by time alone: yes"
+        assert weights(supper(MIX, eaten="2 h", rules=rules, dish=dish), "F10") == wanted
+
+
+PUT_AWAY = "[{{job: put it away, after: 'clear Main, at once', takes: {0} min, attended: all, puts away: Main}}]"
+
+
+@pytest.mark.parametrize(
+    ("jobs", "wanted"),
+    [
+        ("[]", ["MIND"]),  # nothing puts it away
+        # bench 30, carried 5, table 60, cleared 5: 20 min are left
+        (PUT_AWAY.format(19), []),
+        (PUT_AWAY.format(20), []),
+        (PUT_AWAY.format(21), ["MIND"]),
+    ],
+)
+def test_f11_what_is_left_is_put_away_before_the_clock_runs_out(jobs: str, wanted: list[str]) -> None:
+    found = said(supper(MIX, eaten="60 min", jobs=jobs), "F11")
+
+    assert [snag.weight.name for snag in found] == wanted
+    for snag in found:
+        assert line_of(snag) == "- course: Main"
+        # out from 19:25, so for 2 h at 21:25
+        assert "put away by Sat 21:25, or throw it away" in snag.message
+        assert "Test dish" in snag.message
+
+
+def test_f11_says_nothing_more_of_what_must_not_be_eaten_at_all() -> None:
+    found = supper(MIX, eaten="2 h")
+
+    assert weights(found, "F10") == ["STOP"]
+    assert weights(found, "F11") == []
