@@ -444,6 +444,8 @@ def _calendar(arguments: argparse.Namespace) -> int:
     from board.plain import one_line
     from board.writing import write_over
 
+    if sheet.stops:
+        print(words.stops_rehearsed([one_line(stop) for stop in sheet.stops]), file=sys.stderr)
     data = calendar(sheet, WallClock().now())
     if arguments.output is None:
         sys.stdout.buffer.write(data)  # as it is: its lines end in CRLF on every system

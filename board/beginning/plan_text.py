@@ -46,7 +46,7 @@ def plan_text(answers: Answers) -> str:
         *_courses(menu, first, eaters),
         words.NEW_JOBS,
         "jobs:",
-        *_jobs(),
+        *_jobs(menu),
     ]
     return "\n".join(parts) + "\n"
 
@@ -78,10 +78,16 @@ def _courses(menu: list[Course], first: int, eaters: int) -> Iterator[str]:
         at = f"{BETWEEN} min after the course before"
 
 
-def _jobs() -> Iterator[str]:
+def _jobs(menu: list[Course]) -> Iterator[str]:
     yield "  - tidy the room"
     yield "  - lay the table"
     yield "  - set out the drinks"
     yield "  - {job: chill the wine, day: on the day}"
     yield "  - make room for coats"
-    yield "  - {job: put the leftovers away cold, on: worktop, takes: 8 min, after: 'clear Main, at most 45 min'}"
+    for course in menu:
+        if course.spoils:
+            yield f"  - job: put what is left of {course.name} into the cold"
+            yield "    on: worktop"
+            yield "    takes: 4 min"
+            yield f"    after: clear {course.name}, at most 20 min"
+            yield f"    puts away: {course.name}"

@@ -28,7 +28,9 @@ _TO_TASTE = re.compile(r"[,\s]*\bto taste\s*$", re.IGNORECASE)
 _BRACKETS = re.compile(r"[()\[\]]")
 LONGEST_LINE = 250
 _TAIL = re.compile(r"\s*\(([^()]*)\)\s*$")
-_LABEL = re.compile(r"\b(?:contains?|free\s+from|free-from|\w+-free)\b", re.IGNORECASE)
+_LABEL = re.compile(r"\b(?:contains?|free[\s-]+(?:from|of)|\w+-free)\b", re.IGNORECASE)
+_FREE_FROM = re.compile(r",?\s+free[\s-]+(?:from|of)\b.*", re.IGNORECASE)
+_WARNING = re.compile(r"\b(?:may contain|contains?)\s+[^;,]+")  # kept in the line, where guests are matched with it
 # Words that say what is done with a food, or how it comes, and not what it is.
 _PREPARED = re.compile(
     r"\b(?:chopped|sliced|diced|minced|peeled|grated|melted|softened|soft|beaten|crushed|finely|roughly|thinly|thickly|"
@@ -54,7 +56,10 @@ def food_of(text: str) -> Food:
     if len(base) > LONGEST_LINE:
         base, tail = base[:LONGEST_LINE].rstrip(), words.recipe_whole(text)
     if _is_read(base):
-        return Food(base, tail)
+        warned = next(
+            (f"{base}, {each}" for each in _WARNING.findall(tail.lower()) if _is_read(f"{base}, {each}")), base
+        )
+        return Food(warned, tail)
     bare = _TO_TASTE.sub("", base)
     missing = words.RECIPE_AMOUNT_UNREAD if base[:1].isdigit() else words.RECIPE_NO_AMOUNT
     remark = tail if "to taste" in text.lower() else "; ".join(piece for piece in (tail, missing) if piece)
@@ -100,6 +105,9 @@ def _without_tail(text: str) -> tuple[str, str]:
     while match := _TAIL.search(text):
         tails.insert(0, match[1].strip())
         text = text[: match.start()]
+    if (free := _FREE_FROM.search(text)) is not None and free.start():  # a recipe's word is no label's
+        tails.insert(0, free[0].strip(" ,"))
+        text = text[: free.start()]
     head, comma, after = text.partition(", ")
     if comma and (_PREPARED.search(after) or _LABEL.search(after)):
         tails.insert(0, after)

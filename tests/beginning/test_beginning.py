@@ -18,6 +18,7 @@ from board.checks.every import check
 from board.desk import Trouble
 from board.plain import one_line
 from board.plan.load import PlanFile, read_plan
+from board.safety.every import safety_check
 from board.timetable.cpsat.solve import solve
 from board.timetable.validate import validate
 from board.timetable.write_up import make_sheet
@@ -56,7 +57,7 @@ def test_any_hour_that_is_asked_for_is_sound(arrive: str) -> None:
 
 
 @pytest.mark.parametrize(
-    ("ovens", "rings", "guests", "courses"), [(1, 4, 6, 3), (0, 1, 24, 7)], ids=["the usual", "a full table, one ring"]
+    ("ovens", "rings", "guests", "courses"), [(1, 4, 6, 3), (2, 4, 24, 7)], ids=["the usual", "a full table"]
 )
 def test_its_timetable_holds_and_gives_nothing_up(ovens: int, rings: int, guests: int, courses: int) -> None:
     plan_file = plan_of(answers(ovens=ovens, rings=rings, guests=guests, courses=courses))
@@ -65,6 +66,7 @@ def test_its_timetable_holds_and_gives_nothing_up(ovens: int, rings: int, guests
 
     assert validate(plan_file, sheet) == []
     assert sheet.given_up == ()
+    assert safety_check(plan_file, sheet) == []
 
 
 @settings(deadline=None, max_examples=25)
