@@ -88,6 +88,10 @@ def _parser() -> _Parser:
     new.add_argument("file", type=Path, nargs="?", metavar="FILE", help=words.ARGUMENTS["new-plan"])
     for option in words.NEW_ASKS:
         new.add_argument(f"--{option}", metavar=option.upper(), help=words.NEW_OPTIONS[option])
+    table = command("table", _table)
+    table.add_argument("--course", metavar="COURSE", help=words.OPTIONS["course"])
+    table.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
+    table.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     command("schema", _schema, takes=None)
     return parser
 
@@ -484,6 +488,26 @@ def _new(arguments: argparse.Namespace) -> int:
 
     given = {option: getattr(arguments, option) for option in words.NEW_ASKS}
     print(new_plan(arguments.file, given, WallClock().now(), input if _has_terminal() else None, print))
+    return ExitCode.DONE
+
+
+def _table(arguments: argparse.Namespace) -> int:
+    from board.desk import Trouble, read_plan_file
+    from board.paper.table import NoSuchCourse, table_leaf
+    from board.paper.table_out import print_table, table_form, table_markdown
+    from board.paper.tables import console
+
+    plan = read_plan_file(arguments.plan).plan
+    try:
+        leaf = table_leaf(plan, arguments.course)
+    except NoSuchCourse as wrong:
+        raise Trouble(words.table_no_course(wrong.name, wrong.known, wrong.meant), ExitCode.USAGE) from None
+    if arguments.json:
+        print(json.dumps(table_form(plan, leaf), ensure_ascii=False, indent=2))
+    elif arguments.markdown:
+        print(table_markdown(leaf), end="")
+    else:
+        print_table(leaf, console())
     return ExitCode.DONE
 
 

@@ -39,7 +39,7 @@ def _all(file: PlanFile) -> Iterator[tuple[str, str]]:
         for dish in course.dishes:
             yield from _of_dish(dish)
     for task in file.filled.tasks.values():
-        if task.work is not None:
+        if task.work is not None and task.node.loc[0] != "table":  # to wash wine glasses is not to drink
             yield from _of_work(task)
 
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 
-from board.checks import capacity, completeness, cooking, days, fit, guest_snags, holding, hours, keeping
+from board.checks import capacity, completeness, cooking, days, fit, guest_snags, holding, hours, keeping, tableware
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight, in_order
 
@@ -36,6 +36,10 @@ CHECKS: tuple[Check, ...] = (
     holding.what_keeps_cold_keeps_so_long,
     completeness.everybody_is_served_something,
     guest_snags.guests_can_eat_what_they_are_served,
+    tableware.pieces_suffice,
+    tableware.everybody_has_a_chair,
+    tableware.what_is_laid_is_listed,
+    tableware.everybody_has_a_seat,
 )
 
 

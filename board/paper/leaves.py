@@ -99,6 +99,7 @@ def _row(sheet: RunSheet, slot: Slot, zone: ZoneInfo, name: str | None) -> Row:
         told.append(words.core(slot.core_celsius, sheet.fahrenheit))
     if hands := _hands(slot, zone, name):
         told.append(hands)
+    told += [one_line(line) for course in sheet.courses if course.serve == slot.id for line in course.plates]
     dish = f" ({one_line(slot.dish)})" if slot.dish and slot.dish.casefold() not in slot.name.casefold() else ""
     return Row(
         words.clock(start),

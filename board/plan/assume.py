@@ -1,17 +1,19 @@
 """What the program takes for granted where a plan is silent; each thing taken is listed for `check`."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
 from zoneinfo import ZoneInfo
 
 from dateutil.relativedelta import relativedelta
 
-from board.kitchen.jobs import JOB_MINUTES, USUAL_JOBS
+from board.kitchen.jobs import JOB_MINUTES, USUAL_JOBS, UsualJob
 from board.kitchen.rule_set import RuleSet
 from board.kitchen.rule_sets import rule_set
+from board.kitchen.tableware import LEAST_WASH_MINUTES, WASH_MINUTES_A_PIECE
 from board.plan.care import Thaw
 from board.plan.caring import NO_CARE, Care, care_of
 from board.plan.durations import Attention, Spread, short
+from board.plan.laying import laid, wash_ups
 from board.plan.links import EATEN_MINUTES, Link, Linked, Node, clear_id, eaten_minutes, is_before_guests, serve_id
 from board.plan.model import Plan, Way, Work
 from board.plan.stations import ACCEPTS_EITHER_SIDE, Keep, Station
@@ -100,6 +102,7 @@ def fill(plan: Plan, linked: Linked) -> Filled:
     tasks = {node.id: _task(plan, node, assumed, served_next=node.id in to_serve) for node in linked.nodes.values()}
     courses = _courses(plan, zone, arrive, assumed)
     _kitchen(plan, assumed)
+    _table(plan, assumed)
     return Filled(tasks, tuple(linked.links), courses, arrive, assumed.lines())
 
 
@@ -110,8 +113,9 @@ def _task(plan: Plan, node: Node, assumed: _Assumed, *, served_next: bool) -> Ta
     if node.kind == "job" and is_before_guests(work):
         assumed.say("is done before the guests arrive, if it can be", node.name)
     rules = rule_set(plan.rules)
-    base = _way(work, work, node, rules, assumed)
-    ways = (base, *(_way(way, work, node, rules, assumed) for way in work.or_))
+    usual = _usual(node, plan.guest_count)
+    base = _way(work, work, node, usual, rules, assumed)
+    ways = (base, *(_way(way, work, node, usual, rules, assumed) for way in work.or_))
     best = work.best_within
     if best is None and served_next and base.on.place in ("oven", "stovetop"):
         best = BEST_WITHIN_MINUTES
@@ -140,9 +144,14 @@ def _exactly(minutes: int) -> Spread:
     return Spread(low=minutes, likely=minutes, high=minutes)
 
 
-def _way(way: Way, work: Work, node: Node, rules: RuleSet, assumed: _Assumed) -> FilledWay:
-    """One way, filled first from the step's main way, then from what is usual."""
+def _usual(node: Node, guests: int) -> UsualJob | None:
+    """The job everybody knows by that name, as long as it takes for so many."""
     usual = USUAL_JOBS.get(node.name.casefold()) if node.kind == "job" else None
+    return usual and replace(usual, minutes=usual.minutes_for(guests))
+
+
+def _way(way: Way, work: Work, node: Node, usual: UsualJob | None, rules: RuleSet, assumed: _Assumed) -> FilledWay:
+    """One way, filled first from the step's main way, then from what is usual."""
     on = way.on or work.on
     if work.thaws is not None:
         return _thaw_way(work.thaws, way, node, on, rules, assumed)
@@ -150,9 +159,10 @@ def _way(way: Way, work: Work, node: Node, rules: RuleSet, assumed: _Assumed) ->
         on = Station(place="fridge")
         assumed.say("needs no fridge room worth counting", node.name)
     elif on is None:
-        on = Station(place="front-of-house" if node.kind == "job" else "worktop")
+        in_front = node.kind == "job" and (usual is None or usual.place == "front-of-house")
+        on = Station(place="front-of-house" if in_front else "worktop")
         hands = ", with hands on it all the time" if way.attended is None and work.attended is None else ""
-        assumed.say(("is done front of house" if node.kind == "job" else "is done at the worktop") + hands, node.name)
+        assumed.say(("is done front of house" if in_front else "is done at the worktop") + hands, node.name)
     on = _amounts(on, node.name, assumed)
     takes = way.takes or work.takes
     if takes is None:
@@ -287,6 +297,21 @@ def _kitchen(plan: Plan, assumed: _Assumed) -> None:
             assumed.say("heats from cold to 175 °C in 15 min", name)
         if oven.cools is None:
             assumed.say("cools from 200 to 120 °C in 25 min", name)
+
+
+def _table(plan: Plan, assumed: _Assumed) -> None:
+    """What is laid where the plan does not say; told only where it counts what the house has."""
+    if plan.table is None:
+        return
+    covers: dict[int | None, list[str]] = {}
+    for each in laid(plan):
+        if each.assumed:
+            covers.setdefault(each.course, []).append(each.piece)
+    for course, pieces in covers.items():
+        name = "the whole meal" if course is None else plan.courses[course].course
+        assumed.say(f"is laid with {', '.join(pieces)}", name)
+    if plan.table.wash_between and wash_ups(plan):
+        assumed.say(f"{WASH_MINUTES_A_PIECE:g} min to wash a piece of the table, at least {LEAST_WASH_MINUTES} min", "")
 
 
 def midnight(plan: Plan) -> datetime:

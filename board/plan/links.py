@@ -1,7 +1,8 @@
 """What follows what: every piece of work of a plan as a node, and the links between them, by name.
 
 Steps of a dish follow one another as written unless `after` says otherwise. Around them stand the nodes the
-program adds itself: guests arrive, guests to the table, and for each course its serving and its clearing.
+program adds itself: guests arrive, guests to the table, for each course its serving and its clearing, and what is
+washed in between where the plan wants that.
 """
 
 import re
@@ -11,10 +12,13 @@ from dataclasses import dataclass, field
 from graphlib import CycleError, TopologicalSorter
 from typing import Literal
 
-from board.plan.durations import MINUTES_PER_DAY, short
-from board.plan.model import Course, Plan, Ref, Way, Work
+from board.plan.durations import MINUTES_PER_DAY, Attention, Spread, short
+from board.plan.laying import wash_ups
+from board.plan.model import Course, Job, Plan, Ref, Way, Work
 from board.plan.phrase import near
 from board.plan.places import Loc
+from board.plan.problem import Problem as Problem  # beside the links they are asked for by
+from board.plan.problem import fold as fold
 from board.plan.stations import KEEPS_IN, LANES, Station
 from board.plan.when import clock_of, is_small_hours, minute_of
 
@@ -46,16 +50,6 @@ class Link:
     least: int = 0
     most: int | None = None
     firm: bool = True
-
-
-@dataclass(frozen=True, slots=True)
-class Problem:
-    """Something that keeps the plan from being linked; `loc` is its path in the file."""
-
-    code: str
-    message: str
-    mend: str
-    loc: Loc
 
 
 @dataclass
@@ -92,6 +86,7 @@ def link(plan: Plan) -> tuple[Linked, list[Problem]]:
     _link_courses(plan, linked, chains)
     for node in [n for n in linked.nodes.values() if n.kind == "job"]:
         _link_job(node, names, linked, problems)
+    _add_wash_ups(plan, linked)
     times = _course_times(plan)
     if all(problem.code != "P04" for problem in times):  # two courses of one name would seem a ring
         problems += _cycle(linked)
@@ -143,6 +138,29 @@ def _add_nodes(plan: Plan, linked: Linked) -> list[list[Node]]:
     return chains
 
 
+WORDS_LONGEST = 300  # as a plan's own words are
+
+
+def _add_wash_ups(plan: Plan, linked: Linked) -> None:
+    """A job each for what runs short: after the course that used it is cleared, before the one that needs it."""
+    if plan.table is None or not plan.table.wash_between:
+        return
+    for up in wash_ups(plan):
+        used, needed = plan.courses[up.after].course, plan.courses[up.before].course
+        base = f"jobs/wash-up-of-{slug(used)}-for-{slug(needed)}"
+        id_ = next(i for i in (base, *(f"{base}-{n}" for n in range(2, 10_000))) if i not in linked.nodes)
+        job = Job(
+            job=up.name,
+            on=Station(place="worktop"),
+            takes=Spread(low=up.minutes, likely=up.minutes, high=up.minutes),
+            attended=Attention(whole=True),
+            after=[Ref(step=f"clear {used}"[:WORDS_LONGEST])],
+            before=[Ref(step=f"serve {needed}"[:WORDS_LONGEST])],
+        )
+        linked.nodes[id_] = Node(id_, "job", up.name, ("table", "wash between"), job)
+        linked.links += [Link(clear_id(used), id_), Link(id_, serve_id(needed))]
+
+
 class Names:
     """Finds a node by the words the host wrote: in the same dish first, then anywhere if only one is called so."""
 
@@ -168,11 +186,6 @@ class Names:
         known = [n.name if " in " not in words or not n.dish else f"{n.name} in {n.dish}" for n in self.nodes.values()]
         mend = "Write the other step's words as they stand in the plan."
         return Problem("P08", f"no step or job is called {words!r}.{near(words, known)}", mend, loc)
-
-
-def fold(words: str) -> str:
-    """A name as hosts compare names: capitals and spaces do not count."""
-    return " ".join(words.casefold().split())
 
 
 _Found = list[tuple[Ref, Node]]

@@ -13,12 +13,15 @@ from board.plan.care import Cooling, Core, Thaw
 from board.plan.durations import Spread
 from board.plan.guests import Guest
 from board.plan.links import link
-from board.plan.model import Air, Course, Dish, Hand, Job, Kitchen, Oven, Plan, Ref, Step, Way
-from board.plan.phrase import nearest
+from board.plan.model import Air, Course, Dish, Hand, Job, Kitchen, Oven, Plan, Ref, Step, Table, Way
+from board.plan.phrase import near, nearest
 from board.plan.places import Loc, Places, read_yaml, unknown
 from board.plan.quantities import Ingredient
+from board.plan.seating import seat_problems
+from board.plan.seats import Seat
 from board.plan.served import misnamed
 from board.plan.snag import Snag, Weight, in_order
+from board.plan.tableware import Pieces
 from board.plan_digest import digest_of
 
 # What stands in for a value that could not be read, so that the rest can still be looked over.
@@ -35,6 +38,7 @@ _A_WHAT: dict[type[BaseModel], str] = {
     Oven: "an oven", Hand: "a pair of hands", Way: "another way", Ref: "a reference to a step", Air: "the air",
     Guest: "a guest", Ingredient: "an ingredient", Spread: "a length of time",
     Core: "a core temperature", Thaw: "a thaw", Cooling: "a cooling",
+    Table: "the table", Pieces: "a piece of the table", Seat: "a seat",
 }  # fmt: skip
 
 
@@ -68,7 +72,7 @@ def read_plan(text: str, name: str) -> PlanFile | list[Snag]:
         linked, problems = link(plan)
         lost = any(error["loc"][:1] == ("guests",) or "only for" in error["loc"] for error in errors)
         if not lost:  # else other names stand in for those that could not be read
-            problems += misnamed(plan)
+            problems += [*misnamed(plan), *seat_problems(plan)]
         snags += [Snag(p.code, Weight.STOP, p.message, p.mend, places.of(p.loc)) for p in problems]
         if not snags:
             return PlanFile(plan, fill(plan, linked), places, digest_of(text))
@@ -220,6 +224,9 @@ def _snag(error: Any, places: Places) -> Snag:
             f"Add `{_PASTE.get(last, f'{last}: …')}`.",
             place,
         )
+    if model is Table and last not in _keys_of(model) and kind in _A_NUMBER and (meant := near(last, _keys_of(model))):
+        message = f"{last!r} is neither a word of {a_what} nor so many of anything."
+        return Snag("P05", Weight.STOP, message, meant.strip(), places.of(loc, key=True))
     is_key = last == "[key]"
     what = f"`{last}`" if isinstance(loc[-1], str) else f"an entry of `{loc[-2]}`"
     message, mend = _words(kind, error, what)

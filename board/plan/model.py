@@ -19,7 +19,9 @@ from board.plan.guests import GuestLine
 from board.plan.labels import Holds
 from board.plan.phrase import Phrase, near
 from board.plan.quantities import IngredientLine
+from board.plan.seats import Seats
 from board.plan.stations import HeatRate, Keeps, On, parse_celsius, parse_cools, parse_heats
+from board.plan.tableware import LaidWith
 from board.plan.when import (
     Day,
     DaySpan,
@@ -159,6 +161,35 @@ class Hand(PlanModel):
     away: dict[str, Annotated[DaySpan, Phrase(parse_day_span, "sat 17:40 - 18:10")]] = {}
 
 
+Count = Annotated[int, Field(ge=0, le=1000)]
+
+
+class Table(PlanModel):
+    """What the house has to eat from and with: free names with how many there are.
+
+    `laid_with`: what each guest has for the whole meal; `wash_between`: what runs short is washed between courses.
+    """
+
+    model_config = ConfigDict(extra="allow")
+    __pydantic_extra__: dict[str, Count]
+
+    chairs: Count | None = None
+    seats_at_the_table: Count | None = None
+    laid_with: LaidWith | None = None
+    wash_between: YesNo = False
+
+    @model_validator(mode="after")
+    def _each_has_a_name(self) -> "Table":
+        if not all(re.search(r"[^\W\d_]", name) and len(name) <= 60 for name in self.pieces):
+            raise ValueError("a piece of the table has a short name; write for example soup bowls: 8")
+        return self
+
+    @property
+    def pieces(self) -> dict[str, int]:
+        """By name as the plan has it."""
+        return dict(self.__pydantic_extra__)
+
+
 class Ref(PlanModel):
     """Another piece of work, with the least and most time between its end and this one's start. Minutes."""
 
@@ -268,7 +299,8 @@ class Dish(PlanModel):
     """What is on the plate. `perishable`: whether it spoils out of the cold; None: told from its ingredients.
 
     `by_time_alone`: kept safe by time alone, where the rule set allows that. `only_for`, `not_for`: guests by name;
-    `instead_of`: the dish of the same course that those it is only for are not served.
+    `instead_of`: the dish of the same course that those it is only for are not served. `laid_with`: what each guest who
+    eats it has for it; `served_in`: what stands on the table for all.
     """
 
     dish: Words
@@ -282,6 +314,8 @@ class Dish(PlanModel):
     ] = []
     perishable: YesNo | None = None
     by_time_alone: YesNo = False
+    laid_with: LaidWith | None = None
+    served_in: LaidWith | None = None
     steps: list[Step] = Field(min_length=1)
 
 
@@ -335,6 +369,8 @@ class Course(PlanModel):
     clear: Minutes | None = None
     standing: YesNo = False
     outdoors: YesNo = False
+    laid_with: LaidWith | None = None
+    served_in: LaidWith | None = None
     dishes: list[Dish] = Field(min_length=1)
 
 
@@ -354,7 +390,7 @@ def _rule_set(text: str) -> str:
 
 
 class Plan(PlanModel):
-    """One event. `rules`: the set of food-safety rules it is weighed by."""
+    """One event. `rules`: the set of food-safety rules it is weighed by; `seats`: who sits where."""
 
     event: Words
     date: Annotated[date, Phrase(parse_date, "2026-11-28")]
@@ -363,6 +399,8 @@ class Plan(PlanModel):
     air: Air | None = None
     rules: Annotated[str, Phrase(_rule_set, "home")] = DEFAULT_RULES
     guests: list[GuestLine] = Field(min_length=1)
+    seats: Seats | None = None
+    table: Table | None = None
     kitchen: Kitchen = Kitchen()
     hands: dict[str, Hand] = Field(min_length=1)
     courses: list[Course] = Field(min_length=1)

@@ -1,9 +1,9 @@
 """Who is served which dish: everybody, but for dishes that are only for some, not for some, or stand instead of one."""
 
-from board.plan.links import Problem, fold
 from board.plan.model import Course, Dish, Plan
 from board.plan.phrase import near
 from board.plan.places import Loc
+from board.plan.problem import Problem, fold
 
 
 def served(plan: Plan, course: Course) -> list[tuple[int, ...]]:

@@ -7,9 +7,10 @@ import msgspec
 from board import words
 from board.checks.cautions import cautions
 from board.checks.every import check
+from board.checks.plates import plates
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight, in_order
-from board.safety import cooling, fridge, out
+from board.safety import contact, cooling, fridge, out
 from board.timetable.run_sheet import RunSheet
 
 SafetyCheck = Callable[[PlanFile, RunSheet], list[Snag]]
@@ -20,6 +21,7 @@ CHECKS: tuple[SafetyCheck, ...] = (
     fridge.nothing_lies_cold_too_long,
     fridge.not_too_much_warm_at_once,
     cooling.hot_food_cools_in_time,
+    contact.tools_are_washed_between,
 )
 
 
@@ -29,8 +31,11 @@ def safety_check(file: PlanFile, sheet: RunSheet) -> list[Snag]:
 
 
 def with_warnings(file: PlanFile, sheet: RunSheet) -> RunSheet:
-    """The sheet with a line for each thing that must be mended before anybody eats, and with the usual cautions."""
+    """The sheet with a line for each thing that must be mended before anybody eats, with the usual cautions, and with
+    whose plate is different."""
     snags = in_order([*check(file), *safety_check(file, sheet)])
     stops = dict.fromkeys(f"{s.code} {s.message}" for s in snags if s.weight is Weight.STOP and s.safety)
     mind = tuple(words.caution(each.topic, each.about) for each in cautions(file))
-    return msgspec.structs.replace(sheet, stops=tuple(stops), cautions=mind)
+    whose = plates(file)
+    courses = tuple(msgspec.structs.replace(course, plates=whose.get(course.name, ())) for course in sheet.courses)
+    return msgspec.structs.replace(sheet, stops=tuple(stops), cautions=mind, courses=courses)

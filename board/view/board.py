@@ -143,7 +143,7 @@ class Viewer:
             sign=words.PART_SIGN[call.part],
             headline=one_line(headline(slot, call), 300),
             detail=one_line(self.detail(slot, call, at.state)),
-            look_for=one_line(words.look_for(slot.look_for)) if slot.look_for and call.part != "start" else "",
+            look_for=self._look_for(slot, call),
             clock=self.clock(call.due, at.now),
             countdown=words.waited(-ahead) if is_due else countdown(ahead),
             answer=answer_word(slot, call, at.state),
@@ -151,6 +151,13 @@ class Viewer:
             insistence=insistence(call, at.now) if is_due else 1,
             already=words.DONE_ALREADY if call.overtaken else "",
         )
+
+    def _look_for(self, slot: Slot, call: Call) -> str:
+        """What shows that it is done; of a course going out, whose plate is different."""
+        if slot.kind == "serve":
+            lines = next((course.plates for course in self.sheet.courses if course.serve == slot.id), ())
+            return words.plates([one_line(line, 120) for line in lines])
+        return one_line(words.look_for(slot.look_for)) if slot.look_for and call.part != "start" else ""
 
     def detail(self, slot: Slot, call: Call, state: State | None = None) -> str:
         """Where the thing is, at what heat, how long, of which dish."""

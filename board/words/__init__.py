@@ -19,6 +19,7 @@ from board.words.recipe import *
 from board.words.refusals import *
 from board.words.safety import *
 from board.words.slips import *
+from board.words.table import *
 from board.words.times import *
 from board.words.timetable import *
 from board.words.ways import *

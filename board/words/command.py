@@ -46,6 +46,10 @@ COMMANDS = {
         "read a recipe saved from a web page (schema.org Recipe) as a dish to paste into a plan; never goes online",
         "platecall dish plum-tart.html -o plum-tart.yaml",
     ),
+    "table": (
+        "who sits where, one cover, and what to get out for the table",
+        "platecall table supper.yaml --course Sweet",
+    ),
     "schema": ("print the JSON Schema of a plan, for editors", "platecall schema > plan.schema.json"),
 }
 ARGUMENTS = {"plan": "the plan file (YAML)", "log": "the run log (JSON Lines)",
@@ -62,6 +66,7 @@ OPTIONS = {
     "markdown": "print it as Markdown",
     "html": "write it as a page that prints from any browser, a leaf a sheet of paper",
     "paper": "what the page is printed on (default: a4)",
+    "course": "the cover and the pieces of one course only",
     "evenings": "how many evenings to play, 100 to 1000000 (default: 10000)",
     "seed": "which evenings are drawn; the same number draws the same ones (default: 1)",
     "calendar-output": "write it into this file instead of printing it; an older calendar there is replaced",

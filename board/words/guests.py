@@ -34,3 +34,15 @@ def guests_dish(number: int, course: str, dish: str) -> str:
 
 def guests_reason(sign: str, number: int, ingredient: str, why: str, source: str) -> str:
     return f"{sign} {number}  {ingredient}: {why}; {source}"
+
+
+def plate(name: str, needs: list[str], own: list[str], never: list[str], asked: list[str]) -> str:
+    """One guest's plate at one course: `Tomas (vegetarian): Lentils, not Beef shin`."""
+    told = [", ".join(own)] if own else []
+    told += [f"not {', '.join(never)}"] if never else []
+    told += [f"ask before serving {', '.join(asked)}"] if asked else []
+    return f"{name} ({', '.join(needs)}): {', '.join(told)}"
+
+
+def plates(lines: list[str]) -> str:
+    return "; ".join(lines)

@@ -148,6 +148,24 @@ def test_wine_is_put_to_chill_in_a_moment_and_then_left(plan_from: PlanFrom) -> 
     assert "takes 2 h: Chill the wine" in found.assumed
 
 
+def test_a_job_in_one_line_is_done_where_it_usually_is_and_by_the_number_of_guests(plan_from: PlanFrom) -> None:
+    found = filled(plan_from, jobs="jobs: [fold the napkins, fill the ice bucket]")
+
+    assert way(found, "jobs/fold-the-napkins").takes.likely == 8  # 8 guests, a napkin each
+    assert way(found, "jobs/fold-the-napkins").on.place == "front-of-house"
+    assert way(found, "jobs/fill-the-ice-bucket").on.place == "worktop"
+    assert "is done at the worktop, with hands on it all the time: fill the ice bucket" in found.assumed
+
+
+def test_what_is_laid_is_assumed_only_where_the_plan_says_what_there_is(plan_from: PlanFrom) -> None:
+    seated = COURSE.replace("    standing: yes\n", "")
+    told = [line for line in filled(plan_from, kitchen=KITCHEN + "table: {soup bowls: 8}", course=seated).assumed
+            if "laid" in line]  # fmt: skip
+
+    assert told == ["is laid with water glass, napkin: the whole meal", "is laid with soup bowl, soup spoon: Soup"]
+    assert not [line for line in filled(plan_from, course=seated).assumed if "laid" in line]
+
+
 def test_perishable_food_is_not_left_out_longer_than_two_hours(plan_from: PlanFrom) -> None:
     """USDA FSIS, "Danger Zone": no more than 2 h between 40 and 140 °F; from memory."""
     found = filled(plan_from, "step: cut, takes: 10 min")

@@ -13,6 +13,8 @@ from tests.plan.test_snag import is_safe
 BUNDLED = (PLANS / "lantern-supper.yaml").read_text(encoding="utf-8")
 RICHER = """
 air: {indoors: 19 C}
+seats: [[2 guests, guest], [5 guests]]
+table: {chairs: 9, soup bowls: 8, wash between: yes, laid with: "napkin, 2 glasses"}
 jobs:
   - lay the table
   - {job: chill the wine, on: "fridge, 5 litres", takes: 2 h, day: on the day, not before: sat 9:00}

@@ -1,0 +1,20 @@
+"""What keeps a plan from being used, found where its parts name one another; and how names are compared. Pure."""
+
+from dataclasses import dataclass
+
+from board.plan.places import Loc
+
+
+@dataclass(frozen=True, slots=True)
+class Problem:
+    """Something that keeps the plan from being linked; `loc` is its path in the file."""
+
+    code: str
+    message: str
+    mend: str
+    loc: Loc
+
+
+def fold(words: str) -> str:
+    """A name as hosts compare names: capitals and spaces do not count."""
+    return " ".join(words.casefold().split())

@@ -1,0 +1,108 @@
+"""Cross-contact: a tool that held what hurts a guest, used for a dish that guest is served, with no wash between.
+
+Reckoned from the run sheet's own times. Which of several alike is taken nobody can know, so where the kitchen has as
+many as all these dishes need at once, the advice is to keep one apart. Common practice, no source; the label, local
+law and licensed practice decide.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import datetime
+
+from board.checks.guests_eat import Matrix, matrix
+from board.checks.judged import Verdict
+from board.plan.links import fold
+from board.plan.load import PlanFile
+from board.plan.snag import Snag, Weight
+from board.timetable.run_sheet import RunSheet, Slot
+
+SOURCE = "common practice, no source"
+
+
+@dataclass(frozen=True, slots=True)
+class Contact:
+    """`tool` is used for `first`, which the guest must not have, and then for `second`, which the guest is served."""
+
+    tool: str
+    guest: str
+    what: str
+    first: Slot
+    second: Slot
+
+
+def tools_are_washed_between(file: PlanFile, sheet: RunSheet) -> list[Snag]:
+    """A10: for each guest and tool, the first time it goes unwashed from a dish that hurts them into one of theirs."""
+    found: dict[tuple[str, str], Contact] = {}
+    for contact in contacts(file, sheet):
+        found.setdefault((contact.guest, contact.tool), contact)
+    return [_snag(file, each) for each in found.values()]
+
+
+def contacts(file: PlanFile, sheet: RunSheet) -> Iterator[Contact]:
+    """In the order in which they would happen."""
+    eaten = matrix(file)
+    slots = sorted((slot for slot in sheet.slots if slot.dish is not None), key=lambda slot: slot.start)
+    hurts = list(_hurts(eaten))
+    for second in slots:
+        for first in slots:
+            if first.start >= second.start or first.dish == second.dish:
+                continue
+            for tool in sorted(_tools(first, file) & _tools(second, file)):
+                for guest, bad, what, good in hurts:
+                    if (
+                        _is(first, bad)
+                        and _is(second, good)
+                        and not _washed(file, sheet, tool, first.end, second.start)
+                    ):
+                        yield Contact(tool, guest, what, first, second)
+
+
+DishKey = tuple[str, str]  # course, dish
+
+
+def _hurts(eaten: Matrix) -> Iterator[tuple[str, DishKey, str, DishKey]]:
+    """For each guest: a dish that can hurt them, what in it, and another that they are served."""
+    for g, guest in enumerate(eaten.guests):
+        served = [d for d in range(len(eaten.dishes)) if eaten.answers[g, d].served]
+        for d, row in enumerate(eaten.dishes):
+            reasons = eaten.answers[g, d].reasons
+            bad = [r for r in reasons if r.verdict is Verdict.NOT_SAFE and r.need.safety]
+            for other in served:
+                if bad and other != d and eaten.answers[g, other].verdict is not Verdict.NOT_SAFE:
+                    there = eaten.dishes[other]
+                    yield guest.name, (row.course, row.dish), bad[0].ingredient, (there.course, there.dish)
+
+
+def _is(slot: Slot, dish: DishKey) -> bool:
+    return (slot.course, slot.dish) == dish
+
+
+def _tools(slot: Slot, file: PlanFile) -> set[str]:
+    return {use.what for use in slot.uses} & set(file.plan.kitchen.tools)
+
+
+def _washed(file: PlanFile, sheet: RunSheet, tool: str, after: datetime, before: datetime) -> bool:
+    """Whether a step that washes the tool lies between."""
+    for slot in sheet.slots:
+        task = file.filled.tasks.get(slot.id)
+        if task is None or task.work is None or not after <= slot.start or slot.end > before:
+            continue
+        if fold(tool) in map(fold, task.work.washes):
+            return True
+    return False
+
+
+def _snag(file: PlanFile, contact: Contact) -> Snag:
+    several = file.plan.kitchen.tools.get(contact.tool, 0) > 1
+    message = (
+        f"the {contact.tool} holds {contact.what} for {contact.first.dish}, and then {contact.second.dish}, "
+        f"which {contact.guest} is served ({SOURCE})"
+    )
+    mend = (
+        f"Keep one {contact.tool} apart for {contact.second.dish}"
+        if several
+        else "Make the other dish first, or use another tool"
+    )
+    mend += f", or wash it between: a step with `washes: {contact.tool}`."
+    place = file.places.of(file.filled.tasks[contact.second.id].node.loc)
+    return Snag("A10", Weight.MIND, message, mend, place, safety=True)
