@@ -85,6 +85,14 @@ def _parser() -> _Parser:
     watch.add_argument("--for", dest="who", metavar="NAME", help=words.OPTIONS["for"])
     review = command("review", _review, takes="log")
     review.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
+    calendar = command("calendar", _calendar)
+    calendar.add_argument("-o", "--output", type=Path, metavar="FILE", help=words.OPTIONS["calendar-output"])
+    dish = command("dish", _dish, takes="recipe")
+    dish.add_argument("-o", "--output", type=Path, metavar="FILE", help=words.OPTIONS["dish-output"])
+    new = command("new", _new, takes=None)
+    new.add_argument("file", type=Path, nargs="?", metavar="FILE", help=words.ARGUMENTS["new-plan"])
+    for option in words.NEW_ASKS:
+        new.add_argument(f"--{option}", metavar=option.upper(), help=words.NEW_OPTIONS[option])
     table = command("table", _table)
     table.add_argument("--course", metavar="COURSE", help=words.OPTIONS["course"])
     table.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
@@ -267,13 +275,14 @@ def _sheet(arguments: argparse.Namespace) -> int:
 
 def _leaves(sheet: "RunSheet", arguments: argparse.Namespace) -> None:
     """The sheet for the wall or for people: in the terminal, as Markdown, or as a page to print."""
-    from board.desk import Trouble, write_page
+    from board.desk import Trouble
     from board.paper.leaves import WALL, NoSuchPerson, leaves
     from board.paper.markdown import markdown
-    from board.paper.page import page
+    from board.paper.page import is_page, page
     from board.paper.sheet import print_leaves
     from board.paper.tables import console
     from board.plain import one_line
+    from board.writing import write_over
 
     whom = arguments.whom or WALL
     try:
@@ -282,7 +291,8 @@ def _leaves(sheet: "RunSheet", arguments: argparse.Namespace) -> None:
         known = tuple(one_line(name) for name in wrong.known)
         raise Trouble(words.no_such_person(one_line(wrong.name, 60), known), ExitCode.USAGE) from None
     if arguments.html is not None:
-        write_page(arguments.html, page(found, arguments.paper, wall=whom == WALL))
+        made = page(found, arguments.paper, wall=whom == WALL).encode()
+        write_over(arguments.html, made, is_page, words.not_overwritten)
         print(words.page_written(one_line(arguments.html)))
     elif arguments.markdown:
         print(markdown(found), end="")
@@ -457,6 +467,60 @@ def _review(arguments: argparse.Namespace) -> int:
         print(json.dumps(review_form(found), ensure_ascii=False, indent=2))
     else:
         print_review(found, console())
+    return ExitCode.DONE
+
+
+def _calendar(arguments: argparse.Namespace) -> int:
+    from board.desk import sheet_of
+
+    _say_working()
+    sheet = sheet_of(arguments.plan)
+
+    from board.clock import WallClock
+    from board.paper.calendar import calendar, is_calendar
+    from board.plain import one_line
+    from board.writing import write_over
+
+    if sheet.stops:
+        print(words.stops_rehearsed([one_line(stop) for stop in sheet.stops]), file=sys.stderr)
+    data = calendar(sheet, WallClock().now())
+    if arguments.output is None:
+        sys.stdout.buffer.write(data)  # as it is: its lines end in CRLF on every system
+    else:
+        write_over(arguments.output, data, is_calendar, words.not_a_calendar)
+        print(words.written_to(one_line(arguments.output)), file=sys.stderr)
+    return ExitCode.DONE
+
+
+def _dish(arguments: argparse.Namespace) -> int:
+    from board.desk import Trouble, read_bytes
+    from board.plain import one_line
+    from board.recipe.dish import dish_from
+    from board.recipe.documents import NotARecipe
+
+    shown = one_line(arguments.recipe)
+    try:
+        dish = dish_from(read_bytes(arguments.recipe))
+    except NotARecipe as wrong:
+        raise Trouble(words.no_recipe(shown, str(wrong)), code=ExitCode.STOP) from None
+    if dish.recipes > 1:
+        print(words.recipe_several(shown, dish.recipes, dish.name), file=sys.stderr)
+    if arguments.output is None:
+        sys.stdout.buffer.write(dish.text.encode())  # as a plan file is, whatever the terminal's encoding
+    else:
+        from board.writing import write_new
+
+        write_new(arguments.output, dish.text.encode())
+        print(words.dish_written(one_line(arguments.output)), file=sys.stderr)
+    return ExitCode.DONE
+
+
+def _new(arguments: argparse.Namespace) -> int:
+    from board.clock import WallClock
+    from board.new_plan import new_plan
+
+    given = {option: getattr(arguments, option) for option in words.NEW_ASKS}
+    print(new_plan(arguments.file, given, WallClock().now(), input if _has_terminal() else None, print))
     return ExitCode.DONE
 
 

@@ -259,10 +259,19 @@ class Work(Way):
     call_at_end: Words | None = None
 
 
+Guessed = Literal["on", "takes", "attended"]
+
+
 class Step(Work):
-    """One thing somebody does for a dish. Follows the step written before it, or what `after` names."""
+    """One thing somebody does for a dish. Follows the step written before it, or what `after` names.
+
+    `guessed`: keys of it that a program filled in; `check` asks about each until it is taken out of the list.
+    """
 
     step: Words
+    guessed: Annotated[
+        list[Guessed], BeforeValidator(_one_or_many, json_schema_input_type=Guessed | list[Guessed])
+    ] = []
 
 
 class Job(Work):

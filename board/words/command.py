@@ -26,6 +26,7 @@ CLI_EXAMPLES = """examples:
   platecall rehearse plans/lantern-supper.yaml --speed 10
   platecall live plans/lantern-supper.yaml"""
 COMMANDS = {
+    "new": ("write a plan to start from, after a few questions", "platecall new supper.yaml --guests 8 --courses 3"),
     "check": ("say what is wrong, doubtful or assumed in a plan", "platecall check plans/lantern-supper.yaml"),
     "guests": ("who may eat what: every guest against every dish", "platecall guests supper.yaml --markdown"),
     "sheet": ("print the run sheet: what, who, where, from when to when", "platecall sheet supper.yaml --by lane"),
@@ -41,13 +42,23 @@ COMMANDS = {
         "platecall watch evening.jsonl --for Ines",
     ),
     "review": ("planned and actual times of an evening, from its run log", "platecall review evening.jsonl"),
+    "calendar": (
+        "the run sheet as a calendar file: shopping, making ahead, the day, with reminders",
+        "platecall calendar supper.yaml -o supper.ics",
+    ),
+    "dish": (
+        "read a recipe saved from a web page (schema.org Recipe) as a dish to paste into a plan; never goes online",
+        "platecall dish plum-tart.html -o plum-tart.yaml",
+    ),
     "table": (
         "who sits where, one cover, and what to get out for the table",
         "platecall table supper.yaml --course Sweet",
     ),
     "schema": ("print the JSON Schema of a plan, for editors", "platecall schema > plan.schema.json"),
 }
-ARGUMENTS = {"plan": "the plan file (YAML)", "log": "the run log (JSON Lines)"}
+ARGUMENTS = {"plan": "the plan file (YAML)", "log": "the run log (JSON Lines)",
+             "new-plan": "the plan file to write (default: the event's name); one that is there is never overwritten",
+             "recipe": "a saved web page (HTML) or a JSON-LD file"}  # fmt: skip
 OPTIONS = {
     "by": "what to group by (default: day)",
     "json": "print it for other programs",
@@ -63,6 +74,8 @@ OPTIONS = {
     "course": "the cover and the pieces of one course only",
     "evenings": "how many evenings to play, 100 to 1000000 (default: 10000)",
     "seed": "which evenings are drawn; the same number draws the same ones (default: 1)",
+    "calendar-output": "write it into this file instead of printing it; an older calendar there is replaced",
+    "dish-output": "write it into this new file instead of printing it",
     "fresh-sheet": "work the timetable out anew instead of taking the kept one",
     "log": "where the run log lies (default: the user's data folder)",
     "no-log": "keep no run log; leaving the board then forgets the evening",

@@ -16,6 +16,7 @@ LAYERS: list[set[str]] = [
     {"board.settings"},
     {"board.kitchen"},
     {"board.plan"},
+    {"board.recipe", "board.beginning"},
     {"board.checks", "board.timetable"},
     {"board.timetable.cpsat"},
     {"board.safety"},
@@ -31,7 +32,8 @@ LAYERS: list[set[str]] = [
     {"board.speech"},
     {"board.paper", "board.screens", "board.cache"},
     {"board.desk"},
-    {"board.mending", "board.plan_eye", "board.first_picture", "board.consent", "board.larder"},
+    {"board.mending", "board.plan_eye", "board.first_picture", "board.consent", "board.larder", "board.writing"},
+    {"board.new_plan"},
     {"board.screens.picture"},
     {"board.sessions"},
     {"board.cli"},
@@ -39,7 +41,10 @@ LAYERS: list[set[str]] = [
 ]
 RANK = {room: rank for rank, group in enumerate(LAYERS) for room in group}
 
-PURE = ("plan", "kitchen", "checks", "timetable", "safety", "provisions", "run", "odds", "lessons", "view")
+PURE = (
+    "plan", "kitchen", "checks", "timetable", "safety", "provisions", "run", "odds", "lessons", "view", "recipe",
+    "beginning",
+)  # fmt: skip
 
 
 def room_of(module: str) -> str | None:
