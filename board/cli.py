@@ -73,6 +73,12 @@ def _parser() -> _Parser:
     watch.add_argument("--for", dest="who", metavar="NAME", help=words.OPTIONS["for"])
     review = command("review", _review, takes="log")
     review.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
+    lessons = command("lessons", _lessons)
+    lessons.add_argument("logs", type=Path, nargs="*", metavar="log", help=words.LOGS_TO_LEARN_FROM)
+    lessons.add_argument("--take", type=_chosen, metavar="WHICH", help=words.OPTIONS["take-lessons"])
+    lessons.add_argument("--no-effect", action="store_true", help=words.OPTIONS["no-effect"])
+    lessons.add_argument("--limit", type=_seconds, metavar="SECONDS", help=words.OPTIONS["limit"])
+    lessons.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     command("schema", _schema, takes=None)
     return parser
 
@@ -91,6 +97,16 @@ def _count(text: str) -> int:
     if not text.isdecimal() or not 1 <= int(text) <= 50:
         raise argparse.ArgumentTypeError(words.bad_count(text))
     return int(text)
+
+
+def _chosen(text: str) -> tuple[int, ...]:
+    """Numbers from 1; none of them stands for all."""
+    if text.strip().casefold() == "all":
+        return ()
+    numbers = text.replace(" ", "").split(",")
+    if not all(each.isascii() and each.isdecimal() and 1 <= int(each) <= 9999 for each in numbers):
+        raise argparse.ArgumentTypeError(words.bad_lessons(text))
+    return tuple(int(each) for each in numbers)
 
 
 def _seconds(text: str) -> float:
@@ -364,6 +380,33 @@ def _review(arguments: argparse.Namespace) -> int:
         print(json.dumps(review_form(found), ensure_ascii=False, indent=2))
     else:
         print_review(found, console())
+    return ExitCode.DONE
+
+
+def _lessons(arguments: argparse.Namespace) -> int:
+    from board.learning import all_evenings, chosen, effect, learn_from, read_evenings, take
+    from board.paper.lessons import lessons_form, print_lessons
+    from board.paper.tables import console
+    from board.paper.ways import print_taken
+    from board.plain import one_line
+
+    evenings, said = read_evenings(arguments.logs) if arguments.logs else all_evenings()
+    for each in said:
+        print(each, file=sys.stderr)
+    learning = learn_from(arguments.plan, evenings)
+    if arguments.take is not None:
+        lines, copy = take(learning, chosen(learning, arguments.take or None))
+        print_taken(lines, str(arguments.plan), console())
+        print(words.backup_lies_at(one_line(copy)))
+        return ExitCode.DONE
+    brings = None
+    if learning.found.lessons and not arguments.no_effect:
+        _say_working()
+        brings = effect(learning, learning.found.lessons, arguments.limit)
+    if arguments.json:
+        print(json.dumps(lessons_form(learning.found, brings), ensure_ascii=False, indent=2))
+    else:
+        print_lessons(learning.file.plan.event, learning.found, brings, str(arguments.plan), console())
     return ExitCode.DONE
 
 

@@ -26,6 +26,11 @@ def to_line(event: Event) -> bytes:
     return body[:-1] + b',"crc":"%08x"}\n' % zlib.crc32(body)
 
 
+def mark_of(event: Event) -> str:
+    """Eight signs that name an event by its content: those its line ends in."""
+    return f"{zlib.crc32(_ENCODER.encode(event)):08x}"
+
+
 def from_line(line: bytes) -> Event:
     """The event of a line. Raises BadLine (UnknownEvent among them)."""
     line = line.rstrip(b"\n")

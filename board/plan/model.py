@@ -36,6 +36,7 @@ from board.plan.when import (
 Celsius = Annotated[float, Phrase(parse_celsius, "74 C")]
 Clock = Annotated[str, Phrase(parse_clock, "19:30")]
 Words = Annotated[str, Field(min_length=1, max_length=300)]
+LongWords = Annotated[str, Field(min_length=1, max_length=5000)]
 DayWord = Annotated[Day, Phrase(parse_day, "day before")]
 
 
@@ -324,7 +325,8 @@ def _rule_set(text: str) -> str:
 
 
 class Plan(PlanModel):
-    """One event. `rules`: the set of food-safety rules it is weighed by."""
+    """One event. `rules`: the set of food-safety rules it is weighed by. `history`: what its figures were learned
+    from, a line each time; `lessons` writes it."""
 
     event: Words
     date: Annotated[date, Phrase(parse_date, "2026-11-28")]
@@ -337,6 +339,7 @@ class Plan(PlanModel):
     hands: dict[str, Hand] = Field(min_length=1)
     courses: list[Course] = Field(min_length=1)
     jobs: list[Annotated[Job, BeforeValidator(_read_job, json_schema_input_type=str | Job)]] = []
+    history: list[LongWords] = []
 
     @property
     def guest_count(self) -> int:

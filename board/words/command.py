@@ -36,9 +36,14 @@ COMMANDS = {
         "platecall watch evening.jsonl --for Ines",
     ),
     "review": ("planned and actual times of an evening, from its run log", "platecall review evening.jsonl"),
+    "lessons": (
+        "what past evenings teach of a plan's figures, and taking it up into the plan",
+        "platecall lessons supper.yaml evening.jsonl --take all",
+    ),
     "schema": ("print the JSON Schema of a plan, for editors", "platecall schema > plan.schema.json"),
 }
 ARGUMENTS = {"plan": "the plan file (YAML)", "log": "the run log (JSON Lines)"}
+LOGS_TO_LEARN_FROM = "run logs to learn from (default: every evening in the user's data folder)"
 OPTIONS = {
     "by": "what to group by (default: day)",
     "json": "print it for other programs",
@@ -46,6 +51,8 @@ OPTIONS = {
     "why": "say what holds this step where it is, what waits for it, and its give",
     "ways-out": "look for up to N changes to the plan that end a clash, each worked out again, the cheapest first",
     "take": "write the K-th of them into the plan file; comments and layout stay",
+    "take-lessons": "write these lessons into the plan file, all or by number (1,3); comments and layout stay",
+    "no-effect": "leave out what the lessons bring; the timetable is then not worked out anew",
     "evenings": "how many evenings to play, 100 to 1000000 (default: 10000)",
     "seed": "which evenings are drawn; the same number draws the same ones (default: 1)",
     "fresh-sheet": "work the timetable out anew instead of taking the kept one",
