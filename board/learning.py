@@ -26,7 +26,7 @@ from board.lessons.observe import PastEvening, observe
 from board.log.disk import write_new
 from board.log.read import LogContents, NoLog, read_log
 from board.plain import one_line
-from board.plan.edits import AddHistory, CannotEdit, apply_all
+from board.plan.edits import AddHistory, CannotEdit, Together
 from board.plan.load import PlanFile
 from board.timetable.run_sheet import RunSheet
 
@@ -159,8 +159,8 @@ def _backup(path: Path, date: str) -> Path:
 
 
 def _changed(learning: Learning, taken: Sequence[Lesson], history: tuple[str, ...]) -> tuple[str, PlanFile]:
-    edits = [*(lesson.edit for lesson in taken), *([AddHistory(history)] if history else [])]
-    made = apply_all(learning.text, learning.file, edits)
+    edits = (*(lesson.edit for lesson in taken), *([AddHistory(history)] if history else []))
+    made = Together(edits).made(learning.text, learning.file)
     if isinstance(made, CannotEdit):
         raise Trouble(one_line(made.reason))
     return made

@@ -19,7 +19,7 @@ def takes_text(low: int, likely: int, high: int) -> str:
     """`10 to 15 to 20 min`, `2 h 30 to 2 h 45 to 3 h 15`, `25 min`; reads back as the same minutes."""
     if low == likely == high:
         return short(likely)
-    if high < 60:
+    if likely < 60 and high < 100:
         return f"{low} to {likely} to {high} min"
     return " to ".join(short(each) for each in (low, likely, high))
 
@@ -74,6 +74,22 @@ class SetOvenTime(Edit):
             return [Put((*loc, self.way), self.whole)]
         rest = re.fullmatch(r".+?(\s+(?:to|from)\s+.+)", str(said))
         return [Put((*loc, self.way), short(self.minutes) + (rest[1] if rest else ""))]
+
+
+@dataclass(frozen=True)
+class Together(Edit):
+    """Several changes that touch different places, made as one: the plan is read again once."""
+
+    edits: tuple[Edit, ...]
+
+    def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
+        found: list[Change] = []
+        for edit in self.edits:
+            changes = edit.changes(file, data)
+            if isinstance(changes, CannotEdit):
+                return changes
+            found += changes
+        return found
 
 
 @dataclass(frozen=True)
