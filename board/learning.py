@@ -15,16 +15,15 @@ from board.desk import (
     cache,
     logs_folder,
     plan_in,
-    read_bytes,
     read_text,
     refuse_stopped,
     sheet_of,
     write_plan,
 )
+from board.evenings import contents_of
 from board.lessons.changes import Lesson, Lessons, history_lines, lessons_for, taught
 from board.lessons.observe import PastEvening, observe
 from board.log.disk import write_new
-from board.log.read import LogContents, NoLog, read_log
 from board.plain import one_line
 from board.plan.edits import AddHistory, CannotEdit, Together
 from board.plan.load import PlanFile
@@ -61,19 +60,11 @@ class Effect:
     given_up: tuple[int, int]
 
 
-def read_evening(path: Path) -> LogContents:
-    """The sound part of a log. Raises Trouble."""
-    try:
-        return read_log(read_bytes(path), one_line(path))
-    except NoLog as wrong:
-        raise Trouble(words.log_unreadable(one_line(wrong))) from None
-
-
 def read_evenings(paths: Sequence[Path]) -> tuple[list[PastEvening], list[str]]:
     """What each log says, and what was left of damaged ones. Raises Trouble."""
     found, said = [], []
     for path in paths:
-        contents = read_evening(path)
+        contents = contents_of(path)
         if contents.dropped:
             said.append(one_line(contents.dropped))
         found.append(observe(contents.opened, contents.events))

@@ -16,10 +16,13 @@ from zoneinfo import ZoneInfo
 from board import words
 from board.clock import StoppedClock
 from board.evening import Evening, Present
+from board.lessons.measure import measured
+from board.lessons.trace import away_planned_and_actual
 from board.plain import one_line
 from board.playthrough import Stuck
 from board.run.calls import Call
 from board.run.decide import Close, Done, Refusal, Settle, Wish
+from board.run.events import EveningOpened
 from board.run.slip_wishes import DelayGuests, Stretch, oven_of, waiting_for_guests
 from board.timetable.run_sheet import Lasts, RunSheet, Slot
 from board.view.board import headline
@@ -119,6 +122,31 @@ class _Play:
                     served.add(course.name)
                     yield words.played_course(at, one_line(course.name), course.late_minutes)
         self._wish(Close())
+        yield from self._score(present)
+
+    def _score(self, present: Present) -> Iterator[str]:
+        """How the night went, in words: what was drawn, and what came of it."""
+        yield ""
+        yield words.night_title()
+        if self.late_told:
+            yield words.night_guests(self.night.guests_late)
+        if self.night.oven is not None:
+            yield words.night_oven(one_line(self.night.oven))
+        slots = self.evening.sheet.by_id()
+        for id_, minutes in self.night.forgotten.items():
+            if id_ in self.waits:
+                yield words.night_forgotten(one_line(slots[id_].name), round(minutes / MINUTE))
+        for course in present.forecast.courses:
+            yield words.night_course(one_line(course.name), course.late_minutes, course.may_slip)
+        review = measured(present.state, self._opened())
+        for kept in review.kept_longest():
+            if kept.share > 1:
+                yield words.night_kept(one_line(kept.slot.name), kept.stood_minutes, kept.limit_minutes)
+        planned, actual = away_planned_and_actual(present.state)
+        yield words.away_was(planned, actual)
+
+    def _opened(self) -> EveningOpened:
+        return next(event for event in self.evening.told if isinstance(event, EveningOpened))
 
     def _clock(self, present: Present) -> str:
         return words.day_and_clock(present.now.astimezone(ZoneInfo(self.evening.sheet.zone)))

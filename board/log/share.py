@@ -9,7 +9,7 @@ from typing import Any
 import msgspec
 
 from board.log.record import to_line
-from board.run.events import EveningOpened, Event, NoteWritten
+from board.run.events import Event, NoteWritten, TakenBack
 
 COLUMNS = (
     "log", "n", "at", "event", "slot", "part", "number", "minutes", "course", "dish", "celsius", "seconds", "text",
@@ -56,34 +56,45 @@ def _harmless(text: str) -> str:
     return text
 
 
+# Keys whose words are the program's own, or times.
+_OURS = frozenset((
+    "event", "at", "part", "kind", "lane", "anchor", "reason", "zone", "digest", "date", "start", "end", "arrive",
+    "wanted", "served", "rules", "cooks", "where",
+))  # fmt: skip
+
+
 def without_names(events: Sequence[Event], names: Iterable[str], stand_in: str, *, notes: bool) -> tuple[Event, ...]:
     """The same evening, every name (whole words, in any capitals) replaced by `stand_in` and its number, longest
     names first; notes left out unless they are to stay. Checksums are made when lines are."""
-    ordered = sorted({name.strip() for name in names if name.strip()}, key=lambda name: (-len(name), name))
-    numbers = {name.casefold(): f"{stand_in} {n}" for n, name in enumerate(ordered, 1)}
-    pattern = re.compile("|".join(rf"(?<!\w){re.escape(name)}(?!\w)" for name in ordered), re.IGNORECASE)
+    said = {tuple(_WORD.findall(name.casefold())): None for name in names}
+    ordered = sorted((each for each in said if each), key=lambda each: (-len(" ".join(each)), each))
+    numbers = {each: f"{stand_in} {n}" for n, each in enumerate(ordered, 1)}
+    # An id joins the words of a name by other signs than a title does.
+    any_of_them = "|".join(r"[\W_]+".join(map(re.escape, each)) for each in ordered)
+    pattern = re.compile(rf"(?<![^\W_])(?:{any_of_them})(?![^\W_])", re.IGNORECASE)
 
     def clean(value: Any) -> Any:
         if isinstance(value, str):
-            return pattern.sub(lambda found: numbers[found[0].casefold()], value) if ordered else value
+            return pattern.sub(lambda it: numbers.get(tuple(_WORD.findall(it[0].casefold())), stand_in), value)
         if isinstance(value, dict):
-            return {clean(key): clean(each) for key, each in value.items()}
-        return [clean(each) for each in value] if isinstance(value, list) else value
+            return {key: each if key in _OURS else clean(each) for key, each in value.items()}
+        return [clean(each) for each in value] if isinstance(value, list | tuple) else value
 
     kept = [event for event in events if notes or not isinstance(event, NoteWritten)]
     numbered = {event.n: n for n, event in enumerate(kept, 1)}
-    return tuple(_again(event, numbered, clean) for event in kept)
+    return tuple(_again(event, numbered, clean if ordered else lambda value: value) for event in kept)
+
+
+_WORD = re.compile(r"[^\W_]+")
 
 
 def _again(event: Event, numbered: dict[int, int], clean: Any) -> Event:
-    """The event with its new number, and what it takes back by theirs. Its kind and its times are no words."""
-    told = msgspec.to_builtins(event)
-    made = {**clean(told), "event": told["event"], "n": numbered[event.n], "at": told["at"]}
-    if "targets" in told:
-        made["targets"] = [numbered[target] for target in told["targets"] if target in numbered]
-    if isinstance(event, EveningOpened):
-        made["sheet"] = {**made["sheet"], "zone": event.sheet.zone, "digest": event.sheet.digest}
-    return msgspec.convert(made, Event)  # type: ignore[arg-type]  # a union is a type to msgspec
+    """The event with its new number, and what it takes back by theirs."""
+    made = {**clean(msgspec.to_builtins(event)), "n": numbered[event.n]}
+    if isinstance(event, TakenBack):
+        made["targets"] = [numbered[target] for target in event.targets if target in numbered]
+    again: Event = msgspec.convert(made, Event)
+    return again
 
 
 def as_lines(events: Iterable[Event]) -> bytes:

@@ -9,6 +9,7 @@ from board.words.keys import *
 from board.words.lanes import *
 from board.words.lessons import *
 from board.words.live import *
+from board.words.logs import *
 from board.words.look import *
 from board.words.mishaps import *
 from board.words.odds import *

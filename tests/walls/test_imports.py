@@ -31,6 +31,7 @@ LAYERS: list[set[str]] = [
     {"board.speech"},
     {"board.paper", "board.screens", "board.cache"},
     {"board.desk"},
+    {"board.evenings"},
     {"board.learning", "board.mending", "board.plan_eye", "board.first_picture"},
     {"board.screens.picture"},
     {"board.sessions"},

@@ -52,7 +52,6 @@ def live(plan: Path, log: Path, *, rehearsal: bool = False) -> Path:
     sheet = sheet_of(plan)
     drawn = draw_night(sheet, "calm", 1)
 
-
     lasts = dict(drawn.lasts)
     lasts |= {"leek-soup/cut-the-leeks": timedelta(minutes=28), "leek-soup/simmer-the-soup": timedelta(minutes=45)}
     clock = StoppedClock(first_moment(sheet, None))
