@@ -124,11 +124,10 @@ def _back(state: State, course: CourseSlot) -> list[Link]:
         over = round(((step.finished or step.started) - step.started - (here.end - here.start)) / MINUTE)
         if here.kind not in ("arrive", "serve", "clear"):
             unheard = min(over, late_ends.get(here.id, 0))
-            links += [
-                Link(here, why, minutes)
-                for why, minutes in (("answered late", unheard), ("took longer", over - unheard))
-                if minutes >= LATE_MINUTES
-            ]
+            if unheard >= LATE_MINUTES:
+                links.append(Link(here, "answered late", unheard))
+            if over - unheard >= LATE_MINUTES:
+                links.append(Link(here, "took longer", over - unheard))
         began_late = round((step.started - here.start) / MINUTE)
         if began_late < LATE_MINUTES:
             break

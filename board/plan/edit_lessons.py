@@ -57,13 +57,18 @@ class SetOvenTime(Edit):
     whole: str  # `15 min to 175 C`
 
     def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
-        kitchen = data.get("kitchen") or {}
+        kitchen = data.get("kitchen")
         ovens = kitchen.get("ovens") if isinstance(kitchen, dict) else None
-        if not isinstance(ovens, dict):
-            return CannotEdit(words.edit_ovens_counted(self.oven))
-        name = next((key for key in ovens if fold(str(key)) == fold(self.oven)), None)
+        names = list(file.plan.kitchen.ovens)
+        name = next((key for key in names if fold(key) == fold(self.oven)), None)
         if name is None:
             return CannotEdit(words.edit_no_oven(self.oven))
+        if not isinstance(ovens, dict):  # counted, or not spoken of at all
+            named = {each: {self.way: self.whole} if each == name else {} for each in names}
+            if isinstance(kitchen, dict):
+                return [Put(("kitchen", "ovens"), named)]
+            return [Put(("kitchen",), {"ovens": named})]
+        name = next((key for key in ovens if str(key) == name), name)
         loc: Loc = ("kitchen", "ovens", name)
         if ovens[name] is None:
             return [Put(loc, {self.way: self.whole})]

@@ -1,7 +1,6 @@
 """Events → state. Pure: the same events always make the same state."""
 
 from collections.abc import Iterable, Mapping
-from dataclasses import replace
 from datetime import datetime, timedelta
 from types import MappingProxyType
 from typing import TypeVar, assert_never
@@ -30,7 +29,7 @@ from board.run.events import (
     TakenBack,
 )
 from board.run.slipped import guests_expected, stretched
-from board.run.state import Note, Reading, State, StepState, begin
+from board.run.state import Note, Reading, State, StepState, begin, replace
 from board.timetable.run_sheet import RunSheet
 
 NOT_PUT_OFF: Mapping[Part, datetime] = MappingProxyType({})
@@ -164,7 +163,7 @@ def _length(state: State, slot: str) -> timedelta:
 
 
 def _step(state: State, slot: str) -> StepState:
-    return state.steps.get(slot, StepState())
+    return state.steps.get(slot) or StepState()
 
 
 def _put(state: State, slot: str, step: StepState) -> State:

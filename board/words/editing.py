@@ -95,7 +95,3 @@ def plan_protected(path: str) -> str:
 
 def plan_not_written(path: str, why: str) -> str:
     return f"{path} could not be written: {why}. The file is as it was"
-
-
-def edit_ovens_counted(oven: str) -> str:
-    return f"the plan only says how many ovens there are; name them (ovens: {{{oven}: {{}}}}) to give one its figures"

@@ -62,7 +62,7 @@ def test_names_go_and_the_log_is_whole(little: RunSheet) -> None:
     assert b"INES" not in data
     assert b"chop for guest 1" in data
     assert b"Inestimable" in data  # whole words only
-    assert next(e.text for e in contents.events if isinstance(e, NoteWritten)) == "=1+1, said guest 3"
+    assert next(e.text for e in contents.events if isinstance(e, NoteWritten)) == "=1+1, said guest 2"
 
 
 def test_without_notes_what_is_taken_back_is_still_the_same(little: RunSheet) -> None:
