@@ -379,8 +379,12 @@ def _review(arguments: argparse.Namespace) -> int:
     from board.evenings import look_back, write_page
     from board.paper.evenings import evening_form, print_evening, print_evenings
     from board.paper.tables import console
+    from board.plain import one_line
 
     evenings = [look_back(path, odds=arguments.odds) for path in arguments.logs]
+    for each in evenings:
+        if each.dropped:
+            print(one_line(each.dropped), file=sys.stderr)
     if arguments.html is not None:
         write_page(arguments.html, evenings)
     elif arguments.json:

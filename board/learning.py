@@ -144,9 +144,11 @@ def _backup(path: Path, date: str) -> Path:
     """A copy beside the plan under the next free name. Raises Trouble."""
     target = path.resolve()
     try:
-        return write_new(target.with_name(f"{target.name}.bak-{date}"), target.read_bytes())
+        copy = write_new(target.with_name(f"{target.name}.bak-{date}"), target.read_bytes())
+        copy.chmod(target.stat().st_mode & 0o777)  # a plan kept private stays so
     except OSError as wrong:
         raise Trouble(words.backup_not_written(one_line(path), one_line(wrong.strerror or wrong))) from None
+    return copy
 
 
 def _changed(learning: Learning, taken: Sequence[Lesson], history: tuple[str, ...]) -> tuple[str, PlanFile]:

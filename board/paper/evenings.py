@@ -32,8 +32,6 @@ class Evening(Protocol):
     def away(self) -> tuple[int, int]: ...
     @property
     def chances(self) -> dict[str, float] | None: ...
-    @property
-    def dropped(self) -> str | None: ...
 
 
 class Log(Protocol):
@@ -103,8 +101,6 @@ def _on_time(late: int | None) -> bool:
 
 def print_evening(evening: Evening, out: Console) -> None:
     """The review, then what was behind it."""
-    if evening.dropped:
-        out.print(cell(evening.dropped, "bold"))
     print_review(evening.review, out)
     for title, lines in (
         (words.REVIEW_CAUSES, causes(evening)),
