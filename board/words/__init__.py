@@ -11,8 +11,11 @@ from board.words.guests import *
 from board.words.holds import *
 from board.words.keys import *
 from board.words.lanes import *
+from board.words.lessons import *
 from board.words.live import *
+from board.words.logs import *
 from board.words.look import *
+from board.words.mishaps import *
 from board.words.odds import *
 from board.words.paper import *
 from board.words.provisions import *
