@@ -59,6 +59,11 @@ def _parser() -> _Parser:
     sheet.add_argument("--paper", choices=("a4", "letter"), default="a4", help=words.OPTIONS["paper"])
     for each in (check, sheet):
         each.add_argument("--limit", type=_seconds, metavar="SECONDS", help=words.OPTIONS["limit"])
+    provisions = command("provisions", _provisions)
+    how = provisions.add_mutually_exclusive_group()
+    how.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
+    how.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
+    how.add_argument("--tick", action="store_true", help=words.OPTIONS["tick"])
     odds = command("odds", _odds)
     odds.add_argument("--evenings", type=_evenings, metavar="N", default=10_000, help=words.OPTIONS["evenings"])
     odds.add_argument("--seed", type=_seed, metavar="N", default=1, help=words.OPTIONS["seed"])
@@ -300,6 +305,32 @@ def _ways_out(arguments: argparse.Namespace) -> int:
         return ExitCode.DONE
     lines = take(arguments.plan, mending, arguments.take)
     print_taken(lines, str(arguments.plan), out)
+    return ExitCode.DONE
+
+
+def _provisions(arguments: argparse.Namespace) -> int:
+    from board.desk import Trouble, read_plan_file, sheet_of
+    from board.larder import in_the_house
+    from board.paper.provisions import print_provisions, provisions_form, provisions_markdown
+    from board.paper.tables import console
+    from board.provisions.errands import provisions
+
+    if arguments.tick and not _has_terminal():
+        raise Trouble(words.NO_TERMINAL_TICK)
+    plan = read_plan_file(arguments.plan)
+    house = in_the_house(plan, arguments.plan)
+    _say_working()
+    found = provisions(plan, sheet_of(arguments.plan, plan=plan), house)
+    if arguments.tick:
+        from board.sessions import run_ticking
+
+        run_ticking(found, arguments.plan)
+    elif arguments.json:
+        print(json.dumps(provisions_form(found), ensure_ascii=False, indent=2))
+    elif arguments.markdown:
+        print(provisions_markdown(found))
+    else:
+        print_provisions(found, console())
     return ExitCode.DONE
 
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from functools import partial
 from pathlib import Path
+from typing import TYPE_CHECKING
 from zoneinfo import ZoneInfo
 
 from board import words
@@ -22,6 +23,9 @@ from board.playthrough import Stuck, catch_up, play
 from board.settings import read_settings, remember_theme, settings_file
 from board.timetable.changed import Changed, changed
 from board.timetable.run_sheet import RunSheet
+
+if TYPE_CHECKING:
+    from board.provisions.errands import Provisions
 
 BEFORE_FIRST = timedelta(minutes=2)  # a rehearsal begins a little before the first call
 
@@ -252,6 +256,33 @@ def run_watch(path: Path, who: str | None, theme: str | None = None) -> None:
         raise Trouble(words.WATCH_FAILED)
     if ended:
         raise Trouble(f"{shown}: {ended}")
+
+
+def run_ticking(found: "Provisions", plan: Path) -> None:
+    """The list of provisions on a small screen, until it is left; ticks are kept beside the plan. Raises Trouble."""
+    from board.larder import read_ticks, ticks_path, write_ticks
+    from board.provisions.ticks import Ticks, entries
+    from board.screens.ticking import TickApp, TickScreen
+
+    path = ticks_path(plan)
+    kept = read_ticks(path)
+    ticks = Ticks(kept or {})
+    broken = words.ticks_broken(one_line(path.name, 30)) if kept is None else ""
+
+    def keep() -> str:
+        if kept is None:
+            return broken
+        try:
+            write_ticks(path, ticks.kept)
+        except OSError as wrong:
+            return words.ticks_not_kept(one_line(path.name, 30), one_line(wrong.strerror or wrong))
+        return ""
+
+    screen = TickScreen(words.provisions_title(found.event, found.guests), list(entries(found)), ticks, keep)
+    app = TickApp(screen, read_settings(settings_file()).theme, broken)
+    app.run()
+    if app.return_code:
+        raise Trouble(words.TICKS_FAILED)
 
 
 def _last_moment(contents: LogContents) -> datetime:

@@ -3,7 +3,19 @@
 from collections import Counter
 from collections.abc import Callable
 
-from board.checks import capacity, completeness, cooking, days, fit, guest_snags, holding, hours, keeping, tableware
+from board.checks import (
+    buying,
+    capacity,
+    completeness,
+    cooking,
+    days,
+    fit,
+    guest_snags,
+    holding,
+    hours,
+    keeping,
+    tableware,
+)
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight, in_order
 
@@ -40,6 +52,8 @@ CHECKS: tuple[Check, ...] = (
     tableware.everybody_has_a_chair,
     tableware.what_is_laid_is_listed,
     tableware.everybody_has_a_seat,
+    buying.packs_and_prices_are_of_what_is_needed,
+    buying.prices_by_the_pack_have_a_pack,
 )
 
 

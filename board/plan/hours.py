@@ -5,6 +5,7 @@ from itertools import pairwise
 from zoneinfo import ZoneInfo
 
 from board.plan.model import Plan
+from board.plan.trips import shopper, trips
 from board.plan.when import Day, parse_day, stretch
 
 Stretch = tuple[datetime, datetime]
@@ -16,20 +17,33 @@ def day_of(plan: Plan, word: str) -> date:
 
 
 def hours_of(plan: Plan, name: str) -> list[Stretch]:
-    """All stretches of one pair of hands, in order; they may touch or overlap."""
+    """All stretches of one pair of hands, in order; they may touch or overlap. A trip to the shops is one of them."""
     zone = ZoneInfo(plan.zone)
-    return sorted(
+    given = [
         stretch(day_of(plan, word), span, zone)
         for word, stretches in plan.hands[name].hours.items()
         for span in stretches
-    )
+    ]
+    return sorted([*given, *_trips_of(plan, name)])
+
+
+def home_of(plan: Plan, name: str) -> list[Stretch]:
+    """One person's hours less the trips to the shops, in order: when they are in the house."""
+    return _less(hours_of(plan, name), _trips_of(plan, name))
+
+
+def _trips_of(plan: Plan, name: str) -> list[Stretch]:
+    return [(trip.start, trip.end) for trip in trips(plan)] if name == shopper(plan) else []
 
 
 def free_of(plan: Plan, name: str) -> list[Stretch]:
     """One person's hours less what they are away for, in order, each stretch as long as it goes."""
     zone = ZoneInfo(plan.zone)
-    hours = hours_of(plan, name)
     gone = [stretch(span.day.on(plan.date), span, zone) for span in plan.hands[name].away.values()]
+    return _less(hours_of(plan, name), gone)
+
+
+def _less(hours: list[Stretch], gone: list[Stretch]) -> list[Stretch]:
     edges = sorted({moment for each in (*hours, *gone) for moment in each})
     found: list[Stretch] = []
     for start, end in pairwise(edges):

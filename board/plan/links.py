@@ -17,9 +17,11 @@ from board.plan.laying import wash_ups
 from board.plan.model import Course, Job, Plan, Ref, Way, Work
 from board.plan.phrase import near
 from board.plan.places import Loc
+from board.plan.pouring import pouring_jobs
 from board.plan.problem import Problem as Problem  # beside the links they are asked for by
 from board.plan.problem import fold as fold
 from board.plan.stations import KEEPS_IN, LANES, Station
+from board.plan.trips import trip_jobs
 from board.plan.when import clock_of, is_small_hours, minute_of
 
 Kind = Literal["step", "job", "arrive", "seat", "serve", "clear"]
@@ -39,6 +41,11 @@ class Node:
     work: Work | None = None
     dish: str | None = None
     course: str | None = None
+
+
+def is_written(node: Node) -> bool:
+    """Whether its host wrote it as work of its own, and not as a trip to the shops or a drink to pour."""
+    return node.kind == "step" or (node.kind == "job" and node.loc[0] == "jobs")
 
 
 @dataclass(frozen=True, slots=True)
@@ -133,8 +140,9 @@ def _add_nodes(plan: Plan, linked: Linked) -> list[list[Node]]:
             chains.append(chain)
         add(serve_id(course.course), "serve", f"serve {course.course}", loc, None, None, course.course)
         add(clear_id(course.course), "clear", f"clear {course.course}", loc, None, None, course.course)
-    for j, job in enumerate(plan.jobs):
-        add(f"jobs/{slug(job.job)}", "job", job.job, ("jobs", j), job)
+    jobs: list[tuple[Loc, Job]] = [(("jobs", j), job) for j, job in enumerate(plan.jobs)]
+    for at, job in (*jobs, *trip_jobs(plan), *pouring_jobs(plan)):
+        add(f"jobs/{slug(job.job)}", "job", job.job, at, job)
     return chains
 
 

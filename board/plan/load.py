@@ -10,16 +10,18 @@ from pydantic import BaseModel, ValidationError
 
 from board.plan.assume import Filled, fill
 from board.plan.care import Cooling, Core, Thaw
+from board.plan.drinking import HowMuch, Pairing
 from board.plan.durations import Spread
 from board.plan.guests import Guest
 from board.plan.links import link
-from board.plan.model import Air, Course, Dish, Hand, Job, Kitchen, Oven, Plan, Ref, Step, Table, Way
+from board.plan.model import Air, Course, Dish, Drinks, Hand, Job, Kitchen, Oven, Plan, Ref, Step, Table, Way
 from board.plan.phrase import near, nearest
 from board.plan.places import Loc, Places, read_yaml, unknown
 from board.plan.quantities import Ingredient
 from board.plan.seating import seat_problems
 from board.plan.seats import Seat
 from board.plan.served import misnamed
+from board.plan.shopping import InTheHouse, Pack, Price
 from board.plan.snag import Snag, Weight, in_order
 from board.plan.tableware import Pieces
 from board.plan_digest import digest_of
@@ -39,6 +41,8 @@ _A_WHAT: dict[type[BaseModel], str] = {
     Guest: "a guest", Ingredient: "an ingredient", Spread: "a length of time",
     Core: "a core temperature", Thaw: "a thaw", Cooling: "a cooling",
     Table: "the table", Pieces: "a piece of the table", Seat: "a seat",
+    InTheHouse: "something in the house", Pack: "a pack", Price: "a price", Drinks: "the drinks",
+    HowMuch: "how much there is of a drink", Pairing: "a drink",
 }  # fmt: skip
 
 

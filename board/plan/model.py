@@ -14,12 +14,14 @@ from board.kitchen.heat import ROOM_CELSIUS
 from board.kitchen.rule_sets import DEFAULT_RULES, RULE_SET_NAMES
 from board.plan.care import Cools as CoolsDown
 from board.plan.care import FoodClass, Thaws, Until
+from board.plan.drinking import HowMuchLine, PairingLine
 from board.plan.durations import Attended, Minutes, Takes, WholeMinutes, decimal, parse_minutes
 from board.plan.guests import GuestLine
 from board.plan.labels import Holds
 from board.plan.phrase import Phrase, near
 from board.plan.quantities import IngredientLine
 from board.plan.seats import Seats
+from board.plan.shopping import OpenHours, PackLine, Pantry, PriceLine
 from board.plan.stations import HeatRate, Keeps, On, parse_celsius, parse_cools, parse_heats
 from board.plan.tableware import LaidWith
 from board.plan.when import (
@@ -264,9 +266,16 @@ class Step(Work):
 
 
 class Job(Work):
-    """Work that belongs to no dish: flowers, table, ice, candles, coats. `lay the table` alone is one too."""
+    """Work that belongs to no dish: flowers, table, ice, candles, coats. `lay the table` alone is one too.
+
+    `needs`: what must be bought for it.
+    """
 
     job: Words
+    needs: Annotated[
+        list[IngredientLine],
+        BeforeValidator(_one_or_many, json_schema_input_type=IngredientLine | list[IngredientLine]),
+    ] = []
 
 
 def _read_job(value: Any) -> Any:
@@ -286,12 +295,20 @@ def _nothing(value: Any) -> Any:
 Names = Annotated[list[Words], Field(min_length=1), BeforeValidator(_names, json_schema_input_type=str | list[str])]
 
 
+def _scale(text: str) -> str:
+    folded = " ".join(text.lower().split())
+    if folded in ("linear", "as written"):
+        return folded
+    raise ValueError(f"{text!r} is no way to scale a dish; write linear or as written")
+
+
 class Dish(PlanModel):
     """What is on the plate. `perishable`: whether it spoils out of the cold; None: told from its ingredients.
 
     `by_time_alone`: kept safe by time alone, where the rule set allows that. `only_for`, `not_for`: guests by name;
     `instead_of`: the dish of the same course that those it is only for are not served. `laid_with`: what each guest who
-    eats it has for it; `served_in`: what stands on the table for all.
+    eats it has for it; `served_in`: what stands on the table for all. `scale`: whether its amounts grow with the
+    guests; None: where the course's dishes do not feed the table as written.
     """
 
     dish: Words
@@ -299,6 +316,7 @@ class Dish(PlanModel):
     only_for: Names | None = None
     instead_of: Words | None = None
     not_for: Names | None = None
+    scale: Annotated[Literal["linear", "as written"], Phrase(_scale, "as written")] | None = None
     ingredients: Annotated[
         list[IngredientLine],
         BeforeValidator(_nothing, json_schema_input_type=list[IngredientLine] | Literal["nothing"]),
@@ -350,7 +368,8 @@ def parse_course_time(text: str) -> dict[str, object]:
 
 
 class Course(PlanModel):
-    """What is served together. `serve` and `clear` are the minutes to plate and carry, and to take away."""
+    """What is served together. `serve` and `clear` are the minutes to plate and carry, and to take away. `drink`: what
+    is poured with it."""
 
     course: Words
     at: Annotated[CourseTime, Phrase(parse_course_time, "19:15")]
@@ -362,6 +381,9 @@ class Course(PlanModel):
     outdoors: YesNo = False
     laid_with: LaidWith | None = None
     served_in: LaidWith | None = None
+    drink: Annotated[
+        list[PairingLine], BeforeValidator(_one_or_many, json_schema_input_type=PairingLine | list[PairingLine])
+    ] = []
     dishes: list[Dish] = Field(min_length=1)
 
 
@@ -380,8 +402,45 @@ def _rule_set(text: str) -> str:
     )
 
 
+class Drinks(PlanModel):
+    """How much of each there should be; what is not named is not reckoned. `children`: guests who get no alcohol and
+    no coffee."""
+
+    wine: HowMuchLine | None = None
+    sparkling: HowMuchLine | None = None
+    beer: HowMuchLine | None = None
+    soft_drinks: HowMuchLine | None = None
+    water: HowMuchLine | None = None
+    ice: HowMuchLine | None = None
+    coffee: HowMuchLine | None = None
+    children: int = Field(default=0, ge=0, le=200)
+
+
+_ALL_USUAL = ("wine", "soft drinks", "water", "ice", "coffee")
+
+
+def _drinks(value: Any) -> Any:
+    """`drinks: usual` reckons all that is usual."""
+    if isinstance(value, str) and value.lower() in ("usual", "as usual", "yes"):
+        return dict.fromkeys(_ALL_USUAL, "usual")
+    if isinstance(value, str):
+        raise ValueError(f"{value!r} is not how much there is to drink; write usual, or for example wine: usual")
+    return value
+
+
+def _units(text: str) -> str:
+    if text.lower() in ("metric", "us"):
+        return text.lower()
+    raise ValueError(f"{text!r} is no system of measures here; write metric or us")
+
+
 class Plan(PlanModel):
-    """One event. `rules`: the set of food-safety rules it is weighed by; `seats`: who sits where."""
+    """One event. `rules`: the set of food-safety rules it is weighed by; `seats`: who sits where. `units`: how amounts
+    and temperatures are shown, None: as written.
+
+    `drinks`: what is reckoned by the guests; `shopping`: trips to the shops by day; `shops`: when the shop of a section
+    is open; `pantry`: what is in the house; `packs`, `prices`: how foods are sold.
+    """
 
     event: Words
     date: Annotated[date, Phrase(parse_date, "2026-11-28")]
@@ -389,6 +448,7 @@ class Plan(PlanModel):
     arrive: Clock
     air: Air | None = None
     rules: Annotated[str, Phrase(_rule_set, "home")] = DEFAULT_RULES
+    units: Annotated[Literal["metric", "us"], Phrase(_units, "metric")] | None = None
     guests: list[GuestLine] = Field(min_length=1)
     seats: Seats | None = None
     table: Table | None = None
@@ -397,6 +457,12 @@ class Plan(PlanModel):
     courses: list[Course] = Field(min_length=1)
     jobs: list[Annotated[Job, BeforeValidator(_read_job, json_schema_input_type=str | Job)]] = []
     foods: dict[Annotated[str, Field(min_length=1, max_length=100)], Holds] = {}
+    drinks: Annotated[Drinks, BeforeValidator(_drinks, json_schema_input_type=str | Drinks)] | None = None
+    shopping: OpenHours = {}
+    shops: dict[Words, OpenHours] = {}
+    pantry: Pantry = []
+    packs: dict[Words, PackLine] = {}
+    prices: dict[Words, PriceLine] = {}
 
     @property
     def guest_count(self) -> int:

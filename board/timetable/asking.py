@@ -16,7 +16,7 @@ from board.kitchen.heat import (
     heating_rate,
 )
 from board.plan.assume import Filled, FilledWay, Task, midnight
-from board.plan.hours import hours_of
+from board.plan.hours import home_of, hours_of
 from board.plan.model import Oven, Plan
 from board.plan.stations import Station
 from board.plan.when import instant, stretch
@@ -117,12 +117,14 @@ class _Builder:
         )
 
     def _hand(self, name: str) -> Hand:
-        home = merged([(self.minute(a), self.minute(b)) for a, b in hours_of(self.plan, name)])
+        hours, home = (
+            merged([(self.minute(a), self.minute(b)) for a, b in of(self.plan, name)]) for of in (hours_of, home_of)
+        )
         away = []
         for span in self.plan.hands[name].away.values():
             start, end = stretch(span.day.on(self.plan.date), span, self.zone)
             away.append((self.minute(start), self.minute(end)))
-        return Hand(name, tuple(without(home, merged(away))), tuple(home))
+        return Hand(name, tuple(without(hours, merged(away))), tuple(home))
 
     def _leads_to_serving(self) -> set[str]:
         """Ids of everything a serving, or the guests' coming, waits for, however far back."""

@@ -29,6 +29,7 @@ from board.plan.edits import (
     PushCourse,
     SetOn,
 )
+from board.plan.links import is_written
 from board.plan.load import PlanFile
 from board.plan.places import Loc
 from board.plan.say import keep_text, station_text
@@ -174,10 +175,10 @@ class _Proposer:
 
     def _another_day(self) -> Iterator[Proposal]:
         for job in self._jobs():
-            work = self.case.tasks[job].work
-            if work is not None and (work.day or work.not_before or work.not_after):
+            node, work = self.case.tasks[job].node, self.case.tasks[job].work
+            if work is not None and is_written(node) and (work.day or work.not_before or work.not_after):
                 what = words.way_another_day(self._name(job))
-                yield Proposal(what, (DropDay(self.case.tasks[job].node.loc),), ANOTHER_DAY, f"day {job}")
+                yield Proposal(what, (DropDay(node.loc),), ANOTHER_DAY, f"day {job}")
 
     def _more_of(self, kinds: set[str | int]) -> Iterator[Proposal]:
         if OVENS in kinds:

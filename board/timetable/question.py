@@ -145,7 +145,7 @@ class OvenNow:
 
 @dataclass(frozen=True, slots=True)
 class Hand:
-    """A person; `free` are their working hours less what they are away for, `home` the hours themselves."""
+    """A person; `free` are their working hours less what they are away for, `home` those less trips to the shops."""
 
     name: str
     free: tuple[Window, ...]

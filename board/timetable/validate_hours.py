@@ -95,17 +95,34 @@ def _hours(plan: Plan, who: str) -> list[Stretch]:
     ]
 
 
+def _out_shopping(plan: Plan, who: str) -> list[Stretch]:
+    """Trips to the shops are the host's, or where nobody is called so, the first one's."""
+    if who != ("host" if "host" in plan.hands else next(iter(plan.hands))):
+        return []
+    zone = ZoneInfo(plan.zone)
+    return [
+        stretch(Day.model_validate(parse_day(words)).on(plan.date), span, zone)
+        for words, spans in plan.shopping.items()
+        for span in spans
+    ]
+
+
 def _somebody_home(plan: Plan) -> list[Stretch]:
-    return _merged(hours for who in plan.hands for hours in _hours(plan, who))
+    return _merged(
+        home for who in plan.hands for home in _all_without(_merged(_hours(plan, who)), _out_shopping(plan, who))
+    )
 
 
 def _free(plan: Plan, who: str) -> list[Stretch]:
     zone = ZoneInfo(plan.zone)
-    free = _merged(_hours(plan, who))
-    for away in plan.hands[who].away.values():
-        gone = stretch(away.day.on(plan.date), away, zone)
-        free = [piece for each in free for piece in _without(each, gone)]
-    return free
+    away = [stretch(away.day.on(plan.date), away, zone) for away in plan.hands[who].away.values()]
+    return _all_without(_merged([*_hours(plan, who), *_out_shopping(plan, who)]), away)
+
+
+def _all_without(stretches: list[Stretch], gone: Iterable[Stretch]) -> list[Stretch]:
+    for each in gone:
+        stretches = [piece for whole in stretches for piece in _without(whole, each)]
+    return stretches
 
 
 def _merged(stretches: Iterable[Stretch]) -> list[Stretch]:

@@ -9,6 +9,7 @@ from zoneinfo import ZoneInfo
 import msgspec
 
 from board import words
+from board.kitchen.dial import dial_celsius, dial_fahrenheit
 from board.kitchen.rule_sets import rule_set
 from board.plan.assume import FilledWay, Task
 from board.plan.caring import OUT_OF_CONTROL, is_exposed
@@ -103,7 +104,7 @@ class _Writer:
             digest=self.file.digest,
             date=plan.date.isoformat(),
             arrive=self.file.filled.arrive,
-            fahrenheit=writes_fahrenheit(self.file.places.lines),
+            fahrenheit=plan.units == "us" if plan.units else writes_fahrenheit(self.file.places.lines),
             courses=courses,
             slots=tuple(slots),
             hands=tuple(plan.hands),
@@ -237,9 +238,20 @@ class _Writer:
             uses=(Use(dial.oven, 0, self.at(change.start), self.at(change.end), change.celsius),),
             waits=tuple(Wait(self._leaves(spell), "start" if spell.hold else "end", 0, "oven") for spell in inside),
             then=(self.question.jobs[change.job].id,),
-            call=words.call_heat(dial.oven, change.celsius, change.before, ajar=change.ajar),
+            call=words.call_heat(
+                dial.oven, change.celsius, change.before, ajar=change.ajar, mark=self._mark(change.celsius)
+            ),
             call_at_end=words.call_heated(dial.oven, change.celsius),
         )
+
+    def _mark(self, celsius: int) -> str:
+        """Where a hand sets the dial, for a plan that is shown in other degrees than it is written in."""
+        written_in_f, units = writes_fahrenheit(self.file.places.lines), self.file.plan.units
+        if units == "us" and not written_in_f:
+            return words.dial_mark(dial_fahrenheit(celsius), fahrenheit=True)
+        if units == "metric" and written_in_f:
+            return words.dial_mark(dial_celsius(celsius), fahrenheit=False)
+        return ""
 
     def _leaves(self, spell: InOven) -> str:
         """Whose end (or, for a result kept in the oven, whose start) empties its place."""

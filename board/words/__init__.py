@@ -13,6 +13,7 @@ from board.words.live import *
 from board.words.look import *
 from board.words.odds import *
 from board.words.paper import *
+from board.words.provisions import *
 from board.words.refusals import *
 from board.words.safety import *
 from board.words.slips import *

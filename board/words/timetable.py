@@ -9,10 +9,15 @@ def heat_oven(oven: str, celsius: int, came_from: int | None) -> str:
     return f"{verb} the {oven} {tail}"
 
 
-def call_heat(oven: str, celsius: int, came_from: int | None, *, ajar: bool = False) -> str:
+def dial_mark(degrees: int, *, fahrenheit: bool) -> str:
+    return f"{degrees} °{'F' if fahrenheit else 'C'} on the dial"
+
+
+def call_heat(oven: str, celsius: int, came_from: int | None, *, ajar: bool = False, mark: str = "") -> str:
     down = " down" if came_from is not None and celsius < came_from else ""
     door = ", door ajar until it is there" if ajar else ""
-    return f"{oven[:1].upper()}{oven[1:]}{down} to {dial(celsius)}{door}"
+    heat = f"{mark}: {dial(celsius)}" if mark else dial(celsius)
+    return f"{oven[:1].upper()}{oven[1:]}{down} to {heat}{door}"
 
 
 def call_rest(oven: str, *, ajar: bool) -> str:

@@ -19,8 +19,17 @@ jobs:
   - lay the table
   - {job: chill the wine, on: "fridge, 5 litres", takes: 2 h, day: on the day, not before: sat 9:00}
   - {job: open the red, takes: 4 min, before: "serve Main, at least 30 min, at most 2 h", who: [host]}
+  - {job: light the lanterns, needs: 20 candles (household)}
+units: metric
+shopping: {fri: "16:00 - 17:30", sat: "9:00 - 9:45"}
+shops: {butcher: {fri: "8:00 - 18:00"}}
+pantry: [2 kg flour, salt, larder.yaml]
+packs: {leeks: 1 kg}
+prices: {leeks: 2.40 a pack}
+drinks: {wine: usual, water: 0.5 l a guest, children: 1}
 """
-SMALL = SOUND.lstrip() + RICHER.lstrip()
+SMALL = SOUND.lstrip().replace("at: 20:15", "at: 20:15\n    drink: cider, 6 bottles, chilled 2 h, opened 9 min before")
+SMALL += RICHER.lstrip()
 
 NASTY = [
     "[" * 200, "{" * 200, "- " * 3000, "? " * 3000, "[{a: " * 100, "9" * 5000, "-" + "9" * 400, "x" * 30_000,
@@ -32,7 +41,8 @@ NASTY = [
     "{[a]: b}", "[[a]]", "- a", "0 min", "2 to 1 min", "999999999 days", "٣ min", "1,000 h", "½", "²", "P1Y", "PT1H",
     "-5 C", "9999 C", "200 to 100 C", "oven", "oven at 180 C", "nowhere", "hot", "fridge, 0 litres", "9 rings",
     "nothing", "cut the leeks", "serve Main", "0:00", "25:00", "13 pm", "sat", "366 days before", "2200-12-31",
-    "1970-01-01", "10 min after Main", "Europe", "UTC",
+    "1970-01-01", "10 min after Main", "usual", "2 a pack", "cider, 6 bottles, chilled", "linear", "larder.yaml",
+    "Europe", "UTC",
 ]  # fmt: skip
 
 

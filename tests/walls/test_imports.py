@@ -19,6 +19,7 @@ LAYERS: list[set[str]] = [
     {"board.checks", "board.timetable"},
     {"board.timetable.cpsat"},
     {"board.safety"},
+    {"board.provisions"},
     {"board.run"},
     {"board.odds"},
     {"board.view"},
@@ -30,7 +31,7 @@ LAYERS: list[set[str]] = [
     {"board.speech"},
     {"board.paper", "board.screens", "board.cache"},
     {"board.desk"},
-    {"board.mending", "board.plan_eye", "board.first_picture", "board.consent"},
+    {"board.mending", "board.plan_eye", "board.first_picture", "board.consent", "board.larder"},
     {"board.screens.picture"},
     {"board.sessions"},
     {"board.cli"},
@@ -38,7 +39,7 @@ LAYERS: list[set[str]] = [
 ]
 RANK = {room: rank for rank, group in enumerate(LAYERS) for room in group}
 
-PURE = ("plan", "kitchen", "checks", "timetable", "safety", "run", "odds", "lessons", "view")
+PURE = ("plan", "kitchen", "checks", "timetable", "safety", "provisions", "run", "odds", "lessons", "view")
 
 
 def room_of(module: str) -> str | None:

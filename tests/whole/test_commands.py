@@ -23,11 +23,21 @@ def test_bare_it_says_what_it_can_do_and_offers_the_bundled_plan(run: Run) -> No
     code, out, _ = run()
 
     assert code == ExitCode.DONE
-    for command in ("check", "sheet", "odds", "live", "rehearse", "review", "schema", "lantern-supper.yaml"):
+    for command in (
+        "check",
+        "sheet",
+        "provisions",
+        "odds",
+        "live",
+        "rehearse",
+        "review",
+        "schema",
+        "lantern-supper.yaml",
+    ):
         assert command in out
 
 
-@pytest.mark.parametrize("command", ["check", "sheet", "odds", "live", "rehearse", "review", "schema"])
+@pytest.mark.parametrize("command", ["check", "sheet", "provisions", "odds", "live", "rehearse", "review", "schema"])
 def test_every_command_has_help_with_an_example(run: Run, command: str) -> None:
     code, out, _ = run(command, "--help")
 

@@ -46,9 +46,32 @@ def test_every_code_of_food_safety_stands_in_the_readme() -> None:
         assert code in README, code
 
 
+def test_what_it_shows_of_buying_and_drinking_can_be_written_so() -> None:
+    text = re.search(r"```yaml\n(.*?)```", README, re.DOTALL)
+    buying = re.search(r"```\n(units: metric.*?)```", README, re.DOTALL)
+    drinking = re.search(r"```\ncourses:.*?(    drink: .*?)\n(drinks: .*?)\n```", README, re.DOTALL)
+    assert text is not None
+    assert buying is not None
+    assert drinking is not None
+
+    own = text[1][: text[1].index("jobs:")].replace("    at: 19:15\n", f"    at: 19:15\n{drinking[1]}\n")
+    plan = read_plan(f"{own}{buying[1]}{drinking[2]}\n", "README.md")
+
+    assert isinstance(plan, PlanFile), "\n".join(snag.render() for snag in plan)
+    assert plan.plan.drinks is not None
+    assert plan.plan.courses[0].drink[0].bottles == 6
+    assert set(plan.plan.shopping) == {"fri", "sat"}
+
+
 def test_every_key_of_the_board_stands_in_the_readme() -> None:
     for keys, _, _ in (*words.KEYS_EVENING, *words.KEYS_REHEARSAL, *words.KEYS_LOOK):
         for key in (keys,) if keys.isalpha() else keys:
+            assert f"`{key}`" in README, key
+
+
+def test_every_key_of_the_list_stands_in_the_readme() -> None:
+    for keys, _ in words.KEYS_TICK:
+        for key in keys.split():
             assert f"`{key}`" in README, key
 
 

@@ -1,0 +1,17 @@
+"""A temperature as a hand sets it on an oven's dial. Common practice, no source, but for the definition of °F."""
+
+MARK_CELSIUS, MARK_FAHRENHEIT = 10, 25  # what dials are marked in
+LOW_CELSIUS = 115.0  # below, for drying, setting and keeping warm, each degree counts
+
+
+def dial_celsius(celsius: float) -> int:
+    """The nearest mark of a dial in °C; in a low oven the nearest degree: 400 °F → 200 °C, 225 °F → 107 °C."""
+    mark = MARK_CELSIUS if celsius >= LOW_CELSIUS else 1
+    return int(celsius / mark + 0.5) * mark
+
+
+def dial_fahrenheit(celsius: float) -> int:
+    """The nearest mark of a dial in °F; in a low oven the nearest 5 °F."""
+    fahrenheit = celsius * 9 / 5 + 32
+    mark = MARK_FAHRENHEIT if celsius >= LOW_CELSIUS else 5
+    return int(fahrenheit / mark + 0.5) * mark

@@ -1,0 +1,62 @@
+"""Kitchen measures in grams and millilitres. Two standards for cups and spoons stand apart and are never added up.
+
+Weights: 1 lb = 453.59237 g exactly (NIST Handbook 44, appendix C). Volumes: either the exact US customary measures
+(1 in = 2.54 cm, 1 US gallon = 231 in³; the same appendix) or the rounded kitchen table (NIST Metric Kitchen).
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+GRAMS: Mapping[str, float] = {"g": 1.0, "kg": 1000.0, "oz": 28.349523125, "lb": 453.59237}
+METRIC_MILLILITRES: Mapping[str, float] = {"ml": 1.0, "cl": 10.0, "l": 1000.0}
+# The same in both standards: 1 cup = 8 fl oz = 16 tbsp = 48 tsp.
+CUPS: Mapping[str, float] = {"cup": 1.0, "fl oz": 1 / 8, "tbsp": 1 / 16, "tsp": 1 / 48}
+
+
+@dataclass(frozen=True, slots=True)
+class Standard:
+    """What a cup, and with it every spoon, holds."""
+
+    name: str
+    source: str
+    cup_millilitres: float
+
+
+EXACT = Standard("US customary measures, exact", "NIST Handbook 44, appendix C", 231 * 2.54**3 / 16)
+ROUNDED = Standard("rounded kitchen measures: a cup of 240 ml, a spoon of 15 or 5 ml", "NIST Metric Kitchen", 240.0)
+
+
+@dataclass(frozen=True, slots=True)
+class Volume:
+    """So many millilitres by one standard; adding those of two raises ValueError."""
+
+    millilitres: float
+    standard: Standard
+
+    def __add__(self, other: "Volume") -> "Volume":
+        if other.standard != self.standard:
+            raise ValueError(f"{self.standard.name} and {other.standard.name} are not added up")
+        return Volume(self.millilitres + other.millilitres, self.standard)
+
+
+def grams(amount: float, unit: str) -> float | None:
+    """None for what is no unit of weight."""
+    return amount * GRAMS[unit] if unit in GRAMS else None
+
+
+def volume(amount: float, unit: str, standard: Standard) -> Volume | None:
+    """None for what is no unit of volume. Metric units are the same in every standard."""
+    if unit in METRIC_MILLILITRES:
+        return Volume(amount * METRIC_MILLILITRES[unit], standard)
+    if unit in CUPS:
+        return Volume(amount * CUPS[unit] * standard.cup_millilitres, standard)
+    return None
+
+
+def cups(amount: float, unit: str) -> float | None:
+    """How many cups of the kind that tables of weights mean: the exact one, where the amount is metric."""
+    if unit in CUPS:
+        return amount * CUPS[unit]
+    if unit in METRIC_MILLILITRES:
+        return amount * METRIC_MILLILITRES[unit] / EXACT.cup_millilitres
+    return None

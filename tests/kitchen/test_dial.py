@@ -1,0 +1,22 @@
+"""Temperatures as a hand sets them. Common practice, no source; °F by definition (NIST SP 811, B.8)."""
+
+import pytest
+
+from board.kitchen.degrees import to_celsius
+from board.kitchen.dial import dial_celsius, dial_fahrenheit
+
+
+@pytest.mark.parametrize(
+    ("fahrenheit", "celsius"), [(225, 107), (400, 200), (350, 180), (300, 150), (325, 160), (375, 190), (450, 230)]
+)
+def test_from_fahrenheit_to_a_dial_in_celsius(fahrenheit: float, celsius: int) -> None:
+    assert dial_celsius(to_celsius(fahrenheit, "F")) == celsius
+
+
+@pytest.mark.parametrize(("celsius", "fahrenheit"), [(180, 350), (200, 400), (150, 300), (220, 425), (80, 175)])
+def test_from_celsius_to_a_dial_in_fahrenheit(celsius: float, fahrenheit: int) -> None:
+    assert dial_fahrenheit(celsius) == fahrenheit
+
+
+def test_a_low_oven_is_set_to_the_degree() -> None:
+    assert [dial_celsius(c) for c in (93.3, 107.2, 114.4, 115.1)] == [93, 107, 114, 120]
