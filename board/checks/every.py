@@ -1,5 +1,6 @@
 """Every check of a plan, and the snags they find, heaviest first. Pure."""
 
+from collections import Counter
 from collections.abc import Callable
 
 from board.checks import (
@@ -69,5 +70,9 @@ def stops(plan_file: PlanFile) -> list[Snag]:
 
 def endangers(before: PlanFile, after: PlanFile) -> bool:
     """Whether a changed plan could hurt somebody in a way that the plan before could not."""
-    known = {(snag.code, snag.message) for snag in check(before) if snag.safety}
-    return any((snag.code, snag.message) not in known for snag in check(after) if snag.safety)
+    return bool(_dangers(after) - _dangers(before))
+
+
+def _dangers(plan_file: PlanFile) -> Counter[str]:
+    """How many stops of each code are about somebody's safety."""
+    return Counter(snag.code for snag in check(plan_file) if snag.safety and snag.weight is Weight.STOP)

@@ -92,6 +92,8 @@ def _raw(dish: Dish, stuff: Stuff, need: Need) -> Iterator[Reason]:
     enough = COOKED_CELSIUS[stuff.raw_class]
     if any(step.until is not None and step.until.celsius >= enough and _heated(step) for step in dish.steps):
         return
+    if any(step.cooks is not None and stuff.raw_class in step.cooks for step in dish.steps):
+        return  # `cooks: eggs`, `cooks: held eggs`: how hot they get is looked at by the rules of food safety
     what = "egg" if stuff.raw_class == "eggs" else "fish"
     if not any(_heated(step) for step in dish.steps):
         yield Reason(Verdict.NOT_SAFE, need, stuff.food, f"raw {what}: no step heats it", PREGNANCY, stuff.loc)

@@ -63,7 +63,7 @@ NEUTRAL = _words(
     gutted scaled filleted ground milled cracked flaked rubbed powdered granulated toasted roasted roast
     roasting baking stewing braising frying finely roughly coarsely thinly thickly lightly well hand melted
     softened whipped beaten separated sifted strained reduced smoked dried candied crystallised glace grilled
-    fried baked steamed blanched charred caramelised sauteed smashed tinned canned bottled jarred tin can jar
+    baked steamed blanched charred caramelised sauteed smashed tinned canned bottled jarred tin can jar
     bottle pack packet bag box tub carton punnet block bar tray vacuum packed bunch sprig handful pinch piece
     slice fillet filet loin shoulder leg breast thigh wing drumstick belly rump neck shin shank cheek rib rack
     rasher chop cutlet steak joint escalope medallion tail knuckle saddle haunch crown carcass strip cube chunk

@@ -294,6 +294,8 @@ HOT = ", on: 'stovetop, 1 ring'"
         (f"{HOT}, until: 145 F", "cod", "SAFE"),  # 145 °F fish, USDA FSIS
         (f"{HOT}, until: 62 C", "cod", "ASK"),
         (", until: 74 C", "eggs", "NOT_SAFE"),  # a figure at a step that heats nothing
+        (f"{HOT}, cooks: eggs, until: 71 C", "eggs", "SAFE"),
+        (f"{HOT}, cooks: poultry", "eggs", "ASK"),
         ("", "eggs", "NOT_SAFE"),
     ],
 )
