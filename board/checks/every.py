@@ -36,8 +36,6 @@ CHECKS: tuple[Check, ...] = (
     completeness.dishes_feed_the_guests,
     completeness.fridge_room_is_given,
     completeness.names_are_not_the_programs_own,
-    buying.packs_and_prices_are_of_what_is_needed,
-    buying.prices_by_the_pack_have_a_pack,
     cooking.what_is_cooked_gets_hot_enough,
     cooking.raw_food_is_cooked,
     cooking.what_is_cooked_rests,
@@ -53,6 +51,8 @@ CHECKS: tuple[Check, ...] = (
     tableware.everybody_has_a_chair,
     tableware.what_is_laid_is_listed,
     tableware.everybody_has_a_seat,
+    buying.packs_and_prices_are_of_what_is_needed,
+    buying.prices_by_the_pack_have_a_pack,
 )
 
 

@@ -9,6 +9,7 @@ import functools
 import re
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
+from typing import Literal
 
 from board.kitchen.allergens import Allergen
 from board.kitchen.foods.baking import BAKING
@@ -90,26 +91,27 @@ def of_the_host(name: str, traits: frozenset[Trait]) -> Facts:
 def understood(food: str, own: Mapping[Stems, Facts] | None = None) -> Understood:
     """A food's words taken apart; `own`: foods of the host's, by their stems, beside those of the table."""
     names = {**table(), **{key: _adding(key, value) for key, value in own.items()}} if own else table()
-    if (whole := names.get(stems(food))) and not foreign(food):
+    one = stems(food) in (own or {}) or not _BESIDE.search(food)  # `coconut, milk` is no coconut milk
+    if one and (whole := names.get(stems(food))) and not foreign(food):
         return Understood((whole,))
     known: list[Facts] = []
     named: list[Facts] = []
     unknown: list[str] = []
     through = False
-    for number, (piece, beside) in enumerate(_pieces(food)):
+    for number, (piece, how) in enumerate(_pieces(food)):
         words = stems(piece)
-        if beside and any(holds(words, said) for said in COOKED_THROUGH):
+        if how == "about" and any(holds(words, said) for said in COOKED_THROUGH):
             through = True
             words = tuple(word for word in words if not any(word in said for said in COOKED_THROUGH))
         parts, left_over = _part(words, names)
         strange = bool(left_over) or foreign(piece)
-        if strange and beside:
-            named += parts  # words about it: `sliced by the butcher`
+        if how == "not" or (strange and how == "about"):
+            named += parts  # `no nuts`, which no label said; `sliced by the butcher`
         elif strange or (number == 0 and not parts):
             named += parts
             unknown.append(" ".join(piece.split()))
         elif parts:
-            known.append(_together(parts, parts[0]))
+            known.append(replace(_together(parts, parts[0]), raw_class=parts[0].raw_class))
     return Understood(tuple(known), tuple(named), tuple(unknown), through)
 
 
@@ -151,18 +153,18 @@ def _adding(key: Stems, own: Facts) -> Facts:
 _OFF = re.compile(r"\s+(?:for|to|as)\s+(?!\d).*|\bfree[ -]range\b", re.IGNORECASE)
 _BESIDE = re.compile(r"\s*[,;()\[\]/]\s*|\s+[–—-]\s+")
 _LINKED = re.compile(r"\s+(?:with|in|and|or|plus|on|&|\+)\s+", re.IGNORECASE)
-_WITHOUT = re.compile(r"\s*\b(?:without|not|no|free from)\b.*", re.IGNORECASE)
+_WITHOUT = re.compile(r"\s*\b(?:without|not|no|free from)\b", re.IGNORECASE)
 
 
-def _pieces(food: str) -> Iterator[tuple[str, bool]]:
-    """The food itself, what is linked to it (`in oil`, `and sage`), then words about it: True for those."""
-    first, *beside = _BESIDE.split(food)
-    for piece in _LINKED.split(_WITHOUT.sub("", _OFF.sub("", first))):
-        yield piece, False
-    for each in beside:
-        for piece in _LINKED.split(_WITHOUT.sub("", _OFF.sub("", each))):
-            if piece.strip():
-                yield piece, True
+def _pieces(food: str) -> Iterator[tuple[str, Literal["in", "about", "not"]]]:
+    """The food itself and what is linked to it (`in oil`, `and sage`), then words about it, and what it is without."""
+    for number, piece in enumerate(_BESIDE.split(food)):
+        said, *without = _WITHOUT.split(piece, maxsplit=1)
+        for each in _LINKED.split(said):
+            if number == 0 or each.strip():
+                yield _OFF.sub("", each), "in" if number == 0 else "about"
+        for each in without:
+            yield from ((part, "not") for part in _LINKED.split(each))
 
 
 def _part(words: Stems, names: Mapping[Stems, Facts]) -> tuple[list[Facts], list[str]]:

@@ -58,7 +58,7 @@ NEUTRAL = _words(
     favourite organic wild farmed local seasonal heritage unsalted salted unsweetened sweetened unwaxed waxed
     unpeeled peeled skinless skinned boneless boned bone skin on off unbleached bleached raised ready made home
     homemade bought shop rolled pressed red green yellow white black brown pink purple golden dark pale mixed
-    assorted various chopped sliced diced minced grated shredded crushed torn cut cubed mashed pitted stoned
+    assorted various chopped sliced diced minced grated shredded crushed torn cut cubed pitted stoned
     destoned seeded deseeded shelled podded hulled trimmed washed rinsed drained soaked squeezed picked cleaned
     gutted scaled filleted ground milled cracked flaked rubbed powdered granulated toasted roasted roast
     roasting baking stewing braising frying finely roughly coarsely thinly thickly lightly well hand melted
@@ -69,15 +69,13 @@ NEUTRAL = _words(
     rasher chop cutlet steak joint escalope medallion tail knuckle saddle haunch crown carcass strip cube chunk
     wedge ring round segment half stick stalk stem leaf leafy leaves frond floret head heart bulb clove tip top
     root sheet ball log wheel loaf slab knob spear ear cob pod zest peel rind pulp flesh puree powder flake
-    granule crumb shaving shred matchstick baton husk sachet glass splash drop dash water brine its own juice
+    granule crumb shaving shred matchstick baton husk sachet glass splash drop dash thumb water brine its own juice
     sea table cooking drinking everyday spring summer autumn winter italian french spanish greek english irish
     scottish dutch german american asian japanese chinese thai indian mexican turkish swiss danish polish"""
 )
 DRIED = _words("dried candied crystallised glace")
 # Words that say it is cooked by now, or ready to eat as it comes.
-COOKED = _words(
-    "cooked boiled poached tinned canned jarred bottled baked steamed fried grilled pasteurised pasteurized"
-)
+COOKED = _words("cooked boiled poached tinned canned jarred bottled baked steamed grilled pasteurised pasteurized")
 # Said by the host after the food: `9 eggs, baked through`.
 COOKED_THROUGH = tuple(
     stems(words)

@@ -40,9 +40,9 @@ _A_WHAT: dict[type[BaseModel], str] = {
     Oven: "an oven", Hand: "a pair of hands", Way: "another way", Ref: "a reference to a step", Air: "the air",
     Guest: "a guest", Ingredient: "an ingredient", Spread: "a length of time",
     Core: "a core temperature", Thaw: "a thaw", Cooling: "a cooling",
+    Table: "the table", Pieces: "a piece of the table", Seat: "a seat",
     InTheHouse: "something in the house", Pack: "a pack", Price: "a price", Drinks: "the drinks",
     HowMuch: "how much there is of a drink", Pairing: "a drink",
-    Table: "the table", Pieces: "a piece of the table", Seat: "a seat",
 }  # fmt: skip
 
 

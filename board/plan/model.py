@@ -282,13 +282,6 @@ def _read_job(value: Any) -> Any:
     return {"job": value} if isinstance(value, str) else value
 
 
-def _scale(text: str) -> str:
-    folded = " ".join(text.lower().split())
-    if folded in ("linear", "as written"):
-        return folded
-    raise ValueError(f"{text!r} is no way to scale a dish; write linear or as written")
-
-
 def _names(value: Any) -> Any:
     """`only for: Tomas, Maud` and `only for: Tomas and Maud` are read like a list; a list's names stand as they are."""
     return re.split(r"\s*,\s*(?:and\s+)?|\s+and\s+", value.strip()) if isinstance(value, str) else value
@@ -302,21 +295,28 @@ def _nothing(value: Any) -> Any:
 Names = Annotated[list[Words], Field(min_length=1), BeforeValidator(_names, json_schema_input_type=str | list[str])]
 
 
+def _scale(text: str) -> str:
+    folded = " ".join(text.lower().split())
+    if folded in ("linear", "as written"):
+        return folded
+    raise ValueError(f"{text!r} is no way to scale a dish; write linear or as written")
+
+
 class Dish(PlanModel):
     """What is on the plate. `perishable`: whether it spoils out of the cold; None: told from its ingredients.
 
     `by_time_alone`: kept safe by time alone, where the rule set allows that. `only_for`, `not_for`: guests by name;
     `instead_of`: the dish of the same course that those it is only for are not served. `laid_with`: what each guest who
-    eats it has for it; `served_in`: what stands on the table for all. `scale`: whether its amounts grow
-    with the guests; None: where the course's dishes do not feed the table as written.
+    eats it has for it; `served_in`: what stands on the table for all. `scale`: whether its amounts grow with the
+    guests; None: where the course's dishes do not feed the table as written.
     """
 
     dish: Words
     for_: int | None = Field(default=None, ge=1, le=500)
-    scale: Annotated[Literal["linear", "as written"], Phrase(_scale, "as written")] | None = None
     only_for: Names | None = None
     instead_of: Words | None = None
     not_for: Names | None = None
+    scale: Annotated[Literal["linear", "as written"], Phrase(_scale, "as written")] | None = None
     ingredients: Annotated[
         list[IngredientLine],
         BeforeValidator(_nothing, json_schema_input_type=list[IngredientLine] | Literal["nothing"]),
@@ -379,11 +379,11 @@ class Course(PlanModel):
     clear: Minutes | None = None
     standing: YesNo = False
     outdoors: YesNo = False
+    laid_with: LaidWith | None = None
+    served_in: LaidWith | None = None
     drink: Annotated[
         list[PairingLine], BeforeValidator(_one_or_many, json_schema_input_type=PairingLine | list[PairingLine])
     ] = []
-    laid_with: LaidWith | None = None
-    served_in: LaidWith | None = None
     dishes: list[Dish] = Field(min_length=1)
 
 
@@ -435,8 +435,8 @@ def _units(text: str) -> str:
 
 
 class Plan(PlanModel):
-    """One event. `rules`: the set of food-safety rules it is weighed by; `seats`: who sits where; `units`: how
-    amounts and temperatures are shown, None: as written.
+    """One event. `rules`: the set of food-safety rules it is weighed by; `seats`: who sits where. `units`: how amounts
+    and temperatures are shown, None: as written.
 
     `drinks`: what is reckoned by the guests; `shopping`: trips to the shops by day; `shops`: when the shop of a section
     is open; `pantry`: what is in the house; `packs`, `prices`: how foods are sold.
@@ -456,13 +456,13 @@ class Plan(PlanModel):
     hands: dict[str, Hand] = Field(min_length=1)
     courses: list[Course] = Field(min_length=1)
     jobs: list[Annotated[Job, BeforeValidator(_read_job, json_schema_input_type=str | Job)]] = []
+    foods: dict[Annotated[str, Field(min_length=1, max_length=100)], Holds] = {}
     drinks: Annotated[Drinks, BeforeValidator(_drinks, json_schema_input_type=str | Drinks)] | None = None
     shopping: OpenHours = {}
     shops: dict[Words, OpenHours] = {}
     pantry: Pantry = []
     packs: dict[Words, PackLine] = {}
     prices: dict[Words, PriceLine] = {}
-    foods: dict[Annotated[str, Field(min_length=1, max_length=100)], Holds] = {}
 
     @property
     def guest_count(self) -> int:

@@ -71,8 +71,7 @@ def hot_food_cools_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
         if not _is_hot(paths, say, slot):
             continue
         for path in _paths_from(paths, slot, _Path()):
-            wishes = [(stay, wish) for stay, wish in _wishes(paths, path) if wish is not None]
-            if wishes:
+            if any(_wishes(paths, path)):
                 found = _too_slow(paths, say, slot, path)
                 if found is not None and found[0] > late.get(found[1], (0.0,))[0]:
                     late[found[1]] = (found[0], found[2])
@@ -83,11 +82,11 @@ def hot_food_cools_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
 
 
 def _is_hot(paths: Paths, say: Figures, slot: Slot) -> bool:
+    """Whether what it makes spoils and is hot: by its core where the plan says one, else by where it is done."""
     core = paths.task(slot).care.core
-    high = say.rules.danger_high
-    if not paths.spoils(slot):
-        return False
-    return slot.cooks is not None or high.at_least(core.celsius) if core is not None else slot.lane in HOT_LANES
+    if core is None:
+        return paths.spoils(slot) and slot.lane in HOT_LANES
+    return paths.spoils(slot) and (slot.cooks is not None or say.rules.danger_high.at_least(core.celsius))
 
 
 def _paths_from(paths: Paths, slot: Slot, before: _Path) -> Iterator[_Path]:
@@ -100,15 +99,14 @@ def _paths_from(paths: Paths, slot: Slot, before: _Path) -> Iterator[_Path]:
             yield from _paths_from(paths, taker, path.and_then((length(taker), paths.way(taker).on.place, taker)))
 
 
-def _wishes(paths: Paths, path: _Path) -> list[tuple[Slot | None, Cooling | None]]:
+def _wishes(paths: Paths, path: _Path) -> list[Cooling | None]:
     """For each stay, how deep and in what it then lies: as last said, before that as first said."""
     said = [_wish(paths, slot) for _, _, slot in path.stays]
-    first = next((wish for wish in said if wish is not None), None)
-    found: list[tuple[Slot | None, Cooling | None]] = []
-    last = first
-    for (_, _, slot), wish in zip(path.stays, said, strict=True):
+    last = next((wish for wish in said if wish is not None), None)
+    found = []
+    for wish in said:
         last = wish or last
-        found.append((slot, last))
+        found.append(last)
     return found
 
 
@@ -119,7 +117,7 @@ def _wish(paths: Paths, slot: Slot | None) -> Cooling | None:
 
 def _pieces(paths: Paths, path: _Path) -> list[Piece]:
     found = []
-    for (minutes, where, slot), (_, wish) in zip(path.stays, _wishes(paths, path), strict=True):
+    for (minutes, where, slot), wish in zip(path.stays, _wishes(paths, path), strict=True):
         if slot is not None and slot.cooling is not None:
             falls: Estimate | None = Estimate(slot.cooling.constant, slot.cooling.ambient, slot.cooling.assumed)
         elif where in ("hot", *HOT_LANES) or wish is None:

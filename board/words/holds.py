@@ -86,10 +86,6 @@ def go_on_from_log(plan: str, log: str) -> str:
     )
 
 
-def from_to(start: str, end: str) -> str:
-    return f"{start}–{end}"
-
-
 def plan_added(name: str, at: str) -> str:
     return f"+ {name}, {at}"
 

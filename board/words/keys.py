@@ -2,7 +2,7 @@
 
 # (key, words in the bar, words in help)
 KEYS_EVENING = (
-    ("space", "answer", "answer the call: begun, looked in, done; at a core’s end, read it"),
+    ("space", "answer", "answer the call: begun, looked in, read, done"),
     ("l", "later", "ask again in 5 minutes; pressed again, in 5 more"),
     ("d", "done", "done already: the step was begun and is over"),
     ("x", "out", "leave this step out"),
@@ -15,7 +15,7 @@ KEYS_EVENING = (
     ("c", "cleared", "the course is cleared"),
     ("n", "note", "write a note into the run log"),
     ("r", "better", "go on by the better timetable that is offered"),
-    ("t", "probe", "take down what a probe shows in a step, or in what cools"),
+    ("t", "probe", "take down what a probe shows in a step or what cools"),
     ("o", "look back", "what happened, every step, and the closing page"),
     ("z", "zoom", "show 45, 90 or 180 minutes ahead"),
     ("v", "theme", "the next theme: dark, light, contrast, plain"),
@@ -31,7 +31,6 @@ KEYS_REHEARSAL = (
 HELP_TITLE = "Keys"
 HELP_SIGNS = (
     ("▶ ◉ ■", "a call to begin, to look in, to end; !! waits, !!! long"),
-    ("◔ ●", "a dish stands out of the cold, and out for too long"),
     ("━ ╌", "hands on it, by itself; ◆ in hand, ▲ tight, ■ behind"),
 )
 CLOSE_HINT = "↑ ↓ scroll · esc closes"

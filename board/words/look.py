@@ -76,10 +76,6 @@ TOLD_OPENED, TOLD_REOPENED, TOLD_CLOSED = "the board was opened", "the board cam
 TOLD_NOTHING = "an answer"
 
 
-def from_to(start: str, end: str) -> str:
-    return f"{start}–{end}"
-
-
 def about_step(pieces: list[str]) -> str:
     return " · ".join(pieces)
 

@@ -51,3 +51,7 @@ def missing(celsius: float, fahrenheit: bool = False) -> str:
     """`3 °C`: how far apart two temperatures are, to a tenth and never less than one."""
     apart = celsius * 9 / 5 if fahrenheit else celsius
     return f"{max(1, math.ceil(round(apart * 10, 3))) / 10:g} °{'F' if fahrenheit else 'C'}"
+
+
+def from_to(start: str, end: str) -> str:
+    return f"{start}–{end}"

@@ -49,3 +49,17 @@ def test_the_guard_itself_would_see_a_word(tmp_path: Path) -> None:
     found = [text for _, text in literals(bad) if LABEL.search(text)]
 
     assert found == ["Free till then", "keep it warm"]
+
+
+def test_no_word_is_defined_twice() -> None:
+    """They are reached as one; of two of one name, one would silently take the other's place."""
+    found: dict[str, str] = {}
+    for file in sorted((BOARD / "words").glob("*.py")):
+        for node in ast.parse(file.read_text(encoding="utf-8")).body:
+            targets = [node.name] if isinstance(node, ast.FunctionDef) else []
+            if isinstance(node, ast.Assign | ast.AnnAssign):
+                each = node.targets if isinstance(node, ast.Assign) else [node.target]
+                targets = [n.id for target in each for n in ast.walk(target) if isinstance(n, ast.Name)]
+            for name in targets:
+                if not name.startswith("_"):
+                    assert found.setdefault(name, file.name) == file.name, f"{name} in {found[name]} and {file.name}"

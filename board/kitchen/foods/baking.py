@@ -52,8 +52,8 @@ RYE_BREAD = group(
     "rye bread, rye loaf, pumpernickel, rye crispbread", A.RYE, hidden=(A.WHEAT, A.BARLEY, *_BREAD), made=True
 )
 RICH_BREAD = group(
-    "brioche, challah, croissant, danish pastry, panettone, milk bread, garlic bread, brioche bun", A.WHEAT, A.MILK,
-    From.LACTOSE, hidden=(A.EGGS, A.ALMONDS, A.SOY), made=True,
+    "brioche, challah, croissant, danish pastry, panettone, milk bread, soda bread, garlic bread, brioche bun",
+    A.WHEAT, A.MILK, From.LACTOSE, hidden=(A.EGGS, A.ALMONDS, A.SOY), made=True,
 )  # fmt: skip
 FREE_BREAD = group(
     "~gluten free bread = ~gluten free roll = ~gluten free loaf, ~gluten free breadcrumb, ~gluten free cracker",
@@ -92,15 +92,21 @@ BUTTER_PASTRY = group(
     From.LACTOSE, hidden=(A.EGGS,), perishable=True, made=True,
 )  # fmt: skip
 BISCUITS = group(
-    """biscuit = cookie, digestive biscuit = graham cracker, shortbread, ginger biscuit = gingersnap, cracker,
-    oyster cracker, cream cracker, water biscuit, ladyfinger = sponge finger = savoiardi, amaretti, macaroon,
-    wafer, ice cream cone, sponge cake = sponge, cake, gingerbread, scone, brownie, doughnut = donut, pancake,
-    crepe, waffle, blini""",
+    """biscuit = cookie, digestive biscuit = graham cracker, shortbread, ginger biscuit = gingersnap, ladyfinger =
+    sponge finger = savoiardi, wafer, ice cream cone, sponge cake = sponge, cake, gingerbread, scone, brownie,
+    doughnut = donut, pancake, crepe, waffle, blini""",
     A.WHEAT, hidden=(A.MILK, From.LACTOSE, A.EGGS, A.SOY, A.ALMONDS, A.HAZELNUTS), made=True,
 )  # fmt: skip
+CRACKERS = group(
+    "cracker, ~oyster cracker, ~cream cracker, water biscuit",
+    A.WHEAT, hidden=(A.MILK, From.LACTOSE, A.SESAME, A.BARLEY, A.RYE, A.SOY), made=True,
+)  # fmt: skip
+ALMOND_BISCUITS = group("amaretti, macaron", A.ALMONDS, A.EGGS, hidden=(A.WHEAT, A.MILK), made=True)
+MACAROON = group("macaroon", A.EGGS, hidden=(A.ALMONDS, A.COCONUT, A.WHEAT), made=True)
 OATCAKE = group(
     "oatcake, granola, muesli, flapjack", A.OATS, made=True,
-    hidden=(A.WHEAT, A.BARLEY, A.MILK, From.LACTOSE, A.ALMONDS, A.HAZELNUTS, A.PECANS, From.HONEY),
+    hidden=(A.WHEAT, A.BARLEY, A.MILK, From.LACTOSE, A.ALMONDS, A.HAZELNUTS, A.PECANS, A.WALNUTS,
+            A.CASHEWS, A.COCONUT, A.SESAME, From.HONEY),
 )  # fmt: skip
 SUGAR = group(
     """sugar, caster sugar = superfine sugar, granulated sugar, icing sugar = powdered sugar = confectioners sugar,
@@ -110,10 +116,10 @@ SUGAR = group(
 )  # fmt: skip
 HONEY = group("honey, honeycomb", From.HONEY)
 RAISING = group(
-    """baking powder, baking soda = bicarbonate of soda, yeast = fresh yeast = dried yeast = instant yeast, ~cream
-    of tartar, agar = agar agar, pectin, xanthan gum, guar gum, citric acid, food colouring = food coloring,
-    vanilla = vanilla pod = vanilla bean, vanilla paste, vanilla powder, cocoa = cocoa powder, ~cocoa butter,
-    cacao nib, rose water = rosewater, orange blossom water = orange flower water""",
+    """baking powder, baking soda = bicarbonate of soda, yeast = fresh yeast = dried yeast = fast action dried
+    yeast = instant yeast, ~cream of tartar, agar = agar agar, pectin, xanthan gum, guar gum, citric acid, food
+    colouring = food coloring, vanilla = vanilla pod = vanilla bean, vanilla paste, vanilla powder, cocoa =
+    cocoa powder, ~cocoa butter, cacao nib, rose water = rosewater, orange blossom water = orange flower water""",
 )  # fmt: skip
 STARTER = group("sourdough starter", A.WHEAT, hidden=(A.RYE,))
 CUSTARD_POWDER = group("custard powder", hidden=(A.MILK, A.WHEAT), made=True)
@@ -149,6 +155,6 @@ SWEETS = (
 BAKING = (
     *WHEAT, *RYE, *BARLEY, *OATS, *OATS_WITHOUT_GLUTEN, *FREE, *SPECIAL_FLOURS, *BREAD, *RYE_BREAD, *RICH_BREAD,
     *FREE_BREAD, *CORN_BREAD, *PASTA, *EGG_PASTA, *FILLED_PASTA, *OTHER_PASTA, *PASTRY, *BUTTER_PASTRY, *BISCUITS,
-    *OATCAKE, *SUGAR, *HONEY, *RAISING, *STARTER, *CUSTARD_POWDER, *EXTRACTS, *CHOCOLATE, *MILK_CHOCOLATE,
-    *CHOCOLATE_SPREAD, *SWEETS,
+    *CRACKERS, *ALMOND_BISCUITS, *MACAROON, *OATCAKE, *SUGAR, *HONEY, *RAISING, *STARTER, *CUSTARD_POWDER,
+    *EXTRACTS, *CHOCOLATE, *MILK_CHOCOLATE, *CHOCOLATE_SPREAD, *SWEETS,
 )  # fmt: skip

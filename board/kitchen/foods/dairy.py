@@ -30,8 +30,8 @@ IN_TINS_AND_DRY = group(
     A.MILK, From.LACTOSE,
 )  # fmt: skip
 RAW_MILK = group(
-    """raw milk = unpasteurised milk = unpasteurized milk, raw cream = unpasteurised cream, unpasteurised cheese
-    = raw milk cheese""",
+    """raw milk = unpasteurised milk = unpasteurized milk, raw cream = unpasteurised cream, unpasteurised cheese =
+    raw milk cheese""",
     A.MILK, From.LACTOSE, From.RAW_MILK, perishable=True,
 )  # fmt: skip
 WITHOUT_LACTOSE = group(
@@ -54,7 +54,7 @@ HARD_CHEESE = group(
     sheeps cheese, hard goats cheese, gruyere, emmental = swiss cheese, comte, gouda, edam, manchego, pecorino,
     asiago, provolone, fontina, raclette = raclette cheese, red leicester, double gloucester, wensleydale,
     cheshire cheese, lancashire cheese, caerphilly, monterey jack, american cheese, grating cheese, kashkaval,
-    taleggio, reblochon, smoked cheese, vegetarian cheese, vegetarian hard cheese""",
+    taleggio, reblochon, smoked cheese""",
     A.MILK, hidden=(From.RENNET, From.LACTOSE), perishable=True,
 )  # fmt: skip
 # These two are by their rules of origin made with animal rennet: common practice, no source.
@@ -62,6 +62,7 @@ WITH_RENNET = group(
     "parmesan = parmigiano reggiano = parmesan cheese, grana padano",
     A.MILK, From.RENNET, hidden=(From.LACTOSE, A.EGGS), perishable=True,
 )  # fmt: skip
+VEGETARIAN_CHEESE = group("vegetarian cheese = vegetarian hard cheese", A.MILK, hidden=(From.LACTOSE,), perishable=True)
 MOULD_RIPENED = group(
     """brie, camembert, chaource, ripe goats cheese = soft ripe goats cheese, soft ripe cheese, blue cheese,
     stilton, gorgonzola, dolcelatte, danish blue, roquefort, cambozola""",
@@ -97,6 +98,7 @@ RICE_AND_OTHERS = group(
 
 DAIRY = (
     *MILK_AND_CREAM, *IN_TINS_AND_DRY, *RAW_MILK, *WITHOUT_LACTOSE, *BUTTER, *FRESH_CHEESE, *HARD_CHEESE,
-    *WITH_RENNET, *MOULD_RIPENED, *FROZEN, *SORBET, *EGGS, *COOKED_EGGS, *WITH_EGG_AND_MILK, *INSTEAD, *MARGARINE,
-    *RICE_AND_OTHERS, *(entry for plant, allergen in _PLANTS.items() for entry in _plant(plant, allergen)),
+    *WITH_RENNET, *VEGETARIAN_CHEESE, *MOULD_RIPENED, *FROZEN, *SORBET, *EGGS, *COOKED_EGGS, *WITH_EGG_AND_MILK,
+    *INSTEAD, *MARGARINE, *RICE_AND_OTHERS, *(entry for plant, allergen in _PLANTS.items() for entry in
+    _plant(plant, allergen)),
 )  # fmt: skip

@@ -5,33 +5,34 @@ from board.kitchen.foods.entry import group
 from board.kitchen.origins import Origin as From
 
 VEGETABLES = group(
-    """onion, shallot, spring onion = scallion = green onion, leek, garlic = garlic clove = clove of garlic, wild
-    garlic = ramson, chive, carrot, parsnip, turnip, swede = rutabaga, beetroot = beet, radish, daikon = mooli,
-    horseradish, potato, ~sweet potato, yam, cassava, ~jerusalem artichoke = ~sunchoke, artichoke = globe
-    artichoke, salsify, kohlrabi, cabbage, red cabbage, white cabbage, savoy cabbage, pointed cabbage, chinese
-    cabbage = napa cabbage, pak choi = bok choy, brussels sprout = sprout, kale = cavolo nero, cauliflower,
-    broccoli = tenderstem broccoli = broccolini, romanesco, spinach, chard = swiss chard, spring green, collard
-    green, lettuce = cos lettuce = romaine lettuce, iceberg lettuce, little gem lettuce = little gem, ~butter
-    lettuce = ~butterhead lettuce, ~lambs lettuce = ~corn salad, rocket = arugula, watercress, cress, mizuna,
-    salad leaf = salad, leaf, chicory = endive = belgian endive, radicchio, frisee, dandelion leaf, sorrel,
-    nettle, samphire, sea vegetable, seaweed = nori = wakame = kombu = kelp, fennel = fennel bulb, asparagus,
-    cucumber, courgette = zucchini, marrow, courgette flower = zucchini flower, pumpkin, ~butternut squash =
-    ~butternut, squash = winter squash, acorn squash, spaghetti squash, patty pan squash, aubergine = eggplant,
-    pepper = bell pepper = sweet pepper = red pepper = green pepper = yellow pepper = capsicum, ~romano pepper,
-    chilli = chili = chile = jalapeno = chilli pepper = chili pepper = red chilli = green chilli = chillies =
-    chilies = red chillies = green chillies, ~scotch bonnet, padron pepper, tomato, ~beef tomato = ~beefsteak
-    tomato, ~cherry tomato, ~plum tomato, sweetcorn = corn = corn on the cob = corn cob, baby corn, okra, green
-    bean = french bean = string bean, runner bean, pea = garden pea = petit pois, sugar snap = sugar snap pea,
-    mangetout = snow pea, pea shoot, broad bean, bean sprout = beansprout, bamboo shoot, ~water chestnut, lotus
-    root, palm heart = heart of palm = hearts of palm, rhubarb, ginger = root ginger = fresh ginger, galangal,
-    fresh turmeric, lemongrass = lemon grass, root = root vegetable = mixed root, vegetable = mixed vegetable,
-    olive, ~vine leaf = ~grape leaf, banana leaf, black truffle = white truffle = summer truffle, plantain,
-    celtuce, cardoon, tomatillo, chayote, microgreen, alfalfa""",
+    """onion = pearl onion, shallot, spring onion = scallion = green onion, leek, garlic = garlic clove = clove of
+    garlic, wild garlic = ramson, chive, carrot, parsnip, turnip, swede = rutabaga, beetroot = beet, radish,
+    daikon = mooli, horseradish, potato, ~sweet potato, yam, cassava, ~jerusalem artichoke = ~sunchoke,
+    artichoke = globe artichoke, salsify, kohlrabi, cabbage, red cabbage, white cabbage, savoy cabbage, pointed
+    cabbage, chinese cabbage = napa cabbage, pak choi = bok choy, brussels sprout = sprout, kale = cavolo nero,
+    cauliflower, broccoli = tenderstem broccoli = broccolini, romanesco, spinach, chard = swiss chard, spring
+    green, collard green, lettuce = cos lettuce = romaine lettuce, iceberg lettuce, little gem lettuce = little
+    gem, ~butter lettuce = ~butterhead lettuce, ~lambs lettuce = ~corn salad, rocket = arugula, watercress,
+    cress, mizuna, salad leaf, leaf, chicory = endive = belgian endive, radicchio, frisee, dandelion leaf,
+    sorrel, nettle, samphire, sea vegetable, seaweed = nori = wakame = kombu = kelp, fennel = fennel bulb,
+    asparagus, cucumber, courgette = zucchini, marrow, courgette flower = zucchini flower, pumpkin, ~butternut
+    squash = ~butternut, squash = winter squash, acorn squash, spaghetti squash, patty pan squash, aubergine =
+    eggplant, pepper = bell pepper = sweet pepper = red pepper = green pepper = yellow pepper = capsicum,
+    ~romano pepper, chilli = chili = chile = jalapeno = chilli pepper = chili pepper = red chilli = green chilli
+    = chillies = chilies = red chillies = green chillies, ~scotch bonnet, padron pepper, tomato, ~beef tomato =
+    ~beefsteak tomato, ~cherry tomato, ~plum tomato, sweetcorn = corn = corn on the cob = corn cob, baby corn,
+    okra, green bean = french bean = string bean, runner bean, pea = garden pea = petit pois, sugar snap = sugar
+    snap pea, mangetout = snow pea, pea shoot, broad bean, bean sprout = beansprout, bamboo shoot, ~water
+    chestnut, lotus root, palm heart = heart of palm = hearts of palm, rhubarb, ginger = root ginger = fresh
+    ginger, galangal, fresh turmeric, lemongrass = lemon grass, olive, ~vine leaf = ~grape leaf, banana leaf,
+    black truffle = white truffle = summer truffle, plantain, celtuce, cardoon, tomatillo, chayote, microgreen,
+    alfalfa""",
 )  # fmt: skip
 CELERY = group(
     "celery, celery stick = celery stalk, celery heart, celeriac = celery root, celery leaf, celery seed, celery salt",
     A.CELERY,
 )
+MIXED = group("root = root vegetable = mixed root, vegetable = mixed vegetable, bouquet garni", hidden=(A.CELERY,))
 MUSHROOMS = group(
     """mushroom, button mushroom, ~chestnut mushroom = ~cremini mushroom, portobello mushroom = portobello = flat
     mushroom, ~oyster mushroom, king oyster mushroom, shiitake = shiitake mushroom, enoki = enoki mushroom,
@@ -42,9 +43,9 @@ MUSHROOMS = group(
 HERBS = group(
     """parsley = flat leaf parsley = curly parsley, coriander = cilantro = coriander leaf = fresh coriander, basil
     = thai basil, mint, dill, tarragon, chervil, sage, rosemary, thyme = lemon thyme, oregano, marjoram, bay =
-    bay leaf, savory, lovage, ~lemon balm, ~lemon verbena, curry leaf, makrut lime leaf = lime leaf, bouquet
-    garni, herb = mixed herb, hyssop, borage, ~edible flower = ~rose petal = ~viola, lavender, shiso, fenugreek
-    leaf, purslane, elderflower""",
+    bay leaf, savory, lovage, ~lemon balm, ~lemon verbena, curry leaf, makrut lime leaf = lime leaf, herb =
+    mixed herb, hyssop, borage, ~edible flower = ~rose petal = ~viola, lavender, shiso, fenugreek leaf,
+    purslane, elderflower""",
 )  # fmt: skip
 FRUIT = group(
     """apple = cooking apple = eating apple, ~crab apple, pear, quince, plum, damson, greengage, cherry = sour
@@ -65,8 +66,8 @@ DRIED_FRUIT = group(
 )  # fmt: skip
 MADE_OF_PLANTS = (
     *group(
-        """tinned tomato = canned tomato = chopped tomato, passata = tomato passata = strained tomato, tomato
-        paste = tomato puree"""),
+        """tinned tomato = canned tomato = chopped tomato, passata = tomato passata = strained tomato, tomato paste
+        = tomato puree"""),
     *group("sauerkraut, pickled beetroot, pickled onion, pickled cucumber = gherkin = cornichon = dill pickle = pickle",
            hidden=(A.MUSTARD, A.SULPHITES), made=True),
     *group("kimchi", hidden=(A.FISH, A.CRUSTACEANS, A.MOLLUSCS, A.SOY, A.WHEAT), made=True),
@@ -75,14 +76,14 @@ MADE_OF_PLANTS = (
     *group("chip = french fry, oven chip", hidden=(A.WHEAT, From.ANIMAL_FAT), made=True),
     *group("crisp = potato chip, tortilla chip = nacho", hidden=(A.WHEAT, A.MILK, A.SOY, A.BARLEY), made=True),
     *group(
-        """lemon juice, lime juice, orange juice, apple juice = cloudy apple juice, pineapple juice, tomato
-        juice, grape juice, pomegranate juice, cranberry juice, grapefruit juice, pear juice, carrot juice,
-        cherry juice, juice = fruit juice"""),
+        """lemon juice, lime juice, orange juice, apple juice = cloudy apple juice, pineapple juice, tomato juice,
+        grape juice, pomegranate juice, cranberry juice, grapefruit juice, pear juice, carrot juice, cherry
+        juice, juice = fruit juice"""),
     *group(
-        """apple sauce = applesauce, cranberry sauce, redcurrant jelly, jam, apricot jam, raspberry jam,
-        strawberry jam, marmalade, fruit jelly, quince paste = membrillo, compote, fruit puree, apple butter""",
+        """apple sauce = applesauce, cranberry sauce, redcurrant jelly, jam, apricot jam, raspberry jam, strawberry
+        jam, marmalade, fruit jelly, quince paste = membrillo, compote, fruit puree, apple butter""",
         hidden=(A.SULPHITES,), made=True),
     *group("baked bean", hidden=(A.CELERY, A.MUSTARD, From.PORK, A.WHEAT), made=True),
 )  # fmt: skip
 
-PLANTS = (*VEGETABLES, *CELERY, *MUSHROOMS, *HERBS, *FRUIT, *DRIED_FRUIT, *MADE_OF_PLANTS)
+PLANTS = (*VEGETABLES, *CELERY, *MIXED, *MUSHROOMS, *HERBS, *FRUIT, *DRIED_FRUIT, *MADE_OF_PLANTS)

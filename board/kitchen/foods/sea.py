@@ -34,10 +34,9 @@ IN_TINS = group(
     stockfish, ~bombay duck, pickled herring = rollmop, matjes""",
     A.FISH,
 )  # fmt: skip
-ROE = group(
-    "caviar, roe, fish roe, salmon roe, trout roe, lumpfish roe, cod roe, taramasalata", A.FISH, perishable=True
-)
+ROE = group("caviar, roe, fish roe, salmon roe, trout roe, lumpfish roe, cod roe", A.FISH, perishable=True)
 FISH_SAUCES = (
+    *group("taramasalata", A.FISH, hidden=(A.WHEAT, A.MILK, A.EGGS), perishable=True, made=True),
     *group("fish sauce, anchovy paste, anchovy essence, garum", A.FISH),
     *group("fish stock = fish fumet", A.FISH, hidden=(A.CELERY, A.CRUSTACEANS, A.MOLLUSCS, A.WHEAT, From.ALCOHOL),
            perishable=True, made=True),

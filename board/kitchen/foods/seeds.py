@@ -26,7 +26,7 @@ NUT_MIXES = (
 PEANUTS = group("peanut = groundnut = monkey nut, peanut butter, peanut oil = groundnut oil, satay sauce", A.PEANUTS)
 COCONUT = group(
     """coconut, ~coconut milk, desiccated coconut = shredded coconut = dried coconut, coconut oil, creamed coconut,
-    coconut flake, coconut sugar, coconut water, toasted coconut""",
+    coconut flake, coconut sugar, coconut water, toasted coconut, ~coconut butter""",
     A.COCONUT,
 )  # fmt: skip
 COCONUT_CREAM = group("tinned coconut milk = canned coconut milk", A.COCONUT, hidden=(A.SULPHITES,))
@@ -48,8 +48,9 @@ HONEY_MUSTARD = group("honey mustard", A.MUSTARD, From.HONEY, made=True)
 LUPIN = group("lupin = lupini = lupin bean = lupini bean = lupin seed", A.LUPIN)
 SEEDS = group(
     """sunflower seed, pumpkin seed = pepita, poppy seed, chia seed = chia, linseed = flax = flaxseed, hemp seed,
-    seed = mixed seed, nigella seed = nigella, psyllium = psyllium husk, ~tiger nut, melon seed""",
+    nigella seed = nigella, psyllium = psyllium husk, ~tiger nut, melon seed""",
 )  # fmt: skip
+MIXED_SEEDS = group("seed = mixed seed", hidden=(A.SESAME, A.MUSTARD), made=True)
 PULSES = group(
     """lentil, green lentil, red lentil, brown lentil, puy lentil = black lentil = beluga lentil, chickpea =
     garbanzo bean = garbanzo, split pea, dried pea, black eyed pea = black eyed bean, bean = mixed bean, ~butter
@@ -68,6 +69,6 @@ SOY_FRESH = group(
 FALAFEL = group("falafel", hidden=(A.WHEAT, A.SESAME), made=True)
 
 SEEDS_AND_PULSES = (
-    *NUTS, *NUT_MIXES, *PEANUTS, *COCONUT, *COCONUT_CREAM, *SESAME, *SESAME_MIXES, *MUSTARD, *HONEY_MUSTARD, *LUPIN,
-    *SEEDS, *PULSES, *SOY, *SOY_FRESH, *FALAFEL,
+    *NUTS, *NUT_MIXES, *PEANUTS, *COCONUT, *COCONUT_CREAM, *SESAME, *SESAME_MIXES, *MUSTARD, *HONEY_MUSTARD,
+    *LUPIN, *SEEDS, *MIXED_SEEDS, *PULSES, *SOY, *SOY_FRESH, *FALAFEL,
 )  # fmt: skip

@@ -5,19 +5,23 @@ from board.kitchen.foods.entry import group
 from board.kitchen.origins import Origin as From
 
 OILS = group(
-    """oil, olive oil = extra virgin olive oil, sunflower oil, rapeseed oil = canola oil, vegetable oil, corn oil,
-    grapeseed oil, avocado oil, rice bran oil, pumpkin seed oil, safflower oil, linseed oil, chilli oil, garlic
-    oil, lemon oil, frying oil, neutral oil, vegetable fat = vegetable shortening = shortening, cooking spray""",
+    """olive oil = extra virgin olive oil, sunflower oil, rapeseed oil = canola oil, corn oil, grapeseed oil,
+    avocado oil, rice bran oil, pumpkin seed oil, safflower oil, linseed oil, chilli oil, garlic oil, lemon oil""",
 )  # fmt: skip
+ANY_OIL = group(
+    "oil, frying oil, neutral oil, vegetable oil, vegetable fat = vegetable shortening = shortening, cooking spray",
+    hidden=(A.SOY, A.PEANUTS),
+)
 SOY_OIL = group("soybean oil = soya oil", A.SOY)  # exempt from the EU list only where fully refined
 WINE_VINEGARS = group(
-    """wine vinegar = white wine vinegar = red wine vinegar, sherry vinegar, balsamic vinegar = balsamic,
-    champagne vinegar, vinegar""",
+    """wine vinegar = white wine vinegar = red wine vinegar, sherry vinegar, balsamic vinegar = balsamic, champagne
+    vinegar""",
     hidden=(A.SULPHITES,),
 )  # fmt: skip
 VINEGARS = group(
-        """cider vinegar = apple cider vinegar, rice vinegar, distilled vinegar = spirit vinegar, coconut
-        vinegar, verjuice, date vinegar""", hidden=(A.SULPHITES,))  # fmt: skip
+        """cider vinegar = apple cider vinegar, rice vinegar, distilled vinegar = spirit vinegar, coconut vinegar,
+        verjuice, date vinegar""", hidden=(A.SULPHITES,))  # fmt: skip
+ANY_VINEGAR = group("vinegar", hidden=(A.SULPHITES, A.BARLEY))
 MALT_VINEGAR = group("malt vinegar, black vinegar", A.BARLEY, hidden=(A.WHEAT,))
 SALT_AND_SPICES = group(
     """salt = sea salt = table salt = kosher salt = flaky salt = rock salt, ~black pepper = black peppercorn =
@@ -36,8 +40,8 @@ SPICE_MIXES = group(
     hidden=(A.MUSTARD, A.CELERY, A.SESAME, A.WHEAT), made=True,
 )  # fmt: skip
 SOY_SAUCES = group(
-        """soy sauce = dark soy sauce = light soy sauce = shoyu = soya sauce, teriyaki sauce, hoisin sauce,
-        ponzu, ketjap manis = kecap manis = sweet soy sauce, black bean sauce, yellow bean sauce, gochujang,
+        """soy sauce = dark soy sauce = light soy sauce = shoyu = soya sauce, teriyaki sauce, hoisin sauce, ponzu,
+        ketjap manis = kecap manis = sweet soy sauce, black bean sauce, yellow bean sauce, gochujang,
         doubanjiang = chilli bean paste""",
     A.SOY, hidden=(A.WHEAT, A.SESAME, From.ALCOHOL, A.BARLEY), made=True,
 )  # fmt: skip
@@ -50,8 +54,8 @@ SAUCES = (
     *group("brown sauce, steak sauce", hidden=(A.FISH, A.BARLEY, A.WHEAT, A.RYE, A.CELERY, A.MUSTARD), made=True),
     *group(
         """ketchup = tomato ketchup, barbecue sauce = bbq sauce, sweet chilli sauce, hot sauce = chilli sauce =
-        pepper sauce, harissa, sambal, sriracha, tomato sauce, salsa, mint sauce, chutney = mango chutney,
-        relish, pickle relish, chipotle paste, peri peri sauce""",
+        pepper sauce, harissa, sriracha, tomato sauce, salsa, mint sauce, chutney = mango chutney, relish,
+        pickle relish, chipotle paste, peri peri sauce""",
            hidden=(A.CELERY, A.MUSTARD, A.SULPHITES, A.WHEAT, A.FISH), made=True),
     *group("mayonnaise = mayo, aioli, tartare sauce = tartar sauce, caesar dressing, remoulade, salad cream", A.EGGS,
            hidden=(A.MUSTARD, A.FISH, A.MILK, A.SOY), perishable=True, made=True),
@@ -67,6 +71,7 @@ SAUCES = (
            hidden=(A.MUSTARD, A.SULPHITES, A.EGGS, A.MILK, A.CELERY, From.HONEY)),
     *group("curry paste = thai curry paste = red curry paste = green curry paste", made=True,
            hidden=(A.CRUSTACEANS, A.FISH, A.MUSTARD, A.CELERY, A.PEANUTS)),
+    *group("sambal", hidden=(A.CRUSTACEANS, A.FISH, A.SULPHITES), made=True),
     *group("tapenade, caponata, puttanesca sauce", made=True, hidden=(A.FISH, A.CELERY, A.PINE_NUTS)),
     *group("stuffing = sage and onion stuffing, stuffing mix", made=True,
            hidden=(A.WHEAT, A.EGGS, A.MILK, A.CELERY, From.PORK, From.ANIMAL_FAT)),
@@ -99,6 +104,6 @@ COLOURS = (
 )
 
 STORES = (
-    *OILS, *SOY_OIL, *WINE_VINEGARS, *VINEGARS, *MALT_VINEGAR, *SALT_AND_SPICES, *SPICE_MIXES, *SOY_SAUCES, *TAMARI,
-    *MISO, *FISHY_SAUCES, *SAUCES, *STOCKS, *COLOURS,
+    *OILS, *ANY_OIL, *SOY_OIL, *WINE_VINEGARS, *VINEGARS, *ANY_VINEGAR, *MALT_VINEGAR, *SALT_AND_SPICES,
+    *SPICE_MIXES, *SOY_SAUCES, *TAMARI, *MISO, *FISHY_SAUCES, *SAUCES, *STOCKS, *COLOURS,
 )  # fmt: skip
