@@ -210,7 +210,8 @@ def test_what_keeps_in_the_room_is_not(food: str) -> None:
 
 @pytest.mark.parametrize(
     "food",
-    ["truffle oil", "mystery paste", "chicken salad", "fried onions", "dates stuffed with almonds", "chicken glorp", "milk thistle", "breaded chicken", "shea butter", "vegan pie",
+    ["truffle oil", "mystery paste", "chicken salad", "fried onions", "dates stuffed with almonds",
+    "chicken glorp", "milk thistle", "breaded chicken", "shea butter", "vegan pie",
      "gluten-free cake", "牛乳", "milk 牛乳", "", "   ", "fresh", "3", "of the"],
 )  # fmt: skip
 def test_what_is_not_known_is_not_made_known_by_a_part_of_it(food: str) -> None:
