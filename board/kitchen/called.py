@@ -2,6 +2,8 @@
 
 import re
 
+from board.kitchen.phrases import COOKED_THROUGH, stems
+
 # What ends in s and is no plural, and plurals that are not made with an s.
 _AS_IT_IS = frozenset({
     "asparagus", "couscous", "hummus", "molasses", "swiss", "bass", "watercress", "cress", "lemongrass", "grass",
@@ -22,12 +24,13 @@ _WORD = re.compile(r"[^\W_]+(?:['’][^\W_]+)*")
 def same_food(name: str) -> str:
     """What a food is joined by: `Fresh Onions` → `onion`, `plain flour` → `plain flour`. Idempotent.
 
-    Name parts after a comma count, so that `bread, no seeds` and `bread` stay apart.
+    Name parts after a comma count, so that `bread, no seeds` and `bread` stay apart; but `eggs, baked through` are
+    eggs to whoever buys them.
     """
     head, comma, tail = name.partition(",")
     words = [_singular(word) for word in _WORD.findall(head.casefold())]
     kept = [word for word in words if word not in _NOT_COUNTED] or words
-    rest = " ".join(_WORD.findall(tail.casefold()))
+    rest = "" if stems(tail) in COOKED_THROUGH else " ".join(_WORD.findall(tail.casefold()))
     folded = " ".join(kept)
     return f"{folded}, {rest}" if comma and rest and folded else folded or rest or name.casefold().strip()
 

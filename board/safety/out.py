@@ -1,6 +1,7 @@
 """What stands out too long: before it is eaten, and before what is left of it is put into the cold. Pure."""
 
 from collections.abc import Iterator
+from datetime import datetime
 from zoneinfo import ZoneInfo
 
 from board import words
@@ -58,10 +59,10 @@ def _longest(paths: Paths, each: DishClock) -> str:
 
 
 def leftovers_are_put_away_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
-    """F11: what is left of a course is not put into the cold before the clock of a dish runs out, or nothing puts it
-    there; one snag a course. Source: the rule set's `out_limit`."""
+    """F11: what is left of a course is not put into the cold before the clock of a dish runs out: one snag for each
+    course whose job comes too late, and one for all that no job puts away. Source: the rule set's `out_limit`."""
     say, paths = Figures(file), Paths(file, sheet)
-    found = []
+    found, forgotten = [], []
     for course in sheet.courses:
         late = [
             (each.runs_out, each)
@@ -71,25 +72,44 @@ def leftovers_are_put_away_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag
         if not late:
             continue
         by, first = min(late, key=lambda pair: pair[0])
-        zone = _zone(sheet)
         away = paths.slots.get(first.clock.away) if first.clock.away is not None else None
         if away is None:
-            what = "no job puts it away"
-            mend = (
-                f"Add a job: `{{job: put away what is left, after: clear {course.name}, takes: 10 min, "
-                f"puts away: {course.name}}}`; shallow, into the fridge."
-            )
-        else:
-            what = f"{away.name} is over only at {words.clock(away.end.astimezone(zone))}"
-            mend = f"Do it sooner: `after: 'clear {course.name}, at most 20 min'`."
+            forgotten.append((course.name, by, first))
+            continue
+        zone = _zone(sheet)
         dishes = ", ".join(each.clock.dish for _, each in late)
         message = (
             f"what is left of {course.name}: put away by {words.day_and_clock(by.astimezone(zone))}, or throw it away; "
-            f"{what}; {say.rules.title} give {short(first.clock.limit_minutes)} in all [{first.clock.source}]: {dishes}"
+            f"{away.name} is over only at {words.clock(away.end.astimezone(zone))}; {_rule(say, first)}: {dishes}"
         )
+        mend = f"Do it sooner: `after: 'clear {course.name}, at most 20 min'`."
         place = file.places.of((*paths.of_course(course.name), "course"))
         found.append(Snag("F11", Weight.MIND, message, mend, place, safety=True))
-    return found
+    return [*found, *_forgotten(file, sheet, say, forgotten)]
+
+
+def _forgotten(
+    file: PlanFile, sheet: RunSheet, say: Figures, forgotten: list[tuple[str, datetime, DishClock]]
+) -> Iterator[Snag]:
+    """Courses whose leftovers no job puts away, in one snag, with by when each would have to be."""
+    if not forgotten:
+        return
+    zone, paths = _zone(sheet), Paths(file, sheet)
+    by_when = ", ".join(f"{name} by {words.day_and_clock(by.astimezone(zone))}" for name, by, _ in forgotten)
+    names = ", ".join(name for name, _, _ in forgotten)
+    message = f"no job puts away what is left of {by_when}; {_rule(say, forgotten[0][2])}; after that, throw it away"
+    last = forgotten[-1][0]
+    listed = f"[{names}]" if len(forgotten) > 1 else names
+    mend = (
+        f"Add a job, or more than one: `{{job: put away what is left, after: clear {last}, takes: 10 min, "
+        f"puts away: {listed}}}`; shallow, into the fridge."
+    )
+    place = file.places.of((*paths.of_course(forgotten[0][0]), "course"))
+    yield Snag("F11", Weight.MIND, message, mend, place, safety=True)
+
+
+def _rule(say: Figures, first: DishClock) -> str:
+    return f"{say.rules.title} give {short(first.clock.limit_minutes)} in all [{first.clock.source}]"
 
 
 def _zone(sheet: RunSheet) -> ZoneInfo:
