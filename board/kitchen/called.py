@@ -16,18 +16,21 @@ _IRREGULAR = {
     "mousses": "mousse", "shoes": "shoe", "glasses": "glass", "dishes": "dish", "smoothies": "smoothie",
 }  # fmt: skip
 _NOT_COUNTED = frozenset({"fresh", "freshly", "the", "some"})
+_HOW_COOKED = frozenset({"baked through", "cooked through", "hard boiled", "boiled hard", "well done"})
 _WORD = re.compile(r"[^\W_]+(?:['’][^\W_]+)*")
 
 
 def same_food(name: str) -> str:
     """What a food is joined by: `Fresh Onions` → `onion`, `plain flour` → `plain flour`. Idempotent.
 
-    Name parts after a comma count, so that `bread, no seeds` and `bread` stay apart.
+    Name parts after a comma count, so that `bread, no seeds` and `bread` stay apart; but not how it is cooked:
+    `eggs, baked through` are bought as eggs.
     """
     head, comma, tail = name.partition(",")
     words = [_singular(word) for word in _WORD.findall(head.casefold())]
     kept = [word for word in words if word not in _NOT_COUNTED] or words
     rest = " ".join(_WORD.findall(tail.casefold()))
+    rest = "" if rest in _HOW_COOKED else rest
     folded = " ".join(kept)
     return f"{folded}, {rest}" if comma and rest and folded else folded or rest or name.casefold().strip()
 

@@ -26,6 +26,7 @@ CLI_EXAMPLES = """examples:
   platecall rehearse plans/lantern-supper.yaml --speed 10
   platecall live plans/lantern-supper.yaml"""
 COMMANDS = {
+    "new": ("write a plan to start from, after a few questions", "platecall new supper.yaml --guests 8 --courses 3"),
     "check": ("say what is wrong, doubtful or assumed in a plan", "platecall check plans/lantern-supper.yaml"),
     "guests": ("who may eat what: every guest against every dish", "platecall guests supper.yaml --markdown"),
     "sheet": ("print the run sheet: what, who, where, from when to when", "platecall sheet supper.yaml --by lane"),
@@ -41,16 +42,35 @@ COMMANDS = {
         "platecall watch evening.jsonl --for Ines",
     ),
     "review": ("planned and actual times of an evening, from its run log", "platecall review evening.jsonl"),
+    "calendar": (
+        "the run sheet as a calendar file: shopping, making ahead, the day, with reminders",
+        "platecall calendar supper.yaml -o supper.ics",
+    ),
+    "dish": (
+        "read a recipe saved from a web page (schema.org Recipe) as a dish to paste into a plan; never goes online",
+        "platecall dish plum-tart.html -o plum-tart.yaml",
+    ),
     "table": (
         "who sits where, one cover, and what to get out for the table",
         "platecall table supper.yaml --course Sweet",
     ),
+    "lessons": (
+        "what past evenings teach of a plan's figures, and taking it up into the plan",
+        "platecall lessons supper.yaml evening.jsonl --take all",
+    ),
+    "logs": ("list the run logs there are; a log as CSV, or with the guests' names taken out", "platecall logs --csv"),
     "schema": ("print the JSON Schema of a plan, for editors", "platecall schema > plan.schema.json"),
 }
-ARGUMENTS = {"plan": "the plan file (YAML)", "log": "the run log (JSON Lines)"}
+ARGUMENTS = {"plan": "the plan file (YAML)", "log": "the run log (JSON Lines)",
+             "new-plan": "the plan file to write (default: the event's name); one that is there is never overwritten",
+             "recipe": "a saved web page (HTML) or a JSON-LD file"}  # fmt: skip
+LOGS_TO_LIST = "run logs (default: every one in the user's data folder)"
+LOGS_TO_REVIEW = "one run log, or several for a table of evenings"
+LOGS_TO_LEARN_FROM = "run logs to learn from (default: every evening in the user's data folder)"
 OPTIONS = {
     "by": "what to group by (default: day)",
     "json": "print it for other programs",
+    "markdown": "print it as Markdown, for paper",
     "tick": "tick the list off on a small screen; ticks are kept beside the plan",
     "limit": "search at most so long; the best found is shown, with the gap to what is proved",
     "why": "say what holds this step where it is, what waits for it, and its give",
@@ -60,8 +80,23 @@ OPTIONS = {
     "html": "write it as a page that prints from any browser, a leaf a sheet of paper",
     "paper": "what the page is printed on (default: a4)",
     "course": "the cover and the pieces of one course only",
+    "take-lessons": "write these lessons into the plan file, all or by number (1,3); comments and layout stay",
+    "no-effect": "leave out what the lessons bring; the timetable is then not worked out anew",
+    "csv": "print every event as a row of a table",
+    "anonymise": "write a copy with the guests' names replaced and notes left out",
+    "out": "where the copy goes; a file that is there already is left alone",
+    "names": "names to replace, with commas between",
+    "guests-of": "replace the names of this plan's guests too",
+    "keep-notes": "keep the notes, names in them replaced",
+    "review-html": "write it as one page for a browser",
+    "odds": "also the odds the evening had beforehand, and what came",
+    "schema-log": "that of a run log's line instead",
+    "mishaps": "play it line by line as it might go: lengths drawn, late guests, an answer forgotten, a slow oven",
+    "mishaps-seed": "which night is drawn; the same number draws the same one (default: 1)",
     "evenings": "how many evenings to play, 100 to 1000000 (default: 10000)",
     "seed": "which evenings are drawn; the same number draws the same ones (default: 1)",
+    "calendar-output": "write it into this file instead of printing it; an older calendar there is replaced",
+    "dish-output": "write it into this new file instead of printing it",
     "fresh-sheet": "work the timetable out anew instead of taking the kept one",
     "log": "where the run log lies (default: the user's data folder)",
     "no-log": "keep no run log; leaving the board then forgets the evening",
