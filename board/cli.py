@@ -80,16 +80,44 @@ def _parser() -> _Parser:
     rehearse.add_argument("--from", dest="start", metavar="HH:MM", type=_clock, help=words.OPTIONS["from"])
     rehearse.add_argument("--fresh", action="store_true", help=words.OPTIONS["fresh-rehearsal"])
     rehearse.add_argument("--plain", action="store_true", help=words.OPTIONS["plain"])
+    rehearse.add_argument("--mishaps", choices=("calm", "usual", "rough"), help=words.OPTIONS["mishaps"])
+    rehearse.add_argument("--seed", type=_seed, metavar="N", default=1, help=words.OPTIONS["mishaps-seed"])
     watch = command("watch", _watch, takes="log")
     watch.add_argument("--theme", choices=words.THEMES, help=words.OPTIONS["theme"])
     watch.add_argument("--for", dest="who", metavar="NAME", help=words.OPTIONS["for"])
-    review = command("review", _review, takes="log")
+    review = command("review", _review, takes=None)
+    review.add_argument("logs", type=Path, nargs="+", metavar="log", help=words.LOGS_TO_REVIEW)
     review.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
+    calendar = command("calendar", _calendar)
+    calendar.add_argument("-o", "--output", type=Path, metavar="FILE", help=words.OPTIONS["calendar-output"])
+    dish = command("dish", _dish, takes="recipe")
+    dish.add_argument("-o", "--output", type=Path, metavar="FILE", help=words.OPTIONS["dish-output"])
+    new = command("new", _new, takes=None)
+    new.add_argument("file", type=Path, nargs="?", metavar="FILE", help=words.ARGUMENTS["new-plan"])
+    for option in words.NEW_ASKS:
+        new.add_argument(f"--{option}", metavar=option.upper(), help=words.NEW_OPTIONS[option])
     table = command("table", _table)
     table.add_argument("--course", metavar="COURSE", help=words.OPTIONS["course"])
     table.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
     table.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
-    command("schema", _schema, takes=None)
+    review.add_argument("--html", type=Path, metavar="FILE", help=words.OPTIONS["review-html"])
+    review.add_argument("--odds", action="store_true", help=words.OPTIONS["odds"])
+    lessons = command("lessons", _lessons)
+    lessons.add_argument("logs", type=Path, nargs="*", metavar="log", help=words.LOGS_TO_LEARN_FROM)
+    lessons.add_argument("--take", type=_chosen, metavar="WHICH", help=words.OPTIONS["take-lessons"])
+    lessons.add_argument("--no-effect", action="store_true", help=words.OPTIONS["no-effect"])
+    lessons.add_argument("--limit", type=_seconds, metavar="SECONDS", help=words.OPTIONS["limit"])
+    lessons.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
+    logs = command("logs", _logs, takes=None)
+    logs.add_argument("logs", type=Path, nargs="*", metavar="log", help=words.LOGS_TO_LIST)
+    logs.add_argument("--csv", action="store_true", help=words.OPTIONS["csv"])
+    logs.add_argument("--anonymise", type=Path, metavar="LOG", help=words.OPTIONS["anonymise"])
+    logs.add_argument("-o", "--out", type=Path, metavar="FILE", help=words.OPTIONS["out"])
+    logs.add_argument("--names", metavar="A,B", default="", help=words.OPTIONS["names"])
+    logs.add_argument("--plan", type=Path, help=words.OPTIONS["guests-of"])
+    logs.add_argument("--keep-notes", action="store_true", help=words.OPTIONS["keep-notes"])
+    schema = command("schema", _schema, takes=None)
+    schema.add_argument("--log", action="store_true", help=words.OPTIONS["schema-log"])
     return parser
 
 
@@ -107,6 +135,16 @@ def _count(text: str) -> int:
     if not text.isdecimal() or not 1 <= int(text) <= 50:
         raise argparse.ArgumentTypeError(words.bad_count(text))
     return int(text)
+
+
+def _chosen(text: str) -> tuple[int, ...]:
+    """Numbers from 1; none of them stands for all."""
+    if text.strip().casefold() == "all":
+        return ()
+    numbers = text.replace(" ", "").split(",")
+    if not all(each.isascii() and each.isdecimal() and 1 <= int(each) <= 9999 for each in numbers):
+        raise argparse.ArgumentTypeError(words.bad_lessons(text))
+    return tuple(int(each) for each in numbers)
 
 
 def _seconds(text: str) -> float:
@@ -267,13 +305,14 @@ def _sheet(arguments: argparse.Namespace) -> int:
 
 def _leaves(sheet: "RunSheet", arguments: argparse.Namespace) -> None:
     """The sheet for the wall or for people: in the terminal, as Markdown, or as a page to print."""
-    from board.desk import Trouble, write_page
+    from board.desk import Trouble
     from board.paper.leaves import WALL, NoSuchPerson, leaves
     from board.paper.markdown import markdown
-    from board.paper.page import page
+    from board.paper.page import is_page, page
     from board.paper.sheet import print_leaves
     from board.paper.tables import console
     from board.plain import one_line
+    from board.writing import write_over
 
     whom = arguments.whom or WALL
     try:
@@ -282,7 +321,8 @@ def _leaves(sheet: "RunSheet", arguments: argparse.Namespace) -> None:
         known = tuple(one_line(name) for name in wrong.known)
         raise Trouble(words.no_such_person(one_line(wrong.name, 60), known), ExitCode.USAGE) from None
     if arguments.html is not None:
-        write_page(arguments.html, page(found, arguments.paper, wall=whom == WALL))
+        made = page(found, arguments.paper, wall=whom == WALL).encode()
+        write_over(arguments.html, made, is_page, words.not_overwritten)
         print(words.page_written(one_line(arguments.html)))
     elif arguments.markdown:
         print(markdown(found), end="")
@@ -419,10 +459,10 @@ def _rehearse(arguments: argparse.Namespace) -> int:
     if sheet.stops:
         print(words.stops_rehearsed([one_line(stop) for stop in sheet.stops]), file=sys.stderr)
     start = first_moment(sheet, arguments.start)
-    plain = arguments.plain or not _has_terminal()
+    plain = arguments.plain or arguments.mishaps is not None or not _has_terminal()
     path = arguments.log or rehearsal_log(sheet, fresh=plain or arguments.fresh or arguments.start is not None)
     if plain:
-        for line in play_plainly(sheet, path, start):
+        for line in play_plainly(sheet, path, start, arguments.mishaps, arguments.seed):
             print(line)
     else:
         clock = VirtualClock(start, arguments.speed)
@@ -439,24 +479,120 @@ def _watch(arguments: argparse.Namespace) -> int:
 
 
 def _review(arguments: argparse.Namespace) -> int:
-    from board.desk import Trouble, read_bytes
-    from board.lessons.measure import review
-    from board.log.read import NoLog, read_log
-    from board.paper.review import print_review, review_form
+    from board.evenings import look_back, write_page
+    from board.paper.evenings import evening_form, print_evening, print_evenings
     from board.paper.tables import console
     from board.plain import one_line
 
-    try:
-        contents = read_log(read_bytes(arguments.log), one_line(arguments.log))
-    except NoLog as wrong:
-        raise Trouble(words.log_unreadable(one_line(wrong))) from None
-    if contents.dropped:
-        print(one_line(contents.dropped), file=sys.stderr)
-    found = review(contents.opened, contents.events)
-    if arguments.json:
-        print(json.dumps(review_form(found), ensure_ascii=False, indent=2))
+    evenings = [look_back(path, odds=arguments.odds) for path in arguments.logs]
+    for each in evenings:
+        if each.dropped:
+            print(one_line(each.dropped), file=sys.stderr)
+    if arguments.html is not None:
+        write_page(arguments.html, evenings)
+    elif arguments.json:
+        forms = [evening_form(each) for each in evenings]
+        print(json.dumps(forms[0] if len(forms) == 1 else forms, ensure_ascii=False, indent=2))
+    elif len(evenings) == 1:
+        print_evening(evenings[0], console())
     else:
-        print_review(found, console())
+        print_evenings(evenings, console())
+    return ExitCode.DONE
+
+
+def _lessons(arguments: argparse.Namespace) -> int:
+    from board.learning import all_evenings, chosen, effect, learn_from, read_evenings, take
+    from board.paper.lessons import lessons_form, print_lessons
+    from board.paper.tables import console
+    from board.paper.ways import print_taken
+    from board.plain import one_line
+
+    evenings, said = read_evenings(arguments.logs) if arguments.logs else all_evenings()
+    for each in said:
+        print(each, file=sys.stderr)
+    learning = learn_from(arguments.plan, evenings)
+    if arguments.take is not None:
+        lines, copy = take(learning, chosen(learning, arguments.take or None))
+        print_taken(lines, str(arguments.plan), console())
+        print(words.backup_lies_at(one_line(copy)))
+        return ExitCode.DONE
+    brings = None
+    if learning.found.lessons and not arguments.no_effect:
+        _say_working()
+        brings = effect(learning, learning.found.lessons, arguments.limit)
+    if arguments.json:
+        print(json.dumps(lessons_form(learning.found, brings), ensure_ascii=False, indent=2))
+    else:
+        print_lessons(learning.file.plan.event, learning.found, brings, str(arguments.plan), console())
+    return ExitCode.DONE
+
+
+def _logs(arguments: argparse.Namespace) -> int:
+    from board.evenings import anonymise, csv_of, listed
+    from board.paper.evenings import print_logs
+    from board.paper.tables import console
+
+    if arguments.anonymise is not None:
+        names = [name for name in arguments.names.split(",") if name.strip()]
+        print(anonymise(arguments.anonymise, arguments.out, names, arguments.plan, notes=arguments.keep_notes))
+    elif arguments.csv:
+        sys.stdout.write(csv_of(arguments.logs))
+    else:
+        print_logs(listed(arguments.logs), console())
+    return ExitCode.DONE
+
+
+def _calendar(arguments: argparse.Namespace) -> int:
+    from board.desk import sheet_of
+
+    _say_working()
+    sheet = sheet_of(arguments.plan)
+
+    from board.clock import WallClock
+    from board.paper.calendar import calendar, is_calendar
+    from board.plain import one_line
+    from board.writing import write_over
+
+    if sheet.stops:
+        print(words.stops_rehearsed([one_line(stop) for stop in sheet.stops]), file=sys.stderr)
+    data = calendar(sheet, WallClock().now())
+    if arguments.output is None:
+        sys.stdout.buffer.write(data)  # as it is: its lines end in CRLF on every system
+    else:
+        write_over(arguments.output, data, is_calendar, words.not_a_calendar)
+        print(words.written_to(one_line(arguments.output)), file=sys.stderr)
+    return ExitCode.DONE
+
+
+def _dish(arguments: argparse.Namespace) -> int:
+    from board.desk import Trouble, read_bytes
+    from board.plain import one_line
+    from board.recipe.dish import dish_from
+    from board.recipe.documents import NotARecipe
+
+    shown = one_line(arguments.recipe)
+    try:
+        dish = dish_from(read_bytes(arguments.recipe))
+    except NotARecipe as wrong:
+        raise Trouble(words.no_recipe(shown, str(wrong)), code=ExitCode.STOP) from None
+    if dish.recipes > 1:
+        print(words.recipe_several(shown, dish.recipes, dish.name), file=sys.stderr)
+    if arguments.output is None:
+        sys.stdout.buffer.write(dish.text.encode())  # as a plan file is, whatever the terminal's encoding
+    else:
+        from board.writing import write_new
+
+        write_new(arguments.output, dish.text.encode())
+        print(words.dish_written(one_line(arguments.output)), file=sys.stderr)
+    return ExitCode.DONE
+
+
+def _new(arguments: argparse.Namespace) -> int:
+    from board.clock import WallClock
+    from board.new_plan import new_plan
+
+    given = {option: getattr(arguments, option) for option in words.NEW_ASKS}
+    print(new_plan(arguments.file, given, WallClock().now(), input if _has_terminal() else None, print))
     return ExitCode.DONE
 
 
@@ -481,6 +617,11 @@ def _table(arguments: argparse.Namespace) -> int:
 
 
 def _schema(arguments: argparse.Namespace) -> int:
+    if arguments.log:
+        from board.log.share import schema
+
+        print(json.dumps(schema(), ensure_ascii=False, indent=2))
+        return ExitCode.DONE
     from board.plan.schema import json_schema
 
     print(json.dumps(json_schema(), ensure_ascii=False, indent=2))

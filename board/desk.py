@@ -102,7 +102,7 @@ def write_plan(path: Path, old_text: str, new_text: str) -> None:
             file.write(data)
             file.flush()
             os.fsync(file.fileno())
-        _make_alike(part, before)
+        make_alike(part, before)
         _mark_of(target, old_text, shown)  # an editor may have saved meanwhile
         part.replace(target)
         part = None
@@ -110,33 +110,6 @@ def write_plan(path: Path, old_text: str, new_text: str) -> None:
     except (OSError, ValueError) as wrong:
         why = one_line(getattr(wrong, "strerror", None) or wrong)
         raise Trouble(words.plan_not_written(shown, why)) from None
-    finally:
-        if part is not None:
-            with contextlib.suppress(OSError):
-                part.unlink()
-
-
-PAGE_BEGINS = b"<!doctype html>"
-
-
-def write_page(path: Path, page: str) -> None:
-    """A page to print, whole or not at all; an older page gives way to it, any other file does not. Raises Trouble."""
-    import tempfile
-
-    shown = one_line(path)
-    part: Path | None = None
-    try:
-        if path.exists() and not (path.is_file() and path.read_bytes().startswith(PAGE_BEGINS)):
-            raise Trouble(words.not_overwritten(shown))
-        handle, name = tempfile.mkstemp(dir=path.resolve().parent, prefix=".page-", suffix=".part")
-        part = Path(name)
-        with os.fdopen(handle, "wb") as file:
-            file.write(page.encode())
-        part.chmod(0o644)
-        part.replace(path)
-        part = None
-    except (OSError, ValueError) as wrong:
-        raise Trouble(words.page_not_written(shown, one_line(getattr(wrong, "strerror", None) or wrong))) from None
     finally:
         if part is not None:
             with contextlib.suppress(OSError):
@@ -152,7 +125,7 @@ def _mark_of(target: Path, text: str, shown: str) -> bytes:
     return mark
 
 
-def _make_alike(part: Path, before: os.stat_result) -> None:
+def make_alike(part: Path, before: os.stat_result) -> None:
     """Gives a file the owner, where that is allowed, and the mode of another."""
     if hasattr(os, "chown"):
         with contextlib.suppress(OSError):
@@ -247,7 +220,7 @@ class Telling:
 
 def live_log(sheet: RunSheet) -> Path:
     """One log an event: named by the event and its date."""
-    return logs_folder() / f"{_file_name(sheet.plan)}-{sheet.date}.jsonl"
+    return logs_folder() / f"{file_name(sheet.plan)}-{sheet.date}.jsonl"
 
 
 def newest_log() -> Path | None:
@@ -260,7 +233,7 @@ def newest_log() -> Path | None:
 
 def rehearsal_log(sheet: RunSheet, *, fresh: bool) -> Path:
     """The last rehearsal if it can be gone on with, else the next free number."""
-    folder, stem = logs_folder(), f"{_file_name(sheet.plan)}-{sheet.date}-rehearsal"
+    folder, stem = logs_folder(), f"{file_name(sheet.plan)}-{sheet.date}-rehearsal"
     number = 1
     while (folder / f"{stem}-{number}.jsonl").exists():
         number += 1
@@ -286,6 +259,6 @@ def _can_go_on(path: Path, sheet: RunSheet) -> bool:
     return not fold_all(begin(sheet), contents.events).closed
 
 
-def _file_name(text: str) -> str:
+def file_name(text: str) -> str:
     name = re.sub(r"[^\w]+", "-", text.casefold()).strip("-_")
     return name.encode()[:80].decode(errors="ignore") or "evening"  # file systems count bytes

@@ -18,6 +18,7 @@ from board.first_picture import FirstPicture
 from board.log.follow import Follower
 from board.log.read import LogContents, NoLog, read_log
 from board.log.write import LogInUse, Memory, RunLog
+from board.mishaps import Mishaps, draw_night, play_night
 from board.plain import one_line
 from board.playthrough import Stuck, catch_up, play
 from board.settings import read_settings, remember_theme, settings_file
@@ -302,15 +303,20 @@ def _greeting(log: RunLog) -> str:
     return " ".join(said)
 
 
-def play_plainly(sheet: RunSheet, path: Path, start: datetime) -> Iterator[str]:
-    """The evening as lines, every call answered on time; the log is kept as in any other."""
+def play_plainly(
+    sheet: RunSheet, path: Path, start: datetime, mishaps: Mishaps | None = None, seed: int = 1
+) -> Iterator[str]:
+    """The evening as lines; every call answered on time, or with mishaps drawn from a seed. The log is kept as any."""
     clock = StoppedClock(start)
     with opened_log(path) as log:
         if log.contents is not None:
             raise Trouble(words.log_not_empty(one_line(path)))
         evening = open_evening(sheet, clock, log, rehearsal=True)
         try:
-            yield from play(evening, clock)
+            if mishaps is None:
+                yield from play(evening, clock)
+            else:
+                yield from play_night(evening, clock, draw_night(sheet, mishaps, seed))
         except Stuck as stuck:
             raise Trouble(words.stuck(one_line(stuck))) from None
     yield words.log_lies_at(one_line(path))

@@ -37,6 +37,7 @@ CHECKS: tuple[Check, ...] = (
     completeness.dishes_feed_the_guests,
     completeness.fridge_room_is_given,
     completeness.names_are_not_the_programs_own,
+    completeness.guesses_are_confirmed,
     cooking.what_is_cooked_gets_hot_enough,
     cooking.raw_food_is_cooked,
     cooking.what_is_cooked_rests,

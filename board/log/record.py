@@ -9,7 +9,8 @@ from board.run.events import Event
 
 _DECODER: msgspec.json.Decoder[Event] = msgspec.json.Decoder(Event)
 _ENCODER = msgspec.json.Encoder()
-_CHECKSUM = re.compile(rb',"crc":"([0-9a-f]{8})"}$')
+_CHECKSUM = re.compile(rb',"crc":"([0-9a-f]{8})"}')
+_TAIL = 18  # bytes of it
 
 
 class BadLine(Exception):
@@ -26,13 +27,18 @@ def to_line(event: Event) -> bytes:
     return body[:-1] + b',"crc":"%08x"}\n' % zlib.crc32(body)
 
 
+def mark_of(event: Event) -> str:
+    """Eight signs that name an event by its content: those its line ends in."""
+    return f"{zlib.crc32(_ENCODER.encode(event)):08x}"
+
+
 def from_line(line: bytes) -> Event:
     """The event of a line. Raises BadLine (UnknownEvent among them)."""
     line = line.rstrip(b"\n")
-    found = _CHECKSUM.search(line)
+    found = _CHECKSUM.fullmatch(line[-_TAIL:])
     if found is None:
         raise BadLine("it has no checksum at its end")
-    body = line[: found.start()] + b"}"
+    body = line[:-_TAIL] + b"}"
     if zlib.crc32(body) != int(found[1], 16):
         raise BadLine("its checksum does not fit")
     try:

@@ -48,6 +48,11 @@ def page(leaves: Sequence[Leaf], paper: PaperSize, *, wall: bool = False) -> str
     )
 
 
+def is_page(data: bytes) -> bool:
+    """Whether a file's content is a page like these."""
+    return data.lstrip().lower().startswith(b"<!doctype html>")
+
+
 def _leaf(leaf: Leaf) -> Iterator[str]:
     yield "<section>"
     yield f'<h1>{escape(leaf.title)}</h1>\n<p class="about">{escape(leaf.about)}</p>'

@@ -41,6 +41,7 @@ from board.plan.when import (
 Celsius = Annotated[float, Phrase(parse_celsius, "74 C")]
 Clock = Annotated[str, Phrase(parse_clock, "19:30")]
 Words = Annotated[str, Field(min_length=1, max_length=300)]
+LongWords = Annotated[str, Field(min_length=1, max_length=5000)]
 DayWord = Annotated[Day, Phrase(parse_day, "day before")]
 
 
@@ -259,10 +260,19 @@ class Work(Way):
     call_at_end: Words | None = None
 
 
+Guessed = Literal["on", "takes", "attended"]
+
+
 class Step(Work):
-    """One thing somebody does for a dish. Follows the step written before it, or what `after` names."""
+    """One thing somebody does for a dish. Follows the step written before it, or what `after` names.
+
+    `guessed`: keys of it that a program filled in; `check` asks about each until it is taken out of the list.
+    """
 
     step: Words
+    guessed: Annotated[
+        list[Guessed], BeforeValidator(_one_or_many, json_schema_input_type=Guessed | list[Guessed])
+    ] = []
 
 
 class Job(Work):
@@ -440,6 +450,7 @@ class Plan(PlanModel):
 
     `drinks`: what is reckoned by the guests; `shopping`: trips to the shops by day; `shops`: when the shop of a section
     is open; `pantry`: what is in the house; `packs`, `prices`: how foods are sold.
+    `history`: what its figures were learned from, a line each time; `lessons` writes it.
     """
 
     event: Words
@@ -463,6 +474,7 @@ class Plan(PlanModel):
     pantry: Pantry = []
     packs: dict[Words, PackLine] = {}
     prices: dict[Words, PriceLine] = {}
+    history: list[LongWords] = []
 
     @property
     def guest_count(self) -> int:

@@ -14,6 +14,7 @@ from typing import Any
 
 from ruamel.yaml import YAML
 from ruamel.yaml.error import YAMLError
+from ruamel.yaml.nodes import ScalarNode
 
 from board import words
 from board.plan import splice
@@ -68,10 +69,16 @@ def edit(text: str, changes: Sequence[Change]) -> str | CannotEdit:
     """The text with the changes made, one after another. All of them are made, or none. Raises nothing."""
     mark = BYTE_ORDER_MARK if text.startswith(BYTE_ORDER_MARK) else ""
     source = read_source(text.removeprefix(mark))
-    for change in changes:
+    left = list(changes)
+    while left:
         if isinstance(source, Snag):
             return CannotEdit(words.edit_unreadable(source.message))
-        found = _changed(source, change)
+        many = _swapped(source, left)
+        if many is not None:
+            source, done = many
+            left = left[done:]
+            continue
+        found = _changed(source, left.pop(0))
         if isinstance(found, CannotEdit):
             return found
         source = found
@@ -84,6 +91,27 @@ def data_of(text: str) -> Any:
     """What a text says, as plain data; None where it cannot be read. Raises nothing."""
     source = read_source(text.removeprefix(BYTE_ORDER_MARK))
     return None if isinstance(source, Snag) else source.data
+
+
+def _swapped(source: Source, changes: Sequence[Change]) -> tuple[Source, int] | None:
+    """The text with the first changes in it, and how many: two or more that put words or numbers where some stand
+    already, each in a place of its own. So a plan with many of them is read once. None where that cannot be done."""
+    wanted = copy.deepcopy(source.data)
+    swaps: dict[Loc, tuple[Spot, Any]] = {}
+    for change in changes:
+        spot = source.at(change.loc) if isinstance(change, Put) and isinstance(change.value, str | int) else None
+        if spot is None or not isinstance(spot.node, ScalarNode) or change.loc in swaps:
+            break
+        assert isinstance(change, Put)
+        swaps[change.loc] = spot, change.value
+        _make(wanted, change)
+    if len(swaps) < 2:
+        return None
+    try:
+        new = read_source(splice.swap(source, list(swaps.values())))
+    except (NoSplice, YAMLError, KeyError, IndexError, TypeError, ValueError, AttributeError):
+        return None
+    return (new, len(swaps)) if isinstance(new, Source) and same(new.data, wanted) else None
 
 
 def _changed(source: Source, change: Change) -> Source | CannotEdit:

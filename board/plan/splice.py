@@ -4,6 +4,7 @@ What is not cut stays as it was, byte for byte. Whether the new text says what i
 """
 
 import re
+from collections.abc import Sequence
 from typing import Any
 
 from ruamel.yaml.nodes import CollectionNode, MappingNode, Node, ScalarNode, SequenceNode
@@ -36,6 +37,18 @@ def replace(source: Source, spot: Spot, value: Any) -> str:
         note = re.match(r"[|>]\S*([ \t]+#[^\r\n]*)?", written)
         end, new = begin + len(written), new + (note[1] or "" if note else "")
     return cut(source.text, (begin, end, new))
+
+
+def swap(source: Source, swaps: Sequence[tuple[Spot, Any]]) -> str:
+    """Other words or numbers in the places of some, all at once."""
+    return cut(source.text, *(_swap(source, spot, value) for spot, value in swaps))
+
+
+def _swap(source: Source, spot: Spot, value: Any) -> Cut:
+    node = spot.node
+    if not isinstance(node, ScalarNode) or node.style in ("|", ">") or source.is_empty(node):
+        raise NoSplice
+    return source.start(node), source.end(node), _on_one_line(source, spot, value)
 
 
 def _on_one_line(source: Source, spot: Spot, value: Any) -> str:

@@ -1,7 +1,7 @@
 """Events → state. Pure: the same events always make the same state."""
 
+import dataclasses
 from collections.abc import Iterable, Mapping
-from dataclasses import replace
 from datetime import datetime, timedelta
 from types import MappingProxyType
 from typing import TypeVar, assert_never
@@ -33,7 +33,7 @@ from board.run.events import (
     TakenBack,
 )
 from board.run.slipped import guests_expected, stretched
-from board.run.state import Note, Reading, State, StepState, begin
+from board.run.state import Note, Reading, State, StepState, begin, replace
 from board.timetable.run_sheet import RunSheet
 
 NOT_PUT_OFF: Mapping[Part, datetime] = MappingProxyType({})
@@ -165,7 +165,7 @@ def _shifted(state: State, by: timedelta) -> State:
         state,
         steps=MappingProxyType({id_: step(old) for id_, old in state.steps.items()}),
         raised=MappingProxyType({key: at + by for key, at in state.raised.items()}),
-        readings=tuple(replace(each, at=each.at + by) for each in state.readings),
+        readings=tuple(dataclasses.replace(each, at=each.at + by) for each in state.readings),
         warned=MappingProxyType({slot: at + by for slot, at in state.warned.items()}),
     )
 
@@ -175,7 +175,7 @@ def _length(state: State, slot: str) -> timedelta:
 
 
 def _step(state: State, slot: str) -> StepState:
-    return state.steps.get(slot, StepState())
+    return state.steps.get(slot) or StepState()
 
 
 def _put(state: State, slot: str, step: StepState) -> State:

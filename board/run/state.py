@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 from types import MappingProxyType
-from typing import Literal
+from typing import Any, Literal, TypeVar
 
 from board.run.events import ClockJumped, ClockWarning, Event, Part
 from board.timetable.run_sheet import RunSheet, Slot
@@ -75,6 +75,16 @@ class State:
     last_n: int = 0
     jumped: ClockJumped | None = None  # the last time the clock did
     closed: bool = False
+
+
+T = TypeVar("T", "State", "StepState")
+
+
+def replace(thing: T, **changes: Any) -> T:
+    """Like `dataclasses.replace` in a tenth of its time: a long log is a thousand of these. Names are not checked."""
+    new = object.__new__(type(thing))
+    new.__dict__.update(thing.__dict__, **changes)
+    return new
 
 
 def begin(sheet: RunSheet) -> State:

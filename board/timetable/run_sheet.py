@@ -24,7 +24,10 @@ class Attended(msgspec.Struct, frozen=True):
 
 
 class Use(msgspec.Struct, frozen=True):
-    """So much of something for a while; `celsius` is the oven's setting, None elsewhere. `off`: it is left to cool."""
+    """So much of something for a while; `celsius` is the oven's setting, None elsewhere. `off`: it is left to cool.
+
+    Of a change of setting, `before` is what it comes from in °C, where that is known; `ajar`: it cools door ajar.
+    """
 
     what: str
     amount: float
@@ -32,6 +35,8 @@ class Use(msgspec.Struct, frozen=True):
     end: Moment
     celsius: int | None = None
     off: bool = False
+    before: int | None = None
+    ajar: bool = False
 
 
 class Wait(msgspec.Struct, frozen=True):

@@ -10,6 +10,7 @@ import msgspec
 
 from board import words
 from board.kitchen.dial import dial_celsius, dial_fahrenheit
+from board.kitchen.heat import ROOM_CELSIUS
 from board.kitchen.rule_sets import rule_set
 from board.plan.assume import FilledWay, Task
 from board.plan.caring import OUT_OF_CONTROL, is_exposed
@@ -235,7 +236,7 @@ class _Writer:
             start=self.at(change.start),
             end=self.at(change.end),
             course=task.node.course,
-            uses=(Use(dial.oven, 0, self.at(change.start), self.at(change.end), change.celsius),),
+            uses=(self._turn(dial, number, change),),
             waits=tuple(Wait(self._leaves(spell), "start" if spell.hold else "end", 0, "oven") for spell in inside),
             then=(self.question.jobs[change.job].id,),
             call=words.call_heat(
@@ -252,6 +253,13 @@ class _Writer:
         if units == "metric" and written_in_f:
             return words.dial_mark(dial_celsius(celsius), fahrenheit=False)
         return ""
+
+    def _turn(self, dial: _Dial, number: int, change: Change) -> Use:
+        """What it comes from is known while the oven was on, and for the first turn from cold."""
+        from_cold = change.before is None and number == 0 and not self.question.ovens_now
+        before = round(ROOM_CELSIUS) if from_cold else change.before
+        start, end = self.at(change.start), self.at(change.end)
+        return Use(dial.oven, 0, start, end, change.celsius, before=before, ajar=change.ajar)
 
     def _leaves(self, spell: InOven) -> str:
         """Whose end (or, for a result kept in the oven, whose start) empties its place."""

@@ -1,5 +1,7 @@
 """Every word the program shows, in one place, a file a matter. A glossary in the README says where each comes from."""
 
+from board.words.beginning import *
+from board.words.calendar import *
 from board.words.calls import *
 from board.words.cautions import *
 from board.words.command import *
@@ -9,11 +11,15 @@ from board.words.guests import *
 from board.words.holds import *
 from board.words.keys import *
 from board.words.lanes import *
+from board.words.lessons import *
 from board.words.live import *
+from board.words.logs import *
 from board.words.look import *
+from board.words.mishaps import *
 from board.words.odds import *
 from board.words.paper import *
 from board.words.provisions import *
+from board.words.recipe import *
 from board.words.refusals import *
 from board.words.safety import *
 from board.words.slips import *

@@ -87,7 +87,3 @@ def page_written(path: str) -> str:
 
 def not_overwritten(path: str) -> str:
     return f"{path}: there is such a file, and it is no page made here; nothing was written. Give another name."
-
-
-def page_not_written(path: str, why: str) -> str:
-    return f"{path}: the page could not be written: {why}"

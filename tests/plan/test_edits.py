@@ -8,6 +8,7 @@ import pytest
 
 from board.plan.edits import (
     AddHelper,
+    AddHistory,
     AddOven,
     AddWay,
     BuyDish,
@@ -21,6 +22,9 @@ from board.plan.edits import (
     MoreRings,
     PushCourse,
     SetOn,
+    SetOvenTime,
+    SetTakes,
+    Together,
     apply_all,
 )
 from board.plan.hours import hours_of
@@ -111,6 +115,47 @@ def with_kitchen(kitchen: str) -> str:
 
 # Name: text, edit, the lines that differ, in full.
 EXAMPLES: dict[str, tuple[str, Edit, list[str]]] = {
+    "a learned length": (
+        PLAN, SetTakes(SOUP, 25, 32, 40), ["-             takes: 30 min", "+             takes: 25 to 32 to 40 min"],
+    ),
+    "a learned length of hours": (
+        PLAN, SetTakes(SOUP, 110, 125, 160),
+        ["-             takes: 30 min", "+             takes: 1 h 50 to 2 h 05 to 2 h 40"],
+    ),
+    "a learned length of another way": (
+        PLAN, SetTakes((*BREAD, "or", 0), 9, 9, 9),
+        ["-             or: {takes: 8 min}  # by hand", "+             or: {takes: 9 min}  # by hand"],
+    ),
+    "a learned length of a job of one line": (
+        PLAN, SetTakes(("jobs", 0), 28, 28, 28),
+        ["-   - lay the table  # for eight", "+   - {job: lay the table, takes: 28 min}  # for eight"],
+    ),
+    "an oven's learned figure in its own words": (
+        with_kitchen("kitchen: {ovens: {range: {heats: 14 min to 350 F, cools: 22 min from 190 to 110 C}}}\n"),
+        Together((SetOvenTime("range", "heats", 17, "17 min to 180 C"), SetOvenTime("Range", "cools", 25, "x"))),
+        ["- kitchen: {ovens: {range: {heats: 14 min to 350 F, cools: 22 min from 190 to 110 C}}}",
+         "+ kitchen: {ovens: {range: {heats: 17 min to 350 F, cools: 25 min from 190 to 110 C}}}"],
+    ),
+    "an oven's first figure": (
+        with_kitchen("kitchen:\n  ovens:\n    range:  # gas\n      shelves: 2\n"),
+        SetOvenTime("range", "heats", 17, "17 min to 175 C"), ["+       heats: 17 min to 175 C"],
+    ),
+    "a learned figure of an oven that was counted": (
+        with_kitchen("kitchen:\n  ovens: 1  # small\n"),
+        SetOvenTime("oven", "heats", 17, "17 min to 175 C"),
+        ["-   ovens: 1  # small", "+   ovens: {oven: {heats: 17 min to 175 C}}  # small"],
+    ),
+    "a learned figure of an oven the plan does not speak of": (
+        PLAN, SetOvenTime("oven", "heats", 17, "17 min to 175 C"),
+        ["+ kitchen:", "+   ovens:", "+     oven:", "+       heats: 17 min to 175 C"],
+    ),
+    "the first line of a history": (
+        PLAN, AddHistory(("2026-11-29: all lessons; from 2026-11-28 [0000000a]",)),
+        ["+ history:", "+   - '2026-11-29: all lessons; from 2026-11-28 [0000000a]'"],
+    ),
+    "one more line of a history": (
+        PLAN + "history:\n- made in 2024  # or so\n", AddHistory(("mended",)), ["+ - mended"],
+    ),
     "a helper": (
         PLAN, AddHelper("Nora", "on the day", "18:10", "18:55"),
         ["+   Nora:", "+     hours:", "+       on the day: 18:10 - 18:55"],
@@ -281,6 +326,11 @@ def test_an_edit_does_the_same_to_a_file_from_another_system(text: str, edit: Ed
 
 
 REFUSED: dict[str, tuple[Edit, str]] = {
+    "a learned figure of no oven": (SetOvenTime("range", "heats", 17, "17 min to 175 C"), "no oven is called range"),
+    "a learned length of no step": (SetTakes(("courses", 9), 1, 2, 3), "no step or job"),
+    "one of several that cannot be": (
+        Together((SetTakes(SOUP, 1, 2, 3), SetTakes(("courses", 9), 1, 2, 3))), "no step or job",
+    ),
     "hands there already": (AddHelper("host", "sat", "18:00", "19:00"), "host is among the hands already"),
     "a day that is none": (AddHelper("Nora", "some day", "18:00", "19:00"), "'some day' is not a day"),
     "a time that is none": (AddHelper("Nora", "sat", "18:00", "25:00"), "'25:00' is not a time of day"),

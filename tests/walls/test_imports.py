@@ -16,6 +16,7 @@ LAYERS: list[set[str]] = [
     {"board.settings"},
     {"board.kitchen"},
     {"board.plan"},
+    {"board.recipe", "board.beginning"},
     {"board.checks", "board.timetable"},
     {"board.timetable.cpsat"},
     {"board.safety"},
@@ -28,10 +29,21 @@ LAYERS: list[set[str]] = [
     {"board.evening"},
     {"board.anew"},
     {"board.playthrough", "board.watching"},
+    {"board.mishaps"},
     {"board.speech"},
     {"board.paper", "board.screens", "board.cache"},
     {"board.desk"},
-    {"board.mending", "board.plan_eye", "board.first_picture", "board.consent", "board.larder"},
+    {"board.evenings"},
+    {
+        "board.learning",
+        "board.mending",
+        "board.plan_eye",
+        "board.first_picture",
+        "board.consent",
+        "board.larder",
+        "board.writing",
+    },
+    {"board.new_plan"},
     {"board.screens.picture"},
     {"board.sessions"},
     {"board.cli"},
@@ -39,7 +51,10 @@ LAYERS: list[set[str]] = [
 ]
 RANK = {room: rank for rank, group in enumerate(LAYERS) for room in group}
 
-PURE = ("plan", "kitchen", "checks", "timetable", "safety", "provisions", "run", "odds", "lessons", "view")
+PURE = (
+    "plan", "kitchen", "checks", "timetable", "safety", "provisions", "run", "odds", "lessons", "view", "recipe",
+    "beginning",
+)  # fmt: skip
 
 
 def room_of(module: str) -> str | None:

@@ -1,0 +1,148 @@
+"""Run logs taken from their files: listed, looked back on, handed on. Raises Trouble for what cannot be read."""
+
+from collections.abc import Sequence
+from contextlib import suppress
+from dataclasses import dataclass
+from pathlib import Path
+
+from board import words
+from board.desk import Trouble, logs_folder, read_bytes, read_plan_file
+from board.lessons.measure import Review, measured
+from board.lessons.trace import Answer, Traced, answered_late, away_planned_and_actual, traced
+from board.log.read import LogContents, NoLog, read_log
+from board.log.share import as_csv, as_lines, without_names
+from board.plain import one_line
+from board.run.fold import fold_all
+from board.run.state import begin
+
+PLAYED_EVENINGS, SEED = 4_000, 1
+
+
+@dataclass(frozen=True)
+class LookedBack:
+    """One evening: its review, what made courses late, late answers, minutes away from the guests (planned, actual),
+    the share of evenings in which each course was to be expected within 5 min (None: not asked), and what was left of
+    a damaged log."""
+
+    path: Path
+    date: str
+    review: Review
+    traced: tuple[Traced, ...]
+    answers: tuple[Answer, ...]
+    away: tuple[int, int]
+    chances: dict[str, float] | None = None
+    dropped: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Listed:
+    """A log in a list. `late`: of its latest course, None where none was served."""
+
+    path: Path
+    date: str
+    plan: str
+    rehearsal: bool
+    ended: str
+    late: int | None
+
+
+def contents_of(path: Path) -> LogContents:
+    """The sound part of a log. Raises Trouble."""
+    try:
+        return read_log(read_bytes(path), one_line(path))
+    except NoLog as wrong:
+        raise Trouble(words.log_unreadable(one_line(wrong))) from None
+
+
+def look_back(path: Path, *, odds: bool = False) -> LookedBack:
+    """An evening out of its log. Raises Trouble."""
+    contents = contents_of(path)
+    sheet = contents.opened.sheet
+    state = fold_all(begin(sheet), [contents.opened, *contents.events])
+    chances = None
+    if odds:
+        from board.odds import many  # only where asked for: nothing else here needs arrays
+
+        found = many.odds(sheet, PLAYED_EVENINGS, SEED)
+        chances = {course.name: course.within for course in found.courses}
+    return LookedBack(
+        path=path,
+        date=sheet.date,
+        review=measured(state, contents.opened),
+        traced=tuple(traced(state)),
+        answers=tuple(answered_late(state)),
+        away=away_planned_and_actual(state),
+        chances=chances,
+        dropped=contents.dropped,
+    )
+
+
+def listed(paths: Sequence[Path]) -> list[Listed]:
+    """These logs, or all in the usual folder, by date; there, what is no log is passed over. Raises Trouble."""
+    found = []
+    for path in paths or sorted(logs_folder().glob("*.jsonl")):
+        try:
+            found.append(_listed(path))
+        except Trouble:
+            if paths:
+                raise
+    return sorted(found, key=lambda each: (each.date, str(each.path)))
+
+
+def _listed(path: Path) -> Listed:
+    contents = contents_of(path)
+    opened = contents.opened
+    review = measured(fold_all(begin(opened.sheet), [opened, *contents.events]), opened)
+    ended = words.LOG_CLOSED if review.closed else words.LOG_OPEN
+    if contents.damage is not None:
+        ended = words.LOG_NEWER if contents.damage == "newer" else words.LOG_DAMAGED
+    late = [course.late_minutes for course in review.courses if course.late_minutes is not None]
+    return Listed(path, opened.sheet.date, review.plan, opened.rehearsal, ended, max(late, default=None))
+
+
+def csv_of(paths: Sequence[Path]) -> str:
+    """Every event of these logs, or of all in the usual folder, as one table. Raises Trouble."""
+    logs = []
+    for path in paths or [each.path for each in listed(())]:
+        contents = contents_of(path)
+        logs.append((path.name, [contents.opened, *contents.events]))
+    return as_csv(logs)
+
+
+def anonymise(path: Path, out: Path | None, names: Sequence[str], plan: Path | None, *, notes: bool) -> str:
+    """Writes a copy of a log without names into a new file; what to say of it. Raises Trouble."""
+    if out is None:
+        raise Trouble(words.ANONYMISE_NEEDS_OUT, code=64)
+    if plan is not None:
+        names = [*names, *(guest.name for guest in read_plan_file(plan).plan.guests if guest.count == 1)]
+    # The host is a pair of hands; numbers of others are no names.
+    names = [name for name in names if name.casefold() != "host"]
+    if not names:
+        raise Trouble(words.ANONYMISE_NEEDS_NAMES, code=64)
+    contents = contents_of(path)
+    events = without_names([contents.opened, *contents.events], names, words.GUEST_STAND_IN, notes=notes)
+    _write(out, as_lines(events))
+    return words.anonymised(one_line(out), len({name.casefold() for name in names}))
+
+
+def write_page(out: Path, evenings: Sequence[LookedBack]) -> None:
+    """Evenings as one page into a new file. Raises Trouble."""
+    from board.paper.review_page import page
+
+    _write(out, page(evenings).encode())
+
+
+def _write(out: Path, data: bytes) -> None:
+    shown = one_line(out)
+    try:
+        with out.open("xb") as file:
+            try:
+                file.write(data)
+            except OSError:
+                with suppress(OSError):
+                    out.unlink()
+                raise
+    except FileExistsError:
+        raise Trouble(words.file_there(shown)) from None
+    except (OSError, ValueError) as wrong:
+        raise Trouble(words.not_written(shown, one_line(getattr(wrong, "strerror", None) or wrong))) from None

@@ -1,0 +1,175 @@
+"""From run logs to a plan that has learned from them: what they teach, what that brings, and the plan file changed."""
+
+import difflib
+from collections.abc import Iterable, Sequence
+from contextlib import suppress
+from dataclasses import dataclass
+from pathlib import Path
+from zoneinfo import ZoneInfo
+
+from board import words
+from board.clock import WallClock
+from board.desk import (
+    Telling,
+    Trouble,
+    cache,
+    logs_folder,
+    plan_in,
+    read_text,
+    refuse_stopped,
+    sheet_of,
+    write_plan,
+)
+from board.evenings import contents_of
+from board.lessons.changes import Lesson, Lessons, history_lines, lessons_for, taught
+from board.lessons.observe import PastEvening, observe
+from board.log.disk import write_new
+from board.plain import one_line
+from board.plan.edits import AddHistory, CannotEdit, Together
+from board.plan.load import PlanFile
+from board.timetable.run_sheet import RunSheet
+
+PLAYED_EVENINGS, SEED = 4_000, 1
+
+
+@dataclass(frozen=True)
+class Learning:
+    """A plan's text, what it says, and what evenings teach of it."""
+
+    path: Path
+    text: str
+    file: PlanFile
+    found: Lessons
+
+
+@dataclass(frozen=True, slots=True)
+class CourseEffect:
+    """The share of evenings in which a course is on time: by the plan, by it with what was learned, worked out anew."""
+
+    name: str
+    by_plan: float
+    as_learned: float
+    anew: float
+
+
+@dataclass(frozen=True)
+class Effect:
+    """What lessons bring. `given_up`: how many things the timetable gives up, before and after."""
+
+    courses: tuple[CourseEffect, ...]
+    given_up: tuple[int, int]
+
+
+def read_evenings(paths: Sequence[Path]) -> tuple[list[PastEvening], list[str]]:
+    """What each log says, and what was left of damaged ones. Raises Trouble."""
+    found, said = [], []
+    for path in paths:
+        contents = contents_of(path)
+        if contents.dropped:
+            said.append(one_line(contents.dropped))
+        found.append(observe(contents.opened, contents.events))
+    return found, said
+
+
+def all_evenings() -> tuple[list[PastEvening], list[str]]:
+    """The same of every log in the usual folder; what is no log is left out, and told."""
+    found: list[PastEvening] = []
+    said: list[str] = []
+    for path in sorted(logs_folder().glob("*.jsonl")):
+        try:
+            more, told = read_evenings([path])
+        except Trouble as trouble:
+            said.append(words.log_skipped(str(trouble).splitlines()[0]))
+        else:
+            found += more
+            said += told
+    return found, said
+
+
+def learn_from(path: Path, evenings: Iterable[PastEvening]) -> Learning:
+    """What these evenings teach of the plan in a file. Raises Trouble."""
+    text = read_text(path)
+    file = plan_in(text, path)
+    return Learning(path, text, file, lessons_for(file, evenings))
+
+
+def chosen(learning: Learning, numbers: Sequence[int] | None) -> list[Lesson]:
+    """The lessons of these numbers, counted from 1; all for None. Raises Trouble."""
+    lessons = learning.found.lessons
+    for number in numbers or ():
+        if not 1 <= number <= len(lessons):
+            raise Trouble(words.no_such_lesson(number, len(lessons)))
+    if not lessons:
+        raise Trouble(words.no_such_lesson(1, 0))
+    return [each for n, each in enumerate(lessons, 1) if numbers is None or n in numbers]
+
+
+def effect(learning: Learning, taken: Sequence[Lesson], limit: float | None = None) -> Effect:
+    """The odds before, as learned, and after, with the timetable worked out anew. Raises Trouble."""
+    _, file = _changed(learning, taken, ())
+    before = sheet_of(learning.path, plan=learning.file, limit=limit)
+    after = _solved(file, limit)
+
+    from board.odds.many import odds  # after the sheets: what cannot be planned is told without waiting for numpy
+
+    def shares(sheet: RunSheet) -> dict[str, float]:
+        return {course.name: course.within for course in odds(sheet, PLAYED_EVENINGS, SEED).courses}
+
+    by_plan, as_learned, anew = shares(before), shares(taught(before, taken)), shares(after)
+    courses = tuple(CourseEffect(name, by_plan[name], as_learned[name], anew[name]) for name in by_plan)
+    return Effect(courses, (len(before.given_up), len(after.given_up)))
+
+
+def take(learning: Learning, taken: Sequence[Lesson]) -> tuple[list[str], Path]:
+    """Writes lessons into the plan, whole or not at all, with a copy of how it was beside it; the lines that changed,
+    and where the copy lies. Raises Trouble."""
+    date = WallClock().now().astimezone(ZoneInfo(learning.file.plan.zone)).date().isoformat()
+    text, file = _changed(learning, taken, history_lines(date, taken, learning.found))
+    try:
+        refuse_stopped(file)
+    except Trouble as trouble:
+        raise Trouble(words.lessons_stop(str(trouble)), trouble.code) from None
+    copy = _backup(learning.path, date)
+    try:
+        write_plan(learning.path, learning.text, text)
+    except Trouble:
+        with suppress(OSError):
+            copy.unlink()
+        raise
+    lines = difflib.unified_diff(learning.text.splitlines(), text.splitlines(), lineterm="", n=0)
+    return [line for line in lines if line[:1] in "+-" and line[:3] not in ("+++", "---")], copy
+
+
+def _backup(path: Path, date: str) -> Path:
+    """A copy beside the plan under the next free name. Raises Trouble."""
+    target = path.resolve()
+    try:
+        copy = write_new(target.with_name(f"{target.name}.bak-{date}"), target.read_bytes())
+        copy.chmod(target.stat().st_mode & 0o777)  # a plan kept private stays so
+    except OSError as wrong:
+        raise Trouble(words.backup_not_written(one_line(path), one_line(wrong.strerror or wrong))) from None
+    return copy
+
+
+def _changed(learning: Learning, taken: Sequence[Lesson], history: tuple[str, ...]) -> tuple[str, PlanFile]:
+    edits = (*(lesson.edit for lesson in taken), *([AddHistory(history)] if history else []))
+    made = Together(edits).made(learning.text, learning.file)
+    if isinstance(made, CannotEdit):
+        raise Trouble(one_line(made.reason))
+    return made
+
+
+def _solved(file: PlanFile, limit: float | None) -> RunSheet:
+    from board.timetable.cpsat.feasible import can
+    from board.timetable.cpsat.solve import LIMIT_SECONDS, NoAnswer, solve
+    from board.timetable.write_up import make_sheet
+
+    refuse_stopped(file)
+    with Telling() as telling:
+        try:
+            sheet = make_sheet(file, lambda q: solve(q, limit or LIMIT_SECONDS, watch=telling.progress), can)
+        except NoAnswer:
+            raise Trouble(words.NO_ANSWER) from None
+    if sheet.proved:
+        cache().put(sheet)
+    return sheet

@@ -1,0 +1,233 @@
+"""What evenings taught → changes to the plan, each with what it says now, what it would say, and why. Pure."""
+
+import re
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+
+import msgspec
+
+from board.kitchen.heat import ROOM_CELSIUS
+from board.lessons.kinds import Key, key_of, key_of_slot
+from board.lessons.learn import Estimate, learn
+from board.lessons.observe import Observed, OvenTurn, PastEvening
+from board.lessons.ovens import DEFAULTS, Rate, Way, learn_ovens, way_of
+from board.plan.durations import short
+from board.plan.edit import Edit
+from board.plan.edit_lessons import SetOvenTime, SetTakes, takes_text
+from board.plan.links import labels
+from board.plan.load import PlanFile
+from board.plan.places import Loc
+from board.timetable.run_sheet import Lasts, RunSheet, Slot
+
+FEW = 3  # evenings from which a plan's single figure becomes three
+LEAST_MINUTES, LEAST_SHARE, LEAST_WIDTH = 1, 0.05, 1 / 3  # what is less is no lesson
+About = Key | tuple[str, Way]
+_MARK = re.compile(r"\[([0-9a-f]{8})\]")
+
+
+@dataclass(frozen=True)
+class Lesson:
+    """One figure of the plan. `before`, `after`: as they stand there; `said`: whether the first does, or is assumed.
+
+    `about` says of which step, with `lasts` as the plan would read it, or of which oven, whose turns then take `share`
+    times as long.
+    """
+
+    name: str
+    before: str
+    after: str
+    said: bool
+    estimate: Estimate
+    edit: Edit
+    about: About
+    lasts: Lasts | None = None
+    share: float = 1.0
+
+
+@dataclass(frozen=True)
+class Lessons:
+    """All that is worth a change, in the order of the plan. `fresh`: evenings not learned from before; `known`: how
+    many were; `rehearsals`: how many logs of rehearsals were left out; `aside`: by evening's date, what counted for
+    nothing; `strange`: steps of these evenings that the plan does not have."""
+
+    lessons: tuple[Lesson, ...]
+    fresh: tuple[PastEvening, ...]
+    known: int
+    rehearsals: int
+    aside: tuple[tuple[str, Observed | OvenTurn], ...]
+    strange: int
+
+
+@dataclass(frozen=True, slots=True)
+class _Figure:
+    """A length the plan has, where it stands, and whether its host wrote it."""
+
+    name: str
+    loc: Loc
+    lasts: Lasts
+    said: bool
+
+
+def lessons_for(file: PlanFile, evenings: Iterable[PastEvening]) -> Lessons:
+    """What these evenings teach of this plan. The same evening told twice counts once; rehearsals not at all."""
+    every = {evening.mark: evening for evening in sorted(evenings, key=lambda e: (e.date, e.mark))}
+    lived = [evening for evening in every.values() if not evening.rehearsal]
+    figures, rates = _figures(file), _rates(file)
+    history = file.plan.history
+    known_steps = {key: marks_of(history, figure.name) for key, figure in figures.items()}
+    known_ovens = {key: marks_of(history, oven_label(*key)) for key in rates}
+    learned = learn({key: figure.lasts for key, figure in figures.items()}, lived, known_steps)
+    ovens = learn_ovens(rates, lived, known_ovens)
+    found = [_step(figures[key], key, learned[key]) for key in figures if key in learned]
+    found += [_oven(file, key, rates[key], ovens[key]) for key in rates if key in ovens]
+    through = marks_of(history, "")
+    fresh = tuple(evening for evening in lived if evening.mark not in through)
+    return Lessons(
+        tuple(lesson for lesson in found if lesson is not None),
+        fresh=fresh,
+        known=len(lived) - len(fresh),
+        rehearsals=len(every) - len(lived),
+        aside=tuple(_aside(file, figures, fresh)),
+        strange=len({step.key for evening in fresh for step in evening.steps} - set(figures)),
+    )
+
+
+def oven_label(oven: str, way: Way) -> str:
+    return f"{oven} {way}"
+
+
+ALL = "all lessons"
+
+
+def history_lines(date: str, taken: Sequence[Lesson], lessons: Lessons) -> tuple[str, ...]:
+    """What is added to the plan's history: the day, what was taken up, and the evenings by date and mark.
+
+    Where all was taken, what was too little to change counts as learned too.
+    """
+    rest = [lesson for lesson in lessons.lessons if lesson not in taken]
+    names = [ALL] if not rest else [f"'{lesson.name}'" for lesson in taken]
+    evenings = [f"{evening.date} [{evening.mark}]" for evening in lessons.fresh]
+    return tuple(
+        f"{date}: {', '.join(what)}; from {', '.join(when)}" for what in _by(8, names) for when in _by(40, evenings)
+    )
+
+
+def marks_of(history: Iterable[str], name: str) -> frozenset[str]:
+    """The marks of logs from which this figure was learned; those from which all was, too."""
+    return frozenset(
+        mark
+        for line in history
+        if f": {ALL};" in line or (name and f"'{name}'" in line)
+        for mark in _MARK.findall(line)
+    )
+
+
+def taught(sheet: RunSheet, taken: Sequence[Lesson]) -> RunSheet:
+    """The same timetable, where what was learned lasts as long as was learned."""
+    lasts = {lesson.about: lesson.lasts for lesson in taken if lesson.lasts is not None}
+    shares = {lesson.about: lesson.share for lesson in taken if lesson.lasts is None}
+    return msgspec.structs.replace(sheet, slots=tuple(_taught(slot, lasts, shares) for slot in sheet.slots))
+
+
+def _by(count: int, items: list[str]) -> list[list[str]]:
+    return [items[at : at + count] for at in range(0, len(items), count)]
+
+
+def _figures(file: PlanFile) -> dict[Key, _Figure]:
+    """Lengths by key. Where one key has two lengths nobody can tell which an evening was about; what is thawed is as
+    long as its weight asks."""
+    found: dict[Key, _Figure] = {}
+    twice: set[Key] = set()
+    names = labels(task.node for task in file.filled.tasks.values())
+    for task in file.filled.tasks.values():
+        node, work = task.node, task.work
+        if work is None or work.thaws is not None:
+            continue
+        for number, way in enumerate(task.ways):
+            own = number > 0 and work.or_[number - 1].takes is not None
+            loc: Loc = (*node.loc, "or", number - 1) if own else node.loc
+            said = own or work.takes is not None
+            figure = _Figure(names[node.id], loc, Lasts(way.takes.low, way.takes.likely, way.takes.high), said)
+            key = key_of(node.dish, node.name, way.on.lane or "worktop")
+            if found.setdefault(key, figure) != figure:
+                twice.add(key)
+    return {key: figure for key, figure in found.items() if key not in twice and figure.lasts.likely > 0}
+
+
+def _rates(file: PlanFile) -> dict[tuple[str, Way], Rate]:
+    found: dict[tuple[str, Way], Rate] = {}
+    for name, oven in file.plan.kitchen.ovens.items():
+        said = {"heats": oven.heats, "cools": oven.cools, "cools ajar": oven.cools_ajar}
+        for way in ("heats", "cools", "cools ajar"):
+            rate = said[way]
+            if rate is not None:
+                found[name, way] = Rate(rate.minutes, rate.start, rate.end)
+            elif way in DEFAULTS:
+                found[name, way] = DEFAULTS[way]
+    return found
+
+
+def _step(figure: _Figure, key: Key, learned: Estimate) -> Lesson | None:
+    lasts, now = learned.lasts, figure.lasts
+    if now.low == now.high and learned.evenings < FEW:
+        lasts = Lasts(lasts.likely, lasts.likely, lasts.likely)
+    if not _matters(now, lasts, learned.evenings):
+        return None
+    edit = SetTakes(figure.loc, lasts.low, lasts.likely, lasts.high)
+    before, after = (takes_text(each.low, each.likely, each.high) for each in (now, lasts))
+    return Lesson(figure.name, before, after, figure.said, learned, edit, key, lasts)
+
+
+def _matters(now: Lasts, then: Lasts, evenings: int) -> bool:
+    moved = abs(then.likely - now.likely)
+    if moved >= LEAST_MINUTES and moved >= LEAST_SHARE * now.likely:
+        return True
+    width, before = then.high - then.low, now.high - now.low
+    return evenings >= FEW and abs(width - before) > max(2 * LEAST_MINUTES, LEAST_WIDTH * max(width, before))
+
+
+def _oven(file: PlanFile, key: tuple[str, Way], rate: Rate, learned: Estimate) -> Lesson | None:
+    oven, way = key
+    minutes = max(1, round(learned.middle))
+    moved = abs(minutes - rate.minutes)
+    if moved < LEAST_MINUTES or moved < LEAST_SHARE * rate.minutes:
+        return None
+    said = getattr(file.plan.kitchen.ovens[oven], way.replace(" ", "_")) is not None
+    before, after = _rate_text(way, rate, round(rate.minutes)), _rate_text(way, rate, minutes)
+    return Lesson(
+        oven_label(oven, way),
+        before,
+        after,
+        said,
+        learned,
+        SetOvenTime(oven, way, minutes, after),
+        key,
+        share=minutes / rate.minutes,
+    )
+
+
+def _rate_text(way: Way, rate: Rate, minutes: int) -> str:
+    if way == "heats" and rate.start == ROOM_CELSIUS:
+        return f"{short(minutes)} to {rate.end:g} C"
+    return f"{short(minutes)} from {rate.start:g} to {rate.end:g} C"
+
+
+def _taught(slot: Slot, lasts: Mapping[About, Lasts], shares: Mapping[About, float]) -> Slot:
+    """A turn of the dial takes longer or shorter in the same share as the oven's own figure does."""
+    learned = lasts.get(key_of_slot(slot)) if slot.kind in ("step", "job") else None
+    for use in slot.uses if slot.kind == "heat" else ():
+        if use.before is not None and use.celsius is not None:
+            share = shares.get((use.what, way_of(use.before, use.celsius, ajar=use.ajar)))
+            if share is not None:
+                minutes = round((slot.end - slot.start).total_seconds() / 60 * share)
+                learned = Lasts(max(0, minutes - 1), minutes, minutes + 1)
+    return msgspec.structs.replace(slot, lasts=learned) if learned is not None else slot
+
+
+def _aside(
+    file: PlanFile, figures: dict[Key, _Figure], fresh: Sequence[PastEvening]
+) -> Iterable[tuple[str, Observed | OvenTurn]]:
+    for evening in fresh:
+        yield from ((evening.date, step) for step in evening.steps if step.aside is not None and step.key in figures)
+        ovens = file.plan.kitchen.ovens
+        yield from ((evening.date, turn) for turn in evening.turns if turn.aside is not None and turn.oven in ovens)

@@ -1,0 +1,43 @@
+"""How work is known again from one evening to the next, and what is work of the same kind. Pure."""
+
+from typing import NamedTuple
+
+from board.timetable.run_sheet import Slot
+
+_ARTICLES = ("a", "an", "the")
+
+
+class Key(NamedTuple):
+    """The same step: its dish (none for a job), its words and its lane; capitals and spaces do not count."""
+
+    dish: str
+    words: str
+    lane: str
+
+
+class Kind(NamedTuple):
+    """The same kind of work: the lane and the first word, as in stovetop, simmer. Synonyms are not known."""
+
+    lane: str
+    verb: str
+
+
+def key_of(dish: str | None, name: str, lane: str) -> Key:
+    return Key(_folded(dish or ""), _folded(name), lane)
+
+
+def key_of_slot(slot: Slot) -> Key:
+    """A slot's name says its dish too where two steps have the same words; that is no part of the words."""
+    tail = f" in {slot.dish}"
+    name = slot.name.removesuffix(tail) if slot.dish else slot.name
+    return key_of(slot.dish, name, slot.lane)
+
+
+def kind_of(key: Key) -> Kind:
+    """Of work without a word in its name, the kind is its lane alone."""
+    verb = next((word for word in key.words.split() if word not in _ARTICLES), "")
+    return Kind(key.lane, verb.strip(".,;:!?"))
+
+
+def _folded(text: str) -> str:
+    return " ".join(text.casefold().split())

@@ -1,0 +1,216 @@
+"""A run log → how long each step really took, and what is set aside because its time tells nothing. Pure.
+
+Minutes run from the answer at a step's start to the answer at its end, by one clock throughout. While a call at the
+end waited and the log shows the hands that were to answer it on other work, those minutes are taken off: the food was
+ready, nobody came. Where the host had said that it was not ready, nothing is taken off.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field
+from datetime import datetime, timedelta
+from functools import cached_property
+from typing import Literal
+
+from board.lessons.kinds import Key, key_of_slot
+from board.log.record import mark_of
+from board.run.events import (
+    BoardReopened,
+    CallPutOff,
+    CallRaised,
+    ClockJumped,
+    EveningOpened,
+    Event,
+    ReadingTaken,
+    StepFinished,
+    StepStretched,
+)
+from board.run.fold import fold_all
+from board.run.state import State, StepState, begin
+from board.timetable.company import host_of
+from board.timetable.run_sheet import Lasts, RunSheet, Slot, Use
+
+Aside = Literal["forgotten", "interrupted", "cold-oven", "untimed"]
+FORGOTTEN_TIMES = 3  # so many times its high, with a call at the end that nobody answered, is left open by mistake
+MINUTE = timedelta(minutes=1)
+
+
+@dataclass(frozen=True, slots=True)
+class Observed:
+    """One step on one evening. `planned`: as its plan then had it; `aside`: why it counts for nothing."""
+
+    key: Key
+    name: str
+    minutes: float
+    planned: Lasts
+    aside: Aside | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class OvenTurn:
+    """One change of an oven's setting, °C, with the minutes it took."""
+
+    oven: str
+    before: int
+    after: int
+    ajar: bool
+    minutes: float
+    aside: Aside | None = None
+
+
+@dataclass(frozen=True)
+class PastEvening:
+    """What one log says. `mark` names the log by its first line, whatever its file is called."""
+
+    mark: str
+    plan: str
+    date: str
+    rehearsal: bool
+    steps: tuple[Observed, ...]
+    turns: tuple[OvenTurn, ...]
+
+
+def observe(opened: EveningOpened, events: Sequence[Event]) -> PastEvening:
+    """The evening of a log. Answers taken back never happened; what was not finished says nothing."""
+    state = fold_all(begin(opened.sheet), [opened, *events])
+    timed = list(_timed(_Told(state)))
+    return PastEvening(
+        mark=mark_of(opened),
+        plan=opened.sheet.plan,
+        date=opened.sheet.date,
+        rehearsal=opened.rehearsal,
+        steps=tuple(
+            Observed(key_of_slot(slot), slot.name, minutes, slot.lasts, aside)
+            for slot, minutes, aside in timed
+            if slot.kind in ("step", "job") and slot.lasts is not None
+        ),
+        turns=tuple(
+            OvenTurn(use.what, use.before, use.celsius, use.ajar, minutes, aside)
+            for slot, minutes, aside in timed
+            for use in _turned(slot)
+            if use.before is not None and use.celsius is not None
+        ),
+    )
+
+
+def by_one_clock(history: Sequence[Event]) -> dict[int, datetime]:
+    """When each event was, by number, told by the clock as it was last set."""
+    found: dict[int, datetime] = {}
+    later = timedelta()
+    for event in reversed(history):
+        found[event.n] = event.at + later
+        if isinstance(event, ClockJumped) and not event.slept:
+            later += timedelta(seconds=event.seconds)
+    return found
+
+
+@dataclass(frozen=True)
+class _Told:
+    state: State
+    at: dict[int, datetime] = field(init=False)
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "at", by_one_clock(self.state.history))
+
+    @property
+    def sheet(self) -> RunSheet:
+        return self.state.sheet
+
+    @cached_property
+    def by_slot(self) -> dict[str, list[Event]]:
+        """What was called and said about each slot, oldest first."""
+        found: dict[str, list[Event]] = {}
+        for event in self.state.history:
+            slots = event.slots if isinstance(event, StepStretched) else (getattr(event, "slot", None),)
+            for slot in slots:
+                if slot is not None:
+                    found.setdefault(slot, []).append(event)
+        return found
+
+    @cached_property
+    def breaks(self) -> list[datetime]:
+        """When the board came back, from sleep or from being closed."""
+        return [
+            self.at[event.n]
+            for event in self.state.history
+            if isinstance(event, BoardReopened) or (isinstance(event, ClockJumped) and event.slept)
+        ]
+
+    @cached_property
+    def hands_on(self) -> list[tuple[str, str, datetime, datetime]]:
+        """Slot, person, from and to, of work that took all of somebody's hands."""
+        return [
+            (slot.id, part.who, step.started, step.finished)
+            for slot in self.sheet.slots
+            for part in slot.attended
+            if part.kind == "all"
+            and (step := self.state.steps[slot.id]).started is not None
+            and step.finished is not None
+        ]
+
+    @cached_property
+    def host(self) -> str:
+        return host_of(self.sheet)
+
+
+def _timed(told: _Told) -> Iterator[tuple[Slot, float, Aside | None]]:
+    for slot in told.sheet.slots:
+        step = told.state.steps[slot.id]
+        if slot.end == slot.start or step.status != "finished" or step.started is None or step.finished is None:
+            continue
+        about = told.by_slot.get(slot.id, [])
+        if any(isinstance(event, StepFinished) and event.by_itself for event in about):
+            continue  # it ended because the plan said so
+        called = _first_call_at_end(told, about, step.started)
+        minutes = (step.finished - step.started - _hands_elsewhere(told, slot, step, called, about)) / MINUTE
+        yield slot, minutes, _aside(told, slot, step, called, about, minutes)
+
+
+def _first_call_at_end(told: _Told, about: list[Event], started: datetime) -> datetime | None:
+    moments = (told.at[e.n] for e in about if isinstance(e, CallRaised) and e.part == "end")
+    return next((moment for moment in moments if moment >= started), None)
+
+
+def _said_not_ready(told: _Told, about: list[Event], called: datetime) -> bool:
+    said = (CallPutOff, StepStretched, ReadingTaken)
+    return any(isinstance(event, said) and told.at[event.n] >= called for event in about)
+
+
+def _hands_elsewhere(
+    told: _Told, slot: Slot, step: StepState, called: datetime | None, about: list[Event]
+) -> timedelta:
+    """How long the call at its end waited while the hands for it were on other work."""
+    assert step.finished is not None
+    if called is None or slot.whole or _said_not_ready(told, about, called):
+        return timedelta()
+    who = next((part.who for part in slot.attended if part.kind == "end"), told.host)
+    spans = sorted(
+        (max(begun, called), min(over, step.finished))
+        for id_, person, begun, over in told.hands_on
+        if id_ != slot.id and person == who and begun < step.finished and over > called
+    )
+    busy, reached = timedelta(), called
+    for begun, over in spans:
+        busy += max(timedelta(), over - max(begun, reached))
+        reached = max(reached, over)
+    return busy
+
+
+def _aside(
+    told: _Told, slot: Slot, step: StepState, called: datetime | None, about: list[Event], minutes: float
+) -> Aside | None:
+    assert step.started is not None
+    assert step.finished is not None
+    if minutes <= 0:
+        return "untimed"
+    if any(isinstance(event, StepStretched) and event.oven is not None for event in about):
+        return "cold-oven"
+    high = slot.lasts.high if slot.lasts is not None else (slot.end - slot.start) / MINUTE
+    if minutes > high and any(step.started < moment <= step.finished for moment in told.breaks):
+        return "interrupted"
+    if minutes > FORGOTTEN_TIMES * high and called is not None and not _said_not_ready(told, about, called):
+        return "forgotten"
+    return None
+
+
+def _turned(slot: Slot) -> tuple[Use, ...]:
+    return slot.uses if slot.kind == "heat" else ()

@@ -1,0 +1,170 @@
+"""Run logs in a list, and evenings looked back on: one in full, several in one table."""
+
+from collections.abc import Sequence
+from datetime import datetime
+from pathlib import Path
+from typing import Any, Protocol
+
+from rich.console import Console
+
+from board import words
+from board.lessons.measure import Review
+from board.lessons.trace import Answer, Traced
+from board.odds.result import WITHIN_MINUTES
+from board.paper.review import print_review, review_form
+from board.paper.tables import cell, paragraph, table
+
+MOST_ANSWERS = 6
+
+
+class Evening(Protocol):
+    """An evening looked back on."""
+
+    @property
+    def date(self) -> str: ...
+    @property
+    def review(self) -> Review: ...
+    @property
+    def traced(self) -> tuple[Traced, ...]: ...
+    @property
+    def answers(self) -> tuple[Answer, ...]: ...
+    @property
+    def away(self) -> tuple[int, int]: ...
+    @property
+    def chances(self) -> dict[str, float] | None: ...
+
+
+class Log(Protocol):
+    """A log in a list."""
+
+    @property
+    def path(self) -> Path: ...
+    @property
+    def date(self) -> str: ...
+    @property
+    def plan(self) -> str: ...
+    @property
+    def rehearsal(self) -> bool: ...
+    @property
+    def ended(self) -> str: ...
+    @property
+    def late(self) -> int | None: ...
+
+
+def print_logs(logs: Sequence[Log], out: Console) -> None:
+    """A row a log."""
+    if not logs:
+        out.print(cell(words.NO_LOGS))
+        return
+    rows = table(
+        (words.LOG_DATE, "left"),
+        (words.LOG_PLAN, "left"),
+        (words.LOG_KIND, "left"),
+        (words.LOG_ENDED, "left"),
+        (words.LOG_LATE, "right"),
+        (words.LOG_FILE, "left"),
+    )
+    for log in logs:
+        kind = words.REHEARSED if log.rehearsal else words.EVENING
+        rows.add_row(cell(log.date), cell(log.plan), kind, log.ended, words.log_late(log.late), cell(log.path.name))
+    out.print(rows)
+
+
+def causes(evening: Evening) -> list[str]:
+    """A line a late course: from its first cause to its serving."""
+    return [
+        words.traced(
+            each.course,
+            each.late_minutes,
+            [words.traced_link(link.slot.name, link.why, link.minutes) for link in each.links],
+        )
+        for each in evening.traced
+    ]
+
+
+def late_answers(evening: Evening) -> list[str]:
+    return [words.late_answer(a.slot.name, a.part, a.minutes) for a in evening.answers[:MOST_ANSWERS]]
+
+
+def odds_lines(evening: Evening) -> list[str]:
+    """What the odds gave each course, and what came."""
+    return [
+        words.odds_came(c.name, words.chance(evening.chances[c.name], certain=False), on_time=_on_time(c.late_minutes))
+        for c in evening.review.courses
+        if evening.chances is not None and c.name in evening.chances and c.late_minutes is not None
+    ]
+
+
+def _on_time(late: int | None) -> bool:
+    return late is not None and late <= WITHIN_MINUTES
+
+
+def print_evening(evening: Evening, out: Console) -> None:
+    """The review, then what was behind it."""
+    print_review(evening.review, out)
+    for title, lines in (
+        (words.REVIEW_CAUSES, causes(evening)),
+        (words.REVIEW_LATE_ANSWERS, late_answers(evening)),
+        (words.REVIEW_ODDS, odds_lines(evening)),
+    ):
+        if lines:
+            out.print()
+            out.print(cell(title, "bold"))
+            for line in lines:
+                out.print(paragraph(line, indent=2))
+    out.print()
+    out.print(cell(words.away_was(*evening.away)))
+
+
+def print_evenings(evenings: Sequence[Evening], out: Console) -> None:
+    """A row an evening: how late each course was, minutes away, answers late."""
+    names = list(dict.fromkeys(c.name for evening in evenings for c in evening.review.courses))
+    rows = table(
+        (words.LOG_DATE, "left"),
+        (words.LOG_PLAN, "left"),
+        *((name, "right") for name in map(_title, names)),
+        (words.EVENINGS_AWAY, "right"),
+        (words.EVENINGS_LATE_ANSWERS, "right"),
+    )
+    for evening in evenings:
+        late = {c.name: c.late_minutes for c in evening.review.courses}
+        planned, actual = evening.away
+        rows.add_row(
+            cell(evening.date),
+            cell(evening.review.plan),
+            *(cell(words.NOT_SERVED if late.get(n) is None else words.signed(late[n] or 0)) for n in names),
+            words.away_of(actual, planned),
+            str(len(evening.answers)),
+        )
+    out.print(rows)
+    for evening in evenings:
+        for line in causes(evening):
+            out.print(paragraph(f"{evening.date} {line}"))
+
+
+def _title(name: str) -> str:
+    return str(cell(name))
+
+
+def evening_form(evening: Evening) -> dict[str, Any]:
+    """The review's form, with what was behind it. Minutes; shares from 0 to 1."""
+    planned, actual = evening.away
+    return {
+        **review_form(evening.review),
+        "late_because": [
+            {
+                "course": each.course,
+                "late_minutes": each.late_minutes,
+                "links": [{"id": link.slot.id, "why": link.why, "minutes": link.minutes} for link in each.links],
+            }
+            for each in evening.traced
+        ],
+        "answers_late": [{"id": a.slot.id, "part": a.part, "minutes": a.minutes} for a in evening.answers],
+        "away_minutes": {"planned": planned, "actual": actual},
+        "odds": evening.chances,
+    }
+
+
+def clock(moment: datetime | None, zone: Any) -> str:
+    """Day and clock time, or that there is none."""
+    return words.day_and_clock(moment.astimezone(zone)) if moment else words.REVIEW_NONE

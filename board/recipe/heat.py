@@ -1,0 +1,45 @@
+"""The oven's setting in a recipe's words: `180°C/160°C fan/gas 4`, `350 degrees`. Pure; English.
+
+Gas marks to °C: common practice, no source. A bare figure of degrees is taken as °F from 260 up: no home oven's °C
+goes there.
+"""
+
+import re
+
+BARE_FAHRENHEIT_FROM = 260
+LOWEST_CELSIUS, HIGHEST_CELSIUS = 50, 300
+_GAS_CELSIUS = {"¼": 110, "1/4": 110, "½": 130, "1/2": 130, "1": 140, "2": 150, "3": 170, "4": 180, "5": 190, "6": 200,
+                "7": 220, "8": 230, "9": 240}  # fmt: skip
+_DEGREES = re.compile(
+    r"(?P<fan>\bfan\s*(?:oven)?\s*)?(?<!\d)(?P<figure>\d{2,3})(?:\s*(?:-|–|to)\s*\d{2,3})?\s*"
+    r"(?P<mark>°|º|˚|degrees?\b|deg\b\.?)?\s*(?P<unit>celsius|centigrade|fahrenheit|[CF])?(?![a-z])"
+    r"(?P<after>\s*\(?\s*fan\b)?",
+    re.IGNORECASE,
+)
+_GAS = re.compile(r"\bgas\s*(?:mark\s*)?(1/[24]|[½¼]|\d)(?!\d)", re.IGNORECASE)
+# From here on a figure speaks of the middle of the food, or of the fat, and not of the oven.
+_OF_THE_FOOD = re.compile(
+    r"\b(?:internal|core|thermometer|probe|reads?|reading|reach(?:es)?|registers?|"
+    r"in the (?:thickest|middle|cent(?:re|er)))\b",
+    re.IGNORECASE,
+)
+
+
+def setting_in(text: str) -> tuple[str, str] | None:
+    """The setting as a plan reads it (`180 C`), and the words it stands in. The plain oven's goes before the fan's."""
+    found: dict[str, tuple[str, str]] = {}
+    of_food = _OF_THE_FOOD.search(text)
+    for match in _DEGREES.finditer(text[: of_food.start()] if of_food else text):
+        unit = (match["unit"] or "")[:1].upper()
+        if not unit and not match["mark"]:
+            continue
+        figure = int(match["figure"])
+        unit = unit.replace("c", "C") or ("F" if figure >= BARE_FAHRENHEIT_FROM else "C")
+        celsius = figure if unit == "C" else (figure - 32) / 1.8
+        if LOWEST_CELSIUS <= celsius <= HIGHEST_CELSIUS:
+            kind = ("fan " if match["fan"] or match["after"] else "") + unit
+            found.setdefault(kind, (f"{figure} {unit}", match[0].strip(" (")))
+    gas = _GAS.search(text)
+    if gas and gas[1] in _GAS_CELSIUS:
+        found.setdefault("gas", (f"{_GAS_CELSIUS[gas[1]]} C", gas[0]))
+    return next((found[kind] for kind in ("C", "F", "gas", "fan C", "fan F") if kind in found), None)

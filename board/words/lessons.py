@@ -1,0 +1,90 @@
+"""What evenings teach, and how it is taken up into a plan."""
+
+LESSON_NUMBER, LESSON_WHAT, LESSON_BEFORE, LESSON_AFTER, LESSON_WHY = "", "what", "the plan says", "learned", "why"
+NO_LESSONS = "Nothing to change: the plan's figures hold, as far as these evenings tell."
+NO_EVENINGS = "No evening to learn from: rehearsals, and evenings learned from before, are left out."
+LESSONS_EFFECT = "How often each course is out within 5 min of its time"
+EFFECT_COURSE, EFFECT_PLAN, EFFECT_TAUGHT, EFFECT_ANEW = "course", "by the plan", "as learned", "worked out anew"
+EFFECT_READ = (
+    "by the plan: the timetable and the lengths as the plan has them now. as learned: that timetable, with the lengths "
+    "these evenings showed. worked out anew: the timetable of the plan with the lessons in it."
+)
+LESSONS_CAUTION = (
+    "A length learned says nothing of safety: a thermometer decides whether food is cooked, the label and your local "
+    "food-safety code how long it keeps."
+)
+ASIDES = {
+    "forgotten": "over three times its high, its call at the end unanswered: left open by mistake",
+    "interrupted": "the board was shut or asleep meanwhile",
+    "cold-oven": "the oven had lost its heat",
+    "untimed": "begun and ended at once",
+}
+LESSONS_ASIDE = "Set aside"
+
+
+def lessons_title(plan: str, fresh: int, known: int, rehearsals: int) -> str:
+    said = f"{plan}: lessons from {evenings(fresh)}"
+    if known:
+        said += f"; {evenings(known)} learned from before"
+    if rehearsals:
+        said += f"; {rehearsals} rehearsal{'s' if rehearsals != 1 else ''} left out"
+    return said
+
+
+def evenings(count: int) -> str:
+    return f"{count} evening{'s' if count != 1 else ''}"
+
+
+def lesson_before(text: str, *, said: bool) -> str:
+    return text if said else f"{text} (assumed)"
+
+
+def lesson_why(count: int, low: int, high: int) -> str:
+    span = f"{low} min" if low == high else f"{low} to {high} min"
+    return f"{evenings(count)}; four of five take {span}"
+
+
+def strange_steps(count: int) -> str:
+    return f"{count} step{'s' if count != 1 else ''} of these evenings the plan does not have, by dish and words."
+
+
+def lesson_aside(date: str, name: str, minutes: int, why: str) -> str:
+    return f"{date} {name}, {minutes} min: {why}"
+
+
+def oven_turn(oven: str, before: int, after: int) -> str:
+    return f"{oven} from {before} to {after} °C"
+
+
+def effect_more(given_up: int, before: int) -> str:
+    return f"The new timetable gives up {given_up} thing{'s' if given_up != 1 else ''}; the present one {before}."
+
+
+def how_to_take_lessons(plan: str) -> str:
+    return f"take them: platecall lessons {plan} --take all, or --take 1,2"
+
+
+def bad_lessons(text: str) -> str:
+    return f"{text!r} is neither all nor numbers such as 1,3"
+
+
+def no_such_lesson(number: int, count: int) -> str:
+    if not count:
+        return "there is nothing to take; the plan is as it was"
+    return f"there is no lesson number {number}, only 1 to {count}; the plan is as it was"
+
+
+def lessons_stop(snags: str) -> str:
+    return f"with these lessons the plan could not be used; it is as it was\n{snags}"
+
+
+def backup_lies_at(path: str) -> str:
+    return f"As it was before: {path}"
+
+
+def backup_not_written(path: str, why: str) -> str:
+    return f"no copy could be laid beside {path} ({why}); nothing was written"
+
+
+def log_skipped(why: str) -> str:
+    return f"left out: {why}"

@@ -1,0 +1,74 @@
+"""A recipe taken up as a dish: remarks in its draft, and why a file is none."""
+
+RECIPE_HEAD = (
+    "Drafted from a recipe file. What is listed under `guessed` is a guess from its words: mend it, then take it out.",
+    "No guess is made when food is cooked through: a thermometer, the label and your local food-safety code say so.",
+)
+RECIPE_UNTIL = "until: ? check with a thermometer"
+RECIPE_PREHEATS = "the timetable heats the oven itself"
+RECIPE_NAMELESS = "Dish from a recipe"
+RECIPE_STEPLESS = "prepare the dish"
+RECIPE_NO_STEPS = "the recipe has no steps; write them here"
+RECIPE_GO_ON = "go on with the dish"
+RECIPE_NO_TIME = "no time is given"
+RECIPE_NO_SETTING = "no setting is given"
+RECIPE_NO_AMOUNT = "no amount is given"
+RECIPE_AMOUNT_UNREAD = "the amount could not be read; write it"
+RECIPE_READ_LABEL = "read the label"
+
+
+def recipe_guessed(why: str) -> str:
+    return f"guessed: {why}"
+
+
+def recipe_from(*pieces: str) -> str:
+    """Which words of the recipe a guess comes from."""
+    return "from " + ", ".join(f"“{piece}”" for piece in pieces)
+
+
+RECIPE_PREPARATION, RECIPE_COOKING, RECIPE_ALL = "of preparation", "of cooking", "the recipe takes in all"
+RECIPE_HANDS = "it runs by itself in between"
+
+
+def recipe_share(total: str, what: str) -> str:
+    return f"a share of the {total} {what}"
+
+
+def recipe_whole(text: str) -> str:
+    return f"The recipe: {text}"
+
+
+def recipe_yield(text: str) -> str:
+    return f"the recipe says: {text}"
+
+
+def recipe_for_unknown(text: str) -> str:
+    return f"for: ?  the recipe says: {text}"
+
+
+def recipe_steps_left_out(count: int) -> str:
+    return f"The recipe goes on: {count} more steps were left out."
+
+
+def recipe_foods_left_out(count: int) -> str:
+    return f"The recipe goes on: {count} more ingredients were left out."
+
+
+def recipe_several(path: str, count: int, name: str) -> str:
+    return f"{path}: there are {count} recipes in this file; the first is taken: {name}"
+
+
+NO_RECIPE = "there is no recipe in this file that is marked up as a schema.org Recipe (JSON-LD)"
+RECIPE_TOO_LARGE = "this file is too large to be a recipe"
+RECIPE_TOO_DEEP = "this file is nested too deeply to be a recipe"
+RECIPE_NOT_JSON = "this is not JSON that can be read"
+RECIPE_MARKUP_NOT_JSON = "the recipe's markup in this page is not JSON that can be read"
+RECIPE_EMPTY = "the recipe in this file has neither ingredients nor steps"
+
+
+def no_recipe(path: str, why: str) -> str:
+    return f"{path}: {why}"
+
+
+def dish_written(path: str) -> str:
+    return f"Written: {path}\nPaste it under a course's `dishes:`; `platecall check` asks about each guess."

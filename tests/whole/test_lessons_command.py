@@ -1,0 +1,145 @@
+"""`lessons` from the words typed to the plan on disk."""
+
+import json
+from datetime import timedelta
+from pathlib import Path
+
+import pytest
+
+from board.clock import StoppedClock
+from board.desk import sheet_of
+from board.evening import open_evening
+from board.exits import ExitCode
+from board.log.write import RunLog
+from board.mishaps import Night, draw_night, play_night
+from board.sessions import first_moment
+from tests.whole.conftest import Run
+
+PLAN = """\
+event: Soup supper
+date: 2026-11-28
+zone: Europe/Dublin
+arrive: 18:30
+guests: [4 guests]
+hands:
+  host: {hours: {on the day: '15:00 - 23:30'}}
+courses:
+  - course: Soup
+    at: 19:15   # sharp
+    dishes:
+      - dish: Leek soup
+        steps:
+          - step: cut the leeks
+            takes: 15 to 20 to 25 min
+          - step: simmer the soup
+            on: stovetop, 1 ring
+            takes: 25 to 30 to 35 min   # as the book says
+            attended: 3 min at the start, 2 min at the end
+            best within: 10 min
+            keeps: 40 min hot
+"""
+
+
+@pytest.fixture
+def plan(tmp_path: Path) -> Path:
+    path = tmp_path / "supper.yaml"
+    path.write_text(PLAN, encoding="utf-8")
+    return path
+
+
+def live(plan: Path, log: Path, *, rehearsal: bool = False) -> Path:
+    """An evening on which simmering took 45 minutes and cutting 28."""
+    sheet = sheet_of(plan)
+    drawn = draw_night(sheet, "calm", 1)
+
+    lasts = dict(drawn.lasts)
+    lasts |= {"leek-soup/cut-the-leeks": timedelta(minutes=28), "leek-soup/simmer-the-soup": timedelta(minutes=45)}
+    clock = StoppedClock(first_moment(sheet, None))
+    kept = RunLog(log)
+    list(play_night(open_evening(sheet, clock, kept, rehearsal=rehearsal), clock, Night(lasts)))
+    kept.close()
+    return log
+
+
+def test_lessons_are_shown_with_what_they_bring_and_the_plan_is_left_alone(
+    run: Run, plan: Path, tmp_path: Path
+) -> None:
+    log = live(plan, tmp_path / "evening.jsonl")
+    code, out, _ = run("lessons", str(plan), str(log))
+
+    assert code == ExitCode.DONE
+    assert "lessons from 1 evening" in out
+    assert "simmer the soup" in out
+    assert "25 to 30 to 35 min" in out
+    assert "worked out anew" in out
+    assert plan.read_text(encoding="utf-8") == PLAN
+
+
+def test_the_timetable_worked_out_anew_is_on_time_again(run: Run, plan: Path, tmp_path: Path) -> None:
+    """Fifteen minutes more on the stove: the present timetable cannot hold, the one worked out anew can."""
+    log = live(plan, tmp_path / "evening.jsonl")
+    _, out, _ = run("lessons", str(plan), str(log), "--json")
+    (soup,) = json.loads(out)["effect"]
+
+    assert soup["by_plan"] > 0.9
+    assert soup["as_learned"] < soup["worked_out_anew"]
+
+
+def test_taken_lessons_are_written_once_with_a_copy_beside(run: Run, plan: Path, tmp_path: Path) -> None:
+    log = live(plan, tmp_path / "evening.jsonl")
+    code, out, _ = run("lessons", str(plan), str(log), "--take", "all")
+    after = plan.read_text(encoding="utf-8")
+    again, _, err = run("lessons", str(plan), str(log), "--take", "all")
+    (copy,) = tmp_path.glob("supper.yaml.bak-*")
+
+    assert code == ExitCode.DONE
+    assert "min   # as the book says" in after
+    assert "at: 19:15   # sharp" in after
+    assert "all lessons; from 2026-11-28 [" in after
+    assert copy.read_text(encoding="utf-8") == PLAN
+    assert str(copy) in " ".join(out.split("\n"))
+    assert again == ExitCode.FAILED
+    assert "nothing to take" in err
+    assert plan.read_text(encoding="utf-8") == after
+    assert run("check", str(plan))[0] == ExitCode.DONE
+
+
+def test_one_by_number_leaves_the_others(run: Run, plan: Path, tmp_path: Path) -> None:
+    log = live(plan, tmp_path / "evening.jsonl")
+    run("lessons", str(plan), str(log), "--take", "1")
+    _, out, _ = run("lessons", str(plan), str(log), "--no-effect")
+
+    assert "takes: 25 to 30 to 35 min" in plan.read_text(encoding="utf-8")
+    assert "cut the leeks" not in out
+    assert "simmer the soup" in out
+    code, _, err = run("lessons", str(plan), str(log), "--take", "7")
+    assert (code, "no lesson number 7" in err) == (ExitCode.FAILED, True)
+
+
+def test_a_rehearsal_teaches_nothing(run: Run, plan: Path, tmp_path: Path) -> None:
+    log = live(plan, tmp_path / "played.jsonl", rehearsal=True)
+    _, out, _ = run("lessons", str(plan), str(log))
+
+    assert "No evening to learn from" in out
+    assert "1 rehearsal left out" in out
+
+
+def test_without_a_log_all_evenings_of_the_folder_are_read_and_what_is_none_is_told(
+    run: Run, plan: Path, home: Path
+) -> None:
+    folder = home / "XDG_DATA_HOME" / "platecall" / "logs"
+    folder.mkdir(parents=True)
+    live(plan, folder / "soup-supper-2026-11-28.jsonl")
+    (folder / "notes.jsonl").write_text("milk, eggs\n")
+    _, out, err = run("lessons", str(plan), "--no-effect")
+
+    assert "lessons from 1 evening" in out
+    assert "notes.jsonl:1: this is not a run log" in err
+
+
+@pytest.mark.parametrize("bad", ["some", "0", "1,", "", "-2", "1;2"])
+def test_a_bad_choice_is_one_message(run: Run, plan: Path, bad: str) -> None:
+    code, _, err = run("lessons", str(plan), f"--take={bad}")
+
+    assert code == ExitCode.USAGE
+    assert "neither all nor numbers" in err

@@ -1,0 +1,150 @@
+"""`logs`, `review` of several evenings, `schema --log` and `rehearse --mishaps`, from the words typed."""
+
+import json
+from html.parser import HTMLParser
+from pathlib import Path
+
+import pytest
+
+from board.exits import ExitCode
+from board.log.read import read_log
+from tests.whole.conftest import Run
+
+PLAN = """\
+event: <b>Soup</b> & co
+date: 2026-11-28
+zone: Europe/Dublin
+arrive: 18:30
+guests: [Ines, 'Tomas, vegetarian', 2 others, host]
+hands:
+  host: {hours: {on the day: '15:00 - 23:30'}}
+courses:
+  - course: Soup
+    at: 18:45
+    eaten in: 20 to 25 to 40 min
+    dishes:
+      - dish: Soup for Ines
+        steps:
+          - {step: cut the leeks, takes: 15 to 20 to 30 min}
+          - {step: simmer the soup, on: 'stovetop, 1 ring', takes: 25 to 30 to 40 min, keeps: 40 min hot}
+"""
+
+
+@pytest.fixture
+def plan(tmp_path: Path) -> Path:
+    path = tmp_path / "supper.yaml"
+    path.write_text(PLAN, encoding="utf-8")
+    return path
+
+
+@pytest.fixture
+def logs(run: Run, plan: Path, tmp_path: Path) -> list[Path]:
+    found = [tmp_path / f"night-{seed}.jsonl" for seed in (1, 2)]
+    for seed, path in enumerate(found, 1):
+        code, _, err = run("rehearse", str(plan), "--mishaps", "rough", "--seed", str(seed), "--log", str(path))
+        assert code == ExitCode.DONE, err
+    return found
+
+
+def test_a_night_with_mishaps_ends_in_words(run: Run, plan: Path, tmp_path: Path) -> None:
+    command = ("rehearse", str(plan), "--mishaps", "rough", "--seed", "3", "--log")
+    _, first, _ = run(*command, str(tmp_path / "a.jsonl"))
+    _, again, _ = run(*command, str(tmp_path / "b.jsonl"))
+
+    assert "How the night went" in first
+    assert first.splitlines()[:-1] == again.splitlines()[:-1]
+
+
+def test_logs_are_listed_with_how_they_ended(run: Run, logs: list[Path]) -> None:
+    code, out, _ = run("logs", *map(str, logs))
+
+    assert code == ExitCode.DONE
+    assert out.count("rehearsal") == 2
+    assert out.count("closed") == 2
+    assert run("logs")[1].strip() == "No run logs yet."
+
+
+def test_events_come_as_csv(run: Run, logs: list[Path]) -> None:
+    _, out, _ = run("logs", "--csv", *map(str, logs))
+
+    assert out.startswith("log,n,at,event,")
+    assert "night-2.jsonl,1," in out
+
+
+def test_a_copy_without_names_is_a_whole_log_and_overwrites_nothing(
+    run: Run, plan: Path, logs: list[Path], tmp_path: Path
+) -> None:
+    copy = tmp_path / "copy.jsonl"
+    command = ("logs", "--anonymise", str(logs[0]), "-o", str(copy), "--plan", str(plan))
+    code, out, _ = run(*command)
+    data = copy.read_bytes()
+
+    assert code == ExitCode.DONE
+    assert "2 names replaced" in out
+    assert b"Ines" not in data
+    assert read_log(data, "copy").dropped is None
+    assert run("review", str(copy))[0] == ExitCode.DONE
+    assert run(*command)[0] == ExitCode.FAILED
+    assert copy.read_bytes() == data
+
+
+@pytest.mark.parametrize("missing", [["--names", "Ines"], ["-o", "x.jsonl"]])
+def test_without_a_place_or_names_nothing_is_written(run: Run, logs: list[Path], missing: list[str]) -> None:
+    code, _, err = run("logs", "--anonymise", str(logs[0]), *missing)
+
+    assert code == ExitCode.USAGE
+    assert "say" in err
+    assert not Path("x.jsonl").exists()
+
+
+def test_several_evenings_in_one_table(run: Run, logs: list[Path]) -> None:
+    code, out, _ = run("review", *map(str, logs))
+
+    assert code == ExitCode.DONE
+    assert len([line for line in out.splitlines() if line.startswith("2026-11-28  ")]) == 2
+    assert [form["plan"] for form in json.loads(run("review", "--json", *map(str, logs))[1])] == [
+        "<b>Soup</b> & co"
+    ] * 2
+
+
+def test_one_evening_says_what_was_behind_it(run: Run, logs: list[Path]) -> None:
+    _, out, _ = run("review", str(logs[0]), "--odds")
+    form = json.loads(run("review", "--json", "--odds", str(logs[0]))[1])
+
+    assert "What made it late" in out
+    assert "The odds beforehand, and what came" in out
+    assert "in the kitchen while the guests were there" in out
+    assert form["late_because"][0]["course"] == "Soup"
+    assert 0 <= form["odds"]["Soup"] <= 1
+
+
+class Tags(HTMLParser):
+    """Which tags a page has."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.seen: list[str] = []
+
+    def handle_starttag(self, tag: str, attrs: object) -> None:
+        self.seen.append(tag)
+
+
+def test_the_page_holds_all_and_no_foreign_tag(run: Run, logs: list[Path], tmp_path: Path) -> None:
+    out = tmp_path / "page.html"
+    code, _, _ = run("review", *map(str, logs), "--html", str(out))
+    text = out.read_text(encoding="utf-8")
+    tags = Tags()
+    tags.feed(text)
+
+    assert code == ExitCode.DONE
+    assert "&lt;b&gt;Soup&lt;/b&gt; &amp; co" in text
+    assert not {"b", "script", "link", "img"} & set(tags.seen)
+    assert "http" not in text.replace("http-equiv", "")
+    assert run("review", str(logs[0]), "--html", str(out))[0] == ExitCode.FAILED
+
+
+def test_the_schema_of_a_line(run: Run) -> None:
+    code, out, _ = run("schema", "--log")
+
+    assert code == ExitCode.DONE
+    assert "StepFinished" in json.loads(out)["$defs"]
