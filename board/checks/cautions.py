@@ -83,6 +83,8 @@ def _is_left_alone(task: Task, number: int) -> bool:
 def tells(danger: Danger, text: str) -> bool:
     """Whether a text speaks of a danger: one of its words begins there, and what stands there is none of the others."""
     folded = " ".join(re.findall(r"[^\W_]+(?:[-'’][^\W_]+)*", text.casefold()))
+    if danger is ALCOHOL:
+        folded = re.sub(r"\b(?:alcohol-free|non-alcoholic|no-alcohol) \S+", " ", folded)
     for other in sorted(danger.never, key=len, reverse=True):
         folded = re.sub(rf"\b{re.escape(other)}\b", " ", folded)
     return any(re.search(rf"\b{re.escape(word)}", folded) for word in danger.words)

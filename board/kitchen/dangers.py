@@ -22,7 +22,7 @@ ALCOHOL = Danger(
      "calvados", "kirsch", "amaretto", "aperitif", "digestif", "spirit", "mead", "sake", "mulled"),
     ("cider vinegar", "wine vinegar", "sherry vinegar", "beer vinegar", "champagne vinegar", "ale vinegar", "port of",
      "ginger", "gingerbread", "portion", "portions", "portobello", "porterhouse", "rump", "rumble", "beer-free",
-     "alcohol-free", "ginkgo", "wineglass", "wineglasses", "aleppo", "punchy", "meadow", "spirited"),
+     "ginkgo", "wineglass", "wineglasses", "aleppo", "punchy", "meadow", "spirited"),
 )  # fmt: skip
 FLAME = Danger(
     "flame",

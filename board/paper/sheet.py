@@ -9,6 +9,7 @@ from rich.console import Console
 from board import words
 from board.paper.leaves import Leaf, where_of
 from board.paper.tables import cell, paragraph, table
+from board.plain import one_line
 from board.safety.clocks import dish_clocks
 from board.timetable.company import away_minutes, busiest
 from board.timetable.run_sheet import RunSheet, Slot
@@ -43,6 +44,8 @@ def print_sheet(sheet: RunSheet, by: str, out: Console) -> None:
         out.print(rows)
     _clocks(sheet, zone, out)
     _given_up(sheet, out)
+    _plates(sheet, out)
+    _cautions(sheet, out)
 
 
 def _stops(sheet: RunSheet, out: Console) -> None:
@@ -52,6 +55,25 @@ def _stops(sheet: RunSheet, out: Console) -> None:
         for line in sheet.stops:
             out.print(paragraph(f"■ {line}", indent=2))
         out.print()
+
+
+def _plates(sheet: RunSheet, out: Console) -> None:
+    """Whose plate is different."""
+    for course in sheet.courses:
+        if course.plates:
+            out.print()
+            out.print(cell(words.sheet_plates(one_line(course.name)), "bold"))
+            for line in course.plates:
+                out.print(paragraph(line, indent=2))
+
+
+def _cautions(sheet: RunSheet, out: Console) -> None:
+    """The usual ones, once each, after everything else."""
+    if sheet.cautions:
+        out.print()
+        out.print(cell(words.CAUTIONS_TITLE, "bold"))
+        for line in sheet.cautions:
+            out.print(paragraph(line, "dim", indent=2))
 
 
 def _clocks(sheet: RunSheet, zone: ZoneInfo, out: Console) -> None:

@@ -87,3 +87,7 @@ def page_written(path: str) -> str:
 
 def not_overwritten(path: str) -> str:
     return f"{path}: there is such a file, and it is no page made here; nothing was written. Give another name."
+
+
+def sheet_plates(course: str) -> str:
+    return f"Whose plate is different: {course}"

@@ -70,6 +70,7 @@ def test_each_danger_is_told_of(part: dict[str, str], topic: str) -> None:
     [
         ({"ingredients": "2 tbsp cider vinegar"}, "alcohol"),
         ({"ingredients": "1 portion ginger"}, "alcohol"),
+        ({"ingredients": "500 ml alcohol-free cider"}, "alcohol"),
         ({"jobs": "lay out the cutlery"}, "blades"),
         ({"ingredients": "1 cauliflower"}, "flowers"),
         ({"step": "wash the flowers and leaves"}, "flowers"),  # of a dish: its food

@@ -11,7 +11,8 @@ from board.kitchen.called import same_food
     ("one", "other"),
     [("onions", "Onion"), ("fresh thyme", "thyme"), ("tomatoes", "tomato"), ("potatoes", "potato"), ("Eggs", "egg"),
      ("bay leaves", "bay leaf"), ("radishes", "radish"), ("cherries", "cherry"), ("egg whites", "egg white"),
-     ("  plain   flour ", "plain flour"), ("anchovies", "anchovy"), ("loaves", "loaf")],
+     ("  plain   flour ", "plain flour"), ("anchovies", "anchovy"), ("loaves", "loaf"),
+     ("eggs, hard-boiled", "eggs"), ("9 eggs, baked through", "9 egg")],
 )  # fmt: skip
 def test_plurals_capitals_and_fresh_do_not_count(one: str, other: str) -> None:
     assert same_food(one) == same_food(other)
