@@ -5,24 +5,25 @@ program adds itself: guests arrive, guests to the table, for each course its ser
 washed in between where the plan wants that.
 """
 
-import re
 from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 from graphlib import CycleError, TopologicalSorter
 from typing import Literal
 
-from board.plan.durations import MINUTES_PER_DAY, Attention, Spread, short
+from board.plan.course_times import course_times
+from board.plan.durations import Attention, Spread, short
 from board.plan.laying import wash_ups
-from board.plan.model import Course, Job, Plan, Ref, Way, Work
+from board.plan.model import Course, Job, Plan, Ref, Work
 from board.plan.phrase import near
 from board.plan.places import Loc
 from board.plan.pouring import pouring_jobs
 from board.plan.problem import Problem as Problem  # beside the links they are asked for by
 from board.plan.problem import fold as fold
-from board.plan.stations import KEEPS_IN, LANES, Station
+from board.plan.problem import slug as slug
+from board.plan.stations import Station
 from board.plan.trips import trip_jobs
-from board.plan.when import clock_of, is_small_hours, minute_of
+from board.plan.uses import uses
 
 Kind = Literal["step", "job", "arrive", "seat", "serve", "clear"]
 
@@ -77,11 +78,6 @@ def labels(nodes: Iterable[Node]) -> dict[str, str]:
     }
 
 
-def slug(text: str) -> str:
-    """`Celeriac broth` → `celeriac-broth`; letters of every script are kept."""
-    return re.sub(r"[^\w]+", "-", text.casefold()).strip("-_") or "x"
-
-
 def link(plan: Plan) -> tuple[Linked, list[Problem]]:
     """All nodes and links; and each reference that leads nowhere, each ring, each name the kitchen lacks."""
     linked = Linked()
@@ -94,10 +90,15 @@ def link(plan: Plan) -> tuple[Linked, list[Problem]]:
     for node in [n for n in linked.nodes.values() if n.kind == "job"]:
         _link_job(node, names, linked, problems)
     _add_wash_ups(plan, linked)
-    times = _course_times(plan)
+    times = course_times(plan)
     if all(problem.code != "P04" for problem in times):  # two courses of one name would seem a ring
         problems += _cycle(linked)
-    problems += [p for node in linked.nodes.values() if node.work for p in _uses(plan, node, node.work)]
+    problems += [
+        p
+        for node in linked.nodes.values()
+        if node.work
+        for p in uses(plan, node.loc, node.work, is_step=node.kind == "step")
+    ]
     problems += _rests_of_nothing(linked)
     problems += times
     return linked, problems
@@ -319,57 +320,6 @@ def _cycle(linked: Linked) -> list[Problem]:
     return []
 
 
-def _uses(plan: Plan, node: Node, work: Work) -> list[Problem]:
-    """Names of ovens, tools and hands that the plan does not have."""
-    problems: list[Problem] = []
-    ways: list[tuple[Way, Loc]] = [
-        (work, node.loc),
-        *((way, (*node.loc, "or", n)) for n, way in enumerate(work.or_)),
-    ]
-    for way, loc in ways:
-        if way.on is not None:
-            problems += _station(plan, way.on, (*loc, "on"), cooking=True)
-        if way.keeps is not None:
-            problems += _station(plan, way.keeps.where, (*loc, "keeps"), cooking=False)
-    if work.takes is None and work.thaws is None and node.kind == "step":
-        mend = "Add how long it takes, for example `takes: 25 min`."
-        problems.append(Problem("P06", "a step needs `takes`, which is missing", mend, node.loc))
-    for number, name in enumerate(work.who or []):
-        if name not in plan.hands:
-            message = f"{name!r} is nobody among the hands.{near(name, plan.hands)}"
-            mend = "Name one of the `hands`, or add them there."
-            problems.append(Problem("P08", message, mend, (*node.loc, "who", number)))
-    return problems
-
-
-def _station(plan: Plan, station: Station, loc: Loc, *, cooking: bool) -> list[Problem]:
-    problems = []
-    kitchen = plan.kitchen
-    lanes = [*LANES, "freezer"] if cooking else [*KEEPS_IN]
-    if station.oven is not None and station.oven not in kitchen.ovens:
-        known = [*lanes, *kitchen.ovens]
-        what = "lane" if cooking else "place where things keep"
-        message = f"{station.oven!r} is neither a {what} nor an oven of this kitchen.{near(station.oven, known)}"
-        problems.append(Problem("P08", message, f"Name one of {', '.join(dict.fromkeys(known))}.", loc))
-    elif station.off and not cooking:
-        mend = "Write a step of its own for the rest: `on: oven off`."
-        problems.append(Problem("P07", "nothing keeps in an oven that is switched off", mend, loc))
-    elif station.off and (station.place != "oven" or station.heat is not None):
-        mend = "Write `oven off`, or the oven with its setting."
-        problems.append(Problem("P07", "only an oven can be off, and then it has no setting", mend, loc))
-    elif station.place == "oven" and station.heat is None and not station.off:
-        mend = "Write, for example, `oven at 180 C (170 to 190 C)`."
-        problems.append(Problem("P06", "an oven needs its setting", mend, loc))
-    elif station.place not in lanes:
-        what = "is no lane to work in" if cooking else "is no place where things keep"
-        problems.append(Problem("P07", f"{station.place!r} {what}", f"Name one of {', '.join(lanes)}.", loc))
-    for tool in station.tools:
-        if tool not in kitchen.tools:
-            message = f"the kitchen has no tool called {tool!r}.{near(tool, kitchen.tools)}"
-            problems.append(Problem("P08", message, "Add it under kitchen: tools, with how many there are.", loc))
-    return problems
-
-
 def _rests_of_nothing(linked: Linked) -> list[Problem]:
     """A rest in the oven, switched off, that does not follow one bake of its own at once."""
     problems = []
@@ -390,54 +340,3 @@ def _rests_of_nothing(linked: Linked) -> list[Problem]:
             problems.append(Problem("P14", message, mend, (*node.loc, "on")))
         resting.update({k.first: node.name for k in bakes})
     return problems
-
-
-def _course_times(plan: Plan) -> list[Problem]:
-    """Courses told apart by name, each wanted after the guests and not before the course written before it."""
-    problems = []
-    wanted: dict[str, int | None] = {}
-    before: Course | None = None
-    for c, course in enumerate(plan.courses):
-        at: Loc = ("courses", c, "at")
-        after = course.at.after
-        if slug(course.course) in wanted:
-            message = f"two courses are called {course.course!r}"
-            problems.append(Problem("P04", message, "Give each its own name.", ("courses", c, "course")))
-        if after is not None and after.course_before and before is None:
-            mend = "Write a time, or `10 min after guests arrive`."
-            problems.append(Problem("P08", "the first course has none before it", mend, at))
-        if after is not None and after.course is not None and slug(after.course) not in wanted:
-            guess = near(after.course, [x.course for x in plan.courses[:c]])
-            message = f"no course before this one is called {after.course!r}.{guess}"
-            problems.append(Problem("P08", message, "Name an earlier course.", at))
-        minute = _wanted(plan, course, wanted, before)
-        problems += _too_early(plan, course, minute, before, wanted, at)
-        wanted[slug(course.course)], before = minute, course
-    return problems
-
-
-def _wanted(plan: Plan, course: Course, wanted: dict[str, int | None], before: Course | None) -> int | None:
-    """The minute on the clock a course is wanted, from the event's midnight; None where that cannot be told."""
-    arrive, after = minute_of(plan.arrive), course.at.after
-    if after is None:
-        clock = course.at.clock or plan.arrive
-        past_midnight = minute_of(clock) < arrive and is_small_hours(clock)
-        return minute_of(clock) + (MINUTES_PER_DAY if past_midnight else 0)
-    name = before.course if after.course_before and before else after.course
-    start = arrive if name is None else wanted.get(slug(name))
-    return None if start is None else start + after.minutes
-
-
-def _too_early(
-    plan: Plan, course: Course, minute: int | None, before: Course | None, wanted: dict[str, int | None], at: Loc
-) -> list[Problem]:
-    if minute is None:
-        return []
-    if minute < minute_of(plan.arrive):
-        message = f"{course.course} is wanted at {clock_of(minute)}, before the guests arrive at {plan.arrive}"
-        return [Problem("P13", message, "Write a later time, or let the guests arrive earlier.", at)]
-    earlier = wanted[slug(before.course)] if before else None
-    if before is not None and earlier is not None and minute < earlier:
-        message = f"{course.course} is wanted at {clock_of(minute)}, before {before.course} at {clock_of(earlier)}"
-        return [Problem("P13", message, "Write the courses in the order they are served, or mend a time.", at)]
-    return []

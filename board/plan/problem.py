@@ -1,5 +1,6 @@
 """What keeps a plan from being used, found where its parts name one another; and how names are compared. Pure."""
 
+import re
 from dataclasses import dataclass
 
 from board.plan.places import Loc
@@ -18,3 +19,8 @@ class Problem:
 def fold(words: str) -> str:
     """A name as hosts compare names: capitals and spaces do not count."""
     return " ".join(words.casefold().split())
+
+
+def slug(text: str) -> str:
+    """`Celeriac broth` → `celeriac-broth`; letters of every script are kept."""
+    return re.sub(r"[^\w]+", "-", text.casefold()).strip("-_") or "x"

@@ -1,0 +1,58 @@
+"""What a piece of work names of kitchen and hands, and whether the plan has it. Pure."""
+
+from board.plan.model import Plan, Way, Work
+from board.plan.phrase import near
+from board.plan.places import Loc
+from board.plan.problem import Problem
+from board.plan.stations import KEEPS_IN, LANES, Station
+
+
+def uses(plan: Plan, loc: Loc, work: Work, *, is_step: bool) -> list[Problem]:
+    """Names of ovens, tools and hands that the plan does not have; and a step without a length. `loc`: its path."""
+    problems: list[Problem] = []
+    ways: list[tuple[Way, Loc]] = [
+        (work, loc),
+        *((way, (*loc, "or", n)) for n, way in enumerate(work.or_)),
+    ]
+    for way, at in ways:
+        if way.on is not None:
+            problems += _station(plan, way.on, (*at, "on"), cooking=True)
+        if way.keeps is not None:
+            problems += _station(plan, way.keeps.where, (*at, "keeps"), cooking=False)
+    if work.takes is None and work.thaws is None and is_step:
+        mend = "Add how long it takes, for example `takes: 25 min`."
+        problems.append(Problem("P06", "a step needs `takes`, which is missing", mend, loc))
+    for number, name in enumerate(work.who or []):
+        if name not in plan.hands:
+            message = f"{name!r} is nobody among the hands.{near(name, plan.hands)}"
+            mend = "Name one of the `hands`, or add them there."
+            problems.append(Problem("P08", message, mend, (*loc, "who", number)))
+    return problems
+
+
+def _station(plan: Plan, station: Station, loc: Loc, *, cooking: bool) -> list[Problem]:
+    problems = []
+    kitchen = plan.kitchen
+    lanes = [*LANES, "freezer"] if cooking else [*KEEPS_IN]
+    if station.oven is not None and station.oven not in kitchen.ovens:
+        known = [*lanes, *kitchen.ovens]
+        what = "lane" if cooking else "place where things keep"
+        message = f"{station.oven!r} is neither a {what} nor an oven of this kitchen.{near(station.oven, known)}"
+        problems.append(Problem("P08", message, f"Name one of {', '.join(dict.fromkeys(known))}.", loc))
+    elif station.off and not cooking:
+        mend = "Write a step of its own for the rest: `on: oven off`."
+        problems.append(Problem("P07", "nothing keeps in an oven that is switched off", mend, loc))
+    elif station.off and (station.place != "oven" or station.heat is not None):
+        mend = "Write `oven off`, or the oven with its setting."
+        problems.append(Problem("P07", "only an oven can be off, and then it has no setting", mend, loc))
+    elif station.place == "oven" and station.heat is None and not station.off:
+        mend = "Write, for example, `oven at 180 C (170 to 190 C)`."
+        problems.append(Problem("P06", "an oven needs its setting", mend, loc))
+    elif station.place not in lanes:
+        what = "is no lane to work in" if cooking else "is no place where things keep"
+        problems.append(Problem("P07", f"{station.place!r} {what}", f"Name one of {', '.join(lanes)}.", loc))
+    for tool in station.tools:
+        if tool not in kitchen.tools:
+            message = f"the kitchen has no tool called {tool!r}.{near(tool, kitchen.tools)}"
+            problems.append(Problem("P08", message, "Add it under kitchen: tools, with how many there are.", loc))
+    return problems
