@@ -28,6 +28,8 @@ def same_food(name: str) -> str:
     eggs to whoever buys them.
     """
     head, comma, tail = name.partition(",")
+    if comma and not _WORD.search(head):
+        return same_food(tail) if _WORD.search(tail) else name.casefold().strip()
     words = [_singular(word) for word in _WORD.findall(head.casefold())]
     kept = [word for word in words if word not in _NOT_COUNTED] or words
     rest = "" if stems(tail) in COOKED_THROUGH else " ".join(_WORD.findall(tail.casefold()))

@@ -95,7 +95,9 @@ def _forgotten(
     if not forgotten:
         return
     zone, paths = _zone(sheet), Paths(file, sheet)
-    by_when = ", ".join(f"{name} by {words.day_and_clock(by.astimezone(zone))}" for name, by, _ in forgotten)
+    by_when = ", ".join(
+        f"{name} by {words.day_and_clock(by.astimezone(zone))} ({first.clock.dish})" for name, by, first in forgotten
+    )
     names = ", ".join(name for name, _, _ in forgotten)
     message = f"no job puts away what is left of {by_when}; {_rule(say, forgotten[0][2])}; after that, throw it away"
     last = forgotten[-1][0]

@@ -82,7 +82,7 @@ KEPT_WARM = """      - dish: Tray bake
           - step: warm the syrup
             on: stovetop
             takes: 5 min
-            keeps: 2 h in the main oven at 60 C
+            keeps: 2 h in the main oven at 60 C (50 to 70 C)
           - step: bake the tray
             after: [rest the shells in the closed oven, warm the syrup]"""
 

@@ -2,6 +2,7 @@
 fresh interpreter really loads."""
 
 import ast
+import functools
 import subprocess
 import sys
 from pathlib import Path
@@ -66,6 +67,7 @@ def room_of(module: str) -> str | None:
     return None
 
 
+@functools.cache
 def modules() -> list[tuple[str, Path]]:
     found = []
     for file in sorted(BOARD.rglob("*.py")):
@@ -75,6 +77,7 @@ def modules() -> list[tuple[str, Path]]:
     return found
 
 
+@functools.cache
 def imports(file: Path) -> set[str]:
     found: set[str] = set()
     for node in ast.walk(ast.parse(file.read_text(encoding="utf-8"))):
