@@ -1,11 +1,17 @@
 """Whether what a plan says about buying is about anything, and says enough."""
 
+from datetime import datetime
+from zoneinfo import ZoneInfo
+
 from board.kitchen.called import same_food
 from board.kitchen.drinks import SOLD_AS, USUAL
+from board.plan.hours import Stretch, day_of
 from board.plan.load import PlanFile
 from board.plan.model import Plan
 from board.plan.phrase import near
 from board.plan.snag import Snag, Weight
+from board.plan.trips import shopper, trips
+from board.plan.when import stretch
 
 
 def _foods(plan: Plan) -> dict[str, str]:
@@ -40,3 +46,32 @@ def prices_by_the_pack_have_a_pack(file: PlanFile) -> list[Snag]:
             mend = f"Add it under `packs`, for example `{food}: 250 g`, or give the price by weight or by the piece."
             found.append(Snag("B02", Weight.MIND, message, mend, file.places.of(("prices", food))))
     return found
+
+
+def trips_have_a_place(file: PlanFile) -> list[Snag]:
+    """B03: a shopping trip outside the written hours of who goes, or while they are away; it stands there all the
+    same, and nobody else is sent."""
+    plan = file.plan
+    who, zone = shopper(plan), ZoneInfo(plan.zone)
+    hand = plan.hands[who]
+    hours = [stretch(day_of(plan, word), span, zone) for word, spans in hand.hours.items() for span in spans]
+    away = {what: stretch(span.day.on(plan.date), span, zone) for what, span in hand.away.items()}
+    found = []
+    for trip in trips(plan):
+        gone = [what for what, (start, end) in away.items() if start < trip.end and trip.start < end]
+        if _within(hours, trip.start, trip.end) and not gone:
+            continue
+        when = f"{trip.start.astimezone(zone):%H:%M} to {trip.end.astimezone(zone):%H:%M}"
+        why = f"while {who} is to {gone[0]}" if gone else f"outside {who}'s hours"
+        message = f"{trip.name}, {when}, lies {why}"
+        mend = f"Move the trip, or give {who} hours then; helpers do not go shopping here."
+        found.append(Snag("B03", Weight.MIND, message, mend, file.places.of(trip.loc)))
+    return found
+
+
+def _within(hours: list[Stretch], start: datetime, end: datetime) -> bool:
+    """Whether a trip lies in hours that touch or overlap."""
+    for first, last in sorted(hours):
+        if first <= start < last:
+            start = last
+    return start >= end

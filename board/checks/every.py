@@ -55,6 +55,7 @@ CHECKS: tuple[Check, ...] = (
     tableware.everybody_has_a_seat,
     buying.packs_and_prices_are_of_what_is_needed,
     buying.prices_by_the_pack_have_a_pack,
+    buying.trips_have_a_place,
 )
 
 
