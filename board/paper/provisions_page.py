@@ -51,7 +51,7 @@ def _section(section: Section, units: str | None) -> Iterator[str]:
 
 
 def _row(row: Row) -> str:
-    told = "".join(f"<small>{_text(note)}</small>" for note in row.notes)
+    told = f"<small>{_text('; '.join(row.notes))}</small>" if row.notes else ""
     return (
         f'<tr><td class="box"></td><td class="much">{_text(row.amount)}</td>'
         f'<td class="food">{_text(row.food)}{told}</td><td class="dishes">{_text(", ".join(row.dishes))}</td>'
