@@ -64,6 +64,8 @@ def _parser() -> _Parser:
     how.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     how.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
     how.add_argument("--tick", action="store_true", help=words.OPTIONS["tick"])
+    how.add_argument("--html", type=Path, metavar="FILE", help=words.OPTIONS["provisions-html"])
+    provisions.add_argument("--paper", choices=("a4", "letter"), default="a4", help=words.OPTIONS["paper"])
     odds = command("odds", _odds)
     odds.add_argument("--evenings", type=_evenings, metavar="N", default=10_000, help=words.OPTIONS["evenings"])
     odds.add_argument("--seed", type=_seed, metavar="N", default=1, help=words.OPTIONS["seed"])
@@ -306,9 +308,10 @@ def _sheet(arguments: argparse.Namespace) -> int:
 def _leaves(sheet: "RunSheet", arguments: argparse.Namespace) -> None:
     """The sheet for the wall or for people: in the terminal, as Markdown, or as a page to print."""
     from board.desk import Trouble
+    from board.paper.frame import is_page
     from board.paper.leaves import WALL, NoSuchPerson, leaves
     from board.paper.markdown import markdown
-    from board.paper.page import is_page, page
+    from board.paper.page import page
     from board.paper.sheet import print_leaves
     from board.paper.tables import console
     from board.plain import one_line
@@ -365,6 +368,14 @@ def _provisions(arguments: argparse.Namespace) -> int:
         from board.sessions import run_ticking
 
         run_ticking(found, arguments.plan)
+    elif arguments.html is not None:
+        from board.paper.frame import is_page
+        from board.paper.provisions_page import provisions_page
+        from board.plain import one_line
+        from board.writing import write_over
+
+        write_over(arguments.html, provisions_page(found, arguments.paper).encode(), is_page, words.not_overwritten)
+        print(words.page_written(one_line(arguments.html)))
     elif arguments.json:
         print(json.dumps(provisions_form(found), ensure_ascii=False, indent=2))
     elif arguments.markdown:

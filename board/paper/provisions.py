@@ -17,7 +17,7 @@ from board.provisions.rows import Row, errand_title, grown_rows, proposed_days, 
 def print_provisions(found: Provisions, out: Console) -> None:
     """By day and section of the shop, with boxes."""
     out.print(cell(words.provisions_title(found.event, found.guests), "bold"))
-    for remark in _remarks(found):
+    for remark in remarks(found):
         out.print(paragraph(remark, indent=2))
     for errand in found.errands:
         out.print()
@@ -60,7 +60,8 @@ def _rest(found: Provisions, out: Console) -> None:
     out.print(paragraph(words.PROVISIONS_CAUTION, "dim"))
 
 
-def _remarks(found: Provisions) -> Iterator[str]:
+def remarks(found: Provisions) -> Iterator[str]:
+    """What is said before the list."""
     if not found.to_buy:
         yield words.PROVISIONS_NOTHING
     elif proposed_days(found):
@@ -93,7 +94,7 @@ def _what(row: Row) -> str:
 def provisions_markdown(found: Provisions) -> str:
     """For paper; foreign text cannot become markup."""
     lines = [f"# {_text(words.provisions_title(found.event, found.guests))}", ""]
-    for remark in _remarks(found):
+    for remark in remarks(found):
         lines += [_text(remark), ""]
     for errand in found.errands:
         lines += [f"## {_text(errand_title(errand, found.zone))}", ""]

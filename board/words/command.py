@@ -78,6 +78,7 @@ OPTIONS = {
     "take": "write the K-th of them into the plan file; comments and layout stay",
     "leaf": "for paper: wall (all of it, in large type), everybody (a leaf a person), or one person's name",
     "html": "write it as a page that prints from any browser, a leaf a sheet of paper",
+    "provisions-html": "write it as a page that prints from any browser, with a box to tick for each food",
     "paper": "what the page is printed on (default: a4)",
     "course": "the cover and the pieces of one course only",
     "take-lessons": "write these lessons into the plan file, all or by number (1,3); comments and layout stay",

@@ -81,11 +81,11 @@ def test_markdown_has_boxes_and_no_markup_from_the_plan(run: Run, plan: str) -> 
 
 
 def test_the_bundled_plan_has_a_list(run: Run) -> None:
-    """Onions of the tartlets and of the beef: 5 + 3."""
+    """Onions of the tartlets, the broth, the beef and the lentils: 5 + 1 + 3 + 1."""
     code, out, _ = run("provisions", LANTERN)
 
     assert code == ExitCode.DONE
-    assert re.search(r"□ +8 +onions", out)
+    assert re.search(r"□ +10 +onions", out)
 
 
 def test_a_missing_pantry_file_and_a_bad_one_are_told(run: Run, plan: str) -> None:
