@@ -37,6 +37,12 @@ def same_food(name: str) -> str:
     return f"{folded}, {rest}" if comma and rest and folded else folded or rest or name.casefold().strip()
 
 
+def as_bought(name: str) -> str:
+    """The name without how it is going to be cooked: `eggs, baked through` → `eggs`."""
+    head, _, tail = name.rpartition(",")
+    return head.strip() if head.strip() and stems(tail) in COOKED_THROUGH else name
+
+
 def _singular(word: str) -> str:
     if word in _AS_IT_IS or len(word) <= 3:
         return word

@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from board.kitchen.called import same_food
+from board.kitchen.called import as_bought, same_food
 from board.plan.model import Plan
 from board.plan.scaling import whole_up
 from board.plan.shopping import InTheHouse, Pack, Price
@@ -107,7 +107,7 @@ def _item(
     section = next((n.line.section for n in needs if n.line.section), "")
     return Item(
         key=key,
-        food=max((n.line.food for n in needs), key=len),
+        food=max((as_bought(n.line.food) for n in needs), key=len),
         section=section.strip(),
         needs=tuple(needs),
         parts=parts,

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from board.kitchen.called import same_food
+from board.kitchen.called import as_bought, same_food
 
 
 @pytest.mark.parametrize(
@@ -35,3 +35,17 @@ def test_what_only_looks_like_a_plural_stays(name: str) -> None:
 @given(st.text(min_size=1, max_size=40) | st.text("aesoy ,'xl", min_size=1, max_size=30))
 def test_folding_twice_is_folding_once(name: str) -> None:
     assert same_food(same_food(name)) == same_food(name)
+
+
+@pytest.mark.parametrize(
+    ("name", "bought"),
+    [
+        ("eggs, baked through", "eggs"),
+        ("8 eggs, hard-boiled", "8 eggs"),
+        ("bread, no seeds", "bread, no seeds"),
+        ("eggs", "eggs"),
+        (", baked through", ", baked through"),
+    ],
+)
+def test_nobody_buys_how_it_will_be_cooked(name: str, bought: str) -> None:
+    assert as_bought(name) == bought
