@@ -102,9 +102,12 @@ def _parser() -> _Parser:
     table.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     review.add_argument("--html", type=Path, metavar="FILE", help=words.OPTIONS["review-html"])
     review.add_argument("--odds", action="store_true", help=words.OPTIONS["odds"])
-    lessons = command("lessons", _lessons)
+    lessons = command("lessons", _lessons, takes=None)
+    lessons.add_argument("plan", type=Path, nargs="?", help=words.ARGUMENTS["plan"])
     lessons.add_argument("logs", type=Path, nargs="*", metavar="log", help=words.LOGS_TO_LEARN_FROM)
     lessons.add_argument("--take", type=_chosen, metavar="WHICH", help=words.OPTIONS["take-lessons"])
+    lessons.add_argument("--book", action="store_true", help=words.OPTIONS["book"])
+    lessons.add_argument("--into-book", action="store_true", help=words.OPTIONS["into-book"])
     lessons.add_argument("--no-effect", action="store_true", help=words.OPTIONS["no-effect"])
     lessons.add_argument("--limit", type=_seconds, metavar="SECONDS", help=words.OPTIONS["limit"])
     lessons.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
@@ -501,7 +504,14 @@ def _review(arguments: argparse.Namespace) -> int:
 
 
 def _lessons(arguments: argparse.Namespace) -> int:
-    from board.learning import all_evenings, chosen, effect, learn_from, read_evenings, take
+    from board.desk import Trouble
+
+    if arguments.book:
+        return _book(arguments)
+    if arguments.plan is None or (arguments.into_book and arguments.take is not None):
+        raise Trouble(words.BOOK_NEEDS_PLAN if arguments.plan is None else words.BOOK_OR_PLAN, ExitCode.USAGE)
+
+    from board.learning import add_to_book, all_evenings, chosen, effect, learn_from, read_evenings, take
     from board.paper.lessons import lessons_form, print_lessons
     from board.paper.tables import console
     from board.paper.ways import print_taken
@@ -511,6 +521,11 @@ def _lessons(arguments: argparse.Namespace) -> int:
     for each in said:
         print(each, file=sys.stderr)
     learning = learn_from(arguments.plan, evenings)
+    if arguments.into_book:
+        added, book = add_to_book(learning, evenings)
+        print(words.book_added(added.fresh, added.known, added.rehearsals))
+        print(words.book_lies_at(one_line(book)))
+        return ExitCode.DONE
     if arguments.take is not None:
         lines, copy = take(learning, chosen(learning, arguments.take or None))
         print_taken(lines, str(arguments.plan), console())
@@ -524,6 +539,23 @@ def _lessons(arguments: argparse.Namespace) -> int:
         print(json.dumps(lessons_form(learning.found, brings), ensure_ascii=False, indent=2))
     else:
         print_lessons(learning.file.plan.event, learning.found, brings, str(arguments.plan), console())
+    return ExitCode.DONE
+
+
+def _book(arguments: argparse.Namespace) -> int:
+    from board.desk import Trouble
+    from board.learning import the_book
+    from board.paper.book import book_form, print_book
+    from board.paper.tables import console
+    from board.plain import one_line
+
+    if arguments.plan is not None or arguments.take is not None or arguments.into_book:
+        raise Trouble(words.BOOK_ALONE, ExitCode.USAGE)
+    book, path = the_book()
+    if arguments.json:
+        print(json.dumps(book_form(book), ensure_ascii=False, indent=2))
+    else:
+        print_book(book, one_line(path), console())
     return ExitCode.DONE
 
 

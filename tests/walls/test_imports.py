@@ -26,6 +26,7 @@ LAYERS: list[set[str]] = [
     {"board.view"},
     {"board.log"},
     {"board.lessons"},
+    {"board.bookshelf"},
     {"board.evening"},
     {"board.anew"},
     {"board.playthrough", "board.watching"},
