@@ -15,8 +15,9 @@ from board.lessons.kinds import Kind
 from board.lessons.learn import Estimate, estimate, prior
 from board.lessons.observe import PastEvening
 from board.lessons.ovens import DEFAULTS, Rate, Way, oven_prior, share_of_turn, way_of
-from board.plan.as_in_book import BookFigure, BookFigures, first_word
+from board.plan.as_in_book import BookFigure, BookFigures
 from board.plan.durations import Spread
+from board.plan.known_again import first_word
 from board.plan.load import PlanFile
 from board.timetable.run_sheet import Lasts
 
@@ -25,10 +26,8 @@ Work = tuple[str, str]  # a step's words, folded, and its lane
 Turn = tuple[str, Way]
 T = TypeVar("T")
 
-RATES: Mapping[Way, Rate] = {
-    **DEFAULTS,
-    "cools ajar": DEFAULTS["cools"],
-}  # what an oven's minutes in the book lie between
+# Between which temperatures an oven's minutes in the book lie.
+RATES: Mapping[Way, Rate] = {**DEFAULTS, "cools ajar": DEFAULTS["cools"]}
 
 
 @dataclass(frozen=True)

@@ -9,8 +9,8 @@ from typing import Any, get_args
 
 from board.lessons.book import Book, Seen
 from board.lessons.ovens import Way
+from board.plan.known_again import fold
 from board.plan.places import Loc, Places, read_yaml
-from board.plan.problem import fold
 from board.plan.snag import Snag, Weight, in_order
 from board.plan.spell import Layout, entry, item
 

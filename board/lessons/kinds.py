@@ -2,8 +2,7 @@
 
 from typing import NamedTuple
 
-from board.plan.as_in_book import first_word
-from board.plan.problem import fold
+from board.plan.known_again import first_word, fold
 from board.timetable.run_sheet import Slot
 
 

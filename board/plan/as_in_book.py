@@ -11,13 +11,12 @@ from typing import Any
 
 from board.plan.assume import Filled
 from board.plan.durations import Spread, takes_text
+from board.plan.known_again import first_word, fold
 from board.plan.places import Loc, Places
-from board.plan.problem import fold
 from board.plan.snag import Snag, Weight
 from board.plan_digest import AS_IN_BOOK
 
 STAND_IN = "1 min"
-_ARTICLES = ("a", "an", "the")
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,11 +52,6 @@ class _Asked:
     words: str
     lane: str
     thaws: bool
-
-
-def first_word(words: str) -> str:
-    """What a step does: its first word that is no article; "" where there is none."""
-    return next((word for word in words.split() if word not in _ARTICLES), "").strip(".,;:!?")
 
 
 def asked_of_book(raw: Any) -> list[Loc]:

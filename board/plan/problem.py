@@ -1,7 +1,8 @@
-"""What keeps a plan from being used, found where its parts name one another; and how names are compared. Pure."""
+"""What keeps a plan from being used, found where its parts name one another. Pure."""
 
 from dataclasses import dataclass
 
+from board.plan.known_again import fold as fold
 from board.plan.places import Loc
 
 
@@ -13,8 +14,3 @@ class Problem:
     message: str
     mend: str
     loc: Loc
-
-
-def fold(words: str) -> str:
-    """A name as hosts compare names: capitals and spaces do not count."""
-    return " ".join(words.casefold().split())
