@@ -462,14 +462,17 @@ def _rehearse(arguments: argparse.Namespace) -> int:
     if sheet.stops:
         print(words.stops_rehearsed([one_line(stop) for stop in sheet.stops]), file=sys.stderr)
     start = first_moment(sheet, arguments.start)
-    plain = arguments.plain or arguments.mishaps is not None or not _has_terminal()
-    path = arguments.log or rehearsal_log(sheet, fresh=plain or arguments.fresh or arguments.start is not None)
+    plain = arguments.plain or not _has_terminal()
+    night = None if arguments.mishaps is None else (arguments.mishaps, arguments.seed)
+    fresh = plain or arguments.fresh or arguments.start is not None or night is not None
+    path = arguments.log or rehearsal_log(sheet, fresh=fresh)
     if plain:
         for line in play_plainly(sheet, path, start, arguments.mishaps, arguments.seed):
             print(line)
     else:
         clock = VirtualClock(start, arguments.speed)
-        run_board(sheet, None if arguments.no_log else path, clock, _dress(arguments), plan=arguments.plan)
+        path = None if arguments.no_log else path
+        run_board(sheet, path, clock, _dress(arguments), plan=arguments.plan, mishaps=night)
     return ExitCode.DONE
 
 

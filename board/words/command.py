@@ -93,7 +93,8 @@ OPTIONS = {
     "review-html": "write it as one page for a browser",
     "odds": "also the odds the evening had beforehand, and what came",
     "schema-log": "that of a run log's line instead",
-    "mishaps": "play it line by line as it might go: lengths drawn, late guests, an answer forgotten, a slow oven",
+    "mishaps": "as it might really go: lengths drawn, late guests, a call forgotten, a slow oven; you practise on the "
+    "board, or with --plain it is played line by line",
     "mishaps-seed": "which night is drawn; the same number draws the same one (default: 1)",
     "evenings": "how many evenings to play, 100 to 1000000 (default: 10000)",
     "seed": "which evenings are drawn; the same number draws the same ones (default: 1)",
