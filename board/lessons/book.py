@@ -102,20 +102,22 @@ def steps_in(book: Book) -> list[Learned]:
     return [_learned(words, lane, seen) for (words, lane), seen in found]
 
 
-def kinds_in(book: Book) -> list[Learned]:
-    """Each kind of work, by lane and first word."""
+def kinds_in(book: Book, least_steps: int = 1) -> list[Learned]:
+    """Each kind of work of which the book has so many steps, by lane and first word."""
     return [
         _learned(kind.verb, kind.lane, [each for seen in alike for each in seen])
         for kind, alike in sorted(_by_kind(book).items())
+        if len(alike) >= least_steps
     ]
 
 
 def ovens_in(book: Book) -> list[Learned]:
-    """Each oven's ways, in minutes between the temperatures of `RATES`."""
+    """Each oven's ways, in minutes between the temperatures of `RATES`; one figure each, as a plan has it."""
     found = []
     for (oven, way), seen in sorted(book.ovens.items()):
         learned = estimate(oven_prior(RATES[way], 0), [minutes for _, minutes in seen])
-        found.append(Learned(oven, way, learned.lasts, Estimate(learned.belief, _evenings(seen))))
+        minutes = max(1, round(learned.middle))
+        found.append(Learned(oven, way, Lasts(minutes, minutes, minutes), Estimate(learned.belief, _evenings(seen))))
     return found
 
 

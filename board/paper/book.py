@@ -13,7 +13,7 @@ from board.plan.durations import takes_text
 
 
 def print_book(book: Book, path: str, out: Console) -> None:
-    """Steps, kinds of work and ovens, each with what it takes and from how many evenings. `path`: as it is shown."""
+    """Steps, kinds of work that hold more than one, and ovens, each from how many evenings. `path`: as it is shown."""
     out.print(cell(words.book_title(len(book.evenings)), "bold"))
     out.print(cell(words.book_lies_at(path), "dim"))
     if not book.evenings:
@@ -21,7 +21,7 @@ def print_book(book: Book, path: str, out: Console) -> None:
         return
     for titles, learned, where in (
         ((words.BOOK_STEP, words.BOOK_LANE), steps_in(book), str),
-        ((words.BOOK_KIND, words.BOOK_LANE), kinds_in(book), str),
+        ((words.BOOK_KIND, words.BOOK_LANE), kinds_in(book, least_steps=2), str),
         ((words.BOOK_OVEN, words.BOOK_WAY), ovens_in(book), _way),
     ):
         if learned:
@@ -33,11 +33,16 @@ def print_book(book: Book, path: str, out: Console) -> None:
 
 
 def _rows(titles: tuple[str, str], learned: Sequence[Learned], where: Callable[[str], str], out: Console) -> None:
-    rows = table(*((title, "left") for title in (*titles, words.BOOK_TAKES, words.BOOK_WHY)))
+    rows = table(
+        *((title, "left") for title in (*titles, words.BOOK_TAKES)),
+        (words.BOOK_EVENINGS, "right"),
+        (words.BOOK_RANGE, "left"),
+    )
     for each in learned:
         low, high = each.estimate.range
-        why = words.lesson_why(each.estimate.evenings, round(low), round(high))
-        rows.add_row(cell(each.name), cell(where(each.where)), cell(_takes(each), "bold"), cell(why))
+        span = words.book_range(round(low), round(high))
+        takes, evenings = cell(_takes(each), "bold"), cell(str(each.estimate.evenings))
+        rows.add_row(cell(each.name), cell(where(each.where)), takes, evenings, cell(span))
     out.print(rows)
 
 

@@ -2,7 +2,8 @@
 
 from board.words.lessons import evenings
 
-BOOK_STEP, BOOK_LANE, BOOK_TAKES, BOOK_WHY = "step", "lane", "takes", "why"
+BOOK_STEP, BOOK_LANE, BOOK_TAKES = "step", "lane", "takes"
+BOOK_EVENINGS, BOOK_RANGE = "evenings", "four of five"
 BOOK_KIND, BOOK_OVEN, BOOK_WAY = "kind of work", "oven", "how"
 BOOK_EMPTY = "Nothing in it yet: `platecall lessons PLAN LOG --into-book` adds what an evening showed."
 BOOK_BROKEN = "the cook's book cannot be read; it is left as it is"
@@ -18,6 +19,10 @@ def book_title(count: int) -> str:
 
 def book_way(way: str, start: float, end: float) -> str:
     return f"{way}, {start:g} to {end:g} °C"
+
+
+def book_range(low: int, high: int) -> str:
+    return f"{low} min" if low == high else f"{low} to {high} min"
 
 
 def book_lies_at(path: str) -> str:
