@@ -6,8 +6,13 @@ from pathlib import Path
 
 import pytest
 
+from board.anew.client import Anew
+from board.clock import StoppedClock
 from board.desk import read_plan_file, sheet_of
+from board.evening import unlogged_evening
 from board.exits import ExitCode
+from board.plan_eye import PlanEye
+from board.sessions import first_moment
 from tests.whole.conftest import Run
 from tests.whole.test_lessons_command import PLAN, live
 
@@ -141,3 +146,26 @@ def test_what_does_not_go_together_is_refused(run: Run, words: tuple[str, ...]) 
 
     assert code == ExitCode.USAGE
     assert len(err.splitlines()) == 1
+
+
+def test_a_running_evening_of_such_a_plan_is_still_known_as_its_plans(
+    run: Run, plan: Path, book: Path, tmp_path: Path
+) -> None:
+    """The eye on the plan's file, and the process that works the rest out anew, read the book too."""
+    new = tmp_path / "pears.yaml"
+    new.write_text(NEW_PLAN, encoding="utf-8")
+    run("lessons", str(plan), str(live(plan, tmp_path / "evening.jsonl")), "--into-book")
+    sheet = sheet_of(new)
+    eye = PlanEye(new, sheet, sheet.digest)
+    new.write_text(NEW_PLAN + "\n", encoding="utf-8")
+    new.write_text(NEW_PLAN, encoding="utf-8")
+    os.utime(new, (1, 1))
+    evening = unlogged_evening(sheet, StoppedClock(first_moment(sheet, None)))
+    anew = Anew(new, sheet.digest)
+    anew.ask(evening.told, evening.now())
+    answer = anew.answers.get(timeout=60)
+    anew.close()
+
+    assert (eye.look(), eye.busy) == (None, False)
+    assert answer is not None
+    assert answer.digest == sheet.digest
