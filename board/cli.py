@@ -104,9 +104,12 @@ def _parser() -> _Parser:
     table.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     review.add_argument("--html", type=Path, metavar="FILE", help=words.OPTIONS["review-html"])
     review.add_argument("--odds", action="store_true", help=words.OPTIONS["odds"])
-    lessons = command("lessons", _lessons)
+    lessons = command("lessons", _lessons, takes=None)
+    lessons.add_argument("plan", type=Path, nargs="?", help=words.ARGUMENTS["plan"])
     lessons.add_argument("logs", type=Path, nargs="*", metavar="log", help=words.LOGS_TO_LEARN_FROM)
     lessons.add_argument("--take", type=_chosen, metavar="WHICH", help=words.OPTIONS["take-lessons"])
+    lessons.add_argument("--book", action="store_true", help=words.OPTIONS["book"])
+    lessons.add_argument("--into-book", action="store_true", help=words.OPTIONS["into-book"])
     lessons.add_argument("--no-effect", action="store_true", help=words.OPTIONS["no-effect"])
     lessons.add_argument("--limit", type=_seconds, metavar="SECONDS", help=words.OPTIONS["limit"])
     lessons.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
@@ -470,14 +473,17 @@ def _rehearse(arguments: argparse.Namespace) -> int:
     if sheet.stops:
         print(words.stops_rehearsed([one_line(stop) for stop in sheet.stops]), file=sys.stderr)
     start = first_moment(sheet, arguments.start)
-    plain = arguments.plain or arguments.mishaps is not None or not _has_terminal()
-    path = arguments.log or rehearsal_log(sheet, fresh=plain or arguments.fresh or arguments.start is not None)
+    plain = arguments.plain or not _has_terminal()
+    night = None if arguments.mishaps is None else (arguments.mishaps, arguments.seed)
+    fresh = plain or arguments.fresh or arguments.start is not None or night is not None
+    path = arguments.log or rehearsal_log(sheet, fresh=fresh)
     if plain:
         for line in play_plainly(sheet, path, start, arguments.mishaps, arguments.seed):
             print(line)
     else:
         clock = VirtualClock(start, arguments.speed)
-        run_board(sheet, None if arguments.no_log else path, clock, _dress(arguments), plan=arguments.plan)
+        path = None if arguments.no_log else path
+        run_board(sheet, path, clock, _dress(arguments), plan=arguments.plan, mishaps=night)
     return ExitCode.DONE
 
 
@@ -512,7 +518,14 @@ def _review(arguments: argparse.Namespace) -> int:
 
 
 def _lessons(arguments: argparse.Namespace) -> int:
-    from board.learning import all_evenings, chosen, effect, learn_from, read_evenings, take
+    from board.desk import Trouble
+
+    if arguments.book:
+        return _book(arguments)
+    if arguments.plan is None or (arguments.into_book and arguments.take is not None):
+        raise Trouble(words.BOOK_NEEDS_PLAN if arguments.plan is None else words.BOOK_OR_PLAN, ExitCode.USAGE)
+
+    from board.learning import add_to_book, all_evenings, chosen, effect, learn_from, read_evenings, take
     from board.paper.lessons import lessons_form, print_lessons
     from board.paper.tables import console
     from board.paper.ways import print_taken
@@ -522,6 +535,11 @@ def _lessons(arguments: argparse.Namespace) -> int:
     for each in said:
         print(each, file=sys.stderr)
     learning = learn_from(arguments.plan, evenings)
+    if arguments.into_book:
+        added, book = add_to_book(learning, evenings)
+        print(words.book_added(added.fresh, added.known, added.rehearsals))
+        print(words.book_lies_at(one_line(book)))
+        return ExitCode.DONE
     if arguments.take is not None:
         lines, copy = take(learning, chosen(learning, arguments.take or None))
         print_taken(lines, str(arguments.plan), console())
@@ -535,6 +553,23 @@ def _lessons(arguments: argparse.Namespace) -> int:
         print(json.dumps(lessons_form(learning.found, brings), ensure_ascii=False, indent=2))
     else:
         print_lessons(learning.file.plan.event, learning.found, brings, str(arguments.plan), console())
+    return ExitCode.DONE
+
+
+def _book(arguments: argparse.Namespace) -> int:
+    from board.desk import Trouble
+    from board.learning import the_book
+    from board.paper.book import book_form, print_book
+    from board.paper.tables import console
+    from board.plain import one_line
+
+    if arguments.plan is not None or arguments.take is not None or arguments.into_book:
+        raise Trouble(words.BOOK_ALONE, ExitCode.USAGE)
+    book, path = the_book()
+    if arguments.json:
+        print(json.dumps(book_form(book), ensure_ascii=False, indent=2))
+    else:
+        print_book(book, one_line(path), console())
     return ExitCode.DONE
 
 

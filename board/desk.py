@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 from platformdirs import user_cache_path, user_data_path
 
 from board import words
+from board.bookshelf import BookTrouble, figures_for, plan_digest
 from board.cache import SheetCache
 from board.plain import one_line
 from board.timetable.run_sheet import RunSheet
@@ -142,11 +143,23 @@ def plan_in(text: str, path: Path) -> "PlanFile":
     """The plan in the text of a file. Raises Trouble, as above."""
     from board.plan.load import read_plan
 
-    found = read_plan(text, one_line(path))
+    try:
+        book = figures_for(text)
+    except BookTrouble as wrong:
+        raise Trouble(str(wrong), code=2 if wrong.broken else 1) from None
+    found = read_plan(text, one_line(path), book)
     if isinstance(found, list):
         snags = [snag.render() for snag in found]
         raise Trouble("\n".join([*snags, words.snag_count(len(snags))]), code=2)
     return found
+
+
+def digest_in(text: str) -> str:
+    """What names the sheet of a plan's text: with what the cook's book says where the plan asks it. Raises Trouble."""
+    try:
+        return plan_digest(text)
+    except BookTrouble as wrong:
+        raise Trouble(str(wrong), code=2 if wrong.broken else 1) from None
 
 
 def sheet_of(
@@ -156,10 +169,8 @@ def sheet_of(
 
     A sheet that is not proved, for want of the time it was given, is not kept.
     """
-    from board.plan_digest import digest_of
-
     store = cache()
-    digest = plan.digest if plan is not None else digest_of(read_text(path))
+    digest = plan.digest if plan is not None else digest_in(read_text(path))
     if not fresh and (sheet := store.get(digest)) is not None:
         return sheet
     sheet = _work_out(plan if plan is not None else read_plan_file(path), limit)

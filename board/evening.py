@@ -52,6 +52,7 @@ class Present:
     warned: tuple[Standing, ...] = ()  # what the board warned of at this very tick
     clocks: tuple[LiveClock, ...] = ()  # how long each dish has stood out; at most a minute old
     clock_warned: tuple[ClockWarned, ...] = ()  # what was said of them at this very tick
+    told: tuple[str, ...] = ()  # what else the host hears at this very tick
     unkept: Unkept | None = None  # what is not on the disk yet
 
 
@@ -94,7 +95,7 @@ class Evening:
         clocks = self.clocks(forecast)
         said = self._clock_warned(clocks, now)
         ahead = tuple(due), tuple(coming), raised
-        return Present(now, self.state, forecast, *ahead, warned, clocks, said, self.keeper.unkept)
+        return Present(now, self.state, forecast, *ahead, warned, clocks, said, unkept=self.keeper.unkept)
 
     def clocks(self, forecast: Forecast) -> tuple[LiveClock, ...]:
         """How long each dish has stood out. Reckoned anew when something happened, else once a minute."""

@@ -8,6 +8,7 @@ from pathlib import Path
 from zoneinfo import ZoneInfo
 
 from board import words
+from board.bookshelf import BookTrouble, book_file, read_book_file, rewrite
 from board.clock import WallClock
 from board.desk import (
     Telling,
@@ -21,6 +22,7 @@ from board.desk import (
     write_plan,
 )
 from board.evenings import contents_of
+from board.lessons.book import Added, Book, into_book
 from board.lessons.changes import Lesson, Lessons, history_lines, lessons_for, taught
 from board.lessons.observe import PastEvening, observe
 from board.log.disk import write_new
@@ -91,6 +93,31 @@ def learn_from(path: Path, evenings: Iterable[PastEvening]) -> Learning:
     text = read_text(path)
     file = plan_in(text, path)
     return Learning(path, text, file, lessons_for(file, evenings))
+
+
+def add_to_book(learning: Learning, evenings: Iterable[PastEvening]) -> tuple[Added, Path]:
+    """Adds to the cook's book what these evenings showed of the plan's work; where it lies. Raises Trouble."""
+    path, told = book_file(), list(evenings)
+    added: list[Added] = []
+
+    def change(book: Book) -> Book:
+        added.append(into_book(book, learning.file, told))
+        return added[0].book
+
+    try:
+        rewrite(path, change)
+    except BookTrouble as wrong:
+        raise Trouble(str(wrong), code=2 if wrong.broken else 1) from None
+    return added[0], path
+
+
+def the_book() -> tuple[Book, Path]:
+    """The cook's book, and where it lies. Raises Trouble."""
+    path = book_file()
+    try:
+        return read_book_file(path), path
+    except BookTrouble as wrong:
+        raise Trouble(str(wrong), code=2 if wrong.broken else 1) from None
 
 
 def chosen(learning: Learning, numbers: Sequence[int] | None) -> list[Lesson]:

@@ -7,8 +7,7 @@ from contextlib import suppress
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from board.desk import Trouble, cache, read_text
-from board.plan_digest import digest_of
+from board.desk import Trouble, cache, digest_in, read_text
 from board.timetable.changed import Changed, changed
 from board.timetable.run_sheet import RunSheet
 
@@ -42,7 +41,7 @@ class PlanEye:
             return None
         self._stamp = stamp
         try:
-            digest = digest_of(read_text(self.path))
+            digest = digest_in(read_text(self.path))
         except Trouble:
             return self._tell("", Changed(usable=False))
         if digest == self._known:

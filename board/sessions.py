@@ -18,9 +18,12 @@ from board.first_picture import FirstPicture
 from board.log.follow import Follower
 from board.log.read import LogContents, NoLog, read_log
 from board.log.write import LogInUse, Memory, RunLog
-from board.mishaps import Mishaps, draw_night, play_night
+from board.mishaps import play_night
+from board.night import Mishaps, Night, draw_night, night_score
+from board.nightly import NightEvening
 from board.plain import one_line
 from board.playthrough import Stuck, catch_up, play
+from board.run.events import EveningOpened
 from board.settings import read_settings, remember_theme, settings_file
 from board.timetable.changed import Changed, changed
 from board.timetable.run_sheet import RunSheet
@@ -109,19 +112,26 @@ class Dress:
 
 
 def run_board(
-    sheet: RunSheet, path: Path | None, clock: Clock, dress: Dress, *, plan: Path, usable: bool = True
+    sheet: RunSheet,
+    path: Path | None,
+    clock: Clock,
+    dress: Dress,
+    *,
+    plan: Path,
+    usable: bool = True,
+    mishaps: tuple[Mishaps, int] | None = None,
 ) -> None:
     """The board on a log (or, for None, without one), live or rehearsed as the clock is, until it is left.
 
     Live, the host is asked first about what must be mended before anybody eats. Raises Trouble.
 
     `plan`: the file the sheet comes from, to be looked at for edits meanwhile, and to work out anew what is left of an
-    evening that slips; not `usable`: the sheet is the log's.
+    evening that slips; not `usable`: the sheet is the log's. `mishaps`: how rough a rehearsal's night is, and its seed.
     """
     virtual = clock if isinstance(clock, VirtualClock) else None
     in_spite = virtual is None and ask_about_stops(sheet, path)
     if path is None:
-        _run_without_log(sheet, clock, virtual, dress, plan=plan, in_spite=in_spite)
+        _run_without_log(sheet, clock, virtual, dress, plan=plan, in_spite=in_spite, mishaps=mishaps)
         return
     with opened_log(path) as log:
         if log.contents is not None:
@@ -135,12 +145,36 @@ def run_board(
         evening = evening or open_evening(sheet, clock, log, rehearsal=virtual is not None)
         if in_spite:
             evening.accept_stops()
+        evening, night = _with_night(evening, mishaps)
         _show(evening, virtual, dress, greeting=greeting, plan=plan, planned=sheet, usable=usable)
+    _print_score(evening, night)
     print(words.left_board(one_line(path)))
 
 
+def _with_night(evening: Evening, mishaps: tuple[Mishaps, int] | None) -> tuple[Evening, Night | None]:
+    """The evening with a night drawn over it, by the sheet it began with."""
+    if mishaps is None:
+        return evening, None
+    opened = next(event for event in evening.told if isinstance(event, EveningOpened))
+    night = draw_night(opened.sheet, *mishaps)
+    return NightEvening(evening, night), night
+
+
+def _print_score(evening: Evening, night: Night | None) -> None:
+    """How the night went, once the host has ended it."""
+    if night is not None and evening.state.closed:
+        print("\n".join([*night_score(evening, night), ""]))
+
+
 def _run_without_log(
-    sheet: RunSheet, clock: Clock, virtual: VirtualClock | None, dress: Dress, *, plan: Path, in_spite: bool
+    sheet: RunSheet,
+    clock: Clock,
+    virtual: VirtualClock | None,
+    dress: Dress,
+    *,
+    plan: Path,
+    in_spite: bool,
+    mishaps: tuple[Mishaps, int] | None,
 ) -> None:
     """Where nothing can be written and the host said so; the board says all the while that nothing is kept."""
     if virtual is not None:
@@ -150,7 +184,9 @@ def _run_without_log(
         evening = unlogged_evening(sheet, clock, rehearsal=False)
         if in_spite:
             evening.accept_stops()
+    evening, night = _with_night(evening, mishaps)
     _show(evening, virtual, dress, greeting=words.NO_LOG, plan=plan, planned=sheet)
+    _print_score(evening, night)
     print(words.NO_LOG_LEFT)
 
 

@@ -6,7 +6,8 @@ import pytest
 
 from board.clock import StoppedClock
 from board.evening import unlogged_evening
-from board.mishaps import Mishaps, Night, draw_night, play_night
+from board.mishaps import play_night
+from board.night import Mishaps, Night, draw_night
 from board.run.events import GuestsDelayed, StepStretched
 from board.timetable.run_sheet import RunSheet
 from tests.conftest import at

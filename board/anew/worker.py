@@ -12,6 +12,7 @@ import msgspec
 
 from board.anew.given import as_it_stands, where_it_looks
 from board.anew.merge import merged
+from board.bookshelf import BookTrouble, figures_for
 from board.log.record import BadLine, from_line
 from board.plan.load import PlanFile, read_plan
 from board.run.events import EveningOpened, Event
@@ -47,7 +48,11 @@ def worked_out_anew(file: PlanFile, state: State, now: datetime, limit: float = 
 
 def main(path: str, digest: str) -> None:
     """Answers requests from stdin until it ends."""
-    file = read_plan(Path(path).read_text(encoding="utf-8-sig"), path)
+    text = Path(path).read_text(encoding="utf-8-sig")
+    try:
+        file = read_plan(text, path, figures_for(text))
+    except BookTrouble:
+        return
     if not isinstance(file, PlanFile) or file.digest != digest:
         return  # the plan has moved on since the evening began
     for line in sys.stdin.buffer:

@@ -11,9 +11,9 @@ from board.lessons.kinds import Key, key_of, key_of_slot
 from board.lessons.learn import Estimate, learn
 from board.lessons.observe import Observed, OvenTurn, PastEvening
 from board.lessons.ovens import DEFAULTS, Rate, Way, learn_ovens, way_of
-from board.plan.durations import short
+from board.plan.durations import short, takes_text
 from board.plan.edit import Edit
-from board.plan.edit_lessons import SetOvenTime, SetTakes, takes_text
+from board.plan.edit_lessons import SetOvenTime, SetTakes
 from board.plan.links import labels
 from board.plan.load import PlanFile
 from board.plan.places import Loc
@@ -90,6 +90,11 @@ def lessons_for(file: PlanFile, evenings: Iterable[PastEvening]) -> Lessons:
         aside=tuple(_aside(file, figures, fresh)),
         strange=len({step.key for evening in fresh for step in evening.steps} - set(figures)),
     )
+
+
+def known_to(file: PlanFile) -> tuple[frozenset[Key], frozenset[tuple[str, Way]]]:
+    """The steps and the ovens' ways whose figures in this plan evenings can tell."""
+    return frozenset(_figures(file)), frozenset(_rates(file))
 
 
 def oven_label(oven: str, way: Way) -> str:

@@ -2,9 +2,8 @@
 
 from typing import NamedTuple
 
+from board.plan.known_again import first_word, fold
 from board.timetable.run_sheet import Slot
-
-_ARTICLES = ("a", "an", "the")
 
 
 class Key(NamedTuple):
@@ -23,7 +22,7 @@ class Kind(NamedTuple):
 
 
 def key_of(dish: str | None, name: str, lane: str) -> Key:
-    return Key(_folded(dish or ""), _folded(name), lane)
+    return Key(fold(dish or ""), fold(name), lane)
 
 
 def key_of_slot(slot: Slot) -> Key:
@@ -35,9 +34,4 @@ def key_of_slot(slot: Slot) -> Key:
 
 def kind_of(key: Key) -> Kind:
     """Of work without a word in its name, the kind is its lane alone."""
-    verb = next((word for word in key.words.split() if word not in _ARTICLES), "")
-    return Kind(key.lane, verb.strip(".,;:!?"))
-
-
-def _folded(text: str) -> str:
-    return " ".join(text.casefold().split())
+    return Kind(key.lane, first_word(key.words))

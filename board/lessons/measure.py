@@ -21,6 +21,9 @@ from board.run.readings import lacks
 from board.run.state import Note, State, begin
 from board.timetable.run_sheet import CourseSlot, Slot
 
+HAPPENED = (StepStarted, StepFinished)
+MINUTE = timedelta(minutes=1)
+
 
 @dataclass(frozen=True, slots=True)
 class StepReview:
@@ -143,12 +146,11 @@ def review(opened: EveningOpened, events: Sequence[Event]) -> Review:
 def measured(state: State, opened: EveningOpened) -> Review:
     """The evening as it stands in a state, from what happened so far."""
     first_calls = _first_calls(state)
-    planned = opened.sheet.by_id()  # as the evening began, whatever was worked out anew since
-    steps = tuple(_step(state, planned.get(s.id, s), first_calls.get(s.id)) for s in state.sheet.slots)
+    slots = opened.sheet.by_id()  # as the evening began, whatever was worked out anew since
+    steps = tuple(_step(state, slots.get(s.id, s), first_calls.get(s.id)) for s in state.sheet.slots)
     pushes = [e for e in state.history if isinstance(e, CoursePushed)]
-    happened = [e.at for e in state.history if isinstance(e, StepStarted | StepFinished)]
+    happened = [e.at for e in state.history if isinstance(e, HAPPENED)]
     ended = max(happened, default=opened.at)
-    slots = opened.sheet.by_id()
     courses = tuple(
         CourseReview(
             name=c.name,
@@ -193,11 +195,13 @@ def _was_at_table(state: State, course: CourseSlot, ended: datetime) -> tuple[da
 def _kept(state: State, slot: Slot, ended: datetime) -> KeptReview | None:
     """How long a result stood: until the last that takes it up began, or to this moment while one has yet to."""
     finished = state.steps[slot.id].finished
+    if slot.keeping is None or finished is None:
+        return None
     takers = [state.steps[id_] for id_ in slot.then if id_ in state.steps and state.steps[id_].status != "left-out"]
-    if slot.keeping is None or finished is None or not takers:
+    if not takers:
         return None
     until = max(taker.started or ended for taker in takers)
-    stood = max(0, round((until - finished) / timedelta(minutes=1)))
+    stood = max(0, round((until - finished) / MINUTE))
     return KeptReview(slot, stood, slot.keeping.minutes, slot.keeping.where)
 
 
@@ -214,5 +218,5 @@ def _step(state: State, slot: Slot, called: datetime | None) -> StepReview:
     step = state.steps[slot.id]
     late = None
     if called is not None and step.started is not None and step.started >= called:
-        late = round((step.started - called) / timedelta(minutes=1))
+        late = round((step.started - called) / MINUTE)
     return StepReview(slot, step.status, step.started, step.finished, late)

@@ -46,7 +46,7 @@ def learn_ovens(
         for turn in evening.turns:
             key = (turn.oven, way_of(turn.before, turn.after, ajar=turn.ajar))
             rate = rates.get(key)
-            told = turn.minutes * _share(rate, turn) if rate is not None else 0.0
+            told = turn.minutes * share_of_turn(rate, turn) if rate is not None else 0.0
             if turn.aside is not None or told <= 0:
                 continue
             if evening.mark in (known or {}).get(key, ()):
@@ -56,7 +56,7 @@ def learn_ovens(
             seen.setdefault(key, set()).add(evening.mark)
     found: dict[tuple[str, Way], Estimate] = {}
     for key, each in minutes.items():
-        learned = estimate(_prior(rates[key], weighs.get(key, 0)), each)
+        learned = estimate(oven_prior(rates[key], weighs.get(key, 0)), each)
         found[key] = Estimate(learned.belief, len(seen[key]))
     return found
 
@@ -68,12 +68,12 @@ def way_of(before: float, after: float, *, ajar: bool) -> Way:
     return "cools ajar" if ajar else "cools"
 
 
-def _prior(rate: Rate, known: int) -> Belief:
+def oven_prior(rate: Rate, known: int) -> Belief:
     alpha = PRIOR_SPREAD + known / 2
     return Belief(math.log(rate.minutes), PRIOR_EVENINGS + known, alpha, OVEN_SIGMA**2 * (alpha - 1))
 
 
-def _share(rate: Rate, turn: OvenTurn) -> float:
+def share_of_turn(rate: Rate, turn: OvenTurn) -> float:
     """How much longer the rate's own change takes than this turn; 0 where the law does not reach."""
     if turn.after > turn.before:
         return (rate.end - rate.start) / (turn.after - turn.before)

@@ -5,7 +5,7 @@ from typing import Literal
 from zoneinfo import ZoneInfo
 
 from board import words
-from board.log.record import BadLine, UnknownEvent, from_line
+from board.log.record import BadLine, UnknownEvent, from_line, from_lines, opening_of
 from board.run.events import FORMAT, EveningOpened, Event
 
 HEAD = b'{"event":"EveningOpened"'  # how every run log begins
@@ -32,8 +32,8 @@ class LogContents:
 
 def read_log(data: bytes, name: str) -> LogContents:
     """All sound events, from the first line to the first that is not. Raises NoLog where that is the first."""
-    events: list[Event] = []
-    position, dropped = 0, None
+    events = _all_sound(data)
+    position, dropped = (len(data) if events else 0), None
     damage: Damage | None = None
     while position < len(data):
         end = data.find(b"\n", position) + 1 or len(data)
@@ -55,6 +55,16 @@ def read_log(data: bytes, name: str) -> LogContents:
     if opened.format > FORMAT:
         damage, dropped = "newer", words.newer_read(name, opened.format, FORMAT)
     return LogContents(opened, tuple(events[1:]), position, dropped, damage)
+
+
+def _all_sound(data: bytes) -> list[Event]:
+    """The events of a log without fault, read in one go; none of any other, which is read line by line to find it."""
+    first, *rest = data.splitlines(keepends=True) or [b""]
+    opened = opening_of(first)
+    events = from_lines(rest) if opened is not None else None
+    if opened is None or events is None or [e.n for e in (opened, *events)] != list(range(1, len(rest) + 2)):
+        return []
+    return [opened, *events]
 
 
 def next_event(line: bytes, n: int) -> Event:

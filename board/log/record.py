@@ -2,15 +2,33 @@
 
 import re
 import zlib
+from collections.abc import Sequence
+from functools import lru_cache
 
 import msgspec
 
-from board.run.events import Event
+from board.run.events import FORMAT, EveningOpened, Event
+from board.timetable.run_sheet import Moment, RunSheet
 
 _DECODER: msgspec.json.Decoder[Event] = msgspec.json.Decoder(Event)
+_MANY: msgspec.json.Decoder[list[Event]] = msgspec.json.Decoder(list[Event])
+_SHEET = msgspec.json.Decoder(RunSheet)
 _ENCODER = msgspec.json.Encoder()
 _CHECKSUM = re.compile(rb',"crc":"([0-9a-f]{8})"}')
 _TAIL = 18  # bytes of it
+
+
+class _Head(msgspec.Struct, frozen=True, tag_field="event", tag="EveningOpened"):
+    """An opening whose sheet is not read yet."""
+
+    n: int
+    at: Moment
+    rehearsal: bool
+    sheet: msgspec.Raw
+    format: int = FORMAT
+
+
+_HEAD = msgspec.json.Decoder(_Head)
 
 
 class BadLine(Exception):
@@ -30,6 +48,41 @@ def to_line(event: Event) -> bytes:
 def mark_of(event: Event) -> str:
     """Eight signs that name an event by its content: those its line ends in."""
     return f"{zlib.crc32(_ENCODER.encode(event)):08x}"
+
+
+def from_lines(lines: Sequence[bytes]) -> list[Event] | None:
+    """The events of many lines, each with its end, read in one go; None where any is not sound: `from_line` tells what
+    is wrong with it."""
+    bodies: list[bytes] = []
+    for line in lines:
+        body = line[: -_TAIL - 1] + b"}"
+        if line[-_TAIL - 1 :] != b',"crc":"%08x"}\n' % zlib.crc32(body):
+            return None
+        bodies.append(body)
+    try:
+        return _MANY.decode(b"[" + b",".join(bodies) + b"]")
+    except (msgspec.DecodeError, UnicodeDecodeError):
+        return None
+
+
+def opening_of(line: bytes) -> EveningOpened | None:
+    """The event of a log's first line, with its end; None where it is not sound, or no opening. A sheet that logs
+    share, as the rehearsals of one plan do, is read once."""
+    body = line[: -_TAIL - 1] + b"}"
+    if line[-_TAIL - 1 :] != b',"crc":"%08x"}\n' % zlib.crc32(body):
+        return None
+    try:
+        head = _HEAD.decode(body)
+        return EveningOpened(
+            n=head.n, at=head.at, format=head.format, rehearsal=head.rehearsal, sheet=_sheet(bytes(head.sheet))
+        )
+    except (msgspec.DecodeError, UnicodeDecodeError):
+        return None
+
+
+@lru_cache(maxsize=8)
+def _sheet(data: bytes) -> RunSheet:
+    return _SHEET.decode(data)
 
 
 def from_line(line: bytes) -> Event:

@@ -209,3 +209,12 @@ def short(minutes: int) -> str:
     if hours == 0:
         return f"{rest} min"
     return f"{hours} h {rest:02d}" if rest else f"{hours} h"
+
+
+def takes_text(low: int, likely: int, high: int) -> str:
+    """`10 to 15 to 20 min`, `2 h 30 to 2 h 45 to 3 h 15`, `25 min`; reads back as the same minutes."""
+    if low == likely == high:
+        return short(likely)
+    if likely < 60 and high < 100:
+        return f"{low} to {likely} to {high} min"
+    return " to ".join(short(each) for each in (low, likely, high))

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from typing import Any, Literal
 
 from board import words
-from board.plan.durations import short
+from board.plan.durations import short, takes_text
 from board.plan.edit import Edit, written
 from board.plan.links import fold
 from board.plan.load import PlanFile
@@ -13,15 +13,6 @@ from board.plan.places import Loc
 from board.plan.save import Append, CannotEdit, Change, Put
 
 OvenWay = Literal["heats", "cools", "cools ajar"]
-
-
-def takes_text(low: int, likely: int, high: int) -> str:
-    """`10 to 15 to 20 min`, `2 h 30 to 2 h 45 to 3 h 15`, `25 min`; reads back as the same minutes."""
-    if low == likely == high:
-        return short(likely)
-    if likely < 60 and high < 100:
-        return f"{low} to {likely} to {high} min"
-    return " to ".join(short(each) for each in (low, likely, high))
 
 
 @dataclass(frozen=True)

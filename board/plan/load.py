@@ -2,12 +2,13 @@
 
 import copy
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from types import UnionType
 from typing import Annotated, Any, Union, get_args, get_origin
 
 from pydantic import BaseModel, ValidationError
 
+from board.plan.as_in_book import STAND_IN, BookFigures, asked_of_book, put, taken_from
 from board.plan.assume import Filled, fill
 from board.plan.care import Cooling, Core, Thaw
 from board.plan.drinking import HowMuch, Pairing
@@ -54,16 +55,39 @@ class PlanFile:
     filled: Filled
     places: Places
     digest: str
+    book: BookFigures | None = None
 
 
-def read_plan(text: str, name: str) -> PlanFile | list[Snag]:
-    """The plan, or every snag that keeps it from being one, heaviest first. Raises nothing."""
+def read_plan(text: str, name: str, book: BookFigures | None = None) -> PlanFile | list[Snag]:
+    """The plan, or every snag that keeps it from being one, heaviest first. Raises nothing.
+
+    `book`: what the cook's book knows, for steps that take as long as it says.
+    """
     raw, places, snags = read_yaml(text, name)
     if raw is None and snags:
         return snags
     if not isinstance(raw, dict):
         mend = "Start from the short example in the README."
         return [Snag("P02", Weight.STOP, "this is not a plan: it has no keys", mend, places.at(1, 1))]
+    asked = asked_of_book(raw)
+    raw = put(raw, dict.fromkeys(asked, STAND_IN)) if asked else raw
+    found = _read(raw, places, snags)
+    if isinstance(found, list):
+        return in_order(list(dict.fromkeys(found)))
+    plan, filled = found
+    if asked:
+        texts, lines, snags = taken_from(book, asked, filled, places)
+        again = _read(put(raw, texts), places, snags)
+        if isinstance(again, list):
+            return in_order(list(dict.fromkeys(again)))
+        plan, filled = again
+        filled = replace(filled, assumed=(*filled.assumed, *lines))
+    return PlanFile(plan, filled, places, digest_of(text, book.digest if book is not None else ""), book)
+
+
+def _read(raw: dict[str, Any], places: Places, snags: list[Snag]) -> tuple[Plan, Filled] | list[Snag]:
+    """The plan in this data, filled; or these snags and all that is wrong with it."""
+    snags = list(snags)
     plan, errors = _validated(raw)
     empty = [{"type": "empty", "loc": loc, "input": None} for loc in _empty(raw, ())]
     if errors or empty:
@@ -79,8 +103,8 @@ def read_plan(text: str, name: str) -> PlanFile | list[Snag]:
             problems += [*misnamed(plan), *seat_problems(plan)]
         snags += [Snag(p.code, Weight.STOP, p.message, p.mend, places.of(p.loc)) for p in problems]
         if not snags:
-            return PlanFile(plan, fill(plan, linked), places, digest_of(text))
-    return in_order(list(dict.fromkeys(snags)))
+            return plan, fill(plan, linked)
+    return snags
 
 
 def _validated(raw: dict[str, Any]) -> tuple[Plan | None, list[Any]]:

@@ -73,12 +73,12 @@ class _PlainComposer(Composer):
         return node
 
 
-def read_yaml(text: str, name: str) -> tuple[Any, Places, list[Snag]]:
+def read_yaml(text: str, name: str, largest: int = LARGEST_CHARACTERS) -> tuple[Any, Places, list[Snag]]:
     """Data, its places, and what is wrong with the YAML itself. With snags the data may be partial."""
     text = text.removeprefix("\ufeff")
     places = Places(name, text)
-    if len(text) > LARGEST_CHARACTERS:
-        message = "the file is too large for a plan (over 200 kB)"
+    if len(text) > largest:
+        message = f"the file is too large for a plan (over {largest // 1000} kB)"
         return None, places, [_stop("P02", message, "Is it the right file?", places.at(1, 1))]
     yaml = YAML(typ="safe", pure=True)
     yaml.Composer = _PlainComposer

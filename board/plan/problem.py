@@ -1,8 +1,9 @@
-"""What keeps a plan from being used, found where its parts name one another; and how names are compared. Pure."""
+"""What keeps a plan from being used, found where its parts name one another. Pure."""
 
 import re
 from dataclasses import dataclass
 
+from board.plan.known_again import fold as fold
 from board.plan.places import Loc
 
 
@@ -14,11 +15,6 @@ class Problem:
     message: str
     mend: str
     loc: Loc
-
-
-def fold(words: str) -> str:
-    """A name as hosts compare names: capitals and spaces do not count."""
-    return " ".join(words.casefold().split())
 
 
 def slug(text: str) -> str:

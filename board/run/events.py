@@ -18,7 +18,7 @@ Part = Literal["start", "look-in", "end"]
 ClockWarning = Literal["soon", "over", "put-away"]
 
 
-class _Event(msgspec.Struct, frozen=True, tag_field="event", kw_only=True):
+class _Event(msgspec.Struct, frozen=True, gc=False, tag_field="event", kw_only=True):
     n: int
     at: Moment
 

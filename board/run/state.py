@@ -35,6 +35,9 @@ class StepState:
         return slot.end - slot.start + self.stretched
 
 
+TO_COME = StepState()
+
+
 @dataclass(frozen=True, slots=True)
 class Note:
     """Something the host wrote down."""
@@ -89,4 +92,4 @@ def replace(thing: T, **changes: Any) -> T:
 
 def begin(sheet: RunSheet) -> State:
     """Before anything has happened."""
-    return State(sheet, MappingProxyType({slot.id: StepState() for slot in sheet.slots}))
+    return State(sheet, MappingProxyType(dict.fromkeys((slot.id for slot in sheet.slots), TO_COME)))

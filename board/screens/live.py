@@ -171,6 +171,8 @@ class LiveScreen(Screen[None]):
             for each in self.present.warned:
                 self.say(self.viewer.standings.soon_over(each, self.present.now))
             self._say_clocks(self.present)
+            if self.present.told:
+                self.say(words.said_together(self.present.told))
         except Exception as wrong:
             self.banner = words.board_fault(one_line(wrong, 80))
         self.redraw()

@@ -14,7 +14,7 @@ Moment = Annotated[datetime, msgspec.Meta(tz=True)]  # aware; what is read back 
 SlotKind = Literal["step", "job", "arrive", "seat", "serve", "clear", "heat"]
 
 
-class Attended(msgspec.Struct, frozen=True):
+class Attended(msgspec.Struct, frozen=True, gc=False):
     """A stretch that needs somebody's hands. `kind`: all, start, look-in, end."""
 
     start: Moment
@@ -23,7 +23,7 @@ class Attended(msgspec.Struct, frozen=True):
     kind: str
 
 
-class Use(msgspec.Struct, frozen=True):
+class Use(msgspec.Struct, frozen=True, gc=False):
     """So much of something for a while; `celsius` is the oven's setting, None elsewhere. `off`: it is left to cool.
 
     Of a change of setting, `before` is what it comes from in °C, where that is known; `ajar`: it cools door ajar.
@@ -39,7 +39,7 @@ class Use(msgspec.Struct, frozen=True):
     ajar: bool = False
 
 
-class Wait(msgspec.Struct, frozen=True):
+class Wait(msgspec.Struct, frozen=True, gc=False):
     """Starts no earlier than `minutes` after the `anchor` (start or end) of slot `after`. `reason` is a word for why:
 
     order (what it follows), heat (its oven's setting), hands, oven, or the name of what both need.
@@ -56,7 +56,7 @@ class Wait(msgspec.Struct, frozen=True):
         return self.reason in (ORDER, HEAT)
 
 
-class Keeping(msgspec.Struct, frozen=True):
+class Keeping(msgspec.Struct, frozen=True, gc=False):
     """How long a result may stand, in minutes, and where. `exposed`: it spoils, and stands there neither hot nor cold
     enough."""
 
@@ -65,7 +65,7 @@ class Keeping(msgspec.Struct, frozen=True):
     exposed: bool = False
 
 
-class Stage(msgspec.Struct, frozen=True):
+class Stage(msgspec.Struct, frozen=True, gc=False):
     """A limit of cooling as its rule writes it: down to `celsius` (the same as `fahrenheit`) within so many minutes of
     passing `begins`, °C."""
 
@@ -76,7 +76,7 @@ class Stage(msgspec.Struct, frozen=True):
     source: str
 
 
-class Cooling(msgspec.Struct, frozen=True):
+class Cooling(msgspec.Struct, frozen=True, gc=False):
     """An estimate of how something cools: Newton's constant a minute, what is around it in °C, what was assumed, and
     the stages it should meet, the warmest first."""
 
@@ -86,7 +86,7 @@ class Cooling(msgspec.Struct, frozen=True):
     stages: tuple[Stage, ...] = ()
 
 
-class Lasts(msgspec.Struct, frozen=True):
+class Lasts(msgspec.Struct, frozen=True, gc=False):
     """How long something may last, in minutes; all equal for one figure."""
 
     low: int
@@ -94,7 +94,7 @@ class Lasts(msgspec.Struct, frozen=True):
     high: int
 
 
-class Slot(msgspec.Struct, frozen=True):
+class Slot(msgspec.Struct, frozen=True, gc=False):
     """One piece of work with its time. `lasts` None: as long as it stands here, as an oven's change does.
 
     `cooks`: the class of food it cooks. `hold_minutes`: how long its core is held at `core_celsius`. `exposed`: while
@@ -145,7 +145,7 @@ class Slot(msgspec.Struct, frozen=True):
         )
 
 
-class CourseSlot(msgspec.Struct, frozen=True):
+class CourseSlot(msgspec.Struct, frozen=True, gc=False):
     """A course: when it was wanted and when it is served. `serve` and `clear` are ids of slots.
 
     `eaten`: how long the guests sit over it, which the clearing waits for. `pushed`: minutes by which the host had
@@ -169,7 +169,7 @@ class CourseSlot(msgspec.Struct, frozen=True):
         return round((self.served - self.wanted).total_seconds() / 60)
 
 
-class SpoilClock(msgspec.Struct, frozen=True):
+class SpoilClock(msgspec.Struct, frozen=True, gc=False):
     """How long what a dish is made of may stand neither hot nor cold enough, over its whole path, and by which rule.
 
     `serve`, `clear`, `away`: ids of the slots that send it out, take it from the table, and put what is left of it
@@ -185,7 +185,7 @@ class SpoilClock(msgspec.Struct, frozen=True):
     away: str | None = None
 
 
-class GivenUp(msgspec.Struct, frozen=True):
+class GivenUp(msgspec.Struct, frozen=True, gc=False):
     """Something that could not be had, and why."""
 
     what: str
@@ -193,7 +193,7 @@ class GivenUp(msgspec.Struct, frozen=True):
     minutes: int
 
 
-class RunSheet(msgspec.Struct, frozen=True):
+class RunSheet(msgspec.Struct, frozen=True, gc=False):
     """The computed timetable. `slots` stand in an order in which nothing comes before what it waits for."""
 
     plan: str

@@ -1,6 +1,7 @@
 """Every word the program shows, in one place, a file a matter. A glossary in the README says where each comes from."""
 
 from board.words.beginning import *
+from board.words.book import *
 from board.words.calendar import *
 from board.words.calls import *
 from board.words.cautions import *

@@ -82,6 +82,8 @@ OPTIONS = {
     "paper": "what the page is printed on (default: a4)",
     "course": "the cover and the pieces of one course only",
     "take-lessons": "write these lessons into the plan file, all or by number (1,3); comments and layout stay",
+    "book": "show the cook's book: how long work takes you, and your ovens, over all plans; no plan is needed",
+    "into-book": "add what these evenings showed to the cook's book; no evening counts twice",
     "no-effect": "leave out what the lessons bring; the timetable is then not worked out anew",
     "csv": "print every event as a row of a table",
     "anonymise": "write a copy with the guests' names replaced and notes left out",
@@ -92,7 +94,8 @@ OPTIONS = {
     "review-html": "write it as one page for a browser",
     "odds": "also the odds the evening had beforehand, and what came",
     "schema-log": "that of a run log's line instead",
-    "mishaps": "play it line by line as it might go: lengths drawn, late guests, an answer forgotten, a slow oven",
+    "mishaps": "as it might really go: lengths drawn, late guests, a call forgotten, a slow oven; you practise on the "
+    "board, or with --plain it is played line by line",
     "mishaps-seed": "which night is drawn; the same number draws the same one (default: 1)",
     "evenings": "how many evenings to play, 100 to 1000000 (default: 10000)",
     "seed": "which evenings are drawn; the same number draws the same ones (default: 1)",

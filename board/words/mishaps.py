@@ -1,20 +1,28 @@
 """A rehearsal with mishaps."""
 
 
+def ready_early(name: str) -> str:
+    return f"{name} is ready before its time"
+
+
+def not_ready(name: str, minutes: int) -> str:
+    return f"{name} is not ready yet: {minutes} min more, by the look of it"
+
+
+def guests_are_late(minutes: int) -> str:
+    return f"the guests are {minutes} min late"
+
+
+def guests_sit(course: str, minutes: int) -> str:
+    return f"the guests sit {minutes} min longer over {course}"
+
+
 def played_early(at: str, name: str) -> str:
-    return f"{at}  ✓ {name} is ready before its time"
+    return f"{at}  ✓ {ready_early(name)}"
 
 
-def played_not_ready(at: str, name: str, minutes: int) -> str:
-    return f"{at}  … {name} is not ready yet: {minutes} min more"
-
-
-def played_guests_late(at: str, minutes: int) -> str:
-    return f"{at}  … the guests are {minutes} min late"
-
-
-def played_sat_long(at: str, course: str, minutes: int) -> str:
-    return f"{at}  … the guests sit {minutes} min longer over {course}"
+def played_instead(at: str, said: str) -> str:
+    return f"{at}  … {said}"
 
 
 def night_title() -> str:
@@ -37,6 +45,10 @@ def night_course(course: str, late: int, may_slip: int) -> str:
     if late <= 0:
         return f"{course} was on time."
     return f"{course} was {late} min late, " + ("which it may be." if late <= may_slip else "more than it may be.")
+
+
+def night_not_served(course: str) -> str:
+    return f"{course} was not served."
 
 
 def night_kept(name: str, stood: int, limit: int) -> str:

@@ -17,7 +17,8 @@ from board.evening import open_evening
 from board.lessons.measure import review
 from board.log.read import read_log
 from board.log.write import RunLog
-from board.mishaps import draw_night, play_night
+from board.mishaps import play_night
+from board.night import draw_night
 from board.sessions import first_moment
 
 LOGS, EVENTS, GOAL_SECONDS = 1000, 200, 2

@@ -71,6 +71,28 @@ def test_every_kind_of_event_comes_back_as_it_was(little: RunSheet) -> None:
         assert b"\x1b" not in line
 
 
+def test_a_log_read_in_one_go_is_the_same_as_line_by_line(little: RunSheet) -> None:
+    """A line too many at the end, torn, sends it the slow way."""
+    data = b"".join(to_line(event) for event in written(little))
+    at_once, slowly = read_log(data, "log"), read_log(data + b"{", "log")
+
+    assert [at_once.opened, *at_once.events] == written(little)
+    assert (at_once.opened, at_once.events) == (slowly.opened, slowly.events)
+    assert (at_once.sound_bytes, at_once.dropped) == (slowly.sound_bytes, None) == (len(data), None)
+    assert slowly.damage == "torn"
+
+
+def test_two_events_in_one_line_are_no_sound_line_whatever_its_checksum(little: RunSheet) -> None:
+    """Joined with others they would read as two of a list."""
+    first, second, third, *_ = written(little)
+    two = to_line(second)[:-19] + b"}," + to_line(third)[:-19] + b"}"
+    line = two[:-1] + b',"crc":"%08x"}\n' % zlib.crc32(two)
+    contents = read_log(to_line(first) + line, "log")
+
+    assert contents.events == ()
+    assert contents.damage is not None
+
+
 @settings(max_examples=200, deadline=None)
 @given(data=st.data())
 def test_every_cut_of_a_log_reads_as_a_beginning_of_it(data: st.DataObject) -> None:

@@ -10,7 +10,7 @@ from board.clock import StoppedClock
 from board.evening import Evening, unlogged_evening
 from board.run.decide import Done, EndUnread, Later, LeaveOut, Push, Settle, TakeBack, TakeReading, Wish, WriteNote
 from board.run.events import ANSWERS, ClockWarned, Event, KeepingWarned, NoteWritten, ReadingTaken
-from board.run.fold import fold_all
+from board.run.fold import fold, fold_all
 from board.run.forecast import Forecaster
 from board.run.state import begin
 from board.timetable.run_sheet import RunSheet
@@ -71,6 +71,19 @@ def test_state_is_the_replay_of_its_log(lantern_sheet: RunSheet, moves: Any) -> 
     whole = fold_all(begin(lantern_sheet), [opened, *events])
     halves = fold_all(fold_all(begin(lantern_sheet), [opened, *events[:cut]]), events[cut:])
     assert whole == halves == evening.state
+
+
+@settings(max_examples=30, deadline=None)
+@given(moves=MOVES)
+def test_folding_leaves_the_state_it_began_with_as_it_was(lantern_sheet: RunSheet, moves: Any) -> None:
+    evening, _ = play(lantern_sheet, moves)
+    events = list(evening.keeper.events)  # type: ignore[attr-defined]
+    states = [fold_all(begin(lantern_sheet), kept(evening)[:1])]
+    for event in events:
+        states.append(fold(states[-1], event))
+
+    for count, state in enumerate(states):
+        assert state == fold_all(states[0], events[:count])
 
 
 @settings(max_examples=60, deadline=None)

@@ -11,7 +11,8 @@ from board.desk import sheet_of
 from board.evening import open_evening
 from board.exits import ExitCode
 from board.log.write import RunLog
-from board.mishaps import Night, draw_night, play_night
+from board.mishaps import play_night
+from board.night import Night, draw_night
 from board.sessions import first_moment
 from tests.whole.conftest import Run
 

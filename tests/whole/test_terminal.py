@@ -153,3 +153,22 @@ def test_the_hosts_own_lines_come_back_after_the_board(tmp_path: Path, env: dict
     assert "\x1b[?1049l" in left
     assert left.rindex("\x1b[?25h") > 0  # the cursor shows again
     assert "No run log was kept" in left[left.rindex("\x1b[?1049l") :]
+
+
+def test_a_night_with_mishaps_is_practised_on_the_board_and_ends_in_words(tmp_path: Path, env: dict[str, str]) -> None:
+    log = tmp_path / "night.jsonl"
+    night = ["--mishaps", "rough", "--seed", "3"]
+    board = Terminal(["rehearse", LANTERN, *night, "--from", "18:20", "--log", str(log), "--no-bell"], (80, 40), env)
+    board.wait_for("┃")
+    board.press("j")
+    board.press(" ")
+    board.press("q")
+    board.press("e")
+    board.wait_for("closes this page")
+    board.press("q")
+    left = board.wait_for("How the night went")
+    board.process.close()
+
+    assert "was slow all night." in left
+    assert "was not served." in left
+    assert state_of(log).closed

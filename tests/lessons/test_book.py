@@ -1,0 +1,170 @@
+"""The cook's book: what is entered, once; its text there and back; what of it is refused, with its line."""
+
+from collections.abc import Callable
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from board.kitchen.heat import COOLS_FROM, COOLS_TO, HEATS_TO, ROOM_CELSIUS
+from board.lessons.book import RATES, Added, Book, book_figures, into_book, kinds_in, ovens_in, steps_in
+from board.lessons.book_text import book_text, read_book
+from board.lessons.kinds import Key
+from board.lessons.observe import OvenTurn, PastEvening
+from board.plan.load import PlanFile
+from board.plan.snag import Snag
+from tests.conftest import HEAD
+from tests.lessons.past import SIMMER, evening
+
+STOCK = Key("soup", "simmer the stock", "stovetop")
+PLAN = (
+    HEAD
+    + """
+kitchen:
+  ovens: {oven: {shelves: 2}}
+courses:
+  - course: Soup
+    at: 19:15
+    dishes:
+      - dish: Soup
+        steps:
+          - {step: simmer the soup, on: stovetop, takes: 30 min}
+          - {step: Simmer the stock, on: stovetop, takes: 60 min}
+"""
+)
+
+
+@pytest.fixture(scope="module")
+def file(plan_from: Callable[[str], PlanFile]) -> PlanFile:
+    return plan_from(PLAN)
+
+
+def entered(file: PlanFile, *evenings: PastEvening, book: Book | None = None) -> Added:
+    return into_book(book or Book(), file, evenings)
+
+
+def test_evenings_are_entered_once_and_in_any_order(file: PlanFile) -> None:
+    one, two = evening(1, {SIMMER: 33, STOCK: 70}), evening(2, {SIMMER: 35})
+    both = entered(file, two, one)
+    by_and_by = entered(file, two, book=entered(file, one).book)
+    again = entered(file, one, one, two, book=both.book)
+
+    assert (both.fresh, both.known) == (2, 0)
+    assert both.book == by_and_by.book == again.book
+    assert (again.fresh, again.known) == (0, 2)
+    assert both.book.steps["simmer the soup", "stovetop"] == (("00000001", 33.0), ("00000002", 35.0))
+
+
+def test_of_an_evening_of_another_plan_only_shared_work_is_entered_and_the_rest_later(
+    file: PlanFile, plan_from: Callable[[str], PlanFile]
+) -> None:
+    peel = Key("soup", "peel the roots", "worktop")
+    mixed = evening(1, {SIMMER: 33, peel: 12})
+    first = entered(file, mixed)
+    other = plan_from(PLAN.replace("Simmer the stock, on: stovetop", "peel the roots, on: worktop"))
+    then = into_book(first.book, other, [mixed])
+
+    assert set(first.book.steps) == {("simmer the soup", "stovetop")}
+    assert then.fresh == 1
+    assert then.book.steps["peel the roots", "worktop"] == (("00000001", 12.0),)
+    assert then.book.steps["simmer the soup", "stovetop"] == (("00000001", 33.0),)
+
+
+def test_rehearsals_and_what_was_set_aside_are_left_out(file: PlanFile) -> None:
+    import dataclasses
+
+    rehearsal = dataclasses.replace(evening(1, {SIMMER: 33}), rehearsal=True)
+    lived = evening(2, {SIMMER: 300})
+    forgotten = dataclasses.replace(lived, steps=(dataclasses.replace(lived.steps[0], aside="forgotten"),))
+    found = entered(file, rehearsal, forgotten)
+
+    assert found.book == Book()
+    assert (found.fresh, found.known, found.rehearsals) == (0, 1, 1)
+
+
+def test_turns_of_the_dial_are_brought_to_one_pair_of_temperatures(file: PlanFile) -> None:
+    """By hand: heating goes by degrees a minute, so 80 of 155 degrees in 8 min are 15.5 min for all of them."""
+    turn = OvenTurn("oven", 100, 180, False, 8.0)
+    (found,) = ovens_in(entered(file, evening(1, {}, [turn])).book)
+
+    assert (RATES["heats"].start, RATES["heats"].end) == (ROOM_CELSIUS, HEATS_TO) == (20, 175)
+    assert (RATES["cools ajar"].start, RATES["cools ajar"].end) == (COOLS_FROM, COOLS_TO) == (200, 120)
+    assert found.lasts.likely in (15, 16)
+
+
+def test_one_evening_gives_one_figure_three_give_three_and_steps_of_a_kind_go_together(file: PlanFile) -> None:
+    one = entered(file, evening(1, {SIMMER: 33})).book
+    three = entered(file, *(evening(n, {SIMMER: minutes, STOCK: 60}) for n, minutes in enumerate((30, 33, 36)))).book
+    (kind,) = kinds_in(three)
+    lasts = next(each.lasts for each in steps_in(three) if each.name == "simmer the soup")
+
+    assert [each.lasts.low for each in steps_in(one)] == [33]
+    assert lasts.low < lasts.likely == 33 < lasts.high
+    assert (kind.name, kind.where, kind.estimate.evenings) == ("simmer", "stovetop", 3)
+    assert book_figures(three, "").of("Simmer  the Soup", "stovetop") == (
+        book_figures(three, "").steps["simmer the soup", "stovetop"],
+        True,
+    )
+    assert book_figures(three, "").of("simmer the pears", "oven") is None
+
+
+marks = st.from_regex(r"\A[0-9a-f]{8}\Z")
+names = st.text(min_size=1, max_size=20).map(lambda text: " ".join(text.casefold().split())).filter(bool)
+seen = st.lists(st.tuples(marks, st.integers(1, 60_000).map(lambda tenths: tenths / 10)), min_size=1, max_size=4)
+
+
+@given(st.dictionaries(st.tuples(names, names), seen, max_size=3), names)
+def test_a_book_reads_back_as_it_was_written(steps: dict[tuple[str, str], list[tuple[str, float]]], plan: str) -> None:
+    sorted_steps = {about: tuple(sorted(pairs)) for about, pairs in steps.items()}
+    known = {mark: ("2026-11-28", plan) for pairs in steps.values() for mark, _ in pairs}
+    book = Book(known, sorted_steps, {("oven", "cools ajar"): next(iter(sorted_steps.values()))} if steps else {})
+
+    assert read_book(book_text(book), "book.yaml") == book
+
+
+SOUND = """\
+book: 1
+evenings:
+  0a1b2c3d: 2026-11-28 Soup supper
+steps:
+  - step: simmer the soup
+    on: stovetop
+    took: 0a1b2c3d 32.5
+ovens:
+  - oven: oven
+    way: heats
+    took: 0a1b2c3d 14
+"""
+BAD = {
+    "no YAML": ("took: 0a1b2c3d 32.5", "took: [0a1b2c3d", 7, "L01"),
+    "no book": ("book: 1\n", "", 1, "L02"),
+    "a later version": ("book: 1", "book: 2", 1, "L02"),
+    "no minutes": ("0a1b2c3d 32.5", "0a1b2c3d", 7, "L03"),
+    "no time at all": ("0a1b2c3d 32.5", "0a1b2c3d 0", 7, "L03"),
+    "no mark": ("0a1b2c3d 32.5", "last week 32.5", 7, "L03"),
+    "a strange evening": ("0a1b2c3d 32.5", "0a1b2c3e 32.5", 5, "L03"),
+    "no date": ("2026-11-28 Soup", "Soup", 3, "L03"),
+    "no lane": ("    on: stovetop\n", "", 5, "L03"),
+    "a strange word": ("on: stovetop", "on: stovetop\n    note: mine", 7, "L03"),
+    "a strange way": ("way: heats", "way: burns", 10, "L03"),
+    "a strange part": ("ovens:", "oven:", 8, "L03"),
+    "no list": ("  - oven: oven", "    oven: oven", 9, "L03"),
+}
+
+
+@pytest.mark.parametrize(("before", "after", "line", "code"), BAD.values(), ids=BAD)
+def test_a_broken_book_is_told_with_its_line_and_how_to_mend_it(before: str, after: str, line: int, code: str) -> None:
+    assert isinstance(read_book(SOUND, "book.yaml"), Book)
+    broken = SOUND.replace(before, after, 1)
+    found = read_book(broken, "book.yaml")
+
+    assert broken != SOUND
+    assert isinstance(found, list)
+    assert all(isinstance(snag, Snag) and snag.mend for snag in found)
+    place = found[0].place
+    assert place is not None
+    assert (found[0].code, place.line) == (code, line)
+
+
+def test_an_empty_file_is_an_empty_book() -> None:
+    assert read_book("\ufeff\n", "book.yaml") == Book()

@@ -1,0 +1,171 @@
+"""The cook's book from the words typed to the file on disk, and back into a plan."""
+
+import json
+import os
+from pathlib import Path
+
+import pytest
+
+from board.anew.client import Anew
+from board.clock import StoppedClock
+from board.desk import read_plan_file, sheet_of
+from board.evening import unlogged_evening
+from board.exits import ExitCode
+from board.plan_eye import PlanEye
+from board.sessions import first_moment
+from tests.whole.conftest import Run
+from tests.whole.test_lessons_command import PLAN, live
+
+NEW_PLAN = PLAN.replace("Soup supper", "Pear supper").replace(
+    "25 to 30 to 35 min   # as the book says", "as in the book"
+)
+
+
+@pytest.fixture
+def plan(tmp_path: Path) -> Path:
+    path = tmp_path / "supper.yaml"
+    path.write_text(PLAN, encoding="utf-8")
+    return path
+
+
+@pytest.fixture
+def book(home: Path) -> Path:
+    return home / "XDG_DATA_HOME" / "platecall" / "book.yaml"
+
+
+def test_an_evening_is_added_once_and_shown(run: Run, plan: Path, book: Path, tmp_path: Path) -> None:
+    log = live(plan, tmp_path / "evening.jsonl")
+    code, out, _ = run("lessons", str(plan), str(log), "--into-book")
+    first = book.read_text(encoding="utf-8")
+    _, again, _ = run("lessons", str(plan), str(log), str(log), "--into-book")
+    _, shown, _ = run("lessons", "--book")
+    _, form, _ = run("lessons", "--book", "--json")
+
+    assert code == ExitCode.DONE
+    assert "1 evening added" in out
+    assert "0 evenings added" in again
+    assert book.read_text(encoding="utf-8") == first
+    assert [path.name for path in book.parent.iterdir() if "part" in path.name] == []
+    assert "The cook's book: 1 evening" in shown
+    assert "simmer the soup" in shown
+    steps = {each["step"]: each["likely_minutes"] for each in json.loads(form)["steps"]}
+    assert steps["simmer the soup"] == 45
+    assert plan.read_text(encoding="utf-8") == PLAN
+
+
+def test_a_new_plan_takes_its_lengths_from_the_book_and_check_says_so(
+    run: Run, plan: Path, book: Path, tmp_path: Path
+) -> None:
+    new = tmp_path / "pears.yaml"
+    new.write_text(NEW_PLAN, encoding="utf-8")
+    refused, _, why = run("check", str(new))
+    run("lessons", str(plan), str(live(plan, tmp_path / "evening.jsonl")), "--into-book")
+    code, out, _ = run("check", str(new))
+
+    assert refused == ExitCode.STOP
+    assert "pears.yaml:18:20: P15 there is no cook's book yet" in why
+    assert code == ExitCode.DONE
+    assert "takes 45 min, as in the book, from 1 evening: simmer the soup" in out
+
+
+def test_a_changed_book_never_shows_an_old_sheet(run: Run, plan: Path, book: Path, tmp_path: Path) -> None:
+    new = tmp_path / "pears.yaml"
+    new.write_text(NEW_PLAN, encoding="utf-8")
+    run("lessons", str(plan), str(live(plan, tmp_path / "evening.jsonl")), "--into-book")
+    before = sheet_of(new)
+    text = book.read_text(encoding="utf-8")
+    book.write_text(text.replace(" 45", " 50"), encoding="utf-8")
+    after = sheet_of(new)
+
+    def simmers(sheet: object) -> float:
+        slot = next(s for s in sheet.slots if s.name == "simmer the soup")  # type: ignore[attr-defined]
+        return (slot.end - slot.start).total_seconds() / 60
+
+    assert text != book.read_text(encoding="utf-8")
+    assert (simmers(before), simmers(after)) == (45, 50)
+    assert before.digest != after.digest == read_plan_file(new).digest
+
+
+def test_a_broken_book_is_one_message_and_stays_as_it_is(run: Run, plan: Path, book: Path, tmp_path: Path) -> None:
+    log = live(plan, tmp_path / "evening.jsonl")
+    run("lessons", str(plan), str(log), "--into-book")
+    broken = book.read_text(encoding="utf-8").replace("took: ", "took: around ", 1)
+    book.write_text(broken, encoding="utf-8")
+    new = tmp_path / "pears.yaml"
+    new.write_text(NEW_PLAN, encoding="utf-8")
+
+    for words in (("lessons", "--book"), ("lessons", str(plan), str(log), "--into-book"), ("check", str(new))):
+        code, out, err = run(*words)
+        assert (code, out) == (ExitCode.STOP, "")
+        assert "the cook's book cannot be read; it is left as it is" in err
+        assert "book.yaml:" in err
+        assert "is not the mark of an evening and its minutes" in err
+    assert book.read_text(encoding="utf-8") == broken
+    assert run("lessons", str(plan), str(log), "--no-effect")[0] == ExitCode.DONE
+
+
+@pytest.mark.skipif(os.name != "posix" or os.geteuid() == 0, reason="root may write everywhere")
+def test_a_folder_that_cannot_be_written_loses_nothing(run: Run, plan: Path, book: Path, tmp_path: Path) -> None:
+    log = live(plan, tmp_path / "evening.jsonl")
+    book.parent.mkdir(parents=True, exist_ok=True)
+    book.parent.chmod(0o500)
+    code, _, err = run("lessons", str(plan), str(log), "--into-book")
+    book.parent.chmod(0o700)
+
+    assert code == ExitCode.FAILED
+    assert "could not be written" in err
+
+
+def test_a_disk_that_fails_midway_leaves_the_book_as_it_was(
+    run: Run, plan: Path, book: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    first, second = live(plan, tmp_path / "one.jsonl"), tmp_path / "two.yaml"
+    run("lessons", str(plan), str(first), "--into-book")
+    before = book.read_bytes()
+    second.write_text(PLAN.replace("2026-11-28", "2026-12-05"), encoding="utf-8")
+    log = live(second, tmp_path / "two.jsonl")
+
+    def full(_: int) -> None:
+        raise OSError(28, "No space left on device")
+
+    monkeypatch.setattr(os, "fsync", full)
+    code, _, err = run("lessons", str(second), str(log), "--into-book")
+
+    assert code == ExitCode.FAILED
+    assert "No space left on device" in err
+    assert book.read_bytes() == before
+    assert [path.name for path in book.parent.iterdir() if path.suffix == ".part"] == []
+
+
+@pytest.mark.parametrize(
+    "words",
+    [("lessons",), ("lessons", "p.yaml", "--book"), ("lessons", "p.yaml", "--into-book", "--take", "all")],
+)
+def test_what_does_not_go_together_is_refused(run: Run, words: tuple[str, ...]) -> None:
+    code, _, err = run(*words)
+
+    assert code == ExitCode.USAGE
+    assert len(err.splitlines()) == 1
+
+
+def test_a_running_evening_of_such_a_plan_is_still_known_as_its_plans(
+    run: Run, plan: Path, book: Path, tmp_path: Path
+) -> None:
+    """The eye on the plan's file, and the process that works the rest out anew, read the book too."""
+    new = tmp_path / "pears.yaml"
+    new.write_text(NEW_PLAN, encoding="utf-8")
+    run("lessons", str(plan), str(live(plan, tmp_path / "evening.jsonl")), "--into-book")
+    sheet = sheet_of(new)
+    eye = PlanEye(new, sheet, sheet.digest)
+    new.write_text(NEW_PLAN + "\n", encoding="utf-8")
+    new.write_text(NEW_PLAN, encoding="utf-8")
+    os.utime(new, (1, 1))
+    evening = unlogged_evening(sheet, StoppedClock(first_moment(sheet, None)))
+    anew = Anew(new, sheet.digest)
+    anew.ask(evening.told, evening.now())
+    answer = anew.answers.get(timeout=60)
+    anew.close()
+
+    assert (eye.look(), eye.busy) == (None, False)
+    assert answer is not None
+    assert answer.digest == sheet.digest
