@@ -49,6 +49,7 @@ LAYERS: list[set[str]] = [
     {"board.new_plan"},
     {"board.screens.picture"},
     {"board.sessions"},
+    {"board.commands"},
     {"board.cli"},
     {"board.__main__"},
 ]

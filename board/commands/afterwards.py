@@ -1,0 +1,118 @@
+"""Commands after an evening: review, lessons, the book, logs; and the schemas."""
+
+import argparse
+import json
+import sys
+from typing import TYPE_CHECKING
+
+from board import words
+from board.commands.terminal import say_working
+from board.exits import ExitCode
+
+if TYPE_CHECKING:
+    pass
+
+
+def review(arguments: argparse.Namespace) -> int:
+    from board.evenings import look_back, write_page
+    from board.paper.evenings import evening_form, print_evening, print_evenings
+    from board.paper.tables import console
+    from board.plain import one_line
+
+    evenings = [look_back(path, odds=arguments.odds) for path in arguments.logs]
+    for each in evenings:
+        if each.dropped:
+            print(one_line(each.dropped), file=sys.stderr)
+    if arguments.html is not None:
+        write_page(arguments.html, evenings)
+    elif arguments.json:
+        forms = [evening_form(each) for each in evenings]
+        print(json.dumps(forms[0] if len(forms) == 1 else forms, ensure_ascii=False, indent=2))
+    elif len(evenings) == 1:
+        print_evening(evenings[0], console())
+    else:
+        print_evenings(evenings, console())
+    return ExitCode.DONE
+
+
+def lessons(arguments: argparse.Namespace) -> int:
+    from board.desk import Trouble
+
+    if arguments.book:
+        return _book(arguments)
+    if arguments.plan is None or (arguments.into_book and arguments.take is not None):
+        raise Trouble(words.BOOK_NEEDS_PLAN if arguments.plan is None else words.BOOK_OR_PLAN, ExitCode.USAGE)
+
+    from board.learning import add_to_book, all_evenings, chosen, effect, learn_from, read_evenings, take
+    from board.paper.lessons import lessons_form, print_lessons
+    from board.paper.tables import console
+    from board.paper.ways import print_taken
+    from board.plain import one_line
+
+    evenings, said = read_evenings(arguments.logs) if arguments.logs else all_evenings()
+    for each in said:
+        print(each, file=sys.stderr)
+    learning = learn_from(arguments.plan, evenings)
+    if arguments.into_book:
+        added, book = add_to_book(learning, evenings)
+        print(words.book_added(added.fresh, added.known, added.rehearsals))
+        print(words.book_lies_at(one_line(book)))
+        return ExitCode.DONE
+    if arguments.take is not None:
+        lines, copy = take(learning, chosen(learning, arguments.take or None))
+        print_taken(lines, str(arguments.plan), console())
+        print(words.backup_lies_at(one_line(copy)))
+        return ExitCode.DONE
+    brings = None
+    if learning.found.lessons and not arguments.no_effect:
+        say_working()
+        brings = effect(learning, learning.found.lessons, arguments.limit)
+    if arguments.json:
+        print(json.dumps(lessons_form(learning.found, brings), ensure_ascii=False, indent=2))
+    else:
+        print_lessons(learning.file.plan.event, learning.found, brings, str(arguments.plan), console())
+    return ExitCode.DONE
+
+
+def _book(arguments: argparse.Namespace) -> int:
+    from board.desk import Trouble
+    from board.learning import the_book
+    from board.paper.book import book_form, print_book
+    from board.paper.tables import console
+    from board.plain import one_line
+
+    if arguments.plan is not None or arguments.take is not None or arguments.into_book:
+        raise Trouble(words.BOOK_ALONE, ExitCode.USAGE)
+    book, path = the_book()
+    if arguments.json:
+        print(json.dumps(book_form(book), ensure_ascii=False, indent=2))
+    else:
+        print_book(book, one_line(path), console())
+    return ExitCode.DONE
+
+
+def logs(arguments: argparse.Namespace) -> int:
+    from board.evenings import anonymise, csv_of, listed
+    from board.paper.evenings import print_logs
+    from board.paper.tables import console
+
+    if arguments.anonymise is not None:
+        names = [name for name in arguments.names.split(",") if name.strip()]
+        print(anonymise(arguments.anonymise, arguments.out, names, arguments.plan, notes=arguments.keep_notes))
+    elif arguments.csv:
+        sys.stdout.write(csv_of(arguments.logs))
+    else:
+        print_logs(listed(arguments.logs), console())
+    return ExitCode.DONE
+
+
+def schema(arguments: argparse.Namespace) -> int:
+    if arguments.log:
+        from board.log.share import schema
+
+        print(json.dumps(schema(), ensure_ascii=False, indent=2))
+        return ExitCode.DONE
+    from board.plan.schema import json_schema
+
+    print(json.dumps(json_schema(), ensure_ascii=False, indent=2))
+    return ExitCode.DONE

@@ -1,0 +1,85 @@
+"""Commands of the evening itself: live, rehearse, watch."""
+
+import argparse
+import sys
+from typing import TYPE_CHECKING
+
+from board import words
+from board.commands.terminal import has_terminal, say_working
+from board.exits import ExitCode
+
+if TYPE_CHECKING:
+    from board.sessions import Dress
+
+
+def live(arguments: argparse.Namespace) -> int:
+    from datetime import timedelta
+
+    _without_collecting()
+    from board.clock import WallClock
+    from board.desk import Trouble, live_log
+    from board.sessions import planned_or_begun, run_board
+
+    _needs_terminal()
+    say_working()
+    sheet, usable = planned_or_begun(arguments.plan, arguments.log)
+    path = None if arguments.no_log else arguments.log or live_log(sheet)
+    clock = WallClock()
+    if not (path and path.exists()) and clock.now() > max(slot.end for slot in sheet.slots) + timedelta(hours=12):
+        raise Trouble(words.long_past(sheet.date))
+    run_board(sheet, path, clock, _dress(arguments), plan=arguments.plan, usable=usable)
+    return ExitCode.DONE
+
+
+def _dress(arguments: argparse.Namespace) -> "Dress":
+    from board.sessions import Dress
+
+    return Dress(bell=not arguments.no_bell, theme=arguments.theme, say=arguments.say)
+
+
+def _without_collecting() -> None:
+    """Python's collector finds nothing while modules load, and looks all the same; the board switches it on again."""
+    import gc
+
+    gc.disable()
+
+
+def _needs_terminal() -> None:
+    from board.desk import Trouble
+
+    if not has_terminal():
+        raise Trouble(words.NO_TERMINAL)
+
+
+def rehearse(arguments: argparse.Namespace) -> int:
+    _without_collecting()
+    from board.clock import VirtualClock
+    from board.desk import rehearsal_log, sheet_of
+    from board.plain import one_line
+    from board.sessions import first_moment, play_plainly, run_board
+
+    say_working()
+    sheet = sheet_of(arguments.plan)
+    if sheet.stops:
+        print(words.stops_rehearsed([one_line(stop) for stop in sheet.stops]), file=sys.stderr)
+    start = first_moment(sheet, arguments.start)
+    plain = arguments.plain or not has_terminal()
+    night = None if arguments.mishaps is None else (arguments.mishaps, arguments.seed)
+    fresh = plain or arguments.fresh or arguments.start is not None or night is not None
+    path = arguments.log or rehearsal_log(sheet, fresh=fresh)
+    if plain:
+        for line in play_plainly(sheet, path, start, arguments.mishaps, arguments.seed):
+            print(line)
+    else:
+        clock = VirtualClock(start, arguments.speed)
+        path = None if arguments.no_log else path
+        run_board(sheet, path, clock, _dress(arguments), plan=arguments.plan, mishaps=night)
+    return ExitCode.DONE
+
+
+def watch(arguments: argparse.Namespace) -> int:
+    from board.sessions import run_watch
+
+    _needs_terminal()
+    run_watch(arguments.log, arguments.who, arguments.theme)
+    return ExitCode.DONE

@@ -1,0 +1,140 @@
+"""Commands before the evening: check, sheet in all its forms, odds. Each calls the rooms and says what came of it."""
+
+import argparse
+import json
+import sys
+from typing import TYPE_CHECKING
+
+from board import words
+from board.commands.terminal import say_working
+from board.exits import ExitCode
+
+if TYPE_CHECKING:
+    from board.timetable.run_sheet import RunSheet
+
+
+def check(arguments: argparse.Namespace) -> int:
+    from board.checks.every import check, stops
+    from board.desk import read_plan_file, sheet_of
+    from board.paper.check import print_check
+    from board.plan.snag import Weight, in_order
+    from board.safety.every import safety_check
+
+    plan = read_plan_file(arguments.plan)
+    snags = check(plan)
+    sheet = None
+    if not stops(plan):
+        say_working()
+        sheet = sheet_of(arguments.plan, plan=plan, limit=arguments.limit)
+        snags = in_order([*snags, *safety_check(plan, sheet)])
+    print_check(plan, snags, sheet)
+    stopped = any(snag.weight is Weight.STOP for snag in snags)
+    return ExitCode.STOP if stopped else ExitCode.DONE
+
+
+def sheet(arguments: argparse.Namespace) -> int:
+    from board.desk import read_plan_file, sheet_of
+    from board.paper.sheet import print_sheet
+    from board.paper.tables import console
+
+    say_working()
+    if arguments.take is not None or arguments.ways_out is not None:
+        return _ways_out(arguments)
+    plan = read_plan_file(arguments.plan) if arguments.json else None
+    sheet = sheet_of(arguments.plan, plan=plan, fresh=arguments.fresh, limit=arguments.limit)
+    if plan is not None:
+        from board.plain import one_line
+        from board.safety.clocks import clocks_form
+        from board.timetable.run_sheet import outside_form
+        from board.timetable.validate import validate
+
+        wrong = validate(plan, sheet)
+        for each in wrong:
+            print(one_line(each), file=sys.stderr)
+        form = {**outside_form(sheet, valid=not wrong), "clocks": clocks_form(sheet)}
+        print(json.dumps(form, ensure_ascii=False, indent=2))
+    elif arguments.why is not None:
+        _why(sheet, arguments.why)
+    elif arguments.whom is not None or arguments.markdown or arguments.html is not None:
+        _leaves(sheet, arguments)
+    else:
+        print_sheet(sheet, arguments.by, console())
+        if sheet.given_up:
+            print(words.ask_for_ways(arguments.plan))
+    return ExitCode.DONE
+
+
+def _leaves(sheet: "RunSheet", arguments: argparse.Namespace) -> None:
+    """The sheet for the wall or for people: in the terminal, as Markdown, or as a page to print."""
+    from board.desk import Trouble
+    from board.paper.frame import is_page
+    from board.paper.leaves import WALL, NoSuchPerson, leaves
+    from board.paper.markdown import markdown
+    from board.paper.page import page
+    from board.paper.sheet import print_leaves
+    from board.paper.tables import console
+    from board.plain import one_line
+    from board.writing import write_over
+
+    whom = arguments.whom or WALL
+    try:
+        found = leaves(sheet, whom)
+    except NoSuchPerson as wrong:
+        known = tuple(one_line(name) for name in wrong.known)
+        raise Trouble(words.no_such_person(one_line(wrong.name, 60), known), ExitCode.USAGE) from None
+    if arguments.html is not None:
+        made = page(found, arguments.paper, wall=whom == WALL).encode()
+        write_over(arguments.html, made, is_page, words.not_overwritten)
+        print(words.page_written(one_line(arguments.html)))
+    elif arguments.markdown:
+        print(markdown(found), end="")
+    else:
+        print_leaves(found, console())
+
+
+def _ways_out(arguments: argparse.Namespace) -> int:
+    """The sheet with ways out of what it gives up; or the plan with one of them written into it."""
+    from board.mending import find_ways, take
+    from board.paper.sheet import print_sheet
+    from board.paper.tables import console
+    from board.paper.ways import print_taken, print_ways
+
+    out = console()
+    mending = find_ways(arguments.plan, max(arguments.ways_out or 0, arguments.take or 0), arguments.limit)
+    if arguments.take is None:
+        print_sheet(mending.sheet, arguments.by, out)
+        print_ways(mending.ways, str(arguments.plan), out)
+        return ExitCode.DONE
+    lines = take(arguments.plan, mending, arguments.take)
+    print_taken(lines, str(arguments.plan), out)
+    return ExitCode.DONE
+
+
+def _why(sheet: "RunSheet", name: str) -> None:
+    from board.desk import Trouble
+    from board.plain import plain
+    from board.timetable.why import NotFound, find, why
+
+    try:
+        lines = why(sheet, find(sheet, name))
+    except NotFound as wrong:
+        raise Trouble(plain(wrong)) from None
+    print("\n".join(plain(line) for line in lines))
+
+
+def odds(arguments: argparse.Namespace) -> int:
+    from board.desk import sheet_of
+
+    say_working()
+    sheet = sheet_of(arguments.plan)
+
+    from board.odds.many import odds  # after the sheet: what cannot be planned is told without waiting for numpy
+    from board.paper.odds import odds_form, print_odds
+    from board.paper.tables import console
+
+    found = odds(sheet, arguments.evenings, arguments.seed)
+    if arguments.json:
+        print(json.dumps(odds_form(found), ensure_ascii=False, indent=2))
+    else:
+        print_odds(found, console())
+    return ExitCode.DONE
