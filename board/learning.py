@@ -24,6 +24,7 @@ from board.desk import (
 from board.evenings import contents_of
 from board.lessons.book import Added, Book, into_book
 from board.lessons.changes import Lesson, Lessons, history_lines, lessons_for, taught
+from board.lessons.moves import Move, moves
 from board.lessons.observe import PastEvening, observe
 from board.log.disk import write_new
 from board.plain import one_line
@@ -56,10 +57,12 @@ class CourseEffect:
 
 @dataclass(frozen=True)
 class Effect:
-    """What lessons bring. `given_up`: how many things the timetable gives up, before and after."""
+    """What lessons bring. `given_up`: how many things the timetable gives up, before and after; `moved`: what then
+    begins at another time."""
 
     courses: tuple[CourseEffect, ...]
     given_up: tuple[int, int]
+    moved: tuple[Move, ...] = ()
 
 
 def read_evenings(paths: Sequence[Path]) -> tuple[list[PastEvening], list[str]]:
@@ -144,7 +147,7 @@ def effect(learning: Learning, taken: Sequence[Lesson], limit: float | None = No
 
     by_plan, as_learned, anew = shares(before), shares(taught(before, taken)), shares(after)
     courses = tuple(CourseEffect(name, by_plan[name], as_learned[name], anew[name]) for name in by_plan)
-    return Effect(courses, (len(before.given_up), len(after.given_up)))
+    return Effect(courses, (len(before.given_up), len(after.given_up)), moves(before, after))
 
 
 def take(learning: Learning, taken: Sequence[Lesson]) -> tuple[list[str], Path]:

@@ -6,6 +6,7 @@ from rich.console import Console
 
 from board import words
 from board.lessons.changes import Lessons
+from board.lessons.moves import Move
 from board.lessons.observe import Observed
 from board.paper.tables import cell, paragraph, table
 
@@ -30,6 +31,8 @@ class Brings(Protocol):
     def courses(self) -> tuple[CourseShares, ...]: ...
     @property
     def given_up(self) -> tuple[int, int]: ...
+    @property
+    def moved(self) -> tuple[Move, ...]: ...
 
 
 def print_lessons(event: str, found: Lessons, brings: Brings | None, plan: str, out: Console) -> None:
@@ -89,6 +92,8 @@ def _effect(brings: Brings, out: Console) -> None:
     before, after = brings.given_up
     if before or after:
         out.print(cell(words.effect_more(after, before)))
+    if brings.moved:
+        out.print(paragraph(words.effect_moved([words.moved(move.name, move.minutes) for move in brings.moved])))
     out.print(cell(words.EFFECT_READ, "dim"))
 
 
@@ -130,6 +135,7 @@ def lessons_form(found: Lessons, brings: Brings | None) -> dict[str, Any]:
             {"course": c.name, "by_plan": c.by_plan, "as_learned": c.as_learned, "worked_out_anew": c.anew}
             for c in brings.courses
         ],
+        "moved": [] if brings is None else [{"name": m.name, "minutes": m.minutes} for m in brings.moved],
         "aside": [
             {
                 "date": date,

@@ -88,3 +88,11 @@ def backup_not_written(path: str, why: str) -> str:
 
 def log_skipped(why: str) -> str:
     return f"left out: {why}"
+
+
+def moved(name: str, minutes: int) -> str:
+    return f"{name} {abs(minutes)} min {'later' if minutes > 0 else 'sooner'}"
+
+
+def effect_moved(pieces: list[str]) -> str:
+    return f"Worked out anew, these begin at another time on the day: {', '.join(pieces)}."

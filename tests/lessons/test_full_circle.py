@@ -5,6 +5,7 @@ from datetime import timedelta
 from board.clock import StoppedClock
 from board.evening import unlogged_evening
 from board.lessons.changes import history_lines, lessons_for, taught
+from board.lessons.moves import moves
 from board.lessons.observe import PastEvening, observe
 from board.mishaps import play_night
 from board.night import Night, draw_night
@@ -94,6 +95,9 @@ def test_three_rough_nights_are_learned_from_and_the_next_evening_is_likelier_on
     assert on_time(before) > 0.9  # so the hopeful plan thinks
     assert on_time(taught(before, found.lessons)) < 0.2  # and so it really goes
     assert on_time(after) > 0.8  # begun sooner
+
+    (moved,) = [move for move in moves(before, after) if move.name == "roast the roots"]
+    assert moved.minutes <= 25 - roast.lasts.likely  # sooner by what it takes longer, at the least
 
     # Comments stay, and what is learned is not learned again.
     assert "# with the good knife" in text
