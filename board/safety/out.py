@@ -1,6 +1,6 @@
 """What stands out too long: before it is eaten, and before what is left of it is put into the cold. Pure."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
@@ -26,7 +26,7 @@ def dishes_are_eaten_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
             message = (
                 f"{clock.dish}: {short(each.out_minutes)} neither hot nor cold enough until it is eaten; "
                 f"{say.rules.title} give {short(clock.limit_minutes)} [{clock.source}], over at {when}: "
-                f"{', '.join(_spelled_out(paths, each))}"
+                f"{', '.join(spelled_out(paths, each.stretches))}"
             )
             mend = (
                 f"{_longest(paths, each)} Keep it in the fridge or hot enough meanwhile, make it later, or serve it "
@@ -37,8 +37,9 @@ def dishes_are_eaten_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
     return found
 
 
-def _spelled_out(paths: Paths, each: DishClock) -> Iterator[str]:
-    for stretch in each.stretches:
+def spelled_out(paths: Paths, stretches: Iterable[Stretch]) -> Iterator[str]:
+    """`20 min cut it`, `40 min kept after cut it`."""
+    for stretch in stretches:
         yield f"{_minutes(stretch)} min {_where(paths, stretch)}"
 
 
