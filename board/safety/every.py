@@ -19,6 +19,7 @@ CHECKS: tuple[SafetyCheck, ...] = (
     out.dishes_are_eaten_in_time,
     raw.raw_food_is_cooked_in_time,
     out.leftovers_are_put_away_in_time,
+    out.dishes_without_ingredients_have_no_clock,
     fridge.nothing_lies_cold_too_long,
     fridge.not_too_much_warm_at_once,
     cooling.hot_food_cools_in_time,

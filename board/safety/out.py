@@ -111,6 +111,25 @@ def _forgotten(
     yield Snag("F11", Weight.MIND, message, mend, place, safety=True)
 
 
+def dishes_without_ingredients_have_no_clock(file: PlanFile, sheet: RunSheet) -> list[Snag]:
+    """F16: nothing says what a dish is made of, or whether it spoils, so that no clock is kept of it: one for all."""
+    kept = {(clock.course, clock.dish) for clock in sheet.clocks}
+    unsaid = {
+        ("courses", c, "dishes", d): dish.dish
+        for c, course in enumerate(file.plan.courses)
+        for d, dish in enumerate(course.dishes)
+        if "ingredients" not in dish.model_fields_set
+        and dish.perishable is None
+        and dish.steps
+        and (course.course, dish.dish) not in kept
+    }
+    if not unsaid:
+        return []
+    message = f"no ingredients are written of {', '.join(unsaid.values())}, so nobody counts how long that stands out"
+    mend = "Write its ingredients; or `perishable: yes` or `no`; or `ingredients: nothing` where nobody eats of it."
+    return [Snag("F16", Weight.NOTE, message, mend, file.places.of((*next(iter(unsaid)), "dish")), safety=True)]
+
+
 def _rule(say: Figures, first: DishClock) -> str:
     return f"{say.rules.title} give {short(first.clock.limit_minutes)} in all [{first.clock.source}]"
 
