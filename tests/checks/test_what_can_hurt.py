@@ -180,6 +180,26 @@ def test_brackets_that_name_a_food_are_asked_about(guest: str, line: str, expect
     assert verdict(f"Odile, {guest}", line) == expected
 
 
+@pytest.mark.parametrize(
+    ("food", "step", "expected"),
+    [
+        # raw meat, as in advice in pregnancy by NHS and FDA (from memory); figures: USDA FSIS / FoodSafety.gov
+        ("300 g beef fillet", "", "NOT_SAFE"),
+        ("300 g minced beef", "", "NOT_SAFE"),
+        ("300 g chicken livers", "", "NOT_SAFE"),
+        ("300 g beef fillet", ", on: stovetop", "ASK"),
+        ("300 g beef fillet", ", on: stovetop, until: 54 C", "ASK"),
+        ("300 g beef fillet", ", on: stovetop, until: 145 F", "SAFE"),
+        ("300 g minced beef", ", on: stovetop, until: 145 F", "ASK"),
+        ("300 g minced beef", ", on: stovetop, cooks: ground meat", "SAFE"),
+        ("1 chicken", ", on: oven at 180 C, until: 165 F", "SAFE"),
+        ("1 chicken", ", on: oven at 180 C, until: 74 C", "SAFE"),
+    ],
+)
+def test_raw_meat_is_nothing_in_pregnancy(food: str, step: str, expected: str) -> None:
+    assert verdict("Odile, pregnant", food, step=step) == expected
+
+
 def test_crumbs_are_a_food_and_no_word_beside_one() -> None:
     assert stems("bread crumbs") == ("bread", "crumb")
     assert verdict("Odile, coeliac", "200 g gluten-free bread crumbs") != "SAFE"
