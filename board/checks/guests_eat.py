@@ -86,7 +86,7 @@ def _reasons(dish: Dish, row: DishRow, stuff: list[Stuff], need: Need) -> Iterat
 
 
 def _raw(dish: Dish, stuff: Stuff, need: Need) -> Iterator[Reason]:
-    """Eggs and fish that no heat of the plan cooks through, or nobody knows whether it does."""
+    """Eggs, fish and meat that no heat of the plan cooks through, or nobody knows whether it does."""
     if stuff.raw_class is None or stuff.raw_class not in COOKED_CELSIUS:
         return
     enough = COOKED_CELSIUS[stuff.raw_class]
@@ -94,7 +94,7 @@ def _raw(dish: Dish, stuff: Stuff, need: Need) -> Iterator[Reason]:
         return
     if any(step.cooks is not None and stuff.raw_class in step.cooks for step in dish.steps):
         return  # `cooks: eggs`, `cooks: held eggs`: how hot they get is looked at by the rules of food safety
-    what = "egg" if stuff.raw_class == "eggs" else "fish"
+    what = {"eggs": "egg", "fish": "fish", "poultry": "poultry"}.get(stuff.raw_class, "meat")
     if not any(_heated(step) for step in dish.steps):
         yield Reason(Verdict.NOT_SAFE, need, stuff.food, f"raw {what}: no step heats it", PREGNANCY, stuff.loc)
     else:

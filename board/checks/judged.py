@@ -76,14 +76,16 @@ def _perhaps_held(stuff: Stuff, need: Need) -> Iterator[Reason]:
             yield Reason(Verdict.ASK, need, stuff.food, why, _sources(need, perhaps), stuff.loc, mend)
     if beside := [trait for trait in stuff.only_named if trait in need.never | need.asks]:
         why = f"names what holds {_list(beside)}"
-        yield Reason(Verdict.ASK, need, stuff.food, why, _sources(need, beside), stuff.loc)
+        yield Reason(Verdict.ASK, need, stuff.written, why, _sources(need, beside), stuff.loc)
 
 
 def _by_name(stuff: Stuff, need: Need, food: Facts) -> Iterator[Reason]:
     """A single food is looked for by all its names, and asked about in what is made of several things."""
     bare = need.words.removeprefix("no ")
-    also = [name for part in stuff.parts for name in names_of(part)]
-    by_words = any(holds(words, stems(bare)) for words in (stuff.words, *also))
+    also = [name for part in stuff.parts for name in (*names_of(part), stems(part.name))]
+    # garbanzo beans are chickpeas, and so is their flour; but not all sprouts are brussels sprouts
+    meant = [stems(bare), *(name for name in names_of(food) if not holds(stems(bare), name))]
+    by_words = any(holds(words, name) for words in (stuff.words, *also) for name in meant)
     if any(part.name == food.name for part in stuff.parts) or (by_words and not _only_sounds_alike(stuff, food, bare)):
         yield Reason(Verdict.NOT_SAFE, need, stuff.food, f"is, or names, {bare}", need.source, stuff.loc)
     elif stuff.made:
@@ -111,7 +113,8 @@ def _list(traits: Iterable[Trait]) -> str:
 
 def _by_label(stuff: Stuff, need: Need, traits: list[Trait]) -> str:
     """What to write once the label was read; empty for what no label says."""
-    words = need.words.removeprefix("no ") if need.diet is None else _list(traits)
+    own_word = need.diet is None and any(trait in need.never for trait in traits)
+    words = need.words.removeprefix("no ") if own_word else _list(traits)
     if not all(named(str(trait.value)) for trait in traits):
         return ""
     return f"Read the label; where it says so, write `{stuff.food}, free from {words}`."

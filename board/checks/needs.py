@@ -2,14 +2,23 @@
 
 from dataclasses import dataclass
 
+from board.kitchen.allergens import Allergen
 from board.kitchen.diets import DIETS, THE_WORD, Diet, named_by_law
 from board.kitchen.food import Facts, facts
 from board.kitchen.named import named
 from board.kitchen.origins import Origin, Trait
+from board.kitchen.phrases import stems
 from board.plan.guests import Guest
 
-# Whoever is allergic to one of these is often told to leave its kin too: asked about. Common practice, no source.
-_KIN = frozenset({Origin.FISH, Origin.CRUSTACEAN, Origin.MOLLUSC})
+# Whoever must not have one food is asked about all that share what can hurt in it: `no prawns` and crab, `no egg white`
+# and eggs, `no cheese` and what else is of milk. Common practice, no source.
+_KIN: frozenset[Trait] = frozenset(Allergen) | frozenset(
+    {Origin.FISH, Origin.CRUSTACEAN, Origin.MOLLUSC, Origin.PORK, Origin.BEEF, Origin.POULTRY, Origin.ALCOHOL}
+)
+# Words for more foods than the table lists under them: nobody knows which are meant, so all is asked about.
+_TOO_WIDE = frozenset(
+    stems(word) for word in ("fruit", "berries", "vegetables", "roots", "leaves", "herbs", "spices", "seeds", "pulses")
+)
 
 
 @dataclass(frozen=True)
@@ -48,10 +57,9 @@ def _avoiding(words: str) -> Need:
     if (group := named(words)) is not None:
         return Need(said, group.holds, group.asks, by, safety=True)
     food = facts(words)
-    if food is None:
+    if food is None or stems(words) in _TOO_WIDE:
         return Need(said, frozenset(), frozenset(), by, safety=True, known=False)
-    kin = food.traits if food.traits & _KIN else frozenset()
-    return Need(said, frozenset(), frozenset(kin), by, safety=True, food=food)
+    return Need(said, frozenset(), food.traits & _KIN, by, safety=True, food=food)
 
 
 def _keeping(words: str) -> Need:

@@ -9,6 +9,7 @@ from board.kitchen.foods.entry import COMMON_PRACTICE, RawClass
 from board.kitchen.named import named
 from board.kitchen.origins import Origin, Trait, with_what_follows
 from board.kitchen.phrases import stems
+from board.kitchen.raw_keeps import BY_SECTION
 from board.plan.model import Plan
 from board.plan.places import Loc
 from board.plan.quantities import Ingredient
@@ -21,10 +22,12 @@ BY_THE_PLAN = "as the plan's foods say"
 @dataclass(frozen=True)
 class Stuff:
     """One ingredient taken apart. `holds`, `may_hold`, `only_named`: what is in it, may be in it, or is named beside
-    words that nobody knows, each with how that is known. `cleared`: what its label says it is free from.
+    words that nobody knows, each with how that is known. `written`: the food, with what its brackets
+    name. `cleared`: what its label says it is free from.
     """
 
     food: str
+    written: str
     loc: Loc
     words: Stems
     holds: Mapping[Trait, str]
@@ -45,6 +48,7 @@ def host_foods(plan: Plan) -> dict[Stems, Facts]:
 def stuff_of(ingredient: Ingredient, loc: Loc, own: Mapping[Stems, Facts]) -> Stuff:
     """What is in an ingredient; its own label goes before the table, but never takes away its own `may contain`."""
     found = understood(ingredient.food, own)
+    in_brackets = _said_in_brackets(ingredient, own)
     cleared = frozenset[Trait]().union(*(said.cleared for word in ingredient.free_from if (said := named(word))))
     by_label = dict.fromkeys(with_what_follows(_held(ingredient.contains)), BY_ITS_LABEL)
     may_by_label = with_what_follows(_held(ingredient.may_contain)) | _meant_with(by_label)
@@ -56,9 +60,11 @@ def stuff_of(ingredient: Ingredient, loc: Loc, own: Mapping[Stems, Facts]) -> St
     holds = {**by_name, **by_label}
     hidden = {each.what: COMMON_PRACTICE for part in found.known for each in part.hidden if each.what not in cleared}
     may = {**hidden, **dict.fromkeys(may_by_label | _meant_with(may_by_label), BY_ITS_LABEL)}
-    beside = {trait: BY_THE_TABLE for part in found.named for trait in part.traits if trait not in cleared}
+    named_only = (*found.named, *in_brackets)
+    beside = {trait: BY_THE_TABLE for part in named_only for trait in part.traits if trait not in cleared}
     return Stuff(
         ingredient.food,
+        f"{ingredient.food} ({ingredient.section})" if in_brackets else ingredient.food,
         loc,
         stems(ingredient.food),
         holds,
@@ -67,9 +73,22 @@ def stuff_of(ingredient: Ingredient, loc: Loc, own: Mapping[Stems, Facts]) -> St
         cleared,
         found.unknown,
         any(part.made for part in found.known),
-        (*found.known, *found.named),
+        (*found.known, *named_only),
         None if found.cooked_through else next((part.raw_class for part in found.known if part.raw_class), None),
     )
+
+
+# Brackets hold the section of the shop; but a host may also write `(or cream)`, `(sesame)`, `(in buttermilk)` there.
+_SHOP = frozenset(word for section in BY_SECTION for word in stems(section))
+_SAYS_WHAT = frozenset(stems("in with or on plus contains cooked coated dressed filled"))
+
+
+def _said_in_brackets(ingredient: Ingredient, own: Mapping[Stems, Facts]) -> tuple[Facts, ...]:
+    """The foods that the brackets after an ingredient name, where they are no section of a shop."""
+    words = stems(ingredient.section or "")
+    left = words if _SAYS_WHAT & set(words) else tuple(word for word in words if word not in _SHOP)
+    found = understood(" ".join(left), own)
+    return (*found.known, *found.named) if left else ()
 
 
 def _meant_with(traits: Collection[Trait]) -> frozenset[Trait]:

@@ -7,6 +7,7 @@ from board.kitchen.heat import ROOM_CELSIUS
 
 # A probe's scale in a kitchen, °C, from deep frozen to boiling sugar; common practice, no source.
 PROBE_COLDEST, PROBE_HOTTEST = -60.0, 300.0
+HOT, FAR_ABOVE = 50.0, 15.0  # °C: what is wanted hot, and how far above it a core seldom gets; common practice
 WATER_BOILS = 100.0  # °C at sea level; what holds water gets no hotter
 
 Trouble = Literal["nonsense", "which-unit", "no-probe"]
@@ -22,16 +23,23 @@ def to_celsius(degrees: float, unit: str) -> float:
 def read_degrees(text: str, *, fahrenheit: bool, wanted: float) -> float | Trouble:
     """A reading as typed (`74`, `74 C`, `165.2f`, `73,9 °C`) in °C; a bare figure is in the plan's unit.
 
-    A bare figure above boiling, where less is wanted, is asked about: it is most likely °F said to a plan in °C.
+    A bare figure that is most likely of the other unit is asked about: far above what is wanted hot, or above boiling,
+    in a plan in °C; frozen, where cold is wanted, in a plan in °F. Read wrong, either calls what is unsafe done.
     """
     match = _READING.fullmatch(text.strip().replace("\N{MINUS SIGN}", "-"))
     if match is None:
         return "nonsense"
     degrees = float(match[1].replace(",", "."))
     celsius = to_celsius(degrees, match[2] or ("F" if fahrenheit else "C"))
-    if match[2] is None and not fahrenheit and celsius > WATER_BOILS >= wanted:
+    if match[2] is None and _is_of_the_other_unit(celsius, fahrenheit, wanted):
         return "which-unit"
     return celsius if PROBE_COLDEST <= celsius <= PROBE_HOTTEST else "no-probe"
+
+
+def _is_of_the_other_unit(celsius: float, fahrenheit: bool, wanted: float) -> bool:
+    if fahrenheit:
+        return celsius < 0 <= wanted <= ROOM_CELSIUS
+    return celsius > WATER_BOILS >= wanted or (celsius > wanted + FAR_ABOVE and WATER_BOILS >= wanted >= HOT)
 
 
 def is_cooling(lane: str, wanted: float) -> bool:

@@ -20,7 +20,7 @@ FLAG = "a flag to ask your guest about, no ruling (common practice, no source)"
 class Diet:
     """`never`: not safe for this guest. `asks`: to be asked about. `meat_with_dairy`: not in one dish.
 
-    `cooked`: eggs and fish are asked about unless they are cooked through. `safety`: to be treated as an allergy.
+    `cooked`: raw food is asked about unless it is cooked through. `safety`: to be treated as an allergy.
     """
 
     never: frozenset[Trait]
@@ -67,9 +67,16 @@ DIETS: Mapping[str, Diet] = {
     "alcohol-free": Diet(frozenset({Origin.ALCOHOL}), RETENTION),
 }  # fmt: skip
 
-# Core temperatures at which eggs and fish count as cooked through, °C: egg dishes 160 °F, there written as 71 °C; fish
-# 145 °F; USDA FSIS / FoodSafety.gov, safe minimum internal temperatures.
-COOKED_CELSIUS: Mapping[str, float] = {"eggs": 71.0, "fish": (145 - 32) * 5 / 9}
+# Core temperatures at which raw food counts as cooked through, °C: egg dishes and ground meat 160 °F, there written as
+# 71 °C; fish and whole cuts 145 °F; poultry 165 °F, there written as 74 °C; USDA FSIS / FoodSafety.gov, safe minimum
+# internal temperatures.
+COOKED_CELSIUS: Mapping[str, float] = {
+    "eggs": 71.0,
+    "ground meat": 71.0,
+    "fish": (145 - 32) * 5 / 9,
+    "whole cut": (145 - 32) * 5 / 9,
+    "poultry": (165 - 32) * 5 / 9,
+}
 
 
 def named_by_law(trait: Trait) -> str | None:

@@ -39,6 +39,7 @@ _MOLLUSCS: frozenset[Trait] = frozenset({A.MOLLUSCS, Origin.MOLLUSC})
 _MEAT: frozenset[Trait] = frozenset(
     {Origin.MEAT, Origin.BEEF, Origin.PORK, Origin.POULTRY, Origin.LIVER, Origin.CURED_MEAT}
 )
+_OF_SOME_BEAST: frozenset[Trait] = frozenset({Origin.ANIMAL_FAT, Origin.GELATINE})  # which is seldom said
 _NUTS: frozenset[Trait] = frozenset(TREE_NUTS | {A.PEANUTS})
 
 
@@ -84,8 +85,8 @@ _WORDS: tuple[tuple[tuple[str, ...], frozenset[Trait], frozenset[Trait] | None, 
     (("sulphites", "sulfites", "sulphur dioxide", "sulfur dioxide"), _one(A.SULPHITES), None, _one()),
     (("lupin",), _one(A.LUPIN), None, _one()),
     (("meat",), _one(Origin.MEAT), _MEAT, _one()),
-    (("beef",), _one(Origin.BEEF), None, _one()),
-    (("pork",), _one(Origin.PORK), None, _one()),
+    (("beef",), _one(Origin.BEEF), None, _OF_SOME_BEAST),
+    (("pork",), _one(Origin.PORK), None, _OF_SOME_BEAST),
     (("poultry",), _one(Origin.POULTRY), None, _one()),
     (("honey",), _one(Origin.HONEY), None, _one()),
     (("gelatine", "gelatin"), _one(Origin.GELATINE), None, _one()),

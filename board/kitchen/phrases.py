@@ -69,7 +69,7 @@ NEUTRAL = _words(
     rasher chop cutlet steak joint escalope medallion tail knuckle saddle haunch crown carcass strip cube chunk
     wedge ring round segment half stick stalk stem leaf leafy leaves frond floret head heart bulb clove tip top
     root sheet ball log wheel loaf slab knob spear ear cob pod zest peel rind pulp flesh puree powder flake
-    granule crumb shaving shred matchstick baton husk sachet glass splash drop dash thumb water brine its own juice
+    granule shaving shred matchstick baton husk sachet glass splash drop dash thumb water brine its own juice
     sea table cooking drinking everyday spring summer autumn winter italian french spanish greek english irish
     scottish dutch german american asian japanese chinese thai indian mexican turkish swiss danish polish"""
 )

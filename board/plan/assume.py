@@ -17,6 +17,7 @@ from board.plan.laying import laid, wash_ups
 from board.plan.links import EATEN_MINUTES, Link, Linked, Node, clear_id, eaten_minutes, is_before_guests, serve_id
 from board.plan.model import Plan, Way, Work
 from board.plan.stations import ACCEPTS_EITHER_SIDE, Keep, Station
+from board.plan.taken_up import spoils_by_what_it_takes_up
 from board.plan.when import instant, is_small_hours
 
 KEEPS_MINUTES = 120  # in the room; the usual two-hour limit for perishable food (USDA FSIS)
@@ -100,6 +101,9 @@ def fill(plan: Plan, linked: Linked) -> Filled:
     arrive = instant(plan.date, plan.arrive, zone)
     to_serve = {link.first for link in linked.links if link.second.startswith("serve/")}
     tasks = {node.id: _task(plan, node, assumed, served_next=node.id in to_serve) for node in linked.nodes.values()}
+    spoiling = frozenset(id_ for id_, task in tasks.items() if task.care.spoils)
+    for id_ in spoils_by_what_it_takes_up(plan, linked.nodes, linked.links, spoiling) - spoiling:
+        tasks[id_] = replace(tasks[id_], care=replace(tasks[id_].care, spoils=True))
     courses = _courses(plan, zone, arrive, assumed)
     _kitchen(plan, assumed)
     _table(plan, assumed)

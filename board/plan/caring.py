@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from board.kitchen.rule_set import RuleSet
 from board.kitchen.rule_sets import rule_set
 from board.plan.care import Cooling, Core, rule_class
 from board.plan.links import Node, fold
@@ -47,11 +48,12 @@ def care_of(plan: Plan, node: Node, say: Say) -> Care:
     return Care(core, work.cooks, reheats, result_spoils(plan, work, node.loc), fresh)
 
 
-def is_exposed(care: Care, where: Station, cools: Cooling | None) -> bool:
+def is_exposed(care: Care, where: Station, cools: Cooling | None, rules: RuleSet) -> bool:
     """Whether, while it is worked at, what spoils stands there neither hot nor cold enough.
 
     What is cooled in water or ice goes by the stages of cooling instead, which have limits of their own (FDA Food Code
-    3-501.16(A) excepts cooling, from memory); cooling in the room counts.
+    3-501.16(A) excepts cooling, from memory); cooling in the room counts, and so does an oven set below hot holding.
     """
     bathed = cools is not None and cools.bath in ("cold water", "ice bath")
-    return care.spoils and where.place in OUT_OF_CONTROL and not bathed
+    lukewarm = where.place == "oven" and where.heat is not None and not rules.hot_holding.at_least(where.heat.want)
+    return care.spoils and (where.place in OUT_OF_CONTROL or lukewarm) and not bathed

@@ -13,9 +13,11 @@ def dish_at(plan: Plan, loc: Loc) -> Dish | None:
 
 
 def spoils(dish: Dish) -> bool:
-    """By the host's own word; else one ingredient that does is enough."""
+    """By the host's own word; else one ingredient that does is enough, or a step that must cook or reheat it."""
     if dish.perishable is not None:
         return dish.perishable
+    if any(step.cooks is not None or step.reheats for step in dish.steps):
+        return True
     return any(food_spoils(line.food) for line in dish.ingredients)
 
 

@@ -10,14 +10,16 @@ from board.checks.every import check
 from board.checks.plates import plates
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight, in_order
-from board.safety import contact, cooling, fridge, out
+from board.safety import contact, cooling, fridge, out, raw
 from board.timetable.run_sheet import RunSheet
 
 SafetyCheck = Callable[[PlanFile, RunSheet], list[Snag]]
 
 CHECKS: tuple[SafetyCheck, ...] = (
     out.dishes_are_eaten_in_time,
+    raw.raw_food_is_cooked_in_time,
     out.leftovers_are_put_away_in_time,
+    out.dishes_without_ingredients_have_no_clock,
     fridge.nothing_lies_cold_too_long,
     fridge.not_too_much_warm_at_once,
     cooling.hot_food_cools_in_time,

@@ -68,6 +68,12 @@ def planned(sheet: RunSheet) -> list[Exposure]:
     return exposures(sheet, {slot.id: (slot.start, slot.end) for slot in sheet.slots})
 
 
+def before_cooking(sheet: RunSheet) -> list[tuple[Slot, tuple[Stretch, ...]]]:
+    """Each slot that cooks its food through, with what the raw part that stood longest had stood out until then."""
+    path = _Path(sheet, {slot.id: (slot.start, slot.end) for slot in sheet.slots}, frozenset())
+    return [(slot, found) for slot in sheet.slots if slot.fresh and (found := path.taken_up_by(slot))]
+
+
 class _Path:
     """The path of one dish through its slots, to the table and away from it."""
 
@@ -91,6 +97,10 @@ class _Path:
         yield from _stretch(served[1], cleared, clock.serve, "table")
         if clock.away is not None and clock.away in self.slots:
             yield from _stretch(cleared, self._span(clock.away)[1], clock.away, "left")
+
+    def taken_up_by(self, slot: Slot) -> tuple[Stretch, ...]:
+        """What the part that stood longest had stood out when a slot begins."""
+        return tuple(self._longest(self._makers(slot), slot.id))
 
     def _longest(self, before: list[Slot], taker: str) -> list[Stretch]:
         """Of what goes into something, the path that stood out longest until it was taken up."""

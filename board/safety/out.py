@@ -1,6 +1,6 @@
 """What stands out too long: before it is eaten, and before what is left of it is put into the cold. Pure."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
@@ -26,7 +26,7 @@ def dishes_are_eaten_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
             message = (
                 f"{clock.dish}: {short(each.out_minutes)} neither hot nor cold enough until it is eaten; "
                 f"{say.rules.title} give {short(clock.limit_minutes)} [{clock.source}], over at {when}: "
-                f"{', '.join(_spelled_out(paths, each))}"
+                f"{', '.join(spelled_out(paths, each.stretches))}"
             )
             mend = (
                 f"{_longest(paths, each)} Keep it in the fridge or hot enough meanwhile, make it later, or serve it "
@@ -37,8 +37,9 @@ def dishes_are_eaten_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
     return found
 
 
-def _spelled_out(paths: Paths, each: DishClock) -> Iterator[str]:
-    for stretch in each.stretches:
+def spelled_out(paths: Paths, stretches: Iterable[Stretch]) -> Iterator[str]:
+    """`20 min cut it`, `40 min kept after cut it`."""
+    for stretch in stretches:
         yield f"{_minutes(stretch)} min {_where(paths, stretch)}"
 
 
@@ -108,6 +109,25 @@ def _forgotten(
     )
     place = file.places.of((*paths.of_course(forgotten[0][0]), "course"))
     yield Snag("F11", Weight.MIND, message, mend, place, safety=True)
+
+
+def dishes_without_ingredients_have_no_clock(file: PlanFile, sheet: RunSheet) -> list[Snag]:
+    """F16: nothing says what a dish is made of, or whether it spoils, so that no clock is kept of it: one for all."""
+    kept = {(clock.course, clock.dish) for clock in sheet.clocks}
+    unsaid = {
+        ("courses", c, "dishes", d): dish.dish
+        for c, course in enumerate(file.plan.courses)
+        for d, dish in enumerate(course.dishes)
+        if "ingredients" not in dish.model_fields_set
+        and dish.perishable is None
+        and dish.steps
+        and (course.course, dish.dish) not in kept
+    }
+    if not unsaid:
+        return []
+    message = f"no ingredients are written of {', '.join(unsaid.values())}, so nobody counts how long that stands out"
+    mend = "Write its ingredients; or `perishable: yes` or `no`; or `ingredients: nothing` where nobody eats of it."
+    return [Snag("F16", Weight.NOTE, message, mend, file.places.of((*next(iter(unsaid)), "dish")), safety=True)]
 
 
 def _rule(say: Figures, first: DishClock) -> str:

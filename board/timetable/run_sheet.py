@@ -150,7 +150,7 @@ class CourseSlot(msgspec.Struct, frozen=True, gc=False):
 
     `eaten`: how long the guests sit over it, which the clearing waits for. `pushed`: minutes by which the host had
     pushed it when this sheet was worked out; they are in `served` already.
-    `plates`: whose plate is different. `plates`: whose plate is different.
+    `plates`: whose plate is different.
     """
 
     name: str

@@ -16,11 +16,12 @@ FREEZER_CELSIUS = -18.0
 def spoil_clocks(file: PlanFile) -> tuple[SpoilClock, ...]:
     """A clock for each dish whose food spoils, with its limit."""
     away = _put_away(file)
+    taking_up = {task.node.loc[:4] for task in file.filled.tasks.values() if task.care.spoils}
     return tuple(
         _clock(file.plan, course, dish, number, file, away.get(fold(course.course)))
         for number, course in enumerate(file.plan.courses)
-        for dish in course.dishes
-        if spoils(dish)
+        for d, dish in enumerate(course.dishes)
+        if spoils(dish) or (dish.perishable is None and ("courses", number, "dishes", d) in taking_up)
     )
 
 

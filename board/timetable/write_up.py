@@ -169,7 +169,7 @@ class _Writer:
             way=self.answer.ways[n],
             cooks=task.care.cooks,
             hold_minutes=task.care.core.minutes if task.care.core else 0.0,
-            exposed=is_exposed(task.care, chosen.on, work.cools if work else None),
+            exposed=is_exposed(task.care, chosen.on, work.cools if work else None, rule_set(self.file.plan.rules)),
             fresh=task.care.fresh,
             cooling=cooling_of(self.file.plan, task, chosen),
         )

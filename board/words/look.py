@@ -94,7 +94,7 @@ NO_STEP_CHOSEN = "choose a line about a step first"
 NOTHING_TO_READ = "no step with a core temperature is under way or keeping"
 READING_TROUBLE = {
     "nonsense": "that is no temperature; write for example 74, 73,5 C or 165 F",
-    "which-unit": "hotter than boiling: write F or C behind it",
+    "which-unit": "is that °F or °C? write F or C behind it",
     "no-probe": "no probe in a kitchen shows that; check the figure and its unit",
 }
 

@@ -56,6 +56,17 @@ def test_what_is_no_temperature_is_told(text: str) -> None:
     ("text", "fahrenheit", "wanted", "found"),
     [
         ("165", False, 74.0, "which-unit"),  # °F, said to a plan in °C: nothing that holds water gets so hot
+        ("95", False, 74.0, "which-unit"),  # 95 °F is a raw bird; 95 °C one that nobody would still read
+        ("84", False, 63.0, "which-unit"),
+        ("95 C", False, 74.0, 95.0),
+        ("95 F", False, 74.0, 35.0),
+        ("88", False, 74.0, 88.0),  # a thigh well done
+        ("95", False, 0.0, 95.0),  # off the boil, as it begins to cool
+        ("95", False, 90.0, 95.0),
+        ("15", True, 5.0, "which-unit"),  # 15 °C is too warm, 15 °F would be frozen
+        ("15 C", True, 5.0, 15.0),
+        ("40", True, 5.0, to_celsius(40, "F")),
+        ("0", True, -18.0, to_celsius(0, "F")),
         ("165", True, 74.0, to_celsius(165, "F")),
         ("121", False, 121.0, 121.0),  # sugar at the hard ball
         ("165 C", False, 74.0, 165.0),  # said outright

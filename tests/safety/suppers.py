@@ -34,7 +34,7 @@ courses:
     eaten in: {eaten}
     dishes:
       - dish: {dish}
-        ingredients: [1 kg food]
+        {food}
         steps:
 {steps}
 jobs: {jobs}
@@ -54,13 +54,14 @@ def supper(
     eaten: str = "30 min",
     fridge: str = "60 litres",
     dish: str = "Test dish",
+    food: str = "ingredients: [1 kg food]",
     jobs: str = "[]",
 ) -> tuple[PlanFile, RunSheet]:
     """A plan of one dish, whose steps are YAML list entries, and its sheet."""
     indented = textwrap.indent(textwrap.dedent(steps).strip("\n"), "          ")
     found = read(
         TEXT.format(
-            rules=rules, air=air, outdoors=outdoors, eaten=eaten, fridge=fridge, dish=dish, jobs=jobs,
+            rules=rules, air=air, outdoors=outdoors, eaten=eaten, fridge=fridge, dish=dish, food=food, jobs=jobs,
             hours=DAYS, steps=indented,
         )
     )  # fmt: skip

@@ -6,8 +6,13 @@ from datetime import UTC, datetime, timedelta
 from hypothesis import given
 from hypothesis import strategies as st
 
+from board.plan.load import PlanFile
+from board.safety.clocks import dish_clocks
 from board.safety.exposure import exposures
+from board.timetable.cpsat.solve import solve
 from board.timetable.run_sheet import CourseSlot, Keeping, RunSheet, Slot, SpoilClock
+from board.timetable.write_up import make_sheet
+from tests.conftest import read
 
 BEGIN = datetime(2026, 11, 28, 9, tzinfo=UTC)
 OUT = ("worktop", "front-of-house", "room")
@@ -116,3 +121,40 @@ def test_a_clock_never_counts_fridge_freezer_oven_and_ring(path: list[Work]) -> 
                  for w in path)  # fmt: skip
 
     assert clock_of((cold,)) == 5 + 30
+
+
+TART = """\
+event: Test supper
+date: 2026-11-28
+zone: Europe/Dublin
+arrive: 18:30
+guests: [8 guests]
+hands: {host: {hours: {on the day: '9:00 - 23:30'}}}
+courses:
+  - course: Main
+    at: 20:00
+    dishes:
+      - dish: Custard
+        ingredients: [1 l milk]
+        steps:
+          - {step: whisk it, takes: 30 min, keeps: 10 h in the room}
+      - dish: Tart
+        ingredients: [1 kg flour]
+        steps:
+          - {step: fill it, takes: 10 min, after: 'whisk it, at least 3 h, at most 3 h', keeps: 5 h in the room}
+          - {step: cut it, takes: 5 min, after: 'fill it, at least 2 h, at most 2 h', before: 'serve Main, at once'}
+"""
+
+
+def test_what_comes_from_another_dish_takes_its_minutes_along() -> None:
+    """Flour does not spoil; a tart of it, filled with custard that stood out, does, unless the host says otherwise."""
+    for old, new, wanted in (
+        ("", "", {"Tart": 30 + 180 + 10 + 120 + 5 + 5 + 25}),
+        ("- dish: Tart", "- dish: Tart\n        perishable: no", {}),
+        ("[1 l milk]", "[1 l sugar]", {}),
+    ):
+        file = read(TART.replace(old, new) if old else TART)
+        assert isinstance(file, PlanFile)
+        clocks = dish_clocks(make_sheet(file, solve))
+
+        assert {each.clock.dish: each.out_minutes for each in clocks if each.clock.dish == "Tart"} == wanted

@@ -60,6 +60,29 @@ def test_f10_what_is_cooked_through_begins_a_new_clock() -> None:
     assert weights(supper(steps.replace("KEY", "attended: all")), "F10") == ["STOP"]
 
 
+@pytest.mark.parametrize(
+    ("food", "wanted"),
+    [
+        ("by time alone: no", ["NOTE"]),
+        ("ingredients: nothing", []),
+        ("perishable: no", []),
+        ("perishable: yes", []),
+        ("ingredients: [1 kg flour]", []),
+    ],
+)
+def test_f16_a_dish_of_which_nothing_is_said_has_no_clock_and_that_is_told(food: str, wanted: list[str]) -> None:
+    assert weights(supper(MIX, food=food), "F16") == wanted
+
+
+@pytest.mark.parametrize(("heat", "wanted"), [("50 C", ["STOP"]), ("59 C", ["STOP"]), ("60 C", []), ("140 F", [])])
+def test_f10_an_oven_below_hot_holding_keeps_nothing_safe(heat: str, wanted: list[str]) -> None:
+    """Hot food at 140 °F or above: USDA FSIS."""
+    steps = f"""
+    - {{step: warm it, on: oven at {heat}, takes: 5 h, before: 'serve Main, at once'}}
+    """
+    assert weights(supper(steps), "F10") == wanted
+
+
 def test_f10_time_alone_gives_four_hours_by_the_retail_rules_only() -> None:
     """FDA Food Code 3-501.19: 4 h under a written procedure."""
     for rules, wanted in (("retail", []), ("home", ["STOP"])):

@@ -26,8 +26,10 @@ MILK_AND_CREAM = group(
     A.MILK, From.LACTOSE, perishable=True,
 )  # fmt: skip
 IN_TINS_AND_DRY = group(
-    "condensed milk = sweetened condensed milk, milk powder = powdered milk = dried milk, malted milk powder",
-    A.MILK, From.LACTOSE,
+    "condensed milk = sweetened condensed milk, milk powder = powdered milk = dried milk", A.MILK, From.LACTOSE,
+)  # fmt: skip
+MALTED_MILK = group(
+    "malted milk powder = malted milk", A.MILK, From.LACTOSE, A.BARLEY, hidden=(A.WHEAT, A.SOY), made=True
 )  # fmt: skip
 RAW_MILK = group(
     """raw milk = unpasteurised milk = unpasteurized milk, raw cream = unpasteurised cream, unpasteurised cheese =
@@ -70,7 +72,8 @@ MOULD_RIPENED = group(
 )  # fmt: skip
 FROZEN = group(
     "ice cream, vanilla ice cream, frozen yogurt = frozen yoghurt, gelato",
-    A.MILK, From.LACTOSE, hidden=(A.EGGS, A.SOY, A.ALMONDS, A.HAZELNUTS, A.PISTACHIOS), perishable=True, made=True,
+    A.MILK, From.LACTOSE, perishable=True, made=True,
+    hidden=(A.EGGS, A.SOY, A.WHEAT, A.ALMONDS, A.HAZELNUTS, A.PISTACHIOS, A.WALNUTS, A.PECANS, A.PEANUTS),
 )  # fmt: skip
 SORBET = group("sorbet", hidden=(A.EGGS, A.MILK, From.ALCOHOL), perishable=True, made=True)
 EGGS = group(
@@ -83,7 +86,12 @@ COOKED_EGGS = group(
     A.EGGS, perishable=True,
 )  # fmt: skip
 WITH_EGG_AND_MILK = group(
-    "custard = creme anglaise, lemon curd, creme patissiere", A.EGGS, A.MILK, From.LACTOSE, perishable=True, made=True
+    "custard = creme anglaise, lemon curd, creme patissiere = pastry cream",
+    A.EGGS,
+    A.MILK,
+    From.LACTOSE,
+    perishable=True,
+    made=True,
 )
 INSTEAD = group(
     """~vegan margarine, ~vegan block margarine = ~vegan block, ~vegan butter, ~vegan cheese, ~vegan cream, ~vegan
@@ -97,7 +105,7 @@ RICE_AND_OTHERS = group(
 )  # fmt: skip
 
 DAIRY = (
-    *MILK_AND_CREAM, *IN_TINS_AND_DRY, *RAW_MILK, *WITHOUT_LACTOSE, *BUTTER, *FRESH_CHEESE, *HARD_CHEESE,
+    *MILK_AND_CREAM, *IN_TINS_AND_DRY, *MALTED_MILK, *RAW_MILK, *WITHOUT_LACTOSE, *BUTTER, *FRESH_CHEESE, *HARD_CHEESE,
     *WITH_RENNET, *VEGETARIAN_CHEESE, *MOULD_RIPENED, *FROZEN, *SORBET, *EGGS, *COOKED_EGGS, *WITH_EGG_AND_MILK,
     *INSTEAD, *MARGARINE, *RICE_AND_OTHERS, *(entry for plant, allergen in _PLANTS.items() for entry in
     _plant(plant, allergen)),

@@ -5,23 +5,31 @@ from board.kitchen.foods.entry import group
 from board.kitchen.origins import Origin as From
 
 WINE = group(
-    """wine, red wine, white wine, rose wine, dry white wine, sparkling wine = prosecco = cava = champagne, dessert
+    """wine = grape wine, red wine, white wine, rose wine, dry white wine, sparkling wine = prosecco = cava =
+    champagne, dessert
     wine, sherry, port, madeira, marsala, vermouth, mulled wine""",
     From.ALCOHOL, hidden=(A.SULPHITES, From.FININGS),
 )  # fmt: skip
-CIDER = group("cider = dry cider = hard cider, perry", From.ALCOHOL, hidden=(A.SULPHITES, From.FININGS))
-BEER = group("beer = lager = ale = stout = dark beer = porter, brown ale", From.ALCOHOL, A.BARLEY, hidden=(A.WHEAT,))
-WHEAT_BEER = group("wheat beer = white beer", From.ALCOHOL, A.BARLEY, A.WHEAT)
+CIDER = group(
+    "cider = dry cider = hard cider = apple cider, perry = pear cider", From.ALCOHOL, hidden=(A.SULPHITES, From.FININGS)
+)
+BEER = group("beer = lager = ale = stout = dark beer = porter, brown ale", From.ALCOHOL, A.BARLEY,
+             hidden=(A.WHEAT, A.SULPHITES, From.FININGS))  # fmt: skip
+WHEAT_BEER = group("wheat beer = white beer", From.ALCOHOL, A.BARLEY, A.WHEAT, hidden=(A.SULPHITES, From.FININGS))
 FREE_BEER = group("~gluten free beer", From.ALCOHOL, hidden=(A.BARLEY,))
 # Grain and nuts for distilling are exempt from the EU list; other things may be added afterwards.
 SPIRITS = group(
     """brandy = cognac = calvados, rum = dark rum = white rum, whisky = whiskey = bourbon, gin, vodka, tequila =
     mezcal, kirsch, grappa, aquavit, pastis = anise liqueur, orange liqueur, coffee liqueur, fruit liqueur =
-    cassis = creme de cassis, elderflower liqueur, liqueur, sake, mirin, rice wine = shaoxing wine, bitters,
+    cassis = creme de cassis, elderflower liqueur, sake, mirin, bitters,
     spirit, sloe gin, limoncello""",
     From.ALCOHOL,
 )  # fmt: skip
+RICE_WINE = group("rice wine = shaoxing wine", From.ALCOHOL, hidden=(A.WHEAT,))  # begun with wheat
 LIQUEURS = (
+    *group(
+        "liqueur", From.ALCOHOL, hidden=(A.MILK, From.LACTOSE, A.EGGS, A.ALMONDS, A.HAZELNUTS, A.WALNUTS), made=True
+    ),
     *group("amaretto = almond liqueur", From.ALCOHOL, hidden=(A.ALMONDS,)),
     *group("hazelnut liqueur", From.ALCOHOL, A.HAZELNUTS),
     *group("walnut liqueur = nocino", From.ALCOHOL, A.WALNUTS),
@@ -35,11 +43,16 @@ WITHOUT_ALCOHOL = (
     *group("~alcohol free beer = ~non alcoholic beer", A.BARLEY, hidden=(From.ALCOHOL, A.WHEAT)),
 )  # fmt: skip
 SOFT = group(
-    """~ginger beer, ~root beer, ~ginger ale, ~cream soda, tonic water = tonic, lemonade, cola, cordial =
-    elderflower cordial = squash drink, kombucha, tea = green tea = black tea = herbal tea, coffee = ground
-    coffee = espresso = coffee bean, fruit tea, chai, sparkling apple juice, grenadine, iced tea""",
+    """~ginger beer, ~root beer, ~ginger ale, ~cream soda, tonic water = tonic, tea = green tea = black tea, coffee =
+    ground coffee = espresso = coffee bean, sparkling apple juice""",
+)  # fmt: skip
+SOFT_MIXED = (
+    *group("lemonade = lemon drink, cola, herbal tea, fruit tea, chai, grenadine, iced tea", made=True),
+    *group("cordial, elderflower cordial, squash drink", hidden=(A.SULPHITES,), made=True),
+    *group("kombucha", hidden=(From.ALCOHOL,), made=True),
 )  # fmt: skip
 
 DRINKS = (
-    *WINE, *CIDER, *BEER, *WHEAT_BEER, *FREE_BEER, *SPIRITS, *LIQUEURS, *WITHOUT_ALCOHOL, *SOFT,
+    *WINE, *CIDER, *BEER, *WHEAT_BEER, *FREE_BEER, *SPIRITS, *RICE_WINE, *LIQUEURS, *WITHOUT_ALCOHOL, *SOFT,
+    *SOFT_MIXED,
 )  # fmt: skip

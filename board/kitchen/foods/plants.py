@@ -19,8 +19,9 @@ VEGETABLES = group(
     squash = ~butternut, squash = winter squash, acorn squash, spaghetti squash, patty pan squash, aubergine =
     eggplant, pepper = bell pepper = sweet pepper = red pepper = green pepper = yellow pepper = capsicum,
     ~romano pepper, chilli = chili = chile = jalapeno = chilli pepper = chili pepper = red chilli = green chilli
-    = chillies = chilies = red chillies = green chillies, ~scotch bonnet, padron pepper, tomato, ~beef tomato =
-    ~beefsteak tomato, ~cherry tomato, ~plum tomato, sweetcorn = corn = corn on the cob = corn cob, baby corn,
+    = chillies = chilies = red chillies = green chillies, scotch bonnet = scotch bonnet chilli, padron pepper,
+    tomato, ~beef tomato =
+    ~beefsteak tomato, ~cherry tomato, ~plum tomato, sweetcorn = corn = maize = corn on the cob = corn cob, baby corn,
     okra, green bean = french bean = string bean, runner bean, pea = garden pea = petit pois, sugar snap = sugar
     snap pea, mangetout = snow pea, pea shoot, broad bean, bean sprout = beansprout, bamboo shoot, ~water
     chestnut, lotus root, palm heart = heart of palm = hearts of palm, rhubarb, ginger = root ginger = fresh
@@ -37,8 +38,9 @@ MUSHROOMS = group(
     """mushroom, button mushroom, ~chestnut mushroom = ~cremini mushroom, portobello mushroom = portobello = flat
     mushroom, ~oyster mushroom, king oyster mushroom, shiitake = shiitake mushroom, enoki = enoki mushroom,
     shimeji = beech mushroom, porcini = cep = porcini mushroom = dried porcini, chanterelle = girolle =
-    chanterelle mushroom, morel = morel mushroom, wild mushroom, field mushroom, ~chicken of the woods, ~hen of
-    the woods = maitake, wood ear mushroom""",
+    chanterelle mushroom, morel = morel mushroom, wild mushroom, field mushroom, ~chicken of the woods mushroom
+    = ~chicken of the woods, ~maitake
+    mushroom = ~maitake = ~hen of the woods, wood ear mushroom""",
 )  # fmt: skip
 HERBS = group(
     """parsley = flat leaf parsley = curly parsley, coriander = cilantro = coriander leaf = fresh coriander, basil
@@ -53,12 +55,15 @@ FRUIT = group(
     whitecurrant, gooseberry, cranberry, lingonberry, elderberry, mulberry, grape, orange = blood orange,
     mandarin = clementine = tangerine = satsuma, lemon, lime, grapefruit, pomelo, yuzu, kumquat, bergamot,
     banana, pineapple, mango, papaya, ~passion fruit, kiwi = kiwi fruit = kiwifruit, melon = cantaloupe =
-    honeydew melon, watermelon, fig, date, pomegranate = pomegranate seed, persimmon = sharon fruit, lychee,
-    rambutan, dragon fruit, guava, star fruit, physalis, avocado, berry = mixed berry, ~summer fruit, fruit =
-    mixed fruit, tamarind = tamarind paste, jackfruit, loquat, medlar, sloe""",
+    honeydew melon, watermelon = water melon, fig, date, pomegranate = pomegranate seed, persimmon = sharon
+    fruit, lychee,
+    rambutan, dragon fruit, guava, star fruit, physalis, avocado, tamarind = tamarind paste, jackfruit, loquat,
+    medlar, sloe""",
 )  # fmt: skip
+MIXED_FRUIT = group("berry = mixed berry, summer fruit, fruit = mixed fruit, fruit salad", made=True)
 DRIED_FRUIT = group(
-    """raisin, sultana = golden raisin, currant = dried currant, prune, dried apricot, dried fig, dried apple,
+    """raisin = dried grape, sultana = golden raisin = dried grape sultana, currant = dried currant, prune =
+    dried plum, dried apricot, dried fig, dried apple,
     dried pear, dried mango, dried cranberry, dried cherry, dried date, medjool date, dried fruit = mixed dried
     fruit, mixed peel = candied peel = candied orange peel, candied ginger = crystallised ginger = stem ginger,
     dried banana, dried peach, sun dried tomato = sundried tomato""",
@@ -74,11 +79,15 @@ MADE_OF_PLANTS = (
     *group("stuffed olive", hidden=(A.FISH, A.ALMONDS, A.MILK), made=True),
     *group("coleslaw, potato salad", A.EGGS, hidden=(A.MUSTARD, A.MILK, A.CELERY), perishable=True, made=True),
     *group("chip = french fry, oven chip", hidden=(A.WHEAT, From.ANIMAL_FAT), made=True),
-    *group("crisp = potato chip, tortilla chip = nacho", hidden=(A.WHEAT, A.MILK, A.SOY, A.BARLEY), made=True),
+    *group("onion ring", hidden=(A.WHEAT, A.MILK, A.EGGS), made=True),
+    *group("crisp = potato chip, tortilla chip = nacho", made=True,
+           hidden=(A.WHEAT, A.MILK, From.LACTOSE, A.SOY, A.BARLEY, A.CELERY, A.MUSTARD)),
     *group(
         """lemon juice, lime juice, orange juice, apple juice = cloudy apple juice, pineapple juice, tomato juice,
         grape juice, pomegranate juice, cranberry juice, grapefruit juice, pear juice, carrot juice, cherry
-        juice, juice = fruit juice"""),
+        juice"""),
+    *group("juice = fruit juice", made=True),
+    *group("bottled lemon juice, bottled lime juice", hidden=(A.SULPHITES,)),
     *group(
         """apple sauce = applesauce, cranberry sauce, redcurrant jelly, jam, apricot jam, raspberry jam, strawberry
         jam, marmalade, fruit jelly, quince paste = membrillo, compote, fruit puree, apple butter""",
@@ -86,4 +95,4 @@ MADE_OF_PLANTS = (
     *group("baked bean", hidden=(A.CELERY, A.MUSTARD, From.PORK, A.WHEAT), made=True),
 )  # fmt: skip
 
-PLANTS = (*VEGETABLES, *CELERY, *MIXED, *MUSHROOMS, *HERBS, *FRUIT, *DRIED_FRUIT, *MADE_OF_PLANTS)
+PLANTS = (*VEGETABLES, *CELERY, *MIXED, *MUSHROOMS, *HERBS, *FRUIT, *MIXED_FRUIT, *DRIED_FRUIT, *MADE_OF_PLANTS)

@@ -44,17 +44,27 @@ FISH_SAUCES = (
     *group("~kombu dashi"),
 )  # fmt: skip
 CRUSTACEANS = group(
-    """prawn = shrimp, king prawn = jumbo shrimp, tiger prawn, brown shrimp, crab, brown crab, crabmeat = crab
-    meat, white crab meat, lobster, langoustine = scampi = dublin bay prawn, crayfish = crawfish, shellfish
+    """crab, brown crab, crabmeat = crab meat, white crab meat, lobster, crayfish = crawfish, shellfish
     stock, lobster tail, krill""",
     A.CRUSTACEANS, raw="fish", perishable=True,
 )  # fmt: skip
+# Raw prawns are often dipped in sulphites, so that they do not blacken.
+PRAWNS = group(
+    """prawn = shrimp, king prawn = jumbo shrimp, tiger prawn, brown shrimp, langoustine = dublin bay prawn""",
+    A.CRUSTACEANS, raw="fish", perishable=True, hidden=(A.SULPHITES,),
+)  # fmt: skip
+SCAMPI = group(  # often in breadcrumbs
+    "scampi", A.CRUSTACEANS, raw="fish", perishable=True,
+    hidden=(A.SULPHITES, A.WHEAT, A.EGGS, A.MILK), made=True,
+)  # fmt: skip
 CRUSTACEAN_STORES = (
+    *group("prawn toast = shrimp toast", A.CRUSTACEANS, A.WHEAT, A.SESAME, hidden=(A.EGGS, A.SOY, A.FISH),
+           perishable=True, made=True),
     *group("shrimp paste = belacan, dried shrimp, prawn cracker", A.CRUSTACEANS, made=True, hidden=(A.FISH,)),
     *group("potted shrimp", A.CRUSTACEANS, A.MILK, perishable=True, made=True),
     *group("lobster bisque, crab bisque", A.CRUSTACEANS, A.MILK, From.LACTOSE, made=True, perishable=True,
            hidden=(A.FISH, A.WHEAT, A.CELERY, From.ALCOHOL)),
-    *group("crab stick = surimi", A.FISH, made=True, perishable=True,
+    *group("crab stick = surimi = seafood stick = fish ball", A.FISH, made=True, perishable=True,
            hidden=(A.CRUSTACEANS, A.EGGS, A.WHEAT, A.SOY, From.INSECT_COLOUR)),
 )  # fmt: skip
 MOLLUSCS = group(
@@ -74,6 +84,7 @@ BREADED = group(
 )  # fmt: skip
 
 SEA = (
-    *FISH, *SMOKED, *TUNA, *MERCURY, *IN_TINS, *ROE, *FISH_SAUCES, *CRUSTACEANS, *CRUSTACEAN_STORES, *MOLLUSCS,
+    *FISH, *SMOKED, *TUNA, *MERCURY, *IN_TINS, *ROE, *FISH_SAUCES, *CRUSTACEANS, *PRAWNS, *SCAMPI,
+    *CRUSTACEAN_STORES, *MOLLUSCS,
     *MOLLUSC_STORES, *SEAFOOD, *BREADED,
 )  # fmt: skip

@@ -20,30 +20,42 @@ NUT_MIXES = (
     *group("flaked almond = almond flake = slivered almond, ground almond, marcona almond", A.ALMONDS),
     *group("nut butter = mixed nut butter, ~nut milk = ~nut drink", *_ALL_NUTS, hidden=(A.PEANUTS,), made=True),
     *group("~seed butter = ~sunflower seed butter", hidden=(A.SESAME,)),
-    *group("dukkah", A.HAZELNUTS, A.SESAME, made=True, hidden=_ALL_NUTS),
+    *group("dukkah", A.HAZELNUTS, A.SESAME, made=True, hidden=(*_ALL_NUTS, A.PEANUTS)),
     *group("nut roast", *_ALL_NUTS, made=True, hidden=(A.WHEAT, A.EGGS, A.CELERY, A.SOY, A.MILK)),
 )
-PEANUTS = group("peanut = groundnut = monkey nut, peanut butter, peanut oil = groundnut oil, satay sauce", A.PEANUTS)
+PEANUTS = group("peanut = groundnut = monkey nut, peanut butter, peanut oil = groundnut oil", A.PEANUTS)
+SATAY = group("satay sauce = peanut sauce = satay", A.PEANUTS, made=True,
+              hidden=(A.SOY, A.FISH, A.CRUSTACEANS, A.WHEAT, A.SESAME))  # fmt: skip
 COCONUT = group(
-    """coconut, ~coconut milk, desiccated coconut = shredded coconut = dried coconut, coconut oil, creamed coconut,
-    coconut flake, coconut sugar, coconut water, toasted coconut, ~coconut butter""",
+    """coconut, ~coconut milk, coconut oil, creamed coconut, coconut sugar, coconut water, toasted coconut,
+    ~coconut butter""",
     A.COCONUT,
 )  # fmt: skip
-COCONUT_CREAM = group("tinned coconut milk = canned coconut milk", A.COCONUT, hidden=(A.SULPHITES,))
+COCONUT_CREAM = group(
+    "tinned coconut milk = canned coconut milk, desiccated coconut = shredded coconut = dried coconut, coconut flake",
+    A.COCONUT,
+    hidden=(A.SULPHITES,),
+)
 SESAME = group(
-    "sesame = sesame seed = black sesame seed, tahini = sesame paste, sesame oil = toasted sesame oil, halva, gomasio",
+    "sesame = sesame seed = black sesame seed, tahini = sesame paste, sesame oil = toasted sesame oil, gomasio",
     A.SESAME,
+)
+HALVA = group(
+    "halva", A.SESAME, made=True, hidden=(*_ALL_NUTS, A.PEANUTS, A.WHEAT, A.MILK, From.LACTOSE, A.EGGS)
 )  # fmt: skip
 SESAME_MIXES = (
     *group("hummus = houmous", A.SESAME, perishable=True, made=True),
     *group("zaatar, everything seasoning, baba ganoush", A.SESAME, made=True, hidden=(A.WHEAT, A.MUSTARD)),
 )
 MUSTARD = group(
-    """mustard = dijon mustard = wholegrain mustard = whole grain mustard = english mustard = yellow mustard =
-    grainy mustard, mustard seed = yellow mustard seed = black mustard seed, mustard powder = dry mustard,
-    mustard oil, mustard leaf = mustard green, mustard cress""",
+    """mustard = dijon mustard = wholegrain mustard = whole grain mustard = yellow mustard = grainy mustard, mustard
+    seed = yellow mustard seed = black mustard seed, mustard oil, mustard leaf = mustard green, mustard cress""",
     A.MUSTARD, hidden=(A.SULPHITES,),
 )  # fmt: skip
+# Often stretched with wheat flour.
+MUSTARD_POWDER = group(
+    "mustard powder = dry mustard = english mustard = english mustard powder", A.MUSTARD, hidden=(A.WHEAT, A.SULPHITES)
+)
 HONEY_MUSTARD = group("honey mustard", A.MUSTARD, From.HONEY, made=True)
 LUPIN = group("lupin = lupini = lupin bean = lupini bean = lupin seed", A.LUPIN)
 SEEDS = group(
@@ -56,7 +68,7 @@ PULSES = group(
     garbanzo bean = garbanzo, split pea, dried pea, black eyed pea = black eyed bean, bean = mixed bean, ~butter
     bean = lima bean, cannellini bean = white bean, haricot bean = navy bean, ~kidney bean = red kidney bean,
     borlotti bean = cranberry bean, black bean = turtle bean, pinto bean, flageolet bean, mung bean, urad dal,
-    dal = dhal, dried bean, gigantes bean, pulse""",
+    dal = dhal = lentil dal, dried bean, gigantes bean, pulse""",
 )  # fmt: skip
 SOY = group(
     """soybean = soya bean = soy bean, edamame, soy mince = textured vegetable protein = soya mince, soy lecithin,
@@ -69,6 +81,7 @@ SOY_FRESH = group(
 FALAFEL = group("falafel", hidden=(A.WHEAT, A.SESAME), made=True)
 
 SEEDS_AND_PULSES = (
-    *NUTS, *NUT_MIXES, *PEANUTS, *COCONUT, *COCONUT_CREAM, *SESAME, *SESAME_MIXES, *MUSTARD, *HONEY_MUSTARD,
+    *NUTS, *NUT_MIXES, *PEANUTS, *SATAY, *COCONUT, *COCONUT_CREAM, *SESAME, *HALVA, *SESAME_MIXES, *MUSTARD,
+    *MUSTARD_POWDER, *HONEY_MUSTARD,
     *LUPIN, *SEEDS, *MIXED_SEEDS, *PULSES, *SOY, *SOY_FRESH, *FALAFEL,
 )  # fmt: skip
