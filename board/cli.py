@@ -8,16 +8,21 @@ import os
 import sys
 from collections.abc import Callable, Sequence
 from pathlib import Path
-from typing import TYPE_CHECKING, NoReturn
+from typing import NoReturn, Protocol
 
 from board import __version__, words
 from board.commands import afterwards, evening, house, planning
 from board.exits import ExitCode
 
-if TYPE_CHECKING:
-    pass
-
 FEWEST_EVENINGS, MOST_EVENINGS = 100, 1_000_000
+
+
+class _Command(Protocol):
+    """Makes a command of this name; `takes` is its one argument, None for none or others."""
+
+    def __call__(
+        self, name: str, run: Callable[[argparse.Namespace], int], *, takes: str | None = "plan"
+    ) -> argparse.ArgumentParser: ...
 
 
 class _Parser(argparse.ArgumentParser):
@@ -41,10 +46,39 @@ def _parser() -> _Parser:
             made.add_argument(takes, type=Path, help=words.ARGUMENTS[takes])
         return made
 
+    for kind in (_before, _timetable, _evening, _afterwards):
+        kind(command)
+    return parser
+
+
+def _before(command: _Command) -> None:
+    """What a plan is begun with, and looked over by."""
+    new = command("new", house.new, takes=None)
+    new.add_argument("file", type=Path, nargs="?", metavar="FILE", help=words.ARGUMENTS["new-plan"])
+    for option in words.NEW_ASKS:
+        new.add_argument(f"--{option}", metavar=option.upper(), help=words.NEW_OPTIONS[option])
+    dish = command("dish", house.dish, takes="recipe")
+    dish.add_argument("-o", "--output", type=Path, metavar="FILE", help=words.OPTIONS["dish-output"])
     check = command("check", planning.check)
+    check.add_argument("--limit", type=_seconds, metavar="SECONDS", help=words.OPTIONS["limit"])
     guests = command("guests", house.guests)
     guests.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     guests.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
+    table = command("table", house.table)
+    table.add_argument("--course", metavar="COURSE", help=words.OPTIONS["course"])
+    table.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
+    table.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
+    provisions = command("provisions", house.provisions)
+    how = provisions.add_mutually_exclusive_group()
+    how.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
+    how.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
+    how.add_argument("--tick", action="store_true", help=words.OPTIONS["tick"])
+    how.add_argument("--html", type=Path, metavar="FILE", help=words.OPTIONS["provisions-html"])
+    provisions.add_argument("--paper", choices=("a4", "letter"), default="a4", help=words.OPTIONS["paper"])
+
+
+def _timetable(command: _Command) -> None:
+    """The timetable, its odds, and where else it goes."""
     sheet = command("sheet", planning.sheet)
     sheet.add_argument("--by", choices=("day", "person", "lane"), default="day", help=words.OPTIONS["by"])
     sheet.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
@@ -56,21 +90,19 @@ def _parser() -> _Parser:
     sheet.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
     sheet.add_argument("--html", type=Path, metavar="FILE", help=words.OPTIONS["html"])
     sheet.add_argument("--paper", choices=("a4", "letter"), default="a4", help=words.OPTIONS["paper"])
-    for each in (check, sheet):
-        each.add_argument("--limit", type=_seconds, metavar="SECONDS", help=words.OPTIONS["limit"])
-    provisions = command("provisions", house.provisions)
-    how = provisions.add_mutually_exclusive_group()
-    how.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
-    how.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
-    how.add_argument("--tick", action="store_true", help=words.OPTIONS["tick"])
-    how.add_argument("--html", type=Path, metavar="FILE", help=words.OPTIONS["provisions-html"])
-    provisions.add_argument("--paper", choices=("a4", "letter"), default="a4", help=words.OPTIONS["paper"])
+    sheet.add_argument("--limit", type=_seconds, metavar="SECONDS", help=words.OPTIONS["limit"])
     odds = command("odds", planning.odds)
     odds.add_argument("--evenings", type=_evenings, metavar="N", default=10_000, help=words.OPTIONS["evenings"])
     odds.add_argument("--seed", type=_seed, metavar="N", default=1, help=words.OPTIONS["seed"])
     odds.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
-    live = command("live", evening.live)
+    calendar = command("calendar", house.calendar)
+    calendar.add_argument("-o", "--output", type=Path, metavar="FILE", help=words.OPTIONS["calendar-output"])
+
+
+def _evening(command: _Command) -> None:
+    """The evening itself, rehearsed, live and looked on at."""
     rehearse = command("rehearse", evening.rehearse)
+    live = command("live", evening.live)
     for each in (live, rehearse):
         each.add_argument("--log", type=Path, help=words.OPTIONS["log"])
         each.add_argument("--no-log", action="store_true", help=words.OPTIONS["no-log"])
@@ -86,21 +118,13 @@ def _parser() -> _Parser:
     watch = command("watch", evening.watch, takes="log")
     watch.add_argument("--theme", choices=words.THEMES, help=words.OPTIONS["theme"])
     watch.add_argument("--for", dest="who", metavar="NAME", help=words.OPTIONS["for"])
+
+
+def _afterwards(command: _Command) -> None:
+    """What an evening leaves."""
     review = command("review", afterwards.review, takes=None)
     review.add_argument("logs", type=Path, nargs="+", metavar="log", help=words.LOGS_TO_REVIEW)
     review.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
-    calendar = command("calendar", house.calendar)
-    calendar.add_argument("-o", "--output", type=Path, metavar="FILE", help=words.OPTIONS["calendar-output"])
-    dish = command("dish", house.dish, takes="recipe")
-    dish.add_argument("-o", "--output", type=Path, metavar="FILE", help=words.OPTIONS["dish-output"])
-    new = command("new", house.new, takes=None)
-    new.add_argument("file", type=Path, nargs="?", metavar="FILE", help=words.ARGUMENTS["new-plan"])
-    for option in words.NEW_ASKS:
-        new.add_argument(f"--{option}", metavar=option.upper(), help=words.NEW_OPTIONS[option])
-    table = command("table", house.table)
-    table.add_argument("--course", metavar="COURSE", help=words.OPTIONS["course"])
-    table.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
-    table.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     review.add_argument("--html", type=Path, metavar="FILE", help=words.OPTIONS["review-html"])
     review.add_argument("--odds", action="store_true", help=words.OPTIONS["odds"])
     lessons = command("lessons", afterwards.lessons, takes=None)
@@ -122,7 +146,6 @@ def _parser() -> _Parser:
     logs.add_argument("--keep-notes", action="store_true", help=words.OPTIONS["keep-notes"])
     schema = command("schema", afterwards.schema, takes=None)
     schema.add_argument("--log", action="store_true", help=words.OPTIONS["schema-log"])
-    return parser
 
 
 def _speed(text: str) -> float:

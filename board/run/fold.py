@@ -110,6 +110,10 @@ class _Draft:
                 ended = min(event.at, begun + self._length(slot)) if by_itself else event.at
                 self._answered(slot)
                 self._put(slot, status="finished", started=begun, finished=ended, put_off=NOT_PUT_OFF)
+            case KeepingWarned(slot=slot):
+                self.warned[slot] = event.at
+            case ClockWarned(dish=dish, course=course, what=what):
+                self._set(clock_warned=state.clock_warned | {(dish, course, what)})
             case CallPutOff(slot=slot, part=part, minutes=minutes):
                 self._answered(slot, part)
                 self._put_off(slot, part, event.at + timedelta(minutes=minutes))
@@ -139,12 +143,8 @@ class _Draft:
                 self._set(readings=(*state.readings, Reading(event.n, event.at, slot, celsius)))
             case ReadingSkipped(slot=slot):
                 self._set(unread=(*state.unread, slot))
-            case ClockWarned(dish=dish, course=course, what=what):
-                self._set(clock_warned=state.clock_warned | {(dish, course, what)})
             case StopsAccepted(stops=stops):
                 self._set(stops_accepted=stops)
-            case KeepingWarned(slot=slot):
-                self.warned[slot] = event.at
             case ClockJumped(seconds=seconds, slept=slept):
                 if not slept:
                     self._shift(timedelta(seconds=seconds))
