@@ -2,6 +2,8 @@
 
 from datetime import timedelta
 
+import pytest
+
 from board.clock import StoppedClock, VirtualClock
 from board.evening import unlogged_evening
 from board.night import draw_night, night_score
@@ -16,6 +18,7 @@ from tests.screens.test_whole_evening import Seconds
 SEED = 3
 
 
+@pytest.mark.slow  # a whole night; parts of it are played elsewhere
 async def test_a_rough_night_from_the_afternoon_to_its_score(lantern_sheet: RunSheet) -> None:
     start = lantern_sheet.arrive - timedelta(minutes=90)
     stopped = StoppedClock(min(slot.start for slot in lantern_sheet.slots))

@@ -383,7 +383,7 @@ async def test_what_stands_there_is_worked_out_anew_as_time_passes(supper: Kitch
 async def test_opened_again_it_begins_anew_and_costs_nothing_while_it_is_closed(
     supper: Kitchen, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr("board.screens.slip.REFRESH_SECONDS", 0.02)
+    monkeypatch.setattr("board.screens.slip.REFRESH_SECONDS", 0.15)
     async with supper.app.run_test(size=SIZE) as pilot:
         await pilot.pause()
         await pilot.press("w", "down", "right", "6", "tab", "escape")
@@ -397,10 +397,10 @@ async def test_opened_again_it_begins_anew_and_costs_nothing_while_it_is_closed(
             return look()
 
         monkeypatch.setattr(supper.host.evening, "look", counted)
-        await pilot.pause(0.2)
+        await pilot.pause(0.3)
         while_closed = len(looked)
         await pilot.press("w")
-        await pilot.pause(0.2)
+        await pilot.pause(0.8)
 
         assert while_closed == 0
         assert len(looked) > 2  # open, it looks again and again
