@@ -1,9 +1,8 @@
 """Where the cook's book stands: one file in the user's data folder, read for plans that speak of it, written whole."""
 
 import hashlib
-import os
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager, suppress
+from contextlib import contextmanager
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -93,30 +92,18 @@ def _held(path: Path) -> Iterator[None]:
 
 def _write(path: Path, data: bytes) -> None:
     """A link is followed, the mode is kept."""
-    import tempfile
+    from board.log.disk import replace_whole
 
-    from board.log.disk import sync_folder
-
-    part: Path | None = None
     try:
         target = path.resolve()
-        handle, name = tempfile.mkstemp(dir=target.parent, prefix=f".{target.name}-", suffix=".part")
-        part = Path(name)
-        with os.fdopen(handle, "wb") as file:
-            file.write(data)
-            file.flush()
-            os.fsync(file.fileno())
-        if target.exists():
-            part.chmod(target.stat().st_mode & 0o777)
-        part.replace(target)
-        part = None
-        sync_folder(target.parent)
+
+        def ready(part: Path) -> None:
+            if target.exists():
+                part.chmod(target.stat().st_mode & 0o777)
+
+        replace_whole(target, data, ready)
     except (OSError, RuntimeError) as wrong:
         raise BookTrouble(words.book_not_written(one_line(path), _why(wrong))) from None
-    finally:
-        if part is not None:
-            with suppress(OSError):
-                part.unlink()
 
 
 def _book_in(data: bytes, path: Path) -> "Book":

@@ -84,37 +84,24 @@ def write_plan(path: Path, old_text: str, new_text: str) -> None:
 
     A link is followed, mode and byte-order mark are kept. `old_text` is what `read_text` gave for the file.
     """
-    import tempfile  # only here: opening the board must not wait for it
-
-    from board.log.disk import sync_folder
+    from board.log.disk import replace_whole  # only here: opening the board must not wait for it
 
     shown = one_line(path)
     target = path.resolve()
-    part: Path | None = None
     try:
         mark = _mark_of(target, old_text, shown)
         before = target.stat()
         if not before.st_mode & 0o222 or not os.access(target, os.W_OK):
             raise Trouble(words.plan_protected(shown))
-        data = mark + new_text.removeprefix("\ufeff").encode()
-        handle, name = tempfile.mkstemp(dir=target.parent, prefix=f".{target.name[:40]}-", suffix=".part")
-        part = Path(name)
-        with os.fdopen(handle, "wb") as file:
-            file.write(data)
-            file.flush()
-            os.fsync(file.fileno())
-        make_alike(part, before)
-        _mark_of(target, old_text, shown)  # an editor may have saved meanwhile
-        part.replace(target)
-        part = None
-        sync_folder(target.parent)
+
+        def ready(part: Path) -> None:
+            make_alike(part, before)
+            _mark_of(target, old_text, shown)  # an editor may have saved meanwhile
+
+        replace_whole(target, mark + new_text.removeprefix("\ufeff").encode(), ready)
     except (OSError, ValueError) as wrong:
         why = one_line(getattr(wrong, "strerror", None) or wrong)
         raise Trouble(words.plan_not_written(shown, why)) from None
-    finally:
-        if part is not None:
-            with contextlib.suppress(OSError):
-                part.unlink()
 
 
 def _mark_of(target: Path, text: str, shown: str) -> bytes:

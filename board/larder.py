@@ -1,7 +1,5 @@
 """Files beside a plan that tell of its provisions: what is in the house, and what was ticked on the list."""
 
-import contextlib
-import os
 from collections.abc import Mapping
 from pathlib import Path
 
@@ -83,19 +81,7 @@ def read_ticks(path: Path) -> dict[str, str] | None:
 
 def write_ticks(path: Path, ticks: Mapping[str, str]) -> None:
     """The whole file anew: written, synced, then given its name. Raises OSError; the old file is then whole."""
-    import tempfile
-
-    from board.log.disk import sync_folder
+    from board.log.disk import replace_whole
 
     text = "\n".join([f"# {words.TICKS_HEAD}", *entry("ticked", dict(ticks), Layout(quoted=True)), ""])
-    handle, name = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name[:40]}-", suffix=".part")
-    try:
-        with os.fdopen(handle, "w", encoding="utf-8") as file:
-            file.write(text)
-            file.flush()
-            os.fsync(file.fileno())
-        os.replace(name, path)
-        sync_folder(path.parent)
-    finally:
-        with contextlib.suppress(OSError):
-            os.unlink(name)
+    replace_whole(path, text.encode())

@@ -2,13 +2,12 @@
 
 import contextlib
 import os
-import tempfile
 from collections.abc import Callable
 from pathlib import Path
 
 from board import words
 from board.desk import Trouble, make_alike, read_bytes
-from board.log.disk import sync_folder
+from board.log.disk import replace_whole, sync_folder
 from board.plain import one_line
 
 NEW_FILE_MODE = 0o666  # less what the user's mask takes away
@@ -25,27 +24,13 @@ def write_over(path: Path, data: bytes, is_ours: Callable[[bytes], bool], not_ou
         return
     if (before := read_bytes(path)) and not is_ours(before):
         raise Trouble(not_ours(one_line(path)))
-    part: Path | None = None
     try:
         mode = target.stat()
         if not os.access(target, os.W_OK) or not mode.st_mode & 0o222:
             raise PermissionError(13, words.WRITE_PROTECTED)
-        handle, name = tempfile.mkstemp(dir=target.parent, prefix=f".{target.name[:40]}-", suffix=".part")
-        part = Path(name)
-        with os.fdopen(handle, "wb") as file:
-            file.write(data)
-            file.flush()
-            os.fsync(file.fileno())
-        make_alike(part, mode)
-        part.replace(target)
-        part = None
-        sync_folder(target.parent)
+        replace_whole(target, data, lambda part: make_alike(part, mode))
     except (OSError, ValueError) as wrong:
         raise _failed(path, wrong) from None
-    finally:
-        if part is not None:
-            with contextlib.suppress(OSError):
-                part.unlink()
 
 
 def write_new(path: Path, data: bytes) -> None:

@@ -6,7 +6,7 @@ never holds half a line that is built upon, nor one twice, for each is written a
 
 import errno
 import os
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from contextlib import suppress
 from pathlib import Path
 
@@ -151,6 +151,28 @@ def sync_folder(folder: Path) -> None:
             os.fsync(handle)
         finally:
             os.close(handle)
+
+
+def replace_whole(target: Path, data: bytes, ready: Callable[[Path], None] | None = None) -> None:
+    """The file then holds `data`, whole and synced, or is as it was. `ready` sees the new file before it takes the
+    name, and may raise. Raises OSError and ValueError."""
+    import tempfile  # only here: opening the board must not wait for it
+
+    handle, name = tempfile.mkstemp(dir=target.parent, prefix=f".{target.name[:40]}-", suffix=".part")
+    part = Path(name)
+    try:
+        with os.fdopen(handle, "wb") as file:
+            file.write(data)
+            file.flush()
+            os.fsync(file.fileno())
+        if ready is not None:
+            ready(part)
+        part.replace(target)
+    except BaseException:
+        with suppress(OSError):
+            part.unlink()
+        raise
+    sync_folder(target.parent)
 
 
 def set_aside(path: Path) -> Path:

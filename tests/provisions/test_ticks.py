@@ -1,12 +1,12 @@
 """Ticks: kept whole beside the plan, shown as changed when the amount changed, and never the end of anything."""
 
+import os
 from pathlib import Path
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from board import larder
 from board.desk import Trouble
 from board.larder import in_the_house, read_pantry, read_ticks, ticks_path, write_ticks
 from board.plan.load import PlanFile
@@ -85,7 +85,7 @@ def test_where_it_cannot_be_written_the_old_one_is_whole(tmp_path: Path, monkeyp
     def full(_: int) -> None:
         raise OSError(28, "No space left on device")
 
-    monkeypatch.setattr(larder.os, "fsync", full)
+    monkeypatch.setattr(os, "fsync", full)
     with pytest.raises(OSError, match="No space"):
         write_ticks(path, {"butter": "250 g", "eggs": "6"})
     assert path.read_bytes() == before
