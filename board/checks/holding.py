@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from board.checks.figures import Figures
+from board.kitchen.rule_set import KG_A_POUND
 from board.plan.assume import FilledWay, Task
 from board.plan.caring import COOKS_ON
 from board.plan.durations import short
@@ -86,7 +87,7 @@ def what_thaws_has_time_to(file: PlanFile) -> list[Snag]:
 
 
 def _weight(kilos: float) -> str:
-    return f"{kilos:.3g} kg ({kilos / 0.45359237:.3g} lb)"
+    return f"{kilos:.3g} kg ({kilos / KG_A_POUND:.3g} lb)"
 
 
 def _thaws_unsaid(file: PlanFile, task: Task, say: Figures) -> Iterator[Snag]:

@@ -6,13 +6,15 @@ All of them can be changed in a plan. None of them says how much anybody should 
 import math
 from dataclasses import dataclass
 
+from board.kitchen.units import GRAMS
+
 BOTTLE_MILLILITRES = 750
 WINE_GLASSES_A_BOTTLE = 5  # of 150 ml
 FLUTES_A_BOTTLE = 6  # 6 to 8; the lower figure, so that it is enough
 BEER_MILLILITRES = 330
 GLASS_MILLILITRES = 200  # of a soft drink
 COFFEE_CUPS_A_POUND = 50
-POUND_GRAMS = 453.59237
+POUND_GRAMS = GRAMS["lb"]
 FRIDGE_LITRES_A_BOTTLE = 1.2
 CHILL_MINUTES = 120  # white wine in a fridge
 

@@ -23,8 +23,9 @@ from board.kitchen.limits import (
     Thaw,
     TimeAlone,
 )
+from board.kitchen.units import GRAMS
 
-KG_A_POUND = 0.45359237  # exactly, NIST Handbook 44, appendix C
+KG_A_POUND = GRAMS["lb"] / 1000
 DAY_MINUTES = 24 * 60
 
 FOOD_CLASSES: tuple[str, ...] = (

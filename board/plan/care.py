@@ -3,10 +3,12 @@
 """
 
 import re
-from typing import Annotated, Literal, get_args
+from typing import Annotated, Literal
 
 from pydantic import BaseModel, ConfigDict, Field
 
+from board.kitchen.cooling import COOLING_PLACES, VESSELS, CoolingPlace, Vessel
+from board.kitchen.units import GRAMS
 from board.plan.durations import decimal, parse_minutes
 from board.plan.phrase import Phrase, near
 from board.plan.stations import Degrees, parse_celsius
@@ -16,7 +18,6 @@ FoodClass = Literal[
     "poultry", "ground meat", "whole cut", "roast", "injected meat", "fish", "eggs", "held eggs", "stuffed",
     "casserole", "leftovers",
 ]  # fmt: skip
-FOOD_CLASSES: tuple[str, ...] = get_args(FoodClass)
 ROAST = "roast"
 
 
@@ -25,12 +26,6 @@ def rule_class(cooks: str) -> str:
     return "whole cut" if cooks == ROAST else cooks
 
 
-Vessel = Literal["metal", "glass", "earthenware", "plastic"]
-Bath = Literal["room", "fridge", "cold water", "ice bath"]
-VESSELS: tuple[str, ...] = get_args(Vessel)
-BATHS: tuple[str, ...] = get_args(Bath)
-
-GRAMS_PER_POUND = 453.59237  # exactly: NIST Handbook 44, appendix C
 MOST_KILOS = 50.0
 
 
@@ -77,7 +72,7 @@ def parse_thaw(text: str) -> dict[str, object]:
         raise ValueError(f"{text!r} does not say how much thaws; write for example 2.2 kg in the fridge")
     kilos = decimal(match[1])
     unit = match[2].lower()
-    kilos *= 0.001 if unit == "g" else GRAMS_PER_POUND / 1000 if unit[0] in "lp" else 1
+    kilos *= 0.001 if unit == "g" else GRAMS["lb"] / 1000 if unit[0] in "lp" else 1
     where = match[3].strip().lower() or "fridge"
     if where not in ("fridge", "cold water"):
         raise ValueError(f"{where!r} is no safe place to thaw in; write in the fridge, or in cold water")
@@ -94,7 +89,7 @@ class Cooling(BaseModel):
 
     depth_cm: float = Field(gt=0, le=60)
     vessel: Vessel = "metal"
-    bath: Bath | None = None  # None: as the step's place has it
+    bath: CoolingPlace | None = None  # None: as the step's place has it
 
 
 _DEPTH = re.compile(r"(\d+(?:[.,]\d+)?)\s*(cm|mm|in|inch|inches)\s*(?:deep)?", re.IGNORECASE)
@@ -113,10 +108,10 @@ def parse_cooling(text: str) -> dict[str, object]:
         bare = re.sub(r"^(?:in\s+)?(?:an?\s+|the\s+)?", "", piece.lower())
         if bare in VESSELS:
             found["vessel"] = bare
-        elif bare in BATHS:
+        elif bare in COOLING_PLACES:
             found["bath"] = bare
         else:
-            known = (*VESSELS, *BATHS)
+            known = (*VESSELS, *COOLING_PLACES)
             raise ValueError(f"{piece!r} is neither a vessel nor a bath.{near(bare, known)}; use {', '.join(known)}")
     return found
 

@@ -10,8 +10,6 @@ from board.plan.phrase import Phrase, near
 from board.plan.quantities import MOST, UNITS, parse_ingredient
 from board.plan.when import Span, parse_day, parse_spans
 
-UNCOUNTED = ("to taste", "splash", "knob", "handful", "pinch")
-
 
 def is_day(text: str) -> str:
     parse_day(text)

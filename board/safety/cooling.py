@@ -8,9 +8,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 from board.checks.figures import Figures
-from board.kitchen.cooling import Estimate, estimate
+from board.kitchen.cooling import CoolingPlace, Estimate, estimate
 from board.kitchen.limits import CoolingStage
-from board.plan.care import Bath, Cooling
+from board.plan.care import Cooling
 from board.plan.durations import short
 from board.plan.load import PlanFile
 from board.plan.places import Loc
@@ -123,7 +123,7 @@ def _pieces(paths: Paths, path: _Path) -> list[Piece]:
         elif where in ("hot", *HOT_LANES) or wish is None:
             falls = None
         else:
-            bath: Bath = "fridge" if where in ("fridge", "freezer") else "room"
+            bath: CoolingPlace = "fridge" if where in ("fridge", "freezer") else "room"
             ambient = FREEZER_CELSIUS if where == "freezer" else ambient_of(paths.file.plan, bath)
             falls = estimate(wish.depth_cm, wish.vessel, bath, ambient)
         found.append(Piece(minutes, falls))

@@ -1,9 +1,8 @@
 """What a run sheet must know about food safety to keep its clocks without the plan. Pure."""
 
-from board.kitchen.cooling import USUAL_CELSIUS, estimate
+from board.kitchen.cooling import USUAL_CELSIUS, CoolingPlace, estimate
 from board.kitchen.rule_sets import rule_set
 from board.plan.assume import FilledWay, Task
-from board.plan.care import Bath
 from board.plan.links import fold
 from board.plan.load import PlanFile
 from board.plan.model import Course, Dish, Plan
@@ -63,16 +62,16 @@ def cooling_of(plan: Plan, task: Task, way: FilledWay) -> Cooling | None:
     return Cooling(found.constant_per_minute, found.ambient_celsius, found.assumptions, stages)
 
 
-def _bath(way: FilledWay) -> Bath:
+def _bath(way: FilledWay) -> CoolingPlace:
     return "fridge" if way.on.place in ("fridge", "freezer") else "room"
 
 
-def surroundings(plan: Plan, way: FilledWay, bath: Bath) -> float:
+def surroundings(plan: Plan, way: FilledWay, bath: CoolingPlace) -> float:
     """What a vessel stands in, °C."""
     return FREEZER_CELSIUS if bath == "fridge" and way.on.place == "freezer" else ambient_of(plan, bath)
 
 
-def ambient_of(plan: Plan, bath: Bath) -> float:
+def ambient_of(plan: Plan, bath: CoolingPlace) -> float:
     """How warm it is in the fridge, the room or the water: as the plan says, else as usual. °C."""
     indoors = plan.air.indoors if plan.air is not None else None
     measured = {"fridge": plan.kitchen.fridge_at, "room": indoors}.get(bath)

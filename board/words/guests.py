@@ -13,7 +13,6 @@ GUESTS_NO_REASONS = "Nothing was found that a guest must not have or does not ea
 GUESTS_ALL_EAT = "Nobody at this table has anything to avoid."
 GUESTS_NO_DISHES = "The plan has no dish that is eaten."
 GUESTS_OF_THE_DISH = "the dish"
-GUESTS_BY = "by"
 
 
 def guests_title(event: str) -> str:

@@ -63,7 +63,6 @@ RECIPE_TOO_LARGE = "this file is too large to be a recipe"
 RECIPE_TOO_DEEP = "this file is nested too deeply to be a recipe"
 RECIPE_NOT_JSON = "this is not JSON that can be read"
 RECIPE_MARKUP_NOT_JSON = "the recipe's markup in this page is not JSON that can be read"
-RECIPE_EMPTY = "the recipe in this file has neither ingredients nor steps"
 
 
 def no_recipe(path: str, why: str) -> str:
