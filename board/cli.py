@@ -134,6 +134,7 @@ def _afterwards(command: _Command) -> None:
     lessons.add_argument("--book", action="store_true", help=words.OPTIONS["book"])
     lessons.add_argument("--into-book", action="store_true", help=words.OPTIONS["into-book"])
     lessons.add_argument("--no-effect", action="store_true", help=words.OPTIONS["no-effect"])
+    lessons.add_argument("--each", action="store_true", help=words.OPTIONS["each"])
     lessons.add_argument("--limit", type=_seconds, metavar="SECONDS", help=words.OPTIONS["limit"])
     lessons.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     logs = command("logs", afterwards.logs, takes=None)

@@ -61,10 +61,9 @@ def look_back(path: Path, *, odds: bool = False) -> LookedBack:
     state = fold_all(begin(sheet), [contents.opened, *contents.events])
     chances = None
     if odds:
-        from board.odds import many  # only where asked for: nothing else here needs arrays
+        from board.odds.many import on_time  # only where asked for: nothing else here needs arrays
 
-        found = many.odds(sheet, PLAYED_EVENINGS, SEED)
-        chances = {course.name: course.within for course in found.courses}
+        chances = on_time(sheet, PLAYED_EVENINGS, SEED)
     return LookedBack(
         path=path,
         date=sheet.date,

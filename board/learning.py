@@ -1,4 +1,4 @@
-"""From run logs to a plan that has learned from them: what they teach, what that brings, and the plan file changed."""
+"""From run logs to a plan that has learned from them: what they teach, and the plan file changed."""
 
 import difflib
 from collections.abc import Iterable, Sequence
@@ -11,28 +11,21 @@ from board import words
 from board.bookshelf import BookTrouble, book_file, read_book_file, rewrite
 from board.clock import WallClock
 from board.desk import (
-    Telling,
     Trouble,
-    cache,
     logs_folder,
     plan_in,
     read_text,
     refuse_stopped,
-    sheet_of,
     write_plan,
 )
 from board.evenings import contents_of
 from board.lessons.book import Added, Book, into_book
-from board.lessons.changes import Lesson, Lessons, history_lines, lessons_for, taught
-from board.lessons.moves import Move, moves
+from board.lessons.changes import Lesson, Lessons, history_lines, lessons_for
 from board.lessons.observe import PastEvening, observe
 from board.log.disk import write_new
 from board.plain import one_line
 from board.plan.edits import AddHistory, CannotEdit, Together
 from board.plan.load import PlanFile
-from board.timetable.run_sheet import RunSheet
-
-PLAYED_EVENINGS, SEED = 4_000, 1
 
 
 @dataclass(frozen=True)
@@ -43,26 +36,6 @@ class Learning:
     text: str
     file: PlanFile
     found: Lessons
-
-
-@dataclass(frozen=True, slots=True)
-class CourseEffect:
-    """The share of evenings in which a course is on time: by the plan, by it with what was learned, worked out anew."""
-
-    name: str
-    by_plan: float
-    as_learned: float
-    anew: float
-
-
-@dataclass(frozen=True)
-class Effect:
-    """What lessons bring. `given_up`: how many things the timetable gives up, before and after; `moved`: what then
-    begins at another time."""
-
-    courses: tuple[CourseEffect, ...]
-    given_up: tuple[int, int]
-    moved: tuple[Move, ...] = ()
 
 
 def read_evenings(paths: Sequence[Path]) -> tuple[list[PastEvening], list[str]]:
@@ -134,27 +107,11 @@ def chosen(learning: Learning, numbers: Sequence[int] | None) -> list[Lesson]:
     return [each for n, each in enumerate(lessons, 1) if numbers is None or n in numbers]
 
 
-def effect(learning: Learning, taken: Sequence[Lesson], limit: float | None = None) -> Effect:
-    """The odds before, as learned, and after, with the timetable worked out anew. Raises Trouble."""
-    _, file = _changed(learning, taken, ())
-    before = sheet_of(learning.path, plan=learning.file, limit=limit)
-    after = _solved(file, limit)
-
-    from board.odds.many import odds  # after the sheets: what cannot be planned is told without waiting for numpy
-
-    def shares(sheet: RunSheet) -> dict[str, float]:
-        return {course.name: course.within for course in odds(sheet, PLAYED_EVENINGS, SEED).courses}
-
-    by_plan, as_learned, anew = shares(before), shares(taught(before, taken)), shares(after)
-    courses = tuple(CourseEffect(name, by_plan[name], as_learned[name], anew[name]) for name in by_plan)
-    return Effect(courses, (len(before.given_up), len(after.given_up)), moves(before, after))
-
-
 def take(learning: Learning, taken: Sequence[Lesson]) -> tuple[list[str], Path]:
     """Writes lessons into the plan, whole or not at all, with a copy of how it was beside it; the lines that changed,
     and where the copy lies. Raises Trouble."""
     date = WallClock().now().astimezone(ZoneInfo(learning.file.plan.zone)).date().isoformat()
-    text, file = _changed(learning, taken, history_lines(date, taken, learning.found))
+    text, file = changed(learning, taken, history_lines(date, taken, learning.found))
     try:
         refuse_stopped(file)
     except Trouble as trouble:
@@ -181,25 +138,10 @@ def _backup(path: Path, date: str) -> Path:
     return copy
 
 
-def _changed(learning: Learning, taken: Sequence[Lesson], history: tuple[str, ...]) -> tuple[str, PlanFile]:
+def changed(learning: Learning, taken: Sequence[Lesson], history: tuple[str, ...] = ()) -> tuple[str, PlanFile]:
+    """The plan with lessons in it, as text and read. Raises Trouble."""
     edits = (*(lesson.edit for lesson in taken), *([AddHistory(history)] if history else []))
     made = Together(edits).made(learning.text, learning.file)
     if isinstance(made, CannotEdit):
         raise Trouble(one_line(made.reason))
     return made
-
-
-def _solved(file: PlanFile, limit: float | None) -> RunSheet:
-    from board.timetable.cpsat.feasible import can
-    from board.timetable.cpsat.solve import LIMIT_SECONDS, NoAnswer, solve
-    from board.timetable.write_up import make_sheet
-
-    refuse_stopped(file)
-    with Telling() as telling:
-        try:
-            sheet = make_sheet(file, lambda q: solve(q, limit or LIMIT_SECONDS, watch=telling.progress), can)
-        except NoAnswer:
-            raise Trouble(words.NO_ANSWER) from None
-    if sheet.proved:
-        cache().put(sheet)
-    return sheet

@@ -3,14 +3,10 @@
 import argparse
 import json
 import sys
-from typing import TYPE_CHECKING
 
 from board import words
 from board.commands.terminal import say_working
 from board.exits import ExitCode
-
-if TYPE_CHECKING:
-    pass
 
 
 def review(arguments: argparse.Namespace) -> int:
@@ -43,7 +39,7 @@ def lessons(arguments: argparse.Namespace) -> int:
     if arguments.plan is None or (arguments.into_book and arguments.take is not None):
         raise Trouble(words.BOOK_NEEDS_PLAN if arguments.plan is None else words.BOOK_OR_PLAN, ExitCode.USAGE)
 
-    from board.learning import add_to_book, all_evenings, chosen, effect, learn_from, read_evenings, take
+    from board.learning import add_to_book, all_evenings, chosen, learn_from, read_evenings, take
     from board.paper.lessons import lessons_form, print_lessons
     from board.paper.tables import console
     from board.paper.ways import print_taken
@@ -63,14 +59,22 @@ def lessons(arguments: argparse.Namespace) -> int:
         print_taken(lines, str(arguments.plan), console())
         print(words.backup_lies_at(one_line(copy)))
         return ExitCode.DONE
-    brings = None
+    brings, trouble = None, None
     if learning.found.lessons and not arguments.no_effect:
+        from board.effects import effect  # only here: it waits for the solver
+
         say_working()
-        brings = effect(learning, learning.found.lessons, arguments.limit)
+        try:
+            brings = effect(learning, learning.found.lessons, arguments.limit, each=arguments.each)
+        except Trouble as wrong:  # what was learned is told all the same
+            trouble = wrong
     if arguments.json:
         print(json.dumps(lessons_form(learning.found, brings), ensure_ascii=False, indent=2))
     else:
         print_lessons(learning.file.plan.event, learning.found, brings, str(arguments.plan), console())
+    if trouble is not None:
+        sys.stdout.flush()
+        raise trouble
     return ExitCode.DONE
 
 

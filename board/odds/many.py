@@ -56,6 +56,17 @@ def odds(sheet: RunSheet, evenings: int = 10_000, seed: int = 1, draw: Draw = th
     )
 
 
+def on_time(sheet: RunSheet, evenings: int, seed: int = 1, draw: Draw = three_point) -> dict[str, float]:
+    """By course, the share of evenings within 5 min: as `odds` has it, without asking what it hangs on."""
+    many = Evenings(sheet, draw)
+    rng = np.random.Generator(np.random.PCG64(seed))
+    within: Counter[str] = Counter()
+    for count in _batches(evenings):
+        for name, minutes in many.late(many.play(many.draw(rng, count)).times, count).items():
+            within[name] += _within(minutes)
+    return {course.name: within[course.name] / evenings for course in sheet.courses}
+
+
 def _batches(evenings: int) -> Iterator[int]:
     for done in range(0, evenings, AT_ONCE):
         yield min(AT_ONCE, evenings - done)

@@ -40,7 +40,7 @@ def _rows(titles: tuple[str, str], learned: Sequence[Learned], where: Callable[[
     )
     for each in learned:
         low, high = each.estimate.range
-        span = words.book_range(round(low), round(high))
+        span = words.between(round(low), round(high))
         takes, evenings = cell(_takes(each), "bold"), cell(str(each.estimate.evenings))
         rows.add_row(cell(each.name), cell(where(each.where)), takes, evenings, cell(span))
     out.print(rows)

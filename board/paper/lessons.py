@@ -5,10 +5,12 @@ from typing import Any, Protocol
 from rich.console import Console
 
 from board import words
-from board.lessons.changes import Lessons
+from board.lessons.changes import Lesson, Lessons
 from board.lessons.moves import Move
 from board.lessons.observe import Observed
 from board.paper.tables import cell, paragraph, table
+
+SHARES = ((words.EFFECT_PLAN, "right"), (words.EFFECT_TAUGHT, "right"), (words.EFFECT_ANEW, "right"))
 
 
 class CourseShares(Protocol):
@@ -21,7 +23,24 @@ class CourseShares(Protocol):
     @property
     def as_learned(self) -> float: ...
     @property
-    def anew(self) -> float: ...
+    def anew(self) -> float | None: ...
+
+
+class AloneBrings(Protocol):
+    """What one lesson brings by itself."""
+
+    @property
+    def number(self) -> int: ...
+    @property
+    def lesson(self) -> Lesson: ...
+    @property
+    def courses(self) -> tuple[CourseShares, ...]: ...
+    @property
+    def found(self) -> bool: ...
+    @property
+    def moved(self) -> Move | None: ...
+    @property
+    def given_up(self) -> tuple[str, ...]: ...
 
 
 class Brings(Protocol):
@@ -30,9 +49,15 @@ class Brings(Protocol):
     @property
     def courses(self) -> tuple[CourseShares, ...]: ...
     @property
-    def given_up(self) -> tuple[int, int]: ...
+    def alone(self) -> tuple[AloneBrings, ...]: ...
+    @property
+    def given_up(self) -> tuple[str, ...]: ...
+    @property
+    def no_longer(self) -> tuple[str, ...]: ...
     @property
     def moved(self) -> tuple[Move, ...]: ...
+    @property
+    def stopped(self) -> str | None: ...
 
 
 def print_lessons(event: str, found: Lessons, brings: Brings | None, plan: str, out: Console) -> None:
@@ -48,7 +73,7 @@ def print_lessons(event: str, found: Lessons, brings: Brings | None, plan: str, 
     else:
         out.print(cell(words.NO_LESSONS))
     if brings is not None:
-        _effect(brings, out)
+        _effect(found, brings, out)
     _aside(found, out)
     if found.lessons:
         out.print()
@@ -76,25 +101,67 @@ def _rows(found: Lessons, out: Console) -> None:
     out.print(rows)
 
 
-def _effect(brings: Brings, out: Console) -> None:
+def _effect(found: Lessons, brings: Brings, out: Console) -> None:
     out.print()
     out.print(cell(words.LESSONS_EFFECT, "bold"))
-    rows = table(
-        (words.EFFECT_COURSE, "left"),
-        (words.EFFECT_PLAN, "right"),
-        (words.EFFECT_TAUGHT, "right"),
-        (words.EFFECT_ANEW, "right"),
-    )
+    rows = table((words.EFFECT_COURSE, "left"), *SHARES)
     for each in brings.courses:
-        shares = (each.by_plan, each.as_learned, each.anew)
-        rows.add_row(cell(each.name), *(words.chance(share, certain=False) for share in shares))
+        rows.add_row(cell(each.name), *_shares(each))
     out.print(rows)
-    before, after = brings.given_up
-    if before or after:
-        out.print(cell(words.effect_more(after, before)))
+    if brings.stopped is not None:
+        out.print(cell(words.EFFECT_STOPPED))
+        for line in brings.stopped.splitlines():
+            out.print(paragraph(line, indent=2))
+    for said, what in ((words.EFFECT_GIVES_UP, brings.given_up), (words.EFFECT_NO_LONGER, brings.no_longer)):
+        if what:
+            out.print(cell(said))
+            for each_what in what:
+                out.print(paragraph(each_what, indent=2))
     if brings.moved:
         out.print(paragraph(words.effect_moved([words.moved(move.name, move.minutes) for move in brings.moved])))
+    if len(found.lessons) > 1:
+        _alone(brings, out)
     out.print(cell(words.EFFECT_READ, "dim"))
+
+
+def _alone(brings: Brings, out: Console) -> None:
+    """Each lesson that changes a course's odds, by itself."""
+    out.print()
+    out.print(cell(words.LESSONS_ALONE, "bold"))
+    if brings.alone:
+        rows = table(
+            (words.LESSON_NUMBER, "right"),
+            (words.LESSON_WHAT, "left"),
+            (words.EFFECT_COURSE, "left"),
+            *SHARES,
+            (words.EFFECT_THEN, "left"),
+        )
+        for each in brings.alone:
+            first = (str(each.number), cell(each.lesson.name))
+            then = [*_then(each), *[""] * len(each.courses)]
+            for course, said in zip(each.courses, then, strict=False):
+                rows.add_row(*first, cell(course.name), *_shares(course), cell(said))
+                first = ("", cell(""))
+            for said in then[len(each.courses) : -len(each.courses)]:
+                rows.add_row("", "", "", "", "", "", cell(said))
+        out.print(rows)
+    out.print(cell(words.others_alone(some=bool(brings.alone)), "dim"))
+    if any(not each.found for each in brings.alone):
+        out.print(cell(words.ALONE_NOT_FOUND, "dim"))
+
+
+def _then(alone: AloneBrings) -> list[str]:
+    """What comes of taking this one alone, beside the odds."""
+    said = []
+    if alone.moved is not None:
+        name = "" if alone.moved.name == alone.lesson.name else alone.moved.name
+        said.append(words.moved(name, alone.moved.minutes))
+    return [*said, *(words.alone_gives_up(each) for each in alone.given_up)]
+
+
+def _shares(course: CourseShares) -> list[str]:
+    shares = (course.by_plan, course.as_learned, course.anew)
+    return [words.REVIEW_NONE if share is None else words.chance(share, certain=False) for share in shares]
 
 
 def _aside(found: Lessons, out: Console) -> None:
@@ -129,13 +196,12 @@ def lessons_form(found: Lessons, brings: Brings | None) -> dict[str, Any]:
             }
             for number, lesson in enumerate(found.lessons, 1)
         ],
-        "effect": None
-        if brings is None
-        else [
-            {"course": c.name, "by_plan": c.by_plan, "as_learned": c.as_learned, "worked_out_anew": c.anew}
-            for c in brings.courses
-        ],
-        "moved": [] if brings is None else [{"name": m.name, "minutes": m.minutes} for m in brings.moved],
+        "effect": None if brings is None else [_course_form(each) for each in brings.courses],
+        "alone": [] if brings is None else [_alone_form(each) for each in brings.alone],
+        "gives_up": [] if brings is None else list(brings.given_up),
+        "no_longer_gives_up": [] if brings is None else list(brings.no_longer),
+        "stopped": None if brings is None else brings.stopped,
+        "moved": [] if brings is None else [_move_form(each) for each in brings.moved],
         "aside": [
             {
                 "date": date,
@@ -146,3 +212,25 @@ def lessons_form(found: Lessons, brings: Brings | None) -> dict[str, Any]:
             for date, each in found.aside
         ],
     }
+
+
+def _alone_form(alone: AloneBrings) -> dict[str, Any]:
+    return {
+        "number": alone.number,
+        "courses": [_course_form(each) for each in alone.courses],
+        "moved": None if alone.moved is None else _move_form(alone.moved),
+        "gives_up": list(alone.given_up),
+    }
+
+
+def _course_form(course: CourseShares) -> dict[str, Any]:
+    return {
+        "course": course.name,
+        "by_plan": course.by_plan,
+        "as_learned": course.as_learned,
+        "worked_out_anew": course.anew,
+    }
+
+
+def _move_form(move: Move) -> dict[str, Any]:
+    return {"name": move.name, "minutes": move.minutes}

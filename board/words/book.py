@@ -21,10 +21,6 @@ def book_way(way: str, start: float, end: float) -> str:
     return f"{way}, {start:g} to {end:g} °C"
 
 
-def book_range(low: int, high: int) -> str:
-    return f"{low} min" if low == high else f"{low} to {high} min"
-
-
 def book_lies_at(path: str) -> str:
     return f"it lies at {path}"
 

@@ -84,6 +84,7 @@ OPTIONS = {
     "take-lessons": "write these lessons into the plan file, all or by number (1,3); comments and layout stay",
     "book": "show the cook's book: how long work takes you, and your ovens, over all plans; no plan is needed",
     "into-book": "add what these evenings showed to the cook's book; no evening counts twice",
+    "each": "work out every lesson that matters by itself, not only the five worst; takes a few seconds each",
     "no-effect": "leave out what the lessons bring; the timetable is then not worked out anew",
     "csv": "print every event as a row of a table",
     "anonymise": "write a copy with the guests' names replaced and notes left out",

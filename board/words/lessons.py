@@ -1,5 +1,7 @@
 """What evenings teach, and how it is taken up into a plan."""
 
+from board.words.times import between, span
+
 LESSON_NUMBER, LESSON_WHAT, LESSON_BEFORE, LESSON_AFTER, LESSON_WHY = "", "what", "the plan says", "learned", "why"
 NO_LESSONS = "Nothing to change: the plan's figures hold, as far as these evenings tell."
 NO_EVENINGS = "No evening to learn from: rehearsals, and evenings learned from before, are left out."
@@ -8,6 +10,14 @@ EFFECT_COURSE, EFFECT_PLAN, EFFECT_TAUGHT, EFFECT_ANEW = "course", "by the plan"
 EFFECT_READ = (
     "by the plan: the timetable and the lengths as the plan has them now. as learned: that timetable, with the lengths "
     "these evenings showed. worked out anew: the timetable of the plan with the lessons in it."
+)
+EFFECT_GIVES_UP = "The new timetable gives up, and the present one does not:"
+EFFECT_NO_LONGER = "The new timetable need not give up, as the present one does:"
+EFFECT_STOPPED = "With all of these in it the plan has no timetable; mend what stands in the way, or take some of them:"
+EFFECT_THEN = "and then"
+LESSONS_ALONE = "Each lesson by itself, the worst first"
+ALONE_NOT_FOUND = (
+    "– : not worked out (--each does it for all), or no good timetable found within 10 s; together they are, above."
 )
 LESSONS_CAUTION = (
     "A length learned says nothing of safety: a thermometer decides whether food is cooked, the label and your local "
@@ -40,8 +50,7 @@ def lesson_before(text: str, *, said: bool) -> str:
 
 
 def lesson_why(count: int, low: int, high: int) -> str:
-    span = f"{low} min" if low == high else f"{low} to {high} min"
-    return f"{evenings(count)}; four of five take {span}"
+    return f"{evenings(count)}; four of five take {between(low, high)}"
 
 
 def strange_steps(count: int) -> str:
@@ -56,8 +65,17 @@ def oven_turn(oven: str, before: int, after: int) -> str:
     return f"{oven} from {before} to {after} °C"
 
 
-def effect_more(given_up: int, before: int) -> str:
-    return f"The new timetable gives up {given_up} thing{'s' if given_up != 1 else ''}; the present one {before}."
+def alone_gives_up(what: str) -> str:
+    return f"but {what}"
+
+
+def others_alone(*, some: bool) -> str:
+    said = "changes no course's odds by as much as one evening in a hundred."
+    return f"{'Each other lesson' if some else 'Each lesson'} by itself {said}"
+
+
+def trying_alone(number: int, count: int, name: str) -> str:
+    return f"lesson {number} of {count}, {name}"
 
 
 def how_to_take_lessons(plan: str) -> str:
@@ -91,7 +109,7 @@ def log_skipped(why: str) -> str:
 
 
 def moved(name: str, minutes: int) -> str:
-    return f"{name} {abs(minutes)} min {'later' if minutes > 0 else 'sooner'}"
+    return f"{name} {span(abs(minutes))} {'later' if minutes > 0 else 'sooner'}".lstrip()
 
 
 def effect_moved(pieces: list[str]) -> str:

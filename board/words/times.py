@@ -18,6 +18,13 @@ def span(minutes: int) -> str:
     return f"{hours} h {rest:02d}" if hours else f"{rest} min"
 
 
+def between(low: int, high: int) -> str:
+    """`25 min`, `20 to 25 min`, `50 min to 1 h 10`."""
+    if low == high:
+        return span(low)
+    return f"{low} to {span(high)}" if high < 60 else f"{span(low)} to {span(high)}"
+
+
 def short_day(at: datetime) -> str:
     return f"{at.strftime('%a')} {at.day} {at.strftime('%b')}"
 

@@ -14,7 +14,7 @@ from hypothesis import strategies as st
 from board.odds import many
 from board.odds.draw import Minutes, three_point
 from board.odds.evenings import Evenings
-from board.odds.many import odds
+from board.odds.many import odds, on_time
 from board.odds.result import TIMETABLE, Odds
 from board.paper.odds import odds_form
 from board.run.forecast import Forecaster
@@ -148,6 +148,13 @@ def test_the_same_seed_gives_the_same_answer_and_another_another(lantern_sheet: 
 
     assert json.dumps(odds_form(first)) == json.dumps(odds_form(again))
     assert first.courses != other.courses
+
+
+@pytest.mark.parametrize("evenings", [1, 500, 12_000])
+def test_how_often_on_time_is_what_the_odds_say(lantern_sheet: RunSheet, evenings: int) -> None:
+    found = odds(lantern_sheet, evenings, 7)
+
+    assert on_time(lantern_sheet, evenings, 7) == {course.name: course.within for course in found.courses}
 
 
 def test_more_evenings_say_the_same_within_their_error(lantern_sheet: RunSheet) -> None:

@@ -46,7 +46,7 @@ LAYERS: list[set[str]] = [
         "board.larder",
         "board.writing",
     },
-    {"board.new_plan"},
+    {"board.new_plan", "board.effects"},
     {"board.screens.picture"},
     {"board.sessions"},
     {"board.commands"},

@@ -6,14 +6,17 @@ from pathlib import Path
 
 import pytest
 
+from board import effects
 from board.clock import StoppedClock
-from board.desk import sheet_of
+from board.desk import Trouble, read_plan_file, sheet_of
 from board.evening import open_evening
 from board.exits import ExitCode
 from board.log.write import RunLog
 from board.mishaps import play_night
 from board.night import Night, draw_night
+from board.plan.load import PlanFile
 from board.sessions import first_moment
+from board.timetable.run_sheet import RunSheet
 from tests.whole.conftest import Run
 
 PLAN = """\
@@ -84,6 +87,55 @@ def test_the_timetable_worked_out_anew_is_on_time_again(run: Run, plan: Path, tm
 
     assert soup["by_plan"] > 0.9
     assert soup["as_learned"] < soup["worked_out_anew"]
+
+
+def test_each_lesson_is_weighed_by_itself_and_only_what_matters_is_told(run: Run, plan: Path, tmp_path: Path) -> None:
+    """Simmering hands on to the serving and makes the soup late; cutting has hours to spare, and is not told."""
+    log = live(plan, tmp_path / "evening.jsonl")
+    _, out, _ = run("lessons", str(plan), str(log), "--json")
+    told = json.loads(out)
+    numbers = {each["name"]: each["number"] for each in told["lessons"]}
+    (alone,) = told["alone"]
+    (soup,) = alone["courses"]
+
+    assert set(numbers) == {"cut the leeks", "simmer the soup"}
+    assert alone["number"] == numbers["simmer the soup"]
+    assert soup["as_learned"] < 0.7 < 0.9 < soup["worked_out_anew"]
+    (simmer,) = [each for each in told["lessons"] if each["name"] == "simmer the soup"]
+    assert simmer["after"] == "24 to 37 to 57 min"
+    # Before, 35 min are left for it, its high; then 37 and the 10 min it may stand ("best within").
+    assert alone["moved"] == {"name": "simmer the soup", "minutes": 35 - (37 + 10)}
+    assert alone["gives_up"] == []
+
+    _, out, _ = run("lessons", str(plan), str(log))
+    assert "12 min sooner" in out
+    assert "Each other lesson by itself changes no course's odds" in out
+
+
+def test_what_was_learned_is_told_though_the_plan_has_no_timetable(
+    run: Run, plan: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    log = live(plan, tmp_path / "evening.jsonl")
+    plan.write_text(PLAN.replace("stovetop, 1 ring", "stovetop, 9 rings"), encoding="utf-8")
+    code, out, err = run("lessons", str(plan), str(log))
+    assert (code, "simmer the soup" in out, "C01" in err) == (ExitCode.STOP, True, True)
+
+    plan.write_text(PLAN, encoding="utf-8")
+    here = effects.sheet_of
+
+    def none_for_the_changed(path: Path, *, plan: PlanFile, limit: float | None) -> RunSheet:
+        if (
+            plan.plan.courses[0].dishes[0].steps[1].takes
+            != read_plan_file(path).plan.courses[0].dishes[0].steps[1].takes
+        ):
+            raise Trouble("no timetable was found in the time given")
+        return here(path, plan=plan, limit=limit)
+
+    monkeypatch.setattr(effects, "sheet_of", none_for_the_changed)
+    code, out, _ = run("lessons", str(plan), str(log))
+    assert code == ExitCode.DONE
+    assert "With all of these in it the plan has no timetable" in out
+    assert "no timetable was found in the time given" in out
 
 
 def test_taken_lessons_are_written_once_with_a_copy_beside(run: Run, plan: Path, tmp_path: Path) -> None:
