@@ -8,9 +8,9 @@ rehearsal is read like any other, and all that has happened of a night can be to
 import math
 import random
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
-from typing import Literal
+from typing import TYPE_CHECKING, Literal
 
 from board import words
 from board.evening import Evening
@@ -21,6 +21,9 @@ from board.run.events import CallRaised, EveningOpened, GuestsDelayed, Part
 from board.run.slip_wishes import DelayGuests, Stretch, oven_of, waiting_for_guests
 from board.run.state import State
 from board.timetable.run_sheet import Lasts, RunSheet, Slot
+
+if TYPE_CHECKING:
+    from board.lessons.changes import Lesson
 
 Mishaps = Literal["calm", "usual", "rough"]
 MINUTE = timedelta(minutes=1)
@@ -47,13 +50,33 @@ NIGHTS: dict[Mishaps, Rough] = {
 @dataclass(frozen=True)
 class Night:
     """What really happens. `lasts`: by slot; `sits`: by course; `forgotten`: by slot, how long its call at the end goes
-    unheard; `oven`: the slow one."""
+    unheard; `oven`: the slow one; `evenings`: from how many, beside the plan, the lengths were drawn."""
 
     lasts: Mapping[str, timedelta] = field(default_factory=dict)
     sits: Mapping[str, timedelta] = field(default_factory=dict)
     guests_late: int = 0
     forgotten: Mapping[str, timedelta] = field(default_factory=dict)
     oven: str | None = None
+    evenings: int = 0
+
+
+@dataclass(frozen=True)
+class NightWish:
+    """A night to draw. `learned`: what so many `evenings` showed, and the plan does not say yet."""
+
+    mishaps: Mishaps
+    seed: int = 1
+    learned: "tuple[Lesson, ...]" = ()
+    evenings: int = 0
+
+    def draw(self, sheet: RunSheet) -> Night:
+        """The same wish draws the same night of a sheet."""
+        if not self.learned:
+            return draw_night(sheet, self.mishaps, self.seed)
+        from board.lessons.changes import taught  # only here: a board without a night does not wait for it
+
+        night = draw_night(taught(sheet, self.learned), self.mishaps, self.seed)
+        return replace(night, evenings=self.evenings)
 
 
 def draw_night(sheet: RunSheet, mishaps: Mishaps, seed: int) -> Night:
@@ -144,6 +167,8 @@ def night_score(evening: Evening, night: Night) -> Iterator[str]:
     """How the night went, in words: what was drawn and came to pass, and what came of it."""
     state = evening.state
     yield words.night_title()
+    if night.evenings:
+        yield words.night_learned(night.evenings)
     if _delayed(state, None) and night.guests_late:
         yield words.night_guests(night.guests_late)
     if night.oven is not None:

@@ -19,7 +19,7 @@ from board.log.follow import Follower
 from board.log.read import LogContents, NoLog, read_log
 from board.log.write import LogInUse, Memory, RunLog
 from board.mishaps import play_night
-from board.night import Mishaps, Night, draw_night, night_score
+from board.night import Mishaps, Night, NightWish, night_score
 from board.nightly import NightEvening
 from board.plain import one_line
 from board.playthrough import Stuck, catch_up, play
@@ -119,19 +119,19 @@ def run_board(
     *,
     plan: Path,
     usable: bool = True,
-    mishaps: tuple[Mishaps, int] | None = None,
+    wish: NightWish | None = None,
 ) -> None:
     """The board on a log (or, for None, without one), live or rehearsed as the clock is, until it is left.
 
     Live, the host is asked first about what must be mended before anybody eats. Raises Trouble.
 
     `plan`: the file the sheet comes from, to be looked at for edits meanwhile, and to work out anew what is left of an
-    evening that slips; not `usable`: the sheet is the log's. `mishaps`: how rough a rehearsal's night is, and its seed.
+    evening that slips; not `usable`: the sheet is the log's. `wish`: a rehearsal's night.
     """
     virtual = clock if isinstance(clock, VirtualClock) else None
     in_spite = virtual is None and ask_about_stops(sheet, path)
     if path is None:
-        _run_without_log(sheet, clock, virtual, dress, plan=plan, in_spite=in_spite, mishaps=mishaps)
+        _run_without_log(sheet, clock, virtual, dress, plan=plan, in_spite=in_spite, wish=wish)
         return
     with opened_log(path) as log:
         if log.contents is not None:
@@ -145,18 +145,27 @@ def run_board(
         evening = evening or open_evening(sheet, clock, log, rehearsal=virtual is not None)
         if in_spite:
             evening.accept_stops()
-        evening, night = _with_night(evening, mishaps)
+        evening, night = _with_night(evening, wish)
         _show(evening, virtual, dress, greeting=greeting, plan=plan, planned=sheet, usable=usable)
     _print_score(evening, night)
     print(words.left_board(one_line(path)))
 
 
-def _with_night(evening: Evening, mishaps: tuple[Mishaps, int] | None) -> tuple[Evening, Night | None]:
+def night_of(plan: Path, mishaps: Mishaps, seed: int) -> NightWish:
+    """A night of this plan as it goes in this kitchen: by what the evenings in the usual folder showed. Raises
+    Trouble."""
+    from board.learning import all_evenings, learn_from  # only where a night is asked for
+
+    found = learn_from(plan, all_evenings()[0]).found
+    return NightWish(mishaps, seed, found.lessons, len(found.fresh))
+
+
+def _with_night(evening: Evening, wish: NightWish | None) -> tuple[Evening, Night | None]:
     """The evening with a night drawn over it, by the sheet it began with."""
-    if mishaps is None:
+    if wish is None:
         return evening, None
     opened = next(event for event in evening.told if isinstance(event, EveningOpened))
-    night = draw_night(opened.sheet, *mishaps)
+    night = wish.draw(opened.sheet)
     return NightEvening(evening, night), night
 
 
@@ -174,7 +183,7 @@ def _run_without_log(
     *,
     plan: Path,
     in_spite: bool,
-    mishaps: tuple[Mishaps, int] | None,
+    wish: NightWish | None,
 ) -> None:
     """Where nothing can be written and the host said so; the board says all the while that nothing is kept."""
     if virtual is not None:
@@ -184,7 +193,7 @@ def _run_without_log(
         evening = unlogged_evening(sheet, clock, rehearsal=False)
         if in_spite:
             evening.accept_stops()
-    evening, night = _with_night(evening, mishaps)
+    evening, night = _with_night(evening, wish)
     _show(evening, virtual, dress, greeting=words.NO_LOG, plan=plan, planned=sheet)
     _print_score(evening, night)
     print(words.NO_LOG_LEFT)
@@ -339,20 +348,18 @@ def _greeting(log: RunLog) -> str:
     return " ".join(said)
 
 
-def play_plainly(
-    sheet: RunSheet, path: Path, start: datetime, mishaps: Mishaps | None = None, seed: int = 1
-) -> Iterator[str]:
-    """The evening as lines; every call answered on time, or with mishaps drawn from a seed. The log is kept as any."""
+def play_plainly(sheet: RunSheet, path: Path, start: datetime, wish: NightWish | None = None) -> Iterator[str]:
+    """The evening as lines; every call answered on time, or over a night that is drawn. The log is kept as any."""
     clock = StoppedClock(start)
     with opened_log(path) as log:
         if log.contents is not None:
             raise Trouble(words.log_not_empty(one_line(path)))
         evening = open_evening(sheet, clock, log, rehearsal=True)
         try:
-            if mishaps is None:
+            if wish is None:
                 yield from play(evening, clock)
             else:
-                yield from play_night(evening, clock, draw_night(sheet, mishaps, seed))
+                yield from play_night(evening, clock, wish.draw(sheet))
         except Stuck as stuck:
             raise Trouble(words.stuck(one_line(stuck))) from None
     yield words.log_lies_at(one_line(path))

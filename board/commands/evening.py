@@ -56,7 +56,7 @@ def rehearse(arguments: argparse.Namespace) -> int:
     from board.clock import VirtualClock
     from board.desk import rehearsal_log, sheet_of
     from board.plain import one_line
-    from board.sessions import first_moment, play_plainly, run_board
+    from board.sessions import first_moment, night_of, play_plainly, run_board
 
     say_working()
     sheet = sheet_of(arguments.plan)
@@ -64,16 +64,16 @@ def rehearse(arguments: argparse.Namespace) -> int:
         print(words.stops_rehearsed([one_line(stop) for stop in sheet.stops]), file=sys.stderr)
     start = first_moment(sheet, arguments.start)
     plain = arguments.plain or not has_terminal()
-    night = None if arguments.mishaps is None else (arguments.mishaps, arguments.seed)
+    night = None if arguments.mishaps is None else night_of(arguments.plan, arguments.mishaps, arguments.seed)
     fresh = plain or arguments.fresh or arguments.start is not None or night is not None
     path = arguments.log or rehearsal_log(sheet, fresh=fresh)
     if plain:
-        for line in play_plainly(sheet, path, start, arguments.mishaps, arguments.seed):
+        for line in play_plainly(sheet, path, start, night):
             print(line)
     else:
         clock = VirtualClock(start, arguments.speed)
         path = None if arguments.no_log else path
-        run_board(sheet, path, clock, _dress(arguments), plan=arguments.plan, mishaps=night)
+        run_board(sheet, path, clock, _dress(arguments), plan=arguments.plan, wish=night)
     return ExitCode.DONE
 
 

@@ -1,5 +1,7 @@
 """A rehearsal with mishaps."""
 
+from board.words.lessons import evenings
+
 
 def ready_early(name: str) -> str:
     return f"{name} is ready before its time"
@@ -27,6 +29,10 @@ def played_instead(at: str, said: str) -> str:
 
 def night_title() -> str:
     return "How the night went"
+
+
+def night_learned(count: int) -> str:
+    return f"Lengths were drawn from what {evenings(count)} showed, where the plan does not say so yet."
 
 
 def night_guests(minutes: int) -> str:

@@ -11,10 +11,12 @@ from board.clock import StoppedClock
 from board.desk import Trouble, read_plan_file, sheet_of
 from board.evening import open_evening
 from board.exits import ExitCode
+from board.log.read import read_log
 from board.log.write import RunLog
 from board.mishaps import play_night
 from board.night import Night, draw_night
 from board.plan.load import PlanFile
+from board.run.events import StepFinished, StepStarted
 from board.sessions import first_moment
 from board.timetable.run_sheet import RunSheet
 from tests.whole.conftest import Run
@@ -188,6 +190,35 @@ def test_without_a_log_all_evenings_of_the_folder_are_read_and_what_is_none_is_t
 
     assert "lessons from 1 evening" in out
     assert "notes.jsonl:1: this is not a run log" in err
+
+
+def test_a_night_of_mishaps_is_drawn_from_what_evenings_showed(
+    run: Run, plan: Path, home: Path, tmp_path: Path
+) -> None:
+    """The plan knows no simmering over 35 min; the one evening took 45, and most nights after it go beyond 35."""
+
+    def night(seed: int, name: str) -> tuple[str, float]:
+        log = tmp_path / f"{name}.jsonl"
+        code, out, err = run("rehearse", str(plan), "--mishaps", "calm", "--seed", str(seed), "--log", str(log))
+        assert code == ExitCode.DONE, err
+        events = read_log(log.read_bytes(), log.name).events
+        at = {
+            type(event): event.at
+            for event in events
+            if isinstance(event, StepStarted | StepFinished) and event.slot == "leek-soup/simmer-the-soup"
+        }
+        return out, (at[StepFinished] - at[StepStarted]) / timedelta(minutes=1)
+
+    before = [night(seed, f"before-{seed}") for seed in (1, 2, 3)]
+    folder = home / "XDG_DATA_HOME" / "platecall" / "logs"
+    folder.mkdir(parents=True, exist_ok=True)
+    live(plan, folder / "soup-supper-2026-11-28.jsonl")
+    after = [night(seed, f"after-{seed}") for seed in (1, 2, 3)]
+
+    assert all(minutes <= 35 for _, minutes in before)
+    assert sum(minutes > 35 for _, minutes in after) >= 2
+    assert not any("Lengths were drawn" in out for out, _ in before)
+    assert all("Lengths were drawn from what 1 evening showed" in out for out, _ in after)
 
 
 @pytest.mark.parametrize("bad", ["some", "0", "1,", "", "-2", "1;2"])
