@@ -15,6 +15,11 @@ def digest_of(text: str, book: str = "") -> str:
     return digest.hexdigest()
 
 
+def is_as_in_book(value: object) -> bool:
+    """Whether a value of a plan is taken from the book."""
+    return isinstance(value, str) and AS_IN_BOOK.fullmatch(value.strip()) is not None
+
+
 def speaks_of_book(text: str) -> bool:
     """Whether a plan may take figures from the book; a comment that speaks of it counts too."""
     return AS_IN_BOOK.search(text) is not None

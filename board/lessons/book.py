@@ -15,10 +15,11 @@ from board.lessons.kinds import Kind
 from board.lessons.learn import Estimate, estimate, prior
 from board.lessons.observe import PastEvening
 from board.lessons.ovens import DEFAULTS, Rate, Way, oven_prior, share_of_turn, way_of
-from board.plan.as_in_book import BookFigure, BookFigures
+from board.plan.as_in_book import BookFigure, BookFigures, OvenFigure
 from board.plan.durations import Spread
-from board.plan.known_again import first_word
+from board.plan.known_again import first_word, fold
 from board.plan.load import PlanFile
+from board.plan.stations import HeatRate
 from board.timetable.run_sheet import Lasts
 
 Seen = tuple[str, float]  # the mark of an evening, minutes
@@ -51,18 +52,21 @@ class Added:
 
 @dataclass(frozen=True, slots=True)
 class Learned:
-    """One figure of the book: a step (its lane), or an oven (its way, between whose rate's temperatures it counts)."""
+    """One figure of the book: a step (its lane), or an oven (its way, between whose rate's temperatures it counts).
+    `marks`: of the evenings it is known from."""
 
     name: str
     where: str
     lasts: Lasts
     estimate: Estimate
+    marks: frozenset[str]
 
 
 def into_book(book: Book, file: PlanFile, evenings: Iterable[PastEvening]) -> Added:
     """What these evenings tell of the steps and ovens of this plan, beside what the book knows. Of a step or an oven,
     no evening is entered twice; what was set aside, and rehearsals, not at all."""
-    works, turns = known_to(file)
+    works, rates = known_to(file)
+    turns = {(fold(oven), way) for oven, way in rates}
     every = {evening.mark: evening for evening in evenings}
     entered, steps, ovens = dict(book.evenings), dict(book.steps), dict(book.ovens)
     lived = sorted((e for e in every.values() if not e.rehearsal), key=lambda e: (e.date, e.mark))
@@ -74,7 +78,7 @@ def into_book(book: Book, file: PlanFile, evenings: Iterable[PastEvening]) -> Ad
             if step.aside is None and step.key in works:
                 seen_steps[step.key.words, step.key.lane].append(step.minutes)
         for turn in evening.turns:
-            about = turn.oven, way_of(turn.before, turn.after, ajar=turn.ajar)
+            about = fold(turn.oven), way_of(turn.before, turn.after, ajar=turn.ajar)
             minutes = turn.minutes * share_of_turn(RATES[about[1]], turn)
             if turn.aside is None and about in turns and minutes > 0:
                 seen_ovens[about].append(minutes)
@@ -112,12 +116,20 @@ def kinds_in(book: Book, least_steps: int = 1) -> list[Learned]:
 
 
 def ovens_in(book: Book) -> list[Learned]:
-    """Each oven's ways, in minutes between the temperatures of `RATES`; one figure each, as a plan has it."""
+    """Each oven's ways, in minutes between the temperatures of `RATES`; one figure each, as a plan has it.
+
+    The usual rate counts as one evening, so that a single odd turn is drawn in; from `FEW` evenings on the middle of
+    what was seen stands in for it, and an oven unlike the usual one is known as it is.
+    """
     found = []
     for (oven, way), seen in sorted(book.ovens.items()):
-        learned = estimate(oven_prior(RATES[way], 0), [minutes for _, minutes in seen])
+        rate, marks = RATES[way], _marks(seen)
+        each = [minutes for _, minutes in seen]
+        before = rate if len(marks) < FEW else Rate(median(each), rate.start, rate.end)
+        learned = estimate(oven_prior(before, 0), each)
         minutes = max(1, round(learned.middle))
-        found.append(Learned(oven, way, Lasts(minutes, minutes, minutes), Estimate(learned.belief, _evenings(seen))))
+        lasts = Lasts(minutes, minutes, minutes)
+        found.append(Learned(oven, way, lasts, Estimate(learned.belief, len(marks)), marks))
     return found
 
 
@@ -125,7 +137,8 @@ def book_figures(book: Book, digest: str) -> BookFigures:
     """What a plan may take from the book. `digest`: of the book's bytes."""
     steps = {(each.name, each.where): _figure(each) for each in steps_in(book)}
     kinds = {(each.name, each.where): _figure(each) for each in kinds_in(book)}
-    return BookFigures(steps, kinds, digest)
+    ovens = {(each.name, each.where): _oven_figure(each) for each in ovens_in(book)}
+    return BookFigures(steps, kinds, ovens, digest)
 
 
 def _by_kind(book: Book) -> dict[Kind, list[tuple[Seen, ...]]]:
@@ -140,19 +153,24 @@ def _by_kind(book: Book) -> dict[Kind, list[tuple[Seen, ...]]]:
 def _learned(name: str, where: str, seen: Iterable[Seen]) -> Learned:
     """The middle of what was seen stands in for a plan; a single figure becomes three from `FEW` evenings on."""
     pairs = sorted(seen)
-    minutes = [each for _, each in pairs]
+    minutes, marks = [each for _, each in pairs], _marks(pairs)
     middle = max(1, round(median(minutes)))
-    found = Estimate(estimate(prior(Lasts(middle, middle, middle)), minutes).belief, _evenings(pairs))
+    found = Estimate(estimate(prior(Lasts(middle, middle, middle)), minutes).belief, len(marks))
     lasts = found.lasts
     if found.evenings < FEW:
         lasts = Lasts(lasts.likely, lasts.likely, lasts.likely)
-    return Learned(name, where, lasts, found)
+    return Learned(name, where, lasts, found, marks)
 
 
 def _figure(learned: Learned) -> BookFigure:
     lasts = learned.lasts
-    return BookFigure(Spread(low=lasts.low, likely=lasts.likely, high=lasts.high), learned.estimate.evenings)
+    return BookFigure(Spread(low=lasts.low, likely=lasts.likely, high=lasts.high), learned.marks)
 
 
-def _evenings(seen: Iterable[Seen]) -> int:
-    return len({mark for mark, _ in seen})
+def _oven_figure(learned: Learned) -> OvenFigure:
+    rate = next(rate for way, rate in RATES.items() if way == learned.where)
+    return OvenFigure(HeatRate(minutes=learned.lasts.likely, start=rate.start, end=rate.end), learned.marks)
+
+
+def _marks(seen: Iterable[Seen]) -> frozenset[str]:
+    return frozenset(mark for mark, _ in seen)

@@ -90,16 +90,20 @@ class _Reader:
         return found
 
     def _ovens(self, data: Any) -> dict[tuple[str, Way], tuple[Seen, ...]]:
+        """Names that differ in capitals and spaces only are one oven."""
         found: dict[tuple[str, Way], tuple[Seen, ...]] = {}
+        written: set[tuple[str, Way]] = set()
         for loc, each in self._lines("ovens", data, ("oven", "way", "took")):
             way = next((way for way in WAYS if way == each["way"]), None)
             if way is None:
                 message = f"{each['way']!r} is nothing an oven does; a book knows {', '.join(WAYS)}"
                 self._add((*loc, "way"), message, "Write one of these")
                 continue
-            if (each["oven"], way) in found:
+            if (each["oven"], way) in written:
                 self._add(loc, f"the oven {each['oven']!r} stands here twice with {way!r}", "Join the two")
-            found[each["oven"], way] = self._took((*loc, "took"), each["took"])
+            written.add((each["oven"], way))
+            about = fold(each["oven"]), way
+            found[about] = tuple(sorted((*found.get(about, ()), *self._took((*loc, "took"), each["took"]))))
         return found
 
     def _lines(self, key: str, data: Any, words: tuple[str, ...]) -> Iterator[tuple[Loc, dict[str, str]]]:

@@ -6,17 +6,18 @@ from dataclasses import dataclass
 
 import msgspec
 
-from board.kitchen.heat import ROOM_CELSIUS
 from board.lessons.kinds import Key, key_of, key_of_slot
 from board.lessons.learn import Estimate, learn
 from board.lessons.observe import Observed, OvenTurn, PastEvening
 from board.lessons.ovens import DEFAULTS, Rate, Way, learn_ovens, way_of
-from board.plan.durations import short, takes_text
+from board.plan.durations import takes_text
 from board.plan.edit import Edit
 from board.plan.edit_lessons import SetOvenTime, SetTakes
+from board.plan.known_again import fold
 from board.plan.links import labels
 from board.plan.load import PlanFile
 from board.plan.places import Loc
+from board.plan.stations import rate_text
 from board.timetable.run_sheet import Lasts, RunSheet, Slot
 
 FEW = 3  # evenings from which a plan's single figure becomes three
@@ -74,8 +75,13 @@ def lessons_for(file: PlanFile, evenings: Iterable[PastEvening]) -> Lessons:
     lived = [evening for evening in every.values() if not evening.rehearsal]
     figures, rates = _figures(file), _rates(file)
     history = file.plan.history
-    known_steps = {key: marks_of(history, figure.name) for key, figure in figures.items()}
-    known_ovens = {key: marks_of(history, oven_label(*key)) for key in rates}
+    known_steps = {
+        key: marks_of(history, figure.name) | _marks_in_book(file, (*figure.loc, "takes"))
+        for key, figure in figures.items()
+    }
+    known_ovens = {
+        key: marks_of(history, oven_label(*key)) | _marks_in_book(file, ("kitchen", "ovens", *key)) for key in rates
+    }
     learned = learn({key: figure.lasts for key, figure in figures.items()}, lived, known_steps)
     ovens = learn_ovens(rates, lived, known_ovens)
     found = [_step(figures[key], key, learned[key]) for key in figures if key in learned]
@@ -134,6 +140,11 @@ def taught(sheet: RunSheet, taken: Sequence[Lesson]) -> RunSheet:
     return msgspec.structs.replace(sheet, slots=tuple(_taught(slot, lasts, shares) for slot in sheet.slots))
 
 
+def _marks_in_book(file: PlanFile, loc: Loc) -> frozenset[str]:
+    """The evenings behind a figure the plan takes from the cook's book; they are in it, and not learned again."""
+    return file.from_book.get(loc, frozenset())
+
+
 def _by(count: int, items: list[str]) -> list[list[str]]:
     return [items[at : at + count] for at in range(0, len(items), count)]
 
@@ -162,9 +173,7 @@ def _figures(file: PlanFile) -> dict[Key, _Figure]:
 def _rates(file: PlanFile) -> dict[tuple[str, Way], Rate]:
     found: dict[tuple[str, Way], Rate] = {}
     for name, oven in file.plan.kitchen.ovens.items():
-        said = {"heats": oven.heats, "cools": oven.cools, "cools ajar": oven.cools_ajar}
-        for way in ("heats", "cools", "cools ajar"):
-            rate = said[way]
+        for way, rate in oven.rates.items():
             if rate is not None:
                 found[name, way] = Rate(rate.minutes, rate.start, rate.end)
             elif way in DEFAULTS:
@@ -197,8 +206,8 @@ def _oven(file: PlanFile, key: tuple[str, Way], rate: Rate, learned: Estimate) -
     moved = abs(minutes - rate.minutes)
     if moved < LEAST_MINUTES or moved < LEAST_SHARE * rate.minutes:
         return None
-    said = getattr(file.plan.kitchen.ovens[oven], way.replace(" ", "_")) is not None
-    before, after = _rate_text(way, rate, round(rate.minutes)), _rate_text(way, rate, minutes)
+    said = file.plan.kitchen.ovens[oven].rates[way] is not None
+    before, after = (rate_text(each, rate.start, rate.end) for each in (round(rate.minutes), minutes))
     return Lesson(
         oven_label(oven, way),
         before,
@@ -209,12 +218,6 @@ def _oven(file: PlanFile, key: tuple[str, Way], rate: Rate, learned: Estimate) -
         key,
         share=minutes / rate.minutes,
     )
-
-
-def _rate_text(way: Way, rate: Rate, minutes: int) -> str:
-    if way == "heats" and rate.start == ROOM_CELSIUS:
-        return f"{short(minutes)} to {rate.end:g} C"
-    return f"{short(minutes)} from {rate.start:g} to {rate.end:g} C"
 
 
 def _taught(slot: Slot, lasts: Mapping[About, Lasts], shares: Mapping[About, float]) -> Slot:
@@ -234,5 +237,6 @@ def _aside(
 ) -> Iterable[tuple[str, Observed | OvenTurn]]:
     for evening in fresh:
         yield from ((evening.date, step) for step in evening.steps if step.aside is not None and step.key in figures)
-        ovens = file.plan.kitchen.ovens
-        yield from ((evening.date, turn) for turn in evening.turns if turn.aside is not None and turn.oven in ovens)
+        ovens = {fold(oven) for oven in file.plan.kitchen.ovens}
+        turns = (turn for turn in evening.turns if turn.aside is not None and fold(turn.oven) in ovens)
+        yield from ((evening.date, turn) for turn in turns)

@@ -7,14 +7,15 @@ degrees a minute, cooling by Newton's law. So turns of all kinds tell of one fig
 import math
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
-from typing import Literal
 
 from board.kitchen.heat import COOLS_FROM, COOLS_MINUTES, COOLS_TO, HEATS_MINUTES, HEATS_TO, ROOM_CELSIUS
 from board.lessons.figures import Belief
 from board.lessons.learn import PRIOR_EVENINGS, PRIOR_SPREAD, Estimate, estimate
 from board.lessons.observe import OvenTurn, PastEvening
+from board.plan.known_again import fold
+from board.plan.stations import OvenWay
 
-Way = Literal["heats", "cools", "cools ajar"]
+Way = OvenWay
 OVEN_SIGMA = 0.15  # how far one turn lies from the oven's own rate; common practice, no source
 
 
@@ -38,16 +39,19 @@ def learn_ovens(
     evenings: Iterable[PastEvening],
     known: Mapping[tuple[str, Way], frozenset[str]] | None = None,
 ) -> dict[tuple[str, Way], Estimate]:
-    """Minutes between a rate's own temperatures, for each oven and way that was seen. `known`: as in `learn`."""
+    """Minutes between a rate's own temperatures, for each oven and way that was seen; of an oven's name capitals and
+    spaces do not count. `known`: as in `learn`."""
+    by_name = {(fold(oven), way): (oven, way) for oven, way in rates}
     minutes: dict[tuple[str, Way], list[float]] = {}
     weighs: dict[tuple[str, Way], int] = {}
     seen: dict[tuple[str, Way], set[str]] = {}
     for evening in evenings:
         for turn in evening.turns:
-            key = (turn.oven, way_of(turn.before, turn.after, ajar=turn.ajar))
-            rate = rates.get(key)
-            told = turn.minutes * share_of_turn(rate, turn) if rate is not None else 0.0
-            if turn.aside is not None or told <= 0:
+            key = by_name.get((fold(turn.oven), way_of(turn.before, turn.after, ajar=turn.ajar)))
+            if key is None or turn.aside is not None:
+                continue
+            told = turn.minutes * share_of_turn(rates[key], turn)
+            if told <= 0:
                 continue
             if evening.mark in (known or {}).get(key, ()):
                 weighs[key] = weighs.get(key, 0) + 1

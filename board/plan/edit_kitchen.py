@@ -9,6 +9,7 @@ from board.plan.edit import Edit
 from board.plan.load import PlanFile
 from board.plan.save import CannotEdit, Change, Put
 from board.plan.stations import parse_station
+from board.plan_digest import is_as_in_book
 
 
 @dataclass(frozen=True)
@@ -31,9 +32,19 @@ class AddOven(Edit):
             return CannotEdit(words.edit_no_oven_name(self.name))
         said = data.get("kitchen", {}).get("ovens")
         if isinstance(said, dict) and said:
-            new = copy.deepcopy(said.get(self.like)) if self.like is not None else {}
-            return [Put(("kitchen", "ovens", self.name), {} if new is None else new)]
+            return [Put(("kitchen", "ovens", self.name), self._like(said, file))]
         return [_in_kitchen(data, "ovens", {name: {} for name in [*ovens, self.name]})]
+
+    def _like(self, said: Any, file: PlanFile) -> Any:
+        """What the plan says of the other oven; a rate out of the cook's book, which has none under the new name, as
+        it stands there."""
+        if self.like is None or said.get(self.like) is None:
+            return {}
+        new = copy.deepcopy(said[self.like])
+        for way, rate in file.plan.kitchen.ovens[self.like].rates.items():
+            if rate is not None and is_as_in_book(new.get(way)):
+                new[way] = rate.text
+        return new
 
 
 @dataclass(frozen=True)

@@ -2,7 +2,7 @@
 
 import re
 from dataclasses import dataclass
-from typing import Any, Literal
+from typing import Any
 
 from board import words
 from board.plan.durations import short, takes_text
@@ -11,8 +11,8 @@ from board.plan.links import fold
 from board.plan.load import PlanFile
 from board.plan.places import Loc
 from board.plan.save import Append, CannotEdit, Change, Put
-
-OvenWay = Literal["heats", "cools", "cools ajar"]
+from board.plan.stations import OvenWay
+from board.plan_digest import is_as_in_book
 
 
 @dataclass(frozen=True)
@@ -40,7 +40,8 @@ class SetTakes(Edit):
 
 @dataclass(frozen=True)
 class SetOvenTime(Edit):
-    """How many minutes an oven's own figure for heating or cooling takes. One without a figure gets this whole one."""
+    """How many minutes an oven's own figure for heating or cooling takes. One without a figure of its own, or with the
+    cook's book's, gets this whole one."""
 
     oven: str
     way: OvenWay
@@ -66,7 +67,7 @@ class SetOvenTime(Edit):
         said = ovens[name].get(self.way)
         if isinstance(said, dict):
             return [Put((*loc, self.way, "minutes"), _like(said.get("minutes"), self.minutes))]
-        if said is None:
+        if said is None or is_as_in_book(said):
             return [Put((*loc, self.way), self.whole)]
         rest = re.fullmatch(r".+?(\s+(?:to|from)\s+.+)", str(said))
         return [Put((*loc, self.way), short(self.minutes) + (rest[1] if rest else ""))]

@@ -1,14 +1,14 @@
 """Text of a plan → Plan with its places, or all that is wrong with it at once. Reads no files itself."""
 
 import copy
-from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field, replace
 from types import UnionType
 from typing import Annotated, Any, Union, get_args, get_origin
 
 from pydantic import BaseModel, ValidationError
 
-from board.plan.as_in_book import STAND_IN, BookFigures, asked_of_book, put, taken_from
+from board.plan.as_in_book import BookFigures, asked_of_book, put, stand_ins, taken_from
 from board.plan.assume import Filled, fill
 from board.plan.care import Cooling, Core, Thaw
 from board.plan.drinking import HowMuch, Pairing
@@ -49,19 +49,23 @@ _A_WHAT: dict[type[BaseModel], str] = {
 
 @dataclass(frozen=True)
 class PlanFile:
-    """A plan that was read, filled with what is assumed, and where each part of it stands."""
+    """A plan that was read, filled with what is assumed, and where each part of it stands.
+
+    `from_book`: by the path of a figure taken from the cook's book, the marks of the evenings behind it.
+    """
 
     plan: Plan
     filled: Filled
     places: Places
     digest: str
     book: BookFigures | None = None
+    from_book: Mapping[Loc, frozenset[str]] = field(default_factory=dict)
 
 
 def read_plan(text: str, name: str, book: BookFigures | None = None) -> PlanFile | list[Snag]:
     """The plan, or every snag that keeps it from being one, heaviest first. Raises nothing.
 
-    `book`: what the cook's book knows, for steps that take as long as it says.
+    `book`: what the cook's book knows, for what a plan takes from it.
     """
     raw, places, snags = read_yaml(text, name)
     if raw is None and snags:
@@ -70,19 +74,20 @@ def read_plan(text: str, name: str, book: BookFigures | None = None) -> PlanFile
         mend = "Start from the short example in the README."
         return [Snag("P02", Weight.STOP, "this is not a plan: it has no keys", mend, places.at(1, 1))]
     asked = asked_of_book(raw)
-    raw = put(raw, dict.fromkeys(asked, STAND_IN)) if asked else raw
+    raw = put(raw, stand_ins(asked)) if asked else raw
     found = _read(raw, places, snags)
     if isinstance(found, list):
         return in_order(list(dict.fromkeys(found)))
-    plan, filled = found
-    if asked:
-        texts, lines, snags = taken_from(book, asked, filled, places)
-        again = _read(put(raw, texts), places, snags)
-        if isinstance(again, list):
-            return in_order(list(dict.fromkeys(again)))
-        plan, filled = again
-        filled = replace(filled, assumed=(*filled.assumed, *lines))
-    return PlanFile(plan, filled, places, digest_of(text, book.digest if book is not None else ""), book)
+    digest = digest_of(text, book.digest if book is not None else "")
+    if not asked:
+        return PlanFile(*found, places, digest, book)
+    taken = taken_from(book, asked, found[1], places)
+    again = _read(put(raw, taken.texts), places, taken.snags)
+    if isinstance(again, list):
+        return in_order(list(dict.fromkeys(again)))
+    plan, filled = again
+    filled = replace(filled, assumed=(*filled.assumed, *taken.lines))
+    return PlanFile(plan, filled, places, digest, book, taken.marks)
 
 
 def _read(raw: dict[str, Any], places: Places, snags: list[Snag]) -> tuple[Plan, Filled] | list[Snag]:

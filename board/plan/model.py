@@ -22,7 +22,7 @@ from board.plan.phrase import Phrase, near
 from board.plan.quantities import IngredientLine
 from board.plan.seats import Seats
 from board.plan.shopping import OpenHours, PackLine, Pantry, PriceLine
-from board.plan.stations import HeatRate, Keeps, On, parse_celsius, parse_cools, parse_heats
+from board.plan.stations import HeatRate, Keeps, On, OvenWay, parse_celsius, parse_cools, parse_heats
 from board.plan.tableware import LaidWith
 from board.plan.when import (
     Day,
@@ -101,6 +101,11 @@ class Oven(PlanModel):
     heats: Annotated[HeatRate, AfterValidator(_rises), Phrase(parse_heats, "15 min to 180 C")] | None = None
     cools: Cools | None = None
     cools_ajar: Cools | None = None
+
+    @property
+    def rates(self) -> dict[OvenWay, HeatRate | None]:
+        """What it says of how fast it changes, by key."""
+        return {"heats": self.heats, "cools": self.cools, "cools ajar": self.cools_ajar}
 
     @model_validator(mode="after")
     def _in_order(self) -> "Oven":

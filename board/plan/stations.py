@@ -7,11 +7,12 @@ from pydantic import BaseModel, ConfigDict, Field, model_validator
 
 from board.kitchen.degrees import to_celsius
 from board.kitchen.heat import ROOM_CELSIUS
-from board.plan.durations import WholeMinutes, decimal, parse_minutes
+from board.plan.durations import WholeMinutes, decimal, parse_minutes, short
 from board.plan.phrase import Phrase
 
 Lane = Literal["oven", "stovetop", "fridge", "front-of-house", "worktop"]
 LANES: tuple[Lane, ...] = ("oven", "stovetop", "fridge", "front-of-house", "worktop")
+OvenWay = Literal["heats", "cools", "cools ajar"]  # what an oven's rates are of, by the plan's keys
 STATIONS = (*LANES, "freezer", "room", "hot")
 
 ACCEPTS_EITHER_SIDE = 10.0  # °C around a single setting; common practice, no source
@@ -203,6 +204,11 @@ class HeatRate(BaseModel):
     start: Degrees
     end: Degrees
 
+    @property
+    def text(self) -> str:
+        """As a plan writes it."""
+        return rate_text(self.minutes, self.start, self.end)
+
 
 def parse_heats(text: str) -> dict[str, object]:
     """`15 min to 180 C`, from a cold oven."""
@@ -221,3 +227,10 @@ def parse_cools(text: str) -> dict[str, object]:
     if not start[-1:].isalpha():
         start += match[3].strip()[-1:]
     return {"minutes": parse_minutes(match[1]), "start": parse_celsius(start), "end": parse_celsius(match[3])}
+
+
+def rate_text(minutes: int, start: float, end: float) -> str:
+    """`15 min to 180 C` from a cold oven, else `25 min from 200 to 120 C`; °C."""
+    if start == ROOM_CELSIUS:
+        return f"{short(minutes)} to {end:g} C"
+    return f"{short(minutes)} from {start:g} to {end:g} C"

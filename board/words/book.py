@@ -10,7 +10,10 @@ BOOK_BROKEN = "the cook's book cannot be read; it is left as it is"
 BOOK_NEEDS_PLAN = "lessons needs a plan, or --book to show the cook's book"
 BOOK_ALONE = "--book shows the cook's book alone; leave out the plan, --take and --into-book"
 BOOK_OR_PLAN = "--take writes into the plan, --into-book into the cook's book; ask for one at a time"
-BOOK_USE = "In a plan a step takes its length from here with `takes: as in the book`."
+BOOK_USE = (
+    "In a plan a step takes its length from here with `takes: as in the book`, an oven its rate with "
+    "`heats: as in the book`."
+)
 
 
 def book_title(count: int) -> str:

@@ -1,5 +1,6 @@
 """The cook's book: what is entered, once; its text there and back; what of it is refused, with its line."""
 
+import random
 from collections.abc import Callable
 
 import pytest
@@ -9,12 +10,15 @@ from hypothesis import strategies as st
 from board.kitchen.heat import COOLS_FROM, COOLS_TO, HEATS_TO, ROOM_CELSIUS
 from board.lessons.book import RATES, Added, Book, book_figures, into_book, kinds_in, ovens_in, steps_in
 from board.lessons.book_text import book_text, read_book
+from board.lessons.changes import lessons_for
 from board.lessons.kinds import Key
 from board.lessons.observe import OvenTurn, PastEvening
-from board.plan.load import PlanFile
+from board.plan.edits import Together
+from board.plan.load import PlanFile, read_plan
+from board.plan.save import CannotEdit
 from board.plan.snag import Snag
 from tests.conftest import HEAD
-from tests.lessons.past import SIMMER, evening
+from tests.lessons.past import LASTS, SIMMER, evening
 
 STOCK = Key("soup", "simmer the stock", "stovetop")
 PLAN = (
@@ -106,6 +110,68 @@ def test_one_evening_gives_one_figure_three_give_three_and_steps_of_a_kind_go_to
         True,
     )
     assert book_figures(three, "").of("simmer the pears", "oven") is None
+
+
+def as_in_book(text: str, book: Book) -> PlanFile:
+    found = read_plan(text, "supper.yaml", book_figures(book, "digest"))
+    assert isinstance(found, PlanFile), found[0].render()
+    return found
+
+
+OVEN_AS_IN_BOOK = PLAN.replace("{oven: {shelves: 2}}", "{Oven: {shelves: 2, heats: as in the book}}").lstrip()
+
+
+@pytest.mark.parametrize("minutes", [12, 20, 26])
+def test_a_planted_rate_comes_back_in_a_new_plan_within_five_per_cent(file: PlanFile, minutes: int) -> None:
+    """Three evenings, from a plan that writes no rate, of an oven that takes so many minutes from 20 to 175 °C, by
+    degrees a minute, and lies off by a twentieth each time. The usual rate is 15 min."""
+    rng = random.Random(minutes)
+    nights = [
+        evening(n, {}, [OvenTurn("oven", before, after, False, (after - before) * minutes / 155 * rng.gauss(1, 0.05))
+                        for before, after in ((20, 180), (150, 210))])
+        for n in range(3)
+    ]  # fmt: skip
+    heats = as_in_book(OVEN_AS_IN_BOOK, entered(file, *nights).book).plan.kitchen.ovens["Oven"].heats
+
+    assert heats is not None
+    assert (heats.start, heats.end) == (RATES["heats"].start, RATES["heats"].end)
+    assert heats.minutes == pytest.approx(minutes, rel=0.05)
+
+
+def test_before_three_evenings_an_odd_turn_is_drawn_in_to_the_usual_rate(file: PlanFile) -> None:
+    """By hand: 60 min counts as no more than 15 · e^(2.5 · 0.15) = 21.8; half way from 15 on a logarithm is 18.1."""
+    (found,) = ovens_in(entered(file, evening(1, {}, [OvenTurn("oven", 20, 175, False, 60.0)])).book)
+
+    assert found.lasts.likely == 18
+
+
+def test_an_oven_is_one_whatever_its_capitals_and_spaces(file: PlanFile, plan_from: Callable[[str], PlanFile]) -> None:
+    capitals = plan_from(PLAN.replace("{oven: {", "{OVEN: {"))
+    first = entered(file, evening(1, {}, [OvenTurn("oven", 20, 175, False, 20.0)])).book
+    both = into_book(first, capitals, [evening(2, {}, [OvenTurn("OVEN", 20, 175, False, 22.0)])]).book
+    by_hand = book_text(both).replace("took: 00000001 20, 00000002 22", "took: 00000001 20")
+    by_hand += "  - oven: Oven\n    way: heats\n    took: 00000002 22\n"
+
+    assert both.ovens == {("oven", "heats"): (("00000001", 20.0), ("00000002", 22.0))}
+    assert read_book(by_hand, "book.yaml") == both
+
+
+def test_what_the_book_says_and_what_new_evenings_teach_are_told_apart(file: PlanFile) -> None:
+    """By hand: the book has 20 min from three evenings; a fourth, of 30, lies half way on a logarithm: 24.5."""
+    old = [evening(n, {SIMMER: 33}, [OvenTurn("oven", 20, 175, False, 20.0)]) for n in range(3)]
+    text = OVEN_AS_IN_BOOK.replace("Oven:", "oven:").replace("takes: 30 min", "takes: as in the book")
+    taking = as_in_book(text, entered(file, *old).book)
+    new = evening(9, {SIMMER: 50}, [OvenTurn("oven", 20, 175, False, 30.0)], LASTS)
+    again, (soup, oven) = lessons_for(taking, old).lessons, lessons_for(taking, [new]).lessons
+    made = Together((soup.edit, oven.edit)).made(text, taking)
+    assert not isinstance(made, CannotEdit)
+
+    assert again == ()
+    assert (oven.name, oven.before, oven.after, oven.said) == ("oven heats", "20 min to 175 C", "24 min to 175 C", True)
+    assert (soup.before, soup.said) == ("27 to 33 to 40 min", True)
+    assert "ovens: {oven: {shelves: 2, heats: 24 min to 175 C}}" in made[0]
+    assert f"on: stovetop, takes: {soup.after}}}" in made[0]
+    assert "as in the book" not in made[0]
 
 
 marks = st.from_regex(r"\A[0-9a-f]{8}\Z")

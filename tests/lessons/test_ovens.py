@@ -57,5 +57,13 @@ def test_what_tells_nothing_is_left_out() -> None:
     assert learn_ovens({**HEATS, **COOLS}, [evening(1, {}, turns)]) == {}
 
 
+def test_an_oven_renamed_in_its_capitals_is_still_known() -> None:
+    found = learn_ovens(
+        {("Big  Oven", "heats"): Rate(14, 20, 180)}, [evening(1, {}, [OvenTurn("big oven", 20, 180, False, 14)])]
+    )
+
+    assert list(found) == [("Big  Oven", "heats")]
+
+
 def test_an_oven_without_figures_of_its_own_begins_with_the_usual_ones() -> None:
     assert DEFAULTS["heats"] == Rate(15, 20, 175)

@@ -1,12 +1,18 @@
-"""`takes: as in the book`: what is taken, told, and refused with its line."""
+"""`as in the book`, of lengths and of ovens' rates: what is taken, told, and refused with its line."""
 
 import textwrap
 
-from board.plan.as_in_book import BookFigure, BookFigures
+import jsonschema
+import pytest
+
+from board.plan.as_in_book import BookFigure, BookFigures, OvenFigure
 from board.plan.durations import Spread
-from board.plan.edits import AddHistory, Together
+from board.plan.edits import AddHistory, AddOven, Edit, SetOvenTime, SetTakes, Together
 from board.plan.load import PlanFile, read_plan
+from board.plan.places import read_yaml
 from board.plan.save import CannotEdit
+from board.plan.schema import json_schema
+from board.plan.stations import HeatRate
 from tests.conftest import HEAD
 
 PLAN = (
@@ -30,12 +36,17 @@ jobs:
 
 
 def figure(low: int, likely: int, high: int, evenings: int) -> BookFigure:
-    return BookFigure(Spread(low=low, likely=likely, high=high), evenings)
+    return BookFigure(Spread(low=low, likely=likely, high=high), frozenset(f"{n:08x}" for n in range(evenings)))
+
+
+def rate(minutes: int, start: float, end: float, evenings: int) -> OvenFigure:
+    return OvenFigure(HeatRate(minutes=minutes, start=start, end=end), frozenset(f"{n:08x}" for n in range(evenings)))
 
 
 BOOK = BookFigures(
     {("simmer the soup", "stovetop"): figure(28, 33, 40, 4), ("fold napkins", "front-of-house"): figure(12, 12, 12, 1)},
     {("simmer", "stovetop"): figure(30, 45, 90, 6), ("simmer", "oven"): figure(80, 90, 100, 3)},
+    {("big oven", "heats"): rate(18, 20, 175, 3), ("big oven", "cools"): rate(31, 200, 120, 1)},
     "abc",
 )
 
@@ -77,7 +88,7 @@ def test_without_a_book_each_such_step_is_a_snag_at_its_line() -> None:
 
 
 def test_what_the_book_does_not_know_is_a_snag_and_the_rest_is_read() -> None:
-    found = read(BookFigures(BOOK.steps, {}, ""))
+    found = read(BookFigures(BOOK.steps))
     assert isinstance(found, list)
 
     assert len(found) == 2
@@ -103,7 +114,7 @@ def test_what_thaws_is_never_as_in_the_book() -> None:
 
 
 def test_what_was_taken_is_in_the_plans_digest_and_only_there_where_it_is_asked_for() -> None:
-    other = BookFigures(BOOK.steps, BOOK.kinds, "abd")
+    other = BookFigures(BOOK.steps, BOOK.kinds, BOOK.ovens, "abd")
     plain = PLAN.replace("as in the book", "20 min").replace("As in the book", "20 min")
     digests = [getattr(read(book, text), "digest", "") for text in (PLAN, plain) for book in (BOOK, other)]
 
@@ -120,3 +131,156 @@ def test_an_edit_of_such_a_plan_keeps_the_book() -> None:
     text, after = made
     assert text.count("as in the book") == 3
     assert after.filled.assumed == file.filled.assumed
+
+
+def made(edit: Edit, text: str) -> str:
+    file = read(BOOK, text)
+    assert isinstance(file, PlanFile), file
+    found = edit.made(text, file)
+    assert not isinstance(found, CannotEdit), found.reason
+    return found[0]
+
+
+def test_a_learned_length_stands_in_place_of_the_words() -> None:
+    step, way = ("courses", 0, "dishes", 0, "steps", 0), ("courses", 0, "dishes", 0, "steps", 1, "or", 0)
+    text = made(Together((SetTakes(step, 30, 35, 42), SetTakes(way, 95, 95, 95))), PLAN)
+
+    assert "- {step: Simmer the  soup, on: stovetop, takes: 30 to 35 to 42 min}" in text
+    assert "or: {on: oven at 160 C, takes: 1 h 35}" in text
+    assert "takes: As in the book" in text
+
+
+OVEN_PLAN = PLAN[: PLAN.index("courses:")] + (
+    """\
+kitchen:
+  ovens:
+    Big  Oven: {shelves: 3, heats: As in  the book}  # the old one
+    small oven:
+      heats: 9 min to 180 C
+courses:
+  - course: Bread
+    at: 19:15
+    dishes:
+      - {dish: Bread, steps: [{step: bake the bread, on: Big  Oven at 200 C, takes: 40 min}]}
+"""
+)
+ASKED = "heats: As in  the book"
+
+
+def test_an_oven_is_as_fast_as_the_book_says_by_its_name_and_check_is_told() -> None:
+    found = read(BOOK, OVEN_PLAN.replace(ASKED, f"{ASKED}, cools: as in the book"))
+    assert isinstance(found, PlanFile)
+    oven = found.plan.kitchen.ovens["Big  Oven"]
+
+    assert oven.heats == HeatRate(minutes=18, start=20, end=175)
+    assert oven.cools == HeatRate(minutes=31, start=200, end=120)
+    assert [line for line in found.filled.assumed if "in the book" in line] == [
+        "heats 18 min to 175 C, as in the book, from 3 evenings: Big  Oven",
+        "cools 31 min from 200 to 120 C, as in the book, from 1 evening: Big  Oven",
+    ]
+    assert not any("heats from cold" in line for line in found.filled.assumed)
+
+
+def test_it_is_read_as_if_its_host_had_written_the_rate() -> None:
+    taken = read(BOOK, OVEN_PLAN)
+    written = read(BOOK, OVEN_PLAN.replace(ASKED, "heats: 18 min to 175 C"))
+    assert isinstance(taken, PlanFile)
+    assert isinstance(written, PlanFile)
+
+    assert taken.plan == written.plan
+
+
+UNKNOWN = {
+    "another oven is no help": ("Big  Oven", "range",
+                                "12:32: P15 the book does not know how fast 'range' heats; "
+                                "the oven it knows is 'big oven'"),
+    "another way is no help": (ASKED, "cools ajar: as in the book",
+                               "12:41: P15 the book does not know how fast 'Big Oven' cools with the door ajar; "
+                               "of this oven it knows `heats` and `cools`"),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize(("before", "after", "said"), UNKNOWN.values(), ids=UNKNOWN)
+def test_what_the_book_does_not_know_of_an_oven_is_never_guessed(before: str, after: str, said: str) -> None:
+    found = read(BOOK, OVEN_PLAN.replace(before, after))
+    assert isinstance(found, list)
+
+    assert len(found) == 1
+    assert f"supper.yaml:{said}" in found[0]
+
+
+def test_how_to_mend_a_rate_is_in_the_plans_way() -> None:
+    both = OVEN_PLAN.replace(ASKED, "cools: as in the book, cools ajar: as in the book")
+    found = read(None, both)
+    assert isinstance(found, list)
+
+    assert [each.splitlines()[0] for each in found] == [
+        "supper.yaml:12:36: P15 there is no cook's book yet to take this rate from",
+        "supper.yaml:12:64: P15 there is no cook's book yet to take this rate from",
+    ]
+    assert found[0].endswith("or leave `cools` out: the usual rate is then assumed.")
+    assert found[1].endswith("or leave `cools ajar` out: nothing is then planned with the door ajar.")
+    for each in found:
+        mended = each.rpartition("example `")[2].partition("`")[0]
+        assert isinstance(read(None, OVEN_PLAN.replace(ASKED, mended)), PlanFile)
+
+
+def test_ovens_of_the_book_are_shown_as_data_and_not_too_many_of_them() -> None:
+    names = [f"{n} oven \x1b[31m{'of the house ' * 9}" for n in range(9)]
+    found = read(BookFigures(ovens={(name, "heats"): rate(18, 20, 175, 1) for name in names}), OVEN_PLAN)
+    assert isinstance(found, list)
+
+    assert "\x1b" not in found[0]
+    assert "'0 oven \ufffd[31mof the house of t…'" in found[0]
+    assert "and 5 more" in found[0]
+    assert "4 oven" not in found[0]
+
+
+ODD = {
+    "a figure of the long form": ("heats: {minutes: as in the book, start: 20, end: 175}", "P07"),
+    "a key in capitals": ("Heats: as in the book", "P05"),
+    "a key with a line": ("cools_ajar: as in the book", "P05"),
+    "other words": ("heats: as in my book", "P07"),
+    "another figure": ("high: as in the book", "P07"),
+}
+
+
+@pytest.mark.parametrize(("written", "code"), ODD.values(), ids=ODD)
+def test_only_a_whole_rate_in_these_words_is_taken(written: str, code: str) -> None:
+    found = read(BOOK, OVEN_PLAN.replace(ASKED, written))
+    assert isinstance(found, list)
+
+    assert len(found) == 1
+    assert found[0].startswith("supper.yaml:12:")
+    assert f" {code} " in found[0]
+
+
+def test_ovens_that_are_counted_are_as_they_were() -> None:
+    text = PLAN.replace("courses:", "kitchen: {ovens: 1}\ncourses:", 1)
+    found = read(BOOK, text)
+    assert isinstance(found, PlanFile)
+
+    assert found.plan.kitchen.ovens["oven"].heats is None
+
+
+def test_an_editors_schema_accepts_what_is_read() -> None:
+    """Oracle: the jsonschema library, draft 2020-12."""
+    checker = jsonschema.Draft202012Validator(json_schema())
+
+    for text in (PLAN, OVEN_PLAN.replace(ASKED, f"{ASKED}, cools: as in the book, cools ajar: as in the book")):
+        data, _, snags = read_yaml(text, "supper.yaml")
+        assert snags == []
+        assert list(checker.iter_errors(data)) == []
+
+
+def test_a_learned_rate_stands_in_place_of_the_words() -> None:
+    text = made(SetOvenTime("big oven", "heats", 21, "21 min to 175 C"), OVEN_PLAN)
+
+    assert "Big  Oven: {shelves: 3, heats: 21 min to 175 C}  # the old one" in text
+
+
+def test_another_oven_like_it_gets_the_rate_for_the_book_has_none_under_its_name() -> None:
+    text = made(AddOven("second oven", "Big  Oven"), OVEN_PLAN)
+
+    assert "    second oven:\n      shelves: 3\n      heats: 18 min to 175 C\n" in text
+    assert ASKED in text

@@ -2,6 +2,7 @@
 
 import json
 import os
+from datetime import timedelta
 from pathlib import Path
 
 import pytest
@@ -9,8 +10,11 @@ import pytest
 from board.anew.client import Anew
 from board.clock import StoppedClock
 from board.desk import read_plan_file, sheet_of
-from board.evening import unlogged_evening
+from board.evening import open_evening, unlogged_evening
 from board.exits import ExitCode
+from board.log.write import RunLog
+from board.mishaps import play_night
+from board.night import Night, draw_night
 from board.plan_eye import PlanEye
 from board.sessions import first_moment
 from tests.whole.conftest import Run
@@ -19,6 +23,23 @@ from tests.whole.test_lessons_command import PLAN, live
 NEW_PLAN = PLAN.replace("Soup supper", "Pear supper").replace(
     "25 to 30 to 35 min   # as the book says", "as in the book"
 )
+
+
+BAKED = PLAN.replace("on: stovetop, 1 ring", "on: oven at 175 C")
+SLOW = 24  # minutes from cold to 175 °C; the usual oven takes 15
+
+
+def slow_evening(folder: Path, day: int) -> tuple[Path, Path]:
+    """A plan that says nothing of its oven, and the log of an evening on which that heated slowly."""
+    plan, log = folder / f"supper-{day}.yaml", folder / f"evening-{day}.jsonl"
+    plan.write_text(BAKED.replace("2026-11-28", f"2026-11-{day}"), encoding="utf-8")
+    sheet = sheet_of(plan)
+    lasts = dict(draw_night(sheet, "calm", 1).lasts)
+    lasts |= {slot.id: timedelta(minutes=SLOW) for slot in sheet.slots if slot.kind == "heat"}
+    clock, kept = StoppedClock(first_moment(sheet, None)), RunLog(log)
+    list(play_night(open_evening(sheet, clock, kept, rehearsal=False), clock, Night(lasts)))
+    kept.close()
+    return plan, log
 
 
 @pytest.fixture
@@ -66,6 +87,43 @@ def test_a_new_plan_takes_its_lengths_from_the_book_and_check_says_so(
     assert "pears.yaml:18:20: P15 there is no cook's book yet" in why
     assert code == ExitCode.DONE
     assert "takes 45 min, as in the book, from 1 evening: simmer the soup" in out
+
+
+def test_an_ovens_rate_goes_from_three_evenings_through_the_book_into_a_new_plan_and_is_mended_there(
+    run: Run, book: Path, tmp_path: Path
+) -> None:
+    new = tmp_path / "tart.yaml"
+    ovens = "kitchen:\n  ovens:\n    Oven: {heats: as in the book}\ncourses:"
+    new.write_text(BAKED.replace("courses:", ovens), encoding="utf-8")
+    refused, _, why = run("check", str(new))
+    for day in (10, 14, 21):
+        plan, log = slow_evening(tmp_path, day)
+        run("lessons", str(plan), str(log), "--into-book")
+    code, out, _ = run("check", str(new))
+    before = sheet_of(new).digest
+    book.write_text(book.read_text(encoding="utf-8").replace(f" {SLOW}", f" {SLOW + 6}"), encoding="utf-8")
+    _, changed, _ = run("check", str(new))
+    other = tmp_path / "other.yaml"
+    other.write_text(new.read_text(encoding="utf-8").replace("Oven:", "range:"), encoding="utf-8")
+    unknown, _, which = run("check", str(other))
+    _, later = slow_evening(tmp_path, 28)
+    taken, said, _ = run("lessons", str(new), str(later), "--take", "all")
+    book.write_text(book.read_text(encoding="utf-8").replace("way: heats", "way: heat"), encoding="utf-8")
+    broken = run("check", str(other))
+
+    assert refused == unknown == ExitCode.STOP
+    assert "tart.yaml:10:19: P15 there is no cook's book yet to take this rate from" in why
+    assert code == ExitCode.DONE
+    assert f"heats {SLOW} min to 175 C, as in the book, from 3 evenings: Oven" in " ".join(out.split())
+    assert f"heats {SLOW + 6} min to 175 C, as in the book" in " ".join(changed.split())
+    assert before != sheet_of(new).digest
+    assert "other.yaml:10:20: P15 the book does not know how fast 'range' heats; the oven it knows is 'oven'" in which
+    assert broken[:2] == (ExitCode.STOP, "")
+    assert "book.yaml:" in broken[2]
+    assert "'heat' is nothing an oven does" in broken[2]
+    assert taken == ExitCode.DONE
+    assert "- Oven: {heats: as in the book}" in said
+    assert "    Oven: {heats: 27 min to 175 C}\n" in new.read_text(encoding="utf-8")  # √(30 · 24) = 26.8
 
 
 def test_a_changed_book_never_shows_an_old_sheet(run: Run, plan: Path, book: Path, tmp_path: Path) -> None:
