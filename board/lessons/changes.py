@@ -1,12 +1,13 @@
 """What evenings taught → changes to the plan, each with what it says now, what it would say, and why. Pure."""
 
 import re
-from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Mapping, Sequence, Set
+from dataclasses import dataclass, replace
+from typing import Literal
 
 import msgspec
 
-from board.lessons.kinds import Key, key_of, key_of_slot
+from board.lessons.kinds import Key, key_of, key_of_sitting, key_of_slot, sitting_label
 from board.lessons.learn import Estimate, learn
 from board.lessons.observe import Observed, OvenTurn, PastEvening
 from board.lessons.ovens import DEFAULTS, Rate, Way, learn_ovens, way_of
@@ -14,14 +15,16 @@ from board.plan.durations import takes_text
 from board.plan.edit import Edit
 from board.plan.edit_lessons import SetOvenTime, SetTakes
 from board.plan.known_again import fold
-from board.plan.links import labels
+from board.plan.links import eaten_minutes, labels
 from board.plan.load import PlanFile
 from board.plan.places import Loc
 from board.plan.stations import rate_text
-from board.timetable.run_sheet import Lasts, RunSheet, Slot
+from board.timetable.run_sheet import CourseSlot, Lasts, RunSheet, Slot
+from board.timetable.sittings import sitting_wait
 
 FEW = 3  # evenings from which a plan's single figure becomes three
 LEAST_MINUTES, LEAST_SHARE, LEAST_WIDTH = 1, 0.05, 1 / 3  # what is less is no lesson
+Word = Literal["takes", "eaten in"]
 About = Key | tuple[str, Way]
 _MARK = re.compile(r"\[([0-9a-f]{8})\]")
 
@@ -61,30 +64,28 @@ class Lessons:
 
 @dataclass(frozen=True, slots=True)
 class _Figure:
-    """A length the plan has, where it stands, and whether its host wrote it."""
+    """A length the plan has, where it stands, whether its host wrote it, and with which word."""
 
     name: str
     loc: Loc
     lasts: Lasts
     said: bool
+    word: Word = "takes"
 
 
 def lessons_for(file: PlanFile, evenings: Iterable[PastEvening]) -> Lessons:
     """What these evenings teach of this plan. The same evening told twice counts once; rehearsals not at all."""
     every = {evening.mark: evening for evening in sorted(evenings, key=lambda e: (e.date, e.mark))}
     lived = [evening for evening in every.values() if not evening.rehearsal]
-    figures, rates = _figures(file), _rates(file)
+    figures, sittings, rates = _figures(file), _sittings(file), _rates(file)
     history = file.plan.history
-    known_steps = {
-        key: marks_of(history, figure.name) | _marks_in_book(file, (*figure.loc, "takes"))
-        for key, figure in figures.items()
-    }
     known_ovens = {
         key: marks_of(history, oven_label(*key)) | _marks_in_book(file, ("kitchen", "ovens", *key)) for key in rates
     }
-    learned = learn({key: figure.lasts for key, figure in figures.items()}, lived, known_steps)
     ovens = learn_ovens(rates, lived, known_ovens)
-    found = [_step(figures[key], key, learned[key]) for key in figures if key in learned]
+    found = _lengths(file, figures, lived)
+    # Guests over one course lean on guests over the others, and on no work of the cook's.
+    found += _lengths(file, sittings, [replace(evening, steps=evening.sits) for evening in lived])
     found += [_oven(file, key, rates[key], ovens[key]) for key in rates if key in ovens]
     through = marks_of(history, "")
     fresh = tuple(evening for evening in lived if evening.mark not in through)
@@ -93,7 +94,7 @@ def lessons_for(file: PlanFile, evenings: Iterable[PastEvening]) -> Lessons:
         fresh=fresh,
         known=len(lived) - len(fresh),
         rehearsals=len(every) - len(lived),
-        aside=tuple(_aside(file, figures, fresh)),
+        aside=tuple(_aside(file, {*figures, *sittings}, fresh)),
         strange=len({step.key for evening in fresh for step in evening.steps} - set(figures)),
     )
 
@@ -137,7 +138,13 @@ def taught(sheet: RunSheet, taken: Sequence[Lesson]) -> RunSheet:
     """The same timetable, where what was learned lasts as long as was learned."""
     lasts = {lesson.about: lesson.lasts for lesson in taken if lesson.lasts is not None}
     shares = {lesson.about: lesson.share for lesson in taken if lesson.lasts is None}
-    return msgspec.structs.replace(sheet, slots=tuple(_taught(slot, lasts, shares) for slot in sheet.slots))
+    sits = {course.name: lasts.get(key_of_sitting(course.name)) for course in sheet.courses}
+    slots = [_taught(slot, lasts, shares) for slot in sheet.slots]
+    for course in sheet.courses:
+        if (learned := sits[course.name]) is not None:
+            slots = [_sat_longer(slot, course, learned.likely) for slot in slots]
+    courses = tuple(msgspec.structs.replace(c, eaten=sits[c.name] or c.eaten) for c in sheet.courses)
+    return msgspec.structs.replace(sheet, slots=tuple(slots), courses=courses)
 
 
 def _marks_in_book(file: PlanFile, loc: Loc) -> frozenset[str]:
@@ -181,13 +188,34 @@ def _rates(file: PlanFile) -> dict[tuple[str, Way], Rate]:
     return found
 
 
+def _sittings(file: PlanFile) -> dict[Key, _Figure]:
+    """How long the guests sit over each course, by key; of one eaten standing nobody can tell."""
+    found: dict[Key, _Figure] = {}
+    for number, course in enumerate(file.plan.courses):
+        if not course.standing:
+            said, likely = course.eaten_in, eaten_minutes(course)
+            lasts = Lasts(said.low, likely, said.high) if said is not None else Lasts(likely, likely, likely)
+            name, loc = sitting_label(course.course), ("courses", number)
+            found[key_of_sitting(course.course)] = _Figure(name, loc, lasts, said is not None, "eaten in")
+    return found
+
+
+def _lengths(file: PlanFile, figures: dict[Key, _Figure], evenings: Sequence[PastEvening]) -> list[Lesson | None]:
+    known = {
+        key: marks_of(file.plan.history, figure.name) | _marks_in_book(file, (*figure.loc, figure.word))
+        for key, figure in figures.items()
+    }
+    learned = learn({key: figure.lasts for key, figure in figures.items()}, evenings, known)
+    return [_step(figures[key], key, learned[key]) for key in figures if key in learned]
+
+
 def _step(figure: _Figure, key: Key, learned: Estimate) -> Lesson | None:
     lasts, now = learned.lasts, figure.lasts
     if now.low == now.high and learned.evenings < FEW:
         lasts = Lasts(lasts.likely, lasts.likely, lasts.likely)
     if not _matters(now, lasts, learned.evenings):
         return None
-    edit = SetTakes(figure.loc, lasts.low, lasts.likely, lasts.high)
+    edit = SetTakes(figure.loc, lasts.low, lasts.likely, lasts.high, figure.word)
     before, after = (takes_text(each.low, each.likely, each.high) for each in (now, lasts))
     return Lesson(figure.name, before, after, figure.said, learned, edit, key, lasts)
 
@@ -220,6 +248,15 @@ def _oven(file: PlanFile, key: tuple[str, Way], rate: Rate, learned: Estimate) -
     )
 
 
+def _sat_longer(slot: Slot, course: CourseSlot, minutes: int) -> Slot:
+    """What waits for the guests over a course waits so many minutes from its serving."""
+    old = sitting_wait(slot, course)
+    if old is None:
+        return slot
+    new = msgspec.structs.replace(old, minutes=minutes)
+    return msgspec.structs.replace(slot, waits=tuple(new if wait is old else wait for wait in slot.waits))
+
+
 def _taught(slot: Slot, lasts: Mapping[About, Lasts], shares: Mapping[About, float]) -> Slot:
     """A turn of the dial takes longer or shorter in the same share as the oven's own figure does."""
     learned = lasts.get(key_of_slot(slot)) if slot.kind in ("step", "job") else None
@@ -232,11 +269,10 @@ def _taught(slot: Slot, lasts: Mapping[About, Lasts], shares: Mapping[About, flo
     return msgspec.structs.replace(slot, lasts=learned) if learned is not None else slot
 
 
-def _aside(
-    file: PlanFile, figures: dict[Key, _Figure], fresh: Sequence[PastEvening]
-) -> Iterable[tuple[str, Observed | OvenTurn]]:
+def _aside(file: PlanFile, keys: Set[Key], fresh: Sequence[PastEvening]) -> Iterable[tuple[str, Observed | OvenTurn]]:
     for evening in fresh:
-        yield from ((evening.date, step) for step in evening.steps if step.aside is not None and step.key in figures)
+        seen = (*evening.steps, *evening.sits)
+        yield from ((evening.date, step) for step in seen if step.aside is not None and step.key in keys)
         ovens = {fold(oven) for oven in file.plan.kitchen.ovens}
         turns = (turn for turn in evening.turns if turn.aside is not None and fold(turn.oven) in ovens)
         yield from ((evening.date, turn) for turn in turns)

@@ -32,6 +32,16 @@ def key_of_slot(slot: Slot) -> Key:
     return key_of(slot.dish, name, slot.lane)
 
 
+def key_of_sitting(course: str) -> Key:
+    """The guests over a course."""
+    return Key("", fold(course), "table")
+
+
+def sitting_label(course: str) -> str:
+    """As the plan has it."""
+    return f"{course}: eaten in"
+
+
 def kind_of(key: Key) -> Kind:
     """Of work without a word in its name, the kind is its lane alone."""
     return Kind(key.lane, first_word(key.words))

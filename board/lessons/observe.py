@@ -11,7 +11,7 @@ from datetime import datetime, timedelta
 from functools import cached_property
 from typing import Literal
 
-from board.lessons.kinds import Key, key_of_slot
+from board.lessons.kinds import Key, key_of_sitting, key_of_slot, sitting_label
 from board.log.record import mark_of
 from board.run.events import (
     BoardReopened,
@@ -20,6 +20,7 @@ from board.run.events import (
     ClockJumped,
     EveningOpened,
     Event,
+    GuestsDelayed,
     ReadingTaken,
     StepFinished,
     StepStretched,
@@ -28,6 +29,7 @@ from board.run.fold import fold_all
 from board.run.state import State, StepState, begin
 from board.timetable.company import host_of
 from board.timetable.run_sheet import Lasts, RunSheet, Slot, Use
+from board.timetable.sittings import sitting
 
 Aside = Literal["forgotten", "interrupted", "cold-oven", "untimed"]
 FORGOTTEN_TIMES = 3  # so many times its high, with a call at the end that nobody answered, is left open by mistake
@@ -59,7 +61,8 @@ class OvenTurn:
 
 @dataclass(frozen=True)
 class PastEvening:
-    """What one log says. `mark` names the log by its first line, whatever its file is called."""
+    """What one log says. `mark` names the log by its first line, whatever its file is called. `sits`: how long the
+    guests sat over each course, from its serving to its clearing; of one eaten standing nothing is known."""
 
     mark: str
     plan: str
@@ -67,12 +70,14 @@ class PastEvening:
     rehearsal: bool
     steps: tuple[Observed, ...]
     turns: tuple[OvenTurn, ...]
+    sits: tuple[Observed, ...] = ()
 
 
 def observe(opened: EveningOpened, events: Sequence[Event]) -> PastEvening:
     """The evening of a log. Answers taken back never happened; what was not finished says nothing."""
     state = fold_all(begin(opened.sheet), [opened, *events])
-    timed = list(_timed(_Told(state)))
+    told = _Told(state)
+    timed = list(_timed(told))
     return PastEvening(
         mark=mark_of(opened),
         plan=opened.sheet.plan,
@@ -89,6 +94,7 @@ def observe(opened: EveningOpened, events: Sequence[Event]) -> PastEvening:
             for use in _turned(slot)
             if use.before is not None and use.celsius is not None
         ),
+        sits=tuple(_sat(told)),
     )
 
 
@@ -163,6 +169,32 @@ def _timed(told: _Told) -> Iterator[tuple[Slot, float, Aside | None]]:
         called = _first_call_at_end(told, about, step.started)
         minutes = (step.finished - step.started - _hands_elsewhere(told, slot, step, called, about)) / MINUTE
         yield slot, minutes, _aside(told, slot, step, called, about, minutes)
+
+
+def _sat(told: _Told) -> Iterator[Observed]:
+    """A clearing that was told with one key was over by then: its own planned minutes are taken off."""
+    slots = told.sheet.by_id()
+    for course in told.sheet.courses:
+        clear, step = slots[course.clear], told.state.steps[course.clear]
+        served = told.state.steps[course.serve].finished
+        if course.standing or served is None or step.status != "finished" or step.started is None:
+            continue
+        minutes = (step.started - served) / MINUTE
+        if step.finished == step.started:
+            minutes -= (clear.end - clear.start) / MINUTE
+        planned = sitting(told.sheet, course)
+        aside: Aside | None = None
+        if minutes <= 0:
+            aside = "untimed"
+        elif minutes > planned.high and any(served < moment <= step.started for moment in told.breaks):
+            aside = "interrupted"
+        elif minutes > FORGOTTEN_TIMES * planned.high and not _said_to_sit(told, course.name):
+            aside = "forgotten"
+        yield Observed(key_of_sitting(course.name), sitting_label(course.name), minutes, planned, aside)
+
+
+def _said_to_sit(told: _Told, course: str) -> bool:
+    return any(isinstance(event, GuestsDelayed) and event.course == course for event in told.state.history)
 
 
 def _first_call_at_end(told: _Told, about: list[Event], started: datetime) -> datetime | None:

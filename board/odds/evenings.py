@@ -16,7 +16,8 @@ from board.odds.again import play_again
 from board.odds.draw import Draw, Minutes
 from board.odds.result import Cause
 from board.run.rule import NEVER, Going, Pair, Played, Rule, Times
-from board.timetable.run_sheet import ORDER, CourseSlot, Lasts, RunSheet, Slot
+from board.timetable.run_sheet import Lasts, RunSheet
+from board.timetable.sittings import sitting_wait
 
 Drawn = dict[Cause, Minutes]
 
@@ -85,20 +86,11 @@ class Evenings:
         for course in self.sheet.courses:
             if course.eaten is None or course.eaten.low == course.eaten.high:
                 continue
-            waiting = [slot.id for slot in self.sheet.slots if _waits_for_guests(slot, course, course.eaten)]
+            waiting = [slot.id for slot in self.sheet.slots if sitting_wait(slot, course) is not None]
             if waiting:
                 cause = Cause("sitting", course.serve, course.name)
                 pairs = tuple((id_, course.serve) for id_ in waiting)
                 yield Varying(cause, course.eaten, course.eaten.likely, frozenset(waiting), pairs)
-
-
-def _waits_for_guests(slot: Slot, course: CourseSlot, eaten: Lasts) -> bool:
-    """Whether it waits until a course is eaten: its clearing, or after a standing course the sitting down or the next
-    serving."""
-    return slot.kind in ("clear", "seat", "serve") and any(
-        w.after == course.serve and w.anchor == "end" and w.reason == ORDER and w.minutes == eaten.likely
-        for w in slot.waits
-    )
 
 
 def _latest(moments: Sequence[Any]) -> Any:

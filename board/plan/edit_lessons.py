@@ -2,7 +2,7 @@
 
 import re
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, Literal
 
 from board import words
 from board.plan.durations import short, takes_text
@@ -17,12 +17,14 @@ from board.plan_digest import is_as_in_book
 
 @dataclass(frozen=True)
 class SetTakes(Edit):
-    """How long the step, job or other way at a path takes, in minutes; all equal for one figure."""
+    """How long the step, job or other way at a path takes, or with `eaten in` how long the guests sit over the course
+    there; minutes, all equal for one figure."""
 
     loc: Loc
     low: int
     likely: int
     high: int
+    key: Literal["takes", "eaten in"] = "takes"
 
     def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
         loc, work = written(data, self.loc)
@@ -31,11 +33,11 @@ class SetTakes(Edit):
             return [Put(loc, {"job": work, "takes": text})]
         if not isinstance(work, dict):
             return CannotEdit(words.EDIT_NO_STEP)
-        said = work.get("takes")
+        said = work.get(self.key)
         if not isinstance(said, dict):
-            return [] if said == text else [Put((*loc, "takes"), text)]
+            return [] if said == text else [Put((*loc, self.key), text)]
         figures = {"low": self.low, "likely": self.likely, "high": self.high}
-        return [Put((*loc, "takes", key), _like(said.get(key), each)) for key, each in figures.items()]
+        return [Put((*loc, self.key, key), _like(said.get(key), each)) for key, each in figures.items()]
 
 
 @dataclass(frozen=True)

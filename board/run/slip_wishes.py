@@ -7,7 +7,8 @@ from typing import assert_never
 from board import words
 from board.run.events import DishDropped, GuestsDelayed, StepStretched
 from board.run.state import State
-from board.timetable.run_sheet import HEAT, ORDER, CourseSlot, RunSheet, Slot
+from board.timetable.run_sheet import HEAT, ORDER, RunSheet, Slot
+from board.timetable.sittings import sitting_wait
 
 LEAST = timedelta(minutes=1)  # a step does not become shorter than this
 
@@ -100,19 +101,11 @@ def waiting_for_guests(state: State, name: str) -> tuple[str, ...]:
     course = next((c for c in state.sheet.courses if c.name == name), None)
     if course is None or state.steps[course.serve].status != "finished":
         return ()
-    waiting = [slot for slot in state.sheet.slots if _waits_until_eaten(slot, course)]
+    waiting = [slot for slot in state.sheet.slots if sitting_wait(slot, course) is not None]
     telling = [slot for slot in waiting if slot.kind != "clear"] if course.standing else []
     if any(state.steps[slot.id].status != "to-come" for slot in telling or waiting):
         return ()
     return tuple(slot.id for slot in waiting if state.steps[slot.id].status == "to-come")
-
-
-def _waits_until_eaten(slot: Slot, course: CourseSlot) -> bool:
-    """A wait on a serving with minutes to eat in between."""
-    kinds = ("clear", "seat", "serve") if course.standing else ("clear",)
-    return slot.kind in kinds and any(
-        w.after == course.serve and w.anchor == "end" and w.reason == ORDER and w.minutes > 0 for w in slot.waits
-    )
 
 
 def dropped_slots(state: State, dish: str, course: str | None, *, under_way: bool) -> tuple[str, ...]:

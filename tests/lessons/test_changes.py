@@ -1,12 +1,14 @@
 """What evenings taught, as changes to a plan: before and after, the lines that change, and none the second time."""
 
 import difflib
+from dataclasses import replace
 
 import pytest
 
 from board.lessons.changes import Lessons, history_lines, lessons_for, marks_of, taught
-from board.lessons.kinds import Key
-from board.lessons.observe import OvenTurn
+from board.lessons.kinds import Key, key_of_sitting
+from board.lessons.observe import Aside, Observed, OvenTurn, PastEvening
+from board.odds.many import on_time
 from board.plan.edits import AddHistory, Together, apply_all
 from board.plan.load import PlanFile, read_plan
 from board.timetable.run_sheet import Lasts, RunSheet
@@ -111,6 +113,55 @@ def test_what_was_not_taken_is_learned_another_time() -> None:
 
     assert "+   - \"2026-11-29: 'lay the table'; from 2026-11-02 [00000001]" in "\n".join(changed(PLAN, made[0]))
     assert [lesson.name for lesson in again.lessons] == ["simmer the soup"]
+
+
+def sat(number: int, minutes: float, aside: Aside | None = None) -> PastEvening:
+    """An evening on which the guests sat so long over the soup, and nothing else is known."""
+    over = Observed(key_of_sitting("Soup"), "Soup: eaten in", minutes, Lasts(25, 25, 25), aside)
+    return replace(evening(number, {}), sits=(over,))
+
+
+def test_how_long_guests_sit_is_a_figure_of_the_course() -> None:
+    """e^((ln 25 + 3 ln 40)/4) = 35.6; the plan says nothing, so the 25 min are assumed."""
+    found = lessons_for(plan_of(), [sat(n, 40) for n in (1, 2, 3)])
+    (lesson,) = found.lessons
+
+    assert (lesson.name, lesson.before, lesson.said) == ("Soup: eaten in", "25 min", False)
+    assert lesson.after.split(" to ")[1] == "36"
+    text = taken(PLAN, found)
+    assert next(line for line in changed(PLAN, text) if "history" not in line) == f"+     eaten in: {lesson.after}"
+    assert lessons_for(plan_of(text), [sat(n, 40) for n in (1, 2, 3)]).lessons == ()
+
+
+def test_a_figure_for_sitting_that_stands_there_is_changed_in_its_place() -> None:
+    plan = PLAN.replace("    at: 19:15\n", "    at: 19:15\n    eaten in: 20 to 25 to 30 min  # with bread\n")
+    text = taken(plan, lessons_for(plan_of(plan), [sat(n, 40) for n in (1, 2, 3)]))
+
+    old, new = (line for line in changed(plan, text) if "eaten in:" in line and "history" not in line and "#" in line)
+    assert (old.split("#")[1], new.split("#")[1]) == (" with bread", " with bread")
+    assert " 36 to " not in old
+    assert "to 36 to" in new or "to 35 to" in new
+
+
+def test_a_forgotten_clearing_is_told_as_set_aside() -> None:
+    found = lessons_for(plan_of(), [sat(1, 200, "forgotten")])
+
+    assert found.lessons == ()
+    assert [(each.name, each.aside) for _, each in found.aside] == [("Soup: eaten in", "forgotten")]
+
+
+def test_a_timetable_that_has_learned_waits_for_the_guests(lantern: PlanFile, lantern_sheet: RunSheet) -> None:
+    """Half an hour more over the main than the plan has: the sweet is hardly ever on time by the present timetable."""
+    main = next(c for c in lantern_sheet.courses if c.name == "Main")
+    assert main.eaten is not None
+    over = Observed(key_of_sitting("Main"), "Main: eaten in", main.eaten.likely + 30, main.eaten)
+    found = lessons_for(lantern, [replace(evening(n, {}), sits=(over,)) for n in range(5)])
+    learned = taught(lantern_sheet, found.lessons)
+
+    assert [lesson.name for lesson in found.lessons] == ["Main: eaten in"]
+    assert on_time(lantern_sheet, 1000)["Sweet"] > 0.9
+    assert on_time(learned, 1000)["Sweet"] < 0.2
+    assert on_time(learned, 1000)["Main"] == on_time(lantern_sheet, 1000)["Main"]
 
 
 def test_a_single_figure_stays_one_until_three_evenings_are_behind_it() -> None:

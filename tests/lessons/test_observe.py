@@ -6,7 +6,7 @@ import pytest
 from board.lessons.observe import Observed, PastEvening, by_one_clock, observe
 from board.run.decide import Done, Settle, TakeBack
 from board.run.events import BoardReopened, CallRaised, ClockJumped, EveningOpened, Event, StepFinished, StepStarted
-from board.run.slip_wishes import Stretch
+from board.run.slip_wishes import DelayGuests, Stretch
 from board.timetable.run_sheet import Lasts, RunSheet, Use
 from tests.conftest import Host, at, slot
 
@@ -209,3 +209,56 @@ def test_the_mark_of_a_log_is_that_of_its_first_line(cook: Host, timed: RunSheet
     assert past(cook).mark == past(cook).mark
     assert past(cook).mark != past(other).mark
     assert len(past(cook).mark) == 8
+
+
+def dine(host: Host) -> None:
+    """The supper on time till the stew is on the table at 19:00."""
+    do(host, ("17:00", "chop"), ("17:20", "chop"), ("17:30", "stew"), ("17:50", "stew"), ("18:10", "stew"))
+    do(host, ("18:30", "stew"), ("18:30", "arrive"), ("18:35", "sauce"), ("18:45", "sauce"), ("18:50", "serve"))
+    do(host, ("19:00", "serve"))
+
+
+def sat(host: Host) -> list[tuple[float, str | None]]:
+    return [(sitting.minutes, sitting.aside) for sitting in past(host).sits]
+
+
+def test_guests_sit_from_the_serving_to_the_clearing(cook: Host) -> None:
+    dine(cook)
+    do(cook, ("19:50", "clear"), ("19:58", "clear"))
+    (sitting,) = past(cook).sits
+
+    assert (sitting.key.words, sitting.name, sitting.planned) == ("stew", "Stew: eaten in", Lasts(30, 30, 30))
+    assert sat(cook) == [(50, None)]
+
+
+def test_a_clearing_told_with_one_key_was_over_by_then(cook: Host) -> None:
+    dine(cook)
+    cook.at("19:50")
+    cook.wish(Settle("clear"))
+
+    assert sat(cook) == [(45, None)]  # the clearing takes five
+
+
+def test_a_course_cleared_three_times_too_late_is_set_aside_unless_it_was_said(cook: Host, timed: RunSheet) -> None:
+    dine(cook)
+    cook.at("20:50")
+    cook.wish(Settle("clear"))
+    other = Host(timed, at("16:58"))
+    dine(other)
+    other.at("19:31")
+    assert other.wish(DelayGuests(60, "Stew")) is None
+    other.at("20:50")
+    other.wish(Settle("clear"))
+
+    assert sat(cook) == [(105, "forgotten")]
+    assert sat(other) == [(105, None)]
+
+
+def test_of_a_course_eaten_standing_nothing_is_known(little: RunSheet) -> None:
+    (course,) = little.courses
+    host = Host(msgspec.structs.replace(little, courses=(msgspec.structs.replace(course, standing=True),)), at("16:58"))
+    dine(host)
+    host.at("19:50")
+    host.wish(Settle("clear"))
+
+    assert sat(host) == []

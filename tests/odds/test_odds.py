@@ -134,7 +134,8 @@ def test_the_standing_course_before_keeps_the_table_waiting() -> None:
     seat = Slot("seat", "to the table", "seat", "front-of-house", at(30), at(32), lasts=fixed(2),
                 waits=(Wait("serve/soup", "end", 25, "order"),))  # fmt: skip
     main = msgspec.structs.replace(sheet.slots[2], waits=(Wait("seat", "end", 0, "order"),))
-    sheet = msgspec.structs.replace(sheet, slots=(*sheet.slots[:2], seat, main))
+    soup = msgspec.structs.replace(sheet.courses[0], standing=True)
+    sheet = msgspec.structs.replace(sheet, slots=(*sheet.slots[:2], seat, main), courses=(soup, sheet.courses[1]))
 
     found = odds(sheet, 1, draw=Listed([40]))
 
