@@ -126,6 +126,7 @@ def _afterwards(command: _Command) -> None:
     review.add_argument("logs", type=Path, nargs="+", metavar="log", help=words.LOGS_TO_REVIEW)
     review.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     review.add_argument("--html", type=Path, metavar="FILE", help=words.OPTIONS["review-html"])
+    review.add_argument("--paper", choices=("a4", "letter"), default="a4", help=words.OPTIONS["paper"])
     review.add_argument("--odds", action="store_true", help=words.OPTIONS["odds"])
     lessons = command("lessons", afterwards.lessons, takes=None)
     lessons.add_argument("plan", type=Path, nargs="?", help=words.ARGUMENTS["plan"])

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from board import words
 from board.desk import Trouble, logs_folder, read_bytes, read_plan_file
@@ -14,6 +15,9 @@ from board.log.share import as_csv, as_lines, without_names
 from board.plain import one_line
 from board.run.fold import fold_all
 from board.run.state import begin
+
+if TYPE_CHECKING:
+    from board.paper.frame import PaperSize
 
 PLAYED_EVENINGS, SEED = 4_000, 1
 
@@ -124,11 +128,11 @@ def anonymise(path: Path, out: Path | None, names: Sequence[str], plan: Path | N
     return words.anonymised(one_line(out), len({name.casefold() for name in names}))
 
 
-def write_page(out: Path, evenings: Sequence[LookedBack]) -> None:
+def write_page(out: Path, evenings: Sequence[LookedBack], paper: "PaperSize") -> None:
     """Evenings as one page into a new file. Raises Trouble."""
     from board.paper.review_page import page
 
-    _write(out, page(evenings).encode())
+    _write(out, page(evenings, paper).encode())
 
 
 def _write(out: Path, data: bytes) -> None:

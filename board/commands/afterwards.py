@@ -20,7 +20,8 @@ def review(arguments: argparse.Namespace) -> int:
         if each.dropped:
             print(one_line(each.dropped), file=sys.stderr)
     if arguments.html is not None:
-        write_page(arguments.html, evenings)
+        write_page(arguments.html, evenings, arguments.paper)
+        print(words.page_written(one_line(arguments.html)))
     elif arguments.json:
         forms = [evening_form(each) for each in evenings]
         print(json.dumps(forms[0] if len(forms) == 1 else forms, ensure_ascii=False, indent=2))

@@ -15,6 +15,7 @@ from board.paper.review import print_review, review_form
 from board.paper.tables import cell, paragraph, table
 
 MOST_ANSWERS = 6
+LEFT_COLUMNS = 2  # date and plan are text; figures stand to the right
 
 
 class Evening(Protocol):
@@ -32,6 +33,8 @@ class Evening(Protocol):
     def away(self) -> tuple[int, int]: ...
     @property
     def chances(self) -> dict[str, float] | None: ...
+    @property
+    def dropped(self) -> str | None: ...
 
 
 class Log(Protocol):
@@ -82,8 +85,9 @@ def causes(evening: Evening) -> list[str]:
     ]
 
 
-def late_answers(evening: Evening) -> list[str]:
-    return [words.late_answer(a.slot.name, a.part, a.minutes) for a in evening.answers[:MOST_ANSWERS]]
+def late_answers(evening: Evening, most: int | None = MOST_ANSWERS) -> list[str]:
+    """The longest first; None: all of them."""
+    return [words.late_answer(a.slot.name, a.part, a.minutes) for a in evening.answers[:most]]
 
 
 def odds_lines(evening: Evening) -> list[str]:
@@ -116,27 +120,32 @@ def print_evening(evening: Evening, out: Console) -> None:
     out.print(cell(words.away_was(*evening.away)))
 
 
-def print_evenings(evenings: Sequence[Evening], out: Console) -> None:
-    """A row an evening: how late each course was, minutes away, answers late."""
+def in_one_table(evenings: Sequence[Evening]) -> tuple[list[str], list[list[str]]]:
+    """Its head and a row an evening: date, plan, how late each course of any was, minutes away, answers late."""
     names = list(dict.fromkeys(c.name for evening in evenings for c in evening.review.courses))
-    rows = table(
-        (words.LOG_DATE, "left"),
-        (words.LOG_PLAN, "left"),
-        *((name, "right") for name in map(_title, names)),
-        (words.EVENINGS_AWAY, "right"),
-        (words.EVENINGS_LATE_ANSWERS, "right"),
-    )
-    for evening in evenings:
-        late = {c.name: c.late_minutes for c in evening.review.courses}
-        planned, actual = evening.away
-        rows.add_row(
-            cell(evening.date),
-            cell(evening.review.plan),
-            *(cell(words.NOT_SERVED if late.get(n) is None else words.signed(late[n] or 0)) for n in names),
-            words.away_of(actual, planned),
-            str(len(evening.answers)),
-        )
-    out.print(rows)
+    head = [words.LOG_DATE, words.LOG_PLAN, *names, words.EVENINGS_AWAY, words.EVENINGS_LATE_ANSWERS]
+    return head, [_in_one_row(evening, names) for evening in evenings]
+
+
+def _in_one_row(evening: Evening, names: Sequence[str]) -> list[str]:
+    late = {c.name: c.late_minutes for c in evening.review.courses}
+    planned, actual = evening.away
+    return [
+        evening.date,
+        evening.review.plan,
+        *(words.NOT_SERVED if late.get(n) is None else words.signed(late[n] or 0) for n in names),
+        words.away_of(actual, planned),
+        str(len(evening.answers)),
+    ]
+
+
+def print_evenings(evenings: Sequence[Evening], out: Console) -> None:
+    """A row an evening, then what made courses late."""
+    head, rows = in_one_table(evenings)
+    printed = table(*((_title(title), "left" if n < LEFT_COLUMNS else "right") for n, title in enumerate(head)))
+    for row in rows:
+        printed.add_row(*map(cell, row))
+    out.print(printed)
     for evening in evenings:
         for line in causes(evening):
             out.print(paragraph(f"{evening.date} {line}"))

@@ -38,6 +38,24 @@ td.much { width: 21%; } td.food, td.dishes { overflow-wrap: anywhere; }
 td.dishes { width: 30%; color: #333; font-size: .88em; }
 td.cost { white-space: nowrap; text-align: right; width: 5.5em; font-variant-numeric: tabular-nums; }
 .notes ul.short { columns: 2; }
+section.told { overflow-wrap: anywhere; } section.told li { break-inside: avoid; }
+table.told { table-layout: fixed; font-size: .78em; margin: .2em 0 .6em; }
+table.told th { text-align: left; vertical-align: bottom; font-weight: normal; font-style: italic;
+                padding: .2em .5em .2em 0; border-bottom: 1pt solid #000; }
+table.told td { padding-top: .12em; padding-bottom: .12em; font-variant-numeric: tabular-nums; }
+table.told.wide { font-size: .9em; table-layout: auto; } .wide td.day, .wide td.n { white-space: nowrap; }
+table.told .n { text-align: right; }
+table.told th.group { font-weight: bold; font-style: normal; padding-top: .6em; }
+p.legend { margin: .1em 0; break-after: avoid; } tr.group { break-after: avoid; }
+table.told col.bars { width: 39%; } table.told col.span { width: 9.5%; }
+table.told col.min { width: 4.5%; } table.told col.took { width: 6.5%; } table.told col.answered { width: 8.5%; }
+table.told .bars { padding-left: .3em; padding-right: 1.4em; }
+.bars svg { display: block; width: 100%; height: 12px; overflow: visible; }
+.bars text { font: 9.5px Georgia, 'Liberation Serif', 'Times New Roman', serif; }
+.bars line { stroke: #bbb; stroke-width: .5; }
+svg.sample { width: 2.2em; height: .6em; }
+rect.planned { fill: #fff; stroke: #000; stroke-width: .8; }
+rect.was { fill: #000; }
 """
 
 

@@ -31,15 +31,21 @@ class Span:
     runs_off: bool = False
 
 
+def reach(spans: Sequence[Span]) -> tuple[datetime, datetime]:
+    """From the first beginning to the last end of any of them, planned or as it was."""
+    told = [span for span in spans if not span.runs_off] or spans
+    ends = [end for span in told for end in (span.planned, span.was) if end is not None]
+    start = min(span.planned[0] if span.was is None else min(span.planned[0], span.was[0]) for span in spans)
+    return start, max(start, *(over for _, over in ends))
+
+
 class Chart:
     """Rows over one scale of time, from the first beginning to the last end of any of them."""
 
     def __init__(self, spans: Sequence[Span], width: int, name_width: int, zone: tzinfo) -> None:
-        told = [span for span in spans if not span.runs_off] or spans
-        ends = [end for span in told for end in (span.planned, span.was) if end is not None]
         self.zone = zone
-        self.start = min(span.planned[0] if span.was is None else min(span.planned[0], span.was[0]) for span in spans)
-        seconds = max(60.0, (max(over for _, over in ends) - self.start).total_seconds())
+        self.start, end = reach(spans)
+        seconds = max(60.0, (end - self.start).total_seconds())
         self.name_width = name_width
         self.columns = max(10, width - name_width - TAIL_WIDTH)
         self.per_column = seconds / self.columns

@@ -188,7 +188,11 @@ class _Page:
             words.closing_kept(k.slot.name, k.stood_minutes, k.limit_minutes, k.where)
             for k in of.kept_longest()[: self.most]
         ]
-        readings = [words.closing_reading(r.slot.name, self.at(r.at), self._read(r)) for r in of.readings]
+        if any(k.stood_minutes > k.limit_minutes for k in of.kept_longest()):
+            kept.append(words.KEPT_TOO_LONG)
+        readings = [
+            words.closing_reading(r.slot.name, self.at(r.at), read_words(r, of.fahrenheit)) for r in of.readings
+        ]
         unread = [words.told_unread(step.slot.name) for step in of.unread]
         notes = [words.closing_note(self.at(n.at), self.names.get(n.slot or ""), n.text) for n in of.notes]
         return [
@@ -201,12 +205,6 @@ class _Page:
             *self._named(words.CLOSING_READINGS, [*readings, *unread]),
             *self._named(words.REVIEW_NOTES, notes),
         ]
-
-    def _read(self, read: Read) -> str:
-        """A reading beside what was wanted."""
-        if read.slot.core_celsius is None:
-            return words.core_reads(read.celsius, self.evening.fahrenheit)
-        return words.reading(read.celsius, read.slot.core_celsius, read.lacks, self.evening.fahrenheit)
 
     def _named(self, head: str, items: Sequence[str]) -> list[PageLine]:
         """Items under one head, which stands to the left of the first."""
@@ -253,6 +251,13 @@ class _Page:
     def _bar(self, chart: Chart, span: Span) -> PageLine:
         bar: list[Segment] = [(text, kind or "text") for text, kind in chart.bar(span)]
         return ((chart.name(span), "text"), *bar, (f" {span.tail}".rstrip(), "late"))
+
+
+def read_words(read: Read, fahrenheit: bool) -> str:
+    """A reading beside what was wanted."""
+    if read.slot.core_celsius is None:
+        return words.core_reads(read.celsius, fahrenheit)
+    return words.reading(read.celsius, read.slot.core_celsius, read.lacks, fahrenheit)
 
 
 def _listed(steps: Sequence[Step]) -> list[str]:

@@ -92,7 +92,7 @@ OPTIONS = {
     "names": "names to replace, with commas between",
     "guests-of": "replace the names of this plan's guests too",
     "keep-notes": "keep the notes, names in them replaced",
-    "review-html": "write it as one page for a browser",
+    "review-html": "write it as a page that prints from any browser, planned and actual as bars",
     "odds": "also the odds the evening had beforehand, and what came",
     "schema-log": "that of a run log's line instead",
     "mishaps": "as it might really go: lengths drawn, late guests, a call forgotten, a slow oven; you practise on the "

@@ -141,10 +141,14 @@ def and_more(count: int) -> str:
 # --- the closing page --------------------------------------------------------------------------------------------
 CLOSING_KEYS = "↑ ↓ scroll · esc or q closes this page"
 CLOSING_COURSES = "Courses"
-CLOSING_OUT, CLOSING_AT_TABLE = "out", "At the table"
+CLOSING_OUT, CLOSING_AT_TABLE, CLOSING_STEPS = "out", "At the table", "Steps"
 CLOSING_KEPT, CLOSING_READINGS = "Kept longest", "Readings"
 CLOSING_GLYPHS = {"planned": "▀", "actual": "▄", "both": "█"}
-CLOSING_LEGEND = "▀ planned  ▄ as it was  █ both"
+CLOSING_PLANNED, CLOSING_WAS = "planned", "as it was"
+CLOSING_LEGEND = f"▀ {CLOSING_PLANNED}  ▄ {CLOSING_WAS}  █ both"
+KEPT_TOO_LONG = (
+    "What stood past its limit: with food, when in doubt, throw it out. The label and your local code go first."
+)
 
 
 def closing_title(plan: str, day: str, rehearsal: bool, closed: bool) -> str:
@@ -175,4 +179,9 @@ def closing_note(at: str, about: str | None, text: str) -> str:
 
 
 def closing_day(day: str) -> str:
-    return f"Steps, {day}"
+    return f"{CLOSING_STEPS}, {day}"
+
+
+def closing_bars(name: str, planned: str, was: str) -> str:
+    """What two bars show, for who hears the page."""
+    return f"{name}: {CLOSING_PLANNED} {planned}; {CLOSING_WAS} {was}"

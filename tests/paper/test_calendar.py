@@ -11,9 +11,10 @@ import icalendar
 import msgspec
 import pytest
 from dateutil import tz
-from hypothesis import given, settings
+from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
+from board import words
 from board.paper.calendar import calendar, is_calendar
 from board.plain import one_line
 from board.timetable.run_sheet import Attended, CourseSlot, RunSheet, Slot
@@ -270,6 +271,7 @@ def test_what_a_host_wrote_stays_data() -> None:
 @settings(deadline=None)
 @given(st.text(min_size=1), st.text(min_size=1), st.text(min_size=1))
 def test_whatever_the_names_lines_fold_by_octets_and_read_back(plan: str, who: str, name: str) -> None:
+    assume(not words.CALENDAR_SHOPPING.search(name))  # shopping is an entry of its own
     start = datetime(2026, 10, 25, 9, 0, tzinfo=UTC)
 
     data = calendar(sheet_of(work(name, start, 20, who=who), plan=plan), STAMP)

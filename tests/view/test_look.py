@@ -191,6 +191,7 @@ def test_what_stood_too_long_says_by_how_much(host: Host) -> None:
 
     assert (kept[0].slot.id, kept[0].stood_minutes, kept[0].limit_minutes) == ("stew", 40, 30)
     assert "Kept longest  stew: 40 of 30 min (hot), 10 min past it" in "\n".join(page(host, 80))
+    assert words.KEPT_TOO_LONG in " ".join("\n".join(page(host, 80)).split())
 
 
 def test_steps_have_bars_only_where_there_is_room(host: Host) -> None:

@@ -1,6 +1,7 @@
 """`logs`, `review` of several evenings, `schema --log` and `rehearse --mishaps`, from the words typed."""
 
 import json
+import re
 from html.parser import HTMLParser
 from pathlib import Path
 
@@ -131,7 +132,7 @@ class Tags(HTMLParser):
 
 def test_the_page_holds_all_and_no_foreign_tag(run: Run, logs: list[Path], tmp_path: Path) -> None:
     out = tmp_path / "page.html"
-    code, _, _ = run("review", *map(str, logs), "--html", str(out))
+    code, said, _ = run("review", *map(str, logs), "--html", str(out), "--paper", "letter")
     text = out.read_text(encoding="utf-8")
     tags = Tags()
     tags.feed(text)
@@ -139,6 +140,9 @@ def test_the_page_holds_all_and_no_foreign_tag(run: Run, logs: list[Path], tmp_p
     assert code == ExitCode.DONE
     assert "&lt;b&gt;Soup&lt;/b&gt; &amp; co" in text
     assert not {"b", "script", "link", "img"} & set(tags.seen)
+    assert str(out) in said
+    assert "size: letter" in text
+    assert {"Soup", "cut the leeks", "simmer the soup", "serve Soup"} <= set(re.findall(r"<tr><td>([^<]+)</td>", text))
     assert "http" not in text.replace("http-equiv", "")
     assert run("review", str(logs[0]), "--html", str(out))[0] == ExitCode.FAILED
 

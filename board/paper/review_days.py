@@ -1,0 +1,120 @@
+"""An evening's days as tables that print: a row a course and a step, with its times and minutes, and beside them the
+plan and what was as two bars on one scale of the day. Foreign text is escaped.
+
+A row is a table's row, so that a browser may begin a new sheet of paper between any two of them.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from datetime import date, datetime, time
+from html import escape
+from zoneinfo import ZoneInfo
+
+from board import words
+from board.lessons.measure import CourseReview, Review, StepReview
+from board.paper.frame import class_
+from board.paper.time_bars import Axis, bars, sample, scale
+from board.plain import one_line
+from board.view.bars import Span
+
+HEAD = (
+    words.REVIEW_STEP, words.CLOSING_PLANNED, words.CLOSING_WAS, words.REVIEW_MINUTES, words.REVIEW_TOOK,
+    words.REVIEW_ANSWERED,
+)  # fmt: skip
+TEXT_COLUMNS = 3  # name and two stretches; figures stand to the right
+WIDTHS = ("", "span", "span", "min", "took", "answered", "bars")  # classes of the columns
+
+
+@dataclass(frozen=True, slots=True)
+class _Row:
+    """Its bars, and the figures beside them. `lasts`: it has begun and not ended."""
+
+    span: Span
+    took: str
+    answered: str = words.REVIEW_NONE
+    lasts: bool = False
+
+
+def days(review: Review, zone: ZoneInfo) -> Iterator[str]:
+    """A table a day, by when each row was planned to begin; of the day's courses first."""
+    courses: dict[date, list[_Row]] = {}
+    steps: dict[date, list[_Row]] = {}
+    for course in review.courses:
+        courses.setdefault(course.at_table[0].astimezone(zone).date(), []).append(_of_course(course, review.steps))
+    for step in sorted(review.steps, key=lambda step: step.slot.start):
+        steps.setdefault(step.slot.start.astimezone(zone).date(), []).append(_of_step(step, review.ended))
+    for day in sorted({*courses, *steps}):
+        yield from _Day(day, courses.get(day, []), steps.get(day, []), zone).lines()
+
+
+def _of_step(step: StepReview, ended: datetime) -> _Row:
+    slot, begun = step.slot, step.started
+    was = None if begun is None else (begun, max(begun, step.finished or ended))
+    return _Row(
+        Span(slot.name, (slot.start, slot.end), was, "", slot.ends_by_itself),
+        words.STATES[step.status] if step.actual_minutes is None else str(step.actual_minutes),
+        words.signed(step.answered_late) if step.answered_late else words.REVIEW_NONE,
+        begun is not None and step.finished is None,
+    )
+
+
+def _of_course(course: CourseReview, steps: Sequence[StepReview]) -> _Row:
+    was = course.was_at_table
+    cleared = any(s.slot.kind == "clear" and s.slot.course == course.name and s.status == "finished" for s in steps)
+    lasts = was is not None and not cleared
+    took = words.STATES["under-way"] if lasts else words.NOT_SERVED if was is None else str(_minutes(was))
+    return _Row(Span(course.name, course.at_table, was, ""), took, lasts=lasts)
+
+
+def _minutes(stretch: tuple[datetime, datetime]) -> int:
+    return round((stretch[1] - stretch[0]).total_seconds() / 60)
+
+
+class _Day:
+    """One scale for all of a day. A day is kept on one sheet of paper where it fits; where not, its head with the
+    times comes again on the next."""
+
+    def __init__(self, day: date, courses: Sequence[_Row], steps: Sequence[_Row], zone: ZoneInfo) -> None:
+        self.day, self.courses, self.steps, self.zone = day, courses, steps, zone
+        self.axis = Axis([row.span for row in (*courses, *steps)], zone)
+
+    def lines(self) -> Iterator[str]:
+        planned, was = (f"{sample(kind)} {_text(HEAD[n])}" for n, kind in ((1, "planned"), (2, "was")))
+        title = words.full_day(datetime.combine(self.day, time(), self.zone))
+        yield f'<div class="whole">\n<h2>{_text(title)}</h2>'
+        yield f'<p class="legend">{planned} &#160; {was}</p>'
+        columns = "".join(f"<col{class_(width, worn=bool(width))}>" for width in WIDTHS)
+        yield f'<table class="told">\n<colgroup>{columns}</colgroup>'
+        titles = "".join(f"<th{class_('n', worn=n >= TEXT_COLUMNS)}>{_text(each)}</th>" for n, each in enumerate(HEAD))
+        whole = self._from_to(self.axis.start, self.axis.start + self.axis.length)
+        yield f'<thead>\n<tr>{titles}<th class="bars">{scale(self.axis, whole)}</th></tr>\n</thead>'
+        for group, rows in ((words.CLOSING_AT_TABLE, self.courses), (words.CLOSING_STEPS, self.steps)):
+            if rows:
+                yield f'<tbody>\n<tr class="group"><th class="group" colspan="{len(WIDTHS)}">{_text(group)}</th></tr>'
+                yield from (self._row(row) for row in rows)
+                yield "</tbody>"
+        yield "</table>\n</div>"
+
+    def _row(self, row: _Row) -> str:
+        span, was = row.span, words.REVIEW_NONE
+        planned = self._from_to(*span.planned)
+        if span.was is not None:
+            was = self._from_to(span.was[0], None if row.lasts else span.was[1])
+        figures = "".join(f'<td class="n">{_text(x)}</td>' for x in (_minutes(span.planned), row.took, row.answered))
+        drawn = bars(self.axis, span, one_line(words.closing_bars(span.name, planned, was)))
+        return (
+            f"<tr><td>{_text(span.name)}</td><td>{_text(planned)}</td><td>{_text(was)}</td>{figures}"
+            f'<td class="bars">{drawn}</td></tr>'
+        )
+
+    def _from_to(self, start: datetime, end: datetime | None) -> str:
+        return words.from_to(self._at(start), self._at(end) if end else "")
+
+    def _at(self, moment: datetime) -> str:
+        """The clock, with its day where that is another."""
+        local = moment.astimezone(self.zone)
+        return words.clock(local) if local.date() == self.day else words.day_and_clock(local)
+
+
+def _text(text: object) -> str:
+    return escape(one_line(text))
