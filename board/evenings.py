@@ -1,7 +1,6 @@
 """Run logs taken from their files: listed, looked back on, handed on. Raises Trouble for what cannot be read."""
 
 from collections.abc import Sequence
-from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -15,6 +14,7 @@ from board.log.share import as_csv, as_lines, without_names
 from board.plain import one_line
 from board.run.fold import fold_all
 from board.run.state import begin
+from board.writing import write_new, write_over
 
 if TYPE_CHECKING:
     from board.paper.frame import PaperSize
@@ -124,28 +124,13 @@ def anonymise(path: Path, out: Path | None, names: Sequence[str], plan: Path | N
         raise Trouble(words.ANONYMISE_NEEDS_NAMES, code=64)
     contents = contents_of(path)
     events = without_names([contents.opened, *contents.events], names, words.GUEST_STAND_IN, notes=notes)
-    _write(out, as_lines(events))
+    write_new(out, as_lines(events))
     return words.anonymised(one_line(out), len({name.casefold() for name in names}))
 
 
 def write_page(out: Path, evenings: Sequence[LookedBack], paper: "PaperSize") -> None:
-    """Evenings as one page into a new file. Raises Trouble."""
+    """Evenings as one page; a page made here before is replaced, nothing else. Raises Trouble."""
+    from board.paper.frame import is_page
     from board.paper.review_page import page
 
-    _write(out, page(evenings, paper).encode())
-
-
-def _write(out: Path, data: bytes) -> None:
-    shown = one_line(out)
-    try:
-        with out.open("xb") as file:
-            try:
-                file.write(data)
-            except OSError:
-                with suppress(OSError):
-                    out.unlink()
-                raise
-    except FileExistsError:
-        raise Trouble(words.file_there(shown)) from None
-    except (OSError, ValueError) as wrong:
-        raise Trouble(words.not_written(shown, one_line(getattr(wrong, "strerror", None) or wrong))) from None
+    write_over(out, page(evenings, paper).encode(), is_page, words.not_overwritten)

@@ -22,7 +22,7 @@ from board.evenings import contents_of
 from board.lessons.book import Added, Book, into_book
 from board.lessons.changes import Lesson, Lessons, history_lines, lessons_for
 from board.lessons.observe import PastEvening, observe
-from board.log.disk import write_new
+from board.log.disk import write_next_free
 from board.plain import one_line
 from board.plan.edits import AddHistory, CannotEdit, Together
 from board.plan.load import PlanFile
@@ -131,7 +131,7 @@ def _backup(path: Path, date: str) -> Path:
     """A copy beside the plan under the next free name. Raises Trouble."""
     target = path.resolve()
     try:
-        copy = write_new(target.with_name(f"{target.name}.bak-{date}"), target.read_bytes())
+        copy = write_next_free(target.with_name(f"{target.name}.bak-{date}"), target.read_bytes())
         copy.chmod(target.stat().st_mode & 0o777)  # a plan kept private stays so
     except OSError as wrong:
         raise Trouble(words.backup_not_written(one_line(path), one_line(wrong.strerror or wrong))) from None

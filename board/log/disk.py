@@ -177,10 +177,10 @@ def replace_whole(target: Path, data: bytes, ready: Callable[[Path], None] | Non
 
 def set_aside(path: Path) -> Path:
     """A synced copy of the file under the next free name beside it; nothing is deleted. Raises OSError."""
-    return write_new(path.with_name(f"{path.stem}.damaged{path.suffix}"), path.read_bytes())
+    return write_next_free(path.with_name(f"{path.stem}.damaged{path.suffix}"), path.read_bytes())
 
 
-def write_new(path: Path, data: bytes) -> Path:
+def write_next_free(path: Path, data: bytes) -> Path:
     """The bytes in a new file of that name, or the next free one with a number; where it lies. Raises OSError."""
     number = 1
     while True:

@@ -11,7 +11,7 @@ from pathlib import Path
 from typing import Protocol
 
 from board import words
-from board.log.disk import LineFile, LogInUse, write_new
+from board.log.disk import LineFile, LogInUse, write_next_free
 from board.log.read import HEAD, LogContents, NoLog, read_log
 from board.log.record import to_line
 from board.run.events import EveningOpened, Event, is_answer
@@ -132,7 +132,7 @@ class RunLog:
         whole = b"".join(self._file.lines)
         for folder in (Path.home(), Path(tempfile.gettempdir())):
             with suppress(OSError, RuntimeError):
-                return write_new(folder / self.path.name, whole)
+                return write_next_free(folder / self.path.name, whole)
         return None
 
     def close(self) -> None:

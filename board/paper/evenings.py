@@ -9,7 +9,7 @@ from rich.console import Console
 
 from board import words
 from board.lessons.measure import Review
-from board.lessons.trace import Answer, Traced
+from board.lessons.trace import Answer, Link, Traced
 from board.odds.result import WITHIN_MINUTES
 from board.paper.review import print_review, review_form
 from board.paper.tables import cell, paragraph, table
@@ -79,10 +79,16 @@ def causes(evening: Evening) -> list[str]:
         words.traced(
             each.course,
             each.late_minutes,
-            [words.traced_link(link.slot.name, link.why, link.minutes) for link in each.links],
+            [_link(link) for link in each.links],
         )
         for each in evening.traced
     ]
+
+
+def _link(link: Link) -> str:
+    if link.slot.kind == "arrive":
+        return words.guests_came(link.minutes)
+    return words.traced_link(link.slot.name, link.why, link.minutes)
 
 
 def late_answers(evening: Evening, most: int | None = MOST_ANSWERS) -> list[str]:

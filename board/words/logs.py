@@ -24,14 +24,6 @@ def log_late(minutes: int | None) -> str:
     return NOT_SERVED if minutes is None else f"{minutes} min late" if minutes > 0 else ON_TIME
 
 
-def file_there(path: str) -> str:
-    return f"{path}: there is a file already; nothing was written"
-
-
-def not_written(path: str, why: str) -> str:
-    return f"{path} could not be written: {why}"
-
-
 def anonymised(path: str, names: int) -> str:
     many = f"{names} name{'s' if names != 1 else ''}"
     return f"Written to {path}: {many} replaced. Read it over before you hand it on: a nickname is not known here."
@@ -40,6 +32,10 @@ def anonymised(path: str, names: int) -> str:
 def traced(course: str, late: int, links: list[str]) -> str:
     because = " → ".join(links) if links else "nothing on the way to it ran over: it was pushed or planned so"
     return f"{course}, {late} min late: {because}"
+
+
+def guests_came(minutes: int) -> str:
+    return f"the guests came {minutes} min late"
 
 
 def traced_link(name: str, why: str, minutes: int) -> str:

@@ -36,6 +36,7 @@ LAYERS: list[set[str]] = [
     {"board.speech"},
     {"board.paper", "board.screens", "board.cache"},
     {"board.desk"},
+    {"board.writing"},
     {"board.evenings"},
     {
         "board.learning",
@@ -44,7 +45,6 @@ LAYERS: list[set[str]] = [
         "board.first_picture",
         "board.consent",
         "board.larder",
-        "board.writing",
     },
     {"board.new_plan", "board.effects"},
     {"board.screens.picture"},

@@ -144,7 +144,11 @@ def test_the_page_holds_all_and_no_foreign_tag(run: Run, logs: list[Path], tmp_p
     assert "size: letter" in text
     assert {"Soup", "cut the leeks", "simmer the soup", "serve Soup"} <= set(re.findall(r"<tr><td>([^<]+)</td>", text))
     assert "http" not in text.replace("http-equiv", "")
+    assert run("review", str(logs[0]), "--html", str(out))[0] == ExitCode.DONE  # a page of ours is written anew
+    assert len(out.read_text(encoding="utf-8")) < len(text)
+    out.write_text("my own notes")
     assert run("review", str(logs[0]), "--html", str(out))[0] == ExitCode.FAILED
+    assert out.read_text() == "my own notes"
 
 
 def test_the_schema_of_a_line(run: Run) -> None:
