@@ -8,7 +8,7 @@ from typing import Literal
 import msgspec
 
 from board.lessons.kinds import Key, key_of, key_of_sitting, key_of_slot, sitting_label
-from board.lessons.learn import Estimate, learn
+from board.lessons.learn import Estimate, learn, planned_range
 from board.lessons.observe import Observed, OvenTurn, PastEvening
 from board.lessons.ovens import DEFAULTS, Rate, Way, learn_ovens, way_of
 from board.plan.durations import takes_text
@@ -46,6 +46,7 @@ class Lesson:
     about: About
     lasts: Lasts | None = None
     share: float = 1.0
+    told: tuple[float, float] | None = None  # minutes within which the plan's own figures have four times of five
 
 
 @dataclass(frozen=True)
@@ -217,7 +218,8 @@ def _step(figure: _Figure, key: Key, learned: Estimate) -> Lesson | None:
         return None
     edit = SetTakes(figure.loc, lasts.low, lasts.likely, lasts.high, figure.word)
     before, after = (takes_text(each.low, each.likely, each.high) for each in (now, lasts))
-    return Lesson(figure.name, before, after, figure.said, learned, edit, key, lasts)
+    told = planned_range(now)
+    return Lesson(figure.name, before, after, figure.said, learned, edit, key, lasts, told=told)
 
 
 def _matters(now: Lasts, then: Lasts, evenings: int) -> bool:

@@ -21,7 +21,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from statistics import NormalDist
 
-from board.lessons.figures import Belief, median
+from board.lessons.figures import Belief, lognormal_quantile, median
 from board.lessons.kinds import Key, Kind, kind_of
 from board.lessons.observe import PastEvening
 from board.timetable.run_sheet import Lasts
@@ -81,6 +81,12 @@ def sigma_of(planned: Lasts) -> float:
     share = (planned.high - planned.low) / 6 / max(1, planned.likely)
     # A lognormal's deviation over its middle is e^(σ²/2) · √(e^(σ²) − 1); solved for σ.
     return max(LEAST_SIGMA, math.sqrt(math.log((1 + math.sqrt(1 + 4 * share**2)) / 2)))
+
+
+def planned_range(planned: Lasts) -> tuple[float, float]:
+    """Minutes within which the plan's figures have the next evening four times of five."""
+    middle, sigma = max(1, planned.likely), sigma_of(planned)
+    return lognormal_quantile(0.1, middle, sigma), lognormal_quantile(0.9, middle, sigma)
 
 
 def estimate(believed: Belief, minutes: Sequence[float]) -> Estimate:

@@ -87,7 +87,8 @@ def _rows(found: Lessons, out: Console) -> None:
         (words.LESSON_WHAT, "left"),
         (words.LESSON_BEFORE, "left"),
         (words.LESSON_AFTER, "left"),
-        (words.LESSON_WHY, "left"),
+        (words.LESSON_EVENINGS, "right"),
+        (words.LESSON_RANGE, "left"),
     )
     for number, lesson in enumerate(found.lessons, 1):
         low, high = lesson.estimate.range
@@ -96,7 +97,8 @@ def _rows(found: Lessons, out: Console) -> None:
             cell(lesson.name),
             cell(words.lesson_before(lesson.before, said=lesson.said)),
             cell(lesson.after, "bold"),
-            cell(words.lesson_why(lesson.estimate.evenings, round(low), round(high))),
+            str(lesson.estimate.evenings),
+            cell(words.between(round(low), round(high))),
         )
     out.print(rows)
 
@@ -193,6 +195,7 @@ def lessons_form(found: Lessons, brings: Brings | None) -> dict[str, Any]:
                 "evenings": lesson.estimate.evenings,
                 "middle_minutes": round(lesson.estimate.middle, 2),
                 "range_80_minutes": [round(each, 2) for each in lesson.estimate.range],
+                "planned_range_80_minutes": None if lesson.told is None else [round(each, 2) for each in lesson.told],
             }
             for number, lesson in enumerate(found.lessons, 1)
         ],

@@ -1,8 +1,9 @@
 """What evenings teach, and how it is taken up into a plan."""
 
-from board.words.times import between, span
+from board.words.times import span
 
-LESSON_NUMBER, LESSON_WHAT, LESSON_BEFORE, LESSON_AFTER, LESSON_WHY = "", "what", "the plan says", "learned", "why"
+LESSON_NUMBER, LESSON_WHAT, LESSON_BEFORE, LESSON_AFTER = "", "what", "the plan says", "learned"
+LESSON_EVENINGS, LESSON_RANGE = "seen", "four of five take"
 NO_LESSONS = "Nothing to change: the plan's figures hold, as far as these evenings tell."
 NO_EVENINGS = "No evening to learn from: rehearsals, and evenings learned from before, are left out."
 LESSONS_EFFECT = "How often each course is out within 5 min of its time"
@@ -47,10 +48,6 @@ def evenings(count: int) -> str:
 
 def lesson_before(text: str, *, said: bool) -> str:
     return text if said else f"{text} (assumed)"
-
-
-def lesson_why(count: int, low: int, high: int) -> str:
-    return f"{evenings(count)}; four of five take {between(low, high)}"
 
 
 def strange_steps(count: int) -> str:

@@ -8,7 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from board.lessons.kinds import Key, Kind, kind_of
-from board.lessons.learn import Estimate, Leanings, estimate, learn, prior, sigma_of
+from board.lessons.learn import Estimate, Leanings, estimate, learn, planned_range, prior, sigma_of
 from board.timetable.run_sheet import Lasts
 from tests.lessons.past import LASTS, SIMMER, evening
 
@@ -32,6 +32,12 @@ def test_a_plans_spread_is_read_as_the_odds_read_it() -> None:
 
     assert 30 * math.exp(sigma**2 / 2) * math.sqrt(math.exp(sigma**2) - 1) == pytest.approx(25 / 6)
     assert sigma == pytest.approx(0.13695, abs=1e-5)
+
+
+def test_the_plans_own_range_of_four_in_five() -> None:
+    """30 · e^(± 1.28155 · 0.13695), reckoned by hand; a single figure is taken to lie within a tenth."""
+    assert planned_range(LASTS) == (pytest.approx(25.171, abs=1e-3), pytest.approx(35.756, abs=1e-3))
+    assert planned_range(Lasts(30, 30, 30)) == (pytest.approx(26.391, abs=1e-3), pytest.approx(34.102, abs=1e-3))
 
 
 def test_one_wild_evening_ruins_nothing() -> None:
