@@ -36,6 +36,14 @@ def median(values: Sequence[float]) -> float:
     return ordered[half] if len(ordered) % 2 else (ordered[half - 1] + ordered[half]) / 2
 
 
+MEDIAN_OFF = 1 / 3
+
+
+def believing(mu: float, kappa: float, alpha: float, sigma: float) -> "Belief":
+    """A belief with this `sigma`."""
+    return Belief(mu, kappa, alpha, sigma**2 * (alpha - MEDIAN_OFF))
+
+
 @dataclass(frozen=True, slots=True)
 class Belief:
     """A normal-inverse-gamma belief about what figures are drawn from: `mu` their middle, worth `kappa` figures;
@@ -59,6 +67,12 @@ class Belief:
         pull = self.kappa * n * (mean - self.mu) ** 2 / (2 * kappa)
         mu = (self.kappa * self.mu + n * mean) / kappa
         return Belief(mu, kappa, self.alpha + n / 2, self.beta + (n - 1) * sd**2 / 2 + pull)
+
+    @property
+    def sigma(self) -> float:
+        """The deviation of what figures are drawn from that is as likely too small as too large: the root of the
+        median of an inverse gamma, β/(α − 1/3) to within a hundredth from α = 2 on (from memory; checked by scipy)."""
+        return math.sqrt(self.beta / (self.alpha - MEDIAN_OFF))
 
     @property
     def degrees(self) -> float:

@@ -3,7 +3,8 @@
 A length is a product of many small delays, so its logarithm is taken as normal: twice as long is as far off as half
 as long, and no length is below zero. Middle and spread of that normal are both unknown, which the normal-inverse-gamma
 belief (`figures.Belief`) puts in plain sums: the plan counts as one evening about the middle (PRIOR_EVENINGS) and as
-four about the spread (PRIOR_SPREAD), and each evening counts as one.
+four about the spread (PRIOR_SPREAD), and each evening counts as one. What the plan says of the spread is taken to be as
+likely too small as too large: so the range holds its share of evenings where the plan is right as well.
 
 A wild evening is drawn in before it counts: no further from the middle of all (the plan twice among them) than
 WILD deviations. So one evening of three times the length moves a step by about a fifth, and four calm ones beside it
@@ -21,7 +22,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from statistics import NormalDist
 
-from board.lessons.figures import Belief, lognormal_quantile, median
+from board.lessons.figures import Belief, believing, lognormal_quantile, median
 from board.lessons.kinds import Key, Kind, kind_of
 from board.lessons.observe import PastEvening
 from board.timetable.run_sheet import Lasts
@@ -71,7 +72,7 @@ def prior(planned: Lasts, known: int = 0, lean: float = 0.0) -> Belief:
     already; `lean`: how much further up the kind of work moves it."""
     alpha = PRIOR_SPREAD + known / 2
     middle = math.log(max(1, planned.likely)) + lean
-    return Belief(middle, PRIOR_EVENINGS + known, alpha, sigma_of(planned) ** 2 * (alpha - 1))
+    return believing(middle, PRIOR_EVENINGS + known, alpha, sigma_of(planned))
 
 
 def sigma_of(planned: Lasts) -> float:
@@ -100,9 +101,8 @@ def _drawn_in(believed: Belief, logs: Sequence[float]) -> list[float]:
     if not logs:
         return []
     middle = median([believed.mu, believed.mu, *logs])
-    told = math.sqrt(believed.beta / (believed.alpha - 1))
     seen = 1.4826 * median([abs(each - middle) for each in logs]) if len(logs) > 2 else 0.0
-    reach = WILD * max(told, seen, LEAST_WILD)
+    reach = WILD * max(believed.sigma, seen, LEAST_WILD)
     return [min(max(each, middle - reach), middle + reach) for each in logs]
 
 

@@ -9,7 +9,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 from board.kitchen.heat import COOLS_FROM, COOLS_MINUTES, COOLS_TO, HEATS_MINUTES, HEATS_TO, ROOM_CELSIUS
-from board.lessons.figures import Belief
+from board.lessons.figures import Belief, believing
 from board.lessons.learn import PRIOR_EVENINGS, PRIOR_SPREAD, Estimate, estimate
 from board.lessons.observe import OvenTurn, PastEvening
 from board.plan.known_again import fold
@@ -74,7 +74,7 @@ def way_of(before: float, after: float, *, ajar: bool) -> Way:
 
 def oven_prior(rate: Rate, known: int) -> Belief:
     alpha = PRIOR_SPREAD + known / 2
-    return Belief(math.log(rate.minutes), PRIOR_EVENINGS + known, alpha, OVEN_SIGMA**2 * (alpha - 1))
+    return believing(math.log(rate.minutes), PRIOR_EVENINGS + known, alpha, OVEN_SIGMA)
 
 
 def share_of_turn(rate: Rate, turn: OvenTurn) -> float:

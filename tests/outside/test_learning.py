@@ -5,10 +5,12 @@ deviation. Normal-inverse-gamma: Murphy, "Conjugate Bayesian analysis of the Gau
 memory), its figures and the lognormal's recomputed with scipy.
 """
 
+import math
+
 import pytest
 import scipy.stats
 
-from board.lessons.figures import Belief, lognormal_quantile, mean_and_sd, t_quantile, t_share
+from board.lessons.figures import Belief, believing, lognormal_quantile, mean_and_sd, t_quantile, t_share
 
 NUM_ACC_1 = (10000001, 10000003, 10000002)
 MAVRO_ABOVE_2 = (
@@ -44,6 +46,15 @@ def test_the_worked_example_of_the_belief() -> None:
 def test_the_lognormals_shares() -> None:
     assert lognormal_quantile(0.8, 30, 0.25) == pytest.approx(37.025345, abs=5e-7)
     assert lognormal_quantile(0.9, 30, 0.25) == pytest.approx(41.329861, abs=5e-7)
+
+
+@pytest.mark.parametrize("alpha", [2.0, 2.5, 4.0, 12.0])
+def test_the_middle_deviation_is_the_root_of_the_median_variance(alpha: float) -> None:
+    believed = believing(3.4, 1.0, alpha, 0.137)
+    median = scipy.stats.invgamma(alpha, scale=believed.beta).median()
+
+    assert believed.sigma == pytest.approx(0.137)
+    assert believed.sigma == pytest.approx(math.sqrt(median), rel=0.005)
 
 
 @pytest.mark.parametrize("degrees", [1, 2.5, 4, 7, 40, 300])
