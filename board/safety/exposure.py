@@ -4,6 +4,11 @@ Bench, room, carrying, table and buffet all count, and are added up: going back 
 not set it back. Cooking through begins a new one, for the cooked food. Oven, ring, fridge and a bath of water or ice do
 not count; what cools or reheats there has rules of its own. Of several parts of a dish, the one that stood longest
 counts.
+
+Only what was raw begins anew. Heated again, by a step that reheats or by a second cooking, food keeps the minutes that
+it stood since it was first cooked: some of what grows meanwhile leaves poisons that heat does not undo. That is the
+safe side (FDA Food Code 3-501.19, from memory: what is held by time alone is eaten or thrown away, and no reheating
+gives it more time).
 """
 
 from collections.abc import Iterator, Mapping
@@ -71,7 +76,38 @@ def planned(sheet: RunSheet) -> list[Exposure]:
 def before_cooking(sheet: RunSheet) -> list[tuple[Slot, tuple[Stretch, ...]]]:
     """Each slot that cooks its food through, with what the raw part that stood longest had stood out until then."""
     path = _Path(sheet, {slot.id: (slot.start, slot.end) for slot in sheet.slots}, frozenset())
-    return [(slot, found) for slot in sheet.slots if slot.fresh and (found := path.taken_up_by(slot))]
+    return [(slot, found) for slot in sheet.slots if slot.fresh and (found := path.raw_until(slot))]
+
+
+Stretches = tuple[Stretch, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class _Stood:
+    """The stretches of what is raw, and of what was cooked through, each of the part that stood longest; None: there
+    is no such part."""
+
+    raw: Stretches | None = None
+    cooked: Stretches | None = None
+
+    def longest(self) -> Stretches:
+        return max((each for each in (self.raw, self.cooked) if each is not None), key=_total, default=())
+
+    def and_then(self, more: Stretches) -> "_Stood":
+        return _Stood(None if self.raw is None else self.raw + more, None if self.cooked is None else self.cooked + more)
+
+    def cooked_through(self) -> "_Stood":
+        """What was raw begins anew; what was cooked before goes on."""
+        return _Stood(cooked=self.cooked or ())
+
+
+def _met(parts: list[_Stood]) -> _Stood:
+    """Several parts in one; of nothing, something raw that has not stood out yet."""
+    raw = [each.raw for each in parts if each.raw is not None]
+    cooked = [each.cooked for each in parts if each.cooked is not None]
+    if not raw and not cooked:
+        return _Stood(raw=())
+    return _Stood(max(raw, key=_total, default=None), max(cooked, key=_total, default=None))
 
 
 class _Path:
@@ -84,13 +120,13 @@ class _Path:
         for slot in self.slots.values():
             for other in slot.then:
                 self.before.setdefault(other, []).append(slot)
-        self.known: dict[str, list[Stretch]] = {}
+        self.known: dict[str, _Stood] = {}
 
     def of(self, clock: SpoilClock) -> Iterator[Stretch]:
         if clock.serve not in self.slots:
             return
         own = [slot for slot in self.before.get(clock.serve, []) if slot.dish == clock.dish]
-        yield from self._longest(own, clock.serve)
+        yield from _met([self._until_taken(slot, clock.serve) for slot in own]).longest()
         served = self._span(clock.serve)
         yield Stretch(*served, clock.serve, "during")
         cleared = self._span(clock.clear)[1] if clock.clear in self.slots else served[1]
@@ -98,31 +134,32 @@ class _Path:
         if clock.away is not None and clock.away in self.slots:
             yield from _stretch(cleared, self._span(clock.away)[1], clock.away, "left")
 
-    def taken_up_by(self, slot: Slot) -> tuple[Stretch, ...]:
-        """What the part that stood longest had stood out when a slot begins."""
-        return tuple(self._longest(self._makers(slot), slot.id))
+    def raw_until(self, slot: Slot) -> Stretches:
+        """What the raw part that stood longest had stood out when a slot begins."""
+        return self._taken_up(slot).raw or ()
 
-    def _longest(self, before: list[Slot], taker: str) -> list[Stretch]:
-        """Of what goes into something, the path that stood out longest until it was taken up."""
-        return max((self._until_taken(slot, taker) for slot in before), key=_total, default=[])
+    def _taken_up(self, slot: Slot) -> _Stood:
+        """What it takes up: the results of steps of dishes, not jobs and dials."""
+        makers = [other for other in self.before.get(slot.id, []) if other.kind == "step"]
+        return _met([self._until_taken(other, slot.id) for other in makers])
 
-    def _until_taken(self, slot: Slot, taker: str) -> list[Stretch]:
-        found = list(self._through(slot))
-        if slot.keeping is not None and slot.keeping.exposed:
-            found += _stretch(self._span(slot.id)[1], self._span(taker)[0], slot.id, "kept")
-        return found
+    def _until_taken(self, slot: Slot, taker: str) -> _Stood:
+        kept = slot.keeping is not None and slot.keeping.exposed
+        return self._through(slot).and_then(self._kept(slot, taker) if kept else ())
 
-    def _through(self, slot: Slot) -> list[Stretch]:
+    def _through(self, slot: Slot) -> _Stood:
         """Until the end of a slot."""
         if slot.id not in self.known:
-            start, end = self._span(slot.id)
-            before = [] if slot.fresh else self._longest(self._makers(slot), slot.id)
-            self.known[slot.id] = before + (list(_stretch(start, end, slot.id, "during")) if slot.exposed else [])
+            before = self._taken_up(slot)
+            before = before.cooked_through() if slot.fresh else before
+            self.known[slot.id] = before.and_then(self._during(slot) if slot.exposed else ())
         return self.known[slot.id]
 
-    def _makers(self, slot: Slot) -> list[Slot]:
-        """What it takes up: the results of steps of dishes, not jobs and dials."""
-        return [other for other in self.before.get(slot.id, []) if other.kind == "step"]
+    def _kept(self, slot: Slot, taker: str) -> Stretches:
+        return tuple(_stretch(self._span(slot.id)[1], self._span(taker)[0], slot.id, "kept"))
+
+    def _during(self, slot: Slot) -> Stretches:
+        return tuple(_stretch(*self._span(slot.id), slot.id, "during"))
 
     def _span(self, id_: str) -> Span:
         return self.times[id_]
@@ -133,5 +170,5 @@ def _stretch(start: datetime, end: datetime, slot: str, what: str) -> Iterator[S
         yield Stretch(start, end, slot, what)
 
 
-def _total(stretches: list[Stretch]) -> timedelta:
+def _total(stretches: Stretches) -> timedelta:
     return sum((each.end - each.start for each in stretches), timedelta())
