@@ -115,6 +115,13 @@ def test_f11_what_is_left_is_put_away_before_the_clock_runs_out(jobs: str, wante
         assert "Test dish" in snag.message
 
 
+def test_f11_platters_may_be_put_away_while_the_course_is_still_eaten() -> None:
+    """Out from 19:25, in the cold again 40 minutes after it went out at 20:00; the course is cleared at 21:30."""
+    job = "[{job: put it away, after: 'serve Main, at least 30 min, at most 30 min', takes: 10 min, puts away: Main}]"
+
+    assert weights(supper(MIX, eaten="85 min", jobs=job), "F11") == []
+
+
 def test_f11_says_nothing_more_of_what_must_not_be_eaten_at_all() -> None:
     found = supper(MIX, eaten="2 h")
 
