@@ -9,6 +9,11 @@ Only what was raw begins anew. Heated again, by a step that reheats or by a seco
 it stood since it was first cooked: some of what grows meanwhile leaves poisons that heat does not undo. That is the
 safe side (FDA Food Code 3-501.19, from memory: what is held by time alone is eaten or thrown away, and no reheating
 gives it more time).
+
+What a step of another dish takes up as a dish's last (custard into a tart, chicken carried out with all the cold
+dishes) is followed through that dish to the table; what else stood there before does not count for it. Where the host
+says of the other dish that it does not spoil (`perishable: no`: platters on ice), their word covers what lies on it
+too, as it does in `plan.taken_up`, but only while it lies there: the minutes before, and those at the table, count.
 """
 
 from collections.abc import Iterator, Mapping
@@ -125,14 +130,39 @@ class _Path:
     def of(self, clock: SpoilClock) -> Iterator[Stretch]:
         if clock.serve not in self.slots:
             return
-        own = [slot for slot in self.before.get(clock.serve, []) if slot.dish == clock.dish]
-        yield from _met([self._until_taken(slot, clock.serve) for slot in own]).longest()
+        found = self._of_dish_before(clock, clock.serve, {})
+        yield from found.longest() if found is not None else ()
         served = self._span(clock.serve)
         yield Stretch(*served, clock.serve, "during")
         cleared = self._span(clock.clear)[1] if clock.clear in self.slots else served[1]
         yield from _stretch(served[1], cleared, clock.serve, "table")
         if clock.away is not None and clock.away in self.slots:
             yield from _stretch(cleared, self._span(clock.away)[1], clock.away, "left")
+
+    def _of_dish_before(self, clock: SpoilClock, taker: str, known: dict[str, _Stood | None]) -> _Stood | None:
+        """What a clock's dish gives to be taken up there; None where that is nothing. `known`: answers by slot."""
+        makers = [slot for slot in self.before.get(taker, []) if slot.kind == "step"]
+        found = [
+            stood.and_then(self._kept(slot, taker))
+            for slot in makers
+            if taker == clock.serve or not _is_of(slot, clock) or self._ends_in_others(slot, clock)
+            if (stood := self._of_dish_in(clock, slot, known)) is not None
+        ]
+        return _met(found) if found else None
+
+    def _of_dish_in(self, clock: SpoilClock, slot: Slot, known: dict[str, _Stood | None]) -> _Stood | None:
+        """What a clock's dish has in a slot, until its end, without what other dishes have in it."""
+        if _is_of(slot, clock):
+            return self._through(slot)
+        if slot.id not in known:
+            before = self._of_dish_before(clock, slot.id, known)
+            known[slot.id] = before if before is None else self._and_in(before, slot)
+        return known[slot.id]
+
+    def _ends_in_others(self, slot: Slot, clock: SpoilClock) -> bool:
+        """Whether its result goes into other dishes only; else `after` may say no more than what is done first."""
+        takers = [self.slots[id_] for id_ in slot.then if id_ in self.slots]
+        return not any(each.kind == "serve" or _is_of(each, clock) for each in takers)
 
     def raw_until(self, slot: Slot) -> Stretches:
         """What the raw part that stood longest had stood out when a slot begins."""
@@ -144,25 +174,30 @@ class _Path:
         return _met([self._until_taken(other, slot.id) for other in makers])
 
     def _until_taken(self, slot: Slot, taker: str) -> _Stood:
-        kept = slot.keeping is not None and slot.keeping.exposed
-        return self._through(slot).and_then(self._kept(slot, taker) if kept else ())
+        return self._through(slot).and_then(self._kept(slot, taker))
 
     def _through(self, slot: Slot) -> _Stood:
         """Until the end of a slot."""
         if slot.id not in self.known:
-            before = self._taken_up(slot)
-            before = before.cooked_through() if slot.fresh else before
-            self.known[slot.id] = before.and_then(self._during(slot) if slot.exposed else ())
+            self.known[slot.id] = self._and_in(self._taken_up(slot), slot)
         return self.known[slot.id]
 
-    def _kept(self, slot: Slot, taker: str) -> Stretches:
-        return tuple(_stretch(self._span(slot.id)[1], self._span(taker)[0], slot.id, "kept"))
+    def _and_in(self, before: _Stood, slot: Slot) -> _Stood:
+        """What it was when the slot began, and the slot."""
+        before = before.cooked_through() if slot.fresh else before
+        return before.and_then(tuple(_stretch(*self._span(slot.id), slot.id, "during")) if slot.exposed else ())
 
-    def _during(self, slot: Slot) -> Stretches:
-        return tuple(_stretch(*self._span(slot.id), slot.id, "during"))
+    def _kept(self, slot: Slot, taker: str) -> Stretches:
+        """From its end until it is taken up, where it stands out meanwhile."""
+        out = slot.keeping is not None and slot.keeping.exposed
+        return tuple(_stretch(self._span(slot.id)[1], self._span(taker)[0], slot.id, "kept")) if out else ()
 
     def _span(self, id_: str) -> Span:
         return self.times[id_]
+
+
+def _is_of(slot: Slot, clock: SpoilClock) -> bool:
+    return (slot.dish, slot.course) == (clock.dish, clock.course)
 
 
 def _stretch(start: datetime, end: datetime, slot: str, what: str) -> Iterator[Stretch]:

@@ -211,3 +211,54 @@ def test_what_comes_from_another_dish_takes_its_minutes_along() -> None:
         clocks = dish_clocks(make_sheet(file, solve))
 
         assert {each.clock.dish: each.out_minutes for each in clocks if each.clock.dish == "Tart"} == wanted
+
+
+def carried(*, on_ice: bool, chicken_then: tuple[str, ...] = ("carry",)) -> RunSheet:
+    """Chicken sliced 12:00-12:20 and kept in the fridge; leaves dressed 11:00-11:10 and kept in the room; both carried
+    out 13:00-13:10, put down until 13:15, five minutes to the table and thirty at it. `on_ice`: the host says that
+    what is carried does not spoil."""
+    room, fridge = Keeping(99, "room", exposed=True), Keeping(99, "fridge")
+    platters: dict[str, Any] = {"dish": "Platters", "course": "Main"}
+    slots = (
+        slot("dress", "11:00", "11:10", exposed=True, then=("carry",), keeping=room, dish="Leaves", course="Main"),
+        slot("slice", "12:00", "12:20", exposed=True, then=chicken_then, keeping=fridge, dish="Chicken", course="Main"),
+        slot("carry", "13:00", "13:10", exposed=not on_ice, then=("serve",), **platters,
+             keeping=Keeping(10, "room", exposed=not on_ice)),
+    )  # fmt: skip
+    return served_at("13:15", slots, "Chicken", "Leaves")
+
+
+def test_what_another_dish_carries_out_keeps_its_own_minutes_and_takes_none_of_the_others() -> None:
+    """Chicken: 20 sliced; 10 carried and 5 put down where there is no ice; 5 + 30 at the table. Leaves: 10 dressed, 110
+    in the room, the same from there. By hand."""
+    assert minutes_of(carried(on_ice=False)) == {"Chicken": 20 + 10 + 5 + 35, "Leaves": 10 + 110 + 10 + 5 + 35}
+
+
+def test_the_hosts_word_for_what_carries_covers_what_lies_on_it_only_while_it_lies_there() -> None:
+    assert minutes_of(carried(on_ice=True)) == {"Chicken": 20 + 35, "Leaves": 10 + 110 + 35}
+
+
+def test_a_dish_that_goes_to_the_table_by_itself_is_not_followed_into_another() -> None:
+    """`after: slice` may only say what is done first: the chicken's own way to the table counts, in the fridge."""
+    assert minutes_of(carried(on_ice=False, chicken_then=("carry", "serve")))["Chicken"] == 20 + 35
+
+
+def test_a_custard_in_a_tart_has_the_tarts_minutes_from_there_on() -> None:
+    file = read(TART)
+    assert isinstance(file, PlanFile)
+
+    clocks = {each.clock.dish: each.out_minutes for each in dish_clocks(make_sheet(file, solve))}
+
+    assert clocks == dict.fromkeys(("Custard", "Tart"), 30 + 180 + 10 + 120 + 5 + 5 + 25)
+
+
+def test_what_is_cooked_through_in_another_dish_begins_anew_there() -> None:
+    """Raw eggs stand out 90 minutes, then they are baked in a pie: 20 in the room, 5 + 30 at the table."""
+    pie: dict[str, Any] = {"dish": "Pie", "course": "Main"}
+    slots = (
+        slot("beat", "16:00", "17:30", exposed=True, then=("bake",), keeping=Keeping(0, "room"), **OF),
+        slot("bake", "17:30", "18:00", lane="oven", fresh=True, then=("serve",),
+             keeping=Keeping(60, "room", exposed=True), **pie),
+    )  # fmt: skip
+
+    assert minutes_of(served_at("18:20", slots, "Dish")) == {"Dish": 20 + 35}
