@@ -75,13 +75,44 @@ def exposures(sheet: RunSheet, times: Times, left_out: frozenset[str] = frozense
 
 def planned(sheet: RunSheet) -> list[Exposure]:
     """As the sheet has it."""
-    return exposures(sheet, {slot.id: (slot.start, slot.end) for slot in sheet.slots})
+    return exposures(sheet, _planned_times(sheet))
 
 
-def before_cooking(sheet: RunSheet) -> list[tuple[Slot, tuple[Stretch, ...]]]:
-    """Each slot that cooks its food through, with what the raw part that stood longest had stood out until then."""
-    path = _Path(sheet, {slot.id: (slot.start, slot.end) for slot in sheet.slots}, frozenset())
-    return [(slot, found) for slot in sheet.slots if slot.fresh and (found := path.raw_until(slot))]
+def _planned_times(sheet: RunSheet) -> Times:
+    return {slot.id: (slot.start, slot.end) for slot in sheet.slots}
+
+
+@dataclass(frozen=True, slots=True)
+class RawFood:
+    """What a slot cooks through: which food, in the plan's words, and how the raw part that stood longest had stood
+    out until then, oldest first."""
+
+    cooking: Slot
+    food: str
+    stretches: tuple[Stretch, ...]
+
+    def minutes(self, until: datetime | None = None) -> float:
+        """Added up; of what lies before a moment, where one is given."""
+        return sum(_overlap(each, until) for each in self.stretches)
+
+
+def before_cooking(sheet: RunSheet, times: Times, left_out: frozenset[str] = frozenset()) -> list[RawFood]:
+    """All raw food that stands out before it is cooked through, with the times the slots have. Which part of a dish is
+    the raw one no plan says, so the one that stood longest counts."""
+    path = _Path(sheet, times, left_out)
+    found = []
+    for slot in path.slots.values():
+        stretches = path.raw_until(slot) if slot.fresh else ()
+        through = dict.fromkeys([slot.id, *(each.slot for each in stretches)])
+        food = next((raw for id_ in through if (raw := path.slots[id_].raw)), slot.cooks)
+        if stretches and food is not None:
+            found.append(RawFood(slot, food, stretches))
+    return found
+
+
+def planned_before_cooking(sheet: RunSheet) -> list[RawFood]:
+    """As the sheet has it."""
+    return before_cooking(sheet, _planned_times(sheet))
 
 
 Stretches = tuple[Stretch, ...]
@@ -99,7 +130,8 @@ class _Stood:
         return max((each for each in (self.raw, self.cooked) if each is not None), key=_total, default=())
 
     def and_then(self, more: Stretches) -> "_Stood":
-        return _Stood(None if self.raw is None else self.raw + more, None if self.cooked is None else self.cooked + more)
+        raw, cooked = self.raw, self.cooked
+        return _Stood(None if raw is None else raw + more, None if cooked is None else cooked + more)
 
     def cooked_through(self) -> "_Stood":
         """What was raw begins anew; what was cooked before goes on."""

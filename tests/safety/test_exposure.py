@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from board.plan.load import PlanFile
 from board.safety.clocks import dish_clocks
-from board.safety.exposure import Stretch, before_cooking, exposures, planned
+from board.safety.exposure import exposures, planned, planned_before_cooking
 from board.timetable.cpsat.solve import solve
 from board.timetable.run_sheet import CourseSlot, Keeping, RunSheet, Slot, SpoilClock
 from board.timetable.write_up import make_sheet
@@ -135,12 +135,12 @@ def test_of_what_meets_only_the_raw_begins_anew_when_it_is_cooked() -> None:
     kept, none = Keeping(60, "room", exposed=True), Keeping(0, "room")
     parts = (msgspec.structs.replace(eggs, then=("bake",), keeping=none, **OF),
              msgspec.structs.replace(meat, then=("bake",), keeping=kept, **OF))  # fmt: skip
-    bake = slot("bake", "17:40", "18:20", lane="oven", fresh=True, then=("serve",), **OF)
+    bake = slot("bake", "17:40", "18:20", lane="oven", fresh=True, then=("serve",), raw="eggs", **OF)
     sheet = served_at("18:20", (*parts, bake), "Dish")
 
     assert minutes_of(sheet) == {"Dish": 40 + 5 + 30}
-    assert [(cooking.id, sum(_minutes(each) for each in out)) for cooking, out in before_cooking(sheet)] == [
-        ("bake", 100)
+    assert [(raw.cooking.id, raw.food, raw.minutes()) for raw in planned_before_cooking(sheet)] == [
+        ("bake", "eggs", 100)
     ]
 
 
@@ -170,10 +170,6 @@ def served_at(clock: str, before: tuple[Slot, ...], *dishes: str) -> RunSheet:
 
 def minutes_of(sheet: RunSheet) -> dict[str, float]:
     return {each.clock.dish: each.minutes() for each in planned(sheet)}
-
-
-def _minutes(stretch: Stretch) -> float:
-    return (stretch.end - stretch.start) / timedelta(minutes=1)
 
 
 TART = """\
