@@ -30,7 +30,7 @@ Stems = tuple[str, ...]
 
 @dataclass(frozen=True, slots=True)
 class Hidden:
-    """Something a food often holds though its name does not say so."""
+    """Something a food often holds, or may hold, though its name does not say so; `source` tells which."""
 
     what: Trait
     source: str = COMMON_PRACTICE
@@ -139,6 +139,7 @@ def _facts_of(entry: Entry) -> Facts:
     allergens = frozenset(t for t in entry.traits if isinstance(t, Allergen))
     origins = frozenset(t for t in entry.traits if isinstance(t, Origin))
     hidden = tuple(Hidden(t) for t in sorted(entry.hidden, key=lambda t: t.value))
+    hidden += tuple(Hidden(trait, source) for trait, source in entry.told)
     words = () if entry.likeness else stems(entry.phrase)
     return Facts(entry.name, allergens, origins, entry.raw_class, entry.perishable, hidden, entry.made, words)
 

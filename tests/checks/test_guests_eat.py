@@ -69,6 +69,14 @@ CODES = {
     "A02": (Weight.MIND, False, "Ines, no milk", "100 g dark chocolate", "10 g cocoa", "often holds milk"),
     "A02 a label": (Weight.MIND, False, "Ines, no nuts", "1 pack rice, may contain nuts", "1 pack rice", "may contain"),
     "A02 kin": (Weight.MIND, False, "Ines, no tree nuts", "200 g chestnuts", GOOD, "holds chestnuts"),
+    "A02 finings": (
+        Weight.MIND,
+        False,
+        "Ines, no milk",
+        "300 ml red wine",
+        GOOD,
+        "may be cleared with what is of milk",
+    ),
     "A03": (Weight.MIND, False, "Ines, no milk", "20 g glorp", GOOD, "'glorp' is not in the table of foods"),
     "A04": (Weight.MIND, False, "Ines, no glorp", GOOD, "", "no food or allergen known here"),
     "D01": (Weight.MIND, False, "Tomas, vegetarian", "1 kg beef shin", GOOD, "holds meat"),
@@ -403,3 +411,34 @@ def test_the_plans_that_come_along_leave_nothing_to_ask(name: str) -> None:
 
     assert [snag.render() for snag in check(file) if snag.code[0] in "AD" or snag.code in ("N01", "N04")] == []
     assert any(guest.avoids or guest.diets for guest in file.plan.guests)
+
+
+@pytest.mark.parametrize(
+    ("guest", "food", "wanted"),
+    [
+        ("Ines, no milk", "white wine", "ASK"),
+        ("Ines, no eggs", "sparkling wine", "ASK"),
+        ("Ines, no eggs", "port", "ASK"),
+        ("Ines, no milk", "non-alcoholic wine", "ASK"),
+        ("Ines, no milk", "white wine, free from milk", "SAFE"),
+        ("Ines, no eggs", "white wine, free from milk", "ASK"),
+        ("Ines, no fish", "white wine", "SAFE"),
+        ("Ines, no fish", "beer", "SAFE"),
+        ("Ines, no peanuts", "white wine", "SAFE"),
+        ("Ines, lactose-free", "white wine", "SAFE"),
+        ("Tomas, vegan", "white wine", "ASK"),
+        ("Tomas, vegetarian", "beer", "ASK"),
+    ],
+)
+def test_a_wine_may_be_cleared_with_egg_white_or_casein(guest: str, food: str, wanted: str) -> None:
+    """Regulation (EU) No 1169/2011, Annex II, and Implementing Regulation (EU) No 579/2012: egg and milk are named
+    where they are found in a wine; isinglass is exempt in beer and wine, Annex II, 4 (b). From memory."""
+    assert verdict(guest, f"300 ml {food}") == wanted
+
+
+def test_what_is_said_of_finings_names_the_law_that_does_and_no_other() -> None:
+    (snag,) = told(plan("Ines, no eggs and milk", "300 ml red wine"))
+
+    assert "579/2012" in snag.message
+    assert "FALCPA" not in snag.message
+    assert "write `red wine, free from eggs`" in snag.mend
