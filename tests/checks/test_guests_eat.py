@@ -442,3 +442,30 @@ def test_what_is_said_of_finings_names_the_law_that_does_and_no_other() -> None:
     assert "579/2012" in snag.message
     assert "FALCPA" not in snag.message
     assert "write `red wine, free from eggs`" in snag.mend
+
+
+@pytest.mark.parametrize(
+    ("guest", "food", "wanted"),
+    [
+        ("Ines, no cashews", "pink peppercorns", "ASK"),
+        ("Ines, no pistachios", "crushed pink peppercorns", "ASK"),
+        ("Ines, no tree nuts", "mixed peppercorns", "ASK"),
+        ("Ines, no nuts", "pink pepper", "ASK"),
+        ("Ines, no almonds", "pink peppercorns", "SAFE"),
+        ("Ines, no peanuts", "pink peppercorns", "SAFE"),
+        ("Ines, no tree nuts", "black peppercorns", "SAFE"),
+        ("Ines, no tree nuts", "green peppercorns", "SAFE"),
+        ("Ines, no tree nuts", "1 pink grapefruit", "SAFE"),
+        ("Ines, no tree nuts", "1 kg mixed peppers", "SAFE"),
+    ],
+)
+def test_pink_peppercorns_are_kin_to_cashews_and_pistachios(guest: str, food: str, wanted: str) -> None:
+    """Schinus is of the cashew's family; reactions are reported. Common practice, from memory."""
+    assert verdict(guest, food if food[0].isdigit() else f"10 g {food}") == wanted
+
+
+def test_what_is_said_of_pink_peppercorns_names_the_kinship() -> None:
+    (snag,) = told(plan("Ines, no tree nuts", "10 g pink peppercorns"))
+
+    assert "is kin to cashews and pistachios" in snag.message
+    assert "FALCPA" not in snag.message
