@@ -80,6 +80,12 @@ def facts(food: str) -> Facts | None:
     return replace(together, raw_class=None) if found.cooked_through else together
 
 
+def said_cooked(food: str) -> bool:
+    """Whether its own words say that it is cooked: `tinned bean sprouts`, `bean sprouts, cooked through`."""
+    words = stems(food)
+    return any(word in COOKED for word in words) or any(holds(words, said) for said in COOKED_THROUGH)
+
+
 def of_the_host(name: str, traits: frozenset[Trait]) -> Facts:
     """A food by the host's own word for what is in it."""
     every = with_what_follows(traits)

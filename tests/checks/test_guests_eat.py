@@ -469,3 +469,25 @@ def test_what_is_said_of_pink_peppercorns_names_the_kinship() -> None:
 
     assert "is kin to cashews and pistachios" in snag.message
     assert "FALCPA" not in snag.message
+
+
+@pytest.mark.parametrize(
+    ("guest", "food", "on", "wanted"),
+    [
+        ("Mia, pregnant", "bean sprouts", "worktop", "NOT_SAFE"),
+        ("Mia, pregnant", "alfalfa sprouts", "worktop", "NOT_SAFE"),
+        ("Mia, pregnant", "clover sprouts", "fridge", "NOT_SAFE"),
+        ("Mia, pregnant", "radish sprouts", "worktop", "NOT_SAFE"),
+        ("Mia, pregnant", "mung bean sprouts", "stovetop", "ASK"),  # fried, or strewn on top
+        ("Mia, pregnant", "bean sprouts, cooked through", "stovetop", "SAFE"),
+        ("Mia, pregnant", "tinned bean sprouts", "worktop", "SAFE"),
+        ("Mia, pregnant", "brussels sprouts", "worktop", "SAFE"),
+        ("Mia, pregnant", "pea shoots", "worktop", "SAFE"),
+        ("Mia, pregnant", "cress", "worktop", "SAFE"),
+        ("Ines, no milk", "bean sprouts", "worktop", "SAFE"),
+        ("Tomas, vegan", "bean sprouts", "worktop", "SAFE"),
+    ],
+)
+def test_raw_sprouts_are_nothing_for_who_is_pregnant(guest: str, food: str, on: str, wanted: str) -> None:
+    """FDA Food Code 3-801.11: raw seed sprouts are not served to a highly susceptible population. From memory."""
+    assert verdict(guest, f"100 g {food}", step=f", on: {on}") == wanted
