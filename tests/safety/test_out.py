@@ -127,3 +127,20 @@ def test_f11_says_nothing_more_of_what_must_not_be_eaten_at_all() -> None:
 
     assert weights(found, "F10") == ["STOP"]
     assert weights(found, "F11") == []
+
+
+@pytest.mark.parametrize("again", ["reheat it", "boil it up again", "warm it, reheats: yes"])
+def test_f10_heating_again_gives_no_more_time(again: str) -> None:
+    """100 minutes in the room, hot again, 5 to the table, 30 at it: 135 of 120. FDA Food Code 3-501.19, from memory."""
+    steps = f"""
+    - {{step: stew it, on: stovetop, takes: 60 min, until: 90 C, keeps: 2 h in the room}}
+    - step: {again.replace(", ", chr(10) + "      ")}
+      on: stovetop
+      takes: 15 min
+      until: 90 C
+      after: 'stew it, at least 100 min, at most 100 min'
+      before: 'serve Main, at once'
+    """
+    (snag,) = said(supper(steps), "F10")
+
+    assert "2 h 15" in snag.message
