@@ -110,7 +110,9 @@ def _raw_sprouts(dish: Dish, stuff: Stuff, need: Need) -> Reason:
     if not any(_heated(step) for step in dish.steps):
         return Reason(Verdict.NOT_SAFE, need, stuff.food, "raw sprouts: no step heats them", RAW_SPROUTS, stuff.loc)
     mend = f"Write `{stuff.food}, cooked through` where they are."
-    return Reason(Verdict.ASK, need, stuff.food, "are the sprouts cooked through?", RAW_SPROUTS, stuff.loc, mend)
+    return Reason(
+        Verdict.ASK, need, stuff.food, "nobody says that the sprouts are cooked through", RAW_SPROUTS, stuff.loc, mend
+    )
 
 
 def _heated(step: Step) -> bool:
