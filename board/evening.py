@@ -11,7 +11,7 @@ from datetime import datetime, timedelta
 from board.clock import JUMP_SECONDS, Clock, Jump
 from board.log.write import Keeper, Memory, RunLog, Unkept
 from board.run.calls import Call, calls
-from board.run.clocks import LiveClock, live_clocks, warn_clocks
+from board.run.clocks import LiveClock, has_clocks, live_clocks, warn_clocks
 from board.run.decide import (
     Later,
     Push,
@@ -99,7 +99,7 @@ class Evening:
 
     def clocks(self, forecast: Forecast) -> tuple[LiveClock, ...]:
         """How long each dish has stood out. Reckoned anew when something happened, else once a minute."""
-        if not self.state.sheet.clocks:
+        if not has_clocks(self.state.sheet):
             return ()
         known, minute = self._clocks, forecast.now.replace(second=0, microsecond=0)
         if known is None or known[0] is not self.state or known[1] != minute:

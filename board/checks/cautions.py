@@ -1,12 +1,13 @@
 """The usual cautions, once each where they apply: alcohol, flame, charcoal, blades, hot fat, heat left alone, raw egg,
-flowers and leaves near food. Told by the plan's own words; nothing here is a ruling. Pure.
+raw sprouts, flowers and leaves near food. Told by the plan's own words; nothing here is a ruling. Pure.
 """
 
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from board.kitchen.dangers import ALCOHOL, EVERY, FLOWERS, RAW_EGG, RAW_EGG_DISHES, Danger
+from board.kitchen.dangers import ALCOHOL, EVERY, FLOWERS, RAW_EGG, RAW_EGG_DISHES, RAW_SPROUTS, Danger
+from board.kitchen.food import said_cooked
 from board.plan.assume import Task
 from board.plan.load import PlanFile
 from board.plan.model import Dish
@@ -48,15 +49,23 @@ def _of_dish(dish: Dish) -> Iterator[tuple[str, str]]:
         yield ALCOHOL.topic, dish.dish
     if is_raw_egg(dish):
         yield RAW_EGG.topic, dish.dish
+    if not is_heated(dish) and any(
+        tells(RAW_SPROUTS, line.food) and not said_cooked(line.food) for line in dish.ingredients
+    ):
+        yield RAW_SPROUTS.topic, dish.dish
 
 
 def is_raw_egg(dish: Dish) -> bool:
     """Eggs in a dish no step of which heats them; or in one that is known to leave them raw or nearly so."""
     if not any(tells(RAW_EGG, line.food) for line in dish.ingredients):
         return False
-    heated = any(way.on is not None and way.on.place in HEAT for step in dish.steps for way in (step, *step.or_))
     texts = " ".join((dish.dish, *(step.step for step in dish.steps))).casefold()
-    return not heated or any(word in texts for word in RAW_EGG_DISHES)
+    return not is_heated(dish) or any(word in texts for word in RAW_EGG_DISHES)
+
+
+def is_heated(dish: Dish) -> bool:
+    """Whether any step of it is done in the oven or on a ring."""
+    return any(way.on is not None and way.on.place in HEAT for step in dish.steps for way in (step, *step.or_))
 
 
 def _of_work(task: Task) -> Iterator[tuple[str, str]]:
@@ -65,7 +74,7 @@ def _of_work(task: Task) -> Iterator[tuple[str, str]]:
     tools = [tool for way in task.ways for tool in way.on.tools]
     texts = [name, work.look_for or "", work.call or "", work.call_at_end or "", *tools]
     for danger in EVERY:
-        if danger is RAW_EGG or (danger is FLOWERS and task.node.kind != "job"):
+        if danger in (RAW_EGG, RAW_SPROUTS) or (danger is FLOWERS and task.node.kind != "job"):
             continue  # leaves and flowers in a dish are its food
         if any(tells(danger, text) for text in texts):
             yield danger.topic, name

@@ -14,6 +14,7 @@ from board.checks import (
     holding,
     hours,
     keeping,
+    poured,
     tableware,
 )
 from board.plan.load import PlanFile
@@ -49,6 +50,7 @@ CHECKS: tuple[Check, ...] = (
     holding.what_keeps_cold_keeps_so_long,
     completeness.everybody_is_served_something,
     guest_snags.guests_can_eat_what_they_are_served,
+    poured.drinks_are_asked_about,
     tableware.pieces_suffice,
     tableware.everybody_has_a_chair,
     tableware.what_is_laid_is_listed,

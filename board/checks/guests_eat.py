@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from board.checks.judged import Reason, Verdict, judged
 from board.checks.needs import Need, needs_of
 from board.checks.stuff import BY_THE_TABLE, Stuff, host_foods, stuff_of
-from board.kitchen.diets import COOKED_CELSIUS, PREGNANCY
+from board.kitchen.diets import COOKED_CELSIUS, PREGNANCY, RAW_SPROUTS
+from board.kitchen.food import said_cooked
 from board.kitchen.origins import Origin
 from board.plan.guests import Guest
 from board.plan.load import PlanFile
@@ -86,7 +87,9 @@ def _reasons(dish: Dish, row: DishRow, stuff: list[Stuff], need: Need) -> Iterat
 
 
 def _raw(dish: Dish, stuff: Stuff, need: Need) -> Iterator[Reason]:
-    """Eggs, fish and meat that no heat of the plan cooks through, or nobody knows whether it does."""
+    """Eggs, fish, meat and sprouts that no heat of the plan cooks through, or nobody knows whether it does."""
+    if Origin.SPROUTS in stuff.holds and not said_cooked(stuff.food):
+        yield _raw_sprouts(dish, stuff, need)
     if stuff.raw_class is None or stuff.raw_class not in COOKED_CELSIUS:
         return
     enough = COOKED_CELSIUS[stuff.raw_class]
@@ -101,6 +104,15 @@ def _raw(dish: Dish, stuff: Stuff, need: Need) -> Iterator[Reason]:
         why = f"is the {what} cooked through? no step says a core temperature"
         mend = f"Write `{stuff.food}, cooked through`, or a core temperature at its step: `until: 74 C`."
         yield Reason(Verdict.ASK, need, stuff.food, why, PREGNANCY, stuff.loc, mend)
+
+
+def _raw_sprouts(dish: Dish, stuff: Stuff, need: Need) -> Reason:
+    if not any(_heated(step) for step in dish.steps):
+        return Reason(Verdict.NOT_SAFE, need, stuff.food, "raw sprouts: no step heats them", RAW_SPROUTS, stuff.loc)
+    mend = f"Write `{stuff.food}, cooked through` where they are."
+    return Reason(
+        Verdict.ASK, need, stuff.food, "nobody says that the sprouts are cooked through", RAW_SPROUTS, stuff.loc, mend
+    )
 
 
 def _heated(step: Step) -> bool:

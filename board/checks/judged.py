@@ -8,7 +8,7 @@ from board.checks.needs import Need
 from board.checks.stuff import BY_ITS_LABEL, Stuff
 from board.kitchen.allergens import Allergen
 from board.kitchen.food import Facts, names_of
-from board.kitchen.foods.entry import COMMON_PRACTICE
+from board.kitchen.foods.entry import COMMON_PRACTICE, FINED, KIN, SAYS
 from board.kitchen.named import named
 from board.kitchen.origins import Trait
 from board.kitchen.phrases import holds, stems
@@ -69,9 +69,11 @@ def _held(stuff: Stuff, need: Need) -> Iterator[Reason]:
 def _perhaps_held(stuff: Stuff, need: Need) -> Iterator[Reason]:
     for how in dict.fromkeys(stuff.may_hold.values()):
         perhaps = [trait for trait, by in stuff.may_hold.items() if by == how and trait in need.never | need.asks]
-        if perhaps:
-            says = "may contain" if how == BY_ITS_LABEL else "often holds"
-            why = f"{says} {_list(perhaps)} ({how})"
+        if perhaps and how in (FINED, KIN):
+            mend = _by_label(stuff, need, perhaps) if how == FINED else "Ask your guest, or leave it out."
+            yield Reason(Verdict.ASK, need, stuff.food, f"{SAYS[how]} {_list(perhaps)}", how, stuff.loc, mend)
+        elif perhaps:
+            why = f"{SAYS.get(how, 'may contain')} {_list(perhaps)} ({how})"
             mend = "" if how == BY_ITS_LABEL else _by_label(stuff, need, perhaps)
             yield Reason(Verdict.ASK, need, stuff.food, why, _sources(need, perhaps), stuff.loc, mend)
     if beside := [trait for trait in stuff.only_named if trait in need.never | need.asks]:

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from board.kitchen.allergens import Allergen
 from board.kitchen.food import Facts, Stems, of_the_host, understood
-from board.kitchen.foods.entry import COMMON_PRACTICE, RawClass
+from board.kitchen.foods.entry import RawClass
 from board.kitchen.named import named
 from board.kitchen.origins import Origin, Trait, with_what_follows
 from board.kitchen.phrases import stems
@@ -58,7 +58,7 @@ def stuff_of(ingredient: Ingredient, loc: Loc, own: Mapping[Stems, Facts]) -> St
         how = BY_THE_PLAN if part.name in own_names else BY_THE_TABLE
         by_name |= {trait: how for trait in part.traits if trait not in cleared}
     holds = {**by_name, **by_label}
-    hidden = {each.what: COMMON_PRACTICE for part in found.known for each in part.hidden if each.what not in cleared}
+    hidden = {each.what: each.source for part in found.known for each in part.hidden if each.what not in cleared}
     may = {**hidden, **dict.fromkeys(may_by_label | _meant_with(may_by_label), BY_ITS_LABEL)}
     named_only = (*found.named, *in_brackets)
     beside = {trait: BY_THE_TABLE for part in named_only for trait in part.traits if trait not in cleared}

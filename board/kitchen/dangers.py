@@ -57,4 +57,13 @@ FLOWERS = Danger(
 RAW_EGG = Danger("raw-egg", ("egg", "yolk"), ("eggplant", "egg-free", "egg noodle", "egg pasta", "hard-boiled egg"))
 RAW_EGG_DISHES = ("mousse", "mayonnaise", "aioli", "tiramis", "semifreddo", "eggnog", "hollandaise", "béarnaise",
                   "zabaglione", "sabayon", "caesar")  # fmt: skip
-EVERY = (ALCOHOL, FLAME, CHARCOAL, BLADES, HOT_FAT, FLOWERS, RAW_EGG)
+# Warm and wet, as bacteria like it: raw seed sprouts are not served to the highly susceptible, FDA Food Code 3-801.11,
+# from memory. Brussels sprouts, cress and pea shoots are no such sprouts.
+RAW_SPROUTS = Danger(
+    "raw-sprouts",
+    ("bean sprout", "beansprout", "mung sprout", "alfalfa", "clover sprout", "radish sprout", "daikon sprout",
+     "broccoli sprout", "lentil sprout", "chickpea sprout", "fenugreek sprout", "onion sprout", "sunflower sprout",
+     "mustard sprout", "soybean sprout", "adzuki sprout", "seed sprout", "sprouted"),
+    ("alfalfa honey", "sprouted bread", "sprouted flour"),
+)  # fmt: skip
+EVERY = (ALCOHOL, FLAME, CHARCOAL, BLADES, HOT_FAT, FLOWERS, RAW_EGG, RAW_SPROUTS)

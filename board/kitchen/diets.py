@@ -11,6 +11,10 @@ THE_WORD = "what the word means"
 PREGNANCY = (
     "advice in pregnancy: UK NHS, foods to avoid in pregnancy; US FDA, food safety for pregnant women; from memory"
 )
+RAW_SPROUTS = (
+    "raw seed sprouts are not served to the pregnant, old, very young or ill: FDA Food Code 3-801.11; US FDA, food "
+    "safety for pregnant women; from memory"
+)
 RETENTION = "cooking does not remove all of it: USDA Table of Nutrient Retention Factors, release 6, 2007; from memory"
 COELIAC = "gluten: Regulation (EU) No 828/2014; oats: common practice, no source; both from memory"
 FLAG = "a flag to ask your guest about, no ruling (common practice, no source)"

@@ -30,7 +30,7 @@ Stems = tuple[str, ...]
 
 @dataclass(frozen=True, slots=True)
 class Hidden:
-    """Something a food often holds though its name does not say so."""
+    """Something a food often holds, or may hold, though its name does not say so; `source` tells which."""
 
     what: Trait
     source: str = COMMON_PRACTICE
@@ -78,6 +78,12 @@ def facts(food: str) -> Facts | None:
         return None
     together = _together(found.known, found.known[0])
     return replace(together, raw_class=None) if found.cooked_through else together
+
+
+def said_cooked(food: str) -> bool:
+    """Whether its own words say that it is cooked: `tinned bean sprouts`, `bean sprouts, cooked through`."""
+    words = stems(food)
+    return any(word in COOKED for word in words) or any(holds(words, said) for said in COOKED_THROUGH)
 
 
 def of_the_host(name: str, traits: frozenset[Trait]) -> Facts:
@@ -139,6 +145,7 @@ def _facts_of(entry: Entry) -> Facts:
     allergens = frozenset(t for t in entry.traits if isinstance(t, Allergen))
     origins = frozenset(t for t in entry.traits if isinstance(t, Origin))
     hidden = tuple(Hidden(t) for t in sorted(entry.hidden, key=lambda t: t.value))
+    hidden += tuple(Hidden(trait, source) for trait, source in entry.told)
     words = () if entry.likeness else stems(entry.phrase)
     return Facts(entry.name, allergens, origins, entry.raw_class, entry.perishable, hidden, entry.made, words)
 

@@ -34,6 +34,7 @@ class Origin(Enum):
     SMOKED_FISH = "smoked fish"
     MERCURY_FISH = "fish high in mercury"
     CURED_MEAT = "cured raw meat"
+    SPROUTS = "seed sprouts"
 
 
 Trait = Allergen | Origin

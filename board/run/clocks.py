@@ -1,19 +1,20 @@
 """How long what each dish is made of has stood out, as the evening goes. Pure: (state, forecast) → clocks; minutes.
 
 What has happened counts as it happened; the rest as it now looks. When a course is cleared and no job puts away what
-is left of it, its clocks run on: the board does not see a fridge.
+is left of it, its clocks run on: the board does not see a fridge. Raw food has a clock of its own until its cooking
+begins, by the figures of `safety.raw`; once its limit is passed it is told of until it would be served.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Literal
 
-from board.run.events import ClockWarned, ClockWarning, Event
+from board.run.events import ClockWarned, Event
 from board.run.forecast import Forecast
-from board.run.state import State
-from board.safety.exposure import Exposure, Span, exposures
-from board.timetable.run_sheet import SpoilClock
+from board.run.state import ClockKey, State
+from board.safety.exposure import Exposure, RawFood, Span, before_cooking, exposures
+from board.timetable.run_sheet import RawLimit, RunSheet, SpoilClock
 
 WARN_CLOCK_MINUTES = 20  # before a limit; common practice, no source
 TOLD_AFTER = timedelta(minutes=30)  # so long past its limit what is left of a course is still told of
@@ -27,7 +28,8 @@ class LiveClock:
     """A dish's clock at a moment. `until`: when its limit is (or was) reached, if it stands out from now on.
 
     `where`: in the kitchen, on the table, left over when its course is cleared, or put away. `job`: one puts it away.
-    `too_long`: as it now looks the limit is reached before the dish is eaten.
+    `too_long`: as it now looks the limit is reached before the dish is eaten. Of raw food, `raw` is what it is, in the
+    plan's words, and `cooking` the slot that cooks it, before which it may stand out.
     """
 
     dish: str
@@ -39,6 +41,8 @@ class LiveClock:
     where: Where
     job: bool
     too_long: bool = False
+    raw: str | None = None
+    cooking: str | None = None
 
     @property
     def over(self) -> bool:
@@ -60,16 +64,25 @@ class LeftOver:
 
 
 def live_clocks(state: State, forecast: Forecast) -> tuple[LiveClock, ...]:
-    """Every dish's clock that has run or is running; nothing of what was left out. A sheet without clocks: nothing."""
-    if not state.sheet.clocks:
+    """Every dish's clock that has run or is running, then those of raw food; nothing of what was left out. A sheet
+    without clocks: nothing."""
+    sheet, now = state.sheet, forecast.now
+    if not has_clocks(sheet):
         return ()
-    now, left_out = forecast.now, frozenset(i for i, s in state.steps.items() if s.status == "left-out")
+    left_out = frozenset(i for i, s in state.steps.items() if s.status == "left-out")
     here = now + NOW_ON
-    so_far = exposures(state.sheet, {id_: _until_now(state, id_, here) for id_ in state.steps}, left_out)
-    times = {id_: (each.start, each.end) for id_, each in forecast.slots.items()}
-    ahead = exposures(state.sheet, times, forecast.left_out | left_out)
-    found = (_clock(state, past, future, now, here) for past, future in zip(so_far, ahead, strict=True))
+    past = {id_: _until_now(state, id_, here) for id_ in state.steps}
+    future = {id_: (each.start, each.end) for id_, each in forecast.slots.items()}
+    so_far, ahead = exposures(sheet, past, left_out), exposures(sheet, future, forecast.left_out | left_out)
+    found = [_clock(state, first, second, now, here) for first, second in zip(so_far, ahead, strict=True)]
+    raw_ahead = {raw.cooking.id: raw.minutes() for raw in before_cooking(sheet, future, forecast.left_out | left_out)}
+    found += _raw_clocks(state, before_cooking(sheet, past, left_out), raw_ahead, now, here)
     return tuple(clock for clock in found if clock is not None)
+
+
+def has_clocks(sheet: RunSheet) -> bool:
+    """Whether anything on a sheet has a clock."""
+    return bool(sheet.clocks) or sheet.raw_limit is not None
 
 
 def _until_now(state: State, id_: str, here: datetime) -> Span:
@@ -101,6 +114,41 @@ def _clock(state: State, past: Exposure, future: Exposure, now: datetime, here: 
         where=where,
         job=job,
         too_long=where == "kitchen" and runs_out is not None and _before_eaten(future, runs_out),
+    )
+
+
+def _raw_clocks(
+    state: State, so_far: list[RawFood], ahead: Mapping[str, float], now: datetime, here: datetime
+) -> Iterator[LiveClock | None]:
+    """`ahead`: minutes it will have stood out when its cooking begins, by the slot that cooks it."""
+    limit, served = state.sheet.raw_limit, {course.name: course.serve for course in state.sheet.courses}
+    if limit is None:
+        return
+    for raw in so_far:
+        if _status(state, served.get(raw.cooking.course or "", "")) != "finished":
+            yield _raw_clock(state, raw, limit, ahead.get(raw.cooking.id, 0.0) > limit.minutes, now, here)
+
+
+def _raw_clock(
+    state: State, raw: RawFood, limit: RawLimit, too_long: bool, now: datetime, here: datetime
+) -> LiveClock | None:
+    """Until its cooking begins; after that, only where its limit was passed."""
+    out, to_come = raw.minutes(now), _status(state, raw.cooking.id) == "to-come"
+    running = to_come and any(each.start < each.end == here for each in raw.stretches)
+    if not running and (not out or (not to_come and out <= limit.minutes)):
+        return None
+    return LiveClock(
+        dish=raw.cooking.dish or raw.cooking.name,
+        course=raw.cooking.course or "",
+        out_minutes=out,
+        limit_minutes=limit.minutes,
+        until=now + timedelta(minutes=limit.minutes - out),
+        running=running,
+        where="kitchen",
+        job=False,
+        too_long=too_long,
+        raw=raw.food,
+        cooking=raw.cooking.id,
     )
 
 
@@ -143,7 +191,8 @@ def clock_of(clocks: tuple[LiveClock, ...], warned: ClockWarned) -> LiveClock | 
     """What a warning is about, as it stands now; None where nothing of it stands any more."""
     if warned.dish is None:
         return next((each for each in _by_course(clocks) if each.course == warned.course), None)
-    return next((each for each in clocks if (each.dish, each.course) == (warned.dish, warned.course)), None)
+    wanted = (warned.dish, warned.course, warned.cooking)
+    return next((each for each in clocks if (each.dish, each.course, each.cooking) == wanted), None)
 
 
 def _is_told(clock: LiveClock, now: datetime) -> bool:
@@ -163,28 +212,30 @@ def _by_course(clocks: tuple[LiveClock, ...]) -> list[LeftOver]:
 
 
 def warn_clocks(state: State, clocks: tuple[LiveClock, ...], now: datetime) -> list[Event]:
-    """What is to be said of the clocks and was not said yet, as events: a dish in the kitchen by itself, what is on
-    the table or left over once a course."""
+    """What is to be said of the clocks and was not said yet, as events: a dish in the kitchen by itself, and what is
+    raw in it by itself, what is on the table or left over once a course."""
     found: list[Event] = []
-    for dish, course, what in _warnings(clocks, now):
-        if (dish, course, what) not in state.clock_warned:
-            found.append(ClockWarned(n=state.last_n + 1 + len(found), at=now, dish=dish, course=course, what=what))
+    for key in _warnings(clocks, now):
+        if key not in state.clock_warned:
+            dish, course, what, cooking = key
+            n = state.last_n + 1 + len(found)
+            found.append(ClockWarned(n=n, at=now, dish=dish, course=course, what=what, cooking=cooking))
     return found
 
 
-def _warnings(clocks: tuple[LiveClock, ...], now: datetime) -> Iterator[tuple[str | None, str, ClockWarning]]:
+def _warnings(clocks: tuple[LiveClock, ...], now: datetime) -> Iterator[ClockKey]:
     for each in clocks:
         if each.where == "kitchen" and each.over:
-            yield each.dish, each.course, "over"
+            yield each.dish, each.course, "over", each.cooking
         elif each.where == "kitchen" and each.running and is_near(each.until, now):
-            yield each.dish, each.course, "soon"
+            yield each.dish, each.course, "soon", each.cooking
     for left in _by_course(clocks):
         if now >= left.until:
-            yield None, left.course, "over"
+            yield None, left.course, "over", None
         elif is_near(left.until, now):
-            yield None, left.course, "soon"
+            yield None, left.course, "soon", None
         elif left.cleared and not left.job:
-            yield None, left.course, "put-away"
+            yield None, left.course, "put-away", None
 
 
 def is_near(until: datetime, now: datetime) -> bool:

@@ -141,11 +141,13 @@ class ClockWarned(_Event, frozen=True, tag=True, kw_only=True):
     """The board said how a dish's clock stands; `dish` None: the clocks of all that is left of the course.
 
     soon: its limit comes near; over: it is reached; put-away: the course is cleared, and no job puts away what is left.
+    `cooking`: the slot that cooks it, of a clock of raw food; None: the clock of what is eaten.
     """
 
     dish: str | None
     course: str
     what: ClockWarning
+    cooking: str | None = None
 
 
 class StopsAccepted(_Event, frozen=True, tag=True, kw_only=True):

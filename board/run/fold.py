@@ -112,8 +112,8 @@ class _Draft:
                 self._put(slot, status="finished", started=begun, finished=ended, put_off=NOT_PUT_OFF)
             case KeepingWarned(slot=slot):
                 self.warned[slot] = event.at
-            case ClockWarned(dish=dish, course=course, what=what):
-                self._set(clock_warned=state.clock_warned | {(dish, course, what)})
+            case ClockWarned(dish=dish, course=course, what=what, cooking=cooking):
+                self._set(clock_warned=state.clock_warned | {(dish, course, what, cooking)})
             case CallPutOff(slot=slot, part=part, minutes=minutes):
                 self._answered(slot, part)
                 self._put_off(slot, part, event.at + timedelta(minutes=minutes))

@@ -11,7 +11,8 @@ from board.timetable.run_sheet import RunSheet, Slot
 
 Status = Literal["to-come", "under-way", "finished", "left-out"]
 CallKey = tuple[str, Part, int]  # slot, part, number
-ClockKey = tuple[str | None, str, ClockWarning]  # dish (None: all that is left), course, what was said
+# dish (None: all that is left), course, what was said, and which slot cooks it (None: the clock of what is eaten)
+ClockKey = tuple[str | None, str, ClockWarning, str | None]
 
 
 @dataclass(frozen=True)

@@ -77,6 +77,8 @@ def leftovers_are_put_away_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag
         if away is None:
             forgotten.append((course.name, by, first))
             continue
+        if away.end <= by:  # before the course is cleared: the plates stay, the platters are in
+            continue
         zone = _zone(sheet)
         dishes = ", ".join(each.clock.dish for _, each in late)
         message = (

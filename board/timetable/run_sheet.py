@@ -99,6 +99,7 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
 
     `cooks`: the class of food it cooks. `hold_minutes`: how long its core is held at `core_celsius`. `exposed`: while
     it lasts, what spoils stands neither hot nor cold enough. `fresh`: cooked through, so that a new clock begins.
+    `raw`: what its dish has in it that is raw and wants cooking, in the plan's words.
     """
 
     id: str
@@ -128,6 +129,7 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
     exposed: bool = False
     fresh: bool = False
     cooling: Cooling | None = None
+    raw: str | None = None
 
     @property
     def whole(self) -> bool:
@@ -185,6 +187,13 @@ class SpoilClock(msgspec.Struct, frozen=True, gc=False):
     away: str | None = None
 
 
+class RawLimit(msgspec.Struct, frozen=True, gc=False):
+    """How long raw food may stand out before it is cooked through, in minutes, and by which rule."""
+
+    minutes: int
+    source: str
+
+
 class GivenUp(msgspec.Struct, frozen=True, gc=False):
     """Something that could not be had, and why."""
 
@@ -212,6 +221,7 @@ class RunSheet(msgspec.Struct, frozen=True, gc=False):
     fahrenheit: bool = False  # the plan writes its temperatures in °F
     rules: str = ""  # the food-safety rules it was weighed by
     clocks: tuple[SpoilClock, ...] = ()
+    raw_limit: RawLimit | None = None  # None: nothing raw is cooked through
     stops: tuple[str, ...] = ()  # what `check` says must be mended before anybody eats
     cautions: tuple[str, ...] = ()
 

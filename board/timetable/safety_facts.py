@@ -6,8 +6,8 @@ from board.plan.assume import FilledWay, Task
 from board.plan.links import fold
 from board.plan.load import PlanFile
 from board.plan.model import Course, Dish, Plan
-from board.plan.spoils import spoils
-from board.timetable.run_sheet import Cooling, SpoilClock, Stage
+from board.plan.spoils import dish_at, raw_class, spoils
+from board.timetable.run_sheet import Cooling, RawLimit, SpoilClock, Stage
 
 FREEZER_CELSIUS = -18.0
 
@@ -28,6 +28,20 @@ def _clock(plan: Plan, course: Course, dish: Dish, number: int, file: PlanFile, 
     wanted = file.filled.courses[number]
     limit = rule_set(plan.rules).out_limit(air_of(plan, course), by_time_alone=dish.by_time_alone)
     return SpoilClock(dish.dish, course.course, limit.minutes, limit.source, wanted.serve, wanted.clear, away)
+
+
+def raw_limit(file: PlanFile) -> RawLimit | None:
+    """How long raw food may stand out in the kitchen; None where nothing is cooked through."""
+    if not any(task.care.fresh for task in file.filled.tasks.values()):
+        return None
+    limit = rule_set(file.plan.rules).out_limit(file.plan.air.indoors if file.plan.air is not None else None)
+    return RawLimit(limit.minutes, limit.source)
+
+
+def raw_in(plan: Plan, task: Task) -> str | None:
+    """The first of its dish's ingredients that is raw and wants cooking."""
+    dish = dish_at(plan, task.node.loc)
+    return next((line.food for line in (dish.ingredients if dish is not None else ()) if raw_class(line.food)), None)
 
 
 def air_of(plan: Plan, course: Course) -> float | None:

@@ -38,7 +38,7 @@ from board.timetable.run_sheet import (
     Use,
     Wait,
 )
-from board.timetable.safety_facts import cooling_of, spoil_clocks
+from board.timetable.safety_facts import cooling_of, raw_in, raw_limit, spoil_clocks
 from board.timetable.settings import Change, InOven, Setting, changes, settings
 from board.timetable.waits import end_of, followers, spells_in_ovens, waits_of, way_of
 
@@ -116,6 +116,7 @@ class _Writer:
             solve_seconds=round(self.answer.seconds, 3),
             rules=rule_set(plan.rules).title,
             clocks=spoil_clocks(self.file),
+            raw_limit=raw_limit(self.file),
         )
 
     def _given_up(self, slots: list[Slot]) -> Iterator[GivenUp]:
@@ -172,6 +173,7 @@ class _Writer:
             exposed=is_exposed(task.care, chosen.on, work.cools if work else None, rule_set(self.file.plan.rules)),
             fresh=task.care.fresh,
             cooling=cooling_of(self.file.plan, task, chosen),
+            raw=raw_in(self.file.plan, task),
         )
 
     def _call(self, work: Work | None, chosen: FilledWay, way: Way) -> str | None:

@@ -129,8 +129,9 @@ def _in_words(viewer: Viewer, event: Event, by_number: dict[int, Event]) -> tupl
             return signs["reading"], f"{_name(viewer, slot)}: {reading_words(viewer, slot, celsius)}"
         case ReadingSkipped(slot=slot):
             return signs["reading"], words.told_unread(_name(viewer, slot))
-        case ClockWarned(dish=dish, course=course, what=what):
-            return signs["warned"], words.told_clock(one_line(dish or course, LONGEST_NAME), what)
+        case ClockWarned(dish=dish, course=course, what=what, cooking=cooking):
+            name = one_line(dish or course, LONGEST_NAME)
+            return signs["warned"], words.told_clock(name, what, raw=cooking is not None)
         case StopsAccepted():
             return signs["warned"], words.TOLD_STOPS
         case KeepingWarned(slot=slot):

@@ -85,12 +85,12 @@ class Standings:
             yield left.until, Stands(text, over or is_near(left.until, at.now), words.CLOCK_SIGN[over])
 
     def _dish(self, clock: LiveClock, now: datetime) -> Stands:
-        name = one_line(clock.dish, 40)
         if clock.over:
-            return Stands(words.clock_over(name, clock.limit_minutes), presses=True, sign=words.CLOCK_SIGN[True])
-        told = words.clock_runs(name, int(clock.out_minutes), clock.limit_minutes, self.clock(clock.until, now))
+            return Stands(_over(clock), presses=True, sign=words.CLOCK_SIGN[True])
+        until = self.clock(clock.until, now)
+        told = words.clock_runs(_name(clock), int(clock.out_minutes), clock.limit_minutes, until)
         if clock.too_long:
-            told = words.clock_too_long(told)
+            told = words.clock_too_long(told) if clock.raw is None else words.raw_too_long(told)
         presses = clock.too_long or is_near(clock.until, now)
         return Stands(told, presses, words.CLOCK_SIGN[False])
 
@@ -106,8 +106,18 @@ class Standings:
         if isinstance(found, LeftOver):
             return self._left(found, at.now)
         if found is None:
-            return words.told_clock(one_line(warned.dish or warned.course, 40), warned.what)
-        name = one_line(found.dish, 40)
+            name = one_line(warned.dish or warned.course, 40)
+            return words.told_clock(name, warned.what, raw=warned.cooking is not None)
         if found.over:
-            return words.clock_over(name, found.limit_minutes)
-        return words.clock_soon(name, int(found.out_minutes), found.limit_minutes, self.clock(found.until, at.now))
+            return _over(found)
+        say = words.clock_soon if found.raw is None else words.raw_soon
+        return say(_name(found), int(found.out_minutes), found.limit_minutes, self.clock(found.until, at.now))
+
+
+def _name(clock: LiveClock) -> str:
+    dish = one_line(clock.dish, 40)
+    return dish if clock.raw is None else words.raw_of(dish, one_line(clock.raw, 30))
+
+
+def _over(clock: LiveClock) -> str:
+    return (words.clock_over if clock.raw is None else words.raw_over)(_name(clock), clock.limit_minutes)

@@ -45,8 +45,30 @@ CLOCK_TOLD = {
 }
 
 
-def told_clock(name: str, what: str) -> str:
-    return f"{name}: {CLOCK_TOLD[what]}"
+RAW_TOLD = {
+    "soon": "raw, and soon out too long",
+    "over": "raw, and out too long: throw it away, cooking does not mend it",
+}
+
+
+def told_clock(name: str, what: str, *, raw: bool = False) -> str:
+    return f"{name}: {(RAW_TOLD if raw else CLOCK_TOLD)[what]}"
+
+
+def raw_of(dish: str, food: str) -> str:
+    return f"{dish}, raw {food}"
+
+
+def raw_too_long(text: str) -> str:
+    return f"{text}; as it looks, past that before it is cooked"
+
+
+def raw_soon(name: str, out: int, limit: int, until: str) -> str:
+    return f"{name}: may be out {out} of {limit} min; into the cold or cooked by {until}"
+
+
+def raw_over(name: str, limit: int) -> str:
+    return f"{name}, mind: may be out for {_limit(limit)}; if so, throw it away, cooking does not mend it"
 
 
 def clock_runs(name: str, out: int, limit: int, until: str) -> str:

@@ -57,6 +57,8 @@ def test_a_plan_without_dangers_has_no_cautions() -> None:
         ({"jobs": "arrange the flowers"}, "flowers"),
         ({"dish": "Chocolate mousse", "ingredients": "4 eggs"}, "raw-egg"),
         ({"ingredients": "2 egg yolks"}, "raw-egg"),  # nothing heats them
+        ({"ingredients": "100 g bean sprouts"}, "raw-sprouts"),
+        ({"ingredients": "50 g sprouted lentils"}, "raw-sprouts"),
         ({"on": "stovetop", "attended": "2 min at the start"}, "heat-alone"),
         ({"step": "light the barbecue"}, "charcoal"),
     ],
@@ -101,3 +103,16 @@ def test_every_danger_has_its_words() -> None:
 @pytest.mark.parametrize("danger", [ALCOHOL, FLAME, BLADES, HOT_FAT, FLOWERS, RAW_EGG])
 def test_words_that_do_not_count_do_not_tell(danger: object) -> None:
     assert not any(tells(danger, word) for word in danger.never)  # type: ignore[attr-defined, arg-type]
+
+
+@pytest.mark.parametrize(
+    "part",
+    [
+        {"ingredients": "100 g brussels sprouts"},
+        {"ingredients": "100 g tinned bean sprouts"},
+        {"ingredients": "100 g bean sprouts", "on": "stovetop"},
+        {"step": "rinse the bean sprouts"},  # the dish's ingredients tell
+    ],
+)
+def test_sprouts_that_are_cooked_or_of_another_kind_are_no_raw_sprouts(part: dict[str, str]) -> None:
+    assert "raw-sprouts" not in topics(**part)

@@ -69,6 +69,14 @@ CODES = {
     "A02": (Weight.MIND, False, "Ines, no milk", "100 g dark chocolate", "10 g cocoa", "often holds milk"),
     "A02 a label": (Weight.MIND, False, "Ines, no nuts", "1 pack rice, may contain nuts", "1 pack rice", "may contain"),
     "A02 kin": (Weight.MIND, False, "Ines, no tree nuts", "200 g chestnuts", GOOD, "holds chestnuts"),
+    "A02 finings": (
+        Weight.MIND,
+        False,
+        "Ines, no milk",
+        "300 ml red wine",
+        GOOD,
+        "may be cleared with what is of milk",
+    ),
     "A03": (Weight.MIND, False, "Ines, no milk", "20 g glorp", GOOD, "'glorp' is not in the table of foods"),
     "A04": (Weight.MIND, False, "Ines, no glorp", GOOD, "", "no food or allergen known here"),
     "D01": (Weight.MIND, False, "Tomas, vegetarian", "1 kg beef shin", GOOD, "holds meat"),
@@ -403,3 +411,83 @@ def test_the_plans_that_come_along_leave_nothing_to_ask(name: str) -> None:
 
     assert [snag.render() for snag in check(file) if snag.code[0] in "AD" or snag.code in ("N01", "N04")] == []
     assert any(guest.avoids or guest.diets for guest in file.plan.guests)
+
+
+@pytest.mark.parametrize(
+    ("guest", "food", "wanted"),
+    [
+        ("Ines, no milk", "white wine", "ASK"),
+        ("Ines, no eggs", "sparkling wine", "ASK"),
+        ("Ines, no eggs", "port", "ASK"),
+        ("Ines, no milk", "non-alcoholic wine", "ASK"),
+        ("Ines, no milk", "white wine, free from milk", "SAFE"),
+        ("Ines, no eggs", "white wine, free from milk", "ASK"),
+        ("Ines, no fish", "white wine", "SAFE"),
+        ("Ines, no fish", "beer", "SAFE"),
+        ("Ines, no peanuts", "white wine", "SAFE"),
+        ("Ines, lactose-free", "white wine", "SAFE"),
+        ("Tomas, vegan", "white wine", "ASK"),
+        ("Tomas, vegetarian", "beer", "ASK"),
+    ],
+)
+def test_a_wine_may_be_cleared_with_egg_white_or_casein(guest: str, food: str, wanted: str) -> None:
+    """Regulation (EU) No 1169/2011, Annex II, and Implementing Regulation (EU) No 579/2012: egg and milk are named
+    where they are found in a wine; isinglass is exempt in beer and wine, Annex II, 4 (b). From memory."""
+    assert verdict(guest, f"300 ml {food}") == wanted
+
+
+def test_what_is_said_of_finings_names_the_law_that_does_and_no_other() -> None:
+    (snag,) = told(plan("Ines, no eggs and milk", "300 ml red wine"))
+
+    assert "579/2012" in snag.message
+    assert "FALCPA" not in snag.message
+    assert "write `red wine, free from eggs`" in snag.mend
+
+
+@pytest.mark.parametrize(
+    ("guest", "food", "wanted"),
+    [
+        ("Ines, no cashews", "pink peppercorns", "ASK"),
+        ("Ines, no pistachios", "crushed pink peppercorns", "ASK"),
+        ("Ines, no tree nuts", "mixed peppercorns", "ASK"),
+        ("Ines, no nuts", "pink pepper", "ASK"),
+        ("Ines, no almonds", "pink peppercorns", "SAFE"),
+        ("Ines, no peanuts", "pink peppercorns", "SAFE"),
+        ("Ines, no tree nuts", "black peppercorns", "SAFE"),
+        ("Ines, no tree nuts", "green peppercorns", "SAFE"),
+        ("Ines, no tree nuts", "1 pink grapefruit", "SAFE"),
+        ("Ines, no tree nuts", "1 kg mixed peppers", "SAFE"),
+    ],
+)
+def test_pink_peppercorns_are_kin_to_cashews_and_pistachios(guest: str, food: str, wanted: str) -> None:
+    """Schinus is of the cashew's family; reactions are reported. Common practice, from memory."""
+    assert verdict(guest, food if food[0].isdigit() else f"10 g {food}") == wanted
+
+
+def test_what_is_said_of_pink_peppercorns_names_the_kinship() -> None:
+    (snag,) = told(plan("Ines, no tree nuts", "10 g pink peppercorns"))
+
+    assert "is kin to cashews and pistachios" in snag.message
+    assert "FALCPA" not in snag.message
+
+
+@pytest.mark.parametrize(
+    ("guest", "food", "on", "wanted"),
+    [
+        ("Mia, pregnant", "bean sprouts", "worktop", "NOT_SAFE"),
+        ("Mia, pregnant", "alfalfa sprouts", "worktop", "NOT_SAFE"),
+        ("Mia, pregnant", "clover sprouts", "fridge", "NOT_SAFE"),
+        ("Mia, pregnant", "radish sprouts", "worktop", "NOT_SAFE"),
+        ("Mia, pregnant", "mung bean sprouts", "stovetop", "ASK"),  # fried, or strewn on top
+        ("Mia, pregnant", "bean sprouts, cooked through", "stovetop", "SAFE"),
+        ("Mia, pregnant", "tinned bean sprouts", "worktop", "SAFE"),
+        ("Mia, pregnant", "brussels sprouts", "worktop", "SAFE"),
+        ("Mia, pregnant", "pea shoots", "worktop", "SAFE"),
+        ("Mia, pregnant", "cress", "worktop", "SAFE"),
+        ("Ines, no milk", "bean sprouts", "worktop", "SAFE"),
+        ("Tomas, vegan", "bean sprouts", "worktop", "SAFE"),
+    ],
+)
+def test_raw_sprouts_are_nothing_for_who_is_pregnant(guest: str, food: str, on: str, wanted: str) -> None:
+    """FDA Food Code 3-801.11: raw seed sprouts are not served to a highly susceptible population. From memory."""
+    assert verdict(guest, f"100 g {food}", step=f", on: {on}") == wanted

@@ -59,7 +59,16 @@ def written(sheet: RunSheet) -> list[Event]:
         ReadingSkipped(n=14, at=MOMENT, slot="stew"),
         ClockWarned(n=15, at=MOMENT, dish=None, course="Stew", what="put-away"),
         StopsAccepted(n=16, at=MOMENT, stops=("F06 kept at 50 °C",)),
+        ClockWarned(n=17, at=MOMENT, dish="Stew", course="Stew", what="over", cooking="stew"),
     ]
+
+
+def test_a_warning_of_a_clock_from_before_raw_food_had_one_is_of_what_is_eaten() -> None:
+    body = b'{"event":"ClockWarned","n":2,"at":"2026-11-28T18:42:07Z","dish":"Stew","course":"Main","what":"over"'
+    event = from_line(body + b',"crc":"%08x"}\n' % zlib.crc32(body + b"}"))
+
+    assert isinstance(event, ClockWarned)
+    assert event.cooking is None
 
 
 def test_every_kind_of_event_comes_back_as_it_was(little: RunSheet) -> None:

@@ -19,7 +19,8 @@ from board.run import clocks
 from board.run.decide import Done, LeaveOut, TakeBack
 from board.run.events import ClockWarned, EveningOpened
 from board.run.forecast import Forecaster
-from board.timetable.run_sheet import CourseSlot, Keeping, RunSheet, Slot, SpoilClock, Wait
+from board.timetable.run_sheet import CourseSlot, Keeping, RawLimit, RunSheet, Slot, SpoilClock, Wait
+from board.view.standing import Standings
 from tests.conftest import Host, at, follows, slot
 from tests.run.kitchens import play
 
@@ -285,3 +286,102 @@ def test_the_forecast_of_a_clock_does_not_need_the_evening() -> None:
     again = clocks.live_clocks(present.state, Forecaster(state).forecast(present.state, present.now))
 
     assert again == present.clocks
+
+
+# --- raw food ----------------------------------------------------------------------------------------------------
+BIRD: dict[str, Any] = {"dish": "roast chicken", "course": "Main"}
+
+
+def chicken_supper(*, limit: int = LIMIT) -> RunSheet:
+    """Chicken: cut up on the bench 15:00-15:20, kept in the room, roasted through 16:30-17:30, kept in the room, out to
+    the table 18:00-18:05, cleared 18:35."""
+    room = Keeping(240, "room", exposed=True)
+    slots = (
+        slot("cut", "15:00", "15:20", exposed=True, then=("roast",), keeping=room, raw="whole chicken", **BIRD),
+        slot("roast", "16:30", "17:30", lane="oven", fresh=True, waits=follows("cut"), then=("serve",),
+             keeping=room, raw="whole chicken", cooks="poultry", **BIRD),
+        slot("serve", "18:00", "18:05", kind="serve", lane="front-of-house", course="Main", waits=follows("roast"),
+             then=("clear",)),
+        slot("clear", "18:35", "18:40", kind="clear", lane="front-of-house", course="Main",
+             waits=(Wait("serve", "end", 30, "order"),)),
+    )  # fmt: skip
+    course = CourseSlot("Main", at("18:05"), at("18:05"), "serve", "clear", may_slip=60)
+    clock = SpoilClock("roast chicken", "Main", LIMIT, "USDA FSIS", "serve", "clear")
+    return RunSheet("Chicken supper", "UTC", "0" * 64, "2026-11-28", at("18:00"), (course,), slots, hands=("host",),
+                    clocks=(clock,), raw_limit=RawLimit(limit, "USDA FSIS"))  # fmt: skip
+
+
+def kitchen(limit: int = LIMIT) -> Host:
+    host = Host(chicken_supper(limit=limit), at("14:58"))
+    play(host, ("15:00", "cut"), ("15:20", "cut"))
+    return host
+
+
+def raw_and_cooked(host: Host, clock: str) -> list[tuple[str | None, int, bool]]:
+    return [(each.raw, round(each.out_minutes), each.running) for each in host.at(clock).clocks]
+
+
+def test_raw_food_has_a_clock_until_its_cooking_begins_and_the_cooked_food_another() -> None:
+    """Out from 15:00; in the oven at 16:30 after 90 minutes, in time; done at 17:30, and out again from there."""
+    host = kitchen()
+
+    assert raw_and_cooked(host, "16:00") == [("whole chicken", 60, True)]
+    assert host.at("16:00").clocks[0].until == at("17:00")
+    play(host, ("16:30", "roast"))
+    assert raw_and_cooked(host, "17:00") == []
+    play(host, ("17:30", "roast"))
+    assert raw_and_cooked(host, "17:45") == [(None, 15, True)]
+
+
+def test_raw_food_out_too_long_is_said_by_itself_and_cooking_does_not_mend_it() -> None:
+    """Left out: 120 minutes are up at 17:00, said at 16:40 and then. Roasted all the same 17:10-18:10 it is told of
+    until it would be served, and what is then cooked has its own two warnings: 19:50 and 20:10."""
+    host = kitchen()
+    for clock in ("16:39", "16:40", "16:41", "17:00", "17:01"):
+        host.at(clock)
+    assert [(e.cooking, e.what) for e in host.evening.told if isinstance(e, ClockWarned)] == [
+        ("roast", "soon"),
+        ("roast", "over"),
+    ]
+
+    play(host, ("17:10", "roast"), ("18:10", "roast"))
+    assert raw_and_cooked(host, "18:20") == [(None, 10, True), ("whole chicken", 130, False)]
+    for clock in ("19:50", "20:10"):
+        host.at(clock)
+
+    assert [(f"{e.at:%H:%M}", e.cooking, e.what) for e in host.evening.told if isinstance(e, ClockWarned)] == [
+        ("16:40", "roast", "soon"),
+        ("17:00", "roast", "over"),
+        ("19:50", None, "soon"),
+        ("20:10", None, "over"),
+    ]
+    play(host, ("20:15", "serve"), ("20:20", "serve"))
+    assert [raw for raw, *_ in raw_and_cooked(host, "20:21")] == [None]
+
+
+def test_raw_food_that_will_stand_too_long_before_it_is_cooked_is_told_of_beforehand() -> None:
+    """An hour where it is above 90 °F; called into the oven at 16:30, after 90 minutes."""
+    assert kitchen(60).at("15:10").clocks[0].too_long
+    assert not kitchen().at("15:10").clocks[0].too_long
+
+
+def test_raw_food_on_a_sheet_of_before_has_no_clock() -> None:
+    host = Host(msgspec.structs.replace(chicken_supper(), raw_limit=None), at("14:58"))
+    play(host, ("15:00", "cut"), ("15:20", "cut"))
+
+    assert raw_and_cooked(host, "16:50") == []
+
+
+def test_what_the_board_says_of_raw_food() -> None:
+    host = kitchen()
+    say = Standings(host.evening.sheet.by_id(), lambda moment, _: f"{moment:%H:%M}")
+
+    assert [line.text for line in say.lines(host.at("16:00"))] == [
+        "roast chicken, raw whole chicken: out 60 of 120 min, till 17:00"
+    ]
+    (warned,) = host.at("16:40").clock_warned
+    told = say.clock_warning(warned, host.at("16:40"))
+    assert told == "roast chicken, raw whole chicken: may be out 100 of 120 min; into the cold or cooked by 17:00"
+    assert [line.text for line in say.lines(host.at("17:00"))] == [
+        "roast chicken, raw whole chicken, mind: may be out for 2 h; if so, throw it away, cooking does not mend it"
+    ]

@@ -115,8 +115,32 @@ def test_f11_what_is_left_is_put_away_before_the_clock_runs_out(jobs: str, wante
         assert "Test dish" in snag.message
 
 
+def test_f11_platters_may_be_put_away_while_the_course_is_still_eaten() -> None:
+    """Out from 19:25, in the cold again 40 minutes after it went out at 20:00; the course is cleared at 21:30."""
+    job = "[{job: put it away, after: 'serve Main, at least 30 min, at most 30 min', takes: 10 min, puts away: Main}]"
+
+    assert weights(supper(MIX, eaten="85 min", jobs=job), "F11") == []
+
+
 def test_f11_says_nothing_more_of_what_must_not_be_eaten_at_all() -> None:
     found = supper(MIX, eaten="2 h")
 
     assert weights(found, "F10") == ["STOP"]
     assert weights(found, "F11") == []
+
+
+@pytest.mark.parametrize("again", ["reheat it", "boil it up again", "warm it, reheats: yes"])
+def test_f10_heating_again_gives_no_more_time(again: str) -> None:
+    """100 minutes in the room, hot again, 5 to the table, 30 at it: 135 of 120. FDA Food Code 3-501.19, from memory."""
+    steps = f"""
+    - {{step: stew it, on: stovetop, takes: 60 min, until: 90 C, keeps: 2 h in the room}}
+    - step: {again.replace(", ", chr(10) + "      ")}
+      on: stovetop
+      takes: 15 min
+      until: 90 C
+      after: 'stew it, at least 100 min, at most 100 min'
+      before: 'serve Main, at once'
+    """
+    (snag,) = said(supper(steps), "F10")
+
+    assert "2 h 15" in snag.message

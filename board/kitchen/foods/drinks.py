@@ -8,7 +8,7 @@ WINE = group(
     """wine = grape wine, red wine, white wine, rose wine, dry white wine, sparkling wine = prosecco = cava =
     champagne, dessert
     wine, sherry, port, madeira, marsala, vermouth, mulled wine""",
-    From.ALCOHOL, hidden=(A.SULPHITES, From.FININGS),
+    From.ALCOHOL, hidden=(A.SULPHITES, From.FININGS), fined=(A.EGGS, A.MILK),
 )  # fmt: skip
 CIDER = group(
     "cider = dry cider = hard cider = apple cider, perry = pear cider", From.ALCOHOL, hidden=(A.SULPHITES, From.FININGS)
@@ -38,8 +38,9 @@ LIQUEURS = (
 )
 # Up to about half a per cent may stay in: common practice, no source.
 WITHOUT_ALCOHOL = (
-    *group("~alcohol free wine = ~non alcoholic wine = ~dealcoholised wine, ~alcohol free cider = ~non alcoholic cider",
-           hidden=(From.ALCOHOL, A.SULPHITES)),
+    *group("~alcohol free wine = ~non alcoholic wine = ~dealcoholised wine",
+           hidden=(From.ALCOHOL, A.SULPHITES, From.FININGS), fined=(A.EGGS, A.MILK)),
+    *group("~alcohol free cider = ~non alcoholic cider", hidden=(From.ALCOHOL, A.SULPHITES, From.FININGS)),
     *group("~alcohol free beer = ~non alcoholic beer", A.BARLEY, hidden=(From.ALCOHOL, A.WHEAT)),
 )  # fmt: skip
 SOFT = group(

@@ -23,11 +23,21 @@ VEGETABLES = group(
     tomato, ~beef tomato =
     ~beefsteak tomato, ~cherry tomato, ~plum tomato, sweetcorn = corn = maize = corn on the cob = corn cob, baby corn,
     okra, green bean = french bean = string bean, runner bean, pea = garden pea = petit pois, sugar snap = sugar
-    snap pea, mangetout = snow pea, pea shoot, broad bean, bean sprout = beansprout, bamboo shoot, ~water
+    snap pea, mangetout = snow pea, pea shoot, broad bean, bamboo shoot, ~water
     chestnut, lotus root, palm heart = heart of palm = hearts of palm, rhubarb, ginger = root ginger = fresh
     ginger, galangal, fresh turmeric, lemongrass = lemon grass, olive, ~vine leaf = ~grape leaf, banana leaf,
-    black truffle = white truffle = summer truffle, plantain, celtuce, cardoon, tomatillo, chayote, microgreen,
-    alfalfa""",
+    black truffle = white truffle = summer truffle, plantain, celtuce, cardoon, tomatillo, chayote, microgreen""",
+)  # fmt: skip
+# Raw, they spoil as cooked food does: FDA Food Code 1-201.10(B), time/temperature control for safety food, from memory.
+SPROUTS = (
+    *group(
+        """bean sprout = beansprout = mung bean sprout = mung sprout = sprouted mung bean, alfalfa = alfalfa sprout,
+        ~clover sprout = ~red clover sprout, radish sprout = daikon sprout, broccoli sprout, lentil sprout = sprouted
+        lentil, chickpea sprout = sprouted chickpea, fenugreek sprout, onion sprout, ~sunflower sprout, sprouted seed =
+        seed sprout = sprouted bean = sprouted pulse, adzuki sprout = sprouted adzuki bean""",
+        From.SPROUTS, perishable=True),
+    *group("soybean sprout = soya bean sprout = sprouted soybean", A.SOY, From.SPROUTS, perishable=True),
+    *group("mustard sprout", A.MUSTARD, From.SPROUTS, perishable=True),
 )  # fmt: skip
 CELERY = group(
     "celery, celery stick = celery stalk, celery heart, celeriac = celery root, celery leaf, celery seed, celery salt",
@@ -95,4 +105,15 @@ MADE_OF_PLANTS = (
     *group("baked bean", hidden=(A.CELERY, A.MUSTARD, From.PORK, A.WHEAT), made=True),
 )  # fmt: skip
 
-PLANTS = (*VEGETABLES, *CELERY, *MIXED, *MUSHROOMS, *HERBS, *FRUIT, *MIXED_FRUIT, *DRIED_FRUIT, *MADE_OF_PLANTS)
+PLANTS = (
+    *VEGETABLES,
+    *SPROUTS,
+    *CELERY,
+    *MIXED,
+    *MUSHROOMS,
+    *HERBS,
+    *FRUIT,
+    *MIXED_FRUIT,
+    *DRIED_FRUIT,
+    *MADE_OF_PLANTS,
+)

@@ -26,7 +26,7 @@ ANY_VINEGAR = group("vinegar", hidden=(A.SULPHITES, A.BARLEY))
 MALT_VINEGAR = group("malt vinegar, black vinegar", A.BARLEY, hidden=(A.WHEAT,))
 SALT_AND_SPICES = group(
     """salt = sea salt = table salt = kosher salt = flaky salt = rock salt, ~black pepper = black peppercorn =
-    peppercorn = white pepper = pink peppercorn = green peppercorn, ~sichuan pepper = szechuan pepper, allspice,
+    peppercorn = white pepper = green peppercorn, ~sichuan pepper = szechuan pepper, allspice,
     aniseed = anise = star anise, caraway = caraway seed, cardamom = cardamom pod, cayenne = cayenne pepper =
     cayenne chilli,
     chilli flake = chilli powder = chili powder = red pepper flake, cinnamon = cinnamon stick, clove, coriander
@@ -34,6 +34,12 @@ SALT_AND_SPICES = group(
     powder = ground ginger, juniper = juniper berry, mace, nutmeg, onion powder = onion granule, garlic powder =
     garlic granule, paprika = smoked paprika, saffron, sumac, turmeric = ground turmeric, dried
     oregano, dried thyme, dried mint, dried herb, tonka bean, smoked salt""",
+)  # fmt: skip
+# The berry of Schinus, no pepper at all; a mix of peppercorns often holds some.
+PINK_PEPPER = group(
+    """~pink peppercorn = ~pink pepper = ~pink pepper berry, ~mixed peppercorn = ~peppercorn mix =
+    ~rainbow peppercorn""",
+    kin=(A.CASHEWS, A.PISTACHIOS),
 )  # fmt: skip
 ASAFOETIDA = group("asafoetida = hing", hidden=(A.WHEAT,))  # most is ground with flour
 SPICE_MIXES = group(
@@ -116,6 +122,6 @@ COLOURS = (
 
 STORES = (
     *OILS, *CHILLI_OIL, *ANY_OIL, *SOY_OIL, *WINE_VINEGARS, *VINEGARS, *ANY_VINEGAR, *MALT_VINEGAR,
-    *SALT_AND_SPICES, *ASAFOETIDA,
+    *SALT_AND_SPICES, *PINK_PEPPER, *ASAFOETIDA,
     *SPICE_MIXES, *SEASONINGS, *SOY_SAUCES, *TAMARI, *MISO, *FISHY_SAUCES, *SAUCES, *STOCKS, *COLOURS,
 )  # fmt: skip
