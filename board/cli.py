@@ -4,6 +4,7 @@ Imports are made where they are needed: `--help` and the board must not wait for
 """
 
 import argparse
+import io
 import os
 import sys
 from collections.abc import Callable, Sequence
@@ -224,6 +225,9 @@ def _clock(text: str) -> tuple[int, int]:
 
 def main(argv: Sequence[str] | None = None) -> int:
     """Runs one command; never lets a traceback out for something the user can mend."""
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, io.TextIOWrapper):
+            stream.reconfigure(errors="replace")  # a sign that the terminal cannot show is `?`
     arguments = _parser().parse_args(argv)
     if arguments.command is None:
         arguments.run = lambda _: _welcome()

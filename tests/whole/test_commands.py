@@ -1,6 +1,9 @@
 """Every command from its words to its exit code."""
 
 import json
+import os
+import subprocess
+import sys
 from datetime import datetime
 from pathlib import Path
 
@@ -55,6 +58,18 @@ def test_the_bundled_plan_checks_clean_and_lists_what_it_assumes(run: Run) -> No
     assert "Assumed" in out
     assert "local food-safety code" in out
     assert "STOP" not in out
+
+
+def test_a_terminal_that_knows_only_ascii_gets_question_marks(home: Path, tmp_path: Path) -> None:
+    plan = tmp_path / "crème.yaml"
+    plan.write_text("event: Crème brûlée\ndate: tomorrow\n", encoding="utf-8")
+    command = [sys.executable, "-m", "board", "check", str(plan)]
+    environment = {**os.environ, "PYTHONIOENCODING": "ascii", "PYTHONUTF8": "0"}
+    done = subprocess.run(command, env=environment, capture_output=True, timeout=60, check=False)
+
+    assert done.returncode == ExitCode.STOP
+    assert b"Traceback" not in done.stderr
+    assert b"cr?me.yaml:2:7: P" in done.stdout + done.stderr
 
 
 def test_a_bad_plan_exits_2_with_every_place(run: Run, tmp_path: Path) -> None:
