@@ -55,5 +55,5 @@ def _drinks(file: PlanFile) -> Iterator[tuple[Loc, str]]:
     if drinks is not None:
         asked = {"wine": drinks.wine, "sparkling wine": drinks.sparkling, "beer": drinks.beer}
         for drink, how_much in asked.items():
-            if how_much is not None and (how_much.usual or how_much.amount > 0) and drink not in seen:
+            if how_much is not None and how_much.some and drink not in seen:
                 yield ("drinks", drink.split()[0]), drink

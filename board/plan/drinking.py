@@ -36,6 +36,11 @@ class HowMuch(BaseModel):
     each: Literal["once", "course", "hour"] = "once"
     first_hour: float | None = Field(default=None, ge=0, le=MOST_A_GUEST)
 
+    @property
+    def some(self) -> bool:
+        """Whether there is any at all."""
+        return self.usual or self.amount > 0 or bool(self.first_hour)
+
     def rate(self) -> Rate:
         return Rate(self.amount, self.unit, self.each, self.first_hour)
 

@@ -21,6 +21,7 @@ from board.plan.drinking import HowMuch, Pairing
 from board.plan.load import PlanFile
 from board.plan.quantities import Ingredient
 
+ALCOHOL = ("wine", "sparkling", "beer")
 NO_ALCOHOL = ("alcohol-free", "pregnant")
 SECTION = "drinks"
 GLASSES_A_BOTTLE = {"wine": WINE_GLASSES_A_BOTTLE, "sparkling": FLUTES_A_BOTTLE}
@@ -37,12 +38,18 @@ class Table:
     courses: int
 
     def people(self, drink: str) -> int:
-        """Who a drink is for: alcohol for the drinkers, soft drinks for the others, coffee for the grown-up."""
-        if drink in ("wine", "sparkling", "beer"):
+        """Who a drink is for: alcohol for the drinkers, coffee for the grown-up, all else for everybody."""
+        if drink in ALCOHOL:
             return self.drinkers
-        if drink == "soft drinks":
-            return self.guests - self.drinkers
         return self.guests - self.children if drink == "coffee" else self.guests
+
+    def usual(self, drink: str, *, alcohol: bool) -> float:
+        """Of the usual rate's unit. Soft drinks: for those who drink no alcohol (where there is `alcohol`; else for
+        all) by the hour, and a glass for everybody else, since somebody always drives."""
+        rate = USUAL[drink]
+        if drink != "soft drinks" or not alcohol:
+            return servings(rate, self.people(drink), self.hours, self.courses)
+        return servings(rate, self.guests - self.drinkers, self.hours, self.courses) + self.drinkers
 
 
 def table_of(file: PlanFile) -> Table:
@@ -66,11 +73,16 @@ def drinks_for_all(file: PlanFile) -> Iterator[Ingredient]:
         "wine": drinks.wine, "sparkling": drinks.sparkling, "beer": drinks.beer, "soft drinks": drinks.soft_drinks,
         "water": drinks.water, "ice": drinks.ice, "coffee": drinks.coffee,
     }  # fmt: skip
+    poured = any(said.some for drink in ALCOHOL if (said := asked[drink]) is not None)
+    alcohol = poured or any(course.drink for course in file.plan.courses)
     for drink, how_much in asked.items():
         rate = None if how_much is None else USUAL[drink] if how_much.usual else how_much.rate()
-        if rate is None:
+        if how_much is None or rate is None:
             continue
-        taken = servings(rate, table.people(drink), table.hours, table.courses)
+        if how_much.usual:
+            taken = table.usual(drink, alcohol=alcohol)
+        else:
+            taken = servings(rate, table.people(drink), table.hours, table.courses)
         amount, unit = in_the_shop(drink, rate, taken)
         if amount > 0:
             yield Ingredient(food=SOLD_AS.get(drink, drink), low=amount, high=amount, unit=unit, section=SECTION)

@@ -30,22 +30,22 @@ def drinks(listed: Listed, more: str, drink: str = "") -> dict[str, tuple[float 
 
 
 def test_the_usual_for_six_who_drink_and_two_who_do_not(listed: Listed) -> None:
-    """Wine: 6 × (2 + 3) = 30 glasses, 6 bottles. Soft drinks: 2 × 5 glasses of 200 ml = 2 l. Water 8 × 0.5 l, ice
-    8 × 0.6 kg, coffee 8 cups of 9.07 g."""
+    """Wine: 6 × (2 + 3) = 30 glasses, 6 bottles. Soft drinks: 2 × 5 glasses and one each for the six, 16 of 200 ml =
+    3.2 l. Water 8 × 0.5 l, ice 8 × 0.6 kg, coffee 8 cups of 9.07 g."""
     found = drinks(listed, "drinks: usual")
 
     assert found == {
-        "wine": (6, "bottle"), "soft drink": (pytest.approx(2000), "ml"), "table water": (pytest.approx(4000), "ml"),
+        "wine": (6, "bottle"), "soft drink": (pytest.approx(3200), "ml"), "table water": (pytest.approx(4000), "ml"),
         "ice": (pytest.approx(4800), "g"), "ground coffee": (pytest.approx(8 * 453.59237 / 50), "g"),
     }  # fmt: skip
 
 
 def test_children_get_neither_alcohol_nor_coffee(listed: Listed) -> None:
-    """4 × 5 = 20 glasses are 4 bottles; 4 × 5 glasses of 200 ml; 6 cups."""
+    """4 × 5 = 20 glasses are 4 bottles; 4 × 5 and 4 glasses of 200 ml; 6 cups."""
     found = drinks(listed, "drinks: {wine: usual, soft drinks: usual, coffee: usual, children: 2}")
 
     assert found == {
-        "wine": (4, "bottle"), "soft drink": (pytest.approx(4000), "ml"),
+        "wine": (4, "bottle"), "soft drink": (pytest.approx(4800), "ml"),
         "ground coffee": (pytest.approx(6 * 453.59237 / 50), "g"),
     }  # fmt: skip
 
@@ -55,6 +55,15 @@ def test_a_plans_own_figures_go_first(listed: Listed) -> None:
     more = "drinks: {wine: 1 glass a guest a course, sparkling: 1 flute a guest, beer: 2 bottles a guest, ice: none}"
 
     assert drinks(listed, more) == {"wine": (3, "bottle"), "sparkling wine": (1, "bottle"), "beer": (12, "bottle")}
+
+
+def test_soft_drinks_in_the_plans_own_figures_are_for_every_guest(listed: Listed) -> None:
+    assert drinks(listed, "drinks: {soft drinks: 0.3 l a guest}") == {"soft drink": (pytest.approx(8 * 300), "ml")}
+
+
+def test_with_nothing_else_to_drink_the_usual_soft_drinks_are_for_everybody(listed: Listed) -> None:
+    """8 × 5 glasses of 200 ml; nobody waits for wine that is not there."""
+    assert drinks(listed, "drinks: {wine: none, soft drinks: usual}") == {"soft drink": (pytest.approx(8000), "ml")}
 
 
 def test_without_drinks_none_are_reckoned(listed: Listed) -> None:
