@@ -148,7 +148,9 @@ def run_board(
         evening, night = _with_night(evening, wish)
         _show(evening, virtual, dress, greeting=greeting, plan=plan, planned=sheet, usable=usable)
     _print_score(evening, night)
-    print(words.left_board(one_line(path)))
+    print(words.left_board(_quoted(path)))
+    if virtual is None and evening.state.closed:
+        print(words.what_it_taught(_quoted(plan), _quoted(path)))
 
 
 def night_of(plan: Path, mishaps: Mishaps, seed: int) -> NightWish:

@@ -256,8 +256,12 @@ def cannot_keep(path: str, why: str) -> str:
     )
 
 
-def left_board(path: str) -> str:
-    return f"The run log is {path}\nLook back with: {PROGRAM} review {path}"
+def left_board(log: str) -> str:
+    return f"The run log is {log}\nLook back with: {PROGRAM} review {log}"
+
+
+def what_it_taught(plan: str, log: str) -> str:
+    return f"What it taught: {PROGRAM} lessons {plan} {log}"
 
 
 def log_lies_at(path: str) -> str:

@@ -51,7 +51,12 @@ def test_understood_opens_the_board_and_the_log_and_the_review_say_so(
     assert [stop[:3] for stop in accepted] == ["F01", "F10"]
     again = Terminal(["live", plan, "--log", str(log), "--no-bell"], (100, 30), env)
     assert ASKED not in again.wait_for("┃")  # gone on with, and not asked again
-    again.kill()
+    again.press("q")
+    again.press("e")
+    again.wait_for("closes this page")
+    again.press("q")
+    again.wait_for("What it taught: platecall lessons")
+    again.process.close()
     events = read_log(log.read_bytes(), "x").events
     assert sum(isinstance(event, StopsAccepted) for event in events) == 1
     _, out, _ = run("review", str(log))
