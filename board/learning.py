@@ -21,11 +21,13 @@ from board.desk import (
 from board.evenings import contents_of
 from board.lessons.book import Added, Book, into_book
 from board.lessons.changes import Lesson, Lessons, history_lines, lessons_for
+from board.lessons.notes import Note
 from board.lessons.observe import PastEvening, observe
 from board.log.disk import write_next_free
 from board.plain import one_line
-from board.plan.edits import AddHistory, CannotEdit, Together
+from board.plan.edits import AddHistory, AddNotes, CannotEdit, Edit, Together, apply_all
 from board.plan.load import PlanFile
+from board.plan.places import Loc
 
 
 @dataclass(frozen=True)
@@ -96,22 +98,36 @@ def the_book() -> tuple[Book, Path]:
         raise Trouble(str(wrong), code=2 if wrong.broken else 1) from None
 
 
-def chosen(learning: Learning, numbers: Sequence[int] | None) -> list[Lesson]:
-    """The lessons of these numbers, counted from 1; all for None. Raises Trouble."""
-    lessons = learning.found.lessons
+@dataclass(frozen=True, slots=True)
+class Chosen:
+    """What is to be taken up."""
+
+    lessons: tuple[Lesson, ...] = ()
+    notes: tuple[Note, ...] = ()
+
+
+def chosen(learning: Learning, numbers: Sequence[int] | None) -> Chosen:
+    """The lessons of these numbers, counted from 1, and then the notes; all for None. Raises Trouble."""
+    lessons, notes = learning.found.lessons, learning.found.notes
+    count = len(lessons) + len(notes)
     for number in numbers or ():
-        if not 1 <= number <= len(lessons):
-            raise Trouble(words.no_such_lesson(number, len(lessons)))
-    if not lessons:
+        if not 1 <= number <= count:
+            raise Trouble(words.no_such_lesson(number, count))
+    if not count:
         raise Trouble(words.no_such_lesson(1, 0))
-    return [each for n, each in enumerate(lessons, 1) if numbers is None or n in numbers]
+    wanted = range(1, count + 1) if numbers is None else numbers
+    return Chosen(
+        tuple(lesson for n, lesson in enumerate(lessons, 1) if n in wanted),
+        tuple(note for n, note in enumerate(notes, len(lessons) + 1) if n in wanted),
+    )
 
 
-def take(learning: Learning, taken: Sequence[Lesson]) -> tuple[list[str], Path]:
-    """Writes lessons into the plan, whole or not at all, with a copy of how it was beside it; the lines that changed,
-    and where the copy lies. Raises Trouble."""
+def take(learning: Learning, taken: Chosen) -> tuple[list[str], Path]:
+    """Writes lessons and notes into the plan, whole or not at all, with a copy of how it was beside it; the lines that
+    changed, and where the copy lies. Raises Trouble."""
     date = WallClock().now().astimezone(ZoneInfo(learning.file.plan.zone)).date().isoformat()
-    text, file = changed(learning, taken, history_lines(date, taken, learning.found))
+    history = history_lines(date, taken.lessons, learning.found, taken.notes)
+    text, file = changed(learning, taken.lessons, taken.notes, history)
     try:
         refuse_stopped(file)
     except Trouble as trouble:
@@ -138,10 +154,18 @@ def _backup(path: Path, date: str) -> Path:
     return copy
 
 
-def changed(learning: Learning, taken: Sequence[Lesson], history: tuple[str, ...] = ()) -> tuple[str, PlanFile]:
+def changed(
+    learning: Learning, taken: Sequence[Lesson], notes: Sequence[Note] = (), history: tuple[str, ...] = ()
+) -> tuple[str, PlanFile]:
     """The plan with lessons in it, as text and read. Raises Trouble."""
-    edits = (*(lesson.edit for lesson in taken), *([AddHistory(history)] if history else []))
-    made = Together(edits).made(learning.text, learning.file)
+    by_place: dict[Loc, list[str]] = {}
+    for note in notes:
+        by_place.setdefault(note.loc, []).append(note.text)
+    # One after the other: a figure and a note may belong to the same line.
+    edits: list[Edit] = [Together(tuple(lesson.edit for lesson in taken))] if taken else []
+    edits += [AddNotes(loc, tuple(texts)) for loc, texts in by_place.items()]
+    edits += [AddHistory(history)] if history else []
+    made = apply_all(learning.text, learning.file, edits)
     if isinstance(made, CannotEdit):
         raise Trouble(one_line(made.reason))
     return made

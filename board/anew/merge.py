@@ -50,6 +50,7 @@ class _Merger:
             assumed=self.state.sheet.assumed,
             stops=self.state.sheet.stops,
             cautions=self.state.sheet.cautions,
+            noted=self.state.sheet.noted,
         )
 
     def _stays(self, slot: Slot) -> bool:

@@ -9,6 +9,7 @@ import msgspec
 
 from board.lessons.kinds import Key, key_of, key_of_sitting, key_of_slot, sitting_label
 from board.lessons.learn import Estimate, learn, planned_range
+from board.lessons.notes import Note, notes_for
 from board.lessons.observe import Observed, OvenTurn, PastEvening
 from board.lessons.ovens import DEFAULTS, Rate, Way, learn_ovens, way_of
 from board.plan.durations import takes_text
@@ -53,7 +54,8 @@ class Lesson:
 class Lessons:
     """All that is worth a change, in the order of the plan. `fresh`: evenings not learned from before; `known`: how
     many were; `rehearsals`: how many logs of rehearsals were left out; `aside`: by evening's date, what counted for
-    nothing; `strange`: steps of these evenings that the plan does not have."""
+    nothing; `strange`: steps of these evenings that the plan does not have; `notes`: of fresh
+    evenings."""
 
     lessons: tuple[Lesson, ...]
     fresh: tuple[PastEvening, ...]
@@ -61,6 +63,7 @@ class Lessons:
     rehearsals: int
     aside: tuple[tuple[str, Observed | OvenTurn], ...]
     strange: int
+    notes: tuple[Note, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,6 +99,7 @@ def lessons_for(file: PlanFile, evenings: Iterable[PastEvening]) -> Lessons:
         known=len(lived) - len(fresh),
         rehearsals=len(every) - len(lived),
         aside=tuple(_aside(file, {*figures, *sittings}, fresh)),
+        notes=notes_for(file, fresh),
         strange=len({step.key for evening in fresh for step in evening.steps} - set(figures)),
     )
 
@@ -112,12 +116,13 @@ def oven_label(oven: str, way: Way) -> str:
 ALL = "all lessons"
 
 
-def history_lines(date: str, taken: Sequence[Lesson], lessons: Lessons) -> tuple[str, ...]:
+def history_lines(date: str, taken: Sequence[Lesson], lessons: Lessons, notes: Sequence[Note] = ()) -> tuple[str, ...]:
     """What is added to the plan's history: the day, what was taken up, and the evenings by date and mark.
 
-    Where all was taken, what was too little to change counts as learned too.
+    Where all was taken, notes too, what was too little to change counts as learned too.
     """
-    rest = [lesson for lesson in lessons.lessons if lesson not in taken]
+    rest: list[Lesson | Note] = [lesson for lesson in lessons.lessons if lesson not in taken]
+    rest += [note for note in lessons.notes if note not in notes]
     names = [ALL] if not rest else [f"'{lesson.name}'" for lesson in taken]
     evenings = [f"{evening.date} [{evening.mark}]" for evening in lessons.fresh]
     return tuple(

@@ -59,6 +59,17 @@ class OvenTurn:
     aside: Aside | None = None
 
 
+@dataclass(frozen=True, slots=True)
+class Noted:
+    """A note of the host's: about a step or a job, by `key`; about the serving or clearing of a `course`; or about the
+    evening. `name`: of what it is about, in the words of the plan."""
+
+    text: str
+    name: str = ""
+    key: Key | None = None
+    course: str | None = None
+
+
 @dataclass(frozen=True)
 class PastEvening:
     """What one log says. `mark` names the log by its first line, whatever its file is called. `sits`: how long the
@@ -71,6 +82,7 @@ class PastEvening:
     steps: tuple[Observed, ...]
     turns: tuple[OvenTurn, ...]
     sits: tuple[Observed, ...] = ()
+    notes: tuple[Noted, ...] = ()
 
 
 def observe(opened: EveningOpened, events: Sequence[Event]) -> PastEvening:
@@ -95,6 +107,7 @@ def observe(opened: EveningOpened, events: Sequence[Event]) -> PastEvening:
             if use.before is not None and use.celsius is not None
         ),
         sits=tuple(_sat(told)),
+        notes=tuple(_noted(told)),
     )
 
 
@@ -169,6 +182,18 @@ def _timed(told: _Told) -> Iterator[tuple[Slot, float, Aside | None]]:
         called = _first_call_at_end(told, about, step.started)
         minutes = (step.finished - step.started - _hands_elsewhere(told, slot, step, called, about)) / MINUTE
         yield slot, minutes, _aside(told, slot, step, called, about, minutes)
+
+
+def _noted(told: _Told) -> Iterator[Noted]:
+    slots = told.sheet.by_id()
+    for note in told.state.notes:
+        slot = slots.get(note.slot) if note.slot is not None else None
+        if slot is None:
+            yield Noted(note.text)
+        elif slot.kind in ("step", "job"):
+            yield Noted(note.text, slot.name, key=key_of_slot(slot))
+        else:
+            yield Noted(note.text, slot.name, course=slot.course)
 
 
 def _sat(told: _Told) -> Iterator[Observed]:

@@ -100,6 +100,7 @@ def _row(sheet: RunSheet, slot: Slot, zone: ZoneInfo, name: str | None) -> Row:
     if hands := _hands(slot, zone, name):
         told.append(hands)
     told += [one_line(line) for course in sheet.courses if course.serve == slot.id for line in course.plates]
+    told += [words.noted(one_line(note)) for note in slot.noted]
     dish = f" ({one_line(slot.dish)})" if slot.dish and slot.dish.casefold() not in slot.name.casefold() else ""
     return Row(
         words.clock(start),
@@ -139,5 +140,6 @@ def where_of(slot: Slot) -> str:
 def _notes(sheet: RunSheet) -> Iterable[str]:
     yield from (one_line(stop) for stop in sheet.stops)
     yield from (one_line(f"{each.what}: {each.why}") for each in sheet.given_up)
+    yield from (words.noted(one_line(note)) for note in sheet.noted)
     yield from (one_line(caution) for caution in sheet.cautions)
     yield words.CAUTION

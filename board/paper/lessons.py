@@ -74,8 +74,9 @@ def print_lessons(event: str, found: Lessons, brings: Brings | None, plan: str, 
         out.print(cell(words.NO_LESSONS))
     if brings is not None:
         _effect(found, brings, out)
+    _notes(found, out)
     _aside(found, out)
-    if found.lessons:
+    if found.lessons or found.notes:
         out.print()
         out.print(cell(words.how_to_take_lessons(plan)))
         out.print(cell(words.LESSONS_CAUTION, "dim"))
@@ -166,6 +167,17 @@ def _shares(course: CourseShares) -> list[str]:
     return [words.REVIEW_NONE if share is None else words.chance(share, certain=False) for share in shares]
 
 
+def _notes(found: Lessons, out: Console) -> None:
+    if not found.notes:
+        return
+    out.print()
+    out.print(cell(words.LESSONS_NOTES, "bold"))
+    rows = table((words.LESSON_NUMBER, "right"), (words.LESSON_WHAT, "left"), (words.LESSON_NOTED, "left"))
+    for number, note in enumerate(found.notes, len(found.lessons) + 1):
+        rows.add_row(str(number), cell(note.name or words.THE_EVENING), cell(note.text))
+    out.print(rows)
+
+
 def _aside(found: Lessons, out: Console) -> None:
     if not found.aside and not found.strange:
         return
@@ -198,6 +210,10 @@ def lessons_form(found: Lessons, brings: Brings | None) -> dict[str, Any]:
                 "planned_range_80_minutes": None if lesson.told is None else [round(each, 2) for each in lesson.told],
             }
             for number, lesson in enumerate(found.lessons, 1)
+        ],
+        "notes": [
+            {"number": number, "about": note.name or None, "text": note.text}
+            for number, note in enumerate(found.notes, len(found.lessons) + 1)
         ],
         "effect": None if brings is None else [_course_form(each) for each in brings.courses],
         "alone": [] if brings is None else [_alone_form(each) for each in brings.alone],

@@ -42,6 +42,7 @@ def print_sheet(sheet: RunSheet, by: str, out: Console) -> None:
                 words.SHEET_NO_GIVE if slot.give_minutes is None else words.give(slot.give_minutes),
             )
         out.print(rows)
+    _noted(sheet, out)
     _clocks(sheet, zone, out)
     _given_up(sheet, out)
     _plates(sheet, out)
@@ -55,6 +56,15 @@ def _stops(sheet: RunSheet, out: Console) -> None:
         for line in sheet.stops:
             out.print(paragraph(f"■ {line}", indent=2))
         out.print()
+
+
+def _noted(sheet: RunSheet, out: Console) -> None:
+    """Of the evening as a whole, on evenings before."""
+    if sheet.noted:
+        out.print()
+        out.print(cell(words.SHEET_NOTED, "bold"))
+        for line in sheet.noted:
+            out.print(paragraph(line, indent=2))
 
 
 def _plates(sheet: RunSheet, out: Console) -> None:
@@ -136,6 +146,7 @@ def _what(slot: Slot) -> str:
     tail = [words.look_for(slot.look_for)] if slot.look_for else []
     if slot.core_celsius is not None:
         tail.append(words.core(slot.core_celsius))
+    tail += [words.noted(note) for note in slot.noted]
     return " · ".join([slot.name, *tail])
 
 

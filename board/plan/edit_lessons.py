@@ -76,6 +76,25 @@ class SetOvenTime(Edit):
 
 
 @dataclass(frozen=True)
+class AddNotes(Edit):
+    """Notes of evenings before, at the end of those that the step, job, course or whole plan at a path has."""
+
+    loc: Loc
+    notes: tuple[str, ...]
+
+    def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
+        loc, part = written(data, self.loc)
+        if isinstance(part, str) and loc[:1] == ("jobs",):  # a job of one line
+            return [Put(loc, {"job": part, "noted": list(self.notes)})]
+        if not isinstance(part, dict):
+            return CannotEdit(words.EDIT_NO_STEP)
+        said = part.get("noted")
+        if not isinstance(said, list) or not said:
+            return [Put((*loc, "noted"), [*([said] if said else []), *self.notes])]
+        return [Append((*loc, "noted"), note) for note in self.notes]
+
+
+@dataclass(frozen=True)
 class Together(Edit):
     """Several changes that touch different places, made as one: the plan is read again once."""
 

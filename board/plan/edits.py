@@ -7,14 +7,14 @@ from board.plan.edit import Edit
 from board.plan.edit_dishes import AddWay, BuyDish, DropDay, DropDish, PushCourse, SetOn
 from board.plan.edit_hands import AddHelper, EarlierHours, MoreHours
 from board.plan.edit_kitchen import AddOven, MoreOfTool, MoreRings, MoreRoom
-from board.plan.edit_lessons import AddHistory, SetOvenTime, SetTakes, Together
+from board.plan.edit_lessons import AddHistory, AddNotes, SetOvenTime, SetTakes, Together
 from board.plan.load import PlanFile
 from board.plan.save import CannotEdit
 
 __all__ = [
-    "AddHelper", "AddHistory", "AddOven", "AddWay", "BuyDish", "CannotEdit", "DropDay", "DropDish", "EarlierHours",
-    "Edit", "MoreHours", "MoreOfTool", "MoreRings", "MoreRoom", "PushCourse", "SetOn", "SetOvenTime", "SetTakes",
-    "Together", "apply_all",
+    "AddHelper", "AddHistory", "AddNotes", "AddOven", "AddWay", "BuyDish", "CannotEdit", "DropDay", "DropDish",
+    "EarlierHours", "Edit", "MoreHours", "MoreOfTool", "MoreRings", "MoreRoom", "PushCourse", "SetOn",
+    "SetOvenTime", "SetTakes", "Together", "apply_all",
 ]  # fmt: skip
 
 

@@ -50,6 +50,9 @@ def _one_or_many(value: Any) -> Any:
     return value if isinstance(value, list) or value is None else [value]
 
 
+Noted = Annotated[list[LongWords], BeforeValidator(_one_or_many, json_schema_input_type=str | list[str])]
+
+
 def _yes_no(text: str) -> bool:
     """YAML 1.2 leaves `yes` a word; hosts write it all the same."""
     if text.lower() in ("yes", "no"):
@@ -240,7 +243,7 @@ class Work(Way):
 
     `cooks`: the class of food it cooks; `reheats`: what was cooked before; `cools`: how something hot is cooled;
     `thaws`: how much; `perishable`: whether its result spoils out of the cold; `washes`: tools clean after it;
-    `puts_away`: courses whose leftovers it puts into the cold.
+    `puts_away`: courses whose leftovers it puts into the cold; `noted`: what its host noted on evenings before.
     """
 
     or_: Annotated[list[Way], BeforeValidator(_one_or_many, json_schema_input_type=Way | list[Way])] = []
@@ -261,6 +264,7 @@ class Work(Way):
     washes: Annotated[list[Words], BeforeValidator(_one_or_many, json_schema_input_type=str | list[str])] = []
     puts_away: Annotated[list[Words], BeforeValidator(_one_or_many, json_schema_input_type=str | list[str])] = []
     with_guests: YesNo = False
+    noted: Noted = []
     call: Words | None = None
     call_at_end: Words | None = None
 
@@ -384,7 +388,7 @@ def parse_course_time(text: str) -> dict[str, object]:
 
 class Course(PlanModel):
     """What is served together. `serve` and `clear` are the minutes to plate and carry, and to take away. `drink`: what
-    is poured with it."""
+    is poured with it. `noted`: what was noted of its serving and clearing."""
 
     course: Words
     at: Annotated[CourseTime, Phrase(parse_course_time, "19:15")]
@@ -399,6 +403,7 @@ class Course(PlanModel):
     drink: Annotated[
         list[PairingLine], BeforeValidator(_one_or_many, json_schema_input_type=PairingLine | list[PairingLine])
     ] = []
+    noted: Noted = []
     dishes: list[Dish] = Field(min_length=1)
 
 
@@ -455,7 +460,8 @@ class Plan(PlanModel):
 
     `drinks`: what is reckoned by the guests; `shopping`: trips to the shops by day; `shops`: when the shop of a section
     is open; `pantry`: what is in the house; `packs`, `prices`: how foods are sold.
-    `history`: what its figures were learned from, a line each time; `lessons` writes it.
+    `noted`: what was noted of evenings before as a whole. `history`: what its figures were learned from, a line each
+    time. `lessons` writes both.
     """
 
     event: Words
@@ -479,6 +485,7 @@ class Plan(PlanModel):
     pantry: Pantry = []
     packs: dict[Words, PackLine] = {}
     prices: dict[Words, PriceLine] = {}
+    noted: Noted = []
     history: list[LongWords] = []
 
     @property

@@ -99,7 +99,8 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
 
     `cooks`: the class of food it cooks. `hold_minutes`: how long its core is held at `core_celsius`. `exposed`: while
     it lasts, what spoils stands neither hot nor cold enough. `fresh`: cooked through, so that a new clock begins.
-    `raw`: what its dish has in it that is raw and wants cooking, in the plan's words.
+    `raw`: what its dish has in it that is raw and wants cooking, in the plan's words. `noted`: what its host noted
+    of it on evenings before; of a course, at its serving.
     """
 
     id: str
@@ -130,6 +131,7 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
     fresh: bool = False
     cooling: Cooling | None = None
     raw: str | None = None
+    noted: tuple[str, ...] = ()
 
     @property
     def whole(self) -> bool:
@@ -224,6 +226,7 @@ class RunSheet(msgspec.Struct, frozen=True, gc=False):
     raw_limit: RawLimit | None = None  # None: nothing raw is cooked through
     stops: tuple[str, ...] = ()  # what `check` says must be mended before anybody eats
     cautions: tuple[str, ...] = ()
+    noted: tuple[str, ...] = ()  # of the evening as a whole, on evenings before
 
     def by_id(self) -> dict[str, Slot]:
         return {slot.id: slot for slot in self.slots}
@@ -273,6 +276,7 @@ def outside_form(sheet: RunSheet, *, valid: bool) -> dict[str, Any]:
                     for u in s.uses
                 ],
                 "give_minutes": s.give_minutes,
+                "noted": list(s.noted),
             }
             for s in sheet.slots
         ],
@@ -281,4 +285,5 @@ def outside_form(sheet: RunSheet, *, valid: bool) -> dict[str, Any]:
         "rules": sheet.rules,
         "stops": list(sheet.stops),
         "cautions": list(sheet.cautions),
+        "noted": list(sheet.noted),
     }

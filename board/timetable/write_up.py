@@ -117,6 +117,7 @@ class _Writer:
             rules=rule_set(plan.rules).title,
             clocks=spoil_clocks(self.file),
             raw_limit=raw_limit(self.file),
+            noted=tuple(plan.noted),
         )
 
     def _given_up(self, slots: list[Slot]) -> Iterator[GivenUp]:
@@ -174,7 +175,13 @@ class _Writer:
             fresh=task.care.fresh,
             cooling=cooling_of(self.file.plan, task, chosen),
             raw=raw_in(self.file.plan, task),
+            noted=self._noted(task),
         )
+
+    def _noted(self, task: Task) -> tuple[str, ...]:
+        if task.node.kind == "serve":
+            return next((tuple(c.noted) for c in self.file.plan.courses if c.course == task.node.course), ())
+        return tuple(task.work.noted) if task.work is not None else ()
 
     def _call(self, work: Work | None, chosen: FilledWay, way: Way) -> str | None:
         """The host's own words; else, where an oven is to be switched off, that."""

@@ -153,11 +153,16 @@ class Viewer:
         )
 
     def _look_for(self, slot: Slot, call: Call) -> str:
-        """What shows that it is done; of a course going out, whose plate is different."""
+        """What shows that it is done; of a course going out, whose plate is different; what was noted of it on evenings
+        before."""
+        told = []
         if slot.kind == "serve":
             lines = next((course.plates for course in self.sheet.courses if course.serve == slot.id), ())
-            return words.plates([one_line(line, 120) for line in lines])
-        return one_line(words.look_for(slot.look_for)) if slot.look_for and call.part != "start" else ""
+            told += [words.plates([one_line(line, 120) for line in lines])] if lines else []
+        elif slot.look_for and call.part != "start":
+            told.append(one_line(words.look_for(slot.look_for)))
+        told += [words.noted(one_line(note, 160)) for note in slot.noted]
+        return " · ".join(told)
 
     def detail(self, slot: Slot, call: Call, state: State | None = None) -> str:
         """Where the thing is, at what heat, how long, of which dish."""

@@ -4,6 +4,7 @@ from board.words.times import span
 
 LESSON_NUMBER, LESSON_WHAT, LESSON_BEFORE, LESSON_AFTER = "", "what", "the plan says", "learned"
 LESSON_EVENINGS, LESSON_RANGE = "seen", "four of five take"
+LESSONS_NOTES, LESSON_NOTED, THE_EVENING = "What you noted, to be told at its time next time", "noted", "the evening"
 NO_LESSONS = "Nothing to change: the plan's figures hold, as far as these evenings tell."
 NO_EVENINGS = "No evening to learn from: rehearsals, and evenings learned from before, are left out."
 LESSONS_EFFECT = "How often each course is out within 5 min of its time"

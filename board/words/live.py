@@ -91,6 +91,14 @@ def look_for(words: str) -> str:
     return f"{LOOK_FOR}: {words}"
 
 
+SHEET_NOTED = "Noted on evenings before"
+
+
+def noted(note: str) -> str:
+    """What was noted on an evening before."""
+    return f"noted: {note}"
+
+
 def waited(seconds: float) -> str:
     minutes = int(seconds // 60)
     return f"called {span(minutes)} ago" if minutes >= 1 else "called just now"

@@ -67,6 +67,23 @@ def test_a_due_call_is_told_in_the_plans_own_words_with_place_and_length(host: H
     assert call.answer == words.DONE_BEGIN
 
 
+def test_what_was_noted_before_is_told_at_its_call(little: RunSheet) -> None:
+    notes = ("low flame", "lid\x1b on")
+    slots = [msgspec.structs.replace(s, noted=notes) if s.id == "stew" else s for s in little.slots]
+    host = Host(msgspec.structs.replace(little, slots=tuple(slots)), at("16:58"))
+    host.at("17:00")
+    host.answer("chop")
+    host.at("17:20")
+    host.answer("chop")
+
+    (begin,) = view(host, "17:30").due
+    host.answer("stew")
+    end = next(call for call in view(host, "18:30").due if call.key[1] == "end")
+
+    assert begin.look_for == "noted: low flame · noted: lid� on"
+    assert end.look_for == f"look for: tender · {begin.look_for}"
+
+
 def test_the_end_call_says_what_to_look_for_and_the_core_temperature(host: Host) -> None:
     host.at("17:00")
     host.answer("chop")

@@ -18,9 +18,9 @@ from tests.conftest import PLANS
 from tests.whole.conftest import LANTERN, Run
 
 KEYS = {"plan", "zone", "proved", "gap", "solve_seconds", "valid", "courses", "steps", "given_up", "assumed", "rules",
-        "stops", "cautions", "clocks"}  # fmt: skip
+        "stops", "cautions", "clocks", "noted"}  # fmt: skip
 COURSE_KEYS = {"name", "wanted", "served", "late_minutes"}
-STEP_KEYS = {"id", "dish", "course", "lane", "start", "end", "attended", "uses", "give_minutes"}
+STEP_KEYS = {"id", "dish", "course", "lane", "start", "end", "attended", "uses", "give_minutes", "noted"}
 
 
 def test_bare_it_says_what_it_can_do_and_offers_the_bundled_plan(run: Run) -> None:

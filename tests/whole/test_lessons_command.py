@@ -16,6 +16,7 @@ from board.log.write import RunLog
 from board.mishaps import play_night
 from board.night import Night, draw_night
 from board.plan.load import PlanFile
+from board.run.decide import WriteNote
 from board.run.events import StepFinished, StepStarted
 from board.sessions import first_moment
 from board.timetable.run_sheet import RunSheet
@@ -62,7 +63,9 @@ def live(plan: Path, log: Path, *, rehearsal: bool = False) -> Path:
     lasts |= {"leek-soup/cut-the-leeks": timedelta(minutes=28), "leek-soup/simmer-the-soup": timedelta(minutes=45)}
     clock = StoppedClock(first_moment(sheet, None))
     kept = RunLog(log)
-    list(play_night(open_evening(sheet, clock, kept, rehearsal=rehearsal), clock, Night(lasts)))
+    evening = open_evening(sheet, clock, kept, rehearsal=rehearsal)
+    evening.wish(WriteNote("cut them [b]finer", "leek-soup/cut-the-leeks"))
+    list(play_night(evening, clock, Night(lasts)))
     kept.close()
     return log
 
@@ -165,8 +168,8 @@ def test_one_by_number_leaves_the_others(run: Run, plan: Path, tmp_path: Path) -
     _, out, _ = run("lessons", str(plan), str(log), "--no-effect")
 
     assert "takes: 25 to 30 to 35 min" in plan.read_text(encoding="utf-8")
-    assert "cut the leeks" not in out
-    assert "simmer the soup" in out
+    assert "\n1  simmer the soup" in out
+    assert "16 to 25" not in out  # of the leeks only the note is left
     code, _, err = run("lessons", str(plan), str(log), "--take", "7")
     assert (code, "no lesson number 7" in err) == (ExitCode.FAILED, True)
 
@@ -219,6 +222,22 @@ def test_a_night_of_mishaps_is_drawn_from_what_evenings_showed(
     assert sum(minutes > 35 for _, minutes in after) >= 2
     assert not any("Lengths were drawn" in out for out, _ in before)
     assert all("Lengths were drawn from what 1 evening showed" in out for out, _ in after)
+
+
+def test_what_was_noted_stands_in_the_plan_and_on_the_next_sheet(run: Run, plan: Path, tmp_path: Path) -> None:
+    log = live(plan, tmp_path / "evening.jsonl")
+    _, out, _ = run("lessons", str(plan), str(log), "--no-effect")
+    assert "3  cut the leeks  cut them [b]finer (2026-11-28)" in out
+
+    code, _, err = run("lessons", str(plan), str(log), "--take", "3")
+    assert code == ExitCode.DONE, err
+    assert "takes: 15 to 20 to 25 min" in plan.read_text(encoding="utf-8")
+    _, out, _ = run("lessons", str(plan), str(log), "--no-effect", "--json")
+    assert json.loads(out)["notes"] == []
+    assert len(json.loads(out)["lessons"]) == 2
+    for more in ([], ["--for", "wall"], ["--markdown"], ["--json"]):
+        _, sheet, _ = run("sheet", str(plan), *more)
+        assert "[b]finer" in sheet.replace("\\", ""), more
 
 
 @pytest.mark.parametrize("bad", ["some", "0", "1,", "", "-2", "1;2"])
