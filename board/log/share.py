@@ -65,7 +65,8 @@ _OURS = frozenset((
 
 def without_names(events: Sequence[Event], names: Iterable[str], stand_in: str, *, notes: bool) -> tuple[Event, ...]:
     """The same evening, every name (whole words, in any capitals) replaced by `stand_in` and its number, longest
-    names first; notes left out unless they are to stay. Checksums are made when lines are."""
+    names first; notes, those of evenings before too, left out unless they are to stay. Checksums are made when lines
+    are."""
     said = {tuple(_WORD.findall(name.casefold())): None for name in names}
     ordered = sorted((each for each in said if each), key=lambda each: (-len(" ".join(each)), each))
     numbers = {each: f"{stand_in} {n}" for n, each in enumerate(ordered, 1)}
@@ -77,7 +78,8 @@ def without_names(events: Sequence[Event], names: Iterable[str], stand_in: str, 
         if isinstance(value, str):
             return pattern.sub(lambda it: numbers.get(tuple(_WORD.findall(it[0].casefold())), stand_in), value)
         if isinstance(value, dict):
-            return {key: each if key in _OURS else clean(each) for key, each in value.items()}
+            stays = {key: each for key, each in value.items() if notes or key != "noted"}
+            return {key: each if key in _OURS else clean(each) for key, each in stays.items()}
         return [clean(each) for each in value] if isinstance(value, list | tuple) else value
 
     kept = [event for event in events if notes or not isinstance(event, NoteWritten)]

@@ -73,6 +73,17 @@ def test_without_notes_what_is_taken_back_is_still_the_same(little: RunSheet) ->
     assert read_log(as_lines(events), "copy").dropped is None
 
 
+def test_without_notes_those_of_evenings_before_go_too(little: RunSheet) -> None:
+    slots = tuple(msgspec.structs.replace(s, noted=("her birthday",)) for s in little.slots)
+    opened = EveningOpened(
+        n=1, at=at("16:58"), rehearsal=False, sheet=msgspec.structs.replace(little, slots=slots, noted=("too loud",))
+    )
+
+    assert b"birthday" not in as_lines(without_names([opened], ["Ines"], "guest", notes=False))
+    assert b"too loud" not in as_lines(without_names([opened], ["Ines"], "guest", notes=False))
+    assert b"birthday" in as_lines(without_names([opened], ["Ines"], "guest", notes=True))
+
+
 def test_names_in_ids_go_everywhere_alike(little: RunSheet) -> None:
     def renamed(id_: str) -> str:
         return id_.replace("chop", "aunt-maud-s-soup/chop")
