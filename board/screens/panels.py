@@ -16,7 +16,7 @@ from board.screens.big import ROWS, big, bigger
 from board.screens.keys import ACTIONS, LEFT_TO_HELP
 from board.screens.lines import Line, Lines, fitted
 from board.view.board import BoardView, CallView
-from board.view.fold import cut
+from board.view.fold import cut, fold_words
 from board.view.ribbon import Row
 
 KEY_GAP = 2
@@ -81,7 +81,7 @@ class CallPanel(Lines):
             ahead = words.NOT_YET_DUE if chosen.answer else words.NOT_CALLED
             when = f"{words.INSISTENCE_SIGN[chosen.insistence]}{chosen.countdown}" if is_due else ahead
             title, told = chosen.headline, [f"{when} · {chosen.detail}"]
-            told += [chosen.look_for] if chosen.look_for else []
+            told += self._folded(chosen.look_for) if chosen.look_for else []
         others = [call for call in view.due if chosen is None or call.key != chosen.key]
         hint = (
             words.answer_hint(chosen.answer, chosen.already)
@@ -94,6 +94,10 @@ class CallPanel(Lines):
         self.put(
             [*self._title(title, chosen, told), *(((line, ""),) for line in told), ((hint, "soft"), (also, "bold"))]
         )
+
+    def _folded(self, text: str) -> list[str]:
+        """Over as many lines as are left beside title, time, hint and what else waits."""
+        return fold_words(text, self.size.width, max(1, self.size.height - ROWS - 3))
 
     def _title(self, title: str, chosen: CallView | None, told: list[str]) -> list[Line]:
         """In large letters where they fit, with the call's sign beside the middle row."""

@@ -161,7 +161,8 @@ class Viewer:
             told += [words.plates([one_line(line, 120) for line in lines])] if lines else []
         elif slot.look_for and call.part != "start":
             told.append(one_line(words.look_for(slot.look_for)))
-        told += [words.noted(one_line(note, 160)) for note in slot.noted]
+        if slot.noted:  # the newest first: what does not fit is the oldest
+            told.append(words.noted(" · ".join(one_line(note, 160) for note in reversed(slot.noted))))
         return " · ".join(told)
 
     def detail(self, slot: Slot, call: Call, state: State | None = None) -> str:

@@ -80,7 +80,7 @@ def test_what_was_noted_before_is_told_at_its_call(little: RunSheet) -> None:
     host.answer("stew")
     end = next(call for call in view(host, "18:30").due if call.key[1] == "end")
 
-    assert begin.look_for == "noted: low flame · noted: lid� on"
+    assert begin.look_for == "noted: lid� on · low flame"
     assert end.look_for == f"look for: tender · {begin.look_for}"
 
 
