@@ -241,6 +241,9 @@ def main(argv: Sequence[str] | None = None) -> int:
         return 130
     except BrokenPipeError:
         return _pipe_closed()
+    except UnicodeEncodeError as wrong:
+        print(words.cannot_show(wrong.encoding), file=sys.stderr)
+        return ExitCode.FAILED
     except OSError as wrong:
         print(words.cannot_print(wrong.strerror or str(wrong)), file=sys.stderr)
         return ExitCode.FAILED

@@ -131,7 +131,8 @@ def example(line: str) -> str:
 
 
 def welcome(bundled: str) -> str:
-    commands = "\n".join(f"  {name:<10}{about}" for name, (about, _) in COMMANDS.items())
+    wide = max(map(len, COMMANDS)) + 2
+    commands = "\n".join(f"  {name:<{wide}}{about}" for name, (about, _) in COMMANDS.items())
     return (
         f"{PROGRAM}: {CLI_ABOUT}\n\n{commands}\n\nA plan to try comes along; watch its whole evening at ten times the "
         f"speed:\n\n  {PROGRAM} rehearse {bundled} --speed 10\n\nEvery command has --help with an example."
@@ -240,6 +241,10 @@ def too_large(path: str) -> str:
 
 def cannot_print(why: str) -> str:
     return f"the output cannot be written ({why})"
+
+
+def cannot_show(encoding: str) -> str:
+    return f"the output cannot be written: {encoding} has not all of its signs; set PYTHONIOENCODING=utf-8"
 
 
 BOARD_FAILED = "the board ended by a fault; the run log is whole, and the same command goes on with it"
