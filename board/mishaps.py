@@ -74,7 +74,8 @@ class _Play:
     def _answer(self, present: Present, slot: Slot, call: Call, at: str) -> str:
         other = instead(self.night, present.state, slot, call.part, present.now)
         if other is not None:
-            self._wish(other.wish)
+            if other.wish is not None:
+                self._wish(other.wish)
             return words.played_instead(at, other.said)
         self._wish(Done(*call.key))
         return words.played(at, words.PART_SIGN[call.part], one_line(headline(slot, call)))

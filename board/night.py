@@ -109,10 +109,10 @@ def _drawn(lasts: Lasts, rng: random.Random) -> float:
 
 @dataclass(frozen=True, slots=True)
 class Instead:
-    """What comes of an answer that the night does not bear out: the wish that tells the board, and a line for the
-    host."""
+    """What comes of an answer that the night does not bear out: the wish that tells the board, if it must be told, and
+    a line for the host."""
 
-    wish: Stretch | DelayGuests
+    wish: Stretch | DelayGuests | None
     said: str
 
 
@@ -128,8 +128,11 @@ def instead(night: Night, state: State, slot: Slot, part: Part, now: datetime) -
     """What happens instead of an answer; None where it is as the host says."""
     over = really_over(night, state, slot)
     if part == "end" and over is not None and over > now:
-        minutes = math.ceil((over - now) / MINUTE)
-        return Instead(Stretch((slot.id,), minutes), words.not_ready(one_line(slot.name), minutes))
+        step = state.steps[slot.id]
+        looks = max(now, over - night.lasts[slot.id] + step.lasts(slot), step.put_off.get("end", now))
+        longer, left = math.ceil((over - looks) / MINUTE), math.ceil((over - now) / MINUTE)
+        wish = Stretch((slot.id,), longer) if longer > 0 else None  # a stretch begins where the board looks for the end
+        return Instead(wish, words.not_ready(one_line(slot.name), left))
     if slot.kind == "arrive" and night.guests_late and not _delayed(state, None):
         return Instead(DelayGuests(night.guests_late), words.guests_are_late(night.guests_late))
     return _still_eating(night, state, slot, now)

@@ -33,7 +33,7 @@ class NightEvening(Evening):
         if about is not None and slot is not None:
             other = instead(self.night, self.state, slot, about[1], self.now())
             if other is not None:
-                refused = super().wish(other.wish)
+                refused = super().wish(other.wish) if other.wish is not None else None
                 if refused is None:
                     self._to_say.append(other.said)
                 return refused

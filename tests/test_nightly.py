@@ -2,6 +2,8 @@
 
 from datetime import timedelta
 
+import pytest
+
 from board.evening import Present
 from board.night import Night, night_score
 from board.nightly import NightEvening
@@ -61,6 +63,24 @@ def test_an_end_answered_too_soon_stretches_the_step_and_says_by_how_much(little
     assert [e.minutes for e in practice.evening.told if isinstance(e, StepStretched)] == [7]
     assert practice.took("stew") == minutes(67)
     assert practice.evening.tick().told == ()
+
+
+@pytest.mark.parametrize(("lasts", "told", "stretched"), [(67, "17 min", [7]), (60, "10 min", [])])
+def test_an_end_answered_before_its_call_moves_it_only_by_what_is_more(
+    little: RunSheet, lasts: int, told: str, stretched: list[int]
+) -> None:
+    practice = Practice(little, Night({"stew": minutes(lasts)}))
+    practice.stew_on()
+    practice.at("18:20")
+    assert practice.evening.wish(Settle("stew")) is None
+
+    assert practice.evening.tick().told == (f"stew is not ready yet: {told} more, by the look of it",)
+    assert [e.minutes for e in practice.evening.told if isinstance(e, StepStretched)] == stretched
+    practice.at("18:30")
+    if stretched:
+        practice.at("18:37")
+    practice.done("stew")
+    assert practice.took("stew") == minutes(lasts)
 
 
 def test_every_way_to_end_a_step_meets_the_same_truth(little: RunSheet) -> None:

@@ -5,6 +5,8 @@ from typing import Annotated, Literal, get_args
 
 from pydantic import BaseModel, ConfigDict, Field
 
+from board.kitchen.food import facts
+from board.kitchen.named import named
 from board.plan.phrase import Phrase, near
 
 Diet = Literal[
@@ -34,6 +36,13 @@ class Guest(BaseModel):
 
 _AVOIDS = re.compile(r"(?:no|not|without|allergic to|allergy to|avoids)\s+(.+)", re.IGNORECASE)
 _AND = re.compile(r"\s+(?:and|or|nor|&)\s+", re.IGNORECASE)  # each food on its own, so that each is looked for
+_IN_A_NAME = re.compile(
+    r"\b(?:no|not|without|avoids|free|never|can't|cannot|doesn't|allerg\w+|intoleran\w+|co?eliac|vegan|vegetarian"
+    r"|pescatarian|halal|kosher|pregnant)\b",
+    re.IGNORECASE,
+)  # said after a dash or a bracket, it would be no more than a part of the name
+_APART = re.compile(r"[(\[:;/]|\s[-–—]+\s")
+_FREE = re.compile(r"(.+?)[\s-]*free", re.IGNORECASE)
 _BARE_NO = re.compile(r"^(?:no|not)\s+", re.IGNORECASE)
 
 
@@ -42,6 +51,11 @@ def parse_guest(text: str) -> dict[str, object]:
     name, *rest = (p.strip() for p in text.split(","))
     if name.lower() in DIETS or _AVOIDS.fullmatch(name):
         raise ValueError(f'{name!r} stands where a name is looked for; keep a guest together: "Ines, {name}"')
+    if said := _food_in(name):
+        raise ValueError(
+            f"{name!r} would all be a name, and {said!r} in it be minded by nobody; put a comma after the name: "
+            '"Ines, no tree nuts"'
+        )
     avoids: list[str] = []
     diets: list[str] = []
     for piece in rest:
@@ -52,13 +66,31 @@ def parse_guest(text: str) -> dict[str, object]:
             diets.append(bare.lower())
         else:
             raise ValueError(
-                f"{piece!r} is not a diet the program knows.{near(bare, DIETS)}; "
+                f"{piece!r} is not a diet the program knows.{_near_diet(bare)}; "
                 f"write for example no walnuts, or one of {', '.join(DIETS)}"
             )
     counted = re.fullmatch(r"(\d+)(?:\s+(.*))?", name)
     if counted:
         return {"name": counted[2] or "guests", "count": int(counted[1]), "avoids": avoids, "diets": diets}
     return {"name": name, "avoids": avoids, "diets": diets}
+
+
+def _food_in(name: str) -> str | None:
+    """What in a name says that somebody must not have something: such a word, or in a bracket, or after a dash or a
+    colon, something to eat."""
+    if said := _IN_A_NAME.search(name):
+        return said[0]
+    _, *others = (piece.strip(" )]") for piece in _APART.split(name))
+    return next((each for each in others if named(each) is not None or facts(each) is not None), None)
+
+
+def _near_diet(piece: str) -> str:
+    """Never another thing to be free from: who asks for gluten-free is not helped by lactose-free."""
+    free = _FREE.fullmatch(piece)
+    if free is None:
+        return near(piece, DIETS)
+    known = f"{free[1].lower()}-free"
+    return f" Did you mean {known if known in DIETS else f'no {free[1]}'!r}?"
 
 
 GuestLine = Annotated[Guest, Phrase(parse_guest, "Ines, no tree nuts")]

@@ -190,7 +190,8 @@ class Names:
             return found[0]
         if found:
             options = dict.fromkeys(f"{n.name} in {n.dish}" for n in found if n.dish)
-            mend = f"Write {' or '.join(repr(o) for o in options)}." if len(options) > 1 else "Give each its own name."
+            apart = len({option.casefold() for option in options}) > 1  # `bake` and `Bake` are one name
+            mend = f"Write {' or '.join(repr(o) for o in options)}." if apart else "Give each its own name."
             return Problem("P09", f"{words!r} is the name of {len(found)} pieces of work", mend, loc)
         known = [n.name if " in " not in words or not n.dish else f"{n.name} in {n.dish}" for n in self.nodes.values()]
         mend = "Write the other step's words as they stand in the plan."

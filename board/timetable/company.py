@@ -32,7 +32,7 @@ def away_minutes(sheet: RunSheet) -> int:
         for part in _hosts(slot, host)
         if part.end > sheet.arrive and part.start < over
     ]
-    return sum(_minutes(part) for part in away)
+    return sum(_minutes(part.start, part.end) for part in away)
 
 
 def busiest(sheet: RunSheet) -> tuple[str, int]:
@@ -42,7 +42,7 @@ def busiest(sheet: RunSheet) -> tuple[str, int]:
     for course in sheet.courses:
         plated = slots[course.serve].start
         minutes = sum(
-            _minutes(part)
+            _minutes(max(part.start, plated - HALF_HOUR), min(part.end, plated))
             for slot in sheet.slots
             if slot.id != course.serve
             for part in _hosts(slot, host)
@@ -57,5 +57,5 @@ def _hosts(slot: Slot, host: str) -> list[Attended]:
     return [part for part in slot.attended if part.who == host]
 
 
-def _minutes(part: Attended) -> int:
-    return round((part.end - part.start) / timedelta(minutes=1))
+def _minutes(start: datetime, end: datetime) -> int:
+    return round((end - start) / timedelta(minutes=1))

@@ -21,7 +21,7 @@ NEW_OPTIONS = {
     "zone": "the time zone, for example Europe/Dublin (default: the machine's)",
 }
 NEW_EVENT = "Supper"
-NEW_INTRO = "A plan to start from. Enter takes what stands in brackets; ctrl-c leaves, and nothing is written."
+NEW_INTRO = "A plan to start from. Enter takes what stands in brackets;\nctrl-c leaves, and nothing is written."
 NEW_ENDED = "the questions were not answered to the end; nothing was written"
 NEW_ZONE_UNKNOWN = "the machine does not tell its time zone; name it, for example --zone Europe/Dublin"
 

@@ -131,7 +131,8 @@ def example(line: str) -> str:
 
 
 def welcome(bundled: str) -> str:
-    commands = "\n".join(f"  {name:<10}{about}" for name, (about, _) in COMMANDS.items())
+    wide = max(map(len, COMMANDS)) + 2
+    commands = "\n".join(f"  {name:<{wide}}{about}" for name, (about, _) in COMMANDS.items())
     return (
         f"{PROGRAM}: {CLI_ABOUT}\n\n{commands}\n\nA plan to try comes along; watch its whole evening at ten times the "
         f"speed:\n\n  {PROGRAM} rehearse {bundled} --speed 10\n\nEvery command has --help with an example."

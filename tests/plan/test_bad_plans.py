@@ -117,6 +117,11 @@ REFERENCES = {
         f"takes: 1 h\n          - step: cook the lentils{MORE}takes: 1 h\njobs:\n- {{job: a, after: cook the lentils}}",
         "35:19", "P09", "Give each its own name.",
     ),
+    "a name that two steps of one dish have but for a capital": (
+        "takes: 30 min",
+        f"takes: 1 h\n          - step: Cook the lentils{MORE}takes: 1 h\njobs:\n- {{job: a, after: cook the lentils}}",
+        "35:19", "P09", "Give each its own name.",
+    ),
     "a step that waits for itself": ("10 min", f"10 min{MORE}after: cut the leeks", "22:20", "P10", "waits for itself"),
     "at most less than at least": (
         "30 min", f"30 min{MORE}after: cut the leeks, at least 3 h, at most 2 h", "32:20", "P11", "at most 2 h is less",

@@ -47,6 +47,16 @@ def test_every_diet_is_known_by_its_name(diet: str) -> None:
     [
         ("Ines, vegitarian", "Did you mean 'vegetarian'"),
         ("Ines, nut allergy", "write for example no walnuts"),
+        ("Ines, gluten free", "Did you mean 'no gluten'"),
+        ("Ines, nut-free", "Did you mean 'no nut'"),
+        ("Ines, lactose free", "Did you mean 'lactose-free'"),
+        ("Ines - no fish", "put a comma after the name"),
+        ("Ines (hazelnut allergy)", "put a comma after the name"),
+        ("Ines: allergic to sesame", "put a comma after the name"),
+        ("Ines (nuts)", "'nuts' in it be minded by nobody"),
+        ("Ines - shellfish", "put a comma after the name"),
+        ("Ines no fish", "put a comma after the name"),
+        ("2 vegetarian friends", "put a comma after the name"),
         ("Ines,", "is not a diet"),
         ("vegan", "keep a guest together"),
         ("No nuts", "keep a guest together"),
@@ -59,6 +69,11 @@ def test_every_diet_is_known_by_its_name(diet: str) -> None:
 def test_a_guest_who_cannot_be_told_is_refused(text: str, says: str) -> None:
     with pytest.raises(ValueError, match=says):
         LINE.validate_python(text)
+
+
+@pytest.mark.parametrize("name", ["Maria-Jose", "Ines (from next door)", "Olive", "Ines / Tom", "Mr. Bean"])
+def test_a_name_is_a_name(name: str) -> None:
+    assert LINE.validate_python(name).name == name
 
 
 @given(st.text() | st.text("0123456789, nounts", max_size=25))

@@ -36,3 +36,4 @@ async def test_an_offer_is_shown_taken_and_taken_back(pie: PlanFile, slipping: S
 
         await pilot.press("u")
         assert slipping.evening.sheet == old
+        assert "taken back: the new timetable" in screen_text(app)

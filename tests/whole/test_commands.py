@@ -4,15 +4,17 @@ import json
 import os
 import subprocess
 import sys
-from datetime import datetime
+from datetime import datetime, timedelta
 from pathlib import Path
 
 import jsonschema
 import pytest
+from msgspec.structs import replace
 
 from board import words
 from board.exits import ExitCode
 from board.plan.places import read_yaml
+from board.timetable.company import busiest
 from board.timetable.run_sheet import RunSheet, outside_form
 from tests.conftest import PLANS
 from tests.whole.conftest import LANTERN, Run
@@ -28,7 +30,21 @@ def test_bare_it_says_what_it_can_do_and_offers_the_bundled_plan(run: Run) -> No
 
     assert code == ExitCode.DONE
     for command in (*words.COMMANDS, "lantern-supper.yaml"):
-        assert command in out
+        assert f"{command} " in out
+
+
+def test_the_busiest_half_hour_has_no_more_than_thirty_minutes(lantern_sheet: RunSheet) -> None:
+    """Work that began before it counts from its first minute only: boiled from 18:00, plated at 18:45, is 5 of 30."""
+    course = lantern_sheet.courses[0]
+    plated = lantern_sheet.by_id()[course.serve].start
+    ends = plated - timedelta(minutes=25)
+    work = lantern_sheet.slots[0]
+    part = replace(work.attended[0], start=plated - timedelta(minutes=45), end=ends, who="host")
+    alone = replace(
+        lantern_sheet, courses=(course,), slots=(replace(work, attended=(part,)), lantern_sheet.by_id()[course.serve])
+    )
+
+    assert busiest(alone) == (course.name, 5)
 
 
 @pytest.mark.parametrize("command", words.COMMANDS)
