@@ -8,7 +8,7 @@ from typing import Literal
 import msgspec
 
 from board.lessons.kinds import Key, key_of, key_of_sitting, key_of_slot, sitting_label
-from board.lessons.learn import Estimate, learn, planned_range
+from board.lessons.learn import SAID_NOTHING, Estimate, learn, planned_range
 from board.lessons.notes import Note, notes_for
 from board.lessons.observe import Observed, OvenTurn, PastEvening
 from board.lessons.ovens import DEFAULTS, Rate, Way, learn_ovens, way_of
@@ -219,7 +219,7 @@ def _step(figure: _Figure, key: Key, learned: Estimate) -> Lesson | None:
     lasts, now = learned.lasts, figure.lasts
     if now.low == now.high and learned.evenings < FEW:
         lasts = Lasts(lasts.likely, lasts.likely, lasts.likely)
-    if not _matters(now, lasts, learned.evenings):
+    if not _matters(now, lasts, learned):
         return None
     edit = SetTakes(figure.loc, lasts.low, lasts.likely, lasts.high, figure.word)
     before, after = (takes_text(each.low, each.likely, each.high) for each in (now, lasts))
@@ -227,12 +227,16 @@ def _step(figure: _Figure, key: Key, learned: Estimate) -> Lesson | None:
     return Lesson(figure.name, before, after, figure.said, learned, edit, key, lasts, told=told)
 
 
-def _matters(now: Lasts, then: Lasts, evenings: int) -> bool:
+def _matters(now: Lasts, then: Lasts, learned: Estimate) -> bool:
+    """A middle that moves; or a spread that does. A single figure says nothing of its spread, so that evenings which
+    vary no more than is taken for granted teach nothing new."""
     moved = abs(then.likely - now.likely)
     if moved >= LEAST_MINUTES and moved >= LEAST_SHARE * now.likely:
         return True
+    if now.low == now.high and learned.belief.sigma <= SAID_NOTHING:
+        return False
     width, before = then.high - then.low, now.high - now.low
-    return evenings >= FEW and abs(width - before) > max(2 * LEAST_MINUTES, LEAST_WIDTH * max(width, before))
+    return learned.evenings >= FEW and abs(width - before) > max(2 * LEAST_MINUTES, LEAST_WIDTH * max(width, before))
 
 
 def _oven(file: PlanFile, key: tuple[str, Way], rate: Rate, learned: Estimate) -> Lesson | None:

@@ -101,7 +101,7 @@ def observe(opened: EveningOpened, events: Sequence[Event]) -> PastEvening:
             if slot.kind in ("step", "job") and slot.lasts is not None
         ),
         turns=tuple(
-            OvenTurn(use.what, use.before, use.celsius, use.ajar, minutes, aside)
+            OvenTurn(use.what, use.before, use.celsius, use.ajar, _by_the_law(slot, minutes), aside)
             for slot, minutes, aside in timed
             for use in _turned(slot)
             if use.before is not None and use.celsius is not None
@@ -166,6 +166,19 @@ class _Told:
             and step.finished is not None
         ]
 
+    def busy(self, who: str, since: datetime, until: datetime, but: str) -> timedelta:
+        """How long somebody's hands were on work between two moments, that of one slot left out."""
+        spans = sorted(
+            (max(begun, since), min(over, until))
+            for id_, person, begun, over in self.hands_on
+            if id_ != but and person == who and begun < until and over > since
+        )
+        busy, reached = timedelta(), since
+        for begun, over in spans:
+            busy += max(timedelta(), over - max(begun, reached))
+            reached = max(reached, over)
+        return busy
+
     @cached_property
     def host(self) -> str:
         return host_of(self.sheet)
@@ -197,23 +210,31 @@ def _noted(told: _Told) -> Iterator[Noted]:
 
 
 def _sat(told: _Told) -> Iterator[Observed]:
-    """A clearing that was told with one key was over by then: its own planned minutes are taken off."""
+    """From the serving to the clearing. What the guests did not ask for is taken off: the minutes by which the clearing
+    was called later than they were planned to need (unless they were said to sit long), and those in which the hands
+    for it were on other work after that. A clearing told with one key was over by then: its own minutes go too."""
     slots = told.sheet.by_id()
     for course in told.sheet.courses:
         clear, step = slots[course.clear], told.state.steps[course.clear]
         served = told.state.steps[course.serve].finished
         if course.standing or served is None or step.status != "finished" or step.started is None:
             continue
-        minutes = (step.started - served) / MINUTE
+        planned, said = sitting(told.sheet, course), _said_to_sit(told, course.name)
+        cleared = step.started
         if step.finished == step.started:
-            minutes -= (clear.end - clear.start) / MINUTE
-        planned = sitting(told.sheet, course)
+            cleared -= clear.end - clear.start
+        ready = served + planned.likely * MINUTE
+        called = max(ready, clear.start if said else _first_call(told, clear.id, "start") or clear.start)
+        off = timedelta() if said else min(called, cleared) - ready
+        who = next((part.who for part in clear.attended), told.host)
+        off += told.busy(who, called, cleared, but=clear.id)
+        minutes = (cleared - served - max(timedelta(), off)) / MINUTE
         aside: Aside | None = None
         if minutes <= 0:
             aside = "untimed"
         elif minutes > planned.high and any(served < moment <= step.started for moment in told.breaks):
             aside = "interrupted"
-        elif minutes > FORGOTTEN_TIMES * planned.high and not _said_to_sit(told, course.name):
+        elif minutes > FORGOTTEN_TIMES * planned.high and not said:
             aside = "forgotten"
         yield Observed(key_of_sitting(course.name), sitting_label(course.name), minutes, planned, aside)
 
@@ -225,6 +246,11 @@ def _said_to_sit(told: _Told, course: str) -> bool:
 def _first_call_at_end(told: _Told, about: list[Event], started: datetime) -> datetime | None:
     moments = (told.at[e.n] for e in about if isinstance(e, CallRaised) and e.part == "end")
     return next((moment for moment in moments if moment >= started), None)
+
+
+def _first_call(told: _Told, slot: str, part: str) -> datetime | None:
+    about = told.by_slot.get(slot, [])
+    return next((told.at[e.n] for e in about if isinstance(e, CallRaised) and e.part == part), None)
 
 
 def _said_not_ready(told: _Told, about: list[Event], called: datetime) -> bool:
@@ -240,16 +266,7 @@ def _hands_elsewhere(
     if called is None or slot.whole or _said_not_ready(told, about, called):
         return timedelta()
     who = next((part.who for part in slot.attended if part.kind == "end"), told.host)
-    spans = sorted(
-        (max(begun, called), min(over, step.finished))
-        for id_, person, begun, over in told.hands_on
-        if id_ != slot.id and person == who and begun < step.finished and over > called
-    )
-    busy, reached = timedelta(), called
-    for begun, over in spans:
-        busy += max(timedelta(), over - max(begun, reached))
-        reached = max(reached, over)
-    return busy
+    return told.busy(who, called, step.finished, but=slot.id)
 
 
 def _aside(
@@ -267,6 +284,11 @@ def _aside(
     if minutes > FORGOTTEN_TIMES * high and called is not None and not _said_not_ready(told, about, called):
         return "forgotten"
     return None
+
+
+def _by_the_law(slot: Slot, minutes: float) -> float:
+    """A turn ended on the minute its call came was over some time within the minute before: the timetable rounds up."""
+    return minutes - 0.5 if abs(minutes - (slot.end - slot.start) / MINUTE) < 0.5 else minutes
 
 
 def _turned(slot: Slot) -> tuple[Use, ...]:

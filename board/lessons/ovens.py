@@ -61,7 +61,7 @@ def learn_ovens(
     found: dict[tuple[str, Way], Estimate] = {}
     for key, each in minutes.items():
         learned = estimate(oven_prior(rates[key], weighs.get(key, 0)), each)
-        found[key] = Estimate(learned.belief, len(seen[key]))
+        found[key] = Estimate(learned.belief, len(seen[key]), learned.minutes)
     return found
 
 

@@ -88,7 +88,7 @@ def _rows(found: Lessons, out: Console) -> None:
         (words.LESSON_WHAT, "left"),
         (words.LESSON_BEFORE, "left"),
         (words.LESSON_AFTER, "left"),
-        (words.LESSON_EVENINGS, "right"),
+        (words.LESSON_TOOK, "left"),
         (words.LESSON_RANGE, "left"),
     )
     for number, lesson in enumerate(found.lessons, 1):
@@ -96,9 +96,9 @@ def _rows(found: Lessons, out: Console) -> None:
         rows.add_row(
             str(number),
             cell(lesson.name),
-            cell(words.lesson_before(lesson.before, said=lesson.said)),
-            cell(lesson.after, "bold"),
-            str(lesson.estimate.evenings),
+            cell(words.unbroken(words.lesson_before(lesson.before, said=lesson.said))),
+            cell(words.unbroken(lesson.after), "bold"),
+            cell(words.took(lesson.estimate.minutes)),
             cell(words.between(round(low), round(high))),
         )
     out.print(rows)
@@ -205,6 +205,7 @@ def lessons_form(found: Lessons, brings: Brings | None) -> dict[str, Any]:
                 "before": lesson.before,
                 "after": lesson.after,
                 "evenings": lesson.estimate.evenings,
+                "minutes": [round(each, 2) for each in lesson.estimate.minutes],
                 "middle_minutes": round(lesson.estimate.middle, 2),
                 "range_80_minutes": [round(each, 2) for each in lesson.estimate.range],
                 "planned_range_80_minutes": None if lesson.told is None else [round(each, 2) for each in lesson.told],

@@ -1,9 +1,13 @@
 """What evenings teach, and how it is taken up into a plan."""
 
+import re
+from collections.abc import Sequence
+
 from board.words.times import span
 
 LESSON_NUMBER, LESSON_WHAT, LESSON_BEFORE, LESSON_AFTER = "", "what", "the plan says", "learned"
-LESSON_EVENINGS, LESSON_RANGE = "seen", "four of five take"
+LESSON_TOOK, LESSON_RANGE = "took, min", "four of five take"
+TOOK_SHOWN = 4
 LESSONS_NOTES, LESSON_NOTED, THE_EVENING = "What you noted, to be told at its time next time", "noted", "the evening"
 NO_LESSONS = "Nothing to change: the plan's figures hold, as far as these evenings tell."
 NO_EVENINGS = "No evening to learn from: rehearsals, and evenings learned from before, are left out."
@@ -49,6 +53,18 @@ def evenings(count: int) -> str:
 
 def lesson_before(text: str, *, said: bool) -> str:
     return text if said else f"{text} (assumed)"
+
+
+def took(minutes: Sequence[float]) -> str:
+    """`18, 20, 22`, the least first; of many, `18 to 31 (7 times)`."""
+    if len(minutes) > TOOK_SHOWN:
+        return f"{round(minutes[0])} to {round(minutes[-1])} ({len(minutes)} times)"
+    return ", ".join(str(round(each)) for each in minutes)
+
+
+def unbroken(figure: str) -> str:
+    """A figure that a line breaks at ` to ` and ` from ` only."""
+    return re.sub(r" (?!to |from |\()(?<!to )(?<!from )", "\u00a0", figure)
 
 
 def strange_steps(count: int) -> str:

@@ -8,7 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from board.lessons.kinds import Key, Kind, kind_of
-from board.lessons.learn import Estimate, Leanings, estimate, learn, planned_range, prior, sigma_of
+from board.lessons.learn import Leanings, estimate, learn, planned_range, prior, sigma_of
 from board.timetable.run_sheet import Lasts
 from tests.lessons.past import LASTS, SIMMER, evening
 
@@ -163,6 +163,6 @@ def test_what_was_learned_already_weighs_and_is_not_learned_again() -> None:
     known = {SIMMER: frozenset(each.mark for each in evenings[:3])}
     found = learn({SIMMER: Lasts(30, 40, 52)}, evenings, known)[SIMMER]
 
-    assert found == Estimate(found.belief, 1)
+    assert (found.evenings, found.minutes) == (1, (40.0,))
     assert found.belief.kappa == 5  # the plan, three evenings in it, and the fourth
     assert learn({SIMMER: LASTS}, evenings[:3], known) == {}

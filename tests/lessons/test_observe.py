@@ -7,7 +7,7 @@ from board.lessons.observe import Observed, PastEvening, by_one_clock, observe
 from board.run.decide import Done, Settle, TakeBack
 from board.run.events import BoardReopened, CallRaised, ClockJumped, EveningOpened, Event, StepFinished, StepStarted
 from board.run.slip_wishes import DelayGuests, Stretch
-from board.timetable.run_sheet import Lasts, RunSheet, Use
+from board.timetable.run_sheet import Attended, Lasts, RunSheet, Use, Wait
 from tests.conftest import Host, at, slot
 
 
@@ -211,11 +211,17 @@ def test_the_mark_of_a_log_is_that_of_its_first_line(cook: Host, timed: RunSheet
     assert len(past(cook).mark) == 8
 
 
-def dine(host: Host) -> None:
+def dine_until_served(host: Host) -> None:
     """The supper on time till the stew is on the table at 19:00."""
     do(host, ("17:00", "chop"), ("17:20", "chop"), ("17:30", "stew"), ("17:50", "stew"), ("18:10", "stew"))
     do(host, ("18:30", "stew"), ("18:30", "arrive"), ("18:35", "sauce"), ("18:45", "sauce"), ("18:50", "serve"))
     do(host, ("19:00", "serve"))
+
+
+def dine(host: Host) -> None:
+    """And eaten till 19:30, as planned."""
+    dine_until_served(host)
+    host.at("19:30")
 
 
 def sat(host: Host) -> list[tuple[float, str | None]]:
@@ -237,6 +243,36 @@ def test_a_clearing_told_with_one_key_was_over_by_then(cook: Host) -> None:
     cook.wish(Settle("clear"))
 
     assert sat(cook) == [(45, None)]  # the clearing takes five
+
+
+def test_where_the_timetable_clears_late_the_guests_did_not_sit_longer(little: RunSheet) -> None:
+    """Planned to need 30 min and to be cleared after 40, for want of hands: cleared at its call, they needed 30; ten
+    minutes after it, 40."""
+    *others, clear = little.slots
+    waits = (*clear.waits, Wait("serve", "end", 40, "hands"))
+    clear = msgspec.structs.replace(clear, start=at("19:40"), end=at("19:45"), waits=waits)
+    late = msgspec.structs.replace(little, slots=(*others, clear))
+    found = []
+    for cleared in ("19:40", "19:50"):
+        host = Host(late, at("16:58"))
+        dine(host)
+        host.at("19:40")
+        do(host, (cleared, "clear"), ("19:58", "clear"))
+        found += sat(host)
+
+    assert found == [(30, None), (40, None)]
+
+
+def test_while_hands_were_elsewhere_the_table_waited(little: RunSheet) -> None:
+    """The clearing is called at 19:30; the host makes coffee from 19:25 to 19:42 and clears at 19:50."""
+    coffee = slot("coffee", "19:25", "19:40", attended=(Attended(at("19:25"), at("19:40"), "host", "all"),))
+    host = Host(msgspec.structs.replace(little, slots=(*little.slots, coffee)), at("16:58"))
+    dine_until_served(host)
+    do(host, ("19:25", "coffee"))
+    host.at("19:30")
+    do(host, ("19:42", "coffee"), ("19:50", "clear"), ("19:56", "clear"))
+
+    assert sat(host) == [(50 - 12, None)]
 
 
 def test_a_course_cleared_three_times_too_late_is_set_aside_unless_it_was_said(cook: Host, timed: RunSheet) -> None:
