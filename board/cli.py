@@ -171,10 +171,19 @@ def _chosen(text: str) -> tuple[int, ...]:
     """Numbers from 1; none of them stands for all."""
     if text.strip().casefold() == "all":
         return ()
-    numbers = text.replace(" ", "").split(",")
-    if not all(each.isascii() and each.isdecimal() and 1 <= int(each) <= 9999 for each in numbers):
+    numbers: list[int] = []
+    for each in text.replace(" ", "").replace("–", "-").split(","):
+        first, dash, last = each.partition("-")
+        if not (_is_number(first) and (_is_number(last) or not dash)):
+            raise argparse.ArgumentTypeError(words.bad_lessons(text))
+        numbers += range(int(first), int(last or first) + 1)
+    if not numbers:
         raise argparse.ArgumentTypeError(words.bad_lessons(text))
-    return tuple(int(each) for each in numbers)
+    return tuple(dict.fromkeys(numbers))
+
+
+def _is_number(text: str) -> bool:
+    return text.isascii() and text.isdecimal() and 1 <= int(text) <= 9999
 
 
 def _seconds(text: str) -> float:

@@ -33,7 +33,8 @@ class CourseEffect:
 @dataclass(frozen=True, slots=True)
 class Alone:
     """A lesson by itself, by its number from 1: the courses whose odds it changes, what of its own work then begins at
-    another time, and what the timetable then gives up. `found`: whether it was worked out and there is a timetable."""
+    another time, and what then must be mended before anybody eats, or is given up. `found`: whether it was worked out
+    and there is a timetable."""
 
     number: int
     lesson: Lesson
@@ -47,7 +48,8 @@ class Alone:
 class Effect:
     """What lessons bring together, and each alone (those that change a course's odds, the worst first). `given_up`:
     what the new timetable gives up and the present does not; `no_longer`: the other way round; `moved`: what then
-    begins at another time; `stopped`: why the plan with all of them has no timetable."""
+    begins at another time; `stopped`: why the plan with all of them has no timetable; `stops`: what must then be mended
+    before anybody eats, and not now; `proved`: whether the new timetable is known to be the best."""
 
     courses: tuple[CourseEffect, ...]
     alone: tuple[Alone, ...]
@@ -55,6 +57,8 @@ class Effect:
     no_longer: tuple[str, ...] = ()
     moved: tuple[Move, ...] = ()
     stopped: str | None = None
+    stops: tuple[str, ...] = ()
+    proved: bool = True
 
 
 def effect(learning: Learning, taken: Sequence[Lesson], limit: float | None = None, *, each: bool = False) -> Effect:
@@ -99,7 +103,19 @@ def effect(learning: Learning, taken: Sequence[Lesson], limit: float | None = No
         no_longer=tuple(sorted(gone - there)),
         moved=moves(before, after) if after is not None else (),
         stopped=stopped,
+        stops=_new_stops(before, after) if after is not None else (),
+        proved=after is None or after.proved,
     )
+
+
+def stops_taken_up(learning: Learning, limit: float | None = None) -> tuple[str, ...]:
+    """What must be mended before anybody eats in the plan as it now stands in its file, and not before it was changed.
+    Raises Trouble."""
+    return _new_stops(sheet_of(learning.path, plan=learning.file, limit=limit), sheet_of(learning.path, limit=limit))
+
+
+def _new_stops(before: RunSheet, after: RunSheet) -> tuple[str, ...]:
+    return tuple(stop for stop in after.stops if stop not in before.stops)
 
 
 def _anew(learning: Learning, taken: Sequence[Lesson], limit: float | None) -> RunSheet:
@@ -123,7 +139,7 @@ def _most(alone: Alone) -> float:
 def _worked_out(alone: Alone, before: RunSheet, after: RunSheet, shares: Shares) -> Alone:
     """One that gives up what the present timetable does not, unproved, is no answer: the time was too short for it."""
     gone = {each.what for each in before.given_up}
-    more = tuple(each.what for each in after.given_up if each.what not in gone)
+    more = (*_new_stops(before, after), *(each.what for each in after.given_up if each.what not in gone))
     if more and not after.proved:
         return alone
     courses = tuple(CourseEffect(c.name, c.by_plan, c.as_learned, shares[c.name]) for c in alone.courses)

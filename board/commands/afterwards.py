@@ -3,10 +3,14 @@
 import argparse
 import json
 import sys
+from typing import TYPE_CHECKING
 
 from board import words
 from board.commands.terminal import say_working
 from board.exits import ExitCode
+
+if TYPE_CHECKING:
+    from board.learning import Learning
 
 
 def review(arguments: argparse.Namespace) -> int:
@@ -59,7 +63,7 @@ def lessons(arguments: argparse.Namespace) -> int:
         lines, copy = take(learning, chosen(learning, arguments.take or None))
         print_taken(lines, str(arguments.plan), console())
         print(words.backup_lies_at(one_line(copy)))
-        return ExitCode.DONE
+        return ExitCode.DONE if arguments.no_effect else _taken_up(learning, arguments.limit)
     brings, trouble = None, None
     if learning.found.lessons and not arguments.no_effect:
         from board.effects import effect  # only here: it waits for the solver
@@ -77,6 +81,20 @@ def lessons(arguments: argparse.Namespace) -> int:
         sys.stdout.flush()
         raise trouble
     return ExitCode.DONE
+
+
+def _taken_up(learning: "Learning", limit: float | None) -> int:
+    """Says what taking up lessons has brought that must be mended before anybody eats."""
+    from board.effects import stops_taken_up  # only here: it waits for the solver
+
+    sys.stdout.flush()
+    say_working()
+    if not (stops := stops_taken_up(learning, limit)):
+        return ExitCode.DONE
+    print(words.TAKEN_STOPS, file=sys.stderr)
+    for stop in stops:
+        print(f"  {stop}", file=sys.stderr)
+    return ExitCode.STOP
 
 
 def _book(arguments: argparse.Namespace) -> int:

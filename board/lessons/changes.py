@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Iterable, Mapping, Sequence, Set
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from typing import Literal
 
 import msgspec
@@ -12,6 +12,7 @@ from board.lessons.learn import SAID_NOTHING, Estimate, learn, planned_range
 from board.lessons.notes import Note, notes_for
 from board.lessons.observe import Observed, OvenTurn, PastEvening
 from board.lessons.ovens import DEFAULTS, Rate, Way, learn_ovens, way_of
+from board.odds.result import WITHIN_MINUTES
 from board.plan.durations import takes_text
 from board.plan.edit import Edit
 from board.plan.edit_lessons import SetOvenTime, SetTakes
@@ -55,7 +56,8 @@ class Lessons:
     """All that is worth a change, in the order of the plan. `fresh`: evenings not learned from before; `known`: how
     many were; `rehearsals`: how many logs of rehearsals were left out; `aside`: by evening's date, what counted for
     nothing; `strange`: steps of these evenings that the plan does not have; `notes`: of fresh
-    evenings."""
+    evenings; `touched`: whether any of those has a step of the plan; `came`: by course of the plan, on how many of its
+    fresh evenings it was out within 5 min of its time, and of how many."""
 
     lessons: tuple[Lesson, ...]
     fresh: tuple[PastEvening, ...]
@@ -64,6 +66,8 @@ class Lessons:
     aside: tuple[tuple[str, Observed | OvenTurn], ...]
     strange: int
     notes: tuple[Note, ...] = ()
+    touched: bool = True
+    came: Mapping[str, tuple[int, int]] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,6 +104,8 @@ def lessons_for(file: PlanFile, evenings: Iterable[PastEvening]) -> Lessons:
         rehearsals=len(every) - len(lived),
         aside=tuple(_aside(file, {*figures, *sittings}, fresh)),
         notes=notes_for(file, fresh),
+        touched=any(step.key in figures for evening in fresh for step in evening.steps),
+        came=_came(file, fresh),
         strange=len({step.key for evening in fresh for step in evening.steps} - set(figures)),
     )
 
@@ -156,6 +162,16 @@ def taught(sheet: RunSheet, taken: Sequence[Lesson]) -> RunSheet:
 def _marks_in_book(file: PlanFile, loc: Loc) -> frozenset[str]:
     """The evenings behind a figure the plan takes from the cook's book; they are in it, and not learned again."""
     return file.from_book.get(loc, frozenset())
+
+
+def _came(file: PlanFile, evenings: Sequence[PastEvening]) -> dict[str, tuple[int, int]]:
+    late = {course.course: list[int]() for course in file.plan.courses}
+    for evening in evenings:
+        if fold(evening.plan) == fold(file.plan.event):
+            for name, minutes in evening.late:
+                if name in late:
+                    late[name].append(minutes)
+    return {name: (sum(m <= WITHIN_MINUTES for m in each), len(each)) for name, each in late.items() if each}
 
 
 def _by(count: int, items: list[str]) -> list[list[str]]:

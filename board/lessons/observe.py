@@ -83,6 +83,7 @@ class PastEvening:
     turns: tuple[OvenTurn, ...]
     sits: tuple[Observed, ...] = ()
     notes: tuple[Noted, ...] = ()
+    late: tuple[tuple[str, int], ...] = ()  # courses that went out, and how many minutes after their time
 
 
 def observe(opened: EveningOpened, events: Sequence[Event]) -> PastEvening:
@@ -108,6 +109,11 @@ def observe(opened: EveningOpened, events: Sequence[Event]) -> PastEvening:
         ),
         sits=tuple(_sat(told)),
         notes=tuple(_noted(told)),
+        late=tuple(
+            (course.name, round((served - course.wanted) / MINUTE))
+            for course in state.sheet.courses
+            if (served := state.steps[course.serve].finished) is not None
+        ),
     )
 
 

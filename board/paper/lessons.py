@@ -58,6 +58,10 @@ class Brings(Protocol):
     def moved(self) -> tuple[Move, ...]: ...
     @property
     def stopped(self) -> str | None: ...
+    @property
+    def stops(self) -> tuple[str, ...]: ...
+    @property
+    def proved(self) -> bool: ...
 
 
 def print_lessons(event: str, found: Lessons, brings: Brings | None, plan: str, out: Console) -> None:
@@ -71,7 +75,7 @@ def print_lessons(event: str, found: Lessons, brings: Brings | None, plan: str, 
     if found.lessons:
         _rows(found, out)
     else:
-        out.print(cell(words.NO_LESSONS))
+        out.print(cell(words.NO_LESSONS if found.touched else words.NO_STEPS))
     if brings is not None:
         _effect(found, brings, out)
     _notes(found, out)
@@ -106,10 +110,16 @@ def _rows(found: Lessons, out: Console) -> None:
 
 def _effect(found: Lessons, brings: Brings, out: Console) -> None:
     out.print()
+    if brings.stops:
+        out.print(cell(words.EFFECT_STOPS, "bold"))
+        for stop in brings.stops:
+            out.print(paragraph(f"■ {stop}", indent=2))
+        out.print()
     out.print(cell(words.LESSONS_EFFECT, "bold"))
-    rows = table((words.EFFECT_COURSE, "left"), *SHARES)
+    rows = table((words.EFFECT_COURSE, "left"), (words.EFFECT_CAME, "right"), *SHARES)
     for each in brings.courses:
-        rows.add_row(cell(each.name), *_shares(each))
+        came = found.came.get(each.name)
+        rows.add_row(cell(each.name), words.REVIEW_NONE if came is None else words.came_on_time(*came), *_shares(each))
     out.print(rows)
     if brings.stopped is not None:
         out.print(cell(words.EFFECT_STOPPED))
@@ -124,6 +134,8 @@ def _effect(found: Lessons, brings: Brings, out: Console) -> None:
         out.print(paragraph(words.effect_moved([words.moved(move.name, move.minutes) for move in brings.moved])))
     if len(found.lessons) > 1:
         _alone(brings, out)
+    if not brings.proved:
+        out.print(cell(words.EFFECT_UNPROVED, "dim"))
     out.print(cell(words.EFFECT_READ, "dim"))
 
 
@@ -216,11 +228,14 @@ def lessons_form(found: Lessons, brings: Brings | None) -> dict[str, Any]:
             {"number": number, "about": note.name or None, "text": note.text}
             for number, note in enumerate(found.notes, len(found.lessons) + 1)
         ],
+        "on_time_then": {name: {"evenings": of, "on_time": count} for name, (count, of) in found.came.items()},
         "effect": None if brings is None else [_course_form(each) for each in brings.courses],
         "alone": [] if brings is None else [_alone_form(each) for each in brings.alone],
         "gives_up": [] if brings is None else list(brings.given_up),
         "no_longer_gives_up": [] if brings is None else list(brings.no_longer),
         "stopped": None if brings is None else brings.stopped,
+        "stops": [] if brings is None else list(brings.stops),
+        "proved": None if brings is None else brings.proved,
         "moved": [] if brings is None else [_move_form(each) for each in brings.moved],
         "aside": [
             {

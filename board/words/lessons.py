@@ -10,16 +10,24 @@ LESSON_TOOK, LESSON_RANGE = "took, min", "four of five take"
 TOOK_SHOWN = 4
 LESSONS_NOTES, LESSON_NOTED, THE_EVENING = "What you noted, to be told at its time next time", "noted", "the evening"
 NO_LESSONS = "Nothing to change: the plan's figures hold, as far as these evenings tell."
+NO_STEPS = "None of these evenings has a step of this plan, by dish and words: they teach nothing of it."
 NO_EVENINGS = "No evening to learn from: rehearsals, and evenings learned from before, are left out."
 LESSONS_EFFECT = "How often each course is out within 5 min of its time"
 EFFECT_COURSE, EFFECT_PLAN, EFFECT_TAUGHT, EFFECT_ANEW = "course", "by the plan", "as learned", "worked out anew"
 EFFECT_READ = (
-    "by the plan: the timetable and the lengths as the plan has them now. as learned: that timetable, with the lengths "
-    "these evenings showed. worked out anew: the timetable of the plan with the lessons in it."
+    "on time then: on these evenings themselves, whatever made it late. by the plan: the timetable and the lengths as "
+    "the plan has them now. as learned: that timetable, with the lengths these evenings showed. worked out anew: the "
+    "timetable of the plan with the lessons in it."
 )
 EFFECT_GIVES_UP = "The new timetable gives up, and the present one does not:"
 EFFECT_NO_LONGER = "The new timetable need not give up, as the present one does:"
 EFFECT_STOPPED = "With all of these in it the plan has no timetable; mend what stands in the way, or take some of them:"
+EFFECT_STOPS = "With all of these in the plan, this must be mended before anybody eats, and need not now:"
+EFFECT_UNPROVED = "The new timetable is the best that was found in the time given; there may be a better one."
+TAKEN_STOPS = (
+    "Taken up. But with these figures this must be mended before anybody eats; mend the plan, or put the copy back:"
+)
+EFFECT_CAME = "on time then"
 EFFECT_THEN = "and then"
 LESSONS_ALONE = "Each lesson by itself, the worst first"
 ALONE_NOT_FOUND = (
@@ -97,7 +105,11 @@ def how_to_take_lessons(plan: str) -> str:
 
 
 def bad_lessons(text: str) -> str:
-    return f"{text!r} is neither all nor numbers such as 1,3"
+    return f"{text!r} is neither all nor numbers such as 1,3 or 2-5"
+
+
+def came_on_time(count: int, evenings: int) -> str:
+    return f"{count} of {evenings}"
 
 
 def no_such_lesson(number: int, count: int) -> str:

@@ -240,7 +240,80 @@ def test_what_was_noted_stands_in_the_plan_and_on_the_next_sheet(run: Run, plan:
         assert "[b]finer" in sheet.replace("\\", ""), more
 
 
-@pytest.mark.parametrize("bad", ["some", "0", "1,", "", "-2", "1;2"])
+SALAD = """\
+event: Salad supper
+date: 2026-11-28
+zone: Europe/Dublin
+arrive: 18:30
+guests: [4 guests]
+hands:
+  host: {hours: {on the day: '12:00 - 23:30'}}
+courses:
+  - course: Salad
+    at: 19:00
+    dishes:
+      - dish: Chicken salad
+        perishable: yes
+        steps:
+          - {step: pick and dress the chicken, takes: 40 to 50 to 60 min, keeps: 10 min in the room}
+jobs:
+  - {job: put it away, after: 'clear Salad, at most 5 min', takes: 5 min, puts away: Salad}
+"""
+
+
+def test_lessons_that_leave_food_out_too_long_say_so_first_and_when_taken(run: Run, tmp_path: Path) -> None:
+    """Three evenings of 140 min: learned, it stands out beyond its two hours; with the plan's 50 it does not."""
+    plan = tmp_path / "salad.yaml"
+    plan.write_text(SALAD, encoding="utf-8")
+    sheet = sheet_of(plan)
+    assert sheet.stops == ()
+    logs = []
+    for number in (1, 2, 3):
+        clock = StoppedClock(first_moment(sheet, None) + timedelta(seconds=number))
+        logs.append(tmp_path / f"{number}.jsonl")
+        kept = RunLog(logs[-1])
+        lasts = {"chicken-salad/pick-and-dress-the-chicken": timedelta(minutes=140)}
+        list(play_night(open_evening(sheet, clock, kept, rehearsal=False), clock, Night(lasts)))
+        kept.close()
+
+    _, out, _ = run("lessons", str(plan), *map(str, logs))
+    told = out.split("How often each course")[0]
+    assert "must be mended before anybody eats" in told
+    assert "■ F10 Chicken salad" in told
+    assert "0 of 3" in out  # nor was it on time then
+
+    code, out, err = run("lessons", str(plan), *map(str, logs), "--take", "all")
+    assert code == ExitCode.STOP
+    assert "pick and dress the chicken" in out
+    assert "Taken up. But" in err
+    assert "F10 Chicken salad" in err
+
+
+def test_evenings_of_another_plan_teach_nothing_and_that_is_said(run: Run, plan: Path, tmp_path: Path) -> None:
+    log = live(plan, tmp_path / "evening.jsonl")
+    other = tmp_path / "salad.yaml"
+    other.write_text(SALAD, encoding="utf-8")
+    _, out, _ = run("lessons", str(other), str(log))
+
+    assert "None of these evenings has a step of this plan" in out
+    assert "figures hold" not in out
+
+
+def test_lessons_are_taken_by_a_range_and_a_second_copy_has_a_number_at_its_end(
+    run: Run, plan: Path, tmp_path: Path
+) -> None:
+    log = live(plan, tmp_path / "evening.jsonl")
+    code, _, err = run("lessons", str(plan), str(log), "--take", "1-2", "--no-effect")
+    assert code == ExitCode.DONE, err
+    after = plan.read_text(encoding="utf-8")
+    assert "takes: 15 to 20 to 25 min" not in after
+    assert "takes: 25 to 30 to 35 min" not in after
+    run("lessons", str(plan), str(log), "--take", "all", "--no-effect")  # the note
+    names = sorted(each.name.split(".bak-")[1] for each in tmp_path.glob("supper.yaml.bak-*"))
+    assert [name[10:] for name in names] == ["", "-2"]
+
+
+@pytest.mark.parametrize("bad", ["some", "0", "1,", "", "-2", "1;2", "3-1", "1-", "1-x"])
 def test_a_bad_choice_is_one_message(run: Run, plan: Path, bad: str) -> None:
     code, _, err = run("lessons", str(plan), f"--take={bad}")
 
