@@ -1,9 +1,10 @@
 """Run logs taken from their files: listed, looked back on, handed on. Raises Trouble for what cannot be read."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypeVar
 
 from board import words
 from board.desk import Trouble, logs_folder, read_bytes, read_plan_file
@@ -20,6 +21,7 @@ if TYPE_CHECKING:
     from board.paper.frame import PaperSize
 
 PLAYED_EVENINGS, SEED = 4_000, 1
+T = TypeVar("T")
 
 
 @dataclass(frozen=True)
@@ -55,7 +57,24 @@ def contents_of(path: Path) -> LogContents:
     try:
         return read_log(read_bytes(path), one_line(path))
     except NoLog as wrong:
-        raise Trouble(words.log_unreadable(one_line(wrong))) from None
+        raise Trouble(one_line(wrong)) from None
+
+
+def look_back_on(paths: Sequence[Path], *, odds: bool = False) -> tuple[list[LookedBack], list[str]]:
+    """Each evening whose log can be read, and why the others cannot. Raises Trouble where it is the only one."""
+    return _each(paths, lambda path: look_back(path, odds=odds))
+
+
+def _each(paths: Sequence[Path], read: Callable[[Path], T]) -> tuple[list[T], list[str]]:
+    found, wrong = [], []
+    for path in paths:
+        try:
+            found.append(read(path))
+        except Trouble as trouble:
+            if len(paths) == 1:
+                raise
+            wrong.append(str(trouble))
+    return found, wrong
 
 
 def look_back(path: Path, *, odds: bool = False) -> LookedBack:
@@ -80,16 +99,19 @@ def look_back(path: Path, *, odds: bool = False) -> LookedBack:
     )
 
 
-def listed(paths: Sequence[Path]) -> list[Listed]:
-    """These logs, or all in the usual folder, by date; there, what is no log is passed over. Raises Trouble."""
+def listed(paths: Sequence[Path]) -> tuple[list[Listed], list[str]]:
+    """These logs, or all in the usual folder, by date, and why others cannot be read; in the folder, what is no log is
+    passed over. Raises Trouble where the only one named cannot be."""
+    found, wrong = _each(paths, _listed) if paths else _in_folder()
+    return sorted(found, key=lambda each: (each.date, str(each.path))), wrong
+
+
+def _in_folder() -> tuple[list[Listed], list[str]]:
     found = []
-    for path in paths or sorted(logs_folder().glob("*.jsonl")):
-        try:
+    for path in sorted(logs_folder().glob("*.jsonl")):
+        with suppress(Trouble):
             found.append(_listed(path))
-        except Trouble:
-            if paths:
-                raise
-    return sorted(found, key=lambda each: (each.date, str(each.path)))
+    return found, []
 
 
 def _listed(path: Path) -> Listed:
@@ -106,7 +128,7 @@ def _listed(path: Path) -> Listed:
 def csv_of(paths: Sequence[Path]) -> str:
     """Every event of these logs, or of all in the usual folder, as one table. Raises Trouble."""
     logs = []
-    for path in paths or [each.path for each in listed(())]:
+    for path in paths or [each.path for each in listed(())[0]]:
         contents = contents_of(path)
         logs.append((path.name, [contents.opened, *contents.events]))
     return as_csv(logs)

@@ -14,12 +14,16 @@ if TYPE_CHECKING:
 
 
 def review(arguments: argparse.Namespace) -> int:
-    from board.evenings import look_back, write_page
+    from board.evenings import look_back_on, write_page
     from board.paper.evenings import evening_form, print_evening, print_evenings
     from board.paper.tables import console
     from board.plain import one_line
 
-    evenings = [look_back(path, odds=arguments.odds) for path in arguments.logs]
+    evenings, unreadable = look_back_on(arguments.logs, odds=arguments.odds)
+    for why in unreadable:
+        print(why, file=sys.stderr)
+    if not evenings:
+        return ExitCode.FAILED
     for each in evenings:
         if each.dropped:
             print(one_line(each.dropped), file=sys.stderr)
@@ -33,7 +37,7 @@ def review(arguments: argparse.Namespace) -> int:
         print_evening(evenings[0], console())
     else:
         print_evenings(evenings, console())
-    return ExitCode.DONE
+    return ExitCode.FAILED if unreadable else ExitCode.DONE
 
 
 def lessons(arguments: argparse.Namespace) -> int:
@@ -125,7 +129,11 @@ def logs(arguments: argparse.Namespace) -> int:
     elif arguments.csv:
         sys.stdout.write(csv_of(arguments.logs))
     else:
-        print_logs(listed(arguments.logs), console())
+        found, unreadable = listed(arguments.logs)
+        print_logs(found, console())
+        for why in unreadable:
+            print(why, file=sys.stderr)
+        return ExitCode.FAILED if unreadable else ExitCode.DONE
     return ExitCode.DONE
 
 

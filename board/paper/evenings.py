@@ -5,7 +5,9 @@ from datetime import datetime
 from pathlib import Path
 from typing import Any, Protocol
 
+from rich.cells import cell_len
 from rich.console import Console
+from rich.text import Text
 
 from board import words
 from board.lessons.measure import Review
@@ -13,6 +15,8 @@ from board.lessons.trace import Answer, Link, Traced
 from board.odds.result import WITHIN_MINUTES
 from board.paper.review import print_review, review_form
 from board.paper.tables import cell, paragraph, table
+from board.plain import one_line
+from board.view.fold import pad
 
 MOST_ANSWERS = 6
 LEFT_COLUMNS = 2  # date and plan are text; figures stand to the right
@@ -55,22 +59,19 @@ class Log(Protocol):
 
 
 def print_logs(logs: Sequence[Log], out: Console) -> None:
-    """A row a log."""
+    """Two lines a log: what it is of, and where it lies, whole, to be copied."""
     if not logs:
         out.print(cell(words.NO_LOGS))
         return
-    rows = table(
-        (words.LOG_DATE, "left"),
-        (words.LOG_PLAN, "left"),
-        (words.LOG_KIND, "left"),
-        (words.LOG_ENDED, "left"),
-        (words.LOG_LATE, "right"),
-        (words.LOG_FILE, "left"),
-    )
-    for log in logs:
-        kind = words.REHEARSED if log.rehearsal else words.EVENING
-        rows.add_row(cell(log.date), cell(log.plan), kind, log.ended, words.log_late(log.late), cell(log.path.name))
-    out.print(rows)
+    rows = [
+        (one_line(log.date), words.REHEARSED if log.rehearsal else words.EVENING, log.ended, words.log_late(log.late))
+        for log in logs
+    ]
+    widths = [max(map(cell_len, column)) for column in zip(*rows, strict=True)]
+    for log, row in zip(logs, rows, strict=True):
+        told = "  ".join(pad(each, width) for each, width in zip(row, widths, strict=True))
+        out.print(Text.assemble(told, "  ", cell(log.plan, "bold")))
+        out.print(cell(log.path, "dim", indent=2), soft_wrap=True)
 
 
 def causes(evening: Evening) -> list[str]:

@@ -1,6 +1,6 @@
 """Run logs as a list, for other programs and other eyes; several evenings looked back on."""
 
-LOG_DATE, LOG_PLAN, LOG_KIND, LOG_ENDED, LOG_LATE, LOG_FILE = "date", "plan", "kind", "ended", "latest", "file"
+LOG_DATE, LOG_PLAN = "date", "plan"
 EVENING, REHEARSED = "evening", "rehearsal"
 LOG_CLOSED, LOG_OPEN, LOG_DAMAGED, LOG_NEWER = "closed", "left open", "damaged", "newer version"
 NO_LOGS = "No run logs yet."

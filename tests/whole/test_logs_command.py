@@ -62,7 +62,20 @@ def test_logs_are_listed_with_how_they_ended(run: Run, logs: list[Path]) -> None
     assert code == ExitCode.DONE
     assert out.count("rehearsal") == 2
     assert out.count("closed") == 2
+    assert all(f"\n  {log}\n" in out for log in logs)  # whole, to be copied
     assert run("logs")[1].strip() == "No run logs yet."
+
+
+@pytest.mark.parametrize("command", ["logs", "review"])
+def test_one_log_that_cannot_be_read_hides_no_other(run: Run, logs: list[Path], tmp_path: Path, command: str) -> None:
+    cut = tmp_path / "cut.jsonl"
+    cut.write_bytes(logs[0].read_bytes()[:200])
+    code, out, err = run(command, str(logs[0]), str(cut), str(logs[1]))
+
+    assert code == ExitCode.FAILED
+    assert out.count("2026-11-28") >= 2
+    assert err.startswith(f"{cut}:1: ")
+    assert run(command, str(cut))[:2] == (ExitCode.FAILED, "")
 
 
 def test_events_come_as_csv(run: Run, logs: list[Path]) -> None:
