@@ -135,7 +135,11 @@ class Review:
         return [s for s in self.steps if s.status == "left-out"]
 
     def not_reached(self) -> list[StepReview]:
-        return [s for s in self.steps if s.status in ("to-come", "under-way")]
+        return [s for s in self.steps if s.status == "to-come"]
+
+    def left_open(self) -> list[StepReview]:
+        """Begun, and never told to be over."""
+        return [s for s in self.steps if s.status == "under-way"]
 
 
 def review(opened: EveningOpened, events: Sequence[Event]) -> Review:

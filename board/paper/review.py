@@ -35,6 +35,7 @@ def print_review(review: Review, out: Console) -> None:
         out.print(Text.assemble(*((text, STYLES[tone]) for text, tone in line)))
     if not review.closed:
         _named(words.REVIEW_NOT_REACHED, review.not_reached(), out)
+        _named(words.REVIEW_LEFT_OPEN, review.left_open(), out)
     _slips(review, zone, out)
     _steps(review, zone, out)
 

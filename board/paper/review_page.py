@@ -106,6 +106,7 @@ def _what_was(review: Review, zone: ZoneInfo) -> Iterator[str]:
     yield from _list(words.REVIEW_RAN_OVER, over[:MOST_DETAILED] or [words.REVIEW_NOTHING_OVER], "short")
     yield from _list(words.REVIEW_LEFT_OUT, [step.slot.name for step in review.left_out()], "short")
     yield from _list(words.REVIEW_NOT_REACHED, [step.slot.name for step in review.not_reached()], "short")
+    yield from _list(words.REVIEW_LEFT_OPEN, [step.slot.name for step in review.left_open()], "short")
     yield from _readings(review, zone)
     yield from _kept(review)
     yield from _list(words.SLIPPED, slips, "short")

@@ -48,6 +48,7 @@ REVIEW_RAN_OVER = "Ran over"
 REVIEW_NOTHING_OVER = "Nothing ran over."
 REVIEW_LEFT_OUT = "Left out"
 REVIEW_NOT_REACHED = "Not reached"
+REVIEW_LEFT_OPEN = "Left open"
 REVIEW_NOTES = "Notes"
 
 

@@ -178,6 +178,19 @@ def test_before_the_end_the_page_says_so_far_and_counts_nothing_as_not_reached(h
     assert words.REVIEW_NOT_REACHED not in text
 
 
+def test_what_was_begun_and_never_ended_was_reached(host: Host) -> None:
+    for clock, id_ in (("17:00", "chop"), ("17:20", "chop"), ("17:30", "stew")):
+        host.at(clock)
+        host.answer(id_)
+    host.at("18:00")
+    host.wish(Close())
+    text = "\n".join(page(host, 80))
+
+    assert "Left open     stew" in text
+    assert "Not reached   guests" not in text
+    assert "stew" not in text[text.index("Not reached") : text.index("Left open")]
+
+
 def test_what_stood_too_long_says_by_how_much(host: Host) -> None:
     for clock, id_ in (("17:00", "chop"), ("17:20", "chop"), ("17:30", "stew"), ("18:30", "stew"), ("18:35", "sauce")):
         host.at(clock)
