@@ -14,20 +14,10 @@ from board.anew.advisor import Advisor
 from board.clock import VirtualClock
 from board.evening import Evening, Present
 from board.plain import one_line
+from board.run.answers import answers_of, last_put_off
 from board.run.cooling import READ_COOLING_MINUTES
-from board.run.decide import (
-    Close,
-    Done,
-    LeaveOut,
-    Refusal,
-    Settle,
-    TakeBack,
-    TakeSheet,
-    Wish,
-    answers_of,
-    last_put_off,
-)
 from board.run.state import CallKey
+from board.run.wishes import Close, Done, LeaveOut, Refusal, Settle, TakeBack, TakeSheet, Wish
 from board.screens.ask import HelpScreen, LeaveScreen, NoteScreen, PushScreen
 from board.screens.chime import Chime
 from board.screens.keys import BINDINGS

@@ -11,9 +11,9 @@ from textual.app import App
 from board import words
 from board.evening import Evening, Present
 from board.plain import one_line
-from board.run.decide import Done, EndUnread, TakeReading, Wish, WriteNote
 from board.run.readings import can_be_read, takes_readings, wants_reading
 from board.run.state import CallKey
+from board.run.wishes import Done, EndUnread, TakeReading, Wish, WriteNote
 from board.view.board import BoardView, Viewer
 
 

@@ -10,7 +10,7 @@ from board.clock import StoppedClock
 from board.evening import Evening, open_evening
 from board.log.follow import Follower
 from board.log.write import RunLog
-from board.run.decide import Done, WriteNote
+from board.run.wishes import Done, WriteNote
 from board.screens.watch import WatchApp
 from board.timetable.run_sheet import Attended, RunSheet
 from tests.conftest import at
