@@ -12,17 +12,7 @@ from board.clock import JUMP_SECONDS, Clock, Jump
 from board.log.write import Keeper, Memory, RunLog, Unkept
 from board.run.calls import Call, calls
 from board.run.clocks import LiveClock, has_clocks, live_clocks, warn_clocks
-from board.run.decide import (
-    Later,
-    Push,
-    Refusal,
-    Wish,
-    decide,
-    later_again,
-    push_from_now,
-    raise_calls,
-    warn_keeping,
-)
+from board.run.decide import decide
 from board.run.events import (
     BoardReopened,
     ClockJumped,
@@ -35,7 +25,10 @@ from board.run.events import (
 )
 from board.run.fold import fold_all
 from board.run.forecast import Forecast, Forecaster, Standing
+from board.run.from_now import later_again, push_from_now
 from board.run.state import CallKey, State, begin
+from board.run.unasked import raise_calls, warn_keeping
+from board.run.wishes import Later, Push, Refusal, Wish
 from board.timetable.run_sheet import RunSheet
 
 

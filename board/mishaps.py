@@ -15,7 +15,7 @@ from board.night import Night, instead, night_score, really_over, unheard_until
 from board.plain import one_line
 from board.playthrough import Stuck
 from board.run.calls import Call
-from board.run.decide import Close, Done, Refusal, Settle, Wish
+from board.run.wishes import Close, Done, Refusal, Settle, Wish
 from board.timetable.run_sheet import Slot
 from board.view.board import headline
 

@@ -18,8 +18,9 @@ from board.lessons.measure import measured
 from board.lessons.trace import away_planned_and_actual
 from board.plain import one_line
 from board.run.events import CallRaised, EveningOpened, GuestsDelayed, Part
-from board.run.slip_wishes import DelayGuests, Stretch, oven_of, waiting_for_guests
+from board.run.slip_wishes import oven_of, waiting_for_guests
 from board.run.state import State
+from board.run.wishes import DelayGuests, Stretch
 from board.timetable.run_sheet import Lasts, RunSheet, Slot
 
 if TYPE_CHECKING:

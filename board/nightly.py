@@ -12,8 +12,8 @@ from board.evening import Evening, Present
 from board.night import MINUTE, Night, instead, really_over, unheard_until
 from board.plain import one_line
 from board.run.calls import Call
-from board.run.decide import Done, EndUnread, Refusal, Settle, TakeReading, Wish
 from board.run.events import Part
+from board.run.wishes import Done, EndUnread, Refusal, Settle, TakeReading, Wish
 
 
 class NightEvening(Evening):

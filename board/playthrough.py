@@ -9,7 +9,7 @@ from board.clock import StoppedClock
 from board.evening import Evening, Present
 from board.plain import one_line
 from board.run.calls import Call
-from board.run.decide import Close, Done
+from board.run.wishes import Close, Done
 from board.view.board import headline
 
 

@@ -11,11 +11,11 @@ from board.evening import Evening, Present
 from board.log.follow import Follower
 from board.log.write import Memory
 from board.run.calls import calls
-from board.run.decide import Refusal, Wish
 from board.run.events import newest
 from board.run.fold import fold_all
 from board.run.forecast import Forecaster
 from board.run.state import CallKey, begin
+from board.run.wishes import Refusal, Wish
 from board.timetable.run_sheet import RunSheet
 
 

@@ -18,7 +18,7 @@ from board.clock import StoppedClock
 from board.evening import Present, unlogged_evening
 from board.plan.load import PlanFile, read_plan
 from board.plan.snag import Snag
-from board.run.decide import Done, Refusal, Wish
+from board.run.wishes import Done, Refusal, Wish
 from board.timetable.run_sheet import Attended, CourseSlot, Keeping, RunSheet, Slot, Use, Wait
 
 PLANS = Path(__file__).parent.parent / "plans"

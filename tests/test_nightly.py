@@ -7,8 +7,8 @@ import pytest
 from board.evening import Present
 from board.night import Night, night_score
 from board.nightly import NightEvening
-from board.run.decide import Close, Done, EndUnread, Later, Settle, TakeBack, TakeReading
 from board.run.events import GuestsDelayed, StepStretched
+from board.run.wishes import Close, Done, EndUnread, Later, Settle, TakeBack, TakeReading
 from board.timetable.run_sheet import RunSheet
 from tests.conftest import Host, at
 

@@ -8,11 +8,12 @@ from datetime import datetime, timedelta
 from typing import Protocol
 
 from board.anew.worth import KEPT, LATE, Costs, Offer, costs, offer
-from board.run.decide import Refusal, TakeSheet, decide
+from board.run.decide import decide
 from board.run.events import CallRaised, Event
 from board.run.fold import fold_all
 from board.run.forecast import Forecast
 from board.run.state import State
+from board.run.wishes import Refusal, TakeSheet
 from board.timetable.run_sheet import RunSheet
 
 AGAIN = timedelta(minutes=2)  # of the evening, before the same state of things is worked out once more

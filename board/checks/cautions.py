@@ -9,8 +9,8 @@ from dataclasses import dataclass
 from board.kitchen.dangers import ALCOHOL, EVERY, FLOWERS, RAW_EGG, RAW_EGG_DISHES, RAW_SPROUTS, Danger
 from board.kitchen.food import said_cooked
 from board.plan.assume import Task
+from board.plan.courses import Dish
 from board.plan.load import PlanFile
-from board.plan.model import Dish
 
 HEAT = ("oven", "stovetop")
 LONG_ALONE_MINUTES = 10  # on heat without hands; common practice, no source

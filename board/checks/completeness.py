@@ -2,9 +2,9 @@
 
 from board.checks.capacity import stations
 from board.plan.load import PlanFile
-from board.plan.model import Step
 from board.plan.served import count_of, served
 from board.plan.snag import Snag, Weight
+from board.plan.work import Step
 
 
 def dishes_feed_the_guests(file: PlanFile) -> list[Snag]:

@@ -10,10 +10,11 @@ from board.plan.assume import FilledWay, Task
 from board.plan.durations import short
 from board.plan.hours import Stretch, free_of
 from board.plan.load import PlanFile
-from board.plan.model import Plan, Work
+from board.plan.model import Plan
 from board.plan.places import Loc
 from board.plan.snag import Snag, Weight
 from board.plan.when import Moment, instant
+from board.plan.work import Work
 
 ALWAYS = (datetime(1900, 1, 1, tzinfo=UTC), datetime(2300, 1, 1, tzinfo=UTC))
 SMALL_HOURS = "05:00"  # a day of the kitchen lasts until then

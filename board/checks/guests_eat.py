@@ -10,11 +10,12 @@ from board.checks.stuff import BY_THE_TABLE, Stuff, host_foods, stuff_of
 from board.kitchen.diets import COOKED_CELSIUS, PREGNANCY, RAW_SPROUTS
 from board.kitchen.food import said_cooked
 from board.kitchen.origins import Origin
+from board.plan.courses import Dish
 from board.plan.guests import Guest
 from board.plan.load import PlanFile
-from board.plan.model import Dish, Step
 from board.plan.places import Loc
 from board.plan.served import served
+from board.plan.work import Step
 
 HEAT = ("oven", "stovetop")
 

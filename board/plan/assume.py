@@ -15,10 +15,11 @@ from board.plan.caring import NO_CARE, Care, care_of
 from board.plan.durations import Attention, Spread, short
 from board.plan.laying import laid, wash_ups
 from board.plan.links import EATEN_MINUTES, Link, Linked, Node, clear_id, eaten_minutes, is_before_guests, serve_id
-from board.plan.model import Plan, Way, Work
+from board.plan.model import Plan
 from board.plan.stations import ACCEPTS_EITHER_SIDE, Keep, Station
 from board.plan.taken_up import spoils_by_what_it_takes_up
 from board.plan.when import instant, is_small_hours
+from board.plan.work import Way, Work
 
 KEEPS_MINUTES = 120  # in the room; the usual two-hour limit for perishable food (USDA FSIS)
 BEST_WITHIN_MINUTES = 15  # for a hot dish before it is served; common practice, no source

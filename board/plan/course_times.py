@@ -1,7 +1,8 @@
 """When each course is wanted: told apart by name, after the guests come, and in the order they are written. Pure."""
 
+from board.plan.courses import Course
 from board.plan.durations import MINUTES_PER_DAY
-from board.plan.model import Course, Plan
+from board.plan.model import Plan
 from board.plan.phrase import near
 from board.plan.places import Loc
 from board.plan.problem import Problem, slug

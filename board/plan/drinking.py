@@ -1,12 +1,13 @@
-"""What a plan says about drinks: how much for each guest, and what is poured with a course."""
+"""What a plan says about drinks: how much for each guest, of each drink; and what is poured with a course."""
 
 import re
-from typing import Annotated, Literal
+from typing import Annotated, Any, Literal
 
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import BaseModel, BeforeValidator, ConfigDict, Field
 
 from board.kitchen.drinks import CHILL_MINUTES, Rate
 from board.plan.durations import WholeMinutes, decimal, parse_minutes
+from board.plan.part import PlanModel
 from board.plan.phrase import Phrase, near
 
 EXAMPLE = "2 glasses a guest in the first hour, 1 an hour after"
@@ -119,3 +120,32 @@ def parse_pairing(text: str) -> dict[str, object]:
 
 
 PairingLine = Annotated[Pairing, Phrase(parse_pairing, PAIRING_EXAMPLE)]
+
+
+class Drinks(PlanModel):
+    """How much of each there should be; what is not named is not reckoned. `children`: guests who get no alcohol and
+    no coffee."""
+
+    wine: HowMuchLine | None = None
+    sparkling: HowMuchLine | None = None
+    beer: HowMuchLine | None = None
+    soft_drinks: HowMuchLine | None = None
+    water: HowMuchLine | None = None
+    ice: HowMuchLine | None = None
+    coffee: HowMuchLine | None = None
+    children: int = Field(default=0, ge=0, le=200)
+
+
+_ALL_USUAL = ("wine", "soft drinks", "water", "ice", "coffee")
+
+
+def _drinks(value: Any) -> Any:
+    """`drinks: usual` reckons all that is usual."""
+    if isinstance(value, str) and value.lower() in ("usual", "as usual", "yes"):
+        return dict.fromkeys(_ALL_USUAL, "usual")
+    if isinstance(value, str):
+        raise ValueError(f"{value!r} is not how much there is to drink; write usual, or for example wine: usual")
+    return value
+
+
+DrinksLine = Annotated[Drinks, BeforeValidator(_drinks, json_schema_input_type=str | Drinks)]

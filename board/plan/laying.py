@@ -8,7 +8,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from board.kitchen.tableware import WHOLE_MEAL, at_hand, counted, names_the_main, piece_key, usual_cover, wash_minutes
-from board.plan.model import Course, Dish, Plan
+from board.plan.courses import Course, Dish
+from board.plan.model import Plan
 from board.plan.places import Loc
 from board.plan.served import count_of, served
 from board.plan.tableware import Pieces

@@ -12,9 +12,10 @@ from graphlib import CycleError, TopologicalSorter
 from typing import Literal
 
 from board.plan.course_times import course_times
+from board.plan.courses import Course
 from board.plan.durations import Attention, Spread, short
 from board.plan.laying import wash_ups
-from board.plan.model import Course, Job, Plan, Ref, Work
+from board.plan.model import Plan
 from board.plan.phrase import near
 from board.plan.places import Loc
 from board.plan.pouring import pouring_jobs
@@ -24,6 +25,7 @@ from board.plan.problem import slug as slug
 from board.plan.stations import Station
 from board.plan.trips import trip_jobs
 from board.plan.uses import uses
+from board.plan.work import Job, Ref, Work
 
 Kind = Literal["step", "job", "arrive", "seat", "serve", "clear"]
 

@@ -11,11 +11,14 @@ from pydantic import BaseModel, ValidationError
 from board.plan.as_in_book import BookFigures, asked_of_book, put, stand_ins, taken_from
 from board.plan.assume import Filled, fill
 from board.plan.care import Cooling, Core, Thaw
-from board.plan.drinking import HowMuch, Pairing
+from board.plan.courses import Course, Dish
+from board.plan.drinking import Drinks, HowMuch, Pairing
 from board.plan.durations import Spread
 from board.plan.guests import Guest
+from board.plan.hands import Hand
+from board.plan.kitchen import Kitchen, Oven
 from board.plan.links import link
-from board.plan.model import Air, Course, Dish, Drinks, Hand, Job, Kitchen, Oven, Plan, Ref, Step, Table, Way
+from board.plan.model import Air, Plan
 from board.plan.phrase import near, nearest
 from board.plan.places import Loc, Places, read_yaml, unknown
 from board.plan.quantities import Ingredient
@@ -24,7 +27,9 @@ from board.plan.seats import Seat
 from board.plan.served import misnamed
 from board.plan.shopping import InTheHouse, Pack, Price
 from board.plan.snag import Snag, Weight, in_order
+from board.plan.table import Table
 from board.plan.tableware import Pieces
+from board.plan.work import Job, Ref, Step, Way
 from board.plan_digest import digest_of
 
 # What stands in for a value that could not be read, so that the rest can still be looked over.

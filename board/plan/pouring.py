@@ -5,12 +5,14 @@ from typing import Any
 
 from board import words
 from board.kitchen.drinks import BOTTLE_MILLILITRES, FRIDGE_LITRES_A_BOTTLE
+from board.plan.courses import Course
 from board.plan.drinking import Pairing
 from board.plan.durations import Attention, Spread
-from board.plan.model import Course, Job, Plan, Ref
+from board.plan.model import Plan
 from board.plan.places import Loc
 from board.plan.stations import Keep, Station
 from board.plan.when import Day
+from board.plan.work import Job, Ref
 
 PUT_AWAY_MINUTES = 3  # to put bottles into the fridge; common practice, no source
 BOTTLES_A_MINUTE = 2  # opened; common practice, no source

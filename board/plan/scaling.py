@@ -8,7 +8,8 @@ import math
 from dataclasses import dataclass
 
 from board.kitchen.by_hand import MANY, ByHand, by_hand, hand_factor
-from board.plan.model import Course, Dish, Plan
+from board.plan.courses import Course, Dish
+from board.plan.model import Plan
 from board.plan.quantities import Ingredient
 from board.plan.served import count_of, served
 

@@ -1,6 +1,7 @@
 """Who is served which dish: everybody, but for dishes that are only for some, not for some, or stand instead of one."""
 
-from board.plan.model import Course, Dish, Plan
+from board.plan.courses import Course, Dish
+from board.plan.model import Plan
 from board.plan.phrase import near
 from board.plan.places import Loc
 from board.plan.problem import Problem, fold

@@ -3,20 +3,13 @@
 import re
 from typing import Annotated, Any
 
-from pydantic import AfterValidator, BaseModel, BeforeValidator, ConfigDict, Field, model_validator
+from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, model_validator
 
 from board.plan.durations import decimal
 from board.plan.phrase import Phrase, near
 from board.plan.quantities import MOST, UNITS, parse_ingredient
-from board.plan.when import Span, parse_day, parse_spans
+from board.plan.when import DayKey, Span, parse_spans
 
-
-def is_day(text: str) -> str:
-    parse_day(text)
-    return text
-
-
-DayKey = Annotated[str, AfterValidator(is_day)]
 Spans = Annotated[list[Span], Phrase(parse_spans, "16:00 - 17:30")]
 OpenHours = dict[DayKey, Spans]
 

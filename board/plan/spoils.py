@@ -1,8 +1,10 @@
 """What spoils out of the cold: by the host's own word, else by what a dish is made of. Pure."""
 
 from board.kitchen.food import facts
-from board.plan.model import Dish, Plan, Work
+from board.plan.courses import Dish
+from board.plan.model import Plan
 from board.plan.places import Loc
+from board.plan.work import Work
 
 
 def dish_at(plan: Plan, loc: Loc) -> Dish | None:

@@ -8,10 +8,11 @@ from zoneinfo import ZoneInfo
 
 from board import words
 from board.plan.durations import Attention, Spread
-from board.plan.model import Job, Plan
+from board.plan.model import Plan
 from board.plan.places import Loc
 from board.plan.stations import Station
 from board.plan.when import Day, Moment, Span, parse_day, stretch
+from board.plan.work import Job
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,10 +1,11 @@
 """What a piece of work names of kitchen and hands, and whether the plan has it. Pure."""
 
-from board.plan.model import Plan, Way, Work
+from board.plan.model import Plan
 from board.plan.phrase import near
 from board.plan.places import Loc
 from board.plan.problem import Problem
 from board.plan.stations import KEEPS_IN, LANES, Station
+from board.plan.work import Way, Work
 
 
 def uses(plan: Plan, loc: Loc, work: Work, *, is_step: bool) -> list[Problem]:

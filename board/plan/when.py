@@ -7,7 +7,7 @@ from zoneinfo import ZoneInfo, available_timezones
 
 from dateutil import parser, tz
 from dateutil.relativedelta import FR, MO, SA, SU, TH, TU, WE, relativedelta
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import AfterValidator, BaseModel, ConfigDict, Field
 
 from board.plan.phrase import Phrase, near
 
@@ -83,6 +83,14 @@ def parse_day(text: str) -> dict[str, object]:
         return {"date": parse_date(folded)}
     guess = near(folded, ["on the day", "day before", "2 days before", *_WEEKDAYS, *_WEEKDAY_NAMES])
     raise ValueError(f"{text!r} is not a day.{guess}; write on the day, day before, 2 days before, fri or a date")
+
+
+def _is_day(text: str) -> str:
+    parse_day(text)
+    return text
+
+
+DayKey = Annotated[str, AfterValidator(_is_day)]
 
 
 class Moment(BaseModel):

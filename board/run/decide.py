@@ -1,19 +1,15 @@
 """What the host wants → what happens, or why it cannot. Pure: (state, wish, at) → events or a refusal."""
 
-import math
-from dataclasses import dataclass
 from datetime import datetime
 from typing import assert_never
 
 from board import words
-from board.run.calls import Call
+from board.run.answers import last_go
 from board.run.events import (
     CallPutOff,
-    CallRaised,
     CoursePushed,
     EveningClosed,
     Event,
-    KeepingWarned,
     LookedIn,
     NoteWritten,
     Part,
@@ -24,164 +20,31 @@ from board.run.events import (
     StepLeftOut,
     StepStarted,
     TakenBack,
-    is_answer,
 )
-from board.run.forecast import Forecast
-from board.run.readings import asked_again, hold_left, lacks, last_reading, takes_readings, warns_from
-from board.run.slip_wishes import DelayGuests, DropDish, SlipWish, Stretch, decide_slip
+from board.run.readings import asked_again, hold_left, lacks, last_reading, takes_readings
+from board.run.slip_wishes import decide_slip
 from board.run.state import State
+from board.run.wishes import (
+    Close,
+    DelayGuests,
+    Done,
+    DropDish,
+    EndUnread,
+    Later,
+    LeaveOut,
+    Push,
+    Refusal,
+    Settle,
+    Stretch,
+    TakeBack,
+    TakeReading,
+    TakeSheet,
+    Wish,
+    WriteNote,
+)
 from board.timetable.run_sheet import RunSheet, Slot
 
 LONGEST_NOTE = 2000
-LATER_MINUTES = 5
-
-
-@dataclass(frozen=True, slots=True)
-class Done:
-    """The call is answered: begun, looked in, or finished."""
-
-    slot: str
-    part: Part
-    number: int = 0
-
-
-@dataclass(frozen=True, slots=True)
-class Settle:
-    """The slot is over and done with, whatever was called: the guests are here, the course is cleared."""
-
-    slot: str
-
-
-@dataclass(frozen=True, slots=True)
-class Later:
-    """Not now: ask again after so many minutes."""
-
-    slot: str
-    part: Part
-    number: int = 0
-    minutes: int = LATER_MINUTES
-
-
-@dataclass(frozen=True, slots=True)
-class LeaveOut:
-    slot: str
-
-
-@dataclass(frozen=True, slots=True)
-class Push:
-    """Send a course out so many minutes later than the sheet says, on top of earlier pushes."""
-
-    course: str
-    minutes: int
-
-
-@dataclass(frozen=True, slots=True)
-class TakeSheet:
-    """Go on by this sheet, which was worked out anew for what is left."""
-
-    sheet: RunSheet
-
-
-@dataclass(frozen=True, slots=True)
-class WriteNote:
-    text: str
-    slot: str | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class TakeReading:
-    """A probe shows so much, in °C. `part`: the call that it answers too, where the core is what is wanted."""
-
-    slot: str
-    celsius: float
-    part: Part | None = None
-    number: int = 0
-
-
-@dataclass(frozen=True, slots=True)
-class EndUnread:
-    """The slot is over, and no probe was put into it."""
-
-    slot: str
-
-
-@dataclass(frozen=True, slots=True)
-class TakeBack:
-    """The last answer was a mistake."""
-
-
-@dataclass(frozen=True, slots=True)
-class Close:
-    """The evening is over."""
-
-
-Wish = (
-    Done
-    | Settle
-    | Later
-    | LeaveOut
-    | Push
-    | SlipWish
-    | TakeSheet
-    | WriteNote
-    | TakeReading
-    | EndUnread
-    | TakeBack
-    | Close
-)
-
-
-@dataclass(frozen=True, slots=True)
-class Refusal:
-    """Why a wish cannot be had, in words for the screen."""
-
-    words: str
-
-
-def later_again(state: State, slot: str, part: Part, number: int, at: datetime) -> Later:
-    """Later by five minutes; what was put off already, by five more than that."""
-    until = state.steps[slot].put_off.get(part, at)
-    waits = max(0, round((until - at).total_seconds() / 60))
-    return Later(slot, part, number, waits + LATER_MINUTES)
-
-
-def last_put_off(state: State, at: datetime) -> tuple[str, Part, int] | None:
-    """The call that was put off with the last answer and has not come again yet."""
-    last = next(reversed(answers_of(state)), None)
-    if not isinstance(last, CallPutOff):
-        return None
-    until = state.steps[last.slot].put_off.get(last.part) if last.slot in state.steps else None
-    return (last.slot, last.part, last.number) if until is not None and until > at else None
-
-
-def push_from_now(state: State, forecast: Forecast, course: str, minutes: int) -> Push:
-    """A push by so many minutes from when the course now looks like going out. Raises KeyError: no such course."""
-    planned = {c.name: c.served for c in state.sheet.courses}[course]
-    looks = {c.name: c.served for c in forecast.courses}[course]
-    slipped = math.ceil((looks - planned).total_seconds() / 60)
-    return Push(course, max(0, slipped) + minutes - state.pushed.get(course, 0))
-
-
-def raise_calls(state: State, due: list[Call], at: datetime) -> list[Event]:
-    """The calls that are due and were not raised yet, as events; what needs nobody at its end just ends."""
-    found: list[Event] = []
-    for call in due:
-        n = state.last_n + 1 + len(found)
-        if call.silent:
-            found.append(StepFinished(n=n, at=at, slot=call.slot, by_itself=True))
-        elif call.raised is None:
-            found.append(CallRaised(n=n, at=at, slot=call.slot, part=call.part, number=call.number))
-    return found
-
-
-def warn_keeping(state: State, forecast: Forecast) -> list[Event]:
-    """Once for each result that stands and soon keeps no longer, that it does."""
-    found: list[Event] = []
-    for each in forecast.keeping:
-        said = state.warned.get(each.slot)
-        if warns_from(each) <= forecast.now and (said is None or said < each.since):
-            found.append(KeepingWarned(n=state.last_n + 1 + len(found), at=forecast.now, slot=each.slot))
-    return found
 
 
 def decide(state: State, wish: Wish, at: datetime) -> list[Event] | Refusal:
@@ -217,7 +80,8 @@ def decide(state: State, wish: Wish, at: datetime) -> list[Event] | Refusal:
         case EndUnread(slot=slot):
             return _end_unread(state, slot, at)
         case TakeBack():
-            return _take_back(state, at)
+            targets = tuple(last_go(state))
+            return [TakenBack(n=n, at=at, targets=targets)] if targets else Refusal(words.NOTHING_TO_TAKE_BACK)
         case Close():
             return [EveningClosed(n=n, at=at)]
         case _:
@@ -328,41 +192,3 @@ def _take_sheet(state: State, sheet: RunSheet, at: datetime) -> list[Event] | Re
     if any(slot.id not in there or there[slot.id].start != slot.start for slot in begun):
         return Refusal(words.SHEET_OUT_OF_DATE)
     return [SheetTaken(n=state.last_n + 1, at=at, sheet=sheet)]
-
-
-def answers_of(state: State) -> list[Event]:
-    """What the host did and has not taken back, oldest first."""
-    return [event for event in state.history if is_answer(event)]
-
-
-def _take_back(state: State, at: datetime) -> list[Event] | Refusal:
-    answers = answers_of(state)
-    if not answers:
-        return Refusal(words.NOTHING_TO_TAKE_BACK)
-    last = answers[-1]
-    targets = _done_with_one_key(answers)
-    if isinstance(last, StepStarted):  # what ended by itself since never began
-        targets += [e.n for e in state.history if isinstance(e, StepFinished) and e.slot == last.slot and e.n > last.n]
-    return [TakenBack(n=state.last_n + 1, at=at, targets=tuple(sorted(targets)))]
-
-
-# What one key does besides the event named first, right before it.
-TOGETHER: dict[type[Event], tuple[type[Event], ...]] = {
-    StepFinished: (ReadingTaken, ReadingSkipped, StepStarted),
-    ReadingSkipped: (StepStarted,),
-    LookedIn: (ReadingTaken,),
-    CallPutOff: (ReadingTaken,),
-}
-
-
-def _done_with_one_key(answers: list[Event]) -> list[int]:
-    """Numbers of the last answer and of those before it that came with it."""
-    last = answers[-1]
-    targets = [last.n]
-    for before in reversed(answers[:-1]):
-        is_pair = isinstance(before, TOGETHER.get(type(last), ())) and before.n == last.n - 1 and before.at == last.at
-        if not is_pair or getattr(before, "slot", None) != getattr(last, "slot", None):
-            break
-        targets.append(before.n)
-        last = before
-    return targets

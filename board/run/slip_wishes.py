@@ -1,45 +1,16 @@
 """What the host wants when something went wrong → what happens, or the words of a refusal. Pure."""
 
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import assert_never
 
 from board import words
 from board.run.events import DishDropped, GuestsDelayed, StepStretched
 from board.run.state import State
+from board.run.wishes import DelayGuests, DropDish, SlipWish, Stretch
 from board.timetable.run_sheet import HEAT, ORDER, RunSheet, Slot
 from board.timetable.sittings import sitting_wait
 
 LEAST = timedelta(minutes=1)  # a step does not become shorter than this
-
-
-@dataclass(frozen=True, slots=True)
-class Stretch:
-    """Each of these takes so many minutes more, or fewer. `oven`: because it lost its heat."""
-
-    slots: tuple[str, ...]
-    minutes: int
-    oven: str | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class DelayGuests:
-    """The guests come so many minutes later; with a `course`, they sit so much longer over it."""
-
-    minutes: int
-    course: str | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class DropDish:
-    """A dish is not made. `under_way`: what of it has begun is left out too."""
-
-    dish: str
-    course: str | None
-    under_way: bool = False
-
-
-SlipWish = Stretch | DelayGuests | DropDish
 
 
 def decide_slip(state: State, wish: SlipWish, at: datetime) -> StepStretched | GuestsDelayed | DishDropped | str:

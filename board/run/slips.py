@@ -4,17 +4,9 @@ from dataclasses import dataclass
 from typing import Literal
 
 from board.run.forecast import Forecast
-from board.run.slip_wishes import (
-    DelayGuests,
-    DropDish,
-    SlipWish,
-    Stretch,
-    dropped_slots,
-    on_the_table,
-    oven_of,
-    waiting_to_come,
-)
+from board.run.slip_wishes import dropped_slots, on_the_table, oven_of, waiting_to_come
 from board.run.state import State
+from board.run.wishes import DelayGuests, DropDish, SlipWish, Stretch
 from board.timetable.run_sheet import HEAT, Slot
 
 Kind = Literal["not-ready", "guests", "sitting", "dish", "oven", "length"]

@@ -14,7 +14,7 @@ from textual.widgets import Input, Static
 from board import words
 from board.evening import Evening
 from board.plain import one_line
-from board.run.decide import Refusal
+from board.run.wishes import Refusal
 from board.view.board import Viewer
 from board.view.costs import costs
 

@@ -1,48 +1,36 @@
 """The keys of the live board that look back or take something down: look back, notes, readings, the closing page.
 
-Their screens are loaded when they are first asked for, so that the board is painted without them.
+Most of their screens are loaded when they are first asked for, so that the board is painted without them.
 """
 
 from collections.abc import Callable
-from typing import Any, Protocol
-
-from textual.app import App
 
 from board import words
-from board.evening import Evening, Present
 from board.plain import one_line
-from board.run.decide import Done, EndUnread, TakeReading, Wish, WriteNote
 from board.run.readings import can_be_read, takes_readings, wants_reading
 from board.run.state import CallKey
-from board.view.board import BoardView, Viewer
-
-
-class Board(Protocol):
-    """The live board, as far as this needs it. `heard`: what it said last, and whether that was grave."""
-
-    evening: Evening
-    viewer: Viewer
-    present: Present | None
-    board: BoardView | None
-    heard: tuple[str, bool]
-
-    @property
-    def app(self) -> App[Any]: ...
-    def wish(self, wish: Wish, said: str = "") -> bool: ...
-    def say(self, text: str, *, grave: bool = False) -> None: ...
+from board.run.wishes import Done, EndUnread, TakeReading, WriteNote
+from board.screens.ask import NoteScreen
+from board.screens.live_board import LiveBoard, chosen_slot
 
 
 class Looking:
     """Opens the screens over one live board, and does what is wished there."""
 
-    def __init__(self, live: Board, settle_key: Callable[[], None]) -> None:
+    def __init__(self, live: LiveBoard) -> None:
         self.live = live
-        self.settle_key = settle_key  # a key that bounces out of such a screen answers nothing
+        self.settle_key = live.steady.settle  # a key that bounces out of such a screen answers nothing
 
     def back(self) -> None:
         from board.screens.look import LookScreen
 
         self.live.app.push_screen(LookScreen(self.live, self.keep_note, self.ask_reading), lambda _: self.settle_key())
+
+    def note(self) -> None:
+        """Asks for a note to the call keys act on, or to none."""
+        about, slot = self.live.chosen_call, chosen_slot(self.live)
+        screen = NoteScreen(one_line(about.headline) if about else None)
+        self.live.app.push_screen(screen, lambda text: self.keep_note(text, slot))
 
     def keep_note(self, text: str | None, slot: str | None) -> None:
         self.settle_key()

@@ -185,38 +185,6 @@ def _window(view: BoardView, chosen: CallView | None, room: int) -> list[CallVie
     return calls[first : first + room]
 
 
-class Courses(OneLine):
-    """Every course in one line, or for a while what was said instead. A mouse pushes a course."""
-
-    _courses: Sequence[tuple[str, str]] = ()
-    _text = ""
-
-    class Chosen(Message):
-        """A course was pressed."""
-
-        def __init__(self, course: str) -> None:
-            super().__init__()
-            self.course = course
-
-    def show_courses(self, view: BoardView) -> None:
-        self._courses = view.courses
-        self.show(words.course_strip([text for _, text in view.courses]))
-
-    def show(self, text: str) -> None:
-        super().show(text)
-        self._text = text
-
-    def on_click(self, event: Click) -> None:
-        if self._text != words.course_strip([text for _, text in self._courses]):
-            return  # something was said, and no course stands there
-        at = event.get_content_offset(self)
-        left = at.x if at is not None else -1
-        for course, text in self._courses:
-            if 0 <= left < cell_len(text):
-                self.post_message(self.Chosen(course))
-            left -= cell_len(text) + cell_len(words.COURSE_GAP)
-
-
 class KeyBar(Static):
     """The keys, each of which a mouse can press too."""
 

@@ -12,7 +12,7 @@ from board.clock import StoppedClock
 from board.desk import bundled_plan, sheet_of
 from board.evening import Evening, unlogged_evening
 from board.playthrough import catch_up
-from board.run.decide import Done
+from board.run.wishes import Done
 from board.screens.app import BoardApp
 from board.timetable.run_sheet import RunSheet
 

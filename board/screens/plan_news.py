@@ -62,4 +62,4 @@ class PlanNews:
 
         lines = changed_lines(self.live.viewer, self.changed, self.live.evening.now())
         self.changed = None
-        self.live.app.push_screen(ChangedScreen(lines), lambda _: self.live.settle_key())
+        self.live.app.push_screen(ChangedScreen(lines), lambda _: self.live.steady.settle())

@@ -15,8 +15,8 @@ from textual.widgets import Static
 from board import words
 from board.evening import Evening
 from board.plain import one_line
-from board.run.slip_wishes import SlipWish
 from board.run.slips import KINDS, MINUTES, Kind, Target, more, targets, wish_for
+from board.run.wishes import SlipWish
 from board.view.board import Viewer
 from board.view.slips import SlipLine, SlipLines
 

@@ -15,9 +15,9 @@ from board.evening import Present
 from board.log.follow import Follower
 from board.plain import one_line
 from board.screens.ask import HelpScreen
+from board.screens.board import BoardScreen
 from board.screens.chime import Bell, Chime
 from board.screens.dressed import DressedApp
-from board.screens.live import LiveScreen
 from board.view.board import Viewer
 from board.view.onlooker import Onlooker
 from board.watching import Watched, hand_called
@@ -25,8 +25,8 @@ from board.watching import Watched, hand_called
 FOLLOW_SECONDS = 0.4
 
 
-class WatchScreen(LiveScreen, inherit_bindings=False):
-    """The live board of a log, with keys to look about only."""
+class WatchScreen(BoardScreen, inherit_bindings=False):
+    """The board of a log, with keys to look about only."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("up", "choose(-1)", show=False),
@@ -38,13 +38,14 @@ class WatchScreen(LiveScreen, inherit_bindings=False):
     ]
 
     def __init__(self, watched: Watched, chime: Chime, on_leave: Callable[[], None]) -> None:
-        super().__init__(watched, chime, None, on_leave, lambda: "", bell=False)
+        super().__init__(watched, chime, bell=False)
         self.watched = watched
+        self.on_leave = on_leave
 
     def new_viewer(self) -> Viewer:
         return Onlooker(self.evening.sheet)
 
-    def on_mount(self) -> None:
+    def opened(self) -> None:
         self.set_interval(FOLLOW_SECONDS, self._follow)  # besides the board's own second
 
     def _follow(self) -> None:
@@ -56,10 +57,10 @@ class WatchScreen(LiveScreen, inherit_bindings=False):
     def key_words(self) -> tuple[tuple[str, str, str], ...]:
         return words.KEYS_WATCH
 
-    def _not_kept(self, present: Present) -> str:
+    def not_kept(self, present: Present) -> str:
         return one_line(self.watched.said)
 
-    def _mode(self) -> str:
+    def mode(self) -> str:
         pieces = [words.looking_for(one_line(self.watched.who, 20)) if self.watched.who else words.LOOKING_ON]
         if self.watched.rehearsal:
             pieces.append(words.NEWEST_EVENT)

@@ -17,7 +17,8 @@ from board.kitchen.heat import (
 )
 from board.plan.assume import Filled, FilledWay, Task, midnight
 from board.plan.hours import home_of, hours_of
-from board.plan.model import Oven, Plan
+from board.plan.kitchen import Oven
+from board.plan.model import Plan
 from board.plan.stations import Station
 from board.plan.when import instant, stretch
 from board.timetable.question import (

@@ -3,9 +3,10 @@
 from board.kitchen.cooling import USUAL_CELSIUS, CoolingPlace, estimate
 from board.kitchen.rule_sets import rule_set
 from board.plan.assume import FilledWay, Task
+from board.plan.courses import Course, Dish
 from board.plan.links import fold
 from board.plan.load import PlanFile
-from board.plan.model import Course, Dish, Plan
+from board.plan.model import Plan
 from board.plan.spoils import dish_at, raw_class, spoils
 from board.timetable.run_sheet import Cooling, RawLimit, SpoilClock, Stage
 

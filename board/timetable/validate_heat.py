@@ -7,7 +7,7 @@ import math
 from dataclasses import dataclass
 
 from board.kitchen.heat import COOLS_FROM, COOLS_MINUTES, COOLS_TO, HEATS_MINUTES, HEATS_TO, ROOM_CELSIUS
-from board.plan.model import Oven
+from board.plan.kitchen import Oven
 
 HALF_A_MINUTE, ONE_DEGREE = 0.5, 1.0  # sheets tell whole minutes, and settings in whole degrees
 

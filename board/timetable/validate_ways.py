@@ -10,7 +10,8 @@ from datetime import datetime, timedelta
 
 from board.plan.assume import FilledWay, Task
 from board.plan.durations import Attention
-from board.plan.model import Kitchen, Plan
+from board.plan.kitchen import Kitchen
+from board.plan.model import Plan
 from board.plan.stations import Heat, Station
 from board.timetable.run_sheet import Lasts, Slot, Use
 from board.words import NO_PLACE

@@ -16,8 +16,8 @@ from board.plan.assume import FilledWay, Task
 from board.plan.caring import OUT_OF_CONTROL, is_exposed
 from board.plan.links import labels
 from board.plan.load import PlanFile
-from board.plan.model import Work
 from board.plan.unit import writes_fahrenheit
+from board.plan.work import Work
 from board.timetable.answer import Answer
 from board.timetable.asking import ask
 from board.timetable.clashes import Can

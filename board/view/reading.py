@@ -7,10 +7,10 @@ from datetime import datetime
 from board import words
 from board.kitchen.safety import HOT_HOLDING_CELSIUS
 from board.run.cooling import CoolingOutlook, StageOutlook, outlook
-from board.run.decide import TakeReading
 from board.run.forecast import Forecast
 from board.run.readings import asked_again, lacks
 from board.run.state import Reading, State
+from board.run.wishes import TakeReading
 from board.timetable.run_sheet import Slot
 from board.view.board import Moment, Viewer
 

@@ -5,11 +5,11 @@ from dataclasses import dataclass
 
 from board import words
 from board.plain import one_line
-from board.run.decide import Refusal
 from board.run.forecast import Forecast
-from board.run.slip_wishes import SlipWish, dropped_slots, go_on_without
+from board.run.slip_wishes import dropped_slots, go_on_without
 from board.run.slips import Kind, Target, wish_for
 from board.run.state import State
+from board.run.wishes import Refusal, SlipWish
 from board.view.board import Viewer
 from board.view.costs import Costs, costs
 from board.view.slipped import names

@@ -7,7 +7,7 @@ import pytest
 from board.clock import StoppedClock
 from board.evening import Evening, unlogged_evening
 from board.plan.load import PlanFile
-from board.run.decide import Done, Later
+from board.run.wishes import Done, Later
 from board.timetable.cpsat.solve import solve
 from board.timetable.run_sheet import RunSheet
 from board.timetable.write_up import make_sheet

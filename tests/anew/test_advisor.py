@@ -10,8 +10,8 @@ from board.anew.advisor import Advisor
 from board.anew.client import Anew
 from board.anew.worker import worked_out_anew
 from board.plan.load import PlanFile
-from board.run.decide import Done, TakeSheet
 from board.run.events import Event
+from board.run.wishes import Done, TakeSheet
 from board.timetable.run_sheet import RunSheet
 from tests.anew.conftest import PIE, Slipping
 from tests.conftest import at

@@ -11,8 +11,9 @@ from board.anew.worth import offer
 from board.clock import StoppedClock
 from board.evening import unlogged_evening
 from board.plan.load import PlanFile, read_plan
-from board.run.decide import Done, Later, LeaveOut, Push, Refusal, TakeBack, TakeSheet, decide
+from board.run.decide import decide
 from board.run.fold import fold_all
+from board.run.wishes import Done, Later, LeaveOut, Push, Refusal, TakeBack, TakeSheet
 from board.timetable.asking import ask
 from board.timetable.cpsat.solve import solve
 from board.timetable.run_sheet import RunSheet

@@ -4,9 +4,8 @@ import msgspec
 import pytest
 
 from board.lessons.observe import Observed, PastEvening, by_one_clock, observe
-from board.run.decide import Done, Settle, TakeBack
 from board.run.events import BoardReopened, CallRaised, ClockJumped, EveningOpened, Event, StepFinished, StepStarted
-from board.run.slip_wishes import DelayGuests, Stretch
+from board.run.wishes import DelayGuests, Done, Settle, Stretch, TakeBack
 from board.timetable.run_sheet import Attended, Lasts, RunSheet, Use, Wait
 from tests.conftest import Host, at, slot
 

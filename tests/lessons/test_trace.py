@@ -3,9 +3,8 @@
 import pytest
 
 from board.lessons.trace import Traced, answered_late, away_planned_and_actual, trace, traced
-from board.run.decide import Later, Settle
 from board.run.events import ClockJumped, EveningOpened, Event, StepFinished, StepStarted
-from board.run.slip_wishes import DelayGuests, Stretch
+from board.run.wishes import DelayGuests, Later, Settle, Stretch
 from board.timetable.run_sheet import RunSheet
 from tests.conftest import Host, at
 

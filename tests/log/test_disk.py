@@ -21,10 +21,10 @@ from board.log.disk import LineFile
 from board.log.read import NoLog, read_log
 from board.log.record import to_line
 from board.log.write import LogInUse, RunLog
-from board.run.decide import Done, WriteNote
 from board.run.events import EveningOpened
 from board.run.fold import fold_all
 from board.run.state import begin
+from board.run.wishes import Done, WriteNote
 from board.timetable.run_sheet import RunSheet
 from tests.conftest import at
 

@@ -11,9 +11,9 @@ from board.clock import StoppedClock
 from board.evening import Evening, open_evening
 from board.log.follow import Follower
 from board.log.write import RunLog
-from board.run.decide import Done, WriteNote
 from board.run.fold import fold_all
 from board.run.state import begin
+from board.run.wishes import Done, WriteNote
 from board.timetable.run_sheet import RunSheet
 from board.watching import Watched, steps_of
 from tests.conftest import Host, at

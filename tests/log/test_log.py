@@ -15,7 +15,6 @@ from board.evening import open_evening
 from board.log.read import NoLog, read_log
 from board.log.record import from_line, to_line
 from board.log.write import LogInUse, RunLog
-from board.run.decide import Done, TakeBack, WriteNote
 from board.run.events import (
     CallPutOff,
     CallRaised,
@@ -35,6 +34,7 @@ from board.run.events import (
     StopsAccepted,
     TakenBack,
 )
+from board.run.wishes import Done, TakeBack, WriteNote
 from board.timetable.run_sheet import RunSheet
 from tests.conftest import at
 

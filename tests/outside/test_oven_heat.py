@@ -22,7 +22,7 @@ from board.kitchen.heat import (
     minutes_between,
     minutes_to_reheat,
 )
-from board.plan.model import Oven
+from board.plan.kitchen import Oven
 from board.timetable.validate_heat import heat_of
 
 K_OF_THE_EXAMPLE = 0.02601

@@ -22,9 +22,8 @@ from board.lessons.trace import Answer, answered_late, away_planned_and_actual, 
 from board.paper.frame import is_page
 from board.paper.review_page import MOST_COLUMNS, page
 from board.paper.time_bars import Axis, bars
-from board.run.decide import Close, Push, WriteNote
 from board.run.events import EveningOpened
-from board.run.slip_wishes import DropDish
+from board.run.wishes import Close, DropDish, Push, WriteNote
 from board.timetable.run_sheet import RunSheet
 from board.view.bars import Span
 from tests.conftest import Host, at

@@ -29,8 +29,8 @@ from board.plan.edits import (
 )
 from board.plan.hours import hours_of
 from board.plan.load import PlanFile, read_plan
-from board.plan.model import Way, Work
 from board.plan.places import Loc
+from board.plan.work import Way, Work
 from tests.conftest import PLANS
 
 HEAD = """\

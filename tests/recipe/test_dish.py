@@ -12,8 +12,8 @@ from typing import Any
 import pytest
 
 from board.checks.every import check
+from board.plan.courses import Dish
 from board.plan.load import PlanFile, read_plan
-from board.plan.model import Dish
 from board.plan.snag import Weight
 from board.recipe.dish import DishText, dish_from
 

@@ -12,10 +12,10 @@ from hypothesis import strategies as st
 from board.clock import Jump, StoppedClock
 from board.evening import Evening, Present, unlogged_evening
 from board.log.write import Memory
-from board.run.decide import Done, Later, TakeBack
 from board.run.events import CallRaised, ClockJumped, EveningOpened
 from board.run.fold import fold_all
 from board.run.state import begin
+from board.run.wishes import Done, Later, TakeBack
 from board.timetable.run_sheet import RunSheet
 from tests.conftest import Host, at
 

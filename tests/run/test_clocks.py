@@ -16,9 +16,9 @@ from board.clock import StoppedClock
 from board.evening import Evening, unlogged_evening
 from board.log.write import Memory
 from board.run import clocks
-from board.run.decide import Done, LeaveOut, TakeBack
 from board.run.events import ClockWarned, EveningOpened
 from board.run.forecast import Forecaster
+from board.run.wishes import Done, LeaveOut, TakeBack
 from board.timetable.run_sheet import CourseSlot, Keeping, RawLimit, RunSheet, Slot, SpoilClock, Wait
 from board.view.standing import Standings
 from tests.conftest import Host, at, follows, slot

@@ -14,7 +14,7 @@ import pytest
 from board.kitchen.rule_sets import RULE_SET_NAMES, rule_set
 from board.plan.load import PlanFile
 from board.run.cooling import CoolingOutlook, outlook
-from board.run.decide import Done, Refusal, TakeBack, TakeReading
+from board.run.wishes import Done, Refusal, TakeBack, TakeReading
 from board.timetable.run_sheet import Attended, Cooling, Keeping, RunSheet, Slot, Stage
 from board.timetable.safety_facts import cooling_of
 from board.view.board import Viewer

@@ -5,17 +5,8 @@ The times asserted here were worked out on paper from the sheet in the fixture's
 
 from datetime import timedelta
 
-from board.run.decide import (
-    Done,
-    Later,
-    LeaveOut,
-    Push,
-    Refusal,
-    Settle,
-    TakeBack,
-    WriteNote,
-    push_from_now,
-)
+from board.run.from_now import push_from_now
+from board.run.wishes import Done, Later, LeaveOut, Push, Refusal, Settle, TakeBack, WriteNote
 from board.timetable.run_sheet import Attended, RunSheet, Wait
 from tests.conftest import Host, at, slot
 

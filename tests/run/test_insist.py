@@ -5,8 +5,8 @@ from datetime import timedelta
 
 import pytest
 
-from board.run.decide import Done, Later, LeaveOut, Settle
 from board.run.insist import insistence, rings_by, strokes, to_ring
+from board.run.wishes import Done, Later, LeaveOut, Settle
 from tests.conftest import Host, at
 
 

@@ -8,11 +8,11 @@ from hypothesis import strategies as st
 
 from board.clock import StoppedClock
 from board.evening import Evening, unlogged_evening
-from board.run.decide import Done, EndUnread, Later, LeaveOut, Push, Settle, TakeBack, TakeReading, Wish, WriteNote
 from board.run.events import ANSWERS, ClockWarned, Event, KeepingWarned, NoteWritten, ReadingTaken
 from board.run.fold import fold, fold_all
 from board.run.forecast import Forecaster
 from board.run.state import begin
+from board.run.wishes import Done, EndUnread, Later, LeaveOut, Push, Settle, TakeBack, TakeReading, Wish, WriteNote
 from board.timetable.run_sheet import RunSheet
 
 MOVES = st.lists(

@@ -4,9 +4,9 @@ import msgspec
 import pytest
 
 from board.lessons.measure import measured
-from board.run.decide import Done, EndUnread, Refusal, Settle, TakeBack, TakeReading
 from board.run.events import CallPutOff, EveningOpened, ReadingSkipped, ReadingTaken, StepFinished, StepStarted
 from board.run.readings import held_since, wants_reading
+from board.run.wishes import Done, EndUnread, Refusal, Settle, TakeBack, TakeReading
 from board.timetable.run_sheet import RunSheet
 from board.view.board import Viewer
 from board.view.look import about, happened

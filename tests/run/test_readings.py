@@ -7,9 +7,9 @@ import pytest
 
 from board.kitchen.degrees import to_celsius
 from board.log.record import from_line, to_line
-from board.run.decide import Done, LeaveOut, Refusal, TakeBack, TakeReading
 from board.run.events import CallPutOff, KeepingWarned, ReadingTaken, StepStarted, TakenBack
 from board.run.readings import can_be_read, last_reading
+from board.run.wishes import Done, LeaveOut, Refusal, TakeBack, TakeReading
 from board.timetable.run_sheet import Keeping, RunSheet
 from tests.conftest import Host, at
 

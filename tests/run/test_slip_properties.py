@@ -6,9 +6,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from board.evening import Evening
-from board.run.decide import Refusal, TakeBack
-from board.run.slip_wishes import DropDish, SlipWish
 from board.run.slips import KINDS, targets, wish_for
+from board.run.wishes import DropDish, Refusal, SlipWish, TakeBack
 from board.timetable.run_sheet import RunSheet
 from board.view.board import Viewer
 from tests.run.test_properties import MOVES, play

@@ -3,10 +3,9 @@
 import pytest
 
 from board.lessons.measure import review
-from board.run.decide import Done, Later, LeaveOut, Refusal, Settle, TakeBack
 from board.run.events import DishDropped, EveningOpened, GuestsDelayed, StepStretched
-from board.run.slip_wishes import DelayGuests, DropDish, Stretch
 from board.run.slips import KINDS, more, targets, wish_for
+from board.run.wishes import DelayGuests, Done, DropDish, Later, LeaveOut, Refusal, Settle, Stretch, TakeBack
 from board.timetable.run_sheet import RunSheet
 from board.view.slipped import slip_words
 from tests.conftest import Host, at

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 import pytest
 
-from board.screens import live
+from board.screens import steady
 from board.screens.app import BoardApp
 from board.timetable.run_sheet import RunSheet
 from tests.conftest import Host, at
@@ -22,7 +22,7 @@ class Recorder:
 
 @pytest.fixture(autouse=True)
 def _keys_never_bounce(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(live, "SETTLE_SECONDS", 0.001)
+    monkeypatch.setattr(steady, "SETTLE_SECONDS", 0.001)
 
 
 @pytest.fixture
@@ -41,7 +41,7 @@ class Kitchen:
     def set(self, clock: str) -> None:
         self.host.clock.set(at(clock))
         self.app.live.tick()
-        self.app.live._steady()  # the host has seen what stands there now
+        self.app.live.steady.over()  # the host has seen what stands there now
 
     def shown(self) -> str:
         """Every character on the screen."""

@@ -6,7 +6,7 @@ from datetime import timedelta
 from board.clock import StoppedClock
 from board.evening import Evening, unlogged_evening
 from board.playthrough import catch_up
-from board.run.decide import Done
+from board.run.wishes import Done
 from board.timetable.run_sheet import Attended, CourseSlot, Keeping, RunSheet, Slot, Use, Wait
 from tests.conftest import at, follows, slot
 

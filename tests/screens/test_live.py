@@ -54,7 +54,7 @@ async def test_space_ends_what_hands_are_on_before_it_is_called(kitchen: Kitchen
 
 
 async def test_a_key_that_bounces_answers_once(kitchen: Kitchen, monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr("board.screens.live.SETTLE_SECONDS", 30.0)
+    monkeypatch.setattr("board.screens.steady.SETTLE_SECONDS", 30.0)
     async with kitchen.app.run_test(size=SIZE) as pilot:
         await pilot.pause()
         kitchen.set("17:00")
@@ -177,7 +177,7 @@ async def test_a_key_meant_for_what_stood_there_before_answers_nothing(
 ) -> None:
     async with kitchen.app.run_test(size=SIZE) as pilot:
         await pilot.pause()
-        monkeypatch.setattr("board.screens.live.SETTLE_SECONDS", 30.0)
+        monkeypatch.setattr("board.screens.steady.SETTLE_SECONDS", 30.0)
         kitchen.host.clock.set(at("17:00"))
         kitchen.app.live.tick()  # the call comes up as the thumb comes down
 
@@ -192,7 +192,7 @@ async def test_a_key_that_bounces_out_of_a_push_answers_nothing(
     async with kitchen.app.run_test(size=SIZE) as pilot:
         await pilot.pause()
         kitchen.set("17:00")
-        monkeypatch.setattr("board.screens.live.SETTLE_SECONDS", 30.0)
+        monkeypatch.setattr("board.screens.steady.SETTLE_SECONDS", 30.0)
 
         await pilot.press("p", "space", "space")
         await pilot.pause()

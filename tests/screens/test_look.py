@@ -5,8 +5,8 @@ import pytest
 from textual.widgets import Input
 
 from board import words
-from board.run.decide import Done, Settle, WriteNote
 from board.run.events import ReadingTaken
+from board.run.wishes import Done, Settle, WriteNote
 from board.screens import look
 from board.screens.ask import NoteScreen
 from board.screens.closing import ClosingScreen

@@ -9,7 +9,7 @@ from textual.color import Color
 from board import words
 from board.clock import VirtualClock
 from board.evening import unlogged_evening
-from board.run.decide import Done, Settle
+from board.run.wishes import Done, Settle
 from board.screens.app import BoardApp
 from board.screens.ask import HelpScreen, LeaveScreen, PushScreen
 from board.screens.big import big, bigger

@@ -23,7 +23,7 @@ async def test_an_offer_is_shown_taken_and_taken_back(pie: PlanFile, slipping: S
 
         old = slipping.evening.sheet
         solver.ready = worked_out_anew(pie, slipping.evening.state, slipping.clock.now())
-        app.live._unsay()
+        app.live.saying.over()
         app.live.tick()
         await pilot.pause()
         assert "Better from here: Main 19:30, not 19:" in screen_text(app)

@@ -6,7 +6,7 @@ import msgspec
 import pytest
 
 from board import words
-from board.run.decide import Done
+from board.run.wishes import Done
 from board.screens.live import LiveScreen
 from board.screens.reading import ReadingScreen
 from board.timetable.run_sheet import RunSheet

@@ -387,7 +387,7 @@ async def test_opened_again_it_begins_anew_and_costs_nothing_while_it_is_closed(
     async with supper.app.run_test(size=SIZE) as pilot:
         await pilot.pause()
         await pilot.press("w", "down", "right", "6", "tab", "escape")
-        small = supper.app.live._slips
+        small = supper.app.live.ahead.slips
         assert small is not None
         looked: list[int] = []
         look = supper.host.evening.look

@@ -10,7 +10,7 @@ from board.clock import StoppedClock
 from board.evening import Evening, open_evening
 from board.log.follow import Follower
 from board.log.write import RunLog
-from board.run.decide import Done, WriteNote
+from board.run.wishes import Done, WriteNote
 from board.screens.watch import WatchApp
 from board.timetable.run_sheet import Attended, RunSheet
 from tests.conftest import at
@@ -75,6 +75,24 @@ async def test_no_key_answers_and_none_is_offered(watching: Watching) -> None:
         assert "space" not in shown
         assert "later" not in shown
         assert len(watching.app.screen_stack) <= 2
+
+
+async def test_a_course_pressed_shows_what_a_push_would_cost_and_pushes_nothing(watching: Watching) -> None:
+    evening = watching.run()
+    evening.tick()
+    before = watching.path.read_bytes()
+    async with watching.app.run_test(size=SIZE) as pilot:
+        await pilot.pause(FOLLOWED)
+        row = next(n for n, line in enumerate(watching.shown().splitlines()) if line.startswith(" Stew 19:00"))
+
+        await pilot.click(offset=(2, row))
+        await pilot.pause()
+        assert words.PUSH_TITLE in watching.shown()
+        await pilot.press("enter")
+        await pilot.pause()
+
+        assert words.PUSH_TITLE not in watching.shown()
+        assert watching.path.read_bytes() == before
 
 
 async def test_one_can_look_zoom_ask_for_help_and_leave(watching: Watching) -> None:

@@ -4,9 +4,8 @@ import msgspec
 import pytest
 
 from board import words
-from board.run.decide import Push, Refusal, Wish
-from board.run.slip_wishes import DelayGuests, DropDish, Stretch
 from board.run.slips import targets
+from board.run.wishes import DelayGuests, DropDish, Push, Refusal, Stretch, Wish
 from board.timetable.company import away_minutes as planned_away
 from board.timetable.run_sheet import Attended, RunSheet, Wait
 from board.view.board import Viewer

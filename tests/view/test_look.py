@@ -12,8 +12,8 @@ from rich.cells import cell_len
 from board import words
 from board.lessons.measure import Review, measured, review
 from board.paper.review import review_form
-from board.run.decide import Close, Done, Later, LeaveOut, Push, Settle, TakeBack, TakeReading, WriteNote
 from board.run.events import EveningOpened
+from board.run.wishes import Close, Done, Later, LeaveOut, Push, Settle, TakeBack, TakeReading, WriteNote
 from board.timetable.run_sheet import RunSheet
 from board.view.bars import Chart, Span
 from board.view.board import Viewer

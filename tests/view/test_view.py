@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from rich.cells import cell_len
 
 from board import words
-from board.run.decide import Done, Push
+from board.run.wishes import Done, Push
 from board.timetable.run_sheet import RunSheet
 from board.view.board import BoardView, Viewer
 from board.view.costs import costs

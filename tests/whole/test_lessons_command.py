@@ -16,8 +16,8 @@ from board.log.write import RunLog
 from board.mishaps import play_night
 from board.night import Night, draw_night
 from board.plan.load import PlanFile
-from board.run.decide import WriteNote
 from board.run.events import StepFinished, StepStarted
+from board.run.wishes import WriteNote
 from board.sessions import first_moment
 from board.timetable.run_sheet import RunSheet
 from tests.whole.conftest import Run

@@ -8,7 +8,7 @@ from board import words
 from board.lessons.measure import review
 from board.paper.review import print_review, review_form
 from board.run.events import EveningOpened
-from board.run.slip_wishes import DelayGuests, DropDish, Stretch
+from board.run.wishes import DelayGuests, DropDish, Stretch
 from board.timetable.run_sheet import RunSheet
 from tests.conftest import Host, at
 from tests.run.kitchens import play, with_dishes

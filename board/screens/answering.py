@@ -1,0 +1,92 @@
+"""The keys of the live board that answer a call or mark the evening: each finds what it means, and wishes it."""
+
+from collections.abc import Callable
+
+from board import words
+from board.plain import one_line
+from board.run.answers import answers_of, last_put_off
+from board.run.cooling import READ_COOLING_MINUTES
+from board.run.state import CallKey
+from board.run.wishes import Done, LeaveOut, Settle, TakeBack
+from board.screens.live_board import LiveBoard
+from board.view.board import CallView
+from board.view.choice import coming_call, meant_call
+from board.view.marks import slot_to_mark
+
+
+class Answering:
+    """`asks_at` asks for the reading that a call wants before it is answered, and says whether it does."""
+
+    def __init__(self, live: LiveBoard, asks_at: Callable[[CallKey], bool]) -> None:
+        self.live = live
+        self.asks_at = asks_at
+
+    def _meant(self) -> CallView | None:
+        """The call a key means; a bouncing key means none."""
+        view = self.live.board
+        if view is None or self.live.steady.is_bouncing:
+            return None
+        call = meant_call(view, self.live.chosen)
+        if call is None and view.busy is None:
+            self.live.say(words.NO_CALL)
+        return call
+
+    def answer(self) -> None:
+        call = self._meant()
+        if call is not None:
+            self.live.steady.settle()
+            if not self.asks_at(call.key):
+                self.live.wish(Done(*call.key), self._read_soon(call.key))
+
+    def _read_soon(self, call: CallKey) -> str:
+        """What to say as a step that cools begins."""
+        slot = self.live.viewer.slots[call[0]]
+        cools = call[1] == "start" and slot.cooling
+        return words.read_in(one_line(slot.name, 40), READ_COOLING_MINUTES) if cools else ""
+
+    def later(self) -> None:
+        """Five minutes; pressed again before it has come again, five more."""
+        live = self.live
+        if live.board is None or live.present is None or live.steady.is_bouncing:
+            return
+        again = last_put_off(live.evening.state, live.present.now) if live.chosen_call is None else None
+        call = coming_call(live.board, again) or self._meant()
+        if call is None:
+            return
+        if not call.is_due and live.evening.put_off_till(call.key) is None:
+            live.say(words.NOT_CALLED_YET)
+            return
+        later = live.evening.later(call.key)
+        live.steady.settle()
+        live.wish(later, words.put_off(call.headline, later.minutes))
+
+    def done_already(self) -> None:
+        """Begun and over, whatever was asked: one key for a call that was overtaken."""
+        call = self._meant()
+        if call is None:
+            return
+        slot, part, _ = call.key
+        self.live.steady.settle()
+        if part == "start" or not self.asks_at((slot, "end", 0)):
+            self.live.wish(Settle(slot), words.done_already(call.headline))
+
+    def leave_out(self) -> None:
+        call = self._meant()
+        if call is not None:
+            self.live.steady.settle()
+            self.live.wish(LeaveOut(call.key[0]), words.left_out(call.headline))
+
+    def take_back(self) -> None:
+        answers = answers_of(self.live.evening.state)
+        what = self.live.viewer.answer_words(answers[-1]) if answers else ""
+        self.live.wish(TakeBack(), words.taken_back(what))
+
+    def mark(self, what: str) -> None:
+        """Arrived, seated, cleared."""
+        if self.live.present is None:
+            return
+        slot = slot_to_mark(self.live.present.state, what)
+        if slot is None:
+            self.live.say(words.NOTHING_TO_MARK[what])
+        else:
+            self.live.wish(Settle(slot), words.MARKED[what])

@@ -1,0 +1,238 @@
+"""The command board as it is shown, whoever looks at it: composed, fitted, drawn anew as the time goes on;
+what is wished goes to the evening, and what came of it is said. No rules, no sums."""
+
+from textual.app import ComposeResult
+from textual.screen import Screen
+
+from board import words
+from board.anew.advisor import Advisor
+from board.evening import Evening, Present
+from board.plain import one_line
+from board.run.state import CallKey
+from board.run.wishes import Refusal, Wish
+from board.screens.ahead import Ahead
+from board.screens.chime import Chime
+from board.screens.panels import CallPanel, Coming, KeyBar, Ribbons, Top
+from board.screens.rehearsing import Rehearsal
+from board.screens.saying import Saying
+from board.screens.sounds import Sounds
+from board.screens.steady import Steady
+from board.speech import Voice
+from board.view.board import BoardView, CallView, Viewer
+from board.view.choice import beside, chosen_call
+from board.view.offer import offer_line
+from board.view.ribbon import ZOOMS, ribbons
+from board.view.said import said_at
+
+TICK_SECONDS, REHEARSAL_TICK_SECONDS = 1.0, 0.25
+SHORT_ROWS, TINY_ROWS, NARROW_COLUMNS = 21, 12, 72
+
+
+class BoardScreen(Screen[None]):
+    """Each kind of board brings its keys, and may say otherwise how it is looked at and what stands in the way.
+
+    `present` and `board` are the last moment asked for and as it was shown; `chosen` is the call the host went to;
+    `heard` is what was said last, and whether that was grave.
+    """
+
+    CSS_PATH = "board.tcss"
+    AUTO_FOCUS = None
+
+    def __init__(
+        self,
+        evening: Evening,
+        chime: Chime,
+        *,
+        rehearsal: Rehearsal | None = None,
+        bell: bool = True,
+        voice: Voice | None = None,
+        advisor: Advisor | None = None,
+    ) -> None:
+        super().__init__()
+        self.evening = evening
+        self.advisor = advisor
+        self.rehearsal = rehearsal or Rehearsal()
+        self.viewer = self.new_viewer()
+        self.sounds = Sounds(chime, voice, self.viewer, bell=bell)
+        self.steady = Steady(self)
+        self.zoom = 1
+        self.chosen: CallKey | None = None
+        self.present: Present | None = None
+        self.board: BoardView | None = None
+        self.banner = ""
+        self.heard = ("", False)
+        self.ahead = Ahead(self, advisor)
+
+    # --- what a board of another kind says otherwise ---------------------------------------------------------
+    def new_viewer(self) -> Viewer:
+        """Of the sheet the evening goes by now."""
+        return Viewer(self.evening.sheet)
+
+    def key_words(self) -> tuple[tuple[str, str, str], ...]:
+        """The keys there are, for the key bar."""
+        return ()
+
+    def not_kept(self, present: Present) -> str:
+        """What to say while the run log cannot be written."""
+        missing = present.unkept
+        return "" if missing is None else words.not_on_disk(missing.answers, one_line(missing.why, 40))
+
+    def mode(self) -> str:
+        """Rehearsal and its speed; whether the bell is off."""
+        silent = [] if self.sounds.on else [self.sounds.words()]
+        return " · ".join([*self.rehearsal.words(), *silent])
+
+    def opened(self) -> None:
+        """What else begins with the board."""
+
+    # --- composed and fitted ---------------------------------------------------------------------------------
+    def compose(self) -> ComposeResult:
+        self.top = Top(id="top")
+        self.said = CallPanel(id="call")
+        self.saying = Saying(self.redraw, id="saying")
+        self.lanes = Ribbons(id="lanes")
+        self.next = Coming(id="coming")
+        self.keys = KeyBar("", id="keys")
+        yield self.top
+        yield self.said
+        yield self.saying
+        yield self.lanes
+        yield self.next
+        yield self.keys
+
+    def on_mount(self) -> None:
+        self.call_after_refresh(self._first_picture)
+        # Ticks are never counted: each asks the clock anew.
+        self.set_interval(TICK_SECONDS, self._each_second)
+        if self.rehearsal.is_on:
+            self.set_interval(REHEARSAL_TICK_SECONDS, self._in_between)
+        self.opened()
+
+    def _first_picture(self) -> None:
+        self.rehearsal.begin()
+        self.tick()
+        self.call_after_refresh(self._with_letters)
+
+    def _with_letters(self) -> None:
+        self.said.letters = True
+        self.redraw()
+
+    def on_resize(self) -> None:
+        self.call_after_refresh(self._fit)
+
+    def _fit(self) -> None:
+        """Drops what does not fit: the lanes first, then the top; the call and the keys stay."""
+        self.set_class(self.size.height < SHORT_ROWS, "-short")
+        self.set_class(self.size.height < TINY_ROWS, "-tiny")
+        self.set_class(self.size.width < NARROW_COLUMNS, "-narrow")
+        self.keys.show_keys(self.key_words())
+        self.redraw()
+
+    # --- the tick --------------------------------------------------------------------------------------------
+    def _each_second(self) -> None:
+        if not self.rehearsal.is_hurried:
+            self.tick()
+
+    def _in_between(self) -> None:
+        """A hurried clock is shown more often, so that it does not jump."""
+        if self.rehearsal.is_hurried:
+            self.tick()
+
+    def tick(self) -> None:
+        """Asks the evening what is due, and shows it. A fault here must never end the board."""
+        try:
+            self.present = self.evening.tick()
+            self.banner = self.not_kept(self.present)
+            self.sounds.hear(self.present)
+            if self.advisor is not None:
+                self.advisor.look(self.present.state, self.present.forecast)
+            for text, grave in said_at(self.present, self.viewer.standings):
+                self.say(text, grave=grave)
+        except Exception as wrong:
+            self.banner = words.board_fault(one_line(wrong, 80))
+        self.redraw()
+
+    def say(self, text: str, *, grave: bool = False) -> None:
+        """One line above the lanes, for a while instead of the courses."""
+        self.heard = (one_line(text), grave)
+        self.saying.say(one_line(text), grave=grave)
+
+    # --- wishes ----------------------------------------------------------------------------------------------
+    def wish(self, wish: Wish, said: str = "") -> bool:
+        """Hands a wish to the evening; says what came of it; shows the new present at once."""
+        try:
+            refusal = self.evening.wish(wish)
+        except Exception as wrong:
+            self.say(words.board_fault(one_line(wrong, 80)), grave=True)
+            return False
+        if isinstance(refusal, Refusal):
+            self.say(refusal.words, grave=True)
+            return False
+        if said:
+            self.say(said)
+        self.chosen = None
+        self.tick()
+        return True
+
+    # --- drawn -----------------------------------------------------------------------------------------------
+    def redraw(self) -> None:
+        """Shows the present again, as after a key. What cannot be drawn must never end the board."""
+        if self.present is None:
+            return
+        try:
+            self._draw(self.present)
+        except Exception as wrong:
+            self.saying.show(words.board_fault(one_line(wrong, 80)))
+
+    def _draw(self, present: Present) -> None:
+        if self.viewer.sheet is not self.evening.sheet:
+            self.viewer = self.sounds.viewer = self.new_viewer()
+        view = self.board = self.viewer.view(present)
+        call = self.chosen_call
+        if call is None or call.key != self.chosen:
+            self.chosen = None  # it is there no more
+        self.steady.shows(view.busy if call is None else call.key)
+        self.top.show(view, self.mode())
+        self.said.show(view, call)
+        size, sheet = self.lanes.size, self.evening.sheet
+        if size.width and size.height:
+            state, forecast, zoom = present.state, present.forecast, ZOOMS[self.zoom]
+            self.lanes.show(ribbons(sheet, state, forecast, size.width, size.height, self.viewer.zone, zoom))
+        self.next.show(view, call)
+        if self.banner or not self.saying.is_taken:
+            lasting = self.banner or view.notice or self._offered(present)
+            self.saying.lasts(lasting, view, grave=bool(self.banner or view.notice))
+
+    def _offered(self, present: Present) -> str:
+        offer = self.advisor.offer if self.advisor is not None else None
+        return "" if offer is None else offer_line(self.viewer, offer, present.now)
+
+    # --- looking about ---------------------------------------------------------------------------------------
+    @property
+    def chosen_call(self) -> CallView | None:
+        """The call keys act on, of those shown."""
+        return chosen_call(self.board, self.chosen) if self.board is not None else None
+
+    def choose(self, key: CallKey) -> None:
+        self.chosen = key
+        self.steady.chose(key)
+        self.redraw()
+
+    def on_coming_chosen(self, message: Coming.Chosen) -> None:
+        self.choose(message.key)
+
+    def on_saying_chosen(self, message: Saying.Chosen) -> None:
+        self.ahead.push(message.course)
+
+    def action_choose(self, step: int) -> None:
+        key = beside(self.board, self.chosen, step) if self.board is not None else None
+        if key is not None:
+            self.choose(key)
+
+    def action_bell(self) -> None:
+        self.say(self.sounds.switch())
+        self.redraw()
+
+    def action_zoom(self) -> None:
+        self.zoom = (self.zoom + 1) % len(ZOOMS)
+        self.redraw()

@@ -1,0 +1,37 @@
+"""The live board as what its keys do sees it."""
+
+from typing import Any, Protocol
+
+from textual.app import App
+
+from board.evening import Evening, Present
+from board.run.state import CallKey
+from board.run.wishes import Wish
+from board.screens.steady import Steady
+from board.view.board import BoardView, CallView, Viewer
+
+
+class LiveBoard(Protocol):
+    """`board` is the present as it was shown; `chosen` the call the host went to, `chosen_call` the one keys act on;
+    `heard` what was said last, and whether that was grave."""
+
+    evening: Evening
+    viewer: Viewer
+    present: Present | None
+    board: BoardView | None
+    chosen: CallKey | None
+    steady: Steady
+    heard: tuple[str, bool]
+
+    @property
+    def app(self) -> App[Any]: ...
+    @property
+    def chosen_call(self) -> CallView | None: ...
+    def wish(self, wish: Wish, said: str = "") -> bool: ...
+    def say(self, text: str, *, grave: bool = False) -> None: ...
+
+
+def chosen_slot(live: LiveBoard) -> str | None:
+    """The slot of the call keys act on."""
+    call = live.chosen_call
+    return call.key[0] if call is not None else None

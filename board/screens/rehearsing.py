@@ -1,0 +1,59 @@
+"""The clock of a rehearsal under the board's keys: held, hurried, jumped forward. Each key tells what stands in its
+way; on a real evening, that there is only the one time."""
+
+from board import words
+from board.clock import VirtualClock
+from board.evening import Present
+
+HURRIED = 3.0  # times as fast as real
+
+
+class Rehearsal:
+    """`clock` is None on a real evening."""
+
+    def __init__(self, clock: VirtualClock | None = None) -> None:
+        self.clock = clock
+
+    @property
+    def is_on(self) -> bool:
+        return self.clock is not None
+
+    @property
+    def is_hurried(self) -> bool:
+        """So fast that a board shown once a second would jump."""
+        return self.clock is not None and self.clock.speed >= HURRIED
+
+    def words(self) -> list[str]:
+        """That it is one, and its speed."""
+        if self.clock is None:
+            return []
+        return [words.REHEARSAL, words.HELD if self.clock.paused else words.speed(self.clock.speed)]
+
+    def begin(self) -> None:
+        """Held until now, so that nothing of the evening passes while the board opens."""
+        if self.clock is not None:
+            self.clock.pause(False)
+
+    def hold(self) -> str:
+        """Holds it, or lets it go on."""
+        if self.clock is None:
+            return words.ONLY_REHEARSAL
+        self.clock.pause(not self.clock.paused)
+        return ""
+
+    def hurry(self, times: float) -> str:
+        """So many times as fast as now."""
+        if self.clock is None:
+            return words.ONLY_REHEARSAL
+        self.clock.set_speed(self.clock.speed * times)
+        return ""
+
+    def jump(self, present: Present | None) -> str:
+        """On to the next call."""
+        if self.clock is None:
+            return words.ONLY_REHEARSAL
+        coming = [call for call in present.coming if not call.silent] if present else []
+        if not coming:
+            return words.NOTHING_TO_JUMP
+        self.clock.jump_to(coming[0].due)
+        return ""
