@@ -96,3 +96,46 @@ def test_of_several_alike_one_can_be_kept_apart(pans: int, advice: str) -> None:
     (snag,) = found(pans=pans)
 
     assert advice in snag.mend
+
+
+HELD = """
+event: Supper with two dishes to bake in
+date: 2026-12-05
+zone: Europe/Dublin
+arrive: 19:00
+guests: ['Ines, no tree nuts', 3 others]
+kitchen: {{tools: {{pie dish: 3}}}}
+hands: {{host: {{hours: {{on the day: '12:00 - 23:00'}}}}}}
+courses:
+  - course: Main
+    at: 20:00
+    dishes:
+      - dish: Walnut bake
+        ingredients: [200 g walnuts (nuts)]
+        not for: [Ines]
+        steps:
+          - {{step: fill the walnuts, on: 'worktop, pie dish', takes: 10 min, after: fill the potatoes}}
+      - dish: Potatoes
+        ingredients: [1 kg potatoes (veg)]
+        steps:
+          - {{step: fill the potatoes, on: 'worktop, pie dish', takes: 20 min, keeps: '3 h in the room{kept}'}}
+          - step: bake the potatoes
+            on: 'oven at 180 C, {dishes}'
+            takes: 40 min
+            after: [fill the potatoes, fill the walnuts]
+"""
+
+
+@pytest.mark.parametrize(
+    ("kept", "dishes", "told"),
+    [
+        (", pie dish", "pie dish", False),  # the potatoes stand in it all the while
+        ("", "pie dish", True),  # it was free meanwhile
+        (", pie dish", "2 pie dish", True),  # one more is taken, and that may be the walnuts'
+    ],
+)
+def test_what_a_dish_has_stood_in_since_before_is_not_what_the_other_took(kept: str, dishes: str, told: bool) -> None:
+    plan = read_plan(HELD.format(kept=kept, dishes=dishes), "plan.yaml")
+    assert isinstance(plan, PlanFile), [snag.render() for snag in plan]
+
+    assert [snag.code for snag in tools_are_washed_between(plan, make_sheet(plan, solve))] == ["A10"] * told
