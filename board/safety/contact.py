@@ -1,9 +1,8 @@
 """Cross-contact: a tool that held what hurts a guest, used for a dish that guest is served, with no wash between.
 
 Reckoned from the run sheet's own times. Which of several alike is taken nobody can know, so where the kitchen has as
-many as all these dishes need at once, the advice is to keep one apart. What a dish has had in hand since before, full
-and standing there, is not what the other takes. Common practice, no source; the label, local law and licensed practice
-decide.
+many as all these dishes need at once, the advice is to keep one apart. What one dish stands in meanwhile is not what
+the other takes. Common practice, no source; the label, local law and licensed practice decide.
 """
 
 from collections.abc import Iterator
@@ -56,6 +55,7 @@ def contacts(file: PlanFile, sheet: RunSheet) -> Iterator[Contact]:
                         and _is(second, good)
                         and not _washed(file, sheet, tool, first.end, second.start)
                         and not _in_hand_before(paths, tool, first.start, second)
+                        and not _in_hand_until(paths, tool, first, second.start)
                     ):
                         yield Contact(tool, guest, what, first, second)
 
@@ -88,13 +88,34 @@ def _in_hand_before(paths: Paths, tool: str, moment: datetime, slot: Slot) -> bo
     """Whether all it takes of the tool came to it with its own dish in them, in use without a break since before."""
     needed = _amount(slot, tool)
     while slot.start > moment:
-        makers = [each for each in paths.makers.get(slot.id, []) if (each.course, each.dish) == (slot.course, slot.dish)]
-        stood = [each for each in makers if each.end == slot.start or _kept_in(paths, each, tool) >= needed]
-        held = next((each for each in stood if _amount(each, tool) >= needed), None)
+        makers = [each for each in paths.makers.get(slot.id, []) if _same_dish(each, slot)]
+        held = next((each for each in makers if _handed_on(paths, tool, each, slot) >= needed), None)
         if held is None:
             return False
         slot = held
     return True
+
+
+def _in_hand_until(paths: Paths, tool: str, slot: Slot, moment: datetime) -> bool:
+    """Whether all it took of the tool still has its own dish in them then, in use without a break."""
+    needed = _amount(slot, tool)
+    while slot.end <= moment:
+        takers = [each for each in paths.takers(slot) if _same_dish(each, slot)]
+        held = next((each for each in takers if _handed_on(paths, tool, slot, each) >= needed), None)
+        if held is None:
+            return False
+        slot = held
+    return True
+
+
+def _same_dish(one: Slot, other: Slot) -> bool:
+    return (one.course, one.dish) == (other.course, other.dish)
+
+
+def _handed_on(paths: Paths, tool: str, maker: Slot, taker: Slot) -> float:
+    """How many of the tool go from one step to the next with the food in them."""
+    there = min(_amount(maker, tool), _amount(taker, tool))
+    return there if maker.end == taker.start else min(there, _kept_in(paths, maker, tool))
 
 
 def _amount(slot: Slot, tool: str) -> float:
