@@ -1,8 +1,8 @@
 """Cross-contact: a tool that held what hurts a guest, used for a dish that guest is served, with no wash between.
 
 Reckoned from the run sheet's own times. Which of several alike is taken nobody can know, so where the kitchen has as
-many as all these dishes need at once, the advice is to keep one apart. Common practice, no source; the label, local
-law and licensed practice decide.
+many as all these dishes need at once, the advice is to keep one apart. What one dish stands in meanwhile is not what
+the other takes. Common practice, no source; the label, local law and licensed practice decide.
 """
 
 from collections.abc import Iterator
@@ -14,6 +14,7 @@ from board.checks.judged import Verdict
 from board.plan.links import fold
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight
+from board.safety.paths import Paths
 from board.timetable.run_sheet import RunSheet, Slot
 
 SOURCE = "common practice, no source"
@@ -40,7 +41,7 @@ def tools_are_washed_between(file: PlanFile, sheet: RunSheet) -> list[Snag]:
 
 def contacts(file: PlanFile, sheet: RunSheet) -> Iterator[Contact]:
     """In the order in which they would happen."""
-    eaten = matrix(file)
+    eaten, paths = matrix(file), Paths(file, sheet)
     slots = sorted((slot for slot in sheet.slots if slot.dish is not None), key=lambda slot: slot.start)
     hurts = list(_hurts(eaten))
     for second in slots:
@@ -53,6 +54,8 @@ def contacts(file: PlanFile, sheet: RunSheet) -> Iterator[Contact]:
                         _is(first, bad)
                         and _is(second, good)
                         and not _washed(file, sheet, tool, first.end, second.start)
+                        and not _in_hand_before(paths, tool, first.start, second)
+                        and not _in_hand_until(paths, tool, first, second.start)
                     ):
                         yield Contact(tool, guest, what, first, second)
 
@@ -79,6 +82,51 @@ def _is(slot: Slot, dish: DishKey) -> bool:
 
 def _tools(slot: Slot, file: PlanFile) -> set[str]:
     return {use.what for use in slot.uses} & set(file.plan.kitchen.tools)
+
+
+def _in_hand_before(paths: Paths, tool: str, moment: datetime, slot: Slot) -> bool:
+    """Whether all it takes of the tool came to it with its own dish in them, in use without a break since before."""
+    needed = _amount(slot, tool)
+    while slot.start > moment:
+        makers = [each for each in paths.makers.get(slot.id, []) if _same_dish(each, slot)]
+        held = next((each for each in makers if _handed_on(paths, tool, each, slot) >= needed), None)
+        if held is None:
+            return False
+        slot = held
+    return True
+
+
+def _in_hand_until(paths: Paths, tool: str, slot: Slot, moment: datetime) -> bool:
+    """Whether all it took of the tool still has its own dish in them then, in use without a break."""
+    needed = _amount(slot, tool)
+    while slot.end <= moment:
+        takers = [each for each in paths.takers(slot) if _same_dish(each, slot)]
+        held = next((each for each in takers if _handed_on(paths, tool, slot, each) >= needed), None)
+        if held is None:
+            return False
+        slot = held
+    return True
+
+
+def _same_dish(one: Slot, other: Slot) -> bool:
+    return (one.course, one.dish) == (other.course, other.dish)
+
+
+def _handed_on(paths: Paths, tool: str, maker: Slot, taker: Slot) -> float:
+    """How many of the tool go from one step to the next with the food in them."""
+    there = min(_amount(maker, tool), _amount(taker, tool))
+    return there if maker.end == taker.start else min(there, _kept_in(paths, maker, tool))
+
+
+def _amount(slot: Slot, tool: str) -> float:
+    return sum(use.amount for use in slot.uses if use.what == tool)
+
+
+def _kept_in(paths: Paths, slot: Slot, tool: str) -> int:
+    """How many of the tool its result stands in until it is taken up."""
+    keeps = paths.way(slot).keeps
+    found = keeps.where.tools if keeps is not None else {}
+    return next((count for name, count in found.items() if fold(name) == fold(tool)), 0)
 
 
 def _washed(file: PlanFile, sheet: RunSheet, tool: str, after: datetime, before: datetime) -> bool:

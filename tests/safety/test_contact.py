@@ -96,3 +96,59 @@ def test_of_several_alike_one_can_be_kept_apart(pans: int, advice: str) -> None:
     (snag,) = found(pans=pans)
 
     assert advice in snag.mend
+
+
+HELD = """
+event: Supper with two dishes to bake in
+date: 2026-12-05
+zone: Europe/Dublin
+arrive: 19:00
+guests: ['Ines, no tree nuts', 3 others]
+kitchen: {{tools: {{pie dish: 3}}}}
+hands: {{host: {{hours: {{on the day: '12:00 - 23:00'}}}}}}
+courses:
+  - course: Main
+    at: 20:00
+    dishes:
+      - dish: {first}
+        ingredients: [{first_of}]
+        {first_for}
+        steps:
+          - {{step: fill the first, on: 'worktop, pie dish', takes: 20 min, keeps: '3 h in the room{kept}'}}
+          - step: bake the first
+            on: 'oven at 180 C, {dishes}'
+            takes: 40 min
+            after: [fill the first, fill the second]
+      - dish: {second}
+        ingredients: [{second_of}]
+        {second_for}
+        steps:
+          - {{step: fill the second, on: 'worktop, pie dish', takes: 10 min, after: fill the first}}
+"""
+WALNUTS = ("Walnut bake", "200 g walnuts (nuts)", "not for: Ines")
+POTATOES = ("Potatoes", "1 kg potatoes (veg)", "for: 4")
+
+
+@pytest.mark.parametrize(
+    ("first", "kept", "dishes", "told"),
+    [
+        (POTATOES, ", pie dish", "pie dish", False),  # the potatoes stand in it all the while
+        (POTATOES, "", "pie dish", True),  # it was free meanwhile
+        (POTATOES, ", pie dish", "2 pie dish", True),  # one more is taken, and that may be the walnuts'
+        (WALNUTS, ", pie dish", "pie dish", False),  # the walnuts stand in it still
+        (WALNUTS, "", "pie dish", True),  # it is free again
+    ],
+)
+def test_what_one_dish_stands_in_meanwhile_is_not_what_the_other_takes(
+    first: tuple[str, str, str], kept: str, dishes: str, told: bool
+) -> None:
+    second = WALNUTS if first is POTATOES else POTATOES
+    names = {
+        f"{which}{part}": text
+        for which, dish in (("first", first), ("second", second))
+        for part, text in zip(("", "_of", "_for"), dish, strict=True)
+    }
+    plan = read_plan(HELD.format(**names, kept=kept, dishes=dishes), "plan.yaml")
+    assert isinstance(plan, PlanFile), [snag.render() for snag in plan]
+
+    assert [snag.code for snag in tools_are_washed_between(plan, make_sheet(plan, solve))] == ["A10"] * told
