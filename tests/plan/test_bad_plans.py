@@ -158,7 +158,7 @@ REFERENCES = {
     ),
     "two dishes of one name in a course": (
         "      - dish: Lentils\n        steps:",
-        "      - dish: Lentils\n        steps: [{step: rinse, takes: 1 min}]\n      - dish: '  lentils '\n        steps:",
+        "      - dish: Lentils\n        steps: [{step: rinse, takes: 1 min}]\n      - dish: ' lentils'\n        steps:",
         "30:15", "P09", "two dishes of one name in a course",
     ),
     "two dishes of one name in two courses, with one step of the same words": (
