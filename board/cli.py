@@ -13,6 +13,7 @@ from typing import NoReturn, Protocol
 
 from board import __version__, words
 from board.commands import afterwards, evening, house, planning
+from board.commands.terminal import tell
 from board.exits import ExitCode
 
 FEWEST_EVENINGS, MOST_EVENINGS = 100, 1_000_000
@@ -239,14 +240,14 @@ def main(argv: Sequence[str] | None = None) -> int:
             sys.stdout.flush()  # what cannot be written is told here, not at the very end
         return code
     except Trouble as trouble:
-        print(trouble, file=sys.stderr)
+        tell(trouble)
         return trouble.code
     except KeyboardInterrupt:
         return 130
     except BrokenPipeError:
         return _pipe_closed()
     except OSError as wrong:
-        print(words.cannot_print(wrong.strerror or str(wrong)), file=sys.stderr)
+        tell(words.cannot_print(wrong.strerror or str(wrong)))
         return ExitCode.FAILED
 
 

@@ -1,11 +1,10 @@
 """Commands of the evening itself: live, rehearse, watch."""
 
 import argparse
-import sys
 from typing import TYPE_CHECKING
 
 from board import words
-from board.commands.terminal import has_terminal, say_working
+from board.commands.terminal import has_terminal, say_working, tell
 from board.exits import ExitCode
 
 if TYPE_CHECKING:
@@ -61,7 +60,7 @@ def rehearse(arguments: argparse.Namespace) -> int:
     say_working()
     sheet = sheet_of(arguments.plan)
     if sheet.stops:
-        print(words.stops_rehearsed([one_line(stop) for stop in sheet.stops]), file=sys.stderr)
+        tell(words.stops_rehearsed([one_line(stop) for stop in sheet.stops]))
     start = first_moment(sheet, arguments.start)
     plain = arguments.plain or not has_terminal()
     night = None if arguments.mishaps is None else night_of(arguments.plan, arguments.mishaps, arguments.seed)

@@ -2,11 +2,10 @@
 
 import argparse
 import json
-import sys
 from typing import TYPE_CHECKING
 
 from board import words
-from board.commands.terminal import say_working
+from board.commands.terminal import say_working, tell
 from board.exits import ExitCode
 
 if TYPE_CHECKING:
@@ -50,7 +49,7 @@ def sheet(arguments: argparse.Namespace) -> int:
 
         wrong = validate(plan, sheet)
         for each in wrong:
-            print(one_line(each), file=sys.stderr)
+            tell(one_line(each))
         form = {**outside_form(sheet, valid=not wrong), "clocks": clocks_form(sheet)}
         print(json.dumps(form, ensure_ascii=False, indent=2))
     elif arguments.why is not None:
