@@ -40,6 +40,8 @@ def print_check(plan_file: PlanFile, snags: list[Snag], sheet: RunSheet | None) 
         say(words.CHECK_HOLDS if not sheet.given_up else words.CHECK_GIVES_UP, "bold")
         for each in sheet.given_up:
             say(f"  {each.what}: {each.why}")
+        if not sheet.proved:
+            say(f"  {words.sheet_state(sheet.proved, sheet.gap)}")
     if plan_file.filled.assumed:
         say()
         say(words.CHECK_ASSUMED, "bold")
