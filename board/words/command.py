@@ -147,6 +147,15 @@ def snag_count(count: int) -> str:
     return f"{count} thing{'s' if count != 1 else ''} to mend."
 
 
+def bad_choice(given: str, near: str, known: list[str]) -> str:
+    meant = f"Did you mean {near}? " if near else ""
+    return f"{given!r} is not known here. {meant}There are: {', '.join(known)}"
+
+
+def not_understood(given: list[str], near: str) -> str:
+    return f"not understood: {' '.join(given)}{f'. Did you mean {near}?' if near else ''}"
+
+
 def bad_speed(text: str) -> str:
     return f"{text!r} is not a speed from 1 to 240"
 
