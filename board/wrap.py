@@ -38,7 +38,8 @@ def _broken(line: str, width: int) -> list[str]:
         return [line]
     start = line[: len(line) - len(line.lstrip())]
     indent = " " * _UNDER_FINDING if _FINDING.match(line) else start
-    made, current = [], ""
+    made: list[str] = []
+    current = ""
     for word in line.strip().split(" "):
         before = start if not made else indent
         if current and columns(f"{before}{current} {word}") > width:

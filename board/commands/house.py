@@ -6,7 +6,7 @@ import sys
 from typing import TYPE_CHECKING
 
 from board import words
-from board.commands.terminal import has_terminal, say_working, tell
+from board.commands.terminal import has_terminal, tell, working
 from board.exits import ExitCode
 
 if TYPE_CHECKING:
@@ -61,8 +61,8 @@ def provisions(arguments: argparse.Namespace) -> int:
         raise Trouble(words.NO_TERMINAL_TICK)
     plan = read_plan_file(arguments.plan)
     house = in_the_house(plan, arguments.plan)
-    say_working()
-    found = provisions(plan, sheet_of(arguments.plan, plan=plan), house)
+    with working():
+        found = provisions(plan, sheet_of(arguments.plan, plan=plan), house)
     if arguments.tick:
         from board.sessions import run_ticking
 
@@ -87,8 +87,8 @@ def provisions(arguments: argparse.Namespace) -> int:
 def calendar(arguments: argparse.Namespace) -> int:
     from board.desk import sheet_of
 
-    say_working()
-    sheet = sheet_of(arguments.plan)
+    with working():
+        sheet = sheet_of(arguments.plan)
 
     from board.clock import WallClock
     from board.paper.calendar import calendar, is_calendar

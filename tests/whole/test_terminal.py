@@ -188,3 +188,11 @@ def test_what_is_wrong_with_a_plan_breaks_between_words_on_a_terminal(tmp_path: 
 
     assert max(map(len, piped.split("\n"))) > 100
     assert " ".join(shown).split() == piped.split()
+
+
+def test_what_is_said_while_a_timetable_is_worked_out_is_wiped_away(env: dict[str, str]) -> None:
+    terminal = Terminal(["check", LANTERN], (80, 60), env)
+
+    shown = terminal.wait_for("55 pieces of work")
+
+    assert "working out" not in shown
