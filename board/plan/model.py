@@ -16,7 +16,7 @@ from board.plan.care import Cools as CoolsDown
 from board.plan.care import FoodClass, Thaws, Until
 from board.plan.drinking import HowMuchLine, PairingLine
 from board.plan.durations import Attended, Minutes, Takes, WholeMinutes, decimal, parse_minutes
-from board.plan.guests import GuestLine
+from board.plan.guests import GuestLine, guests_of
 from board.plan.labels import Holds
 from board.plan.phrase import Phrase, near
 from board.plan.quantities import IngredientLine
@@ -471,7 +471,11 @@ class Plan(PlanModel):
     air: Air | None = None
     rules: Annotated[str, Phrase(_rule_set, "home")] = DEFAULT_RULES
     units: Annotated[Literal["metric", "us"], Phrase(_units, "metric")] | None = None
-    guests: list[GuestLine] = Field(min_length=1)
+    guests: Annotated[
+        list[GuestLine],
+        BeforeValidator(guests_of, json_schema_input_type=int | str | list[GuestLine]),
+        Field(min_length=1),
+    ]
     seats: Seats | None = None
     table: Table | None = None
     kitchen: Kitchen = Kitchen()
