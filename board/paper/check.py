@@ -36,6 +36,7 @@ def print_check(plan_file: PlanFile, snags: list[Snag], sheet: RunSheet | None) 
     say()
     if sheet is None:
         say(words.CHECK_STOPPED, "bold")
+        say(words.MORE_MAY_SHOW)
     else:
         say(words.CHECK_HOLDS if not sheet.given_up else words.CHECK_GIVES_UP, "bold")
         for each in sheet.given_up:

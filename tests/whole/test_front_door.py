@@ -12,6 +12,7 @@ from board.exits import ExitCode
 from board.paper.check import print_check
 from board.plan.load import PlanFile
 from board.timetable.run_sheet import RunSheet
+from tests.plan.test_bad_plans import SOUND
 from tests.whole.conftest import LANTERN, Run
 
 
@@ -56,3 +57,39 @@ def test_check_says_when_its_timetable_is_not_proved(
 
     assert words.sheet_state(False, 0.04) in cut_short
     assert "the best found" not in capsys.readouterr().out
+
+
+@pytest.mark.parametrize("command", ["check", "sheet", "guests", "provisions"])
+def test_a_run_log_where_a_plan_is_wanted_is_told_in_one_sentence(run: Run, tmp_path: Path, command: str) -> None:
+    log = tmp_path / "evening.jsonl"
+    log.write_text('{"event":"EveningOpened","format":1}\n{"event":"StepStarted"}\n')
+
+    code, _, told = run(command, str(log))
+
+    assert code == ExitCode.STOP
+    assert told.count("this is a run log, not a plan") == 1
+    assert told.count("\n") == 1
+
+
+@pytest.mark.parametrize("text", ["", "# nothing\n", "a few words\n", "- 1\n- 2\n", "\x00"])
+def test_what_is_no_plan_is_told_how_to_begin_one(run: Run, tmp_path: Path, text: str) -> None:
+    plan = tmp_path / "plan.yaml"
+    plan.write_text(text)
+    code, _, told = run("check", str(plan))
+
+    assert code == ExitCode.STOP
+    assert "platecall new" in told or "U+0000" in told
+
+
+def test_where_not_all_could_be_looked_at_the_list_says_so_at_its_end(run: Run, tmp_path: Path) -> None:
+    plan = tmp_path / "plan.yaml"
+    plan.write_text(SOUND.replace("takes: 10 min", "taks: 10 min"))
+    _, _, told = run("check", str(plan))
+    plan.write_text(SOUND.replace("on: stovetop, 1 ring, big pot", "on: stovetop, 9 rings, big pot"))
+    _, out, _ = run("check", str(plan))
+    plan.write_text(SOUND)
+    _, sound, _ = run("check", str(plan))
+
+    assert told.rstrip().endswith(words.MORE_MAY_SHOW)
+    assert words.MORE_MAY_SHOW in out
+    assert words.MORE_MAY_SHOW not in sound
