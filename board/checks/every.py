@@ -59,6 +59,7 @@ CHECKS: tuple[Check, ...] = (
     buying.packs_and_prices_are_of_what_is_needed,
     buying.prices_by_the_pack_have_a_pack,
     buying.trips_have_a_place,
+    buying.what_is_poured_is_bought,
 )
 
 
