@@ -4,6 +4,8 @@ Imports are made where they are needed: `--help` and the board must not wait for
 """
 
 import argparse
+import contextlib
+import difflib
 import io
 import os
 import sys
@@ -13,7 +15,9 @@ from typing import NoReturn, Protocol
 
 from board import __version__, words
 from board.commands import afterwards, evening, house, planning
+from board.commands.terminal import tell
 from board.exits import ExitCode
+from board.plain import one_line, plain
 
 FEWEST_EVENINGS, MOST_EVENINGS = 100, 1_000_000
 
@@ -29,7 +33,31 @@ class _Command(Protocol):
 class _Parser(argparse.ArgumentParser):
     def error(self, message: str) -> NoReturn:
         self.print_usage(sys.stderr)
-        self.exit(ExitCode.USAGE, f"{self.prog}: {message}\n")
+        tell(f"{self.prog}: {plain(message)}")
+        self.exit(ExitCode.USAGE)
+
+    def _check_value(self, action: argparse.Action, value: object) -> None:
+        """An unknown command is told with the one that was surely meant."""
+        if action.choices is not None and value not in action.choices:
+            known = [str(choice) for choice in action.choices]
+            near = difflib.get_close_matches(str(value).casefold(), known, n=1, cutoff=0.6)
+            raise argparse.ArgumentError(action, words.bad_choice(one_line(value, 60), near[0] if near else "", known))
+
+    def understood(self, argv: Sequence[str] | None) -> argparse.Namespace:
+        """All of the words; what is left over is told with the option that was surely meant."""
+        found, left = self.parse_known_args(argv)
+        if left:
+            meant = (self._near_option(each, found.command) for each in left)
+            self.error(words.not_understood([one_line(each, 60) for each in left], next(filter(None, meant), "")))
+        return found
+
+    def _near_option(self, typed: str, command: str | None) -> str:
+        """An option of the command that was surely meant, or none."""
+        if not typed.startswith("--") or command is None:
+            return ""
+        commands = next(a.choices for a in self._actions if isinstance(a, argparse._SubParsersAction))
+        known = [option for action in commands[command]._actions for option in action.option_strings]
+        return next(iter(difflib.get_close_matches(typed.partition("=")[0], known, n=1, cutoff=0.7)), "")
 
 
 def _parser() -> _Parser:
@@ -237,26 +265,37 @@ def main(argv: Sequence[str] | None = None) -> int:
     for stream in (sys.stdout, sys.stderr):
         if isinstance(stream, io.TextIOWrapper):
             stream.reconfigure(errors="replace")  # a sign that the terminal cannot show is `?`
-    arguments = _parser().parse_args(argv)
+    try:
+        arguments = _parser().understood(argv)
+    except SystemExit:
+        with contextlib.suppress(BrokenPipeError):
+            _flush()
+            raise
+        raise SystemExit(_pipe_closed()) from None
     if arguments.command is None:
         arguments.run = lambda _: _welcome()
     from board.desk import Trouble
 
     try:
         code = int(arguments.run(arguments))
-        if sys.stdout is not None:
-            sys.stdout.flush()  # what cannot be written is told here, not at the very end
+        _flush()
         return code
     except Trouble as trouble:
-        print(trouble, file=sys.stderr)
+        tell(trouble)
         return trouble.code
     except KeyboardInterrupt:
         return 130
     except BrokenPipeError:
         return _pipe_closed()
     except OSError as wrong:
-        print(words.cannot_print(wrong.strerror or str(wrong)), file=sys.stderr)
+        tell(words.cannot_print(wrong.strerror or str(wrong)))
         return ExitCode.FAILED
+
+
+def _flush() -> None:
+    """What cannot be written is told here, not at the very end."""
+    if sys.stdout is not None:
+        sys.stdout.flush()
 
 
 def _pipe_closed() -> int:

@@ -126,10 +126,15 @@ def read_plan_file(path: Path) -> "PlanFile":
     return plan_in(read_text(path), path)
 
 
+_LOG_BEGINS = '{"event":"EveningOpened"'  # as `board.log.read` has it, which the board need not wait for here
+
+
 def plan_in(text: str, path: Path) -> "PlanFile":
     """The plan in the text of a file. Raises Trouble, as above."""
     from board.plan.load import read_plan
 
+    if text.startswith(_LOG_BEGINS):
+        raise Trouble(words.log_for_plan(one_line(path)), code=2)
     try:
         book = figures_for(text)
     except BookTrouble as wrong:
@@ -137,7 +142,7 @@ def plan_in(text: str, path: Path) -> "PlanFile":
     found = read_plan(text, one_line(path), book)
     if isinstance(found, list):
         snags = [snag.render() for snag in found]
-        raise Trouble("\n".join([*snags, words.snag_count(len(snags))]), code=2)
+        raise Trouble("\n".join([*snags, words.snag_count(len(snags)), words.MORE_MAY_SHOW]), code=2)
     return found
 
 
@@ -171,7 +176,7 @@ def refuse_stopped(plan: "PlanFile") -> None:
     from board.checks.every import stops
 
     if found := stops(plan):
-        raise Trouble("\n".join(snag.render() for snag in found), code=2)
+        raise Trouble("\n".join([*(snag.render() for snag in found), words.MORE_MAY_SHOW]), code=2)
 
 
 def _work_out(plan: "PlanFile", limit: float | None) -> RunSheet:

@@ -23,6 +23,7 @@ from board.writing import write_new
 
 Ask = Callable[[str], str]  # a prompt → what was typed; raises EOFError at the end
 Say = Callable[[str], object]
+_OF_NO_PLACE = ("UTC", "Etc/UTC", "Etc/GMT", "GMT")
 
 
 def new_plan(path: Path | None, given: Mapping[str, str | None], now: datetime, ask: Ask | None, say: Say) -> str:
@@ -53,12 +54,17 @@ def gather(given: Mapping[str, str | None], now: datetime, zone: str | None, ask
     for name in read:
         if name in found:
             continue
-        if ask is None or (name == "zone" and name in usual):
+        of_no_place = name == "zone" and usual.get(name) in _OF_NO_PLACE
+        if ask is not None and of_no_place:
+            say(words.new_zone_of_no_place(usual[name]))
+        if ask is None or (name == "zone" and name in usual and not of_no_place):
             if name not in usual:
                 raise Trouble(words.NEW_ZONE_UNKNOWN, ExitCode.USAGE)
             found[name] = read[name](usual[name])
         else:
             found[name] = _asked(name, usual.get(name, ""), read[name], ask, say)
+            if name == "date":
+                say(words.new_date(found[name]))
     return Answers(**found)
 
 

@@ -46,7 +46,7 @@ def plan_text(answers: Answers) -> str:
         *_courses(menu, first, eaters),
         words.NEW_JOBS,
         "jobs:",
-        *_jobs(menu),
+        *_jobs(menu, eaters),
     ]
     return "\n".join(parts) + "\n"
 
@@ -78,11 +78,12 @@ def _courses(menu: list[Course], first: int, eaters: int) -> Iterator[str]:
         at = f"{BETWEEN} min after the course before"
 
 
-def _jobs(menu: list[Course]) -> Iterator[str]:
+def _jobs(menu: list[Course], eaters: int) -> Iterator[str]:
     yield "  - tidy the room"
     yield "  - lay the table"
     yield "  - set out the drinks"
-    yield "  - {job: chill the wine, day: on the day}"
+    bottles = f"{-(-eaters // 3)} bottle{'s' if eaters > 3 else ''}"  # two glasses each; common practice, no source
+    yield f"  - {{job: chill the wine, day: on the day, needs: {bottles} white wine (drinks)}}"
     yield "  - make room for coats"
     for course in menu:
         if course.spoils:

@@ -1,11 +1,13 @@
 """Whether what a plan says about buying is about anything, and says enough."""
 
+import re
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
 from board.kitchen.called import same_food
 from board.kitchen.drinks import SOLD_AS, USUAL
 from board.plan.hours import Stretch, day_of
+from board.plan.links import is_written
 from board.plan.load import PlanFile
 from board.plan.model import Plan
 from board.plan.phrase import near
@@ -75,3 +77,23 @@ def _within(hours: list[Stretch], start: datetime, end: datetime) -> bool:
         if first <= start < last:
             start = last
     return start >= end
+
+
+_DRINK = r"\b(wines?|sparkling|bubbly|beers?|ciders?)\b"
+_POURS = re.compile(rf"(?:chill|open|uncork)\b.*?{_DRINK}(?!\s+(?:glass|vinegar))", re.IGNORECASE)
+
+
+def what_is_poured_is_bought(file: PlanFile) -> list[Snag]:
+    """N07: a step or job chills or opens wine, sparkling, beer or cider, and nothing in the plan buys any or has it."""
+    plan = file.plan
+    if plan.drinks is not None or any(course.drink for course in plan.courses) or any(e.file for e in plan.pantry):
+        return []
+    foods = [*_foods(plan).values(), *(entry.food for entry in plan.pantry)]
+    if any(re.search(_DRINK, food, re.IGNORECASE) and "vinegar" not in food.casefold() for food in foods):
+        return []
+    for task in file.filled.tasks.values():
+        if is_written(task.node) and _POURS.match(task.node.name):
+            message = f"{task.node.name}: nothing in the plan buys it, so it is on no list"
+            mend = "Add `drinks: usual`, or `drink: white wine, 4 bottles` to a course."
+            return [Snag("N07", Weight.NOTE, message, mend, file.places.of(task.node.loc))]
+    return []

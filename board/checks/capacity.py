@@ -80,4 +80,4 @@ def ovens_reach_their_settings(file: PlanFile) -> list[Snag]:
 
 def _degrees(celsius: float) -> str:
     """`180 °C (356 °F)`: whichever of the two the host's dial shows."""
-    return f"{celsius:.4g} °C ({words.to_fahrenheit(celsius):.0f} °F)"
+    return words.dial(round(celsius))

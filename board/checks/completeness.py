@@ -85,3 +85,8 @@ def guesses_are_confirmed(file: PlanFile) -> list[Snag]:
                 mend = f"Take `{key}` out of `guessed`, or write the line."
             found.append(Snag("N05", Weight.MIND, message, mend, file.places.of(loc, key=True)))
     return found
+
+
+def lengths_of_a_kind_are_minded(file: PlanFile) -> list[Snag]:
+    """N06: a length as in the cook's book, which knows no more than the kind of work. One snag a length."""
+    return list(file.of_kind)

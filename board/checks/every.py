@@ -39,6 +39,7 @@ CHECKS: tuple[Check, ...] = (
     completeness.fridge_room_is_given,
     completeness.names_are_not_the_programs_own,
     completeness.guesses_are_confirmed,
+    completeness.lengths_of_a_kind_are_minded,
     cooking.what_is_cooked_gets_hot_enough,
     cooking.raw_food_is_cooked,
     cooking.what_is_cooked_rests,
@@ -58,6 +59,7 @@ CHECKS: tuple[Check, ...] = (
     buying.packs_and_prices_are_of_what_is_needed,
     buying.prices_by_the_pack_have_a_pack,
     buying.trips_have_a_place,
+    buying.what_is_poured_is_bought,
 )
 
 

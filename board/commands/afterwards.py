@@ -6,7 +6,7 @@ import sys
 from typing import TYPE_CHECKING
 
 from board import words
-from board.commands.terminal import say_working
+from board.commands.terminal import tell, working
 from board.exits import ExitCode
 
 if TYPE_CHECKING:
@@ -21,7 +21,7 @@ def review(arguments: argparse.Namespace) -> int:
 
     evenings, unreadable = look_back_on(arguments.logs, odds=arguments.odds)
     for why in unreadable:
-        print(why, file=sys.stderr)
+        tell(why)
     if not evenings:
         return ExitCode.FAILED
     for each in evenings:
@@ -41,7 +41,7 @@ def review(arguments: argparse.Namespace) -> int:
 
 
 def lessons(arguments: argparse.Namespace) -> int:
-    from board.desk import Trouble
+    from board.desk import Trouble, read_plan_file
 
     if arguments.book:
         return _book(arguments)
@@ -54,9 +54,10 @@ def lessons(arguments: argparse.Namespace) -> int:
     from board.paper.ways import print_taken
     from board.plain import one_line
 
+    read_plan_file(arguments.plan)  # what is wrong with the plan is told before what is wrong with a log
     evenings, said = read_evenings(arguments.logs) if arguments.logs else all_evenings()
     for each in said:
-        print(each, file=sys.stderr)
+        tell(each)
     learning = learn_from(arguments.plan, evenings)
     if arguments.into_book:
         added, book = add_to_book(learning, evenings)
@@ -72,9 +73,9 @@ def lessons(arguments: argparse.Namespace) -> int:
     if learning.found.lessons and not arguments.no_effect:
         from board.effects import effect  # only here: it waits for the solver
 
-        say_working()
         try:
-            brings = effect(learning, learning.found.lessons, arguments.limit, each=arguments.each)
+            with working():
+                brings = effect(learning, learning.found.lessons, arguments.limit, each=arguments.each)
         except Trouble as wrong:  # what was learned is told all the same
             trouble = wrong
     if arguments.json:
@@ -92,12 +93,13 @@ def _taken_up(learning: "Learning", limit: float | None) -> int:
     from board.effects import stops_taken_up  # only here: it waits for the solver
 
     sys.stdout.flush()
-    say_working()
-    if not (stops := stops_taken_up(learning, limit)):
+    with working():
+        stops = stops_taken_up(learning, limit)
+    if not stops:
         return ExitCode.DONE
-    print(words.TAKEN_STOPS, file=sys.stderr)
+    tell(words.TAKEN_STOPS)
     for stop in stops:
-        print(f"  {stop}", file=sys.stderr)
+        tell(f"  {stop}")
     return ExitCode.STOP
 
 
@@ -132,7 +134,7 @@ def logs(arguments: argparse.Namespace) -> int:
         found, unreadable = listed(arguments.logs)
         print_logs(found, console())
         for why in unreadable:
-            print(why, file=sys.stderr)
+            tell(why)
         return ExitCode.FAILED if unreadable else ExitCode.DONE
     return ExitCode.DONE
 

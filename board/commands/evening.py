@@ -1,11 +1,10 @@
 """Commands of the evening itself: live, rehearse, watch."""
 
 import argparse
-import sys
 from typing import TYPE_CHECKING
 
 from board import words
-from board.commands.terminal import has_terminal, say_working
+from board.commands.terminal import has_terminal, tell, working
 from board.exits import ExitCode
 
 if TYPE_CHECKING:
@@ -21,8 +20,8 @@ def live(arguments: argparse.Namespace) -> int:
     from board.sessions import planned_or_begun, run_board
 
     _needs_terminal()
-    say_working()
-    sheet, usable = planned_or_begun(arguments.plan, arguments.log)
+    with working():
+        sheet, usable = planned_or_begun(arguments.plan, arguments.log)
     path = None if arguments.no_log else arguments.log or live_log(sheet)
     clock = WallClock()
     if not (path and path.exists()) and clock.now() > max(slot.end for slot in sheet.slots) + timedelta(hours=12):
@@ -58,10 +57,10 @@ def rehearse(arguments: argparse.Namespace) -> int:
     from board.plain import one_line
     from board.sessions import first_moment, night_of, play_plainly, run_board
 
-    say_working()
-    sheet = sheet_of(arguments.plan)
+    with working():
+        sheet = sheet_of(arguments.plan)
     if sheet.stops:
-        print(words.stops_rehearsed([one_line(stop) for stop in sheet.stops]), file=sys.stderr)
+        tell(words.stops_rehearsed([one_line(stop) for stop in sheet.stops]))
     start = first_moment(sheet, arguments.start)
     plain = arguments.plain or not has_terminal()
     night = None if arguments.mishaps is None else night_of(arguments.plan, arguments.mishaps, arguments.seed)

@@ -6,7 +6,7 @@ import sys
 from typing import TYPE_CHECKING
 
 from board import words
-from board.commands.terminal import has_terminal, say_working
+from board.commands.terminal import has_terminal, tell, working
 from board.exits import ExitCode
 
 if TYPE_CHECKING:
@@ -61,8 +61,8 @@ def provisions(arguments: argparse.Namespace) -> int:
         raise Trouble(words.NO_TERMINAL_TICK)
     plan = read_plan_file(arguments.plan)
     house = in_the_house(plan, arguments.plan)
-    say_working()
-    found = provisions(plan, sheet_of(arguments.plan, plan=plan), house)
+    with working():
+        found = provisions(plan, sheet_of(arguments.plan, plan=plan), house)
     if arguments.tick:
         from board.sessions import run_ticking
 
@@ -87,8 +87,8 @@ def provisions(arguments: argparse.Namespace) -> int:
 def calendar(arguments: argparse.Namespace) -> int:
     from board.desk import sheet_of
 
-    say_working()
-    sheet = sheet_of(arguments.plan)
+    with working():
+        sheet = sheet_of(arguments.plan)
 
     from board.clock import WallClock
     from board.paper.calendar import calendar, is_calendar
@@ -96,13 +96,13 @@ def calendar(arguments: argparse.Namespace) -> int:
     from board.writing import write_over
 
     if sheet.stops:
-        print(words.stops_rehearsed([one_line(stop) for stop in sheet.stops]), file=sys.stderr)
+        tell(words.stops_rehearsed([one_line(stop) for stop in sheet.stops]))
     data = calendar(sheet, WallClock().now())
     if arguments.output is None:
         sys.stdout.buffer.write(data)  # as it is: its lines end in CRLF on every system
     else:
         write_over(arguments.output, data, is_calendar, words.not_a_calendar)
-        print(words.written_to(one_line(arguments.output)), file=sys.stderr)
+        tell(words.written_to(one_line(arguments.output)))
     return ExitCode.DONE
 
 
@@ -118,14 +118,14 @@ def dish(arguments: argparse.Namespace) -> int:
     except NotARecipe as wrong:
         raise Trouble(words.no_recipe(shown, str(wrong)), code=ExitCode.STOP) from None
     if dish.recipes > 1:
-        print(words.recipe_several(shown, dish.recipes, dish.name), file=sys.stderr)
+        tell(words.recipe_several(shown, dish.recipes, dish.name))
     if arguments.output is None:
         sys.stdout.buffer.write(dish.text.encode())  # as a plan file is, whatever the terminal's encoding
     else:
         from board.writing import write_new
 
         write_new(arguments.output, dish.text.encode())
-        print(words.dish_written(one_line(arguments.output)), file=sys.stderr)
+        tell(words.dish_written(one_line(arguments.output)))
     return ExitCode.DONE
 
 

@@ -2,11 +2,10 @@
 
 import argparse
 import json
-import sys
 from typing import TYPE_CHECKING
 
 from board import words
-from board.commands.terminal import say_working
+from board.commands.terminal import tell, working
 from board.exits import ExitCode
 
 if TYPE_CHECKING:
@@ -24,8 +23,8 @@ def check(arguments: argparse.Namespace) -> int:
     snags = check(plan)
     sheet = None
     if not stops(plan):
-        say_working()
-        sheet = sheet_of(arguments.plan, plan=plan, limit=arguments.limit)
+        with working():
+            sheet = sheet_of(arguments.plan, plan=plan, limit=arguments.limit)
         snags = in_order([*snags, *safety_check(plan, sheet)])
     print_check(plan, snags, sheet)
     stopped = any(snag.weight is Weight.STOP for snag in snags)
@@ -37,11 +36,11 @@ def sheet(arguments: argparse.Namespace) -> int:
     from board.paper.sheet import print_sheet
     from board.paper.tables import console
 
-    say_working()
     if arguments.take is not None or arguments.ways_out is not None:
         return _ways_out(arguments)
-    plan = read_plan_file(arguments.plan) if arguments.json else None
-    sheet = sheet_of(arguments.plan, plan=plan, fresh=arguments.fresh, limit=arguments.limit)
+    with working():
+        plan = read_plan_file(arguments.plan) if arguments.json else None
+        sheet = sheet_of(arguments.plan, plan=plan, fresh=arguments.fresh, limit=arguments.limit)
     if plan is not None:
         from board.plain import one_line
         from board.safety.clocks import clocks_form
@@ -50,7 +49,7 @@ def sheet(arguments: argparse.Namespace) -> int:
 
         wrong = validate(plan, sheet)
         for each in wrong:
-            print(one_line(each), file=sys.stderr)
+            tell(one_line(each))
         form = {**outside_form(sheet, valid=not wrong), "clocks": clocks_form(sheet)}
         print(json.dumps(form, ensure_ascii=False, indent=2))
     elif arguments.why is not None:
@@ -100,7 +99,8 @@ def _ways_out(arguments: argparse.Namespace) -> int:
     from board.paper.ways import print_taken, print_ways
 
     out = console()
-    mending = find_ways(arguments.plan, max(arguments.ways_out or 0, arguments.take or 0), arguments.limit)
+    with working():
+        mending = find_ways(arguments.plan, max(arguments.ways_out or 0, arguments.take or 0), arguments.limit)
     if arguments.take is None:
         print_sheet(mending.sheet, arguments.by, out)
         print_ways(mending.ways, str(arguments.plan), out)
@@ -125,8 +125,8 @@ def _why(sheet: "RunSheet", name: str) -> None:
 def odds(arguments: argparse.Namespace) -> int:
     from board.desk import sheet_of
 
-    say_working()
-    sheet = sheet_of(arguments.plan)
+    with working():
+        sheet = sheet_of(arguments.plan)
 
     from board.odds.many import odds  # after the sheet: what cannot be planned is told without waiting for numpy
     from board.paper.odds import odds_form, print_odds

@@ -7,6 +7,7 @@ from board.plain import one_line, plain
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight
 from board.timetable.run_sheet import RunSheet
+from board.wrap import wrapped
 
 HEADINGS = (
     (Weight.STOP, False, words.STOP),
@@ -21,7 +22,8 @@ def print_check(plan_file: PlanFile, snags: list[Snag], sheet: RunSheet | None) 
     out = console()
 
     def say(text: str = "", style: str = "") -> None:
-        out.print(plain(text), style=style or None, soft_wrap=True)
+        shown = wrapped(plain(text), out.width) if out.is_terminal else plain(text)
+        out.print(shown, style=style or None, soft_wrap=True)
 
     say(words.check_title(plan_file.plan.event, plan_file.plan.guest_count, len(plan_file.filled.tasks)), "bold")
     for weight, safety, heading in HEADINGS:
@@ -34,10 +36,13 @@ def print_check(plan_file: PlanFile, snags: list[Snag], sheet: RunSheet | None) 
     say()
     if sheet is None:
         say(words.CHECK_STOPPED, "bold")
+        say(words.MORE_MAY_SHOW)
     else:
         say(words.CHECK_HOLDS if not sheet.given_up else words.CHECK_GIVES_UP, "bold")
         for each in sheet.given_up:
             say(f"  {each.what}: {each.why}")
+        if not sheet.proved:
+            say(f"  {words.sheet_state(sheet.proved, sheet.gap)}")
     if plan_file.filled.assumed:
         say()
         say(words.CHECK_ASSUMED, "bold")

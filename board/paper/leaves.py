@@ -107,7 +107,7 @@ def _row(sheet: RunSheet, slot: Slot, zone: ZoneInfo, name: str | None) -> Row:
         words.clock(end) if end.date() == start.date() else words.day_and_clock(end),
         one_line(slot.name) + dish,
         tuple(told),
-        one_line(where_of(slot)),
+        one_line(where_of(slot, sheet.fahrenheit)),
         ", ".join(dict.fromkeys(one_line(part.who) for part in slot.attended)) if name is None else "",
         course=slot.kind == "serve",
     )
@@ -125,13 +125,13 @@ def _clock(at: datetime, zone: ZoneInfo) -> str:
     return words.clock(at.astimezone(zone))
 
 
-def where_of(slot: Slot) -> str:
+def where_of(slot: Slot, fahrenheit: bool = False) -> str:
     """Lane or oven, its setting, and what is taken there."""
     pieces = [words.LANES[slot.lane].lower()]
     for use in sorted(slot.uses, key=lambda use: use.celsius is None and not use.off):
         if slot.kind == "heat":
             break
-        pieces.append(words.use(use.what, use.amount, use.celsius, off=use.off))
+        pieces.append(words.use(use.what, use.amount, use.celsius, off=use.off, fahrenheit=fahrenheit))
     if pieces[0] == words.LANES["oven"].lower() and len(pieces) > 1:
         pieces = pieces[1:]
     return ", ".join(pieces)

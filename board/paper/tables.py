@@ -13,11 +13,18 @@ from board.plain import one_line
 PLAIN_WIDTH = 100
 
 
+class _Console(Console):
+    """Leaves a closed pipe to whoever runs the command: it is no failure."""
+
+    def on_broken_pipe(self) -> None:
+        raise BrokenPipeError
+
+
 def console(out: TextIO | None = None) -> Console:
     """Colours on a terminal only; a known width elsewhere, so that the same plan prints the same."""
     stream = out or sys.stdout
     is_terminal = stream.isatty()
-    return Console(
+    return _Console(
         file=stream,
         width=None if is_terminal else PLAIN_WIDTH,
         highlight=False,

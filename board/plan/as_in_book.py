@@ -71,12 +71,14 @@ class BookFigures:
 @dataclass(frozen=True, slots=True)
 class Taken:
     """What a plan takes from the book: by path the words to read instead, a line for `check` each, P15 for what the
-    book cannot tell, and by path, as the plan has it, the marks of the evenings behind a figure."""
+    book cannot tell, and by path, as the plan has it, the marks of the evenings behind a figure; N06 for each length of
+    which no more than the kind of work is known."""
 
     texts: dict[Loc, str]
     lines: tuple[str, ...]
     snags: list[Snag]
     marks: dict[Loc, frozenset[str]]
+    of_kind: tuple[Snag, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,8 +100,11 @@ class _Answer:
     line: str
     whose: str
     marks: frozenset[str]
+    kind: str = ""  # of work, where no more than that is known
 
 
+WIDEST = 10  # a kind of work whose longest is over so many times its shortest tells nothing
+LENGTH = "Write a length, for example `takes: 25 min`."
 _NotThere = tuple[str, str]  # why, and how to mend it
 
 
@@ -143,16 +148,23 @@ def taken_from(book: BookFigures | None, locs: list[Loc], filled: Filled, places
     marks: dict[Loc, frozenset[str]] = {}
     lines: dict[str, list[str]] = {}
     snags: list[Snag] = []
+    of_kind: list[Snag] = []
     for loc in locs:
         answer = _oven_answer(book, loc) if _is_rate(loc) else _work_answer(book, asked.get(loc[:-1]))
         if not isinstance(answer, _Answer):
             snags.append(Snag("P15", Weight.STOP, *answer, places.of(loc)))
             continue
+        if answer.kind:
+            message = (
+                f"{answer.whose}: the book gives {answer.text}, {_from(answer.marks)}, and knows only its kind of work "
+                f"({answer.kind})"
+            )
+            of_kind.append(Snag("N06", Weight.MIND, message, "Write a length if that is not right.", places.of(loc)))
         texts[loc] = answer.text
         marks[answer.loc] = answer.marks
         lines.setdefault(answer.line, []).append(answer.whose)
     told = (f"{line}: {', '.join(dict.fromkeys(who))}" for line, who in lines.items())
-    return Taken(texts, tuple(told), snags, marks)
+    return Taken(texts, tuple(told), snags, marks, tuple(of_kind))
 
 
 def _work_at(filled: Filled) -> dict[Loc, _Asked]:
@@ -175,13 +187,16 @@ def _work_answer(book: BookFigures | None, work: _Asked | None) -> _Answer | _No
         return _why_no_length(book, work)
     figure, exact = found
     text = takes_text(figure.takes.low, figure.takes.likely, figure.takes.high)
-    kind = "" if exact else f", by its kind of work ({work.lane}, {first_word(fold(work.words))})"
-    line = f"takes {text}, as in the book, {_from(figure.marks)}{kind}"
-    return _Answer((*work.loc, "takes"), text, line, work.words, figure.marks)
+    kind = "" if exact else f"{work.lane}, {first_word(fold(work.words))}"
+    if kind and figure.takes.high > WIDEST * figure.takes.low:
+        message = f"the book knows no more than the kind of work of {work.words!r} ({kind}), and that took {text}"
+        return message, LENGTH
+    line = f"takes {text}, as in the book, {_from(figure.marks)}{f', by its kind of work ({kind})' if kind else ''}"
+    return _Answer((*work.loc, "takes"), text, line, work.words, figure.marks, kind)
 
 
 def _why_no_length(book: BookFigures | None, work: _Asked | None) -> _NotThere:
-    mend = "Write a length, for example `takes: 25 min`."
+    mend = LENGTH
     if work is None:
         return "only how long a step or a job takes, and an oven's rates, can be as in the book", mend
     if work.thaws:

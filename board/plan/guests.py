@@ -75,6 +75,28 @@ def parse_guest(text: str) -> dict[str, object]:
     return {"name": name, "avoids": avoids, "diets": diets}
 
 
+MOST_GUESTS = 200
+_IN_WORDS = re.compile(
+    r"(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|a dozen|many|some|few|several)"
+    r"(?:\s+(?:guests?|people|others?))?",
+    re.IGNORECASE,
+)
+
+
+def guests_of(value: object) -> object:
+    """`guests: 7` is so many, and one line of text one entry; anything else is left as it is. Raises ValueError."""
+    if isinstance(value, bool) or not isinstance(value, int | float | str):
+        return value
+    text = str(value).strip()
+    if text.isascii() and text.isdecimal() and 1 <= int(text[:9]) <= MOST_GUESTS:
+        return [f"{text} guests"]
+    if not isinstance(value, str) or not text or (text[0] in "-+.0123456789" and " " not in text):
+        raise ValueError(f"{text!r} is no number of guests; write a whole number from 1 to {MOST_GUESTS}, or a list")
+    if _IN_WORDS.fullmatch(text):
+        raise ValueError(f"{text!r} is no name of a guest; write the number in figures: 8 guests")
+    return [text]
+
+
 def _food_in(name: str) -> str | None:
     """What in a name says that somebody must not have something: such a word, or in a bracket, or after a dash or a
     colon, something to eat."""

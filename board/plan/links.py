@@ -13,6 +13,7 @@ from typing import Literal
 
 from board.plan.course_times import course_times
 from board.plan.courses import Course
+from board.plan.dish_names import OWN_NAME, dish_names
 from board.plan.durations import Attention, Spread, short
 from board.plan.laying import wash_ups
 from board.plan.model import Plan
@@ -102,7 +103,7 @@ def link(plan: Plan) -> tuple[Linked, list[Problem]]:
         for p in uses(plan, node.loc, node.work, is_step=node.kind == "step")
     ]
     problems += _rests_of_nothing(linked)
-    problems += times
+    problems += [*times, *dish_names(plan)]
     return linked, problems
 
 
@@ -193,7 +194,7 @@ class Names:
         if found:
             options = dict.fromkeys(f"{n.name} in {n.dish}" for n in found if n.dish)
             apart = len({option.casefold() for option in options}) > 1  # `bake` and `Bake` are one name
-            mend = f"Write {' or '.join(repr(o) for o in options)}." if apart else "Give each its own name."
+            mend = f"Write {' or '.join(repr(o) for o in options)}." if apart else OWN_NAME
             return Problem("P09", f"{words!r} is the name of {len(found)} pieces of work", mend, loc)
         known = [n.name if " in " not in words or not n.dish else f"{n.name} in {n.dish}" for n in self.nodes.values()]
         mend = "Write the other step's words as they stand in the plan."

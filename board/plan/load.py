@@ -20,7 +20,7 @@ from board.plan.kitchen import Kitchen, Oven
 from board.plan.links import link
 from board.plan.model import Air, Plan
 from board.plan.phrase import near, nearest
-from board.plan.places import Loc, Places, read_yaml, unknown
+from board.plan.places import START_FROM, Loc, Places, read_yaml, unknown
 from board.plan.quantities import Ingredient
 from board.plan.seating import seat_problems
 from board.plan.seats import Seat
@@ -56,7 +56,8 @@ _A_WHAT: dict[type[BaseModel], str] = {
 class PlanFile:
     """A plan that was read, filled with what is assumed, and where each part of it stands.
 
-    `from_book`: by the path of a figure taken from the cook's book, the marks of the evenings behind it.
+    `from_book`: by the path of a figure taken from the cook's book, the marks of the evenings behind it. `of_kind`: a
+    snag for each length of which it knows no more than the kind of work.
     """
 
     plan: Plan
@@ -65,6 +66,7 @@ class PlanFile:
     digest: str
     book: BookFigures | None = None
     from_book: Mapping[Loc, frozenset[str]] = field(default_factory=dict)
+    of_kind: tuple[Snag, ...] = ()
 
 
 def read_plan(text: str, name: str, book: BookFigures | None = None) -> PlanFile | list[Snag]:
@@ -76,8 +78,7 @@ def read_plan(text: str, name: str, book: BookFigures | None = None) -> PlanFile
     if raw is None and snags:
         return snags
     if not isinstance(raw, dict):
-        mend = "Start from the short example in the README."
-        return [Snag("P02", Weight.STOP, "this is not a plan: it has no keys", mend, places.at(1, 1))]
+        return [Snag("P02", Weight.STOP, "this is not a plan: it has no keys", START_FROM, places.at(1, 1))]
     asked = asked_of_book(raw)
     raw = put(raw, stand_ins(asked)) if asked else raw
     found = _read(raw, places, snags)
@@ -92,7 +93,7 @@ def read_plan(text: str, name: str, book: BookFigures | None = None) -> PlanFile
         return in_order(list(dict.fromkeys(again)))
     plan, filled = again
     filled = replace(filled, assumed=(*filled.assumed, *taken.lines))
-    return PlanFile(plan, filled, places, digest, book, taken.marks)
+    return PlanFile(plan, filled, places, digest, book, taken.marks, taken.of_kind)
 
 
 def _read(raw: dict[str, Any], places: Places, snags: list[Snag]) -> tuple[Plan, Filled] | list[Snag]:

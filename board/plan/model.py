@@ -8,12 +8,12 @@ field's name with spaces for underscores. Defaults that the program assumes are 
 from datetime import date
 from typing import Annotated, Literal
 
-from pydantic import Field
+from pydantic import BeforeValidator, Field
 
 from board.kitchen.rule_sets import DEFAULT_RULES, RULE_SET_NAMES
 from board.plan.courses import Course
 from board.plan.drinking import DrinksLine
-from board.plan.guests import GuestLine
+from board.plan.guests import GuestLine, guests_of
 from board.plan.hands import Hand
 from board.plan.kitchen import Kitchen
 from board.plan.labels import Holds
@@ -64,7 +64,11 @@ class Plan(PlanModel):
     air: Air | None = None
     rules: Annotated[str, Phrase(_rule_set, "home")] = DEFAULT_RULES
     units: Annotated[Literal["metric", "us"], Phrase(_units, "metric")] | None = None
-    guests: list[GuestLine] = Field(min_length=1)
+    guests: Annotated[
+        list[GuestLine],
+        BeforeValidator(guests_of, json_schema_input_type=int | str | list[GuestLine]),
+        Field(min_length=1),
+    ]
     seats: Seats | None = None
     table: Table | None = None
     kitchen: Kitchen = Kitchen()

@@ -73,6 +73,9 @@ class _PlainComposer(Composer):
         return node
 
 
+START_FROM = "Start from the short example in the README, or let `platecall new` write a plan."
+
+
 def read_yaml(text: str, name: str, largest: int = LARGEST_CHARACTERS) -> tuple[Any, Places, list[Snag]]:
     """Data, its places, and what is wrong with the YAML itself. With snags the data may be partial."""
     text = text.removeprefix("\ufeff")
@@ -89,8 +92,7 @@ def read_yaml(text: str, name: str, largest: int = LARGEST_CHARACTERS) -> tuple[
     except Exception as wrong:  # YAML of a stranger: whatever a parser trips over is the file's fault
         return None, places, [_unreadable(wrong, text, places)]
     if node is None:
-        mend = "Start from the short example in the README."
-        return None, places, [_stop("P02", "the file is empty", mend, places.at(1, 1))]
+        return None, places, [_stop("P02", "the file is empty", START_FROM, places.at(1, 1))]
     snags: list[Snag] = []
     return _build(node, (), places, snags), places, snags
 
@@ -106,7 +108,7 @@ def _unreadable(wrong: Exception, text: str, places: Places) -> Snag:
     place = places.at(len(before), len(before[-1]) + 1)
     if isinstance(wrong, YAMLError) and isinstance(sign, int):
         return _stop("P01", f"YAML does not allow the sign U+{sign:04X}", "Delete it, or retype the line.", place)
-    return _stop("P01", "this is not YAML that can be read", "Start from the short example in the README.", place)
+    return _stop("P01", "this is not YAML that can be read", START_FROM, place)
 
 
 _LINE_UP = ("the indentation does not fit the lines above", "Line it up with its neighbours, spaces only.")

@@ -1,11 +1,11 @@
 """A finding about a plan: how much it matters, where it stands, what is wrong and how to mend it."""
 
 import re
-import unicodedata
 from dataclasses import dataclass
 from enum import IntEnum
 
 from board.plain import one_line, plain
+from board.wrap import columns
 
 
 class Weight(IntEnum):
@@ -69,14 +69,7 @@ def _around(place: Place) -> tuple[str, int]:
     first = 0 if spot < _WIDEST - 20 else spot - _WIDEST // 2
     shown = ("…" if first else "") + text[first : first + _WIDEST]
     before = shown[: spot - first + (1 if first else 0)]
-    return shown, sum(_columns(sign) for sign in before)
-
-
-def _columns(sign: str) -> int:
-    """Columns a terminal gives a character: two for wide ones, none for accents that sit on another."""
-    if unicodedata.combining(sign):
-        return 0
-    return 2 if unicodedata.east_asian_width(sign) in ("W", "F") else 1
+    return shown, columns(before)
 
 
 def in_order(snags: list[Snag]) -> list[Snag]:

@@ -1,7 +1,6 @@
 """What stands out too long: before it is eaten, and before what is left of it is put into the cold. Pure."""
 
 from collections.abc import Iterable, Iterator
-from datetime import datetime
 from zoneinfo import ZoneInfo
 
 from board import words
@@ -9,10 +8,12 @@ from board.checks.figures import Figures
 from board.plan.durations import short
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight
+from board.plan.spell import Layout, flow
 from board.safety.clocks import DishClock, dish_clocks
 from board.safety.exposure import Stretch
 from board.safety.paths import Paths
-from board.timetable.run_sheet import RunSheet
+from board.safety.put_away import Left, after, job_line, together
+from board.timetable.run_sheet import RunSheet, Slot
 
 
 def dishes_are_eaten_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
@@ -61,7 +62,8 @@ def _longest(paths: Paths, each: DishClock) -> str:
 
 def leftovers_are_put_away_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
     """F11: what is left of a course is not put into the cold before the clock of a dish runs out: one snag for each
-    course whose job comes too late, and one for all that no job puts away. Source: the rule set's `out_limit`."""
+    course whose job comes too late, and one for all that one more job can put away. Source: the rule set's
+    `out_limit`."""
     say, paths = Figures(file), Paths(file, sheet)
     found, forgotten = [], []
     for course in sheet.courses:
@@ -75,7 +77,7 @@ def leftovers_are_put_away_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag
         by, first = min(late, key=lambda pair: pair[0])
         away = paths.slots.get(first.clock.away) if first.clock.away is not None else None
         if away is None:
-            forgotten.append((course.name, by, first))
+            forgotten.append(Left(course.name, by, first))
             continue
         if away.end <= by:  # before the course is cleared: the plates stay, the platters are in
             continue
@@ -85,32 +87,34 @@ def leftovers_are_put_away_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag
             f"what is left of {course.name}: put away by {words.day_and_clock(by.astimezone(zone))}, or throw it away; "
             f"{away.name} is over only at {words.clock(away.end.astimezone(zone))}; {_rule(say, first)}: {dishes}"
         )
-        mend = f"Do it sooner: `after: 'clear {course.name}, at most 20 min'`."
+        mend = _sooner(file, sheet, away, Left(course.name, by, first))
         place = file.places.of((*paths.of_course(course.name), "course"))
         found.append(Snag("F11", Weight.MIND, message, mend, place, safety=True))
     return [*found, *_forgotten(file, sheet, say, forgotten)]
 
 
-def _forgotten(
-    file: PlanFile, sheet: RunSheet, say: Figures, forgotten: list[tuple[str, datetime, DishClock]]
-) -> Iterator[Snag]:
-    """Courses whose leftovers no job puts away, in one snag, with by when each would have to be."""
-    if not forgotten:
-        return
+def _sooner(file: PlanFile, sheet: RunSheet, away: Slot, left: Left) -> str:
+    """How a job that comes too late for a course is mended: sooner, or by one more where it waits for other courses."""
+    task = file.filled.tasks.get(away.id)
+    if task is not None and task.work is not None and len(task.work.puts_away) > 1:
+        line = job_line(sheet, [left])
+        return f"Give {left.course} a job of its own, `{line}`, and take it out of `puts away` of {away.name}."
+    takes = round((away.end - away.start).total_seconds() / 60)
+    return f"Do it sooner: `after: {flow(after(sheet, [left], takes), Layout())}`."
+
+
+def _forgotten(file: PlanFile, sheet: RunSheet, say: Figures, forgotten: list[Left]) -> Iterator[Snag]:
+    """Courses whose leftovers no job puts away: one snag, with its job, for as many as one job can put away."""
     zone, paths = _zone(sheet), Paths(file, sheet)
-    by_when = ", ".join(
-        f"{name} by {words.day_and_clock(by.astimezone(zone))} ({first.clock.dish})" for name, by, first in forgotten
-    )
-    names = ", ".join(name for name, _, _ in forgotten)
-    message = f"no job puts away what is left of {by_when}; {_rule(say, forgotten[0][2])}; after that, throw it away"
-    last = forgotten[-1][0]
-    listed = f"[{names}]" if len(forgotten) > 1 else names
-    mend = (
-        f"Add a job, or more than one: `{{job: put away what is left, after: clear {last}, takes: 10 min, "
-        f"puts away: {listed}}}`; shallow, into the fridge."
-    )
-    place = file.places.of((*paths.of_course(forgotten[0][0]), "course"))
-    yield Snag("F11", Weight.MIND, message, mend, place, safety=True)
+    for group in together(sheet, forgotten):
+        by_when = ", ".join(
+            f"{each.course} by {words.day_and_clock(each.by.astimezone(zone))} ({each.first.clock.dish})"
+            for each in group
+        )
+        message = f"no job puts away what is left of {by_when}; {_rule(say, group[0].first)}; after that, throw it away"
+        mend = f"Add a job: `{job_line(sheet, group)}`; shallow, into the fridge."
+        place = file.places.of((*paths.of_course(group[0].course), "course"))
+        yield Snag("F11", Weight.MIND, message, mend, place, safety=True)
 
 
 def dishes_without_ingredients_have_no_clock(file: PlanFile, sheet: RunSheet) -> list[Snag]:

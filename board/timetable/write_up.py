@@ -105,7 +105,7 @@ class _Writer:
             digest=self.file.digest,
             date=plan.date.isoformat(),
             arrive=self.file.filled.arrive,
-            fahrenheit=plan.units == "us" if plan.units else writes_fahrenheit(self.file.places.lines),
+            fahrenheit=self._fahrenheit(),
             courses=courses,
             slots=tuple(slots),
             hands=tuple(plan.hands),
@@ -239,7 +239,7 @@ class _Writer:
         task = self.tasks[change.job]
         return Slot(
             id=f"dial/{dial.oven}-{number + 1}",
-            name=words.heat_oven(dial.oven, change.celsius, change.before),
+            name=words.heat_oven(dial.oven, change.celsius, change.before, self._fahrenheit()),
             kind="heat",
             lane="oven",
             start=self.at(change.start),
@@ -249,10 +249,20 @@ class _Writer:
             waits=tuple(Wait(self._leaves(spell), "start" if spell.hold else "end", 0, "oven") for spell in inside),
             then=(self.question.jobs[change.job].id,),
             call=words.call_heat(
-                dial.oven, change.celsius, change.before, ajar=change.ajar, mark=self._mark(change.celsius)
+                dial.oven,
+                change.celsius,
+                change.before,
+                ajar=change.ajar,
+                mark=self._mark(change.celsius),
+                fahrenheit=self._fahrenheit(),
             ),
-            call_at_end=words.call_heated(dial.oven, change.celsius),
+            call_at_end=words.call_heated(dial.oven, change.celsius, self._fahrenheit()),
         )
+
+    def _fahrenheit(self) -> bool:
+        """Whether °F stands first."""
+        units = self.file.plan.units
+        return units == "us" if units else writes_fahrenheit(self.file.places.lines)
 
     def _mark(self, celsius: int) -> str:
         """Where a hand sets the dial, for a plan that is shown in other degrees than it is written in."""

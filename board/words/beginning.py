@@ -1,5 +1,7 @@
 """A plan to start from: what is asked, what was wrong with an answer, and what the new plan's comments say."""
 
+from datetime import date
+
 NEW_ASKS = {
     "event": "What is the evening called?",
     "date": "On which day?",
@@ -24,6 +26,14 @@ NEW_EVENT = "Supper"
 NEW_INTRO = "A plan to start from. Enter takes what stands in brackets;\nctrl-c leaves, and nothing is written."
 NEW_ENDED = "the questions were not answered to the end; nothing was written"
 NEW_ZONE_UNKNOWN = "the machine does not tell its time zone; name it, for example --zone Europe/Dublin"
+
+
+def new_date(day: date) -> str:
+    return f"That is {day:%A} {day.day} {day:%B %Y}."
+
+
+def new_zone_of_no_place(zone: str) -> str:
+    return f"This machine is set to {zone}, which is no place's time. Where is the meal? For example Europe/Dublin."
 
 
 def new_question(asks: str, default: str) -> str:

@@ -123,6 +123,7 @@ STOP_SAFETY = "STOP: could hurt somebody who eats it"
 CHECK_HOLDS = "The timetable holds: every course on time, nothing kept past its limit."
 CHECK_GIVES_UP = "The timetable has to give something up:"
 CHECK_STOPPED = "No timetable until the stops above are mended."
+MORE_MAY_SHOW = "More may show once this is mended."
 CHECK_ASSUMED = "Assumed, because the plan does not say:"
 
 
@@ -145,6 +146,22 @@ def check_title(event: str, guests: int, pieces: int) -> str:
 
 def snag_count(count: int) -> str:
     return f"{count} thing{'s' if count != 1 else ''} to mend."
+
+
+def log_for_plan(name: str) -> str:
+    return (
+        f"{name}: this is a run log, not a plan; the plan comes first (`platecall check PLAN`, `platecall lessons PLAN "
+        "LOG…`), and a log by itself goes to `platecall review LOG`"
+    )
+
+
+def bad_choice(given: str, near: str, known: list[str]) -> str:
+    meant = f"Did you mean {near}? " if near else ""
+    return f"{given!r} is not known here. {meant}There are: {', '.join(known)}"
+
+
+def not_understood(given: list[str], near: str) -> str:
+    return f"not understood: {' '.join(given)}{f'. Did you mean {near}?' if near else ''}"
 
 
 def bad_speed(text: str) -> str:

@@ -72,14 +72,14 @@ def uses(what: str, amount: float) -> str:
     return what if amount == 1 else f"{amount:g} × {what}"
 
 
-def setting(oven: str, celsius: int) -> str:
-    return f"{oven} at {dial(celsius)}"
+def setting(oven: str, celsius: int, fahrenheit: bool = False) -> str:
+    return f"{oven} at {dial(celsius, fahrenheit)}"
 
 
-def use(what: str, amount: float, celsius: int | None, *, off: bool) -> str:
+def use(what: str, amount: float, celsius: int | None, *, off: bool, fahrenheit: bool = False) -> str:
     if off:
         return f"{what} off"
-    return setting(what, celsius) if celsius is not None else uses(what, amount)
+    return setting(what, celsius, fahrenheit) if celsius is not None else uses(what, amount)
 
 
 def core(celsius: float, fahrenheit: bool = False) -> str:

@@ -38,9 +38,22 @@ def to_fahrenheit(celsius: float) -> float:
     return celsius * 9 / 5 + 32
 
 
-def dial(celsius: int) -> str:
-    """`180 °C (356 °F)`, as a hand sets a dial."""
-    return f"{celsius} °C ({round(to_fahrenheit(celsius))} °F)"
+def dial(celsius: int, fahrenheit: bool = False) -> str:
+    """`180 °C (356 °F)`, as a hand sets a dial; the plan's unit first."""
+    in_c, in_f = f"{celsius} °C", f"{on_dial(celsius)} °F"
+    return f"{in_f} ({in_c})" if fahrenheit else f"{in_c} ({in_f})"
+
+
+def dial_alone(celsius: int, fahrenheit: bool = False) -> str:
+    """`180 °C`, in the plan's unit."""
+    return f"{on_dial(celsius)} °F" if fahrenheit else f"{celsius} °C"
+
+
+def on_dial(celsius: int) -> int:
+    """°F of a setting: in steps of 5, as it was written, wherever that is the same whole °C; else the nearest."""
+    exact = to_fahrenheit(celsius)
+    written = round(exact / 5) * 5
+    return written if round((written - 32) * 5 / 9) == celsius else round(exact)
 
 
 def degrees(celsius: float, fahrenheit: bool = False) -> str:

@@ -1,11 +1,11 @@
 """The timetable: what is given up and why, what holds a step where it is."""
 
-from board.words.times import dial, span
+from board.words.times import dial, dial_alone, span
 
 
-def heat_oven(oven: str, celsius: int, came_from: int | None) -> str:
+def heat_oven(oven: str, celsius: int, came_from: int | None, fahrenheit: bool = False) -> str:
     verb = "heat" if came_from is None or celsius >= came_from else "let"
-    tail = f"to {celsius} °C" if verb == "heat" else f"cool to {celsius} °C"
+    tail = f"{'' if verb == 'heat' else 'cool '}to {dial_alone(celsius, fahrenheit)}"
     return f"{verb} the {oven} {tail}"
 
 
@@ -13,10 +13,12 @@ def dial_mark(degrees: int, *, fahrenheit: bool) -> str:
     return f"{degrees} °{'F' if fahrenheit else 'C'} on the dial"
 
 
-def call_heat(oven: str, celsius: int, came_from: int | None, *, ajar: bool = False, mark: str = "") -> str:
+def call_heat(
+    oven: str, celsius: int, came_from: int | None, *, ajar: bool = False, mark: str = "", fahrenheit: bool = False
+) -> str:
     down = " down" if came_from is not None and celsius < came_from else ""
     door = ", door ajar until it is there" if ajar else ""
-    heat = f"{mark}: {dial(celsius)}" if mark else dial(celsius)
+    heat = f"{mark}: {dial(celsius)}" if mark else dial(celsius, fahrenheit)
     return f"{oven[:1].upper()}{oven[1:]}{down} to {heat}{door}"
 
 
@@ -24,8 +26,8 @@ def call_rest(oven: str, *, ajar: bool) -> str:
     return f"{oven[:1].upper()}{oven[1:]} off, door {'ajar' if ajar else 'shut'}, all stays inside"
 
 
-def call_heated(oven: str, celsius: int) -> str:
-    return f"{oven[:1].upper()}{oven[1:]} at {celsius} °C?"
+def call_heated(oven: str, celsius: int, fahrenheit: bool = False) -> str:
+    return f"{oven[:1].upper()}{oven[1:]} at {dial_alone(celsius, fahrenheit)}?"
 
 
 def late(course: str, minutes: int) -> str:

@@ -149,7 +149,7 @@ def test_the_usual_day_is_the_coming_saturday_and_never_today() -> None:
     assert plan_of(found).plan.guest_count == 7
 
 
-def asked(*typed: str, zone: str | None = "UTC", **given_options: str) -> tuple[Answers, list[str]]:
+def asked(*typed: str, zone: str | None = "Europe/Dublin", **given_options: str) -> tuple[Answers, list[str]]:
     """The answers, and all that was shown, when a host types these lines."""
     lines, shown = list(typed), []
 
@@ -165,9 +165,24 @@ def asked(*typed: str, zone: str | None = "UTC", **given_options: str) -> tuple[
 def test_enter_takes_what_stands_in_brackets() -> None:
     found, shown = asked(*[""] * 7)
 
-    assert found == edge.gather({}, NOON, "UTC", None, print)
+    assert found == edge.gather({}, NOON, "Europe/Dublin", None, print)
     assert shown[1:3] == ["What is the evening called? [Supper] ", "On which day? [2026-11-28] "]
-    assert len(shown) == 8  # the zone is the machine's, and not asked
+    assert len(shown) == 9  # the date is read back; the zone is the machine's, and not asked
+
+
+def test_a_day_is_read_back_in_words() -> None:
+    _, shown = asked("Feast", "5 dec", *[""] * 5)
+
+    assert shown[shown.index("On which day? [2026-11-28] ") + 1] == "That is Saturday 5 December 2026."
+
+
+@pytest.mark.parametrize(("typed", "zone"), [("", "Etc/UTC"), ("Europe/Berlin", "Europe/Berlin")])
+def test_a_machine_in_no_place_is_told_and_asked_for_one_once(typed: str, zone: str) -> None:
+    found, shown = asked(*[""] * 7, typed, zone="Etc/UTC")
+
+    assert found.zone == zone
+    assert sum("no place's time" in line for line in shown) == 1
+    assert len([line for line in shown if "[Etc/UTC]" in line]) == 1
 
 
 def test_a_wrong_answer_is_asked_again_with_what_is_wrong() -> None:

@@ -5,7 +5,11 @@ from collections.abc import Callable
 import pytest
 
 from board.checks.buying import packs_and_prices_are_of_what_is_needed, prices_by_the_pack_have_a_pack
+from board.checks.every import check
 from board.plan.load import PlanFile
+from board.plan.snag import Weight
+from tests.conftest import read
+from tests.plan.test_bad_plans import SOUND
 from tests.provisions.test_list import plan
 
 PlanFrom = Callable[[str], PlanFile]
@@ -41,3 +45,27 @@ def test_drinks_that_are_reckoned_can_have_prices(plan_from: PlanFrom) -> None:
     more = "drinks: usual\nprices: {wine: 9 a bottle, ice: 2 a kg}\n"
 
     assert packs_and_prices_are_of_what_is_needed(plan_from(plan("100 g butter", more=more))) == []
+
+
+@pytest.mark.parametrize(
+    ("jobs", "more", "told"),
+    [
+        ("chill the wine", "", True),
+        ("open the red wine", "", True),
+        ("Chill two bottles of cider", "", True),
+        ("chill the wine glasses", "", False),
+        ("chill the soup", "", False),
+        ("open the wine list", "pantry: [white wine]\n", False),
+        ("chill the wine", "pantry: [white wine]\n", False),
+        ("chill the wine", "pantry: [white wine vinegar]\n", True),
+        ("chill the wine", "drinks: usual\n", False),
+        ("{job: chill the wine, needs: 3 bottles white wine (drinks)}", "", False),
+    ],
+)
+def test_n07_what_is_chilled_or_opened_is_bought(jobs: str, more: str, told: bool) -> None:
+    found = read(SOUND + f"jobs: [{jobs if jobs[0] == '{' else '{job: ' + jobs + ', takes: 10 min}'}]\n{more}")
+    assert isinstance(found, PlanFile), found
+
+    snags = [snag for snag in check(found) if snag.code == "N07"]
+
+    assert [snag.weight for snag in snags] == ([Weight.NOTE] if told else [])

@@ -5,6 +5,7 @@ import textwrap
 import jsonschema
 import pytest
 
+from board.checks.every import check
 from board.plan.as_in_book import BookFigure, BookFigures, OvenFigure
 from board.plan.durations import Spread
 from board.plan.edits import AddHistory, AddOven, Edit, SetOvenTime, SetTakes, Together
@@ -12,6 +13,7 @@ from board.plan.load import PlanFile, read_plan
 from board.plan.places import read_yaml
 from board.plan.save import CannotEdit
 from board.plan.schema import json_schema
+from board.plan.snag import Weight
 from board.plan.stations import HeatRate
 from tests.conftest import HEAD
 
@@ -65,6 +67,35 @@ def test_a_step_takes_its_own_figure_else_that_of_its_kind_and_lane() -> None:
     assert tasks["simmer the stock"].ways[0].takes == Spread(low=30, likely=45, high=90)
     assert tasks["simmer the stock"].ways[1].takes == Spread(low=80, likely=90, high=100)
     assert tasks["fold napkins"].ways[0].takes.likely == 12
+
+
+def test_a_length_known_by_its_kind_alone_is_minded_at_its_line() -> None:
+    found = read(BOOK)
+    assert isinstance(found, PlanFile)
+
+    snags = [snag for snag in check(found) if snag.code == "N06"]
+
+    assert [snag.weight for snag in snags] == [Weight.MIND, Weight.MIND]
+    assert snags[0].message == (
+        "simmer the stock: the book gives 30 to 45 to 90 min, from 6 evenings, and knows only its kind of work "
+        "(stovetop, simmer)"
+    )
+    assert snags[0].mend == "Write a length if that is not right."
+    assert snags[0].place is not None
+    assert snags[0].place.text.strip() == "takes: As in the book"
+
+
+@pytest.mark.parametrize(("low", "high", "refused"), [(10, 100, False), (10, 101, True), (2, 104, True)])
+def test_a_kind_of_work_that_took_anything_is_refused(low: int, high: int, refused: bool) -> None:
+    book = BookFigures({**BOOK.steps}, {**BOOK.kinds, ("simmer", "stovetop"): figure(low, low + 5, high, 6)}, {}, "abc")
+    found = read(book)
+
+    if refused:
+        assert isinstance(found, list)
+        (snag,) = found
+        assert "P15 the book knows no more than the kind of work of 'simmer the stock' (stovetop, simmer)" in snag
+    else:
+        assert isinstance(found, PlanFile)
 
 
 def test_check_is_told_what_was_taken_and_from_how_many_evenings() -> None:

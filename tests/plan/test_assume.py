@@ -200,9 +200,9 @@ def test_another_way_takes_what_it_does_not_say_from_the_first(plan_from: PlanFr
 
 def test_courses_are_wanted_at_a_clock_time_or_so_long_after_something(plan_from: PlanFrom) -> None:
     """Dublin is on UTC in November (IANA time zone database)."""
-    course = "  - {course: %s, at: %s, dishes: [{dish: Bread, steps: [{step: slice, takes: 5 min}]}]}\n"
+    course = "  - {course: %s, at: %s, dishes: [{dish: Bread %s, steps: [{step: slice, takes: 5 min}]}]}\n"
     times = ["10 min after guests arrive", "19:15", "45 min after the course before", "1 h 30 after c1", "0:15"]
-    found = plan_from(HEAD + "courses:\n" + "".join(course % (f"c{n}", at) for n, at in enumerate(times))).filled
+    found = plan_from(HEAD + "courses:\n" + "".join(course % (f"c{n}", at, n) for n, at in enumerate(times))).filled
 
     assert found.arrive == datetime(2026, 11, 28, 18, 30, tzinfo=UTC)
     assert [each.wanted for each in found.courses] == [

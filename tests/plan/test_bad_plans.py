@@ -156,6 +156,15 @@ REFERENCES = {
     "a course before the one before it": (
         "at: 20:15", "at: 19:00", "26:9", "P13", "Main is wanted at 19:00, before Broth at 19:15",
     ),
+    "two dishes of one name in a course": (
+        "      - dish: Lentils\n        steps:",
+        "      - dish: Lentils\n        steps: [{step: rinse, takes: 1 min}]\n      - dish: ' lentils'\n        steps:",
+        "30:15", "P09", "two dishes of one name in a course",
+    ),
+    "two dishes of one name in two courses, with one step of the same words": (
+        "      - dish: Lentils\n        steps:\n          - step: cook the lentils",
+        "      - dish: Leek broth\n        steps:\n          - step: Simmer the leeks", "28:15", "P09", "its own name",
+    ),
     "two courses of one name": ("course: Main", "course: Broth", "25:13", "P04", "two courses are called 'Broth'"),
 }  # fmt: skip
 
@@ -194,6 +203,10 @@ def only_this_is_told(old: str, new: str, at: str, code: str, words: str) -> Non
     assert words.casefold() in f"{found[0].message} {found[0].mend}".casefold()
     assert found[0].mend
     assert not JARGON.search(found[0].render())
+
+
+def test_dishes_of_one_name_in_two_courses_whose_steps_can_be_told_apart_are_no_fault() -> None:
+    assert isinstance(read(SOUND.replace("dish: Lentils", "dish: Leek broth")), PlanFile)
 
 
 def test_a_course_in_the_small_hours_is_after_midnight_and_not_before_the_guests() -> None:

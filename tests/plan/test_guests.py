@@ -1,11 +1,17 @@
 """Guests, and what they must not or do not eat."""
 
+import jsonschema
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from pydantic import TypeAdapter
 
 from board.plan.guests import DIETS, Guest, GuestLine, parse_guest
+from board.plan.load import PlanFile
+from board.plan.places import read_yaml
+from board.plan.schema import json_schema
+from tests.conftest import read
+from tests.plan.test_bad_plans import SOUND
 
 LINE: TypeAdapter[Guest] = TypeAdapter(GuestLine)
 
@@ -82,3 +88,42 @@ def test_whatever_is_written_is_read_or_refused_in_words(text: str) -> None:
         assert parse_guest(text)
     except ValueError as refused:
         assert str(refused)  # noqa: PT017  # both endings are right
+
+
+@pytest.mark.parametrize(
+    ("written", "count", "names"),
+    [
+        ("7", 7, ["guests"]),
+        ("7 guests", 7, ["guests"]),
+        ("Ines, vegetarian", 1, ["Ines"]),
+        ("[7 guests]", 7, ["guests"]),
+    ],
+)
+def test_a_bare_number_or_one_line_is_guests_too(written: str, count: int, names: list[str]) -> None:
+    found = read(SOUND.replace("[8 guests]", written))
+
+    assert isinstance(found, PlanFile), found
+    assert found.plan.guest_count == count
+    assert [guest.name for guest in found.plan.guests] == names
+
+
+@pytest.mark.parametrize("written", ["0", "-3", "7.5", "201", "99999999999", "eight", "many", "true", "1e5"])
+def test_nonsense_numbers_of_guests_are_refused_at_their_line(written: str) -> None:
+    found = read(SOUND.replace("[8 guests]", written))
+
+    assert isinstance(found, list)
+    assert [(s.code, s.place.line if s.place else 0) for s in found] == [("P07", 5)]
+
+
+def test_one_line_with_a_guest_who_cannot_be_read_is_told_at_its_line() -> None:
+    found = read(SOUND.replace("[8 guests]", "Ines, Tomas"))
+
+    assert isinstance(found, list)
+    assert [(s.code, s.place.line if s.place else 0) for s in found] == [("P07", 5)]
+
+
+def test_the_schema_takes_a_number_of_guests() -> None:
+    schema = json_schema()
+    data, _, _ = read_yaml(SOUND.replace("[8 guests]", "7"), "")
+
+    jsonschema.validate(data, schema)

@@ -7,6 +7,10 @@ import re
 
 import pytest
 
+from board.plan.load import PlanFile
+from board.timetable.cpsat.solve import solve
+from board.timetable.write_up import make_sheet
+from tests.conftest import read
 from tests.safety.suppers import line_of, said, supper, weights
 
 MIX = "- {step: mix it, takes: 30 min, before: 'serve Main, at once'}"
@@ -144,3 +148,77 @@ def test_f10_heating_again_gives_no_more_time(again: str) -> None:
     (snag,) = said(supper(steps), "F10")
 
     assert "2 h 15" in snag.message
+
+
+COURSES = """\
+event: Test supper
+date: 2026-11-28
+zone: Europe/Dublin
+arrive: 18:30
+guests: [8 guests]
+hands: {host: {hours: {on the day: '9:00 - 23:59'}}}
+kitchen: {fridge: 60 litres}
+courses:
+"""
+COURSE = """\
+  - course: '%s'
+    at: '%s'
+    eaten in: %s
+    dishes: [{dish: Food %s, ingredients: [1 kg food], steps: [{step: mix %s, takes: 10 min, best within: 5 min}]}]
+"""
+
+
+def offered(*courses: tuple[str, str, str], jobs: str = "") -> list[str]:
+    """The jobs F11 offers for courses of a name, a time and a length each; all of them pasted in, it is gone."""
+    head = COURSES + "".join(COURSE % (*course, n, n) for n, course in enumerate(courses))
+    plan = read(f"{head}jobs: [{jobs}]\n")
+    assert isinstance(plan, PlanFile)
+    snags = said((plan, make_sheet(plan, solve)), "F11")
+    lines = [match[1] for snag in snags if (match := re.search(r"Add a job: `(\{.*\})`;", snag.mend))]
+    mended = read(f"{head}jobs:\n" + "".join(f"  - {line}\n" for line in lines))
+    assert isinstance(mended, PlanFile), "\n".join(snag.render() for snag in mended)
+    sheet = make_sheet(mended, solve)
+    assert said((mended, sheet), "F11") == []
+    assert not sheet.given_up
+    return lines
+
+
+def test_f11_offers_a_job_for_each_deadline_that_one_job_cannot_meet() -> None:
+    """Soup stands out from about 19:00, so until 21:00; Sweet is cleared after that."""
+    lines = offered(("Soup", "19:15", "20 min"), ("Sweet", "20:55", "40 min"))
+
+    assert [re.search("puts away: (.*)}", line)[1] for line in lines] == ["Soup", "Sweet"]  # type: ignore[index]
+
+
+def test_f11_offers_one_job_where_one_meets_all_deadlines() -> None:
+    (line,) = offered(("Soup", "19:15", "20 min"), ("Sweet", "19:55", "20 min"))
+
+    assert "after: 'clear Sweet, at most " in line
+    assert "puts away: [Soup, Sweet]" in line
+
+
+def test_f11_writes_its_jobs_as_yaml_whatever_a_course_is_called() -> None:
+    (line,) = offered(("Soup: hot, [thick] #1", "19:15", "20 min"))
+
+    assert "puts away: 'Soup: hot, [thick] #1'" in line
+
+
+def test_f11_of_a_course_eaten_long_is_put_away_while_it_is_eaten() -> None:
+    (line,) = offered(("Buffet", "19:15", "100 min"))
+
+    assert "after: 'serve Buffet, at least " in line
+
+
+def test_f11_a_job_that_waits_for_another_course_is_told_to_be_two() -> None:
+    job = "{job: put away, after: clear Sweet, takes: 10 min, puts away: [Soup, Sweet]}"
+    head = COURSES + COURSE % ("Soup", "19:15", "20 min", 0, 0) + COURSE % ("Sweet", "20:55", "40 min", 1, 1)
+    plan = read(f"{head}jobs: [{job}]\n")
+    assert isinstance(plan, PlanFile)
+    (snag,) = said((plan, make_sheet(plan, solve)), "F11")
+    own = re.search(r"a job of its own, `(\{.*\})`, and take it out of `puts away` of put away\.", snag.mend)
+    assert own is not None
+    after = job.replace("[Soup, Sweet]", "Sweet").replace("clear Sweet", "'clear Sweet, at most 20 min'")
+    mended = read(f"{head}jobs: [{own[1]}, {after}]\n")
+    assert isinstance(mended, PlanFile)
+
+    assert said((mended, make_sheet(mended, solve)), "F11") == []

@@ -13,7 +13,7 @@ BOARD = Path(__file__).parents[2] / "board"
 
 # Left to right; each may use only what stands left of it (rooms in one group not one another).
 LAYERS: list[set[str]] = [
-    {"board.plain", "board.words", "board.clock", "board.exits", "board.plan_digest"},
+    {"board.plain", "board.wrap", "board.words", "board.clock", "board.exits", "board.plan_digest"},
     {"board.settings"},
     {"board.kitchen"},
     {"board.plan"},

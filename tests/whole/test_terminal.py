@@ -2,6 +2,7 @@
 
 import os
 import signal
+import subprocess
 import sys
 import time
 from collections.abc import Iterator
@@ -172,3 +173,26 @@ def test_a_night_with_mishaps_is_practised_on_the_board_and_ends_in_words(tmp_pa
     assert "was slow all night." in left
     assert "was not served." in left
     assert state_of(log).closed
+
+
+def test_what_is_wrong_with_a_plan_breaks_between_words_on_a_terminal(tmp_path: Path, env: dict[str, str]) -> None:
+    plan = tmp_path / "plan.yaml"
+    plan.write_text("event: x\nkitchen: {hobs: 4}\n")
+    piped = subprocess.run(
+        [sys.executable, "-m", "board", "check", str(plan)], env=env, capture_output=True, text=True, check=False
+    ).stderr
+    terminal = Terminal(["check", str(plan)], (100, 60), env)
+
+    terminal.wait_for("to mend")
+    shown = [line.rstrip() for line in terminal.screen.display]
+
+    assert max(map(len, piped.split("\n"))) > 100
+    assert " ".join(shown).split() == piped.split()
+
+
+def test_what_is_said_while_a_timetable_is_worked_out_is_wiped_away(env: dict[str, str]) -> None:
+    terminal = Terminal(["check", LANTERN], (80, 200), env)
+
+    shown = terminal.wait_for("55 pieces of work")
+
+    assert "working out" not in shown

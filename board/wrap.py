@@ -1,0 +1,69 @@
+"""Lines broken between words at a terminal's width. A quoted line of a plan with its caret below stays aligned."""
+
+import re
+import unicodedata
+
+CARET = re.compile(r" *\^")
+_FINDING = re.compile(r"(?:\S.*:\d+:\d+: )?[A-Z]\d\d ")
+_UNDER_FINDING = 4  # columns, as the lines below a finding have
+_NARROWEST = 20
+
+
+def wrapped(text: str, width: int) -> str:
+    """Every line no wider than `width` columns where its words allow, what is broken off under the line's own indent.
+
+    A line above a caret is cut instead, around the caret's column.
+    """
+    lines = text.split("\n")
+    made: list[str] = []
+    width = max(width, _NARROWEST)
+    for number, line in enumerate(lines):
+        below = lines[number + 1] if number + 1 < len(lines) else ""
+        if CARET.fullmatch(line) and made:
+            continue  # it came with the line above
+        if below and CARET.fullmatch(below):
+            made += _cut_around(line, len(below) - 1, width)
+        else:
+            made += _broken(line, width)
+    return "\n".join(made)
+
+
+def columns(text: str) -> int:
+    """Columns a terminal gives a text: two for wide signs, none for accents that sit on another."""
+    return sum(0 if unicodedata.combining(c) else 2 if unicodedata.east_asian_width(c) in "WF" else 1 for c in text)
+
+
+def _broken(line: str, width: int) -> list[str]:
+    if columns(line) <= width:
+        return [line]
+    start = line[: len(line) - len(line.lstrip())]
+    indent = " " * _UNDER_FINDING if _FINDING.match(line) else start
+    made: list[str] = []
+    current = ""
+    for word in line.strip().split(" "):
+        before = start if not made else indent
+        if current and columns(f"{before}{current} {word}") > width:
+            made.append(before + current)
+            current = word
+        else:
+            current = f"{current} {word}" if current else word
+    return [*made, (indent if made else start) + current]
+
+
+def _cut_around(line: str, caret: int, width: int) -> list[str]:
+    """The line and its caret below it: cut at the right, and at the left too where the caret would be cut off."""
+    if columns(line) <= width:
+        return [line, " " * caret + "^"]
+    start = line[: len(line) - len(line.lstrip())]
+    text = line
+    if caret >= width - 1:
+        text = start + "…"
+        rest, gone = line, 0
+        while rest and gone <= caret - width // 2 + len(text):
+            gone += columns(rest[0])
+            rest = rest[1:]
+        caret += columns(text) - gone
+        text += rest
+    while text and columns(text) > width - 1:
+        text = text[:-1]
+    return [text + "…" if text != line else text, " " * caret + "^"]
