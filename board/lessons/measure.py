@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
+from board.lessons.leftovers import LeftReview, not_told, put_away
 from board.run.events import (
     SLIPS,
     CallRaised,
@@ -118,6 +119,8 @@ class Review:
     unread: tuple[StepReview, ...] = ()  # ended without the reading they want
     stops: tuple[str, ...] = ()  # read and accepted before the evening began
     slips: tuple[StepStretched | GuestsDelayed | DishDropped, ...] = ()  # told to the board, and not taken back
+    put_away: tuple[LeftReview, ...] = ()  # what was left of courses, in the order it went into the cold
+    not_told: tuple[str, ...] = ()  # courses of which nobody said when that was
 
     def ran_over(self, least: int = 1) -> list[StepReview]:
         """Steps that took longer than planned, the longest overrun first."""
@@ -187,6 +190,8 @@ def measured(state: State, opened: EveningOpened) -> Review:
         unread=tuple(step for step in steps if step.slot.id in state.unread),
         stops=state.stops_accepted,
         slips=tuple(e for e in state.history if isinstance(e, SLIPS)),
+        put_away=put_away(state),
+        not_told=not_told(state),
     )
 
 

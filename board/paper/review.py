@@ -136,6 +136,17 @@ def review_form(review: Review) -> dict[str, Any]:
             {"id": k.slot.id, "stood_minutes": k.stood_minutes, "limit_minutes": k.limit_minutes, "where": k.where}
             for k in review.kept
         ],
+        "put_away": [
+            {
+                "course": p.course,
+                "at": iso(p.at),
+                "dish": p.dish,
+                "stood_minutes": p.stood_minutes,
+                "limit_minutes": p.limit_minutes,
+            }
+            for p in review.put_away
+        ],
+        "put_away_not_told": list(review.not_told),
         "slips": [_slip_form(slip, zone) for slip in review.slips],
         "notes": [{"at": iso(n.at), "about": n.slot, "text": n.text} for n in review.notes],
     }

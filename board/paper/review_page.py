@@ -13,7 +13,7 @@ from board.paper.evenings import LEFT_COLUMNS, Evening, causes, clock, in_one_ta
 from board.paper.frame import PaperSize, class_, document
 from board.paper.review_days import days
 from board.plain import one_line
-from board.view.closing import MOST_DETAILED, read_words
+from board.view.closing import MOST_DETAILED, put_away_words, read_words
 from board.view.slipped import slip_words
 
 MOST_COLUMNS = 10  # of the table of evenings: more are not legible across a sheet of paper
@@ -94,7 +94,7 @@ def _courses(review: Review, zone: ZoneInfo) -> Iterator[str]:
 
 
 def _what_was(review: Review, zone: ZoneInfo) -> Iterator[str]:
-    """What was noted, ran over, was left out, was read, stood and slipped."""
+    """What was noted, ran over, was left out, was read, stood, was put away and slipped."""
     over = [words.ran_over(s.slot.name, s.planned_minutes, s.actual_minutes or 0) for s in review.most_over()]
     slots = {step.slot.id: step.slot for step in review.steps}
     notes = [
@@ -109,6 +109,7 @@ def _what_was(review: Review, zone: ZoneInfo) -> Iterator[str]:
     yield from _list(words.REVIEW_LEFT_OPEN, [step.slot.name for step in review.left_open()], "short")
     yield from _readings(review, zone)
     yield from _kept(review)
+    yield from _put_away(review, zone)
     yield from _list(words.SLIPPED, slips, "short")
 
 
@@ -126,6 +127,16 @@ def _kept(review: Review) -> Iterator[str]:
     told = [words.closing_kept(k.slot.name, k.stood_minutes, k.limit_minutes, k.where) for k in kept]
     past = {text for text, k in zip(told, kept, strict=True) if k.stood_minutes > k.limit_minutes}
     yield from _list(words.CLOSING_KEPT, told, "short", marked=past, caution=words.KEPT_TOO_LONG if past else "")
+
+
+def _put_away(review: Review, zone: ZoneInfo) -> Iterator[str]:
+    """When what was left of courses went into the cold; past the limit is marked, with the caution. Of which nobody
+    said comes last."""
+    told = [put_away_words(each, clock(each.at, zone)) for each in review.put_away]
+    past = {text for text, each in zip(told, review.put_away, strict=True) if each.over}
+    untold = [words.closing_not_told(review.not_told)] if review.not_told else []
+    caution = words.KEPT_TOO_LONG if past else ""
+    yield from _list(words.CLOSING_PUT_AWAY, [*told, *untold], marked=past, caution=caution)
 
 
 def _table(head: Sequence[str], rows: Iterable[Sequence[str]], text_columns: int, first: str = "") -> Iterator[str]:

@@ -1,19 +1,21 @@
 """How long what each dish is made of has stood out, as the evening goes. Pure: (state, forecast) → clocks; minutes.
 
 What has happened counts as it happened; the rest as it now looks. When a course is cleared and no job puts away what
-is left of it, its clocks run on: the board does not see a fridge. Raw food has a clock of its own until its cooking
-begins, by the figures of `safety.raw`; once its limit is passed it is told of until it would be served.
+is left of it, its clocks run on until the host says that it is put away: the board does not see a fridge. Raw food has
+a clock of its own until its cooking begins, by the figures of `safety.raw`; once its limit is passed it is told of
+until it would be served.
 """
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Literal
 
 from board.run.events import ClockWarned, Event
 from board.run.forecast import Forecast
+from board.run.leftovers import job_of, left_out_of, left_since, put_away_at, spans, status, stood_out
 from board.run.state import ClockKey, State
-from board.safety.exposure import Exposure, RawFood, Span, before_cooking, exposures
+from board.safety.exposure import Exposure, RawFood, before_cooking, exposures
 from board.timetable.run_sheet import RawLimit, RunSheet, SpoilClock
 
 WARN_CLOCK_MINUTES = 20  # before a limit; common practice, no source
@@ -69,9 +71,8 @@ def live_clocks(state: State, forecast: Forecast) -> tuple[LiveClock, ...]:
     sheet, now = state.sheet, forecast.now
     if not has_clocks(sheet):
         return ()
-    left_out = frozenset(i for i, s in state.steps.items() if s.status == "left-out")
-    here = now + NOW_ON
-    past = {id_: _until_now(state, id_, here) for id_ in state.steps}
+    left_out, here = left_out_of(state), now + NOW_ON
+    past = spans(state, here)
     future = {id_: (each.start, each.end) for id_, each in forecast.slots.items()}
     so_far, ahead = exposures(sheet, past, left_out), exposures(sheet, future, forecast.left_out | left_out)
     found = [_clock(state, first, second, now, here) for first, second in zip(so_far, ahead, strict=True)]
@@ -85,22 +86,12 @@ def has_clocks(sheet: RunSheet) -> bool:
     return bool(sheet.clocks) or sheet.raw_limit is not None
 
 
-def _until_now(state: State, id_: str, here: datetime) -> Span:
-    """What a slot has had of its time."""
-    step = state.steps[id_]
-    start = step.started or here
-    return start, max(start, step.finished or here)
-
-
 def _clock(state: State, past: Exposure, future: Exposure, now: datetime, here: datetime) -> LiveClock | None:
     clock = past.clock
-    where, out = _where(state, clock), past.minutes(now)
-    running = any(each.start < each.end == here for each in past.stretches)
-    job = clock.away is not None and _status(state, clock.away) not in ("left-out", "")
-    cleared = _cleared(state, clock)
-    if where == "left" and not job and cleared is not None:
-        running = True
-        out += max(0.0, (now - cleared) / timedelta(minutes=1))
+    where, away, job = _where(state, clock), put_away_at(state, clock), job_of(state, clock) is not None
+    out = stood_out(state, past, now if away is None else min(away, now))
+    on_its_way = any(each.start < each.end == here for each in past.stretches)
+    running = away is None and (on_its_way or (where == "left" and not job))
     if not running and not out:
         return None
     runs_out = future.runs_out()
@@ -125,7 +116,7 @@ def _raw_clocks(
     if limit is None:
         return
     for raw in so_far:
-        if _status(state, served.get(raw.cooking.course or "", "")) != "finished":
+        if status(state, served.get(raw.cooking.course or "", "")) != "finished":
             yield _raw_clock(state, raw, limit, ahead.get(raw.cooking.id, 0.0) > limit.minutes, now, here)
 
 
@@ -133,7 +124,7 @@ def _raw_clock(
     state: State, raw: RawFood, limit: RawLimit, too_long: bool, now: datetime, here: datetime
 ) -> LiveClock | None:
     """Until its cooking begins; after that, only where its limit was passed."""
-    out, to_come = raw.minutes(now), _status(state, raw.cooking.id) == "to-come"
+    out, to_come = raw.minutes(now), status(state, raw.cooking.id) == "to-come"
     running = to_come and any(each.start < each.end == here for each in raw.stretches)
     if not running and (not out or (not to_come and out <= limit.minutes)):
         return None
@@ -159,21 +150,11 @@ def _before_eaten(future: Exposure, runs_out: datetime) -> bool:
 
 
 def _where(state: State, clock: SpoilClock) -> Where:
-    if clock.away is not None and _status(state, clock.away) == "finished":
+    if put_away_at(state, clock) is not None:
         return "away"
-    if _status(state, clock.clear) in ("finished", "left-out") and _status(state, clock.serve) == "finished":
+    if left_since(state, clock) is not None:
         return "left"
-    return "table" if _status(state, clock.serve) == "finished" else "kitchen"
-
-
-def _status(state: State, id_: str) -> str:
-    return state.steps[id_].status if id_ in state.steps else ""
-
-
-def _cleared(state: State, clock: SpoilClock) -> datetime | None:
-    """Since when what is left stands about; where the clearing was left out, since the course went out."""
-    last = clock.serve if _status(state, clock.clear) == "left-out" else clock.clear
-    return state.steps[last].finished if last in state.steps else None
+    return "table" if status(state, clock.serve) == "finished" else "kitchen"
 
 
 def told_of(clocks: tuple[LiveClock, ...], now: datetime) -> list[LiveClock]:
@@ -185,6 +166,19 @@ def left_over(clocks: tuple[LiveClock, ...], now: datetime) -> list[LeftOver]:
     """A line for each course that is cleared and not put away, by its dish with the least time; for half an hour past
     its limit."""
     return [each for each in _by_course(clocks) if each.cleared and now < each.until + TOLD_AFTER]
+
+
+def next_to_put_away(clocks: Iterable[LiveClock]) -> str | None:
+    """The cleared course with the least time left, past its limit or not, that no job puts away; where jobs do for all
+    that are left, the first of those."""
+    left = [each for each in _by_course(clocks) if each.cleared]
+    return min(left, key=lambda each: (each.job, each.until)).course if left else None
+
+
+def stood_too_long(clocks: Iterable[LiveClock], course: str) -> LiveClock | None:
+    """The dish of a course that was put away furthest past its limit."""
+    late = [c for c in clocks if c.course == course and c.where == "away" and c.out_minutes > c.limit_minutes]
+    return max(late, key=lambda each: each.out_minutes - each.limit_minutes, default=None)
 
 
 def clock_of(clocks: tuple[LiveClock, ...], warned: ClockWarned) -> LiveClock | LeftOver | None:
@@ -199,7 +193,7 @@ def _is_told(clock: LiveClock, now: datetime) -> bool:
     return now < clock.until + TOLD_AFTER or clock.where == "kitchen"
 
 
-def _by_course(clocks: tuple[LiveClock, ...]) -> list[LeftOver]:
+def _by_course(clocks: Iterable[LiveClock]) -> list[LeftOver]:
     """Courses of which something is on the table or left over."""
     found: dict[str, LeftOver] = {}
     for each in clocks:

@@ -10,6 +10,7 @@ from board.run.events import (
     CoursePushed,
     EveningClosed,
     Event,
+    LeftoversPutAway,
     LookedIn,
     NoteWritten,
     Part,
@@ -21,6 +22,7 @@ from board.run.events import (
     StepStarted,
     TakenBack,
 )
+from board.run.leftovers import job_of, left_since, put_away_at
 from board.run.readings import asked_again, hold_left, lacks, last_reading, takes_readings
 from board.run.slip_wishes import decide_slip
 from board.run.state import State
@@ -33,6 +35,7 @@ from board.run.wishes import (
     Later,
     LeaveOut,
     Push,
+    PutAway,
     Refusal,
     Settle,
     Stretch,
@@ -79,6 +82,8 @@ def decide(state: State, wish: Wish, at: datetime) -> list[Event] | Refusal:
             return _read(state, wish, at)
         case EndUnread(slot=slot):
             return _end_unread(state, slot, at)
+        case PutAway(course=course):
+            return _put_away(state, course, at)
         case TakeBack():
             targets = tuple(last_go(state))
             return [TakenBack(n=n, at=at, targets=targets)] if targets else Refusal(words.NOTHING_TO_TAKE_BACK)
@@ -174,6 +179,17 @@ def _read(state: State, wish: TakeReading, at: datetime) -> list[Event] | Refusa
 def _may_end(state: State, slot: Slot, celsius: float, at: datetime) -> bool:
     """Whether a reading at that moment is all that was lacking."""
     return not lacks(slot, celsius) and not (slot.core_celsius is not None and hold_left(state, slot, at))
+
+
+def _put_away(state: State, course: str, at: datetime) -> list[Event] | Refusal:
+    """Of a cleared course only, and where no job of the plan does it: that job's call is answered instead."""
+    clock = next((each for each in state.sheet.clocks if each.course == course), None)
+    if clock is None or left_since(state, clock) is None or put_away_at(state, clock) is not None:
+        return Refusal(words.NOTHING_TO_PUT_AWAY)
+    job = job_of(state, clock)
+    if job is not None:
+        return Refusal(words.job_puts_away(_name(state, job), course))
+    return [LeftoversPutAway(n=state.last_n + 1, at=at, course=course)]
 
 
 def _push(state: State, course: str, minutes: int, at: datetime) -> list[Event] | Refusal:

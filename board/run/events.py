@@ -150,6 +150,12 @@ class ClockWarned(_Event, frozen=True, tag=True, kw_only=True):
     cooking: str | None = None
 
 
+class LeftoversPutAway(_Event, frozen=True, tag=True, kw_only=True):
+    """The host said that what was left of a cleared course is put away, in the cold."""
+
+    course: str
+
+
 class StopsAccepted(_Event, frozen=True, tag=True, kw_only=True):
     """The host read what must be mended before anybody eats, and began all the same."""
 
@@ -195,6 +201,7 @@ Event = (
     | ReadingSkipped
     | KeepingWarned
     | ClockWarned
+    | LeftoversPutAway
     | StopsAccepted
     | TakenBack
     | ClockJumped
@@ -215,6 +222,7 @@ ANSWERS = (
     NoteWritten,
     ReadingTaken,
     ReadingSkipped,
+    LeftoversPutAway,
 )
 
 

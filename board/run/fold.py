@@ -22,6 +22,7 @@ from board.run.events import (
     Event,
     GuestsDelayed,
     KeepingWarned,
+    LeftoversPutAway,
     LookedIn,
     NoteWritten,
     Part,
@@ -143,6 +144,8 @@ class _Draft:
                 self._set(readings=(*state.readings, Reading(event.n, event.at, slot, celsius)))
             case ReadingSkipped(slot=slot):
                 self._set(unread=(*state.unread, slot))
+            case LeftoversPutAway(course=course):
+                self._set(put_away=MappingProxyType({**state.put_away, course: event.at}))
             case StopsAccepted(stops=stops):
                 self._set(stops_accepted=stops)
             case ClockJumped(seconds=seconds, slept=slept):
@@ -192,7 +195,10 @@ class _Draft:
             self.raised[key] += by
         for slot in self.warned:
             self.warned[slot] += by
-        self._set(readings=tuple(dataclasses.replace(each, at=each.at + by) for each in self.state.readings))
+        self._set(
+            readings=tuple(dataclasses.replace(each, at=each.at + by) for each in self.state.readings),
+            put_away=MappingProxyType({course: when + by for course, when in self.state.put_away.items()}),
+        )
 
     def _length(self, slot: str) -> timedelta:
         return next((self._step(slot).lasts(s) for s in self.state.sheet.slots if s.id == slot), timedelta())

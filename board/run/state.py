@@ -74,6 +74,9 @@ class State:
     )  # slot → that it keeps no longer
     unread: tuple[str, ...] = ()  # slots ended without the reading they want
     clock_warned: frozenset[ClockKey] = frozenset()
+    put_away: Mapping[str, datetime] = field(
+        default_factory=lambda: MappingProxyType({})
+    )  # course → when the host said that what was left of it is in the cold
     stops_accepted: tuple[str, ...] = ()
     history: tuple[Event, ...] = ()  # what counts: neither taken back nor a taking back
     last_n: int = 0

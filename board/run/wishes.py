@@ -78,6 +78,13 @@ class EndUnread:
 
 
 @dataclass(frozen=True, slots=True)
+class PutAway:
+    """What is left of a cleared course is in the cold."""
+
+    course: str
+
+
+@dataclass(frozen=True, slots=True)
 class TakeBack:
     """The last answer was a mistake."""
 
@@ -127,6 +134,7 @@ Wish = (
     | WriteNote
     | TakeReading
     | EndUnread
+    | PutAway
     | TakeBack
     | Close
 )

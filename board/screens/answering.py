@@ -5,9 +5,10 @@ from collections.abc import Callable
 from board import words
 from board.plain import one_line
 from board.run.answers import answers_of, last_put_off
+from board.run.clocks import next_to_put_away
 from board.run.cooling import READ_COOLING_MINUTES
 from board.run.state import CallKey
-from board.run.wishes import Done, LeaveOut, Settle, TakeBack
+from board.run.wishes import Done, LeaveOut, PutAway, Settle, TakeBack
 from board.screens.live_board import LiveBoard
 from board.view.board import CallView
 from board.view.choice import coming_call, meant_call
@@ -90,3 +91,15 @@ class Answering:
             self.live.say(words.NOTHING_TO_MARK[what])
         else:
             self.live.wish(Settle(slot), words.MARKED[what])
+
+    def put_away(self) -> None:
+        """What is left of the cleared course that presses most is in the cold."""
+        live = self.live
+        if live.present is None:
+            return
+        course = next_to_put_away(live.present.clocks)
+        if course is None:
+            live.say(words.NOTHING_TO_PUT_AWAY)
+        elif live.wish(PutAway(course)):
+            text, late = live.viewer.standings.put_away(course, live.present)
+            live.say(text, grave=late)

@@ -130,7 +130,9 @@ class HelpScreen(ModalScreen[None]):
         keys: Sequence[tuple[str, str, str]] = self.key_words or words.KEYS_EVENING
         if self.rehearsal:
             keys = (*keys, *words.KEYS_REHEARSAL)
-        lines = [Content.assemble((f"{key:>7}  ", "bold $accent"), meaning) for key, _, meaning in keys]
+        # The key of this very page is known to whoever reads it; without it the page fits the smallest window.
+        told = [(key, meaning) for key, _, meaning in keys if key != words.HELP_KEY]
+        lines = [Content.assemble((f"{key:>7}  ", "bold $accent"), meaning) for key, meaning in told]
         lines += [Content.assemble((f"{sign:>7}  ", "bold"), meaning) for sign, meaning in words.HELP_SIGNS]
         box = VerticalScroll(classes="box")  # with more keys than rows, the arrow keys move it
         box.border_title = Content(f"{words.HELP_TITLE} · {words.CLOSE_HINT}")

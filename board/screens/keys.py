@@ -15,6 +15,7 @@ BINDINGS: list[BindingType] = [
     Binding("a", "mark('arrive')", show=False),
     Binding("s", "mark('seat')", show=False),
     Binding("c", "mark('clear')", show=False),
+    Binding("f", "put_away", show=False),
     Binding("n", "note", show=False),
     Binding("r", "take_offer", show=False),
     Binding("t", "reading", show=False),
@@ -31,7 +32,7 @@ BINDINGS: list[BindingType] = [
 ]
 
 # What the bar leaves to the help where it has too little room, the first of them first.
-LEFT_TO_HELP = ("z", "v", "b", "s", "n", "o")
+LEFT_TO_HELP = ("f", "z", "v", "b", "s", "n", "o")
 
 # Which action the words of the key bar stand for, so that a mouse can press them.
 ACTIONS = {
@@ -46,6 +47,7 @@ ACTIONS = {
     "a": "mark('arrive')",
     "s": "mark('seat')",
     "c": "mark('clear')",
+    "f": "put_away",
     "n": "note",
     "r": "take_offer",
     "t": "reading",

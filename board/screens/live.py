@@ -75,6 +75,9 @@ class LiveScreen(BoardScreen):
     def action_mark(self, what: str) -> None:
         self.answering.mark(what)
 
+    def action_put_away(self) -> None:
+        self.answering.put_away()
+
     # --- what is ahead ---------------------------------------------------------------------------------------
     def action_push(self) -> None:
         self.ahead.push()

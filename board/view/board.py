@@ -9,7 +9,7 @@ from board import words
 from board.plain import one_line
 from board.run.calls import Call
 from board.run.clocks import LiveClock
-from board.run.events import SLIPS, Event
+from board.run.events import SLIPS, Event, LeftoversPutAway
 from board.run.forecast import CourseForecast, Forecast
 from board.run.insist import insistence
 from board.run.readings import held_since, last_reading, wants_reading
@@ -224,6 +224,8 @@ class Viewer:
         """An answer in a few words, for taking it back."""
         if isinstance(event, SLIPS):
             return slip_words(event, self.slots)
+        if isinstance(event, LeftoversPutAway):
+            return words.answer_put_away(one_line(event.course, 40))
         slot = self.slots.get(getattr(event, "slot", None) or "")
         return one_line(slot.name if slot else words.ANSWER_WORDS.get(type(event).__name__, ""), 60)
 

@@ -77,6 +77,23 @@ class Kept(Protocol):
     def where(self) -> str: ...
 
 
+class PutAway(Protocol):
+    """What was left of a course, when it went into the cold, and how long a dish of it had stood out."""
+
+    @property
+    def course(self) -> str: ...
+    @property
+    def at(self) -> datetime: ...
+    @property
+    def dish(self) -> str: ...
+    @property
+    def stood_minutes(self) -> int: ...
+    @property
+    def limit_minutes(self) -> int: ...
+    @property
+    def over(self) -> bool: ...
+
+
 class Read(Protocol):
     """A probe's reading, and by how much it fell short of what was wanted, °C."""
 
@@ -119,6 +136,10 @@ class LookedBack(Protocol):
     def stops(self) -> Sequence[str]: ...
     @property
     def notes(self) -> Sequence[Note]: ...
+    @property
+    def put_away(self) -> Sequence[PutAway]: ...
+    @property
+    def not_told(self) -> Sequence[str]: ...
     def most_over(self) -> Sequence[Step]: ...
     def left_out(self) -> Sequence[Step]: ...
     def not_reached(self) -> Sequence[Step]: ...
@@ -182,7 +203,7 @@ class _Page:
         return lines
 
     def _told(self) -> list[PageLine]:
-        """What ran over, was left out, was kept, read and noted."""
+        """What ran over, was left out, was kept, put away, read and noted."""
         of = self.evening
         over = [words.ran_over(s.slot.name, s.planned_minutes, s.actual_minutes or 0) for s in of.most_over()]
         kept = [
@@ -204,16 +225,29 @@ class _Page:
             *self._named(words.REVIEW_NOT_REACHED, _listed(of.not_reached()) if of.closed else []),
             *self._named(words.REVIEW_LEFT_OPEN, _listed(of.left_open()) if of.closed else []),
             *self._named(words.CLOSING_KEPT, kept),
+            *self._put_away(),
             *self._named(words.CLOSING_READINGS, [*readings, *unread]),
             *self._named(words.REVIEW_NOTES, notes),
         ]
 
-    def _named(self, head: str, items: Sequence[str]) -> list[PageLine]:
+    def _put_away(self) -> list[PageLine]:
+        """What was left of courses: when it went into the cold, what had stood past its limit by then, and of which
+        courses nobody said."""
+        told = [put_away_words(each, self.at(each.at)) for each in self.evening.put_away]
+        if any(each.over for each in self.evening.put_away):
+            told.append(words.KEPT_TOO_LONG)
+        lines = self._named(words.CLOSING_PUT_AWAY, told)
+        if not self.evening.not_told:
+            return lines
+        head, untold = "" if lines else words.CLOSING_PUT_AWAY, words.closing_not_told(self.evening.not_told)
+        return [*lines, *self._named(head, [untold], "soft")]
+
+    def _named(self, head: str, items: Sequence[str], tone: Tone = "text") -> list[PageLine]:
         """Items under one head, which stands to the left of the first."""
         lines: list[PageLine] = []
         for item in items:
             for line in fold_words(one_line(item), self.width - HEAD_WIDTH):
-                lines.append(((pad("" if lines else head, HEAD_WIDTH), "head"), (line, "text")))
+                lines.append(((pad("" if lines else head, HEAD_WIDTH), "head"), (line, tone)))
         return lines
 
     def _at_table(self) -> list[PageLine]:
@@ -260,6 +294,11 @@ def read_words(read: Read, fahrenheit: bool) -> str:
     if read.slot.core_celsius is None:
         return words.core_reads(read.celsius, fahrenheit)
     return words.reading(read.celsius, read.slot.core_celsius, read.lacks, fahrenheit)
+
+
+def put_away_words(each: PutAway, at: str) -> str:
+    """When what was left of a course was put away, and how long it had stood out."""
+    return words.closing_put_away(each.course, at, each.dish, each.stood_minutes, each.limit_minutes)
 
 
 def _listed(steps: Sequence[Step]) -> list[str]:

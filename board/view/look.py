@@ -24,6 +24,7 @@ from board.run.events import (
     Event,
     GuestsDelayed,
     KeepingWarned,
+    LeftoversPutAway,
     LookedIn,
     NoteWritten,
     ReadingSkipped,
@@ -132,6 +133,8 @@ def _in_words(viewer: Viewer, event: Event, by_number: dict[int, Event]) -> tupl
         case ClockWarned(dish=dish, course=course, what=what, cooking=cooking):
             name = one_line(dish or course, LONGEST_NAME)
             return signs["warned"], words.told_clock(name, what, raw=cooking is not None)
+        case LeftoversPutAway(course=course):
+            return parts["end"], words.is_put_away(one_line(course, LONGEST_NAME))
         case StopsAccepted():
             return signs["warned"], words.TOLD_STOPS
         case KeepingWarned(slot=slot):

@@ -3,11 +3,17 @@
 from dataclasses import replace
 
 from board.run.calls import Call
+from board.timetable.run_sheet import RunSheet
 from board.view.board import BoardView, CallView, Moment, Viewer
+from board.view.standing import Standings
 
 
 class Onlooker(Viewer):
-    """Makes views in which no call asks for an answer."""
+    """Makes views in which no call asks for an answer, and no line names a key."""
+
+    def __init__(self, sheet: RunSheet) -> None:
+        super().__init__(sheet)
+        self.standings = Standings(self.slots, self.clock, keyed=False)
 
     def view(self, at: Moment) -> BoardView:
         return replace(super().view(at), busy=None)

@@ -7,7 +7,7 @@ from typing import NamedTuple, Protocol
 
 from board import words
 from board.plain import one_line
-from board.run.clocks import LeftOver, LiveClock, clock_of, is_near, left_over, told_of
+from board.run.clocks import LeftOver, LiveClock, clock_of, is_near, left_over, stood_too_long, told_of
 from board.run.events import ClockWarned
 from board.run.forecast import Forecast, Standing
 from board.run.readings import warns_from
@@ -37,10 +37,13 @@ class At(Protocol):
 
 
 class Standings:
-    """Says what stands, of one sheet. `clock` writes a moment as seen from another."""
+    """Says what stands, of one sheet. `clock` writes a moment as seen from another; `keyed`: lines name the key that
+    answers them."""
 
-    def __init__(self, slots: Mapping[str, Slot], clock: Callable[[datetime, datetime], str]) -> None:
-        self.slots, self.clock = slots, clock
+    def __init__(
+        self, slots: Mapping[str, Slot], clock: Callable[[datetime, datetime], str], *, keyed: bool = True
+    ) -> None:
+        self.slots, self.clock, self.keyed = slots, clock, keyed
 
     def lines(self, at: At) -> tuple[Stands, ...]:
         """What stands and is worth saying: what presses first, then what has the least time left."""
@@ -81,7 +84,8 @@ class Standings:
         for each in told_of(at.clocks, at.now):
             yield each.until, self._dish(each, at.now)
         for left in left_over(at.clocks, at.now):
-            text, over = self._left(left, at.now), at.now >= left.until
+            text = self._left(left, at.now, keyed=self.keyed and not left.job)
+            over = at.now >= left.until
             yield left.until, Stands(text, over or is_near(left.until, at.now), words.CLOCK_SIGN[over])
 
     def _dish(self, clock: LiveClock, now: datetime) -> Stands:
@@ -94,11 +98,16 @@ class Standings:
         presses = clock.too_long or is_near(clock.until, now)
         return Stands(told, presses, words.CLOCK_SIGN[False])
 
-    def _left(self, left: LeftOver, now: datetime) -> str:
+    def _left(self, left: LeftOver, now: datetime, *, keyed: bool = False) -> str:
         course = one_line(left.course, 40)
         if now >= left.until:
             return words.left_over(course, left.limit_minutes)
-        return words.put_away(course, self.clock(left.until, now))
+        return words.put_away(course, self.clock(left.until, now), keyed=keyed)
+
+    def put_away(self, course: str, at: At) -> tuple[str, bool]:
+        """What is said once of a course that was put away, and whether that is grave: it had stood past its limit."""
+        late, name = stood_too_long(at.clocks, course), one_line(course, 40)
+        return (words.is_put_away(name), False) if late is None else (words.left_over(name, late.limit_minutes), True)
 
     def clock_warning(self, warned: ClockWarned, at: At) -> str:
         """What is said of a clock, once."""

@@ -1,6 +1,7 @@
 """Keys, and what they do."""
 
 # (key, words in the bar, words in help)
+HELP_KEY = "?"
 KEYS_EVENING = (
     ("space", "answer", "answer the call: begun, looked in, read, done"),
     ("l", "later", "ask again in 5 minutes; pressed again, in 5 more"),
@@ -13,6 +14,7 @@ KEYS_EVENING = (
     ("a", "arrived", "the guests are here"),
     ("s", "seated", "the guests are at the table"),
     ("c", "cleared", "the course is cleared"),
+    ("f", "put away", "what is left of a course is put away, in the fridge"),
     ("n", "note", "write a note into the run log"),
     ("r", "better", "go on by the better timetable that is offered"),
     ("t", "probe", "take down what a probe shows in a step or what cools"),
@@ -20,7 +22,7 @@ KEYS_EVENING = (
     ("z", "zoom", "show 45, 90 or 180 minutes ahead"),
     ("v", "theme", "the next theme: dark, light, contrast, plain"),
     ("b", "bell", "bell on or off; the voice with it"),
-    ("?", "help", "this page"),
+    (HELP_KEY, "help", "all keys"),
     ("q", "leave", "leave the board; the run log keeps everything"),
 )
 KEYS_REHEARSAL = (

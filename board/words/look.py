@@ -1,5 +1,7 @@
 """Looking back during the evening, probe readings, and the closing page."""
 
+from collections.abc import Sequence
+
 from board.words.live import core
 from board.words.times import degrees, degrees_alone, missing, span
 
@@ -142,7 +144,7 @@ def and_more(count: int) -> str:
 CLOSING_KEYS = "↑ ↓ scroll · esc or q closes this page"
 CLOSING_COURSES = "Courses"
 CLOSING_OUT, CLOSING_AT_TABLE, CLOSING_STEPS = "out", "At the table", "Steps"
-CLOSING_KEPT, CLOSING_READINGS = "Kept longest", "Readings"
+CLOSING_KEPT, CLOSING_READINGS, CLOSING_PUT_AWAY = "Kept longest", "Readings", "Put away"
 CLOSING_GLYPHS = {"planned": "▀", "actual": "▄", "both": "█"}
 CLOSING_PLANNED, CLOSING_WAS = "planned", "as it was"
 CLOSING_LEGEND = f"▀ {CLOSING_PLANNED}  ▄ {CLOSING_WAS}  █ both"
@@ -168,6 +170,16 @@ def closing_kept(name: str, stood: int, limit: int, where: str) -> str:
     over = f", {span(stood - limit)} past it" if stood > limit else ""
     shown = f"{stood} of {limit} min" if limit < 120 else f"{span(stood)} of {span(limit)}"
     return f"{name}: {shown} ({where}){over}"
+
+
+def closing_put_away(course: str, at: str, dish: str, stood: int, limit: int) -> str:
+    """`Main, 22:10: custard had been out 85 of 120 min`."""
+    over = f", {span(stood - limit)} past it" if stood > limit else ""
+    return f"{course}, {at}: {dish} had been out {stood} of {limit} min{over}"
+
+
+def closing_not_told(courses: Sequence[str]) -> str:
+    return f"not told: when what was left of {', '.join(courses)} was put away"
 
 
 def closing_reading(name: str, at: str, reading: str) -> str:

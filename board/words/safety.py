@@ -87,8 +87,25 @@ def clock_over(name: str, limit: int) -> str:
     return f"{name}, mind: out for {_limit(limit)}; do not serve or keep it"
 
 
-def put_away(course: str, by: str) -> str:
-    return f"put away what is left of {course} by {by} (into the cold, shallow)"
+def put_away(course: str, by: str, *, keyed: bool = False) -> str:
+    """`keyed`: with the key that tells the board that it is done."""
+    key = " · f when it is" if keyed else ""
+    return f"put away what is left of {course} by {by}{key} (into the cold, shallow)"
+
+
+NOTHING_TO_PUT_AWAY = "no course is cleared of which something is to be put away"
+
+
+def job_puts_away(job: str, course: str) -> str:
+    return f"{job} puts away what is left of {course}: answer its call"
+
+
+def is_put_away(course: str) -> str:
+    return f"put away: what is left of {course}"
+
+
+def answer_put_away(course: str) -> str:
+    return f"that what is left of {course} is put away"
 
 
 def left_over(course: str, limit: int) -> str:
