@@ -1,7 +1,8 @@
 """What the host wants → what happens, or why it cannot. Pure: (state, wish, at) → events or a refusal."""
 
-from datetime import datetime
+from datetime import datetime, timedelta
 from typing import assert_never
+from zoneinfo import ZoneInfo
 
 from board import words
 from board.run.answers import last_go
@@ -48,6 +49,9 @@ from board.run.wishes import (
 from board.timetable.run_sheet import RunSheet, Slot
 
 LONGEST_NOTE = 2000
+
+
+GUESTS_COME_EARLY = timedelta(hours=6)  # earlier than that it is a key pressed by mistake
 
 
 def decide(state: State, wish: Wish, at: datetime) -> list[Event] | Refusal:
@@ -125,6 +129,8 @@ def _settle(state: State, id_: str, at: datetime) -> list[Event] | Refusal:
     slot, step, n = _slot(state, id_), state.steps[id_], state.last_n + 1
     if step.settled:
         return Refusal(words.already_settled(slot.name))
+    if slot.kind == "arrive" and state.sheet.arrive - at > GUESTS_COME_EARLY:
+        return Refusal(words.too_early_for_guests(state.sheet.arrive.astimezone(ZoneInfo(state.sheet.zone))))
     if step.status == "under-way":
         read = last_reading(state, id_)
         if read is not None and lacks(slot, read.celsius):

@@ -12,7 +12,7 @@ from board.run.state import CallKey
 from board.run.wishes import Refusal, Wish
 from board.screens.ahead import Ahead
 from board.screens.chime import Chime
-from board.screens.panels import CallPanel, Coming, KeyBar, Ribbons, Top
+from board.screens.panels import CallPanel, Coming, KeyBar, OneLine, Ribbons, Top
 from board.screens.rehearsing import Rehearsal
 from board.screens.saying import Saying
 from board.screens.sounds import Sounds
@@ -90,12 +90,14 @@ class BoardScreen(Screen[None]):
         self.top = Top(id="top")
         self.said = CallPanel(id="call")
         self.saying = Saying(self.redraw, id="saying")
+        self.better = OneLine(id="better")
         self.lanes = Ribbons(id="lanes")
         self.next = Coming(id="coming")
         self.keys = KeyBar("", id="keys")
         yield self.top
         yield self.said
         yield self.saying
+        yield self.better
         yield self.lanes
         yield self.next
         yield self.keys
@@ -200,8 +202,12 @@ class BoardScreen(Screen[None]):
             self.lanes.show(ribbons(sheet, state, forecast, size.width, size.height, self.viewer.zone, zoom))
         self.next.show(view, call)
         if self.banner or not self.saying.is_taken:
-            lasting = self.banner or view.notice or self._offered(present)
-            self.saying.lasts(lasting, view, grave=bool(self.banner or view.notice))
+            lasting = self.banner or view.notice
+            self.saying.lasts(lasting, view, grave=bool(lasting))
+        offered = self._offered(present)
+        if self.better.display != bool(offered):  # a line of its own, so that no course is ever out of sight for it
+            self.better.display = bool(offered)
+        self.better.show(offered)
 
     def _offered(self, present: Present) -> str:
         offer = self.advisor.offer if self.advisor is not None else None

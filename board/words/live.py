@@ -1,7 +1,9 @@
 """The live board."""
 
+from datetime import datetime
+
 from board.words.lanes import FINISHED_SIGN
-from board.words.times import dial, span, to_fahrenheit
+from board.words.times import day_and_clock, dial, span, to_fahrenheit
 
 DONE_BEGIN, DONE_LOOK, DONE_END = "begun", "looked in", "done"
 NOTHING_MORE = "All done"
@@ -12,6 +14,10 @@ REHEARSAL = "rehearsal"
 HELD = "clock held"
 LOOK_FOR = "look for"
 PART_SIGN = {"start": "▶", "look-in": "◉", "end": "■"}
+
+
+def too_early_for_guests(arrive: datetime) -> str:
+    return f"the guests are looked for at {day_and_clock(arrive)}, so they are not here yet"
 
 
 def free_until(clock_words: str) -> str:
@@ -164,7 +170,7 @@ def pushed(course: str, minutes: int) -> str:
 
 
 # A better timetable for what is left.
-OFFER_GAINS = {"kept": "{} min less kept too long", "away": "{} min more with your guests"}
+OFFER_GAINS = {"kept": "food stands {} min less past its limit", "away": "{} min more with your guests"}
 NO_OFFER = "No better timetable for what is left is known"
 OFFER_TAKEN = "The rest goes by the new timetable; u takes that back"
 

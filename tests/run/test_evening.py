@@ -326,3 +326,14 @@ def test_what_if_changes_nothing(host: Host) -> None:
     assert not isinstance(ahead, Refusal)
     assert ahead.courses[0].served - at("19:00") == timedelta(minutes=30)
     assert host.evening.state is before
+
+
+def test_guests_are_not_here_a_day_before_they_are_looked_for(little: RunSheet) -> None:
+    """Looked for at 18:30 on the 28th: six hours before is early, a minute earlier than that a key by mistake."""
+    host = Host(little, at("12:29"))
+    refused = host.wish(Settle("arrive"))
+
+    assert refused == Refusal("the guests are looked for at Sat 18:30, so they are not here yet")
+    assert host.evening.state.steps["arrive"].status == "to-come"
+    host.at("12:30")
+    assert host.wish(Settle("arrive")) is None

@@ -28,6 +28,7 @@ async def test_an_offer_is_shown_taken_and_taken_back(pie: PlanFile, slipping: S
         await pilot.pause()
         assert "Better from here: Main 19:30, not 19:" in screen_text(app)
         assert "r takes it" in screen_text(app)
+        assert "Main 19:" in screen_text(app).split("Better from here")[0]  # the courses stay in sight above it
 
         await pilot.press("r")
         await pilot.pause()

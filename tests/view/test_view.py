@@ -22,6 +22,7 @@ from tests.conftest import Host, at
 @pytest.mark.parametrize(
     ("seconds", "shown"),
     [(270, "04:30"), (0, "00:00"), (0.2, "00:01"), (59.5, "01:00"), (3599, "59:59"), (3600, "1:00:00"),
+     (3600 * 100 - 1, "99:59:59"), (3600 * 186 + 1017, "186:16"),
      (-1, "-00:01"), (-130.5, "-02:11"), (-3700, "-1:01:40")],
 )  # fmt: skip
 def test_countdowns(seconds: float, shown: str) -> None:
@@ -34,6 +35,7 @@ def test_a_countdown_under_an_hour_is_five_wide(seconds: int) -> None:
 
 
 def test_lengths_in_words() -> None:
+    assert [length(3600 * hours) for hours in (47, 48, 171)] == ["47 h 00", "2 days 0 h", "7 days 3 h"]
     assert [length(s) for s in (0, 59, 60, 3599, 3600, 5400)] == [
         "under a minute", "under a minute", "1 min", "59 min", "1 h 00", "1 h 30",
     ]  # fmt: skip
