@@ -4,8 +4,8 @@ import math
 
 
 def countdown(seconds: float) -> str:
-    """`04:30`, `1:04:30`, from a hundred hours on `186:16`; past nought with a minus, `-02:10`. Rounded up: 00:00 is the
-    very moment."""
+    """`04:30`, `1:04:30`, from a hundred hours on `186:16`; past nought with a minus, `-02:10`. Rounded up, so that
+    00:00 is the very moment."""
     whole = math.ceil(seconds) if seconds > 0 else -math.ceil(-seconds)
     sign, whole = ("-", -whole) if whole < 0 else ("", whole)
     hours, rest = divmod(whole, 3600)
