@@ -100,8 +100,8 @@ def _rows(found: Lessons, out: Console) -> None:
         rows.add_row(
             str(number),
             cell(lesson.name),
-            cell(words.unbroken(words.lesson_before(lesson.before, said=lesson.said))),
-            cell(words.unbroken(lesson.after), "bold"),
+            cell(words.lesson_before(lesson.before, said=lesson.said)),
+            cell(lesson.after, "bold"),
             cell(words.took(lesson.estimate.minutes)),
             cell(words.between(round(low), round(high))),
         )

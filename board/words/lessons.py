@@ -1,6 +1,5 @@
 """What evenings teach, and how it is taken up into a plan."""
 
-import re
 from collections.abc import Sequence
 
 from board.words.times import span
@@ -66,13 +65,9 @@ def lesson_before(text: str, *, said: bool) -> str:
 def took(minutes: Sequence[float]) -> str:
     """`18, 20, 22`, the least first; of many, `18 to 31 (7 times)`."""
     if len(minutes) > TOOK_SHOWN:
-        return f"{round(minutes[0])} to {round(minutes[-1])} ({len(minutes)} times)"
+        least, most = round(minutes[0]), round(minutes[-1])
+        return f"{least} ({len(minutes)} times)" if least == most else f"{least} to {most} ({len(minutes)} times)"
     return ", ".join(str(round(each)) for each in minutes)
-
-
-def unbroken(figure: str) -> str:
-    """A figure that a line breaks at ` to ` and ` from ` only."""
-    return re.sub(r" (?!to |from |\()(?<!to )(?<!from )", "\u00a0", figure)
 
 
 def strange_steps(count: int) -> str:
