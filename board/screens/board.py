@@ -25,7 +25,7 @@ from board.view.ribbon import ZOOMS, ribbons
 from board.view.said import said_at
 
 TICK_SECONDS, REHEARSAL_TICK_SECONDS = 1.0, 0.25
-SHORT_ROWS, TINY_ROWS, NARROW_COLUMNS = 21, 12, 72
+LOW_ROWS, SHORT_ROWS, TINY_ROWS, NARROW_COLUMNS = 24, 21, 12, 72
 
 
 class BoardScreen(Screen[None]):
@@ -124,6 +124,7 @@ class BoardScreen(Screen[None]):
 
     def _fit(self) -> None:
         """Drops what does not fit: the lanes first, then the top; the call and the keys stay."""
+        self.set_class(self.size.height < LOW_ROWS, "-low")
         self.set_class(self.size.height < SHORT_ROWS, "-short")
         self.set_class(self.size.height < TINY_ROWS, "-tiny")
         self.set_class(self.size.width < NARROW_COLUMNS, "-narrow")
@@ -207,6 +208,8 @@ class BoardScreen(Screen[None]):
         offered = self._offered(present)
         if self.better.display != bool(offered):  # a line of its own, so that no course is ever out of sight for it
             self.better.display = bool(offered)
+            self.set_class(bool(offered), "-offered")
+            self.call_after_refresh(self.redraw)  # the lanes have a row less now, or more
         self.better.show(offered)
 
     def _offered(self, present: Present) -> str:

@@ -1,5 +1,7 @@
 """A better timetable is offered in a line, taken with one key, and taken back with another."""
 
+import pytest
+
 from board.anew.advisor import Advisor
 from board.anew.worker import worked_out_anew
 from board.plan.load import PlanFile
@@ -38,3 +40,36 @@ async def test_an_offer_is_shown_taken_and_taken_back(pie: PlanFile, slipping: S
         await pilot.press("u")
         assert slipping.evening.sheet == old
         assert "taken back: the new timetable" in screen_text(app)
+
+
+@pytest.mark.parametrize("width", [60, 80, 120])
+async def test_beside_an_offer_the_courses_and_every_key_stay(
+    pie: PlanFile,  # noqa: F811
+    slipping: Slipping,  # noqa: F811
+    width: int,
+) -> None:
+    solver = Slow()
+    slipping.until(at("18:31"))
+    app = BoardApp(slipping.evening, chime=Recorder(), advisor=Advisor(solver))
+    async with app.run_test(size=(width, 36)) as pilot:
+        await pilot.pause()
+        app.live.tick()
+        solver.ready = worked_out_anew(pie, slipping.evening.state, slipping.clock.now())
+        for clock in ("18:36", "18:45"):  # as it is called; when it waits so long that a frame stands around it
+            slipping.clock.set(at(clock))
+            app.live.saying.over()
+            app.live.tick()
+            for height in (36, 24, 23, 21, 20, 18, 11):
+                await pilot.resize_terminal(width, height)
+                await pilot.pause()
+
+                shown = screen_text(app)
+                assert "Better from here: Main " in shown
+                assert shown.index("\n Main ") < shown.index("Better from here")  # the line of courses
+                assert app.live.keys.region.bottom == height
+        assert app.live.said.has_class("-overdue")
+
+        await pilot.press("r")
+        await pilot.pause()
+        assert "Better from here" not in screen_text(app)
+        assert not app.live.better.display
