@@ -65,13 +65,13 @@ def is_raw_egg(dish: Dish) -> bool:
 
 def is_heated(dish: Dish) -> bool:
     """Whether any step of it is done in the oven or on a ring."""
-    return any(way.on is not None and way.on.place in HEAT for step in dish.steps for way in (step, *step.or_))
+    return any(way.where is not None and way.where.place in HEAT for step in dish.steps for way in (step, *step.or_))
 
 
 def _of_work(task: Task) -> Iterator[tuple[str, str]]:
     work, name = task.work, task.node.name
     assert work is not None
-    tools = [tool for way in task.ways for tool in way.on.tools]
+    tools = [tool for way in task.ways for tool in way.where.tools]
     texts = [name, work.look_for or "", work.call or "", work.call_at_end or "", *tools]
     for danger in EVERY:
         if danger in (RAW_EGG, RAW_SPROUTS) or (danger is FLOWERS and task.node.kind != "job"):
@@ -86,7 +86,7 @@ def _is_left_alone(task: Task, number: int) -> bool:
     """On heat for a while with no hands on it."""
     way = task.ways[number]
     hands = way.attended.start + way.attended.end
-    return way.on.place in HEAT and not way.attended.whole and way.takes.likely - hands >= LONG_ALONE_MINUTES
+    return way.where.place in HEAT and not way.attended.whole and way.takes.likely - hands >= LONG_ALONE_MINUTES
 
 
 def tells(danger: Danger, text: str) -> bool:

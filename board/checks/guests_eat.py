@@ -117,7 +117,7 @@ def _raw_sprouts(dish: Dish, stuff: Stuff, need: Need) -> Reason:
 
 
 def _heated(step: Step) -> bool:
-    return any(way.on is not None and way.on.place in HEAT for way in (step, *step.or_))
+    return any(way.where is not None and way.where.place in HEAT for way in (step, *step.or_))
 
 
 def _meat_with_dairy(row: DishRow, stuff: list[Stuff], need: Need) -> Iterator[Reason]:

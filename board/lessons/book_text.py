@@ -36,7 +36,7 @@ def read_book(text: str, name: str) -> Book | list[Snag]:
         return Book()
     raw, places, snags = read_yaml(text, name, LARGEST_CHARACTERS)
     if snags:
-        return [Snag("L01", snag.weight, snag.message, _MEND, snag.place) for snag in snags]
+        return [Snag("book 1", snag.weight, snag.message, _MEND, snag.place) for snag in snags]
     return _Reader(places).book(raw)
 
 
@@ -49,10 +49,10 @@ class _Reader:
 
     def book(self, raw: Any) -> Book | list[Snag]:
         if not isinstance(raw, dict) or "book" not in raw:
-            return [self._snag("L02", (), "this is not a cook's book: it does not begin with `book: 1`")]
+            return [self._snag("book 2", (), "this is not a cook's book: it does not begin with `book: 1`")]
         if raw["book"] != FORMAT:
             message = f"this book is of version {raw['book']}; this program reads version {FORMAT}"
-            return [self._snag("L02", ("book",), message, "Read it with the program that wrote it.")]
+            return [self._snag("book 2", ("book",), message, "Read it with the program that wrote it.")]
         for word in set(raw) - {"book", "evenings", "steps", "ovens"}:
             self._unknown((word,), "the book")
         book = Book(self._evenings(raw.get("evenings")), self._steps(raw.get("steps")), self._ovens(raw.get("ovens")))
@@ -82,10 +82,10 @@ class _Reader:
 
     def _steps(self, data: Any) -> dict[tuple[str, str], tuple[Seen, ...]]:
         found: dict[tuple[str, str], tuple[Seen, ...]] = {}
-        for loc, each in self._lines("steps", data, ("step", "on", "took")):
-            about = fold(each["step"]), fold(each["on"])
+        for loc, each in self._lines("steps", data, ("step", "lane", "took")):
+            about = fold(each["step"]), fold(each["lane"])
             if about in found:
-                self._add(loc, f"the step {each['step']!r} on {each['on']!r} stands here twice", "Join the two")
+                self._add(loc, f"the step {each['step']!r} on {each['lane']!r} stands here twice", "Join the two")
             found[about] = self._took((*loc, "took"), each["took"])
         return found
 
@@ -115,6 +115,8 @@ class _Reader:
             return
         for number, each in enumerate(data):
             loc: Loc = (key, number)
+            if isinstance(each, dict) and "lane" in words and "lane" not in each and "on" in each:
+                each = {("lane" if word == "on" else word): said for word, said in each.items()}  # an older book
             if not isinstance(each, dict) or any(not str(each.get(word) or "").strip() for word in words):
                 self._add(loc, f"an entry of `{key}` needs {', '.join(words)}", "Add what is missing, or take it out")
                 continue
@@ -136,10 +138,10 @@ class _Reader:
     def _unknown(self, loc: Loc, of_what: str) -> None:
         place = self.places.of(loc, key=True)
         mend = _BY_HAND.format("Take it out, or write it as a comment")
-        self.snags.append(Snag("L03", Weight.STOP, f"{loc[-1]!r} is not a word of {of_what}", mend, place))
+        self.snags.append(Snag("book 3", Weight.STOP, f"{loc[-1]!r} is not a word of {of_what}", mend, place))
 
     def _add(self, loc: Loc, message: str, mend: str) -> None:
-        self.snags.append(self._snag("L03", loc, message, _BY_HAND.format(mend)))
+        self.snags.append(self._snag("book 3", loc, message, _BY_HAND.format(mend)))
 
     def _snag(self, code: str, loc: Loc, message: str, mend: str = _MEND) -> Snag:
         return Snag(code, Weight.STOP, message, mend, self.places.of(loc))
@@ -149,7 +151,7 @@ def book_text(book: Book) -> str:
     """The whole file; the same book always makes the same text, which reads back as that book."""
     layout = Layout()
     lines = [*HEAD.splitlines(), f"book: {FORMAT}", *_evening_lines(book, layout)]
-    steps = [{"step": words, "on": lane, "took": _took_text(seen)} for (words, lane), seen in _in_order(book.steps)]
+    steps = [{"step": words, "lane": lane, "took": _took_text(seen)} for (words, lane), seen in _in_order(book.steps)]
     ovens = [{"oven": oven, "way": way, "took": _took_text(seen)} for (oven, way), seen in _in_order(book.ovens)]
     for key, entries in (("steps", steps), ("ovens", ovens)):
         if entries:

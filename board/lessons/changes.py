@@ -193,7 +193,7 @@ def _figures(file: PlanFile) -> dict[Key, _Figure]:
             loc: Loc = (*node.loc, "or", number - 1) if own else node.loc
             said = own or work.takes is not None
             figure = _Figure(names[node.id], loc, Lasts(way.takes.low, way.takes.likely, way.takes.high), said)
-            key = key_of(node.dish, node.name, way.on.lane or "worktop")
+            key = key_of(node.dish, node.name, way.where.lane or "worktop")
             if found.setdefault(key, figure) != figure:
                 twice.add(key)
     return {key: figure for key, figure in found.items() if key not in twice and figure.lasts.likely > 0}

@@ -36,7 +36,7 @@ STORED_ATTENDED = Attention(start=2)
 class FilledWay:
     """One way to do a piece of work, nothing left open."""
 
-    on: Station
+    where: Station
     takes: Spread
     attended: Attention
     keeps: Keep | None
@@ -122,7 +122,7 @@ def _task(plan: Plan, node: Node, assumed: _Assumed, *, served_next: bool) -> Ta
     base = _way(work, work, node, usual, rules, assumed)
     ways = (base, *(_way(way, work, node, usual, rules, assumed) for way in work.or_))
     best = work.best_within
-    if best is None and served_next and base.on.place in ("oven", "stovetop"):
+    if best is None and served_next and base.where.place in ("oven", "stovetop"):
         best = BEST_WITHIN_MINUTES
         assumed.say(f"served within {BEST_WITHIN_MINUTES} min of being ready, if it can be", node.name)
     return Task(node, ways, best, care_of(plan, node, assumed.say))
@@ -157,7 +157,7 @@ def _usual(node: Node, guests: int) -> UsualJob | None:
 
 def _way(way: Way, work: Work, node: Node, usual: UsualJob | None, rules: RuleSet, assumed: _Assumed) -> FilledWay:
     """One way, filled first from the step's main way, then from what is usual."""
-    on = way.on or work.on
+    on = way.where or work.where
     if work.thaws is not None:
         return _thaw_way(work.thaws, way, node, on, rules, assumed)
     if on is None and usual is not None and usual.fridge_minutes:
@@ -175,7 +175,7 @@ def _way(way: Way, work: Work, node: Node, usual: UsualJob | None, rules: RuleSe
         takes = _exactly(minutes)
         assumed.say(f"takes {short(minutes)}", node.name)
     attended = way.attended or (
-        work.attended if way.on is None or work.on is None or way.on.lane == work.on.lane else None
+        work.attended if way.where is None or work.where is None or way.where.lane == work.where.lane else None
     )
     if attended is None:
         attended = _attended(on, usual.minutes if usual and usual.fridge_minutes else None, node, assumed)
@@ -243,7 +243,7 @@ def _attended(on: Station, stored: int | None, node: Node, assumed: _Assumed) ->
     if on.place in ("fridge", "freezer"):
         assumed.say("needs hands 2 min at the start", node.name)
         return STORED_ATTENDED
-    if node.work is None or node.work.on is not None:
+    if node.work is None or node.work.where is not None:
         assumed.say("needs hands all the time", node.name)
     return Attention(whole=True)
 

@@ -43,7 +43,7 @@ def care_of(plan: Plan, node: Node, say: Say) -> Care:
     if core is None and work.cooks is not None and (cook := rules.cook_for(rule_class(work.cooks))) is not None:
         core = Core(celsius=cook.degrees.celsius, minutes=cook.hold_seconds / 60)
         say(f"is done at {cook.degrees.celsius:g} °C in the middle ({rules.title})", node.name)
-    hot = work.on is not None and work.on.place in COOKS_ON
+    hot = work.where is not None and work.where.place in COOKS_ON
     fresh = hot and core is not None and rules.danger_high.at_least(core.celsius) and not reheats
     return Care(core, work.cooks, reheats, result_spoils(plan, work, node.loc), fresh)
 

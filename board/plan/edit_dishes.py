@@ -62,11 +62,11 @@ class SetOn(Edit):
     text: str
 
     def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
-        direct = bool(self.loc) and self.loc[-1] in ("on", "keeps")
+        direct = bool(self.loc) and self.loc[-1] in ("where", "keeps")
         part, said = written(data, self.loc[:-1] if direct else self.loc)
         if not part or not isinstance(said, dict):
             return CannotEdit(words.EDIT_NO_STEP)
-        key = str(self.loc[-1]) if direct else "on"
+        key = str(self.loc[-1]) if direct else "where"
         if said.get(key) == self.text:
             return CannotEdit(words.edit_same_place(self.text))
         return [Put((*part, key), self.text)]

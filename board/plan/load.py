@@ -78,7 +78,7 @@ def read_plan(text: str, name: str, book: BookFigures | None = None) -> PlanFile
     if raw is None and snags:
         return snags
     if not isinstance(raw, dict):
-        return [Snag("P02", Weight.STOP, "this is not a plan: it has no keys", START_FROM, places.at(1, 1))]
+        return [Snag("plan 2", Weight.STOP, "this is not a plan: it has no keys", START_FROM, places.at(1, 1))]
     asked = asked_of_book(raw)
     raw = put(raw, stand_ins(asked)) if asked else raw
     found = _read(raw, places, snags)
@@ -142,7 +142,7 @@ def _near_misses(raw: dict[str, Any], errors: list[Any]) -> dict[Loc, str]:
         loc = error["loc"]
         model = _model_at(loc[:-1])
         if error["type"] == "extra_forbidden" and model is not None:
-            key, around = nearest(str(loc[-1]), _keys_of(model)), _follow(raw, loc[:-1])
+            key, around = _key_meant(str(loc[-1]), model), _follow(raw, loc[:-1])
             if key is not None and isinstance(around, dict) and key not in around:
                 meant[loc] = key
     return meant
@@ -227,6 +227,17 @@ def _keys_of(model: type[BaseModel]) -> list[str]:
     return [field.alias or name for name, field in model.model_fields.items()]
 
 
+# Keys by older names, and what they are called now.
+_RENAMED = {"on": "where", "needs": "supplies"}
+
+
+def _key_meant(key: str, model: type[BaseModel]) -> str | None:
+    """The key that a host most likely meant: by its older name, or by its spelling."""
+    keys = _keys_of(model)
+    now = _RENAMED.get(key)
+    return now if now in keys else nearest(key, keys)
+
+
 # A line to paste where a key is missing.
 _PASTE = {
     "hands": "hands: {host: {hours: {on the day: '10:00 - 23:30'}}}",
@@ -251,13 +262,15 @@ def _snag(error: Any, places: Places) -> Snag:
     if kind == "extra_forbidden" and model is not None:
         message = f"{last!r} is not a word of {a_what}."
         mend = unknown(last, _keys_of(model))
-        if error.get("input") is None:  # `{keeps: 6 h in the fridge, 10 litres}`: the comma ends the value
+        if (now := _RENAMED.get(last)) in _keys_of(model):
+            message, mend = f"`{last}:` of {a_what} is now called `{now}:`.", f"Write `{now}:` instead of `{last}:`."
+        elif error.get("input") is None:  # `{keeps: 6 h in the fridge, 10 litres}`: the comma ends the value
             mend += " If it belongs to the value before it, put that whole value in quotes."
-        return Snag("P05", Weight.STOP, message, mend, places.of(loc, key=True))
+        return Snag("plan 5", Weight.STOP, message, mend, places.of(loc, key=True))
     if kind == "missing":
         place = places.of(loc[:-1])
         return Snag(
-            "P06",
+            "plan 6",
             Weight.STOP,
             f"{a_what} needs `{last}`, which is missing",
             f"Add `{_PASTE.get(last, f'{last}: …')}`.",
@@ -265,13 +278,13 @@ def _snag(error: Any, places: Places) -> Snag:
         )
     if model is Table and last not in _keys_of(model) and kind in _A_NUMBER and (meant := near(last, _keys_of(model))):
         message = f"{last!r} is neither a word of {a_what} nor so many of anything."
-        return Snag("P05", Weight.STOP, message, meant.strip(), places.of(loc, key=True))
+        return Snag("plan 5", Weight.STOP, message, meant.strip(), places.of(loc, key=True))
     is_key = last == "[key]"
     what = f"`{last}`" if isinstance(loc[-1], str) else f"an entry of `{loc[-2]}`"
     message, mend = _words(kind, error, what)
     if mend and mend[-1] not in ".?":
         mend += "."
-    return Snag("P07", Weight.STOP, message, mend, places.of(loc[:-1] if is_key else loc, key=is_key))
+    return Snag("plan 7", Weight.STOP, message, mend, places.of(loc[:-1] if is_key else loc, key=is_key))
 
 
 _A_NUMBER = ("int_parsing", "int_type", "int_from_float", "int_parsing_size", "float_parsing", "float_type")

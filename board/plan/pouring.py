@@ -44,7 +44,7 @@ def _jobs(course: Course, pairing: Pairing) -> list[Job]:
         fridge = Station(place="fridge", litres=fridge_litres(pairing))
         chilling: dict[str, Any] = {
             "job": chill,
-            "on": fridge,
+            "where": fridge,
             "takes": _exactly(pairing.chilled),
             "attended": Attention(start=min(PUT_AWAY_MINUTES, pairing.chilled)),
             "keeps": Keep(minutes=STAYS_COLD_MINUTES, where=fridge),
@@ -58,7 +58,7 @@ def _jobs(course: Course, pairing: Pairing) -> list[Job]:
         wait: dict[str, Any] = {"at least": pairing.opened, "at most": pairing.opened + STANDS_OPEN_MINUTES}
         opening: dict[str, Any] = {
             "job": words.open_drink(pairing.drink, course.course),
-            "on": Station(place="front-of-house"),
+            "where": Station(place="front-of-house"),
             "takes": _exactly(math.ceil(pairing.bottles / BOTTLES_A_MINUTE)),
             "attended": Attention(whole=True),
             "after": [Ref.model_construct(step=chill)] if pairing.chilled is not None else [],

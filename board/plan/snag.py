@@ -28,7 +28,7 @@ class Place:
 
 @dataclass(frozen=True, slots=True)
 class Snag:
-    """One finding. `code` is stable; `mend` is a sentence that says what to do.
+    """One finding. `code` is its stable name, of `findings.FINDINGS`; `mend` is a sentence that says what to do.
 
     `safety`: it is about harm to somebody who eats; a timetable can be made all the same.
     """
@@ -41,8 +41,8 @@ class Snag:
     safety: bool = False
 
     def render(self) -> str:
-        """`file:line:column: CODE message`, the line as written with its spot marked, then how to mend it."""
-        lines = [f"{self.code} {_brief(self.message)}"]
+        """`file:line:column: code: message`, the line as written with its spot marked, then how to mend it."""
+        lines = [f"{self.code}: {_brief(self.message)}"]
         if self.place is not None:
             lines[0] = f"{one_line(self.place.file)}:{self.place.line}:{self.place.column}: {lines[0]}"
             if self.place.text.strip():

@@ -160,7 +160,7 @@ def parse_station(text: str) -> dict[str, object]:
     return found
 
 
-On = Annotated[Station, Phrase(parse_station, "stovetop, 1 ring, big pot")]
+Where = Annotated[Station, Phrase(parse_station, "stovetop, 1 ring, big pot")]
 
 
 class Keep(BaseModel):
@@ -169,7 +169,7 @@ class Keep(BaseModel):
     model_config = ConfigDict(extra="forbid", frozen=True)
 
     minutes: WholeMinutes
-    where: On
+    where: Where
 
 
 KEEPS_IN = ("room", "fridge", "freezer", "hot", "oven", "stovetop")

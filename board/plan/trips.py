@@ -61,7 +61,7 @@ def _job(plan: Plan, trip: Trip) -> Job:
 
     pinned: dict[str, Any] = {
         "job": trip.name,
-        "on": Station(place="worktop"),
+        "where": Station(place="worktop"),
         "takes": Spread(low=minutes, likely=minutes, high=minutes),
         "attended": Attention(whole=True),
         "after": [],

@@ -10,7 +10,7 @@ from board.plan.durations import Attended, Minutes, Takes
 from board.plan.part import Noted, PlanModel, Words, YesNo, one_or_many
 from board.plan.phrase import Phrase
 from board.plan.quantities import IngredientLine
-from board.plan.stations import Keeps, On
+from board.plan.stations import Keeps, Where
 from board.plan.when import Day, Moment, parse_day, parse_moment
 
 DayWord = Annotated[Day, Phrase(parse_day, "day before")]
@@ -47,7 +47,7 @@ Refs = Annotated[list[RefLine], BeforeValidator(one_or_many, json_schema_input_t
 class Way(PlanModel):
     """One way to do a step: where, how long, how much of it needs hands, how its result keeps."""
 
-    on: On | None = None
+    where: Where | None = None
     takes: Takes | None = None
     attended: Attended | None = None
     keeps: Keeps | None = None
@@ -84,7 +84,7 @@ class Work(Way):
     call_at_end: Words | None = None
 
 
-Guessed = Literal["on", "takes", "attended"]
+Guessed = Literal["where", "takes", "attended"]
 
 
 class Step(Work):
@@ -100,11 +100,11 @@ class Step(Work):
 class Job(Work):
     """Work that belongs to no dish: flowers, table, ice, candles, coats. `lay the table` alone is one too.
 
-    `needs`: what must be bought for it.
+    `supplies`: what must be bought or brought for it.
     """
 
     job: Words
-    needs: Annotated[
+    supplies: Annotated[
         list[IngredientLine],
         BeforeValidator(one_or_many, json_schema_input_type=IngredientLine | list[IngredientLine]),
     ] = []

@@ -55,7 +55,7 @@ def _needs(file: PlanFile, sheet: RunSheet) -> Iterator[Need]:
     slots = sheet.by_id()
     by_loc = {task.node.loc: id_ for id_, task in file.filled.tasks.items() if task.node.kind == "job"}
     for number, job in enumerate(plan.jobs):
-        for line in job.needs:
+        for line in job.supplies:
             yield Need(same_food(line.food), scale(line, 1.0), job.job, slots[by_loc["jobs", number]].start)
     yield from _poured(file, sheet)
     for line in drinks_for_all(file):

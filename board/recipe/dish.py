@@ -64,7 +64,7 @@ def _step(draft: Draft) -> Iterator[str]:
     for remark in draft.remarks:
         yield from _comment(remark, "    ")
     yield f"    - step: {scalar(draft.name)}"
-    keys = [("on", draft.on, draft.on_why), ("takes", draft.takes, draft.takes_why)]
+    keys = [("where", draft.where, draft.where_why), ("takes", draft.takes, draft.takes_why)]
     keys.append(("attended", draft.attended, words.RECIPE_HANDS))
     given = [(key, value, why) for key, value, why in keys if value]
     for key, value, why in given:

@@ -41,8 +41,8 @@ class Draft:
     section: str
     takes: str
     takes_why: str
-    on: str = ""
-    on_why: str = ""
+    where: str = ""
+    where_why: str = ""
     attended: str = ""
     cooks: bool = False
     remarks: tuple[str, ...] = ()
@@ -109,7 +109,7 @@ def _takes_in(last: Piece) -> bool:
     """Whether more of the same work may be said: at the worktop, or into a pan that is on the ring."""
     if last.guess is None:
         return last.length is None
-    return last.guess.on.startswith("stovetop")
+    return last.guess.where.startswith("stovetop")
 
 
 def _as_one(pieces: list[Piece], minutes: int) -> Piece:
@@ -160,8 +160,8 @@ def _draft(piece: Piece, share: tuple[int, str], used: set[str]) -> Draft:
         piece.section,
         takes,
         why,
-        on=guess.on if guess else "",
-        on_why=guess.why() if guess else "",
+        where=guess.where if guess else "",
+        where_why=guess.why() if guess else "",
         attended=guess.attended(minutes) if guess else "",
         cooks=guess is not None and guess.cooks,
         remarks=(*piece.remarks, *whole),

@@ -40,7 +40,7 @@ WAIT_HANDS = "1 min at the start"
 class Guess:
     """`on` as a plan reads it. `said`: the words it comes from. `cooks`: something hot, so its core matters."""
 
-    on: str
+    where: str
     said: tuple[str, ...]
     cooks: bool = False
     low_flame: bool = False
@@ -49,7 +49,7 @@ class Guess:
 
     @property
     def in_oven(self) -> bool:
-        return self.on.startswith("oven")
+        return self.where.startswith("oven")
 
     def why(self) -> str:
         said = words.recipe_from(*self.said)

@@ -36,7 +36,7 @@ def with_warnings(file: PlanFile, sheet: RunSheet) -> RunSheet:
     """The sheet with a line for each thing that must be mended before anybody eats, with the usual cautions, and with
     whose plate is different."""
     snags = in_order([*check(file), *safety_check(file, sheet)])
-    stops = dict.fromkeys(f"{s.code} {s.message}" for s in snags if s.weight is Weight.STOP and s.safety)
+    stops = dict.fromkeys(f"{s.code}: {s.message}" for s in snags if s.weight is Weight.STOP and s.safety)
     mind = tuple(words.caution(each.topic, each.about) for each in cautions(file))
     whose = plates(file)
     courses = tuple(msgspec.structs.replace(course, plates=whose.get(course.name, ())) for course in sheet.courses)

@@ -55,7 +55,7 @@ class _Lives:
             life = max(before, key=lambda each: each.days, default=_Life(slot.end if slot.fresh else slot.start))
             work = self.paths.task(slot).work
             thaws = work is not None and work.thaws is not None  # what is still frozen does not age
-            self.known[slot.id] = life if thaws else life.then(length(slot), self.paths.way(slot).on.place)
+            self.known[slot.id] = life if thaws else life.then(length(slot), self.paths.way(slot).where.place)
         return self.known[slot.id]
 
     def taken_up(self, maker: Slot, taker: Slot) -> _Life:
@@ -64,8 +64,8 @@ class _Lives:
 
 
 def nothing_lies_cold_too_long(file: PlanFile, sheet: RunSheet) -> list[Snag]:
-    """F12: a result lies in the fridge longer than its life: mind past the lower figure, stop past the upper. Source:
-    the rule set's `fridge_lives`, and its days for what is ready to eat, where the day of preparation is day 1.
+    """food 12: a result lies in the fridge longer than its life: mind past the lower figure, stop past the upper.
+    Source: the rule set's `fridge_lives`, and its days for what is ready to eat, where the day of preparation is day 1.
 
     Of each dish the worst.
     """
@@ -107,7 +107,7 @@ def _lies_too_long(
     weight = Weight.STOP if verdict == "stop" else Weight.MIND
     task = paths.task(slot)
     key = "keeps" if task.work is not None and task.work.keeps is not None else "step"
-    return Snag("F12", weight, message, mend, paths.file.places.of((*task.node.loc, key)), safety=True)
+    return Snag("food 12", weight, message, mend, paths.file.places.of((*task.node.loc, key)), safety=True)
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,7 +121,7 @@ class _Entry:
 
 
 def not_too_much_warm_at_once(file: PlanFile, sheet: RunSheet) -> list[Snag]:
-    """F13: more warm food than a tenth of the fridge's litres put into it within an hour, less than an hour off the
+    """food 13: more warm food than a tenth of the fridge's litres put into it within an hour, less than an hour off the
     heat and not cooled before. Common practice, no source; why it matters: the rule set's `cold_holding`."""
     fridge = file.plan.kitchen.fridge
     if fridge is None:
@@ -139,7 +139,7 @@ def not_too_much_warm_at_once(file: PlanFile, sheet: RunSheet) -> list[Snag]:
         f"[common practice, no source]: {names}; {asks} for all that lies there"
     )
     mend = "Cool it first, shallow or in ice and water (`cools: 5 cm deep, metal, ice bath`), or put it in by turns."
-    return [Snag("F13", Weight.MIND, message, mend, file.places.of(most[0].loc), safety=True)]
+    return [Snag("food 13", Weight.MIND, message, mend, file.places.of(most[0].loc), safety=True)]
 
 
 def _room(litres: float) -> str:
@@ -172,11 +172,11 @@ def _from(paths: Paths, slot: Slot, until: datetime) -> list[_Entry]:
         return [_Entry(slot.end, litres, slot.name, (*loc, "keeps"))] if litres and slot.end <= until else []
     found: list[_Entry] = []
     for taker in takers:
-        station = paths.way(taker).on
+        station = paths.way(taker).where
         if taker.start > until or taker.lane in HOT_LANES or station.place == "freezer":
             continue
         if station.place == "fridge":
-            entry = _Entry(taker.start, station.litres or 0, taker.name, (*paths.task(taker).node.loc, "on"))
+            entry = _Entry(taker.start, station.litres or 0, taker.name, (*paths.task(taker).node.loc, "where"))
             found += [entry] if station.litres else []
         elif taker.cooling is None:
             found += _from(paths, taker, until)

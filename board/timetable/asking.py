@@ -182,35 +182,35 @@ class _Builder:
             hold = self._hold(way, oven)
             yield Way(
                 number=number,
-                lane=way.on.lane or "worktop",
+                lane=way.where.lane or "worktop",
                 minutes=minutes,
                 parts=parts_of(way, minutes),
-                demands=self._demands(way.on),
+                demands=self._demands(way.where),
                 oven=use,
                 hold=hold,
-                hot=way.on.place in ("oven", "stovetop") and not way.on.off,
-                warm_up=self._warm_up(use) if minutes and not way.on.off else 0,
+                hot=way.where.place in ("oven", "stovetop") and not way.where.off,
+                warm_up=self._warm_up(use) if minutes and not way.where.off else 0,
                 hold_warm_up=self._warm_up(hold.oven if hold else None),
                 may_run_over=way.takes.high - minutes,
             )
 
     def _oven_uses(self, way: FilledWay, id_: str) -> Iterable[tuple[int | None, OvenUse | None]]:
-        for oven in self._ovens_for(way.on):
-            if way.on.off and oven is not None:
+        for oven in self._ovens_for(way.where):
+            if way.where.off and oven is not None:
                 yield from ((oven, self._rest(way, oven, celsius)) for celsius in self._baked_at(id_))
             else:
-                yield oven, self._oven_use(way.on, oven)
+                yield oven, self._oven_use(way.where, oven)
 
     def _baked_at(self, id_: str) -> list[int]:
         """The settings, one for each way of the bake, that a rest may follow at once. °C."""
         bakes = [link.first for link in self.filled.links if link.second == id_ and link.most == link.least]
         ways = [way for bake in bakes for way in self.filled.tasks[bake].ways]
-        return sorted({round(way.on.heat.want) for way in ways if way.on.heat is not None})
+        return sorted({round(way.where.heat.want) for way in ways if way.where.heat is not None})
 
     def _rest(self, way: FilledWay, oven: int, celsius: int) -> OvenUse:
         """The whole oven, switched off at so many °C, and left as warm as the rest leaves it."""
         facts = self.oven_facts[oven]
-        left = round(celsius_after(facts.rates, celsius, way.takes.likely, ajar=way.on.ajar))
+        left = round(celsius_after(facts.rates, celsius, way.takes.likely, ajar=way.where.ajar))
         return OvenUse(oven, facts.shelves, left, left, left, off=True, baked_at=celsius)
 
     def _ovens_for(self, on: Station) -> list[int | None]:

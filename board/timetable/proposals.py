@@ -143,10 +143,10 @@ class _Proposer:
         way = self.case.tasks[taken.job].ways[way_of(self.question, self.case.answer, taken.job).number]
         if taken.kept:
             return way.keeps.where if way.keeps is not None else None
-        return way.on
+        return way.where
 
     def _place(self, taken: Taken) -> Loc:
-        return (*self._loc(taken.job), "keeps" if taken.kept else "on")
+        return (*self._loc(taken.job), "keeps" if taken.kept else "where")
 
     def _written(self, taken: Taken, station: Station) -> str:
         if not taken.kept:

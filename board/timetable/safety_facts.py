@@ -78,12 +78,12 @@ def cooling_of(plan: Plan, task: Task, way: FilledWay) -> Cooling | None:
 
 
 def _bath(way: FilledWay) -> CoolingPlace:
-    return "fridge" if way.on.place in ("fridge", "freezer") else "room"
+    return "fridge" if way.where.place in ("fridge", "freezer") else "room"
 
 
 def surroundings(plan: Plan, way: FilledWay, bath: CoolingPlace) -> float:
     """What a vessel stands in, °C."""
-    return FREEZER_CELSIUS if bath == "fridge" and way.on.place == "freezer" else ambient_of(plan, bath)
+    return FREEZER_CELSIUS if bath == "fridge" and way.where.place == "freezer" else ambient_of(plan, bath)
 
 
 def ambient_of(plan: Plan, bath: CoolingPlace) -> float:

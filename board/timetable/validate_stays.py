@@ -109,7 +109,7 @@ def kitchen_of(plan: Plan, filled: Filled, done: list[Done], slots: tuple[Slot, 
 
 
 def _place_step(kitchen: Kitchen, each: Done) -> None:
-    slot, on = each.slot, each.way.on
+    slot, on = each.slot, each.way.where
     if slot.start == slot.end:
         return
     for what, amount in things_asked(kitchen.plan.kitchen, on).items():
@@ -136,10 +136,10 @@ def _place_rest(kitchen: Kitchen, each: Done, done: dict[str, Done]) -> None:
     """It follows at once, by the plan, the one step that was baked."""
     slot, way = each.slot, each.way
     ovens = [use.what for use in slot.uses if use.off]
-    if not way.on.off or not ovens:
+    if not way.where.off or not ovens:
         return
     at_once = [link.first for link in kitchen.filled.links if link.second == slot.id and link.most == link.least == 0]
-    baked = [(done[id_], done[id_].way.on.heat) for id_ in at_once if id_ in done]
+    baked = [(done[id_], done[id_].way.where.heat) for id_ in at_once if id_ in done]
     bake, heat = next(((first, heat) for first, heat in baked if heat is not None), (None, None))
     kitchen.rests.append(
         Rest(
@@ -151,7 +151,7 @@ def _place_rest(kitchen: Kitchen, each: Done, done: dict[str, Done]) -> None:
             bake=bake.slot if bake else None,
             asked=heat.want if heat else ROOM_CELSIUS,
             likely=way.takes.likely,
-            ajar=way.on.ajar,
+            ajar=way.where.ajar,
         )
     )
 

@@ -38,8 +38,8 @@ def _kept_in(kitchen: Kitchen, way: FilledWay, slot: Slot) -> list[str | None]:
         return [None]
     allowed = ovens_allowed(kitchen, way.keeps.where)
     own = [use.what for use in slot.uses if use.what in allowed]
-    if not own and way.on.place == "oven" and slot.start == slot.end:
-        own = [oven for oven in ovens_allowed(kitchen, way.on) if oven in allowed]
+    if not own and way.where.place == "oven" and slot.start == slot.end:
+        own = [oven for oven in ovens_allowed(kitchen, way.where) if oven in allowed]
         return [*(own or allowed)]
     return [*(own or allowed)[:1]] or [None]
 
@@ -50,11 +50,11 @@ def fitting_ways(plan: Plan, task: Task, slot: Slot) -> tuple[list[FilledWay], s
     tests: tuple[tuple[str, Callable[[FilledWay], bool]], ...] = (
         (f"takes {minutes} min, and no way of doing it does", lambda way: way.takes.likely == minutes),
         (f"may last {_spread(slot.lasts)}, and by no way of doing it does", lambda way: _lasts_as_long(way, slot)),
-        (f"stands in the lane {slot.lane}, where it is not done", lambda way: way.on.lane == slot.lane),
+        (f"stands in the lane {slot.lane}, where it is not done", lambda way: way.where.lane == slot.lane),
         ("has hands on it at other times than it asks for", lambda way: _hands_are_as_asked(way, slot)),
         (
             f"does not take what it asks for: {_told(slot)}",
-            lambda way: _uses_are_as_asked(plan.kitchen, way.on, slot),
+            lambda way: _uses_are_as_asked(plan.kitchen, way.where, slot),
         ),
         (
             "tells another way of keeping than the plan does",

@@ -171,7 +171,7 @@ class _Writer:
             way=self.answer.ways[n],
             cooks=task.care.cooks,
             hold_minutes=task.care.core.minutes if task.care.core else 0.0,
-            exposed=is_exposed(task.care, chosen.on, work.cools if work else None, rule_set(self.file.plan.rules)),
+            exposed=is_exposed(task.care, chosen.where, work.cools if work else None, rule_set(self.file.plan.rules)),
             fresh=task.care.fresh,
             cooling=cooling_of(self.file.plan, task, chosen),
             raw=raw_in(self.file.plan, task),
@@ -186,7 +186,7 @@ class _Writer:
     def _call(self, work: Work | None, chosen: FilledWay, way: Way) -> str | None:
         """The host's own words; else, where an oven is to be switched off, that."""
         if work is not None and work.call is None and way.oven is not None and way.oven.off:
-            return words.call_rest(self.question.ovens[way.oven.oven].name, ajar=chosen.on.ajar)
+            return words.call_rest(self.question.ovens[way.oven.oven].name, ajar=chosen.where.ajar)
         return work.call if work else None
 
     def _keeping(self, n: int) -> Keeping | None:

@@ -147,7 +147,7 @@ def _line(tiny: Tiny, step: Step) -> str:
     if step.oven is not None:
         on = f"oven at {step.oven} C ({step.oven} to {step.oven} C), 1 shelf"
     attended = {"start": "5 min at the start", "end": "5 min at the end"}.get(step.attended, step.attended)
-    said = {"job" if step.is_job else "step": step.name, "on": f"'{on}'", "takes": f"{step.minutes} to {step.minutes} to {step.minutes + step.over} min",
+    said = {"job" if step.is_job else "step": step.name, "where": f"'{on}'", "takes": f"{step.minutes} to {step.minutes} to {step.minutes + step.over} min",
             "attended": attended}  # fmt: skip
     if not step.is_job:
         said["keeps"] = f"'{step.keeps} min on the stovetop, 1 ring'" if step.keeps_on_ring else f"{step.keeps} min"

@@ -56,7 +56,7 @@ courses:
         steps:
           - step: simmer the soup
             takes: 30 min
-          - {step: reheat the soup, on: oven at 150 C, takes: 12 min, keeps: 20 min hot}
+          - {step: reheat the soup, where: oven at 150 C, takes: 12 min, keeps: 20 min hot}
       # bread is from the baker
       - dish: Bread
         steps:
@@ -226,7 +226,7 @@ EXAMPLES: dict[str, tuple[str, Edit, list[str]]] = {
         ["- kitchen: {ovens: 2}", "+ kitchen: {ovens: {oven 1: {}, oven 2: {}, third oven: {}}}"],
     ),
     "an oven where there was none": (
-        with_kitchen("kitchen: {ovens: 0}\n").replace("on: oven at 150 C, ", ""), AddOven("oven"),
+        with_kitchen("kitchen: {ovens: 0}\n").replace("where: oven at 150 C, ", ""), AddOven("oven"),
         ["- kitchen: {ovens: 0}", "+ kitchen: {ovens: {oven: {}}}"],
     ),
     "an oven like one in lines": (
@@ -248,8 +248,8 @@ EXAMPLES: dict[str, tuple[str, Edit, list[str]]] = {
         ["- kitchen: {tools: {big pot: 1}}", "+ kitchen: {tools: {big pot: 3}}"],
     ),
     "another way where there was one": (
-        PLAN, AddWay(SOUP, {"on": "oven at 150 C", "takes": "50 min"}),
-        ["+             or:", "+               - on: oven at 150 C", "+                 takes: 50 min"],
+        PLAN, AddWay(SOUP, {"where": "oven at 150 C", "takes": "50 min"}),
+        ["+             or:", "+               - where: oven at 150 C", "+                 takes: 50 min"],
     ),
     "a third way beside one in braces": (
         PLAN, AddWay(BREAD, {"takes": "3 min"}),
@@ -267,19 +267,19 @@ EXAMPLES: dict[str, tuple[str, Edit, list[str]]] = {
     ),
     "another heat": (
         PLAN, SetOn(REHEAT, "oven at 120 C, 1 shelf"),
-        ["-           - {step: reheat the soup, on: oven at 150 C, takes: 12 min, keeps: 20 min hot}",
-         "+           - {step: reheat the soup, on: 'oven at 120 C, 1 shelf', takes: 12 min, keeps: 20 min hot}"],
+        ["-           - {step: reheat the soup, where: oven at 150 C, takes: 12 min, keeps: 20 min hot}",
+         "+           - {step: reheat the soup, where: 'oven at 120 C, 1 shelf', takes: 12 min, keeps: 20 min hot}"],
     ),
     "another place to keep": (
         PLAN, SetOn((*REHEAT, "keeps"), "30 min in the room"),
-        ["-           - {step: reheat the soup, on: oven at 150 C, takes: 12 min, keeps: 20 min hot}",
-         "+           - {step: reheat the soup, on: oven at 150 C, takes: 12 min, keeps: 30 min in the room}"],
+        ["-           - {step: reheat the soup, where: oven at 150 C, takes: 12 min, keeps: 20 min hot}",
+         "+           - {step: reheat the soup, where: oven at 150 C, takes: 12 min, keeps: 30 min in the room}"],
     ),
     "another place to keep in another way": (
         PLAN, SetOn((*TART, "or", 0, "keeps"), "30 min hot"),
         ["-               keeps: 45 min in the room  # or so", "+               keeps: 30 min hot  # or so"],
     ),
-    "a place where none was told": (PLAN, SetOn(SOUP, "stovetop, 1 ring"), ["+             on: stovetop, 1 ring"]),
+    "a place where none was told": (PLAN, SetOn(SOUP, "stovetop, 1 ring"), ["+             where: stovetop, 1 ring"]),
     "any day": (PLAN, DropDay(TART), ["-             day: on the day"]),
     "any day and hour": (
         PLAN.replace("not before: 14:00", "day: sat\n            not before: 14:00"), DropDay(BREAD),
@@ -290,13 +290,13 @@ EXAMPLES: dict[str, tuple[str, Edit, list[str]]] = {
         PLAN, DropDish("Soup", "Leek soup"),
         ["-       - dish: Leek soup", "-         for: 8", "-         ingredients: [1 kg leeks]  # well washed",
          "-         steps:", "-           - step: simmer the soup", "-             takes: 30 min",
-         "-           - {step: reheat the soup, on: oven at 150 C, takes: 12 min, keeps: 20 min hot}"],
+         "-           - {step: reheat the soup, where: oven at 150 C, takes: 12 min, keeps: 20 min hot}"],
     ),
     "a dish bought": (
         PLAN, BuyDish("Soup", "Leek soup", 10),
         ["-         ingredients: [1 kg leeks]  # well washed", "-           - step: simmer the soup",
          "+           - step: plate the bought Leek soup", "-             takes: 30 min", "+             takes: 10 min",
-         "-           - {step: reheat the soup, on: oven at 150 C, takes: 12 min, keeps: 20 min hot}"],
+         "-           - {step: reheat the soup, where: oven at 150 C, takes: 12 min, keeps: 20 min hot}"],
     ),
     "a dish in braces bought": (
         PLAN, BuyDish("Cheese", "Cheese board", 5),
@@ -356,7 +356,7 @@ REFUSED: dict[str, tuple[Edit, str]] = {
     "a way of nothing": (AddWay(("courses", 0), {"takes": "5 min"}), "no step or job"),
     "a way with nothing in it": (AddWay(SOUP, {}), "must differ"),
     "a way with a word that is none": (AddWay(SOUP, {"takse": "5 min"}), "'takse' is not a word"),
-    "a way to a tool nobody has": (AddWay(SOUP, {"on": "worktop, slicer"}), "no tool called 'slicer'"),
+    "a way to a tool nobody has": (AddWay(SOUP, {"where": "worktop, slicer"}), "no tool called 'slicer'"),
     "a place of no step": (SetOn(("courses", 9, "dishes", 0, "steps", 0), "worktop"), "no step or job"),
     "a place that stands": (SetOn(REHEAT, "oven at 150 C"), "says so already"),
     "a place that is none": (SetOn(SOUP, "hot"), "'hot' is no lane to work in"),
@@ -402,8 +402,8 @@ def test_a_step_that_names_an_oven_still_finds_it_among_more() -> None:
     text = with_kitchen("kitchen:\n  ovens: 2\n").replace("oven at 150 C", "oven 2 at 150 C")
     plan = plan_of(changed(text, AddOven("third oven"))).plan
 
-    assert plan.courses[0].dishes[0].steps[1].on is not None
-    assert plan.courses[0].dishes[0].steps[1].on.oven == "oven 2"
+    assert plan.courses[0].dishes[0].steps[1].where is not None
+    assert plan.courses[0].dishes[0].steps[1].where.oven == "oven 2"
 
 
 # --- the bundled plans: what each edit is to say --------------------------------------------------------------
@@ -488,10 +488,10 @@ def test_steps_of_a_bundled_plan_get_another_way_or_place_and_lose_their_day(bun
         ways = work_at(made(bundled, AddWay(loc, {"takes": "44 min"}))[1], loc).or_
         assert ways[:-1] == work.or_
         assert ways[-1] == Way.model_validate({"takes": "44 min"})
-    for loc in [loc for loc, work in works if work.on is not None and work.on.place == "oven"][::6]:
+    for loc in [loc for loc, work in works if work.where is not None and work.where.place == "oven"][::6]:
         text, after = made(bundled, SetOn(loc, "oven at 123 C"))
         assert len(lost(bundled[0], text)) == 1
-        assert work_at(after, loc).on == Way.model_validate({"on": "oven at 123 C"}).on
+        assert work_at(after, loc).where == Way.model_validate({"where": "oven at 123 C"}).where
     days = [loc for loc, work in works if work.day is not None]
     assert days
     text, after = made(bundled, DropDay((*days[-1], "day")))

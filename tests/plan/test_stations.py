@@ -12,8 +12,8 @@ from board.plan.stations import (
     HeatRate,
     Keep,
     Keeps,
-    On,
     Station,
+    Where,
     parse_celsius,
     parse_cools,
     parse_heat,
@@ -22,7 +22,7 @@ from board.plan.stations import (
     parse_station,
 )
 
-ON: TypeAdapter[Station] = TypeAdapter(On)
+ON: TypeAdapter[Station] = TypeAdapter(Where)
 KEEPS: TypeAdapter[Keep] = TypeAdapter(Keeps)
 
 

@@ -90,7 +90,7 @@ class _Maker:
     def way(self) -> dict[str, Any]:
         way: dict[str, Any] = {"takes": f"{self.pick([0, 5, 10, 20, 30, 45, 60])} min"}
         if self.odds() < 0.85:
-            way["on"] = self.station()
+            way["where"] = self.station()
         if self.odds() < 0.5:
             way["attended"] = self.pick(
                 ["all", "none", "3 min at the start", "2 min at the start, 1 min every 10 min, 2 min at the end"]
@@ -125,7 +125,7 @@ class _Maker:
         self.count += 1
         rest = {
             "step": f"step {self.count}x",
-            "on": "oven off" + self.pick(["", ", door ajar", ", bowl"]),
+            "where": "oven off" + self.pick(["", ", door ajar", ", bowl"]),
             "takes": self.pick(["10 min", "30 to 45 min", "60 min"]),
         }
         return rest | ({"keeps": self.keeps()} if self.odds() < 0.5 else {})
@@ -136,7 +136,7 @@ class _Maker:
             steps: list[dict[str, Any]] = []
             for _ in range(self.pick([1, 2, 3, 4])):
                 steps.append(self.step([s["step"] for s in steps], hands))
-                bakes = str(steps[-1].get("on", "")).startswith("oven at") and steps[-1]["takes"] != "0 min"
+                bakes = str(steps[-1].get("where", "")).startswith("oven at") and steps[-1]["takes"] != "0 min"
                 if bakes and self.odds() < 0.15:
                     steps.append(self.rest())
             self.steps += [s["step"] for s in steps]
