@@ -19,7 +19,7 @@ arrive: 18:30
 guests: [6 guests]
 """
 
-# Squash roasts at 210 °C for 35 min before the main, while a finished pot keeps warm in an oven of 90 °C; there is one
+# Squash roasts at 210 °C for 30 min before the main, while a finished pot keeps warm in an oven of 90 °C; there is one
 # oven.
 SQUASH_AND_POT = (
     HEAD
@@ -49,7 +49,7 @@ courses:
             takes: 15 min
           - step: roast the squash
             on: oven at 210 C (200 to 220 C)
-            takes: 35 min
+            takes: 30 min
             keeps: 10 min
             best within: 5 min
 """
