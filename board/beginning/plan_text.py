@@ -9,6 +9,7 @@ from board.beginning.menu import Course, Setting, courses
 from board.plan.spell import scalar
 from board.plan.when import clock_of, minute_of
 
+# Hours and courses of a plan to begin with, for the host to change: ours.
 WORK_BEFORE_MINUTES = 8 * 60  # on the day
 EARLIEST_WORK = "07:00"
 FIRST_STANDING, FIRST_SEATED, BETWEEN = 25, 35, 45  # minutes after the guests arrive; between two courses

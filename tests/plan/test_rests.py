@@ -1,4 +1,7 @@
-"""A rest in the switched-off oven follows one bake of its own at once; all else is told at its place."""
+"""A rest in the switched-off oven follows one bake of its own at once; all else is told at its place.
+
+Its heat and its lengths are ours: any would do.
+"""
 
 import pytest
 
