@@ -20,10 +20,10 @@ courses:
           - step: slice the pears
             takes: 20 min
           - step: dry the slices
-            on: oven at 100 C
+            where: oven at 100 C
             takes: 70 min
           - step: rest the slices
-            on: oven off, door ajar
+            where: oven off, door ajar
             takes: 45 min
           - step: top the porridge
             takes: 10 min
@@ -45,13 +45,13 @@ def test_a_rest_right_after_its_bake_follows_it_at_once() -> None:
 @pytest.mark.parametrize(
     ("old", "new", "place", "words"),
     [
-        ("on: oven at 100 C", "on: worktop", "22:17", "follows nothing baked"),
+        ("where: oven at 100 C", "where: worktop", "22:17", "follows nothing baked"),
         ("takes: 70 min", "takes: 0 min", "22:17", "follows nothing baked"),
         ("45 min\n", "45 min\n            after: dry the slices, at least 10 min\n", "22:17", "leave out `at least`"),
-        ("step: top the porridge", "step: rest again\n            on: oven off\n            after: dry the slices",
+        ("step: top the porridge", "step: rest again\n            where: oven off\n            after: dry the slices",
          "25:17", "so does 'rest the slices' after the same bake"),
-        ("on: oven off, door ajar", "on: oven off at 90 C", "22:17", "then it has no setting"),
-        ("on: oven off, door ajar", "on: fridge, off", "22:17", "only an oven can be off"),
+        ("where: oven off, door ajar", "where: oven off at 90 C", "22:17", "then it has no setting"),
+        ("where: oven off, door ajar", "where: fridge, off", "22:17", "only an oven can be off"),
         ("takes: 10 min", "takes: 10 min\n            keeps: 1 h in the oven off", "26:20", "nothing keeps in an oven"),
     ],
 )  # fmt: skip

@@ -38,7 +38,7 @@ courses:
       - dish: Pot of barley
         steps:
           - step: cook the barley
-            on: stovetop, 1 ring
+            where: stovetop, 1 ring
             takes: 30 min
             attended: all
             not after: 18:30     # before the guests come
@@ -48,7 +48,7 @@ courses:
           - step: cut the squash into wedges
             takes: 15 min
           - step: roast the squash
-            on: oven at 210 C (200 to 220 C)
+            where: oven at 210 C (200 to 220 C)
             takes: 30 min
             keeps: 10 min
             best within: 5 min
@@ -73,17 +73,17 @@ courses:
           - step: core and slice the pears
             takes: 25 min
           - step: dry the pear slices
-            on: oven at 110 C (105 to 115 C)
+            where: oven at 110 C (105 to 115 C)
             takes: 50 to 55 to 70 min
           - step: rest the pear slices in the closed oven
-            on: oven off
+            where: oven off
             takes: 40 min
             keeps: 2 days in the room
             day: day before
       - dish: Tray bake
         steps:
           - step: bake the tray
-            on: oven at 180 C
+            where: oven at 180 C
             takes: 40 min
             keeps: 2 days in the room
             day: day before
@@ -107,18 +107,18 @@ courses:
       - dish: Barley with seeds
         steps:
           - step: toast the seeds
-            on: stovetop, 1 ring, big pan
+            where: stovetop, 1 ring, big pan
             takes: 3 min
             keeps: 10 min on the stovetop, 1 ring, big pan
           - step: turn the barley in the seeds
-            on: stovetop, 1 ring, big pan
+            where: stovetop, 1 ring, big pan
             takes: 5 min
             after: toast the seeds, at once
             keeps: 40 min on the stovetop, 1 ring, big pan
       - dish: Flatbreads
         steps:
           - step: fry the flatbreads
-            on: stovetop, 1 ring, big pan
+            where: stovetop, 1 ring, big pan
             takes: 20 min
             keeps: 60 min hot
 """
