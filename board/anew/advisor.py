@@ -16,7 +16,7 @@ from board.run.state import State
 from board.run.wishes import Refusal, TakeSheet
 from board.timetable.run_sheet import RunSheet
 
-AGAIN = timedelta(minutes=2)  # of the evening, before the same state of things is worked out once more
+AGAIN = timedelta(minutes=2)  # of the evening, before the same state of things is worked out once more; ours
 
 
 class Solver(Protocol):

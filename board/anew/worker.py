@@ -24,7 +24,7 @@ from board.timetable.cpsat.solve import NoAnswer, solve
 from board.timetable.run_sheet import RunSheet, store
 from board.timetable.write_up import write_up
 
-LIMIT_SECONDS = 1.5
+LIMIT_SECONDS = 1.5  # ours
 
 
 class Request(msgspec.Struct, frozen=True):

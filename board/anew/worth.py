@@ -8,7 +8,7 @@ from board.run.state import State, StepState
 from board.timetable.company import host_of, takes_away
 from board.timetable.run_sheet import RunSheet
 
-LATE, KEPT, AWAY = 3, 5, 10  # minutes gained from which it is offered
+LATE, KEPT, AWAY = 3, 5, 10  # minutes gained from which it is offered; ours
 MINUTE = timedelta(minutes=1)
 
 

@@ -82,15 +82,15 @@ def _nibbles(at: Setting) -> Course:
 def _soup(at: Setting) -> Course:
     if at.rings < 2:
         return Course("Soup", "15 to 20 to 25 min", f"""\
-- dish: Cold cucumber soup
+- dish: Cold beetroot soup
   for: {at.n}
   ingredients:
-    - {at.pieces(3)} cucumbers (veg)
-    - {at.grams(120)} plain yoghurt (dairy)
+    - {at.grams(120)} cooked beetroot (veg)
+    - {at.pieces(8)} l buttermilk (dairy)
     - {at.pieces(8)} bunches dill (veg)
     - to taste salt
   steps:
-    - {{step: grate the cucumbers into the yoghurt, takes: {at.handwork(12, 15, 20)}, keeps: 1 day in the fridge}}
+    - {{step: grate the beetroot into the buttermilk, takes: {at.handwork(12, 15, 20)}, keeps: 1 day in the fridge}}
     - {{step: ladle out the soup, takes: {at.handwork(3, 4, 6)}, best within: 10 min, keeps: 20 min in the room}}
 """)  # fmt: skip
     return Course("Soup", "15 to 20 to 25 min", f"""\
@@ -240,14 +240,13 @@ def _cheese(at: Setting) -> Course:
 
 def _sweet(at: Setting) -> Course:
     return Course("Sweet", "20 to 25 min", f"""\
-- dish: Berries and yoghurt in glasses
+- dish: Oranges with dates
   for: {at.n}
   ingredients:
-    - {at.grams(80)} berries (veg)
-    - {at.grams(120)} plain yoghurt (dairy)
-    - {at.pieces(4)} tbsp honey (baking)
+    - {at.n} oranges (veg)
+    - {at.pieces(6)} packs dates (store cupboard)
   steps:
-    - step: layer the berries and the yoghurt
+    - step: slice the oranges and lay the dates between
       takes: {at.handwork(12, 15, 20)}
       keeps: 1 day in the fridge
 """)  # fmt: skip
@@ -256,11 +255,11 @@ def _sweet(at: Setting) -> Course:
 def _coffee(at: Setting) -> Course:
     where = "where: 'stovetop, 1 ring', " if at.rings else ""
     return Course("Coffee", "15 to 20 min", f"""\
-- dish: Coffee and dates
+- dish: Coffee and candied peel
   for: {at.n}
   ingredients:
     - {at.grams(9)} coffee (store cupboard)
-    - {at.pieces(6)} packs dates (store cupboard)
+    - {at.pieces(8)} packs candied peel (baking)
   steps:
     - {{step: brew the coffee, {where}takes: 8 to 10 to 12 min, best within: 10 min, keeps: 20 min hot}}
 """, spoils=False)  # fmt: skip

@@ -9,6 +9,7 @@ from board.beginning.menu import Course, Setting, courses
 from board.plan.spell import scalar
 from board.plan.when import clock_of, minute_of
 
+# Hours and courses of a plan to begin with, for the host to change: ours.
 WORK_BEFORE_MINUTES = 8 * 60  # on the day
 EARLIEST_WORK = "07:00"
 FIRST_STANDING, FIRST_SEATED, BETWEEN = 25, 35, 45  # minutes after the guests arrive; between two courses
@@ -88,7 +89,7 @@ def _jobs(menu: list[Course], eaters: int) -> Iterator[str]:
     for course in menu:
         if course.spoils:
             yield f"  - job: put what is left of {course.name} into the cold"
-            yield "    on: worktop"
+            yield "    where: worktop"
             yield "    takes: 4 min"
             yield f"    after: clear {course.name}, at most 20 min"
             yield f"    puts away: {course.name}"

@@ -17,7 +17,7 @@ from board.plan.when import Moment, instant
 from board.plan.work import Work
 
 ALWAYS = (datetime(1900, 1, 1, tzinfo=UTC), datetime(2300, 1, 1, tzinfo=UTC))
-SMALL_HOURS = "05:00"  # a day of the kitchen lasts until then
+SMALL_HOURS = "05:00"  # a day of the kitchen lasts until then; ours
 
 
 def work_fits_the_times_it_is_given(file: PlanFile) -> list[Snag]:

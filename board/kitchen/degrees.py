@@ -7,7 +7,7 @@ from board.kitchen.heat import ROOM_CELSIUS
 
 # A probe's scale in a kitchen, °C, from deep frozen to boiling sugar; common practice, no source.
 PROBE_COLDEST, PROBE_HOTTEST = -60.0, 300.0
-HOT, FAR_ABOVE = 50.0, 15.0  # °C: what is wanted hot, and how far above it a core seldom gets; common practice
+HOT, FAR_ABOVE = 50.0, 15.0  # °C: what is wanted hot, and how far above a core seldom gets; common practice, no source
 WATER_BOILS = 100.0  # °C at sea level; what holds water gets no hotter
 
 Trouble = Literal["nonsense", "which-unit", "no-probe"]

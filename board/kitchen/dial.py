@@ -5,7 +5,7 @@ LOW_CELSIUS = 115.0  # below, for drying, setting and keeping warm, each degree 
 
 
 def dial_celsius(celsius: float) -> int:
-    """The nearest mark of a dial in °C; in a low oven the nearest degree: 400 °F → 200 °C, 225 °F → 107 °C."""
+    """The nearest mark of a dial in °C; in a low oven the nearest degree: 375 °F → 190 °C, 190 °F → 88 °C."""
     mark = MARK_CELSIUS if celsius >= LOW_CELSIUS else 1
     return int(celsius / mark + 0.5) * mark
 

@@ -24,6 +24,7 @@ from board.plan.stations import rate_text
 from board.timetable.run_sheet import CourseSlot, Lasts, RunSheet, Slot
 from board.timetable.sittings import sitting_wait
 
+# What is enough to offer a change: ours.
 FEW = 3  # evenings from which a plan's single figure becomes three
 LEAST_MINUTES, LEAST_SHARE, LEAST_WIDTH = 1, 0.05, 1 / 3  # what is less is no lesson
 Word = Literal["takes", "eaten in"]

@@ -28,6 +28,7 @@ from board.lessons.kinds import Key, Kind, kind_of
 from board.lessons.observe import PastEvening
 from board.timetable.run_sheet import Lasts
 
+# How much plan, evenings and kind weigh against each other, and how far one wild evening may pull: ours.
 PRIOR_EVENINGS = 1.0
 PRIOR_SPREAD = 2.0  # alpha: half as many evenings as it counts for
 WILD = 2.5
@@ -104,6 +105,7 @@ def _drawn_in(believed: Belief, logs: Sequence[float]) -> list[float]:
     if not logs:
         return []
     middle = median([believed.mu, believed.mu, *logs])
+    # 1.4826: a normal's deviation over the median of distances from its middle; 1 / NormalDist().inv_cdf(0.75).
     seen = 1.4826 * median([abs(each - middle) for each in logs]) if len(logs) > 2 else 0.0
     reach = WILD * max(believed.sigma, seen, LEAST_WILD)
     return [min(max(each, middle - reach), middle + reach) for each in logs]

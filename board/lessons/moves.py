@@ -9,6 +9,7 @@ from board.lessons.changes import About
 from board.lessons.kinds import Key, key_of_slot
 from board.timetable.run_sheet import RunSheet, Slot
 
+# What is worth telling: ours.
 LEAST_MINUTES = 5
 MOST_TOLD = 8
 

@@ -32,7 +32,8 @@ from board.timetable.run_sheet import Lasts, RunSheet, Slot, Use
 from board.timetable.sittings import sitting
 
 Aside = Literal["forgotten", "interrupted", "cold-oven", "untimed"]
-FORGOTTEN_TIMES = 3  # so many times its high, with a call at the end that nobody answered, is left open by mistake
+# So many times its high, with a call at the end that nobody answered, is left open by mistake; ours.
+FORGOTTEN_TIMES = 3
 MINUTE = timedelta(minutes=1)
 
 

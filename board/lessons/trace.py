@@ -19,7 +19,7 @@ from board.timetable.company import away_minutes, dinner_over, host_of, takes_aw
 from board.timetable.run_sheet import CourseSlot, Slot
 
 Why = Literal["began late", "took longer", "answered late", "guests"]
-LATE_MINUTES = 1  # less is no delay
+LATE_MINUTES = 1  # less is no delay; ours
 MINUTE = timedelta(minutes=1)
 
 

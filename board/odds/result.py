@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Literal
 
-WITHIN_MINUTES = 5  # a course that goes out no later than this after its wanted time counts as on time
-BY_SHARES = (0.5, 0.8, 0.95)
+WITHIN_MINUTES = 5  # a course that goes out no later than this after its wanted time counts as on time; ours
+BY_SHARES = (0.5, 0.8, 0.95)  # ours
 
 CauseKind = Literal["work", "sitting", "timetable"]
 

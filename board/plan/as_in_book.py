@@ -103,7 +103,7 @@ class _Answer:
     kind: str = ""  # of work, where no more than that is known
 
 
-WIDEST = 10  # a kind of work whose longest is over so many times its shortest tells nothing
+WIDEST = 10  # a kind of work whose longest is over so many times its shortest tells nothing; ours
 LENGTH = "Write a length, for example `takes: 25 min`."
 _NotThere = tuple[str, str]  # why, and how to mend it
 

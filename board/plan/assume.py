@@ -23,11 +23,13 @@ from board.plan.work import Way, Work
 
 KEEPS_MINUTES = 120  # in the room; the usual two-hour limit for perishable food (USDA FSIS)
 BEST_WITHIN_MINUTES = 15  # for a hot dish before it is served; common practice, no source
+# To plate and carry a course, to clear it, to bring the guests to the table: common practice, no source.
 SERVE_MINUTES = 5
 CLEAR_MINUTES = 5
 SEAT_MINUTES = 5
-MAY_SLIP_MINUTES = 10
+MAY_SLIP_MINUTES = 10  # ours
 DAY_MINUTES = 24 * 60  # what thawed in the fridge keeps there, where the plan is silent; FSIS gives 1 day and more
+# Hands to put in and take out, and to put away: common practice, no source.
 OVEN_ATTENDED = Attention(start=2, end=2)
 STORED_ATTENDED = Attention(start=2)
 

@@ -17,8 +17,8 @@ from board.plan.work import Job, Ref
 PUT_AWAY_MINUTES = 3  # to put bottles into the fridge; common practice, no source
 BOTTLES_A_MINUTE = 2  # opened; common practice, no source
 STANDS_OPEN_MINUTES = 30  # no longer than this beyond what is asked for; common practice, no source
-STAYS_COLD_MINUTES = 24 * 60
-ON_THE_DAY_MINUTES = 8 * 60  # what is chilled no longer than this goes into the fridge on the day itself
+STAYS_COLD_MINUTES = 24 * 60  # in the fridge, until it is opened; ours
+ON_THE_DAY_MINUTES = 8 * 60  # what is chilled no longer than this goes into the fridge on the day itself; ours
 
 
 def pouring_jobs(plan: Plan) -> list[tuple[Loc, Job]]:

@@ -29,7 +29,7 @@ _GAP = re.compile(r"(.*?)\s*,\s*(?:(at least|at most)\s+([^,]+)|(at once))", re.
 
 
 def parse_ref(text: str) -> dict[str, object]:
-    """`simmer the broth, at least 10 min, at most 2 h`; `bake the shells, at once`."""
+    """`simmer the broth, at least 10 min, at most 2 h`; `bake the rolls, at once`."""
     found: dict[str, object] = {}
     while match := _GAP.fullmatch(text.strip()):
         text = match[1]

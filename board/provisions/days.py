@@ -17,7 +17,7 @@ from board.provisions.items import Item
 
 NOON = 12  # o'clock; what is wanted earlier in the day is bought the day before; common practice, no source
 ON_THE_EVE = ("flower", "cut flower", "bouquet")  # they stand a night in water; common practice, no source
-LOOK_BACK_DAYS = 7  # an open day is looked for so far back
+LOOK_BACK_DAYS = 7  # an open day is looked for so far back; ours
 
 Doubt = Literal["no trip before", "keeps too short", "shop shut"]
 

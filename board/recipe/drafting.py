@@ -14,7 +14,7 @@ from board.recipe.heat import setting_in
 from board.recipe.reading import Instruction, Recipe
 from board.recipe.times import Length, length_in
 
-UNKNOWN_MINUTES = 10
+UNKNOWN_MINUTES = 10  # a step without a time; ours
 LONGEST_NAME = 72
 _SENTENCE = re.compile(r"(?<=[.!?;])\s+(?=[A-Z“\"'(])|,?\s+(?:and\s+)?then\s+(?=[a-z])")
 _ABBREVIATED = re.compile(r"\b(?:approx|min|mins|hr|hrs|tbsp|tsp|no|deg|e\.g|i\.e|oz|lb)\.$", re.IGNORECASE)

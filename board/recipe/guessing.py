@@ -7,9 +7,10 @@ from board import words
 from board.recipe.heat import setting_in
 from board.recipe.times import Length
 
+# Settings where a recipe gives none: common practice, no source.
 DEFAULT_SETTING = "180 C"
 GRILL_SETTING = "240 C"
-RUNS_BY_ITSELF_FROM = 12  # minutes: what simmers no longer is watched
+RUNS_BY_ITSELF_FROM = 12  # minutes: what simmers no longer is watched; ours
 _OVEN = re.compile(
     r"\b(?:bakes?|roasts?|slow-roast|par-?bake|(?:in|into|to) (?:the |a |your )?(?:\w+ )?oven)\b",
     re.IGNORECASE,
@@ -32,6 +33,7 @@ _OUT_OF_IT = re.compile(r"\b(?:from|out of|off) the (?:oven|fridge|refrigerator|
 _HEAT_THE_OVEN = re.compile(
     r"\b(?:pre-?heat|heat|turn on|switch on|set)\b[^.;]{0,40}\b(?:oven|grill|broiler)\b", re.IGNORECASE
 )
+# Hands on what runs by itself: common practice, no source.
 LOW_FLAME_HANDS = "3 min at the start, 1 min every 10 min, 1 min at the end"
 WAIT_HANDS = "1 min at the start"
 

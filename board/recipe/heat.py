@@ -7,7 +7,7 @@ goes there.
 import re
 
 BARE_FAHRENHEIT_FROM = 260
-LOWEST_CELSIUS, HIGHEST_CELSIUS = 50, 300
+LOWEST_CELSIUS, HIGHEST_CELSIUS = 50, 300  # of a home oven; common practice, no source
 _GAS_CELSIUS = {"¼": 110, "1/4": 110, "½": 130, "1/2": 130, "1": 140, "2": 150, "3": 170, "4": 180, "5": 190, "6": 200,
                 "7": 220, "8": 230, "9": 240}  # fmt: skip
 _DEGREES = re.compile(

@@ -19,7 +19,7 @@ from board.safety.exposure import Exposure, RawFood, before_cooking, exposures
 from board.timetable.run_sheet import RawLimit, RunSheet, SpoilClock
 
 WARN_CLOCK_MINUTES = 20  # before a limit; common practice, no source
-TOLD_AFTER = timedelta(minutes=30)  # so long past its limit what is left of a course is still told of
+TOLD_AFTER = timedelta(minutes=30)  # so long past its limit what is left of a course is still told of; ours
 NOW_ON = timedelta(seconds=1)  # what stands out from this very moment on stands out
 
 Where = Literal["kitchen", "table", "left", "away"]

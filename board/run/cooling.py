@@ -16,7 +16,7 @@ from board.run.state import Reading, State
 from board.timetable.run_sheet import Cooling, Slot, Stage
 
 READ_COOLING_MINUTES = 20  # between two readings of what cools; common practice, no source
-NEVER = timedelta(days=3)  # what takes longer is never cold
+NEVER = timedelta(days=3)  # what takes longer is never cold; ours
 
 
 @dataclass(frozen=True, slots=True)

@@ -51,7 +51,7 @@ from board.timetable.run_sheet import RunSheet, Slot
 LONGEST_NOTE = 2000
 
 
-GUESTS_COME_EARLY = timedelta(hours=6)  # earlier than that it is a key pressed by mistake
+GUESTS_COME_EARLY = timedelta(hours=6)  # earlier than that it is a key pressed by mistake; ours
 
 
 def decide(state: State, wish: Wish, at: datetime) -> list[Event] | Refusal:

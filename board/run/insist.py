@@ -10,6 +10,7 @@ from datetime import datetime
 from board.run.calls import Call
 from board.run.state import CallKey
 
+# How often and how hard it rings: ours.
 FIRST_RINGS = (0.0, 1.0, 3.0, 6.0, 10.0)  # minutes after the call
 THEN_EVERY = 5.0  # minutes
 STROKES = (1, 2, 2, 3)  # of the first rings; the last goes on

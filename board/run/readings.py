@@ -10,8 +10,8 @@ from board.run.forecast import Forecast, Standing
 from board.run.state import Reading, State, StepState
 from board.timetable.run_sheet import Slot
 
-READ_AGAIN_MINUTES = 3  # common practice, no source
-WARN_MINUTES = 10  # before what stands keeps no longer
+READ_AGAIN_MINUTES = 3  # until a probe is read again; common practice, no source
+WARN_MINUTES = 10  # before what stands keeps no longer; ours
 EXACT_MINUTES = 1e-6  # room for binary fractions of a hold, and for nothing else
 
 

@@ -10,7 +10,7 @@ from board.run.wishes import DelayGuests, DropDish, SlipWish, Stretch
 from board.timetable.run_sheet import HEAT, ORDER, RunSheet, Slot
 from board.timetable.sittings import sitting_wait
 
-LEAST = timedelta(minutes=1)  # a step does not become shorter than this
+LEAST = timedelta(minutes=1)  # a step does not become shorter than this; ours
 
 
 def decide_slip(state: State, wish: SlipWish, at: datetime) -> StepStretched | GuestsDelayed | DishDropped | str:

@@ -11,6 +11,7 @@ from board.timetable.run_sheet import HEAT, Slot
 
 Kind = Literal["not-ready", "guests", "sitting", "dish", "oven", "length"]
 KINDS: tuple[Kind, ...] = ("not-ready", "guests", "sitting", "dish", "oven", "length")
+# What a slip is first taken to cost, and at most: ours.
 MINUTES: dict[Kind, int] = {"not-ready": 5, "guests": 10, "sitting": 10, "dish": 0, "oven": 5, "length": 5}
 LONGEST = 180
 

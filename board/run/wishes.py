@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from board.run.events import Part
 from board.timetable.run_sheet import RunSheet
 
-LATER_MINUTES = 5
+LATER_MINUTES = 5  # ours
 
 
 @dataclass(frozen=True, slots=True)

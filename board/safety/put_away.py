@@ -8,7 +8,7 @@ from board.plan.spell import Layout, flow
 from board.safety.clocks import DishClock
 from board.timetable.run_sheet import RunSheet
 
-TAKES, SPARE, LONGEST_WAIT = 10, 5, 60  # minutes: of the job; left before a deadline; after the clearing
+TAKES, SPARE, LONGEST_WAIT = 10, 5, 60  # minutes: of the job; left before a deadline; after the clearing; ours
 
 
 @dataclass(frozen=True, slots=True)

@@ -41,11 +41,12 @@ from board.timetable.clashes import HANDS, OVENS, Clash, Taken
 from board.timetable.question import LITRE, Question
 from board.timetable.waits import way_of
 
+# What is tried, and in which order: ours.
 PUSHES = (5, 10, 15, 20, 30, 45, 60)  # minutes a course may be put off
 EARLIER = (30, 60, 120, 240)  # minutes by which the hours may begin sooner
 EARLIEST = 7 * 60  # nobody is asked to begin before seven
-WIDEST = 25  # °C a step may be asked to accept beyond what it says
-BOUGHT = 5  # minutes to plate what was bought ready
+WIDEST = 25  # °C a step may be asked to accept beyond what it says; common practice, no source
+BOUGHT = 5  # minutes to plate what was bought ready; common practice, no source
 SHARE, KEEP, ANOTHER_DAY, MORE, HELPER, OVEN, BUY, DROP = 4, 6, 8, 12, 20, 30, 45, 60  # weights
 
 

@@ -10,7 +10,7 @@ from board.plan.model import Plan
 from board.plan.spoils import dish_at, raw_class, spoils
 from board.timetable.run_sheet import Cooling, RawLimit, SpoilClock, Stage
 
-FREEZER_CELSIUS = -18.0
+FREEZER_CELSIUS = -18.0  # 0 °F: USDA FSIS, on freezing; from memory
 
 
 def spoil_clocks(file: PlanFile) -> tuple[SpoilClock, ...]:

@@ -49,7 +49,7 @@ class Change:
     ajar: bool = False
 
 
-COLD_AFTER_MINUTES = 90  # an oven left off that long is taken as cold
+COLD_AFTER_MINUTES = 90  # an oven left off that long is taken as cold; ours
 
 
 def settings(spells: list[InOven]) -> list[Setting]:

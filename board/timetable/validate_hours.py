@@ -15,7 +15,7 @@ from board.timetable.run_sheet import Attended, Slot
 from board.words import day_and_clock
 
 Stretch = tuple[datetime, datetime]
-DAY_ENDS = "05:00"  # the next morning
+DAY_ENDS = "05:00"  # the next morning; ours
 
 
 def nobody_is_in_two_places(plan: Plan, slots: Iterable[Slot]) -> Iterator[str]:

@@ -14,7 +14,7 @@ from board.timetable.validate_heat import heat_of
 from board.timetable.validate_stays import Kitchen, Rest, Stay
 from board.timetable.validate_ways import after_minutes, whole_minutes
 
-OFF_AFTER = timedelta(minutes=90)  # an oven that stood empty this long has been turned off
+OFF_AFTER = timedelta(minutes=90)  # an oven that stood empty this long has been turned off; ours
 A_TRIFLE = 1e-6  # minutes are reckoned as floats
 
 

@@ -194,7 +194,7 @@ evenings:
   0a1b2c3d: 2026-11-28 Soup supper
 steps:
   - step: simmer the soup
-    where: stovetop
+    lane: stovetop
     took: 0a1b2c3d 32.5
 ovens:
   - oven: oven
@@ -210,8 +210,8 @@ BAD = {
     "no mark": ("0a1b2c3d 32.5", "last week 32.5", 7, "book 3"),
     "a strange evening": ("0a1b2c3d 32.5", "0a1b2c3e 32.5", 5, "book 3"),
     "no date": ("2026-11-28 Soup", "Soup", 3, "book 3"),
-    "no lane": ("    on: stovetop\n", "", 5, "book 3"),
-    "a strange word": ("where: stovetop", "where: stovetop\n    note: mine", 7, "book 3"),
+    "no lane": ("    lane: stovetop\n", "", 5, "book 3"),
+    "a strange word": ("lane: stovetop", "lane: stovetop\n    note: mine", 7, "book 3"),
     "a strange way": ("way: heats", "way: burns", 10, "book 3"),
     "a strange part": ("ovens:", "oven:", 8, "book 3"),
     "no list": ("  - oven: oven", "    oven: oven", 9, "book 3"),
@@ -230,6 +230,10 @@ def test_a_broken_book_is_told_with_its_line_and_how_to_mend_it(before: str, aft
     place = found[0].place
     assert place is not None
     assert (found[0].code, place.line) == (code, line)
+
+
+def test_a_book_written_before_lanes_had_their_name_is_read_as_before() -> None:
+    assert read_book(SOUND.replace("lane:", "on:"), "book.yaml") == read_book(SOUND, "book.yaml")
 
 
 def test_an_empty_file_is_an_empty_book() -> None:

@@ -56,15 +56,13 @@ def test_the_worked_example_falls_to_its_second_reading_and_on() -> None:
     assert celsius_after(rates, 86, 0, room=21) == 86
 
 
-def test_an_hours_rest_at_the_usual_rate() -> None:
-    """225 °F = 107.22 °C, 25 min from 200 to 120 °C: k = ln(180/100)/25; 20 + 87.22·(100/180)^(60/25) = 41.28 °C.
+def test_a_rest_of_forty_minutes_at_the_usual_rate() -> None:
+    """From 110 °C, at 25 min from 200 to 120 °C: k = ln(180/100)/25; 20 + 90·(100/180)^(40/25) = 55.14 °C.
 
     The rate and the room's 20 °C are common practice, no source.
     """
-    start = (225 - 32) * 5 / 9
-
-    assert celsius_after(default_rates(), start, 60) == pytest.approx(20 + 87.2222 * (100 / 180) ** 2.4, abs=1e-3)
-    assert celsius_after(default_rates(), start, 60) == pytest.approx(41.28, abs=0.005)
+    assert celsius_after(default_rates(), 110, 40) == pytest.approx(20 + 90 * (100 / 180) ** 1.6, abs=1e-3)
+    assert celsius_after(default_rates(), 110, 40) == pytest.approx(55.14, abs=0.005)
 
 
 def test_with_the_door_ajar_its_own_constant_counts_and_where_none_is_known_the_other() -> None:

@@ -39,8 +39,8 @@ courses:
         steps:
           - {step: mix the egg, takes: 20 min, keeps: 4 h in the fridge}
           - {step: spread the toasts, takes: 15 min, before: 'serve Bites, at once'}
-      - dish: Cold cucumber soup
-        ingredients: ['2 kg cucumber (veg)', '1 l plain yogurt (dairy)']
+      - dish: Cold pea soup
+        ingredients: ['2 kg cooked peas (veg)', '1 l buttermilk (dairy)']
         steps:
           - {step: blend the soup, takes: 10 min, keeps: 4 h in the fridge}
   - course: Roast
@@ -104,7 +104,7 @@ def test_every_clock_is_as_by_hand(evening: tuple[PlanFile, RunSheet]) -> None:
     Bites go out 18:40-18:45, outdoors at 33 °C, so 1 h:
     - Egg toasts: bench 20, fridge (stops), bench 15 (18:25-18:40), carried 5, at hand 30: 70 > 60.
       35 at 18:40, 40 at 18:45, 60 at 19:05.
-    - Cold cucumber soup: bench 10, fridge, carried 5, at hand 30: 45. 10 at 18:40, so 60 at 19:30.
+    - Cold pea soup: bench 10, fridge, carried 5, at hand 30: 45. 10 at 18:40, so 60 at 19:30.
     Roast goes out 19:52-20:00, indoors at 27 °C, so 2 h:
     - Roast chicken: trimmed 25 and kept, then roasted through: begins anew; rests 15, carried 8, eaten 40: 63.
       15 at 19:52, so 120 at 21:37.
@@ -117,7 +117,7 @@ def test_every_clock_is_as_by_hand(evening: tuple[PlanFile, RunSheet]) -> None:
 
     assert found == {
         "Egg toasts": (70, 60, on("19:05")),
-        "Cold cucumber soup": (45, 60, on("19:30")),
+        "Cold pea soup": (45, 60, on("19:30")),
         "Roast chicken": (63, 120, on("21:37")),
         "Bean salad": (76, 120, on("21:24")),
         "Lemon cream": (38, 60, None),

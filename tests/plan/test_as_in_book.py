@@ -139,7 +139,7 @@ def test_other_snags_of_the_plan_are_told_too() -> None:
 def test_what_thaws_is_never_as_in_the_book() -> None:
     thaw = PLAN.replace(
         "takes: As in the book", "takes: as in the book\n            thaws: 2 kg in the fridge"
-    ).replace("            on: stovetop\n", "")
+    ).replace("            where: stovetop\n", "")
     found = read(BOOK, thaw)
     assert isinstance(found, list)
 

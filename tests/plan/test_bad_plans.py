@@ -111,6 +111,20 @@ SHAPES = {
     "a course's time that says nothing": ("at: 19:15", "at: {}", "15:9", "plan 7", "Write 19:15."),
 }  # fmt: skip
 
+OLDER = {
+    "the older word for where": ("10 min", f"10 min{MORE}on: worktop", "22:13", "Write `where:` instead of `on:`."),
+    "both words for where": (
+        "10 min", f"10 min{MORE}where: worktop{MORE}on: worktop", "23:13", "Write `where:` instead of `on:`.",
+    ),
+    "the older word of another way": (
+        "10 min", f"10 min{MORE}or: [{{on: worktop}}]", "22:19", "Write `where:` instead of `on:`.",
+    ),
+    "the older word for what a job uses up": (
+        "courses:", "jobs: [{job: flowers, needs: 2 bunches roses}]\ncourses:", "13:23",
+        "Write `supplies:` instead of `needs:`.",
+    ),
+}  # fmt: skip
+
 REFERENCES = {
     "a mistyped step": ("10 min", f"10 min{MORE}after: cook the lentls", "22:20", "plan 8", "'cook the lentils'"),
     "a mistyped step in a list": (
@@ -210,6 +224,11 @@ def test_a_reference_that_leads_nowhere_is_the_one_thing_told(
     old: str, new: str, at: str, code: str, words: str
 ) -> None:
     only_this_is_told(old, new, at, code, words)
+
+
+@pytest.mark.parametrize(("old", "new", "at", "words"), OLDER.values(), ids=OLDER)
+def test_a_key_by_its_older_word_is_told_with_the_new_one(old: str, new: str, at: str, words: str) -> None:
+    only_this_is_told(old, new, at, "plan 5", words)
 
 
 def only_this_is_told(old: str, new: str, at: str, code: str, words: str) -> None:

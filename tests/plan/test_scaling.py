@@ -84,15 +84,12 @@ def test_a_hand_factor_lies_between_as_written_and_in_proportion(row: object, fa
     assert found <= max(1, factor) + 1e-9
 
 
-def test_a_meringue_is_scaled_by_its_whites() -> None:
-    """Common practice, no source: 6 egg whites to 300 g of sugar and ¼ tsp of cream of tartar; so 9 to 450 g and ⅜."""
-    whites, sugar, tartar = (
-        scale(line(text), 9 / 6) for text in ("6 egg whites", "1½ cups granulated sugar", "¼ tsp cream of tartar")
-    )
+def test_pieces_and_cups_keep_the_ratio_of_their_weights() -> None:
+    """USDA SR: granulated sugar 200 g a cup, a large egg 50 g. So 4 eggs to 1 cup weigh the same, and 10 to 2½."""
+    eggs, sugar = (scale(line(text), 10 / 4).high for text in ("4 eggs", "1 cup granulated sugar"))
 
-    assert whites.high == 9
-    assert sugar.high == pytest.approx(2.25)  # cups, 200 g each: 450 g
-    assert tartar.high == pytest.approx(0.375)
+    assert (eggs, sugar) == (10, pytest.approx(2.5))
+    assert eggs * 50 == pytest.approx(sugar * 200)
 
 
 COURSE = """

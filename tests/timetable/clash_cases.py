@@ -19,9 +19,9 @@ arrive: 18:30
 guests: [6 guests]
 """
 
-# Halved small potatoes roast at 200 °C (400 °F) for about 30 min before the main, while a finished pan keeps warm in
-# an oven of 93 °C (200 °F); there is one oven.
-POTATOES_AND_PAN = (
+# Squash roasts at 210 °C for 30 min before the main, while a finished pot keeps warm in an oven of 90 °C; there is one
+# oven.
+SQUASH_AND_POT = (
     HEAD
     + """
 kitchen:  # the flat's own
@@ -35,28 +35,28 @@ courses:
   - course: Main
     at: 19:30
     dishes:
-      - dish: Pan of greens and lentils
+      - dish: Pot of barley
         steps:
-          - step: cook the greens and lentils
+          - step: cook the barley
             where: stovetop, 1 ring
             takes: 30 min
             attended: all
             not after: 18:30     # before the guests come
-            keeps: 75 min in the oven at 200 F (180 to 220 F)
-      - dish: Roast potatoes
+            keeps: 75 min in the oven at 90 C (80 to 100 C)
+      - dish: Roast squash
         steps:
-          - step: halve the small potatoes
+          - step: cut the squash into wedges
             takes: 15 min
-          - step: roast the potatoes
-            where: oven at 400 F (375 to 410 F)
+          - step: roast the squash
+            where: oven at 210 C (200 to 220 C)
             takes: 30 min
             keeps: 10 min
             best within: 5 min
 """
 )
 
-# Egg-white shells dry 45 to 60 min at 225 °F (107 °C) and rest a full hour in the switched-off closed oven.
-SHELLS = (
+# Slices dry for about an hour in a low oven and rest in it, switched off and closed.
+PEAR_SLICES = (
     HEAD
     + """
 hands:
@@ -68,16 +68,16 @@ courses:
   - course: Sweet
     at: 20:30
     dishes:
-      - dish: Egg-white shells
+      - dish: Dried pears
         steps:
-          - step: whisk the whites and pipe the shells
+          - step: core and slice the pears
             takes: 25 min
-          - step: dry the shells
-            where: oven at 225 F (215 to 235 F)
-            takes: 45 to 50 to 60 min
-          - step: rest the shells in the closed oven
+          - step: dry the pear slices
+            where: oven at 110 C (105 to 115 C)
+            takes: 50 to 55 to 70 min
+          - step: rest the pear slices in the closed oven
             where: oven off
-            takes: 60 min
+            takes: 40 min
             keeps: 2 days in the room
             day: day before
       - dish: Tray bake
@@ -90,7 +90,7 @@ courses:
 """
 )
 
-# Pieces are browned no more than 2 min, vegetables coloured about 4 min in the same pan, then the pan keeps warm.
+# Seeds are toasted for a moment, barley turned in them at once in the same pan, then the pan keeps warm.
 ONE_PAN = (
     HEAD
     + """
@@ -104,20 +104,20 @@ courses:
   - course: Main
     at: 19:30
     dishes:
-      - dish: Pan supper
+      - dish: Barley with seeds
         steps:
-          - step: brown the pieces
+          - step: toast the seeds
             where: stovetop, 1 ring, big pan
-            takes: 2 min
+            takes: 3 min
             keeps: 10 min on the stovetop, 1 ring, big pan
-          - step: colour the vegetables
+          - step: turn the barley in the seeds
             where: stovetop, 1 ring, big pan
-            takes: 4 min
-            after: brown the pieces, at once
+            takes: 5 min
+            after: toast the seeds, at once
             keeps: 40 min on the stovetop, 1 ring, big pan
-      - dish: Pancakes
+      - dish: Flatbreads
         steps:
-          - step: fry the pancakes
+          - step: fry the flatbreads
             where: stovetop, 1 ring, big pan
             takes: 20 min
             keeps: 60 min hot

@@ -91,4 +91,4 @@ def test_a_clash_over_a_tool_counts_what_there_is() -> None:
     why = Worked(fresh).sheet.given_up[0].why
 
     assert why.startswith("only one big pan is not enough for")
-    assert "keeping what comes of 'colour the vegetables'" in why
+    assert "keeping what comes of 'turn the barley in the seeds'" in why

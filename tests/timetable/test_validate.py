@@ -113,9 +113,9 @@ courses:
             where: lower oven at 205 C (200 to 220 C), 1 shelf
             takes: 50 min
             keeps: 20 min hot
-      - dish: Meringue
+      - dish: Dried plums
         steps:
-          - step: dry the meringue
+          - step: dry the plums
             where: oven at 200 F (190 to 210 F)
             takes: 2 h
             keeps: 1 day in the room

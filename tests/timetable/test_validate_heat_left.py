@@ -14,12 +14,12 @@ from msgspec.structs import replace
 from board.plan.load import PlanFile
 from board.timetable.run_sheet import RunSheet
 from board.timetable.validate import validate
-from tests.timetable.shells import (
+from tests.timetable.slow_drying import (
     AFTER_THE_REST,
+    APPLES,
     DRY,
     KEPT_WARM,
     REST,
-    SHELLS,
     TRAY,
     TRAY_ALONE,
     heating_of,
@@ -27,7 +27,7 @@ from tests.timetable.shells import (
 )
 from tests.timetable.tampering import Tampered, minutes, moved, says, sheet_of, with_slot
 
-FILL_AFTER = "            keeps: 20 min\n            after: rest the shells in the closed oven"
+TOP_AFTER = "            keeps: 20 min\n            after: rest the apple slices in the closed oven"
 AT_ONCE = "            after: roast the squash, at once"
 
 LONG_UNUSED = """
@@ -117,18 +117,18 @@ def at_once(sheet: RunSheet, heating_minutes: int) -> RunSheet:
 
 
 def test_an_oven_that_rested_with_its_door_ajar_is_colder(
-    plan_from: Callable[[str], PlanFile], shells: PlanFile, sheet: RunSheet
+    plan_from: Callable[[str], PlanFile], apples: PlanFile, sheet: RunSheet
 ) -> None:
     """Shut, 13.42 min bring it from 41.28 to 180 °C. Ajar, k = ln(180/100)/10: 22.57 °C, and 15.24 min."""
-    ajar = plan_from(SHELLS.replace("main oven off", "main oven off, door ajar"))
+    ajar = plan_from(APPLES.replace("main oven off", "main oven off, door ajar"))
     unknown = plan_from(
-        SHELLS.replace("main oven off", "main oven off, door ajar").replace(
+        APPLES.replace("main oven off", "main oven off, door ajar").replace(
             ", cools ajar: 10 min from 200 to 120 C", ""
         )
     )
     cold = "bake the tray goes into the main oven"
 
-    assert not says(validate(shells, at_once(sheet, 14)), cold)
+    assert not says(validate(apples, at_once(sheet, 14)), cold)
     assert says(validate(ajar, at_once(sheet, 14)), cold, "not brought to its heat in time")
     assert not says(validate(ajar, at_once(sheet, 16)), cold)
     assert not says(validate(unknown, at_once(sheet, 14)), cold)
@@ -139,7 +139,7 @@ def test_a_hot_oven_that_rested_briefly_cools_on(plan_from: Callable[[str], Plan
 
     Half a minute is left to rounding.
     """
-    text = SHELLS.replace("225 F (215 to 235 F)", "220 C").replace("takes: 60 min", "takes: 10 min")
+    text = APPLES.replace("225 F (215 to 235 F)", "220 C").replace("takes: 60 min", "takes: 10 min")
     text = text.replace("main oven at 180 C", "main oven at 80 C").replace(", cools ajar: 10 min from 200 to 120 C", "")
     plan_file = plan_from(text)
     sheet = sheet_of(plan_file)
@@ -151,7 +151,7 @@ def test_a_hot_oven_that_rested_briefly_cools_on(plan_from: Callable[[str], Plan
 
 def test_what_is_kept_warm_after_a_rest_waits_for_its_heat(plan_from: Callable[[str], PlanFile]) -> None:
     """The rest leaves 41.28 °C; to the 50 °C it accepts, at 155 °C in 15 min, takes 0.84 min."""
-    plan_file = plan_from(SHELLS.replace(TRAY_ALONE, KEPT_WARM).replace(AFTER_THE_REST, ""))
+    plan_file = plan_from(APPLES.replace(TRAY_ALONE, KEPT_WARM).replace(AFTER_THE_REST, ""))
     sheet = sheet_of(plan_file)
     rest, warm = sheet.by_id()[REST], "tray-bake/warm-the-syrup"
 
@@ -164,10 +164,10 @@ def test_what_is_kept_warm_after_a_rest_waits_for_its_heat(plan_from: Callable[[
 
 def test_what_follows_its_rest_at_once_comes_to_heat_with_the_oven(plan_from: Callable[[str], PlanFile]) -> None:
     """As with a bake that follows another at once: nothing is taken out. Nothing else goes into a cold oven so."""
-    text = SHELLS.replace(
-        "after: rest the shells in the closed oven", "after: rest the shells in the closed oven, at once"
+    text = APPLES.replace(
+        "after: rest the apple slices in the closed oven", "after: rest the apple slices in the closed oven, at once"
     )
-    plan_file, sooner = plan_from(text), plan_from(SHELLS)
+    plan_file, sooner = plan_from(text), plan_from(APPLES)
     sheet = sheet_of(plan_file)
     cold = "bake the tray goes into the main oven"
 
@@ -228,7 +228,7 @@ def test_a_rest_leaves_the_heat_of_the_way_its_bake_was_done_by(plan_from: Calla
     """
     hotter = "            keeps: 2 min\n            or: {where: main oven at 240 C, takes: 7 h}\n"
     plan_file = plan_from(
-        SHELLS.replace("            keeps: 2 min\n", hotter).replace("16:00 - 22:00", "16:00 - 19:07")
+        APPLES.replace("            keeps: 2 min\n", hotter).replace("16:00 - 22:00", "16:00 - 19:07")
     )
     sheet = sheet_of(plan_file)
 
@@ -238,20 +238,20 @@ def test_a_rest_leaves_the_heat_of_the_way_its_bake_was_done_by(plan_from: Calla
 
 
 def test_what_else_comes_just_before_a_rest_is_no_bake(plan_from: Callable[[str], PlanFile]) -> None:
-    more = "            takes: 60 min\n            after: [dry the shells, 'whip the cream, at once']\n"
-    whip = "          - {step: whip the cream, takes: 5 min, after: nothing}\n"
-    text = SHELLS.replace("            takes: 60 min\n", more)
-    text = text.replace("          - step: fill", whip + "          - step: fill")
+    more = "            takes: 60 min\n            after: [dry the apple slices, 'crush the seeds, at once']\n"
+    whip = "          - {step: crush the seeds, takes: 5 min, after: nothing}\n"
+    text = APPLES.replace("            takes: 60 min\n", more)
+    text = text.replace("          - step: top", whip + "          - step: top")
     text = text.replace(
-        "            takes: 10 min\n            keeps: 20 min", "            takes: 10 min\n" + FILL_AFTER
+        "            takes: 10 min\n            keeps: 20 min", "            takes: 10 min\n" + TOP_AFTER
     )
     text = text.replace("takes: 45 to 50 to 60 min", "takes: 45 to 50 to 60 min\n            attended: none")
     plan_file = plan_from(text)
     sheet = sheet_of(plan_file)
 
     assert validate(plan_file, sheet) == []
-    cream = "egg-white-shells-with-cream/whip-the-cream"
-    assert sheet.by_id()[cream].end == sheet.by_id()[DRY].end == sheet.by_id()[REST].start
+    seeds = "rice-pudding-with-dried-apple/crush-the-seeds"
+    assert sheet.by_id()[seeds].end == sheet.by_id()[DRY].end == sheet.by_id()[REST].start
 
 
 def test_a_dial_turned_in_no_time_is_no_work_outside_the_hours(plan_from: Callable[[str], PlanFile]) -> None:

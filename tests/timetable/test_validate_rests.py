@@ -8,15 +8,15 @@ from msgspec.structs import replace
 from board.plan.load import PlanFile
 from board.timetable.run_sheet import Attended, GivenUp, RunSheet, Use
 from board.timetable.validate import validate
-from tests.timetable.shells import (
+from tests.timetable.slow_drying import (
     AFTER_THE_REST,
-    CURD,
+    APPLES,
     DRY,
     FETCH,
     KEPT_WARM,
+    PLUMS,
     REST,
     REST_NAME,
-    SHELLS,
     TRAY,
     TRAY_ALONE,
     heating_of,
@@ -35,11 +35,11 @@ def test_a_sheet_with_a_rest_holds(found_in: Tampered, sheet: RunSheet) -> None:
 @pytest.mark.parametrize("late", [1, -1])
 def test_a_rest_begins_the_very_minute_its_bake_ends(found_in: Tampered, sheet: RunSheet, late: int) -> None:
     rest = sheet.by_id()[REST]
-    told = (GivenUp(f"{REST_NAME} begins 1 min after dry the shells", "", 1),)
+    told = (GivenUp(f"{REST_NAME} begins 1 min after dry the apple slices", "", 1),)
 
     found = found_in(replace(moved(sheet, REST, rest.start + minutes(late)), given_up=told))
 
-    assert says(found, REST_NAME, "the oven is switched off as dry the shells ends", "Fri")
+    assert says(found, REST_NAME, "the oven is switched off as dry the apple slices ends", "Fri")
 
 
 def test_a_rest_stays_in_the_oven_of_its_bake(found_in: Tampered, sheet: RunSheet) -> None:
@@ -49,18 +49,18 @@ def test_a_rest_stays_in_the_oven_of_its_bake(found_in: Tampered, sheet: RunShee
 
     assert rest.uses[0].what == "main oven"
     assert says(found_in(elsewhere), f"{REST_NAME} does not take what it asks for")
-    assert says(found_in(baked_elsewhere), "dry the shells does not take what it asks for")
+    assert says(found_in(baked_elsewhere), "dry the apple slices does not take what it asks for")
 
 
 def test_a_rest_in_whichever_oven_is_that_of_its_bake(plan_from: Callable[[str], PlanFile]) -> None:
-    plan_file = plan_from(SHELLS.replace("where: main oven", "where: oven"))
+    plan_file = plan_from(APPLES.replace("where: main oven", "where: oven"))
     sheet = sheet_of(plan_file)
     own = sheet.by_id()[REST].uses[0].what
     other, shelves = {"main oven": ("bread oven", 3), "bread oven": ("main oven", 2)}[own]
 
     assert validate(plan_file, sheet) == []
     found = validate(plan_file, with_use(sheet, REST, what=other, amount=shelves))
-    assert says(found, f"{REST_NAME} rests in the {other}, which dry the shells was not in")
+    assert says(found, f"{REST_NAME} rests in the {other}, which dry the apple slices was not in")
 
 
 def test_a_rest_takes_the_whole_oven_and_no_heat(found_in: Tampered, sheet: RunSheet) -> None:
@@ -75,11 +75,11 @@ def test_a_rest_takes_the_whole_oven_and_no_heat(found_in: Tampered, sheet: RunS
 
 
 def test_what_is_baked_or_cooked_is_not_told_as_off(found_in: Tampered, sheet: RunSheet) -> None:
-    extra = Use("main oven", 2, sheet.by_id()[CURD].start, sheet.by_id()[CURD].end, None, off=True)
+    extra = Use("main oven", 2, sheet.by_id()[PLUMS].start, sheet.by_id()[PLUMS].end, None, off=True)
 
-    assert says(found_in(with_use(sheet, DRY, off=True)), "dry the shells does not take what it asks for")
-    curd = with_slot(sheet, CURD, uses=(*sheet.by_id()[CURD].uses, extra))
-    assert says(found_in(curd), "cook the curd does not take what it asks for")
+    assert says(found_in(with_use(sheet, DRY, off=True)), "dry the apple slices does not take what it asks for")
+    plums = with_slot(sheet, PLUMS, uses=(*sheet.by_id()[PLUMS].uses, extra))
+    assert says(found_in(plums), "cook the plums does not take what it asks for")
 
 
 def test_nothing_is_put_in_during_the_rest(found_in: Tampered, sheet: RunSheet) -> None:
@@ -92,7 +92,7 @@ def test_nothing_is_put_in_during_the_rest(found_in: Tampered, sheet: RunSheet) 
 
 
 def test_nothing_is_kept_in_the_oven_during_the_rest(plan_from: Callable[[str], PlanFile]) -> None:
-    plan_file = plan_from(SHELLS.replace(TRAY_ALONE, KEPT_WARM).replace(AFTER_THE_REST, ""))
+    plan_file = plan_from(APPLES.replace(TRAY_ALONE, KEPT_WARM).replace(AFTER_THE_REST, ""))
     sheet = sheet_of(plan_file)
     rest, warm = sheet.by_id()[REST], "tray-bake/warm-the-syrup"
 
@@ -111,8 +111,8 @@ def test_the_oven_is_not_turned_on_during_the_rest(found_in: Tampered, sheet: Ru
 
 
 def test_a_rest_follows_what_was_baked_in_the_way_that_was_taken(plan_from: Callable[[str], PlanFile]) -> None:
-    either = SHELLS.replace(
-        "            keeps: 2 min\n", "            keeps: 2 min\n            or:\n              - on: stovetop\n"
+    either = APPLES.replace(
+        "            keeps: 2 min\n", "            keeps: 2 min\n            or:\n              - where: stovetop\n"
     )
     plan_file = plan_from(either)
     sheet = sheet_of(plan_file)
@@ -125,8 +125,8 @@ def test_a_rest_follows_what_was_baked_in_the_way_that_was_taken(plan_from: Call
 
 
 def test_what_only_rests_needs_nobody_at_home(plan_from: Callable[[str], PlanFile]) -> None:
-    overnight = SHELLS.replace("takes: 60 min", "takes: 10 h\n            attended: none").replace(
-        "            day: day before\n          - step: fill", "          - step: fill"
+    overnight = APPLES.replace("takes: 60 min", "takes: 10 h\n            attended: none").replace(
+        "            day: day before\n          - step: top", "          - step: top"
     )
     plan_file = plan_from(
         overnight.replace("            day: day before\n            after: rest", "            after: rest")
@@ -145,7 +145,7 @@ def test_what_was_in_an_oven_for_no_time_may_be_kept_in_any(plan_from: Callable[
           - {step: wrap the flatbreads, takes: 10 min, keeps: 2 days, day: day before}
       - dish: Tray bake
 """
-    text = SHELLS.replace("      - dish: Tray bake\n", in_no_time)
+    text = APPLES.replace("      - dish: Tray bake\n", in_no_time)
     either, main = plan_from(text), plan_from(text.replace("4 h in the oven", "4 h in the main oven"))
     sheet = sheet_of(either)
     rest, wrap, fetch = (sheet.by_id()[id_] for id_ in (REST, "flatbreads/wrap-the-flatbreads", FETCH))

@@ -5,7 +5,7 @@ import difflib
 import pytest
 
 from board.timetable.validate import validate
-from tests.timetable.clash_cases import HEAD, POTATOES_AND_PAN, Worked
+from tests.timetable.clash_cases import HEAD, SQUASH_AND_POT, Worked
 
 # The host has 40 min and two jobs of 25 that only suit then: 10 min are missing.
 TOO_MUCH = (
@@ -102,7 +102,7 @@ def test_two_bakes_near_in_heat_share_a_setting_if_the_recipe_bears_it() -> None
     ]
 
 
-@pytest.mark.parametrize("text", [TOO_MUCH, TWO_BAKES, POTATOES_AND_PAN])
+@pytest.mark.parametrize("text", [TOO_MUCH, TWO_BAKES, SQUASH_AND_POT])
 def test_what_is_offered_was_worked_out_from_the_text_it_writes(text: str) -> None:
     worked = Worked(text)
     ways = worked.ways()
@@ -116,7 +116,7 @@ def test_what_is_offered_was_worked_out_from_the_text_it_writes(text: str) -> No
 
 
 def test_comments_and_layout_stay_but_for_the_lines_of_the_change() -> None:
-    worked = Worked(POTATOES_AND_PAN)
+    worked = Worked(SQUASH_AND_POT)
     way = next(way for way in worked.ways() if "on a ring" in way.what)
 
     changed = [line for line in difflib.ndiff(worked.text.splitlines(), way.text.splitlines()) if line[0] in "+-"]

@@ -5,14 +5,14 @@ from pathlib import Path
 import pytest
 
 from board.exits import ExitCode
-from tests.timetable.clash_cases import POTATOES_AND_PAN
+from tests.timetable.clash_cases import SQUASH_AND_POT
 from tests.whole.conftest import LANTERN, Run
 
 
 @pytest.fixture
 def plan(tmp_path: Path) -> Path:
     path = tmp_path / "supper.yaml"
-    path.write_text(POTATOES_AND_PAN.lstrip("\n"), encoding="utf-8")
+    path.write_text(SQUASH_AND_POT.lstrip("\n"), encoding="utf-8")
     return path
 
 
@@ -23,7 +23,7 @@ def test_a_clash_is_named_by_check_and_sheet_and_the_way_to_ways_out(run: Run, p
     assert code == ExitCode.DONE
     for text in (checked, out):
         assert "the oven cannot take" in " ".join(text.split())
-        assert "roast the potatoes" in text
+        assert "roast the squash" in text
     assert f"platecall sheet {plan} --ways-out 3" in out
 
 

@@ -10,6 +10,7 @@ from board.timetable.bends import Bend, Kind
 from board.timetable.cpsat.ease import Ease
 from board.timetable.cpsat.variables import JobVars, Variables
 
+# What bends at what price: ours.
 NOT_AT_ONCE = 10  # a minute between what should follow at once costs so many out of hours
 NO_PLACE = 30  # a result without the place it should be kept in costs so many minutes past its limit
 BEYOND_SLIP = 4  # a minute beyond what the host allows a course counts so many more

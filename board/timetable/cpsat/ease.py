@@ -7,7 +7,7 @@ from ortools.sat.python.cp_model import IntVar, LinearExpr, LinearExprT, Literal
 from board.timetable.cpsat.variables import JobVars, Variables
 from board.timetable.question import Way
 
-BEFORE_SERVING = 30  # minutes
+BEFORE_SERVING = 30  # minutes; ours
 
 
 class Ease:

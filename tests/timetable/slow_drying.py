@@ -1,7 +1,6 @@
 """Plan texts with a rest in a switched-off oven, and how to find one's way in their sheets.
 
-Egg-white shells dried 45 to 60 min at 225 °F that rest a full hour in the oven, switched off: common practice, no
-source.
+Slices dried 45 to 60 min at 225 °F that rest a full hour in the oven, switched off: common practice, no source.
 """
 
 from msgspec.structs import replace
@@ -9,16 +8,16 @@ from msgspec.structs import replace
 from board.timetable.run_sheet import RunSheet, Slot
 from tests.timetable.tampering import with_slot
 
-DRY = "egg-white-shells-with-cream/dry-the-shells"
-REST = "egg-white-shells-with-cream/rest-the-shells-in-the-closed-oven"
-FILL = "egg-white-shells-with-cream/fill-the-shells"
+DRY = "rice-pudding-with-dried-apple/dry-the-apple-slices"
+REST = "rice-pudding-with-dried-apple/rest-the-apple-slices-in-the-closed-oven"
+TOP = "rice-pudding-with-dried-apple/top-the-pudding"
 TRAY = "tray-bake/bake-the-tray"
-CURD = "lemon-curd/cook-the-curd"
+PLUMS = "plum-sauce/cook-the-plums"
 FETCH = "flatbreads/fetch-the-flatbreads"
-REST_NAME = "rest the shells in the closed oven"
+REST_NAME = "rest the apple slices in the closed oven"
 
-SHELLS = """
-event: Shells and cream
+APPLES = """
+event: Apples and plums
 date: 2026-11-28
 zone: Europe/Dublin
 arrive: 18:30
@@ -34,25 +33,25 @@ hands:
       day before: 16:00 - 22:00
       on the day: 14:00 - 23:30
 courses:
-  - course: Shells
+  - course: Pudding
     at: 19:30
     eaten in: 20 to 25 to 40 min
     dishes:
-      - dish: Egg-white shells with cream
+      - dish: Rice pudding with dried apple
         steps:
-          - step: whisk the whites and pipe the shells
+          - step: core and slice the apples
             takes: 25 min
-          - step: dry the shells
+          - step: dry the apple slices
             where: main oven at 225 F (215 to 235 F)
             takes: 45 to 50 to 60 min
             keeps: 2 min
             day: day before
-          - step: rest the shells in the closed oven
+          - step: rest the apple slices in the closed oven
             where: main oven off
             takes: 60 min
             keeps: 2 days in the room
             day: day before
-          - step: fill the shells
+          - step: top the pudding
             takes: 10 min
             keeps: 20 min
       - dish: Tray bake
@@ -62,10 +61,10 @@ courses:
             takes: 40 min
             keeps: 2 days in the room
             day: day before
-            after: rest the shells in the closed oven
-      - dish: Lemon curd
+            after: rest the apple slices in the closed oven
+      - dish: Plum sauce
         steps:
-          - step: cook the curd
+          - step: cook the plums
             where: stovetop
             takes: 15 min
             keeps: 3 days in the fridge
@@ -76,7 +75,7 @@ jobs:
 """
 
 TRAY_ALONE = "      - dish: Tray bake\n        steps:\n          - step: bake the tray"
-AFTER_THE_REST = "            after: rest the shells in the closed oven\n"
+AFTER_THE_REST = "            after: rest the apple slices in the closed oven\n"
 KEPT_WARM = """      - dish: Tray bake
         steps:
           - step: warm the syrup
@@ -84,7 +83,7 @@ KEPT_WARM = """      - dish: Tray bake
             takes: 5 min
             keeps: 2 h in the main oven at 60 C (50 to 70 C)
           - step: bake the tray
-            after: [rest the shells in the closed oven, warm the syrup]"""
+            after: [rest the apple slices in the closed oven, warm the syrup]"""
 
 
 def heating_of(sheet: RunSheet, id_: str) -> Slot:
