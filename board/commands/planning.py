@@ -2,6 +2,7 @@
 
 import argparse
 import json
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from board import words
@@ -9,26 +10,36 @@ from board.commands.terminal import tell, working
 from board.exits import ExitCode
 
 if TYPE_CHECKING:
+    from board.plan.load import PlanFile
+    from board.plan.snag import Snag
     from board.timetable.run_sheet import RunSheet
 
 
 def check(arguments: argparse.Namespace) -> int:
-    from board.checks.every import check, stops
-    from board.desk import read_plan_file, sheet_of
+    from board.desk import read_plan_file
     from board.paper.check import print_check
-    from board.plan.snag import Weight, in_order
-    from board.safety.every import safety_check
+    from board.plan.snag import Weight
 
     plan = read_plan_file(arguments.plan)
-    snags = check(plan)
-    sheet = None
-    if not stops(plan):
-        with working():
-            sheet = sheet_of(arguments.plan, plan=plan, limit=arguments.limit)
-        snags = in_order([*snags, *safety_check(plan, sheet)])
+    snags, sheet = assessed(plan, arguments.plan, arguments.limit)
     print_check(plan, snags, sheet)
     stopped = any(snag.weight is Weight.STOP for snag in snags)
     return ExitCode.STOP if stopped else ExitCode.DONE
+
+
+def assessed(plan: "PlanFile", path: Path, limit: float | None = None) -> "tuple[list[Snag], RunSheet | None]":
+    """What there is to mend, heaviest first; and the timetable, where nothing stops it."""
+    from board.checks.every import check, stops
+    from board.desk import sheet_of
+    from board.plan.snag import in_order
+    from board.safety.every import safety_check
+
+    snags = check(plan)
+    if stops(plan):
+        return snags, None
+    with working():
+        sheet = sheet_of(path, plan=plan, limit=limit)
+    return in_order([*snags, *safety_check(plan, sheet)]), sheet
 
 
 def sheet(arguments: argparse.Namespace) -> int:

@@ -1,5 +1,7 @@
 """What `check` says: snags, what is assumed, whether the timetable holds, and the usual caution."""
 
+from rich.console import Console
+
 from board import words
 from board.checks.cautions import cautions
 from board.paper.tables import console
@@ -17,9 +19,9 @@ HEADINGS = (
 )
 
 
-def print_check(plan_file: PlanFile, snags: list[Snag], sheet: RunSheet | None) -> None:
-    """To stdout; foreign text safe."""
-    out = console()
+def print_check(plan_file: PlanFile, snags: list[Snag], sheet: RunSheet | None, out: Console | None = None) -> None:
+    """To stdout, unless told where; foreign text safe."""
+    out = out or console()
 
     def say(text: str = "", style: str = "") -> None:
         shown = wrapped(plain(text), out.width) if out.is_terminal else plain(text)

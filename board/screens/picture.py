@@ -1,55 +1,111 @@
-"""Draws the pictures in screenshots/: `python -m board.screens.picture [FOLDER]`.
+"""Draws the pictures in screenshots/, all that the README shows: `python -m board.screens.picture [FOLDER]`.
 
-The real board on the bundled plan, with a stopped clock.
+The real board on the bundled plan, with a stopped clock; and what `check` says of that plan with two mistakes in it.
 """
 
 import asyncio
+import io
 import sys
 from datetime import datetime, timedelta
+from itertools import takewhile
 from pathlib import Path
+from typing import NamedTuple
 
+from rich.console import Console
+from rich.segment import Segment
+
+from board import words
 from board.clock import StoppedClock
-from board.desk import bundled_plan, sheet_of
+from board.commands.planning import assessed
+from board.desk import bundled_plan, plan_in, read_text, sheet_of
 from board.evening import Evening, unlogged_evening
+from board.paper.check import print_check
 from board.playthrough import catch_up
 from board.run.wishes import Done
 from board.screens.app import BoardApp
+from board.screens.palette import LOOKS
+from board.screens.pixels import draw_cells
 from board.timetable.run_sheet import RunSheet
 
-# name, theme, minutes after the guests arrive, size, how many due calls are answered, keys pressed
-PICTURES: tuple[tuple[str, str, float, tuple[int, int], int, tuple[str, ...]], ...] = (
-    ("live-120x36", "dark", 20.5, (120, 36), 0, ()),
-    ("light-120x36", "light", 60.5, (120, 36), 1, ()),
-    ("live-80x24", "dark", 57.5, (80, 24), 1, ()),
-    ("push-120x36", "dark", 62.0, (120, 36), 9, ("p", "down", "right")),
+
+class Shot(NamedTuple):
+    """One picture of the board: when it is taken, how large, and what was pressed before."""
+
+    name: str
+    theme: str
+    minutes: float  # after the guests arrive
+    size: tuple[int, int]
+    answered: int = 0  # how many due calls, each 40 seconds of the last
+    unanswered: float = 2  # minutes before the picture in which nothing else is answered
+    keys: tuple[str, ...] = ()
+
+
+SHOTS = (
+    Shot("board-120x36", "dark", 20.5, (120, 36)),
+    Shot("board-80x24", "light", 57.5, (80, 24), answered=1),
+    Shot("late-call", "dark", 104.0, (120, 36), unanswered=8),
+    Shot("push-cost", "dark", 62.0, (120, 36), answered=9, keys=("p", "right")),
 )
 
+MISTAKES = (
+    ("- 90 g cornflour (baking)", "- 60 g ground almonds (baking)"),  # for Ines, who must not eat tree nuts
+    ("dinner plates: 10", "dinner plates: 6"),  # for eight
+)
+CHECK_WIDTH = 104
 
-def evening_at(sheet: RunSheet, moment: datetime, answered: int) -> tuple[Evening, StoppedClock]:
+
+def evening_at(sheet: RunSheet, moment: datetime, shot: Shot) -> Evening:
     """The evening with everything before the last few minutes answered on time."""
     clock = StoppedClock(min(slot.start for slot in sheet.slots))
     evening = unlogged_evening(sheet, clock)
-    catch_up(evening, clock, moment - timedelta(minutes=2))
+    catch_up(evening, clock, moment - timedelta(minutes=shot.unanswered))
     for _ in range(3):
-        clock.set(clock.now() + timedelta(seconds=40))
-        for call in evening.tick().due[:answered]:
+        clock.set(clock.now() + timedelta(seconds=20 * shot.unanswered))
+        for call in evening.tick().due[: shot.answered]:
             evening.wish(Done(*call.key))
-    return evening, clock
+    return evening
 
 
-async def draw(sheet: RunSheet, folder: Path) -> None:
-    for name, theme, minutes, size, answered, keys in PICTURES:
-        evening, _ = evening_at(sheet, sheet.arrive + timedelta(minutes=minutes), answered)
-        app = BoardApp(evening, theme=theme)
-        app.title = sheet.plan
-        async with app.run_test(size=size) as pilot:
-            await pilot.pause()
-            await pilot.press(*keys)
-            await pilot.pause()
-            (folder / f"{name}.svg").write_text(app.export_screenshot(), encoding="utf-8")
+async def draw_board(sheet: RunSheet, shot: Shot, folder: Path) -> None:
+    app = BoardApp(evening_at(sheet, sheet.arrive + timedelta(minutes=shot.minutes), shot), theme=shot.theme)
+    app.title = sheet.plan
+    async with app.run_test(size=shot.size) as pilot:
+        await pilot.pause()
+        await pilot.press(*shot.keys)
+        await pilot.pause()
+        rows = [list(strip) for strip in app.screen._compositor.render_strips()]
+    draw_cells(rows, folder / f"{shot.name}.png", LOOKS[shot.theme].theme)
+
+
+def mistaken_plan() -> str:
+    """The bundled plan with two mistakes in it."""
+    text = read_text(bundled_plan())
+    for right, wrong in MISTAKES:
+        assert right in text, f"the plan no longer says {right}"
+        text = text.replace(right, wrong)
+    return text
+
+
+def draw_check(folder: Path) -> None:
+    """What `check` says, as far as the list of what is assumed."""
+    out = Console(file=io.StringIO(), width=CHECK_WIDTH, height=100, force_terminal=True, highlight=False, record=True)
+    path = Path(bundled_plan().name)
+    out.print(f"$ platecall check {path}")
+    plan = plan_in(mistaken_plan(), path)
+    print_check(plan, *assessed(plan, path), out)
+    rows = Segment.split_and_crop_lines(out._record_buffer, CHECK_WIDTH, include_new_lines=False)
+    shown = takewhile(lambda row: words.CHECK_ASSUMED not in "".join(segment.text for segment in row), rows)
+    draw_cells(list(shown)[:-1], folder / "check.png", LOOKS["dark"].theme)  # a line is left empty before that list
+
+
+def draw_all(folder: Path) -> None:
+    sheet = sheet_of(bundled_plan())
+    for shot in SHOTS:
+        asyncio.run(draw_board(sheet, shot, folder))
+    draw_check(folder)
 
 
 if __name__ == "__main__":
     target = Path(sys.argv[1] if len(sys.argv) > 1 else "screenshots")
     target.mkdir(exist_ok=True)
-    asyncio.run(draw(sheet_of(bundled_plan()), target))
+    draw_all(target)

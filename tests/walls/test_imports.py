@@ -47,9 +47,9 @@ LAYERS: list[set[str]] = [
         "board.larder",
     },
     {"board.new_plan", "board.effects"},
-    {"board.screens.picture"},
     {"board.sessions"},
     {"board.commands"},
+    {"board.screens.picture"},
     {"board.cli"},
     {"board.__main__"},
 ]

@@ -8,7 +8,12 @@ from pathlib import Path
 import pytest
 
 BOARD = Path(__file__).parents[2] / "board"
-FILES = sorted([*(BOARD / "screens").glob("*.py"), *(BOARD / "view").glob("*.py"), BOARD / "playthrough.py"])
+TOOLS = ("picture.py", "pixels.py")  # no screens: they draw the README's pictures and speak to developers only
+FILES = sorted(
+    file
+    for file in (*(BOARD / "screens").glob("*.py"), *(BOARD / "view").glob("*.py"), BOARD / "playthrough.py")
+    if file.name not in TOOLS
+)
 
 # Names of things (ids, style classes, keys, colours, file names, formats, markup without words) are no words.
 LABEL = re.compile(r"[A-Z]|[a-z]{2,} [a-z]{2,}")

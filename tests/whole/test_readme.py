@@ -80,6 +80,12 @@ def test_every_command_stands_in_the_readme() -> None:
         assert f"platecall {command}" in README, command
 
 
-def test_pictures_of_the_readme_are_there() -> None:
-    for picture in re.findall(r"!\[[^\]]*\]\(([^)]+)\)", README):
-        assert (Path(__file__).parents[2] / picture).stat().st_size > 1000
+def test_it_shows_every_picture_there_is_and_no_other() -> None:
+    root = Path(__file__).parents[2]
+    shown = re.findall(r"!\[[^\]]{40,}\]\(([^)]+)\)", README)
+
+    assert sorted(shown) == sorted(f"screenshots/{file.name}" for file in (root / "screenshots").iterdir())
+    assert len(shown) == README.count("![")  # each with words for who cannot see it
+    for picture in shown:
+        assert (root / picture).read_bytes().startswith(b"\x89PNG\r\n\x1a\n"), picture  # nothing in it to be fetched
+        assert 1_000 < (root / picture).stat().st_size < 300_000, picture
