@@ -16,6 +16,7 @@ from board.screens.big import big, bigger
 from board.screens.keys import LEFT_TO_HELP
 from board.screens.live import LiveScreen
 from board.screens.palette import DARK, LIGHT, LOOKS
+from board.screens.panels import DUE_FRAMES, CallPanel, OneLine
 from board.words import THEMES
 from tests.conftest import Host, at
 from tests.screens.conftest import Kitchen, Recorder, screen_text
@@ -197,6 +198,39 @@ async def test_every_screen_can_be_read_in_every_theme(theme: str) -> None:
             while not isinstance(app.screen, LiveScreen):
                 await pilot.press("escape")
                 await pilot.pause()
+
+
+@pytest.mark.parametrize("theme", THEMES)
+async def test_what_goes_well_has_no_colour_of_its_own_and_what_is_late_has(theme: str) -> None:
+    evening, _ = evening_at(supper(), "14:40", until="14:40")
+    app = BoardApp(evening, chime=Recorder(), theme=theme)
+    async with app.run_test(size=(100, 30)) as pilot:
+        await pilot.pause()
+        standing, call = app.live.query_one("#standing", OneLine), app.live.query_one("#call", CallPanel)
+        plain = app.live.rich_style.color
+        worn = {}
+        for stands in words.STANDING_SIGN:
+            standing.wear(f"-{stands.lower().replace(' ', '-')}")
+            await pilot.pause()
+            worn[stands] = standing.rich_style.color
+
+        assert call.has_class("-quiet")
+        assert {worn[words.STANDS_ON_TIME], worn[words.STANDS_TIGHT], call.rich_style.color} == {plain}
+        assert (worn[words.STANDS_LATE] == plain) == (theme == "plain")
+
+
+async def test_a_call_keeps_its_colour_however_long_it_waits() -> None:
+    evening, _ = evening_at(supper(), "18:10", until="18:10")
+    app = BoardApp(evening, chime=Recorder())
+    async with app.run_test(size=(100, 30)) as pilot:
+        await pilot.pause()
+        call, seen = app.live.query_one("#call", CallPanel), set()
+        for frame in DUE_FRAMES.values():
+            call.wear(frame)
+            await pilot.pause()
+            seen.add((call.rich_style.color, call.styles.border_left[1]))
+
+    assert len(seen) == 1
 
 
 @pytest.mark.parametrize("theme", THEMES)
