@@ -54,7 +54,7 @@ def _stops(sheet: RunSheet, out: Console) -> None:
     if sheet.stops:
         out.print(cell(words.SHEET_STOPS, "bold"))
         for line in sheet.stops:
-            out.print(paragraph(f"{words.SIGN['stop']} {line}", indent=2))
+            out.print(paragraph(words.stop_line(line), indent=2))
         out.print()
 
 

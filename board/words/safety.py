@@ -178,4 +178,4 @@ def stops_rehearsed(stops: Sequence[str]) -> str:
 
 
 def stop_line(stop: str) -> str:
-    return f"  {SIGN['stop']} {stop}"
+    return f"{SIGN['stop']} {stop}"

@@ -243,7 +243,7 @@ def test_stops_slips_pushes_and_what_stood_too_long_stand_out(little: RunSheet) 
 
     assert f"<strong>! {words.closing_kept('chop', 140, 120, 'room')}</strong>" in html
     assert words.KEPT_TOO_LONG in read.text
-    assert f"{words.STOPS_ACCEPTED}</h3>\n<ul><li>stew: 60 °C is not enough" in html
+    assert f"{words.STOPS_ACCEPTED}</h3>\n<ul><li>▲ stew: 60 °C is not enough" in html
     assert "Sat 17:40 Sauce dropped" in read.text
     assert next(row for row in read.rows if row[0] == "Stew")[-2:] == [words.NOT_SERVED, "+10 min"]
     assert "so far" not in read.text
