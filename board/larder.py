@@ -39,7 +39,7 @@ def read_pantry(path: Path) -> list[InTheHouse]:
         except ValidationError as wrong:
             snags = [_snag(error, within, places) for error in wrong.errors(include_url=False)]
         snags += [
-            Snag("P07", Weight.STOP, words.PANTRY_IN_PANTRY, words.PANTRY_MEND, places.of((*within, number)))
+            Snag("plan 7", Weight.STOP, words.PANTRY_IN_PANTRY, words.PANTRY_MEND, places.of((*within, number)))
             for number, line in enumerate(lines)
             if line.file is not None
         ]
@@ -55,7 +55,7 @@ def _snag(error: object, within: tuple[str | int, ...], places: Places) -> Snag:
     message, _, mend = said.partition("; ")
     if error["type"] != "value_error":
         message, mend = words.NOT_A_PANTRY, words.PANTRY_MEND
-    return Snag("P07", Weight.STOP, message, f"{mend[:1].upper()}{mend[1:]}", place)
+    return Snag("plan 7", Weight.STOP, message, f"{mend[:1].upper()}{mend[1:]}", place)
 
 
 def ticks_path(plan_path: Path) -> Path:

@@ -11,10 +11,10 @@ LONG = "the oven cannot take all of this at once, and nobody would want it to"
 
 
 def test_a_message_breaks_between_words_under_its_own_indent() -> None:
-    made = wrapped(f"supper.yaml:3:8: P07 {LONG}\n    {LONG}\n  short", 40).split("\n")
+    made = wrapped(f"supper.yaml:3:8: plan 7 {LONG}\n    {LONG}\n  short", 40).split("\n")
 
     assert made == [
-        "supper.yaml:3:8: P07 the oven cannot",
+        "supper.yaml:3:8: plan 7 the oven cannot",
         "    take all of this at once, and nobody",
         "    would want it to",
         "    the oven cannot take all of this at",
@@ -30,7 +30,7 @@ def test_a_word_longer_than_the_line_is_left_whole() -> None:
 @pytest.mark.parametrize("column", [5, 39, 60, 100, 118])
 def test_a_quoted_line_is_cut_and_its_caret_stands_under_its_sign(column: int) -> None:
     line = "a" * (column - 1) + "Y" + "b" * (120 - column)
-    text = Snag("P07", Weight.STOP, "off", "Mend it.", Place("supper.yaml", 3, column, line)).render()
+    text = Snag("plan 7", Weight.STOP, "off", "Mend it.", Place("supper.yaml", 3, column, line)).render()
 
     _, shown, caret, mend = wrapped(text, 40).split("\n")
 
@@ -41,7 +41,7 @@ def test_a_quoted_line_is_cut_and_its_caret_stands_under_its_sign(column: int) -
 
 
 def test_what_fits_stays_as_it_is() -> None:
-    text = Snag("P07", Weight.STOP, "off", "Mend it.", Place("supper.yaml", 3, 8, "takes: 20")).render()
+    text = Snag("plan 7", Weight.STOP, "off", "Mend it.", Place("supper.yaml", 3, 8, "takes: 20")).render()
 
     assert wrapped(text, 80) == text
 

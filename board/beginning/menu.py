@@ -107,7 +107,7 @@ def _soup(at: Setting) -> Course:
       takes: {at.handwork(14, 18, 22)}
       keeps: 1 day in the fridge
     - step: simmer the soup
-      on: stovetop, 1 ring
+      where: stovetop, 1 ring
       takes: 30 to 35 to 40 min
       attended: 5 min at the start, 1 min every 10 min, 2 min at the end
       look for: a spoon crushes a carrot
@@ -156,7 +156,7 @@ def _roast(at: Setting) -> str:
       takes: {at.handwork(18, 22, 28)}
       keeps: 1 day in the fridge
     - step: roast the roots and chickpeas
-      on: oven at 200 C (190 to 210 C), {shelves}
+      where: oven at 200 C (190 to 210 C), {shelves}
       takes: 45 to 50 to 60 min                # low, likely, high
       attended: 3 min at the start, 2 min every 20 min, 2 min at the end
       look for: dark at the edges, soft to a knife
@@ -176,7 +176,7 @@ def _beans(at: Setting) -> str:
   steps:
     - {{step: trim the beans, takes: {at.handwork(8, 10, 14)}, keeps: 1 day in the fridge}}
     - step: boil the beans
-      on: stovetop, 1 ring
+      where: stovetop, 1 ring
       takes: 12 to 14 to 16 min
       attended: 2 min at the start, 2 min at the end
       look for: tender, still bright
@@ -200,7 +200,7 @@ def _stew(at: Setting) -> str:
       takes: {at.handwork(14, 18, 22)}
       keeps: 1 day in the fridge
     - step: simmer the lentils with the roots
-      on: stovetop, 1 ring
+      where: stovetop, 1 ring
       takes: 40 to 45 to 50 min                # low, likely, high
       attended: 6 min at the start, 1 min every 12 min, 2 min at the end
       look for: soft, not falling apart
@@ -254,7 +254,7 @@ def _sweet(at: Setting) -> Course:
 
 
 def _coffee(at: Setting) -> Course:
-    where = "on: 'stovetop, 1 ring', " if at.rings else ""
+    where = "where: 'stovetop, 1 ring', " if at.rings else ""
     return Course("Coffee", "15 to 20 min", f"""\
 - dish: Coffee and dates
   for: {at.n}

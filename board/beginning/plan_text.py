@@ -83,7 +83,7 @@ def _jobs(menu: list[Course], eaters: int) -> Iterator[str]:
     yield "  - lay the table"
     yield "  - set out the drinks"
     bottles = f"{-(-eaters // 3)} bottle{'s' if eaters > 3 else ''}"  # two glasses each; common practice, no source
-    yield f"  - {{job: chill the wine, day: on the day, needs: {bottles} white wine (drinks)}}"
+    yield f"  - {{job: chill the wine, day: on the day, supplies: {bottles} white wine (drinks)}}"
     yield "  - make room for coats"
     for course in menu:
         if course.spoils:

@@ -26,7 +26,7 @@ def _foods(plan: Plan) -> dict[str, str]:
 
 
 def packs_and_prices_are_of_what_is_needed(file: PlanFile) -> list[Snag]:
-    """B01: a pack or a price of a food that nothing in the plan needs."""
+    """buying 1: a pack or a price of a food that nothing in the plan needs."""
     plan, found = file.plan, []
     foods = _foods(plan)
     for key, given in (("packs", list(plan.packs)), ("prices", list(plan.prices))):
@@ -34,24 +34,24 @@ def packs_and_prices_are_of_what_is_needed(file: PlanFile) -> list[Snag]:
             if same_food(food) not in foods:
                 message = f"nothing in the plan needs {food!r}.{near(food, foods.values())}"
                 mend = "Write it as the dishes do, or take the line out."
-                found.append(Snag("B01", Weight.NOTE, message, mend, file.places.of((key, food), key=True)))
+                found.append(Snag("buying 1", Weight.NOTE, message, mend, file.places.of((key, food), key=True)))
     return found
 
 
 def prices_by_the_pack_have_a_pack(file: PlanFile) -> list[Snag]:
-    """B02: a price of a pack whose size the plan does not say, so nothing is reckoned with it."""
+    """buying 2: a price of a pack whose size the plan does not say, so nothing is reckoned with it."""
     plan, found = file.plan, []
     packs = {same_food(food) for food in plan.packs}
     for food, price in plan.prices.items():
         if price.per == "pack" and same_food(food) not in packs:
             message = f"{food} has a price by the pack, and how much a pack holds is not given"
             mend = f"Add it under `packs`, for example `{food}: 250 g`, or give the price by weight or by the piece."
-            found.append(Snag("B02", Weight.MIND, message, mend, file.places.of(("prices", food))))
+            found.append(Snag("buying 2", Weight.MIND, message, mend, file.places.of(("prices", food))))
     return found
 
 
 def trips_have_a_place(file: PlanFile) -> list[Snag]:
-    """B03: a shopping trip outside the written hours of who goes, or while they are away; it stands there all the
+    """buying 3: a shopping trip outside the written hours of who goes, or while they are away; it stands there all the
     same, and nobody else is sent."""
     plan = file.plan
     who, zone = shopper(plan), ZoneInfo(plan.zone)
@@ -67,7 +67,7 @@ def trips_have_a_place(file: PlanFile) -> list[Snag]:
         why = f"while {who} is to {gone[0]}" if gone else f"outside {who}'s hours"
         message = f"{trip.name}, {when}, lies {why}"
         mend = f"Move the trip, or give {who} hours then; helpers do not go shopping here."
-        found.append(Snag("B03", Weight.MIND, message, mend, file.places.of(trip.loc)))
+        found.append(Snag("buying 3", Weight.MIND, message, mend, file.places.of(trip.loc)))
     return found
 
 
@@ -84,7 +84,7 @@ _POURS = re.compile(rf"(?:chill|open|uncork)\b.*?{_DRINK}(?!\s+(?:glass|vinegar)
 
 
 def what_is_poured_is_bought(file: PlanFile) -> list[Snag]:
-    """N07: a step or job chills or opens wine, sparkling, beer or cider, and nothing in the plan buys any or has it."""
+    """buying 4: a step or job chills or opens wine, sparkling, beer or cider, and nothing in the plan buys any or has it."""
     plan = file.plan
     if plan.drinks is not None or any(course.drink for course in plan.courses) or any(e.file for e in plan.pantry):
         return []
@@ -95,5 +95,5 @@ def what_is_poured_is_bought(file: PlanFile) -> list[Snag]:
         if is_written(task.node) and _POURS.match(task.node.name):
             message = f"{task.node.name}: nothing in the plan buys it, so it is on no list"
             mend = "Add `drinks: usual`, or `drink: white wine, 4 bottles` to a course."
-            return [Snag("N07", Weight.NOTE, message, mend, file.places.of(task.node.loc))]
+            return [Snag("buying 4", Weight.NOTE, message, mend, file.places.of(task.node.loc))]
     return []

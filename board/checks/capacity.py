@@ -20,7 +20,7 @@ def stations(task: Task) -> Iterator[tuple[Station, Loc]]:
 
 
 def what_is_used_is_there(file: PlanFile) -> list[Snag]:
-    """C01 rings, C02 tools, C03 shelves, C04 room in fridge or freezer, C05 an oven at all."""
+    """kitchen 1 rings, kitchen 2 tools, kitchen 3 shelves, kitchen 4 room in fridge or freezer, kitchen 5 an oven at all."""
     found = []
     for task in file.filled.tasks.values():
         if task.work is None:
@@ -37,22 +37,22 @@ def what_is_used_is_there(file: PlanFile) -> list[Snag]:
 def _amounts(file: PlanFile, station: Station) -> Iterator[tuple[str, str, float, float]]:
     kitchen = file.plan.kitchen
     if station.place == "stovetop" or station.rings:
-        yield "C01", "rings", station.rings or 1, kitchen.rings
+        yield "kitchen 1", "rings", station.rings or 1, kitchen.rings
     for tool, count in station.tools.items():
-        yield "C02", tool, count, kitchen.tools.get(tool, 0)
+        yield "kitchen 2", tool, count, kitchen.tools.get(tool, 0)
     if station.place == "oven":
         ovens = [kitchen.ovens[station.oven]] if station.oven else list(kitchen.ovens.values())
         if ovens:
-            yield "C03", "shelves", station.shelves or 1, max(oven.shelves for oven in ovens)
+            yield "kitchen 3", "shelves", station.shelves or 1, max(oven.shelves for oven in ovens)
         else:
-            yield "C05", "oven", 1, 0
+            yield "kitchen 5", "oven", 1, 0
     room = {"fridge": kitchen.fridge, "freezer": kitchen.freezer}.get(station.place)
     if room is not None and station.litres is not None:
-        yield "C04", f"litres of {station.place}", station.litres, room
+        yield "kitchen 4", f"litres of {station.place}", station.litres, room
 
 
 def ovens_reach_their_settings(file: PlanFile) -> list[Snag]:
-    """C06: an oven asked for a heat it does not have. C07: heat and shelves are there, but in no one oven."""
+    """kitchen 6: an oven asked for a heat it does not have. kitchen 7: heat and shelves are there, but in no one oven."""
     found = []
     ovens = file.plan.kitchen.ovens
     for task in file.filled.tasks.values():
@@ -69,12 +69,12 @@ def ovens_reach_their_settings(file: PlanFile) -> list[Snag]:
                 )
                 message = f"{task.node.name} wants {_degrees(station.heat.want)}, and {reach}"
                 mend = "Change the setting, or the oven's low and high under kitchen."
-                found.append(Snag("C06", Weight.STOP, message, mend, place))
+                found.append(Snag("kitchen 6", Weight.STOP, message, mend, place))
             elif all(oven.shelves < shelves for oven in hot) and any(o.shelves >= shelves for o in possible.values()):
                 heat = _degrees(station.heat.want)
                 message = f"{task.node.name} wants {shelves} shelves at {heat}, and no one oven has both"
                 mend = "Ask for fewer shelves, or make two steps of it, one for each oven."
-                found.append(Snag("C07", Weight.STOP, message, mend, place))
+                found.append(Snag("kitchen 7", Weight.STOP, message, mend, place))
     return list(dict.fromkeys(found))
 
 

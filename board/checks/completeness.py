@@ -8,7 +8,7 @@ from board.plan.work import Step
 
 
 def dishes_feed_the_guests(file: PlanFile) -> list[Snag]:
-    """N01: a course whose dishes are written for fewer than will eat; or a dish that some are not served, for fewer
+    """guests 10: a course whose dishes are written for fewer than will eat; or a dish that some are not served, for fewer
     than are."""
     found = []
     mend = "Raise `for` and the amounts, or add a dish."
@@ -22,17 +22,17 @@ def dishes_feed_the_guests(file: PlanFile) -> list[Snag]:
             elif dish.for_ is not None and dish.for_ < count:
                 message = f"{dish.dish} is written for {dish.for_}, and {count} are served it"
                 place = file.places.of(("courses", c, "dishes", d, "for"))
-                found.append(Snag("N01", Weight.MIND, message, mend, place))
+                found.append(Snag("guests 10", Weight.MIND, message, mend, place))
         others = {g for guests in eaters if len(guests) < len(file.plan.guests) for g in guests}
         left = file.plan.guest_count - count_of(file.plan, others)
         if for_all and max(for_all) < file.plan.guest_count and sum(for_all) < left:
             message = f"the dishes of {course.course} are written for {sum(for_all)}, and {left} will eat"
-            found.append(Snag("N01", Weight.MIND, message, mend, file.places.of(("courses", c))))
+            found.append(Snag("guests 10", Weight.MIND, message, mend, file.places.of(("courses", c))))
     return found
 
 
 def everybody_is_served_something(file: PlanFile) -> list[Snag]:
-    """N04: a guest who is served nothing in a course."""
+    """guests 11: a guest who is served nothing in a course."""
     found = []
     for c, course in enumerate(file.plan.courses):
         eaters = {g for guests in served(file.plan, course) for g in guests}
@@ -40,12 +40,12 @@ def everybody_is_served_something(file: PlanFile) -> list[Snag]:
             if g not in eaters:
                 message = f"{guest.name} is served nothing in {course.course}"
                 mend = f"Add a dish `only for: {guest.name}`."
-                found.append(Snag("N04", Weight.MIND, message, mend, file.places.of(("courses", c))))
+                found.append(Snag("guests 11", Weight.MIND, message, mend, file.places.of(("courses", c))))
     return found
 
 
 def fridge_room_is_given(file: PlanFile) -> list[Snag]:
-    """N02: room is asked of a fridge or freezer whose size the plan does not say, so it is not counted."""
+    """kitchen 8: room is asked of a fridge or freezer whose size the plan does not say, so it is not counted."""
     kitchen = file.plan.kitchen
     found = {}
     for task in file.filled.tasks.values():
@@ -54,24 +54,24 @@ def fridge_room_is_given(file: PlanFile) -> list[Snag]:
             if station.litres is not None and size is None and station.place not in found:
                 message = f"room in the {station.place} is asked for, but its size is not given, so it is not counted"
                 mend = f"Add `{station.place}: 45 litres` (or what it holds) under kitchen."
-                found[station.place] = Snag("N02", Weight.NOTE, message, mend, file.places.of(loc))
+                found[station.place] = Snag("kitchen 8", Weight.NOTE, message, mend, file.places.of(loc))
     return list(found.values())
 
 
 def names_are_not_the_programs_own(file: PlanFile) -> list[Snag]:
-    """N03: a step or job called like something the program adds itself; the two are easily taken for one another."""
+    """plan 16: a step or job called like something the program adds itself; the two are easily taken for one another."""
     own = {task.node.name.casefold() for task in file.filled.tasks.values() if task.work is None}
     found = []
     for task in file.filled.tasks.values():
         if task.work is not None and task.node.name.casefold() in own:
             message = f"{task.node.name!r} is also what the program calls a piece of work of its own"
             place = file.places.of(task.node.loc)
-            found.append(Snag("N03", Weight.MIND, message, "Give the step or job other words.", place))
+            found.append(Snag("plan 16", Weight.MIND, message, "Give the step or job other words.", place))
     return found
 
 
 def guesses_are_confirmed(file: PlanFile) -> list[Snag]:
-    """N05: a key of a step that a program guessed, and nobody has confirmed yet. One snag a key, at its line."""
+    """unsure 1: a key of a step that a program guessed, and nobody has confirmed yet. One snag a key, at its line."""
     found = []
     for task in file.filled.tasks.values():
         work = task.work
@@ -83,10 +83,10 @@ def guesses_are_confirmed(file: PlanFile) -> list[Snag]:
                 loc = (*task.node.loc, "guessed")
                 message = f"{task.node.name}: `{key}` is told to be guessed, and the step has no such line"
                 mend = f"Take `{key}` out of `guessed`, or write the line."
-            found.append(Snag("N05", Weight.MIND, message, mend, file.places.of(loc, key=True)))
+            found.append(Snag("unsure 1", Weight.MIND, message, mend, file.places.of(loc, key=True)))
     return found
 
 
 def lengths_of_a_kind_are_minded(file: PlanFile) -> list[Snag]:
-    """N06: a length as in the cook's book, which knows no more than the kind of work. One snag a length."""
+    """unsure 2: a length as in the cook's book, which knows no more than the kind of work. One snag a length."""
     return list(file.of_kind)

@@ -21,7 +21,7 @@ from board.plan.spoils import raw_class
 
 
 def what_is_cooked_gets_hot_enough(file: PlanFile) -> list[Snag]:
-    """F01: `until` below what the class of food asks for, or not held there. Source: the rule set's `cook`, `roasts`.
+    """food 1: `until` below what the class of food asks for, or not held there. Source: the rule set's `cook`, `roasts`.
 
     A roast may go by the table of roasts, where the set has one.
     """
@@ -33,13 +33,13 @@ def what_is_cooked_gets_hot_enough(file: PlanFile) -> list[Snag]:
         if cook is None:
             message = f"{task.node.name}: {say.rules.title} have no figure for {cooks}"
             mend = "Go by your local code and the label, and write what the middle must reach: `until: 74 C`."
-            found.append(Snag("F01", Weight.MIND, message, mend, place, safety=True))
+            found.append(Snag("food 1", Weight.MIND, message, mend, place, safety=True))
         elif not _enough(say.rules, cooks, core, math.inf):
             message = (
                 f"{task.node.name}: {_reaches(say, core)}; {say.asks(_wanted(say, cook, cooks, core), cook.source)}"
             )
             mend = f"Write `until: {_mended(say, cook)}`, and cook it to that by the probe."
-            found.append(Snag("F01", Weight.STOP, message, mend, place, safety=True))
+            found.append(Snag("food 1", Weight.STOP, message, mend, place, safety=True))
     return found
 
 
@@ -78,7 +78,7 @@ def _mended(say: Figures, cook: Cook) -> str:
 
 
 def raw_food_is_cooked(file: PlanFile) -> list[Snag]:
-    """F02: a dish has raw meat, poultry, fish or egg in it, and no step of it says that it is cooked. Source: the rule
+    """food 2: a dish has raw meat, poultry, fish or egg in it, and no step of it says that it is cooked. Source: the rule
     set's `cook`; which foods are raw is the food table's, common practice, no source."""
     say = Figures(file)
     found = []
@@ -97,7 +97,7 @@ def raw_food_is_cooked(file: PlanFile) -> list[Snag]:
                     f"Write `cooks: {food}` at the step that cooks it. Eaten raw, it is at your guests' risk: ask them."
                 )
                 place = file.places.of(("courses", c, "dishes", d, "ingredients", n))
-                found.append(Snag("F02", Weight.MIND, message, mend, place, safety=True))
+                found.append(Snag("food 2", Weight.MIND, message, mend, place, safety=True))
     return found
 
 
@@ -116,7 +116,7 @@ def _is_cooked(file: PlanFile, dish: Loc, food: str) -> bool:
 
 
 def what_is_cooked_rests(file: PlanFile) -> list[Snag]:
-    """F03: the rest that a class of food asks for is not sure to be there before it is eaten; serving counts.
+    """food 3: the rest that a class of food asks for is not sure to be there before it is eaten; serving counts.
 
     Source: the rule set's `cook`.
     """
@@ -138,12 +138,12 @@ def what_is_cooked_rests(file: PlanFile) -> list[Snag]:
                 f"{say.asks(f'{cook.rest_minutes} min of rest at {say.limit(cook.degrees)} ({cooks})', cook.source)}"
             )
             mend = f"Add a step of {cook.rest_minutes} min for the rest, or cook it hotter."
-            found.append(Snag("F03", Weight.MIND, message, mend, _place(file, task, "until", "cooks"), safety=True))
+            found.append(Snag("food 3", Weight.MIND, message, mend, _place(file, task, "until", "cooks"), safety=True))
     return found
 
 
 def what_is_reheated_gets_hot_enough(file: PlanFile) -> list[Snag]:
-    """F04: a step that reheats stays below the limit (stop), or does not say what it reaches (mind). Source: the rule
+    """food 4: a step that reheats stays below the limit (stop), or does not say what it reaches (mind). Source: the rule
     set's `reheat`."""
     say = Figures(file)
     limit = say.rules.reheat
@@ -156,17 +156,17 @@ def what_is_reheated_gets_hot_enough(file: PlanFile) -> list[Snag]:
         place = _place(file, task, "until", "reheats")
         if core is None:
             message = f"{task.node.name} does not say how hot it gets; {asks}"
-            found.append(Snag("F04", Weight.MIND, message, f"Write {write}.", place, safety=True))
+            found.append(Snag("food 4", Weight.MIND, message, f"Write {write}.", place, safety=True))
         elif not limit.degrees.at_least(core.celsius):
             message = f"{task.node.name}: {_reaches(say, core)}; {asks}"
             found.append(
-                Snag("F04", Weight.STOP, message, f"Write {write}, and reheat it to that.", place, safety=True)
+                Snag("food 4", Weight.STOP, message, f"Write {write}, and reheat it to that.", place, safety=True)
             )
     return found
 
 
 def what_is_reheated_gets_hot_soon(file: PlanFile) -> list[Snag]:
-    """F05: reheating may take longer than it is allowed to. Source: the rule set's `reheat`."""
+    """food 5: reheating may take longer than it is allowed to. Source: the rule set's `reheat`."""
     say = Figures(file)
     limit = say.rules.reheat
     found = []
@@ -179,7 +179,7 @@ def what_is_reheated_gets_hot_soon(file: PlanFile) -> list[Snag]:
                     f"{say.asks(f'{say.limit(limit.degrees)} within {short(limit.within_minutes)}', limit.source)}"
                 )
                 mend = "Reheat it in smaller or shallower pans, on a ring, and keep it hot afterwards."
-                found.append(Snag("F05", Weight.STOP, message, mend, file.places.of((*loc, "takes")), safety=True))
+                found.append(Snag("food 5", Weight.STOP, message, mend, file.places.of((*loc, "takes")), safety=True))
     return list(dict.fromkeys(found))
 
 

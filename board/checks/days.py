@@ -11,7 +11,7 @@ from board.plan.when import DaySpan, Span, is_small_hours
 
 
 def stretches_end_after_they_begin(file: PlanFile) -> list[Snag]:
-    """H05: a stretch that runs round the clock's end and past the small hours; most likely its times are swapped."""
+    """time 5: a stretch that runs round the clock's end and past the small hours; most likely its times are swapped."""
     found = []
     for span, loc in _stretches(file):
         if span.end > span.start or is_small_hours(span.end):
@@ -21,7 +21,7 @@ def stretches_end_after_they_begin(file: PlanFile) -> list[Snag]:
         else:
             message = f"{span.start} - {span.end} ends before it begins, so it is read as ending on the next day"
         mend = "Write the earlier time first; for work through the night, write two stretches, one under each day."
-        found.append(Snag("H05", Weight.MIND, message, mend, file.places.of(loc)))
+        found.append(Snag("time 5", Weight.MIND, message, mend, file.places.of(loc)))
     return found
 
 
@@ -33,7 +33,7 @@ def _stretches(file: PlanFile) -> Iterator[tuple[Span | DaySpan, Loc]]:
 
 
 def hours_lie_before_the_event_is_over(file: PlanFile) -> list[Snag]:
-    """H06: hours on a day after the event, but for the small hours of the next."""
+    """time 6: hours on a day after the event, but for the small hours of the next."""
     found = []
     last = file.plan.date
     for name, hand in file.plan.hands.items():
@@ -44,20 +44,20 @@ def hours_lie_before_the_event_is_over(file: PlanFile) -> list[Snag]:
                 message = f"{name} has hours on {day.isoformat()}, after the event on {last.isoformat()}"
                 mend = "Check the day, or take the line out; hours past midnight are written `18:00 - 1:00`."
                 place = file.places.of(("hands", name, "hours", word), key=True)
-                found.append(Snag("H06", Weight.MIND, message, mend, place))
+                found.append(Snag("time 6", Weight.MIND, message, mend, place))
     return found
 
 
 def everybody_has_hours(file: PlanFile) -> list[Snag]:
-    """H07: a pair of hands with no hours on any day, or away for all of them."""
+    """time 7: a pair of hands with no hours on any day, or away for all of them."""
     found = []
     for name, hand in file.plan.hands.items():
         if not any(hand.hours.values()):
             message = f"{name} has no hours at all, so nothing can be given to them"
             mend = "Add hours, for example `hours: {on the day: '15:00 - 22:00'}`, or take them out of the hands."
-            found.append(Snag("H07", Weight.MIND, message, mend, file.places.of(("hands", name, "hours"))))
+            found.append(Snag("time 7", Weight.MIND, message, mend, file.places.of(("hands", name, "hours"))))
         elif not free_of(file.plan, name):
             message = f"{name} is away for all the hours they have, so nothing can be given to them"
             mend = "Shorten the time away, or give longer hours."
-            found.append(Snag("H07", Weight.MIND, message, mend, file.places.of(("hands", name, "away"))))
+            found.append(Snag("time 7", Weight.MIND, message, mend, file.places.of(("hands", name, "away"))))
     return found

@@ -21,7 +21,7 @@ SMALL_HOURS = "05:00"  # a day of the kitchen lasts until then
 
 
 def work_fits_the_times_it_is_given(file: PlanFile) -> list[Snag]:
-    """H10: `day`, `not before` and `not after` leave less time than the work takes."""
+    """time 10: `day`, `not before` and `not after` leave less time than the work takes."""
     found = []
     for task in file.filled.tasks.values():
         if task.work is None:
@@ -33,12 +33,12 @@ def work_fits_the_times_it_is_given(file: PlanFile) -> list[Snag]:
             message = f"{task.node.name} takes {short(takes)}, and {left} between the times it is given"
             mend = "Move `not before` or `not after` apart, or change its day."
             place = file.places.of(_first_of(file, task, "not after", "not before", "day"), key=True)
-            found.append(Snag("H10", Weight.MIND, message, mend, place))
+            found.append(Snag("time 10", Weight.MIND, message, mend, place))
     return found
 
 
 def work_fits_somebodys_hours(file: PlanFile) -> list[Snag]:
-    """H08: hands-on work longer than any stretch of hours it may lie in. H09: none of who may do it has hours then."""
+    """time 8: hands-on work longer than any stretch of hours it may lie in. time 9: none of who may do it has hours then."""
     plan = file.plan
     hours = {name: free_of(plan, name) for name in plan.hands}
     found = []
@@ -97,7 +97,7 @@ def _then(plan: Plan, task: Task) -> str:
 def _nobody(file: PlanFile, task: Task, who: list[str]) -> Snag:
     message = f"{task.node.name} is only for {' or '.join(who)}, and they have no hours{_then(file.plan, task)}"
     mend = "Add hours for them then, name somebody else, or change when it is done."
-    return Snag("H09", Weight.MIND, message, mend, file.places.of(_first_of(file, task, "who")))
+    return Snag("time 9", Weight.MIND, message, mend, file.places.of(_first_of(file, task, "who")))
 
 
 def _too_long(file: PlanFile, task: Task, piece: int, longest: int) -> Snag:
@@ -107,7 +107,7 @@ def _too_long(file: PlanFile, task: Task, piece: int, longest: int) -> Snag:
         f"{_then(file.plan, task)} is {short(longest)}"
     )
     mend = "Give longer hours, make two steps of it, or say with `attended:` when it needs no hands."
-    return Snag("H08", Weight.MIND, message, mend, file.places.of(_first_of(file, task, "takes")))
+    return Snag("time 8", Weight.MIND, message, mend, file.places.of(_first_of(file, task, "takes")))
 
 
 def _first_of(file: PlanFile, task: Task, *keys: str) -> Loc:

@@ -13,8 +13,8 @@ _READ = "Read the label and ask your guest"
 
 
 def guests_can_eat_what_they_are_served(file: PlanFile) -> list[Snag]:
-    """A01 an allergy met, or gluten for a coeliac: stop. D01 a diet met. A02, D02 to be asked about. A03 foods nobody
-    knows in a dish that matters. A04 a guest's word that names no food. A05 a dish without its ingredients."""
+    """guests 1 an allergy met, or gluten for a coeliac: stop. guests 8 a diet met. guests 2, guests 9 to be asked about. guests 3 foods nobody
+    knows in a dish that matters. guests 4 a guest's word that names no food. guests 5 a dish without its ingredients."""
     if not any(guest.avoids or guest.diets for guest in file.plan.guests):
         return []
     found = matrix(file)
@@ -33,7 +33,7 @@ def _met(file: PlanFile, guest: str, row: DishRow, answer: Answer) -> list[Snag]
     for safety in (True, False):
         reasons = [r for r in answer.reasons if r.verdict is Verdict.NOT_SAFE and r.need.safety is safety]
         if reasons:
-            code, weight = ("A01", Weight.STOP) if safety else ("D01", Weight.MIND)
+            code, weight = ("guests 1", Weight.STOP) if safety else ("guests 8", Weight.MIND)
             what = "is not safe for" if safety else "is nothing for"
             message = f"{row.dish} {what} {guest} ({_needs(reasons)}): {_joined(reasons)}"
             mend = (
@@ -48,7 +48,7 @@ def _to_ask(file: PlanFile, guest: str, row: DishRow, answer: Answer) -> list[Sn
     reasons = [r for r in answer.reasons if r.verdict is Verdict.ASK and not r.unknown and r.need.known]
     if not reasons:
         return []
-    code = "A02" if any(reason.need.safety for reason in reasons) else "D02"
+    code = "guests 2" if any(reason.need.safety for reason in reasons) else "guests 9"
     message = f"{row.dish}: ask about it for {guest} ({_needs(reasons)}): {_joined(reasons)}"
     mend = " ".join(dict.fromkeys(reason.mend or f"{_READ}." for reason in reasons))
     return [Snag(code, Weight.MIND, message, mend, file.places.of(reasons[0].loc))]
@@ -70,12 +70,12 @@ def _unknown(file: PlanFile, found: Matrix, row: DishRow, answers: dict[int, Ans
     if not row.listed:
         message = f"{row.dish} has no ingredients written down, so nobody knows whether {guests} may eat it"
         mend = "Write its ingredients, or `ingredients: nothing` where nobody eats of it."
-        return [Snag("A05", Weight.MIND, message, mend, place)]
+        return [Snag("guests 5", Weight.MIND, message, mend, place)]
     names = _and(repr(food) for food in foods)
     message = f"{row.dish}: {names} {'is' if len(foods) == 1 else 'are'} not in the table of foods; ask for {guests}"
     first = next(iter(foods))
     mend = f"{_READ}; then write it under `foods:`, for example `{first}: mustard and celery` or `{first}: nothing`."
-    return [Snag("A03", Weight.MIND, message, mend, place)]
+    return [Snag("guests 3", Weight.MIND, message, mend, place)]
 
 
 def _words_without_food(file: PlanFile, found: Matrix) -> list[Snag]:
@@ -88,7 +88,7 @@ def _words_without_food(file: PlanFile, found: Matrix) -> list[Snag]:
                 mend = (
                     "Every dish is to be asked about; a word such as tree nuts, dairy or one food's name is looked for."
                 )
-                snags.append(Snag("A04", Weight.MIND, message, mend, file.places.of(("guests", g))))
+                snags.append(Snag("guests 4", Weight.MIND, message, mend, file.places.of(("guests", g))))
     return snags
 
 

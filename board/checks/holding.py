@@ -22,7 +22,7 @@ def _ways(task: Task) -> Iterator[tuple[FilledWay, Loc]]:
 
 
 def what_is_kept_hot_is_hot_enough(file: PlanFile) -> list[Snag]:
-    """F06: what spoils is kept in an oven that is, or may by its range be, below hot holding. Source: the rule set's
+    """food 6: what spoils is kept in an oven that is, or may by its range be, below hot holding. Source: the rule set's
     `hot_holding`."""
     say = Figures(file)
     limit = say.rules.hot_holding
@@ -39,12 +39,12 @@ def what_is_kept_hot_is_hot_enough(file: PlanFile) -> list[Snag]:
                 f"{say.asks(f'{say.limit(limit)} or above', say.rules.holding_source)}"
             )
             mend = "Set the oven higher, and let its range begin no lower: `40 min in the oven at 80 C (70 to 95 C)`."
-            found.append(Snag("F06", Weight.STOP, message, mend, file.places.of((*loc, "keeps")), safety=True))
+            found.append(Snag("food 6", Weight.STOP, message, mend, file.places.of((*loc, "keeps")), safety=True))
     return list(dict.fromkeys(found))
 
 
 def the_fridge_is_cold_enough(file: PlanFile) -> list[Snag]:
-    """F07: the fridge is warmer than cold holding. Source: the rule set's `cold_holding`."""
+    """food 7: the fridge is warmer than cold holding. Source: the rule set's `cold_holding`."""
     say = Figures(file)
     limit, celsius = say.rules.cold_holding, file.plan.kitchen.fridge_at
     if celsius is None or limit.at_most(celsius):
@@ -53,11 +53,11 @@ def the_fridge_is_cold_enough(file: PlanFile) -> list[Snag]:
         f"the fridge is at {say.degrees(celsius)}; {say.asks(f'{say.limit(limit)} or below', say.rules.holding_source)}"
     )
     mend = "Turn it colder, and read it again with a thermometer before anything is kept in it."
-    return [Snag("F07", Weight.STOP, message, mend, file.places.of(("kitchen", "fridge at")), safety=True)]
+    return [Snag("food 7", Weight.STOP, message, mend, file.places.of(("kitchen", "fridge at")), safety=True)]
 
 
 def what_thaws_has_time_to(file: PlanFile) -> list[Snag]:
-    """F08: thawed for less time than its weight asks for (stop); in cold water, and not cooked at once (mind); out of
+    """food 8: thawed for less time than its weight asks for (stop); in cold water, and not cooked at once (mind); out of
     the freezer into the fridge for less than any weight asks for (mind). Source: the rule set's `thaw`."""
     say = Figures(file)
     found: list[Snag] = []
@@ -74,7 +74,7 @@ def what_thaws_has_time_to(file: PlanFile) -> list[Snag]:
                 message = f"{task.node.name} may take only {short(way.takes.low)}; {asks}"
                 mend = "Give it that long, or leave out `takes` and it is reckoned from the weight."
                 place = file.places.of((*loc, "takes"))
-                found.append(Snag("F08", Weight.STOP, message, mend, place, safety=True))
+                found.append(Snag("food 8", Weight.STOP, message, mend, place, safety=True))
         if not in_fridge and not _cooked_at_once(file, task):
             message = (
                 f"{task.node.name} thaws in cold water, and is not cooked at once; "
@@ -82,7 +82,7 @@ def what_thaws_has_time_to(file: PlanFile) -> list[Snag]:
             )
             mend = "Let a step that cooks it follow `at once`, or thaw it in the fridge."
             place = file.places.of((*task.node.loc, "thaws"))
-            found.append(Snag("F08", Weight.MIND, message, mend, place, safety=True))
+            found.append(Snag("food 8", Weight.MIND, message, mend, place, safety=True))
     return found
 
 
@@ -106,7 +106,7 @@ def _thaws_unsaid(file: PlanFile, task: Task, say: Figures) -> Iterator[Snag]:
             asks = say.asks(f"{short(least)} in the fridge and more", say.rules.thaw.source)
             message = f"{task.node.name} has {short(way.takes.low)} to thaw in the fridge; {asks}"
             mend = "Write how much thaws, `thaws: 2.2 kg in the fridge`, and leave out `takes`."
-            yield Snag("F08", Weight.MIND, message, mend, file.places.of((*loc, "takes")), safety=True)
+            yield Snag("food 8", Weight.MIND, message, mend, file.places.of((*loc, "takes")), safety=True)
 
 
 def _keeps_frozen(task: Task) -> bool:
@@ -128,7 +128,7 @@ def _cooks(task: Task) -> bool:
 
 
 def what_keeps_cold_keeps_so_long(file: PlanFile) -> list[Snag]:
-    """F12: the plan's own `keeps: 9 days in the fridge` is longer than the rule set gives that food. Source: the rule
+    """food 12: the plan's own `keeps: 9 days in the fridge` is longer than the rule set gives that food. Source: the rule
     set's `fridge_lives`, and its days for what is ready to eat."""
     say = Figures(file)
     found = []
@@ -144,7 +144,7 @@ def what_keeps_cold_keeps_so_long(file: PlanFile) -> list[Snag]:
                     f"{say.rules.title} give {head}{most[0]:g} days at most [{most[1]}]"
                 )
                 mend = "Make it later, eat it sooner, or freeze it."
-                found.append(Snag("F12", Weight.MIND, message, mend, file.places.of((*loc, "keeps")), safety=True))
+                found.append(Snag("food 12", Weight.MIND, message, mend, file.places.of((*loc, "keeps")), safety=True))
     return list(dict.fromkeys(found))
 
 

@@ -16,7 +16,7 @@ def _working_days(file: PlanFile) -> set[date]:
 
 
 def days_have_hours(file: PlanFile) -> list[Snag]:
-    """H01: a step is given to a day on which nobody has hours. H02: nobody has hours on the day itself."""
+    """time 1: a step is given to a day on which nobody has hours. time 2: nobody has hours on the day itself."""
     days = _working_days(file)
     found = []
     for task in file.filled.tasks.values():
@@ -25,16 +25,18 @@ def days_have_hours(file: PlanFile) -> list[Snag]:
             if day not in days:
                 message = f"{task.node.name} is given to {day.isoformat()}, and nobody has hours on that day"
                 place = file.places.of((*task.node.loc, "day"))
-                found.append(Snag("H01", Weight.MIND, message, "Add hours for that day, or change the step's.", place))
+                found.append(
+                    Snag("time 1", Weight.MIND, message, "Add hours for that day, or change the step's.", place)
+                )
     if file.plan.date not in days:
         message = "nobody has hours on the day of the event"
         place = file.places.of(("hands",), key=True)
-        found.append(Snag("H02", Weight.STOP, message, "Add `on the day:` under a pair of hands.", place))
+        found.append(Snag("time 2", Weight.STOP, message, "Add `on the day:` under a pair of hands.", place))
     return found
 
 
 def somebody_is_there_when_guests_arrive(file: PlanFile) -> list[Snag]:
-    """H04: the guests come while nobody has hours, though somebody has on that day."""
+    """time 4: the guests come while nobody has hours, though somebody has on that day."""
     plan = file.plan
     if plan.date not in _working_days(file) or _covered(
         [span for name in plan.hands for span in hours_of(plan, name)], file.filled.arrive
@@ -42,21 +44,23 @@ def somebody_is_there_when_guests_arrive(file: PlanFile) -> list[Snag]:
         return []
     message = f"the guests arrive at {plan.arrive} on {plan.date.isoformat()}, when nobody has hours"
     mend = "Check the date and the hours; half past midnight belongs to the day that begins then."
-    return [Snag("H04", Weight.MIND, message, mend, file.places.of(("arrive",)))]
+    return [Snag("time 4", Weight.MIND, message, mend, file.places.of(("arrive",)))]
 
 
 def somebody_is_there_to_serve(file: PlanFile) -> list[Snag]:
-    """H11: somebody has hours when the guests arrive, and nobody any more when a course is wanted; the first such."""
+    """time 11: somebody has hours when the guests arrive, and nobody any more when a course is wanted; the first such."""
     plan = file.plan
     spans = [span for name in plan.hands for span in hours_of(plan, name)]
     if not _covered(spans, file.filled.arrive):
-        return []  # H04 says so
+        return []  # time 4 says so
     for c, course in enumerate(file.filled.courses):
         if not _covered(spans, course.wanted):
             clock = course.wanted.astimezone(ZoneInfo(plan.zone)).strftime("%H:%M")
             message = f"{course.name} is wanted at {clock}, when nobody has hours"
             place = file.places.of(("courses", c, "at"))
-            return [Snag("H11", Weight.MIND, message, "Give somebody hours until the last course is cleared.", place)]
+            return [
+                Snag("time 11", Weight.MIND, message, "Give somebody hours until the last course is cleared.", place)
+            ]
     return []
 
 
@@ -65,7 +69,7 @@ def _covered(spans: list[Stretch], moment: datetime) -> bool:
 
 
 def clock_times_are_plain(file: PlanFile) -> list[Snag]:
-    """H03: a time that the clocks skip or pass twice on the night they change."""
+    """time 3: a time that the clocks skip or pass twice on the night they change."""
     plan = file.plan
     zone = ZoneInfo(plan.zone)
     times: list[tuple[Loc, str]] = [(("arrive",), plan.arrive)]
@@ -77,6 +81,6 @@ def clock_times_are_plain(file: PlanFile) -> list[Snag]:
             what = "is skipped by the clock change" if odd == "skipped" else "comes twice; the first is meant"
             message = f"{clock} on {plan.date.isoformat()} {what}"
             found.append(
-                Snag("H03", Weight.MIND, message, "Choose a time before or after the change.", file.places.of(loc))
+                Snag("time 3", Weight.MIND, message, "Choose a time before or after the change.", file.places.of(loc))
             )
     return found

@@ -12,7 +12,7 @@ from board.plan.snag import Snag, Weight
 
 
 def results_keep_until_they_are_taken_up(file: PlanFile) -> list[Snag]:
-    """K01: longer between than it keeps. K02: longer between than `at most` or `at once` allows."""
+    """keeping 1: longer between than it keeps. keeping 2: longer between than `at most` or `at once` allows."""
     ways_between = Between(file)
     found = []
     for link in file.filled.links:
@@ -38,7 +38,7 @@ def _keeps_too_short(file: PlanFile, link: Link, keeps: int, minutes: int, throu
         f"{short(minutes)} later at the soonest{_because(names, through)}"
     )
     mend = "Let it keep longer or elsewhere, or make it later, with `after:` on what lies between."
-    return Snag("K01", Weight.MIND, message, mend, file.places.of((*_loc(file, link.first), "keeps")))
+    return Snag("keeping 1", Weight.MIND, message, mend, file.places.of((*_loc(file, link.first), "keeps")))
 
 
 def _follows_too_late(file: PlanFile, link: Link, minutes: int, through: tuple[str, ...]) -> Snag:
@@ -50,7 +50,7 @@ def _follows_too_late(file: PlanFile, link: Link, minutes: int, through: tuple[s
     )
     mend = "Allow more time between, or change what lies between."
     place = file.places.of(_asked_at(file, link))
-    return Snag("K02", Weight.MIND, message, mend, place)
+    return Snag("keeping 2", Weight.MIND, message, mend, place)
 
 
 def _because(names: dict[str, str], through: tuple[str, ...]) -> str:

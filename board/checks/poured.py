@@ -14,7 +14,7 @@ from board.plan.snag import Snag, Weight
 
 
 def drinks_are_asked_about(file: PlanFile) -> list[Snag]:
-    """A06: a drink holds, or may hold, what a guest is allergic to (gluten for a coeliac), or nobody knows what is in
+    """guests 6: a drink holds, or may hold, what a guest is allergic to (gluten for a coeliac), or nobody knows what is in
     it: one snag a guest."""
     return [snag for guest in file.plan.guests if (snag := _of_guest(file, guest)) is not None]
 
@@ -32,7 +32,7 @@ def _of_guest(file: PlanFile, guest: Guest) -> Snag | None:
         f"Read the label and ask your guest, and have something else to drink for {guest.name}. A bottle whose label "
         "was read goes by a name of its own, with what it holds under `foods:`, for example `our white: nothing`."
     )
-    return Snag("A06", Weight.MIND, message, mend, file.places.of(reasons[0].loc))
+    return Snag("guests 6", Weight.MIND, message, mend, file.places.of(reasons[0].loc))
 
 
 def _reasons(file: PlanFile, need: Need) -> Iterator[Reason]:

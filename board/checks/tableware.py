@@ -15,7 +15,7 @@ MORE_TABLE = "Put another table to it and raise the number, or invite fewer."
 
 
 def pieces_suffice(file: PlanFile) -> list[Snag]:
-    """T01: the courses together ask for more than there are. T02: one course alone does, or the whole meal."""
+    """table 1: the courses together ask for more than there are. table 2: one course alone does, or the whole meal."""
     plan = file.plan
     if plan.table is None:
         return []
@@ -29,7 +29,7 @@ def pieces_suffice(file: PlanFile) -> list[Snag]:
 
 
 def everybody_has_a_chair(file: PlanFile) -> list[Snag]:
-    """T03: fewer chairs, or less room at the table, than guests who sit down."""
+    """table 3: fewer chairs, or less room at the table, than guests who sit down."""
     plan, table = file.plan, file.plan.table
     if table is None or all(course.standing for course in plan.courses):
         return []
@@ -43,12 +43,12 @@ def everybody_has_a_chair(file: PlanFile) -> list[Snag]:
             message = (
                 f"{plan.guest_count} sit down to eat, and there {f'is 1 {one}' if there == 1 else f'are {there} {key}'}"
             )
-            found.append(Snag("T03", Weight.MIND, message, mend, file.places.of(("table", key))))
+            found.append(Snag("table 3", Weight.MIND, message, mend, file.places.of(("table", key))))
     return found
 
 
 def what_is_laid_is_listed(file: PlanFile) -> list[Snag]:
-    """T04: laid by the plan's own words, and not among what the house has, so it is not counted."""
+    """table 4: laid by the plan's own words, and not among what the house has, so it is not counted."""
     plan = file.plan
     if plan.table is None or not plan.table.pieces:
         return []
@@ -61,12 +61,12 @@ def what_is_laid_is_listed(file: PlanFile) -> list[Snag]:
             listed = {piece_key(known): known for known in plan.table.pieces}
             meant = near(each.piece, listed).strip()
             mend = meant or f"Add `{several(each.piece)}: {each.total}` (or how many there are) under table."
-            found[each.piece] = Snag("T04", Weight.NOTE, message, mend, file.places.of(each.loc))
+            found[each.piece] = Snag("table 4", Weight.NOTE, message, mend, file.places.of(each.loc))
     return list(found.values())
 
 
 def everybody_has_a_seat(file: PlanFile) -> list[Snag]:
-    """T05: a guest with no seat, or with more than one."""
+    """table 5: a guest with no seat, or with more than one."""
     found = []
     if file.plan.seats is None:
         return []
@@ -77,7 +77,7 @@ def everybody_has_a_seat(file: PlanFile) -> list[Snag]:
         message = f"{guests} go by the name {name!r}, and they have {has}" if guests > 1 else f"{name} has {has}"
         mend = "Write the name once among the seats." if guests == 1 else "Give them as many seats as they are."
         place = file.places.of(seats[-1] if len(seats) > guests else ("seats",))
-        found.append(Snag("T05", Weight.MIND, message, mend, place))
+        found.append(Snag("table 5", Weight.MIND, message, mend, place))
     return found
 
 
@@ -92,7 +92,7 @@ def _one_course_asks_too_much(file: PlanFile, kind: Kind) -> Snag:
     if kind.washes:
         washed = sum(wash.count for wash in kind.washes)
         mend = f"Borrow {kind.borrow} and wash {washed} in between, or borrow {kind.total - (kind.house or 0)}."
-    return Snag("T02", Weight.MIND, message, mend, file.places.of(_entry(file, kind), key=True))
+    return Snag("table 2", Weight.MIND, message, mend, file.places.of(_entry(file, kind), key=True))
 
 
 def _all_ask_too_much(file: PlanFile, kind: Kind) -> Snag:
@@ -104,7 +104,7 @@ def _all_ask_too_much(file: PlanFile, kind: Kind) -> Snag:
     )
     more = kind.total - (kind.house or 0)
     mend = f"Write `wash between: yes` under table to have it on the timetable, or borrow {more}."
-    return Snag("T01", Weight.MIND, message, mend, file.places.of(_entry(file, kind), key=True))
+    return Snag("table 1", Weight.MIND, message, mend, file.places.of(_entry(file, kind), key=True))
 
 
 def _washed(file: PlanFile, washes: tuple[Wash, ...]) -> Iterator[str]:

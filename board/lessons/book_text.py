@@ -36,7 +36,7 @@ def read_book(text: str, name: str) -> Book | list[Snag]:
         return Book()
     raw, places, snags = read_yaml(text, name, LARGEST_CHARACTERS)
     if snags:
-        return [Snag("L01", snag.weight, snag.message, _MEND, snag.place) for snag in snags]
+        return [Snag("book 1", snag.weight, snag.message, _MEND, snag.place) for snag in snags]
     return _Reader(places).book(raw)
 
 
@@ -49,10 +49,10 @@ class _Reader:
 
     def book(self, raw: Any) -> Book | list[Snag]:
         if not isinstance(raw, dict) or "book" not in raw:
-            return [self._snag("L02", (), "this is not a cook's book: it does not begin with `book: 1`")]
+            return [self._snag("book 2", (), "this is not a cook's book: it does not begin with `book: 1`")]
         if raw["book"] != FORMAT:
             message = f"this book is of version {raw['book']}; this program reads version {FORMAT}"
-            return [self._snag("L02", ("book",), message, "Read it with the program that wrote it.")]
+            return [self._snag("book 2", ("book",), message, "Read it with the program that wrote it.")]
         for word in set(raw) - {"book", "evenings", "steps", "ovens"}:
             self._unknown((word,), "the book")
         book = Book(self._evenings(raw.get("evenings")), self._steps(raw.get("steps")), self._ovens(raw.get("ovens")))
@@ -136,10 +136,10 @@ class _Reader:
     def _unknown(self, loc: Loc, of_what: str) -> None:
         place = self.places.of(loc, key=True)
         mend = _BY_HAND.format("Take it out, or write it as a comment")
-        self.snags.append(Snag("L03", Weight.STOP, f"{loc[-1]!r} is not a word of {of_what}", mend, place))
+        self.snags.append(Snag("book 3", Weight.STOP, f"{loc[-1]!r} is not a word of {of_what}", mend, place))
 
     def _add(self, loc: Loc, message: str, mend: str) -> None:
-        self.snags.append(self._snag("L03", loc, message, _BY_HAND.format(mend)))
+        self.snags.append(self._snag("book 3", loc, message, _BY_HAND.format(mend)))
 
     def _snag(self, code: str, loc: Loc, message: str, mend: str = _MEND) -> Snag:
         return Snag(code, Weight.STOP, message, mend, self.places.of(loc))

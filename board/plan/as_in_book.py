@@ -70,8 +70,8 @@ class BookFigures:
 
 @dataclass(frozen=True, slots=True)
 class Taken:
-    """What a plan takes from the book: by path the words to read instead, a line for `check` each, P15 for what the
-    book cannot tell, and by path, as the plan has it, the marks of the evenings behind a figure; N06 for each length of
+    """What a plan takes from the book: by path the words to read instead, a line for `check` each, plan 15 for what the
+    book cannot tell, and by path, as the plan has it, the marks of the evenings behind a figure; unsure 2 for each length of
     which no more than the kind of work is known."""
 
     texts: dict[Loc, str]
@@ -152,14 +152,16 @@ def taken_from(book: BookFigures | None, locs: list[Loc], filled: Filled, places
     for loc in locs:
         answer = _oven_answer(book, loc) if _is_rate(loc) else _work_answer(book, asked.get(loc[:-1]))
         if not isinstance(answer, _Answer):
-            snags.append(Snag("P15", Weight.STOP, *answer, places.of(loc)))
+            snags.append(Snag("plan 15", Weight.STOP, *answer, places.of(loc)))
             continue
         if answer.kind:
             message = (
                 f"{answer.whose}: the book gives {answer.text}, {_from(answer.marks)}, and knows only its kind of work "
                 f"({answer.kind})"
             )
-            of_kind.append(Snag("N06", Weight.MIND, message, "Write a length if that is not right.", places.of(loc)))
+            of_kind.append(
+                Snag("unsure 2", Weight.MIND, message, "Write a length if that is not right.", places.of(loc))
+            )
         texts[loc] = answer.text
         marks[answer.loc] = answer.marks
         lines.setdefault(answer.line, []).append(answer.whose)

@@ -19,14 +19,14 @@ def course_times(plan: Plan) -> list[Problem]:
         after = course.at.after
         if slug(course.course) in wanted:
             message = f"two courses are called {course.course!r}"
-            problems.append(Problem("P04", message, "Give each its own name.", ("courses", c, "course")))
+            problems.append(Problem("plan 4", message, "Give each its own name.", ("courses", c, "course")))
         if after is not None and after.course_before and before is None:
             mend = "Write a time, or `10 min after guests arrive`."
-            problems.append(Problem("P08", "the first course has none before it", mend, at))
+            problems.append(Problem("plan 8", "the first course has none before it", mend, at))
         if after is not None and after.course is not None and slug(after.course) not in wanted:
             guess = near(after.course, [x.course for x in plan.courses[:c]])
             message = f"no course before this one is called {after.course!r}.{guess}"
-            problems.append(Problem("P08", message, "Name an earlier course.", at))
+            problems.append(Problem("plan 8", message, "Name an earlier course.", at))
         minute = _wanted(plan, course, wanted, before)
         problems += _too_early(plan, course, minute, before, wanted, at)
         wanted[slug(course.course)], before = minute, course
@@ -52,9 +52,9 @@ def _too_early(
         return []
     if minute < minute_of(plan.arrive):
         message = f"{course.course} is wanted at {clock_of(minute)}, before the guests arrive at {plan.arrive}"
-        return [Problem("P13", message, "Write a later time, or let the guests arrive earlier.", at)]
+        return [Problem("plan 13", message, "Write a later time, or let the guests arrive earlier.", at)]
     earlier = wanted[slug(before.course)] if before else None
     if before is not None and earlier is not None and minute < earlier:
         message = f"{course.course} is wanted at {clock_of(minute)}, before {before.course} at {clock_of(earlier)}"
-        return [Problem("P13", message, "Write the courses in the order they are served, or mend a time.", at)]
+        return [Problem("plan 13", message, "Write the courses in the order they are served, or mend a time.", at)]
     return []

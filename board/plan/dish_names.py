@@ -9,7 +9,7 @@ OWN_NAME = "Give each its own name."
 
 
 def dish_names(plan: Plan) -> list[Problem]:
-    """P09 at the second of two dishes of one name: of one course, or of two courses where they share a step's words,
+    """plan 9 at the second of two dishes of one name: of one course, or of two courses where they share a step's words,
     so that `boil in Potatoes` could be either. Capitals and spaces do not count, nor do names that stand in for ones
     that could not be read."""
     problems = []
@@ -22,9 +22,9 @@ def dish_names(plan: Plan) -> list[Problem]:
             if dish.dish.startswith("? "):
                 continue
             if any(other == c for other, _ in before):
-                problems.append(Problem("P09", f"two dishes of one name in a course: {dish.dish!r}", OWN_NAME, loc))
+                problems.append(Problem("plan 9", f"two dishes of one name in a course: {dish.dish!r}", OWN_NAME, loc))
             elif any(shared & steps for _, shared in before):
                 message = f"two dishes of one name, {dish.dish!r}, have a step of the same words"
-                problems.append(Problem("P09", message, "Give each dish, or each step, its own name.", loc))
+                problems.append(Problem("plan 9", message, "Give each dish, or each step, its own name.", loc))
             before.append((c, steps))
     return problems

@@ -94,7 +94,7 @@ def link(plan: Plan) -> tuple[Linked, list[Problem]]:
         _link_job(node, names, linked, problems)
     _add_wash_ups(plan, linked)
     times = course_times(plan)
-    if all(problem.code != "P04" for problem in times):  # two courses of one name would seem a ring
+    if all(problem.code != "plan 4" for problem in times):  # two courses of one name would seem a ring
         problems += _cycle(linked)
     problems += [
         p
@@ -195,10 +195,10 @@ class Names:
             options = dict.fromkeys(f"{n.name} in {n.dish}" for n in found if n.dish)
             apart = len({option.casefold() for option in options}) > 1  # `bake` and `Bake` are one name
             mend = f"Write {' or '.join(repr(o) for o in options)}." if apart else OWN_NAME
-            return Problem("P09", f"{words!r} is the name of {len(found)} pieces of work", mend, loc)
+            return Problem("plan 9", f"{words!r} is the name of {len(found)} pieces of work", mend, loc)
         known = [n.name if " in " not in words or not n.dish else f"{n.name} in {n.dish}" for n in self.nodes.values()]
         mend = "Write the other step's words as they stand in the plan."
-        return Problem("P08", f"no step or job is called {words!r}.{near(words, known)}", mend, loc)
+        return Problem("plan 8", f"no step or job is called {words!r}.{near(words, known)}", mend, loc)
 
 
 _Found = list[tuple[Ref, Node]]
@@ -215,10 +215,10 @@ def _refs(refs: list[Ref], node: Node, key: str, names: Names, problems: list[Pr
             problems.append(other)
         elif other is node:
             mend = "Name the step it really follows."
-            problems.append(Problem("P10", f"{node.name!r} waits for itself", mend, loc))
+            problems.append(Problem("plan 10", f"{node.name!r} waits for itself", mend, loc))
         elif ref.at_most is not None and ref.at_most < ref.at_least:
             message = f"at most {short(ref.at_most)} is less than at least {short(ref.at_least)}"
-            problems.append(Problem("P11", message, "Swap the two.", loc))
+            problems.append(Problem("plan 11", message, "Swap the two.", loc))
         else:
             found.append((ref, other))
     return found
@@ -320,7 +320,7 @@ def _cycle(linked: Linked) -> list[Problem]:
         words = " → ".join(repr(node.name) for node in ring)
         spot = next((node for node in ring if node.work), ring[0])
         mend = "Take out one of the `after` or `before` lines."
-        return [Problem("P12", f"these wait for one another in a ring: {words}", mend, spot.loc)]
+        return [Problem("plan 12", f"these wait for one another in a ring: {words}", mend, spot.loc)]
     return []
 
 
@@ -341,6 +341,6 @@ def _rests_of_nothing(linked: Linked) -> list[Problem]:
             mend = "One bake has one rest in its oven: make one step of the two."
         if what:
             message = f"{node.name!r} stands in an oven that is switched off, and {what}"
-            problems.append(Problem("P14", message, mend, (*node.loc, "on")))
+            problems.append(Problem("plan 14", message, mend, (*node.loc, "on")))
         resting.update({k.first: node.name for k in bakes})
     return problems

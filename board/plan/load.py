@@ -78,7 +78,7 @@ def read_plan(text: str, name: str, book: BookFigures | None = None) -> PlanFile
     if raw is None and snags:
         return snags
     if not isinstance(raw, dict):
-        return [Snag("P02", Weight.STOP, "this is not a plan: it has no keys", START_FROM, places.at(1, 1))]
+        return [Snag("plan 2", Weight.STOP, "this is not a plan: it has no keys", START_FROM, places.at(1, 1))]
     asked = asked_of_book(raw)
     raw = put(raw, stand_ins(asked)) if asked else raw
     found = _read(raw, places, snags)
@@ -253,11 +253,11 @@ def _snag(error: Any, places: Places) -> Snag:
         mend = unknown(last, _keys_of(model))
         if error.get("input") is None:  # `{keeps: 6 h in the fridge, 10 litres}`: the comma ends the value
             mend += " If it belongs to the value before it, put that whole value in quotes."
-        return Snag("P05", Weight.STOP, message, mend, places.of(loc, key=True))
+        return Snag("plan 5", Weight.STOP, message, mend, places.of(loc, key=True))
     if kind == "missing":
         place = places.of(loc[:-1])
         return Snag(
-            "P06",
+            "plan 6",
             Weight.STOP,
             f"{a_what} needs `{last}`, which is missing",
             f"Add `{_PASTE.get(last, f'{last}: …')}`.",
@@ -265,13 +265,13 @@ def _snag(error: Any, places: Places) -> Snag:
         )
     if model is Table and last not in _keys_of(model) and kind in _A_NUMBER and (meant := near(last, _keys_of(model))):
         message = f"{last!r} is neither a word of {a_what} nor so many of anything."
-        return Snag("P05", Weight.STOP, message, meant.strip(), places.of(loc, key=True))
+        return Snag("plan 5", Weight.STOP, message, meant.strip(), places.of(loc, key=True))
     is_key = last == "[key]"
     what = f"`{last}`" if isinstance(loc[-1], str) else f"an entry of `{loc[-2]}`"
     message, mend = _words(kind, error, what)
     if mend and mend[-1] not in ".?":
         mend += "."
-    return Snag("P07", Weight.STOP, message, mend, places.of(loc[:-1] if is_key else loc, key=is_key))
+    return Snag("plan 7", Weight.STOP, message, mend, places.of(loc[:-1] if is_key else loc, key=is_key))
 
 
 _A_NUMBER = ("int_parsing", "int_type", "int_from_float", "int_parsing_size", "float_parsing", "float_type")

@@ -82,7 +82,7 @@ def read_yaml(text: str, name: str, largest: int = LARGEST_CHARACTERS) -> tuple[
     places = Places(name, text)
     if len(text) > largest:
         message = f"the file is too large for a plan (over {largest // 1000} kB)"
-        return None, places, [_stop("P02", message, "Is it the right file?", places.at(1, 1))]
+        return None, places, [_stop("plan 2", message, "Is it the right file?", places.at(1, 1))]
     yaml = YAML(typ="safe", pure=True)
     yaml.Composer = _PlainComposer
     try:
@@ -92,7 +92,7 @@ def read_yaml(text: str, name: str, largest: int = LARGEST_CHARACTERS) -> tuple[
     except Exception as wrong:  # YAML of a stranger: whatever a parser trips over is the file's fault
         return None, places, [_unreadable(wrong, text, places)]
     if node is None:
-        return None, places, [_stop("P02", "the file is empty", START_FROM, places.at(1, 1))]
+        return None, places, [_stop("plan 2", "the file is empty", START_FROM, places.at(1, 1))]
     snags: list[Snag] = []
     return _build(node, (), places, snags), places, snags
 
@@ -107,8 +107,8 @@ def _unreadable(wrong: Exception, text: str, places: Places) -> Snag:
     before = _LINE_END.split(text[:position])
     place = places.at(len(before), len(before[-1]) + 1)
     if isinstance(wrong, YAMLError) and isinstance(sign, int):
-        return _stop("P01", f"YAML does not allow the sign U+{sign:04X}", "Delete it, or retype the line.", place)
-    return _stop("P01", "this is not YAML that can be read", START_FROM, place)
+        return _stop("plan 1", f"YAML does not allow the sign U+{sign:04X}", "Delete it, or retype the line.", place)
+    return _stop("plan 1", "this is not YAML that can be read", START_FROM, place)
 
 
 _LINE_UP = ("the indentation does not fit the lines above", "Line it up with its neighbours, spaces only.")
@@ -151,19 +151,19 @@ def _yaml_snag(wrong: MarkedYAMLError, places: Places) -> Snag:
     place = places.at(mark.line + 1, mark.column + 1) if mark else places.at(1, 1)
     problem, context = wrong.problem or "", wrong.context or ""
     if isinstance(wrong, _Refused):
-        return _stop("P03", problem, wrong.note or "", place)
+        return _stop("plan 3", problem, wrong.note or "", place)
     if "\t" in place.text[: len(place.text) - len(place.text.lstrip())] or "\\t" in problem:
-        return _stop("P01", "the line is indented with a tab", "Indent with spaces only.", place)
+        return _stop("plan 1", "the line is indented with a tab", "Indent with spaces only.", place)
     began = wrong.context_mark
     if began is not None and ("end of stream" in problem or problem.startswith(("expected ','", "could not find"))):
         for words, (message, mend) in _OPEN.items():
             if words in context:
-                return _stop("P01", message, mend, places.at(began.line + 1, began.column + 1))
+                return _stop("plan 1", message, mend, places.at(began.line + 1, began.column + 1))
     for words, (message, mend) in _SLIPS.items():
         if words in problem or words in context:
-            return _stop("P01", message, mend, place)
+            return _stop("plan 1", message, mend, place)
     mend = "Check quotes, brackets and indentation on this line and the one above."
-    return _stop("P01", f"this is not YAML: {problem or 'something is amiss'}", mend, place)
+    return _stop("plan 1", f"this is not YAML: {problem or 'something is amiss'}", mend, place)
 
 
 def _build(node: Node, loc: Loc, places: Places, snags: list[Snag]) -> Any:
@@ -177,14 +177,14 @@ def _build(node: Node, loc: Loc, places: Places, snags: list[Snag]) -> Any:
     for key_node, value_node in node.value:
         spot = (key_node.start_mark.line + 1, key_node.start_mark.column + 1)
         if not isinstance(key_node, ScalarNode):
-            snags.append(_stop("P03", "a key must be a plain word", "Write `word: value`.", places.at(*spot)))
+            snags.append(_stop("plan 3", "a key must be a plain word", "Write `word: value`.", places.at(*spot)))
             continue
         key = _whole_signs(key_node, places, snags)
         if key in data:
             first = places.keys[(*loc, key)][0]
             snags.append(
                 _stop(
-                    "P04",
+                    "plan 4",
                     f"{key!r} stands here twice (first on line {first})",
                     "Keep one of the two.",
                     places.at(*spot),
@@ -204,7 +204,7 @@ def _whole_signs(node: ScalarNode, places: Places, snags: list[Snag]) -> str:
     if not _HALF.search(text):
         return text
     place = places.at(node.start_mark.line + 1, node.start_mark.column + 1)
-    snags.append(_stop("P01", "an escape stands for half a character", "Write the character itself.", place))
+    snags.append(_stop("plan 1", "an escape stands for half a character", "Write the character itself.", place))
     return _HALF.sub(REPLACEMENT, text)
 
 

@@ -55,7 +55,7 @@ def must_not(plan: Plan, guest: Guest) -> tuple[str, ...]:
 
 
 def seat_problems(plan: Plan) -> list[Problem]:
-    """P08: a name at the table that no guest has."""
+    """plan 8: a name at the table that no guest has."""
     found = []
     for s, side in enumerate(plan.seats or []):
         for n, seat in enumerate(side.root):
@@ -63,7 +63,7 @@ def seat_problems(plan: Plan) -> list[Problem]:
                 known = [guest.name for guest in plan.guests]
                 message = f"{seat.name!r} is nobody among the guests.{near(seat.name, known)}"
                 mend = "Name one of the `guests`, `2 others` for some of those without a name, or `empty`."
-                found.append(Problem("P08", message, mend, _loc(plan, s, n)))
+                found.append(Problem("plan 8", message, mend, _loc(plan, s, n)))
     return found
 
 

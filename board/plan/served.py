@@ -55,9 +55,9 @@ def _no_guest(plan: Plan, name: str, loc: Loc) -> Problem | None:
         return None
     if found:
         mend = "Give each line of guests a name of its own."
-        return Problem("P09", f"{name!r} is the name of {len(found)} lines of guests", mend, loc)
+        return Problem("plan 9", f"{name!r} is the name of {len(found)} lines of guests", mend, loc)
     message = f"no guest is called {name!r}.{near(name, [guest.name for guest in plan.guests])}"
-    return Problem("P08", message, "Write a guest's name as it stands under guests, without what follows it.", loc)
+    return Problem("plan 8", message, "Write a guest's name as it stands under guests, without what follows it.", loc)
 
 
 def _instead(course: Course, dish: Dish, words: str, loc: Loc) -> list[Problem]:
@@ -65,17 +65,19 @@ def _instead(course: Course, dish: Dish, words: str, loc: Loc) -> list[Problem]:
     found = [other for other in others if fold(other.dish) == fold(words)]
     if dish.only_for is None:
         mend = "Add `only for` with the names of those who are served it."
-        return [Problem("P06", "a dish that stands instead of another needs `only for`, which is missing", mend, loc)]
+        return [
+            Problem("plan 6", "a dish that stands instead of another needs `only for`, which is missing", mend, loc)
+        ]
     if fold(words) == fold(dish.dish):
-        return [Problem("P10", f"{dish.dish!r} stands instead of itself", "Name the dish it replaces.", loc)]
+        return [Problem("plan 10", f"{dish.dish!r} stands instead of itself", "Name the dish it replaces.", loc)]
     if not found:
         guess = near(words, [other.dish for other in others])
         message = f"no other dish of {course.course} is called {words!r}.{guess}"
-        return [Problem("P08", message, "Name a dish of the same course, in its own words.", loc)]
+        return [Problem("plan 8", message, "Name a dish of the same course, in its own words.", loc)]
     if len(found) > 1:
         message = f"{words!r} is the name of {len(found)} dishes of {course.course}"
-        return [Problem("P09", message, "Give each dish a name of its own.", loc)]
+        return [Problem("plan 9", message, "Give each dish a name of its own.", loc)]
     if found[0].instead_of is not None:
         message = f"{found[0].dish!r} stands instead of another dish itself"
-        return [Problem("P10", message, "Name the dish that everybody else is served.", loc)]
+        return [Problem("plan 10", message, "Name the dish that everybody else is served.", loc)]
     return []

@@ -22,12 +22,12 @@ def uses(plan: Plan, loc: Loc, work: Work, *, is_step: bool) -> list[Problem]:
             problems += _station(plan, way.keeps.where, (*at, "keeps"), cooking=False)
     if work.takes is None and work.thaws is None and is_step:
         mend = "Add how long it takes, for example `takes: 25 min`."
-        problems.append(Problem("P06", "a step needs `takes`, which is missing", mend, loc))
+        problems.append(Problem("plan 6", "a step needs `takes`, which is missing", mend, loc))
     for number, name in enumerate(work.who or []):
         if name not in plan.hands:
             message = f"{name!r} is nobody among the hands.{near(name, plan.hands)}"
             mend = "Name one of the `hands`, or add them there."
-            problems.append(Problem("P08", message, mend, (*loc, "who", number)))
+            problems.append(Problem("plan 8", message, mend, (*loc, "who", number)))
     return problems
 
 
@@ -39,21 +39,21 @@ def _station(plan: Plan, station: Station, loc: Loc, *, cooking: bool) -> list[P
         known = [*lanes, *kitchen.ovens]
         what = "lane" if cooking else "place where things keep"
         message = f"{station.oven!r} is neither a {what} nor an oven of this kitchen.{near(station.oven, known)}"
-        problems.append(Problem("P08", message, f"Name one of {', '.join(dict.fromkeys(known))}.", loc))
+        problems.append(Problem("plan 8", message, f"Name one of {', '.join(dict.fromkeys(known))}.", loc))
     elif station.off and not cooking:
-        mend = "Write a step of its own for the rest: `on: oven off`."
-        problems.append(Problem("P07", "nothing keeps in an oven that is switched off", mend, loc))
+        mend = "Write a step of its own for the rest: `where: oven off`."
+        problems.append(Problem("plan 7", "nothing keeps in an oven that is switched off", mend, loc))
     elif station.off and (station.place != "oven" or station.heat is not None):
         mend = "Write `oven off`, or the oven with its setting."
-        problems.append(Problem("P07", "only an oven can be off, and then it has no setting", mend, loc))
+        problems.append(Problem("plan 7", "only an oven can be off, and then it has no setting", mend, loc))
     elif station.place == "oven" and station.heat is None and not station.off:
         mend = "Write, for example, `oven at 180 C (170 to 190 C)`."
-        problems.append(Problem("P06", "an oven needs its setting", mend, loc))
+        problems.append(Problem("plan 6", "an oven needs its setting", mend, loc))
     elif station.place not in lanes:
         what = "is no lane to work in" if cooking else "is no place where things keep"
-        problems.append(Problem("P07", f"{station.place!r} {what}", f"Name one of {', '.join(lanes)}.", loc))
+        problems.append(Problem("plan 7", f"{station.place!r} {what}", f"Name one of {', '.join(lanes)}.", loc))
     for tool in station.tools:
         if tool not in kitchen.tools:
             message = f"the kitchen has no tool called {tool!r}.{near(tool, kitchen.tools)}"
-            problems.append(Problem("P08", message, "Add it under kitchen: tools, with how many there are.", loc))
+            problems.append(Problem("plan 8", message, "Add it under kitchen: tools, with how many there are.", loc))
     return problems

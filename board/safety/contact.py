@@ -32,7 +32,7 @@ class Contact:
 
 
 def tools_are_washed_between(file: PlanFile, sheet: RunSheet) -> list[Snag]:
-    """A10: for each guest and tool, the first time it goes unwashed from a dish that hurts them into one of theirs."""
+    """guests 7: for each guest and tool, the first time it goes unwashed from a dish that hurts them into one of theirs."""
     found: dict[tuple[str, str], Contact] = {}
     for contact in contacts(file, sheet):
         found.setdefault((contact.guest, contact.tool), contact)
@@ -153,4 +153,4 @@ def _snag(file: PlanFile, contact: Contact) -> Snag:
     )
     mend += f", or wash it between: a step with `washes: {contact.tool}`."
     place = file.places.of(file.filled.tasks[contact.second.id].node.loc)
-    return Snag("A10", Weight.MIND, message, mend, place, safety=True)
+    return Snag("guests 7", Weight.MIND, message, mend, place, safety=True)

@@ -62,7 +62,7 @@ class _Path:
 
 
 def hot_food_cools_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
-    """F14: what was hot falls too slowly by the estimate (mind); or goes cold, or stands in the room for more than an
+    """food 14: what was hot falls too slowly by the estimate (mind); or goes cold, or stands in the room for more than an
     hour, with nothing said of how it cools (note, one a dish). Source: the rule set's `cooling`."""
     say, paths = Figures(file), Paths(file, sheet)
     late: dict[Loc, tuple[float, Snag]] = {}
@@ -153,7 +153,7 @@ def _too_slow(paths: Paths, say: Figures, slot: Slot, path: _Path) -> tuple[floa
         f"Shallower pans, metal, an ice bath, stirring; a probe decides. Taken for granted: {say.degrees(start)} off "
         f"the heat; {assumed}; Newton's law, with figures of common practice, no source."
     )
-    return max(over), loc, Snag("F14", Weight.MIND, message, mend, paths.file.places.of(loc), safety=True)
+    return max(over), loc, Snag("food 14", Weight.MIND, message, mend, paths.file.places.of(loc), safety=True)
 
 
 def _told(say: Figures, minutes: float, passed: float, stage: CoolingStage) -> str:
@@ -180,4 +180,4 @@ def _unsaid(paths: Paths, say: Figures, slots: list[Slot]) -> Snag:
     mend = "Add `cools: 5 cm deep, metal, ice bath` (or fridge, room) at the step that cools it, and it is reckoned."
     task = paths.task(slots[0])
     key = "keeps" if task.work is not None and task.work.keeps is not None else "step"
-    return Snag("F14", Weight.NOTE, message, mend, paths.file.places.of((*task.node.loc, key)), safety=True)
+    return Snag("food 14", Weight.NOTE, message, mend, paths.file.places.of((*task.node.loc, key)), safety=True)

@@ -64,7 +64,7 @@ class _Lives:
 
 
 def nothing_lies_cold_too_long(file: PlanFile, sheet: RunSheet) -> list[Snag]:
-    """F12: a result lies in the fridge longer than its life: mind past the lower figure, stop past the upper. Source:
+    """food 12: a result lies in the fridge longer than its life: mind past the lower figure, stop past the upper. Source:
     the rule set's `fridge_lives`, and its days for what is ready to eat, where the day of preparation is day 1.
 
     Of each dish the worst.
@@ -107,7 +107,7 @@ def _lies_too_long(
     weight = Weight.STOP if verdict == "stop" else Weight.MIND
     task = paths.task(slot)
     key = "keeps" if task.work is not None and task.work.keeps is not None else "step"
-    return Snag("F12", weight, message, mend, paths.file.places.of((*task.node.loc, key)), safety=True)
+    return Snag("food 12", weight, message, mend, paths.file.places.of((*task.node.loc, key)), safety=True)
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,7 +121,7 @@ class _Entry:
 
 
 def not_too_much_warm_at_once(file: PlanFile, sheet: RunSheet) -> list[Snag]:
-    """F13: more warm food than a tenth of the fridge's litres put into it within an hour, less than an hour off the
+    """food 13: more warm food than a tenth of the fridge's litres put into it within an hour, less than an hour off the
     heat and not cooled before. Common practice, no source; why it matters: the rule set's `cold_holding`."""
     fridge = file.plan.kitchen.fridge
     if fridge is None:
@@ -139,7 +139,7 @@ def not_too_much_warm_at_once(file: PlanFile, sheet: RunSheet) -> list[Snag]:
         f"[common practice, no source]: {names}; {asks} for all that lies there"
     )
     mend = "Cool it first, shallow or in ice and water (`cools: 5 cm deep, metal, ice bath`), or put it in by turns."
-    return [Snag("F13", Weight.MIND, message, mend, file.places.of(most[0].loc), safety=True)]
+    return [Snag("food 13", Weight.MIND, message, mend, file.places.of(most[0].loc), safety=True)]
 
 
 def _room(litres: float) -> str:

@@ -17,7 +17,7 @@ from board.timetable.run_sheet import RunSheet, Slot
 
 
 def dishes_are_eaten_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
-    """F10: the clock of a dish passes its limit before it is eaten. Source: the rule set's `out_limit`."""
+    """food 10: the clock of a dish passes its limit before it is eaten. Source: the rule set's `out_limit`."""
     say, paths = Figures(file), Paths(file, sheet)
     found = []
     for each in dish_clocks(sheet):
@@ -34,7 +34,7 @@ def dishes_are_eaten_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
                 "sooner. What has stood too long is thrown away. What cannot spoil is `perishable: no`."
             )
             place = file.places.of((*paths.of_dish(clock.course, clock.dish), "dish"))
-            found.append(Snag("F10", Weight.STOP, message, mend, place, safety=True))
+            found.append(Snag("food 10", Weight.STOP, message, mend, place, safety=True))
     return found
 
 
@@ -61,7 +61,7 @@ def _longest(paths: Paths, each: DishClock) -> str:
 
 
 def leftovers_are_put_away_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
-    """F11: what is left of a course is not put into the cold before the clock of a dish runs out: one snag for each
+    """food 11: what is left of a course is not put into the cold before the clock of a dish runs out: one snag for each
     course whose job comes too late, and one for all that one more job can put away. Source: the rule set's
     `out_limit`."""
     say, paths = Figures(file), Paths(file, sheet)
@@ -89,7 +89,7 @@ def leftovers_are_put_away_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag
         )
         mend = _sooner(file, sheet, away, Left(course.name, by, first))
         place = file.places.of((*paths.of_course(course.name), "course"))
-        found.append(Snag("F11", Weight.MIND, message, mend, place, safety=True))
+        found.append(Snag("food 11", Weight.MIND, message, mend, place, safety=True))
     return [*found, *_forgotten(file, sheet, say, forgotten)]
 
 
@@ -114,11 +114,11 @@ def _forgotten(file: PlanFile, sheet: RunSheet, say: Figures, forgotten: list[Le
         message = f"no job puts away what is left of {by_when}; {_rule(say, group[0].first)}; after that, throw it away"
         mend = f"Add a job: `{job_line(sheet, group)}`; shallow, into the fridge."
         place = file.places.of((*paths.of_course(group[0].course), "course"))
-        yield Snag("F11", Weight.MIND, message, mend, place, safety=True)
+        yield Snag("food 11", Weight.MIND, message, mend, place, safety=True)
 
 
 def dishes_without_ingredients_have_no_clock(file: PlanFile, sheet: RunSheet) -> list[Snag]:
-    """F16: nothing says what a dish is made of, or whether it spoils, so that no clock is kept of it: one for all."""
+    """food 16: nothing says what a dish is made of, or whether it spoils, so that no clock is kept of it: one for all."""
     kept = {(clock.course, clock.dish) for clock in sheet.clocks}
     unsaid = {
         ("courses", c, "dishes", d): dish.dish
@@ -133,7 +133,7 @@ def dishes_without_ingredients_have_no_clock(file: PlanFile, sheet: RunSheet) ->
         return []
     message = f"no ingredients are written of {', '.join(unsaid.values())}, so nobody counts how long that stands out"
     mend = "Write its ingredients; or `perishable: yes` or `no`; or `ingredients: nothing` where nobody eats of it."
-    return [Snag("F16", Weight.NOTE, message, mend, file.places.of((*next(iter(unsaid)), "dish")), safety=True)]
+    return [Snag("food 16", Weight.NOTE, message, mend, file.places.of((*next(iter(unsaid)), "dish")), safety=True)]
 
 
 def _rule(say: Figures, first: DishClock) -> str:

@@ -11,7 +11,7 @@ from board.timetable.run_sheet import RunSheet
 
 
 def raw_food_is_cooked_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
-    """F15: raw meat, poultry, fish or egg stands out longer than its limit before it is cooked. Of each dish the worst.
+    """food 15: raw meat, poultry, fish or egg stands out longer than its limit before it is cooked. Of each dish the worst.
 
     Which of the parts of a dish is the raw one no plan says, so the one that stood longest counts: mind. Source: the
     rule set's `out_limit`.
@@ -32,10 +32,10 @@ def raw_food_is_cooked_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
             f"{', '.join(spelled_out(paths, raw.stretches))}"
         )
         mend = (
-            "Keep it in the fridge until it is cooked: a step `on: fridge`, or `keeps: 1 day in the fridge`. What "
+            "Keep it in the fridge until it is cooked: a step `where: fridge`, or `keeps: 1 day in the fridge`. What "
             "has stood too long is thrown away; cooking does not mend it. A step with nothing raw in it is "
             "`perishable: no`."
         )
         place = file.places.of((*paths.task(paths.slots[raw.stretches[0].slot]).node.loc, "step"))
-        worst[key] = (minutes, Snag("F15", Weight.MIND, message, mend, place, safety=True))
+        worst[key] = (minutes, Snag("food 15", Weight.MIND, message, mend, place, safety=True))
     return [snag for _, snag in worst.values()]

@@ -223,7 +223,7 @@ def cannot_read(path: str, why: str) -> str:
 
 
 def not_utf8(path: str, line: int) -> str:
-    return f"{path}:{line}:1: P01 the file is not UTF-8 text here\n    Save it as UTF-8."
+    return f"{path}:{line}:1: plan 1 the file is not UTF-8 text here\n    Save it as UTF-8."
 
 
 def long_past(date: str) -> str:

@@ -32,12 +32,12 @@ courses:
           - step: roll out and fill the pie
             takes: 10 min
           - step: bake the pie
-            on: oven at 180 C
+            where: oven at 180 C
             takes: 60 min
             attended: 2 min at the start, 2 min at the end
             keeps: 20 min
             or:
-              - on: oven at 220 C
+              - where: oven at 220 C
                 takes: 35 min
                 attended: 2 min at the start, 1 min every 5 min, 2 min at the end
 """

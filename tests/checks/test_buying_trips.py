@@ -1,4 +1,4 @@
-"""B03: a shopping trip that has no place in the hours of who goes."""
+"""buying 3: a shopping trip that has no place in the hours of who goes."""
 
 import pytest
 

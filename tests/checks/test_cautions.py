@@ -22,7 +22,7 @@ courses:
         ingredients: [{ingredients}]
         steps:
           - step: {step}
-            on: {on}
+            where: {on}
             takes: 30 min
             attended: {attended}
 jobs: [{jobs}]

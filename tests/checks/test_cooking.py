@@ -12,7 +12,7 @@ from tests.checks.kept_safe import FIRST_STEP, line_of, plan, said, weights
 def roast(cooks: str, until: str) -> str:
     return f"""
     - step: cook it
-      on: oven at 180 C
+      where: oven at 180 C
       takes: 40 min
       cooks: {cooks}
       until: {until}
@@ -65,11 +65,11 @@ def roast(cooks: str, until: str) -> str:
 def test_f01_what_is_cooked_gets_hot_enough_for_long_enough(
     rules: str, cooks: str, until: str, wanted: list[str]
 ) -> None:
-    assert weights(plan(roast(cooks, until), rules=rules), "F01") == wanted
+    assert weights(plan(roast(cooks, until), rules=rules), "food 1") == wanted
 
 
 def test_f01_names_rule_source_both_units_and_how_to_mend_at_the_line_that_is_wrong() -> None:
-    (snag,) = said(plan(roast("poultry", "70 C")), "F01")
+    (snag,) = said(plan(roast("poultry", "70 C")), "food 1")
 
     assert line_of(snag) == (FIRST_STEP + 4, "until: 70 C")
     for words in ("70 °C (158 °F)", "74 °C (165 °F)", "home rules (USDA FSIS / FoodSafety.gov)", "all poultry"):
@@ -78,15 +78,15 @@ def test_f01_names_rule_source_both_units_and_how_to_mend_at_the_line_that_is_wr
 
 
 def test_f01_tells_the_row_of_the_table_a_roast_goes_by() -> None:
-    (snag,) = said(plan(roast("roast", "60 C for 5 min"), rules="retail"), "F01")
+    (snag,) = said(plan(roast("roast", "60 C for 5 min"), rules="retail"), "food 1")
 
     assert "60 °C (140 °F) for 12 min for a roast, FDA Food Code 3-401.11(B)(2)" in snag.message
 
 
 def test_a_step_that_only_says_what_it_cooks_is_cooked_by_its_class() -> None:
-    file = plan("- {step: cook it, on: oven at 180 C, takes: 40 min, cooks: roast}")
+    file = plan("- {step: cook it, where: oven at 180 C, takes: 40 min, cooks: roast}")
 
-    assert weights(file, "F01") == []
+    assert weights(file, "food 1") == []
     assert file.filled.tasks["test-dish/cook-it"].care.core is not None
 
 
@@ -104,15 +104,15 @@ def test_a_step_that_only_says_what_it_cooks_is_cooked_by_its_class() -> None:
     ],
 )
 def test_f03_what_is_cooked_rests(serve: str, rest: str, until: str, wanted: list[str]) -> None:
-    steps = f"- {{step: cook it, on: oven at 180 C, takes: 40 min, cooks: whole cut, until: {until}}}\n{rest}"
+    steps = f"- {{step: cook it, where: oven at 180 C, takes: 40 min, cooks: whole cut, until: {until}}}\n{rest}"
 
-    assert weights(plan(steps, serve=serve), "F03") == wanted
+    assert weights(plan(steps, serve=serve), "food 3") == wanted
 
 
 def test_f03_retail_asks_for_no_rest() -> None:
-    steps = "- {step: cook it, on: oven at 180 C, takes: 40 min, cooks: whole cut, until: 63 C for 15 s}"
+    steps = "- {step: cook it, where: oven at 180 C, takes: 40 min, cooks: whole cut, until: 63 C for 15 s}"
 
-    assert weights(plan(steps, serve="0 min", rules="retail"), "F03") == []
+    assert weights(plan(steps, serve="0 min", rules="retail"), "food 3") == []
 
 
 # USDA FSIS, leftovers: 165 °F; Food Code 3-403.11: 165 °F within 2 h
@@ -130,15 +130,15 @@ def test_f03_retail_asks_for_no_rest() -> None:
 )
 def test_f04_what_is_reheated_gets_hot_enough(rules: str, keys: str, wanted: list[str]) -> None:
     takes = "" if "takes" in keys else ", takes: 20 min"
-    steps = f"- {{step: warm it through, reheats: yes, on: stovetop, {keys}{takes}}}"
+    steps = f"- {{step: warm it through, reheats: yes, where: stovetop, {keys}{takes}}}"
 
-    assert weights(plan(steps, rules=rules), "F04") == wanted
+    assert weights(plan(steps, rules=rules), "food 4") == wanted
 
 
 def test_f04_knows_a_reheating_by_its_name_and_heeds_a_no() -> None:
-    assert weights(plan("- {step: Reheat the stew, on: stovetop, takes: 20 min}"), "F04") == ["MIND"]
-    assert weights(plan("- {step: reheat the stones, reheats: no, on: stovetop, takes: 20 min}"), "F04") == []
-    assert weights(plan("- {step: reheat the plates, perishable: no, on: stovetop, takes: 20 min}"), "F04") == []
+    assert weights(plan("- {step: Reheat the stew, where: stovetop, takes: 20 min}"), "food 4") == ["MIND"]
+    assert weights(plan("- {step: reheat the stones, reheats: no, where: stovetop, takes: 20 min}"), "food 4") == []
+    assert weights(plan("- {step: reheat the plates, perishable: no, where: stovetop, takes: 20 min}"), "food 4") == []
 
 
 @pytest.mark.parametrize(
@@ -147,11 +147,11 @@ def test_f04_knows_a_reheating_by_its_name_and_heeds_a_no() -> None:
 def test_f05_what_is_reheated_gets_hot_soon(takes: str, wanted: list[str]) -> None:
     steps = f"""
     - step: reheat the stew
-      on: stovetop
+      where: stovetop
       takes: {takes}
       until: 74 C
     """
-    found = said(plan(steps), "F05")
+    found = said(plan(steps), "food 5")
 
     assert [snag.weight.name for snag in found] == wanted
     assert [line_of(snag) for snag in found] == [(FIRST_STEP + 2, f"takes: {takes}")] * len(wanted)
@@ -172,8 +172,8 @@ def test_f05_what_is_reheated_gets_hot_soon(takes: str, wanted: list[str]) -> No
 )
 def test_f02_raw_food_is_cooked(ingredient: str, keys: str, wanted: list[str]) -> None:
     """Which foods are raw: the food table, common practice, no source. The limits: FoodSafety.gov."""
-    file = plan(f"- {{step: cook it, on: oven at 180 C, takes: 40 min{keys}}}", ingredient=ingredient)
-    found = said(file, "F02")
+    file = plan(f"- {{step: cook it, where: oven at 180 C, takes: 40 min{keys}}}", ingredient=ingredient)
+    found = said(file, "food 2")
 
     assert [snag.weight.name for snag in found] == wanted
     assert [line_of(snag)[0] for snag in found] == [FIRST_STEP - 2] * len(wanted)

@@ -32,25 +32,25 @@ from tests.checks.kept_safe import FIRST_STEP, line_of, plan, said, weights
 def test_f06_what_is_kept_hot_is_hot_enough(rules: str, keeps: str, wanted: list[str]) -> None:
     steps = f"""
     - step: bake it
-      on: oven at 180 C
+      where: oven at 180 C
       takes: 40 min
       keeps: 40 min in the {keeps}
     """
-    found = said(plan(steps, rules=rules), "F06")
+    found = said(plan(steps, rules=rules), "food 6")
 
     assert [snag.weight.name for snag in found] == wanted
     assert [line_of(snag)[0] for snag in found] == [FIRST_STEP + 3] * len(wanted)
 
 
 def test_f06_says_nothing_of_what_does_not_spoil() -> None:
-    steps = "- {step: warm, perishable: no, on: oven at 50 C, takes: 9 min, keeps: 40 min in the oven at 50 C}"
+    steps = "- {step: warm, perishable: no, where: oven at 50 C, takes: 9 min, keeps: 40 min in the oven at 50 C}"
 
-    assert weights(plan(steps), "F06") == []
+    assert weights(plan(steps), "food 6") == []
 
 
 def test_a_setting_without_a_range_is_never_taken_below_hot_holding() -> None:
     """65 °C accepts 10 °C either side by default; what is kept hot is kept at 60 °C (140 °F, FSIS) or above."""
-    file = plan("- {step: bake it, on: oven at 180 C, takes: 40 min, keeps: 40 min in the oven at 65 C}")
+    file = plan("- {step: bake it, where: oven at 180 C, takes: 40 min, keeps: 40 min in the oven at 65 C}")
     keeps = file.filled.tasks["test-dish/bake-it"].ways[0].keeps
 
     assert keeps is not None
@@ -76,7 +76,7 @@ def test_a_setting_without_a_range_is_never_taken_below_hot_holding() -> None:
     ],
 )
 def test_f07_the_fridge_is_cold_enough(rules: str, fridge: str, wanted: list[str]) -> None:
-    found = said(plan("- {step: cut, takes: 9 min}", rules=rules, fridge=fridge), "F07")
+    found = said(plan("- {step: cut, takes: 9 min}", rules=rules, fridge=fridge), "food 7")
 
     assert [snag.weight.name for snag in found] == wanted
     assert [line_of(snag) for snag in found] == [(12, f"fridge at: {fridge}")] * len(wanted)
@@ -102,9 +102,9 @@ def test_f08_what_thaws_has_the_time_its_weight_asks_for(thaws: str, takes: str,
     - step: thaw it
       thaws: {thaws}
       takes: {takes}
-    - {{step: cook it, on: oven at 180 C, takes: 40 min, cooks: poultry, after: 'thaw it, at once'}}
+    - {{step: cook it, where: oven at 180 C, takes: 40 min, cooks: poultry, after: 'thaw it, at once'}}
     """
-    found = said(plan(steps), "F08")
+    found = said(plan(steps), "food 8")
 
     assert [snag.weight.name for snag in found] == wanted
     assert [line_of(snag)[0] for snag in found] == [FIRST_STEP + 2] * len(wanted)
@@ -113,23 +113,23 @@ def test_f08_what_thaws_has_the_time_its_weight_asks_for(thaws: str, takes: str,
 @pytest.mark.parametrize(
     ("then", "wanted"),
     [
-        ("- {step: cook it, on: oven at 180 C, takes: 40 min, cooks: poultry, after: 'thaw it, at once'}", []),
-        ("- {step: cook it, on: oven at 180 C, takes: 40 min, until: 74 C, after: 'thaw it, at once'}", []),
-        ("- {step: cook it, on: oven at 180 C, takes: 40 min, cooks: poultry}", ["MIND"]),
+        ("- {step: cook it, where: oven at 180 C, takes: 40 min, cooks: poultry, after: 'thaw it, at once'}", []),
+        ("- {step: cook it, where: oven at 180 C, takes: 40 min, until: 74 C, after: 'thaw it, at once'}", []),
+        ("- {step: cook it, where: oven at 180 C, takes: 40 min, cooks: poultry}", ["MIND"]),
         ("- {step: trim it, takes: 40 min, after: 'thaw it, at once'}", ["MIND"]),
     ],
 )
 def test_f08_what_thaws_in_cold_water_is_cooked_at_once(then: str, wanted: list[str]) -> None:
     steps = f"- {{step: thaw it, thaws: 2 lb in cold water, keeps: 1 h in the fridge}}\n{then}"
 
-    assert weights(plan(steps), "F08") == wanted
+    assert weights(plan(steps), "food 8") == wanted
 
 
 @pytest.mark.parametrize(
     ("hours", "then", "wanted"),
     [
-        ("23 h", "on: oven at 180 C, takes: 40 min", ["MIND"]),
-        ("24 h", "on: oven at 180 C, takes: 40 min", []),
+        ("23 h", "where: oven at 180 C, takes: 40 min", ["MIND"]),
+        ("24 h", "where: oven at 180 C, takes: 40 min", []),
         ("1 h", "takes: 5 min", []),  # softened, and eaten half frozen
     ],
 )
@@ -138,11 +138,11 @@ def test_f08_from_the_freezer_through_the_fridge_to_the_heat_takes_a_day(
 ) -> None:
     steps = f"""
     - {{step: make it, takes: 40 min, keeps: 9 days in the freezer}}
-    - {{step: bring it round, on: fridge, takes: {hours}}}
+    - {{step: bring it round, where: fridge, takes: {hours}}}
     - {{step: finish it, {then}}}
     """
 
-    assert weights(plan(steps), "F08") == wanted
+    assert weights(plan(steps), "food 8") == wanted
 
 
 # FoodSafety.gov, cold food storage: soups and stews 3-4 d, cooked poultry 3-4 d, raw poultry 1-2 d;
@@ -152,13 +152,13 @@ def test_f08_from_the_freezer_through_the_fridge_to_the_heat_takes_a_day(
     [
         ("home", "- {step: simmer the soup, takes: 9 min, keeps: 4 days in the fridge}", []),
         ("home", "- {step: simmer the soup, takes: 9 min, keeps: 97 h in the fridge}", ["MIND"]),
-        ("home", "- {step: roast it, on: oven at 180 C, cooks: poultry, takes: 1 h, keeps: 4 days in the fridge}", []),
-        ("home", "- {step: roast it, on: oven at 180 C, cooks: poultry, takes: 1 h, keeps: 5 days in the fridge}",
+        ("home", "- {step: roast it, where: oven at 180 C, cooks: poultry, takes: 1 h, keeps: 4 days in the fridge}", []),
+        ("home", "- {step: roast it, where: oven at 180 C, cooks: poultry, takes: 1 h, keeps: 5 days in the fridge}",
          ["MIND"]),
         ("home", "- {step: salt it, takes: 9 min, keeps: 2 days in the fridge}\n"
-         "- {step: roast it, on: oven at 180 C, cooks: poultry, takes: 1 h}", []),
+         "- {step: roast it, where: oven at 180 C, cooks: poultry, takes: 1 h}", []),
         ("home", "- {step: salt it, takes: 9 min, keeps: 3 days in the fridge}\n"
-         "- {step: roast it, on: oven at 180 C, cooks: poultry, takes: 1 h}", ["MIND"]),
+         "- {step: roast it, where: oven at 180 C, cooks: poultry, takes: 1 h}", ["MIND"]),
         ("home", "- {step: pickle it, takes: 9 min, keeps: 9 days in the fridge}", []),
         ("retail", "- {step: pickle it, takes: 9 min, keeps: 7 days in the fridge}", []),
         ("retail", "- {step: pickle it, takes: 9 min, keeps: 8 days in the fridge}", ["MIND"]),
@@ -167,4 +167,4 @@ def test_f08_from_the_freezer_through_the_fridge_to_the_heat_takes_a_day(
     ],
 )  # fmt: skip
 def test_f12_what_keeps_cold_keeps_no_longer_than_its_life(rules: str, steps: str, wanted: list[str]) -> None:
-    assert weights(plan(steps, rules=rules), "F12") == wanted
+    assert weights(plan(steps, rules=rules), "food 12") == wanted

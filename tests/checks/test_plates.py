@@ -16,18 +16,18 @@ courses:
     dishes:
       - dish: Carrot soup
         ingredients: [1 kg carrots, 1 l water]
-        steps: [{step: simmer it, on: stovetop, takes: 30 min}]
+        steps: [{step: simmer it, where: stovetop, takes: 30 min}]
   - course: Main
     at: 20:00
     dishes:
       - dish: Beef stew
         ingredients: [1 kg beef shin, 2 carrots]
-        steps: [{step: braise it, on: stovetop, takes: 2 h}]
+        steps: [{step: braise it, where: stovetop, takes: 2 h}]
       - dish: Bean stew
         only for: Tomas
         instead of: Beef stew
         ingredients: [400 g butter beans, 2 carrots]
-        steps: [{step: warm it, on: stovetop, takes: 20 min}]
+        steps: [{step: warm it, where: stovetop, takes: 20 min}]
       - dish: Walnut bread
         not for: Ines
         ingredients: [500 g rye flour, 100 g walnuts]

@@ -1,4 +1,4 @@
-"""What is poured against allergies: A06, once a guest; beer holds barley, a wine may be cleared with egg or milk.
+"""What is poured against allergies: guests 6, once a guest; beer holds barley, a wine may be cleared with egg or milk.
 
 EU labelling of finings: Implementing Regulation (EU) No 579/2012, from memory; barley in beer: Annex II of Regulation
 (EU) No 1169/2011, cereals containing gluten.
@@ -13,7 +13,7 @@ from tests.conftest import read
 
 
 def said(guest: str, drinks: str) -> list[Snag]:
-    return [snag for snag in told(plan(guest, GOOD, more=f"drinks: {drinks}\n")) if snag.code == "A06"]
+    return [snag for snag in told(plan(guest, GOOD, more=f"drinks: {drinks}\n")) if snag.code == "guests 6"]
 
 
 @pytest.mark.parametrize(
@@ -47,7 +47,7 @@ def test_a06_is_one_line_a_guest_and_a_bottle_whose_label_was_read_is_settled() 
     file = read(text)
     assert isinstance(file, PlanFile), file
 
-    (snag,) = [each for each in told(file) if each.code == "A06"]
+    (snag,) = [each for each in told(file) if each.code == "guests 6"]
 
     assert "white wine" in snag.message
     assert "our red" not in snag.message

@@ -1,4 +1,4 @@
-"""T01 to T05: whether the house has what the table is laid with, and a chair for everybody. Sums by hand."""
+"""table 1 to table 5: whether the house has what the table is laid with, and a chair for everybody. Sums by hand."""
 
 import pytest
 
@@ -38,54 +38,54 @@ courses:
 # What is changed in CLEAN: from, to; then line:column, code, weight, the whole message, words of how to mend it.
 BAD = {
     "enough for each course and not for two": (
-        "spoons: 18", "spoons: 14", "11:3", "T01", Weight.MIND,
+        "spoons: 18", "spoons: 14", "11:3", "table 1", Weight.MIND,
         "18 dessert spoons are asked for by Broth and Sweet, the house has 14: 4 must be washed after Broth is cleared",
         "`wash between: yes` under table to have it on the timetable, or borrow 4.",
     ),
     "one course asks for more than there are": (
-        "bowls: 9", "bowls: 8", "10:3", "T02", Weight.MIND,
+        "bowls: 9", "bowls: 8", "10:3", "table 2", Weight.MIND,
         "9 soup bowls are asked for by Broth, and the house has 8", "Borrow 1, or",
     ),
     "each course asks for more than there are": (
-        "spoons: 18", "spoons: 8", "11:3", "T02", Weight.MIND,
+        "spoons: 18", "spoons: 8", "11:3", "table 2", Weight.MIND,
         "9 dessert spoons are asked for by Broth, and the house has 8", "Borrow 1 and wash 9 in between, or borrow 10.",
     ),
     "the whole meal asks for more than there are": (
-        "napkins: 9", "napkins: 6", "12:3", "T02", Weight.MIND,
+        "napkins: 9", "napkins: 6", "12:3", "table 2", Weight.MIND,
         "9 napkins are asked for by the whole meal, and the house has 6", "Borrow 3, or",
     ),
     "a course asks for more beside the whole meal": (
-        "  napkins: 9", "  napkins: 9\n  laid with: soup bowl", "10:3", "T02", Weight.MIND,
+        "  napkins: 9", "  napkins: 9\n  laid with: soup bowl", "10:3", "table 2", Weight.MIND,
         "9 soup bowls are asked for by Broth beside 9 for the whole meal, and the house has 9", "Borrow 9, or",
     ),
     "too few chairs": (
-        "chairs: 9", "chairs: 8", "8:11", "T03", Weight.MIND, "9 sit down to eat, and there are 8 chairs",
+        "chairs: 9", "chairs: 8", "8:11", "table 3", Weight.MIND, "9 sit down to eat, and there are 8 chairs",
         "Borrow chairs",
     ),
     "a table too small": (
-        "the table: 9", "the table: 1", "9:23", "T03", Weight.MIND,
+        "the table: 9", "the table: 1", "9:23", "table 3", Weight.MIND,
         "9 sit down to eat, and there is 1 seat at the table", "another table",
     ),
     "laid and not listed, mistyped": (
-        "laid with: dessert spoon", "laid with: desert spoon", "24:16", "T04", Weight.NOTE,
+        "laid with: dessert spoon", "laid with: desert spoon", "24:16", "table 4", Weight.NOTE,
         "9 desert spoons for Sweet: `table` does not say how many the house has, so they are not counted",
         "Did you mean 'dessert spoon'?",
     ),
     "laid and not listed": (
-        "laid with: dessert spoon", "laid with: finger bowl", "24:16", "T04", Weight.NOTE,
+        "laid with: dessert spoon", "laid with: finger bowl", "24:16", "table 4", Weight.NOTE,
         "9 finger bowls for Sweet: `table` does not say how many the house has, so they are not counted",
         "Add `finger bowls: 9`",
     ),
     "a guest without a seat": (
-        "[Ines, 8 others]\ntable", "[8 others]\ntable", "6:8", "T05", Weight.MIND, "Ines has no seat at the table",
+        "[Ines, 8 others]\ntable", "[8 others]\ntable", "6:8", "table 5", Weight.MIND, "Ines has no seat at the table",
         "Write the name once",
     ),
     "a guest with two seats": (
-        "seats: [Ines, 8 others]", "seats: [Ines, 8 others, Ines]", "6:25", "T05", Weight.MIND,
+        "seats: [Ines, 8 others]", "seats: [Ines, 8 others, Ines]", "6:25", "table 5", Weight.MIND,
         "Ines has 2 seats at the table", "Write the name once",
     ),
     "too few seats for those without a name": (
-        "8 others]\ntable", "7 others]\ntable", "6:8", "T05", Weight.MIND,
+        "8 others]\ntable", "7 others]\ntable", "6:8", "table 5", Weight.MIND,
         "8 go by the name 'others', and they have 7 seats at the table", "as many seats as they are",
     ),
 }  # fmt: skip

@@ -32,8 +32,8 @@ courses:
     dishes:
       - dish: Soup
         steps:
-          - {step: simmer the soup, on: stovetop, takes: 30 min}
-          - {step: Simmer the stock, on: stovetop, takes: 60 min}
+          - {step: simmer the soup, where: stovetop, takes: 30 min}
+          - {step: Simmer the stock, where: stovetop, takes: 60 min}
 """
 )
 
@@ -65,7 +65,7 @@ def test_of_an_evening_of_another_plan_only_shared_work_is_entered_and_the_rest_
     peel = Key("soup", "peel the roots", "worktop")
     mixed = evening(1, {SIMMER: 33, peel: 12})
     first = entered(file, mixed)
-    other = plan_from(PLAN.replace("Simmer the stock, on: stovetop", "peel the roots, on: worktop"))
+    other = plan_from(PLAN.replace("Simmer the stock, where: stovetop", "peel the roots, where: worktop"))
     then = into_book(first.book, other, [mixed])
 
     assert set(first.book.steps) == {("simmer the soup", "stovetop")}
@@ -170,7 +170,7 @@ def test_what_the_book_says_and_what_new_evenings_teach_are_told_apart(file: Pla
     assert (oven.name, oven.before, oven.after, oven.said) == ("oven heats", "20 min to 175 C", "24 min to 175 C", True)
     assert (soup.before, soup.said) == ("26 to 33 to 43 min", True)
     assert "ovens: {oven: {shelves: 2, heats: 24 min to 175 C}}" in made[0]
-    assert f"on: stovetop, takes: {soup.after}}}" in made[0]
+    assert f"where: stovetop, takes: {soup.after}}}" in made[0]
     assert "as in the book" not in made[0]
 
 
@@ -194,7 +194,7 @@ evenings:
   0a1b2c3d: 2026-11-28 Soup supper
 steps:
   - step: simmer the soup
-    on: stovetop
+    where: stovetop
     took: 0a1b2c3d 32.5
 ovens:
   - oven: oven
@@ -202,19 +202,19 @@ ovens:
     took: 0a1b2c3d 14
 """
 BAD = {
-    "no YAML": ("took: 0a1b2c3d 32.5", "took: [0a1b2c3d", 7, "L01"),
-    "no book": ("book: 1\n", "", 1, "L02"),
-    "a later version": ("book: 1", "book: 2", 1, "L02"),
-    "no minutes": ("0a1b2c3d 32.5", "0a1b2c3d", 7, "L03"),
-    "no time at all": ("0a1b2c3d 32.5", "0a1b2c3d 0", 7, "L03"),
-    "no mark": ("0a1b2c3d 32.5", "last week 32.5", 7, "L03"),
-    "a strange evening": ("0a1b2c3d 32.5", "0a1b2c3e 32.5", 5, "L03"),
-    "no date": ("2026-11-28 Soup", "Soup", 3, "L03"),
-    "no lane": ("    on: stovetop\n", "", 5, "L03"),
-    "a strange word": ("on: stovetop", "on: stovetop\n    note: mine", 7, "L03"),
-    "a strange way": ("way: heats", "way: burns", 10, "L03"),
-    "a strange part": ("ovens:", "oven:", 8, "L03"),
-    "no list": ("  - oven: oven", "    oven: oven", 9, "L03"),
+    "no YAML": ("took: 0a1b2c3d 32.5", "took: [0a1b2c3d", 7, "book 1"),
+    "no book": ("book: 1\n", "", 1, "book 2"),
+    "a later version": ("book: 1", "book: 2", 1, "book 2"),
+    "no minutes": ("0a1b2c3d 32.5", "0a1b2c3d", 7, "book 3"),
+    "no time at all": ("0a1b2c3d 32.5", "0a1b2c3d 0", 7, "book 3"),
+    "no mark": ("0a1b2c3d 32.5", "last week 32.5", 7, "book 3"),
+    "a strange evening": ("0a1b2c3d 32.5", "0a1b2c3e 32.5", 5, "book 3"),
+    "no date": ("2026-11-28 Soup", "Soup", 3, "book 3"),
+    "no lane": ("    on: stovetop\n", "", 5, "book 3"),
+    "a strange word": ("where: stovetop", "where: stovetop\n    note: mine", 7, "book 3"),
+    "a strange way": ("way: heats", "way: burns", 10, "book 3"),
+    "a strange part": ("ovens:", "oven:", 8, "book 3"),
+    "no list": ("  - oven: oven", "    oven: oven", 9, "book 3"),
 }
 
 

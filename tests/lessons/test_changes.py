@@ -34,13 +34,13 @@ courses:
       - dish: Soup
         steps:
           - step: simmer the soup
-            on: stovetop, 1 ring
+            where: stovetop, 1 ring
             takes: 20 to 30 to 45 min   # as last winter
             keeps: 1 h hot
           - step: warm the bowls
-            on: oven at 80 C
+            where: oven at 80 C
             takes: 10 min
-            or: {on: worktop, takes: {low: 4, likely: 5, high: 8}}
+            or: {where: worktop, takes: {low: 4, likely: 5, high: 8}}
 jobs:
   - lay the table
 """
@@ -178,7 +178,7 @@ def test_another_way_of_a_step_has_its_own_length_and_a_long_form_stays_one() ->
     new = taken(PLAN, found)
 
     assert "takes: 10 min" in new
-    assert "or: {on: worktop, takes: {low: 4, likely: 8, high: 17}}" in new
+    assert "or: {where: worktop, takes: {low: 4, likely: 8, high: 17}}" in new
 
 
 def test_a_job_of_one_line_gets_its_length() -> None:

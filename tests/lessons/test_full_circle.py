@@ -39,7 +39,7 @@ courses:
             takes: 18 to 20 to 22 min        # with the good knife
             keeps: 3 h in the room
           - step: roast the roots
-            on: oven at 200 C, 1 shelf
+            where: oven at 200 C, 1 shelf
             takes: 24 to 25 to 27 min        # says the book
             attended: 2 min at the start
             best within: 5 min

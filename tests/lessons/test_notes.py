@@ -25,7 +25,7 @@ courses:
       - dish: Leek soup
         steps:
           - step: simmer the soup      # low
-            on: stovetop, 1 ring
+            where: stovetop, 1 ring
             takes: 20 to 30 to 45 min
           - {step: cut the chives, takes: 3 min, noted: with the scissors}
 jobs:

@@ -58,7 +58,7 @@ def written(sheet: RunSheet) -> list[Event]:
         DishDropped(n=13, at=MOMENT, dish="Stew", course=None, slots=("sauce",)),
         ReadingSkipped(n=14, at=MOMENT, slot="stew"),
         ClockWarned(n=15, at=MOMENT, dish=None, course="Stew", what="put-away"),
-        StopsAccepted(n=16, at=MOMENT, stops=("F06 kept at 50 °C",)),
+        StopsAccepted(n=16, at=MOMENT, stops=("food 6 kept at 50 °C",)),
         ClockWarned(n=17, at=MOMENT, dish="Stew", course="Stew", what="over", cooking="stew"),
     ]
 

@@ -101,6 +101,6 @@ def _step(operations: Sequence[Operation], operation: Operation) -> str:
     on = "".join(f", {count} {name}" for name, count in operation.uses.items())
     after = ", ".join(operations[first].name for first in operation.follows)
     return (
-        f"          - {{step: {operation.name}, on: 'worktop{on}', takes: {operation.minutes} min, attended: none, "
+        f"          - {{step: {operation.name}, where: 'worktop{on}', takes: {operation.minutes} min, attended: none, "
         f"keeps: 9 days in the room, after: {f'[{after}]' if after else 'nothing'}}}\n"
     )

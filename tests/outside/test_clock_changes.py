@@ -32,7 +32,7 @@ courses:
       - dish: Set cream
         steps:
           - step: chill the cream
-            on: fridge
+            where: fridge
             takes: 24 h
             attended: none
             before: serve Only, at once

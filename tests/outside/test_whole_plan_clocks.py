@@ -52,7 +52,7 @@ courses:
         ingredients: ['4 kg chicken (butcher)']
         steps:
           - {step: trim the chicken, takes: 25 min, keeps: 30 min in the room}
-          - {step: roast the chicken, on: oven at 190 C, takes: 50 min, attended: 2 min at the start, cooks: poultry}
+          - {step: roast the chicken, where: oven at 190 C, takes: 50 min, attended: 2 min at the start, cooks: poultry}
           - step: let the chicken rest
             takes: 15 min
             attended: none
@@ -73,14 +73,14 @@ courses:
       - dish: Lemon cream
         ingredients: ['1 l double cream (dairy)', '4 lemons (veg)']
         steps:
-          - {step: cook the cream, on: stovetop, takes: 15 min, until: 85 C, keeps: 10 min hot}
+          - {step: cook the cream, where: stovetop, takes: 15 min, until: 85 C, keeps: 10 min hot}
           - step: cool the cream in ice
             takes: 60 min
             attended: 2 min at the start
             cools: 3 cm deep, metal, ice bath
             after: cook the cream, at once
             keeps: 0 min
-          - {step: chill the cream, on: 'fridge, 4 litres', takes: 4 h, keeps: 1 day in the fridge}
+          - {step: chill the cream, where: 'fridge, 4 litres', takes: 4 h, keeps: 1 day in the fridge}
           - {step: top the cream, takes: 9 min, before: 'serve Cream, at once'}
 jobs:
   - {job: put the cream away, takes: 10 min, attended: all, after: 'clear Cream, at once', puts away: Cream}
@@ -125,9 +125,9 @@ def test_every_clock_is_as_by_hand(evening: tuple[PlanFile, RunSheet]) -> None:
 
 
 def test_the_snags_are_those_the_clocks_call_for(evening: tuple[PlanFile, RunSheet]) -> None:
-    said = [(s.code, s.message) for s in safety_check(*evening) if s.code in ("F10", "F11")]
+    said = [(s.code, s.message) for s in safety_check(*evening) if s.code in ("food 10", "food 11")]
 
-    assert [code for code, _ in said] == ["F10", "F11", "F11"]  # no one job is in time for both
+    assert [code for code, _ in said] == ["food 10", "food 11", "food 11"]  # no one job is in time for both
     assert said[0][1].startswith("Egg toasts: 1 h 10 neither hot nor cold enough")
     assert "Bites by Sat 19:30" in said[1][1]
     assert "Egg toasts" not in said[1][1]
@@ -137,4 +137,4 @@ def test_the_snags_are_those_the_clocks_call_for(evening: tuple[PlanFile, RunShe
 def test_the_sheet_carries_what_must_be_mended(evening: tuple[PlanFile, RunSheet]) -> None:
     sheet = with_warnings(*evening)
 
-    assert [line[:15] for line in sheet.stops] == ["F10 Egg toasts:"]
+    assert [line[:15] for line in sheet.stops] == ["food 10 Egg toasts:"]

@@ -34,7 +34,7 @@ courses:
       - dish: Rice
         steps:
           - {step: wash the rice, takes: 10 min, who: Anneli, keeps: 3 h in the room}
-          - {step: cook the rice, on: stovetop, takes: 20 min, attended: 2 min at the start, who: host}
+          - {step: cook the rice, where: stovetop, takes: 20 min, attended: 2 min at the start, who: host}
 jobs:
   - {job: lay the table, who: Anneli}
   - {job: tidy the room, who: host}

@@ -34,7 +34,7 @@ courses:
       - dish: Leek broth
         for: 4
         ingredients: [1 kg leeks (veg), 200 g butter (dairy), 5 g salt, FOODS]
-        steps: [{step: simmer, on: stovetop, takes: 30 min}]
+        steps: [{step: simmer, where: stovetop, takes: 30 min}]
 """
 )
 

@@ -34,7 +34,9 @@ WHOLE = "attended: all, keeps: 1 h in the room"
 
 
 def filled(plan_from: PlanFrom, *steps: str, kitchen: str = KITCHEN, course: str = COURSE, jobs: str = "") -> Filled:
-    lines = "".join(f"          - {{{step}}}\n" for step in steps or [f"step: cut, on: worktop, takes: 1 min, {WHOLE}"])
+    lines = "".join(
+        f"          - {{{step}}}\n" for step in steps or [f"step: cut, where: worktop, takes: 1 min, {WHOLE}"]
+    )
     return plan_from(HEAD + kitchen + course + lines + jobs).filled
 
 
@@ -43,12 +45,12 @@ def way(found: Filled, id_: str, number: int = 0) -> FilledWay:
 
 
 def test_a_plan_that_says_everything_has_nothing_assumed(plan_from: PlanFrom) -> None:
-    oven = "on: 'oven at 180 C (170 to 190 C), 1 shelf', takes: 20 min, best within: 10 min"
+    oven = "where: 'oven at 180 C (170 to 190 C), 1 shelf', takes: 20 min, best within: 10 min"
     found = filled(
         plan_from,
-        f"step: cut, on: worktop, takes: 10 min, {WHOLE}",
+        f"step: cut, where: worktop, takes: 10 min, {WHOLE}",
         f"step: bake, {oven}, {WHOLE}",
-        jobs="jobs: [{job: x, on: front-of-house, takes: 1 min, attended: all, before: guests arrive}]",
+        jobs="jobs: [{job: x, where: front-of-house, takes: 1 min, attended: all, before: guests arrive}]",
     )
 
     assert found.assumed == ()
@@ -58,28 +60,28 @@ def test_a_plan_that_says_everything_has_nothing_assumed(plan_from: PlanFrom) ->
 SILENT = {
     "no place": ("takes: 10 min, keeps: 1 h", ["is done at the worktop, with hands on it all the time: cut"]),
     "no place, hands given": (f"takes: 10 min, {WHOLE}", ["is done at the worktop: cut"]),
-    "no keeping": ("on: worktop, takes: 10 min, attended: all", ["keeps 2 h in the room: cut"]),
-    "no rings": (f"on: stovetop, takes: 10 min, best within: 9 min, {WHOLE}", ["takes 1 ring: cut"]),
+    "no keeping": ("where: worktop, takes: 10 min, attended: all", ["keeps 2 h in the room: cut"]),
+    "no rings": (f"where: stovetop, takes: 10 min, best within: 9 min, {WHOLE}", ["takes 1 ring: cut"]),
     "hands at the stovetop": (
-        "on: 'stovetop, 1 ring', takes: 9 min, best within: 9 min, keeps: 1 h", ["needs hands all the time: cut"],
+        "where: 'stovetop, 1 ring', takes: 9 min, best within: 9 min, keeps: 1 h", ["needs hands all the time: cut"],
     ),
     "no shelf, no range": (
-        f"on: oven at 180 C, takes: 10 min, best within: 9 min, {WHOLE}",
+        f"where: oven at 180 C, takes: 10 min, best within: 9 min, {WHOLE}",
         ["takes 1 shelf: cut", "accepts 10 °C either side of its setting: cut"],
     ),
     "hands at the oven": (
-        "on: 'oven at 170 to 190 C, 1 shelf', takes: 10 min, best within: 9 min, keeps: 1 h",
+        "where: 'oven at 170 to 190 C, 1 shelf', takes: 10 min, best within: 9 min, keeps: 1 h",
         ["needs hands 2 min at the start and 2 min at the end: cut"],
     ),
-    "hands at the fridge": ("on: fridge, takes: 6 h, keeps: 1 h", ["needs hands 2 min at the start: cut"]),
+    "hands at the fridge": ("where: fridge, takes: 6 h, keeps: 1 h", ["needs hands 2 min at the start: cut"]),
     "best within": (
-        f"on: 'stovetop, 1 ring', takes: 10 min, {WHOLE}", ["served within 15 min of being ready, if it can be: cut"],
+        f"where: 'stovetop, 1 ring', takes: 10 min, {WHOLE}", ["served within 15 min of being ready, if it can be: cut"],
     ),
     "a shelf to keep on": (
-        "on: worktop, takes: 9 min, attended: all, keeps: 1 h in the oven at 80 to 90 C", ["takes 1 shelf: cut"],
+        "where: worktop, takes: 9 min, attended: all, keeps: 1 h in the oven at 80 to 90 C", ["takes 1 shelf: cut"],
     ),
     "another way": (
-        f"on: worktop, takes: 9 min, {WHOLE}, or: {{on: stovetop, takes: 5 min}}",
+        f"where: worktop, takes: 9 min, {WHOLE}, or: {{where: stovetop, takes: 5 min}}",
         ["takes 1 ring: cut", "needs hands all the time: cut"],
     ),
 }  # fmt: skip
@@ -178,18 +180,20 @@ def test_perishable_food_is_not_left_out_longer_than_two_hours(plan_from: PlanFr
 def test_only_what_goes_hot_to_the_table_is_best_at_once(plan_from: PlanFrom) -> None:
     found = filled(
         plan_from,
-        "step: fry, on: stovetop, takes: 9 min",
-        "step: boil, on: stovetop, takes: 9 min",
+        "step: fry, where: stovetop, takes: 9 min",
+        "step: boil, where: stovetop, takes: 9 min",
         "step: cut, takes: 9 min",
     )
-    hot = filled(plan_from, "step: cut, takes: 9 min", "step: fry, on: stovetop, takes: 9 min")
+    hot = filled(plan_from, "step: cut, takes: 9 min", "step: fry, where: stovetop, takes: 9 min")
 
     assert {id_: task.best_within for id_, task in found.tasks.items() if task.best_within} == {}
     assert hot.tasks["leek-soup/fry"].best_within == BEST_WITHIN_MINUTES
 
 
 def test_another_way_takes_what_it_does_not_say_from_the_first(plan_from: PlanFrom) -> None:
-    step = f"step: cut, on: worktop, takes: 9 min, {WHOLE}, or: [{{takes: 5 min}}, {{on: 'oven at 180 C, 1 shelf'}}]"
+    step = (
+        f"step: cut, where: worktop, takes: 9 min, {WHOLE}, or: [{{takes: 5 min}}, {{where: 'oven at 180 C, 1 shelf'}}]"
+    )
     found = filled(plan_from, step)
 
     assert way(found, "leek-soup/cut", 1).on.place == "worktop"

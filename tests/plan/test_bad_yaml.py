@@ -8,35 +8,35 @@ from tests.plan.test_bad_plans import JARGON, SOUND, spot
 
 # The text of the file; then line:column, code, words of the message.
 FILES = {
-    "an empty file": ("", "1:1", "P02", "the file is empty"),
-    "nothing but a comment": ("# soup\n", "1:1", "P02", "the file is empty"),
-    "nothing but null": ("null\n", "1:1", "P02", "this is not a plan"),
-    "a list": ("- soup\n- cheese\n", "1:1", "P02", "this is not a plan"),
-    "bare words": ("soup and cheese", "1:1", "P02", "this is not a plan"),
-    "a control character": ("event: a\ndate: \x07b\n", "2:7", "P01", "the sign U+0007"),
-    "a control character after another kind of line end": ("event: a\r\ndate: \x01b\n", "2:7", "P01", "U+0001"),
-    "the character that ends a string": ("event: \x00", "1:8", "P01", "U+0000"),
-    "half a character": ("event: \ud800", "1:8", "P01", "U+D800"),
-    "a tab for indentation": ("hands:\n\thost: 5\n", "2:1", "P01", "indented with a tab"),
-    "a tab beside spaces": ("hands:\n  host:\n  \thours: 5\n", "3:3", "P01", "indented with a tab"),
-    "quotes left open": ('event: "soup\ndate: 2026-11-28\n', "1:8", "P01", "quotes that open here"),
-    "a bracket left open": ("guests: [Ines, Tomas\nzone: UTC\n", "1:9", "P01", "bracket that opens here"),
-    "a brace left open": ("event: a\nkitchen: {rings: 4\n", "2:10", "P01", "bracket that opens here"),
-    "a bracket too many": ("event: ]\n", "1:8", "P01", "this is not YAML"),
-    "a colon inside a value": ("event: soup: and cheese\n", "1:12", "P01", "a colon stands where"),
-    "a line too far to the left": ("hands:\n    host: {}\n  ana: {}\n", "3:3", "P01", "the indentation does not fit"),
-    "a line of words alone": ("event: soup\nand cheese\ndate: 1\n", "2:1", "P01", "words stand alone"),
-    "a sign that begins no value": ("event: @home\n", "1:8", "P01", "cannot begin with this sign"),
-    "a backslash in double quotes": ('event: "a\\q"\n', "1:11", "P01", "a backslash"),
-    "a second plan below the first": ("event: a\n---\nevent: b\n", "2:1", "P01", "more than one plan"),
-    "an alias": ("event: &x a\nzone: *x\n", "2:7", "P03", "*x repeats another part"),
-    "an alias to nothing": ("zone: *there\n", "1:7", "P03", "*there repeats another part"),
-    "an alias to itself": ("jobs: &x [*x]\n", "1:11", "P03", "*x repeats another part"),
-    "brackets without end": ("[" * 5000, "1:41", "P03", "nested too deeply"),
-    "lists without end": ("- " * 5000, "1:81", "P03", "nested too deeply"),
-    "keys without end": ("{a: " * 5000, "1:158", "P03", "nested too deeply"),
-    "more than a plan can hold": ("#" * 200_001, "1:1", "P02", "too large"),
-    "a later YAML than there is": ("%YAML 9.9\n---\na: b\n", "1:1", "P01", "this is not YAML"),
+    "an empty file": ("", "1:1", "plan 2", "the file is empty"),
+    "nothing but a comment": ("# soup\n", "1:1", "plan 2", "the file is empty"),
+    "nothing but null": ("null\n", "1:1", "plan 2", "this is not a plan"),
+    "a list": ("- soup\n- cheese\n", "1:1", "plan 2", "this is not a plan"),
+    "bare words": ("soup and cheese", "1:1", "plan 2", "this is not a plan"),
+    "a control character": ("event: a\ndate: \x07b\n", "2:7", "plan 1", "the sign U+0007"),
+    "a control character after another kind of line end": ("event: a\r\ndate: \x01b\n", "2:7", "plan 1", "U+0001"),
+    "the character that ends a string": ("event: \x00", "1:8", "plan 1", "U+0000"),
+    "half a character": ("event: \ud800", "1:8", "plan 1", "U+D800"),
+    "a tab for indentation": ("hands:\n\thost: 5\n", "2:1", "plan 1", "indented with a tab"),
+    "a tab beside spaces": ("hands:\n  host:\n  \thours: 5\n", "3:3", "plan 1", "indented with a tab"),
+    "quotes left open": ('event: "soup\ndate: 2026-11-28\n', "1:8", "plan 1", "quotes that open here"),
+    "a bracket left open": ("guests: [Ines, Tomas\nzone: UTC\n", "1:9", "plan 1", "bracket that opens here"),
+    "a brace left open": ("event: a\nkitchen: {rings: 4\n", "2:10", "plan 1", "bracket that opens here"),
+    "a bracket too many": ("event: ]\n", "1:8", "plan 1", "this is not YAML"),
+    "a colon inside a value": ("event: soup: and cheese\n", "1:12", "plan 1", "a colon stands where"),
+    "a line too far to the left": ("hands:\n    host: {}\n  ana: {}\n", "3:3", "plan 1", "the indentation does not fit"),
+    "a line of words alone": ("event: soup\nand cheese\ndate: 1\n", "2:1", "plan 1", "words stand alone"),
+    "a sign that begins no value": ("event: @home\n", "1:8", "plan 1", "cannot begin with this sign"),
+    "a backslash in double quotes": ('event: "a\\q"\n', "1:11", "plan 1", "a backslash"),
+    "a second plan below the first": ("event: a\n---\nevent: b\n", "2:1", "plan 1", "more than one plan"),
+    "an alias": ("event: &x a\nzone: *x\n", "2:7", "plan 3", "*x repeats another part"),
+    "an alias to nothing": ("zone: *there\n", "1:7", "plan 3", "*there repeats another part"),
+    "an alias to itself": ("jobs: &x [*x]\n", "1:11", "plan 3", "*x repeats another part"),
+    "brackets without end": ("[" * 5000, "1:41", "plan 3", "nested too deeply"),
+    "lists without end": ("- " * 5000, "1:81", "plan 3", "nested too deeply"),
+    "keys without end": ("{a: " * 5000, "1:158", "plan 3", "nested too deeply"),
+    "more than a plan can hold": ("#" * 200_001, "1:1", "plan 2", "too large"),
+    "a later YAML than there is": ("%YAML 9.9\n---\na: b\n", "1:1", "plan 1", "this is not YAML"),
 }  # fmt: skip
 
 
@@ -55,7 +55,7 @@ def test_a_key_written_twice_is_told_with_the_line_of_the_first() -> None:
     found = read_plan(SOUND.lstrip() + "event: Another supper\n", "supper.yaml")
 
     assert isinstance(found, list)
-    assert [(spot(snag), snag.code) for snag in found] == [("32:1", "P04")]
+    assert [(spot(snag), snag.code) for snag in found] == [("32:1", "plan 4")]
     assert found[0].message == "'event' stands here twice (first on line 1)"
 
 
@@ -63,7 +63,7 @@ def test_a_key_that_is_a_list_is_refused_and_the_rest_still_read() -> None:
     found = read_plan(SOUND.lstrip() + "? [a, b]\n: c\n", "supper.yaml")
 
     assert isinstance(found, list)
-    assert [(spot(snag), snag.code) for snag in found] == [("32:3", "P03")]
+    assert [(spot(snag), snag.code) for snag in found] == [("32:3", "plan 3")]
 
 
 @pytest.mark.parametrize("text", ["event: a", HEAD], ids=["one key", "no courses"])
@@ -71,7 +71,7 @@ def test_each_part_a_plan_cannot_do_without_is_asked_for_by_name(text: str) -> N
     found = read_plan(text.lstrip(), "supper.yaml")
 
     assert isinstance(found, list)
-    assert {snag.code for snag in found} == {"P06"}
+    assert {snag.code for snag in found} == {"plan 6"}
     assert "a plan needs `courses`, which is missing" in [snag.message for snag in found]
 
 

@@ -56,7 +56,7 @@ courses:
         steps:
           - step: simmer the soup
             takes: 30 min
-          - {step: reheat the soup, on: oven at 150 C, takes: 12 min, keeps: 20 min hot}
+          - {step: reheat the soup, where: oven at 150 C, takes: 12 min, keeps: 20 min hot}
       # bread is from the baker
       - dish: Bread
         steps:
@@ -226,7 +226,7 @@ EXAMPLES: dict[str, tuple[str, Edit, list[str]]] = {
         ["- kitchen: {ovens: 2}", "+ kitchen: {ovens: {oven 1: {}, oven 2: {}, third oven: {}}}"],
     ),
     "an oven where there was none": (
-        with_kitchen("kitchen: {ovens: 0}\n").replace("on: oven at 150 C, ", ""), AddOven("oven"),
+        with_kitchen("kitchen: {ovens: 0}\n").replace("where: oven at 150 C, ", ""), AddOven("oven"),
         ["- kitchen: {ovens: 0}", "+ kitchen: {ovens: {oven: {}}}"],
     ),
     "an oven like one in lines": (
@@ -267,13 +267,13 @@ EXAMPLES: dict[str, tuple[str, Edit, list[str]]] = {
     ),
     "another heat": (
         PLAN, SetOn(REHEAT, "oven at 120 C, 1 shelf"),
-        ["-           - {step: reheat the soup, on: oven at 150 C, takes: 12 min, keeps: 20 min hot}",
-         "+           - {step: reheat the soup, on: 'oven at 120 C, 1 shelf', takes: 12 min, keeps: 20 min hot}"],
+        ["-           - {step: reheat the soup, where: oven at 150 C, takes: 12 min, keeps: 20 min hot}",
+         "+           - {step: reheat the soup, where: 'oven at 120 C, 1 shelf', takes: 12 min, keeps: 20 min hot}"],
     ),
     "another place to keep": (
         PLAN, SetOn((*REHEAT, "keeps"), "30 min in the room"),
-        ["-           - {step: reheat the soup, on: oven at 150 C, takes: 12 min, keeps: 20 min hot}",
-         "+           - {step: reheat the soup, on: oven at 150 C, takes: 12 min, keeps: 30 min in the room}"],
+        ["-           - {step: reheat the soup, where: oven at 150 C, takes: 12 min, keeps: 20 min hot}",
+         "+           - {step: reheat the soup, where: oven at 150 C, takes: 12 min, keeps: 30 min in the room}"],
     ),
     "another place to keep in another way": (
         PLAN, SetOn((*TART, "or", 0, "keeps"), "30 min hot"),
@@ -290,13 +290,13 @@ EXAMPLES: dict[str, tuple[str, Edit, list[str]]] = {
         PLAN, DropDish("Soup", "Leek soup"),
         ["-       - dish: Leek soup", "-         for: 8", "-         ingredients: [1 kg leeks]  # well washed",
          "-         steps:", "-           - step: simmer the soup", "-             takes: 30 min",
-         "-           - {step: reheat the soup, on: oven at 150 C, takes: 12 min, keeps: 20 min hot}"],
+         "-           - {step: reheat the soup, where: oven at 150 C, takes: 12 min, keeps: 20 min hot}"],
     ),
     "a dish bought": (
         PLAN, BuyDish("Soup", "Leek soup", 10),
         ["-         ingredients: [1 kg leeks]  # well washed", "-           - step: simmer the soup",
          "+           - step: plate the bought Leek soup", "-             takes: 30 min", "+             takes: 10 min",
-         "-           - {step: reheat the soup, on: oven at 150 C, takes: 12 min, keeps: 20 min hot}"],
+         "-           - {step: reheat the soup, where: oven at 150 C, takes: 12 min, keeps: 20 min hot}"],
     ),
     "a dish in braces bought": (
         PLAN, BuyDish("Cheese", "Cheese board", 5),

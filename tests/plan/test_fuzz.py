@@ -17,9 +17,9 @@ seats: [[2 guests, guest], [5 guests]]
 table: {chairs: 9, soup bowls: 8, wash between: yes, laid with: "napkin, 2 glasses"}
 jobs:
   - lay the table
-  - {job: chill the wine, on: "fridge, 5 litres", takes: 2 h, day: on the day, not before: sat 9:00}
+  - {job: chill the wine, where: "fridge, 5 litres", takes: 2 h, day: on the day, not before: sat 9:00}
   - {job: open the red, takes: 4 min, before: "serve Main, at least 30 min, at most 2 h", who: [host]}
-  - {job: light the lanterns, needs: 20 candles (household)}
+  - {job: light the lanterns, supplies: 20 candles (household)}
 units: metric
 shopping: {fri: "16:00 - 17:30", sat: "9:00 - 9:45"}
 shops: {butcher: {fri: "8:00 - 18:00"}}

@@ -109,32 +109,32 @@ def test_nothing_to_eat_is_said_and_not_the_same_as_silence() -> None:
 
 # What is changed in SOUND: from, to; then line:column, code, words of the message or of how to mend it.
 BAD = {
-    "a guest mistyped": ("only for: Tomas", "only for: Tomsa", "21:19", "P08", "Did you mean 'Tomas'?"),
-    "a guest mistyped in a list": ("only for: Tomas", "only for: [Tomas, Ina]", "21:27", "P08", "no guest is called"),
-    "a guest left out who is not there": ("not for: Ines", "not for: Inez", "27:18", "P08", "Did you mean 'Ines'?"),
-    "a dish mistyped": ("of: Beef shin", "of: Beef chin", "22:21", "P08", "Did you mean 'Beef shin'?"),
-    "a dish of no course": ("of: Beef shin", "of: Trifle", "22:21", "P08", "Name a dish of the same course"),
-    "a dish instead of itself": ("of: Beef shin", "of: Lentils", "22:21", "P10", "instead of itself"),
-    "instead of, but for whom": ("        only for: Tomas\n", "", "21:21", "P06", "needs `only for`"),
+    "a guest mistyped": ("only for: Tomas", "only for: Tomsa", "21:19", "plan 8", "Did you mean 'Tomas'?"),
+    "a guest mistyped in a list": ("only for: Tomas", "only for: [Tomas, Ina]", "21:27", "plan 8", "no guest is called"),
+    "a guest left out who is not there": ("not for: Ines", "not for: Inez", "27:18", "plan 8", "Did you mean 'Ines'?"),
+    "a dish mistyped": ("of: Beef shin", "of: Beef chin", "22:21", "plan 8", "Did you mean 'Beef shin'?"),
+    "a dish of no course": ("of: Beef shin", "of: Trifle", "22:21", "plan 8", "Name a dish of the same course"),
+    "a dish instead of itself": ("of: Beef shin", "of: Lentils", "22:21", "plan 10", "instead of itself"),
+    "instead of, but for whom": ("        only for: Tomas\n", "", "21:21", "plan 6", "needs `only for`"),
     "a ring of dishes": (
         "      - dish: Beef shin\n", "      - dish: Beef shin\n        only for: Ines\n        instead of: Lentils\n",
-        "16:21", "P10", "stands instead of another dish itself",
+        "16:21", "plan 10", "stands instead of another dish itself",
     ),
-    "only for nobody": ("only for: Tomas", "only for: []", "21:19", "P07", "needs at least one entry"),
-    "a mistyped key": ("only for: Tomas", "olny for: Tomas", "21:9", "P05", "Did you mean 'only for'?"),
+    "only for nobody": ("only for: Tomas", "only for: []", "21:19", "plan 7", "needs at least one entry"),
+    "a mistyped key": ("only for: Tomas", "olny for: Tomas", "21:9", "plan 5", "Did you mean 'only for'?"),
     "an allergen mistyped on a label": (
-        "may contain wheat", "may contain whaet", "24:13", "P07", "Did you mean 'wheat'?",
+        "may contain wheat", "may contain whaet", "24:13", "plan 7", "Did you mean 'wheat'?",
     ),
-    "a label that says nothing": ("may contain wheat", "may contain", "24:13", "P07", "does not say what"),
+    "a label that says nothing": ("may contain wheat", "may contain", "24:13", "plan 7", "does not say what"),
     "a label against itself": (
-        "may contain wheat", "contains milk, free from dairy", "24:13", "P07", "either contains or free from",
+        "may contain wheat", "contains milk, free from dairy", "24:13", "plan 7", "either contains or free from",
     ),
     "an allergen mistyped in foods": (
-        "mustard and celery", "mustart and celery", "9:27", "P07", "Did you mean 'mustard'?",
+        "mustard and celery", "mustart and celery", "9:27", "plan 7", "Did you mean 'mustard'?",
     ),
-    "a food that says nothing": ("mustard and celery", "3", "9:27", "P07", "'3' is not"),
-    "keys for a food": ("mustard and celery", "{a: b}", "9:27", "P07", "keys stand"),
-    "ingredients in words": (": [1 loaf walnut bread]", ": bread", "28:22", "P07", "takes a list"),
+    "a food that says nothing": ("mustard and celery", "3", "9:27", "plan 7", "'3' is not"),
+    "keys for a food": ("mustard and celery", "{a: b}", "9:27", "plan 7", "keys stand"),
+    "ingredients in words": (": [1 loaf walnut bread]", ": bread", "28:22", "plan 7", "takes a list"),
 }  # fmt: skip
 
 
@@ -157,14 +157,14 @@ def test_a_name_of_two_lines_of_guests_is_refused_where_a_dish_names_it() -> Non
     found = read(text)
 
     assert isinstance(found, list)
-    assert [(snag.code, "2 lines of guests" in snag.message) for snag in found] == [("P09", True)]
+    assert [(snag.code, "2 lines of guests" in snag.message) for snag in found] == [("plan 9", True)]
 
 
 def test_guests_that_cannot_be_read_do_not_make_their_names_wrong_too() -> None:
     found = read(SOUND.replace("'Tomas, vegetarian'", "'Tomas, vegitarian'"))
 
     assert isinstance(found, list)
-    assert [snag.code for snag in found] == ["P07"]
+    assert [snag.code for snag in found] == ["plan 7"]
 
 
 def test_a_dish_that_another_stands_instead_of_is_not_left_out() -> None:

@@ -112,14 +112,14 @@ def test_nonsense_numbers_of_guests_are_refused_at_their_line(written: str) -> N
     found = read(SOUND.replace("[8 guests]", written))
 
     assert isinstance(found, list)
-    assert [(s.code, s.place.line if s.place else 0) for s in found] == [("P07", 5)]
+    assert [(s.code, s.place.line if s.place else 0) for s in found] == [("plan 7", 5)]
 
 
 def test_one_line_with_a_guest_who_cannot_be_read_is_told_at_its_line() -> None:
     found = read(SOUND.replace("[8 guests]", "Ines, Tomas"))
 
     assert isinstance(found, list)
-    assert [(s.code, s.place.line if s.place else 0) for s in found] == [("P07", 5)]
+    assert [(s.code, s.place.line if s.place else 0) for s in found] == [("plan 7", 5)]
 
 
 def test_the_schema_takes_a_number_of_guests() -> None:

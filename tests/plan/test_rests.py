@@ -17,10 +17,10 @@ courses:
           - step: whisk the whites
             takes: 20 min
           - step: dry the shells
-            on: oven at 225 F
+            where: oven at 225 F
             takes: 50 min
           - step: rest the shells
-            on: oven off, door ajar
+            where: oven off, door ajar
             takes: 60 min
           - step: fill the shells
             takes: 10 min
@@ -42,13 +42,13 @@ def test_a_rest_right_after_its_bake_follows_it_at_once() -> None:
 @pytest.mark.parametrize(
     ("old", "new", "place", "words"),
     [
-        ("on: oven at 225 F", "on: worktop", "22:17", "follows nothing baked"),
+        ("where: oven at 225 F", "where: worktop", "22:17", "follows nothing baked"),
         ("takes: 50 min", "takes: 0 min", "22:17", "follows nothing baked"),
         ("60 min\n", "60 min\n            after: dry the shells, at least 10 min\n", "22:17", "leave out `at least`"),
-        ("step: fill the shells", "step: rest again\n            on: oven off\n            after: dry the shells",
+        ("step: fill the shells", "step: rest again\n            where: oven off\n            after: dry the shells",
          "25:17", "so does 'rest the shells' after the same bake"),
-        ("on: oven off, door ajar", "on: oven off at 100 C", "22:17", "then it has no setting"),
-        ("on: oven off, door ajar", "on: fridge, off", "22:17", "only an oven can be off"),
+        ("where: oven off, door ajar", "where: oven off at 100 C", "22:17", "then it has no setting"),
+        ("where: oven off, door ajar", "where: fridge, off", "22:17", "only an oven can be off"),
         ("takes: 10 min", "takes: 10 min\n            keeps: 1 h in the oven off", "26:20", "nothing keeps in an oven"),
     ],
 )  # fmt: skip

@@ -152,8 +152,8 @@ EXAMPLES: dict[str, tuple[str, Change, str]] = {
     # --- a list around a mapping
     "braces": ("or: {keeps: 2 h}  # b\n", Wrap(("or",)), "or: [{keeps: 2 h}]  # b\n"),
     "lines": (
-        "or:\n  # so\n  keeps: 2 h  # or\n\n  # so\n  on: worktop\nx: y\n", Wrap(("or",)),
-        "or:\n  # so\n  - keeps: 2 h  # or\n\n    # so\n    on: worktop\nx: y\n",
+        "or:\n  # so\n  keeps: 2 h  # or\n\n  # so\n  where: worktop\nx: y\n", Wrap(("or",)),
+        "or:\n  # so\n  - keeps: 2 h  # or\n\n    # so\n    where: worktop\nx: y\n",
     ),
 }  # fmt: skip
 

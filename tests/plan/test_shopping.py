@@ -21,26 +21,26 @@ from tests.plan.test_bad_plans import SOUND, only_this_is_told
 
 # Added to a sound plan at its end, where line 32 begins; then line:column, and words of the message or the mend.
 BAD = {
-    "a trip without hours": ("shopping: {fri: soon}", "32:17", "P07", "17:30 - 22:00"),
-    "a trip on no day": ("shopping: {friday night: '16:00 - 17:00'}", "32:12", "P07", "is not a day"),
-    "a list of trips": ("shopping: [fri]", "32:11", "P07", "a list"),
-    "hours of a shop that are none": ("shops: {butcher: {fri: all day}}", "32:24", "P07", "17:30 - 22:00"),
-    "a shop without its days": ("shops: {butcher: '8:00 - 18:00'}", "32:18", "P07", "key"),
-    "a pantry of nothing": ("pantry: [2 kg]", "32:10", "P07", "does not say of what"),
-    "a pantry below zero": ("pantry: [-2 kg flour]", "32:10", "P07", "has no amount"),
-    "a pantry in keys": ("pantry: {flour: 2 kg}", "32:9", "P07", "list"),
-    "a pack of no size": ("packs: {butter: some}", "32:17", "P07", "Write for example 250 g or 6."),
-    "a pack in a range": ("packs: {eggs: 6 to 12}", "32:15", "P07", "not the size of a pack"),
-    "a price of no amount": ("prices: {butter: 2.40}", "32:18", "P07", "2.40 a pack"),
-    "a price by a strange measure": ("prices: {butter: 2.40 a kilogam}", "32:18", "P07", "Did you mean 'kilogram'?"),
-    "a price below zero": ("prices: {butter: -1 a pack}", "32:18", "P07", "is not a price"),
-    "a system of measures nobody knows": ("units: imperial", "32:8", "P07", "Write metric or us."),
-    "a drink nobody knows": ("drinks: {wne: usual}", "32:10", "P05", "Did you mean 'wine'?"),
-    "how much, in no words": ("drinks: {wine: plenty}", "32:16", "P07", "2 glasses a guest in the first hour"),
-    "a strange measure of a drink": ("drinks: {wine: 2 buckets a guest}", "32:16", "P07", "is no measure of a drink"),
-    "more than a guest can take": ("drinks: {wine: 90 glasses a guest}", "32:16", "P07", "check the figure"),
-    "drinks in a word": ("drinks: plenty", "32:9", "P07", "Write usual"),
-    "fewer children than none": ("drinks: {children: -1}", "32:20", "P07", "0 or more"),
+    "a trip without hours": ("shopping: {fri: soon}", "32:17", "plan 7", "17:30 - 22:00"),
+    "a trip on no day": ("shopping: {friday night: '16:00 - 17:00'}", "32:12", "plan 7", "is not a day"),
+    "a list of trips": ("shopping: [fri]", "32:11", "plan 7", "a list"),
+    "hours of a shop that are none": ("shops: {butcher: {fri: all day}}", "32:24", "plan 7", "17:30 - 22:00"),
+    "a shop without its days": ("shops: {butcher: '8:00 - 18:00'}", "32:18", "plan 7", "key"),
+    "a pantry of nothing": ("pantry: [2 kg]", "32:10", "plan 7", "does not say of what"),
+    "a pantry below zero": ("pantry: [-2 kg flour]", "32:10", "plan 7", "has no amount"),
+    "a pantry in keys": ("pantry: {flour: 2 kg}", "32:9", "plan 7", "list"),
+    "a pack of no size": ("packs: {butter: some}", "32:17", "plan 7", "Write for example 250 g or 6."),
+    "a pack in a range": ("packs: {eggs: 6 to 12}", "32:15", "plan 7", "not the size of a pack"),
+    "a price of no amount": ("prices: {butter: 2.40}", "32:18", "plan 7", "2.40 a pack"),
+    "a price by a strange measure": ("prices: {butter: 2.40 a kilogam}", "32:18", "plan 7", "Did you mean 'kilogram'?"),
+    "a price below zero": ("prices: {butter: -1 a pack}", "32:18", "plan 7", "is not a price"),
+    "a system of measures nobody knows": ("units: imperial", "32:8", "plan 7", "Write metric or us."),
+    "a drink nobody knows": ("drinks: {wne: usual}", "32:10", "plan 5", "Did you mean 'wine'?"),
+    "how much, in no words": ("drinks: {wine: plenty}", "32:16", "plan 7", "2 glasses a guest in the first hour"),
+    "a strange measure of a drink": ("drinks: {wine: 2 buckets a guest}", "32:16", "plan 7", "is no measure of a drink"),
+    "more than a guest can take": ("drinks: {wine: 90 glasses a guest}", "32:16", "plan 7", "check the figure"),
+    "drinks in a word": ("drinks: plenty", "32:9", "plan 7", "Write usual"),
+    "fewer children than none": ("drinks: {children: -1}", "32:20", "plan 7", "0 or more"),
 }  # fmt: skip
 INSIDE = {
     "a dish scaled somehow": (
@@ -64,12 +64,12 @@ def test_a_fault_is_told_with_its_place(line: str, at: str, code: str, words: st
 
 @pytest.mark.parametrize(("old", "new", "at", "words"), INSIDE.values(), ids=INSIDE)
 def test_a_fault_inside_is_told_with_its_place(old: str, new: str, at: str, words: str) -> None:
-    only_this_is_told(old, new, at, "P07", words)
+    only_this_is_told(old, new, at, "plan 7", words)
 
 
 def test_what_a_job_needs_is_read_like_an_ingredient() -> None:
     only_this_is_told(
-        "takes: 30 min\n", "takes: 30 min\njobs: [{job: candles, needs: candles}]\n", "32:30", "P07", "has no amount"
+        "takes: 30 min\n", "takes: 30 min\njobs: [{job: candles, supplies: candles}]\n", "32:30", "plan 7", "has no amount"
     )  # fmt: skip
 
 
@@ -124,12 +124,12 @@ courses:
       - dish: Leek broth
         steps:
           - step: simmer it
-            on: stovetop
+            where: stovetop
             takes: 90 min
             attended: none
             not after: 12:30
             keeps: 1 day in the fridge
-          - {step: reheat it, on: stovetop, takes: 20 min}
+          - {step: reheat it, where: stovetop, takes: 20 min}
 """
 )
 
@@ -221,7 +221,7 @@ def test_a_dial_is_set_in_the_units_asked_for(
     """°F by definition, NIST SP 811, B.8; marks of a dial: common practice, no source."""
     file = plan_from(
         HEAD + units + "courses: [{course: C, at: '19:15', dishes: [{dish: D, steps: [{step: bake, takes: 20 min, "
-        f"on: oven at {setting}}}]}}]}}]\n"
+        f"where: oven at {setting}}}]}}]}}]\n"
     )
     sheet = make_sheet(file, solve)
     call = next(slot.call for slot in sheet.slots if slot.kind == "heat")

@@ -13,7 +13,7 @@ from tests.plan.test_bad_plans import SOUND
 
 
 def snag(message: str = "this is off", line: str = "takes: 20", column: int = 8, mend: str = "Mend it.") -> Snag:
-    return Snag("P07", Weight.STOP, message, mend, Place("supper.yaml", 3, column, line))
+    return Snag("plan 7", Weight.STOP, message, mend, Place("supper.yaml", 3, column, line))
 
 
 def test_a_snag_prints_its_place_the_line_a_caret_and_how_to_mend_it() -> None:
@@ -21,7 +21,7 @@ def test_a_snag_prints_its_place_the_line_a_caret_and_how_to_mend_it() -> None:
 
     assert isinstance(found, list)
     assert found[0].render().split("\n") == [
-        "supper.yaml:21:13: P05 'taks' is not a word of a step.",
+        "supper.yaml:21:13: plan 5 'taks' is not a word of a step.",
         "                taks: 10 min",
         "                ^",
         "    Did you mean 'takes'?",
@@ -29,11 +29,11 @@ def test_a_snag_prints_its_place_the_line_a_caret_and_how_to_mend_it() -> None:
 
 
 def test_a_snag_without_a_place_prints_its_words_alone() -> None:
-    assert Snag("P02", Weight.STOP, "nothing here").render() == "P02 nothing here"
+    assert Snag("plan 2", Weight.STOP, "nothing here").render() == "plan 2 nothing here"
 
 
 def test_an_empty_line_is_not_printed() -> None:
-    assert snag(line="   ").render() == "supper.yaml:3:8: P07 this is off\n    Mend it."
+    assert snag(line="   ").render() == "supper.yaml:3:8: plan 7 this is off\n    Mend it."
 
 
 @pytest.mark.parametrize(
@@ -87,7 +87,7 @@ OBEYED = {
 
 @pytest.mark.parametrize("text", OBEYED.values(), ids=OBEYED)
 def test_nothing_a_terminal_obeys_is_printed(text: str) -> None:
-    printed = Snag("P07", Weight.STOP, f"{text} is off", f"Mend {text}.", Place(f"{text}.yaml", 1, 1, text)).render()
+    printed = Snag("plan 7", Weight.STOP, f"{text} is off", f"Mend {text}.", Place(f"{text}.yaml", 1, 1, text)).render()
 
     assert is_safe(printed)
 
@@ -124,7 +124,9 @@ def test_markup_is_printed_as_it_was_written() -> None:
 
 
 def test_the_heaviest_come_first_then_the_order_of_the_file() -> None:
-    note = Snag("N01", Weight.NOTE, "a", place=Place("f", 1, 1))
-    stops = [Snag("P01", Weight.STOP, "a", place=Place("f", line, column)) for line, column in ((2, 9), (2, 1), (1, 5))]
+    note = Snag("guests 10", Weight.NOTE, "a", place=Place("f", 1, 1))
+    stops = [
+        Snag("plan 1", Weight.STOP, "a", place=Place("f", line, column)) for line, column in ((2, 9), (2, 1), (1, 5))
+    ]
 
     assert in_order([note, *stops]) == [stops[2], stops[1], stops[0], note]

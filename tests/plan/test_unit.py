@@ -10,12 +10,12 @@ from board.plan.unit import writes_fahrenheit
     [
         ("until: 165 F", True),
         ("until: 165 °F", True),
-        ("on: oven at 350 f", True),
+        ("where: oven at 350 f", True),
         ("until: 74 C", False),
         ("", False),
-        ("until: 74 C\non: oven at 350 F\nuntil: 165 F", True),
+        ("until: 74 C\nwhere: oven at 350 F\nuntil: 165 F", True),
         ("until: 74 C  # 165 F, 350 F", False),
-        ("until: 165 F\non: oven at 180 C", False),  # as many of each
+        ("until: 165 F\nwhere: oven at 180 C", False),  # as many of each
         ("date: 2026-11-28\ntakes: 25 min", False),
     ],
 )

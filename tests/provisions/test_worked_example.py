@@ -46,7 +46,7 @@ courses:
           - 2 Fresh Onions (veg)
         steps: [{step: roast it, takes: 30 min}]
 jobs:
-  - {job: light the lanterns, needs: 20 candles (household)}
+  - {job: light the lanterns, supplies: 20 candles (household)}
 """
 )
 

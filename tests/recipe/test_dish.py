@@ -102,7 +102,7 @@ def test_the_form_of_the_vocabularys_own_example() -> None:
               takes: 15 min  # guessed: a share of the 15 min of preparation
               guessed: [takes]
             - step: pour the batter into a loaf tin and bake for one hour
-              on: oven at 350 F, 1 shelf  # guessed: from “bake”, “350 degrees”
+              where: oven at 350 F, 1 shelf  # guessed: from “bake”, “350 degrees”
               takes: 1 h  # guessed: from “one hour”
               # until: ? check with a thermometer
               guessed: [on, takes]
@@ -113,7 +113,7 @@ def test_the_form_of_the_vocabularys_own_example() -> None:
 
 def test_check_asks_about_each_guess_at_its_line_until_it_is_confirmed() -> None:
     text = made(PARAGRAPH).text
-    asked = [snag for snag in check(plan_with(text)) if snag.code == "N05"]
+    asked = [snag for snag in check(plan_with(text)) if snag.code == "unsure 1"]
     lines = (HEAD + text).splitlines()
 
     assert [lines[snag.place.line - 1].split(":")[0].strip() for snag in asked if snag.place] == [
@@ -125,9 +125,9 @@ def test_check_asks_about_each_guess_at_its_line_until_it_is_confirmed() -> None
     assert "take `on` out of `guessed`" in asked[1].mend
 
     fewer = check(plan_with(text.replace("guessed: [on, takes]", "guessed: takes")))
-    assert len([snag for snag in fewer if snag.code == "N05"]) == 2
+    assert len([snag for snag in fewer if snag.code == "unsure 1"]) == 2
     confirmed = "".join(line for line in text.splitlines(keepends=True) if not line.strip().startswith("guessed:"))
-    assert [snag for snag in check(plan_with(confirmed)) if snag.code == "N05"] == []
+    assert [snag for snag in check(plan_with(confirmed)) if snag.code == "unsure 1"] == []
 
 
 def test_a_guess_without_its_line_is_told_at_the_list_and_another_word_is_refused() -> None:
@@ -135,11 +135,11 @@ def test_a_guess_without_its_line_is_told_at_the_list_and_another_word_is_refuse
     found = next(snag for snag in check(plan_with(text)) if "attended" in snag.message)
     refused = read_plan(HEAD + text.replace("[attended]", "[until]"), "supper.yaml")
 
-    assert found.code == "N05"
+    assert found.code == "unsure 1"
     assert found.place is not None
     assert "guessed: [attended]" in found.place.text
     assert isinstance(refused, list)
-    assert [snag.code for snag in refused] == ["P07"]
+    assert [snag.code for snag in refused] == ["plan 7"]
 
 
 def test_sections_steps_directions_and_tips() -> None:

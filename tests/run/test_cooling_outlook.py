@@ -260,6 +260,6 @@ courses:
     dishes:
       - dish: Broth
         steps:
-          - {step: simmer it, on: stovetop, takes: 30 min}
+          - {step: simmer it, where: stovetop, takes: 30 min}
           - {step: cool it, takes: 1 h, cools: '5 cm deep, metal'}
 """

@@ -1,4 +1,4 @@
-"""A10: a tool that held what hurts a guest goes unwashed into a dish they are served. Common practice, no source."""
+"""guests 7: a tool that held what hurts a guest goes unwashed into a dish they are served. Common practice, no source."""
 
 import pytest
 
@@ -24,7 +24,7 @@ courses:
         ingredients: [200 g walnuts (nuts), 2 tbsp olive oil (store cupboard)]
         not for: [{not_for}]
         steps:
-          - {{step: fry the walnuts, on: 'stovetop, 1 ring, frying pan', takes: 10 min, keeps: 1 day in the room}}
+          - {{step: fry the walnuts, where: 'stovetop, 1 ring, frying pan', takes: 10 min, keeps: 1 day in the room}}
   - course: Main
     at: 20:00
     dishes:
@@ -32,7 +32,7 @@ courses:
         ingredients: [1 kg potatoes (veg), 2 tbsp olive oil (store cupboard)]
         steps:
           - step: fry the potatoes
-            on: 'stovetop, 1 ring, {second_pan}'
+            where: 'stovetop, 1 ring, {second_pan}'
             takes: 20 min
             after: ['{after}']
 jobs: {jobs}
@@ -61,7 +61,7 @@ def found(
 def test_an_unwashed_pan_is_told_of_once_with_tool_food_dishes_and_guest() -> None:
     (snag,) = found()
 
-    assert snag.code == "A10"
+    assert snag.code == "guests 7"
     assert snag.safety
     assert "the frying pan holds walnuts for Fried walnuts, and then Potatoes, which Ines is served" in snag.message
     assert "`washes: frying pan`" in snag.mend
@@ -114,16 +114,16 @@ courses:
         ingredients: [{first_of}]
         {first_for}
         steps:
-          - {{step: fill the first, on: 'worktop, pie dish', takes: 20 min, keeps: '3 h in the room{kept}'}}
+          - {{step: fill the first, where: 'worktop, pie dish', takes: 20 min, keeps: '3 h in the room{kept}'}}
           - step: bake the first
-            on: 'oven at 180 C, {dishes}'
+            where: 'oven at 180 C, {dishes}'
             takes: 40 min
             after: [fill the first, fill the second]
       - dish: {second}
         ingredients: [{second_of}]
         {second_for}
         steps:
-          - {{step: fill the second, on: 'worktop, pie dish', takes: 10 min, after: fill the first}}
+          - {{step: fill the second, where: 'worktop, pie dish', takes: 10 min, after: fill the first}}
 """
 WALNUTS = ("Walnut bake", "200 g walnuts (nuts)", "not for: Ines")
 POTATOES = ("Potatoes", "1 kg potatoes (veg)", "for: 4")
@@ -151,4 +151,4 @@ def test_what_one_dish_stands_in_meanwhile_is_not_what_the_other_takes(
     plan = read_plan(HELD.format(**names, kept=kept, dishes=dishes), "plan.yaml")
     assert isinstance(plan, PlanFile), [snag.render() for snag in plan]
 
-    assert [snag.code for snag in tools_are_washed_between(plan, make_sheet(plan, solve))] == ["A10"] * told
+    assert [snag.code for snag in tools_are_washed_between(plan, make_sheet(plan, solve))] == ["guests 7"] * told

@@ -1,4 +1,4 @@
-"""F14: how what was hot falls, by the estimate, against the two stages.
+"""food 14: how what was hot falls, by the estimate, against the two stages.
 
 Stages: FDA Food Code 3-501.14(A): 135 to 70 °F within 2 h, and to 41 °F within 6 h in all. Newton's law: the worked
 example 86 → 65 °C in 15 min at 21 °C (k = 0.02601 a minute) is recomputed from the law; Dickerson & Read 1973: twice
@@ -57,20 +57,20 @@ def test_what_never_gets_there_is_infinite() -> None:
 
 def chilled(cools: str, *, minutes: int = 30, keeps: str = "9 min in the room") -> str:
     return f"""
-    - {{step: boil it, on: stovetop, takes: 30 min, day: day before, keeps: 1 h in the room}}
+    - {{step: boil it, where: stovetop, takes: 30 min, day: day before, keeps: 1 h in the room}}
     - step: cool it
       takes: {minutes} min
       {cools}
       keeps: {keeps}
       after: boil it, at once
-    - {{step: chill it, on: 'fridge, 2 litres', takes: 9 h, keeps: 2 days in the fridge, after: 'cool it, at once'}}
+    - {{step: chill it, where: 'fridge, 2 litres', takes: 9 h, keeps: 2 days in the fridge, after: 'cool it, at once'}}
     """
 
 
 def test_f14_shallow_in_ice_is_in_time_and_deep_in_the_room_is_not() -> None:
-    assert weights(supper(chilled("cools: 3 cm deep, metal, ice bath")), "F14") == []
+    assert weights(supper(chilled("cools: 3 cm deep, metal, ice bath")), "food 14") == []
 
-    (snag,) = said(supper(chilled("cools: 12 cm deep, plastic, room", minutes=120)), "F14")
+    (snag,) = said(supper(chilled("cools: 12 cm deep, plastic, room", minutes=120)), "food 14")
     assert snag.weight.name == "MIND"
     assert line_of(snag) == "cools: 12 cm deep, plastic, room"
     for words in ("by an estimate", "from 57 °C (135 °F)", "21 °C (70 °F)", "2 h allowed", "5 °C (41 °F)",
@@ -83,12 +83,12 @@ def test_f14_shallow_in_ice_is_in_time_and_deep_in_the_room_is_not() -> None:
 def test_f14_is_judged_by_the_path_only_as_far_as_it_goes() -> None:
     """Reheated after an hour, it has broken neither stage, however deep it stood."""
     steps = """
-    - {step: boil it, on: stovetop, takes: 30 min}
+    - {step: boil it, where: stovetop, takes: 30 min}
     - {step: cool it, takes: 60 min, cools: '12 cm deep, plastic, room', after: 'boil it, at once'}
-    - {step: warm it, on: stovetop, takes: 9 min, after: 'cool it, at once'}
+    - {step: warm it, where: stovetop, takes: 9 min, after: 'cool it, at once'}
     """
 
-    assert weights(supper(steps), "F14") == []
+    assert weights(supper(steps), "food 14") == []
 
 
 @pytest.mark.parametrize(
@@ -103,12 +103,12 @@ def test_f14_is_judged_by_the_path_only_as_far_as_it_goes() -> None:
 def test_f14_asks_how_it_cools_where_nothing_is_said(keeps: str, gap: str, wanted: list[str]) -> None:
     steps = f"""
     - step: boil it
-      on: stovetop
+      where: stovetop
       takes: 30 min
       keeps: {keeps}
     - {{step: dress it, takes: 5 min{gap}, before: 'serve Main, at once'}}
     """
-    found = said(supper(steps), "F14")
+    found = said(supper(steps), "food 14")
 
     assert [snag.weight.name for snag in found] == wanted
     assert [line_of(snag) for snag in found] == [f"keeps: {keeps}"] * len(wanted)

@@ -1,4 +1,4 @@
-"""F12 and F13: how long things lie in the fridge, and how much goes in warm."""
+"""food 12 and food 13: how long things lie in the fridge, and how much goes in warm."""
 
 import pytest
 
@@ -15,7 +15,7 @@ def lying(day: str, keeps: str = "9 days in the fridge, 2 litres", more: str = "
       not before: {day} 12:00
       not after: {day} 12:30
       keeps: {keeps}
-    - {{step: heat the soup, on: stovetop, takes: 10 min, not before: '19:00', not after: '19:10', until: 74 C,
+    - {{step: heat the soup, where: stovetop, takes: 10 min, not before: '19:00', not after: '19:10', until: 74 C,
        keeps: 60 min on the stovetop}}
     """
 
@@ -32,11 +32,11 @@ def lying(day: str, keeps: str = "9 days in the fridge, 2 litres", more: str = "
     ],
 )
 def test_f12_nothing_lies_cold_longer_than_its_life(rules: str, day: str, wanted: list[str]) -> None:
-    assert weights(supper(lying(day), rules=rules), "F12") == wanted
+    assert weights(supper(lying(day), rules=rules), "food 12") == wanted
 
 
 def test_f12_tells_days_rule_and_source_at_the_line_that_lets_it_lie() -> None:
-    (snag,) = said(supper(lying("4 days before")), "F12")
+    (snag,) = said(supper(lying("4 days before")), "food 12")
 
     assert line_of(snag).startswith("keeps: 9 days in the fridge")
     assert "4.3 days in the fridge, taken up on day 5" in snag.message
@@ -46,7 +46,7 @@ def test_f12_tells_days_rule_and_source_at_the_line_that_lets_it_lie() -> None:
 
 def test_f12_the_freezer_stops_the_count() -> None:
     """FDA Food Code 3-501.17: freezing stops the clock and does not set it back."""
-    assert weights(supper(lying("4 days before", "9 days in the freezer, 2 litres")), "F12") == []
+    assert weights(supper(lying("4 days before", "9 days in the freezer, 2 litres")), "food 12") == []
 
 
 def test_f12_what_thaws_is_still_frozen() -> None:
@@ -54,20 +54,20 @@ def test_f12_what_thaws_is_still_frozen() -> None:
     steps = """
     - {step: bring it, takes: 2 days, KEY, not before: 5 days before 19:00, not after: 3 days before 20:00,
        keeps: 2 days in the fridge}
-    - {step: cook it, on: stovetop, takes: 30 min, cooks: poultry, day: day before,
+    - {step: cook it, where: stovetop, takes: 30 min, cooks: poultry, day: day before,
        not after: day before 12:00, keeps: 40 h hot}
     """
 
-    assert weights(supper(steps.replace("KEY", "thaws: 2 kg in the fridge")), "F12") == ["MIND"]
-    assert weights(supper(steps.replace("KEY", "on: fridge")), "F12") == ["STOP"]
+    assert weights(supper(steps.replace("KEY", "thaws: 2 kg in the fridge")), "food 12") == ["MIND"]
+    assert weights(supper(steps.replace("KEY", "where: fridge")), "food 12") == ["STOP"]
 
 
 def warm(litres: float, *, gap: str = "", fridge: str = "60 litres") -> list[str]:
     steps = f"""
-    - {{step: cook it, on: stovetop, takes: 30 min, day: day before, keeps: 2 h in the room}}
-    - {{step: chill it, on: 'fridge, {litres:g} litres', takes: 8 h, day: day before{gap}}}
+    - {{step: cook it, where: stovetop, takes: 30 min, day: day before, keeps: 2 h in the room}}
+    - {{step: chill it, where: 'fridge, {litres:g} litres', takes: 8 h, day: day before{gap}}}
     """
-    return weights(supper(steps, fridge=fridge), "F13")
+    return weights(supper(steps, fridge=fridge), "food 13")
 
 
 @pytest.mark.parametrize(("litres", "wanted"), [(5.9, []), (6, []), (6.1, ["MIND"])])
@@ -83,23 +83,23 @@ def test_f13_what_stood_for_longer_than_an_hour_counts_as_cooled() -> None:
 
 def test_f13_what_was_cooled_first_goes_in_cold() -> None:
     steps = """
-    - {step: cook it, on: stovetop, takes: 30 min, day: day before, keeps: 10 min hot}
+    - {step: cook it, where: stovetop, takes: 30 min, day: day before, keeps: 10 min hot}
     - {step: cool it, takes: 20 min, KEY, day: day before, keeps: 10 min in the room}
-    - {step: chill it, on: 'fridge, 9 litres', takes: 8 h, day: day before}
+    - {step: chill it, where: 'fridge, 9 litres', takes: 8 h, day: day before}
     """
 
-    assert weights(supper(steps.replace("KEY", "cools: '4 cm deep, metal, ice bath'")), "F13") == []
-    assert weights(supper(steps.replace("KEY", "attended: all")), "F13") == ["MIND"]
+    assert weights(supper(steps.replace("KEY", "cools: '4 cm deep, metal, ice bath'")), "food 13") == []
+    assert weights(supper(steps.replace("KEY", "attended: all")), "food 13") == ["MIND"]
 
 
 def test_f13_adds_up_what_goes_in_within_an_hour() -> None:
     steps = """
-    - {step: cook it, on: stovetop, takes: 30 min, day: day before, keeps: '2 days in the fridge, 3 litres'}
-    - {step: cook more, on: stovetop, takes: 30 min, after: nothing, day: day before,
+    - {step: cook it, where: stovetop, takes: 30 min, day: day before, keeps: '2 days in the fridge, 3 litres'}
+    - {step: cook more, where: stovetop, takes: 30 min, after: nothing, day: day before,
        keeps: '2 days in the fridge, 4 litres'}
     - {step: mix it, after: [cook it, cook more], takes: 5 min}
     """
-    (snag,) = said(supper(steps), "F13")
+    (snag,) = said(supper(steps), "food 13")
 
     assert "7 litres warm into a fridge of 60" in snag.message
     assert "cook it (3 litres)" in snag.message

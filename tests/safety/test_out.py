@@ -1,4 +1,4 @@
-"""F10 and F11: what stands out too long before it is eaten, and before what is left is put into the cold.
+"""food 10 and food 11: what stands out too long before it is eaten, and before what is left is put into the cold.
 
 Limit: USDA FSIS, danger zone: 2 h, and 1 h when the air is above 90 °F.
 """
@@ -32,7 +32,7 @@ MIX = "- {step: mix it, takes: 30 min, before: 'serve Main, at once'}"
     ],
 )
 def test_f10_a_dish_is_eaten_before_its_clock_runs_out(eaten: str, air: str, outdoors: str, wanted: list[str]) -> None:
-    assert weights(supper(MIX, eaten=eaten, air=air, outdoors=outdoors), "F10") == wanted
+    assert weights(supper(MIX, eaten=eaten, air=air, outdoors=outdoors), "food 10") == wanted
 
 
 def test_f10_spells_the_clock_out_at_the_dish() -> None:
@@ -40,7 +40,7 @@ def test_f10_spells_the_clock_out_at_the_dish() -> None:
     - {step: cut it, takes: 20 min, keeps: 2 h in the room}
     - {step: mix it, takes: 15 min, after: 'cut it, at least 40 min, at most 40 min', before: 'serve Main, at once'}
     """
-    (snag,) = said(supper(steps, eaten="60 min"), "F10")
+    (snag,) = said(supper(steps, eaten="60 min"), "food 10")
 
     assert line_of(snag) == "- dish: Test dish"
     assert "2 h 20 neither hot nor cold enough until it is eaten" in snag.message
@@ -57,11 +57,11 @@ def test_f10_what_is_cooked_through_begins_a_new_clock() -> None:
     """110 min on the bench, then through the oven to 74 °C (165 °F, FoodSafety.gov): only serving and table count."""
     steps = """
     - {step: cut it, takes: 110 min}
-    - {step: bake it, on: oven at 180 C, takes: 40 min, KEY}
+    - {step: bake it, where: oven at 180 C, takes: 40 min, KEY}
     """
 
-    assert weights(supper(steps.replace("KEY", "cooks: poultry")), "F10") == []
-    assert weights(supper(steps.replace("KEY", "attended: all")), "F10") == ["STOP"]
+    assert weights(supper(steps.replace("KEY", "cooks: poultry")), "food 10") == []
+    assert weights(supper(steps.replace("KEY", "attended: all")), "food 10") == ["STOP"]
 
 
 @pytest.mark.parametrize(
@@ -75,23 +75,23 @@ def test_f10_what_is_cooked_through_begins_a_new_clock() -> None:
     ],
 )
 def test_f16_a_dish_of_which_nothing_is_said_has_no_clock_and_that_is_told(food: str, wanted: list[str]) -> None:
-    assert weights(supper(MIX, food=food), "F16") == wanted
+    assert weights(supper(MIX, food=food), "food 16") == wanted
 
 
 @pytest.mark.parametrize(("heat", "wanted"), [("50 C", ["STOP"]), ("59 C", ["STOP"]), ("60 C", []), ("140 F", [])])
 def test_f10_an_oven_below_hot_holding_keeps_nothing_safe(heat: str, wanted: list[str]) -> None:
     """Hot food at 140 °F or above: USDA FSIS."""
     steps = f"""
-    - {{step: warm it, on: oven at {heat}, takes: 5 h, before: 'serve Main, at once'}}
+    - {{step: warm it, where: oven at {heat}, takes: 5 h, before: 'serve Main, at once'}}
     """
-    assert weights(supper(steps), "F10") == wanted
+    assert weights(supper(steps), "food 10") == wanted
 
 
 def test_f10_time_alone_gives_four_hours_by_the_retail_rules_only() -> None:
     """FDA Food Code 3-501.19: 4 h under a written procedure."""
     for rules, wanted in (("retail", []), ("home", ["STOP"])):
         dish = "Test dish\n        by time alone: yes"
-        assert weights(supper(MIX, eaten="2 h", rules=rules, dish=dish), "F10") == wanted
+        assert weights(supper(MIX, eaten="2 h", rules=rules, dish=dish), "food 10") == wanted
 
 
 PUT_AWAY = "[{{job: put it away, after: 'clear Main, at once', takes: {0} min, attended: all, puts away: Main}}]"
@@ -108,7 +108,7 @@ PUT_AWAY = "[{{job: put it away, after: 'clear Main, at once', takes: {0} min, a
     ],
 )
 def test_f11_what_is_left_is_put_away_before_the_clock_runs_out(jobs: str, wanted: list[str]) -> None:
-    found = said(supper(MIX, eaten="60 min", jobs=jobs), "F11")
+    found = said(supper(MIX, eaten="60 min", jobs=jobs), "food 11")
 
     assert [snag.weight.name for snag in found] == wanted
     for snag in found:
@@ -123,29 +123,29 @@ def test_f11_platters_may_be_put_away_while_the_course_is_still_eaten() -> None:
     """Out from 19:25, in the cold again 40 minutes after it went out at 20:00; the course is cleared at 21:30."""
     job = "[{job: put it away, after: 'serve Main, at least 30 min, at most 30 min', takes: 10 min, puts away: Main}]"
 
-    assert weights(supper(MIX, eaten="85 min", jobs=job), "F11") == []
+    assert weights(supper(MIX, eaten="85 min", jobs=job), "food 11") == []
 
 
 def test_f11_says_nothing_more_of_what_must_not_be_eaten_at_all() -> None:
     found = supper(MIX, eaten="2 h")
 
-    assert weights(found, "F10") == ["STOP"]
-    assert weights(found, "F11") == []
+    assert weights(found, "food 10") == ["STOP"]
+    assert weights(found, "food 11") == []
 
 
 @pytest.mark.parametrize("again", ["reheat it", "boil it up again", "warm it, reheats: yes"])
 def test_f10_heating_again_gives_no_more_time(again: str) -> None:
     """100 minutes in the room, hot again, 5 to the table, 30 at it: 135 of 120. FDA Food Code 3-501.19, from memory."""
     steps = f"""
-    - {{step: stew it, on: stovetop, takes: 60 min, until: 90 C, keeps: 2 h in the room}}
+    - {{step: stew it, where: stovetop, takes: 60 min, until: 90 C, keeps: 2 h in the room}}
     - step: {again.replace(", ", chr(10) + "      ")}
-      on: stovetop
+      where: stovetop
       takes: 15 min
       until: 90 C
       after: 'stew it, at least 100 min, at most 100 min'
       before: 'serve Main, at once'
     """
-    (snag,) = said(supper(steps), "F10")
+    (snag,) = said(supper(steps), "food 10")
 
     assert "2 h 15" in snag.message
 
@@ -169,16 +169,16 @@ COURSE = """\
 
 
 def offered(*courses: tuple[str, str, str], jobs: str = "") -> list[str]:
-    """The jobs F11 offers for courses of a name, a time and a length each; all of them pasted in, it is gone."""
+    """The jobs food 11 offers for courses of a name, a time and a length each; all of them pasted in, it is gone."""
     head = COURSES + "".join(COURSE % (*course, n, n) for n, course in enumerate(courses))
     plan = read(f"{head}jobs: [{jobs}]\n")
     assert isinstance(plan, PlanFile)
-    snags = said((plan, make_sheet(plan, solve)), "F11")
+    snags = said((plan, make_sheet(plan, solve)), "food 11")
     lines = [match[1] for snag in snags if (match := re.search(r"Add a job: `(\{.*\})`;", snag.mend))]
     mended = read(f"{head}jobs:\n" + "".join(f"  - {line}\n" for line in lines))
     assert isinstance(mended, PlanFile), "\n".join(snag.render() for snag in mended)
     sheet = make_sheet(mended, solve)
-    assert said((mended, sheet), "F11") == []
+    assert said((mended, sheet), "food 11") == []
     assert not sheet.given_up
     return lines
 
@@ -214,11 +214,11 @@ def test_f11_a_job_that_waits_for_another_course_is_told_to_be_two() -> None:
     head = COURSES + COURSE % ("Soup", "19:15", "20 min", 0, 0) + COURSE % ("Sweet", "20:55", "40 min", 1, 1)
     plan = read(f"{head}jobs: [{job}]\n")
     assert isinstance(plan, PlanFile)
-    (snag,) = said((plan, make_sheet(plan, solve)), "F11")
+    (snag,) = said((plan, make_sheet(plan, solve)), "food 11")
     own = re.search(r"a job of its own, `(\{.*\})`, and take it out of `puts away` of put away\.", snag.mend)
     assert own is not None
     after = job.replace("[Soup, Sweet]", "Sweet").replace("clear Sweet", "'clear Sweet, at most 20 min'")
     mended = read(f"{head}jobs: [{own[1]}, {after}]\n")
     assert isinstance(mended, PlanFile)
 
-    assert said((mended, make_sheet(mended, solve)), "F11") == []
+    assert said((mended, make_sheet(mended, solve)), "food 11") == []

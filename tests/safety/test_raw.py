@@ -1,10 +1,10 @@
-"""F15: raw food out of the fridge before it is cooked. Limit: USDA FSIS, danger zone: 2 h, and 1 h above 90 °F."""
+"""food 15: raw food out of the fridge before it is cooked. Limit: USDA FSIS, danger zone: 2 h, and 1 h above 90 °F."""
 
 import pytest
 
 from tests.safety.suppers import line_of, said, supper, weights
 
-ROAST = "- {step: roast it, on: oven at 180 C, takes: 40 min, cooks: poultry}"
+ROAST = "- {step: roast it, where: oven at 180 C, takes: 40 min, cooks: poultry}"
 CHICKEN = "ingredients: [1.6 kg chicken, 2 tbsp oil]"
 
 
@@ -18,12 +18,12 @@ def steps(*first: str) -> str:
         ("- {step: marinate it, takes: 5 h}", ["MIND"]),
         ("- {step: marinate it, takes: 121 min, before: 'roast it, at once'}", ["MIND"]),
         ("- {step: marinate it, takes: 2 h, before: 'roast it, at once'}", []),
-        ("- {step: marinate it, takes: 5 h, on: fridge}", []),
+        ("- {step: marinate it, takes: 5 h, where: fridge}", []),
         ("- {step: marinate it, takes: 5 h, perishable: no}", []),
     ],
 )
 def test_f15_raw_food_is_not_left_out_before_it_is_cooked(first: str, wanted: list[str]) -> None:
-    assert weights(supper(steps(first), food=CHICKEN), "F15") == wanted
+    assert weights(supper(steps(first), food=CHICKEN), "food 15") == wanted
 
 
 def test_f15_tells_the_food_its_minutes_and_where_they_went() -> None:
@@ -31,7 +31,7 @@ def test_f15_tells_the_food_its_minutes_and_where_they_went() -> None:
         "- {step: cut it up, takes: 30 min, keeps: 6 h in the room}",
         "- {step: salt it, takes: 10 min, after: 'cut it up, at least 3 h, at most 3 h', before: 'roast it, at once'}",
     )
-    (snag,) = said(supper(steps(*first), food=CHICKEN), "F15")
+    (snag,) = said(supper(steps(*first), food=CHICKEN), "food 15")
 
     assert line_of(snag).startswith("- {step: cut it up")
     assert "chicken may stand out raw for 3 h 40 before roast it" in snag.message
@@ -43,20 +43,20 @@ def test_f15_on_a_hot_day_an_hour_is_enough() -> None:
     """Above 90 °F: 1 h."""
     first = steps("- {step: marinate it, takes: 61 min, before: 'roast it, at once'}")
 
-    assert weights(supper(first, food=CHICKEN, air="{indoors: 91 F}"), "F15") == ["MIND"]
-    assert weights(supper(first, food=CHICKEN, air="{indoors: 90 F}"), "F15") == []
+    assert weights(supper(first, food=CHICKEN, air="{indoors: 91 F}"), "food 15") == ["MIND"]
+    assert weights(supper(first, food=CHICKEN, air="{indoors: 90 F}"), "food 15") == []
 
 
 def test_f15_a_dish_with_nothing_raw_in_it_is_told_nothing() -> None:
     """Vegetables may stand in the room before they are cooked."""
-    soup = "- {step: chop it, takes: 3 h}\n- {step: boil it, on: stovetop, takes: 40 min, until: 90 C}"
+    soup = "- {step: chop it, takes: 3 h}\n- {step: boil it, where: stovetop, takes: 40 min, until: 90 C}"
     carrots = "ingredients: [1.6 kg carrots, 200 ml cream]"
 
-    assert weights(supper(soup, food=carrots), "F15") == []
+    assert weights(supper(soup, food=carrots), "food 15") == []
 
 
 def test_what_is_cooked_or_reheated_spoils_though_its_ingredients_are_not_written() -> None:
     """`cooks: poultry` says that there is poultry in it."""
     found = supper(steps("- {step: marinate it, takes: 5 h, before: 'roast it, at once'}"), food="by time alone: no")
 
-    assert "poultry may stand out raw for 5 h" in said(found, "F15")[0].message
+    assert "poultry may stand out raw for 5 h" in said(found, "food 15")[0].message

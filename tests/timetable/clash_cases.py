@@ -38,7 +38,7 @@ courses:
       - dish: Pan of greens and lentils
         steps:
           - step: cook the greens and lentils
-            on: stovetop, 1 ring
+            where: stovetop, 1 ring
             takes: 30 min
             attended: all
             not after: 18:30     # before the guests come
@@ -48,7 +48,7 @@ courses:
           - step: halve the small potatoes
             takes: 15 min
           - step: roast the potatoes
-            on: oven at 400 F (375 to 410 F)
+            where: oven at 400 F (375 to 410 F)
             takes: 30 min
             keeps: 10 min
             best within: 5 min
@@ -73,17 +73,17 @@ courses:
           - step: whisk the whites and pipe the shells
             takes: 25 min
           - step: dry the shells
-            on: oven at 225 F (215 to 235 F)
+            where: oven at 225 F (215 to 235 F)
             takes: 45 to 50 to 60 min
           - step: rest the shells in the closed oven
-            on: oven off
+            where: oven off
             takes: 60 min
             keeps: 2 days in the room
             day: day before
       - dish: Tray bake
         steps:
           - step: bake the tray
-            on: oven at 180 C
+            where: oven at 180 C
             takes: 40 min
             keeps: 2 days in the room
             day: day before
@@ -107,18 +107,18 @@ courses:
       - dish: Pan supper
         steps:
           - step: brown the pieces
-            on: stovetop, 1 ring, big pan
+            where: stovetop, 1 ring, big pan
             takes: 2 min
             keeps: 10 min on the stovetop, 1 ring, big pan
           - step: colour the vegetables
-            on: stovetop, 1 ring, big pan
+            where: stovetop, 1 ring, big pan
             takes: 4 min
             after: brown the pieces, at once
             keeps: 40 min on the stovetop, 1 ring, big pan
       - dish: Pancakes
         steps:
           - step: fry the pancakes
-            on: stovetop, 1 ring, big pan
+            where: stovetop, 1 ring, big pan
             takes: 20 min
             keeps: 60 min hot
 """

@@ -43,12 +43,12 @@ courses:
           - step: whisk the whites and pipe the shells
             takes: 25 min
           - step: dry the shells
-            on: main oven at 225 F (215 to 235 F)
+            where: main oven at 225 F (215 to 235 F)
             takes: 45 to 50 to 60 min
             keeps: 2 min
             day: day before
           - step: rest the shells in the closed oven
-            on: main oven off
+            where: main oven off
             takes: 60 min
             keeps: 2 days in the room
             day: day before
@@ -58,7 +58,7 @@ courses:
       - dish: Tray bake
         steps:
           - step: bake the tray
-            on: main oven at 180 C
+            where: main oven at 180 C
             takes: 40 min
             keeps: 2 days in the room
             day: day before
@@ -66,7 +66,7 @@ courses:
       - dish: Lemon curd
         steps:
           - step: cook the curd
-            on: stovetop
+            where: stovetop
             takes: 15 min
             keeps: 3 days in the fridge
 jobs:
@@ -80,7 +80,7 @@ AFTER_THE_REST = "            after: rest the shells in the closed oven\n"
 KEPT_WARM = """      - dish: Tray bake
         steps:
           - step: warm the syrup
-            on: stovetop
+            where: stovetop
             takes: 5 min
             keeps: 2 h in the main oven at 60 C (50 to 70 C)
           - step: bake the tray

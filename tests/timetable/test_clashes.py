@@ -78,7 +78,7 @@ courses:
       - dish: Plaited loaf
         steps:
           - {step: plait the dough, takes: 30 min, not after: '18:50', keeps: 3 h}
-          - {step: bake the loaf, on: oven at 200 C, takes: 30 min}
+          - {step: bake the loaf, where: oven at 200 C, takes: 30 min}
 """
     )
 

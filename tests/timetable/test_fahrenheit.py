@@ -15,7 +15,7 @@ courses:
     dishes:
       - dish: Squash
         ingredients: [1 kg squash]
-        steps: [{step: roast the squash, on: oven at 375 F, takes: 40 min}]
+        steps: [{step: roast the squash, where: oven at 375 F, takes: 40 min}]
 """
 )
 

@@ -54,13 +54,13 @@ courses:
             who: cousin
             keeps: 3 h in the fridge, 7 litres
           - step: sear it
-            on: stovetop, pan
+            where: stovetop, pan
             takes: 10 min
             who: host
             not before: 16:00
             keeps: 1 h in the room
           - step: let it bubble
-            on: stovetop
+            where: stovetop
             takes: 90 min
             attended: 2 min at the start, 1 min every 20 min
             after: sear it, at once
@@ -102,7 +102,7 @@ courses:
       - dish: Filo pie
         steps:
           - step: bake the pie
-            on: oven at 200 C (190 to 210 C), 1 shelf
+            where: oven at 200 C (190 to 210 C), 1 shelf
             takes: 45 min
             keeps: 40 min in the oven at 90 C (80 to 100 C), 1 shelf
           - step: cut the pie
@@ -110,13 +110,13 @@ courses:
       - dish: Potatoes
         steps:
           - step: roast the potatoes
-            on: lower oven at 205 C (200 to 220 C), 1 shelf
+            where: lower oven at 205 C (200 to 220 C), 1 shelf
             takes: 50 min
             keeps: 20 min hot
       - dish: Meringue
         steps:
           - step: dry the meringue
-            on: oven at 200 F (190 to 210 F)
+            where: oven at 200 F (190 to 210 F)
             takes: 2 h
             keeps: 1 day in the room
 """
@@ -149,20 +149,20 @@ courses:
             or:
               - keeps: 12 h in the fridge, 3 litres
           - step: cook the beans
-            on: stovetop, pan
+            where: stovetop, pan
             takes: 40 min
             attended: 3 min at the start
             or:
-              - on: oven at 160 C
+              - where: oven at 160 C
                 takes: 70 min
       - dish: Flatbread
         steps:
           - step: bake the flatbread
-            on: stovetop, pan
+            where: stovetop, pan
             takes: 30 min
             best within: 5 min
             or:
-              - on: oven at 230 C (220 to 240 C)
+              - where: oven at 230 C (220 to 240 C)
                 takes: 12 min
                 attended: all
 """
@@ -191,7 +191,7 @@ courses:
             takes: 30 min
             keeps: 5 min in the room
           - step: cook the leeks
-            on: stovetop, pan
+            where: stovetop, pan
             takes: 30 min
             attended: 5 min at the start, 1 min every 10 min
             after: cut the leeks, at least 12 min
@@ -205,7 +205,7 @@ courses:
             takes: 40 min
             keeps: 10 min in the room
           - step: fry the dumplings
-            on: stovetop, pan
+            where: stovetop, pan
             takes: 25 min
             after: fold the dumplings, at most 5 min
             keeps: 2 min hot

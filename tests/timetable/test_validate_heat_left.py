@@ -49,14 +49,14 @@ courses:
       - dish: Bread
         steps:
           - step: bake the bread
-            on: oven at 240 C
+            where: oven at 240 C
             takes: 40 min
             not after: 15:30
             keeps: 8 h
       - dish: Tart
         steps:
           - step: bake the tart
-            on: oven at 180 C
+            where: oven at 180 C
             takes: 30 min
             not before: 17:05
             not after: 18:00
@@ -82,11 +82,11 @@ courses:
       - dish: Squash
         steps:
           - step: roast the squash
-            on: oven at 200 C
+            where: oven at 200 C
             takes: 40 min
             keeps: 8 h
           - step: dry the seeds
-            on: oven at 80 C
+            where: oven at 80 C
             takes: 30 min
             keeps: 8 h
 """
@@ -226,7 +226,7 @@ def test_a_rest_leaves_the_heat_of_the_way_its_bake_was_done_by(plan_from: Calla
 
     25 + 50 + 60 + 14 + 40 = 189 min are two more than the hours: with what 240 °C left they would do.
     """
-    hotter = "            keeps: 2 min\n            or: {on: main oven at 240 C, takes: 7 h}\n"
+    hotter = "            keeps: 2 min\n            or: {where: main oven at 240 C, takes: 7 h}\n"
     plan_file = plan_from(
         SHELLS.replace("            keeps: 2 min\n", hotter).replace("16:00 - 22:00", "16:00 - 19:07")
     )

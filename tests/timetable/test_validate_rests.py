@@ -53,7 +53,7 @@ def test_a_rest_stays_in_the_oven_of_its_bake(found_in: Tampered, sheet: RunShee
 
 
 def test_a_rest_in_whichever_oven_is_that_of_its_bake(plan_from: Callable[[str], PlanFile]) -> None:
-    plan_file = plan_from(SHELLS.replace("on: main oven", "on: oven"))
+    plan_file = plan_from(SHELLS.replace("where: main oven", "where: oven"))
     sheet = sheet_of(plan_file)
     own = sheet.by_id()[REST].uses[0].what
     other, shelves = {"main oven": ("bread oven", 3), "bread oven": ("main oven", 2)}[own]
@@ -141,7 +141,7 @@ def test_what_was_in_an_oven_for_no_time_may_be_kept_in_any(plan_from: Callable[
     """A step of no minutes tells no oven; while one oven rests, its result may stand in the other."""
     in_no_time = """      - dish: Flatbreads
         steps:
-          - {step: fetch the flatbreads, on: oven at 60 C, takes: 0 min, keeps: 4 h in the oven at 60 C}
+          - {step: fetch the flatbreads, where: oven at 60 C, takes: 0 min, keeps: 4 h in the oven at 60 C}
           - {step: wrap the flatbreads, takes: 10 min, keeps: 2 days, day: day before}
       - dish: Tray bake
 """

@@ -22,7 +22,7 @@ courses:
       - dish: Dumplings
         steps:
           - {step: fold the dumplings, takes: 25 min, keeps: 2 h}
-          - {step: steam the dumplings, on: 'stovetop, 1 ring', takes: 12 min, attended: 1 min at the start}
+          - {step: steam the dumplings, where: 'stovetop, 1 ring', takes: 12 min, attended: 1 min at the start}
 jobs:
   - {job: lay the table, takes: 25 min}
 """
@@ -41,10 +41,10 @@ courses:
     dishes:
       - dish: Gratin
         steps:
-          - {step: bake the gratin, on: oven at 180 C (170 to 185 C), takes: 50 min, keeps: 5 min}
+          - {step: bake the gratin, where: oven at 180 C (170 to 185 C), takes: 50 min, keeps: 5 min}
       - dish: Rolls
         steps:
-          - {step: bake the rolls, on: oven at 200 C (195 to 210 C), takes: 15 min, keeps: 5 min}
+          - {step: bake the rolls, where: oven at 200 C (195 to 210 C), takes: 15 min, keeps: 5 min}
 """
 )
 

@@ -25,7 +25,7 @@ NEW_PLAN = PLAN.replace("Soup supper", "Pear supper").replace(
 )
 
 
-BAKED = PLAN.replace("on: stovetop, 1 ring", "on: oven at 175 C")
+BAKED = PLAN.replace("where: stovetop, 1 ring", "where: oven at 175 C")
 SLOW = 24  # minutes from cold to 175 °C; the usual oven takes 15
 
 
@@ -84,7 +84,7 @@ def test_a_new_plan_takes_its_lengths_from_the_book_and_check_says_so(
     code, out, _ = run("check", str(new))
 
     assert refused == ExitCode.STOP
-    assert "pears.yaml:18:20: P15 there is no cook's book yet" in why
+    assert "pears.yaml:18:20: plan 15 there is no cook's book yet" in why
     assert code == ExitCode.DONE
     assert "takes 45 min, as in the book, from 1 evening: simmer the soup" in out
 
@@ -112,12 +112,14 @@ def test_an_ovens_rate_goes_from_three_evenings_through_the_book_into_a_new_plan
     broken = run("check", str(other))
 
     assert refused == unknown == ExitCode.STOP
-    assert "tart.yaml:10:19: P15 there is no cook's book yet to take this rate from" in why
+    assert "tart.yaml:10:19: plan 15 there is no cook's book yet to take this rate from" in why
     assert code == ExitCode.DONE
     assert f"heats {SLOW} min to 175 C, as in the book, from 3 evenings: Oven" in " ".join(out.split())
     assert f"heats {SLOW + 6} min to 175 C, as in the book" in " ".join(changed.split())
     assert before != sheet_of(new).digest
-    assert "other.yaml:10:20: P15 the book does not know how fast 'range' heats; the oven it knows is 'oven'" in which
+    assert (
+        "other.yaml:10:20: plan 15 the book does not know how fast 'range' heats; the oven it knows is 'oven'" in which
+    )
     assert broken[:2] == (ExitCode.STOP, "")
     assert "book.yaml:" in broken[2]
     assert "'heat' is nothing an oven does" in broken[2]

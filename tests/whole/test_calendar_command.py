@@ -35,14 +35,14 @@ def test_it_goes_to_stdout_with_the_line_ends_of_the_standard(run: Run) -> None:
 def test_what_must_be_mended_before_anybody_eats_is_said(
     run: Run, lantern_sheet: RunSheet, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    stopped = msgspec.structs.replace(lantern_sheet, stops=("F01 the chicken\x1b[2J is not done",))
+    stopped = msgspec.structs.replace(lantern_sheet, stops=("food 1 the chicken\x1b[2J is not done",))
     monkeypatch.setattr("board.desk._work_out", lambda *_: stopped)
 
     code, out, err = run("calendar", LANTERN)
 
     assert code == ExitCode.DONE
     assert out.startswith("BEGIN:VCALENDAR")
-    assert "F01 the chicken\ufffd[2J is not done" in err
+    assert "food 1 the chicken\ufffd[2J is not done" in err
 
 
 def test_an_older_calendar_is_replaced_whole_its_mode_and_link_kept(run: Run, tmp_path: Path) -> None:

@@ -106,7 +106,9 @@ def test_a_bad_plan_exits_2_with_every_place(run: Run, tmp_path: Path) -> None:
 def test_what_the_kitchen_cannot_do_stops_with_its_line(run: Run, tmp_path: Path) -> None:
     plan = tmp_path / "five-rings.yaml"
     text = (PLANS / "lantern-supper.yaml").read_text(encoding="utf-8")
-    plan.write_text(text.replace("on: stovetop, 2 rings, frying pan, casserole", "on: stovetop, 5 rings, casserole"))
+    plan.write_text(
+        text.replace("where: stovetop, 2 rings, frying pan, casserole", "where: stovetop, 5 rings, casserole")
+    )
     line = next(n for n, row in enumerate(plan.read_text().splitlines(), 1) if "5 rings" in row)
 
     code, out, _ = run("check", str(plan))

@@ -85,7 +85,7 @@ def test_where_not_all_could_be_looked_at_the_list_says_so_at_its_end(run: Run, 
     plan = tmp_path / "plan.yaml"
     plan.write_text(SOUND.replace("takes: 10 min", "taks: 10 min"))
     _, _, told = run("check", str(plan))
-    plan.write_text(SOUND.replace("on: stovetop, 1 ring, big pot", "on: stovetop, 9 rings, big pot"))
+    plan.write_text(SOUND.replace("where: stovetop, 1 ring, big pot", "where: stovetop, 9 rings, big pot"))
     _, out, _ = run("check", str(plan))
     plan.write_text(SOUND)
     _, sound, _ = run("check", str(plan))

@@ -55,7 +55,7 @@ def test_an_allergy_met_exits_2_and_the_timetable_is_made_all_the_same(run: Run,
 
     assert code == ExitCode.STOP
     assert "STOP: could hurt somebody who eats it" in out
-    assert "small.yaml:12:23: A01 Nut cake is not safe for Ines (no tree nuts)" in out
+    assert "small.yaml:12:23: guests 1 Nut cake is not safe for Ines (no tree nuts)" in out
     assert "The timetable holds" in out
 
     code, out, _ = run("sheet", small)
@@ -69,4 +69,4 @@ def test_guests_of_a_plan_that_cannot_be_read(run: Run, small: str) -> None:
     code, out, err = run("guests", small)
 
     assert (code, out) == (ExitCode.STOP, "")
-    assert "small.yaml:13:46: P07" in err
+    assert "small.yaml:13:46: plan 7" in err

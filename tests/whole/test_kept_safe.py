@@ -23,7 +23,7 @@ courses:
         ingredients: [2 kg chicken thighs (butcher)]
         steps:
           - step: braise the thighs
-            on: oven at 160 C
+            where: oven at 160 C
             takes: 80 min
             cooks: poultry
             until: 70 C
@@ -47,10 +47,10 @@ def test_check_makes_the_timetable_all_the_same_and_exits_2(run: Run, plan: str)
     code, out, _ = run("check", plan)
 
     assert code == ExitCode.STOP
-    assert "F01 braise the thighs: its middle reaches 70 °C (158 °F)" in out
+    assert "food 1 braise the thighs: its middle reaches 70 °C (158 °F)" in out
     # 20 mixed, 5 carried, 100 eaten: 125 of 120
-    assert "F10 Cream salad: 2 h 05" in out
-    assert out.index("F10") < out.index("F11")
+    assert "food 10 Cream salad: 2 h 05" in out
+    assert out.index("food 10") < out.index("food 11")
     assert "The timetable holds" in out
 
 
@@ -60,7 +60,7 @@ def test_the_sheet_says_first_what_must_be_mended_and_last_every_clock(run: Run,
     assert code == ExitCode.DONE
     head, _, rest = out.partition("serve Main")
     assert "Must be mended before anybody eats" in head
-    assert head.index("F01") < head.index("proved")
+    assert head.index("food 1") < head.index("proved")
     clocks = rest.partition("Neither hot nor cold enough")[2]
     assert "⊗ Cream salad" in clocks
     assert "125" in clocks
@@ -72,7 +72,7 @@ def test_the_sheet_for_other_programs_has_stops_and_clocks(run: Run, plan: str) 
     _, out, _ = run("sheet", plan, "--json")
     form = json.loads(out)
 
-    assert [line[:3] for line in form["stops"]] == ["F01", "F10"]
+    assert [line[:3] for line in form["stops"]] == ["food 1", "food 10"]
     assert form["rules"] == "home rules (USDA FSIS / FoodSafety.gov)"
     chicken, salad = form["clocks"]
     assert set(salad) == {"dish", "course", "minutes_out", "limit_minutes", "runs_out", "source"}
@@ -84,4 +84,4 @@ def test_the_sheet_for_other_programs_has_stops_and_clocks(run: Run, plan: str) 
 def test_the_kept_sheet_carries_its_stops(run: Run, plan: str) -> None:
     run("sheet", plan)
 
-    assert [line[:3] for line in sheet_of(Path(plan)).stops] == ["F01", "F10"]
+    assert [line[:3] for line in sheet_of(Path(plan)).stops] == ["food 1", "food 10"]

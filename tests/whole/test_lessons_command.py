@@ -39,7 +39,7 @@ courses:
           - step: cut the leeks
             takes: 15 to 20 to 25 min
           - step: simmer the soup
-            on: stovetop, 1 ring
+            where: stovetop, 1 ring
             takes: 25 to 30 to 35 min   # as the book says
             attended: 3 min at the start, 2 min at the end
             best within: 10 min
@@ -123,7 +123,7 @@ def test_what_was_learned_is_told_though_the_plan_has_no_timetable(
     log = live(plan, tmp_path / "evening.jsonl")
     plan.write_text(PLAN.replace("stovetop, 1 ring", "stovetop, 9 rings"), encoding="utf-8")
     code, out, err = run("lessons", str(plan), str(log))
-    assert (code, "simmer the soup" in out, "C01" in err) == (ExitCode.STOP, True, True)
+    assert (code, "simmer the soup" in out, "kitchen 1" in err) == (ExitCode.STOP, True, True)
 
     plan.write_text(PLAN, encoding="utf-8")
     here = effects.sheet_of
@@ -279,14 +279,14 @@ def test_lessons_that_leave_food_out_too_long_say_so_first_and_when_taken(run: R
     _, out, _ = run("lessons", str(plan), *map(str, logs))
     told = out.split("How often each course")[0]
     assert "must be mended before anybody eats" in told
-    assert "▲ F10 Chicken salad" in told
+    assert "▲ food 10 Chicken salad" in told
     assert "0 of 3" in out  # nor was it on time then
 
     code, out, err = run("lessons", str(plan), *map(str, logs), "--take", "all")
     assert code == ExitCode.STOP
     assert "pick and dress the chicken" in out
     assert "Taken up. But" in err
-    assert "F10 Chicken salad" in err
+    assert "food 10 Chicken salad" in err
 
 
 def test_evenings_of_another_plan_teach_nothing_and_that_is_said(run: Run, plan: Path, tmp_path: Path) -> None:

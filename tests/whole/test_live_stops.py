@@ -40,7 +40,7 @@ def test_understood_opens_the_board_and_the_log_and_the_review_say_so(
     board = asked(plan, log, env)
     before = " ".join(str(board.process.before).split())
     assert "This must be mended before anybody eats" in before
-    assert "F01 braise the thighs" in before
+    assert "food 1 braise the thighs" in before
     assert not log.exists()  # nothing has begun
 
     board.process.sendline("understood")
@@ -48,7 +48,7 @@ def test_understood_opens_the_board_and_the_log_and_the_review_say_so(
     board.kill()
 
     accepted = state_of(log).stops_accepted
-    assert [stop[:3] for stop in accepted] == ["F01", "F10"]
+    assert [stop[:3] for stop in accepted] == ["food 1", "food 10"]
     again = Terminal(["live", plan, "--log", str(log), "--no-bell"], (100, 30), env)
     assert ASKED not in again.wait_for("┃")  # gone on with, and not asked again
     again.press("q")
@@ -61,7 +61,7 @@ def test_understood_opens_the_board_and_the_log_and_the_review_say_so(
     assert sum(isinstance(event, StopsAccepted) for event in events) == 1
     _, out, _ = run("review", str(log))
     assert "In spite of" in out
-    assert "F01" in out
+    assert "food 1" in out
     _, told, _ = run("review", str(log), "--json")
     assert '"stops_accepted": [' in told
 
@@ -93,8 +93,8 @@ def test_a_rehearsal_tells_them_in_one_line_and_asks_nothing(run: Run, plan: str
 
     assert code == ExitCode.DONE
     (line,) = [each for each in err.splitlines() if "before anybody eats" in each]
-    assert "F01 braise the thighs" in line
-    assert "F10 Cream salad" in line
+    assert "food 1 braise the thighs" in line
+    assert "food 10 Cream salad" in line
 
 
 def test_a_plan_without_stops_is_opened_at_once(tmp_path: Path, env: dict[str, str]) -> None:

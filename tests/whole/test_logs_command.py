@@ -27,7 +27,7 @@ courses:
       - dish: Soup for Ines
         steps:
           - {step: cut the leeks, takes: 15 to 20 to 30 min}
-          - {step: simmer the soup, on: 'stovetop, 1 ring', takes: 25 to 30 to 40 min, keeps: 40 min hot}
+          - {step: simmer the soup, where: 'stovetop, 1 ring', takes: 25 to 30 to 40 min, keeps: 40 min hot}
 """
 
 

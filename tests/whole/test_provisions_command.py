@@ -29,7 +29,7 @@ courses:
       - dish: Leek *broth*
         for: 4
         ingredients: [1 kg leeks (veg), 200 g butter (dairy), 5 g salt, 2 "odd\x1b[2J" things]
-        steps: [{step: simmer, on: stovetop, takes: 30 min}]
+        steps: [{step: simmer, where: stovetop, takes: 30 min}]
 """.replace('2 "odd\x1b[2J" things', '"2 odd \\e[2J things"')
 )
 
@@ -92,7 +92,7 @@ def test_a_missing_pantry_file_and_a_bad_one_are_told(run: Run, plan: str) -> No
     larder = Path(plan).with_name("larder.yaml")
     larder.write_text("- 2 kg\n")
     code, _, err = run("provisions", plan)
-    assert (code, "larder.yaml:1:3: P07" in err) == (2, True)
+    assert (code, "larder.yaml:1:3: plan 7" in err) == (2, True)
 
     larder.unlink()
     code, _, err = run("provisions", plan)
