@@ -22,7 +22,7 @@ def ask_about_stops(sheet: RunSheet, path: Path | None, ask: Callable[[str], str
         return False
     print(words.STOPS_HEAD)
     for stop in stops:
-        print(words.stop_line(one_line(stop)))
+        print(f"  {words.stop_line(one_line(stop))}")
     try:
         typed = ask(words.STOPS_ASK)
     except EOFError:

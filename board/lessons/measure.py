@@ -82,7 +82,7 @@ class ReadingReview:
 class CourseReview:
     """One course: wanted, planned, pushed by the host, and when it was on the table.
 
-    `at_table` and `was_at_table` go from plating to clearing, as planned and as it was (till now while it lasts).
+    `at_table` and `was_at_table` go from plating to clearing, as planned and as it was (not ended while it lasts).
     """
 
     name: str
@@ -91,7 +91,7 @@ class CourseReview:
     served: datetime | None
     pushed: int
     at_table: tuple[datetime, datetime]
-    was_at_table: tuple[datetime, datetime] | None
+    was_at_table: tuple[datetime, datetime | None] | None
 
     @property
     def late_minutes(self) -> int | None:
@@ -166,7 +166,7 @@ def measured(state: State, opened: EveningOpened) -> Review:
             served=state.steps[c.serve].finished,
             pushed=sum(p.minutes for p in pushes if p.course == c.name),
             at_table=(slots[c.serve].start, slots[c.clear].end),
-            was_at_table=_was_at_table(state, c, ended),
+            was_at_table=_was_at_table(state, c),
         )
         for c in opened.sheet.courses
     )
@@ -195,10 +195,10 @@ def measured(state: State, opened: EveningOpened) -> Review:
     )
 
 
-def _was_at_table(state: State, course: CourseSlot, ended: datetime) -> tuple[datetime, datetime] | None:
-    """From plating to clearing; None while it is not plated."""
-    serve, clear = state.steps[course.serve], state.steps[course.clear]
-    return (serve.started, max(serve.started, clear.finished or ended)) if serve.started else None
+def _was_at_table(state: State, course: CourseSlot) -> tuple[datetime, datetime | None] | None:
+    """From plating to clearing, while it lasts without an end; None while it is not plated."""
+    began, cleared = state.steps[course.serve].started, state.steps[course.clear].finished
+    return None if began is None else (began, max(began, cleared) if cleared else None)
 
 
 def _kept(state: State, slot: Slot, ended: datetime) -> KeptReview | None:

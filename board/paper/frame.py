@@ -6,6 +6,8 @@ The page runs no script and fetches nothing: it forbids both to the browser. Bod
 from html import escape
 from typing import Literal
 
+from board import words
+
 PaperSize = Literal["a4", "letter"]
 PAPERS: dict[PaperSize, str] = {"a4": "A4", "letter": "letter"}  # as CSS names them
 _MADE_HERE = '<meta name="generator" content="platecall">'
@@ -26,7 +28,7 @@ ul.courses { list-style: none; padding: 0; margin: 0; columns: 2; }
 table { width: 100%; border-collapse: collapse; }
 tr { break-inside: avoid; }
 td { vertical-align: top; padding: .22em .5em .22em 0; border-bottom: .4pt solid #999; }
-td.box { width: 1.5em; } td.box::before { content: "\\25A1"; }
+td.box { width: 1.5em; } td.box::before { content: "BOX"; }
 td.time { white-space: nowrap; width: 6.2em; font-variant-numeric: tabular-nums; }
 td.where { width: 27%; color: #333; } td.who { width: 10%; color: #333; }
 tr.course td { font-weight: bold; border-bottom: 1.2pt solid #000; }
@@ -47,25 +49,27 @@ table.told.wide { font-size: .9em; table-layout: auto; } .wide td.day, .wide td.
 table.told .n { text-align: right; }
 table.told th.group { font-weight: bold; font-style: normal; padding-top: .6em; }
 p.legend { margin: .1em 0; break-after: avoid; } tr.group { break-after: avoid; }
-table.told col.bars { width: 39%; } table.told col.span { width: 9.5%; }
+table.told col.bars { width: 34%; } table.told col.later { width: 7%; } table.told col.span { width: 9.5%; }
 table.told col.min { width: 4.5%; } table.told col.took { width: 6.5%; } table.told col.answered { width: 8.5%; }
 table.told .bars { padding-left: .3em; padding-right: 1.4em; }
 .bars svg { display: block; width: 100%; height: 12px; overflow: visible; }
 .bars text { font: 9.5px Georgia, 'Liberation Serif', 'Times New Roman', serif; }
-.bars line { stroke: #bbb; stroke-width: .5; }
-svg.sample { width: 2.2em; height: .6em; }
-rect.planned { fill: #fff; stroke: #000; stroke-width: .8; }
-rect.was { fill: #000; }
+.bars line { stroke: #ddd; stroke-width: .5; }
+svg.sample { width: 2em; height: 12px; vertical-align: -2px; overflow: visible; }
+svg svg { overflow: visible; }
+rect { fill: #bbb; }
+svg path { fill: none; stroke: #000; stroke-width: 1; }
 """
 
 
 def document(title: str, body: str, paper: PaperSize, *, wall: bool = False) -> str:
     """A whole HTML document, UTF-8. `title` is escaped here; `body` is HTML already; `wall`: in large type."""
+    style = _STYLE.replace("PAPER", PAPERS[paper]).replace("BOX", words.SIGN["box"])
     return (
         '<!doctype html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n'
         f"{_MADE_HERE}\n"
         "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">\n"
-        f"<title>{escape(title)}</title>\n<style>{_STYLE.replace('PAPER', PAPERS[paper])}</style>\n</head>\n"
+        f"<title>{escape(title)}</title>\n<style>{style}</style>\n</head>\n"
         f"<body{class_('wall', worn=wall)}>\n{body}\n</body>\n</html>\n"
     )
 

@@ -138,7 +138,7 @@ def where_of(slot: Slot, fahrenheit: bool = False) -> str:
 
 
 def _notes(sheet: RunSheet) -> Iterable[str]:
-    yield from (one_line(stop) for stop in sheet.stops)
+    yield from (words.stop_line(one_line(stop)) for stop in sheet.stops)
     yield from (one_line(f"{each.what}: {each.why}") for each in sheet.given_up)
     yield from (words.noted(one_line(note)) for note in sheet.noted)
     yield from (one_line(caution) for caution in sheet.cautions)

@@ -113,7 +113,7 @@ def _effect(found: Lessons, brings: Brings, out: Console) -> None:
     if brings.stops:
         out.print(cell(words.EFFECT_STOPS, "bold"))
         for stop in brings.stops:
-            out.print(paragraph(f"■ {stop}", indent=2))
+            out.print(paragraph(words.stop_line(stop), indent=2))
         out.print()
     out.print(cell(words.LESSONS_EFFECT, "bold"))
     rows = table((words.EFFECT_COURSE, "left"), (words.EFFECT_CAME, "right"), *SHARES)

@@ -28,7 +28,7 @@ def print_provisions(found: Provisions, out: Console) -> None:
             rows.show_header = False
             for bought in section.bought:
                 row = row_to_buy(bought, found.units)
-                rows.add_row("  □", cell(row.amount), cell(_what(row)), cell(row.cost))
+                rows.add_row(f"  {words.SIGN['box']}", cell(row.amount), cell(_what(row)), cell(row.cost))
             out.print(rows)
     _rest(found, out)
 

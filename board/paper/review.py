@@ -22,7 +22,6 @@ STYLES: dict[Tone, str] = {
     "late": "bold",
     "planned": "dim",
     "actual": "bold",
-    "both": "",
 }
 
 SLIP_KINDS: dict[type, str] = {StepStretched: "longer", GuestsDelayed: "guests", DishDropped: "dropped"}

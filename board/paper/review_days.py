@@ -1,5 +1,5 @@
-"""An evening's days as tables that print: a row a course and a step, with its times and minutes, and beside them the
-plan and what was as two bars on one scale of the day. Foreign text is escaped.
+"""An evening's days as tables that print: a row a course and a step, with its times and minutes, and beside them a
+bar for the plan on one scale of the day, marked where it really began and ended. Foreign text is escaped.
 
 A row is a table's row, so that a browser may begin a new sheet of paper between any two of them.
 """
@@ -13,26 +13,28 @@ from zoneinfo import ZoneInfo
 from board import words
 from board.lessons.measure import CourseReview, Review, StepReview
 from board.paper.frame import class_
-from board.paper.time_bars import Axis, bars, sample, scale
+from board.paper.time_bars import Axis, bar, sample, scale
 from board.plain import one_line
 from board.view.bars import Span
 
 HEAD = (
-    words.REVIEW_STEP, words.CLOSING_PLANNED, words.CLOSING_WAS, words.REVIEW_MINUTES, words.REVIEW_TOOK,
+    words.REVIEW_STEP, words.CLOSING_PLANNED, words.CLOSING_ACTUAL, words.REVIEW_MINUTES, words.REVIEW_TOOK,
     words.REVIEW_ANSWERED,
 )  # fmt: skip
+LEGEND = (
+    ("planned", words.CLOSING_PLANNED), ("began", words.CLOSING_BEGAN), ("ended", words.CLOSING_ENDED),
+)  # fmt: skip
 TEXT_COLUMNS = 3  # name and two stretches; figures stand to the right
-WIDTHS = ("", "span", "span", "min", "took", "answered", "bars")  # classes of the columns
+WIDTHS = ("", "span", "span", "min", "took", "answered", "bars", "later")  # classes of the columns
 
 
 @dataclass(frozen=True, slots=True)
 class _Row:
-    """Its bars, and the figures beside them. `lasts`: it has begun and not ended."""
+    """Its bar, and the figures beside it."""
 
     span: Span
     took: str
     answered: str = words.REVIEW_NONE
-    lasts: bool = False
 
 
 def days(review: Review, zone: ZoneInfo) -> Iterator[str]:
@@ -40,34 +42,31 @@ def days(review: Review, zone: ZoneInfo) -> Iterator[str]:
     courses: dict[date, list[_Row]] = {}
     steps: dict[date, list[_Row]] = {}
     for course in review.courses:
-        courses.setdefault(course.at_table[0].astimezone(zone).date(), []).append(_of_course(course, review.steps))
+        courses.setdefault(course.at_table[0].astimezone(zone).date(), []).append(_of_course(course))
     for step in sorted(review.steps, key=lambda step: step.slot.start):
-        steps.setdefault(step.slot.start.astimezone(zone).date(), []).append(_of_step(step, review.ended))
+        steps.setdefault(step.slot.start.astimezone(zone).date(), []).append(_of_step(step))
     for day in sorted({*courses, *steps}):
         yield from _Day(day, courses.get(day, []), steps.get(day, []), zone).lines()
 
 
-def _of_step(step: StepReview, ended: datetime) -> _Row:
-    slot, begun = step.slot, step.started
-    was = None if begun is None else (begun, max(begun, step.finished or ended))
+def _of_step(step: StepReview) -> _Row:
+    slot = step.slot
     return _Row(
-        Span(slot.name, (slot.start, slot.end), was, "", slot.ends_by_itself),
+        Span(slot.name, (slot.start, slot.end), step.started, step.finished, slot.ends_by_itself),
         words.STATES[step.status] if step.actual_minutes is None else str(step.actual_minutes),
         words.signed(step.answered_late) if step.answered_late else words.REVIEW_NONE,
-        begun is not None and step.finished is None,
     )
 
 
-def _of_course(course: CourseReview, steps: Sequence[StepReview]) -> _Row:
-    was = course.was_at_table
-    cleared = any(s.slot.kind == "clear" and s.slot.course == course.name and s.status == "finished" for s in steps)
-    lasts = was is not None and not cleared
-    took = words.STATES["under-way"] if lasts else words.NOT_SERVED if was is None else str(_minutes(was))
-    return _Row(Span(course.name, course.at_table, was, ""), took, lasts=lasts)
+def _of_course(course: CourseReview) -> _Row:
+    span = Span(course.name, course.at_table, *(course.was_at_table or ()))
+    if span.began is None:
+        return _Row(span, words.NOT_SERVED)
+    return _Row(span, str(_minutes(span.began, span.ended)) if span.ended else words.STATES["under-way"])
 
 
-def _minutes(stretch: tuple[datetime, datetime]) -> int:
-    return round((stretch[1] - stretch[0]).total_seconds() / 60)
+def _minutes(start: datetime, end: datetime) -> int:
+    return round((end - start).total_seconds() / 60)
 
 
 class _Day:
@@ -79,15 +78,16 @@ class _Day:
         self.axis = Axis([row.span for row in (*courses, *steps)], zone)
 
     def lines(self) -> Iterator[str]:
-        planned, was = (f"{sample(kind)} {_text(HEAD[n])}" for n, kind in ((1, "planned"), (2, "was")))
+        legend = " &#160; ".join(f"{sample(kind)} {_text(told)}" for kind, told in LEGEND)
         title = words.full_day(datetime.combine(self.day, time(), self.zone))
         yield f'<div class="whole">\n<h2>{_text(title)}</h2>'
-        yield f'<p class="legend">{planned} &#160; {was}</p>'
+        yield f'<p class="legend">{legend}</p>'
         columns = "".join(f"<col{class_(width, worn=bool(width))}>" for width in WIDTHS)
         yield f'<table class="told">\n<colgroup>{columns}</colgroup>'
         titles = "".join(f"<th{class_('n', worn=n >= TEXT_COLUMNS)}>{_text(each)}</th>" for n, each in enumerate(HEAD))
         whole = self._from_to(self.axis.start, self.axis.start + self.axis.length)
-        yield f'<thead>\n<tr>{titles}<th class="bars">{scale(self.axis, whole)}</th></tr>\n</thead>'
+        later = f'<th class="n">{_text(words.REVIEW_LATER)}</th>'
+        yield f'<thead>\n<tr>{titles}<th class="bars">{scale(self.axis, whole)}</th>{later}</tr>\n</thead>'
         for group, rows in ((words.CLOSING_AT_TABLE, self.courses), (words.CLOSING_STEPS, self.steps)):
             if rows:
                 yield f'<tbody>\n<tr class="group"><th class="group" colspan="{len(WIDTHS)}">{_text(group)}</th></tr>'
@@ -96,15 +96,15 @@ class _Day:
         yield "</table>\n</div>"
 
     def _row(self, row: _Row) -> str:
-        span, was = row.span, words.REVIEW_NONE
+        span, later = row.span, row.span.later_minutes
         planned = self._from_to(*span.planned)
-        if span.was is not None:
-            was = self._from_to(span.was[0], None if row.lasts else span.was[1])
-        figures = "".join(f'<td class="n">{_text(x)}</td>' for x in (_minutes(span.planned), row.took, row.answered))
-        drawn = bars(self.axis, span, one_line(words.closing_bars(span.name, planned, was)))
+        actual = words.REVIEW_NONE if span.began is None else self._from_to(span.began, span.ended)
+        figures = "".join(f'<td class="n">{_text(x)}</td>' for x in (_minutes(*span.planned), row.took, row.answered))
+        drawn = bar(self.axis, span, one_line(words.closing_bars(span.name, planned, actual)))
         return (
-            f"<tr><td>{_text(span.name)}</td><td>{_text(planned)}</td><td>{_text(was)}</td>{figures}"
-            f'<td class="bars">{drawn}</td></tr>'
+            f"<tr><td>{_text(span.name)}</td><td>{_text(planned)}</td><td>{_text(actual)}</td>{figures}"
+            f'<td class="bars">{drawn}</td>'
+            f'<td class="n">{_text(words.REVIEW_NONE if later is None else words.signed(later))}</td></tr>'
         )
 
     def _from_to(self, start: datetime, end: datetime | None) -> str:

@@ -63,7 +63,7 @@ def _evening(evening: Evening) -> Iterator[str]:
         yield f"<p><strong>{_text(evening.dropped)}</strong></p>"
     yield from _courses(review, zone)
     yield '<div class="notes">'
-    yield from _list(words.STOPS_ACCEPTED, review.stops)
+    yield from _list(words.STOPS_ACCEPTED, [words.stop_line(stop) for stop in review.stops])
     yield from _list(words.REVIEW_CAUSES, causes(evening))
     yield from _list(words.REVIEW_ODDS, odds_lines(evening))
     yield from _list(words.REVIEW_LATE_ANSWERS, late_answers(evening, None), "short")

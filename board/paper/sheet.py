@@ -35,7 +35,7 @@ def print_sheet(sheet: RunSheet, by: str, out: Console) -> None:
             rows.add_row(
                 words.clock(start),
                 _end(start, end),
-                "□",
+                words.SIGN["box"],
                 cell(_what(slot)),
                 cell(where_of(slot, sheet.fahrenheit), "dim"),
                 cell(", ".join(dict.fromkeys(a.who for a in slot.attended)), "dim"),
@@ -54,7 +54,7 @@ def _stops(sheet: RunSheet, out: Console) -> None:
     if sheet.stops:
         out.print(cell(words.SHEET_STOPS, "bold"))
         for line in sheet.stops:
-            out.print(paragraph(f"■ {line}", indent=2))
+            out.print(paragraph(words.stop_line(line), indent=2))
         out.print()
 
 
@@ -97,7 +97,7 @@ def _clocks(sheet: RunSheet, zone: ZoneInfo, out: Console) -> None:
     for each in clocks:
         ends = each.runs_out.astimezone(zone) if each.runs_out is not None else None
         rows.add_row(
-            cell(("■ " if each.too_long else "") + each.clock.dish),
+            cell((f"{words.SIGN['past']} " if each.too_long else "") + each.clock.dish),
             cell(each.clock.course, "dim"),
             str(each.out_minutes),
             str(each.clock.limit_minutes),
@@ -178,7 +178,14 @@ def print_leaves(leaves: Sequence[Leaf], out: Console) -> None:
             for row in day.rows:
                 what = " · ".join([row.what, *row.told])
                 style = "bold" if row.course else ""
-                rows.add_row(row.start, row.end, "□", cell(what, style), cell(row.where, "dim"), cell(row.who, "dim"))
+                rows.add_row(
+                    row.start,
+                    row.end,
+                    words.SIGN["box"],
+                    cell(what, style),
+                    cell(row.where, "dim"),
+                    cell(row.who, "dim"),
+                )
             out.print(rows)
         out.print()
         for note in leaf.notes:

@@ -1,5 +1,5 @@
-"""Planned and as it was, two thin bars over one scale of time, as inline SVG: outlined and solid, so it reads in black
-and white. Pure.
+"""A bar for what was planned over a scale of time, with marks where it really began and ended, as inline SVG that reads
+in black and white. Pure.
 
 Lengths along the scale are per cent of its width, so a drawing is as wide as the cell it stands in.
 """
@@ -20,9 +20,13 @@ LEAST = 0.8  # per cent: so wide is what took no time
 QUARTER = timedelta(minutes=15)
 NEAR_END = 4.0  # per cent: a time so near to an end is written inwards from it
 
-# Pixels from the top of a row.
-PLANNED_AT, WAS_AT, THICK = 0.5, 6.5, 4.5
-ARROW = {"planned": "M2 .5l4 2.2-4 2.2z", "was": "M2 6.5l4 2.2-4 2.2z"}
+TOP, THICK = 3.5, 5  # pixels of a row: where a bar begins, from above
+# A mark is a double stroke with a tick towards what it bounds, as the sign in a terminal; an arrow: it goes on.
+MARKS = {
+    "began": "M-1.2 0v12M1.2 0v12M1.2 6h3.4",
+    "ended": "M1.2 0v12M-1.2 0v12M-1.2 6h-3.4",
+    "goes-on": "M2 6h2M6 6h2M7 3.4l3 2.6-3 2.6",
+}
 
 
 @dataclass(frozen=True)
@@ -80,30 +84,36 @@ def scale(axis: Axis, told: str) -> str:
     return f'<svg role="img" aria-label="{escape(told)}">{times}</svg>'
 
 
-def bars(axis: Axis, span: Span, told: str) -> str:
-    """A row: the plan above, what was below. An arrow at the edge: it goes on."""
-    drawn = _bar(axis, span.planned, "planned", PLANNED_AT)
-    if span.was is not None:
-        drawn += _bar(axis, span.was, "was", WAS_AT)
+def bar(axis: Axis, span: Span, told: str) -> str:
+    """A row: the plan, and on it or beyond it what really happened."""
+    happened = (("began", span.began), ("ended", span.ended))
+    marks = {kind: axis.share(at) for kind, at in happened if at is not None}
+    drawn = _planned(axis, span) + "".join(_mark(kind, share) for kind, share in marks.items() if share <= 100)
+    if max(axis.share(span.planned[1]), *marks.values(), 0.0) > 100:
+        drawn += _mark("goes-on", 100)
     return f'<svg role="img" aria-label="{escape(told)}">{axis.lines}{drawn}</svg>'
 
 
 def sample(kind: str) -> str:
-    """A bar for the legend."""
-    return (
-        f'<svg class="sample" aria-hidden="true"><rect class="{kind}" x="2%" y="15%" width="96%" height="70%"/></svg>'
-    )
+    """A bar or a mark for the legend."""
+    drawn = _mark(kind, 50) if kind in MARKS else _rect(0, 100)
+    return f'<svg class="sample" aria-hidden="true">{drawn}</svg>'
 
 
-def _bar(axis: Axis, stretch: tuple[datetime, datetime], kind: str, top: float) -> str:
-    left, right = axis.share(stretch[0]), axis.share(stretch[1])
-    runs_off = f'<svg x="100%"><path d="{ARROW[kind]}"/></svg>' if right > 100 else ""
-    if left > 100 or right < 0:
-        return runs_off
-    left = max(0.0, left)
+def _planned(axis: Axis, span: Span) -> str:
+    left, right = (max(0.0, axis.share(at)) for at in span.planned)
+    if left > 100:
+        return ""
     width = max(LEAST, min(100.0, right) - left)
-    left = min(left, 100 - width)
-    return f'<rect class="{kind}" x="{left:.2f}%" y="{top}" width="{width:.2f}%" height="{THICK}"/>{runs_off}'
+    return _rect(min(left, 100 - width), width)
+
+
+def _rect(left: float, width: float) -> str:
+    return f'<rect x="{left:.2f}%" y="{TOP}" width="{width:.2f}%" height="{THICK}"/>'
+
+
+def _mark(kind: str, share: float) -> str:
+    return f'<svg class="{kind}" x="{share:.2f}%"><path d="{MARKS[kind]}"/></svg>'
 
 
 def _anchor(share: float) -> str:

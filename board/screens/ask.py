@@ -66,7 +66,9 @@ class PushScreen(ModalScreen[tuple[str, int] | None]):
         before = self.evening.look()
         after = self.evening.what_if(self.evening.push(course, self.minutes))
         lines = [after.words] if isinstance(after, Refusal) else costs(self.viewer, before, after).lines(self._room())
-        title = Content.styled(f"› {one_line(words.push_line(course, self.minutes))}", "bold $accent")
+        title = Content.styled(
+            f"{words.SIGN['chosen']} {one_line(words.push_line(course, self.minutes))}", "bold $accent"
+        )
         self.text.update(Content("\n").join([Content(""), title, *(Content(one_line(x)) for x in lines), Content("")]))
 
     def _room(self) -> int:

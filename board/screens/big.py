@@ -2,6 +2,7 @@
 
 from functools import lru_cache
 
+from board import words
 from board.plain import one_line, to_ascii_letters
 
 FONT = "future"  # drawn with box strokes, like Textual's own digits beside it
@@ -27,13 +28,10 @@ def bigger(text: str, width: int) -> tuple[str, ...] | None:
     return tuple(half for row in rows for half in _halves(row)) if rows is not None else None
 
 
-GOES_RIGHT, GOES_DOWN = "━┏┗┣┳┻╋╺", "┃┏┓┣┫┳╋╻"
-
-
 def _halves(row: str) -> tuple[str, str]:
     """Each stroke on two by two places: itself, and what runs on from it to the right and below."""
-    upper = "".join(sign + ("━" if sign in GOES_RIGHT else " ") for sign in row)
-    lower = "".join(("┃" if sign in GOES_DOWN else " ") + " " for sign in row)
+    upper = "".join(sign + (words.SIGN["hands"] if sign in words.LETTERS_RIGHT else " ") for sign in row)
+    lower = "".join((words.SIGN["now"] if sign in words.LETTERS_DOWN else " ") + " " for sign in row)
     return upper, lower
 
 

@@ -23,7 +23,6 @@ ROLES: dict[Tone, str] = {
     "late": "presses",
     "planned": "soft",
     "actual": "accent",
-    "both": "stands",
 }
 
 

@@ -2,6 +2,9 @@
 
 Lines and contents name roles, never colours; a look says how each role is drawn. Every text stands out from every
 ground it is drawn on by 4.5:1, in `contrast` by 7:1 (WCAG 2.1, 1.4.3 and 1.4.6). `plain` sends no colour at all.
+
+What goes well has no colour of its own: an evening on time or tight is in the colour of any text, and so is a call
+however long it waits; only what is late, or past what it may stand, has one.
 """
 
 from collections.abc import Mapping
@@ -30,7 +33,6 @@ class Paints:
     soft: str
     accent: str
     name: str
-    good: str
     wary: str
     bad: str
     stands: str
@@ -44,17 +46,17 @@ class Paints:
 
 
 DARK = Paints(
-    text="#efe4d2", soft="#a3937e", accent="#f2c879", name="#c79a6a", good="#8fb98a", wary="#e3a857", bad="#e98368",
+    text="#efe4d2", soft="#a3937e", accent="#f2c879", name="#c79a6a", wary="#e3a857", bad="#e98368",
     stands="#c9b79c", background="#171310", surface="#211b16", panel="#2b231c", live="#4a3820", on_live="#f6dca8",
     late="#e5765b", on_late="#171310",
 )  # fmt: skip
 LIGHT = Paints(
-    text="#1f261f", soft="#555c4d", accent="#7b1e4a", name="#4f5330", good="#2a5c2e", wary="#6f4a00", bad="#a01b10",
+    text="#1f261f", soft="#555c4d", accent="#7b1e4a", name="#4f5330", wary="#6f4a00", bad="#a01b10",
     stands="#3f4638", background="#f3f4ee", surface="#e8eae0", panel="#dcdfd1", live="#ecc9d9", on_live="#4d0f2c",
     late="#a01b10", on_late="#ffffff",
 )  # fmt: skip
 CONTRAST = Paints(
-    text="#ffffff", soft="#d6d6d6", accent="#ffd75f", name="#ffffff", good="#9df59d", wary="#ffd75f", bad="#ffa899",
+    text="#ffffff", soft="#d6d6d6", accent="#ffd75f", name="#ffffff", wary="#ffd75f", bad="#ffa899",
     stands="#ffffff", background="#000000", surface="#000000", panel="#141414", live="#ffffff", on_live="#000000",
     late="#ffa899", on_late="#000000",
 )  # fmt: skip
@@ -70,7 +72,7 @@ def _theme(name: str, paints: Paints, *, dark: bool) -> Theme:
         background=paints.background,
         surface=paints.surface,
         panel=paints.panel,
-        success=paints.good,
+        success=paints.text,
         warning=paints.wary,
         error=paints.bad,
         dark=dark,

@@ -52,9 +52,9 @@ class Top(Horizontal):
         if self._clock.value != view.clock:
             self._clock.update(view.clock)
         self._title.show(f"{view.title} · {view.day}")
-        standing = f"{view.standing_sign} {view.standing.upper()}"
+        standing = f"{view.standing_sign} {view.standing}"
         self._standing.show(f"{standing}   {mode}".rstrip())
-        self._standing.wear(f"-{view.standing.replace(' ', '-')}")
+        self._standing.wear(f"-{view.standing.lower().replace(' ', '-')}")
         course = view.course
         if course is None:
             self._course.show(words.ALL_SERVED)
@@ -171,7 +171,7 @@ def _standing(view: BoardView, room: int, width: int) -> list[Line]:
 
 
 def _listed(call: CallView, clock_width: int, *, is_chosen: bool) -> Line:
-    text = f"{'›' if is_chosen else ' '}{call.clock:>{clock_width}}  {call.sign} {call.headline}"
+    text = f"{words.SIGN['chosen'] if is_chosen else ' '}{call.clock:>{clock_width}}  {call.sign} {call.headline}"
     role = "chosen" if is_chosen else "accent" if call.is_due else "text"
     told = f"  {words.INSISTENCE_SIGN[call.insistence]}{call.countdown}" if call.is_due else f"  {call.detail}"
     return (text, role), (told, "soft")

@@ -144,7 +144,7 @@ class SlipScreen(ModalScreen[Taken | None]):
         for number, line in enumerate(self.lines):
             here = number == self.at
             style = "bold $accent" if here else "$soft" if line.wish is None else ""
-            text = f"{'›' if here else ' '} {number + 1}  {self._headline(line)}"
+            text = f"{words.SIGN['chosen'] if here else ' '} {number + 1}  {self._headline(line)}"
             drawn.append(_pressable(text, f"number({number + 1})").stylize(style))
             if here:
                 drawn += _indented(line.lines(room))

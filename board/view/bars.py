@@ -1,4 +1,4 @@
-"""Planned and actual as one bar a row: the upper half is the plan, the lower what was. Pure."""
+"""A bar a row for what was planned, with marks on it or beyond it where it really began and ended. Pure."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -9,34 +9,39 @@ from typing import Literal
 from board import words
 from board.view.fold import pad
 
-TAIL_WIDTH = 6
+TAIL_WIDTH = 9  # a gap and the minutes
 EVERY_MINUTES = (15, 30, 60, 120, 180, 360)  # between two times of the scale
 CLOCK_WIDTH = 7  # a clock time and a gap
 
 
-Kind = Literal["planned", "actual", "both"]
+Kind = Literal["planned", "actual"]
 
 
 @dataclass(frozen=True, slots=True)
 class Span:
-    """One row: its name, from when to when it was planned and was, and what stands behind its bar.
+    """One row: its name, from when to when it was planned, and when it really began and ended, as far as it did.
 
     `runs_off`: the scale need not reach to its end, as for what stands in the fridge overnight.
     """
 
     name: str
     planned: tuple[datetime, datetime]
-    was: tuple[datetime, datetime] | None
-    tail: str
+    began: datetime | None = None
+    ended: datetime | None = None
     runs_off: bool = False
+
+    @property
+    def later_minutes(self) -> int | None:
+        """By how much it ended later than planned; below 0 where it was sooner."""
+        return None if self.ended is None else round((self.ended - self.planned[1]).total_seconds() / 60)
 
 
 def reach(spans: Sequence[Span]) -> tuple[datetime, datetime]:
-    """From the first beginning to the last end of any of them, planned or as it was."""
+    """From the first beginning to the last end of any of them, planned or actual."""
     told = [span for span in spans if not span.runs_off] or spans
-    ends = [end for span in told for end in (span.planned, span.was) if end is not None]
-    start = min(span.planned[0] if span.was is None else min(span.planned[0], span.was[0]) for span in spans)
-    return start, max(start, *(over for _, over in ends))
+    start = min(at for span in spans for at in (span.planned[0], span.began) if at is not None)
+    ends = [at for span in told for at in (span.planned[1], span.began, span.ended) if at is not None]
+    return start, max(start, *ends)
 
 
 class Chart:
@@ -54,12 +59,28 @@ class Chart:
         return pad(span.name, self.name_width - 1) + " "
 
     def bar(self, span: Span) -> tuple[tuple[str, Kind | None], ...]:
-        """As wide as the scale, in stretches of one kind; None where nothing was planned nor was."""
-        planned, was = self._columns(span.planned), self._columns(span.was) if span.was else range(0)
-        kinds = [_kind(column in planned, column in was) for column in range(self.columns)]
-        return tuple(
-            ((words.CLOSING_GLYPHS[kind] if kind else " ") * len(list(run)), kind) for kind, run in groupby(kinds)
-        )
+        """As wide as the scale, in stretches of one kind; None where nothing was planned and nothing happened."""
+        cells: list[tuple[str, Kind | None]] = [(" ", None)] * self.columns
+        for column in self._columns(span.planned):
+            cells[column] = (words.SIGN["planned"], "planned")
+        for column, mark in self._marks(span).items():
+            cells[column] = (words.SIGN[mark], "actual")
+        return tuple(("".join(sign for sign, _ in run), kind) for kind, run in _runs(cells))
+
+    def _marks(self, span: Span) -> dict[int, str]:
+        """By column: where it really began and ended, and at the edge that it goes on."""
+        last = self.columns - 1
+        marks = {last: "goes-on"} if self._goes_on(span) else {}
+        if span.began is None or self._column(span.began) > self.columns:
+            return marks
+        took = self._columns((span.began, span.ended or span.began))
+        marks[took[0]] = "began"
+        if span.ended is not None and self._column(span.ended) <= self.columns:
+            marks[took[-1]] = "ended" if len(took) > 1 else "at-once"
+        return marks
+
+    def _goes_on(self, span: Span) -> bool:
+        return any(self._column(at) > self.columns for at in (span.planned[1], span.began, span.ended) if at)
 
     def times(self) -> str:
         """Clock times where they fall, as many as fit."""
@@ -83,7 +104,5 @@ class Chart:
         return round((at - self.start).total_seconds() / self.per_column)
 
 
-def _kind(planned: bool, was: bool) -> Kind | None:
-    if planned and was:
-        return "both"
-    return "planned" if planned else "actual" if was else None
+def _runs(cells: Sequence[tuple[str, Kind | None]]) -> list[tuple[Kind | None, list[tuple[str, Kind | None]]]]:
+    return [(kind, list(run)) for kind, run in groupby(cells, key=lambda cell: cell[1])]

@@ -59,7 +59,7 @@ class BoardView:
     title: str
     day: str
     clock: str
-    standing: str  # in hand, tight, behind
+    standing: str  # on time, tight, late
     standing_sign: str
     course: CourseView | None
     due: tuple[CallView, ...]
@@ -282,17 +282,17 @@ def answer_word(slot: Slot, call: Call, state: State) -> str:
     return words.DONE_BEGIN
 
 
-def is_behind(course: CourseForecast) -> bool:
+def is_late(course: CourseForecast) -> bool:
     """Later than the plan allows it to slip, beyond what the host pushed it."""
     return course.slip_minutes > course.may_slip
 
 
 def how_it_stands(forecast: Forecast, due: tuple[Call, ...]) -> str:
-    """Behind when a course to come slips further than it may; tight when one slips at all, when a call with hardly
-    any give waits unanswered, or when something would stand past what it keeps; else in hand."""
+    """Late when a course to come slips further than it may; tight when one slips at all, when a call with hardly
+    any give waits unanswered, or when something would stand past what it keeps; else on time."""
     ahead = [course for course in forecast.courses if course.is_ahead]
-    if any(is_behind(course) for course in ahead):
-        return words.BEHIND
+    if any(is_late(course) for course in ahead):
+        return words.STANDS_LATE
     pressing = any(
         call.give_minutes is not None
         and call.give_minutes < TIGHT_MINUTES
@@ -301,4 +301,4 @@ def how_it_stands(forecast: Forecast, due: tuple[Call, ...]) -> str:
     )
     slipping = any(course.slip_minutes > 0 for course in ahead)
     spoiling = any(each.taken_up > each.until for each in forecast.keeping)
-    return words.TIGHT if pressing or slipping or spoiling else words.IN_HAND
+    return words.STANDS_TIGHT if pressing or slipping or spoiling else words.STANDS_ON_TIME

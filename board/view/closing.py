@@ -1,7 +1,7 @@
 """How the evening went, on one page: lines of toned text for a width, for the board and for paper. Pure.
 
-A chart has one row a course (from `DETAILED` cells on, one a step as well): ▀ planned, ▄ as it was, █ both, so it
-reads without colour. Every text is safe for a terminal.
+A chart has one row a course (from `DETAILED` cells on, one a step as well): a bar for what was planned, marks where it
+really began and ended, and how much later that was, so it reads without colour. Every text is safe for a terminal.
 """
 
 from collections.abc import Sequence
@@ -18,7 +18,7 @@ from board.timetable.run_sheet import Slot
 from board.view.bars import Chart, Span
 from board.view.fold import cut, fold_words, pad
 
-Tone = Literal["title", "head", "text", "soft", "late", "planned", "actual", "both"]
+Tone = Literal["title", "head", "text", "soft", "late", "planned", "actual"]
 Segment = tuple[str, Tone]
 PageLine = tuple[Segment, ...]
 
@@ -44,7 +44,7 @@ class Course(Protocol):
     @property
     def at_table(self) -> tuple[datetime, datetime]: ...
     @property
-    def was_at_table(self) -> tuple[datetime, datetime] | None: ...
+    def was_at_table(self) -> tuple[datetime, datetime | None] | None: ...
 
 
 class Step(Protocol):
@@ -219,7 +219,7 @@ class _Page:
         notes = [words.closing_note(self.at(n.at), self.names.get(n.slot or ""), n.text) for n in of.notes]
         return [
             (),
-            *self._named(words.STOPS_ACCEPTED, of.stops),
+            *self._named(words.STOPS_ACCEPTED, [words.stop_line(stop) for stop in of.stops]),
             *self._named(words.REVIEW_RAN_OVER, over[: self.most] or [words.REVIEW_NOTHING_OVER]),
             *self._named(words.REVIEW_LEFT_OUT, _listed(of.left_out())),
             *self._named(words.REVIEW_NOT_REACHED, _listed(of.not_reached()) if of.closed else []),
@@ -252,10 +252,7 @@ class _Page:
 
     def _at_table(self) -> list[PageLine]:
         """A row a course: from plating to clearing."""
-        spans = [
-            Span(one_line(c.name), c.at_table, c.was_at_table, "" if not c.late_minutes else f"{c.late_minutes:+d}")
-            for c in self.evening.courses
-        ]
+        spans = [Span(one_line(c.name), c.at_table, *(c.was_at_table or ())) for c in self.evening.courses]
         return self._chart(words.CLOSING_AT_TABLE, spans, NAME_WIDTH)
 
     def _every_step(self) -> list[PageLine]:
@@ -265,11 +262,9 @@ class _Page:
             slot = step.slot
             if slot.kind == "heat" or slot.start == slot.end:
                 continue
-            was = (step.started, step.finished or self.evening.ended) if step.started else None
-            over = f"{step.ran_over:+d}" if step.ran_over else ""
             day = words.full_day(slot.start.astimezone(self.zone))
             days.setdefault(day, []).append(
-                Span(one_line(slot.name), (slot.start, slot.end), was, over, slot.ends_by_itself)
+                Span(one_line(slot.name), (slot.start, slot.end), step.started, step.finished, slot.ends_by_itself)
             )
         lines: list[PageLine] = []
         for day, spans in days.items():
@@ -286,7 +281,15 @@ class _Page:
 
     def _bar(self, chart: Chart, span: Span) -> PageLine:
         bar: list[Segment] = [(text, kind or "text") for text, kind in chart.bar(span)]
-        return ((chart.name(span), "text"), *bar, (f" {span.tail}".rstrip(), "late"))
+        return ((chart.name(span), "text"), *bar, _later(span))
+
+
+def _later(span: Span) -> Segment:
+    """The minutes by which it ended later, behind its bar; that it goes on where it only began."""
+    later = span.later_minutes
+    if later is None:
+        return (f" {words.STATE_SIGN['under-way']}" if span.began else "", "soft")
+    return f" {words.signed(later)}", "late" if later > 0 else "soft"
 
 
 def read_words(read: Read, fahrenheit: bool) -> str:

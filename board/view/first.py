@@ -25,7 +25,7 @@ def first_lines(view: BoardView, columns: int, rows: int, mode: str = "") -> lis
 def _said(view: BoardView, columns: int, mode: str) -> Iterator[str]:
     course = view.course
     yield f" {view.clock}  {view.title} · {view.day}"
-    yield f" {view.standing_sign} {view.standing.upper()}   {mode}"
+    yield f" {view.standing_sign} {view.standing}   {mode}"
     yield f" {course.title}  {course.countdown}  {course.detail}" if course else f" {words.ALL_SERVED}"
     yield ""
     if not view.due:

@@ -119,7 +119,7 @@ def _in_words(viewer: Viewer, event: Event, by_number: dict[int, Event]) -> tupl
         case CoursePushed(course=course, minutes=minutes):
             return signs["push"], words.pushed(course, minutes)
         case StepStretched() | GuestsDelayed() | DishDropped():
-            return signs["later"], slip_words(event, viewer.slots)
+            return signs["slip"], slip_words(event, viewer.slots)
         case ClockJumped(seconds=seconds, slept=slept):
             return signs["board"], words.clock_jumped(round(seconds), slept=slept)
         case SheetTaken():
@@ -132,11 +132,11 @@ def _in_words(viewer: Viewer, event: Event, by_number: dict[int, Event]) -> tupl
             return signs["reading"], words.told_unread(_name(viewer, slot))
         case ClockWarned(dish=dish, course=course, what=what, cooking=cooking):
             name = one_line(dish or course, LONGEST_NAME)
-            return signs["warned"], words.told_clock(name, what, raw=cooking is not None)
+            return signs["past" if what == "over" else "warned"], words.told_clock(name, what, raw=cooking is not None)
         case LeftoversPutAway(course=course):
-            return parts["end"], words.is_put_away(one_line(course, LONGEST_NAME))
+            return signs["put-away"], words.is_put_away(one_line(course, LONGEST_NAME))
         case StopsAccepted():
-            return signs["warned"], words.TOLD_STOPS
+            return signs["stops"], words.TOLD_STOPS
         case KeepingWarned(slot=slot):
             return signs["warned"], words.told_warned(_name(viewer, slot))
         case TakenBack(targets=targets):

@@ -1,6 +1,6 @@
 """Lanes as ribbons of time: bars with their names and countdowns, drawn to a width. Pure; text safe for a terminal.
 
-A bar is drawn with ━ where hands are on it and ╌ where it runs by itself, so it reads without colour.
+A bar is drawn with one stroke where hands are on it and another where it runs by itself, so it reads without colour.
 """
 
 from collections.abc import Sequence
@@ -23,7 +23,7 @@ Segment = tuple[str, Tone]
 Row = tuple[Segment, ...]
 
 LABEL_WIDTH = 9
-EDGE = "▏"  # where a bar begins
+HANDS, BY_ITSELF, NOW = words.SIGN["hands"], words.SIGN["by-itself"], words.SIGN["now"]
 BEFORE_MINUTES = 12
 LANE_ORDER = ("oven", "stovetop", "fridge", "front-of-house", "worktop")
 ZOOMS = (45, 90, 180)  # minutes ahead
@@ -113,7 +113,7 @@ def _bars(sheet: RunSheet, state: State, forecast: Forecast, lane: str, scale: S
         seconds = (ahead.end - forecast.now).total_seconds()
         tone: Tone = "coming"
         if step.status == "finished":
-            tone, name = "done", f"{words.FINISHED_SIGN}{name}"
+            tone, name = "done", f"{words.STATE_SIGN['finished']}{name}"
         elif step.status == "under-way":
             tone = "running"
             if seconds <= 0:
@@ -178,8 +178,8 @@ def _row(bars: Sequence[Bar], scale: Scale, *, strokes: bool = True) -> Row:
         free_until = bars[number + 1].left if number + 1 < len(bars) else scale.width
         _draw(cells, bar, min(free_until, scale.width), strokes=strokes)
     column = scale.now_column
-    if 0 <= column < scale.width and cells[column][0] in " ━╌":
-        cells[column] = ("┃", "now")
+    if 0 <= column < scale.width and cells[column][0] in (" ", HANDS, BY_ITSELF):
+        cells[column] = (NOW, "now")
     return _joined(cells)
 
 
@@ -187,9 +187,9 @@ def _draw(cells: list[tuple[str, Tone]], bar: Bar, free_until: int, *, strokes: 
     left, right = max(0, bar.left), min(len(cells), bar.right)
     for column in range(left, right):
         on = any(a <= column < b for a, b in bar.hands)
-        cells[column] = (("━" if on else "╌") if strokes else " ", bar.tone)
+        cells[column] = ((HANDS if on else BY_ITSELF) if strokes else " ", bar.tone)
     if 0 <= bar.left < right:
-        cells[bar.left] = (EDGE, bar.tone)
+        cells[bar.left] = (words.SIGN["edge"], bar.tone)
         left += 1
     room = free_until - left
     if room < 3:
@@ -232,7 +232,7 @@ def _times(scale: Scale, zone: tzinfo) -> Row:
             for offset, char in enumerate(words.clock(mark.astimezone(zone))):
                 cells[column + offset] = (char, "faint")
         mark += timedelta(minutes=every)
-    for offset, char in enumerate(f"┃{words.clock(local)}"):
+    for offset, char in enumerate(f"{NOW}{words.clock(local)}"):
         if scale.now_column + offset < scale.width:
             cells[scale.now_column + offset] = (char, "now")
     return ((" " * LABEL_WIDTH, "name"), *_joined(cells))

@@ -23,6 +23,7 @@ from board.words.provisions import *
 from board.words.recipe import *
 from board.words.refusals import *
 from board.words.safety import *
+from board.words.signs import *
 from board.words.slips import *
 from board.words.table import *
 from board.words.times import *

@@ -1,5 +1,7 @@
 """The command line: commands, options, and what they say."""
 
+from board.words.signs import SIGN
+
 PROGRAM = "platecall"
 CAUTION = (
     "Planning help only: the label on the food, your local food-safety code and licensed advice decide. "
@@ -12,7 +14,7 @@ def played(at: str, sign: str, text: str) -> str:
 
 
 def played_course(at: str, name: str, late: int) -> str:
-    return f"{at}  ● {name} is out" + (f", {late} min late" if late else ", on time")
+    return f"{at}  {SIGN['served']} {name} is out" + (f", {late} min late" if late else ", on time")
 
 
 def played_summary(answered: int, courses: int, on_time: int, left_out: int) -> str:
@@ -118,8 +120,8 @@ OPTIONS = {
 WORKING = "working out the timetable …"
 NO_ANSWER = "no timetable was found in the time allowed; try again, or make the plan smaller"
 NO_TERMINAL = "the live board needs a terminal to draw on; for plain output use `platecall rehearse PLAN --plain`"
-STOP, MIND, NOTE = "STOP: cannot be done as written", "MIND", "NOTE"
-STOP_SAFETY = "STOP: could hurt somebody who eats it"
+STOP, MIND, NOTE = f"{SIGN['stop']} STOP: cannot be done as written", f"{SIGN['mind']} MIND", f"{SIGN['note']} NOTE"
+STOP_SAFETY = f"{SIGN['stop']} STOP: could hurt somebody who eats it"
 CHECK_HOLDS = "The timetable holds: every course on time, nothing kept past its limit."
 CHECK_GIVES_UP = "The timetable has to give something up:"
 CHECK_STOPPED = "No timetable until the stops above are mended."

@@ -1,12 +1,18 @@
 """Who may eat what: the table of guests and dishes."""
 
+from board.words.signs import SIGN
+
 GUESTS_CAUTION = (
     "Planning help only: names of foods are matched, labels are not read. Read every label and ask your guest; the "
     "label, local law and licensed practice decide. Keep pans, boards, knives, spoons and frying oil apart."
 )
 GUESTS_GUEST = "guest"
-GUESTS_SAFE, GUESTS_ASK, GUESTS_NOT_SAFE, GUESTS_NOT_SERVED = "✓", "?", "✗", "–"
-GUESTS_LEGEND = "✓ nothing found · ? ask, or read the label · ✗ not safe, or not eaten · – is not served it"
+GUESTS_SAFE, GUESTS_ASK, GUESTS_NOT_SAFE = SIGN["safe"], SIGN["ask"], SIGN["not-safe"]
+GUESTS_NOT_SERVED = SIGN["nothing"]
+GUESTS_LEGEND = (
+    f"{GUESTS_SAFE} nothing found · {GUESTS_ASK} ask, or read the label · {GUESTS_NOT_SAFE} not safe, or not eaten · "
+    f"{GUESTS_NOT_SERVED} is not served it"
+)
 GUESTS_DISHES = "Dishes"
 GUESTS_REASONS = "Why"
 GUESTS_NO_REASONS = "Nothing was found that a guest must not have or does not eat."

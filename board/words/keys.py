@@ -1,5 +1,7 @@
 """Keys, and what they do."""
 
+from board.words.signs import sign_row
+
 # (key, words in the bar, words in help)
 HELP_KEY = "?"
 KEYS_EVENING = (
@@ -32,8 +34,13 @@ KEYS_REHEARSAL = (
 )
 HELP_TITLE = "Keys"
 HELP_SIGNS = (
-    ("▶ ◉ ■", "a call to begin, to look in, to end; !! waits, !!! long"),
-    ("━ ╌", "hands on it, by itself; ◆ in hand, ▲ tight, ■ behind"),
+    (sign_row("begin", "look-in", "end"), "a call to begin, to look in, to end; !! waits, !!! long"),
+    (sign_row("on-time", "tight", "late"), "on time, tight, late"),
+    (sign_row("under-way", "keeping", "finished"), "under way; it stands, and is good; finished"),
+    (sign_row("served", "left-out"), "served; left out"),
+    (sign_row("clock", "past"), "its clock runs; past its limit: do not serve or keep"),
+    (sign_row("stop", "mind"), "must be mended before anybody eats; mind"),
+    (sign_row("hands", "by-itself", "now"), "hands on it; by itself; now"),
 )
 CLOSE_HINT = "↑ ↓ scroll · esc closes"
 BELL_ON, BELL_OFF = "bell on", "bell off"

@@ -1,5 +1,7 @@
 """Lanes, states, and how the evening stands."""
 
+from board.words.signs import SIGN
+
 LANES = {
     "oven": "Oven",
     "stovetop": "Stovetop",
@@ -22,7 +24,8 @@ STATES = {
     "keeping": "keeping",
     "left-out": "left out",
 }
-STATE_SIGN = {"to-come": " ", "called": "▶", "under-way": "━", "keeping": "▒", "finished": "■", "left-out": "×"}
-IN_HAND, TIGHT, BEHIND = "in hand", "tight", "behind"
-FINISHED_SIGN = "✓"
-STANDING_SIGN = {IN_HAND: "◆", TIGHT: "▲", BEHIND: "■"}
+STATE_SIGN = {"to-come": " ", "called": SIGN["begin"]} | {
+    state: SIGN[state] for state in ("under-way", "keeping", "finished", "left-out")
+}
+STANDS_ON_TIME, STANDS_TIGHT, STANDS_LATE = "On time", "Tight", "Late"
+STANDING_SIGN = {STANDS_ON_TIME: SIGN["on-time"], STANDS_TIGHT: SIGN["tight"], STANDS_LATE: SIGN["late"]}

@@ -2,7 +2,7 @@
 
 from datetime import datetime
 
-from board.words.lanes import FINISHED_SIGN
+from board.words.signs import SIGN
 from board.words.times import day_and_clock, dial, span, to_fahrenheit
 
 DONE_BEGIN, DONE_LOOK, DONE_END = "begun", "looked in", "done"
@@ -13,7 +13,7 @@ OPENING = "the keys work in a moment"
 REHEARSAL = "rehearsal"
 HELD = "clock held"
 LOOK_FOR = "look for"
-PART_SIGN = {"start": "▶", "look-in": "◉", "end": "■"}
+PART_SIGN = {"start": SIGN["begin"], "look-in": SIGN["look-in"], "end": SIGN["end"]}
 
 
 def too_early_for_guests(arrive: datetime) -> str:
@@ -58,7 +58,7 @@ def course_strip(courses: list[str]) -> str:
 
 
 def course_out(name: str, at: str) -> str:
-    return f"{name} {FINISHED_SIGN} {at}"
+    return f"{name} {SIGN['served']} {at}"
 
 
 def course_ahead(name: str, at: str, late_minutes: int) -> str:
@@ -111,7 +111,7 @@ def waited(seconds: float) -> str:
 
 
 # How hard a call asks, by the strokes of its bell.
-INSISTENCE_SIGN = {1: "", 2: "!! ", 3: "!!! "}
+INSISTENCE_SIGN = {1: "", 2: f"{2 * SIGN['mind']} ", 3: f"{3 * SIGN['mind']} "}
 DONE_ALREADY = "done already"
 
 

@@ -1,12 +1,14 @@
 """Run logs as a list, for other programs and other eyes; several evenings looked back on."""
 
+from board.words.signs import SIGN
+
 LOG_DATE, LOG_PLAN = "date", "plan"
 EVENING, REHEARSED = "evening", "rehearsal"
 LOG_CLOSED, LOG_OPEN, LOG_DAMAGED, LOG_NEWER = "closed", "left open", "damaged", "newer version"
 NO_LOGS = "No run logs yet."
 GUEST_STAND_IN = "guest"
 ON_TIME = "on time"
-NOT_SERVED = "–"
+NOT_SERVED = SIGN["nothing"]
 ANONYMISE_NEEDS_OUT = "say where the copy goes: -o FILE"
 ANONYMISE_NEEDS_NAMES = "say whose names are to go: --names Ines,Tomas, or --plan PLAN for the plan's guests"
 REVIEW_CAUSES = "What made it late"

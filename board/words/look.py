@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from board.words.live import core
+from board.words.signs import SIGN
 from board.words.times import degrees, degrees_alone, missing, span
 
 # (key, words in the bar, words in help)
@@ -18,14 +19,18 @@ KEYS_LOOK = (
 LOOK_TITLE = {"all": "What happened", "yours": "What you did", "steps": "Every step"}
 LOOK_NOTHING = "nothing yet"
 LOOK_SIGNS = {
-    "later": "…",
-    "out": "×",
-    "push": "→",
-    "note": "“",
-    "reading": "°",
-    "warned": "!",
-    "back": "←",
-    "board": "·",
+    "later": SIGN["again"],
+    "slip": SIGN["wrong"],
+    "out": SIGN["left-out"],
+    "push": SIGN["moved"],
+    "note": SIGN["noted"],
+    "reading": SIGN["reading"],
+    "warned": SIGN["mind"],
+    "stops": SIGN["stop"],
+    "past": SIGN["past"],
+    "put-away": SIGN["finished"],
+    "back": SIGN["undone"],
+    "board": SIGN["board"],
 }
 
 
@@ -102,7 +107,7 @@ READING_TROUBLE = {
 
 
 def reading_for(name: str, wanted: float, fahrenheit: bool) -> str:
-    return f"› {name}: {core(wanted, fahrenheit)} wanted"
+    return f"{SIGN['chosen']} {name}: {core(wanted, fahrenheit)} wanted"
 
 
 def reading_unit(fahrenheit: bool) -> str:
@@ -145,9 +150,11 @@ CLOSING_KEYS = "↑ ↓ scroll · esc or q closes this page"
 CLOSING_COURSES = "Courses"
 CLOSING_OUT, CLOSING_AT_TABLE, CLOSING_STEPS = "out", "At the table", "Steps"
 CLOSING_KEPT, CLOSING_READINGS, CLOSING_PUT_AWAY = "Kept longest", "Readings", "Put away"
-CLOSING_GLYPHS = {"planned": "▀", "actual": "▄", "both": "█"}
-CLOSING_PLANNED, CLOSING_WAS = "planned", "as it was"
-CLOSING_LEGEND = f"▀ {CLOSING_PLANNED}  ▄ {CLOSING_WAS}  █ both"
+CLOSING_PLANNED, CLOSING_ACTUAL = "planned", "actual"
+CLOSING_BEGAN, CLOSING_ENDED = "began", "ended"
+CLOSING_LEGEND = " · ".join(
+    [*(f"{SIGN[mark]} {mark}" for mark in (CLOSING_PLANNED, CLOSING_BEGAN, CLOSING_ENDED)), "then how much later"]
+)
 KEPT_TOO_LONG = (
     "What stood past its limit: with food, when in doubt, throw it out. The label and your local code go first."
 )
@@ -194,6 +201,6 @@ def closing_day(day: str) -> str:
     return f"{CLOSING_STEPS}, {day}"
 
 
-def closing_bars(name: str, planned: str, was: str) -> str:
-    """What two bars show, for who hears the page."""
-    return f"{name}: {CLOSING_PLANNED} {planned}; {CLOSING_WAS} {was}"
+def closing_bars(name: str, planned: str, actual: str) -> str:
+    """What a row's bar and its marks show, for who hears the page."""
+    return f"{name}: {CLOSING_PLANNED} {planned}; {CLOSING_ACTUAL} {actual}"

@@ -1,6 +1,7 @@
 """A rehearsal with mishaps."""
 
 from board.words.lessons import evenings
+from board.words.signs import SIGN
 
 
 def ready_early(name: str) -> str:
@@ -20,11 +21,11 @@ def guests_sit(course: str, minutes: int) -> str:
 
 
 def played_early(at: str, name: str) -> str:
-    return f"{at}  ✓ {ready_early(name)}"
+    return f"{at}  {SIGN['finished']} {ready_early(name)}"
 
 
 def played_instead(at: str, said: str) -> str:
-    return f"{at}  … {said}"
+    return f"{at}  {SIGN['wrong']} {said}"
 
 
 def night_title() -> str:

@@ -1,7 +1,9 @@
 """What is printed: sheets, checks, reviews."""
 
+from board.words.signs import SIGN
+
 SHEET_FROM, SHEET_TO, SHEET_WHAT, SHEET_WHERE, SHEET_WHO, SHEET_GIVE = "from", "to", "what", "where", "who", "give"
-SHEET_NO_GIVE = "–"
+SHEET_NO_GIVE = SIGN["nothing"]
 
 
 def give(minutes: int) -> str:
@@ -42,8 +44,8 @@ def sheet_state(proved: bool, gap: float) -> str:
 
 REVIEW_COURSE, REVIEW_WANTED, REVIEW_PLANNED, REVIEW_SERVED = "course", "wanted", "planned", "served"
 REVIEW_LATE, REVIEW_PUSHED, REVIEW_STEP, REVIEW_BEGUN = "late", "pushed", "step", "begun"
-REVIEW_MINUTES, REVIEW_TOOK, REVIEW_ANSWERED = "min", "took", "answered"
-REVIEW_NONE = "–"
+REVIEW_MINUTES, REVIEW_TOOK, REVIEW_ANSWERED, REVIEW_LATER = "min", "took", "answered", "later"
+REVIEW_NONE = SIGN["nothing"]
 REVIEW_RAN_OVER = "Ran over"
 REVIEW_NOTHING_OVER = "Nothing ran over."
 REVIEW_LEFT_OUT = "Left out"

@@ -2,6 +2,8 @@
 
 from datetime import date
 
+from board.words.signs import SIGN
+
 PROVISIONS_NO_TRIP = "No trip serves these"
 PROVISIONS_IN_HOUSE = "In the house, or from the tap: nothing to buy"
 PROVISIONS_NO_SECTION = "anywhere"
@@ -112,7 +114,7 @@ KEYS_TICK = (
     ("n", "next not ticked"),
     ("q", "leave"),
 )
-TICKED, NOT_TICKED = "☑", "☐"
+TICKED, NOT_TICKED = SIGN["finished"], SIGN["box"]
 
 
 def tick_keys() -> str:

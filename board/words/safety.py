@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from math import ceil
 
+from board.words.signs import SIGN
 from board.words.times import degrees, span
 
 # --- readings that are asked for ---------------------------------------------------------------------------------
@@ -37,7 +38,7 @@ def not_held(name: str, wanted: float, left: float) -> str:
 
 
 # --- clocks ------------------------------------------------------------------------------------------------------
-CLOCK_SIGN = {False: "◔", True: "●"}  # by whether its limit is reached
+CLOCK_SIGN = {False: SIGN["clock"], True: SIGN["past"]}  # by whether its limit is reached
 CLOCK_TOLD = {
     "soon": "soon out too long",
     "over": "out too long: do not serve or keep it",
@@ -129,7 +130,7 @@ def core_reads(celsius: float, fahrenheit: bool) -> str:
 
 
 def reading_of_cooling(name: str) -> str:
-    return f"› {name}: {READING_COOLS}"
+    return f"{SIGN['chosen']} {name}: {READING_COOLS}"
 
 
 def read_in(name: str, minutes: int) -> str:
@@ -177,4 +178,4 @@ def stops_rehearsed(stops: Sequence[str]) -> str:
 
 
 def stop_line(stop: str) -> str:
-    return f"  STOP {stop}"
+    return f"{SIGN['stop']} {stop}"

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from board.words.signs import SIGN
 from board.words.times import span
 
 SLIP_TITLE = "What went wrong?"
@@ -17,7 +18,7 @@ SLIP_NONE = {
     "oven": "An oven lost its heat: none is in use",
     "length": "Another length: no step is left",
 }
-COST_PAST = "!"  # before what stands past its limit
+COST_PAST = SIGN["mind"]  # before what stands past its limit
 SLIP_STOP, SLIP_GO_ON = "y  stop that too", "n  leave out only what has not begun"
 SLIPPED = "What slipped"
 
@@ -59,7 +60,7 @@ def slip_length(name: str, minutes: int) -> str:
 
 
 def slip_one_of(number: int, count: int) -> str:
-    return f" ‹{number} of {count}›"
+    return f" ({number} of {count})"
 
 
 def slip_go_on_without(names: str) -> str:

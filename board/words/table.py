@@ -1,19 +1,21 @@
 """The table: who sits where, one cover, what to get out."""
 
+from board.words.signs import SIGN
+
 TABLE_SEATS = "Who sits where"
 TABLE_AROUND = "seen from above; the names run clockwise, from the top right"
 TABLE_FACING = "seen from above; the first list is on the left, the second on the right"
 TABLE_NO_SEATS = "The plan has no `seats`; these guests must not be served:"
 TABLE_NO_SEATS_NO_WORDS = "The plan has no `seats`, and no guest says what they must not be served."
 TABLE_EMPTY = "(empty)"
-TABLE_MUST_NOT = "! "
+TABLE_MUST_NOT = f"{SIGN['mind']} "
 TABLE_NOT_SEATED = "With no seat"
 TABLE_COVER = "One cover"
 TABLE_GET_OUT = "What to get out"
 TABLE_STANDING = "No course is eaten at the table."
 TABLE_LEFT, TABLE_RIGHT = "left", "right"
 TABLE_PIECE, TABLE_ASKED, TABLE_THERE, TABLE_MIND = "piece", "asked for", "there", "mind"
-TABLE_UNTOLD = "–"
+TABLE_UNTOLD = SIGN["nothing"]
 TABLE_NOT_COUNTED = "how many there are is not told"
 TABLE_WHOLE_MEAL = "the whole meal"
 TABLE_USUAL = "usual"

@@ -21,7 +21,7 @@ from board.lessons.measure import measured
 from board.lessons.trace import Answer, answered_late, away_planned_and_actual, traced
 from board.paper.frame import is_page
 from board.paper.review_page import MOST_COLUMNS, page
-from board.paper.time_bars import Axis, bars
+from board.paper.time_bars import Axis, bar
 from board.run.events import EveningOpened
 from board.run.wishes import Close, DropDish, Push, WriteNote
 from board.timetable.run_sheet import RunSheet
@@ -83,30 +83,37 @@ def looked_back(host: Host, dropped: str | None = None) -> LookedBack:
     )  # fmt: skip
 
 
-def rects(svg: str) -> list[tuple[str, float, float]]:
-    """Class, start and width in per cent of each bar of a drawing, read as XML."""
+def rects(svg: str) -> list[tuple[float, float]]:
+    """Start and width in per cent of each bar of a drawing, read as XML."""
     found = ElementTree.fromstring(svg).iter("rect")
-    return [(r.attrib["class"], float(r.attrib["x"][:-1]), float(r.attrib["width"][:-1])) for r in found]
+    return [(float(r.attrib["x"][:-1]), float(r.attrib["width"][:-1])) for r in found]
+
+
+def marks(svg: str) -> list[tuple[str, float]]:
+    """What each mark says, and where it stands in per cent."""
+    found = (each for each in ElementTree.fromstring(svg).iter("svg") if "x" in each.attrib)
+    return [(m.attrib["class"], float(m.attrib["x"][:-1])) for m in found]
 
 
 def drawing(html: str, name: str) -> str:
-    """The bars of the row of that name."""
+    """The bar of the row of that name."""
     row = next(row for row in html.split("<tr>") if row.startswith(f"<td>{name}</td>") and '<td class="bars">' in row)
     return row.split('<td class="bars">')[1].split("</td>")[0]
 
 
 def span(planned: tuple[str, str], was: tuple[str, str] | None, *, runs_off: bool = False) -> Span:
-    return Span("x", (at(planned[0]), at(planned[1])), (at(was[0]), at(was[1])) if was else None, "", runs_off=runs_off)
+    return Span("x", (at(planned[0]), at(planned[1])), *(map(at, was or ())), runs_off=runs_off)
 
 
 # --- bars --------------------------------------------------------------------------------------------------------
-def test_bars_stand_where_a_hand_reckons_them() -> None:
+def test_bar_and_marks_stand_where_a_hand_reckons_them() -> None:
     """A scale of 120 min from 17:00: 17:30 is a quarter of it; 17:45 to 18:33 are 45/120 and 48/120."""
     spans = [span(("17:00", "19:00"), None), span(("17:30", "18:00"), ("17:45", "18:33"))]
     axis = Axis(spans, UTC)
 
-    assert rects(bars(axis, spans[0], "")) == [("planned", 0.0, 100.0)]
-    assert rects(bars(axis, spans[1], "")) == [("planned", 25.0, 25.0), ("was", 37.5, 40.0)]
+    assert (rects(bar(axis, spans[0], "")), marks(bar(axis, spans[0], ""))) == ([(0.0, 100.0)], [])
+    assert rects(bar(axis, spans[1], "")) == [(25.0, 25.0)]
+    assert marks(bar(axis, spans[1], "")) == [("began", 37.5), ("ended", 77.5)]
     assert [(mark.share, mark.clock) for mark in axis.marks] == [
         (0.0, "17:00"), (12.5, "17:15"), (25.0, "17:30"), (37.5, "17:45"), (50.0, "18:00"), (62.5, "18:15"),
         (75.0, "18:30"), (87.5, "18:45"), (100.0, "19:00"),
@@ -115,18 +122,26 @@ def test_bars_stand_where_a_hand_reckons_them() -> None:
 
 def test_what_took_no_time_is_still_seen_and_stays_on_the_scale() -> None:
     axis = Axis([span(("17:00", "19:00"), None)], UTC)
-    ((_, left, width),) = rects(bars(axis, span(("19:00", "19:00"), None), ""))
+    row = bar(axis, span(("19:00", "19:00"), ("18:00", "18:00")), "")
+    ((left, width),) = rects(row)
 
     assert width > 0
     assert left + width == pytest.approx(100)
+    assert marks(row) == [("began", 50.0), ("ended", 50.0)]
+
+
+def test_what_only_began_has_no_mark_at_an_end() -> None:
+    axis = Axis([span(("17:00", "19:00"), None)], UTC)
+
+    assert marks(bar(axis, Span("x", (at("17:00"), at("18:00")), at("17:30")), "")) == [("began", 25.0)]
 
 
 def test_what_goes_on_overnight_ends_at_the_edge_with_an_arrow() -> None:
     spans = [span(("17:00", "18:00"), None), span(("17:30", "23:30"), ("17:45", "23:45"), runs_off=True)]
-    drawn = bars(Axis(spans, UTC), spans[1], "")
+    drawn = bar(Axis(spans, UTC), spans[1], "")
 
-    assert rects(drawn) == [("planned", 50.0, 50.0), ("was", 75.0, 25.0)]
-    assert drawn.count("<path") == 2
+    assert rects(drawn) == [(50.0, 50.0)]
+    assert marks(drawn) == [("began", 75.0), ("goes-on", 100.0)]
 
 
 @pytest.mark.parametrize(
@@ -142,18 +157,18 @@ def test_what_goes_on_overnight_ends_at_the_edge_with_an_arrow() -> None:
 )
 def test_hours_are_those_of_the_plans_zone(zone: str, start: str, end: str, expected: list[str]) -> None:
     planned = (datetime.fromisoformat(start).replace(tzinfo=UTC), datetime.fromisoformat(end).replace(tzinfo=UTC))
-    marks = Axis([Span("x", planned, None, "")], ZoneInfo(zone)).marks
+    written = Axis([Span("x", planned)], ZoneInfo(zone)).marks
     hours = (planned[1] - planned[0]).total_seconds() / 3600
 
-    assert [mark.clock for mark in marks if mark.clock.endswith(":00")] == expected
-    full = [mark.share for mark in marks if mark.clock.endswith(":00")]
+    assert [mark.clock for mark in written if mark.clock.endswith(":00")] == expected
+    full = [mark.share for mark in written if mark.clock.endswith(":00")]
     assert all(b - a == pytest.approx(100 / hours) for a, b in pairwise(full))
 
 
 @pytest.mark.parametrize("hours", [1, 3, 7, 13, 24, 36, 24 * 400])
 def test_times_never_run_into_one_another(hours: int) -> None:
     planned = (at("17:10"), at("17:10") + timedelta(hours=hours))
-    axis = Axis([Span("x", planned, None, "")], ZoneInfo("Europe/Berlin"))
+    axis = Axis([Span("x", planned)], ZoneInfo("Europe/Berlin"))
     written = [mark.share for mark in axis.marks if mark.clock]
 
     assert 1 <= len(written) <= 9
@@ -161,20 +176,24 @@ def test_times_never_run_into_one_another(hours: int) -> None:
 
 
 # --- the page ----------------------------------------------------------------------------------------------------
-def test_every_step_of_the_day_has_its_row_with_its_bars(host: Host) -> None:
+def test_every_step_of_the_day_has_its_row_with_its_bar(host: Host) -> None:
     """Little supper: the scale goes from 17:00 to the planned clearing at 19:35, 155 minutes."""
     html = page([looked_back(evening(host))], "a4")
     read = Page(html)
-    rows = {row[0]: row[1:6] for row in read.rows if len(row) == 7}
+    rows = {row[0]: row[1:6] for row in read.rows if len(row) == 8}
+    later = {row[0]: row[7] for row in read.rows if len(row) == 8}
 
     assert list(rows) == [words.REVIEW_STEP, "Stew", *(s.name for s in host.evening.state.sheet.slots)]
     assert rows["stew"] == ["17:30–18:30", "17:35–18:38", "60", "63", "+5 min"]
     assert rows["sauce"] == ["18:35–18:45", "–", "10", "left out", "–"]
     assert rows["clear"] == ["19:30–19:35", "–", "5", "to come", "–"]
     assert rows["Stew"] == ["18:50–19:35", "18:55–", "45", "under way", "–"]  # it is not cleared
-    assert rects(drawing(html, "stew")) == [("planned", 19.35, 38.71), ("was", 22.58, 40.65)]  # 30, 60; 35, 63 of 155
-    assert rects(drawing(html, "sauce")) == [("planned", 61.29, 6.45)]
-    assert "stew: planned 17:30–18:30; as it was 17:35–18:38" in read.labels()
+    assert rects(drawing(html, "stew")) == [(19.35, 38.71)]  # 30 and 60 of 155
+    assert marks(drawing(html, "stew")) == [("began", 22.58), ("ended", 63.23)]  # 35 and 98 of 155
+    assert marks(drawing(html, "sauce")) == []
+    assert marks(drawing(html, "Stew")) == [("began", 74.19)]  # 115 of 155; on the table still
+    assert (later["chop"], later["stew"], later["sauce"], later["Stew"]) == ("+5 min", "+8 min", "–", "–")
+    assert "stew: planned 17:30–18:30; actual 17:35–18:38" in read.labels()
     assert len(read.labels()) == 1 + len(rows) - 1  # a scale, and a drawing a row
 
 
@@ -224,7 +243,7 @@ def test_stops_slips_pushes_and_what_stood_too_long_stand_out(little: RunSheet) 
 
     assert f"<strong>! {words.closing_kept('chop', 140, 120, 'room')}</strong>" in html
     assert words.KEPT_TOO_LONG in read.text
-    assert f"{words.STOPS_ACCEPTED}</h3>\n<ul><li>stew: 60 °C is not enough" in html
+    assert f"{words.STOPS_ACCEPTED}</h3>\n<ul><li>▲ stew: 60 °C is not enough" in html
     assert "Sat 17:40 Sauce dropped" in read.text
     assert next(row for row in read.rows if row[0] == "Stew")[-2:] == [words.NOT_SERVED, "+10 min"]
     assert "so far" not in read.text
@@ -242,7 +261,7 @@ def test_foreign_text_stays_text(little: RunSheet) -> None:
     read = Page(html)
 
     assert not {"script", "img", "a", "link", "use"} & {tag for tag, _ in read.tags}
-    assert f"{SHOWN}stew: planned 17:30–18:30; as it was 17:35–18:38" in read.labels()
+    assert f"{SHOWN}stew: planned 17:30–18:30; actual 17:35–18:38" in read.labels()
     assert f"({SHOWN}stew) <script>" in read.text
     assert not set("\x1b\u202e") & set(html)
     assert not re.search(r"<[^>]*\s(?:src|href|on\w+|style)=", html)

@@ -255,9 +255,9 @@ def test_look_back_tells_it_and_that_it_was_taken_back(little: RunSheet) -> None
     told = happened(Viewer(host.evening.sheet), host.evening.told, host.clock.now(), only_yours=True)
 
     assert [f"{line.clock} {line.sign} {line.text}" for line in told][-3:] == [
-        "20:15 ■ put away: what is left of Stew (taken back)",
-        "20:16 ← taken back: that what is left of Stew is put away",
-        "20:17 ■ put away: what is left of Stew",
+        "20:15 ▣ put away: what is left of Stew (taken back)",
+        "20:16 ↶ taken back: that what is left of Stew is put away",
+        "20:17 ▣ put away: what is left of Stew",
     ]
 
 

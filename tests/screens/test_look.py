@@ -74,7 +74,7 @@ async def test_a_call_that_comes_due_meanwhile_rings_and_is_said_on_the_top_line
         await pilot.pause(0.1)
 
         assert kitchen.chime.rung == 1
-        assert "▶ Chop · called just now" in kitchen.shown().splitlines()[0]
+        assert "◤ Chop · called just now" in kitchen.shown().splitlines()[0]
         assert "called: Chop" in kitchen.shown().splitlines()[3]
 
 
@@ -485,7 +485,7 @@ async def test_help_scrolls_where_the_window_is_too_small(kitchen: Kitchen) -> N
         last = words.HELP_SIGNS[-1][1]
         assert last not in kitchen.shown()
 
-        await pilot.press(*["down"] * 12)
+        await pilot.press(*["down"] * 20)
         await pilot.pause()
 
         assert last in kitchen.shown()

@@ -16,6 +16,7 @@ from board.screens.big import big, bigger
 from board.screens.keys import LEFT_TO_HELP
 from board.screens.live import LiveScreen
 from board.screens.palette import DARK, LIGHT, LOOKS
+from board.screens.panels import DUE_FRAMES, CallPanel, OneLine
 from board.words import THEMES
 from tests.conftest import Host, at
 from tests.screens.conftest import Kitchen, Recorder, screen_text
@@ -38,12 +39,12 @@ async def test_twenty_calls_at_once_stay_legible(size: tuple[int, int], named: i
 
         text = screen_text(app)
         assert "+19" in text
-        assert sum(f"▶ Stir pan {n} " in text for n in range(1, 21)) >= named
+        assert sum(f"◤ Stir pan {n} " in text for n in range(1, 21)) >= named
         assert "Stew" in text
         for _ in range(19):  # all of them can be reached, and the chosen one is always in sight
             await pilot.press("down")
         await pilot.pause()
-        assert "›17:00  ▶ Stir pan 20" in screen_text(app)
+        assert "›17:00  ◤ Stir pan 20" in screen_text(app)
 
 
 async def test_twenty_things_under_way_say_how_many_lanes_hold_back() -> None:
@@ -200,6 +201,39 @@ async def test_every_screen_can_be_read_in_every_theme(theme: str) -> None:
 
 
 @pytest.mark.parametrize("theme", THEMES)
+async def test_what_goes_well_has_no_colour_of_its_own_and_what_is_late_has(theme: str) -> None:
+    evening, _ = evening_at(supper(), "14:40", until="14:40")
+    app = BoardApp(evening, chime=Recorder(), theme=theme)
+    async with app.run_test(size=(100, 30)) as pilot:
+        await pilot.pause()
+        standing, call = app.live.query_one("#standing", OneLine), app.live.query_one("#call", CallPanel)
+        plain = app.live.rich_style.color
+        worn = {}
+        for stands in words.STANDING_SIGN:
+            standing.wear(f"-{stands.lower().replace(' ', '-')}")
+            await pilot.pause()
+            worn[stands] = standing.rich_style.color
+
+        assert call.has_class("-quiet")
+        assert {worn[words.STANDS_ON_TIME], worn[words.STANDS_TIGHT], call.rich_style.color} == {plain}
+        assert (worn[words.STANDS_LATE] == plain) == (theme == "plain")
+
+
+async def test_a_call_keeps_its_colour_however_long_it_waits() -> None:
+    evening, _ = evening_at(supper(), "18:10", until="18:10")
+    app = BoardApp(evening, chime=Recorder())
+    async with app.run_test(size=(100, 30)) as pilot:
+        await pilot.pause()
+        call, seen = app.live.query_one("#call", CallPanel), set()
+        for frame in DUE_FRAMES.values():
+            call.wear(frame)
+            await pilot.pause()
+            seen.add((call.rich_style.color, call.styles.border_left[1]))
+
+    assert len(seen) == 1
+
+
+@pytest.mark.parametrize("theme", THEMES)
 async def test_the_chosen_line_of_a_list_is_told_by_more_than_colour(theme: str) -> None:
     evening, _ = evening_at(supper(), "18:41", until="18:22")
     app = BoardApp(evening, chime=Recorder(), theme=theme)
@@ -345,13 +379,15 @@ async def test_help_of_a_rehearsal_shows_every_key_in_the_smallest_usual_window(
         await pilot.pause()
         seen = screen_text(app)
         assert words.CLOSE_HINT in seen  # which says that it scrolls
-        await pilot.press(*["down"] * 5)
-        await pilot.pause()
-        seen += screen_text(app)
+        for _ in range(2):
+            await pilot.press(*["down"] * 5)
+            await pilot.pause()
+            seen += screen_text(app)
 
         for key, _, meaning in (*words.KEYS_EVENING, *words.KEYS_REHEARSAL):
             assert (f"{key:>7}  {meaning}" in seen) == (key != words.HELP_KEY)
-        assert words.HELP_SIGNS[-1][1] in seen
+        for signs, meaning in words.HELP_SIGNS:
+            assert f"{signs:>7}  {meaning}" in seen
 
 
 # --- mouse ---------------------------------------------------------------------------------------------------
@@ -367,7 +403,7 @@ async def test_a_mouse_chooses_a_call_of_the_list(kitchen: Kitchen) -> None:
     async with kitchen.app.run_test(size=SIZE) as pilot:
         await pilot.pause()
 
-        await pilot.click(offset=find(kitchen.shown(), "▶ Guests are due"))
+        await pilot.click(offset=find(kitchen.shown(), "◤ Guests are due"))
         await pilot.pause()
 
         assert kitchen.app.live.chosen == ("arrive", "start", 0)
@@ -397,7 +433,7 @@ async def test_a_course_that_is_out_cannot_be_pushed_by_mouse_either() -> None:
     async with app.run_test(size=SIZE) as pilot:
         await pilot.pause()
 
-        await pilot.click(offset=find(screen_text(app), "Soup ✓ 18:36"))
+        await pilot.click(offset=find(screen_text(app), "Soup ▽ 18:36"))
         await pilot.pause()
 
         assert isinstance(app.screen, LiveScreen)

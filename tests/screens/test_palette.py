@@ -71,6 +71,11 @@ def test_every_look_draws_the_same_roles_and_every_tone_of_the_ribbons() -> None
         assert look.theme.name in THEMES
 
 
+@pytest.mark.parametrize(("name", "paints", "_least"), WANTED)
+def test_no_look_has_a_colour_for_what_goes_well(name: str, paints: Paints, _least: float) -> None:
+    assert LOOKS[name].theme.success == paints.text
+
+
 def test_plain_names_no_colour_at_all() -> None:
     colours = [getattr(PLAIN_THEME, n) for n in ("primary", "foreground", "background", "surface", "panel", "error")]
 

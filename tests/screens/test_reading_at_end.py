@@ -190,7 +190,7 @@ async def test_a_clock_that_runs_is_listed_and_rings_once_before_its_limit() -> 
         kitchen.set("19:40")
         await pilot.pause()
 
-        assert lines_with(kitchen, "● custard, mind: out for 2 h; do not serve or keep it")
+        assert lines_with(kitchen, "⊗ custard, mind: out for 2 h; do not serve or keep it")
 
 
 async def test_what_is_left_is_to_be_put_away_once_its_course_is_cleared() -> None:

@@ -25,7 +25,7 @@ def _moment(name: str) -> Evening:
             evening, _ = evening_at(supper(), "18:10", until="18:10")
         case "three-calls-at-once":
             evening, _ = evening_at(supper(), "18:31", until="18:20")
-        case "behind":
+        case "late":
             evening, _ = evening_at(supper(), "19:01", until="18:44")
         case "a-hold-running-out":
             evening, _ = evening_at(supper(), "19:12", until="19:00", answered=("bake the pie", "steam the beans"))
@@ -34,7 +34,7 @@ def _moment(name: str) -> Evening:
     return evening
 
 
-MOMENTS = ("before-the-first-call", "a-call-due", "three-calls-at-once", "behind", "a-hold-running-out", "the-end")
+MOMENTS = ("before-the-first-call", "a-call-due", "three-calls-at-once", "late", "a-hold-running-out", "the-end")
 
 
 async def _drawn(evening: Evening, size: tuple[int, int], theme: str = "dark") -> str:

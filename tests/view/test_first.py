@@ -24,7 +24,7 @@ def test_the_due_call_stands_before_what_comes_next(lantern_sheet: RunSheet) -> 
     lines = first_lines(view, 100, 24)
 
     assert lines[0].startswith(f" {view.clock}  Lantern supper")
-    assert view.standing.upper() in lines[1]
+    assert f" {view.standing_sign} {view.standing} " in lines[1]
     due = next(number for number, line in enumerate(lines) if view.due[0].headline in line)
     following = next(number for number, line in enumerate(lines) if line.startswith(f" {view.coming[0].clock}"))
     assert due < following

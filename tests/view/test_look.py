@@ -1,6 +1,6 @@
 """What looking back shows, in words; and the closing page with its bars, reckoned by hand."""
 
-from datetime import datetime, timedelta
+from datetime import timedelta
 from zoneinfo import ZoneInfo
 
 import msgspec
@@ -15,7 +15,7 @@ from board.paper.review import review_form
 from board.run.events import EveningOpened
 from board.run.wishes import Close, Done, Later, LeaveOut, Push, Settle, TakeBack, TakeReading, WriteNote
 from board.timetable.run_sheet import RunSheet
-from board.view.bars import Chart, Span
+from board.view.bars import TAIL_WIDTH, Chart, Span
 from board.view.board import Viewer
 from board.view.closing import closing
 from board.view.fold import cut, fold_words, pad
@@ -61,18 +61,18 @@ def test_every_kind_of_thing_is_told_in_words(host: Host) -> None:
     lines = told(evening(host))
 
     for expected in (
-        "16:58 · the board was opened",
-        "17:00 ▶ called: Chop",
-        "17:00 ▶ begun: chop",
-        "17:25 ■ done: chop",
-        "17:30 … later: stew, again in 5 min",
-        "18:35 × left out: sauce",
-        "18:35 ° stew: core 71 °C (159.8 °F), 3 °C below the 74 wanted",
-        "18:35 … later: stew, again in 3 min",
-        "18:38 ° stew: core 75 °C (167 °F), 74 wanted",
-        "18:38 “ note on stew: thin",
-        "19:06 “ note: hm (taken back)",
-        "19:06 ← taken back: the note",
+        "16:58 ⌂ the board was opened",
+        "17:00 ◤ called: Chop",
+        "17:00 ◤ begun: chop",
+        "17:25 ◢ done: chop",
+        "17:30 ↻ later: stew, again in 5 min",
+        "18:35 ╱ left out: sauce",
+        "18:35 ╽ stew: core 71 °C (159.8 °F), 3 °C below the 74 wanted",
+        "18:35 ↻ later: stew, again in 3 min",
+        "18:38 ╽ stew: core 75 °C (167 °F), 74 wanted",
+        "18:38 ¶ note on stew: thin",
+        "19:06 ¶ note: hm (taken back)",
+        "19:06 ↶ taken back: the note",
     ):
         assert expected in lines, expected
     assert lines == sorted(lines, key=lambda line: line[:5])
@@ -82,8 +82,8 @@ def test_what_the_host_did_leaves_out_what_the_board_said(host: Host) -> None:
     lines = told(evening(host), only_yours=True)
 
     assert not [line for line in lines if "called:" in line or "opened" in line]
-    assert "17:00 ▶ begun: chop" in lines
-    assert "19:06 ← taken back: the note" in lines
+    assert "17:00 ◤ begun: chop" in lines
+    assert "19:06 ↶ taken back: the note" in lines
 
 
 def test_the_warning_a_push_and_the_end_are_told(host: Host) -> None:
@@ -96,9 +96,9 @@ def test_the_warning_a_push_and_the_end_are_told(host: Host) -> None:
 
     lines = told(host)
 
-    assert "18:30 → Stew pushed 20 min" in lines
+    assert "18:30 ⇒ Stew pushed 20 min" in lines
     assert "18:50 ! soon keeps no longer: stew" in lines
-    assert "18:50 · the evening was ended" in lines
+    assert "18:50 ⌂ the evening was ended" in lines
 
 
 def test_how_each_step_stands_with_its_times(host: Host) -> None:
@@ -235,52 +235,100 @@ def test_no_line_is_wider_than_the_page(host: Host, width: int) -> None:
 UTC = ZoneInfo("UTC")
 
 
-def test_a_bar_is_the_plan_above_and_what_was_below() -> None:
+def drawn(chart: Chart, span: Span) -> str:
+    return "".join(text for text, _ in chart.bar(span))
+
+
+def test_a_bar_is_the_plan_and_marks_say_what_really_happened() -> None:
     """60 columns for 60 minutes, so a column is a minute."""
     spans = [
-        Span("a", (at("18:00"), at("18:20")), (at("18:10"), at("18:30")), ""),
-        Span("b", (at("18:30"), at("19:00")), None, ""),
+        Span("a", (at("18:00"), at("18:20")), at("18:10"), at("18:30")),
+        Span("b", (at("18:30"), at("19:00"))),
     ]
-    chart = Chart(spans, 60 + 10 + 6, 10, UTC)
+    chart = Chart(spans, 60 + 10 + TAIL_WIDTH, 10, UTC)
 
-    assert "".join(text for text, _ in chart.bar(spans[0])) == "▀" * 10 + "█" * 10 + "▄" * 10 + " " * 30
-    assert chart.bar(spans[1]) == ((" " * 30, None), ("▀" * 30, "planned"))
+    assert drawn(chart, spans[0]) == "▬" * 10 + "╟" + "▬" * 9 + " " * 9 + "╢" + " " * 30
+    assert chart.bar(spans[0])[1] == ("╟", "actual")
+    assert spans[0].later_minutes == 10
+    assert chart.bar(spans[1]) == ((" " * 30, None), ("▬" * 30, "planned"))
+    assert spans[1].later_minutes is None
     assert chart.times() == " " * 10 + "18:00" + " " * 10 + "18:15" + " " * 10 + "18:30" + " " * 10 + "18:45"
 
 
+@pytest.mark.parametrize(
+    ("began", "ended", "expected"),
+    [
+        ("18:05", None, "▬▬▬▬▬╟▬▬▬▬" + " " * 50),  # not ended
+        ("18:00", "18:10", "╟▬▬▬▬▬▬▬▬╢" + " " * 50),  # on the minute
+        ("18:20", "18:30", "▬" * 10 + " " * 10 + "╟" + " " * 8 + "╢" + " " * 30),  # all of it after its time
+        ("18:05", "18:05", "▬▬▬▬▬╫▬▬▬▬" + " " * 50),  # of no time
+        ("19:00", "19:00", "▬" * 10 + " " * 49 + "╫"),  # of no time, at the very end of the scale
+        ("18:05", "19:20", "▬▬▬▬▬╟▬▬▬▬" + " " * 49 + "⇢"),  # ended past the scale
+        ("19:10", "19:20", "▬" * 10 + " " * 49 + "⇢"),  # began past the scale
+    ],
+)
+def test_every_row_reads_right(began: str, ended: str | None, expected: str) -> None:
+    scale = Span("a", (at("18:00"), at("19:00")))
+    row = Span("b", (at("18:00"), at("18:10")), at(began), at(ended) if ended else None, runs_off=True)
+
+    assert drawn(Chart([scale, row], 60 + 10 + TAIL_WIDTH, 10, UTC), row) == expected
+
+
+def test_work_planned_to_take_no_time_is_still_seen() -> None:
+    spans = [Span("a", (at("18:00"), at("19:00"))), Span("b", (at("19:00"), at("19:00")))]
+
+    assert drawn(Chart(spans, 60 + 10 + TAIL_WIDTH, 10, UTC), spans[1]) == " " * 59 + "▬"
+
+
+def test_the_end_of_a_row_says_how_much_later_it_ended(host: Host) -> None:
+    lines = page(evening(host), 120)
+    steps = lines[next(n for n, line in enumerate(lines) if line.startswith("Steps")) :]
+    tails = {line.split("  ")[0]: line[-8:].strip() for line in steps}
+
+    assert tails["chop"].endswith("+5 min")
+    assert tails["stew"].endswith("+8 min")
+    assert not tails["sauce"].endswith("min")  # left out
+    course = next(line for line in lines if line.startswith("Stew ") and "▬" in line)
+    assert course.endswith(" ◧")  # on the table still
+
+
 def test_times_stand_at_whole_quarters_whenever_the_chart_begins() -> None:
-    chart = Chart([Span("a", (at("17:52"), at("18:52")), None, "")], 76, 10, UTC)
+    chart = Chart([Span("a", (at("17:52"), at("18:52")))], 60 + 10 + TAIL_WIDTH, 10, UTC)
 
     assert chart.times().index("18:00") == 10 + 8
 
 
 def test_what_runs_on_overnight_does_not_stretch_the_scale() -> None:
-    spans = [
-        Span("a", (at("18:00"), at("19:00")), None, ""),
-        Span("night", (at("18:30"), at("23:00")), None, "", runs_off=True),
-    ]
-    chart = Chart(spans, 76, 10, UTC)
+    spans = [Span("a", (at("18:00"), at("19:00"))), Span("night", (at("18:30"), at("23:00")), runs_off=True)]
 
-    assert chart.bar(spans[1]) == ((" " * 30, None), ("▀" * 30, "planned"))
+    assert drawn(Chart(spans, 60 + 10 + TAIL_WIDTH, 10, UTC), spans[1]) == " " * 30 + "▬" * 29 + "⇢"
 
 
 @given(
-    st.lists(st.tuples(st.integers(0, 600), st.integers(0, 300), st.integers(-60, 60)), min_size=1, max_size=12),
+    st.lists(
+        st.tuples(st.integers(0, 600), st.integers(0, 300), st.integers(-60, 60), st.booleans()),
+        min_size=1,
+        max_size=12,
+    ),
     st.integers(20, 160),
 )
-def test_every_bar_is_as_wide_as_the_scale_and_shows_something(rows: list[tuple[int, int, int]], width: int) -> None:
-    def span(begin: int, length: int, slip: int) -> Span:
+def test_every_bar_is_as_wide_as_the_scale_and_has_its_marks(
+    rows: list[tuple[int, int, int, bool]], width: int
+) -> None:
+    def span(begin: int, length: int, slip: int, is_over: bool) -> Span:
         start = at("12:00") + timedelta(minutes=begin)
-        was: tuple[datetime, datetime] = (start + timedelta(minutes=slip), start + timedelta(minutes=slip + length))
-        return Span("x", (start, start + timedelta(minutes=length)), was, "")
+        began = start + timedelta(minutes=slip)
+        ended = began + timedelta(minutes=length)
+        return Span("x", (start, start + timedelta(minutes=length)), began, ended if is_over else None)
 
     spans = [span(*row) for row in rows]
     chart = Chart(spans, width, 8, UTC)
 
     for each in spans:
-        text = "".join(text for text, _ in chart.bar(each))
+        text = drawn(chart, each)
         assert len(text) == chart.columns
-        assert text.strip()
+        marks = "".join(sign for sign in text if sign in "╟╢╫⇢")
+        assert marks in (("╟╢", "╫") if each.ended else ("╟",))
     assert cell_len(chart.times()) <= 8 + chart.columns
 
 

@@ -51,7 +51,7 @@ def test_before_the_first_call_the_host_is_told_how_long_they_are_free(host: Hos
     assert shown.headline == words.free_until("17:00")
     assert "2 min" in shown.detail
     assert "Chop" in shown.detail
-    assert shown.standing == words.IN_HAND
+    assert shown.standing == words.STANDS_ON_TIME
 
 
 def test_a_due_call_is_told_in_the_plans_own_words_with_place_and_length(host: Host) -> None:
@@ -111,21 +111,21 @@ def test_while_hands_are_on_something_the_board_says_so(host: Host) -> None:
     assert shown.busy == ("chop", "end", 0)
 
 
-def test_standing_goes_from_in_hand_over_tight_to_behind(host: Host) -> None:
-    assert view(host, "17:00").standing == words.IN_HAND
-    # chop begun at 17:35 makes the course 5 late, within the 10 it may slip: tight; at 17:45, 15 late: behind.
-    assert view(host, "17:35").standing == words.TIGHT
-    assert view(host, "17:45").standing == words.BEHIND
+def test_standing_goes_from_on_time_over_tight_to_late(host: Host) -> None:
+    assert view(host, "17:00").standing == words.STANDS_ON_TIME
+    # chop begun at 17:35 makes the course 5 late, within the 10 it may slip: tight; at 17:45, 15 late: late.
+    assert view(host, "17:35").standing == words.STANDS_TIGHT
+    assert view(host, "17:45").standing == words.STANDS_LATE
 
 
-def test_a_push_by_the_host_is_not_being_behind(host: Host) -> None:
+def test_a_push_by_the_host_is_not_being_late(host: Host) -> None:
     host.at("17:00")
     host.wish(Push("Stew", 30))
     host.wish(Done("chop", "start"))
 
     shown = view(host, "17:01")
 
-    assert shown.standing == words.IN_HAND
+    assert shown.standing == words.STANDS_ON_TIME
     assert shown.course is not None
     assert shown.course.detail == "19:00 → 19:30, 30 min late"
 

@@ -279,7 +279,7 @@ def test_lessons_that_leave_food_out_too_long_say_so_first_and_when_taken(run: R
     _, out, _ = run("lessons", str(plan), *map(str, logs))
     told = out.split("How often each course")[0]
     assert "must be mended before anybody eats" in told
-    assert "■ food 10: Chicken salad" in told
+    assert "▲ food 10: Chicken salad" in told
     assert "0 of 3" in out  # nor was it on time then
 
     code, out, err = run("lessons", str(plan), *map(str, logs), "--take", "all")
