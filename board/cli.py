@@ -13,11 +13,12 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 from typing import NoReturn, Protocol
 
-from board import __version__, words
-from board.commands import afterwards, evening, house, planning
-from board.commands.terminal import tell
-from board.exits import ExitCode
-from board.plain import one_line, plain
+from board import __version__
+from board.app import afterwards, evening, house, planning
+from board.app.terminal import tell
+from board.base import words
+from board.base.exits import ExitCode
+from board.base.plain import one_line, plain
 
 FEWEST_EVENINGS, MOST_EVENINGS = 100, 1_000_000
 
@@ -245,7 +246,7 @@ def _whole(text: str) -> int | None:
 
 
 def _command(text: str) -> tuple[str, ...]:
-    from board.speech import command_of
+    from board.screens.speech import command_of
 
     try:
         return command_of(text)
@@ -274,7 +275,7 @@ def main(argv: Sequence[str] | None = None) -> int:
         raise SystemExit(_pipe_closed()) from None
     if arguments.command is None:
         arguments.run = lambda _: _welcome()
-    from board.desk import Trouble
+    from board.files.desk import Trouble
 
     try:
         code = int(arguments.run(arguments))
@@ -305,7 +306,7 @@ def _pipe_closed() -> int:
 
 
 def _welcome() -> int:
-    from board.desk import bundled_plan
+    from board.files.desk import bundled_plan
 
     print(words.welcome(str(bundled_plan())))
     return ExitCode.DONE

@@ -14,12 +14,12 @@ from typing import Any
 
 import pytest
 
-from board.clock import StoppedClock
-from board.evening import Present, unlogged_evening
+from board.base.clock import StoppedClock
+from board.evening.wishes import Done, Refusal, Wish
 from board.plan.load import PlanFile, read_plan
 from board.plan.snag import Snag
-from board.run.wishes import Done, Refusal, Wish
-from board.timetable.run_sheet import Attended, CourseSlot, Keeping, RunSheet, Slot, Use, Wait
+from board.session.evening import Present, unlogged_evening
+from board.sheet.run_sheet import Attended, CourseSlot, Keeping, RunSheet, Slot, Use, Wait
 
 PLANS = Path(__file__).parent.parent / "plans"
 
@@ -64,8 +64,8 @@ def lantern() -> PlanFile:
 @pytest.fixture(scope="session")
 def lantern_sheet(lantern: PlanFile) -> RunSheet:
     """The bundled plan's run sheet, solved once for all tests."""
-    from board.timetable.cpsat.solve import solve
-    from board.timetable.write_up import make_sheet
+    from board.schedule.solver.solve import solve
+    from board.schedule.write_up import make_sheet
 
     return make_sheet(lantern, solve)
 

@@ -12,7 +12,7 @@ from pathlib import Path
 
 from filelock import FileLock, Timeout
 
-from board import words
+from board.base import words
 
 
 class LogInUse(Exception):

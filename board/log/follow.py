@@ -3,11 +3,11 @@
 import os
 from pathlib import Path
 
-from board import words
+from board.base import words
+from board.base.plain import one_line
+from board.evening.events import EveningOpened, Event
 from board.log.read import NoLog, next_event, read_log
 from board.log.record import BadLine
-from board.plain import one_line
-from board.run.events import EveningOpened, Event
 
 
 class Follower:

@@ -4,9 +4,9 @@ from dataclasses import dataclass
 from typing import Literal
 from zoneinfo import ZoneInfo
 
-from board import words
+from board.base import words
+from board.evening.events import FORMAT, EveningOpened, Event
 from board.log.record import BadLine, UnknownEvent, from_line, from_lines, opening_of
-from board.run.events import FORMAT, EveningOpened, Event
 
 HEAD = b'{"event":"EveningOpened"'  # how every run log begins
 Damage = Literal["torn", "damaged", "newer"]

@@ -7,8 +7,8 @@ from functools import lru_cache
 
 import msgspec
 
-from board.run.events import FORMAT, EveningOpened, Event
-from board.timetable.run_sheet import Moment, RunSheet
+from board.evening.events import FORMAT, EveningOpened, Event
+from board.sheet.run_sheet import Moment, RunSheet
 
 _DECODER: msgspec.json.Decoder[Event] = msgspec.json.Decoder(Event)
 _MANY: msgspec.json.Decoder[list[Event]] = msgspec.json.Decoder(list[Event])

@@ -8,8 +8,8 @@ from typing import Any
 
 import msgspec
 
+from board.evening.events import Event, NoteWritten, TakenBack
 from board.log.record import to_line
-from board.run.events import Event, NoteWritten, TakenBack
 
 COLUMNS = (
     "log", "n", "at", "event", "slot", "part", "number", "minutes", "course", "dish", "celsius", "seconds", "text",

@@ -10,11 +10,11 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Protocol
 
-from board import words
+from board.base import words
+from board.evening.events import EveningOpened, Event, is_answer
 from board.log.disk import LineFile, LogInUse, write_next_free
 from board.log.read import HEAD, LogContents, NoLog, read_log
 from board.log.record import to_line
-from board.run.events import EveningOpened, Event, is_answer
 
 __all__ = ["Keeper", "LogInUse", "Memory", "RunLog", "Unkept"]
 

@@ -9,7 +9,7 @@ from typing import Any
 
 import numpy as np
 
-from board.run.rule import Going, Pair, Played, Rule, Times
+from board.evening.rule import Going, Pair, Played, Rule, Times
 
 
 def play_again(rule: Rule[Any], played: Played[Any], going: Going[Any], touched: Collection[str]) -> Times[Any]:

@@ -9,11 +9,11 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from board.evening.rule import Pair, Played, Times
 from board.odds.draw import Minutes
 from board.odds.evenings import Drawn, Evenings
 from board.odds.result import TIMETABLE, WITHIN_MINUTES, Cause
-from board.run.rule import Pair, Played, Times
-from board.timetable.run_sheet import CourseSlot, Slot
+from board.sheet.run_sheet import CourseSlot, Slot
 
 Mask = NDArray[np.bool_]
 

@@ -10,7 +10,7 @@ from collections.abc import Callable
 import numpy as np
 from numpy.typing import NDArray
 
-from board.timetable.run_sheet import Lasts
+from board.sheet.run_sheet import Lasts
 
 Minutes = NDArray[np.float64]  # fractional, an evening a place
 Draw = Callable[[Lasts, np.random.Generator, int], Minutes]

@@ -12,12 +12,12 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from board.evening.rule import NEVER, Going, Pair, Played, Rule, Times
 from board.odds.again import play_again
 from board.odds.draw import Draw, Minutes
 from board.odds.result import Cause
-from board.run.rule import NEVER, Going, Pair, Played, Rule, Times
-from board.timetable.run_sheet import Lasts, RunSheet
-from board.timetable.sittings import sitting_wait
+from board.sheet.run_sheet import Lasts, RunSheet
+from board.sheet.sittings import sitting_wait
 
 Drawn = dict[Cause, Minutes]
 

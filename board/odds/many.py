@@ -16,7 +16,7 @@ from board.odds.blame import blame
 from board.odds.draw import Draw, Minutes, three_point
 from board.odds.evenings import Evenings
 from board.odds.result import BY_SHARES, WITHIN_MINUTES, Blame, Cause, CourseOdds, Help, Odds
-from board.timetable.run_sheet import CourseSlot, RunSheet
+from board.sheet.run_sheet import CourseSlot, RunSheet
 
 AT_ONCE = 10_000
 CRUMB = 1e-6  # minutes; so much is rounding, not lateness

@@ -8,29 +8,29 @@ from typing import Annotated, Any, Union, get_args, get_origin
 
 from pydantic import BaseModel, ValidationError
 
-from board.plan.as_in_book import BookFigures, asked_of_book, put, stand_ins, taken_from
-from board.plan.assume import Filled, fill
-from board.plan.care import Cooling, Core, Thaw
-from board.plan.courses import Course, Dish
-from board.plan.drinking import Drinks, HowMuch, Pairing
-from board.plan.durations import Spread
-from board.plan.guests import Guest
-from board.plan.hands import Hand
-from board.plan.kitchen import Kitchen, Oven
-from board.plan.links import link
-from board.plan.model import Air, Plan
-from board.plan.phrase import near, nearest
+from board.base.plan_digest import digest_of
+from board.plan.model.courses import Course, Dish
+from board.plan.model.drinking import Drinks, HowMuch, Pairing
+from board.plan.model.hands import Hand
+from board.plan.model.kitchen import Kitchen, Oven
+from board.plan.model.model import Air, Plan
+from board.plan.model.shopping import InTheHouse, Pack, Price
+from board.plan.model.table import Table
+from board.plan.model.work import Job, Ref, Step, Way
+from board.plan.phrases.care import Cooling, Core, Thaw
+from board.plan.phrases.durations import Spread
+from board.plan.phrases.guests import Guest
+from board.plan.phrases.phrase import near, nearest
+from board.plan.phrases.quantities import Ingredient
+from board.plan.phrases.seats import Seat
+from board.plan.phrases.tableware import Pieces
 from board.plan.places import START_FROM, Loc, Places, read_yaml, unknown
-from board.plan.quantities import Ingredient
-from board.plan.seating import seat_problems
-from board.plan.seats import Seat
-from board.plan.served import misnamed
-from board.plan.shopping import InTheHouse, Pack, Price
+from board.plan.resolve.as_in_book import BookFigures, asked_of_book, put, stand_ins, taken_from
+from board.plan.resolve.assume import Filled, fill
+from board.plan.resolve.links import link
+from board.plan.resolve.seating import seat_problems
+from board.plan.resolve.served import misnamed
 from board.plan.snag import Snag, Weight, in_order
-from board.plan.table import Table
-from board.plan.tableware import Pieces
-from board.plan.work import Job, Ref, Step, Way
-from board.plan_digest import digest_of
 
 # What stands in for a value that could not be read, so that the rest can still be looked over.
 _STAND_INS: dict[str, Any] = {

@@ -12,8 +12,8 @@ from ruamel.yaml.error import MarkedYAMLError, YAMLError
 from ruamel.yaml.events import AliasEvent
 from ruamel.yaml.nodes import MappingNode, Node, ScalarNode
 
-from board.plain import REPLACEMENT
-from board.plan.phrase import near
+from board.base.plain import REPLACEMENT
+from board.plan.phrases.phrase import near
 from board.plan.snag import Place, Snag, Weight
 
 Loc = tuple[str | int, ...]

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from board.plan.model import Plan
+from board.plan.model.model import Plan
 
 
 def json_schema() -> dict[str, Any]:

@@ -4,8 +4,8 @@ import re
 from dataclasses import dataclass
 from enum import IntEnum
 
-from board.plain import one_line, plain
-from board.wrap import columns
+from board.base.plain import one_line, plain
+from board.base.wrap import columns
 
 
 class Weight(IntEnum):

@@ -4,12 +4,12 @@ from __future__ import annotations  # the slip screen is only named here, and lo
 
 from typing import TYPE_CHECKING
 
-from board import words
-from board.anew.advisor import Advisor
-from board.plain import one_line
-from board.run.wishes import TakeSheet
+from board.base import words
+from board.base.plain import one_line
+from board.evening.wishes import TakeSheet
 from board.screens.ask import PushScreen
 from board.screens.live_board import LiveBoard, chosen_slot
+from board.session.advisor import Advisor
 
 if TYPE_CHECKING:
     from board.screens.slip import SlipScreen, Taken

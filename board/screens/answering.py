@@ -2,13 +2,13 @@
 
 from collections.abc import Callable
 
-from board import words
-from board.plain import one_line
-from board.run.answers import answers_of, last_put_off
-from board.run.clocks import next_to_put_away
-from board.run.cooling import READ_COOLING_MINUTES
-from board.run.state import CallKey
-from board.run.wishes import Done, LeaveOut, PutAway, Settle, TakeBack
+from board.base import words
+from board.base.plain import one_line
+from board.evening.answers import answers_of, last_put_off
+from board.evening.clocks import next_to_put_away
+from board.evening.cooling import READ_COOLING_MINUTES
+from board.evening.state import CallKey
+from board.evening.wishes import Done, LeaveOut, PutAway, Settle, TakeBack
 from board.screens.live_board import LiveBoard
 from board.view.board import CallView
 from board.view.choice import coming_call, meant_call

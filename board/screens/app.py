@@ -3,18 +3,18 @@
 import gc
 from collections.abc import Callable, Sequence
 
-from board import words
-from board.anew.advisor import Advisor
-from board.clock import VirtualClock
-from board.evening import Evening
-from board.plain import one_line
+from board.base import words
+from board.base.clock import VirtualClock
+from board.base.plain import one_line
 from board.screens.chime import Bell, Chime
 from board.screens.dressed import DressedApp
 from board.screens.live import LiveScreen
 from board.screens.palette import next_theme
 from board.screens.plan_news import PlanEye
-from board.speech import Speaker
-from board.timetable.changed import Changed
+from board.screens.speech import Speaker
+from board.session.advisor import Advisor
+from board.session.evening import Evening
+from board.sheet.changed import Changed
 
 
 class BoardApp(DressedApp[None]):

@@ -11,10 +11,10 @@ from textual.screen import ModalScreen
 from textual.style import Style
 from textual.widgets import Input, Static
 
-from board import words
-from board.evening import Evening
-from board.plain import one_line
-from board.run.wishes import Refusal
+from board.base import words
+from board.base.plain import one_line
+from board.evening.wishes import Refusal
+from board.session.evening import Evening
 from board.view.board import Viewer
 from board.view.costs import costs
 

@@ -2,8 +2,8 @@
 
 from functools import lru_cache
 
-from board import words
-from board.plain import one_line, to_ascii_letters
+from board.base import words
+from board.base.plain import one_line, to_ascii_letters
 
 FONT = "future"  # drawn with box strokes, like Textual's own digits beside it
 ROWS = 3

@@ -4,20 +4,20 @@ what is wished goes to the evening, and what came of it is said. No rules, no su
 from textual.app import ComposeResult
 from textual.screen import Screen
 
-from board import words
-from board.anew.advisor import Advisor
-from board.evening import Evening, Present
-from board.plain import one_line
-from board.run.state import CallKey
-from board.run.wishes import Refusal, Wish
+from board.base import words
+from board.base.plain import one_line
+from board.evening.state import CallKey
+from board.evening.wishes import Refusal, Wish
 from board.screens.ahead import Ahead
 from board.screens.chime import Chime
 from board.screens.panels import CallPanel, Coming, KeyBar, OneLine, Ribbons, Top
 from board.screens.rehearsing import Rehearsal
 from board.screens.saying import Saying
 from board.screens.sounds import Sounds
+from board.screens.speech import Voice
 from board.screens.steady import Steady
-from board.speech import Voice
+from board.session.advisor import Advisor
+from board.session.evening import Evening, Present
 from board.view.board import BoardView, CallView, Viewer
 from board.view.choice import beside, chosen_call
 from board.view.offer import offer_line

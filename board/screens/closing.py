@@ -7,12 +7,12 @@ from textual.binding import Binding, BindingType
 from textual.screen import ModalScreen
 from textual.widgets import Static
 
-from board import words
-from board.evening import Evening
-from board.lessons.measure import measured
-from board.plain import one_line
-from board.run.events import EveningOpened
+from board.base import words
+from board.base.plain import one_line
+from board.evening.events import EveningOpened
+from board.review.measure import measured
 from board.screens.listing import Listing
+from board.session.evening import Evening
 from board.view.closing import PageLine, Tone, closing
 
 ROLES: dict[Tone, str] = {

@@ -5,8 +5,8 @@ import os
 from textual.app import App, ReturnType
 from textual.screen import ModalScreen
 
+from board.files.settings import NO_COLOUR, first_theme
 from board.screens.palette import LOOKS, has_few_colours
-from board.settings import NO_COLOUR, first_theme
 
 
 class DressedApp(App[ReturnType]):

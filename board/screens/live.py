@@ -2,11 +2,9 @@
 
 from collections.abc import Callable
 
-from board import words
-from board.anew.advisor import Advisor
-from board.clock import VirtualClock
-from board.evening import Evening
-from board.run.wishes import Close
+from board.base import words
+from board.base.clock import VirtualClock
+from board.evening.wishes import Close
 from board.screens.answering import Answering
 from board.screens.ask import HelpScreen, LeaveScreen
 from board.screens.board import BoardScreen
@@ -16,8 +14,10 @@ from board.screens.live_board import chosen_slot
 from board.screens.looking import Looking
 from board.screens.plan_news import PlanEye, PlanNews
 from board.screens.rehearsing import Rehearsal
-from board.speech import Voice
-from board.timetable.changed import Changed
+from board.screens.speech import Voice
+from board.session.advisor import Advisor
+from board.session.evening import Evening
+from board.sheet.changed import Changed
 
 
 class LiveScreen(BoardScreen):

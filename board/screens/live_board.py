@@ -4,10 +4,10 @@ from typing import Any, Protocol
 
 from textual.app import App
 
-from board.evening import Evening, Present
-from board.run.state import CallKey
-from board.run.wishes import Wish
+from board.evening.state import CallKey
+from board.evening.wishes import Wish
 from board.screens.steady import Steady
+from board.session.evening import Evening, Present
 from board.view.board import BoardView, CallView, Viewer
 
 

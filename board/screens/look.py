@@ -8,14 +8,14 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.screen import ModalScreen
 
-from board import words
-from board.evening import Evening, Present
-from board.plain import one_line
+from board.base import words
+from board.base.plain import one_line
 from board.screens.ask import NoteScreen
 from board.screens.closing import ClosingScreen
 from board.screens.lines import Line, Lines
 from board.screens.listing import Listing
 from board.screens.panels import KeyBar, OneLine
+from board.session.evening import Evening, Present
 from board.view.board import BoardView, Viewer
 from board.view.fold import cut, fold_words, pad
 from board.view.look import StepRow, Told, about, happened, step_rows

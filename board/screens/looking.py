@@ -5,11 +5,11 @@ Most of their screens are loaded when they are first asked for, so that the boar
 
 from collections.abc import Callable
 
-from board import words
-from board.plain import one_line
-from board.run.readings import can_be_read, takes_readings, wants_reading
-from board.run.state import CallKey
-from board.run.wishes import Done, EndUnread, TakeReading, WriteNote
+from board.base import words
+from board.base.plain import one_line
+from board.evening.readings import can_be_read, takes_readings, wants_reading
+from board.evening.state import CallKey
+from board.evening.wishes import Done, EndUnread, TakeReading, WriteNote
 from board.screens.ask import NoteScreen
 from board.screens.live_board import LiveBoard, chosen_slot
 

@@ -14,7 +14,7 @@ from typing import Any
 from textual.app import App
 from textual.theme import Theme
 
-from board.words import THEMES
+from board.base.words import THEMES
 
 
 @dataclass(frozen=True)

@@ -10,8 +10,8 @@ from textual.events import Click
 from textual.message import Message
 from textual.widgets import Digits, Static
 
-from board import words
-from board.run.state import CallKey
+from board.base import words
+from board.evening.state import CallKey
 from board.screens.big import ROWS, big, bigger
 from board.screens.keys import ACTIONS, LEFT_TO_HELP
 from board.screens.lines import Line, Lines, fitted

@@ -14,18 +14,18 @@ from typing import NamedTuple
 from rich.console import Console
 from rich.segment import Segment
 
-from board import words
-from board.clock import StoppedClock
-from board.commands.planning import assessed
-from board.desk import bundled_plan, plan_in, read_text, sheet_of
-from board.evening import Evening, unlogged_evening
-from board.paper.check import print_check
-from board.playthrough import catch_up
-from board.run.wishes import Done
+from board.app.planning import assessed
+from board.base import words
+from board.base.clock import StoppedClock
+from board.evening.wishes import Done
+from board.files.desk import bundled_plan, plan_in, read_text, sheet_of
+from board.output.check import print_check
 from board.screens.app import BoardApp
 from board.screens.palette import LOOKS
 from board.screens.pixels import draw_cells
-from board.timetable.run_sheet import RunSheet
+from board.session.evening import Evening, unlogged_evening
+from board.session.playthrough import catch_up
+from board.sheet.run_sheet import RunSheet
 
 
 class Shot(NamedTuple):

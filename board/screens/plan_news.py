@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Protocol
 
-from board import words
-from board.plain import one_line
+from board.base import words
+from board.base.plain import one_line
 
 if TYPE_CHECKING:
     from board.screens.live import LiveScreen
-    from board.timetable.changed import Changed
+    from board.sheet.changed import Changed
 
 EVERY_SECONDS, SOON_SECONDS = 60.0, 2.0  # between looks at the file
 

@@ -10,12 +10,12 @@ from textual.content import Content
 from textual.screen import ModalScreen
 from textual.widgets import Input, Static
 
-from board import words
-from board.kitchen.degrees import read_degrees
-from board.plain import one_line
-from board.run.events import Part
+from board.base import words
+from board.base.plain import one_line
+from board.evening.events import Part
+from board.facts.degrees import read_degrees
 from board.screens.ask import hint
-from board.timetable.run_sheet import Slot
+from board.sheet.run_sheet import Slot
 from board.view.board import Viewer
 from board.view.reading import reading_words
 

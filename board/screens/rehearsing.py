@@ -1,9 +1,9 @@
 """The clock of a rehearsal under the board's keys: held, hurried, jumped forward. Each key tells what stands in its
 way; on a real evening, that there is only the one time."""
 
-from board import words
-from board.clock import VirtualClock
-from board.evening import Present
+from board.base import words
+from board.base.clock import VirtualClock
+from board.session.evening import Present
 
 HURRIED = 3.0  # times as fast as real
 

@@ -12,11 +12,11 @@ from textual.screen import ModalScreen
 from textual.style import Style
 from textual.widgets import Static
 
-from board import words
-from board.evening import Evening
-from board.plain import one_line
-from board.run.slips import KINDS, MINUTES, Kind, Target, more, targets, wish_for
-from board.run.wishes import SlipWish
+from board.base import words
+from board.base.plain import one_line
+from board.evening.slips import KINDS, MINUTES, Kind, Target, more, targets, wish_for
+from board.evening.wishes import SlipWish
+from board.session.evening import Evening
 from board.view.board import Viewer
 from board.view.slips import SlipLine, SlipLines
 

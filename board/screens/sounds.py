@@ -1,11 +1,11 @@
 """What is heard of the calls: when the bell rings and how often, what the voice says, and whether either is on."""
 
-from board import words
-from board.evening import Present
-from board.run.calls import Call
-from board.run.insist import Heard, insistence, to_ring, waited_minutes
+from board.base import words
+from board.evening.calls import Call
+from board.evening.insist import Heard, insistence, to_ring, waited_minutes
 from board.screens.chime import Chime
-from board.speech import Voice
+from board.screens.speech import Voice
+from board.session.evening import Present
 from board.view.board import Viewer
 
 MOST_SPOKEN = 3  # calls and warnings in one breath

@@ -3,7 +3,7 @@
 from textual.message_pump import MessagePump
 from textual.timer import Timer
 
-from board.run.state import CallKey
+from board.evening.state import CallKey
 
 SETTLE_SECONDS = 0.4
 

@@ -7,12 +7,12 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.screen import Screen
 
-from board import words
-from board.plain import one_line
-from board.provisions.ticks import Tickable, Ticks
+from board.base import words
+from board.base.plain import one_line
 from board.screens.dressed import DressedApp
 from board.screens.lines import Line, Lines
 from board.screens.listing import Listing
+from board.shopping.ticks import Tickable, Ticks
 
 
 class TickScreen(Screen[None]):

@@ -9,18 +9,18 @@ from textual.content import Content
 from textual.screen import Screen
 from textual.widgets import Static
 
-from board import words
-from board.clock import Clock
-from board.evening import Present
+from board.base import words
+from board.base.clock import Clock
+from board.base.plain import one_line
 from board.log.follow import Follower
-from board.plain import one_line
 from board.screens.ask import HelpScreen
 from board.screens.board import BoardScreen
 from board.screens.chime import Bell, Chime
 from board.screens.dressed import DressedApp
+from board.session.evening import Present
+from board.session.watching import Watched, hand_called
 from board.view.board import Viewer
 from board.view.onlooker import Onlooker
-from board.watching import Watched, hand_called
 
 FOLLOW_SECONDS = 0.4
 

@@ -6,7 +6,7 @@ from datetime import datetime, timedelta, tzinfo
 from itertools import groupby
 from typing import Literal
 
-from board import words
+from board.base import words
 from board.view.fold import pad
 
 TAIL_WIDTH = 9  # a gap and the minutes

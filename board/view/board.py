@@ -5,16 +5,16 @@ from datetime import datetime
 from typing import Protocol
 from zoneinfo import ZoneInfo
 
-from board import words
-from board.plain import one_line
-from board.run.calls import Call
-from board.run.clocks import LiveClock
-from board.run.events import SLIPS, Event, LeftoversPutAway
-from board.run.forecast import CourseForecast, Forecast
-from board.run.insist import insistence
-from board.run.readings import held_since, last_reading, wants_reading
-from board.run.state import CallKey, State
-from board.timetable.run_sheet import RunSheet, Slot
+from board.base import words
+from board.base.plain import one_line
+from board.evening.calls import Call
+from board.evening.clocks import LiveClock
+from board.evening.events import SLIPS, Event, LeftoversPutAway
+from board.evening.forecast import CourseForecast, Forecast
+from board.evening.insist import insistence
+from board.evening.readings import held_since, last_reading, wants_reading
+from board.evening.state import CallKey, State
+from board.sheet.run_sheet import RunSheet, Slot
 from board.view.countdown import countdown, length
 from board.view.quiet import hands_on, host_call
 from board.view.slipped import slip_words

@@ -2,10 +2,10 @@
 
 from datetime import datetime
 
-from board import words
-from board.plain import one_line
-from board.timetable.changed import Changed
-from board.timetable.run_sheet import Slot
+from board.base import words
+from board.base.plain import one_line
+from board.sheet.changed import Changed
+from board.sheet.run_sheet import Slot
 from board.view.board import Viewer
 
 MOST_LINES = 12

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from board.run.state import CallKey
+from board.evening.state import CallKey
 from board.view.board import BoardView, CallView
 
 

@@ -11,10 +11,10 @@ from zoneinfo import ZoneInfo
 
 from rich.cells import cell_len
 
-from board import words
-from board.plain import one_line
-from board.run.state import Note
-from board.timetable.run_sheet import Slot
+from board.base import words
+from board.base.plain import one_line
+from board.evening.state import Note
+from board.sheet.run_sheet import Slot
 from board.view.bars import Chart, Span
 from board.view.fold import cut, fold_words, pad
 

@@ -5,12 +5,12 @@ from datetime import datetime, timedelta
 
 from rich.cells import cell_len
 
-from board import words
-from board.plain import one_line
-from board.run.forecast import CourseForecast, Forecast
-from board.run.hands import parts
-from board.timetable.company import host_of, takes_away
-from board.timetable.run_sheet import RunSheet, Slot
+from board.base import words
+from board.base.plain import one_line
+from board.evening.forecast import CourseForecast, Forecast
+from board.evening.hands import parts
+from board.sheet.company import host_of, takes_away
+from board.sheet.run_sheet import RunSheet, Slot
 from board.view.board import Viewer
 
 MINUTE = timedelta(minutes=1)

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from board import words
+from board.base import words
 from board.view.board import BoardView
 from board.view.fold import cut, fold_words
 

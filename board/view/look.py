@@ -8,10 +8,10 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import assert_never
 
-from board import words
-from board.plain import one_line
-from board.run.calls import Call
-from board.run.events import (
+from board.base import words
+from board.base.plain import one_line
+from board.evening.calls import Call
+from board.evening.events import (
     BoardReopened,
     CallPutOff,
     CallRaised,
@@ -38,7 +38,7 @@ from board.run.events import (
     TakenBack,
     is_answer,
 )
-from board.run.readings import last_reading
+from board.evening.readings import last_reading
 from board.view.board import Moment, Viewer, headline
 from board.view.reading import cooling_words, reading_words
 from board.view.slipped import slip_words

@@ -1,6 +1,6 @@
 """Which slot the keys for arrived, seated and cleared mean. Pure."""
 
-from board.run.state import State
+from board.evening.state import State
 
 
 def slot_to_mark(state: State, what: str) -> str | None:

@@ -3,8 +3,8 @@
 from datetime import datetime
 from typing import Protocol
 
-from board import words
-from board.plain import one_line
+from board.base import words
+from board.base.plain import one_line
 from board.view.board import Viewer
 
 

@@ -2,8 +2,8 @@
 
 from dataclasses import replace
 
-from board.run.calls import Call
-from board.timetable.run_sheet import RunSheet
+from board.evening.calls import Call
+from board.sheet.run_sheet import RunSheet
 from board.view.board import BoardView, CallView, Moment, Viewer
 from board.view.standing import Standings
 

@@ -4,12 +4,12 @@ from collections.abc import Iterator
 from datetime import datetime
 from typing import Protocol
 
-from board.run.calls import Call
-from board.run.forecast import Forecast
-from board.run.hands import parts
-from board.run.state import State
-from board.timetable.company import host_of
-from board.timetable.run_sheet import RunSheet, Slot
+from board.evening.calls import Call
+from board.evening.forecast import Forecast
+from board.evening.hands import parts
+from board.evening.state import State
+from board.sheet.company import host_of
+from board.sheet.run_sheet import RunSheet, Slot
 
 
 class Now(Protocol):

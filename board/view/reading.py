@@ -4,14 +4,14 @@ safe for a terminal."""
 from dataclasses import replace
 from datetime import datetime
 
-from board import words
-from board.kitchen.safety import HOT_HOLDING_CELSIUS
-from board.run.cooling import CoolingOutlook, StageOutlook, outlook
-from board.run.forecast import Forecast
-from board.run.readings import asked_again, lacks
-from board.run.state import Reading, State
-from board.run.wishes import TakeReading
-from board.timetable.run_sheet import Slot
+from board.base import words
+from board.evening.cooling import CoolingOutlook, StageOutlook, outlook
+from board.evening.forecast import Forecast
+from board.evening.readings import asked_again, lacks
+from board.evening.state import Reading, State
+from board.evening.wishes import TakeReading
+from board.facts.safety import HOT_HOLDING_CELSIUS
+from board.sheet.run_sheet import Slot
 from board.view.board import Moment, Viewer
 
 HOT_PLACES = ("hot", "oven", "stovetop")  # where what keeps is kept hot

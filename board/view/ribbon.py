@@ -10,12 +10,12 @@ from typing import Literal
 
 from rich.cells import cell_len, set_cell_size
 
-from board import words
-from board.plain import one_line
-from board.run.forecast import Forecast
-from board.run.hands import parts
-from board.run.state import State
-from board.timetable.run_sheet import RunSheet, Slot
+from board.base import words
+from board.base.plain import one_line
+from board.evening.forecast import Forecast
+from board.evening.hands import parts
+from board.evening.state import State
+from board.sheet.run_sheet import RunSheet, Slot
 from board.view.countdown import countdown
 
 Tone = Literal["name", "faint", "running", "coming", "over", "now", "done"]

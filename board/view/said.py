@@ -3,9 +3,9 @@
 from collections.abc import Iterator, Sequence
 from typing import Protocol
 
-from board import words
-from board.run.events import ClockWarned
-from board.run.forecast import Standing
+from board.base import words
+from board.evening.events import ClockWarned
+from board.evening.forecast import Standing
 from board.view.standing import At, Standings
 
 

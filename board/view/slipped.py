@@ -2,10 +2,10 @@
 
 from collections.abc import Mapping, Sequence
 
-from board import words
-from board.plain import one_line
-from board.run.events import DishDropped, GuestsDelayed, StepStretched
-from board.timetable.run_sheet import Slot
+from board.base import words
+from board.base.plain import one_line
+from board.evening.events import DishDropped, GuestsDelayed, StepStretched
+from board.sheet.run_sheet import Slot
 
 NAMED = 3  # so many names at most in a line
 

@@ -5,13 +5,13 @@ from collections.abc import Callable, Iterator, Mapping
 from datetime import datetime, timedelta
 from typing import NamedTuple, Protocol
 
-from board import words
-from board.plain import one_line
-from board.run.clocks import LeftOver, LiveClock, clock_of, is_near, left_over, stood_too_long, told_of
-from board.run.events import ClockWarned
-from board.run.forecast import Forecast, Standing
-from board.run.readings import warns_from
-from board.timetable.run_sheet import Slot
+from board.base import words
+from board.base.plain import one_line
+from board.evening.clocks import LeftOver, LiveClock, clock_of, is_near, left_over, stood_too_long, told_of
+from board.evening.events import ClockWarned
+from board.evening.forecast import Forecast, Standing
+from board.evening.readings import warns_from
+from board.sheet.run_sheet import Slot
 from board.view.countdown import countdown
 
 SAID_FROM = timedelta(minutes=30)  # before its limit, what keeps is worth a line

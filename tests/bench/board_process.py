@@ -13,11 +13,11 @@ import pexpect
 HERE = Path(__file__).parents[2]
 sys.path.insert(0, str(HERE))
 
-from board.clock import StoppedClock
-from board.evening import Evening
+from board.app.sessions import first_moment
+from board.base.clock import StoppedClock
 from board.log.read import LogContents, read_log
 from board.log.write import Memory
-from board.sessions import first_moment
+from board.session.evening import Evening
 from board.view.board import Viewer
 
 LANTERN = str(HERE / "plans" / "lantern-supper.yaml")

@@ -53,10 +53,10 @@ BARE = (
 
 def solve_figures() -> None:
     from board.plan.load import PlanFile, read_plan
-    from board.timetable.asking import ask
-    from board.timetable.cpsat.solve import solve
-    from board.timetable.validate import validate
-    from board.timetable.write_up import write_up
+    from board.schedule.asking import ask
+    from board.schedule.audit.validate import validate
+    from board.schedule.solver.solve import solve
+    from board.schedule.write_up import write_up
 
     text = Path(LANTERN).read_text(encoding="utf-8")
     began = time.perf_counter()
@@ -95,10 +95,10 @@ def key_seconds(env: dict[str, str], command: list[str]) -> float:
 
 async def tick_milliseconds() -> float:
     """Median milliseconds of one tick with all of the screen drawn."""
-    from board.clock import StoppedClock
-    from board.desk import sheet_of
-    from board.evening import unlogged_evening
+    from board.base.clock import StoppedClock
+    from board.files.desk import sheet_of
     from board.screens.app import BoardApp
+    from board.session.evening import unlogged_evening
 
     sheet = sheet_of(Path(LANTERN))
     clock = StoppedClock(sheet.arrive)
@@ -117,10 +117,10 @@ async def tick_milliseconds() -> float:
 
 def forecast_milliseconds(plan: str) -> tuple[float, int]:
     """Median milliseconds of one forecast in mid-evening, and how many pieces of work it moves."""
-    from board.clock import StoppedClock
-    from board.desk import sheet_of
-    from board.evening import unlogged_evening
-    from board.playthrough import catch_up
+    from board.base.clock import StoppedClock
+    from board.files.desk import sheet_of
+    from board.session.evening import unlogged_evening
+    from board.session.playthrough import catch_up
 
     sheet = sheet_of(Path(plan))
     clock = StoppedClock(min(slot.start for slot in sheet.slots))

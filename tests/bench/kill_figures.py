@@ -15,8 +15,8 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parents[2]))
 
+from board.evening.events import CallPutOff, NoteWritten, StepLeftOut, TakenBack
 from board.log.read import LogContents
-from board.run.events import CallPutOff, NoteWritten, StepLeftOut, TakenBack
 from tests.bench.board_process import Board, contents_of, environment, evening_of, sign_of
 
 KEYS = "jjjj      lxu\x1b[A\x1b[Bascz.,b"

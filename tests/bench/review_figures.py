@@ -11,15 +11,15 @@ from pathlib import Path
 HERE = Path(__file__).parents[2]
 sys.path.insert(0, str(HERE))
 
-from board.clock import StoppedClock
-from board.desk import sheet_of
-from board.evening import open_evening
-from board.lessons.measure import review
+from board.app.sessions import first_moment
+from board.base.clock import StoppedClock
+from board.files.desk import sheet_of
 from board.log.read import read_log
 from board.log.write import RunLog
-from board.mishaps import play_night
-from board.night import draw_night
-from board.sessions import first_moment
+from board.rehearsal.mishaps import play_night
+from board.rehearsal.night import draw_night
+from board.review.measure import review
+from board.session.evening import open_evening
 
 LOGS, EVENTS, GOAL_SECONDS = 1000, 200, 2
 

@@ -13,13 +13,13 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parents[2]))
 
-from board import words
+from board.base import words
+from board.evening.calls import calls
+from board.evening.events import CallRaised
+from board.evening.fold import fold
+from board.evening.forecast import Forecaster
+from board.evening.state import CallKey, begin
 from board.log.read import LogContents
-from board.run.calls import calls
-from board.run.events import CallRaised
-from board.run.fold import fold
-from board.run.forecast import Forecaster
-from board.run.state import CallKey, begin
 from tests.bench.board_process import Board, contents_of, environment
 
 SPEED = 240.0

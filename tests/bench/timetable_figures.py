@@ -21,14 +21,14 @@ sys.path.insert(0, str(HERE))
 from ortools.sat.python.cp_model import CpSolver
 
 from board.plan.load import PlanFile, read_plan
-from board.timetable.answer import AIMS, Answer
-from board.timetable.asking import ask
-from board.timetable.cpsat.solve import COSTLY, NoAnswer, Progress, solve
-from board.timetable.question import Question
-from board.timetable.run_sheet import RunSheet
-from board.timetable.validate import validate
-from board.timetable.write_up import make_sheet
-from tests.timetable.random_plans import plan_text
+from board.schedule.answer import AIMS, Answer
+from board.schedule.asking import ask
+from board.schedule.audit.validate import validate
+from board.schedule.question import Question
+from board.schedule.solver.solve import COSTLY, NoAnswer, Progress, solve
+from board.schedule.write_up import make_sheet
+from board.sheet.run_sheet import RunSheet
+from tests.schedule.random_plans import plan_text
 
 RANDOM_PLANS = 100
 DISHES = range(4, 17)

@@ -15,17 +15,17 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from board.clock import StoppedClock
-from board.evening import Evening, open_evening
+from board.base.clock import StoppedClock
+from board.evening.events import EveningOpened
+from board.evening.fold import fold_all
+from board.evening.state import begin
+from board.evening.wishes import Done, WriteNote
 from board.log.disk import LineFile
 from board.log.read import NoLog, read_log
 from board.log.record import to_line
 from board.log.write import LogInUse, RunLog
-from board.run.events import EveningOpened
-from board.run.fold import fold_all
-from board.run.state import begin
-from board.run.wishes import Done, WriteNote
-from board.timetable.run_sheet import RunSheet
+from board.session.evening import Evening, open_evening
+from board.sheet.run_sheet import RunSheet
 from tests.conftest import at
 
 

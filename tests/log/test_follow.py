@@ -7,15 +7,15 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from board.clock import StoppedClock
-from board.evening import Evening, open_evening
+from board.base.clock import StoppedClock
+from board.evening.fold import fold_all
+from board.evening.state import begin
+from board.evening.wishes import Done, WriteNote
 from board.log.follow import Follower
 from board.log.write import RunLog
-from board.run.fold import fold_all
-from board.run.state import begin
-from board.run.wishes import Done, WriteNote
-from board.timetable.run_sheet import RunSheet
-from board.watching import Watched, steps_of
+from board.session.evening import Evening, open_evening
+from board.session.watching import Watched, steps_of
+from board.sheet.run_sheet import RunSheet
 from tests.conftest import Host, at
 
 

@@ -10,12 +10,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from board.clock import StoppedClock
-from board.evening import open_evening
-from board.log.read import NoLog, read_log
-from board.log.record import from_line, to_line
-from board.log.write import LogInUse, RunLog
-from board.run.events import (
+from board.base.clock import StoppedClock
+from board.evening.events import (
     CallPutOff,
     CallRaised,
     ClockWarned,
@@ -34,8 +30,12 @@ from board.run.events import (
     StopsAccepted,
     TakenBack,
 )
-from board.run.wishes import Done, TakeBack, WriteNote
-from board.timetable.run_sheet import RunSheet
+from board.evening.wishes import Done, TakeBack, WriteNote
+from board.log.read import NoLog, read_log
+from board.log.record import from_line, to_line
+from board.log.write import LogInUse, RunLog
+from board.session.evening import open_evening
+from board.sheet.run_sheet import RunSheet
 from tests.conftest import at
 
 MOMENT = datetime.fromisoformat("2026-11-28T18:42:07.123456+00:00")

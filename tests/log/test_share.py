@@ -8,11 +8,11 @@ import json
 import jsonschema
 import msgspec
 
+from board.evening.events import EveningOpened, Event, NoteWritten, StepFinished, StepStarted, TakenBack
 from board.log.read import read_log
 from board.log.record import to_line
 from board.log.share import COLUMNS, as_csv, as_lines, schema, without_names
-from board.run.events import EveningOpened, Event, NoteWritten, StepFinished, StepStarted, TakenBack
-from board.timetable.run_sheet import RunSheet
+from board.sheet.run_sheet import RunSheet
 from tests.conftest import at
 
 

@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 
-from board.timetable.run_sheet import CourseSlot, Lasts, RunSheet, Slot, Wait
+from board.sheet.run_sheet import CourseSlot, Lasts, RunSheet, Slot, Wait
 
 START = datetime(2026, 11, 28, 18, 0, tzinfo=UTC)
 

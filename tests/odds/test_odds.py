@@ -11,15 +11,15 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from board.evening.forecast import Forecaster
+from board.evening.state import begin
 from board.odds import many
 from board.odds.draw import Minutes, three_point
 from board.odds.evenings import Evenings
 from board.odds.many import odds, on_time
 from board.odds.result import TIMETABLE, Odds
-from board.paper.odds import odds_form
-from board.run.forecast import Forecaster
-from board.run.state import begin
-from board.timetable.run_sheet import Attended, CourseSlot, Lasts, RunSheet, Slot, Wait
+from board.output.odds import odds_form
+from board.sheet.run_sheet import Attended, CourseSlot, Lasts, RunSheet, Slot, Wait
 from tests.odds.little import Piece, at, fixed, sheet_of
 
 CHAIN = {

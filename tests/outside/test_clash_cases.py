@@ -4,9 +4,9 @@ from datetime import timedelta
 
 import pytest
 
-from board.timetable.clashes import OVENS
-from board.timetable.validate import validate
-from tests.timetable.clash_cases import ONE_PAN, PEAR_SLICES, SQUASH_AND_POT, Worked
+from board.schedule.audit.validate import validate
+from board.schedule.conflicts.clashes import OVENS
+from tests.schedule.conflicts.clash_cases import ONE_PAN, PEAR_SLICES, SQUASH_AND_POT, Worked
 
 
 @pytest.fixture(scope="module")

@@ -11,9 +11,9 @@ from zoneinfo import ZoneInfo
 import pytest
 
 from board.plan.load import PlanFile
-from board.timetable.cpsat.solve import solve
-from board.timetable.run_sheet import outside_form
-from board.timetable.write_up import make_sheet
+from board.schedule.solver.solve import solve
+from board.schedule.write_up import make_sheet
+from board.sheet.run_sheet import outside_form
 
 PLAN = """
 event: Change of clocks

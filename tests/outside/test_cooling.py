@@ -11,16 +11,7 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from board.kitchen.cooling import (
-    COOLING_PLACES,
-    USUAL_CELSIUS,
-    VESSELS,
-    CoolingPlace,
-    Estimate,
-    Vessel,
-    estimate,
-    fitted,
-)
+from board.facts.cooling import COOLING_PLACES, USUAL_CELSIUS, VESSELS, CoolingPlace, Estimate, Vessel, estimate, fitted
 
 vessels, places = st.sampled_from(VESSELS), st.sampled_from(COOLING_PLACES)
 depths = st.floats(1, 30)

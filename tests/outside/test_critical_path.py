@@ -12,9 +12,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from board.plan.load import PlanFile
-from board.timetable.cpsat.solve import solve
-from board.timetable.question import Job, Order, Question, Serving, Way
-from board.timetable.write_up import make_sheet
+from board.schedule.question import Job, Order, Question, Serving, Way
+from board.schedule.solver.solve import solve
+from board.schedule.write_up import make_sheet
 
 # arc: duration, ES, EF, LS, LF
 TABLE = {

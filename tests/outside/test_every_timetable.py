@@ -18,10 +18,10 @@ from datetime import UTC, datetime
 import pytest
 
 from board.plan.load import PlanFile
-from board.timetable.answer import Answer
-from board.timetable.asking import ask
-from board.timetable.cpsat.solve import solve
-from board.timetable.question import Question
+from board.schedule.answer import Answer
+from board.schedule.asking import ask
+from board.schedule.question import Question
+from board.schedule.solver.solve import solve
 from tests.outside.tiny_evenings import AIMS, Evening, Placed, Timetable, fits, weigh
 from tests.outside.tiny_plans import as_plan, draw
 

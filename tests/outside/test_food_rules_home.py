@@ -5,7 +5,7 @@ Read in copies of the charts; custard is from memory.
 
 import pytest
 
-from board.kitchen.rule_sets import rule_set
+from board.facts.rule_sets import rule_set
 
 HOME = rule_set("home")
 LB = 0.45359237  # kg, exactly: NIST Handbook 44, appendix C

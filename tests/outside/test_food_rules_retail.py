@@ -6,8 +6,8 @@ code's own, written beside the °F.
 
 import pytest
 
-from board.kitchen.rule_set import LIFE_CLASSES, READY_TO_EAT, Stretch, fridge_days
-from board.kitchen.rule_sets import rule_set
+from board.facts.rule_set import LIFE_CLASSES, READY_TO_EAT, Stretch, fridge_days
+from board.facts.rule_sets import rule_set
 
 RETAIL, HOME = rule_set("retail"), rule_set("home")
 

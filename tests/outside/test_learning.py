@@ -10,7 +10,7 @@ import math
 import pytest
 import scipy.stats
 
-from board.lessons.figures import Belief, believing, lognormal_quantile, mean_and_sd, t_quantile, t_share
+from board.learning.figures import Belief, believing, lognormal_quantile, mean_and_sd, t_quantile, t_share
 
 NUM_ACC_1 = (10000001, 10000003, 10000002)
 MAVRO_ABOVE_2 = (

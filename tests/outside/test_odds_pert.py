@@ -17,7 +17,7 @@ import pytest
 from board.odds.draw import Minutes, shape, three_point
 from board.odds.evenings import Evenings
 from board.odds.many import odds
-from board.timetable.run_sheet import Lasts, RunSheet
+from board.sheet.run_sheet import Lasts, RunSheet
 from tests.odds.little import Piece, fixed, sheet_of
 
 EVENINGS = 200_000

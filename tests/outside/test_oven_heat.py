@@ -13,7 +13,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from board.kitchen.heat import (
+from board.facts.heat import (
     ROOM_CELSIUS,
     OvenRates,
     celsius_after,
@@ -22,8 +22,8 @@ from board.kitchen.heat import (
     minutes_between,
     minutes_to_reheat,
 )
-from board.plan.kitchen import Oven
-from board.timetable.validate_heat import heat_of
+from board.plan.model.kitchen import Oven
+from board.schedule.audit.validate_heat import heat_of
 
 K_OF_THE_EXAMPLE = 0.02601
 

@@ -12,11 +12,11 @@ import pytest
 from ortools.sat.python import cp_model
 
 from board.plan.load import PlanFile
-from board.timetable.answer import Answer
-from board.timetable.cpsat.solve import solve
-from board.timetable.question import Question
-from board.timetable.validate import validate
-from board.timetable.write_up import make_sheet
+from board.schedule.answer import Answer
+from board.schedule.audit.validate import validate
+from board.schedule.question import Question
+from board.schedule.solver.solve import solve
+from board.schedule.write_up import make_sheet
 from tests.outside.published import Problem, as_plan, j301_1, job_shop
 
 PROBLEMS = {

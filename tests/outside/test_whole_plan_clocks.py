@@ -9,12 +9,12 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
+from board.checks.sheet.clocks import dish_clocks
+from board.checks.sheet.every import safety_check, with_warnings
 from board.plan.load import PlanFile
-from board.safety.clocks import dish_clocks
-from board.safety.every import safety_check, with_warnings
-from board.timetable.cpsat.solve import solve
-from board.timetable.run_sheet import RunSheet
-from board.timetable.write_up import make_sheet
+from board.schedule.solver.solve import solve
+from board.schedule.write_up import make_sheet
+from board.sheet.run_sheet import RunSheet
 
 PLAN = """
 event: Hot evening

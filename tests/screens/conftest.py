@@ -6,7 +6,7 @@ import pytest
 
 from board.screens import steady
 from board.screens.app import BoardApp
-from board.timetable.run_sheet import RunSheet
+from board.sheet.run_sheet import RunSheet
 from tests.conftest import Host, at
 
 

@@ -3,11 +3,11 @@ once. Neither needs the solver, so a picture changes only with the board."""
 
 from datetime import timedelta
 
-from board.clock import StoppedClock
-from board.evening import Evening, unlogged_evening
-from board.playthrough import catch_up
-from board.run.wishes import Done
-from board.timetable.run_sheet import Attended, CourseSlot, Keeping, RunSheet, Slot, Use, Wait
+from board.base.clock import StoppedClock
+from board.evening.wishes import Done
+from board.session.evening import Evening, unlogged_evening
+from board.session.playthrough import catch_up
+from board.sheet.run_sheet import Attended, CourseSlot, Keeping, RunSheet, Slot, Use, Wait
 from tests.conftest import at, follows, slot
 
 

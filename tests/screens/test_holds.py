@@ -2,11 +2,11 @@
 
 import pytest
 
-from board import words
-from board.clock import Jump
+from board.base import words
+from board.base.clock import Jump
 from board.screens.app import BoardApp
 from board.screens.changed import ChangedScreen
-from board.timetable.changed import Changed
+from board.sheet.changed import Changed
 from tests.conftest import at, slot
 from tests.screens.conftest import Kitchen
 

@@ -3,9 +3,9 @@
 import pytest
 from textual.widgets import Input
 
-from board import words
+from board.base import words
+from board.evening.events import NoteWritten
 from board.log.write import Unkept
-from board.run.events import NoteWritten
 from board.screens.ask import HelpScreen, LeaveScreen, NoteScreen, PushScreen
 from board.screens.live import LiveScreen
 from tests.conftest import at
@@ -419,7 +419,7 @@ async def test_a_mouse_presses_the_keys_of_the_bar(kitchen: Kitchen) -> None:
 async def test_markup_and_escapes_of_a_plan_never_reach_the_screen(little: object) -> None:
     import msgspec
 
-    from board.timetable.run_sheet import RunSheet
+    from board.sheet.run_sheet import RunSheet
 
     assert isinstance(little, RunSheet)
     nasty = "so[/]up [b]x\x1b]0;X\x07\x1b[2J\u202e"

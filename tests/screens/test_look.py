@@ -4,16 +4,16 @@ import msgspec
 import pytest
 from textual.widgets import Input
 
-from board import words
-from board.run.events import ReadingTaken
-from board.run.wishes import Done, Settle, WriteNote
+from board.base import words
+from board.evening.events import ReadingTaken
+from board.evening.wishes import Done, Settle, WriteNote
 from board.screens import look
 from board.screens.ask import NoteScreen
 from board.screens.closing import ClosingScreen
 from board.screens.live import LiveScreen
 from board.screens.look import LookScreen
 from board.screens.reading import ReadingScreen
-from board.timetable.run_sheet import Keeping, RunSheet
+from board.sheet.run_sheet import Keeping, RunSheet
 from tests.conftest import at
 from tests.screens.conftest import Kitchen
 

@@ -6,10 +6,10 @@ from pathlib import Path
 import pytest
 from textual.color import Color
 
-from board import words
-from board.clock import VirtualClock
-from board.evening import unlogged_evening
-from board.run.wishes import Done, Settle
+from board.base import words
+from board.base.clock import VirtualClock
+from board.base.words import THEMES
+from board.evening.wishes import Done, Settle
 from board.screens.app import BoardApp
 from board.screens.ask import HelpScreen, LeaveScreen, PushScreen
 from board.screens.big import big, bigger
@@ -17,7 +17,7 @@ from board.screens.keys import LEFT_TO_HELP
 from board.screens.live import LiveScreen
 from board.screens.palette import DARK, LIGHT, LOOKS
 from board.screens.panels import DUE_FRAMES, CallPanel, OneLine
-from board.words import THEMES
+from board.session.evening import unlogged_evening
 from tests.conftest import Host, at
 from tests.screens.conftest import Kitchen, Recorder, screen_text
 from tests.screens.supper import evening_at, supper, twenty

@@ -4,15 +4,15 @@ from datetime import timedelta
 
 import pytest
 
-from board.clock import StoppedClock, VirtualClock
-from board.evening import unlogged_evening
-from board.night import draw_night, night_score
-from board.nightly import NightEvening
-from board.playthrough import catch_up
-from board.run.events import GuestsDelayed, StepStretched
+from board.base.clock import StoppedClock, VirtualClock
+from board.evening.events import GuestsDelayed, StepStretched
+from board.rehearsal.night import draw_night, night_score
+from board.rehearsal.nightly import NightEvening
 from board.screens.app import BoardApp
 from board.screens.reading import ReadingScreen
-from board.timetable.run_sheet import RunSheet
+from board.session.evening import unlogged_evening
+from board.session.playthrough import catch_up
+from board.sheet.run_sheet import RunSheet
 from tests.screens.test_whole_evening import Seconds
 
 SEED = 3

@@ -9,9 +9,9 @@ import pytest
 from rich.color import ColorSystem
 from rich.style import Style
 
+from board.base.words import THEMES
 from board.screens.palette import CONTRAST, DARK, LIGHT, LOOKS, PLAIN_ROLES, PLAIN_THEME, Paints
 from board.view import ribbon
-from board.words import THEMES
 
 WANTED = [("dark", DARK, 4.5), ("light", LIGHT, 4.5), ("contrast", CONTRAST, 7.0)]
 

@@ -7,11 +7,11 @@ import pytest
 from rich.segment import Segment
 from rich.style import Style
 
-from board.checks.every import check
-from board.desk import bundled_plan, plan_in
+from board.checks.plan.every import check
+from board.files.desk import bundled_plan, plan_in
 from board.plan.snag import Weight
 from board.screens.palette import DARK, LOOKS
-from board.timetable.run_sheet import RunSheet
+from board.sheet.run_sheet import RunSheet
 
 for package in ("PIL.Image", "fontTools", "matplotlib"):
     pytest.importorskip(package, reason="pip install -e '.[pictures]'")

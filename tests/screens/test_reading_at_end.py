@@ -5,14 +5,14 @@ from typing import Any
 import msgspec
 import pytest
 
-from board import words
-from board.run.wishes import Done
+from board.base import words
+from board.evening.wishes import Done
 from board.screens.live import LiveScreen
 from board.screens.reading import ReadingScreen
-from board.timetable.run_sheet import RunSheet
+from board.sheet.run_sheet import RunSheet
 from tests.conftest import at
-from tests.run.test_clocks import TO_THE_FILLING, TO_THE_TABLE, custard_supper
-from tests.run.test_cooling_outlook import cooling_sheet, halving
+from tests.evening.test_clocks import TO_THE_FILLING, TO_THE_TABLE, custard_supper
+from tests.evening.test_cooling_outlook import cooling_sheet, halving
 from tests.screens.conftest import Kitchen
 
 SIZE = (100, 30)

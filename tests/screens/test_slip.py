@@ -4,13 +4,13 @@ from typing import Any
 
 import pytest
 
-from board import words
-from board.run.events import DishDropped, GuestsDelayed, StepStretched
+from board.base import words
+from board.evening.events import DishDropped, GuestsDelayed, StepStretched
 from board.screens.live import LiveScreen
 from board.screens.slip import SlipScreen
-from board.timetable.run_sheet import RunSheet
+from board.sheet.run_sheet import RunSheet
 from tests.conftest import Host, at
-from tests.run.kitchens import ovens, with_dishes
+from tests.evening.kitchens import ovens, with_dishes
 from tests.screens.conftest import Kitchen
 
 SIZE = (120, 36)

@@ -4,10 +4,10 @@ from pathlib import Path
 
 import pytest
 
-from board import words
-from board.larder import read_ticks, write_ticks
-from board.provisions.ticks import Tickable, Ticks
+from board.base import words
+from board.files.larder import read_ticks, write_ticks
 from board.screens.ticking import TickApp, TickScreen
+from board.shopping.ticks import Tickable, Ticks
 from tests.screens.conftest import screen_text
 
 ENTRIES = [

@@ -6,16 +6,16 @@ import msgspec
 import pytest
 from textual.pilot import Pilot
 
-from board import words
-from board.clock import StoppedClock
-from board.evening import Evening, open_evening
+from board.base import words
+from board.base.clock import StoppedClock
+from board.evening.wishes import Done, WriteNote
 from board.log.follow import Follower
 from board.log.write import RunLog
-from board.run.wishes import Done, WriteNote
 from board.screens.watch import WatchApp
-from board.timetable.run_sheet import Attended, RunSheet
+from board.session.evening import Evening, open_evening
+from board.sheet.run_sheet import Attended, RunSheet
 from tests.conftest import at
-from tests.run.test_clocks import TO_THE_FILLING, custard_supper
+from tests.evening.test_clocks import TO_THE_FILLING, custard_supper
 from tests.screens.conftest import Recorder, screen_text
 
 SIZE = (120, 36)

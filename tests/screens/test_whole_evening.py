@@ -2,12 +2,12 @@
 
 from datetime import datetime, timedelta
 
-from board.clock import StoppedClock, VirtualClock
-from board.evening import unlogged_evening
-from board.playthrough import catch_up
+from board.base.clock import StoppedClock, VirtualClock
 from board.screens.app import BoardApp
 from board.screens.reading import ReadingScreen
-from board.timetable.run_sheet import RunSheet, Slot
+from board.session.evening import unlogged_evening
+from board.session.playthrough import catch_up
+from board.sheet.run_sheet import RunSheet, Slot
 
 
 class Seconds:

@@ -3,16 +3,16 @@
 import msgspec
 import pytest
 
-from board import words
-from board.run.slips import targets
-from board.run.wishes import DelayGuests, DropDish, Push, Refusal, Stretch, Wish
-from board.timetable.company import away_minutes as planned_away
-from board.timetable.run_sheet import Attended, RunSheet, Wait
+from board.base import words
+from board.evening.slips import targets
+from board.evening.wishes import DelayGuests, DropDish, Push, Refusal, Stretch, Wish
+from board.sheet.company import away_minutes as planned_away
+from board.sheet.run_sheet import Attended, RunSheet, Wait
 from board.view.board import Viewer
 from board.view.costs import COMPANY, COURSE, PAST, STANDS, Costs, away_minutes, costs
 from board.view.slips import SlipLines
 from tests.conftest import Host, at, slot
-from tests.run.kitchens import ovens, play, with_dishes
+from tests.evening.kitchens import ovens, play, with_dishes
 
 
 def told(host: Host, wish: Wish, room: int = 9) -> tuple[str, ...]:

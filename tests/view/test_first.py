@@ -5,10 +5,10 @@ from datetime import timedelta
 import pytest
 from rich.cells import cell_len
 
-from board import words
-from board.clock import StoppedClock
-from board.evening import Evening, unlogged_evening
-from board.timetable.run_sheet import RunSheet
+from board.base import words
+from board.base.clock import StoppedClock
+from board.session.evening import Evening, unlogged_evening
+from board.sheet.run_sheet import RunSheet
 from board.view.board import Viewer
 from board.view.first import first_lines
 

@@ -9,12 +9,12 @@ from hypothesis import given
 from hypothesis import strategies as st
 from rich.cells import cell_len
 
-from board import words
-from board.lessons.measure import Review, measured, review
-from board.paper.review import review_form
-from board.run.events import EveningOpened
-from board.run.wishes import Close, Done, Later, LeaveOut, Push, Settle, TakeBack, TakeReading, WriteNote
-from board.timetable.run_sheet import RunSheet
+from board.base import words
+from board.evening.events import EveningOpened
+from board.evening.wishes import Close, Done, Later, LeaveOut, Push, Settle, TakeBack, TakeReading, WriteNote
+from board.output.review import review_form
+from board.review.measure import Review, measured, review
+from board.sheet.run_sheet import RunSheet
 from board.view.bars import TAIL_WIDTH, Chart, Span
 from board.view.board import Viewer
 from board.view.closing import closing

@@ -9,9 +9,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 from rich.cells import cell_len
 
-from board import words
-from board.run.wishes import Done, Push
-from board.timetable.run_sheet import RunSheet
+from board.base import words
+from board.evening.wishes import Done, Push
+from board.sheet.run_sheet import RunSheet
 from board.view.board import BoardView, Viewer
 from board.view.costs import costs
 from board.view.countdown import countdown, length

@@ -13,42 +13,49 @@ BOARD = Path(__file__).parents[2] / "board"
 
 # Left to right; each may use only what stands left of it (rooms in one group not one another).
 LAYERS: list[set[str]] = [
-    {"board.plain", "board.wrap", "board.words", "board.clock", "board.exits", "board.plan_digest"},
-    {"board.settings"},
-    {"board.kitchen"},
+    {
+        "board.base.plain",
+        "board.base.wrap",
+        "board.base.words",
+        "board.base.clock",
+        "board.base.exits",
+        "board.base.plan_digest",
+    },
+    {"board.files.settings"},
+    {"board.facts"},
     {"board.plan"},
-    {"board.recipe", "board.beginning"},
-    {"board.checks", "board.timetable"},
-    {"board.timetable.cpsat"},
-    {"board.safety"},
-    {"board.provisions"},
-    {"board.run"},
+    {"board.importing.recipe", "board.importing.starter"},
+    {"board.checks.plan", "board.schedule"},
+    {"board.schedule.solver"},
+    {"board.checks.sheet"},
+    {"board.shopping"},
+    {"board.evening"},
     {"board.odds"},
     {"board.view"},
     {"board.log"},
-    {"board.lessons"},
-    {"board.bookshelf"},
-    {"board.evening"},
-    {"board.anew"},
-    {"board.playthrough", "board.watching"},
-    {"board.night"},
-    {"board.mishaps", "board.nightly"},
-    {"board.speech"},
-    {"board.paper", "board.screens", "board.cache"},
-    {"board.desk"},
-    {"board.writing"},
-    {"board.evenings"},
+    {"board.learning"},
+    {"board.files.bookshelf"},
+    {"board.session.evening"},
+    {"board.session"},
+    {"board.session.playthrough", "board.session.watching"},
+    {"board.rehearsal.night"},
+    {"board.rehearsal.mishaps", "board.rehearsal.nightly"},
+    {"board.screens.speech"},
+    {"board.output", "board.screens", "board.files.cache"},
+    {"board.files.desk"},
+    {"board.files.writing"},
+    {"board.app.evenings"},
     {
-        "board.learning",
-        "board.mending",
-        "board.plan_eye",
-        "board.first_picture",
-        "board.consent",
-        "board.larder",
+        "board.app.learning",
+        "board.app.mending",
+        "board.session.plan_eye",
+        "board.app.first_picture",
+        "board.app.consent",
+        "board.files.larder",
     },
-    {"board.new_plan", "board.effects"},
-    {"board.sessions"},
-    {"board.commands"},
+    {"board.app.new_plan", "board.app.effects"},
+    {"board.app.sessions"},
+    {"board.app"},
     {"board.screens.picture"},
     {"board.cli"},
     {"board.__main__"},
@@ -110,17 +117,15 @@ def test_a_room_uses_only_what_stands_left_of_it(name: str, file: Path) -> None:
 
 def test_the_validator_shares_nothing_with_what_computes_a_sheet() -> None:
     """It reads a run sheet and a plan; of the kitchen it takes constants, and writes every formula anew."""
-    own = {(name, file) for name, file in modules() if name.startswith("board.timetable.validate")}
-    allowed = {"board.timetable.run_sheet", "board.kitchen.heat", *(name for name, _ in own)}
+    own = {(name, file) for name, file in modules() if name.startswith("board.schedule.audit.validate")}
+    allowed = {"board.sheet.run_sheet", "board.facts.heat", *(name for name, _ in own)}
 
     assert len(own) >= 5
     for name, file in own:
-        rooms = ("board.timetable", "board.kitchen")
+        rooms = ("board.schedule", "board.facts")
         used = {m for m, _ in modules() if m in imports(file) and m.startswith(rooms)}
         assert used <= allowed, name
-        from_heat = {
-            i.removeprefix("board.kitchen.heat.") for i in imports(file) if i.startswith("board.kitchen.heat.")
-        }
+        from_heat = {i.removeprefix("board.facts.heat.") for i in imports(file) if i.startswith("board.facts.heat.")}
         assert all(constant.isupper() for constant in from_heat), name
 
 
@@ -133,7 +138,7 @@ def test_only_the_clock_reads_the_time_and_the_core_touches_no_file(name: str, f
         for node in ast.walk(tree)
         if isinstance(node, ast.Call) and isinstance(node.func, ast.Attribute) and isinstance(node.func.value, ast.Name)
     }
-    if name != "board.clock":
+    if name != "board.base.clock":
         forbidden = {"datetime.now", "datetime.today", "datetime.utcnow", "date.today", "time.time", "time.monotonic"}
         assert not called & forbidden
     if name.split(".")[1] in PURE:
@@ -147,7 +152,7 @@ def test_only_the_clock_reads_the_time_and_the_core_touches_no_file(name: str, f
 def test_solver_and_screens_stay_in_their_rooms() -> None:
     for name, file in modules():
         roots = {i.split(".")[0] for i in imports(file)}
-        assert "ortools" not in roots or name.startswith("board.timetable.cpsat"), name
+        assert "ortools" not in roots or name.startswith("board.schedule.solver"), name
         assert "textual" not in roots or name.startswith("board.screens"), name
 
 
@@ -176,15 +181,15 @@ HEAVY = {"ortools", "pydantic", "ruamel", "textual", "dateutil", "numpy"}
     ("statement", "allowed"),
     [
         ("import board.cli", set()),
-        ("import board.run.fold, board.run.forecast, board.run.calls, board.run.decide", set()),
-        ("import board.odds.many, board.paper.odds", {"numpy"}),
-        ("import board.run.rule, board.odds.result", set()),
-        ("import board.evening, board.log.write, board.view.board", set()),
-        ("import board.desk, board.cache", set()),
-        ("import board.sessions", set()),
+        ("import board.evening.fold, board.evening.forecast, board.evening.calls, board.evening.decide", set()),
+        ("import board.odds.many, board.output.odds", {"numpy"}),
+        ("import board.evening.rule, board.odds.result", set()),
+        ("import board.session.evening, board.log.write, board.view.board", set()),
+        ("import board.files.desk, board.files.cache", set()),
+        ("import board.app.sessions", set()),
         ("import board.screens.app", {"textual"}),
-        ("import board.plan.load, board.checks.every", {"pydantic", "ruamel", "dateutil"}),
-        ("import board.timetable.write_up", {"pydantic", "ruamel", "dateutil"}),
+        ("import board.plan.load, board.checks.plan.every", {"pydantic", "ruamel", "dateutil"}),
+        ("import board.schedule.write_up", {"pydantic", "ruamel", "dateutil"}),
     ],
 )
 def test_nothing_heavy_is_loaded_before_it_is_needed(statement: str, allowed: set[str]) -> None:
@@ -193,7 +198,7 @@ def test_nothing_heavy_is_loaded_before_it_is_needed(statement: str, allowed: se
 
 def test_the_first_picture_waits_for_no_screen_library() -> None:
     """It is there to be read while that library loads."""
-    code = "import sys, board.sessions, board.first_picture\nprint([m for m in sys.modules if m.startswith('textual')])"
+    code = "import sys, board.app.sessions, board.app.first_picture\nprint([m for m in sys.modules if m.startswith('textual')])"
     loaded = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True, cwd=BOARD.parent)
 
     assert loaded.stdout.strip() == "[]"

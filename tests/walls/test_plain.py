@@ -5,7 +5,7 @@ import unicodedata
 from hypothesis import given
 from hypothesis import strategies as st
 
-from board.plain import one_line, plain, to_ascii_letters
+from board.base.plain import one_line, plain, to_ascii_letters
 
 
 @given(st.text())

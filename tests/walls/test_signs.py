@@ -7,8 +7,8 @@ from pathlib import Path
 
 from rich.cells import cell_len
 
-from board import words
-from board.words.signs import LETTERS_DOWN, LETTERS_RIGHT, SIGN_TABLE
+from board.base import words
+from board.base.words.signs import LETTERS_DOWN, LETTERS_RIGHT, SIGN_TABLE
 from tests.screens.snapshot import FOLDER
 
 ROOT = Path(__file__).parents[2]

@@ -7,16 +7,16 @@ from pathlib import Path
 
 import pytest
 
-from board.anew.client import Anew
-from board.clock import StoppedClock
-from board.desk import read_plan_file, sheet_of
-from board.evening import open_evening, unlogged_evening
-from board.exits import ExitCode
+from board.app.sessions import first_moment
+from board.base.clock import StoppedClock
+from board.base.exits import ExitCode
+from board.files.desk import read_plan_file, sheet_of
 from board.log.write import RunLog
-from board.mishaps import play_night
-from board.night import Night, draw_night
-from board.plan_eye import PlanEye
-from board.sessions import first_moment
+from board.rehearsal.mishaps import play_night
+from board.rehearsal.night import Night, draw_night
+from board.session.client import Anew
+from board.session.evening import open_evening, unlogged_evening
+from board.session.plan_eye import PlanEye
 from tests.whole.conftest import Run
 from tests.whole.test_lessons_command import PLAN, live
 

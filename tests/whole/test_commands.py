@@ -11,11 +11,11 @@ import jsonschema
 import pytest
 from msgspec.structs import replace
 
-from board import words
-from board.exits import ExitCode
+from board.base import words
+from board.base.exits import ExitCode
 from board.plan.places import read_yaml
-from board.timetable.company import busiest
-from board.timetable.run_sheet import RunSheet, outside_form
+from board.sheet.company import busiest
+from board.sheet.run_sheet import RunSheet, outside_form
 from tests.conftest import PLANS
 from tests.whole.conftest import LANTERN, Run
 
@@ -179,7 +179,7 @@ def test_a_kept_sheet_opens_without_reader_or_solver(
     def never(*_: object) -> None:
         raise AssertionError("solved again")
 
-    monkeypatch.setattr("board.desk._work_out", never)
+    monkeypatch.setattr("board.files.desk._work_out", never)
     code, out, _ = run("sheet", LANTERN, "--by", "lane")
 
     assert code == ExitCode.DONE

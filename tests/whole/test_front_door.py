@@ -7,11 +7,11 @@ from pathlib import Path
 
 import pytest
 
-from board import words
-from board.exits import ExitCode
-from board.paper.check import print_check
+from board.base import words
+from board.base.exits import ExitCode
+from board.output.check import print_check
 from board.plan.load import PlanFile
-from board.timetable.run_sheet import RunSheet
+from board.sheet.run_sheet import RunSheet
 from tests.plan.test_bad_plans import SOUND
 from tests.whole.conftest import LANTERN, Run
 

@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 
-from board.exits import ExitCode
+from board.base.exits import ExitCode
 from tests.whole.conftest import LANTERN, Run
 
 SMALL = """\

@@ -6,20 +6,20 @@ from pathlib import Path
 
 import pytest
 
-from board import effects
-from board.clock import StoppedClock
-from board.desk import Trouble, read_plan_file, sheet_of
-from board.evening import open_evening
-from board.exits import ExitCode
+from board.app import effects
+from board.app.sessions import first_moment
+from board.base.clock import StoppedClock
+from board.base.exits import ExitCode
+from board.evening.events import StepFinished, StepStarted
+from board.evening.wishes import WriteNote
+from board.files.desk import Trouble, read_plan_file, sheet_of
 from board.log.read import read_log
 from board.log.write import RunLog
-from board.mishaps import play_night
-from board.night import Night, draw_night
 from board.plan.load import PlanFile
-from board.run.events import StepFinished, StepStarted
-from board.run.wishes import WriteNote
-from board.sessions import first_moment
-from board.timetable.run_sheet import RunSheet
+from board.rehearsal.mishaps import play_night
+from board.rehearsal.night import Night, draw_night
+from board.session.evening import open_evening
+from board.sheet.run_sheet import RunSheet
 from tests.whole.conftest import Run
 
 PLAN = """\

@@ -5,9 +5,9 @@ from pathlib import Path
 import pexpect
 import pytest
 
-from board.exits import ExitCode
+from board.base.exits import ExitCode
+from board.evening.events import StopsAccepted
 from board.log.read import read_log
-from board.run.events import StopsAccepted
 from tests.whole.conftest import LANTERN, Run
 from tests.whole.test_holds import ended
 from tests.whole.test_kept_safe import PLAN

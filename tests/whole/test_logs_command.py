@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from board.exits import ExitCode
+from board.base.exits import ExitCode
 from board.log.read import read_log
 from tests.whole.conftest import Run
 

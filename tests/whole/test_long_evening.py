@@ -5,13 +5,13 @@ from pathlib import Path
 
 import pytest
 
-from board.clock import StoppedClock
-from board.evening import open_evening
+from board.base.clock import StoppedClock
+from board.evening.events import CallRaised, Event
 from board.log.read import LogContents, read_log
 from board.log.write import RunLog
-from board.playthrough import play
-from board.run.events import CallRaised, Event
-from board.timetable.run_sheet import RunSheet
+from board.session.evening import open_evening
+from board.session.playthrough import play
+from board.sheet.run_sheet import RunSheet
 from tests.bench.kill_figures import kill_often
 from tests.bench.soak_figures import FLAT_MB, doubled_calls, missed_calls, soak
 from tests.conftest import at

@@ -7,7 +7,7 @@ from pathlib import Path
 import pexpect
 import pytest
 
-from board.exits import ExitCode
+from board.base.exits import ExitCode
 from board.plan.load import PlanFile, read_plan
 from tests.whole.conftest import Run
 

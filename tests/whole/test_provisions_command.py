@@ -6,8 +6,8 @@ from pathlib import Path
 
 import pytest
 
-from board.exits import ExitCode
-from board.larder import read_ticks
+from board.base.exits import ExitCode
+from board.files.larder import read_ticks
 from tests.conftest import HEAD
 from tests.whole.conftest import LANTERN, Run
 from tests.whole.test_terminal import Terminal, env

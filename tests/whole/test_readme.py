@@ -3,8 +3,8 @@
 import re
 from pathlib import Path
 
-from board import words
-from board.checks.every import check
+from board.base import words
+from board.checks.plan.every import check
 from board.plan.findings import FINDINGS
 from board.plan.load import PlanFile, read_plan
 from board.plan.snag import Weight

@@ -4,14 +4,14 @@ import io
 
 from rich.console import Console
 
-from board import words
-from board.lessons.measure import review
-from board.paper.review import print_review, review_form
-from board.run.events import EveningOpened
-from board.run.wishes import DelayGuests, DropDish, Stretch
-from board.timetable.run_sheet import RunSheet
+from board.base import words
+from board.evening.events import EveningOpened
+from board.evening.wishes import DelayGuests, DropDish, Stretch
+from board.output.review import print_review, review_form
+from board.review.measure import review
+from board.sheet.run_sheet import RunSheet
 from tests.conftest import Host, at
-from tests.run.kitchens import play, with_dishes
+from tests.evening.kitchens import play, with_dishes
 
 
 def test_a_slip_stands_in_the_review_with_its_time(little: RunSheet) -> None:

@@ -12,9 +12,9 @@ import pexpect
 import pyte
 import pytest
 
+from board.evening.fold import fold_all
+from board.evening.state import State, begin
 from board.log.read import read_log
-from board.run.fold import fold_all
-from board.run.state import State, begin
 from tests.whole.conftest import LANTERN
 
 

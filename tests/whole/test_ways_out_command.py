@@ -4,8 +4,8 @@ from pathlib import Path
 
 import pytest
 
-from board.exits import ExitCode
-from tests.timetable.clash_cases import SQUASH_AND_POT
+from board.base.exits import ExitCode
+from tests.schedule.conflicts.clash_cases import SQUASH_AND_POT
 from tests.whole.conftest import LANTERN, Run
 
 

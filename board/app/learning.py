@@ -1,0 +1,164 @@
+"""From run logs to a plan that has learned from them: what they teach, and the plan file changed."""
+
+import difflib
+from collections.abc import Iterable, Sequence
+from contextlib import suppress
+from dataclasses import dataclass
+from pathlib import Path
+from zoneinfo import ZoneInfo
+
+from board.app.evenings import contents_of
+from board.base import words
+from board.base.clock import WallClock
+from board.base.plain import one_line
+from board.files.bookshelf import BookTrouble, book_file, read_book_file, rewrite
+from board.files.desk import Trouble, logs_folder, plan_in, read_text, refuse_stopped, write_plan
+from board.learning.book import Added, Book, into_book
+from board.learning.changes import Lesson, Lessons, history_lines, lessons_for
+from board.learning.notes import Note
+from board.log.disk import write_next_free
+from board.plan.edit.edits import AddHistory, AddNotes, CannotEdit, Edit, Together, apply_all
+from board.plan.load import PlanFile
+from board.plan.places import Loc
+from board.review.observe import PastEvening, observe
+
+
+@dataclass(frozen=True)
+class Learning:
+    """A plan's text, what it says, and what evenings teach of it."""
+
+    path: Path
+    text: str
+    file: PlanFile
+    found: Lessons
+
+
+def read_evenings(paths: Sequence[Path]) -> tuple[list[PastEvening], list[str]]:
+    """What each log says, and what was left of damaged ones. Raises Trouble."""
+    found, said = [], []
+    for path in paths:
+        contents = contents_of(path)
+        if contents.dropped:
+            said.append(one_line(contents.dropped))
+        found.append(observe(contents.opened, contents.events))
+    return found, said
+
+
+def all_evenings() -> tuple[list[PastEvening], list[str]]:
+    """The same of every log in the usual folder; what is no log is left out, and told."""
+    found: list[PastEvening] = []
+    said: list[str] = []
+    for path in sorted(logs_folder().glob("*.jsonl")):
+        try:
+            more, told = read_evenings([path])
+        except Trouble as trouble:
+            said.append(words.log_skipped(str(trouble).splitlines()[0]))
+        else:
+            found += more
+            said += told
+    return found, said
+
+
+def learn_from(path: Path, evenings: Iterable[PastEvening]) -> Learning:
+    """What these evenings teach of the plan in a file. Raises Trouble."""
+    text = read_text(path)
+    file = plan_in(text, path)
+    return Learning(path, text, file, lessons_for(file, evenings))
+
+
+def add_to_book(learning: Learning, evenings: Iterable[PastEvening]) -> tuple[Added, Path]:
+    """Adds to the cook's book what these evenings showed of the plan's work; where it lies. Raises Trouble."""
+    path, told = book_file(), list(evenings)
+    added: list[Added] = []
+
+    def change(book: Book) -> Book:
+        added.append(into_book(book, learning.file, told))
+        return added[0].book
+
+    try:
+        rewrite(path, change)
+    except BookTrouble as wrong:
+        raise Trouble(str(wrong), code=2 if wrong.broken else 1) from None
+    return added[0], path
+
+
+def the_book() -> tuple[Book, Path]:
+    """The cook's book, and where it lies. Raises Trouble."""
+    path = book_file()
+    try:
+        return read_book_file(path), path
+    except BookTrouble as wrong:
+        raise Trouble(str(wrong), code=2 if wrong.broken else 1) from None
+
+
+@dataclass(frozen=True, slots=True)
+class Chosen:
+    """What is to be taken up."""
+
+    lessons: tuple[Lesson, ...] = ()
+    notes: tuple[Note, ...] = ()
+
+
+def chosen(learning: Learning, numbers: Sequence[int] | None) -> Chosen:
+    """The lessons of these numbers, counted from 1, and then the notes; all for None. Raises Trouble."""
+    lessons, notes = learning.found.lessons, learning.found.notes
+    count = len(lessons) + len(notes)
+    for number in numbers or ():
+        if not 1 <= number <= count:
+            raise Trouble(words.no_such_lesson(number, count))
+    if not count:
+        raise Trouble(words.no_such_lesson(1, 0))
+    wanted = range(1, count + 1) if numbers is None else numbers
+    return Chosen(
+        tuple(lesson for n, lesson in enumerate(lessons, 1) if n in wanted),
+        tuple(note for n, note in enumerate(notes, len(lessons) + 1) if n in wanted),
+    )
+
+
+def take(learning: Learning, taken: Chosen) -> tuple[list[str], Path]:
+    """Writes lessons and notes into the plan, whole or not at all, with a copy of how it was beside it; the lines that
+    changed, and where the copy lies. Raises Trouble."""
+    date = WallClock().now().astimezone(ZoneInfo(learning.file.plan.zone)).date().isoformat()
+    history = history_lines(date, taken.lessons, learning.found, taken.notes)
+    text, file = changed(learning, taken.lessons, taken.notes, history)
+    try:
+        refuse_stopped(file)
+    except Trouble as trouble:
+        raise Trouble(words.lessons_stop(str(trouble)), trouble.code) from None
+    copy = _backup(learning.path, date)
+    try:
+        write_plan(learning.path, learning.text, text)
+    except Trouble:
+        with suppress(OSError):
+            copy.unlink()
+        raise
+    lines = difflib.unified_diff(learning.text.splitlines(), text.splitlines(), lineterm="", n=0)
+    return [line for line in lines if line[:1] in "+-" and line[:3] not in ("+++", "---")], copy
+
+
+def _backup(path: Path, date: str) -> Path:
+    """A copy beside the plan under the next free name. Raises Trouble."""
+    target = path.resolve()
+    try:
+        copy = write_next_free(target.with_name(f"{target.name}.bak-{date}"), target.read_bytes())
+        copy.chmod(target.stat().st_mode & 0o777)  # a plan kept private stays so
+    except OSError as wrong:
+        raise Trouble(words.backup_not_written(one_line(path), one_line(wrong.strerror or wrong))) from None
+    return copy
+
+
+def changed(
+    learning: Learning, taken: Sequence[Lesson], notes: Sequence[Note] = (), history: tuple[str, ...] = ()
+) -> tuple[str, PlanFile]:
+    """The plan with lessons in it, as text and read. Raises Trouble."""
+    by_place: dict[Loc, list[str]] = {}
+    for note in notes:
+        by_place.setdefault(note.loc, []).append(note.text)
+    # One after the other: a figure and a note may belong to the same line.
+    edits: list[Edit] = [Together(tuple(lesson.edit for lesson in taken))] if taken else []
+    edits += [AddNotes(loc, tuple(texts)) for loc, texts in by_place.items()]
+    edits += [AddHistory(history)] if history else []
+    made = apply_all(learning.text, learning.file, edits)
+    if isinstance(made, CannotEdit):
+        raise Trouble(one_line(made.reason))
+    return made

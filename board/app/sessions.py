@@ -1,0 +1,367 @@
+"""Opening an evening on a log and putting the board on it: live, rehearsed, or played line by line."""
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from functools import partial
+from pathlib import Path
+from typing import TYPE_CHECKING
+from zoneinfo import ZoneInfo
+
+from board.app.consent import ask_about_stops
+from board.app.first_picture import FirstPicture
+from board.base import words
+from board.base.clock import Clock, StoppedClock, VirtualClock, WallClock
+from board.base.plain import one_line
+from board.evening.events import EveningOpened
+from board.files.desk import Trouble, newest_log, sheet_of
+from board.files.settings import read_settings, remember_theme, settings_file
+from board.log.follow import Follower
+from board.log.read import LogContents, NoLog, read_log
+from board.log.write import LogInUse, Memory, RunLog
+from board.rehearsal.mishaps import play_night
+from board.rehearsal.night import Mishaps, Night, NightWish, night_score
+from board.rehearsal.nightly import NightEvening
+from board.session.evening import Evening, open_evening, unlogged_evening
+from board.session.playthrough import Stuck, catch_up, play
+from board.sheet.changed import Changed, changed
+from board.sheet.run_sheet import RunSheet
+
+if TYPE_CHECKING:
+    from board.shopping.errands import Provisions
+
+BEFORE_FIRST = timedelta(minutes=2)  # a rehearsal begins a little before the first call
+
+
+def first_moment(sheet: RunSheet, clock: tuple[int, int] | None) -> datetime:
+    """Where a rehearsal begins: a clock time on the event's day, else shortly before the first call."""
+    if clock is None:
+        return min(slot.start for slot in sheet.slots) - BEFORE_FIRST
+    day = sheet.arrive.astimezone(ZoneInfo(sheet.zone))
+    return day.replace(hour=clock[0], minute=clock[1], second=0, microsecond=0)
+
+
+def _quoted(path: Path) -> str:
+    """As it is typed at a shell's prompt."""
+    import shlex  # only here: opening the board must not wait for it
+
+    return one_line(shlex.quote(str(path)))
+
+
+def planned_or_begun(plan: Path, path: Path | None) -> tuple[RunSheet, bool]:
+    """The plan's run sheet; where the plan cannot be used (any more), that of the evening in the log, and False.
+
+    An evening that has begun must not end because its plan was edited or lost. Raises Trouble.
+    """
+    try:
+        return sheet_of(plan), True
+    except Trouble as trouble:
+        if path is None or not path.is_file():
+            begun = newest_log()
+            if begun is None:
+                raise
+            hint = words.go_on_from_log(_quoted(plan), _quoted(begun))
+            raise Trouble(f"{trouble}\n{hint}", trouble.code) from None
+        try:
+            return read_log(path.read_bytes(), one_line(path)).opened.sheet, False
+        except (OSError, NoLog):
+            raise trouble from None
+
+
+@contextmanager
+def opened_log(path: Path) -> Iterator[RunLog]:
+    """The log held for one board. Raises Trouble where it cannot be."""
+    shown = one_line(path)
+    try:
+        log = RunLog(path)
+    except LogInUse:
+        raise Trouble(words.log_in_use(shown, _quoted(path))) from None
+    except NoLog as wrong:
+        raise Trouble(words.log_unreadable(one_line(wrong))) from None
+    except OSError as wrong:
+        raise Trouble(words.cannot_keep(shown, one_line(wrong.strerror or wrong))) from None
+    try:
+        yield log
+        log.mind()
+        if log.unkept is not None:
+            raise Trouble(_carried_off(log, shown))
+    except OSError as wrong:
+        raise Trouble(words.cannot_keep(shown, one_line(wrong.strerror or wrong))) from None
+    finally:
+        log.close()
+
+
+def _carried_off(log: RunLog, shown: str) -> str:
+    """Words for where the evening lies that could not be written to its own log."""
+    assert log.unkept is not None
+    why = one_line(log.unkept.why)
+    place = log.rescue()
+    if place is None:
+        return words.evening_lost(shown, why, log.unkept.answers)
+    return words.evening_elsewhere(shown, why, one_line(place))
+
+
+@dataclass(frozen=True, slots=True)
+class Dress:
+    """How the board looks and sounds. `theme`: the one asked for, None for the usual; `say`: a speech command."""
+
+    bell: bool = True
+    theme: str | None = None
+    say: tuple[str, ...] | None = None
+
+
+def run_board(
+    sheet: RunSheet,
+    path: Path | None,
+    clock: Clock,
+    dress: Dress,
+    *,
+    plan: Path,
+    usable: bool = True,
+    wish: NightWish | None = None,
+) -> None:
+    """The board on a log (or, for None, without one), live or rehearsed as the clock is, until it is left.
+
+    Live, the host is asked first about what must be mended before anybody eats. Raises Trouble.
+
+    `plan`: the file the sheet comes from, to be looked at for edits meanwhile, and to work out anew what is left of an
+    evening that slips; not `usable`: the sheet is the log's. `wish`: a rehearsal's night.
+    """
+    virtual = clock if isinstance(clock, VirtualClock) else None
+    in_spite = virtual is None and ask_about_stops(sheet, path)
+    if path is None:
+        _run_without_log(sheet, clock, virtual, dress, plan=plan, in_spite=in_spite, wish=wish)
+        return
+    with opened_log(path) as log:
+        if log.contents is not None:
+            _belongs(sheet, log.contents, path, rehearsal=virtual is not None)
+        if virtual is not None:
+            virtual.pause(True)  # the board lets it go when it stands
+            if log.contents is not None:
+                virtual.jump_to(_last_moment(log.contents))
+        greeting = _greeting(log)
+        evening = _begin(sheet, log, virtual) if virtual and log.contents is None else None
+        evening = evening or open_evening(sheet, clock, log, rehearsal=virtual is not None)
+        if in_spite:
+            evening.accept_stops()
+        evening, night = _with_night(evening, wish)
+        _show(evening, virtual, dress, greeting=greeting, plan=plan, planned=sheet, usable=usable)
+    _print_score(evening, night)
+    print(words.left_board(_quoted(path)))
+    if virtual is None and evening.state.closed:
+        print(words.what_it_taught(_quoted(plan), _quoted(path)))
+
+
+def night_of(plan: Path, mishaps: Mishaps, seed: int) -> NightWish:
+    """A night of this plan as it goes in this kitchen: by what the evenings in the usual folder showed. Raises
+    Trouble."""
+    from board.app.learning import all_evenings, learn_from  # only where a night is asked for
+
+    found = learn_from(plan, all_evenings()[0]).found
+    return NightWish(mishaps, seed, found.lessons, len(found.fresh))
+
+
+def _with_night(evening: Evening, wish: NightWish | None) -> tuple[Evening, Night | None]:
+    """The evening with a night drawn over it, by the sheet it began with."""
+    if wish is None:
+        return evening, None
+    opened = next(event for event in evening.told if isinstance(event, EveningOpened))
+    night = wish.draw(opened.sheet)
+    return NightEvening(evening, night), night
+
+
+def _print_score(evening: Evening, night: Night | None) -> None:
+    """How the night went, once the host has ended it."""
+    if night is not None and evening.state.closed:
+        print("\n".join([*night_score(evening, night), ""]))
+
+
+def _run_without_log(
+    sheet: RunSheet,
+    clock: Clock,
+    virtual: VirtualClock | None,
+    dress: Dress,
+    *,
+    plan: Path,
+    in_spite: bool,
+    wish: NightWish | None,
+) -> None:
+    """Where nothing can be written and the host said so; the board says all the while that nothing is kept."""
+    if virtual is not None:
+        virtual.pause(True)
+        evening = _begin(sheet, Memory(), virtual)
+    else:
+        evening = unlogged_evening(sheet, clock, rehearsal=False)
+        if in_spite:
+            evening.accept_stops()
+    evening, night = _with_night(evening, wish)
+    _show(evening, virtual, dress, greeting=words.NO_LOG, plan=plan, planned=sheet)
+    _print_score(evening, night)
+    print(words.NO_LOG_LEFT)
+
+
+def _begin(sheet: RunSheet, log: RunLog | Memory, virtual: VirtualClock) -> Evening:
+    """A new rehearsal; where it begins in mid-evening, what lies before went by the sheet."""
+    start = virtual.now()  # it is held
+    stopped = StoppedClock(min(start, first_moment(sheet, None)))
+    if isinstance(log, RunLog):
+        evening = open_evening(sheet, stopped, log, rehearsal=True)
+    else:
+        evening = unlogged_evening(sheet, stopped)
+    catch_up(evening, stopped, start)
+    evening.clock = virtual
+    return evening
+
+
+def _belongs(sheet: RunSheet, contents: LogContents, path: Path, *, rehearsal: bool) -> None:
+    """The log is of this event, and of the same kind of evening. Raises Trouble."""
+    opened = contents.opened
+    if (opened.sheet.plan, opened.sheet.date) != (sheet.plan, sheet.date):
+        raise Trouble(words.log_of_another(one_line(path), words.OTHER_EVENING))
+    if opened.rehearsal != rehearsal:
+        kind = words.A_REHEARSAL if opened.rehearsal else words.A_REAL_EVENING
+        raise Trouble(words.log_of_another(one_line(path), kind))
+
+
+def _show(
+    evening: Evening,
+    virtual: VirtualClock | None,
+    dress: Dress,
+    *,
+    greeting: str,
+    plan: Path,
+    planned: RunSheet,
+    usable: bool = True,
+) -> None:
+    """`planned` is the sheet of the plan as it is now; the evening goes on with its own."""
+    first = FirstPicture()
+    first.draw(evening, words.REHEARSAL if virtual else "")
+    try:
+        _run_app(evening, virtual, dress, greeting=greeting, plan=plan, planned=planned, usable=usable)
+    except BaseException:
+        first.leave()
+        raise
+
+
+def _run_app(
+    evening: Evening,
+    virtual: VirtualClock | None,
+    dress: Dress,
+    *,
+    greeting: str,
+    plan: Path,
+    planned: RunSheet,
+    usable: bool,
+) -> None:
+    # Only here: loading the screen library takes longest, and the first picture stands by then.
+    from board.screens.app import BoardApp
+    from board.session.advisor import Advisor
+    from board.session.client import Anew
+    from board.session.plan_eye import PlanEye
+
+    file = settings_file()
+    advisor = Advisor(Anew(plan.resolve(), evening.sheet.digest))
+    eye = PlanEye(plan, evening.sheet, planned.digest if usable else "")
+    news = changed(evening.sheet, planned) if planned.digest != evening.sheet.digest else None
+    if not usable:
+        news = Changed(usable=False)
+    app = BoardApp(
+        evening,
+        virtual=virtual,
+        bell=dress.bell,
+        greeting=greeting,
+        advisor=advisor,
+        theme=dress.theme,
+        remembered=read_settings(file).theme,
+        remember=partial(remember_theme, file),
+        say=dress.say,
+        plan_eye=eye,
+        changed=news,
+    )
+    try:
+        app.run()
+    finally:
+        eye.close()
+        advisor.close()
+    if app.return_code:
+        raise Trouble(words.BOARD_FAILED)
+
+
+def run_watch(path: Path, who: str | None, theme: str | None = None) -> None:
+    """Looks on at the evening in a log, until it is left. Raises Trouble."""
+    from board.screens.watch import WatchApp
+
+    shown, follower = one_line(path), Follower(path)
+    if path.exists() and not path.is_file():
+        raise Trouble(words.not_a_file(shown))
+    follower.look()
+    if follower.opened is None and follower.said:
+        raise Trouble(words.log_unreadable(follower.said))
+    app = WatchApp(follower, WallClock(), who, theme=theme, remembered=read_settings(settings_file()).theme)
+    ended = app.run()
+    if app.return_code:
+        raise Trouble(words.WATCH_FAILED)
+    if ended:
+        raise Trouble(f"{shown}: {ended}")
+
+
+def run_ticking(found: "Provisions", plan: Path) -> None:
+    """The list of provisions on a small screen, until it is left; ticks are kept beside the plan. Raises Trouble."""
+    from board.files.larder import read_ticks, ticks_path, write_ticks
+    from board.screens.ticking import TickApp, TickScreen
+    from board.shopping.ticks import Ticks, entries
+
+    path = ticks_path(plan)
+    kept = read_ticks(path)
+    ticks = Ticks(kept or {})
+    broken = words.ticks_broken(one_line(path.name, 30)) if kept is None else ""
+
+    def keep() -> str:
+        if kept is None:
+            return broken
+        try:
+            write_ticks(path, ticks.kept)
+        except OSError as wrong:
+            return words.ticks_not_kept(one_line(path.name, 30), one_line(wrong.strerror or wrong))
+        return ""
+
+    screen = TickScreen(words.provisions_title(found.event, found.guests), list(entries(found)), ticks, keep)
+    app = TickApp(screen, read_settings(settings_file()).theme, broken)
+    app.run()
+    if app.return_code:
+        raise Trouble(words.TICKS_FAILED)
+
+
+def _last_moment(contents: LogContents) -> datetime:
+    return max(event.at for event in (contents.opened, *contents.events))
+
+
+def _greeting(log: RunLog) -> str:
+    """What to say when an evening is gone on with."""
+    contents = log.contents
+    if contents is None:
+        return ""
+    said = [words.gone_on(len(contents.events))]
+    if contents.dropped:
+        said.append(contents.dropped)
+    if log.aside:
+        said.append(words.set_aside(log.aside.name))
+    return " ".join(said)
+
+
+def play_plainly(sheet: RunSheet, path: Path, start: datetime, wish: NightWish | None = None) -> Iterator[str]:
+    """The evening as lines; every call answered on time, or over a night that is drawn. The log is kept as any."""
+    clock = StoppedClock(start)
+    with opened_log(path) as log:
+        if log.contents is not None:
+            raise Trouble(words.log_not_empty(one_line(path)))
+        evening = open_evening(sheet, clock, log, rehearsal=True)
+        try:
+            if wish is None:
+                yield from play(evening, clock)
+            else:
+                yield from play_night(evening, clock, wish.draw(sheet))
+        except Stuck as stuck:
+            raise Trouble(words.stuck(one_line(stuck))) from None
+    yield words.log_lies_at(one_line(path))

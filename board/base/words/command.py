@@ -1,0 +1,296 @@
+"""The command line: commands, options, and what they say."""
+
+from board.base.words.signs import SIGN
+
+PROGRAM = "platecall"
+CAUTION = (
+    "Planning help only: the label on the food, your local food-safety code and licensed advice decide. "
+    "Allergies: read every label and ask your guest; local law and licensed practice go first."
+)
+
+
+def played(at: str, sign: str, text: str) -> str:
+    return f"{at}  {sign} {text}"
+
+
+def played_course(at: str, name: str, late: int) -> str:
+    return f"{at}  {SIGN['served']} {name} is out" + (f", {late} min late" if late else ", on time")
+
+
+def played_summary(answered: int, courses: int, on_time: int, left_out: int) -> str:
+    return f"{answered} calls answered; {on_time} of {courses} courses on time; {left_out} steps left out."
+
+
+THEMES = ("dark", "light", "contrast", "plain")
+CLI_ABOUT = "Plan a sit-down meal of several courses, compute its timetable, and run the evening from a live board."
+CLI_EXAMPLES = """examples:
+  platecall check plans/lantern-supper.yaml
+  platecall rehearse plans/lantern-supper.yaml --speed 10
+  platecall live plans/lantern-supper.yaml"""
+COMMANDS = {
+    "new": ("write a plan to start from, after a few questions", "platecall new supper.yaml --guests 8 --courses 3"),
+    "check": ("say what is wrong, doubtful or assumed in a plan", "platecall check plans/lantern-supper.yaml"),
+    "guests": ("who may eat what: every guest against every dish", "platecall guests supper.yaml --markdown"),
+    "sheet": ("print the run sheet: what, who, where, from when to when", "platecall sheet supper.yaml --by lane"),
+    "provisions": (
+        "what to buy, by day and by section of the shop; or tick it off",
+        "platecall provisions supper.yaml --tick",
+    ),
+    "odds": ("the chance that each course goes out on time", "platecall odds supper.yaml --evenings 100000"),
+    "live": ("run the evening from the live board", "platecall live supper.yaml"),
+    "rehearse": ("the same board against a virtual clock", "platecall rehearse supper.yaml --speed 20 --from 17:30"),
+    "watch": (
+        "look on at a running evening from another terminal; answers nothing",
+        "platecall watch evening.jsonl --for Ines",
+    ),
+    "review": ("planned and actual times of an evening, from its run log", "platecall review evening.jsonl"),
+    "calendar": (
+        "the run sheet as a calendar file: shopping, making ahead, the day, with reminders",
+        "platecall calendar supper.yaml -o supper.ics",
+    ),
+    "dish": (
+        "read a recipe saved from a web page (schema.org Recipe) as a dish to paste into a plan; never goes online",
+        "platecall dish plum-tart.html -o plum-tart.yaml",
+    ),
+    "table": (
+        "who sits where, one cover, and what to get out for the table",
+        "platecall table supper.yaml --course Sweet",
+    ),
+    "lessons": (
+        "what past evenings teach of a plan's figures, and taking it up into the plan",
+        "platecall lessons supper.yaml evening.jsonl --take all",
+    ),
+    "logs": ("list the run logs there are; a log as CSV, or with the guests' names taken out", "platecall logs --csv"),
+    "schema": ("print the JSON Schema of a plan, for editors", "platecall schema > plan.schema.json"),
+}
+ARGUMENTS = {"plan": "the plan file (YAML)", "log": "the run log (JSON Lines)",
+             "new-plan": "the plan file to write (default: the event's name); one that is there is never overwritten",
+             "recipe": "a saved web page (HTML) or a JSON-LD file"}  # fmt: skip
+LOGS_TO_LIST = "run logs (default: every one in the user's data folder)"
+LOGS_TO_REVIEW = "one run log, or several for a table of evenings"
+LOGS_TO_LEARN_FROM = "run logs to learn from (default: every evening in the user's data folder)"
+OPTIONS = {
+    "by": "what to group by (default: day)",
+    "json": "print it for other programs",
+    "markdown": "print it as Markdown, for paper",
+    "tick": "tick the list off on a small screen; ticks are kept beside the plan",
+    "limit": "search at most so long; the best found is shown, with the gap to what is proved",
+    "why": "say what holds this step where it is, what waits for it, and its give",
+    "ways-out": "look for up to N changes to the plan that end a clash, each worked out again, the cheapest first",
+    "take": "write the K-th of them into the plan file; comments and layout stay",
+    "leaf": "for paper: wall (all of it, in large type), everybody (a leaf a person), or one person's name",
+    "html": "write it as a page that prints from any browser, a leaf a sheet of paper",
+    "provisions-html": "write it as a page that prints from any browser, with a box to tick for each food",
+    "paper": "what the page is printed on (default: a4)",
+    "course": "the cover and the pieces of one course only",
+    "take-lessons": "write these lessons into the plan file, all or by number (1,3); comments and layout stay",
+    "book": "show the cook's book: how long work takes you, and your ovens, over all plans; no plan is needed",
+    "into-book": "add what these evenings showed to the cook's book; no evening counts twice",
+    "each": "work out every lesson that matters by itself, not only the five worst; takes a few seconds each",
+    "no-effect": "leave out what the lessons bring; the timetable is then not worked out anew",
+    "csv": "print every event as a row of a table",
+    "anonymise": "write a copy with the guests' names replaced and notes left out",
+    "out": "where the copy goes; a file that is there already is left alone",
+    "names": "names to replace, with commas between",
+    "guests-of": "replace the names of this plan's guests too",
+    "keep-notes": "keep the notes, names in them replaced",
+    "review-html": "write it as a page that prints from any browser, planned and actual as bars",
+    "odds": "also the odds the evening had beforehand, and what came",
+    "schema-log": "that of a run log's line instead",
+    "mishaps": "as it might really go: lengths drawn, late guests, a call forgotten, a slow oven; you practise on the "
+    "board, or with --plain it is played line by line",
+    "mishaps-seed": "which night is drawn; the same number draws the same one (default: 1)",
+    "evenings": "how many evenings to play, 100 to 1000000 (default: 10000)",
+    "seed": "which evenings are drawn; the same number draws the same ones (default: 1)",
+    "calendar-output": "write it into this file instead of printing it; an older calendar there is replaced",
+    "dish-output": "write it into this new file instead of printing it",
+    "fresh-sheet": "work the timetable out anew instead of taking the kept one",
+    "log": "where the run log lies (default: the user's data folder)",
+    "no-log": "keep no run log; leaving the board then forgets the evening",
+    "for": "show this person's steps only; the courses stay",
+    "no-bell": "call without the terminal's bell",
+    "theme": "the board's colours (default: the one last chosen)",
+    "say": "speak each call by this command; the words are its last argument, or stand where {} stands, "
+    "or come on standard input where it ends in ' -'; for example --say 'espeak-ng'",
+    "speed": "how many times as fast as real time, 1 to 240 (default: 10)",
+    "from": "begin at this clock time on the day of the event",
+    "fresh-rehearsal": "begin a new rehearsal instead of going on with the last",
+    "plain": "play it line by line as fast as it goes, every call answered on time",
+}
+WORKING = "working out the timetable …"
+NO_ANSWER = "no timetable was found in the time allowed; try again, or make the plan smaller"
+NO_TERMINAL = "the live board needs a terminal to draw on; for plain output use `platecall rehearse PLAN --plain`"
+STOP, MIND, NOTE = f"{SIGN['stop']} STOP: cannot be done as written", f"{SIGN['mind']} MIND", f"{SIGN['note']} NOTE"
+STOP_SAFETY = f"{SIGN['stop']} STOP: could hurt somebody who eats it"
+CHECK_HOLDS = "The timetable holds: every course on time, nothing kept past its limit."
+CHECK_GIVES_UP = "The timetable has to give something up:"
+CHECK_STOPPED = "No timetable until the stops above are mended."
+MORE_MAY_SHOW = "More may show once this is mended."
+CHECK_ASSUMED = "Assumed, because the plan does not say:"
+
+
+def example(line: str) -> str:
+    return f"example:\n  {line}"
+
+
+def welcome(bundled: str) -> str:
+    wide = max(map(len, COMMANDS)) + 2
+    commands = "\n".join(f"  {name:<{wide}}{about}" for name, (about, _) in COMMANDS.items())
+    return (
+        f"{PROGRAM}: {CLI_ABOUT}\n\n{commands}\n\nA plan to try comes along; watch its whole evening at ten times the "
+        f"speed:\n\n  {PROGRAM} rehearse {bundled} --speed 10\n\nEvery command has --help with an example."
+    )
+
+
+def check_title(event: str, guests: int, pieces: int) -> str:
+    return f"{event}: {guests} at the table, {pieces} pieces of work"
+
+
+def snag_count(count: int) -> str:
+    return f"{count} thing{'s' if count != 1 else ''} to mend."
+
+
+def log_for_plan(name: str) -> str:
+    return (
+        f"{name}: this is a run log, not a plan; the plan comes first (`platecall check PLAN`, `platecall lessons PLAN "
+        "LOG…`), and a log by itself goes to `platecall review LOG`"
+    )
+
+
+def bad_choice(given: str, near: str, known: list[str]) -> str:
+    meant = f"Did you mean {near}? " if near else ""
+    return f"{given!r} is not known here. {meant}There are: {', '.join(known)}"
+
+
+def not_understood(given: list[str], near: str) -> str:
+    return f"not understood: {' '.join(given)}{f'. Did you mean {near}?' if near else ''}"
+
+
+def bad_speed(text: str) -> str:
+    return f"{text!r} is not a speed from 1 to 240"
+
+
+AIM_WORDS = {
+    "hours": "work within its hours",
+    "courses": "courses on time",
+    "keeps": "nothing kept too long",
+    "freshness": "hot food fresh",
+    "company": "time with the guests",
+    "day": "a light day",
+    "busiest": "a calm half hour before each course",
+    "give": "give where it is needed",
+    "prompt": "clearing at once",
+    "touch": "finishing touch",
+    "spared": "as little help as will do",
+}
+
+
+def progress(aim: str, value: int, bound: int) -> str:
+    gap = f" (gap {1 - max(0, bound) / value:.0%})" if value > 0 else ""
+    return f"{AIM_WORDS.get(aim, aim)}: best {value}, at least {max(0, bound)}{gap} · ctrl-c takes the best so far"
+
+
+def bad_seconds(text: str) -> str:
+    return f"{text!r} is not a number of seconds"
+
+
+def bad_evenings(text: str, fewest: int, most: int) -> str:
+    return f"{text!r} is not a number of evenings from {fewest} to {most}"
+
+
+def bad_seed(text: str) -> str:
+    return f"{text!r} is not a seed; write a whole number of up to 18 digits, not below 0"
+
+
+def bad_command(text: str) -> str:
+    return f"{text!r} is not a command; write for example 'espeak-ng -s 140'"
+
+
+def bad_clock(text: str) -> str:
+    return f"{text!r} is not a clock time; write for example 17:30"
+
+
+def no_such_file(path: str) -> str:
+    return f"{path}: there is no such file"
+
+
+def is_folder(path: str) -> str:
+    return f"{path}: this is a folder, not a file"
+
+
+def cannot_read(path: str, why: str) -> str:
+    return f"{path}: cannot be read ({why})"
+
+
+def not_utf8(path: str, line: int) -> str:
+    return f"{path}:{line}:1: plan 1: the file is not UTF-8 text here\n    Save it as UTF-8."
+
+
+def long_past(date: str) -> str:
+    return f"the event of {date} is over; rehearse it, or give the plan another date"
+
+
+def log_in_use(path: str, quoted: str) -> str:
+    return (
+        f"{path}: another board has this run log open; close that one first, or name another with --log\n"
+        f"    To look on from here: {PROGRAM} watch {quoted}"
+    )
+
+
+def log_unreadable(why: str) -> str:
+    return f"{why}\n    Nothing was changed."
+
+
+def log_of_another(path: str, kind: str) -> str:
+    return f"{path}: this run log is of {kind}; name another file with --log"
+
+
+OTHER_EVENING = "another event"
+A_REHEARSAL = "a rehearsal"
+A_REAL_EVENING = "a real evening"
+
+
+def not_a_file(path: str) -> str:
+    return f"{path}: this is not a regular file"
+
+
+def too_large(path: str) -> str:
+    return f"{path}: this file is too large to be a plan or a run log"
+
+
+def cannot_print(why: str) -> str:
+    return f"the output cannot be written ({why})"
+
+
+BOARD_FAILED = "the board ended by a fault; the run log is whole, and the same command goes on with it"
+
+
+def log_not_empty(path: str) -> str:
+    return f"{path}: there is an evening in this run log already; name another file"
+
+
+def cannot_keep(path: str, why: str) -> str:
+    return (
+        f"{path}: the run log cannot be kept here ({why}); name another place with --log,\n"
+        "    or go without one: --no-log (then leaving the board forgets the evening)"
+    )
+
+
+def left_board(log: str) -> str:
+    return f"The run log is {log}\nLook back with: {PROGRAM} review {log}"
+
+
+def what_it_taught(plan: str, log: str) -> str:
+    return f"What it taught: {PROGRAM} lessons {plan} {log}"
+
+
+def log_lies_at(path: str) -> str:
+    return f"Run log: {path}"
+
+
+def gone_on(events: int) -> str:
+    return f"Gone on with: {events} events from the run log."
+
+
+def stuck(why: str) -> str:
+    return f"the evening came to a standstill: {why}"

@@ -1,0 +1,54 @@
+"""Why something cannot be done."""
+
+from board.base.words.times import degrees, degrees_alone, missing
+
+SHEET_OUT_OF_DATE = "the evening has moved on since that timetable was worked out; another is on its way"
+
+EMPTY_NOTE = "an empty note is not kept"
+NOTHING_TO_TAKE_BACK = "there is no answer to take back"
+
+
+def already_settled(name: str) -> str:
+    return f"{name} is settled already"
+
+
+def cannot_leave_out(name: str) -> str:
+    return f"{name}: that cannot be left out"
+
+
+def waits_for_first(name: str, other: str) -> str:
+    return f"{name} waits for: {other}. Answer that first, or leave it out"
+
+
+def cannot_push(course: str) -> str:
+    return f"{course} has gone out already"
+
+
+def cannot_push_earlier(course: str) -> str:
+    return f"{course} cannot go out before it was wanted"
+
+
+def no_core(name: str) -> str:
+    return f"{name}: the plan gives no core temperature for it"
+
+
+def not_begun(name: str) -> str:
+    return f"{name} has not begun"
+
+
+def core_lacks(name: str, wanted: float, read: float, fahrenheit: bool) -> str:
+    side = "below" if read < wanted else "above"
+    lacking = f"{missing(abs(wanted - read), fahrenheit)} {side} the {degrees_alone(wanted, fahrenheit)} wanted"
+    return f"core {degrees(read, fahrenheit)}, {lacking}: t reads again, x leaves it out ({name})"
+
+
+NOTHING_CHANGES = "nothing would change"
+NOTHING_ON_TABLE = "no course is on the table"
+
+
+def cannot_take_less(name: str) -> str:
+    return f"{name} cannot take less than that"
+
+
+def cannot_drop(dish: str) -> str:
+    return f"nothing is left of {dish} to leave out, or its course has gone out"

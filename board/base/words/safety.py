@@ -1,0 +1,181 @@
+"""Food safety on the board: readings that are asked for, holds, clocks, cooling, and stops."""
+
+from collections.abc import Sequence
+from math import ceil
+
+from board.base.words.signs import SIGN
+from board.base.words.times import degrees, span
+
+# --- readings that are asked for ---------------------------------------------------------------------------------
+READ_FIRST = "read it"
+READING_HINTS_AT_END = ("enter keeps it and ends it", "w ends it unread", "esc leaves it open")
+READING_HINTS_AT_LOOK = ("enter keeps it", "w goes on unread", "esc leaves it open")
+TOLD_UNREAD = "ended without a reading"
+
+
+def told_unread(name: str) -> str:
+    return f"{name}: {TOLD_UNREAD}"
+
+
+def ended_with_reading(text: str) -> str:
+    return f"{text}; done"
+
+
+def held_for(text: str, minutes: float) -> str:
+    return f"{text}, held {minutes:g} min"
+
+
+def held_from(text: str, minutes: float, since: str) -> str:
+    return f"{text}, held from {since} for {minutes:g} min"
+
+
+def reading_holds(text: str, minutes: int, wanted: float) -> str:
+    return f"{text}; to be held {wanted:g} min, asked again in {minutes} min"
+
+
+def not_held(name: str, wanted: float, left: float) -> str:
+    return f"{name} is to be held {wanted:g} min, {max(1, ceil(left))} min of it are left: x leaves it out"
+
+
+# --- clocks ------------------------------------------------------------------------------------------------------
+CLOCK_SIGN = {False: SIGN["clock"], True: SIGN["past"]}  # by whether its limit is reached
+CLOCK_TOLD = {
+    "soon": "soon out too long",
+    "over": "out too long: do not serve or keep it",
+    "put-away": "to be put away, what is left of it",
+}
+
+
+RAW_TOLD = {
+    "soon": "raw, and soon out too long",
+    "over": "raw, and out too long: throw it away, cooking does not mend it",
+}
+
+
+def told_clock(name: str, what: str, *, raw: bool = False) -> str:
+    return f"{name}: {(RAW_TOLD if raw else CLOCK_TOLD)[what]}"
+
+
+def raw_of(dish: str, food: str) -> str:
+    return f"{dish}, raw {food}"
+
+
+def raw_too_long(text: str) -> str:
+    return f"{text}; as it looks, past that before it is cooked"
+
+
+def raw_soon(name: str, out: int, limit: int, until: str) -> str:
+    return f"{name}: may be out {out} of {limit} min; into the cold or cooked by {until}"
+
+
+def raw_over(name: str, limit: int) -> str:
+    return f"{name}, mind: may be out for {_limit(limit)}; if so, throw it away, cooking does not mend it"
+
+
+def clock_runs(name: str, out: int, limit: int, until: str) -> str:
+    return f"{name}: out {out} of {limit} min, till {until}"
+
+
+def clock_too_long(text: str) -> str:
+    return f"{text}; as it looks, past that before it is eaten"
+
+
+def clock_soon(name: str, out: int, limit: int, until: str) -> str:
+    return f"{name}: out {out} of {limit} min; into the cold, kept hot or eaten by {until}"
+
+
+def clock_over(name: str, limit: int) -> str:
+    return f"{name}, mind: out for {_limit(limit)}; do not serve or keep it"
+
+
+def put_away(course: str, by: str, *, keyed: bool = False) -> str:
+    """`keyed`: with the key that tells the board that it is done."""
+    key = " · f when it is" if keyed else ""
+    return f"put away what is left of {course} by {by}{key} (into the cold, shallow)"
+
+
+NOTHING_TO_PUT_AWAY = "no course is cleared of which something is to be put away"
+
+
+def job_puts_away(job: str, course: str) -> str:
+    return f"{job} puts away what is left of {course}: answer its call"
+
+
+def is_put_away(course: str) -> str:
+    return f"put away: what is left of {course}"
+
+
+def answer_put_away(course: str) -> str:
+    return f"that what is left of {course} is put away"
+
+
+def left_over(course: str, limit: int) -> str:
+    return f"what is left of {course}, mind: out for {_limit(limit)}; do not serve or keep it"
+
+
+def _limit(minutes: int) -> str:
+    return f"{minutes // 60} h" if minutes % 60 == 0 else span(minutes)
+
+
+def said_together(told: Sequence[str]) -> str:
+    return " · ".join(told)
+
+
+# --- what cools --------------------------------------------------------------------------------------------------
+READING_COOLS = "how warm is its middle?"
+
+
+def core_reads(celsius: float, fahrenheit: bool) -> str:
+    return f"core {degrees(celsius, fahrenheit)}"
+
+
+def reading_of_cooling(name: str) -> str:
+    return f"{SIGN['chosen']} {name}: {READING_COOLS}"
+
+
+def read_in(name: str, minutes: int) -> str:
+    return f"{name}: read it in {minutes} min (t)"
+
+
+def with_cooling(text: str, cooling: str) -> str:
+    return f"{text}; {cooling}"
+
+
+def cooling_outlook(stages: Sequence[str], readings: int, *, in_time: bool) -> str:
+    based = f"an estimate by {readings} readings" if readings else "an estimate"
+    mend = "" if in_time else ": shallower, ice, stir"
+    return f"{based}: {'; '.join(stages)}{mend}"
+
+
+def both_degrees(celsius: float, in_fahrenheit: float, fahrenheit: bool) -> str:
+    """The pair a rule writes, the plan's unit first."""
+    in_c, in_f = f"{celsius:g} °C", f"{in_fahrenheit:g} °F"
+    return f"{in_f} ({in_c})" if fahrenheit else f"{in_c} ({in_f})"
+
+
+def cooling_stage(cold: str, at: str, late_minutes: float) -> str:
+    return f"{cold} at {at}, {'in time' if late_minutes <= 0 else f'{span(ceil(late_minutes))} late'}"
+
+
+def cooling_never(cold: str) -> str:
+    return f"{cold} never, where it stands"
+
+
+# --- stops -------------------------------------------------------------------------------------------------------
+UNDERSTOOD = "understood"
+STOPS_HEAD = "This must be mended before anybody eats:"
+STOPS_ASK = (
+    "The board does not mend it, and no timetable makes it safe. Your local code, the label and licensed practice go\n"
+    f"first. To begin all the same, type {UNDERSTOOD} (anything else leaves): "
+)
+STOPS_NOT_ACCEPTED = "The board was not opened. `platecall check PLAN` says what must be mended."
+STOPS_ACCEPTED = "In spite of"
+TOLD_STOPS = "begun although something must be mended before anybody eats"
+
+
+def stops_rehearsed(stops: Sequence[str]) -> str:
+    return f"To be mended before anybody eats: {'; '.join(stops)}"
+
+
+def stop_line(stop: str) -> str:
+    return f"{SIGN['stop']} {stop}"

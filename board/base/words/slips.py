@@ -1,0 +1,123 @@
+"""What went wrong, what it costs, and how long the host is free."""
+
+from collections.abc import Sequence
+
+from board.base.words.signs import SIGN
+from board.base.words.times import span
+
+SLIP_TITLE = "What went wrong?"
+# Each piece can be pressed by a mouse.
+SLIP_HINTS = ("number takes it", " · ←", " → minutes", " · tab which", " · ↑", " ↓ line", " · esc leaves")
+SLIP_STOP_HINTS = ("y", " or n", " · esc goes back")
+COSTS_NOTHING = "no course moves, nothing stands longer"
+SLIP_NONE = {
+    "not-ready": "Not ready yet: nothing is under way",
+    "guests": "Guests late: the guests are here",
+    "sitting": "Sitting long: no course is on the table",
+    "dish": "Drop a dish: none is left to make",
+    "oven": "An oven lost its heat: none is in use",
+    "length": "Another length: no step is left",
+}
+COST_PAST = SIGN["mind"]  # before what stands past its limit
+SLIP_STOP, SLIP_GO_ON = "y  stop that too", "n  leave out only what has not begun"
+SLIPPED = "What slipped"
+
+
+NOTHING_YOURS = "No more calls for you"
+
+
+def yours_free_for(length: str, next_name: str) -> str:
+    return f"Your hands are not needed for {length}. Then: {next_name}"
+
+
+def slip_not_ready(name: str, minutes: int) -> str:
+    return f"Not ready yet, {span(minutes)} more: {name}"
+
+
+def slip_guests(minutes: int) -> str:
+    return f"Guests late by {span(minutes)}"
+
+
+def slip_sitting(course: str, minutes: int) -> str:
+    return f"{course} is eaten {span(minutes)} longer"
+
+
+def slip_dish(dish: str, course: str | None) -> str:
+    return f"Drop {dish} ({course})" if course else f"Drop {dish}"
+
+
+def slip_oven(oven: str, minutes: int, count: int) -> str:
+    things = "what is in it" if count == 1 else f"all {count} in it"
+    return f"{oven} lost its heat, {span(minutes)} more for {things}"
+
+
+def slip_oven_next(oven: str, minutes: int) -> str:
+    return f"{oven} lost its heat, {span(minutes)} more for what goes in next"
+
+
+def slip_length(name: str, minutes: int) -> str:
+    return f"Another length, {span(abs(minutes))} {'more' if minutes > 0 else 'less'}: {name}"
+
+
+def slip_one_of(number: int, count: int) -> str:
+    return f" ({number} of {count})"
+
+
+def slip_go_on_without(names: str) -> str:
+    return f"goes on without it: {names}"
+
+
+def slip_goes_on(names: str) -> str:
+    return f"under way, and asked about first: {names}"
+
+
+def slip_stop(names: str) -> str:
+    return f"Under way: {names}. Stop that too? Mind the heat under it."
+
+
+def slip_taken(what: str) -> str:
+    return f"{what} · u takes it back"
+
+
+def cost_course(name: str, at: str, late: int) -> str:
+    return f"{name} {at}, {span(late)} late" if late else f"{name} {at}, on time"
+
+
+def cost_stands(name: str, stood: int, limit: int) -> str:
+    past = f", {span(stood - limit)} too long" if stood > limit else ""
+    sign = COST_PAST if past else ""
+    stand = f"{stood} of {limit} min" if max(stood, limit) < 60 else f"{span(stood)} of {span(limit)}"
+    return f"{sign + ' ' if sign else ''}{name} kept {stand}{past}"
+
+
+def cost_company(minutes: int) -> str:
+    word = "more" if minutes > 0 else "less"
+    return f"{span(abs(minutes))} {word} in the kitchen while the guests are there"
+
+
+def costs_beside(lines: Sequence[str]) -> str:
+    return " · ".join(lines)
+
+
+def costs_more(count: int) -> str:
+    return f"+{count} more"
+
+
+def slipped_step(names: str, minutes: int) -> str:
+    return f"{names}: {minutes:+d} min"
+
+
+def slipped_oven(oven: str, names: str, minutes: int) -> str:
+    return f"{oven} lost its heat, {names}: {minutes:+d} min"
+
+
+def slipped_guests(minutes: int) -> str:
+    return f"guests late: {minutes:+d} min"
+
+
+def slipped_sitting(course: str, minutes: int) -> str:
+    return f"{course} eaten longer: {minutes:+d} min"
+
+
+def slipped_dish(dish: str) -> str:
+    return f"{dish} dropped"

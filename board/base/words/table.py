@@ -1,0 +1,60 @@
+"""The table: who sits where, one cover, what to get out."""
+
+from board.base.words.signs import SIGN
+
+TABLE_SEATS = "Who sits where"
+TABLE_AROUND = "seen from above; the names run clockwise, from the top right"
+TABLE_FACING = "seen from above; the first list is on the left, the second on the right"
+TABLE_NO_SEATS = "The plan has no `seats`; these guests must not be served:"
+TABLE_NO_SEATS_NO_WORDS = "The plan has no `seats`, and no guest says what they must not be served."
+TABLE_EMPTY = "(empty)"
+TABLE_MUST_NOT = f"{SIGN['mind']} "
+TABLE_NOT_SEATED = "With no seat"
+TABLE_COVER = "One cover"
+TABLE_GET_OUT = "What to get out"
+TABLE_STANDING = "No course is eaten at the table."
+TABLE_LEFT, TABLE_RIGHT = "left", "right"
+TABLE_PIECE, TABLE_ASKED, TABLE_THERE, TABLE_MIND = "piece", "asked for", "there", "mind"
+TABLE_UNTOLD = SIGN["nothing"]
+TABLE_NOT_COUNTED = "how many there are is not told"
+TABLE_WHOLE_MEAL = "the whole meal"
+TABLE_USUAL = "usual"
+TABLE_USUALLY = "“usual” is assumed: common practice, no source; `laid with` in the plan says otherwise."
+TABLE_BROUGHT = "Brought with its course"
+TABLE_ASK = "Read from the plan's own words: ask your guests, and read every label."
+TABLE_GROUPS = {"china": "Plates and bowls", "cutlery": "Cutlery", "glasses": "Glasses", "other": "And beside them"}
+
+
+def cover_of(course: str) -> str:
+    return f"{TABLE_COVER}: {course}"
+
+
+def cover_of_all() -> str:
+    return f"{TABLE_COVER}, all courses: what is used first lies outermost"
+
+
+def one_of(name: str) -> str:
+    """A seat for one of several who go by the same name."""
+    return f"one of the {name}"
+
+
+def some_of_them(notes: list[str]) -> str:
+    """Where several lines of guests go by one name, which of them sits here is not known."""
+    return f"for some of them: {'; '.join(notes)}"
+
+
+def table_guests(name: str, count: int) -> str:
+    return f"{name} ({count})" if count > 1 else name
+
+
+def borrow_pieces(count: int) -> str:
+    return f"borrow {count}"
+
+
+def wash_pieces(count: int, after: str, before: str) -> str:
+    return f"wash {count} after {after}, for {before}"
+
+
+def table_no_course(name: str, known: tuple[str, ...], meant: str) -> str:
+    there = ", ".join(known)
+    return f"no course is called {name!r}.{meant or f' There are: {there}.'}"

@@ -1,0 +1,142 @@
+"""The timetable: what is given up and why, what holds a step where it is."""
+
+from board.base.words.times import dial, dial_alone, span
+
+
+def heat_oven(oven: str, celsius: int, came_from: int | None, fahrenheit: bool = False) -> str:
+    verb = "heat" if came_from is None or celsius >= came_from else "let"
+    tail = f"{'' if verb == 'heat' else 'cool '}to {dial_alone(celsius, fahrenheit)}"
+    return f"{verb} the {oven} {tail}"
+
+
+def dial_mark(degrees: int, *, fahrenheit: bool) -> str:
+    return f"{degrees} °{'F' if fahrenheit else 'C'} on the dial"
+
+
+def call_heat(
+    oven: str, celsius: int, came_from: int | None, *, ajar: bool = False, mark: str = "", fahrenheit: bool = False
+) -> str:
+    down = " down" if came_from is not None and celsius < came_from else ""
+    door = ", door ajar until it is there" if ajar else ""
+    heat = f"{mark}: {dial(celsius)}" if mark else dial(celsius, fahrenheit)
+    return f"{oven[:1].upper()}{oven[1:]}{down} to {heat}{door}"
+
+
+def call_rest(oven: str, *, ajar: bool) -> str:
+    return f"{oven[:1].upper()}{oven[1:]} off, door {'ajar' if ajar else 'shut'}, all stays inside"
+
+
+def call_heated(oven: str, celsius: int, fahrenheit: bool = False) -> str:
+    return f"{oven[:1].upper()}{oven[1:]} at {dial_alone(celsius, fahrenheit)}?"
+
+
+def late(course: str, minutes: int) -> str:
+    return f"{course} goes out {minutes} min late"
+
+
+def over_hours(name: str, when: str) -> str:
+    return f"{name} ({when}) lies outside the hours given"
+
+
+def past_limit(name: str, stands: str, limit: str, where: str) -> str:
+    return f"{name} stands {stands}, and keeps {limit} ({where})"
+
+
+def waits_past(second: str, first: str, waits: str, most: str) -> str:
+    return f"{second} begins {waits} after {first}, at most {most} was wanted"
+
+
+def not_ready_for(first: str, second: str) -> str:
+    return f"{first} is not done when {second}"
+
+
+NO_PLACE = "no place for it"
+
+
+def no_place(name: str, stands: str, where: str) -> str:
+    return f"{name} stands {stands} without the place it should be kept in ({where})"
+
+
+NOT_ITS_TIME = "it does not fit into the time it was given"
+NO_HOURS_LEFT = "no hours of a free pair of hands are left for it"
+NOBODY_HOME = "something hot would run with nobody at home"
+HOURS_BEGIN = "the hours given begin only then"
+
+
+def all_there_is(resource: str, capacity: float) -> str:
+    """What there is of something that more is wanted of."""
+    if resource == "rings":
+        return "one ring is" if capacity == 1 else f"{capacity:g} rings are"
+    if resource in ("fridge", "freezer"):
+        return f"{capacity:g} litres of {resource} room are"
+    return f"only one {resource} is" if capacity == 1 else f"{capacity:g} of {resource} are"
+
+
+def hands_there_are(people: int) -> str:
+    return "one pair of hands is" if people == 1 else f"{people} pairs of hands are"
+
+
+def clash_over(there_is: str, listed: str) -> str:
+    return f"{there_is} not enough for {listed}"
+
+
+def clash_of_hours(listed: str) -> str:
+    return f"no free hours of any hands suit {listed}"
+
+
+def clash_over_oven(oven: str | None, listed: str, shelves: int | None) -> str:
+    """`shelves` where one setting would do for all, and only the room is short."""
+    which = f"the {oven}" if oven is not None else "the ovens"
+    why = "no one setting does for all of them" if shelves is None else f"there is room for {shelves} shelves"
+    return f"{which} cannot take {listed}: {why}"
+
+
+def accepts(low: int, high: int, *, off: bool) -> str:
+    if off:
+        return "switched off"
+    return f"{low} °C" if low == high else f"{low} to {high} °C"
+
+
+def keeping_it(name: str) -> str:
+    return f"keeping what comes of '{name}'"
+
+
+def some_of(things: list[str], most: int) -> str:
+    if len(things) > most + 1:
+        return f"{', '.join(things[:most])} and {len(things) - most} more"
+    return f"{', '.join(things[:-1])} and {things[-1]}" if len(things) > 1 else things[0]
+
+
+REASONS = {"order": "it comes first", "hands": "the same hands", "oven": "the oven", "heat": "the oven's heat"}
+WHY_WAITS_FOR_NOTHING = "  it waits for nothing; it stands where it keeps best until it is wanted"
+WHY_NO_GIVE = "  no course hangs on it"
+
+
+def several_steps(name: str, which: list[str]) -> str:
+    return f"{name!r} could be several steps: {'; '.join(which)}. Write more of its words"
+
+
+def no_such_step(name: str, guess: str) -> str:
+    return f"no step is called {name!r}.{guess}"
+
+
+def why_stands(name: str, start: str, end: str) -> str:
+    return f"{name}: {start} to {end}"
+
+
+def why_waits(name: str, until: str, reason: str, *, tight: bool) -> str:
+    mark = "held by" if tight else "after"
+    return f"  {mark} {name}, until {until} ({REASONS.get(reason, reason)})"
+
+
+def why_is_waited_for(name: str, at: str, reason: str, *, tight: bool) -> str:
+    mark = "holds" if tight else "before"
+    return f"  {mark} {name}, at {at} ({REASONS.get(reason, 'the guests come' if reason == 'ready' else reason)})"
+
+
+def why_keeps(stands: int, limit: int, where: str) -> str:
+    return f"  its result stands {span(stands)} of {span(limit)} ({where})"
+
+
+def why_give(minutes: int) -> str:
+    return f"  it can slip {span(minutes)} before a course is late or the guests are there"

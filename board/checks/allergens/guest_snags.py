@@ -1,0 +1,112 @@
+"""What a guest is served and must not eat, does not eat, or has to be asked about. Planning help only: read every
+label, ask your guest; the label, local law and licensed practice decide."""
+
+from collections import defaultdict
+from collections.abc import Iterable
+
+from board.checks.allergens.guests_eat import Answer, DishRow, Matrix, matrix
+from board.checks.allergens.judged import Reason, Verdict
+from board.plan.load import PlanFile
+from board.plan.snag import Snag, Weight
+
+_READ = "Read the label and ask your guest"
+
+
+def guests_can_eat_what_they_are_served(file: PlanFile) -> list[Snag]:
+    """guests 1 an allergy met, or gluten for a coeliac: stop. guests 8 a diet met. guests 2, guests 9 to be asked
+    about. guests 3 foods nobody knows in a dish that matters. guests 4 a guest's word that names no food. guests 5 a
+    dish without its ingredients."""
+    if not any(guest.avoids or guest.diets for guest in file.plan.guests):
+        return []
+    found = matrix(file)
+    snags = _words_without_food(file, found)
+    for d, row in enumerate(found.dishes):
+        answers = {g: found.answers[g, d] for g in range(len(found.guests)) if found.answers[g, d].served}
+        for g, answer in answers.items():
+            snags += _met(file, found.guests[g].name, row, answer) or _to_ask(file, found.guests[g].name, row, answer)
+        snags += _unknown(file, found, row, answers)
+    return snags
+
+
+def _met(file: PlanFile, guest: str, row: DishRow, answer: Answer) -> list[Snag]:
+    """What is not safe: one snag for what can hurt, one for diets."""
+    snags = []
+    for safety in (True, False):
+        reasons = [r for r in answer.reasons if r.verdict is Verdict.NOT_SAFE and r.need.safety is safety]
+        if reasons:
+            code, weight = ("guests 1", Weight.STOP) if safety else ("guests 8", Weight.MIND)
+            what = "is not safe for" if safety else "is nothing for"
+            message = f"{row.dish} {what} {guest} ({_needs(reasons)}): {_joined(reasons)}"
+            mend = (
+                f"Take another ingredient; or make a dish `only for: {guest}`, `instead of: {row.dish}`; "
+                f"or write `not for: {guest}`."
+            )
+            snags.append(Snag(code, weight, message, mend, file.places.of(reasons[0].loc), safety=safety))
+    return snags
+
+
+def _to_ask(file: PlanFile, guest: str, row: DishRow, answer: Answer) -> list[Snag]:
+    reasons = [r for r in answer.reasons if r.verdict is Verdict.ASK and not r.unknown and r.need.known]
+    if not reasons:
+        return []
+    code = "guests 2" if any(reason.need.safety for reason in reasons) else "guests 9"
+    message = f"{row.dish}: ask about it for {guest} ({_needs(reasons)}): {_joined(reasons)}"
+    mend = " ".join(dict.fromkeys(reason.mend or f"{_READ}." for reason in reasons))
+    return [Snag(code, Weight.MIND, message, mend, file.places.of(reasons[0].loc))]
+
+
+def _unknown(file: PlanFile, found: Matrix, row: DishRow, answers: dict[int, Answer]) -> list[Snag]:
+    """One snag a dish, for all guests it matters to."""
+    whom: dict[str, None] = {}
+    foods: dict[str, Reason] = {}
+    for g, answer in answers.items():
+        for reason in answer.reasons:
+            if reason.unknown:
+                whom[found.guests[g].name] = None
+                foods.setdefault(reason.ingredient, reason)
+    if not foods:
+        return []
+    place = file.places.of(next(iter(foods.values())).loc)
+    guests = _and(whom)
+    if not row.listed:
+        message = f"{row.dish} has no ingredients written down, so nobody knows whether {guests} may eat it"
+        mend = "Write its ingredients, or `ingredients: nothing` where nobody eats of it."
+        return [Snag("guests 5", Weight.MIND, message, mend, place)]
+    names = _and(repr(food) for food in foods)
+    message = f"{row.dish}: {names} {'is' if len(foods) == 1 else 'are'} not in the table of foods; ask for {guests}"
+    first = next(iter(foods))
+    mend = f"{_READ}; then write it under `foods:`, for example `{first}: mustard and celery` or `{first}: nothing`."
+    return [Snag("guests 3", Weight.MIND, message, mend, place)]
+
+
+def _words_without_food(file: PlanFile, found: Matrix) -> list[Snag]:
+    snags = []
+    for g, needs in enumerate(found.needs):
+        for need in needs:
+            if not need.known:
+                word = need.words.removeprefix("no ")
+                message = f"{word!r}, which {found.guests[g].name} must not have, is no food or allergen known here"
+                mend = (
+                    "Every dish is to be asked about; a word such as tree nuts, dairy or one food's name is looked for."
+                )
+                snags.append(Snag("guests 4", Weight.MIND, message, mend, file.places.of(("guests", g))))
+    return snags
+
+
+def _needs(reasons: list[Reason]) -> str:
+    return ", ".join(dict.fromkeys(reason.need.words for reason in reasons))
+
+
+def _joined(reasons: list[Reason]) -> str:
+    """Reasons by ingredient, then the rules and sources they stand on, each once."""
+    by_food: dict[str, list[str]] = defaultdict(list)
+    for reason in reasons:
+        if reason.why not in by_food[reason.ingredient]:
+            by_food[reason.ingredient].append(reason.why)
+    told = "; ".join(": ".join(filter(None, (food, ", ".join(whys)))) for food, whys in by_food.items())
+    return f"{told}. By: {'; '.join(dict.fromkeys(reason.source for reason in reasons))}"
+
+
+def _and(words: Iterable[str]) -> str:
+    listed = list(words)
+    return listed[0] if len(listed) == 1 else f"{', '.join(listed[:-1])} and {listed[-1]}"

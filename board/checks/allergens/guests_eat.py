@@ -1,0 +1,135 @@
+"""Who may eat what: every guest against every dish, with the reasons. Planning help only: read every label, ask your
+guest; the label, local law and licensed practice decide."""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+
+from board.checks.allergens.judged import Reason, Verdict, judged
+from board.checks.allergens.needs import Need, needs_of
+from board.checks.allergens.stuff import BY_THE_TABLE, Stuff, host_foods, stuff_of
+from board.facts.diets import COOKED_CELSIUS, PREGNANCY, RAW_SPROUTS
+from board.facts.food import said_cooked
+from board.facts.origins import Origin
+from board.plan.load import PlanFile
+from board.plan.model.courses import Dish
+from board.plan.model.work import Step
+from board.plan.phrases.guests import Guest
+from board.plan.places import Loc
+from board.plan.resolve.served import served
+
+HEAT = ("oven", "stovetop")
+
+
+@dataclass(frozen=True)
+class Answer:
+    """Whether one guest may eat one dish, why, and whether they are served it."""
+
+    verdict: Verdict
+    reasons: tuple[Reason, ...]
+    served: bool
+
+
+@dataclass(frozen=True)
+class DishRow:
+    """One dish of the plan that is eaten, in the order of the plan. `listed`: whether its ingredients are written."""
+
+    course: str
+    dish: str
+    loc: Loc
+    listed: bool
+
+
+@dataclass(frozen=True)
+class Matrix:
+    """`answers[guest, dish]` by their numbers in `guests` and `dishes`."""
+
+    guests: tuple[Guest, ...]
+    needs: tuple[tuple[Need, ...], ...]
+    dishes: tuple[DishRow, ...]
+    answers: Mapping[tuple[int, int], Answer]
+
+
+def matrix(file: PlanFile) -> Matrix:
+    """Every guest against every dish. Raises nothing; what is not known is asked about."""
+    plan = file.plan
+    own = host_foods(plan)
+    needs = tuple(needs_of(guest) for guest in plan.guests)
+    rows: list[DishRow] = []
+    answers: dict[tuple[int, int], Answer] = {}
+    for c, course in enumerate(plan.courses):
+        for d, (dish, eaters) in enumerate(zip(course.dishes, served(plan, course), strict=True)):
+            loc: Loc = ("courses", c, "dishes", d)
+            row = DishRow(course.course, dish.dish, loc, "ingredients" in dish.model_fields_set)
+            if row.listed and not dish.ingredients:
+                continue
+            stuff = [stuff_of(each, (*loc, "ingredients", n), own) for n, each in enumerate(dish.ingredients)]
+            for g in range(len(plan.guests)):
+                reasons = tuple(r for need in needs[g] for r in _reasons(dish, row, stuff, need))
+                verdict = max((reason.verdict for reason in reasons), default=Verdict.SAFE)
+                answers[g, len(rows)] = Answer(verdict, reasons, g in eaters)
+            rows.append(row)
+    return Matrix(tuple(plan.guests), needs, tuple(rows), answers)
+
+
+def _reasons(dish: Dish, row: DishRow, stuff: list[Stuff], need: Need) -> Iterator[Reason]:
+    if not row.listed:
+        why = "its ingredients are not written down"
+        yield Reason(Verdict.ASK, need, "", why, "nothing is known of it", row.loc, unknown=True)
+    if not need.known:
+        why = f"the program knows no food called {need.words.removeprefix('no ')!r}"
+        yield Reason(Verdict.ASK, need, "", why, need.source, row.loc)
+        return
+    for each in stuff:
+        yield from judged(each, need)
+        if need.diet is not None and need.diet.cooked:
+            yield from _raw(dish, each, need)
+    if need.diet is not None and need.diet.meat_with_dairy:
+        yield from _meat_with_dairy(row, stuff, need)
+
+
+def _raw(dish: Dish, stuff: Stuff, need: Need) -> Iterator[Reason]:
+    """Eggs, fish, meat and sprouts that no heat of the plan cooks through, or nobody knows whether it does."""
+    if Origin.SPROUTS in stuff.holds and not said_cooked(stuff.food):
+        yield _raw_sprouts(dish, stuff, need)
+    if stuff.raw_class is None or stuff.raw_class not in COOKED_CELSIUS:
+        return
+    enough = COOKED_CELSIUS[stuff.raw_class]
+    if any(step.until is not None and step.until.celsius >= enough and _heated(step) for step in dish.steps):
+        return
+    if any(step.cooks is not None and stuff.raw_class in step.cooks for step in dish.steps):
+        return  # `cooks: eggs`, `cooks: held eggs`: how hot they get is looked at by the rules of food safety
+    what = {"eggs": "egg", "fish": "fish", "poultry": "poultry"}.get(stuff.raw_class, "meat")
+    if not any(_heated(step) for step in dish.steps):
+        yield Reason(Verdict.NOT_SAFE, need, stuff.food, f"raw {what}: no step heats it", PREGNANCY, stuff.loc)
+    else:
+        why = f"is the {what} cooked through? no step says a core temperature"
+        mend = f"Write `{stuff.food}, cooked through`, or a core temperature at its step: `until: 74 C`."
+        yield Reason(Verdict.ASK, need, stuff.food, why, PREGNANCY, stuff.loc, mend)
+
+
+def _raw_sprouts(dish: Dish, stuff: Stuff, need: Need) -> Reason:
+    if not any(_heated(step) for step in dish.steps):
+        return Reason(Verdict.NOT_SAFE, need, stuff.food, "raw sprouts: no step heats them", RAW_SPROUTS, stuff.loc)
+    mend = f"Write `{stuff.food}, cooked through` where they are."
+    return Reason(
+        Verdict.ASK, need, stuff.food, "nobody says that the sprouts are cooked through", RAW_SPROUTS, stuff.loc, mend
+    )
+
+
+def _heated(step: Step) -> bool:
+    return any(way.where is not None and way.where.place in HEAT for way in (step, *step.or_))
+
+
+def _meat_with_dairy(row: DishRow, stuff: list[Stuff], need: Need) -> Iterator[Reason]:
+    """Meat and dairy in one dish; for certain, or perhaps."""
+    for sure in (True, False):
+        meat, dairy = _having(stuff, Origin.MEAT, sure), _having(stuff, Origin.DAIRY, sure)
+        if meat and dairy:
+            verdict = Verdict.NOT_SAFE if sure else Verdict.ASK
+            why = f"{'holds' if sure else 'may hold'} dairy in one dish with {meat[0].food}, {BY_THE_TABLE}"
+            yield Reason(verdict, need, dairy[0].food, why, need.source, dairy[0].loc)
+            return
+
+
+def _having(stuff: list[Stuff], origin: Origin, sure: bool) -> list[Stuff]:
+    return [each for each in stuff if origin in each.holds or (not sure and origin in each.may_hold)]

@@ -1,0 +1,67 @@
+"""What each guest must not have or does not eat, as sets of what is in food: `no tree nuts`, `vegetarian`."""
+
+from dataclasses import dataclass
+
+from board.facts.allergens import Allergen
+from board.facts.diets import DIETS, THE_WORD, Diet, named_by_law
+from board.facts.food import Facts, facts
+from board.facts.named import named
+from board.facts.origins import Origin, Trait
+from board.facts.phrases import stems
+from board.plan.phrases.guests import Guest
+
+# Whoever must not have one food is asked about all that share what can hurt in it: `no prawns` and crab, `no egg white`
+# and eggs, `no cheese` and what else is of milk. Common practice, no source.
+_KIN: frozenset[Trait] = frozenset(Allergen) | frozenset(
+    {Origin.FISH, Origin.CRUSTACEAN, Origin.MOLLUSC, Origin.PORK, Origin.BEEF, Origin.POULTRY, Origin.ALCOHOL}
+)
+# Words for more foods than the table lists under them: nobody knows which are meant, so all is asked about.
+_TOO_WIDE = frozenset(
+    stems(word) for word in ("fruit", "berries", "vegetables", "roots", "leaves", "herbs", "spices", "seeds", "pulses")
+)
+
+
+@dataclass(frozen=True)
+class Need:
+    """One thing a guest said of themselves, in their words.
+
+    `never`, `asks`: what makes a dish not safe, or to be asked about. `food`: a single food, looked for by its name.
+    `safety`: it can hurt them. `known`: False where the program knows no such food, so that all is to be asked about.
+    """
+
+    words: str
+    never: frozenset[Trait]
+    asks: frozenset[Trait]
+    source: str
+    safety: bool
+    food: Facts | None = None
+    known: bool = True
+    diet: Diet | None = None
+
+    def source_of(self, trait: Trait) -> str:
+        """By which list, table or advice this trait counts."""
+        if self.diet is None:
+            return named_by_law(trait) or "on neither list of allergens; your guest's own word"
+        if trait in self.diet.sources:
+            return self.diet.sources[trait]
+        return self.diet.asks_source if trait in self.asks and trait not in self.never else self.source
+
+
+def needs_of(guest: Guest) -> tuple[Need, ...]:
+    """All that one line of guests said; empty for those with nothing to avoid."""
+    return (*(_avoiding(words) for words in guest.avoids), *(_keeping(words) for words in guest.diets))
+
+
+def _avoiding(words: str) -> Need:
+    said, by = f"no {words}", "your guest's own word"
+    if (group := named(words)) is not None:
+        return Need(said, group.holds, group.asks, by, safety=True)
+    food = facts(words)
+    if food is None or stems(words) in _TOO_WIDE:
+        return Need(said, frozenset(), frozenset(), by, safety=True, known=False)
+    return Need(said, frozenset(), food.traits & _KIN, by, safety=True, food=food)
+
+
+def _keeping(words: str) -> Need:
+    diet = DIETS[words]
+    return Need(words, diet.never, diet.asks, diet.source or THE_WORD, diet.safety, diet=diet)

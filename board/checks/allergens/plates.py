@@ -1,0 +1,42 @@
+"""Whose plate is different: for each course, what a guest with something to avoid is not served, and what instead.
+
+In words for board and paper; the foreign text in them is not made safe yet. Pure.
+"""
+
+from collections.abc import Iterator
+
+from board.base import words
+from board.checks.allergens.guests_eat import DishRow, Matrix, matrix
+from board.checks.allergens.judged import Verdict
+from board.plan.load import PlanFile
+
+
+def plates(file: PlanFile) -> dict[str, tuple[str, ...]]:
+    """Course → a line a guest; nothing for courses that are the same for everybody."""
+    eaten = matrix(file)
+    return {course.course: tuple(_lines(eaten, course.course)) for course in file.plan.courses}
+
+
+def _lines(eaten: Matrix, course: str) -> Iterator[str]:
+    rows = [(d, row) for d, row in enumerate(eaten.dishes) if row.course == course]
+    only_for_some = {row.dish for d, row in rows if not all(eaten.answers[g, d].served for g in _others(eaten))}
+    for g, guest in enumerate(eaten.guests):
+        if not eaten.needs[g]:
+            continue
+        own = [row.dish for d, row in rows if eaten.answers[g, d].served and row.dish in only_for_some]
+        never = [row.dish for d, row in rows if not eaten.answers[g, d].served and row.dish not in only_for_some]
+        asked = [row.dish for d, row in rows if _is_asked(eaten, g, d, row)]
+        if own or never or asked:
+            needs = [need.words for need in eaten.needs[g]]
+            yield words.plate(guest.name, needs, own, never, asked)
+
+
+def _others(eaten: Matrix) -> list[int]:
+    """Guests with nothing to avoid; where there are none, everybody."""
+    return [g for g in range(len(eaten.guests)) if not eaten.needs[g]] or list(range(len(eaten.guests)))
+
+
+def _is_asked(eaten: Matrix, guest: int, dish: int, row: DishRow) -> bool:
+    """Served, and something in it that can hurt them is not settled."""
+    answer = eaten.answers[guest, dish]
+    return answer.served and any(r.need.safety and r.verdict is not Verdict.SAFE for r in answer.reasons)

@@ -1,0 +1,105 @@
+"""What is in one ingredient: by the table of foods, by the host's own list, by the label, and what nobody knows."""
+
+from collections.abc import Collection, Mapping
+from dataclasses import dataclass
+
+from board.facts.allergens import Allergen
+from board.facts.food import Facts, Stems, of_the_host, understood
+from board.facts.foods.entry import RawClass
+from board.facts.named import named
+from board.facts.origins import Origin, Trait, with_what_follows
+from board.facts.phrases import stems
+from board.facts.raw_keeps import BY_SECTION
+from board.plan.model.model import Plan
+from board.plan.phrases.quantities import Ingredient
+from board.plan.places import Loc
+
+BY_THE_TABLE = "by the table of foods"
+BY_ITS_LABEL = "by its label"
+BY_THE_PLAN = "as the plan's foods say"
+
+
+@dataclass(frozen=True)
+class Stuff:
+    """One ingredient taken apart. `holds`, `may_hold`, `only_named`: what is in it, may be in it, or is named beside
+    words that nobody knows, each with how that is known. `written`: the food, with what its brackets
+    name. `cleared`: what its label says it is free from.
+    """
+
+    food: str
+    written: str
+    loc: Loc
+    words: Stems
+    holds: Mapping[Trait, str]
+    may_hold: Mapping[Trait, str]
+    only_named: Mapping[Trait, str]
+    cleared: frozenset[Trait]
+    unknown: tuple[str, ...]
+    made: bool
+    parts: tuple[Facts, ...]
+    raw_class: RawClass | None
+
+
+def host_foods(plan: Plan) -> dict[Stems, Facts]:
+    """The foods whose labels the host wrote down, by the stems of their names."""
+    return {stems(name): of_the_host(name, _held(words)) for name, words in plan.foods.items() if stems(name)}
+
+
+def stuff_of(ingredient: Ingredient, loc: Loc, own: Mapping[Stems, Facts]) -> Stuff:
+    """What is in an ingredient; its own label goes before the table, but never takes away its own `may contain`."""
+    found = understood(ingredient.food, own)
+    in_brackets = _said_in_brackets(ingredient, own)
+    cleared = frozenset[Trait]().union(*(said.cleared for word in ingredient.free_from if (said := named(word))))
+    by_label = dict.fromkeys(with_what_follows(_held(ingredient.contains)), BY_ITS_LABEL)
+    may_by_label = with_what_follows(_held(ingredient.may_contain)) | _meant_with(by_label)
+    own_names = {value.name for value in own.values()}
+    by_name: dict[Trait, str] = {}
+    for part in found.known:
+        how = BY_THE_PLAN if part.name in own_names else BY_THE_TABLE
+        by_name |= {trait: how for trait in part.traits if trait not in cleared}
+    holds = {**by_name, **by_label}
+    hidden = {each.what: each.source for part in found.known for each in part.hidden if each.what not in cleared}
+    may = {**hidden, **dict.fromkeys(may_by_label | _meant_with(may_by_label), BY_ITS_LABEL)}
+    named_only = (*found.named, *in_brackets)
+    beside = {trait: BY_THE_TABLE for part in named_only for trait in part.traits if trait not in cleared}
+    return Stuff(
+        ingredient.food,
+        f"{ingredient.food} ({ingredient.section})" if in_brackets else ingredient.food,
+        loc,
+        stems(ingredient.food),
+        holds,
+        {trait: how for trait, how in may.items() if trait not in holds},
+        {trait: how for trait, how in beside.items() if trait not in holds and trait not in may},
+        cleared,
+        found.unknown,
+        any(part.made for part in found.known),
+        (*found.known, *named_only),
+        None if found.cooked_through else next((part.raw_class for part in found.known if part.raw_class), None),
+    )
+
+
+# Brackets hold the section of the shop; but a host may also write `(or cream)`, `(sesame)`, `(in buttermilk)` there.
+_SHOP = frozenset(word for section in BY_SECTION for word in stems(section))
+_SAYS_WHAT = frozenset(stems("in with or on plus contains cooked coated dressed filled"))
+
+
+def _said_in_brackets(ingredient: Ingredient, own: Mapping[Stems, Facts]) -> tuple[Facts, ...]:
+    """The foods that the brackets after an ingredient name, where they are no section of a shop."""
+    words = stems(ingredient.section or "")
+    left = words if _SAYS_WHAT & set(words) else tuple(word for word in words if word not in _SHOP)
+    found = understood(" ".join(left), own)
+    return (*found.known, *found.named) if left else ()
+
+
+def _meant_with(traits: Collection[Trait]) -> frozenset[Trait]:
+    """What a label leaves open: milk without or with its lactose, lactose and the milk it is from, which cereal."""
+    found: set[Trait] = set()
+    if Allergen.MILK in traits or Origin.DAIRY in traits:
+        found |= {Origin.LACTOSE, Allergen.MILK}
+    if Origin.GLUTEN in traits:
+        found |= {Allergen.WHEAT, Allergen.RYE, Allergen.BARLEY}
+    return frozenset(found)
+
+
+def _held(words: tuple[str, ...] | list[str]) -> frozenset[Trait]:
+    return frozenset[Trait]().union(*(said.holds for word in words if (said := named(word))))

@@ -1,0 +1,100 @@
+"""Whether what a plan says about buying is about anything, and says enough."""
+
+import re
+from datetime import datetime
+from zoneinfo import ZoneInfo
+
+from board.facts.called import same_food
+from board.facts.drinks import SOLD_AS, USUAL
+from board.plan.load import PlanFile
+from board.plan.model.model import Plan
+from board.plan.phrases.phrase import near
+from board.plan.phrases.when import stretch
+from board.plan.resolve.hours import Stretch, day_of
+from board.plan.resolve.links import is_written
+from board.plan.resolve.trips import shopper, trips
+from board.plan.snag import Snag, Weight
+
+
+def _foods(plan: Plan) -> dict[str, str]:
+    """Every food that may be bought: what it is joined by → as it is written."""
+    written = [line.food for course in plan.courses for dish in course.dishes for line in dish.ingredients]
+    written += [pairing.drink for course in plan.courses for pairing in course.drink]
+    written += [line.food for job in plan.jobs for line in job.supplies]
+    written += [SOLD_AS.get(drink, drink) for drink in USUAL] if plan.drinks else []
+    return {same_food(food): food for food in written}
+
+
+def packs_and_prices_are_of_what_is_needed(file: PlanFile) -> list[Snag]:
+    """buying 1: a pack or a price of a food that nothing in the plan needs."""
+    plan, found = file.plan, []
+    foods = _foods(plan)
+    for key, given in (("packs", list(plan.packs)), ("prices", list(plan.prices))):
+        for food in given:
+            if same_food(food) not in foods:
+                message = f"nothing in the plan needs {food!r}.{near(food, foods.values())}"
+                mend = "Write it as the dishes do, or take the line out."
+                found.append(Snag("buying 1", Weight.NOTE, message, mend, file.places.of((key, food), key=True)))
+    return found
+
+
+def prices_by_the_pack_have_a_pack(file: PlanFile) -> list[Snag]:
+    """buying 2: a price of a pack whose size the plan does not say, so nothing is reckoned with it."""
+    plan, found = file.plan, []
+    packs = {same_food(food) for food in plan.packs}
+    for food, price in plan.prices.items():
+        if price.per == "pack" and same_food(food) not in packs:
+            message = f"{food} has a price by the pack, and how much a pack holds is not given"
+            mend = f"Add it under `packs`, for example `{food}: 250 g`, or give the price by weight or by the piece."
+            found.append(Snag("buying 2", Weight.MIND, message, mend, file.places.of(("prices", food))))
+    return found
+
+
+def trips_have_a_place(file: PlanFile) -> list[Snag]:
+    """buying 3: a shopping trip outside the written hours of who goes, or while they are away; it stands there all the
+    same, and nobody else is sent."""
+    plan = file.plan
+    who, zone = shopper(plan), ZoneInfo(plan.zone)
+    hand = plan.hands[who]
+    hours = [stretch(day_of(plan, word), span, zone) for word, spans in hand.hours.items() for span in spans]
+    away = {what: stretch(span.day.on(plan.date), span, zone) for what, span in hand.away.items()}
+    found = []
+    for trip in trips(plan):
+        gone = [what for what, (start, end) in away.items() if start < trip.end and trip.start < end]
+        if _within(hours, trip.start, trip.end) and not gone:
+            continue
+        when = f"{trip.start.astimezone(zone):%H:%M} to {trip.end.astimezone(zone):%H:%M}"
+        why = f"while {who} is to {gone[0]}" if gone else f"outside {who}'s hours"
+        message = f"{trip.name}, {when}, lies {why}"
+        mend = f"Move the trip, or give {who} hours then; helpers do not go shopping here."
+        found.append(Snag("buying 3", Weight.MIND, message, mend, file.places.of(trip.loc)))
+    return found
+
+
+def _within(hours: list[Stretch], start: datetime, end: datetime) -> bool:
+    """Whether a trip lies in hours that touch or overlap."""
+    for first, last in sorted(hours):
+        if first <= start < last:
+            start = last
+    return start >= end
+
+
+_DRINK = r"\b(wines?|sparkling|bubbly|beers?|ciders?)\b"
+_POURS = re.compile(rf"(?:chill|open|uncork)\b.*?{_DRINK}(?!\s+(?:glass|vinegar))", re.IGNORECASE)
+
+
+def what_is_poured_is_bought(file: PlanFile) -> list[Snag]:
+    """buying 4: a step or job chills or opens wine, sparkling, beer or cider, and nothing in the plan buys any or has
+    it."""
+    plan = file.plan
+    if plan.drinks is not None or any(course.drink for course in plan.courses) or any(e.file for e in plan.pantry):
+        return []
+    foods = [*_foods(plan).values(), *(entry.food for entry in plan.pantry)]
+    if any(re.search(_DRINK, food, re.IGNORECASE) and "vinegar" not in food.casefold() for food in foods):
+        return []
+    for task in file.filled.tasks.values():
+        if is_written(task.node) and _POURS.match(task.node.name):
+            message = f"{task.node.name}: nothing in the plan buys it, so it is on no list"
+            mend = "Add `drinks: usual`, or `drink: white wine, 4 bottles` to a course."
+            return [Snag("buying 4", Weight.NOTE, message, mend, file.places.of(task.node.loc))]
+    return []

@@ -1,0 +1,195 @@
+"""Whether food is cooked through, rested and reheated as the plan's food-safety rules ask. From the plan alone.
+
+A thermometer in the thickest part decides; what is checked here is only what the plan says it will do.
+"""
+
+import math
+from collections.abc import Iterator
+
+from board.checks.plan.between import Between
+from board.checks.plan.figures import Figures
+from board.facts.limits import Cook
+from board.facts.rule_set import RuleSet
+from board.plan.load import PlanFile
+from board.plan.phrases.care import ROAST, Core, rule_class
+from board.plan.phrases.durations import short
+from board.plan.places import Loc
+from board.plan.resolve.assume import Task
+from board.plan.resolve.links import serve_id
+from board.plan.resolve.spoils import raw_class
+from board.plan.snag import Place, Snag, Weight
+
+
+def what_is_cooked_gets_hot_enough(file: PlanFile) -> list[Snag]:
+    """food 1: `until` below what the class of food asks for, or not held there. Source: the rule set's `cook`,
+    `roasts`.
+
+    A roast may go by the table of roasts, where the set has one.
+    """
+    say = Figures(file)
+    found = []
+    for task, cooks, core in _cooked(file):
+        cook = say.rules.cook_for(rule_class(cooks))
+        place = _place(file, task, "until", "cooks")
+        if cook is None:
+            message = f"{task.node.name}: {say.rules.title} have no figure for {cooks}"
+            mend = "Go by your local code and the label, and write what the middle must reach: `until: 74 C`."
+            found.append(Snag("food 1", Weight.MIND, message, mend, place, safety=True))
+        elif not _enough(say.rules, cooks, core, math.inf):
+            message = (
+                f"{task.node.name}: {_reaches(say, core)}; {say.asks(_wanted(say, cook, cooks, core), cook.source)}"
+            )
+            mend = f"Write `until: {_mended(say, cook)}`, and cook it to that by the probe."
+            found.append(Snag("food 1", Weight.STOP, message, mend, place, safety=True))
+    return found
+
+
+def _cooked(file: PlanFile) -> Iterator[tuple[Task, str, Core]]:
+    """Each step that says which class of food it cooks, with what the middle reaches."""
+    for task in file.filled.tasks.values():
+        if task.care.cooks is not None:
+            yield task, task.care.cooks, task.care.core or Core(celsius=-100)
+
+
+def _enough(rules: RuleSet, cooks: str, core: Core, rest_minutes: float) -> bool:
+    return rules.cooked_enough(rule_class(cooks), core.celsius, core.minutes, rest_minutes, roast=cooks == ROAST)
+
+
+def _reaches(say: Figures, core: Core) -> str:
+    return f"its middle reaches {say.degrees(core.celsius)}{_held(core.minutes * 60)}"
+
+
+def _held(seconds: float) -> str:
+    if not seconds:
+        return ""
+    return f" for {round(seconds)} s" if seconds < 180 else f" for {round(seconds / 60, 1):g} min"
+
+
+def _wanted(say: Figures, cook: Cook, cooks: str, core: Core) -> str:
+    """What would do: the class's figure, the other pairs that do as well, and the row of the table of roasts."""
+    pairs = [f"{say.limit(each.degrees)}{_held(each.hold_seconds)}" for each in (cook, *cook.also)]
+    if cooks == ROAST and (seconds := say.rules.roast_hold_seconds(core.celsius)) is not None:
+        pairs.append(f"{say.degrees(core.celsius)}{_held(seconds)} for a roast, {say.rules.roasts_source}")
+    return f"{' or '.join(pairs)} ({cooks})"
+
+
+def _mended(say: Figures, cook: Cook) -> str:
+    figure = f"{cook.degrees.fahrenheit:g} F" if say.fahrenheit else f"{cook.degrees.celsius:g} C"
+    return figure + (f" for {cook.hold_seconds} s" if cook.hold_seconds else "")
+
+
+def raw_food_is_cooked(file: PlanFile) -> list[Snag]:
+    """food 2: a dish has raw meat, poultry, fish or egg in it, and no step of it says that it is cooked. Source: the
+    rule set's `cook`; which foods are raw is the food table's, common practice, no source."""
+    say = Figures(file)
+    found = []
+    for c, course in enumerate(file.plan.courses):
+        for d, dish in enumerate(course.dishes):
+            for n, line in enumerate(dish.ingredients):
+                food = raw_class(line.food)
+                cook = say.rules.cook_for(food) if food is not None else None
+                if food is None or cook is None or _is_cooked(file, ("courses", c, "dishes", d), food):
+                    continue
+                message = (
+                    f"{dish.dish} has {line.food} in it, and no step says it is cooked; "
+                    f"{say.asks(f'{say.limit(cook.degrees)} ({food})', cook.source)}"
+                )
+                mend = (
+                    f"Write `cooks: {food}` at the step that cooks it. Eaten raw, it is at your guests' risk: ask them."
+                )
+                place = file.places.of(("courses", c, "dishes", d, "ingredients", n))
+                found.append(Snag("food 2", Weight.MIND, message, mend, place, safety=True))
+    return found
+
+
+def _is_cooked(file: PlanFile, dish: Loc, food: str) -> bool:
+    """Whether some step of the dish says it cooks that class, or gets as hot as it asks."""
+    rules = Figures(file).rules
+    for task in file.filled.tasks.values():
+        if task.node.loc[:4] != dish or task.care.reheats:
+            continue
+        core = task.care.core
+        if core is not None and _enough(rules, food, core, math.inf):
+            return True
+        if task.care.cooks is not None and rule_class(task.care.cooks) == food:
+            return True
+    return False
+
+
+def what_is_cooked_rests(file: PlanFile) -> list[Snag]:
+    """food 3: the rest that a class of food asks for is not sure to be there before it is eaten; serving counts.
+
+    Source: the rule set's `cook`.
+    """
+    say = Figures(file)
+    between = Between(file, shortest=True)
+    found = []
+    for task, cooks, core in _cooked(file):
+        cook = say.rules.cook_for(rule_class(cooks))
+        if cook is None or not _enough(say.rules, cooks, core, math.inf) or _enough(say.rules, cooks, core, 0):
+            continue
+        serve = serve_id(task.node.course or "")
+        reached = between.longest(task.node.id, serve)
+        if reached is None:
+            continue
+        minutes = reached[0] + between.takes[serve]
+        if not _enough(say.rules, cooks, core, minutes):
+            message = (
+                f"{task.node.name} may be eaten {minutes} min after it is done; "
+                f"{say.asks(f'{cook.rest_minutes} min of rest at {say.limit(cook.degrees)} ({cooks})', cook.source)}"
+            )
+            mend = f"Add a step of {cook.rest_minutes} min for the rest, or cook it hotter."
+            found.append(Snag("food 3", Weight.MIND, message, mend, _place(file, task, "until", "cooks"), safety=True))
+    return found
+
+
+def what_is_reheated_gets_hot_enough(file: PlanFile) -> list[Snag]:
+    """food 4: a step that reheats stays below the limit (stop), or does not say what it reaches (mind). Source: the
+    rule set's `reheat`."""
+    say = Figures(file)
+    limit = say.rules.reheat
+    found = []
+    for task in _reheated(file):
+        core, asks = task.care.core, say.asks(f"{say.limit(limit.degrees)} in the middle", limit.source)
+        write = (
+            f"`until: {limit.degrees.fahrenheit:g} F`" if say.fahrenheit else f"`until: {limit.degrees.celsius:g} C`"
+        )
+        place = _place(file, task, "until", "reheats")
+        if core is None:
+            message = f"{task.node.name} does not say how hot it gets; {asks}"
+            found.append(Snag("food 4", Weight.MIND, message, f"Write {write}.", place, safety=True))
+        elif not limit.degrees.at_least(core.celsius):
+            message = f"{task.node.name}: {_reaches(say, core)}; {asks}"
+            found.append(
+                Snag("food 4", Weight.STOP, message, f"Write {write}, and reheat it to that.", place, safety=True)
+            )
+    return found
+
+
+def what_is_reheated_gets_hot_soon(file: PlanFile) -> list[Snag]:
+    """food 5: reheating may take longer than it is allowed to. Source: the rule set's `reheat`."""
+    say = Figures(file)
+    limit = say.rules.reheat
+    found = []
+    for task in _reheated(file):
+        for number, way in enumerate(task.ways):
+            if way.takes.high > limit.within_minutes:
+                loc: Loc = task.node.loc if number == 0 else (*task.node.loc, "or", number - 1)
+                message = (
+                    f"{task.node.name} may take {short(way.takes.high)}; "
+                    f"{say.asks(f'{say.limit(limit.degrees)} within {short(limit.within_minutes)}', limit.source)}"
+                )
+                mend = "Reheat it in smaller or shallower pans, on a ring, and keep it hot afterwards."
+                found.append(Snag("food 5", Weight.STOP, message, mend, file.places.of((*loc, "takes")), safety=True))
+    return list(dict.fromkeys(found))
+
+
+def _reheated(file: PlanFile) -> list[Task]:
+    return [task for task in file.filled.tasks.values() if task.care.reheats and task.care.spoils]
+
+
+def _place(file: PlanFile, task: Task, *keys: str) -> Place:
+    """The first of these keys that the step has, else the step."""
+    written = task.work.model_fields_set if task.work is not None else set()
+    key = next((key for key in keys if key in written), None)
+    return file.places.of(task.node.loc if key is None else (*task.node.loc, key))

@@ -1,0 +1,71 @@
+"""Every check of a plan, and the snags they find, heaviest first. Pure."""
+
+from collections import Counter
+from collections.abc import Callable
+
+from board.checks.allergens import guest_snags, poured
+from board.checks.plan import buying, capacity, completeness, cooking, days, fit, holding, hours, keeping, tableware
+from board.plan.load import PlanFile
+from board.plan.snag import Snag, Weight, in_order
+
+Check = Callable[[PlanFile], list[Snag]]
+
+CHECKS: tuple[Check, ...] = (
+    capacity.what_is_used_is_there,
+    capacity.ovens_reach_their_settings,
+    hours.days_have_hours,
+    hours.somebody_is_there_when_guests_arrive,
+    hours.somebody_is_there_to_serve,
+    hours.clock_times_are_plain,
+    days.stretches_end_after_they_begin,
+    days.hours_lie_before_the_event_is_over,
+    days.everybody_has_hours,
+    fit.work_fits_the_times_it_is_given,
+    fit.work_fits_somebodys_hours,
+    keeping.results_keep_until_they_are_taken_up,
+    completeness.dishes_feed_the_guests,
+    completeness.fridge_room_is_given,
+    completeness.names_are_not_the_programs_own,
+    completeness.guesses_are_confirmed,
+    completeness.lengths_of_a_kind_are_minded,
+    cooking.what_is_cooked_gets_hot_enough,
+    cooking.raw_food_is_cooked,
+    cooking.what_is_cooked_rests,
+    cooking.what_is_reheated_gets_hot_enough,
+    cooking.what_is_reheated_gets_hot_soon,
+    holding.what_is_kept_hot_is_hot_enough,
+    holding.the_fridge_is_cold_enough,
+    holding.what_thaws_has_time_to,
+    holding.what_keeps_cold_keeps_so_long,
+    completeness.everybody_is_served_something,
+    guest_snags.guests_can_eat_what_they_are_served,
+    poured.drinks_are_asked_about,
+    tableware.pieces_suffice,
+    tableware.everybody_has_a_chair,
+    tableware.what_is_laid_is_listed,
+    tableware.everybody_has_a_seat,
+    buying.packs_and_prices_are_of_what_is_needed,
+    buying.prices_by_the_pack_have_a_pack,
+    buying.trips_have_a_place,
+    buying.what_is_poured_is_bought,
+)
+
+
+def check(plan_file: PlanFile) -> list[Snag]:
+    """What is wrong, doubtful or worth knowing."""
+    return in_order([snag for each in CHECKS for snag in each(plan_file)])
+
+
+def stops(plan_file: PlanFile) -> list[Snag]:
+    """What must be mended before a timetable can be made; what could hurt a guest stops no timetable."""
+    return [snag for snag in check(plan_file) if snag.weight is Weight.STOP and not snag.safety]
+
+
+def endangers(before: PlanFile, after: PlanFile) -> bool:
+    """Whether a changed plan could hurt somebody in a way that the plan before could not."""
+    return bool(_dangers(after) - _dangers(before))
+
+
+def _dangers(plan_file: PlanFile) -> Counter[str]:
+    """How many stops of each code are about somebody's safety."""
+    return Counter(snag.code for snag in check(plan_file) if snag.safety and snag.weight is Weight.STOP)

@@ -1,0 +1,72 @@
+"""Whether what must lie between a result and what takes it up is longer than it keeps or may wait: mind.
+
+Reckoned on likely lengths and the least gaps, so no timetable can do better. Minutes.
+"""
+
+from board.checks.plan.between import Between
+from board.plan.load import PlanFile
+from board.plan.phrases.durations import short
+from board.plan.places import Loc
+from board.plan.resolve.links import Link, fold, labels
+from board.plan.snag import Snag, Weight
+
+
+def results_keep_until_they_are_taken_up(file: PlanFile) -> list[Snag]:
+    """keeping 1: longer between than it keeps. keeping 2: longer between than `at most` or `at once` allows."""
+    ways_between = Between(file)
+    found = []
+    for link in file.filled.links:
+        minutes, through = ways_between.longest(link.first, link.second) or (link.least, ())
+        keeps = _keeps(file, link.first)
+        if keeps is not None and minutes > keeps:
+            found.append(_keeps_too_short(file, link, keeps, minutes, through))
+        if link.most is not None and minutes > link.most:
+            found.append(_follows_too_late(file, link, minutes, through))
+    return list(dict.fromkeys(found))
+
+
+def _keeps(file: PlanFile, id_: str) -> int | None:
+    """How long the result keeps, done the way that keeps longest; None: as long as it likes."""
+    keeps = [way.keeps.minutes if way.keeps else None for way in file.filled.tasks[id_].ways]
+    return None if None in keeps else max(minutes for minutes in keeps if minutes is not None)
+
+
+def _keeps_too_short(file: PlanFile, link: Link, keeps: int, minutes: int, through: tuple[str, ...]) -> Snag:
+    names = labels(task.node for task in file.filled.tasks.values())
+    message = (
+        f"{names[link.first]} keeps {short(keeps)}, and {names[link.second]} takes it up "
+        f"{short(minutes)} later at the soonest{_because(names, through)}"
+    )
+    mend = "Let it keep longer or elsewhere, or make it later, with `after:` on what lies between."
+    return Snag("keeping 1", Weight.MIND, message, mend, file.places.of((*_loc(file, link.first), "keeps")))
+
+
+def _follows_too_late(file: PlanFile, link: Link, minutes: int, through: tuple[str, ...]) -> Snag:
+    names = labels(task.node for task in file.filled.tasks.values())
+    wanted = "at once" if link.most == link.least else f"within {short(link.most or 0)}"
+    message = (
+        f"{names[link.second]} should follow {names[link.first]} {wanted}, and can do so "
+        f"{short(minutes)} later at the soonest{_because(names, through)}"
+    )
+    mend = "Allow more time between, or change what lies between."
+    place = file.places.of(_asked_at(file, link))
+    return Snag("keeping 2", Weight.MIND, message, mend, place)
+
+
+def _because(names: dict[str, str], through: tuple[str, ...]) -> str:
+    return f", after {', then '.join(names[id_] for id_ in through)}" if through else ""
+
+
+def _loc(file: PlanFile, id_: str) -> Loc:
+    return file.filled.tasks[id_].node.loc
+
+
+def _asked_at(file: PlanFile, link: Link) -> Loc:
+    """Where the link was asked for: under `after` of the second or `before` of the first; else the second itself."""
+    for id_, other, key in ((link.second, link.first, "after"), (link.first, link.second, "before")):
+        work, named = file.filled.tasks[id_].work, file.filled.tasks[other].node
+        refs = (work.after if key == "after" else work.before) if work else None
+        for number, ref in enumerate(refs or []):
+            if fold(ref.step) in (fold(named.name), fold(f"{named.name} in {named.dish}")):
+                return (*_loc(file, id_), key, number)
+    return _loc(file, link.second)

@@ -1,0 +1,72 @@
+"""Each dish's clock on a sheet: how long it stands neither hot nor cold enough until it is eaten, and when that runs
+out. Pure; it lives on the sheet alone."""
+
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+
+from board.sheet.exposure import Exposure, Stretch, planned
+from board.sheet.run_sheet import CourseSlot, RunSheet, SpoilClock
+
+
+@dataclass(frozen=True, slots=True)
+class DishClock:
+    """`stretches`: all that count until it is eaten, oldest first. `out_minutes`: they added up. `runs_out`: when the
+    limit is reached if what is left is never put away, or is put away too late; None where it is in time."""
+
+    clock: SpoilClock
+    eaten: datetime
+    stretches: tuple[Stretch, ...]
+    out_minutes: int
+    runs_out: datetime | None
+
+    @property
+    def too_long(self) -> bool:
+        """Whether it passes its limit before it is eaten."""
+        return self.out_minutes > self.clock.limit_minutes
+
+
+def dish_clocks(sheet: RunSheet) -> list[DishClock]:
+    """Of every dish whose food spoils, as the sheet has it."""
+    courses = {course.name: course for course in sheet.courses}
+    return [_clock(sheet, courses[each.clock.course], each) for each in planned(sheet)]
+
+
+def _clock(sheet: RunSheet, course: CourseSlot, exposure: Exposure) -> DishClock:
+    eaten = course.served + timedelta(minutes=_eaten_minutes(sheet, course))
+    until = tuple(
+        Stretch(each.start, min(each.end, eaten), each.slot, each.what)
+        for each in exposure.stretches
+        if each.start < eaten
+    )
+    runs_out = exposure.runs_out()
+    if runs_out is None and exposure.clock.away is None:
+        cleared = exposure.stretches[-1].end if exposure.stretches else course.served
+        runs_out = cleared + timedelta(minutes=exposure.clock.limit_minutes - exposure.minutes())
+    return DishClock(exposure.clock, eaten, until, round(exposure.minutes(eaten)), runs_out)
+
+
+def _eaten_minutes(sheet: RunSheet, course: CourseSlot) -> int:
+    """How long it is likely eaten: as the plan says, else as long as its clearing waits."""
+    if course.eaten is not None:
+        return course.eaten.likely
+    clear = sheet.by_id().get(course.clear)
+    waits = [wait.minutes for wait in clear.waits if wait.after == course.serve] if clear is not None else []
+    return max(waits, default=0)
+
+
+def clocks_form(sheet: RunSheet) -> list[dict[str, object]]:
+    """The clocks for other programs; times in the plan's zone, ISO 8601."""
+    from zoneinfo import ZoneInfo
+
+    zone = ZoneInfo(sheet.zone)
+    return [
+        {
+            "dish": each.clock.dish,
+            "course": each.clock.course,
+            "minutes_out": each.out_minutes,
+            "limit_minutes": each.clock.limit_minutes,
+            "runs_out": each.runs_out.astimezone(zone).isoformat() if each.runs_out is not None else None,
+            "source": each.clock.source,
+        }
+        for each in dish_clocks(sheet)
+    ]

@@ -1,0 +1,106 @@
+"""What is due now, and what next. Pure: (forecast, state, now) → calls, the one whose delay costs most first."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from datetime import datetime, timedelta
+
+from board.evening.events import Part
+from board.evening.forecast import Forecast
+from board.evening.state import CallKey, State, StepState
+from board.sheet.run_sheet import Slot
+
+
+@dataclass(frozen=True, slots=True)
+class Call:
+    """A timed prompt. `raised` is None while it is still to come; a `silent` one ends by itself and is never shown.
+    `burns`: it ends something hot. `overtaken`: it asks to begin what would be over by now, had it begun when called.
+    """
+
+    slot: str
+    part: Part
+    number: int
+    due: datetime
+    raised: datetime | None = None
+    give_minutes: int | None = None
+    silent: bool = False
+    burns: bool = False
+    overtaken: bool = False
+
+    @property
+    def key(self) -> CallKey:
+        return (self.slot, self.part, self.number)
+
+
+HOT = ("oven", "stovetop")
+
+
+def calls(forecast: Forecast, state: State) -> tuple[list[Call], list[Call]]:
+    """Calls due at the forecast's now, those whose delay costs most first; and those to come, soonest first."""
+    due: list[tuple[float, Call]] = []
+    coming: list[Call] = []
+    for slot, call in _all(forecast, state):
+        if call.due <= forecast.now:
+            due.append((_cost(call, slot), call))
+        else:
+            coming.append(call)
+    due.sort(key=lambda each: (each[0], each[1].raised or each[1].due))
+    return [call for _, call in due], sorted(coming, key=lambda call: call.due)
+
+
+def _cost(call: Call, slot: Slot) -> float:
+    """Smaller is dearer: minutes that can be lost before it hurts."""
+    if call.burns:
+        return -1.0
+    if call.part == "look-in":
+        return 1.0
+    return 10_000.0 if call.give_minutes is None else float(max(0, call.give_minutes))
+
+
+def _all(forecast: Forecast, state: State) -> Iterator[tuple[Slot, Call]]:
+    for slot in state.sheet.slots:
+        step = state.steps[slot.id]
+        if step.status == "to-come":
+            ahead = forecast.slots[slot.id]
+            free = all(state.steps[w.after].settled for w in slot.waits if w.must)
+            if ahead.start > forecast.now:
+                # Raised already perhaps, and then moved later: it waits for its new time.
+                yield slot, Call(slot.id, "start", 0, ahead.start, None, ahead.give_minutes)
+            elif free:
+                call = _call(state, slot, "start", 0, ahead.start, ahead.give_minutes)
+                yield slot, replace(call, overtaken=_is_overtaken(call, step.lasts(slot), forecast.now))
+        elif step.status == "under-way" and step.started is not None:
+            for call in _while_under_way(forecast, state, slot, step, step.started):
+                yield slot, call
+
+
+def _is_overtaken(call: Call, lasts: timedelta, now: datetime) -> bool:
+    """A call to begin that has waited as long as the whole step takes."""
+    return lasts > timedelta(0) and call.raised is not None and now >= call.raised + lasts
+
+
+def _while_under_way(
+    forecast: Forecast, state: State, slot: Slot, step: StepState, started: datetime
+) -> Iterator[Call]:
+    end = max(started + step.lasts(slot), step.put_off.get("end", started))
+    offsets = [part.start - slot.start for part in slot.attended if part.kind == "look-in"]
+    open_ones = [
+        (number, max(started + offset, step.put_off.get("look-in", started)))
+        for number, offset in enumerate(offsets)
+        if number >= step.looked_in
+    ]
+    past = [look for look in open_ones if look[1] <= forecast.now]
+    if open_ones and end > forecast.now:
+        # Of several that are due, the last one stands for all.
+        number, due = past[-1] if past else open_ones[0]
+        if due < end:
+            yield _call(state, slot, "look-in", number, due, None)
+    silent = slot.ends_by_itself
+    yield _call(state, slot, "end", 0, end, forecast.slots[slot.id].give_minutes, silent=silent)
+
+
+def _call(
+    state: State, slot: Slot, part: Part, number: int, due: datetime, give: int | None, *, silent: bool = False
+) -> Call:
+    raised = state.raised.get((slot.id, part, number))
+    burns = part == "end" and slot.lane in HOT and slot.kind != "heat"
+    return Call(slot.id, part, number, min(raised, due) if raised else due, raised, give, silent, burns)

@@ -1,0 +1,216 @@
+"""What the host wants → what happens, or why it cannot. Pure: (state, wish, at) → events or a refusal."""
+
+from datetime import datetime, timedelta
+from typing import assert_never
+from zoneinfo import ZoneInfo
+
+from board.base import words
+from board.evening.answers import last_go
+from board.evening.events import (
+    CallPutOff,
+    CoursePushed,
+    EveningClosed,
+    Event,
+    LeftoversPutAway,
+    LookedIn,
+    NoteWritten,
+    Part,
+    ReadingSkipped,
+    ReadingTaken,
+    SheetTaken,
+    StepFinished,
+    StepLeftOut,
+    StepStarted,
+    TakenBack,
+)
+from board.evening.leftovers import job_of, left_since, put_away_at
+from board.evening.readings import asked_again, hold_left, lacks, last_reading, takes_readings
+from board.evening.slip_wishes import decide_slip
+from board.evening.state import State
+from board.evening.wishes import (
+    Close,
+    DelayGuests,
+    Done,
+    DropDish,
+    EndUnread,
+    Later,
+    LeaveOut,
+    Push,
+    PutAway,
+    Refusal,
+    Settle,
+    Stretch,
+    TakeBack,
+    TakeReading,
+    TakeSheet,
+    Wish,
+    WriteNote,
+)
+from board.sheet.run_sheet import RunSheet, Slot
+
+LONGEST_NOTE = 2000
+
+
+GUESTS_COME_EARLY = timedelta(hours=6)  # earlier than that it is a key pressed by mistake; ours
+
+
+def decide(state: State, wish: Wish, at: datetime) -> list[Event] | Refusal:
+    """Events, numbered on from the state's last."""
+    n = state.last_n + 1
+    match wish:
+        case Done(slot=slot, part=part, number=number):
+            return _done(state, slot, part, number, at)
+        case Settle(slot=slot):
+            return _end_unread(state, slot, at)
+        case Later(slot=slot, part=part, number=number, minutes=minutes):
+            if _settled(state, slot):
+                return Refusal(words.already_settled(_name(state, slot)))
+            return [CallPutOff(n=n, at=at, slot=slot, part=part, number=number, minutes=max(1, minutes))]
+        case LeaveOut(slot=slot):
+            if _settled(state, slot):
+                return Refusal(words.already_settled(_name(state, slot)))
+            if _slot(state, slot).kind == "arrive":
+                return Refusal(words.cannot_leave_out(_name(state, slot)))
+            return [StepLeftOut(n=n, at=at, slot=slot)]
+        case Push(course=course, minutes=minutes):
+            return _push(state, course, minutes, at)
+        case TakeSheet(sheet=sheet):
+            return _take_sheet(state, sheet, at)
+        case Stretch() | DelayGuests() | DropDish():
+            slip = decide_slip(state, wish, at)
+            return Refusal(slip) if isinstance(slip, str) else [slip]
+        case WriteNote(text=text, slot=about):
+            text = text.strip()[:LONGEST_NOTE]
+            return [NoteWritten(n=n, at=at, text=text, slot=about)] if text else Refusal(words.EMPTY_NOTE)
+        case TakeReading():
+            return _read(state, wish, at)
+        case EndUnread(slot=slot):
+            return _end_unread(state, slot, at)
+        case PutAway(course=course):
+            return _put_away(state, course, at)
+        case TakeBack():
+            targets = tuple(last_go(state))
+            return [TakenBack(n=n, at=at, targets=targets)] if targets else Refusal(words.NOTHING_TO_TAKE_BACK)
+        case Close():
+            return [EveningClosed(n=n, at=at)]
+        case _:
+            assert_never(wish)
+
+
+def _slot(state: State, id_: str) -> Slot:
+    return next(slot for slot in state.sheet.slots if slot.id == id_)
+
+
+def _name(state: State, id_: str) -> str:
+    return _slot(state, id_).name
+
+
+def _settled(state: State, id_: str) -> bool:
+    return state.steps[id_].settled
+
+
+def _done(state: State, id_: str, part: Part, number: int, at: datetime) -> list[Event] | Refusal:
+    slot, step, n = _slot(state, id_), state.steps[id_], state.last_n + 1
+    if step.settled:
+        return Refusal(words.already_settled(slot.name))
+    if part == "look-in":
+        return [LookedIn(n=n, at=at, slot=id_, number=number)]
+    if part == "end" or step.status == "under-way":
+        return _settle(state, id_, at)
+    waiting = _still_waits(state, slot)
+    if waiting:
+        return Refusal(words.waits_for_first(slot.name, waiting))
+    if slot.end == slot.start:
+        return _settle(state, id_, at)
+    return [StepStarted(n=n, at=at, slot=id_)]
+
+
+def _settle(state: State, id_: str, at: datetime) -> list[Event] | Refusal:
+    slot, step, n = _slot(state, id_), state.steps[id_], state.last_n + 1
+    if step.settled:
+        return Refusal(words.already_settled(slot.name))
+    if slot.kind == "arrive" and state.sheet.arrive - at > GUESTS_COME_EARLY:
+        return Refusal(words.too_early_for_guests(state.sheet.arrive.astimezone(ZoneInfo(state.sheet.zone))))
+    if step.status == "under-way":
+        read = last_reading(state, id_)
+        if read is not None and lacks(slot, read.celsius):
+            return Refusal(words.core_lacks(slot.name, slot.core_celsius or 0.0, read.celsius, state.sheet.fahrenheit))
+        if read is not None and (left := hold_left(state, slot, at)):
+            return Refusal(words.not_held(slot.name, slot.hold_minutes, left))
+        return [StepFinished(n=n, at=at, slot=id_)]
+    waiting = _still_waits(state, slot)
+    if waiting:
+        return Refusal(words.waits_for_first(slot.name, waiting))
+    return [StepStarted(n=n, at=at, slot=id_), StepFinished(n=n + 1, at=at, slot=id_)]
+
+
+def _still_waits(state: State, slot: Slot) -> str | None:
+    """The first thing this one follows that is not settled."""
+    unsettled = (w.after for w in slot.waits if w.must and not state.steps[w.after].settled)
+    first = next(unsettled, None)
+    return _name(state, first) if first else None
+
+
+def _end_unread(state: State, id_: str, at: datetime) -> list[Event] | Refusal:
+    """Settled; that a core temperature was wanted and never read is an event of its own, before the end."""
+    ended = _settle(state, id_, at)
+    if isinstance(ended, Refusal) or _slot(state, id_).core_celsius is None or last_reading(state, id_) is not None:
+        return ended
+    *begun, over = ended
+    skipped = ReadingSkipped(n=over.n, at=at, slot=id_)
+    return [*begun, skipped, StepFinished(n=over.n + 1, at=at, slot=id_)]
+
+
+def _read(state: State, wish: TakeReading, at: datetime) -> list[Event] | Refusal:
+    """The reading; where the core lacks something as the end comes up, or was not held yet, the call at the end waits.
+    A call that the reading answers is answered once nothing is lacking."""
+    id_, celsius, n = wish.slot, wish.celsius, state.last_n + 1
+    slot, step = _slot(state, id_), state.steps[id_]
+    if not takes_readings(slot):
+        return Refusal(words.no_core(slot.name))
+    if step.status == "to-come":
+        return Refusal(words.not_begun(slot.name))
+    if step.status == "left-out":
+        return Refusal(words.already_settled(slot.name))
+    taken: list[Event] = [ReadingTaken(n=n, at=at, slot=id_, celsius=celsius)]
+    if again := asked_again(state, slot, celsius, at):
+        taken.append(CallPutOff(n=n + 1, at=at, slot=id_, part="end", minutes=again.minutes))
+    elif step.status == "under-way" and wish.part == "look-in":
+        taken.append(LookedIn(n=n + 1, at=at, slot=id_, number=wish.number))
+    elif step.status == "under-way" and wish.part == "end" and _may_end(state, slot, celsius, at):
+        taken.append(StepFinished(n=n + 1, at=at, slot=id_))
+    return taken
+
+
+def _may_end(state: State, slot: Slot, celsius: float, at: datetime) -> bool:
+    """Whether a reading at that moment is all that was lacking."""
+    return not lacks(slot, celsius) and not (slot.core_celsius is not None and hold_left(state, slot, at))
+
+
+def _put_away(state: State, course: str, at: datetime) -> list[Event] | Refusal:
+    """Of a cleared course only, and where no job of the plan does it: that job's call is answered instead."""
+    clock = next((each for each in state.sheet.clocks if each.course == course), None)
+    if clock is None or left_since(state, clock) is None or put_away_at(state, clock) is not None:
+        return Refusal(words.NOTHING_TO_PUT_AWAY)
+    job = job_of(state, clock)
+    if job is not None:
+        return Refusal(words.job_puts_away(_name(state, job), course))
+    return [LeftoversPutAway(n=state.last_n + 1, at=at, course=course)]
+
+
+def _push(state: State, course: str, minutes: int, at: datetime) -> list[Event] | Refusal:
+    found = next((c for c in state.sheet.courses if c.name == course), None)
+    if found is None or _settled(state, found.serve):
+        return Refusal(words.cannot_push(course))
+    if minutes + state.pushed.get(course, 0) < 0:
+        return Refusal(words.cannot_push_earlier(course))
+    return [CoursePushed(n=state.last_n + 1, at=at, course=course, minutes=minutes)]
+
+
+def _take_sheet(state: State, sheet: RunSheet, at: datetime) -> list[Event] | Refusal:
+    """All that has begun must be in it, as it was."""
+    there = sheet.by_id()
+    begun = [slot for slot in state.sheet.slots if state.steps[slot.id].status in ("under-way", "finished")]
+    if any(slot.id not in there or there[slot.id].start != slot.start for slot in begun):
+        return Refusal(words.SHEET_OUT_OF_DATE)
+    return [SheetTaken(n=state.last_n + 1, at=at, sheet=sheet)]

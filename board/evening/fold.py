@@ -1,0 +1,240 @@
+"""Events → state. Pure: the same events always make the same state.
+
+Many events are folded on one draft of the state that nobody else sees, so that a long log is not copied once an event.
+"""
+
+import dataclasses
+from collections.abc import Iterable, Mapping
+from datetime import datetime, timedelta
+from types import MappingProxyType
+from typing import Any, assert_never
+
+from board.evening.events import (
+    BoardReopened,
+    CallPutOff,
+    CallRaised,
+    ClockJumped,
+    ClockWarned,
+    CoursePushed,
+    DishDropped,
+    EveningClosed,
+    EveningOpened,
+    Event,
+    GuestsDelayed,
+    KeepingWarned,
+    LeftoversPutAway,
+    LookedIn,
+    NoteWritten,
+    Part,
+    ReadingSkipped,
+    ReadingTaken,
+    SheetTaken,
+    StepFinished,
+    StepLeftOut,
+    StepStarted,
+    StepStretched,
+    StopsAccepted,
+    TakenBack,
+)
+from board.evening.slipped import guests_expected, stretched
+from board.evening.state import TO_COME, CallKey, Note, Reading, State, StepState, begin, replace
+from board.sheet.run_sheet import RunSheet
+
+NOT_PUT_OFF: Mapping[Part, datetime] = MappingProxyType({})
+
+
+def fold(state: State, event: Event) -> State:
+    """The state after one more event. An event about a slot the sheet lacks changes nothing but the count."""
+    return fold_all(state, (event,))
+
+
+def fold_all(state: State, events: Iterable[Event]) -> State:
+    """One after the other; the state given is left as it is."""
+    draft = None
+    for event in events:
+        if draft is None:
+            draft = _Draft(state)
+        draft.take(event)
+    return state if draft is None else draft.frozen()
+
+
+class _Draft:
+    """A state while events are folded in. `state` is its own, and looks into the mappings beside it."""
+
+    def __init__(self, state: State) -> None:
+        self._begin(state)
+
+    def _begin(self, state: State) -> None:
+        self.steps: dict[str, StepState] = dict(state.steps)
+        self.raised: dict[CallKey, datetime] = dict(state.raised)
+        self.pushed: dict[str, int] = dict(state.pushed)
+        self.warned: dict[str, datetime] = dict(state.warned)
+        self.history: list[Event] = list(state.history)
+        self.last_n = state.last_n
+        own: dict[str, Mapping[Any, Any]] = {
+            "steps": self.steps, "raised": self.raised, "pushed": self.pushed, "warned": self.warned,
+        }  # fmt: skip
+        self.state = replace(state, **own)
+
+    def frozen(self) -> State:
+        """The state as it now is, for good; the draft is not used after."""
+        return replace(
+            self.state,
+            steps=MappingProxyType(self.steps),
+            raised=MappingProxyType(self.raised),
+            pushed=MappingProxyType(self.pushed),
+            warned=MappingProxyType(self.warned),
+            history=tuple(self.history),
+            last_n=self.last_n,
+        )
+
+    def take(self, event: Event) -> None:
+        state = self.state
+        if not isinstance(event, TakenBack):
+            self.history.append(event)
+        match event:
+            case CallRaised(slot=slot, part=part, number=number):
+                self.raised[slot, part, number] = event.at
+            case StepStarted(slot=slot):
+                # Calls of an earlier go that was taken back wait no longer either.
+                self._answered(slot)
+                self._put(slot, status="under-way", started=event.at, put_off=NOT_PUT_OFF)
+            case LookedIn(slot=slot, number=number):
+                step = self._step(slot)
+                left: Mapping[Part, datetime] = MappingProxyType(
+                    {part: until for part, until in step.put_off.items() if part != "look-in"}
+                )
+                self._answered(slot, "look-in")
+                self._put(slot, looked_in=max(step.looked_in, number + 1), put_off=left)
+            case StepFinished(slot=slot, by_itself=by_itself):
+                begun = self._step(slot).started or event.at
+                ended = min(event.at, begun + self._length(slot)) if by_itself else event.at
+                self._answered(slot)
+                self._put(slot, status="finished", started=begun, finished=ended, put_off=NOT_PUT_OFF)
+            case KeepingWarned(slot=slot):
+                self.warned[slot] = event.at
+            case ClockWarned(dish=dish, course=course, what=what, cooking=cooking):
+                self._set(clock_warned=state.clock_warned | {(dish, course, what, cooking)})
+            case CallPutOff(slot=slot, part=part, minutes=minutes):
+                self._answered(slot, part)
+                self._put_off(slot, part, event.at + timedelta(minutes=minutes))
+            case StepLeftOut(slot=slot):
+                self._leave_out(slot)
+            case CoursePushed(course=course, minutes=minutes):
+                self.pushed[course] = self.pushed.get(course, 0) + minutes
+            case SheetTaken(sheet=sheet):
+                self._by_another_sheet(sheet)
+            case StepStretched(slots=slots, minutes=minutes):
+                for slot in slots:
+                    longer = stretched(state, slot, minutes, event.at)
+                    self._answered(slot, "end")
+                    if slot in self.steps:
+                        self.steps[slot] = longer
+            case GuestsDelayed(slots=slots, minutes=minutes):
+                for slot in slots:
+                    until = guests_expected(state, slot, event.at) + timedelta(minutes=minutes)
+                    self._answered(slot, "start")
+                    self._put_off(slot, "start", until)
+            case DishDropped(slots=slots):
+                for slot in slots:
+                    self._leave_out(slot)
+            case NoteWritten(text=text, slot=about):
+                self._set(notes=(*state.notes, Note(event.n, event.at, text, about)))
+            case ReadingTaken(slot=slot, celsius=celsius):
+                self._set(readings=(*state.readings, Reading(event.n, event.at, slot, celsius)))
+            case ReadingSkipped(slot=slot):
+                self._set(unread=(*state.unread, slot))
+            case LeftoversPutAway(course=course):
+                self._set(put_away=MappingProxyType({**state.put_away, course: event.at}))
+            case StopsAccepted(stops=stops):
+                self._set(stops_accepted=stops)
+            case ClockJumped(seconds=seconds, slept=slept):
+                if not slept:
+                    self._shift(timedelta(seconds=seconds))
+                self._set(jumped=event)
+            case EveningClosed():
+                self._set(closed=True)
+            case BoardReopened():
+                self._set(closed=False)
+            case EveningOpened():
+                pass
+            case TakenBack():
+                self._take_back(event)
+            case _:
+                assert_never(event)
+        self.last_n = event.n
+
+    def _take_back(self, event: TakenBack) -> None:
+        """All that was, folded again without what is taken back."""
+        kept = [past for past in self.history if past.n not in event.targets]
+        self._begin(begin(self._first_sheet()))
+        for past in kept:
+            self.take(past)
+
+    def _first_sheet(self) -> RunSheet:
+        """The one the evening began with."""
+        opened = next((event for event in self.history if isinstance(event, EveningOpened)), None)
+        return opened.sheet if opened is not None else self.state.sheet
+
+    def _by_another_sheet(self, sheet: RunSheet) -> None:
+        """What has begun goes on; the pushes are in the new times; calls for what was to come are raised anew."""
+        begun = {id_ for id_, step in self.steps.items() if step.status != "to-come"}
+        before = dict(self.steps)
+        self.steps.clear()
+        self.steps.update((slot.id, _as_planned_anew(before.get(slot.id, TO_COME))) for slot in sheet.slots)
+        for key in [key for key in self.raised if key[0] not in begun or key[0] not in self.steps]:
+            del self.raised[key]
+        self.pushed.clear()
+        self._set(sheet=sheet)
+
+    def _shift(self, by: timedelta) -> None:
+        """All that was, told by a clock that was set by so much: how long ago it is stays what it was."""
+        for id_, step in self.steps.items():
+            self.steps[id_] = _shifted(step, by)
+        for key in self.raised:
+            self.raised[key] += by
+        for slot in self.warned:
+            self.warned[slot] += by
+        self._set(
+            readings=tuple(dataclasses.replace(each, at=each.at + by) for each in self.state.readings),
+            put_away=MappingProxyType({course: when + by for course, when in self.state.put_away.items()}),
+        )
+
+    def _length(self, slot: str) -> timedelta:
+        return next((self._step(slot).lasts(s) for s in self.state.sheet.slots if s.id == slot), timedelta())
+
+    def _step(self, slot: str) -> StepState:
+        return self.steps.get(slot, TO_COME)
+
+    def _put(self, slot: str, **changes: Any) -> None:
+        if slot in self.steps:
+            self.steps[slot] = replace(self.steps[slot], **changes)
+
+    def _put_off(self, slot: str, part: Part, until: datetime) -> None:
+        self._put(slot, put_off=MappingProxyType({**self._step(slot).put_off, part: until}))
+
+    def _leave_out(self, slot: str) -> None:
+        self._answered(slot)
+        self._put(slot, status="left-out")
+
+    def _answered(self, slot: str, part: str | None = None) -> None:
+        """No call of that slot (and part) waits any longer."""
+        for key in [key for key in self.raised if key[0] == slot and part in (None, key[1])]:
+            del self.raised[key]
+
+    def _set(self, **changes: Any) -> None:
+        self.state.__dict__.update(changes)
+
+
+def _as_planned_anew(step: StepState) -> StepState:
+    """What has not begun takes as long as the new sheet says, in which the stretching is."""
+    return replace(step, stretched=timedelta()) if step.status == "to-come" else step
+
+
+def _shifted(step: StepState, by: timedelta) -> StepState:
+    return replace(
+        step,
+        started=step.started and step.started + by,
+        finished=step.finished and step.finished + by,
+        put_off=MappingProxyType({part: until + by for part, until in step.put_off.items()}),
+    )

@@ -1,0 +1,229 @@
+"""What the rest of the evening looks like from here. Pure: (sheet, state, now) → times.
+
+What moves is the rule's (`rule`), with nothing that has not begun put before now. When something will be late, what
+leads to it and has not begun is moved with it, but only as far as it must be to stand no longer than it keeps, and
+never so far that it delays a course further.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import UTC, datetime
+
+from board.evening.events import Part
+from board.evening.rule import NEVER, Going, Pair, Rule
+from board.evening.state import State, StepState
+from board.sheet.give import latest_starts
+from board.sheet.run_sheet import RunSheet, Slot
+
+MINUTE = 60.0
+
+
+@dataclass(frozen=True, slots=True)
+class SlotForecast:
+    """When a slot starts and ends, as it now looks or as it was. `give_minutes`: before a course is later still."""
+
+    start: datetime
+    end: datetime
+    give_minutes: int | None
+
+
+@dataclass(frozen=True, slots=True)
+class CourseForecast:
+    """When a course goes out (or went). `late_minutes` against what was wanted, `slip_minutes` against that and the
+    host's own pushes; `may_slip` is what the plan allows."""
+
+    name: str
+    wanted: datetime
+    served: datetime
+    late_minutes: int
+    slip_minutes: int
+    may_slip: int
+    is_served: bool
+    is_left_out: bool
+
+    @property
+    def is_ahead(self) -> bool:
+        return not (self.is_served or self.is_left_out)
+
+
+@dataclass(frozen=True, slots=True)
+class Standing:
+    """A result that stands and keeps: since when, and until when at the most."""
+
+    slot: str
+    since: datetime
+    until: datetime
+    taken_up: datetime  # when the last that needs it will have begun
+    where: str
+
+
+@dataclass(frozen=True)
+class Forecast:
+    """All slots and courses as they look at `now`."""
+
+    now: datetime
+    slots: Mapping[str, SlotForecast]
+    courses: tuple[CourseForecast, ...]
+    keeping: tuple[Standing, ...]
+    left_out: frozenset[str] = frozenset()
+
+
+class Forecaster:
+    """Holds what never changes about a sheet, so that a forecast costs little."""
+
+    def __init__(self, sheet: RunSheet) -> None:
+        self.sheet = sheet
+        self.slots = sheet.slots
+        self.by_id = sheet.by_id()
+        self.rule = Rule(sheet.slots, datetime.timestamp, MINUTE, max, _void)
+        self.planned, self.length = self.rule.planned, self.rule.length
+        self.serve_of = {c.name: c.serve for c in sheet.courses}
+
+    def forecast(self, state: State, now: datetime) -> Forecast:
+        """As it looks at `now`; nothing that has not begun is put before it."""
+        at = now.timestamp()
+        wished = dict(self.planned)
+        for course, minutes in state.pushed.items():
+            if course in self.serve_of:
+                wished[self.serve_of[course]] += minutes * MINUTE
+        going = self._going(state, at, wished)
+        played = self.rule.play(going)
+        times, free = played.times, frozenset(played.void)
+        latest = self._latest(state, times.start, times.end, free)
+        moved = self._moved_along(state, wished, going.lasts, times.start, latest)
+        if moved != wished:
+            times = self.rule.forward(self._going(state, at, moved), played.void)
+            latest = self._latest(state, times.start, times.end, free)
+        start, end = times.start, times.end
+        return Forecast(
+            now=now,
+            slots={
+                id_: SlotForecast(
+                    _moment(start[id_]),
+                    _moment(end[id_]),
+                    int((latest[id_] - start[id_]) // MINUTE) if id_ in latest else None,
+                )
+                for id_ in start
+            },
+            courses=self._courses(state, end),
+            keeping=tuple(self._keeping(state, start)),
+            left_out=frozenset(going.left_out),
+        )
+
+    def _going(self, state: State, now: float, wished: Mapping[str, float]) -> Going[float]:
+        """What has happened, and how early the rest may start."""
+        earliest: dict[str, float] = {}
+        known: dict[str, tuple[float, float]] = {}
+        left_out = set()
+        lasts = self._lasts(state)
+        for id_, step in state.steps.items():
+            if step.status == "finished" and step.finished and step.started:
+                known[id_] = step.started.timestamp(), step.finished.timestamp()
+            elif step.status == "under-way" and step.started:
+                start = step.started.timestamp()
+                known[id_] = start, max(start + lasts[id_], now, _put_off(step, "end"))
+            elif step.status == "left-out":
+                left_out.add(id_)
+                earliest[id_] = self.planned[id_]
+            else:
+                earliest[id_] = max(wished[id_], now, _put_off(step, "start"))
+        return Going(earliest, lasts, known, left_out)
+
+    def _lasts(self, state: State) -> Mapping[str, float]:
+        """How long each takes: as the sheet says, but for what was stretched."""
+        longer = {id_: step.stretched for id_, step in state.steps.items() if step.stretched}
+        if not longer:
+            return self.length
+        return {**self.length, **{id_: self.length[id_] + by.total_seconds() for id_, by in longer.items()}}
+
+    def _latest(
+        self, state: State, start: Mapping[str, float], end: Mapping[str, float], free: frozenset[Pair]
+    ) -> dict[str, float]:
+        due = {
+            s.id: start[s.id]
+            for s in self.slots
+            if s.kind in ("serve", "arrive") and state.steps[s.id].status == "to-come"
+        }
+        lengths = {id_: end[id_] - start[id_] for id_ in start}
+        return latest_starts(self.slots, lengths, due, unit=MINUTE, free=free)
+
+    def _moved_along(
+        self,
+        state: State,
+        wished: Mapping[str, float],
+        lasts: Mapping[str, float],
+        start: Mapping[str, float],
+        latest: Mapping[str, float],
+    ) -> dict[str, float]:
+        """What was wished, moved later where what takes a result up is later, so that it does not stand too long."""
+        moved = dict(wished)
+        delay: dict[str, float] = {}
+        for slot in reversed(self.slots):
+            if state.steps[slot.id].status != "to-come":
+                delay[slot.id] = 0.0
+                continue
+            pull = max((self._pull(slot, lasts[slot.id], other, delay) for other in slot.then), default=0.0)
+            target = self.planned[slot.id] + pull
+            moved[slot.id] = max(wished[slot.id], min(target, latest.get(slot.id, target)))
+            delay[slot.id] = max(start[slot.id], moved[slot.id]) - self.planned[slot.id]
+        return moved
+
+    def _pull(self, slot: Slot, lasts: float, other: str, delay: Mapping[str, float]) -> float:
+        """How far a slot is best moved with what takes its result up: as far as that moves, less the room it has."""
+        if not delay.get(other):
+            return 0.0
+        if slot.kind == "heat":  # an oven heated for nothing, or set too soon
+            return delay[other]
+        allowed = slot.best_within if slot.best_within is not None else slot.keeping.minutes if slot.keeping else None
+        if allowed is None:
+            return 0.0
+        wait = self.planned[other] - (self.planned[slot.id] + lasts)
+        return max(0.0, delay[other] - max(0.0, allowed * MINUTE - wait))
+
+    def _courses(self, state: State, end: Mapping[str, float]) -> tuple[CourseForecast, ...]:
+        found = []
+        pushed = 0
+        for course in self.sheet.courses:
+            served = _moment(end[course.serve])
+            late = int((served - course.wanted).total_seconds() // MINUTE)
+            pushed = max(pushed, course.pushed + state.pushed.get(course.name, 0))  # what a push moves is no slip
+            status = state.steps[course.serve].status
+            found.append(
+                CourseForecast(
+                    name=course.name,
+                    wanted=course.wanted,
+                    served=served,
+                    late_minutes=max(0, late),
+                    slip_minutes=max(0, late - pushed),
+                    may_slip=course.may_slip,
+                    is_served=status == "finished",
+                    is_left_out=status == "left-out",
+                )
+            )
+        return tuple(found)
+
+    def _keeping(self, state: State, start: Mapping[str, float]) -> list[Standing]:
+        found = []
+        for slot in self.slots:
+            step = state.steps[slot.id]
+            if slot.keeping is None or step.status != "finished" or step.finished is None:
+                continue
+            waiting = [o for o in slot.then if o in state.steps and state.steps[o].status == "to-come"]
+            if waiting:
+                until = step.finished.timestamp() + slot.keeping.minutes * MINUTE
+                taken_up = max(start[o] for o in waiting)
+                found.append(Standing(slot.id, step.finished, _moment(until), _moment(taken_up), slot.keeping.where))
+        return found
+
+
+def _put_off(step: StepState, part: Part) -> float:
+    until = step.put_off.get(part)
+    return until.timestamp() if until else NEVER
+
+
+def _moment(seconds: float) -> datetime:
+    return datetime.fromtimestamp(seconds, UTC)
+
+
+def _void(holds: bool) -> float | None:
+    return NEVER if holds else None

@@ -1,0 +1,138 @@
+"""What can have gone wrong now, and the wish for it. Pure: (state, forecast) → targets; target, minutes → wish."""
+
+from dataclasses import dataclass
+from typing import Literal
+
+from board.evening.forecast import Forecast
+from board.evening.slip_wishes import dropped_slots, on_the_table, oven_of, waiting_to_come
+from board.evening.state import State
+from board.evening.wishes import DelayGuests, DropDish, SlipWish, Stretch
+from board.sheet.run_sheet import HEAT, Slot
+
+Kind = Literal["not-ready", "guests", "sitting", "dish", "oven", "length"]
+KINDS: tuple[Kind, ...] = ("not-ready", "guests", "sitting", "dish", "oven", "length")
+# What a slip is first taken to cost, and at most: ours.
+MINUTES: dict[Kind, int] = {"not-ready": 5, "guests": 10, "sitting": 10, "dish": 0, "oven": 5, "length": 5}
+LONGEST = 180
+
+
+@dataclass(frozen=True, slots=True)
+class Target:
+    """What a slip is about: a slot's id, a course's, dish's or oven's name; and with it, what else is needed.
+
+    `slots`: what is stretched. `going_on`: of a dish, what is under way and goes on unless it is stopped.
+    """
+
+    name: str
+    course: str | None = None
+    slots: tuple[str, ...] = ()
+    going_on: tuple[str, ...] = ()
+
+
+def targets(state: State, forecast: Forecast, kind: Kind, chosen: str | None = None) -> tuple[Target, ...]:
+    """What a slip of a kind can be about, the likeliest first; `chosen` is the slot the host looks at."""
+    match kind:
+        case "not-ready":
+            return _first(chosen, _under_way(state, forecast))
+        case "guests":
+            return tuple(Target(id_) for id_ in waiting_to_come(state)[:1])
+        case "sitting":
+            course = on_the_table(state)
+            return (Target(course, course),) if course else ()
+        case "dish":
+            return _dishes(state, forecast, chosen)
+        case "oven":
+            return _ovens(state, forecast)
+        case "length":
+            return _first(chosen, [*_to_come(state, forecast), *_under_way(state, forecast)])
+
+
+def wish_for(kind: Kind, target: Target, minutes: int, *, stop: bool = False) -> SlipWish:
+    """`stop`: of a dish, what is under way is left out too."""
+    match kind:
+        case "not-ready" | "length":
+            return Stretch(target.slots, minutes)
+        case "oven":
+            return Stretch(target.slots, minutes, target.name)
+        case "guests":
+            return DelayGuests(minutes)
+        case "sitting":
+            return DelayGuests(minutes, target.course)
+        case "dish":
+            return DropDish(target.name, target.course, under_way=stop)
+
+
+def more(kind: Kind, minutes: int, step: int) -> int:
+    """The next number of minutes: by ones up to five, by fives beyond; only a step's own length can become less."""
+    size = abs(minutes)
+    outward = step * minutes > 0
+    by = 5 if size > 5 or (size == 5 and outward) else 1
+    found = minutes + step * by
+    if kind == "length":
+        return max(-LONGEST, min(LONGEST, found or step))
+    return max(1, min(LONGEST, found))
+
+
+def _first(chosen: str | None, slots: list[Slot]) -> tuple[Target, ...]:
+    ordered = sorted(slots, key=lambda slot: slot.id != chosen)
+    return tuple(Target(slot.id, slot.course, (slot.id,)) for slot in ordered)
+
+
+def _under_way(state: State, forecast: Forecast) -> list[Slot]:
+    """The one that ends soonest first, of several the one with the least give; what asks nobody at its end last."""
+    going = [s for s in state.sheet.slots if state.steps[s.id].status == "under-way" and s.end > s.start]
+
+    def pressing(slot: Slot) -> tuple[bool, float, float]:
+        ahead = forecast.slots[slot.id]
+        give = ahead.give_minutes
+        return slot.ends_by_itself, ahead.end.timestamp(), float("inf") if give is None else give
+
+    return sorted(going, key=pressing)
+
+
+def _to_come(state: State, forecast: Forecast) -> list[Slot]:
+    ahead = [s for s in state.sheet.slots if state.steps[s.id].status == "to-come" and s.end > s.start]
+    return sorted(ahead, key=lambda slot: forecast.slots[slot.id].start)
+
+
+def _dishes(state: State, forecast: Forecast, chosen: str | None) -> tuple[Target, ...]:
+    """Dishes of which something can be left out: the chosen step's first, then in the order they are needed."""
+    found: dict[tuple[str, str | None], Target] = {}
+    looked_at: tuple[str | None, str | None] = (None, None)
+    for slot in sorted(state.sheet.slots, key=lambda s: forecast.slots[s.id].start):
+        if slot.id == chosen:
+            looked_at = (slot.dish, slot.course)
+        key = (slot.dish or "", slot.course)
+        if not slot.dish or key in found or state.steps[slot.id].settled:
+            continue
+        going_on = tuple(
+            s.id
+            for s in state.sheet.slots
+            if (s.dish, s.course) == (slot.dish, slot.course) and state.steps[s.id].status == "under-way"
+        )
+        if slots := dropped_slots(state, slot.dish, slot.course, under_way=True):
+            found[key] = Target(slot.dish, slot.course, slots, going_on)
+    return tuple(sorted(found.values(), key=lambda t: (t.name, t.course) != looked_at))
+
+
+def _ovens(state: State, forecast: Forecast) -> tuple[Target, ...]:
+    """Ovens with what takes longer when one loses its heat: all that is in it or heats it now; where nothing is,
+    what goes into the heated oven next. The fullest oven first."""
+    found = []
+    for oven in dict.fromkeys(o for o in map(oven_of, state.sheet.slots) if o):
+        its = [s for s in state.sheet.slots if oven_of(s) == oven and s.end > s.start]
+        inside = [s.id for s in its if state.steps[s.id].status == "under-way"]
+        slots = inside or [s.id for s in its if _goes_into_heated(state, s)]
+        if slots:
+            found.append((not inside, -len(slots), Target(oven, None, tuple(slots))))
+    return tuple(target for *_, target in sorted(found, key=lambda each: each[:2]))
+
+
+def _goes_into_heated(state: State, slot: Slot) -> bool:
+    """It is still to come, and the oven it waits for is hot."""
+    heats = [w.after for w in slot.waits if w.reason == HEAT]
+    return (
+        state.steps[slot.id].status == "to-come"
+        and bool(heats)
+        and all(state.steps[h].status == "finished" for h in heats)
+    )

@@ -1,0 +1,31 @@
+"""What the board does without being asked: calls that have come due, warnings. Pure: (state, what is due) → events."""
+
+from datetime import datetime
+
+from board.evening.calls import Call
+from board.evening.events import CallRaised, Event, KeepingWarned, StepFinished
+from board.evening.forecast import Forecast
+from board.evening.readings import warns_from
+from board.evening.state import State
+
+
+def raise_calls(state: State, due: list[Call], at: datetime) -> list[Event]:
+    """The calls that are due and were not raised yet, as events; what needs nobody at its end just ends."""
+    found: list[Event] = []
+    for call in due:
+        n = state.last_n + 1 + len(found)
+        if call.silent:
+            found.append(StepFinished(n=n, at=at, slot=call.slot, by_itself=True))
+        elif call.raised is None:
+            found.append(CallRaised(n=n, at=at, slot=call.slot, part=call.part, number=call.number))
+    return found
+
+
+def warn_keeping(state: State, forecast: Forecast) -> list[Event]:
+    """Once for each result that stands and soon keeps no longer, that it does."""
+    found: list[Event] = []
+    for each in forecast.keeping:
+        said = state.warned.get(each.slot)
+        if warns_from(each) <= forecast.now and (said is None or said < each.since):
+            found.append(KeepingWarned(n=state.last_n + 1 + len(found), at=forecast.now, slot=each.slot))
+    return found

@@ -1,0 +1,55 @@
+"""When two names mean the same food: capitals, plurals and `fresh` do not count; every other word does."""
+
+import re
+
+from board.facts.phrases import COOKED_THROUGH, stems
+
+# What ends in s and is no plural, and plurals that are not made with an s.
+_AS_IT_IS = frozenset({
+    "asparagus", "couscous", "hummus", "molasses", "swiss", "bass", "watercress", "cress", "lemongrass", "grass",
+    "citrus", "octopus", "haggis", "brussels", "bouquet garnis", "cassis", "anis", "schnapps", "ras", "pastis",
+    "plus", "less", "glass", "goddess", "calvados", "tapas", "gas", "seedless", "boneless", "skinless", "topless",
+    "chassis", "gras", "his", "this", "is", "as",
+})  # fmt: skip
+_IRREGULAR = {
+    "leaves": "leaf", "loaves": "loaf", "halves": "half", "calves": "calf", "knives": "knife", "chillies": "chilli",
+    "chilies": "chili", "chiles": "chile", "geese": "goose", "anchovies": "anchovy", "cookies": "cookie",
+    "brownies": "brownie", "pies": "pie", "olives": "olive", "chives": "chive", "endives": "endive", "cloves": "clove",
+    "mousses": "mousse", "shoes": "shoe", "glasses": "glass", "dishes": "dish", "smoothies": "smoothie",
+}  # fmt: skip
+_NOT_COUNTED = frozenset({"fresh", "freshly", "the", "some"})
+_WORD = re.compile(r"[^\W_]+(?:['’][^\W_]+)*")
+
+
+def same_food(name: str) -> str:
+    """What a food is joined by: `Fresh Onions` → `onion`, `plain flour` → `plain flour`. Idempotent.
+
+    Name parts after a comma count, so that `bread, no seeds` and `bread` stay apart; but `eggs, baked through` are
+    eggs to whoever buys them.
+    """
+    head, comma, tail = name.partition(",")
+    if comma and not _WORD.search(head):
+        return same_food(tail) if _WORD.search(tail) else name.casefold().strip()
+    words = [_singular(word) for word in _WORD.findall(head.casefold())]
+    kept = [word for word in words if word not in _NOT_COUNTED] or words
+    rest = "" if stems(tail) in COOKED_THROUGH else " ".join(_WORD.findall(tail.casefold()))
+    folded = " ".join(kept)
+    return f"{folded}, {rest}" if comma and rest and folded else folded or rest or name.casefold().strip()
+
+
+def as_bought(name: str) -> str:
+    """The name without how it is going to be cooked: `eggs, baked through` → `eggs`."""
+    head, _, tail = name.rpartition(",")
+    return head.strip() if head.strip() and stems(tail) in COOKED_THROUGH else name
+
+
+def _singular(word: str) -> str:
+    if word in _AS_IT_IS or len(word) <= 3:
+        return word
+    if word in _IRREGULAR:
+        return _IRREGULAR[word]
+    if word.endswith("ies"):
+        return word[:-3] + "y"
+    if word.endswith("oes") or word.endswith(("shes", "ches", "xes", "sses", "zzes")):
+        return word[:-2]
+    return word[:-1] if word.endswith("s") and not word.endswith(("ss", "us", "is", "’s", "'s")) else word

@@ -1,0 +1,47 @@
+"""Temperatures as a probe shows them: read as typed, turned from °F to °C, and which way they are to go. Pure."""
+
+import re
+from typing import Literal
+
+from board.facts.heat import ROOM_CELSIUS
+
+# A probe's scale in a kitchen, °C, from deep frozen to boiling sugar; common practice, no source.
+PROBE_COLDEST, PROBE_HOTTEST = -60.0, 300.0
+HOT, FAR_ABOVE = 50.0, 15.0  # °C: what is wanted hot, and how far above a core seldom gets; common practice, no source
+WATER_BOILS = 100.0  # °C at sea level; what holds water gets no hotter
+
+Trouble = Literal["nonsense", "which-unit", "no-probe"]
+
+_READING = re.compile(r"([+-]?[0-9]{1,4}(?:[.,][0-9]{1,3})?)\s*(?:°|º|deg(?:rees)?)?\s*([CF])?", re.IGNORECASE)
+
+
+def to_celsius(degrees: float, unit: str) -> float:
+    """°F → °C exactly by definition (NIST SP 811, B.8); °C is returned as it is. Not rounded."""
+    return (degrees - 32) * 5 / 9 if unit.upper() == "F" else degrees
+
+
+def read_degrees(text: str, *, fahrenheit: bool, wanted: float) -> float | Trouble:
+    """A reading as typed (`74`, `74 C`, `165.2f`, `73,9 °C`) in °C; a bare figure is in the plan's unit.
+
+    A bare figure that is most likely of the other unit is asked about: far above what is wanted hot, or above boiling,
+    in a plan in °C; frozen, where cold is wanted, in a plan in °F. Read wrong, either calls what is unsafe done.
+    """
+    match = _READING.fullmatch(text.strip().replace("\N{MINUS SIGN}", "-"))
+    if match is None:
+        return "nonsense"
+    degrees = float(match[1].replace(",", "."))
+    celsius = to_celsius(degrees, match[2] or ("F" if fahrenheit else "C"))
+    if match[2] is None and _is_of_the_other_unit(celsius, fahrenheit, wanted):
+        return "which-unit"
+    return celsius if PROBE_COLDEST <= celsius <= PROBE_HOTTEST else "no-probe"
+
+
+def _is_of_the_other_unit(celsius: float, fahrenheit: bool, wanted: float) -> bool:
+    if fahrenheit:
+        return celsius < 0 <= wanted <= ROOM_CELSIUS
+    return celsius > WATER_BOILS >= wanted or (celsius > wanted + FAR_ABOVE and WATER_BOILS >= wanted >= HOT)
+
+
+def is_cooling(lane: str, wanted: float) -> bool:
+    """Whether a step is to bring its core down: in the fridge, or in a room no colder than what is wanted."""
+    return lane == "fridge" or (lane in ("worktop", "front-of-house") and wanted <= ROOM_CELSIUS)

@@ -1,0 +1,91 @@
+"""What a diet leaves, and what is asked about, each with its source. Flags to ask a guest about, and no rulings: what
+a faith, a doctor or a guest's own habit allows is theirs to say."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from board.facts.allergens import EU_LAW, Allergen, declared_by
+from board.facts.origins import ANIMAL, Origin, Trait
+
+THE_WORD = "what the word means"
+PREGNANCY = (
+    "advice in pregnancy: UK NHS, foods to avoid in pregnancy; US FDA, food safety for pregnant women; from memory"
+)
+RAW_SPROUTS = (
+    "raw seed sprouts are not served to the pregnant, old, very young or ill: FDA Food Code 3-801.11; US FDA, food "
+    "safety for pregnant women; from memory"
+)
+RETENTION = "cooking does not remove all of it: USDA Table of Nutrient Retention Factors, release 6, 2007; from memory"
+COELIAC = "gluten: Regulation (EU) No 828/2014; oats: common practice, no source; both from memory"
+FLAG = "a flag to ask your guest about, no ruling (common practice, no source)"
+
+
+@dataclass(frozen=True)
+class Diet:
+    """`never`: not safe for this guest. `asks`: to be asked about. `meat_with_dairy`: not in one dish.
+
+    `cooked`: raw food is asked about unless it is cooked through. `safety`: to be treated as an allergy.
+    """
+
+    never: frozenset[Trait]
+    source: str
+    asks: frozenset[Trait] = frozenset()
+    asks_source: str = FLAG
+    meat_with_dairy: bool = False
+    cooked: bool = False
+    safety: bool = False
+    sources: Mapping[Trait, str] = field(default_factory=dict)  # where one trait has a source of its own
+
+
+_FLESH: frozenset[Trait] = frozenset({Origin.FISH, Origin.CRUSTACEAN, Origin.MOLLUSC})
+_OF_BEASTS: frozenset[Trait] = frozenset({Origin.MEAT, Origin.ANIMAL_FAT, Origin.GELATINE, Origin.INSECT_COLOUR})
+
+DIETS: Mapping[str, Diet] = {
+    "vegetarian": Diet(_FLESH | _OF_BEASTS | {Origin.RENNET, Origin.FININGS}, THE_WORD),
+    "vegan": Diet(frozenset(ANIMAL), THE_WORD),
+    "pescatarian": Diet(_OF_BEASTS - {Origin.GELATINE} | {Origin.RENNET}, THE_WORD, frozenset({Origin.GELATINE})),
+    "halal": Diet(
+        frozenset({Origin.PORK, Origin.ALCOHOL}),
+        FLAG,
+        frozenset({Origin.MEAT, Origin.ANIMAL_FAT, Origin.GELATINE, Origin.RENNET}),
+        sources={Origin.ALCOHOL: f"{RETENTION}; {FLAG}"},
+    ),
+    "kosher": Diet(
+        frozenset({Origin.PORK, Origin.CRUSTACEAN, Origin.MOLLUSC}),
+        FLAG,
+        frozenset(
+            {Origin.MEAT, Origin.FISH, Origin.ANIMAL_FAT, Origin.GELATINE, Origin.RENNET, Origin.INSECT_COLOUR}
+        ),
+        meat_with_dairy=True,
+    ),
+    "coeliac": Diet(frozenset({Origin.GLUTEN}), COELIAC, frozenset({Origin.OATS}), COELIAC, safety=True),
+    "lactose-free": Diet(frozenset({Origin.LACTOSE}), THE_WORD),
+    "pregnant": Diet(
+        frozenset({Origin.MOULD_CHEESE, Origin.RAW_MILK, Origin.PATE, Origin.LIVER, Origin.ALCOHOL,
+                   Origin.MERCURY_FISH}),
+        PREGNANCY,
+        frozenset({Origin.SMOKED_FISH, Origin.CURED_MEAT}),
+        PREGNANCY,
+        cooked=True,
+    ),
+    "alcohol-free": Diet(frozenset({Origin.ALCOHOL}), RETENTION),
+}  # fmt: skip
+
+# Core temperatures at which raw food counts as cooked through, °C: egg dishes and ground meat 160 °F, there written as
+# 71 °C; fish and whole cuts 145 °F; poultry 165 °F, there written as 74 °C; USDA FSIS / FoodSafety.gov, safe minimum
+# internal temperatures.
+COOKED_CELSIUS: Mapping[str, float] = {
+    "eggs": 71.0,
+    "ground meat": 71.0,
+    "fish": (145 - 32) * 5 / 9,
+    "whole cut": (145 - 32) * 5 / 9,
+    "poultry": (165 - 32) * 5 / 9,
+}
+
+
+def named_by_law(trait: Trait) -> str | None:
+    """The laws that make a label name it, in words; None for what none of the two lists has."""
+    if isinstance(trait, Allergen):
+        laws = declared_by(trait)
+        return f"must be on the label: {'; '.join(laws)}" if laws else None
+    return f"must be on the label: {EU_LAW}" if trait is Origin.GLUTEN else None

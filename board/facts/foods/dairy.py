@@ -1,0 +1,112 @@
+"""Milk, what is made of it, and eggs; and what stands in for them."""
+
+from board.facts.allergens import Allergen as A
+from board.facts.foods.entry import Entry, group
+from board.facts.origins import Origin as From
+
+_PLANTS = {
+    "soy": A.SOY, "soya": A.SOY, "oat": A.OATS, "almond": A.ALMONDS, "cashew": A.CASHEWS, "hazelnut": A.HAZELNUTS,
+    "coconut": A.COCONUT,
+}  # fmt: skip
+_INSTEAD_OF_MILK = ("milk", "drink", "cream", "yogurt", "yoghurt", "cheese", "ice cream", "creme fraiche")
+
+
+def _plant(plant: str, allergen: A) -> tuple[Entry, ...]:
+    names = ", ".join(f"~{plant} {what}" for what in _INSTEAD_OF_MILK if (plant, what) != ("coconut", "milk"))
+    return group(names, allergen, perishable=True, made=True)
+
+
+MILK_AND_CREAM = group(
+    """milk = cows milk, whole milk = full cream milk, skimmed milk = skim milk, semi skimmed milk, goats milk,
+    sheeps milk = ewes milk, buttermilk, cream, double cream = heavy cream = heavy whipping cream, whipping
+    cream, single cream = light cream, pouring cream, half and half, clotted cream, sour cream = soured cream,
+    creme fraiche, smetana, yogurt = yoghurt, natural yogurt = natural yoghurt, greek yogurt = greek yoghurt,
+    greek style yogurt = greek style yoghurt, strained yogurt = strained yoghurt, labneh, kefir, skyr, quark,
+    fromage frais, evaporated milk, whey""",
+    A.MILK, From.LACTOSE, perishable=True,
+)  # fmt: skip
+IN_TINS_AND_DRY = group(
+    "condensed milk = sweetened condensed milk, milk powder = powdered milk = dried milk", A.MILK, From.LACTOSE,
+)  # fmt: skip
+MALTED_MILK = group(
+    "malted milk powder = malted milk", A.MILK, From.LACTOSE, A.BARLEY, hidden=(A.WHEAT, A.SOY), made=True
+)  # fmt: skip
+RAW_MILK = group(
+    """raw milk = unpasteurised milk = unpasteurized milk, raw cream = unpasteurised cream, unpasteurised cheese =
+    raw milk cheese""",
+    A.MILK, From.LACTOSE, From.RAW_MILK, perishable=True,
+)  # fmt: skip
+WITHOUT_LACTOSE = group(
+    "~lactose free milk, ~lactose free cream, ~lactose free yogurt = ~lactose free yoghurt, ~lactose free butter",
+    A.MILK, perishable=True,
+)  # fmt: skip
+BUTTER = group(
+    "butter = unsalted butter = salted butter, browned butter = brown butter, clarified butter, ghee, garlic butter",
+    A.MILK, hidden=(From.LACTOSE,), perishable=True,
+)  # fmt: skip
+FRESH_CHEESE = group(
+    """cream cheese = soft white cheese = full fat soft cheese, cottage cheese, ricotta, mascarpone, paneer, queso
+    fresco, mozzarella = buffalo mozzarella = mozzarella cheese, burrata, bocconcini, fresh goats cheese, goats
+    cheese, goats curd, halloumi, feta = feta cheese, soft cheese, stracciatella, curd cheese""",
+    A.MILK, From.LACTOSE, hidden=(From.RENNET,), perishable=True,
+)  # fmt: skip
+# Rennet is the rule in aged cheese of the old kinds, and many others are made without: asked about.
+HARD_CHEESE = group(
+    """cheese, cheddar = cheddar cheese, hard cheese, hard mountain cheese = mountain cheese, hard sheeps cheese,
+    sheeps cheese, hard goats cheese, gruyere, emmental = swiss cheese, comte, gouda, edam, manchego, pecorino,
+    asiago, provolone, fontina, raclette = raclette cheese, red leicester, double gloucester, wensleydale,
+    cheshire cheese, lancashire cheese, caerphilly, monterey jack, american cheese, grating cheese, kashkaval,
+    taleggio, reblochon, smoked cheese""",
+    A.MILK, hidden=(From.RENNET, From.LACTOSE), perishable=True,
+)  # fmt: skip
+# These two are by their rules of origin made with animal rennet: common practice, no source.
+WITH_RENNET = group(
+    "parmesan = parmigiano reggiano = parmesan cheese, grana padano",
+    A.MILK, From.RENNET, hidden=(From.LACTOSE, A.EGGS), perishable=True,
+)  # fmt: skip
+VEGETARIAN_CHEESE = group("vegetarian cheese = vegetarian hard cheese", A.MILK, hidden=(From.LACTOSE,), perishable=True)
+MOULD_RIPENED = group(
+    """brie, camembert, chaource, ripe goats cheese = soft ripe goats cheese, soft ripe cheese, blue cheese,
+    stilton, gorgonzola, dolcelatte, danish blue, roquefort, cambozola""",
+    A.MILK, From.MOULD_CHEESE, hidden=(From.RENNET, From.LACTOSE), perishable=True,
+)  # fmt: skip
+FROZEN = group(
+    "ice cream, vanilla ice cream, frozen yogurt = frozen yoghurt, gelato",
+    A.MILK, From.LACTOSE, perishable=True, made=True,
+    hidden=(A.EGGS, A.SOY, A.WHEAT, A.ALMONDS, A.HAZELNUTS, A.PISTACHIOS, A.WALNUTS, A.PECANS, A.PEANUTS),
+)  # fmt: skip
+SORBET = group("sorbet", hidden=(A.EGGS, A.MILK, From.ALCOHOL), perishable=True, made=True)
+EGGS = group(
+    """egg, hens egg, duck egg, quail egg, goose egg, egg yolk, egg white, beaten egg, egg wash, liquid egg, yolk""",
+    A.EGGS, raw="eggs", perishable=True,
+)  # fmt: skip
+COOKED_EGGS = group(
+    """hard boiled egg = hard cooked egg, pasteurised egg white, pasteurised egg, dried egg white, meringue,
+    meringue nest""",
+    A.EGGS, perishable=True,
+)  # fmt: skip
+WITH_EGG_AND_MILK = group(
+    "custard = creme anglaise, lemon curd, creme patissiere = pastry cream",
+    A.EGGS,
+    A.MILK,
+    From.LACTOSE,
+    perishable=True,
+    made=True,
+)
+INSTEAD = group(
+    """~vegan margarine, ~vegan block margarine = ~vegan block, ~vegan butter, ~vegan cheese, ~vegan cream, ~vegan
+    yogurt = ~vegan yoghurt, ~vegan ice cream, ~vegan mayonnaise = ~vegan mayo""",
+    hidden=(A.SOY, A.CASHEWS, A.COCONUT, A.OATS, A.MUSTARD), perishable=True, made=True,
+)  # fmt: skip
+MARGARINE = group("margarine = block margarine = baking spread", hidden=(A.MILK, From.LACTOSE, A.SOY), made=True)
+RICE_AND_OTHERS = group(
+    "~rice milk = ~rice drink, ~pea milk = ~pea drink, ~hemp milk = ~hemp drink, ~egg replacer = ~egg replacement",
+    perishable=True, made=True,
+)  # fmt: skip
+
+DAIRY = (
+    *MILK_AND_CREAM, *IN_TINS_AND_DRY, *MALTED_MILK, *RAW_MILK, *WITHOUT_LACTOSE, *BUTTER, *FRESH_CHEESE, *HARD_CHEESE,
+    *WITH_RENNET, *VEGETARIAN_CHEESE, *MOULD_RIPENED, *FROZEN, *SORBET, *EGGS, *COOKED_EGGS, *WITH_EGG_AND_MILK,
+    *INSTEAD, *MARGARINE, *RICE_AND_OTHERS, *(entry for plant, allergen in _PLANTS.items() for entry in
+    _plant(plant, allergen)),
+)  # fmt: skip

@@ -1,0 +1,153 @@
+"""Meat, poultry, and what is made of them."""
+
+from board.facts.allergens import Allergen as A
+from board.facts.foods.entry import Entry, group
+from board.facts.origins import Origin as From
+
+_BEASTS = {
+    "beef": From.BEEF, "veal": From.BEEF, "ox": From.BEEF, "bison": From.MEAT, "lamb": From.MEAT,
+    "mutton": From.MEAT, "hogget": From.MEAT, "pork": From.PORK, "wild boar": From.PORK, "venison": From.MEAT,
+    "goat": From.MEAT, "rabbit": From.MEAT, "hare": From.MEAT,
+}  # fmt: skip
+_BIRDS = """chicken, poussin, turkey, duck, goose, guinea fowl, quail, pheasant, partridge, pigeon, grouse,
+    poultry, capon, hen, cockerel"""
+
+
+# What bought burgers and meatballs are bound and kept with.
+_BOUND = (A.WHEAT, A.EGGS, A.MILK, From.LACTOSE, A.SOY, A.SULPHITES, A.CELERY, A.MUSTARD)
+
+
+def _minced(beast: str, origin: From) -> tuple[Entry, ...]:
+    names = f"{beast} mince = minced {beast} = ground {beast}"
+    shaped = f"{beast} burger = {beast} patty, {beast} meatball = {beast} meat ball"
+    return (
+        *group(names, origin, raw="ground meat", perishable=True),
+        *group(shaped, origin, raw="ground meat", perishable=True, hidden=_BOUND, made=True),
+    )
+
+
+ANY_MEAT = group("meat, game, stewing meat, diced meat, roast meat", From.MEAT, hidden=(From.PORK, From.BEEF),
+                 raw="whole cut", perishable=True)  # fmt: skip
+CUTS = tuple(e for beast, o in _BEASTS.items() for e in group(beast, o, raw="whole cut", perishable=True))
+NAMED_CUTS = (
+    *group(
+        """steak, sirloin, rump steak, rib eye = ribeye, fillet steak, flank steak, skirt steak, hanger steak, t
+        bone steak, brisket, chuck, short rib, silverside, topside, oxtail, ox cheek""",
+        From.BEEF, raw="whole cut", perishable=True,
+    ),
+    *group(
+        """pork belly, pork shoulder, spare rib, ham hock, gammon, unsmoked gammon, hock, pigs trotter, pigs cheek,
+        suckling pig, pork crackling, baby back rib""",
+        From.PORK, raw="whole cut", perishable=True,
+    ),
+    *group("leg of lamb, lamb shank, rack of lamb", From.MEAT, raw="whole cut", perishable=True),
+)  # fmt: skip
+MINCED = tuple(entry for beast, origin in _BEASTS.items() for entry in _minced(beast, origin))
+MINCE = group(
+    "mince = minced meat = ground meat", From.MEAT, hidden=(From.PORK, From.BEEF), raw="ground meat", perishable=True
+)
+SHAPED = group(
+    "burger = burger patty = patty, meatball = meat ball, meatloaf = meat loaf", From.MEAT, raw="ground meat",
+    hidden=(From.PORK, From.BEEF, *_BOUND), perishable=True, made=True,
+)  # fmt: skip
+BIRDS = group(_BIRDS, From.POULTRY, raw="poultry", perishable=True)
+MINCED_BIRDS = group(
+    """minced chicken = ground chicken = chicken mince, minced turkey = ground turkey = turkey mince, chicken wing,
+    chicken thigh, chicken drumstick, chicken breast, duck leg, duck breast, turkey crown""",
+    From.POULTRY, raw="poultry", perishable=True,
+)  # fmt: skip
+LIVER = (
+    *group("liver, calfs liver, lambs liver, ox liver", From.LIVER, raw="whole cut", perishable=True),
+    *group("pigs liver", From.PORK, From.LIVER, raw="whole cut", perishable=True),
+    *group("chicken liver, duck liver, foie gras", From.POULTRY, From.LIVER, raw="poultry", perishable=True),
+)
+OFFAL = group(
+    "~sweetbread, kidney, tripe, tongue, bone, marrowbone = marrow bone", From.MEAT, hidden=(From.BEEF, From.PORK),
+    raw="whole cut", perishable=True,
+)  # fmt: skip
+LAMB_OFFAL = group("lambs kidney, lambs heart", From.MEAT, raw="whole cut", perishable=True)
+BEEF_OFFAL = group(
+    "ox tongue, ox kidney, beef bone, veal bone, beef marrowbone", From.BEEF, raw="whole cut", perishable=True
+)  # fmt: skip
+BACON = group(
+    "bacon, streaky bacon, back bacon, smoked bacon, lardon, pancetta, guanciale", From.PORK, raw="whole cut",
+    perishable=True,
+)  # fmt: skip
+COOKED_HAM = group(
+    "ham, cooked ham, boiled ham, ~head cheese = brawn, pulled pork", From.PORK, perishable=True,
+    hidden=(A.MILK, From.LACTOSE, A.SOY, A.CELERY), made=True,
+)  # fmt: skip
+CURED = group(
+    """cured ham, air dried ham, dry cured ham, parma ham = prosciutto, serrano ham, salami, chorizo, saucisson,
+    pepperoni, nduja, coppa, lonza, speck, mortadella, soppressata""",
+    From.PORK, From.CURED_MEAT, perishable=True, hidden=(A.MILK, From.LACTOSE, A.PISTACHIOS), made=True,
+)  # fmt: skip
+CURED_BEEF = group("bresaola, pastrami, salt beef = corned beef, biltong", From.BEEF, From.CURED_MEAT,
+                   perishable=True, made=True)  # fmt: skip
+SAUSAGE = group(
+    "sausage, sausagemeat = sausage meat, breakfast sausage, cocktail sausage, haggis",
+    From.MEAT, raw="ground meat", perishable=True, made=True,
+    hidden=(From.PORK, From.BEEF, A.WHEAT, A.OATS, A.SULPHITES, A.MILK, From.LACTOSE, A.SOY, A.MUSTARD, A.CELERY),
+)  # fmt: skip
+PORK_SAUSAGE = group(
+    "pork sausage, bratwurst, black pudding = blood sausage, ~white pudding, hot dog sausage",
+    From.PORK, raw="ground meat", perishable=True, made=True,
+    hidden=(A.WHEAT, A.OATS, A.BARLEY, A.SULPHITES, A.MILK, From.LACTOSE, A.SOY, A.MUSTARD, A.CELERY),
+)  # fmt: skip
+POULTRY_SAUSAGE = group(
+    "chicken sausage, turkey sausage", From.POULTRY, raw="poultry", perishable=True, made=True,
+    hidden=(From.PORK, A.WHEAT, A.SULPHITES, A.MILK, From.LACTOSE, A.SOY),
+)  # fmt: skip
+OTHER_SAUSAGE = group(
+    "lamb sausage, merguez", From.MEAT, raw="ground meat", perishable=True, made=True,
+    hidden=(From.PORK, From.BEEF, A.WHEAT, A.SULPHITES, A.MILK, From.LACTOSE, A.SOY, A.MUSTARD, A.CELERY),
+)  # fmt: skip
+BEEF_SAUSAGE = group(
+    "beef sausage", From.BEEF, raw="ground meat", perishable=True, made=True,
+    hidden=(From.PORK, A.WHEAT, A.SULPHITES, A.MILK, From.LACTOSE, A.SOY, A.MUSTARD, A.CELERY),
+)  # fmt: skip
+VEGETARIAN_SAUSAGE = group(
+    "~vegetarian sausage = ~vegan sausage = ~meat free sausage, ~vegetarian mince = ~vegan mince = ~meat free mince",
+    perishable=True, made=True, hidden=(A.WHEAT, A.EGGS, A.MILK, From.LACTOSE, A.SOY, A.CELERY, A.MUSTARD),
+)  # fmt: skip
+PATE = group(
+    "pate, terrine, rillettes", From.MEAT, From.PATE, perishable=True, made=True,
+    hidden=(From.PORK, From.POULTRY, From.BEEF, From.LIVER, A.MILK, From.LACTOSE, A.EGGS, From.ALCOHOL, A.WHEAT),
+)  # fmt: skip
+POULTRY_PATE = group(
+    "chicken liver pate, duck pate", From.POULTRY, From.PATE, From.LIVER, perishable=True, made=True,
+    hidden=(From.PORK, A.MILK, From.LACTOSE, A.EGGS, From.ALCOHOL, A.WHEAT),
+)  # fmt: skip
+FAT = (
+    *group("lard, pork fat, bacon fat", From.PORK, From.ANIMAL_FAT, perishable=True),
+    *group("dripping = beef dripping, suet = beef suet, tallow, marrow fat", From.BEEF, From.ANIMAL_FAT,
+           hidden=(A.WHEAT,)),
+    *group("duck fat, goose fat, chicken fat = schmaltz", From.POULTRY, From.ANIMAL_FAT, perishable=True),
+    *group("~vegetable suet = ~vegetarian suet", hidden=(A.WHEAT,), made=True),
+)  # fmt: skip
+GELATINE = group(
+    "gelatine = gelatin = leaf gelatine = sheet gelatine, aspic, jelly cubes",
+    From.GELATINE,
+    hidden=(From.PORK, From.BEEF),
+)
+_STOCK = (A.CELERY, A.WHEAT, A.BARLEY, A.MILK, From.LACTOSE, A.SOY, A.SULPHITES)
+STOCK = (
+    *group("chicken stock = chicken broth, turkey stock, duck stock, game stock", From.POULTRY, hidden=_STOCK,
+           perishable=True, made=True),
+    *group("beef stock = beef broth, veal stock, demi glace, bone broth, beef consomme", From.BEEF, hidden=_STOCK,
+           perishable=True, made=True),
+    *group("pork stock, ham stock", From.PORK, hidden=_STOCK, perishable=True, made=True),
+    *group("lamb stock", From.MEAT, hidden=_STOCK, perishable=True, made=True),
+    *group("meat stock = meat broth, brown stock", From.MEAT, hidden=(*_STOCK, From.BEEF, From.PORK, From.POULTRY),
+           perishable=True, made=True),
+    *group("gravy, gravy granules = gravy powder", perishable=True, made=True,
+           hidden=(*_STOCK, From.MEAT, From.BEEF, From.PORK, From.POULTRY)),
+)  # fmt: skip
+
+MEAT = (
+    *ANY_MEAT, *CUTS, *NAMED_CUTS, *MINCED, *MINCE, *SHAPED, *BIRDS, *MINCED_BIRDS, *LIVER, *OFFAL,
+    *LAMB_OFFAL, *BEEF_OFFAL, *BACON, *COOKED_HAM,
+    *CURED, *CURED_BEEF, *SAUSAGE, *PORK_SAUSAGE, *POULTRY_SAUSAGE, *OTHER_SAUSAGE, *BEEF_SAUSAGE,
+    *VEGETARIAN_SAUSAGE, *PATE, *POULTRY_PATE,
+    *FAT, *GELATINE, *STOCK,
+)  # fmt: skip

@@ -1,0 +1,127 @@
+"""The store cupboard: oils, vinegars, salt, spices, sauces, stocks without meat."""
+
+from board.facts.allergens import Allergen as A
+from board.facts.foods.entry import group
+from board.facts.origins import Origin as From
+
+OILS = group(
+    """olive oil = extra virgin olive oil, sunflower oil, rapeseed oil = canola oil, corn oil, grapeseed oil,
+    avocado oil, rice bran oil, pumpkin seed oil, safflower oil, linseed oil, garlic oil, lemon oil""",
+)  # fmt: skip
+CHILLI_OIL = group("chilli oil = chili oil", hidden=(A.SOY, A.PEANUTS, A.SESAME))
+ANY_OIL = group(
+    "oil, frying oil, neutral oil, vegetable oil, vegetable fat = vegetable shortening = shortening, cooking spray",
+    hidden=(A.SOY, A.PEANUTS),
+)
+SOY_OIL = group("soybean oil = soya oil", A.SOY)  # exempt from the EU list only where fully refined
+WINE_VINEGARS = group(
+    """wine vinegar = white wine vinegar = red wine vinegar, sherry vinegar, balsamic vinegar = balsamic, champagne
+    vinegar""",
+    hidden=(A.SULPHITES,),
+)  # fmt: skip
+VINEGARS = group(
+        """cider vinegar = apple cider vinegar, rice vinegar, distilled vinegar = spirit vinegar, coconut vinegar,
+        verjuice, date vinegar""", hidden=(A.SULPHITES,))  # fmt: skip
+ANY_VINEGAR = group("vinegar", hidden=(A.SULPHITES, A.BARLEY))
+MALT_VINEGAR = group("malt vinegar, black vinegar", A.BARLEY, hidden=(A.WHEAT,))
+SALT_AND_SPICES = group(
+    """salt = sea salt = table salt = kosher salt = flaky salt = rock salt, ~black pepper = black peppercorn =
+    peppercorn = white pepper = green peppercorn, ~sichuan pepper = szechuan pepper, allspice,
+    aniseed = anise = star anise, caraway = caraway seed, cardamom = cardamom pod, cayenne = cayenne pepper =
+    cayenne chilli,
+    chilli flake = chilli powder = chili powder = red pepper flake, cinnamon = cinnamon stick, clove, coriander
+    seed = ground coriander, cumin = cumin seed, dill seed, fennel seed, fenugreek = fenugreek seed, ginger
+    powder = ground ginger, juniper = juniper berry, mace, nutmeg, onion powder = onion granule, garlic powder =
+    garlic granule, paprika = smoked paprika, saffron, sumac, turmeric = ground turmeric, dried
+    oregano, dried thyme, dried mint, dried herb, tonka bean, smoked salt""",
+)  # fmt: skip
+# The berry of Schinus, no pepper at all; a mix of peppercorns often holds some.
+PINK_PEPPER = group(
+    """~pink peppercorn = ~pink pepper = ~pink pepper berry, ~mixed peppercorn = ~peppercorn mix =
+    ~rainbow peppercorn""",
+    kin=(A.CASHEWS, A.PISTACHIOS),
+)  # fmt: skip
+ASAFOETIDA = group("asafoetida = hing", hidden=(A.WHEAT,))  # most is ground with flour
+SPICE_MIXES = group(
+    """curry powder, garam masala, ras el hanout, five spice = chinese five spice, mixed spice, pumpkin spice,
+    baharat, berbere, spice mix, spice, pickling spice, italian seasoning, quatre epices, herb salt""",
+    hidden=(A.MUSTARD, A.CELERY, A.SESAME, A.WHEAT), made=True,
+)  # fmt: skip
+SEASONINGS = (
+    *group("cajun seasoning, jerk seasoning, barbecue rub, taco seasoning, seasoning", made=True,
+           hidden=(A.MUSTARD, A.CELERY, A.SESAME, A.WHEAT, A.SOY, A.MILK, From.LACTOSE)),
+    *group("furikake", A.SESAME, made=True, hidden=(A.FISH, A.SOY, A.WHEAT, A.EGGS, A.CRUSTACEANS)),
+)  # fmt: skip
+SOY_SAUCES = group(
+        """soy sauce = dark soy sauce = light soy sauce = shoyu = soya sauce, teriyaki sauce, hoisin sauce, ponzu,
+        ketjap manis = kecap manis = sweet soy sauce, black bean sauce, yellow bean sauce, gochujang,
+        doubanjiang = chilli bean paste""",
+    A.SOY, hidden=(A.WHEAT, A.SESAME, From.ALCOHOL, A.BARLEY), made=True,
+)  # fmt: skip
+TAMARI = group("tamari = ~gluten free soy sauce", A.SOY, hidden=(A.WHEAT, From.ALCOHOL), made=True)
+MISO = group(
+    "miso = white miso = red miso = miso paste = brown miso", A.SOY, hidden=(A.BARLEY, A.WHEAT, From.ALCOHOL), made=True
+)
+FISHY_SAUCES = group("brown table sauce", hidden=(A.FISH, A.BARLEY, A.WHEAT, A.SOY, A.CELERY, A.MUSTARD), made=True)
+SAUCES = (
+    *group("brown sauce, steak sauce", made=True,
+           hidden=(A.FISH, A.BARLEY, A.WHEAT, A.RYE, A.SOY, A.CELERY, A.MUSTARD)),
+    *group(
+        """ketchup = tomato ketchup, barbecue sauce = bbq sauce, sweet chilli sauce, hot sauce = chilli sauce =
+        pepper sauce, harissa, sriracha, tomato sauce, salsa, mint sauce, chutney = mango chutney, relish,
+        pickle relish, chipotle paste, peri peri sauce""",
+           hidden=(A.CELERY, A.MUSTARD, A.SULPHITES, A.WHEAT, A.BARLEY, A.SOY, A.FISH, From.HONEY), made=True),
+    *group("mayonnaise = mayo, aioli, tartare sauce = tartar sauce, caesar dressing, remoulade, salad cream", A.EGGS,
+           hidden=(A.MUSTARD, A.FISH, A.MILK, A.SOY, A.CELERY), perishable=True, made=True),
+    *group(
+        "hollandaise = hollandaise sauce, bearnaise = bearnaise sauce",
+        A.EGGS, A.MILK, From.LACTOSE, hidden=(A.MUSTARD, A.SULPHITES), perishable=True, made=True),
+    *group("pesto = basil pesto = green pesto, red pesto", A.MILK, perishable=True, made=True,
+           hidden=(A.PINE_NUTS, A.CASHEWS, A.WALNUTS, A.ALMONDS, A.PISTACHIOS, A.HAZELNUTS, A.PEANUTS, From.RENNET,
+                   From.LACTOSE, A.EGGS)),
+    *group(
+        "white sauce = bechamel = bechamel sauce, cheese sauce, bread sauce",
+        A.MILK, A.WHEAT, From.LACTOSE, hidden=(A.MUSTARD, A.CELERY), perishable=True, made=True),
+    *group("vinaigrette = french dressing, salad dressing = dressing", made=True,
+           hidden=(A.MUSTARD, A.SULPHITES, A.EGGS, A.MILK, A.CELERY, A.FISH, A.SOY, A.SESAME, A.WHEAT, From.HONEY)),
+    *group("curry paste = thai curry paste = red curry paste = green curry paste", made=True,
+           hidden=(A.CRUSTACEANS, A.FISH, A.MUSTARD, A.CELERY, A.PEANUTS, A.SOY, A.WHEAT, A.SULPHITES)),
+    *group("sambal", hidden=(A.CRUSTACEANS, A.FISH, A.SULPHITES), made=True),
+    *group("tapenade, caponata, puttanesca sauce", made=True, hidden=(A.FISH, A.CELERY, A.PINE_NUTS)),
+    *group("stuffing = sage and onion stuffing, stuffing mix", made=True,
+           hidden=(A.WHEAT, A.EGGS, A.MILK, A.CELERY, From.PORK, From.ANIMAL_FAT)),
+    *group("creamed horseradish, horseradish sauce", made=True,
+           hidden=(A.MILK, From.LACTOSE, A.EGGS, A.MUSTARD, A.SULPHITES)),
+    *group("wasabi = wasabi paste", made=True, hidden=(A.MUSTARD, A.SOY, A.WHEAT)),
+    *group("caper, caperberry, preserved lemon, artichoke heart, pickled ginger, pickled chilli",
+           hidden=(A.SULPHITES,)),
+    *group("yeast extract, nutritional yeast", hidden=(A.BARLEY, A.WHEAT, A.CELERY), made=True),
+    *group("liquid smoke, ~monosodium glutamate = msg"),
+)  # fmt: skip
+_STOCK_HIDES = (A.CELERY, A.WHEAT, A.BARLEY, A.SOY, A.MILK, From.LACTOSE)
+STOCKS = (
+    *group("vegetable stock = vegetable broth = vegetable bouillon, mushroom stock", perishable=True, made=True,
+           hidden=(A.CELERY, A.WHEAT, A.BARLEY, A.SOY)),
+    *group(
+        """stock cube = bouillon cube = bouillon = stock powder = stock pot, vegetable stock cube = vegetable
+        bouillon powder""",
+           hidden=(*_STOCK_HIDES, A.SULPHITES), made=True),
+    *group("chicken stock cube = chicken bouillon", From.POULTRY, hidden=_STOCK_HIDES, made=True),
+    *group("beef stock cube = beef bouillon", From.BEEF, hidden=_STOCK_HIDES, made=True),
+    *group("stock = broth", perishable=True, made=True,
+           hidden=(From.MEAT, From.BEEF, From.PORK, From.POULTRY, A.FISH, A.CRUSTACEANS, A.MOLLUSCS, A.SULPHITES,
+                   *_STOCK_HIDES)),
+)  # fmt: skip
+COLOURS = (
+    *group("cochineal = carmine", From.INSECT_COLOUR),
+    *group("rennet = animal rennet", From.RENNET),
+    *group("~vegetarian rennet = ~vegetable rennet"),
+    *group("isinglass", A.FISH),
+    *group("ice = ice cube, water = sparkling water = mineral water = soda water = tap water = boiling water"),
+)
+
+STORES = (
+    *OILS, *CHILLI_OIL, *ANY_OIL, *SOY_OIL, *WINE_VINEGARS, *VINEGARS, *ANY_VINEGAR, *MALT_VINEGAR,
+    *SALT_AND_SPICES, *PINK_PEPPER, *ASAFOETIDA,
+    *SPICE_MIXES, *SEASONINGS, *SOY_SAUCES, *TAMARI, *MISO, *FISHY_SAUCES, *SAUCES, *STOCKS, *COLOURS,
+)  # fmt: skip

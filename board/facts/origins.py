@@ -1,0 +1,77 @@
+"""What a food is made from, as far as a diet asks, and the few kinds of food that advice in pregnancy names."""
+
+from enum import Enum
+
+from board.facts.allergens import Allergen
+
+
+class Origin(Enum):
+    """Where a food, or part of it, comes from; its value is the word a screen shows."""
+
+    MEAT = "meat"  # all of it, poultry too
+    BEEF = "beef"
+    PORK = "pork"
+    POULTRY = "poultry"
+    FISH = "fish"
+    CRUSTACEAN = "crustaceans"
+    MOLLUSC = "molluscs"
+    DAIRY = "dairy"
+    LACTOSE = "lactose"
+    EGG = "egg"
+    HONEY = "honey"
+    GELATINE = "gelatine"
+    RENNET = "animal rennet"
+    ANIMAL_FAT = "animal fat"
+    INSECT_COLOUR = "insect colour"
+    FININGS = "animal finings"  # isinglass, egg white or gelatine that cleared a drink
+    ALCOHOL = "alcohol"
+    GLUTEN = "gluten"
+    OATS = "oats"  # which not everybody who leaves gluten can eat
+    MOULD_CHEESE = "mould-ripened or blue cheese"
+    RAW_MILK = "unpasteurised milk"
+    PATE = "pâté"
+    LIVER = "liver"
+    SMOKED_FISH = "smoked fish"
+    MERCURY_FISH = "fish high in mercury"
+    CURED_MEAT = "cured raw meat"
+    SPROUTS = "seed sprouts"
+
+
+Trait = Allergen | Origin
+
+_FROM_ALLERGEN: dict[Trait, tuple[Origin, ...]] = {
+    Allergen.MILK: (Origin.DAIRY,),
+    Allergen.EGGS: (Origin.EGG,),
+    Allergen.FISH: (Origin.FISH,),
+    Allergen.CRUSTACEANS: (Origin.CRUSTACEAN,),
+    Allergen.MOLLUSCS: (Origin.MOLLUSC,),
+    Allergen.WHEAT: (Origin.GLUTEN,),
+    Allergen.RYE: (Origin.GLUTEN,),
+    Allergen.BARLEY: (Origin.GLUTEN,),
+    Allergen.OATS: (Origin.OATS,),
+}
+_FROM_ORIGIN: dict[Trait, tuple[Origin, ...]] = {
+    Origin.BEEF: (Origin.MEAT,),
+    Origin.PORK: (Origin.MEAT,),
+    Origin.POULTRY: (Origin.MEAT,),
+    Origin.LIVER: (Origin.MEAT,),
+    Origin.CURED_MEAT: (Origin.MEAT,),
+    Origin.SMOKED_FISH: (Origin.FISH,),
+    Origin.MERCURY_FISH: (Origin.FISH,),
+    Origin.LACTOSE: (Origin.DAIRY,),
+}
+
+
+def with_what_follows(traits: frozenset[Trait]) -> frozenset[Trait]:
+    """The traits, and those that come with them: eggs are of egg, pork is meat, rye holds gluten."""
+    more = {follows for trait in traits for follows in (*_FROM_ALLERGEN.get(trait, ()), *_FROM_ORIGIN.get(trait, ()))}
+    return traits | more
+
+
+# What a vegan leaves; pork, poultry and the like are meat, lactose is dairy.
+ANIMAL: frozenset[Origin] = frozenset(
+    {
+        Origin.MEAT, Origin.FISH, Origin.CRUSTACEAN, Origin.MOLLUSC, Origin.DAIRY, Origin.EGG, Origin.HONEY,
+        Origin.GELATINE, Origin.RENNET, Origin.ANIMAL_FAT, Origin.INSECT_COLOUR, Origin.FININGS,
+    }
+)  # fmt: skip

@@ -1,0 +1,86 @@
+"""How many days a food keeps raw, bought today and stored as it should be: for choosing the day to buy, no more.
+
+Meat, poultry, fish and eggs: USDA FSIS / FoodSafety.gov cold storage chart, the lower figure; the rest is common
+practice, no source. The label on the pack and the food itself go first.
+"""
+
+import re
+from dataclasses import dataclass
+
+from board.facts.called import same_food
+
+FSIS = "USDA FSIS cold storage chart, the lower figure"
+PRACTICE = "common practice, no source"
+
+
+@dataclass(frozen=True, slots=True)
+class RawKeep:
+    """Whole days after the day it is bought."""
+
+    days: int
+    source: str = PRACTICE
+
+
+_FOODS: tuple[tuple[RawKeep, str], ...] = (
+    (RawKeep(90), "frozen; ice cream"),
+    (RawKeep(180), "dried; tinned; canned; in a jar; pickled; smoked sausage; peppercorn; black pepper; white pepper"),
+    (RawKeep(1), "ice; ice cube; flower; bouquet; oyster; mussel; clam; scallop; watercress; bean sprout"),
+    (RawKeep(1, FSIS), "mince; minced beef; minced pork; minced lamb; ground beef; ground pork; ground lamb; "
+     "ground turkey; burger; offal; liver; kidney; chicken; turkey; duck; goose; guinea fowl; quail; poultry"),
+    (RawKeep(1, FSIS), "fish; salmon; trout; mackerel; cod; haddock; hake; sole; plaice; sea bass; bream; tuna; "
+     "halibut; prawn; shrimp; crab; lobster; squid; octopus"),
+    (RawKeep(3, FSIS), "beef; lamb; pork; veal; venison; steak; chop; shin; shoulder; brisket; ham; roast"),
+    (RawKeep(7), "bacon; sausage; smoked salmon"),
+    (RawKeep(21, FSIS), "egg"),
+    (RawKeep(2, FSIS), "egg white; egg yolk"),
+    (RawKeep(5), "milk; cream; double cream; single cream; whipping cream; sour cream; creme fraiche; crème fraîche; "
+     "yogurt; yoghurt; mascarpone; ricotta; buttermilk; mozzarella; goat cheese; soft cheese; feta; tofu; yeast"),
+    (RawKeep(21), "butter; margarine; hard cheese; parmesan; cheddar; mountain cheese; cheese; oat drink"),
+    (RawKeep(3), "thyme; rosemary; sage; parsley; dill; chive; basil; mint; coriander; tarragon; chervil; herb; "
+     "salad leaf; lettuce; spinach; rocket; chard; chicory; asparagus; mushroom; broccoli; green bean; pea; avocado; "
+     "cucumber; spring onion; radish; fennel; courgette; zucchini; aubergine; eggplant; pepper; horseradish"),
+    (RawKeep(2), "berry; strawberry; raspberry; blackberry; blueberry; fig; peach; apricot; cherry; plum; bread; "
+     "roll; baguette; sourdough; brioche; cake"),
+    (RawKeep(5), "leek; kale; celery; cauliflower; tomato; pear; grape; puff pastry; pastry; aubergine"),
+    (RawKeep(10), "apple; lemon; lime; orange; onion; shallot; garlic; ginger; potato; carrot; celeriac; parsnip; "
+     "beetroot; turnip; swede; mixed root; root; cabbage; pumpkin; squash"),
+    (RawKeep(180), "flour; sugar; salt; oil; vinegar; rice; pasta; lentil; bean; butter bean; chickpea; barley; oat; "
+     "stock; honey; syrup; jam; mustard; tomato paste; spice; seed; nut; almond; walnut; chocolate; cocoa; vanilla; "
+     "cornflour; cornstarch; baking powder; baking soda; gelatine; coffee; tea; wine; beer; dark beer; cider; juice; "
+     "apple juice; water; candle; nutmeg; cinnamon; clove; olive; soy sauce; peanut butter; coconut milk; "
+     "golden syrup; tomato puree; tinned tomato; chicken stock; beef stock; fish stock; fish sauce; pork stock; "
+     "egg noodle; apple sauce; lemonade"),
+)  # fmt: skip
+_SECTIONS: tuple[tuple[RawKeep, str], ...] = (
+    (RawKeep(1), "fishmonger; fish; flower; florist"),
+    (RawKeep(2), "butcher; meat; bakery; baker"),
+    (RawKeep(3), "veg; vegetable; fruit; greengrocer; produce"),
+    (RawKeep(5), "dairy; chiller"),
+    (RawKeep(90), "freezer"),
+    (RawKeep(180), "store cupboard; baking; drink; pantry; tin; spice; household; candle"),
+)
+UNKNOWN = RawKeep(2)  # neither the food nor its section is known
+
+BY_FOOD = {words: keep for keep, names in _FOODS for words in names.split("; ")}
+BY_SECTION = {words: keep for keep, names in _SECTIONS for words in names.split("; ")}
+
+
+def raw_keep(food: str, section: str | None = None) -> RawKeep:
+    """By the longest words known in its name, the last of them where several are as long; else by its section."""
+    name = same_food(food)
+    return _longest(name, BY_FOOD) or _longest(same_food(section or ""), BY_SECTION) or UNKNOWN
+
+
+def _longest(name: str, known: dict[str, RawKeep]) -> RawKeep | None:
+    best: tuple[int, int] | None = None
+    found = None
+    for words, keep in known.items():
+        for match in re.finditer(rf"(?<!\w){re.escape(words)}(?!\w)", name):
+            rank = (words.count(" ") + 1, match.start())
+            if best is None or rank > best:
+                best, found = rank, keep
+    # What was done to make it last counts more than what it is.
+    for words in ("frozen", "dried", "tinned", "canned", "pickled"):
+        if re.search(rf"(?<!\w){words}(?!\w)", name) and words in known:
+            return known[words]
+    return found

@@ -1,0 +1,65 @@
+"""What the board remembers from one evening to the next: a small JSON file in the user's config folder.
+
+A file that is missing, broken or from another version means the defaults; nothing here ends a board.
+"""
+
+import json
+import os
+from collections.abc import Mapping
+from dataclasses import dataclass
+from pathlib import Path
+
+from board.base import words
+
+NO_COLOUR = "NO_COLOR"  # https://no-color.org
+LARGEST_BYTES = 100_000
+
+
+@dataclass(frozen=True, slots=True)
+class Settings:
+    """`theme`: the one last chosen, None if none was."""
+
+    theme: str | None = None
+
+
+def settings_file() -> Path:
+    from platformdirs import user_config_path  # the command line needs the themes' names only
+
+    return user_config_path("platecall") / "settings.json"
+
+
+def read_settings(path: Path) -> Settings:
+    """What is remembered; what cannot be read or makes no sense is as if it were not there."""
+    theme = _read(path).get("theme")
+    return Settings(theme if isinstance(theme, str) and theme in words.THEMES else None)
+
+
+def remember_theme(path: Path, theme: str) -> None:
+    """Keeps the theme, and whatever else stands in the file. Raises OSError; the old file is then whole."""
+    path.parent.mkdir(parents=True, exist_ok=True)
+    part = path.with_name(f".{path.name}.{os.getpid()}")
+    try:
+        part.write_text(json.dumps({**_read(path), "theme": theme}, indent=2) + "\n", encoding="utf-8")
+        part.replace(path)
+    finally:
+        part.unlink(missing_ok=True)
+
+
+def first_theme(asked: str | None, remembered: str | None, environ: Mapping[str, str], *, few_colours: bool) -> str:
+    """The theme to begin with: the one asked for on the command line; else none of colour where the terminal has few
+    or NO_COLOR is set to anything; else the one remembered; else the first."""
+    if asked is not None:
+        return asked
+    if few_colours or environ.get(NO_COLOUR):
+        return "plain"
+    return remembered or words.THEMES[0]
+
+
+def _read(path: Path) -> dict[str, object]:
+    try:
+        if not path.is_file() or path.stat().st_size > LARGEST_BYTES:
+            return {}
+        found = json.loads(path.read_text(encoding="utf-8"))
+    except (OSError, ValueError, RecursionError):
+        return {}
+    return found if isinstance(found, dict) else {}

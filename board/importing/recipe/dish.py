@@ -1,0 +1,86 @@
+"""A recipe file → a dish in the plan's language, to be pasted under a course's `dishes:`. Pure: bytes in, text out."""
+
+import textwrap
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from board.base import words
+from board.importing.recipe.documents import documents, text_of
+from board.importing.recipe.drafting import Draft, drafts
+from board.importing.recipe.finding import find_recipe
+from board.importing.recipe.foods import food_of
+from board.importing.recipe.reading import Recipe, read_recipe
+from board.plan.edit.spell import scalar
+
+INDENT = " " * 6  # where the dishes of a course stand in the bundled plans
+WIDEST = 110
+LONGEST_REMARK = 160
+
+
+@dataclass(frozen=True)
+class DishText:
+    """`text`: YAML with comments. `recipes`: how many the file holds, of which the first was taken."""
+
+    name: str
+    text: str
+    recipes: int
+
+
+def dish_from(data: bytes) -> DishText:
+    """Raises documents.NotARecipe, in words for the host."""
+    found = find_recipe(documents(text_of(data)))
+    recipe = read_recipe(found)
+    lines = [f"{INDENT}{line}".rstrip() for line in _lines(recipe)]
+    return DishText(recipe.name, "\n".join(lines) + "\n", found.count)
+
+
+def _lines(recipe: Recipe) -> Iterator[str]:
+    for head in words.RECIPE_HEAD:
+        yield from _comment(head)
+    yield f"- dish: {scalar(recipe.name)}"
+    if recipe.serves is not None:
+        remark = "" if recipe.yields == str(recipe.serves) else words.recipe_yield(recipe.yields)
+        yield "  " + _with(f"for: {recipe.serves}", remark)
+    elif recipe.yields:
+        yield from _comment(words.recipe_for_unknown(recipe.yields), "  ")
+    if recipe.foods:
+        yield "  ingredients:"
+        for food in map(food_of, recipe.foods):
+            yield "    " + _with(f"- {scalar(food.line)}", food.remark)
+    if recipe.foods_left_out:
+        yield from _comment(words.recipe_foods_left_out(recipe.foods_left_out), "    ")
+    yield "  steps:"
+    section = ""
+    for draft in drafts(recipe):
+        if draft.section != section and draft.section:
+            yield from _comment(draft.section, "    ")
+        section = draft.section
+        yield from _step(draft)
+    if recipe.steps_left_out:
+        yield from _comment(words.recipe_steps_left_out(recipe.steps_left_out), "    ")
+
+
+def _step(draft: Draft) -> Iterator[str]:
+    for remark in draft.remarks:
+        yield from _comment(remark, "    ")
+    yield f"    - step: {scalar(draft.name)}"
+    keys = [("where", draft.where, draft.where_why), ("takes", draft.takes, draft.takes_why)]
+    keys.append(("attended", draft.attended, words.RECIPE_HANDS))
+    given = [(key, value, why) for key, value, why in keys if value]
+    for key, value, why in given:
+        yield "      " + _with(f"{key}: {scalar(value)}", words.recipe_guessed(why) if why else "")
+    if draft.cooks:
+        yield from _comment(words.RECIPE_UNTIL, "      ")
+    if guessed := [key for key, _, why in given if why]:
+        yield f"      guessed: [{', '.join(guessed)}]"
+
+
+def _with(line: str, remark: str) -> str:
+    if not remark:
+        return line
+    return f"{line}  # {remark if len(remark) <= LONGEST_REMARK else remark[:LONGEST_REMARK] + '…'}"
+
+
+def _comment(text: str, indent: str = "") -> list[str]:
+    return textwrap.wrap(text, WIDEST, initial_indent=f"{indent}# ", subsequent_indent=f"{indent}# ",
+                         break_on_hyphens=False)  # fmt: skip

@@ -1,0 +1,74 @@
+"""Among JSON values, the nodes that are a schema.org Recipe (https://schema.org/Recipe), wherever they stand: alone,
+in a list, in `@graph`, under another node. Pure. JSON-LD's `@id`, `@value` and `@list` are followed; `@context` is
+taken to be schema.org's.
+"""
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Any
+
+from board.base import words
+from board.importing.recipe.documents import NotARecipe
+
+Node = dict[str, Any]
+MOST_VALUES = 400_000
+_OURS = re.compile(r"(?:https?://schema\.org/|schema:)?(\w+)")
+_TELLING = ("name", "recipeIngredient", "ingredients", "recipeInstructions")
+
+
+@dataclass(frozen=True)
+class Found:
+    """The first recipe, how many there are, and all nodes of the file by their `@id`."""
+
+    recipe: Node
+    count: int
+    by_id: dict[str, Node]
+
+
+def find_recipe(documents: list[Any]) -> Found:
+    """Raises NotARecipe where there is none."""
+    nodes = list(_nodes(documents))
+    by_id: dict[str, Node] = {}
+    for node in nodes:
+        own = node.get("@id")
+        if isinstance(own, str) and len(node) > len(by_id.get(own, ())):
+            by_id[own] = node  # the fullest of those that share it; the others only point at it
+    recipes: dict[int | str, Node] = {}
+    for node in nodes:
+        own = node.get("@id")
+        full = by_id[own] if isinstance(own, str) else node
+        if is_a(full, "Recipe") and any(key in full for key in _TELLING):
+            recipes.setdefault(id(full), full)
+    if not recipes:
+        raise NotARecipe(words.NO_RECIPE)
+    return Found(next(iter(recipes.values())), len(recipes), by_id)
+
+
+def is_a(node: Node, kind: str) -> bool:
+    """Whether a node's `@type` (one, or one of several) is this one."""
+    kinds = node.get("@type")
+    return any(_short(each) == kind for each in (kinds if isinstance(kinds, list) else [kinds]))
+
+
+def _short(word: Any) -> str:
+    match = _OURS.fullmatch(word.strip()) if isinstance(word, str) else None
+    return match[1] if match else ""
+
+
+def _nodes(documents: list[Any]) -> Iterator[Node]:
+    """Every mapping, outer before inner, in the order of the file; keys without the vocabulary's address."""
+    waiting: list[Any] = list(reversed(documents))
+    seen = 0
+    while waiting:
+        value = waiting.pop()
+        seen += 1
+        if seen > MOST_VALUES:
+            raise NotARecipe(words.RECIPE_TOO_LARGE)
+        if isinstance(value, dict):
+            for key in [key for key in value if _short(key) not in ("", key)]:
+                value.setdefault(_short(key), value.pop(key))
+            yield value
+            waiting += [inner for inner in reversed(value.values()) if isinstance(inner, dict | list)]
+        elif isinstance(value, list):
+            waiting += [inner for inner in reversed(value) if isinstance(inner, dict | list)]

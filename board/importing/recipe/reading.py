@@ -1,0 +1,203 @@
+"""A schema.org Recipe node → what a cook reads in it: name, yield, ingredients, instructions, times. Pure.
+
+Properties and their forms: https://schema.org/Recipe, /HowToSection, /HowToStep, /HowToDirection, /HowToTip,
+/ItemList, /ListItem, /Duration, /QuantitativeValue. What is not in one of their forms is left aside.
+"""
+
+import html
+import math
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Any
+
+from board.base import words
+from board.base.plain import REPLACEMENT, one_line
+from board.importing.recipe.finding import Found, Node, is_a
+from board.plan.phrases.durations import parse_minutes
+
+MOST_STEPS, MOST_FOODS = 80, 150
+LONGEST_TEXT, LONGEST_LINE = 60_000, 2000
+DEEPEST = 12
+MOST_VISITS = 20_000  # of values in the instructions; references may multiply what a small file holds
+_TAG = re.compile(r"<(/?)([a-zA-Z][a-zA-Z0-9]*)\b[^<>]*>|<!--[^<>]*-->")
+_NEW_LINE = {"p", "br", "li", "ol", "ul", "div", "h1", "h2", "h3", "h4", "h5", "h6", "tr", "section"}
+_NOT_IN_YAML = re.compile("[^\t\n\x20-\x7e\x85\xa0-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")  # YAML 1.2.2, 5.1
+_NUMBERED = re.compile(r"\s*(?:(?:step|no\.?)\s*)?\d{1,2}\s*[.):]\s+(?=\D)", re.IGNORECASE)
+_SERVES = re.compile(
+    r"(?:serves|servings?|feeds|for)\s*:?\s*(?:about\s+)?(\d{1,3})"
+    r"|(\d{1,3})(?:\s*(?:-|–|to)\s*\d{1,3})?\s*(?:hearty\s+|generous\s+|small\s+|large\s+)?"
+    r"(?:servings?|portions?|people|persons?|guests?|covers?|serves)\b",
+    re.IGNORECASE,
+)
+_BARE_NUMBER = re.compile(r"(\d{1,3})(?:\s*(?:-|–|to)\s*\d{1,3})?(?:\.0+)?")
+
+
+@dataclass(frozen=True)
+class Instruction:
+    """One thing the recipe says to do. `minutes` where it has a time of its own; `section` the part it belongs to."""
+
+    text: str
+    minutes: int | None = None
+    section: str = ""
+
+
+@dataclass(frozen=True)
+class Recipe:
+    """`serves` None: the yield does not say for how many. Lengths in whole minutes, None where not given."""
+
+    name: str
+    serves: int | None
+    yields: str
+    foods: tuple[str, ...]
+    instructions: tuple[Instruction, ...]
+    preparation: int | None = None
+    cooking: int | None = None
+    total: int | None = None
+    foods_left_out: int = 0
+    steps_left_out: int = 0
+
+
+def read_recipe(found: Found) -> Recipe:
+    """All its text is one line each, safe for a terminal and for YAML."""
+    node = found.recipe
+    foods = [food for food in _texts(_first(node, "recipeIngredient", "ingredients", "supply")) if food]
+    steps = list(_Reader(found.by_id).instructions(node.get("recipeInstructions")))
+    yields = [text for text in _texts(_first(node, "recipeYield", "yield")) if text]
+    return Recipe(
+        name=_text(_first(node, "name", "headline"))[:300].strip() or words.RECIPE_NAMELESS,
+        serves=next((n for n in map(_serves, yields) if n is not None), None),
+        yields=max(yields, key=len, default=""),
+        foods=tuple(foods[:MOST_FOODS]),
+        instructions=tuple(steps[:MOST_STEPS]),
+        preparation=_minutes(node.get("prepTime")),
+        cooking=_minutes(_first(node, "cookTime", "performTime")),
+        total=_minutes(node.get("totalTime")),
+        foods_left_out=max(0, len(foods) - MOST_FOODS),
+        steps_left_out=max(0, len(steps) - MOST_STEPS),
+    )
+
+
+def _first(node: Node, *keys: str) -> Any:
+    return next((node[key] for key in keys if node.get(key) not in (None, "", [])), None)
+
+
+def clean(text: str) -> str:
+    """Without markup and entities (which pages often write twice), white space folded."""
+    return one_line(_NOT_IN_YAML.sub(REPLACEMENT, _unmarked(text)), limit=LONGEST_LINE)
+
+
+def _unmarked(text: str) -> str:
+    text = html.unescape(text[:LONGEST_TEXT])
+    text = _TAG.sub(lambda tag: "\n" if (tag[2] or "").lower() in _NEW_LINE else "", text)
+    return html.unescape(text)
+
+
+def _text(value: Any, depth: int = 0) -> str:
+    """The words of a value: text, a number, `@value`, a node's text or name, the first of a list; else nothing."""
+    if isinstance(value, str):
+        return clean(value)
+    if isinstance(value, int | float) and not isinstance(value, bool) and math.isfinite(value):
+        return f"{value:g}" if abs(value) < 1e6 else ""
+    if depth == DEEPEST:
+        return ""
+    if isinstance(value, list):
+        return next((text for each in value if (text := _text(each, depth + 1))), "")
+    if isinstance(value, dict):
+        inner = _first(value, "@value", "@list", "text", "name", "value")
+        unit = _text(value.get("unitText"), depth + 1) if "value" in value else ""
+        return f"{_text(inner, depth + 1)} {unit}".strip()
+    return ""
+
+
+def _texts(value: Any) -> list[str]:
+    if isinstance(value, dict) and isinstance(value.get("@list"), list):
+        value = value["@list"]
+    if isinstance(value, dict) and "itemListElement" in value:
+        value = value["itemListElement"]
+    if isinstance(value, str):
+        return [clean(line) for line in _unmarked(value).split("\n")]
+    return [_text(each) for each in value] if isinstance(value, list) else [_text(value)]
+
+
+def _serves(text: str) -> int | None:
+    """`Serves 4-6` → 4: the smaller figure, so that nobody is left hungry unnoticed. `12 muffins` feed nobody knows."""
+    match = _SERVES.search(text) or _BARE_NUMBER.fullmatch(text)
+    count = int(next(group for group in match.groups() if group)) if match else 0
+    return count if 1 <= count <= 500 else None
+
+
+def _minutes(value: Any) -> int | None:
+    """A duration, ISO 8601 or in words. None where there is none, where it is nothing, or cannot be read."""
+    text = _text(value)
+    if re.fullmatch(r"[pP][\dtTyYwWdDhHmMsS.,]+", text):
+        text = text.upper()
+    try:
+        return parse_minutes(text) or None
+    except ValueError:
+        return None
+
+
+class _Reader:
+    """Goes through instructions, whatever they are nested in; a node met inside itself is not followed again."""
+
+    def __init__(self, by_id: dict[str, Node]) -> None:
+        self.by_id = by_id
+        self.inside: set[int] = set()
+        self.left = MOST_VISITS
+
+    def instructions(self, value: Any, section: str = "", minutes: int | None = None) -> Iterator[Instruction]:
+        self.left -= 1
+        if self.left < 0:
+            return
+        if isinstance(value, str):
+            yield from _lines(value, section, minutes)
+        elif isinstance(value, list | dict) and id(value) not in self.inside and len(self.inside) < 4 * DEEPEST:
+            self.inside.add(id(value))
+            if isinstance(value, dict):
+                yield from self._node(value, section)
+            else:
+                for each in value:
+                    yield from self.instructions(each, section)
+            self.inside.discard(id(value))
+
+    def _node(self, node: Node, section: str) -> Iterator[Instruction]:
+        own = node.get("@id")
+        if isinstance(own, str) and not node.keys() & {"text", "name", "itemListElement", "item", "@value", "@list"}:
+            node = self.by_id.get(own, node)
+            if id(node) in self.inside and "itemListElement" in node:
+                return
+        if is_a(node, "HowToTip"):
+            return
+        if is_a(node, "HowToSection"):
+            section = _text(node.get("name")) or section
+        inner = _in_order(_first(node, "itemListElement", "item", "@list", "step", "steps"))
+        found = list(self.instructions(inner, section)) if inner is not None else []
+        if found:
+            yield from found
+        elif not is_a(node, "HowToSection"):
+            minutes = _minutes(_first(node, "performTime", "totalTime"))
+            text = _first(node, "text", "@value", "name", "description")
+            yield from self.instructions(text if isinstance(text, str) else _text(text), section, minutes)
+
+
+def _in_order(value: Any) -> Any:
+    """By `position`, where every entry has one."""
+    if isinstance(value, list) and value and all(isinstance(each, dict) for each in value):
+        positions = [_text(each.get("position")) for each in value]
+        if all(position.isdecimal() and len(position) < 7 for position in positions):
+            order = sorted(range(len(value)), key=lambda n: int(positions[n]))
+            return [value[n] for n in order]
+    return value
+
+
+def _lines(text: str, section: str, minutes: int | None) -> Iterator[Instruction]:
+    """Each line of a text is an instruction of its own; numbers before it say nothing."""
+    lines = [line for each in _unmarked(text).split("\n") if (line := _unnumbered(clean(each)))]
+    for line in lines:
+        yield Instruction(line, minutes if len(lines) == 1 else None, section)
+
+
+def _unnumbered(line: str) -> str:
+    match = _NUMBERED.match(line)
+    return line[match.end() :] if match else line

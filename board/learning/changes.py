@@ -1,0 +1,306 @@
+"""What evenings taught → changes to the plan, each with what it says now, what it would say, and why. Pure."""
+
+import re
+from collections.abc import Iterable, Mapping, Sequence, Set
+from dataclasses import dataclass, field, replace
+from typing import Literal
+
+import msgspec
+
+from board.learning.learn import SAID_NOTHING, Estimate, learn, planned_range
+from board.learning.notes import Note, notes_for
+from board.learning.ovens import DEFAULTS, Rate, Way, learn_ovens, way_of
+from board.odds.result import WITHIN_MINUTES
+from board.plan.edit.edit import Edit
+from board.plan.edit.edit_lessons import SetOvenTime, SetTakes
+from board.plan.load import PlanFile
+from board.plan.phrases.durations import takes_text
+from board.plan.phrases.stations import rate_text
+from board.plan.places import Loc
+from board.plan.resolve.known_again import fold
+from board.plan.resolve.links import eaten_minutes, labels
+from board.review.kinds import Key, key_of, key_of_sitting, key_of_slot, sitting_label
+from board.review.observe import Observed, OvenTurn, PastEvening
+from board.sheet.run_sheet import CourseSlot, Lasts, RunSheet, Slot
+from board.sheet.sittings import sitting_wait
+
+# What is enough to offer a change: ours.
+FEW = 3  # evenings from which a plan's single figure becomes three
+LEAST_MINUTES, LEAST_SHARE, LEAST_WIDTH = 1, 0.05, 1 / 3  # what is less is no lesson
+Word = Literal["takes", "eaten in"]
+About = Key | tuple[str, Way]
+_MARK = re.compile(r"\[([0-9a-f]{8})\]")
+
+
+@dataclass(frozen=True)
+class Lesson:
+    """One figure of the plan. `before`, `after`: as they stand there; `said`: whether the first does, or is assumed.
+
+    `about` says of which step, with `lasts` as the plan would read it, or of which oven, whose turns then take `share`
+    times as long.
+    """
+
+    name: str
+    before: str
+    after: str
+    said: bool
+    estimate: Estimate
+    edit: Edit
+    about: About
+    lasts: Lasts | None = None
+    share: float = 1.0
+    told: tuple[float, float] | None = None  # minutes within which the plan's own figures have four times of five
+
+
+@dataclass(frozen=True)
+class Lessons:
+    """All that is worth a change, in the order of the plan. `fresh`: evenings not learned from before; `known`: how
+    many were; `rehearsals`: how many logs of rehearsals were left out; `aside`: by evening's date, what counted for
+    nothing; `strange`: steps of these evenings that the plan does not have; `notes`: of fresh
+    evenings; `touched`: whether any of those has a step of the plan; `came`: by course of the plan, on how many of its
+    fresh evenings it was out within 5 min of its time, and of how many."""
+
+    lessons: tuple[Lesson, ...]
+    fresh: tuple[PastEvening, ...]
+    known: int
+    rehearsals: int
+    aside: tuple[tuple[str, Observed | OvenTurn], ...]
+    strange: int
+    notes: tuple[Note, ...] = ()
+    touched: bool = True
+    came: Mapping[str, tuple[int, int]] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class _Figure:
+    """A length the plan has, where it stands, whether its host wrote it, and with which word."""
+
+    name: str
+    loc: Loc
+    lasts: Lasts
+    said: bool
+    word: Word = "takes"
+
+
+def lessons_for(file: PlanFile, evenings: Iterable[PastEvening]) -> Lessons:
+    """What these evenings teach of this plan. The same evening told twice counts once; rehearsals not at all."""
+    every = {evening.mark: evening for evening in sorted(evenings, key=lambda e: (e.date, e.mark))}
+    lived = [evening for evening in every.values() if not evening.rehearsal]
+    figures, sittings, rates = _figures(file), _sittings(file), _rates(file)
+    history = file.plan.history
+    known_ovens = {
+        key: marks_of(history, oven_label(*key)) | _marks_in_book(file, ("kitchen", "ovens", *key)) for key in rates
+    }
+    ovens = learn_ovens(rates, lived, known_ovens)
+    found = _lengths(file, figures, lived)
+    # Guests over one course lean on guests over the others, and on no work of the cook's.
+    found += _lengths(file, sittings, [replace(evening, steps=evening.sits) for evening in lived])
+    found += [_oven(file, key, rates[key], ovens[key]) for key in rates if key in ovens]
+    through = marks_of(history, "")
+    fresh = tuple(evening for evening in lived if evening.mark not in through)
+    return Lessons(
+        tuple(lesson for lesson in found if lesson is not None),
+        fresh=fresh,
+        known=len(lived) - len(fresh),
+        rehearsals=len(every) - len(lived),
+        aside=tuple(_aside(file, {*figures, *sittings}, fresh)),
+        notes=notes_for(file, fresh),
+        touched=any(step.key in figures for evening in fresh for step in evening.steps),
+        came=_came(file, fresh),
+        strange=len({step.key for evening in fresh for step in evening.steps} - set(figures)),
+    )
+
+
+def known_to(file: PlanFile) -> tuple[frozenset[Key], frozenset[tuple[str, Way]]]:
+    """The steps and the ovens' ways whose figures in this plan evenings can tell."""
+    return frozenset(_figures(file)), frozenset(_rates(file))
+
+
+def oven_label(oven: str, way: Way) -> str:
+    return f"{oven} {way}"
+
+
+ALL = "all lessons"
+
+
+def history_lines(date: str, taken: Sequence[Lesson], lessons: Lessons, notes: Sequence[Note] = ()) -> tuple[str, ...]:
+    """What is added to the plan's history: the day, what was taken up, and the evenings by date and mark.
+
+    Where all was taken, notes too, what was too little to change counts as learned too.
+    """
+    rest: list[Lesson | Note] = [lesson for lesson in lessons.lessons if lesson not in taken]
+    rest += [note for note in lessons.notes if note not in notes]
+    names = [ALL] if not rest else [f"'{lesson.name}'" for lesson in taken]
+    evenings = [f"{evening.date} [{evening.mark}]" for evening in lessons.fresh]
+    return tuple(
+        f"{date}: {', '.join(what)}; from {', '.join(when)}" for what in _by(8, names) for when in _by(40, evenings)
+    )
+
+
+def marks_of(history: Iterable[str], name: str) -> frozenset[str]:
+    """The marks of logs from which this figure was learned; those from which all was, too."""
+    return frozenset(
+        mark
+        for line in history
+        if f": {ALL};" in line or (name and f"'{name}'" in line)
+        for mark in _MARK.findall(line)
+    )
+
+
+def taught(sheet: RunSheet, taken: Sequence[Lesson]) -> RunSheet:
+    """The same timetable, where what was learned lasts as long as was learned."""
+    lasts = {lesson.about: lesson.lasts for lesson in taken if lesson.lasts is not None}
+    shares = {lesson.about: lesson.share for lesson in taken if lesson.lasts is None}
+    sits = {course.name: lasts.get(key_of_sitting(course.name)) for course in sheet.courses}
+    slots = [_taught(slot, lasts, shares) for slot in sheet.slots]
+    for course in sheet.courses:
+        if (learned := sits[course.name]) is not None:
+            slots = [_sat_longer(slot, course, learned.likely) for slot in slots]
+    courses = tuple(msgspec.structs.replace(c, eaten=sits[c.name] or c.eaten) for c in sheet.courses)
+    return msgspec.structs.replace(sheet, slots=tuple(slots), courses=courses)
+
+
+def _marks_in_book(file: PlanFile, loc: Loc) -> frozenset[str]:
+    """The evenings behind a figure the plan takes from the cook's book; they are in it, and not learned again."""
+    return file.from_book.get(loc, frozenset())
+
+
+def _came(file: PlanFile, evenings: Sequence[PastEvening]) -> dict[str, tuple[int, int]]:
+    late = {course.course: list[int]() for course in file.plan.courses}
+    for evening in evenings:
+        if fold(evening.plan) == fold(file.plan.event):
+            for name, minutes in evening.late:
+                if name in late:
+                    late[name].append(minutes)
+    return {name: (sum(m <= WITHIN_MINUTES for m in each), len(each)) for name, each in late.items() if each}
+
+
+def _by(count: int, items: list[str]) -> list[list[str]]:
+    return [items[at : at + count] for at in range(0, len(items), count)]
+
+
+def _figures(file: PlanFile) -> dict[Key, _Figure]:
+    """Lengths by key. Where one key has two lengths nobody can tell which an evening was about; what is thawed is as
+    long as its weight asks."""
+    found: dict[Key, _Figure] = {}
+    twice: set[Key] = set()
+    names = labels(task.node for task in file.filled.tasks.values())
+    for task in file.filled.tasks.values():
+        node, work = task.node, task.work
+        if work is None or work.thaws is not None:
+            continue
+        for number, way in enumerate(task.ways):
+            own = number > 0 and work.or_[number - 1].takes is not None
+            loc: Loc = (*node.loc, "or", number - 1) if own else node.loc
+            said = own or work.takes is not None
+            figure = _Figure(names[node.id], loc, Lasts(way.takes.low, way.takes.likely, way.takes.high), said)
+            key = key_of(node.dish, node.name, way.where.lane or "worktop")
+            if found.setdefault(key, figure) != figure:
+                twice.add(key)
+    return {key: figure for key, figure in found.items() if key not in twice and figure.lasts.likely > 0}
+
+
+def _rates(file: PlanFile) -> dict[tuple[str, Way], Rate]:
+    found: dict[tuple[str, Way], Rate] = {}
+    for name, oven in file.plan.kitchen.ovens.items():
+        for way, rate in oven.rates.items():
+            if rate is not None:
+                found[name, way] = Rate(rate.minutes, rate.start, rate.end)
+            elif way in DEFAULTS:
+                found[name, way] = DEFAULTS[way]
+    return found
+
+
+def _sittings(file: PlanFile) -> dict[Key, _Figure]:
+    """How long the guests sit over each course, by key; of one eaten standing nobody can tell."""
+    found: dict[Key, _Figure] = {}
+    for number, course in enumerate(file.plan.courses):
+        if not course.standing:
+            said, likely = course.eaten_in, eaten_minutes(course)
+            lasts = Lasts(said.low, likely, said.high) if said is not None else Lasts(likely, likely, likely)
+            name, loc = sitting_label(course.course), ("courses", number)
+            found[key_of_sitting(course.course)] = _Figure(name, loc, lasts, said is not None, "eaten in")
+    return found
+
+
+def _lengths(file: PlanFile, figures: dict[Key, _Figure], evenings: Sequence[PastEvening]) -> list[Lesson | None]:
+    known = {
+        key: marks_of(file.plan.history, figure.name) | _marks_in_book(file, (*figure.loc, figure.word))
+        for key, figure in figures.items()
+    }
+    learned = learn({key: figure.lasts for key, figure in figures.items()}, evenings, known)
+    return [_step(figures[key], key, learned[key]) for key in figures if key in learned]
+
+
+def _step(figure: _Figure, key: Key, learned: Estimate) -> Lesson | None:
+    lasts, now = learned.lasts, figure.lasts
+    if now.low == now.high and learned.evenings < FEW:
+        lasts = Lasts(lasts.likely, lasts.likely, lasts.likely)
+    if not _matters(now, lasts, learned):
+        return None
+    edit = SetTakes(figure.loc, lasts.low, lasts.likely, lasts.high, figure.word)
+    before, after = (takes_text(each.low, each.likely, each.high) for each in (now, lasts))
+    told = planned_range(now)
+    return Lesson(figure.name, before, after, figure.said, learned, edit, key, lasts, told=told)
+
+
+def _matters(now: Lasts, then: Lasts, learned: Estimate) -> bool:
+    """A middle that moves; or a spread that does. A single figure says nothing of its spread, so that evenings which
+    vary no more than is taken for granted teach nothing new."""
+    moved = abs(then.likely - now.likely)
+    if moved >= LEAST_MINUTES and moved >= LEAST_SHARE * now.likely:
+        return True
+    if now.low == now.high and learned.belief.sigma <= SAID_NOTHING:
+        return False
+    width, before = then.high - then.low, now.high - now.low
+    return learned.evenings >= FEW and abs(width - before) > max(2 * LEAST_MINUTES, LEAST_WIDTH * max(width, before))
+
+
+def _oven(file: PlanFile, key: tuple[str, Way], rate: Rate, learned: Estimate) -> Lesson | None:
+    oven, way = key
+    minutes = max(1, round(learned.middle))
+    moved = abs(minutes - rate.minutes)
+    if moved < LEAST_MINUTES or moved < LEAST_SHARE * rate.minutes:
+        return None
+    said = file.plan.kitchen.ovens[oven].rates[way] is not None
+    before, after = (rate_text(each, rate.start, rate.end) for each in (round(rate.minutes), minutes))
+    return Lesson(
+        oven_label(oven, way),
+        before,
+        after,
+        said,
+        learned,
+        SetOvenTime(oven, way, minutes, after),
+        key,
+        share=minutes / rate.minutes,
+    )
+
+
+def _sat_longer(slot: Slot, course: CourseSlot, minutes: int) -> Slot:
+    """What waits for the guests over a course waits so many minutes from its serving."""
+    old = sitting_wait(slot, course)
+    if old is None:
+        return slot
+    new = msgspec.structs.replace(old, minutes=minutes)
+    return msgspec.structs.replace(slot, waits=tuple(new if wait is old else wait for wait in slot.waits))
+
+
+def _taught(slot: Slot, lasts: Mapping[About, Lasts], shares: Mapping[About, float]) -> Slot:
+    """A turn of the dial takes longer or shorter in the same share as the oven's own figure does."""
+    learned = lasts.get(key_of_slot(slot)) if slot.kind in ("step", "job") else None
+    for use in slot.uses if slot.kind == "heat" else ():
+        if use.before is not None and use.celsius is not None:
+            share = shares.get((use.what, way_of(use.before, use.celsius, ajar=use.ajar)))
+            if share is not None:
+                minutes = round((slot.end - slot.start).total_seconds() / 60 * share)
+                learned = Lasts(max(0, minutes - 1), minutes, minutes + 1)
+    return msgspec.structs.replace(slot, lasts=learned) if learned is not None else slot
+
+
+def _aside(file: PlanFile, keys: Set[Key], fresh: Sequence[PastEvening]) -> Iterable[tuple[str, Observed | OvenTurn]]:
+    for evening in fresh:
+        seen = (*evening.steps, *evening.sits)
+        yield from ((evening.date, step) for step in seen if step.aside is not None and step.key in keys)
+        ovens = {fold(oven) for oven in file.plan.kitchen.ovens}
+        turns = (turn for turn in evening.turns if turn.aside is not None and fold(turn.oven) in ovens)
+        yield from ((evening.date, turn) for turn in turns)

@@ -1,0 +1,198 @@
+"""A run sheet as a calendar file, RFC 5545: shopping, making ahead, the day itself, each with its reminder.
+
+Times are written in UTC, so no zone's rules have to travel along: a calendar shows them by its own clock, right on
+either side of a clock change. There is no METHOD: the file is to be imported, and asks nobody for an answer.
+An event's UID comes from the plan's event, its date and what the event stands for, never from its times, so a file
+imported again moves what is there. What was exported before is not known here; therefore SEQUENCE is the seconds
+since 2026 at the time of writing: it rises with every file, and a calendar that takes only the newer takes this one.
+"""
+
+import uuid
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import UTC, datetime, time, timedelta
+from itertools import groupby
+from zoneinfo import ZoneInfo
+
+from icalendar import Alarm, Calendar, Event, vText
+
+from board.base import words
+from board.base.plain import one_line
+from board.sheet.run_sheet import Attended, RunSheet, Slot
+
+JOINED_MINUTES = 15  # a shorter pause does not end a stretch of work
+REMINDER = timedelta(minutes=15)
+EVENING_BEFORE = time(19, 0)
+_COUNTED_FROM = datetime(2026, 1, 1, tzinfo=UTC)
+_OURS = uuid.UUID("0f0c3b1e-6c0e-5d53-9a39-8d1c0d0a7b52")
+
+
+class _Text(vText):
+    r"""TEXT as RFC 5545, 3.3.11 has it. The library's own takes a backslash before a capital N for a line break."""
+
+    def to_ical(self) -> bytes:
+        escaped = self.replace("\\", "\\\\").replace(";", "\\;").replace(",", "\\,").replace("\n", "\\n")
+        return escaped.encode()
+
+
+@dataclass(frozen=True)
+class _Entry:
+    """One event to be. `key`: what it stands for, whenever it is. `end` None: a moment."""
+
+    key: str
+    summary: str
+    start: datetime
+    end: datetime | None
+    lines: tuple[str, ...] = ()
+    soon: bool = True
+    day_before: bool = False
+
+
+def calendar(sheet: RunSheet, stamp: datetime) -> bytes:
+    """The file. `stamp`: when it is written, aware."""
+    made = Calendar()
+    made.add("prodid", _Text(words.CALENDAR_MAKER))
+    made.add("version", "2.0")
+    for entry in sorted(_entries(sheet), key=lambda each: (each.start, each.key)):
+        made.add_component(_event(sheet, entry, stamp))
+    return bytes(made.to_ical())
+
+
+def is_calendar(data: bytes) -> bool:
+    """Whether a file's bytes begin as a calendar does."""
+    return data.removeprefix(b"\xef\xbb\xbf").lstrip()[:15].upper() == b"BEGIN:VCALENDAR"
+
+
+def _entries(sheet: RunSheet) -> Iterator[_Entry]:
+    event = one_line(sheet.plan)
+    yield _Entry("arrive", words.calendar_arrive(event), sheet.arrive, None)
+    yield from _courses(sheet, event)
+    yield from _shopping(sheet, event)
+    yield from _work(sheet, event)
+
+
+def _courses(sheet: RunSheet, event: str) -> Iterator[_Entry]:
+    slots = sheet.by_id()
+    for course in sheet.courses:
+        cleared = slots[course.clear].start if course.clear in slots else course.served
+        dishes = dict.fromkeys(one_line(s.dish) for s in sheet.slots if s.course == course.name and s.dish)
+        yield _Entry(
+            f"course/{course.name}",
+            words.calendar_course(event, one_line(course.name)),
+            course.served,
+            cleared if cleared > course.served else None,
+            tuple(dishes),
+            soon=False,  # the work before it has its own reminder
+        )
+
+
+def _is_shopping(slot: Slot) -> bool:
+    return slot.kind in ("step", "job") and words.CALENDAR_SHOPPING.search(slot.name) is not None
+
+
+def _shopping(sheet: RunSheet, event: str) -> Iterator[_Entry]:
+    for slot in sheet.slots:
+        if _is_shopping(slot):
+            name = words.calendar_shopping(event, one_line(slot.name))
+            yield _Entry(f"shopping/{slot.id}", name, slot.start, slot.end if slot.end > slot.start else None)
+
+
+@dataclass(frozen=True)
+class _Piece:
+    slot: Slot
+    part: Attended
+
+
+def _work(sheet: RunSheet, event: str) -> Iterator[_Entry]:
+    """Each person's stretches of work, by day; the small hours after the event belong to its day."""
+    zone = ZoneInfo(sheet.zone)
+    day_itself = datetime.fromisoformat(sheet.date).date()
+    told: set[int] = set()  # days whose first stretch has its reminder on the evening before
+    stretches = sorted(_stretches(sheet), key=lambda each: (each[0].part.start, each[0].part.who))
+    counted: dict[tuple[str, int], int] = {}
+    for pieces in stretches:
+        start, end = pieces[0].part.start, max(piece.part.end for piece in pieces)
+        who = pieces[0].part.who
+        days = max(0, (day_itself - start.astimezone(zone).date()).days)
+        number = counted[who, days] = counted.get((who, days), 0) + 1
+        summary = words.calendar_make_ahead if days else words.calendar_hands_on
+        yield _Entry(
+            f"work/{who}/{days}/{number}",
+            summary(event, one_line(who)),
+            start,
+            end,
+            (*(_line(slot, parts, zone) for slot, parts in _by_slot(pieces)), words.calendar_zone(sheet.zone)),
+            day_before=days > 0 and days not in told,
+        )
+        told.add(days)
+
+
+def _stretches(sheet: RunSheet) -> Iterator[list[_Piece]]:
+    """Connected work: pieces of one person on one day, no longer pause between them."""
+    zone = ZoneInfo(sheet.zone)
+    pieces = [
+        _Piece(slot, part)
+        for slot in sheet.slots
+        if not _is_shopping(slot)
+        for part in slot.attended
+        if part.end > part.start
+    ]
+    pieces.sort(key=lambda piece: (piece.part.who, piece.part.start, piece.part.end))
+    for _, own in groupby(pieces, key=lambda piece: piece.part.who):
+        stretch: list[_Piece] = []
+        for piece in own:
+            if stretch and not _joins(stretch, piece, sheet.date, zone):
+                yield stretch
+                stretch = []
+            stretch.append(piece)
+        yield stretch
+
+
+def _joins(stretch: list[_Piece], piece: _Piece, date: str, zone: ZoneInfo) -> bool:
+    last = max(each.part.end for each in stretch)
+    before, after = (moment.astimezone(zone).date().isoformat() for moment in (last, piece.part.start))
+    another_day = before != after and before < date  # after midnight the event's own evening goes on
+    return not another_day and piece.part.start - last < timedelta(minutes=JOINED_MINUTES)
+
+
+def _by_slot(pieces: list[_Piece]) -> Iterator[tuple[Slot, list[Attended]]]:
+    found: dict[str, tuple[Slot, list[Attended]]] = {}
+    for piece in pieces:
+        found.setdefault(piece.slot.id, (piece.slot, []))[1].append(piece.part)
+    yield from found.values()
+
+
+def _line(slot: Slot, parts: list[Attended], zone: ZoneInfo) -> str:
+    start, end = parts[0].start.astimezone(zone), parts[-1].end.astimezone(zone)
+    return words.calendar_line(words.clock(start), words.clock(end), one_line(slot.name), words.LANES[slot.lane])
+
+
+def _event(sheet: RunSheet, entry: _Entry, stamp: datetime) -> Event:
+    made = Event()
+    made.add("uid", _Text(str(uuid.uuid5(_OURS, "\n".join((sheet.plan, sheet.date, entry.key))))))
+    made.add("dtstamp", stamp.astimezone(UTC).replace(microsecond=0))
+    made.add("sequence", max(0, int((stamp - _COUNTED_FROM).total_seconds())))
+    made.add("dtstart", entry.start.astimezone(UTC))
+    if entry.end is not None:
+        made.add("dtend", entry.end.astimezone(UTC))
+    made.add("summary", _Text(entry.summary))
+    if entry.lines:
+        made.add("description", _Text("\n".join(entry.lines)))
+    zone = ZoneInfo(sheet.zone)
+    if entry.day_before:
+        local = entry.start.astimezone(zone)
+        evening = datetime.combine(local.date() - timedelta(days=1), EVENING_BEFORE, tzinfo=zone)
+        text = words.calendar_tomorrow(entry.summary, words.clock(local))
+        made.add_component(_alarm(evening.astimezone(UTC), text))
+    if entry.soon:
+        made.add_component(_alarm(-REMINDER, words.calendar_soon(entry.summary)))
+    return made
+
+
+def _alarm(trigger: datetime | timedelta, text: str) -> Alarm:
+    """`trigger`: a moment, or how long before the start (below zero)."""
+    made = Alarm()
+    made.add("action", "DISPLAY")
+    made.add("description", _Text(text))
+    made.add("trigger", trigger, parameters={"VALUE": "DATE-TIME"} if isinstance(trigger, datetime) else {})
+    return made

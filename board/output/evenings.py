@@ -1,0 +1,186 @@
+"""Run logs in a list, and evenings looked back on: one in full, several in one table."""
+
+from collections.abc import Sequence
+from datetime import datetime
+from pathlib import Path
+from typing import Any, Protocol
+
+from rich.cells import cell_len
+from rich.console import Console
+from rich.text import Text
+
+from board.base import words
+from board.base.plain import one_line
+from board.odds.result import WITHIN_MINUTES
+from board.output.review import print_review, review_form
+from board.output.tables import cell, paragraph, table
+from board.review.measure import Review
+from board.review.trace import Answer, Link, Traced
+from board.view.fold import pad
+
+MOST_ANSWERS = 6
+LEFT_COLUMNS = 2  # date and plan are text; figures stand to the right
+
+
+class Evening(Protocol):
+    """An evening looked back on."""
+
+    @property
+    def date(self) -> str: ...
+    @property
+    def review(self) -> Review: ...
+    @property
+    def traced(self) -> tuple[Traced, ...]: ...
+    @property
+    def answers(self) -> tuple[Answer, ...]: ...
+    @property
+    def away(self) -> tuple[int, int]: ...
+    @property
+    def chances(self) -> dict[str, float] | None: ...
+    @property
+    def dropped(self) -> str | None: ...
+
+
+class Log(Protocol):
+    """A log in a list."""
+
+    @property
+    def path(self) -> Path: ...
+    @property
+    def date(self) -> str: ...
+    @property
+    def plan(self) -> str: ...
+    @property
+    def rehearsal(self) -> bool: ...
+    @property
+    def ended(self) -> str: ...
+    @property
+    def late(self) -> int | None: ...
+
+
+def print_logs(logs: Sequence[Log], out: Console) -> None:
+    """Two lines a log: what it is of, and where it lies, whole, to be copied."""
+    if not logs:
+        out.print(cell(words.NO_LOGS))
+        return
+    rows = [
+        (one_line(log.date), words.REHEARSED if log.rehearsal else words.EVENING, log.ended, words.log_late(log.late))
+        for log in logs
+    ]
+    widths = [max(map(cell_len, column)) for column in zip(*rows, strict=True)]
+    for log, row in zip(logs, rows, strict=True):
+        told = "  ".join(pad(each, width) for each, width in zip(row, widths, strict=True))
+        out.print(Text.assemble(told, "  ", cell(log.plan, "bold")))
+        out.print(cell(log.path, "dim", indent=2), soft_wrap=True)
+
+
+def causes(evening: Evening) -> list[str]:
+    """A line a late course: from its first cause to its serving."""
+    return [
+        words.traced(
+            each.course,
+            each.late_minutes,
+            [_link(link) for link in each.links],
+        )
+        for each in evening.traced
+    ]
+
+
+def _link(link: Link) -> str:
+    if link.slot.kind == "arrive":
+        return words.guests_came(link.minutes)
+    return words.traced_link(link.slot.name, link.why, link.minutes)
+
+
+def late_answers(evening: Evening, most: int | None = MOST_ANSWERS) -> list[str]:
+    """The longest first; None: all of them."""
+    return [words.late_answer(a.slot.name, a.part, a.minutes) for a in evening.answers[:most]]
+
+
+def odds_lines(evening: Evening) -> list[str]:
+    """What the odds gave each course, and what came."""
+    return [
+        words.odds_came(c.name, words.chance(evening.chances[c.name], certain=False), on_time=_on_time(c.late_minutes))
+        for c in evening.review.courses
+        if evening.chances is not None and c.name in evening.chances and c.late_minutes is not None
+    ]
+
+
+def _on_time(late: int | None) -> bool:
+    return late is not None and late <= WITHIN_MINUTES
+
+
+def print_evening(evening: Evening, out: Console) -> None:
+    """The review, then what was behind it."""
+    print_review(evening.review, out)
+    for title, lines in (
+        (words.REVIEW_CAUSES, causes(evening)),
+        (words.REVIEW_LATE_ANSWERS, late_answers(evening)),
+        (words.REVIEW_ODDS, odds_lines(evening)),
+    ):
+        if lines:
+            out.print()
+            out.print(cell(title, "bold"))
+            for line in lines:
+                out.print(paragraph(line, indent=2))
+    out.print()
+    out.print(cell(words.away_was(*evening.away)))
+
+
+def in_one_table(evenings: Sequence[Evening]) -> tuple[list[str], list[list[str]]]:
+    """Its head and a row an evening: date, plan, how late each course of any was, minutes away, answers late."""
+    names = list(dict.fromkeys(c.name for evening in evenings for c in evening.review.courses))
+    head = [words.LOG_DATE, words.LOG_PLAN, *names, words.EVENINGS_AWAY, words.EVENINGS_LATE_ANSWERS]
+    return head, [_in_one_row(evening, names) for evening in evenings]
+
+
+def _in_one_row(evening: Evening, names: Sequence[str]) -> list[str]:
+    late = {c.name: c.late_minutes for c in evening.review.courses}
+    planned, actual = evening.away
+    return [
+        evening.date,
+        evening.review.plan,
+        *(words.NOT_SERVED if late.get(n) is None else words.signed(late[n] or 0) for n in names),
+        words.away_of(actual, planned),
+        str(len(evening.answers)),
+    ]
+
+
+def print_evenings(evenings: Sequence[Evening], out: Console) -> None:
+    """A row an evening, then what made courses late."""
+    head, rows = in_one_table(evenings)
+    printed = table(*((_title(title), "left" if n < LEFT_COLUMNS else "right") for n, title in enumerate(head)))
+    for row in rows:
+        printed.add_row(*map(cell, row))
+    out.print(printed)
+    for evening in evenings:
+        for line in causes(evening):
+            out.print(paragraph(f"{evening.date} {line}"))
+
+
+def _title(name: str) -> str:
+    return str(cell(name))
+
+
+def evening_form(evening: Evening) -> dict[str, Any]:
+    """The review's form, with what was behind it. Minutes; shares from 0 to 1."""
+    planned, actual = evening.away
+    return {
+        **review_form(evening.review),
+        "late_because": [
+            {
+                "course": each.course,
+                "late_minutes": each.late_minutes,
+                "links": [{"id": link.slot.id, "why": link.why, "minutes": link.minutes} for link in each.links],
+            }
+            for each in evening.traced
+        ],
+        "answers_late": [{"id": a.slot.id, "part": a.part, "minutes": a.minutes} for a in evening.answers],
+        "away_minutes": {"planned": planned, "actual": actual},
+        "odds": evening.chances,
+    }
+
+
+def clock(moment: datetime | None, zone: Any) -> str:
+    """Day and clock time, or that there is none."""
+    return words.day_and_clock(moment.astimezone(zone)) if moment else words.REVIEW_NONE

@@ -1,0 +1,145 @@
+"""The run sheet for paper: a leaf for the wall, or one a person, by day and then time. Pure: a RunSheet → frozen words.
+
+Every text is one safe line. What is on paper cannot be asked, so a row says all: when, what, where, at what heat, what
+to look for, what a probe must show, and when hands are needed where that is not all the time.
+"""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+from zoneinfo import ZoneInfo
+
+from board.base import words
+from board.base.plain import one_line
+from board.sheet.run_sheet import Attended, RunSheet, Slot
+
+WALL, EVERYBODY = "wall", "everybody"
+
+
+class NoSuchPerson(Exception):
+    """Nobody of that name works in this plan; `known` are those who do."""
+
+    def __init__(self, name: str, known: Sequence[str]) -> None:
+        super().__init__(name)
+        self.name, self.known = name, tuple(known)
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One box to tick. `course`: it is the moment a course goes out."""
+
+    start: str
+    end: str
+    what: str
+    told: tuple[str, ...]  # what to look for, the core, when hands are needed
+    where: str
+    who: str
+    course: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Day:
+    title: str
+    rows: tuple[Row, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Leaf:
+    """What is printed together, and begins a sheet of paper of its own."""
+
+    title: str
+    about: str  # whose it is
+    courses: tuple[str, ...]
+    days: tuple[Day, ...]
+    notes: tuple[str, ...]  # what must be known: stops, cautions, what was given up
+
+
+def leaves(sheet: RunSheet, whom: str) -> list[Leaf]:
+    """`wall`: all of it on one leaf; `everybody`: a leaf a person; else that person's. Raises NoSuchPerson."""
+    if whom == WALL:
+        return [_leaf(sheet, words.LEAF_WALL, sheet.slots, None)]
+    if whom == EVERYBODY:
+        return [_of(sheet, name) for name in sheet.hands if any(_works(slot, name) for slot in sheet.slots)]
+    name = next((hand for hand in sheet.hands if hand.casefold() == whom.casefold()), None)
+    if name is None:
+        raise NoSuchPerson(whom, sheet.hands)
+    return [_of(sheet, name)]
+
+
+def _of(sheet: RunSheet, name: str) -> Leaf:
+    """A person's own work, and the courses, which everybody must know."""
+    slots = [slot for slot in sheet.slots if _works(slot, name) or slot.kind == "serve"]
+    return _leaf(sheet, words.leaf_of(one_line(name)), slots, name)
+
+
+def _works(slot: Slot, name: str) -> bool:
+    return any(part.who == name for part in slot.attended)
+
+
+def _leaf(sheet: RunSheet, about: str, slots: Iterable[Slot], name: str | None) -> Leaf:
+    zone = ZoneInfo(sheet.zone)
+    days: dict[str, list[Row]] = {}
+    for slot in sorted(slots, key=lambda slot: slot.start):
+        days.setdefault(words.full_day(slot.start.astimezone(zone)), []).append(_row(sheet, slot, zone, name))
+    return Leaf(
+        one_line(sheet.plan),
+        about,
+        tuple(
+            f"{words.day_and_clock(course.served.astimezone(zone))} {one_line(course.name)}" for course in sheet.courses
+        ),
+        tuple(Day(title, tuple(rows)) for title, rows in days.items()),
+        tuple(_notes(sheet)),
+    )
+
+
+def _row(sheet: RunSheet, slot: Slot, zone: ZoneInfo, name: str | None) -> Row:
+    start, end = slot.start.astimezone(zone), slot.end.astimezone(zone)
+    told = [words.look_for(one_line(slot.look_for))] if slot.look_for else []
+    if slot.core_celsius is not None:
+        told.append(words.core(slot.core_celsius, sheet.fahrenheit))
+    if hands := _hands(slot, zone, name):
+        told.append(hands)
+    told += [one_line(line) for course in sheet.courses if course.serve == slot.id for line in course.plates]
+    told += [words.noted(one_line(note)) for note in slot.noted]
+    dish = f" ({one_line(slot.dish)})" if slot.dish and slot.dish.casefold() not in slot.name.casefold() else ""
+    return Row(
+        words.clock(start),
+        words.clock(end) if end.date() == start.date() else words.day_and_clock(end),
+        one_line(slot.name) + dish,
+        tuple(told),
+        one_line(where_of(slot, sheet.fahrenheit)),
+        ", ".join(dict.fromkeys(one_line(part.who) for part in slot.attended)) if name is None else "",
+        course=slot.kind == "serve",
+    )
+
+
+def _hands(slot: Slot, zone: ZoneInfo, name: str | None) -> str:
+    """When hands are needed, where that is not all the time."""
+    if slot.whole:
+        return ""
+    parts: list[Attended] = [part for part in slot.attended if name is None or part.who == name]
+    return words.hands_at([_clock(part.start, zone) for part in parts]) if parts else ""
+
+
+def _clock(at: datetime, zone: ZoneInfo) -> str:
+    return words.clock(at.astimezone(zone))
+
+
+def where_of(slot: Slot, fahrenheit: bool = False) -> str:
+    """Lane or oven, its setting, and what is taken there."""
+    pieces = [words.LANES[slot.lane].lower()]
+    for use in sorted(slot.uses, key=lambda use: use.celsius is None and not use.off):
+        if slot.kind == "heat":
+            break
+        pieces.append(words.use(use.what, use.amount, use.celsius, off=use.off, fahrenheit=fahrenheit))
+    if pieces[0] == words.LANES["oven"].lower() and len(pieces) > 1:
+        pieces = pieces[1:]
+    return ", ".join(pieces)
+
+
+def _notes(sheet: RunSheet) -> Iterable[str]:
+    yield from (words.stop_line(one_line(stop)) for stop in sheet.stops)
+    yield from (one_line(f"{each.what}: {each.why}") for each in sheet.given_up)
+    yield from (words.noted(one_line(note)) for note in sheet.noted)
+    yield from (one_line(caution) for caution in sheet.cautions)
+    yield words.CAUTION

@@ -1,0 +1,120 @@
+"""An evening's days as tables that print: a row a course and a step, with its times and minutes, and beside them a
+bar for the plan on one scale of the day, marked where it really began and ended. Foreign text is escaped.
+
+A row is a table's row, so that a browser may begin a new sheet of paper between any two of them.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from datetime import date, datetime, time
+from html import escape
+from zoneinfo import ZoneInfo
+
+from board.base import words
+from board.base.plain import one_line
+from board.output.frame import class_
+from board.output.time_bars import Axis, bar, sample, scale
+from board.review.measure import CourseReview, Review, StepReview
+from board.view.bars import Span
+
+HEAD = (
+    words.REVIEW_STEP, words.CLOSING_PLANNED, words.CLOSING_ACTUAL, words.REVIEW_MINUTES, words.REVIEW_TOOK,
+    words.REVIEW_ANSWERED,
+)  # fmt: skip
+LEGEND = (
+    ("planned", words.CLOSING_PLANNED), ("began", words.CLOSING_BEGAN), ("ended", words.CLOSING_ENDED),
+)  # fmt: skip
+TEXT_COLUMNS = 3  # name and two stretches; figures stand to the right
+WIDTHS = ("", "span", "span", "min", "took", "answered", "bars", "later")  # classes of the columns
+
+
+@dataclass(frozen=True, slots=True)
+class _Row:
+    """Its bar, and the figures beside it."""
+
+    span: Span
+    took: str
+    answered: str = words.REVIEW_NONE
+
+
+def days(review: Review, zone: ZoneInfo) -> Iterator[str]:
+    """A table a day, by when each row was planned to begin; of the day's courses first."""
+    courses: dict[date, list[_Row]] = {}
+    steps: dict[date, list[_Row]] = {}
+    for course in review.courses:
+        courses.setdefault(course.at_table[0].astimezone(zone).date(), []).append(_of_course(course))
+    for step in sorted(review.steps, key=lambda step: step.slot.start):
+        steps.setdefault(step.slot.start.astimezone(zone).date(), []).append(_of_step(step))
+    for day in sorted({*courses, *steps}):
+        yield from _Day(day, courses.get(day, []), steps.get(day, []), zone).lines()
+
+
+def _of_step(step: StepReview) -> _Row:
+    slot = step.slot
+    return _Row(
+        Span(slot.name, (slot.start, slot.end), step.started, step.finished, slot.ends_by_itself),
+        words.STATES[step.status] if step.actual_minutes is None else str(step.actual_minutes),
+        words.signed(step.answered_late) if step.answered_late else words.REVIEW_NONE,
+    )
+
+
+def _of_course(course: CourseReview) -> _Row:
+    span = Span(course.name, course.at_table, *(course.was_at_table or ()))
+    if span.began is None:
+        return _Row(span, words.NOT_SERVED)
+    return _Row(span, str(_minutes(span.began, span.ended)) if span.ended else words.STATES["under-way"])
+
+
+def _minutes(start: datetime, end: datetime) -> int:
+    return round((end - start).total_seconds() / 60)
+
+
+class _Day:
+    """One scale for all of a day. A day is kept on one sheet of paper where it fits; where not, its head with the
+    times comes again on the next."""
+
+    def __init__(self, day: date, courses: Sequence[_Row], steps: Sequence[_Row], zone: ZoneInfo) -> None:
+        self.day, self.courses, self.steps, self.zone = day, courses, steps, zone
+        self.axis = Axis([row.span for row in (*courses, *steps)], zone)
+
+    def lines(self) -> Iterator[str]:
+        legend = " &#160; ".join(f"{sample(kind)} {_text(told)}" for kind, told in LEGEND)
+        title = words.full_day(datetime.combine(self.day, time(), self.zone))
+        yield f'<div class="whole">\n<h2>{_text(title)}</h2>'
+        yield f'<p class="legend">{legend}</p>'
+        columns = "".join(f"<col{class_(width, worn=bool(width))}>" for width in WIDTHS)
+        yield f'<table class="told">\n<colgroup>{columns}</colgroup>'
+        titles = "".join(f"<th{class_('n', worn=n >= TEXT_COLUMNS)}>{_text(each)}</th>" for n, each in enumerate(HEAD))
+        whole = self._from_to(self.axis.start, self.axis.start + self.axis.length)
+        later = f'<th class="n">{_text(words.REVIEW_LATER)}</th>'
+        yield f'<thead>\n<tr>{titles}<th class="bars">{scale(self.axis, whole)}</th>{later}</tr>\n</thead>'
+        for group, rows in ((words.CLOSING_AT_TABLE, self.courses), (words.CLOSING_STEPS, self.steps)):
+            if rows:
+                yield f'<tbody>\n<tr class="group"><th class="group" colspan="{len(WIDTHS)}">{_text(group)}</th></tr>'
+                yield from (self._row(row) for row in rows)
+                yield "</tbody>"
+        yield "</table>\n</div>"
+
+    def _row(self, row: _Row) -> str:
+        span, later = row.span, row.span.later_minutes
+        planned = self._from_to(*span.planned)
+        actual = words.REVIEW_NONE if span.began is None else self._from_to(span.began, span.ended)
+        figures = "".join(f'<td class="n">{_text(x)}</td>' for x in (_minutes(*span.planned), row.took, row.answered))
+        drawn = bar(self.axis, span, one_line(words.closing_bars(span.name, planned, actual)))
+        return (
+            f"<tr><td>{_text(span.name)}</td><td>{_text(planned)}</td><td>{_text(actual)}</td>{figures}"
+            f'<td class="bars">{drawn}</td>'
+            f'<td class="n">{_text(words.REVIEW_NONE if later is None else words.signed(later))}</td></tr>'
+        )
+
+    def _from_to(self, start: datetime, end: datetime | None) -> str:
+        return words.from_to(self._at(start), self._at(end) if end else "")
+
+    def _at(self, moment: datetime) -> str:
+        """The clock, with its day where that is another."""
+        local = moment.astimezone(self.zone)
+        return words.clock(local) if local.date() == self.day else words.day_and_clock(local)
+
+
+def _text(text: object) -> str:
+    return escape(one_line(text))

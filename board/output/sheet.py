@@ -1,0 +1,192 @@
+"""The run sheet as text: by day, by person or by lane."""
+
+from collections.abc import Iterable, Sequence
+from datetime import datetime
+from zoneinfo import ZoneInfo
+
+from rich.console import Console
+
+from board.base import words
+from board.base.plain import one_line
+from board.checks.sheet.clocks import dish_clocks
+from board.output.leaves import Leaf, where_of
+from board.output.tables import cell, paragraph, table
+from board.sheet.company import away_minutes, busiest
+from board.sheet.run_sheet import RunSheet, Slot
+
+
+def print_sheet(sheet: RunSheet, by: str, out: Console) -> None:
+    """Headings, then a row a slot, in order of time."""
+    zone = ZoneInfo(sheet.zone)
+    out.print(cell(sheet.plan, "bold"))
+    _stops(sheet, out)
+    _courses(sheet, zone, out)
+    for title, slots in _groups(sheet, by, zone):
+        out.print()
+        out.print(cell(title, "bold"))
+        rows = table((words.SHEET_FROM, "right"), (words.SHEET_TO, "right"), ("", "left"), (words.SHEET_WHAT, "left"),
+                     (words.SHEET_WHERE, "left"), (words.SHEET_WHO, "left"), (words.SHEET_GIVE, "right"))  # fmt: skip
+        day = None
+        for slot in slots:
+            start, end = slot.start.astimezone(zone), slot.end.astimezone(zone)
+            if by != "day" and start.date() != day:
+                day = start.date()
+                rows.add_row("", "", "", cell(words.full_day(start), "dim"), "", "", "")
+            rows.add_row(
+                words.clock(start),
+                _end(start, end),
+                words.SIGN["box"],
+                cell(_what(slot)),
+                cell(where_of(slot, sheet.fahrenheit), "dim"),
+                cell(", ".join(dict.fromkeys(a.who for a in slot.attended)), "dim"),
+                words.SHEET_NO_GIVE if slot.give_minutes is None else words.give(slot.give_minutes),
+            )
+        out.print(rows)
+    _noted(sheet, out)
+    _clocks(sheet, zone, out)
+    _given_up(sheet, out)
+    _plates(sheet, out)
+    _cautions(sheet, out)
+
+
+def _stops(sheet: RunSheet, out: Console) -> None:
+    """What must be mended before anybody eats; first of all."""
+    if sheet.stops:
+        out.print(cell(words.SHEET_STOPS, "bold"))
+        for line in sheet.stops:
+            out.print(paragraph(words.stop_line(line), indent=2))
+        out.print()
+
+
+def _noted(sheet: RunSheet, out: Console) -> None:
+    """Of the evening as a whole, on evenings before."""
+    if sheet.noted:
+        out.print()
+        out.print(cell(words.SHEET_NOTED, "bold"))
+        for line in sheet.noted:
+            out.print(paragraph(line, indent=2))
+
+
+def _plates(sheet: RunSheet, out: Console) -> None:
+    """Whose plate is different."""
+    for course in sheet.courses:
+        if course.plates:
+            out.print()
+            out.print(cell(words.sheet_plates(one_line(course.name)), "bold"))
+            for line in course.plates:
+                out.print(paragraph(line, indent=2))
+
+
+def _cautions(sheet: RunSheet, out: Console) -> None:
+    """The usual ones, once each, after everything else."""
+    if sheet.cautions:
+        out.print()
+        out.print(cell(words.CAUTIONS_TITLE, "bold"))
+        for line in sheet.cautions:
+            out.print(paragraph(line, "dim", indent=2))
+
+
+def _clocks(sheet: RunSheet, zone: ZoneInfo, out: Console) -> None:
+    clocks = dish_clocks(sheet)
+    if not clocks:
+        return
+    out.print()
+    out.print(cell(words.SHEET_CLOCKS, "bold"))
+    rows = table((words.CLOCK_DISH, "left"), (words.CLOCK_COURSE, "left"), (words.CLOCK_OUT, "right"),
+                 (words.CLOCK_LIMIT, "right"), (words.CLOCK_RUNS_OUT, "left"))  # fmt: skip
+    for each in clocks:
+        ends = each.runs_out.astimezone(zone) if each.runs_out is not None else None
+        rows.add_row(
+            cell((f"{words.SIGN['past']} " if each.too_long else "") + each.clock.dish),
+            cell(each.clock.course, "dim"),
+            str(each.out_minutes),
+            str(each.clock.limit_minutes),
+            cell(words.CLOCK_IN_TIME if ends is None else words.day_and_clock(ends)),
+        )
+    out.print(rows)
+    out.print(paragraph(words.clocks_by(sheet.rules), "dim", indent=2))
+
+
+def _end(start: datetime, end: datetime) -> str:
+    return words.clock(end) if end.date() == start.date() else words.day_and_clock(end)
+
+
+def _courses(sheet: RunSheet, zone: ZoneInfo, out: Console) -> None:
+    for course in sheet.courses:
+        at = words.day_and_clock(course.served.astimezone(zone))
+        tail = words.min_late(course.late_minutes) if course.late_minutes > 0 else ""
+        out.print(cell(f"{at} {course.name}{tail}", indent=2))
+    away, (before, minutes) = away_minutes(sheet), busiest(sheet)
+    out.print(cell(words.away_from_guests(away), indent=2))
+    if minutes > 0:
+        out.print(cell(words.busiest_before(before, minutes), indent=2))
+    out.print(cell(words.sheet_state(sheet.proved, sheet.gap), "dim", indent=2))
+
+
+def _groups(sheet: RunSheet, by: str, zone: ZoneInfo) -> Iterable[tuple[str, list[Slot]]]:
+    groups: dict[str, list[Slot]] = {}
+    slots = sorted(sheet.slots, key=lambda s: s.start)
+    if by == "lane":
+        groups = {words.LANES[lane]: [] for lane in words.LANES}
+    if by == "person":
+        groups = {hand: [] for hand in sheet.hands}
+    for slot in slots:
+        if by == "day":
+            groups.setdefault(words.full_day(slot.start.astimezone(zone)), []).append(slot)
+        elif by == "lane":
+            groups[words.LANES[slot.lane]].append(slot)
+        else:
+            people = dict.fromkeys(part.who for part in slot.attended) or {words.SHEET_NOBODY: None}
+            for who in people:
+                groups.setdefault(who, []).append(slot)
+    return [(title, found) for title, found in groups.items() if found]
+
+
+def _what(slot: Slot) -> str:
+    tail = [words.look_for(slot.look_for)] if slot.look_for else []
+    if slot.core_celsius is not None:
+        tail.append(words.core(slot.core_celsius))
+    tail += [words.noted(note) for note in slot.noted]
+    return " · ".join([slot.name, *tail])
+
+
+def _given_up(sheet: RunSheet, out: Console) -> None:
+    if not sheet.given_up:
+        return
+    out.print()
+    out.print(cell(words.SHEET_GIVEN_UP, "bold"))
+    for each in sheet.given_up:
+        out.print(paragraph(f"{each.what}: {each.why}", indent=2))
+
+
+def print_leaves(leaves: Sequence[Leaf], out: Console) -> None:
+    """Leaves in a terminal, one below the other."""
+    for number, leaf in enumerate(leaves):
+        if number:
+            out.print()
+            out.rule(style="dim")
+        out.print(cell(leaf.title, "bold"))
+        out.print(cell(leaf.about, "dim"))
+        for course in leaf.courses:
+            out.print(cell(course, indent=2))
+        for day in leaf.days:
+            out.print()
+            out.print(cell(day.title, "bold"))
+            rows = table((words.SHEET_FROM, "right"), (words.SHEET_TO, "right"), ("", "left"),
+                         (words.SHEET_WHAT, "left"), (words.SHEET_WHERE, "left"),
+                         (words.SHEET_WHO, "left"))  # fmt: skip
+            for row in day.rows:
+                what = " · ".join([row.what, *row.told])
+                style = "bold" if row.course else ""
+                rows.add_row(
+                    row.start,
+                    row.end,
+                    words.SIGN["box"],
+                    cell(what, style),
+                    cell(row.where, "dim"),
+                    cell(row.who, "dim"),
+                )
+            out.print(rows)
+        out.print()
+        for note in leaf.notes:
+            out.print(paragraph(note, "dim", indent=2))

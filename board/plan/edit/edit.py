@@ -1,0 +1,58 @@
+"""What all named changes to a plan share: from a change in a host's terms to a text that is a plan again."""
+
+from abc import ABC, abstractmethod
+from dataclasses import dataclass
+from typing import Any
+
+from board.base import words
+from board.base.plan_digest import digest_of
+from board.plan.edit.save import BYTE_ORDER_MARK, CannotEdit, Change, data_of, edit
+from board.plan.load import PlanFile, read_plan
+from board.plan.places import Loc
+
+
+@dataclass(frozen=True)
+class Edit(ABC):
+    """A change in a host's terms."""
+
+    @abstractmethod
+    def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
+        """What to change in the text, told from the plan and from its data as written; or why it cannot be."""
+
+    def apply(self, text: str, file: PlanFile) -> str | CannotEdit:
+        """The text of `file` with this change made; or why it is left as it is. Raises nothing."""
+        made = self.made(text, file)
+        return made if isinstance(made, CannotEdit) else made[0]
+
+    def made(self, text: str, file: PlanFile) -> tuple[str, PlanFile] | CannotEdit:
+        """The same, with the plan the new text holds."""
+        book = file.book.digest if file.book is not None else ""
+        if file.digest not in (digest_of(text, book), digest_of(text.removeprefix(BYTE_ORDER_MARK), book)):
+            return CannotEdit(words.EDIT_OTHER_TEXT)
+        changes = self.changes(file, data_of(text))
+        if isinstance(changes, CannotEdit):
+            return changes
+        new = edit(text, changes)
+        if isinstance(new, CannotEdit):
+            return new
+        found = read_plan(new, file.places.name, file.book)
+        return (new, found) if isinstance(found, PlanFile) else CannotEdit(words.edit_would_spoil(found[0].message))
+
+
+def written(data: Any, loc: Loc) -> tuple[Loc, Any]:
+    """The path of a part as the file has it, and its data; None where nothing stands.
+
+    A plan reads `or: {…}` like `or: [{…}]`, so its path may have a number more than the file does.
+    """
+    way: list[str | int] = []
+    for piece in loc:
+        if isinstance(piece, int) and not isinstance(data, list):
+            if piece == 0 and data is not None:
+                continue
+            return loc, None
+        try:
+            data = data[piece]
+        except (KeyError, IndexError, TypeError):
+            return loc, None
+        way.append(piece)
+    return tuple(way), data

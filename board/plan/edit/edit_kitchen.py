@@ -1,0 +1,103 @@
+"""More to cook with: an oven borrowed, a ring, a pan."""
+
+import copy
+from dataclasses import dataclass
+from typing import Any
+
+from board.base import words
+from board.base.plan_digest import is_as_in_book
+from board.plan.edit.edit import Edit
+from board.plan.edit.save import CannotEdit, Change, Put
+from board.plan.load import PlanFile
+from board.plan.phrases.stations import parse_station
+
+
+@dataclass(frozen=True)
+class AddOven(Edit):
+    """One more oven, like one there is, or an ordinary one.
+
+    Ovens given by their number get the names that the number stands for, so each step still finds the one it names.
+    """
+
+    name: str
+    like: str | None = None
+
+    def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
+        ovens = file.plan.kitchen.ovens
+        if self.name in ovens:
+            return CannotEdit(words.edit_oven_there(self.name))
+        if self.like is not None and self.like not in ovens:
+            return CannotEdit(words.edit_no_oven(self.like))
+        if not _can_be_named(self.name):
+            return CannotEdit(words.edit_no_oven_name(self.name))
+        said = data.get("kitchen", {}).get("ovens")
+        if isinstance(said, dict) and said:
+            return [Put(("kitchen", "ovens", self.name), self._like(said, file))]
+        return [_in_kitchen(data, "ovens", {name: {} for name in [*ovens, self.name]})]
+
+    def _like(self, said: Any, file: PlanFile) -> Any:
+        """What the plan says of the other oven; a rate out of the cook's book, which has none under the new name, as
+        it stands there."""
+        if self.like is None or said.get(self.like) is None:
+            return {}
+        new = copy.deepcopy(said[self.like])
+        for way, rate in file.plan.kitchen.ovens[self.like].rates.items():
+            if rate is not None and is_as_in_book(new.get(way)):
+                new[way] = rate.text
+        return new
+
+
+@dataclass(frozen=True)
+class MoreRings(Edit):
+    """So many rings more than there are: a plug-in hob, a camping ring."""
+
+    number: int
+
+    def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
+        if self.number < 1:
+            return CannotEdit(words.EDIT_NONE_MORE)
+        return [_in_kitchen(data, "rings", file.plan.kitchen.rings + self.number)]
+
+
+@dataclass(frozen=True)
+class MoreOfTool(Edit):
+    """So many of a tool more than there are; a tool the kitchen has none of is listed with that number."""
+
+    tool: str
+    number: int
+
+    def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
+        if self.number < 1:
+            return CannotEdit(words.EDIT_NONE_MORE)
+        tools = file.plan.kitchen.tools
+        total = tools.get(self.tool, 0) + self.number
+        if not tools:
+            return [_in_kitchen(data, "tools", {self.tool: total})]
+        return [Put(("kitchen", "tools", self.tool), total)]
+
+
+@dataclass(frozen=True)
+class MoreRoom(Edit):
+    """So many litres of room in all, in the fridge or the freezer: a cool box, a neighbour's shelf."""
+
+    where: str
+    litres: float
+
+    def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
+        return [_in_kitchen(data, self.where, f"{self.litres:g} litres")]
+
+
+def _in_kitchen(data: Any, key: str, value: Any) -> Change:
+    if "kitchen" in data:
+        return Put(("kitchen", key), value)
+    return Put(("kitchen",), {key: value})
+
+
+def _can_be_named(name: str) -> bool:
+    """Whether `NAME at 180 C` reads as that oven and no other place."""
+    if name == "oven":
+        return True
+    try:
+        return parse_station(f"{name} at 180 C").get("oven") == name
+    except ValueError:
+        return False

@@ -1,0 +1,127 @@
+"""Figures learned from evenings: how long a step takes, how fast an oven changes, and where that was learned from."""
+
+import re
+from dataclasses import dataclass
+from typing import Any, Literal
+
+from board.base import words
+from board.base.plan_digest import is_as_in_book
+from board.plan.edit.edit import Edit, written
+from board.plan.edit.save import Append, CannotEdit, Change, Put
+from board.plan.load import PlanFile
+from board.plan.phrases.durations import short, takes_text
+from board.plan.phrases.stations import OvenWay
+from board.plan.places import Loc
+from board.plan.resolve.links import fold
+
+
+@dataclass(frozen=True)
+class SetTakes(Edit):
+    """How long the step, job or other way at a path takes, or with `eaten in` how long the guests sit over the course
+    there; minutes, all equal for one figure."""
+
+    loc: Loc
+    low: int
+    likely: int
+    high: int
+    key: Literal["takes", "eaten in"] = "takes"
+
+    def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
+        loc, work = written(data, self.loc)
+        text = takes_text(self.low, self.likely, self.high)
+        if isinstance(work, str) and loc[0] == "jobs":  # a job of one line
+            return [Put(loc, {"job": work, "takes": text})]
+        if not isinstance(work, dict):
+            return CannotEdit(words.EDIT_NO_STEP)
+        said = work.get(self.key)
+        if not isinstance(said, dict):
+            return [] if said == text else [Put((*loc, self.key), text)]
+        figures = {"low": self.low, "likely": self.likely, "high": self.high}
+        return [Put((*loc, self.key, key), _like(said.get(key), each)) for key, each in figures.items()]
+
+
+@dataclass(frozen=True)
+class SetOvenTime(Edit):
+    """How many minutes an oven's own figure for heating or cooling takes. One without a figure of its own, or with the
+    cook's book's, gets this whole one."""
+
+    oven: str
+    way: OvenWay
+    minutes: int
+    whole: str  # `15 min to 175 C`
+
+    def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
+        kitchen = data.get("kitchen")
+        ovens = kitchen.get("ovens") if isinstance(kitchen, dict) else None
+        names = list(file.plan.kitchen.ovens)
+        name = next((key for key in names if fold(key) == fold(self.oven)), None)
+        if name is None:
+            return CannotEdit(words.edit_no_oven(self.oven))
+        if not isinstance(ovens, dict):  # counted, or not spoken of at all
+            named = {each: {self.way: self.whole} if each == name else {} for each in names}
+            if isinstance(kitchen, dict):
+                return [Put(("kitchen", "ovens"), named)]
+            return [Put(("kitchen",), {"ovens": named})]
+        name = next((key for key in ovens if str(key) == name), name)
+        loc: Loc = ("kitchen", "ovens", name)
+        if ovens[name] is None:
+            return [Put(loc, {self.way: self.whole})]
+        said = ovens[name].get(self.way)
+        if isinstance(said, dict):
+            return [Put((*loc, self.way, "minutes"), _like(said.get("minutes"), self.minutes))]
+        if said is None or is_as_in_book(said):
+            return [Put((*loc, self.way), self.whole)]
+        rest = re.fullmatch(r".+?(\s+(?:to|from)\s+.+)", str(said))
+        return [Put((*loc, self.way), short(self.minutes) + (rest[1] if rest else ""))]
+
+
+@dataclass(frozen=True)
+class AddNotes(Edit):
+    """Notes of evenings before, at the end of those that the step, job, course or whole plan at a path has."""
+
+    loc: Loc
+    notes: tuple[str, ...]
+
+    def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
+        loc, part = written(data, self.loc)
+        if isinstance(part, str) and loc[:1] == ("jobs",):  # a job of one line
+            return [Put(loc, {"job": part, "noted": list(self.notes)})]
+        if not isinstance(part, dict):
+            return CannotEdit(words.EDIT_NO_STEP)
+        said = part.get("noted")
+        if not isinstance(said, list) or not said:
+            return [Put((*loc, "noted"), [*([said] if said else []), *self.notes])]
+        return [Append((*loc, "noted"), note) for note in self.notes]
+
+
+@dataclass(frozen=True)
+class Together(Edit):
+    """Several changes that touch different places, made as one: the plan is read again once."""
+
+    edits: tuple[Edit, ...]
+
+    def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
+        found: list[Change] = []
+        for edit in self.edits:
+            changes = edit.changes(file, data)
+            if isinstance(changes, CannotEdit):
+                return changes
+            found += changes
+        return found
+
+
+@dataclass(frozen=True)
+class AddHistory(Edit):
+    """Lines at the end of what the plan's figures were learned from."""
+
+    lines: tuple[str, ...]
+
+    def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
+        if not data.get("history"):
+            return [Put(("history",), list(self.lines))]
+        return [Append(("history",), line) for line in self.lines]
+
+
+def _like(said: Any, minutes: int) -> int | str:
+    """A figure in a long form stays a number, or words."""
+    return short(minutes) if isinstance(said, str) else minutes

@@ -1,0 +1,223 @@
+"""A plan's text with a few things changed and every other byte as its host wrote it. Text in, text out.
+
+A change is cut into the text itself. The new text is then read, and must say exactly what the old one says with the
+same change made to its data; else the whole file is written anew around the change, comments kept, and is checked the
+same way; else nothing is changed and the reason is told. A file that repeats parts of itself by `*name` is refused,
+as it is when it is read: no change ever shows in two places.
+"""
+
+import copy
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from io import StringIO
+from typing import Any
+
+from ruamel.yaml import YAML
+from ruamel.yaml.error import YAMLError
+from ruamel.yaml.nodes import ScalarNode
+
+from board.base import words
+from board.plan.edit import splice
+from board.plan.edit.source import NoSplice, Source, Spot, read_source
+from board.plan.places import Loc
+from board.plan.snag import Snag
+
+BYTE_ORDER_MARK = "\ufeff"
+
+
+@dataclass(frozen=True, slots=True)
+class CannotEdit:
+    """Why a text was left as it is; a sentence for the host, which may hold text of the plan."""
+
+    reason: str
+
+
+@dataclass(frozen=True, slots=True)
+class Put:
+    """The value at a path; a key that its mapping does not have yet is added at the mapping's end."""
+
+    loc: Loc
+    value: Any = None
+
+
+@dataclass(frozen=True, slots=True)
+class Append:
+    """One more item at the end of the list at a path."""
+
+    loc: Loc
+    value: Any = None
+
+
+@dataclass(frozen=True, slots=True)
+class Remove:
+    """Takes out the key or item at a path with its own lines; what held it may be left as `{}` or `[]`."""
+
+    loc: Loc
+
+
+@dataclass(frozen=True, slots=True)
+class Wrap:
+    """The mapping at a path becomes the one item of a list."""
+
+    loc: Loc
+
+
+Change = Put | Append | Remove | Wrap
+
+
+def edit(text: str, changes: Sequence[Change]) -> str | CannotEdit:
+    """The text with the changes made, one after another. All of them are made, or none. Raises nothing."""
+    mark = BYTE_ORDER_MARK if text.startswith(BYTE_ORDER_MARK) else ""
+    source = read_source(text.removeprefix(mark))
+    left = list(changes)
+    while left:
+        if isinstance(source, Snag):
+            return CannotEdit(words.edit_unreadable(source.message))
+        many = _swapped(source, left)
+        if many is not None:
+            source, done = many
+            left = left[done:]
+            continue
+        found = _changed(source, left.pop(0))
+        if isinstance(found, CannotEdit):
+            return found
+        source = found
+    if isinstance(source, Snag):
+        return CannotEdit(words.edit_unreadable(source.message))
+    return mark + source.text
+
+
+def data_of(text: str) -> Any:
+    """What a text says, as plain data; None where it cannot be read. Raises nothing."""
+    source = read_source(text.removeprefix(BYTE_ORDER_MARK))
+    return None if isinstance(source, Snag) else source.data
+
+
+def _swapped(source: Source, changes: Sequence[Change]) -> tuple[Source, int] | None:
+    """The text with the first changes in it, and how many: two or more that put words or numbers where some stand
+    already, each in a place of its own. So a plan with many of them is read once. None where that cannot be done."""
+    wanted = copy.deepcopy(source.data)
+    swaps: dict[Loc, tuple[Spot, Any]] = {}
+    for change in changes:
+        spot = source.at(change.loc) if isinstance(change, Put) and isinstance(change.value, str | int) else None
+        if spot is None or not isinstance(spot.node, ScalarNode) or change.loc in swaps:
+            break
+        assert isinstance(change, Put)
+        swaps[change.loc] = spot, change.value
+        _make(wanted, change)
+    if len(swaps) < 2:
+        return None
+    try:
+        new = read_source(splice.swap(source, list(swaps.values())))
+    except (NoSplice, YAMLError, KeyError, IndexError, TypeError, ValueError, AttributeError):
+        return None
+    return (new, len(swaps)) if isinstance(new, Source) and same(new.data, wanted) else None
+
+
+def _changed(source: Source, change: Change) -> Source | CannotEdit:
+    """The text with one change in it, read and compared."""
+    wanted = copy.deepcopy(source.data)
+    try:
+        _make(wanted, change)
+    except (KeyError, IndexError, TypeError, ValueError, AttributeError):
+        return CannotEdit(words.edit_no_such_place(_path(change.loc)))
+    for way in (_spliced, _rewritten):
+        new = _read_if_it_says(way, source, change, wanted)
+        if new is not None:
+            return new
+    return CannotEdit(words.edit_not_possible(_path(change.loc)))
+
+
+def _read_if_it_says(
+    way: Callable[[Source, Change], str], source: Source, change: Change, wanted: Any
+) -> Source | None:
+    try:
+        new = read_source(way(source, change))
+    except (NoSplice, YAMLError, KeyError, IndexError, TypeError, ValueError, AttributeError):
+        return None
+    return new if isinstance(new, Source) and same(new.data, wanted) else None
+
+
+def same(one: Any, other: Any) -> bool:
+    """Whether two pieces of data are alike to the last: types, order of keys, and all."""
+    if type(one) is not type(other):
+        return False
+    if isinstance(one, dict):
+        return list(one) == list(other) and all(same(one[key], other[key]) for key in one)
+    if isinstance(one, list):
+        return len(one) == len(other) and all(map(same, one, other))
+    return bool(one == other)
+
+
+def _make(data: Any, change: Change) -> None:
+    """The change in data already read. Raises KeyError, IndexError, TypeError or ValueError where it has no place."""
+    *way, last = change.loc
+    holder = data
+    for piece in way:
+        holder = holder[piece]
+    match change:
+        case Put(value=value):
+            if isinstance(holder, dict):
+                holder[last] = copy.deepcopy(value)
+            elif holder is None and isinstance(last, str):
+                _make(data, Put(tuple(way), {last: value}))
+            else:
+                holder[_number(last)] = copy.deepcopy(value)
+        case Append(value=value):
+            holder[last].append(copy.deepcopy(value))
+        case Remove():
+            del holder[last]
+        case Wrap():
+            if not isinstance(holder[last], dict):
+                raise TypeError
+            holder[last] = [holder[last]]
+
+
+def _number(piece: str | int) -> int:
+    """A place in a list, counted from its start."""
+    if not isinstance(piece, int) or piece < 0:
+        raise TypeError
+    return piece
+
+
+def _spliced(source: Source, change: Change) -> str:
+    spot = source.at(change.loc)
+    holder = source.at(change.loc[:-1])
+    if isinstance(change, Put) and spot is None and holder is not None:
+        return splice.add_key(source, holder, str(change.loc[-1]), change.value)
+    if spot is None or holder is None:
+        raise NoSplice
+    match change:
+        case Put(value=value):
+            return splice.replace(source, spot, value)
+        case Append(value=value):
+            return splice.add_item(source, spot, value)
+        case Remove():
+            return splice.remove(source, holder, _place_in(source, holder, change.loc))
+        case Wrap():
+            return splice.wrap(source, spot)
+
+
+def _place_in(source: Source, holder: Spot, loc: Loc) -> int:
+    return [name for name, _ in source.children(holder)].index(loc[-1])
+
+
+def _rewritten(source: Source, change: Change) -> str:
+    """The whole file written anew around the change. Comments and order stay; spaces and line breaks may not."""
+    yaml = YAML()
+    yaml.preserve_quotes = True
+    yaml.width = 4096
+    yaml.composer.warn_double_anchors = False  # an anchor means nothing where no alias is followed
+    layout = source.layout
+    # The library counts a list's indent up to the text behind the dash.
+    yaml.indent(mapping=layout.mapping, sequence=layout.dash + 2, offset=layout.dash)
+    document = yaml.load(source.with_line_feeds())
+    _make(document, change)
+    out = StringIO()
+    yaml.dump(document, out)
+    return out.getvalue().replace("\n", source.line_end)
+
+
+def _path(loc: Loc) -> str:
+    """`courses, 2, dishes, 1, steps`: numbers count from 1."""
+    return ", ".join(str(piece + 1) if isinstance(piece, int) else piece for piece in loc)

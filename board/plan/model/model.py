@@ -1,0 +1,90 @@
+"""The plan as a whole: what the host writes. Frozen pydantic models; unknown keys are refused.
+
+Its parts are told beside it, in `courses`, `work`, `kitchen`, `hands`, `table` and `drinking`. A key in the file is the
+field's name with spaces for underscores. Defaults that the program assumes are None here and are filled, and listed, in
+`assume.py`; so a Plan says only what its host said.
+"""
+
+from datetime import date
+from typing import Annotated, Literal
+
+from pydantic import BeforeValidator, Field
+
+from board.facts.rule_sets import DEFAULT_RULES, RULE_SET_NAMES
+from board.plan.model.courses import Course
+from board.plan.model.drinking import DrinksLine
+from board.plan.model.hands import Hand
+from board.plan.model.kitchen import Kitchen
+from board.plan.model.part import Celsius, Clock, LongWords, Noted, PlanModel, Words
+from board.plan.model.shopping import OpenHours, PackLine, Pantry, PriceLine
+from board.plan.model.table import Table
+from board.plan.model.work import JobLine
+from board.plan.phrases.guests import GuestLine, guests_of
+from board.plan.phrases.labels import Holds
+from board.plan.phrases.phrase import Phrase, near
+from board.plan.phrases.seats import Seats
+from board.plan.phrases.when import parse_date, parse_zone
+
+
+class Air(PlanModel):
+    """Air temperature, °C, where it matters."""
+
+    indoors: Celsius | None = None
+    outdoors: Celsius | None = None
+
+
+def _rule_set(text: str) -> str:
+    if text.lower() in RULE_SET_NAMES:
+        return text.lower()
+    raise ValueError(
+        f"{text!r} is no set of food-safety rules here.{near(text, RULE_SET_NAMES)}; use {' or '.join(RULE_SET_NAMES)}"
+    )
+
+
+def _units(text: str) -> str:
+    if text.lower() in ("metric", "us"):
+        return text.lower()
+    raise ValueError(f"{text!r} is no system of measures here; write metric or us")
+
+
+class Plan(PlanModel):
+    """One event. `rules`: the set of food-safety rules it is weighed by; `seats`: who sits where. `units`: how amounts
+    and temperatures are shown, None: as written.
+
+    `drinks`: what is reckoned by the guests; `shopping`: trips to the shops by day; `shops`: when the shop of a section
+    is open; `pantry`: what is in the house; `packs`, `prices`: how foods are sold.
+    `noted`: what was noted of evenings before as a whole. `history`: what its figures were learned from, a line each
+    time. `lessons` writes both.
+    """
+
+    event: Words
+    date: Annotated[date, Phrase(parse_date, "2026-11-28")]
+    zone: Annotated[str, Phrase(parse_zone, "Europe/Dublin")]
+    arrive: Clock
+    air: Air | None = None
+    rules: Annotated[str, Phrase(_rule_set, "home")] = DEFAULT_RULES
+    units: Annotated[Literal["metric", "us"], Phrase(_units, "metric")] | None = None
+    guests: Annotated[
+        list[GuestLine],
+        BeforeValidator(guests_of, json_schema_input_type=int | str | list[GuestLine]),
+        Field(min_length=1),
+    ]
+    seats: Seats | None = None
+    table: Table | None = None
+    kitchen: Kitchen = Kitchen()
+    hands: dict[str, Hand] = Field(min_length=1)
+    courses: list[Course] = Field(min_length=1)
+    jobs: list[JobLine] = []
+    foods: dict[Annotated[str, Field(min_length=1, max_length=100)], Holds] = {}
+    drinks: DrinksLine | None = None
+    shopping: OpenHours = {}
+    shops: dict[Words, OpenHours] = {}
+    pantry: Pantry = []
+    packs: dict[Words, PackLine] = {}
+    prices: dict[Words, PriceLine] = {}
+    noted: Noted = []
+    history: list[LongWords] = []
+
+    @property
+    def guest_count(self) -> int:
+        return sum(guest.count for guest in self.guests)

@@ -1,0 +1,117 @@
+"""What somebody does: steps of dishes and other jobs, the ways to do them, and what they wait for."""
+
+import re
+from typing import Annotated, Any, Literal
+
+from pydantic import BeforeValidator
+
+from board.plan.model.part import Noted, PlanModel, Words, YesNo, one_or_many
+from board.plan.phrases.care import Cools, FoodClass, Thaws, Until
+from board.plan.phrases.durations import Attended, Minutes, Takes
+from board.plan.phrases.phrase import Phrase
+from board.plan.phrases.quantities import IngredientLine
+from board.plan.phrases.stations import Keeps, Where
+from board.plan.phrases.when import Day, Moment, parse_day, parse_moment
+
+DayWord = Annotated[Day, Phrase(parse_day, "day before")]
+
+
+class Ref(PlanModel):
+    """Another piece of work, with the least and most time between its end and this one's start. Minutes."""
+
+    step: Words
+    at_least: Minutes = 0
+    at_most: Minutes | None = None
+    at_once: bool = False
+
+
+_GAP = re.compile(r"(.*?)\s*,\s*(?:(at least|at most)\s+([^,]+)|(at once))", re.IGNORECASE)
+
+
+def parse_ref(text: str) -> dict[str, object]:
+    """`simmer the broth, at least 10 min, at most 2 h`; `bake the rolls, at once`."""
+    found: dict[str, object] = {}
+    while match := _GAP.fullmatch(text.strip()):
+        text = match[1]
+        if match[4]:
+            found["at once"] = True
+        else:
+            found[match[2].lower()] = match[3].strip()
+    return {"step": text.strip(), **found}
+
+
+RefLine = Annotated[Ref, Phrase(parse_ref, "simmer the broth, at least 10 min")]
+Refs = Annotated[list[RefLine], BeforeValidator(one_or_many, json_schema_input_type=RefLine | list[RefLine])]
+
+
+class Way(PlanModel):
+    """One way to do a step: where, how long, how much of it needs hands, how its result keeps."""
+
+    where: Where | None = None
+    takes: Takes | None = None
+    attended: Attended | None = None
+    keeps: Keeps | None = None
+
+
+class Work(Way):
+    """What steps and jobs have in common. `with_guests`: it can be done while they stand by.
+
+    `cooks`: the class of food it cooks; `reheats`: what was cooked before; `cools`: how something hot is cooled;
+    `thaws`: how much; `perishable`: whether its result spoils out of the cold; `washes`: tools clean after it;
+    `puts_away`: courses whose leftovers it puts into the cold; `noted`: what its host noted on evenings before.
+    """
+
+    or_: Annotated[list[Way], BeforeValidator(one_or_many, json_schema_input_type=Way | list[Way])] = []
+    after: Refs | None = None
+    before: Refs | None = None
+    best_within: Minutes | None = None
+    day: DayWord | None = None
+    not_before: Annotated[Moment, Phrase(parse_moment, "sat 14:00")] | None = None
+    not_after: Annotated[Moment, Phrase(parse_moment, "sat 17:00")] | None = None
+    who: Annotated[list[Words], BeforeValidator(one_or_many, json_schema_input_type=str | list[str])] | None = None
+    look_for: Words | None = None
+    until: Until | None = None
+    cooks: FoodClass | None = None
+    reheats: YesNo | None = None
+    cools: Cools | None = None
+    thaws: Thaws | None = None
+    perishable: YesNo | None = None
+    washes: Annotated[list[Words], BeforeValidator(one_or_many, json_schema_input_type=str | list[str])] = []
+    puts_away: Annotated[list[Words], BeforeValidator(one_or_many, json_schema_input_type=str | list[str])] = []
+    with_guests: YesNo = False
+    noted: Noted = []
+    call: Words | None = None
+    call_at_end: Words | None = None
+
+
+Guessed = Literal["where", "takes", "attended"]
+
+
+class Step(Work):
+    """One thing somebody does for a dish. Follows the step written before it, or what `after` names.
+
+    `guessed`: keys of it that a program filled in; `check` asks about each until it is taken out of the list.
+    """
+
+    step: Words
+    guessed: Annotated[list[Guessed], BeforeValidator(one_or_many, json_schema_input_type=Guessed | list[Guessed])] = []
+
+
+class Job(Work):
+    """Work that belongs to no dish: flowers, table, ice, candles, coats. `lay the table` alone is one too.
+
+    `supplies`: what must be bought or brought for it.
+    """
+
+    job: Words
+    supplies: Annotated[
+        list[IngredientLine],
+        BeforeValidator(one_or_many, json_schema_input_type=IngredientLine | list[IngredientLine]),
+    ] = []
+
+
+def _read_job(value: Any) -> Any:
+    return {"job": value} if isinstance(value, str) else value
+
+
+JobLine = Annotated[Job, BeforeValidator(_read_job, json_schema_input_type=str | Job)]

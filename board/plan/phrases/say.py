@@ -1,0 +1,38 @@
+"""Parts of a plan back into the words a host would write: what `parse_station` and `parse_keep` read. Pure."""
+
+from board.plan.phrases.durations import short
+from board.plan.phrases.stations import Heat, Keep, Station
+
+
+def station_text(station: Station) -> str:
+    """`oven at 200 C (190 to 210 C), 1 shelf, roasting tin`; reads back as the same station."""
+    head = station.oven or station.place
+    if station.off:
+        head += " off"
+    if station.heat is not None:
+        head += f" at {heat_text(station.heat)}"
+    pieces = [head]
+    if station.ajar:
+        pieces.append("door ajar")
+    if station.shelves is not None:
+        pieces.append("1 shelf" if station.shelves == 1 else f"{station.shelves} shelves")
+    if station.rings is not None:
+        pieces.append("1 ring" if station.rings == 1 else f"{station.rings} rings")
+    if station.litres is not None:
+        pieces.append(f"{station.litres:g} litres")
+    pieces += [tool if count == 1 else f"{count} {tool}" for tool, count in station.tools.items()]
+    return ", ".join(pieces)
+
+
+def heat_text(heat: Heat) -> str:
+    """`200 C (190 to 210 C)`."""
+    return f"{heat.want:g} C ({heat.low:g} to {heat.high:g} C)"
+
+
+def keep_text(keep: Keep) -> str:
+    """`40 min in the oven at 90 C (80 to 100 C)`."""
+    where = keep.where
+    if where == Station(place="hot"):
+        return f"{short(keep.minutes)} hot"
+    joint = "on the" if where.place == "stovetop" else "in the"
+    return f"{short(keep.minutes)} {joint} {station_text(where)}"

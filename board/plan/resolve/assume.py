@@ -1,0 +1,335 @@
+"""What the program takes for granted where a plan is silent; each thing taken is listed for `check`."""
+
+from dataclasses import dataclass, replace
+from datetime import UTC, datetime, timedelta
+from zoneinfo import ZoneInfo
+
+from dateutil.relativedelta import relativedelta
+
+from board.facts.jobs import JOB_MINUTES, USUAL_JOBS, UsualJob
+from board.facts.rule_set import RuleSet
+from board.facts.rule_sets import rule_set
+from board.facts.tableware import LEAST_WASH_MINUTES, WASH_MINUTES_A_PIECE
+from board.plan.model.model import Plan
+from board.plan.model.work import Way, Work
+from board.plan.phrases.care import Thaw
+from board.plan.phrases.durations import Attention, Spread, short
+from board.plan.phrases.stations import ACCEPTS_EITHER_SIDE, Keep, Station
+from board.plan.phrases.when import instant, is_small_hours
+from board.plan.resolve.caring import NO_CARE, Care, care_of
+from board.plan.resolve.laying import laid, wash_ups
+from board.plan.resolve.links import (
+    EATEN_MINUTES,
+    Link,
+    Linked,
+    Node,
+    clear_id,
+    eaten_minutes,
+    is_before_guests,
+    serve_id,
+)
+from board.plan.resolve.taken_up import spoils_by_what_it_takes_up
+
+KEEPS_MINUTES = 120  # in the room; the usual two-hour limit for perishable food (USDA FSIS)
+BEST_WITHIN_MINUTES = 15  # for a hot dish before it is served; common practice, no source
+# To plate and carry a course, to clear it, to bring the guests to the table: common practice, no source.
+SERVE_MINUTES = 5
+CLEAR_MINUTES = 5
+SEAT_MINUTES = 5
+MAY_SLIP_MINUTES = 10  # ours
+DAY_MINUTES = 24 * 60  # what thawed in the fridge keeps there, where the plan is silent; FSIS gives 1 day and more
+# Hands to put in and take out, and to put away: common practice, no source.
+OVEN_ATTENDED = Attention(start=2, end=2)
+STORED_ATTENDED = Attention(start=2)
+
+
+@dataclass(frozen=True, slots=True)
+class FilledWay:
+    """One way to do a piece of work, nothing left open."""
+
+    where: Station
+    takes: Spread
+    attended: Attention
+    keeps: Keep | None
+
+
+@dataclass(frozen=True, slots=True)
+class Task:
+    """A piece of work ready for the timetable."""
+
+    node: Node
+    ways: tuple[FilledWay, ...]
+    best_within: int | None = None
+    care: Care = NO_CARE
+
+    @property
+    def work(self) -> Work | None:
+        return self.node.work
+
+
+@dataclass(frozen=True, slots=True)
+class CourseWanted:
+    """A course with its times filled. `wanted` in UTC; minutes for the rest."""
+
+    name: str
+    serve: str  # ids of the serving and the clearing
+    clear: str
+    wanted: datetime
+    eaten: int
+    may_slip: int
+    standing: bool
+
+
+@dataclass(frozen=True)
+class Filled:
+    """All tasks by id, their links, the courses, when guests arrive (UTC), and what was assumed."""
+
+    tasks: dict[str, Task]
+    links: tuple[Link, ...]
+    courses: tuple[CourseWanted, ...]
+    arrive: datetime
+    assumed: tuple[str, ...]
+
+
+class _Assumed:
+    """Collects what was assumed; the same assumption about several steps becomes one line."""
+
+    def __init__(self) -> None:
+        self.about: dict[str, list[str]] = {}
+
+    def say(self, what: str, who: str) -> None:
+        about = self.about.setdefault(what, [])
+        if who not in about:
+            about.append(who)
+
+    def lines(self) -> tuple[str, ...]:
+        return tuple(f"{what}: {', '.join(who)}" if who != [""] else what for what, who in self.about.items())
+
+
+def fill(plan: Plan, linked: Linked) -> Filled:
+    """The plan with every open value filled."""
+    assumed = _Assumed()
+    zone = ZoneInfo(plan.zone)
+    arrive = instant(plan.date, plan.arrive, zone)
+    to_serve = {link.first for link in linked.links if link.second.startswith("serve/")}
+    tasks = {node.id: _task(plan, node, assumed, served_next=node.id in to_serve) for node in linked.nodes.values()}
+    spoiling = frozenset(id_ for id_, task in tasks.items() if task.care.spoils)
+    for id_ in spoils_by_what_it_takes_up(plan, linked.nodes, linked.links, spoiling) - spoiling:
+        tasks[id_] = replace(tasks[id_], care=replace(tasks[id_].care, spoils=True))
+    courses = _courses(plan, zone, arrive, assumed)
+    _kitchen(plan, assumed)
+    _table(plan, assumed)
+    return Filled(tasks, tuple(linked.links), courses, arrive, assumed.lines())
+
+
+def _task(plan: Plan, node: Node, assumed: _Assumed, *, served_next: bool) -> Task:
+    work = node.work
+    if work is None:
+        return Task(node, (_own_way(plan, node, assumed),))
+    if node.kind == "job" and is_before_guests(work):
+        assumed.say("is done before the guests arrive, if it can be", node.name)
+    rules = rule_set(plan.rules)
+    usual = _usual(node, plan.guest_count)
+    base = _way(work, work, node, usual, rules, assumed)
+    ways = (base, *(_way(way, work, node, usual, rules, assumed) for way in work.or_))
+    best = work.best_within
+    if best is None and served_next and base.where.place in ("oven", "stovetop"):
+        best = BEST_WITHIN_MINUTES
+        assumed.say(f"served within {BEST_WITHIN_MINUTES} min of being ready, if it can be", node.name)
+    return Task(node, ways, best, care_of(plan, node, assumed.say))
+
+
+def _own_way(plan: Plan, node: Node, assumed: _Assumed) -> FilledWay:
+    """How the program's own nodes are done: guests arrive, guests to the table, serve, clear."""
+    minutes = 0
+    if node.kind == "seat":
+        minutes = SEAT_MINUTES
+        assumed.say(f"{minutes} min to bring the guests to the table", "")
+    elif node.kind in ("serve", "clear"):
+        course = plan.courses[int(node.loc[1])]
+        given = course.serve if node.kind == "serve" else course.clear
+        usual = SERVE_MINUTES if node.kind == "serve" else CLEAR_MINUTES
+        minutes = usual if given is None else given
+        if given is None:
+            what = "to plate and carry a course" if node.kind == "serve" else "to clear a course"
+            assumed.say(f"{usual} min {what}", course.course)
+    return FilledWay(Station(place="front-of-house"), _exactly(minutes), Attention(whole=True), None)
+
+
+def _exactly(minutes: int) -> Spread:
+    return Spread(low=minutes, likely=minutes, high=minutes)
+
+
+def _usual(node: Node, guests: int) -> UsualJob | None:
+    """The job everybody knows by that name, as long as it takes for so many."""
+    usual = USUAL_JOBS.get(node.name.casefold()) if node.kind == "job" else None
+    return usual and replace(usual, minutes=usual.minutes_for(guests))
+
+
+def _way(way: Way, work: Work, node: Node, usual: UsualJob | None, rules: RuleSet, assumed: _Assumed) -> FilledWay:
+    """One way, filled first from the step's main way, then from what is usual."""
+    on = way.where or work.where
+    if work.thaws is not None:
+        return _thaw_way(work.thaws, way, node, on, rules, assumed)
+    if on is None and usual is not None and usual.fridge_minutes:
+        on = Station(place="fridge")
+        assumed.say("needs no fridge room worth counting", node.name)
+    elif on is None:
+        in_front = node.kind == "job" and (usual is None or usual.place == "front-of-house")
+        on = Station(place="front-of-house" if in_front else "worktop")
+        hands = ", with hands on it all the time" if way.attended is None and work.attended is None else ""
+        assumed.say(("is done front of house" if in_front else "is done at the worktop") + hands, node.name)
+    on = _amounts(on, node.name, assumed)
+    takes = way.takes or work.takes
+    if takes is None:
+        minutes = max(usual.minutes, usual.fridge_minutes) if usual else JOB_MINUTES
+        takes = _exactly(minutes)
+        assumed.say(f"takes {short(minutes)}", node.name)
+    attended = way.attended or (
+        work.attended if way.where is None or work.where is None or way.where.lane == work.where.lane else None
+    )
+    if attended is None:
+        attended = _attended(on, usual.minutes if usual and usual.fridge_minutes else None, node, assumed)
+    keeps = way.keeps or work.keeps
+    if keeps is None and node.kind == "step":
+        keeps = Keep(minutes=KEEPS_MINUTES, where=Station(place="room"))
+        assumed.say(f"keeps {short(KEEPS_MINUTES)} in the room", node.name)
+    elif keeps is not None:
+        where = _kept_hot(_amounts(keeps.where, node.name, assumed), node.name, rules, assumed)
+        keeps = Keep(minutes=keeps.minutes, where=where)
+    return FilledWay(on, takes, attended, keeps)
+
+
+def _thaw_way(thaw: Thaw, way: Way, node: Node, on: Station | None, rules: RuleSet, assumed: _Assumed) -> FilledWay:
+    """Thawing takes as long as its weight asks for, where the plan gives no time of its own."""
+    in_fridge = thaw.where == "fridge"
+    on = _amounts(on or Station(place="fridge" if in_fridge else "worktop"), node.name, assumed)
+    takes = way.takes
+    if takes is None:
+        minutes = rules.thaw_fridge_minutes(thaw.kilos) if in_fridge else rules.thaw_water_minutes(thaw.kilos)
+        takes = _exactly(minutes)
+        assumed.say(f"thaws in {short(minutes)}", node.name)
+    attended = way.attended
+    if attended is None and in_fridge:
+        attended = STORED_ATTENDED
+        assumed.say("needs hands 2 min at the start", node.name)
+    elif attended is None:
+        every = rules.thaw.change_water_minutes
+        attended = Attention(start=2, every=every, look=2)
+        assumed.say(f"needs hands 2 min at the start, and 2 min every {every} min for fresh water", node.name)
+    keeps = way.keeps or Keep(minutes=DAY_MINUTES if in_fridge else 0, where=Station(place="fridge"))
+    return FilledWay(on, takes, attended, keeps)
+
+
+def _amounts(on: Station, name: str, assumed: _Assumed) -> Station:
+    update: dict[str, int] = {}
+    if on.place == "oven" and on.shelves is None and not on.off:
+        update["shelves"] = 1
+        assumed.say("takes 1 shelf", name)
+    if on.place == "stovetop" and on.rings is None:
+        update["rings"] = 1
+        assumed.say("takes 1 ring", name)
+    if on.heat is not None and not on.heat.range_given:
+        assumed.say(f"accepts {ACCEPTS_EITHER_SIDE:g} °C either side of its setting", name)
+    return on.model_copy(update=update) if update else on
+
+
+def _kept_hot(where: Station, name: str, rules: RuleSet, assumed: _Assumed) -> Station:
+    """What is kept hot at a setting whose range the plan leaves open is never kept below hot holding."""
+    heat, least = where.heat, rules.hot_holding
+    if heat is None or heat.range_given or not least.at_least(heat.want) or least.at_least(heat.low):
+        return where
+    low = min(heat.want, least.celsius)
+    assumed.say(f"is kept at {low:g} °C or above ({rules.title})", name)
+    return where.model_copy(update={"heat": heat.model_copy(update={"low": low})})
+
+
+def _attended(on: Station, stored: int | None, node: Node, assumed: _Assumed) -> Attention:
+    if stored is not None:
+        assumed.say(f"needs hands {short(stored)} at the start", node.name)
+        return Attention(start=stored)
+    if on.place == "oven":
+        assumed.say("needs hands 2 min at the start and 2 min at the end", node.name)
+        return OVEN_ATTENDED
+    if on.place in ("fridge", "freezer"):
+        assumed.say("needs hands 2 min at the start", node.name)
+        return STORED_ATTENDED
+    if node.work is None or node.work.where is not None:
+        assumed.say("needs hands all the time", node.name)
+    return Attention(whole=True)
+
+
+def _courses(plan: Plan, zone: ZoneInfo, arrive: datetime, assumed: _Assumed) -> tuple[CourseWanted, ...]:
+    found: list[CourseWanted] = []
+    for course in plan.courses:
+        if course.eaten_in is None:
+            assumed.say(f"eaten in {EATEN_MINUTES} min", course.course)
+        if course.may_slip is None:
+            assumed.say(f"may go out up to {MAY_SLIP_MINUTES} min late", course.course)
+        found.append(
+            CourseWanted(
+                name=course.course,
+                serve=serve_id(course.course),
+                clear=clear_id(course.course),
+                wanted=_wanted(plan, zone, arrive, found, len(found)),
+                eaten=eaten_minutes(course),
+                may_slip=MAY_SLIP_MINUTES if course.may_slip is None else course.may_slip,
+                standing=course.standing,
+            )
+        )
+    return tuple(found)
+
+
+def _wanted(plan: Plan, zone: ZoneInfo, arrive: datetime, before: list[CourseWanted], index: int) -> datetime:
+    at = plan.courses[index].at
+    if at.clock is not None:
+        moment = instant(plan.date, at.clock, zone)
+        if moment < arrive and is_small_hours(at.clock):
+            moment = instant(plan.date + relativedelta(days=1), at.clock, zone)
+        return moment
+    assert at.after is not None
+    gap = timedelta(minutes=at.after.minutes)
+    if at.after.course_before:
+        return before[-1].wanted + gap
+    if at.after.course is not None:
+        return next(c for c in before if serve_id(c.name) == serve_id(at.after.course)).wanted + gap
+    return arrive + gap
+
+
+def _kitchen(plan: Plan, assumed: _Assumed) -> None:
+    said = plan.kitchen.model_fields_set
+    if not said:
+        assumed.say("an ordinary kitchen: one oven with two shelves, four rings", "")
+    elif "ovens" not in said:
+        assumed.say("the kitchen has one oven with two shelves", "")
+    if said and "rings" not in said:
+        assumed.say(f"the kitchen has {plan.kitchen.rings} rings", "")
+    for name, oven in plan.kitchen.ovens.items():
+        if "ovens" in said and "shelves" not in oven.model_fields_set:
+            assumed.say(f"has {oven.shelves} shelves", name)
+        if not {"low", "high"} <= oven.model_fields_set:
+            assumed.say(f"goes from {oven.low:g} to {oven.high:g} °C", name)
+        if oven.heats is None:
+            assumed.say("heats from cold to 175 °C in 15 min", name)
+        if oven.cools is None:
+            assumed.say("cools from 200 to 120 °C in 25 min", name)
+
+
+def _table(plan: Plan, assumed: _Assumed) -> None:
+    """What is laid where the plan does not say; told only where it counts what the house has."""
+    if plan.table is None:
+        return
+    covers: dict[int | None, list[str]] = {}
+    for each in laid(plan):
+        if each.assumed:
+            covers.setdefault(each.course, []).append(each.piece)
+    for course, pieces in covers.items():
+        name = "the whole meal" if course is None else plan.courses[course].course
+        assumed.say(f"is laid with {', '.join(pieces)}", name)
+    if plan.table.wash_between and wash_ups(plan):
+        assumed.say(f"{WASH_MINUTES_A_PIECE:g} min to wash a piece of the table, at least {LEAST_WASH_MINUTES} min", "")
+
+
+def midnight(plan: Plan) -> datetime:
+    """When the event's day begins, in UTC."""
+    return instant(plan.date, "00:00", ZoneInfo(plan.zone)).astimezone(UTC)

@@ -1,0 +1,60 @@
+"""When each course is wanted: told apart by name, after the guests come, and in the order they are written. Pure."""
+
+from board.plan.model.courses import Course
+from board.plan.model.model import Plan
+from board.plan.phrases.durations import MINUTES_PER_DAY
+from board.plan.phrases.phrase import near
+from board.plan.phrases.when import clock_of, is_small_hours, minute_of
+from board.plan.places import Loc
+from board.plan.resolve.problem import Problem, slug
+
+
+def course_times(plan: Plan) -> list[Problem]:
+    """Courses told apart by name, each wanted after the guests and not before the course written before it."""
+    problems = []
+    wanted: dict[str, int | None] = {}
+    before: Course | None = None
+    for c, course in enumerate(plan.courses):
+        at: Loc = ("courses", c, "at")
+        after = course.at.after
+        if slug(course.course) in wanted:
+            message = f"two courses are called {course.course!r}"
+            problems.append(Problem("plan 4", message, "Give each its own name.", ("courses", c, "course")))
+        if after is not None and after.course_before and before is None:
+            mend = "Write a time, or `10 min after guests arrive`."
+            problems.append(Problem("plan 8", "the first course has none before it", mend, at))
+        if after is not None and after.course is not None and slug(after.course) not in wanted:
+            guess = near(after.course, [x.course for x in plan.courses[:c]])
+            message = f"no course before this one is called {after.course!r}.{guess}"
+            problems.append(Problem("plan 8", message, "Name an earlier course.", at))
+        minute = _wanted(plan, course, wanted, before)
+        problems += _too_early(plan, course, minute, before, wanted, at)
+        wanted[slug(course.course)], before = minute, course
+    return problems
+
+
+def _wanted(plan: Plan, course: Course, wanted: dict[str, int | None], before: Course | None) -> int | None:
+    """The minute on the clock a course is wanted, from the event's midnight; None where that cannot be told."""
+    arrive, after = minute_of(plan.arrive), course.at.after
+    if after is None:
+        clock = course.at.clock or plan.arrive
+        past_midnight = minute_of(clock) < arrive and is_small_hours(clock)
+        return minute_of(clock) + (MINUTES_PER_DAY if past_midnight else 0)
+    name = before.course if after.course_before and before else after.course
+    start = arrive if name is None else wanted.get(slug(name))
+    return None if start is None else start + after.minutes
+
+
+def _too_early(
+    plan: Plan, course: Course, minute: int | None, before: Course | None, wanted: dict[str, int | None], at: Loc
+) -> list[Problem]:
+    if minute is None:
+        return []
+    if minute < minute_of(plan.arrive):
+        message = f"{course.course} is wanted at {clock_of(minute)}, before the guests arrive at {plan.arrive}"
+        return [Problem("plan 13", message, "Write a later time, or let the guests arrive earlier.", at)]
+    earlier = wanted[slug(before.course)] if before else None
+    if before is not None and earlier is not None and minute < earlier:
+        message = f"{course.course} is wanted at {clock_of(minute)}, before {before.course} at {clock_of(earlier)}"
+        return [Problem("plan 13", message, "Write the courses in the order they are served, or mend a time.", at)]
+    return []

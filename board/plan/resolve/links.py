@@ -1,0 +1,346 @@
+"""What follows what: every piece of work of a plan as a node, and the links between them, by name.
+
+Steps of a dish follow one another as written unless `after` says otherwise. Around them stand the nodes the
+program adds itself: guests arrive, guests to the table, for each course its serving and its clearing, and what is
+washed in between where the plan wants that.
+"""
+
+from collections import Counter
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from graphlib import CycleError, TopologicalSorter
+from typing import Literal
+
+from board.plan.model.courses import Course
+from board.plan.model.model import Plan
+from board.plan.model.work import Job, Ref, Work
+from board.plan.phrases.durations import Attention, Spread, short
+from board.plan.phrases.phrase import near
+from board.plan.phrases.stations import Station
+from board.plan.places import Loc
+from board.plan.resolve.course_times import course_times
+from board.plan.resolve.dish_names import OWN_NAME, dish_names
+from board.plan.resolve.laying import wash_ups
+from board.plan.resolve.pouring import pouring_jobs
+from board.plan.resolve.problem import Problem as Problem  # beside the links they are asked for by
+from board.plan.resolve.problem import fold as fold
+from board.plan.resolve.problem import slug as slug
+from board.plan.resolve.trips import trip_jobs
+from board.plan.resolve.uses import uses
+
+Kind = Literal["step", "job", "arrive", "seat", "serve", "clear"]
+
+ARRIVE = "guests arrive"
+SEAT = "guests to the table"
+
+
+@dataclass(frozen=True, slots=True)
+class Node:
+    """One piece of work. `id` is stable as long as dish and step keep their names."""
+
+    id: str
+    kind: Kind
+    name: str
+    loc: Loc
+    work: Work | None = None
+    dish: str | None = None
+    course: str | None = None
+
+
+def is_written(node: Node) -> bool:
+    """Whether its host wrote it as work of its own, and not as a trip to the shops or a drink to pour."""
+    return node.kind == "step" or (node.kind == "job" and node.loc[0] == "jobs")
+
+
+@dataclass(frozen=True, slots=True)
+class Link:
+    """`second` starts at least `least` and at most `most` minutes after `first` ends; firm ones never bend."""
+
+    first: str
+    second: str
+    least: int = 0
+    most: int | None = None
+    firm: bool = True
+
+
+@dataclass
+class Linked:
+    """Nodes in the order of the plan, and their links."""
+
+    nodes: dict[str, Node] = field(default_factory=dict)
+    links: list[Link] = field(default_factory=list)
+
+
+def labels(nodes: Iterable[Node]) -> dict[str, str]:
+    """What each piece of work is called on sheet and board: its name, with its dish where others share the name."""
+    nodes = list(nodes)
+    counted = Counter(fold(node.name) for node in nodes)
+    return {
+        node.id: f"{node.name} in {node.dish}" if node.dish and counted[fold(node.name)] > 1 else node.name
+        for node in nodes
+    }
+
+
+def link(plan: Plan) -> tuple[Linked, list[Problem]]:
+    """All nodes and links; and each reference that leads nowhere, each ring, each name the kitchen lacks."""
+    linked = Linked()
+    problems: list[Problem] = []
+    chains = _add_nodes(plan, linked)
+    names = Names(linked)
+    for chain in chains:
+        _link_chain(chain, names, linked, problems)
+    _link_courses(plan, linked, chains)
+    for node in [n for n in linked.nodes.values() if n.kind == "job"]:
+        _link_job(node, names, linked, problems)
+    _add_wash_ups(plan, linked)
+    times = course_times(plan)
+    if all(problem.code != "plan 4" for problem in times):  # two courses of one name would seem a ring
+        problems += _cycle(linked)
+    problems += [
+        p
+        for node in linked.nodes.values()
+        if node.work
+        for p in uses(plan, node.loc, node.work, is_step=node.kind == "step")
+    ]
+    problems += _rests_of_nothing(linked)
+    problems += [*times, *dish_names(plan)]
+    return linked, problems
+
+
+def serve_id(course: str) -> str:
+    return f"serve/{slug(course)}"
+
+
+def clear_id(course: str) -> str:
+    return f"clear/{slug(course)}"
+
+
+_OWN_WORDS = {"serve", "clear", "jobs"}  # begin the ids of the program's own nodes
+
+
+def _add_nodes(plan: Plan, linked: Linked) -> list[list[Node]]:
+    """Adds every node; the steps of each dish come back as a chain."""
+
+    def add(base: str, kind: Kind, name: str, loc: Loc, *work: Work | str | None) -> Node:
+        unique, number = base, 2
+        while unique in linked.nodes:
+            unique, number = f"{base}-{number}", number + 1
+        linked.nodes[unique] = Node(unique, kind, name, loc, *work)  # type: ignore[arg-type]  # in its order
+        return linked.nodes[unique]
+
+    add("guests-arrive", "arrive", ARRIVE, ("arrive",))
+    first = next((course for course in plan.courses if not course.standing), None)
+    if first is not None:
+        add("guests-to-the-table", "seat", SEAT, ("courses",), None, None, first.course)
+    chains = []
+    for c, course in enumerate(plan.courses):
+        loc: Loc = ("courses", c)
+        for d, dish in enumerate(course.dishes):
+            base = slug(dish.dish) + ("-dish" if slug(dish.dish) in _OWN_WORDS else "")
+            chain = []
+            for s, step in enumerate(dish.steps):
+                at: Loc = (*loc, "dishes", d, "steps", s)
+                chain.append(add(f"{base}/{slug(step.step)}", "step", step.step, at, step, dish.dish, course.course))
+            chains.append(chain)
+        add(serve_id(course.course), "serve", f"serve {course.course}", loc, None, None, course.course)
+        add(clear_id(course.course), "clear", f"clear {course.course}", loc, None, None, course.course)
+    jobs: list[tuple[Loc, Job]] = [(("jobs", j), job) for j, job in enumerate(plan.jobs)]
+    for at, job in (*jobs, *trip_jobs(plan), *pouring_jobs(plan)):
+        add(f"jobs/{slug(job.job)}", "job", job.job, at, job)
+    return chains
+
+
+WORDS_LONGEST = 300  # as a plan's own words are
+
+
+def _add_wash_ups(plan: Plan, linked: Linked) -> None:
+    """A job each for what runs short: after the course that used it is cleared, before the one that needs it."""
+    if plan.table is None or not plan.table.wash_between:
+        return
+    for up in wash_ups(plan):
+        used, needed = plan.courses[up.after].course, plan.courses[up.before].course
+        base = f"jobs/wash-up-of-{slug(used)}-for-{slug(needed)}"
+        id_ = next(i for i in (base, *(f"{base}-{n}" for n in range(2, 10_000))) if i not in linked.nodes)
+        job = Job(
+            job=up.name,
+            where=Station(place="worktop"),
+            takes=Spread(low=up.minutes, likely=up.minutes, high=up.minutes),
+            attended=Attention(whole=True),
+            after=[Ref(step=f"clear {used}"[:WORDS_LONGEST])],
+            before=[Ref(step=f"serve {needed}"[:WORDS_LONGEST])],
+        )
+        linked.nodes[id_] = Node(id_, "job", up.name, ("table", "wash between"), job)
+        linked.links += [Link(clear_id(used), id_), Link(id_, serve_id(needed))]
+
+
+class Names:
+    """Finds a node by the words the host wrote: in the same dish first, then anywhere if only one is called so."""
+
+    def __init__(self, linked: Linked) -> None:
+        self.nodes = linked.nodes
+        self.by_name: dict[str, list[Node]] = {}
+        for node in linked.nodes.values():
+            keys = {node.name, f"{node.name} in {node.dish}"} if node.dish else {node.name}
+            for key in keys:
+                self.by_name.setdefault(fold(key), []).append(node)
+
+    def find(self, words: str, dish: str | None, loc: Loc) -> Node | Problem:
+        found = self.by_name.get(fold(words), [])
+        here = [node for node in found if node.dish == dish]
+        if len(found) > 1 and len(here) == 1:
+            found = here
+        if len(found) == 1:
+            return found[0]
+        if found:
+            options = dict.fromkeys(f"{n.name} in {n.dish}" for n in found if n.dish)
+            apart = len({option.casefold() for option in options}) > 1  # `bake` and `Bake` are one name
+            mend = f"Write {' or '.join(repr(o) for o in options)}." if apart else OWN_NAME
+            return Problem("plan 9", f"{words!r} is the name of {len(found)} pieces of work", mend, loc)
+        known = [n.name if " in " not in words or not n.dish else f"{n.name} in {n.dish}" for n in self.nodes.values()]
+        mend = "Write the other step's words as they stand in the plan."
+        return Problem("plan 8", f"no step or job is called {words!r}.{near(words, known)}", mend, loc)
+
+
+_Found = list[tuple[Ref, Node]]
+
+
+def _refs(refs: list[Ref], node: Node, key: str, names: Names, problems: list[Problem]) -> _Found:
+    found: _Found = []
+    for number, ref in enumerate(refs):
+        if fold(ref.step) == "nothing":
+            continue
+        loc: Loc = (*node.loc, key, number)
+        other = names.find(ref.step, node.dish, loc)
+        if isinstance(other, Problem):
+            problems.append(other)
+        elif other is node:
+            mend = "Name the step it really follows."
+            problems.append(Problem("plan 10", f"{node.name!r} waits for itself", mend, loc))
+        elif ref.at_most is not None and ref.at_most < ref.at_least:
+            message = f"at most {short(ref.at_most)} is less than at least {short(ref.at_least)}"
+            problems.append(Problem("plan 11", message, "Swap the two.", loc))
+        else:
+            found.append((ref, other))
+    return found
+
+
+def _rests(node: Node) -> bool:
+    """Whether it stands in a switched-off oven, which only what was baked just before can do."""
+    return node.work is not None and any(way.where is not None and way.where.off for way in (node.work, *node.work.or_))
+
+
+def _bakes(node: Node) -> bool:
+    """Whether it is done in a hot oven, one way or another, for any time at all."""
+    if node.work is None:
+        return False
+    for way in (node.work, *node.work.or_):
+        on, takes = way.where or node.work.where, way.takes or node.work.takes
+        if on is not None and on.place == "oven" and not on.off and (takes is None or takes.likely > 0):
+            return True
+    return False
+
+
+def _link(ref: Ref, first: Node, second: Node) -> Link:
+    if ref.at_once or (_rests(second) and _bakes(first)):
+        return Link(first.id, second.id, ref.at_least, ref.at_least, firm=True)
+    # A limit on waiting bends at a price, as a keeping limit does; the order itself never does. But the guests
+    # come when they come: being ready for them can fail, so it may bend.
+    return Link(first.id, second.id, ref.at_least, ref.at_most, firm=second.kind != "arrive")
+
+
+def _link_chain(chain: list[Node], names: Names, linked: Linked, problems: list[Problem]) -> None:
+    for previous, node in zip([None, *chain], chain, strict=False):
+        assert node.work is not None
+        if node.work.after is None and previous is not None:
+            linked.links.append(_link(Ref(step=previous.name), previous, node))
+        _link_work(node, node.work, names, linked, problems)
+
+
+def _link_work(node: Node, work: Work, names: Names, linked: Linked, problems: list[Problem]) -> None:
+    """The links that a step or job asks for by name."""
+    for ref, other in _refs(work.after or [], node, "after", names, problems):
+        linked.links.append(_link(ref, other, node))
+    for ref, other in _refs(work.before or [], node, "before", names, problems):
+        linked.links.append(_link(ref, node, other))
+
+
+def _link_courses(plan: Plan, linked: Linked, chains: list[list[Node]]) -> None:
+    """What no other step of its course follows leads to the serving; guests and courses follow one another."""
+    nodes = linked.nodes
+    followed = {
+        k.first for k in linked.links if nodes[k.second].dish and nodes[k.second].course == nodes[k.first].course
+    }
+    for chain in chains:
+        for node in chain:
+            if node.id not in followed:
+                linked.links.append(Link(node.id, serve_id(node.course or "")))
+    first_seated = next((c for c in plan.courses if not c.standing), None)
+    linked.links.append(Link("guests-arrive", serve_id(plan.courses[0].course)))
+    if first_seated is not None:
+        linked.links.append(Link("guests-arrive", "guests-to-the-table"))
+        linked.links.append(Link("guests-to-the-table", serve_id(first_seated.course), 0, 10))
+    for course, following in zip(plan.courses, [*plan.courses[1:], None], strict=True):
+        eaten = eaten_minutes(course)
+        linked.links.append(Link(serve_id(course.course), clear_id(course.course), eaten))
+        if following is not None and not course.standing:
+            linked.links.append(Link(clear_id(course.course), serve_id(following.course)))
+        elif following is not None:
+            target = "guests-to-the-table" if following is first_seated else serve_id(following.course)
+            linked.links.append(Link(serve_id(course.course), target, eaten))
+
+
+EATEN_MINUTES = 25  # a course at the table; common practice, no source
+
+
+def eaten_minutes(course: Course) -> int:
+    """How long a course is likely to be eaten; assumed where the plan is silent."""
+    return course.eaten_in.likely if course.eaten_in else EATEN_MINUTES
+
+
+def _link_job(node: Node, names: Names, linked: Linked, problems: list[Problem]) -> None:
+    assert node.work is not None
+    if is_before_guests(node.work):
+        linked.links.append(Link(node.id, "guests-arrive", firm=False))
+    _link_work(node, node.work, names, linked, problems)
+
+
+def is_before_guests(job: Work) -> bool:
+    """A job that says nothing of its time is done before the guests arrive."""
+    return job.before is None and job.after is None and job.not_before is None
+
+
+def _cycle(linked: Linked) -> list[Problem]:
+    sorter: TopologicalSorter[str] = TopologicalSorter({id_: set() for id_ in linked.nodes})
+    for each in linked.links:
+        sorter.add(each.second, each.first)
+    try:
+        sorter.prepare()
+    except CycleError as wrong:
+        ring = [linked.nodes[id_] for id_ in wrong.args[1]]
+        words = " → ".join(repr(node.name) for node in ring)
+        spot = next((node for node in ring if node.work), ring[0])
+        mend = "Take out one of the `after` or `before` lines."
+        return [Problem("plan 12", f"these wait for one another in a ring: {words}", mend, spot.loc)]
+    return []
+
+
+def _rests_of_nothing(linked: Linked) -> list[Problem]:
+    """A rest in the oven, switched off, that does not follow one bake of its own at once."""
+    problems = []
+    resting: dict[str, str] = {}  # bake → the rest that follows it
+    for node in linked.nodes.values():
+        if not _rests(node):
+            continue
+        bakes = [k for k in linked.links if k.second == node.id and _bakes(linked.nodes[k.first])]
+        mend = "Write it right after the one step it follows in that oven, or name that step under `after`."
+        what = "" if len(bakes) == 1 else "follows nothing baked" if not bakes else "follows several things baked"
+        if len(bakes) == 1 and bakes[0].least:
+            what, mend = "waits after its bake", "It follows its bake at once: leave out `at least`."
+        elif len(bakes) == 1 and bakes[0].first in resting:
+            what = f"so does {resting[bakes[0].first]!r} after the same bake"
+            mend = "One bake has one rest in its oven: make one step of the two."
+        if what:
+            message = f"{node.name!r} stands in an oven that is switched off, and {what}"
+            problems.append(Problem("plan 14", message, mend, (*node.loc, "where")))
+        resting.update({k.first: node.name for k in bakes})
+    return problems

@@ -1,0 +1,83 @@
+"""Who is served which dish: everybody, but for dishes that are only for some, not for some, or stand instead of one."""
+
+from board.plan.model.courses import Course, Dish
+from board.plan.model.model import Plan
+from board.plan.phrases.phrase import near
+from board.plan.places import Loc
+from board.plan.resolve.problem import Problem, fold
+
+
+def served(plan: Plan, course: Course) -> list[tuple[int, ...]]:
+    """For each dish of a course, as they stand, the numbers of the guest lines that are served it."""
+    return [tuple(g for g in range(len(plan.guests)) if _eats(plan, course, dish, g)) for dish in course.dishes]
+
+
+def count_of(plan: Plan, guests: tuple[int, ...] | set[int]) -> int:
+    """How many people stand on these guest lines."""
+    return sum(plan.guests[g].count for g in guests)
+
+
+def _eats(plan: Plan, course: Course, dish: Dish, guest: int) -> bool:
+    name = fold(plan.guests[guest].name)
+    if dish.only_for is not None and name not in map(fold, dish.only_for):
+        return False
+    if dish.not_for is not None and name in map(fold, dish.not_for):
+        return False
+    return not any(
+        other.instead_of is not None
+        and fold(other.instead_of) == fold(dish.dish)
+        and name in map(fold, other.only_for or [])
+        for other in course.dishes
+        if other is not dish
+    )
+
+
+def misnamed(plan: Plan) -> list[Problem]:
+    """Guests and dishes that `only for`, `not for` and `instead of` name and the plan does not have."""
+    problems = []
+    for c, course in enumerate(plan.courses):
+        for d, dish in enumerate(course.dishes):
+            loc: Loc = ("courses", c, "dishes", d)
+            for key, names in (("only for", dish.only_for), ("not for", dish.not_for)):
+                problems += [
+                    problem
+                    for n, name in enumerate(names or [])
+                    if (problem := _no_guest(plan, name, (*loc, key, n))) is not None
+                ]
+            if dish.instead_of is not None:
+                problems += _instead(course, dish, dish.instead_of, (*loc, "instead of"))
+    return problems
+
+
+def _no_guest(plan: Plan, name: str, loc: Loc) -> Problem | None:
+    found = [guest for guest in plan.guests if fold(guest.name) == fold(name)]
+    if len(found) == 1:
+        return None
+    if found:
+        mend = "Give each line of guests a name of its own."
+        return Problem("plan 9", f"{name!r} is the name of {len(found)} lines of guests", mend, loc)
+    message = f"no guest is called {name!r}.{near(name, [guest.name for guest in plan.guests])}"
+    return Problem("plan 8", message, "Write a guest's name as it stands under guests, without what follows it.", loc)
+
+
+def _instead(course: Course, dish: Dish, words: str, loc: Loc) -> list[Problem]:
+    others = [other for other in course.dishes if other is not dish]
+    found = [other for other in others if fold(other.dish) == fold(words)]
+    if dish.only_for is None:
+        mend = "Add `only for` with the names of those who are served it."
+        return [
+            Problem("plan 6", "a dish that stands instead of another needs `only for`, which is missing", mend, loc)
+        ]
+    if fold(words) == fold(dish.dish):
+        return [Problem("plan 10", f"{dish.dish!r} stands instead of itself", "Name the dish it replaces.", loc)]
+    if not found:
+        guess = near(words, [other.dish for other in others])
+        message = f"no other dish of {course.course} is called {words!r}.{guess}"
+        return [Problem("plan 8", message, "Name a dish of the same course, in its own words.", loc)]
+    if len(found) > 1:
+        message = f"{words!r} is the name of {len(found)} dishes of {course.course}"
+        return [Problem("plan 9", message, "Give each dish a name of its own.", loc)]
+    if found[0].instead_of is not None:
+        message = f"{found[0].dish!r} stands instead of another dish itself"
+        return [Problem("plan 10", message, "Name the dish that everybody else is served.", loc)]
+    return []

@@ -1,0 +1,42 @@
+"""What spoils because it takes up what another dish has made that spoils: a tart with custard in it. Pure."""
+
+from collections.abc import Mapping
+
+from board.plan.model.model import Plan
+from board.plan.places import Loc
+from board.plan.resolve.links import Link, Node
+from board.plan.resolve.spoils import dish_at
+
+
+def spoils_by_what_it_takes_up(
+    plan: Plan, nodes: Mapping[str, Node], links: list[Link], spoils: frozenset[str]
+) -> frozenset[str]:
+    """Ids of the steps whose results spoil: those that do by their own dish, and those that take up the last of another
+    dish, with the steps that follow them there. The host's own `perishable: no` goes first."""
+    steps = [link for link in links if nodes[link.first].kind == nodes[link.second].kind == "step"]
+    onward = {link.first for link in links if _dish(nodes[link.first]) == _dish(nodes[link.second])}
+    onward |= {link.first for link in links if nodes[link.second].kind == "serve"}
+    found, taken_up = set(spoils), set[str]()
+    changed = True
+    while changed:
+        changed = False
+        for link in steps:
+            first, second = nodes[link.first], nodes[link.second]
+            same = _dish(first) == _dish(second)
+            follows = link.first in (taken_up if same else found - onward)
+            if follows and link.second not in found and not _keeps_by_word(plan, second):
+                found.add(link.second)
+                taken_up.add(link.second)
+                changed = True
+    return frozenset(found)
+
+
+def _dish(node: Node) -> Loc:
+    return node.loc[:4] if node.kind == "step" else node.loc
+
+
+def _keeps_by_word(plan: Plan, node: Node) -> bool:
+    """Whether the host said that it does not spoil."""
+    said = node.work.perishable if node.work is not None else None
+    dish = dish_at(plan, node.loc)
+    return said is False or (said is None and dish is not None and dish.perishable is False)

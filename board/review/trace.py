@@ -1,0 +1,196 @@
+"""What made each course late, from the log's own times: back along the waits that bound it to its first cause. Pure.
+
+From the serving back: a piece of work began late because what it waits for was late, because its call was answered
+late, or because the host put it off; it ended late because it took longer, or its last answer came late. At each piece
+the greatest of its own delays is told, and the walk goes on with the wait that was over last, until a piece began when
+it was planned to.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from typing import Literal
+
+from board.evening.events import (
+    CallPutOff,
+    CallRaised,
+    EveningOpened,
+    Event,
+    GuestsDelayed,
+    ReadingTaken,
+    StepStretched,
+)
+from board.evening.fold import fold_all
+from board.evening.state import State, begin
+from board.review.observe import by_one_clock
+from board.sheet.company import away_minutes, dinner_over, host_of, takes_away
+from board.sheet.run_sheet import CourseSlot, Slot
+
+Why = Literal["began late", "took longer", "answered late", "guests"]
+LATE_MINUTES = 1  # less is no delay; ours
+MINUTE = timedelta(minutes=1)
+
+
+@dataclass(frozen=True, slots=True)
+class Link:
+    """One piece of work on the way to a late course, and the minutes it added of its own."""
+
+    slot: Slot
+    why: Why
+    minutes: int
+
+
+@dataclass(frozen=True, slots=True)
+class Traced:
+    """A late course: the links from its first cause to its serving, and the one that added most."""
+
+    course: str
+    late_minutes: int
+    links: tuple[Link, ...]
+
+    @property
+    def first(self) -> Link | None:
+        return self.links[0] if self.links else None
+
+
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """A call answered late: minutes from the call to the answer, told by one clock."""
+
+    slot: Slot
+    part: str
+    minutes: int
+
+
+def answered_late(state: State, least: int = 2) -> list[Answer]:
+    """Calls at a start or an end that waited so many minutes, the longest first. A clock set by hand shifts nothing.
+
+    To say later, not ready, or that the guests are late is an answer too.
+    """
+    at, slots = by_one_clock(state.history), state.sheet.by_id()
+    found: dict[tuple[str, str], Answer] = {}
+    said = _said(state, at)
+    for event in state.history:
+        if not isinstance(event, CallRaised) or event.part == "look-in" or event.slot not in slots:
+            continue
+        step = state.steps[event.slot]
+        moment = step.started if event.part == "start" else step.finished
+        if moment is None or (event.slot, event.part) in found:
+            continue
+        moment = min([moment, *(m for m in said.get(event.slot, ()) if m >= at[event.n])])
+        minutes = round((moment - at[event.n]) / MINUTE)
+        if minutes >= least:
+            found[event.slot, event.part] = Answer(slots[event.slot], event.part, minutes)
+    return sorted(found.values(), key=lambda each: -each.minutes)
+
+
+def _said(state: State, at: dict[int, datetime]) -> dict[str, list[datetime]]:
+    """When the host said something else than done about a slot."""
+    found: dict[str, list[datetime]] = {}
+    for event in state.history:
+        slots: tuple[str, ...] = ()
+        if isinstance(event, StepStretched | GuestsDelayed):
+            slots = event.slots
+        elif isinstance(event, CallPutOff | ReadingTaken):
+            slots = (event.slot,)
+        for slot in slots:
+            found.setdefault(slot, []).append(at[event.n])
+    return found
+
+
+def trace(opened: EveningOpened, events: Sequence[Event]) -> list[Traced]:
+    """Each course that was out late, in the order of the sheet."""
+    return traced(fold_all(begin(opened.sheet), [opened, *events]))
+
+
+def traced(state: State) -> list[Traced]:
+    """The same, of an evening as it stands."""
+    found = []
+    for course in state.sheet.courses:
+        served = state.steps[course.serve].finished
+        late = round((served - course.wanted) / MINUTE) if served is not None else 0
+        if late >= LATE_MINUTES:
+            found.append(Traced(course.name, late, tuple(reversed(_back(state, course)))))
+    return found
+
+
+def _back(state: State, course: CourseSlot) -> list[Link]:
+    """From the serving to the first cause."""
+    slots, at = state.sheet.by_id(), by_one_clock(state.history)
+    called = {
+        e.slot: at[e.n] for e in reversed(state.history) if isinstance(e, CallRaised) and e.part == "start"
+    }  # the first call of each
+    late_ends = {a.slot.id: a.minutes for a in answered_late(state, LATE_MINUTES) if a.part == "end"}
+    links: list[Link] = []
+    here: Slot | None = slots[course.serve]
+    seen: set[str] = set()
+    while here is not None and here.id not in seen:
+        seen.add(here.id)
+        step = state.steps[here.id]
+        if step.started is None:
+            break
+        over = round(((step.finished or step.started) - step.started - (here.end - here.start)) / MINUTE)
+        if here.kind not in ("arrive", "serve", "clear"):
+            unheard = min(over, late_ends.get(here.id, 0))
+            if unheard >= LATE_MINUTES:
+                links.append(Link(here, "answered late", unheard))
+            if over - unheard >= LATE_MINUTES:
+                links.append(Link(here, "took longer", over - unheard))
+        began_late = round((step.started - here.start) / MINUTE)
+        if began_late < LATE_MINUTES:
+            break
+        waited_for, free = _last_wait(state, here)
+        waited = round((step.started - max(here.start, free or here.start, called.get(here.id, here.start))) / MINUTE)
+        if waited >= LATE_MINUTES:
+            links.append(Link(here, _why_waited(state, here, called), waited))
+        elif here.kind == "arrive":
+            links.append(Link(here, "guests", began_late))
+        held = free is not None and free > here.start
+        here = slots.get(waited_for) if waited_for is not None and held else None
+    return links
+
+
+def _why_waited(state: State, slot: Slot, called: Mapping[str, datetime]) -> Why:
+    """Guests who were said to be late or to sit long; a call put off; or one that nobody answered."""
+    if slot.kind == "arrive" or any(isinstance(e, GuestsDelayed) and slot.id in e.slots for e in state.history):
+        return "guests"
+    put_off = any(isinstance(e, CallPutOff) and e.slot == slot.id and e.part == "start" for e in state.history)
+    return "answered late" if slot.id in called and not put_off else "began late"
+
+
+def _last_wait(state: State, slot: Slot) -> tuple[str | None, datetime | None]:
+    """What it waited for that was over last, and when that let it go."""
+    found: tuple[str | None, datetime | None] = (None, None)
+    for wait in slot.waits:
+        other = state.steps.get(wait.after)
+        moment = None if other is None else other.finished if wait.anchor == "end" else other.started
+        if moment is None:
+            continue
+        free = moment + timedelta(minutes=wait.minutes)
+        if found[1] is None or free > found[1]:
+            found = wait.after, free
+    return found
+
+
+def away_planned_and_actual(state: State) -> tuple[int, int]:
+    """The host's minutes in the kitchen while guests were there: by the first sheet, and as it was (work that took all
+    of the host's hands by its real times, parts of a step by their planned length where it was done)."""
+    sheet, host = state.sheet, host_of(state.sheet)
+    arrived = next((state.steps[s.id].finished for s in sheet.slots if s.kind == "arrive"), None) or sheet.arrive
+    over = state.steps[sheet.courses[-1].clear].started or dinner_over(sheet)
+    actual = timedelta()
+    for slot in sheet.slots:
+        step = state.steps[slot.id]
+        if not takes_away(slot) or step.started is None:
+            continue
+        for part in slot.attended:
+            if part.who != host:
+                continue
+            begun = step.started + (part.start - slot.start)
+            ended = step.started + (part.end - slot.start)
+            if part.kind == "all" and step.finished is not None:
+                begun, ended = step.started, step.finished
+            elif part.kind == "end" and step.finished is not None:
+                begun, ended = step.finished - (part.end - part.start), step.finished
+            actual += max(timedelta(), min(ended, over) - max(begun, arrived))
+    return away_minutes(sheet), round(actual / MINUTE)

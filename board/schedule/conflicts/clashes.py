@@ -1,0 +1,123 @@
+"""Which steps fight over what, where something had to bend: the fewest that cannot all have what they need. Pure.
+
+A use is a step's (or a kept result's) taking of one kind of thing. Uses are let go of, one half at a time, until
+those left are all needed to keep the limit from being met: the divide-and-conquer search of Junker, "QuickXplain:
+preferred explanations and relaxations for over-constrained problems", AAAI 2004.
+"""
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, replace
+from typing import TypeVar
+
+from board.schedule.conflicts.bends import Bend
+from board.schedule.question import Demand, Question, Way
+
+Can = Callable[[Question, Bend, Mapping[Bend, int]], bool | None]
+
+T = TypeVar("T")
+HANDS, OVENS = "hands", "ovens"
+
+
+@dataclass(frozen=True, slots=True)
+class Taken:
+    """A job takes hands, oven or a resource (by its index); `kept`: its result does, while it stands."""
+
+    job: int
+    what: str | int
+    kept: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Clash:
+    """These cannot all have what they need without `bend`. None of them: time alone makes it bend."""
+
+    bend: Bend
+    taken: tuple[Taken, ...]
+
+
+def clash_behind(question: Question, bend: Bend, amounts: Mapping[Bend, int], can: Can) -> Clash:
+    """The fewest takings (none of them can be spared) that make it bend, all else bending no further than it does."""
+    everything = takings(question)
+
+    def clashes(kept: Sequence[Taken]) -> bool:
+        return can(letting_go(question, set(everything) - set(kept)), bend, amounts) is False
+
+    def clashes_over(kinds: Sequence[str | int]) -> bool:
+        return clashes([taken for taken in everything if taken.what in kinds])
+
+    if clashes([]):
+        return Clash(bend, ())
+    kinds = list(dict.fromkeys(taken.what for taken in everything))
+    one = next(([kind] for kind in kinds if clashes_over([kind])), None)
+    fought_over = one or _fewest([], kinds, clashes_over, changed=False)
+    among = [taken for taken in everything if taken.what in fought_over]
+    if not among or not clashes(among):  # no longer proved within the search's limit
+        return Clash(bend, ())
+    return Clash(bend, tuple(sorted(_fewest([], among, clashes, changed=False), key=everything.index)))
+
+
+def is_behind(clash: Clash, question: Question, bend: Bend, amounts: Mapping[Bend, int], can: Can) -> bool:
+    """Whether the same takings make another thing bend too."""
+    freed = set(takings(question)) - set(clash.taken)
+    return can(letting_go(question, freed), bend, amounts) is False
+
+
+def _fewest(given: list[T], among: list[T], clashes: Callable[[Sequence[T]], bool], *, changed: bool) -> list[T]:
+    if changed and clashes(given):
+        return []
+    if len(among) == 1:
+        return among
+    first, second = among[: len(among) // 2], among[len(among) // 2 :]
+    needed_of_second = _fewest(given + first, second, clashes, changed=bool(first))
+    needed_of_first = _fewest(given + needed_of_second, first, clashes, changed=bool(needed_of_second))
+    return needed_of_first + needed_of_second
+
+
+def takings(question: Question) -> list[Taken]:
+    """Everything anybody takes: ovens first, hands last, so that a clash is told by what can be touched; and the
+    longest first, so that few of them make a clash."""
+    found: set[Taken] = set()
+    for n, job in enumerate(question.jobs):
+        for way in job.ways:
+            if way.parts and job.fixed is None:
+                found.add(Taken(n, HANDS))
+            found |= {Taken(n, demand.resource) for demand in way.demands if way.minutes}
+            found |= {Taken(n, OVENS)} if way.oven is not None and way.minutes else set()
+            if way.hold is not None:
+                found |= {Taken(n, demand.resource, kept=True) for demand in way.hold.demands}
+                found |= {Taken(n, OVENS, kept=True)} if way.hold.oven is not None else set()
+    rank = {OVENS: -1, HANDS: len(question.resources)}
+
+    def order(taken: Taken) -> tuple[int, int, int, bool]:
+        job = question.jobs[taken.job]
+        length = max((sum(p.length for p in way.parts) if taken.what == HANDS else way.minutes) for way in job.ways)
+        return (taken.what if isinstance(taken.what, int) else rank[taken.what], -length, taken.job, taken.kept)
+
+    return sorted(found, key=order)
+
+
+def letting_go(question: Question, freed: set[Taken]) -> Question:
+    """The question in which those takings take nothing: somebody else does it, elsewhere, with other things."""
+    touched = {taken.job for taken in freed}
+    jobs = [
+        replace(job, ways=tuple(_let_go(n, way, freed) for way in job.ways)) if n in touched else job
+        for n, job in enumerate(question.jobs)
+    ]
+    return replace(question, jobs=tuple(jobs))
+
+
+def _let_go(n: int, way: Way, freed: set[Taken]) -> Way:
+    def left(demands: tuple[Demand, ...], *, kept: bool) -> tuple[Demand, ...]:
+        return tuple(d for d in demands if Taken(n, d.resource, kept) not in freed)
+
+    hold = way.hold
+    if hold is not None:
+        oven = None if Taken(n, OVENS, kept=True) in freed else hold.oven
+        hold = replace(hold, demands=left(hold.demands, kept=True), oven=oven)
+    return replace(
+        way,
+        parts=() if Taken(n, HANDS) in freed else way.parts,
+        demands=left(way.demands, kept=False),
+        oven=None if Taken(n, OVENS) in freed else way.oven,
+        hold=hold,
+    )

@@ -1,0 +1,133 @@
+"""What is wanted, in strict order: hours kept, courses on time, nothing kept too long, hot food fresh,
+the host with the guests, a light day.
+
+Each aim is a sum to bring as low as it goes. Lateness and keeping bend here, so there is always an answer.
+"""
+
+from ortools.sat.python.cp_model import IntVar, LinearExpr, LinearExprT
+
+from board.schedule.conflicts.bends import Bend, Kind
+from board.schedule.solver.ease import Ease
+from board.schedule.solver.variables import JobVars, Variables
+
+# What bends at what price: ours.
+NOT_AT_ONCE = 10  # a minute between what should follow at once costs so many out of hours
+NO_PLACE = 30  # a result without the place it should be kept in costs so many minutes past its limit
+BEYOND_SLIP = 4  # a minute beyond what the host allows a course counts so many more
+
+
+class Aims:
+    """Builds each aim's sum, and the finishing touch that chooses among equals."""
+
+    def __init__(self, variables: Variables) -> None:
+        self.v = variables
+        self.model = variables.model
+        self.question = variables.question
+        self.bends: dict[Bend, LinearExprT] = {}  # how far each thing bends, in minutes; 0 or 1 for a place or hours
+        self.hours = self._out_of_hours()
+        self.courses = self._lateness()
+        self.keeps, self.freshness = self._waiting()
+
+    def all(self) -> dict[str, LinearExprT]:
+        """By name, in the order of `answer.AIMS`. Made once, since it adds variables."""
+        ease = Ease(self.v)
+        return {
+            "hours": self.hours,
+            "courses": self.courses,
+            "keeps": self.keeps,
+            "freshness": self.freshness,
+            "company": ease.away_from_guests(),
+            "day": ease.attended_after(self.question.day_begins),
+            "busiest": ease.busiest_half_hour(),
+            "give": ease.missing_give(),
+            "spared": ease.minutes_of(self.question.spared),
+        }
+
+    def _above(self, amount: LinearExprT, name: str) -> IntVar:
+        """A variable at least `amount` and at least 0; minimised, it is the amount above zero."""
+        over = self.model.new_int_var(0, self.question.horizon, name)
+        self.model.add(over >= amount)
+        return over
+
+    def _bend(self, kind: Kind, index: int, amount: LinearExprT) -> IntVar:
+        over = self._above(amount, f"{kind} {index}")
+        self.bends[Bend(kind, index)] = over
+        return over
+
+    def _out_of_hours(self) -> LinearExprT:
+        """Minutes of work outside hours; and what should follow at once but does not, since both should never be."""
+        terms: list[LinearExprT] = [j.over * j.over_cost for j in self.v.jobs]
+        self.bends.update({Bend("out-of-hours", n): j.over for n, j in enumerate(self.v.jobs)})
+        for n, order in enumerate(self.question.orders):
+            if order.most is not None and order.most == order.least:
+                wait = self.v.jobs[order.second].start - self.v.jobs[order.first].end
+                terms.append(NOT_AT_ONCE * self._bend("not-at-once", n, wait - order.most))
+        return LinearExpr.sum(terms)
+
+    def _lateness(self) -> LinearExprT:
+        terms: list[LinearExprT] = []
+        for n, serving in enumerate(self.question.servings):
+            end = self.v.jobs[serving.job].end
+            terms.append(self._bend("late", n, end - serving.wanted))
+            terms.append(BEYOND_SLIP * self._above(end - serving.wanted - serving.slip, f"beyond {serving.name}"))
+        return LinearExpr.sum(terms)
+
+    def _waiting(self) -> tuple[LinearExprT, LinearExprT]:
+        """Minutes kept past a limit, and minutes a fresh dish stands past its best."""
+        kept: list[LinearExprT] = []
+        stale: list[LinearExprT] = []
+        for n, order in enumerate(self.question.orders):
+            first, second = self.v.jobs[order.first], self.v.jobs[order.second]
+            wait = second.start - first.end
+            if not order.firm:
+                kept.append(self._bend("not-ready", n, order.least - wait))
+            if order.most is not None and order.most > order.least:
+                kept.append(self._bend("waits", n, wait - order.most))
+            kept += self._past_its_limit(n, first, wait)
+            if first.job.best_within is not None:
+                stale.append(self._above(wait - first.job.best_within, "past its best"))
+        return LinearExpr.sum(kept), LinearExpr.sum(stale)
+
+    def _past_its_limit(self, n: int, first: JobVars, wait: LinearExprT) -> list[LinearExprT]:
+        limits = [way.hold.limit if way.hold else None for way in first.job.ways]
+        if all(limit is None for limit in limits):
+            return []
+        past = self.model.new_int_var(0, self.question.horizon, "past its limit")
+        for limit, literal in zip(limits, first.ways, strict=True):
+            if limit is not None:
+                self.model.add(past >= wait - limit).only_enforce_if(literal)
+        self.bends[Bend("past-limit", n)] = past
+        if first.kept is self.v.true:
+            return [past]
+        self.model.add(past >= wait).only_enforce_if(~first.kept)
+        self.bends[Bend("no-place", self.question.orders[n].first)] = 1 - first.kept
+        return [past, NO_PLACE * (1 - first.kept)]
+
+    def prompt(self) -> LinearExprT:
+        """Among equals: what nothing at the table waits for, such as clearing, is done at once."""
+        follows = {order.first for order in self.question.orders}
+        return LinearExpr.sum([j.start for n, j in enumerate(self.v.jobs) if j.job.early or n not in follows])
+
+    def touch(self) -> LinearExprT:
+        """Among equals: things wait about as long as is comfortable, neither rushed nor stale."""
+        terms: list[LinearExprT] = []
+        for order in self.question.orders:
+            first, second = self.v.jobs[order.first], self.v.jobs[order.second]
+            if first.job.fixed is not None or first.job.early:
+                continue
+            needs_nobody = all(not way.parts or way.parts[0].offset for way in second.job.ways)
+            cushion = 0 if needs_nobody else comfortable_wait(first)
+            wait = second.start - first.end
+            off = self.model.new_int_var(0, self.question.horizon, "off")
+            self.model.add(off >= wait - cushion - order.least)
+            self.model.add(2 * (cushion + order.least - wait) <= off)
+            terms.append(off)
+        return LinearExpr.sum(terms)
+
+
+def comfortable_wait(job: JobVars) -> int:
+    """Minutes a result may stand without anyone minding: a quarter of what it keeps, at most a quarter of an hour."""
+    limit = job.job.ways[0].hold.limit if job.job.ways[0].hold else 60
+    if job.job.best_within is not None:
+        limit = min(limit or 60, job.job.best_within * 2)
+    return min(15, (60 if limit is None else limit) // 4)

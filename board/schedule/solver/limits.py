@@ -1,0 +1,192 @@
+"""What is physical and never bends: order, one pair of hands at a time, rings, tools, room, ovens.
+
+One family of limits is one method, and its name is the sentence it enforces.
+"""
+
+from collections.abc import Sequence
+from itertools import combinations
+
+from ortools.sat.python.cp_model import IntervalVar, LinearExprT, LiteralT
+
+from board.facts.heat import ROOM_CELSIUS
+from board.schedule.question import Demand, OvenUse, Way
+from board.schedule.solver.variables import Spell, Variables
+
+FRONT = "front-of-house"
+
+
+class Limits:
+    """Adds every hard limit of the question to the model."""
+
+    def __init__(self, variables: Variables) -> None:
+        self.v = variables
+        self.model = variables.model
+        self.question = variables.question
+        self.taken: dict[int, list[tuple[Spell, int]]] = {}
+        self.in_oven: dict[int, list[tuple[Spell, OvenUse]]] = {}
+        self.followers: dict[int, list[int]] = {}
+        for order in self.question.orders:
+            self.followers.setdefault(order.first, []).append(order.second)
+
+    def add(self) -> None:
+        self._a_job_follows_what_it_waits_for()
+        self._a_course_goes_out_no_earlier_than_wanted()
+        self._hands_do_one_thing_at_a_time()
+        self._a_job_takes_what_it_uses_from_start_to_end()
+        self._a_result_takes_its_place_until_it_is_taken_up()
+        self._nothing_is_taken_beyond_what_there_is()
+        self._an_oven_holds_no_more_than_its_shelves()
+        self._an_oven_has_one_temperature_at_a_time()
+        self._a_rest_stays_in_the_oven_of_its_bake()
+        self._an_oven_begins_with_what_it_has()
+
+    def _a_job_follows_what_it_waits_for(self) -> None:
+        for order in self.question.orders:
+            first, second = self.v.jobs[order.first], self.v.jobs[order.second]
+            if order.firm:
+                self.model.add(second.start >= first.end + order.least)
+
+    def _a_course_goes_out_no_earlier_than_wanted(self) -> None:
+        for serving in self.question.servings:
+            self.model.add(self.v.jobs[serving.job].end >= serving.wanted)
+
+    def _hands_do_one_thing_at_a_time(self) -> None:
+        busy: dict[int, list[IntervalVar]] = {}
+        walk = self.question.walk
+        apart: dict[int, list[tuple[IntervalVar, bool]]] = {}
+        for variables in self.v.jobs:
+            for way, literal in zip(variables.job.ways, variables.ways, strict=True):
+                for part in way.parts:
+                    for hand, who in variables.who.items():
+                        start = variables.start + part.offset
+                        present = self.v.both(literal, who)
+                        interval = self._fixed(start, part.length, present, "part")
+                        busy.setdefault(hand, []).append(interval)
+                        if walk and way.lane == FRONT:
+                            interval = self._fixed(start - walk, part.length + 2 * walk, present, "and the way there")
+                        apart.setdefault(hand, []).append((interval, way.lane == FRONT))
+        for hand, intervals in busy.items():
+            self.model.add_no_overlap(intervals)
+            if walk:
+                self._nobody_is_in_the_kitchen_and_on_the_way(apart[hand])
+
+    def _nobody_is_in_the_kitchen_and_on_the_way(self, parts: list[tuple[IntervalVar, bool]]) -> None:
+        """Walks at the table's end may overlap one another, since one may stay there; work in the kitchen with none."""
+        front = max(1, sum(is_front for _, is_front in parts))
+        demands = [1 if is_front else front for _, is_front in parts]
+        self.model.add_cumulative([interval for interval, _ in parts], demands, front)
+
+    def _fixed(self, start: LinearExprT, length: int, literal: LiteralT, name: str) -> IntervalVar:
+        if literal is self.v.true:
+            return self.model.new_fixed_size_interval_var(start, length, name)
+        return self.model.new_optional_fixed_size_interval_var(start, length, literal, name)
+
+    def _a_job_takes_what_it_uses_from_start_to_end(self) -> None:
+        for n, variables in enumerate(self.v.jobs):
+            for way, literal in zip(variables.job.ways, variables.ways, strict=True):
+                if way.minutes == 0 or not (way.demands or way.oven):
+                    continue
+                interval = self._fixed(variables.start, way.minutes, literal, f"use {variables.job.id}")
+                spell = Spell(n, variables.start, variables.start + way.minutes, interval, literal)
+                self._take(spell, way.demands, way.oven)
+
+    def _take(self, spell: Spell, demands: tuple[Demand, ...], oven: OvenUse | None) -> None:
+        for demand in demands:
+            self.taken.setdefault(demand.resource, []).append((spell, demand.amount))
+        if oven is not None:
+            self.in_oven.setdefault(oven.oven, []).append((spell, oven))
+
+    def _a_result_takes_its_place_until_it_is_taken_up(self) -> None:
+        for n, variables in enumerate(self.v.jobs):
+            followers = [self.v.jobs[f].start for f in self.followers.get(n, [])]
+            for way, literal in zip(variables.job.ways, variables.ways, strict=True):
+                hold = way.hold
+                if hold is None or not (hold.demands or hold.oven) or not followers:
+                    continue
+                until = self._last(followers, variables.job.id)
+                start = variables.start + way.minutes
+                size = self.model.new_int_var(0, self.question.horizon, f"hold {variables.job.id}")
+                present = self.v.both(literal, variables.kept)
+                interval = self.model.new_optional_interval_var(start, size, until, present, "hold")
+                self._take(Spell(n, start, until, interval, present, is_hold=True), hold.demands, hold.oven)
+
+    def _last(self, starts: Sequence[LinearExprT], name: str) -> LinearExprT:
+        if len(starts) == 1:
+            return starts[0]
+        last = self.model.new_int_var(0, self.question.horizon, f"last of {name}")
+        self.model.add_max_equality(last, starts)
+        return last
+
+    def _nothing_is_taken_beyond_what_there_is(self) -> None:
+        for number, taken in self.taken.items():
+            capacity = self.question.resources[number].capacity
+            if all(2 * amount > capacity for _, amount in taken):
+                self.model.add_no_overlap([spell.interval for spell, _ in taken])
+            else:
+                self.model.add_cumulative([s.interval for s, _ in taken], [a for _, a in taken], capacity)
+
+    def _an_oven_holds_no_more_than_its_shelves(self) -> None:
+        for number, taken in self.in_oven.items():
+            shelves = self.question.ovens[number].shelves
+            self.model.add_cumulative([s.interval for s, _ in taken], [use.shelves for _, use in taken], shelves)
+
+    def _an_oven_has_one_temperature_at_a_time(self) -> None:
+        for number, taken in self.in_oven.items():
+            facts = self.question.ovens[number]
+            for (one, use), (other, other_use) in combinations(taken, 2):
+                if one.job == other.job or use.agrees(other_use):
+                    continue
+                if self._takes_over(one, other) or self._takes_over(other, one):
+                    continue
+                present = [x for x in (one.literal, other.literal) if x is not self.v.true]
+                there, back = self._one_before_the_other(one, other), self._one_before_the_other(other, one)
+                first = self.model.new_bool_var("first")
+                change, change_back = facts.change_between(use, other_use), facts.change_between(other_use, use)
+                self.model.add(one.end + change <= other.start).only_enforce_if(first, *present, *there)
+                self.model.add(other.end + change_back <= one.start).only_enforce_if(~first, *present, *back)
+
+    def _an_oven_begins_with_what_it_has(self) -> None:
+        for number, has in self.question.ovens_now.items():
+            facts = self.question.ovens[number]
+            for spell, use in self.in_oven.get(number, []):
+                if use.off or self.v.jobs[spell.job].job.fixed is not None:
+                    continue
+                stands = round(ROOM_CELSIUS) if has.celsius is None else has.celsius
+                change = 0 if use.low <= stands <= use.high else facts.change_minutes(stands, use.want)
+                if not spell.is_hold:
+                    self.model.add(spell.start >= has.free_from + change).only_enforce_if(spell.literal)
+
+    def _a_rest_stays_in_the_oven_of_its_bake(self) -> None:
+        for order in self.question.orders:
+            first, second = self.v.jobs[order.first], self.v.jobs[order.second]
+            if order.most != order.least or not any(way.oven for way in first.job.ways):
+                continue  # what else comes just before a rest is no bake
+            for way, rests in zip(second.job.ways, second.ways, strict=True):
+                if way.oven is None or not way.oven.off:
+                    continue
+                for before, literal in zip(first.job.ways, first.ways, strict=True):
+                    if not _bakes_for(before, way):
+                        self.model.add_bool_or(~rests, ~literal)
+                self.model.add(second.start == first.end).only_enforce_if(rests)
+
+    def _takes_over(self, kept: Spell, step: Spell) -> bool:
+        """A kept result whose one follower takes it out of the oven: the dial is turned for it then."""
+        return kept.is_hold and not step.is_hold and self.followers.get(kept.job) == [step.job]
+
+    def _one_before_the_other(self, one: Spell, other: Spell) -> list[LiteralT]:
+        """No condition, but for a step that follows at once: there the dial is turned with the food inside."""
+        if one.is_hold or other.is_hold:
+            return []
+        if not any(o.first == one.job and o.second == other.job and o.most == o.least for o in self.question.orders):
+            return []
+        at_once = self.model.new_bool_var("at once")
+        self.model.add(other.start == one.end).only_enforce_if(at_once)
+        return [~at_once]
+
+
+def _bakes_for(before: Way, rest: Way) -> bool:
+    """Whether the rest can be of what is baked so: in the same oven, at the setting its heat was reckoned from."""
+    if before.oven is None:
+        return before.lane == "oven"  # its oven is let go of
+    assert rest.oven is not None
+    return (before.oven.oven, before.oven.want) == (rest.oven.oven, rest.oven.baked_at) and not before.oven.off

@@ -1,0 +1,214 @@
+"""Question → Answer with OR-Tools CP-SAT: one worker, a fixed seed, so the same question has the same answer.
+
+Aims are solved in order and each is fixed before the next. First it is tried whether every costly aim can be nought
+at once, since for a sound plan it can, and nought needs no further proof.
+"""
+
+import math
+import threading
+import time
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+
+from ortools.sat.python import cp_model
+from ortools.sat.python.cp_model import CpSolver, CpSolverSolutionCallback, LinearExprT
+
+from board.schedule.answer import AIMS, COSTLY, AimResult, Answer
+from board.schedule.question import Question
+from board.schedule.solver.aims import Aims
+from board.schedule.solver.limits import Limits
+from board.schedule.solver.variables import Variables
+
+SEED = 1
+STEADY = 8.0  # the solver's own steady units of work for one costly aim; the same on every machine
+STEADY_FOR_THE_REST = 1.0  # and for one of the others, which a sound plan proves with a tenth of it
+TOUCH = 0.06  # and for each finishing touch
+LIMIT_SECONDS = 60.0
+
+
+class NoAnswer(Exception):
+    """The time was up, or the search stopped, before any answer was found; not a bug, but rare."""
+
+
+@dataclass(frozen=True, slots=True)
+class Progress:
+    """How far the search is: the aim it is at, the best value so far and what is proved it cannot go below."""
+
+    aim: str
+    value: int
+    bound: int
+
+
+Watch = Callable[[Progress], None]
+
+
+def solve(
+    question: Question,
+    limit_seconds: float = LIMIT_SECONDS,
+    aims: tuple[str, ...] = AIMS,
+    watch: Watch | None = None,
+    steady: float = STEADY,
+    near: Sequence[int] | None = None,
+) -> Answer:
+    """The best answer found, aim by aim. A KeyboardInterrupt ends the search with the best so far. Raises NoAnswer.
+
+    `steady` bounds each costly aim in the solver's own units, the same on every machine; `limit_seconds` all of it.
+    `near` are starts, one a job, that an answer is likely to lie near to.
+    """
+    return _Search(question, limit_seconds, aims, watch, steady, near).run()
+
+
+class _Watcher(CpSolverSolutionCallback):
+    """Tells each better solution."""
+
+    def __init__(self, aim: str, watch: Watch) -> None:
+        super().__init__()
+        self.aim = aim
+        self.watch = watch
+
+    def on_solution_callback(self) -> None:
+        self.watch(Progress(self.aim, round(self.objective_value), math.ceil(self.best_objective_bound - 1e-6)))
+
+
+class _Search:
+    def __init__(
+        self,
+        question: Question,
+        limit_seconds: float,
+        aims: tuple[str, ...],
+        watch: Watch | None,
+        steady: float,
+        near: Sequence[int] | None,
+    ) -> None:
+        self.near = near
+        self.question = question
+        self.began = time.perf_counter()
+        self.limit = limit_seconds
+        self.wanted = aims
+        self.watch = watch
+        self.steady = steady
+        self.stopped = False
+        self.results: list[AimResult] = []
+        self.best: Answer | None = None
+        self._fresh()
+
+    def _fresh(self) -> None:
+        self.variables = Variables(self.question)
+        Limits(self.variables).add()
+        self.aims = Aims(self.variables)
+        self.sums = self.aims.all()
+        self.model = self.variables.model
+        for job, start in zip(self.variables.jobs, self.near or (), strict=False):
+            if job.job.fixed is None:
+                self.model.add_hint(job.start, start)
+
+    def run(self) -> Answer:
+        rest = [aim for aim in self.wanted if aim not in COSTLY]
+        if not self._all_nought(rest[:1]):
+            self._fresh()
+            rest = list(self.wanted)
+        for aim in rest:
+            if not any(result.aim == aim for result in self.results):
+                self._level(aim)
+        if self.wanted == AIMS and self._may_go_on():
+            self._touch()
+        if self.best is None:
+            raise NoAnswer
+        return replace(self.best, aims=tuple(self.results), seconds=time.perf_counter() - self.began)
+
+    def _all_nought(self, first: list[str]) -> bool:
+        """Whether the costly aims can all be nought; if so the first of the rest is solved along with it."""
+        for aim in COSTLY:
+            if aim in self.wanted:
+                self.model.add(self.sums[aim] == 0)
+        if first:
+            self.model.minimize(self.sums[first[0]])
+        status, solver = self._solve(self.steady, first[0] if first else COSTLY[0])
+        if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
+            return False
+        self.results = [AimResult(aim, 0, 0) for aim in COSTLY if aim in self.wanted]
+        if first:
+            self._settle(first[0], solver)
+        self._keep(solver)
+        return True
+
+    def _level(self, aim: str) -> None:
+        """Brings one aim as low as it goes, and fixes it there."""
+        if self._may_go_on() or self.best is None:
+            self.model.minimize(self.sums[aim])
+            status, solver = self._solve(self.steady if aim in COSTLY else STEADY_FOR_THE_REST, aim)
+            if status in (cp_model.OPTIMAL, cp_model.FEASIBLE):
+                self._settle(aim, solver)
+                self._keep(solver)
+                return
+        if self.best is not None:
+            value = self._value_now(aim)
+            self.results.append(AimResult(aim, value, 0))
+            self.model.add(self.sums[aim] <= value)
+
+    def _settle(self, aim: str, solver: CpSolver) -> None:
+        value = round(solver.objective_value)
+        self.results.append(AimResult(aim, value, math.ceil(solver.best_objective_bound - 1e-6)))
+        self.model.add(self.sums[aim] <= value)
+
+    def _touch(self) -> None:
+        """Chooses among equals, as well as it can in a short while; nothing is claimed of it."""
+        for name, expression in (("prompt", self.aims.prompt()), ("touch", self.aims.touch())):
+            self.model.minimize(expression)
+            status, solver = self._solve(TOUCH, name)
+            if status in (cp_model.OPTIMAL, cp_model.FEASIBLE):
+                self.model.add(expression <= round(solver.objective_value))
+                self._keep(solver)
+
+    def _may_go_on(self) -> bool:
+        return not self.stopped and self._left() > 0
+
+    def _left(self) -> float:
+        return self.limit - (time.perf_counter() - self.began)
+
+    def _solve(self, steady: float, aim: str) -> tuple[cp_model.CpSolverStatus, CpSolver]:
+        """In a thread of its own, so that an interrupt from the keyboard is heard while it searches."""
+        solver = CpSolver()
+        solver.parameters.num_workers = 1
+        solver.parameters.random_seed = SEED
+        solver.parameters.max_deterministic_time = steady
+        solver.parameters.max_time_in_seconds = max(0.05, self._left())
+        solver.parameters.catch_sigint_signal = False
+        watcher = _Watcher(aim, self.watch) if self.watch is not None else None
+        found: list[cp_model.CpSolverStatus] = []
+        over = threading.Event()
+
+        def search() -> None:
+            try:
+                found.append(solver.solve(self.model, watcher))
+            finally:
+                over.set()
+
+        threading.Thread(target=search, daemon=True).start()
+        while not over.is_set():
+            try:
+                over.wait(0.2)
+            except KeyboardInterrupt:
+                self.stopped = True
+                solver.stop_search()
+        return (found[0] if found else cp_model.UNKNOWN), solver
+
+    def _keep(self, solver: CpSolver) -> None:
+        """Remembers the answer, and starts the next level from it."""
+        self.last = solver
+        self.model.clear_hints()  # type: ignore[no-untyped-call]  # ortools leaves it untyped
+        for index in range(len(self.model.proto.variables)):
+            variable = self.model.get_int_var_from_proto_index(index)
+            self.model.add_hint(variable, solver.value(variable))
+        starts, ways, who, kept = [], [], [], []
+        for job in self.variables.jobs:
+            starts.append(solver.value(job.start))
+            ways.append(next(n for n, literal in enumerate(job.ways) if solver.value(literal)))
+            needs = bool(job.job.ways[ways[-1]].parts)
+            who.append(next((h for h, literal in job.who.items() if solver.value(literal)), None) if needs else None)
+            kept.append(bool(solver.value(job.kept)))
+        self.best = Answer(tuple(starts), tuple(ways), tuple(who), tuple(kept), (), 0.0)
+
+    def _value_now(self, aim: str) -> int:
+        expression: LinearExprT = self.sums[aim]
+        return self.last.value(expression)

@@ -1,0 +1,104 @@
+"""What is decided: a start for every job, which way it is done and by whom."""
+
+from dataclasses import dataclass
+
+from ortools.sat.python.cp_model import CpModel, Domain, IntervalVar, IntVar, LinearExpr, LinearExprT, LiteralT
+
+from board.schedule.question import Hand, Job, Question, Way
+from board.schedule.windows import allowed_starts
+
+
+@dataclass
+class JobVars:
+    """One job's variables. `over` is true when it breaks the hours it should keep."""
+
+    job: Job
+    start: IntVar
+    end: LinearExpr | IntVar
+    ways: list[LiteralT]
+    who: dict[int, LiteralT]  # empty when the job needs nobody
+    over: LiteralT
+    over_cost: int
+    kept: LiteralT  # false: its result gives up the place it should be kept in
+
+
+@dataclass
+class Spell:
+    """A stretch on the clock that takes something, present when `literal` holds."""
+
+    job: int
+    start: LinearExprT
+    end: LinearExprT
+    interval: IntervalVar
+    literal: LiteralT
+    is_hold: bool = False
+
+
+class Variables:
+    """All variables of a question, in a model of their own."""
+
+    def __init__(self, question: Question) -> None:
+        self.question = question
+        self.model = CpModel()
+        self.true = self.model.new_constant(1)
+        self.jobs = [self._job(n, job) for n, job in enumerate(question.jobs)]
+
+    def _job(self, n: int, job: Job) -> JobVars:
+        model = self.model
+        if job.fixed is not None:
+            start = model.new_constant(job.fixed)
+        else:
+            start = model.new_int_var(job.earliest, self.question.horizon, f"start {job.id}")
+        ways = self._choice([f"way {w} {job.id}" for w in range(len(job.ways))])
+        lengths = {way.minutes for way in job.ways}
+        end: LinearExpr | IntVar
+        if len(lengths) == 1:
+            end = start + lengths.pop()
+        else:
+            end = model.new_int_var(0, self.question.horizon + max(lengths), f"end {job.id}")
+            for way, literal in zip(job.ways, ways, strict=True):
+                model.add(end == start + way.minutes).only_enforce_if(literal)
+        needs_hands = any(way.parts for way in job.ways)
+        literals = self._choice([f"hand {h} {job.id}" for h in job.hands]) if needs_hands else []
+        who = dict(zip(job.hands, literals, strict=False))
+        cost = max((sum(p.length for p in way.parts) for way in job.ways), default=0) or 1
+        over = model.new_bool_var(f"over {job.id}") if job.fixed is None else model.new_constant(0)
+        placed = any(way.hold and (way.hold.demands or way.hold.oven) for way in job.ways)
+        kept = model.new_bool_var(f"kept {job.id}") if placed else self.true
+        variables = JobVars(job, start, end, ways, who, over, cost, kept)
+        if job.fixed is None:
+            self._keep_hours(variables)
+        return variables
+
+    def _choice(self, names: list[str]) -> list[LiteralT]:
+        """Exactly one of these; a single one needs no variable."""
+        if len(names) == 1:
+            return [self.true]
+        literals = [self.model.new_bool_var(name) for name in names]
+        self.model.add_exactly_one(literals)
+        return list(literals)
+
+    def both(self, *literals: LiteralT) -> LiteralT:
+        """True exactly when all are; no variable where one of them says it all."""
+        open_ones = [literal for literal in literals if literal is not self.true]
+        if len(open_ones) < 2:
+            return open_ones[0] if open_ones else self.true
+        both = self.model.new_bool_var("both")
+        self.model.add_bool_and(*open_ones).only_enforce_if(both)
+        self.model.add_bool_or(both, *(~literal for literal in open_ones))
+        return both
+
+    def _keep_hours(self, job: JobVars) -> None:
+        pairs: list[tuple[Way, LiteralT, Hand | None, LiteralT]] = []
+        for way, literal in zip(job.job.ways, job.ways, strict=True):
+            if way.parts:
+                pairs += [(way, literal, self.question.hands[h], who) for h, who in job.who.items()]
+            else:
+                pairs.append((way, literal, None, self.true))
+        for way, literal, hand, who in pairs:
+            windows = allowed_starts(self.question, job.job, way, hand)
+            domain = Domain.from_intervals([[a, b - 1] for a, b in windows])
+            if domain.is_empty():
+                self.model.add_bool_or(job.over, ~literal, ~who)
+            else:
+                self.model.add_linear_expression_in_domain(job.start, domain).only_enforce_if(literal, who, ~job.over)

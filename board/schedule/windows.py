@@ -1,0 +1,36 @@
+"""When each job may start: hours of the hands, days it was given, somebody at home while it is hot. Pure."""
+
+from board.schedule.question import Hand, Job, Question, Way
+from board.schedule.stretches import Window, meet, merged
+
+
+def allowed_starts(question: Question, job: Job, way: Way, hand: Hand | None, *, warm_up: bool = True) -> list[Window]:
+    """Windows of starts (last minute included as end − 1) that keep every rule of hours.
+
+    With `warm_up`, somebody is at home for the heating of a cold oven too.
+    """
+    allowed: list[Window] = [(question.opens, question.horizon + 1)]
+    if hand is not None:
+        for part in way.parts:
+            allowed = meet(allowed, starts_within(hand.free, part.offset, part.length))
+    if way.hot:
+        home = home_windows(question)
+        allowed = meet(allowed, starts_within(home, 0, way.minutes))
+        if warm_up and way.warm_up:
+            allowed = meet(allowed, starts_within(home, -way.warm_up, way.warm_up))
+        if warm_up and way.hold_warm_up:
+            allowed = meet(allowed, starts_within(home, way.minutes - way.hold_warm_up, way.hold_warm_up))
+    if job.window is not None:
+        start, end = job.window
+        allowed = meet(allowed, [(start, end - way.minutes + 1)] if end - start >= way.minutes else [])
+    return allowed
+
+
+def home_windows(question: Question) -> list[Window]:
+    """When anybody at all is at home."""
+    return merged([window for each in question.hands for window in each.home])
+
+
+def starts_within(windows: tuple[Window, ...] | list[Window], offset: int, length: int) -> list[Window]:
+    """Starts such that [start + offset, start + offset + length) lies in one window."""
+    return [(a - offset, b - offset - length + 1) for a, b in windows if b - a >= length]

@@ -1,0 +1,75 @@
+"""Whether a fresh sheet is so much better than going on as it is that it is worth a host's while. Pure."""
+
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+
+from board.evening.forecast import Forecast, Forecaster
+from board.evening.state import State, StepState
+from board.sheet.company import host_of, takes_away
+from board.sheet.run_sheet import RunSheet
+
+LATE, KEPT, AWAY = 3, 5, 10  # minutes gained from which it is offered; ours
+MINUTE = timedelta(minutes=1)
+
+
+@dataclass(frozen=True, slots=True)
+class Costs:
+    """Minutes: courses late, results past what they keep, the host's work still ahead while guests are there."""
+
+    late: int
+    kept: int
+    away: int
+
+
+@dataclass(frozen=True)
+class Offer:
+    """A fresh sheet, what it costs against going on as it is, and how both forecast the courses ahead."""
+
+    sheet: RunSheet
+    before: Costs
+    after: Costs
+    courses: tuple[tuple[str, datetime, datetime], ...]  # name, out as it looks now, out by the fresh sheet
+
+
+def offer(state: State, sheet: RunSheet, taken: State, now: datetime) -> Offer | None:
+    """`taken` is the state once the sheet is taken. None where too little would be gained, or something lost."""
+    old, new = Forecaster(state.sheet).forecast(state, now), Forecaster(sheet).forecast(taken, now)
+    before, after = costs(state, old), costs(taken, new)
+    gains = (before.late - after.late, before.kept - after.kept, before.away - after.away)
+    enough = any(gain >= least for gain, least in zip(gains, (LATE, KEPT, AWAY), strict=True))
+    dearest = next((gain for gain in gains if gain), 0)  # in the order of the aims
+    if not enough or dearest < 0:
+        return None
+    outs = {course.name: course.served for course in new.courses}
+    courses = tuple((c.name, c.served, outs[c.name]) for c in old.courses if c.is_ahead)
+    return Offer(sheet, before, after, courses)
+
+
+def costs(state: State, forecast: Forecast) -> Costs:
+    """What going on by the state's sheet costs, from the forecast's moment on."""
+    sheet, kept = state.sheet, 0
+    for slot in sheet.slots:
+        waiting = [forecast.slots[o].start for o in slot.then if o in forecast.slots and _is_ahead(state.steps[o])]
+        if slot.keeping is not None and waiting and state.steps[slot.id].status != "left-out":
+            stands = (max(waiting) - forecast.slots[slot.id].end) / MINUTE
+            kept += max(0, round(stands - slot.keeping.minutes))
+    late = sum(course.slip_minutes for course in forecast.courses if course.is_ahead)
+    return Costs(late, kept, _away(state, forecast))
+
+
+def _is_ahead(step: StepState) -> bool:
+    return step.status == "to-come"
+
+
+def _away(state: State, forecast: Forecast) -> int:
+    host, total = host_of(state.sheet), 0
+    for slot in state.sheet.slots:
+        if not (takes_away(slot) and _is_ahead(state.steps[slot.id])):
+            continue
+        shift = forecast.slots[slot.id].start - slot.start
+        total += sum(
+            round((part.end - part.start) / MINUTE)
+            for part in slot.attended
+            if part.who == host and part.end + shift > state.sheet.arrive
+        )
+    return total

@@ -1,0 +1,89 @@
+"""Amounts of one food in several units: joined where that can be told, else side by side. Pure.
+
+A kind is what amounts can be added up in: `g`, `ml`, `each` (pieces), or a unit that only counts itself (`bunch`).
+"""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from board.facts.units import EXACT, ROUNDED, Standard, cups, grams, volume
+from board.facts.weights import cup_weight, piece_weight
+
+GRAMS, MILLILITRES, EACH = "g", "ml", "each"
+
+
+@dataclass(frozen=True, slots=True)
+class Amount:
+    """So much, low and high, of a kind; both None: some, without a figure (`to taste`, then the kind's name)."""
+
+    kind: str
+    low: float | None
+    high: float | None
+
+    def __add__(self, other: "Amount") -> "Amount":
+        """Raises ValueError for amounts of different kinds."""
+        if self.kind != other.kind:
+            raise ValueError(f"{self.kind} and {other.kind} are not added up")
+        if self.low is None or self.high is None or other.low is None or other.high is None:
+            return self if self.low is None else other
+        return Amount(self.kind, self.low + other.low, self.high + other.high)
+
+
+def standard_of(units: str | None) -> Standard:
+    """Which cups and spoons a plan means: exact ones where it is shown in US measures, else the rounded table."""
+    return EXACT if units == "us" else ROUNDED
+
+
+@dataclass(frozen=True, slots=True)
+class Measure:
+    """Turns amounts of one food into as few kinds as can be told, by one standard of cups and spoons."""
+
+    food: str
+    standard: Standard
+    by_weight: bool  # volumes are weighed
+    by_piece: bool  # weights are counted
+
+    def amount(self, low: float | None, high: float | None, unit: str) -> Amount:
+        """`unit` as a plan writes it; `` for pieces."""
+        if low is None or high is None:
+            return Amount(unit or EACH, None, None)
+        kind, factor = self._kind(unit)
+        return Amount(kind, low * factor, high * factor)
+
+    def _kind(self, unit: str) -> tuple[str, float]:
+        kind, factor = GRAMS, grams(1, unit)
+        if factor is None:
+            kind, factor = self._of_volume(unit)
+        if factor is None:
+            counted = piece_weight(self.food, unit) if unit and self.by_weight else None
+            kind, factor = (GRAMS, counted.grams) if counted else (unit or EACH, 1.0)
+        piece = piece_weight(self.food)
+        if self.by_piece and kind == GRAMS and piece is not None:
+            kind, factor = EACH, factor / piece.grams
+        return kind, factor
+
+    def _of_volume(self, unit: str) -> tuple[str, float | None]:
+        held, weight = volume(1, unit, self.standard), cup_weight(self.food)
+        of_cup = cups(1, unit)
+        if self.by_weight and weight is not None and of_cup is not None:
+            return GRAMS, of_cup * weight.grams
+        return MILLILITRES, held.millilitres if held is not None else None
+
+
+def measure_for(food: str, units: Iterable[str], standard: Standard) -> Measure:
+    """The measure that joins these units of a food: volumes are weighed only beside weights, weights counted only
+    beside pieces, and only where a table says what the food weighs."""
+    units = set(units)
+    weighed = any(grams(1, unit) is not None for unit in units)
+    poured = any(cups(1, unit) is not None for unit in units)
+    counted = "" in units and piece_weight(food) is not None
+    by_weight = (weighed or counted) and (poured or any(piece_weight(food, unit) for unit in units if unit))
+    return Measure(food, standard, by_weight and (weighed or cup_weight(food) is not None), counted)
+
+
+def total(amounts: Iterable[Amount]) -> tuple[Amount, ...]:
+    """One amount a kind, in the order they first come."""
+    found: dict[str, Amount] = {}
+    for amount in amounts:
+        found[amount.kind] = found[amount.kind] + amount if amount.kind in found else amount
+    return tuple(found.values())

@@ -1,0 +1,113 @@
+"""On which day each item is bought: as early as it keeps, before it is wanted, when its shop is open. Pure."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta
+from typing import Literal
+from zoneinfo import ZoneInfo
+
+from board.facts.called import same_food
+from board.facts.raw_keeps import RawKeep, raw_keep
+from board.plan.model.model import Plan
+from board.plan.model.shopping import OpenHours
+from board.plan.phrases.when import stretch
+from board.plan.resolve.hours import day_of
+from board.plan.resolve.trips import Trip, trips
+from board.shopping.items import Item
+
+NOON = 12  # o'clock; what is wanted earlier in the day is bought the day before; common practice, no source
+ON_THE_EVE = ("flower", "cut flower", "bouquet")  # they stand a night in water; common practice, no source
+LOOK_BACK_DAYS = 7  # an open day is looked for so far back; ours
+
+Doubt = Literal["no trip before", "keeps too short", "shop shut"]
+
+
+@dataclass(frozen=True, slots=True)
+class Bought:
+    """An item with its day. `trip` None: a day proposed. `day` None: no trip serves it. `doubt`: what is not as it
+    should be."""
+
+    item: Item
+    keep: RawKeep
+    day: date | None
+    trip: Trip | None = None
+    doubt: Doubt | None = None
+
+
+def buying_days(plan: Plan, items: Sequence[Item]) -> tuple[Bought, ...]:
+    """Each item's day, in their order: one of the plan's trips, or where it has none, the fewest days that do."""
+    if plan.shopping:
+        return tuple(_on_a_trip(plan, item, trips(plan)) for item in items)
+    return _on_few_days(plan, items)
+
+
+def _on_a_trip(plan: Plan, item: Item, all_trips: Sequence[Trip]) -> Bought:
+    """The first trip from which it keeps until it is last begun; else the last before it is first wanted."""
+    keep = raw_keep(item.food, item.section)
+    first, last = _first(item), _local(plan, max(need.first for need in item.needs)).date()
+    early = [trip for trip in all_trips if trip.end <= first]
+    fit = [trip for trip in early if _open_during(plan, item.section, trip.start, trip.end)]
+    if not fit:
+        return Bought(item, keep, None, None, "shop shut" if early else "no trip before")
+    for trip in fit:
+        if (last - trip.day).days <= keep.days:
+            return Bought(item, keep, trip.day, trip)
+    return Bought(item, keep, fit[-1].day, fit[-1], "keeps too short")
+
+
+def _on_few_days(plan: Plan, items: Sequence[Item]) -> tuple[Bought, ...]:
+    """Every item's days are a stretch; taking the earliest last day again and again needs the fewest days."""
+    keeps = [raw_keep(item.food, item.section) for item in items]
+    windows = [_window(plan, item, keep) for item, keep in zip(items, keeps, strict=True)]
+    found: dict[int, Bought] = {}
+    for n in sorted(range(len(items)), key=lambda n: windows[n][1]):
+        if n in found:
+            continue
+        day = windows[n][1]
+        for other, item in enumerate(items):
+            fits = windows[other][0] <= day <= windows[other][1]
+            if other == n or (other not in found and fits and _open_on(plan, item.section, day)):
+                found[other] = Bought(item, keeps[other], day, None, windows[other][2])
+    return tuple(found[n] for n in range(len(items)))
+
+
+def _window(plan: Plan, item: Item, keep: RawKeep) -> tuple[date, date, Doubt | None]:
+    """The first and last day an item can be bought, the last one a day its shop is open."""
+    first = _local(plan, _first(item))
+    begun_last = _local(plan, max(need.first for need in item.needs)).date()
+    on_the_day = first.hour >= NOON and item.key not in ON_THE_EVE
+    latest = first.date() if on_the_day else first.date() - timedelta(days=1)
+    for back in range(LOOK_BACK_DAYS):
+        day = latest - timedelta(days=back)
+        if _open_on(plan, item.section, day):
+            earliest = begun_last - timedelta(days=keep.days)
+            return min(earliest, day), day, None if earliest <= day else "keeps too short"
+    return latest, latest, "shop shut"
+
+
+def _first(item: Item) -> datetime:
+    return min(need.first for need in item.needs)
+
+
+def _local(plan: Plan, at: datetime) -> datetime:
+    return at.astimezone(ZoneInfo(plan.zone))
+
+
+def _hours(plan: Plan, section: str) -> OpenHours | None:
+    """When the shop of a section is open; None where the plan does not say."""
+    named = {same_food(name): hours for name, hours in plan.shops.items()}
+    return named.get(same_food(section)) if section else None
+
+
+def _open_during(plan: Plan, section: str, start: datetime, end: datetime) -> bool:
+    hours = _hours(plan, section)
+    if hours is None:
+        return True
+    zone = ZoneInfo(plan.zone)
+    spans = [stretch(day_of(plan, word), span, zone) for word, found in hours.items() for span in found]
+    return any(opens < end and start < shuts for opens, shuts in spans)
+
+
+def _open_on(plan: Plan, section: str, day: date) -> bool:
+    hours = _hours(plan, section)
+    return hours is None or any(day_of(plan, word) == day and spans for word, spans in hours.items())

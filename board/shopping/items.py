@@ -1,0 +1,171 @@
+"""One item of the list: what all dishes need of a food, less what is in the house, in packs, at its price. Pure."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from board.facts.called import as_bought, same_food
+from board.plan.model.model import Plan
+from board.plan.model.shopping import InTheHouse, Pack, Price
+from board.plan.resolve.scaling import whole_up
+from board.shopping.amounts import GRAMS, MILLILITRES, Amount, Measure, measure_for, standard_of, total
+from board.shopping.needs import Need
+
+FROM_THE_TAP = ("water", "tap water", "cold water", "boiling water", "warm water")
+
+
+@dataclass(frozen=True, slots=True)
+class Packs:
+    """So many packs of a size, and what is left over of them, in the part's kind. `label`: the size as written."""
+
+    count: int
+    size: float
+    left_over: float
+    label: str
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """One kind of amount of an item. `least`: for the hand, whole things where whole ones are needed. `have`: what is
+    in the house. `short`: what is then missing; 0: nothing, None: some, without a figure. `cost` in hundredths."""
+
+    need: Amount
+    least: Amount
+    have: Amount | None
+    short: float | None
+    packs: Packs | None = None
+    cost: int | None = None
+
+    @property
+    def bought(self) -> float | None:
+        """How much is bought; whole things where they are counted."""
+        if self.packs is not None:
+            return self.packs.count * self.packs.size
+        if self.short is None or self.need.kind in (GRAMS, MILLILITRES):
+            return self.short
+        return float(whole_up(self.short))
+
+
+@dataclass(frozen=True, slots=True)
+class Item:
+    """One food. `units`: as they are written for it. `sign`: of the money its price is in."""
+
+    key: str
+    food: str
+    section: str
+    needs: tuple[Need, ...]
+    parts: tuple[Part, ...]
+    units: frozenset[str]
+    sign: str = ""
+    priced: bool = False
+    tap: bool = False
+    unlike: tuple[Amount, ...] = ()  # in the house, in units that cannot be set against what is needed
+
+    @property
+    def is_short(self) -> bool:
+        return not self.tap and any(part.short is None or part.short > 0 for part in self.parts)
+
+    @property
+    def cost(self) -> int | None:
+        """Hundredths; None where nothing of it is priced."""
+        costs = [part.cost for part in self.parts if part.cost is not None]
+        return sum(costs) if costs else None
+
+
+def items(plan: Plan, needs: Sequence[Need], house: Sequence[InTheHouse]) -> tuple[Item, ...]:
+    """Every food of the needs once, in the order it first comes. `house`: what is there, files read already."""
+    by_key: dict[str, list[Need]] = {}
+    for need in needs:
+        by_key.setdefault(need.key, []).append(need)
+    there: dict[str, list[InTheHouse]] = {}
+    for each in house:
+        there.setdefault(same_food(each.food), []).append(each)
+    packs = {same_food(food): pack for food, pack in plan.packs.items()}
+    prices = {same_food(food): price for food, price in plan.prices.items()}
+    return tuple(_item(plan, key, found, there.get(key, []), packs, prices) for key, found in by_key.items())
+
+
+def _item(
+    plan: Plan,
+    key: str,
+    needs: Sequence[Need],
+    there: Sequence[InTheHouse],
+    packs: Mapping[str, Pack],
+    prices: Mapping[str, Price],
+) -> Item:
+    pack, price = packs.get(key), prices.get(key)
+    written = [need.line.unit for need in needs if need.line.low is not None]
+    units = {*written, *(h.unit for h in there if h.low is not None)}
+    units |= {pack.unit} if pack else set()
+    units |= {price.per} if price and price.per not in ("pack", "each") else set()
+    measure = measure_for(key, units, standard_of(plan.units))
+    exact = total(measure.amount(n.scaled.low, n.scaled.high, n.line.unit) for n in needs)
+    least = {a.kind: a for a in total(measure.amount(*_least(n), n.line.unit) for n in needs)}
+    have = {a.kind: a for a in total(measure.amount(h.low, h.high, h.unit) for h in there if h.low is not None)}
+    enough = any(h.low is None for h in there)
+    parts = tuple(_part(a, least[a.kind], have, enough, measure, pack, price) for a in exact)
+    kinds = {part.need.kind for part in parts}
+    section = next((n.line.section for n in needs if n.line.section), "")
+    return Item(
+        key=key,
+        food=max((as_bought(n.line.food) for n in needs), key=len),
+        section=section.strip(),
+        needs=tuple(needs),
+        parts=parts,
+        units=frozenset(written),
+        sign=price.sign if price else "",
+        priced=price is not None,
+        tap=key in FROM_THE_TAP,
+        unlike=tuple(a for kind, a in have.items() if kind not in kinds and any(p.need.low is not None for p in parts)),
+    )
+
+
+def _least(need: Need) -> tuple[float | None, float | None]:
+    whole = need.scaled.whole
+    return (need.scaled.low, need.scaled.high) if whole is None else (float(whole[0]), float(whole[1]))
+
+
+def _part(
+    exact: Amount,
+    least: Amount,
+    have: Mapping[str, Amount],
+    enough: bool,
+    measure: Measure,
+    pack: Pack | None,
+    price: Price | None,
+) -> Part:
+    there = have.get(exact.kind)
+    if least.high is None:
+        return Part(exact, least, there, 0.0 if enough or have else None)
+    missing = 0.0 if enough else max(0.0, least.high - (there.low or 0.0 if there else 0.0))
+    short = 0.0 if missing < 1e-9 * least.high else missing
+    packs = _packs(exact.kind, short, measure, pack)
+    part = Part(exact, least, there, short, packs)
+    return Part(exact, least, there, short, packs, _cost(part, measure, price))
+
+
+def _packs(kind: str, short: float, measure: Measure, pack: Pack | None) -> Packs | None:
+    """Whole packs that hold what is short; None where they cannot be set against it."""
+    if pack is None or not short:
+        return None
+    size = measure.amount(pack.amount, pack.amount, pack.unit)
+    if size.kind != kind or not size.low:
+        return None
+    count = whole_up(short / size.low)
+    return Packs(count, size.low, max(0.0, count * size.low - short), f"{pack.amount:g} {pack.unit}".strip())
+
+
+def _cost(part: Part, measure: Measure, price: Price | None) -> int | None:
+    """Hundredths for what is bought, half a hundredth rounded up; None where the price says nothing of it."""
+    bought = part.bought
+    if price is None or bought is None:
+        return None
+    if not bought:
+        return 0
+    if price.per == "pack":
+        if part.packs is None:
+            return None
+        return int(part.packs.count / price.amount * price.hundredths + 0.5)
+    of_price = measure.amount(price.amount, price.amount, "" if price.per == "each" else price.per)
+    if of_price.kind != part.need.kind or not of_price.low:
+        return None
+    return int(bought / of_price.low * price.hundredths + 0.5)

@@ -1,0 +1,137 @@
+"""Each item in words: how much to buy, of what, and what else is worth knowing. For paper and for ticking. Pure."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import date
+from zoneinfo import ZoneInfo
+
+from board.base import words
+from board.facts.called import same_food
+from board.plan.resolve.scaling import Scaled
+from board.shopping.amounts import EACH, Amount, measure_for, standard_of
+from board.shopping.days import Bought
+from board.shopping.errands import Errand, Provisions
+from board.shopping.items import Item, Part
+from board.shopping.shown import amount_words, by_hand_words
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One line. `amount` and `food` in words, unsafe for a terminal as they are; `cost` empty where it has none."""
+
+    key: str
+    amount: str
+    food: str
+    notes: tuple[str, ...]
+    dishes: tuple[str, ...]
+    cost: str
+
+
+def errand_title(errand: Errand, zone: str) -> str:
+    """The day, with the trip's times; or that no trip serves it."""
+    if errand.day is None:
+        return words.PROVISIONS_NO_TRIP
+    if errand.trip is None:
+        return words.provisions_day(errand.day)
+    start, end = (at.astimezone(ZoneInfo(zone)) for at in (errand.trip.start, errand.trip.end))
+    return words.provisions_trip(errand.day, words.clock(start), words.clock(end))
+
+
+def row_to_buy(bought: Bought, units: str | None) -> Row:
+    item = bought.item
+    parts = [part for part in item.parts if part.short is None or part.short > 0]
+    notes = [note for part in item.parts for note in _notes(part, item, units)]
+    notes += [words.unlike_in_the_house(_words(amount, item, units)) for amount in item.unlike]
+    notes += _doubts(bought)
+    if sum(part.need.low is not None for part in item.parts) > 1:
+        notes.append(words.SIDE_BY_SIDE)
+    amount = " + ".join(_to_buy(part, item, units) for part in parts)
+    cost = words.money(item.cost, item.sign) if item.cost is not None else ""
+    return Row(item.key, amount, item.food, tuple(notes), _dishes(item), cost)
+
+
+def row_in_house(item: Item, units: str | None) -> Row:
+    amount = " + ".join(_words(part.need, item, units) for part in item.parts)
+    note = words.FROM_TAP if item.tap else words.ENOUGH_IN_THE_HOUSE
+    return Row(item.key, amount, item.food, (note,), _dishes(item), "")
+
+
+def grown_rows(found: Provisions) -> Iterator[tuple[str, tuple[str, ...]]]:
+    """Each dish that is not made as written, with its amounts as they are now measured."""
+    for dish in found.grown:
+        made = words.number(dish.written_for * dish.factor)
+        title = words.dish_grown(dish.dish, dish.written_for, made, words.number(dish.factor))
+        lines = [_scaled_words(n.scaled, found.units) for n in found.needs if n.for_what == dish.dish]
+        yield title, (*lines, *([words.PROVISIONS_TIMES] if dish.times else []))
+
+
+def proposed_days(found: Provisions) -> tuple[date, ...]:
+    """Days that stand in the list without a trip of the plan's."""
+    return tuple(e.day for e in found.errands if e.day is not None and e.trip is None)
+
+
+def _words(amount: Amount, item: Item, units: str | None) -> str:
+    return amount_words(amount, units, item.units)
+
+
+def _to_buy(part: Part, item: Item, units: str | None) -> str:
+    if part.packs is not None:
+        return words.packs_of(part.packs.count, part.packs.label)
+    if part.bought is None:
+        return part.need.kind
+    shown = by_hand_words(part.need.kind, part.bought, units, item.units)[0]
+    return words.pieces(shown) if part.need.kind == EACH and len(item.parts) > 1 else shown
+
+
+def _notes(part: Part, item: Item, units: str | None) -> Iterator[str]:
+    need, bought = part.need, part.bought
+    if need.high is None or bought is None:
+        return
+    whole = part.least.high is not None and part.least.high - need.high > 1e-9
+    rounded = by_hand_words(need.kind, bought, units, item.units)[1]
+    if part.packs is not None or part.have is not None or whole or need.low != need.high:
+        yield words.needed(_words(need, item, units))
+    elif rounded:
+        yield words.exactly(rounded)
+    if part.have is not None:
+        yield words.in_the_house(_words(part.have, item, units))
+    if part.packs is not None and part.packs.left_over > 1e-9:
+        left = Amount(need.kind, part.packs.left_over, part.packs.left_over)
+        yield words.pack_left_over(_words(left, item, units))
+
+
+def _doubts(bought: Bought) -> Iterator[str]:
+    if bought.doubt == "keeps too short":
+        yield words.keeps_too_short(bought.keep.days, bought.trip is not None)
+    elif bought.doubt == "no trip before":
+        yield words.NO_TRIP_BEFORE
+    elif bought.doubt == "shop shut":
+        yield words.SHOP_SHUT
+
+
+def _dishes(item: Item) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(need.for_what for need in item.needs))
+
+
+def _scaled_words(scaled: Scaled, units: str | None) -> str:
+    """`190 g butter (exactly 187.5 g)`; `3 eggs (for 2.5)`; `1.75 tsp salt (…)`."""
+    line = scaled.line
+    if scaled.low is None or scaled.high is None:
+        return f"{line.unit} {line.food}".strip()
+    measure = measure_for(same_food(line.food), {line.unit}, standard_of(units))
+    amount, written = measure.amount(scaled.low, scaled.high, line.unit), {line.unit}
+    assert amount.low is not None
+    assert amount.high is not None
+    if scaled.whole is not None:
+        low, high = (float(each) for each in scaled.whole)
+        exact, shown = (
+            amount_words(amount, units, written),
+            amount_words(Amount(amount.kind, low, high), units, written),
+        )
+        text = f"{words.whole_for(f'{shown} {line.food}', exact)}"
+    elif amount.low != amount.high:
+        text = f"{amount_words(amount, units, written)} {line.food}"
+    else:
+        shown, exact = by_hand_words(amount.kind, amount.high, units, written)
+        text = f"{shown} {line.food}" + (f" ({words.exactly(exact)})" if exact else "")
+    return f"{text}; {words.by_hand(scaled.factor, scaled.hand.kind)}" if scaled.hand else text

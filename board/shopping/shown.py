@@ -1,0 +1,84 @@
+"""Amounts as they are read in a shop and measured by hand: units to suit, rounded beside the exact figure. Pure.
+
+A rounded figure is for the eye and the hand; nothing is reckoned from it.
+"""
+
+import math
+from collections.abc import Collection
+
+from board.facts.units import CUPS, GRAMS, METRIC_MILLILITRES
+from board.shopping.amounts import EACH, Amount, standard_of
+from board.shopping.amounts import GRAMS as BY_GRAMS
+from board.shopping.amounts import MILLILITRES as BY_MILLILITRES
+
+_FRACTIONS = {0.25: "¼", 1 / 3: "⅓", 0.5: "½", 2 / 3: "⅔", 0.75: "¾"}
+_MANY = {"bunch": "bunches", "pinch": "pinches", "fl oz": "fl oz", "tbsp": "tbsp", "tsp": "tsp"}
+_SYMBOLS = {*GRAMS, *METRIC_MILLILITRES}
+# What a hand can weigh or pour, by the display unit; grams and millilitres by their size.
+_STEPS = {"kg": 0.05, "l": 0.05, "cl": 1.0, "oz": 0.5, "lb": 0.25, "cup": 0.25, "fl oz": 0.5, "tbsp": 0.5, "tsp": 0.25}
+
+
+def amount_words(amount: Amount, units: str | None, written: Collection[str]) -> str:
+    """`1.2 kg`, `2–3 tbsp`, `4`, `to taste`. `units`: the plan's; `written`: units its host wrote for this food."""
+    if amount.low is None or amount.high is None:
+        return amount.kind
+    unit, factor = _unit_for(amount.kind, amount.high, units, written)
+    low, high = amount.low / factor, amount.high / factor
+    figures = _figure(high, unit) if math.isclose(low, high) else f"{_figure(low, unit)}–{_figure(high, unit)}"
+    return f"{figures} {_unit_word(unit, high)}".strip()
+
+
+def by_hand_words(kind: str, amount: float, units: str | None, written: Collection[str]) -> tuple[str, str]:
+    """An amount rounded up to what a hand measures, and the exact one; empty where they are the same."""
+    unit, factor = _unit_for(kind, amount, units, written)
+    exact = amount / factor
+    rounded = hand_round(exact, unit)
+    shown = f"{_figure(rounded, unit)} {_unit_word(unit, rounded)}".strip()
+    same = math.isclose(rounded, exact, rel_tol=1e-6)
+    return shown, "" if same else f"{_figure(exact, unit)} {_unit_word(unit, exact)}".strip()
+
+
+def hand_round(amount: float, unit: str) -> float:
+    """Rounded up to the unit's step; a hair above a step is that step. Things counted: the next whole number."""
+    step = _STEPS.get(unit, 1.0)
+    if unit in ("g", "ml"):
+        step = next((s for below, s in ((20, 1.0), (200, 5.0), (2000, 10.0)) if amount < below), 50.0)
+    return math.ceil(amount / step - 1e-6) * step
+
+
+def _unit_for(kind: str, size: float, units: str | None, written: Collection[str]) -> tuple[str, float]:
+    """A unit to show a kind in, and how many of the kind it holds."""
+    if kind not in (BY_GRAMS, BY_MILLILITRES):
+        return ("" if kind == EACH else kind), 1.0
+    if kind == BY_GRAMS:
+        known = dict(GRAMS)
+        metric, us = ("kg" if size >= 1000 else "g"), ("lb" if size >= GRAMS["lb"] else "oz")
+    else:
+        cup = standard_of(units).cup_millilitres
+        known = {**METRIC_MILLILITRES, **{name: cup * share for name, share in CUPS.items()}}
+        metric = "l" if size >= 1000 else "ml"
+        us = "cup" if size >= cup / 4 else "tbsp" if size >= known["tbsp"] else "tsp"
+    alone = next(iter(set(written))) if len(set(written)) == 1 else None
+    if units is None and alone in known:
+        unit = metric if alone in ("g", "kg", "ml", "l") else alone
+    elif units == "metric" and alone in ("tbsp", "tsp"):
+        unit = alone  # spoons are measured in every kitchen
+    else:
+        unit = us if units == "us" else metric
+    return unit, known[unit]
+
+
+def _figure(value: float, unit: str) -> str:
+    """Up to four digits; fractions where they are read more easily than decimals."""
+    whole = math.floor(value + 1e-9)
+    if unit not in _SYMBOLS:
+        for share, sign in _FRACTIONS.items():
+            if abs(value - whole - share) < 1e-6:
+                return f"{whole or ''}{sign}"
+    return f"{value:.4g}" if value < 10_000 else f"{value:.0f}"
+
+
+def _unit_word(unit: str, amount: float) -> str:
+    if unit in _SYMBOLS or unit in ("oz", "lb") or amount <= 1 or not unit:
+        return unit
+    return _MANY.get(unit, f"{unit}s")

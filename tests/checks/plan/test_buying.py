@@ -1,0 +1,71 @@
+"""What `check` says about packs and prices."""
+
+from collections.abc import Callable
+
+import pytest
+
+from board.checks.plan.buying import packs_and_prices_are_of_what_is_needed, prices_by_the_pack_have_a_pack
+from board.checks.plan.every import check
+from board.plan.load import PlanFile
+from board.plan.snag import Weight
+from tests.conftest import read
+from tests.plan.test_bad_plans import SOUND
+from tests.shopping.test_list import plan
+
+PlanFrom = Callable[[str], PlanFile]
+
+
+@pytest.mark.parametrize("line", ["packs: {{{}: 250 g}}", "prices: {{{}: 2 a kg}}"])
+def test_b01__of_a_food_nothing_needs(plan_from: PlanFrom, line: str) -> None:
+    """`packs: {buter: 250 g}` where dishes need butter; `packs: {Butter: 250 g}` is fine."""
+    bad = packs_and_prices_are_of_what_is_needed(plan_from(plan("100 g butter", more=line.format("buter") + "\n")))
+    good = packs_and_prices_are_of_what_is_needed(plan_from(plan("100 g butter", more=line.format("Butter") + "\n")))
+
+    assert good == []
+    (snag,) = bad
+    assert snag.code == "buying 1"
+    assert "Did you mean 'butter'?" in snag.message
+    assert snag.place is not None
+    assert snag.place.text.startswith(line[:5])
+
+
+def test_b02__a_price_by_the_pack_without_a_pack(plan_from: PlanFrom) -> None:
+    """`prices: {butter: 2.40 a pack}` alone; with `packs: {butter: 250 g}` it is fine."""
+    price = "prices: {butter: 2.40 a pack}\n"
+    (snag,) = prices_by_the_pack_have_a_pack(plan_from(plan("100 g butter", more=price)))
+
+    assert (snag.code, snag.place is not None and snag.place.column) == ("buying 2", 18)
+    assert (
+        prices_by_the_pack_have_a_pack(plan_from(plan("100 g butter", more=price + "packs: {butter: 250 g}\n"))) == []
+    )
+    assert prices_by_the_pack_have_a_pack(plan_from(plan("100 g butter", more="prices: {butter: 9 a kg}\n"))) == []
+
+
+def test_drinks_that_are_reckoned_can_have_prices(plan_from: PlanFrom) -> None:
+    more = "drinks: usual\nprices: {wine: 9 a bottle, ice: 2 a kg}\n"
+
+    assert packs_and_prices_are_of_what_is_needed(plan_from(plan("100 g butter", more=more))) == []
+
+
+@pytest.mark.parametrize(
+    ("jobs", "more", "told"),
+    [
+        ("chill the wine", "", True),
+        ("open the red wine", "", True),
+        ("Chill two bottles of cider", "", True),
+        ("chill the wine glasses", "", False),
+        ("chill the soup", "", False),
+        ("open the wine list", "pantry: [white wine]\n", False),
+        ("chill the wine", "pantry: [white wine]\n", False),
+        ("chill the wine", "pantry: [white wine vinegar]\n", True),
+        ("chill the wine", "drinks: usual\n", False),
+        ("{job: chill the wine, supplies: 3 bottles white wine (drinks)}", "", False),
+    ],
+)
+def test_n07_what_is_chilled_or_opened_is_bought(jobs: str, more: str, told: bool) -> None:
+    found = read(SOUND + f"jobs: [{jobs if jobs[0] == '{' else '{job: ' + jobs + ', takes: 10 min}'}]\n{more}")
+    assert isinstance(found, PlanFile), found
+
+    snags = [snag for snag in check(found) if snag.code == "buying 4"]
+
+    assert [snag.weight for snag in snags] == ([Weight.NOTE] if told else [])

@@ -1,0 +1,179 @@
+"""Cooked through, rested, reheated: each code with a good plan and a bad one, just below, at and above its limit.
+
+Limits: USDA FSIS / FoodSafety.gov, safe minimum internal temperatures (home); FDA Food Code 2022, 3-401.11 and
+3-403.11 (retail), read in state adoptions of the 2009 to 2017 editions.
+"""
+
+import pytest
+
+from tests.checks.plan.kept_safe import FIRST_STEP, line_of, plan, said, weights
+
+
+def roast(cooks: str, until: str) -> str:
+    return f"""
+    - step: cook it
+      where: oven at 180 C
+      takes: 40 min
+      cooks: {cooks}
+      until: {until}
+    """
+
+
+@pytest.mark.parametrize(
+    ("rules", "cooks", "until", "wanted"),
+    [
+        # FoodSafety.gov: all poultry 165 °F
+        ("home", "poultry", "73.8 C", ["STOP"]),
+        ("home", "poultry", "74 C", []),
+        ("home", "poultry", "75 C", []),
+        ("home", "poultry", "164.9 F", ["STOP"]),
+        ("home", "poultry", "165 F", []),
+        ("home", "poultry", "166 F", []),
+        # FoodSafety.gov: ground meat 160 °F; Food Code 3-401.11(A)(2): 155 °F for 17 s
+        ("home", "ground meat", "159 F", ["STOP"]),
+        ("home", "ground meat", "160 F", []),
+        ("home", "ground meat", "71 C", []),
+        ("retail", "ground meat", "155 F for 16 s", ["STOP"]),
+        ("retail", "ground meat", "155 F for 17 s", []),
+        ("retail", "ground meat", "68 C for 17 s", []),
+        ("retail", "ground meat", "154 F for 17 s", ["STOP"]),
+        # FoodSafety.gov: 145 °F for whole cuts and fish; Food Code 3-401.11(A)(1): for 15 s
+        ("home", "whole cut", "144.9 F", ["STOP"]),
+        ("home", "whole cut", "145 F", []),
+        ("home", "whole cut", "63 C", []),
+        ("home", "fish", "62.7 C", ["STOP"]),
+        ("home", "fish", "63 C", []),
+        ("retail", "fish", "145 F", ["STOP"]),
+        ("retail", "fish", "145 F for 15 s", []),
+        # FoodSafety.gov: egg dishes 160 °F
+        ("home", "eggs", "70.9 C", ["STOP"]),
+        ("home", "eggs", "71 C", []),
+        # Food Code 3-401.11(B)(2), roasts: 130 °F 112 min, 140 °F 12 min, 142 °F 8 min; 143 °F goes by 142 °F
+        ("retail", "roast", "130 F for 111 min", ["STOP"]),
+        ("retail", "roast", "130 F for 112 min", []),
+        ("retail", "roast", "54.4 C for 112 min", []),
+        ("retail", "roast", "129.9 F for 500 min", ["STOP"]),
+        ("retail", "roast", "60 C for 11 min", ["STOP"]),
+        ("retail", "roast", "60 C for 12 min", []),
+        ("retail", "roast", "143 F for 7 min", ["STOP"]),
+        ("retail", "roast", "143 F for 8 min", []),
+        # no such table for a cut that is no roast, nor at home
+        ("retail", "whole cut", "60 C for 12 min", ["STOP"]),
+        ("home", "roast", "60 C for 12 min", ["STOP"]),
+    ],
+)
+def test_f01_what_is_cooked_gets_hot_enough_for_long_enough(
+    rules: str, cooks: str, until: str, wanted: list[str]
+) -> None:
+    assert weights(plan(roast(cooks, until), rules=rules), "food 1") == wanted
+
+
+def test_f01_names_rule_source_both_units_and_how_to_mend_at_the_line_that_is_wrong() -> None:
+    (snag,) = said(plan(roast("poultry", "70 C")), "food 1")
+
+    assert line_of(snag) == (FIRST_STEP + 4, "until: 70 C")
+    for words in ("70 °C (158 °F)", "74 °C (165 °F)", "home rules (USDA FSIS / FoodSafety.gov)", "all poultry"):
+        assert words in snag.message
+    assert "until: 74 C" in snag.mend
+
+
+def test_f01_tells_the_row_of_the_table_a_roast_goes_by() -> None:
+    (snag,) = said(plan(roast("roast", "60 C for 5 min"), rules="retail"), "food 1")
+
+    assert "60 °C (140 °F) for 12 min for a roast, FDA Food Code 3-401.11(B)(2)" in snag.message
+
+
+def test_a_step_that_only_says_what_it_cooks_is_cooked_by_its_class() -> None:
+    file = plan("- {step: cook it, where: oven at 180 C, takes: 40 min, cooks: roast}")
+
+    assert weights(file, "food 1") == []
+    assert file.filled.tasks["test-dish/cook-it"].care.core is not None
+
+
+# FoodSafety.gov: steaks, chops and roasts rest 3 min; the serving of a course is part of the rest.
+@pytest.mark.parametrize(
+    ("serve", "rest", "until", "wanted"),
+    [
+        ("2 min", "", "63 C", ["MIND"]),
+        ("3 min", "", "63 C", []),
+        ("4 min", "", "63 C", []),
+        ("0 min", "- {step: let it rest, takes: 2 to 5 min}", "63 C", ["MIND"]),
+        ("0 min", "- {step: let it rest, takes: 3 to 5 min}", "63 C", []),
+        ("2 min", "- {step: carve, takes: 0 min, after: 'cook it, at least 1 min'}", "63 C", []),
+        ("0 min", "", "71 C", []),  # what does for ground meat needs no rest: our reading
+    ],
+)
+def test_f03_what_is_cooked_rests(serve: str, rest: str, until: str, wanted: list[str]) -> None:
+    steps = f"- {{step: cook it, where: oven at 180 C, takes: 40 min, cooks: whole cut, until: {until}}}\n{rest}"
+
+    assert weights(plan(steps, serve=serve), "food 3") == wanted
+
+
+def test_f03_retail_asks_for_no_rest() -> None:
+    steps = "- {step: cook it, where: oven at 180 C, takes: 40 min, cooks: whole cut, until: 63 C for 15 s}"
+
+    assert weights(plan(steps, serve="0 min", rules="retail"), "food 3") == []
+
+
+# USDA FSIS, leftovers: 165 °F; Food Code 3-403.11: 165 °F within 2 h
+@pytest.mark.parametrize("rules", ["home", "retail"])
+@pytest.mark.parametrize(
+    ("keys", "wanted"),
+    [
+        ("until: 73.8 C", ["STOP"]),
+        ("until: 74 C", []),
+        ("until: 164.9 F", ["STOP"]),
+        ("until: 165 F", []),
+        ("until: 80 C", []),
+        ("takes: 20 min", ["MIND"]),
+    ],
+)
+def test_f04_what_is_reheated_gets_hot_enough(rules: str, keys: str, wanted: list[str]) -> None:
+    takes = "" if "takes" in keys else ", takes: 20 min"
+    steps = f"- {{step: warm it through, reheats: yes, where: stovetop, {keys}{takes}}}"
+
+    assert weights(plan(steps, rules=rules), "food 4") == wanted
+
+
+def test_f04_knows_a_reheating_by_its_name_and_heeds_a_no() -> None:
+    assert weights(plan("- {step: Reheat the stew, where: stovetop, takes: 20 min}"), "food 4") == ["MIND"]
+    assert weights(plan("- {step: reheat the stones, reheats: no, where: stovetop, takes: 20 min}"), "food 4") == []
+    assert weights(plan("- {step: reheat the plates, perishable: no, where: stovetop, takes: 20 min}"), "food 4") == []
+
+
+@pytest.mark.parametrize(
+    ("takes", "wanted"), [("1 h 59", []), ("2 h", []), ("2 h 01", ["STOP"]), ("30 min to 1 h to 2 h 01", ["STOP"])]
+)
+def test_f05_what_is_reheated_gets_hot_soon(takes: str, wanted: list[str]) -> None:
+    steps = f"""
+    - step: reheat the stew
+      where: stovetop
+      takes: {takes}
+      until: 74 C
+    """
+    found = said(plan(steps), "food 5")
+
+    assert [snag.weight.name for snag in found] == wanted
+    assert [line_of(snag) for snag in found] == [(FIRST_STEP + 2, f"takes: {takes}")] * len(wanted)
+
+
+@pytest.mark.parametrize(
+    ("ingredient", "keys", "wanted"),
+    [
+        ("1 kg chicken thighs", "", ["MIND"]),
+        ("1 kg chicken thighs", ", cooks: poultry", []),
+        ("1 kg chicken thighs", ", until: 164 F", ["MIND"]),
+        ("1 kg chicken thighs", ", until: 165 F", []),
+        ("1 kg chicken thighs", ", cooks: fish, until: 63 C", ["MIND"]),
+        ("4 eggs", "", ["MIND"]),
+        ("4 eggs", ", until: 71 C", []),
+        ("1 kg leeks", "", []),
+    ],
+)
+def test_f02_raw_food_is_cooked(ingredient: str, keys: str, wanted: list[str]) -> None:
+    """Which foods are raw: the food table, common practice, no source. The limits: FoodSafety.gov."""
+    file = plan(f"- {{step: cook it, where: oven at 180 C, takes: 40 min{keys}}}", ingredient=ingredient)
+    found = said(file, "food 2")
+
+    assert [snag.weight.name for snag in found] == wanted
+    assert [line_of(snag)[0] for snag in found] == [FIRST_STEP - 2] * len(wanted)

@@ -1,0 +1,224 @@
+"""food 10 and food 11: what stands out too long before it is eaten, and before what is left is put into the cold.
+
+Limit: USDA FSIS, danger zone: 2 h, and 1 h when the air is above 90 °F.
+"""
+
+import re
+
+import pytest
+
+from board.plan.load import PlanFile
+from board.schedule.solver.solve import solve
+from board.schedule.write_up import make_sheet
+from tests.checks.sheet.suppers import line_of, said, supper, weights
+from tests.conftest import read
+
+MIX = "- {step: mix it, takes: 30 min, before: 'serve Main, at once'}"
+
+
+@pytest.mark.parametrize(
+    ("eaten", "air", "outdoors", "wanted"),
+    [
+        # 30 min on the bench, 5 plated and carried, then at the table
+        ("84 min", "{outdoors: 33 C, indoors: 20 C}", "no", []),
+        ("85 min", "{outdoors: 33 C, indoors: 20 C}", "no", []),
+        ("86 min", "{outdoors: 33 C, indoors: 20 C}", "no", ["STOP"]),
+        ("25 min", "{outdoors: 33 C, indoors: 20 C}", "yes", []),
+        ("26 min", "{outdoors: 33 C, indoors: 20 C}", "yes", ["STOP"]),
+        # above 90 °F, not at it
+        ("26 min", "{outdoors: 90 F}", "yes", []),
+        ("26 min", "{outdoors: 90.1 F}", "yes", ["STOP"]),
+        ("26 min", "{outdoors: 32 C}", "yes", []),
+    ],
+)
+def test_f10_a_dish_is_eaten_before_its_clock_runs_out(eaten: str, air: str, outdoors: str, wanted: list[str]) -> None:
+    assert weights(supper(MIX, eaten=eaten, air=air, outdoors=outdoors), "food 10") == wanted
+
+
+def test_f10_spells_the_clock_out_at_the_dish() -> None:
+    steps = """
+    - {step: cut it, takes: 20 min, keeps: 2 h in the room}
+    - {step: mix it, takes: 15 min, after: 'cut it, at least 40 min, at most 40 min', before: 'serve Main, at once'}
+    """
+    (snag,) = said(supper(steps, eaten="60 min"), "food 10")
+
+    assert line_of(snag) == "- dish: Test dish"
+    assert "2 h 20 neither hot nor cold enough until it is eaten" in snag.message
+    assert "give 2 h [USDA FSIS, danger zone" in snag.message
+    # out from 18:40: 2 h later is 20:40
+    assert "over at Sat 20:40" in snag.message
+    for piece in ("20 min cut it", "40 min kept after cut it", "15 min mix it", "5 min plated and carried",
+                  "60 min at the table"):  # fmt: skip
+        assert piece in snag.message
+    assert "The longest is 60 min at the table." in snag.mend
+
+
+def test_f10_what_is_cooked_through_begins_a_new_clock() -> None:
+    """110 min on the bench, then through the oven to 74 °C (165 °F, FoodSafety.gov): only serving and table count."""
+    steps = """
+    - {step: cut it, takes: 110 min}
+    - {step: bake it, where: oven at 180 C, takes: 40 min, KEY}
+    """
+
+    assert weights(supper(steps.replace("KEY", "cooks: poultry")), "food 10") == []
+    assert weights(supper(steps.replace("KEY", "attended: all")), "food 10") == ["STOP"]
+
+
+@pytest.mark.parametrize(
+    ("food", "wanted"),
+    [
+        ("by time alone: no", ["NOTE"]),
+        ("ingredients: nothing", []),
+        ("perishable: no", []),
+        ("perishable: yes", []),
+        ("ingredients: [1 kg flour]", []),
+    ],
+)
+def test_f16_a_dish_of_which_nothing_is_said_has_no_clock_and_that_is_told(food: str, wanted: list[str]) -> None:
+    assert weights(supper(MIX, food=food), "food 16") == wanted
+
+
+@pytest.mark.parametrize(("heat", "wanted"), [("50 C", ["STOP"]), ("59 C", ["STOP"]), ("60 C", []), ("140 F", [])])
+def test_f10_an_oven_below_hot_holding_keeps_nothing_safe(heat: str, wanted: list[str]) -> None:
+    """Hot food at 140 °F or above: USDA FSIS."""
+    steps = f"""
+    - {{step: warm it, where: oven at {heat}, takes: 5 h, before: 'serve Main, at once'}}
+    """
+    assert weights(supper(steps), "food 10") == wanted
+
+
+def test_f10_time_alone_gives_four_hours_by_the_retail_rules_only() -> None:
+    """FDA Food Code 3-501.19: 4 h under a written procedure."""
+    for rules, wanted in (("retail", []), ("home", ["STOP"])):
+        dish = "Test dish\n        by time alone: yes"
+        assert weights(supper(MIX, eaten="2 h", rules=rules, dish=dish), "food 10") == wanted
+
+
+PUT_AWAY = "[{{job: put it away, after: 'clear Main, at once', takes: {0} min, attended: all, puts away: Main}}]"
+
+
+@pytest.mark.parametrize(
+    ("jobs", "wanted"),
+    [
+        ("[]", ["MIND"]),  # nothing puts it away
+        # bench 30, carried 5, table 60, cleared 5: 20 min are left
+        (PUT_AWAY.format(19), []),
+        (PUT_AWAY.format(20), []),
+        (PUT_AWAY.format(21), ["MIND"]),
+    ],
+)
+def test_f11_what_is_left_is_put_away_before_the_clock_runs_out(jobs: str, wanted: list[str]) -> None:
+    found = said(supper(MIX, eaten="60 min", jobs=jobs), "food 11")
+
+    assert [snag.weight.name for snag in found] == wanted
+    for snag in found:
+        assert line_of(snag) == "- course: Main"
+        # out from 19:25, so for 2 h at 21:25
+        assert re.search("(put away by|what is left of Main by) Sat 21:25", snag.message)
+        assert "throw it away" in snag.message
+        assert "Test dish" in snag.message
+
+
+def test_f11_platters_may_be_put_away_while_the_course_is_still_eaten() -> None:
+    """Out from 19:25, in the cold again 40 minutes after it went out at 20:00; the course is cleared at 21:30."""
+    job = "[{job: put it away, after: 'serve Main, at least 30 min, at most 30 min', takes: 10 min, puts away: Main}]"
+
+    assert weights(supper(MIX, eaten="85 min", jobs=job), "food 11") == []
+
+
+def test_f11_says_nothing_more_of_what_must_not_be_eaten_at_all() -> None:
+    found = supper(MIX, eaten="2 h")
+
+    assert weights(found, "food 10") == ["STOP"]
+    assert weights(found, "food 11") == []
+
+
+@pytest.mark.parametrize("again", ["reheat it", "boil it up again", "warm it, reheats: yes"])
+def test_f10_heating_again_gives_no_more_time(again: str) -> None:
+    """100 minutes in the room, hot again, 5 to the table, 30 at it: 135 of 120. FDA Food Code 3-501.19, from memory."""
+    steps = f"""
+    - {{step: stew it, where: stovetop, takes: 60 min, until: 90 C, keeps: 2 h in the room}}
+    - step: {again.replace(", ", chr(10) + "      ")}
+      where: stovetop
+      takes: 15 min
+      until: 90 C
+      after: 'stew it, at least 100 min, at most 100 min'
+      before: 'serve Main, at once'
+    """
+    (snag,) = said(supper(steps), "food 10")
+
+    assert "2 h 15" in snag.message
+
+
+COURSES = """\
+event: Test supper
+date: 2026-11-28
+zone: Europe/Dublin
+arrive: 18:30
+guests: [8 guests]
+hands: {host: {hours: {on the day: '9:00 - 23:59'}}}
+kitchen: {fridge: 60 litres}
+courses:
+"""
+COURSE = """\
+  - course: '%s'
+    at: '%s'
+    eaten in: %s
+    dishes: [{dish: Food %s, ingredients: [1 kg food], steps: [{step: mix %s, takes: 10 min, best within: 5 min}]}]
+"""
+
+
+def offered(*courses: tuple[str, str, str], jobs: str = "") -> list[str]:
+    """The jobs food 11 offers for courses of a name, a time and a length each; all of them pasted in, it is gone."""
+    head = COURSES + "".join(COURSE % (*course, n, n) for n, course in enumerate(courses))
+    plan = read(f"{head}jobs: [{jobs}]\n")
+    assert isinstance(plan, PlanFile)
+    snags = said((plan, make_sheet(plan, solve)), "food 11")
+    lines = [match[1] for snag in snags if (match := re.search(r"Add a job: `(\{.*\})`;", snag.mend))]
+    mended = read(f"{head}jobs:\n" + "".join(f"  - {line}\n" for line in lines))
+    assert isinstance(mended, PlanFile), "\n".join(snag.render() for snag in mended)
+    sheet = make_sheet(mended, solve)
+    assert said((mended, sheet), "food 11") == []
+    assert not sheet.given_up
+    return lines
+
+
+def test_f11_offers_a_job_for_each_deadline_that_one_job_cannot_meet() -> None:
+    """Soup stands out from about 19:00, so until 21:00; Sweet is cleared after that."""
+    lines = offered(("Soup", "19:15", "20 min"), ("Sweet", "20:55", "40 min"))
+
+    assert [re.search("puts away: (.*)}", line)[1] for line in lines] == ["Soup", "Sweet"]  # type: ignore[index]
+
+
+def test_f11_offers_one_job_where_one_meets_all_deadlines() -> None:
+    (line,) = offered(("Soup", "19:15", "20 min"), ("Sweet", "19:55", "20 min"))
+
+    assert "after: 'clear Sweet, at most " in line
+    assert "puts away: [Soup, Sweet]" in line
+
+
+def test_f11_writes_its_jobs_as_yaml_whatever_a_course_is_called() -> None:
+    (line,) = offered(("Soup: hot, [thick] #1", "19:15", "20 min"))
+
+    assert "puts away: 'Soup: hot, [thick] #1'" in line
+
+
+def test_f11_of_a_course_eaten_long_is_put_away_while_it_is_eaten() -> None:
+    (line,) = offered(("Buffet", "19:15", "100 min"))
+
+    assert "after: 'serve Buffet, at least " in line
+
+
+def test_f11_a_job_that_waits_for_another_course_is_told_to_be_two() -> None:
+    job = "{job: put away, after: clear Sweet, takes: 10 min, puts away: [Soup, Sweet]}"
+    head = COURSES + COURSE % ("Soup", "19:15", "20 min", 0, 0) + COURSE % ("Sweet", "20:55", "40 min", 1, 1)
+    plan = read(f"{head}jobs: [{job}]\n")
+    assert isinstance(plan, PlanFile)
+    (snag,) = said((plan, make_sheet(plan, solve)), "food 11")
+    own = re.search(r"a job of its own, `(\{.*\})`, and take it out of `puts away` of put away\.", snag.mend)
+    assert own is not None
+    after = job.replace("[Soup, Sweet]", "Sweet").replace("clear Sweet", "'clear Sweet, at most 20 min'")
+    mended = read(f"{head}jobs: [{own[1]}, {after}]\n")
+    assert isinstance(mended, PlanFile)
+
+    assert said((mended, make_sheet(mended, solve)), "food 11") == []

@@ -1,0 +1,62 @@
+"""food 15: raw food out of the fridge before it is cooked. Limit: USDA FSIS, danger zone: 2 h, and 1 h above 90 °F."""
+
+import pytest
+
+from tests.checks.sheet.suppers import line_of, said, supper, weights
+
+ROAST = "- {step: roast it, where: oven at 180 C, takes: 40 min, cooks: poultry}"
+CHICKEN = "ingredients: [1.6 kg chicken, 2 tbsp oil]"
+
+
+def steps(*first: str) -> str:
+    return "\n".join((*first, ROAST))
+
+
+@pytest.mark.parametrize(
+    ("first", "wanted"),
+    [
+        ("- {step: marinate it, takes: 5 h}", ["MIND"]),
+        ("- {step: marinate it, takes: 121 min, before: 'roast it, at once'}", ["MIND"]),
+        ("- {step: marinate it, takes: 2 h, before: 'roast it, at once'}", []),
+        ("- {step: marinate it, takes: 5 h, where: fridge}", []),
+        ("- {step: marinate it, takes: 5 h, perishable: no}", []),
+    ],
+)
+def test_f15_raw_food_is_not_left_out_before_it_is_cooked(first: str, wanted: list[str]) -> None:
+    assert weights(supper(steps(first), food=CHICKEN), "food 15") == wanted
+
+
+def test_f15_tells_the_food_its_minutes_and_where_they_went() -> None:
+    first = (
+        "- {step: cut it up, takes: 30 min, keeps: 6 h in the room}",
+        "- {step: salt it, takes: 10 min, after: 'cut it up, at least 3 h, at most 3 h', before: 'roast it, at once'}",
+    )
+    (snag,) = said(supper(steps(*first), food=CHICKEN), "food 15")
+
+    assert line_of(snag).startswith("- {step: cut it up")
+    assert "chicken may stand out raw for 3 h 40 before roast it" in snag.message
+    assert "30 min cut it up, 180 min kept after cut it up, 10 min salt it" in snag.message
+    assert "cooking does not mend it" in snag.mend
+
+
+def test_f15_on_a_hot_day_an_hour_is_enough() -> None:
+    """Above 90 °F: 1 h."""
+    first = steps("- {step: marinate it, takes: 61 min, before: 'roast it, at once'}")
+
+    assert weights(supper(first, food=CHICKEN, air="{indoors: 91 F}"), "food 15") == ["MIND"]
+    assert weights(supper(first, food=CHICKEN, air="{indoors: 90 F}"), "food 15") == []
+
+
+def test_f15_a_dish_with_nothing_raw_in_it_is_told_nothing() -> None:
+    """Vegetables may stand in the room before they are cooked."""
+    soup = "- {step: chop it, takes: 3 h}\n- {step: boil it, where: stovetop, takes: 40 min, until: 90 C}"
+    carrots = "ingredients: [1.6 kg carrots, 200 ml cream]"
+
+    assert weights(supper(soup, food=carrots), "food 15") == []
+
+
+def test_what_is_cooked_or_reheated_spoils_though_its_ingredients_are_not_written() -> None:
+    """`cooks: poultry` says that there is poultry in it."""
+    found = supper(steps("- {step: marinate it, takes: 5 h, before: 'roast it, at once'}"), food="by time alone: no")
+
+    assert "poultry may stand out raw for 5 h" in said(found, "food 15")[0].message

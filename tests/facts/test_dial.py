@@ -1,0 +1,37 @@
+"""Temperatures as a hand sets them. Common practice, no source; °F by definition (NIST SP 811, B.8)."""
+
+import pytest
+
+from board.base import words
+from board.facts.degrees import to_celsius
+from board.facts.dial import dial_celsius, dial_fahrenheit
+
+
+@pytest.mark.parametrize(
+    ("fahrenheit", "celsius"), [(225, 107), (400, 200), (350, 180), (300, 150), (325, 160), (375, 190), (450, 230)]
+)
+def test_from_fahrenheit_to_a_dial_in_celsius(fahrenheit: float, celsius: int) -> None:
+    assert dial_celsius(to_celsius(fahrenheit, "F")) == celsius
+
+
+@pytest.mark.parametrize(("celsius", "fahrenheit"), [(180, 350), (200, 400), (150, 300), (220, 425), (80, 175)])
+def test_from_celsius_to_a_dial_in_fahrenheit(celsius: float, fahrenheit: int) -> None:
+    assert dial_fahrenheit(celsius) == fahrenheit
+
+
+def test_a_low_oven_is_set_to_the_degree() -> None:
+    assert [dial_celsius(c) for c in (93.3, 107.2, 114.4, 115.1)] == [93, 107, 114, 120]
+
+
+@pytest.mark.parametrize("fahrenheit", [175, 200, 225, 300, 325, 350, 375, 400, 425, 450, 475, 500])
+def test_a_setting_written_in_fahrenheit_comes_back_as_written(fahrenheit: int) -> None:
+    celsius = round(to_celsius(fahrenheit, "F"))
+
+    assert words.dial(celsius) == f"{celsius} °C ({fahrenheit} °F)"
+    assert words.dial(celsius, fahrenheit=True) == f"{fahrenheit} °F ({celsius} °C)"
+
+
+@pytest.mark.parametrize(("celsius", "fahrenheit"), [(180, 356), (190, 374), (200, 392), (220, 428), (150, 302)])
+def test_a_setting_that_no_dial_in_fahrenheit_has_is_told_to_the_degree(celsius: int, fahrenheit: int) -> None:
+    """°F by definition, NIST SP 811, B.8."""
+    assert words.dial(celsius) == f"{celsius} °C ({fahrenheit} °F)"

@@ -1,0 +1,171 @@
+"""The sheet for the wall and for people: as words, as Markdown read by a CommonMark parser, as a page in a browser."""
+
+import re
+import shutil
+import subprocess
+from html.parser import HTMLParser
+from pathlib import Path
+
+import msgspec
+import pytest
+from markdown_it import MarkdownIt
+
+from board.output.leaves import EVERYBODY, WALL, NoSuchPerson, leaves
+from board.output.markdown import markdown, safe
+from board.output.page import page
+from board.plan.load import PlanFile, read_plan
+from board.schedule.solver.solve import solve
+from board.schedule.write_up import make_sheet
+from board.sheet.run_sheet import RunSheet
+
+TWO = """
+event: Supper for two cooks
+date: 2026-12-05
+zone: Europe/Dublin
+arrive: 19:00
+guests: [4 guests]
+hands:
+  host: {hours: {on the day: '15:00 - 23:00'}}
+  Anneli: {hours: {on the day: '16:00 - 22:00'}}
+courses:
+  - course: Main
+    at: 19:45
+    dishes:
+      - dish: Rice
+        steps:
+          - {step: wash the rice, takes: 10 min, who: Anneli, keeps: 3 h in the room}
+          - {step: cook the rice, where: stovetop, takes: 20 min, attended: 2 min at the start, who: host}
+jobs:
+  - {job: lay the table, who: Anneli}
+  - {job: tidy the room, who: host}
+"""
+HOSTILE = "<script>alert(1)</script> *bold* [link](http://x) \x1b[31mred `code` | a & b # +"
+
+
+@pytest.fixture(scope="module")
+def two_cooks() -> RunSheet:
+    found = read_plan(TWO, "two.yaml")
+    assert isinstance(found, PlanFile)
+    return make_sheet(found, solve)
+
+
+class Reader(HTMLParser):
+    """What a page holds: its tags, and the text of its boxes' rows."""
+
+    def __init__(self, html: str) -> None:
+        super().__init__()
+        self.tags: list[str] = []
+        self.text: list[str] = []
+        self.feed(html)
+
+    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        self.tags.append(tag)
+
+    def handle_data(self, data: str) -> None:
+        self.text.append(data)
+
+
+def test_the_wall_holds_every_slot_once_in_order(lantern_sheet: RunSheet) -> None:
+    (leaf,) = leaves(lantern_sheet, WALL)
+    rows = [row for day in leaf.days for row in day.rows]
+
+    assert len(rows) == len(lantern_sheet.slots)
+    assert [day.title for day in leaf.days] == ["Friday 27 November", "Saturday 28 November"]
+    assert [row.what for row in rows if row.course] == [f"serve {course.name}" for course in lantern_sheet.courses]
+    for day in leaf.days:
+        starts = [row.start for row in day.rows if row.start >= "05:00"]
+        assert starts == sorted(starts)
+
+
+def test_a_row_says_heat_core_what_to_look_for_and_when_hands_are_needed(lantern_sheet: RunSheet) -> None:
+    (leaf,) = leaves(lantern_sheet, WALL)
+    row = next(row for day in leaf.days for row in day.rows if row.what.startswith("braise the beef"))
+
+    assert row.where == "oven at 150 °C (302 °F), casserole"
+    assert row.told[0] == "look for: a fork turns in it"
+    assert row.told[1] == "core 74 °C (165 °F)"
+    assert re.fullmatch(r"hands at (\d\d:\d\d, ){3}\d\d:\d\d", row.told[2])  # start, two look-ins, end
+
+
+def test_a_person_gets_their_own_work_and_the_courses(two_cooks: RunSheet) -> None:
+    found = leaves(two_cooks, EVERYBODY)
+
+    assert len(found) == len(two_cooks.hands) > 1
+    for leaf, name in zip(found, two_cooks.hands, strict=True):
+        own = [slot for slot in two_cooks.slots if any(part.who == name for part in slot.attended)]
+        served = [slot for slot in two_cooks.slots if slot.kind == "serve" and slot not in own]
+        assert name in leaf.about
+        assert sum(len(day.rows) for day in leaf.days) == len(own) + len(served)
+    assert leaves(two_cooks, two_cooks.hands[1].upper()) == [found[1]]
+
+
+def test_nobody_of_that_name(lantern_sheet: RunSheet) -> None:
+    with pytest.raises(NoSuchPerson) as wrong:
+        leaves(lantern_sheet, "Nobody")
+
+    assert wrong.value.known == lantern_sheet.hands
+
+
+def hostile(sheet: RunSheet) -> RunSheet:
+    """Every text a host writes is as bad as can be."""
+    slots = tuple(
+        msgspec.structs.replace(slot, name=HOSTILE, dish=HOSTILE, look_for=HOSTILE, call=HOSTILE)
+        for slot in sheet.slots
+    )
+    return msgspec.structs.replace(sheet, plan=HOSTILE, slots=slots, stops=(HOSTILE,), cautions=("1. " + HOSTILE,))
+
+
+def test_foreign_text_stays_text_on_a_page(lantern_sheet: RunSheet) -> None:
+    html = page(leaves(hostile(lantern_sheet), WALL), "a4", wall=True)
+    found = Reader(html)
+
+    assert "script" not in found.tags
+    assert "a" not in found.tags
+    assert "<script>alert(1)</script> *bold*" in "".join(found.text)
+    assert "\x1b" not in html
+    assert "src=" not in html
+    assert "href=" not in html
+
+
+def test_foreign_text_stays_text_in_markdown(lantern_sheet: RunSheet) -> None:
+    """Read by markdown-it-py, an implementation of CommonMark 0.31."""
+    parsed = MarkdownIt("commonmark").parse(markdown(leaves(hostile(lantern_sheet), WALL)))
+    inside = [child for token in parsed for child in token.children or []]
+    bold = [n for n, child in enumerate(inside) if child.type == "strong_open"]
+
+    assert not {"link_open", "code_inline", "html_inline", "em_open", "image"} & {child.type for child in inside}
+    assert "html_block" not in {token.type for token in parsed}
+    assert any("<script>alert(1)</script> *bold* [link](http://x)" in _plain(token) for token in parsed)
+    assert len(bold) == 1 + len(lantern_sheet.courses)  # whose leaf it is, and each course going out
+
+
+def _plain(token: object) -> str:
+    children = getattr(token, "children", None) or []
+    return "".join(child.content for child in children)
+
+
+@pytest.mark.parametrize("text", ["1. one", "- a", "+ a", "# a", "> a", "a_b_", "&amp;", "~~~", "1) x", "| a | b |"])
+def test_a_text_alone_is_a_paragraph_that_says_just_that(text: str) -> None:
+    parsed = MarkdownIt("commonmark").enable("table").parse(safe(text))
+
+    assert [token.type for token in parsed] == ["paragraph_open", "inline", "paragraph_close"]
+    assert _plain(parsed[1]) == text
+
+
+@pytest.mark.parametrize("size", ["a4", "letter"])
+def test_a_page_prints_in_a_browser(two_cooks: RunSheet, tmp_path: Path, size: str) -> None:
+    """Chromium prints it to PDF: at least a sheet of paper a person, of the size asked for."""
+    browser, info = shutil.which("chromium"), shutil.which("pdfinfo")
+    if browser is None or info is None:
+        pytest.skip("no chromium and pdfinfo on this machine")
+    html, pdf = tmp_path / "page.html", tmp_path / "page.pdf"
+    found = leaves(two_cooks, EVERYBODY)
+    html.write_text(page(found, size), encoding="utf-8")  # type: ignore[arg-type]  # one of the two
+    subprocess.run([browser, "--headless", "--no-sandbox", "--disable-gpu", "--no-pdf-header-footer",
+                    f"--user-data-dir={tmp_path / 'profile'}", f"--print-to-pdf={pdf}", html.as_uri()],
+                   check=True, capture_output=True, timeout=120)  # fmt: skip
+    told = subprocess.run([info, str(pdf)], check=True, capture_output=True, text=True).stdout
+    pages = int(re.search(r"Pages:\s+(\d+)", told)[1])  # type: ignore[index]
+
+    assert len(found) <= pages <= 4 * len(found)
+    assert ("595" in told or "594.9" in told) if size == "a4" else "612 x 792" in told

@@ -1,0 +1,94 @@
+"""A clash is irreducible, whatever the plan; and is told in plain words."""
+
+from collections.abc import Iterator
+
+from board.schedule.answer import Answer
+from board.schedule.asking import ask
+from board.schedule.conflicts.bends import amounts
+from board.schedule.conflicts.clashes import HANDS, clash_behind, letting_go, takings
+from board.schedule.question import Question
+from board.schedule.solver.feasible import can
+from board.schedule.solver.solve import solve
+from tests.conftest import read
+from tests.schedule.conflicts.clash_cases import HEAD, ONE_PAN, Worked
+from tests.schedule.random_plans import plan_text
+
+
+def clashing_plans(wanted: int) -> Iterator[tuple[Question, Answer]]:
+    for seed in range(60):
+        file = read(plan_text(seed, dishes=4))
+        question = ask(file.plan, file.filled)  # type: ignore[union-attr]  # random plans are sound
+        answer = solve(question, 10)
+        if amounts(question, answer):
+            wanted -= 1
+            yield question, answer
+        if not wanted:
+            return
+    raise AssertionError("too few random plans clash for the test to mean anything")
+
+
+def test_no_taking_of_a_clash_can_be_spared() -> None:
+    for question, answer in clashing_plans(5):
+        bent = amounts(question, answer)
+        everything = set(takings(question))
+        for bend in list(bent)[:3]:
+            taken = set(clash_behind(question, bend, bent, can).taken)
+            assert can(letting_go(question, everything - taken), bend, bent) is False
+            for each in taken:
+                assert can(letting_go(question, (everything - taken) | {each}), bend, bent) is not False
+
+
+def test_what_time_alone_forbids_is_no_fight() -> None:
+    """Two hours of soaking cannot be over 30 min after the only hours begin, whoever and whatever is free."""
+    worked = Worked(
+        HEAD
+        + """
+hands:
+  host:
+    hours:
+      on the day: 18:00 - 23:00
+courses:
+  - course: Main
+    at: 18:40
+    dishes:
+      - dish: Beans
+        steps:
+          - {step: put the beans to soak, takes: 2 min, day: on the day}
+          - {step: let them soak, takes: 2 h, attended: none}
+"""
+    )
+
+    late = next(bend for bend in worked.clashes if bend.kind == "late")
+    assert worked.clashes[late].taken == ()
+    assert "the hours given begin only then" in worked.sheet.given_up[0].why
+
+
+def test_hands_that_suit_nobody_are_told_as_hours() -> None:
+    worked = Worked(
+        HEAD
+        + """
+hands:
+  host:
+    hours:
+      on the day: 18:00 - 18:20, 18:40 - 23:00
+courses:
+  - course: Main
+    at: 19:30
+    dishes:
+      - dish: Plaited loaf
+        steps:
+          - {step: plait the dough, takes: 30 min, not after: '18:50', keeps: 3 h}
+          - {step: bake the loaf, where: oven at 200 C, takes: 30 min}
+"""
+    )
+
+    assert {(t.what) for clash in worked.clashes.values() for t in clash.taken} == {HANDS}
+    assert "no free hours of any hands suit plait the dough" in worked.sheet.given_up[0].why
+
+
+def test_a_clash_over_a_tool_counts_what_there_is() -> None:
+    fresh = ONE_PAN.replace("takes: 20 min", "takes: 4 min").replace("keeps: 60 min hot", "keeps: 1 min hot")
+    why = Worked(fresh).sheet.given_up[0].why
+
+    assert why.startswith("only one big pan is not enough for")
+    assert "keeping what comes of 'turn the barley in the seeds'" in why

@@ -1,0 +1,26 @@
+"""Every plan that comes along has a timetable with nothing given up, the validator finds nothing wrong with it, and no
+check finds anything to mind: a host takes these plans as the model of how to do it."""
+
+import pytest
+
+from board.checks.plan.every import check
+from board.checks.sheet.every import safety_check
+from board.plan.load import PlanFile, read_plan
+from board.plan.snag import Weight
+from board.schedule.audit.validate import validate
+from board.schedule.solver.solve import solve
+from board.schedule.write_up import make_sheet
+from tests.conftest import PLANS
+
+
+@pytest.mark.parametrize("name", ["garden-lunch", "lantern-supper", "long-table", "two-ring-flat"])
+def test_a_bundled_plan_works_out(name: str) -> None:
+    plan = read_plan((PLANS / f"{name}.yaml").read_text(encoding="utf-8"), name)
+    assert isinstance(plan, PlanFile)
+    sheet = make_sheet(plan, solve)
+
+    assert validate(plan, sheet) == []
+    assert sheet.given_up == ()
+    assert sheet.proved
+    snags = [*check(plan), *safety_check(plan, sheet)]
+    assert [snag.render() for snag in snags if snag.weight is not Weight.NOTE] == []

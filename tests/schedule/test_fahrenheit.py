@@ -1,0 +1,33 @@
+"""A plan written in °F: its sheet says the oven's settings as they were written, and °F first."""
+
+from board.output.leaves import where_of
+from board.schedule.solver.solve import solve
+from board.schedule.write_up import make_sheet
+from tests.conftest import HEAD, read
+
+TEXT = (
+    HEAD
+    + """\
+kitchen: {ovens: {oven: {shelves: 2}}}
+courses:
+  - course: Main
+    at: 20:00
+    dishes:
+      - dish: Squash
+        ingredients: [1 kg squash]
+        steps: [{step: roast the squash, where: oven at 375 F, takes: 40 min}]
+"""
+)
+
+
+def test_settings_stand_as_they_were_written() -> None:
+    plan = read(TEXT)
+    assert not isinstance(plan, list)
+    sheet = make_sheet(plan, solve)
+    heat = next(slot for slot in sheet.slots if slot.kind == "heat")
+    roast = next(slot for slot in sheet.slots if slot.name == "roast the squash")
+
+    assert heat.name == "heat the oven to 375 °F"
+    assert heat.call == "Oven to 375 °F (191 °C)"
+    assert heat.call_at_end == "Oven at 375 °F?"
+    assert where_of(roast, sheet.fahrenheit) == "oven at 375 °F (191 °C)"

@@ -1,0 +1,21 @@
+"""Whatever a plan asks, there is a run sheet, and the validator finds nothing in it that was not told."""
+
+import pytest
+
+from board.plan.load import PlanFile, read_plan
+from board.schedule.audit.validate import validate
+from board.schedule.solver.solve import solve
+from board.schedule.write_up import make_sheet
+from tests.schedule.random_plans import plan_text
+
+MANY = range(16, 40)
+
+
+@pytest.mark.parametrize("seed", [*range(16), *(pytest.param(seed, marks=pytest.mark.slow) for seed in MANY)])
+def test_every_random_plan_has_a_sheet_that_holds(seed: int) -> None:
+    plan = read_plan(plan_text(seed), f"random-{seed}.yaml")
+    assert isinstance(plan, PlanFile), [snag.render() for snag in plan]
+
+    sheet = make_sheet(plan, lambda question: solve(question, limit_seconds=6))
+
+    assert validate(plan, sheet) == []

@@ -1,0 +1,84 @@
+"""Drinks from guests, hours and courses. Figures: common practice, no source, but NIAAA's."""
+
+import pytest
+
+from board.shopping.errands import Provisions
+from tests.shopping.conftest import Listed
+
+# From 18:30 to the end of the last course, eaten in 30 min from 22:00: 4 hours.
+EVENING = """
+event: Test supper
+date: 2026-11-28
+zone: Europe/Dublin
+arrive: 18:30
+guests: [Ines, "Maud, alcohol-free", "Ada, pregnant", 5 others]
+hands: {{host: {{hours: {{on the day: '9:00 - 23:30'}}}}}}
+{more}
+courses:
+  - {{course: Soup, at: '19:15', dishes: [{{dish: D, steps: [{{step: a, takes: 5 min}}]}}]}}
+  - course: Main
+    at: 22:00
+    eaten in: 30 min
+    drink: [{drink}]
+    dishes: [{{dish: E, steps: [{{step: b, takes: 5 min}}]}}]
+"""
+
+
+def drinks(listed: Listed, more: str, drink: str = "") -> dict[str, tuple[float | None, str]]:
+    found = listed(EVENING.format(more=more, drink=drink))
+    return {b.item.key: (b.item.parts[0].need.high, b.item.parts[0].need.kind) for b in found.to_buy}
+
+
+def test_the_usual_for_six_who_drink_and_two_who_do_not(listed: Listed) -> None:
+    """Wine: 6 × (2 + 3) = 30 glasses, 6 bottles. Soft drinks: 2 × 5 glasses and one each for the six, 16 of 200 ml =
+    3.2 l. Water 8 × 0.5 l, ice 8 × 0.6 kg, coffee 8 cups of 9.07 g."""
+    found = drinks(listed, "drinks: usual")
+
+    assert found == {
+        "wine": (6, "bottle"), "soft drink": (pytest.approx(3200), "ml"), "table water": (pytest.approx(4000), "ml"),
+        "ice": (pytest.approx(4800), "g"), "ground coffee": (pytest.approx(8 * 453.59237 / 50), "g"),
+    }  # fmt: skip
+
+
+def test_children_get_neither_alcohol_nor_coffee(listed: Listed) -> None:
+    """4 × 5 = 20 glasses are 4 bottles; 4 × 5 and 4 glasses of 200 ml; 6 cups."""
+    found = drinks(listed, "drinks: {wine: usual, soft drinks: usual, coffee: usual, children: 2}")
+
+    assert found == {
+        "wine": (4, "bottle"), "soft drink": (pytest.approx(4800), "ml"),
+        "ground coffee": (pytest.approx(6 * 453.59237 / 50), "g"),
+    }  # fmt: skip
+
+
+def test_a_plans_own_figures_go_first(listed: Listed) -> None:
+    """1 glass a course: 6 × 2 = 12, 3 bottles; sparkling 6 flutes, 1 bottle; beer 2 × 6."""
+    more = "drinks: {wine: 1 glass a guest a course, sparkling: 1 flute a guest, beer: 2 bottles a guest, ice: none}"
+
+    assert drinks(listed, more) == {"wine": (3, "bottle"), "sparkling wine": (1, "bottle"), "beer": (12, "bottle")}
+
+
+def test_soft_drinks_in_the_plans_own_figures_are_for_every_guest(listed: Listed) -> None:
+    assert drinks(listed, "drinks: {soft drinks: 0.3 l a guest}") == {"soft drink": (pytest.approx(8 * 300), "ml")}
+
+
+def test_with_nothing_else_to_drink_the_usual_soft_drinks_are_for_everybody(listed: Listed) -> None:
+    """8 × 5 glasses of 200 ml; nobody waits for wine that is not there."""
+    assert drinks(listed, "drinks: {wine: none, soft drinks: usual}") == {"soft drink": (pytest.approx(8000), "ml")}
+
+
+def test_without_drinks_none_are_reckoned(listed: Listed) -> None:
+    assert drinks(listed, "") == {}
+
+
+def test_what_is_poured_with_a_course_is_bought(listed: Listed) -> None:
+    found = listed(EVENING.format(more="", drink='"dry cider, 6 bottles, chilled 2 h, 12 %"'))
+
+    (cider,) = found.to_buy
+    assert (cider.item.food, cider.item.parts[0].need.high, cider.item.section) == ("dry cider", 6, "drinks")
+    assert [need.for_what for need in cider.item.needs] == ["Main"]
+    assert strong(found) == [("dry cider", pytest.approx(6 * 5.07, abs=0.03))]
+
+
+def strong(found: Provisions) -> list[tuple[str, float]]:
+    """NIAAA: 750 ml at 12 % are 5.07 US standard drinks of 14 g."""
+    return [(strength.drink, strength.drinks) for strength in found.strengths]

@@ -1,0 +1,214 @@
+"""Joining, days, packs and shown amounts: what holds for every list. Oracle for units: pint."""
+
+from collections import Counter
+from datetime import timedelta
+
+import pint
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from board.facts.units import EXACT, ROUNDED
+from board.plan.load import PlanFile
+from board.shopping.amounts import Amount, measure_for, total
+from board.shopping.errands import provisions
+from board.shopping.rows import row_to_buy
+from board.shopping.shown import amount_words, by_hand_words, hand_round
+from tests.conftest import HEAD, read
+from tests.shopping.conftest import SATURDAY, Listed, at_times
+
+REGISTRY: pint.UnitRegistry[float] = pint.UnitRegistry()
+COURSES = """
+courses:
+  - course: Main
+    at: 19:15
+    dishes:
+"""
+STEP = "steps: [{{step: make {n}, takes: 10 min}}]"
+
+
+def plan(*dishes: str, more: str = "") -> str:
+    """A dish for each line of its ingredients, called D0, D1 …, made by steps called make 0, make 1 …"""
+    lines = "".join(
+        f"      - {{dish: D{n}, ingredients: [{dish}], {STEP.format(n=n)}}}\n" for n, dish in enumerate(dishes)
+    )
+    return HEAD + more + COURSES + lines
+
+
+FOODS = ["butter", "Butter", "eggs", "fresh eggs", "plain flour", "rye flour", "thyme", "mystery paste", "sugar"]
+UNITS = ["", "g", "kg", "oz", "lb", "ml", "l", "cup", "tbsp", "tsp", "bunch", "tin"]
+LINES = st.builds(
+    lambda amount, unit, food: f"{amount} {unit} {food}", st.integers(1, 900), st.sampled_from(UNITS),
+    st.sampled_from(FOODS),
+)  # fmt: skip
+
+
+@settings(max_examples=40, suppress_health_check=[HealthCheck.too_slow], deadline=None)
+@given(st.lists(st.lists(LINES, min_size=1, max_size=4), min_size=1, max_size=4))
+def test_no_line_is_lost_and_the_list_is_the_sum_of_its_dishes(dishes: list[list[str]]) -> None:
+    file = read(plan(*(", ".join(lines) for lines in dishes)))
+    assert isinstance(file, PlanFile)
+    found = provisions(file, at_times(file, {}, SATURDAY + timedelta(hours=15)), [])
+    items = [*(bought.item for bought in found.to_buy), *found.in_house]
+
+    written = Counter(line.model_dump_json() for d in file.plan.courses[0].dishes for line in d.ingredients)
+    assert Counter(need.line.model_dump_json() for item in items for need in item.needs) == written
+    assert len({item.key for item in items}) == len(items)
+    for item in items:
+        for part in item.parts:
+            alone = [_alone(need.line.low, need.line.unit, item.key, part.need.kind) for need in item.needs]
+            assert sum(a for a in alone if a is not None) == pytest.approx(part.need.high)
+        assert {part.need.kind for part in item.parts} >= {"each"} or all(n.line.unit for n in item.needs)
+
+
+WEIGHED = {"butter": 227, "plain flour": 125, "rye flour": 102, "sugar": 200}  # USDA SR, g a cup; rye from memory
+EGG_GRAMS = 50  # USDA SR
+
+
+def _alone(amount: float | None, unit: str, food: str, kind: str) -> float | None:
+    """One line in the kind its part is in, by pint and the tables' figures; None where it belongs to another part."""
+    assert amount is not None
+    if not unit or unit in ("bunch", "tin"):
+        return amount if (unit or "each") == kind else None
+    quantity = REGISTRY.Quantity(amount, "pound" if unit == "lb" else unit)
+    if quantity.check("[mass]"):
+        in_grams = quantity.to("gram").magnitude
+        return in_grams if kind == "g" else in_grams / EGG_GRAMS if (food, kind) == ("egg", "each") else None
+    cup = quantity.to("cup").magnitude
+    if kind == "g" and food in WEIGHED:
+        return cup * WEIGHED[food]
+    household = unit in ("cup", "tbsp", "tsp")
+    return (cup * 240 if household else quantity.to("ml").magnitude) if kind == "ml" else None
+
+
+def test_different_forms_are_two_lines(listed: Listed) -> None:
+    found = listed(plan("100 g plain flour", "100 g rye flour, 50 g Plain Flour"))
+
+    assert {b.item.key: b.item.parts[0].need.high for b in found.to_buy} == {"plain flour": 150, "rye flour": 100}
+
+
+def test_units_that_cannot_be_joined_stand_side_by_side(listed: Listed) -> None:
+    (bought,) = listed(plan("1 bunch thyme", "5 g thyme")).to_buy
+
+    assert row_to_buy(bought, None).amount == "1 bunch + 5 g"
+    assert row_to_buy(bought, None).notes == ("how much that is together cannot be told",)
+
+
+def test_pieces_beside_a_weight_are_called_so(listed: Listed) -> None:
+    (bought,) = listed(plan("6 apples", "4 kg apples")).to_buy
+
+    assert row_to_buy(bought, None).amount == "6 pieces + 4 kg"
+
+
+def test_a_volume_of_an_unknown_food_is_not_weighed(listed: Listed) -> None:
+    (bought,) = listed(plan("200 ml mystery paste", "100 g mystery paste")).to_buy
+
+    assert [part.need for part in bought.item.parts] == [Amount("ml", 200, 200), Amount("g", 100, 100)]
+
+
+def test_eggs_by_weight_are_counted(listed: Listed) -> None:
+    """USDA SR: 50 g a large egg; 3 + 120 g / 50 g = 5.4, so six."""
+    (bought,) = listed(plan("3 eggs", "120 g eggs")).to_buy
+
+    assert bought.item.parts[0].need.high == pytest.approx(5.4)
+    assert row_to_buy(bought, None).amount == "6"
+
+
+def test_no_amount_is_ever_summed_across_standards() -> None:
+    """A cup of 240 ml or of 236.6 ml, never both in one sum: a measure has one standard."""
+    for standard, cup in ((ROUNDED, 240), (EXACT, 236.5882365)):
+        measure = measure_for("mystery paste", {"cup", "ml"}, standard)
+        (found,) = total([measure.amount(1, 1, "cup"), measure.amount(100, 100, "ml")])
+
+        assert found.high == pytest.approx(cup + 100)
+
+
+def test_without_an_amount_is_still_on_the_list(listed: Listed) -> None:
+    found = listed(plan("to taste salt", "5 g salt, a handful of parsley"))
+
+    assert {b.item.key: row_to_buy(b, None).amount for b in found.to_buy} == {
+        "salt": "to taste + 5 g", "parsley": "handful",
+    }  # fmt: skip
+
+
+PANTRY = "pantry: [{}]\n"
+
+
+@pytest.mark.parametrize(("there", "short"), [
+    ("1 kg flour", 0), ("300 g flour", 200), ("500 g flour", 0), ("flour", 0), ("200 g rye flour", 500),
+    ("300 g flour, 200 g Flour", 0), ("1 tin flour", 500),
+])  # fmt: skip
+def test_what_is_in_the_house_is_taken_off(listed: Listed, there: str, short: float) -> None:
+    found = listed(plan("500 g flour", more=PANTRY.format(there)))
+    items = [*(bought.item for bought in found.to_buy), *found.in_house]
+
+    assert [part.short for item in items for part in item.parts] == [short]
+    assert bool(found.to_buy) == (short > 0)
+
+
+def test_what_cannot_be_set_against_the_need_is_told(listed: Listed) -> None:
+    (bought,) = listed(plan("500 g flour", more=PANTRY.format("1 tin flour"))).to_buy
+
+    assert row_to_buy(bought, None).notes == ("1 tin in the house, which cannot be set against it",)
+
+
+@given(st.integers(1, 5000), st.integers(1, 1000))
+def test_whole_packs_are_enough_and_never_one_too_many(need: int, size: int) -> None:
+    text = plan(f"{need} g butter", more=f"packs: {{butter: {size} g}}\nprices: {{butter: 1.25 a pack}}\n")
+    file = read(text)
+    assert isinstance(file, PlanFile)
+    (bought,) = provisions(file, at_times(file, {}, SATURDAY), []).to_buy
+    packs = bought.item.parts[0].packs
+
+    assert packs is not None
+    assert packs.count * size >= need > (packs.count - 1) * size
+    assert packs.left_over == pytest.approx(packs.count * size - need)
+    assert bought.item.cost == packs.count * 125
+
+
+@pytest.mark.parametrize(("need", "price", "hundredths"), [
+    ("2 kg beef shin", "14.50 a kg", 2900), ("250 g beef shin", "14.50 a kg", 363),
+    ("500 g beef shin", "1.20 per 100 g", 600),
+    ("4 beef shin", "3 each", 1200), ("2 kg beef shin", "3 each", None), ("2 kg beef shin", "3 a pack", None),
+    ("1 lb beef shin", "10 a kg", 454), ("2 bunches beef shin", "0.90 a bunch", 180),
+])  # fmt: skip
+def test_prices_apply_where_they_can_and_nothing_is_guessed(
+    listed: Listed, need: str, price: str, hundredths: int | None
+) -> None:
+    found = listed(plan(need, more=f"prices: {{beef shin: {price}}}\n"))
+
+    assert found.to_buy[0].item.cost == hundredths
+    assert found.unpriced == (hundredths is None)
+
+
+@pytest.mark.parametrize(("amount", "units", "written", "shown"), [
+    (Amount("g", 1200, 1200), None, {"g"}, "1.2 kg"), (Amount("g", 415, 415), None, {"g", "cup"}, "415 g"),
+    (Amount("ml", 30, 45), None, {"tbsp"}, "2–3 tbsp"), (Amount("ml", 360, 360), None, {"cup"}, "1½ cups"),
+    (Amount("each", 1.5, 1.5), None, {""}, "1½"), (Amount("bunch", 2, 2), None, {"bunch"}, "2 bunches"),
+    (Amount("g", 453.59237, 453.59237), "us", {"g"}, "1 lb"), (Amount("g", 100, 100), "us", {"g"}, "3.527 oz"),
+    (Amount("ml", 236.5882365, 236.5882365), "us", {"ml"}, "1 cup"),
+    (Amount("ml", 480, 480), "metric", {"cup"}, "480 ml"),
+    (Amount("ml", 30, 30), "metric", {"tbsp"}, "2 tbsp"),
+    (Amount("g", 907.18474, 907.18474), "metric", {"lb"}, "907.2 g"),
+    (Amount("to taste", None, None), "us", {"to taste"}, "to taste"),
+])  # fmt: skip
+def test_amounts_in_the_units_that_are_asked_for(
+    amount: Amount, units: str | None, written: set[str], shown: str
+) -> None:
+    """Conversions: NIST Handbook 44, appendix C; 16 oz = 1 lb = 453.59237 g."""
+    assert amount_words(amount, units, written) == shown
+
+
+@pytest.mark.parametrize(("amount", "shown", "exact"), [
+    (187.5, "190 g", "187.5 g"), (190, "190 g", ""), (12.2, "13 g", "12.2 g"), (2345, "2.35 kg", "2.345 kg"),
+])  # fmt: skip
+def test_rounded_up_for_the_hand_beside_the_exact_figure(amount: float, shown: str, exact: str) -> None:
+    assert by_hand_words("g", amount, None, {"g"}) == (shown, exact)
+
+
+@given(st.floats(0.01, 50_000), st.sampled_from(["g", "ml", "kg", "l", "oz", "lb", "cup", "tbsp", "tsp", "", "bunch"]))
+def test_rounding_for_the_hand_is_never_short_and_settles(amount: float, unit: str) -> None:
+    once = hand_round(amount, unit)
+
+    assert once >= amount * (1 - 1e-5) - 1e-5
+    assert hand_round(once, unit) == pytest.approx(once)
