@@ -12,20 +12,18 @@ import msgspec
 
 from board.sheet.run_sheet import RunSheet, restore, store
 
-_ROOMS = ("plan", "kitchen", "checks", "timetable", "safety")
+_ROOMS = ("base", "facts", "plan", "sheet", "schedule", "checks")
 NEWEST_KEPT = 50
 
 
 def fingerprint() -> str:
     """Names and sizes and times of the files whose rules make a sheet."""
-    here = Path(__file__).parent
+    here = Path(__file__).parents[1]
     digest = hashlib.sha256()
     for room in _ROOMS:
         for file in sorted((here / room).rglob("*.py")):
             stat = file.stat()
             digest.update(f"{file.relative_to(here)} {stat.st_size} {stat.st_mtime_ns}\n".encode())
-    for file in sorted((here / "words").glob("*.py")):
-        digest.update(file.read_bytes())
     return digest.hexdigest()
 
 

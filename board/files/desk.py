@@ -44,7 +44,7 @@ def cache() -> SheetCache:
 
 def bundled_plan(name: str = "lantern-supper.yaml") -> Path:
     """The plan that comes along: in the source tree, or inside the installed package."""
-    here = Path(__file__).parent
+    here = Path(__file__).parents[1]
     beside = here.parent / "plans" / name
     return beside if beside.exists() else here / "bundled" / name
 

@@ -18,8 +18,8 @@ for package in ("PIL.Image", "fontTools", "matplotlib"):
 
 from PIL import Image
 
-from board.screens.picture import SHOTS, draw_board, mistaken_plan
-from board.screens.pixels import HIGH, MARGIN, WIDE, MissingSigns, draw_cells
+from tests.bench.pictures import SHOTS, draw_board, mistaken_plan
+from tests.bench.pixels import HIGH, MARGIN, WIDE, MissingSigns, draw_cells
 
 LOOK = LOOKS["dark"].theme
 

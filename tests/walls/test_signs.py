@@ -12,7 +12,7 @@ from board.base.words.signs import LETTERS_DOWN, LETTERS_RIGHT, SIGN_TABLE
 from tests.screens.snapshot import FOLDER
 
 ROOT = Path(__file__).parents[2]
-TABLE = ROOT / "board" / "words" / "signs.py"
+TABLE = ROOT / "board" / "base" / "words" / "signs.py"
 SIGNS = [sign for sign, _ in SIGN_TABLE.values()]
 
 # The buttons of players and recorders: play, stop, record, pause, back, on, and what looks like them.

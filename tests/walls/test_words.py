@@ -11,7 +11,11 @@ BOARD = Path(__file__).parents[2] / "board"
 TOOLS = ("picture.py", "pixels.py")  # no screens: they draw the README's pictures and speak to developers only
 FILES = sorted(
     file
-    for file in (*(BOARD / "screens").glob("*.py"), *(BOARD / "view").glob("*.py"), BOARD / "playthrough.py")
+    for file in (
+        *(BOARD / "screens").glob("*.py"),
+        *(BOARD / "view").glob("*.py"),
+        BOARD / "session" / "playthrough.py",
+    )
     if file.name not in TOOLS
 )
 
@@ -59,7 +63,7 @@ def test_the_guard_itself_would_see_a_word(tmp_path: Path) -> None:
 def test_no_word_is_defined_twice() -> None:
     """They are reached as one; of two of one name, one would silently take the other's place."""
     found: dict[str, str] = {}
-    for file in sorted((BOARD / "words").glob("*.py")):
+    for file in sorted((BOARD / "base" / "words").glob("*.py")):
         for node in ast.parse(file.read_text(encoding="utf-8")).body:
             targets = [node.name] if isinstance(node, ast.FunctionDef) else []
             if isinstance(node, ast.Assign | ast.AnnAssign):

@@ -1,4 +1,4 @@
-"""Draws the pictures in screenshots/, all that the README shows: `python -m board.screens.picture [FOLDER]`.
+"""Draws the pictures in screenshots/, all that the README shows: `python -m tests.bench.pictures [FOLDER]`.
 
 The real board on the bundled plan, with a stopped clock; and what `check` says of that plan with two mistakes in it.
 """
@@ -22,10 +22,10 @@ from board.files.desk import bundled_plan, plan_in, read_text, sheet_of
 from board.output.check import print_check
 from board.screens.app import BoardApp
 from board.screens.palette import LOOKS
-from board.screens.pixels import draw_cells
 from board.session.evening import Evening, unlogged_evening
 from board.session.playthrough import catch_up
 from board.sheet.run_sheet import RunSheet
+from tests.bench.pixels import draw_cells
 
 
 class Shot(NamedTuple):
