@@ -14,7 +14,10 @@ from pathlib import Path
 from typing import NoReturn, Protocol
 
 from board import __version__
-from board.app import afterwards, evening, house, planning
+from board.app import house_commands as house
+from board.app import live_commands as evening
+from board.app import log_commands as afterwards
+from board.app import plan_commands as planning
 from board.app.terminal import tell
 from board.base import words
 from board.base.exits import ExitCode
@@ -275,7 +278,7 @@ def main(argv: Sequence[str] | None = None) -> int:
         raise SystemExit(_pipe_closed()) from None
     if arguments.command is None:
         arguments.run = lambda _: _welcome()
-    from board.files.desk import Trouble
+    from board.base.errors import Trouble
 
     try:
         code = int(arguments.run(arguments))
@@ -306,7 +309,7 @@ def _pipe_closed() -> int:
 
 
 def _welcome() -> int:
-    from board.files.desk import bundled_plan
+    from board.files.paths import bundled_plan
 
     print(words.welcome(str(bundled_plan())))
     return ExitCode.DONE

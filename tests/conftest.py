@@ -18,8 +18,8 @@ from board.base.clock import StoppedClock
 from board.evening.wishes import Done, Refusal, Wish
 from board.plan.load import PlanFile, read_plan
 from board.plan.snag import Snag
-from board.session.evening import Present, unlogged_evening
-from board.sheet.run_sheet import Attended, CourseSlot, Keeping, RunSheet, Slot, Use, Wait
+from board.session.session import Present, unlogged_evening
+from board.sheet.run_sheet import Attended, CourseSlot, Dependency, Keeping, RunSheet, Slot, Use
 
 PLANS = Path(__file__).parent.parent / "plans"
 
@@ -65,7 +65,7 @@ def lantern() -> PlanFile:
 def lantern_sheet(lantern: PlanFile) -> RunSheet:
     """The bundled plan's run sheet, solved once for all tests."""
     from board.schedule.solver.solve import solve
-    from board.schedule.write_up import make_sheet
+    from board.schedule.to_run_sheet import make_sheet
 
     return make_sheet(lantern, solve)
 
@@ -91,8 +91,8 @@ def slot(id_: str, start: str, end: str, **more: Any) -> Slot:
     return Slot(id=id_, start=begin, end=over, **{**usual, **more})
 
 
-def follows(*ids: str) -> tuple[Wait, ...]:
-    return tuple(Wait(id_, "end", 0, "order") for id_ in ids)
+def follows(*ids: str) -> tuple[Dependency, ...]:
+    return tuple(Dependency(id_, "end", 0, "order") for id_ in ids)
 
 
 @pytest.fixture
@@ -116,11 +116,11 @@ def little() -> RunSheet:
              keeping=Keeping(30, "hot"), best_within=20, course="Stew", look_for="tender", core_celsius=74.0,
              call="Stew on", uses=(Use("rings", 1, at("17:30"), at("18:30")),)),
         slot("arrive", "18:30", "18:30", kind="arrive", lane="front-of-house", then=("serve",)),
-        slot("sauce", "18:35", "18:45", waits=(Wait("chop", "end", 0, "hands"),), then=("serve",),
+        slot("sauce", "18:35", "18:45", waits=(Dependency("chop", "end", 0, "hands"),), then=("serve",),
              keeping=Keeping(15, "hot"), course="Stew"),
         serve,
         slot("clear", "19:30", "19:35", kind="clear", lane="front-of-house", course="Stew",
-             waits=(Wait("serve", "end", 30, "order"),)),
+             waits=(Dependency("serve", "end", 30, "order"),)),
     )  # fmt: skip
     course = CourseSlot("Stew", at("19:00"), at("19:00"), "serve", "clear", may_slip=10)
     return RunSheet(

@@ -7,12 +7,15 @@ from dataclasses import dataclass
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
-from board.app.evenings import contents_of
+from board.app.reading_logs import contents_of
+from board.app.timetables import refuse_stopped
 from board.base import words
 from board.base.clock import WallClock
+from board.base.errors import Trouble
 from board.base.plain import one_line
-from board.files.bookshelf import BookTrouble, book_file, read_book_file, rewrite
-from board.files.desk import Trouble, logs_folder, plan_in, read_text, refuse_stopped, write_plan
+from board.files.cook_book import BookTrouble, book_file, read_book_file, rewrite
+from board.files.paths import logs_folder
+from board.files.plans import plan_in, read_text, write_plan
 from board.learning.book import Added, Book, into_book
 from board.learning.changes import Lesson, Lessons, history_lines, lessons_for
 from board.learning.notes import Note

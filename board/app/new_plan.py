@@ -13,10 +13,11 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 from board.base import words
+from board.base.errors import Trouble
 from board.base.exits import ExitCode
 from board.base.plain import one_line
-from board.files.desk import Trouble, file_name
-from board.files.writing import write_new
+from board.files.paths import file_name
+from board.files.whole import write_new
 from board.importing.starter.answers import Answers, defaults, readers
 from board.importing.starter.plan_text import plan_text
 from board.plan.phrases.when import parse_zone

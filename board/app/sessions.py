@@ -9,22 +9,24 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 from zoneinfo import ZoneInfo
 
-from board.app.consent import ask_about_stops
-from board.app.first_picture import FirstPicture
+from board.app.confirm_stops import ask_about_stops
+from board.app.splash import FirstPicture
+from board.app.timetables import sheet_of
 from board.base import words
 from board.base.clock import Clock, StoppedClock, VirtualClock, WallClock
+from board.base.errors import Trouble
 from board.base.plain import one_line
 from board.evening.events import EveningOpened
-from board.files.desk import Trouble, newest_log, sheet_of
-from board.files.settings import read_settings, remember_theme, settings_file
+from board.files.paths import newest_log
+from board.files.preferences import read_settings, remember_theme, settings_file
 from board.log.follow import Follower
 from board.log.read import LogContents, NoLog, read_log
 from board.log.write import LogInUse, Memory, RunLog
-from board.rehearsal.mishaps import play_night
-from board.rehearsal.night import Mishaps, Night, NightWish, night_score
-from board.rehearsal.nightly import NightEvening
-from board.session.evening import Evening, open_evening, unlogged_evening
+from board.rehearsal.draw import Mishaps, Night, NightWish, night_score
+from board.rehearsal.live_night import NightEvening
+from board.rehearsal.player import play_night
 from board.session.playthrough import Stuck, catch_up, play
+from board.session.session import Evening, open_evening, unlogged_evening
 from board.sheet.changed import Changed, changed
 from board.sheet.run_sheet import RunSheet
 
@@ -256,13 +258,13 @@ def _run_app(
 ) -> None:
     # Only here: loading the screen library takes longest, and the first picture stands by then.
     from board.screens.app import BoardApp
-    from board.session.advisor import Advisor
-    from board.session.client import Anew
-    from board.session.plan_eye import PlanEye
+    from board.session.plan_watcher import PlanWatcher
+    from board.session.replan.advisor import Advisor
+    from board.session.replan.client import Anew
 
     file = settings_file()
     advisor = Advisor(Anew(plan.resolve(), evening.sheet.digest))
-    eye = PlanEye(plan, evening.sheet, planned.digest if usable else "")
+    eye = PlanWatcher(plan, evening.sheet, planned.digest if usable else "")
     news = changed(evening.sheet, planned) if planned.digest != evening.sheet.digest else None
     if not usable:
         news = Changed(usable=False)
@@ -308,7 +310,7 @@ def run_watch(path: Path, who: str | None, theme: str | None = None) -> None:
 
 def run_ticking(found: "Provisions", plan: Path) -> None:
     """The list of provisions on a small screen, until it is left; ticks are kept beside the plan. Raises Trouble."""
-    from board.files.larder import read_ticks, ticks_path, write_ticks
+    from board.files.pantry import read_ticks, ticks_path, write_ticks
     from board.screens.ticking import TickApp, TickScreen
     from board.shopping.ticks import Ticks, entries
 

@@ -35,11 +35,11 @@ from board.evening.wishes import (
     EndUnread,
     Later,
     LeaveOut,
+    Lengthen,
     Push,
     PutAway,
     Refusal,
     Settle,
-    Stretch,
     TakeBack,
     TakeReading,
     TakeSheet,
@@ -76,7 +76,7 @@ def decide(state: State, wish: Wish, at: datetime) -> list[Event] | Refusal:
             return _push(state, course, minutes, at)
         case TakeSheet(sheet=sheet):
             return _take_sheet(state, sheet, at)
-        case Stretch() | DelayGuests() | DropDish():
+        case Lengthen() | DelayGuests() | DropDish():
             slip = decide_slip(state, wish, at)
             return Refusal(slip) if isinstance(slip, str) else [slip]
         case WriteNote(text=text, slot=about):

@@ -12,8 +12,8 @@ from datetime import UTC, datetime
 from board.evening.events import Part
 from board.evening.rule import NEVER, Going, Pair, Rule
 from board.evening.state import State, StepState
-from board.sheet.give import latest_starts
 from board.sheet.run_sheet import RunSheet, Slot
+from board.sheet.slack import latest_starts
 
 MINUTE = 60.0
 

@@ -12,8 +12,8 @@ from datetime import datetime
 from types import MappingProxyType
 from typing import Any, Generic, Protocol, TypeVar
 
-from board.sheet.give import READY
-from board.sheet.run_sheet import HANDS, ORDER, Slot, Wait
+from board.sheet.run_sheet import HANDS, ORDER, Dependency, Slot
+from board.sheet.slack import READY
 
 Pair = tuple[str, str]  # a slot, and one it waits for
 NEVER = float("-inf")
@@ -125,7 +125,9 @@ class Rule(Generic[T]):
             times.start[id_] = self.latest([going.earliest[id_], *waits])
             times.end[id_] = times.start[id_] + going.lasts[id_]
 
-    def over(self, slot: Slot, going: Going[T], void: Mapping[Pair, Any], times: Times[T]) -> Iterator[tuple[Wait, T]]:
+    def over(
+        self, slot: Slot, going: Going[T], void: Mapping[Pair, Any], times: Times[T]
+    ) -> Iterator[tuple[Dependency, T]]:
         """A slot's waits, and when each is over. What is only wished to be ready before holds nothing up."""
         for wait in slot.waits:
             if wait.reason == READY:

@@ -6,7 +6,7 @@ from typing import assert_never
 from board.base import words
 from board.evening.events import DishDropped, GuestsDelayed, StepStretched
 from board.evening.state import State
-from board.evening.wishes import DelayGuests, DropDish, SlipWish, Stretch
+from board.evening.wishes import DelayGuests, DropDish, Lengthen, SlipWish
 from board.sheet.run_sheet import HEAT, ORDER, RunSheet, Slot
 from board.sheet.sittings import sitting_wait
 
@@ -16,7 +16,7 @@ LEAST = timedelta(minutes=1)  # a step does not become shorter than this; ours
 def decide_slip(state: State, wish: SlipWish, at: datetime) -> StepStretched | GuestsDelayed | DishDropped | str:
     """The one event of a slip, numbered on from the state's last, or why there is none."""
     match wish:
-        case Stretch():
+        case Lengthen():
             return _stretch(state, wish, at)
         case DelayGuests():
             return _delay(state, wish, at)
@@ -26,7 +26,7 @@ def decide_slip(state: State, wish: SlipWish, at: datetime) -> StepStretched | G
             assert_never(wish)
 
 
-def _stretch(state: State, wish: Stretch, at: datetime) -> StepStretched | str:
+def _stretch(state: State, wish: Lengthen, at: datetime) -> StepStretched | str:
     if not wish.minutes or not wish.slots:
         return words.NOTHING_CHANGES
     by_id = state.sheet.by_id()

@@ -6,7 +6,7 @@ from typing import Literal
 from board.evening.forecast import Forecast
 from board.evening.slip_wishes import dropped_slots, on_the_table, oven_of, waiting_to_come
 from board.evening.state import State
-from board.evening.wishes import DelayGuests, DropDish, SlipWish, Stretch
+from board.evening.wishes import DelayGuests, DropDish, Lengthen, SlipWish
 from board.sheet.run_sheet import HEAT, Slot
 
 Kind = Literal["not-ready", "guests", "sitting", "dish", "oven", "length"]
@@ -51,9 +51,9 @@ def wish_for(kind: Kind, target: Target, minutes: int, *, stop: bool = False) ->
     """`stop`: of a dish, what is under way is left out too."""
     match kind:
         case "not-ready" | "length":
-            return Stretch(target.slots, minutes)
+            return Lengthen(target.slots, minutes)
         case "oven":
-            return Stretch(target.slots, minutes, target.name)
+            return Lengthen(target.slots, minutes, target.name)
         case "guests":
             return DelayGuests(minutes)
         case "sitting":

@@ -1,8 +1,12 @@
 """What the host can want of an evening, as data. Imperatives; what comes of them is decided in `decide.py`."""
 
+import math
 from dataclasses import dataclass
+from datetime import datetime
 
 from board.evening.events import Part
+from board.evening.forecast import Forecast
+from board.evening.state import State
 from board.sheet.run_sheet import RunSheet
 
 LATER_MINUTES = 5  # ours
@@ -95,7 +99,7 @@ class Close:
 
 
 @dataclass(frozen=True, slots=True)
-class Stretch:
+class Lengthen:
     """Each of these takes so many minutes more, or fewer. `oven`: because it lost its heat."""
 
     slots: tuple[str, ...]
@@ -120,7 +124,7 @@ class DropDish:
     under_way: bool = False
 
 
-SlipWish = Stretch | DelayGuests | DropDish
+SlipWish = Lengthen | DelayGuests | DropDish
 
 
 Wish = (
@@ -145,3 +149,18 @@ class Refusal:
     """Why a wish cannot be had, in words for the screen."""
 
     words: str
+
+
+def later_again(state: State, slot: str, part: Part, number: int, at: datetime) -> Later:
+    """Later by five minutes; what was put off already, by five more than that."""
+    until = state.steps[slot].put_off.get(part, at)
+    waits = max(0, round((until - at).total_seconds() / 60))
+    return Later(slot, part, number, waits + LATER_MINUTES)
+
+
+def push_from_now(state: State, forecast: Forecast, course: str, minutes: int) -> Push:
+    """A push by so many minutes from when the course now looks like going out. Raises KeyError: no such course."""
+    planned = {c.name: c.served for c in state.sheet.courses}[course]
+    looks = {c.name: c.served for c in forecast.courses}[course]
+    slipped = math.ceil((looks - planned).total_seconds() / 60)
+    return Push(course, max(0, slipped) + minutes - state.pushed.get(course, 0))

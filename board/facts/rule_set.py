@@ -165,7 +165,7 @@ class RuleSet(msgspec.Struct, frozen=True):
         )
 
 
-class Stretch(NamedTuple):
+class Interval(NamedTuple):
     """Days on end that a food was kept, in the freezer or out of it."""
 
     days: float

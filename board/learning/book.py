@@ -16,8 +16,8 @@ from board.learning.ovens import DEFAULTS, Rate, Way, oven_prior, share_of_turn,
 from board.plan.load import PlanFile
 from board.plan.phrases.durations import Spread
 from board.plan.phrases.stations import HeatRate
-from board.plan.resolve.as_in_book import BookFigure, BookFigures, OvenFigure
-from board.plan.resolve.known_again import first_word, fold
+from board.plan.resolve.from_book import BookFigure, BookFigures, OvenFigure
+from board.plan.resolve.known_again import first_word, name_key
 from board.review.kinds import Kind
 from board.review.observe import PastEvening
 from board.sheet.run_sheet import Lasts
@@ -66,7 +66,7 @@ def into_book(book: Book, file: PlanFile, evenings: Iterable[PastEvening]) -> Ad
     """What these evenings tell of the steps and ovens of this plan, beside what the book knows. Of a step or an oven,
     no evening is entered twice; what was set aside, and rehearsals, not at all."""
     works, rates = known_to(file)
-    turns = {(fold(oven), way) for oven, way in rates}
+    turns = {(name_key(oven), way) for oven, way in rates}
     every = {evening.mark: evening for evening in evenings}
     entered, steps, ovens = dict(book.evenings), dict(book.steps), dict(book.ovens)
     lived = sorted((e for e in every.values() if not e.rehearsal), key=lambda e: (e.date, e.mark))
@@ -78,7 +78,7 @@ def into_book(book: Book, file: PlanFile, evenings: Iterable[PastEvening]) -> Ad
             if step.aside is None and step.key in works:
                 seen_steps[step.key.words, step.key.lane].append(step.minutes)
         for turn in evening.turns:
-            about = fold(turn.oven), way_of(turn.before, turn.after, ajar=turn.ajar)
+            about = name_key(turn.oven), way_of(turn.before, turn.after, ajar=turn.ajar)
             minutes = turn.minutes * share_of_turn(RATES[about[1]], turn)
             if turn.aside is None and about in turns and minutes > 0:
                 seen_ovens[about].append(minutes)

@@ -9,9 +9,9 @@ from typing import Any, get_args
 
 from board.learning.book import Book, Seen
 from board.learning.ovens import Way
-from board.plan.edit.spell import Layout, entry, item
+from board.plan.edit.yaml_text import Layout, entry, item
 from board.plan.places import Loc, Places, read_yaml
-from board.plan.resolve.known_again import fold
+from board.plan.resolve.known_again import name_key
 from board.plan.snag import Snag, Weight, in_order
 
 FORMAT = 1
@@ -83,7 +83,7 @@ class _Reader:
     def _steps(self, data: Any) -> dict[tuple[str, str], tuple[Seen, ...]]:
         found: dict[tuple[str, str], tuple[Seen, ...]] = {}
         for loc, each in self._lines("steps", data, ("step", "lane", "took")):
-            about = fold(each["step"]), fold(each["lane"])
+            about = name_key(each["step"]), name_key(each["lane"])
             if about in found:
                 self._add(loc, f"the step {each['step']!r} on {each['lane']!r} stands here twice", "Join the two")
             found[about] = self._took((*loc, "took"), each["took"])
@@ -102,7 +102,7 @@ class _Reader:
             if (each["oven"], way) in written:
                 self._add(loc, f"the oven {each['oven']!r} stands here twice with {way!r}", "Join the two")
             written.add((each["oven"], way))
-            about = fold(each["oven"]), way
+            about = name_key(each["oven"]), way
             found[about] = tuple(sorted((*found.get(about, ()), *self._took((*loc, "took"), each["took"]))))
         return found
 

@@ -17,7 +17,7 @@ from board.plan.load import PlanFile
 from board.plan.phrases.durations import takes_text
 from board.plan.phrases.stations import rate_text
 from board.plan.places import Loc
-from board.plan.resolve.known_again import fold
+from board.plan.resolve.known_again import name_key
 from board.plan.resolve.links import eaten_minutes, labels
 from board.review.kinds import Key, key_of, key_of_sitting, key_of_slot, sitting_label
 from board.review.observe import Observed, OvenTurn, PastEvening
@@ -168,7 +168,7 @@ def _marks_in_book(file: PlanFile, loc: Loc) -> frozenset[str]:
 def _came(file: PlanFile, evenings: Sequence[PastEvening]) -> dict[str, tuple[int, int]]:
     late = {course.course: list[int]() for course in file.plan.courses}
     for evening in evenings:
-        if fold(evening.plan) == fold(file.plan.event):
+        if name_key(evening.plan) == name_key(file.plan.event):
             for name, minutes in evening.late:
                 if name in late:
                     late[name].append(minutes)
@@ -301,6 +301,6 @@ def _aside(file: PlanFile, keys: Set[Key], fresh: Sequence[PastEvening]) -> Iter
     for evening in fresh:
         seen = (*evening.steps, *evening.sits)
         yield from ((evening.date, step) for step in seen if step.aside is not None and step.key in keys)
-        ovens = {fold(oven) for oven in file.plan.kitchen.ovens}
-        turns = (turn for turn in evening.turns if turn.aside is not None and fold(turn.oven) in ovens)
+        ovens = {name_key(oven) for oven in file.plan.kitchen.ovens}
+        turns = (turn for turn in evening.turns if turn.aside is not None and name_key(turn.oven) in ovens)
         yield from ((evening.date, turn) for turn in turns)

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 from board.plan.load import PlanFile
 from board.plan.places import Loc
-from board.plan.resolve.known_again import fold
+from board.plan.resolve.known_again import name_key
 from board.review.kinds import Key, key_of
 from board.review.observe import Noted, PastEvening
 
@@ -31,7 +31,7 @@ def notes_for(file: PlanFile, evenings: Iterable[PastEvening]) -> tuple[Note, ..
     locs = {key: loc for loc, (key, _) in places.items()}
     found = []
     for evening in evenings:
-        same = fold(evening.plan) == fold(file.plan.event)
+        same = name_key(evening.plan) == name_key(file.plan.event)
         for noted in evening.notes:
             loc, name = _place_of(noted, locs, same=same)
             text = f"{' '.join(noted.text.split())} ({evening.date})"
@@ -51,7 +51,7 @@ def _places(file: PlanFile) -> dict[Loc, tuple[_Place, list[str]]]:
     """What can hold notes, by path: by what it is known, and what it holds."""
     found: dict[Loc, tuple[_Place, list[str]]] = {_WHOLE: ("", file.plan.noted)}
     for number, course in enumerate(file.plan.courses):
-        found["courses", number] = fold(course.course), course.noted
+        found["courses", number] = name_key(course.course), course.noted
     for task in file.filled.tasks.values():
         if task.work is not None:
             found[task.node.loc] = key_of(task.node.dish, task.node.name, ""), task.work.noted
@@ -64,6 +64,6 @@ def _place_of(noted: Noted, locs: dict[_Place, Loc], *, same: bool) -> tuple[Loc
         return loc, noted.name
     if not same:
         return None, ""
-    if noted.course is not None and (loc := locs.get(fold(noted.course))) is not None:
+    if noted.course is not None and (loc := locs.get(name_key(noted.course))) is not None:
         return loc, noted.name
     return _WHOLE, ""

@@ -12,7 +12,7 @@ from board.facts.heat import COOLS_FROM, COOLS_MINUTES, COOLS_TO, HEATS_MINUTES,
 from board.learning.figures import Belief, believing
 from board.learning.learn import PRIOR_EVENINGS, PRIOR_SPREAD, Estimate, estimate
 from board.plan.phrases.stations import OvenWay
-from board.plan.resolve.known_again import fold
+from board.plan.resolve.known_again import name_key
 from board.review.observe import OvenTurn, PastEvening
 
 Way = OvenWay
@@ -41,13 +41,13 @@ def learn_ovens(
 ) -> dict[tuple[str, Way], Estimate]:
     """Minutes between a rate's own temperatures, for each oven and way that was seen; of an oven's name capitals and
     spaces do not count. `known`: as in `learn`."""
-    by_name = {(fold(oven), way): (oven, way) for oven, way in rates}
+    by_name = {(name_key(oven), way): (oven, way) for oven, way in rates}
     minutes: dict[tuple[str, Way], list[float]] = {}
     weighs: dict[tuple[str, Way], int] = {}
     seen: dict[tuple[str, Way], set[str]] = {}
     for evening in evenings:
         for turn in evening.turns:
-            key = by_name.get((fold(turn.oven), way_of(turn.before, turn.after, ajar=turn.ajar)))
+            key = by_name.get((name_key(turn.oven), way_of(turn.before, turn.after, ajar=turn.ajar)))
             if key is None or turn.aside is not None:
                 continue
             told = turn.minutes * share_of_turn(rates[key], turn)

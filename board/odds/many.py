@@ -12,10 +12,10 @@ from datetime import timedelta
 
 import numpy as np
 
-from board.odds.blame import blame
+from board.odds.attribute import blame
 from board.odds.draw import Draw, Minutes, three_point
-from board.odds.evenings import Evenings
 from board.odds.result import BY_SHARES, WITHIN_MINUTES, Blame, Cause, CourseOdds, Help, Odds
+from board.odds.simulate import Evenings
 from board.sheet.run_sheet import CourseSlot, RunSheet
 
 AT_ONCE = 10_000

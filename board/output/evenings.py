@@ -16,7 +16,7 @@ from board.output.review import print_review, review_form
 from board.output.tables import cell, paragraph, table
 from board.review.measure import Review
 from board.review.trace import Answer, Link, Traced
-from board.view.fold import pad
+from board.view.wrap_words import pad
 
 MOST_ANSWERS = 6
 LEFT_COLUMNS = 2  # date and plan are text; figures stand to the right

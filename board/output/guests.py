@@ -8,7 +8,7 @@ from rich.console import Console
 from board.base import words
 from board.base.plain import one_line
 from board.checks.allergens.guests_eat import Answer, Matrix
-from board.checks.allergens.judged import Reason, Verdict
+from board.checks.allergens.verdict import Reason, Verdict
 from board.output.markdown import safe
 from board.output.tables import cell, paragraph, table
 

@@ -13,8 +13,8 @@ from board.output.cover import Cover, Piece, cover
 from board.plan.model.model import Plan
 from board.plan.phrases.guests import Guest
 from board.plan.phrases.phrase import near
+from board.plan.resolve.fault import name_key
 from board.plan.resolve.laying import Kind, Laid, kinds, laid
-from board.plan.resolve.problem import fold
 from board.plan.resolve.seating import Place, must_not, seated, sides
 
 MOST_EACH = 12  # of one kind drawn before one guest
@@ -96,7 +96,7 @@ def table_leaf(plan: Plan, course: str | None = None) -> TableLeaf:
 
 
 def _course(plan: Plan, name: str) -> int:
-    found = [c for c, course in enumerate(plan.courses) if fold(course.course) == fold(name)]
+    found = [c for c, course in enumerate(plan.courses) if name_key(course.course) == name_key(name)]
     if not found:
         known = tuple(one_line(course.course, 60) for course in plan.courses)
         raise NoSuchCourse(one_line(name, 60), known, near(name, known))

@@ -17,16 +17,16 @@ from board.plan.model.model import Air, Plan
 from board.plan.model.shopping import InTheHouse, Pack, Price
 from board.plan.model.table import Table
 from board.plan.model.work import Job, Ref, Step, Way
-from board.plan.phrases.care import Cooling, Core, Thaw
 from board.plan.phrases.durations import Spread
+from board.plan.phrases.food_safety import Cooling, Core, Thaw
 from board.plan.phrases.guests import Guest
 from board.plan.phrases.phrase import near, nearest
 from board.plan.phrases.quantities import Ingredient
 from board.plan.phrases.seats import Seat
 from board.plan.phrases.tableware import Pieces
 from board.plan.places import START_FROM, Loc, Places, read_yaml, unknown
-from board.plan.resolve.as_in_book import BookFigures, asked_of_book, put, stand_ins, taken_from
 from board.plan.resolve.assume import Filled, fill
+from board.plan.resolve.from_book import BookFigures, asked_of_book, put, stand_ins, taken_from
 from board.plan.resolve.links import link
 from board.plan.resolve.seating import seat_problems
 from board.plan.resolve.served import misnamed

@@ -2,7 +2,7 @@
 
 from typing import NamedTuple
 
-from board.plan.resolve.known_again import first_word, fold
+from board.plan.resolve.known_again import first_word, name_key
 from board.sheet.run_sheet import Slot
 
 
@@ -22,7 +22,7 @@ class Kind(NamedTuple):
 
 
 def key_of(dish: str | None, name: str, lane: str) -> Key:
-    return Key(fold(dish or ""), fold(name), lane)
+    return Key(name_key(dish or ""), name_key(name), lane)
 
 
 def key_of_slot(slot: Slot) -> Key:
@@ -34,7 +34,7 @@ def key_of_slot(slot: Slot) -> Key:
 
 def key_of_sitting(course: str) -> Key:
     """The guests over a course."""
-    return Key("", fold(course), "table")
+    return Key("", name_key(course), "table")
 
 
 def sitting_label(course: str) -> str:

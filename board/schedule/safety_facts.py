@@ -6,7 +6,7 @@ from board.plan.load import PlanFile
 from board.plan.model.courses import Course, Dish
 from board.plan.model.model import Plan
 from board.plan.resolve.assume import FilledWay, Task
-from board.plan.resolve.links import fold
+from board.plan.resolve.links import name_key
 from board.plan.resolve.spoils import dish_at, raw_class, spoils
 from board.sheet.run_sheet import Cooling, RawLimit, SpoilClock, Stage
 
@@ -18,7 +18,7 @@ def spoil_clocks(file: PlanFile) -> tuple[SpoilClock, ...]:
     away = _put_away(file)
     taking_up = {task.node.loc[:4] for task in file.filled.tasks.values() if task.care.spoils}
     return tuple(
-        _clock(file.plan, course, dish, number, file, away.get(fold(course.course)))
+        _clock(file.plan, course, dish, number, file, away.get(name_key(course.course)))
         for number, course in enumerate(file.plan.courses)
         for d, dish in enumerate(course.dishes)
         if spoils(dish) or (dish.perishable is None and ("courses", number, "dishes", d) in taking_up)
@@ -55,7 +55,7 @@ def air_of(plan: Plan, course: Course) -> float | None:
 def _put_away(file: PlanFile) -> dict[str, str]:
     """Course → the job that puts what is left of it into the cold."""
     return {
-        fold(course): id_
+        name_key(course): id_
         for id_, task in file.filled.tasks.items()
         if task.work is not None
         for course in task.work.puts_away

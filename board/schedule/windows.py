@@ -1,20 +1,20 @@
 """When each job may start: hours of the hands, days it was given, somebody at home while it is hot. Pure."""
 
-from board.schedule.question import Hand, Job, Question, Way
-from board.schedule.stretches import Window, meet, merged
+from board.schedule.intervals import Window, meet, merged
+from board.schedule.problem import Hand, Job, Problem, Way
 
 
-def allowed_starts(question: Question, job: Job, way: Way, hand: Hand | None, *, warm_up: bool = True) -> list[Window]:
+def allowed_starts(problem: Problem, job: Job, way: Way, hand: Hand | None, *, warm_up: bool = True) -> list[Window]:
     """Windows of starts (last minute included as end − 1) that keep every rule of hours.
 
     With `warm_up`, somebody is at home for the heating of a cold oven too.
     """
-    allowed: list[Window] = [(question.opens, question.horizon + 1)]
+    allowed: list[Window] = [(problem.opens, problem.horizon + 1)]
     if hand is not None:
         for part in way.parts:
             allowed = meet(allowed, starts_within(hand.free, part.offset, part.length))
     if way.hot:
-        home = home_windows(question)
+        home = home_windows(problem)
         allowed = meet(allowed, starts_within(home, 0, way.minutes))
         if warm_up and way.warm_up:
             allowed = meet(allowed, starts_within(home, -way.warm_up, way.warm_up))
@@ -26,9 +26,9 @@ def allowed_starts(question: Question, job: Job, way: Way, hand: Hand | None, *,
     return allowed
 
 
-def home_windows(question: Question) -> list[Window]:
+def home_windows(problem: Problem) -> list[Window]:
     """When anybody at all is at home."""
-    return merged([window for each in question.hands for window in each.home])
+    return merged([window for each in problem.hands for window in each.home])
 
 
 def starts_within(windows: tuple[Window, ...] | list[Window], offset: int, length: int) -> list[Window]:

@@ -9,7 +9,7 @@ from board.base.plain import one_line
 from board.evening.wishes import TakeSheet
 from board.screens.ask import PushScreen
 from board.screens.live_board import LiveBoard, chosen_slot
-from board.session.advisor import Advisor
+from board.session.replan.advisor import Advisor
 
 if TYPE_CHECKING:
     from board.screens.slip import SlipScreen, Taken

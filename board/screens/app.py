@@ -10,10 +10,10 @@ from board.screens.chime import Bell, Chime
 from board.screens.dressed import DressedApp
 from board.screens.live import LiveScreen
 from board.screens.palette import next_theme
-from board.screens.plan_news import PlanEye
+from board.screens.plan_changes import PlanEye
 from board.screens.speech import Speaker
-from board.session.advisor import Advisor
-from board.session.evening import Evening
+from board.session.replan.advisor import Advisor
+from board.session.session import Evening
 from board.sheet.changed import Changed
 
 

@@ -14,7 +14,7 @@ from textual.widgets import Input, Static
 from board.base import words
 from board.base.plain import one_line
 from board.evening.wishes import Refusal
-from board.session.evening import Evening
+from board.session.session import Evening
 from board.view.board import Viewer
 from board.view.costs import costs
 

@@ -16,8 +16,8 @@ from board.screens.saying import Saying
 from board.screens.sounds import Sounds
 from board.screens.speech import Voice
 from board.screens.steady import Steady
-from board.session.advisor import Advisor
-from board.session.evening import Evening, Present
+from board.session.replan.advisor import Advisor
+from board.session.session import Evening, Present
 from board.view.board import BoardView, CallView, Viewer
 from board.view.choice import beside, chosen_call
 from board.view.offer import offer_line

@@ -12,7 +12,7 @@ from board.base.plain import one_line
 from board.evening.events import EveningOpened
 from board.review.measure import measured
 from board.screens.listing import Listing
-from board.session.evening import Evening
+from board.session.session import Evening
 from board.view.closing import PageLine, Tone, closing
 
 ROLES: dict[Tone, str] = {

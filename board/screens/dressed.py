@@ -5,7 +5,7 @@ import os
 from textual.app import App, ReturnType
 from textual.screen import ModalScreen
 
-from board.files.settings import NO_COLOUR, first_theme
+from board.files.preferences import NO_COLOUR, first_theme
 from board.screens.palette import LOOKS, has_few_colours
 
 

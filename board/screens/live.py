@@ -12,11 +12,11 @@ from board.screens.chime import Chime
 from board.screens.keys import BINDINGS
 from board.screens.live_board import chosen_slot
 from board.screens.looking import Looking
-from board.screens.plan_news import PlanEye, PlanNews
+from board.screens.plan_changes import PlanChangeNotice, PlanEye
 from board.screens.rehearsing import Rehearsal
 from board.screens.speech import Voice
-from board.session.advisor import Advisor
-from board.session.evening import Evening
+from board.session.replan.advisor import Advisor
+from board.session.session import Evening
 from board.sheet.changed import Changed
 
 
@@ -46,7 +46,7 @@ class LiveScreen(BoardScreen):
         self.greeting = greeting
         self.looking = Looking(self)
         self.answering = Answering(self, self.looking.asks_at)
-        self.plan_news = PlanNews(self, plan_eye, changed)
+        self.plan_news = PlanChangeNotice(self, plan_eye, changed)
 
     def key_words(self) -> tuple[tuple[str, str, str], ...]:
         return (*words.KEYS_EVENING, *(words.KEYS_REHEARSAL if self.rehearsal.is_on else ()))

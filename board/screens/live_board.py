@@ -7,7 +7,7 @@ from textual.app import App
 from board.evening.state import CallKey
 from board.evening.wishes import Wish
 from board.screens.steady import Steady
-from board.session.evening import Evening, Present
+from board.session.session import Evening, Present
 from board.view.board import BoardView, CallView, Viewer
 
 

@@ -15,10 +15,10 @@ from board.screens.closing import ClosingScreen
 from board.screens.lines import Line, Lines
 from board.screens.listing import Listing
 from board.screens.panels import KeyBar, OneLine
-from board.session.evening import Evening, Present
+from board.session.session import Evening, Present
 from board.view.board import BoardView, Viewer
-from board.view.fold import cut, fold_words, pad
 from board.view.look import StepRow, Told, about, happened, step_rows
+from board.view.wrap_words import cut, pad, wrap_words
 
 REFRESH_SECONDS = 0.5
 
@@ -220,8 +220,8 @@ class Foot(Lines):
 
     def show(self, text: str, noted: str) -> None:
         width = max(10, self.size.width)
-        lines: list[Line] = [((line, "text"),) for line in fold_words(text, width, 2)]
-        lines += [((line, "accent"),) for line in fold_words(noted, width, 3 - len(lines))] if noted else []
+        lines: list[Line] = [((line, "text"),) for line in wrap_words(text, width, 2)]
+        lines += [((line, "accent"),) for line in wrap_words(noted, width, 3 - len(lines))] if noted else []
         self.put(lines)
 
 

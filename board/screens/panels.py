@@ -16,8 +16,8 @@ from board.screens.big import ROWS, big, bigger
 from board.screens.keys import ACTIONS, LEFT_TO_HELP
 from board.screens.lines import Line, Lines, fitted
 from board.view.board import BoardView, CallView
-from board.view.fold import cut, fold_words
 from board.view.ribbon import Row
+from board.view.wrap_words import cut, wrap_words
 
 KEY_GAP = 2
 KEY_ROWS = 3  # of the bar, at the most
@@ -97,7 +97,7 @@ class CallPanel(Lines):
 
     def _folded(self, text: str) -> list[str]:
         """Over as many lines as are left beside title, time, hint and what else waits."""
-        return fold_words(text, self.size.width, max(1, self.size.height - ROWS - 3))
+        return wrap_words(text, self.size.width, max(1, self.size.height - ROWS - 3))
 
     def _title(self, title: str, chosen: CallView | None, told: list[str]) -> list[Line]:
         """In large letters where they fit, with the call's sign beside the middle row."""

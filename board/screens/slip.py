@@ -16,7 +16,7 @@ from board.base import words
 from board.base.plain import one_line
 from board.evening.slips import KINDS, MINUTES, Kind, Target, more, targets, wish_for
 from board.evening.wishes import SlipWish
-from board.session.evening import Evening
+from board.session.session import Evening
 from board.view.board import Viewer
 from board.view.slips import SlipLine, SlipLines
 

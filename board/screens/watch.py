@@ -17,7 +17,7 @@ from board.screens.ask import HelpScreen
 from board.screens.board import BoardScreen
 from board.screens.chime import Bell, Chime
 from board.screens.dressed import DressedApp
-from board.session.evening import Present
+from board.session.session import Present
 from board.session.watching import Watched, hand_called
 from board.view.board import Viewer
 from board.view.onlooker import Onlooker

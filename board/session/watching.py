@@ -15,7 +15,7 @@ from board.evening.state import CallKey, begin
 from board.evening.wishes import Refusal, Wish
 from board.log.follow import Follower
 from board.log.write import Memory
-from board.session.evening import Evening, Present
+from board.session.session import Evening, Present
 from board.sheet.run_sheet import RunSheet
 
 

@@ -27,7 +27,7 @@ Times = Mapping[str, Span]  # of every slot
 
 
 @dataclass(frozen=True, slots=True)
-class Stretch:
+class Exposed:
     """A while in which the food stood out: during a slot, after it where it was kept, on the table, or until it was
     put away."""
 
@@ -42,7 +42,7 @@ class Exposure:
     """A dish's clock: all stretches of the part that stood longest, oldest first, to the end of its path."""
 
     clock: SpoilClock
-    stretches: tuple[Stretch, ...]
+    stretches: tuple[Exposed, ...]
 
     def minutes(self, until: datetime | None = None) -> float:
         """Added up; of what lies before a moment, where one is given."""
@@ -62,7 +62,7 @@ class Exposure:
         return None
 
 
-def _overlap(each: Stretch, until: datetime | None) -> float:
+def _overlap(each: Exposed, until: datetime | None) -> float:
     end = each.end if until is None else min(each.end, until)
     return max(0.0, (end - each.start).total_seconds() / 60)
 
@@ -89,7 +89,7 @@ class RawFood:
 
     cooking: Slot
     food: str
-    stretches: tuple[Stretch, ...]
+    stretches: tuple[Exposed, ...]
 
     def minutes(self, until: datetime | None = None) -> float:
         """Added up; of what lies before a moment, where one is given."""
@@ -115,7 +115,7 @@ def planned_before_cooking(sheet: RunSheet) -> list[RawFood]:
     return before_cooking(sheet, _planned_times(sheet))
 
 
-Stretches = tuple[Stretch, ...]
+Stretches = tuple[Exposed, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -159,13 +159,13 @@ class _Path:
                 self.before.setdefault(other, []).append(slot)
         self.known: dict[str, _Stood] = {}
 
-    def of(self, clock: SpoilClock) -> Iterator[Stretch]:
+    def of(self, clock: SpoilClock) -> Iterator[Exposed]:
         if clock.serve not in self.slots:
             return
         found = self._of_dish_before(clock, clock.serve, {})
         yield from found.longest() if found is not None else ()
         served = self._span(clock.serve)
-        yield Stretch(*served, clock.serve, "during")
+        yield Exposed(*served, clock.serve, "during")
         cleared = self._span(clock.clear)[1] if clock.clear in self.slots else served[1]
         yield from _stretch(served[1], cleared, clock.serve, "table")
         if clock.away is not None and clock.away in self.slots:
@@ -232,9 +232,9 @@ def _is_of(slot: Slot, clock: SpoilClock) -> bool:
     return (slot.dish, slot.course) == (clock.dish, clock.course)
 
 
-def _stretch(start: datetime, end: datetime, slot: str, what: str) -> Iterator[Stretch]:
+def _stretch(start: datetime, end: datetime, slot: str, what: str) -> Iterator[Exposed]:
     if end > start:
-        yield Stretch(start, end, slot, what)
+        yield Exposed(start, end, slot, what)
 
 
 def _total(stretches: Stretches) -> timedelta:

@@ -39,7 +39,7 @@ class Use(msgspec.Struct, frozen=True, gc=False):
     ajar: bool = False
 
 
-class Wait(msgspec.Struct, frozen=True, gc=False):
+class Dependency(msgspec.Struct, frozen=True, gc=False):
     """Starts no earlier than `minutes` after the `anchor` (start or end) of slot `after`. `reason` is a word for why:
 
     order (what it follows), heat (its oven's setting), hands, oven, or the name of what both need.
@@ -114,7 +114,7 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
     attended: tuple[Attended, ...] = ()
     uses: tuple[Use, ...] = ()
     give_minutes: int | None = None
-    waits: tuple[Wait, ...] = ()
+    waits: tuple[Dependency, ...] = ()
     then: tuple[str, ...] = ()  # what takes its result up
     keeping: Keeping | None = None
     best_within: int | None = None

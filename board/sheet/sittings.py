@@ -1,9 +1,9 @@
 """What waits until a course is eaten, and for how long. Pure."""
 
-from board.sheet.run_sheet import ORDER, CourseSlot, Lasts, RunSheet, Slot, Wait
+from board.sheet.run_sheet import ORDER, CourseSlot, Dependency, Lasts, RunSheet, Slot
 
 
-def sitting_wait(slot: Slot, course: CourseSlot) -> Wait | None:
+def sitting_wait(slot: Slot, course: CourseSlot) -> Dependency | None:
     """The wait of a slot for the guests over a course: of its clearing; after a standing course, of the sitting down or
     the next serving too. None where it does not wait for them."""
     kinds = ("clear", "seat", "serve") if course.standing else ("clear",)
@@ -15,7 +15,7 @@ def sitting_wait(slot: Slot, course: CourseSlot) -> Wait | None:
     return None
 
 
-def _is_for_eating(wait: Wait, course: CourseSlot) -> bool:
+def _is_for_eating(wait: Dependency, course: CourseSlot) -> bool:
     """A timetable worked out anew in mid-course has fewer minutes left to eat."""
     return wait.minutes > 0 or (course.eaten is not None and course.eaten.likely == 0)
 

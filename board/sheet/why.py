@@ -5,9 +5,9 @@ from zoneinfo import ZoneInfo
 
 from board.base import words
 from board.plan.phrases.phrase import near
-from board.plan.resolve.links import fold
-from board.sheet.give import READY
-from board.sheet.run_sheet import RunSheet, Slot, Wait
+from board.plan.resolve.links import name_key
+from board.sheet.run_sheet import Dependency, RunSheet, Slot
+from board.sheet.slack import READY
 
 
 class NotFound(Exception):
@@ -16,7 +16,7 @@ class NotFound(Exception):
 
 def find(sheet: RunSheet, name: str) -> Slot:
     """The slot of that name or id; an unambiguous part of a name will do. Raises NotFound."""
-    folded = fold(name)
+    folded = name_key(name)
     exact = [slot for slot in sheet.slots if folded in (slot.name.casefold(), slot.id)]
     part = [slot for slot in sheet.slots if folded in slot.name.casefold()]
     for found in (exact, part):
@@ -36,7 +36,7 @@ def why(sheet: RunSheet, slot: Slot) -> list[str]:
         at = (slot.end if anchor == "end" else slot.start) + timedelta(minutes=minutes)
         return words.day_and_clock(at.astimezone(zone))
 
-    def is_tight(wait: Wait, later: Slot) -> bool:
+    def is_tight(wait: Dependency, later: Slot) -> bool:
         earlier = slots[wait.after]
         return (earlier.end if wait.anchor == "end" else earlier.start) + timedelta(minutes=wait.minutes) == later.start
 

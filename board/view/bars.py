@@ -7,7 +7,7 @@ from itertools import groupby
 from typing import Literal
 
 from board.base import words
-from board.view.fold import pad
+from board.view.wrap_words import pad
 
 TAIL_WIDTH = 9  # a gap and the minutes
 EVERY_MINUTES = (15, 30, 60, 120, 180, 360)  # between two times of the scale

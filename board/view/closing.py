@@ -16,7 +16,7 @@ from board.base.plain import one_line
 from board.evening.state import Note
 from board.sheet.run_sheet import Slot
 from board.view.bars import Chart, Span
-from board.view.fold import cut, fold_words, pad
+from board.view.wrap_words import cut, pad, wrap_words
 
 Tone = Literal["title", "head", "text", "soft", "late", "planned", "actual"]
 Segment = tuple[str, Tone]
@@ -246,7 +246,7 @@ class _Page:
         """Items under one head, which stands to the left of the first."""
         lines: list[PageLine] = []
         for item in items:
-            for line in fold_words(one_line(item), self.width - HEAD_WIDTH):
+            for line in wrap_words(one_line(item), self.width - HEAD_WIDTH):
                 lines.append(((pad("" if lines else head, HEAD_WIDTH), "head"), (line, tone)))
         return lines
 

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from board.base import words
 from board.view.board import BoardView
-from board.view.fold import cut, fold_words
+from board.view.wrap_words import cut, wrap_words
 
 COMING_FROM = 9  # rows below which what comes next begins
 
@@ -33,7 +33,7 @@ def _said(view: BoardView, columns: int, mode: str) -> Iterator[str]:
         yield f" {view.detail}"
     for call in view.due:
         waiting = f"{words.INSISTENCE_SIGN[call.insistence]}{call.countdown}"
-        yield from (f" {line}" for line in fold_words(f"{call.sign} {call.headline}", columns - 2, 2))
+        yield from (f" {line}" for line in wrap_words(f"{call.sign} {call.headline}", columns - 2, 2))
         yield f"   {waiting} · {call.detail}"
         if call.look_for:
             yield f"   {call.look_for}"

@@ -17,7 +17,7 @@ from board.app.sessions import first_moment
 from board.base.clock import StoppedClock
 from board.log.read import LogContents, read_log
 from board.log.write import Memory
-from board.session.evening import Evening
+from board.session.session import Evening
 from board.view.board import Viewer
 
 LANTERN = str(HERE / "plans" / "lantern-supper.yaml")

@@ -53,26 +53,26 @@ BARE = (
 
 def solve_figures() -> None:
     from board.plan.load import PlanFile, read_plan
-    from board.schedule.asking import ask
     from board.schedule.audit.validate import validate
+    from board.schedule.formulate import problem_of
     from board.schedule.solver.solve import solve
-    from board.schedule.write_up import write_up
+    from board.schedule.to_run_sheet import to_run_sheet
 
     text = Path(LANTERN).read_text(encoding="utf-8")
     began = time.perf_counter()
     plan = read_plan(text, LANTERN)
     read = time.perf_counter() - began
     assert isinstance(plan, PlanFile)
-    question = ask(plan.plan, plan.filled)
+    problem = problem_of(plan.plan, plan.filled)
     answers = []
     for _ in range(5):
         began = time.perf_counter()
-        answer = solve(question)
+        solution = solve(problem)
         answers.append(time.perf_counter() - began)
-    sheet = write_up(plan, question, answer)
+    sheet = to_run_sheet(plan, problem, solution)
     wrong = validate(plan, sheet)
     show("plan read", read, "s", None)
-    show(f"sheet of the bundled plan, proved {answer.proved}, valid {not wrong}", statistics.median(answers), "s", 5)
+    show(f"sheet of the bundled plan, proved {solution.proved}, valid {not wrong}", statistics.median(answers), "s", 5)
 
 
 def key_seconds(env: dict[str, str], command: list[str]) -> float:
@@ -95,10 +95,10 @@ def key_seconds(env: dict[str, str], command: list[str]) -> float:
 
 async def tick_milliseconds() -> float:
     """Median milliseconds of one tick with all of the screen drawn."""
+    from board.app.timetables import sheet_of
     from board.base.clock import StoppedClock
-    from board.files.desk import sheet_of
     from board.screens.app import BoardApp
-    from board.session.evening import unlogged_evening
+    from board.session.session import unlogged_evening
 
     sheet = sheet_of(Path(LANTERN))
     clock = StoppedClock(sheet.arrive)
@@ -117,10 +117,10 @@ async def tick_milliseconds() -> float:
 
 def forecast_milliseconds(plan: str) -> tuple[float, int]:
     """Median milliseconds of one forecast in mid-evening, and how many pieces of work it moves."""
+    from board.app.timetables import sheet_of
     from board.base.clock import StoppedClock
-    from board.files.desk import sheet_of
-    from board.session.evening import unlogged_evening
     from board.session.playthrough import catch_up
+    from board.session.session import unlogged_evening
 
     sheet = sheet_of(Path(plan))
     clock = StoppedClock(min(slot.start for slot in sheet.slots))

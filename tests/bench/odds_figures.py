@@ -16,7 +16,7 @@ HERE = Path(__file__).parents[2]
 CODE = """
 import resource, sys, time
 from pathlib import Path
-from board.files.desk import sheet_of
+from board.app.timetables import sheet_of
 sheet = sheet_of(Path(sys.argv[1]))
 from board.odds.many import odds
 began = time.perf_counter()

@@ -14,16 +14,18 @@ from typing import NamedTuple
 from rich.console import Console
 from rich.segment import Segment
 
-from board.app.planning import assessed
+from board.app.plan_commands import assessed
+from board.app.timetables import sheet_of
 from board.base import words
 from board.base.clock import StoppedClock
 from board.evening.wishes import Done
-from board.files.desk import bundled_plan, plan_in, read_text, sheet_of
+from board.files.paths import bundled_plan
+from board.files.plans import plan_in, read_text
 from board.output.check import print_check
 from board.screens.app import BoardApp
 from board.screens.palette import LOOKS
-from board.session.evening import Evening, unlogged_evening
 from board.session.playthrough import catch_up
+from board.session.session import Evening, unlogged_evening
 from board.sheet.run_sheet import RunSheet
 from tests.bench.pixels import draw_cells
 

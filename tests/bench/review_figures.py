@@ -12,14 +12,14 @@ HERE = Path(__file__).parents[2]
 sys.path.insert(0, str(HERE))
 
 from board.app.sessions import first_moment
+from board.app.timetables import sheet_of
 from board.base.clock import StoppedClock
-from board.files.desk import sheet_of
 from board.log.read import read_log
 from board.log.write import RunLog
-from board.rehearsal.mishaps import play_night
-from board.rehearsal.night import draw_night
+from board.rehearsal.draw import draw_night
+from board.rehearsal.player import play_night
 from board.review.measure import review
-from board.session.evening import open_evening
+from board.session.session import open_evening
 
 LOGS, EVENTS, GOAL_SECONDS = 1000, 200, 2
 

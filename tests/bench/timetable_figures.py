@@ -21,12 +21,12 @@ sys.path.insert(0, str(HERE))
 from ortools.sat.python.cp_model import CpSolver
 
 from board.plan.load import PlanFile, read_plan
-from board.schedule.answer import AIMS, Answer
-from board.schedule.asking import ask
 from board.schedule.audit.validate import validate
-from board.schedule.question import Question
+from board.schedule.formulate import problem_of
+from board.schedule.problem import Problem
+from board.schedule.solution import AIMS, Solution
 from board.schedule.solver.solve import COSTLY, NoAnswer, Progress, solve
-from board.schedule.write_up import make_sheet
+from board.schedule.to_run_sheet import make_sheet
 from board.sheet.run_sheet import RunSheet
 from tests.schedule.random_plans import plan_text
 
@@ -83,7 +83,7 @@ def solver_seconds() -> Iterator[list[float]]:
         CpSolver.solve = whole  # type: ignore[method-assign]
 
 
-def timed_sheet(plan: PlanFile, solver: Callable[[Question], Answer]) -> tuple[RunSheet, float]:
+def timed_sheet(plan: PlanFile, solver: Callable[[Problem], Solution]) -> tuple[RunSheet, float]:
     began = time.perf_counter()
     sheet = make_sheet(plan, solver)
     return sheet, time.perf_counter() - began
@@ -107,20 +107,20 @@ def supper(bench: Bench) -> None:
 def long_table(bench: Bench) -> None:
     """The largest bundled plan: when the costly aims stand at their final values, and when all is proved or nearly."""
     plan = bundled("long-table.yaml")
-    question = ask(plan.plan, plan.filled)
+    problem = problem_of(plan.plan, plan.filled)
     began = time.perf_counter()
     seen: list[tuple[float, Progress]] = []
-    answer = solve(question, watch=lambda progress: seen.append((time.perf_counter() - began, progress)))
+    solution = solve(problem, watch=lambda progress: seen.append((time.perf_counter() - began, progress)))
     seconds = time.perf_counter() - began
-    final = {result.aim: result.value for result in answer.aims}
+    final = {result.aim: result.value for result in solution.aims}
     # Where they can all be nought, they are from the first answer told of the next aim on; else the last of them says.
     sign = COSTLY[-1] if any(final[aim] for aim in COSTLY) else AIMS[len(COSTLY)]
     enough = final[COSTLY[-1]] if sign == COSTLY[-1] else sys.maxsize
     good = min(at for at, progress in seen if progress.aim == sign and progress.value <= enough)
     bench.show("long table, to a first answer with the costly aims final", good, "s", 3)
-    print(f"  costly aims {[final[aim] for aim in COSTLY]}, proved {answer.proved}, gap {answer.gap:.1%}")
-    bench.show("  to proved, or a gap of 5 %", seconds if answer.gap <= SMALL_GAP else float("inf"), "s", 20)
-    sheet = make_sheet(plan, lambda _: answer)
+    print(f"  costly aims {[final[aim] for aim in COSTLY]}, proved {solution.proved}, gap {solution.gap:.1%}")
+    bench.show("  to proved, or a gap of 5 %", seconds if solution.gap <= SMALL_GAP else float("inf"), "s", 20)
+    sheet = make_sheet(plan, lambda _: solution)
     bench.must(not (found := validate(plan, sheet)), f"the long table: {found[:3]}")
 
 
@@ -132,7 +132,7 @@ def random_plans(bench: Bench) -> None:
         name = f"random plan {seed} of {dishes} dishes"
         plan = read(name, plan_text(seed, dishes))
         try:
-            sheet, seconds = timed_sheet(plan, lambda question: solve(question, limit_seconds=RANDOM_SECONDS))
+            sheet, seconds = timed_sheet(plan, lambda problem: solve(problem, limit_seconds=RANDOM_SECONDS))
         except NoAnswer:
             bench.must(False, f"{name} has no answer in {RANDOM_SECONDS:g} s")
             continue

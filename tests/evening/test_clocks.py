@@ -18,8 +18,8 @@ from board.evening.events import ClockWarned, EveningOpened
 from board.evening.forecast import Forecaster
 from board.evening.wishes import Done, LeaveOut, TakeBack
 from board.log.write import Memory
-from board.session.evening import Evening, unlogged_evening
-from board.sheet.run_sheet import CourseSlot, Keeping, RawLimit, RunSheet, Slot, SpoilClock, Wait
+from board.session.session import Evening, unlogged_evening
+from board.sheet.run_sheet import CourseSlot, Dependency, Keeping, RawLimit, RunSheet, Slot, SpoilClock
 from board.view.standing import Standings
 from tests.conftest import Host, at, follows, slot
 from tests.evening.kitchens import play
@@ -40,7 +40,7 @@ def custard_supper(*, away: bool = False, air: int = LIMIT) -> RunSheet:
              keeping=Keeping(300, "fridge"), **OF),
         slot("serve", "19:00", "19:10", kind="serve", lane=foh, course="Sweet", waits=follows("fill"), then=("clear",)),
         slot("clear", "19:40", "19:45", kind="clear", lane=foh, course="Sweet",
-             waits=(Wait("serve", "end", 30, "order"),)),
+             waits=(Dependency("serve", "end", 30, "order"),)),
     ]  # fmt: skip
     if away:
         slots.append(slot("put away", "19:45", "19:55", kind="job", waits=follows("clear")))
@@ -234,7 +234,7 @@ def test_clocks_are_reckoned_once_a_minute_and_when_something_happens(monkeypatc
     play(host, *TO_THE_FILLING[:-1])
     count = []
     reckon = clocks.live_clocks
-    monkeypatch.setattr("board.session.evening.live_clocks", lambda *a: count.append(1) or reckon(*a))
+    monkeypatch.setattr("board.session.session.live_clocks", lambda *a: count.append(1) or reckon(*a))
 
     for second in range(60):
         host.clock.set(at("17:45") + timedelta(seconds=second))
@@ -303,7 +303,7 @@ def chicken_supper(*, limit: int = LIMIT) -> RunSheet:
         slot("serve", "18:00", "18:05", kind="serve", lane="front-of-house", course="Main", waits=follows("roast"),
              then=("clear",)),
         slot("clear", "18:35", "18:40", kind="clear", lane="front-of-house", course="Main",
-             waits=(Wait("serve", "end", 30, "order"),)),
+             waits=(Dependency("serve", "end", 30, "order"),)),
     )  # fmt: skip
     course = CourseSlot("Main", at("18:05"), at("18:05"), "serve", "clear", may_slip=60)
     clock = SpoilClock("roast chicken", "Main", LIMIT, "USDA FSIS", "serve", "clear")

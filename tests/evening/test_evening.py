@@ -5,9 +5,8 @@ The times asserted here were worked out on paper from the sheet in the fixture's
 
 from datetime import timedelta
 
-from board.evening.from_now import push_from_now
-from board.evening.wishes import Done, Later, LeaveOut, Push, Refusal, Settle, TakeBack, WriteNote
-from board.sheet.run_sheet import Attended, RunSheet, Wait
+from board.evening.wishes import Done, Later, LeaveOut, Push, Refusal, Settle, TakeBack, WriteNote, push_from_now
+from board.sheet.run_sheet import Attended, Dependency, RunSheet
 from tests.conftest import Host, at, slot
 
 
@@ -174,7 +173,7 @@ def test_a_called_step_that_is_pushed_waits_for_its_new_time(host: Host) -> None
 
 def test_work_that_fits_in_before_delayed_work_of_the_same_hands_does_not_wait_for_it() -> None:
     first = slot("chop", "17:00", "17:20")
-    second = slot("wash", "17:20", "17:30", waits=(Wait("chop", "end", 0, "hands"),))
+    second = slot("wash", "17:20", "17:30", waits=(Dependency("chop", "end", 0, "hands"),))
     host = Host(RunSheet("Two", "UTC", "0", "2026-11-28", at("18:30"), (), (first, second)), at("17:00"))
     host.at("17:00")
 

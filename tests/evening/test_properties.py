@@ -12,7 +12,7 @@ from board.evening.fold import fold, fold_all
 from board.evening.forecast import Forecaster
 from board.evening.state import begin
 from board.evening.wishes import Done, EndUnread, Later, LeaveOut, Push, Settle, TakeBack, TakeReading, Wish, WriteNote
-from board.session.evening import Evening, unlogged_evening
+from board.session.session import Evening, unlogged_evening
 from board.sheet.run_sheet import RunSheet
 
 MOVES = st.lists(

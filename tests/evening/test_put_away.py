@@ -21,8 +21,8 @@ from board.log.share import as_csv, as_lines, schema, without_names
 from board.log.write import Memory
 from board.output.review import review_form
 from board.review.measure import Review, measured
-from board.session.evening import Evening
-from board.sheet.run_sheet import CourseSlot, RunSheet, SpoilClock, Wait
+from board.session.session import Evening
+from board.sheet.run_sheet import CourseSlot, Dependency, RunSheet, SpoilClock
 from board.view.board import Viewer
 from board.view.closing import closing
 from board.view.look import happened
@@ -44,7 +44,7 @@ def left_supper(little: RunSheet, *, sweet: int | None = None, away: bool = Fals
     if sweet is not None:
         slots += [
             slot("bring", "20:00", "20:05", kind="serve", waits=follows("clear"), then=("take",), **FOH),
-            slot("take", "20:15", "20:20", kind="clear", waits=(Wait("bring", "end", 10, "order"),), **FOH),
+            slot("take", "20:15", "20:20", kind="clear", waits=(Dependency("bring", "end", 10, "order"),), **FOH),
         ]
         courses.append(CourseSlot("Sweet", at("20:05"), at("20:05"), "bring", "take", may_slip=60))
         clocks.append(SpoilClock("custard", "Sweet", sweet, "USDA FSIS", "bring", "take"))

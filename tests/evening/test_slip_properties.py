@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 
 from board.evening.slips import KINDS, targets, wish_for
 from board.evening.wishes import DropDish, Refusal, SlipWish, TakeBack
-from board.session.evening import Evening
+from board.session.session import Evening
 from board.sheet.run_sheet import RunSheet
 from board.view.board import Viewer
 from tests.evening.test_properties import MOVES, play

@@ -4,7 +4,7 @@ import pytest
 
 from board.evening.events import DishDropped, EveningOpened, GuestsDelayed, StepStretched
 from board.evening.slips import KINDS, more, targets, wish_for
-from board.evening.wishes import DelayGuests, Done, DropDish, Later, LeaveOut, Refusal, Settle, Stretch, TakeBack
+from board.evening.wishes import DelayGuests, Done, DropDish, Later, LeaveOut, Lengthen, Refusal, Settle, TakeBack
 from board.review.measure import review
 from board.sheet.run_sheet import RunSheet
 from board.view.slipped import slip_words
@@ -39,7 +39,7 @@ def test_a_step_not_ready_yet_ends_later_and_moves_what_follows(
     host.at(now)
 
     for minutes in asked:
-        assert host.wish(Stretch(("chop",), minutes)) is None
+        assert host.wish(Lengthen(("chop",), minutes)) is None
 
     forecast = host.evening.tick().forecast
     assert forecast.slots["chop"].end == at(ends)
@@ -51,7 +51,7 @@ def test_a_stretched_step_is_called_at_its_new_end_and_not_before(host: Host) ->
     play(host, ("17:00", "chop"))
     assert due(host, "17:20") == [("chop", "end")]
 
-    host.wish(Stretch(("chop",), 5))
+    host.wish(Lengthen(("chop",), 5))
 
     assert due(host, "17:24") == []
     assert due(host, "17:25") == [("chop", "end")]
@@ -62,7 +62,7 @@ def test_more_minutes_count_from_when_it_was_put_off_to(host: Host) -> None:
     host.at("17:20")
     host.wish(Later("chop", "end"))
 
-    host.wish(Stretch(("chop",), 5))
+    host.wish(Lengthen(("chop",), 5))
 
     assert host.evening.tick().forecast.slots["chop"].end == at("17:30")
 
@@ -70,7 +70,7 @@ def test_more_minutes_count_from_when_it_was_put_off_to(host: Host) -> None:
 def test_look_ins_stay_where_they_were_and_the_end_moves(host: Host) -> None:
     play(host, ("17:00", "chop"), ("17:20", "chop"), ("17:30", "stew"))
 
-    host.wish(Stretch(("stew",), 10))
+    host.wish(Lengthen(("stew",), 10))
 
     assert due(host, "17:50") == [("stew", "look-in")]
     host.answer("stew")
@@ -89,7 +89,7 @@ def test_look_ins_stay_where_they_were_and_the_end_moves(host: Host) -> None:
 def test_a_step_to_come_takes_its_new_length(host: Host, minutes: int, starts: str, ends: str, served: str) -> None:
     host.at("16:58")
 
-    host.wish(Stretch(("stew",), minutes))
+    host.wish(Lengthen(("stew",), minutes))
 
     forecast = host.evening.tick().forecast
     assert (forecast.slots["stew"].start, forecast.slots["stew"].end) == (at(starts), at(ends))
@@ -98,10 +98,10 @@ def test_a_step_to_come_takes_its_new_length(host: Host, minutes: int, starts: s
 
 @pytest.mark.parametrize(
     "wish",
-    [Stretch(("stew",), -60), Stretch(("arrive",), 5), Stretch((), 5), Stretch(("stew",), 0), DelayGuests(0),
+    [Lengthen(("stew",), -60), Lengthen(("arrive",), 5), Lengthen((), 5), Lengthen(("stew",), 0), DelayGuests(0),
      DelayGuests(10, "Stew"), DelayGuests(10, "Soup"), DropDish("Soup", "Stew")],
 )  # fmt: skip
-def test_what_changes_nothing_or_cannot_be_is_refused(host: Host, wish: Stretch | DelayGuests | DropDish) -> None:
+def test_what_changes_nothing_or_cannot_be_is_refused(host: Host, wish: Lengthen | DelayGuests | DropDish) -> None:
     before = host.evening.state
 
     assert isinstance(host.wish(wish), Refusal)
@@ -111,7 +111,7 @@ def test_what_changes_nothing_or_cannot_be_is_refused(host: Host, wish: Stretch 
 def test_what_is_done_takes_no_longer(host: Host) -> None:
     play(host, ("17:00", "chop"), ("17:20", "chop"))
 
-    assert isinstance(host.wish(Stretch(("chop",), 5)), Refusal)
+    assert isinstance(host.wish(Lengthen(("chop",), 5)), Refusal)
 
 
 @pytest.mark.parametrize(
@@ -171,8 +171,8 @@ def test_a_course_that_is_being_cleared_does_not_run_long(host: Host) -> None:
 def test_a_course_eaten_standing_holds_up_the_sitting_down(lantern_sheet: RunSheet) -> None:
     """Nibbles out at 18:45 and eaten in 30 min; then the guests go to the table."""
     from board.base.clock import StoppedClock
-    from board.session.evening import unlogged_evening
     from board.session.playthrough import catch_up
+    from board.session.session import unlogged_evening
 
     clock = StoppedClock(lantern_sheet.slots[0].start)
     evening = unlogged_evening(lantern_sheet, clock)
@@ -278,7 +278,7 @@ def test_a_heating_that_takes_longer_holds_up_what_waits_for_it() -> None:
     host = Host(ovens(), at("16:58"))
     play(host, ("17:00", "heat-big"))
 
-    host.wish(Stretch(("heat-big",), 10, "big"))
+    host.wish(Lengthen(("heat-big",), 10, "big"))
 
     slots = host.evening.tick().forecast.slots
     assert (slots["pie"].start, slots["pie"].end) == (at("17:25"), at("18:10"))
@@ -326,10 +326,10 @@ def test_a_slip_shows_in_the_review_as_what_it_was(little: RunSheet) -> None:
     sheet = with_dishes(little)
     host = Host(sheet, at("16:58"))
     play(host, ("17:00", "chop"))
-    host.wish(Stretch(("chop",), 5))
+    host.wish(Lengthen(("chop",), 5))
     host.wish(DelayGuests(10))
     host.wish(DropDish("Sauce", "Stew"))
-    host.wish(Stretch(("stew",), 5))
+    host.wish(Lengthen(("stew",), 5))
     host.wish(TakeBack())
     opened = host.evening.state.history[0]
     assert isinstance(opened, EveningOpened)
@@ -382,7 +382,7 @@ def test_with_nothing_left_no_slip_has_a_target(host: Host, kind: str) -> None:
 
 def test_what_has_begun_early_keeps_what_it_was_stretched_by(host: Host) -> None:
     host.at("16:58")
-    host.wish(Stretch(("chop",), 10))
+    host.wish(Lengthen(("chop",), 10))
 
     host.wish(Done("chop", "start"))
 

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from board.facts.drinks import (  # fmt: skip
+from board.facts.drinks import (
     BOTTLE_MILLILITRES,
     FLUTES_A_BOTTLE,
     USUAL,

@@ -12,7 +12,7 @@ from board.base.words import to_fahrenheit
 from board.facts import rules as room_of_rules
 from board.facts.degrees import to_celsius
 from board.facts.limits import Cook, Degrees
-from board.facts.rule_set import FOOD_CLASSES, LIFE_CLASSES, READY_TO_EAT, RuleSet, Stretch, fridge_days
+from board.facts.rule_set import FOOD_CLASSES, LIFE_CLASSES, READY_TO_EAT, Interval, RuleSet, fridge_days
 from board.facts.rule_sets import DEFAULT_RULES, RULE_SET_NAMES, rule_set
 
 FOLDER = Path(next(iter(room_of_rules.__path__)))
@@ -204,14 +204,14 @@ def test_a_heavier_piece_never_thaws_sooner(rules: RuleSet, kg: float, more: flo
     assert rules.thaw_water_minutes(kg + more) >= rules.thaw_water_minutes(kg)
 
 
-@given(st.lists(st.builds(Stretch, st.floats(0, 30), st.booleans()), max_size=6))
-def test_freezing_stops_the_clock_and_does_not_set_it_back(stretches: list[Stretch]) -> None:
+@given(st.lists(st.builds(Interval, st.floats(0, 30), st.booleans()), max_size=6))
+def test_freezing_stops_the_clock_and_does_not_set_it_back(stretches: list[Interval]) -> None:
     """FDA Food Code 3-501.17."""
     unfrozen = [days for days, frozen in stretches if not frozen]
 
     assert fridge_days(stretches) == pytest.approx(math.fsum(unfrozen))
-    assert fridge_days([*stretches, Stretch(90, frozen=True)]) == fridge_days(stretches)
-    assert fridge_days([*stretches, Stretch(1)]) == pytest.approx(fridge_days(stretches) + 1)
+    assert fridge_days([*stretches, Interval(90, frozen=True)]) == fridge_days(stretches)
+    assert fridge_days([*stretches, Interval(1)]) == pytest.approx(fridge_days(stretches) + 1)
 
 
 def test_one_of_several_ways_is_enough() -> None:

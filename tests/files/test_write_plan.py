@@ -6,8 +6,9 @@ from pathlib import Path
 
 import pytest
 
-from board.files import desk
-from board.files.desk import Trouble, read_text, write_plan
+from board.base.errors import Trouble
+from board.files import plans as desk
+from board.files.plans import read_text, write_plan
 
 OLD, NEW = "event: Supper\n", "event: Späte Jause\r\n"
 

@@ -10,12 +10,12 @@ from board.odds.many import odds
 from board.plan.edit.edits import AddHistory, Together
 from board.plan.edit.save import CannotEdit
 from board.plan.load import PlanFile, read_plan
-from board.rehearsal.mishaps import play_night
-from board.rehearsal.night import Night, draw_night
+from board.rehearsal.draw import Night, draw_night
+from board.rehearsal.player import play_night
 from board.review.observe import PastEvening, observe
 from board.schedule.solver.solve import solve
-from board.schedule.write_up import make_sheet
-from board.session.evening import unlogged_evening
+from board.schedule.to_run_sheet import make_sheet
+from board.session.session import unlogged_evening
 from board.sheet.run_sheet import RunSheet
 from tests.conftest import read
 

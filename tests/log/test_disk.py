@@ -24,7 +24,7 @@ from board.log.disk import LineFile
 from board.log.read import NoLog, read_log
 from board.log.record import to_line
 from board.log.write import LogInUse, RunLog
-from board.session.evening import Evening, open_evening
+from board.session.session import Evening, open_evening
 from board.sheet.run_sheet import RunSheet
 from tests.conftest import at
 

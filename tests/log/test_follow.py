@@ -13,7 +13,7 @@ from board.evening.state import begin
 from board.evening.wishes import Done, WriteNote
 from board.log.follow import Follower
 from board.log.write import RunLog
-from board.session.evening import Evening, open_evening
+from board.session.session import Evening, open_evening
 from board.session.watching import Watched, steps_of
 from board.sheet.run_sheet import RunSheet
 from tests.conftest import Host, at

@@ -34,7 +34,7 @@ from board.evening.wishes import Done, TakeBack, WriteNote
 from board.log.read import NoLog, read_log
 from board.log.record import from_line, to_line
 from board.log.write import LogInUse, RunLog
-from board.session.evening import open_evening
+from board.session.session import open_evening
 from board.sheet.run_sheet import RunSheet
 from tests.conftest import at
 

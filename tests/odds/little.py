@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 
-from board.sheet.run_sheet import CourseSlot, Lasts, RunSheet, Slot, Wait
+from board.sheet.run_sheet import CourseSlot, Dependency, Lasts, RunSheet, Slot
 
 START = datetime(2026, 11, 28, 18, 0, tzinfo=UTC)
 
@@ -30,7 +30,7 @@ def fixed(minutes: int) -> Lasts:
 def sheet_of(
     pieces: Mapping[str, Piece],
     wanted: int,
-    waits: Mapping[str, Sequence[Wait]] | None = None,
+    waits: Mapping[str, Sequence[Dependency]] | None = None,
     served: int | None = None,
 ) -> RunSheet:
     """One course, served by the piece called `serve`; `waits` are further waits by piece."""
@@ -42,7 +42,7 @@ def sheet_of(
             lane="worktop",
             start=at(piece.start),
             end=at(piece.start + piece.lasts.likely),
-            waits=(*(Wait(first, "end", 0, "order") for first in piece.after), *(waits or {}).get(name, ())),
+            waits=(*(Dependency(first, "end", 0, "order") for first in piece.after), *(waits or {}).get(name, ())),
             lasts=piece.lasts,
         )
         for name, piece in pieces.items()

@@ -15,11 +15,11 @@ from board.evening.forecast import Forecaster
 from board.evening.state import begin
 from board.odds import many
 from board.odds.draw import Minutes, three_point
-from board.odds.evenings import Evenings
 from board.odds.many import odds, on_time
 from board.odds.result import TIMETABLE, Odds
+from board.odds.simulate import Evenings
 from board.output.odds import odds_form
-from board.sheet.run_sheet import Attended, CourseSlot, Lasts, RunSheet, Slot, Wait
+from board.sheet.run_sheet import Attended, CourseSlot, Dependency, Lasts, RunSheet, Slot
 from tests.odds.little import Piece, at, fixed, sheet_of
 
 CHAIN = {
@@ -85,7 +85,7 @@ def test_a_wait_on_a_start_does_not_blame_how_long_that_lasts() -> None:
         "fry": Piece(12, Lasts(5, 10, 20)),
         "serve": Piece(22, fixed(3), after=["fry"]),
     }
-    sheet = sheet_of(pieces, wanted=25, waits={"fry": [Wait("boil", "start", 2, "big pot")]})
+    sheet = sheet_of(pieces, wanted=25, waits={"fry": [Dependency("boil", "start", 2, "big pot")]})
 
     found = odds(sheet, 1, draw=Listed([30], [90], [12]))
 
@@ -106,9 +106,9 @@ def dinner() -> RunSheet:
     slots = (
         Slot("serve/soup", "serve soup", "serve", "front-of-house", at(0), at(5), lasts=fixed(5)),
         Slot("clear/soup", "clear soup", "clear", "front-of-house", at(30), at(35), lasts=fixed(5),
-             waits=(Wait("serve/soup", "end", 25, "order"),)),
+             waits=(Dependency("serve/soup", "end", 25, "order"),)),
         Slot("serve/main", "serve main", "serve", "front-of-house", at(40), at(45), lasts=fixed(5),
-             waits=(Wait("clear/soup", *order),)),
+             waits=(Dependency("clear/soup", *order),)),
     )  # fmt: skip
     courses = (
         CourseSlot("Soup", at(5), at(5), "serve/soup", "clear/soup", 0, eaten=Lasts(20, 25, 40)),
@@ -132,8 +132,8 @@ def test_the_standing_course_before_keeps_the_table_waiting() -> None:
     """After a course eaten standing, sitting down waits for the same guests as the clearing does."""
     sheet = dinner()
     seat = Slot("seat", "to the table", "seat", "front-of-house", at(30), at(32), lasts=fixed(2),
-                waits=(Wait("serve/soup", "end", 25, "order"),))  # fmt: skip
-    main = msgspec.structs.replace(sheet.slots[2], waits=(Wait("seat", "end", 0, "order"),))
+                waits=(Dependency("serve/soup", "end", 25, "order"),))  # fmt: skip
+    main = msgspec.structs.replace(sheet.slots[2], waits=(Dependency("seat", "end", 0, "order"),))
     soup = msgspec.structs.replace(sheet.courses[0], standing=True)
     sheet = msgspec.structs.replace(sheet, slots=(*sheet.slots[:2], seat, main), courses=(soup, sheet.courses[1]))
 

@@ -15,7 +15,7 @@ from board.output.markdown import markdown, safe
 from board.output.page import page
 from board.plan.load import PlanFile, read_plan
 from board.schedule.solver.solve import solve
-from board.schedule.write_up import make_sheet
+from board.schedule.to_run_sheet import make_sheet
 from board.sheet.run_sheet import RunSheet
 
 TWO = """

@@ -15,7 +15,7 @@ from zoneinfo import ZoneInfo
 import msgspec
 import pytest
 
-from board.app.evenings import LookedBack
+from board.app.reading_logs import LookedBack
 from board.base import words
 from board.evening.events import EveningOpened
 from board.evening.wishes import Close, DropDish, Push, WriteNote

@@ -77,6 +77,6 @@ def test_two_pan_dishes_that_must_be_fresh_name_the_pan() -> None:
     worked = Worked(fresh)
 
     named = set().union(*worked.fought_over())
-    pan = next(n for n, r in enumerate(worked.question.resources) if r.name == "big pan")
+    pan = next(n for n, r in enumerate(worked.problem.resources) if r.name == "big pan")
     assert {name for name, what in named if what == pan} >= {"turn the barley in the seeds", "fry the flatbreads"}
     assert any("one more big pan" in way.what for way in worked.ways())

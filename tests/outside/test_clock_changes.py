@@ -12,7 +12,7 @@ import pytest
 
 from board.plan.load import PlanFile
 from board.schedule.solver.solve import solve
-from board.schedule.write_up import make_sheet
+from board.schedule.to_run_sheet import make_sheet
 from board.sheet.run_sheet import outside_form
 
 PLAN = """

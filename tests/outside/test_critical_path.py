@@ -12,9 +12,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from board.plan.load import PlanFile
-from board.schedule.question import Job, Order, Question, Serving, Way
+from board.schedule.problem import Job, Order, Problem, Serving, Way
 from board.schedule.solver.solve import solve
-from board.schedule.write_up import make_sheet
+from board.schedule.to_run_sheet import make_sheet
 
 # arc: duration, ES, EF, LS, LF
 TABLE = {
@@ -95,7 +95,7 @@ def test_without_limits_a_course_is_as_late_as_the_longest_path(
     jobs.append(Job("serve", (Way(0, "front-of-house", 0, ()),), ()))
     orders = [Order(a, b, least, None, True) for a, b, least in arcs]
     orders += [Order(n, end, 0, None, True) for n in range(end)]
-    question = Question(
+    problem = Problem(
         origin=datetime(2026, 1, 1, tzinfo=UTC),
         horizon=2000,
         jobs=tuple(jobs),
@@ -109,10 +109,10 @@ def test_without_limits_a_course_is_as_late_as_the_longest_path(
     graph.add_edges_from((a, b, {"weight": lengths[a] + least}) for a, b, least in arcs)
     graph.add_edges_from((n, end, {"weight": minutes}) for n, minutes in enumerate(lengths))
 
-    answer = solve(question, aims=("hours", "courses"))
+    solution = solve(problem, aims=("hours", "courses"))
 
-    assert answer.starts[end] == nx.dag_longest_path_length(graph)
-    assert answer.proved
+    assert solution.starts[end] == nx.dag_longest_path_length(graph)
+    assert solution.proved
 
 
 def test_a_network_with_a_ring_is_refused_by_name(plan_from: Callable[[str], PlanFile]) -> None:

@@ -18,9 +18,9 @@ from datetime import UTC, datetime
 import pytest
 
 from board.plan.load import PlanFile
-from board.schedule.answer import Answer
-from board.schedule.asking import ask
-from board.schedule.question import Question
+from board.schedule.formulate import problem_of
+from board.schedule.problem import Problem
+from board.schedule.solution import Solution
 from board.schedule.solver.solve import solve
 from tests.outside.tiny_evenings import AIMS, Evening, Placed, Timetable, fits, weigh
 from tests.outside.tiny_plans import as_plan, draw
@@ -88,17 +88,17 @@ def _sum(*costs: tuple[int, ...]) -> tuple[int, ...]:
     return tuple(map(sum, zip(*costs, strict=True))) if costs else (0,) * len(AIMS)
 
 
-def as_timetable(evening: Evening, question: Question, answer: Answer) -> Timetable:
+def as_timetable(evening: Evening, problem: Problem, solution: Solution) -> Timetable:
     """The program's answer, by the names the plan gives."""
-    shift = round((question.origin - MIDNIGHT).total_seconds() / 60)
-    place = {id_.rpartition("/")[2]: n for id_, n in question.index.items() if id_ != "clear/all"}
-    place["serve"] = question.index["serve/all"]
+    shift = round((problem.origin - MIDNIGHT).total_seconds() / 60)
+    place = {id_.rpartition("/")[2]: n for id_, n in problem.index.items() if id_ != "clear/all"}
+    place["serve"] = problem.index["serve/all"]
     found = {}
     for number, step in enumerate(evening.steps):
         n = place[step.name]
-        who = answer.who[n]
-        hand = question.hands[who].name if who is not None else None
-        found[number] = Placed(step, answer.starts[n] + shift, hand, answer.kept[n])
+        who = solution.who[n]
+        hand = problem.hands[who].name if who is not None else None
+        found[number] = Placed(step, solution.starts[n] + shift, hand, solution.kept[n])
     return found
 
 
@@ -114,12 +114,12 @@ def can_be(evening: Evening, found: Timetable) -> bool:
 
 def proved_best(plan: PlanFile, evening: Evening) -> tuple[int, ...]:
     """What the program says its answer is worth; checked to be so."""
-    question = ask(plan.plan, plan.filled)
-    answer = solve(question, aims=tuple(AIMS))
-    said = {result.aim: result.value for result in answer.aims}
-    found = as_timetable(evening, question, answer)
+    problem = problem_of(plan.plan, plan.filled)
+    solution = solve(problem, aims=tuple(AIMS))
+    said = {result.aim: result.value for result in solution.aims}
+    found = as_timetable(evening, problem, solution)
 
-    assert answer.proved
+    assert solution.proved
     assert can_be(evening, found)
     assert weigh(evening, found) == tuple(said[aim] for aim in AIMS)
     return weigh(evening, found)

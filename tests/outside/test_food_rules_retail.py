@@ -6,7 +6,7 @@ code's own, written beside the °F.
 
 import pytest
 
-from board.facts.rule_set import LIFE_CLASSES, READY_TO_EAT, Stretch, fridge_days
+from board.facts.rule_set import LIFE_CLASSES, READY_TO_EAT, Interval, fridge_days
 from board.facts.rule_sets import rule_set
 
 RETAIL, HOME = rule_set("retail"), rule_set("home")
@@ -173,11 +173,11 @@ def test_3_501_17_what_is_ready_to_eat_goes_on_the_eighth_day(life_class: str) -
 
 def test_3_501_17_freezing_stops_the_clock_and_does_not_reset_it() -> None:
     """Three days, a month frozen, four more: seven in all, and an eighth is too many."""
-    kept = [Stretch(3), Stretch(30, frozen=True), Stretch(4)]
+    kept = [Interval(3), Interval(30, frozen=True), Interval(4)]
 
     assert fridge_days(kept) == 7
     assert RETAIL.fridge_verdict("soup or stew", fridge_days(kept), int(fridge_days(kept))) == "fine"
-    again = [*kept, Stretch(30, frozen=True), Stretch(1)]
+    again = [*kept, Interval(30, frozen=True), Interval(1)]
     assert RETAIL.fridge_verdict("soup or stew", fridge_days(again), int(fridge_days(again))) == "stop"
 
 

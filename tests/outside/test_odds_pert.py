@@ -15,8 +15,8 @@ import numpy as np
 import pytest
 
 from board.odds.draw import Minutes, shape, three_point
-from board.odds.evenings import Evenings
 from board.odds.many import odds
+from board.odds.simulate import Evenings
 from board.sheet.run_sheet import Lasts, RunSheet
 from tests.odds.little import Piece, fixed, sheet_of
 

@@ -2,7 +2,7 @@
 
 Sources, and where the numbers were copied from: `data/SOURCES.md`. FT06 = 55, LA01 = 666, FT10 = 930; PSPLIB j301_1
 = 43, and 38 (the file's own `MPM-Time`) when nothing is scarce. A back-timed schedule is the mirrored problem, whose
-optimum is the same. Everything goes through the plan, the question and the model that dinners go through.
+optimum is the same. Everything goes through the plan, the timetable's problem and the model that dinners go through.
 """
 
 import functools
@@ -12,12 +12,13 @@ import pytest
 from ortools.sat.python import cp_model
 
 from board.plan.load import PlanFile
-from board.schedule.answer import Answer
 from board.schedule.audit.validate import validate
-from board.schedule.question import Question
+from board.schedule.problem import Problem
+from board.schedule.solution import Solution
 from board.schedule.solver.solve import solve
-from board.schedule.write_up import make_sheet
-from tests.outside.published import Problem, as_plan, j301_1, job_shop
+from board.schedule.to_run_sheet import make_sheet
+from tests.outside.published import Problem as Published
+from tests.outside.published import as_plan, j301_1, job_shop
 
 PROBLEMS = {
     "ft06": (job_shop("ft06"), 55),
@@ -32,11 +33,11 @@ BOTH_WAYS = {
 }
 
 
-def on_time_first(question: Question) -> Answer:
-    return solve(question, aims=("hours", "courses"))
+def on_time_first(problem: Problem) -> Solution:
+    return solve(problem, aims=("hours", "courses"))
 
 
-def bare_length(problem: Problem) -> int:
+def bare_length(problem: Published) -> int:
     """The shortest schedule by the solver alone: a model written here from the problem, sharing nothing with ours."""
     model = cp_model.CpModel()
     longest = sum(operation.minutes for operation in problem.operations)

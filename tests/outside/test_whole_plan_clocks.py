@@ -13,7 +13,7 @@ from board.checks.sheet.clocks import dish_clocks
 from board.checks.sheet.every import safety_check, with_warnings
 from board.plan.load import PlanFile
 from board.schedule.solver.solve import solve
-from board.schedule.write_up import make_sheet
+from board.schedule.to_run_sheet import make_sheet
 from board.sheet.run_sheet import RunSheet
 
 PLAN = """

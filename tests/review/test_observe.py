@@ -4,9 +4,9 @@ import msgspec
 import pytest
 
 from board.evening.events import BoardReopened, CallRaised, ClockJumped, EveningOpened, Event, StepFinished, StepStarted
-from board.evening.wishes import DelayGuests, Done, Settle, Stretch, TakeBack
+from board.evening.wishes import DelayGuests, Done, Lengthen, Settle, TakeBack
 from board.review.observe import Observed, PastEvening, by_one_clock, observe
-from board.sheet.run_sheet import Attended, Lasts, RunSheet, Use, Wait
+from board.sheet.run_sheet import Attended, Dependency, Lasts, RunSheet, Use
 from tests.conftest import Host, at, slot
 
 
@@ -91,7 +91,7 @@ def _begin(slot_id: str) -> Done:
 def test_what_the_host_called_not_ready_is_not_taken_off(cook: Host) -> None:
     do(cook, ("17:00", "chop"), ("17:20", "chop"), ("17:30", "stew"), ("17:50", "stew"), ("18:10", "stew"))
     cook.at("18:30")
-    assert cook.evening.wish(Stretch(("stew",), 10)) is None
+    assert cook.evening.wish(Lengthen(("stew",), 10)) is None
     sauce = next(call for call in cook.at("18:31").coming if call.slot == "sauce")
     assert cook.evening.wish(_begin(sauce.slot)) is None
     cook.at("18:39")
@@ -111,7 +111,7 @@ def test_left_open_by_mistake_is_set_aside(cook: Host) -> None:
 def test_as_long_as_that_with_not_ready_said_is_true(cook: Host) -> None:
     do(cook, ("17:00", "chop"))
     cook.at("17:20")
-    assert cook.evening.wish(Stretch(("chop",), 56)) is None
+    assert cook.evening.wish(Lengthen(("chop",), 56)) is None
     do(cook, ("18:16", "chop"))
 
     assert seen(cook)["chop"].aside is None
@@ -130,7 +130,7 @@ def test_an_oven_gone_cold_is_no_length(timed: RunSheet) -> None:
     host = Host(timed, at("16:58"))
     do(host, ("17:00", "chop"), ("17:20", "chop"), ("17:30", "stew"))
     host.at("17:40")
-    assert host.evening.wish(Stretch(("stew",), 15, "oven")) is None
+    assert host.evening.wish(Lengthen(("stew",), 15, "oven")) is None
     do(host, ("18:45", "stew"))
 
     assert seen(host)["stew"].aside == "cold-oven"
@@ -248,7 +248,7 @@ def test_where_the_timetable_clears_late_the_guests_did_not_sit_longer(little: R
     """Planned to need 30 min and to be cleared after 40, for want of hands: cleared at its call, they needed 30; ten
     minutes after it, 40."""
     *others, clear = little.slots
-    waits = (*clear.waits, Wait("serve", "end", 40, "hands"))
+    waits = (*clear.waits, Dependency("serve", "end", 40, "hands"))
     clear = msgspec.structs.replace(clear, start=at("19:40"), end=at("19:45"), waits=waits)
     late = msgspec.structs.replace(little, slots=(*others, clear))
     found = []

@@ -3,7 +3,7 @@
 import pytest
 
 from board.evening.events import ClockJumped, EveningOpened, Event, StepFinished, StepStarted
-from board.evening.wishes import DelayGuests, Later, Settle, Stretch
+from board.evening.wishes import DelayGuests, Later, Lengthen, Settle
 from board.review.trace import Traced, answered_late, away_planned_and_actual, trace, traced
 from board.sheet.run_sheet import RunSheet
 from tests.conftest import Host, at
@@ -33,10 +33,10 @@ def test_a_stew_not_ready_is_the_first_cause(host: Host) -> None:
     """Begun ten minutes late because chopping took 20 longer than planned; and 15 more on the ring."""
     cook(host, ("17:00", "chop"))
     host.at("17:20")
-    host.wish(Stretch(("chop",), 20))
+    host.wish(Lengthen(("chop",), 20))
     cook(host, ("17:40", "chop"), ("17:40", "stew"), ("18:00", "stew"), ("18:20", "stew"))
     host.at("18:40")
-    host.wish(Stretch(("stew",), 15))
+    host.wish(Lengthen(("stew",), 15))
     host.answer("arrive")
     cook(host, ("18:40", "sauce"), ("18:50", "sauce"), ("18:55", "stew"), ("18:55", "serve"), ("19:05", "serve"))
 

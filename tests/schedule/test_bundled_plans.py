@@ -9,7 +9,7 @@ from board.plan.load import PlanFile, read_plan
 from board.plan.snag import Weight
 from board.schedule.audit.validate import validate
 from board.schedule.solver.solve import solve
-from board.schedule.write_up import make_sheet
+from board.schedule.to_run_sheet import make_sheet
 from tests.conftest import PLANS
 
 

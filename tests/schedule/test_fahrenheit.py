@@ -2,7 +2,7 @@
 
 from board.output.leaves import where_of
 from board.schedule.solver.solve import solve
-from board.schedule.write_up import make_sheet
+from board.schedule.to_run_sheet import make_sheet
 from tests.conftest import HEAD, read
 
 TEXT = (

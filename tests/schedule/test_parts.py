@@ -3,8 +3,8 @@
 from board.plan.phrases.durations import Attention, Spread
 from board.plan.phrases.stations import Station
 from board.plan.resolve.assume import FilledWay
-from board.schedule.asking import parts_of
-from board.schedule.question import Part
+from board.schedule.formulate import parts_of
+from board.schedule.problem import Part
 
 
 def test_look_ins_go_on_after_a_long_beginning() -> None:

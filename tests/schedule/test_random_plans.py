@@ -5,7 +5,7 @@ import pytest
 from board.plan.load import PlanFile, read_plan
 from board.schedule.audit.validate import validate
 from board.schedule.solver.solve import solve
-from board.schedule.write_up import make_sheet
+from board.schedule.to_run_sheet import make_sheet
 from tests.schedule.random_plans import plan_text
 
 MANY = range(16, 40)
@@ -16,6 +16,6 @@ def test_every_random_plan_has_a_sheet_that_holds(seed: int) -> None:
     plan = read_plan(plan_text(seed), f"random-{seed}.yaml")
     assert isinstance(plan, PlanFile), [snag.render() for snag in plan]
 
-    sheet = make_sheet(plan, lambda question: solve(question, limit_seconds=6))
+    sheet = make_sheet(plan, lambda problem: solve(problem, limit_seconds=6))
 
     assert validate(plan, sheet) == []

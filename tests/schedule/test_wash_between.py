@@ -7,7 +7,7 @@ from board.evening.state import begin
 from board.plan.load import PlanFile
 from board.schedule.audit.validate import validate
 from board.schedule.solver.solve import solve
-from board.schedule.write_up import make_sheet
+from board.schedule.to_run_sheet import make_sheet
 from board.sheet.run_sheet import RunSheet
 from tests.conftest import read
 

@@ -5,9 +5,9 @@ from datetime import timedelta
 
 from board.base.clock import StoppedClock
 from board.evening.wishes import Done
-from board.session.evening import Evening, unlogged_evening
 from board.session.playthrough import catch_up
-from board.sheet.run_sheet import Attended, CourseSlot, Keeping, RunSheet, Slot, Use, Wait
+from board.session.session import Evening, unlogged_evening
+from board.sheet.run_sheet import Attended, CourseSlot, Dependency, Keeping, RunSheet, Slot, Use
 from tests.conftest import at, follows, slot
 
 
@@ -42,11 +42,11 @@ def _slots() -> tuple[Slot, ...]:
              ("end", "18:54", "18:55")), then=("plate Main",), course="Main", dish="Beans with dill",
              keeping=Keeping(10, "hot"), uses=_use("rings", "18:45", "18:55")),
         slot("clear Soup", "18:56", "19:00", kind="clear", lane=foh, course="Soup",
-             waits=(Wait("plate Soup", "end", 20, "order"),)),
+             waits=(Dependency("plate Soup", "end", 20, "order"),)),
         slot("plate Main", "19:00", "19:08", kind="serve", lane=foh, course="Main", then=("clear Main",),
              waits=follows("bake the pie", "steam the beans", "clear Soup")),
         slot("clear Main", "19:40", "19:45", kind="clear", lane=foh, course="Main",
-             waits=(Wait("plate Main", "end", 30, "order"),)),
+             waits=(Dependency("plate Main", "end", 30, "order"),)),
         slot("whip the cream", "19:45", "19:50", then=("plate Sweet",), course="Sweet", keeping=Keeping(30, "fridge")),
         slot("plate Sweet", "19:50", "19:58", kind="serve", lane=foh, course="Sweet",
              waits=follows("whip the cream", "set the jelly", "clear Main")),

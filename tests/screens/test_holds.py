@@ -60,7 +60,7 @@ async def test_opened_again_with_an_edited_plan_the_board_says_what_changed_and_
 async def test_an_edit_meanwhile_waits_for_the_call_that_is_due(
     kitchen: Kitchen, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr("board.screens.plan_news.SOON_SECONDS", 0.05)
+    monkeypatch.setattr("board.screens.plan_changes.SOON_SECONDS", 0.05)
     app = kitchen.app = BoardApp(kitchen.host.evening, chime=kitchen.chime, plan_eye=Eye(EDITED))
     async with app.run_test(size=SIZE) as pilot:
         await pilot.pause()

@@ -17,7 +17,7 @@ from board.screens.keys import LEFT_TO_HELP
 from board.screens.live import LiveScreen
 from board.screens.palette import DARK, LIGHT, LOOKS
 from board.screens.panels import DUE_FRAMES, CallPanel, OneLine
-from board.session.evening import unlogged_evening
+from board.session.session import unlogged_evening
 from tests.conftest import Host, at
 from tests.screens.conftest import Kitchen, Recorder, screen_text
 from tests.screens.supper import evening_at, supper, twenty

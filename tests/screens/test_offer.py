@@ -4,12 +4,12 @@ import pytest
 
 from board.plan.load import PlanFile
 from board.screens.app import BoardApp
-from board.session.advisor import Advisor
-from board.session.worker import worked_out_anew
+from board.session.replan.advisor import Advisor
+from board.session.replan.worker import worked_out_anew
 from tests.conftest import at
 from tests.screens.conftest import Recorder, screen_text
-from tests.session.conftest import Slipping, pie, pie_sheet, slipping  # noqa: F401  # fixtures
-from tests.session.test_advisor import Slow
+from tests.session.replan.conftest import Slipping, pie, pie_sheet, slipping  # noqa: F401  # fixtures
+from tests.session.replan.test_advisor import Slow
 
 
 async def test_an_offer_is_shown_taken_and_taken_back(pie: PlanFile, slipping: Slipping) -> None:  # noqa: F811

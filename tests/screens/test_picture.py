@@ -8,7 +8,8 @@ from rich.segment import Segment
 from rich.style import Style
 
 from board.checks.plan.every import check
-from board.files.desk import bundled_plan, plan_in
+from board.files.paths import bundled_plan
+from board.files.plans import plan_in
 from board.plan.snag import Weight
 from board.screens.palette import DARK, LOOKS
 from board.sheet.run_sheet import RunSheet

@@ -8,7 +8,7 @@ import os
 import pytest
 
 from board.screens.app import BoardApp
-from board.session.evening import Evening
+from board.session.session import Evening
 from tests.screens.conftest import Recorder
 from tests.screens.snapshot import FOLDER, compare, picture_of
 from tests.screens.supper import evening_at, supper

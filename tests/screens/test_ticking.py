@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 
 from board.base import words
-from board.files.larder import read_ticks, write_ticks
+from board.files.pantry import read_ticks, write_ticks
 from board.screens.ticking import TickApp, TickScreen
 from board.shopping.ticks import Tickable, Ticks
 from tests.screens.conftest import screen_text

@@ -12,7 +12,7 @@ from board.evening.wishes import Done, WriteNote
 from board.log.follow import Follower
 from board.log.write import RunLog
 from board.screens.watch import WatchApp
-from board.session.evening import Evening, open_evening
+from board.session.session import Evening, open_evening
 from board.sheet.run_sheet import Attended, RunSheet
 from tests.conftest import at
 from tests.evening.test_clocks import TO_THE_FILLING, custard_supper

@@ -5,8 +5,8 @@ from datetime import datetime, timedelta
 from board.base.clock import StoppedClock, VirtualClock
 from board.screens.app import BoardApp
 from board.screens.reading import ReadingScreen
-from board.session.evening import unlogged_evening
 from board.session.playthrough import catch_up
+from board.session.session import unlogged_evening
 from board.sheet.run_sheet import RunSheet, Slot
 
 

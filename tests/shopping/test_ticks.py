@@ -7,8 +7,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from board.files.desk import Trouble
-from board.files.larder import in_the_house, read_pantry, read_ticks, ticks_path, write_ticks
+from board.base.errors import Trouble
+from board.files.pantry import in_the_house, read_pantry, read_ticks, ticks_path, write_ticks
 from board.plan.load import PlanFile
 from board.shopping.ticks import Tickable, Ticks, entries
 from tests.conftest import read

@@ -5,9 +5,9 @@ import pytest
 
 from board.base import words
 from board.evening.slips import targets
-from board.evening.wishes import DelayGuests, DropDish, Push, Refusal, Stretch, Wish
+from board.evening.wishes import DelayGuests, DropDish, Lengthen, Push, Refusal, Wish
 from board.sheet.company import away_minutes as planned_away
-from board.sheet.run_sheet import Attended, RunSheet, Wait
+from board.sheet.run_sheet import Attended, Dependency, RunSheet
 from board.view.board import Viewer
 from board.view.costs import COMPANY, COURSE, PAST, STANDS, Costs, away_minutes, costs
 from board.view.slips import SlipLines
@@ -25,11 +25,11 @@ def told(host: Host, wish: Wish, room: int = 9) -> tuple[str, ...]:
     ("wish", "lines"),
     [
         # Stew to 18:45: it stands 5 instead of 20, nothing else moves.
-        (Stretch(("stew",), 15), (words.COSTS_NOTHING,)),
+        (Lengthen(("stew",), 15), (words.COSTS_NOTHING,)),
         # Stew to 18:55: out at 19:05; the sauce stands 10 instead of 5 of the 15 it keeps. It is not moved: it may.
-        (Stretch(("stew",), 25), ("Stew 19:05, 5 min late", "sauce kept 10 of 15 min")),
+        (Lengthen(("stew",), 25), ("Stew 19:05, 5 min late", "sauce kept 10 of 15 min")),
         # Stew ends 18:20 and stands 30 of 30.
-        (Stretch(("stew",), -10), ("stew kept 30 of 30 min",)),
+        (Lengthen(("stew",), -10), ("stew kept 30 of 30 min",)),
         (DelayGuests(10), (words.COSTS_NOTHING,)),
         # Out 5 later. The stew, best within 20, is moved with it, so the chopped things stand 15 instead of 10; the
         # sauce stands 10 instead of 5. What has more than half its keeping left comes last.
@@ -67,8 +67,8 @@ def test_the_hosts_company_is_told_from_five_minutes_on(host: Host) -> None:
     """The sauce (10 min of hands) is made 18:35 to 18:45, after the guests have come at 18:30."""
     host.at("16:58")
 
-    assert "5 min more in the kitchen while the guests are there" in told(host, Stretch(("sauce",), 5))
-    assert not any("kitchen" in line for line in told(host, Stretch(("sauce",), 4)))
+    assert "5 min more in the kitchen while the guests are there" in told(host, Lengthen(("sauce",), 5))
+    assert not any("kitchen" in line for line in told(host, Lengthen(("sauce",), 4)))
     # Guests who come at 18:40 find it half done; but a stretch that reaches into their time counts whole.
     assert away_minutes(host.evening.sheet, host.evening.look()) == planned_away(host.evening.sheet) == 10
 
@@ -121,7 +121,7 @@ def test_side_by_side_as_many_as_fit(width: int, line: str) -> None:
 
 
 def test_a_step_that_waits_for_a_dropped_dish_is_named(little: RunSheet) -> None:
-    dip = slot("dip", "18:45", "18:50", dish="Dip", course="Stew", waits=(Wait("sauce", "end", 0, "order"),),
+    dip = slot("dip", "18:45", "18:50", dish="Dip", course="Stew", waits=(Dependency("sauce", "end", 0, "order"),),
                then=("serve",))  # fmt: skip
     sheet = with_dishes(little)
     sheet = msgspec.structs.replace(sheet, slots=(*sheet.slots[:4], dip, *sheet.slots[4:]))
@@ -155,7 +155,7 @@ def test_an_oven_says_how_much_is_in_it() -> None:
 
 def test_a_stretched_step_is_called_with_its_new_length(host: Host) -> None:
     host.at("16:58")
-    host.wish(Stretch(("chop",), 7))
+    host.wish(Lengthen(("chop",), 7))
     host.at("17:00")
 
     assert "27 min" in Viewer(host.evening.sheet).view(host.evening.tick()).due[0].detail
@@ -221,7 +221,7 @@ def test_when_only_helpers_are_called_any_more_the_host_is_told() -> None:
     play(host, ("17:00", "peel"), ("17:10", "whisk"), ("17:15", "whisk"), ("17:15", "pot"), ("17:20", "bake"),
          ("17:40", "peel"), ("17:50", "bake"))  # fmt: skip
     host.at("17:55")
-    host.wish(Stretch(("pot",), 30))
+    host.wish(Lengthen(("pot",), 30))
     play(host, ("18:10", "bake"))
 
     assert free(host, "18:15")[0] == words.NOTHING_YOURS

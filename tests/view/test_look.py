@@ -18,9 +18,9 @@ from board.sheet.run_sheet import RunSheet
 from board.view.bars import TAIL_WIDTH, Chart, Span
 from board.view.board import Viewer
 from board.view.closing import closing
-from board.view.fold import cut, fold_words, pad
 from board.view.look import about, happened, step_rows
 from board.view.reading import reading_said
+from board.view.wrap_words import cut, pad, wrap_words
 from tests.conftest import Host, at
 
 
@@ -355,11 +355,11 @@ def test_a_sheet_kept_before_plans_had_a_unit_is_in_celsius(little: RunSheet) ->
 
 @given(st.text(max_size=120), st.integers(2, 40), st.integers(1, 5))
 def test_folded_text_keeps_to_its_width_and_its_lines(text: str, width: int, most: int) -> None:
-    lines = fold_words(text, width, most)
+    lines = wrap_words(text, width, most)
 
     assert len(lines) <= most
     assert all(cell_len(line) <= width for line in lines)
-    assert "".join(fold_words(text, width)).replace(" ", "") == "".join(text.split())
+    assert "".join(wrap_words(text, width)).replace(" ", "") == "".join(text.split())
 
 
 @given(st.text(max_size=40), st.integers(1, 30))

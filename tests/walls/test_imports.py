@@ -39,7 +39,7 @@ RANKS: list[set[str]] = [
     {"board.session"},
     {"board.rehearsal"},
     {"board.files"},
-    {"board.session.worker", "board.session.plan_eye"},  # processes of their own: they open files themselves
+    {"board.session.replan.worker", "board.session.plan_watcher"},  # processes of their own: they open files themselves
     {"board.output", "board.screens"},
     {"board.app"},
     {"board.cli"},
@@ -182,16 +182,18 @@ WALLS = {
         ("board.app.sessions", "board.screens.app"), frozenset(HEAVY - {"textual"})
     ),
     "what is due is drawn before the screen library is there": Wall(
-        ("board.app.sessions", "board.app.first_picture"), frozenset(HEAVY)
+        ("board.app.sessions", "board.app.splash"), frozenset(HEAVY)
     ),
     "an evening goes on without plan reader, solver and screens": Wall(
         (
             "board.evening.fold", "board.evening.forecast", "board.evening.calls", "board.evening.decide",
-            "board.session.evening", "board.log.write", "board.view.board",
+            "board.session.session", "board.log.write", "board.view.board",
         ),
         frozenset(HEAVY),
     ),
-    "a kept sheet is found without reading the plan": Wall(("board.files.desk", "board.files.cache"), frozenset(HEAVY)),
+    "a kept sheet is found without reading the plan": Wall(
+        ("board.files.plans", "board.files.cache"), frozenset(HEAVY)
+    ),
     "odds want arrays and nothing else": Wall(
         ("board.odds.many", "board.output.odds"), frozenset(HEAVY - {"numpy"})
     ),
@@ -202,7 +204,7 @@ WALLS = {
         ("board.plan.load", "board.checks.plan.every"), frozenset(HEAVY - READING)
     ),
     "a timetable is asked for and written without the solver": Wall(
-        ("board.schedule.write_up",), frozenset(HEAVY - READING)
+        ("board.schedule.to_run_sheet",), frozenset(HEAVY - READING)
     ),
 }  # fmt: skip
 

@@ -8,15 +8,16 @@ from pathlib import Path
 import pytest
 
 from board.app.sessions import first_moment
+from board.app.timetables import sheet_of
 from board.base.clock import StoppedClock
 from board.base.exits import ExitCode
-from board.files.desk import read_plan_file, sheet_of
+from board.files.plans import read_plan_file
 from board.log.write import RunLog
-from board.rehearsal.mishaps import play_night
-from board.rehearsal.night import Night, draw_night
-from board.session.client import Anew
-from board.session.evening import open_evening, unlogged_evening
-from board.session.plan_eye import PlanEye
+from board.rehearsal.draw import Night, draw_night
+from board.rehearsal.player import play_night
+from board.session.plan_watcher import PlanWatcher
+from board.session.replan.client import Anew
+from board.session.session import open_evening, unlogged_evening
 from tests.whole.conftest import Run
 from tests.whole.test_lessons_command import PLAN, live
 
@@ -216,7 +217,7 @@ def test_a_running_evening_of_such_a_plan_is_still_known_as_its_plans(
     new.write_text(NEW_PLAN, encoding="utf-8")
     run("lessons", str(plan), str(live(plan, tmp_path / "evening.jsonl")), "--into-book")
     sheet = sheet_of(new)
-    eye = PlanEye(new, sheet, sheet.digest)
+    eye = PlanWatcher(new, sheet, sheet.digest)
     new.write_text(NEW_PLAN + "\n", encoding="utf-8")
     new.write_text(NEW_PLAN, encoding="utf-8")
     os.utime(new, (1, 1))

@@ -9,14 +9,14 @@ import msgspec
 import pytest
 
 from board.base.exits import ExitCode
-from board.files import writing
+from board.files import whole as writing
 from board.sheet.run_sheet import RunSheet
 from tests.whole.conftest import LANTERN, Run
 
 
 @pytest.fixture(autouse=True)
 def _solved(lantern_sheet: RunSheet, monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr("board.files.desk._work_out", lambda *_: lantern_sheet)
+    monkeypatch.setattr("board.app.timetables._work_out", lambda *_: lantern_sheet)
 
 
 def left(folder: Path) -> list[str]:
@@ -36,7 +36,7 @@ def test_what_must_be_mended_before_anybody_eats_is_said(
     run: Run, lantern_sheet: RunSheet, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     stopped = msgspec.structs.replace(lantern_sheet, stops=("food 1: the chicken\x1b[2J is not done",))
-    monkeypatch.setattr("board.files.desk._work_out", lambda *_: stopped)
+    monkeypatch.setattr("board.app.timetables._work_out", lambda *_: stopped)
 
     code, out, err = run("calendar", LANTERN)
 

@@ -179,7 +179,7 @@ def test_a_kept_sheet_opens_without_reader_or_solver(
     def never(*_: object) -> None:
         raise AssertionError("solved again")
 
-    monkeypatch.setattr("board.files.desk._work_out", never)
+    monkeypatch.setattr("board.app.timetables._work_out", never)
     code, out, _ = run("sheet", LANTERN, "--by", "lane")
 
     assert code == ExitCode.DONE

@@ -101,7 +101,7 @@ def test_another_terminal_looks_on_while_the_first_runs(tmp_path: Path, env: dic
 
 @pytest.mark.parametrize("command", ["watch", "review"])
 def test_what_is_no_run_log_is_told(run: Run, tmp_path: Path, command: str, monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr("board.app.evening.has_terminal", lambda: True)
+    monkeypatch.setattr("board.app.live_commands.has_terminal", lambda: True)
     path = tmp_path / "notes.txt"
     path.write_text("two lemons\n")
 

@@ -5,8 +5,8 @@ from pathlib import Path
 
 import pytest
 
+from board.app.timetables import sheet_of
 from board.base.exits import ExitCode
-from board.files.desk import sheet_of
 from tests.conftest import HEAD
 from tests.whole.conftest import Run
 

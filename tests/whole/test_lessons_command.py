@@ -6,19 +6,21 @@ from pathlib import Path
 
 import pytest
 
-from board.app import effects
+from board.app import impact as effects
 from board.app.sessions import first_moment
+from board.app.timetables import sheet_of
 from board.base.clock import StoppedClock
+from board.base.errors import Trouble
 from board.base.exits import ExitCode
 from board.evening.events import StepFinished, StepStarted
 from board.evening.wishes import WriteNote
-from board.files.desk import Trouble, read_plan_file, sheet_of
+from board.files.plans import read_plan_file
 from board.log.read import read_log
 from board.log.write import RunLog
 from board.plan.load import PlanFile
-from board.rehearsal.mishaps import play_night
-from board.rehearsal.night import Night, draw_night
-from board.session.evening import open_evening
+from board.rehearsal.draw import Night, draw_night
+from board.rehearsal.player import play_night
+from board.session.session import open_evening
 from board.sheet.run_sheet import RunSheet
 from tests.whole.conftest import Run
 

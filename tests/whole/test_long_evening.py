@@ -9,8 +9,8 @@ from board.base.clock import StoppedClock
 from board.evening.events import CallRaised, Event
 from board.log.read import LogContents, read_log
 from board.log.write import RunLog
-from board.session.evening import open_evening
 from board.session.playthrough import play
+from board.session.session import open_evening
 from board.sheet.run_sheet import RunSheet
 from tests.bench.kill_figures import kill_often
 from tests.bench.soak_figures import FLAT_MB, doubled_calls, missed_calls, soak

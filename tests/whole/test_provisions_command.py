@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from board.base.exits import ExitCode
-from board.files.larder import read_ticks
+from board.files.pantry import read_ticks
 from tests.conftest import HEAD
 from tests.whole.conftest import LANTERN, Run
 from tests.whole.test_terminal import Terminal, env

@@ -6,7 +6,7 @@ from rich.console import Console
 
 from board.base import words
 from board.evening.events import EveningOpened
-from board.evening.wishes import DelayGuests, DropDish, Stretch
+from board.evening.wishes import DelayGuests, DropDish, Lengthen
 from board.output.review import print_review, review_form
 from board.review.measure import review
 from board.sheet.run_sheet import RunSheet
@@ -17,7 +17,7 @@ from tests.evening.kitchens import play, with_dishes
 def test_a_slip_stands_in_the_review_with_its_time(little: RunSheet) -> None:
     host = Host(with_dishes(little), at("16:58"))
     play(host, ("17:00", "chop"))
-    host.wish(Stretch(("chop",), 5))
+    host.wish(Lengthen(("chop",), 5))
     host.at("17:10")
     host.wish(DelayGuests(10))
     host.wish(DropDish("Sauce", "Stew"))

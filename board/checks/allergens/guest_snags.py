@@ -5,7 +5,7 @@ from collections import defaultdict
 from collections.abc import Iterable
 
 from board.checks.allergens.guests_eat import Answer, DishRow, Matrix, matrix
-from board.checks.allergens.judged import Reason, Verdict
+from board.checks.allergens.verdict import Reason, Verdict
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight
 

@@ -4,9 +4,9 @@ guest; the label, local law and licensed practice decide."""
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
-from board.checks.allergens.judged import Reason, Verdict, judged
-from board.checks.allergens.needs import Need, needs_of
-from board.checks.allergens.stuff import BY_THE_TABLE, Stuff, host_foods, stuff_of
+from board.checks.allergens.dietary_needs import Need, needs_of
+from board.checks.allergens.ingredient_facts import BY_THE_TABLE, Stuff, host_foods, stuff_of
+from board.checks.allergens.verdict import Reason, Verdict, judged
 from board.facts.diets import COOKED_CELSIUS, PREGNANCY, RAW_SPROUTS
 from board.facts.food import said_cooked
 from board.facts.origins import Origin

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 
 from board.base import words
 from board.checks.allergens.guests_eat import DishRow, Matrix, matrix
-from board.checks.allergens.judged import Verdict
+from board.checks.allergens.verdict import Verdict
 from board.plan.load import PlanFile
 
 

@@ -3,9 +3,9 @@ glass. Planning help only: read every label, ask your guest."""
 
 from collections.abc import Iterator
 
-from board.checks.allergens.judged import Reason, Verdict, judged
-from board.checks.allergens.needs import Need, needs_of
-from board.checks.allergens.stuff import host_foods, stuff_of
+from board.checks.allergens.dietary_needs import Need, needs_of
+from board.checks.allergens.ingredient_facts import host_foods, stuff_of
+from board.checks.allergens.verdict import Reason, Verdict, judged
 from board.plan.load import PlanFile
 from board.plan.phrases.guests import Guest
 from board.plan.phrases.quantities import Ingredient

@@ -10,7 +10,7 @@ from board.plan.load import PlanFile
 from board.plan.model.model import Plan
 from board.plan.phrases.phrase import near
 from board.plan.phrases.when import stretch
-from board.plan.resolve.hours import Stretch, day_of
+from board.plan.resolve.hours import Interval, day_of
 from board.plan.resolve.links import is_written
 from board.plan.resolve.trips import shopper, trips
 from board.plan.snag import Snag, Weight
@@ -71,7 +71,7 @@ def trips_have_a_place(file: PlanFile) -> list[Snag]:
     return found
 
 
-def _within(hours: list[Stretch], start: datetime, end: datetime) -> bool:
+def _within(hours: list[Interval], start: datetime, end: datetime) -> bool:
     """Whether a trip lies in hours that touch or overlap."""
     for first, last in sorted(hours):
         if first <= start < last:

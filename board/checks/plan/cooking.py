@@ -6,13 +6,13 @@ A thermometer in the thickest part decides; what is checked here is only what th
 import math
 from collections.abc import Iterator
 
-from board.checks.plan.between import Between
 from board.checks.plan.figures import Figures
+from board.checks.plan.precedence import Between
 from board.facts.limits import Cook
 from board.facts.rule_set import RuleSet
 from board.plan.load import PlanFile
-from board.plan.phrases.care import ROAST, Core, rule_class
 from board.plan.phrases.durations import short
+from board.plan.phrases.food_safety import ROAST, Core, rule_class
 from board.plan.places import Loc
 from board.plan.resolve.assume import Task
 from board.plan.resolve.links import serve_id

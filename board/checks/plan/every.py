@@ -4,7 +4,10 @@ from collections import Counter
 from collections.abc import Callable
 
 from board.checks.allergens import guest_snags, poured
-from board.checks.plan import buying, capacity, completeness, cooking, days, fit, holding, hours, keeping, tableware
+from board.checks.plan import buying, capacity, completeness, cooking, holding, keeping, tableware
+from board.checks.plan import presence as hours
+from board.checks.plan import time_windows as fit
+from board.checks.plan import written_hours as days
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight, in_order
 

@@ -8,8 +8,8 @@ from board.plan.load import PlanFile
 from board.plan.phrases.durations import short
 from board.plan.places import Loc
 from board.plan.resolve.assume import FilledWay, Task
-from board.plan.resolve.caring import COOKS_ON
-from board.plan.resolve.lives import life_class
+from board.plan.resolve.food_safety import COOKS_ON
+from board.plan.resolve.fridge_life import life_class
 from board.plan.snag import Snag, Weight
 
 DAY_MINUTES = 24 * 60

@@ -3,11 +3,11 @@
 Reckoned on likely lengths and the least gaps, so no timetable can do better. Minutes.
 """
 
-from board.checks.plan.between import Between
+from board.checks.plan.precedence import Between
 from board.plan.load import PlanFile
 from board.plan.phrases.durations import short
 from board.plan.places import Loc
-from board.plan.resolve.links import Link, fold, labels
+from board.plan.resolve.links import Link, labels, name_key
 from board.plan.snag import Snag, Weight
 
 
@@ -67,6 +67,6 @@ def _asked_at(file: PlanFile, link: Link) -> Loc:
         work, named = file.filled.tasks[id_].work, file.filled.tasks[other].node
         refs = (work.after if key == "after" else work.before) if work else None
         for number, ref in enumerate(refs or []):
-            if fold(ref.step) in (fold(named.name), fold(f"{named.name} in {named.dish}")):
+            if name_key(ref.step) in (name_key(named.name), name_key(f"{named.name} in {named.dish}")):
                 return (*_loc(file, id_), key, number)
     return _loc(file, link.second)

@@ -4,7 +4,7 @@ out. Pure; it lives on the sheet alone."""
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from board.sheet.exposure import Exposure, Stretch, planned
+from board.sheet.exposure import Exposed, Exposure, planned
 from board.sheet.run_sheet import CourseSlot, RunSheet, SpoilClock
 
 
@@ -15,7 +15,7 @@ class DishClock:
 
     clock: SpoilClock
     eaten: datetime
-    stretches: tuple[Stretch, ...]
+    stretches: tuple[Exposed, ...]
     out_minutes: int
     runs_out: datetime | None
 
@@ -34,7 +34,7 @@ def dish_clocks(sheet: RunSheet) -> list[DishClock]:
 def _clock(sheet: RunSheet, course: CourseSlot, exposure: Exposure) -> DishClock:
     eaten = course.served + timedelta(minutes=_eaten_minutes(sheet, course))
     until = tuple(
-        Stretch(each.start, min(each.end, eaten), each.slot, each.what)
+        Exposed(each.start, min(each.end, eaten), each.slot, each.what)
         for each in exposure.stretches
         if each.start < eaten
     )

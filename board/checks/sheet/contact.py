@@ -10,10 +10,10 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from board.checks.allergens.guests_eat import Matrix, matrix
-from board.checks.allergens.judged import Verdict
+from board.checks.allergens.verdict import Verdict
 from board.checks.sheet.paths import Paths
 from board.plan.load import PlanFile
-from board.plan.resolve.links import fold
+from board.plan.resolve.links import name_key
 from board.plan.snag import Snag, Weight
 from board.sheet.run_sheet import RunSheet, Slot
 
@@ -127,7 +127,7 @@ def _kept_in(paths: Paths, slot: Slot, tool: str) -> int:
     """How many of the tool its result stands in until it is taken up."""
     keeps = paths.way(slot).keeps
     found = keeps.where.tools if keeps is not None else {}
-    return next((count for name, count in found.items() if fold(name) == fold(tool)), 0)
+    return next((count for name, count in found.items() if name_key(name) == name_key(tool)), 0)
 
 
 def _washed(file: PlanFile, sheet: RunSheet, tool: str, after: datetime, before: datetime) -> bool:
@@ -136,7 +136,7 @@ def _washed(file: PlanFile, sheet: RunSheet, tool: str, after: datetime, before:
         task = file.filled.tasks.get(slot.id)
         if task is None or task.work is None or not after <= slot.start or slot.end > before:
             continue
-        if fold(tool) in map(fold, task.work.washes):
+        if name_key(tool) in map(name_key, task.work.washes):
             return True
     return False
 

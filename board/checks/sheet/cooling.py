@@ -12,8 +12,8 @@ from board.checks.sheet.paths import HOT_LANES, Paths, length, minutes_between
 from board.facts.cooling import CoolingPlace, Estimate, estimate
 from board.facts.limits import CoolingStage
 from board.plan.load import PlanFile
-from board.plan.phrases.care import Cooling
 from board.plan.phrases.durations import short
+from board.plan.phrases.food_safety import Cooling
 from board.plan.places import Loc
 from board.plan.snag import Snag, Weight
 from board.schedule.safety_facts import FREEZER_CELSIUS, ambient_of

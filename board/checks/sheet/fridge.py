@@ -7,10 +7,10 @@ from zoneinfo import ZoneInfo
 from board.checks.plan.figures import Figures
 from board.checks.plan.holding import most_days
 from board.checks.sheet.paths import HOT_LANES, Paths, length, minutes_between
-from board.facts.rule_set import READY_TO_EAT, Stretch, Verdict, fridge_days
+from board.facts.rule_set import READY_TO_EAT, Interval, Verdict, fridge_days
 from board.plan.load import PlanFile
 from board.plan.places import Loc
-from board.plan.resolve.lives import life_class
+from board.plan.resolve.fridge_life import life_class
 from board.plan.snag import Snag, Weight
 from board.sheet.run_sheet import RunSheet, Slot
 
@@ -24,12 +24,12 @@ class _Life:
     """Since what it is made of was prepared: the moment of that, and its days in fridge and freezer."""
 
     made: datetime
-    stretches: tuple[Stretch, ...] = ()
+    stretches: tuple[Interval, ...] = ()
 
     def then(self, minutes: float, place: str) -> "_Life":
         if place not in ("fridge", "freezer") or not minutes:
             return self
-        return _Life(self.made, (*self.stretches, Stretch(minutes / DAY_MINUTES, place == "freezer")))
+        return _Life(self.made, (*self.stretches, Interval(minutes / DAY_MINUTES, place == "freezer")))
 
     @property
     def days(self) -> float:

@@ -8,11 +8,11 @@ from board.checks.plan.figures import Figures
 from board.checks.sheet.clocks import DishClock, dish_clocks
 from board.checks.sheet.paths import Paths
 from board.checks.sheet.put_away import Left, after, job_line, together
-from board.plan.edit.spell import Layout, flow
+from board.plan.edit.yaml_text import Layout, flow
 from board.plan.load import PlanFile
 from board.plan.phrases.durations import short
 from board.plan.snag import Snag, Weight
-from board.sheet.exposure import Stretch
+from board.sheet.exposure import Exposed
 from board.sheet.run_sheet import RunSheet, Slot
 
 
@@ -38,20 +38,20 @@ def dishes_are_eaten_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
     return found
 
 
-def spelled_out(paths: Paths, stretches: Iterable[Stretch]) -> Iterator[str]:
+def spelled_out(paths: Paths, stretches: Iterable[Exposed]) -> Iterator[str]:
     """`20 min cut it`, `40 min kept after cut it`."""
     for stretch in stretches:
         yield f"{_minutes(stretch)} min {_where(paths, stretch)}"
 
 
-def _where(paths: Paths, stretch: Stretch) -> str:
+def _where(paths: Paths, stretch: Exposed) -> str:
     slot = paths.slots[stretch.slot]
     if slot.kind == "serve":
         return "at the table" if stretch.what == "table" else "plated and carried"
     return f"kept after {slot.name}" if stretch.what == "kept" else slot.name
 
 
-def _minutes(stretch: Stretch) -> int:
+def _minutes(stretch: Exposed) -> int:
     return round((stretch.end - stretch.start).total_seconds() / 60)
 
 

@@ -3,8 +3,8 @@
 from board.plan.load import PlanFile
 from board.plan.places import Loc
 from board.plan.resolve.assume import FilledWay, Task
-from board.plan.resolve.links import fold
-from board.schedule.asking import ask
+from board.plan.resolve.links import name_key
+from board.schedule.formulate import problem_of
 from board.sheet.run_sheet import RunSheet, Slot
 
 HOT_LANES = ("oven", "stovetop")
@@ -17,8 +17,8 @@ class Paths:
         self.file = file
         self.sheet = sheet
         self.slots = sheet.by_id()
-        question = ask(file.plan, file.filled)
-        self.jobs = {job.id: job for job in question.jobs}
+        problem = problem_of(file.plan, file.filled)
+        self.jobs = {job.id: job for job in problem.jobs}
         self.makers: dict[str, list[Slot]] = {}
         for slot in self.steps():
             for taker in slot.then:
@@ -44,7 +44,9 @@ class Paths:
 
     def of_course(self, name: str) -> Loc:
         """The path of a course in the plan."""
-        return next(("courses", c) for c, each in enumerate(self.file.plan.courses) if fold(each.course) == fold(name))
+        return next(
+            ("courses", c) for c, each in enumerate(self.file.plan.courses) if name_key(each.course) == name_key(name)
+        )
 
     def of_dish(self, course: str, dish: str) -> Loc:
         """The path of a dish in the plan."""

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from board.checks.sheet.clocks import DishClock
-from board.plan.edit.spell import Layout, flow
+from board.plan.edit.yaml_text import Layout, flow
 from board.sheet.run_sheet import RunSheet
 
 TAKES, SPARE, LONGEST_WAIT = 10, 5, 60  # minutes: of the job; left before a deadline; after the clearing; ours

@@ -10,7 +10,7 @@ from board.importing.recipe.drafting import Draft, drafts
 from board.importing.recipe.finding import find_recipe
 from board.importing.recipe.foods import food_of
 from board.importing.recipe.reading import Recipe, read_recipe
-from board.plan.edit.spell import scalar
+from board.plan.edit.yaml_text import scalar
 
 INDENT = " " * 6  # where the dishes of a course stand in the bundled plans
 WIDEST = 110

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from board.base import words
 from board.importing.starter.answers import Answers
 from board.importing.starter.menu import Course, Setting, courses
-from board.plan.edit.spell import scalar
+from board.plan.edit.yaml_text import scalar
 from board.plan.phrases.when import clock_of, minute_of
 
 # Hours and courses of a plan to begin with, for the host to change: ours.

@@ -9,7 +9,7 @@ from board.plan.edit.edit import Edit, written
 from board.plan.edit.save import Append, CannotEdit, Change, Put, Remove, Wrap
 from board.plan.load import PlanFile
 from board.plan.places import Loc
-from board.plan.resolve.links import Linked, Names, Node, fold
+from board.plan.resolve.links import Linked, Names, Node, name_key
 
 _OF_ITS_TIME = ("day", "not before", "not after")
 
@@ -100,7 +100,7 @@ class DropDish(Edit):
         dishes = file.plan.courses[int(loc[1])].dishes
         if len(dishes) == 1:
             return CannotEdit(words.edit_only_dish(self.dish, self.course))
-        if instead := [each.dish for each in dishes if fold(each.instead_of or "") == fold(self.dish)]:
+        if instead := [each.dish for each in dishes if name_key(each.instead_of or "") == name_key(self.dish)]:
             return CannotEdit(words.edit_replaced(self.dish, instead))
         return [Remove(loc)]
 
@@ -127,7 +127,7 @@ class BuyDish(Edit):
 
 
 def _course(file: PlanFile, name: str) -> int | None:
-    return next((n for n, course in enumerate(file.plan.courses) if fold(course.course) == fold(name)), None)
+    return next((n for n, course in enumerate(file.plan.courses) if name_key(course.course) == name_key(name)), None)
 
 
 def _free_dish(file: PlanFile, course: str, dish: str) -> Loc | CannotEdit:
@@ -136,7 +136,7 @@ def _free_dish(file: PlanFile, course: str, dish: str) -> Loc | CannotEdit:
     if number is None:
         return CannotEdit(words.edit_no_course(course))
     dishes = file.plan.courses[number].dishes
-    found = [n for n, each in enumerate(dishes) if fold(each.dish) == fold(dish)]
+    found = [n for n, each in enumerate(dishes) if name_key(each.dish) == name_key(dish)]
     if len(found) != 1:
         return CannotEdit(words.edit_no_dish(dish, course))
     loc: Loc = ("courses", number, "dishes", found[0])

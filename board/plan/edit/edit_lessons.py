@@ -12,7 +12,7 @@ from board.plan.load import PlanFile
 from board.plan.phrases.durations import short, takes_text
 from board.plan.phrases.stations import OvenWay
 from board.plan.places import Loc
-from board.plan.resolve.links import fold
+from board.plan.resolve.links import name_key
 
 
 @dataclass(frozen=True)
@@ -54,7 +54,7 @@ class SetOvenTime(Edit):
         kitchen = data.get("kitchen")
         ovens = kitchen.get("ovens") if isinstance(kitchen, dict) else None
         names = list(file.plan.kitchen.ovens)
-        name = next((key for key in names if fold(key) == fold(self.oven)), None)
+        name = next((key for key in names if name_key(key) == name_key(self.oven)), None)
         if name is None:
             return CannotEdit(words.edit_no_oven(self.oven))
         if not isinstance(ovens, dict):  # counted, or not spoken of at all

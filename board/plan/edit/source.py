@@ -7,7 +7,7 @@ from typing import Any
 
 from ruamel.yaml.nodes import CollectionNode, MappingNode, Node, ScalarNode, SequenceNode
 
-from board.plan.edit.spell import Layout
+from board.plan.edit.yaml_text import Layout
 from board.plan.places import Loc, read_yaml
 from board.plan.snag import Snag
 

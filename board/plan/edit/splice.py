@@ -9,7 +9,7 @@ from typing import Any
 
 from ruamel.yaml.nodes import CollectionNode, MappingNode, Node, ScalarNode, SequenceNode
 
-from board.plan.edit import spell
+from board.plan.edit import yaml_text as spell
 from board.plan.edit.source import NoSplice, Source, Spot
 
 Cut = tuple[int, int, str]  # from, to, what stands there instead

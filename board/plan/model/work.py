@@ -6,8 +6,8 @@ from typing import Annotated, Any, Literal
 from pydantic import BeforeValidator
 
 from board.plan.model.part import Noted, PlanModel, Words, YesNo, one_or_many
-from board.plan.phrases.care import Cools, FoodClass, Thaws, Until
 from board.plan.phrases.durations import Attended, Minutes, Takes
+from board.plan.phrases.food_safety import Cools, FoodClass, Thaws, Until
 from board.plan.phrases.phrase import Phrase
 from board.plan.phrases.quantities import IngredientLine
 from board.plan.phrases.stations import Keeps, Where

@@ -12,11 +12,11 @@ from board.facts.rule_sets import rule_set
 from board.facts.tableware import LEAST_WASH_MINUTES, WASH_MINUTES_A_PIECE
 from board.plan.model.model import Plan
 from board.plan.model.work import Way, Work
-from board.plan.phrases.care import Thaw
 from board.plan.phrases.durations import Attention, Spread, short
+from board.plan.phrases.food_safety import Thaw
 from board.plan.phrases.stations import ACCEPTS_EITHER_SIDE, Keep, Station
 from board.plan.phrases.when import instant, is_small_hours
-from board.plan.resolve.caring import NO_CARE, Care, care_of
+from board.plan.resolve.food_safety import NO_CARE, Care, care_of
 from board.plan.resolve.laying import laid, wash_ups
 from board.plan.resolve.links import (
     EATEN_MINUTES,

@@ -6,10 +6,10 @@ from board.plan.phrases.durations import MINUTES_PER_DAY
 from board.plan.phrases.phrase import near
 from board.plan.phrases.when import clock_of, is_small_hours, minute_of
 from board.plan.places import Loc
-from board.plan.resolve.problem import Problem, slug
+from board.plan.resolve.fault import Fault, slug
 
 
-def course_times(plan: Plan) -> list[Problem]:
+def course_times(plan: Plan) -> list[Fault]:
     """Courses told apart by name, each wanted after the guests and not before the course written before it."""
     problems = []
     wanted: dict[str, int | None] = {}
@@ -19,14 +19,14 @@ def course_times(plan: Plan) -> list[Problem]:
         after = course.at.after
         if slug(course.course) in wanted:
             message = f"two courses are called {course.course!r}"
-            problems.append(Problem("plan 4", message, "Give each its own name.", ("courses", c, "course")))
+            problems.append(Fault("plan 4", message, "Give each its own name.", ("courses", c, "course")))
         if after is not None and after.course_before and before is None:
             mend = "Write a time, or `10 min after guests arrive`."
-            problems.append(Problem("plan 8", "the first course has none before it", mend, at))
+            problems.append(Fault("plan 8", "the first course has none before it", mend, at))
         if after is not None and after.course is not None and slug(after.course) not in wanted:
             guess = near(after.course, [x.course for x in plan.courses[:c]])
             message = f"no course before this one is called {after.course!r}.{guess}"
-            problems.append(Problem("plan 8", message, "Name an earlier course.", at))
+            problems.append(Fault("plan 8", message, "Name an earlier course.", at))
         minute = _wanted(plan, course, wanted, before)
         problems += _too_early(plan, course, minute, before, wanted, at)
         wanted[slug(course.course)], before = minute, course
@@ -47,14 +47,14 @@ def _wanted(plan: Plan, course: Course, wanted: dict[str, int | None], before: C
 
 def _too_early(
     plan: Plan, course: Course, minute: int | None, before: Course | None, wanted: dict[str, int | None], at: Loc
-) -> list[Problem]:
+) -> list[Fault]:
     if minute is None:
         return []
     if minute < minute_of(plan.arrive):
         message = f"{course.course} is wanted at {clock_of(minute)}, before the guests arrive at {plan.arrive}"
-        return [Problem("plan 13", message, "Write a later time, or let the guests arrive earlier.", at)]
+        return [Fault("plan 13", message, "Write a later time, or let the guests arrive earlier.", at)]
     earlier = wanted[slug(before.course)] if before else None
     if before is not None and earlier is not None and minute < earlier:
         message = f"{course.course} is wanted at {clock_of(minute)}, before {before.course} at {clock_of(earlier)}"
-        return [Problem("plan 13", message, "Write the courses in the order they are served, or mend a time.", at)]
+        return [Fault("plan 13", message, "Write the courses in the order they are served, or mend a time.", at)]
     return []

@@ -2,13 +2,13 @@
 
 from board.plan.model.model import Plan
 from board.plan.places import Loc
-from board.plan.resolve.known_again import fold
-from board.plan.resolve.problem import Problem
+from board.plan.resolve.fault import Fault
+from board.plan.resolve.known_again import name_key
 
 OWN_NAME = "Give each its own name."
 
 
-def dish_names(plan: Plan) -> list[Problem]:
+def dish_names(plan: Plan) -> list[Fault]:
     """plan 9 at the second of two dishes of one name: of one course, or of two courses where they share a step's words,
     so that `boil in Potatoes` could be either. Capitals and spaces do not count, nor do names that stand in for ones
     that could not be read."""
@@ -16,15 +16,15 @@ def dish_names(plan: Plan) -> list[Problem]:
     seen: dict[str, list[tuple[int, set[str]]]] = {}
     for c, course in enumerate(plan.courses):
         for d, dish in enumerate(course.dishes):
-            steps = {fold(step.step) for step in dish.steps}
-            before = seen.setdefault(fold(dish.dish), [])
+            steps = {name_key(step.step) for step in dish.steps}
+            before = seen.setdefault(name_key(dish.dish), [])
             loc: Loc = ("courses", c, "dishes", d, "dish")
             if dish.dish.startswith("? "):
                 continue
             if any(other == c for other, _ in before):
-                problems.append(Problem("plan 9", f"two dishes of one name in a course: {dish.dish!r}", OWN_NAME, loc))
+                problems.append(Fault("plan 9", f"two dishes of one name in a course: {dish.dish!r}", OWN_NAME, loc))
             elif any(shared & steps for _, shared in before):
                 message = f"two dishes of one name, {dish.dish!r}, have a step of the same words"
-                problems.append(Problem("plan 9", message, "Give each dish, or each step, its own name.", loc))
+                problems.append(Fault("plan 9", message, "Give each dish, or each step, its own name.", loc))
             before.append((c, steps))
     return problems

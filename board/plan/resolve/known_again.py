@@ -3,7 +3,7 @@
 _ARTICLES = ("a", "an", "the")
 
 
-def fold(words: str) -> str:
+def name_key(words: str) -> str:
     """A name as hosts compare names: capitals and spaces do not count."""
     return " ".join(words.casefold().split())
 

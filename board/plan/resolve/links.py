@@ -20,11 +20,11 @@ from board.plan.phrases.stations import Station
 from board.plan.places import Loc
 from board.plan.resolve.course_times import course_times
 from board.plan.resolve.dish_names import OWN_NAME, dish_names
+from board.plan.resolve.fault import Fault as Fault  # beside the links they are asked for by
+from board.plan.resolve.fault import name_key as name_key
+from board.plan.resolve.fault import slug as slug
 from board.plan.resolve.laying import wash_ups
 from board.plan.resolve.pouring import pouring_jobs
-from board.plan.resolve.problem import Problem as Problem  # beside the links they are asked for by
-from board.plan.resolve.problem import fold as fold
-from board.plan.resolve.problem import slug as slug
 from board.plan.resolve.trips import trip_jobs
 from board.plan.resolve.uses import uses
 
@@ -74,17 +74,17 @@ class Linked:
 def labels(nodes: Iterable[Node]) -> dict[str, str]:
     """What each piece of work is called on sheet and board: its name, with its dish where others share the name."""
     nodes = list(nodes)
-    counted = Counter(fold(node.name) for node in nodes)
+    counted = Counter(name_key(node.name) for node in nodes)
     return {
-        node.id: f"{node.name} in {node.dish}" if node.dish and counted[fold(node.name)] > 1 else node.name
+        node.id: f"{node.name} in {node.dish}" if node.dish and counted[name_key(node.name)] > 1 else node.name
         for node in nodes
     }
 
 
-def link(plan: Plan) -> tuple[Linked, list[Problem]]:
+def link(plan: Plan) -> tuple[Linked, list[Fault]]:
     """All nodes and links; and each reference that leads nowhere, each ring, each name the kitchen lacks."""
     linked = Linked()
-    problems: list[Problem] = []
+    problems: list[Fault] = []
     chains = _add_nodes(plan, linked)
     names = Names(linked)
     for chain in chains:
@@ -182,10 +182,10 @@ class Names:
         for node in linked.nodes.values():
             keys = {node.name, f"{node.name} in {node.dish}"} if node.dish else {node.name}
             for key in keys:
-                self.by_name.setdefault(fold(key), []).append(node)
+                self.by_name.setdefault(name_key(key), []).append(node)
 
-    def find(self, words: str, dish: str | None, loc: Loc) -> Node | Problem:
-        found = self.by_name.get(fold(words), [])
+    def find(self, words: str, dish: str | None, loc: Loc) -> Node | Fault:
+        found = self.by_name.get(name_key(words), [])
         here = [node for node in found if node.dish == dish]
         if len(found) > 1 and len(here) == 1:
             found = here
@@ -195,30 +195,30 @@ class Names:
             options = dict.fromkeys(f"{n.name} in {n.dish}" for n in found if n.dish)
             apart = len({option.casefold() for option in options}) > 1  # `bake` and `Bake` are one name
             mend = f"Write {' or '.join(repr(o) for o in options)}." if apart else OWN_NAME
-            return Problem("plan 9", f"{words!r} is the name of {len(found)} pieces of work", mend, loc)
+            return Fault("plan 9", f"{words!r} is the name of {len(found)} pieces of work", mend, loc)
         known = [n.name if " in " not in words or not n.dish else f"{n.name} in {n.dish}" for n in self.nodes.values()]
         mend = "Write the other step's words as they stand in the plan."
-        return Problem("plan 8", f"no step or job is called {words!r}.{near(words, known)}", mend, loc)
+        return Fault("plan 8", f"no step or job is called {words!r}.{near(words, known)}", mend, loc)
 
 
 _Found = list[tuple[Ref, Node]]
 
 
-def _refs(refs: list[Ref], node: Node, key: str, names: Names, problems: list[Problem]) -> _Found:
+def _refs(refs: list[Ref], node: Node, key: str, names: Names, problems: list[Fault]) -> _Found:
     found: _Found = []
     for number, ref in enumerate(refs):
-        if fold(ref.step) == "nothing":
+        if name_key(ref.step) == "nothing":
             continue
         loc: Loc = (*node.loc, key, number)
         other = names.find(ref.step, node.dish, loc)
-        if isinstance(other, Problem):
+        if isinstance(other, Fault):
             problems.append(other)
         elif other is node:
             mend = "Name the step it really follows."
-            problems.append(Problem("plan 10", f"{node.name!r} waits for itself", mend, loc))
+            problems.append(Fault("plan 10", f"{node.name!r} waits for itself", mend, loc))
         elif ref.at_most is not None and ref.at_most < ref.at_least:
             message = f"at most {short(ref.at_most)} is less than at least {short(ref.at_least)}"
-            problems.append(Problem("plan 11", message, "Swap the two.", loc))
+            problems.append(Fault("plan 11", message, "Swap the two.", loc))
         else:
             found.append((ref, other))
     return found
@@ -248,7 +248,7 @@ def _link(ref: Ref, first: Node, second: Node) -> Link:
     return Link(first.id, second.id, ref.at_least, ref.at_most, firm=second.kind != "arrive")
 
 
-def _link_chain(chain: list[Node], names: Names, linked: Linked, problems: list[Problem]) -> None:
+def _link_chain(chain: list[Node], names: Names, linked: Linked, problems: list[Fault]) -> None:
     for previous, node in zip([None, *chain], chain, strict=False):
         assert node.work is not None
         if node.work.after is None and previous is not None:
@@ -256,7 +256,7 @@ def _link_chain(chain: list[Node], names: Names, linked: Linked, problems: list[
         _link_work(node, node.work, names, linked, problems)
 
 
-def _link_work(node: Node, work: Work, names: Names, linked: Linked, problems: list[Problem]) -> None:
+def _link_work(node: Node, work: Work, names: Names, linked: Linked, problems: list[Fault]) -> None:
     """The links that a step or job asks for by name."""
     for ref, other in _refs(work.after or [], node, "after", names, problems):
         linked.links.append(_link(ref, other, node))
@@ -297,7 +297,7 @@ def eaten_minutes(course: Course) -> int:
     return course.eaten_in.likely if course.eaten_in else EATEN_MINUTES
 
 
-def _link_job(node: Node, names: Names, linked: Linked, problems: list[Problem]) -> None:
+def _link_job(node: Node, names: Names, linked: Linked, problems: list[Fault]) -> None:
     assert node.work is not None
     if is_before_guests(node.work):
         linked.links.append(Link(node.id, "guests-arrive", firm=False))
@@ -309,7 +309,7 @@ def is_before_guests(job: Work) -> bool:
     return job.before is None and job.after is None and job.not_before is None
 
 
-def _cycle(linked: Linked) -> list[Problem]:
+def _cycle(linked: Linked) -> list[Fault]:
     sorter: TopologicalSorter[str] = TopologicalSorter({id_: set() for id_ in linked.nodes})
     for each in linked.links:
         sorter.add(each.second, each.first)
@@ -320,11 +320,11 @@ def _cycle(linked: Linked) -> list[Problem]:
         words = " → ".join(repr(node.name) for node in ring)
         spot = next((node for node in ring if node.work), ring[0])
         mend = "Take out one of the `after` or `before` lines."
-        return [Problem("plan 12", f"these wait for one another in a ring: {words}", mend, spot.loc)]
+        return [Fault("plan 12", f"these wait for one another in a ring: {words}", mend, spot.loc)]
     return []
 
 
-def _rests_of_nothing(linked: Linked) -> list[Problem]:
+def _rests_of_nothing(linked: Linked) -> list[Fault]:
     """A rest in the oven, switched off, that does not follow one bake of its own at once."""
     problems = []
     resting: dict[str, str] = {}  # bake → the rest that follows it
@@ -341,6 +341,6 @@ def _rests_of_nothing(linked: Linked) -> list[Problem]:
             mend = "One bake has one rest in its oven: make one step of the two."
         if what:
             message = f"{node.name!r} stands in an oven that is switched off, and {what}"
-            problems.append(Problem("plan 14", message, mend, (*node.loc, "where")))
+            problems.append(Fault("plan 14", message, mend, (*node.loc, "where")))
         resting.update({k.first: node.name for k in bakes})
     return problems

@@ -8,7 +8,7 @@ from board.plan.phrases.guests import Guest
 from board.plan.phrases.phrase import near
 from board.plan.phrases.seats import EMPTY, Seat, is_facing
 from board.plan.places import Loc
-from board.plan.resolve.problem import Problem, fold
+from board.plan.resolve.fault import Fault, name_key
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,7 +54,7 @@ def must_not(plan: Plan, guest: Guest) -> tuple[str, ...]:
     return (*(f"no {food}" for food in guest.avoids), *guest.diets)
 
 
-def seat_problems(plan: Plan) -> list[Problem]:
+def seat_problems(plan: Plan) -> list[Fault]:
     """plan 8: a name at the table that no guest has."""
     found = []
     for s, side in enumerate(plan.seats or []):
@@ -63,7 +63,7 @@ def seat_problems(plan: Plan) -> list[Problem]:
                 known = [guest.name for guest in plan.guests]
                 message = f"{seat.name!r} is nobody among the guests.{near(seat.name, known)}"
                 mend = "Name one of the `guests`, `2 others` for some of those without a name, or `empty`."
-                found.append(Problem("plan 8", message, mend, _loc(plan, s, n)))
+                found.append(Fault("plan 8", message, mend, _loc(plan, s, n)))
     return found
 
 
@@ -81,14 +81,14 @@ def seated(plan: Plan) -> dict[str, tuple[int, list[Loc]]]:
 
 def guests_called(plan: Plan, name: str) -> tuple[Guest, ...]:
     """The guests of that name; of those without one, `other` and `others`, `guest` and `guests` are the same."""
-    folded = fold(name)
-    exact = tuple(guest for guest in plan.guests if fold(guest.name) == folded)
+    folded = name_key(name)
+    exact = tuple(guest for guest in plan.guests if name_key(guest.name) == folded)
     unnamed = (guest for guest in plan.guests if guest.count > 1 or guest.name in ("others", "guests"))
     return exact or tuple(guest for guest in unnamed if piece_key(guest.name) == piece_key(name))
 
 
 def _is_empty(seat: Seat) -> bool:
-    return fold(seat.name) in EMPTY
+    return name_key(seat.name) in EMPTY
 
 
 def _places(plan: Plan, seat: Seat, loc: Loc) -> list[Place]:

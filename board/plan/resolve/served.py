@@ -4,7 +4,7 @@ from board.plan.model.courses import Course, Dish
 from board.plan.model.model import Plan
 from board.plan.phrases.phrase import near
 from board.plan.places import Loc
-from board.plan.resolve.problem import Problem, fold
+from board.plan.resolve.fault import Fault, name_key
 
 
 def served(plan: Plan, course: Course) -> list[tuple[int, ...]]:
@@ -18,21 +18,21 @@ def count_of(plan: Plan, guests: tuple[int, ...] | set[int]) -> int:
 
 
 def _eats(plan: Plan, course: Course, dish: Dish, guest: int) -> bool:
-    name = fold(plan.guests[guest].name)
-    if dish.only_for is not None and name not in map(fold, dish.only_for):
+    name = name_key(plan.guests[guest].name)
+    if dish.only_for is not None and name not in map(name_key, dish.only_for):
         return False
-    if dish.not_for is not None and name in map(fold, dish.not_for):
+    if dish.not_for is not None and name in map(name_key, dish.not_for):
         return False
     return not any(
         other.instead_of is not None
-        and fold(other.instead_of) == fold(dish.dish)
-        and name in map(fold, other.only_for or [])
+        and name_key(other.instead_of) == name_key(dish.dish)
+        and name in map(name_key, other.only_for or [])
         for other in course.dishes
         if other is not dish
     )
 
 
-def misnamed(plan: Plan) -> list[Problem]:
+def misnamed(plan: Plan) -> list[Fault]:
     """Guests and dishes that `only for`, `not for` and `instead of` name and the plan does not have."""
     problems = []
     for c, course in enumerate(plan.courses):
@@ -49,35 +49,33 @@ def misnamed(plan: Plan) -> list[Problem]:
     return problems
 
 
-def _no_guest(plan: Plan, name: str, loc: Loc) -> Problem | None:
-    found = [guest for guest in plan.guests if fold(guest.name) == fold(name)]
+def _no_guest(plan: Plan, name: str, loc: Loc) -> Fault | None:
+    found = [guest for guest in plan.guests if name_key(guest.name) == name_key(name)]
     if len(found) == 1:
         return None
     if found:
         mend = "Give each line of guests a name of its own."
-        return Problem("plan 9", f"{name!r} is the name of {len(found)} lines of guests", mend, loc)
+        return Fault("plan 9", f"{name!r} is the name of {len(found)} lines of guests", mend, loc)
     message = f"no guest is called {name!r}.{near(name, [guest.name for guest in plan.guests])}"
-    return Problem("plan 8", message, "Write a guest's name as it stands under guests, without what follows it.", loc)
+    return Fault("plan 8", message, "Write a guest's name as it stands under guests, without what follows it.", loc)
 
 
-def _instead(course: Course, dish: Dish, words: str, loc: Loc) -> list[Problem]:
+def _instead(course: Course, dish: Dish, words: str, loc: Loc) -> list[Fault]:
     others = [other for other in course.dishes if other is not dish]
-    found = [other for other in others if fold(other.dish) == fold(words)]
+    found = [other for other in others if name_key(other.dish) == name_key(words)]
     if dish.only_for is None:
         mend = "Add `only for` with the names of those who are served it."
-        return [
-            Problem("plan 6", "a dish that stands instead of another needs `only for`, which is missing", mend, loc)
-        ]
-    if fold(words) == fold(dish.dish):
-        return [Problem("plan 10", f"{dish.dish!r} stands instead of itself", "Name the dish it replaces.", loc)]
+        return [Fault("plan 6", "a dish that stands instead of another needs `only for`, which is missing", mend, loc)]
+    if name_key(words) == name_key(dish.dish):
+        return [Fault("plan 10", f"{dish.dish!r} stands instead of itself", "Name the dish it replaces.", loc)]
     if not found:
         guess = near(words, [other.dish for other in others])
         message = f"no other dish of {course.course} is called {words!r}.{guess}"
-        return [Problem("plan 8", message, "Name a dish of the same course, in its own words.", loc)]
+        return [Fault("plan 8", message, "Name a dish of the same course, in its own words.", loc)]
     if len(found) > 1:
         message = f"{words!r} is the name of {len(found)} dishes of {course.course}"
-        return [Problem("plan 9", message, "Give each dish a name of its own.", loc)]
+        return [Fault("plan 9", message, "Give each dish a name of its own.", loc)]
     if found[0].instead_of is not None:
         message = f"{found[0].dish!r} stands instead of another dish itself"
-        return [Problem("plan 10", message, "Name the dish that everybody else is served.", loc)]
+        return [Fault("plan 10", message, "Name the dish that everybody else is served.", loc)]
     return []

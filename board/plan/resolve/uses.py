@@ -5,12 +5,12 @@ from board.plan.model.work import Way, Work
 from board.plan.phrases.phrase import near
 from board.plan.phrases.stations import KEEPS_IN, LANES, Station
 from board.plan.places import Loc
-from board.plan.resolve.problem import Problem
+from board.plan.resolve.fault import Fault
 
 
-def uses(plan: Plan, loc: Loc, work: Work, *, is_step: bool) -> list[Problem]:
+def uses(plan: Plan, loc: Loc, work: Work, *, is_step: bool) -> list[Fault]:
     """Names of ovens, tools and hands that the plan does not have; and a step without a length. `loc`: its path."""
-    problems: list[Problem] = []
+    problems: list[Fault] = []
     ways: list[tuple[Way, Loc]] = [
         (work, loc),
         *((way, (*loc, "or", n)) for n, way in enumerate(work.or_)),
@@ -22,16 +22,16 @@ def uses(plan: Plan, loc: Loc, work: Work, *, is_step: bool) -> list[Problem]:
             problems += _station(plan, way.keeps.where, (*at, "keeps"), cooking=False)
     if work.takes is None and work.thaws is None and is_step:
         mend = "Add how long it takes, for example `takes: 25 min`."
-        problems.append(Problem("plan 6", "a step needs `takes`, which is missing", mend, loc))
+        problems.append(Fault("plan 6", "a step needs `takes`, which is missing", mend, loc))
     for number, name in enumerate(work.who or []):
         if name not in plan.hands:
             message = f"{name!r} is nobody among the hands.{near(name, plan.hands)}"
             mend = "Name one of the `hands`, or add them there."
-            problems.append(Problem("plan 8", message, mend, (*loc, "who", number)))
+            problems.append(Fault("plan 8", message, mend, (*loc, "who", number)))
     return problems
 
 
-def _station(plan: Plan, station: Station, loc: Loc, *, cooking: bool) -> list[Problem]:
+def _station(plan: Plan, station: Station, loc: Loc, *, cooking: bool) -> list[Fault]:
     problems = []
     kitchen = plan.kitchen
     lanes = [*LANES, "freezer"] if cooking else [*KEEPS_IN]
@@ -39,21 +39,21 @@ def _station(plan: Plan, station: Station, loc: Loc, *, cooking: bool) -> list[P
         known = [*lanes, *kitchen.ovens]
         what = "lane" if cooking else "place where things keep"
         message = f"{station.oven!r} is neither a {what} nor an oven of this kitchen.{near(station.oven, known)}"
-        problems.append(Problem("plan 8", message, f"Name one of {', '.join(dict.fromkeys(known))}.", loc))
+        problems.append(Fault("plan 8", message, f"Name one of {', '.join(dict.fromkeys(known))}.", loc))
     elif station.off and not cooking:
         mend = "Write a step of its own for the rest: `where: oven off`."
-        problems.append(Problem("plan 7", "nothing keeps in an oven that is switched off", mend, loc))
+        problems.append(Fault("plan 7", "nothing keeps in an oven that is switched off", mend, loc))
     elif station.off and (station.place != "oven" or station.heat is not None):
         mend = "Write `oven off`, or the oven with its setting."
-        problems.append(Problem("plan 7", "only an oven can be off, and then it has no setting", mend, loc))
+        problems.append(Fault("plan 7", "only an oven can be off, and then it has no setting", mend, loc))
     elif station.place == "oven" and station.heat is None and not station.off:
         mend = "Write, for example, `oven at 180 C (170 to 190 C)`."
-        problems.append(Problem("plan 6", "an oven needs its setting", mend, loc))
+        problems.append(Fault("plan 6", "an oven needs its setting", mend, loc))
     elif station.place not in lanes:
         what = "is no lane to work in" if cooking else "is no place where things keep"
-        problems.append(Problem("plan 7", f"{station.place!r} {what}", f"Name one of {', '.join(lanes)}.", loc))
+        problems.append(Fault("plan 7", f"{station.place!r} {what}", f"Name one of {', '.join(lanes)}.", loc))
     for tool in station.tools:
         if tool not in kitchen.tools:
             message = f"the kitchen has no tool called {tool!r}.{near(tool, kitchen.tools)}"
-            problems.append(Problem("plan 8", message, "Add it under kitchen: tools, with how many there are.", loc))
+            problems.append(Fault("plan 8", message, "Add it under kitchen: tools, with how many there are.", loc))
     return problems

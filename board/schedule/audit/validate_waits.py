@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 
 from board.base.words import day_and_clock
 from board.schedule.audit.validate_ways import after_minutes
-from board.sheet.run_sheet import RunSheet, Slot, Wait
+from board.sheet.run_sheet import Dependency, RunSheet, Slot
 
 NO_LIMIT_MINUTES = 10_000  # a slot without give may slip so far and nothing is the matter
 
@@ -38,7 +38,7 @@ def _waits_are_true(sheet: RunSheet, zone: ZoneInfo) -> Iterator[str]:
         seen.add(slot.id)
 
 
-def _until(wait: Wait, other: Slot, other_start: datetime) -> datetime:
+def _until(wait: Dependency, other: Slot, other_start: datetime) -> datetime:
     """When a wait is over, if what is waited for starts then."""
     anchor = other_start if wait.anchor == "start" else other_start + (other.end - other.start)
     return after_minutes(anchor, wait.minutes)

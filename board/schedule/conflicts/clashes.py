@@ -9,10 +9,10 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import TypeVar
 
-from board.schedule.conflicts.bends import Bend
-from board.schedule.question import Demand, Question, Way
+from board.schedule.conflicts.violations import Violation
+from board.schedule.problem import Demand, Problem, Way
 
-Can = Callable[[Question, Bend, Mapping[Bend, int]], bool | None]
+Can = Callable[[Problem, Violation, Mapping[Violation, int]], bool | None]
 
 T = TypeVar("T")
 HANDS, OVENS = "hands", "ovens"
@@ -31,35 +31,35 @@ class Taken:
 class Clash:
     """These cannot all have what they need without `bend`. None of them: time alone makes it bend."""
 
-    bend: Bend
+    violation: Violation
     taken: tuple[Taken, ...]
 
 
-def clash_behind(question: Question, bend: Bend, amounts: Mapping[Bend, int], can: Can) -> Clash:
+def clash_behind(problem: Problem, violation: Violation, amounts: Mapping[Violation, int], can: Can) -> Clash:
     """The fewest takings (none of them can be spared) that make it bend, all else bending no further than it does."""
-    everything = takings(question)
+    everything = takings(problem)
 
     def clashes(kept: Sequence[Taken]) -> bool:
-        return can(letting_go(question, set(everything) - set(kept)), bend, amounts) is False
+        return can(letting_go(problem, set(everything) - set(kept)), violation, amounts) is False
 
     def clashes_over(kinds: Sequence[str | int]) -> bool:
         return clashes([taken for taken in everything if taken.what in kinds])
 
     if clashes([]):
-        return Clash(bend, ())
+        return Clash(violation, ())
     kinds = list(dict.fromkeys(taken.what for taken in everything))
     one = next(([kind] for kind in kinds if clashes_over([kind])), None)
     fought_over = one or _fewest([], kinds, clashes_over, changed=False)
     among = [taken for taken in everything if taken.what in fought_over]
     if not among or not clashes(among):  # no longer proved within the search's limit
-        return Clash(bend, ())
-    return Clash(bend, tuple(sorted(_fewest([], among, clashes, changed=False), key=everything.index)))
+        return Clash(violation, ())
+    return Clash(violation, tuple(sorted(_fewest([], among, clashes, changed=False), key=everything.index)))
 
 
-def is_behind(clash: Clash, question: Question, bend: Bend, amounts: Mapping[Bend, int], can: Can) -> bool:
+def is_behind(clash: Clash, problem: Problem, violation: Violation, amounts: Mapping[Violation, int], can: Can) -> bool:
     """Whether the same takings make another thing bend too."""
-    freed = set(takings(question)) - set(clash.taken)
-    return can(letting_go(question, freed), bend, amounts) is False
+    freed = set(takings(problem)) - set(clash.taken)
+    return can(letting_go(problem, freed), violation, amounts) is False
 
 
 def _fewest(given: list[T], among: list[T], clashes: Callable[[Sequence[T]], bool], *, changed: bool) -> list[T]:
@@ -73,11 +73,11 @@ def _fewest(given: list[T], among: list[T], clashes: Callable[[Sequence[T]], boo
     return needed_of_first + needed_of_second
 
 
-def takings(question: Question) -> list[Taken]:
+def takings(problem: Problem) -> list[Taken]:
     """Everything anybody takes: ovens first, hands last, so that a clash is told by what can be touched; and the
     longest first, so that few of them make a clash."""
     found: set[Taken] = set()
-    for n, job in enumerate(question.jobs):
+    for n, job in enumerate(problem.jobs):
         for way in job.ways:
             if way.parts and job.fixed is None:
                 found.add(Taken(n, HANDS))
@@ -86,24 +86,24 @@ def takings(question: Question) -> list[Taken]:
             if way.hold is not None:
                 found |= {Taken(n, demand.resource, kept=True) for demand in way.hold.demands}
                 found |= {Taken(n, OVENS, kept=True)} if way.hold.oven is not None else set()
-    rank = {OVENS: -1, HANDS: len(question.resources)}
+    rank = {OVENS: -1, HANDS: len(problem.resources)}
 
     def order(taken: Taken) -> tuple[int, int, int, bool]:
-        job = question.jobs[taken.job]
+        job = problem.jobs[taken.job]
         length = max((sum(p.length for p in way.parts) if taken.what == HANDS else way.minutes) for way in job.ways)
         return (taken.what if isinstance(taken.what, int) else rank[taken.what], -length, taken.job, taken.kept)
 
     return sorted(found, key=order)
 
 
-def letting_go(question: Question, freed: set[Taken]) -> Question:
-    """The question in which those takings take nothing: somebody else does it, elsewhere, with other things."""
+def letting_go(problem: Problem, freed: set[Taken]) -> Problem:
+    """The problem in which those takings take nothing: somebody else does it, elsewhere, with other things."""
     touched = {taken.job for taken in freed}
     jobs = [
         replace(job, ways=tuple(_let_go(n, way, freed) for way in job.ways)) if n in touched else job
-        for n, job in enumerate(question.jobs)
+        for n, job in enumerate(problem.jobs)
     ]
-    return replace(question, jobs=tuple(jobs))
+    return replace(problem, jobs=tuple(jobs))
 
 
 def _let_go(n: int, way: Way, freed: set[Taken]) -> Way:

@@ -1,39 +1,39 @@
-"""Clashes of an answer, found for what matters most and told in one plain sentence each. Pure but for `can`."""
+"""Clashes of a solution, found for what matters most and told in one plain sentence each. Pure but for `can`."""
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from datetime import timedelta
 from zoneinfo import ZoneInfo
 
 from board.base import words
-from board.schedule.answer import Answer
-from board.schedule.conflicts.bends import Bend, amounts
 from board.schedule.conflicts.clashes import HANDS, OVENS, Can, Clash, Taken, clash_behind, is_behind
-from board.schedule.question import LITRE, Demand, OvenUse, Question, Way
-from board.schedule.waits import end_of, hold_until, way_of
+from board.schedule.conflicts.violations import Violation, amounts
+from board.schedule.dependencies import end_of, hold_until, way_of
+from board.schedule.problem import LITRE, Demand, OvenUse, Problem, Way
+from board.schedule.solution import Solution
 
 MOST_SEARCHED, MOST_TRIED = 5, 15  # clashes looked for, and further things tried against those found
 MOST_NAMED = 5  # steps of a clash that are named
 
 
-def clashes_of(question: Question, answer: Answer, can: Can) -> dict[Bend, Clash]:
+def clashes_of(problem: Problem, solution: Solution, can: Can) -> dict[Violation, Clash]:
     """By what bends, the dearest first; what is left out was not looked into, since there is too much of it."""
-    bent = amounts(question, answer)
-    found: dict[Bend, Clash] = {}
-    for bend in sorted(bent, key=lambda b: (b.level, -bent[b], b.index))[:MOST_TRIED]:
-        known = next((c for c in found.values() if c.taken and is_behind(c, question, bend, bent, can)), None)
+    bent = amounts(problem, solution)
+    found: dict[Violation, Clash] = {}
+    for violation in sorted(bent, key=lambda b: (b.level, -bent[b], b.index))[:MOST_TRIED]:
+        known = next((c for c in found.values() if c.taken and is_behind(c, problem, violation, bent, can)), None)
         if known is not None:
-            found[bend] = known
+            found[violation] = known
         elif len(set(found.values())) < MOST_SEARCHED:
-            found[bend] = clash_behind(question, bend, bent, can)
+            found[violation] = clash_behind(problem, violation, bent, can)
     return found
 
 
 class Teller:
-    """Says a clash in words, with times as they stand in the answer."""
+    """Says a clash in words, with times as they stand in the solution."""
 
-    def __init__(self, question: Question, answer: Answer, names: Sequence[str], zone: ZoneInfo) -> None:
-        self.question = question
-        self.answer = answer
+    def __init__(self, problem: Problem, solution: Solution, names: Sequence[str], zone: ZoneInfo) -> None:
+        self.problem = problem
+        self.solution = solution
         self.names = names
         self.zone = zone
 
@@ -48,7 +48,7 @@ class Teller:
         if what == OVENS:
             return self._over_ovens(taken)
         assert isinstance(what, int)
-        resource = self.question.resources[what]
+        resource = self.problem.resources[what]
         room = resource.name in ("fridge", "freezer")
         capacity = resource.capacity / LITRE if room else resource.capacity
         listed = self._listed(taken, lambda t: self._amount(t, what, room=room))
@@ -58,24 +58,24 @@ class Teller:
         listed = self._listed(taken, lambda _: "")
         if len(taken) == 1:
             return words.clash_of_hours(listed)
-        people = {h for t in taken for h in self.question.jobs[t.job].hands}
+        people = {h for t in taken for h in self.problem.jobs[t.job].hands}
         return words.clash_over(words.hands_there_are(len(people)), listed)
 
     def _over_ovens(self, taken: list[Taken]) -> str:
         uses = {t: self._oven_use(t) for t in taken}
         ovens = {use.oven for use in uses.values()}
-        named = self.question.ovens[ovens.pop()].name if len(ovens) == 1 else None
+        named = self.problem.ovens[ovens.pop()].name if len(ovens) == 1 else None
         agree = all(a.agrees(b) for a in uses.values() for b in uses.values())
         listed = self._listed(taken, lambda t: words.accepts(uses[t].low, uses[t].high, off=uses[t].off))
-        shelves = max(self.question.ovens[use.oven].shelves for use in uses.values())
+        shelves = max(self.problem.ovens[use.oven].shelves for use in uses.values())
         return words.clash_over_oven(named, listed, shelves if agree else None)
 
     def _oven_use(self, taken: Taken) -> OvenUse:
-        ways = [way_of(self.question, self.answer, taken.job), *self.question.jobs[taken.job].ways]
+        ways = [way_of(self.problem, self.solution, taken.job), *self.problem.jobs[taken.job].ways]
         return next(use for way in ways if (use := _oven_of(way, kept=taken.kept)) is not None)
 
     def _amount(self, taken: Taken, resource: int, *, room: bool) -> str:
-        ways = [way_of(self.question, self.answer, taken.job), *self.question.jobs[taken.job].ways]
+        ways = [way_of(self.problem, self.solution, taken.job), *self.problem.jobs[taken.job].ways]
         demands = (d for way in ways for d in _demands_of(way, kept=taken.kept) if d.resource == resource)
         amount = next(demand.amount for demand in demands)
         return f"{amount / LITRE:g} l" if room else f"{amount}" if amount > 1 else ""
@@ -87,18 +87,18 @@ class Teller:
             tail = ", ".join(piece for piece in pieces if piece)
             return f"{words.keeping_it(name) if each.kept else name}{f' ({tail})' if tail else ''}"
 
-        in_time = sorted(taken, key=lambda t: (self.answer.starts[t.job], t.kept))
+        in_time = sorted(taken, key=lambda t: (self.solution.starts[t.job], t.kept))
         return words.some_of([one(each) for each in in_time], MOST_NAMED)
 
     def _when(self, taken: Taken) -> str:
-        start, end = self.answer.starts[taken.job], end_of(self.question, self.answer, taken.job)
+        start, end = self.solution.starts[taken.job], end_of(self.problem, self.solution, taken.job)
         if taken.kept:
-            last = hold_until(self.question, self.answer, taken.job)
+            last = hold_until(self.problem, self.solution, taken.job)
             start, end = end, last[0] if last else end
         if end <= start:
             return ""
         first, second = (
-            (self.question.origin + timedelta(minutes=minute)).astimezone(self.zone) for minute in (start, end)
+            (self.problem.origin + timedelta(minutes=minute)).astimezone(self.zone) for minute in (start, end)
         )
         return f"{words.day_and_clock(first)}–{words.clock(second)}"
 
@@ -115,4 +115,4 @@ def _demands_of(way: Way, *, kept: bool) -> Iterable[Demand]:
     return way.demands
 
 
-Clashes = Mapping[Bend, Clash]
+Clashes = Mapping[Violation, Clash]

@@ -29,17 +29,17 @@ from board.plan.edit.edits import (
     SetOn,
 )
 from board.plan.load import PlanFile
-from board.plan.phrases.say import keep_text, station_text
 from board.plan.phrases.stations import Heat, Keep, Station
+from board.plan.phrases.to_phrase import keep_text, station_text
 from board.plan.phrases.when import clock_of, minute_of
 from board.plan.places import Loc
 from board.plan.resolve.assume import CourseWanted, Task
 from board.plan.resolve.links import is_written
-from board.schedule.answer import Answer
-from board.schedule.conflicts.bends import Bend
 from board.schedule.conflicts.clashes import HANDS, OVENS, Clash, Taken
-from board.schedule.question import LITRE, Question
-from board.schedule.waits import way_of
+from board.schedule.conflicts.violations import Violation
+from board.schedule.dependencies import way_of
+from board.schedule.problem import LITRE, Problem
+from board.schedule.solution import Solution
 
 # What is tried, and in which order: ours.
 PUSHES = (5, 10, 15, 20, 30, 45, 60)  # minutes a course may be put off
@@ -62,12 +62,12 @@ class Proposal:
 
 @dataclass(frozen=True)
 class Case:
-    """A plan, its answer, and the clashes behind what that gives up."""
+    """A plan, its solution, and the clashes behind what that gives up."""
 
     file: PlanFile
-    question: Question
-    answer: Answer
-    clashes: dict[Bend, Clash]
+    problem: Problem
+    solution: Solution
+    clashes: dict[Violation, Clash]
 
     @property
     def tasks(self) -> list[Task]:
@@ -77,18 +77,18 @@ class Case:
 def proposals(case: Case) -> list[Proposal]:
     """All that might help, the lightest first; each only once."""
     found: dict[tuple[Edit, ...], Proposal] = {}
-    for bend, clash in case.clashes.items():
-        for proposal in _Proposer(case, bend, clash).all():
+    for violation, clash in case.clashes.items():
+        for proposal in _Proposer(case, violation, clash).all():
             found.setdefault(proposal.edits, proposal)
     return sorted(found.values(), key=lambda p: p.weight)
 
 
 class _Proposer:
-    def __init__(self, case: Case, bend: Bend, clash: Clash) -> None:
+    def __init__(self, case: Case, violation: Violation, clash: Clash) -> None:
         self.case = case
         self.file = case.file
-        self.question = case.question
-        self.bend = bend
+        self.problem = case.problem
+        self.violation = violation
         self.clash = clash
         self.zone = ZoneInfo(case.file.plan.zone)
 
@@ -109,11 +109,11 @@ class _Proposer:
         """The steps of the clash; where time alone makes it bend, the step or steps that bend."""
         if self.clash.taken:
             return list(dict.fromkeys(taken.job for taken in self.clash.taken))
-        if self.bend.kind in ("out-of-hours", "no-place"):
-            return [self.bend.index]
-        if self.bend.kind == "late":
-            return [self.question.servings[self.bend.index].job]
-        order = self.question.orders[self.bend.index]
+        if self.violation.kind in ("out-of-hours", "no-place"):
+            return [self.violation.index]
+        if self.violation.kind == "late":
+            return [self.problem.servings[self.violation.index].job]
+        order = self.problem.orders[self.violation.index]
         return [order.first, order.second]
 
     def _name(self, job: int) -> str:
@@ -121,27 +121,27 @@ class _Proposer:
 
     def _loc(self, job: int) -> Loc:
         """Where the way that was chosen stands in the plan."""
-        number = way_of(self.question, self.case.answer, job).number
+        number = way_of(self.problem, self.case.solution, job).number
         loc = self.case.tasks[job].node.loc
         return (*loc, "or", number - 1) if number else loc
 
     def _share_a_setting(self) -> Iterator[Proposal]:
         for one, other in combinations([t for t in self.clash.taken if t.what == OVENS], 2):
-            for bends, stays in ((one, other), (other, one)):
-                station, accepted = self._station(bends), self._station(stays)
+            for violations, stays in ((one, other), (other, one)):
+                station, accepted = self._station(violations), self._station(stays)
                 if station is None or accepted is None or station.heat is None or accepted.heat is None:
                     continue
                 heat = _reaching(station.heat, accepted.heat)
                 if heat is not None:
                     wider = station.model_copy(update={"heat": heat})
-                    edit = SetOn(self._place(bends), self._written(bends, wider))
+                    edit = SetOn(self._place(violations), self._written(violations, wider))
                     reach = heat.low if heat.low < station.heat.low else heat.high
                     weight = SHARE + round(abs(reach - station.heat.want) / 5)
-                    what = words.way_share(self._name(bends.job), round(reach), kept=bends.kept)
-                    yield Proposal(what, (edit,), weight, f"share {bends.job}")
+                    what = words.way_share(self._name(violations.job), round(reach), kept=violations.kept)
+                    yield Proposal(what, (edit,), weight, f"share {violations.job}")
 
     def _station(self, taken: Taken) -> Station | None:
-        way = self.case.tasks[taken.job].ways[way_of(self.question, self.case.answer, taken.job).number]
+        way = self.case.tasks[taken.job].ways[way_of(self.problem, self.case.solution, taken.job).number]
         if taken.kept:
             return way.keeps.where if way.keeps is not None else None
         return way.where
@@ -155,7 +155,7 @@ class _Proposer:
         return keep_text(Keep(minutes=self._keeps(taken).minutes, where=station))
 
     def _keeps(self, taken: Taken) -> Keep:
-        keeps = self.case.tasks[taken.job].ways[way_of(self.question, self.case.answer, taken.job).number].keeps
+        keeps = self.case.tasks[taken.job].ways[way_of(self.problem, self.case.solution, taken.job).number].keeps
         assert keeps is not None  # it is kept somewhere
         return keeps
 
@@ -189,7 +189,7 @@ class _Proposer:
         for kind in kinds:
             if not isinstance(kind, int):
                 continue
-            resource = self.question.resources[kind]
+            resource = self.problem.resources[kind]
             if resource.name == "rings":
                 for number in (1, 2):
                     yield Proposal(words.way_rings(number), (MoreRings(number),), MORE * number, "rings")
@@ -203,8 +203,8 @@ class _Proposer:
 
     def _earlier(self) -> Iterator[Proposal]:
         """The hours of those who may do it begin sooner, on each day they have."""
-        people = dict.fromkeys(h for job in self._jobs() for h in self.question.jobs[job].hands)
-        names = [self.question.hands[h].name for h in people]
+        people = dict.fromkeys(h for job in self._jobs() for h in self.problem.jobs[job].hands)
+        names = [self.problem.hands[h].name for h in people]
         for name in names[:2]:
             for day, spans in self.file.plan.hands[name].hours.items():
                 first = min(minute_of(span.start) for span in spans)
@@ -218,9 +218,9 @@ class _Proposer:
     def _a_helper(self) -> Iterator[Proposal]:
         """Somebody for the hours around the clash, on its day; how little of them is needed is found by trying."""
         jobs = self._jobs()
-        starts = [self.case.answer.starts[job] for job in jobs]
-        ends = [s + way_of(self.question, self.case.answer, j).minutes for s, j in zip(starts, jobs, strict=True)]
-        first, last = ((self.question.origin + timedelta(minutes=m)).astimezone(self.zone)
+        starts = [self.case.solution.starts[job] for job in jobs]
+        ends = [s + way_of(self.problem, self.case.solution, j).minutes for s, j in zip(starts, jobs, strict=True)]
+        first, last = ((self.problem.origin + timedelta(minutes=m)).astimezone(self.zone)
                        for m in (min(starts) - 60, max(ends) + 30))  # fmt: skip
         days = (self.file.plan.date - first.date()).days
         end = last.strftime("%H:%M") if last.date() == first.date() else "23:59"
@@ -230,8 +230,8 @@ class _Proposer:
 
     def _push(self) -> Iterator[Proposal]:
         names = {self.case.tasks[job].node.course for job in self._jobs()}
-        if self.bend.kind == "late":
-            names.add(self.question.servings[self.bend.index].name)
+        if self.violation.kind == "late":
+            names.add(self.problem.servings[self.violation.index].name)
         for course in self.file.filled.courses:
             if course.name in names:
                 yield from self._push_one(course)

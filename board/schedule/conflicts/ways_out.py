@@ -11,18 +11,18 @@ from zoneinfo import ZoneInfo
 from board.base import words
 from board.plan.edit.edits import AddHelper, CannotEdit, apply_all
 from board.plan.load import PlanFile
-from board.schedule.answer import AIMS, COSTLY, SPARED, Answer
-from board.schedule.asking import ask
 from board.schedule.conflicts.proposals import HELPER, Case, Proposal, proposals
-from board.schedule.question import Question
-from board.schedule.waits import way_of
-from board.schedule.write_up import write_up
+from board.schedule.dependencies import way_of
+from board.schedule.formulate import problem_of
+from board.schedule.problem import Problem
+from board.schedule.solution import AIMS, COSTLY, SPARED, Solution
+from board.schedule.to_run_sheet import to_run_sheet
 from board.sheet.company import away_minutes
 from board.sheet.run_sheet import RunSheet
 
 MOST_TRIED, MOST_TRIED_IN_PART = 80, 12
 Costs = tuple[int, ...]
-_Changed = tuple[str, PlanFile, Question]
+_Changed = tuple[str, PlanFile, Problem]
 
 
 @dataclass(frozen=True)
@@ -30,8 +30,8 @@ class Means:
     """What the search is handed: a solver (with the aims wanted), a quick test whether nothing need bend, whether a
     plan may be cooked at all, and where to say what is being tried."""
 
-    solve: Callable[[Question, tuple[str, ...]], Answer]
-    can_be_whole: Callable[[Question], bool | None]
+    solve: Callable[[Problem, tuple[str, ...]], Solution]
+    can_be_whole: Callable[[Problem], bool | None]
     sound: Callable[[PlanFile], bool]
     tell: Callable[[str], None]
 
@@ -51,7 +51,7 @@ class WayOut:
 def ways_out(text: str, case: Case, sheet: RunSheet, wanted: int, means: Means) -> list[WayOut]:
     """Up to `wanted` ways out of what `sheet` gives up: those that leave nothing given up first, the cheapest first.
 
-    `case` is the plan in `text` with its answer and clashes. A KeyboardInterrupt ends the search with what is found.
+    `case` is the plan in `text` with its solution and clashes. A KeyboardInterrupt ends the search with what is found.
     """
     search = _Search(text, case, sheet, means)
     found: list[WayOut] = []
@@ -70,7 +70,7 @@ class _Search:
         self.case = case
         self.sheet = sheet
         self.means = means
-        self.costs = _costs(case.answer)
+        self.costs = _costs(case.solution)
         self.zone = ZoneInfo(sheet.zone)
         self.proposals = proposals(case)
         self.helped: set[str] = set()  # families of which enough is known
@@ -102,16 +102,16 @@ class _Search:
                     self.helped.add(proposal.family)
                     found.append(way)
 
-    def _better(self, answer: Answer) -> bool:
-        costs = _costs(answer)
+    def _better(self, solution: Solution) -> bool:
+        costs = _costs(solution)
         return costs != self.costs and all(now <= before for now, before in zip(costs, self.costs, strict=True))
 
     def _worked_out(self, proposal: Proposal, changed: _Changed) -> WayOut:
         edit = proposal.edits[0]
         if isinstance(edit, AddHelper):
             proposal, changed = self._with_less_of(proposal, edit, changed)
-        text, file, question = changed
-        sheet = write_up(file, question, self.means.solve(question, AIMS))
+        text, file, problem = changed
+        sheet = to_run_sheet(file, problem, self.means.solve(problem, AIMS))
         more = away_minutes(sheet) - away_minutes(self.sheet)
         return WayOut(
             proposal.what, self._price(sheet, more), text, sheet, len(sheet.given_up), proposal.weight + max(0, more)
@@ -119,18 +119,18 @@ class _Search:
 
     def _with_less_of(self, proposal: Proposal, edit: AddHelper, changed: _Changed) -> tuple[Proposal, _Changed]:
         """The helper only for the stretch in which as little of them as will do is needed."""
-        question = replace(changed[2], spared=len(changed[2].hands) - 1)
-        answer = self.means.solve(question, SPARED)
+        problem = replace(changed[2], spared=len(changed[2].hands) - 1)
+        solution = self.means.solve(problem, SPARED)
         spans = [
-            (answer.starts[n] + part.offset, answer.starts[n] + part.offset + part.length)
-            for n in range(len(question.jobs))
-            if answer.who[n] == question.spared
-            for part in way_of(question, answer, n).parts
+            (solution.starts[n] + part.offset, solution.starts[n] + part.offset + part.length)
+            for n in range(len(problem.jobs))
+            if solution.who[n] == problem.spared
+            for part in way_of(problem, solution, n).parts
         ]
         if not spans:
             return proposal, changed
         start, end = (
-            words.clock((question.origin + timedelta(minutes=minute)).astimezone(self.zone))
+            words.clock((problem.origin + timedelta(minutes=minute)).astimezone(self.zone))
             for minute in (min(a for a, _ in spans), max(b for _, b in spans))
         )
         worked = sum(b - a for a, b in spans)
@@ -144,7 +144,7 @@ class _Search:
         if isinstance(made, CannotEdit) or not self.means.sound(made[1]):
             return None
         text, file = made
-        return text, file, ask(file.plan, file.filled)
+        return text, file, problem_of(file.plan, file.filled)
 
     def _price(self, sheet: RunSheet, more: int) -> str:
         """What else changes for the host: courses later or earlier, more or less away from the guests, what remains."""
@@ -164,7 +164,7 @@ class _Search:
         return words.clock(at.astimezone(self.zone))
 
 
-def _costs(answer: Answer) -> Costs:
+def _costs(solution: Solution) -> Costs:
     """The values of the costly aims, the dearest first."""
-    values = {result.aim: result.value for result in answer.aims}
+    values = {result.aim: result.value for result in solution.aims}
     return tuple(values[aim] for aim in COSTLY)

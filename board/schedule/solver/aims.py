@@ -1,13 +1,13 @@
 """What is wanted, in strict order: hours kept, courses on time, nothing kept too long, hot food fresh,
 the host with the guests, a light day.
 
-Each aim is a sum to bring as low as it goes. Lateness and keeping bend here, so there is always an answer.
+Each aim is a sum to bring as low as it goes. Lateness and keeping bend here, so there is always a solution.
 """
 
 from ortools.sat.python.cp_model import IntVar, LinearExpr, LinearExprT
 
-from board.schedule.conflicts.bends import Bend, Kind
-from board.schedule.solver.ease import Ease
+from board.schedule.conflicts.violations import Kind, Violation
+from board.schedule.solver.comfort import Ease
 from board.schedule.solver.variables import JobVars, Variables
 
 # What bends at what price: ours.
@@ -22,14 +22,16 @@ class Aims:
     def __init__(self, variables: Variables) -> None:
         self.v = variables
         self.model = variables.model
-        self.question = variables.question
-        self.bends: dict[Bend, LinearExprT] = {}  # how far each thing bends, in minutes; 0 or 1 for a place or hours
+        self.problem = variables.problem
+        self.violations: dict[
+            Violation, LinearExprT
+        ] = {}  # how far each thing bends, in minutes; 0 or 1 for a place or hours
         self.hours = self._out_of_hours()
         self.courses = self._lateness()
         self.keeps, self.freshness = self._waiting()
 
     def all(self) -> dict[str, LinearExprT]:
-        """By name, in the order of `answer.AIMS`. Made once, since it adds variables."""
+        """By name, in the order of `solution.AIMS`. Made once, since it adds variables."""
         ease = Ease(self.v)
         return {
             "hours": self.hours,
@@ -37,28 +39,28 @@ class Aims:
             "keeps": self.keeps,
             "freshness": self.freshness,
             "company": ease.away_from_guests(),
-            "day": ease.attended_after(self.question.day_begins),
+            "day": ease.attended_after(self.problem.day_begins),
             "busiest": ease.busiest_half_hour(),
             "give": ease.missing_give(),
-            "spared": ease.minutes_of(self.question.spared),
+            "spared": ease.minutes_of(self.problem.spared),
         }
 
     def _above(self, amount: LinearExprT, name: str) -> IntVar:
         """A variable at least `amount` and at least 0; minimised, it is the amount above zero."""
-        over = self.model.new_int_var(0, self.question.horizon, name)
+        over = self.model.new_int_var(0, self.problem.horizon, name)
         self.model.add(over >= amount)
         return over
 
     def _bend(self, kind: Kind, index: int, amount: LinearExprT) -> IntVar:
         over = self._above(amount, f"{kind} {index}")
-        self.bends[Bend(kind, index)] = over
+        self.violations[Violation(kind, index)] = over
         return over
 
     def _out_of_hours(self) -> LinearExprT:
         """Minutes of work outside hours; and what should follow at once but does not, since both should never be."""
         terms: list[LinearExprT] = [j.over * j.over_cost for j in self.v.jobs]
-        self.bends.update({Bend("out-of-hours", n): j.over for n, j in enumerate(self.v.jobs)})
-        for n, order in enumerate(self.question.orders):
+        self.violations.update({Violation("out-of-hours", n): j.over for n, j in enumerate(self.v.jobs)})
+        for n, order in enumerate(self.problem.orders):
             if order.most is not None and order.most == order.least:
                 wait = self.v.jobs[order.second].start - self.v.jobs[order.first].end
                 terms.append(NOT_AT_ONCE * self._bend("not-at-once", n, wait - order.most))
@@ -66,7 +68,7 @@ class Aims:
 
     def _lateness(self) -> LinearExprT:
         terms: list[LinearExprT] = []
-        for n, serving in enumerate(self.question.servings):
+        for n, serving in enumerate(self.problem.servings):
             end = self.v.jobs[serving.job].end
             terms.append(self._bend("late", n, end - serving.wanted))
             terms.append(BEYOND_SLIP * self._above(end - serving.wanted - serving.slip, f"beyond {serving.name}"))
@@ -76,7 +78,7 @@ class Aims:
         """Minutes kept past a limit, and minutes a fresh dish stands past its best."""
         kept: list[LinearExprT] = []
         stale: list[LinearExprT] = []
-        for n, order in enumerate(self.question.orders):
+        for n, order in enumerate(self.problem.orders):
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
             wait = second.start - first.end
             if not order.firm:
@@ -92,33 +94,33 @@ class Aims:
         limits = [way.hold.limit if way.hold else None for way in first.job.ways]
         if all(limit is None for limit in limits):
             return []
-        past = self.model.new_int_var(0, self.question.horizon, "past its limit")
+        past = self.model.new_int_var(0, self.problem.horizon, "past its limit")
         for limit, literal in zip(limits, first.ways, strict=True):
             if limit is not None:
                 self.model.add(past >= wait - limit).only_enforce_if(literal)
-        self.bends[Bend("past-limit", n)] = past
+        self.violations[Violation("past-limit", n)] = past
         if first.kept is self.v.true:
             return [past]
         self.model.add(past >= wait).only_enforce_if(~first.kept)
-        self.bends[Bend("no-place", self.question.orders[n].first)] = 1 - first.kept
+        self.violations[Violation("no-place", self.problem.orders[n].first)] = 1 - first.kept
         return [past, NO_PLACE * (1 - first.kept)]
 
     def prompt(self) -> LinearExprT:
         """Among equals: what nothing at the table waits for, such as clearing, is done at once."""
-        follows = {order.first for order in self.question.orders}
+        follows = {order.first for order in self.problem.orders}
         return LinearExpr.sum([j.start for n, j in enumerate(self.v.jobs) if j.job.early or n not in follows])
 
     def touch(self) -> LinearExprT:
         """Among equals: things wait about as long as is comfortable, neither rushed nor stale."""
         terms: list[LinearExprT] = []
-        for order in self.question.orders:
+        for order in self.problem.orders:
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
             if first.job.fixed is not None or first.job.early:
                 continue
             needs_nobody = all(not way.parts or way.parts[0].offset for way in second.job.ways)
             cushion = 0 if needs_nobody else comfortable_wait(first)
             wait = second.start - first.end
-            off = self.model.new_int_var(0, self.question.horizon, "off")
+            off = self.model.new_int_var(0, self.problem.horizon, "off")
             self.model.add(off >= wait - cushion - order.least)
             self.model.add(2 * (cushion + order.least - wait) <= off)
             terms.append(off)

@@ -1,12 +1,12 @@
-"""Whether a question has an answer in which something does not bend, and nothing dearer bends further than it did."""
+"""Whether a problem has a solution in which something does not bend, and nothing dearer bends further than it did."""
 
 from collections.abc import Callable, Mapping
 
 from ortools.sat.python import cp_model
 from ortools.sat.python.cp_model import CpSolver
 
-from board.schedule.conflicts.bends import Bend
-from board.schedule.question import Question
+from board.schedule.conflicts.violations import Violation
+from board.schedule.problem import Problem
 from board.schedule.solver.aims import Aims
 from board.schedule.solver.limits import Limits
 from board.schedule.solver.variables import Variables
@@ -14,28 +14,28 @@ from board.schedule.solver.variables import Variables
 STEADY = 2.0  # the solver's own steady units of work; far more than it usually needs
 
 
-def can_be_whole(question: Question) -> bool | None:
+def can_be_whole(problem: Problem) -> bool | None:
     """Whether nothing needs to bend at all; None where the search was too long."""
-    return _solved(question, lambda _: 0)
+    return _solved(problem, lambda _: 0)
 
 
-def can(question: Question, bend: Bend, amounts: Mapping[Bend, int]) -> bool | None:
+def can(problem: Problem, violation: Violation, amounts: Mapping[Violation, int]) -> bool | None:
     """True or False where that is proved, None where the search was too long.
 
     `amounts` is how far things bend now; what is as dear as `bend` or dearer may bend no further, the rest freely.
     """
 
-    def at_most(other: Bend) -> int | None:
-        return None if other.level > bend.level else 0 if other == bend else amounts.get(other, 0)
+    def at_most(other: Violation) -> int | None:
+        return None if other.level > violation.level else 0 if other == violation else amounts.get(other, 0)
 
-    return _solved(question, at_most)
+    return _solved(problem, at_most)
 
 
-def _solved(question: Question, at_most: Callable[[Bend], int | None]) -> bool | None:
-    variables = Variables(question)
+def _solved(problem: Problem, at_most: Callable[[Violation], int | None]) -> bool | None:
+    variables = Variables(problem)
     Limits(variables).add()
-    for bend, amount in Aims(variables).bends.items():
-        limit = at_most(bend)
+    for violation, amount in Aims(variables).violations.items():
+        limit = at_most(violation)
         if limit is not None:
             variables.model.add(amount <= limit)
     solver = CpSolver()

@@ -9,23 +9,23 @@ from itertools import combinations
 from ortools.sat.python.cp_model import IntervalVar, LinearExprT, LiteralT
 
 from board.facts.heat import ROOM_CELSIUS
-from board.schedule.question import Demand, OvenUse, Way
+from board.schedule.problem import Demand, OvenUse, Way
 from board.schedule.solver.variables import Spell, Variables
 
 FRONT = "front-of-house"
 
 
 class Limits:
-    """Adds every hard limit of the question to the model."""
+    """Adds every hard limit of the problem to the model."""
 
     def __init__(self, variables: Variables) -> None:
         self.v = variables
         self.model = variables.model
-        self.question = variables.question
+        self.problem = variables.problem
         self.taken: dict[int, list[tuple[Spell, int]]] = {}
         self.in_oven: dict[int, list[tuple[Spell, OvenUse]]] = {}
         self.followers: dict[int, list[int]] = {}
-        for order in self.question.orders:
+        for order in self.problem.orders:
             self.followers.setdefault(order.first, []).append(order.second)
 
     def add(self) -> None:
@@ -41,18 +41,18 @@ class Limits:
         self._an_oven_begins_with_what_it_has()
 
     def _a_job_follows_what_it_waits_for(self) -> None:
-        for order in self.question.orders:
+        for order in self.problem.orders:
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
             if order.firm:
                 self.model.add(second.start >= first.end + order.least)
 
     def _a_course_goes_out_no_earlier_than_wanted(self) -> None:
-        for serving in self.question.servings:
+        for serving in self.problem.servings:
             self.model.add(self.v.jobs[serving.job].end >= serving.wanted)
 
     def _hands_do_one_thing_at_a_time(self) -> None:
         busy: dict[int, list[IntervalVar]] = {}
-        walk = self.question.walk
+        walk = self.problem.walk
         apart: dict[int, list[tuple[IntervalVar, bool]]] = {}
         for variables in self.v.jobs:
             for way, literal in zip(variables.job.ways, variables.ways, strict=True):
@@ -105,7 +105,7 @@ class Limits:
                     continue
                 until = self._last(followers, variables.job.id)
                 start = variables.start + way.minutes
-                size = self.model.new_int_var(0, self.question.horizon, f"hold {variables.job.id}")
+                size = self.model.new_int_var(0, self.problem.horizon, f"hold {variables.job.id}")
                 present = self.v.both(literal, variables.kept)
                 interval = self.model.new_optional_interval_var(start, size, until, present, "hold")
                 self._take(Spell(n, start, until, interval, present, is_hold=True), hold.demands, hold.oven)
@@ -113,13 +113,13 @@ class Limits:
     def _last(self, starts: Sequence[LinearExprT], name: str) -> LinearExprT:
         if len(starts) == 1:
             return starts[0]
-        last = self.model.new_int_var(0, self.question.horizon, f"last of {name}")
+        last = self.model.new_int_var(0, self.problem.horizon, f"last of {name}")
         self.model.add_max_equality(last, starts)
         return last
 
     def _nothing_is_taken_beyond_what_there_is(self) -> None:
         for number, taken in self.taken.items():
-            capacity = self.question.resources[number].capacity
+            capacity = self.problem.resources[number].capacity
             if all(2 * amount > capacity for _, amount in taken):
                 self.model.add_no_overlap([spell.interval for spell, _ in taken])
             else:
@@ -127,12 +127,12 @@ class Limits:
 
     def _an_oven_holds_no_more_than_its_shelves(self) -> None:
         for number, taken in self.in_oven.items():
-            shelves = self.question.ovens[number].shelves
+            shelves = self.problem.ovens[number].shelves
             self.model.add_cumulative([s.interval for s, _ in taken], [use.shelves for _, use in taken], shelves)
 
     def _an_oven_has_one_temperature_at_a_time(self) -> None:
         for number, taken in self.in_oven.items():
-            facts = self.question.ovens[number]
+            facts = self.problem.ovens[number]
             for (one, use), (other, other_use) in combinations(taken, 2):
                 if one.job == other.job or use.agrees(other_use):
                     continue
@@ -146,8 +146,8 @@ class Limits:
                 self.model.add(other.end + change_back <= one.start).only_enforce_if(~first, *present, *back)
 
     def _an_oven_begins_with_what_it_has(self) -> None:
-        for number, has in self.question.ovens_now.items():
-            facts = self.question.ovens[number]
+        for number, has in self.problem.ovens_now.items():
+            facts = self.problem.ovens[number]
             for spell, use in self.in_oven.get(number, []):
                 if use.off or self.v.jobs[spell.job].job.fixed is not None:
                     continue
@@ -157,7 +157,7 @@ class Limits:
                     self.model.add(spell.start >= has.free_from + change).only_enforce_if(spell.literal)
 
     def _a_rest_stays_in_the_oven_of_its_bake(self) -> None:
-        for order in self.question.orders:
+        for order in self.problem.orders:
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
             if order.most != order.least or not any(way.oven for way in first.job.ways):
                 continue  # what else comes just before a rest is no bake
@@ -177,7 +177,7 @@ class Limits:
         """No condition, but for a step that follows at once: there the dial is turned with the food inside."""
         if one.is_hold or other.is_hold:
             return []
-        if not any(o.first == one.job and o.second == other.job and o.most == o.least for o in self.question.orders):
+        if not any(o.first == one.job and o.second == other.job and o.most == o.least for o in self.problem.orders):
             return []
         at_once = self.model.new_bool_var("at once")
         self.model.add(other.start == one.end).only_enforce_if(at_once)

@@ -1,4 +1,4 @@
-"""Question → Answer with OR-Tools CP-SAT: one worker, a fixed seed, so the same question has the same answer.
+"""Problem → Solution with OR-Tools CP-SAT: one worker, a fixed seed, so the same problem has the same solution.
 
 Aims are solved in order and each is fixed before the next. First it is tried whether every costly aim can be nought
 at once, since for a sound plan it can, and nought needs no further proof.
@@ -13,8 +13,8 @@ from dataclasses import dataclass, replace
 from ortools.sat.python import cp_model
 from ortools.sat.python.cp_model import CpSolver, CpSolverSolutionCallback, LinearExprT
 
-from board.schedule.answer import AIMS, COSTLY, AimResult, Answer
-from board.schedule.question import Question
+from board.schedule.problem import Problem
+from board.schedule.solution import AIMS, COSTLY, AimResult, Solution
 from board.schedule.solver.aims import Aims
 from board.schedule.solver.limits import Limits
 from board.schedule.solver.variables import Variables
@@ -27,7 +27,7 @@ LIMIT_SECONDS = 60.0
 
 
 class NoAnswer(Exception):
-    """The time was up, or the search stopped, before any answer was found; not a bug, but rare."""
+    """The time was up, or the search stopped, before any solution was found; not a bug, but rare."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,19 +43,19 @@ Watch = Callable[[Progress], None]
 
 
 def solve(
-    question: Question,
+    problem: Problem,
     limit_seconds: float = LIMIT_SECONDS,
     aims: tuple[str, ...] = AIMS,
     watch: Watch | None = None,
     steady: float = STEADY,
     near: Sequence[int] | None = None,
-) -> Answer:
-    """The best answer found, aim by aim. A KeyboardInterrupt ends the search with the best so far. Raises NoAnswer.
+) -> Solution:
+    """The best solution found, aim by aim. A KeyboardInterrupt ends the search with the best so far. Raises NoAnswer.
 
     `steady` bounds each costly aim in the solver's own units, the same on every machine; `limit_seconds` all of it.
-    `near` are starts, one a job, that an answer is likely to lie near to.
+    `near` are starts, one a job, that a solution is likely to lie near to.
     """
-    return _Search(question, limit_seconds, aims, watch, steady, near).run()
+    return _Search(problem, limit_seconds, aims, watch, steady, near).run()
 
 
 class _Watcher(CpSolverSolutionCallback):
@@ -73,7 +73,7 @@ class _Watcher(CpSolverSolutionCallback):
 class _Search:
     def __init__(
         self,
-        question: Question,
+        problem: Problem,
         limit_seconds: float,
         aims: tuple[str, ...],
         watch: Watch | None,
@@ -81,7 +81,7 @@ class _Search:
         near: Sequence[int] | None,
     ) -> None:
         self.near = near
-        self.question = question
+        self.problem = problem
         self.began = time.perf_counter()
         self.limit = limit_seconds
         self.wanted = aims
@@ -89,11 +89,11 @@ class _Search:
         self.steady = steady
         self.stopped = False
         self.results: list[AimResult] = []
-        self.best: Answer | None = None
+        self.best: Solution | None = None
         self._fresh()
 
     def _fresh(self) -> None:
-        self.variables = Variables(self.question)
+        self.variables = Variables(self.problem)
         Limits(self.variables).add()
         self.aims = Aims(self.variables)
         self.sums = self.aims.all()
@@ -102,7 +102,7 @@ class _Search:
             if job.job.fixed is None:
                 self.model.add_hint(job.start, start)
 
-    def run(self) -> Answer:
+    def run(self) -> Solution:
         rest = [aim for aim in self.wanted if aim not in COSTLY]
         if not self._all_nought(rest[:1]):
             self._fresh()
@@ -194,7 +194,7 @@ class _Search:
         return (found[0] if found else cp_model.UNKNOWN), solver
 
     def _keep(self, solver: CpSolver) -> None:
-        """Remembers the answer, and starts the next level from it."""
+        """Remembers the solution, and starts the next level from it."""
         self.last = solver
         self.model.clear_hints()  # type: ignore[no-untyped-call]  # ortools leaves it untyped
         for index in range(len(self.model.proto.variables)):
@@ -207,7 +207,7 @@ class _Search:
             needs = bool(job.job.ways[ways[-1]].parts)
             who.append(next((h for h, literal in job.who.items() if solver.value(literal)), None) if needs else None)
             kept.append(bool(solver.value(job.kept)))
-        self.best = Answer(tuple(starts), tuple(ways), tuple(who), tuple(kept), (), 0.0)
+        self.best = Solution(tuple(starts), tuple(ways), tuple(who), tuple(kept), (), 0.0)
 
     def _value_now(self, aim: str) -> int:
         expression: LinearExprT = self.sums[aim]

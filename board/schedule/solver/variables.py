@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from ortools.sat.python.cp_model import CpModel, Domain, IntervalVar, IntVar, LinearExpr, LinearExprT, LiteralT
 
-from board.schedule.question import Hand, Job, Question, Way
+from board.schedule.problem import Hand, Job, Problem, Way
 from board.schedule.windows import allowed_starts
 
 
@@ -35,27 +35,27 @@ class Spell:
 
 
 class Variables:
-    """All variables of a question, in a model of their own."""
+    """All variables of a problem, in a model of their own."""
 
-    def __init__(self, question: Question) -> None:
-        self.question = question
+    def __init__(self, problem: Problem) -> None:
+        self.problem = problem
         self.model = CpModel()
         self.true = self.model.new_constant(1)
-        self.jobs = [self._job(n, job) for n, job in enumerate(question.jobs)]
+        self.jobs = [self._job(n, job) for n, job in enumerate(problem.jobs)]
 
     def _job(self, n: int, job: Job) -> JobVars:
         model = self.model
         if job.fixed is not None:
             start = model.new_constant(job.fixed)
         else:
-            start = model.new_int_var(job.earliest, self.question.horizon, f"start {job.id}")
+            start = model.new_int_var(job.earliest, self.problem.horizon, f"start {job.id}")
         ways = self._choice([f"way {w} {job.id}" for w in range(len(job.ways))])
         lengths = {way.minutes for way in job.ways}
         end: LinearExpr | IntVar
         if len(lengths) == 1:
             end = start + lengths.pop()
         else:
-            end = model.new_int_var(0, self.question.horizon + max(lengths), f"end {job.id}")
+            end = model.new_int_var(0, self.problem.horizon + max(lengths), f"end {job.id}")
             for way, literal in zip(job.ways, ways, strict=True):
                 model.add(end == start + way.minutes).only_enforce_if(literal)
         needs_hands = any(way.parts for way in job.ways)
@@ -92,11 +92,11 @@ class Variables:
         pairs: list[tuple[Way, LiteralT, Hand | None, LiteralT]] = []
         for way, literal in zip(job.job.ways, job.ways, strict=True):
             if way.parts:
-                pairs += [(way, literal, self.question.hands[h], who) for h, who in job.who.items()]
+                pairs += [(way, literal, self.problem.hands[h], who) for h, who in job.who.items()]
             else:
                 pairs.append((way, literal, None, self.true))
         for way, literal, hand, who in pairs:
-            windows = allowed_starts(self.question, job.job, way, hand)
+            windows = allowed_starts(self.problem, job.job, way, hand)
             domain = Domain.from_intervals([[a, b - 1] for a, b in windows])
             if domain.is_empty():
                 self.model.add_bool_or(job.over, ~literal, ~who)

@@ -9,7 +9,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from board.checks.allergens.guests_eat import Answer, matrix
-from board.checks.allergens.judged import Verdict
+from board.checks.allergens.verdict import Verdict
 from board.checks.plan.every import check, endangers, stops
 from board.facts.food import ENTRIES
 from board.plan.load import PlanFile, read_plan

@@ -18,7 +18,7 @@ from board.checks.plan.every import check
 from board.checks.sheet.every import safety_check, with_warnings
 from board.plan.load import PlanFile, read_plan
 from board.schedule.solver.solve import solve
-from board.schedule.write_up import make_sheet
+from board.schedule.to_run_sheet import make_sheet
 from board.sheet.run_sheet import RunSheet, Slot
 from tests.plan.test_fuzz import SMALL, mutated, often
 from tests.plan.test_snag import is_safe
@@ -101,7 +101,7 @@ def test_the_small_plan_with_care_is_read() -> None:
 def small() -> tuple[PlanFile, RunSheet]:
     file = read_plan(SMALL, "supper.yaml")
     assert isinstance(file, PlanFile), [snag.render() for snag in file]
-    return file, make_sheet(file, lambda question: solve(question, 5))
+    return file, make_sheet(file, lambda problem: solve(problem, 5))
 
 
 @pytest.mark.parametrize("seed", range(60))

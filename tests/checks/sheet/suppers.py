@@ -6,7 +6,7 @@ from board.checks.sheet.every import safety_check
 from board.plan.load import PlanFile
 from board.plan.snag import Snag
 from board.schedule.solver.solve import solve
-from board.schedule.write_up import make_sheet
+from board.schedule.to_run_sheet import make_sheet
 from board.sheet.run_sheet import RunSheet
 from tests.conftest import read
 

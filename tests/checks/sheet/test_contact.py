@@ -7,7 +7,7 @@ from board.checks.sheet.contact import tools_are_washed_between
 from board.plan.load import PlanFile, read_plan
 from board.plan.snag import Snag
 from board.schedule.solver.solve import solve
-from board.schedule.write_up import make_sheet
+from board.schedule.to_run_sheet import make_sheet
 
 PLAN = """
 event: Supper with one pan

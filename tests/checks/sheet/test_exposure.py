@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from board.checks.sheet.clocks import dish_clocks
 from board.plan.load import PlanFile
 from board.schedule.solver.solve import solve
-from board.schedule.write_up import make_sheet
+from board.schedule.to_run_sheet import make_sheet
 from board.sheet.exposure import exposures, planned, planned_before_cooking
 from board.sheet.run_sheet import CourseSlot, Keeping, RunSheet, Slot, SpoilClock
 from tests.conftest import at, read, slot

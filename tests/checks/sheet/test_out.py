@@ -9,7 +9,7 @@ import pytest
 
 from board.plan.load import PlanFile
 from board.schedule.solver.solve import solve
-from board.schedule.write_up import make_sheet
+from board.schedule.to_run_sheet import make_sheet
 from tests.checks.sheet.suppers import line_of, said, supper, weights
 from tests.conftest import read
 

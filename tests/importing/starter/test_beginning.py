@@ -12,16 +12,16 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from board.app import new_plan as edge
+from board.base.errors import Trouble
 from board.base.plain import one_line
 from board.checks.plan.every import check
 from board.checks.sheet.every import safety_check
-from board.files.desk import Trouble
 from board.importing.starter.answers import Answers, defaults, read_arrival, read_date, read_event, readers
 from board.importing.starter.plan_text import plan_text
 from board.plan.load import PlanFile, read_plan
 from board.schedule.audit.validate import validate
 from board.schedule.solver.solve import solve
-from board.schedule.write_up import make_sheet
+from board.schedule.to_run_sheet import make_sheet
 
 WEDNESDAY = date(2026, 11, 25)
 NOON = datetime(2026, 11, 25, 12, 0, tzinfo=UTC)

@@ -14,7 +14,7 @@ from board.plan.resolve.hours import home_of, hours_of
 from board.plan.resolve.trips import trips
 from board.schedule.audit.validate import validate
 from board.schedule.solver.solve import solve
-from board.schedule.write_up import make_sheet
+from board.schedule.to_run_sheet import make_sheet
 from board.sheet.run_sheet import RunSheet
 from tests.conftest import HEAD
 from tests.plan.test_bad_plans import SOUND, only_this_is_told

@@ -8,7 +8,7 @@ from msgspec.structs import replace
 
 from board.plan.load import PlanFile
 from board.schedule.solver.solve import solve
-from board.schedule.write_up import make_sheet
+from board.schedule.to_run_sheet import make_sheet
 from board.sheet.run_sheet import RunSheet, Slot
 
 Tampered = Callable[[RunSheet], list[str]]

@@ -12,7 +12,7 @@ from msgspec.structs import replace
 
 from board.plan.load import PlanFile
 from board.schedule.audit.validate import validate
-from board.sheet.run_sheet import GivenUp, RunSheet, Use, Wait
+from board.sheet.run_sheet import Dependency, GivenUp, RunSheet, Use
 from tests.schedule.audit.tampering import Tampered, heating_before, minutes, moved, on, says, sheet_of, with_slot
 
 TARTLETS = "onion-and-thyme-tartlets/bake-the-tartlets"
@@ -557,9 +557,9 @@ def test_what_was_not_given_up_is_not_told(snags: Tampered, supper: RunSheet) ->
 # --- waits and give -----------------------------------------------------------------------------------------
 def test_waits_are_true(snags: Tampered, supper: RunSheet) -> None:
     table = supper.by_id()[TABLE]
-    too_long = Wait(after=supper.slots[0].id, anchor="start", minutes=9999, reason="hands")
-    nowhere = Wait(after="jobs/feed-the-cat", anchor="end", minutes=0, reason="order")
-    later = Wait(after=supper.slots[-1].id, anchor="start", minutes=-9999, reason="hands")
+    too_long = Dependency(after=supper.slots[0].id, anchor="start", minutes=9999, reason="hands")
+    nowhere = Dependency(after="jobs/feed-the-cat", anchor="end", minutes=0, reason="order")
+    later = Dependency(after=supper.slots[-1].id, anchor="start", minutes=-9999, reason="hands")
 
     assert says(
         snags(with_slot(supper, TABLE, waits=(*table.waits, too_long))), "lay the table starts", "though it waits"

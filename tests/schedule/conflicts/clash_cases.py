@@ -2,13 +2,13 @@
 
 from board.checks.plan.every import stops
 from board.plan.load import PlanFile
-from board.schedule.asking import ask
 from board.schedule.conflicts.explain import clashes_of
 from board.schedule.conflicts.proposals import Case
 from board.schedule.conflicts.ways_out import Means, WayOut, ways_out
+from board.schedule.formulate import problem_of
 from board.schedule.solver.feasible import can, can_be_whole
 from board.schedule.solver.solve import solve
-from board.schedule.write_up import write_up
+from board.schedule.to_run_sheet import to_run_sheet
 from tests.conftest import read
 
 HEAD = """
@@ -133,21 +133,21 @@ class Worked:
         file = read(self.text)
         assert isinstance(file, PlanFile), file
         self.file = file
-        self.question = ask(file.plan, file.filled)
-        self.answer = solve(self.question)
-        self.clashes = clashes_of(self.question, self.answer, can)
-        self.sheet = write_up(file, self.question, self.answer, self.clashes)
+        self.problem = problem_of(file.plan, file.filled)
+        self.solution = solve(self.problem)
+        self.clashes = clashes_of(self.problem, self.solution, can)
+        self.sheet = to_run_sheet(file, self.problem, self.solution, self.clashes)
 
     def fought_over(self) -> list[set[tuple[str, str | int]]]:
         """Each clash as its steps and the things they take."""
         found = []
         for clash in self.clashes.values():
-            names = {(self.file.filled.tasks[self.question.jobs[t.job].id].node.name, t.what) for t in clash.taken}
+            names = {(self.file.filled.tasks[self.problem.jobs[t.job].id].node.name, t.what) for t in clash.taken}
             if names not in found:
                 found.append(names)
         return found
 
     def ways(self, wanted: int = 50) -> list[WayOut]:
-        case = Case(self.file, self.question, self.answer, self.clashes)
+        case = Case(self.file, self.problem, self.solution, self.clashes)
         means = Means(lambda q, aims: solve(q, 10, aims), can_be_whole, lambda f: not stops(f), lambda _: None)
         return ways_out(self.text, case, self.sheet, wanted, means)

@@ -2,11 +2,11 @@
 
 from collections.abc import Iterator
 
-from board.schedule.answer import Answer
-from board.schedule.asking import ask
-from board.schedule.conflicts.bends import amounts
 from board.schedule.conflicts.clashes import HANDS, clash_behind, letting_go, takings
-from board.schedule.question import Question
+from board.schedule.conflicts.violations import amounts
+from board.schedule.formulate import problem_of
+from board.schedule.problem import Problem
+from board.schedule.solution import Solution
 from board.schedule.solver.feasible import can
 from board.schedule.solver.solve import solve
 from tests.conftest import read
@@ -14,28 +14,28 @@ from tests.schedule.conflicts.clash_cases import HEAD, ONE_PAN, Worked
 from tests.schedule.random_plans import plan_text
 
 
-def clashing_plans(wanted: int) -> Iterator[tuple[Question, Answer]]:
+def clashing_plans(wanted: int) -> Iterator[tuple[Problem, Solution]]:
     for seed in range(60):
         file = read(plan_text(seed, dishes=4))
-        question = ask(file.plan, file.filled)  # type: ignore[union-attr]  # random plans are sound
-        answer = solve(question, 10)
-        if amounts(question, answer):
+        problem = problem_of(file.plan, file.filled)  # type: ignore[union-attr]  # random plans are sound
+        solution = solve(problem, 10)
+        if amounts(problem, solution):
             wanted -= 1
-            yield question, answer
+            yield problem, solution
         if not wanted:
             return
     raise AssertionError("too few random plans clash for the test to mean anything")
 
 
 def test_no_taking_of_a_clash_can_be_spared() -> None:
-    for question, answer in clashing_plans(5):
-        bent = amounts(question, answer)
-        everything = set(takings(question))
-        for bend in list(bent)[:3]:
-            taken = set(clash_behind(question, bend, bent, can).taken)
-            assert can(letting_go(question, everything - taken), bend, bent) is False
+    for problem, solution in clashing_plans(5):
+        bent = amounts(problem, solution)
+        everything = set(takings(problem))
+        for violation in list(bent)[:3]:
+            taken = set(clash_behind(problem, violation, bent, can).taken)
+            assert can(letting_go(problem, everything - taken), violation, bent) is False
             for each in taken:
-                assert can(letting_go(question, (everything - taken) | {each}), bend, bent) is not False
+                assert can(letting_go(problem, (everything - taken) | {each}), violation, bent) is not False
 
 
 def test_what_time_alone_forbids_is_no_fight() -> None:
@@ -58,7 +58,7 @@ courses:
 """
     )
 
-    late = next(bend for bend in worked.clashes if bend.kind == "late")
+    late = next(violation for violation in worked.clashes if violation.kind == "late")
     assert worked.clashes[late].taken == ()
     assert "the hours given begin only then" in worked.sheet.given_up[0].why
 

@@ -1,0 +1,44 @@
+"""Before a live evening on a plan with something that must be mended before anybody eats: the host reads it, and types
+a word. No key is pressed by mistake into a word."""
+
+from collections.abc import Callable
+from pathlib import Path
+
+from board.base import words
+from board.base.errors import Trouble
+from board.base.exits import ExitCode
+from board.base.plain import one_line
+from board.evening.fold import fold_all
+from board.evening.state import begin
+from board.log.read import NoLog, read_log
+from board.sheet.run_sheet import RunSheet
+
+
+def ask_about_stops(sheet: RunSheet, path: Path | None, ask: Callable[[str], str] = input) -> bool:
+    """Whether the host was asked, and begins all the same; False where there is nothing to ask, or it was accepted in
+    the evening that the log at `path` holds. Raises Trouble where the host does not begin."""
+    stops = _open_stops(sheet, path)
+    if not stops:
+        return False
+    print(words.STOPS_HEAD)
+    for stop in stops:
+        print(f"  {words.stop_line(one_line(stop))}")
+    try:
+        typed = ask(words.STOPS_ASK)
+    except EOFError:
+        typed = ""
+    if typed.strip() != words.UNDERSTOOD:
+        raise Trouble(words.STOPS_NOT_ACCEPTED, ExitCode.STOP)
+    return True
+
+
+def _open_stops(sheet: RunSheet, path: Path | None) -> tuple[str, ...]:
+    """Those of the evening in the log where there is one, else the sheet's; none that were accepted."""
+    try:
+        contents = read_log(path.read_bytes(), path.name) if path is not None and path.is_file() else None
+    except (OSError, NoLog):
+        contents = None  # whoever opens it says why it cannot be
+    if contents is None:
+        return sheet.stops
+    state = fold_all(begin(contents.opened.sheet), [contents.opened, *contents.events])
+    return () if state.stops_accepted == state.sheet.stops else state.sheet.stops

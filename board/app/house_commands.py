@@ -1,0 +1,142 @@
+"""Commands about house and guests: who may eat what, the table, what to buy, a calendar, dishes and plans begun."""
+
+import argparse
+import json
+import sys
+from typing import TYPE_CHECKING
+
+from board.app.terminal import has_terminal, tell, working
+from board.base import words
+from board.base.exits import ExitCode
+
+if TYPE_CHECKING:
+    pass
+
+
+def guests(arguments: argparse.Namespace) -> int:
+    from board.checks.allergens.guests_eat import matrix
+    from board.files.plans import read_plan_file
+    from board.output.guests import guests_form, guests_markdown, print_guests
+    from board.output.tables import console
+
+    plan = read_plan_file(arguments.plan)
+    found = matrix(plan)
+    if arguments.json:
+        print(json.dumps(guests_form(plan.plan.event, found), ensure_ascii=False, indent=2))
+    elif arguments.markdown:
+        print(guests_markdown(plan.plan.event, found))
+    else:
+        print_guests(plan.plan.event, found, console())
+    return ExitCode.DONE
+
+
+def table(arguments: argparse.Namespace) -> int:
+    from board.base.errors import Trouble
+    from board.files.plans import read_plan_file
+    from board.output.table import NoSuchCourse, table_leaf
+    from board.output.table_out import print_table, table_form, table_markdown
+    from board.output.tables import console
+
+    plan = read_plan_file(arguments.plan).plan
+    try:
+        leaf = table_leaf(plan, arguments.course)
+    except NoSuchCourse as wrong:
+        raise Trouble(words.table_no_course(wrong.name, wrong.known, wrong.meant), ExitCode.USAGE) from None
+    if arguments.json:
+        print(json.dumps(table_form(plan, leaf), ensure_ascii=False, indent=2))
+    elif arguments.markdown:
+        print(table_markdown(leaf), end="")
+    else:
+        print_table(leaf, console())
+    return ExitCode.DONE
+
+
+def provisions(arguments: argparse.Namespace) -> int:
+    from board.app.timetables import sheet_of
+    from board.base.errors import Trouble
+    from board.files.pantry import in_the_house
+    from board.files.plans import read_plan_file
+    from board.output.provisions import print_provisions, provisions_form, provisions_markdown
+    from board.output.tables import console
+    from board.shopping.errands import provisions
+
+    if arguments.tick and not has_terminal():
+        raise Trouble(words.NO_TERMINAL_TICK)
+    plan = read_plan_file(arguments.plan)
+    house = in_the_house(plan, arguments.plan)
+    with working():
+        found = provisions(plan, sheet_of(arguments.plan, plan=plan), house)
+    if arguments.tick:
+        from board.app.sessions import run_ticking
+
+        run_ticking(found, arguments.plan)
+    elif arguments.html is not None:
+        from board.base.plain import one_line
+        from board.files.whole import write_over
+        from board.output.frame import is_page
+        from board.output.provisions_page import provisions_page
+
+        write_over(arguments.html, provisions_page(found, arguments.paper).encode(), is_page, words.not_overwritten)
+        print(words.page_written(one_line(arguments.html)))
+    elif arguments.json:
+        print(json.dumps(provisions_form(found), ensure_ascii=False, indent=2))
+    elif arguments.markdown:
+        print(provisions_markdown(found))
+    else:
+        print_provisions(found, console())
+    return ExitCode.DONE
+
+
+def calendar(arguments: argparse.Namespace) -> int:
+    from board.app.timetables import sheet_of
+
+    with working():
+        sheet = sheet_of(arguments.plan)
+
+    from board.base.clock import WallClock
+    from board.base.plain import one_line
+    from board.files.whole import write_over
+    from board.output.calendar import calendar, is_calendar
+
+    if sheet.stops:
+        tell(words.stops_rehearsed([one_line(stop) for stop in sheet.stops]))
+    data = calendar(sheet, WallClock().now())
+    if arguments.output is None:
+        sys.stdout.buffer.write(data)  # as it is: its lines end in CRLF on every system
+    else:
+        write_over(arguments.output, data, is_calendar, words.not_a_calendar)
+        tell(words.written_to(one_line(arguments.output)))
+    return ExitCode.DONE
+
+
+def dish(arguments: argparse.Namespace) -> int:
+    from board.base.errors import Trouble
+    from board.base.plain import one_line
+    from board.files.plans import read_bytes
+    from board.importing.recipe.dish import dish_from
+    from board.importing.recipe.documents import NotARecipe
+
+    shown = one_line(arguments.recipe)
+    try:
+        dish = dish_from(read_bytes(arguments.recipe))
+    except NotARecipe as wrong:
+        raise Trouble(words.no_recipe(shown, str(wrong)), code=ExitCode.STOP) from None
+    if dish.recipes > 1:
+        tell(words.recipe_several(shown, dish.recipes, dish.name))
+    if arguments.output is None:
+        sys.stdout.buffer.write(dish.text.encode())  # as a plan file is, whatever the terminal's encoding
+    else:
+        from board.files.whole import write_new
+
+        write_new(arguments.output, dish.text.encode())
+        tell(words.dish_written(one_line(arguments.output)))
+    return ExitCode.DONE
+
+
+def new(arguments: argparse.Namespace) -> int:
+    from board.app.new_plan import new_plan
+    from board.base.clock import WallClock
+
+    given = {option: getattr(arguments, option) for option in words.NEW_ASKS}
+    print(new_plan(arguments.file, given, WallClock().now(), input if has_terminal() else None, print))
+    return ExitCode.DONE

@@ -1,0 +1,148 @@
+"""What lessons bring: how often each course is on time, and what begins at another time, by timetables worked out."""
+
+from collections.abc import Mapping, Sequence
+from contextlib import suppress
+from dataclasses import dataclass
+
+from board.app.learning import Learning, changed
+from board.app.timetables import Telling, sheet_of
+from board.base import words
+from board.base.errors import Trouble
+from board.learning.changes import Lesson, taught
+from board.learning.moves import Move, moved_most, moves
+from board.sheet.run_sheet import RunSheet
+
+PLAYED_EVENINGS, SEED = 4_000, 1
+LEAST_SHARE = 0.01  # of the evenings; less changes nothing a host would notice
+MOST_ALONE = 5  # worked out each by itself, unless all are asked for
+ALONE_SECONDS = 10.0
+
+Shares = Mapping[str, float]
+
+
+@dataclass(frozen=True, slots=True)
+class CourseEffect:
+    """The share of evenings in which a course is on time: by the plan, by it with what was learned, worked out anew
+    (None: not worked out)."""
+
+    name: str
+    by_plan: float
+    as_learned: float
+    anew: float | None
+
+
+@dataclass(frozen=True, slots=True)
+class Alone:
+    """A lesson by itself, by its number from 1: the courses whose odds it changes, what of its own work then begins at
+    another time, and what then must be mended before anybody eats, or is given up. `found`: whether it was worked out
+    and there is a timetable."""
+
+    number: int
+    lesson: Lesson
+    courses: tuple[CourseEffect, ...]
+    found: bool = False
+    moved: Move | None = None
+    given_up: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class Effect:
+    """What lessons bring together, and each alone (those that change a course's odds, the worst first). `given_up`:
+    what the new timetable gives up and the present does not; `no_longer`: the other way round; `moved`: what then
+    begins at another time; `stopped`: why the plan with all of them has no timetable; `stops`: what must then be mended
+    before anybody eats, and not now; `proved`: whether the new timetable is known to be the best."""
+
+    courses: tuple[CourseEffect, ...]
+    alone: tuple[Alone, ...]
+    given_up: tuple[str, ...] = ()
+    no_longer: tuple[str, ...] = ()
+    moved: tuple[Move, ...] = ()
+    stopped: str | None = None
+    stops: tuple[str, ...] = ()
+    proved: bool = True
+
+
+def effect(learning: Learning, taken: Sequence[Lesson], limit: float | None = None, *, each: bool = False) -> Effect:
+    """What these lessons bring to the plan; `each`: every one that matters is worked out by itself. Raises Trouble."""
+    before = sheet_of(learning.path, plan=learning.file, limit=limit)
+    after: RunSheet | None = None
+    stopped = None
+    try:
+        after = _anew(learning, taken, limit)
+    except Trouble as trouble:
+        stopped = str(trouble)
+
+    from board.odds.many import on_time  # after the sheets: what cannot be planned is told without waiting for numpy
+
+    def shares(sheet: RunSheet) -> Shares:
+        return on_time(sheet, PLAYED_EVENINGS, SEED)
+
+    by_plan, as_learned = shares(before), shares(taught(before, taken))
+    anew = shares(after) if after is not None else {}
+    numbers = {lesson.name: n for n, lesson in enumerate(learning.found.lessons, 1)}
+    alone = [
+        Alone(numbers[lesson.name], lesson, courses)
+        for lesson in taken
+        if (courses := _changed_odds(by_plan, shares(taught(before, [lesson]))))
+    ]
+    alone.sort(key=lambda a: (-_most(a), a.number))
+    if len(taken) > 1:
+        seconds = min(limit or ALONE_SECONDS, ALONE_SECONDS)
+        tried = len(alone) if each else min(len(alone), MOST_ALONE)
+        with Telling() as telling:
+            for n, one in enumerate(alone[:tried]):
+                telling.trying(words.trying_alone(n + 1, tried, one.lesson.name))
+                with suppress(Trouble):
+                    other = _anew(learning, [one.lesson], seconds)
+                    alone[n] = _worked_out(one, before, other, shares(other))
+    gone = {each.what for each in before.given_up}
+    there = {each.what for each in after.given_up} if after is not None else gone
+    return Effect(
+        courses=tuple(CourseEffect(name, by_plan[name], as_learned[name], anew.get(name)) for name in by_plan),
+        alone=tuple(alone),
+        given_up=tuple(sorted(there - gone)),
+        no_longer=tuple(sorted(gone - there)),
+        moved=moves(before, after) if after is not None else (),
+        stopped=stopped,
+        stops=_new_stops(before, after) if after is not None else (),
+        proved=after is None or after.proved,
+    )
+
+
+def stops_taken_up(learning: Learning, limit: float | None = None) -> tuple[str, ...]:
+    """What must be mended before anybody eats in the plan as it now stands in its file, and not before it was changed.
+    Raises Trouble."""
+    return _new_stops(sheet_of(learning.path, plan=learning.file, limit=limit), sheet_of(learning.path, limit=limit))
+
+
+def _new_stops(before: RunSheet, after: RunSheet) -> tuple[str, ...]:
+    return tuple(stop for stop in after.stops if stop not in before.stops)
+
+
+def _anew(learning: Learning, taken: Sequence[Lesson], limit: float | None) -> RunSheet:
+    """The timetable of the plan with these lessons in it."""
+    _, file = changed(learning, taken)
+    return sheet_of(learning.path, plan=file, limit=limit)
+
+
+def _changed_odds(by_plan: Shares, as_learned: Shares) -> tuple[CourseEffect, ...]:
+    return tuple(
+        CourseEffect(name, share, as_learned[name], None)
+        for name, share in by_plan.items()
+        if abs(as_learned[name] - share) >= LEAST_SHARE
+    )
+
+
+def _most(alone: Alone) -> float:
+    return max(abs(each.by_plan - each.as_learned) for each in alone.courses)
+
+
+def _worked_out(alone: Alone, before: RunSheet, after: RunSheet, shares: Shares) -> Alone:
+    """One that gives up what the present timetable does not, unproved, is no answer: the time was too short for it."""
+    gone = {each.what for each in before.given_up}
+    more = (*_new_stops(before, after), *(each.what for each in after.given_up if each.what not in gone))
+    if more and not after.proved:
+        return alone
+    courses = tuple(CourseEffect(c.name, c.by_plan, c.as_learned, shares[c.name]) for c in alone.courses)
+    moved = moved_most(before, after, alone.lesson.about)
+    return Alone(alone.number, alone.lesson, courses, found=True, moved=moved, given_up=more)

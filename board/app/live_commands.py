@@ -1,0 +1,86 @@
+"""Commands of the evening itself: live, rehearse, watch."""
+
+import argparse
+from typing import TYPE_CHECKING
+
+from board.app.terminal import has_terminal, tell, working
+from board.base import words
+from board.base.exits import ExitCode
+
+if TYPE_CHECKING:
+    from board.app.sessions import Dress
+
+
+def live(arguments: argparse.Namespace) -> int:
+    from datetime import timedelta
+
+    _without_collecting()
+    from board.app.sessions import planned_or_begun, run_board
+    from board.base.clock import WallClock
+    from board.base.errors import Trouble
+    from board.files.paths import live_log
+
+    _needs_terminal()
+    with working():
+        sheet, usable = planned_or_begun(arguments.plan, arguments.log)
+    path = None if arguments.no_log else arguments.log or live_log(sheet)
+    clock = WallClock()
+    if not (path and path.exists()) and clock.now() > max(slot.end for slot in sheet.slots) + timedelta(hours=12):
+        raise Trouble(words.long_past(sheet.date))
+    run_board(sheet, path, clock, _dress(arguments), plan=arguments.plan, usable=usable)
+    return ExitCode.DONE
+
+
+def _dress(arguments: argparse.Namespace) -> "Dress":
+    from board.app.sessions import Dress
+
+    return Dress(bell=not arguments.no_bell, theme=arguments.theme, say=arguments.say)
+
+
+def _without_collecting() -> None:
+    """Python's collector finds nothing while modules load, and looks all the same; the board switches it on again."""
+    import gc
+
+    gc.disable()
+
+
+def _needs_terminal() -> None:
+    from board.base.errors import Trouble
+
+    if not has_terminal():
+        raise Trouble(words.NO_TERMINAL)
+
+
+def rehearse(arguments: argparse.Namespace) -> int:
+    _without_collecting()
+    from board.app.sessions import first_moment, night_of, play_plainly, run_board
+    from board.app.timetables import sheet_of
+    from board.base.clock import VirtualClock
+    from board.base.plain import one_line
+    from board.files.paths import rehearsal_log
+
+    with working():
+        sheet = sheet_of(arguments.plan)
+    if sheet.stops:
+        tell(words.stops_rehearsed([one_line(stop) for stop in sheet.stops]))
+    start = first_moment(sheet, arguments.start)
+    plain = arguments.plain or not has_terminal()
+    night = None if arguments.mishaps is None else night_of(arguments.plan, arguments.mishaps, arguments.seed)
+    fresh = plain or arguments.fresh or arguments.start is not None or night is not None
+    path = arguments.log or rehearsal_log(sheet, fresh=fresh)
+    if plain:
+        for line in play_plainly(sheet, path, start, night):
+            print(line)
+    else:
+        clock = VirtualClock(start, arguments.speed)
+        path = None if arguments.no_log else path
+        run_board(sheet, path, clock, _dress(arguments), plan=arguments.plan, wish=night)
+    return ExitCode.DONE
+
+
+def watch(arguments: argparse.Namespace) -> int:
+    from board.app.sessions import run_watch
+
+    _needs_terminal()
+    run_watch(arguments.log, arguments.who, arguments.theme)
+    return ExitCode.DONE

@@ -1,0 +1,152 @@
+"""Commands after an evening: review, lessons, the book, logs; and the schemas."""
+
+import argparse
+import json
+import sys
+from typing import TYPE_CHECKING
+
+from board.app.terminal import tell, working
+from board.base import words
+from board.base.exits import ExitCode
+
+if TYPE_CHECKING:
+    from board.app.learning import Learning
+
+
+def review(arguments: argparse.Namespace) -> int:
+    from board.app.reading_logs import look_back_on, write_page
+    from board.base.plain import one_line
+    from board.output.evenings import evening_form, print_evening, print_evenings
+    from board.output.tables import console
+
+    evenings, unreadable = look_back_on(arguments.logs, odds=arguments.odds)
+    for why in unreadable:
+        tell(why)
+    if not evenings:
+        return ExitCode.FAILED
+    for each in evenings:
+        if each.dropped:
+            print(one_line(each.dropped), file=sys.stderr)
+    if arguments.html is not None:
+        write_page(arguments.html, evenings, arguments.paper)
+        print(words.page_written(one_line(arguments.html)))
+    elif arguments.json:
+        forms = [evening_form(each) for each in evenings]
+        print(json.dumps(forms[0] if len(forms) == 1 else forms, ensure_ascii=False, indent=2))
+    elif len(evenings) == 1:
+        print_evening(evenings[0], console())
+    else:
+        print_evenings(evenings, console())
+    return ExitCode.FAILED if unreadable else ExitCode.DONE
+
+
+def lessons(arguments: argparse.Namespace) -> int:
+    from board.base.errors import Trouble
+    from board.files.plans import read_plan_file
+
+    if arguments.book:
+        return _book(arguments)
+    if arguments.plan is None or (arguments.into_book and arguments.take is not None):
+        raise Trouble(words.BOOK_NEEDS_PLAN if arguments.plan is None else words.BOOK_OR_PLAN, ExitCode.USAGE)
+
+    from board.app.learning import add_to_book, all_evenings, chosen, learn_from, read_evenings, take
+    from board.base.plain import one_line
+    from board.output.lessons import lessons_form, print_lessons
+    from board.output.tables import console
+    from board.output.ways import print_taken
+
+    read_plan_file(arguments.plan)  # what is wrong with the plan is told before what is wrong with a log
+    evenings, said = read_evenings(arguments.logs) if arguments.logs else all_evenings()
+    for each in said:
+        tell(each)
+    learning = learn_from(arguments.plan, evenings)
+    if arguments.into_book:
+        added, book = add_to_book(learning, evenings)
+        print(words.book_added(added.fresh, added.known, added.rehearsals))
+        print(words.book_lies_at(one_line(book)))
+        return ExitCode.DONE
+    if arguments.take is not None:
+        lines, copy = take(learning, chosen(learning, arguments.take or None))
+        print_taken(lines, str(arguments.plan), console())
+        print(words.backup_lies_at(one_line(copy)))
+        return ExitCode.DONE if arguments.no_effect else _taken_up(learning, arguments.limit)
+    brings, trouble = None, None
+    if learning.found.lessons and not arguments.no_effect:
+        from board.app.impact import effect  # only here: it waits for the solver
+
+        try:
+            with working():
+                brings = effect(learning, learning.found.lessons, arguments.limit, each=arguments.each)
+        except Trouble as wrong:  # what was learned is told all the same
+            trouble = wrong
+    if arguments.json:
+        print(json.dumps(lessons_form(learning.found, brings), ensure_ascii=False, indent=2))
+    else:
+        print_lessons(learning.file.plan.event, learning.found, brings, str(arguments.plan), console())
+    if trouble is not None:
+        sys.stdout.flush()
+        raise trouble
+    return ExitCode.DONE
+
+
+def _taken_up(learning: "Learning", limit: float | None) -> int:
+    """Says what taking up lessons has brought that must be mended before anybody eats."""
+    from board.app.impact import stops_taken_up  # only here: it waits for the solver
+
+    sys.stdout.flush()
+    with working():
+        stops = stops_taken_up(learning, limit)
+    if not stops:
+        return ExitCode.DONE
+    tell(words.TAKEN_STOPS)
+    for stop in stops:
+        tell(f"  {stop}")
+    return ExitCode.STOP
+
+
+def _book(arguments: argparse.Namespace) -> int:
+    from board.app.learning import the_book
+    from board.base.errors import Trouble
+    from board.base.plain import one_line
+    from board.output.book import book_form, print_book
+    from board.output.tables import console
+
+    if arguments.plan is not None or arguments.take is not None or arguments.into_book:
+        raise Trouble(words.BOOK_ALONE, ExitCode.USAGE)
+    book, path = the_book()
+    if arguments.json:
+        print(json.dumps(book_form(book), ensure_ascii=False, indent=2))
+    else:
+        print_book(book, one_line(path), console())
+    return ExitCode.DONE
+
+
+def logs(arguments: argparse.Namespace) -> int:
+    from board.app.reading_logs import anonymise, csv_of, listed
+    from board.output.evenings import print_logs
+    from board.output.tables import console
+
+    if arguments.anonymise is not None:
+        names = [name for name in arguments.names.split(",") if name.strip()]
+        print(anonymise(arguments.anonymise, arguments.out, names, arguments.plan, notes=arguments.keep_notes))
+    elif arguments.csv:
+        sys.stdout.write(csv_of(arguments.logs))
+    else:
+        found, unreadable = listed(arguments.logs)
+        print_logs(found, console())
+        for why in unreadable:
+            tell(why)
+        return ExitCode.FAILED if unreadable else ExitCode.DONE
+    return ExitCode.DONE
+
+
+def schema(arguments: argparse.Namespace) -> int:
+    if arguments.log:
+        from board.log.share import schema
+
+        print(json.dumps(schema(), ensure_ascii=False, indent=2))
+        return ExitCode.DONE
+    from board.plan.schema import json_schema
+
+    print(json.dumps(json_schema(), ensure_ascii=False, indent=2))
+    return ExitCode.DONE

@@ -1,0 +1,152 @@
+"""Commands before the evening: check, sheet in all its forms, odds. Each calls the rooms and says what came of it."""
+
+import argparse
+import json
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from board.app.terminal import tell, working
+from board.base import words
+from board.base.exits import ExitCode
+
+if TYPE_CHECKING:
+    from board.plan.load import PlanFile
+    from board.plan.snag import Snag
+    from board.sheet.run_sheet import RunSheet
+
+
+def check(arguments: argparse.Namespace) -> int:
+    from board.files.plans import read_plan_file
+    from board.output.check import print_check
+    from board.plan.snag import Weight
+
+    plan = read_plan_file(arguments.plan)
+    snags, sheet = assessed(plan, arguments.plan, arguments.limit)
+    print_check(plan, snags, sheet)
+    stopped = any(snag.weight is Weight.STOP for snag in snags)
+    return ExitCode.STOP if stopped else ExitCode.DONE
+
+
+def assessed(plan: "PlanFile", path: Path, limit: float | None = None) -> "tuple[list[Snag], RunSheet | None]":
+    """What there is to mend, heaviest first; and the timetable, where nothing stops it."""
+    from board.app.timetables import sheet_of
+    from board.checks.plan.every import check, stops
+    from board.checks.sheet.every import safety_check
+    from board.plan.snag import in_order
+
+    snags = check(plan)
+    if stops(plan):
+        return snags, None
+    with working():
+        sheet = sheet_of(path, plan=plan, limit=limit)
+    return in_order([*snags, *safety_check(plan, sheet)]), sheet
+
+
+def sheet(arguments: argparse.Namespace) -> int:
+    from board.app.timetables import sheet_of
+    from board.files.plans import read_plan_file
+    from board.output.sheet import print_sheet
+    from board.output.tables import console
+
+    if arguments.take is not None or arguments.ways_out is not None:
+        return _ways_out(arguments)
+    with working():
+        plan = read_plan_file(arguments.plan) if arguments.json else None
+        sheet = sheet_of(arguments.plan, plan=plan, fresh=arguments.fresh, limit=arguments.limit)
+    if plan is not None:
+        from board.base.plain import one_line
+        from board.checks.sheet.clocks import clocks_form
+        from board.schedule.audit.validate import validate
+        from board.sheet.run_sheet import outside_form
+
+        wrong = validate(plan, sheet)
+        for each in wrong:
+            tell(one_line(each))
+        form = {**outside_form(sheet, valid=not wrong), "clocks": clocks_form(sheet)}
+        print(json.dumps(form, ensure_ascii=False, indent=2))
+    elif arguments.why is not None:
+        _why(sheet, arguments.why)
+    elif arguments.whom is not None or arguments.markdown or arguments.html is not None:
+        _leaves(sheet, arguments)
+    else:
+        print_sheet(sheet, arguments.by, console())
+        if sheet.given_up:
+            print(words.ask_for_ways(arguments.plan))
+    return ExitCode.DONE
+
+
+def _leaves(sheet: "RunSheet", arguments: argparse.Namespace) -> None:
+    """The sheet for the wall or for people: in the terminal, as Markdown, or as a page to print."""
+    from board.base.errors import Trouble
+    from board.base.plain import one_line
+    from board.files.whole import write_over
+    from board.output.frame import is_page
+    from board.output.leaves import WALL, NoSuchPerson, leaves
+    from board.output.markdown import markdown
+    from board.output.page import page
+    from board.output.sheet import print_leaves
+    from board.output.tables import console
+
+    whom = arguments.whom or WALL
+    try:
+        found = leaves(sheet, whom)
+    except NoSuchPerson as wrong:
+        known = tuple(one_line(name) for name in wrong.known)
+        raise Trouble(words.no_such_person(one_line(wrong.name, 60), known), ExitCode.USAGE) from None
+    if arguments.html is not None:
+        made = page(found, arguments.paper, wall=whom == WALL).encode()
+        write_over(arguments.html, made, is_page, words.not_overwritten)
+        print(words.page_written(one_line(arguments.html)))
+    elif arguments.markdown:
+        print(markdown(found), end="")
+    else:
+        print_leaves(found, console())
+
+
+def _ways_out(arguments: argparse.Namespace) -> int:
+    """The sheet with ways out of what it gives up; or the plan with one of them written into it."""
+    from board.app.resolve_conflicts import find_ways, take
+    from board.output.sheet import print_sheet
+    from board.output.tables import console
+    from board.output.ways import print_taken, print_ways
+
+    out = console()
+    with working():
+        mending = find_ways(arguments.plan, max(arguments.ways_out or 0, arguments.take or 0), arguments.limit)
+    if arguments.take is None:
+        print_sheet(mending.sheet, arguments.by, out)
+        print_ways(mending.ways, str(arguments.plan), out)
+        return ExitCode.DONE
+    lines = take(arguments.plan, mending, arguments.take)
+    print_taken(lines, str(arguments.plan), out)
+    return ExitCode.DONE
+
+
+def _why(sheet: "RunSheet", name: str) -> None:
+    from board.base.errors import Trouble
+    from board.base.plain import plain
+    from board.sheet.why import NotFound, find, why
+
+    try:
+        lines = why(sheet, find(sheet, name))
+    except NotFound as wrong:
+        raise Trouble(plain(wrong)) from None
+    print("\n".join(plain(line) for line in lines))
+
+
+def odds(arguments: argparse.Namespace) -> int:
+    from board.app.timetables import sheet_of
+
+    with working():
+        sheet = sheet_of(arguments.plan)
+
+    from board.odds.many import odds  # after the sheet: what cannot be planned is told without waiting for numpy
+    from board.output.odds import odds_form, print_odds
+    from board.output.tables import console
+
+    found = odds(sheet, arguments.evenings, arguments.seed)
+    if arguments.json:
+        print(json.dumps(odds_form(found), ensure_ascii=False, indent=2))
+    else:
+        print_odds(found, console())
+    return ExitCode.DONE

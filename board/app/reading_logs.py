@@ -1,0 +1,160 @@
+"""Run logs taken from their files: listed, looked back on, handed on. Raises Trouble for what cannot be read."""
+
+from collections.abc import Callable, Sequence
+from contextlib import suppress
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING, TypeVar
+
+from board.base import words
+from board.base.errors import Trouble
+from board.base.plain import one_line
+from board.evening.fold import fold_all
+from board.evening.state import begin
+from board.files.paths import logs_folder
+from board.files.plans import read_bytes, read_plan_file
+from board.files.whole import write_new, write_over
+from board.log.read import LogContents, NoLog, read_log
+from board.log.share import as_csv, as_lines, without_names
+from board.review.measure import Review, measured
+from board.review.trace import Answer, Traced, answered_late, away_planned_and_actual, traced
+
+if TYPE_CHECKING:
+    from board.output.frame import PaperSize
+
+PLAYED_EVENINGS, SEED = 4_000, 1
+T = TypeVar("T")
+
+
+@dataclass(frozen=True)
+class LookedBack:
+    """One evening: its review, what made courses late, late answers, minutes away from the guests (planned, actual),
+    the share of evenings in which each course was to be expected within 5 min (None: not asked), and what was left of
+    a damaged log."""
+
+    path: Path
+    date: str
+    review: Review
+    traced: tuple[Traced, ...]
+    answers: tuple[Answer, ...]
+    away: tuple[int, int]
+    chances: dict[str, float] | None = None
+    dropped: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Listed:
+    """A log in a list. `late`: of its latest course, None where none was served."""
+
+    path: Path
+    date: str
+    plan: str
+    rehearsal: bool
+    ended: str
+    late: int | None
+
+
+def contents_of(path: Path) -> LogContents:
+    """The sound part of a log. Raises Trouble."""
+    try:
+        return read_log(read_bytes(path), one_line(path))
+    except NoLog as wrong:
+        raise Trouble(one_line(wrong)) from None
+
+
+def look_back_on(paths: Sequence[Path], *, odds: bool = False) -> tuple[list[LookedBack], list[str]]:
+    """Each evening whose log can be read, and why the others cannot. Raises Trouble where it is the only one."""
+    return _each(paths, lambda path: look_back(path, odds=odds))
+
+
+def _each(paths: Sequence[Path], read: Callable[[Path], T]) -> tuple[list[T], list[str]]:
+    found, wrong = [], []
+    for path in paths:
+        try:
+            found.append(read(path))
+        except Trouble as trouble:
+            if len(paths) == 1:
+                raise
+            wrong.append(str(trouble))
+    return found, wrong
+
+
+def look_back(path: Path, *, odds: bool = False) -> LookedBack:
+    """An evening out of its log. Raises Trouble."""
+    contents = contents_of(path)
+    sheet = contents.opened.sheet
+    state = fold_all(begin(sheet), [contents.opened, *contents.events])
+    chances = None
+    if odds:
+        from board.odds.many import on_time  # only where asked for: nothing else here needs arrays
+
+        chances = on_time(sheet, PLAYED_EVENINGS, SEED)
+    return LookedBack(
+        path=path,
+        date=sheet.date,
+        review=measured(state, contents.opened),
+        traced=tuple(traced(state)),
+        answers=tuple(answered_late(state)),
+        away=away_planned_and_actual(state),
+        chances=chances,
+        dropped=contents.dropped,
+    )
+
+
+def listed(paths: Sequence[Path]) -> tuple[list[Listed], list[str]]:
+    """These logs, or all in the usual folder, by date, and why others cannot be read; in the folder, what is no log is
+    passed over. Raises Trouble where the only one named cannot be."""
+    found, wrong = _each(paths, _listed) if paths else _in_folder()
+    return sorted(found, key=lambda each: (each.date, str(each.path))), wrong
+
+
+def _in_folder() -> tuple[list[Listed], list[str]]:
+    found = []
+    for path in sorted(logs_folder().glob("*.jsonl")):
+        with suppress(Trouble):
+            found.append(_listed(path))
+    return found, []
+
+
+def _listed(path: Path) -> Listed:
+    contents = contents_of(path)
+    opened = contents.opened
+    review = measured(fold_all(begin(opened.sheet), [opened, *contents.events]), opened)
+    ended = words.LOG_CLOSED if review.closed else words.LOG_OPEN
+    if contents.damage is not None:
+        ended = words.LOG_NEWER if contents.damage == "newer" else words.LOG_DAMAGED
+    late = [course.late_minutes for course in review.courses if course.late_minutes is not None]
+    return Listed(path, opened.sheet.date, review.plan, opened.rehearsal, ended, max(late, default=None))
+
+
+def csv_of(paths: Sequence[Path]) -> str:
+    """Every event of these logs, or of all in the usual folder, as one table. Raises Trouble."""
+    logs = []
+    for path in paths or [each.path for each in listed(())[0]]:
+        contents = contents_of(path)
+        logs.append((path.name, [contents.opened, *contents.events]))
+    return as_csv(logs)
+
+
+def anonymise(path: Path, out: Path | None, names: Sequence[str], plan: Path | None, *, notes: bool) -> str:
+    """Writes a copy of a log without names into a new file; what to say of it. Raises Trouble."""
+    if out is None:
+        raise Trouble(words.ANONYMISE_NEEDS_OUT, code=64)
+    if plan is not None:
+        names = [*names, *(guest.name for guest in read_plan_file(plan).plan.guests if guest.count == 1)]
+    # The host is a pair of hands; numbers of others are no names.
+    names = [name for name in names if name.casefold() != "host"]
+    if not names:
+        raise Trouble(words.ANONYMISE_NEEDS_NAMES, code=64)
+    contents = contents_of(path)
+    events = without_names([contents.opened, *contents.events], names, words.GUEST_STAND_IN, notes=notes)
+    write_new(out, as_lines(events))
+    return words.anonymised(one_line(out), len({name.casefold() for name in names}))
+
+
+def write_page(out: Path, evenings: Sequence[LookedBack], paper: "PaperSize") -> None:
+    """Evenings as one page; a page made here before is replaced, nothing else. Raises Trouble."""
+    from board.output.frame import is_page
+    from board.output.review_page import page
+
+    write_over(out, page(evenings, paper).encode(), is_page, words.not_overwritten)

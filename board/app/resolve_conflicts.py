@@ -1,0 +1,81 @@
+"""From a plan that clashes to one that does not: ways out worked out, and the chosen one written into the plan file."""
+
+import difflib
+from dataclasses import dataclass
+from pathlib import Path
+
+from board.app.timetables import Telling, refuse_stopped
+from board.base import words
+from board.base.errors import Trouble
+from board.files.paths import cache
+from board.files.plans import plan_in, read_text, write_plan
+from board.schedule.conflicts.ways_out import WayOut
+from board.sheet.run_sheet import RunSheet
+
+TRIED_SECONDS = 6.0  # for one proposal
+
+
+@dataclass(frozen=True)
+class Mending:
+    """A plan's text, its run sheet, and the ways out of what that gives up."""
+
+    text: str
+    sheet: RunSheet
+    ways: list[WayOut]
+
+
+def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
+    """The plan worked out anew and, where it gives something up, up to `number` ways out. Raises Trouble."""
+    from board.checks.plan.every import endangers, stops
+    from board.checks.sheet.every import with_warnings
+    from board.schedule.conflicts.explain import clashes_of
+    from board.schedule.conflicts.proposals import Case
+    from board.schedule.conflicts.ways_out import Means, ways_out
+    from board.schedule.formulate import problem_of
+    from board.schedule.problem import Problem
+    from board.schedule.solution import Solution
+    from board.schedule.solver.feasible import can, can_be_whole
+    from board.schedule.solver.solve import LIMIT_SECONDS, NoAnswer, solve
+    from board.schedule.to_run_sheet import to_run_sheet
+
+    text = read_text(path)
+    file = plan_in(text, path)
+    refuse_stopped(file)
+    problem = problem_of(file.plan, file.filled)
+    with Telling() as telling:
+        try:
+            solution = solve(problem, limit or LIMIT_SECONDS, watch=telling.progress)
+        except NoAnswer:
+            raise Trouble(words.NO_ANSWER) from None
+    clashes = clashes_of(problem, solution, can)
+    sheet = with_warnings(file, to_run_sheet(file, problem, solution, clashes))
+    if sheet.proved:
+        cache().put(sheet)
+    if not sheet.given_up:
+        return Mending(text, sheet, [])
+
+    def solved(asked: Problem, aims: tuple[str, ...]) -> Solution:
+        return solve(asked, TRIED_SECONDS, aims)
+
+    case = Case(file, problem, solution, clashes)
+    with Telling() as telling:
+        means = Means(
+            solved, can_be_whole, lambda changed: not stops(changed) and not endangers(file, changed), telling.trying
+        )
+        ways = ways_out(text, case, sheet, number, means)
+    return Mending(text, sheet, ways)
+
+
+def take(path: Path, mending: Mending, number: int) -> list[str]:
+    """Writes the way out of that number into the plan; the lines that changed, as a host would mark them.
+    Raises Trouble."""
+    from board.checks.sheet.every import with_warnings
+
+    if not 1 <= number <= len(mending.ways):
+        raise Trouble(words.no_such_way(number, len(mending.ways)))
+    way = mending.ways[number - 1]
+    write_plan(path, mending.text, way.text)
+    if way.sheet.proved:
+        cache().put(with_warnings(plan_in(way.text, path), way.sheet))
+    lines = difflib.unified_diff(mending.text.splitlines(), way.text.splitlines(), lineterm="", n=0)
+    return [line for line in lines if line[:1] in "+-" and line[:3] not in ("+++", "---")]

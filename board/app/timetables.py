@@ -1,0 +1,86 @@
+"""The timetable of a plan file: the kept one, or one worked out now, telling how far it is. Only here is the solver
+loaded for a whole plan."""
+
+import sys
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from board.base import words
+from board.base.errors import Trouble
+from board.base.plain import one_line
+from board.files.paths import cache
+from board.files.plans import digest_in, read_plan_file, read_text
+from board.sheet.run_sheet import RunSheet
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from board.plan.load import PlanFile
+    from board.schedule.solver.solve import Progress
+
+
+def sheet_of(
+    path: Path, *, plan: "PlanFile | None" = None, fresh: bool = False, limit: float | None = None
+) -> RunSheet:
+    """The plan's run sheet: kept, or worked out now; `plan` where it was read already. Raises Trouble.
+
+    A sheet that is not proved, for want of the time it was given, is not kept.
+    """
+    store = cache()
+    digest = plan.digest if plan is not None else digest_in(read_text(path))
+    if not fresh and (sheet := store.get(digest)) is not None:
+        return sheet
+    sheet = _work_out(plan if plan is not None else read_plan_file(path), limit)
+    if sheet.proved or limit is None:
+        store.put(sheet)
+    return sheet
+
+
+def refuse_stopped(plan: "PlanFile") -> None:
+    """Raises Trouble for a plan with snags that must be mended first."""
+    from board.checks.plan.every import stops
+
+    if found := stops(plan):
+        raise Trouble("\n".join([*(snag.render() for snag in found), words.MORE_MAY_SHOW]), code=2)
+
+
+def _work_out(plan: "PlanFile", limit: float | None) -> RunSheet:
+    """Checks and solves, telling how far it is where somebody watches."""
+    from board.checks.sheet.every import with_warnings
+    from board.schedule.solver.feasible import can
+    from board.schedule.solver.solve import LIMIT_SECONDS, NoAnswer, solve
+    from board.schedule.to_run_sheet import make_sheet
+
+    refuse_stopped(plan)
+
+    with Telling() as telling:
+        try:
+            sheet = make_sheet(plan, lambda q: solve(q, limit or LIMIT_SECONDS, watch=telling.progress), can)
+            return with_warnings(plan, sheet)
+        except NoAnswer:
+            raise Trouble(words.NO_ANSWER) from None
+
+
+class Telling:
+    """One line on a terminal that says how far a long search is; wiped away at the end, silent where nobody watches."""
+
+    def __enter__(self) -> "Telling":
+        watched = sys.stderr.isatty()
+        self.progress: Callable[[Progress], None] | None = self._progress if watched else None
+        self._watched = watched
+        return self
+
+    def _progress(self, progress: "Progress") -> None:
+        self._say(words.progress(progress.aim, progress.value, progress.bound))
+
+    def trying(self, what: str) -> None:
+        if self._watched:
+            self._say(words.trying(one_line(what)))
+
+    def _say(self, text: str) -> None:
+        sys.stderr.write(f"\r\x1b[K{text[:78]}")
+        sys.stderr.flush()
+
+    def __exit__(self, *_: object) -> None:
+        if self._watched:
+            sys.stderr.write("\r\x1b[K")

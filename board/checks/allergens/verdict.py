@@ -1,0 +1,126 @@
+"""One ingredient against one thing a guest must not have: reasons why it is not safe, or is to be asked about."""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from enum import IntEnum
+
+from board.checks.allergens.dietary_needs import Need
+from board.checks.allergens.ingredient_facts import BY_ITS_LABEL, Stuff
+from board.facts.allergens import Allergen
+from board.facts.food import Facts, names_of
+from board.facts.foods.entry import COMMON_PRACTICE, FINED, KIN, SAYS
+from board.facts.named import named
+from board.facts.origins import Trait
+from board.facts.phrases import holds, stems
+from board.plan.places import Loc
+
+
+class Verdict(IntEnum):
+    """Whether a guest may eat a dish; the larger, the less."""
+
+    SAFE = 0
+    ASK = 1
+    NOT_SAFE = 2
+
+
+@dataclass(frozen=True, slots=True)
+class Reason:
+    """Why a dish is not safe for a guest or must be asked about, or what its label clears it of.
+
+    `ingredient` is empty where it is about the dish as a whole; `why` is what is in it; `source` by which list,
+    table, label or advice; `mend` how to settle it, where there is a way of its own. `unknown`: it is only that nobody
+    knows what is in it.
+    """
+
+    verdict: Verdict
+    need: Need
+    ingredient: str
+    why: str
+    source: str
+    loc: Loc
+    mend: str = ""
+    unknown: bool = False
+
+
+def judged(stuff: Stuff, need: Need) -> Iterator[Reason]:
+    """Every reason that one ingredient gives, against a need that the program knows."""
+    yield from _held(stuff, need)
+    yield from _perhaps_held(stuff, need)
+    if need.food is not None:
+        yield from _by_name(stuff, need, need.food)
+    if need.never and need.never <= stuff.cleared:
+        yield Reason(Verdict.SAFE, need, stuff.food, f"free from {_list(need.never)}", BY_ITS_LABEL, stuff.loc)
+    if stuff.unknown and not (need.never and need.never | need.asks <= stuff.cleared):
+        why = f"not in the table of foods: {', '.join(stuff.unknown)}"
+        yield Reason(Verdict.ASK, need, stuff.food, why, "nothing is known of it", stuff.loc, unknown=True)
+
+
+def _held(stuff: Stuff, need: Need) -> Iterator[Reason]:
+    for how in dict.fromkeys(stuff.holds.values()):
+        traits = [trait for trait, known_by in stuff.holds.items() if known_by == how]
+        for verdict, bad in (
+            (Verdict.NOT_SAFE, [trait for trait in traits if trait in need.never]),
+            (Verdict.ASK, [trait for trait in traits if trait in need.asks - need.never]),
+        ):
+            if bad:
+                yield Reason(verdict, need, stuff.food, f"holds {_list(bad)} ({how})", _sources(need, bad), stuff.loc)
+
+
+def _perhaps_held(stuff: Stuff, need: Need) -> Iterator[Reason]:
+    for how in dict.fromkeys(stuff.may_hold.values()):
+        perhaps = [trait for trait, by in stuff.may_hold.items() if by == how and trait in need.never | need.asks]
+        if perhaps and how in (FINED, KIN):
+            mend = _by_label(stuff, need, perhaps) if how == FINED else "Ask your guest, or leave it out."
+            yield Reason(Verdict.ASK, need, stuff.food, f"{SAYS[how]} {_list(perhaps)}", how, stuff.loc, mend)
+        elif perhaps:
+            why = f"{SAYS.get(how, 'may contain')} {_list(perhaps)} ({how})"
+            mend = "" if how == BY_ITS_LABEL else _by_label(stuff, need, perhaps)
+            yield Reason(Verdict.ASK, need, stuff.food, why, _sources(need, perhaps), stuff.loc, mend)
+    if beside := [trait for trait in stuff.only_named if trait in need.never | need.asks]:
+        why = f"names what holds {_list(beside)}"
+        yield Reason(Verdict.ASK, need, stuff.written, why, _sources(need, beside), stuff.loc)
+
+
+def _by_name(stuff: Stuff, need: Need, food: Facts) -> Iterator[Reason]:
+    """A single food is looked for by all its names, and asked about in what is made of several things."""
+    bare = need.words.removeprefix("no ")
+    also = [name for part in stuff.parts for name in (*names_of(part), stems(part.name))]
+    # garbanzo beans are chickpeas, and so is their flour; but not all sprouts are brussels sprouts
+    meant = [stems(bare), *(name for name in names_of(food) if not holds(stems(bare), name))]
+    by_words = any(holds(words, name) for words in (stuff.words, *also) for name in meant)
+    if any(part.name == food.name for part in stuff.parts) or (by_words and not _only_sounds_alike(stuff, food, bare)):
+        yield Reason(Verdict.NOT_SAFE, need, stuff.food, f"is, or names, {bare}", need.source, stuff.loc)
+    elif stuff.made:
+        why = f"is made of several things, perhaps of {bare}"
+        yield Reason(Verdict.ASK, need, stuff.food, why, COMMON_PRACTICE, stuff.loc)
+
+
+def _only_sounds_alike(stuff: Stuff, food: Facts, bare: str) -> bool:
+    """Oyster mushrooms are no oysters, and yet are mushrooms: a likeness by the table, or a known food that holds
+    nothing of what is meant."""
+    if stuff.unknown or not stuff.parts:
+        return False
+    if food.traits:
+        return not any(food.traits & part.traits for part in stuff.parts)
+    ends = any(stems(part.name)[-len(stems(bare)) :] == stems(bare) for part in stuff.parts)
+    return not ends and not any(part.words for part in stuff.parts)
+
+
+def _list(traits: Iterable[Trait]) -> str:
+    """`milk, soy and pork`: allergens first, each by its word."""
+    ordered = sorted(traits, key=lambda trait: (not isinstance(trait, Allergen), trait.value))
+    words = list(dict.fromkeys(str(trait.value) for trait in ordered))
+    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"
+
+
+def _by_label(stuff: Stuff, need: Need, traits: list[Trait]) -> str:
+    """What to write once the label was read; empty for what no label says."""
+    own_word = need.diet is None and any(trait in need.never for trait in traits)
+    words = need.words.removeprefix("no ") if own_word else _list(traits)
+    if not all(named(str(trait.value)) for trait in traits):
+        return ""
+    return f"Read the label; where it says so, write `{stuff.food}, free from {words}`."
+
+
+def _sources(need: Need, traits: list[Trait]) -> str:
+    return "; ".join(dict.fromkeys(need.source_of(trait) for trait in traits))

@@ -1,0 +1,87 @@
+"""Whether the days and hours of a plan fit one another."""
+
+from datetime import date, datetime
+from zoneinfo import ZoneInfo
+
+from board.plan.load import PlanFile
+from board.plan.phrases.when import is_odd
+from board.plan.places import Loc
+from board.plan.resolve.hours import Interval, day_of, hours_of
+from board.plan.snag import Snag, Weight
+
+
+def _working_days(file: PlanFile) -> set[date]:
+    plan = file.plan
+    return {day_of(plan, word) for hand in plan.hands.values() for word, spans in hand.hours.items() if spans}
+
+
+def days_have_hours(file: PlanFile) -> list[Snag]:
+    """time 1: a step is given to a day on which nobody has hours. time 2: nobody has hours on the day itself."""
+    days = _working_days(file)
+    found = []
+    for task in file.filled.tasks.values():
+        if task.work is not None and task.work.day is not None:
+            day = task.work.day.on(file.plan.date)
+            if day not in days:
+                message = f"{task.node.name} is given to {day.isoformat()}, and nobody has hours on that day"
+                place = file.places.of((*task.node.loc, "day"))
+                found.append(
+                    Snag("time 1", Weight.MIND, message, "Add hours for that day, or change the step's.", place)
+                )
+    if file.plan.date not in days:
+        message = "nobody has hours on the day of the event"
+        place = file.places.of(("hands",), key=True)
+        found.append(Snag("time 2", Weight.STOP, message, "Add `on the day:` under a pair of hands.", place))
+    return found
+
+
+def somebody_is_there_when_guests_arrive(file: PlanFile) -> list[Snag]:
+    """time 4: the guests come while nobody has hours, though somebody has on that day."""
+    plan = file.plan
+    if plan.date not in _working_days(file) or _covered(
+        [span for name in plan.hands for span in hours_of(plan, name)], file.filled.arrive
+    ):
+        return []
+    message = f"the guests arrive at {plan.arrive} on {plan.date.isoformat()}, when nobody has hours"
+    mend = "Check the date and the hours; half past midnight belongs to the day that begins then."
+    return [Snag("time 4", Weight.MIND, message, mend, file.places.of(("arrive",)))]
+
+
+def somebody_is_there_to_serve(file: PlanFile) -> list[Snag]:
+    """time 11: somebody has hours when the guests arrive, and nobody any more when a course is wanted; the first
+    such."""
+    plan = file.plan
+    spans = [span for name in plan.hands for span in hours_of(plan, name)]
+    if not _covered(spans, file.filled.arrive):
+        return []  # time 4 says so
+    for c, course in enumerate(file.filled.courses):
+        if not _covered(spans, course.wanted):
+            clock = course.wanted.astimezone(ZoneInfo(plan.zone)).strftime("%H:%M")
+            message = f"{course.name} is wanted at {clock}, when nobody has hours"
+            place = file.places.of(("courses", c, "at"))
+            return [
+                Snag("time 11", Weight.MIND, message, "Give somebody hours until the last course is cleared.", place)
+            ]
+    return []
+
+
+def _covered(spans: list[Interval], moment: datetime) -> bool:
+    return any(start <= moment <= end for start, end in spans)
+
+
+def clock_times_are_plain(file: PlanFile) -> list[Snag]:
+    """time 3: a time that the clocks skip or pass twice on the night they change."""
+    plan = file.plan
+    zone = ZoneInfo(plan.zone)
+    times: list[tuple[Loc, str]] = [(("arrive",), plan.arrive)]
+    times += [(("courses", n, "at"), c.at.clock) for n, c in enumerate(plan.courses) if c.at.clock]
+    found = []
+    for loc, clock in times:
+        odd = is_odd(plan.date, clock, zone)
+        if odd:
+            what = "is skipped by the clock change" if odd == "skipped" else "comes twice; the first is meant"
+            message = f"{clock} on {plan.date.isoformat()} {what}"
+            found.append(
+                Snag("time 3", Weight.MIND, message, "Choose a time before or after the change.", file.places.of(loc))
+            )
+    return found

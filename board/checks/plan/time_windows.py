@@ -1,0 +1,117 @@
+"""Whether each piece of work fits the times it is given, and into anybody's hours at all. The timetable bends where
+it does not: mind.
+"""
+
+from collections.abc import Collection
+from datetime import UTC, datetime, timedelta
+from zoneinfo import ZoneInfo
+
+from board.plan.load import PlanFile
+from board.plan.model.model import Plan
+from board.plan.model.work import Work
+from board.plan.phrases.durations import short
+from board.plan.phrases.when import Moment, instant
+from board.plan.places import Loc
+from board.plan.resolve.assume import FilledWay, Task
+from board.plan.resolve.hours import Interval, free_of
+from board.plan.snag import Snag, Weight
+
+ALWAYS = (datetime(1900, 1, 1, tzinfo=UTC), datetime(2300, 1, 1, tzinfo=UTC))
+SMALL_HOURS = "05:00"  # a day of the kitchen lasts until then; ours
+
+
+def work_fits_the_times_it_is_given(file: PlanFile) -> list[Snag]:
+    """time 10: `day`, `not before` and `not after` leave less time than the work takes."""
+    found = []
+    for task in file.filled.tasks.values():
+        if task.work is None:
+            continue
+        first, last = _given(file.plan, task.work)
+        takes, there = min(way.takes.likely for way in task.ways), _minutes(first, last)
+        if there < takes:
+            left = f"only {short(there)} lie" if there > 0 else "no time lies"
+            message = f"{task.node.name} takes {short(takes)}, and {left} between the times it is given"
+            mend = "Move `not before` or `not after` apart, or change its day."
+            place = file.places.of(_first_of(file, task, "not after", "not before", "day"), key=True)
+            found.append(Snag("time 10", Weight.MIND, message, mend, place))
+    return found
+
+
+def work_fits_somebodys_hours(file: PlanFile) -> list[Snag]:
+    """time 8: hands-on work longer than any stretch of hours it may lie in. time 9: none of who may do it has hours
+    then."""
+    plan = file.plan
+    hours = {name: free_of(plan, name) for name in plan.hands}
+    found = []
+    for task in file.filled.tasks.values():
+        piece = min(_longest_piece(way) for way in task.ways)
+        if task.work is None or not piece or not _longest(_given(plan, task.work), hours, plan.hands):
+            continue  # where nobody at all has hours then, another check says so
+        if _minutes(*_given(plan, task.work)) < min(way.takes.likely for way in task.ways):
+            continue  # and so it does of too little time
+        longest = _longest(_given(plan, task.work), hours, task.work.who or plan.hands)
+        if not longest:
+            found.append(_nobody(file, task, task.work.who or []))
+        elif longest < piece:
+            found.append(_too_long(file, task, piece, longest))
+    return found
+
+
+def _longest_piece(way: FilledWay) -> int:
+    """Minutes of the longest stretch with hands on."""
+    minutes, attended = way.takes.likely, way.attended
+    return minutes if attended.whole else min(minutes, max(attended.start, attended.end, attended.look))
+
+
+def _given(plan: Plan, work: Work) -> Interval:
+    """The time a piece of work may lie in, by its day and what it may not be before or after."""
+    zone = ZoneInfo(plan.zone)
+
+    def at(moment: Moment) -> datetime:
+        return instant(moment.day.on(plan.date), moment.clock, zone)
+
+    first, last = ALWAYS
+    if work.day is not None:
+        day = work.day.on(plan.date)
+        first, last = instant(day, "00:00", zone), instant(day + timedelta(days=1), SMALL_HOURS, zone)
+    if work.not_before is not None:
+        first = max(first, at(work.not_before))
+    if work.not_after is not None:
+        last = min(last, at(work.not_after))
+    return first, last
+
+
+def _longest(given: Interval, hours: dict[str, list[Interval]], who: Collection[str]) -> int:
+    """Minutes of the longest stretch of hours of these people within a time; 0 where there is none."""
+    cut = [(max(start, given[0]), min(end, given[1])) for name in who for start, end in hours[name]]
+    return max([0, *(_minutes(start, end) for start, end in cut)])
+
+
+def _minutes(start: datetime, end: datetime) -> int:
+    return round((end - start).total_seconds() / 60)
+
+
+def _then(plan: Plan, task: Task) -> str:
+    return "" if task.work is None or _given(plan, task.work) == ALWAYS else " in the time it is given"
+
+
+def _nobody(file: PlanFile, task: Task, who: list[str]) -> Snag:
+    message = f"{task.node.name} is only for {' or '.join(who)}, and they have no hours{_then(file.plan, task)}"
+    mend = "Add hours for them then, name somebody else, or change when it is done."
+    return Snag("time 9", Weight.MIND, message, mend, file.places.of(_first_of(file, task, "who")))
+
+
+def _too_long(file: PlanFile, task: Task, piece: int, longest: int) -> Snag:
+    who = " or ".join(task.work.who) if task.work and task.work.who else "anybody"
+    message = (
+        f"{task.node.name} needs hands for {short(piece)} on end, and the longest stretch of hours {who} has"
+        f"{_then(file.plan, task)} is {short(longest)}"
+    )
+    mend = "Give longer hours, make two steps of it, or say with `attended:` when it needs no hands."
+    return Snag("time 8", Weight.MIND, message, mend, file.places.of(_first_of(file, task, "takes")))
+
+
+def _first_of(file: PlanFile, task: Task, *keys: str) -> Loc:
+    """The path of the first of these keys that the work has in the file; else of the work itself."""
+    paths: list[Loc] = [(*task.node.loc, key) for key in keys]
+    return next((path for path in paths if path in file.places.values), task.node.loc)

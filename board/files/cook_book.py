@@ -1,0 +1,143 @@
+"""Where the cook's book stands: one file in the user's data folder, read for plans that speak of it, written whole."""
+
+import hashlib
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from board.base import words
+from board.base.plain import one_line
+from board.base.plan_digest import digest_of, speaks_of_book
+
+if TYPE_CHECKING:
+    from board.learning.book import Book
+    from board.plan.resolve.from_book import BookFigures
+
+LARGEST_BYTES = 16_000_000
+LOCK_SECONDS = 5
+
+
+class BookTrouble(Exception):
+    """The book cannot be read or written; its text is ready for the terminal. `broken`: it is there and is no book."""
+
+    def __init__(self, text: str, *, broken: bool = False) -> None:
+        super().__init__(text)
+        self.broken = broken
+
+
+def book_file() -> Path:
+    from platformdirs import user_data_path  # only where a book is asked for
+
+    return user_data_path("platecall") / "book.yaml"
+
+
+def plan_digest(text: str) -> str:
+    """The digest of a plan's text, with the book in it where the plan speaks of it. Raises BookTrouble."""
+    data = _bytes(book_file()) if speaks_of_book(text) else None
+    return digest_of(text, _digest(data) if data is not None else "")
+
+
+def figures_for(text: str) -> "BookFigures | None":
+    """What a plan may take from the book; None where it speaks of none, and where there is none. Raises BookTrouble."""
+    if not speaks_of_book(text):
+        return None
+    from board.learning.book import book_figures
+
+    path = book_file()
+    data = _bytes(path)
+    return None if data is None else book_figures(_book_in(data, path), _digest(data))
+
+
+def read_book_file(path: Path) -> "Book":
+    """The book; an empty one where there is none. Raises BookTrouble."""
+    from board.learning.book import Book
+
+    data = _bytes(path)
+    return Book() if data is None else _book_in(data, path)
+
+
+def rewrite(path: Path, change: Callable[["Book"], "Book"]) -> None:
+    """Reads the book, changes it and writes it whole, with nobody between; where nothing changes nothing is written.
+
+    Raises BookTrouble; the book is then as it was.
+    """
+    from board.learning.book_text import book_text
+
+    with _held(path):
+        before = read_book_file(path)
+        after = change(before)
+        if after != before:
+            _write(path, book_text(after).encode())
+
+
+@contextmanager
+def _held(path: Path) -> Iterator[None]:
+    """One program at a time. Raises BookTrouble."""
+    from filelock import FileLock, Timeout
+
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        lock = FileLock(path.with_name(path.name + ".lock"))
+        lock.acquire(timeout=LOCK_SECONDS)
+    except Timeout:
+        raise BookTrouble(words.book_in_use(one_line(path))) from None
+    except OSError as wrong:
+        raise BookTrouble(words.book_not_written(one_line(path), _why(wrong))) from None
+    try:
+        yield
+    finally:
+        lock.release()
+
+
+def _write(path: Path, data: bytes) -> None:
+    """A link is followed, the mode is kept."""
+    from board.log.disk import replace_whole
+
+    try:
+        target = path.resolve()
+
+        def ready(part: Path) -> None:
+            if target.exists():
+                part.chmod(target.stat().st_mode & 0o777)
+
+        replace_whole(target, data, ready)
+    except (OSError, RuntimeError) as wrong:
+        raise BookTrouble(words.book_not_written(one_line(path), _why(wrong))) from None
+
+
+def _book_in(data: bytes, path: Path) -> "Book":
+    from board.learning.book_text import read_book
+
+    shown = one_line(path)
+    try:
+        text = data.decode("utf-8-sig")
+    except UnicodeDecodeError as wrong:
+        line = data.count(b"\n", 0, wrong.start) + 1
+        raise BookTrouble(words.not_utf8(shown, line), broken=True) from None
+    found = read_book(text, shown)
+    if isinstance(found, list):
+        snags = [snag.render() for snag in found]
+        raise BookTrouble("\n".join([words.BOOK_BROKEN, *snags]), broken=True)
+    return found
+
+
+def _bytes(path: Path) -> bytes | None:
+    """What the file holds; None where there is none. Raises BookTrouble."""
+    shown = one_line(path)
+    try:
+        if path.exists() and (not path.is_file() or path.stat().st_size > LARGEST_BYTES):
+            raise BookTrouble(words.too_large(shown) if path.is_file() else words.not_a_file(shown), broken=True)
+        return path.read_bytes()
+    except FileNotFoundError:
+        return None
+    except OSError as wrong:
+        raise BookTrouble(words.cannot_read(shown, _why(wrong))) from None
+
+
+def _digest(data: bytes) -> str:
+    return hashlib.sha256(data).hexdigest()
+
+
+def _why(wrong: Exception) -> str:
+    return one_line(getattr(wrong, "strerror", None) or wrong)

@@ -1,0 +1,88 @@
+"""Files beside a plan that tell of its provisions: what is in the house, and what was ticked on the list."""
+
+from collections.abc import Mapping
+from pathlib import Path
+
+from pydantic import TypeAdapter, ValidationError
+
+from board.base import words
+from board.base.errors import Trouble
+from board.base.plain import one_line
+from board.files.plans import read_text
+from board.plan.edit.yaml_text import Layout, entry
+from board.plan.load import PlanFile
+from board.plan.model.shopping import InTheHouse, InTheHouseLine
+from board.plan.places import Places, read_yaml
+from board.plan.snag import Snag, Weight
+
+_LINES = TypeAdapter(list[InTheHouseLine])
+LARGEST_TICKS_BYTES = 1_000_000
+
+
+def in_the_house(plan_file: PlanFile, plan_path: Path) -> list[InTheHouse]:
+    """What the plan says is there, its pantry files read. Raises Trouble (code 2 with its snags as text)."""
+    found: list[InTheHouse] = []
+    for each in plan_file.plan.pantry:
+        found += [each] if each.file is None else read_pantry(plan_path.parent / each.file)
+    return found
+
+
+def read_pantry(path: Path) -> list[InTheHouse]:
+    """A YAML list of what is in the house, bare or below `pantry:`. Raises Trouble."""
+    data, places, snags = read_yaml(read_text(path), one_line(path))
+    within: tuple[str | int, ...] = ()
+    if isinstance(data, dict) and set(data) == {"pantry"}:
+        data, within = data["pantry"], ("pantry",)
+    lines: list[InTheHouse] = []
+    if not snags:
+        try:
+            lines = _LINES.validate_python(data)
+        except ValidationError as wrong:
+            snags = [_snag(error, within, places) for error in wrong.errors(include_url=False)]
+        snags += [
+            Snag("plan 7", Weight.STOP, words.PANTRY_IN_PANTRY, words.PANTRY_MEND, places.of((*within, number)))
+            for number, line in enumerate(lines)
+            if line.file is not None
+        ]
+    if snags:
+        raise Trouble("\n".join([*(s.render() for s in snags), words.snag_count(len(snags))]), code=2)
+    return lines
+
+
+def _snag(error: object, within: tuple[str | int, ...], places: Places) -> Snag:
+    assert isinstance(error, dict)
+    place = places.of((*within, *error["loc"]))
+    said = str(error.get("ctx", {}).get("error", ""))
+    message, _, mend = said.partition("; ")
+    if error["type"] != "value_error":
+        message, mend = words.NOT_A_PANTRY, words.PANTRY_MEND
+    return Snag("plan 7", Weight.STOP, message, f"{mend[:1].upper()}{mend[1:]}", place)
+
+
+def ticks_path(plan_path: Path) -> Path:
+    """`supper.yaml` → `supper.ticks.yaml`."""
+    return plan_path.with_name(f"{plan_path.stem}.ticks.yaml")
+
+
+def read_ticks(path: Path) -> dict[str, str] | None:
+    """Food → the amount it was ticked as; None for a file that cannot be read as ticks. Raises nothing."""
+    try:
+        if not path.exists():
+            return {}
+        if not path.is_file() or path.stat().st_size > LARGEST_TICKS_BYTES:
+            return None
+        data, _, snags = read_yaml(path.read_text(encoding="utf-8"), path.name)
+    except (OSError, ValueError):
+        return None
+    ticks = data.get("ticked") if isinstance(data, dict) and not snags else None
+    if not isinstance(ticks, dict) or not all(isinstance(v, str) for v in ticks.values()):
+        return None
+    return dict(ticks)
+
+
+def write_ticks(path: Path, ticks: Mapping[str, str]) -> None:
+    """The whole file anew: written, synced, then given its name. Raises OSError; the old file is then whole."""
+    from board.log.disk import replace_whole
+
+    text = "\n".join([f"# {words.TICKS_HEAD}", *entry("ticked", dict(ticks), Layout(quoted=True)), ""])
+    replace_whole(path, text.encode())

@@ -1,0 +1,73 @@
+"""Where things lie: logs, kept sheets, the bundled plans; and how files are named."""
+
+import contextlib
+import re
+from pathlib import Path
+
+from platformdirs import user_cache_path, user_data_path
+
+from board.files.cache import SheetCache
+from board.sheet.run_sheet import RunSheet
+
+APP = "platecall"
+
+
+def logs_folder() -> Path:
+    return user_data_path(APP) / "logs"
+
+
+def cache() -> SheetCache:
+    return SheetCache(user_cache_path(APP) / "sheets")
+
+
+def bundled_plan(name: str = "lantern-supper.yaml") -> Path:
+    """The plan that comes along: in the source tree, or inside the installed package."""
+    here = Path(__file__).parents[1]
+    beside = here.parent / "plans" / name
+    return beside if beside.exists() else here / "bundled" / name
+
+
+def live_log(sheet: RunSheet) -> Path:
+    """One log an event: named by the event and its date."""
+    return logs_folder() / f"{file_name(sheet.plan)}-{sheet.date}.jsonl"
+
+
+def newest_log() -> Path | None:
+    """The log of a real evening that was written last, in the usual folder."""
+    with contextlib.suppress(OSError):
+        logs = [file for file in logs_folder().glob("*.jsonl") if "-rehearsal-" not in file.name]
+        return max(logs, key=lambda file: file.stat().st_mtime, default=None)
+    return None
+
+
+def rehearsal_log(sheet: RunSheet, *, fresh: bool) -> Path:
+    """The last rehearsal if it can be gone on with, else the next free number."""
+    folder, stem = logs_folder(), f"{file_name(sheet.plan)}-{sheet.date}-rehearsal"
+    number = 1
+    while (folder / f"{stem}-{number}.jsonl").exists():
+        number += 1
+    last = folder / f"{stem}-{number - 1}.jsonl"
+    if not fresh and number > 1 and _can_go_on(last, sheet):
+        return last
+    return folder / f"{stem}-{number}.jsonl"
+
+
+def _can_go_on(path: Path, sheet: RunSheet) -> bool:
+    """Whether a rehearsal is of this very timetable and was not ended."""
+    from board.evening.fold import fold_all
+    from board.evening.state import begin
+    from board.log.read import NoLog, read_log
+
+    try:
+        contents = read_log(path.read_bytes(), path.name)
+    except (OSError, NoLog):
+        return False
+    past = contents.opened.sheet
+    if past.digest != sheet.digest or past.slots != sheet.slots:
+        return False
+    return not fold_all(begin(sheet), contents.events).closed
+
+
+def file_name(text: str) -> str:
+    name = re.sub(r"[^\w]+", "-", text.casefold()).strip("-_")
+    return name.encode()[:80].decode(errors="ignore") or "evening"  # file systems count bytes

@@ -1,0 +1,120 @@
+"""Plan files: read as text and as plans, and written whole."""
+
+import codecs
+import contextlib
+import os
+import stat
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from board.base import words
+from board.base.errors import Trouble
+from board.base.plain import one_line
+from board.files.cook_book import BookTrouble, figures_for, plan_digest
+
+if TYPE_CHECKING:
+    from board.plan.load import PlanFile
+
+LARGEST_BYTES = 64_000_000
+
+
+def read_bytes(path: Path) -> bytes:
+    """What is in a regular file of sane size. Raises Trouble."""
+    try:
+        if path.exists() and not path.is_dir():
+            if not path.is_file():
+                raise Trouble(words.not_a_file(one_line(path)))
+            if path.stat().st_size > LARGEST_BYTES:
+                raise Trouble(words.too_large(one_line(path)))
+        return path.read_bytes()
+    except IsADirectoryError:
+        raise Trouble(words.is_folder(one_line(path))) from None
+    except FileNotFoundError:
+        raise Trouble(words.no_such_file(one_line(path))) from None
+    except (OSError, ValueError) as wrong:
+        raise Trouble(words.cannot_read(one_line(path), one_line(getattr(wrong, "strerror", None) or wrong))) from None
+
+
+def read_text(path: Path) -> str:
+    """The file's text. Raises Trouble."""
+    data = read_bytes(path)
+    try:
+        return data.decode("utf-8-sig")
+    except UnicodeDecodeError as wrong:
+        line = data.count(b"\n", 0, wrong.start) + 1
+        raise Trouble(words.not_utf8(one_line(path), line), code=2) from None
+
+
+def write_plan(path: Path, old_text: str, new_text: str) -> None:
+    """The file that held `old_text` then holds `new_text`, whole, or is as it was. Raises Trouble.
+
+    A link is followed, mode and byte-order mark are kept. `old_text` is what `read_text` gave for the file.
+    """
+    from board.log.disk import replace_whole  # only here: opening the board must not wait for it
+
+    shown = one_line(path)
+    target = path.resolve()
+    try:
+        mark = _mark_of(target, old_text, shown)
+        before = target.stat()
+        if not before.st_mode & 0o222 or not os.access(target, os.W_OK):
+            raise Trouble(words.plan_protected(shown))
+
+        def ready(part: Path) -> None:
+            make_alike(part, before)
+            _mark_of(target, old_text, shown)  # an editor may have saved meanwhile
+
+        replace_whole(target, mark + new_text.removeprefix("\ufeff").encode(), ready)
+    except (OSError, ValueError) as wrong:
+        why = one_line(getattr(wrong, "strerror", None) or wrong)
+        raise Trouble(words.plan_not_written(shown, why)) from None
+
+
+def _mark_of(target: Path, text: str, shown: str) -> bytes:
+    """The byte-order mark a file begins with, if any. Raises Trouble where it no longer holds the text."""
+    data = read_bytes(target)
+    mark = codecs.BOM_UTF8 if data.startswith(codecs.BOM_UTF8) else b""
+    if data.removeprefix(mark) != text.removeprefix("\ufeff").encode():
+        raise Trouble(words.plan_moved_on(shown))
+    return mark
+
+
+def make_alike(part: Path, before: os.stat_result) -> None:
+    """Gives a file the owner, where that is allowed, and the mode of another."""
+    if hasattr(os, "chown"):
+        with contextlib.suppress(OSError):
+            os.chown(part, before.st_uid, before.st_gid)
+    part.chmod(stat.S_IMODE(before.st_mode))
+
+
+def read_plan_file(path: Path) -> "PlanFile":
+    """The plan in a file. Raises Trouble (code 2 with its snags as text)."""
+    return plan_in(read_text(path), path)
+
+
+_LOG_BEGINS = '{"event":"EveningOpened"'  # as `board.log.read` has it, which the board need not wait for here
+
+
+def plan_in(text: str, path: Path) -> "PlanFile":
+    """The plan in the text of a file. Raises Trouble, as above."""
+    from board.plan.load import read_plan
+
+    if text.startswith(_LOG_BEGINS):
+        raise Trouble(words.log_for_plan(one_line(path)), code=2)
+    try:
+        book = figures_for(text)
+    except BookTrouble as wrong:
+        raise Trouble(str(wrong), code=2 if wrong.broken else 1) from None
+    found = read_plan(text, one_line(path), book)
+    if isinstance(found, list):
+        snags = [snag.render() for snag in found]
+        raise Trouble("\n".join([*snags, words.snag_count(len(snags)), words.MORE_MAY_SHOW]), code=2)
+    return found
+
+
+def digest_in(text: str) -> str:
+    """What names the sheet of a plan's text: with what the cook's book says where the plan asks it. Raises Trouble."""
+    try:
+        return plan_digest(text)
+    except BookTrouble as wrong:
+        raise Trouble(str(wrong), code=2 if wrong.broken else 1) from None

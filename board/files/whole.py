@@ -1,0 +1,67 @@
+"""Files the program makes for its host, beside plans and logs: whole, or not at all."""
+
+import contextlib
+import os
+from collections.abc import Callable
+from pathlib import Path
+
+from board.base import words
+from board.base.errors import Trouble
+from board.base.plain import one_line
+from board.files.plans import make_alike, read_bytes
+from board.log.disk import replace_whole, sync_folder
+
+NEW_FILE_MODE = 0o666  # less what the user's mask takes away
+
+
+def write_over(path: Path, data: bytes, is_ours: Callable[[bytes], bool], not_ours: Callable[[str], str]) -> None:
+    """The file then holds `data`, whole, or is as it was. Only a file of our own kind, or an empty one, is replaced.
+
+    A link is followed, the mode kept. Raises Trouble; `not_ours` are its words for a file of another kind.
+    """
+    target = _real(path)
+    if not target.exists():
+        write_new(path, data)
+        return
+    if (before := read_bytes(path)) and not is_ours(before):
+        raise Trouble(not_ours(one_line(path)))
+    try:
+        mode = target.stat()
+        if not os.access(target, os.W_OK) or not mode.st_mode & 0o222:
+            raise PermissionError(13, words.WRITE_PROTECTED)
+        replace_whole(target, data, lambda part: make_alike(part, mode))
+    except (OSError, ValueError) as wrong:
+        raise _failed(path, wrong) from None
+
+
+def write_new(path: Path, data: bytes) -> None:
+    """A file that was not there before; what is there is left as it is. Raises Trouble."""
+    target = _real(path)
+    made = False
+    try:
+        handle = os.open(target, os.O_WRONLY | os.O_CREAT | os.O_EXCL | getattr(os, "O_BINARY", 0), NEW_FILE_MODE)
+        made = True
+        with os.fdopen(handle, "wb") as file:
+            file.write(data)
+            file.flush()
+            os.fsync(file.fileno())
+        sync_folder(target.parent)
+    except FileExistsError:
+        raise Trouble(words.is_there_already(one_line(path))) from None
+    except (OSError, ValueError) as wrong:
+        if made:
+            with contextlib.suppress(OSError):
+                target.unlink()
+        raise _failed(path, wrong) from None
+
+
+def _real(path: Path) -> Path:
+    """Where a path leads. Raises Trouble for links that run in a ring, and names no file can have."""
+    try:
+        return path.resolve()
+    except (OSError, RuntimeError, ValueError) as wrong:
+        raise _failed(path, wrong) from None
+
+
+def _failed(path: Path, wrong: Exception) -> Trouble:
+    return Trouble(words.cannot_write(one_line(path), one_line(getattr(wrong, "strerror", None) or wrong)))

@@ -1,0 +1,22 @@
+"""What keeps a plan from being used, found where its parts name one another. Pure."""
+
+import re
+from dataclasses import dataclass
+
+from board.plan.places import Loc
+from board.plan.resolve.known_again import name_key as name_key
+
+
+@dataclass(frozen=True, slots=True)
+class Fault:
+    """Something that keeps the plan from being linked; `loc` is its path in the file."""
+
+    code: str
+    message: str
+    mend: str
+    loc: Loc
+
+
+def slug(text: str) -> str:
+    """`Celeriac broth` → `celeriac-broth`; letters of every script are kept."""
+    return re.sub(r"[^\w]+", "-", text.casefold()).strip("-_") or "x"

@@ -1,0 +1,59 @@
+"""How a piece of work bears on food safety, with what the plan leaves open filled from its rule set. Pure."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from board.facts.rule_set import RuleSet
+from board.facts.rule_sets import rule_set
+from board.plan.model.model import Plan
+from board.plan.phrases.food_safety import Cooling, Core, rule_class
+from board.plan.phrases.stations import Station
+from board.plan.resolve.links import Node, name_key
+from board.plan.resolve.spoils import result_spoils
+
+OUT_OF_CONTROL = ("worktop", "front-of-house", "room")  # places neither hot nor cold enough
+COOKS_ON = ("oven", "stovetop")
+
+Say = Callable[[str, str], None]
+
+
+@dataclass(frozen=True, slots=True)
+class Care:
+    """`core`: what the middle must reach. `spoils`: whether its result does, out of the cold. `fresh`: it cooks its
+    food through, so that what it is made of begins a new clock."""
+
+    core: Core | None = None
+    cooks: str | None = None
+    reheats: bool = False
+    spoils: bool = False
+    fresh: bool = False
+
+
+NO_CARE = Care()
+
+
+def care_of(plan: Plan, node: Node, say: Say) -> Care:
+    """Of one piece of work; `say(what, who)` hears what is assumed."""
+    work = node.work
+    if work is None:
+        return NO_CARE
+    rules = rule_set(plan.rules)
+    reheats = work.reheats if work.reheats is not None else name_key(node.name).startswith("reheat ")
+    core = work.until
+    if core is None and work.cooks is not None and (cook := rules.cook_for(rule_class(work.cooks))) is not None:
+        core = Core(celsius=cook.degrees.celsius, minutes=cook.hold_seconds / 60)
+        say(f"is done at {cook.degrees.celsius:g} °C in the middle ({rules.title})", node.name)
+    hot = work.where is not None and work.where.place in COOKS_ON
+    fresh = hot and core is not None and rules.danger_high.at_least(core.celsius) and not reheats
+    return Care(core, work.cooks, reheats, result_spoils(plan, work, node.loc), fresh)
+
+
+def is_exposed(care: Care, where: Station, cools: Cooling | None, rules: RuleSet) -> bool:
+    """Whether, while it is worked at, what spoils stands there neither hot nor cold enough.
+
+    What is cooled in water or ice goes by the stages of cooling instead, which have limits of their own (FDA Food Code
+    3-501.16(A) excepts cooling, from memory); cooling in the room counts, and so does an oven set below hot holding.
+    """
+    bathed = cools is not None and cools.bath in ("cold water", "ice bath")
+    lukewarm = where.place == "oven" and where.heat is not None and not rules.hot_holding.at_least(where.heat.want)
+    return care.spoils and (where.place in OUT_OF_CONTROL or lukewarm) and not bathed

@@ -1,0 +1,268 @@
+"""Plan → the problem it poses. Pure, and knows no solver."""
+
+import math
+from collections.abc import Iterable
+from datetime import datetime, timedelta
+from zoneinfo import ZoneInfo
+
+from dateutil.relativedelta import relativedelta
+
+from board.facts.heat import ROOM_CELSIUS, OvenRates, celsius_after, cooling_constant, default_rates, heating_rate
+from board.plan.model.kitchen import Oven
+from board.plan.model.model import Plan
+from board.plan.phrases.stations import Station
+from board.plan.phrases.when import instant, stretch
+from board.plan.resolve.assume import Filled, FilledWay, Task, midnight
+from board.plan.resolve.hours import home_of, hours_of
+from board.schedule.intervals import Window, merged, without
+from board.schedule.problem import (
+    LITRE,
+    Demand,
+    Hand,
+    Hold,
+    Job,
+    Order,
+    OvenFacts,
+    OvenUse,
+    Part,
+    Problem,
+    Resource,
+    Serving,
+    Way,
+)
+
+EARLIER = 12 * 60  # minutes before the first given hour in which work out of hours may lie
+
+
+def oven_rates(oven: Oven) -> OvenRates:
+    """A plan's figures for an oven, else the usual ones."""
+    usual, heats, cools, ajar = default_rates(), oven.heats, oven.cools, oven.cools_ajar
+    return OvenRates(
+        heating_rate(heats.minutes, heats.start, heats.end) if heats else usual.heating,
+        cooling_constant(cools.minutes, cools.start, cools.end) if cools else usual.cooling,
+        cooling_constant(ajar.minutes, ajar.start, ajar.end) if ajar else None,
+    )
+
+
+def problem_of(plan: Plan, filled: Filled) -> Problem:
+    """The problem a plan puts. Raises nothing for a plan that `load` accepted."""
+    return _Builder(plan, filled).build()
+
+
+class _Builder:
+    def __init__(self, plan: Plan, filled: Filled) -> None:
+        self.plan = plan
+        self.filled = filled
+        self.zone = ZoneInfo(plan.zone)
+        self.origin = self._origin()
+        self.oven_facts = tuple(
+            OvenFacts(name, oven.shelves, oven_rates(oven)) for name, oven in plan.kitchen.ovens.items()
+        )
+        self.ovens = {name: n for n, name in enumerate(plan.kitchen.ovens)}
+        self.resources: dict[str, Resource] = {"rings": Resource("rings", plan.kitchen.rings)}
+        if plan.kitchen.fridge is not None:
+            self.resources["fridge"] = Resource("fridge", math.floor(plan.kitchen.fridge * LITRE))
+        if plan.kitchen.freezer is not None:
+            self.resources["freezer"] = Resource("freezer", math.floor(plan.kitchen.freezer * LITRE))
+        for tool, count in plan.kitchen.tools.items():
+            self.resources[f"tool:{tool}"] = Resource(tool, count)
+        self.resource_index = {key: n for n, key in enumerate(self.resources)}
+
+    def _origin(self) -> datetime:
+        return self._opens() - timedelta(minutes=EARLIER)
+
+    def _opens(self) -> datetime:
+        return min([*(start for start, _ in self._all_hours()), self.filled.arrive])
+
+    def _all_hours(self) -> list[tuple[datetime, datetime]]:
+        return [span for hand in self.plan.hands for span in hours_of(self.plan, hand)]
+
+    def minute(self, at: datetime) -> int:
+        return round((at - self.origin).total_seconds() / 60)
+
+    def build(self) -> Problem:
+        index = {id_: n for n, id_ in enumerate(self.filled.tasks)}
+        hands = tuple(self._hand(name) for name in self.plan.hands)
+        leads = self._leads_to_serving()
+        jobs = tuple(self._job(task, early=id_ not in leads) for id_, task in self.filled.tasks.items())
+        servings = tuple(
+            Serving(c.name, index[c.serve], self.minute(c.wanted), c.may_slip) for c in self.filled.courses
+        )
+        orders = tuple(Order(index[k.first], index[k.second], k.least, k.most, k.firm) for k in self.filled.links)
+        longest = sum(max(way.minutes for way in job.ways) for job in jobs) + sum(o.least for o in orders)
+        latest = max([s.wanted for s in servings] + [end for hand in hands for _, end in hand.home])
+        return Problem(
+            origin=self.origin,
+            # Room for everything one after another, so that a late solution always exists.
+            horizon=latest + longest + 24 * 60,
+            jobs=jobs,
+            orders=orders,
+            resources=tuple(self.resources.values()),
+            ovens=self.oven_facts,
+            hands=hands,
+            servings=servings,
+            opens=EARLIER,
+            day_begins=self.minute(midnight(self.plan)),
+            host=list(self.plan.hands).index("host") if "host" in self.plan.hands else 0,
+            walk=self.plan.kitchen.to_the_table,
+            arrives=self.minute(self.filled.arrive),
+            dinner_over=index[self.filled.courses[-1].clear],
+            index=index,
+        )
+
+    def _hand(self, name: str) -> Hand:
+        hours, home = (
+            merged([(self.minute(a), self.minute(b)) for a, b in of(self.plan, name)]) for of in (hours_of, home_of)
+        )
+        away = []
+        for span in self.plan.hands[name].away.values():
+            start, end = stretch(span.day.on(self.plan.date), span, self.zone)
+            away.append((self.minute(start), self.minute(end)))
+        return Hand(name, tuple(without(hours, merged(away))), tuple(home))
+
+    def _leads_to_serving(self) -> set[str]:
+        """Ids of everything a serving, or the guests' coming, waits for, however far back."""
+        before: dict[str, list[str]] = {}
+        for link in self.filled.links:
+            before.setdefault(link.second, []).append(link.first)
+        found: set[str] = set()
+        queue = ["guests-arrive", *(c.serve for c in self.filled.courses)]
+        while queue:
+            id_ = queue.pop()
+            if id_ not in found:
+                found.add(id_)
+                queue += before.get(id_, [])
+        # A clearing leads to the next serving, but wants to be done at once all the same.
+        return found - {c.clear for c in self.filled.courses}
+
+    def _job(self, task: Task, *, early: bool) -> Job:
+        work = task.work
+        names = list(self.plan.hands)
+        who = [names.index(n) for n in work.who] if work and work.who else list(range(len(names)))
+        return Job(
+            id=task.node.id,
+            ways=tuple(way for n, filled in enumerate(task.ways) for way in self._ways(n, filled, task.node.id)),
+            hands=tuple(who),
+            window=self._window(task),
+            fixed=self.minute(self.filled.arrive) if task.node.kind == "arrive" else None,
+            best_within=task.best_within,
+            early=early,
+            with_guests=work.with_guests if work else False,
+        )
+
+    def _window(self, task: Task) -> Window | None:
+        work = task.work
+        if work is None or (work.day is None and work.not_before is None and work.not_after is None):
+            return None
+        start, end = -(10**6), 10**6
+        if work.day is not None:
+            that_day = work.day.on(self.plan.date)
+            start = self.minute(instant(that_day, "00:00", self.zone))
+            # A day of the kitchen lasts until the small hours of the next.
+            end = self.minute(instant(that_day + relativedelta(days=1), "05:00", self.zone))
+        if work.not_before is not None:
+            that_day = work.not_before.day.on(self.plan.date)
+            start = max(start, self.minute(instant(that_day, work.not_before.clock, self.zone)))
+        if work.not_after is not None:
+            that_day = work.not_after.day.on(self.plan.date)
+            end = min(end, self.minute(instant(that_day, work.not_after.clock, self.zone)))
+        return start, end
+
+    def _ways(self, number: int, way: FilledWay, id_: str) -> Iterable[Way]:
+        """The way as it is, or one copy for each oven it could use, and for each setting a rest could follow."""
+        minutes = way.takes.likely
+        for oven, use in self._oven_uses(way, id_):
+            hold = self._hold(way, oven)
+            yield Way(
+                number=number,
+                lane=way.where.lane or "worktop",
+                minutes=minutes,
+                parts=parts_of(way, minutes),
+                demands=self._demands(way.where),
+                oven=use,
+                hold=hold,
+                hot=way.where.place in ("oven", "stovetop") and not way.where.off,
+                warm_up=self._warm_up(use) if minutes and not way.where.off else 0,
+                hold_warm_up=self._warm_up(hold.oven if hold else None),
+                may_run_over=way.takes.high - minutes,
+            )
+
+    def _oven_uses(self, way: FilledWay, id_: str) -> Iterable[tuple[int | None, OvenUse | None]]:
+        for oven in self._ovens_for(way.where):
+            if way.where.off and oven is not None:
+                yield from ((oven, self._rest(way, oven, celsius)) for celsius in self._baked_at(id_))
+            else:
+                yield oven, self._oven_use(way.where, oven)
+
+    def _baked_at(self, id_: str) -> list[int]:
+        """The settings, one for each way of the bake, that a rest may follow at once. °C."""
+        bakes = [link.first for link in self.filled.links if link.second == id_ and link.most == link.least]
+        ways = [way for bake in bakes for way in self.filled.tasks[bake].ways]
+        return sorted({round(way.where.heat.want) for way in ways if way.where.heat is not None})
+
+    def _rest(self, way: FilledWay, oven: int, celsius: int) -> OvenUse:
+        """The whole oven, switched off at so many °C, and left as warm as the rest leaves it."""
+        facts = self.oven_facts[oven]
+        left = round(celsius_after(facts.rates, celsius, way.takes.likely, ajar=way.where.ajar))
+        return OvenUse(oven, facts.shelves, left, left, left, off=True, baked_at=celsius)
+
+    def _ovens_for(self, on: Station) -> list[int | None]:
+        """Ovens that would do: the one named, else all that reach the heat."""
+        if on.place != "oven":
+            return [None]
+        if on.oven is not None:
+            return [self.ovens[on.oven]]
+        reach = [
+            n
+            for n, oven in enumerate(self.plan.kitchen.ovens.values())
+            if on.heat is None or (oven.low <= on.heat.want <= oven.high and oven.shelves >= (on.shelves or 1))
+        ]
+        return list(reach) or list(range(len(self.ovens)))
+
+    def _oven_use(self, on: Station, oven: int | None) -> OvenUse | None:
+        if oven is None or on.heat is None:
+            return None
+        want = round(on.heat.want)
+        low, high = math.ceil(on.heat.low - 1e-9), math.floor(on.heat.high + 1e-9)
+        return OvenUse(oven, on.shelves or 1, min(low, want), want, max(high, want))
+
+    def _warm_up(self, use: OvenUse | None) -> int:
+        if use is None:
+            return 0
+        return self.oven_facts[use.oven].change_minutes(round(ROOM_CELSIUS), use.high)
+
+    def _demands(self, on: Station) -> tuple[Demand, ...]:
+        wanted: list[tuple[str, int]] = []
+        if on.place == "stovetop" or on.rings:
+            wanted.append(("rings", on.rings or 1))
+        if on.place in ("fridge", "freezer") and on.litres is not None and on.place in self.resource_index:
+            wanted.append((on.place, math.ceil(on.litres * LITRE)))
+        wanted += [(f"tool:{tool}", count) for tool, count in on.tools.items()]
+        return tuple(Demand(self.resource_index[key], amount) for key, amount in wanted)
+
+    def _hold(self, way: FilledWay, oven: int | None) -> Hold | None:
+        if way.keeps is None:
+            return None
+        where = way.keeps.where
+        chosen = None
+        if where.place == "oven":
+            options = self._ovens_for(where)
+            chosen = oven if oven in options else options[0]
+        return Hold(way.keeps.minutes, self._demands(where), self._oven_use(where, chosen), where.place)
+
+
+def parts_of(way: FilledWay, minutes: int) -> tuple[Part, ...]:
+    """When a step of that length needs hands, from its start."""
+    attended = way.attended
+    if attended.whole:
+        return (Part(0, minutes, "all"),) if minutes else ()
+    start = min(attended.start, minutes)
+    end = min(attended.end, minutes - start)
+    parts = [Part(0, start, "start")] if start else []
+    if attended.every and attended.look:
+        for at in range(attended.every, minutes - end - attended.look + 1, attended.every):
+            if at >= start:  # the first may fall where hands are on it anyway
+                parts.append(Part(at, attended.look, "look-in"))
+    if end:
+        parts.append(Part(minutes - end, end, "end"))
+    return tuple(parts)

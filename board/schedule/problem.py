@@ -1,0 +1,187 @@
+"""The problem a solver solves: whole numbers and elapsed minutes only. Frozen, and knows neither plan nor solver.
+
+Minute 0 is `origin`; every start is a whole minute after it, whatever the clocks on the wall do meanwhile.
+"""
+
+import math
+from dataclasses import dataclass, field
+from datetime import datetime
+
+from board.facts.heat import OvenRates, minutes_between
+from board.schedule.intervals import Window
+
+LONGEST_CHANGE = 24 * 60  # an oven never takes longer than a day to change
+
+LITRE = 10  # fridge and freezer room is counted in tenths of a litre
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """A stretch of a step that needs hands: so many minutes after its start. `kind`: all, start, look-in, end."""
+
+    offset: int
+    length: int
+    kind: str
+
+
+@dataclass(frozen=True, slots=True)
+class Demand:
+    """So much of a resource, by its index."""
+
+    resource: int
+    amount: int
+
+
+@dataclass(frozen=True, slots=True)
+class OvenUse:
+    """Shelves of an oven at a temperature within a range. Whole °C, the range rounded inwards.
+
+    `off`: all of it, switched off after a bake at `baked_at`, which it follows at once; `want` is then how warm it
+    is left.
+    """
+
+    oven: int
+    shelves: int
+    low: int
+    want: int
+    high: int
+    off: bool = False
+    baked_at: int | None = None
+
+    def agrees(self, other: "OvenUse") -> bool:
+        """Whether one setting does for both."""
+        return not (self.off or other.off) and max(self.low, other.low) <= min(self.high, other.high)
+
+
+@dataclass(frozen=True, slots=True)
+class Hold:
+    """What a result needs while it stands, and for how long it may. `limit` None: as long as it likes."""
+
+    limit: int | None
+    demands: tuple[Demand, ...] = ()
+    oven: OvenUse | None = None
+    where: str = "room"
+
+
+@dataclass(frozen=True, slots=True)
+class Way:
+    """One way to do a task, with one oven chosen."""
+
+    number: int  # which of the plan's ways
+    lane: str
+    minutes: int
+    parts: tuple[Part, ...]
+    demands: tuple[Demand, ...] = ()
+    oven: OvenUse | None = None
+    hold: Hold | None = None
+    hot: bool = False  # something is lit meanwhile: somebody must be at home
+    warm_up: int = 0  # minutes its oven needs from cold, at the most
+    hold_warm_up: int = 0  # and the oven its result is kept in
+    may_run_over: int = 0  # minutes beyond the likely, at the most
+
+
+@dataclass(frozen=True, slots=True)
+class Job:
+    """One task of the problem."""
+
+    id: str
+    ways: tuple[Way, ...]
+    hands: tuple[int, ...]  # who may do it
+    window: Window | None = None  # the days or times it was given
+    fixed: int | None = None  # starts exactly then
+    best_within: int | None = None
+    early: bool = False  # leads to no serving: the sooner the better
+    with_guests: bool = False  # the guests may stand by: it takes nobody away from them
+    earliest: int = 0  # starts no sooner than then, whatever bends
+
+
+@dataclass(frozen=True, slots=True)
+class Order:
+    """`second` starts at least `least` after `first` ends; `most` bends at a price unless equal to `least`."""
+
+    first: int
+    second: int
+    least: int
+    most: int | None
+    firm: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Resource:
+    """Rings, room in the fridge, a tool: so much of it, cumulative."""
+
+    name: str
+    capacity: int
+
+
+@dataclass(frozen=True, slots=True)
+class OvenFacts:
+    """An oven: shelves and rates."""
+
+    name: str
+    shelves: int
+    rates: OvenRates
+
+    def change_minutes(self, before: int, after: int) -> int:
+        """Whole minutes to go from one setting to another."""
+        return math.ceil(round(min(minutes_between(self.rates, before, after), LONGEST_CHANGE), 6))
+
+    def change_between(self, before: OvenUse, after: OvenUse) -> int:
+        """Whole minutes between two uses that no one setting does for. Switching off takes none."""
+        return 0 if after.off else self.change_minutes(before.want, after.want)
+
+
+@dataclass(frozen=True, slots=True)
+class OvenNow:
+    """What an oven has where an evening is gone on with. `celsius` None: it is cold.
+
+    `used_until`: when it was last on for something; `free_from`: from when on its dial may be turned again.
+    """
+
+    celsius: int | None
+    used_until: int
+    free_from: int
+
+
+@dataclass(frozen=True, slots=True)
+class Hand:
+    """A person; `free` are their working hours less what they are away for, `home` those less trips to the shops."""
+
+    name: str
+    free: tuple[Window, ...]
+    home: tuple[Window, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Serving:
+    """A course goes out when `job` ends: never before `wanted`; each minute later costs, beyond `slip` more."""
+
+    name: str
+    job: int
+    wanted: int
+    slip: int
+
+
+@dataclass(frozen=True)
+class Problem:
+    """All there is to decide, and nothing about how."""
+
+    origin: datetime
+    horizon: int
+    jobs: tuple[Job, ...]
+    orders: tuple[Order, ...]
+    resources: tuple[Resource, ...]
+    ovens: tuple[OvenFacts, ...]
+    hands: tuple[Hand, ...]
+    servings: tuple[Serving, ...]
+    opens: int = 0  # the first minute of anybody's hours; what lies before is out of hours
+    day_begins: int = 0
+    host: int = 0  # whose company the guests came for
+    arrives: int = 0
+    ovens_now: dict[int, OvenNow] = field(
+        default_factory=dict
+    )  # of an evening gone on with; else all are cold in good time
+    spared: int | None = None  # a hand to be asked for as little as can be, where the aim "spared" is wanted
+    walk: int = 0  # minutes between the kitchen and the table
+    dinner_over: int | None = None  # the job whose start ends the dinner: clearing the last course
+    index: dict[str, int] = field(default_factory=dict)

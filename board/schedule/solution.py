@@ -1,0 +1,47 @@
+"""What a solver says of a problem: whole minutes, and how sure it is. Solver-free."""
+
+from dataclasses import dataclass
+
+# The aims in strict order: each is brought as low as it goes before the next is looked at.
+AIMS = ("hours", "courses", "keeps", "freshness", "company", "day", "busiest", "give")
+
+
+COSTLY = ("hours", "courses", "keeps")  # what a sound plan brings to nought
+SPARED = (*COSTLY, "spared")  # and then as little of one pair of hands as will do
+
+
+@dataclass(frozen=True, slots=True)
+class AimResult:
+    """One aim: its value and the proved lower bound, in its own unit (minutes, weighted)."""
+
+    aim: str
+    value: int
+    bound: int
+
+    @property
+    def proved(self) -> bool:
+        return self.value <= self.bound
+
+
+@dataclass(frozen=True, slots=True)
+class Solution:
+    """For each job of the problem: its start, its way (index into ways) and who does it (None: nobody needed).
+
+    `kept` is false where the place a result should be kept in could not be had for it.
+    """
+
+    starts: tuple[int, ...]
+    ways: tuple[int, ...]
+    who: tuple[int | None, ...]
+    kept: tuple[bool, ...]
+    aims: tuple[AimResult, ...]
+    seconds: float
+
+    @property
+    def proved(self) -> bool:
+        return all(aim.proved for aim in self.aims)
+
+    @property
+    def gap(self) -> float:
+        """The largest part of an aim not yet proved needless, 0 to 1."""
+        return max((1 - aim.bound / aim.value for aim in self.aims if not aim.proved and aim.value), default=0.0)

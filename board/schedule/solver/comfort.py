@@ -1,0 +1,123 @@
+"""The host's ease, as sums to bring low: minutes away from the guests, the busiest half hour, give that is missing."""
+
+from collections.abc import Iterator
+
+from ortools.sat.python.cp_model import IntVar, LinearExpr, LinearExprT, LiteralT
+
+from board.schedule.problem import Way
+from board.schedule.solver.variables import JobVars, Variables
+
+BEFORE_SERVING = 30  # minutes; ours
+
+
+class Ease:
+    """Builds the sums over the variables of a problem."""
+
+    def __init__(self, variables: Variables) -> None:
+        self.v = variables
+        self.model = variables.model
+        self.problem = variables.problem
+
+    def minutes_of(self, hand: int | None) -> LinearExprT:
+        """Attended minutes of one pair of hands."""
+        terms: list[LinearExprT] = []
+        for variables in self.v.jobs:
+            who = variables.who.get(hand) if hand is not None else None
+            if who is None:
+                continue
+            for way, chosen in zip(variables.job.ways, variables.ways, strict=True):
+                if way.parts:
+                    terms.append(self.v.both(who, chosen) * sum(part.length for part in way.parts))
+        return LinearExpr.sum(terms)
+
+    def attended_after(self, moment: int) -> LinearExprT:
+        """Minutes of work, whoever does it, that end after a moment and could lie before it."""
+        terms: list[LinearExprT] = []
+        for variables in self.v.jobs:
+            lengths: dict[int, int] = {}  # end of each part, from the job's start → its minutes, the longest way
+            for way in variables.job.ways:
+                for part in way.parts:
+                    end = part.offset + part.length
+                    lengths[end] = max(lengths.get(end, 0), part.length)
+            if variables.job.fixed is None:
+                terms += [self._ends_after(variables, end, moment) * length for end, length in lengths.items()]
+        return LinearExpr.sum(terms)
+
+    def _ends_after(self, variables: JobVars, end: int, moment: int) -> IntVar:
+        after = self.model.new_bool_var(f"after {moment} {variables.job.id}")
+        self.model.add(variables.start <= moment - end).only_enforce_if(~after)
+        return after
+
+    def away_from_guests(self) -> LinearExprT:
+        """The host's minutes in the kitchen between the guests' coming and the end of the last course."""
+        problem = self.problem
+        over = self.v.jobs[problem.dinner_over].start if problem.dinner_over is not None else None
+        terms: list[LinearExprT] = []
+        for variables in self.v.jobs:
+            host = variables.who.get(problem.host)
+            if host is None or variables.job.fixed is not None:
+                continue
+            for way, chosen in zip(variables.job.ways, variables.ways, strict=True):
+                for offset, length in away_parts(variables.job.with_guests, way):
+                    after = self._ends_after(variables, offset + length, problem.arrives)
+                    unless: list[LiteralT] = [~x for x in (host, chosen) if x is not self.v.true]
+                    if variables.job.early and over is not None:
+                        late = self.model.new_bool_var("after dinner")
+                        self.model.add(variables.start + offset >= over).only_enforce_if(late)
+                        unless.append(late)
+                    terms.append(self._unless(after, unless) * length)
+        return LinearExpr.sum(terms)
+
+    def _unless(self, literal: IntVar, excuses: list[LiteralT]) -> IntVar:
+        if not excuses:
+            return literal
+        counted = self.model.new_bool_var("counted")
+        self.model.add_bool_or(counted, ~literal, *excuses)
+        return counted
+
+    def busiest_half_hour(self) -> LinearExprT:
+        """The most attended minutes the host has in the half hour before any course is plated."""
+        most = self.model.new_int_var(0, self.problem.horizon, "busiest half hour")
+        for serving in self.problem.servings:
+            plated = self.v.jobs[serving.job].start
+            terms = [literal * length for literal, length in self._in_the_half_hour(serving.job, plated)]
+            self.model.add(most >= LinearExpr.sum(terms))
+        return most
+
+    def _in_the_half_hour(self, job: int, plated: LinearExprT) -> Iterator[tuple[IntVar, int]]:
+        for n, variables in enumerate(self.v.jobs):
+            host = variables.who.get(self.problem.host)
+            if host is None or n == job or variables.job.fixed is not None:
+                continue
+            for way, chosen in zip(variables.job.ways, variables.ways, strict=True):
+                for part in way.parts:
+                    begins = variables.start + part.offset
+                    before, after = self.model.new_bool_var("before"), self.model.new_bool_var("after")
+                    self.model.add(begins + part.length <= plated - BEFORE_SERVING).only_enforce_if(before)
+                    self.model.add(begins >= plated).only_enforce_if(after)
+                    within = self.model.new_bool_var("within")
+                    excuses = [~x for x in (host, chosen) if x is not self.v.true]
+                    self.model.add_bool_or(within, before, after, *excuses)
+                    yield within, part.length
+
+    def missing_give(self) -> LinearExprT:
+        """Minutes by which a step might run over, and has no room for before what takes it up."""
+        terms: list[LinearExprT] = []
+        for order in self.problem.orders:
+            first, second = self.v.jobs[order.first], self.v.jobs[order.second]
+            needed = max(way.may_run_over for way in first.job.ways)
+            if not needed or (order.most is not None and order.most - order.least < needed):
+                continue
+            # What may come too late, as a job for the guests, can be shorter of give than it needs.
+            most = needed if order.firm else self.problem.horizon
+            short = self.model.new_int_var(0, most, "short of give")
+            self.model.add(short >= needed - (second.start - first.end - order.least))
+            terms.append(short)
+        return LinearExpr.sum(terms)
+
+
+def away_parts(with_guests: bool, way: Way) -> list[tuple[int, int]]:
+    """Offset and length of each part that takes somebody away from the guests."""
+    if with_guests or way.lane == "front-of-house":
+        return []
+    return [(part.offset, part.length) for part in way.parts]

@@ -1,0 +1,346 @@
+"""Problem and solution → run sheet, in the words of the plan. Pure; no solver."""
+
+import heapq
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from zoneinfo import ZoneInfo
+
+import msgspec
+
+from board.base import words
+from board.facts.dial import dial_celsius, dial_fahrenheit
+from board.facts.heat import ROOM_CELSIUS
+from board.facts.rule_sets import rule_set
+from board.plan.load import PlanFile
+from board.plan.model.work import Work
+from board.plan.resolve.assume import FilledWay, Task
+from board.plan.resolve.food_safety import OUT_OF_CONTROL, is_exposed
+from board.plan.resolve.links import labels
+from board.plan.resolve.unit import writes_fahrenheit
+from board.schedule.conflicts.clashes import Can
+from board.schedule.conflicts.explain import Clashes, Teller, clashes_of
+from board.schedule.dependencies import dependencies_of, end_of, followers, spells_in_ovens, way_of
+from board.schedule.formulate import problem_of
+from board.schedule.given_up import given_up
+from board.schedule.oven_dial import Change, InOven, Setting, changes, settings
+from board.schedule.problem import LITRE, Problem, Way
+from board.schedule.safety_facts import cooling_of, raw_in, raw_limit, spoil_clocks
+from board.schedule.solution import Solution
+from board.sheet.run_sheet import (
+    HEAT,
+    Attended,
+    CourseSlot,
+    Dependency,
+    GivenUp,
+    Keeping,
+    Lasts,
+    RunSheet,
+    Slot,
+    SlotKind,
+    Use,
+)
+from board.sheet.slack import READY, latest_starts
+
+Solver = Callable[[Problem], Solution]
+
+
+def make_sheet(plan_file: PlanFile, solver: Solver, can: Can | None = None) -> RunSheet:
+    """The run sheet of a plan; with `can`, it names the clash behind what is given up. Raises what `solver` raises."""
+    problem = problem_of(plan_file.plan, plan_file.filled)
+    solution = solver(problem)
+    return to_run_sheet(plan_file, problem, solution, clashes_of(problem, solution, can) if can is not None else None)
+
+
+def to_run_sheet(plan_file: PlanFile, problem: Problem, solution: Solution, clashes: Clashes | None = None) -> RunSheet:
+    """The solution as a run sheet, with the oven's changes of setting as slots of their own."""
+    return _Writer(plan_file, problem, solution, clashes or {}).sheet()
+
+
+@dataclass(frozen=True)
+class _Dial:
+    oven: str
+    settings: list[Setting]
+    changes: list[Change]
+
+
+class _Writer:
+    def __init__(self, plan_file: PlanFile, problem: Problem, solution: Solution, clashes: Clashes) -> None:
+        self.file = plan_file
+        self.clashes = clashes
+        self.problem = problem
+        self.solution = solution
+        self.tasks: list[Task] = list(plan_file.filled.tasks.values())
+        self.labels = labels(task.node for task in self.tasks)
+        self.dials = [
+            _Dial(problem.ovens[n].name, dial := settings(spells), changes(problem, n, dial))
+            for n, spells in spells_in_ovens(problem, solution).items()
+        ]
+
+    def at(self, minute: int) -> datetime:
+        return self.problem.origin + timedelta(minutes=minute)
+
+    def sheet(self) -> RunSheet:
+        waits = dependencies_of(self.problem, self.solution)
+        heats = self._heat_slots(waits)
+        slots = [self._slot(n, waits[n]) for n in range(len(self.problem.jobs))] + heats
+        slots = self._with_give(in_running_order(slots))
+        courses = tuple(
+            CourseSlot(
+                c.name,
+                c.wanted,
+                self.at(end_of(self.problem, self.solution, self.problem.index[c.serve])),
+                c.serve,
+                c.clear,
+                c.may_slip,
+                c.standing,
+                Lasts(course.eaten_in.low, c.eaten, course.eaten_in.high) if course.eaten_in else None,
+            )
+            for c, course in zip(self.file.filled.courses, self.file.plan.courses, strict=True)
+        )
+        plan = self.file.plan
+        return RunSheet(
+            plan=plan.event,
+            zone=plan.zone,
+            digest=self.file.digest,
+            date=plan.date.isoformat(),
+            arrive=self.file.filled.arrive,
+            fahrenheit=self._fahrenheit(),
+            courses=courses,
+            slots=tuple(slots),
+            hands=tuple(plan.hands),
+            given_up=tuple(self._given_up(slots)),
+            assumed=self.file.filled.assumed,
+            proved=self.solution.proved,
+            gap=round(self.solution.gap, 4),
+            solve_seconds=round(self.solution.seconds, 3),
+            rules=rule_set(plan.rules).title,
+            clocks=spoil_clocks(self.file),
+            raw_limit=raw_limit(self.file),
+            noted=tuple(plan.noted),
+        )
+
+    def _given_up(self, slots: list[Slot]) -> Iterator[GivenUp]:
+        """What is given up, and where a clash is known to be behind it, that."""
+        names = list(self.labels.values())
+        teller = Teller(self.problem, self.solution, names, ZoneInfo(self.file.plan.zone))
+        for violation, told in given_up(self.file, self.problem, self.solution, slots):
+            clash = self.clashes.get(violation) if violation is not None else None
+            yield msgspec.structs.replace(told, why=teller.tell(clash)) if clash and clash.taken else told
+
+    def _slot(self, n: int, waits: list[Dependency]) -> Slot:
+        task, job = self.tasks[n], self.problem.jobs[n]
+        way = way_of(self.problem, self.solution, n)
+        start = self.solution.starts[n]
+        hand = self.solution.who[n]
+        who = self.problem.hands[hand].name if hand is not None else ""
+        work, node = task.work, task.node
+        chosen = task.ways[way.number]
+        kind: SlotKind = node.kind
+        if node.kind == "arrive":
+            waits = waits + [
+                Dependency(self.problem.jobs[o.first].id, "end", o.least, READY)
+                for o in self.problem.orders
+                # What is not done when the guests come holds nobody up any more.
+                if o.second == n and not o.firm and end_of(self.problem, self.solution, o.first) + o.least <= start
+            ]
+        return Slot(
+            id=job.id,
+            name=self.labels[node.id],
+            kind=kind,
+            lane=way.lane,
+            start=self.at(start),
+            end=self.at(start + way.minutes),
+            dish=node.dish,
+            course=node.course,
+            attended=tuple(
+                Attended(self.at(start + p.offset), self.at(start + p.offset + p.length), who, p.kind)
+                for p in way.parts
+            ),
+            uses=tuple(self._uses(n)),
+            waits=tuple(waits),
+            then=tuple(self.problem.jobs[f].id for f in followers(self.problem, n)),
+            keeping=self._keeping(n),
+            best_within=self._best_within(n),
+            look_for=work.look_for if work else None,
+            core_celsius=task.care.core.celsius if task.care.core else None,
+            call=self._call(work, chosen, way),
+            call_at_end=work.call_at_end if work else None,
+            lasts=Lasts(chosen.takes.low, chosen.takes.likely, chosen.takes.high),
+            with_guests=job.with_guests,
+            way=self.solution.ways[n],
+            cooks=task.care.cooks,
+            hold_minutes=task.care.core.minutes if task.care.core else 0.0,
+            exposed=is_exposed(task.care, chosen.where, work.cools if work else None, rule_set(self.file.plan.rules)),
+            fresh=task.care.fresh,
+            cooling=cooling_of(self.file.plan, task, chosen),
+            raw=raw_in(self.file.plan, task),
+            noted=self._noted(task),
+        )
+
+    def _noted(self, task: Task) -> tuple[str, ...]:
+        if task.node.kind == "serve":
+            return next((tuple(c.noted) for c in self.file.plan.courses if c.course == task.node.course), ())
+        return tuple(task.work.noted) if task.work is not None else ()
+
+    def _call(self, work: Work | None, chosen: FilledWay, way: Way) -> str | None:
+        """The host's own words; else, where an oven is to be switched off, that."""
+        if work is not None and work.call is None and way.oven is not None and way.oven.off:
+            return words.call_rest(self.problem.ovens[way.oven.oven].name, ajar=chosen.where.ajar)
+        return work.call if work else None
+
+    def _keeping(self, n: int) -> Keeping | None:
+        hold = way_of(self.problem, self.solution, n).hold
+        if hold is None or hold.limit is None:
+            return None
+        exposed = self.tasks[n].care.spoils and hold.where in OUT_OF_CONTROL
+        return (
+            Keeping(hold.limit, hold.where, exposed) if self.solution.kept[n] else Keeping(0, words.NO_PLACE, exposed)
+        )
+
+    def _best_within(self, n: int) -> int | None:
+        """Within which minutes its result is best taken up; none to lose where the next step follows at once."""
+        limits = [o.least for o in self.problem.orders if o.first == n and o.most == o.least]
+        given = self.problem.jobs[n].best_within
+        return min([*limits, *([given] if given is not None else [])], default=None)
+
+    def _uses(self, n: int) -> list[Use]:
+        way = way_of(self.problem, self.solution, n)
+        start, end = self.solution.starts[n], end_of(self.problem, self.solution, n)
+        found = []
+        for demand in way.demands:
+            name = self.problem.resources[demand.resource].name
+            amount = demand.amount / LITRE if name in ("fridge", "freezer") else demand.amount
+            found.append(Use(name, amount, self.at(start), self.at(end)))
+        for dial in self.dials:
+            for a, b, celsius, spell in _in_dial(dial, n):
+                heat = None if spell.use.off else celsius
+                found.append(Use(dial.oven, spell.use.shelves, self.at(a), self.at(b), heat, spell.use.off))
+        return found
+
+    def _heat_slots(self, waits: list[list[Dependency]]) -> list[Slot]:
+        """A slot for each turn of a dial; what needs the new heat waits for it, and it waits for what is inside."""
+        found = []
+        for dial in self.dials:
+            for number, change in enumerate(dial.changes):
+                entering = {
+                    self.problem.jobs[spell.job].id: spell.job
+                    for setting in dial.settings
+                    if setting.start == change.end
+                    for spell in setting.spells
+                    if spell.start == change.end and not spell.hold
+                }
+                inside = [s for s in _since_last_change(dial, number) if self._leaves(s) not in entering]
+                slot = self._heat_slot(dial, number, change, inside)
+                found.append(slot)
+                for job in entering.values():
+                    waits[job].append(Dependency(slot.id, "end", 0, HEAT))
+        return found
+
+    def _heat_slot(self, dial: _Dial, number: int, change: Change, inside: list[InOven]) -> Slot:
+        task = self.tasks[change.job]
+        return Slot(
+            id=f"dial/{dial.oven}-{number + 1}",
+            name=words.heat_oven(dial.oven, change.celsius, change.before, self._fahrenheit()),
+            kind="heat",
+            lane="oven",
+            start=self.at(change.start),
+            end=self.at(change.end),
+            course=task.node.course,
+            uses=(self._turn(dial, number, change),),
+            waits=tuple(
+                Dependency(self._leaves(spell), "start" if spell.hold else "end", 0, "oven") for spell in inside
+            ),
+            then=(self.problem.jobs[change.job].id,),
+            call=words.call_heat(
+                dial.oven,
+                change.celsius,
+                change.before,
+                ajar=change.ajar,
+                mark=self._mark(change.celsius),
+                fahrenheit=self._fahrenheit(),
+            ),
+            call_at_end=words.call_heated(dial.oven, change.celsius, self._fahrenheit()),
+        )
+
+    def _fahrenheit(self) -> bool:
+        """Whether °F stands first."""
+        units = self.file.plan.units
+        return units == "us" if units else writes_fahrenheit(self.file.places.lines)
+
+    def _mark(self, celsius: int) -> str:
+        """Where a hand sets the dial, for a plan that is shown in other degrees than it is written in."""
+        written_in_f, units = writes_fahrenheit(self.file.places.lines), self.file.plan.units
+        if units == "us" and not written_in_f:
+            return words.dial_mark(dial_fahrenheit(celsius), fahrenheit=True)
+        if units == "metric" and written_in_f:
+            return words.dial_mark(dial_celsius(celsius), fahrenheit=False)
+        return ""
+
+    def _turn(self, dial: _Dial, number: int, change: Change) -> Use:
+        """What it comes from is known while the oven was on, and for the first turn from cold."""
+        from_cold = change.before is None and number == 0 and not self.problem.ovens_now
+        before = round(ROOM_CELSIUS) if from_cold else change.before
+        start, end = self.at(change.start), self.at(change.end)
+        return Use(dial.oven, 0, start, end, change.celsius, before=before, ajar=change.ajar)
+
+    def _leaves(self, spell: InOven) -> str:
+        """Whose end (or, for a result kept in the oven, whose start) empties its place."""
+        if not spell.hold:
+            return self.problem.jobs[spell.job].id
+        taking = max((self.solution.starts[f], f) for f in followers(self.problem, spell.job))
+        return self.problem.jobs[taking[1]].id
+
+    def _with_give(self, slots: list[Slot]) -> list[Slot]:
+        lengths = {s.id: (s.end - s.start).total_seconds() / 60 for s in slots}
+        starts = {s.id: (s.start - self.problem.origin).total_seconds() / 60 for s in slots}
+        due = {s.id: starts[s.id] for s in slots if s.kind in ("serve", "arrive")}
+        latest = latest_starts(slots, lengths, due)
+        return [
+            msgspec.structs.replace(s, give_minutes=round(latest[s.id] - starts[s.id]) if s.id in latest else None)
+            for s in slots
+        ]
+
+
+def _since_last_change(dial: _Dial, number: int) -> list[InOven]:
+    """What was in the oven since the change before this one, and is out when the dial is turned."""
+    change = dial.changes[number]
+    since = dial.changes[number - 1].end if number else -1
+    inside = {s for setting in dial.settings if since <= setting.start < change.end for s in setting.spells}
+    return sorted((s for s in inside if s.end <= change.start), key=lambda s: (s.start, s.job))
+
+
+def _in_dial(dial: _Dial, n: int) -> list[tuple[int, int, int, InOven]]:
+    """Stretches of one setting for a job itself (not for its result kept there), joined where it stays the same."""
+    found: list[tuple[int, int, int, InOven]] = []
+    for setting in dial.settings:
+        for spell in setting.spells:
+            if spell.job == n and not spell.hold:
+                if found and found[-1][1] == setting.start and found[-1][2] == setting.celsius:
+                    found[-1] = (found[-1][0], setting.end, setting.celsius, spell)
+                else:
+                    found.append((setting.start, setting.end, setting.celsius, spell))
+    return found
+
+
+def in_running_order(slots: list[Slot]) -> list[Slot]:
+    """By start, and nothing before what it waits for."""
+    by_id = {slot.id: slot for slot in slots}
+    place = {slot.id: n for n, slot in enumerate(slots)}
+    missing = {slot.id: len({w.after for w in slot.waits}) for slot in slots}
+    then: dict[str, list[str]] = {}
+    for slot in slots:
+        for after in {w.after for w in slot.waits}:
+            then.setdefault(after, []).append(slot.id)
+    heap = [(slot.start, place[slot.id], slot.id) for slot in slots if not missing[slot.id]]
+    heapq.heapify(heap)
+    found: list[Slot] = []
+    while heap:
+        _, _, id_ = heapq.heappop(heap)
+        found.append(by_id[id_])
+        for other in then.get(id_, []):
+            missing[other] -= 1
+            if not missing[other]:
+                heapq.heappush(heap, (by_id[other].start, place[other], other))
+    assert len(found) == len(slots), "the waits of a run sheet run in a ring"
+    return found

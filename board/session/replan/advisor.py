@@ -1,0 +1,77 @@
+"""When to have the rest of an evening worked out anew, and what of it to offer. Asks no clock, waits for nobody.
+
+The host is only troubled where courses look late or things are kept too long, and only with what is better by enough.
+"""
+
+from collections.abc import Callable, Sequence
+from datetime import datetime, timedelta
+from typing import Protocol
+
+from board.evening.decide import decide
+from board.evening.events import CallRaised, Event
+from board.evening.fold import fold_all
+from board.evening.forecast import Forecast
+from board.evening.state import State
+from board.evening.wishes import Refusal, TakeSheet
+from board.session.replan.gain import KEPT, LATE, Costs, Offer, costs, offer
+from board.sheet.run_sheet import RunSheet
+
+AGAIN = timedelta(minutes=2)  # of the evening, before the same state of things is worked out once more; ours
+
+
+class Solver(Protocol):
+    """Works a rest out beside the board: asked now, answered some time."""
+
+    @property
+    def waiting(self) -> bool: ...
+    def ask(self, events: Sequence[Event], now: datetime) -> bool: ...
+    def answer(self) -> RunSheet | None: ...
+    def close(self) -> None: ...
+
+
+class Advisor:
+    """Looks in at every tick; holds the offer that stands."""
+
+    def __init__(self, solver: Solver, weigh: Callable[[State, Forecast], Costs] = costs) -> None:
+        self.solver = solver
+        self.weigh = weigh
+        self.offer: Offer | None = None
+        self._asked: tuple[int, datetime] | None = None  # answers there were, and when
+        self._offered_at = 0
+
+    def look(self, state: State, forecast: Forecast) -> Offer | None:
+        """The offer as it stands; asks for another where one might help."""
+        now, answers = forecast.now, _answers(state)
+        fresh = self.solver.answer()
+        if fresh is not None:
+            self._consider(state, fresh, now)
+        elif self.offer is not None and answers != self._offered_at:
+            self._consider(state, self.offer.sheet, now)
+        if not self.solver.waiting and self._is_time(answers, now):
+            found = self.weigh(state, forecast)
+            if (found.late >= LATE or found.kept >= KEPT) and self.solver.ask(state.history, now):
+                self._asked = (answers, now)
+        return self.offer
+
+    def _is_time(self, answers: int, now: datetime) -> bool:
+        return self._asked is None or self._asked[0] != answers or abs(now - self._asked[1]) >= AGAIN
+
+    def _consider(self, state: State, sheet: RunSheet, now: datetime) -> None:
+        """Offers the sheet if it still fits the evening and is still worth it."""
+        decided = decide(state, TakeSheet(sheet), now)
+        self.offer = None
+        if not isinstance(decided, Refusal):
+            self.offer = offer(state, sheet, fold_all(state, decided), now)
+            self._offered_at = _answers(state)
+
+    def forget(self) -> None:
+        """The offer was taken, or is not wanted."""
+        self.offer = None
+
+    def close(self) -> None:
+        self.solver.close()
+
+
+def _answers(state: State) -> int:
+    """A number that changes with everything that happens but calls raised."""
+    return sum(not isinstance(event, CallRaised) for event in state.history)

@@ -1,0 +1,185 @@
+"""A plan's problem with the evening so far as given: what is done stays done, and the rest starts from now. Pure.
+
+Minutes count from the problem's origin; the present is the next whole minute. What is over no longer takes any time,
+hands or things; its result stands on, and has used up so much of what it keeps. What is under way goes on from now.
+"""
+
+import math
+from collections.abc import Mapping
+from dataclasses import replace
+from datetime import datetime
+
+from board.evening.forecast import Forecast
+from board.evening.state import State
+from board.schedule.oven_dial import COLD_AFTER_MINUTES
+from board.schedule.problem import Job, Order, OvenNow, OvenUse, Part, Problem, Serving, Way
+from board.sheet.run_sheet import Slot
+
+
+def as_it_stands(problem: Problem, state: State, forecast: Forecast) -> Problem:
+    """The problem of what is left. Raises KeyError where the sheet is of another plan."""
+    return _Given(problem, state, forecast).problem_left()
+
+
+def where_it_looks(problem: Problem, forecast: Forecast) -> list[int]:
+    """The minute each job now looks like starting, for a search to begin near."""
+    starts = (forecast.slots[job.id].start for job in problem.jobs)
+    return [max(0, math.ceil((start - problem.origin).total_seconds() / 60)) for start in starts]
+
+
+class _Given:
+    def __init__(self, problem: Problem, state: State, forecast: Forecast) -> None:
+        self.problem = problem
+        self.state = state
+        self.forecast = forecast
+        self.slots: Mapping[str, Slot] = state.sheet.by_id()
+        self.now = math.ceil(self.minute(forecast.now))
+        self.busy_until: dict[str, int] = {}
+
+    def minute(self, at: datetime) -> float:
+        return (at - self.problem.origin).total_seconds() / 60
+
+    def status(self, job: int) -> str:
+        return self.state.steps[self.problem.jobs[job].id].status
+
+    def problem_left(self) -> Problem:
+        problem = self.problem
+        jobs = tuple(self._job(n, job) for n, job in enumerate(problem.jobs))
+        servings = tuple(
+            self._serving(serving) for serving in problem.servings if self.status(serving.job) == "to-come"
+        )
+        return replace(
+            problem,
+            jobs=jobs,
+            orders=tuple(self._order(order) for order in problem.orders if self.status(order.second) == "to-come"),
+            servings=servings,
+            opens=self.now,
+            horizon=max(problem.horizon, self.now + problem.horizon - problem.opens),
+            ovens_now=self._ovens_now(),
+        )
+
+    def _serving(self, serving: Serving) -> Serving:
+        return replace(serving, wanted=serving.wanted + self.state.pushed.get(serving.name, 0) + self._pushed(serving))
+
+    def _pushed(self, serving: Serving) -> int:
+        """What earlier pushes an evening's new sheet has taken in already."""
+        return next(c.pushed for c in self.state.sheet.courses if c.name == serving.name)
+
+    def _job(self, n: int, job: Job) -> Job:
+        status, slot = self.status(n), self.slots[job.id]
+        if status == "left-out":
+            gone = replace(job.ways[0], minutes=0, parts=(), demands=(), oven=None, hold=None, hot=False)
+            return replace(job, ways=(gone,), window=None, fixed=None, earliest=self.now, best_within=None)
+        if status == "finished":
+            return self._finished(n, job, slot)
+        if status == "under-way":
+            return self._under_way(job, slot)
+        return self._to_come(job, slot)
+
+    def _finished(self, n: int, job: Job, slot: Slot) -> Job:
+        way = job.ways[slot.way]
+        stood = self._stood(n)
+        hold = way.hold
+        if hold is not None and hold.limit is not None:
+            hold = replace(hold, limit=max(0, hold.limit - stood))
+        best = max(0, job.best_within - stood) if job.best_within is not None else None
+        over = replace(way, minutes=0, parts=(), demands=(), oven=None, hold=hold, hot=False)
+        return replace(job, ways=(over,), fixed=self.now, window=None, best_within=best)
+
+    def _stood(self, n: int) -> int:
+        """Minutes since it was finished."""
+        finished = self.state.steps[self.problem.jobs[n].id].finished
+        return max(0, math.floor(self.now - self.minute(finished))) if finished is not None else 0
+
+    def _under_way(self, job: Job, slot: Slot) -> Job:
+        way = job.ways[slot.way]
+        started = self.state.steps[job.id].started or self.forecast.now
+        gone = self.now - math.floor(self.minute(started))
+        left = max(1, math.ceil(self.minute(self.forecast.slots[job.id].end)) - self.now)
+        parts = self._parts_left(slot, way, gone, left)
+        rest = replace(way, minutes=left, parts=parts, warm_up=0, oven=self._as_set(way.oven, slot))
+        return replace(job, ways=(rest,), fixed=self.now, window=None)
+
+    def _as_set(self, oven: OvenUse | None, slot: Slot) -> OvenUse | None:
+        """Its use of an oven, wanting what the dial stands at."""
+        set_to = next((use.celsius for use in slot.uses if use.celsius is not None), None)
+        if oven is None or set_to is None or oven.off:
+            return oven
+        return replace(oven, want=set_to, low=min(oven.low, set_to), high=max(oven.high, set_to))
+
+    def _parts_left(self, slot: Slot, way: Way, gone: int, left: int) -> tuple[Part, ...]:
+        """Hands-on stretches still ahead. Two begun by the same hands at once are taken one after the other."""
+        who = slot.attended[0].who if slot.attended else ""
+        found = []
+        for part in way.parts:
+            end = min(left, part.offset + part.length - gone)
+            if part.kind in ("all", "end"):
+                end = left
+            start = max(0, end - part.length, self.busy_until.get(who, 0))
+            if end > start and part.kind != "look-in":
+                found.append(Part(start, end - start, part.kind))
+                self.busy_until[who] = end
+        return tuple(found)
+
+    def _to_come(self, job: Job, slot: Slot) -> Job:
+        put_off = self.state.steps[job.id].put_off.get("start")
+        earliest = max(self.now, math.ceil(self.minute(put_off)) if put_off is not None else 0)
+        looks = self.forecast.slots[job.id]
+        longer = round((looks.end - looks.start).total_seconds() / 60) - job.ways[slot.way].minutes
+        ways = tuple(_lasting(way, longer) for way in job.ways) if longer else job.ways
+        fixed = max(job.fixed, earliest) if job.fixed is not None else None
+        return replace(job, ways=ways, earliest=earliest, fixed=fixed)
+
+    def _order(self, order: Order) -> Order:
+        status = self.status(order.first)
+        if status == "to-come" or (status == "under-way" and order.most is None):
+            return order
+        if status == "left-out":
+            return replace(order, least=0, most=None)
+        if order.most is not None and order.most == order.least:
+            return replace(order, least=0, most=None)  # not at once any more; the sooner the better
+        stood = self._stood(order.first) if status == "finished" else 0
+        most = max(0, order.most - stood) if order.most is not None else None
+        return replace(order, least=max(0, order.least - stood), most=most)
+
+    def _ovens_now(self) -> dict[int, OvenNow]:
+        """What each dial was last turned to; an oven long unused is cold."""
+        found = {n: OvenNow(None, 0, self.now) for n, _ in enumerate(self.problem.ovens)}
+        names = {facts.name: n for n, facts in enumerate(self.problem.ovens)}
+        for slot in self.state.sheet.slots:
+            step = self.state.steps[slot.id]
+            if slot.kind != "heat" or step.started is None or step.status == "left-out":
+                continue
+            oven, celsius = slot.uses[0].what, slot.uses[0].celsius
+            ready = math.ceil(self.minute(self.forecast.slots[slot.id].end))
+            used_until = max(ready, self._used_until(oven))
+            is_on = celsius is not None and self.now - used_until < COLD_AFTER_MINUTES
+            found[names[oven]] = OvenNow(celsius if is_on else None, used_until, max(self.now, ready))
+        return found
+
+    def _used_until(self, oven: str) -> int:
+        """When the last thing came out of an oven, or now while something is inside."""
+        ends = [0.0]
+        for slot in self.state.sheet.slots:
+            step = self.state.steps[slot.id]
+            if slot.kind == "heat" or not any(use.what == oven and use.celsius is not None for use in slot.uses):
+                continue
+            if step.status == "under-way":
+                ends.append(self.now)
+            elif step.finished is not None:
+                ends.append(self.minute(step.finished))
+        return math.floor(max(ends))
+
+
+def _lasting(way: Way, longer: int) -> Way:
+    """The way with its unattended stretch, or its one attended one, so many minutes longer."""
+    minutes = max(0, way.minutes + longer)
+    parts = []
+    for part in way.parts:
+        if part.kind == "all":
+            parts.append(Part(0, minutes, "all"))
+        elif part.kind == "end":
+            parts.append(Part(max(0, minutes - part.length), min(part.length, minutes), "end"))
+        elif part.offset + part.length <= minutes:
+            parts.append(part)
+    return replace(way, minutes=minutes, parts=tuple(part for part in parts if part.length))

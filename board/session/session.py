@@ -1,0 +1,209 @@
+"""One evening in progress: the session behind the live board, rehearsal, plain output and tests.
+
+Every answer goes the same way: decide what happens, keep it in the log, then fold it in. Where the log cannot keep it
+the evening goes on all the same, and `unkept` says so. Knows no screen; the time comes from the clock it was given.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+
+from board.base.clock import JUMP_SECONDS, Clock, Jump
+from board.evening.calls import Call, calls
+from board.evening.clocks import LiveClock, has_clocks, live_clocks, warn_clocks
+from board.evening.decide import decide
+from board.evening.events import (
+    BoardReopened,
+    ClockJumped,
+    ClockWarned,
+    EveningOpened,
+    Event,
+    KeepingWarned,
+    StopsAccepted,
+    newest,
+)
+from board.evening.fold import fold_all
+from board.evening.forecast import Forecast, Forecaster, Standing
+from board.evening.raise_due import raise_calls, warn_keeping
+from board.evening.state import CallKey, State, begin
+from board.evening.wishes import Later, Push, Refusal, Wish, later_again, push_from_now
+from board.log.write import Keeper, Memory, RunLog, Unkept
+from board.sheet.run_sheet import RunSheet
+
+
+@dataclass(frozen=True)
+class Present:
+    """All there is to know at one moment."""
+
+    now: datetime
+    state: State
+    forecast: Forecast
+    due: tuple[Call, ...]
+    coming: tuple[Call, ...]
+    raised: tuple[Call, ...] = ()  # calls that came due at this very tick, be it again
+    warned: tuple[Standing, ...] = ()  # what the board warned of at this very tick
+    clocks: tuple[LiveClock, ...] = ()  # how long each dish has stood out; at most a minute old
+    clock_warned: tuple[ClockWarned, ...] = ()  # what was said of them at this very tick
+    told: tuple[str, ...] = ()  # what else the host hears at this very tick
+    unkept: Unkept | None = None  # what is not on the disk yet
+
+
+class Evening:
+    """Holds the log, the state and the clock of one evening."""
+
+    def __init__(self, sheet: RunSheet, clock: Clock, keeper: Keeper, past: Sequence[Event] = ()) -> None:
+        self.clock = clock
+        self.keeper = keeper
+        self.state = fold_all(begin(sheet), past)
+        self.told: list[Event] = list(past)  # all of it, what was taken back too
+        self.forecaster = Forecaster(self.state.sheet)
+        self._newest = newest(past)
+        self._due: set[CallKey] | None = None  # at the last tick
+        self._clocks: tuple[State, datetime, tuple[LiveClock, ...]] | None = None  # of what state, and of when
+
+    @property
+    def sheet(self) -> RunSheet:
+        """The one the evening goes by now."""
+        return self.state.sheet
+
+    def tick(self) -> Present:
+        """The present; calls that have come due are raised and kept."""
+        self._note_jump(self.clock.jumped())
+        self.keeper.mind()
+        now = self.now()
+        forecast = self.forecaster.forecast(self.state, now)
+        due, coming = calls(forecast, self.state)
+        fresh = {call.key for call in due if call.raised is None}
+        while new := raise_calls(self.state, due, now):
+            self._keep(new)
+            forecast = self.forecaster.forecast(self.state, now)
+            due, coming = calls(forecast, self.state)
+            fresh |= {call.key for call in due if call.raised is None}
+        # One that waited for its new time after a push, or after the clock was set back, is heard again too.
+        again = set() if self._due is None else {call.key for call in due} - self._due
+        self._due = {call.key for call in due}
+        raised = tuple(call for call in due if call.key in fresh | again)
+        warned = self._warned(forecast)
+        clocks = self.clocks(forecast)
+        said = self._clock_warned(clocks, now)
+        ahead = tuple(due), tuple(coming), raised
+        return Present(now, self.state, forecast, *ahead, warned, clocks, said, unkept=self.keeper.unkept)
+
+    def clocks(self, forecast: Forecast) -> tuple[LiveClock, ...]:
+        """How long each dish has stood out. Reckoned anew when something happened, else once a minute."""
+        if not has_clocks(self.state.sheet):
+            return ()
+        known, minute = self._clocks, forecast.now.replace(second=0, microsecond=0)
+        if known is None or known[0] is not self.state or known[1] != minute:
+            known = self._clocks = (self.state, minute, live_clocks(self.state, forecast))
+        return known[2]
+
+    def _clock_warned(self, clocks: tuple[LiveClock, ...], now: datetime) -> tuple[ClockWarned, ...]:
+        """What is to be said of the clocks for the first time now; that it was said is kept."""
+        new = warn_clocks(self.state, clocks, now)
+        if new:
+            self._keep(new)
+        return tuple(event for event in new if isinstance(event, ClockWarned))
+
+    def _warned(self, forecast: Forecast) -> tuple[Standing, ...]:
+        """What soon keeps no longer, said for the first time now; that it was said is kept."""
+        new = warn_keeping(self.state, forecast)
+        if new:
+            self._keep(new)
+        slots = {event.slot for event in new if isinstance(event, KeepingWarned)}
+        return tuple(each for each in forecast.keeping if each.slot in slots)
+
+    def now(self) -> datetime:
+        """The clock's time; never before what happened last, should the clock be a little behind that."""
+        now = self.clock.now()
+        return now if self._newest is None else max(now, self._newest)
+
+    def _note_jump(self, jump: Jump | None) -> None:
+        """A jump is an event; so is a clock found far behind what happened last, as when a board is opened again."""
+        now = self.clock.now()
+        if jump is not None:
+            self._newest = None  # by the clock as it was
+            self._keep([ClockJumped(n=self.state.last_n + 1, at=now, seconds=jump.seconds, slept=jump.slept)])
+        elif self._newest is not None and (behind := self._newest - now) > timedelta(seconds=JUMP_SECONDS):
+            # How long that was ago nobody knows; what happened last is taken to have happened just now.
+            self._newest = None
+            self._keep([ClockJumped(n=self.state.last_n + 1, at=now, seconds=-behind.total_seconds())])
+
+    def peek(self) -> Present:
+        """The present, with nothing raised, heard or kept."""
+        now = self.now()
+        forecast = self.forecaster.forecast(self.state, now)
+        due, coming = calls(forecast, self.state)
+        return Present(now, self.state, forecast, tuple(due), tuple(coming), clocks=self.clocks(forecast))
+
+    def look(self) -> Forecast:
+        """How the rest looks now; raises no calls and keeps nothing."""
+        return self.forecaster.forecast(self.state, self.now())
+
+    def wish(self, wish: Wish) -> Refusal | None:
+        """Does what the host wants, or says why not."""
+        self._note_jump(self.clock.jumped())
+        decided = decide(self.state, wish, self.now())
+        if isinstance(decided, Refusal):
+            return decided
+        self._keep(decided)
+        return None
+
+    def what_if(self, wish: Wish) -> Forecast | Refusal:
+        """What a wish would bring, without doing it."""
+        now = self.now()
+        decided = decide(self.state, wish, now)
+        if isinstance(decided, Refusal):
+            return decided
+        then = fold_all(self.state, decided)
+        forecaster = self.forecaster if then.sheet is self.state.sheet else Forecaster(then.sheet)
+        return forecaster.forecast(then, now)
+
+    def push(self, course: str, minutes: int) -> Push:
+        """The wish to send a course out so many minutes later than it now looks."""
+        return push_from_now(self.state, self.look(), course, minutes)
+
+    def later(self, call: CallKey) -> Later:
+        """The wish to be asked five minutes later than now, or than it was put off to."""
+        return later_again(self.state, *call, self.now())
+
+    def put_off_till(self, call: CallKey) -> datetime | None:
+        """Until when a call was put off, where that is still ahead."""
+        until = self.state.steps[call[0]].put_off.get(call[1])
+        return until if until is not None and until > self.now() else None
+
+    def accept_stops(self) -> None:
+        """The host begins although something must be mended before anybody eats; that it was read is kept."""
+        stops = self.sheet.stops
+        self._keep([StopsAccepted(n=self.state.last_n + 1, at=self.now(), stops=stops)])
+
+    def _keep(self, events: Sequence[Event]) -> None:
+        self.keeper.append(events)
+        self.state = fold_all(self.state, events)
+        if self.forecaster.sheet is not self.state.sheet:
+            self.forecaster = Forecaster(self.state.sheet)
+        self.told.extend(events)
+        if events:
+            self._newest = newest(events)
+
+    def close(self) -> None:
+        self.keeper.close()
+
+
+def open_evening(sheet: RunSheet, clock: Clock, log: RunLog, *, rehearsal: bool) -> Evening:
+    """A new evening in an empty log, or the one the log holds, gone on with. Raises OSError."""
+    if log.contents is None:
+        opened = EveningOpened(n=1, at=clock.now(), rehearsal=rehearsal, sheet=sheet)
+        log.begin(opened)
+        return Evening(sheet, clock, log, [opened])
+    opened = log.contents.opened
+    past = [opened, *log.contents.events]
+    evening = Evening(opened.sheet, clock, log, past)
+    evening._note_jump(None)
+    evening._keep([BoardReopened(n=evening.state.last_n + 1, at=evening.now())])
+    return evening
+
+
+def unlogged_evening(sheet: RunSheet, clock: Clock, *, rehearsal: bool = True) -> Evening:
+    """An evening that is kept nowhere."""
+    return Evening(sheet, clock, Memory(), [EveningOpened(n=1, at=clock.now(), rehearsal=rehearsal, sheet=sheet)])
