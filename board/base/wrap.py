@@ -4,7 +4,7 @@ import re
 import unicodedata
 
 CARET = re.compile(r" *\^")
-_FINDING = re.compile(r"(?:\S.*:\d+:\d+: )?[A-Z]\d\d ")
+_FINDING = re.compile(r"(?:\S.*:\d+:\d+: )?[a-z]+ \d+: ")
 _UNDER_FINDING = 4  # columns, as the lines below a finding have
 _NARROWEST = 20
 

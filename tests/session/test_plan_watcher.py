@@ -118,7 +118,7 @@ def test_a_plan_that_gives_no_timetable_is_told_and_so_is_one_that_does_again(pl
 
     assert wait_for(eye) == Changed(usable=False)
 
-    plans = Path(__file__).parent.parent / "plans"
+    plans = Path(__file__).parents[2] / "plans"
     edit(plan, (plans / "garden-lunch.yaml").read_text(encoding="utf-8"))
     found = wait_for(eye)
     assert found is not None

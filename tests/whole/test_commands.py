@@ -85,7 +85,7 @@ def test_a_terminal_that_knows_only_ascii_gets_question_marks(home: Path, tmp_pa
 
     assert done.returncode == ExitCode.STOP
     assert b"Traceback" not in done.stderr
-    assert b"cr?me.yaml:2:7: P" in done.stdout + done.stderr
+    assert b"cr?me.yaml:2:7: plan 7: " in done.stdout + done.stderr
 
 
 def test_a_bad_plan_exits_2_with_every_place(run: Run, tmp_path: Path) -> None:

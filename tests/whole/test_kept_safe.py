@@ -72,7 +72,7 @@ def test_the_sheet_for_other_programs_has_stops_and_clocks(run: Run, plan: str) 
     _, out, _ = run("sheet", plan, "--json")
     form = json.loads(out)
 
-    assert [line[:3] for line in form["stops"]] == ["food 1", "food 10"]
+    assert [line.split(":")[0] for line in form["stops"]] == ["food 1", "food 10"]
     assert form["rules"] == "home rules (USDA FSIS / FoodSafety.gov)"
     chicken, salad = form["clocks"]
     assert set(salad) == {"dish", "course", "minutes_out", "limit_minutes", "runs_out", "source"}
@@ -84,4 +84,4 @@ def test_the_sheet_for_other_programs_has_stops_and_clocks(run: Run, plan: str) 
 def test_the_kept_sheet_carries_its_stops(run: Run, plan: str) -> None:
     run("sheet", plan)
 
-    assert [line[:3] for line in sheet_of(Path(plan)).stops] == ["food 1", "food 10"]
+    assert [line.split(":")[0] for line in sheet_of(Path(plan)).stops] == ["food 1", "food 10"]

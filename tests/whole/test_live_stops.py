@@ -48,7 +48,7 @@ def test_understood_opens_the_board_and_the_log_and_the_review_say_so(
     board.kill()
 
     accepted = state_of(log).stops_accepted
-    assert [stop[:3] for stop in accepted] == ["food 1", "food 10"]
+    assert [stop.split(":")[0] for stop in accepted] == ["food 1", "food 10"]
     again = Terminal(["live", plan, "--log", str(log), "--no-bell"], (100, 30), env)
     assert ASKED not in again.wait_for("┃")  # gone on with, and not asked again
     again.press("q")

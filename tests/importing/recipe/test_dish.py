@@ -105,7 +105,7 @@ def test_the_form_of_the_vocabularys_own_example() -> None:
               where: oven at 350 F, 1 shelf  # guessed: from “bake”, “350 degrees”
               takes: 1 h  # guessed: from “one hour”
               # until: ? check with a thermometer
-              guessed: [on, takes]
+              guessed: [where, takes]
         """),
         "      ",
     )
@@ -122,9 +122,9 @@ def test_check_asks_about_each_guess_at_its_line_until_it_is_confirmed() -> None
         "takes",
     ]
     assert {snag.weight for snag in asked} == {Weight.MIND}
-    assert "take `on` out of `guessed`" in asked[1].mend
+    assert "take `where` out of `guessed`" in asked[1].mend
 
-    fewer = check(plan_with(text.replace("guessed: [on, takes]", "guessed: takes")))
+    fewer = check(plan_with(text.replace("guessed: [where, takes]", "guessed: takes")))
     assert len([snag for snag in fewer if snag.code == "unsure 1"]) == 2
     confirmed = "".join(line for line in text.splitlines(keepends=True) if not line.strip().startswith("guessed:"))
     assert [snag for snag in check(plan_with(confirmed)) if snag.code == "unsure 1"] == []
