@@ -1,6 +1,6 @@
-"""The clocks. The only place that reads the time; everything else is told.
+"""The clocks. The only code that reads the time; all other code is passed it.
 
-Times are aware datetimes in UTC, so adding minutes to them is elapsed time in every zone and on every night.
+Times are aware datetimes in UTC, so adding minutes adds elapsed time in every zone and on every night.
 """
 
 import time
@@ -8,30 +8,30 @@ from collections.abc import Callable
 from datetime import UTC, datetime, timedelta
 from typing import NamedTuple, Protocol
 
-JUMP_SECONDS = 20.0  # less is a time server's small correction
+JUMP_SECONDS = 20.0  # anything less is a time server's small correction
 
 
 class Jump(NamedTuple):
-    """How many seconds the wall clock went further than time did; `slept` where that is a machine's sleep."""
+    """Seconds by which the wall clock moved further than time did; `slept`: because the machine slept."""
 
     seconds: float
     slept: bool
 
 
 class Clock(Protocol):
-    """Something that knows what time it is for the evening."""
+    """Tells the evening what time it is."""
 
     def now(self) -> datetime:
-        """The present, aware, in UTC."""
+        """The present time, aware, in UTC."""
         ...
 
     def jumped(self) -> Jump | None:
-        """By how much it jumped since it was asked this last; None where it went as time does."""
+        """The jump since the last call; None if there was none."""
         ...
 
 
 def _clock_that_counts_sleep() -> Callable[[], float] | None:
-    """One that nobody sets and that goes on while the machine sleeps, where the system has it."""
+    """A clock that cannot be set and runs during sleep, if the system has one."""
     which = getattr(time, "CLOCK_BOOTTIME", None)
     return None if which is None else lambda: time.clock_gettime(which)
 
@@ -40,7 +40,7 @@ _COUNTS_SLEEP = _clock_that_counts_sleep()
 
 
 class WallClock:
-    """The real time of day, watched for jumps against two clocks that nobody sets."""
+    """The real time of day, checked for jumps against two clocks that cannot be set."""
 
     def __init__(
         self,
@@ -48,7 +48,7 @@ class WallClock:
         awake: Callable[[], float] = time.monotonic,
         with_sleep: Callable[[], float] | None = _COUNTS_SLEEP,
     ) -> None:
-        """`awake` may stand still while the machine sleeps; `with_sleep` does not, where it can be had."""
+        """`awake` may stop while the machine sleeps; `with_sleep`, if available, does not."""
         self._wall, self._awake, self._with_sleep = wall, awake, with_sleep or awake
         self._tells_sleep = with_sleep is not None
         self._last = self._read()
@@ -60,14 +60,14 @@ class WallClock:
         before, self._last = self._last, self._read()
         wall, awake, with_sleep = (b - a for a, b in zip(before, self._last, strict=True))
         if abs(wall - with_sleep) > JUMP_SECONDS:
-            # Where no clock counts sleep, ahead is taken for sleep: what came due is called at once.
+            # If no clock counts sleep, a jump ahead is taken for sleep: overdue calls are raised at once.
             return Jump(wall - with_sleep, not self._tells_sleep and wall > with_sleep)
         if wall - awake > JUMP_SECONDS:
             return Jump(wall - awake, True)
         return None
 
     def _read(self) -> tuple[float, float, float]:
-        """The three at one moment: the process may be stopped between two of them, and then they are read again."""
+        """All three clocks at one moment. If the process was stopped in between, they are read again."""
         while True:
             before = self._awake(), self._with_sleep()
             wall = self._wall()
@@ -77,7 +77,7 @@ class WallClock:
 
 
 class StoppedClock:
-    """A clock that shows what it was set to; for tests and for plain runs."""
+    """A clock that shows the time it was set to; for tests and plain runs."""
 
     def __init__(self, at: datetime) -> None:
         self._at = at.astimezone(UTC)
@@ -86,14 +86,14 @@ class StoppedClock:
         return self._at
 
     def jumped(self) -> Jump | None:
-        return None  # it is set on purpose
+        return None  # it is only set on purpose
 
     def set(self, at: datetime) -> None:
         self._at = at.astimezone(UTC)
 
 
 class VirtualClock:
-    """A rehearsal's clock: starts where told, runs `speed` times as fast, can be paused and moved forward."""
+    """A rehearsal's clock: starts at a given time, runs `speed` times as fast, can pause and jump forward."""
 
     FASTEST = 240.0
 
@@ -118,13 +118,13 @@ class VirtualClock:
         return self._anchor + timedelta(seconds=(self._monotonic() - self._since) * self._speed)
 
     def jumped(self) -> Jump | None:
-        return None  # it runs by time alone, and stands still while the machine sleeps
+        return None  # it only counts elapsed time, and stops while the machine sleeps
 
     def _settle(self) -> None:
         self._anchor, self._since = self.now(), self._monotonic()
 
     def set_speed(self, speed: float) -> None:
-        """From now on; kept between real time and FASTEST."""
+        """Takes effect now; limited to 1 (real time) to FASTEST."""
         self._settle()
         self._speed = min(self.FASTEST, max(1.0, speed))
 
@@ -133,6 +133,6 @@ class VirtualClock:
         self._paused = paused
 
     def jump_to(self, at: datetime) -> None:
-        """Forward only: a rehearsal never goes back over what was answered."""
+        """Forward only: a rehearsal never goes back before an answer."""
         self._settle()
         self._anchor = max(self._anchor, at.astimezone(UTC))

@@ -1,8 +1,8 @@
-"""What the host must be told, as exceptions: caught at the front door, shown, and turned into an exit code."""
+"""Exceptions for what the host must be told: caught at the front door, shown, turned into an exit code."""
 
 
 class Trouble(Exception):
-    """Something the user must be told, in words ready for the terminal; `code` is the exit code."""
+    """Something to tell the user, in words ready for the terminal; `code` is the exit code. Not a bug."""
 
     def __init__(self, text: str, code: int = 1) -> None:
         super().__init__(text)

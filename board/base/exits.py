@@ -1,10 +1,10 @@
-"""What the program's exit codes mean. Data goes to stdout, talk goes to stderr."""
+"""The program's exit codes. Data goes to stdout, messages to stderr."""
 
 from enum import IntEnum
 
 
 class ExitCode(IntEnum):
-    """One line of meaning each; the README repeats them."""
+    """The README repeats these meanings."""
 
     DONE = 0  # did what was asked
     FAILED = 1  # could not: a file is missing, a log is in use, a disk is full

@@ -1,8 +1,7 @@
-"""Text from files made safe for a terminal. The one door foreign text goes through.
+"""Makes text from files safe for a terminal. All foreign text passes through here. Pure.
 
-A plan, a log or a file name may hold escape sequences, control characters or marks that turn the
-reading direction; a terminal would obey them. Here each becomes a visible replacement sign, so nothing
-is obeyed and nothing is silently lost.
+A plan, a log or a file name may hold escape sequences, control characters or marks that turn the reading direction; a
+terminal would obey them. Each becomes a visible replacement sign: nothing is obeyed, nothing is silently lost.
 """
 
 import re
@@ -10,8 +9,8 @@ import unicodedata
 
 REPLACEMENT = "\ufffd"
 
-# C0 (but tab and newline), DEL, C1, zero-width, bidirectional controls, line/paragraph separators,
-# byte-order mark, tag characters, interlinear marks, unpaired surrogates.
+# C0 (except tab and newline), DEL, C1, zero-width, bidirectional controls, line/paragraph separators, byte-order mark,
+# tag characters, interlinear marks, unpaired surrogates.
 _UNSAFE = re.compile(
     "[\x00-\x08\x0b-\x1f\x7f-\x9f\u00ad\u061c\u180e\u200b-\u200f\u2028-\u202e\u2060-\u206f"
     "\ufeff\ufff9-\ufffb\U000e0000-\U000e007f\ud800-\udfff]"
@@ -24,7 +23,7 @@ def plain(text: object) -> str:
 
 
 def one_line(text: object, limit: int | None = None) -> str:
-    """Like `plain`, with all white space folded to single spaces; cut to `limit` characters with an ellipsis."""
+    """Like `plain`, with white space folded to single spaces; over `limit` characters it ends in an ellipsis."""
     folded = " ".join(plain(text).split())
     if limit is not None and len(folded) > limit:
         return folded[: max(0, limit - 1)] + "…"
@@ -32,7 +31,7 @@ def one_line(text: object, limit: int | None = None) -> str:
 
 
 def to_ascii_letters(text: str) -> str | None:
-    """The text in plain ASCII with accents dropped, or None where a sign has no ASCII base."""
+    """The text in ASCII without accents; None if a character has no ASCII base."""
     stripped = "".join(c for c in unicodedata.normalize("NFKD", text) if not unicodedata.combining(c))
     stripped = stripped.translate({0x2019: "'", 0x2013: "-", 0x2014: "-", 0x00D7: "x", 0x00B0: "", 0x2026: "..."})
     return stripped if stripped.isascii() else None

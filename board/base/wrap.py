@@ -1,16 +1,16 @@
-"""Lines broken between words at a terminal's width. A quoted line of a plan with its caret below stays aligned."""
+"""Wraps lines at a terminal's width. A quoted line of a plan stays aligned with the caret below it. Pure."""
 
 import re
 import unicodedata
 
 CARET = re.compile(r" *\^")
 _FINDING = re.compile(r"(?:\S.*:\d+:\d+: )?[a-z]+ \d+: ")
-_UNDER_FINDING = 4  # columns, as the lines below a finding have
+_UNDER_FINDING = 4  # columns; the indent of lines below a finding
 _NARROWEST = 20
 
 
 def wrapped(text: str, width: int) -> str:
-    """Every line no wider than `width` columns where its words allow, what is broken off under the line's own indent.
+    """Lines at most `width` columns wide where words allow; continuations keep the line's indent.
 
     A line above a caret is cut instead, around the caret's column.
     """
@@ -20,7 +20,7 @@ def wrapped(text: str, width: int) -> str:
     for number, line in enumerate(lines):
         below = lines[number + 1] if number + 1 < len(lines) else ""
         if CARET.fullmatch(line) and made:
-            continue  # it came with the line above
+            continue  # added with the line above
         if below and CARET.fullmatch(below):
             made += _cut_around(line, len(below) - 1, width)
         else:
@@ -29,7 +29,7 @@ def wrapped(text: str, width: int) -> str:
 
 
 def columns(text: str) -> int:
-    """Columns a terminal gives a text: two for wide signs, none for accents that sit on another."""
+    """Terminal columns of a text: two for wide characters, none for combining accents."""
     return sum(0 if unicodedata.combining(c) else 2 if unicodedata.east_asian_width(c) in "WF" else 1 for c in text)
 
 
@@ -51,7 +51,7 @@ def _broken(line: str, width: int) -> list[str]:
 
 
 def _cut_around(line: str, caret: int, width: int) -> list[str]:
-    """The line and its caret below it: cut at the right, and at the left too where the caret would be cut off."""
+    """The line and its caret: cut at the right, and at the left if the caret would be lost."""
     if columns(line) <= width:
         return [line, " " * caret + "^"]
     start = line[: len(line) - len(line.lstrip())]

@@ -1,4 +1,4 @@
-"""Every word the program shows, in one place, a file a matter. A glossary in the README says where each comes from."""
+"""Every word the program shows, one file per subject. The README's glossary says where each comes from."""
 
 from board.base.words.beginning import *
 from board.base.words.book import *

@@ -1,4 +1,4 @@
-"""A plan to start from: what is asked, what was wrong with an answer, and what the new plan's comments say."""
+"""Words for starting a plan: questions, errors in answers, and the new plan's comments."""
 
 from datetime import date
 

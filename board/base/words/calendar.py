@@ -1,4 +1,4 @@
-"""The calendar file: what its events and reminders say."""
+"""Words of the calendar file: its events and reminders."""
 
 import re
 

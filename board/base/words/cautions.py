@@ -1,4 +1,4 @@
-"""The usual cautions, as they are printed: each once, where it applies."""
+"""The usual cautions as printed: each once, where it applies."""
 
 CAUTIONS_TITLE = "Mind"
 CAUTIONS = {

@@ -1,4 +1,4 @@
-"""What an estimate of cooling takes for granted, in plain words."""
+"""What a cooling estimate assumes, in plain words."""
 
 from board.base.words.times import degrees
 

@@ -1,4 +1,4 @@
-"""What the board says when disk, clock, log or plan do not behave; and looking on."""
+"""What the board says about trouble with disk, clock, log or plan, and when watching a run."""
 
 from board.base.words.times import span
 

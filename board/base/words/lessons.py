@@ -1,4 +1,4 @@
-"""What evenings teach, and how it is taken up into a plan."""
+"""What evenings teach, and how a plan takes it up."""
 
 from collections.abc import Sequence
 

@@ -1,4 +1,4 @@
-"""Run logs as a list, for other programs and other eyes; several evenings looked back on."""
+"""Run logs as a list, for other programs and readers; several evenings reviewed."""
 
 from board.base.words.signs import SIGN
 

@@ -1,4 +1,4 @@
-"""A recipe taken up as a dish: remarks in its draft, and why a file is none."""
+"""A recipe drafted as a dish: its remarks, and why a file is no recipe."""
 
 RECIPE_HEAD = (
     "Drafted from a recipe file. What is listed under `guessed` is a guess from its words: mend it, then take it out.",

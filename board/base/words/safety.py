@@ -1,4 +1,4 @@
-"""Food safety on the board: readings that are asked for, holds, clocks, cooling, and stops."""
+"""Food safety on the board: readings to take, holds, clocks, cooling and stops."""
 
 from collections.abc import Sequence
 from math import ceil

@@ -1,8 +1,8 @@
-"""Every sign the program shows, each with its one meaning, the same on the board, on paper and in a page.
+"""Every sign the program shows. Each has one meaning, the same on the board, on paper and in a page.
 
-A sign is one cell wide and told from the others by its shape; colour only repeats what it says. None is a button of a
-player or a recorder. A family shares a shape: calls are corners and a diamond, work is a box that fills, the clock of a
-food is a ring, and what really happened is a double stroke. The README has the same table.
+A sign is one cell wide and known by its shape; colour only repeats what it says. None is a button of a player or
+recorder. A family shares a shape: calls are corners and a diamond, work is a box that fills, a food's clock is a ring,
+and what really happened is a double stroke. The README has the same table.
 """
 
 SIGN_TABLE = {
