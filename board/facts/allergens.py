@@ -1,8 +1,8 @@
-"""The two lists of allergens that must be declared on food, as sets over one vocabulary fine enough for both.
+"""The two legal lists of food allergens, as sets over one vocabulary fine enough for both.
 
-Sources: United States: FALCPA 2004 (Public Law 108-282) and the FASTER Act 2021 (Public Law 117-11); which nuts
-count as tree nuts: FDA, Questions and Answers Regarding Food Allergens, Edition 5, January 2025, Table 1 (its twelve
-names; read in copies). European Union: Regulation (EU) No 1169/2011, Annex II (read in copies).
+Sources: United States: FALCPA 2004 (Public Law 108-282) and the FASTER Act 2021 (Public Law 117-11); which nuts count
+as tree nuts: FDA, Questions and Answers Regarding Food Allergens, Edition 5, January 2025, Table 1 (its twelve names;
+read in copies). European Union: Regulation (EU) No 1169/2011, Annex II (read in copies).
 """
 
 from collections.abc import Mapping
@@ -10,7 +10,7 @@ from enum import Enum
 
 
 class Allergen(Enum):
-    """One food that people are allergic to; its value is the word a screen shows."""
+    """One food that people are allergic to; its value is the word shown."""
 
     WHEAT = "wheat"  # spelt and khorasan are wheat
     RYE = "rye"
@@ -83,11 +83,11 @@ ONLY_EU: frozenset[Allergen] = EU_ALL - US_ALL
 ONLY_US: frozenset[Allergen] = US_ALL - EU_ALL
 
 TREE_NUTS: frozenset[Allergen] = US_NINE["tree nuts"]
-# No list counts these as nuts, and yet people mean them: to be asked about.
+# Not nuts on either list, but people may mean them: ask.
 LIKE_NUTS: frozenset[Allergen] = frozenset({A.CHESTNUTS, A.COCONUT})
 
 
 def declared_by(allergen: Allergen) -> tuple[str, ...]:
-    """The laws under which a label must name it: the US one, the EU one, both or none."""
+    """The laws under which a label must name it: US, EU, both or none."""
     laws = ((US_ALL, US_LAW), (EU_ALL, EU_LAW))
     return tuple(law for listed, law in laws if allergen in listed)

@@ -1,6 +1,6 @@
-"""Where a bigger batch does not want as much more: salt, yeast, leavening, strong spices.
+"""What does not grow in proportion with a bigger batch: salt, yeast, leavening, strong spices. Pure.
 
-Common practice, no source; figures to start from and to taste against. A smaller batch takes them in proportion.
+Common practice, no source; figures to start from and adjust by taste. For a smaller batch they shrink in proportion.
 """
 
 import re
@@ -8,12 +8,12 @@ from dataclasses import dataclass
 
 from board.facts.called import same_food
 
-MANY = 1.5  # from this factor on, pots, heat and times are another matter
+MANY = 1.5  # from this factor on, pots, heat and times change too
 
 
 @dataclass(frozen=True, slots=True)
 class ByHand:
-    """`share`: for each further helping of the recipe, this much of its amount."""
+    """`share`: the part of its amount added for each further batch of the recipe."""
 
     kind: str
     share: float
@@ -37,7 +37,7 @@ TABLE: tuple[ByHand, ...] = (
 
 
 def by_hand(food: str) -> ByHand | None:
-    """What the food is, where a linear amount is wrong; None for everything else."""
+    """The row of a food that does not scale in proportion; None for all others."""
     name = same_food(food)
     for row in TABLE:
         if any(_holds(name, word) for word in row.words) and not any(_holds(name, word) for word in row.never):
@@ -46,7 +46,7 @@ def by_hand(food: str) -> ByHand | None:
 
 
 def hand_factor(row: ByHand, factor: float) -> float:
-    """By how much its amount is really multiplied; never less than in proportion for a smaller batch."""
+    """The multiplier for its amount; a smaller batch stays in proportion."""
     return factor if factor <= 1 else 1 + (factor - 1) * row.share
 
 

@@ -1,10 +1,10 @@
-"""When two names mean the same food: capitals, plurals and `fresh` do not count; every other word does."""
+"""When two names mean the same food: case, plurals and `fresh` do not count; every other word does. Pure."""
 
 import re
 
 from board.facts.phrases import COOKED_THROUGH, stems
 
-# What ends in s and is no plural, and plurals that are not made with an s.
+# Singulars that end in s, and irregular plurals.
 _AS_IT_IS = frozenset({
     "asparagus", "couscous", "hummus", "molasses", "swiss", "bass", "watercress", "cress", "lemongrass", "grass",
     "citrus", "octopus", "haggis", "brussels", "bouquet garnis", "cassis", "anis", "schnapps", "ras", "pastis",
@@ -22,10 +22,9 @@ _WORD = re.compile(r"[^\W_]+(?:['’][^\W_]+)*")
 
 
 def same_food(name: str) -> str:
-    """What a food is joined by: `Fresh Onions` → `onion`, `plain flour` → `plain flour`. Idempotent.
+    """The key of a food: `Fresh Onions` → `onion`, `plain flour` → `plain flour`. Idempotent.
 
-    Name parts after a comma count, so that `bread, no seeds` and `bread` stay apart; but `eggs, baked through` are
-    eggs to whoever buys them.
+    Words after a comma count: `bread, no seeds` is not `bread`. But `eggs, baked through` are just eggs to the shopper.
     """
     head, comma, tail = name.partition(",")
     if comma and not _WORD.search(head):
@@ -38,7 +37,7 @@ def same_food(name: str) -> str:
 
 
 def as_bought(name: str) -> str:
-    """The name without how it is going to be cooked: `eggs, baked through` → `eggs`."""
+    """The name without how it will be cooked: `eggs, baked through` → `eggs`."""
     head, _, tail = name.rpartition(",")
     return head.strip() if head.strip() and stems(tail) in COOKED_THROUGH else name
 

@@ -1,8 +1,8 @@
-"""How long a dish takes to cool: an estimate from how deep it stands, in what and where, or from a probe. °C, minutes.
+"""How long a dish takes to cool: estimated from depth, vessel and place, or from a probe. Pure. °C, minutes.
 
 Newton's law, T = Ta + (T0 − Ta)·e^(−kt). Its constant goes with 1/depth²: Dickerson & Read 1973, "Cooling rates of
-foods", abstract read. All other figures are common practice, no source. An estimate proves
-nothing safe: the probe does.
+foods", abstract read. All other figures are common practice, no source. An estimate proves nothing safe: the probe
+does.
 """
 
 import math
@@ -23,12 +23,12 @@ COOLING_PLACES: tuple[CoolingPlace, ...] = get_args(CoolingPlace)
 REFERENCE_CM = 5.0
 REFERENCE_CONSTANT = cooling_constant(minutes=120, start=57, end=21, room=4)
 
-# How much faster or slower than the reference; common practice, no source. Dickerson & Read find most thin plastics of
-# little weight; foamed ones are no vessel to cool in.
+# Speed relative to the reference; common practice, no source. Dickerson & Read find most thin plastics of little
+# weight; foamed ones are no vessel to cool in.
 BY_VESSEL: dict[Vessel, float] = {"metal": 1.0, "glass": 0.8, "earthenware": 0.7, "plastic": 0.8}
 BY_PLACE: dict[CoolingPlace, float] = {"room": 0.8, "fridge": 1.0, "cold water": 2.0, "ice bath": 3.0}
 
-# °C where nobody measured; common practice, no source, but 4 °C (40 °F) for a fridge: USDA FSIS.
+# °C if not measured; common practice, no source, but 4 °C (40 °F) for a fridge: USDA FSIS.
 USUAL_CELSIUS: dict[CoolingPlace, float] = {
     "room": ROOM_CELSIUS,
     "fridge": 4.0,
@@ -38,25 +38,25 @@ USUAL_CELSIUS: dict[CoolingPlace, float] = {
 
 
 class Estimate(msgspec.Struct, frozen=True):
-    """Newton's constant of one dish where it stands, and in plain words what it takes for granted."""
+    """Newton's constant for one dish where it stands, and its assumptions in plain words."""
 
     constant_per_minute: float
     ambient_celsius: float
     assumptions: tuple[str, ...]
 
     def minutes_to(self, start_celsius: float, end_celsius: float) -> float:
-        """Minutes from one temperature down to the other; infinite where its surroundings are no colder."""
+        """Minutes from one temperature down to another; infinite if the surroundings are no colder."""
         return minutes_to_fall(self.constant_per_minute, start_celsius, end_celsius, self.ambient_celsius)
 
     def celsius_after(self, start_celsius: float, minutes: float) -> float:
-        """°C after so many minutes."""
+        """°C after this many minutes."""
         return fallen_to(self.constant_per_minute, start_celsius, minutes, self.ambient_celsius)
 
 
 def estimate(depth_cm: float, vessel: Vessel, place: CoolingPlace, ambient_celsius: float | None = None) -> Estimate:
-    """An estimate where no probe has been in yet; where nobody measured, its surroundings are as warm as usual.
+    """The estimate without a probe; ambient None: the usual temperature of the place.
 
-    Raises ValueError for a depth that is none.
+    Raises ValueError unless the depth is finite and above 0.
     """
     if not 0 < depth_cm < math.inf:
         raise ValueError(f"a dish stands deeper than {depth_cm:g} cm")
@@ -74,10 +74,10 @@ def estimate(depth_cm: float, vessel: Vessel, place: CoolingPlace, ambient_celsi
 
 
 def fitted(readings: Sequence[tuple[float, float]], ambient_celsius: float) -> Estimate | None:
-    """An estimate from readings of a probe, each (minutes since any moment, °C): least squares on the logarithm of
-    what the dish is warmer than its surroundings.
+    """An estimate from probe readings, each (minutes from any origin, °C): least squares on the logarithm of the excess
+    over the surroundings.
 
-    None where there are not two moments, a reading is no warmer than the surroundings, or they do not fall.
+    None if there are fewer than two times, a reading is no warmer than the surroundings, or readings do not fall.
     """
     if any(not math.isfinite(celsius) or celsius <= ambient_celsius for _, celsius in readings):
         return None

@@ -1,6 +1,6 @@
-"""What in a plan's own words tells that something can hurt somebody. Common practice, no source.
+"""Words in a plan that mean something can hurt somebody. Common practice, no source.
 
-Word beginnings: `flamb` finds flambé and flambéed. A word among `never` is something else that begins the same way.
+They are word beginnings: `flamb` finds flambé and flambéed. Words in `never` begin alike but mean something else.
 """
 
 from dataclasses import dataclass
@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True, slots=True)
 class Danger:
-    """`words`: beginnings of words (or of several words in a row) that tell of it; `never`: words that do not."""
+    """`words`: beginnings of a word, or of several in a row, that reveal it; `never`: exceptions."""
 
     topic: str
     words: tuple[str, ...]
@@ -58,7 +58,7 @@ RAW_EGG = Danger("raw-egg", ("egg", "yolk"), ("eggplant", "egg-free", "egg noodl
 RAW_EGG_DISHES = ("mousse", "mayonnaise", "aioli", "tiramis", "semifreddo", "eggnog", "hollandaise", "béarnaise",
                   "zabaglione", "sabayon", "caesar")  # fmt: skip
 # Warm and wet, as bacteria like it: raw seed sprouts are not served to the highly susceptible, FDA Food Code 3-801.11,
-# from memory. Brussels sprouts, cress and pea shoots are no such sprouts.
+# from memory. Brussels sprouts, cress and pea shoots are not among them.
 RAW_SPROUTS = Danger(
     "raw-sprouts",
     ("bean sprout", "beansprout", "mung sprout", "alfalfa", "clover sprout", "radish sprout", "daikon sprout",

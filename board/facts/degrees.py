@@ -1,14 +1,14 @@
-"""Temperatures as a probe shows them: read as typed, turned from °F to °C, and which way they are to go. Pure."""
+"""Probe temperatures: parsed as typed, converted from °F to °C, and whether they should rise or fall. Pure."""
 
 import re
 from typing import Literal
 
 from board.facts.heat import ROOM_CELSIUS
 
-# A probe's scale in a kitchen, °C, from deep frozen to boiling sugar; common practice, no source.
+# Range of a kitchen probe, °C, from deep frozen to boiling sugar; common practice, no source.
 PROBE_COLDEST, PROBE_HOTTEST = -60.0, 300.0
-HOT, FAR_ABOVE = 50.0, 15.0  # °C: what is wanted hot, and how far above a core seldom gets; common practice, no source
-WATER_BOILS = 100.0  # °C at sea level; what holds water gets no hotter
+HOT, FAR_ABOVE = 50.0, 15.0  # °C: wanted hot; a core is seldom this far above its target; common practice, no source
+WATER_BOILS = 100.0  # °C at sea level; food that holds water gets no hotter
 
 Trouble = Literal["nonsense", "which-unit", "no-probe"]
 
@@ -16,15 +16,16 @@ _READING = re.compile(r"([+-]?[0-9]{1,4}(?:[.,][0-9]{1,3})?)\s*(?:°|º|deg(?:re
 
 
 def to_celsius(degrees: float, unit: str) -> float:
-    """°F → °C exactly by definition (NIST SP 811, B.8); °C is returned as it is. Not rounded."""
+    """°F → °C, exact by definition (NIST SP 811, B.8); °C is returned unchanged. Not rounded."""
     return (degrees - 32) * 5 / 9 if unit.upper() == "F" else degrees
 
 
 def read_degrees(text: str, *, fahrenheit: bool, wanted: float) -> float | Trouble:
-    """A reading as typed (`74`, `74 C`, `165.2f`, `73,9 °C`) in °C; a bare figure is in the plan's unit.
+    """A reading as typed (`74`, `74 C`, `165.2f`, `73,9 °C`) in °C, or what is wrong; a bare figure is in the plan's
+    unit.
 
-    A bare figure that is most likely of the other unit is asked about: far above what is wanted hot, or above boiling,
-    in a plan in °C; frozen, where cold is wanted, in a plan in °F. Read wrong, either calls what is unsafe done.
+    A bare figure most likely in the other unit is queried: in a °C plan, far above a hot target or above boiling; in a
+    °F plan, frozen for a cold target. Misread, either would pass unsafe food as done.
     """
     match = _READING.fullmatch(text.strip().replace("\N{MINUS SIGN}", "-"))
     if match is None:
@@ -43,5 +44,5 @@ def _is_of_the_other_unit(celsius: float, fahrenheit: bool, wanted: float) -> bo
 
 
 def is_cooling(lane: str, wanted: float) -> bool:
-    """Whether a step is to bring its core down: in the fridge, or in a room no colder than what is wanted."""
+    """Whether a step should bring its core down: in the fridge, or in a room at least as warm as the target."""
     return lane == "fridge" or (lane in ("worktop", "front-of-house") and wanted <= ROOM_CELSIUS)

@@ -1,5 +1,5 @@
-"""What a diet leaves, and what is asked about, each with its source. Flags to ask a guest about, and no rulings: what
-a faith, a doctor or a guest's own habit allows is theirs to say."""
+"""What each diet excludes and what to ask about, with sources. Flags to ask a guest about, not rulings: what a faith, a
+doctor or a habit allows is theirs to say."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
@@ -22,10 +22,8 @@ FLAG = "a flag to ask your guest about, no ruling (common practice, no source)"
 
 @dataclass(frozen=True)
 class Diet:
-    """`never`: not safe for this guest. `asks`: to be asked about. `meat_with_dairy`: not in one dish.
-
-    `cooked`: raw food is asked about unless it is cooked through. `safety`: to be treated as an allergy.
-    """
+    """`never`: not safe for this guest. `asks`: to ask about. `meat_with_dairy`: not in one dish. `cooked`: ask about
+    raw food unless it is cooked through. `safety`: treat as an allergy."""
 
     never: frozenset[Trait]
     source: str
@@ -34,7 +32,7 @@ class Diet:
     meat_with_dairy: bool = False
     cooked: bool = False
     safety: bool = False
-    sources: Mapping[Trait, str] = field(default_factory=dict)  # where one trait has a source of its own
+    sources: Mapping[Trait, str] = field(default_factory=dict)  # for traits with a source of their own
 
 
 _FLESH: frozenset[Trait] = frozenset({Origin.FISH, Origin.CRUSTACEAN, Origin.MOLLUSC})
@@ -71,8 +69,8 @@ DIETS: Mapping[str, Diet] = {
     "alcohol-free": Diet(frozenset({Origin.ALCOHOL}), RETENTION),
 }  # fmt: skip
 
-# Core temperatures at which raw food counts as cooked through, °C: egg dishes and ground meat 160 °F, there written as
-# 71 °C; fish and whole cuts 145 °F; poultry 165 °F, there written as 74 °C; USDA FSIS / FoodSafety.gov, safe minimum
+# Core temperatures at which raw food counts as cooked through, °C: egg dishes and ground meat 160 °F, written there as
+# 71 °C; fish and whole cuts 145 °F; poultry 165 °F, written there as 74 °C; USDA FSIS / FoodSafety.gov, safe minimum
 # internal temperatures.
 COOKED_CELSIUS: Mapping[str, float] = {
     "eggs": 71.0,
@@ -84,7 +82,7 @@ COOKED_CELSIUS: Mapping[str, float] = {
 
 
 def named_by_law(trait: Trait) -> str | None:
-    """The laws that make a label name it, in words; None for what none of the two lists has."""
+    """The laws that make a label name it, in words; None if neither does."""
     if isinstance(trait, Allergen):
         laws = declared_by(trait)
         return f"must be on the label: {'; '.join(laws)}" if laws else None

@@ -1,6 +1,6 @@
-"""How much there is to drink: arithmetic, and figures to start from. Common practice, no source, but for NIAAA's.
+"""How much there is to drink: arithmetic and starting figures. Common practice, no source, except NIAAA's. Pure.
 
-All of them can be changed in a plan. None of them says how much anybody should drink.
+A plan can change them all. None says how much anybody should drink.
 """
 
 import math
@@ -10,7 +10,7 @@ from board.facts.units import GRAMS
 
 BOTTLE_MILLILITRES = 750
 WINE_GLASSES_A_BOTTLE = 5  # of 150 ml
-FLUTES_A_BOTTLE = 6  # 6 to 8; the lower figure, so that it is enough
+FLUTES_A_BOTTLE = 6  # 6 to 8; the lower, so that there is enough
 BEER_MILLILITRES = 330
 GLASS_MILLILITRES = 200  # of a soft drink
 COFFEE_CUPS_A_POUND = 50
@@ -24,16 +24,16 @@ STANDARD_DRINK_GRAMS = 14  # NIAAA: one US standard drink
 
 @dataclass(frozen=True, slots=True)
 class Rate:
-    """So much for each: once, or each course, or at first and then each further hour."""
+    """An amount per guest: once, per course, or per hour with its own first hour."""
 
     amount: float
     unit: str
     each: str = "once"  # once, course, hour
-    first_hour: float | None = None  # with `hour`: what the first hour takes
+    first_hour: float | None = None  # with `hour`: the amount in the first hour
 
 
 def servings(rate: Rate, people: int, hours: float, courses: int) -> float:
-    """How much of the rate's unit so many people take, from their coming to the end."""
+    """The total in the rate's unit for so many people, from arrival to the end."""
     if rate.each == "course":
         return rate.amount * people * courses
     if rate.each == "hour":
@@ -51,7 +51,7 @@ def coffee_grams(cups: float) -> float:
 
 
 def ethanol_grams(millilitres: float, percent: float) -> float:
-    """Of alcohol by volume: 750 ml at 12 % hold 71.0 g."""
+    """From alcohol by volume: 750 ml at 12 % hold 71.0 g."""
     return millilitres * percent / 100 * ETHANOL_GRAMS_A_MILLILITRE
 
 
@@ -70,5 +70,5 @@ USUAL: dict[str, Rate] = {
     "ice": Rate(0.6, "kg"),  # 0.5 to 0.7 kg
     "coffee": Rate(1, "cup"),
 }
-# What they are sold as, where that is not their own name.
+# What they are sold as, if different.
 SOLD_AS = {"sparkling": "sparkling wine", "water": "table water", "coffee": "ground coffee"}

@@ -1,8 +1,8 @@
-"""What is in a food, as a cook writes it: allergens, where it comes from, its class when raw, and what it often holds.
+"""What is in a food, from the name a cook writes: allergens, origins, class when raw, what it often holds. Pure.
 
-A name is read from its end, where English puts the thing itself: `chestnut mushrooms` are mushrooms. The longest
-known name wins. A word that is neither known nor plainly beside the point leaves the whole unknown; unknown is
-never safe. Planning help only: the label of what is bought decides.
+A name is read from its end, where English puts the thing itself: `chestnut mushrooms` are mushrooms. The longest known
+name wins. One word that is neither known nor clearly irrelevant makes the whole unknown; unknown is never safe.
+Planning help only: the label of what is bought decides.
 """
 
 import functools
@@ -30,7 +30,7 @@ Stems = tuple[str, ...]
 
 @dataclass(frozen=True, slots=True)
 class Hidden:
-    """Something a food often holds, or may hold, though its name does not say so; `source` tells which."""
+    """A trait that a food often or possibly has without its name saying so; `source` tells which."""
 
     what: Trait
     source: str = COMMON_PRACTICE
@@ -38,11 +38,9 @@ class Hidden:
 
 @dataclass(frozen=True, slots=True)
 class Facts:
-    """What is known of a food. `raw_class`: its class for cooking, None where it is not raw or needs none.
-
-    `perishable`: it spoils out of the fridge. `made`: it is made of several things, which only its label names in full.
-    `words`: the stems it is found by; empty where its words name no food that is in it.
-    """
+    """What is known of a food. `raw_class`: its cooking class; None if it is not raw or needs no cooking. `perishable`:
+    spoils unchilled. `made`: made of several things; only its label names them all. `words`: the stems that find it;
+    empty if its words name no food in it."""
 
     name: str
     allergens: frozenset[Allergen]
@@ -60,10 +58,8 @@ class Facts:
 
 @dataclass(frozen=True, slots=True)
 class Understood:
-    """A food's words taken apart: what is in it, what is only named in it, and the words nobody knows.
-
-    `cooked_through`: the words themselves say that it is.
-    """
+    """A food's words analysed: what is in it, what is only mentioned, and unknown words. `cooked_through`: the words
+    say so."""
 
     known: tuple[Facts, ...] = ()
     named: tuple[Facts, ...] = ()
@@ -72,7 +68,7 @@ class Understood:
 
 
 def facts(food: str) -> Facts | None:
-    """What is known of a food, its amount already taken off: `dark soy sauce`. None where any of it is unknown."""
+    """What is known of a food, given without its amount: `dark soy sauce`. None if any part is unknown."""
     found = understood(food)
     if not found.known or found.unknown:
         return None
@@ -81,13 +77,13 @@ def facts(food: str) -> Facts | None:
 
 
 def said_cooked(food: str) -> bool:
-    """Whether its own words say that it is cooked: `tinned bean sprouts`, `bean sprouts, cooked through`."""
+    """Whether its words say it is cooked: `tinned bean sprouts`, `bean sprouts, cooked through`."""
     words = stems(food)
     return any(word in COOKED for word in words) or any(holds(words, said) for said in COOKED_THROUGH)
 
 
 def of_the_host(name: str, traits: frozenset[Trait]) -> Facts:
-    """A food by the host's own word for what is in it."""
+    """A food by the host's own words for what is in it."""
     every = with_what_follows(traits)
     allergens = frozenset(t for t in every if isinstance(t, Allergen))
     origins = frozenset(t for t in every if isinstance(t, Origin))
@@ -95,9 +91,9 @@ def of_the_host(name: str, traits: frozenset[Trait]) -> Facts:
 
 
 def understood(food: str, own: Mapping[Stems, Facts] | None = None) -> Understood:
-    """A food's words taken apart; `own`: foods of the host's, by their stems, beside those of the table."""
+    """A food's words analysed. `own`: the host's foods by stems, added to the table's."""
     names = {**table(), **{key: _adding(key, value) for key, value in own.items()}} if own else table()
-    one = stems(food) in (own or {}) or not _BESIDE.search(food)  # `coconut, milk` is no coconut milk
+    one = stems(food) in (own or {}) or not _BESIDE.search(food)  # `coconut, milk` is not coconut milk
     if one and (whole := names.get(stems(food))) and not foreign(food):
         return Understood((whole,))
     known: list[Facts] = []
@@ -112,7 +108,7 @@ def understood(food: str, own: Mapping[Stems, Facts] | None = None) -> Understoo
         parts, left_over = _part(words, names)
         strange = bool(left_over) or foreign(piece)
         if how == "not" or (strange and how == "about"):
-            named += parts  # `no nuts`, which no label said; `sliced by the butcher`
+            named += parts  # `no nuts`, which is no label's word; `sliced by the butcher`
         elif strange or (number == 0 and not parts):
             named += parts
             unknown.append(" ".join(piece.split()))
@@ -123,12 +119,12 @@ def understood(food: str, own: Mapping[Stems, Facts] | None = None) -> Understoo
 
 @functools.cache
 def table() -> dict[Stems, Facts]:
-    """Every food of the table, by the stems of each of its names."""
+    """Every food of the table, by the stems of each name."""
     return {stems(entry.phrase): _facts_of(entry) for entry in ENTRIES}
 
 
 def names_of(food: Facts) -> tuple[Stems, ...]:
-    """The stems of every name of a food of the table; passata is strained tomatoes."""
+    """The stems of every name of a table food: passata is strained tomatoes."""
     return _names().get(food.name, ())
 
 
@@ -151,7 +147,7 @@ def _facts_of(entry: Entry) -> Facts:
 
 
 def _adding(key: Stems, own: Facts) -> Facts:
-    """The host's word adds to what the table knows of the same name, and takes nothing away."""
+    """The host's word adds to what the table knows of that name, and removes nothing."""
     known = table().get(key)
     return own if known is None else _together((known, own), known)
 
@@ -164,7 +160,7 @@ _WITHOUT = re.compile(r"\s*\b(?:without|not|no|free from)\b", re.IGNORECASE)
 
 
 def _pieces(food: str) -> Iterator[tuple[str, Literal["in", "about", "not"]]]:
-    """The food itself and what is linked to it (`in oil`, `and sage`), then words about it, and what it is without."""
+    """The food and what is joined to it (`in oil`, `and sage`), then words about it, and what it is without."""
     for number, piece in enumerate(_BESIDE.split(food)):
         said, *without = _WITHOUT.split(piece, maxsplit=1)
         for each in _LINKED.split(said):
@@ -175,7 +171,7 @@ def _pieces(food: str) -> Iterator[tuple[str, Literal["in", "about", "not"]]]:
 
 
 def _part(words: Stems, names: Mapping[Stems, Facts]) -> tuple[list[Facts], list[str]]:
-    """The foods of one piece, the thing itself first; and its words that are neither a food nor beside the point."""
+    """The foods in one piece, the main one first; and words neither known as food nor neutral."""
     found: list[Facts] = []
     strange: list[str] = []
     end = len(words)
@@ -197,7 +193,7 @@ def _part(words: Stems, names: Mapping[Stems, Facts]) -> tuple[list[Facts], list
     return found, strange
 
 
-# Meat where they stand alone, and beside another food only how that is cut.
+# Meat on their own; beside another food only its cut.
 _CUTS = frozenset(stems(word) for word in ("steak", "bone", "hock", "chuck", "rib", "brisket", "sirloin"))
 _FRUIT = frozenset(stems(entry.phrase) for entry in FRUIT)
 
@@ -206,7 +202,7 @@ _HEAVIEST_FIRST: tuple[RawClass, ...] = ("poultry", "ground meat", "eggs", "fish
 
 
 def _together(parts: tuple[Facts, ...] | list[Facts], head: Facts) -> Facts:
-    """All that is in several foods at once, under the name of one; the class is the one that needs most heat."""
+    """Everything in several foods, under one's name; the raw class is the one that needs most heat."""
     traits = frozenset[Trait]().union(*(part.traits for part in parts))
     hidden = dict.fromkeys(h for part in parts for h in part.hidden if h.what not in traits)
     classes = {part.raw_class for part in parts}

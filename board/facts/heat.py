@@ -1,9 +1,8 @@
-"""Newton's law of cooling, and how long an oven takes from one setting to another. °C and minutes.
+"""Newton's law of cooling, and how long an oven takes between settings. Pure. °C and minutes.
 
-An oven's heating is taken as linear in time, cooling as Newton's law T = Ta + (T0 − Ta)·e^(−kt), with the door shut
-or ajar.
-The default figures are common practice, no source: about 15 min from cold to 175 °C (350 °F), and 25 min to fall
-from 200 to 120 °C. A plan's own figures for its oven go before them.
+Heating is taken as linear in time, cooling as Newton's law T = Ta + (T0 − Ta)·e^(−kt), with the door shut or ajar. The
+default figures are common practice, no source: about 15 min from cold to 175 °C (350 °F), and 25 min to fall from 200
+to 120 °C. A plan's own oven figures override them.
 """
 
 import math
@@ -16,9 +15,9 @@ COOLS_MINUTES, COOLS_FROM, COOLS_TO = 25, 200.0, 120.0
 
 @dataclass(frozen=True, slots=True)
 class OvenRates:
-    """Degrees gained a minute while heating, and Newton's constant k a minute while cooling.
+    """°C gained per minute while heating, and Newton's constant k per minute while cooling.
 
-    `ajar`: k with the door ajar; None where it is not known, and nothing is then planned with the door ajar.
+    `ajar`: k with the door ajar; None if unknown, and then nothing is planned with the door ajar.
     """
 
     heating: float
@@ -27,28 +26,28 @@ class OvenRates:
 
 
 def heating_rate(minutes: float, start: float, end: float) -> float:
-    """Degrees a minute. Raises ValueError when it would not rise."""
+    """°C per minute. Raises ValueError if it would not rise."""
     if minutes <= 0 or end <= start:
         raise ValueError("heating must rise over a time above zero")
     return (end - start) / minutes
 
 
 def cooling_constant(minutes: float, start: float, end: float, room: float = ROOM_CELSIUS) -> float:
-    """k a minute from one pair of readings. Raises ValueError when it would not fall towards the room's warmth."""
+    """k per minute from one pair of readings. Raises ValueError if it does not fall, or not above room temperature."""
     if minutes <= 0 or not room < end < start:
         raise ValueError(f"cooling must fall, and stay above the room's {room:g} C")
     return math.log((start - room) / (end - room)) / minutes
 
 
 def minutes_to_fall(constant: float, start: float, end: float, room: float = ROOM_CELSIUS) -> float:
-    """Minutes from `start` down to `end` by Newton's law; 0 when it is there, infinite when the room is no colder."""
+    """Minutes from `start` down to `end` by Newton's law; 0 if already there, infinite if the room is no colder."""
     if end >= start:
         return 0.0
     return math.log((start - room) / (end - room)) / constant if end > room else math.inf
 
 
 def fallen_to(constant: float, start: float, minutes: float, room: float = ROOM_CELSIUS) -> float:
-    """°C left of `start` after so many minutes by Newton's law."""
+    """°C after this many minutes from `start`, by Newton's law."""
     return room + (start - room) * math.exp(-constant * minutes)
 
 
@@ -60,9 +59,9 @@ def default_rates() -> OvenRates:
 
 
 def minutes_between(rates: OvenRates, start: float, end: float, room: float = ROOM_CELSIUS) -> float:
-    """Minutes for the oven to go from one temperature to the other, the door ajar where it may be.
+    """Minutes for the oven to go from one temperature to the other, with the door ajar if allowed.
 
-    Infinite below the room's warmth.
+    Infinite below room temperature.
     """
     if end >= start:
         return (end - start) / rates.heating
@@ -72,16 +71,15 @@ def minutes_between(rates: OvenRates, start: float, end: float, room: float = RO
 def celsius_after(
     rates: OvenRates, start: float, minutes: float, *, ajar: bool = False, room: float = ROOM_CELSIUS
 ) -> float:
-    """What is left of the heat so many minutes after the oven was switched off, °C."""
+    """Oven temperature this many minutes after switching off, °C."""
     constant = rates.ajar if ajar and rates.ajar is not None else rates.cooling
     return fallen_to(constant, start, minutes, room)
 
 
 def minutes_to_reheat(rates: OvenRates, left_at: float, gap: float, end: float) -> int:
-    """Whole minutes before the end of a gap at which an oven switched off at `left_at` °C is switched on again,
-    to stand at `end` by then. It has cooled until then, and what heat is left is counted. More than `gap` where
-    the gap is too short. A hotter oven than wanted cools on by itself.
-    """
+    """Whole minutes before the end of a gap at which to switch an oven, left at `left_at` °C, back on so that it is at
+    `end` in time. Counts the heat still left. More than `gap` if the gap is too short. An oven hotter than wanted just
+    cools on."""
     minutes = 0
     while minutes <= gap and minutes_between(rates, celsius_after(rates, left_at, gap - minutes), end) > minutes + 1e-6:
         minutes += 1

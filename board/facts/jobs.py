@@ -1,4 +1,4 @@
-"""Jobs everybody knows, with how long they usually take. Common practice, no source; a plan's own figure goes first."""
+"""Common jobs and how long they usually take. Common practice, no source; a plan's own figure overrides it."""
 
 import math
 from dataclasses import dataclass
@@ -7,9 +7,9 @@ from typing import Literal
 
 @dataclass(frozen=True, slots=True)
 class UsualJob:
-    """Minutes of a one-line job, and more for each guest where there are many to do it for.
+    """Minutes of a one-line job, and more per guest if there are many.
 
-    `fridge` where it stands in the fridge meanwhile with hands only at the start.
+    `fridge_minutes`: time in the fridge, with hands only at the start.
     """
 
     minutes: int
@@ -18,7 +18,7 @@ class UsualJob:
     place: Literal["front-of-house", "worktop"] = "front-of-house"
 
     def minutes_for(self, guests: int) -> int:
-        """How long hands are on it."""
+        """Minutes of handwork for this many guests."""
         return max(self.minutes, math.ceil(guests * self.minutes_a_guest))
 
 
@@ -74,4 +74,4 @@ USUAL_JOBS: dict[str, UsualJob] = {
     "chill the beer": UsualJob(5, fridge_minutes=180),
     "chill the water": UsualJob(5, fridge_minutes=120),
 }
-JOB_MINUTES = 10  # for a one-line job not known above
+JOB_MINUTES = 10  # for a one-line job not listed above

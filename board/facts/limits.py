@@ -1,6 +1,6 @@
-"""The records a set of food-safety rules is written in, each with its unit and its source. Pure.
+"""The records that food-safety rule sets consist of, each with unit and source. Pure.
 
-Degrees are compared as they were read, before anything is rounded.
+Temperatures are compared as read, before any rounding.
 """
 
 from typing import NamedTuple
@@ -9,11 +9,11 @@ import msgspec
 
 from board.facts.degrees import to_celsius
 
-EXACT = 1e-9  # °C, minutes, days, pounds: room for binary fractions and for nothing else
+EXACT = 1e-9  # °C, minutes, days, pounds: tolerance for binary fractions only
 
 
 class Degrees(msgspec.Struct, frozen=True):
-    """One limit as a code writes it, in both units. It is met when either figure, as written, is met."""
+    """One limit as a code writes it, in both units. Meeting either figure as written is enough."""
 
     fahrenheit: float
     celsius: float
@@ -28,14 +28,14 @@ class Degrees(msgspec.Struct, frozen=True):
         return celsius >= min(self.figures) - EXACT
 
     def at_most(self, celsius: float) -> bool:
-        """Whether a temperature stays within this limit."""
+        """Whether a temperature is within this limit."""
         return celsius <= max(self.figures) + EXACT
 
 
 class Cook(msgspec.Struct, frozen=True):
-    """What every part of a food must reach, held that long there, and rested that long afterwards.
+    """The temperature every part of a food must reach, how long to hold it, and how long to rest afterwards.
 
-    `also`: other temperatures and times that do as well; one of them is enough.
+    `also`: alternatives; one is enough.
     """
 
     degrees: Degrees
@@ -54,14 +54,14 @@ class Cook(msgspec.Struct, frozen=True):
 
 
 class RoastHold(msgspec.Struct, frozen=True):
-    """A row of a table of roasts: held so long at that temperature or above."""
+    """A row of a roast table: held this long at this temperature or above."""
 
     degrees: Degrees
     seconds: int
 
 
 class Reheat(msgspec.Struct, frozen=True):
-    """Through the danger zone up to `degrees` within so many minutes."""
+    """Through the danger zone up to `degrees` within this many minutes."""
 
     degrees: Degrees
     within_minutes: int
@@ -69,7 +69,7 @@ class Reheat(msgspec.Struct, frozen=True):
 
 
 class OutRule(msgspec.Struct, frozen=True):
-    """Minutes food may stand between cold and hot holding in all, fewer when the air is above `hot_air`."""
+    """Total minutes food may be between cold and hot holding; fewer if the air is above `hot_air`."""
 
     minutes: int
     hot_air: Degrees
@@ -78,7 +78,7 @@ class OutRule(msgspec.Struct, frozen=True):
 
 
 class TimeAlone(msgspec.Struct, frozen=True):
-    """Time in place of temperature: `minutes`, or `cool_minutes` where the food never passes `never_above`."""
+    """Time in place of temperature: `minutes`, or `cool_minutes` if the food never exceeds `never_above`."""
 
     minutes: int
     cool_minutes: int
@@ -92,7 +92,7 @@ class OutLimit(NamedTuple):
 
 
 class CoolingStage(msgspec.Struct, frozen=True):
-    """From `start` down to `end` within so many minutes from the beginning of all cooling, not of the stage."""
+    """From `start` down to `end`; the minutes count from the beginning of all cooling, not of this stage."""
 
     start: Degrees
     end: Degrees
@@ -101,7 +101,7 @@ class CoolingStage(msgspec.Struct, frozen=True):
 
 
 class FridgeLife(msgspec.Struct, frozen=True):
-    """Days in the fridge: past the lower figure the food is looked at, past the upper it goes."""
+    """Days in the fridge: past the lower figure, inspect the food; past the upper, discard it."""
 
     lower_days: float
     upper_days: float
@@ -109,7 +109,7 @@ class FridgeLife(msgspec.Struct, frozen=True):
 
 
 class Thaw(msgspec.Struct, frozen=True):
-    """A day in the fridge for every `fridge_pounds` begun; in cold water so many minutes for every pound begun."""
+    """In the fridge, a day per `fridge_pounds` or part of it; in cold water, minutes per pound or part of it."""
 
     fridge_pounds: float
     water_minutes_a_pound: int

@@ -1,12 +1,12 @@
-"""Under which head of a chart of fridge lives a food falls, by what cooks it and what it is called. Pure.
+"""The heading of a fridge-life chart that a food falls under, by what cooks it and its name. Pure.
 
-The words are common practice, no source; the lives themselves stand in the rule sets.
+The words are common practice, no source; the lives are in the rule sets.
 """
 
 import re
 
 _BY_WORDS: tuple[tuple[str, str], ...] = (
-    (r"ice cream|ices?|sorbets?|granitas?", ""),  # frozen: no life in a fridge
+    (r"ice cream|ices?|sorbets?|granitas?", ""),  # frozen: no fridge life
     (r"soups?|broths?|stocks?|stews?|braises?|chowders?|ragouts?|currys?|curries|gravy|gravies", "soup or stew"),
     (r"custards?|creams?|mousses?|panna cottas?|trifles?", "custard"),
     (r"(?:potato|egg|chicken|ham|tuna|pasta) salads?", "dressed salad"),
@@ -24,13 +24,12 @@ _RAW = {
 
 
 def raw_life(cooks: str) -> str | None:
-    """The class of what is still to be cooked, by the class of food that cooks it."""
+    """The life class of food still to be cooked, from its cooking class; None if there is none."""
     return _RAW.get(cooks)
 
 
 def made_life(cooks: str | None, called: str) -> str | None:
-    """The class of what is ready: by what it is called first, else by the class of food it was cooked as. None where
-    neither tells."""
+    """The life class of ready food: by its name, otherwise by the class it was cooked as. None if neither tells."""
     for words, life in _BY_WORDS:
         if re.search(rf"\b(?:{words})\b", called, re.IGNORECASE):
             return life or None

@@ -1,4 +1,4 @@
-"""The words by which labels, hosts and guests name what is in food: `tree nuts`, `dairy`, `shellfish`, `gluten`."""
+"""Words for what is in food, on labels and from hosts and guests: `tree nuts`, `dairy`, `shellfish`, `gluten`. Pure."""
 
 from dataclasses import dataclass
 
@@ -11,9 +11,8 @@ A = Allergen
 
 @dataclass(frozen=True, slots=True)
 class Named:
-    """One such word. `holds`: what is in a food that is said to contain it, and what a guest who says it must not
-    have. `cleared`: what is not in a food that is said to be free from it. `asks`: what a guest who says it may mean.
-    """
+    """One such word. `holds`: what a food that contains it has, and what a guest who says it must not have. `cleared`:
+    what a food free from it lacks. `asks`: what a guest who says it may also mean."""
 
     word: str
     holds: frozenset[Trait]
@@ -22,12 +21,12 @@ class Named:
 
 
 def named(word: str) -> Named | None:
-    """What a word names, in the singular or the plural; None for a word not known here."""
+    """What a word names, singular or plural; None if unknown."""
     return _BY_STEMS.get(stems(word))
 
 
 def known_words() -> tuple[str, ...]:
-    """Every word that is known here, as it is written."""
+    """Every known word, as written."""
     return tuple(word for words, *_ in _WORDS for word in words)
 
 
@@ -39,7 +38,7 @@ _MOLLUSCS: frozenset[Trait] = frozenset({A.MOLLUSCS, Origin.MOLLUSC})
 _MEAT: frozenset[Trait] = frozenset(
     {Origin.MEAT, Origin.BEEF, Origin.PORK, Origin.POULTRY, Origin.LIVER, Origin.CURED_MEAT}
 )
-_OF_SOME_BEAST: frozenset[Trait] = frozenset({Origin.ANIMAL_FAT, Origin.GELATINE})  # which is seldom said
+_OF_SOME_BEAST: frozenset[Trait] = frozenset({Origin.ANIMAL_FAT, Origin.GELATINE})  # the animal is seldom stated
 _NUTS: frozenset[Trait] = frozenset(TREE_NUTS | {A.PEANUTS})
 
 
@@ -47,8 +46,8 @@ def _one(*traits: Trait) -> frozenset[Trait]:
     return frozenset(traits)
 
 
-# Words; what they hold; what `free from` clears, where that is another set; what is asked about for a guest.
-# Wheat is not cleared by `free from gluten`: wheat starch without gluten exists.
+# Words; what they hold; what `free from` clears, if different; what to ask a guest about. Wheat is not cleared by `free
+# from gluten`: wheat starch without gluten exists.
 _WORDS: tuple[tuple[tuple[str, ...], frozenset[Trait], frozenset[Trait] | None, frozenset[Trait]], ...] = (
     (("wheat", "spelt", "khorasan"), _one(A.WHEAT), None, _one()),
     (("rye",), _one(A.RYE), None, _one()),

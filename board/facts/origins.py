@@ -1,4 +1,4 @@
-"""What a food is made from, as far as a diet asks, and the few kinds of food that advice in pregnancy names."""
+"""What a food comes from, as far as diets ask, and the kinds of food named in advice for pregnancy."""
 
 from enum import Enum
 
@@ -6,9 +6,9 @@ from board.facts.allergens import Allergen
 
 
 class Origin(Enum):
-    """Where a food, or part of it, comes from; its value is the word a screen shows."""
+    """Where a food, or part of it, comes from; its value is the word shown."""
 
-    MEAT = "meat"  # all of it, poultry too
+    MEAT = "meat"  # all meat, poultry too
     BEEF = "beef"
     PORK = "pork"
     POULTRY = "poultry"
@@ -26,7 +26,7 @@ class Origin(Enum):
     FININGS = "animal finings"  # isinglass, egg white or gelatine that cleared a drink
     ALCOHOL = "alcohol"
     GLUTEN = "gluten"
-    OATS = "oats"  # which not everybody who leaves gluten can eat
+    OATS = "oats"  # not everyone who avoids gluten can eat them
     MOULD_CHEESE = "mould-ripened or blue cheese"
     RAW_MILK = "unpasteurised milk"
     PATE = "pâté"
@@ -63,12 +63,12 @@ _FROM_ORIGIN: dict[Trait, tuple[Origin, ...]] = {
 
 
 def with_what_follows(traits: frozenset[Trait]) -> frozenset[Trait]:
-    """The traits, and those that come with them: eggs are of egg, pork is meat, rye holds gluten."""
+    """The traits and those they imply: eggs come from eggs, pork is meat, rye holds gluten."""
     more = {follows for trait in traits for follows in (*_FROM_ALLERGEN.get(trait, ()), *_FROM_ORIGIN.get(trait, ()))}
     return traits | more
 
 
-# What a vegan leaves; pork, poultry and the like are meat, lactose is dairy.
+# What a vegan avoids; pork, poultry and so on are meat, lactose is dairy.
 ANIMAL: frozenset[Origin] = frozenset(
     {
         Origin.MEAT, Origin.FISH, Origin.CRUSTACEAN, Origin.MOLLUSC, Origin.DAIRY, Origin.EGG, Origin.HONEY,

@@ -1,4 +1,4 @@
-"""Words of a food's name as they are compared: small letters, no accents, singular; and those that add nothing."""
+"""Words of a food's name as compared: lower case, no accents, singular; and words that add nothing. Pure."""
 
 import re
 import unicodedata
@@ -14,8 +14,8 @@ _ENDINGS = (
 
 
 def stem(word: str) -> str:
-    """One form for the singular and the plural of a word; no word of a language, only a key. Idempotent in effect:
-    `leaf` and `leaves`, `cherry` and `cherries`, `tomato` and `tomatoes` come out alike."""
+    """One key for singular and plural; it need not be a real word. `leaf` and `leaves`, `cherry` and `cherries`,
+    `tomato` and `tomatoes` come out alike. Idempotent in effect."""
     if len(word) < 3:
         return word
     for ending, instead in _ENDINGS:
@@ -25,7 +25,7 @@ def stem(word: str) -> str:
 
 
 def stems(text: str) -> tuple[str, ...]:
-    """The stems of a text's words; apostrophes join, every other sign parts: `goat's cheese` is `goat`, `cheese`."""
+    """The stems of a text's words. Apostrophes join; other signs split: `goat's cheese` is `goat`, `cheese`."""
     letters = unicodedata.normalize("NFKD", text.casefold().replace("œ", "oe").replace("æ", "ae").replace("ø", "o"))
     bare = "".join(sign for sign in letters if not unicodedata.combining(sign))
     joined = re.sub(r"['\N{RIGHT SINGLE QUOTATION MARK}`]", "", bare)
@@ -33,12 +33,12 @@ def stems(text: str) -> tuple[str, ...]:
 
 
 def holds(words: tuple[str, ...], phrase: tuple[str, ...]) -> bool:
-    """Whether a phrase stands in words, one after the other."""
+    """Whether the words contain the phrase, in one run."""
     return bool(phrase) and any(words[n : n + len(phrase)] == phrase for n in range(len(words) - len(phrase) + 1))
 
 
 def foreign(text: str) -> bool:
-    """Whether letters of another script stand in it, which `stems` would pass over."""
+    """Whether it has letters of another script, which `stems` would skip."""
     return any(sign.isalpha() and not _NOT_WORDS.sub("", unicodedata.normalize("NFKD", sign)) for sign in
                text.casefold().replace("œ", "o").replace("æ", "a").replace("ø", "o"))  # fmt: skip
 
@@ -47,8 +47,8 @@ def _words(text: str) -> frozenset[str]:
     return frozenset(word for piece in text.split() for word in stems(piece))
 
 
-# Words beside a food that add nothing to it. `vegan`, `-free`, `filled`, `flavoured`, `breaded`, `marinated` and their
-# like are no such words: what they stand beside is another food, and is asked about unless it is listed.
+# Words beside a food that add nothing to it. `vegan`, `-free`, `filled`, `flavoured`, `breaded`, `marinated` and the
+# like are not among them: they make another food, which is asked about unless listed.
 NEUTRAL = _words(
     """a an the of some few about and extra very more half halved whole quarter quartered two three four five six
     seven eight nine ten twelve dozen each fresh freshly frozen defrosted thawed chilled cold warm hot raw
@@ -74,7 +74,7 @@ NEUTRAL = _words(
     scottish dutch german american asian japanese chinese thai indian mexican turkish swiss danish polish"""
 )
 DRIED = _words("dried candied crystallised glace")
-# Words that say it is cooked by now, or ready to eat as it comes.
+# Words that say it is already cooked or ready to eat.
 COOKED = _words("cooked boiled poached tinned canned jarred bottled baked steamed grilled pasteurised pasteurized")
 # Said by the host after the food: `9 eggs, baked through`.
 COOKED_THROUGH = tuple(

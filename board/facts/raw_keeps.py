@@ -1,7 +1,7 @@
-"""How many days a food keeps raw, bought today and stored as it should be: for choosing the day to buy, no more.
+"""How many days raw food keeps after purchase if stored properly: only for choosing the day to buy. Pure.
 
 Meat, poultry, fish and eggs: USDA FSIS / FoodSafety.gov cold storage chart, the lower figure; the rest is common
-practice, no source. The label on the pack and the food itself go first.
+practice, no source. The label and the food itself override them.
 """
 
 import re
@@ -15,7 +15,7 @@ PRACTICE = "common practice, no source"
 
 @dataclass(frozen=True, slots=True)
 class RawKeep:
-    """Whole days after the day it is bought."""
+    """Whole days after the day of purchase."""
 
     days: int
     source: str = PRACTICE
@@ -59,14 +59,14 @@ _SECTIONS: tuple[tuple[RawKeep, str], ...] = (
     (RawKeep(90), "freezer"),
     (RawKeep(180), "store cupboard; baking; drink; pantry; tin; spice; household; candle"),
 )
-UNKNOWN = RawKeep(2)  # neither the food nor its section is known
+UNKNOWN = RawKeep(2)  # neither food nor section is known
 
 BY_FOOD = {words: keep for keep, names in _FOODS for words in names.split("; ")}
 BY_SECTION = {words: keep for keep, names in _SECTIONS for words in names.split("; ")}
 
 
 def raw_keep(food: str, section: str | None = None) -> RawKeep:
-    """By the longest words known in its name, the last of them where several are as long; else by its section."""
+    """By the longest known words in its name (the last if equally long); otherwise by its section."""
     name = same_food(food)
     return _longest(name, BY_FOOD) or _longest(same_food(section or ""), BY_SECTION) or UNKNOWN
 
@@ -79,7 +79,7 @@ def _longest(name: str, known: dict[str, RawKeep]) -> RawKeep | None:
             rank = (words.count(" ") + 1, match.start())
             if best is None or rank > best:
                 best, found = rank, keep
-    # What was done to make it last counts more than what it is.
+    # How it was preserved counts more than what it is.
     for words in ("frozen", "dried", "tinned", "canned", "pickled"):
         if re.search(rf"(?<!\w){words}(?!\w)", name) and words in known:
             return known[words]

@@ -1,7 +1,7 @@
 """A set of food-safety rules as data, and its verdicts. Pure. °C, minutes, days, kg.
 
-The limits are those published for the place a set is named for. Local codes, the label and licensed practice go
-before them.
+The limits are those published for the place a set is named for. Local codes, the label and licensed practice override
+them.
 """
 
 import math
@@ -60,7 +60,7 @@ Verdict = Literal["fine", "mind", "stop"]
 
 
 class RuleSet(msgspec.Struct, frozen=True):
-    """All limits of one set. A class of food it has no figure for is told, never taken for safe."""
+    """All limits of one set. A food class without a figure is reported, never taken for safe."""
 
     name: str
     title: str
@@ -77,15 +77,15 @@ class RuleSet(msgspec.Struct, frozen=True):
     out: OutRule
     time_alone: TimeAlone | None
     cooling: tuple[CoolingStage, ...]
-    from_room_minutes: int  # down to the last stage's end, of what was made from things at the room's warmth
+    from_room_minutes: int  # down to the last stage's end, for food made from ingredients at room temperature
     from_room_source: str
     fridge_lives: Mapping[str, FridgeLife]
-    ready_to_eat_days: int | None  # the day of preparation is day 1
+    ready_to_eat_days: int | None  # day 1 is the day of preparation
     ready_to_eat_source: str
     thaw: Thaw
 
     def cook_for(self, food_class: str) -> Cook | None:
-        """What a class of food is cooked to; None where this set has no figure for it."""
+        """What a food class is cooked to; None if this set has no figure."""
         return self.cook.get(food_class)
 
     def cooked_enough(
@@ -97,10 +97,10 @@ class RuleSet(msgspec.Struct, frozen=True):
         *,
         roast: bool = False,
     ) -> bool:
-        """Whether every part, at `celsius` for so many minutes and rested for so many, is cooked by its class.
+        """Whether food at `celsius` in every part, held and rested this long, is cooked for its class.
 
-        `roast`: a whole cut roasted whole may meet the table of roasts instead. Raises KeyError for a class that
-        `cook_for` has no figure for.
+        `roast`: a whole cut roasted whole may meet the roast table instead. Raises KeyError for a class that `cook_for`
+        has no figure for.
         """
         if self.cook[food_class].done(celsius, hold_minutes, rest_minutes):
             return True
@@ -108,16 +108,16 @@ class RuleSet(msgspec.Struct, frozen=True):
         return seconds is not None and hold_minutes + EXACT >= seconds / 60
 
     def roast_hold_seconds(self, celsius: float) -> int | None:
-        """Seconds a roast is held at that temperature, by the hottest row it reaches; None below all rows."""
+        """Seconds to hold a roast at this temperature, by the hottest row it reaches; None below all rows."""
         return min((row.seconds for row in self.roasts if row.degrees.at_least(celsius)), default=None)
 
     def out_limit(
         self, air_celsius: float | None, *, by_time_alone: bool = False, warmest_celsius: float | None = None
     ) -> OutLimit:
-        """Minutes food may stand out of hot and cold holding; air not known is taken for a usual room's.
+        """Minutes food may be out of hot and cold holding; unknown air counts as a usual room.
 
-        `by_time_alone`: under a written procedure that puts time in place of temperature, where the set has one;
-        `warmest_celsius` is then the warmest the food gets, not known taken for warm.
+        `by_time_alone`: under a written procedure of time in place of temperature, if the set has one;
+        `warmest_celsius` is then the warmest the food gets; unknown counts as warm.
         """
         alone = self.time_alone
         if by_time_alone and alone is not None:
@@ -127,15 +127,15 @@ class RuleSet(msgspec.Struct, frozen=True):
         return OutLimit(self.out.hot_air_minutes if hot else self.out.minutes, self.out.source)
 
     def cooled_in_time(self, minutes_to_first: float, minutes_to_last: float) -> bool:
-        """Whether both stages were met; both counted from the beginning of cooling, so 60 and 354 is in time."""
+        """Whether both stages were met; both count from the start of cooling, so 60 and 354 is in time."""
         taken = (minutes_to_first, minutes_to_last)
         return all(minutes <= stage.within_minutes + EXACT for minutes, stage in zip(taken, self.cooling, strict=True))
 
     def fridge_verdict(self, life_class: str, days_elapsed: float, calendar_day: int) -> Verdict:
-        """What so many unfrozen days in the fridge make of a food; `calendar_day` counts the day it was made as 1.
+        """The verdict after this many unfrozen days in the fridge; `calendar_day` is 1 on the day it was made.
 
-        Where the set counts calendar days, what is ready to eat goes by them alone. Raises KeyError for a class
-        this set has no figure for.
+        If the set counts calendar days, ready-to-eat food is judged by them alone. Raises KeyError for a class without
+        a figure.
         """
         if self.ready_to_eat_days is not None and life_class in READY_TO_EAT:
             return "stop" if calendar_day > self.ready_to_eat_days else "fine"
@@ -145,15 +145,15 @@ class RuleSet(msgspec.Struct, frozen=True):
         return "mind" if days_elapsed <= life.upper_days + EXACT else "stop"
 
     def thaw_fridge_minutes(self, kg: float) -> int:
-        """Minutes in the fridge to thaw a piece."""
+        """Minutes to thaw a piece in the fridge."""
         return _begun(kg / KG_A_POUND / self.thaw.fridge_pounds) * DAY_MINUTES
 
     def thaw_water_minutes(self, kg: float) -> int:
-        """Minutes in cold water, which is changed every `thaw.change_water_minutes`; then it is cooked at once."""
+        """Minutes in cold water, changed every `thaw.change_water_minutes`; then it is cooked at once."""
         return _begun(kg / KG_A_POUND) * self.thaw.water_minutes_a_pound
 
     def every_limit(self) -> tuple[Degrees, ...]:
-        """Every pair of figures this set writes as one limit."""
+        """Every pair of figures that this set writes as one limit."""
         cooks = [each for cook in self.cook.values() for each in (cook, *cook.also)]
         return (
             *(cook.degrees for cook in cooks),
@@ -166,17 +166,17 @@ class RuleSet(msgspec.Struct, frozen=True):
 
 
 class Interval(NamedTuple):
-    """Days on end that a food was kept, in the freezer or out of it."""
+    """A run of days that food was kept, in the freezer or out of it."""
 
     days: float
     frozen: bool = False
 
 
 def fridge_days(stretches: Iterable[tuple[float, bool]]) -> float:
-    """Days that count: freezing stops the clock and does not set it back. FDA Food Code 3-501.17."""
+    """Days that count: freezing stops the clock but does not reset it. FDA Food Code 3-501.17."""
     return sum(days for days, frozen in stretches if not frozen)
 
 
 def _begun(share: float) -> int:
-    """Whole ones begun."""
+    """Rounded up, ignoring float error."""
     return math.ceil(share - EXACT)

@@ -1,4 +1,4 @@
-"""Which sets of rules there are: every file of `board/kitchen/rules/` is one, found by its name."""
+"""The available rule sets: each file in `board/facts/rules/` is one, found by its name."""
 
 import pkgutil
 from functools import cache
@@ -13,7 +13,7 @@ DEFAULT_RULES = "home"
 
 @cache
 def rule_set(name: str) -> RuleSet:
-    """The set of that name. Raises KeyError when there is none."""
+    """The rule set of that name. Raises KeyError if there is none."""
     if name not in RULE_SET_NAMES:
         raise KeyError(name)
     found = import_module(f"{rules.__name__}.{name}").RULES

@@ -1,4 +1,4 @@
-"""What a reading lacks of what is wanted, by the pairs of figures the rule sets write. °C."""
+"""How far a reading is from its target, by the pairs of figures in the rule sets. Pure. °C."""
 
 from functools import cache
 
@@ -9,9 +9,9 @@ HOT_HOLDING_CELSIUS = round(rule_set(DEFAULT_RULES).hot_holding.celsius)
 
 
 def lacking(celsius: float, wanted: float, *, cooling: bool = False) -> float:
-    """°C by which a reading falls short of what is wanted (above it, for what cools); 0 when it is there.
+    """°C by which a reading falls short of its target (or exceeds it when cooling); 0 once reached.
 
-    Weighed before anything is rounded; only the pairs a code itself writes as the same count as the same.
+    Compared before rounding; only pairs that a code itself equates count as equal.
     """
     same = _figures_of_the_same_limit(wanted)
     if cooling:
@@ -21,7 +21,7 @@ def lacking(celsius: float, wanted: float, *, cooling: bool = False) -> float:
 
 @cache
 def _figures_of_the_same_limit(wanted: float) -> tuple[float, ...]:
-    """The figure itself, and those some rule set writes beside it: 74 °C for 165 °F."""
+    """The figure, and those a rule set writes beside it: 74 °C for 165 °F."""
     limits = [limit.figures for name in RULE_SET_NAMES for limit in rule_set(name).every_limit()]
     beside = [both for both in limits if any(abs(figure - wanted) <= EXACT for figure in both)]
     return (wanted, *(figure for both in beside for figure in both))

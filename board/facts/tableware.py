@@ -1,6 +1,6 @@
-"""What a table is laid with: what things are called, where they lie, what a course is usually eaten from and with.
+"""Tableware: names, where pieces lie, and what a course is usually eaten from and with. Pure.
 
-All of it is common practice, no source; a plan's own words go first.
+All of it is common practice, no source; a plan's own words override it.
 """
 
 import math
@@ -17,13 +17,13 @@ LEAST_WASH_MINUTES = 3
 
 _ENDINGS = (("knives", "knife"), ("loaves", "loaf"), ("ies", "y"), ("sses", "ss"), ("shes", "sh"), ("ches", "ch"),
             ("xes", "x"), ("ss", "ss"), ("us", "us"), ("s", ""), ("", ""))  # fmt: skip
-_SHORTEST = 3  # letters; what is as short is taken as it stands
+_SHORTEST = 3  # letters; shorter words are taken as they are
 _ONLY_PLURAL = ("tongs", "scissors", "crackers")
 _TAIL = re.compile(r"(.+?)( (?:for|of|with|and|in) .+)", re.IGNORECASE)
 
 
 def piece_key(name: str) -> str:
-    """A piece as names are compared: one of it, small letters. `Soup Bowls` → `soup bowl`. Idempotent."""
+    """A piece's key for comparing: singular, lower case. `Soup Bowls` → `soup bowl`. Idempotent."""
     folded = " ".join(name.casefold().split())
     head, tail = (found[1], found[2]) if (found := _TAIL.fullmatch(folded)) else (folded, "")
     first, space, last = head.rpartition(" ")
@@ -34,7 +34,7 @@ def piece_key(name: str) -> str:
 
 
 def counted(piece: str, count: int) -> str:
-    """`12 dessert spoons`, `1 serving dish`. `piece` as `piece_key` gives it."""
+    """`12 dessert spoons`, `1 serving dish`. `piece` is a `piece_key`."""
     return f"{count} {piece if count == 1 else several(piece)}"
 
 
@@ -52,7 +52,7 @@ def several(piece: str) -> str:
     return f"{head}s{tail}"
 
 
-# The longest of these that a piece's name ends with says where it lies; else it lies beside.
+# The longest of these that ends a piece's name says where it lies; otherwise beside.
 _SPOTS: tuple[tuple[Spot, tuple[str, ...]], ...] = (
     ("bread", ("bread plate", "side plate", "butter plate")),
     ("above", ("dessert spoon", "dessert fork", "pudding spoon", "pudding fork", "cake fork", "ice spoon")),
@@ -66,7 +66,7 @@ _SPOTS: tuple[tuple[Spot, tuple[str, ...]], ...] = (
 
 
 def spot_of(piece: str) -> Spot:
-    """Where a piece is laid. `piece` as `piece_key` gives it."""
+    """Where a piece is laid. `piece` is a `piece_key`."""
     head = found[1] if (found := _TAIL.fullmatch(piece)) else piece
     ends: list[tuple[int, Spot]] = [
         (len(word), spot) for spot, words in _SPOTS for word in words if head.endswith(word)
@@ -96,13 +96,13 @@ _INSTEAD: dict[str, tuple[str, ...]] = {
 
 
 def at_hand(piece: str, house: frozenset[str]) -> str:
-    """The usual piece, or what this house would lay for it, as far as its list says."""
+    """The usual piece, or the substitute that this house's list has."""
     return next((name for name in (piece, *_INSTEAD.get(piece, ())) if name in house), piece)
 
 
 @dataclass(frozen=True, slots=True)
 class UsualCover:
-    """What one guest gets with a course that goes by one of these words."""
+    """What each guest gets with a course described by one of these words."""
 
     words: tuple[str, ...]
     pieces: tuple[str, ...]
@@ -127,9 +127,9 @@ WHOLE_MEAL = ("water glass", "napkin")
 
 
 def usual_cover(course: str, first_dish: str, *, main_follows: bool) -> tuple[str, ...]:
-    """What a seated course is usually eaten from and with, told by its name, else by what its first dish is.
+    """What a seated course is usually eaten from and with, by its name, otherwise by its first dish.
 
-    What neither tells is a main course, or a starter where the main course is still to come.
+    If neither tells, it is a main course, or a starter if the main is still to come.
     """
     told = _words(course)
     for cover in COVERS:
@@ -143,7 +143,7 @@ def usual_cover(course: str, first_dish: str, *, main_follows: bool) -> tuple[st
     return (STARTER if main_follows else MAIN).pieces
 
 
-_DRESSED = re.compile(r",| (?:with|in|on|under) ", re.IGNORECASE)  # what follows says less of how a dish is eaten
+_DRESSED = re.compile(r",| (?:with|in|on|under) ", re.IGNORECASE)  # what follows matters less for how a dish is eaten
 
 
 def _words(text: str) -> list[str]:
@@ -151,15 +151,15 @@ def _words(text: str) -> list[str]:
 
 
 def names_the_main(course: str) -> bool:
-    """Whether a course is called the main one."""
+    """Whether the course is called the main."""
     return any(_same([word], ["main"]) for word in _words(course))
 
 
 def _same(told: list[str], named: list[str]) -> bool:
-    """Whether words are these, be it several of the last."""
+    """Whether the words match; the last may be plural."""
     return told[:-1] == named[:-1] and [piece_key(word) for word in told] == [piece_key(word) for word in named]
 
 
 def wash_minutes(pieces: int) -> int:
-    """How long so many pieces take by hand, dried and put back."""
+    """Minutes to wash this many pieces by hand, dry them and put them back."""
     return max(LEAST_WASH_MINUTES, math.ceil(pieces * WASH_MINUTES_A_PIECE))

@@ -1,7 +1,7 @@
-"""Kitchen measures in grams and millilitres. Two standards for cups and spoons stand apart and are never added up.
+"""Kitchen measures in grams and millilitres. The two standards for cups and spoons are never mixed. Pure.
 
-Weights: 1 lb = 453.59237 g exactly (NIST Handbook 44, appendix C). Volumes: either the exact US customary measures
-(1 in = 2.54 cm, 1 US gallon = 231 in³; the same appendix) or the rounded kitchen table (NIST Metric Kitchen).
+Weights: 1 lb = 453.59237 g exactly (NIST Handbook 44, appendix C). Volumes: either the exact US customary measures (1
+US gallon = 231 in³, 1 in = 2.54 cm; the same appendix) or the rounded kitchen table (NIST Metric Kitchen).
 """
 
 from collections.abc import Mapping
@@ -15,7 +15,7 @@ CUPS: Mapping[str, float] = {"cup": 1.0, "fl oz": 1 / 8, "tbsp": 1 / 16, "tsp": 
 
 @dataclass(frozen=True, slots=True)
 class Standard:
-    """What a cup, and with it every spoon, holds."""
+    """What a cup holds, and with it every spoon."""
 
     name: str
     source: str
@@ -28,7 +28,7 @@ ROUNDED = Standard("rounded kitchen measures: a cup of 240 ml, a spoon of 15 or 
 
 @dataclass(frozen=True, slots=True)
 class Volume:
-    """So many millilitres by one standard; adding those of two raises ValueError."""
+    """Millilitres by one standard; adding across standards raises ValueError."""
 
     millilitres: float
     standard: Standard
@@ -40,12 +40,12 @@ class Volume:
 
 
 def grams(amount: float, unit: str) -> float | None:
-    """None for what is no unit of weight."""
+    """Grams; None if it is no unit of weight."""
     return amount * GRAMS[unit] if unit in GRAMS else None
 
 
 def volume(amount: float, unit: str, standard: Standard) -> Volume | None:
-    """None for what is no unit of volume. Metric units are the same in every standard."""
+    """None if it is no unit of volume. Metric units are the same in every standard."""
     if unit in METRIC_MILLILITRES:
         return Volume(amount * METRIC_MILLILITRES[unit], standard)
     if unit in CUPS:
@@ -54,7 +54,7 @@ def volume(amount: float, unit: str, standard: Standard) -> Volume | None:
 
 
 def cups(amount: float, unit: str) -> float | None:
-    """How many cups of the kind that tables of weights mean: the exact one, where the amount is metric."""
+    """Cups as in weight tables; for metric amounts, the exact cup."""
     if unit in CUPS:
         return amount * CUPS[unit]
     if unit in METRIC_MILLILITRES:

@@ -1,7 +1,7 @@
-"""What foods weigh by the cup and by the piece. Another food is never guessed at.
+"""What foods weigh by the cup and by the piece. Other foods are never guessed. Pure.
 
-`SR` is the USDA National Nutrient Database for Standard Reference (SR Legacy, FoodData Central), its gram weights
-for household measures; those marked `from memory` were not read again.
+`SR` is the USDA National Nutrient Database for Standard Reference (SR Legacy, FoodData Central), its gram weights for
+household measures; those marked `from memory` were not read again.
 """
 
 from collections.abc import Mapping
@@ -46,7 +46,7 @@ _COUNTED = {("garlic", "clove"): 3.0, ("butter", "stick"): 113.0}
 
 @dataclass(frozen=True, slots=True)
 class Weight:
-    """Grams of a cup, or of a piece, with where the figure is from."""
+    """Grams of a cup or a piece, with the figure's source."""
 
     grams: float
     source: str
@@ -64,12 +64,12 @@ PIECE_WEIGHTS: Mapping[str, Weight] = {
 
 
 def cup_weight(food: str) -> Weight | None:
-    """None where it cannot be told."""
+    """None if unknown."""
     return CUP_WEIGHTS.get(same_food(food))
 
 
 def piece_weight(food: str, unit: str = "") -> Weight | None:
-    """One of them, or one clove or stick of it; None where it cannot be told."""
+    """One piece, or one clove or stick; None if unknown."""
     if unit:
         found = _COUNTED.get((same_food(food), unit))
         return Weight(found, MEMORY) if found is not None else None

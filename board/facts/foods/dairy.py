@@ -1,4 +1,4 @@
-"""Milk, what is made of it, and eggs; and what stands in for them."""
+"""Milk, milk products and eggs; and their substitutes."""
 
 from board.facts.allergens import Allergen as A
 from board.facts.foods.entry import Entry, group

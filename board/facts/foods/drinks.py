@@ -1,4 +1,4 @@
-"""Drinks, with alcohol and without."""
+"""Drinks, alcoholic and not."""
 
 from board.facts.allergens import Allergen as A
 from board.facts.foods.entry import group

@@ -1,8 +1,8 @@
-"""How foods are written down here: groups of names that share what is in them.
+"""How foods are written here: groups of names that share what is in them.
 
-Names stand with commas between; `a = b` are two names of one food; `~beef tomato` is a food whose other words say
-nothing of what is in it. What a food is made of, and what it often holds, is common practice, no source, unless a
-group says otherwise: the label of what is bought decides.
+Names are separated by commas; `a = b` are two names of one food; in `~beef tomato` the other words say nothing about
+its contents. What a food is made of and often holds is common practice, no source, unless a group says otherwise: the
+label of what is bought decides.
 """
 
 from dataclasses import dataclass
@@ -12,24 +12,24 @@ from board.facts.origins import Trait, with_what_follows
 
 RawClass = Literal["poultry", "ground meat", "whole cut", "fish", "eggs"]
 COMMON_PRACTICE = "common practice, no source"
-# Egg white (albumin) and casein used to clear a wine: named on an EU label where they are found in it. Isinglass and
-# fish gelatine are exempt there in wine and beer (Annex II, 4 (b)), so that no allergy to fish is asked about; who eats
-# no animals is, by `Origin.FININGS`. A US label need not name any of them.
+# Egg white (albumin) and casein used to clear a wine: named on an EU label if found in it. Isinglass and fish gelatine
+# are exempt there in wine and beer (Annex II, 4 (b)), so a fish allergy is not asked about; somebody who eats no
+# animals is, through `Origin.FININGS`. A US label need not name any of them.
 FINED = (
     "finings: an EU label names egg and milk, Regulation (EU) No 1169/2011, Annex II, and Implementing Regulation (EU) "
     "No 579/2012; a US label need not; all from memory"
 )
 # Reactions to pink peppercorns are reported in people allergic to cashews and pistachios.
 KIN = "one family of plants, Anacardiaceae; reactions are reported; common practice, from memory"
-SAYS = {COMMON_PRACTICE: "often holds", FINED: "may be cleared with what is of", KIN: "is kin to"}  # by the source
+SAYS = {COMMON_PRACTICE: "often holds", FINED: "may be cleared with what is of", KIN: "is kin to"}  # by source
 
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """One food under one of its names. `likeness`: its other words name no food that is in it. `hidden`: what it often
-    holds, `told`: what it may hold, or act like, for a reason of its own, with the source that says so.
+    """One food under one of its names. `likeness`: its other words name no food in it. `hidden`: what it often holds.
+    `told`: what it may hold or resemble for a special reason, with the source.
 
-    `made`: it is made of several things, which only its label or its recipe names in full.
+    `made`: made of several things; only its label or recipe names them all.
     """
 
     phrase: str
@@ -53,8 +53,8 @@ def group(
     fined: tuple[Trait, ...] = (),
     kin: tuple[Trait, ...] = (),
 ) -> tuple[Entry, ...]:
-    """The entries of foods that share what is in them; `hidden` is what they often hold, `fined` what may have cleared
-    them, `kin` what they are so near to that they can hurt alike."""
+    """Entries of foods that share their contents. `hidden`: what they often hold; `fined`: what may have cleared them;
+    `kin`: what they are related to closely enough to do the same harm."""
     own = with_what_follows(frozenset(traits))
     also = with_what_follows(frozenset(hidden)) - own
     told = (*((trait, FINED) for trait in fined), *((trait, KIN) for trait in kin))

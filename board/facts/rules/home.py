@@ -1,4 +1,4 @@
-"""The home rules: what USDA FSIS and FoodSafety.gov advise a household.
+"""The home rules: advice of USDA FSIS and FoodSafety.gov to households.
 
 Figures read in copies of their charts unless marked "from memory".
 """

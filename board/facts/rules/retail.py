@@ -1,7 +1,7 @@
 """The retail rules: FDA Food Code 2022, chapter 3, for places that sell food.
 
-Figures read in state adoptions of the 2009 to 2017 editions; that 2022 leaves them as they are is from memory, and so
-are the tenths of °C in the table of roasts. What the code is silent on is taken from the home rules, and says so.
+Figures read in state adoptions of the 2009 to 2017 editions; that 2022 leaves them unchanged is from memory, and so are
+the tenths of °C in the table of roasts. Where the code is silent, the home rules apply, and the entry says so.
 """
 
 from board.facts.limits import Cook, CoolingStage, Degrees, FridgeLife, OutRule, Reheat, RoastHold, Thaw, TimeAlone
