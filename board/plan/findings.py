@@ -1,7 +1,7 @@
-"""Every finding by its name, a room and a number, and what it says. Names are stable; a new finding takes the next."""
+"""Every finding: its stable name (room and number) and what it says. A new finding takes the next free number."""
 
 FINDINGS = {
-    # reading the file, and what its parts name in one another
+    # reading the file, and references between its parts
     "plan 1": "the file is not YAML that can be read",
     "plan 2": "the file is empty, or no plan",
     "plan 3": "YAML that a plan does not need, or a key that is no word",
@@ -43,7 +43,7 @@ FINDINGS = {
     "time 11": "nobody has hours when a course is wanted",
     "keeping 1": "longer between two steps than a result keeps",
     "keeping 2": "longer between two steps than `at most` or `at once` allows",
-    # what can hurt who eats
+    # what can hurt guests
     "food 1": "`until` lies below what the class of food asks for, or is not held long enough",
     "food 2": "raw meat, poultry, fish or egg, and no step says it is cooked",
     "food 3": "the rest its class asks for is not sure before it is eaten",
@@ -70,7 +70,7 @@ FINDINGS = {
     "guests 9": "to be asked about for a diet",
     "guests 10": "dishes for fewer than will eat",
     "guests 11": "a guest who is served nothing in a course",
-    # buying, laying, and what is not certain yet
+    # buying, laying, and what is still uncertain
     "buying 1": "a pack or price of a food that nothing needs",
     "buying 2": "a price by the pack, and no pack",
     "buying 3": "a shopping trip outside the hours of who goes",

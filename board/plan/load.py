@@ -1,4 +1,4 @@
-"""Text of a plan → Plan with its places, or all that is wrong with it at once. Reads no files itself."""
+"""Plan text → Plan with the place of each part, or everything wrong with it at once. Pure: reads no files."""
 
 import copy
 from collections.abc import Iterator, Mapping
@@ -32,13 +32,13 @@ from board.plan.resolve.seating import seat_problems
 from board.plan.resolve.served import misnamed
 from board.plan.snag import Snag, Weight, in_order
 
-# What stands in for a value that could not be read, so that the rest can still be looked over.
+# Replacements for values that could not be read, so that the rest can still be checked.
 _STAND_INS: dict[str, Any] = {
     "event": "?", "date": "2026-01-01", "zone": "UTC", "arrive": "06:00", "guests": ["1 guest"],
     "takes": "1 min", "after": "nothing", "hours": {},
 }  # fmt: skip
 _STAND_INS_WITHIN: dict[str, Any] = {"tools": 1, "ovens": {}, "hands": {"hours": {}}}
-# Without these, references would seem to lead nowhere.
+# Without these, references would dangle.
 _NEEDED_WHOLE = {"courses", "dishes", "steps", "jobs", "kitchen", "tools", "ovens", "hands"}
 
 _A_WHAT: dict[type[BaseModel], str] = {
@@ -54,10 +54,10 @@ _A_WHAT: dict[type[BaseModel], str] = {
 
 @dataclass(frozen=True)
 class PlanFile:
-    """A plan that was read, filled with what is assumed, and where each part of it stands.
+    """A valid plan with its defaults filled in, and where each part is in the file.
 
-    `from_book`: by the path of a figure taken from the cook's book, the marks of the evenings behind it. `of_kind`: a
-    snag for each length of which it knows no more than the kind of work.
+    `from_book`: path of each figure taken from the cook's book → marks of the evenings behind it. `of_kind`: a snag for
+    each duration that the book knows only by its kind of work.
     """
 
     plan: Plan
@@ -70,9 +70,9 @@ class PlanFile:
 
 
 def read_plan(text: str, name: str, book: BookFigures | None = None) -> PlanFile | list[Snag]:
-    """The plan, or every snag that keeps it from being one, heaviest first. Raises nothing.
+    """The plan, or all snags that make it unusable, heaviest first. Raises nothing.
 
-    `book`: what the cook's book knows, for what a plan takes from it.
+    `book`: figures the plan may take from the cook's book.
     """
     raw, places, snags = read_yaml(text, name)
     if raw is None and snags:
@@ -97,7 +97,7 @@ def read_plan(text: str, name: str, book: BookFigures | None = None) -> PlanFile
 
 
 def _read(raw: dict[str, Any], places: Places, snags: list[Snag]) -> tuple[Plan, Filled] | list[Snag]:
-    """The plan in this data, filled; or these snags and all that is wrong with it."""
+    """The plan, filled; or these snags and any new ones."""
     snags = list(snags)
     plan, errors = _validated(raw)
     empty = [{"type": "empty", "loc": loc, "input": None} for loc in _empty(raw, ())]
@@ -110,7 +110,7 @@ def _read(raw: dict[str, Any], places: Places, snags: list[Snag]) -> tuple[Plan,
     if plan is not None:
         linked, problems = link(plan)
         lost = any(error["loc"][:1] == ("guests",) or "only for" in error["loc"] for error in errors)
-        if not lost:  # else other names stand in for those that could not be read
+        if not lost:  # otherwise these checks would run on replacement names
             problems += [*misnamed(plan), *seat_problems(plan)]
         snags += [Snag(p.code, Weight.STOP, p.message, p.mend, places.of(p.loc)) for p in problems]
         if not snags:
@@ -126,7 +126,7 @@ def _validated(raw: dict[str, Any]) -> tuple[Plan | None, list[Any]]:
 
 
 def _empty(data: Any, loc: Loc) -> Iterator[Loc]:
-    """Paths of known keys with nothing after the colon; a plan that says nothing leaves the key out."""
+    """Paths of known keys with no value. A plan that has nothing to say leaves the key out."""
     model = _model_at(loc) if isinstance(data, dict) else None
     inside = data.items() if isinstance(data, dict) else enumerate(data) if isinstance(data, list) else ()
     for key, value in inside:
@@ -136,7 +136,7 @@ def _empty(data: Any, loc: Loc) -> Iterator[Loc]:
 
 
 def _near_misses(raw: dict[str, Any], errors: list[Any]) -> dict[Loc, str]:
-    """Mistyped keys by path, each with the key that was surely meant."""
+    """Mistyped keys: path → the key most likely meant."""
     meant: dict[Loc, str] = {}
     for error in errors:
         loc = error["loc"]
@@ -149,7 +149,7 @@ def _near_misses(raw: dict[str, Any], errors: list[Any]) -> dict[Loc, str]:
 
 
 def _salvaged(raw: dict[str, Any], errors: list[Any], meant: dict[Loc, str]) -> Plan | None:
-    """The plan without the values that could not be read, so that its references are looked over as well."""
+    """The plan with unreadable values replaced, so that its references are checked too."""
     mended = copy.deepcopy(raw)
     for loc, key in meant.items():
         around = _follow(mended, loc[:-1])
@@ -165,7 +165,7 @@ def _salvaged(raw: dict[str, Any], errors: list[Any], meant: dict[Loc, str]) -> 
 
 
 def _stood_in(data: dict[str, Any], kind: str, loc: Loc) -> bool:
-    """Whether something could stand in for the value at a path, or the value could be left out."""
+    """Replaces or removes the value at a path. False if neither is possible."""
     if kind == "missing":
         around = _follow(data, loc[:-1])
         if isinstance(around, dict) and (value := _stand_in(loc)) is not None:
@@ -202,7 +202,7 @@ def _follow(data: Any, loc: Loc) -> Any:
 
 
 def _model_at(loc: Loc) -> type[BaseModel] | None:
-    """The model whose keys stand at a path; None where there is none, as inside a free map."""
+    """The model at a path; None if there is none, as inside a free map."""
     shape: Any = Plan
     for piece in loc:
         shape = _bare(shape)
@@ -217,7 +217,7 @@ def _model_at(loc: Loc) -> type[BaseModel] | None:
 
 
 def _bare(annotation: Any) -> Any:
-    """A type without its annotations, and without the None it may be."""
+    """A type without its annotations and its None."""
     while get_origin(annotation) in (Annotated, Union, UnionType):
         annotation = next(inside for inside in get_args(annotation) if inside is not type(None))
     return annotation
@@ -227,18 +227,18 @@ def _keys_of(model: type[BaseModel]) -> list[str]:
     return [field.alias or name for name, field in model.model_fields.items()]
 
 
-# Keys by older names, and what they are called now.
+# Renamed keys: old → current.
 _RENAMED = {"on": "where", "needs": "supplies"}
 
 
 def _key_meant(key: str, model: type[BaseModel]) -> str | None:
-    """The key that a host most likely meant: by its older name, or by its spelling."""
+    """The key most likely meant: the new name of an old one, or the nearest spelling."""
     keys = _keys_of(model)
     now = _RENAMED.get(key)
     return now if now in keys else nearest(key, keys)
 
 
-# A line to paste where a key is missing.
+# Example lines to paste for missing keys.
 _PASTE = {
     "hands": "hands: {host: {hours: {on the day: '10:00 - 23:30'}}}",
     "hours": "hours: {on the day: '10:00 - 23:30'}",
@@ -253,7 +253,7 @@ _PASTE = {
 
 
 def _snag(error: Any, places: Places) -> Snag:
-    """One pydantic error in the words of the host's file."""
+    """One pydantic error, in the words of the host's file."""
     loc: Loc = error["loc"]
     kind: str = error["type"]
     model = _model_at(loc[:-1])
@@ -291,7 +291,7 @@ _A_NUMBER = ("int_parsing", "int_type", "int_from_float", "int_parsing_size", "f
 
 
 def _words(kind: str, error: Any, what: str) -> tuple[str, str]:
-    """What is wrong with a value, and how to mend it."""
+    """What is wrong with a value, and how to fix it."""
     context, given = error.get("ctx", {}), error["input"]
     if kind == "value_error":
         message, _, mend = str(context["error"]).partition("; ")
@@ -333,7 +333,7 @@ def _words(kind: str, error: Any, what: str) -> tuple[str, str]:
 
 
 def _shown(given: Any) -> str:
-    """A value as the host may know it again."""
+    """A value as the host will recognise it."""
     if isinstance(given, bool):
         return "a plain yes or no"
     if isinstance(given, list):

@@ -1,6 +1,6 @@
-"""YAML text → plain data, with the line and column of every key and value. YAML 1.2 through ruamel.yaml.
+"""YAML text → plain data, with line and column of every key and value. YAML 1.2 through ruamel.yaml.
 
-Scalars stay as written but for whole numbers, true/false and null, so `19:30` and `2026-11-28` are text.
+Scalars stay text, except whole numbers, true/false and null: `19:30` and `2026-11-28` are text.
 """
 
 import re
@@ -21,25 +21,25 @@ LARGEST_CHARACTERS = 200_000
 DEEPEST = 40  # levels; a plan needs about ten
 _WHOLE = re.compile(r"[-+]?[0-9]{1,9}")
 _HALF = re.compile("[\ud800-\udfff]")
-_LINE_END = re.compile(r"\r\n|\n|\r")  # what YAML 1.2 counts as one
+_LINE_END = re.compile(r"\r\n|\n|\r")  # the line ends of YAML 1.2
 
 
 class Places:
-    """Where each path of the data stands in the file."""
+    """Where each path is in the file. Lines and columns count from 1."""
 
     def __init__(self, name: str, text: str) -> None:
         self.name = name
         self.lines = _LINE_END.split(text)
         self.values: dict[Loc, tuple[int, int]] = {(): (1, 1)}
         self.keys: dict[Loc, tuple[int, int]] = {}
-        self.root: Node | None = None  # the tree of the whole text, once it is read
+        self.root: Node | None = None  # node tree of the whole text, once read
 
     def at(self, line: int, column: int) -> Place:
         shown = self.lines[line - 1] if 0 < line <= len(self.lines) else ""
         return Place(self.name, line, column, shown)
 
     def of(self, loc: Loc, *, key: bool = False) -> Place:
-        """The place of a path, or of the nearest thing around it that is in the file."""
+        """The place of a path, or of its nearest ancestor that is in the file."""
         if key and loc in self.keys:
             return self.at(*self.keys[loc])
         while loc not in self.values:
@@ -48,15 +48,15 @@ class Places:
 
 
 class _Refused(MarkedYAMLError):
-    """YAML that is sound and yet no plan: aliases, and levels without end."""
+    """Valid YAML that no plan needs: aliases, or nesting too deep."""
 
 
 class _PlainComposer(Composer):
-    """Composes nodes, but follows no alias and goes down no further than `DEEPEST` levels."""
+    """Composes nodes; refuses aliases and more than `DEEPEST` levels."""
 
     def __init__(self, loader: Any = None) -> None:
         super().__init__(loader)
-        self.warn_double_anchors = False  # an anchor means nothing where no alias is followed
+        self.warn_double_anchors = False  # without aliases, anchors mean nothing
         self.levels = 0
 
     def compose_node(self, parent: Any, index: Any) -> Any:
@@ -77,7 +77,7 @@ START_FROM = "Start from the short example in the README, or let `platecall new`
 
 
 def read_yaml(text: str, name: str, largest: int = LARGEST_CHARACTERS) -> tuple[Any, Places, list[Snag]]:
-    """Data, its places, and what is wrong with the YAML itself. With snags the data may be partial."""
+    """Data, its places, and what is wrong with the YAML. With snags, the data may be partial. Raises nothing."""
     text = text.removeprefix("\ufeff")
     places = Places(name, text)
     if len(text) > largest:
@@ -89,7 +89,7 @@ def read_yaml(text: str, name: str, largest: int = LARGEST_CHARACTERS) -> tuple[
         node = places.root = yaml.compose(text)
     except MarkedYAMLError as wrong:
         return None, places, [_yaml_snag(wrong, places)]
-    except Exception as wrong:  # YAML of a stranger: whatever a parser trips over is the file's fault
+    except Exception as wrong:  # untrusted YAML: whatever trips the parser is the file's fault
         return None, places, [_unreadable(wrong, text, places)]
     if node is None:
         return None, places, [_stop("plan 2", "the file is empty", START_FROM, places.at(1, 1))]
@@ -102,7 +102,7 @@ def _stop(code: str, message: str, mend: str, place: Place) -> Snag:
 
 
 def _unreadable(wrong: Exception, text: str, places: Places) -> Snag:
-    """A sign that YAML forbids, or anything else that has no mark of its own."""
+    """A character that YAML forbids, or any error without a position."""
     position, sign = getattr(wrong, "position", 0), getattr(wrong, "character", None)
     before = _LINE_END.split(text[:position])
     place = places.at(len(before), len(before[-1]) + 1)
@@ -112,7 +112,7 @@ def _unreadable(wrong: Exception, text: str, places: Places) -> Snag:
 
 
 _LINE_UP = ("the indentation does not fit the lines above", "Line it up with its neighbours, spaces only.")
-# What YAML's own words hold → what a host reads: what is wrong, how to mend it.
+# YAML's own error words → for the host: what is wrong, how to fix it.
 _SLIPS: dict[str, tuple[str, str]] = {
     "mapping values are not allowed": (
         "a colon stands where YAML takes it for a key",
@@ -127,7 +127,7 @@ _SLIPS: dict[str, tuple[str, str]] = {
     "block mapping": _LINE_UP,
     "<block end>": _LINE_UP,
 }
-# The same for slips that YAML notices only later; these stand where the thing began.
+# The same for errors that YAML notices late; these point to where the construct began.
 _OPEN: dict[str, tuple[str, str]] = {
     "quoted scalar": ("the quotes that open here are never closed", "Close them on the same line."),
     "flow sequence": (
@@ -146,7 +146,7 @@ _OPEN: dict[str, tuple[str, str]] = {
 
 
 def _yaml_snag(wrong: MarkedYAMLError, places: Places) -> Snag:
-    """The commonest slips in a host's words; the rest as YAML puts it."""
+    """The commonest errors in the host's words; the rest as YAML words them."""
     mark = wrong.problem_mark or wrong.context_mark
     place = places.at(mark.line + 1, mark.column + 1) if mark else places.at(1, 1)
     problem, context = wrong.problem or "", wrong.context or ""
@@ -194,12 +194,12 @@ def _build(node: Node, loc: Loc, places: Places, snags: list[Snag]) -> Any:
         places.keys[(*loc, key)] = spot
         data[key] = _build(value_node, (*loc, key), places, snags)
         if data[key] is None and not value_node.value:
-            places.values[(*loc, key)] = spot  # nothing is written, so its place is the key's
+            places.values[(*loc, key)] = spot  # no value: point at the key
     return data
 
 
 def _whole_signs(node: ScalarNode, places: Places, snags: list[Snag]) -> str:
-    """A scalar's text; half a character, which only an escape can bring in, is told and replaced."""
+    """A scalar's text. Half a character (only an escape can make one) is reported and replaced."""
     text = str(node.value)
     if not _HALF.search(text):
         return text
@@ -220,5 +220,5 @@ def _scalar(node: ScalarNode) -> Any:
 
 
 def unknown(word: str, known: list[str]) -> str:
-    """How to mend a word that is not known here."""
+    """How to fix an unknown word."""
     return near(word, known).strip() or f"Known here: {', '.join(known)}."

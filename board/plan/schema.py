@@ -6,6 +6,6 @@ from board.plan.model.model import Plan
 
 
 def json_schema() -> dict[str, Any]:
-    """JSON Schema, draft 2020-12; keys as they stand in a plan file."""
+    """JSON Schema, draft 2020-12, with keys as in a plan file."""
     schema = Plan.model_json_schema(by_alias=True)
     return {"$schema": "https://json-schema.org/draft/2020-12/schema", **schema, "title": "platecall plan"}

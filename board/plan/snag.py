@@ -1,4 +1,4 @@
-"""A finding about a plan: how much it matters, where it stands, what is wrong and how to mend it."""
+"""A finding about a plan: how much it matters, where it is, what is wrong and how to fix it."""
 
 import re
 from dataclasses import dataclass
@@ -9,7 +9,7 @@ from board.base.wrap import columns
 
 
 class Weight(IntEnum):
-    """How much a snag matters; the larger, the more."""
+    """How much a snag matters; larger is worse."""
 
     NOTE = 1
     MIND = 2
@@ -18,7 +18,7 @@ class Weight(IntEnum):
 
 @dataclass(frozen=True, slots=True)
 class Place:
-    """A spot in a file. Lines and columns count from 1."""
+    """A position in a file. Lines and columns count from 1."""
 
     file: str
     line: int
@@ -28,9 +28,9 @@ class Place:
 
 @dataclass(frozen=True, slots=True)
 class Snag:
-    """One finding. `code` is its stable name, of `findings.FINDINGS`; `mend` is a sentence that says what to do.
+    """One finding. `code`: its stable name in `findings.FINDINGS`. `mend`: a sentence that says what to do.
 
-    `safety`: it is about harm to somebody who eats; a timetable can be made all the same.
+    `safety`: it could hurt a guest; a timetable can still be made.
     """
 
     code: str
@@ -41,7 +41,7 @@ class Snag:
     safety: bool = False
 
     def render(self) -> str:
-        """`file:line:column: code: message`, the line as written with its spot marked, then how to mend it."""
+        """`file:line:column: code: message`, the source line with a caret, then the fix."""
         lines = [f"{self.code}: {_brief(self.message)}"]
         if self.place is not None:
             lines[0] = f"{one_line(self.place.file)}:{self.place.line}:{self.place.column}: {lines[0]}"
@@ -53,17 +53,17 @@ class Snag:
         return "\n".join(lines)
 
 
-_WIDEST = 120  # characters shown of a line of the file
+_WIDEST = 120  # characters shown of a source line
 _LONG_QUOTE = re.compile(r"'([^']{60})[^']{20,}'")
 
 
 def _brief(words: str) -> str:
-    """One safe line, with long pieces quoted from the file cut short."""
+    """One safe line; long quotes from the file are shortened."""
     return one_line(_LONG_QUOTE.sub(r"'\1…'", words), limit=400)
 
 
 def _around(place: Place) -> tuple[str, int]:
-    """The part of the line around its spot, safe to print, and how many of its columns stand before it."""
+    """The line around its position, safe to print, and the columns before that position."""
     text = plain(place.text).replace("\t", " ").replace("\n", " ").rstrip()
     spot = min(place.column - 1, len(text))
     first = 0 if spot < _WIDEST - 20 else spot - _WIDEST // 2
@@ -73,7 +73,7 @@ def _around(place: Place) -> tuple[str, int]:
 
 
 def in_order(snags: list[Snag]) -> list[Snag]:
-    """Heaviest first, then as they stand in the file."""
+    """Heaviest first, then in file order."""
     return sorted(snags, key=_standing)
 
 

@@ -1,4 +1,4 @@
-"""What is eaten: dishes, and the courses they are served in."""
+"""What is eaten: dishes, and the courses they belong to."""
 
 import re
 from typing import Annotated, Any, Literal
@@ -16,12 +16,12 @@ from board.plan.phrases.when import parse_clock
 
 
 def _names(value: Any) -> Any:
-    """`only for: Tomas, Maud` and `only for: Tomas and Maud` are read like a list; a list's names stand as they are."""
+    """`only for: Tomas, Maud` or `Tomas and Maud` becomes a list; names already in a list are left alone."""
     return re.split(r"\s*,\s*(?:and\s+)?|\s+and\s+", value.strip()) if isinstance(value, str) else value
 
 
 def _nothing(value: Any) -> Any:
-    """`ingredients: nothing` says that nobody eats of it: warm plates."""
+    """`ingredients: nothing` means nobody eats it, as with warm plates."""
     return [] if isinstance(value, str) and value.strip().casefold() == "nothing" else value
 
 
@@ -36,12 +36,12 @@ def _scale(text: str) -> str:
 
 
 class Dish(PlanModel):
-    """What is on the plate. `perishable`: whether it spoils out of the cold; None: told from its ingredients.
+    """What is on the plate. `perishable`: whether it spoils unchilled; None: judged by its ingredients.
 
-    `by_time_alone`: kept safe by time alone, where the rule set allows that. `only_for`, `not_for`: guests by name;
-    `instead_of`: the dish of the same course that those it is only for are not served. `laid_with`: what each guest who
-    eats it has for it; `served_in`: what stands on the table for all. `scale`: whether its amounts grow with the
-    guests; None: where the course's dishes do not feed the table as written.
+    `by_time_alone`: kept safe by time alone, where the rule set allows it. `only_for`, `not_for`: guests by name.
+    `instead_of`: the dish of this course that the `only_for` guests do not get. `laid_with`: tableware for each guest
+    who eats it. `served_in`: pieces on the table for all to share. `scale`: whether amounts grow with the guests; None:
+    only if the course's dishes, as written, do not feed the table.
     """
 
     dish: Words
@@ -62,7 +62,7 @@ class Dish(PlanModel):
 
 
 class AfterCourse(BaseModel):
-    """So long after another course goes out (or after the guests arrive, where `course` is None). Minutes."""
+    """Minutes after another course goes out, or after the guests arrive if `course` is None."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -72,7 +72,7 @@ class AfterCourse(BaseModel):
 
 
 class CourseTime(BaseModel):
-    """When a course should stand before the guests: a clock time, or so long after something."""
+    """When a course should be on the table: a clock time, or some time after something else."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -87,7 +87,8 @@ class CourseTime(BaseModel):
 
 
 def parse_course_time(text: str) -> dict[str, object]:
-    """`19:15`; `45 min after the course before`; `10 min after guests arrive`; `40 min after Broth`."""
+    """`19:15`; `45 min after the course before`; `10 min after guests arrive`; `40 min after Broth`. Raises
+    ValueError."""
     match = re.fullmatch(r"(.+?)\s+after\s+(?:the\s+)?(.+)", text, re.IGNORECASE)
     if match is None:
         return {"clock": parse_clock(text)}
@@ -101,8 +102,8 @@ def parse_course_time(text: str) -> dict[str, object]:
 
 
 class Course(PlanModel):
-    """What is served together. `serve` and `clear` are the minutes to plate and carry, and to take away. `drink`: what
-    is poured with it. `noted`: what was noted of its serving and clearing."""
+    """What is served together. `serve`: minutes to plate and carry; `clear`: minutes to clear. `drink`: what is poured
+    with it. `noted`: notes on its serving and clearing."""
 
     course: Words
     at: Annotated[CourseTime, Phrase(parse_course_time, "19:15")]

@@ -1,4 +1,4 @@
-"""What a plan says about drinks: how much for each guest, of each drink; and what is poured with a course."""
+"""What a plan says about drinks: amounts for each guest, and what is poured with a course."""
 
 import re
 from typing import Annotated, Any, Literal
@@ -27,7 +27,7 @@ MOST_A_GUEST = 50.0
 
 
 class HowMuch(BaseModel):
-    """So much for each guest: once, each course, or each hour. `usual`: what the kitchen's table gives."""
+    """An amount for each guest: once, each course, or each hour. `usual`: the figure from the program's table."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -39,7 +39,7 @@ class HowMuch(BaseModel):
 
     @property
     def some(self) -> bool:
-        """Whether there is any at all."""
+        """Whether any is wanted."""
         return self.usual or self.amount > 0 or bool(self.first_hour)
 
     def rate(self) -> Rate:
@@ -51,7 +51,8 @@ def _number(text: str) -> float:
 
 
 def parse_how_much(text: str) -> dict[str, object]:
-    """`usual`, `none`, `1 glass a guest a course`, `2 glasses a guest in the first hour, 1 an hour after`."""
+    """`usual`, `none`, `1 glass a guest a course`, `2 glasses a guest in the first hour, 1 an hour after`. Raises
+    ValueError."""
     folded = " ".join(text.split())
     if folded.lower() in ("usual", "as usual", "yes"):
         return {"usual": True}
@@ -78,7 +79,7 @@ HowMuchLine = Annotated[HowMuch, Phrase(parse_how_much, EXAMPLE)]
 
 
 class Pairing(BaseModel):
-    """What is poured with a course. Minutes it is chilled, and opened before the course; None: not at all."""
+    """What is poured with a course. Minutes to chill, and to open before the course; None: not at all."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -98,7 +99,7 @@ _OPENED = re.compile(r"opened\s+(.+?)\s+before", re.IGNORECASE)
 
 
 def parse_pairing(text: str) -> dict[str, object]:
-    """The drink first, then bottles, chilling, opening and strength in any order. Raises ValueError."""
+    """The drink first; bottles, chilling, opening and strength in any order. Raises ValueError."""
     drink, *pieces = (piece.strip() for piece in text.split(","))
     found: dict[str, object] = {"drink": drink}
     for piece in pieces:
@@ -123,8 +124,7 @@ PairingLine = Annotated[Pairing, Phrase(parse_pairing, PAIRING_EXAMPLE)]
 
 
 class Drinks(PlanModel):
-    """How much of each there should be; what is not named is not reckoned. `children`: guests who get no alcohol and
-    no coffee."""
+    """How much of each drink; one left out is not calculated. `children`: guests who get no alcohol and no coffee."""
 
     wine: HowMuchLine | None = None
     sparkling: HowMuchLine | None = None
@@ -140,7 +140,7 @@ _ALL_USUAL = ("wine", "soft drinks", "water", "ice", "coffee")
 
 
 def _drinks(value: Any) -> Any:
-    """`drinks: usual` reckons all that is usual."""
+    """`drinks: usual` means the usual amounts of the usual drinks."""
     if isinstance(value, str) and value.lower() in ("usual", "as usual", "yes"):
         return dict.fromkeys(_ALL_USUAL, "usual")
     if isinstance(value, str):

@@ -8,7 +8,7 @@ from board.plan.phrases.when import DayKey, DaySpan, Span, parse_day_span, parse
 
 
 class Hand(PlanModel):
-    """A person who can work: their hours by day, and when they are away from it."""
+    """A person who can work: their hours by day, and when they are away."""
 
     hours: dict[DayKey, Annotated[list[Span], Phrase(parse_spans, "17:30 - 22:00")]]
     away: dict[str, Annotated[DaySpan, Phrase(parse_day_span, "sat 17:40 - 18:10")]] = {}

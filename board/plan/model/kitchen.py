@@ -1,4 +1,4 @@
-"""What there is to cook with: ovens and how they change their heat, rings, cold room, tools."""
+"""The kitchen: ovens and how fast they heat and cool, rings, fridge and freezer, tools."""
 
 import re
 from typing import Annotated, Any
@@ -31,7 +31,7 @@ Cools = Annotated[HeatRate, AfterValidator(_falls), Phrase(parse_cools, "25 min 
 
 
 class Oven(PlanModel):
-    """One oven: how many shelves, how hot it goes, how fast it heats and cools, with the door shut and ajar. °C."""
+    """One oven: its shelves, temperature range, and how fast it heats and cools, door shut and ajar. °C."""
 
     shelves: int = Field(default=2, ge=1, le=20)
     low: Celsius = 50.0
@@ -42,7 +42,7 @@ class Oven(PlanModel):
 
     @property
     def rates(self) -> dict[OvenWay, HeatRate | None]:
-        """What it says of how fast it changes, by key."""
+        """Its rates, by the plan's keys; None where not given."""
         return {"heats": self.heats, "cools": self.cools, "cools ajar": self.cools_ajar}
 
     @model_validator(mode="after")
@@ -69,7 +69,7 @@ Litres = Annotated[float, Phrase(_litres, "45 litres")]
 
 
 def _ovens(value: Any) -> Any:
-    """`ovens: 1` is one oven called oven; `ovens: 2` are called oven 1 and oven 2."""
+    """`ovens: 1` is one oven called oven; `ovens: 2` gives oven 1 and oven 2."""
     if isinstance(value, int) and not isinstance(value, bool):
         if not 0 <= value <= 10:
             raise ValueError(f"{value} ovens are no kitchen's; write how many there are, 0 to 10")
@@ -82,7 +82,7 @@ def _ovens(value: Any) -> Any:
 
 
 class Kitchen(PlanModel):
-    """What there is to cook with. `to_the_table`: minutes to walk between the kitchen and the table."""
+    """What there is to cook with. `to_the_table`: minutes to walk between kitchen and table."""
 
     ovens: Annotated[dict[str, Oven], BeforeValidator(_ovens, json_schema_input_type=int | dict[str, Oven])] = {
         "oven": Oven()

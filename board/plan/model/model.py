@@ -1,8 +1,8 @@
-"""The plan as a whole: what the host writes. Frozen pydantic models; unknown keys are refused.
+"""The plan as the host writes it. Frozen pydantic models; unknown keys are refused.
 
-Its parts are told beside it, in `courses`, `work`, `kitchen`, `hands`, `table` and `drinking`. A key in the file is the
-field's name with spaces for underscores. Defaults that the program assumes are None here and are filled, and listed, in
-`assume.py`; so a Plan says only what its host said.
+Its parts are in `courses`, `work`, `kitchen`, `hands`, `table` and `drinking`. A key in the file is the field's name
+with spaces for underscores. Defaults that the program assumes are None here; `assume.py` fills and lists them, so a
+Plan holds only what its host said.
 """
 
 from datetime import date
@@ -48,13 +48,14 @@ def _units(text: str) -> str:
 
 
 class Plan(PlanModel):
-    """One event. `rules`: the set of food-safety rules it is weighed by; `seats`: who sits where. `units`: how amounts
-    and temperatures are shown, None: as written.
+    """One event. `rules`: its food-safety rule set. `seats`: who sits where. `units`: for amounts and temperatures;
+    None: as written.
 
-    `drinks`: what is reckoned by the guests; `shopping`: trips to the shops by day; `shops`: when the shop of a section
-    is open; `pantry`: what is in the house; `packs`, `prices`: how foods are sold.
-    `noted`: what was noted of evenings before as a whole. `history`: what its figures were learned from, a line each
-    time. `lessons` writes both.
+    `drinks`: amounts worked out from the guests; `shopping`: trips by day; `shops`: opening hours by section; `pantry`:
+    what is in the house; `packs`, `prices`: how foods are sold.
+
+    `noted`: notes on whole evenings. `history`: what its figures were learned from, one line each time. `lessons`
+    writes both.
     """
 
     event: Words

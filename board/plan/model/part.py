@@ -1,4 +1,4 @@
-"""What all parts of a plan share: how their keys are written, and values that stand in many of them."""
+"""Shared by all parts of a plan: how keys are written, and common value types."""
 
 from typing import Annotated, Any, Literal
 
@@ -23,7 +23,7 @@ Noted = Annotated[list[LongWords], BeforeValidator(one_or_many, json_schema_inpu
 
 
 def _yes_no(text: str) -> bool:
-    """YAML 1.2 leaves `yes` a word; hosts write it all the same."""
+    """In YAML 1.2 `yes` is text, but hosts write it anyway."""
     if text.lower() in ("yes", "no"):
         return text.lower() == "yes"
     raise ValueError(f"{text!r} is neither yes nor no; write yes or no")

@@ -15,7 +15,7 @@ OpenHours = dict[DayKey, Spans]
 
 
 class InTheHouse(BaseModel):
-    """So much of a food that need not be bought; no amount: enough of it. `file`: a list of such in a file beside."""
+    """Food that need not be bought; no amount means enough. `file`: a file that lists such food."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -34,7 +34,7 @@ class InTheHouse(BaseModel):
 
 
 def parse_in_the_house(text: str) -> dict[str, object]:
-    """`2 kg flour`, `salt`, `pantry.yaml`."""
+    """`2 kg flour`, `salt`, `pantry.yaml`. Raises ValueError."""
     if re.fullmatch(r"\S[^\n]*\.ya?ml", text, re.IGNORECASE):
         return {"file": text}
     if re.match(r"[\d½⅓⅔¼¾⅛-]", text):
@@ -56,7 +56,7 @@ Pantry = Annotated[list[InTheHouseLine], BeforeValidator(_pantry, json_schema_in
 
 
 class Pack(BaseModel):
-    """How much of a food is sold at once. No unit: so many pieces."""
+    """How much of a food is sold at once. No unit: pieces."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -65,7 +65,7 @@ class Pack(BaseModel):
 
 
 def parse_pack(text: str) -> dict[str, object]:
-    """`250 g`, `6`, `1 l`, `a bunch`."""
+    """`250 g`, `6`, `1 l`, `a bunch`. Raises ValueError."""
     example = "write for example 250 g or 6"
     text = re.sub(r"^an?\s+", "1 ", text.strip(), flags=re.IGNORECASE)
     try:
@@ -79,12 +79,12 @@ def parse_pack(text: str) -> dict[str, object]:
 
 
 class Price(BaseModel):
-    """Hundredths of the money's unit for so much: a pack, a piece (`each`), or an amount."""
+    """Hundredths of the currency unit for a pack, a piece (`each`), or an amount."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
     hundredths: int = Field(ge=0, le=100_000_000)
-    sign: str = ""  # of the money, where one is written
+    sign: str = ""  # currency sign, if written
     amount: float = Field(default=1.0, gt=0, le=MOST)
     per: str = "pack"
 
@@ -99,7 +99,7 @@ _PIECES = {"each": "each", "piece": "each", "pack": "pack", "packet": "pack"}
 
 
 def parse_price(text: str) -> dict[str, object]:
-    """`2.40 a pack`, `14.50 a kg`, `€0.30 each`, `1.20 per 100 g`. Nothing is guessed where the unit is missing."""
+    """`2.40 a pack`, `14.50 a kg`, `€0.30 each`, `1.20 per 100 g`. The unit is required. Raises ValueError."""
     match = _PRICE.fullmatch(text.strip())
     if match is None:
         raise ValueError(f"{text!r} is not a price of so much; {_EXAMPLES}")

@@ -1,4 +1,4 @@
-"""What the house has to eat from and with."""
+"""The tableware, chairs and seats of the house."""
 
 import re
 from typing import Annotated
@@ -12,9 +12,9 @@ Count = Annotated[int, Field(ge=0, le=1000)]
 
 
 class Table(PlanModel):
-    """What the house has to eat from and with: free names with how many there are.
+    """What the house has to eat from and with: your own names, each with a count.
 
-    `laid_with`: what each guest has for the whole meal; `wash_between`: what runs short is washed between courses.
+    `laid_with`: what each guest has for the whole meal; `wash_between`: wash what runs short between courses.
     """
 
     model_config = ConfigDict(extra="allow")
@@ -33,5 +33,5 @@ class Table(PlanModel):
 
     @property
     def pieces(self) -> dict[str, int]:
-        """By name as the plan has it."""
+        """Counts by name, as written in the plan."""
         return dict(self.__pydantic_extra__)

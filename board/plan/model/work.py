@@ -1,4 +1,4 @@
-"""What somebody does: steps of dishes and other jobs, the ways to do them, and what they wait for."""
+"""What somebody does: steps and jobs, the ways to do them, and what they wait for."""
 
 import re
 from typing import Annotated, Any, Literal
@@ -17,7 +17,7 @@ DayWord = Annotated[Day, Phrase(parse_day, "day before")]
 
 
 class Ref(PlanModel):
-    """Another piece of work, with the least and most time between its end and this one's start. Minutes."""
+    """Another piece of work, with the least and most minutes between its end and the start of this one."""
 
     step: Words
     at_least: Minutes = 0
@@ -45,7 +45,7 @@ Refs = Annotated[list[RefLine], BeforeValidator(one_or_many, json_schema_input_t
 
 
 class Way(PlanModel):
-    """One way to do a step: where, how long, how much of it needs hands, how its result keeps."""
+    """One way to do a step: where, how long, how much of it needs hands, how long its result keeps."""
 
     where: Where | None = None
     takes: Takes | None = None
@@ -54,11 +54,11 @@ class Way(PlanModel):
 
 
 class Work(Way):
-    """What steps and jobs have in common. `with_guests`: it can be done while they stand by.
+    """What steps and jobs share. `with_guests`: can be done with guests around.
 
-    `cooks`: the class of food it cooks; `reheats`: what was cooked before; `cools`: how something hot is cooled;
-    `thaws`: how much; `perishable`: whether its result spoils out of the cold; `washes`: tools clean after it;
-    `puts_away`: courses whose leftovers it puts into the cold; `noted`: what its host noted on evenings before.
+    `cooks`: the class of food it cooks; `reheats`: food cooked earlier; `cools`: how hot food is cooled; `thaws`: how
+    much; `perishable`: whether its result spoils unchilled; `washes`: tools that are clean after it; `puts_away`:
+    courses whose leftovers it chills; `noted`: the host's notes from past evenings.
     """
 
     or_: Annotated[list[Way], BeforeValidator(one_or_many, json_schema_input_type=Way | list[Way])] = []
@@ -88,9 +88,9 @@ Guessed = Literal["where", "takes", "attended"]
 
 
 class Step(Work):
-    """One thing somebody does for a dish. Follows the step written before it, or what `after` names.
+    """One thing somebody does for a dish. It follows the step before it, or what `after` names.
 
-    `guessed`: keys of it that a program filled in; `check` asks about each until it is taken out of the list.
+    `guessed`: keys the program filled in; `check` asks about each until it is taken off the list.
     """
 
     step: Words
@@ -98,7 +98,7 @@ class Step(Work):
 
 
 class Job(Work):
-    """Work that belongs to no dish: flowers, table, ice, candles, coats. `lay the table` alone is one too.
+    """Work that belongs to no dish: flowers, table, ice, candles, coats. Bare text such as `lay the table` is one too.
 
     `supplies`: what must be bought or brought for it.
     """

@@ -31,13 +31,13 @@ _UNIT_OF = {
 _NUMBER = r"\d*\s*[½¼¾]|\d+(?:[.,]\d+)?"
 _PIECE = re.compile(rf"\s*({_NUMBER})\s*([a-zA-Z]*)\.?\s*(?:and\b)?\s*")
 _BARE = re.compile(rf"({_NUMBER})(\s*(?:to|–|-)\s*({_NUMBER}))*")
-_TWO_READINGS = re.compile(r"[1-9]\d{0,2},\d{3}(?!\d)")  # 1,500: a decimal comma, or thousands
+_TWO_READINGS = re.compile(r"[1-9]\d{0,2},\d{3}(?!\d)")  # 1,500: decimal comma or thousands
 _FRACTION = {"½": 0.5, "¼": 0.25, "¾": 0.75}
 _ISO = TypeAdapter(timedelta)
 
 
 def decimal(text: str) -> float:
-    """A number with a decimal point or comma. Raises ValueError for `1,500`, which has two readings."""
+    """A number with a decimal point or comma. Raises ValueError for `1,500`, which is ambiguous."""
     if _TWO_READINGS.fullmatch(text):
         whole, after = text.split(",")
         raise ValueError(f"{text!r} can be read in two ways; write {whole}{after} or {whole}.{after}")
@@ -62,7 +62,7 @@ def parse_minutes(text: str) -> int:
 
 
 def _parse(text: str) -> float:
-    """Minutes, not yet rounded."""
+    """Minutes, unrounded."""
     text = text.strip()
     if not text:
         raise ValueError("a length of time is missing; write for example 25 min")
@@ -88,7 +88,7 @@ def _parse(text: str) -> float:
 
 
 def _long_minutes(value: Any) -> Any:
-    """In a long form `25 min` is read as elsewhere; a whole number is minutes."""
+    """In a long form, text such as `25 min` is parsed; a whole number is minutes."""
     if isinstance(value, bool):
         raise ValueError("a plain yes or no says too little here; write, for example, 25 min")
     return parse_minutes(value) if isinstance(value, str) else value
@@ -98,7 +98,7 @@ WholeMinutes = Annotated[int, BeforeValidator(_long_minutes), Field(ge=0, le=LON
 
 
 class Spread(BaseModel):
-    """How long something takes: low, likely and high, in whole minutes; all equal for one figure."""
+    """How long something takes: low, likely and high, in whole minutes; all equal for a single figure."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -120,7 +120,8 @@ _SPREAD_SIGN = re.compile(r"\s+to\s+|\s*–\s*|(?<=[\d a-zA-Z])\s*-\s*(?=\d)")
 
 
 def parse_spread(text: str) -> dict[str, int]:
-    """`25 min` → one figure; `20 to 30 min` → the middle is likely; `10 to 15 to 20 min` → all three."""
+    """`25 min`: one figure; `20 to 30 min`: likely is the middle; `10 to 15 to 20 min`: all three. Raises
+    ValueError."""
     pieces = [p for p in _SPREAD_SIGN.split(text.strip()) if p]
     if len(pieces) > 3:
         raise ValueError(f"{text!r} has more than three figures; write for example 10 to 15 to 20 min")
@@ -140,7 +141,7 @@ Takes = Annotated[Spread, Phrase(parse_spread, "10 to 15 to 20 min")]
 
 
 class Attention(BaseModel):
-    """Which part of a step needs hands, in minutes: all, or its start, end and look-ins."""
+    """Which part of a step needs hands, in minutes: all of it, or its start, end and look-ins."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -165,7 +166,7 @@ _EVERY = re.compile(r"(.+?)\s+every\s+(.+)")
 
 
 def parse_attention(text: str) -> dict[str, object]:
-    """`all`, `none`, or pieces: `3 min at the start, 1 min every 15 min, 2 min at the end`."""
+    """`all`, `none`, or parts: `3 min at the start, 1 min every 15 min, 2 min at the end`. Raises ValueError."""
     folded = " ".join(text.lower().split())
     if folded in ("all", "all of it", "throughout", "the whole time"):
         return {"whole": True}
@@ -181,7 +182,7 @@ def parse_attention(text: str) -> dict[str, object]:
 
 
 def _attended_part(piece: str) -> dict[str, object]:
-    """One of the pieces between commas."""
+    """One part between commas."""
     if match := _AT_START.fullmatch(piece):
         return {"start": parse_minutes(match[1])}
     if match := _AT_END.fullmatch(piece):
@@ -201,7 +202,7 @@ Attended = Annotated[Attention, Phrase(parse_attention, "2 min at the start, 1 m
 
 
 def short(minutes: int) -> str:
-    """`25 min`, `1 h 30`, `2 days`; the way the program writes a length of time."""
+    """`25 min`, `1 h 30`, `2 days`: how the program writes minutes."""
     if minutes >= MINUTES_PER_DAY and minutes % MINUTES_PER_DAY == 0:
         days = minutes // MINUTES_PER_DAY
         return "1 day" if days == 1 else f"{days} days"
@@ -212,7 +213,7 @@ def short(minutes: int) -> str:
 
 
 def takes_text(low: int, likely: int, high: int) -> str:
-    """`10 to 15 to 20 min`, `2 h 30 to 2 h 45 to 3 h 15`, `25 min`; reads back as the same minutes."""
+    """`10 to 15 to 20 min`, `2 h 30 to 2 h 45 to 3 h 15`, `25 min`; parses back to the same minutes."""
     if low == likely == high:
         return short(likely)
     if likely < 60 and high < 100:

@@ -1,6 +1,5 @@
-"""What a plan says about keeping food safe: `until: 60 C for 12 min`, `thaws: 2.2 kg in the fridge`,
-`cools: 6 cm deep, metal, ice bath`. Which limits hold is the rule set's matter, not the plan's.
-"""
+"""What a plan says about food safety: `until: 60 C for 12 min`, `thaws: 2.2 kg in the fridge`, `cools: 6 cm deep,
+metal, ice bath`. The limits themselves are in the rule sets."""
 
 import re
 from typing import Annotated, Literal
@@ -13,7 +12,7 @@ from board.plan.phrases.durations import decimal, parse_minutes
 from board.plan.phrases.phrase import Phrase, near
 from board.plan.phrases.stations import Degrees, parse_celsius
 
-# What a step cooks, as the codes class it; a roast is a whole cut that may go by a table of its own.
+# What a step cooks, by the codes' classes; a roast is a whole cut that may have its own table.
 FoodClass = Literal[
     "poultry", "ground meat", "whole cut", "roast", "injected meat", "fish", "eggs", "held eggs", "stuffed",
     "casserole", "leftovers",
@@ -30,7 +29,7 @@ MOST_KILOS = 50.0
 
 
 class Core(BaseModel):
-    """What the middle of the food must reach, °C, and for how many minutes it is held there."""
+    """The core temperature to reach, °C, and how many minutes to hold it."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -52,7 +51,7 @@ Until = Annotated[Core, Phrase(parse_core, "74 C, or 60 C for 12 min")]
 
 
 class Thaw(BaseModel):
-    """So many kilograms thawed, in the fridge or in cold water."""
+    """Kilograms to thaw, in the fridge or in cold water."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -83,20 +82,20 @@ Thaws = Annotated[Thaw, Phrase(parse_thaw, "2.2 kg in the fridge")]
 
 
 class Cooling(BaseModel):
-    """How something hot is cooled: how deep it lies, in what, and what the vessel stands in. cm."""
+    """How hot food is cooled: its depth in cm, its vessel, and what the vessel stands in."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
     depth_cm: float = Field(gt=0, le=60)
     vessel: Vessel = "metal"
-    bath: CoolingPlace | None = None  # None: as the step's place has it
+    bath: CoolingPlace | None = None  # None: decided by the step's place
 
 
 _DEPTH = re.compile(r"(\d+(?:[.,]\d+)?)\s*(cm|mm|in|inch|inches)\s*(?:deep)?", re.IGNORECASE)
 
 
 def parse_cooling(text: str) -> dict[str, object]:
-    """`6 cm deep, metal, ice bath`; the depth first, then vessel and bath in any order. Raises ValueError."""
+    """`6 cm deep, metal, ice bath`: depth first, then vessel and bath in any order. Raises ValueError."""
     first, *rest = (piece.strip() for piece in re.split(r",(?!\d)", text))
     match = _DEPTH.fullmatch(first)
     if match is None:

@@ -24,7 +24,7 @@ DIETS: tuple[str, ...] = get_args(Diet)
 
 
 class Guest(BaseModel):
-    """One guest, or several who need nothing special."""
+    """One guest, or several with no special needs."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -35,19 +35,19 @@ class Guest(BaseModel):
 
 
 _AVOIDS = re.compile(r"(?:no|not|without|allergic to|allergy to|avoids)\s+(.+)", re.IGNORECASE)
-_AND = re.compile(r"\s+(?:and|or|nor|&)\s+", re.IGNORECASE)  # each food on its own, so that each is looked for
+_AND = re.compile(r"\s+(?:and|or|nor|&)\s+", re.IGNORECASE)  # splits foods, so that each is looked up
 _IN_A_NAME = re.compile(
     r"\b(?:no|not|without|avoids|free|never|can't|cannot|doesn't|allerg\w+|intoleran\w+|co?eliac|vegan|vegetarian"
     r"|pescatarian|halal|kosher|pregnant)\b",
     re.IGNORECASE,
-)  # said after a dash or a bracket, it would be no more than a part of the name
+)  # after a dash or a bracket it would be read as part of the name
 _APART = re.compile(r"[(\[:;/]|\s[-–—]+\s")
 _FREE = re.compile(r"(.+?)[\s-]*free", re.IGNORECASE)
 _BARE_NO = re.compile(r"^(?:no|not)\s+", re.IGNORECASE)
 
 
 def parse_guest(text: str) -> dict[str, object]:
-    """Name or number first, then diets and `no …`, with commas between. Raises ValueError."""
+    """Name or number first, then diets and `no …`, separated by commas. Raises ValueError."""
     name, *rest = (p.strip() for p in text.split(","))
     if name.lower() in DIETS or _AVOIDS.fullmatch(name):
         raise ValueError(f'{name!r} stands where a name is looked for; keep a guest together: "Ines, {name}"')
@@ -84,7 +84,7 @@ _IN_WORDS = re.compile(
 
 
 def guests_of(value: object) -> object:
-    """`guests: 7` is so many, and one line of text one entry; anything else is left as it is. Raises ValueError."""
+    """`guests: 7` is a count; one line of text is one entry; anything else is returned unchanged. Raises ValueError."""
     if isinstance(value, bool) or not isinstance(value, int | float | str):
         return value
     text = str(value).strip()
@@ -98,8 +98,8 @@ def guests_of(value: object) -> object:
 
 
 def _food_in(name: str) -> str | None:
-    """What in a name says that somebody must not have something: such a word, or in a bracket, or after a dash or a
-    colon, something to eat."""
+    """The part of a name that says somebody must not have something: such a word, or a food in brackets or after a dash
+    or a colon."""
     if said := _IN_A_NAME.search(name):
         return said[0]
     _, *others = (piece.strip(" )]") for piece in _APART.split(name))
@@ -107,7 +107,7 @@ def _food_in(name: str) -> str | None:
 
 
 def _near_diet(piece: str) -> str:
-    """Never another thing to be free from: who asks for gluten-free is not helped by lactose-free."""
+    """Never suggests another thing to be free from: lactose-free is no help to somebody who needs gluten-free."""
     free = _FREE.fullmatch(piece)
     if free is None:
         return near(piece, DIETS)

@@ -1,5 +1,5 @@
-"""What a label says, as a host writes it after a food: `contains milk and soy`, `may contain tree nuts`,
-`free from gluten`; and of a food of the host's own: `mustard and celery`, `nothing`."""
+"""Label words after a food: `contains milk and soy`, `may contain tree nuts`, `free from gluten`. And what a food of
+the host's own holds: `mustard and celery`, `nothing`."""
 
 import re
 from collections.abc import Iterable
@@ -16,14 +16,14 @@ _SECTION = re.compile(r"(.*?)\s*(\([^()]*\))\s*", re.DOTALL)
 
 
 def parse_holds(text: str) -> list[str]:
-    """`mustard and celery`; `nothing` is no word. Raises ValueError."""
+    """`mustard and celery`; `nothing` gives an empty list. Raises ValueError."""
     if text.strip().casefold() in ("nothing", "none of them", "none"):
         return []
     return _known(word for word in _BETWEEN.split(text.strip()) if word)
 
 
 def without_label(text: str) -> tuple[str, dict[str, tuple[str, ...]]]:
-    """An ingredient without what its label says, and that under its keys. Raises ValueError.
+    """The ingredient without its label words, and those words by key. Raises ValueError.
 
     `rye bread (bakery), free from nuts` and `rye bread, free from nuts (bakery)` say the same.
     """
@@ -40,7 +40,7 @@ def without_label(text: str) -> tuple[str, dict[str, tuple[str, ...]]]:
 
 
 def _known(words: Iterable[str]) -> list[str]:
-    """The words, each of which names something that is in food. Raises ValueError."""
+    """The words, if each names something that food can hold. Raises ValueError."""
     found = list(words)
     for word in found:
         if named(word) is None:

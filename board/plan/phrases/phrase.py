@@ -1,4 +1,4 @@
-"""A field that reads as a short phrase or as its long form. Pydantic glue, no meaning of its own."""
+"""A field written as a short phrase or in its long form. Pydantic glue, no meaning of its own."""
 
 import difflib
 import functools
@@ -15,9 +15,9 @@ LONGEST_CHARACTERS = 400
 
 @dataclass(frozen=True)
 class Phrase:
-    """Annotation: a scalar is read by `parse` into the long form; a mapping or list is the long form itself.
+    """Annotation: `parse` turns a scalar into the long form; a mapping or list is the long form already.
 
-    `parse` raises ValueError whose text says what is wrong and, after a semicolon, how to mend it.
+    `parse` raises ValueError: what is wrong, a semicolon, how to fix it.
     """
 
     parse: Callable[[str], Any]
@@ -52,14 +52,14 @@ class Phrase:
 
 
 def _long_form(source: Any) -> type | None:
-    """How the long form of a type stands in a file: a mapping, a list, or not at all."""
+    """How a type's long form is written in a file: a mapping, a list, or not at all."""
     if isinstance(source, type) and issubclass(source, BaseModel):
         return dict
     return list if get_origin(source) is list else None
 
 
 def nearest(word: str, known: Iterable[str]) -> str | None:
-    """The known word most like this one, if any is like it at all."""
+    """The known word most like this one; None if none is close."""
     by_fold = {k.casefold(): k for k in known}
     match = difflib.get_close_matches(word[:LONGEST_CHARACTERS].casefold(), list(by_fold), n=1, cutoff=0.6)
     return by_fold[match[0]] if match else None

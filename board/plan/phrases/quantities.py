@@ -1,5 +1,5 @@
-"""Ingredients as a cook writes them: `1.2 kg celeriac (veg)`, `2–3 tbsp oil`, `to taste salt`, `4 eggs`;
-and what the label says: `100 g dark chocolate (baking), may contain tree nuts`."""
+"""Ingredients as a cook writes them: `1.2 kg celeriac (veg)`, `2–3 tbsp oil`, `to taste salt`, `4 eggs`; and label
+words: `100 g dark chocolate (baking), may contain tree nuts`."""
 
 import re
 import unicodedata
@@ -12,7 +12,7 @@ from board.plan.phrases.durations import decimal
 from board.plan.phrases.labels import LabelWords, without_label
 from board.plan.phrases.phrase import Phrase
 
-# Kitchen units and the spellings read for each. Mass and volume; the rest count things.
+# Kitchen units and their spellings. Mass and volume; the rest are counted.
 UNITS: dict[str, tuple[str, ...]] = {
     "g": ("gram", "grams", "gr"),
     "kg": ("kilo", "kilos", "kilogram", "kilograms"),
@@ -52,7 +52,7 @@ _SECTION = re.compile(r"(.*?)\s*\(([^()]*)\)\s*$")
 
 
 class Ingredient(BaseModel):
-    """One thing to buy or find. `low` equals `high` for one figure; both are None for `to taste`.
+    """One thing to buy or find. `low` equals `high` for a single figure; both are None for `to taste`.
 
     `contains`, `may_contain`, `free_from`: the label's own words.
     """
@@ -64,7 +64,7 @@ class Ingredient(BaseModel):
     food: str = Field(min_length=1)
     low: float | None = None
     high: float | None = None
-    unit: str = ""  # a count of things
+    unit: str = ""  # "": a count
     section: str | None = None
     contains: LabelWords = ()
     may_contain: LabelWords = ()
@@ -97,7 +97,7 @@ def _figure(text: str) -> float:
 
 
 def parse_ingredient(text: str) -> dict[str, object]:
-    """The shop section stands in brackets at the end, what the label says before or after it. Raises ValueError."""
+    """The shop section is in brackets at the end; label words go before or after it. Raises ValueError."""
     text, said = without_label(text)
     section: dict[str, object] = {**said}
     if match := _SECTION.fullmatch(text):

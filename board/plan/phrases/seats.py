@@ -13,7 +13,7 @@ _COUNTED = re.compile(r"(?:(\d+)\s+)?(.+)")
 
 
 class Seat(BaseModel):
-    """A guest by name; or several side by side of those who have none."""
+    """A guest by name, or several unnamed guests side by side."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -36,7 +36,7 @@ SeatLine = Annotated[Seat, Phrase(parse_seat, "Ines")]
 
 
 class Side(RootModel[list[SeatLine]]):
-    """A place around the table; or, where it is a list, one long side of it."""
+    """One place at the table; a list is one long side."""
 
     model_config = ConfigDict(frozen=True)
 
@@ -52,7 +52,7 @@ def _around_or_facing(sides: list[Side]) -> list[Side]:
 
 
 def is_facing(sides: list[Side]) -> bool:
-    """Whether two lists face each other."""
+    """Whether the seats are two sides that face each other."""
     return any(len(side.root) != 1 for side in sides)
 
 

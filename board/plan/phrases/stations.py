@@ -1,4 +1,4 @@
-"""Where a step stands and what it uses: `oven at 200 C (190 to 210 C), 1 shelf, roasting tin`."""
+"""Where a step is done and what it uses: `oven at 200 C (190 to 210 C), 1 shelf, roasting tin`."""
 
 import re
 from typing import Annotated, Literal
@@ -12,12 +12,12 @@ from board.plan.phrases.phrase import Phrase
 
 Lane = Literal["oven", "stovetop", "fridge", "front-of-house", "worktop"]
 LANES: tuple[Lane, ...] = ("oven", "stovetop", "fridge", "front-of-house", "worktop")
-OvenWay = Literal["heats", "cools", "cools ajar"]  # what an oven's rates are of, by the plan's keys
+OvenWay = Literal["heats", "cools", "cools ajar"]  # an oven's rates, by the plan's keys
 STATIONS = (*LANES, "freezer", "room", "hot")
 
 ACCEPTS_EITHER_SIDE = 10.0  # °C around a single setting; common practice, no source
 
-COLDEST, HOTTEST = -100.0, 600.0  # °C; beyond lies no kitchen
+COLDEST, HOTTEST = -100.0, 600.0  # °C; no kitchen goes beyond
 
 _TEMPERATURE = re.compile(r"(-?\d+(?:\.\d+)?)\s*°?\s*([CF])?", re.IGNORECASE)
 _RANGE = re.compile(r"(-?[^–-]+?)(?:\s+to\s+|\s*–\s*|\s*-\s*)(.+)")
@@ -40,7 +40,7 @@ Degrees = Annotated[float, Field(ge=COLDEST, le=HOTTEST)]
 
 
 class Heat(BaseModel):
-    """An oven setting wanted, with the range the dish accepts. °C."""
+    """The oven setting wanted, and the range the dish accepts. °C."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -60,7 +60,7 @@ class Heat(BaseModel):
 
 
 def parse_heat(text: str) -> dict[str, object]:
-    """`200 C`, `190 to 210 C`, `200 C (190 to 210 C)`; also in °F."""
+    """`200 C`, `190 to 210 C`, `200 C (190 to 210 C)`; also in °F. Raises ValueError."""
     text = text.strip()
     inner = re.fullmatch(r"([^(]+)\(([^)]*)\)", text)
     span = _span((inner[2] if inner else text).strip())
@@ -75,7 +75,7 @@ def parse_heat(text: str) -> dict[str, object]:
 
 
 def _span(text: str) -> tuple[float, float] | None:
-    """`190 to 210 C` in °C; None for what is no range. Raises ValueError for one that runs backwards."""
+    """`190 to 210 C` in °C; None if it is no range. Raises ValueError if it runs backwards."""
     match = _RANGE.fullmatch(text)
     if match is None:
         return None
@@ -87,9 +87,9 @@ def _span(text: str) -> tuple[float, float] | None:
 
 
 class Station(BaseModel):
-    """A place to work or to stand, with what is taken there. Amounts that were not given are None.
+    """A place to work or keep food, and what is used there. Amounts not given are None.
 
-    `off`: the oven is switched off, and what was baked rests in its falling heat; `ajar`: with the door ajar.
+    `off`: the oven is switched off, and what was baked rests as it cools; `ajar`: with the door ajar.
     """
 
     model_config = ConfigDict(extra="forbid", frozen=True)
@@ -106,13 +106,13 @@ class Station(BaseModel):
 
     @property
     def lane(self) -> Lane | None:
-        """The lane of the board it is shown in; None for a place that is no lane."""
+        """The board lane it is shown in; None if the place has none."""
         if self.place == "freezer":
             return "fridge"
         return self.place if self.place in LANES else None
 
 
-_COMMA = re.compile(r"(?:(?<!\d),|,(?!\d))(?![^(]*\))")  # neither a decimal comma nor one in brackets
+_COMMA = re.compile(r"(?:(?<!\d),|,(?!\d))(?![^(]*\))")  # not a decimal comma, nor one in brackets
 _COUNTED = re.compile(r"(?:(\d+)|an?|one)\s+(shelf|shelves|rings?)", re.IGNORECASE)
 _LITRES = re.compile(r"(\d+(?:[.,]\d+)?)\s*(?:litres?|liters?|l)", re.IGNORECASE)
 _TOOL = re.compile(r"(?:(\d+)\s+)?(.+)", re.DOTALL)
@@ -123,8 +123,8 @@ _HEAT_FIRST = re.compile(r"-?\d+(?:\.\d+)?\s*(?:°|[CF]\b|to\b|–|-)", re.IGNOR
 
 
 def parse_station(text: str) -> dict[str, object]:
-    """`stovetop, 1 ring, big pot`; `oven at 200 C (190 to 210 C), 1 shelf`; `fridge, 4 litres`;
-    `oven off, door ajar`."""
+    """`stovetop, 1 ring, big pot`; `oven at 200 C (190 to 210 C), 1 shelf`; `fridge, 4 litres`; `oven off, door ajar`.
+    Raises ValueError."""
     pieces = [p.strip() for p in _COMMA.split(text)]
     head, _, heat = (p.strip() for p in pieces[0].partition(" at "))
     if not head:
@@ -164,7 +164,7 @@ Where = Annotated[Station, Phrase(parse_station, "stovetop, 1 ring, big pot")]
 
 
 class Keep(BaseModel):
-    """How long a result stays good, in minutes, and where it stands meanwhile."""
+    """How many minutes a result stays good, and where it is kept."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -177,7 +177,8 @@ _KEEP = re.compile(r"(.+?)[\s,]+(?:(?:in|on|at)(?:\s+the)?\s+(.+)|((?:room|fridg
 
 
 def parse_keep(text: str) -> dict[str, object]:
-    """`3 days in the fridge, 4 litres`; `40 min in the oven at 90 C (80 to 100 C)`; `30 min hot`; `2 h`."""
+    """`3 days in the fridge, 4 litres`; `40 min in the oven at 90 C (80 to 100 C)`; `30 min hot`; `2 h`. Raises
+    ValueError."""
     match = _KEEP.fullmatch(text.strip())
     try:
         minutes = parse_minutes(match[1] if match else text)
@@ -196,7 +197,7 @@ Keeps = Annotated[Keep, Phrase(parse_keep, "3 days in the fridge, 4 litres")]
 
 
 class HeatRate(BaseModel):
-    """How fast an oven changes: so many minutes from one temperature to another. °C."""
+    """How fast an oven heats or cools: the minutes from one temperature to another. °C."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -206,12 +207,12 @@ class HeatRate(BaseModel):
 
     @property
     def text(self) -> str:
-        """As a plan writes it."""
+        """As written in a plan."""
         return rate_text(self.minutes, self.start, self.end)
 
 
 def parse_heats(text: str) -> dict[str, object]:
-    """`15 min to 180 C`, from a cold oven."""
+    """`15 min to 180 C`, from a cold oven. Raises ValueError."""
     match = re.fullmatch(r"(.+?)\s+to\s+(.+)", text)
     if match is None:
         raise ValueError(f"{text!r} does not say how fast; write for example 15 min to 180 C")
@@ -219,7 +220,7 @@ def parse_heats(text: str) -> dict[str, object]:
 
 
 def parse_cools(text: str) -> dict[str, object]:
-    """`25 min from 200 to 120 C`."""
+    """`25 min from 200 to 120 C`. Raises ValueError."""
     match = re.fullmatch(r"(.+?)\s+from\s+(.+?)\s+to\s+(.+)", text)
     if match is None:
         raise ValueError(f"{text!r} does not say how fast; write for example 25 min from 200 to 120 C")
@@ -230,7 +231,7 @@ def parse_cools(text: str) -> dict[str, object]:
 
 
 def rate_text(minutes: int, start: float, end: float) -> str:
-    """`15 min to 180 C` from a cold oven, else `25 min from 200 to 120 C`; °C."""
+    """`15 min to 180 C` from a cold oven, otherwise `25 min from 200 to 120 C`; °C."""
     if start == ROOM_CELSIUS:
         return f"{short(minutes)} to {end:g} C"
     return f"{short(minutes)} from {start:g} to {end:g} C"

@@ -1,4 +1,4 @@
-"""What somebody is laid with: `soup bowl, soup spoon, 2 wine glasses`; several or one of a thing is the same thing."""
+"""What a place is laid with: `soup bowl, soup spoon, 2 wine glasses`. Singular and plural name the same piece."""
 
 import re
 from typing import Annotated, Any
@@ -15,7 +15,7 @@ _COUNTED = re.compile(rf"(?:(\d+|{'|'.join(_FIGURES)})\s+)?(.+)", re.IGNORECASE)
 
 
 class Pieces(BaseModel):
-    """So many of one kind. `piece` is one of it, in small letters."""
+    """A number of one piece. `piece`: its name, singular, in lower case."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -36,7 +36,7 @@ def parse_pieces(text: str) -> dict[str, object]:
 
 
 def _read(value: Any) -> Any:
-    """`nothing` is an empty list; words with commas between are its entries."""
+    """`nothing` is an empty list; text is split at its commas."""
     if not isinstance(value, str):
         return value
     if value.strip().casefold() == "nothing":

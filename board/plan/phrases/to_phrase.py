@@ -1,11 +1,11 @@
-"""Parts of a plan back into the words a host would write: what `parse_station` and `parse_keep` read. Pure."""
+"""Parts of a plan → the words a host would write; the inverse of `parse_station` and `parse_keep`. Pure."""
 
 from board.plan.phrases.durations import short
 from board.plan.phrases.stations import Heat, Keep, Station
 
 
 def station_text(station: Station) -> str:
-    """`oven at 200 C (190 to 210 C), 1 shelf, roasting tin`; reads back as the same station."""
+    """`oven at 200 C (190 to 210 C), 1 shelf, roasting tin`; parses back to the same station."""
     head = station.oven or station.place
     if station.off:
         head += " off"

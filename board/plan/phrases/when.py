@@ -34,7 +34,7 @@ def parse_clock(text: str) -> str:
 
 
 def parse_date(text: str) -> date:
-    """ISO 8601 only: other orders of day and month are read differently in different countries."""
+    """ISO 8601 only: countries differ in the order of day and month. Raises ValueError."""
     if not _DATE.fullmatch(text.strip()):
         raise ValueError(f"{text!r} is not a date; write year-month-day, for example 2026-11-28")
     try:
@@ -46,11 +46,11 @@ def parse_date(text: str) -> date:
     return day
 
 
-CalendarDay = date  # a Day has a field called date
+CalendarDay = date  # because Day has a field called date
 
 
 class Day(BaseModel):
-    """A day, told from the event's: so many days before, the last such weekday, or a date."""
+    """A day relative to the event: days before, the last such weekday, or a date."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -59,7 +59,7 @@ class Day(BaseModel):
     date: Annotated[CalendarDay, Phrase(parse_date, "2026-11-27")] | None = None
 
     def on(self, event: CalendarDay) -> CalendarDay:
-        """The calendar day it means for an event on that day."""
+        """The calendar day, for an event on this date."""
         if self.date is not None:
             return self.date
         if self.weekday is not None:
@@ -68,7 +68,7 @@ class Day(BaseModel):
 
 
 def parse_day(text: str) -> dict[str, object]:
-    """`on the day`, `day before`, `2 days before`, `fri`, `2026-11-27`."""
+    """`on the day`, `day before`, `2 days before`, `fri`, `2026-11-27`. Raises ValueError."""
     folded = " ".join(text.lower().split())
     if folded in ("on the day", "the day", "day of"):
         return {"days_before": 0}
@@ -94,7 +94,7 @@ DayKey = Annotated[str, AfterValidator(_is_day)]
 
 
 class Moment(BaseModel):
-    """A day and a clock time; no day means the event's."""
+    """A day and a clock time; no day means the day of the event."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -106,7 +106,7 @@ _TAIL_CLOCK = r"(\d{1,2}(?::\d{2})?(?:\s*[ap]\.?m\.?)?)"
 
 
 def parse_moment(text: str) -> dict[str, object]:
-    """`17:40`, `sat 17:40`, `day before, 9:00`."""
+    """`17:40`, `sat 17:40`, `day before, 9:00`. Raises ValueError."""
     match = re.fullmatch(rf"(.*?)[\s,]*{_TAIL_CLOCK}", text.strip(), re.IGNORECASE | re.DOTALL)
     if match is None:
         raise ValueError(f"{text!r} is not a moment; write for example sat 17:40")
@@ -115,7 +115,7 @@ def parse_moment(text: str) -> dict[str, object]:
 
 
 class Span(BaseModel):
-    """From one clock time to another; an end at or before the start lies on the next day."""
+    """From one clock time to another; an end at or before the start is on the next day."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -124,7 +124,7 @@ class Span(BaseModel):
 
 
 def parse_span(text: str) -> dict[str, object]:
-    """`17:30 - 22:00` or `5:30 pm to 10 pm`."""
+    """`17:30 - 22:00` or `5:30 pm to 10 pm`. Raises ValueError."""
     pieces = re.split(r"\s*(?:–|-|\bto\b)\s*", text.strip())
     if len(pieces) != 2:
         raise ValueError(f"{text!r} is not a stretch of time; write for example 17:30 - 22:00")
@@ -132,12 +132,12 @@ def parse_span(text: str) -> dict[str, object]:
 
 
 def parse_spans(text: str) -> list[dict[str, object]]:
-    """One or more stretches, with commas between."""
+    """One or more spans, separated by commas. Raises ValueError."""
     return [parse_span(piece) for piece in text.split(",")]
 
 
 class DaySpan(BaseModel):
-    """A stretch of time on a named day."""
+    """A span of time on a named day."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -147,7 +147,7 @@ class DaySpan(BaseModel):
 
 
 def parse_day_span(text: str) -> dict[str, object]:
-    """`sat 17:40 - 18:10`; without a day it is the event's."""
+    """`sat 17:40 - 18:10`; no day means the day of the event. Raises ValueError."""
     match = re.fullmatch(r"(\D*?)[\s,]*(\d.*)", text.strip())
     dated = re.fullmatch(r"(\d{4}-\d{2}-\d{2}|\d+ days? before)[\s,]+(.*)", text.strip(), re.IGNORECASE)
     if dated:
@@ -159,7 +159,7 @@ def parse_day_span(text: str) -> dict[str, object]:
 
 
 def parse_zone(text: str) -> str:
-    """A name of the IANA time zone database."""
+    """A name from the IANA time zone database. Raises ValueError."""
     try:
         ZoneInfo(text)
     except (KeyError, ValueError, OSError):
@@ -169,14 +169,14 @@ def parse_zone(text: str) -> str:
 
 
 def instant(day: date, clock: str, zone: ZoneInfo) -> datetime:
-    """The moment in UTC; a time the clocks skip is moved forward past the gap, a doubled one is the first."""
+    """The moment in UTC. A time the clocks skip moves past the gap; of a repeated time, the first is taken."""
     hours, minutes = (int(p) for p in clock.split(":"))
     local = datetime.combine(day, time(hours, minutes), tzinfo=zone)
     return tz.resolve_imaginary(local).astimezone(UTC)
 
 
 def is_odd(day: date, clock: str, zone: ZoneInfo) -> str | None:
-    """`skipped` or `doubled` where a clock change makes the local time doubtful."""
+    """`skipped` or `doubled` if a clock change makes the local time doubtful; else None."""
     hours, minutes = (int(p) for p in clock.split(":"))
     local = datetime.combine(day, time(hours, minutes), tzinfo=zone)
     if not tz.datetime_exists(local):
@@ -185,12 +185,12 @@ def is_odd(day: date, clock: str, zone: ZoneInfo) -> str | None:
 
 
 def is_small_hours(clock: str) -> bool:
-    """A course at `0:15` after an evening arrival is past midnight."""
+    """Whether it is before 06:00: after an evening arrival, a course at `0:15` is past midnight."""
     return clock < "06:00"
 
 
 def stretch(day: date, span: Any, zone: ZoneInfo) -> tuple[datetime, datetime]:
-    """A Span or DaySpan on a day, in UTC."""
+    """Start and end of a Span or DaySpan on a day, in UTC."""
     last = day if span.end > span.start else day + relativedelta(days=1)
     return instant(day, span.start, zone), instant(last, span.end, zone)
 
@@ -201,5 +201,5 @@ def minute_of(clock: str) -> int:
 
 
 def clock_of(minute: int) -> str:
-    """Minutes after midnight → `19:30`; past midnight it begins anew."""
+    """Minutes after midnight → `19:30`; wraps at midnight."""
     return f"{minute // 60 % 24:02d}:{minute % 60:02d}"

@@ -1,4 +1,4 @@
-"""What the program takes for granted where a plan is silent; each thing taken is listed for `check`."""
+"""Defaults for what a plan leaves open; `check` lists every one assumed. Pure."""
 
 from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
@@ -31,21 +31,21 @@ from board.plan.resolve.links import (
 from board.plan.resolve.taken_up import spoils_by_what_it_takes_up
 
 KEEPS_MINUTES = 120  # in the room; the usual two-hour limit for perishable food (USDA FSIS)
-BEST_WITHIN_MINUTES = 15  # for a hot dish before it is served; common practice, no source
-# To plate and carry a course, to clear it, to bring the guests to the table: common practice, no source.
+BEST_WITHIN_MINUTES = 15  # for a hot dish before serving; common practice, no source
+# To plate and carry a course, to clear it, to seat the guests: common practice, no source.
 SERVE_MINUTES = 5
 CLEAR_MINUTES = 5
 SEAT_MINUTES = 5
 MAY_SLIP_MINUTES = 10  # ours
-DAY_MINUTES = 24 * 60  # what thawed in the fridge keeps there, where the plan is silent; FSIS gives 1 day and more
-# Hands to put in and take out, and to put away: common practice, no source.
+DAY_MINUTES = 24 * 60  # how long thawed food keeps in the fridge by default; FSIS gives 1 day and more
+# Hands to put in and take out, or to put away: common practice, no source.
 OVEN_ATTENDED = Attention(start=2, end=2)
 STORED_ATTENDED = Attention(start=2)
 
 
 @dataclass(frozen=True, slots=True)
 class FilledWay:
-    """One way to do a piece of work, nothing left open."""
+    """One way to do a piece of work, with every value filled."""
 
     where: Station
     takes: Spread
@@ -69,10 +69,10 @@ class Task:
 
 @dataclass(frozen=True, slots=True)
 class CourseWanted:
-    """A course with its times filled. `wanted` in UTC; minutes for the rest."""
+    """A course with its times filled. `wanted`: UTC; durations in minutes."""
 
     name: str
-    serve: str  # ids of the serving and the clearing
+    serve: str  # task ids of serving and clearing
     clear: str
     wanted: datetime
     eaten: int
@@ -82,7 +82,7 @@ class CourseWanted:
 
 @dataclass(frozen=True)
 class Filled:
-    """All tasks by id, their links, the courses, when guests arrive (UTC), and what was assumed."""
+    """Tasks by id, their links, the courses, when guests arrive (UTC), and the assumptions made."""
 
     tasks: dict[str, Task]
     links: tuple[Link, ...]
@@ -92,7 +92,7 @@ class Filled:
 
 
 class _Assumed:
-    """Collects what was assumed; the same assumption about several steps becomes one line."""
+    """Collects assumptions; the same one about several steps becomes one line."""
 
     def __init__(self) -> None:
         self.about: dict[str, list[str]] = {}
@@ -161,13 +161,13 @@ def _exactly(minutes: int) -> Spread:
 
 
 def _usual(node: Node, guests: int) -> UsualJob | None:
-    """The job everybody knows by that name, as long as it takes for so many."""
+    """The usual job of that name, with its minutes for so many guests."""
     usual = USUAL_JOBS.get(node.name.casefold()) if node.kind == "job" else None
     return usual and replace(usual, minutes=usual.minutes_for(guests))
 
 
 def _way(way: Way, work: Work, node: Node, usual: UsualJob | None, rules: RuleSet, assumed: _Assumed) -> FilledWay:
-    """One way, filled first from the step's main way, then from what is usual."""
+    """One way; open values come from the step's main way, then from the usual ones."""
     on = way.where or work.where
     if work.thaws is not None:
         return _thaw_way(work.thaws, way, node, on, rules, assumed)
@@ -201,7 +201,7 @@ def _way(way: Way, work: Work, node: Node, usual: UsualJob | None, rules: RuleSe
 
 
 def _thaw_way(thaw: Thaw, way: Way, node: Node, on: Station | None, rules: RuleSet, assumed: _Assumed) -> FilledWay:
-    """Thawing takes as long as its weight asks for, where the plan gives no time of its own."""
+    """Thawing takes as long as the weight needs, unless the plan gives a time."""
     in_fridge = thaw.where == "fridge"
     on = _amounts(on or Station(place="fridge" if in_fridge else "worktop"), node.name, assumed)
     takes = way.takes
@@ -235,7 +235,7 @@ def _amounts(on: Station, name: str, assumed: _Assumed) -> Station:
 
 
 def _kept_hot(where: Station, name: str, rules: RuleSet, assumed: _Assumed) -> Station:
-    """What is kept hot at a setting whose range the plan leaves open is never kept below hot holding."""
+    """If the plan leaves the range open, hot food is never kept below hot holding."""
     heat, least = where.heat, rules.hot_holding
     if heat is None or heat.range_given or not least.at_least(heat.want) or least.at_least(heat.low):
         return where
@@ -316,7 +316,7 @@ def _kitchen(plan: Plan, assumed: _Assumed) -> None:
 
 
 def _table(plan: Plan, assumed: _Assumed) -> None:
-    """What is laid where the plan does not say; told only where it counts what the house has."""
+    """What is laid by default; listed only if the plan counts the house's tableware."""
     if plan.table is None:
         return
     covers: dict[int | None, list[str]] = {}
@@ -331,5 +331,5 @@ def _table(plan: Plan, assumed: _Assumed) -> None:
 
 
 def midnight(plan: Plan) -> datetime:
-    """When the event's day begins, in UTC."""
+    """The start of the event's day, in UTC."""
     return instant(plan.date, "00:00", ZoneInfo(plan.zone)).astimezone(UTC)

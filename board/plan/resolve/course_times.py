@@ -1,4 +1,4 @@
-"""When each course is wanted: told apart by name, after the guests come, and in the order they are written. Pure."""
+"""Course names and times: names are unique, and times follow the guests' arrival and the written order. Pure."""
 
 from board.plan.model.courses import Course
 from board.plan.model.model import Plan
@@ -10,7 +10,7 @@ from board.plan.resolve.fault import Fault, slug
 
 
 def course_times(plan: Plan) -> list[Fault]:
-    """Courses told apart by name, each wanted after the guests and not before the course written before it."""
+    """Faults: duplicate names, unknown references, and courses before the guests arrive or out of order."""
     problems = []
     wanted: dict[str, int | None] = {}
     before: Course | None = None
@@ -34,7 +34,7 @@ def course_times(plan: Plan) -> list[Fault]:
 
 
 def _wanted(plan: Plan, course: Course, wanted: dict[str, int | None], before: Course | None) -> int | None:
-    """The minute on the clock a course is wanted, from the event's midnight; None where that cannot be told."""
+    """When a course is wanted, in minutes from midnight of the event's day; None if unknown."""
     arrive, after = minute_of(plan.arrive), course.at.after
     if after is None:
         clock = course.at.clock or plan.arrive

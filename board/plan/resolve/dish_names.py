@@ -1,4 +1,4 @@
-"""Dishes told apart by name, so that each of their steps can be named. Pure."""
+"""Dish names must be distinct enough that every step can be named. Pure."""
 
 from board.plan.model.model import Plan
 from board.plan.places import Loc
@@ -9,9 +9,8 @@ OWN_NAME = "Give each its own name."
 
 
 def dish_names(plan: Plan) -> list[Fault]:
-    """plan 9 at the second of two dishes of one name: of one course, or of two courses where they share a step's words,
-    so that `boil in Potatoes` could be either. Capitals and spaces do not count, nor do names that stand in for ones
-    that could not be read."""
+    """plan 9 at the second of two dishes with one name: in one course always, in two courses if they share a step's
+    words (`boil in Potatoes` could mean either). Ignores case, spaces, and replacements for unreadable names."""
     problems = []
     seen: dict[str, list[tuple[int, set[str]]]] = {}
     for c, course in enumerate(plan.courses):

@@ -1,4 +1,4 @@
-"""What keeps a plan from being used, found where its parts name one another. Pure."""
+"""Faults found while linking a plan. Pure."""
 
 import re
 from dataclasses import dataclass
@@ -9,7 +9,7 @@ from board.plan.resolve.known_again import name_key as name_key
 
 @dataclass(frozen=True, slots=True)
 class Fault:
-    """Something that keeps the plan from being linked; `loc` is its path in the file."""
+    """Something that prevents linking; `loc` is its path in the file."""
 
     code: str
     message: str
@@ -18,5 +18,5 @@ class Fault:
 
 
 def slug(text: str) -> str:
-    """`Celeriac broth` → `celeriac-broth`; letters of every script are kept."""
+    """`Celeriac broth` → `celeriac-broth`; keeps letters of every script."""
     return re.sub(r"[^\w]+", "-", text.casefold()).strip("-_") or "x"

@@ -1,4 +1,4 @@
-"""How a piece of work bears on food safety, with what the plan leaves open filled from its rule set. Pure."""
+"""What a piece of work means for food safety; gaps in the plan are filled from its rule set. Pure."""
 
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -11,7 +11,7 @@ from board.plan.phrases.stations import Station
 from board.plan.resolve.links import Node, name_key
 from board.plan.resolve.spoils import result_spoils
 
-OUT_OF_CONTROL = ("worktop", "front-of-house", "room")  # places neither hot nor cold enough
+OUT_OF_CONTROL = ("worktop", "front-of-house", "room")  # neither hot nor cold enough
 COOKS_ON = ("oven", "stovetop")
 
 Say = Callable[[str, str], None]
@@ -19,8 +19,8 @@ Say = Callable[[str, str], None]
 
 @dataclass(frozen=True, slots=True)
 class Care:
-    """`core`: what the middle must reach. `spoils`: whether its result does, out of the cold. `fresh`: it cooks its
-    food through, so that what it is made of begins a new clock."""
+    """`core`: what the middle must reach. `spoils`: whether its result spoils unchilled. `fresh`: it cooks the food
+    through, so a new clock begins."""
 
     core: Core | None = None
     cooks: str | None = None
@@ -33,7 +33,7 @@ NO_CARE = Care()
 
 
 def care_of(plan: Plan, node: Node, say: Say) -> Care:
-    """Of one piece of work; `say(what, who)` hears what is assumed."""
+    """The care of one piece of work; `say(what, who)` receives each assumption."""
     work = node.work
     if work is None:
         return NO_CARE
@@ -49,10 +49,10 @@ def care_of(plan: Plan, node: Node, say: Say) -> Care:
 
 
 def is_exposed(care: Care, where: Station, cools: Cooling | None, rules: RuleSet) -> bool:
-    """Whether, while it is worked at, what spoils stands there neither hot nor cold enough.
+    """Whether perishable food is neither hot nor cold enough during this work.
 
-    What is cooled in water or ice goes by the stages of cooling instead, which have limits of their own (FDA Food Code
-    3-501.16(A) excepts cooling, from memory); cooling in the room counts, and so does an oven set below hot holding.
+    Cooling in water or ice is judged by the cooling stages and their own limits instead (FDA Food Code 3-501.16(A)
+    excepts cooling, from memory). Cooling in the room counts, and so does an oven set below hot holding.
     """
     bathed = cools is not None and cools.bath in ("cold water", "ice bath")
     lukewarm = where.place == "oven" and where.heat is not None and not rules.hot_holding.at_least(where.heat.want)

@@ -1,4 +1,4 @@
-"""Which fridge life what a step makes has, told from its dish: what cooked it, or will. Pure."""
+"""Which fridge life a step's result has, from what cooked its dish or will cook it. Pure."""
 
 from board.facts.lives import made_life, raw_life
 from board.plan.model.model import Plan
@@ -8,7 +8,7 @@ from board.plan.resolve.spoils import dish_at
 
 
 def life_class(plan: Plan, node: Node) -> str | None:
-    """A class of the rule sets' fridge lives; None where nothing tells. Before a dish is first cooked it is raw."""
+    """A fridge-life class of the rule sets; None if unknown. Before its first cooking a dish is raw."""
     dish = dish_at(plan, node.loc)
     if dish is None or node.work is None:
         return None

@@ -1,9 +1,9 @@
-"""Figures a plan takes from the cook's book: `as in the book` for how long a step takes, and how fast an oven changes.
-Pure: the book is handed in as figures.
+"""Figures from the cook's book, where a plan says `as in the book`: how long a step takes, how fast an oven changes.
+Pure: the book is passed in.
 
-A step is looked up by its words and its lane, whatever the dish, else by its kind of work; an oven by its name alone,
-for no oven tells of another. The plan is read once with stand-ins, which tells each step's lane, and once more with
-what was found.
+A step is looked up by its words and lane, whatever the dish; failing that, by its kind of work. An oven is looked up
+only by name, because ovens differ. The plan is read twice: with stand-ins, to learn each step's lane, then with the
+figures found.
 """
 
 import copy
@@ -24,14 +24,14 @@ from board.plan.snag import Snag, Weight
 OVENS: Loc = ("kitchen", "ovens")
 _HEATS = rate_text(HEATS_MINUTES, ROOM_CELSIUS, HEATS_TO)
 _COOLS = rate_text(COOLS_MINUTES, COOLS_FROM, COOLS_TO)
-_AJAR = rate_text(10, COOLS_FROM, COOLS_TO)  # an example only; no rate with the door ajar is ever assumed
+_AJAR = rate_text(10, COOLS_FROM, COOLS_TO)  # example only; no rate with the door ajar is ever assumed
 _STAND_INS = {"takes": "1 min", "heats": _HEATS, "cools": _COOLS, "cools ajar": _AJAR}
 _NAMES_SHOWN, _NAME_CHARACTERS = 4, 30
 
 
 @dataclass(frozen=True, slots=True)
 class BookFigure:
-    """How long work takes this cook, and the marks of the evenings from which that is known."""
+    """How long work takes this cook, and the marks of the evenings it was learned from."""
 
     takes: Spread
     marks: frozenset[str]
@@ -39,7 +39,7 @@ class BookFigure:
 
 @dataclass(frozen=True, slots=True)
 class OvenFigure:
-    """How fast an oven heats or cools, and the marks of the evenings from which that is known."""
+    """How fast an oven heats or cools, and the marks of the evenings it was learned from."""
 
     rate: HeatRate
     marks: frozenset[str]
@@ -47,8 +47,8 @@ class OvenFigure:
 
 @dataclass(frozen=True)
 class BookFigures:
-    """What the book knows: by a step's words and its lane, by the first word and the lane, and by an oven's name and
-    way; words and names folded. `digest` names the book's content."""
+    """What the book knows: steps by words and lane, kinds by first word and lane, ovens by name and way. Words and
+    names are folded. `digest` identifies the content."""
 
     steps: Mapping[tuple[str, str], BookFigure] = field(default_factory=dict)
     kinds: Mapping[tuple[str, str], BookFigure] = field(default_factory=dict)
@@ -56,7 +56,7 @@ class BookFigures:
     digest: str = ""
 
     def of(self, words: str, lane: str) -> tuple[BookFigure, bool] | None:
-        """The figure for a step, and whether it is of this very step and not of its kind of work alone."""
+        """The figure for a step, and whether it is for this very step rather than its kind of work."""
         folded = name_key(words)
         if (found := self.steps.get((folded, lane))) is not None:
             return found, True
@@ -64,15 +64,15 @@ class BookFigures:
         return None if kind is None else (kind, False)
 
     def of_oven(self, name: str, way: str) -> OvenFigure | None:
-        """The figure for an oven of this name."""
+        """The figure for an oven and way; None if unknown."""
         return self.ovens.get((name_key(name), way))
 
 
 @dataclass(frozen=True, slots=True)
 class Taken:
-    """What a plan takes from the book: by path the words to read instead, a line for `check` each, plan 15 for what the
-    book cannot tell, and by path, as the plan has it, the marks of the evenings behind a figure; unsure 2 for each
-    length of which no more than the kind of work is known."""
+    """What a plan takes from the book. `texts`: words to read instead, by path. `lines`: for `check`. `snags`: plan 15
+    for what the book does not know. `marks`: evenings behind each figure, by its path in the plan. `of_kind`: unsure 2
+    for each duration known only by kind of work."""
 
     texts: dict[Loc, str]
     lines: tuple[str, ...]
@@ -83,7 +83,7 @@ class Taken:
 
 @dataclass(frozen=True, slots=True)
 class _Asked:
-    """A length to be taken: the step's words, its lane, whether it thaws, and its path as the plan has it."""
+    """A duration to look up: the step's words, lane, whether it thaws, and its path in the plan."""
 
     words: str
     lane: str
@@ -93,23 +93,23 @@ class _Asked:
 
 @dataclass(frozen=True, slots=True)
 class _Answer:
-    """A figure out of the book: where it belongs, its words, what `check` says of it and of whom; its evenings."""
+    """A figure from the book: its path, its words, what `check` says about whom, and its evenings."""
 
     loc: Loc
     text: str
     line: str
     whose: str
     marks: frozenset[str]
-    kind: str = ""  # of work, where no more than that is known
+    kind: str = ""  # kind of work, if nothing more exact is known
 
 
-WIDEST = 10  # a kind of work whose longest is over so many times its shortest tells nothing; ours
+WIDEST = 10  # a kind whose longest is over this many times its shortest says nothing; ours
 LENGTH = "Write a length, for example `takes: 25 min`."
-_NotThere = tuple[str, str]  # why, and how to mend it
+_NotThere = tuple[str, str]  # why, and how to fix it
 
 
 def asked_of_book(raw: Any) -> list[Loc]:
-    """Paths of every `takes`, and of every oven's rate, that says so."""
+    """Paths of every `takes` and every oven rate that is `as in the book`."""
     return list(_asked(raw, ()))
 
 
@@ -126,12 +126,12 @@ def _is_rate(loc: Loc) -> bool:
 
 
 def stand_ins(locs: Iterable[Loc]) -> dict[Loc, str]:
-    """What is read at these paths until the book is asked."""
+    """What to read at these paths until the book has been asked."""
     return {loc: _STAND_INS[str(loc[-1])] for loc in locs}
 
 
 def put(raw: dict[str, Any], texts: Mapping[Loc, str]) -> dict[str, Any]:
-    """The plan's data with other words at these paths; what was given is left as it is."""
+    """A copy of the plan's data with new words at these paths."""
     made = copy.deepcopy(raw)
     for loc, text in texts.items():
         around: Any = made
@@ -142,7 +142,7 @@ def put(raw: dict[str, Any], texts: Mapping[Loc, str]) -> dict[str, Any]:
 
 
 def taken_from(book: BookFigures | None, locs: list[Loc], filled: Filled, places: Places) -> Taken:
-    """Looks each of these figures up."""
+    """Looks up each of these figures."""
     asked = _work_at(filled)
     texts: dict[Loc, str] = {}
     marks: dict[Loc, frozenset[str]] = {}
@@ -170,7 +170,7 @@ def taken_from(book: BookFigures | None, locs: list[Loc], filled: Filled, places
 
 
 def _work_at(filled: Filled) -> dict[Loc, _Asked]:
-    """By the path of a step, a job or another way of doing it."""
+    """By the path of a step, a job or an alternative way."""
     found: dict[Loc, _Asked] = {}
     for task in filled.tasks.values():
         node = task.node
@@ -179,7 +179,7 @@ def _work_at(filled: Filled) -> dict[Loc, _Asked]:
             loc = node.loc if number == 0 else (*node.loc, "or", number - 1)
             found[loc] = _Asked(node.name, way.where.lane or "worktop", thaws, loc)
             if number == 1:
-                found[(*node.loc, "or")] = found[loc]  # a single way may stand there without a list
+                found[(*node.loc, "or")] = found[loc]  # a single way may be written without a list
     return found
 
 
@@ -224,7 +224,7 @@ def _rate_mend(way: str) -> str:
 
 
 def _why_no_rate(book: BookFigures | None, name: str, way: str) -> str:
-    """Names the ovens the book knows and takes none of them for this one: another oven tells nothing of it."""
+    """Lists the ovens the book knows; none is used, because another oven says nothing about this one."""
     if book is None:
         return "there is no cook's book yet to take this rate from"
     ways = [each for oven, each in book.ovens if oven == name_key(name)]

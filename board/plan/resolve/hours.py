@@ -1,4 +1,4 @@
-"""When each pair of hands has hours: the plan's words → stretches in UTC."""
+"""When each pair of hands works: the plan's words → intervals in UTC."""
 
 from datetime import date, datetime
 from itertools import pairwise
@@ -12,12 +12,12 @@ Interval = tuple[datetime, datetime]
 
 
 def day_of(plan: Plan, word: str) -> date:
-    """The date a key of `hours` means."""
+    """The date that a key of `hours` means."""
     return Day.model_validate(parse_day(word)).on(plan.date)
 
 
 def hours_of(plan: Plan, name: str) -> list[Interval]:
-    """All stretches of one pair of hands, in order; they may touch or overlap. A trip to the shops is one of them."""
+    """All working intervals of one person, in order, shopping trips included; they may touch or overlap."""
     zone = ZoneInfo(plan.zone)
     given = [
         stretch(day_of(plan, word), span, zone)
@@ -28,7 +28,7 @@ def hours_of(plan: Plan, name: str) -> list[Interval]:
 
 
 def home_of(plan: Plan, name: str) -> list[Interval]:
-    """One person's hours less the trips to the shops, in order: when they are in the house."""
+    """One person's hours minus shopping trips, in order: when they are at home."""
     return _less(hours_of(plan, name), _trips_of(plan, name))
 
 
@@ -37,7 +37,7 @@ def _trips_of(plan: Plan, name: str) -> list[Interval]:
 
 
 def free_of(plan: Plan, name: str) -> list[Interval]:
-    """One person's hours less what they are away for, in order, each stretch as long as it goes."""
+    """One person's hours minus their absences, in order; touching intervals are joined."""
     zone = ZoneInfo(plan.zone)
     gone = [stretch(span.day.on(plan.date), span, zone) for span in plan.hands[name].away.values()]
     return _less(hours_of(plan, name), gone)
@@ -57,5 +57,5 @@ def _less(hours: list[Interval], gone: list[Interval]) -> list[Interval]:
 
 
 def _within(stretches: list[Interval], start: datetime, end: datetime) -> bool:
-    """Whether any of them holds all of a piece that none of their ends cuts."""
+    """Whether one interval contains this whole piece. No interval ends inside the piece."""
     return any(a <= start and end <= b for a, b in stretches)

@@ -1,6 +1,6 @@
-"""What each course is eaten from and with, how many that makes, and what must be washed in between. Pure.
+"""The tableware of each course: what, how many, and what must be washed in between. Pure.
 
-A piece that a course is laid with is dirty once the course is cleared; what is laid for the whole meal stays.
+A course's pieces are dirty once it is cleared; pieces laid for the whole meal stay.
 """
 
 from collections import Counter
@@ -17,9 +17,9 @@ from board.plan.resolve.served import count_of, served
 
 @dataclass(frozen=True, slots=True)
 class Laid:
-    """So many of one kind for one course; `course` counts from 0 in the plan, None is the whole meal.
+    """How many of one piece for one course; `course` counts from 0, None is the whole meal.
 
-    `each`: for one guest; 0 where it stands on the table for all. `total` for everybody who eats it.
+    `each`: for one guest; 0 if shared at the table. `total`: for everyone who eats it.
     """
 
     course: int | None
@@ -32,7 +32,7 @@ class Laid:
 
 @dataclass(frozen=True, slots=True)
 class Wash:
-    """So many of a kind, used by one course, that a later one needs clean. Courses count from 0."""
+    """Pieces used by one course that a later one needs clean. Courses count from 0."""
 
     piece: str
     count: int
@@ -42,9 +42,9 @@ class Wash:
 
 @dataclass(frozen=True, slots=True)
 class Kind:
-    """One kind along the meal. `uses`: how many for which course; `house`: how many there are, where that is told.
+    """One kind of piece through the meal. `uses`: how many for which course; `house`: how many there are, if known.
 
-    `borrow`: how many more one course alone asks for than there are; `washes` then count on those being there.
+    `borrow`: how many are missing for a single course; `washes` assumes that these are borrowed.
     """
 
     piece: str
@@ -61,7 +61,7 @@ class Kind:
 
 @dataclass(frozen=True, slots=True)
 class WashUp:
-    """What is washed together: from one course, for a later one. `minutes` by hand."""
+    """Pieces washed together: from one course, for a later one. `minutes`: by hand."""
 
     after: int
     before: int
@@ -73,27 +73,27 @@ class WashUp:
 
     @property
     def name(self) -> str:
-        """`wash 4 dessert spoons and 8 soup bowls`; the kinds are told as far as a line holds them."""
+        """`wash 4 dessert spoons and 8 soup bowls`; for more than `MOST_NAMED` kinds, only the count."""
         if len(self.washes) > MOST_NAMED:
             return f"wash {sum(wash.count for wash in self.washes)} pieces of the table"
         return f"wash {' and '.join(counted(wash.piece, wash.count) for wash in self.washes)}"
 
 
-MOST_NAMED = 2  # kinds in the name of a washing-up
+MOST_NAMED = 2  # kinds in the name of a wash-up
 
 
 def laid(plan: Plan) -> tuple[Laid, ...]:
-    """Everything that is laid or stands on the table, the whole meal first, then course by course."""
+    """All pieces laid or shared: those for the whole meal first, then course by course."""
     return tuple(_laid(plan))
 
 
 def eaters(plan: Plan, course: Course) -> int:
-    """How many guests eat any dish of a course."""
+    """How many guests eat any dish of the course."""
     return count_of(plan, {guest for guests in served(plan, course) for guest in guests})
 
 
 def kinds(plan: Plan) -> tuple[Kind, ...]:
-    """Every kind that is laid, with what it is used for and what runs short, in the order they are first laid."""
+    """Every kind laid, with its uses and shortages, in the order first laid."""
     there = house(plan)
     uses: dict[str, Counter[int | None]] = {}
     told: dict[str, bool] = {}
@@ -104,7 +104,7 @@ def kinds(plan: Plan) -> tuple[Kind, ...]:
 
 
 def house(plan: Plan) -> dict[str, int]:
-    """What there is, by `piece_key`."""
+    """Counts of what the house has, by `piece_key`."""
     found: Counter[str] = Counter()
     for name, count in (plan.table.pieces if plan.table else {}).items():
         found[piece_key(name)] += count
@@ -112,7 +112,7 @@ def house(plan: Plan) -> dict[str, int]:
 
 
 def wash_ups(plan: Plan) -> tuple[WashUp, ...]:
-    """What must be washed, joined by the course it comes from and the one it is for, as they stand in the plan."""
+    """What must be washed, grouped by source and target course, in the plan's order."""
     found: dict[tuple[int, int], list[Wash]] = {}
     for kind in kinds(plan):
         for wash in kind.washes:
@@ -170,7 +170,7 @@ def _kind(piece: str, used: Counter[int | None], there: int | None, assumed: boo
 
 
 def _washes(piece: str, uses: tuple[tuple[int | None, int], ...], clean: int) -> Iterator[Wash]:
-    """What was used first is washed first: it has the longest time to be."""
+    """First used, first washed: that leaves the most time."""
     dirty: list[tuple[int, int]] = []  # course, count
     for course, count in uses:
         if course is None or not count:

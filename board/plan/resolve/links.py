@@ -1,8 +1,7 @@
-"""What follows what: every piece of work of a plan as a node, and the links between them, by name.
+"""The work of a plan as nodes, and the precedence links between them. Pure.
 
-Steps of a dish follow one another as written unless `after` says otherwise. Around them stand the nodes the
-program adds itself: guests arrive, guests to the table, for each course its serving and its clearing, and what is
-washed in between where the plan wants that.
+Steps of a dish follow one another as written unless `after` says otherwise. The program adds its own nodes: guests
+arrive, guests to the table, serving and clearing of each course, and washing-up in between if the plan wants it.
 """
 
 from collections import Counter
@@ -20,7 +19,7 @@ from board.plan.phrases.stations import Station
 from board.plan.places import Loc
 from board.plan.resolve.course_times import course_times
 from board.plan.resolve.dish_names import OWN_NAME, dish_names
-from board.plan.resolve.fault import Fault as Fault  # beside the links they are asked for by
+from board.plan.resolve.fault import Fault as Fault  # re-exported for the users of `link`
 from board.plan.resolve.fault import name_key as name_key
 from board.plan.resolve.fault import slug as slug
 from board.plan.resolve.laying import wash_ups
@@ -48,13 +47,13 @@ class Node:
 
 
 def is_written(node: Node) -> bool:
-    """Whether its host wrote it as work of its own, and not as a trip to the shops or a drink to pour."""
+    """Whether the host wrote it as work, unlike a shopping trip or a drink to pour."""
     return node.kind == "step" or (node.kind == "job" and node.loc[0] == "jobs")
 
 
 @dataclass(frozen=True, slots=True)
 class Link:
-    """`second` starts at least `least` and at most `most` minutes after `first` ends; firm ones never bend."""
+    """`second` starts `least` to `most` minutes after `first` ends. A firm link is never relaxed."""
 
     first: str
     second: str
@@ -65,14 +64,14 @@ class Link:
 
 @dataclass
 class Linked:
-    """Nodes in the order of the plan, and their links."""
+    """Nodes in plan order, and their links."""
 
     nodes: dict[str, Node] = field(default_factory=dict)
     links: list[Link] = field(default_factory=list)
 
 
 def labels(nodes: Iterable[Node]) -> dict[str, str]:
-    """What each piece of work is called on sheet and board: its name, with its dish where others share the name."""
+    """Name of each node on sheet and board, by id; the dish is added if names clash."""
     nodes = list(nodes)
     counted = Counter(name_key(node.name) for node in nodes)
     return {
@@ -82,7 +81,7 @@ def labels(nodes: Iterable[Node]) -> dict[str, str]:
 
 
 def link(plan: Plan) -> tuple[Linked, list[Fault]]:
-    """All nodes and links; and each reference that leads nowhere, each ring, each name the kitchen lacks."""
+    """All nodes and links; and faults: dangling references, cycles, names the kitchen lacks."""
     linked = Linked()
     problems: list[Fault] = []
     chains = _add_nodes(plan, linked)
@@ -94,7 +93,7 @@ def link(plan: Plan) -> tuple[Linked, list[Fault]]:
         _link_job(node, names, linked, problems)
     _add_wash_ups(plan, linked)
     times = course_times(plan)
-    if all(problem.code != "plan 4" for problem in times):  # two courses of one name would seem a ring
+    if all(problem.code != "plan 4" for problem in times):  # two courses of one name would look like a cycle
         problems += _cycle(linked)
     problems += [
         p
@@ -115,11 +114,11 @@ def clear_id(course: str) -> str:
     return f"clear/{slug(course)}"
 
 
-_OWN_WORDS = {"serve", "clear", "jobs"}  # begin the ids of the program's own nodes
+_OWN_WORDS = {"serve", "clear", "jobs"}  # first parts of the program's own ids
 
 
 def _add_nodes(plan: Plan, linked: Linked) -> list[list[Node]]:
-    """Adds every node; the steps of each dish come back as a chain."""
+    """Adds every node; returns the steps of each dish as a chain."""
 
     def add(base: str, kind: Kind, name: str, loc: Loc, *work: Work | str | None) -> Node:
         unique, number = base, 2
@@ -150,11 +149,12 @@ def _add_nodes(plan: Plan, linked: Linked) -> list[list[Node]]:
     return chains
 
 
-WORDS_LONGEST = 300  # as a plan's own words are
+WORDS_LONGEST = 300  # limit of a plan's own words
 
 
 def _add_wash_ups(plan: Plan, linked: Linked) -> None:
-    """A job each for what runs short: after the course that used it is cleared, before the one that needs it."""
+    """A job for each wash-up: after the course that used the pieces is cleared, before serving the one that needs
+    them."""
     if plan.table is None or not plan.table.wash_between:
         return
     for up in wash_ups(plan):
@@ -174,7 +174,7 @@ def _add_wash_ups(plan: Plan, linked: Linked) -> None:
 
 
 class Names:
-    """Finds a node by the words the host wrote: in the same dish first, then anywhere if only one is called so."""
+    """Finds a node by the host's words: first in the same dish, then anywhere if the name is unique."""
 
     def __init__(self, linked: Linked) -> None:
         self.nodes = linked.nodes
@@ -225,12 +225,12 @@ def _refs(refs: list[Ref], node: Node, key: str, names: Names, problems: list[Fa
 
 
 def _rests(node: Node) -> bool:
-    """Whether it stands in a switched-off oven, which only what was baked just before can do."""
+    """Whether it rests in a switched-off oven, which only food just baked there can do."""
     return node.work is not None and any(way.where is not None and way.where.off for way in (node.work, *node.work.or_))
 
 
 def _bakes(node: Node) -> bool:
-    """Whether it is done in a hot oven, one way or another, for any time at all."""
+    """Whether any of its ways uses a hot oven for any time at all."""
     if node.work is None:
         return False
     for way in (node.work, *node.work.or_):
@@ -243,8 +243,8 @@ def _bakes(node: Node) -> bool:
 def _link(ref: Ref, first: Node, second: Node) -> Link:
     if ref.at_once or (_rests(second) and _bakes(first)):
         return Link(first.id, second.id, ref.at_least, ref.at_least, firm=True)
-    # A limit on waiting bends at a price, as a keeping limit does; the order itself never does. But the guests
-    # come when they come: being ready for them can fail, so it may bend.
+    # A limit on waiting can be relaxed at a price, like a shelf life; the order itself never. Exception: guests come
+    # when they come, so being ready for them may fail.
     return Link(first.id, second.id, ref.at_least, ref.at_most, firm=second.kind != "arrive")
 
 
@@ -265,7 +265,7 @@ def _link_work(node: Node, work: Work, names: Names, linked: Linked, problems: l
 
 
 def _link_courses(plan: Plan, linked: Linked, chains: list[list[Node]]) -> None:
-    """What no other step of its course follows leads to the serving; guests and courses follow one another."""
+    """Links the last steps of each course to its serving, and guests and courses to one another."""
     nodes = linked.nodes
     followed = {
         k.first for k in linked.links if nodes[k.second].dish and nodes[k.second].course == nodes[k.first].course
@@ -293,7 +293,7 @@ EATEN_MINUTES = 25  # a course at the table; common practice, no source
 
 
 def eaten_minutes(course: Course) -> int:
-    """How long a course is likely to be eaten; assumed where the plan is silent."""
+    """How long a course is likely to be eaten, in minutes; a default if the plan does not say."""
     return course.eaten_in.likely if course.eaten_in else EATEN_MINUTES
 
 
@@ -305,7 +305,7 @@ def _link_job(node: Node, names: Names, linked: Linked, problems: list[Fault]) -
 
 
 def is_before_guests(job: Work) -> bool:
-    """A job that says nothing of its time is done before the guests arrive."""
+    """A job without a time of its own is done before the guests arrive."""
     return job.before is None and job.after is None and job.not_before is None
 
 
@@ -325,9 +325,9 @@ def _cycle(linked: Linked) -> list[Fault]:
 
 
 def _rests_of_nothing(linked: Linked) -> list[Fault]:
-    """A rest in the oven, switched off, that does not follow one bake of its own at once."""
+    """Rests in a switched-off oven that do not directly follow exactly one bake of their own."""
     problems = []
-    resting: dict[str, str] = {}  # bake → the rest that follows it
+    resting: dict[str, str] = {}  # bake → its rest
     for node in linked.nodes.values():
         if not _rests(node):
             continue

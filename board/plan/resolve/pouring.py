@@ -1,4 +1,4 @@
-"""What is poured with a course as work of the run sheet: into the fridge in time, and opened in time."""
+"""Work for the drinks poured with a course: chill them in time, open them in time. Pure."""
 
 import math
 from typing import Any
@@ -16,13 +16,13 @@ from board.plan.places import Loc
 
 PUT_AWAY_MINUTES = 3  # to put bottles into the fridge; common practice, no source
 BOTTLES_A_MINUTE = 2  # opened; common practice, no source
-STANDS_OPEN_MINUTES = 30  # no longer than this beyond what is asked for; common practice, no source
-STAYS_COLD_MINUTES = 24 * 60  # in the fridge, until it is opened; ours
-ON_THE_DAY_MINUTES = 8 * 60  # what is chilled no longer than this goes into the fridge on the day itself; ours
+STANDS_OPEN_MINUTES = 30  # longest beyond what is asked for; common practice, no source
+STAYS_COLD_MINUTES = 24 * 60  # in the fridge until opened; ours
+ON_THE_DAY_MINUTES = 8 * 60  # anything chilled no longer than this goes into the fridge on the day; ours
 
 
 def pouring_jobs(plan: Plan) -> list[tuple[Loc, Job]]:
-    """Chilling and opening, each with the place in the file of what asks for it."""
+    """Chilling and opening jobs, each with the path of the drink in the file."""
     found: list[tuple[Loc, Job]] = []
     for c, course in enumerate(plan.courses):
         for d, pairing in enumerate(course.drink):
@@ -32,12 +32,12 @@ def pouring_jobs(plan: Plan) -> list[tuple[Loc, Job]]:
 
 
 def fridge_litres(pairing: Pairing) -> float:
-    """The room its bottles take."""
+    """Litres its bottles take in the fridge."""
     return round(pairing.bottles * FRIDGE_LITRES_A_BOTTLE * pairing.bottle_millilitres / BOTTLE_MILLILITRES, 1)
 
 
 def _jobs(course: Course, pairing: Pairing) -> list[Job]:
-    """Built as they are: a name made of two long ones may be longer than a host's may be."""
+    """Built without validation: a name joined from two long ones may exceed the limit for a host's words."""
     jobs = []
     serve, chill = f"serve {course.course}", words.chill_drink(pairing.drink, course.course)
     if pairing.chilled is not None:

@@ -1,7 +1,7 @@
-"""A dish's ingredients for those it must feed. Exact figures and what a hand measures stand side by side.
+"""A dish's ingredients scaled to those it feeds: exact figures beside kitchen measures. Pure.
 
-Amounts grow in proportion; salt, yeast, leavening and strong spices by hand factors; what is counted is rounded up
-for the hand only. A rounded figure is never reckoned with again. Times are not scaled.
+Amounts grow in proportion; salt, yeast, leavening and strong spices by factors of their own; counted things are rounded
+up for the kitchen only. A rounded figure is never used in a calculation. Times are not scaled.
 """
 
 import math
@@ -18,10 +18,10 @@ WHOLE_UNITS = ("", "bottle", "tin", "jar", "pack", "sheet", "slice", "clove", "s
 
 @dataclass(frozen=True, slots=True)
 class Scaled:
-    """One ingredient of a dish. `low` and `high` are exact, in the unit as written; None where it has no figure.
+    """One ingredient of a dish. `low` and `high`: exact, in the unit as written; None if it has no figure.
 
-    `factor`: what its amount was multiplied by. `hand`: why that is not the dish's own factor. `whole`: things counted,
-    rounded up; None where they are whole already, or are not counted.
+    `factor`: the multiplier used. `hand`: why it differs from the dish's factor. `whole`: counted things, rounded up;
+    None if they are whole already or not counted.
     """
 
     line: Ingredient
@@ -33,10 +33,10 @@ class Scaled:
 
 
 def guests_fed(plan: Plan, course: Course, dish: Dish) -> int | None:
-    """How many a dish must feed; None where it does not say for how many it is written.
+    """How many a dish must feed; None if it does not say how many it is written for.
 
-    Where the dishes of a course feed the table as they are written, one of them alone or several between them, none
-    is made for more than it says. Else each feeds all who are served it. `scale` settles it either way.
+    If the course's dishes feed the table as written (one alone or all together), none is scaled up. Otherwise each
+    feeds everyone it is served to. `scale` overrides both.
     """
     at = next(n for n, other in enumerate(course.dishes) if other is dish)
     eaters = count_of(plan, served(plan, course)[at])
@@ -50,13 +50,13 @@ def guests_fed(plan: Plan, course: Course, dish: Dish) -> int | None:
 
 
 def factor_of(plan: Plan, course: Course, dish: Dish) -> float:
-    """What a dish's amounts are multiplied by; 1 as written."""
+    """The multiplier of a dish's amounts; 1 as written."""
     fed = guests_fed(plan, course, dish)
     return fed / dish.for_ if fed is not None and dish.for_ else 1.0
 
 
 def scale(line: Ingredient, factor: float) -> Scaled:
-    """One ingredient times a dish's factor."""
+    """One ingredient at a dish's factor."""
     if line.low is None or line.high is None:
         return Scaled(line, None, None, 1.0)
     hand = by_hand(line.food) if factor > 1 else None
@@ -66,12 +66,12 @@ def scale(line: Ingredient, factor: float) -> Scaled:
 
 
 def outgrows_its_times(factor: float) -> bool:
-    """Whether a dish grew so much that its times and pots, which are not scaled, must be looked at."""
+    """Whether a dish grew so much that its times and pots, which are not scaled, need a look."""
     return factor > MANY
 
 
 def _whole(unit: str, low: float, high: float) -> tuple[int, int] | None:
-    """Things counted, rounded up; a hair above a whole number is that number."""
+    """Counted things, rounded up; ignores float error above a whole number."""
     if unit not in WHOLE_UNITS:
         return None
     up = (whole_up(low), whole_up(high))
@@ -79,5 +79,5 @@ def _whole(unit: str, low: float, high: float) -> tuple[int, int] | None:
 
 
 def whole_up(amount: float) -> int:
-    """The next whole number; a hair above one is that one."""
+    """Rounded up; ignores float error above a whole number."""
     return math.ceil(amount - 1e-9)

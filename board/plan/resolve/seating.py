@@ -1,4 +1,4 @@
-"""Who sits where, and what they must not be served, read from a plan's `seats` and `guests`. Pure."""
+"""Who sits where, and what they must not be served, from a plan's `seats` and `guests`. Pure."""
 
 from dataclasses import dataclass
 
@@ -13,7 +13,7 @@ from board.plan.resolve.fault import Fault, name_key
 
 @dataclass(frozen=True, slots=True)
 class Place:
-    """One chair: whoever of these guests sits there. Several lines of a plan can be called `others`; none: empty."""
+    """One chair: one of these guests sits there. Several lines can be called `others`; no guests: empty."""
 
     guests: tuple[Guest, ...]
     loc: Loc
@@ -25,7 +25,7 @@ class Place:
 
 @dataclass(frozen=True, slots=True)
 class Sides:
-    """The two long sides, as one stands at the head of the table: both from there to its foot."""
+    """The two long sides, seen from the head of the table; each runs from head to foot."""
 
     left: tuple[Place, ...]
     right: tuple[Place, ...]
@@ -33,9 +33,9 @@ class Sides:
 
 
 def sides(plan: Plan) -> Sides | None:
-    """The table with its guests; None where the plan says nothing of seats, or names somebody it does not know.
+    """The table with its guests; None if the plan has no seats, or names somebody unknown.
 
-    Names in order around the table begin at the head of the right side, and come back up the left one.
+    Names around the table start at the head of the right side and come back up the left.
     """
     if plan.seats is None or seat_problems(plan):
         return None
@@ -49,13 +49,13 @@ def sides(plan: Plan) -> Sides | None:
 
 
 def must_not(plan: Plan, guest: Guest) -> tuple[str, ...]:
-    """What a guest must not or does not eat, in the plan's own words; nothing where it says nothing."""
+    """What a guest must not or does not eat, in the plan's words; empty if it says nothing."""
     assert guest in plan.guests
     return (*(f"no {food}" for food in guest.avoids), *guest.diets)
 
 
 def seat_problems(plan: Plan) -> list[Fault]:
-    """plan 8: a name at the table that no guest has."""
+    """plan 8 for each seat name that is no guest's."""
     found = []
     for s, side in enumerate(plan.seats or []):
         for n, seat in enumerate(side.root):
@@ -68,7 +68,7 @@ def seat_problems(plan: Plan) -> list[Fault]:
 
 
 def seated(plan: Plan) -> dict[str, tuple[int, list[Loc]]]:
-    """For each name among the guests: how many go by it, and where their seats are written."""
+    """For each guest name: how many people have it, and the paths of their seats."""
     found: dict[str, tuple[int, list[Loc]]] = {
         guest.name: (sum(each.count for each in guests_called(plan, guest.name)), []) for guest in plan.guests
     }
@@ -80,7 +80,7 @@ def seated(plan: Plan) -> dict[str, tuple[int, list[Loc]]]:
 
 
 def guests_called(plan: Plan, name: str) -> tuple[Guest, ...]:
-    """The guests of that name; of those without one, `other` and `others`, `guest` and `guests` are the same."""
+    """The guests of that name; for unnamed ones, `other`, `others`, `guest` and `guests` are the same."""
     folded = name_key(name)
     exact = tuple(guest for guest in plan.guests if name_key(guest.name) == folded)
     unnamed = (guest for guest in plan.guests if guest.count > 1 or guest.name in ("others", "guests"))

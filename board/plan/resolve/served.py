@@ -1,4 +1,4 @@
-"""Who is served which dish: everybody, but for dishes that are only for some, not for some, or stand instead of one."""
+"""Who is served which dish: everyone, except for dishes limited by `only for`, `not for` or `instead of`. Pure."""
 
 from board.plan.model.courses import Course, Dish
 from board.plan.model.model import Plan
@@ -8,12 +8,12 @@ from board.plan.resolve.fault import Fault, name_key
 
 
 def served(plan: Plan, course: Course) -> list[tuple[int, ...]]:
-    """For each dish of a course, as they stand, the numbers of the guest lines that are served it."""
+    """For each dish of the course, in order: indices of the guest lines it is served to."""
     return [tuple(g for g in range(len(plan.guests)) if _eats(plan, course, dish, g)) for dish in course.dishes]
 
 
 def count_of(plan: Plan, guests: tuple[int, ...] | set[int]) -> int:
-    """How many people stand on these guest lines."""
+    """How many people are on these guest lines."""
     return sum(plan.guests[g].count for g in guests)
 
 
@@ -33,7 +33,7 @@ def _eats(plan: Plan, course: Course, dish: Dish, guest: int) -> bool:
 
 
 def misnamed(plan: Plan) -> list[Fault]:
-    """Guests and dishes that `only for`, `not for` and `instead of` name and the plan does not have."""
+    """Faults for names in `only for`, `not for` and `instead of` that the plan does not have."""
     problems = []
     for c, course in enumerate(plan.courses):
         for d, dish in enumerate(course.dishes):

@@ -1,4 +1,4 @@
-"""What spoils because it takes up what another dish has made that spoils: a tart with custard in it. Pure."""
+"""Steps that become perishable by using another dish's perishable result: a tart with custard in it. Pure."""
 
 from collections.abc import Mapping
 
@@ -11,8 +11,8 @@ from board.plan.resolve.spoils import dish_at
 def spoils_by_what_it_takes_up(
     plan: Plan, nodes: Mapping[str, Node], links: list[Link], spoils: frozenset[str]
 ) -> frozenset[str]:
-    """Ids of the steps whose results spoil: those that do by their own dish, and those that take up the last of another
-    dish, with the steps that follow them there. The host's own `perishable: no` goes first."""
+    """Ids of steps whose results spoil: by their own dish, or because they use the final result of another dish that
+    spoils, and the steps after those. The host's `perishable: no` overrides this."""
     steps = [link for link in links if nodes[link.first].kind == nodes[link.second].kind == "step"]
     onward = {link.first for link in links if _dish(nodes[link.first]) == _dish(nodes[link.second])}
     onward |= {link.first for link in links if nodes[link.second].kind == "serve"}

@@ -1,4 +1,4 @@
-"""Trips to the shops: each a job pinned to its time, done by one pair of hands who is then not at home."""
+"""Shopping trips as jobs at fixed times; whoever goes is not at home. Pure."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -17,7 +17,7 @@ from board.plan.places import Loc
 
 @dataclass(frozen=True, slots=True)
 class Trip:
-    """One trip. `word`: its day as the plan has it; `start`, `end` in UTC."""
+    """One trip. `word`: its day as written in the plan; `start`, `end`: UTC."""
 
     name: str
     word: str
@@ -28,17 +28,17 @@ class Trip:
 
 
 def shopper(plan: Plan) -> str:
-    """Whose trips they are: the host, else the first pair of hands."""
+    """Who goes shopping: the host, or the first pair of hands."""
     return "host" if "host" in plan.hands else next(iter(plan.hands))
 
 
 def trips(plan: Plan) -> list[Trip]:
-    """All trips, in order of time."""
+    """All trips, by time."""
     return sorted((trip for trip, _ in _trips(plan)), key=lambda trip: (trip.start, trip.end))
 
 
 def trip_jobs(plan: Plan) -> list[tuple[Loc, Job]]:
-    """The trips as work of the run sheet, each with its place in the file."""
+    """Each trip as a job, with its path in the file."""
     return [(trip.loc, _job(plan, trip)) for trip, _ in _trips(plan)]
 
 

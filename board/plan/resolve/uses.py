@@ -1,4 +1,4 @@
-"""What a piece of work names of kitchen and hands, and whether the plan has it. Pure."""
+"""What work uses of the kitchen and hands, and whether the plan has it. Pure."""
 
 from board.plan.model.model import Plan
 from board.plan.model.work import Way, Work
@@ -9,7 +9,7 @@ from board.plan.resolve.fault import Fault
 
 
 def uses(plan: Plan, loc: Loc, work: Work, *, is_step: bool) -> list[Fault]:
-    """Names of ovens, tools and hands that the plan does not have; and a step without a length. `loc`: its path."""
+    """Faults for ovens, tools and hands the plan lacks, and for a step without a duration. `loc`: the work's path."""
     problems: list[Fault] = []
     ways: list[tuple[Way, Loc]] = [
         (work, loc),
