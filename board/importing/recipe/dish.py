@@ -1,4 +1,4 @@
-"""A recipe file → a dish in the plan's language, to be pasted under a course's `dishes:`. Pure: bytes in, text out."""
+"""A recipe file → a dish for a plan, to paste under a course's `dishes:`. Pure: bytes in, text out."""
 
 import textwrap
 from collections.abc import Iterator
@@ -12,14 +12,14 @@ from board.importing.recipe.foods import food_of
 from board.importing.recipe.reading import Recipe, read_recipe
 from board.plan.edit.yaml_text import scalar
 
-INDENT = " " * 6  # where the dishes of a course stand in the bundled plans
+INDENT = " " * 6  # indent of a course's dishes in the bundled plans
 WIDEST = 110
 LONGEST_REMARK = 160
 
 
 @dataclass(frozen=True)
 class DishText:
-    """`text`: YAML with comments. `recipes`: how many the file holds, of which the first was taken."""
+    """`text`: YAML with comments. `recipes`: how many the file holds; the first was taken."""
 
     name: str
     text: str
@@ -27,7 +27,7 @@ class DishText:
 
 
 def dish_from(data: bytes) -> DishText:
-    """Raises documents.NotARecipe, in words for the host."""
+    """The first recipe of a file as a dish. Raises documents.NotARecipe, in words for the host."""
     found = find_recipe(documents(text_of(data)))
     recipe = read_recipe(found)
     lines = [f"{INDENT}{line}".rstrip() for line in _lines(recipe)]

@@ -1,6 +1,6 @@
-"""Bytes of a web page or a JSON file → the JSON values in it. Pure; fetches nothing and runs nothing.
+"""Bytes of a web page or JSON file → the JSON values in it. Pure; fetches nothing and runs nothing.
 
-In a page, JSON stands in `<script type="application/ld+json">` (JSON-LD 1.1, W3C, section 7.1).
+A page carries JSON in `<script type="application/ld+json">` (JSON-LD 1.1, W3C, section 7.1).
 """
 
 import codecs
@@ -13,7 +13,7 @@ from board.base import words
 
 LARGEST_CHARACTERS = 4_000_000
 _DECLARED = re.compile(rb"charset\s*=\s*[\"']?\s*([A-Za-z0-9_:.-]{1,40})", re.IGNORECASE)
-# A page's own word for its encoding is taken only where it names one that writes text.
+# A page's declared encoding is used only if it is one of these text encodings.
 _ENCODINGS = {
     "iso-8859-1": "cp1252", "latin-1": "cp1252", "latin1": "cp1252", "us-ascii": "cp1252", "windows-1252": "cp1252",
     "windows-1250": "cp1250", "windows-1251": "cp1251", "windows-1253": "cp1253", "windows-1254": "cp1254",
@@ -27,13 +27,13 @@ _CLOSING = ("//-->", "-->", "//]]>", "/*]]>*/", "]]>")
 
 
 class NotARecipe(Exception):
-    """The file holds no recipe; the text says why, in words for the host. A fault of the file, never of the program."""
+    """The file holds no recipe; the text tells the host why. A fault of the file, never of the program."""
 
 
 def text_of(data: bytes) -> str:
-    """The text: by its byte-order mark, as UTF-8, or else as it says itself. Signs that cannot be read become U+FFFD.
+    """The text: by its byte-order mark, as UTF-8, or as it declares. Unreadable bytes become U+FFFD.
 
-    Raises NotARecipe for what is far too large.
+    Raises NotARecipe if it is far too large.
     """
     if len(data) > 4 * LARGEST_CHARACTERS:
         raise NotARecipe(words.RECIPE_TOO_LARGE)
@@ -58,7 +58,7 @@ def _decoded(data: bytes) -> str:
 
 
 def documents(text: str) -> list[Any]:
-    """Every JSON value of the file, in its order. Raises NotARecipe where there is none that can be read."""
+    """Every JSON value in the file, in order. Raises NotARecipe if none can be read."""
     if text.lstrip()[:1] in ("{", "["):
         return [_json(text, words.RECIPE_NOT_JSON)]
     scripts = _scripts(text)
@@ -66,7 +66,7 @@ def documents(text: str) -> list[Any]:
     for script in scripts:
         try:
             found.append(_json(_unwrapped(script), words.RECIPE_MARKUP_NOT_JSON))
-        except NotARecipe as this:  # a page often has several, and only one holds the recipe
+        except NotARecipe as this:  # a page often has several; only one holds the recipe
             wrong = wrong or this
     if not found:
         raise wrong or NotARecipe(words.NO_RECIPE)
@@ -74,7 +74,7 @@ def documents(text: str) -> list[Any]:
 
 
 def _unwrapped(script: str) -> str:
-    """Without the comment that old pages put around a script."""
+    """Without the comment that old pages wrap around a script."""
     text = script.strip()
     for opening in _OPENING:
         text = text.removeprefix(opening).lstrip()
@@ -85,7 +85,7 @@ def _unwrapped(script: str) -> str:
 
 def _json(text: str, unreadable: str) -> Any:
     try:
-        # Line breaks inside strings are no JSON, and common in pages; NaN and the like stand for no number.
+        # Line breaks inside strings are invalid JSON but common in pages; NaN and the like are no numbers.
         return json.loads(text, strict=False, parse_constant=lambda _: None, parse_int=_whole)
     except RecursionError:
         raise NotARecipe(words.RECIPE_TOO_DEEP) from None
@@ -98,7 +98,7 @@ def _whole(text: str) -> int | None:
 
 
 class _Scripts(HTMLParser):
-    """Collects the text of the scripts that hold JSON-LD."""
+    """Collects the text of JSON-LD scripts."""
 
     def __init__(self) -> None:
         self.found: list[str] = []
@@ -128,7 +128,7 @@ _LONGEST_TAG = 1000
 
 
 def _scripts(text: str) -> list[str]:
-    """Only the scripts of a page are parsed: the parser takes hours over what no page holds, such as a million `<`."""
+    """Parses only the scripts: on hostile input, such as a million `<`, the parser takes hours over a whole page."""
     parser = _Scripts()
     position = 0
     while (match := _COMMENT_OR_SCRIPT.search(text, position)) is not None:

@@ -1,6 +1,6 @@
-"""What a recipe says → steps of a dish: its instructions cut where the place of work changes, each with its guesses.
+"""Recipe → steps of a dish: instructions split where the place of work changes, each with its guesses. Pure.
 
-Pure. Stated times are taken as they are; those read from words, or shared out of a total, are guesses.
+Stated times are kept; times read from words, or shared out of a total, are guesses.
 """
 
 import re
@@ -22,7 +22,7 @@ _ABBREVIATED = re.compile(r"\b(?:approx|min|mins|hr|hrs|tbsp|tsp|no|deg|e\.g|i\.
 
 @dataclass(frozen=True)
 class Piece:
-    """One step to be. `guess` None: at the worktop. `stated`: minutes the recipe gives it outright."""
+    """A future step. `guess` None: at the worktop. `stated`: minutes, if the recipe states them."""
 
     text: str
     section: str = ""
@@ -34,8 +34,7 @@ class Piece:
 
 @dataclass(frozen=True)
 class Draft:
-    """A step: its name, its keys as a plan has them ("" where it has none) with why each was guessed ("" where the
-    recipe says it outright), and remarks."""
+    """A step. Its keys are as in a plan ("" if absent); each `_why` says why it was guessed ("" if stated)."""
 
     name: str
     section: str
@@ -49,7 +48,7 @@ class Draft:
 
 
 def drafts(recipe: Recipe) -> list[Draft]:
-    """The steps in their order; at least one."""
+    """The steps in order; at least one."""
     pieces: list[Piece] = []
     oven: tuple[str, str] | None = None
     remarks: tuple[str, ...] = ()
@@ -68,7 +67,7 @@ def drafts(recipe: Recipe) -> list[Draft]:
 def _pieces(
     instruction: Instruction, oven: tuple[str, str] | None, remarks: tuple[str, ...]
 ) -> tuple[list[Piece], tuple[str, str] | None, tuple[str, ...]]:
-    """One instruction as steps; the oven's setting goes on to the next, as do remarks that had no step yet."""
+    """One instruction as steps. The oven setting carries over to the next, and so do remarks with no step yet."""
     found: list[Piece] = []
     for sentence in _sentences(instruction.text):
         text = sentence
@@ -106,14 +105,14 @@ def _sentences(text: str) -> Iterator[str]:
 
 
 def _takes_in(last: Piece) -> bool:
-    """Whether more of the same work may be said: at the worktop, or into a pan that is on the ring."""
+    """Whether the next sentence can join: work at the worktop, or in a pan already on the ring."""
     if last.guess is None:
         return last.length is None
     return last.guess.where.startswith("stovetop")
 
 
 def _as_one(pieces: list[Piece], minutes: int) -> Piece:
-    """An instruction with a time of its own stays whole."""
+    """An instruction with its own time stays whole."""
     guess = next((piece.guess for piece in pieces if piece.guess is not None), None)
     text = " ".join(piece.text for piece in pieces)
     remarks = tuple(remark for piece in pieces for remark in piece.remarks)
@@ -121,7 +120,7 @@ def _as_one(pieces: list[Piece], minutes: int) -> Piece:
 
 
 def _shares(recipe: Recipe, pieces: list[Piece]) -> list[tuple[int, str]]:
-    """For each piece without a time of its own: its minutes and why. What a total leaves is shared evenly."""
+    """Minutes and reason for each piece without its own time; the rest of a total is shared evenly."""
     open_ = {n for n, piece in enumerate(pieces) if piece.length is None and piece.stated is None}
     found = {n: (UNKNOWN_MINUTES, words.RECIPE_NO_TIME) for n in open_}
     by_hand = {n for n, piece in enumerate(pieces) if piece.guess is None}
@@ -169,7 +168,7 @@ def _draft(piece: Piece, share: tuple[int, str], used: set[str]) -> Draft:
 
 
 def _name(text: str, used: set[str]) -> str:
-    """A step's first words, unlike those of the steps before it."""
+    """A step's first words, made unique among the steps so far."""
     words_of = text.split(". ")[0].rstrip(" .;:,!")
     if len(words_of) > LONGEST_NAME:
         words_of = words_of[:LONGEST_NAME].rsplit(" ", 1)[0].rstrip(" .;:,!") + " …"

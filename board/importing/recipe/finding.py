@@ -1,7 +1,6 @@
-"""Among JSON values, the nodes that are a schema.org Recipe (https://schema.org/Recipe), wherever they stand: alone,
-in a list, in `@graph`, under another node. Pure. JSON-LD's `@id`, `@value` and `@list` are followed; `@context` is
-taken to be schema.org's.
-"""
+"""Finds schema.org Recipe nodes (https://schema.org/Recipe) among JSON values, wherever nested: alone, in a list, in
+`@graph`, under another node. Pure. Follows JSON-LD's `@id`, `@value` and `@list`; `@context` is assumed to be
+schema.org's."""
 
 import re
 from collections.abc import Iterator
@@ -19,7 +18,7 @@ _TELLING = ("name", "recipeIngredient", "ingredients", "recipeInstructions")
 
 @dataclass(frozen=True)
 class Found:
-    """The first recipe, how many there are, and all nodes of the file by their `@id`."""
+    """The first recipe, how many there are, and the file's nodes by `@id`."""
 
     recipe: Node
     count: int
@@ -27,13 +26,13 @@ class Found:
 
 
 def find_recipe(documents: list[Any]) -> Found:
-    """Raises NotARecipe where there is none."""
+    """The recipes among these values. Raises NotARecipe if there is none."""
     nodes = list(_nodes(documents))
     by_id: dict[str, Node] = {}
     for node in nodes:
         own = node.get("@id")
         if isinstance(own, str) and len(node) > len(by_id.get(own, ())):
-            by_id[own] = node  # the fullest of those that share it; the others only point at it
+            by_id[own] = node  # the fullest node with this id; the others only refer to it
     recipes: dict[int | str, Node] = {}
     for node in nodes:
         own = node.get("@id")
@@ -46,7 +45,7 @@ def find_recipe(documents: list[Any]) -> Found:
 
 
 def is_a(node: Node, kind: str) -> bool:
-    """Whether a node's `@type` (one, or one of several) is this one."""
+    """Whether a node's `@type`, or one of its types, is `kind`."""
     kinds = node.get("@type")
     return any(_short(each) == kind for each in (kinds if isinstance(kinds, list) else [kinds]))
 
@@ -57,7 +56,7 @@ def _short(word: Any) -> str:
 
 
 def _nodes(documents: list[Any]) -> Iterator[Node]:
-    """Every mapping, outer before inner, in the order of the file; keys without the vocabulary's address."""
+    """Every mapping, outer before inner, in file order; keys lose the vocabulary's address."""
     waiting: list[Any] = list(reversed(documents))
     seen = 0
     while waiting:

@@ -1,6 +1,6 @@
-"""An ingredient as a recipe writes it → as a plan does, with what is set aside as a remark. Pure.
+"""A recipe's ingredient → a plan's ingredient line, with the rest as a remark. Pure.
 
-What `quantities.parse_ingredient` cannot read is never dropped: it stands as `to taste`, with a remark that says so.
+What `quantities.parse_ingredient` cannot read is never dropped: it becomes `to taste`, with a remark that says so.
 """
 
 import re
@@ -30,8 +30,8 @@ LONGEST_LINE = 250
 _TAIL = re.compile(r"\s*\(([^()]*)\)\s*$")
 _LABEL = re.compile(r"\b(?:contains?|free[\s-]+(?:from|of)|\w+-free)\b", re.IGNORECASE)
 _FREE_FROM = re.compile(r",?\s+free[\s-]+(?:from|of)\b.*", re.IGNORECASE)
-_WARNING = re.compile(r"\b(?:may contain|contains?)\s+[^;,]+")  # kept in the line, where guests are matched with it
-# Words that say what is done with a food, or how it comes, and not what it is.
+_WARNING = re.compile(r"\b(?:may contain|contains?)\s+[^;,]+")  # stays in the line, where guests are checked against it
+# How a food is prepared or sold, not what it is.
 _PREPARED = re.compile(
     r"\b(?:chopped|sliced|diced|minced|peeled|grated|melted|softened|soft|beaten|crushed|finely|roughly|thinly|thickly|"
     r"coarsely|halved|quartered|cubed|cut|torn|shredded|mashed|smashed|drained|rinsed|washed|trimmed|deseeded|seeded|"
@@ -44,7 +44,7 @@ _PREPARED = re.compile(
 
 @dataclass(frozen=True)
 class Food:
-    """`line`: as `ingredients:` takes it. `remark`: what else the recipe says of it, or what is missing."""
+    """`line`: for `ingredients:`. `remark`: what else the recipe says, or what is missing."""
 
     line: str
     remark: str = ""
@@ -70,7 +70,7 @@ def food_of(text: str) -> Food:
 
 
 def _is_read(line: str) -> bool:
-    """Whether the plan's own reader takes it."""
+    """Whether the plan's own parser accepts it."""
     try:
         Ingredient.model_validate(parse_ingredient(line))
     except ValueError:
@@ -79,7 +79,7 @@ def _is_read(line: str) -> bool:
 
 
 def _figures(text: str) -> str:
-    """The text with its figures as a plan reads them: `1⁄2`, `⅗`, `two`, `3 or 4`, `1-1/2`, `1,500 g`, `2 dl`."""
+    """The text with figures a plan can read: `1⁄2`, `⅗`, `two`, `3 or 4`, `1-1/2`, `1,500 g`, `2 dl`."""
     text = "".join(_sign(sign) for sign in text.replace("\u2044", "/")).strip(" -•*·")
     text = " ".join(text.split())
     if match := _NUMBER_WORD.match(text):
@@ -92,7 +92,7 @@ def _figures(text: str) -> str:
 
 
 def _sign(sign: str) -> str:
-    """A one-sign fraction that a plan does not know, as `3/5`."""
+    """A fraction character that a plan does not know, as `3/5`."""
     if unicodedata.category(sign) != "No" or sign in "½⅓⅔¼¾⅛":
         return sign
     parts = unicodedata.normalize("NFKC", sign).split("\u2044")
@@ -100,12 +100,12 @@ def _sign(sign: str) -> str:
 
 
 def _without_tail(text: str) -> tuple[str, str]:
-    """Brackets at the end would name a section of the shop; what is done with the food is a remark, the rest stays."""
+    """Splits off remarks. Final brackets would be read as a shop section; preparation is a remark, the rest stays."""
     tails: list[str] = []
     while match := _TAIL.search(text):
         tails.insert(0, match[1].strip())
         text = text[: match.start()]
-    if (free := _FREE_FROM.search(text)) is not None and free.start():  # a recipe's word is no label's
+    if (free := _FREE_FROM.search(text)) is not None and free.start():  # a recipe's word is not a label's
         tails.insert(0, free[0].strip(" ,"))
         text = text[: free.start()]
     head, comma, after = text.partition(", ")

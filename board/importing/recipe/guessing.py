@@ -1,4 +1,4 @@
-"""Where a recipe's words seem to have a thing done, and how much of it needs hands. Guesses, to be confirmed. Pure."""
+"""Guesses from a recipe's words: where work is done and how much needs hands. The host confirms them. Pure."""
 
 import re
 from dataclasses import dataclass
@@ -7,10 +7,10 @@ from board.base import words
 from board.importing.recipe.heat import setting_in
 from board.importing.recipe.times import Length
 
-# Settings where a recipe gives none: common practice, no source.
+# Settings if a recipe gives none: common practice, no source.
 DEFAULT_SETTING = "180 C"
 GRILL_SETTING = "240 C"
-RUNS_BY_ITSELF_FROM = 12  # minutes: what simmers no longer is watched; ours
+RUNS_BY_ITSELF_FROM = 12  # minutes; a shorter simmer is watched throughout; ours
 _OVEN = re.compile(
     r"\b(?:bakes?|roasts?|slow-roast|par-?bake|(?:in|into|to) (?:the |a |your )?(?:\w+ )?oven)\b",
     re.IGNORECASE,
@@ -33,14 +33,14 @@ _OUT_OF_IT = re.compile(r"\b(?:from|out of|off) the (?:oven|fridge|refrigerator|
 _HEAT_THE_OVEN = re.compile(
     r"\b(?:pre-?heat|heat|turn on|switch on|set)\b[^.;]{0,40}\b(?:oven|grill|broiler)\b", re.IGNORECASE
 )
-# Hands on what runs by itself: common practice, no source.
+# Hands for work that runs by itself: common practice, no source.
 LOW_FLAME_HANDS = "3 min at the start, 1 min every 10 min, 1 min at the end"
 WAIT_HANDS = "1 min at the start"
 
 
 @dataclass(frozen=True)
 class Guess:
-    """`on` as a plan reads it. `said`: the words it comes from. `cooks`: something hot, so its core matters."""
+    """`where`: as a plan writes it. `said`: the words behind it. `cooks`: hot work, so the core matters."""
 
     where: str
     said: tuple[str, ...]
@@ -58,14 +58,14 @@ class Guess:
         return f"{said}; {words.RECIPE_NO_SETTING}" if self.bare else said
 
     def attended(self, minutes: int) -> str:
-        """Which part of it needs hands, where that is worth a guess."""
+        """The part that needs hands, for so many minutes of work; "" if not worth a guess."""
         if self.waits:
             return WAIT_HANDS
         return LOW_FLAME_HANDS if self.low_flame and minutes >= RUNS_BY_ITSELF_FROM else ""
 
 
 def place_of(text: str, length: Length | None, oven: tuple[str, str] | None) -> Guess | None:
-    """Where this is done; `oven`: the setting named before. None: at the worktop, with hands on it."""
+    """Where this is done; None: at the worktop, by hand. `oven`: the last setting named."""
     bare = _OUT_OF_IT.sub(" ", text)
     own = setting_in(text)
     if match := _OVEN.search(bare):
@@ -87,7 +87,7 @@ def place_of(text: str, length: Length | None, oven: tuple[str, str] | None) -> 
 
 
 def heats_the_oven(text: str) -> tuple[tuple[str, str] | None, str] | None:
-    """For `heat the oven to 180 C, then line a tin`: the setting, and what else is to be done. None for other words."""
+    """`heat the oven to 180 C, then line a tin` → the setting, and the rest of the work. None for other words."""
     match = _HEAT_THE_OVEN.search(text)
     if match is None or _OVEN.search(text[: match.start()]):
         return None

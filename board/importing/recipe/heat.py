@@ -1,7 +1,6 @@
-"""The oven's setting in a recipe's words: `180°C/160°C fan/gas 4`, `350 degrees`. Pure; English.
+"""The oven setting in a recipe's words: `180°C/160°C fan/gas 4`, `350 degrees`. Pure; English.
 
-Gas marks to °C: common practice, no source. A bare figure of degrees is taken as °F from 260 up: no home oven's °C
-goes there.
+Gas marks to °C: common practice, no source. A bare figure from 260 up is °F: no home oven reaches that in °C.
 """
 
 import re
@@ -17,7 +16,7 @@ _DEGREES = re.compile(
     re.IGNORECASE,
 )
 _GAS = re.compile(r"\bgas\s*(?:mark\s*)?(1/[24]|[½¼]|\d)(?!\d)", re.IGNORECASE)
-# From here on a figure speaks of the middle of the food, or of the fat, and not of the oven.
+# After these words a figure is the temperature of the food or fat, not of the oven.
 _OF_THE_FOOD = re.compile(
     r"\b(?:internal|core|thermometer|probe|reads?|reading|reach(?:es)?|registers?|"
     r"in the (?:thickest|middle|cent(?:re|er)))\b",
@@ -26,7 +25,7 @@ _OF_THE_FOOD = re.compile(
 
 
 def setting_in(text: str) -> tuple[str, str] | None:
-    """The setting as a plan reads it (`180 C`), and the words it stands in. The plain oven's goes before the fan's."""
+    """The setting as a plan writes it (`180 C`), and the words it came from. Plain oven before fan; None if absent."""
     found: dict[str, tuple[str, str]] = {}
     of_food = _OF_THE_FOOD.search(text)
     for match in _DEGREES.finditer(text[: of_food.start()] if of_food else text):

@@ -1,7 +1,7 @@
-"""A schema.org Recipe node → what a cook reads in it: name, yield, ingredients, instructions, times. Pure.
+"""A schema.org Recipe node → its name, yield, ingredients, instructions and times. Pure.
 
-Properties and their forms: https://schema.org/Recipe, /HowToSection, /HowToStep, /HowToDirection, /HowToTip,
-/ItemList, /ListItem, /Duration, /QuantitativeValue. What is not in one of their forms is left aside.
+Properties and their forms: https://schema.org/Recipe, /HowToSection, /HowToStep, /HowToDirection, /HowToTip, /ItemList,
+/ListItem, /Duration, /QuantitativeValue. Other forms are ignored.
 """
 
 import html
@@ -19,7 +19,7 @@ from board.plan.phrases.durations import parse_minutes
 MOST_STEPS, MOST_FOODS = 80, 150
 LONGEST_TEXT, LONGEST_LINE = 60_000, 2000
 DEEPEST = 12
-MOST_VISITS = 20_000  # of values in the instructions; references may multiply what a small file holds
+MOST_VISITS = 20_000  # values visited in the instructions; references can multiply a small file
 _TAG = re.compile(r"<(/?)([a-zA-Z][a-zA-Z0-9]*)\b[^<>]*>|<!--[^<>]*-->")
 _NEW_LINE = {"p", "br", "li", "ol", "ul", "div", "h1", "h2", "h3", "h4", "h5", "h6", "tr", "section"}
 _NOT_IN_YAML = re.compile("[^\t\n\x20-\x7e\x85\xa0-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")  # YAML 1.2.2, 5.1
@@ -35,7 +35,7 @@ _BARE_NUMBER = re.compile(r"(\d{1,3})(?:\s*(?:-|–|to)\s*\d{1,3})?(?:\.0+)?")
 
 @dataclass(frozen=True)
 class Instruction:
-    """One thing the recipe says to do. `minutes` where it has a time of its own; `section` the part it belongs to."""
+    """One thing to do. `minutes`: its own time, if given; `section`: the part it belongs to."""
 
     text: str
     minutes: int | None = None
@@ -44,7 +44,7 @@ class Instruction:
 
 @dataclass(frozen=True)
 class Recipe:
-    """`serves` None: the yield does not say for how many. Lengths in whole minutes, None where not given."""
+    """`serves` None: the yield does not say for how many. Times in whole minutes, None if not given."""
 
     name: str
     serves: int | None
@@ -59,7 +59,7 @@ class Recipe:
 
 
 def read_recipe(found: Found) -> Recipe:
-    """All its text is one line each, safe for a terminal and for YAML."""
+    """The recipe; each text is one line, safe for a terminal and for YAML."""
     node = found.recipe
     foods = [food for food in _texts(_first(node, "recipeIngredient", "ingredients", "supply")) if food]
     steps = list(_Reader(found.by_id).instructions(node.get("recipeInstructions")))
@@ -83,7 +83,7 @@ def _first(node: Node, *keys: str) -> Any:
 
 
 def clean(text: str) -> str:
-    """Without markup and entities (which pages often write twice), white space folded."""
+    """One line without markup or entities (pages often encode them twice); white space folded."""
     return one_line(_NOT_IN_YAML.sub(REPLACEMENT, _unmarked(text)), limit=LONGEST_LINE)
 
 
@@ -94,7 +94,7 @@ def _unmarked(text: str) -> str:
 
 
 def _text(value: Any, depth: int = 0) -> str:
-    """The words of a value: text, a number, `@value`, a node's text or name, the first of a list; else nothing."""
+    """The words of a value: text, a number, `@value`, a node's text or name, the first of a list; else ""."""
     if isinstance(value, str):
         return clean(value)
     if isinstance(value, int | float) and not isinstance(value, bool) and math.isfinite(value):
@@ -121,14 +121,15 @@ def _texts(value: Any) -> list[str]:
 
 
 def _serves(text: str) -> int | None:
-    """`Serves 4-6` → 4: the smaller figure, so that nobody is left hungry unnoticed. `12 muffins` feed nobody knows."""
+    """`Serves 4-6` → 4: the lower figure, so that nobody goes hungry. None for `12 muffins`: nobody knows how many they
+    feed."""
     match = _SERVES.search(text) or _BARE_NUMBER.fullmatch(text)
     count = int(next(group for group in match.groups() if group)) if match else 0
     return count if 1 <= count <= 500 else None
 
 
 def _minutes(value: Any) -> int | None:
-    """A duration, ISO 8601 or in words. None where there is none, where it is nothing, or cannot be read."""
+    """Minutes of a duration, ISO 8601 or in words; None if missing, zero or unreadable."""
     text = _text(value)
     if re.fullmatch(r"[pP][\dtTyYwWdDhHmMsS.,]+", text):
         text = text.upper()
@@ -139,7 +140,7 @@ def _minutes(value: Any) -> int | None:
 
 
 class _Reader:
-    """Goes through instructions, whatever they are nested in; a node met inside itself is not followed again."""
+    """Walks nested instructions; a node inside itself is not followed again."""
 
     def __init__(self, by_id: dict[str, Node]) -> None:
         self.by_id = by_id
@@ -182,7 +183,7 @@ class _Reader:
 
 
 def _in_order(value: Any) -> Any:
-    """By `position`, where every entry has one."""
+    """Sorted by `position`, if every entry has one."""
     if isinstance(value, list) and value and all(isinstance(each, dict) for each in value):
         positions = [_text(each.get("position")) for each in value]
         if all(position.isdecimal() and len(position) < 7 for position in positions):
@@ -192,7 +193,7 @@ def _in_order(value: Any) -> Any:
 
 
 def _lines(text: str, section: str, minutes: int | None) -> Iterator[Instruction]:
-    """Each line of a text is an instruction of its own; numbers before it say nothing."""
+    """Each line of a text is one instruction; leading numbers are dropped."""
     lines = [line for each in _unmarked(text).split("\n") if (line := _unnumbered(clean(each)))]
     for line in lines:
         yield Instruction(line, minutes if len(lines) == 1 else None, section)

@@ -1,4 +1,4 @@
-"""How long a recipe's words say something takes: `25–30 minutes`, `an hour and a half`. Pure; English."""
+"""Durations in a recipe's words: `25–30 minutes`, `an hour and a half`. Pure; English."""
 
 import math
 import re
@@ -40,7 +40,7 @@ _ASIDE = re.compile(r"\([^()]*\)")
 
 @dataclass(frozen=True)
 class Length:
-    """Low and high in minutes, and the words it was read from."""
+    """Low and high in minutes, and the words they came from."""
 
     low: int
     high: int
@@ -51,14 +51,14 @@ class Length:
         return math.ceil((self.low + self.high) / 2)
 
     def text(self) -> str:
-        """As `takes:` reads it."""
+        """As `takes:` is written."""
         if self.low == self.high:
             return short(self.low)
         return f"{self.low} to {short(self.high)}" if self.high < 60 else f"{short(self.low)} to {short(self.high)}"
 
 
 def length_in(text: str) -> Length | None:
-    """All lengths of time a sentence gives for what it says to do, added up. None where it gives none."""
+    """The sum of all durations a sentence gives for its work; None if it gives none."""
     spare = _ASIDE.sub(" ", text)
     if _STORED.search(spare):
         return None
@@ -81,7 +81,7 @@ def length_in(text: str) -> Length | None:
 
 
 def _is_ordinal(match: re.Match[str]) -> bool:
-    """`a second layer` is no length of time."""
+    """`a second layer` is no duration."""
     return match[4].lower() == "second" and match["low"].lower() in _WORDS
 
 

@@ -1,4 +1,4 @@
-"""What a host answers before a new plan is written, and how each answer is read. Pure: the day it is comes in."""
+"""What a host answers before a new plan is written, and how each answer is read. Pure: today is passed in."""
 
 import re
 from collections.abc import Callable
@@ -29,7 +29,7 @@ _ISO = re.compile(r"\d{4}-\d{2}-\d{2}")
 
 @dataclass(frozen=True)
 class Answers:
-    """All that is asked. `arrive` as HH:MM; `guests` without the host."""
+    """All answers. `arrive`: HH:MM; `guests`: without the host."""
 
     event: str
     date: date
@@ -42,7 +42,7 @@ class Answers:
 
 
 def readers(today: date) -> dict[str, Callable[[str], Any]]:
-    """How each answer is read, in the order of asking. Each raises ValueError with what is wrong, for the host."""
+    """The reader of each answer, in order of asking. Each raises ValueError, in words for the host."""
     return {
         "event": read_event,
         "date": lambda text: read_date(text, today),
@@ -53,7 +53,7 @@ def readers(today: date) -> dict[str, Callable[[str], Any]]:
 
 
 def defaults(today: date, zone: str | None) -> dict[str, str]:
-    """What is taken where nothing is answered; the zone is left out where the machine does not tell it."""
+    """The answers assumed; no zone if the machine does not know it."""
     found = {
         "event": words.NEW_EVENT,
         "date": (today + relativedelta(days=1, weekday=SA)).isoformat(),
@@ -67,7 +67,7 @@ def defaults(today: date, zone: str | None) -> dict[str, str]:
 
 
 def read_event(text: str) -> str:
-    """A name on one line, safe to show."""
+    """A name on one line, safe to show. Raises ValueError."""
     name = one_line(text)
     if not name or len(name) > LONGEST_NAME:
         raise ValueError(words.new_no_name(LONGEST_NAME))
@@ -75,7 +75,8 @@ def read_event(text: str) -> str:
 
 
 def read_date(text: str, today: date) -> date:
-    """`sat`, `5 Dec`, `2026-12-05`, `today`; without a year the next such day. `5/12` reads two ways, and is none."""
+    """`sat`, `5 Dec`, `2026-12-05`, `today`; without a year, the next such day. Raises ValueError; also for the
+    ambiguous `5/12`."""
     given = one_line(text)
     folded = given.lower()
     if folded in ("today", "tomorrow"):
@@ -107,7 +108,7 @@ def _near(day: date, today: date, given: str) -> date:
 
 
 def read_arrival(text: str) -> str:
-    """`18:30`, `6:30 pm`; a bare hour is none."""
+    """`18:30`, `6:30 pm` → HH:MM. Raises ValueError, also for a bare hour."""
     clock = parse_clock(one_line(text))
     if not FIRST_ARRIVAL <= clock <= LAST_ARRIVAL:
         raise ValueError(words.new_arrive_outside(clock, FIRST_ARRIVAL, LAST_ARRIVAL))

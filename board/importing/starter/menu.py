@@ -1,23 +1,23 @@
-"""Placeholder courses for a new plan, of our own invention: plain vegetable dishes that need what the kitchen has.
+"""Placeholder courses for a new plan, our own: plain vegetable dishes that fit the kitchen. Pure.
 
-Amounts and lengths are common practice, no source. `n` is how many eat; lengths of handwork grow with them.
+Amounts and durations are common practice, no source. `n`: how many eat; handwork grows with them.
 """
 
 from dataclasses import dataclass
 
-TABLE_SIZE = 10  # eaters for whom the lengths below are meant
+TABLE_SIZE = 10  # eaters that the durations below are for
 
 
 @dataclass(frozen=True)
 class Setting:
-    """How many eat, and what there is to cook with."""
+    """How many eat, and the cooking equipment."""
 
     n: int
     ovens: int
     rings: int
 
     def handwork(self, low: int, likely: int, high: int) -> str:
-        """`takes` for work that grows with the table."""
+        """`takes` for work that grows with the number of eaters; minutes."""
         figures = (max(1, round(minutes * max(1.0, self.n / TABLE_SIZE))) for minutes in (low, likely, high))
         return " to ".join(str(figure) for figure in figures) + " min"
 
@@ -26,15 +26,15 @@ class Setting:
         return f"{grams} g" if grams < 1000 else f"{grams / 1000:g} kg"
 
     def pieces(self, every: int) -> int:
-        """One for so many eaters."""
+        """One per `every` eaters, rounded up."""
         return max(1, -(-self.n // every))
 
 
 @dataclass(frozen=True)
 class Course:
-    """A course to be: its name, `eaten in`, its further keys, and its dishes as lines of YAML.
+    """A course to write: its name, `eaten in`, other keys, and its dishes as YAML lines.
 
-    `spoils`: what is left of it wants the cold, so a job puts it there.
+    `spoils`: its leftovers need chilling, so a job does that.
     """
 
     name: str
@@ -45,7 +45,7 @@ class Course:
 
 
 def courses(count: int, place: Setting) -> list[Course]:
-    """One to seven courses in the order they are served."""
+    """One to seven courses, in serving order."""
     chosen = [
         ["Main"],
         ["Main", "Sweet"],
@@ -63,7 +63,7 @@ def courses(count: int, place: Setting) -> list[Course]:
 
 
 def _nibbles(at: Setting) -> Course:
-    """Nothing in it wants the cold: it stands out as long as the guests do."""
+    """Nothing in it needs chilling: it stands out for as long as guests do."""
     return Course("Nibbles", "20 to 25 to 30 min", f"""\
 - dish: Radishes and olives
   for: {at.n}

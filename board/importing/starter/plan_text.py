@@ -1,4 +1,4 @@
-"""Answers → the text of a plan with comments, sound as it stands. Pure."""
+"""Answers → the text of a valid plan, with comments. Pure."""
 
 import textwrap
 from collections.abc import Iterator
@@ -9,15 +9,15 @@ from board.importing.starter.menu import Course, Setting, courses
 from board.plan.edit.yaml_text import scalar
 from board.plan.phrases.when import clock_of, minute_of
 
-# Hours and courses of a plan to begin with, for the host to change: ours.
-WORK_BEFORE_MINUTES = 8 * 60  # on the day
+# Hours and course times of a new plan, for the host to change: ours.
+WORK_BEFORE_MINUTES = 8 * 60  # on the day of the event
 EARLIEST_WORK = "07:00"
-FIRST_STANDING, FIRST_SEATED, BETWEEN = 25, 35, 45  # minutes after the guests arrive; between two courses
+FIRST_STANDING, FIRST_SEATED, BETWEEN = 25, 35, 45  # minutes after the guests arrive; between courses
 AFTER_LAST_MINUTES = 75
 
 
 def plan_text(answers: Answers) -> str:
-    """YAML that reads as a plan, whatever the event is called."""
+    """YAML that is a valid plan, whatever the event is called."""
     eaters = answers.guests + 1
     menu = courses(answers.courses, Setting(eaters, answers.ovens, answers.rings))
     first = minute_of(answers.arrive) + (FIRST_STANDING if menu[0].keys else FIRST_SEATED)
