@@ -1,6 +1,6 @@
-"""Amounts of one food in several units: joined where that can be told, else side by side. Pure.
+"""Adds up amounts of one food: converted to one kind where possible, otherwise side by side. Pure.
 
-A kind is what amounts can be added up in: `g`, `ml`, `each` (pieces), or a unit that only counts itself (`bunch`).
+A kind is what amounts add up in: `g`, `ml`, `each` (pieces), or a unit that only counts itself (`bunch`).
 """
 
 from collections.abc import Iterable
@@ -14,14 +14,14 @@ GRAMS, MILLILITRES, EACH = "g", "ml", "each"
 
 @dataclass(frozen=True, slots=True)
 class Amount:
-    """So much, low and high, of a kind; both None: some, without a figure (`to taste`, then the kind's name)."""
+    """Low and high of a kind; both None: some, without a figure (`to taste` is then the kind)."""
 
     kind: str
     low: float | None
     high: float | None
 
     def __add__(self, other: "Amount") -> "Amount":
-        """Raises ValueError for amounts of different kinds."""
+        """Raises ValueError if the kinds differ."""
         if self.kind != other.kind:
             raise ValueError(f"{self.kind} and {other.kind} are not added up")
         if self.low is None or self.high is None or other.low is None or other.high is None:
@@ -30,21 +30,21 @@ class Amount:
 
 
 def standard_of(units: str | None) -> Standard:
-    """Which cups and spoons a plan means: exact ones where it is shown in US measures, else the rounded table."""
+    """The plan's cups and spoons: exact for US measures, otherwise the rounded table."""
     return EXACT if units == "us" else ROUNDED
 
 
 @dataclass(frozen=True, slots=True)
 class Measure:
-    """Turns amounts of one food into as few kinds as can be told, by one standard of cups and spoons."""
+    """Converts amounts of one food to as few kinds as possible, by one standard of cups and spoons."""
 
     food: str
     standard: Standard
-    by_weight: bool  # volumes are weighed
-    by_piece: bool  # weights are counted
+    by_weight: bool  # weigh volumes
+    by_piece: bool  # count weights as pieces
 
     def amount(self, low: float | None, high: float | None, unit: str) -> Amount:
-        """`unit` as a plan writes it; `` for pieces."""
+        """`unit` as in a plan; "" for pieces."""
         if low is None or high is None:
             return Amount(unit or EACH, None, None)
         kind, factor = self._kind(unit)
@@ -71,8 +71,8 @@ class Measure:
 
 
 def measure_for(food: str, units: Iterable[str], standard: Standard) -> Measure:
-    """The measure that joins these units of a food: volumes are weighed only beside weights, weights counted only
-    beside pieces, and only where a table says what the food weighs."""
+    """The measure that joins these units of a food. Volumes become weights only beside weights, weights become pieces
+    only beside pieces, and only if a table has the food's weight."""
     units = set(units)
     weighed = any(grams(1, unit) is not None for unit in units)
     poured = any(cups(1, unit) is not None for unit in units)
@@ -82,7 +82,7 @@ def measure_for(food: str, units: Iterable[str], standard: Standard) -> Measure:
 
 
 def total(amounts: Iterable[Amount]) -> tuple[Amount, ...]:
-    """One amount a kind, in the order they first come."""
+    """One amount per kind, in order of first appearance."""
     found: dict[str, Amount] = {}
     for amount in amounts:
         found[amount.kind] = found[amount.kind] + amount if amount.kind in found else amount

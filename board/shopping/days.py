@@ -1,4 +1,4 @@
-"""On which day each item is bought: as early as it keeps, before it is wanted, when its shop is open. Pure."""
+"""The day to buy each item: as early as it keeps, before it is needed, when its shop is open. Pure."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -15,17 +15,17 @@ from board.plan.resolve.hours import day_of
 from board.plan.resolve.trips import Trip, trips
 from board.shopping.items import Item
 
-NOON = 12  # o'clock; what is wanted earlier in the day is bought the day before; common practice, no source
-ON_THE_EVE = ("flower", "cut flower", "bouquet")  # they stand a night in water; common practice, no source
-LOOK_BACK_DAYS = 7  # an open day is looked for so far back; ours
+NOON = 12  # o'clock; what is needed earlier is bought the day before; common practice, no source
+ON_THE_EVE = ("flower", "cut flower", "bouquet")  # stand overnight in water; common practice, no source
+LOOK_BACK_DAYS = 7  # days to search back for an open shop; ours
 
 Doubt = Literal["no trip before", "keeps too short", "shop shut"]
 
 
 @dataclass(frozen=True, slots=True)
 class Bought:
-    """An item with its day. `trip` None: a day proposed. `day` None: no trip serves it. `doubt`: what is not as it
-    should be."""
+    """An item and its day. `trip` None: a proposed day. `day` None: no trip suits. `doubt`: what is wrong, if
+    anything."""
 
     item: Item
     keep: RawKeep
@@ -35,14 +35,14 @@ class Bought:
 
 
 def buying_days(plan: Plan, items: Sequence[Item]) -> tuple[Bought, ...]:
-    """Each item's day, in their order: one of the plan's trips, or where it has none, the fewest days that do."""
+    """Each item's day, in order: one of the plan's trips; without trips, as few days as possible."""
     if plan.shopping:
         return tuple(_on_a_trip(plan, item, trips(plan)) for item in items)
     return _on_few_days(plan, items)
 
 
 def _on_a_trip(plan: Plan, item: Item, all_trips: Sequence[Trip]) -> Bought:
-    """The first trip from which it keeps until it is last begun; else the last before it is first wanted."""
+    """The first trip after which it keeps until last begun; else the last trip before it is first needed."""
     keep = raw_keep(item.food, item.section)
     first, last = _first(item), _local(plan, max(need.first for need in item.needs)).date()
     early = [trip for trip in all_trips if trip.end <= first]
@@ -56,7 +56,7 @@ def _on_a_trip(plan: Plan, item: Item, all_trips: Sequence[Trip]) -> Bought:
 
 
 def _on_few_days(plan: Plan, items: Sequence[Item]) -> tuple[Bought, ...]:
-    """Every item's days are a stretch; taking the earliest last day again and again needs the fewest days."""
+    """Each item has an interval of days. Always taking the earliest deadline gives the fewest days."""
     keeps = [raw_keep(item.food, item.section) for item in items]
     windows = [_window(plan, item, keep) for item, keep in zip(items, keeps, strict=True)]
     found: dict[int, Bought] = {}
@@ -72,7 +72,7 @@ def _on_few_days(plan: Plan, items: Sequence[Item]) -> tuple[Bought, ...]:
 
 
 def _window(plan: Plan, item: Item, keep: RawKeep) -> tuple[date, date, Doubt | None]:
-    """The first and last day an item can be bought, the last one a day its shop is open."""
+    """The first and last possible day; the shop is open on the last."""
     first = _local(plan, _first(item))
     begun_last = _local(plan, max(need.first for need in item.needs)).date()
     on_the_day = first.hour >= NOON and item.key not in ON_THE_EVE
@@ -94,7 +94,7 @@ def _local(plan: Plan, at: datetime) -> datetime:
 
 
 def _hours(plan: Plan, section: str) -> OpenHours | None:
-    """When the shop of a section is open; None where the plan does not say."""
+    """Opening hours of a section's shop; None if the plan does not say."""
     named = {same_food(name): hours for name, hours in plan.shops.items()}
     return named.get(same_food(section)) if section else None
 

@@ -1,4 +1,4 @@
-"""How much there must be to drink, from guests, hours and courses. Pure; figures stand in `kitchen/drinks.py`."""
+"""How much to drink, from guests, hours and courses. Pure; the figures are in `facts/drinks.py`."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -29,7 +29,7 @@ GLASSES_A_BOTTLE = {"wine": WINE_GLASSES_A_BOTTLE, "sparkling": FLUTES_A_BOTTLE}
 
 @dataclass(frozen=True, slots=True)
 class Table:
-    """Who is there, how long, and over how many courses. `drinkers`: who may be offered alcohol."""
+    """Who is there, for how many hours and courses. `drinkers`: who may be offered alcohol."""
 
     guests: int
     drinkers: int
@@ -38,14 +38,14 @@ class Table:
     courses: int
 
     def people(self, drink: str) -> int:
-        """Who a drink is for: alcohol for the drinkers, coffee for the grown-up, all else for everybody."""
+        """Who a drink is for: alcohol for drinkers, coffee for adults, the rest for everyone."""
         if drink in ALCOHOL:
             return self.drinkers
         return self.guests - self.children if drink == "coffee" else self.guests
 
     def usual(self, drink: str, *, alcohol: bool) -> float:
-        """Of the usual rate's unit. Soft drinks: for those who drink no alcohol (where there is `alcohol`; else for
-        all) by the hour, and a glass for everybody else, since somebody always drives."""
+        """In the unit of the usual rate. Soft drinks: by the hour for those who drink no alcohol (for everyone if no
+        `alcohol` is served), plus a glass for each drinker, since somebody always drives."""
         rate = USUAL[drink]
         if drink != "soft drinks" or not alcohol:
             return servings(rate, self.people(drink), self.hours, self.courses)
@@ -53,7 +53,7 @@ class Table:
 
 
 def table_of(file: PlanFile) -> Table:
-    """From the plan; the evening ends when its last course is eaten."""
+    """From the plan; the evening ends when the last course is eaten."""
     plan = file.plan
     children = min(plan.drinks.children if plan.drinks else 0, plan.guest_count)
     sober = sum(g.count for g in plan.guests if any(diet in NO_ALCOHOL for diet in g.diets))
@@ -64,7 +64,7 @@ def table_of(file: PlanFile) -> Table:
 
 
 def drinks_for_all(file: PlanFile) -> Iterator[Ingredient]:
-    """A line for each drink the plan asks to be reckoned, in whole bottles, litres, kilograms or grams."""
+    """A line per drink the plan wants calculated, in whole bottles, litres, kilograms or grams."""
     drinks = file.plan.drinks
     if drinks is None:
         return
@@ -89,7 +89,7 @@ def drinks_for_all(file: PlanFile) -> Iterator[Ingredient]:
 
 
 def in_the_shop(drink: str, rate: Rate, taken: float) -> tuple[float, str]:
-    """Glasses, cups and the like → what is bought: bottles of wine, beer and sparkling, litres, grams of coffee."""
+    """Glasses, cups and so on → what is bought: bottles of wine, beer and sparkling, litres, grams of coffee."""
     if drink in GLASSES_A_BOTTLE and rate.unit == "glass":
         return float(whole_bottles(taken, GLASSES_A_BOTTLE[drink])), "bottle"
     if drink in GLASSES_A_BOTTLE and rate.unit == "l":
@@ -107,14 +107,14 @@ def in_the_shop(drink: str, rate: Rate, taken: float) -> tuple[float, str]:
 
 
 def pairing_line(pairing: Pairing) -> Ingredient:
-    """What is poured with a course as something to buy."""
+    """A course's drink as something to buy."""
     bottles = float(pairing.bottles)
     return Ingredient(food=pairing.drink, low=bottles, high=bottles, unit="bottle", section=SECTION)
 
 
 @dataclass(frozen=True, slots=True)
 class Strength:
-    """What a drink of a course holds: US standard drinks in all its bottles (NIAAA), by its own label's figure."""
+    """The alcohol in a course's drink: US standard drinks in all its bottles (NIAAA), by the label's percentage."""
 
     drink: str
     bottles: int
@@ -123,7 +123,7 @@ class Strength:
 
 
 def strengths(file: PlanFile) -> tuple[Strength, ...]:
-    """For each drink whose strength the plan gives."""
+    """One for each drink whose strength the plan gives."""
     return tuple(
         Strength(p.drink, p.bottles, p.percent, standard_drinks(p.bottles * p.bottle_millilitres, p.percent))
         for course in file.plan.courses

@@ -1,4 +1,4 @@
-"""The list of provisions: what to buy, by day and by section of the shop, and what is in the house. Pure."""
+"""The shopping list: what to buy, by day and shop section, and what is in the house. Pure."""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
@@ -16,7 +16,7 @@ from board.shopping.needs import Grown, Need, grown, needs
 
 @dataclass(frozen=True, slots=True)
 class Section:
-    """One section of the shop; no name: the plan gives none."""
+    """One section of the shop; "" if the plan names none."""
 
     name: str
     bought: tuple[Bought, ...]
@@ -24,7 +24,7 @@ class Section:
 
 @dataclass(frozen=True, slots=True)
 class Errand:
-    """One day's buying. `trip` None: a day proposed; `day` None: what no trip of the plan serves."""
+    """One day's shopping. `trip` None: a proposed day. `day` None: items that no trip of the plan suits."""
 
     day: date | None
     trip: Trip | None
@@ -33,8 +33,8 @@ class Errand:
 
 @dataclass(frozen=True, slots=True)
 class Provisions:
-    """All that is needed. `costs`: hundredths by the money's sign; `unpriced`: items to buy without a price;
-    `drinks`: who the drinks are reckoned for, None where the plan does not ask for it."""
+    """Everything needed. `costs`: hundredths by currency sign; `unpriced`: items to buy without a price; `drinks`: who
+    the drinks are calculated for, None if the plan does not ask."""
 
     event: str
     guests: int
@@ -55,7 +55,7 @@ class Provisions:
 
 
 def provisions(file: PlanFile, sheet: RunSheet, house: Sequence[InTheHouse]) -> Provisions:
-    """The list. `house`: what the plan says is there, and what its pantry files hold."""
+    """The list. `house`: what the plan and its pantry files say is there."""
     plan = file.plan
     needed = needs(file, sheet)
     all_items = items(plan, needed, house)
@@ -81,9 +81,9 @@ def provisions(file: PlanFile, sheet: RunSheet, house: Sequence[InTheHouse]) -> 
 
 
 def _errands(bought: Sequence[Bought]) -> tuple[Errand, ...]:
-    """By day and trip, what has no trip last; sections in the order they first come in the plan."""
+    """By day and trip, items without a day last; sections in plan order."""
     order = list(dict.fromkeys(each.item.section for each in bought))
-    order.sort(key=lambda name: not name)  # what has no section comes last
+    order.sort(key=lambda name: not name)  # no section: last
     groups: dict[tuple[date | None, Trip | None], list[Bought]] = {}
     for each in bought:
         groups.setdefault((each.day, each.trip), []).append(each)

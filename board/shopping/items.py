@@ -1,4 +1,4 @@
-"""One item of the list: what all dishes need of a food, less what is in the house, in packs, at its price. Pure."""
+"""One food on the list: what all dishes need, minus what is in the house, in packs, priced. Pure."""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
@@ -15,7 +15,7 @@ FROM_THE_TAP = ("water", "tap water", "cold water", "boiling water", "warm water
 
 @dataclass(frozen=True, slots=True)
 class Packs:
-    """So many packs of a size, and what is left over of them, in the part's kind. `label`: the size as written."""
+    """A number of packs, and what is left over, in the part's kind. `label`: the size as written."""
 
     count: int
     size: float
@@ -25,8 +25,8 @@ class Packs:
 
 @dataclass(frozen=True, slots=True)
 class Part:
-    """One kind of amount of an item. `least`: for the hand, whole things where whole ones are needed. `have`: what is
-    in the house. `short`: what is then missing; 0: nothing, None: some, without a figure. `cost` in hundredths."""
+    """One kind of amount of an item. `least`: `need` with counted things whole. `have`: in the house. `short`: what is
+    missing; 0: nothing; None: some, without a figure. `cost`: hundredths."""
 
     need: Amount
     least: Amount
@@ -37,7 +37,7 @@ class Part:
 
     @property
     def bought(self) -> float | None:
-        """How much is bought; whole things where they are counted."""
+        """The amount bought; counted things are whole."""
         if self.packs is not None:
             return self.packs.count * self.packs.size
         if self.short is None or self.need.kind in (GRAMS, MILLILITRES):
@@ -47,7 +47,7 @@ class Part:
 
 @dataclass(frozen=True, slots=True)
 class Item:
-    """One food. `units`: as they are written for it. `sign`: of the money its price is in."""
+    """One food. `units`: as written for it. `sign`: the currency of its price."""
 
     key: str
     food: str
@@ -58,7 +58,7 @@ class Item:
     sign: str = ""
     priced: bool = False
     tap: bool = False
-    unlike: tuple[Amount, ...] = ()  # in the house, in units that cannot be set against what is needed
+    unlike: tuple[Amount, ...] = ()  # in the house, in units that cannot be compared with the need
 
     @property
     def is_short(self) -> bool:
@@ -66,13 +66,13 @@ class Item:
 
     @property
     def cost(self) -> int | None:
-        """Hundredths; None where nothing of it is priced."""
+        """Hundredths; None if no part has a price."""
         costs = [part.cost for part in self.parts if part.cost is not None]
         return sum(costs) if costs else None
 
 
 def items(plan: Plan, needs: Sequence[Need], house: Sequence[InTheHouse]) -> tuple[Item, ...]:
-    """Every food of the needs once, in the order it first comes. `house`: what is there, files read already."""
+    """Each needed food once, in order of first appearance. `house`: what is there, pantry files included."""
     by_key: dict[str, list[Need]] = {}
     for need in needs:
         by_key.setdefault(need.key, []).append(need)
@@ -144,7 +144,7 @@ def _part(
 
 
 def _packs(kind: str, short: float, measure: Measure, pack: Pack | None) -> Packs | None:
-    """Whole packs that hold what is short; None where they cannot be set against it."""
+    """Enough whole packs for what is short; None if the units do not compare."""
     if pack is None or not short:
         return None
     size = measure.amount(pack.amount, pack.amount, pack.unit)
@@ -155,7 +155,7 @@ def _packs(kind: str, short: float, measure: Measure, pack: Pack | None) -> Pack
 
 
 def _cost(part: Part, measure: Measure, price: Price | None) -> int | None:
-    """Hundredths for what is bought, half a hundredth rounded up; None where the price says nothing of it."""
+    """Hundredths for what is bought, halves rounded up; None if the price does not apply."""
     bought = part.bought
     if price is None or bought is None:
         return None

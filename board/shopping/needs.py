@@ -1,4 +1,4 @@
-"""What a plan needs, dish by dish and job by job: one need for every line its host wrote. Pure."""
+"""What a plan needs, by dish and job: one need for every line the host wrote. Pure."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -17,7 +17,7 @@ from board.shopping.drinks import drinks_for_all, pairing_line
 
 @dataclass(frozen=True, slots=True)
 class Need:
-    """One line of a dish or job. `key`: what it is joined with others by; `first`: when it is first wanted, in UTC."""
+    """One line of a dish or job. `key`: joins it with other lines; `first`: when it is first needed, UTC."""
 
     key: str
     scaled: Scaled
@@ -31,7 +31,7 @@ class Need:
 
 @dataclass(frozen=True, slots=True)
 class Grown:
-    """A dish made for more or fewer than it is written for. `times`: its times and pots must be looked at."""
+    """A dish scaled up or down. `times`: its times and pots need a look."""
 
     dish: str
     written_for: int
@@ -40,7 +40,7 @@ class Grown:
 
 
 def needs(file: PlanFile, sheet: RunSheet) -> tuple[Need, ...]:
-    """Every line, in the order of the plan."""
+    """Every line, in plan order."""
     return tuple(_needs(file, sheet))
 
 
@@ -63,7 +63,7 @@ def _needs(file: PlanFile, sheet: RunSheet) -> Iterator[Need]:
 
 
 def _poured(file: PlanFile, sheet: RunSheet) -> Iterator[Need]:
-    """What stands with a course; wanted when it is chilled or opened, else when the course is served."""
+    """Drinks poured with courses, needed when chilled or opened, otherwise when the course is served."""
     starts = {slot.id: slot.start for slot in sheet.slots}
     by_loc: dict[Loc, datetime] = {}
     for id_, task in file.filled.tasks.items():
@@ -76,7 +76,7 @@ def _poured(file: PlanFile, sheet: RunSheet) -> Iterator[Need]:
 
 
 def grown(file: PlanFile) -> tuple[Grown, ...]:
-    """The dishes that are not made as written."""
+    """The dishes not made as written."""
     plan = file.plan
     found = []
     for course in plan.courses:

@@ -1,4 +1,4 @@
-"""Each item in words: how much to buy, of what, and what else is worth knowing. For paper and for ticking. Pure."""
+"""Each item in words: how much to buy, of what, and notes. For paper and the tick list. Pure."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -17,7 +17,7 @@ from board.shopping.shown import amount_words, by_hand_words
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """One line. `amount` and `food` in words, unsafe for a terminal as they are; `cost` empty where it has none."""
+    """One line. `amount` and `food`: words, not yet safe for a terminal; `cost`: "" if none."""
 
     key: str
     amount: str
@@ -28,7 +28,7 @@ class Row:
 
 
 def errand_title(errand: Errand, zone: str) -> str:
-    """The day, with the trip's times; or that no trip serves it."""
+    """The day with the trip's times, or that no trip suits."""
     if errand.day is None:
         return words.PROVISIONS_NO_TRIP
     if errand.trip is None:
@@ -57,7 +57,7 @@ def row_in_house(item: Item, units: str | None) -> Row:
 
 
 def grown_rows(found: Provisions) -> Iterator[tuple[str, tuple[str, ...]]]:
-    """Each dish that is not made as written, with its amounts as they are now measured."""
+    """Each scaled dish, with its amounts as now measured."""
     for dish in found.grown:
         made = words.number(dish.written_for * dish.factor)
         title = words.dish_grown(dish.dish, dish.written_for, made, words.number(dish.factor))
@@ -66,7 +66,7 @@ def grown_rows(found: Provisions) -> Iterator[tuple[str, tuple[str, ...]]]:
 
 
 def proposed_days(found: Provisions) -> tuple[date, ...]:
-    """Days that stand in the list without a trip of the plan's."""
+    """Days on the list that are no trip of the plan."""
     return tuple(e.day for e in found.errands if e.day is not None and e.trip is None)
 
 

@@ -1,6 +1,6 @@
-"""Amounts as they are read in a shop and measured by hand: units to suit, rounded beside the exact figure. Pure.
+"""Amounts as read in a shop and measured by hand: suitable units, rounded beside exact figures. Pure.
 
-A rounded figure is for the eye and the hand; nothing is reckoned from it.
+A rounded figure is for people only; nothing is calculated from it.
 """
 
 import math
@@ -14,12 +14,12 @@ from board.shopping.amounts import MILLILITRES as BY_MILLILITRES
 _FRACTIONS = {0.25: "¼", 1 / 3: "⅓", 0.5: "½", 2 / 3: "⅔", 0.75: "¾"}
 _MANY = {"bunch": "bunches", "pinch": "pinches", "fl oz": "fl oz", "tbsp": "tbsp", "tsp": "tsp"}
 _SYMBOLS = {*GRAMS, *METRIC_MILLILITRES}
-# What a hand can weigh or pour, by the display unit; grams and millilitres by their size.
+# Steps a hand can weigh or pour, by display unit; g and ml steps depend on the amount.
 _STEPS = {"kg": 0.05, "l": 0.05, "cl": 1.0, "oz": 0.5, "lb": 0.25, "cup": 0.25, "fl oz": 0.5, "tbsp": 0.5, "tsp": 0.25}
 
 
 def amount_words(amount: Amount, units: str | None, written: Collection[str]) -> str:
-    """`1.2 kg`, `2–3 tbsp`, `4`, `to taste`. `units`: the plan's; `written`: units its host wrote for this food."""
+    """`1.2 kg`, `2–3 tbsp`, `4`, `to taste`. `units`: the plan's; `written`: the host's units for this food."""
     if amount.low is None or amount.high is None:
         return amount.kind
     unit, factor = _unit_for(amount.kind, amount.high, units, written)
@@ -29,7 +29,7 @@ def amount_words(amount: Amount, units: str | None, written: Collection[str]) ->
 
 
 def by_hand_words(kind: str, amount: float, units: str | None, written: Collection[str]) -> tuple[str, str]:
-    """An amount rounded up to what a hand measures, and the exact one; empty where they are the same."""
+    """The amount rounded up to a hand measure, and the exact one, or "" if they are equal."""
     unit, factor = _unit_for(kind, amount, units, written)
     exact = amount / factor
     rounded = hand_round(exact, unit)
@@ -39,7 +39,7 @@ def by_hand_words(kind: str, amount: float, units: str | None, written: Collecti
 
 
 def hand_round(amount: float, unit: str) -> float:
-    """Rounded up to the unit's step; a hair above a step is that step. Things counted: the next whole number."""
+    """Rounded up to the unit's step, ignoring float error. Counted things: the next whole number."""
     step = _STEPS.get(unit, 1.0)
     if unit in ("g", "ml"):
         step = next((s for below, s in ((20, 1.0), (200, 5.0), (2000, 10.0)) if amount < below), 50.0)
@@ -47,7 +47,7 @@ def hand_round(amount: float, unit: str) -> float:
 
 
 def _unit_for(kind: str, size: float, units: str | None, written: Collection[str]) -> tuple[str, float]:
-    """A unit to show a kind in, and how many of the kind it holds."""
+    """The display unit for a kind, and how many of the kind it holds."""
     if kind not in (BY_GRAMS, BY_MILLILITRES):
         return ("" if kind == EACH else kind), 1.0
     if kind == BY_GRAMS:
@@ -62,14 +62,14 @@ def _unit_for(kind: str, size: float, units: str | None, written: Collection[str
     if units is None and alone in known:
         unit = metric if alone in ("g", "kg", "ml", "l") else alone
     elif units == "metric" and alone in ("tbsp", "tsp"):
-        unit = alone  # spoons are measured in every kitchen
+        unit = alone  # every kitchen measures in spoons
     else:
         unit = us if units == "us" else metric
     return unit, known[unit]
 
 
 def _figure(value: float, unit: str) -> str:
-    """Up to four digits; fractions where they are read more easily than decimals."""
+    """Up to four digits; fractions if easier to read than decimals."""
     whole = math.floor(value + 1e-9)
     if unit not in _SYMBOLS:
         for share, sign in _FRACTIONS.items():

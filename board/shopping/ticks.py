@@ -1,4 +1,4 @@
-"""What was ticked: by food, with the amount it was ticked as, so that a changed amount shows. Pure."""
+"""What was ticked: by food, with its amount then, so that a changed amount shows. Pure."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass, field
@@ -10,7 +10,7 @@ from board.shopping.rows import errand_title, row_to_buy
 
 @dataclass(frozen=True, slots=True)
 class Tickable:
-    """One food to tick: `key` names it, `amount` is what its tick is for. Foreign text, unsafe as it is."""
+    """One food to tick: `key` identifies it, `amount` is what the tick covers. Foreign text, not yet safe to show."""
 
     key: str
     amount: str
@@ -21,16 +21,16 @@ class Tickable:
 
 @dataclass
 class Ticks:
-    """Food → the amount it was ticked as. Foods that are on the list no more stay."""
+    """Food → the amount it was ticked at. Foods no longer on the list stay."""
 
     kept: dict[str, str] = field(default_factory=dict)
 
     def is_ticked(self, food: Tickable) -> bool:
-        """Ticked, and for this very amount."""
+        """Whether it is ticked at this very amount."""
         return self.kept.get(food.key) == food.amount
 
     def ticked_as(self, food: Tickable) -> str | None:
-        """The amount it was ticked as, where that has changed since."""
+        """The amount it was ticked at, if that has changed since."""
         before = self.kept.get(food.key)
         return before if before is not None and before != food.amount else None
 
