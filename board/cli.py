@@ -167,6 +167,7 @@ def _afterwards(command: _Command) -> None:
     lessons.add_argument("--take", type=_chosen, metavar="WHICH", help=words.OPTIONS["take-lessons"])
     lessons.add_argument("--book", action="store_true", help=words.OPTIONS["book"])
     lessons.add_argument("--into-book", action="store_true", help=words.OPTIONS["into-book"])
+    lessons.add_argument("--from-book", action="store_true", help=words.OPTIONS["from-book"])
     lessons.add_argument("--no-effect", action="store_true", help=words.OPTIONS["no-effect"])
     lessons.add_argument("--each", action="store_true", help=words.OPTIONS["each"])
     lessons.add_argument("--limit", type=_seconds, metavar="SECONDS", help=words.OPTIONS["limit"])

@@ -18,11 +18,13 @@ from board.files.paths import logs_folder
 from board.files.plans import plan_in, read_text, write_plan
 from board.learning.book import Added, Book, into_book
 from board.learning.changes import Lesson, Lessons, history_lines, lessons_for
+from board.learning.from_book import written_from_book
 from board.learning.notes import Note
 from board.log.disk import write_next_free
 from board.plan.edit.edits import AddHistory, AddNotes, CannotEdit, Edit, Together, apply_all
 from board.plan.load import PlanFile
 from board.plan.places import Loc
+from board.plan.snag import Snag
 from board.review.observe import PastEvening, observe
 
 
@@ -128,14 +130,40 @@ def take(learning: Learning, taken: Chosen) -> tuple[list[str], Path]:
         refuse_stopped(file)
     except Trouble as trouble:
         raise Trouble(words.lessons_stop(str(trouble)), trouble.code) from None
-    copy = _backup(learning.path, date)
+    return _rewritten(learning.path, learning.text, text, date)
+
+
+@dataclass(frozen=True)
+class FromBook:
+    """What the cook's book wrote into a plan: figures in words, lines changed, the copy beside it; what is missing."""
+
+    told: tuple[str, ...]
+    lines: list[str]
+    copy: Path | None
+    missing: tuple[Snag, ...]
+
+
+def write_from_book(path: Path) -> FromBook:
+    """Writes the book's figures where the plan says `as in the book`, with a copy beside it. Raises Trouble."""
+    text, book = read_text(path), the_book()[0]
+    date = WallClock().now().date().isoformat()
+    found = written_from_book(text, one_line(path), book, date)
+    if isinstance(found, list):
+        raise Trouble("\n".join(snag.render() for snag in found), code=2)
+    lines, copy = _rewritten(path, text, found.text, date) if found.told else ([], None)
+    return FromBook(found.told, lines, copy, found.missing)
+
+
+def _rewritten(path: Path, old: str, new: str, date: str) -> tuple[list[str], Path]:
+    """Writes a plan, with a copy of how it was beside it; the lines that changed, and the copy. Raises Trouble."""
+    copy = _backup(path, date)
     try:
-        write_plan(learning.path, learning.text, text)
+        write_plan(path, old, new)
     except Trouble:
         with suppress(OSError):
             copy.unlink()
         raise
-    lines = difflib.unified_diff(learning.text.splitlines(), text.splitlines(), lineterm="", n=0)
+    lines = difflib.unified_diff(old.splitlines(), new.splitlines(), lineterm="", n=0)
     return [line for line in lines if line[:1] in "+-" and line[:3] not in ("+++", "---")], copy
 
 

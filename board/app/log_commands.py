@@ -3,6 +3,7 @@
 import argparse
 import json
 import sys
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from board.app.terminal import tell, working
@@ -46,8 +47,11 @@ def lessons(arguments: argparse.Namespace) -> int:
 
     if arguments.book:
         return _book(arguments)
-    if arguments.plan is None or (arguments.into_book and arguments.take is not None):
+    wanted = (arguments.into_book, arguments.from_book, arguments.take is not None)
+    if arguments.plan is None or sum(wanted) > 1:
         raise Trouble(words.BOOK_NEEDS_PLAN if arguments.plan is None else words.BOOK_OR_PLAN, ExitCode.USAGE)
+    if arguments.from_book:
+        return _from_book(arguments.plan)
 
     from board.app.learning import add_to_book, all_evenings, chosen, learn_from, read_evenings, take
     from board.base.plain import one_line
@@ -104,6 +108,25 @@ def _taken_up(learning: "Learning", limit: float | None) -> int:
     return ExitCode.STOP
 
 
+def _from_book(plan: Path) -> int:
+    from board.app.learning import write_from_book
+    from board.base.plain import one_line
+    from board.output.tables import console
+    from board.output.ways import print_taken
+
+    found = write_from_book(plan)
+    for each in found.told:
+        print(one_line(each))
+    if found.copy is not None:
+        print_taken(found.lines, str(plan), console())
+        print(words.backup_lies_at(one_line(found.copy)))
+    elif not found.missing:
+        print(words.NOTHING_FROM_BOOK)
+    for snag in found.missing:
+        tell(snag.render())
+    return ExitCode.STOP if found.missing else ExitCode.DONE
+
+
 def _book(arguments: argparse.Namespace) -> int:
     from board.app.learning import the_book
     from board.base.errors import Trouble
@@ -111,7 +134,7 @@ def _book(arguments: argparse.Namespace) -> int:
     from board.output.book import book_form, print_book
     from board.output.tables import console
 
-    if arguments.plan is not None or arguments.take is not None or arguments.into_book:
+    if arguments.plan is not None or arguments.take is not None or arguments.into_book or arguments.from_book:
         raise Trouble(words.BOOK_ALONE, ExitCode.USAGE)
     book, path = the_book()
     if arguments.json:

@@ -8,8 +8,9 @@ from typing import TYPE_CHECKING
 from board.base import words
 from board.base.errors import Trouble
 from board.base.plain import one_line
+from board.base.plan_digest import digest_of
 from board.files.paths import cache
-from board.files.plans import digest_in, read_plan_file, read_text
+from board.files.plans import read_plan_file, read_text
 from board.sheet.run_sheet import RunSheet
 
 if TYPE_CHECKING:
@@ -27,7 +28,7 @@ def sheet_of(
     A sheet that is not proved, for want of the time it was given, is not kept.
     """
     store = cache()
-    digest = plan.digest if plan is not None else digest_in(read_text(path))
+    digest = plan.digest if plan is not None else digest_of(read_text(path))
     if not fresh and (sheet := store.get(digest)) is not None:
         return sheet
     sheet = _work_out(plan if plan is not None else read_plan_file(path), limit)

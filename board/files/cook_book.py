@@ -1,6 +1,5 @@
-"""Where the cook's book stands: one file in the user's data folder, read for plans that speak of it, written whole."""
+"""Where the cook's book stands: one file in the user's data folder, written whole."""
 
-import hashlib
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
@@ -8,11 +7,9 @@ from typing import TYPE_CHECKING
 
 from board.base import words
 from board.base.plain import one_line
-from board.base.plan_digest import digest_of, speaks_of_book
 
 if TYPE_CHECKING:
     from board.learning.book import Book
-    from board.plan.resolve.from_book import BookFigures
 
 LARGEST_BYTES = 16_000_000
 LOCK_SECONDS = 5
@@ -30,23 +27,6 @@ def book_file() -> Path:
     from platformdirs import user_data_path  # only where a book is asked for
 
     return user_data_path("platecall") / "book.yaml"
-
-
-def plan_digest(text: str) -> str:
-    """The digest of a plan's text, with the book in it where the plan speaks of it. Raises BookTrouble."""
-    data = _bytes(book_file()) if speaks_of_book(text) else None
-    return digest_of(text, _digest(data) if data is not None else "")
-
-
-def figures_for(text: str) -> "BookFigures | None":
-    """What a plan may take from the book; None where it speaks of none, and where there is none. Raises BookTrouble."""
-    if not speaks_of_book(text):
-        return None
-    from board.learning.book import book_figures
-
-    path = book_file()
-    data = _bytes(path)
-    return None if data is None else book_figures(_book_in(data, path), _digest(data))
 
 
 def read_book_file(path: Path) -> "Book":
@@ -133,10 +113,6 @@ def _bytes(path: Path) -> bytes | None:
         return None
     except OSError as wrong:
         raise BookTrouble(words.cannot_read(shown, _why(wrong))) from None
-
-
-def _digest(data: bytes) -> str:
-    return hashlib.sha256(data).hexdigest()
 
 
 def _why(wrong: Exception) -> str:

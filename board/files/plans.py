@@ -10,7 +10,6 @@ from typing import TYPE_CHECKING
 from board.base import words
 from board.base.errors import Trouble
 from board.base.plain import one_line
-from board.files.cook_book import BookTrouble, figures_for, plan_digest
 
 if TYPE_CHECKING:
     from board.plan.load import PlanFile
@@ -101,20 +100,8 @@ def plan_in(text: str, path: Path) -> "PlanFile":
 
     if text.startswith(_LOG_BEGINS):
         raise Trouble(words.log_for_plan(one_line(path)), code=2)
-    try:
-        book = figures_for(text)
-    except BookTrouble as wrong:
-        raise Trouble(str(wrong), code=2 if wrong.broken else 1) from None
-    found = read_plan(text, one_line(path), book)
+    found = read_plan(text, one_line(path))
     if isinstance(found, list):
         snags = [snag.render() for snag in found]
         raise Trouble("\n".join([*snags, words.snag_count(len(snags)), words.MORE_MAY_SHOW]), code=2)
     return found
-
-
-def digest_in(text: str) -> str:
-    """What names the sheet of a plan's text: with what the cook's book says where the plan asks it. Raises Trouble."""
-    try:
-        return plan_digest(text)
-    except BookTrouble as wrong:
-        raise Trouble(str(wrong), code=2 if wrong.broken else 1) from None

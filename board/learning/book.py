@@ -14,9 +14,6 @@ from board.learning.figures import median
 from board.learning.learn import Estimate, estimate, prior
 from board.learning.ovens import DEFAULTS, Rate, Way, oven_prior, share_of_turn, way_of
 from board.plan.load import PlanFile
-from board.plan.phrases.durations import Spread
-from board.plan.phrases.stations import HeatRate
-from board.plan.resolve.from_book import BookFigure, BookFigures, OvenFigure
 from board.plan.resolve.known_again import first_word, name_key
 from board.review.kinds import Kind
 from board.review.observe import PastEvening
@@ -133,14 +130,6 @@ def ovens_in(book: Book) -> list[Learned]:
     return found
 
 
-def book_figures(book: Book, digest: str) -> BookFigures:
-    """What a plan may take from the book. `digest`: of the book's bytes."""
-    steps = {(each.name, each.where): _figure(each) for each in steps_in(book)}
-    kinds = {(each.name, each.where): _figure(each) for each in kinds_in(book)}
-    ovens = {(each.name, each.where): _oven_figure(each) for each in ovens_in(book)}
-    return BookFigures(steps, kinds, ovens, digest)
-
-
 def _by_kind(book: Book) -> dict[Kind, list[tuple[Seen, ...]]]:
     """What was seen of each kind of work, step by step; work without a word is of no kind."""
     found: dict[Kind, list[tuple[Seen, ...]]] = defaultdict(list)
@@ -160,16 +149,6 @@ def _learned(name: str, where: str, seen: Iterable[Seen]) -> Learned:
     if found.evenings < FEW:
         lasts = Lasts(lasts.likely, lasts.likely, lasts.likely)
     return Learned(name, where, lasts, found, marks)
-
-
-def _figure(learned: Learned) -> BookFigure:
-    lasts = learned.lasts
-    return BookFigure(Spread(low=lasts.low, likely=lasts.likely, high=lasts.high), learned.marks)
-
-
-def _oven_figure(learned: Learned) -> OvenFigure:
-    rate = next(rate for way, rate in RATES.items() if way == learned.where)
-    return OvenFigure(HeatRate(minutes=learned.lasts.likely, start=rate.start, end=rate.end), learned.marks)
 
 
 def _marks(seen: Iterable[Seen]) -> frozenset[str]:

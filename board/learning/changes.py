@@ -88,9 +88,7 @@ def lessons_for(file: PlanFile, evenings: Iterable[PastEvening]) -> Lessons:
     lived = [evening for evening in every.values() if not evening.rehearsal]
     figures, sittings, rates = _figures(file), _sittings(file), _rates(file)
     history = file.plan.history
-    known_ovens = {
-        key: marks_of(history, oven_label(*key)) | _marks_in_book(file, ("kitchen", "ovens", *key)) for key in rates
-    }
+    known_ovens = {key: marks_of(history, oven_label(*key)) for key in rates}
     ovens = learn_ovens(rates, lived, known_ovens)
     found = _lengths(file, figures, lived)
     # Guests over one course lean on guests over the others, and on no work of the cook's.
@@ -130,10 +128,16 @@ def history_lines(date: str, taken: Sequence[Lesson], lessons: Lessons, notes: S
     """
     rest: list[Lesson | Note] = [lesson for lesson in lessons.lessons if lesson not in taken]
     rest += [note for note in lessons.notes if note not in notes]
-    names = [ALL] if not rest else [f"'{lesson.name}'" for lesson in taken]
-    evenings = [f"{evening.date} [{evening.mark}]" for evening in lessons.fresh]
+    evenings = [(evening.date, evening.mark) for evening in lessons.fresh]
+    return history_of(date, [lesson.name for lesson in taken] if rest else None, evenings)
+
+
+def history_of(date: str, names: Sequence[str] | None, evenings: Sequence[tuple[str, str]]) -> tuple[str, ...]:
+    """Lines for a plan's history: the day, the figures learned (None: all), and the evenings by date and mark."""
+    said = [ALL] if names is None else [f"'{name}'" for name in names]
+    when = [f"{day} [{mark}]" for day, mark in evenings]
     return tuple(
-        f"{date}: {', '.join(what)}; from {', '.join(when)}" for what in _by(8, names) for when in _by(40, evenings)
+        f"{date}: {', '.join(what)}; from {', '.join(those)}" for what in _by(8, said) for those in _by(40, when)
     )
 
 
@@ -158,11 +162,6 @@ def taught(sheet: RunSheet, taken: Sequence[Lesson]) -> RunSheet:
             slots = [_sat_longer(slot, course, learned.likely) for slot in slots]
     courses = tuple(msgspec.structs.replace(c, eaten=sits[c.name] or c.eaten) for c in sheet.courses)
     return msgspec.structs.replace(sheet, slots=tuple(slots), courses=courses)
-
-
-def _marks_in_book(file: PlanFile, loc: Loc) -> frozenset[str]:
-    """The evenings behind a figure the plan takes from the cook's book; they are in it, and not learned again."""
-    return file.from_book.get(loc, frozenset())
 
 
 def _came(file: PlanFile, evenings: Sequence[PastEvening]) -> dict[str, tuple[int, int]]:
@@ -224,10 +223,7 @@ def _sittings(file: PlanFile) -> dict[Key, _Figure]:
 
 
 def _lengths(file: PlanFile, figures: dict[Key, _Figure], evenings: Sequence[PastEvening]) -> list[Lesson | None]:
-    known = {
-        key: marks_of(file.plan.history, figure.name) | _marks_in_book(file, (*figure.loc, figure.word))
-        for key, figure in figures.items()
-    }
+    known = {key: marks_of(file.plan.history, figure.name) for key, figure in figures.items()}
     learned = learn({key: figure.lasts for key, figure in figures.items()}, evenings, known)
     return [_step(figures[key], key, learned[key]) for key in figures if key in learned]
 

@@ -16,7 +16,7 @@ FINDINGS = {
     "plan 12": "steps that wait for one another in a ring",
     "plan 13": "courses out of their order",
     "plan 14": "a rest in the switched-off oven without its bake",
-    "plan 15": "something the cook's book does not know",
+    "plan 15": "a figure that the cook's book is to give, and has not yet",
     "plan 16": "a step called like something the program adds itself",
     "book 1": "the cook's book is not YAML that can be read",
     "book 2": "not a cook's book, or one of a newer program",
@@ -81,5 +81,4 @@ FINDINGS = {
     "table 4": "pieces that are not among what the house has",
     "table 5": "a guest with no seat, or with several",
     "unsure 1": "a guess that nobody has confirmed",
-    "unsure 2": "a length known by its kind of work alone",
 }

@@ -1,8 +1,8 @@
 """Plan text → Plan with the place of each part, or everything wrong with it at once. Pure: reads no files."""
 
 import copy
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field, replace
+from collections.abc import Iterator
+from dataclasses import dataclass
 from types import UnionType
 from typing import Annotated, Any, Union, get_args, get_origin
 
@@ -26,7 +26,7 @@ from board.plan.phrases.seats import Seat
 from board.plan.phrases.tableware import Pieces
 from board.plan.places import START_FROM, Loc, Places, read_yaml, unknown
 from board.plan.resolve.assume import Filled, fill
-from board.plan.resolve.from_book import BookFigures, asked_of_book, put, stand_ins, taken_from
+from board.plan.resolve.from_book import EXAMPLES, asked_of_book, put, stand_ins
 from board.plan.resolve.links import link
 from board.plan.resolve.seating import seat_problems
 from board.plan.resolve.served import misnamed
@@ -54,46 +54,34 @@ _A_WHAT: dict[type[BaseModel], str] = {
 
 @dataclass(frozen=True)
 class PlanFile:
-    """A valid plan with its defaults filled in, and where each part is in the file.
-
-    `from_book`: path of each figure taken from the cook's book → marks of the evenings behind it. `of_kind`: a snag for
-    each duration that the book knows only by its kind of work.
-    """
+    """A valid plan with its defaults filled in, and where each part is in the file."""
 
     plan: Plan
     filled: Filled
     places: Places
     digest: str
-    book: BookFigures | None = None
-    from_book: Mapping[Loc, frozenset[str]] = field(default_factory=dict)
-    of_kind: tuple[Snag, ...] = ()
 
 
-def read_plan(text: str, name: str, book: BookFigures | None = None) -> PlanFile | list[Snag]:
-    """The plan, or all snags that make it unusable, heaviest first. Raises nothing.
-
-    `book`: figures the plan may take from the cook's book.
-    """
+def read_plan(text: str, name: str) -> PlanFile | list[Snag]:
+    """The plan, or all snags that make it unusable, heaviest first. Raises nothing."""
     raw, places, snags = read_yaml(text, name)
     if raw is None and snags:
         return snags
     if not isinstance(raw, dict):
         return [Snag("plan 2", Weight.STOP, "this is not a plan: it has no keys", START_FROM, places.at(1, 1))]
-    asked = asked_of_book(raw)
-    raw = put(raw, stand_ins(asked)) if asked else raw
+    if asked := asked_of_book(raw):
+        snags += [_not_written(loc, places) for loc in asked]
+        raw = put(raw, stand_ins(asked))
     found = _read(raw, places, snags)
     if isinstance(found, list):
         return in_order(list(dict.fromkeys(found)))
-    digest = digest_of(text, book.digest if book is not None else "")
-    if not asked:
-        return PlanFile(*found, places, digest, book)
-    taken = taken_from(book, asked, found[1], places)
-    again = _read(put(raw, taken.texts), places, taken.snags)
-    if isinstance(again, list):
-        return in_order(list(dict.fromkeys(again)))
-    plan, filled = again
-    filled = replace(filled, assumed=(*filled.assumed, *taken.lines))
-    return PlanFile(plan, filled, places, digest, book, taken.marks, taken.of_kind)
+    return PlanFile(*found, places, digest_of(text))
+
+
+def _not_written(loc: Loc, places: Places) -> Snag:
+    message = f"`{loc[-1]}` waits for a figure of the cook's book"
+    mend = f"`platecall lessons PLAN --from-book` writes it here; or write one, for example `{EXAMPLES[str(loc[-1])]}`."
+    return Snag("plan 15", Weight.STOP, message, mend, places.of(loc))
 
 
 def _read(raw: dict[str, Any], places: Places, snags: list[Snag]) -> tuple[Plan, Filled] | list[Snag]:

@@ -8,8 +8,9 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from board.base.errors import Trouble
+from board.base.plan_digest import digest_of
 from board.files.paths import cache
-from board.files.plans import digest_in, read_text
+from board.files.plans import read_text
 from board.sheet.changed import Changed, changed
 from board.sheet.run_sheet import RunSheet
 
@@ -43,7 +44,7 @@ class PlanWatcher:
             return None
         self._stamp = stamp
         try:
-            digest = digest_in(read_text(self.path))
+            digest = digest_of(read_text(self.path))
         except Trouble:
             return self._tell("", Changed(usable=False))
         if digest == self._known:

@@ -11,13 +11,10 @@ from board.app.sessions import first_moment
 from board.app.timetables import sheet_of
 from board.base.clock import StoppedClock
 from board.base.exits import ExitCode
-from board.files.plans import read_plan_file
 from board.log.write import RunLog
 from board.rehearsal.draw import Night, draw_night
 from board.rehearsal.player import play_night
-from board.session.plan_watcher import PlanWatcher
-from board.session.replan.client import Anew
-from board.session.session import open_evening, unlogged_evening
+from board.session.session import open_evening
 from tests.whole.conftest import Run
 from tests.whole.test_lessons_command import PLAN, live
 
@@ -30,13 +27,13 @@ BAKED = PLAN.replace("where: stovetop, 1 ring", "where: oven at 175 C")
 SLOW = 24  # minutes from cold to 175 °C; the usual oven takes 15
 
 
-def slow_evening(folder: Path, day: int) -> tuple[Path, Path]:
+def slow_evening(folder: Path, day: int, minutes: int = SLOW) -> tuple[Path, Path]:
     """A plan that says nothing of its oven, and the log of an evening on which that heated slowly."""
     plan, log = folder / f"supper-{day}.yaml", folder / f"evening-{day}.jsonl"
     plan.write_text(BAKED.replace("2026-11-28", f"2026-11-{day}"), encoding="utf-8")
     sheet = sheet_of(plan)
     lasts = dict(draw_night(sheet, "calm", 1).lasts)
-    lasts |= {slot.id: timedelta(minutes=SLOW) for slot in sheet.slots if slot.kind == "heat"}
+    lasts |= {slot.id: timedelta(minutes=minutes) for slot in sheet.slots if slot.kind == "heat"}
     clock, kept = StoppedClock(first_moment(sheet, None)), RunLog(log)
     list(play_night(open_evening(sheet, clock, kept, rehearsal=False), clock, Night(lasts)))
     kept.close()
@@ -75,19 +72,35 @@ def test_an_evening_is_added_once_and_shown(run: Run, plan: Path, book: Path, tm
     assert plan.read_text(encoding="utf-8") == PLAN
 
 
-def test_a_new_plan_takes_its_lengths_from_the_book_and_check_says_so(
-    run: Run, plan: Path, book: Path, tmp_path: Path
-) -> None:
+def test_a_new_plan_takes_its_lengths_from_the_book(run: Run, plan: Path, book: Path, tmp_path: Path) -> None:
     new = tmp_path / "pears.yaml"
     new.write_text(NEW_PLAN, encoding="utf-8")
     refused, _, why = run("check", str(new))
     run("lessons", str(plan), str(live(plan, tmp_path / "evening.jsonl")), "--into-book")
-    code, out, _ = run("check", str(new))
+    code, out, _ = run("lessons", str(new), "--from-book")
+    checked, _, _ = run("check", str(new))
+    again, nothing, _ = run("lessons", str(new), "--from-book")
+    written = new.read_text(encoding="utf-8")
 
     assert refused == ExitCode.STOP
-    assert "pears.yaml:18:20: plan 15: there is no cook's book yet" in why
-    assert code == ExitCode.DONE
-    assert "takes 45 min, as in the book, from 1 evening: simmer the soup" in out
+    assert "pears.yaml:18:20: plan 15: `takes` waits for a figure of the cook's book" in why
+    assert (code, checked, again) == (ExitCode.DONE,) * 3
+    assert "simmer the soup: 45 min, from 1 evening" in out
+    assert "takes: 45 min" in written
+    assert "'simmer the soup'; from 2026-11-28 [" in written
+    assert NEW_PLAN in [each.read_text(encoding="utf-8") for each in tmp_path.glob("pears.yaml.bak-*")]
+    assert "Nothing in the plan says `as in the book`." in nothing
+
+
+def test_without_a_book_nothing_is_written_and_what_is_missing_is_told(run: Run, book: Path, tmp_path: Path) -> None:
+    new = tmp_path / "pears.yaml"
+    new.write_text(NEW_PLAN, encoding="utf-8")
+    code, _, err = run("lessons", str(new), "--from-book")
+
+    assert code == ExitCode.STOP
+    assert "the book knows neither 'simmer the soup' nor other work of its kind" in err
+    assert new.read_text(encoding="utf-8") == NEW_PLAN
+    assert list(tmp_path.glob("*.bak-*")) == []
 
 
 def test_an_ovens_rate_goes_from_three_evenings_through_the_book_into_a_new_plan_and_is_mended_there(
@@ -96,28 +109,22 @@ def test_an_ovens_rate_goes_from_three_evenings_through_the_book_into_a_new_plan
     new = tmp_path / "tart.yaml"
     ovens = "kitchen:\n  ovens:\n    Oven: {heats: as in the book}\ncourses:"
     new.write_text(BAKED.replace("courses:", ovens), encoding="utf-8")
-    refused, _, why = run("check", str(new))
+    other = tmp_path / "other.yaml"
+    other.write_text(new.read_text(encoding="utf-8").replace("Oven:", "range:"), encoding="utf-8")
     for day in (10, 14, 21):
         plan, log = slow_evening(tmp_path, day)
         run("lessons", str(plan), str(log), "--into-book")
-    code, out, _ = run("check", str(new))
-    before = sheet_of(new).digest
-    book.write_text(book.read_text(encoding="utf-8").replace(f" {SLOW}", f" {SLOW + 6}"), encoding="utf-8")
-    _, changed, _ = run("check", str(new))
-    other = tmp_path / "other.yaml"
-    other.write_text(new.read_text(encoding="utf-8").replace("Oven:", "range:"), encoding="utf-8")
-    unknown, _, which = run("check", str(other))
-    _, later = slow_evening(tmp_path, 28)
+    code, _, _ = run("lessons", str(new), "--from-book")
+    written = new.read_text(encoding="utf-8")
+    unknown, _, which = run("lessons", str(other), "--from-book")
+    _, later = slow_evening(tmp_path, 28, SLOW + 6)
     taken, said, _ = run("lessons", str(new), str(later), "--take", "all")
     book.write_text(book.read_text(encoding="utf-8").replace("way: heats", "way: heat"), encoding="utf-8")
-    broken = run("check", str(other))
+    broken = run("lessons", str(other), "--from-book")
 
-    assert refused == unknown == ExitCode.STOP
-    assert "tart.yaml:10:19: plan 15: there is no cook's book yet to take this rate from" in why
     assert code == ExitCode.DONE
-    assert f"heats {SLOW} min to 175 C, as in the book, from 3 evenings: Oven" in " ".join(out.split())
-    assert f"heats {SLOW + 6} min to 175 C, as in the book" in " ".join(changed.split())
-    assert before != sheet_of(new).digest
+    assert f"    Oven: {{heats: {SLOW} min to 175 C}}\n" in written
+    assert unknown == ExitCode.STOP
     assert (
         "other.yaml:10:20: plan 15: the book does not know how fast 'range' heats; the oven it knows is 'oven'" in which
     )
@@ -125,26 +132,8 @@ def test_an_ovens_rate_goes_from_three_evenings_through_the_book_into_a_new_plan
     assert "book.yaml:" in broken[2]
     assert "'heat' is nothing an oven does" in broken[2]
     assert taken == ExitCode.DONE
-    assert "- Oven: {heats: as in the book}" in said
-    assert "    Oven: {heats: 27 min to 175 C}\n" in new.read_text(encoding="utf-8")  # √(30 · 24) = 26.8
-
-
-def test_a_changed_book_never_shows_an_old_sheet(run: Run, plan: Path, book: Path, tmp_path: Path) -> None:
-    new = tmp_path / "pears.yaml"
-    new.write_text(NEW_PLAN, encoding="utf-8")
-    run("lessons", str(plan), str(live(plan, tmp_path / "evening.jsonl")), "--into-book")
-    before = sheet_of(new)
-    text = book.read_text(encoding="utf-8")
-    book.write_text(text.replace(" 45", " 50"), encoding="utf-8")
-    after = sheet_of(new)
-
-    def simmers(sheet: object) -> float:
-        slot = next(s for s in sheet.slots if s.name == "simmer the soup")  # type: ignore[attr-defined]
-        return (slot.end - slot.start).total_seconds() / 60
-
-    assert text != book.read_text(encoding="utf-8")
-    assert (simmers(before), simmers(after)) == (45, 50)
-    assert before.digest != after.digest == read_plan_file(new).digest
+    assert f"- Oven: {{heats: {SLOW} min to 175 C}}" in said
+    assert "    Oven: {heats: 27 min to 175 C}\n" in new.read_text(encoding="utf-8")  # √(24 · 30) = 26.8
 
 
 def test_a_broken_book_is_one_message_and_stays_as_it_is(run: Run, plan: Path, book: Path, tmp_path: Path) -> None:
@@ -155,7 +144,11 @@ def test_a_broken_book_is_one_message_and_stays_as_it_is(run: Run, plan: Path, b
     new = tmp_path / "pears.yaml"
     new.write_text(NEW_PLAN, encoding="utf-8")
 
-    for words in (("lessons", "--book"), ("lessons", str(plan), str(log), "--into-book"), ("check", str(new))):
+    for words in (
+        ("lessons", "--book"),
+        ("lessons", str(plan), str(log), "--into-book"),
+        ("lessons", str(new), "--from-book"),
+    ):
         code, out, err = run(*words)
         assert (code, out) == (ExitCode.STOP, "")
         assert "the cook's book cannot be read; it is left as it is" in err
@@ -200,33 +193,16 @@ def test_a_disk_that_fails_midway_leaves_the_book_as_it_was(
 
 @pytest.mark.parametrize(
     "words",
-    [("lessons",), ("lessons", "p.yaml", "--book"), ("lessons", "p.yaml", "--into-book", "--take", "all")],
+    [
+        ("lessons",),
+        ("lessons", "p.yaml", "--book"),
+        ("lessons", "p.yaml", "--into-book", "--take", "all"),
+        ("lessons", "p.yaml", "--from-book", "--into-book"),
+        ("lessons", "--from-book"),
+    ],
 )
 def test_what_does_not_go_together_is_refused(run: Run, words: tuple[str, ...]) -> None:
     code, _, err = run(*words)
 
     assert code == ExitCode.USAGE
     assert len(err.splitlines()) == 1
-
-
-def test_a_running_evening_of_such_a_plan_is_still_known_as_its_plans(
-    run: Run, plan: Path, book: Path, tmp_path: Path
-) -> None:
-    """The eye on the plan's file, and the process that works the rest out anew, read the book too."""
-    new = tmp_path / "pears.yaml"
-    new.write_text(NEW_PLAN, encoding="utf-8")
-    run("lessons", str(plan), str(live(plan, tmp_path / "evening.jsonl")), "--into-book")
-    sheet = sheet_of(new)
-    eye = PlanWatcher(new, sheet, sheet.digest)
-    new.write_text(NEW_PLAN + "\n", encoding="utf-8")
-    new.write_text(NEW_PLAN, encoding="utf-8")
-    os.utime(new, (1, 1))
-    evening = unlogged_evening(sheet, StoppedClock(first_moment(sheet, None)))
-    anew = Anew(new, sheet.digest)
-    anew.ask(evening.told, evening.now())
-    answer = anew.answers.get(timeout=60)
-    anew.close()
-
-    assert (eye.look(), eye.busy) == (None, False)
-    assert answer is not None
-    assert answer.digest == sheet.digest

@@ -8,11 +8,12 @@ BOOK_KIND, BOOK_OVEN, BOOK_WAY = "kind of work", "oven", "how"
 BOOK_EMPTY = "Nothing in it yet: `platecall lessons PLAN LOG --into-book` adds what an evening showed."
 BOOK_BROKEN = "the cook's book cannot be read; it is left as it is"
 BOOK_NEEDS_PLAN = "lessons needs a plan, or --book to show the cook's book"
-BOOK_ALONE = "--book shows the cook's book alone; leave out the plan, --take and --into-book"
-BOOK_OR_PLAN = "--take writes into the plan, --into-book into the cook's book; ask for one at a time"
+BOOK_ALONE = "--book shows the cook's book alone; leave out the plan and the options that write"
+BOOK_OR_PLAN = "--take and --from-book write into the plan, --into-book into the cook's book; ask for one at a time"
+NOTHING_FROM_BOOK = "Nothing in the plan says `as in the book`."
 BOOK_USE = (
-    "In a plan a step takes its length from here with `takes: as in the book`, an oven its rate with "
-    "`heats: as in the book`."
+    "Write `takes: as in the book` at a step of a plan, or `heats: as in the book` at an oven; then "
+    "`platecall lessons PLAN --from-book` writes the figures there."
 )
 
 

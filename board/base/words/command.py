@@ -86,6 +86,7 @@ OPTIONS = {
     "take-lessons": "write these lessons into the plan file, all or by number (1,3); comments and layout stay",
     "book": "show the cook's book: how long work takes you, and your ovens, over all plans; no plan is needed",
     "into-book": "add what these evenings showed to the cook's book; no evening counts twice",
+    "from-book": "write the cook's book's figures where the plan says `as in the book`, with a copy of it beside",
     "each": "work out every lesson that matters by itself, not only the five worst; takes a few seconds each",
     "no-effect": "leave out what the lessons bring; the timetable is then not worked out anew",
     "csv": "print every event as a row of a table",

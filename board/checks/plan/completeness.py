@@ -78,7 +78,7 @@ def guesses_are_confirmed(file: PlanFile) -> list[Snag]:
         work = task.work
         for key in dict.fromkeys(work.guessed) if isinstance(work, Step) else ():
             loc = (*task.node.loc, key)
-            message = f"{task.node.name}: `{key}` was guessed from a recipe's words, and is not confirmed"
+            message = f"{task.node.name}: `{key}` was guessed, and is not confirmed"
             mend = f"Mend the line if need be, then take `{key}` out of `guessed`."
             if loc not in file.places.keys:
                 loc = (*task.node.loc, "guessed")
@@ -86,8 +86,3 @@ def guesses_are_confirmed(file: PlanFile) -> list[Snag]:
                 mend = f"Take `{key}` out of `guessed`, or write the line."
             found.append(Snag("unsure 1", Weight.MIND, message, mend, file.places.of(loc, key=True)))
     return found
-
-
-def lengths_of_a_kind_are_minded(file: PlanFile) -> list[Snag]:
-    """unsure 2: a length as in the cook's book, which knows no more than the kind of work. One snag a length."""
-    return list(file.of_kind)

@@ -30,7 +30,6 @@ CHECKS: tuple[Check, ...] = (
     completeness.fridge_room_is_given,
     completeness.names_are_not_the_programs_own,
     completeness.guesses_are_confirmed,
-    completeness.lengths_of_a_kind_are_minded,
     cooking.what_is_cooked_gets_hot_enough,
     cooking.raw_food_is_cooked,
     cooking.what_is_cooked_rests,

@@ -26,8 +26,7 @@ class Edit(ABC):
 
     def made(self, text: str, file: PlanFile) -> tuple[str, PlanFile] | CannotEdit:
         """The same, with the plan the new text holds."""
-        book = file.book.digest if file.book is not None else ""
-        if file.digest not in (digest_of(text, book), digest_of(text.removeprefix(BYTE_ORDER_MARK), book)):
+        if file.digest not in (digest_of(text), digest_of(text.removeprefix(BYTE_ORDER_MARK))):
             return CannotEdit(words.EDIT_OTHER_TEXT)
         changes = self.changes(file, data_of(text))
         if isinstance(changes, CannotEdit):
@@ -35,7 +34,7 @@ class Edit(ABC):
         new = edit(text, changes)
         if isinstance(new, CannotEdit):
             return new
-        found = read_plan(new, file.places.name, file.book)
+        found = read_plan(new, file.places.name)
         return (new, found) if isinstance(found, PlanFile) else CannotEdit(words.edit_would_spoil(found[0].message))
 
 

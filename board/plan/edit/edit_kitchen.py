@@ -5,7 +5,6 @@ from dataclasses import dataclass
 from typing import Any
 
 from board.base import words
-from board.base.plan_digest import is_as_in_book
 from board.plan.edit.edit import Edit
 from board.plan.edit.save import CannotEdit, Change, Put
 from board.plan.load import PlanFile
@@ -32,19 +31,12 @@ class AddOven(Edit):
             return CannotEdit(words.edit_no_oven_name(self.name))
         said = data.get("kitchen", {}).get("ovens")
         if isinstance(said, dict) and said:
-            return [Put(("kitchen", "ovens", self.name), self._like(said, file))]
+            return [Put(("kitchen", "ovens", self.name), self._like(said))]
         return [_in_kitchen(data, "ovens", {name: {} for name in [*ovens, self.name]})]
 
-    def _like(self, said: Any, file: PlanFile) -> Any:
-        """What the plan says of the other oven; a rate out of the cook's book, which has none under the new name, as
-        it stands there."""
-        if self.like is None or said.get(self.like) is None:
-            return {}
-        new = copy.deepcopy(said[self.like])
-        for way, rate in file.plan.kitchen.ovens[self.like].rates.items():
-            if rate is not None and is_as_in_book(new.get(way)):
-                new[way] = rate.text
-        return new
+    def _like(self, said: Any) -> Any:
+        """What the plan says of the other oven."""
+        return {} if self.like is None or said.get(self.like) is None else copy.deepcopy(said[self.like])
 
 
 @dataclass(frozen=True)

@@ -5,7 +5,6 @@ from dataclasses import dataclass
 from typing import Any, Literal
 
 from board.base import words
-from board.base.plan_digest import is_as_in_book
 from board.plan.edit.edit import Edit, written
 from board.plan.edit.save import Append, CannotEdit, Change, Put
 from board.plan.load import PlanFile
@@ -42,8 +41,8 @@ class SetTakes(Edit):
 
 @dataclass(frozen=True)
 class SetOvenTime(Edit):
-    """How many minutes an oven's own figure for heating or cooling takes. One without a figure of its own, or with the
-    cook's book's, gets this whole one."""
+    """How many minutes an oven's own figure for heating or cooling takes. One without a figure of its own gets this
+    whole one."""
 
     oven: str
     way: OvenWay
@@ -69,7 +68,7 @@ class SetOvenTime(Edit):
         said = ovens[name].get(self.way)
         if isinstance(said, dict):
             return [Put((*loc, self.way, "minutes"), _like(said.get("minutes"), self.minutes))]
-        if said is None or is_as_in_book(said):
+        if said is None:
             return [Put((*loc, self.way), self.whole)]
         rest = re.fullmatch(r".+?(\s+(?:to|from)\s+.+)", str(said))
         return [Put((*loc, self.way), short(self.minutes) + (rest[1] if rest else ""))]

@@ -14,7 +14,6 @@ from board.evening.events import EveningOpened, Event
 from board.evening.fold import fold_all
 from board.evening.forecast import Forecaster
 from board.evening.state import State, begin
-from board.files.cook_book import BookTrouble, figures_for
 from board.log.record import BadLine, from_line
 from board.plan.load import PlanFile, read_plan
 from board.schedule.formulate import problem_of
@@ -49,10 +48,7 @@ def worked_out_anew(file: PlanFile, state: State, now: datetime, limit: float = 
 def main(path: str, digest: str) -> None:
     """Answers requests from stdin until it ends."""
     text = Path(path).read_text(encoding="utf-8-sig")
-    try:
-        file = read_plan(text, path, figures_for(text))
-    except BookTrouble:
-        return
+    file = read_plan(text, path)
     if not isinstance(file, PlanFile) or file.digest != digest:
         return  # the plan has moved on since the evening began
     for line in sys.stdin.buffer:
