@@ -21,10 +21,10 @@ def cache() -> SheetCache:
 
 
 def bundled_plan(name: str = "lantern-supper.yaml") -> Path:
-    """The plan that comes along: in the source tree, or inside the installed package."""
-    here = Path(__file__).parents[1]
-    beside = here.parent / "plans" / name
-    return beside if beside.exists() else here / "bundled" / name
+    """The plan that comes along, in the nearest folder `plans` above: of the source tree, or of the package itself."""
+    here = Path(__file__)
+    folders = [above / "plans" for above in here.parents[1:3]]
+    return next((folder for folder in folders if folder.is_dir()), folders[0]) / name
 
 
 def live_log(sheet: RunSheet) -> Path:
