@@ -1,4 +1,4 @@
-"""What the host did and has not taken back, and which of it goes back together. Pure."""
+"""The host's answers that still count, and which of them are undone together. Pure."""
 
 from datetime import datetime
 
@@ -14,7 +14,7 @@ from board.evening.events import (
 )
 from board.evening.state import CallKey, State
 
-# What one key does besides the event named first, right before it.
+# Events the same key press logs right before the one named first.
 TOGETHER: dict[type[Event], tuple[type[Event], ...]] = {
     StepFinished: (ReadingTaken, ReadingSkipped, StepStarted),
     ReadingSkipped: (StepStarted,),
@@ -24,12 +24,12 @@ TOGETHER: dict[type[Event], tuple[type[Event], ...]] = {
 
 
 def answers_of(state: State) -> list[Event]:
-    """What the host did and has not taken back, oldest first."""
+    """The host's answers that were not taken back, oldest first."""
     return [event for event in state.history if is_answer(event)]
 
 
 def last_put_off(state: State, at: datetime) -> CallKey | None:
-    """The call that was put off with the last answer and has not come again yet."""
+    """The call the last answer put off, while it is not due again at `at`; else None."""
     last = next(reversed(answers_of(state)), None)
     if not isinstance(last, CallPutOff):
         return None
@@ -38,19 +38,19 @@ def last_put_off(state: State, at: datetime) -> CallKey | None:
 
 
 def last_go(state: State) -> list[int]:
-    """Numbers of what the last answer did, in order, all of which is taken back with it; empty without an answer."""
+    """Event numbers to take back with the last answer, in order; empty if there is no answer."""
     answers = answers_of(state)
     if not answers:
         return []
     last = answers[-1]
     numbers = _done_with_one_key(answers)
-    if isinstance(last, StepStarted):  # what ended by itself since never began
+    if isinstance(last, StepStarted):  # Undoing a start also undoes the end the board logged by itself
         numbers += [e.n for e in state.history if isinstance(e, StepFinished) and e.slot == last.slot and e.n > last.n]
     return sorted(numbers)
 
 
 def _done_with_one_key(answers: list[Event]) -> list[int]:
-    """Numbers of the last answer and of those before it that came with it."""
+    """Numbers of the last answer and of the events logged with it."""
     last = answers[-1]
     targets = [last.n]
     for before in reversed(answers[:-1]):

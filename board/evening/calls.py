@@ -1,4 +1,4 @@
-"""What is due now, and what next. Pure: (forecast, state, now) → calls, the one whose delay costs most first."""
+"""What is due now and what comes next. Pure: (forecast, state, now) → calls, the costliest to delay first."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
@@ -12,8 +12,8 @@ from board.sheet.run_sheet import Slot
 
 @dataclass(frozen=True, slots=True)
 class Call:
-    """A timed prompt. `raised` is None while it is still to come; a `silent` one ends by itself and is never shown.
-    `burns`: it ends something hot. `overtaken`: it asks to begin what would be over by now, had it begun when called.
+    """A timed prompt; times in UTC. `raised`: None until it is. `silent`: the step ends by itself, so it is never
+    shown. `burns`: it ends something hot. `overtaken`: the step, had it started when called, would be over by now.
     """
 
     slot: str
@@ -35,7 +35,7 @@ HOT = ("oven", "stovetop")
 
 
 def calls(forecast: Forecast, state: State) -> tuple[list[Call], list[Call]]:
-    """Calls due at the forecast's now, those whose delay costs most first; and those to come, soonest first."""
+    """Calls due at `forecast.now`, the costliest to delay first; then later calls, soonest first. Raises nothing."""
     due: list[tuple[float, Call]] = []
     coming: list[Call] = []
     for slot, call in _all(forecast, state):
@@ -48,7 +48,7 @@ def calls(forecast: Forecast, state: State) -> tuple[list[Call], list[Call]]:
 
 
 def _cost(call: Call, slot: Slot) -> float:
-    """Smaller is dearer: minutes that can be lost before it hurts."""
+    """Minutes to spare before a delay hurts; the smallest is the costliest."""
     if call.burns:
         return -1.0
     if call.part == "look-in":
@@ -63,7 +63,7 @@ def _all(forecast: Forecast, state: State) -> Iterator[tuple[Slot, Call]]:
             ahead = forecast.slots[slot.id]
             free = all(state.steps[w.after].settled for w in slot.waits if w.must)
             if ahead.start > forecast.now:
-                # Raised already perhaps, and then moved later: it waits for its new time.
+                # It may have been raised and then moved later: it waits for its new time.
                 yield slot, Call(slot.id, "start", 0, ahead.start, None, ahead.give_minutes)
             elif free:
                 call = _call(state, slot, "start", 0, ahead.start, ahead.give_minutes)
@@ -74,7 +74,7 @@ def _all(forecast: Forecast, state: State) -> Iterator[tuple[Slot, Call]]:
 
 
 def _is_overtaken(call: Call, lasts: timedelta, now: datetime) -> bool:
-    """A call to begin that has waited as long as the whole step takes."""
+    """Whether a call to start has waited as long as the whole step takes."""
     return lasts > timedelta(0) and call.raised is not None and now >= call.raised + lasts
 
 
@@ -90,7 +90,7 @@ def _while_under_way(
     ]
     past = [look for look in open_ones if look[1] <= forecast.now]
     if open_ones and end > forecast.now:
-        # Of several that are due, the last one stands for all.
+        # If several look-ins are due, the last stands for all of them.
         number, due = past[-1] if past else open_ones[0]
         if due < end:
             yield _call(state, slot, "look-in", number, due, None)

@@ -1,9 +1,8 @@
-"""How long what each dish is made of has stood out, as the evening goes. Pure: (state, forecast) → clocks; minutes.
+"""How long each dish and its raw food has stood out, in minutes. Pure: (state, forecast) → clocks.
 
-What has happened counts as it happened; the rest as it now looks. When a course is cleared and no job puts away what
-is left of it, its clocks run on until the host says that it is put away: the board does not see a fridge. Raw food has
-a clock of its own until its cooking begins, by the figures of `safety.raw`; once its limit is passed it is told of
-until it would be served.
+The past counts as it happened, the future as forecast. If a course is cleared and no job puts its leftovers away, their
+clocks run until the host says they are put away: the board cannot see the fridge. Raw food has its own clock until its
+cooking starts, by the figures of `safety.raw`; past its limit it stays listed until the course is served.
 """
 
 from collections.abc import Iterable, Iterator, Mapping
@@ -19,19 +18,19 @@ from board.sheet.exposure import Exposure, RawFood, before_cooking, exposures
 from board.sheet.run_sheet import RawLimit, RunSheet, SpoilClock
 
 WARN_CLOCK_MINUTES = 20  # before a limit; common practice, no source
-TOLD_AFTER = timedelta(minutes=30)  # so long past its limit what is left of a course is still told of; ours
-NOW_ON = timedelta(seconds=1)  # what stands out from this very moment on stands out
+TOLD_AFTER = timedelta(minutes=30)  # how long leftovers stay listed past their limit; ours
+NOW_ON = timedelta(seconds=1)  # so that a span starting at this very moment already counts
 
 Where = Literal["kitchen", "table", "left", "away"]
 
 
 @dataclass(frozen=True, slots=True)
 class LiveClock:
-    """A dish's clock at a moment. `until`: when its limit is (or was) reached, if it stands out from now on.
+    """A dish's clock at one moment. `until`: when it reaches (or reached) its limit if it stands out from now on, UTC.
 
-    `where`: in the kitchen, on the table, left over when its course is cleared, or put away. `job`: one puts it away.
-    `too_long`: as it now looks the limit is reached before the dish is eaten. Of raw food, `raw` is what it is, in the
-    plan's words, and `cooking` the slot that cooks it, before which it may stand out.
+    `where`: in the kitchen, on the table, left over after clearing, or put away. `job`: the plan has a job that puts it
+    away. `too_long`: by the forecast, it reaches its limit before it is eaten. Raw food only: `raw` names it in the
+    plan's words; `cooking` is the slot that cooks it.
     """
 
     dish: str
@@ -53,9 +52,9 @@ class LiveClock:
 
 @dataclass(frozen=True, slots=True)
 class LeftOver:
-    """What is left of a course stands on the table, or was cleared from it: its dish with the least time, by its clock.
+    """A course's leftovers, on the table or cleared: the clock of its dish with the least time left.
 
-    `job`: one puts it away. `cleared`: the course is.
+    `job`: the plan has a job that puts them away. `cleared`: the course was cleared.
     """
 
     course: str
@@ -66,8 +65,8 @@ class LeftOver:
 
 
 def live_clocks(state: State, forecast: Forecast) -> tuple[LiveClock, ...]:
-    """Every dish's clock that has run or is running, then those of raw food; nothing of what was left out. A sheet
-    without clocks: nothing."""
+    """Clocks that run or have run, one a dish; then those of raw food. Slots left out do not count. Empty if the sheet
+    has no clocks. Raises nothing."""
     sheet, now = state.sheet, forecast.now
     if not has_clocks(sheet):
         return ()
@@ -82,7 +81,7 @@ def live_clocks(state: State, forecast: Forecast) -> tuple[LiveClock, ...]:
 
 
 def has_clocks(sheet: RunSheet) -> bool:
-    """Whether anything on a sheet has a clock."""
+    """Whether anything on the sheet has a clock."""
     return bool(sheet.clocks) or sheet.raw_limit is not None
 
 
@@ -111,7 +110,7 @@ def _clock(state: State, past: Exposure, future: Exposure, now: datetime, here: 
 def _raw_clocks(
     state: State, so_far: list[RawFood], ahead: Mapping[str, float], now: datetime, here: datetime
 ) -> Iterator[LiveClock | None]:
-    """`ahead`: minutes it will have stood out when its cooking begins, by the slot that cooks it."""
+    """`ahead`: by cooking slot, minutes its food will have stood out when cooking starts."""
     limit, served = state.sheet.raw_limit, {course.name: course.serve for course in state.sheet.courses}
     if limit is None:
         return
@@ -123,7 +122,7 @@ def _raw_clocks(
 def _raw_clock(
     state: State, raw: RawFood, limit: RawLimit, too_long: bool, now: datetime, here: datetime
 ) -> LiveClock | None:
-    """Until its cooking begins; after that, only where its limit was passed."""
+    """The clock runs until cooking starts; after that it stays only if the limit was passed."""
     out, to_come = raw.minutes(now), status(state, raw.cooking.id) == "to-come"
     running = to_come and any(each.start < each.end == here for each in raw.stretches)
     if not running and (not out or (not to_come and out <= limit.minutes)):
@@ -144,7 +143,7 @@ def _raw_clock(
 
 
 def _before_eaten(future: Exposure, runs_out: datetime) -> bool:
-    """Whether a limit is reached before the dish is off the table."""
+    """Whether the limit is reached before the dish has been eaten."""
     eaten = max((each.end for each in future.stretches if each.what in ("during", "kept", "table")), default=runs_out)
     return runs_out < eaten
 
@@ -158,31 +157,31 @@ def _where(state: State, clock: SpoilClock) -> Where:
 
 
 def told_of(clocks: tuple[LiveClock, ...], now: datetime) -> list[LiveClock]:
-    """Those worth a line of their own: what is in the kitchen or on the table, and runs or has run out."""
+    """Clocks worth a line of their own: in the kitchen or on the table, and running or past the limit."""
     return [c for c in clocks if c.where in ("kitchen", "table") and (c.running or c.over) and _is_told(c, now)]
 
 
 def left_over(clocks: tuple[LiveClock, ...], now: datetime) -> list[LeftOver]:
-    """A line for each course that is cleared and not put away, by its dish with the least time; for half an hour past
-    its limit."""
+    """One line for each course cleared but not put away, by its dish with the least time left; dropped half an hour
+    after its limit."""
     return [each for each in _by_course(clocks) if each.cleared and now < each.until + TOLD_AFTER]
 
 
 def next_to_put_away(clocks: Iterable[LiveClock]) -> str | None:
-    """The cleared course with the least time left, past its limit or not, that no job puts away; where jobs do for all
-    that are left, the first of those."""
+    """The cleared course with the least time left (even past its limit) that no job puts away; if jobs cover them all,
+    the most urgent of those; None if nothing is left."""
     left = [each for each in _by_course(clocks) if each.cleared]
     return min(left, key=lambda each: (each.job, each.until)).course if left else None
 
 
 def stood_too_long(clocks: Iterable[LiveClock], course: str) -> LiveClock | None:
-    """The dish of a course that was put away furthest past its limit."""
+    """The dish of a course that was put away furthest past its limit; None if none was."""
     late = [c for c in clocks if c.course == course and c.where == "away" and c.out_minutes > c.limit_minutes]
     return max(late, key=lambda each: each.out_minutes - each.limit_minutes, default=None)
 
 
 def clock_of(clocks: tuple[LiveClock, ...], warned: ClockWarned) -> LiveClock | LeftOver | None:
-    """What a warning is about, as it stands now; None where nothing of it stands any more."""
+    """The clock a warning is about, as it stands now; None if it no longer exists."""
     if warned.dish is None:
         return next((each for each in _by_course(clocks) if each.course == warned.course), None)
     wanted = (warned.dish, warned.course, warned.cooking)
@@ -194,7 +193,7 @@ def _is_told(clock: LiveClock, now: datetime) -> bool:
 
 
 def _by_course(clocks: Iterable[LiveClock]) -> list[LeftOver]:
-    """Courses of which something is on the table or left over."""
+    """Courses with something on the table or left over."""
     found: dict[str, LeftOver] = {}
     for each in clocks:
         if each.where not in ("table", "left"):
@@ -206,8 +205,8 @@ def _by_course(clocks: Iterable[LiveClock]) -> list[LeftOver]:
 
 
 def warn_clocks(state: State, clocks: tuple[LiveClock, ...], now: datetime) -> list[Event]:
-    """What is to be said of the clocks and was not said yet, as events: a dish in the kitchen by itself, and what is
-    raw in it by itself, what is on the table or left over once a course."""
+    """Warnings not given yet, as events. In the kitchen each dish and each raw food gets its own; on the table and left
+    over, one per course."""
     found: list[Event] = []
     for key in _warnings(clocks, now):
         if key not in state.clock_warned:
@@ -233,5 +232,5 @@ def _warnings(clocks: tuple[LiveClock, ...], now: datetime) -> Iterator[ClockKey
 
 
 def is_near(until: datetime, now: datetime) -> bool:
-    """So near its limit that the board warns of it."""
+    """Whether the limit is close enough for a warning."""
     return until - now <= timedelta(minutes=WARN_CLOCK_MINUTES)

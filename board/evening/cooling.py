@@ -1,7 +1,7 @@
-"""Whether what cools will be cold in time, from what a probe showed. Pure: (state, forecast, slot) → an outlook.
+"""Whether cooling food will be cold in time, by probe readings, °C. Pure: (state, forecast, slot) → an outlook.
 
-An estimate: two readings that fall, taken where it stands, give how fast it does (Newton's law); else the plan's own
-estimate does. It proves nothing safe; the next reading does.
+An estimate: two falling readings in the same place give the rate (Newton's law); otherwise the plan's own estimate
+does. It never proves food safe; only the next reading can.
 """
 
 from collections.abc import Iterator, Sequence
@@ -15,13 +15,13 @@ from board.facts.cooling import Estimate, fitted
 from board.facts.degrees import to_celsius
 from board.sheet.run_sheet import Cooling, Slot, Stage
 
-READ_COOLING_MINUTES = 20  # between two readings of what cools; common practice, no source
-NEVER = timedelta(days=3)  # what takes longer is never cold; ours
+READ_COOLING_MINUTES = 20  # between two readings of cooling food; common practice, no source
+NEVER = timedelta(days=3)  # anything slower is taken as never cold; ours
 
 
 @dataclass(frozen=True, slots=True)
 class StageOutlook:
-    """When a stage's temperature is met (None: never, where it stands), and minutes by which that is too late."""
+    """When a stage's temperature is reached (None: never, where it stands) and how many minutes too late that is."""
 
     stage: Stage
     at: datetime | None
@@ -34,7 +34,7 @@ class StageOutlook:
 
 @dataclass(frozen=True, slots=True)
 class CoolingOutlook:
-    """How it looks for one chain of cooling. `readings`: how many of them the fall was read off; 0: the estimate."""
+    """The outlook for one dish's cooling. `readings`: how many the rate was fitted to; 0: the plan's estimate."""
 
     readings: int
     stages: tuple[StageOutlook, ...]
@@ -45,8 +45,8 @@ class CoolingOutlook:
 
 
 def outlook(state: State, forecast: Forecast, slot: Slot) -> CoolingOutlook | None:
-    """From the readings of a slot that cools and of those that cool the same dish. None where none was taken, or the
-    sheet has no limits for it."""
+    """The outlook from all readings of the slots that cool the same dish. None if there are no readings, or the sheet
+    has no limits for it."""
     chain = [s for s in state.sheet.slots if s.cooling is not None and (s.dish, s.course) == (slot.dish, slot.course)]
     chain.sort(key=lambda each: forecast.slots[each.id].start)
     readings = sorted((r for each in chain for r in readings_of(state, each.id)), key=lambda r: (r.at, r.n))
@@ -57,7 +57,7 @@ def outlook(state: State, forecast: Forecast, slot: Slot) -> CoolingOutlook | No
 
 
 class _Chain:
-    """The slots one dish cools in, one after the other, and what was read there."""
+    """The slots one dish cools in, in order, and the readings taken there."""
 
     def __init__(self, slots: list[Slot], readings: Sequence[Reading], forecast: Forecast) -> None:
         self.slots, self.readings = slots, readings
@@ -74,22 +74,22 @@ class _Chain:
         return CoolingOutlook(self.used, tuple(self._stage(stage) for stage in stages))
 
     def _stage(self, stage: Stage) -> StageOutlook:
-        enough = max(stage.celsius, to_celsius(stage.fahrenheit, "F"))  # either figure, as its rule writes it
+        enough = max(stage.celsius, to_celsius(stage.fahrenheit, "F"))  # either figure will do, °C or °F
         at, passed = self._met(enough), self._passed(stage.begins)
         if at is None or passed is None:
             return StageOutlook(stage, None, float("inf"))
         return StageOutlook(stage, at, _minutes(passed, at) - stage.within_minutes)
 
     def _met(self, celsius: float) -> datetime | None:
-        """When it is (or was) down to a temperature: before the first reading that shows less, else as it will fall."""
+        """When it reaches (or reached) a temperature: between two readings if they show it, else as forecast."""
         for before, after in zip([None, *self.readings], self.readings, strict=False):
             if after.celsius <= celsius:
                 return after.at if before is None else min(after.at, self._fallen(before, celsius) or after.at)
         return self._will_fall(celsius)
 
     def _passed(self, celsius: float) -> datetime | None:
-        """When it fell below the temperature that cooling is counted from; where every reading is below it, what the
-        fall says backwards, but not before its cooling began."""
+        """When it fell below the temperature that cooling counts from. If every reading is below that, the fall is
+        extrapolated backwards, but not before cooling began."""
         first = self.readings[0]
         if first.celsius > celsius:
             return self._met(celsius)
@@ -97,12 +97,12 @@ class _Chain:
         return max(self.begun, first.at - timedelta(minutes=min(ago, NEVER / timedelta(minutes=1))))
 
     def _fallen(self, reading: Reading, celsius: float) -> datetime | None:
-        """When it is down from a reading, standing where that was taken."""
+        """When it reaches a temperature after a reading, if it stays where that was taken."""
         minutes = self._law(reading.slot).minutes_to(reading.celsius, celsius)
         return reading.at + timedelta(minutes=minutes) if minutes <= NEVER / timedelta(minutes=1) else None
 
     def _will_fall(self, celsius: float) -> datetime | None:
-        """From the last reading on, through what is still to come of the chain."""
+        """When it falls to a temperature, from the last reading on through the slots still to come."""
         at, warm = self.last.at, self.last.celsius
         for law, until in self._ahead():
             needs = law.minutes_to(warm, celsius)
@@ -113,14 +113,14 @@ class _Chain:
         return None
 
     def _ahead(self) -> Iterator[tuple[Estimate, datetime | None]]:
-        """How it falls in the slot last read and in those after it, and until when; the last one has no end."""
+        """The rate of fall in the slot last read and in each later one, and until when; the last has no end."""
         at = next(n for n, slot in enumerate(self.slots) if slot.id == self.last.slot)
         for slot in self.slots[at:-1]:
             yield self._law(slot.id), self.ends[slot.id]
         yield self._law(self.slots[-1].id), None
 
     def _law(self, slot: str) -> Estimate:
-        """How it falls there."""
+        """The rate of fall in a slot: fitted where the last reading was taken, else estimated."""
         if slot == self.last.slot and self.fit is not None:
             return self.fit
         return _estimate(self.cooling[slot])

@@ -51,11 +51,11 @@ from board.sheet.run_sheet import RunSheet, Slot
 LONGEST_NOTE = 2000
 
 
-GUESTS_COME_EARLY = timedelta(hours=6)  # earlier than that it is a key pressed by mistake; ours
+GUESTS_COME_EARLY = timedelta(hours=6)  # earlier than that, the key was a mistake; ours
 
 
 def decide(state: State, wish: Wish, at: datetime) -> list[Event] | Refusal:
-    """Events, numbered on from the state's last."""
+    """The events of a wish, numbered on from the state's last, or a refusal. `at`: aware, UTC."""
     n = state.last_n + 1
     match wish:
         case Done(slot=slot, part=part, number=number):
@@ -145,14 +145,14 @@ def _settle(state: State, id_: str, at: datetime) -> list[Event] | Refusal:
 
 
 def _still_waits(state: State, slot: Slot) -> str | None:
-    """The first thing this one follows that is not settled."""
+    """The name of the first unsettled predecessor, or None."""
     unsettled = (w.after for w in slot.waits if w.must and not state.steps[w.after].settled)
     first = next(unsettled, None)
     return _name(state, first) if first else None
 
 
 def _end_unread(state: State, id_: str, at: datetime) -> list[Event] | Refusal:
-    """Settled; that a core temperature was wanted and never read is an event of its own, before the end."""
+    """Ends the step; a core temperature that was wanted but never read gets an event of its own, before the end."""
     ended = _settle(state, id_, at)
     if isinstance(ended, Refusal) or _slot(state, id_).core_celsius is None or last_reading(state, id_) is not None:
         return ended
@@ -162,8 +162,8 @@ def _end_unread(state: State, id_: str, at: datetime) -> list[Event] | Refusal:
 
 
 def _read(state: State, wish: TakeReading, at: datetime) -> list[Event] | Refusal:
-    """The reading; where the core lacks something as the end comes up, or was not held yet, the call at the end waits.
-    A call that the reading answers is answered once nothing is lacking."""
+    """The reading. If the step is about to end and its core falls short, or has not been held long enough, the end call
+    is put off. A call the reading also answers is answered once nothing is lacking."""
     id_, celsius, n = wish.slot, wish.celsius, state.last_n + 1
     slot, step = _slot(state, id_), state.steps[id_]
     if not takes_readings(slot):
@@ -183,12 +183,12 @@ def _read(state: State, wish: TakeReading, at: datetime) -> list[Event] | Refusa
 
 
 def _may_end(state: State, slot: Slot, celsius: float, at: datetime) -> bool:
-    """Whether a reading at that moment is all that was lacking."""
+    """Whether this reading gives the step all it still lacked."""
     return not lacks(slot, celsius) and not (slot.core_celsius is not None and hold_left(state, slot, at))
 
 
 def _put_away(state: State, course: str, at: datetime) -> list[Event] | Refusal:
-    """Of a cleared course only, and where no job of the plan does it: that job's call is answered instead."""
+    """Only for a cleared course whose leftovers no job puts away; where a job does, its call is answered instead."""
     clock = next((each for each in state.sheet.clocks if each.course == course), None)
     if clock is None or left_since(state, clock) is None or put_away_at(state, clock) is not None:
         return Refusal(words.NOTHING_TO_PUT_AWAY)
@@ -208,7 +208,7 @@ def _push(state: State, course: str, minutes: int, at: datetime) -> list[Event] 
 
 
 def _take_sheet(state: State, sheet: RunSheet, at: datetime) -> list[Event] | Refusal:
-    """All that has begun must be in it, as it was."""
+    """Refused unless the new sheet holds everything that has started, unchanged."""
     there = sheet.by_id()
     begun = [slot for slot in state.sheet.slots if state.steps[slot.id].status in ("under-way", "finished")]
     if any(slot.id not in there or there[slot.id].start != slot.start for slot in begun):

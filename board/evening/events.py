@@ -1,6 +1,6 @@
 """What happened, in the past tense. Frozen; one JSON line each in the run log. Times are aware, in UTC.
 
-`n` counts the events of one evening from 1, so that one can be named (taken back) and a lost one is noticed.
+`n` counts an evening's events from 1, so that one can be named when taken back and a lost one is noticed.
 """
 
 from collections.abc import Iterable
@@ -11,7 +11,7 @@ import msgspec
 
 from board.sheet.run_sheet import Moment, RunSheet
 
-FORMAT = 1  # of the run log; raised when a line changes its meaning
+FORMAT = 1  # of the run log; raised when a line's meaning changes
 
 Minutes = Annotated[int, msgspec.Meta(ge=-10_000, le=10_000)]
 Part = Literal["start", "look-in", "end"]
@@ -24,7 +24,7 @@ class _Event(msgspec.Struct, frozen=True, gc=False, tag_field="event", kw_only=T
 
 
 class EveningOpened(_Event, frozen=True, tag=True, kw_only=True):
-    """The first line of a log: the whole run sheet, so that a log can be read without the plan."""
+    """The first line of a log. It holds the whole run sheet, so the log can be read without the plan."""
 
     format: int = FORMAT
     rehearsal: bool
@@ -32,11 +32,11 @@ class EveningOpened(_Event, frozen=True, tag=True, kw_only=True):
 
 
 class BoardReopened(_Event, frozen=True, tag=True, kw_only=True):
-    """The board came back after it was closed or died."""
+    """The board was opened again after being closed or killed."""
 
 
 class CallRaised(_Event, frozen=True, tag=True, kw_only=True):
-    """The board asked for something: at a step's start, its look-in `number` (from 0), or its end."""
+    """The board raised a call: at a step's start, at its look-in `number` (from 0), or at its end."""
 
     slot: str
     part: Part
@@ -48,21 +48,21 @@ class StepStarted(_Event, frozen=True, tag=True, kw_only=True):
 
 
 class LookedIn(_Event, frozen=True, tag=True, kw_only=True):
-    """A look-in was done; earlier ones that were overtaken count as done with it."""
+    """A look-in was done; any earlier look-ins still open count as done too."""
 
     slot: str
     number: int
 
 
 class StepFinished(_Event, frozen=True, tag=True, kw_only=True):
-    """`by_itself`: nobody was needed at its end (it stood in the fridge), so the board ended it and asked nothing."""
+    """A step ended. `by_itself`: its end needs nobody (it stood in the fridge), so the board ended it unasked."""
 
     slot: str
     by_itself: bool = False
 
 
 class CallPutOff(_Event, frozen=True, tag=True, kw_only=True):
-    """The host said later: the call comes again after so many minutes."""
+    """The host said later: the call comes again after `minutes`."""
 
     slot: str
     part: Part
@@ -75,21 +75,21 @@ class StepLeftOut(_Event, frozen=True, tag=True, kw_only=True):
 
 
 class CoursePushed(_Event, frozen=True, tag=True, kw_only=True):
-    """A course is to go out so many minutes later than planned, on top of what it was pushed before."""
+    """A course goes out `minutes` later than planned, on top of earlier pushes."""
 
     course: str
     minutes: Minutes
 
 
 class SheetTaken(_Event, frozen=True, tag=True, kw_only=True):
-    """The host took a timetable worked out anew for what was left. What has begun is in it as it was planned."""
+    """The host accepted a new timetable for the rest. Steps that had started keep their planned times in it."""
 
     sheet: RunSheet
 
 
 class StepStretched(_Event, frozen=True, tag=True, kw_only=True):
-    """Each of these takes so many minutes more (below 0: fewer) than it now looked like taking; one under way, at the
-    least so many from now. `oven`: all of them because that oven lost its heat."""
+    """Each slot takes `minutes` more (below 0: fewer) than forecast; one under way runs at least that long from now.
+    `oven`: they all take longer because this oven lost its heat."""
 
     slots: tuple[str, ...]
     minutes: Minutes
@@ -97,8 +97,8 @@ class StepStretched(_Event, frozen=True, tag=True, kw_only=True):
 
 
 class GuestsDelayed(_Event, frozen=True, tag=True, kw_only=True):
-    """What waits for the guests begins so many minutes later than it now looked: their coming, or, with a `course`,
-    what follows when that is eaten."""
+    """What waits for the guests starts `minutes` later than forecast: their arrival or, with a `course`, whatever
+    follows once it is eaten."""
 
     slots: tuple[str, ...]
     minutes: Minutes
@@ -106,7 +106,7 @@ class GuestsDelayed(_Event, frozen=True, tag=True, kw_only=True):
 
 
 class DishDropped(_Event, frozen=True, tag=True, kw_only=True):
-    """A dish is not made any further: all these slots are left out at once."""
+    """A dish is given up: all these slots are left out at once."""
 
     dish: str
     course: str | None
@@ -119,29 +119,29 @@ class NoteWritten(_Event, frozen=True, tag=True, kw_only=True):
 
 
 class ReadingTaken(_Event, frozen=True, tag=True, kw_only=True):
-    """A probe in the middle of what a step made, or is making."""
+    """A probe reading, in °C, from the middle of what a step makes or made."""
 
     slot: str
     celsius: Annotated[float, msgspec.Meta(ge=-100, le=600)]
 
 
 class ReadingSkipped(_Event, frozen=True, tag=True, kw_only=True):
-    """A step that wants a core temperature was ended without a reading."""
+    """A step that wants a core temperature was ended without one."""
 
     slot: str
 
 
 class KeepingWarned(_Event, frozen=True, tag=True, kw_only=True):
-    """The board said that what a step made soon keeps no longer."""
+    """The board warned that a step's result will soon be past its best."""
 
     slot: str
 
 
 class ClockWarned(_Event, frozen=True, tag=True, kw_only=True):
-    """The board said how a dish's clock stands; `dish` None: the clocks of all that is left of the course.
+    """The board warned about a dish's clock; `dish` None: about all the leftovers of the course.
 
-    soon: its limit comes near; over: it is reached; put-away: the course is cleared, and no job puts away what is left.
-    `cooking`: the slot that cooks it, of a clock of raw food; None: the clock of what is eaten.
+    soon: the limit is near; over: it is reached; put-away: the course is cleared and no job puts its leftovers away.
+    `cooking`: for raw food, the slot that cooks it; None: the clock of what is eaten.
     """
 
     dish: str | None
@@ -151,27 +151,27 @@ class ClockWarned(_Event, frozen=True, tag=True, kw_only=True):
 
 
 class LeftoversPutAway(_Event, frozen=True, tag=True, kw_only=True):
-    """The host said that what was left of a cleared course is put away, in the cold."""
+    """The host said that a cleared course's leftovers are put away in the cold."""
 
     course: str
 
 
 class StopsAccepted(_Event, frozen=True, tag=True, kw_only=True):
-    """The host read what must be mended before anybody eats, and began all the same."""
+    """The host read the stops (to be mended before anybody eats) and began all the same."""
 
     stops: tuple[str, ...]
 
 
 class TakenBack(_Event, frozen=True, tag=True, kw_only=True):
-    """These events, by number, are as if they had not happened."""
+    """The events with these numbers no longer count."""
 
     targets: tuple[int, ...]
 
 
 class ClockJumped(_Event, frozen=True, tag=True, kw_only=True):
-    """The clock went so many seconds further (or less far) than time did between two ticks; `at` is after it.
+    """Between two ticks the clock moved `seconds` further (below 0: less far) than time did; `at` is after the jump.
 
-    `slept`: the machine stood still meanwhile, so that the time did pass. Else somebody, or a time server, set it.
+    `slept`: the machine slept, so the time really passed. Otherwise a person or a time server set the clock.
     """
 
     seconds: float
@@ -179,7 +179,7 @@ class ClockJumped(_Event, frozen=True, tag=True, kw_only=True):
 
 
 class EveningClosed(_Event, frozen=True, tag=True, kw_only=True):
-    """The host ended the evening on the board."""
+    """The host closed the evening on the board."""
 
 
 Event = (
@@ -208,7 +208,7 @@ Event = (
     | EveningClosed
 )
 
-# What the host may do, and can take back.
+# What the host can do, and can take back.
 SLIPS = (StepStretched, GuestsDelayed, DishDropped)
 ANSWERS = (
     StepStarted,
@@ -227,12 +227,12 @@ ANSWERS = (
 
 
 def is_answer(event: Event) -> bool:
-    """Whether the host did it; a step that the board ended by itself asked nobody."""
+    """Whether the host did it; a step the board ended by itself does not count."""
     return isinstance(event, ANSWERS) and not (isinstance(event, StepFinished) and event.by_itself)
 
 
 def newest(events: Iterable[Event]) -> datetime | None:
-    """When, by the clock as it is now, the last thing happened."""
+    """When the last event happened, by the clock as set now; None without events."""
     last: datetime | None = None
     for event in events:
         set_anew = isinstance(event, ClockJumped) and not event.slept

@@ -1,6 +1,6 @@
 """Events → state. Pure: the same events always make the same state.
 
-Many events are folded on one draft of the state that nobody else sees, so that a long log is not copied once an event.
+Many events are folded into one private draft, so that a long log does not copy the state at every event.
 """
 
 import dataclasses
@@ -44,12 +44,12 @@ NOT_PUT_OFF: Mapping[Part, datetime] = MappingProxyType({})
 
 
 def fold(state: State, event: Event) -> State:
-    """The state after one more event. An event about a slot the sheet lacks changes nothing but the count."""
+    """The state after one more event. An event about a slot the sheet lacks changes only the history and count."""
     return fold_all(state, (event,))
 
 
 def fold_all(state: State, events: Iterable[Event]) -> State:
-    """One after the other; the state given is left as it is."""
+    """The state after all the events, in order; `state` itself is unchanged."""
     draft = None
     for event in events:
         if draft is None:
@@ -59,7 +59,7 @@ def fold_all(state: State, events: Iterable[Event]) -> State:
 
 
 class _Draft:
-    """A state while events are folded in. `state` is its own, and looks into the mappings beside it."""
+    """A state while events are folded in. `state` belongs to the draft, and its mappings are those beside it."""
 
     def __init__(self, state: State) -> None:
         self._begin(state)
@@ -77,7 +77,7 @@ class _Draft:
         self.state = replace(state, **own)
 
     def frozen(self) -> State:
-        """The state as it now is, for good; the draft is not used after."""
+        """The state as it is now; the draft must not be used afterwards."""
         return replace(
             self.state,
             steps=MappingProxyType(self.steps),
@@ -96,7 +96,7 @@ class _Draft:
             case CallRaised(slot=slot, part=part, number=number):
                 self.raised[slot, part, number] = event.at
             case StepStarted(slot=slot):
-                # Calls of an earlier go that was taken back wait no longer either.
+                # Calls raised before an undone start stop waiting too.
                 self._answered(slot)
                 self._put(slot, status="under-way", started=event.at, put_off=NOT_PUT_OFF)
             case LookedIn(slot=slot, number=number):
@@ -165,19 +165,19 @@ class _Draft:
         self.last_n = event.n
 
     def _take_back(self, event: TakenBack) -> None:
-        """All that was, folded again without what is taken back."""
+        """Folds the whole history again without the events taken back."""
         kept = [past for past in self.history if past.n not in event.targets]
         self._begin(begin(self._first_sheet()))
         for past in kept:
             self.take(past)
 
     def _first_sheet(self) -> RunSheet:
-        """The one the evening began with."""
+        """The sheet the evening began with."""
         opened = next((event for event in self.history if isinstance(event, EveningOpened)), None)
         return opened.sheet if opened is not None else self.state.sheet
 
     def _by_another_sheet(self, sheet: RunSheet) -> None:
-        """What has begun goes on; the pushes are in the new times; calls for what was to come are raised anew."""
+        """Started steps carry on; the new times already hold the pushes; calls for later steps are raised again."""
         begun = {id_ for id_, step in self.steps.items() if step.status != "to-come"}
         before = dict(self.steps)
         self.steps.clear()
@@ -188,7 +188,7 @@ class _Draft:
         self._set(sheet=sheet)
 
     def _shift(self, by: timedelta) -> None:
-        """All that was, told by a clock that was set by so much: how long ago it is stays what it was."""
+        """Moves all past times by as much as the clock was set, so that how long ago each was stays the same."""
         for id_, step in self.steps.items():
             self.steps[id_] = _shifted(step, by)
         for key in self.raised:
@@ -218,7 +218,7 @@ class _Draft:
         self._put(slot, status="left-out")
 
     def _answered(self, slot: str, part: str | None = None) -> None:
-        """No call of that slot (and part) waits any longer."""
+        """No call of that slot (and part) waits any more."""
         for key in [key for key in self.raised if key[0] == slot and part in (None, key[1])]:
             del self.raised[key]
 
@@ -227,7 +227,7 @@ class _Draft:
 
 
 def _as_planned_anew(step: StepState) -> StepState:
-    """What has not begun takes as long as the new sheet says, in which the stretching is."""
+    """A step not started takes as long as the new sheet says, which already includes any stretching."""
     return replace(step, stretched=timedelta()) if step.status == "to-come" else step
 
 

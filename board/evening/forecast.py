@@ -1,8 +1,8 @@
-"""What the rest of the evening looks like from here. Pure: (sheet, state, now) → times.
+"""How the rest of the evening looks from now. Pure: (sheet, state, now) → times; aware, in UTC.
 
-What moves is the rule's (`rule`), with nothing that has not begun put before now. When something will be late, what
-leads to it and has not begun is moved with it, but only as far as it must be to stand no longer than it keeps, and
-never so far that it delays a course further.
+`rule` says what moves, and nothing not yet started is put before now. If a step will be late, its predecessors that
+have not started move later with it: just enough that their results do not stand past their shelf life, and never so far
+that a course is delayed further.
 """
 
 from collections.abc import Mapping
@@ -20,7 +20,7 @@ MINUTE = 60.0
 
 @dataclass(frozen=True, slots=True)
 class SlotForecast:
-    """When a slot starts and ends, as it now looks or as it was. `give_minutes`: before a course is later still."""
+    """A slot's start and end, forecast or actual. `give_minutes`: its slack before a course is later still."""
 
     start: datetime
     end: datetime
@@ -29,7 +29,7 @@ class SlotForecast:
 
 @dataclass(frozen=True, slots=True)
 class CourseForecast:
-    """When a course goes out (or went). `late_minutes` against what was wanted, `slip_minutes` against that and the
+    """When a course goes out, or went. `late_minutes` counts from the time wanted, `slip_minutes` from that plus the
     host's own pushes; `may_slip` is what the plan allows."""
 
     name: str
@@ -48,18 +48,18 @@ class CourseForecast:
 
 @dataclass(frozen=True, slots=True)
 class Standing:
-    """A result that stands and keeps: since when, and until when at the most."""
+    """A finished result that waits for its successors: since when, and until when it keeps."""
 
     slot: str
     since: datetime
     until: datetime
-    taken_up: datetime  # when the last that needs it will have begun
+    taken_up: datetime  # when the last successor will have started
     where: str
 
 
 @dataclass(frozen=True)
 class Forecast:
-    """All slots and courses as they look at `now`."""
+    """All slots and courses as forecast at `now`."""
 
     now: datetime
     slots: Mapping[str, SlotForecast]
@@ -69,7 +69,7 @@ class Forecast:
 
 
 class Forecaster:
-    """Holds what never changes about a sheet, so that a forecast costs little."""
+    """Forecasts by one sheet; what never changes about it is worked out once, so that each forecast is cheap."""
 
     def __init__(self, sheet: RunSheet) -> None:
         self.sheet = sheet
@@ -80,7 +80,7 @@ class Forecaster:
         self.serve_of = {c.name: c.serve for c in sheet.courses}
 
     def forecast(self, state: State, now: datetime) -> Forecast:
-        """As it looks at `now`; nothing that has not begun is put before it."""
+        """The forecast at `now`; nothing not yet started is put before it. Raises nothing."""
         at = now.timestamp()
         wished = dict(self.planned)
         for course, minutes in state.pushed.items():
@@ -111,7 +111,7 @@ class Forecaster:
         )
 
     def _going(self, state: State, now: float, wished: Mapping[str, float]) -> Going[float]:
-        """What has happened, and how early the rest may start."""
+        """What has happened, and the earliest start of the rest."""
         earliest: dict[str, float] = {}
         known: dict[str, tuple[float, float]] = {}
         left_out = set()
@@ -130,7 +130,7 @@ class Forecaster:
         return Going(earliest, lasts, known, left_out)
 
     def _lasts(self, state: State) -> Mapping[str, float]:
-        """How long each takes: as the sheet says, but for what was stretched."""
+        """How long each slot takes, in seconds: the sheet's length plus any stretching."""
         longer = {id_: step.stretched for id_, step in state.steps.items() if step.stretched}
         if not longer:
             return self.length
@@ -155,7 +155,7 @@ class Forecaster:
         start: Mapping[str, float],
         latest: Mapping[str, float],
     ) -> dict[str, float]:
-        """What was wished, moved later where what takes a result up is later, so that it does not stand too long."""
+        """The wished starts, each moved later where a successor is late, so that no result stands too long."""
         moved = dict(wished)
         delay: dict[str, float] = {}
         for slot in reversed(self.slots):
@@ -169,10 +169,10 @@ class Forecaster:
         return moved
 
     def _pull(self, slot: Slot, lasts: float, other: str, delay: Mapping[str, float]) -> float:
-        """How far a slot is best moved with what takes its result up: as far as that moves, less the room it has."""
+        """Seconds by which a late successor should move a slot: the successor's delay less the room there is."""
         if not delay.get(other):
             return 0.0
-        if slot.kind == "heat":  # an oven heated for nothing, or set too soon
+        if slot.kind == "heat":  # else the oven would heat for nothing, or be set too soon
             return delay[other]
         allowed = slot.best_within if slot.best_within is not None else slot.keeping.minutes if slot.keeping else None
         if allowed is None:
@@ -186,7 +186,7 @@ class Forecaster:
         for course in self.sheet.courses:
             served = _moment(end[course.serve])
             late = int((served - course.wanted).total_seconds() // MINUTE)
-            pushed = max(pushed, course.pushed + state.pushed.get(course.name, 0))  # what a push moves is no slip
+            pushed = max(pushed, course.pushed + state.pushed.get(course.name, 0))  # a push is not a slip
             status = state.steps[course.serve].status
             found.append(
                 CourseForecast(

@@ -1,4 +1,4 @@
-"""When somebody's hands are on a slot that starts and ends at these moments. Pure."""
+"""When a slot needs hands, for a given start and end. Pure."""
 
 from collections.abc import Iterator
 from datetime import datetime
@@ -7,7 +7,7 @@ from board.sheet.run_sheet import Attended, Slot
 
 
 def parts(slot: Slot, start: datetime, end: datetime) -> Iterator[Attended]:
-    """Its attended stretches: one at the end moves with the end, all others with the start, none beyond the end."""
+    """A slot's attended intervals. One at the end moves with the end, others with the start; none passes the end."""
     for part in slot.attended:
         length = part.end - part.start
         if part.kind == "all":

@@ -1,7 +1,7 @@
-"""How hard an unanswered call asks. Pure: (calls, now, what was heard) → strokes of the bell.
+"""How hard an unanswered call rings. Pure: (calls, now, what was heard) → strokes of the bell.
 
-It rings when it is called, then after 1, 3, 6 and 10 minutes and every 5 from there, with one stroke, then two, then
-three. What burns (the end on a hot lane) asks twice as fast.
+A call rings when raised, after 1, 3, 6 and 10 minutes, then every 5; with one stroke, then two, then three. What burns
+(the end on a hot lane) rings twice as fast.
 """
 
 from collections.abc import Mapping, Sequence
@@ -10,23 +10,23 @@ from datetime import datetime
 from board.evening.calls import Call
 from board.evening.state import CallKey
 
-# How often and how hard it rings: ours.
+# How often and how hard a call rings: ours.
 FIRST_RINGS = (0.0, 1.0, 3.0, 6.0, 10.0)  # minutes after the call
 THEN_EVERY = 5.0  # minutes
-STROKES = (1, 2, 2, 3)  # of the first rings; the last goes on
+STROKES = (1, 2, 2, 3)  # of the first rings; the last one repeats
 BURNS_FASTER = 2.0
 
-# The calls that wait: since when each does, and how often it has rung.
+# By waiting call: since when it waits, and how often it has rung.
 Heard = Mapping[CallKey, tuple[datetime, int]]
 
 
 def waited_minutes(call: Call, now: datetime) -> float:
-    """Since it was raised; one not raised yet has not waited."""
+    """Minutes since the call was raised; 0 if it was not."""
     return max(0.0, (now - call.raised).total_seconds() / 60) if call.raised is not None else 0.0
 
 
 def rings_by(minutes: float, *, burns: bool) -> int:
-    """How often a call has rung once it has waited so long; the first ring is the call itself."""
+    """How often a call has rung after waiting that many minutes; the first ring is the call itself."""
     pace = minutes * BURNS_FASTER if burns else minutes
     last = FIRST_RINGS[-1]
     if pace < last:
@@ -35,18 +35,18 @@ def rings_by(minutes: float, *, burns: bool) -> int:
 
 
 def strokes(rings: int) -> int:
-    """Of the ring with that number, from 1."""
+    """Strokes of ring number `rings`, counted from 1."""
     return STROKES[min(rings, len(STROKES)) - 1]
 
 
 def insistence(call: Call, now: datetime) -> int:
-    """1 calm, 2 pressing, 3 overdue: the strokes of its last ring."""
+    """1 calm, 2 pressing, 3 overdue: the strokes of the last ring."""
     return strokes(rings_by(waited_minutes(call, now), burns=call.burns))
 
 
 def to_ring(due: Sequence[Call], now: datetime, heard: Heard) -> tuple[list[Call], Heard]:
-    """The calls that ring now, and what has been heard then. A call put off and raised again begins anew; of rings
-    that were missed (the board was closed, the clock jumped) only the last is made up for."""
+    """The calls that ring now, and what has been heard after that. A call put off and raised again starts over. If
+    rings were missed (board closed, clock jumped), only the last is made up for."""
     ringing, known = [], {}
     for call in due:
         if call.silent:

@@ -1,4 +1,4 @@
-"""What the board does without being asked: calls that have come due, warnings. Pure: (state, what is due) → events."""
+"""What the board does unasked: it raises due calls and warns. Pure: (state, what is due) → events."""
 
 from datetime import datetime
 
@@ -10,7 +10,7 @@ from board.evening.state import State
 
 
 def raise_calls(state: State, due: list[Call], at: datetime) -> list[Event]:
-    """The calls that are due and were not raised yet, as events; what needs nobody at its end just ends."""
+    """Events for due calls not raised yet; a step whose end needs nobody just ends."""
     found: list[Event] = []
     for call in due:
         n = state.last_n + 1 + len(found)
@@ -22,7 +22,7 @@ def raise_calls(state: State, due: list[Call], at: datetime) -> list[Event]:
 
 
 def warn_keeping(state: State, forecast: Forecast) -> list[Event]:
-    """Once for each result that stands and soon keeps no longer, that it does."""
+    """One warning for each waiting result that will soon be past its best."""
     found: list[Event] = []
     for each in forecast.keeping:
         said = state.warned.get(each.slot)

@@ -1,9 +1,9 @@
-"""The one rule of the evening, for what moves when something slips. Pure; moments in whatever unit the caller counts.
+"""The one rule for what moves when something slips. Pure; moments in whatever unit the caller counts.
 
-A thing starts when the sheet says, or when the last of its waits is over, whichever is latest. A wait for hands is
-void when what the hands were wanted for has moved so late that the other fits in before.
+A slot starts when the sheet says or when its last wait is over, whichever is later. A wait for hands is void if the
+slot that has the hands first moves so late that the other fits in before it.
 
-Two callers: the forecast plays one evening with floats, the odds play many at once with arrays, an evening a place.
+Two callers: the forecast plays one evening with floats; the odds play many at once with arrays, one place an evening.
 """
 
 from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
@@ -20,7 +20,7 @@ NEVER = float("-inf")
 
 
 class Moment(Protocol):
-    """A float or an array of them."""
+    """A float or an array of floats."""
 
     def __add__(self, other: Any, /) -> Any: ...
     def __gt__(self, other: Any, /) -> Any: ...
@@ -32,10 +32,10 @@ T = TypeVar("T", bound=Moment)
 
 @dataclass(frozen=True, slots=True)
 class Going(Generic[T]):
-    """What no wait decides about an evening: by slot, how early it may start and how long it lasts.
+    """An evening's inputs, by slot: the earliest start and the length.
 
-    `known`: start and end of what has begun. `left_out` takes no time, and hands on what it waited for.
-    `sits`: waits on an end that last otherwise than the sheet says, by pair.
+    `known`: start and end of what has started. `left_out`: takes no time; its successors wait for its predecessors
+    instead. `sits`: by pair, a wait after an end that differs from the sheet's.
     """
 
     earliest: Mapping[str, T]
@@ -47,7 +47,7 @@ class Going(Generic[T]):
 
 @dataclass(frozen=True, slots=True)
 class Times(Generic[T]):
-    """When each slot starts and ends."""
+    """Each slot's start and end."""
 
     start: dict[str, T]
     end: dict[str, T]
@@ -57,7 +57,7 @@ class Times(Generic[T]):
 class Played(Generic[T]):
     """An evening played to its end. `void`: what is added to a pair's wait for hands, `NEVER` where it is void.
 
-    `plain`: with every wait kept; `alone`: with none for hands, or None where nobody was held up.
+    `plain`: times with every wait kept; `alone`: times with no waits for hands, or None if nobody was held up.
     """
 
     times: Times[T]
@@ -67,10 +67,10 @@ class Played(Generic[T]):
 
 
 class Rule(Generic[T]):
-    """Holds what never changes about a sheet's slots; they stand in the run sheet's order.
+    """Plays evenings by one sheet. `slots` are in the run sheet's order.
 
     `moment` turns a time into the caller's unit, of which `minute` make a minute; `latest` is the greatest of several;
-    `when` turns a condition into what voids a wait: `NEVER` where it holds, 0 where not, None where it nowhere holds.
+    `when` turns a condition into what voids a wait: `NEVER` where it holds, 0 where not, None if it holds nowhere.
     """
 
     def __init__(
@@ -90,13 +90,13 @@ class Rule(Generic[T]):
         self.hand_pairs = tuple(dict.fromkeys((s.id, w.after) for s in slots for w in s.waits if w.reason == HANDS))
         self.no_hands: Mapping[Pair, float] = dict.fromkeys(self.hand_pairs, NEVER)
         self.whole = frozenset(s.id for s in slots if s.whole)
-        # How long hands are on a slot from its start on.
+        # How long a slot needs hands from its start on.
         self.hands_on = {
             s.id: sum(moment(p.end) - moment(p.start) for p in s.attended if p.start == s.start) for s in slots
         }
 
     def play(self, going: Going[T]) -> Played[T]:
-        """The whole rule."""
+        """Starts and ends by the whole rule."""
         plain = self.forward(going, {})
         pairs = self._open_pairs(going)
         if not any(self.when(plain.start[first] > self.planned[first]) is not None for _, first in pairs):
@@ -106,7 +106,7 @@ class Rule(Generic[T]):
         return Played(self.forward(going, void) if void else plain, void, plain, alone)
 
     def forward(self, going: Going[T], void: Mapping[Pair, Any]) -> Times[T]:
-        """Starts and ends with these waits void."""
+        """Starts and ends with the waits in `void` voided."""
         times: Times[T] = Times({}, {})
         for slot in self.slots:
             self.place(slot, going, void, times)
@@ -128,7 +128,7 @@ class Rule(Generic[T]):
     def over(
         self, slot: Slot, going: Going[T], void: Mapping[Pair, Any], times: Times[T]
     ) -> Iterator[tuple[Dependency, T]]:
-        """A slot's waits, and when each is over. What is only wished to be ready before holds nothing up."""
+        """A slot's waits, and when each is over. What is merely best ready before does not hold the slot up."""
         for wait in slot.waits:
             if wait.reason == READY:
                 continue
@@ -143,11 +143,11 @@ class Rule(Generic[T]):
             yield wait, over
 
     def _open_pairs(self, going: Going[T]) -> list[Pair]:
-        """Pairs whose first has not begun, so that the other may still be done before it."""
+        """Pairs whose first slot has not started, so that the second may still go before it."""
         return [p for p in self.hand_pairs if p[1] not in going.known and p[1] not in going.left_out]
 
     def fits_before(self, pair: Pair, going: Going[T], plain: Times[T], alone: Times[T]) -> T | None:
-        """What voids a wait for hands: held up by nobody's hands, the slot is done with them before they are wanted."""
+        """What voids a wait for hands: without such waits, the second slot is done before the first needs them."""
         second, first = pair
         hands_on: Any = going.lasts[second] if second in self.whole else self.hands_on[second]
         return self.when(plain.start[first] >= alone.start[second] + hands_on)

@@ -1,4 +1,4 @@
-"""What the host wants when something went wrong → what happens, or the words of a refusal. Pure."""
+"""The host says what went wrong → what happens, or the words of a refusal. Pure."""
 
 from datetime import datetime, timedelta
 from typing import assert_never
@@ -10,11 +10,11 @@ from board.evening.wishes import DelayGuests, DropDish, Lengthen, SlipWish
 from board.sheet.run_sheet import HEAT, ORDER, RunSheet, Slot
 from board.sheet.sittings import sitting_wait
 
-LEAST = timedelta(minutes=1)  # a step does not become shorter than this; ours
+LEAST = timedelta(minutes=1)  # no step gets shorter than this; ours
 
 
 def decide_slip(state: State, wish: SlipWish, at: datetime) -> StepStretched | GuestsDelayed | DishDropped | str:
-    """The one event of a slip, numbered on from the state's last, or why there is none."""
+    """The event of a slip, numbered on from the state's last, or why it is refused."""
     match wish:
         case Lengthen():
             return _stretch(state, wish, at)
@@ -56,19 +56,19 @@ def _drop(state: State, wish: DropDish, at: datetime) -> DishDropped | str:
 
 
 def waiting_to_come(state: State) -> tuple[str, ...]:
-    """The guests' coming, while it is awaited."""
+    """The arrival slot while the guests are expected; else nothing."""
     return tuple(s.id for s in state.sheet.slots if s.kind == "arrive" and not state.steps[s.id].settled)
 
 
 def on_the_table(state: State) -> str | None:
-    """The course last served that is still being eaten."""
+    """The course served last, while it is being eaten; else None."""
     served = [c.name for c in state.sheet.courses if state.steps[c.serve].status == "finished"]
     return served[-1] if served and waiting_for_guests(state, served[-1]) else None
 
 
 def waiting_for_guests(state: State, name: str) -> tuple[str, ...]:
-    """What begins only when the guests have eaten a course that is on the table; nothing once any of it has begun,
-    but for the clearing of a course eaten standing, which may come whenever it suits."""
+    """Slots that wait until the guests have eaten this course; empty once one of them has started. Clearing a standing
+    course does not count: it can happen at any time."""
     course = next((c for c in state.sheet.courses if c.name == name), None)
     if course is None or state.steps[course.serve].status != "finished":
         return ()
@@ -80,8 +80,8 @@ def waiting_for_guests(state: State, name: str) -> tuple[str, ...]:
 
 
 def dropped_slots(state: State, dish: str, course: str | None, *, under_way: bool) -> tuple[str, ...]:
-    """What is left out with a dish: its steps that are not over, the last heating when only they need it, and the
-    serving and clearing of a course of which nothing is left. Nothing when the course is going out or has gone."""
+    """Slots to leave out with a dish: its unfinished steps, heating only they need, and serving and clearing if the
+    course is then empty. Empty if the course is going out or has gone."""
     sheet = state.sheet
     its = next((c for c in sheet.courses if c.name == course), None)
     if its is not None and state.steps[its.serve].status != "to-come":
@@ -98,7 +98,7 @@ def dropped_slots(state: State, dish: str, course: str | None, *, under_way: boo
 
 
 def _needless_heats(state: State, gone: set[str]) -> list[str]:
-    """Heatings to come that only serve what is gone, unless that oven is turned again: the next turn counts on it."""
+    """Heatings not started that only the dropped slots need. One before a later heating of its oven stays."""
     left = {id_ for id_, step in state.steps.items() if step.status == "left-out"} | gone
     found = []
     for heat in (s for s in state.sheet.slots if s.kind == "heat" and state.steps[s.id].status == "to-come"):
@@ -112,13 +112,13 @@ def _needless_heats(state: State, gone: set[str]) -> list[str]:
 
 
 def _anything_left(state: State, course: str | None, gone: set[str]) -> bool:
-    """Whether any step of a course is made or still to be made."""
+    """Whether any step of the course is done or still to be done."""
     steps = [s.id for s in state.sheet.slots if s.course == course and s.dish is not None]
     return any(id_ not in gone and state.steps[id_].status != "left-out" for id_ in steps)
 
 
 def go_on_without(sheet: RunSheet, slots: tuple[str, ...]) -> list[Slot]:
-    """What waits for something among these, and is itself none of them; the servings aside, which wait for all."""
+    """Steps and jobs that wait for one of these slots and are not among them; not servings, which wait for all."""
     gone = set(slots)
     return [
         s
@@ -130,5 +130,5 @@ def go_on_without(sheet: RunSheet, slots: tuple[str, ...]) -> list[Slot]:
 
 
 def oven_of(slot: Slot) -> str | None:
-    """Which oven it is in at some heat while it lasts."""
+    """The oven a slot is in with heat on; None if it is in none."""
     return next((u.what for u in slot.uses if u.celsius is not None and not u.off), None)

@@ -10,9 +10,9 @@ from board.sheet.run_sheet import ORDER, Slot
 
 
 def stretched(state: State, id_: str, minutes: int, at: datetime) -> StepState:
-    """The step with so many minutes more than it now looks like taking; below 0, fewer than it was to take.
+    """The step with `minutes` more than it is now forecast to take; below 0, fewer than it was to take.
 
-    What is settled, or not in the sheet, stays as it is.
+    A settled step, or one not in the sheet, is unchanged.
     """
     step, slot = state.steps.get(id_, StepState()), _slot(state, id_)
     if slot is None or step.settled:
@@ -26,7 +26,7 @@ def stretched(state: State, id_: str, minutes: int, at: datetime) -> StepState:
 
 
 def guests_expected(state: State, id_: str, at: datetime) -> datetime:
-    """When the guests were looked for: to come, or to have eaten what this slot waits for. Never before `at`."""
+    """When the guests were expected to arrive, or to have eaten what this slot waits for. Never before `at`."""
     slot = _slot(state, id_)
     if slot is None:
         return at

@@ -11,16 +11,16 @@ from board.sheet.run_sheet import HEAT, Slot
 
 Kind = Literal["not-ready", "guests", "sitting", "dish", "oven", "length"]
 KINDS: tuple[Kind, ...] = ("not-ready", "guests", "sitting", "dish", "oven", "length")
-# What a slip is first taken to cost, and at most: ours.
+# Default minutes of each slip, and the most it can be: ours.
 MINUTES: dict[Kind, int] = {"not-ready": 5, "guests": 10, "sitting": 10, "dish": 0, "oven": 5, "length": 5}
 LONGEST = 180
 
 
 @dataclass(frozen=True, slots=True)
 class Target:
-    """What a slip is about: a slot's id, a course's, dish's or oven's name; and with it, what else is needed.
+    """What a slip is about, by `name`: a slot's id, or a course's, dish's or oven's name.
 
-    `slots`: what is stretched. `going_on`: of a dish, what is under way and goes on unless it is stopped.
+    `slots`: what takes longer or is dropped. `going_on`: a dish's slots under way, which carry on unless stopped.
     """
 
     name: str
@@ -30,7 +30,7 @@ class Target:
 
 
 def targets(state: State, forecast: Forecast, kind: Kind, chosen: str | None = None) -> tuple[Target, ...]:
-    """What a slip of a kind can be about, the likeliest first; `chosen` is the slot the host looks at."""
+    """Possible targets of this kind of slip, the likeliest first; `chosen` is the slot the host looks at."""
     match kind:
         case "not-ready":
             return _first(chosen, _under_way(state, forecast))
@@ -48,7 +48,7 @@ def targets(state: State, forecast: Forecast, kind: Kind, chosen: str | None = N
 
 
 def wish_for(kind: Kind, target: Target, minutes: int, *, stop: bool = False) -> SlipWish:
-    """`stop`: of a dish, what is under way is left out too."""
+    """The wish for a slip. `stop`: with a dropped dish, drop its steps under way too."""
     match kind:
         case "not-ready" | "length":
             return Lengthen(target.slots, minutes)
@@ -63,7 +63,7 @@ def wish_for(kind: Kind, target: Target, minutes: int, *, stop: bool = False) ->
 
 
 def more(kind: Kind, minutes: int, step: int) -> int:
-    """The next number of minutes: by ones up to five, by fives beyond; only a step's own length can become less."""
+    """The next number of minutes: in ones up to five, then in fives. Only a step's length can go below 1."""
     size = abs(minutes)
     outward = step * minutes > 0
     by = 5 if size > 5 or (size == 5 and outward) else 1
@@ -79,7 +79,7 @@ def _first(chosen: str | None, slots: list[Slot]) -> tuple[Target, ...]:
 
 
 def _under_way(state: State, forecast: Forecast) -> list[Slot]:
-    """The one that ends soonest first, of several the one with the least give; what asks nobody at its end last."""
+    """Soonest end first, then least slack; slots whose end needs nobody come last."""
     going = [s for s in state.sheet.slots if state.steps[s.id].status == "under-way" and s.end > s.start]
 
     def pressing(slot: Slot) -> tuple[bool, float, float]:
@@ -96,7 +96,7 @@ def _to_come(state: State, forecast: Forecast) -> list[Slot]:
 
 
 def _dishes(state: State, forecast: Forecast, chosen: str | None) -> tuple[Target, ...]:
-    """Dishes of which something can be left out: the chosen step's first, then in the order they are needed."""
+    """Dishes that can still be dropped: the chosen step's first, then in order of need."""
     found: dict[tuple[str, str | None], Target] = {}
     looked_at: tuple[str | None, str | None] = (None, None)
     for slot in sorted(state.sheet.slots, key=lambda s: forecast.slots[s.id].start):
@@ -116,8 +116,8 @@ def _dishes(state: State, forecast: Forecast, chosen: str | None) -> tuple[Targe
 
 
 def _ovens(state: State, forecast: Forecast) -> tuple[Target, ...]:
-    """Ovens with what takes longer when one loses its heat: all that is in it or heats it now; where nothing is,
-    what goes into the heated oven next. The fullest oven first."""
+    """Ovens and the slots that take longer if one loses its heat: what it holds or is heating now; if nothing, what
+    goes into it next while hot. The fullest oven first."""
     found = []
     for oven in dict.fromkeys(o for o in map(oven_of, state.sheet.slots) if o):
         its = [s for s in state.sheet.slots if oven_of(s) == oven and s.end > s.start]
@@ -129,7 +129,7 @@ def _ovens(state: State, forecast: Forecast) -> tuple[Target, ...]:
 
 
 def _goes_into_heated(state: State, slot: Slot) -> bool:
-    """It is still to come, and the oven it waits for is hot."""
+    """Whether the slot has not started and the oven it waits for is hot."""
     heats = [w.after for w in slot.waits if w.reason == HEAT]
     return (
         state.steps[slot.id].status == "to-come"

@@ -1,4 +1,4 @@
-"""How the evening stands: the fold of all its events. Frozen; nothing edits it."""
+"""How the evening stands: the fold of all its events. Frozen; never edited."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
@@ -11,14 +11,14 @@ from board.sheet.run_sheet import RunSheet, Slot
 
 Status = Literal["to-come", "under-way", "finished", "left-out"]
 CallKey = tuple[str, Part, int]  # slot, part, number
-# dish (None: all that is left), course, what was said, and which slot cooks it (None: the clock of what is eaten)
+# dish (None: all leftovers), course, warning, and the slot that cooks raw food (None: the clock of what is eaten)
 ClockKey = tuple[str | None, str, ClockWarning, str | None]
 
 
 @dataclass(frozen=True)
 class StepState:
-    """Where one slot stands. `put_off`: by part, no call of it comes before then. `looked_in`: look-ins settled.
-    `stretched`: how much longer than the sheet says it takes."""
+    """How one slot stands. `put_off`: by part, no call before then. `looked_in`: number of look-ins settled.
+    `stretched`: time added to the sheet's length."""
 
     status: Status = "to-come"
     started: datetime | None = None
@@ -32,7 +32,7 @@ class StepState:
         return self.status in ("finished", "left-out")
 
     def lasts(self, slot: Slot) -> timedelta:
-        """How long that slot takes, as far as is known."""
+        """How long the slot takes, as far as is known."""
         return slot.end - slot.start + self.stretched
 
 
@@ -41,7 +41,7 @@ TO_COME = StepState()
 
 @dataclass(frozen=True, slots=True)
 class Note:
-    """Something the host wrote down."""
+    """A note of the host's."""
 
     n: int
     at: datetime
@@ -51,7 +51,7 @@ class Note:
 
 @dataclass(frozen=True, slots=True)
 class Reading:
-    """What a probe showed in the middle of what a step made, °C."""
+    """A probe reading in the middle of what a step makes, °C."""
 
     n: int
     at: datetime
@@ -61,7 +61,7 @@ class Reading:
 
 @dataclass(frozen=True)
 class State:
-    """The evening. `raised` holds the calls that wait for an answer, with when each was raised."""
+    """The evening. `raised`: unanswered calls, and when each was raised."""
 
     sheet: RunSheet
     steps: Mapping[str, StepState]
@@ -71,16 +71,16 @@ class State:
     readings: tuple[Reading, ...] = ()
     warned: Mapping[str, datetime] = field(
         default_factory=lambda: MappingProxyType({})
-    )  # slot → that it keeps no longer
+    )  # slot → when the board warned that its result will soon be past its best
     unread: tuple[str, ...] = ()  # slots ended without the reading they want
     clock_warned: frozenset[ClockKey] = frozenset()
     put_away: Mapping[str, datetime] = field(
         default_factory=lambda: MappingProxyType({})
-    )  # course → when the host said that what was left of it is in the cold
+    )  # course → when the host said its leftovers are in the cold
     stops_accepted: tuple[str, ...] = ()
-    history: tuple[Event, ...] = ()  # what counts: neither taken back nor a taking back
+    history: tuple[Event, ...] = ()  # what counts: neither events taken back nor the taking back
     last_n: int = 0
-    jumped: ClockJumped | None = None  # the last time the clock did
+    jumped: ClockJumped | None = None  # the last jump of the clock
     closed: bool = False
 
 
@@ -88,12 +88,12 @@ T = TypeVar("T", "State", "StepState")
 
 
 def replace(thing: T, **changes: Any) -> T:
-    """Like `dataclasses.replace` in a tenth of its time: a long log is a thousand of these. Names are not checked."""
+    """Like `dataclasses.replace`, ten times as fast: a long log needs a thousand. Names are not checked."""
     new = object.__new__(type(thing))
     new.__dict__.update(thing.__dict__, **changes)
     return new
 
 
 def begin(sheet: RunSheet) -> State:
-    """Before anything has happened."""
+    """The state before anything has happened."""
     return State(sheet, MappingProxyType(dict.fromkeys((slot.id for slot in sheet.slots), TO_COME)))

@@ -1,4 +1,4 @@
-"""What the host can want of an evening, as data. Imperatives; what comes of them is decided in `decide.py`."""
+"""What the host can want of an evening, as data. Imperatives; `decide.py` decides what comes of them."""
 
 import math
 from dataclasses import dataclass
@@ -14,7 +14,7 @@ LATER_MINUTES = 5  # ours
 
 @dataclass(frozen=True, slots=True)
 class Done:
-    """The call is answered: begun, looked in, or finished."""
+    """Answers the call: started, looked in, or finished."""
 
     slot: str
     part: Part
@@ -23,14 +23,14 @@ class Done:
 
 @dataclass(frozen=True, slots=True)
 class Settle:
-    """The slot is over and done with, whatever was called: the guests are here, the course is cleared."""
+    """The slot is over, whatever was called: the guests are here, the course is cleared."""
 
     slot: str
 
 
 @dataclass(frozen=True, slots=True)
 class Later:
-    """Not now: ask again after so many minutes."""
+    """Not now: call again after `minutes`."""
 
     slot: str
     part: Part
@@ -45,7 +45,7 @@ class LeaveOut:
 
 @dataclass(frozen=True, slots=True)
 class Push:
-    """Send a course out so many minutes later than the sheet says, on top of earlier pushes."""
+    """Send a course out `minutes` later than the sheet says, on top of earlier pushes."""
 
     course: str
     minutes: int
@@ -53,7 +53,7 @@ class Push:
 
 @dataclass(frozen=True, slots=True)
 class TakeSheet:
-    """Go on by this sheet, which was worked out anew for what is left."""
+    """Go on by this new sheet for the rest of the evening."""
 
     sheet: RunSheet
 
@@ -66,7 +66,7 @@ class WriteNote:
 
 @dataclass(frozen=True, slots=True)
 class TakeReading:
-    """A probe shows so much, in °C. `part`: the call that it answers too, where the core is what is wanted."""
+    """A probe shows this, in °C. `part`: the call it answers too, if the core is hot enough."""
 
     slot: str
     celsius: float
@@ -76,31 +76,31 @@ class TakeReading:
 
 @dataclass(frozen=True, slots=True)
 class EndUnread:
-    """The slot is over, and no probe was put into it."""
+    """End the slot without a reading."""
 
     slot: str
 
 
 @dataclass(frozen=True, slots=True)
 class PutAway:
-    """What is left of a cleared course is in the cold."""
+    """The leftovers of a cleared course are in the cold."""
 
     course: str
 
 
 @dataclass(frozen=True, slots=True)
 class TakeBack:
-    """The last answer was a mistake."""
+    """Undo the last answer."""
 
 
 @dataclass(frozen=True, slots=True)
 class Close:
-    """The evening is over."""
+    """Close the evening."""
 
 
 @dataclass(frozen=True, slots=True)
 class Lengthen:
-    """Each of these takes so many minutes more, or fewer. `oven`: because it lost its heat."""
+    """Each of these takes `minutes` more (below 0: fewer). `oven`: because this oven lost its heat."""
 
     slots: tuple[str, ...]
     minutes: int
@@ -109,7 +109,7 @@ class Lengthen:
 
 @dataclass(frozen=True, slots=True)
 class DelayGuests:
-    """The guests come so many minutes later; with a `course`, they sit so much longer over it."""
+    """The guests come `minutes` later; with a `course`, they sit that much longer over it."""
 
     minutes: int
     course: str | None = None
@@ -117,7 +117,7 @@ class DelayGuests:
 
 @dataclass(frozen=True, slots=True)
 class DropDish:
-    """A dish is not made. `under_way`: what of it has begun is left out too."""
+    """Give up a dish. `under_way`: drop its steps under way too."""
 
     dish: str
     course: str | None
@@ -146,20 +146,20 @@ Wish = (
 
 @dataclass(frozen=True, slots=True)
 class Refusal:
-    """Why a wish cannot be had, in words for the screen."""
+    """Why a wish is refused, in words for the screen."""
 
     words: str
 
 
 def later_again(state: State, slot: str, part: Part, number: int, at: datetime) -> Later:
-    """Later by five minutes; what was put off already, by five more than that."""
+    """Later by five minutes; if the call is already put off, five more than that."""
     until = state.steps[slot].put_off.get(part, at)
     waits = max(0, round((until - at).total_seconds() / 60))
     return Later(slot, part, number, waits + LATER_MINUTES)
 
 
 def push_from_now(state: State, forecast: Forecast, course: str, minutes: int) -> Push:
-    """A push by so many minutes from when the course now looks like going out. Raises KeyError: no such course."""
+    """A push of `minutes` from the forecast time of the course. Raises KeyError for an unknown course."""
     planned = {c.name: c.served for c in state.sheet.courses}[course]
     looks = {c.name: c.served for c in forecast.courses}[course]
     slipped = math.ceil((looks - planned).total_seconds() / 60)

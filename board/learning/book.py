@@ -1,7 +1,7 @@
-"""The cook's book: how long work took this cook, over all plans, and how fast the ovens are. Pure.
+"""The cook's book: how long work took this cook, over all plans, and how fast the ovens are. Pure; minutes.
 
-The book holds what was seen, minutes by evening, and no figure reckoned from it: so an evening never counts twice, and
-the evenings may come in any order. A step is known by its words and its lane, an oven by its name.
+The book holds only what was seen, by evening, and nothing computed from it: so no evening counts twice, and evenings
+may be entered in any order. A step is known by its words and lane, an oven by its name.
 """
 
 from collections import defaultdict
@@ -19,18 +19,18 @@ from board.review.kinds import Kind
 from board.review.observe import PastEvening
 from board.sheet.run_sheet import Lasts
 
-Seen = tuple[str, float]  # the mark of an evening, minutes
-Work = tuple[str, str]  # a step's words, folded, and its lane
+Seen = tuple[str, float]  # an evening's mark, minutes
+Work = tuple[str, str]  # a step's words, casefolded, and its lane
 Turn = tuple[str, Way]
 T = TypeVar("T")
 
-# Between which temperatures an oven's minutes in the book lie.
+# The temperatures between which the book counts an oven's minutes.
 RATES: Mapping[Way, Rate] = {**DEFAULTS, "cools ajar": DEFAULTS["cools"]}
 
 
 @dataclass(frozen=True)
 class Book:
-    """`evenings`: by mark, its date and the name of its plan; `steps` and `ovens`: what was seen, by evening."""
+    """`evenings`: by mark, its date and its plan's name; `steps` and `ovens`: minutes seen, by evening."""
 
     evenings: Mapping[str, tuple[str, str]] = field(default_factory=dict)
     steps: Mapping[Work, tuple[Seen, ...]] = field(default_factory=dict)
@@ -39,7 +39,7 @@ class Book:
 
 @dataclass(frozen=True)
 class Added:
-    """The book with what evenings told; how many told something new, told nothing new, and were rehearsals."""
+    """The book with evenings added; how many told something new, how many nothing new, how many were rehearsals."""
 
     book: Book
     fresh: int
@@ -49,8 +49,8 @@ class Added:
 
 @dataclass(frozen=True, slots=True)
 class Learned:
-    """One figure of the book: a step (its lane), or an oven (its way, between whose rate's temperatures it counts).
-    `marks`: of the evenings it is known from."""
+    """One figure of the book: of a step (`where`: its lane) or of an oven (`where`: its way, between the temperatures
+    of that rate). `marks`: the evenings it comes from."""
 
     name: str
     where: str
@@ -60,8 +60,8 @@ class Learned:
 
 
 def into_book(book: Book, file: PlanFile, evenings: Iterable[PastEvening]) -> Added:
-    """What these evenings tell of the steps and ovens of this plan, beside what the book knows. Of a step or an oven,
-    no evening is entered twice; what was set aside, and rehearsals, not at all."""
+    """The book with what these evenings tell of this plan's steps and ovens. Each evening enters a step or an oven
+    once; rehearsals and minutes set aside are left out. Raises nothing."""
     works, rates = known_to(file)
     turns = {(name_key(oven), way) for oven, way in rates}
     every = {evening.mark: evening for evening in evenings}
@@ -87,7 +87,7 @@ def into_book(book: Book, file: PlanFile, evenings: Iterable[PastEvening]) -> Ad
 
 
 def _entered(there: dict[T, tuple[Seen, ...]], seen: Mapping[T, list[float]], mark: str) -> bool:
-    """Enters what the book does not have from this evening yet; whether there was any."""
+    """Enters what the book lacks from this evening; returns whether there was any."""
     new = False
     for about, minutes in seen.items():
         known = there.get(about, ())
@@ -98,13 +98,13 @@ def _entered(there: dict[T, tuple[Seen, ...]], seen: Mapping[T, list[float]], ma
 
 
 def steps_in(book: Book) -> list[Learned]:
-    """Each step, by lane and words."""
+    """A figure for each step, by lane and words."""
     found = sorted(book.steps.items(), key=lambda each: (each[0][1], each[0][0]))
     return [_learned(words, lane, seen) for (words, lane), seen in found]
 
 
 def kinds_in(book: Book, least_steps: int = 1) -> list[Learned]:
-    """Each kind of work of which the book has so many steps, by lane and first word."""
+    """A figure for each kind of work with at least that many steps, by lane and first word."""
     return [
         _learned(kind.verb, kind.lane, [each for seen in alike for each in seen])
         for kind, alike in sorted(_by_kind(book).items())
@@ -113,10 +113,10 @@ def kinds_in(book: Book, least_steps: int = 1) -> list[Learned]:
 
 
 def ovens_in(book: Book) -> list[Learned]:
-    """Each oven's ways, in minutes between the temperatures of `RATES`; one figure each, as a plan has it.
+    """One figure for each oven and way, in minutes between the temperatures of `RATES`, as in a plan.
 
-    The usual rate counts as one evening, so that a single odd turn is drawn in; from `FEW` evenings on the middle of
-    what was seen stands in for it, and an oven unlike the usual one is known as it is.
+    The default rate counts as one evening, to damp a single odd turn. From `FEW` evenings on, the median of what was
+    seen replaces it, so an unusual oven is shown as it is.
     """
     found = []
     for (oven, way), seen in sorted(book.ovens.items()):
@@ -131,7 +131,7 @@ def ovens_in(book: Book) -> list[Learned]:
 
 
 def _by_kind(book: Book) -> dict[Kind, list[tuple[Seen, ...]]]:
-    """What was seen of each kind of work, step by step; work without a word is of no kind."""
+    """What was seen of each kind of work, step by step; a step without a first word has no kind."""
     found: dict[Kind, list[tuple[Seen, ...]]] = defaultdict(list)
     for (words, lane), seen in sorted(book.steps.items()):
         if verb := first_word(words):
@@ -140,7 +140,7 @@ def _by_kind(book: Book) -> dict[Kind, list[tuple[Seen, ...]]]:
 
 
 def _learned(name: str, where: str, seen: Iterable[Seen]) -> Learned:
-    """The middle of what was seen stands in for a plan; a single figure becomes three from `FEW` evenings on."""
+    """The median of what was seen serves as the plan; a single figure becomes three from `FEW` evenings on."""
     pairs = sorted(seen)
     minutes, marks = [each for _, each in pairs], _marks(pairs)
     middle = max(1, round(median(minutes)))

@@ -1,6 +1,6 @@
 """The cook's book ↔ its text, plain YAML that a cook can read and mend by hand. Pure.
 
-`took` holds what was seen: the mark of an evening and minutes, one after the other, commas between.
+`took` holds what was seen: an evening's mark, then minutes, and so on, with commas between.
 """
 
 import re
@@ -31,7 +31,7 @@ _BY_HAND = "{}; then the rest is read as before."
 
 
 def read_book(text: str, name: str) -> Book | list[Snag]:
-    """The book, or all that is wrong with it, each at its line. An empty file is an empty book. Raises nothing."""
+    """The book, or all its faults, each at its line. An empty file is an empty book. Raises nothing."""
     if not text.removeprefix("\ufeff").strip():
         return Book()
     raw, places, snags = read_yaml(text, name, LARGEST_CHARACTERS)
@@ -41,7 +41,7 @@ def read_book(text: str, name: str) -> Book | list[Snag]:
 
 
 class _Reader:
-    """Reads a book's data and collects what is wrong with it."""
+    """Reads a book's data and collects its faults."""
 
     def __init__(self, places: Places) -> None:
         self.places = places
@@ -90,7 +90,7 @@ class _Reader:
         return found
 
     def _ovens(self, data: Any) -> dict[tuple[str, Way], tuple[Seen, ...]]:
-        """Names that differ in capitals and spaces only are one oven."""
+        """Names that differ only in capitals and spaces are one oven."""
         found: dict[tuple[str, Way], tuple[Seen, ...]] = {}
         written: set[tuple[str, Way]] = set()
         for loc, each in self._lines("ovens", data, ("oven", "way", "took")):
@@ -107,7 +107,7 @@ class _Reader:
         return found
 
     def _lines(self, key: str, data: Any, words: tuple[str, ...]) -> Iterator[tuple[Loc, dict[str, str]]]:
-        """Entries that have all these words, and no other; the rest is told."""
+        """Entries that have exactly these words; any other is reported."""
         if data is None:
             return
         if not isinstance(data, list):
@@ -116,7 +116,7 @@ class _Reader:
         for number, each in enumerate(data):
             loc: Loc = (key, number)
             if isinstance(each, dict) and "lane" in words and "lane" not in each and "on" in each:
-                each = {("lane" if word == "on" else word): said for word, said in each.items()}  # an older book
+                each = {("lane" if word == "on" else word): said for word, said in each.items()}  # older books say `on`
             if not isinstance(each, dict) or any(not str(each.get(word) or "").strip() for word in words):
                 self._add(loc, f"an entry of `{key}` needs {', '.join(words)}", "Add what is missing, or take it out")
                 continue
@@ -148,7 +148,7 @@ class _Reader:
 
 
 def book_text(book: Book) -> str:
-    """The whole file; the same book always makes the same text, which reads back as that book."""
+    """The whole file. The same book always gives the same text, and the text reads back as that book."""
     layout = Layout()
     lines = [*HEAD.splitlines(), f"book: {FORMAT}", *_evening_lines(book, layout)]
     steps = [{"step": words, "lane": lane, "took": _took_text(seen)} for (words, lane), seen in _in_order(book.steps)]

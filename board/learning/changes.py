@@ -1,4 +1,4 @@
-"""What evenings taught → changes to the plan, each with what it says now, what it would say, and why. Pure."""
+"""What evenings taught → changes to the plan: what it says now, what it would say, and why. Pure."""
 
 import re
 from collections.abc import Iterable, Mapping, Sequence, Set
@@ -24,9 +24,9 @@ from board.review.observe import Observed, OvenTurn, PastEvening
 from board.sheet.run_sheet import CourseSlot, Lasts, RunSheet, Slot
 from board.sheet.sittings import sitting_wait
 
-# What is enough to offer a change: ours.
-FEW = 3  # evenings from which a plan's single figure becomes three
-LEAST_MINUTES, LEAST_SHARE, LEAST_WIDTH = 1, 0.05, 1 / 3  # what is less is no lesson
+# How much is enough to offer a change: ours.
+FEW = 3  # evenings after which a plan's single figure becomes three
+LEAST_MINUTES, LEAST_SHARE, LEAST_WIDTH = 1, 0.05, 1 / 3  # a smaller change is not offered
 Word = Literal["takes", "eaten in"]
 About = Key | tuple[str, Way]
 _MARK = re.compile(r"\[([0-9a-f]{8})\]")
@@ -34,10 +34,10 @@ _MARK = re.compile(r"\[([0-9a-f]{8})\]")
 
 @dataclass(frozen=True)
 class Lesson:
-    """One figure of the plan. `before`, `after`: as they stand there; `said`: whether the first does, or is assumed.
+    """A change to one figure of the plan. `before`, `after`: its text; `said`: whether the host wrote it, or it is
+    assumed.
 
-    `about` says of which step, with `lasts` as the plan would read it, or of which oven, whose turns then take `share`
-    times as long.
+    `about`: the step, with `lasts` as the plan would read it; or the oven, whose turns then take `share` times as long.
     """
 
     name: str
@@ -49,16 +49,16 @@ class Lesson:
     about: About
     lasts: Lasts | None = None
     share: float = 1.0
-    told: tuple[float, float] | None = None  # minutes within which the plan's own figures have four times of five
+    told: tuple[float, float] | None = None  # minutes, the plan's own range for four evenings in five
 
 
 @dataclass(frozen=True)
 class Lessons:
-    """All that is worth a change, in the order of the plan. `fresh`: evenings not learned from before; `known`: how
-    many were; `rehearsals`: how many logs of rehearsals were left out; `aside`: by evening's date, what counted for
-    nothing; `strange`: steps of these evenings that the plan does not have; `notes`: of fresh
-    evenings; `touched`: whether any of those has a step of the plan; `came`: by course of the plan, on how many of its
-    fresh evenings it was out within 5 min of its time, and of how many."""
+    """All lessons, in the plan's order. `fresh`: evenings not learned from before; `known`: how many were;
+    `rehearsals`: how many rehearsal logs were left out; `aside`: by evening's date, what was set aside; `strange`: how
+    many steps of these evenings the plan lacks; `notes`: of fresh evenings; `touched`: whether any of those has a step
+    of the plan; `came`: by course, on how many of its fresh evenings it was out within 5 min of its time, and of how
+    many."""
 
     lessons: tuple[Lesson, ...]
     fresh: tuple[PastEvening, ...]
@@ -73,7 +73,7 @@ class Lessons:
 
 @dataclass(frozen=True, slots=True)
 class _Figure:
-    """A length the plan has, where it stands, whether its host wrote it, and with which word."""
+    """A length in the plan, where it stands, whether the host wrote it, and under which word."""
 
     name: str
     loc: Loc
@@ -83,7 +83,7 @@ class _Figure:
 
 
 def lessons_for(file: PlanFile, evenings: Iterable[PastEvening]) -> Lessons:
-    """What these evenings teach of this plan. The same evening told twice counts once; rehearsals not at all."""
+    """What these evenings teach about this plan. An evening given twice counts once; a rehearsal, not at all."""
     every = {evening.mark: evening for evening in sorted(evenings, key=lambda e: (e.date, e.mark))}
     lived = [evening for evening in every.values() if not evening.rehearsal]
     figures, sittings, rates = _figures(file), _sittings(file), _rates(file)
@@ -91,7 +91,7 @@ def lessons_for(file: PlanFile, evenings: Iterable[PastEvening]) -> Lessons:
     known_ovens = {key: marks_of(history, oven_label(*key)) for key in rates}
     ovens = learn_ovens(rates, lived, known_ovens)
     found = _lengths(file, figures, lived)
-    # Guests over one course lean on guests over the others, and on no work of the cook's.
+    # Sittings lean on one another only, not on the cook's work.
     found += _lengths(file, sittings, [replace(evening, steps=evening.sits) for evening in lived])
     found += [_oven(file, key, rates[key], ovens[key]) for key in rates if key in ovens]
     through = marks_of(history, "")
@@ -110,7 +110,7 @@ def lessons_for(file: PlanFile, evenings: Iterable[PastEvening]) -> Lessons:
 
 
 def known_to(file: PlanFile) -> tuple[frozenset[Key], frozenset[tuple[str, Way]]]:
-    """The steps and the ovens' ways whose figures in this plan evenings can tell."""
+    """The steps, and the ovens' ways, that evenings can tell about in this plan."""
     return frozenset(_figures(file)), frozenset(_rates(file))
 
 
@@ -122,9 +122,9 @@ ALL = "all lessons"
 
 
 def history_lines(date: str, taken: Sequence[Lesson], lessons: Lessons, notes: Sequence[Note] = ()) -> tuple[str, ...]:
-    """What is added to the plan's history: the day, what was taken up, and the evenings by date and mark.
+    """Lines to add to the plan's history: the day, the lessons taken, and the evenings by date and mark.
 
-    Where all was taken, notes too, what was too little to change counts as learned too.
+    If every lesson and note was taken, changes too small to offer count as learned too.
     """
     rest: list[Lesson | Note] = [lesson for lesson in lessons.lessons if lesson not in taken]
     rest += [note for note in lessons.notes if note not in notes]
@@ -142,7 +142,7 @@ def history_of(date: str, names: Sequence[str] | None, evenings: Sequence[tuple[
 
 
 def marks_of(history: Iterable[str], name: str) -> frozenset[str]:
-    """The marks of logs from which this figure was learned; those from which all was, too."""
+    """Marks of the logs this figure was learned from, including logs from which everything was learned."""
     return frozenset(
         mark
         for line in history
@@ -152,7 +152,7 @@ def marks_of(history: Iterable[str], name: str) -> frozenset[str]:
 
 
 def taught(sheet: RunSheet, taken: Sequence[Lesson]) -> RunSheet:
-    """The same timetable, where what was learned lasts as long as was learned."""
+    """The same timetable, with the lengths that were learned."""
     lasts = {lesson.about: lesson.lasts for lesson in taken if lesson.lasts is not None}
     shares = {lesson.about: lesson.share for lesson in taken if lesson.lasts is None}
     sits = {course.name: lasts.get(key_of_sitting(course.name)) for course in sheet.courses}
@@ -179,8 +179,8 @@ def _by(count: int, items: list[str]) -> list[list[str]]:
 
 
 def _figures(file: PlanFile) -> dict[Key, _Figure]:
-    """Lengths by key. Where one key has two lengths nobody can tell which an evening was about; what is thawed is as
-    long as its weight asks."""
+    """Lengths by key. A key with two lengths is left out, since an evening could be about either; so is thawing, whose
+    length follows from weight."""
     found: dict[Key, _Figure] = {}
     twice: set[Key] = set()
     names = labels(task.node for task in file.filled.tasks.values())
@@ -211,7 +211,7 @@ def _rates(file: PlanFile) -> dict[tuple[str, Way], Rate]:
 
 
 def _sittings(file: PlanFile) -> dict[Key, _Figure]:
-    """How long the guests sit over each course, by key; of one eaten standing nobody can tell."""
+    """How long guests sit over each course, by key; courses eaten standing are left out, as nobody can tell."""
     found: dict[Key, _Figure] = {}
     for number, course in enumerate(file.plan.courses):
         if not course.standing:
@@ -241,8 +241,8 @@ def _step(figure: _Figure, key: Key, learned: Estimate) -> Lesson | None:
 
 
 def _matters(now: Lasts, then: Lasts, learned: Estimate) -> bool:
-    """A middle that moves; or a spread that does. A single figure says nothing of its spread, so that evenings which
-    vary no more than is taken for granted teach nothing new."""
+    """Whether the middle moves enough, or the spread does. A single figure says nothing of its spread, so evenings that
+    vary no more than the assumed spread teach nothing."""
     moved = abs(then.likely - now.likely)
     if moved >= LEAST_MINUTES and moved >= LEAST_SHARE * now.likely:
         return True
@@ -273,7 +273,7 @@ def _oven(file: PlanFile, key: tuple[str, Way], rate: Rate, learned: Estimate) -
 
 
 def _sat_longer(slot: Slot, course: CourseSlot, minutes: int) -> Slot:
-    """What waits for the guests over a course waits so many minutes from its serving."""
+    """What waits for the guests over a course waits `minutes` from its serving."""
     old = sitting_wait(slot, course)
     if old is None:
         return slot
@@ -282,7 +282,7 @@ def _sat_longer(slot: Slot, course: CourseSlot, minutes: int) -> Slot:
 
 
 def _taught(slot: Slot, lasts: Mapping[About, Lasts], shares: Mapping[About, float]) -> Slot:
-    """A turn of the dial takes longer or shorter in the same share as the oven's own figure does."""
+    """A turn of the dial changes in the same proportion as the oven's own figure."""
     learned = lasts.get(key_of_slot(slot)) if slot.kind in ("step", "job") else None
     for use in slot.uses if slot.kind == "heat" else ():
         if use.before is not None and use.celsius is not None:

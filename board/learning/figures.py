@@ -1,6 +1,6 @@
-"""The sums behind learning: mean, deviation, quantiles, and what a few figures say about a likely next one. Pure.
+"""The statistics behind learning: mean, deviation, quantiles, and how likely next values are. Pure.
 
-Worked by `math` alone; every sum is exact to the last bit (`fsum`), so the order of figures never shows.
+Uses only `math`; sums are exact to the last bit (`fsum`), so the order of values never matters.
 """
 
 import math
@@ -11,9 +11,9 @@ from statistics import NormalDist
 
 
 def mean_and_sd(values: Sequence[float]) -> tuple[float, float]:
-    """The mean and the sample standard deviation (n − 1), two passes; 0 for a single value. Raises ValueError: none.
+    """The mean and the sample standard deviation (n − 1), two passes; 0 for a single value. Raises ValueError for none.
 
-    The second pass mends the rounding of the first (Chan, Golub and LeVeque, The American Statistician 37(3), 1983).
+    The second pass corrects the rounding of the first (Chan, Golub and LeVeque, The American Statistician 37(3), 1983).
     """
     if not values:
         raise ValueError("no figures")
@@ -28,7 +28,7 @@ def mean_and_sd(values: Sequence[float]) -> tuple[float, float]:
 
 
 def median(values: Sequence[float]) -> float:
-    """The middle one; of two, halfway. Raises ValueError: none."""
+    """The median; of an even number, halfway between the middle two. Raises ValueError for no values."""
     if not values:
         raise ValueError("no figures")
     ordered = sorted(values)
@@ -36,7 +36,7 @@ def median(values: Sequence[float]) -> float:
     return ordered[half] if len(ordered) % 2 else (ordered[half - 1] + ordered[half]) / 2
 
 
-MEDIAN_OFF = 1 / 3  # by so much a gamma's median lies below its shape, nearly; from memory
+MEDIAN_OFF = 1 / 3  # a gamma's median lies about this far below its shape; from memory
 
 
 def believing(mu: float, kappa: float, alpha: float, sigma: float) -> "Belief":
@@ -46,8 +46,8 @@ def believing(mu: float, kappa: float, alpha: float, sigma: float) -> "Belief":
 
 @dataclass(frozen=True, slots=True)
 class Belief:
-    """A normal-inverse-gamma belief about what figures are drawn from: `mu` their middle, worth `kappa` figures;
-    `alpha`, `beta` their variance.
+    """A normal-inverse-gamma belief about how values are spread: `mu` is their mean, worth `kappa` values; `alpha` and
+    `beta` give their variance.
 
     Source: Murphy, "Conjugate Bayesian analysis of the Gaussian distribution", 2007 (formulae from memory).
     """
@@ -58,7 +58,7 @@ class Belief:
     beta: float
 
     def after(self, values: Sequence[float]) -> "Belief":
-        """What is believed once these figures are known; the same in any order, all at once or one by one."""
+        """The belief after these values; the same in any order, all at once or one by one."""
         if not values:
             return self
         n = len(values)
@@ -70,48 +70,48 @@ class Belief:
 
     @property
     def sigma(self) -> float:
-        """The deviation of what figures are drawn from that is as likely too small as too large: the root of the
-        median of an inverse gamma, β/(α − 1/3) to within a hundredth from α = 2 on (from memory; checked by scipy)."""
+        """The deviation that is as likely too small as too large: the root of the median of an inverse gamma, β/(α −
+        1/3) to within a hundredth from α = 2 on (from memory; checked by scipy)."""
         return math.sqrt(self.beta / (self.alpha - MEDIAN_OFF))
 
     @property
     def degrees(self) -> float:
-        """Of freedom, of the Student t the next figure is drawn from."""
+        """Degrees of freedom of the next value's Student t."""
         return 2 * self.alpha
 
     @property
     def scale(self) -> float:
-        """Of that Student t."""
+        """Scale of the next value's Student t."""
         return math.sqrt(self.beta * (self.kappa + 1) / (self.alpha * self.kappa))
 
     def quantile(self, share: float) -> float:
-        """What the next figure lies below with this chance. Raises ValueError outside 0 to 1."""
+        """The value that the next one lies below with this chance. Raises ValueError outside 0 to 1."""
         return self.mu + self.scale * t_quantile(share, self.degrees)
 
 
 def lognormal_quantile(share: float, middle: float, sigma: float) -> float:
-    """Of a lognormal with this median, and this deviation of its logarithm."""
+    """The quantile of a lognormal with this median and this deviation of its logarithm."""
     return middle * math.exp(sigma * NormalDist().inv_cdf(share))
 
 
 @lru_cache(maxsize=4096)
 def t_quantile(share: float, degrees: float) -> float:
-    """Of Student's t. Raises ValueError outside 0 to 1."""
+    """The quantile of Student's t. Raises ValueError outside 0 to 1."""
     if not 0 < share < 1 or degrees <= 0:
         raise ValueError("a share lies between 0 and 1, degrees of freedom above 0")
     if share < 0.5:
         return -t_quantile(1 - share, degrees)
     found, step = 0.0, 1.0
-    while abs(step) > 1e-12 * (1 + found):  # Newton's steps from 0 never pass the answer: the curve bends down
+    while abs(step) > 1e-12 * (1 + found):  # Newton's steps from 0 never overshoot: the curve bends down
         step = (share - t_share(found, degrees)) / _t_density(found, degrees)
         found += step
-        if step <= 0:  # what is left is rounding
+        if step <= 0:  # only rounding is left
             break
     return found
 
 
 def t_share(value: float, degrees: float) -> float:
-    """The chance that Student's t lies below a value from 0 on."""
+    """The chance that Student's t lies below a value of at least 0."""
     return 1 - _incomplete_beta(degrees / 2, 0.5, degrees / (degrees + value * value)) / 2
 
 
@@ -121,8 +121,8 @@ def _t_density(value: float, degrees: float) -> float:
 
 
 def _incomplete_beta(a: float, b: float, x: float) -> float:
-    """The regularised one. Abramowitz and Stegun, 26.5.8 (from memory), where it converges fast, else by its mirror
-    image."""
+    """The regularised incomplete beta. Abramowitz and Stegun, 26.5.8 (from memory) where it converges fast, else its
+    mirror image."""
     if x <= 0 or x >= 1:
         return 0.0 if x <= 0 else 1.0
     if x > (a + 1) / (a + b + 2):
@@ -132,7 +132,7 @@ def _incomplete_beta(a: float, b: float, x: float) -> float:
 
 
 def _fraction(a: float, b: float, x: float) -> float:
-    """The continued fraction below it, term by term until it stands still (Lentz's way)."""
+    """Its continued fraction, term by term until it no longer changes (Lentz's method)."""
     tiny = 1e-300
     found = over = 1.0
     under = 0.0

@@ -1,19 +1,19 @@
-"""How long work takes this cook: what the plan says, mended by what evenings showed. Pure.
+"""How long work takes this cook: the plan's figures, corrected by what evenings showed. Pure; minutes.
 
-A length is a product of many small delays, so its logarithm is taken as normal: twice as long is as far off as half
-as long, and no length is below zero. Middle and spread of that normal are both unknown, which the normal-inverse-gamma
-belief (`figures.Belief`) puts in plain sums: the plan counts as one evening about the middle (PRIOR_EVENINGS) and as
-four about the spread (PRIOR_SPREAD), and each evening counts as one. What the plan says of the spread is taken to be as
-likely too small as too large: so the range holds its share of evenings where the plan is right as well.
+A length is a product of many small delays, so its logarithm is taken as normal: twice as long is as far off as half as
+long, and no length is below zero. Both mean and spread of that normal are unknown; the normal-inverse-gamma belief
+(`figures.Belief`) updates them by simple sums. The plan counts as one evening for the mean (PRIOR_EVENINGS) and as four
+for the spread (PRIOR_SPREAD); each evening counts as one. The plan's spread is taken to be as likely too small as too
+large, so the range holds its share of evenings if the plan is right, too.
 
-A wild evening is drawn in before it counts: no further from the middle of all (the plan twice among them) than
-WILD deviations. So one evening of three times the length moves a step by about a fifth, and four calm ones beside it
-leave little of that.
+An outlier is pulled in before it counts: to at most WILD deviations from the median of all values (the plan twice among
+them). So one evening of three times the length moves a step by about a fifth, and four calm ones beside it leave little
+of that.
 
-Where a step has few evenings it leans on its kind: the plan's middle is first moved by how much other steps of the
-same kind, and all other steps, ran over or under theirs; each step counts once, and no movement at all counts as
-KIND_AGAINST (COOK_AGAINST) further steps. With its n-th evening that leaning becomes an n-th of itself: a step that
-always took what the plan says is not drawn away from that by others.
+A step with few evenings leans on its kind: the plan's mean is first moved by how much other steps of the same kind, and
+all other steps, ran over or under theirs. Each step counts once, and no movement at all counts as KIND_AGAINST
+(COOK_AGAINST) further steps. After n evenings, the leaning is one n-th of itself: a step that always takes what the
+plan says is not drawn away by others.
 
 The same evenings in any order, at once or one by one, give the same figures.
 """
@@ -28,23 +28,23 @@ from board.review.kinds import Key, Kind, kind_of
 from board.review.observe import PastEvening
 from board.sheet.run_sheet import Lasts
 
-# How much plan, evenings and kind weigh against each other, and how far one wild evening may pull: ours.
+# The weights of plan, evenings and kind against each other, and how far an outlier may pull: ours.
 PRIOR_EVENINGS = 1.0
-PRIOR_SPREAD = 2.0  # alpha: half as many evenings as it counts for
+PRIOR_SPREAD = 2.0  # alpha: half the number of evenings it counts for
 WILD = 2.5
 LEAST_SIGMA = 0.05  # of a logarithm; about a twentieth either way
 LEAST_WILD = 0.12
 SAID_NOTHING = 0.10  # a plan with one figure says nothing about its spread; common practice, no source
 KIND_AGAINST, COOK_AGAINST = 2.0, 4.0
-FURTHEST = 0.7  # a step's own ratio counts for its kind no further than twice or half
+FURTHEST = 0.7  # a step's ratio counts for its kind within half and twice
 
 _NORMAL_80 = NormalDist().inv_cdf(0.9)
 
 
 @dataclass(frozen=True, slots=True)
 class Estimate:
-    """What is believed of one length. `evenings`: those it was seen in, beside the plan; `minutes`: what it then took,
-    the least first."""
+    """The belief about one length. `evenings`: how many it was seen in, besides the plan; `minutes`: what it took then,
+    the smallest first."""
 
     belief: Belief  # about the logarithm of minutes
     evenings: int
@@ -52,19 +52,19 @@ class Estimate:
 
     @property
     def middle(self) -> float:
-        """Minutes; as often longer as shorter."""
+        """Minutes; longer as often as shorter."""
         return math.exp(self.belief.mu)
 
     @property
     def range(self) -> tuple[float, float]:
-        """Minutes within which the next evening lies four times of five."""
+        """Minutes that hold the next evening four times in five."""
         return math.exp(self.belief.quantile(0.1)), math.exp(self.belief.quantile(0.9))
 
     @property
     def lasts(self) -> Lasts:
-        """As a plan says it: low and high are hardly ever passed, six deviations apart (as `odds.draw` reads them)."""
+        """As a plan gives it: low and high are hardly ever passed, six deviations apart (as `odds.draw` reads them)."""
         sigma = (self.belief.quantile(0.9) - self.belief.mu) / _NORMAL_80
-        share = math.exp(sigma**2 / 2) * math.sqrt(math.expm1(sigma**2))  # deviation over middle, of a lognormal
+        share = math.exp(sigma**2 / 2) * math.sqrt(math.expm1(sigma**2))  # deviation over median, of a lognormal
         reach = math.asinh(3 * share)
         likely = max(1, round(self.middle))
         low = max(1, min(likely, round(self.middle * math.exp(-reach))))
@@ -72,36 +72,36 @@ class Estimate:
 
 
 def prior(planned: Lasts, known: int = 0, lean: float = 0.0) -> Belief:
-    """What the plan says of a length, in logarithms of minutes. `known`: evenings its figures were learned from
-    already; `lean`: how much further up the kind of work moves it."""
+    """The plan's figures as a belief about the logarithm of minutes. `known`: evenings its figures already come from;
+    `lean`: how much higher the kind of work moves it."""
     alpha = PRIOR_SPREAD + known / 2
     middle = math.log(max(1, planned.likely)) + lean
     return believing(middle, PRIOR_EVENINGS + known, alpha, sigma_of(planned))
 
 
 def sigma_of(planned: Lasts) -> float:
-    """The deviation of the logarithm, from low and high six deviations of minutes apart."""
+    """The deviation of the logarithm, if low and high lie six deviations of minutes apart."""
     if planned.low == planned.high:
         return SAID_NOTHING
     share = (planned.high - planned.low) / 6 / max(1, planned.likely)
-    # A lognormal's deviation over its middle is e^(σ²/2) · √(e^(σ²) − 1); solved for σ.
+    # A lognormal's deviation over its median is e^(σ²/2) · √(e^(σ²) − 1); solved for σ.
     return max(LEAST_SIGMA, math.sqrt(math.log((1 + math.sqrt(1 + 4 * share**2)) / 2)))
 
 
 def planned_range(planned: Lasts) -> tuple[float, float]:
-    """Minutes within which the plan's figures have the next evening four times of five."""
+    """Minutes that, by the plan's figures, hold the next evening four times in five."""
     middle, sigma = max(1, planned.likely), sigma_of(planned)
     return lognormal_quantile(0.1, middle, sigma), lognormal_quantile(0.9, middle, sigma)
 
 
 def estimate(believed: Belief, minutes: Sequence[float]) -> Estimate:
-    """After evenings of so many minutes, the wild ones drawn in."""
+    """The estimate after evenings of these minutes, outliers pulled in."""
     logs = sorted(math.log(each) for each in minutes)
     return Estimate(believed.after(_drawn_in(believed, logs)), len(logs), tuple(sorted(minutes)))
 
 
 def _drawn_in(believed: Belief, logs: Sequence[float]) -> list[float]:
-    """No value further from the middle than so many deviations, of the plan's or the evenings' own."""
+    """No value further from the middle than WILD deviations, of the plan's or the evenings' own."""
     if not logs:
         return []
     middle = median([believed.mu, believed.mu, *logs])
@@ -114,9 +114,9 @@ def _drawn_in(believed: Belief, logs: Sequence[float]) -> list[float]:
 def learn(
     planned: Mapping[Key, Lasts], evenings: Iterable[PastEvening], known: Mapping[Key, frozenset[str]] | None = None
 ) -> dict[Key, Estimate]:
-    """An estimate of each planned step that was seen in an evening not learned from yet.
+    """An estimate of each planned step seen in an evening not yet learned from.
 
-    `known`: by step, the marks of logs its planned figures come from; such an evening weighs, and is not learned again.
+    `known`: by step, marks of the logs its planned figures come from; they add weight but are not learned again.
     """
     minutes: dict[Key, list[float]] = {}
     ratios: dict[Key, list[float]] = {}
@@ -140,7 +140,7 @@ def learn(
 
 
 class Leanings:
-    """How much steps ran over (or under) their plan, in logarithms: what a step may lean on."""
+    """How far steps ran over (or under) their plan, in logarithms: what a step may lean on."""
 
     def __init__(self, ratios: Mapping[Key, float]) -> None:
         self.ratios = {key: min(max(each, -FURTHEST), FURTHEST) for key, each in ratios.items()}
@@ -150,7 +150,7 @@ class Leanings:
             self.kinds.setdefault(kind_of(key), []).append(each)
 
     def of(self, key: Key) -> float:
-        """From the other steps of its kind and of this cook; 0 where there are none."""
+        """The leaning from other steps of its kind and of this cook; 0 if there are none."""
         own = [self.ratios[key]] if key in self.ratios else []
         others = len(self.ratios) - len(own)
         cook = (self.all - math.fsum(own)) / (others + COOK_AGAINST)

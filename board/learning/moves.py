@@ -1,4 +1,4 @@
-"""Which work a timetable worked out anew puts elsewhere. Pure."""
+"""What a recomputed timetable moves. Pure."""
 
 from collections.abc import Iterable
 from dataclasses import dataclass
@@ -9,28 +9,28 @@ from board.learning.changes import About
 from board.review.kinds import Key, key_of_slot
 from board.sheet.run_sheet import RunSheet, Slot
 
-# What is worth telling: ours.
+# What is worth showing: ours.
 LEAST_MINUTES = 5
 MOST_TOLD = 8
 
 
 @dataclass(frozen=True, slots=True)
 class Move:
-    """So many minutes later (below 0: sooner) than before."""
+    """Work that is `minutes` later (below 0: sooner) than before."""
 
     name: str
     minutes: int
 
 
 def moves(before: RunSheet, after: RunSheet) -> tuple[Move, ...]:
-    """The furthest first. The days before are left out: they shift with every small edit, and nobody waits there."""
+    """The largest moves first. Days before the event are left out: every small edit shifts them, and nobody waits."""
     zone = ZoneInfo(before.zone)
     day = [slot for slot in before.slots if slot.start.astimezone(zone).date().isoformat() == before.date]
     return tuple(_moved(day, after)[:MOST_TOLD])
 
 
 def moved_most(before: RunSheet, after: RunSheet, about: About) -> Move | None:
-    """What moves furthest of the step a lesson is about, or of all that goes into its oven; None: nothing does."""
+    """The largest move of the step a lesson is about, or of all that goes into its oven; None if nothing moves."""
     own = [slot for slot in before.slots if _is_about(slot, about)]
     return next(iter(_moved(own, after, least=1)), None)
 

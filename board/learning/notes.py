@@ -1,7 +1,7 @@
-"""What a host noted on past evenings, as lines to keep where they belong in a plan. Pure.
+"""A host's notes on past evenings, as lines to keep where they belong in a plan. Pure.
 
-A note about a step or a job goes to the step or job of the same dish and words, whatever its plan was called; a note
-about a course, or about the evening, only to the plan of the same name, for every dinner has a main.
+A note about a step or job goes to the one with the same dish and words, whatever its plan was called. A note about a
+course or the evening goes only to the plan of the same name, since every dinner has a main.
 """
 
 from collections.abc import Iterable
@@ -16,8 +16,7 @@ from board.review.observe import Noted, PastEvening
 
 @dataclass(frozen=True, slots=True)
 class Note:
-    """A note and its day in one line, what it is about in the plan's words (nothing: the evening), and where it
-    belongs."""
+    """A note and its day in one line, what it is about in the plan's words (empty: the evening), and its place."""
 
     name: str
     text: str
@@ -25,7 +24,7 @@ class Note:
 
 
 def notes_for(file: PlanFile, evenings: Iterable[PastEvening]) -> tuple[Note, ...]:
-    """By evening, what the plan does not have yet, each once."""
+    """Notes the plan does not have yet, by evening, each once."""
     places = _places(file)
     there = {loc: set(notes) for loc, (_, notes) in places.items()}
     locs = {key: loc for loc, (key, _) in places.items()}
@@ -44,11 +43,11 @@ def notes_for(file: PlanFile, evenings: Iterable[PastEvening]) -> tuple[Note, ..
 
 
 _WHOLE: Loc = ()
-_Place = Key | str  # a step's or job's key without its lane, or a course by name; "" the whole plan
+_Place = Key | str  # a step's or job's key without its lane, or a course by name; "" is the whole plan
 
 
 def _places(file: PlanFile) -> dict[Loc, tuple[_Place, list[str]]]:
-    """What can hold notes, by path: by what it is known, and what it holds."""
+    """What can hold notes, by path: its key, and the notes it has."""
     found: dict[Loc, tuple[_Place, list[str]]] = {_WHOLE: ("", file.plan.noted)}
     for number, course in enumerate(file.plan.courses):
         found["courses", number] = name_key(course.course), course.noted
@@ -59,7 +58,7 @@ def _places(file: PlanFile) -> dict[Loc, tuple[_Place, list[str]]]:
 
 
 def _place_of(noted: Noted, locs: dict[_Place, Loc], *, same: bool) -> tuple[Loc | None, str]:
-    """The path, and the name of what is there; a step this plan no longer has is noted of the evening."""
+    """The path, and the name of what is there; a note on a step the plan no longer has goes to the evening."""
     if noted.key is not None and (loc := locs.get(noted.key._replace(lane=""))) is not None:
         return loc, noted.name
     if not same:

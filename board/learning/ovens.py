@@ -1,7 +1,7 @@
-"""How fast an oven heats and cools in this kitchen, from the turns of its dial. Pure.
+"""How fast an oven heats and cools in this kitchen, from the turns of its dial. Pure; minutes, °C.
 
-A turn from one setting to another is brought to the plan's own figure by the laws the timetable goes by: heating as
-degrees a minute, cooling by Newton's law. So turns of all kinds tell of one figure, which is learned as any length is.
+Each turn is converted to the plan's own figure by the timetable's laws: heating by degrees a minute, cooling by
+Newton's law. So all turns tell of one figure, which is learned like any length.
 """
 
 import math
@@ -21,7 +21,7 @@ OVEN_SIGMA = 0.15  # how far one turn lies from the oven's own rate; common prac
 
 @dataclass(frozen=True, slots=True)
 class Rate:
-    """So many minutes from one temperature to another, °C."""
+    """Minutes from one temperature to another, °C."""
 
     minutes: float
     start: float
@@ -39,8 +39,8 @@ def learn_ovens(
     evenings: Iterable[PastEvening],
     known: Mapping[tuple[str, Way], frozenset[str]] | None = None,
 ) -> dict[tuple[str, Way], Estimate]:
-    """Minutes between a rate's own temperatures, for each oven and way that was seen; of an oven's name capitals and
-    spaces do not count. `known`: as in `learn`."""
+    """Minutes between a rate's own temperatures, for each oven and way seen; capitals and spaces in an oven's name do
+    not count. `known`: as in `learn`."""
     by_name = {(name_key(oven), way): (oven, way) for oven, way in rates}
     minutes: dict[tuple[str, Way], list[float]] = {}
     weighs: dict[tuple[str, Way], int] = {}
@@ -66,7 +66,7 @@ def learn_ovens(
 
 
 def way_of(before: float, after: float, *, ajar: bool) -> Way:
-    """Which of an oven's figures a turn from one setting to another tells of."""
+    """Which of an oven's figures a turn between two settings is about."""
     if after >= before:
         return "heats"
     return "cools ajar" if ajar else "cools"
@@ -78,7 +78,7 @@ def oven_prior(rate: Rate, known: int) -> Belief:
 
 
 def share_of_turn(rate: Rate, turn: OvenTurn) -> float:
-    """How much longer the rate's own change takes than this turn; 0 where the law does not reach."""
+    """How many times as long as this turn the rate's own change takes; 0 where the law does not apply."""
     if turn.after > turn.before:
         return (rate.end - rate.start) / (turn.after - turn.before)
     if not ROOM_CELSIUS < turn.after < turn.before:

@@ -1,6 +1,6 @@
-"""What made a course late: of all that led to it without a gap, what ran over its planned time most.
+"""What made a course late: the greatest overrun on the unbroken chain of predecessors of its serving.
 
-From the serving back along the waits that held each slot up, until one began when it was planned to.
+The chain runs from the serving back through the waits that held each slot up, to one that started as planned.
 """
 
 from dataclasses import dataclass, field
@@ -21,7 +21,7 @@ Mask = NDArray[np.bool_]
 def blame(
     evenings: Evenings, drawn: Drawn, played: Played[Any], late: dict[str, Minutes]
 ) -> dict[str, dict[Cause, int]]:
-    """By course, in how many of these evenings each cause made it later than 5 min."""
+    """By course: in how many of these evenings each cause made it more than 5 min late."""
     found = {}
     for course in evenings.sheet.courses:
         which = np.flatnonzero(late[course.name] > WITHIN_MINUTES)
@@ -32,7 +32,7 @@ def blame(
 
 
 def _only(which: NDArray[np.intp], drawn: Drawn, played: Played[Any]) -> tuple[Drawn, Times[Any], dict[Pair, Any]]:
-    """The same, of some evenings only."""
+    """The same data for some evenings only."""
 
     def pick(value: Any) -> Any:
         return value[which] if isinstance(value, np.ndarray) else value
@@ -43,8 +43,8 @@ def _only(which: NDArray[np.intp], drawn: Drawn, played: Played[Any]) -> tuple[D
 
 @dataclass
 class _Back:
-    """A walk back from one serving, in some evenings. `reached`: in which a slot's start is what counts next;
-    `through`: in which all of the slot is."""
+    """A walk back from one serving, over many evenings. `reached`: evenings in which a slot's start is next on the
+    chain; `through`: those in which the whole slot is."""
 
     evenings: Evenings
     drawn: Drawn
@@ -55,7 +55,7 @@ class _Back:
     through: dict[str, Mask] = field(default_factory=dict)
 
     def walk(self, course: CourseSlot) -> dict[Cause, int]:
-        """How often each cause had the greatest overrun on the way."""
+        """How often each cause had the greatest overrun on the chain."""
         self.going = self.evenings.going(self.drawn)
         self.work = {v.cause.id: v for v in self.evenings.varying if v.cause.kind == "work"}
         self.sitting = {pair: v for v in self.evenings.varying for pair in v.waits}

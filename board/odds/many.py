@@ -1,7 +1,7 @@
-"""A run sheet → the odds of its evening. Pure: the same sheet, number of evenings and seed give the same answer.
+"""A run sheet → the odds of its evening. Pure: the same sheet, number of evenings and seed give the same result.
 
-Evenings are played ten thousand at a time, so that a million of them need little memory; what is kept of each is
-how late its courses are.
+Evenings are played ten thousand at a time, so a million of them need little memory; of each, only the lateness of its
+courses is kept.
 """
 
 import math
@@ -19,13 +19,13 @@ from board.odds.simulate import Evenings
 from board.sheet.run_sheet import CourseSlot, RunSheet
 
 AT_ONCE = 10_000
-CRUMB = 1e-6  # minutes; so much is rounding, not lateness
+CRUMB = 1e-6  # minutes; less than this is rounding, not lateness
 
 
 @dataclass
 class _Tally:
-    """What is summed up over evenings, by course. With a cause over a minute sooner, `more` evenings are within 5 min
-    and so many minutes of lateness are `saved`."""
+    """Sums over evenings, by course. With a cause one minute shorter, `more` evenings are within 5 min and `saved`
+    minutes of lateness are avoided."""
 
     late: dict[str, list[Minutes]] = field(default_factory=dict)
     blamed: Counter[tuple[str, Cause]] = field(default_factory=Counter)
@@ -34,7 +34,7 @@ class _Tally:
 
 
 def odds(sheet: RunSheet, evenings: int = 10_000, seed: int = 1, draw: Draw = three_point) -> Odds:
-    """Plays so many evenings. `draw` gives the minutes of what varies."""
+    """Plays that many evenings (at least 1). `draw` gives the minutes of whatever varies."""
     many = Evenings(sheet, draw)
     rng = np.random.Generator(np.random.PCG64(seed))
     tally = _Tally(late={course.name: [] for course in sheet.courses})
@@ -57,7 +57,7 @@ def odds(sheet: RunSheet, evenings: int = 10_000, seed: int = 1, draw: Draw = th
 
 
 def on_time(sheet: RunSheet, evenings: int, seed: int = 1, draw: Draw = three_point) -> dict[str, float]:
-    """By course, the share of evenings within 5 min: as `odds` has it, without asking what it hangs on."""
+    """By course, the share of evenings within 5 min: the same as in `odds`, without looking for causes."""
     many = Evenings(sheet, draw)
     rng = np.random.Generator(np.random.PCG64(seed))
     within: Counter[str] = Counter()
@@ -114,7 +114,7 @@ def _course(course: CourseSlot, late: Minutes) -> CourseOdds:
 
 
 def _help(many: Evenings, tally: _Tally, evenings: int) -> tuple[Help, ...]:
-    """Greatest first: by what all courses' chances grow together, then by the lateness saved."""
+    """Greatest first: by the summed gain in all courses' chances, then by the lateness saved."""
     found = [
         Help(
             each.cause,

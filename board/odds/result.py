@@ -1,4 +1,4 @@
-"""What many evenings come to. Frozen, plain numbers; shares are of all evenings, from 0 to 1."""
+"""The results of many evenings. Frozen, plain numbers; shares are of all evenings, from 0 to 1."""
 
 import math
 from collections.abc import Mapping
@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Literal
 
-WITHIN_MINUTES = 5  # a course that goes out no later than this after its wanted time counts as on time; ours
+WITHIN_MINUTES = 5  # a course this late or less counts as on time; ours
 BY_SHARES = (0.5, 0.8, 0.95)  # ours
 
 CauseKind = Literal["work", "sitting", "timetable"]
@@ -14,8 +14,8 @@ CauseKind = Literal["work", "sitting", "timetable"]
 
 @dataclass(frozen=True, slots=True)
 class Cause:
-    """What made a course late: a slot that ran over, guests who sat long over a course (`name`), or the timetable,
-    which planned the course late. `id`: the slot's, for a sitting its serving's, else empty."""
+    """What made a course late: a slot that ran over, guests who sat long over a course (`name`), or the timetable, if
+    the course was planned late. `id`: the slot's; for a sitting, its serving's; else empty."""
 
     kind: CauseKind
     id: str
@@ -27,8 +27,8 @@ TIMETABLE = Cause("timetable", "", "")
 
 @dataclass(frozen=True, slots=True)
 class CourseOdds:
-    """One course. `within`: the share in which it is out no later than 5 min after `wanted`; `by`: by when it is out
-    in these shares, rounded up to the minute; `spread`: evenings by whole minutes after wanted, rounded up."""
+    """One course. `within`: the share in which it goes out at most 5 min after `wanted`; `by`: when it is out in each
+    share, rounded up to the minute; `spread`: evenings by whole minutes after wanted, rounded up."""
 
     name: str
     wanted: datetime
@@ -41,7 +41,7 @@ class CourseOdds:
 
 @dataclass(frozen=True, slots=True)
 class Blame:
-    """In this share of the evenings a course was late, and this cause had overrun most of what led to it."""
+    """In this share of evenings the course was late and this cause had the greatest overrun leading to it."""
 
     course: str
     cause: Cause
@@ -50,8 +50,8 @@ class Blame:
 
 @dataclass(frozen=True, slots=True)
 class Help:
-    """What one more minute between a cause and what waits for it brings: by course, how much the share within 5 min
-    grows, and minutes of mean lateness saved."""
+    """What one minute more of slack after a cause brings: by course, the gain in the share within 5 min, and the
+    minutes of mean lateness saved."""
 
     cause: Cause
     gain: Mapping[str, float]
@@ -60,8 +60,8 @@ class Help:
 
 @dataclass(frozen=True)
 class Odds:
-    """All that is known of so many evenings. `pieces`: how many pieces of work take time, `spreads`: how many of them
-    may last longer or shorter; `sittings`: courses whose eating may. Blame and help stand greatest first."""
+    """The odds of one plan. `pieces`: pieces of work that take time; `spreads`: how many of them vary; `sittings`:
+    courses whose eating varies. Blame and help are sorted, greatest first."""
 
     plan: str
     zone: str

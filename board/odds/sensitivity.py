@@ -1,7 +1,7 @@
-"""Evenings played again with one thing otherwise: only what that moves is reckoned anew.
+"""Evenings played again with one thing changed: only what that moves is worked out again.
 
-The same as the whole rule played from the start, in a fraction of the time: most evenings' slack swallows a minute
-soon, and what comes after stands as it stood.
+The result equals the whole rule played from the start, in a fraction of the time: in most evenings slack soon absorbs
+the minute, and later slots stay unchanged.
 """
 
 from collections.abc import Collection, Mapping
@@ -13,9 +13,9 @@ from board.evening.rule import Going, Pair, Played, Rule, Times
 
 
 def play_again(rule: Rule[Any], played: Played[Any], going: Going[Any], touched: Collection[str]) -> Times[Any]:
-    """`touched`: the slots that last or wait otherwise than when it was `played`, and no longer than then."""
+    """Each slot's start and end. `touched`: slots whose length or wait has become shorter since `played`."""
     plain = _forward(rule, going, {}, played.plain, touched)
-    if played.alone is None:  # nobody was held up then, and nobody is now
+    if played.alone is None:  # nobody was held up then, so nobody is now
         return plain
     alone = _forward(rule, going, rule.no_hands, played.alone, touched)
     void: dict[Pair, Any] = {}
@@ -39,7 +39,7 @@ def play_again(rule: Rule[Any], played: Played[Any], going: Going[Any], touched:
 def _forward(
     rule: Rule[Any], going: Going[Any], void: Mapping[Pair, Any], past: Times[Any], touched: Collection[str]
 ) -> Times[Any]:
-    """Like the rule's; what comes out as it was is the very same object as in `past`, by which the next are told."""
+    """Like the rule's; an unchanged time is the same object as in `past`, so that its successors can be skipped."""
     times = Times(dict(past.start), dict(past.end))
     for slot in rule.slots:
         id_ = slot.id

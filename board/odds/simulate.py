@@ -1,7 +1,7 @@
 """A run sheet played forward for many evenings at once, by the board's own rule.
 
-Every call is answered on time; what varies is how long things last. What the board moves later on the night so that
-it stands no longer than it keeps is left where it was: that makes no course later.
+Every call is answered on time; only lengths vary. On the night, the board also moves some work later to keep results
+within their shelf life. That makes no course later and is left out here.
 """
 
 from collections.abc import Iterator, Mapping, Sequence
@@ -24,17 +24,17 @@ Drawn = dict[Cause, Minutes]
 
 @dataclass(frozen=True, slots=True)
 class Varying:
-    """What may last longer or shorter than the sheet says. `touches`: slots that last as long, or that wait so."""
+    """What may last longer or shorter than planned. `touches`: the slots whose length, or whose wait, that is."""
 
     cause: Cause
     lasts: Lasts
     planned: float
     touches: frozenset[str]
-    waits: tuple[Pair, ...] = ()  # of a sitting: what waits for the guests
+    waits: tuple[Pair, ...] = ()  # of a sitting: which slots wait for the guests
 
 
 class Evenings:
-    """Holds what never changes about a sheet. Minutes are fractional, counted from its first slot's start."""
+    """Plays many evenings of one sheet. Minutes are fractional, counted from the start of its first slot."""
 
     def __init__(self, sheet: RunSheet, draw: Draw) -> None:
         self.sheet = sheet
@@ -49,7 +49,7 @@ class Evenings:
         self.varying = (*self._work(), *self._sittings())
 
     def draw(self, rng: np.random.Generator, evenings: int) -> Drawn:
-        """Minutes of all that varies, always drawn in the order of the sheet."""
+        """Minutes of everything that varies, always drawn in the sheet's order."""
         return {each.cause: self.draw_minutes(each.lasts, rng, evenings) for each in self.varying}
 
     def going(self, drawn: Mapping[Cause, Minutes]) -> Going[Any]:
@@ -65,12 +65,12 @@ class Evenings:
         return self.rule.play(self.going(drawn))
 
     def play_sooner(self, drawn: Mapping[Cause, Minutes], played: Played[Any], each: Varying) -> Times[Any]:
-        """The same evenings, with one thing over a minute sooner and all else as drawn."""
+        """The same evenings with one thing a minute shorter and everything else as drawn."""
         sooner = {**drawn, each.cause: drawn[each.cause] - 1}
         return play_again(self.rule, played, self.going(sooner), each.touches)
 
     def late(self, times: Times[Any], evenings: int) -> dict[str, Minutes]:
-        """By course, minutes from wanted to out; below 0 when it is early."""
+        """By course, minutes from wanted to out; below 0 if early."""
         return {
             course.name: np.broadcast_to(times.end[course.serve] - self.wanted[course.name], evenings)
             for course in self.sheet.courses
@@ -105,7 +105,7 @@ def _latest(moments: Sequence[Any]) -> Any:
 
 
 def _where(holds: Any) -> Any:
-    """What voids a wait in the evenings in which a condition holds; None where it holds in none."""
+    """`NEVER` where a condition holds, else 0, by evening; None if it holds in none."""
     if not np.any(holds):
         return None
     nowhere: NDArray[np.float64] = np.where(holds, NEVER, 0.0)

@@ -1,10 +1,10 @@
-"""A run sheet as a calendar file, RFC 5545: shopping, making ahead, the day itself, each with its reminder.
+"""A run sheet as a calendar file, RFC 5545: shopping, making ahead and the day itself, each with a reminder.
 
-Times are written in UTC, so no zone's rules have to travel along: a calendar shows them by its own clock, right on
-either side of a clock change. There is no METHOD: the file is to be imported, and asks nobody for an answer.
-An event's UID comes from the plan's event, its date and what the event stands for, never from its times, so a file
-imported again moves what is there. What was exported before is not known here; therefore SEQUENCE is the seconds
-since 2026 at the time of writing: it rises with every file, and a calendar that takes only the newer takes this one.
+Times are in UTC, so no zone rules are needed: a calendar shows them by its own clock, correctly on both sides of a
+clock change. There is no METHOD: the file is to be imported, and asks nobody for an answer. An event's UID comes from
+the plan's event, its date and what it stands for, never from its times, so importing the file again moves existing
+events. Earlier exports are not known here, so SEQUENCE is the seconds since 2026 when the file is written: it rises
+with every file, and a calendar that takes only newer ones takes this one.
 """
 
 import uuid
@@ -20,7 +20,7 @@ from board.base import words
 from board.base.plain import one_line
 from board.sheet.run_sheet import Attended, RunSheet, Slot
 
-JOINED_MINUTES = 15  # a shorter pause does not end a stretch of work
+JOINED_MINUTES = 15  # a shorter pause does not end a work interval
 REMINDER = timedelta(minutes=15)
 EVENING_BEFORE = time(19, 0)
 _COUNTED_FROM = datetime(2026, 1, 1, tzinfo=UTC)
@@ -37,7 +37,7 @@ class _Text(vText):
 
 @dataclass(frozen=True)
 class _Entry:
-    """One event to be. `key`: what it stands for, whenever it is. `end` None: a moment."""
+    """One event. `key`: what it stands for, whenever it is. `end` None: a moment."""
 
     key: str
     summary: str
@@ -107,7 +107,7 @@ def _work(sheet: RunSheet, event: str) -> Iterator[_Entry]:
     """Each person's stretches of work, by day; the small hours after the event belong to its day."""
     zone = ZoneInfo(sheet.zone)
     day_itself = datetime.fromisoformat(sheet.date).date()
-    told: set[int] = set()  # days whose first stretch has its reminder on the evening before
+    told: set[int] = set()  # days whose first interval has its reminder the evening before
     stretches = sorted(_stretches(sheet), key=lambda each: (each[0].part.start, each[0].part.who))
     counted: dict[tuple[str, int], int] = {}
     for pieces in stretches:
@@ -128,7 +128,7 @@ def _work(sheet: RunSheet, event: str) -> Iterator[_Entry]:
 
 
 def _stretches(sheet: RunSheet) -> Iterator[list[_Piece]]:
-    """Connected work: pieces of one person on one day, no longer pause between them."""
+    """Connected work: pieces of one person on one day with no longer pause between them."""
     zone = ZoneInfo(sheet.zone)
     pieces = [
         _Piece(slot, part)
@@ -151,7 +151,7 @@ def _stretches(sheet: RunSheet) -> Iterator[list[_Piece]]:
 def _joins(stretch: list[_Piece], piece: _Piece, date: str, zone: ZoneInfo) -> bool:
     last = max(each.part.end for each in stretch)
     before, after = (moment.astimezone(zone).date().isoformat() for moment in (last, piece.part.start))
-    another_day = before != after and before < date  # after midnight the event's own evening goes on
+    another_day = before != after and before < date  # after midnight, the event's own evening continues
     return not another_day and piece.part.start - last < timedelta(minutes=JOINED_MINUTES)
 
 

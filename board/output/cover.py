@@ -1,4 +1,4 @@
-"""One guest's cover, drawn in plain signs within 60 columns: forks left, knives and spoons right, what is used first
+"""One guest's cover, drawn in plain signs within 60 columns: forks left, knives and spoons right, the first used
 outermost, glasses over the knives, dessert spoon and fork above the plate. Common practice, no source. Pure.
 """
 
@@ -16,7 +16,7 @@ CELL, PLATE = 4, 15  # columns
 
 @dataclass(frozen=True, slots=True)
 class Piece:
-    """One thing before a guest. `course` counts from 0 in the order they are eaten; None: for the whole meal."""
+    """One piece before a guest. `course` counts from 0 in eating order; None: for the whole meal."""
 
     name: str
     course: int | None
@@ -24,7 +24,7 @@ class Piece:
 
 @dataclass(frozen=True, slots=True)
 class Cover:
-    """`lines` with one sign a piece; `signs` says which is which; what found no room comes with its course."""
+    """`lines`: one sign a piece; `signs`: which is which; `brought`: pieces without room, for their course."""
 
     lines: tuple[str, ...]
     signs: tuple[tuple[str, Piece], ...]
@@ -115,7 +115,7 @@ def _lying(sign: str, piece: Piece) -> str:
 
 
 def _plate(signs: Sequence[str]) -> list[str]:
-    """What stands in the middle, one upon the other, the first to be eaten from on top."""
+    """What stands in the middle, stacked, the first to be eaten from on top."""
     inner = PLATE - 2
     rim = f".{'-' * (inner - 2)}."
     rows = [f"|{sign:^{inner}}|" for sign in signs or [""]]

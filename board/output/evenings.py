@@ -59,7 +59,7 @@ class Log(Protocol):
 
 
 def print_logs(logs: Sequence[Log], out: Console) -> None:
-    """Two lines a log: what it is of, and where it lies, whole, to be copied."""
+    """Two lines a log: what it is of, and its whole path, to copy."""
     if not logs:
         out.print(cell(words.NO_LOGS))
         return
@@ -98,7 +98,7 @@ def late_answers(evening: Evening, most: int | None = MOST_ANSWERS) -> list[str]
 
 
 def odds_lines(evening: Evening) -> list[str]:
-    """What the odds gave each course, and what came."""
+    """The odds each course had, and what happened."""
     return [
         words.odds_came(c.name, words.chance(evening.chances[c.name], certain=False), on_time=_on_time(c.late_minutes))
         for c in evening.review.courses
@@ -128,7 +128,7 @@ def print_evening(evening: Evening, out: Console) -> None:
 
 
 def in_one_table(evenings: Sequence[Evening]) -> tuple[list[str], list[list[str]]]:
-    """Its head and a row an evening: date, plan, how late each course of any was, minutes away, answers late."""
+    """The head, then a row an evening: date, plan, lateness of each course, minutes away, late answers."""
     names = list(dict.fromkeys(c.name for evening in evenings for c in evening.review.courses))
     head = [words.LOG_DATE, words.LOG_PLAN, *names, words.EVENINGS_AWAY, words.EVENINGS_LATE_ANSWERS]
     return head, [_in_one_row(evening, names) for evening in evenings]

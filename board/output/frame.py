@@ -11,7 +11,7 @@ from board.base import words
 PaperSize = Literal["a4", "letter"]
 PAPERS: dict[PaperSize, str] = {"a4": "A4", "letter": "letter"}  # as CSS names them
 _MADE_HERE = '<meta name="generator" content="platecall">'
-_HEAD_BYTES = 300  # the mark stands within so many
+_HEAD_BYTES = 300  # the mark is within the first so many bytes
 
 _STYLE = """
 @page { size: PAPER; margin: 14mm; }

@@ -1,7 +1,7 @@
-"""The run sheet for paper: a leaf for the wall, or one a person, by day and then time. Pure: a RunSheet → frozen words.
+"""The run sheet for paper: a leaf for the wall, or one a person, by day and time. Pure: a RunSheet → frozen words.
 
-Every text is one safe line. What is on paper cannot be asked, so a row says all: when, what, where, at what heat, what
-to look for, what a probe must show, and when hands are needed where that is not all the time.
+Every text is one safe line. Nobody can ask a sheet of paper, so a row says all: when, what, where, at what heat, what
+to look for, what a probe must show, and when hands are needed if not all the time.
 """
 
 from collections.abc import Iterable, Sequence
@@ -45,7 +45,7 @@ class Day:
 
 @dataclass(frozen=True, slots=True)
 class Leaf:
-    """What is printed together, and begins a sheet of paper of its own."""
+    """What is printed together, starting on a new sheet of paper."""
 
     title: str
     about: str  # whose it is

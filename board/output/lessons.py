@@ -14,7 +14,7 @@ SHARES = ((words.EFFECT_PLAN, "right"), (words.EFFECT_TAUGHT, "right"), (words.E
 
 
 class CourseShares(Protocol):
-    """How often a course is on time, by the plan, as learned, and worked out anew."""
+    """How often a course is on time: by the plan, as learned, and with a new timetable."""
 
     @property
     def name(self) -> str: ...
@@ -65,7 +65,7 @@ class Brings(Protocol):
 
 
 def print_lessons(event: str, found: Lessons, brings: Brings | None, plan: str, out: Console) -> None:
-    """A row a lesson, numbered; what they bring together; what was set aside. `plan`: the file as it was named."""
+    """A row a lesson, numbered; their combined effect; what was set aside. `plan`: the file as the user named it."""
     title = words.lessons_title(event, len(found.fresh), found.known, found.rehearsals)
     out.print(cell(title, "bold"))
     if not found.fresh:
@@ -166,7 +166,7 @@ def _alone(brings: Brings, out: Console) -> None:
 
 
 def _then(alone: AloneBrings) -> list[str]:
-    """What comes of taking this one alone, beside the odds."""
+    """The effects of taking only this lesson, besides the odds."""
     said = []
     if alone.moved is not None:
         name = "" if alone.moved.name == alone.lesson.name else alone.moved.name

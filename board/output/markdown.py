@@ -7,11 +7,11 @@ from board.base import words
 from board.output.leaves import Leaf, Row
 
 _MARKS = re.compile(r"([\\`*_\[\]<>&#|~])")
-_BEGINS = re.compile(r"^([-+]|\d+(?=[.)]))")  # what a list would begin with
+_BEGINS = re.compile(r"^([-+]|\d+(?=[.)]))")  # what would start a list
 
 
 def safe(text: str) -> str:
-    """Text in which Markdown finds no marks: each sign it would read is escaped."""
+    """Text with every character that Markdown would interpret escaped."""
     escaped = _MARKS.sub(r"\\\1", text)
     return _BEGINS.sub(lambda found: f"\\{found[1]}" if found[1] in "-+" else f"{found[1]}\\", escaped)
 

@@ -21,8 +21,8 @@ FEW_OF_TALLEST = 1 / 32  # a column lower than this against the tallest is drawn
 
 
 def print_odds(odds: Odds, out: Console) -> None:
-    """A table of the courses, their spread drawn small, what made them late, where a minute helps, and what the odds
-    do not know."""
+    """A table of the courses, a small picture of their spread, what made them late, where a minute helps, and what the
+    odds do not know."""
     out.print(cell(words.odds_title(odds.plan, odds.evenings), "bold"))
     if not odds.never_varies:
         out.print(cell(words.odds_error(_points(odds), odds.seed), "dim"))
@@ -80,14 +80,13 @@ def _picture(odds: Odds, out: Console) -> None:
 
 
 def _range(courses: tuple[CourseOdds, ...]) -> tuple[int, int]:
-    """From and to which minute after wanted anything is to be seen, 0 and the edge of on time among them."""
+    """The first and last minute after wanted to draw, including 0 and the limit of on time."""
     seen = [minute for course in courses for minute in course.spread]
     return min(0, *seen), max(WITHIN_MINUTES + 1, *seen)
 
 
 def blocks(spread: Mapping[int, int], columns: range, each: int) -> str:
-    """One row: as high as evenings fell into a column's minutes, the row's tallest full; what lies beyond the last
-    column is counted there."""
+    """One row of columns by number of evenings, the tallest drawn full; evenings beyond the last column count in it."""
     heights = dict.fromkeys(columns, 0)
     for minute, evenings in spread.items():
         heights[min(max(math.ceil(minute / each), columns[0]), columns[-1])] += evenings
@@ -141,7 +140,7 @@ def _help(odds: Odds, out: Console) -> None:
 
 
 def _helped(odds: Odds, each: Help) -> str | None:
-    """What a minute brings to the courses it helps by a whole point or more; None where it helps none so much."""
+    """What a minute brings to courses it helps by at least one point; None if there are none."""
     gains = []
     for course in odds.courses:
         points = round(each.gain[course.name] * 100)

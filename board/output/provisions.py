@@ -61,7 +61,7 @@ def _rest(found: Provisions, out: Console) -> None:
 
 
 def remarks(found: Provisions) -> Iterator[str]:
-    """What is said before the list."""
+    """What to say before the list."""
     if not found.to_buy:
         yield words.PROVISIONS_NOTHING
     elif proposed_days(found):
@@ -69,7 +69,7 @@ def remarks(found: Provisions) -> Iterator[str]:
 
 
 def costs(found: Provisions) -> list[str]:
-    """The total, and for each guest, in each kind of money a price is in; nothing where nothing has a price."""
+    """The total, and the cost a guest, in each currency; empty without prices."""
     return [
         words.total_cost(words.money(sum_, sign), words.money(round(sum_ / found.guests), sign), found.unpriced)
         for sign, sum_ in found.costs.items()
@@ -77,7 +77,7 @@ def costs(found: Provisions) -> list[str]:
 
 
 def drinks_told(found: Provisions) -> list[str]:
-    """Who the drinks are for, and how strong they are; nothing where the plan says nothing of drinks."""
+    """Who the drinks are for, and how strong they are; empty if the plan says nothing of drinks."""
     told = []
     if found.drinks is not None:
         table = found.drinks

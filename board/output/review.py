@@ -152,7 +152,7 @@ def review_form(review: Review) -> dict[str, Any]:
 
 
 def _slip_form(slip: StepStretched | GuestsDelayed | DishDropped, zone: ZoneInfo) -> dict[str, Any]:
-    """One slip; what it is not about is null."""
+    """One slip; keys that do not apply are null."""
     return {
         "at": slip.at.astimezone(zone).isoformat(),
         "kind": SLIP_KINDS[type(slip)],

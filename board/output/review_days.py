@@ -1,7 +1,7 @@
-"""An evening's days as tables that print: a row a course and a step, with its times and minutes, and beside them a
-bar for the plan on one scale of the day, marked where it really began and ended. Foreign text is escaped.
+"""An evening's days as printable tables: a row a course and a step, with its times and minutes, and a bar of the plan
+on the day's common scale, marked where it really started and ended. Foreign text is escaped.
 
-A row is a table's row, so that a browser may begin a new sheet of paper between any two of them.
+Each is a table row, so that a browser may break the page between any two.
 """
 
 from collections.abc import Iterator, Sequence
@@ -38,7 +38,7 @@ class _Row:
 
 
 def days(review: Review, zone: ZoneInfo) -> Iterator[str]:
-    """A table a day, by when each row was planned to begin; of the day's courses first."""
+    """A table a day, by each row's planned start; the day's courses first."""
     courses: dict[date, list[_Row]] = {}
     steps: dict[date, list[_Row]] = {}
     for course in review.courses:
@@ -70,8 +70,8 @@ def _minutes(start: datetime, end: datetime) -> int:
 
 
 class _Day:
-    """One scale for all of a day. A day is kept on one sheet of paper where it fits; where not, its head with the
-    times comes again on the next."""
+    """One scale for the whole day. A day stays on one sheet of paper if it fits; if not, the next sheet repeats its
+    head with the times."""
 
     def __init__(self, day: date, courses: Sequence[_Row], steps: Sequence[_Row], zone: ZoneInfo) -> None:
         self.day, self.courses, self.steps, self.zone = day, courses, steps, zone
@@ -111,7 +111,7 @@ class _Day:
         return words.from_to(self._at(start), self._at(end) if end else "")
 
     def _at(self, moment: datetime) -> str:
-        """The clock, with its day where that is another."""
+        """The clock time, with the day if it is another."""
         local = moment.astimezone(self.zone)
         return words.clock(local) if local.date() == self.day else words.day_and_clock(local)
 

@@ -47,7 +47,7 @@ def _all(evenings: Sequence[Evening]) -> Iterator[str]:
 
 
 def _in_one_cell(courses: Sequence[str], row: Sequence[str]) -> str:
-    """How late each course was that an evening had."""
+    """How late each of an evening's courses was."""
     late = zip(courses, row[LEFT_COLUMNS:-BEHIND], strict=True)
     return ", ".join(f"{course} {told}" for course, told in late if told != words.NOT_SERVED) or words.NOT_SERVED
 
@@ -94,7 +94,7 @@ def _courses(review: Review, zone: ZoneInfo) -> Iterator[str]:
 
 
 def _what_was(review: Review, zone: ZoneInfo) -> Iterator[str]:
-    """What was noted, ran over, was left out, was read, stood, was put away and slipped."""
+    """What was noted, ran over, was left out, measured, kept, put away, and slipped."""
     over = [words.ran_over(s.slot.name, s.planned_minutes, s.actual_minutes or 0) for s in review.most_over()]
     slots = {step.slot.id: step.slot for step in review.steps}
     notes = [
@@ -122,7 +122,7 @@ def _readings(review: Review, zone: ZoneInfo) -> Iterator[str]:
 
 
 def _kept(review: Review) -> Iterator[str]:
-    """What stood, against how long it might have; past that it is marked, with the caution."""
+    """Results that stood, against how long they may; any past its limit is marked, with the caution."""
     kept = review.kept_longest()
     told = [words.closing_kept(k.slot.name, k.stood_minutes, k.limit_minutes, k.where) for k in kept]
     past = {text for text, k in zip(told, kept, strict=True) if k.stood_minutes > k.limit_minutes}
@@ -130,8 +130,8 @@ def _kept(review: Review) -> Iterator[str]:
 
 
 def _put_away(review: Review, zone: ZoneInfo) -> Iterator[str]:
-    """When what was left of courses went into the cold; past the limit is marked, with the caution. Of which nobody
-    said comes last."""
+    """When leftovers went into the cold; any past the limit is marked, with the caution. Courses without an answer come
+    last."""
     told = [put_away_words(each, clock(each.at, zone)) for each in review.put_away]
     past = {text for text, each in zip(told, review.put_away, strict=True) if each.over}
     untold = [words.closing_not_told(review.not_told)] if review.not_told else []

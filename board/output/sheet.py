@@ -50,7 +50,7 @@ def print_sheet(sheet: RunSheet, by: str, out: Console) -> None:
 
 
 def _stops(sheet: RunSheet, out: Console) -> None:
-    """What must be mended before anybody eats; first of all."""
+    """Stops: what must be mended before anybody eats. They come first."""
     if sheet.stops:
         out.print(cell(words.SHEET_STOPS, "bold"))
         for line in sheet.stops:
@@ -78,7 +78,7 @@ def _plates(sheet: RunSheet, out: Console) -> None:
 
 
 def _cautions(sheet: RunSheet, out: Console) -> None:
-    """The usual ones, once each, after everything else."""
+    """The usual cautions, once each, after everything else."""
     if sheet.cautions:
         out.print()
         out.print(cell(words.CAUTIONS_TITLE, "bold"))

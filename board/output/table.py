@@ -39,7 +39,7 @@ class NoSuchCourse(Exception):
 
 @dataclass(frozen=True, slots=True)
 class Chair:
-    """Who sits there (nothing: it stays empty), and what they must not be served."""
+    """Who sits there (empty: nobody), and what they must not be served."""
 
     name: str
     must_not: tuple[str, ...]
@@ -57,9 +57,9 @@ class Row:
 
 @dataclass(frozen=True, slots=True)
 class TableLeaf:
-    """`left` and `right` from the head of the table to its foot; None where the plan has no seats.
+    """`left` and `right`: from the head of the table to its foot; None if the plan has no seats.
 
-    `guests`: those with something they must not be served, where it has none; else those without a seat.
+    `guests`: without seats, those with something they must not be served; with seats, those without one.
     """
 
     title: str

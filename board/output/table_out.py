@@ -126,7 +126,7 @@ def _seats(leaf: TableLeaf) -> Iterator[str]:
 
 
 def _beside(chair: Chair | None) -> list[str]:
-    """What stands beside the table for one chair: a name, and below it what they must not be served."""
+    """What stands beside one chair: a name, and below it what they must not be served."""
     if chair is None:
         return []
     lines = _folded(chair.name or words.TABLE_EMPTY, SIDE)
@@ -140,7 +140,7 @@ def _told(chair: Chair) -> str:
 
 
 def _folded(text: str, width: int) -> list[str]:
-    """Lines of so many columns at most; what has no room in one is broken."""
+    """Lines of at most `width` columns; longer words are broken."""
     lines = [""]
     for word in text.split(" "):
         for number, piece in enumerate(chop_cells(word, width) or [""]):
@@ -153,7 +153,7 @@ def _folded(text: str, width: int) -> list[str]:
 
 
 def _legend(leaf: TableLeaf) -> Iterator[str]:
-    """What the signs are, several of one kind for one course together."""
+    """What the signs mean; pieces of one kind for one course share a line."""
     found: dict[Piece, list[str]] = {}
     for sign, piece in leaf.cover.signs:
         found.setdefault(piece, []).append(sign)

@@ -14,7 +14,7 @@ PLAIN_WIDTH = 100
 
 
 class _Console(Console):
-    """Leaves a closed pipe to whoever runs the command: it is no failure."""
+    """Leaves a closed pipe to the command's own handling: it is no failure."""
 
     def on_broken_pipe(self) -> None:
         raise BrokenPipeError

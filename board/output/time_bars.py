@@ -1,7 +1,7 @@
-"""A bar for what was planned over a scale of time, with marks where it really began and ended, as inline SVG that reads
-in black and white. Pure.
+"""A bar of the plan on a time scale, marked where it really started and ended, as inline SVG that reads in black and
+white. Pure.
 
-Lengths along the scale are per cent of its width, so a drawing is as wide as the cell it stands in.
+Lengths along the scale are per cent of its width, so a drawing is as wide as its cell.
 """
 
 from collections.abc import Iterator, Sequence
@@ -13,15 +13,15 @@ from html import escape
 from board.base import words
 from board.view.bars import Span, reach
 
-LONGEST = timedelta(hours=36)  # what goes on longer runs off the scale
+LONGEST = timedelta(hours=36)  # anything longer runs off the scale
 EVERY_MINUTES = (15, 30, 60, 120, 180, 360)  # between two times of the scale
 LABEL_ROOM = 12.0  # per cent of the width: what a clock time takes up
-LEAST = 0.8  # per cent: so wide is what took no time
+LEAST = 0.8  # per cent: the width of what took no time
 QUARTER = timedelta(minutes=15)
-NEAR_END = 4.0  # per cent: a time so near to an end is written inwards from it
+NEAR_END = 4.0  # per cent: a time this close to an end is written inwards
 
-TOP, THICK = 3.5, 5  # pixels of a row: where a bar begins, from above
-# A mark is a double stroke with a tick towards what it bounds, as the sign in a terminal; an arrow: it goes on.
+TOP, THICK = 3.5, 5  # pixels: a bar's top and its thickness
+# A mark is a double stroke with a tick towards what it bounds, like the terminal's sign; an arrow: it continues.
 MARKS = {
     "began": "M-1.2 0v12M1.2 0v12M1.2 6h3.4",
     "ended": "M1.2 0v12M-1.2 0v12M-1.2 6h-3.4",
@@ -38,7 +38,7 @@ class Mark:
 
 
 class Axis:
-    """The scale under rows of bars: from the first beginning to the last end of any of them, in a zone."""
+    """The scale under rows of bars: from the first start to the last end of any of them, in a zone."""
 
     def __init__(self, spans: Sequence[Span], zone: tzinfo) -> None:
         self.zone = zone
@@ -58,7 +58,7 @@ class Axis:
         fitting = (m for m in EVERY_MINUTES if timedelta(minutes=m) / self.length * 100 >= LABEL_ROOM)
         every = next(fitting, EVERY_MINUTES[-1])
         last = -LABEL_ROOM
-        # By quarters of elapsed time, so that a night on which clocks change has each of its hours once.
+        # In quarters of elapsed time, so that a night of a clock change has each of its hours once.
         at = self.start.astimezone(UTC).replace(minute=0, second=0, microsecond=0)
         while (share := self.share(at)) <= 100:
             local = at.astimezone(self.zone)
@@ -75,7 +75,7 @@ class Axis:
 
 
 def scale(axis: Axis, told: str) -> str:
-    """The times over the bars. `told` says what the drawing is, to who hears the page."""
+    """The times over the bars. `told` describes the drawing to screen readers."""
     times = "".join(
         f'<text x="{m.share:.2f}%" y="8" text-anchor="{_anchor(m.share)}">{escape(m.clock)}</text>'
         for m in axis.marks
@@ -85,7 +85,7 @@ def scale(axis: Axis, told: str) -> str:
 
 
 def bar(axis: Axis, span: Span, told: str) -> str:
-    """A row: the plan, and on it or beyond it what really happened."""
+    """A row: the plan, and on or beyond it what really happened."""
     happened = (("began", span.began), ("ended", span.ended))
     marks = {kind: axis.share(at) for kind, at in happened if at is not None}
     drawn = _planned(axis, span) + "".join(_mark(kind, share) for kind, share in marks.items() if share <= 100)

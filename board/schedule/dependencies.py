@@ -1,7 +1,7 @@
-"""Why each piece of work stands where it does: what it follows, and whose hands, oven or tools it waits for. Pure.
+"""Why each piece of work stands where it does: its predecessors, and whose hands, oven or tools it waits for. Pure.
 
-Read off a solution, these waits are the rule by which an evening moves when something slips: a thing starts when
-it was to start, or when the last of its waits is over, whichever is later.
+These waits, read off a solution, are the rule for an evening that slips: a thing starts at its planned time or when its
+last wait is over, whichever is later.
 """
 
 from collections.abc import Iterable
@@ -15,7 +15,7 @@ from board.sheet.run_sheet import Dependency
 
 @dataclass(frozen=True, slots=True)
 class Spell:
-    """A job (or its result) that takes so much of something from minute to minute, until `free_after`/`anchor`."""
+    """Minutes for which a job (or its result) uses an amount; it is freed at the `anchor` of job `free_after`."""
 
     job: int
     start: int
@@ -38,13 +38,13 @@ def followers(problem: Problem, job: int) -> list[int]:
 
 
 def hold_until(problem: Problem, solution: Solution, job: int) -> tuple[int, int] | None:
-    """Until which minute a result stands, and which job takes it up last; None if nothing does."""
+    """The minute until which a result stands, and the job that takes it up last; None if it has no successors."""
     taking = [(solution.starts[f], f) for f in followers(problem, job)]
     return max(taking) if taking else None
 
 
 def spells_in_ovens(problem: Problem, solution: Solution) -> dict[int, list[InOven]]:
-    """By oven, in order of start."""
+    """Uses of each oven, in order of start."""
     found: dict[int, list[InOven]] = {n: [] for n, _ in enumerate(problem.ovens)}
     for n in range(len(problem.jobs)):
         way = way_of(problem, solution, n)
@@ -58,7 +58,7 @@ def spells_in_ovens(problem: Problem, solution: Solution) -> dict[int, list[InOv
 
 
 def resource_spells(problem: Problem, solution: Solution) -> dict[int, list[Spell]]:
-    """By resource, in order of start."""
+    """Uses of each resource, in order of start."""
     found: dict[int, list[Spell]] = {}
     for n in range(len(problem.jobs)):
         way = way_of(problem, solution, n)
@@ -74,7 +74,7 @@ def resource_spells(problem: Problem, solution: Solution) -> dict[int, list[Spel
 
 
 def shelf_spells(problem: Problem, solution: Solution) -> dict[int, list[Spell]]:
-    """Shelves of each oven, as a resource."""
+    """Uses of each oven's shelves, as of a resource."""
     found: dict[int, list[Spell]] = {}
     for oven, spells in spells_in_ovens(problem, solution).items():
         for s in spells:
@@ -86,7 +86,7 @@ def shelf_spells(problem: Problem, solution: Solution) -> dict[int, list[Spell]]
 
 
 def handed_on(spells: Iterable[Spell], capacity: int) -> list[tuple[Spell, Spell]]:
-    """Who hands what they took on to whom: each taker draws from what was free longest, its own first."""
+    """Pairs (giver, taker): each taker draws on what has been free longest, its own first."""
     pool: list[tuple[int, int, Spell | None]] = [(-(10**9), capacity, None)]
     pairs: list[tuple[Spell, Spell]] = []
     for spell in spells:
@@ -106,7 +106,7 @@ def handed_on(spells: Iterable[Spell], capacity: int) -> list[tuple[Spell, Spell
 
 
 def dependencies_of(problem: Problem, solution: Solution) -> list[list[Dependency]]:
-    """For each job its waits, but for the oven's changes of setting, which the run sheet adds."""
+    """Each job's waits, except for changes of an oven's setting, which the run sheet adds."""
     found: list[dict[tuple[int, str], Dependency]] = [{} for _ in problem.jobs]
 
     def add(second: int, first: int, anchor: str, minutes: int, reason: str) -> None:
@@ -135,16 +135,15 @@ def dependencies_of(problem: Problem, solution: Solution) -> list[list[Dependenc
             if taker.start == begins:
                 add(taker.job, giver.free_after, giver.anchor, 0, reason)
             elif solution.starts[giver.free_after] < begins:
-                # A result takes the place its step ends in; the step may not end before that is free.
+                # A result stands where its step ends, so the step may not end before that place is free.
                 add(taker.job, giver.free_after, giver.anchor, begins - taker.start, reason)
     return [list(waits.values()) for waits in found]
 
 
 def _hand_to_hand(problem: Problem, solution: Solution) -> list[tuple[int, int, str, int]]:
-    """(first, second, anchor, minutes after first's start or end) for each piece of work that begins
-    with hands just freed.
+    """(first, second, anchor, minutes after first's start or end) for work that starts with hands just freed.
 
-    Look-ins are left out: a stir interrupts, it does not hold up. A part at the end of a step moves with its step,
+    Look-ins are left out: a stir interrupts without holding work up. A part at the end of a step moves with its step,
     so it holds others up but is not held up itself.
     """
     by_hand: dict[int, list[tuple[int, int, int, bool]]] = {}
@@ -166,7 +165,7 @@ def _hand_to_hand(problem: Problem, solution: Solution) -> list[tuple[int, int, 
             for _, end, first, first_begins in reversed(parts[:position]):
                 walk = problem.walk if (first in front) != (second in front) else 0
                 if end == end_of(problem, solution, first):
-                    found.append((first, second, "end", walk))  # an overrun holds the next one up
+                    found.append((first, second, "end", walk))  # an overrun delays the next one
                 elif end + walk <= start:
                     found.append((first, second, "start", end + walk - solution.starts[first]))
                 if first_begins:

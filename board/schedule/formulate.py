@@ -1,4 +1,4 @@
-"""Plan → the problem it poses. Pure, and knows no solver."""
+"""Plan → the problem to solve. Pure; knows no solver."""
 
 import math
 from collections.abc import Iterable
@@ -31,7 +31,7 @@ from board.schedule.problem import (
     Way,
 )
 
-EARLIER = 12 * 60  # minutes before the first given hour in which work out of hours may lie
+EARLIER = 12 * 60  # minutes before the first given hour from which out-of-hours work may start
 
 
 def oven_rates(oven: Oven) -> OvenRates:
@@ -45,7 +45,7 @@ def oven_rates(oven: Oven) -> OvenRates:
 
 
 def problem_of(plan: Plan, filled: Filled) -> Problem:
-    """The problem a plan puts. Raises nothing for a plan that `load` accepted."""
+    """The problem a plan poses. Raises nothing for a plan that `load` accepted."""
     return _Builder(plan, filled).build()
 
 
@@ -93,7 +93,7 @@ class _Builder:
         latest = max([s.wanted for s in servings] + [end for hand in hands for _, end in hand.home])
         return Problem(
             origin=self.origin,
-            # Room for everything one after another, so that a late solution always exists.
+            # Room to do everything in sequence, so that a late solution always exists.
             horizon=latest + longest + 24 * 60,
             jobs=jobs,
             orders=orders,
@@ -121,7 +121,7 @@ class _Builder:
         return Hand(name, tuple(without(hours, merged(away))), tuple(home))
 
     def _leads_to_serving(self) -> set[str]:
-        """Ids of everything a serving, or the guests' coming, waits for, however far back."""
+        """Ids of every predecessor, near or far, of a serving or of the guests' arrival."""
         before: dict[str, list[str]] = {}
         for link in self.filled.links:
             before.setdefault(link.second, []).append(link.first)
@@ -132,7 +132,7 @@ class _Builder:
             if id_ not in found:
                 found.add(id_)
                 queue += before.get(id_, [])
-        # A clearing leads to the next serving, but wants to be done at once all the same.
+        # A clearing precedes the next serving, but should still be done at once.
         return found - {c.clear for c in self.filled.courses}
 
     def _job(self, task: Task, *, early: bool) -> Job:
@@ -158,7 +158,7 @@ class _Builder:
         if work.day is not None:
             that_day = work.day.on(self.plan.date)
             start = self.minute(instant(that_day, "00:00", self.zone))
-            # A day of the kitchen lasts until the small hours of the next.
+            # A kitchen day lasts into the small hours of the next.
             end = self.minute(instant(that_day + relativedelta(days=1), "05:00", self.zone))
         if work.not_before is not None:
             that_day = work.not_before.day.on(self.plan.date)
@@ -169,7 +169,7 @@ class _Builder:
         return start, end
 
     def _ways(self, number: int, way: FilledWay, id_: str) -> Iterable[Way]:
-        """The way as it is, or one copy for each oven it could use, and for each setting a rest could follow."""
+        """The way, once for each oven it could use and for each setting a rest could follow."""
         minutes = way.takes.likely
         for oven, use in self._oven_uses(way, id_):
             hold = self._hold(way, oven)
@@ -195,13 +195,13 @@ class _Builder:
                 yield oven, self._oven_use(way.where, oven)
 
     def _baked_at(self, id_: str) -> list[int]:
-        """The settings, one for each way of the bake, that a rest may follow at once. °C."""
+        """The settings of the bake's ways, in °C, that a rest may follow at once."""
         bakes = [link.first for link in self.filled.links if link.second == id_ and link.most == link.least]
         ways = [way for bake in bakes for way in self.filled.tasks[bake].ways]
         return sorted({round(way.where.heat.want) for way in ways if way.where.heat is not None})
 
     def _rest(self, way: FilledWay, oven: int, celsius: int) -> OvenUse:
-        """The whole oven, switched off at so many °C, and left as warm as the rest leaves it."""
+        """The whole oven, switched off at this setting (°C); `want` is how warm the rest leaves it."""
         facts = self.oven_facts[oven]
         left = round(celsius_after(facts.rates, celsius, way.takes.likely, ajar=way.where.ajar))
         return OvenUse(oven, facts.shelves, left, left, left, off=True, baked_at=celsius)
@@ -261,7 +261,7 @@ def parts_of(way: FilledWay, minutes: int) -> tuple[Part, ...]:
     parts = [Part(0, start, "start")] if start else []
     if attended.every and attended.look:
         for at in range(attended.every, minutes - end - attended.look + 1, attended.every):
-            if at >= start:  # the first may fall where hands are on it anyway
+            if at >= start:  # the first may fall where hands are busy with the step anyway
                 parts.append(Part(at, attended.look, "look-in"))
     if end:
         parts.append(Part(minutes - end, end, "end"))

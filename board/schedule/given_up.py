@@ -16,11 +16,11 @@ from board.schedule.solution import Solution
 from board.schedule.windows import allowed_starts, home_windows
 from board.sheet.run_sheet import GivenUp, Slot
 
-Told = tuple[Violation | None, GivenUp]  # None for an oven that heats with nobody at home: no limit of the solver's
+Told = tuple[Violation | None, GivenUp]  # None: an oven heats with nobody at home, which the solver does not limit
 
 
 def given_up(file: PlanFile, problem: Problem, solution: Solution, slots: list[Slot]) -> Iterator[Told]:
-    """What bends and how it is told, in the order of the aims: hours, courses, keeping."""
+    """Each violation and its wording, in the order of the aims: hours, courses, keeping."""
     teller = _Teller(file, problem, solution, slots)
     yield from teller.hours()
     yield from teller.courses()
@@ -39,7 +39,7 @@ class _Teller:
         return words.day_and_clock((self.problem.origin + timedelta(minutes=minute)).astimezone(self.zone))
 
     def hours(self) -> Iterator[Told]:
-        """Work outside its hours, heating with nobody at home, and what should have followed at once."""
+        """Work outside its hours, heating with nobody at home, and steps that should follow at once but do not."""
         anytime = replace(self.problem, opens=0)
         for n, job in enumerate(self.problem.jobs):
             way, who = way_of(self.problem, self.solution, n), self.solution.who[n]
@@ -83,7 +83,7 @@ class _Teller:
                 yield Violation("late", n), GivenUp(words.late(serving.name, late), because, late)
 
     def _because(self, id_: str) -> str:
-        """The chain of what truly holds a slot where it is, up to four links back."""
+        """The chain of predecessors that holds a slot where it is, up to four links back."""
         links: list[str] = []
         seen = {id_}
         while len(links) < 4:

@@ -1,4 +1,4 @@
-"""Stretches of whole minutes: joined, cut and laid over one another. Pure arithmetic."""
+"""Intervals of whole minutes: joined, cut and intersected. Pure arithmetic."""
 
 from collections.abc import Iterable
 

@@ -1,4 +1,4 @@
-"""What an oven is set to and when, read off a solution: which steps share a setting, when it heats or cools. Pure."""
+"""Oven settings over time, read off a solution: which steps share one, when it heats or cools. Pure; °C, minutes."""
 
 from dataclasses import dataclass
 from itertools import pairwise
@@ -20,7 +20,7 @@ class InOven:
 
 @dataclass(frozen=True, slots=True)
 class Setting:
-    """The dial at so many °C from minute to minute, for these spells; 0 where the oven is switched off for a rest."""
+    """The dial at `celsius` from minute to minute, for these uses; 0 while the oven is off for a rest."""
 
     start: int
     end: int
@@ -44,16 +44,16 @@ class Change:
     start: int
     end: int
     celsius: int
-    before: int | None  # °C it comes from; None where it was off
+    before: int | None  # °C it changes from; None if it was off
     job: int
     ajar: bool = False
 
 
-COLD_AFTER_MINUTES = 90  # an oven left off that long is taken as cold; ours
+COLD_AFTER_MINUTES = 90  # an oven off for this long counts as cold; ours
 
 
 def settings(spells: list[InOven]) -> list[Setting]:
-    """The dial over time. It is turned as seldom as can be: each setting suits all it can from its start on."""
+    """The settings in order, as few as possible: each lasts as long as it suits everything inside."""
     segments = _segments(spells)
     found: list[Setting] = []
     while segments:
@@ -71,13 +71,13 @@ def _wanted_first(segment: Setting) -> int:
 
 
 def _within_all(segment: Setting, want: int) -> int:
-    """The heat nearest to what is wanted that suits everything inside."""
+    """The temperature nearest to `want` that suits everything inside."""
     low, high = max(s.use.low for s in segment.spells), min(s.use.high for s in segment.spells)
     return max(low, min(high, want))
 
 
 def _segments(spells: list[InOven]) -> list[Setting]:
-    """Stretches between two moments at which something enters or leaves; empty ones left out, no setting yet."""
+    """Intervals between moments when something goes in or out; empty ones left out, settings still open."""
     moments = sorted({m for spell in spells for m in (spell.start, spell.end)})
     found = []
     for start, end in pairwise(moments):
@@ -88,7 +88,7 @@ def _segments(spells: list[InOven]) -> list[Setting]:
 
 
 def _as_long_as_one_setting_does(segments: list[Setting]) -> list[Setting]:
-    """The first segments that the heat wanted first suits, while the oven stays on between them. At least one."""
+    """The leading segments (at least one) that the first one's heat suits, with the oven on throughout."""
     group: list[Setting] = []
     want = _within_all(segments[0], _wanted_first(segments[0]))
     for segment in segments:
@@ -100,7 +100,7 @@ def _as_long_as_one_setting_does(segments: list[Setting]) -> list[Setting]:
 
 
 def changes(problem: Problem, oven: int, dial: list[Setting]) -> list[Change]:
-    """When to turn the dial ahead of each setting that the oven does not already have."""
+    """When to turn the dial for each setting the oven does not already have."""
     facts = problem.ovens[oven]
     found: list[Change] = []
     has = problem.ovens_now.get(oven)
@@ -121,7 +121,7 @@ def changes(problem: Problem, oven: int, dial: list[Setting]) -> list[Change]:
 
 
 def _minutes_ahead(facts: OvenFacts, before: Setting | None, setting: Setting, is_on: bool) -> int:
-    """How long before a setting the dial is turned: from cold, from the setting before, or from what heat is left."""
+    """Minutes by which to turn the dial early: from cold, from the setting before, or from the heat that is left."""
     if before is None:
         return facts.change_minutes(round(ROOM_CELSIUS), setting.celsius)
     gap = setting.start - before.end

@@ -36,8 +36,7 @@ class Demand:
 class OvenUse:
     """Shelves of an oven at a temperature within a range. Whole °C, the range rounded inwards.
 
-    `off`: all of it, switched off after a bake at `baked_at`, which it follows at once; `want` is then how warm it
-    is left.
+    `off`: the whole oven, switched off right after a bake at `baked_at`; `want` is then how warm the rest leaves it.
     """
 
     oven: int
@@ -55,7 +54,7 @@ class OvenUse:
 
 @dataclass(frozen=True, slots=True)
 class Hold:
-    """What a result needs while it stands, and for how long it may. `limit` None: as long as it likes."""
+    """What a result needs while it stands, and for how many minutes at most. `limit` None: no limit."""
 
     limit: int | None
     demands: tuple[Demand, ...] = ()
@@ -92,7 +91,7 @@ class Job:
     best_within: int | None = None
     early: bool = False  # leads to no serving: the sooner the better
     with_guests: bool = False  # the guests may stand by: it takes nobody away from them
-    earliest: int = 0  # starts no sooner than then, whatever bends
+    earliest: int = 0  # a hard lower bound for its start
 
 
 @dataclass(frozen=True, slots=True)
@@ -133,9 +132,9 @@ class OvenFacts:
 
 @dataclass(frozen=True, slots=True)
 class OvenNow:
-    """What an oven has where an evening is gone on with. `celsius` None: it is cold.
+    """An oven's state when an evening is resumed. `celsius` None: cold.
 
-    `used_until`: when it was last on for something; `free_from`: from when on its dial may be turned again.
+    `used_until`: when it was last on for something; `free_from`: when its dial may be turned again.
     """
 
     celsius: int | None
@@ -145,7 +144,7 @@ class OvenNow:
 
 @dataclass(frozen=True, slots=True)
 class Hand:
-    """A person; `free` are their working hours less what they are away for, `home` those less trips to the shops."""
+    """A person. `free`: working hours less absences; `home`: those less trips to the shops."""
 
     name: str
     free: tuple[Window, ...]
@@ -180,8 +179,8 @@ class Problem:
     arrives: int = 0
     ovens_now: dict[int, OvenNow] = field(
         default_factory=dict
-    )  # of an evening gone on with; else all are cold in good time
-    spared: int | None = None  # a hand to be asked for as little as can be, where the aim "spared" is wanted
+    )  # of a resumed evening; otherwise all are cold early enough
+    spared: int | None = None  # a helper to use as little as possible, if the aim "spared" is wanted
     walk: int = 0  # minutes between the kitchen and the table
     dinner_over: int | None = None  # the job whose start ends the dinner: clearing the last course
     index: dict[str, int] = field(default_factory=dict)

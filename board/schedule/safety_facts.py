@@ -40,7 +40,7 @@ def raw_limit(file: PlanFile) -> RawLimit | None:
 
 
 def raw_in(plan: Plan, task: Task) -> str | None:
-    """The first of its dish's ingredients that is raw and wants cooking."""
+    """The first ingredient of its dish that is raw and must be cooked; None if there is none."""
     dish = dish_at(plan, task.node.loc)
     return next((line.food for line in (dish.ingredients if dish is not None else ()) if raw_class(line.food)), None)
 
@@ -53,7 +53,7 @@ def air_of(plan: Plan, course: Course) -> float | None:
 
 
 def _put_away(file: PlanFile) -> dict[str, str]:
-    """Course → the job that puts what is left of it into the cold."""
+    """Course → the job that puts its leftovers in the cold."""
     return {
         name_key(course): id_
         for id_, task in file.filled.tasks.items()
@@ -63,7 +63,7 @@ def _put_away(file: PlanFile) -> dict[str, str]:
 
 
 def cooling_of(plan: Plan, task: Task, way: FilledWay) -> Cooling | None:
-    """How what a step cools falls, by the estimate; None where the plan says nothing of it."""
+    """How what a step cools will fall, by estimate; None if the plan says nothing about it."""
     wish = task.work.cools if task.work is not None else None
     if wish is None:
         return None

@@ -2,12 +2,12 @@
 
 from dataclasses import dataclass
 
-# The aims in strict order: each is brought as low as it goes before the next is looked at.
+# The aims in strict order: each is minimised before the next is considered.
 AIMS = ("hours", "courses", "keeps", "freshness", "company", "day", "busiest", "give")
 
 
-COSTLY = ("hours", "courses", "keeps")  # what a sound plan brings to nought
-SPARED = (*COSTLY, "spared")  # and then as little of one pair of hands as will do
+COSTLY = ("hours", "courses", "keeps")  # what a sound plan brings to zero
+SPARED = (*COSTLY, "spared")  # and then as little as possible of one pair of hands
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,7 +27,7 @@ class AimResult:
 class Solution:
     """For each job of the problem: its start, its way (index into ways) and who does it (None: nobody needed).
 
-    `kept` is false where the place a result should be kept in could not be had for it.
+    `kept` is false if its result went without the place it should be kept in.
     """
 
     starts: tuple[int, ...]
@@ -43,5 +43,5 @@ class Solution:
 
     @property
     def gap(self) -> float:
-        """The largest part of an aim not yet proved needless, 0 to 1."""
+        """The largest unproved share of any aim, 0 to 1."""
         return max((1 - aim.bound / aim.value for aim in self.aims if not aim.proved and aim.value), default=0.0)

@@ -121,7 +121,7 @@ class _Writer:
         )
 
     def _given_up(self, slots: list[Slot]) -> Iterator[GivenUp]:
-        """What is given up, and where a clash is known to be behind it, that."""
+        """What is given up, with the clash behind it if one is known."""
         names = list(self.labels.values())
         teller = Teller(self.problem, self.solution, names, ZoneInfo(self.file.plan.zone))
         for violation, told in given_up(self.file, self.problem, self.solution, slots):
@@ -141,7 +141,7 @@ class _Writer:
             waits = waits + [
                 Dependency(self.problem.jobs[o.first].id, "end", o.least, READY)
                 for o in self.problem.orders
-                # What is not done when the guests come holds nobody up any more.
+                # Anything not done when the guests come no longer holds anybody up.
                 if o.second == n and not o.firm and end_of(self.problem, self.solution, o.first) + o.least <= start
             ]
         return Slot(
@@ -184,7 +184,7 @@ class _Writer:
         return tuple(task.work.noted) if task.work is not None else ()
 
     def _call(self, work: Work | None, chosen: FilledWay, way: Way) -> str | None:
-        """The host's own words; else, where an oven is to be switched off, that."""
+        """The host's own words; else, if an oven is to be switched off, words for that."""
         if work is not None and work.call is None and way.oven is not None and way.oven.off:
             return words.call_rest(self.problem.ovens[way.oven.oven].name, ajar=chosen.where.ajar)
         return work.call if work else None
@@ -199,7 +199,7 @@ class _Writer:
         )
 
     def _best_within(self, n: int) -> int | None:
-        """Within which minutes its result is best taken up; none to lose where the next step follows at once."""
+        """Minutes within which its result is best taken up; 0 if the next step follows at once; None: no limit."""
         limits = [o.least for o in self.problem.orders if o.first == n and o.most == o.least]
         given = self.problem.jobs[n].best_within
         return min([*limits, *([given] if given is not None else [])], default=None)
@@ -278,7 +278,7 @@ class _Writer:
         return ""
 
     def _turn(self, dial: _Dial, number: int, change: Change) -> Use:
-        """What it comes from is known while the oven was on, and for the first turn from cold."""
+        """The setting it changes from is known if the oven was on, and for the first turn from cold."""
         from_cold = change.before is None and number == 0 and not self.problem.ovens_now
         before = round(ROOM_CELSIUS) if from_cold else change.before
         start, end = self.at(change.start), self.at(change.end)
@@ -303,7 +303,7 @@ class _Writer:
 
 
 def _since_last_change(dial: _Dial, number: int) -> list[InOven]:
-    """What was in the oven since the change before this one, and is out when the dial is turned."""
+    """Uses of the oven since the last change that end before this one."""
     change = dial.changes[number]
     since = dial.changes[number - 1].end if number else -1
     inside = {s for setting in dial.settings if since <= setting.start < change.end for s in setting.spells}
@@ -311,7 +311,7 @@ def _since_last_change(dial: _Dial, number: int) -> list[InOven]:
 
 
 def _in_dial(dial: _Dial, n: int) -> list[tuple[int, int, int, InOven]]:
-    """Stretches of one setting for a job itself (not for its result kept there), joined where it stays the same."""
+    """Intervals of one setting for the job itself (not its kept result), joined while the setting is the same."""
     found: list[tuple[int, int, int, InOven]] = []
     for setting in dial.settings:
         for spell in setting.spells:
@@ -324,7 +324,7 @@ def _in_dial(dial: _Dial, n: int) -> list[tuple[int, int, int, InOven]]:
 
 
 def in_running_order(slots: list[Slot]) -> list[Slot]:
-    """By start, and nothing before what it waits for."""
+    """By start, with every slot after what it waits for."""
     by_id = {slot.id: slot for slot in slots}
     place = {slot.id: n for n, slot in enumerate(slots)}
     missing = {slot.id: len({w.after for w in slot.waits}) for slot in slots}

@@ -7,7 +7,7 @@ from board.schedule.problem import Hand, Job, Problem, Way
 def allowed_starts(problem: Problem, job: Job, way: Way, hand: Hand | None, *, warm_up: bool = True) -> list[Window]:
     """Windows of starts (last minute included as end − 1) that keep every rule of hours.
 
-    With `warm_up`, somebody is at home for the heating of a cold oven too.
+    With `warm_up`, somebody must also be at home while a cold oven heats.
     """
     allowed: list[Window] = [(problem.opens, problem.horizon + 1)]
     if hand is not None:

@@ -1,6 +1,6 @@
-"""The keys of the live board that change what is ahead: a push, something that went wrong, a better timetable."""
+"""The live board's keys that change what is to come: a push, a slip, a better timetable."""
 
-from __future__ import annotations  # the slip screen is only named here, and loaded when it is asked for
+from __future__ import annotations  # the slip screen is only named here; it loads when first opened
 
 from typing import TYPE_CHECKING
 
@@ -18,15 +18,15 @@ SLIPS_NAME = "slips"
 
 
 class Ahead:
-    """Opens the screens over one live board, and does what is wished there."""
+    """Opens these screens over one live board and acts on what the host chooses."""
 
     def __init__(self, live: LiveBoard, advisor: Advisor | None) -> None:
         self.live = live
         self.advisor = advisor
-        self.slips: SlipScreen | None = None  # kept, once it was made
+        self.slips: SlipScreen | None = None  # kept once made
 
     def push(self, course: str | None = None) -> None:
-        """Asks which course by how much; begins at the one given, else the next."""
+        """Asks which course to push and by how much, starting at `course`, else at the next."""
         live = self.live
         ahead = [c.name for c in live.present.forecast.courses if c.is_ahead] if live.present else []
         if course is not None and course not in ahead:
@@ -46,7 +46,7 @@ class Ahead:
         """Asks what went wrong."""
         chosen = chosen_slot(self.live)
         if self.slips is None:
-            from board.screens.slip import SlipScreen  # not before it is first asked for
+            from board.screens.slip import SlipScreen  # loaded when first opened
 
             self.slips = SlipScreen(self.live.evening, self.live.viewer)
             self.live.app.install_screen(self.slips, SLIPS_NAME)
@@ -60,7 +60,7 @@ class Ahead:
             self.live.wish(taken[0], words.slip_taken(taken[1]))
 
     def take_offer(self) -> None:
-        """Goes on by the better timetable, where one is offered."""
+        """Switches to the better timetable, if one is offered."""
         offer = self.advisor.offer if self.advisor is not None else None
         if offer is None or self.advisor is None:
             self.live.say(words.NO_OFFER)

@@ -1,4 +1,4 @@
-"""The keys of the live board that answer a call or mark the evening: each finds what it means, and wishes it."""
+"""The live board's keys that answer a call or mark a moment: each finds what it is about and makes the wish."""
 
 from collections.abc import Callable
 
@@ -16,14 +16,14 @@ from board.view.marks import slot_to_mark
 
 
 class Answering:
-    """`asks_at` asks for the reading that a call wants before it is answered, and says whether it does."""
+    """`asks_at` asks for the reading a call wants before its answer, and returns whether it did."""
 
     def __init__(self, live: LiveBoard, asks_at: Callable[[CallKey], bool]) -> None:
         self.live = live
         self.asks_at = asks_at
 
     def _meant(self) -> CallView | None:
-        """The call a key means; a bouncing key means none."""
+        """The call a key answers; None for a bouncing key."""
         view = self.live.board
         if view is None or self.live.steady.is_bouncing:
             return None
@@ -40,13 +40,13 @@ class Answering:
                 self.live.wish(Done(*call.key), self._read_soon(call.key))
 
     def _read_soon(self, call: CallKey) -> str:
-        """What to say as a step that cools begins."""
+        """What to say when a step that cools starts."""
         slot = self.live.viewer.slots[call[0]]
         cools = call[1] == "start" and slot.cooling
         return words.read_in(one_line(slot.name, 40), READ_COOLING_MINUTES) if cools else ""
 
     def later(self) -> None:
-        """Five minutes; pressed again before it has come again, five more."""
+        """Five minutes; pressed again before the call returns, five more."""
         live = self.live
         if live.board is None or live.present is None or live.steady.is_bouncing:
             return
@@ -62,7 +62,7 @@ class Answering:
         live.wish(later, words.put_off(call.headline, later.minutes))
 
     def done_already(self) -> None:
-        """Begun and over, whatever was asked: one key for a call that was overtaken."""
+        """Started and finished at once, whatever was asked: one key for an overtaken call."""
         call = self._meant()
         if call is None:
             return
@@ -83,7 +83,7 @@ class Answering:
         self.live.wish(TakeBack(), words.taken_back(what))
 
     def mark(self, what: str) -> None:
-        """Arrived, seated, cleared."""
+        """Guests arrived, seated, or a course cleared."""
         if self.live.present is None:
             return
         slot = slot_to_mark(self.live.present.state, what)
@@ -93,7 +93,7 @@ class Answering:
             self.live.wish(Settle(slot), words.MARKED[what])
 
     def put_away(self) -> None:
-        """What is left of the cleared course that presses most is in the cold."""
+        """The most urgent cleared leftovers are in the cold."""
         live = self.live
         if live.present is None:
             return

@@ -18,10 +18,9 @@ from board.sheet.changed import Changed
 
 
 class BoardApp(DressedApp[None]):
-    """The command board for one evening. `virtual` is the rehearsal's clock, None when it is real.
+    """The command board of one evening. `virtual`: a rehearsal's clock, or None if the evening is real.
 
-    `remember(name)` keeps a theme and may raise OSError.
-    `say` is the command that speaks the calls.
+    `remember(name)` saves a theme and may raise OSError. `say` is the command that speaks the calls.
     """
 
     def __init__(
@@ -68,14 +67,14 @@ class BoardApp(DressedApp[None]):
             changed=self.changed,
         )
         self.push_screen(self.live)
-        self.call_after_refresh(gc.enable)  # switched off by the command line while modules were loaded
+        self.call_after_refresh(gc.enable)  # the command line switched it off while modules loaded
 
     def on_unmount(self) -> None:
         if self.voice is not None:
             self.voice.stop()
 
     def step_theme(self) -> str:
-        """Wears the next theme and remembers it; says so, or why it cannot be remembered."""
+        """Switches to the next theme and saves it. Returns what to say: its name, or why it cannot be saved."""
         self.theme = next_theme(self.theme)
         try:
             if self.remember is not None:
@@ -88,7 +87,7 @@ class BoardApp(DressedApp[None]):
         self.live.say(said, grave=True)
 
     async def action_quit(self) -> None:
-        """Leaving is asked for, even with ctrl+q; over a smaller screen it closes that one first."""
+        """Asks before leaving, even with ctrl+q; over a smaller screen it closes that one first."""
         if isinstance(self.screen, LiveScreen):
             self.screen.action_leave()
         else:

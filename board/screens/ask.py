@@ -1,4 +1,4 @@
-"""The small screens over the board: push a course, write a note, the keys, leaving."""
+"""Small screens over the board: push a course, write a note, the keys, leaving."""
 
 from collections.abc import Iterable, Sequence
 from typing import ClassVar
@@ -22,15 +22,15 @@ CLOSE: list[BindingType] = [Binding("escape", "dismiss(None)", show=False)]
 REFRESH_SECONDS = 1.0
 PUSH_STEP = 5
 LONGEST_PUSH = 180
-MOST_COSTS = 10  # more lines than this are read by nobody who has a pan on
-# What a mouse does on the words of a hint.
+MOST_COSTS = 10  # nobody with a pan on reads more lines than this
+# What a click on a hint's words does.
 PUSH_ACTIONS = ("course(-1)", "course(1)", "minutes(-1)", "minutes(1)", "take", "dismiss")
 NOTE_ACTIONS = ("keep", "dismiss")
 LEAVE_ACTIONS = ("dismiss('leave')", "dismiss('over')", "dismiss")
 
 
 class PushScreen(ModalScreen[tuple[str, int] | None]):
-    """Which course, by how much, and what it costs, before it is taken."""
+    """Which course to push and by how much, with its cost, before it is confirmed."""
 
     CSS_PATH = "ask.tcss"
     BINDINGS: ClassVar[list[BindingType]] = [
@@ -72,7 +72,7 @@ class PushScreen(ModalScreen[tuple[str, int] | None]):
         self.text.update(Content("\n").join([Content(""), title, *(Content(one_line(x)) for x in lines), Content("")]))
 
     def _room(self) -> int:
-        """Lines for the costs: what the window leaves beside the frame, the title and the hint."""
+        """Lines for the costs: what the frame, the title and the hint leave free."""
         return max(2, min(MOST_COSTS, self.app.size.height - 8))
 
     def action_course(self, step: int) -> None:
@@ -109,7 +109,7 @@ class NoteScreen(ModalScreen[str | None]):
             self.dismiss(self.query_one(Input).value)
 
     def on_input_submitted(self, event: Input.Submitted) -> None:
-        if self.is_current:  # a bouncing enter comes twice, and closes once
+        if self.is_current:  # a bouncing enter comes twice but must close once
             self.dismiss(event.value)
 
 
@@ -132,22 +132,22 @@ class HelpScreen(ModalScreen[None]):
         keys: Sequence[tuple[str, str, str]] = self.key_words or words.KEYS_EVENING
         if self.rehearsal:
             keys = (*keys, *words.KEYS_REHEARSAL)
-        # The key of this very page is known to whoever reads it; without it the page fits the smallest window.
+        # Whoever reads this page knows the key to it; without that line the page fits the smallest window.
         told = [(key, meaning) for key, _, meaning in keys if key != words.HELP_KEY]
         lines = [Content.assemble((f"{key:>7}  ", "bold $accent"), meaning) for key, meaning in told]
         lines += [Content.assemble((f"{sign:>7}  ", "bold"), meaning) for sign, meaning in words.HELP_SIGNS]
-        box = VerticalScroll(classes="box")  # with more keys than rows, the arrow keys move it
+        box = VerticalScroll(classes="box")  # if there are more keys than rows, the arrow keys scroll
         box.border_title = Content(f"{words.HELP_TITLE} · {words.CLOSE_HINT}")
         with box:
             yield Static(Content("\n").join(lines))
 
     def action_move(self, rows: int) -> None:
-        """Scrolls where the window is too small for all of it."""
+        """Scrolls, if the window is too small for everything."""
         self.query_one(".box").scroll_relative(y=rows, animate=False)
 
 
 class LeaveScreen(ModalScreen[str | None]):
-    """Whether to leave, to end the evening, or to stay."""
+    """Whether to leave, to close the evening, or to stay."""
 
     CSS_PATH = "ask.tcss"
     BINDINGS: ClassVar[list[BindingType]] = [
@@ -169,6 +169,6 @@ def pressable(text: str, action: str) -> Content:
 
 
 def hint(pieces: Iterable[tuple[str, str]]) -> Static:
-    """One line of softly written words, each of which a mouse can press."""
+    """One line of muted words, each clickable."""
     made = [pressable(text, action) for text, action in pieces]
     return Static(Content(" · ").join(made), classes="hint")

@@ -1,17 +1,17 @@
-"""Words in letters three rows high, through pyfiglet; plain bold words where they would not fit."""
+"""Words in letters three rows high, drawn by pyfiglet; plain bold words where those do not fit."""
 
 from functools import lru_cache
 
 from board.base import words
 from board.base.plain import one_line, to_ascii_letters
 
-FONT = "future"  # drawn with box strokes, like Textual's own digits beside it
+FONT = "future"  # box-drawing strokes, like Textual's own digits beside it
 ROWS = 3
 
 
 @lru_cache(maxsize=256)
 def big(text: str, width: int, lines: int) -> tuple[str, ...] | None:
-    """The text as rows of strokes on at most `lines` lines of letters, or None where that cannot be."""
+    """The text in at most `lines` lines of large letters, as rows of strokes; None if it does not fit."""
     letters = to_ascii_letters(one_line(text))
     if letters is None or width < 20 or lines < 1:
         return None
@@ -23,20 +23,20 @@ def big(text: str, width: int, lines: int) -> tuple[str, ...] | None:
 
 @lru_cache(maxsize=64)
 def bigger(text: str, width: int) -> tuple[str, ...] | None:
-    """The same letters twice as large, on one line of six rows; None where they do not fit."""
+    """The same letters twice as large, on one line of six rows; None if they do not fit."""
     rows = big(text, width // 2, 1)
     return tuple(half for row in rows for half in _halves(row)) if rows is not None else None
 
 
 def _halves(row: str) -> tuple[str, str]:
-    """Each stroke on two by two places: itself, and what runs on from it to the right and below."""
+    """Each stroke on two by two cells: itself, and what continues it to the right and below."""
     upper = "".join(sign + (words.SIGN["hands"] if sign in words.LETTERS_RIGHT else " ") for sign in row)
     lower = "".join((words.SIGN["now"] if sign in words.LETTERS_DOWN else " ") + " " for sign in row)
     return upper, lower
 
 
 def _wrapped(text: str, width: int) -> list[str] | None:
-    """Words broken into lines that fit once drawn; None if a single word is too wide."""
+    """Words broken into lines that fit once drawn; None if one word is too wide."""
     found: list[str] = []
     for word in text.split():
         longer = f"{found[-1]} {word}" if found else word

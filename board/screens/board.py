@@ -1,5 +1,5 @@
-"""The command board as it is shown, whoever looks at it: composed, fitted, drawn anew as the time goes on;
-what is wished goes to the evening, and what came of it is said. No rules, no sums."""
+"""The command board as anybody sees it: composed, fitted, redrawn as time passes. Hands wishes to the evening and
+reports their outcome. No rules, no sums."""
 
 from textual.app import ComposeResult
 from textual.screen import Screen
@@ -29,10 +29,10 @@ LOW_ROWS, SHORT_ROWS, TINY_ROWS, NARROW_COLUMNS = 24, 21, 12, 72
 
 
 class BoardScreen(Screen[None]):
-    """Each kind of board brings its keys, and may say otherwise how it is looked at and what stands in the way.
+    """The base of every board. Subclasses bring their keys, and may override the methods below.
 
-    `present` and `board` are the last moment asked for and as it was shown; `chosen` is the call the host went to;
-    `heard` is what was said last, and whether that was grave.
+    `present` and `board`: the last moment asked for, and its view; `chosen`: the call the host moved to; `heard`: the
+    last message, and whether it was serious.
     """
 
     CSS_PATH = "board.tcss"
@@ -65,11 +65,11 @@ class BoardScreen(Screen[None]):
 
     # --- what a board of another kind says otherwise ---------------------------------------------------------
     def new_viewer(self) -> Viewer:
-        """Of the sheet the evening goes by now."""
+        """A viewer of the sheet the evening now goes by."""
         return Viewer(self.evening.sheet)
 
     def key_words(self) -> tuple[tuple[str, str, str], ...]:
-        """The keys there are, for the key bar."""
+        """The keys to show in the key bar."""
         return ()
 
     def not_kept(self, present: Present) -> str:
@@ -78,12 +78,12 @@ class BoardScreen(Screen[None]):
         return "" if missing is None else words.not_on_disk(missing.answers, one_line(missing.why, 40))
 
     def mode(self) -> str:
-        """Rehearsal and its speed; whether the bell is off."""
+        """Whether it is a rehearsal and how fast; whether the bell is off."""
         silent = [] if self.sounds.on else [self.sounds.words()]
         return " · ".join([*self.rehearsal.words(), *silent])
 
     def opened(self) -> None:
-        """What else begins with the board."""
+        """Starts whatever else begins with the board."""
 
     # --- composed and fitted ---------------------------------------------------------------------------------
     def compose(self) -> ComposeResult:
@@ -104,7 +104,7 @@ class BoardScreen(Screen[None]):
 
     def on_mount(self) -> None:
         self.call_after_refresh(self._first_picture)
-        # Ticks are never counted: each asks the clock anew.
+        # Ticks are never counted: each one asks the clock again.
         self.set_interval(TICK_SECONDS, self._each_second)
         if self.rehearsal.is_on:
             self.set_interval(REHEARSAL_TICK_SECONDS, self._in_between)
@@ -123,7 +123,7 @@ class BoardScreen(Screen[None]):
         self.call_after_refresh(self._fit)
 
     def _fit(self) -> None:
-        """Drops what does not fit: the lanes first, then the top; the call and the keys stay."""
+        """Hides what does not fit: first the lanes, then the top; the call and the keys stay."""
         self.set_class(self.size.height < LOW_ROWS, "-low")
         self.set_class(self.size.height < SHORT_ROWS, "-short")
         self.set_class(self.size.height < TINY_ROWS, "-tiny")
@@ -137,12 +137,12 @@ class BoardScreen(Screen[None]):
             self.tick()
 
     def _in_between(self) -> None:
-        """A hurried clock is shown more often, so that it does not jump."""
+        """Shows a hurried clock more often, so that it does not jump."""
         if self.rehearsal.is_hurried:
             self.tick()
 
     def tick(self) -> None:
-        """Asks the evening what is due, and shows it. A fault here must never end the board."""
+        """Asks the evening what is due and shows it. A fault here must never end the board."""
         try:
             self.present = self.evening.tick()
             self.banner = self.not_kept(self.present)
@@ -156,13 +156,13 @@ class BoardScreen(Screen[None]):
         self.redraw()
 
     def say(self, text: str, *, grave: bool = False) -> None:
-        """One line above the lanes, for a while instead of the courses."""
+        """Shows one line above the lanes for a while, in place of the courses."""
         self.heard = (one_line(text), grave)
         self.saying.say(one_line(text), grave=grave)
 
     # --- wishes ----------------------------------------------------------------------------------------------
     def wish(self, wish: Wish, said: str = "") -> bool:
-        """Hands a wish to the evening; says what came of it; shows the new present at once."""
+        """Hands a wish to the evening, says what came of it, and shows it at once. Returns whether it was granted."""
         try:
             refusal = self.evening.wish(wish)
         except Exception as wrong:
@@ -179,7 +179,7 @@ class BoardScreen(Screen[None]):
 
     # --- drawn -----------------------------------------------------------------------------------------------
     def redraw(self) -> None:
-        """Shows the present again, as after a key. What cannot be drawn must never end the board."""
+        """Shows the present again, as after a key. Something that cannot be drawn must never end the board."""
         if self.present is None:
             return
         try:
@@ -193,7 +193,7 @@ class BoardScreen(Screen[None]):
         view = self.board = self.viewer.view(present)
         call = self.chosen_call
         if call is None or call.key != self.chosen:
-            self.chosen = None  # it is there no more
+            self.chosen = None  # it no longer exists
         self.steady.shows(view.busy if call is None else call.key)
         self.top.show(view, self.mode())
         self.said.show(view, call)
@@ -206,10 +206,10 @@ class BoardScreen(Screen[None]):
             lasting = self.banner or view.notice
             self.saying.lasts(lasting, view, grave=bool(lasting))
         offered = self._offered(present)
-        if self.better.display != bool(offered):  # a line of its own, so that no course is ever out of sight for it
+        if self.better.display != bool(offered):  # a line of its own, so that it never hides a course
             self.better.display = bool(offered)
             self.set_class(bool(offered), "-offered")
-            self.call_after_refresh(self.redraw)  # the lanes have a row less now, or more
+            self.call_after_refresh(self.redraw)  # the lanes now have a row more or less
         self.better.show(offered)
 
     def _offered(self, present: Present) -> str:
@@ -219,7 +219,7 @@ class BoardScreen(Screen[None]):
     # --- looking about ---------------------------------------------------------------------------------------
     @property
     def chosen_call(self) -> CallView | None:
-        """The call keys act on, of those shown."""
+        """The call that keys act on, if it is shown."""
         return chosen_call(self.board, self.chosen) if self.board is not None else None
 
     def choose(self, key: CallKey) -> None:

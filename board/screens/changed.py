@@ -1,4 +1,4 @@
-"""The question when the plan was edited while its evening runs."""
+"""The question asked when the plan was edited while its evening runs."""
 
 from collections.abc import Sequence
 from typing import ClassVar
@@ -14,7 +14,7 @@ from board.base import words
 
 
 class ChangedScreen(ModalScreen[None]):
-    """What changed; the evening goes on with the timetable it began with."""
+    """What changed; the evening carries on with the timetable it began with."""
 
     CSS_PATH = "ask.tcss"
     BINDINGS: ClassVar[list[BindingType]] = [Binding("escape,enter,space,q", "dismiss(None)", show=False)]

@@ -1,9 +1,9 @@
-"""How a call is heard: strokes of the terminal's bell. Tests hand in one that records."""
+"""How a call sounds: strokes of the terminal's bell. Tests pass in a recorder."""
 
 from collections.abc import Callable
 from typing import Protocol
 
-STROKE_SECONDS = 0.35  # apart; closer together, terminals merge them into one
+STROKE_SECONDS = 0.35  # apart; terminals merge strokes that are closer
 
 
 class Chime(Protocol):
@@ -11,7 +11,7 @@ class Chime(Protocol):
 
 
 class Bell:
-    """The terminal's bell. `later(seconds, do)` does something after so long, and does not wait for it."""
+    """The terminal's bell. `later(seconds, do)` runs `do` after that long, without waiting for it."""
 
     def __init__(self, ring: Callable[[], None], later: Callable[[float, Callable[[], None]], object]) -> None:
         self._ring = ring
@@ -19,7 +19,7 @@ class Bell:
         self._left = 0
 
     def ring(self, strokes: int = 1) -> None:
-        """So many strokes; while some are still to come, the pattern only grows to what is asked."""
+        """Rings `strokes` times; while ringing, the larger of `strokes` and the strokes left."""
         if self._left:
             self._left = max(self._left, strokes)
         elif strokes > 0:

@@ -27,7 +27,7 @@ ROLES: dict[Tone, str] = {
 
 
 def page_of(evening: Evening, width: int) -> tuple[PageLine, ...]:
-    """The page as it is now; a fault in it is told in its place, so that leaving never fails."""
+    """The page as it is now; a fault is shown in its place, so that leaving never fails."""
     try:
         opened = next(e for e in evening.told if isinstance(e, EveningOpened))
         return closing(measured(evening.state, opened), width)
@@ -36,7 +36,7 @@ def page_of(evening: Evening, width: int) -> tuple[PageLine, ...]:
 
 
 class ClosingScreen(ModalScreen[None]):
-    """One page, which scrolls where the window is too small for it."""
+    """One page, scrolled if the window is too small for it."""
 
     CSS_PATH = "look.tcss"
     BINDINGS: ClassVar[list[BindingType]] = [

@@ -1,4 +1,4 @@
-"""One table: key → what it does. The words for it are in `words/`."""
+"""One table: key → what it does. Its words are in `words/`."""
 
 from textual.binding import Binding, BindingType
 
@@ -31,10 +31,10 @@ BINDINGS: list[BindingType] = [
     Binding("j", "jump", show=False),
 ]
 
-# What the bar leaves to the help where it has too little room, the first of them first.
+# Keys that only the help lists when the bar lacks room, the first of them first.
 LEFT_TO_HELP = ("f", "z", "v", "b", "s", "n", "o")
 
-# Which action the words of the key bar stand for, so that a mouse can press them.
+# The action behind each word of the key bar, so that it can be clicked.
 ACTIONS = {
     "space": "answer",
     "l": "later",

@@ -1,7 +1,7 @@
-"""Lines of styled text of which only those that changed are drawn again: most stay from one second to the next.
+"""Lines of styled text, of which only changed ones are redrawn: most stay the same from second to second.
 
-A line is a tuple of (text, role), text already safe; a role is one of the look's, or rich's style words. It is cut
-with an ellipsis where it is too long. Nothing in it is read as markup.
+A line is a tuple of (text, role), its text already safe; a role is one of the look's or rich's style words. A line that
+is too long is cut with an ellipsis. Nothing in it is read as markup.
 """
 
 from collections.abc import Sequence
@@ -20,21 +20,21 @@ Line = tuple[tuple[str, str], ...]
 
 
 class Lines(Widget):
-    """A widget drawn line by line. `show` is its subclasses' to define; `put` places what it shows."""
+    """A widget drawn line by line. Subclasses define `show`, which passes its lines to `put`."""
 
     def __init__(self, *, id: str) -> None:
         super().__init__(id=id)
         self._lines: tuple[Line, ...] = ()
 
     def put(self, lines: Sequence[Line]) -> None:
-        """Shows these lines from the top; asks to be drawn only where they differ from what is there."""
+        """Shows these lines from the top; only changed ones are redrawn."""
         before, self._lines = self._lines, tuple(lines)
         for y in range(max(len(before), len(self._lines))):
             if _at(before, y) != _at(self._lines, y):
                 self.refresh(Region(0, y, self.size.width, 1))
 
     def wear(self, tone: str) -> None:
-        """The one style class it has; the same again costs nothing."""
+        """Sets its one style class; setting the same again costs nothing."""
         if not self.has_class(tone):
             self.set_classes(tone)
 
@@ -47,7 +47,7 @@ class Lines(Widget):
 
 
 def fitted(line: Line, width: int) -> Line:
-    """The line made exactly so wide: cut with an ellipsis, or filled up."""
+    """The line at exactly this width: cut with an ellipsis, or padded."""
     found: list[tuple[str, str]] = []
     left = width
     for text, role in line:

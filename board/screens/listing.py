@@ -1,4 +1,4 @@
-"""A list of lines with one chosen: scrolls to keep it in sight, draws only what is seen."""
+"""A list of lines with one chosen: scrolls to keep it in view and draws only what is seen."""
 
 from collections.abc import Sequence
 
@@ -10,27 +10,27 @@ from board.screens.lines import Line, Lines
 
 
 class Listing(Lines):
-    """Rows of styled text. The last stays chosen while it is, as new ones come."""
+    """Rows of styled text. If the last row is chosen, the choice follows new rows."""
 
     class Moved(Message):
-        """Another row is chosen."""
+        """Another row was chosen."""
 
     def __init__(self, *, id: str, choosing: bool = True) -> None:
         super().__init__(id=id)
         self.rows: tuple[Line, ...] = ()
         self.at = 0
         self.top = 0
-        self.choosing = choosing  # without, it only scrolls
+        self.choosing = choosing  # without it, the list only scrolls
 
     def show(self, rows: Sequence[Line], at: int | None = None) -> None:
-        """Other rows, with that one chosen; without a number the same one, or the last if that was the last."""
+        """Shows new rows with row `at` chosen; if None, the same row, or the last if the last was chosen."""
         was_last = self.at >= len(self.rows) - 1
         self.rows = tuple(rows)
         self.at = at if at is not None else len(self.rows) - 1 if was_last and self.choosing else self.at
         self._place()
 
     def move(self, rows: int) -> None:
-        """Down by so many, up by fewer than none."""
+        """Moves down by that many rows; below 0, up."""
         if self.choosing:
             self.at = max(0, min(self.at + rows, len(self.rows) - 1))
         else:
@@ -39,7 +39,7 @@ class Listing(Lines):
         self.post_message(self.Moved())
 
     def page(self) -> int:
-        """Rows in sight, less one to go on from."""
+        """Rows in view, less one that stays for context."""
         return max(1, self.size.height - 1)
 
     def on_resize(self) -> None:
@@ -56,7 +56,7 @@ class Listing(Lines):
             self.move(self.top + event.y - self.at)
 
     def _place(self) -> None:
-        """Scrolls as little as keeps the chosen row in sight, and never past the end."""
+        """Scrolls just enough to keep the chosen row in view, and never past the end."""
         height = max(1, self.size.height)
         self.at = max(0, min(self.at, len(self.rows) - 1))
         if self.choosing:

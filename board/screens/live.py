@@ -1,4 +1,4 @@
-"""The live board: what each of its keys does, handed to what does it."""
+"""The live board: passes each key on to the object that acts on it."""
 
 from collections.abc import Callable
 
@@ -21,7 +21,7 @@ from board.sheet.changed import Changed
 
 
 class LiveScreen(BoardScreen):
-    """The board during the evening, live or rehearsed."""
+    """The board during an evening, live or rehearsed."""
 
     BINDINGS = BINDINGS
 

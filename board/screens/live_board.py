@@ -1,4 +1,4 @@
-"""The live board as what its keys do sees it."""
+"""The live board as its key handlers see it."""
 
 from typing import Any, Protocol
 
@@ -12,8 +12,8 @@ from board.view.board import BoardView, CallView, Viewer
 
 
 class LiveBoard(Protocol):
-    """`board` is the present as it was shown; `chosen` the call the host went to, `chosen_call` the one keys act on;
-    `heard` what was said last, and whether that was grave."""
+    """`board`: the view of the present as last shown; `chosen`: the call the host moved to; `chosen_call`: the one keys
+    act on; `heard`: the last message, and whether it was serious."""
 
     evening: Evening
     viewer: Viewer
@@ -32,6 +32,6 @@ class LiveBoard(Protocol):
 
 
 def chosen_slot(live: LiveBoard) -> str | None:
-    """The slot of the call keys act on."""
+    """The slot of the call that keys act on."""
     call = live.chosen_call
     return call.key[0] if call is not None else None

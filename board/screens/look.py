@@ -1,4 +1,4 @@
-"""Looking back over the board while the evening goes on: what happened, or every step; notes and readings to any."""
+"""Looking back during the evening: what happened, or every step; notes and readings for any of them."""
 
 from collections.abc import Callable
 from typing import ClassVar, Protocol
@@ -22,7 +22,7 @@ from board.view.wrap_words import cut, pad, wrap_words
 
 REFRESH_SECONDS = 0.5
 
-# Keys of the bar, so that a mouse can press them.
+# Clickable keys of the bar.
 ACTIONS = {
     "↑↓": "move(1)",
     "tab": "turn",
@@ -35,7 +35,7 @@ ACTIONS = {
 
 
 class Board(Protocol):
-    """What it needs of the board below."""
+    """What this screen needs of the board below it."""
 
     evening: Evening
     viewer: Viewer
@@ -45,7 +45,7 @@ class Board(Protocol):
 
 
 class LookScreen(ModalScreen[None]):
-    """Two lists, one at a time; the top line says what is called meanwhile."""
+    """Two lists, shown one at a time; the top line says what is being called."""
 
     CSS_PATH = "look.tcss"
     BINDINGS: ClassVar[list[BindingType]] = [
@@ -99,7 +99,7 @@ class LookScreen(ModalScreen[None]):
         self.set_interval(REFRESH_SECONDS, self.show)
 
     def on_screen_resume(self) -> None:
-        self.call_after_refresh(self.show)  # a note or a reading was taken down over it
+        self.call_after_refresh(self.show)  # a note or a reading was entered over it
 
     def on_resize(self) -> None:
         self.call_after_refresh(self._fit)
@@ -111,7 +111,7 @@ class LookScreen(ModalScreen[None]):
 
     # --- what it shows ---------------------------------------------------------------------------------------
     def show(self) -> None:
-        """What is called now; the list again only where something happened. A fault here must end nothing."""
+        """Shows the current call; rebuilds the list only after an event. A fault here must never end the board."""
         try:
             self._top()
             present, width = self.live.present, self.list.size.width
@@ -188,7 +188,7 @@ class LookScreen(ModalScreen[None]):
         self._turn_to("all" if self.kind == "yours" else "yours")
 
     def _turn_to(self, kind: str) -> None:
-        """The other list: the same step stays chosen where it has a line there, else the last line is."""
+        """Switches lists: the same step stays chosen if it has a line there, else the last line is."""
         slot, self.kind = self._slot(), kind
         self.show()
         slots = self._slots()
@@ -216,7 +216,7 @@ class LookScreen(ModalScreen[None]):
 
 
 class Foot(Lines):
-    """The chosen line in full, and what was noted about its step."""
+    """The chosen line in full, and the notes on its step."""
 
     def show(self, text: str, noted: str) -> None:
         width = max(10, self.size.width)
@@ -231,7 +231,7 @@ def _told_line(line: Told, clock_width: int) -> Line:
 
 
 def _widths(rows: tuple[StepRow, ...]) -> tuple[int, int, int]:
-    """Cells for how a step stands, its planned and its actual times."""
+    """Widths in cells of a step's status, planned times and actual times."""
     told = [(len(row.stands), len(row.planned), len(row.actual)) for row in rows]
     stands, planned, actual = (max(column) for column in zip(*told, strict=True))
     return stands, planned, actual

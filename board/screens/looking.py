@@ -1,6 +1,6 @@
-"""The keys of the live board that look back or take something down: look back, notes, readings, the closing page.
+"""The live board's keys for looking back and writing down: look back, notes, readings, the closing page.
 
-Most of their screens are loaded when they are first asked for, so that the board is painted without them.
+Most of these screens load when first opened, so that the board appears without waiting for them.
 """
 
 from collections.abc import Callable
@@ -15,11 +15,11 @@ from board.screens.live_board import LiveBoard, chosen_slot
 
 
 class Looking:
-    """Opens the screens over one live board, and does what is wished there."""
+    """Opens these screens over one live board and acts on what the host enters."""
 
     def __init__(self, live: LiveBoard) -> None:
         self.live = live
-        self.settle_key = live.steady.settle  # a key that bounces out of such a screen answers nothing
+        self.settle_key = live.steady.settle  # so that a key bouncing out of such a screen answers nothing
 
     def back(self) -> None:
         from board.screens.look import LookScreen
@@ -27,7 +27,7 @@ class Looking:
         self.live.app.push_screen(LookScreen(self.live, self.keep_note, self.ask_reading), lambda _: self.settle_key())
 
     def note(self) -> None:
-        """Asks for a note to the call keys act on, or to none."""
+        """Asks for a note on the call that keys act on, or on none."""
         about, slot = self.live.chosen_call, chosen_slot(self.live)
         screen = NoteScreen(one_line(about.headline) if about else None)
         self.live.app.push_screen(screen, lambda text: self.keep_note(text, slot))
@@ -38,7 +38,7 @@ class Looking:
             self.live.wish(WriteNote(text, slot), words.NOTE_KEPT)
 
     def read_any(self, first: str | None) -> None:
-        """Asks for a reading of what is under way or keeping, `first` before the others."""
+        """Asks for a reading of something under way or keeping, `first` before the others."""
         present = self.live.present
         slots = can_be_read(present.state, present.forecast, first) if present else []
         if slots:
@@ -57,9 +57,9 @@ class Looking:
             self._ask([found.id])
 
     def asks_at(self, call: CallKey) -> bool:
-        """Asks for the reading that a call wants before it is answered; False where it wants none.
+        """Asks for the reading a call wants before its answer; returns False if it wants none.
 
-        What cools is read at its look-ins and its end, but nobody is held to it.
+        Cooling food is read at its look-ins and its end, but the host may skip that.
         """
         slot, part, _ = call
         found, state = self.live.viewer.slots[slot], self.live.evening.state
@@ -97,7 +97,7 @@ class Looking:
                 self.live.wish(Done(*call))
 
     def close(self, then: Callable[[], None]) -> None:
-        """The closing page; when it is left, so is the board."""
+        """Shows the closing page; leaving it leaves the board."""
         from board.screens.closing import ClosingScreen
 
         self.live.app.push_screen(ClosingScreen(self.live.evening), lambda _: then())

@@ -1,10 +1,10 @@
 """The board's four looks: lamplight on a dark counter, beetroot on linen, bare black and white, the terminal's own.
 
-Lines and contents name roles, never colours; a look says how each role is drawn. Every text stands out from every
-ground it is drawn on by 4.5:1, in `contrast` by 7:1 (WCAG 2.1, 1.4.3 and 1.4.6). `plain` sends no colour at all.
+Lines and contents name roles, never colours; a look says how each role is drawn. All text has a contrast of at least
+4.5:1 with every ground it is drawn on, in `contrast` 7:1 (WCAG 2.1, 1.4.3 and 1.4.6). `plain` sends no colour at all.
 
-What goes well has no colour of its own: an evening on time or tight is in the colour of any text, and so is a call
-however long it waits; only what is late, or past what it may stand, has one.
+Only what is late, or past its limit, has a colour of its own. An evening on time or tight has the colour of any text,
+and so does a call, however long it waits.
 """
 
 from collections.abc import Mapping
@@ -19,7 +19,7 @@ from board.base.words import THEMES
 
 @dataclass(frozen=True)
 class Look:
-    """`theme` colours what the style sheets name; `roles` says how lines draw theirs, in rich's style words."""
+    """`theme`: colours for what the style sheets name; `roles`: how lines draw each role, in rich's style words."""
 
     theme: Theme
     roles: Mapping[str, str]
@@ -27,7 +27,7 @@ class Look:
 
 @dataclass(frozen=True, slots=True)
 class Paints:
-    """The colours of one look. Grounds: background, surface, panel, live (what runs), late (what is over)."""
+    """The colours of one look. Grounds: background, surface, panel, live (what is running), late."""
 
     text: str
     soft: str
@@ -99,7 +99,7 @@ def _roles(paints: Paints) -> dict[str, str]:
     }
 
 
-OWN = "ansi_default"  # whatever the terminal's own colours are
+OWN = "ansi_default"  # the terminal's own colours, whatever they are
 PLAIN_THEME = Theme(
     name="plain", primary=OWN, secondary=OWN, accent=OWN, foreground=OWN, background=OWN, surface=OWN, panel=OWN,
     success=OWN, warning=OWN, error=OWN, boost=OWN, ansi=True,
@@ -124,16 +124,16 @@ LOOKS: Mapping[str, Look] = {
     "contrast": Look(_theme("contrast", CONTRAST, dark=True), _roles(CONTRAST)),
     "plain": Look(PLAIN_THEME, PLAIN_ROLES),
 }
-FEW_COLOURS = (None, "standard")  # of a terminal, as rich names what it can show
+FEW_COLOURS = (None, "standard")  # a terminal's colours, as rich names them
 
 
 def look_of(app: App[Any]) -> Look:
-    """The one the app wears; the dark one where it wears none of ours."""
+    """The look the app has; the dark one if it has none of ours."""
     return LOOKS.get(app.theme, LOOKS["dark"])
 
 
 def has_few_colours(app: App[Any]) -> bool:
-    """Sixteen or none: too few to draw a look as it was weighed."""
+    """Whether it has sixteen colours or none: too few for a look's contrasts."""
     return app.console.color_system in FEW_COLOURS
 
 

@@ -1,4 +1,4 @@
-"""The pieces of the live board. Each places what the view says and knows nothing more."""
+"""The parts of the live board. Each places what the view says and knows nothing more."""
 
 from collections.abc import Mapping, Sequence
 
@@ -20,13 +20,13 @@ from board.view.ribbon import Row
 from board.view.wrap_words import cut, wrap_words
 
 KEY_GAP = 2
-KEY_ROWS = 3  # of the bar, at the most
-COLUMN_WIDTH = 55  # of a list in two columns, at the least
+KEY_ROWS = 3  # of the bar, at most
+COLUMN_WIDTH = 55  # of a list in two columns, at least
 DUE_FRAMES = {1: "-due", 2: "-pressing", 3: "-overdue"}
 
 
 class OneLine(Lines):
-    """A single line in the colour its style gives it."""
+    """A single line in its style's colour."""
 
     def show(self, text: str) -> None:
         self.put([((text, ""),)])
@@ -60,7 +60,7 @@ class Top(Horizontal):
             self._course.show(words.ALL_SERVED)
             self._countdown.update("")
             return
-        # Without room for the large countdown it stands in the line.
+        # If there is no room for the large countdown, it goes into the line.
         narrow = f"  {course.countdown}" if not self._countdown.display or not self._countdown.size.width else ""
         self._course.show(f"{course.title}{narrow}  {course.detail}")
         self._countdown.update(course.countdown)
@@ -68,9 +68,9 @@ class Top(Horizontal):
 
 
 class CallPanel(Lines):
-    """The call that needs an answer, in words three rows high; when there is none, what to do with the time."""
+    """The call that needs an answer, in letters three rows high; if there is none, what to do meanwhile."""
 
-    letters = False  # loading them takes a moment, so the first picture does without
+    letters = False  # loading them takes a moment, so the first frame goes without
 
     def show(self, view: BoardView, chosen: CallView | None) -> None:
         is_due = chosen is not None and chosen.is_due
@@ -96,7 +96,7 @@ class CallPanel(Lines):
         )
 
     def _folded(self, text: str) -> list[str]:
-        """Over as many lines as are left beside title, time, hint and what else waits."""
+        """Wrapped into the lines left beside title, time, hint and other calls."""
         return wrap_words(text, self.size.width, max(1, self.size.height - ROWS - 3))
 
     def _title(self, title: str, chosen: CallView | None, told: list[str]) -> list[Line]:
@@ -123,7 +123,7 @@ class Ribbons(Lines):
 
 
 class Coming(Lines):
-    """What stands and keeps, what else is called, and what comes next. A mouse chooses."""
+    """Results that are keeping, other calls, and what comes next. A click chooses a call."""
 
     _keys: Sequence[Sequence[CallKey]] = ()
     _first_row = _column_width = 0
@@ -160,7 +160,7 @@ class Coming(Lines):
 
 
 def _standing(view: BoardView, room: int, width: int) -> list[Line]:
-    """What stands and keeps; how many more is never what is cut off."""
+    """Results that are keeping; when lines are cut, the count of the rest always stays."""
     lines: list[Line] = []
     for number, (text, presses, sign) in enumerate(view.keeping[:room], 1):
         hidden = len(view.keeping) - room if number == room else 0
@@ -178,7 +178,7 @@ def _listed(call: CallView, clock_width: int, *, is_chosen: bool) -> Line:
 
 
 def _window(view: BoardView, chosen: CallView | None, room: int) -> list[CallView]:
-    """The calls to list: those due first if there are several, then those to come; moved down to the chosen one."""
+    """The calls to list: those due (if there are several), then those to come; scrolled to the chosen one."""
     calls = [*(view.due if len(view.due) > 1 else ()), *view.coming]
     at = next((number for number, call in enumerate(calls) if chosen and call.key == chosen.key), 0)
     first = max(0, at - room + 1)
@@ -186,10 +186,10 @@ def _window(view: BoardView, chosen: CallView | None, room: int) -> list[CallVie
 
 
 class KeyBar(Static):
-    """The keys, each of which a mouse can press too."""
+    """The keys, each of them clickable."""
 
     def show_keys(self, keys: Sequence[tuple[str, str, str]], actions: Mapping[str, str] = ACTIONS) -> None:
-        """Whole keys on each line: one is never torn from its word. Some are left out where there are too many."""
+        """Breaks lines only between keys. If there are too many, some are left out."""
         shown = list(keys)
         for key in LEFT_TO_HELP:
             if len(self._lines(shown, actions)) <= KEY_ROWS:

@@ -1,4 +1,4 @@
-"""News of the plan's file while its evening runs: looked for once a minute, told when no call waits."""
+"""Watches the plan's file during its evening: checked once a minute, reported when no call waits."""
 
 from __future__ import annotations
 
@@ -28,7 +28,7 @@ class PlanChangeNotice:
     def __init__(self, live: LiveScreen, eye: PlanEye | None, changed: Changed | None) -> None:
         self.live = live
         self.eye = eye
-        self.changed = changed  # not yet told
+        self.changed = changed  # not yet reported
 
     def begin(self) -> None:
         if self.eye is not None:
@@ -37,7 +37,7 @@ class PlanChangeNotice:
             self.live.call_after_refresh(self._tell, at_once=True)
 
     def look(self) -> None:
-        """Once a minute, and a little later again while an edit is being worked out."""
+        """Once a minute, and sooner while an edit is being worked out."""
         try:
             found = self.eye.look() if self.eye is not None else None
         except Exception as wrong:  # a fault here must never end the board
@@ -50,14 +50,14 @@ class PlanChangeNotice:
             self.live.set_timer(SOON_SECONDS, self.look)
 
     def _tell(self, *, at_once: bool = False) -> None:
-        """Says what changed; a call that waits, or another screen, goes first."""
+        """Reports what changed; a waiting call or another screen goes first."""
         if self.changed is None:
             return
         waits = self.live.board is not None and self.live.board.due and not at_once
         if waits or not self.live.is_current:
             self.live.set_timer(SOON_SECONDS, self._tell)
             return
-        from board.screens.changed import ChangedScreen  # not before there is something to tell
+        from board.screens.changed import ChangedScreen  # loaded when there is something to report
         from board.view.changed import changed_lines
 
         lines = changed_lines(self.live.viewer, self.changed, self.live.evening.now())

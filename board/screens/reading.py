@@ -1,4 +1,4 @@
-"""A probe's reading taken down: which step, the figure as typed, and what it says before it is kept."""
+"""Enters a probe reading: which step, the figure typed, and what it means before it is kept."""
 
 from collections.abc import Sequence
 from typing import ClassVar
@@ -20,21 +20,21 @@ from board.view.board import Viewer
 from board.view.reading import reading_words
 
 WITHOUT = "w"
-# What a mouse does on the words of the hint.
+# What a click on the hint's words does.
 HINT_ACTIONS = ("keep", "choose(-1)", "choose(1)", "dismiss")
 ANSWER_ACTIONS = ("keep", "without", "dismiss")
 
 
 class Figure(Input):
-    """Where the figure is typed; the key that goes on without one is left to the screen, for no figure has it."""
+    """The input for the figure; leaves the key for going on without one to the screen, as no figure contains it."""
 
     def check_consume_key(self, key: str, character: str | None) -> bool:
         return key != WITHOUT and super().check_consume_key(key, character)
 
 
 class ReadingScreen(ModalScreen[tuple[str, float | None] | None]):
-    """The slot and °C (None: it goes on without a reading); or None. `slots`: those that can be read, the likeliest
-    first. `answers`: the part of the call at which it is asked, where it is asked at one."""
+    """Dismisses with the slot and °C (°C None: skip the reading), or with None. `slots`: those that can be read, the
+    likeliest first. `answers`: the part of the call that asked, if one did."""
 
     CSS_PATH = "ask.tcss"
     BINDINGS: ClassVar[list[BindingType]] = [
@@ -76,14 +76,14 @@ class ReadingScreen(ModalScreen[tuple[str, float | None] | None]):
         return self.viewer.slots[self.slots[self.at]].core_celsius or 0.0
 
     def show(self) -> None:
-        """The step, and what the figure so far means for it."""
+        """Shows the step, and what the figure so far means for it."""
         slot = self.viewer.slots[self.slots[self.at]]
         title = self._title(slot)
         self.about.update(Content.styled(title, "bold $accent"))
         self._answer(self.figure.value, asked=False)
 
     def _title(self, slot: Slot) -> str:
-        """The step, and what is wanted of it."""
+        """The step, and the temperature it wants."""
         name = one_line(slot.name, 60)
         if slot.core_celsius is None:
             return words.reading_of_cooling(name)
@@ -91,7 +91,7 @@ class ReadingScreen(ModalScreen[tuple[str, float | None] | None]):
         return words.held_for(title, slot.hold_minutes) if slot.hold_minutes else title
 
     def _answer(self, text: str, *, asked: bool) -> float | None:
-        """What the figure says; nonsense is told only once it was entered."""
+        """What the figure means; a wrong one is reported only after enter."""
         fahrenheit = self.viewer.sheet.fahrenheit
         found = read_degrees(text, fahrenheit=fahrenheit, wanted=self._wanted())
         if isinstance(found, float):
@@ -109,11 +109,11 @@ class ReadingScreen(ModalScreen[tuple[str, float | None] | None]):
 
     def action_keep(self) -> None:
         found = self._answer(self.figure.value, asked=True)
-        if found is not None and self.is_current:  # a bouncing enter comes twice, and closes once
+        if found is not None and self.is_current:  # a bouncing enter comes twice but must close once
             self.dismiss((self.slots[self.at], found))
 
     def action_without(self) -> None:
-        """Where it was asked at a call: goes on without a reading."""
+        """If a call asked for it: goes on without a reading."""
         if self.answers is not None and self.is_current:
             self.dismiss((self.slots[self.at], None))
 

@@ -1,11 +1,11 @@
-"""The clock of a rehearsal under the board's keys: held, hurried, jumped forward. Each key tells what stands in its
-way; on a real evening, that there is only the one time."""
+"""The rehearsal clock behind the board's keys: held, hurried, jumped forward. Each key says why it cannot work; on a
+real evening, that time is real."""
 
 from board.base import words
 from board.base.clock import VirtualClock
 from board.session.session import Present
 
-HURRIED = 3.0  # times as fast as real
+HURRIED = 3.0  # times real time
 
 
 class Rehearsal:
@@ -20,36 +20,36 @@ class Rehearsal:
 
     @property
     def is_hurried(self) -> bool:
-        """So fast that a board shown once a second would jump."""
+        """Whether it is so fast that a board shown once a second would jump."""
         return self.clock is not None and self.clock.speed >= HURRIED
 
     def words(self) -> list[str]:
-        """That it is one, and its speed."""
+        """That this is a rehearsal, and its speed; nothing on a real evening."""
         if self.clock is None:
             return []
         return [words.REHEARSAL, words.HELD if self.clock.paused else words.speed(self.clock.speed)]
 
     def begin(self) -> None:
-        """Held until now, so that nothing of the evening passes while the board opens."""
+        """Starts the clock, held until now so that no time passes while the board opens."""
         if self.clock is not None:
             self.clock.pause(False)
 
     def hold(self) -> str:
-        """Holds it, or lets it go on."""
+        """Holds the clock, or lets it run again."""
         if self.clock is None:
             return words.ONLY_REHEARSAL
         self.clock.pause(not self.clock.paused)
         return ""
 
     def hurry(self, times: float) -> str:
-        """So many times as fast as now."""
+        """Multiplies its speed."""
         if self.clock is None:
             return words.ONLY_REHEARSAL
         self.clock.set_speed(self.clock.speed * times)
         return ""
 
     def jump(self, present: Present | None) -> str:
-        """On to the next call."""
+        """Jumps to the next call."""
         if self.clock is None:
             return words.ONLY_REHEARSAL
         coming = [call for call in present.coming if not call.silent] if present else []

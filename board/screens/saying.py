@@ -1,4 +1,4 @@
-"""The line above the lanes: every course, or for a while what was said instead."""
+"""The line above the lanes: all courses, or for a while a message instead."""
 
 from collections.abc import Callable, Sequence
 
@@ -15,13 +15,13 @@ SAYING_SECONDS = 6.0
 
 
 class Saying(OneLine):
-    """A mouse pushes a course. `then` is called as what was said gives the line back."""
+    """A click pushes a course. `then` is called when a message ends."""
 
     _courses: Sequence[tuple[str, str]] = ()
     _text = ""
 
     class Chosen(Message):
-        """A course was pressed."""
+        """A course was clicked."""
 
         def __init__(self, course: str) -> None:
             super().__init__()
@@ -34,11 +34,11 @@ class Saying(OneLine):
 
     @property
     def is_taken(self) -> bool:
-        """What was said last still stands."""
+        """Whether the last message is still shown."""
         return self._until is not None
 
     def say(self, text: str, *, grave: bool) -> None:
-        """Stands for a while; it covers nothing else."""
+        """Shows a message for a while; it covers nothing else."""
         self.show(text)
         self.set_class(grave, "-grave")
         if self._until is not None:
@@ -46,13 +46,13 @@ class Saying(OneLine):
         self._until = self.set_timer(SAYING_SECONDS, self.over)
 
     def over(self) -> None:
-        """The line goes back to what lasts."""
+        """Ends the message."""
         self._until = None
         self.remove_class("-grave")
         self._then()
 
     def lasts(self, text: str, view: BoardView, *, grave: bool) -> None:
-        """What stands as long as it is so; without a text, the courses."""
+        """Shows `text` for as long as it applies; if empty, the courses."""
         if text:
             self.show(text)
         else:
@@ -66,7 +66,7 @@ class Saying(OneLine):
 
     def on_click(self, event: Click) -> None:
         if self._text != words.course_strip([text for _, text in self._courses]):
-            return  # something was said, and no course stands there
+            return  # a message is shown, and no course is there
         at = event.get_content_offset(self)
         left = at.x if at is not None else -1
         for course, text in self._courses:

@@ -1,4 +1,4 @@
-"""The small screen over the board for what went wrong: numbered lines, each with its cost before it is taken."""
+"""The small screen for what went wrong: numbered lines, each with its cost before it is confirmed."""
 
 from collections.abc import Callable, Sequence
 from typing import ClassVar
@@ -21,12 +21,12 @@ from board.view.board import Viewer
 from board.view.slips import SlipLine, SlipLines
 
 REFRESH_SECONDS = 1.0
-ROOMY_ROWS = 24  # lines, the chosen one's costs and the frame need so many; what is more goes to the costs
+ROOMY_ROWS = 24  # the lines, the chosen one's costs and the frame need this many; the rest go to the costs
 INDENT = "     "
 PRESS = "press"
 LEAST_ROOM, MOST_ROOM = 4, 12
-CHOSEN_FIRST: tuple[Kind, ...] = ("dish", "length")  # a number chooses these; which one is meant, only the host knows
-# What a mouse does on the pieces of a hint.
+CHOSEN_FIRST: tuple[Kind, ...] = ("dish", "length")  # a number only chooses these: the host must say which one is meant
+# What a click on part of a hint does.
 HINT_ACTIONS = ("take", "minutes(-1)", "minutes(1)", "which(1)", "line(-1)", "line(1)", "back")
 STOP_ACTIONS = ("stop(1)", "stop(0)", "back")
 
@@ -34,9 +34,9 @@ Taken = tuple[SlipWish, str]
 
 
 class SlipScreen(ModalScreen[Taken | None]):
-    """A number takes its line as it stands; where more than one thing may be meant, it chooses the line.
+    """A number confirms its line as it stands; if several things may be meant, it only chooses the line.
 
-    It is kept and opened again: to make a new one takes twice as long as to show it.
+    The screen is kept and reopened: making a new one takes twice as long as showing it.
     """
 
     CSS_PATH = "ask.tcss"
@@ -65,11 +65,11 @@ class SlipScreen(ModalScreen[Taken | None]):
         self.begin(None)
 
     def begin(self, chosen: str | None) -> None:
-        """As if it had never been open; `chosen` is the slot the board looks at."""
+        """Resets the screen; `chosen` is the slot the board looks at."""
         self.looked_at = chosen
         self.at = 0
         self.minutes: dict[Kind, int] = dict(MINUTES)
-        self.which: dict[Kind, Target] = {}  # what is meant, once the host chose
+        self.which: dict[Kind, Target] = {}  # the targets the host chose
         self.asking = False
         if self.is_mounted:
             self.show()
@@ -92,13 +92,13 @@ class SlipScreen(ModalScreen[Taken | None]):
         self._again.resume()
 
     def on_screen_suspend(self) -> None:
-        self._again.pause()  # it is kept while it is closed, and then must cost nothing
+        self._again.pause()  # kept while closed, and must cost nothing then
 
     def on_resize(self) -> None:
         self._guarded(self._draw)
 
     def show(self) -> None:
-        """Works everything out anew, as the time goes on, and draws it."""
+        """Works everything out again as time passes, and draws it."""
         self._guarded(self._work_out)
 
     def _guarded(self, work: Callable[[], None]) -> None:
@@ -114,7 +114,7 @@ class SlipScreen(ModalScreen[Taken | None]):
             self._put(self._drawn())
 
     def _put(self, drawn: list[Content]) -> None:
-        """Lays the screen out once, and only where something changed."""
+        """Lays the screen out only if something changed."""
         pieces, actions = (words.SLIP_STOP_HINTS, STOP_ACTIONS) if self.asking else (words.SLIP_HINTS, HINT_ACTIONS)
         hint = Content("").join(_pressable(piece, action) for piece, action in zip(pieces, actions, strict=True))
         text = Content("\n").join([*drawn, hint.stylize("$soft")])
@@ -130,7 +130,7 @@ class SlipScreen(ModalScreen[Taken | None]):
         self._draw()
 
     def _which(self, kind: Kind) -> int:
-        """Where the target the host chose stands now; the likeliest while none is chosen, or it is gone."""
+        """Index of the target the host chose; of the likeliest if none was, or it is gone."""
         chosen = self.which.get(kind)
         names = [(target.name, target.course) for target in self.targets[kind]]
         meant = (chosen.name, chosen.course) if chosen else None
@@ -153,11 +153,11 @@ class SlipScreen(ModalScreen[Taken | None]):
         return drawn
 
     def _headline(self, line: SlipLine) -> str:
-        """Cut where it is too long for a line, never its counter."""
+        """Cut if too long for one line, but never its counter."""
         return one_line(line.headline, max(10, self._width() - len(line.counter))) + line.counter
 
     def _question(self) -> list[Content]:
-        """About what of a dish is under way, with what each answer costs."""
+        """Whether to stop a dish's steps under way, with the cost of each answer."""
         target = self._target()
         if target is None or self.make is None:
             return []
@@ -188,7 +188,7 @@ class SlipScreen(ModalScreen[Taken | None]):
             self.show()
 
     def action_minutes(self, step: int) -> None:
-        """More or fewer; where there are none to choose, another one."""
+        """More or fewer minutes; on a line without minutes, another target."""
         if self.kind == "dish":
             self.action_which(step)
         elif not self.asking:
@@ -202,7 +202,7 @@ class SlipScreen(ModalScreen[Taken | None]):
             self.show()
 
     def action_number(self, number: int) -> None:
-        """Takes the line, or goes to it where the host must say which one; there again, it goes to the next."""
+        """Confirms the line, or moves to it if the host must say which target; again, moves to the next target."""
         if self.asking:
             return
         again, self.at = self.at == number - 1, number - 1
@@ -237,12 +237,12 @@ class SlipScreen(ModalScreen[Taken | None]):
             await self.run_action(action)
 
     def _take(self, wish: SlipWish) -> None:
-        if self.is_current:  # a bouncing key comes twice, and takes once
+        if self.is_current:  # a bouncing key comes twice but must confirm once
             self.dismiss((wish, self.lines[self.at].headline))
 
 
 def _pressable(text: str, action: str) -> Content:
-    """What a mouse may press, in the colours of its line: a link would bring its own."""
+    """Clickable text in its line's colours: a link would bring its own."""
     return Content.styled(text, Style.from_meta({PRESS: action}))
 
 

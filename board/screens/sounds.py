@@ -1,4 +1,4 @@
-"""What is heard of the calls: when the bell rings and how often, what the voice says, and whether either is on."""
+"""How calls sound: when the bell rings and how often, what the voice says, and whether either is on."""
 
 from board.base import words
 from board.evening.calls import Call
@@ -8,11 +8,11 @@ from board.screens.speech import Voice
 from board.session.session import Present
 from board.view.board import Viewer
 
-MOST_SPOKEN = 3  # calls and warnings in one breath
+MOST_SPOKEN = 3  # calls and warnings spoken at once
 
 
 class Sounds:
-    """The bell and the voice. `bell`: whether the bell was wanted."""
+    """The bell and the voice. `bell`: whether the bell was asked for."""
 
     def __init__(self, chime: Chime, voice: Voice | None, viewer: Viewer, *, bell: bool) -> None:
         self.chime = chime
@@ -23,8 +23,8 @@ class Sounds:
         self._heard: Heard = {}
 
     def hear(self, present: Present) -> None:
-        """Rings and speaks what is due for it at this moment, and what soon keeps no longer (one stroke); what is
-        rung while silent is not made up for."""
+        """Rings and speaks what is due now, and warns (one stroke) of results soon past their best. What rang while
+        silent is not made up for."""
         ringing, self._heard = to_ring(present.due, present.now, self._heard)
         warned = present.warned or present.clock_warned
         if not (ringing or warned) or not self.on:
@@ -43,7 +43,7 @@ class Sounds:
         return words.spoken_call(shown.headline, waited_minutes(call, present.now))
 
     def switch(self) -> str:
-        """On or off, and the words for it. Without a voice the key brings a bell that was not wanted."""
+        """Turns sound on or off; returns the words for it. Without a voice, it can turn on a bell not asked for."""
         self.on = not self.on
         if self.voice is None:
             self.bell_wanted = self.on

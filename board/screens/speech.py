@@ -1,7 +1,7 @@
-"""Calls spoken by a command of the host's own, beside the board: it never waits for it, and no shell is in between.
+"""Calls spoken by a command of the host's, run beside the board: never waited for, and without a shell.
 
-The words go in as the last argument, where `{}` stands, or on standard input where the command ends in ` -`. One
-speaks at a time; what is said meanwhile replaces what waits. A command that hangs is ended.
+The words are the last argument, replace `{}`, or go to standard input if the command ends in ` -`. One runs at a time;
+newer words replace those waiting. A command that hangs is ended.
 """
 
 import asyncio
@@ -27,7 +27,7 @@ class Voice(Protocol):
 
 
 def command_of(line: str) -> tuple[str, ...]:
-    """The command line in its words, as a shell would part them, with nothing else a shell does. Raises ValueError."""
+    """The command line split into words as a shell would, and nothing else a shell does. Raises ValueError."""
     parts = tuple(shlex.split(line))
     if not parts or parts == (FROM_INPUT,) or any("\0" in part for part in parts):
         raise ValueError(line)
@@ -36,15 +36,15 @@ def command_of(line: str) -> tuple[str, ...]:
 
 @dataclass(frozen=True, slots=True)
 class Spoken:
-    """What is run, and what is written to its standard input."""
+    """What to run, and what to write to its standard input."""
 
     arguments: tuple[str, ...]
     given: bytes | None
 
 
 def spoken(command: Sequence[str], text: str) -> Spoken:
-    """The text has no control characters, and where it begins with a dash a space goes before, so that no program
-    takes it for an option. A last ` -` is not handed on: it says that the words come on standard input."""
+    """The text is stripped of control characters; if it starts with a dash it gets a space before it, so that no
+    program takes it for an option. A final ` -` is not passed on: it means that the words go to standard input."""
     safe = one_line(one_line(text).replace(REPLACEMENT, " "), LONGEST_TEXT)
     safe = f" {safe}" if safe.startswith("-") else safe
     if command[-1] == FROM_INPUT:
@@ -55,7 +55,7 @@ def spoken(command: Sequence[str], text: str) -> Spoken:
 
 
 class Speaker:
-    """Runs the command for each text. `failed` is told in words, once; after that it fails silently."""
+    """Runs the command for each text. `failed` gets the reason once; later failures are silent."""
 
     def __init__(
         self, command: Sequence[str], failed: Callable[[str], None], longest_seconds: float = LONGEST_SECONDS
@@ -75,7 +75,7 @@ class Speaker:
             self._task = asyncio.get_running_loop().create_task(self._speak())
 
     def stop(self) -> None:
-        """Says nothing more; ends what speaks."""
+        """Drops waiting words and ends the running command."""
         self._waiting = None
         if self._task is not None:
             self._task.cancel()
@@ -96,7 +96,7 @@ class Speaker:
             stdin=asyncio.subprocess.PIPE if what.given is not None else asyncio.subprocess.DEVNULL,
             stdout=asyncio.subprocess.DEVNULL,
             stderr=asyncio.subprocess.DEVNULL,
-            start_new_session=True,  # so that what it starts can be ended with it, and ctrl+c is not its own
+            start_new_session=True,  # so that its children end with it, and ctrl+c does not reach it
         )
         try:
             await asyncio.wait_for(process.communicate(what.given), self.longest_seconds)
@@ -109,7 +109,7 @@ class Speaker:
             self._end()
 
     def _end(self) -> None:
-        """Ends the command, and whatever it started that still runs."""
+        """Ends the command and any of its children still running."""
         process, self._process = self._process, None
         if process is not None and process.returncode is None:
             with contextlib.suppress(OSError):

@@ -1,4 +1,4 @@
-"""A key that bounces answers once, and one on its way down as the call changes answers nothing."""
+"""Keeps keys from answering by accident: a bouncing key answers once, a key pressed as the call changes not at all."""
 
 from textual.message_pump import MessagePump
 from textual.timer import Timer
@@ -9,7 +9,7 @@ SETTLE_SECONDS = 0.4
 
 
 class Steady:
-    """Whether keys may answer at this moment; `pump` keeps the time."""
+    """Whether keys may answer now; `pump` provides the time."""
 
     def __init__(self, pump: MessagePump) -> None:
         self._pump = pump
@@ -18,25 +18,25 @@ class Steady:
 
     @property
     def is_bouncing(self) -> bool:
-        """Too soon for a key to mean anything."""
+        """Whether it is too soon for a key to count."""
         return self._timer is not None
 
     def settle(self) -> None:
-        """For a moment from now keys answer nothing."""
+        """Makes keys answer nothing for a moment."""
         if self._timer is not None:
             self._timer.stop()
         self._timer = self._pump.set_timer(SETTLE_SECONDS, self.over)
 
     def over(self) -> None:
-        """What stands there now has been seen."""
+        """What is shown now has been seen."""
         self._timer = None
 
     def shows(self, key: CallKey | None) -> None:
-        """What answers go to now; if it came up by itself, a key on its way down was meant for what stood before."""
+        """Sets what answers go to. If it came up by itself, keys pause: one going down was meant for the last one."""
         if key is not None and key != self._stands:
             self.settle()
         self._stands = key
 
     def chose(self, key: CallKey) -> None:
-        """The host asked for this one to be shown, and expects it."""
+        """The host asked for this one and expects it, so keys do not pause."""
         self._stands = key

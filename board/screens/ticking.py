@@ -1,4 +1,4 @@
-"""The list of provisions to tick off in the shop: by day and section, one line a food, ticks kept as they are made."""
+"""Provisions to tick off in the shop: by day and section, one line a food, each tick saved at once."""
 
 from collections.abc import Callable, Sequence
 from typing import ClassVar
@@ -16,7 +16,7 @@ from board.shopping.ticks import Tickable, Ticks
 
 
 class TickScreen(Screen[None]):
-    """Headings and foods; only foods are chosen."""
+    """Headings and foods; only foods can be chosen."""
 
     CSS_PATH = "ticking.tcss"
     BINDINGS: ClassVar[list[BindingType]] = [
@@ -30,14 +30,14 @@ class TickScreen(Screen[None]):
     ]
 
     def __init__(self, title: str, entries: Sequence[str | Tickable], ticks: Ticks, keep: Callable[[], str]) -> None:
-        """`entries`: a heading as text, or a food; `keep` writes the ticks and says what stood in its way."""
+        """`entries`: a heading as text, or a food; `keep` saves the ticks and returns what went wrong, if anything."""
         super().__init__()
         self.heading = title
         self.entries = entries
         self.ticks = ticks
         self.keep = keep
         self.foods = [n for n, entry in enumerate(entries) if isinstance(entry, Tickable)]
-        self.at = 0  # of the foods
+        self.at = 0  # index among the foods
         self.said = ""
 
     def compose(self) -> ComposeResult:
@@ -67,7 +67,7 @@ class TickScreen(Screen[None]):
             self._show()
 
     def action_next(self, *, stay: bool = False) -> None:
-        """The next food not ticked, from here or from the line below, round the end."""
+        """Moves to the next food without a tick, from this line (`stay`) or the one below, wrapping at the end."""
         count = len(self.foods)
         order = [(self.at + n) % count for n in range(0 if stay else 1, count + 1)] if count else []
         self.at = next((n for n in order if not self.ticks.is_ticked(self._food(n))), self.at)
@@ -88,7 +88,7 @@ class TickScreen(Screen[None]):
         at = self.foods[self.at] if self.foods else 0
         listing = self.query_one(Listing)
         if at and isinstance(self.entries[at - 1], str):
-            listing.top = min(listing.top, at - 1)  # its heading stays in sight
+            listing.top = min(listing.top, at - 1)  # keeps its heading in view
         listing.show([self._line(entry) for entry in self.entries], at)
         if at == 1 and listing.size.height > 1:
             listing.top = 0

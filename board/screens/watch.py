@@ -1,4 +1,4 @@
-"""Looking on at an evening that another board runs: the same board without the keys that answer."""
+"""Watching an evening that another board runs: the same board, without the keys that answer."""
 
 from collections.abc import Callable
 from typing import ClassVar
@@ -26,7 +26,7 @@ FOLLOW_SECONDS = 0.4
 
 
 class WatchScreen(BoardScreen, inherit_bindings=False):
-    """The board of a log, with keys to look about only."""
+    """The board of a log, with keys for looking only."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("up", "choose(-1)", show=False),
@@ -46,10 +46,10 @@ class WatchScreen(BoardScreen, inherit_bindings=False):
         return Onlooker(self.evening.sheet)
 
     def opened(self) -> None:
-        self.set_interval(FOLLOW_SECONDS, self._follow)  # besides the board's own second
+        self.set_interval(FOLLOW_SECONDS, self._follow)  # besides the board's own tick each second
 
     def _follow(self) -> None:
-        """Shows at once what the log says anew."""
+        """Shows at once what is new in the log."""
         if self.watched.follower.look():
             self.watched.take()
             self.tick()
@@ -76,7 +76,7 @@ class WatchScreen(BoardScreen, inherit_bindings=False):
 
 
 class WaitScreen(Screen[None]):
-    """Until there is an evening to look on at."""
+    """Shown until there is an evening to watch."""
 
     BINDINGS: ClassVar[list[BindingType]] = [Binding("q,ctrl+q,escape", "app.quit", show=False)]
 
@@ -97,7 +97,7 @@ class WaitScreen(Screen[None]):
 
 
 class WatchApp(DressedApp[str | None]):
-    """Waits for an evening in the log, then shows it. Its result: why it ended by itself, else None."""
+    """Waits for an evening in the log, then shows it. Returns why it ended by itself, else None."""
 
     def __init__(
         self,
@@ -124,7 +124,7 @@ class WatchApp(DressedApp[str | None]):
         self._timer = self.set_interval(FOLLOW_SECONDS, self._look)
 
     def _look(self) -> None:
-        """Puts the board up as soon as there is an evening."""
+        """Opens the board as soon as there is an evening."""
         if self.board is not None:
             return
         self.follower.look()

@@ -10,12 +10,12 @@ from board.facts.origins import Origin, Trait
 from board.facts.phrases import stems
 from board.plan.phrases.guests import Guest
 
-# Whoever must not have one food is asked about all that share what can hurt in it: `no prawns` and crab, `no egg white`
-# and eggs, `no cheese` and what else is of milk. Common practice, no source.
+# A guest who must not have one food is asked about every food that shares what can hurt in it: `no prawns` and crab,
+# `no egg white` and eggs, `no cheese` and other milk foods. Common practice, no source.
 _KIN: frozenset[Trait] = frozenset(Allergen) | frozenset(
     {Origin.FISH, Origin.CRUSTACEAN, Origin.MOLLUSC, Origin.PORK, Origin.BEEF, Origin.POULTRY, Origin.ALCOHOL}
 )
-# Words for more foods than the table lists under them: nobody knows which are meant, so all is asked about.
+# Words wider than the foods the table lists for them: nobody knows which are meant, so everything is asked about.
 _TOO_WIDE = frozenset(
     stems(word) for word in ("fruit", "berries", "vegetables", "roots", "leaves", "herbs", "spices", "seeds", "pulses")
 )
@@ -25,8 +25,8 @@ _TOO_WIDE = frozenset(
 class Need:
     """One thing a guest said of themselves, in their words.
 
-    `never`, `asks`: what makes a dish not safe, or to be asked about. `food`: a single food, looked for by its name.
-    `safety`: it can hurt them. `known`: False where the program knows no such food, so that all is to be asked about.
+    `never`, `asks`: what makes a dish not safe, or one to ask about. `food`: a single food, found by its name.
+    `safety`: it can hurt them. `known`: False if the program knows no such food, so that everything is asked about.
     """
 
     words: str
@@ -39,7 +39,7 @@ class Need:
     diet: Diet | None = None
 
     def source_of(self, trait: Trait) -> str:
-        """By which list, table or advice this trait counts."""
+        """The list, table or advice by which this trait counts."""
         if self.diet is None:
             return named_by_law(trait) or "on neither list of allergens; your guest's own word"
         if trait in self.diet.sources:

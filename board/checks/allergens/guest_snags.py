@@ -1,5 +1,5 @@
-"""What a guest is served and must not eat, does not eat, or has to be asked about. Planning help only: read every
-label, ask your guest; the label, local law and licensed practice decide."""
+"""What a guest is served but must not eat, does not eat, or must be asked about. Planning help only: read every label,
+ask your guest; the label, local law and licensed practice decide."""
 
 from collections import defaultdict
 from collections.abc import Iterable
@@ -13,8 +13,8 @@ _READ = "Read the label and ask your guest"
 
 
 def guests_can_eat_what_they_are_served(file: PlanFile) -> list[Snag]:
-    """guests 1 an allergy met, or gluten for a coeliac: stop. guests 8 a diet met. guests 2, guests 9 to be asked
-    about. guests 3 foods nobody knows in a dish that matters. guests 4 a guest's word that names no food. guests 5 a
+    """guests 1: an allergy met, or gluten for a coeliac: stop. guests 8: a diet met. guests 2, guests 9: something to
+    ask about. guests 3: unknown foods in a dish that matters. guests 4: a guest's word that names no food. guests 5: a
     dish without its ingredients."""
     if not any(guest.avoids or guest.diets for guest in file.plan.guests):
         return []

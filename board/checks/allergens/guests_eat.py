@@ -50,7 +50,7 @@ class Matrix:
 
 
 def matrix(file: PlanFile) -> Matrix:
-    """Every guest against every dish. Raises nothing; what is not known is asked about."""
+    """Every guest against every dish. Raises nothing; anything unknown is to be asked about."""
     plan = file.plan
     own = host_foods(plan)
     needs = tuple(needs_of(guest) for guest in plan.guests)
@@ -88,7 +88,7 @@ def _reasons(dish: Dish, row: DishRow, stuff: list[Stuff], need: Need) -> Iterat
 
 
 def _raw(dish: Dish, stuff: Stuff, need: Need) -> Iterator[Reason]:
-    """Eggs, fish, meat and sprouts that no heat of the plan cooks through, or nobody knows whether it does."""
+    """Eggs, fish, meat and sprouts that the plan does not cook through, or for which nobody can tell."""
     if Origin.SPROUTS in stuff.holds and not said_cooked(stuff.food):
         yield _raw_sprouts(dish, stuff, need)
     if stuff.raw_class is None or stuff.raw_class not in COOKED_CELSIUS:
@@ -97,7 +97,7 @@ def _raw(dish: Dish, stuff: Stuff, need: Need) -> Iterator[Reason]:
     if any(step.until is not None and step.until.celsius >= enough and _heated(step) for step in dish.steps):
         return
     if any(step.cooks is not None and stuff.raw_class in step.cooks for step in dish.steps):
-        return  # `cooks: eggs`, `cooks: held eggs`: how hot they get is looked at by the rules of food safety
+        return  # how hot `cooks: eggs` and `cooks: held eggs` get is checked by the food-safety rules
     what = {"eggs": "egg", "fish": "fish", "poultry": "poultry"}.get(stuff.raw_class, "meat")
     if not any(_heated(step) for step in dish.steps):
         yield Reason(Verdict.NOT_SAFE, need, stuff.food, f"raw {what}: no step heats it", PREGNANCY, stuff.loc)

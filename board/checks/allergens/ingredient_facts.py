@@ -22,8 +22,8 @@ BY_THE_PLAN = "as the plan's foods say"
 @dataclass(frozen=True)
 class Stuff:
     """One ingredient taken apart. `holds`, `may_hold`, `only_named`: what is in it, may be in it, or is named beside
-    words that nobody knows, each with how that is known. `written`: the food, with what its brackets
-    name. `cleared`: what its label says it is free from.
+    unknown words, each with how that is known. `written`: the food with the words in its brackets. `cleared`: what its
+    label says it is free from.
     """
 
     food: str
@@ -46,7 +46,7 @@ def host_foods(plan: Plan) -> dict[Stems, Facts]:
 
 
 def stuff_of(ingredient: Ingredient, loc: Loc, own: Mapping[Stems, Facts]) -> Stuff:
-    """What is in an ingredient; its own label goes before the table, but never takes away its own `may contain`."""
+    """What is in an ingredient. Its own label overrides the table, but never removes the label's own `may contain`."""
     found = understood(ingredient.food, own)
     in_brackets = _said_in_brackets(ingredient, own)
     cleared = frozenset[Trait]().union(*(said.cleared for word in ingredient.free_from if (said := named(word))))
@@ -84,7 +84,7 @@ _SAYS_WHAT = frozenset(stems("in with or on plus contains cooked coated dressed 
 
 
 def _said_in_brackets(ingredient: Ingredient, own: Mapping[Stems, Facts]) -> tuple[Facts, ...]:
-    """The foods that the brackets after an ingredient name, where they are no section of a shop."""
+    """Foods named in the brackets after an ingredient, unless they are a shop section."""
     words = stems(ingredient.section or "")
     left = words if _SAYS_WHAT & set(words) else tuple(word for word in words if word not in _SHOP)
     found = understood(" ".join(left), own)
@@ -92,7 +92,7 @@ def _said_in_brackets(ingredient: Ingredient, own: Mapping[Stems, Facts]) -> tup
 
 
 def _meant_with(traits: Collection[Trait]) -> frozenset[Trait]:
-    """What a label leaves open: milk without or with its lactose, lactose and the milk it is from, which cereal."""
+    """What a label leaves open: milk with or without its lactose, lactose and its milk, which cereal."""
     found: set[Trait] = set()
     if Allergen.MILK in traits or Origin.DAIRY in traits:
         found |= {Origin.LACTOSE, Allergen.MILK}

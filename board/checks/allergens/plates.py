@@ -12,7 +12,7 @@ from board.plan.load import PlanFile
 
 
 def plates(file: PlanFile) -> dict[str, tuple[str, ...]]:
-    """Course → a line a guest; nothing for courses that are the same for everybody."""
+    """Course → one line a guest; courses that are the same for everybody are left out."""
     eaten = matrix(file)
     return {course.course: tuple(_lines(eaten, course.course)) for course in file.plan.courses}
 
@@ -32,11 +32,11 @@ def _lines(eaten: Matrix, course: str) -> Iterator[str]:
 
 
 def _others(eaten: Matrix) -> list[int]:
-    """Guests with nothing to avoid; where there are none, everybody."""
+    """Guests with nothing to avoid; if there are none, everybody."""
     return [g for g in range(len(eaten.guests)) if not eaten.needs[g]] or list(range(len(eaten.guests)))
 
 
 def _is_asked(eaten: Matrix, guest: int, dish: int, row: DishRow) -> bool:
-    """Served, and something in it that can hurt them is not settled."""
+    """Whether it is served and something that can hurt the guest is still open."""
     answer = eaten.answers[guest, dish]
     return answer.served and any(r.need.safety and r.verdict is not Verdict.SAFE for r in answer.reasons)

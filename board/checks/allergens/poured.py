@@ -1,5 +1,5 @@
-"""What is poured, against the allergies of those at the table: asked about, and no stop, for everybody takes their own
-glass. Planning help only: read every label, ask your guest."""
+"""Drinks against the allergies of those at the table: something to ask about, never a stop, since everybody takes their
+own glass. Planning help only: read every label, ask your guest."""
 
 from collections.abc import Iterator
 
@@ -14,8 +14,8 @@ from board.plan.snag import Snag, Weight
 
 
 def drinks_are_asked_about(file: PlanFile) -> list[Snag]:
-    """guests 6: a drink holds, or may hold, what a guest is allergic to (gluten for a coeliac), or nobody knows what is
-    in it: one snag a guest."""
+    """guests 6: a drink holds, or may hold, what a guest is allergic to (gluten for a coeliac), or its contents are
+    unknown: one snag a guest."""
     return [snag for guest in file.plan.guests if (snag := _of_guest(file, guest)) is not None]
 
 
@@ -44,7 +44,7 @@ def _reasons(file: PlanFile, need: Need) -> Iterator[Reason]:
 
 
 def _drinks(file: PlanFile) -> Iterator[tuple[Loc, str]]:
-    """What is poured with a course, and what all the evening is reckoned of that is fermented."""
+    """Drinks poured with a course, then the wine, sparkling wine and beer planned for the whole evening."""
     seen = set[str]()
     for c, course in enumerate(file.plan.courses):
         for n, pairing in enumerate(course.drink):

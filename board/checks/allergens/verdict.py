@@ -1,4 +1,4 @@
-"""One ingredient against one thing a guest must not have: reasons why it is not safe, or is to be asked about."""
+"""One ingredient against one need: reasons why it is not safe, or must be asked about."""
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
@@ -16,7 +16,7 @@ from board.plan.places import Loc
 
 
 class Verdict(IntEnum):
-    """Whether a guest may eat a dish; the larger, the less."""
+    """Whether a guest may eat a dish; the largest is the worst."""
 
     SAFE = 0
     ASK = 1
@@ -27,9 +27,8 @@ class Verdict(IntEnum):
 class Reason:
     """Why a dish is not safe for a guest or must be asked about, or what its label clears it of.
 
-    `ingredient` is empty where it is about the dish as a whole; `why` is what is in it; `source` by which list,
-    table, label or advice; `mend` how to settle it, where there is a way of its own. `unknown`: it is only that nobody
-    knows what is in it.
+    `ingredient` is empty if it concerns the whole dish; `why`: what is in it; `source`: the list, table, label or
+    advice; `mend`: how to settle it, if there is a special way. `unknown`: only because nobody knows what is in it.
     """
 
     verdict: Verdict
@@ -82,7 +81,7 @@ def _perhaps_held(stuff: Stuff, need: Need) -> Iterator[Reason]:
 
 
 def _by_name(stuff: Stuff, need: Need, food: Facts) -> Iterator[Reason]:
-    """A single food is looked for by all its names, and asked about in what is made of several things."""
+    """Looks for a single food under all its names; made foods that may hold it are asked about."""
     bare = need.words.removeprefix("no ")
     also = [name for part in stuff.parts for name in (*names_of(part), stems(part.name))]
     # garbanzo beans are chickpeas, and so is their flour; but not all sprouts are brussels sprouts
@@ -96,8 +95,8 @@ def _by_name(stuff: Stuff, need: Need, food: Facts) -> Iterator[Reason]:
 
 
 def _only_sounds_alike(stuff: Stuff, food: Facts, bare: str) -> bool:
-    """Oyster mushrooms are no oysters, and yet are mushrooms: a likeness by the table, or a known food that holds
-    nothing of what is meant."""
+    """Oyster mushrooms are mushrooms, not oysters: a likeness in the table, or a known food that contains nothing of
+    what is meant."""
     if stuff.unknown or not stuff.parts:
         return False
     if food.traits:
@@ -114,7 +113,7 @@ def _list(traits: Iterable[Trait]) -> str:
 
 
 def _by_label(stuff: Stuff, need: Need, traits: list[Trait]) -> str:
-    """What to write once the label was read; empty for what no label says."""
+    """What to write after reading the label; empty for what no label says."""
     own_word = need.diet is None and any(trait in need.never for trait in traits)
     words = need.words.removeprefix("no ") if own_word else _list(traits)
     if not all(named(str(trait.value)) for trait in traits):

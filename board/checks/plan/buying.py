@@ -17,7 +17,7 @@ from board.plan.snag import Snag, Weight
 
 
 def _foods(plan: Plan) -> dict[str, str]:
-    """Every food that may be bought: what it is joined by → as it is written."""
+    """Every food that may be bought: its joining key → its spelling in the plan."""
     written = [line.food for course in plan.courses for dish in course.dishes for line in dish.ingredients]
     written += [pairing.drink for course in plan.courses for pairing in course.drink]
     written += [line.food for job in plan.jobs for line in job.supplies]
@@ -39,7 +39,7 @@ def packs_and_prices_are_of_what_is_needed(file: PlanFile) -> list[Snag]:
 
 
 def prices_by_the_pack_have_a_pack(file: PlanFile) -> list[Snag]:
-    """buying 2: a price of a pack whose size the plan does not say, so nothing is reckoned with it."""
+    """buying 2: a price by the pack, with no pack size in the plan; no cost can be worked out from it."""
     plan, found = file.plan, []
     packs = {same_food(food) for food in plan.packs}
     for food, price in plan.prices.items():
@@ -51,7 +51,7 @@ def prices_by_the_pack_have_a_pack(file: PlanFile) -> list[Snag]:
 
 
 def trips_have_a_place(file: PlanFile) -> list[Snag]:
-    """buying 3: a shopping trip outside the written hours of who goes, or while they are away; it stands there all the
+    """buying 3: a shopping trip outside the written hours of who goes, or while they are away. It is planned all the
     same, and nobody else is sent."""
     plan = file.plan
     who, zone = shopper(plan), ZoneInfo(plan.zone)

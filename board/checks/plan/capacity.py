@@ -53,8 +53,7 @@ def _amounts(file: PlanFile, station: Station) -> Iterator[tuple[str, str, float
 
 
 def ovens_reach_their_settings(file: PlanFile) -> list[Snag]:
-    """kitchen 6: an oven asked for a heat it does not have. kitchen 7: heat and shelves are there, but in no one
-    oven."""
+    """kitchen 6: a temperature no oven reaches. kitchen 7: temperature and shelves exist, but not in one oven."""
     found = []
     ovens = file.plan.kitchen.ovens
     for task in file.filled.tasks.values():

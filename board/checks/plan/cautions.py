@@ -1,5 +1,5 @@
-"""The usual cautions, once each where they apply: alcohol, flame, charcoal, blades, hot fat, heat left alone, raw egg,
-raw sprouts, flowers and leaves near food. Told by the plan's own words; nothing here is a ruling. Pure.
+"""The usual cautions, each at most once: alcohol, flame, charcoal, blades, hot fat, heat left alone, raw egg, raw
+sprouts, flowers and leaves near food. Detected by the plan's own words; nothing here is a ruling. Pure.
 """
 
 import re
@@ -56,7 +56,7 @@ def _of_dish(dish: Dish) -> Iterator[tuple[str, str]]:
 
 
 def is_raw_egg(dish: Dish) -> bool:
-    """Eggs in a dish no step of which heats them; or in one that is known to leave them raw or nearly so."""
+    """Whether a dish has eggs that no step heats, or that are known to stay raw or nearly so."""
     if not any(tells(RAW_EGG, line.food) for line in dish.ingredients):
         return False
     texts = " ".join((dish.dish, *(step.step for step in dish.steps))).casefold()
@@ -90,7 +90,7 @@ def _is_left_alone(task: Task, number: int) -> bool:
 
 
 def tells(danger: Danger, text: str) -> bool:
-    """Whether a text speaks of a danger: one of its words begins there, and what stands there is none of the others."""
+    """Whether a text mentions a danger: one of its words starts there, outside its exceptions."""
     folded = " ".join(re.findall(r"[^\W_]+(?:[-'’][^\W_]+)*", text.casefold()))
     if danger is ALCOHOL:
         folded = re.sub(r"\b(?:alcohol-free|non-alcoholic|no-alcohol) \S+", " ", folded)

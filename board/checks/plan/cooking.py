@@ -21,10 +21,10 @@ from board.plan.snag import Place, Snag, Weight
 
 
 def what_is_cooked_gets_hot_enough(file: PlanFile) -> list[Snag]:
-    """food 1: `until` below what the class of food asks for, or not held there. Source: the rule set's `cook`,
+    """food 1: `until` is below what the class of food requires, or not held there. Source: the rule set's `cook`,
     `roasts`.
 
-    A roast may go by the table of roasts, where the set has one.
+    A roast may follow the table of roasts, if the set has one.
     """
     say = Figures(file)
     found = []
@@ -45,7 +45,7 @@ def what_is_cooked_gets_hot_enough(file: PlanFile) -> list[Snag]:
 
 
 def _cooked(file: PlanFile) -> Iterator[tuple[Task, str, Core]]:
-    """Each step that says which class of food it cooks, with what the middle reaches."""
+    """Each step that says which class of food it cooks, with its core temperature."""
     for task in file.filled.tasks.values():
         if task.care.cooks is not None:
             yield task, task.care.cooks, task.care.core or Core(celsius=-100)
@@ -66,7 +66,7 @@ def _held(seconds: float) -> str:
 
 
 def _wanted(say: Figures, cook: Cook, cooks: str, core: Core) -> str:
-    """What would do: the class's figure, the other pairs that do as well, and the row of the table of roasts."""
+    """What would be enough: the class's figure, the equivalent pairs, and the row of the table of roasts."""
     pairs = [f"{say.limit(each.degrees)}{_held(each.hold_seconds)}" for each in (cook, *cook.also)]
     if cooks == ROAST and (seconds := say.rules.roast_hold_seconds(core.celsius)) is not None:
         pairs.append(f"{say.degrees(core.celsius)}{_held(seconds)} for a roast, {say.rules.roasts_source}")
@@ -79,8 +79,8 @@ def _mended(say: Figures, cook: Cook) -> str:
 
 
 def raw_food_is_cooked(file: PlanFile) -> list[Snag]:
-    """food 2: a dish has raw meat, poultry, fish or egg in it, and no step of it says that it is cooked. Source: the
-    rule set's `cook`; which foods are raw is the food table's, common practice, no source."""
+    """food 2: a dish has raw meat, poultry, fish or egg, and none of its steps says that it is cooked. Source: the rule
+    set's `cook`; which foods are raw is the food table's, common practice, no source."""
     say = Figures(file)
     found = []
     for c, course in enumerate(file.plan.courses):
@@ -103,7 +103,7 @@ def raw_food_is_cooked(file: PlanFile) -> list[Snag]:
 
 
 def _is_cooked(file: PlanFile, dish: Loc, food: str) -> bool:
-    """Whether some step of the dish says it cooks that class, or gets as hot as it asks."""
+    """Whether a step of the dish says it cooks that class, or gets as hot as the class requires."""
     rules = Figures(file).rules
     for task in file.filled.tasks.values():
         if task.node.loc[:4] != dish or task.care.reheats:
@@ -117,7 +117,7 @@ def _is_cooked(file: PlanFile, dish: Loc, food: str) -> bool:
 
 
 def what_is_cooked_rests(file: PlanFile) -> list[Snag]:
-    """food 3: the rest that a class of food asks for is not sure to be there before it is eaten; serving counts.
+    """food 3: the rest a class of food requires may be cut short before it is eaten; serving counts as rest.
 
     Source: the rule set's `cook`.
     """

@@ -22,7 +22,7 @@ def _ways(task: Task) -> Iterator[tuple[FilledWay, Loc]]:
 
 
 def what_is_kept_hot_is_hot_enough(file: PlanFile) -> list[Snag]:
-    """food 6: what spoils is kept in an oven that is, or may by its range be, below hot holding. Source: the rule set's
+    """food 6: food that spoils is kept in an oven whose range is, or reaches, below hot holding. Source: the rule set's
     `hot_holding`."""
     say = Figures(file)
     limit = say.rules.hot_holding
@@ -57,8 +57,8 @@ def the_fridge_is_cold_enough(file: PlanFile) -> list[Snag]:
 
 
 def what_thaws_has_time_to(file: PlanFile) -> list[Snag]:
-    """food 8: thawed for less time than its weight asks for (stop); in cold water, and not cooked at once (mind); out
-    of the freezer into the fridge for less than any weight asks for (mind). Source: the rule set's `thaw`."""
+    """food 8: thawed for less time than its weight requires (stop); in cold water and not cooked at once (mind); moved
+    from freezer to fridge for less than any weight requires (mind). Source: the rule set's `thaw`."""
     say = Figures(file)
     found: list[Snag] = []
     for task in file.filled.tasks.values():
@@ -91,8 +91,8 @@ def _weight(kilos: float) -> str:
 
 
 def _thaws_unsaid(file: PlanFile, task: Task, say: Figures) -> Iterator[Snag]:
-    """A step in the fridge between freezer and heat, shorter than the smallest piece thaws in. What is eaten cold may
-    well be meant to stay half frozen."""
+    """A step in the fridge between freezer and heat, too short to thaw even the smallest piece. Food eaten cold is left
+    out: it may be meant to stay half frozen."""
     tasks, links = file.filled.tasks, file.filled.links
     makers = [tasks[link.first] for link in links if link.second == task.node.id]
     takers = [tasks[link.second] for link in links if link.first == task.node.id]
@@ -114,7 +114,7 @@ def _keeps_frozen(task: Task) -> bool:
 
 
 def _cooked_at_once(file: PlanFile, task: Task) -> bool:
-    """Whether all that takes it up cooks it on a ring or in the oven, and does so as soon as it is thawed."""
+    """Whether every successor cooks it on a ring or in the oven as soon as it is thawed."""
     follow = [link for link in file.filled.links if link.first == task.node.id]
     stands_for = max(way.keeps.minutes if way.keeps else 0 for way in task.ways)
     return bool(follow) and all(
@@ -149,7 +149,7 @@ def what_keeps_cold_keeps_so_long(file: PlanFile) -> list[Snag]:
 
 
 def most_days(say: Figures, life: str | None) -> tuple[float, str] | None:
-    """The most days a food may lie in the fridge, and by which source; None where the set gives none for it."""
+    """The most days a food may stay in the fridge, with the source; None if the set gives none for it."""
     chart = say.rules.fridge_lives.get(life) if life is not None else None
     if chart is not None:
         return chart.upper_days, chart.source

@@ -1,6 +1,6 @@
-"""Whether what must lie between a result and what takes it up is longer than it keeps or may wait: mind.
+"""Whether the least time between a result and its successor exceeds its shelf life or allowed wait: mind.
 
-Reckoned on likely lengths and the least gaps, so no timetable can do better. Minutes.
+Uses likely lengths and the least gaps, so no timetable can do better. Minutes.
 """
 
 from board.checks.plan.precedence import Between
@@ -12,7 +12,7 @@ from board.plan.snag import Snag, Weight
 
 
 def results_keep_until_they_are_taken_up(file: PlanFile) -> list[Snag]:
-    """keeping 1: longer between than it keeps. keeping 2: longer between than `at most` or `at once` allows."""
+    """keeping 1: longer between the two than it keeps. keeping 2: longer than `at most` or `at once` allows."""
     ways_between = Between(file)
     found = []
     for link in file.filled.links:
@@ -26,7 +26,7 @@ def results_keep_until_they_are_taken_up(file: PlanFile) -> list[Snag]:
 
 
 def _keeps(file: PlanFile, id_: str) -> int | None:
-    """How long the result keeps, done the way that keeps longest; None: as long as it likes."""
+    """Minutes the result keeps, done the way that keeps longest; None: no limit."""
     keeps = [way.keeps.minutes if way.keeps else None for way in file.filled.tasks[id_].ways]
     return None if None in keeps else max(minutes for minutes in keeps if minutes is not None)
 
@@ -62,7 +62,7 @@ def _loc(file: PlanFile, id_: str) -> Loc:
 
 
 def _asked_at(file: PlanFile, link: Link) -> Loc:
-    """Where the link was asked for: under `after` of the second or `before` of the first; else the second itself."""
+    """Where the plan states the link: under `after` of the second or `before` of the first; else the second itself."""
     for id_, other, key in ((link.second, link.first, "after"), (link.first, link.second, "before")):
         work, named = file.filled.tasks[id_].work, file.filled.tasks[other].node
         refs = (work.after if key == "after" else work.before) if work else None

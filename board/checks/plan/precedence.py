@@ -7,8 +7,8 @@ from board.plan.resolve.links import Link
 
 
 class Between:
-    """The longest chain of work from the end of one thing to the start of another. `shortest`: reckoned on the low
-    lengths, not the likely ones."""
+    """The longest chain of work from the end of one thing to the start of another. `shortest`: with the low lengths,
+    not the likely ones."""
 
     def __init__(self, file: PlanFile, *, shortest: bool = False) -> None:
         tasks, links = file.filled.tasks, [link for link in file.filled.links if link.firm]
@@ -24,13 +24,13 @@ class Between:
         self.known: dict[str, dict[str, tuple[int, tuple[str, ...]]]] = {}
 
     def longest(self, first: str, second: str) -> tuple[int, tuple[str, ...]] | None:
-        """The least minutes between the two, and the ids of what lies between; None where neither must follow."""
+        """The least minutes between the two, and the ids of the work in between; None if no chain links them."""
         if first not in self.known:
             self.known[first] = self._from(first)
         return self.known[first].get(second)
 
     def _from(self, first: str) -> dict[str, tuple[int, tuple[str, ...]]]:
-        """For each thing that follows: minutes from the end of the first to its start, and what lies between."""
+        """For each successor, near or far: minutes from the end of the first to its start, and the work in between."""
         found: dict[str, tuple[int, tuple[str, ...]]] = {}
         for id_ in self.order[self.order.index(first) + 1 :]:
             reached: list[tuple[int, tuple[str, ...]]] = []

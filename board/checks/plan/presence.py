@@ -1,4 +1,4 @@
-"""Whether the days and hours of a plan fit one another."""
+"""Whether a plan's days and hours fit together."""
 
 from datetime import date, datetime
 from zoneinfo import ZoneInfo
@@ -48,8 +48,8 @@ def somebody_is_there_when_guests_arrive(file: PlanFile) -> list[Snag]:
 
 
 def somebody_is_there_to_serve(file: PlanFile) -> list[Snag]:
-    """time 11: somebody has hours when the guests arrive, and nobody any more when a course is wanted; the first
-    such."""
+    """time 11: somebody has hours when the guests arrive, but nobody when a course is wanted; only the first such
+    course."""
     plan = file.plan
     spans = [span for name in plan.hands for span in hours_of(plan, name)]
     if not _covered(spans, file.filled.arrive):

@@ -38,7 +38,7 @@ def work_fits_the_times_it_is_given(file: PlanFile) -> list[Snag]:
 
 
 def work_fits_somebodys_hours(file: PlanFile) -> list[Snag]:
-    """time 8: hands-on work longer than any stretch of hours it may lie in. time 9: none of who may do it has hours
+    """time 8: hands-on work longer than any interval of hours it may lie in. time 9: nobody who may do it has hours
     then."""
     plan = file.plan
     hours = {name: free_of(plan, name) for name in plan.hands}
@@ -46,9 +46,9 @@ def work_fits_somebodys_hours(file: PlanFile) -> list[Snag]:
     for task in file.filled.tasks.values():
         piece = min(_longest_piece(way) for way in task.ways)
         if task.work is None or not piece or not _longest(_given(plan, task.work), hours, plan.hands):
-            continue  # where nobody at all has hours then, another check says so
+            continue  # if nobody at all has hours then, another check says so
         if _minutes(*_given(plan, task.work)) < min(way.takes.likely for way in task.ways):
-            continue  # and so it does of too little time
+            continue  # another check reports too little time
         longest = _longest(_given(plan, task.work), hours, task.work.who or plan.hands)
         if not longest:
             found.append(_nobody(file, task, task.work.who or []))
@@ -58,13 +58,13 @@ def work_fits_somebodys_hours(file: PlanFile) -> list[Snag]:
 
 
 def _longest_piece(way: FilledWay) -> int:
-    """Minutes of the longest stretch with hands on."""
+    """Minutes of the longest interval that needs hands."""
     minutes, attended = way.takes.likely, way.attended
     return minutes if attended.whole else min(minutes, max(attended.start, attended.end, attended.look))
 
 
 def _given(plan: Plan, work: Work) -> Interval:
-    """The time a piece of work may lie in, by its day and what it may not be before or after."""
+    """The time a piece of work may lie in, by its day, `not before` and `not after`."""
     zone = ZoneInfo(plan.zone)
 
     def at(moment: Moment) -> datetime:

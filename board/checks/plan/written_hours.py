@@ -11,7 +11,7 @@ from board.plan.snag import Snag, Weight
 
 
 def stretches_end_after_they_begin(file: PlanFile) -> list[Snag]:
-    """time 5: a stretch that runs round the clock's end and past the small hours; most likely its times are swapped."""
+    """time 5: an interval that crosses midnight and passes the small hours; most likely its times are swapped."""
     found = []
     for span, loc in _stretches(file):
         if span.end > span.start or is_small_hours(span.end):

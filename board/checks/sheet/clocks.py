@@ -1,5 +1,5 @@
-"""Each dish's clock on a sheet: how long it stands neither hot nor cold enough until it is eaten, and when that runs
-out. Pure; it lives on the sheet alone."""
+"""Each dish's clock on a sheet: how long it stands neither hot nor cold enough before it is eaten, and when its limit
+is reached. Pure; needs only the sheet."""
 
 from dataclasses import dataclass
 from datetime import datetime, timedelta
@@ -10,8 +10,8 @@ from board.sheet.run_sheet import CourseSlot, RunSheet, SpoilClock
 
 @dataclass(frozen=True, slots=True)
 class DishClock:
-    """`stretches`: all that count until it is eaten, oldest first. `out_minutes`: they added up. `runs_out`: when the
-    limit is reached if what is left is never put away, or is put away too late; None where it is in time."""
+    """`stretches`: all that count until it is eaten, oldest first; `out_minutes`: their sum. `runs_out`: when the limit
+    is reached if leftovers are put away too late or not at all; None if they are in time."""
 
     clock: SpoilClock
     eaten: datetime
@@ -26,7 +26,7 @@ class DishClock:
 
 
 def dish_clocks(sheet: RunSheet) -> list[DishClock]:
-    """Of every dish whose food spoils, as the sheet has it."""
+    """A clock for every dish whose food spoils, as the sheet has it."""
     courses = {course.name: course for course in sheet.courses}
     return [_clock(sheet, courses[each.clock.course], each) for each in planned(sheet)]
 
@@ -46,7 +46,7 @@ def _clock(sheet: RunSheet, course: CourseSlot, exposure: Exposure) -> DishClock
 
 
 def _eaten_minutes(sheet: RunSheet, course: CourseSlot) -> int:
-    """How long it is likely eaten: as the plan says, else as long as its clearing waits."""
+    """Minutes it is likely eaten for: as the plan says, else as long as its clearing waits."""
     if course.eaten is not None:
         return course.eaten.likely
     clear = sheet.by_id().get(course.clear)

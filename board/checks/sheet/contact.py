@@ -1,8 +1,8 @@
-"""Cross-contact: a tool that held what hurts a guest, used for a dish that guest is served, with no wash between.
+"""Cross-contact: a tool that touched what hurts a guest is used for a dish that guest is served, unwashed.
 
-Reckoned from the run sheet's own times. Which of several alike is taken nobody can know, so where the kitchen has as
-many as all these dishes need at once, the advice is to keep one apart. What one dish stands in meanwhile is not what
-the other takes. Common practice, no source; the label, local law and licensed practice decide.
+Worked out from the run sheet's own times. Nobody knows which of several alike tools is used, so if the kitchen has as
+many as these dishes need at once, the advice is to keep one apart. A tool that one dish stands in meanwhile is not the
+one the other uses. Common practice, no source; the label, local law and licensed practice decide.
 """
 
 from collections.abc import Iterator
@@ -22,7 +22,7 @@ SOURCE = "common practice, no source"
 
 @dataclass(frozen=True, slots=True)
 class Contact:
-    """`tool` is used for `first`, which the guest must not have, and then for `second`, which the guest is served."""
+    """`tool` is used for `first`, which the guest must not have, then for `second`, which they are served."""
 
     tool: str
     guest: str
@@ -65,7 +65,7 @@ DishKey = tuple[str, str]  # course, dish
 
 
 def _hurts(eaten: Matrix) -> Iterator[tuple[str, DishKey, str, DishKey]]:
-    """For each guest: a dish that can hurt them, what in it, and another that they are served."""
+    """For each guest: a dish that can hurt them, what in it hurts, and another dish they are served."""
     for g, guest in enumerate(eaten.guests):
         served = [d for d in range(len(eaten.dishes)) if eaten.answers[g, d].served]
         for d, row in enumerate(eaten.dishes):
@@ -86,7 +86,7 @@ def _tools(slot: Slot, file: PlanFile) -> set[str]:
 
 
 def _in_hand_before(paths: Paths, tool: str, moment: datetime, slot: Slot) -> bool:
-    """Whether all it takes of the tool came to it with its own dish in them, in use without a break since before."""
+    """Whether all its tools came with its own dish in them, in unbroken use since before `moment`."""
     needed = _amount(slot, tool)
     while slot.start > moment:
         makers = [each for each in paths.makers.get(slot.id, []) if _same_dish(each, slot)]
@@ -98,7 +98,7 @@ def _in_hand_before(paths: Paths, tool: str, moment: datetime, slot: Slot) -> bo
 
 
 def _in_hand_until(paths: Paths, tool: str, slot: Slot, moment: datetime) -> bool:
-    """Whether all it took of the tool still has its own dish in them then, in use without a break."""
+    """Whether all its tools still hold its own dish at `moment`, in unbroken use."""
     needed = _amount(slot, tool)
     while slot.end <= moment:
         takers = [each for each in paths.takers(slot) if _same_dish(each, slot)]
@@ -114,7 +114,7 @@ def _same_dish(one: Slot, other: Slot) -> bool:
 
 
 def _handed_on(paths: Paths, tool: str, maker: Slot, taker: Slot) -> float:
-    """How many of the tool go from one step to the next with the food in them."""
+    """How many of the tool pass from one step to the next with the food in them."""
     there = min(_amount(maker, tool), _amount(taker, tool))
     return there if maker.end == taker.start else min(there, _kept_in(paths, maker, tool))
 
@@ -124,7 +124,7 @@ def _amount(slot: Slot, tool: str) -> float:
 
 
 def _kept_in(paths: Paths, slot: Slot, tool: str) -> int:
-    """How many of the tool its result stands in until it is taken up."""
+    """How many of the tool its result stands in until its successor starts."""
     keeps = paths.way(slot).keeps
     found = keeps.where.tools if keeps is not None else {}
     return next((count for name, count in found.items() if name_key(name) == name_key(tool)), 0)

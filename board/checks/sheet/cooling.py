@@ -1,6 +1,6 @@
-"""How fast what was hot falls to the fridge's cold, by the estimate, piece by piece of its path. Pure; °C, minutes.
+"""How fast hot food cools to the fridge's temperature, by estimate, piece by piece of its path. Pure; °C, minutes.
 
-An estimate proves nothing: a probe does.
+An estimate proves nothing; a probe does.
 """
 
 import math
@@ -25,15 +25,15 @@ ROOM_MINUTES = 60  # in the room without a word of how it cools; common practice
 
 @dataclass(frozen=True, slots=True)
 class Piece:
-    """A while somewhere, with how it falls there; None while it is kept hot."""
+    """Minutes in one place, with its rate of fall there; None while it is kept hot."""
 
     minutes: float
     falls: Estimate | None
 
 
 def fall_times(pieces: list[Piece], start: float, stages: tuple[CoolingStage, ...]) -> tuple[list[float], float]:
-    """Minutes from the first stage's start to each stage's end, infinite where the pieces end before; and minutes from
-    there to the last piece's end. The way to the first stage's start does not count."""
+    """Minutes from the start of the first stage to each stage's end (infinite if never reached), and to the end of the
+    last piece. The time before the first stage starts does not count."""
     goals = [stages[0].start.celsius, *(stage.end.celsius for stage in stages)]
     reached = [0.0 if start <= goals[0] else math.inf, *(math.inf for _ in stages)]
     celsius, passed = start, 0.0
@@ -53,7 +53,7 @@ def fall_times(pieces: list[Piece], start: float, stages: tuple[CoolingStage, ..
 
 @dataclass
 class _Path:
-    """What a hot result goes through until it is heated again or served: each stay with its place and its slot."""
+    """The path of a hot result until it is reheated or served: each stay with its place and slot."""
 
     stays: list[tuple[float, str, Slot | None]] = field(default_factory=list)
 
@@ -62,8 +62,8 @@ class _Path:
 
 
 def hot_food_cools_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
-    """food 14: what was hot falls too slowly by the estimate (mind); or goes cold, or stands in the room for more than
-    an hour, with nothing said of how it cools (note, one a dish). Source: the rule set's `cooling`."""
+    """food 14: hot food cools too slowly by the estimate (mind); or goes cold, or stands in the room for more than an
+    hour, and the plan does not say how it cools (note, one a dish). Source: the rule set's `cooling`."""
     say, paths = Figures(file), Paths(file, sheet)
     late: dict[Loc, tuple[float, Snag]] = {}
     unsaid: dict[tuple[str, str], list[Slot]] = {}
@@ -82,7 +82,7 @@ def hot_food_cools_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
 
 
 def _is_hot(paths: Paths, say: Figures, slot: Slot) -> bool:
-    """Whether what it makes spoils and is hot: by its core where the plan says one, else by where it is done."""
+    """Whether its result spoils and is hot: by the core temperature if the plan gives one, else by where it is made."""
     core = paths.task(slot).care.core
     if core is None:
         return paths.spoils(slot) and slot.lane in HOT_LANES
@@ -100,7 +100,7 @@ def _paths_from(paths: Paths, slot: Slot, before: _Path) -> Iterator[_Path]:
 
 
 def _wishes(paths: Paths, path: _Path) -> list[Cooling | None]:
-    """For each stay, how deep and in what it then lies: as last said, before that as first said."""
+    """How deep and in what it lies in each stay: as said last; before anything is said, as said first."""
     said = [_wish(paths, slot) for _, _, slot in path.stays]
     last = next((wish for wish in said if wish is not None), None)
     found = []
@@ -131,7 +131,7 @@ def _pieces(paths: Paths, path: _Path) -> list[Piece]:
 
 
 def _too_slow(paths: Paths, say: Figures, slot: Slot, path: _Path) -> tuple[float, Loc, Snag] | None:
-    """By how many minutes, where that is asked for, and the snag."""
+    """By how many minutes it is too slow, where the plan asks for cooling, and the snag."""
     core = paths.task(slot).care.core
     start = core.celsius if core is not None else OFF_THE_BOIL
     pieces, stages = _pieces(paths, path), say.rules.cooling

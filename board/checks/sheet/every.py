@@ -1,4 +1,4 @@
-"""Every check of food safety that needs the timetable, and what a sheet carries of what they find. Pure."""
+"""Every food-safety check that needs the timetable, and what a sheet carries of their findings. Pure."""
 
 from collections.abc import Callable
 
@@ -33,8 +33,7 @@ def safety_check(file: PlanFile, sheet: RunSheet) -> list[Snag]:
 
 
 def with_warnings(file: PlanFile, sheet: RunSheet) -> RunSheet:
-    """The sheet with a line for each thing that must be mended before anybody eats, with the usual cautions, and with
-    whose plate is different."""
+    """The sheet with a line for each stop, with the usual cautions, and with whose plate differs."""
     snags = in_order([*check(file), *safety_check(file, sheet)])
     stops = dict.fromkeys(f"{s.code}: {s.message}" for s in snags if s.weight is Weight.STOP and s.safety)
     mind = tuple(words.caution(each.topic, each.about) for each in cautions(file))

@@ -21,7 +21,7 @@ WARM_WITHIN = timedelta(minutes=60)  # of leaving the heat, and of one another: 
 
 @dataclass(frozen=True, slots=True)
 class _Life:
-    """Since what it is made of was prepared: the moment of that, and its days in fridge and freezer."""
+    """Time since its ingredients were prepared: that moment, and the stays in the fridge and freezer since."""
 
     made: datetime
     stretches: tuple[Interval, ...] = ()
@@ -42,7 +42,7 @@ class _Life:
 
 
 class _Lives:
-    """The fridge life of every result, along the path that lay cold longest."""
+    """The fridge life of every result, along its longest path in the cold."""
 
     def __init__(self, paths: Paths) -> None:
         self.paths = paths
@@ -54,7 +54,7 @@ class _Lives:
             before = [self.taken_up(maker, slot) for maker in makers if self.paths.spoils(maker)]
             life = max(before, key=lambda each: each.days, default=_Life(slot.end if slot.fresh else slot.start))
             work = self.paths.task(slot).work
-            thaws = work is not None and work.thaws is not None  # what is still frozen does not age
+            thaws = work is not None and work.thaws is not None  # frozen food does not age
             self.known[slot.id] = life if thaws else life.then(length(slot), self.paths.way(slot).where.place)
         return self.known[slot.id]
 
@@ -64,10 +64,10 @@ class _Lives:
 
 
 def nothing_lies_cold_too_long(file: PlanFile, sheet: RunSheet) -> list[Snag]:
-    """food 12: a result lies in the fridge longer than its life: mind past the lower figure, stop past the upper.
+    """food 12: a result stays in the fridge longer than its life: mind past the lower figure, stop past the upper.
     Source: the rule set's `fridge_lives`, and its days for what is ready to eat, where the day of preparation is day 1.
 
-    Of each dish the worst.
+    Only the worst of each dish.
     """
     say, paths = Figures(file), Paths(file, sheet)
     lives, zone = _Lives(paths), ZoneInfo(sheet.zone)
@@ -121,8 +121,8 @@ class _Entry:
 
 
 def not_too_much_warm_at_once(file: PlanFile, sheet: RunSheet) -> list[Snag]:
-    """food 13: more warm food than a tenth of the fridge's litres put into it within an hour, less than an hour off the
-    heat and not cooled before. Common practice, no source; why it matters: the rule set's `cold_holding`."""
+    """food 13: warm food of more than a tenth of the fridge's litres is put in within an hour, less than an hour off
+    the heat and not cooled before. Common practice, no source; why it matters: the rule set's `cold_holding`."""
     fridge = file.plan.kitchen.fridge
     if fridge is None:
         return []
@@ -159,7 +159,7 @@ def _warm_entries(paths: Paths) -> list[_Entry]:
 
 
 def _from(paths: Paths, slot: Slot, until: datetime) -> list[_Entry]:
-    """What goes cold out of a slot's result, on through the steps that follow, as long as it is still warm."""
+    """Each entry of a slot's result into the cold, followed through later steps while it is still warm."""
     loc = paths.task(slot).node.loc
     keeps = paths.way(slot).keeps
     takers = [each for each in paths.takers(slot) if each.kind == "step"]

@@ -61,9 +61,8 @@ def _longest(paths: Paths, each: DishClock) -> str:
 
 
 def leftovers_are_put_away_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
-    """food 11: what is left of a course is not put into the cold before the clock of a dish runs out: one snag for each
-    course whose job comes too late, and one for all that one more job can put away. Source: the rule set's
-    `out_limit`."""
+    """food 11: a course's leftovers are not in the cold before a dish's clock runs out: one snag for each course whose
+    job comes too late, and one for all courses that one more job can put away. Source: the rule set's `out_limit`."""
     say, paths = Figures(file), Paths(file, sheet)
     found, forgotten = [], []
     for course in sheet.courses:
@@ -79,7 +78,7 @@ def leftovers_are_put_away_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag
         if away is None:
             forgotten.append(Left(course.name, by, first))
             continue
-        if away.end <= by:  # before the course is cleared: the plates stay, the platters are in
+        if away.end <= by:  # before clearing: the plates stay, the platters are in
             continue
         zone = _zone(sheet)
         dishes = ", ".join(each.clock.dish for _, each in late)
@@ -94,7 +93,7 @@ def leftovers_are_put_away_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag
 
 
 def _sooner(file: PlanFile, sheet: RunSheet, away: Slot, left: Left) -> str:
-    """How a job that comes too late for a course is mended: sooner, or by one more where it waits for other courses."""
+    """The mend for a job too late for a course: do it sooner or, if it does others too, give this course its own."""
     task = file.filled.tasks.get(away.id)
     if task is not None and task.work is not None and len(task.work.puts_away) > 1:
         line = job_line(sheet, [left])
@@ -104,7 +103,7 @@ def _sooner(file: PlanFile, sheet: RunSheet, away: Slot, left: Left) -> str:
 
 
 def _forgotten(file: PlanFile, sheet: RunSheet, say: Figures, forgotten: list[Left]) -> Iterator[Snag]:
-    """Courses whose leftovers no job puts away: one snag, with its job, for as many as one job can put away."""
+    """Courses whose leftovers no job puts away: one snag, with its job, for as many as one job can do."""
     zone, paths = _zone(sheet), Paths(file, sheet)
     for group in together(sheet, forgotten):
         by_when = ", ".join(
@@ -118,7 +117,7 @@ def _forgotten(file: PlanFile, sheet: RunSheet, say: Figures, forgotten: list[Le
 
 
 def dishes_without_ingredients_have_no_clock(file: PlanFile, sheet: RunSheet) -> list[Snag]:
-    """food 16: nothing says what a dish is made of, or whether it spoils, so that no clock is kept of it: one for
+    """food 16: the plan does not say what a dish is made of, or whether it spoils, so it has no clock: one snag for
     all."""
     kept = {(clock.course, clock.dish) for clock in sheet.clocks}
     unsaid = {

@@ -38,7 +38,7 @@ class Paths:
         return self.task(slot).care.spoils
 
     def takers(self, slot: Slot) -> list[Slot]:
-        """The steps and servings that take its result up."""
+        """The steps and servings that use its result."""
         followers = [self.slots[id_] for id_ in slot.then if id_ in self.slots]
         return [each for each in followers if each.kind in ("step", "serve")]
 

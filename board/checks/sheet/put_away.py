@@ -1,4 +1,4 @@
-"""Jobs that put away what is left, as lines to paste: as few as meet every deadline of a sheet. Pure."""
+"""Jobs that put leftovers away, as lines to paste: as few as meet every deadline of a sheet. Pure."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -8,12 +8,12 @@ from board.checks.sheet.clocks import DishClock
 from board.plan.edit.yaml_text import Layout, flow
 from board.sheet.run_sheet import RunSheet
 
-TAKES, SPARE, LONGEST_WAIT = 10, 5, 60  # minutes: of the job; left before a deadline; after the clearing; ours
+TAKES, SPARE, LONGEST_WAIT = 10, 5, 60  # minutes: of the job; before a deadline; longest after clearing; ours
 
 
 @dataclass(frozen=True, slots=True)
 class Left:
-    """What is left of a course, by when it is to be away, and the dish that says so."""
+    """A course's leftovers, their deadline, and the dish that sets it."""
 
     course: str
     by: datetime
@@ -21,7 +21,7 @@ class Left:
 
 
 def together(sheet: RunSheet, left: list[Left]) -> Iterator[list[Left]]:
-    """Those that one job can put away, after the last of them is cleared and before any is too late."""
+    """Groups that one job can put away, after the last is cleared and before any deadline."""
     group: list[Left] = []
     for each in sorted(left, key=lambda one: _ends(sheet, one.course)[1]):
         by = min(one.by for one in (*group, each))
@@ -34,7 +34,7 @@ def together(sheet: RunSheet, left: list[Left]) -> Iterator[list[Left]]:
 
 
 def job_line(sheet: RunSheet, group: list[Left]) -> str:
-    """An entry of a plan's `jobs` that puts away what is left of these courses in time."""
+    """A `jobs` entry that puts these courses' leftovers away in time."""
     names = [each.course for each in group]
     job = {
         "job": f"put away what is left of {' and '.join(names)}",
@@ -46,8 +46,8 @@ def job_line(sheet: RunSheet, group: list[Left]) -> str:
 
 
 def after(sheet: RunSheet, group: list[Left], takes: int) -> str:
-    """When a job of so many minutes is to be done, as `after` has it; where nothing waits for the clearing, while the
-    last of the courses is still eaten."""
+    """The `after` text of such a job of `takes` minutes; if there is no time to wait for clearing, while the last
+    course is still being eaten."""
     by = min(each.by for each in group)
     last = max((each.course for each in group), key=lambda name: _ends(sheet, name)[1])
     served, cleared = _ends(sheet, last)

@@ -11,11 +11,11 @@ from board.sheet.run_sheet import RunSheet
 
 
 def raw_food_is_cooked_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
-    """food 15: raw meat, poultry, fish or egg stands out longer than its limit before it is cooked. Of each dish the
-    worst.
+    """food 15: raw meat, poultry, fish or egg stands out longer than its limit before it is cooked; only the worst of
+    each dish.
 
-    Which of the parts of a dish is the raw one no plan says, so the one that stood longest counts: mind. Source: the
-    rule set's `out_limit`.
+    No plan says which part of a dish is the raw one, so the one that stood longest counts: mind. Source: the rule set's
+    `out_limit`.
     """
     limit = sheet.raw_limit
     if limit is None:

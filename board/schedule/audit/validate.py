@@ -1,8 +1,7 @@
-"""Whether a run sheet holds: every rule derived again from the plan, apart from whatever computed the sheet.
+"""Whether a run sheet holds. Every rule is derived again from the plan, independently of whatever computed the sheet.
 
-`validate` answers with one plain sentence for each thing that does not hold; an empty list means that all
-does. What may bend (a course that goes out late, a result kept too long, hours that do not suffice) holds as
-long as the sheet tells it, with its minutes, among what was given up.
+`validate` returns one plain sentence per fault; an empty list means the sheet holds. Soft limits (a late course, a
+result kept too long, too few hours) may be broken if the sheet says so, with the minutes, among what was given up.
 """
 
 from collections import Counter
@@ -25,12 +24,12 @@ from board.schedule.audit.validate_waits import waits_and_give
 from board.schedule.audit.validate_ways import Done, fitting_ways, has_no_place, readings, whole_minutes
 from board.sheet.run_sheet import GivenUp, Lasts, RunSheet, Slot
 
-READINGS_TRIED = 64  # where a slot fits several ways, so many combinations of them
+READINGS_TRIED = 64  # combinations tried, where slots fit several ways
 
 
 @dataclass(frozen=True)
 class Bent:
-    """Something that may bend and did, so the sheet must tell it. No minutes: only the name is asked for."""
+    """A soft limit the sheet breaks and must report as given up. `minutes` None: only a name must match."""
 
     sentence: str
     names: tuple[str, ...]
@@ -42,7 +41,7 @@ class Bent:
 
 
 def validate(plan_file: PlanFile, sheet: RunSheet) -> list[str]:
-    """What does not hold, a sentence each; nothing when all does."""
+    """One sentence for each fault; an empty list if the sheet holds."""
     snags = [*_every_task_stands_once(plan_file, sheet), *_times_can_be_read(plan_file, sheet)]
     if snags:
         return snags  # the other rules count on these
@@ -107,7 +106,7 @@ def _one_person_does_a_slot(plan_file: PlanFile, sheet: RunSheet) -> Iterator[st
 
 
 def _guests_and_spreads_are_as_planned(plan_file: PlanFile, sheet: RunSheet) -> Iterator[str]:
-    """What can be done while guests stand by is the plan's word; an oven's change has no spread of its own."""
+    """The plan says which steps can be done beside the guests; an oven's change of setting has no spread."""
     for slot in sheet.slots:
         task = plan_file.filled.tasks.get(slot.id)
         with_guests = bool(task and task.work and task.work.with_guests)
@@ -119,7 +118,7 @@ def _guests_and_spreads_are_as_planned(plan_file: PlanFile, sheet: RunSheet) -> 
 
 # --- order and courses --------------------------------------------------------------------------------------
 def _links_hold(plan_file: PlanFile, sheet: RunSheet) -> Iterator[str]:
-    """The arrival at its time, and the links that never bend."""
+    """The guests arrive on time, and firm links are kept."""
     slots = sheet.by_id()
     for slot in sheet.slots:
         if slot.kind == "arrive" and slot.start != plan_file.filled.arrive:
@@ -160,7 +159,7 @@ def _clock(plan_file: PlanFile, at: datetime) -> str:
 
 # --- what hangs on the ways chosen, and what must be told ---------------------------------------------------
 def _snags_of_the_best_reading(plan_file: PlanFile, sheet: RunSheet) -> list[str]:
-    """A sheet does not name the way chosen; where a slot fits several, any combination that holds will do."""
+    """A sheet does not name the way chosen: if slots fit several, any combination that holds will do."""
     slots, kitchen = sheet.by_id(), plan_file.plan.kitchen
     fitting = [
         (task, slots[id_], *fitting_ways(plan_file.plan, task, slots[id_]))

@@ -1,6 +1,6 @@
-"""What an oven can do in so many minutes, written anew for `validate`: linear up, Newton's law down. °C and minutes.
+"""How fast an oven heats and cools, derived again for `validate`: linear up, Newton's law down. °C and minutes.
 
-Only the usual figures, where a plan gives none for its oven, come from `board/facts/heat.py`.
+Only the default rates, for a plan that gives none, come from `board/facts/heat.py`.
 """
 
 import math
@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from board.facts.heat import COOLS_FROM, COOLS_MINUTES, COOLS_TO, HEATS_MINUTES, HEATS_TO, ROOM_CELSIUS
 from board.plan.model.kitchen import Oven
 
-HALF_A_MINUTE, ONE_DEGREE = 0.5, 1.0  # sheets tell whole minutes, and settings in whole degrees
+HALF_A_MINUTE, ONE_DEGREE = 0.5, 1.0  # sheets give whole minutes and whole degrees
 
 
 @dataclass(frozen=True)
@@ -21,7 +21,7 @@ class OvenHeat:
     ajar: float | None
 
     def left(self, celsius: float, minutes: float, *, ajar: bool = False) -> float:
-        """What is left of the heat so long after the oven was switched off: Ta + (T0 − Ta)·e^(−kt)."""
+        """The temperature this many minutes after switching off: Ta + (T0 − Ta)·e^(−kt)."""
         k = self.ajar if ajar and self.ajar is not None else self.shut
         return ROOM_CELSIUS + (celsius - ROOM_CELSIUS) * math.exp(-k * minutes)
 

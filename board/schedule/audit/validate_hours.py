@@ -1,4 +1,4 @@
-"""Whether hands are where they can be: nobody twice at once, nobody out of hours, days and wishes kept.
+"""Whether hands are available: nobody in two places, nobody out of hours, days and wishes kept.
 
 Part of `validate`; derived from the plan alone. All moments are aware datetimes in UTC.
 """
@@ -53,7 +53,7 @@ def everybody_walks_to_the_table(plan: Plan, slots: Iterable[Slot]) -> Iterator[
 
 
 def out_of_hours(plan: Plan, task: Task, slot: Slot) -> Iterator[str]:
-    """A sentence for all about a slot that hours, days or wishes forbid; each may be told as given up."""
+    """A sentence for each break of hours, days or wishes by a slot; any of them may be given up."""
     zone = ZoneInfo(plan.zone)
     for part in slot.attended:
         if part.who in plan.hands and not _inside(part.start, part.end, _free(plan, part.who)):
@@ -96,7 +96,7 @@ def _hours(plan: Plan, who: str) -> list[Stretch]:
 
 
 def _out_shopping(plan: Plan, who: str) -> list[Stretch]:
-    """Trips to the shops are the host's, or where nobody is called so, the first one's."""
+    """The host does the shopping; if nobody is called host, the first person does."""
     if who != ("host" if "host" in plan.hands else next(iter(plan.hands))):
         return []
     zone = ZoneInfo(plan.zone)
@@ -147,7 +147,7 @@ def _without(whole: Stretch, gone: Stretch) -> list[Stretch]:
 def _day(day: Day, plan: Plan) -> Stretch:
     zone = ZoneInfo(plan.zone)
     date = day.on(plan.date)
-    _, end = stretch(date, Span(start=DAY_ENDS, end=DAY_ENDS), zone)  # from an hour to the same is a whole day
+    _, end = stretch(date, Span(start=DAY_ENDS, end=DAY_ENDS), zone)  # from an hour to the same hour: a whole day
     return instant(date, "00:00", zone), end
 
 

@@ -38,7 +38,7 @@ def _shelves_suffice(kitchen: Kitchen) -> Iterator[str]:
 
 
 def _more_than_there_is(kitchen: Kitchen, what: str, there_is: float, taking: list[Taking]) -> Iterator[str]:
-    """What is in use only ever grows when something begins, so it is counted then."""
+    """Use only grows when something starts, so counting at starts is enough."""
     for at in sorted({each.start for each in taking}):
         now = [each for each in taking if each.start <= at < each.end]
         in_use = sum(each.amount for each in now)

@@ -72,7 +72,7 @@ def _an_oven_has_time_to_change(kitchen: Kitchen) -> Iterator[str]:
 
 
 def _is_turned_with_the_food_inside(kitchen: Kitchen, earlier: Stay, later: Stay) -> bool:
-    """A kept result that its one follower takes up, or a step that follows at once and did: nothing leaves the oven."""
+    """Nothing leaves the oven: the later stay is a kept result's one successor, or follows a step at once."""
     if later.kept or earlier.end != later.start:
         return False
     followers = [link for link in kitchen.filled.links if link.first == earlier.id]
@@ -82,7 +82,7 @@ def _is_turned_with_the_food_inside(kitchen: Kitchen, earlier: Stay, later: Stay
 
 
 def _rested_between(kitchen: Kitchen, earlier: Stay, later: Stay) -> bool:
-    """The oven was switched off meanwhile, so it does not come from what the earlier had."""
+    """The oven was switched off in between, so it does not start from the earlier setting."""
     rests = [rest for rest in kitchen.rests if rest.oven == earlier.oven]
     return any(earlier.end <= rest.start and rest.end <= later.start for rest in rests)
 
@@ -111,7 +111,7 @@ def _comes_to_heat_from_its_rest(kitchen: Kitchen, last: Stay | Rest | None, sta
 
 
 def _results_are_kept_at_their_heat(kitchen: Kitchen) -> Iterator[str]:
-    """After a rest the oven needs its time for them too. What the rest itself made stays inside meanwhile."""
+    """After a rest, the oven must reheat in time for kept results too. The rest's own result may stay inside."""
     for stay in kitchen.stays:
         rest = _last_in_the_oven(kitchen, stay)
         if not stay.kept or not isinstance(rest, Rest) or rest.id == stay.id or stay.start < rest.end:
@@ -126,7 +126,7 @@ def _results_are_kept_at_their_heat(kitchen: Kitchen) -> Iterator[str]:
 
 
 def _last_in_the_oven(kitchen: Kitchen, stay: Stay) -> Stay | Rest | None:
-    """What was in the oven until now, or the last of what left it."""
+    """What is in the oven when the stay starts; if nothing, what left it last."""
     before: list[Stay | Rest] = [other for other, later in _pairs(kitchen) if later is stay and other.id != stay.id]
     before += [rest for rest in kitchen.rests if rest.oven == stay.oven and rest.start <= stay.start]
     return max(before, key=lambda other: (min(other.end, stay.start), other.start), default=None)
@@ -158,9 +158,9 @@ def _heats_in_time(kitchen: Kitchen, heating: Slot, last: Stay | Rest | None, st
 
 
 def _is_turned_in_time(kitchen: Kitchen, heating: Slot, last: Stay, stay: Stay) -> bool:
-    """From an oven that is still on.
+    """Whether an oven that is still on is turned in time.
 
-    Where one setting would have done for both, the dial may as well be turned as the last thing comes out.
+    If one setting would suit both stays, the dial may be turned just as the first comes out.
     """
     if heating.end < last.start:
         return False

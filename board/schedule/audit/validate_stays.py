@@ -17,7 +17,7 @@ from board.sheet.run_sheet import Slot
 
 @dataclass(frozen=True)
 class Taking:
-    """So much of something, for a while, by a step or by its result."""
+    """An amount of something in use by a step or its result, for an interval."""
 
     what: str
     amount: float
@@ -30,7 +30,7 @@ class Taking:
 class Stay:
     """A step, or its result kept warm, in an oven: the settings it accepts, the one it wants, the one it had.
 
-    `had` is the setting when it came out, as the sheet tells it; None for a result: no sheet tells it.
+    `had` is the sheet's setting when it came out; None for a kept result, since sheets do not give one.
     """
 
     id: str
@@ -53,7 +53,7 @@ class Stay:
 
     @property
     def stood_at(self) -> set[float]:
-        """The settings the oven may have stood at when it came out; for a result any it accepts."""
+        """Settings the oven may have had when it came out; for a kept result, any it accepts."""
         return {self.wants, *map(float, self.accepts)} if self.had is None else {self.wants, float(self.had)}
 
 
@@ -128,7 +128,7 @@ def _place_step(kitchen: Kitchen, each: Done) -> None:
 
 
 def _place_rest(kitchen: Kitchen, each: Done, done: dict[str, Done]) -> None:
-    """It follows at once, by the plan, the one step that was baked."""
+    """By the plan, a rest follows at once the one step that was baked."""
     slot, way = each.slot, each.way
     ovens = [use.what for use in slot.uses if use.off]
     if not way.where.off or not ovens:
@@ -152,7 +152,7 @@ def _place_rest(kitchen: Kitchen, each: Done, done: dict[str, Done]) -> None:
 
 
 def _place_result(kitchen: Kitchen, each: Done, starts: dict[str, datetime]) -> None:
-    """The result stands from the end of its step until the last of those that follow takes it up."""
+    """A result stands from the end of its step until its last successor starts."""
     slot, keeps = each.slot, each.way.keeps
     followers = [link.second for link in kitchen.filled.links if link.first == slot.id]
     until = max((starts[id_] for id_ in followers if id_ in starts), default=slot.end)

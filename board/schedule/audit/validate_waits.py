@@ -1,6 +1,6 @@
-"""Whether what a run sheet says of waits is true, and whether each give is exact by those waits.
+"""Whether the waits a run sheet states are true, and each slack exact by those waits.
 
-Part of `validate`; derived from the run sheet alone. Moments are aware datetimes in UTC, give is whole minutes.
+Part of `validate`; derived from the run sheet alone. Moments are aware datetimes in UTC, slack is whole minutes.
 """
 
 from collections.abc import Iterator
@@ -11,11 +11,11 @@ from board.base.words import day_and_clock
 from board.schedule.audit.validate_ways import after_minutes
 from board.sheet.run_sheet import Dependency, RunSheet, Slot
 
-NO_LIMIT_MINUTES = 10_000  # a slot without give may slip so far and nothing is the matter
+NO_LIMIT_MINUTES = 10_000  # a slot without slack can slip this far and no course is late
 
 
 def waits_and_give(sheet: RunSheet, zone: ZoneInfo) -> Iterator[str]:
-    """A sentence for each wait or give that is not so. What can slip is reckoned from the waits."""
+    """A sentence for each wrong wait or slack; slack is worked out from the waits."""
     false_waits = list(_waits_are_true(sheet, zone))
     yield from false_waits or _give_is_exact(sheet)
 
@@ -39,7 +39,7 @@ def _waits_are_true(sheet: RunSheet, zone: ZoneInfo) -> Iterator[str]:
 
 
 def _until(wait: Dependency, other: Slot, other_start: datetime) -> datetime:
-    """When a wait is over, if what is waited for starts then."""
+    """When a wait is over, if its predecessor starts then."""
     anchor = other_start if wait.anchor == "start" else other_start + (other.end - other.start)
     return after_minutes(anchor, wait.minutes)
 
@@ -57,14 +57,14 @@ def _give_is_exact(sheet: RunSheet) -> Iterator[str]:
 
 
 def _can_slip(sheet: RunSheet, slipped: Slot, minutes: int) -> bool:
-    """Nothing that the guests see moves when one slot slips and the rest move only as they must."""
+    """Whether nothing the guests see moves when one slot slips and the others move only as far as they must."""
     slots = sheet.by_id()
     starts = _pushed(sheet, slipped, minutes)
     for slot in sheet.slots:
         if slot.kind in ("serve", "arrive") and starts[slot.id] != slot.start:
             return False
         for wait in slot.waits:
-            # What is not ready as planned stays so, and is counted only when it is the one that slips.
+            # What was not ready as planned stays so; it counts only if it is the one that slips.
             other = slots[wait.after]
             counts = other is slipped or _until(wait, other, other.start) <= slot.start
             if wait.reason == "ready" and counts and _until(wait, other, starts[wait.after]) > slot.start:
@@ -73,7 +73,7 @@ def _can_slip(sheet: RunSheet, slipped: Slot, minutes: int) -> bool:
 
 
 def _pushed(sheet: RunSheet, slipped: Slot, minutes: int) -> dict[str, datetime]:
-    """When each slot starts if one slips so far; none earlier than planned, save the one that is moved."""
+    """Each slot's start if one slips that far; only the slipped one may start earlier than planned."""
     slots = sheet.by_id()
     starts: dict[str, datetime] = {}
     for slot in sheet.slots:

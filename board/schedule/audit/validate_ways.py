@@ -1,4 +1,4 @@
-"""Which way of a step a slot was planned by, if any: its length, lane, hands and uses must all be that way's.
+"""Which way of a step a slot was planned by, if any: its length, lane, hands and uses must all match that way.
 
 Part of `validate`; derived from the plan alone. Minutes are ints, moments are aware datetimes in UTC.
 """
@@ -33,7 +33,7 @@ def readings(kitchen: Kitchen, task: Task, slot: Slot, ways: list[FilledWay]) ->
 
 
 def _kept_in(kitchen: Kitchen, way: FilledWay, slot: Slot) -> list[str | None]:
-    """The oven it was in, else the first there is. What is in an oven for no time tells none, so any may be it."""
+    """The oven the step was in, else the first there is. A step of no minutes names no oven: any may be it."""
     if way.keeps is None or way.keeps.where.place != "oven" or way.keeps.where.heat is None:
         return [None]
     allowed = ovens_allowed(kitchen, way.keeps.where)
@@ -45,7 +45,7 @@ def _kept_in(kitchen: Kitchen, way: FilledWay, slot: Slot) -> list[str | None]:
 
 
 def fitting_ways(plan: Plan, task: Task, slot: Slot) -> tuple[list[FilledWay], str]:
-    """The ways the slot may have been planned by; when there are none, a sentence for what fits none."""
+    """The ways the slot may have been planned by; if none, also a sentence saying what fits none."""
     minutes = whole_minutes(slot.end - slot.start)
     tests: tuple[tuple[str, Callable[[FilledWay], bool]], ...] = (
         (f"takes {minutes} min, and no way of doing it does", lambda way: way.takes.likely == minutes),
@@ -106,7 +106,7 @@ def _hands_are_as_asked(way: FilledWay, slot: Slot) -> bool:
 
 def _uses_are_as_asked(kitchen: Kitchen, on: Station, slot: Slot) -> bool:
     if slot.start == slot.end:
-        return True  # nothing is taken for no time
+        return True  # no minutes use nothing
     baked = [use for use in slot.uses if use.celsius is not None]
     resting = [use for use in slot.uses if use.off]
     others = [use for use in slot.uses if use.celsius is None and not use.off]
@@ -121,7 +121,7 @@ def _uses_are_as_asked(kitchen: Kitchen, on: Station, slot: Slot) -> bool:
 
 
 def _oven_is_as_asked(kitchen: Kitchen, on: Station, slot: Slot, baked: list[Use]) -> bool:
-    """One oven from start to end, at settings the step accepts; a dial turned meanwhile cuts the stay."""
+    """One oven from start to end, at settings the step accepts; each turn of the dial starts a new use."""
     ovens = {use.what for use in baked}
     seams = [slot.start, *(use.end for use in baked)]
     if len(ovens) != 1 or not ovens <= set(ovens_allowed(kitchen, on)) or seams[-1] != slot.end:
@@ -189,5 +189,5 @@ def after_minutes(moment: datetime, minutes: int) -> datetime:
 
 
 def has_no_place(slot: Slot) -> bool:
-    """The sheet says that its result did without the place it should be kept in."""
+    """Whether the sheet says its result went without the place it should be kept in."""
     return slot.keeping is not None and slot.keeping.where == NO_PLACE

@@ -1,8 +1,8 @@
-"""Which steps fight over what, where something had to bend: the fewest that cannot all have what they need. Pure.
+"""Which steps fight over what, where a limit is broken: a smallest set that cannot all have what it needs. Pure.
 
-A use is a step's (or a kept result's) taking of one kind of thing. Uses are let go of, one half at a time, until
-those left are all needed to keep the limit from being met: the divide-and-conquer search of Junker, "QuickXplain:
-preferred explanations and relaxations for over-constrained problems", AAAI 2004.
+A taking is a step's (or a kept result's) use of one kind of thing. Takings are dropped, half of them at a time, until
+every one left is needed to break the limit: the divide-and-conquer search of Junker, "QuickXplain: preferred
+explanations and relaxations for over-constrained problems", AAAI 2004.
 """
 
 from collections.abc import Callable, Mapping, Sequence
@@ -20,7 +20,7 @@ HANDS, OVENS = "hands", "ovens"
 
 @dataclass(frozen=True, slots=True)
 class Taken:
-    """A job takes hands, oven or a resource (by its index); `kept`: its result does, while it stands."""
+    """A job's use of hands, of an oven or of a resource (by index); `kept`: its standing result's use."""
 
     job: int
     what: str | int
@@ -29,14 +29,14 @@ class Taken:
 
 @dataclass(frozen=True, slots=True)
 class Clash:
-    """These cannot all have what they need without `bend`. None of them: time alone makes it bend."""
+    """Takings that cannot all be met without `violation`. An empty `taken`: time alone forces it."""
 
     violation: Violation
     taken: tuple[Taken, ...]
 
 
 def clash_behind(problem: Problem, violation: Violation, amounts: Mapping[Violation, int], can: Can) -> Clash:
-    """The fewest takings (none of them can be spared) that make it bend, all else bending no further than it does."""
+    """A smallest set of takings that forces the violation while nothing else is violated more than in `amounts`."""
     everything = takings(problem)
 
     def clashes(kept: Sequence[Taken]) -> bool:
@@ -51,13 +51,13 @@ def clash_behind(problem: Problem, violation: Violation, amounts: Mapping[Violat
     one = next(([kind] for kind in kinds if clashes_over([kind])), None)
     fought_over = one or _fewest([], kinds, clashes_over, changed=False)
     among = [taken for taken in everything if taken.what in fought_over]
-    if not among or not clashes(among):  # no longer proved within the search's limit
+    if not among or not clashes(among):  # not proved within the search's limit this time
         return Clash(violation, ())
     return Clash(violation, tuple(sorted(_fewest([], among, clashes, changed=False), key=everything.index)))
 
 
 def is_behind(clash: Clash, problem: Problem, violation: Violation, amounts: Mapping[Violation, int], can: Can) -> bool:
-    """Whether the same takings make another thing bend too."""
+    """Whether the same takings force another violation too."""
     freed = set(takings(problem)) - set(clash.taken)
     return can(letting_go(problem, freed), violation, amounts) is False
 
@@ -74,8 +74,8 @@ def _fewest(given: list[T], among: list[T], clashes: Callable[[Sequence[T]], boo
 
 
 def takings(problem: Problem) -> list[Taken]:
-    """Everything anybody takes: ovens first, hands last, so that a clash is told by what can be touched; and the
-    longest first, so that few of them make a clash."""
+    """All takings: ovens first and hands last, so that a clash is told by what can be touched; the longest first, so
+    that few of them make a clash."""
     found: set[Taken] = set()
     for n, job in enumerate(problem.jobs):
         for way in job.ways:

@@ -1,4 +1,4 @@
-"""Clashes of a solution, found for what matters most and told in one plain sentence each. Pure but for `can`."""
+"""Clashes behind a solution's violations, the most important first, each in one plain sentence. Pure but for `can`."""
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from datetime import timedelta
@@ -11,12 +11,12 @@ from board.schedule.dependencies import end_of, hold_until, way_of
 from board.schedule.problem import LITRE, Demand, OvenUse, Problem, Way
 from board.schedule.solution import Solution
 
-MOST_SEARCHED, MOST_TRIED = 5, 15  # clashes looked for, and further things tried against those found
+MOST_SEARCHED, MOST_TRIED = 5, 15  # clashes searched for, and further violations tried against those found
 MOST_NAMED = 5  # steps of a clash that are named
 
 
 def clashes_of(problem: Problem, solution: Solution, can: Can) -> dict[Violation, Clash]:
-    """By what bends, the dearest first; what is left out was not looked into, since there is too much of it."""
+    """By violation, the dearest first; those left out were not examined, as there are too many."""
     bent = amounts(problem, solution)
     found: dict[Violation, Clash] = {}
     for violation in sorted(bent, key=lambda b: (b.level, -bent[b], b.index))[:MOST_TRIED]:

@@ -1,7 +1,7 @@
-"""What a host might change so that a clash goes away, from the clash alone. Nothing here is tried yet. Pure.
+"""What a host might change to remove a clash, judged by the clash alone. Nothing here is tried yet. Pure.
 
-Each proposal has a weight, in minutes a host would rather work than do it: a rough order for trying, common
-practice, no source. A family of proposals is the same change by more and more minutes; the least that helps is enough.
+A proposal's weight is the minutes a host would rather work than make the change: a rough order for trying, common
+practice, no source. A family of proposals is one change by more and more minutes; the least that helps is enough.
 """
 
 import math
@@ -106,7 +106,7 @@ class _Proposer:
         yield from self._without_a_dish()
 
     def _jobs(self) -> list[int]:
-        """The steps of the clash; where time alone makes it bend, the step or steps that bend."""
+        """The steps of the clash; if time alone forces the violation, the step or steps it is about."""
         if self.clash.taken:
             return list(dict.fromkeys(taken.job for taken in self.clash.taken))
         if self.violation.kind in ("out-of-hours", "no-place"):
@@ -160,7 +160,7 @@ class _Proposer:
         return keeps
 
     def _keep_it_elsewhere(self) -> Iterator[Proposal]:
-        """A hot result on a ring, or in an insulated box, for as long as it would have kept where it was."""
+        """A hot result on a ring or in an insulated box, for as long as it keeps where it was."""
         for taken in self.clash.taken:
             if not taken.kept or self._keeps(taken).where.place not in ("oven", "stovetop"):
                 continue
@@ -202,7 +202,7 @@ class _Proposer:
                 yield Proposal(words.way_tool(resource.name), (edit,), MORE, f"tool {resource.name}")
 
     def _earlier(self) -> Iterator[Proposal]:
-        """The hours of those who may do it begin sooner, on each day they have."""
+        """Those who may do it start earlier, on each day they have hours."""
         people = dict.fromkeys(h for job in self._jobs() for h in self.problem.jobs[job].hands)
         names = [self.problem.hands[h].name for h in people]
         for name in names[:2]:
@@ -216,7 +216,7 @@ class _Proposer:
                         yield Proposal(what, (EarlierHours(name, day, start),), weight, f"earlier {name} {day}")
 
     def _a_helper(self) -> Iterator[Proposal]:
-        """Somebody for the hours around the clash, on its day; how little of them is needed is found by trying."""
+        """A helper for the hours around the clash, on its day; trying shows how little of them is enough."""
         jobs = self._jobs()
         starts = [self.case.solution.starts[job] for job in jobs]
         ends = [s + way_of(self.problem, self.case.solution, j).minutes for s, j in zip(starts, jobs, strict=True)]
@@ -245,14 +245,14 @@ class _Proposer:
     def _without_a_dish(self) -> Iterator[Proposal]:
         dishes = dict.fromkeys((n.course, n.dish) for job in self._jobs() if (n := self.case.tasks[job].node).dish)
         for course, dish in dishes:
-            assert course is not None  # a dish stands in one
+            assert course is not None  # every dish is in a course
             assert dish is not None
             yield Proposal(words.way_buy(dish), (BuyDish(course, dish, BOUGHT),), BUY, f"buy {dish}")
             yield Proposal(words.way_drop(dish), (DropDish(course, dish),), DROP, f"drop {dish}")
 
 
 def _reaching(heat: Heat, other: Heat) -> Heat | None:
-    """The heat with its range just wide enough to meet the other's; None where that is asked too much."""
+    """The heat with its range just wide enough to overlap the other's; None if that asks too much."""
     if other.high < heat.low and heat.low - other.high <= WIDEST:
         return heat.model_copy(update={"low": float(math.floor(other.high)), "range_given": True})
     if other.low > heat.high and other.low - heat.high <= WIDEST:

@@ -1,4 +1,4 @@
-"""What may bend in a timetable, one by one: a course late, something kept too long, work out of hours. Pure."""
+"""Soft limits a timetable may break, one by one: a course late, something kept too long, work out of hours. Pure."""
 
 from dataclasses import dataclass
 from typing import Literal
@@ -10,7 +10,7 @@ from board.schedule.windows import allowed_starts
 
 Kind = Literal["out-of-hours", "not-at-once", "late", "not-ready", "waits", "past-limit", "no-place"]
 
-LEVEL: dict[Kind, int] = {  # lower ones are dearer, as the aims are ordered
+LEVEL: dict[Kind, int] = {  # a lower level is dearer, in the order of the aims
     "out-of-hours": 0,
     "not-at-once": 0,
     "late": 1,
@@ -23,7 +23,7 @@ LEVEL: dict[Kind, int] = {  # lower ones are dearer, as the aims are ordered
 
 @dataclass(frozen=True, slots=True)
 class Violation:
-    """One thing that bends. `index` is of a job (out-of-hours, no-place), a serving (late) or an order (the rest)."""
+    """One broken limit. `index` is of a job (out-of-hours, no-place), a serving (late) or an order (the rest)."""
 
     kind: Kind
     index: int
@@ -34,7 +34,7 @@ class Violation:
 
 
 def amounts(problem: Problem, solution: Solution) -> dict[Violation, int]:
-    """How far each thing bends in a solution, in minutes (hours and places: 1); what does not bend is left out."""
+    """By how much each limit is broken, in minutes (hours and places: 1); limits kept are left out."""
     found: dict[Violation, int] = {}
     for n, job in enumerate(problem.jobs):
         way, who, start = way_of(problem, solution, n), solution.who[n], solution.starts[n]

@@ -1,6 +1,6 @@
-"""Ways out of a clash: a change to the plan is made, worked out again, and only offered when it truly helps. Pure.
+"""Ways out of a clash: a change to the plan is made, solved again, and offered only if it helps. Pure.
 
-What is tried comes from `proposals`; the solver, and what tells a plan that may not be cooked, are handed in.
+`proposals` says what is tried; the solver, and the check that a plan may be cooked, are passed in.
 """
 
 from collections.abc import Callable, Iterator
@@ -27,8 +27,8 @@ _Changed = tuple[str, PlanFile, Problem]
 
 @dataclass(frozen=True)
 class Means:
-    """What the search is handed: a solver (with the aims wanted), a quick test whether nothing need bend, whether a
-    plan may be cooked at all, and where to say what is being tried."""
+    """What the search is given: a solver (with the aims wanted), a quick test whether all limits can be kept, a check
+    that a plan may be cooked at all, and where to report what is being tried."""
 
     solve: Callable[[Problem, tuple[str, ...]], Solution]
     can_be_whole: Callable[[Problem], bool | None]
@@ -73,10 +73,10 @@ class _Search:
         self.costs = _costs(case.solution)
         self.zone = ZoneInfo(sheet.zone)
         self.proposals = proposals(case)
-        self.helped: set[str] = set()  # families of which enough is known
+        self.helped: set[str] = set()  # families that need no more trying
 
     def whole(self, found: list[WayOut], wanted: int) -> None:
-        """Adds what leaves nothing given up, the lightest proposals first."""
+        """Adds changes that leave nothing given up, the lightest proposals first."""
         for proposal in self.proposals[:MOST_TRIED]:
             if proposal.family in self.helped:
                 continue
@@ -118,7 +118,7 @@ class _Search:
         )
 
     def _with_less_of(self, proposal: Proposal, edit: AddHelper, changed: _Changed) -> tuple[Proposal, _Changed]:
-        """The helper only for the stretch in which as little of them as will do is needed."""
+        """Limits the helper to hours that cover the least work of theirs that still helps."""
         problem = replace(changed[2], spared=len(changed[2].hands) - 1)
         solution = self.means.solve(problem, SPARED)
         spans = [
@@ -147,7 +147,7 @@ class _Search:
         return text, file, problem_of(file.plan, file.filled)
 
     def _price(self, sheet: RunSheet, more: int) -> str:
-        """What else changes for the host: courses later or earlier, more or less away from the guests, what remains."""
+        """What else changes for the host: courses later or earlier, time away from guests, what is still given up."""
         pieces = list(self._moved(sheet))
         if more:
             pieces.append(words.price_away(more))

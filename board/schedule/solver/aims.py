@@ -1,7 +1,7 @@
-"""What is wanted, in strict order: hours kept, courses on time, nothing kept too long, hot food fresh,
-the host with the guests, a light day.
+"""The aims, in strict order: hours kept, courses on time, nothing kept too long, hot food fresh, the host with the
+guests, a light day.
 
-Each aim is a sum to bring as low as it goes. Lateness and keeping bend here, so there is always a solution.
+Each aim is a sum to minimise. Lateness and keeping are soft, so there is always a solution.
 """
 
 from ortools.sat.python.cp_model import IntVar, LinearExpr, LinearExprT
@@ -10,10 +10,10 @@ from board.schedule.conflicts.violations import Kind, Violation
 from board.schedule.solver.comfort import Ease
 from board.schedule.solver.variables import JobVars, Variables
 
-# What bends at what price: ours.
-NOT_AT_ONCE = 10  # a minute between what should follow at once costs so many out of hours
-NO_PLACE = 30  # a result without the place it should be kept in costs so many minutes past its limit
-BEYOND_SLIP = 4  # a minute beyond what the host allows a course counts so many more
+# Prices of broken soft limits: ours.
+NOT_AT_ONCE = 10  # each minute between steps that should follow at once costs this many out of hours
+NO_PLACE = 30  # a result without its place costs this many minutes past its limit
+BEYOND_SLIP = 4  # each minute beyond the slip the host allows costs this many more
 
 
 class Aims:
@@ -25,7 +25,7 @@ class Aims:
         self.problem = variables.problem
         self.violations: dict[
             Violation, LinearExprT
-        ] = {}  # how far each thing bends, in minutes; 0 or 1 for a place or hours
+        ] = {}  # by how much each limit is broken, in minutes; 0 or 1 for a place or hours
         self.hours = self._out_of_hours()
         self.courses = self._lateness()
         self.keeps, self.freshness = self._waiting()
@@ -46,7 +46,7 @@ class Aims:
         }
 
     def _above(self, amount: LinearExprT, name: str) -> IntVar:
-        """A variable at least `amount` and at least 0; minimised, it is the amount above zero."""
+        """A variable at least `amount` and at least 0; minimised, it is the positive part."""
         over = self.model.new_int_var(0, self.problem.horizon, name)
         self.model.add(over >= amount)
         return over
@@ -57,7 +57,7 @@ class Aims:
         return over
 
     def _out_of_hours(self) -> LinearExprT:
-        """Minutes of work outside hours; and what should follow at once but does not, since both should never be."""
+        """Minutes of work out of hours, and between steps that should follow at once: neither should happen."""
         terms: list[LinearExprT] = [j.over * j.over_cost for j in self.v.jobs]
         self.violations.update({Violation("out-of-hours", n): j.over for n, j in enumerate(self.v.jobs)})
         for n, order in enumerate(self.problem.orders):
@@ -106,12 +106,12 @@ class Aims:
         return [past, NO_PLACE * (1 - first.kept)]
 
     def prompt(self) -> LinearExprT:
-        """Among equals: what nothing at the table waits for, such as clearing, is done at once."""
+        """Among equals: work that nothing at the table waits for, such as clearing, is done at once."""
         follows = {order.first for order in self.problem.orders}
         return LinearExpr.sum([j.start for n, j in enumerate(self.v.jobs) if j.job.early or n not in follows])
 
     def touch(self) -> LinearExprT:
-        """Among equals: things wait about as long as is comfortable, neither rushed nor stale."""
+        """Among equals: results wait about as long as is comfortable, neither rushed nor stale."""
         terms: list[LinearExprT] = []
         for order in self.problem.orders:
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
@@ -128,7 +128,7 @@ class Aims:
 
 
 def comfortable_wait(job: JobVars) -> int:
-    """Minutes a result may stand without anyone minding: a quarter of what it keeps, at most a quarter of an hour."""
+    """Minutes a result may stand unnoticed: a quarter of its shelf life, at most a quarter of an hour."""
     limit = job.job.ways[0].hold.limit if job.job.ways[0].hold else 60
     if job.job.best_within is not None:
         limit = min(limit or 60, job.job.best_within * 2)

@@ -1,4 +1,4 @@
-"""The host's ease, as sums to bring low: minutes away from the guests, the busiest half hour, give that is missing."""
+"""The host's comfort, as sums to minimise: minutes away from guests, the busiest half hour, missing slack."""
 
 from collections.abc import Iterator
 

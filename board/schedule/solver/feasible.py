@@ -1,4 +1,4 @@
-"""Whether a problem has a solution in which something does not bend, and nothing dearer bends further than it did."""
+"""Whether a problem has a solution without a given violation, while nothing dearer gets worse."""
 
 from collections.abc import Callable, Mapping
 
@@ -11,18 +11,18 @@ from board.schedule.solver.aims import Aims
 from board.schedule.solver.limits import Limits
 from board.schedule.solver.variables import Variables
 
-STEADY = 2.0  # the solver's own steady units of work; far more than it usually needs
+STEADY = 2.0  # the solver's deterministic units of work; far more than it usually needs
 
 
 def can_be_whole(problem: Problem) -> bool | None:
-    """Whether nothing needs to bend at all; None where the search was too long."""
+    """Whether all limits can be kept; None if the search took too long."""
     return _solved(problem, lambda _: 0)
 
 
 def can(problem: Problem, violation: Violation, amounts: Mapping[Violation, int]) -> bool | None:
-    """True or False where that is proved, None where the search was too long.
+    """Whether the violation can be avoided: True or False if proved, None if the search took too long.
 
-    `amounts` is how far things bend now; what is as dear as `bend` or dearer may bend no further, the rest freely.
+    `amounts` is by how much limits are broken now. Those as dear as `violation` or dearer may get no worse.
     """
 
     def at_most(other: Violation) -> int | None:

@@ -1,6 +1,6 @@
-"""What is physical and never bends: order, one pair of hands at a time, rings, tools, room, ovens.
+"""Hard constraints, set by physics: order, one pair of hands at a time, rings, tools, room, ovens.
 
-One family of limits is one method, and its name is the sentence it enforces.
+Each family of constraints is one method, named by the sentence it enforces.
 """
 
 from collections.abc import Sequence
@@ -71,7 +71,7 @@ class Limits:
                 self._nobody_is_in_the_kitchen_and_on_the_way(apart[hand])
 
     def _nobody_is_in_the_kitchen_and_on_the_way(self, parts: list[tuple[IntervalVar, bool]]) -> None:
-        """Walks at the table's end may overlap one another, since one may stay there; work in the kitchen with none."""
+        """Walks to the table may overlap one another, since one may stay there, but never work in the kitchen."""
         front = max(1, sum(is_front for _, is_front in parts))
         demands = [1 if is_front else front for _, is_front in parts]
         self.model.add_cumulative([interval for interval, _ in parts], demands, front)
@@ -170,11 +170,11 @@ class Limits:
                 self.model.add(second.start == first.end).only_enforce_if(rests)
 
     def _takes_over(self, kept: Spell, step: Spell) -> bool:
-        """A kept result whose one follower takes it out of the oven: the dial is turned for it then."""
+        """Whether the one successor takes a kept result out of the oven: the dial is then turned for it."""
         return kept.is_hold and not step.is_hold and self.followers.get(kept.job) == [step.job]
 
     def _one_before_the_other(self, one: Spell, other: Spell) -> list[LiteralT]:
-        """No condition, but for a step that follows at once: there the dial is turned with the food inside."""
+        """No condition, except for a step that follows at once: the dial is turned with its food inside."""
         if one.is_hold or other.is_hold:
             return []
         if not any(o.first == one.job and o.second == other.job and o.most == o.least for o in self.problem.orders):
@@ -185,8 +185,8 @@ class Limits:
 
 
 def _bakes_for(before: Way, rest: Way) -> bool:
-    """Whether the rest can be of what is baked so: in the same oven, at the setting its heat was reckoned from."""
+    """Whether the rest can follow this bake: same oven, and the setting its heat was worked out from."""
     if before.oven is None:
-        return before.lane == "oven"  # its oven is let go of
+        return before.lane == "oven"  # its oven was freed for a clash
     assert rest.oven is not None
     return (before.oven.oven, before.oven.want) == (rest.oven.oven, rest.oven.baked_at) and not before.oven.off

@@ -1,7 +1,7 @@
-"""Problem → Solution with OR-Tools CP-SAT: one worker, a fixed seed, so the same problem has the same solution.
+"""Problem → Solution with OR-Tools CP-SAT. One worker and a fixed seed: the same problem has the same solution.
 
-Aims are solved in order and each is fixed before the next. First it is tried whether every costly aim can be nought
-at once, since for a sound plan it can, and nought needs no further proof.
+Aims are solved in order, each fixed before the next. First it tries for zero in all costly aims at once: a sound plan
+reaches it, and zero needs no further proof.
 """
 
 import math
@@ -20,19 +20,19 @@ from board.schedule.solver.limits import Limits
 from board.schedule.solver.variables import Variables
 
 SEED = 1
-STEADY = 8.0  # the solver's own steady units of work for one costly aim; the same on every machine
-STEADY_FOR_THE_REST = 1.0  # and for one of the others, which a sound plan proves with a tenth of it
-TOUCH = 0.06  # and for each finishing touch
+STEADY = 8.0  # the solver's deterministic units of work for a costly aim; the same on every machine
+STEADY_FOR_THE_REST = 1.0  # for each other aim, which a sound plan proves with a tenth of it
+TOUCH = 0.06  # for each finishing touch
 LIMIT_SECONDS = 60.0
 
 
 class NoAnswer(Exception):
-    """The time was up, or the search stopped, before any solution was found; not a bug, but rare."""
+    """Time ran out, or the search was stopped, before any solution was found; not a bug, but rare."""
 
 
 @dataclass(frozen=True, slots=True)
 class Progress:
-    """How far the search is: the aim it is at, the best value so far and what is proved it cannot go below."""
+    """How far the search is: the current aim, its best value so far and its proved lower bound."""
 
     aim: str
     value: int
@@ -52,8 +52,8 @@ def solve(
 ) -> Solution:
     """The best solution found, aim by aim. A KeyboardInterrupt ends the search with the best so far. Raises NoAnswer.
 
-    `steady` bounds each costly aim in the solver's own units, the same on every machine; `limit_seconds` all of it.
-    `near` are starts, one a job, that a solution is likely to lie near to.
+    `steady` bounds each costly aim in the solver's own units, the same on every machine; `limit_seconds` bounds the
+    whole. `near`: likely starts, one per job, from which the search begins.
     """
     return _Search(problem, limit_seconds, aims, watch, steady, near).run()
 
@@ -117,7 +117,7 @@ class _Search:
         return replace(self.best, aims=tuple(self.results), seconds=time.perf_counter() - self.began)
 
     def _all_nought(self, first: list[str]) -> bool:
-        """Whether the costly aims can all be nought; if so the first of the rest is solved along with it."""
+        """Whether the costly aims can all be zero; if so, the first of the others is solved with them."""
         for aim in COSTLY:
             if aim in self.wanted:
                 self.model.add(self.sums[aim] == 0)
@@ -133,7 +133,7 @@ class _Search:
         return True
 
     def _level(self, aim: str) -> None:
-        """Brings one aim as low as it goes, and fixes it there."""
+        """Minimises one aim and fixes it."""
         if self._may_go_on() or self.best is None:
             self.model.minimize(self.sums[aim])
             status, solver = self._solve(self.steady if aim in COSTLY else STEADY_FOR_THE_REST, aim)
@@ -152,7 +152,7 @@ class _Search:
         self.model.add(self.sums[aim] <= value)
 
     def _touch(self) -> None:
-        """Chooses among equals, as well as it can in a short while; nothing is claimed of it."""
+        """Chooses among equals as well as a short search can; nothing is claimed of it."""
         for name, expression in (("prompt", self.aims.prompt()), ("touch", self.aims.touch())):
             self.model.minimize(expression)
             status, solver = self._solve(TOUCH, name)
@@ -167,7 +167,7 @@ class _Search:
         return self.limit - (time.perf_counter() - self.began)
 
     def _solve(self, steady: float, aim: str) -> tuple[cp_model.CpSolverStatus, CpSolver]:
-        """In a thread of its own, so that an interrupt from the keyboard is heard while it searches."""
+        """Solves in a thread, so that a keyboard interrupt is heard during the search."""
         solver = CpSolver()
         solver.parameters.num_workers = 1
         solver.parameters.random_seed = SEED
@@ -194,7 +194,7 @@ class _Search:
         return (found[0] if found else cp_model.UNKNOWN), solver
 
     def _keep(self, solver: CpSolver) -> None:
-        """Remembers the solution, and starts the next level from it."""
+        """Keeps the solution as a hint for the next level."""
         self.last = solver
         self.model.clear_hints()  # type: ignore[no-untyped-call]  # ortools leaves it untyped
         for index in range(len(self.model.proto.variables)):

@@ -19,12 +19,12 @@ class JobVars:
     who: dict[int, LiteralT]  # empty when the job needs nobody
     over: LiteralT
     over_cost: int
-    kept: LiteralT  # false: its result gives up the place it should be kept in
+    kept: LiteralT  # false: its result goes without the place it should be kept in
 
 
 @dataclass
 class Spell:
-    """A stretch on the clock that takes something, present when `literal` holds."""
+    """An interval that uses something, present if `literal` is true."""
 
     job: int
     start: LinearExprT
