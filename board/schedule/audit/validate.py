@@ -160,7 +160,7 @@ def _clock(plan_file: PlanFile, at: datetime) -> str:
 
 # --- what hangs on the ways chosen, and what must be told ---------------------------------------------------
 def _snags_of_the_best_reading(plan_file: PlanFile, sheet: RunSheet) -> list[str]:
-    """A sheet does not name the way chosen; where a slot fits several, any combination that holds will do."""
+    """The way a sheet names is not believed; where a slot fits several, any combination that holds will do."""
     slots, kitchen = sheet.by_id(), plan_file.plan.kitchen
     fitting = [
         (task, slots[id_], *fitting_ways(plan_file.plan, task, slots[id_]))
