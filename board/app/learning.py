@@ -13,6 +13,7 @@ from board.base import words
 from board.base.clock import WallClock
 from board.base.errors import Trouble
 from board.base.plain import one_line
+from board.checks.plan.every import check
 from board.files.cook_book import BookTrouble, book_file, read_book_file, rewrite
 from board.files.paths import logs_folder
 from board.files.plans import plan_in, read_text, write_plan
@@ -127,7 +128,7 @@ def take(learning: Learning, taken: Chosen) -> tuple[list[str], Path]:
     history = history_lines(date, taken.lessons, learning.found, taken.notes)
     text, file = changed(learning, taken.lessons, taken.notes, history)
     try:
-        refuse_stopped(file)
+        refuse_stopped(check(file))
     except Trouble as trouble:
         raise Trouble(words.lessons_stop(str(trouble)), trouble.code) from None
     return _rewritten(learning.path, learning.text, text, date)

@@ -2,7 +2,6 @@
 
 import argparse
 import json
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 from board.app.terminal import tell, working
@@ -10,8 +9,8 @@ from board.base import words
 from board.base.exits import ExitCode
 
 if TYPE_CHECKING:
+    from board.checks.sheet.assessed import Assessed
     from board.plan.load import PlanFile
-    from board.plan.snag import Snag
     from board.sheet.run_sheet import RunSheet
 
 
@@ -20,26 +19,23 @@ def check(arguments: argparse.Namespace) -> int:
     from board.output.check import print_check
     from board.plan.snag import Weight
 
-    plan = read_plan_file(arguments.plan)
-    snags, sheet = assessed(plan, arguments.plan, arguments.limit)
-    print_check(plan, snags, sheet)
-    stopped = any(snag.weight is Weight.STOP for snag in snags)
+    found = assessed(read_plan_file(arguments.plan), arguments.limit)
+    print_check(found)
+    stopped = any(snag.weight is Weight.STOP for snag in found.snags)
     return ExitCode.STOP if stopped else ExitCode.DONE
 
 
-def assessed(plan: "PlanFile", path: Path, limit: float | None = None) -> "tuple[list[Snag], RunSheet | None]":
-    """What there is to mend, heaviest first; and the timetable, where nothing stops it."""
-    from board.app.timetables import sheet_of
-    from board.checks.plan.every import check, stops
-    from board.checks.sheet.every import safety_check
-    from board.plan.snag import in_order
+def assessed(plan: "PlanFile", limit: float | None = None) -> "Assessed":
+    """The plan with what there is to mend, heaviest first; and with its timetable, where nothing stops it."""
+    from board.app.timetables import with_timetable
+    from board.checks.plan.every import stops
+    from board.checks.sheet.assessed import of_plan
 
-    snags = check(plan)
-    if stops(plan):
-        return snags, None
+    found = of_plan(plan)
+    if stops(found.snags):
+        return found
     with working():
-        sheet = sheet_of(path, plan=plan, limit=limit)
-    return in_order([*snags, *safety_check(plan, sheet)]), sheet
+        return with_timetable(found, limit=limit)
 
 
 def sheet(arguments: argparse.Namespace) -> int:

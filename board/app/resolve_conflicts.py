@@ -3,6 +3,7 @@
 import difflib
 from dataclasses import dataclass
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from board.app.timetables import Telling, refuse_stopped
 from board.base import words
@@ -11,6 +12,9 @@ from board.files.paths import cache
 from board.files.plans import plan_in, read_text, write_plan
 from board.schedule.conflicts.ways_out import WayOut
 from board.sheet.run_sheet import RunSheet
+
+if TYPE_CHECKING:
+    from board.plan.load import PlanFile
 
 TRIED_SECONDS = 6.0  # for one proposal
 
@@ -26,8 +30,8 @@ class Mending:
 
 def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
     """The plan worked out anew and, where it gives something up, up to `number` ways out. Raises Trouble."""
-    from board.checks.plan.every import endangers, stops
-    from board.checks.sheet.every import with_warnings
+    from board.checks.plan.every import check, endangers, stops
+    from board.checks.sheet.assessed import of_plan, with_sheet
     from board.schedule.conflicts.explain import clashes_of
     from board.schedule.conflicts.proposals import Case
     from board.schedule.conflicts.ways_out import Means, ways_out
@@ -40,7 +44,8 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
 
     text = read_text(path)
     file = plan_in(text, path)
-    refuse_stopped(file)
+    assessed = of_plan(file)
+    refuse_stopped(assessed.snags)
     problem = problem_of(file.plan, file.filled)
     with Telling() as telling:
         try:
@@ -48,7 +53,7 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
         except NoAnswer:
             raise Trouble(words.NO_ANSWER) from None
     clashes = clashes_of(problem, solution, can)
-    sheet = with_warnings(file, to_run_sheet(file, problem, solution, clashes))
+    sheet = with_sheet(assessed, to_run_sheet(file, problem, solution, clashes)).the_sheet
     if sheet.proved:
         cache().put(sheet)
     if not sheet.given_up:
@@ -57,11 +62,13 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
     def solved(asked: Problem, aims: tuple[str, ...]) -> Solution:
         return solve(asked, TRIED_SECONDS, aims)
 
+    def sound(changed: "PlanFile") -> bool:
+        snags = check(changed)
+        return not stops(snags) and not endangers(assessed.snags, snags)
+
     case = Case(file, problem, solution, clashes)
     with Telling() as telling:
-        means = Means(
-            solved, can_be_whole, lambda changed: not stops(changed) and not endangers(file, changed), telling.trying
-        )
+        means = Means(solved, can_be_whole, sound, telling.trying)
         ways = ways_out(text, case, sheet, number, means)
     return Mending(text, sheet, ways)
 
@@ -69,13 +76,13 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
 def take(path: Path, mending: Mending, number: int) -> list[str]:
     """Writes the way out of that number into the plan; the lines that changed, as a host would mark them.
     Raises Trouble."""
-    from board.checks.sheet.every import with_warnings
+    from board.checks.sheet.assessed import of_plan, with_sheet
 
     if not 1 <= number <= len(mending.ways):
         raise Trouble(words.no_such_way(number, len(mending.ways)))
     way = mending.ways[number - 1]
     write_plan(path, mending.text, way.text)
     if way.sheet.proved:
-        cache().put(with_warnings(plan_in(way.text, path), way.sheet))
+        cache().put(with_sheet(of_plan(plan_in(way.text, path)), way.sheet).the_sheet)
     lines = difflib.unified_diff(mending.text.splitlines(), way.text.splitlines(), lineterm="", n=0)
     return [line for line in lines if line[:1] in "+-" and line[:3] not in ("+++", "---")]

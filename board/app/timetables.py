@@ -14,9 +14,11 @@ from board.files.plans import read_plan_file, read_text
 from board.sheet.run_sheet import RunSheet
 
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Iterable
 
+    from board.checks.sheet.assessed import Assessed
     from board.plan.load import PlanFile
+    from board.plan.snag import Snag
     from board.schedule.solver.solve import Progress
 
 
@@ -27,37 +29,47 @@ def sheet_of(
 
     A sheet that is not proved, for want of the time it was given, is not kept.
     """
-    store = cache()
     digest = plan.digest if plan is not None else digest_of(read_text(path))
-    if not fresh and (sheet := store.get(digest)) is not None:
+    if not fresh and (sheet := cache().get(digest)) is not None:
         return sheet
-    sheet = _work_out(plan if plan is not None else read_plan_file(path), limit)
-    if sheet.proved or limit is None:
-        store.put(sheet)
-    return sheet
+
+    from board.checks.sheet.assessed import of_plan
+
+    assessed = of_plan(plan if plan is not None else read_plan_file(path))
+    refuse_stopped(assessed.snags)
+    return with_timetable(assessed, fresh=True, limit=limit).the_sheet
 
 
-def refuse_stopped(plan: "PlanFile") -> None:
-    """Raises Trouble for a plan with snags that must be mended first."""
+def with_timetable(plan: "Assessed", *, fresh: bool = False, limit: float | None = None) -> "Assessed":
+    """A plan that nothing stops, with its timetable: the kept one unless `fresh`, or one worked out now, which is then
+    kept. Raises Trouble."""
+    from board.checks.sheet.assessed import with_sheet
+
+    if not fresh and (sheet := cache().get(plan.file.digest)) is not None:
+        return with_sheet(plan, sheet)
+    assessed = with_sheet(plan, _work_out(plan.file, limit))
+    if assessed.the_sheet.proved or limit is None:
+        cache().put(assessed.the_sheet)
+    return assessed
+
+
+def refuse_stopped(snags: "Iterable[Snag]") -> None:
+    """Raises Trouble where a plan has snags that must be mended first."""
     from board.checks.plan.every import stops
 
-    if found := stops(plan):
+    if found := stops(snags):
         raise Trouble("\n".join([*(snag.render() for snag in found), words.MORE_MAY_SHOW]), code=2)
 
 
 def _work_out(plan: "PlanFile", limit: float | None) -> RunSheet:
-    """Checks and solves, telling how far it is where somebody watches."""
-    from board.checks.sheet.every import with_warnings
+    """Solves, telling how far it is where somebody watches."""
     from board.schedule.solver.feasible import can
     from board.schedule.solver.solve import LIMIT_SECONDS, NoAnswer, solve
     from board.schedule.to_run_sheet import make_sheet
 
-    refuse_stopped(plan)
-
     with Telling() as telling:
         try:
-            sheet = make_sheet(plan, lambda q: solve(q, limit or LIMIT_SECONDS, watch=telling.progress), can)
-            return with_warnings(plan, sheet)
+            return make_sheet(plan, lambda q: solve(q, limit or LIMIT_SECONDS, watch=telling.progress), can)
         except NoAnswer:
             raise Trouble(words.NO_ANSWER) from None
 

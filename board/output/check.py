@@ -5,11 +5,9 @@ from rich.console import Console
 from board.base import words
 from board.base.plain import one_line, plain
 from board.base.wrap import wrapped
-from board.checks.plan.cautions import cautions
+from board.checks.sheet.assessed import Assessed
 from board.output.tables import console
-from board.plan.load import PlanFile
-from board.plan.snag import Snag, Weight
-from board.sheet.run_sheet import RunSheet
+from board.plan.snag import Weight
 
 HEADINGS = (
     (Weight.STOP, False, words.STOP),
@@ -19,17 +17,18 @@ HEADINGS = (
 )
 
 
-def print_check(plan_file: PlanFile, snags: list[Snag], sheet: RunSheet | None, out: Console | None = None) -> None:
+def print_check(plan: Assessed, out: Console | None = None) -> None:
     """To stdout, unless told where; foreign text safe."""
+    file, sheet = plan.file, plan.sheet
     out = out or console()
 
     def say(text: str = "", style: str = "") -> None:
         shown = wrapped(plain(text), out.width) if out.is_terminal else plain(text)
         out.print(shown, style=style or None, soft_wrap=True)
 
-    say(words.check_title(plan_file.plan.event, plan_file.plan.guest_count, len(plan_file.filled.tasks)), "bold")
+    say(words.check_title(file.plan.event, file.plan.guest_count, len(file.filled.tasks)), "bold")
     for weight, safety, heading in HEADINGS:
-        found = [snag for snag in snags if snag.weight is weight and safety in (snag.safety, None)]
+        found = [snag for snag in plan.snags if snag.weight is weight and safety in (snag.safety, None)]
         if found:
             say()
             say(heading, "bold")
@@ -45,15 +44,15 @@ def print_check(plan_file: PlanFile, snags: list[Snag], sheet: RunSheet | None, 
             say(f"  {each.what}: {each.why}")
         if not sheet.proved:
             say(f"  {words.sheet_state(sheet.proved, sheet.gap)}")
-    if plan_file.filled.assumed:
+    if file.filled.assumed:
         say()
         say(words.CHECK_ASSUMED, "bold")
-        for line in plan_file.filled.assumed:
+        for line in file.filled.assumed:
             say(f"  {line}")
-    if mind := cautions(plan_file):
+    if plan.cautions:
         say()
         say(words.CAUTIONS_TITLE, "bold")
-        for danger in mind:
+        for danger in plan.cautions:
             say(f"  {words.caution(danger.topic, tuple(one_line(about, 60) for about in danger.about))}")
     say()
     say(words.CAUTION)

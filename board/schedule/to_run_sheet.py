@@ -176,6 +176,7 @@ class _Writer:
             cooling=cooling_of(self.file.plan, task, chosen),
             raw=raw_in(self.file.plan, task),
             noted=self._noted(task),
+            plan_way=way.number,
         )
 
     def _noted(self, task: Task) -> tuple[str, ...]:

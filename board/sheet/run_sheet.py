@@ -124,7 +124,7 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
     call_at_end: str | None = None
     lasts: Lasts | None = None
     with_guests: bool = False
-    way: int = 0  # which of the question's ways was chosen
+    way: int = 0  # which of the problem's ways was chosen
     cooks: str | None = None
     hold_minutes: float = 0.0
     exposed: bool = False
@@ -132,6 +132,7 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
     cooling: Cooling | None = None
     raw: str | None = None
     noted: tuple[str, ...] = ()
+    plan_way: int | None = None  # the same among the ways of the plan; None: no task of it, or a sheet of before
 
     @property
     def whole(self) -> bool:

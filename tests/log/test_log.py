@@ -35,7 +35,7 @@ from board.log.read import NoLog, read_log
 from board.log.record import from_line, to_line
 from board.log.write import LogInUse, RunLog
 from board.session.session import open_evening
-from board.sheet.run_sheet import RunSheet
+from board.sheet.run_sheet import RunSheet, restore, store
 from tests.conftest import at
 
 MOMENT = datetime.fromisoformat("2026-11-28T18:42:07.123456+00:00")
@@ -69,6 +69,14 @@ def test_a_warning_of_a_clock_from_before_raw_food_had_one_is_of_what_is_eaten()
 
     assert isinstance(event, ClockWarned)
     assert event.cooking is None
+
+
+def test_a_sheet_from_before_slots_named_their_way_in_the_plan_is_read_as_ever(little: RunSheet) -> None:
+    now = store(little)
+    before = now.replace(b',"plan_way":null', b"")
+
+    assert before.count(b"plan_way") == 0 < now.count(b"plan_way")
+    assert restore(before) == little
 
 
 def test_every_kind_of_event_comes_back_as_it_was(little: RunSheet) -> None:

@@ -9,8 +9,9 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
+from board.checks.sheet.assessed import of_plan, with_sheet
 from board.checks.sheet.clocks import dish_clocks
-from board.checks.sheet.every import safety_check, with_warnings
+from board.checks.sheet.every import safety_check
 from board.plan.load import PlanFile
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
@@ -135,6 +136,6 @@ def test_the_snags_are_those_the_clocks_call_for(evening: tuple[PlanFile, RunShe
 
 
 def test_the_sheet_carries_what_must_be_mended(evening: tuple[PlanFile, RunSheet]) -> None:
-    sheet = with_warnings(*evening)
+    sheet = with_sheet(of_plan(evening[0]), evening[1]).the_sheet
 
     assert [line[:20] for line in sheet.stops] == ["food 10: Egg toasts:"]

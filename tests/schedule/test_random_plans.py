@@ -4,8 +4,10 @@ import pytest
 
 from board.plan.load import PlanFile, read_plan
 from board.schedule.audit.validate import validate
+from board.schedule.audit.validate_ways import fitting_ways
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
+from board.sheet.run_sheet import RunSheet, Slot
 from tests.schedule.random_plans import plan_text
 
 MANY = range(16, 40)
@@ -19,3 +21,16 @@ def test_every_random_plan_has_a_sheet_that_holds(seed: int) -> None:
     sheet = make_sheet(plan, lambda problem: solve(problem, limit_seconds=6))
 
     assert validate(plan, sheet) == []
+    assert ways_told_amiss(plan, sheet) == []
+
+
+def ways_told_amiss(plan: PlanFile, sheet: RunSheet) -> list[str]:
+    """Slots that name another way of the plan than the validator reads off them; an oven's dial has none to name."""
+    return [slot.id for slot in sheet.slots if not _names_its_way(plan, slot)]
+
+
+def _names_its_way(plan: PlanFile, slot: Slot) -> bool:
+    if slot.kind == "heat":
+        return slot.plan_way is None
+    task = plan.filled.tasks[slot.id]
+    return slot.plan_way is not None and task.ways[slot.plan_way] in fitting_ways(plan.plan, task, slot)[0]

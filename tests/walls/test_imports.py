@@ -201,7 +201,7 @@ WALLS = {
         ("board.evening.rule", "board.odds.result"), frozenset(HEAVY)
     ),
     "a plan is read and checked without the solver": Wall(
-        ("board.plan.load", "board.checks.plan.every"), frozenset(HEAVY - READING)
+        ("board.plan.load", "board.checks.sheet.assessed"), frozenset(HEAVY - READING)
     ),
     "a timetable is asked for and written without the solver": Wall(
         ("board.schedule.to_run_sheet",), frozenset(HEAVY - READING)

@@ -9,6 +9,7 @@ import pytest
 
 from board.base import words
 from board.base.exits import ExitCode
+from board.checks.sheet.assessed import of_plan, with_sheet
 from board.output.check import print_check
 from board.plan.load import PlanFile
 from board.sheet.run_sheet import RunSheet
@@ -51,9 +52,10 @@ def test_check_says_when_its_timetable_is_not_proved(
 ) -> None:
     from msgspec.structs import replace
 
-    print_check(lantern, [], replace(lantern_sheet, proved=False, gap=0.04))
+    plan = of_plan(lantern)
+    print_check(with_sheet(plan, replace(lantern_sheet, proved=False, gap=0.04)))
     cut_short = capsys.readouterr().out
-    print_check(lantern, [], lantern_sheet)
+    print_check(with_sheet(plan, lantern_sheet))
 
     assert words.sheet_state(False, 0.04) in cut_short
     assert "the best found" not in capsys.readouterr().out

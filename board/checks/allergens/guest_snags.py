@@ -4,7 +4,7 @@ ask your guest; the label, local law and licensed practice decide."""
 from collections import defaultdict
 from collections.abc import Iterable
 
-from board.checks.allergens.guests_eat import Answer, DishRow, Matrix, matrix
+from board.checks.allergens.guests_eat import Answer, DishRow, Matrix
 from board.checks.allergens.verdict import Reason, Verdict
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight
@@ -12,13 +12,10 @@ from board.plan.snag import Snag, Weight
 _READ = "Read the label and ask your guest"
 
 
-def guests_can_eat_what_they_are_served(file: PlanFile) -> list[Snag]:
+def guests_can_eat_what_they_are_served(file: PlanFile, found: Matrix) -> list[Snag]:
     """guests 1: an allergy met, or gluten for a coeliac: stop. guests 8: a diet met. guests 2, guests 9: something to
     ask about. guests 3: unknown foods in a dish that matters. guests 4: a guest's word that names no food. guests 5: a
     dish without its ingredients."""
-    if not any(guest.avoids or guest.diets for guest in file.plan.guests):
-        return []
-    found = matrix(file)
     snags = _words_without_food(file, found)
     for d, row in enumerate(found.dishes):
         answers = {g: found.answers[g, d] for g in range(len(found.guests)) if found.answers[g, d].served}

@@ -6,14 +6,13 @@ In words for board and paper; the foreign text in them is not made safe yet. Pur
 from collections.abc import Iterator
 
 from board.base import words
-from board.checks.allergens.guests_eat import DishRow, Matrix, matrix
+from board.checks.allergens.guests_eat import DishRow, Matrix
 from board.checks.allergens.verdict import Verdict
 from board.plan.load import PlanFile
 
 
-def plates(file: PlanFile) -> dict[str, tuple[str, ...]]:
+def plates(file: PlanFile, eaten: Matrix) -> dict[str, tuple[str, ...]]:
     """Course → one line a guest; courses that are the same for everybody are left out."""
-    eaten = matrix(file)
     return {course.course: tuple(_lines(eaten, course.course)) for course in file.plan.courses}
 
 

@@ -1,9 +1,11 @@
 """Every check of a plan, and the snags they find, heaviest first. Pure."""
 
 from collections import Counter
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 
-from board.checks.allergens import guest_snags, poured
+from board.checks.allergens import poured
+from board.checks.allergens.guest_snags import guests_can_eat_what_they_are_served
+from board.checks.allergens.guests_eat import Matrix, matrix
 from board.checks.plan import buying, capacity, completeness, cooking, holding, keeping, tableware
 from board.checks.plan import presence as hours
 from board.checks.plan import time_windows as fit
@@ -40,7 +42,6 @@ CHECKS: tuple[Check, ...] = (
     holding.what_thaws_has_time_to,
     holding.what_keeps_cold_keeps_so_long,
     completeness.everybody_is_served_something,
-    guest_snags.guests_can_eat_what_they_are_served,
     poured.drinks_are_asked_about,
     tableware.pieces_suffice,
     tableware.everybody_has_a_chair,
@@ -53,21 +54,23 @@ CHECKS: tuple[Check, ...] = (
 )
 
 
-def check(plan_file: PlanFile) -> list[Snag]:
-    """What is wrong, doubtful or worth knowing."""
-    return in_order([snag for each in CHECKS for snag in each(plan_file)])
+def check(plan_file: PlanFile, eaten: Matrix | None = None) -> list[Snag]:
+    """What is wrong, doubtful or worth knowing. `eaten`: who may eat what, where that is worked out already."""
+    found = [snag for each in CHECKS for snag in each(plan_file)]
+    eaten = eaten if eaten is not None else matrix(plan_file)
+    return in_order([*found, *guests_can_eat_what_they_are_served(plan_file, eaten)])
 
 
-def stops(plan_file: PlanFile) -> list[Snag]:
+def stops(snags: Iterable[Snag]) -> list[Snag]:
     """What must be mended before a timetable can be made; what could hurt a guest stops no timetable."""
-    return [snag for snag in check(plan_file) if snag.weight is Weight.STOP and not snag.safety]
+    return [snag for snag in snags if snag.weight is Weight.STOP and not snag.safety]
 
 
-def endangers(before: PlanFile, after: PlanFile) -> bool:
-    """Whether a changed plan could hurt somebody in a way that the plan before could not."""
+def endangers(before: Iterable[Snag], after: Iterable[Snag]) -> bool:
+    """Whether a changed plan, by its snags, could hurt somebody in a way that the plan before could not."""
     return bool(_dangers(after) - _dangers(before))
 
 
-def _dangers(plan_file: PlanFile) -> Counter[str]:
+def _dangers(snags: Iterable[Snag]) -> Counter[str]:
     """How many stops of each code are about somebody's safety."""
-    return Counter(snag.code for snag in check(plan_file) if snag.safety and snag.weight is Weight.STOP)
+    return Counter(snag.code for snag in snags if snag.safety and snag.weight is Weight.STOP)

@@ -9,9 +9,10 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import datetime
 
-from board.checks.allergens.guests_eat import Matrix, matrix
+from board.checks.allergens.guests_eat import Matrix
 from board.checks.allergens.verdict import Verdict
 from board.checks.sheet.paths import Paths
+from board.checks.sheet.timed import Timed
 from board.plan.load import PlanFile
 from board.plan.resolve.links import name_key
 from board.plan.snag import Snag, Weight
@@ -31,20 +32,20 @@ class Contact:
     second: Slot
 
 
-def tools_are_washed_between(file: PlanFile, sheet: RunSheet) -> list[Snag]:
+def tools_are_washed_between(timed: Timed) -> list[Snag]:
     """guests 7: for each guest and tool, the first time it goes unwashed from a dish that hurts them into one of
     theirs."""
     found: dict[tuple[str, str], Contact] = {}
-    for contact in contacts(file, sheet):
+    for contact in contacts(timed):
         found.setdefault((contact.guest, contact.tool), contact)
-    return [_snag(file, each) for each in found.values()]
+    return [_snag(timed.file, each) for each in found.values()]
 
 
-def contacts(file: PlanFile, sheet: RunSheet) -> Iterator[Contact]:
+def contacts(timed: Timed) -> Iterator[Contact]:
     """In the order in which they would happen."""
-    eaten, paths = matrix(file), Paths(file, sheet)
+    file, sheet, paths = timed.file, timed.sheet, timed.paths
     slots = sorted((slot for slot in sheet.slots if slot.dish is not None), key=lambda slot: slot.start)
-    hurts = list(_hurts(eaten))
+    hurts = list(_hurts(timed.eaten))
     for second in slots:
         for first in slots:
             if first.start >= second.start or first.dish == second.dish:

@@ -9,15 +9,15 @@ from dataclasses import dataclass, field
 
 from board.checks.plan.figures import Figures
 from board.checks.sheet.paths import HOT_LANES, Paths, length, minutes_between
+from board.checks.sheet.timed import Timed
 from board.facts.cooling import CoolingPlace, Estimate, estimate
 from board.facts.limits import CoolingStage
-from board.plan.load import PlanFile
 from board.plan.phrases.durations import short
 from board.plan.phrases.food_safety import Cooling
 from board.plan.places import Loc
 from board.plan.snag import Snag, Weight
 from board.schedule.safety_facts import FREEZER_CELSIUS, ambient_of
-from board.sheet.run_sheet import RunSheet, Slot
+from board.sheet.run_sheet import Slot
 
 OFF_THE_BOIL = 100.0  # where the plan does not say how hot it gets
 ROOM_MINUTES = 60  # in the room without a word of how it cools; common practice, no source
@@ -61,10 +61,10 @@ class _Path:
         return _Path([*self.stays, *stays])
 
 
-def hot_food_cools_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
+def hot_food_cools_in_time(timed: Timed) -> list[Snag]:
     """food 14: hot food cools too slowly by the estimate (mind); or goes cold, or stands in the room for more than an
     hour, and the plan does not say how it cools (note, one a dish). Source: the rule set's `cooling`."""
-    say, paths = Figures(file), Paths(file, sheet)
+    say, paths = timed.say, timed.paths
     late: dict[Loc, tuple[float, Snag]] = {}
     unsaid: dict[tuple[str, str], list[Slot]] = {}
     for slot in paths.steps():

@@ -2,18 +2,14 @@
 
 from collections.abc import Callable
 
-import msgspec
-
-from board.base import words
-from board.checks.allergens.plates import plates
-from board.checks.plan.cautions import cautions
-from board.checks.plan.every import check
+from board.checks.allergens.guests_eat import Matrix, matrix
 from board.checks.sheet import contact, cooling, fridge, out, raw
+from board.checks.sheet.timed import Timed, timed
 from board.plan.load import PlanFile
-from board.plan.snag import Snag, Weight, in_order
+from board.plan.snag import Snag, in_order
 from board.sheet.run_sheet import RunSheet
 
-SafetyCheck = Callable[[PlanFile, RunSheet], list[Snag]]
+SafetyCheck = Callable[[Timed], list[Snag]]
 
 CHECKS: tuple[SafetyCheck, ...] = (
     out.dishes_are_eaten_in_time,
@@ -27,16 +23,7 @@ CHECKS: tuple[SafetyCheck, ...] = (
 )
 
 
-def safety_check(file: PlanFile, sheet: RunSheet) -> list[Snag]:
+def safety_check(file: PlanFile, sheet: RunSheet, eaten: Matrix | None = None) -> list[Snag]:
     """What is wrong, doubtful or worth knowing of the plan as the sheet times it."""
-    return in_order([snag for each in CHECKS for snag in each(file, sheet)])
-
-
-def with_warnings(file: PlanFile, sheet: RunSheet) -> RunSheet:
-    """The sheet with a line for each stop, with the usual cautions, and with whose plate differs."""
-    snags = in_order([*check(file), *safety_check(file, sheet)])
-    stops = dict.fromkeys(f"{s.code}: {s.message}" for s in snags if s.weight is Weight.STOP and s.safety)
-    mind = tuple(words.caution(each.topic, each.about) for each in cautions(file))
-    whose = plates(file)
-    courses = tuple(msgspec.structs.replace(course, plates=whose.get(course.name, ())) for course in sheet.courses)
-    return msgspec.structs.replace(sheet, stops=tuple(stops), cautions=mind, courses=courses)
+    all_of_it = timed(file, sheet, eaten if eaten is not None else matrix(file))
+    return in_order([snag for each in CHECKS for snag in each(all_of_it)])

@@ -7,12 +7,12 @@ from zoneinfo import ZoneInfo
 from board.checks.plan.figures import Figures
 from board.checks.plan.holding import most_days
 from board.checks.sheet.paths import HOT_LANES, Paths, length, minutes_between
+from board.checks.sheet.timed import Timed
 from board.facts.rule_set import READY_TO_EAT, Interval, Verdict, fridge_days
-from board.plan.load import PlanFile
 from board.plan.places import Loc
 from board.plan.resolve.fridge_life import life_class
 from board.plan.snag import Snag, Weight
-from board.sheet.run_sheet import RunSheet, Slot
+from board.sheet.run_sheet import Slot
 
 DAY_MINUTES = 24 * 60
 WARM_SHARE = 0.1  # of the fridge's litres, at once: common practice, no source
@@ -63,19 +63,19 @@ class _Lives:
         return self.at_end_of(maker).then(minutes_between(maker, taker), where)
 
 
-def nothing_lies_cold_too_long(file: PlanFile, sheet: RunSheet) -> list[Snag]:
+def nothing_lies_cold_too_long(timed: Timed) -> list[Snag]:
     """food 12: a result stays in the fridge longer than its life: mind past the lower figure, stop past the upper.
     Source: the rule set's `fridge_lives`, and its days for what is ready to eat, where the day of preparation is day 1.
 
     Only the worst of each dish.
     """
-    say, paths = Figures(file), Paths(file, sheet)
-    lives, zone = _Lives(paths), ZoneInfo(sheet.zone)
+    say, paths = timed.say, timed.paths
+    lives, zone = _Lives(paths), ZoneInfo(timed.sheet.zone)
     worst: dict[tuple[str, str], tuple[int, float, Snag]] = {}
     for slot in paths.steps():
         for taker in paths.takers(slot) if paths.spoils(slot) else ():
             life = lives.taken_up(slot, taker)
-            head = life_class(file.plan, paths.task(slot).node)
+            head = life_class(timed.file.plan, paths.task(slot).node)
             day = life.calendar_day(taker.start, zone)
             verdict = _verdict(say, head, life, day)
             if verdict != "fine":
@@ -120,13 +120,13 @@ class _Entry:
     loc: Loc
 
 
-def not_too_much_warm_at_once(file: PlanFile, sheet: RunSheet) -> list[Snag]:
+def not_too_much_warm_at_once(timed: Timed) -> list[Snag]:
     """food 13: warm food of more than a tenth of the fridge's litres is put in within an hour, less than an hour off
     the heat and not cooled before. Common practice, no source; why it matters: the rule set's `cold_holding`."""
-    fridge = file.plan.kitchen.fridge
+    fridge = timed.file.plan.kitchen.fridge
     if fridge is None:
         return []
-    say, paths = Figures(file), Paths(file, sheet)
+    say, paths = timed.say, timed.paths
     entries = sorted(dict.fromkeys(_warm_entries(paths)), key=lambda entry: entry.at)
     windows = [[other for other in entries if entry.at <= other.at <= entry.at + WARM_WITHIN] for entry in entries]
     most = max(windows, key=_litres, default=[])
@@ -139,7 +139,7 @@ def not_too_much_warm_at_once(file: PlanFile, sheet: RunSheet) -> list[Snag]:
         f"[common practice, no source]: {names}; {asks} for all that lies there"
     )
     mend = "Cool it first, shallow or in ice and water (`cools: 5 cm deep, metal, ice bath`), or put it in by turns."
-    return [Snag("food 13", Weight.MIND, message, mend, file.places.of(most[0].loc), safety=True)]
+    return [Snag("food 13", Weight.MIND, message, mend, timed.file.places.of(most[0].loc), safety=True)]
 
 
 def _room(litres: float) -> str:

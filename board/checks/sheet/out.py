@@ -4,36 +4,35 @@ from collections.abc import Iterable, Iterator
 from zoneinfo import ZoneInfo
 
 from board.base import words
-from board.checks.plan.figures import Figures
-from board.checks.sheet.clocks import DishClock, dish_clocks
+from board.checks.sheet.clocks import DishClock
 from board.checks.sheet.paths import Paths
 from board.checks.sheet.put_away import Left, after, job_line, together
+from board.checks.sheet.timed import Timed
 from board.plan.edit.yaml_text import Layout, flow
-from board.plan.load import PlanFile
 from board.plan.phrases.durations import short
 from board.plan.snag import Snag, Weight
 from board.sheet.exposure import Exposed
-from board.sheet.run_sheet import RunSheet, Slot
+from board.sheet.run_sheet import Slot
 
 
-def dishes_are_eaten_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
+def dishes_are_eaten_in_time(timed: Timed) -> list[Snag]:
     """food 10: the clock of a dish passes its limit before it is eaten. Source: the rule set's `out_limit`."""
-    say, paths = Figures(file), Paths(file, sheet)
+    paths, rules = timed.paths, timed.say.rules
     found = []
-    for each in dish_clocks(sheet):
+    for each in timed.clocks:
         if each.too_long and each.runs_out is not None:
             clock = each.clock
-            when = words.day_and_clock(each.runs_out.astimezone(_zone(sheet)))
+            when = words.day_and_clock(each.runs_out.astimezone(_zone(timed)))
             message = (
                 f"{clock.dish}: {short(each.out_minutes)} neither hot nor cold enough until it is eaten; "
-                f"{say.rules.title} give {short(clock.limit_minutes)} [{clock.source}], over at {when}: "
+                f"{rules.title} give {short(clock.limit_minutes)} [{clock.source}], over at {when}: "
                 f"{', '.join(spelled_out(paths, each.stretches))}"
             )
             mend = (
                 f"{_longest(paths, each)} Keep it in the fridge or hot enough meanwhile, make it later, or serve it "
                 "sooner. What has stood too long is thrown away. What cannot spoil is `perishable: no`."
             )
-            place = file.places.of((*paths.of_dish(clock.course, clock.dish), "dish"))
+            place = timed.file.places.of((*paths.of_dish(clock.course, clock.dish), "dish"))
             found.append(Snag("food 10", Weight.STOP, message, mend, place, safety=True))
     return found
 
@@ -60,15 +59,15 @@ def _longest(paths: Paths, each: DishClock) -> str:
     return f"The longest is {_minutes(stretch)} min {_where(paths, stretch)}."
 
 
-def leftovers_are_put_away_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
+def leftovers_are_put_away_in_time(timed: Timed) -> list[Snag]:
     """food 11: a course's leftovers are not in the cold before a dish's clock runs out: one snag for each course whose
     job comes too late, and one for all courses that one more job can put away. Source: the rule set's `out_limit`."""
-    say, paths = Figures(file), Paths(file, sheet)
+    paths = timed.paths
     found, forgotten = [], []
-    for course in sheet.courses:
+    for course in timed.sheet.courses:
         late = [
             (each.runs_out, each)
-            for each in dish_clocks(sheet)
+            for each in timed.clocks
             if each.clock.course == course.name and each.runs_out is not None and not each.too_long
         ]
         if not late:
@@ -80,49 +79,51 @@ def leftovers_are_put_away_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag
             continue
         if away.end <= by:  # before clearing: the plates stay, the platters are in
             continue
-        zone = _zone(sheet)
+        zone = _zone(timed)
         dishes = ", ".join(each.clock.dish for _, each in late)
         message = (
             f"what is left of {course.name}: put away by {words.day_and_clock(by.astimezone(zone))}, or throw it away; "
-            f"{away.name} is over only at {words.clock(away.end.astimezone(zone))}; {_rule(say, first)}: {dishes}"
+            f"{away.name} is over only at {words.clock(away.end.astimezone(zone))}; {_rule(timed, first)}: {dishes}"
         )
-        mend = _sooner(file, sheet, away, Left(course.name, by, first))
-        place = file.places.of((*paths.of_course(course.name), "course"))
+        mend = _sooner(timed, away, Left(course.name, by, first))
+        place = timed.file.places.of((*paths.of_course(course.name), "course"))
         found.append(Snag("food 11", Weight.MIND, message, mend, place, safety=True))
-    return [*found, *_forgotten(file, sheet, say, forgotten)]
+    return [*found, *_forgotten(timed, forgotten)]
 
 
-def _sooner(file: PlanFile, sheet: RunSheet, away: Slot, left: Left) -> str:
+def _sooner(timed: Timed, away: Slot, left: Left) -> str:
     """The mend for a job too late for a course: do it sooner or, if it does others too, give this course its own."""
-    task = file.filled.tasks.get(away.id)
+    task = timed.file.filled.tasks.get(away.id)
     if task is not None and task.work is not None and len(task.work.puts_away) > 1:
-        line = job_line(sheet, [left])
+        line = job_line(timed.sheet, [left])
         return f"Give {left.course} a job of its own, `{line}`, and take it out of `puts away` of {away.name}."
     takes = round((away.end - away.start).total_seconds() / 60)
-    return f"Do it sooner: `after: {flow(after(sheet, [left], takes), Layout())}`."
+    return f"Do it sooner: `after: {flow(after(timed.sheet, [left], takes), Layout())}`."
 
 
-def _forgotten(file: PlanFile, sheet: RunSheet, say: Figures, forgotten: list[Left]) -> Iterator[Snag]:
+def _forgotten(timed: Timed, forgotten: list[Left]) -> Iterator[Snag]:
     """Courses whose leftovers no job puts away: one snag, with its job, for as many as one job can do."""
-    zone, paths = _zone(sheet), Paths(file, sheet)
-    for group in together(sheet, forgotten):
+    zone, paths = _zone(timed), timed.paths
+    for group in together(timed.sheet, forgotten):
         by_when = ", ".join(
             f"{each.course} by {words.day_and_clock(each.by.astimezone(zone))} ({each.first.clock.dish})"
             for each in group
         )
-        message = f"no job puts away what is left of {by_when}; {_rule(say, group[0].first)}; after that, throw it away"
-        mend = f"Add a job: `{job_line(sheet, group)}`; shallow, into the fridge."
-        place = file.places.of((*paths.of_course(group[0].course), "course"))
+        message = (
+            f"no job puts away what is left of {by_when}; {_rule(timed, group[0].first)}; after that, throw it away"
+        )
+        mend = f"Add a job: `{job_line(timed.sheet, group)}`; shallow, into the fridge."
+        place = timed.file.places.of((*paths.of_course(group[0].course), "course"))
         yield Snag("food 11", Weight.MIND, message, mend, place, safety=True)
 
 
-def dishes_without_ingredients_have_no_clock(file: PlanFile, sheet: RunSheet) -> list[Snag]:
+def dishes_without_ingredients_have_no_clock(timed: Timed) -> list[Snag]:
     """food 16: the plan does not say what a dish is made of, or whether it spoils, so it has no clock: one snag for
     all."""
-    kept = {(clock.course, clock.dish) for clock in sheet.clocks}
+    kept = {(clock.course, clock.dish) for clock in timed.sheet.clocks}
     unsaid = {
         ("courses", c, "dishes", d): dish.dish
-        for c, course in enumerate(file.plan.courses)
+        for c, course in enumerate(timed.file.plan.courses)
         for d, dish in enumerate(course.dishes)
         if "ingredients" not in dish.model_fields_set
         and dish.perishable is None
@@ -133,12 +134,14 @@ def dishes_without_ingredients_have_no_clock(file: PlanFile, sheet: RunSheet) ->
         return []
     message = f"no ingredients are written of {', '.join(unsaid.values())}, so nobody counts how long that stands out"
     mend = "Write its ingredients; or `perishable: yes` or `no`; or `ingredients: nothing` where nobody eats of it."
-    return [Snag("food 16", Weight.NOTE, message, mend, file.places.of((*next(iter(unsaid)), "dish")), safety=True)]
+    return [
+        Snag("food 16", Weight.NOTE, message, mend, timed.file.places.of((*next(iter(unsaid)), "dish")), safety=True)
+    ]
 
 
-def _rule(say: Figures, first: DishClock) -> str:
-    return f"{say.rules.title} give {short(first.clock.limit_minutes)} in all [{first.clock.source}]"
+def _rule(timed: Timed, first: DishClock) -> str:
+    return f"{timed.say.rules.title} give {short(first.clock.limit_minutes)} in all [{first.clock.source}]"
 
 
-def _zone(sheet: RunSheet) -> ZoneInfo:
-    return ZoneInfo(sheet.zone)
+def _zone(timed: Timed) -> ZoneInfo:
+    return ZoneInfo(timed.sheet.zone)

@@ -4,7 +4,6 @@ from board.plan.load import PlanFile
 from board.plan.places import Loc
 from board.plan.resolve.assume import FilledWay, Task
 from board.plan.resolve.links import name_key
-from board.schedule.formulate import problem_of
 from board.sheet.run_sheet import RunSheet, Slot
 
 HOT_LANES = ("oven", "stovetop")
@@ -17,8 +16,6 @@ class Paths:
         self.file = file
         self.sheet = sheet
         self.slots = sheet.by_id()
-        problem = problem_of(file.plan, file.filled)
-        self.jobs = {job.id: job for job in problem.jobs}
         self.makers: dict[str, list[Slot]] = {}
         for slot in self.steps():
             for taker in slot.then:
@@ -32,7 +29,8 @@ class Paths:
 
     def way(self, slot: Slot) -> FilledWay:
         """The way of doing it that the timetable chose."""
-        return self.task(slot).ways[self.jobs[slot.id].ways[slot.way].number]
+        assert slot.plan_way is not None  # only sheets that this program made are looked over
+        return self.task(slot).ways[slot.plan_way]
 
     def spoils(self, slot: Slot) -> bool:
         return self.task(slot).care.spoils

@@ -1,28 +1,25 @@
 """How long raw food stands out before it is cooked through: its own clock, until the cooking begins. Pure."""
 
-from board.checks.plan.figures import Figures
 from board.checks.sheet.out import spelled_out
-from board.checks.sheet.paths import Paths
-from board.plan.load import PlanFile
+from board.checks.sheet.timed import Timed
 from board.plan.phrases.durations import short
 from board.plan.snag import Snag, Weight
 from board.sheet.exposure import planned_before_cooking
-from board.sheet.run_sheet import RunSheet
 
 
-def raw_food_is_cooked_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
+def raw_food_is_cooked_in_time(timed: Timed) -> list[Snag]:
     """food 15: raw meat, poultry, fish or egg stands out longer than its limit before it is cooked; only the worst of
     each dish.
 
     No plan says which part of a dish is the raw one, so the one that stood longest counts: mind. Source: the rule set's
     `out_limit`.
     """
-    limit = sheet.raw_limit
+    limit = timed.sheet.raw_limit
     if limit is None:
         return []
-    say, paths = Figures(file), Paths(file, sheet)
+    say, paths = timed.say, timed.paths
     worst: dict[tuple[str, str], tuple[int, Snag]] = {}
-    for raw in planned_before_cooking(sheet):
+    for raw in planned_before_cooking(timed.sheet):
         cooking, minutes = raw.cooking, round(raw.minutes())
         key = (cooking.course or "", cooking.dish or "")
         if minutes <= max(limit.minutes, worst.get(key, (0,))[0]):
@@ -37,6 +34,6 @@ def raw_food_is_cooked_in_time(file: PlanFile, sheet: RunSheet) -> list[Snag]:
             "has stood too long is thrown away; cooking does not mend it. A step with nothing raw in it is "
             "`perishable: no`."
         )
-        place = file.places.of((*paths.task(paths.slots[raw.stretches[0].slot]).node.loc, "step"))
+        place = timed.file.places.of((*paths.task(paths.slots[raw.stretches[0].slot]).node.loc, "step"))
         worst[key] = (minutes, Snag("food 15", Weight.MIND, message, mend, place, safety=True))
     return [snag for _, snag in worst.values()]

@@ -140,15 +140,15 @@ def test_what_could_hurt_stops_no_timetable_and_what_cannot_be_done_does() -> No
     hurts = plan("Ines, no milk", "100 g butter")
 
     assert [snag.code for snag in check(hurts) if snag.weight is Weight.STOP] == ["guests 1"]
-    assert stops(hurts) == []
+    assert stops(check(hurts)) == []
 
 
 def test_a_changed_plan_may_not_put_a_guest_in_danger() -> None:
     safe, unsafe = plan("Ines, no milk", GOOD), plan("Ines, no milk", "100 g butter")
 
-    assert endangers(safe, unsafe)
-    assert not endangers(unsafe, unsafe)
-    assert not endangers(unsafe, safe)
+    assert endangers(check(safe), check(unsafe))
+    assert not endangers(check(unsafe), check(unsafe))
+    assert not endangers(check(unsafe), check(safe))
 
 
 def test_a_plan_of_guests_with_nothing_to_avoid_is_told_nothing() -> None:

@@ -1,5 +1,6 @@
 """Whose plate is different, course by course, in words."""
 
+from board.checks.allergens.guests_eat import matrix
 from board.checks.allergens.plates import plates
 from board.plan.load import PlanFile, read_plan
 
@@ -44,7 +45,7 @@ def test_by_hand() -> None:
     file = read_plan(PLAN, "plan.yaml")
     assert isinstance(file, PlanFile)
 
-    assert plates(file) == {
+    assert plates(file, matrix(file)) == {
         "Soup": (),
         "Main": (
             "Ines (no tree nuts): not Walnut bread, ask before serving Odd relish",

@@ -15,7 +15,8 @@ from board.checks.allergens.guests_eat import matrix
 from board.checks.allergens.plates import plates
 from board.checks.plan.cautions import cautions
 from board.checks.plan.every import check
-from board.checks.sheet.every import safety_check, with_warnings
+from board.checks.sheet.assessed import of_plan, with_sheet
+from board.checks.sheet.every import safety_check
 from board.plan.load import PlanFile, read_plan
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
@@ -74,7 +75,7 @@ def looked_over(text: str) -> None:
     assert all(caution.about for caution in cautions(file))
     eaten = matrix(file)
     assert len(eaten.answers) == len(eaten.guests) * len(eaten.dishes)
-    assert set(plates(file)) == {course.course for course in file.plan.courses}
+    assert set(plates(file, eaten)) == {course.course for course in file.plan.courses}
 
 
 @settings(often, max_examples=100)
@@ -117,4 +118,4 @@ def test_a_sheet_of_any_times_is_looked_over(small: tuple[PlanFile, RunSheet], s
     odd = msgspec.structs.replace(sheet, slots=tuple(moved(slot) for slot in sheet.slots))
     for snag in safety_check(file, odd):
         assert is_safe(snag.render())
-    assert len(with_warnings(file, odd).slots) == len(sheet.slots)
+    assert len(with_sheet(of_plan(file), odd).the_sheet.slots) == len(sheet.slots)

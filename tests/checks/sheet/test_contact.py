@@ -3,7 +3,9 @@ source."""
 
 import pytest
 
+from board.checks.allergens.guests_eat import matrix
 from board.checks.sheet.contact import tools_are_washed_between
+from board.checks.sheet.timed import timed
 from board.plan.load import PlanFile, read_plan
 from board.plan.snag import Snag
 from board.schedule.solver.solve import solve
@@ -56,7 +58,7 @@ def found(
     )
     plan = read_plan(text, "plan.yaml")
     assert isinstance(plan, PlanFile), [snag.render() for snag in plan]
-    return tools_are_washed_between(plan, make_sheet(plan, solve))
+    return tools_are_washed_between(timed(plan, make_sheet(plan, solve), matrix(plan)))
 
 
 def test_an_unwashed_pan_is_told_of_once_with_tool_food_dishes_and_guest() -> None:
@@ -152,4 +154,5 @@ def test_what_one_dish_stands_in_meanwhile_is_not_what_the_other_takes(
     plan = read_plan(HELD.format(**names, kept=kept, dishes=dishes), "plan.yaml")
     assert isinstance(plan, PlanFile), [snag.render() for snag in plan]
 
-    assert [snag.code for snag in tools_are_washed_between(plan, make_sheet(plan, solve))] == ["guests 7"] * told
+    snags = tools_are_washed_between(timed(plan, make_sheet(plan, solve), matrix(plan)))
+    assert [snag.code for snag in snags] == ["guests 7"] * told

@@ -1,6 +1,6 @@
 """Small kitchens in which something cannot be had, for tests. Facts of the trade: common practice, no source."""
 
-from board.checks.plan.every import stops
+from board.checks.plan.every import check, stops
 from board.plan.load import PlanFile
 from board.schedule.conflicts.explain import clashes_of
 from board.schedule.conflicts.proposals import Case
@@ -149,5 +149,5 @@ class Worked:
 
     def ways(self, wanted: int = 50) -> list[WayOut]:
         case = Case(self.file, self.problem, self.solution, self.clashes)
-        means = Means(lambda q, aims: solve(q, 10, aims), can_be_whole, lambda f: not stops(f), lambda _: None)
+        means = Means(lambda q, aims: solve(q, 10, aims), can_be_whole, lambda f: not stops(check(f)), lambda _: None)
         return ways_out(self.text, case, self.sheet, wanted, means)

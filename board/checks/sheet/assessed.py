@@ -1,0 +1,56 @@
+"""A plan with all that is said of it, worked out once and handed on: of it alone, then with its timetable. Pure."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+
+import msgspec
+
+from board.base import words
+from board.checks.allergens.guests_eat import Matrix, matrix
+from board.checks.allergens.plates import plates
+from board.checks.plan.cautions import Caution, cautions
+from board.checks.plan.every import check
+from board.checks.sheet.every import safety_check
+from board.plan.load import PlanFile
+from board.plan.snag import Snag, Weight, in_order
+from board.sheet.run_sheet import RunSheet
+
+
+@dataclass(frozen=True, slots=True)
+class Assessed:
+    """`snags`: heaviest first, those of the sheet among them. `eaten`: who may eat what. `sheet` None: not worked out,
+    or something stops it."""
+
+    file: PlanFile
+    eaten: Matrix
+    snags: tuple[Snag, ...]
+    cautions: tuple[Caution, ...]
+    sheet: RunSheet | None = None
+
+    @property
+    def the_sheet(self) -> RunSheet:
+        """For whoever had it worked out."""
+        assert self.sheet is not None
+        return self.sheet
+
+
+def of_plan(file: PlanFile) -> Assessed:
+    """What is to be said without a timetable."""
+    eaten = matrix(file)
+    return Assessed(file, eaten, tuple(check(file, eaten)), cautions(file))
+
+
+def with_sheet(plan: Assessed, sheet: RunSheet) -> Assessed:
+    """With the plan's sheet, which then carries the warnings."""
+    snags = in_order([*plan.snags, *safety_check(plan.file, sheet, plan.eaten)])
+    return replace(plan, snags=tuple(snags), sheet=_with_warnings(plan, sheet, snags))
+
+
+def _with_warnings(plan: Assessed, sheet: RunSheet, snags: Iterable[Snag]) -> RunSheet:
+    """The sheet with a line for each thing that must be mended before anybody eats, with the usual cautions, and with
+    whose plate is different."""
+    stops = dict.fromkeys(f"{s.code}: {s.message}" for s in snags if s.weight is Weight.STOP and s.safety)
+    mind = tuple(words.caution(each.topic, each.about) for each in plan.cautions)
+    whose = plates(plan.file, plan.eaten)
+    courses = tuple(msgspec.structs.replace(course, plates=whose.get(course.name, ())) for course in sheet.courses)
+    return msgspec.structs.replace(sheet, stops=tuple(stops), cautions=mind, courses=courses)
