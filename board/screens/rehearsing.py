@@ -3,7 +3,7 @@ way; on a real evening, that there is only the one time."""
 
 from board.base import words
 from board.base.clock import VirtualClock
-from board.session.session import Present
+from board.view.present import Present
 
 HURRIED = 3.0  # times as fast as real
 

@@ -5,8 +5,8 @@ from board.evening.calls import Call
 from board.evening.insist import Heard, insistence, to_ring, waited_minutes
 from board.screens.chime import Chime
 from board.screens.speech import Voice
-from board.session.session import Present
 from board.view.board import Viewer
+from board.view.present import Present
 
 MOST_SPOKEN = 3  # calls and warnings in one breath
 

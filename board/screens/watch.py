@@ -17,10 +17,10 @@ from board.screens.ask import HelpScreen
 from board.screens.board import BoardScreen
 from board.screens.chime import Bell, Chime
 from board.screens.dressed import DressedApp
-from board.session.session import Present
 from board.session.watching import Watched, hand_called
 from board.view.board import Viewer
 from board.view.onlooker import Onlooker
+from board.view.present import Present
 
 FOLLOW_SECONDS = 0.4
 

@@ -30,6 +30,11 @@ class Offer:
     after: Costs
     courses: tuple[tuple[str, datetime, datetime], ...]  # name, out as it looks now, out by the fresh sheet
 
+    @property
+    def gained(self) -> dict[str, int]:
+        """Minutes, besides those the courses tell of themselves."""
+        return {"kept": self.before.kept - self.after.kept, "away": self.before.away - self.after.away}
+
 
 def offer(state: State, sheet: RunSheet, taken: State, now: datetime) -> Offer | None:
     """`taken` is the state once the sheet is taken. None where too little would be gained, or something lost."""
