@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from board.base import words
 from board.base.clock import VirtualClock
 from board.base.plain import one_line
-from board.screens.chime import Bell, Chime
+from board.screens.chime import Bell
 from board.screens.dressed import DressedApp
 from board.screens.live import LiveScreen
 from board.screens.palette import next_theme
@@ -30,7 +30,7 @@ class BoardApp(DressedApp[None]):
         *,
         virtual: VirtualClock | None = None,
         bell: bool = True,
-        chime: Chime | None = None,
+        chime: Bell | None = None,
         greeting: str = "",
         theme: str | None = None,
         remembered: str | None = None,

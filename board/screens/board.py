@@ -7,13 +7,13 @@ from board.base import words
 from board.base.plain import one_line
 from board.evening.state import CallKey
 from board.screens.ahead import Ahead
-from board.screens.chime import Chime
+from board.screens.chime import Bell
 from board.screens.live_board import LiveBoard
 from board.screens.panels import CallPanel, Coming, KeyBar, OneLine, Ribbons, Top
 from board.screens.rehearsing import Rehearsal
 from board.screens.saying import Saying
 from board.screens.sounds import Sounds
-from board.screens.speech import Voice
+from board.screens.speech import Speaker
 from board.session.replan.advisor import Advisor
 from board.session.session import Evening
 from board.view.choice import beside
@@ -35,11 +35,11 @@ class BoardScreen(LiveBoard):
     def __init__(
         self,
         evening: Evening,
-        chime: Chime,
+        chime: Bell,
         *,
         rehearsal: Rehearsal | None = None,
         bell: bool = True,
-        voice: Voice | None = None,
+        voice: Speaker | None = None,
         advisor: Advisor | None = None,
     ) -> None:
         super().__init__(evening)

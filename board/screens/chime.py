@@ -1,13 +1,8 @@
-"""How a call is heard: strokes of the terminal's bell. Tests hand in one that records."""
+"""How a call is heard: strokes of the terminal's bell."""
 
 from collections.abc import Callable
-from typing import Protocol
 
 STROKE_SECONDS = 0.35  # apart; closer together, terminals merge them into one
-
-
-class Chime(Protocol):
-    def ring(self, strokes: int = 1) -> None: ...
 
 
 class Bell:

@@ -124,7 +124,7 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
     call_at_end: str | None = None
     lasts: Lasts | None = None
     with_guests: bool = False
-    way: int = 0  # which of the question's ways was chosen
+    way: int = 0  # which of the problem's ways was chosen
     cooks: str | None = None
     hold_minutes: float = 0.0
     exposed: bool = False
