@@ -11,7 +11,7 @@ import os
 import sys
 from collections.abc import Callable, Sequence
 from pathlib import Path
-from typing import NoReturn, Protocol
+from typing import NoReturn
 
 from board import __version__
 from board.app import house_commands as house
@@ -24,14 +24,6 @@ from board.base.exits import ExitCode
 from board.base.plain import one_line, plain
 
 FEWEST_EVENINGS, MOST_EVENINGS = 100, 1_000_000
-
-
-class _Command(Protocol):
-    """Makes a command of this name; `takes` is its one argument, None for none or others."""
-
-    def __call__(
-        self, name: str, run: Callable[[argparse.Namespace], int], *, takes: str | None = "plan"
-    ) -> argparse.ArgumentParser: ...
 
 
 class _Parser(argparse.ArgumentParser):
@@ -68,23 +60,30 @@ def _parser() -> _Parser:
     parser = _Parser(prog=words.PROGRAM, description=words.CLI_ABOUT, epilog=words.CLI_EXAMPLES,
                      formatter_class=argparse.RawDescriptionHelpFormatter)  # fmt: skip
     parser.add_argument("--version", action="version", version=f"{words.PROGRAM} {__version__}")
-    commands = parser.add_subparsers(dest="command", metavar="command", parser_class=_Parser)
-
-    def command(name: str, run: Callable[[argparse.Namespace], int], *, takes: str | None = "plan") -> _Parser:
-        about, example = words.COMMANDS[name]
-        made = commands.add_parser(name, help=about, description=about, epilog=words.example(example),
-                                   formatter_class=argparse.RawDescriptionHelpFormatter)  # fmt: skip
-        made.set_defaults(run=run)
-        if takes is not None:
-            made.add_argument(takes, type=Path, help=words.ARGUMENTS[takes])
-        return made
-
+    command = _Commands(parser)
     for kind in (_before, _timetable, _evening, _afterwards):
         kind(command)
     return parser
 
 
-def _before(command: _Command) -> None:
+class _Commands:
+    """Makes the commands."""
+
+    def __init__(self, parser: _Parser) -> None:
+        self._made = parser.add_subparsers(dest="command", metavar="command", parser_class=_Parser)
+
+    def __call__(self, name: str, run: Callable[[argparse.Namespace], int], *, takes: str | None = "plan") -> _Parser:
+        """One of this name; `takes` is its one argument, None for none or others."""
+        about, example = words.COMMANDS[name]
+        made = self._made.add_parser(name, help=about, description=about, epilog=words.example(example),
+                                     formatter_class=argparse.RawDescriptionHelpFormatter)  # fmt: skip
+        made.set_defaults(run=run)
+        if takes is not None:
+            made.add_argument(takes, type=Path, help=words.ARGUMENTS[takes])
+        return made
+
+
+def _before(command: _Commands) -> None:
     """What a plan is begun with, and looked over by."""
     new = command("new", house.new, takes=None)
     new.add_argument("file", type=Path, nargs="?", metavar="FILE", help=words.ARGUMENTS["new-plan"])
@@ -110,7 +109,7 @@ def _before(command: _Command) -> None:
     provisions.add_argument("--paper", choices=("a4", "letter"), default="a4", help=words.OPTIONS["paper"])
 
 
-def _timetable(command: _Command) -> None:
+def _timetable(command: _Commands) -> None:
     """The timetable, its odds, and where else it goes."""
     sheet = command("sheet", planning.sheet)
     sheet.add_argument("--by", choices=("day", "person", "lane"), default="day", help=words.OPTIONS["by"])
@@ -132,7 +131,7 @@ def _timetable(command: _Command) -> None:
     calendar.add_argument("-o", "--output", type=Path, metavar="FILE", help=words.OPTIONS["calendar-output"])
 
 
-def _evening(command: _Command) -> None:
+def _evening(command: _Commands) -> None:
     """The evening itself, rehearsed, live and looked on at."""
     rehearse = command("rehearse", evening.rehearse)
     live = command("live", evening.live)
@@ -153,7 +152,7 @@ def _evening(command: _Command) -> None:
     watch.add_argument("--for", dest="who", metavar="NAME", help=words.OPTIONS["for"])
 
 
-def _afterwards(command: _Command) -> None:
+def _afterwards(command: _Commands) -> None:
     """What an evening leaves."""
     review = command("review", afterwards.review, takes=None)
     review.add_argument("logs", type=Path, nargs="+", metavar="log", help=words.LOGS_TO_REVIEW)

@@ -18,8 +18,9 @@ from board.base.clock import StoppedClock
 from board.evening.wishes import Done, Refusal, Wish
 from board.plan.load import PlanFile, read_plan
 from board.plan.snag import Snag
-from board.session.session import Present, unlogged_evening
+from board.session.session import unlogged_evening
 from board.sheet.run_sheet import Attended, CourseSlot, Dependency, Keeping, RunSheet, Slot, Use
+from board.view.present import Present
 
 PLANS = Path(__file__).parent.parent / "plans"
 

@@ -2,7 +2,6 @@
 
 from collections.abc import Callable, Sequence
 from contextlib import suppress
-from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, TypeVar
 
@@ -16,42 +15,15 @@ from board.files.plans import read_bytes, read_plan_file
 from board.files.whole import write_new, write_over
 from board.log.read import LogContents, NoLog, read_log
 from board.log.share import as_csv, as_lines, without_names
-from board.review.measure import Review, measured
-from board.review.trace import Answer, Traced, answered_late, away_planned_and_actual, traced
+from board.review.looked_back import Listed, LookedBack
+from board.review.measure import measured
+from board.review.trace import answered_late, away_planned_and_actual, traced
 
 if TYPE_CHECKING:
     from board.output.frame import PaperSize
 
 PLAYED_EVENINGS, SEED = 4_000, 1
 T = TypeVar("T")
-
-
-@dataclass(frozen=True)
-class LookedBack:
-    """One evening: its review, what made courses late, late answers, minutes away from the guests (planned, actual),
-    the share of evenings in which each course was to be expected within 5 min (None: not asked), and what was left of
-    a damaged log."""
-
-    path: Path
-    date: str
-    review: Review
-    traced: tuple[Traced, ...]
-    answers: tuple[Answer, ...]
-    away: tuple[int, int]
-    chances: dict[str, float] | None = None
-    dropped: str | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class Listed:
-    """A log in a list. `late`: of its latest course, None where none was served."""
-
-    path: Path
-    date: str
-    plan: str
-    rehearsal: bool
-    ended: str
-    late: int | None
 
 
 def contents_of(path: Path) -> LogContents:
@@ -90,7 +62,6 @@ def look_back(path: Path, *, odds: bool = False) -> LookedBack:
 
         chances = on_time(sheet, PLAYED_EVENINGS, SEED)
     return LookedBack(
-        path=path,
         date=sheet.date,
         review=measured(state, contents.opened),
         traced=tuple(traced(state)),
@@ -124,13 +95,13 @@ def _listed(path: Path) -> Listed:
     if contents.damage is not None:
         ended = words.LOG_NEWER if contents.damage == "newer" else words.LOG_DAMAGED
     late = [course.late_minutes for course in review.courses if course.late_minutes is not None]
-    return Listed(path, opened.sheet.date, review.plan, opened.rehearsal, ended, max(late, default=None))
+    return Listed(str(path), opened.sheet.date, review.plan, opened.rehearsal, ended, max(late, default=None))
 
 
 def csv_of(paths: Sequence[Path]) -> str:
     """Every event of these logs, or of all in the usual folder, as one table. Raises Trouble."""
     logs = []
-    for path in paths or [each.path for each in listed(())[0]]:
+    for path in paths or [Path(each.path) for each in listed(())[0]]:
         contents = contents_of(path)
         logs.append((path.name, [contents.opened, *contents.events]))
     return as_csv(logs)

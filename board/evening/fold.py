@@ -37,7 +37,7 @@ from board.evening.events import (
     TakenBack,
 )
 from board.evening.slipped import guests_expected, stretched
-from board.evening.state import TO_COME, CallKey, Note, Reading, State, StepState, begin, replace
+from board.evening.state import TO_COME, CallKey, Note, Reading, State, StepState, begin, first_sheet, replace
 from board.sheet.run_sheet import RunSheet
 
 NOT_PUT_OFF: Mapping[Part, datetime] = MappingProxyType({})
@@ -167,14 +167,9 @@ class _Draft:
     def _take_back(self, event: TakenBack) -> None:
         """Folds the whole history again without the events taken back."""
         kept = [past for past in self.history if past.n not in event.targets]
-        self._begin(begin(self._first_sheet()))
+        self._begin(begin(first_sheet(self.history, self.state.sheet)))
         for past in kept:
             self.take(past)
-
-    def _first_sheet(self) -> RunSheet:
-        """The sheet the evening began with."""
-        opened = next((event for event in self.history if isinstance(event, EveningOpened)), None)
-        return opened.sheet if opened is not None else self.state.sheet
 
     def _by_another_sheet(self, sheet: RunSheet) -> None:
         """Started steps carry on; the new times already hold the pushes; calls for later steps are raised again."""

@@ -1,12 +1,12 @@
 """How the evening stands: the fold of all its events. Frozen; never edited."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 from types import MappingProxyType
 from typing import Any, Literal, TypeVar
 
-from board.evening.events import ClockJumped, ClockWarning, Event, Part
+from board.evening.events import ClockJumped, ClockWarning, EveningOpened, Event, Part
 from board.sheet.run_sheet import RunSheet, Slot
 
 Status = Literal["to-come", "under-way", "finished", "left-out"]
@@ -92,6 +92,12 @@ def replace(thing: T, **changes: Any) -> T:
     new = object.__new__(type(thing))
     new.__dict__.update(thing.__dict__, **changes)
     return new
+
+
+def first_sheet(history: Iterable[Event], now: RunSheet) -> RunSheet:
+    """The one the evening began with, whatever it goes by now."""
+    opened = next((event for event in history if isinstance(event, EveningOpened)), None)
+    return opened.sheet if opened is not None else now
 
 
 def begin(sheet: RunSheet) -> State:

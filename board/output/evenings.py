@@ -2,8 +2,7 @@
 
 from collections.abc import Sequence
 from datetime import datetime
-from pathlib import Path
-from typing import Any, Protocol
+from typing import Any
 
 from rich.cells import cell_len
 from rich.console import Console
@@ -14,52 +13,16 @@ from board.base.plain import one_line
 from board.odds.result import WITHIN_MINUTES
 from board.output.review import print_review, review_form
 from board.output.tables import cell, paragraph, table
-from board.review.measure import Review
-from board.review.trace import Answer, Link, Traced
+from board.review.looked_back import Listed, LookedBack
+from board.review.trace import Link
 from board.view.wrap_words import pad
 
 MOST_ANSWERS = 6
 LEFT_COLUMNS = 2  # date and plan are text; figures stand to the right
 
 
-class Evening(Protocol):
-    """An evening looked back on."""
-
-    @property
-    def date(self) -> str: ...
-    @property
-    def review(self) -> Review: ...
-    @property
-    def traced(self) -> tuple[Traced, ...]: ...
-    @property
-    def answers(self) -> tuple[Answer, ...]: ...
-    @property
-    def away(self) -> tuple[int, int]: ...
-    @property
-    def chances(self) -> dict[str, float] | None: ...
-    @property
-    def dropped(self) -> str | None: ...
-
-
-class Log(Protocol):
-    """A log in a list."""
-
-    @property
-    def path(self) -> Path: ...
-    @property
-    def date(self) -> str: ...
-    @property
-    def plan(self) -> str: ...
-    @property
-    def rehearsal(self) -> bool: ...
-    @property
-    def ended(self) -> str: ...
-    @property
-    def late(self) -> int | None: ...
-
-
-def print_logs(logs: Sequence[Log], out: Console) -> None:
-    """Two lines a log: what it is of, and its whole path, to copy."""
+def print_logs(logs: Sequence[Listed], out: Console) -> None:
+    """Two lines a log: what it is of, and where it lies, whole, to be copied."""
     if not logs:
         out.print(cell(words.NO_LOGS))
         return
@@ -74,7 +37,7 @@ def print_logs(logs: Sequence[Log], out: Console) -> None:
         out.print(cell(log.path, "dim", indent=2), soft_wrap=True)
 
 
-def causes(evening: Evening) -> list[str]:
+def causes(evening: LookedBack) -> list[str]:
     """A line a late course: from its first cause to its serving."""
     return [
         words.traced(
@@ -92,13 +55,13 @@ def _link(link: Link) -> str:
     return words.traced_link(link.slot.name, link.why, link.minutes)
 
 
-def late_answers(evening: Evening, most: int | None = MOST_ANSWERS) -> list[str]:
+def late_answers(evening: LookedBack, most: int | None = MOST_ANSWERS) -> list[str]:
     """The longest first; None: all of them."""
     return [words.late_answer(a.slot.name, a.part, a.minutes) for a in evening.answers[:most]]
 
 
-def odds_lines(evening: Evening) -> list[str]:
-    """The odds each course had, and what happened."""
+def odds_lines(evening: LookedBack) -> list[str]:
+    """What the odds gave each course, and what came."""
     return [
         words.odds_came(c.name, words.chance(evening.chances[c.name], certain=False), on_time=_on_time(c.late_minutes))
         for c in evening.review.courses
@@ -110,7 +73,7 @@ def _on_time(late: int | None) -> bool:
     return late is not None and late <= WITHIN_MINUTES
 
 
-def print_evening(evening: Evening, out: Console) -> None:
+def print_evening(evening: LookedBack, out: Console) -> None:
     """The review, then what was behind it."""
     print_review(evening.review, out)
     for title, lines in (
@@ -127,14 +90,14 @@ def print_evening(evening: Evening, out: Console) -> None:
     out.print(cell(words.away_was(*evening.away)))
 
 
-def in_one_table(evenings: Sequence[Evening]) -> tuple[list[str], list[list[str]]]:
-    """The head, then a row an evening: date, plan, lateness of each course, minutes away, late answers."""
+def in_one_table(evenings: Sequence[LookedBack]) -> tuple[list[str], list[list[str]]]:
+    """Its head and a row an evening: date, plan, how late each course of any was, minutes away, answers late."""
     names = list(dict.fromkeys(c.name for evening in evenings for c in evening.review.courses))
     head = [words.LOG_DATE, words.LOG_PLAN, *names, words.EVENINGS_AWAY, words.EVENINGS_LATE_ANSWERS]
     return head, [_in_one_row(evening, names) for evening in evenings]
 
 
-def _in_one_row(evening: Evening, names: Sequence[str]) -> list[str]:
+def _in_one_row(evening: LookedBack, names: Sequence[str]) -> list[str]:
     late = {c.name: c.late_minutes for c in evening.review.courses}
     planned, actual = evening.away
     return [
@@ -146,7 +109,7 @@ def _in_one_row(evening: Evening, names: Sequence[str]) -> list[str]:
     ]
 
 
-def print_evenings(evenings: Sequence[Evening], out: Console) -> None:
+def print_evenings(evenings: Sequence[LookedBack], out: Console) -> None:
     """A row an evening, then what made courses late."""
     head, rows = in_one_table(evenings)
     printed = table(*((_title(title), "left" if n < LEFT_COLUMNS else "right") for n, title in enumerate(head)))
@@ -162,7 +125,7 @@ def _title(name: str) -> str:
     return str(cell(name))
 
 
-def evening_form(evening: Evening) -> dict[str, Any]:
+def evening_form(evening: LookedBack) -> dict[str, Any]:
     """The review's form, with what was behind it. Minutes; shares from 0 to 1."""
     planned, actual = evening.away
     return {

@@ -1,11 +1,12 @@
 """What evenings teach of a plan, as text and for other programs."""
 
-from typing import Any, Protocol
+from typing import Any
 
 from rich.console import Console
 
 from board.base import words
-from board.learning.changes import Lesson, Lessons
+from board.learning.changes import Lessons
+from board.learning.effect import Alone, CourseEffect, Effect
 from board.learning.moves import Move
 from board.output.tables import cell, paragraph, table
 from board.review.observe import Observed
@@ -13,59 +14,8 @@ from board.review.observe import Observed
 SHARES = ((words.EFFECT_PLAN, "right"), (words.EFFECT_TAUGHT, "right"), (words.EFFECT_ANEW, "right"))
 
 
-class CourseShares(Protocol):
-    """How often a course is on time: by the plan, as learned, and with a new timetable."""
-
-    @property
-    def name(self) -> str: ...
-    @property
-    def by_plan(self) -> float: ...
-    @property
-    def as_learned(self) -> float: ...
-    @property
-    def anew(self) -> float | None: ...
-
-
-class AloneBrings(Protocol):
-    """What one lesson brings by itself."""
-
-    @property
-    def number(self) -> int: ...
-    @property
-    def lesson(self) -> Lesson: ...
-    @property
-    def courses(self) -> tuple[CourseShares, ...]: ...
-    @property
-    def found(self) -> bool: ...
-    @property
-    def moved(self) -> Move | None: ...
-    @property
-    def given_up(self) -> tuple[str, ...]: ...
-
-
-class Brings(Protocol):
-    """What lessons bring."""
-
-    @property
-    def courses(self) -> tuple[CourseShares, ...]: ...
-    @property
-    def alone(self) -> tuple[AloneBrings, ...]: ...
-    @property
-    def given_up(self) -> tuple[str, ...]: ...
-    @property
-    def no_longer(self) -> tuple[str, ...]: ...
-    @property
-    def moved(self) -> tuple[Move, ...]: ...
-    @property
-    def stopped(self) -> str | None: ...
-    @property
-    def stops(self) -> tuple[str, ...]: ...
-    @property
-    def proved(self) -> bool: ...
-
-
-def print_lessons(event: str, found: Lessons, brings: Brings | None, plan: str, out: Console) -> None:
-    """A row a lesson, numbered; their combined effect; what was set aside. `plan`: the file as the user named it."""
+def print_lessons(event: str, found: Lessons, brings: Effect | None, plan: str, out: Console) -> None:
+    """A row a lesson, numbered; what they bring together; what was set aside. `plan`: the file as it was named."""
     title = words.lessons_title(event, len(found.fresh), found.known, found.rehearsals)
     out.print(cell(title, "bold"))
     if not found.fresh:
@@ -108,7 +58,7 @@ def _rows(found: Lessons, out: Console) -> None:
     out.print(rows)
 
 
-def _effect(found: Lessons, brings: Brings, out: Console) -> None:
+def _effect(found: Lessons, brings: Effect, out: Console) -> None:
     out.print()
     if brings.stops:
         out.print(cell(words.EFFECT_STOPS, "bold"))
@@ -139,7 +89,7 @@ def _effect(found: Lessons, brings: Brings, out: Console) -> None:
     out.print(cell(words.EFFECT_READ, "dim"))
 
 
-def _alone(brings: Brings, out: Console) -> None:
+def _alone(brings: Effect, out: Console) -> None:
     """Each lesson that changes a course's odds, by itself."""
     out.print()
     out.print(cell(words.LESSONS_ALONE, "bold"))
@@ -165,8 +115,8 @@ def _alone(brings: Brings, out: Console) -> None:
         out.print(cell(words.ALONE_NOT_FOUND, "dim"))
 
 
-def _then(alone: AloneBrings) -> list[str]:
-    """The effects of taking only this lesson, besides the odds."""
+def _then(alone: Alone) -> list[str]:
+    """What comes of taking this one alone, beside the odds."""
     said = []
     if alone.moved is not None:
         name = "" if alone.moved.name == alone.lesson.name else alone.moved.name
@@ -174,7 +124,7 @@ def _then(alone: AloneBrings) -> list[str]:
     return [*said, *(words.alone_gives_up(each) for each in alone.given_up)]
 
 
-def _shares(course: CourseShares) -> list[str]:
+def _shares(course: CourseEffect) -> list[str]:
     shares = (course.by_plan, course.as_learned, course.anew)
     return [words.REVIEW_NONE if share is None else words.chance(share, certain=False) for share in shares]
 
@@ -204,7 +154,7 @@ def _aside(found: Lessons, out: Console) -> None:
         out.print(cell(words.strange_steps(found.strange), "dim"))
 
 
-def lessons_form(found: Lessons, brings: Brings | None) -> dict[str, Any]:
+def lessons_form(found: Lessons, brings: Effect | None) -> dict[str, Any]:
     """The lessons for other programs. Minutes; shares from 0 to 1; numbers as `--take` takes them."""
     return {
         "evenings": [{"date": each.date, "plan": each.plan, "mark": each.mark} for each in found.fresh],
@@ -249,7 +199,7 @@ def lessons_form(found: Lessons, brings: Brings | None) -> dict[str, Any]:
     }
 
 
-def _alone_form(alone: AloneBrings) -> dict[str, Any]:
+def _alone_form(alone: Alone) -> dict[str, Any]:
     return {
         "number": alone.number,
         "courses": [_course_form(each) for each in alone.courses],
@@ -258,7 +208,7 @@ def _alone_form(alone: AloneBrings) -> dict[str, Any]:
     }
 
 
-def _course_form(course: CourseShares) -> dict[str, Any]:
+def _course_form(course: CourseEffect) -> dict[str, Any]:
     return {
         "course": course.name,
         "by_plan": course.by_plan,

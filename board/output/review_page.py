@@ -9,9 +9,10 @@ from zoneinfo import ZoneInfo
 
 from board.base import words
 from board.base.plain import one_line
-from board.output.evenings import LEFT_COLUMNS, Evening, causes, clock, in_one_table, late_answers, odds_lines
+from board.output.evenings import LEFT_COLUMNS, causes, clock, in_one_table, late_answers, odds_lines
 from board.output.frame import PaperSize, class_, document
 from board.output.review_days import days
+from board.review.looked_back import LookedBack
 from board.review.measure import Review
 from board.view.closing import MOST_DETAILED, put_away_words, read_words
 from board.view.slipped import slip_words
@@ -20,7 +21,7 @@ MOST_COLUMNS = 10  # of the table of evenings: more are not legible across a she
 BEHIND = 2  # columns behind those of courses
 
 
-def page(evenings: Sequence[Evening], paper: PaperSize) -> str:
+def page(evenings: Sequence[LookedBack], paper: PaperSize) -> str:
     """A whole HTML document, UTF-8."""
     title = words.EVENINGS_TITLE
     body: list[str] = []
@@ -33,7 +34,7 @@ def page(evenings: Sequence[Evening], paper: PaperSize) -> str:
     return document(one_line(title), "\n".join(body), paper)
 
 
-def _all(evenings: Sequence[Evening]) -> Iterator[str]:
+def _all(evenings: Sequence[LookedBack]) -> Iterator[str]:
     head, rows = in_one_table(evenings)
     text_columns = LEFT_COLUMNS
     if len(head) > MOST_COLUMNS:
@@ -52,7 +53,7 @@ def _in_one_cell(courses: Sequence[str], row: Sequence[str]) -> str:
     return ", ".join(f"{course} {told}" for course, told in late if told != words.NOT_SERVED) or words.NOT_SERVED
 
 
-def _evening(evening: Evening) -> Iterator[str]:
+def _evening(evening: LookedBack) -> Iterator[str]:
     review, zone = evening.review, ZoneInfo(evening.review.zone)
     day = words.short_day(review.ended.astimezone(zone))
     span = words.review_span(clock(review.began, zone), clock(review.ended, zone))
@@ -95,7 +96,7 @@ def _courses(review: Review, zone: ZoneInfo) -> Iterator[str]:
 
 def _what_was(review: Review, zone: ZoneInfo) -> Iterator[str]:
     """What was noted, ran over, was left out, measured, kept, put away, and slipped."""
-    over = [words.ran_over(s.slot.name, s.planned_minutes, s.actual_minutes or 0) for s in review.most_over()]
+    over = [words.ran_over(s.slot.name, s.planned_minutes, s.actual_minutes or 0) for s in review.ran_over()]
     slots = {step.slot.id: step.slot for step in review.steps}
     notes = [
         words.closing_note(clock(note.at, zone), slots[note.slot].name if note.slot in slots else None, note.text)

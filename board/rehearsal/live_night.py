@@ -13,7 +13,8 @@ from board.evening.calls import Call
 from board.evening.events import Part
 from board.evening.wishes import Done, EndUnread, Refusal, Settle, TakeReading, Wish
 from board.rehearsal.draw import MINUTE, Night, instead, really_over, unheard_until
-from board.session.session import Evening, Present
+from board.session.session import Evening
+from board.view.present import Present
 
 
 class NightEvening(Evening):

@@ -15,9 +15,10 @@ from board.evening.calls import Call
 from board.evening.wishes import Close, Done, Refusal, Settle, Wish
 from board.rehearsal.draw import Night, instead, night_score, really_over, unheard_until
 from board.session.playthrough import Stuck
-from board.session.session import Evening, Present
+from board.session.session import Evening
 from board.sheet.run_sheet import Slot
 from board.view.board import headline
+from board.view.present import Present
 
 
 @dataclass

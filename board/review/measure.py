@@ -127,9 +127,6 @@ class Review:
         over = [s for s in self.steps if s.ran_over is not None and s.ran_over >= least and s.slot.kind != "arrive"]
         return sorted(over, key=lambda s: -(s.ran_over or 0))
 
-    def most_over(self) -> list[StepReview]:
-        return self.ran_over()
-
     def kept_longest(self) -> list[KeptReview]:
         """What stood, the longest against its limit first."""
         return sorted((k for k in self.kept if k.stood_minutes), key=lambda k: -k.share)

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Literal
 
+from board.evening.company import away_as_it_was
 from board.evening.events import (
     CallPutOff,
     CallRaised,
@@ -21,9 +22,9 @@ from board.evening.events import (
     StepStretched,
 )
 from board.evening.fold import fold_all
-from board.evening.state import State, begin
+from board.evening.state import State, begin, first_sheet
 from board.review.observe import by_one_clock
-from board.sheet.company import away_minutes, dinner_over, host_of, takes_away
+from board.sheet.company import away_minutes
 from board.sheet.run_sheet import CourseSlot, Slot
 
 Why = Literal["began late", "took longer", "answered late", "guests"]
@@ -173,24 +174,5 @@ def _last_wait(state: State, slot: Slot) -> tuple[str | None, datetime | None]:
 
 
 def away_planned_and_actual(state: State) -> tuple[int, int]:
-    """The host's minutes in the kitchen while guests were there: by the first sheet, and as it was (work that took all
-    of the host's hands by its real times, parts of a step by their planned length where it was done)."""
-    sheet, host = state.sheet, host_of(state.sheet)
-    arrived = next((state.steps[s.id].finished for s in sheet.slots if s.kind == "arrive"), None) or sheet.arrive
-    over = state.steps[sheet.courses[-1].clear].started or dinner_over(sheet)
-    actual = timedelta()
-    for slot in sheet.slots:
-        step = state.steps[slot.id]
-        if not takes_away(slot) or step.started is None:
-            continue
-        for part in slot.attended:
-            if part.who != host:
-                continue
-            begun = step.started + (part.start - slot.start)
-            ended = step.started + (part.end - slot.start)
-            if part.kind == "all" and step.finished is not None:
-                begun, ended = step.started, step.finished
-            elif part.kind == "end" and step.finished is not None:
-                begun, ended = step.finished - (part.end - part.start), step.finished
-            actual += max(timedelta(), min(ended, over) - max(begun, arrived))
-    return away_minutes(sheet), round(actual / MINUTE)
+    """The host's minutes in the kitchen while guests were there: by the first sheet, and as it was."""
+    return away_minutes(first_sheet(state.history, state.sheet)), away_as_it_was(state)

@@ -3,18 +3,15 @@
 import math
 from collections.abc import Iterable
 from datetime import datetime, timedelta
-from zoneinfo import ZoneInfo
-
-from dateutil.relativedelta import relativedelta
 
 from board.facts.heat import ROOM_CELSIUS, OvenRates, celsius_after, cooling_constant, default_rates, heating_rate
 from board.plan.model.kitchen import Oven
 from board.plan.model.model import Plan
 from board.plan.phrases.stations import Station
-from board.plan.phrases.when import instant, stretch
 from board.plan.resolve.assume import Filled, FilledWay, Task, midnight
-from board.plan.resolve.hours import home_of, hours_of
-from board.schedule.intervals import Window, merged, without
+from board.plan.resolve.given_time import ALWAYS, given_time
+from board.plan.resolve.hours import free_of, home_of, hours_of
+from board.schedule.intervals import Window, merged
 from board.schedule.problem import (
     LITRE,
     Demand,
@@ -53,7 +50,6 @@ class _Builder:
     def __init__(self, plan: Plan, filled: Filled) -> None:
         self.plan = plan
         self.filled = filled
-        self.zone = ZoneInfo(plan.zone)
         self.origin = self._origin()
         self.oven_facts = tuple(
             OvenFacts(name, oven.shelves, oven_rates(oven)) for name, oven in plan.kitchen.ovens.items()
@@ -111,14 +107,11 @@ class _Builder:
         )
 
     def _hand(self, name: str) -> Hand:
-        hours, home = (
-            merged([(self.minute(a), self.minute(b)) for a, b in of(self.plan, name)]) for of in (hours_of, home_of)
+        free, home = (
+            tuple(merged([(self.minute(a), self.minute(b)) for a, b in of(self.plan, name)]))
+            for of in (free_of, home_of)
         )
-        away = []
-        for span in self.plan.hands[name].away.values():
-            start, end = stretch(span.day.on(self.plan.date), span, self.zone)
-            away.append((self.minute(start), self.minute(end)))
-        return Hand(name, tuple(without(hours, merged(away))), tuple(home))
+        return Hand(name, free, home)
 
     def _leads_to_serving(self) -> set[str]:
         """Ids of every predecessor, near or far, of a serving or of the guests' arrival."""
@@ -151,22 +144,8 @@ class _Builder:
         )
 
     def _window(self, task: Task) -> Window | None:
-        work = task.work
-        if work is None or (work.day is None and work.not_before is None and work.not_after is None):
-            return None
-        start, end = -(10**6), 10**6
-        if work.day is not None:
-            that_day = work.day.on(self.plan.date)
-            start = self.minute(instant(that_day, "00:00", self.zone))
-            # A kitchen day lasts into the small hours of the next.
-            end = self.minute(instant(that_day + relativedelta(days=1), "05:00", self.zone))
-        if work.not_before is not None:
-            that_day = work.not_before.day.on(self.plan.date)
-            start = max(start, self.minute(instant(that_day, work.not_before.clock, self.zone)))
-        if work.not_after is not None:
-            that_day = work.not_after.day.on(self.plan.date)
-            end = min(end, self.minute(instant(that_day, work.not_after.clock, self.zone)))
-        return start, end
+        given = given_time(self.plan, task.work)
+        return None if given == ALWAYS else (self.minute(given[0]), self.minute(given[1]))
 
     def _ways(self, number: int, way: FilledWay, id_: str) -> Iterable[Way]:
         """The way, once for each oven it could use and for each setting a rest could follow."""

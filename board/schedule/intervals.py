@@ -1,4 +1,4 @@
-"""Intervals of whole minutes: joined, cut and intersected. Pure arithmetic."""
+"""Intervals of whole minutes: joined and intersected. Pure arithmetic."""
 
 from collections.abc import Iterable
 
@@ -14,18 +14,6 @@ def merged(windows: list[Window]) -> list[Window]:
         elif end > start:
             found.append((start, end))
     return found
-
-
-def without(windows: list[Window], gaps: list[Window]) -> list[Window]:
-    """Windows with the gaps cut out."""
-    for a, b in gaps:
-        windows = [
-            piece
-            for start, end in windows
-            for piece in ((start, min(end, a)), (max(start, b), end))
-            if piece[1] > piece[0]
-        ]
-    return windows
 
 
 def meet(one: Iterable[Window], other: Iterable[Window]) -> list[Window]:

@@ -8,7 +8,7 @@ from board.base import words
 from board.base.plain import one_line
 from board.evening.wishes import TakeSheet
 from board.screens.ask import PushScreen
-from board.screens.live_board import LiveBoard, chosen_slot
+from board.screens.live_board import LiveBoard
 from board.session.replan.advisor import Advisor
 
 if TYPE_CHECKING:
@@ -44,7 +44,7 @@ class Ahead:
 
     def slip(self) -> None:
         """Asks what went wrong."""
-        chosen = chosen_slot(self.live)
+        chosen = self.live.chosen_slot
         if self.slips is None:
             from board.screens.slip import SlipScreen  # loaded when first opened
 

@@ -6,12 +6,12 @@ from collections.abc import Callable, Sequence
 from board.base import words
 from board.base.clock import VirtualClock
 from board.base.plain import one_line
-from board.screens.chime import Bell, Chime
+from board.screens.chime import Bell
 from board.screens.dressed import DressedApp
 from board.screens.live import LiveScreen
 from board.screens.palette import next_theme
-from board.screens.plan_changes import PlanEye
 from board.screens.speech import Speaker
+from board.session.plan_watcher import PlanWatcher
 from board.session.replan.advisor import Advisor
 from board.session.session import Evening
 from board.sheet.changed import Changed
@@ -29,14 +29,14 @@ class BoardApp(DressedApp[None]):
         *,
         virtual: VirtualClock | None = None,
         bell: bool = True,
-        chime: Chime | None = None,
+        chime: Bell | None = None,
         greeting: str = "",
         theme: str | None = None,
         remembered: str | None = None,
         remember: Callable[[str], None] | None = None,
         say: Sequence[str] | None = None,
         advisor: Advisor | None = None,
-        plan_eye: PlanEye | None = None,
+        plan_eye: PlanWatcher | None = None,
         changed: Changed | None = None,
     ) -> None:
         super().__init__(theme=theme, remembered=remembered)

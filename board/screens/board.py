@@ -1,26 +1,24 @@
-"""The command board as anybody sees it: composed, fitted, redrawn as time passes. Hands wishes to the evening and
-reports their outcome. No rules, no sums."""
+"""The command board as it is shown, whoever looks at it: composed, fitted, drawn anew as the time goes on.
+No rules, no sums."""
 
 from textual.app import ComposeResult
-from textual.screen import Screen
 
 from board.base import words
 from board.base.plain import one_line
 from board.evening.state import CallKey
-from board.evening.wishes import Refusal, Wish
 from board.screens.ahead import Ahead
-from board.screens.chime import Chime
+from board.screens.chime import Bell
+from board.screens.live_board import LiveBoard
 from board.screens.panels import CallPanel, Coming, KeyBar, OneLine, Ribbons, Top
 from board.screens.rehearsing import Rehearsal
 from board.screens.saying import Saying
 from board.screens.sounds import Sounds
-from board.screens.speech import Voice
-from board.screens.steady import Steady
+from board.screens.speech import Speaker
 from board.session.replan.advisor import Advisor
-from board.session.session import Evening, Present
-from board.view.board import BoardView, CallView, Viewer
-from board.view.choice import beside, chosen_call
+from board.session.session import Evening
+from board.view.choice import beside
 from board.view.offer import offer_line
+from board.view.present import Present
 from board.view.ribbon import ZOOMS, ribbons
 from board.view.said import said_at
 
@@ -28,12 +26,8 @@ TICK_SECONDS, REHEARSAL_TICK_SECONDS = 1.0, 0.25
 LOW_ROWS, SHORT_ROWS, TINY_ROWS, NARROW_COLUMNS = 24, 21, 12, 72
 
 
-class BoardScreen(Screen[None]):
-    """The base of every board. Subclasses bring their keys, and may override the methods below.
-
-    `present` and `board`: the last moment asked for, and its view; `chosen`: the call the host moved to; `heard`: the
-    last message, and whether it was serious.
-    """
+class BoardScreen(LiveBoard):
+    """Each kind of board brings its keys, and may say otherwise how it is looked at and what stands in the way."""
 
     CSS_PATH = "board.tcss"
     AUTO_FOCUS = None
@@ -41,33 +35,22 @@ class BoardScreen(Screen[None]):
     def __init__(
         self,
         evening: Evening,
-        chime: Chime,
+        chime: Bell,
         *,
         rehearsal: Rehearsal | None = None,
         bell: bool = True,
-        voice: Voice | None = None,
+        voice: Speaker | None = None,
         advisor: Advisor | None = None,
     ) -> None:
-        super().__init__()
-        self.evening = evening
+        super().__init__(evening)
         self.advisor = advisor
         self.rehearsal = rehearsal or Rehearsal()
-        self.viewer = self.new_viewer()
         self.sounds = Sounds(chime, voice, self.viewer, bell=bell)
-        self.steady = Steady(self)
         self.zoom = 1
-        self.chosen: CallKey | None = None
-        self.present: Present | None = None
-        self.board: BoardView | None = None
         self.banner = ""
-        self.heard = ("", False)
         self.ahead = Ahead(self, advisor)
 
     # --- what a board of another kind says otherwise ---------------------------------------------------------
-    def new_viewer(self) -> Viewer:
-        """A viewer of the sheet the evening now goes by."""
-        return Viewer(self.evening.sheet)
-
     def key_words(self) -> tuple[tuple[str, str, str], ...]:
         """The keys to show in the key bar."""
         return ()
@@ -160,23 +143,6 @@ class BoardScreen(Screen[None]):
         self.heard = (one_line(text), grave)
         self.saying.say(one_line(text), grave=grave)
 
-    # --- wishes ----------------------------------------------------------------------------------------------
-    def wish(self, wish: Wish, said: str = "") -> bool:
-        """Hands a wish to the evening, says what came of it, and shows it at once. Returns whether it was granted."""
-        try:
-            refusal = self.evening.wish(wish)
-        except Exception as wrong:
-            self.say(words.board_fault(one_line(wrong, 80)), grave=True)
-            return False
-        if isinstance(refusal, Refusal):
-            self.say(refusal.words, grave=True)
-            return False
-        if said:
-            self.say(said)
-        self.chosen = None
-        self.tick()
-        return True
-
     # --- drawn -----------------------------------------------------------------------------------------------
     def redraw(self) -> None:
         """Shows the present again, as after a key. Something that cannot be drawn must never end the board."""
@@ -214,14 +180,9 @@ class BoardScreen(Screen[None]):
 
     def _offered(self, present: Present) -> str:
         offer = self.advisor.offer if self.advisor is not None else None
-        return "" if offer is None else offer_line(self.viewer, offer, present.now)
+        return "" if offer is None else offer_line(self.viewer, offer.courses, offer.gained, present.now)
 
     # --- looking about ---------------------------------------------------------------------------------------
-    @property
-    def chosen_call(self) -> CallView | None:
-        """The call that keys act on, if it is shown."""
-        return chosen_call(self.board, self.chosen) if self.board is not None else None
-
     def choose(self, key: CallKey) -> None:
         self.chosen = key
         self.steady.chose(key)

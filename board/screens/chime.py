@@ -1,13 +1,8 @@
 """How a call sounds: strokes of the terminal's bell. Tests pass in a recorder."""
 
 from collections.abc import Callable
-from typing import Protocol
 
 STROKE_SECONDS = 0.35  # apart; terminals merge strokes that are closer
-
-
-class Chime(Protocol):
-    def ring(self, strokes: int = 1) -> None: ...
 
 
 class Bell:

@@ -8,13 +8,13 @@ from board.evening.wishes import Close
 from board.screens.answering import Answering
 from board.screens.ask import HelpScreen, LeaveScreen
 from board.screens.board import BoardScreen
-from board.screens.chime import Chime
+from board.screens.chime import Bell
 from board.screens.keys import BINDINGS
-from board.screens.live_board import chosen_slot
 from board.screens.looking import Looking
-from board.screens.plan_changes import PlanChangeNotice, PlanEye
+from board.screens.plan_changes import PlanChangeNotice
 from board.screens.rehearsing import Rehearsal
-from board.screens.speech import Voice
+from board.screens.speech import Speaker
+from board.session.plan_watcher import PlanWatcher
 from board.session.replan.advisor import Advisor
 from board.session.session import Evening
 from board.sheet.changed import Changed
@@ -28,16 +28,16 @@ class LiveScreen(BoardScreen):
     def __init__(
         self,
         evening: Evening,
-        chime: Chime,
+        chime: Bell,
         virtual: VirtualClock | None,
         on_leave: Callable[[], None],
         on_theme: Callable[[], str],
         *,
         bell: bool = True,
-        voice: Voice | None = None,
+        voice: Speaker | None = None,
         greeting: str = "",
         advisor: Advisor | None = None,
-        plan_eye: PlanEye | None = None,
+        plan_eye: PlanWatcher | None = None,
         changed: Changed | None = None,
     ) -> None:
         super().__init__(evening, chime, rehearsal=Rehearsal(virtual), bell=bell, voice=voice, advisor=advisor)
@@ -96,7 +96,7 @@ class LiveScreen(BoardScreen):
         self.looking.note()
 
     def action_reading(self) -> None:
-        self.looking.read_any(chosen_slot(self))
+        self.looking.read_any(self.chosen_slot)
 
     # --- the board itself ------------------------------------------------------------------------------------
     def action_theme(self) -> None:

@@ -1,37 +1,67 @@
-"""The live board as its key handlers see it."""
+"""The live board as what its keys do sees it: the evening, what is shown of it, what is wished, what is said."""
 
-from typing import Any, Protocol
+from textual.screen import Screen
 
-from textual.app import App
-
+from board.base import words
+from board.base.plain import one_line
 from board.evening.state import CallKey
-from board.evening.wishes import Wish
+from board.evening.wishes import Refusal, Wish
 from board.screens.steady import Steady
-from board.session.session import Evening, Present
+from board.session.session import Evening
 from board.view.board import BoardView, CallView, Viewer
+from board.view.choice import chosen_call
+from board.view.present import Present
 
 
-class LiveBoard(Protocol):
-    """`board`: the view of the present as last shown; `chosen`: the call the host moved to; `chosen_call`: the one keys
-    act on; `heard`: the last message, and whether it was serious."""
+class LiveBoard(Screen[None]):
+    """`present` and `board` are the last moment asked for and as it was shown; `chosen` is the call the host went to;
+    `heard` is what was said last, and whether that was grave."""
 
-    evening: Evening
-    viewer: Viewer
-    present: Present | None
-    board: BoardView | None
-    chosen: CallKey | None
-    steady: Steady
-    heard: tuple[str, bool]
+    def __init__(self, evening: Evening) -> None:
+        super().__init__()
+        self.evening = evening
+        self.viewer = self.new_viewer()
+        self.steady = Steady(self)
+        self.chosen: CallKey | None = None
+        self.present: Present | None = None
+        self.board: BoardView | None = None
+        self.heard = ("", False)
+
+    def new_viewer(self) -> Viewer:
+        """Of the sheet the evening goes by now."""
+        return Viewer(self.evening.sheet)
+
+    def tick(self) -> None:
+        """Asks the evening what is due, and shows it."""
+        raise NotImplementedError
+
+    def say(self, text: str, *, grave: bool = False) -> None:
+        """One line for a while."""
+        raise NotImplementedError
+
+    def wish(self, wish: Wish, said: str = "") -> bool:
+        """Hands a wish to the evening; says what came of it; shows the new present at once."""
+        try:
+            refusal = self.evening.wish(wish)
+        except Exception as wrong:
+            self.say(words.board_fault(one_line(wrong, 80)), grave=True)
+            return False
+        if isinstance(refusal, Refusal):
+            self.say(refusal.words, grave=True)
+            return False
+        if said:
+            self.say(said)
+        self.chosen = None
+        self.tick()
+        return True
 
     @property
-    def app(self) -> App[Any]: ...
+    def chosen_call(self) -> CallView | None:
+        """The call keys act on, of those shown."""
+        return chosen_call(self.board, self.chosen) if self.board is not None else None
+
     @property
-    def chosen_call(self) -> CallView | None: ...
-    def wish(self, wish: Wish, said: str = "") -> bool: ...
-    def say(self, text: str, *, grave: bool = False) -> None: ...
-
-
-def chosen_slot(live: LiveBoard) -> str | None:
-    """The slot of the call that keys act on."""
-    call = live.chosen_call
-    return call.key[0] if call is not None else None
+    def chosen_slot(self) -> str | None:
+        """The slot of the call keys act on."""
+        call = self.chosen_call
+        return call.key[0] if call is not None else None

@@ -1,7 +1,7 @@
 """Looking back during the evening: what happened, or every step; notes and readings for any of them."""
 
 from collections.abc import Callable
-from typing import ClassVar, Protocol
+from typing import ClassVar
 
 from rich.cells import cell_len
 from textual.app import ComposeResult
@@ -14,10 +14,10 @@ from board.screens.ask import NoteScreen
 from board.screens.closing import ClosingScreen
 from board.screens.lines import Line, Lines
 from board.screens.listing import Listing
+from board.screens.live_board import LiveBoard
 from board.screens.panels import KeyBar, OneLine
-from board.session.session import Evening, Present
-from board.view.board import BoardView, Viewer
 from board.view.look import StepRow, Told, about, happened, step_rows
+from board.view.present import Present
 from board.view.wrap_words import cut, pad, wrap_words
 
 REFRESH_SECONDS = 0.5
@@ -32,16 +32,6 @@ ACTIONS = {
     "e": "closing",
     "esc": "leave",
 }
-
-
-class Board(Protocol):
-    """What this screen needs of the board below it."""
-
-    evening: Evening
-    viewer: Viewer
-    present: Present | None
-    board: BoardView | None
-    heard: tuple[str, bool]
 
 
 class LookScreen(ModalScreen[None]):
@@ -66,7 +56,7 @@ class LookScreen(ModalScreen[None]):
 
     def __init__(
         self,
-        live: Board,
+        live: LiveBoard,
         keep_note: Callable[[str | None, str | None], None],
         ask_reading: Callable[[str | None], None],
     ) -> None:

@@ -11,7 +11,7 @@ from board.evening.readings import can_be_read, takes_readings, wants_reading
 from board.evening.state import CallKey
 from board.evening.wishes import Done, EndUnread, TakeReading, WriteNote
 from board.screens.ask import NoteScreen
-from board.screens.live_board import LiveBoard, chosen_slot
+from board.screens.live_board import LiveBoard
 
 
 class Looking:
@@ -28,7 +28,7 @@ class Looking:
 
     def note(self) -> None:
         """Asks for a note on the call that keys act on, or on none."""
-        about, slot = self.live.chosen_call, chosen_slot(self.live)
+        about, slot = self.live.chosen_call, self.live.chosen_slot
         screen = NoteScreen(one_line(about.headline) if about else None)
         self.live.app.push_screen(screen, lambda text: self.keep_note(text, slot))
 

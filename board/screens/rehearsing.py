@@ -3,7 +3,7 @@ real evening, that time is real."""
 
 from board.base import words
 from board.base.clock import VirtualClock
-from board.session.session import Present
+from board.view.present import Present
 
 HURRIED = 3.0  # times real time
 

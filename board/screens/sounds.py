@@ -3,10 +3,10 @@
 from board.base import words
 from board.evening.calls import Call
 from board.evening.insist import Heard, insistence, to_ring, waited_minutes
-from board.screens.chime import Chime
-from board.screens.speech import Voice
-from board.session.session import Present
+from board.screens.chime import Bell
+from board.screens.speech import Speaker
 from board.view.board import Viewer
+from board.view.present import Present
 
 MOST_SPOKEN = 3  # calls and warnings spoken at once
 
@@ -14,7 +14,7 @@ MOST_SPOKEN = 3  # calls and warnings spoken at once
 class Sounds:
     """The bell and the voice. `bell`: whether the bell was asked for."""
 
-    def __init__(self, chime: Chime, voice: Voice | None, viewer: Viewer, *, bell: bool) -> None:
+    def __init__(self, chime: Bell, voice: Speaker | None, viewer: Viewer, *, bell: bool) -> None:
         self.chime = chime
         self.voice = voice
         self.viewer = viewer

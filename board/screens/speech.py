@@ -11,7 +11,6 @@ import shlex
 import signal
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from typing import Protocol
 
 from board.base import words
 from board.base.plain import REPLACEMENT, one_line
@@ -19,11 +18,6 @@ from board.base.plain import REPLACEMENT, one_line
 LONGEST_SECONDS = 15.0
 LONGEST_TEXT = 300
 PLACE, FROM_INPUT = "{}", "-"
-
-
-class Voice(Protocol):
-    def say(self, text: str) -> None: ...
-    def stop(self) -> None: ...
 
 
 def command_of(line: str) -> tuple[str, ...]:

@@ -15,12 +15,12 @@ from board.base.plain import one_line
 from board.log.follow import Follower
 from board.screens.ask import HelpScreen
 from board.screens.board import BoardScreen
-from board.screens.chime import Bell, Chime
+from board.screens.chime import Bell
 from board.screens.dressed import DressedApp
-from board.session.session import Present
 from board.session.watching import Watched, hand_called
 from board.view.board import Viewer
 from board.view.onlooker import Onlooker
+from board.view.present import Present
 
 FOLLOW_SECONDS = 0.4
 
@@ -37,7 +37,7 @@ class WatchScreen(BoardScreen, inherit_bindings=False):
         Binding("q,ctrl+q,escape", "leave", show=False),
     ]
 
-    def __init__(self, watched: Watched, chime: Chime, on_leave: Callable[[], None]) -> None:
+    def __init__(self, watched: Watched, chime: Bell, on_leave: Callable[[], None]) -> None:
         super().__init__(watched, chime, bell=False)
         self.watched = watched
         self.on_leave = on_leave
@@ -104,7 +104,7 @@ class WatchApp(DressedApp[str | None]):
         follower: Follower,
         clock: Clock,
         who: str | None = None,
-        chime: Chime | None = None,
+        chime: Bell | None = None,
         *,
         theme: str | None = None,
         remembered: str | None = None,

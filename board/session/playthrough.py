@@ -9,8 +9,9 @@ from board.base.clock import StoppedClock
 from board.base.plain import one_line
 from board.evening.calls import Call
 from board.evening.wishes import Close, Done
-from board.session.session import Evening, Present
+from board.session.session import Evening
 from board.view.board import headline
+from board.view.present import Present
 
 
 class Stuck(Exception):

@@ -5,11 +5,10 @@ the evening goes on all the same, and `unkept` says so. Knows no screen; the tim
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from board.base.clock import JUMP_SECONDS, Clock, Jump
-from board.evening.calls import Call, calls
+from board.evening.calls import calls
 from board.evening.clocks import LiveClock, has_clocks, live_clocks, warn_clocks
 from board.evening.decide import decide
 from board.evening.events import (
@@ -27,25 +26,9 @@ from board.evening.forecast import Forecast, Forecaster, Standing
 from board.evening.raise_due import raise_calls, warn_keeping
 from board.evening.state import CallKey, State, begin
 from board.evening.wishes import Later, Push, Refusal, Wish, later_again, push_from_now
-from board.log.write import Keeper, Memory, RunLog, Unkept
+from board.log.write import Keeper, Memory, RunLog
 from board.sheet.run_sheet import RunSheet
-
-
-@dataclass(frozen=True)
-class Present:
-    """All there is to know at one moment."""
-
-    now: datetime
-    state: State
-    forecast: Forecast
-    due: tuple[Call, ...]
-    coming: tuple[Call, ...]
-    raised: tuple[Call, ...] = ()  # calls that came due at this very tick, be it again
-    warned: tuple[Standing, ...] = ()  # what the board warned of at this very tick
-    clocks: tuple[LiveClock, ...] = ()  # how long each dish has stood out; at most a minute old
-    clock_warned: tuple[ClockWarned, ...] = ()  # what was said of them at this very tick
-    told: tuple[str, ...] = ()  # what else the host hears at this very tick
-    unkept: Unkept | None = None  # what is not on the disk yet
+from board.view.present import Present
 
 
 class Evening:

@@ -15,8 +15,9 @@ from board.evening.state import CallKey, begin
 from board.evening.wishes import Refusal, Wish
 from board.log.follow import Follower
 from board.log.write import Memory
-from board.session.session import Evening, Present
+from board.session.session import Evening
 from board.sheet.run_sheet import RunSheet
+from board.view.present import Present
 
 
 def hand_called(sheet: RunSheet, name: str) -> str | None:

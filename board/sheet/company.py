@@ -1,10 +1,12 @@
 """How much of the evening the host is away from the guests, and how busy it gets, read off a run sheet. Pure."""
 
+from collections.abc import Callable, Collection, Iterable
 from datetime import datetime, timedelta
 
 from board.sheet.run_sheet import Attended, RunSheet, Slot
 
-HALF_HOUR = timedelta(minutes=30)
+FRONT_OF_HOUSE = "front-of-house"
+MINUTE, HALF_HOUR = timedelta(minutes=1), timedelta(minutes=30)
 
 
 def host_of(sheet: RunSheet) -> str:
@@ -12,27 +14,47 @@ def host_of(sheet: RunSheet) -> str:
     return "host" if "host" in sheet.hands or not sheet.hands else sheet.hands[0]
 
 
-def takes_away(slot: Slot) -> bool:
-    """Whether hands on it are hands away from the guests."""
-    return slot.kind != "heat" and slot.lane != "front-of-house" and not slot.with_guests
+def is_away(lane: str, *, with_guests: bool) -> bool:
+    """Whether hands on work there are hands away from the guests."""
+    return lane != FRONT_OF_HOUSE and not with_guests
 
 
-def dinner_over(sheet: RunSheet) -> datetime:
-    """When the last course has been eaten."""
-    return sheet.by_id()[sheet.courses[-1].clear].start
+def last_clear(sheet: RunSheet, left_out: Collection[str] = ()) -> str | None:
+    """The slot whose start ends the dinner: clearing the last course that is not left out."""
+    return next((course.clear for course in reversed(sheet.courses) if course.clear not in left_out), None)
+
+
+def away(
+    sheet: RunSheet,
+    begins: Callable[[Slot], datetime],
+    work: Iterable[tuple[Slot, Iterable[Attended]]],
+    left_out: Collection[str] = (),
+) -> int:
+    """The host's minutes in the kitchen between the guests' coming and the end of the last course.
+
+    `begins`: when a slot begins, as planned, as it looks or as it was; `work`: when hands are on what, told likewise.
+    """
+    host, slots, clear = host_of(sheet), sheet.by_id(), last_clear(sheet, left_out)
+    if clear is None:
+        return 0
+    came = next((begins(slot) for slot in sheet.slots if slot.kind == "arrive"), sheet.arrive)
+    over = begins(slots[clear])
+    total = sum(
+        (
+            max(timedelta(), min(part.end, over) - max(part.start, came))
+            for slot, parts in work
+            if is_away(slot.lane, with_guests=slot.with_guests)
+            for part in parts
+            if part.who == host
+        ),
+        timedelta(),
+    )
+    return round(total / MINUTE)
 
 
 def away_minutes(sheet: RunSheet) -> int:
-    """The host's minutes in the kitchen between the guests' coming and the end of the last course."""
-    host, over = host_of(sheet), dinner_over(sheet)
-    away = [
-        part
-        for slot in sheet.slots
-        if takes_away(slot)
-        for part in _hosts(slot, host)
-        if part.end > sheet.arrive and part.start < over
-    ]
-    return sum(_minutes(part.start, part.end) for part in away)
+    """The same, as planned."""
+    return away(sheet, lambda slot: slot.start, ((slot, slot.attended) for slot in sheet.slots))
 
 
 def busiest(sheet: RunSheet) -> tuple[str, int]:
@@ -58,4 +80,4 @@ def _hosts(slot: Slot, host: str) -> list[Attended]:
 
 
 def _minutes(start: datetime, end: datetime) -> int:
-    return round((end - start) / timedelta(minutes=1))
+    return round((end - start) / MINUTE)

@@ -2,13 +2,11 @@
 
 from dataclasses import dataclass
 from datetime import datetime
-from typing import Protocol
 from zoneinfo import ZoneInfo
 
 from board.base import words
 from board.base.plain import one_line
 from board.evening.calls import Call
-from board.evening.clocks import LiveClock
 from board.evening.events import SLIPS, Event, LeftoversPutAway
 from board.evening.forecast import CourseForecast, Forecast
 from board.evening.insist import insistence
@@ -16,6 +14,7 @@ from board.evening.readings import held_since, last_reading, wants_reading
 from board.evening.state import CallKey, State
 from board.sheet.run_sheet import RunSheet, Slot
 from board.view.countdown import countdown, length
+from board.view.present import Present
 from board.view.quiet import hands_on, host_call
 from board.view.slipped import slip_words
 from board.view.standing import Standings, Stands
@@ -72,23 +71,6 @@ class BoardView:
     notice: str = ""  # what the host should know for a while: the clock jumped
 
 
-class Moment(Protocol):
-    """What a view is made from."""
-
-    @property
-    def now(self) -> datetime: ...
-    @property
-    def state(self) -> State: ...
-    @property
-    def forecast(self) -> Forecast: ...
-    @property
-    def due(self) -> tuple[Call, ...]: ...
-    @property
-    def coming(self) -> tuple[Call, ...]: ...
-    @property
-    def clocks(self) -> tuple[LiveClock, ...]: ...
-
-
 class Viewer:
     """Makes views of one sheet."""
 
@@ -106,7 +88,7 @@ class Viewer:
         here, there = self.local(now), self.local(at)
         return words.clock(there) if here.date() == there.date() else words.day_and_clock(there)
 
-    def view(self, at: Moment) -> BoardView:
+    def view(self, at: Present) -> BoardView:
         """The board as it is at that moment."""
         local = self.local(at.now)
         standing = how_it_stands(at.forecast, at.due)
@@ -128,13 +110,13 @@ class Viewer:
             courses=tuple((course.name, self._course_words(course, at.now)) for course in at.forecast.courses),
         )
 
-    def _notice(self, at: Moment) -> str:
+    def _notice(self, at: Present) -> str:
         jumped = at.state.jumped
         if jumped is None or (at.now - jumped.at).total_seconds() > JUMP_TOLD_SECONDS:
             return ""
         return words.clock_jumped(round(jumped.seconds), slept=jumped.slept)
 
-    def call(self, call: Call, at: Moment, *, is_due: bool) -> CallView:
+    def call(self, call: Call, at: Present, *, is_due: bool) -> CallView:
         """One call in words."""
         slot = self.slots[call.slot]
         ahead = (call.due - at.now).total_seconds()
@@ -193,7 +175,7 @@ class Viewer:
         since = held_since(state, slot) if slot.hold_minutes else None
         return words.held_from(told, slot.hold_minutes, self.clock(since, call.due)) if since is not None else told
 
-    def _course(self, at: Moment) -> CourseView | None:
+    def _course(self, at: Present) -> CourseView | None:
         ahead = next((c for c in at.forecast.courses if c.is_ahead), None)
         if ahead is None:
             return None
@@ -229,7 +211,7 @@ class Viewer:
         slot = self.slots.get(getattr(event, "slot", None) or "")
         return one_line(slot.name if slot else words.ANSWER_WORDS.get(type(event).__name__, ""), 60)
 
-    def _quiet(self, at: Moment) -> tuple[str, str, CallKey | None]:
+    def _quiet(self, at: Present) -> tuple[str, str, CallKey | None]:
         """What to say when nothing is called: what hands are on, or how long the host is free."""
         busy = hands_on(self.sheet, at)
         if busy is not None:

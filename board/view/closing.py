@@ -6,15 +6,15 @@ really began and ended, and how much later that was, so it reads without colour.
 
 from collections.abc import Sequence
 from datetime import datetime
-from typing import Literal, Protocol
+from typing import Literal
 from zoneinfo import ZoneInfo
 
 from rich.cells import cell_len
 
 from board.base import words
 from board.base.plain import one_line
-from board.evening.state import Note
-from board.sheet.run_sheet import Slot
+from board.review.leftovers import LeftReview
+from board.review.measure import ReadingReview, Review, StepReview
 from board.view.bars import Chart, Span
 from board.view.wrap_words import cut, pad, wrap_words
 
@@ -28,126 +28,7 @@ MOST, MOST_DETAILED = 3, 6  # of what ran over, and of what was kept
 NAME_WIDTH = 22
 
 
-class Course(Protocol):
-    """A course looked back on."""
-
-    @property
-    def name(self) -> str: ...
-    @property
-    def wanted(self) -> datetime: ...
-    @property
-    def served(self) -> datetime | None: ...
-    @property
-    def late_minutes(self) -> int | None: ...
-    @property
-    def pushed(self) -> int: ...
-    @property
-    def at_table(self) -> tuple[datetime, datetime]: ...
-    @property
-    def was_at_table(self) -> tuple[datetime, datetime | None] | None: ...
-
-
-class Step(Protocol):
-    """A step looked back on."""
-
-    @property
-    def slot(self) -> Slot: ...
-    @property
-    def started(self) -> datetime | None: ...
-    @property
-    def finished(self) -> datetime | None: ...
-    @property
-    def planned_minutes(self) -> int: ...
-    @property
-    def actual_minutes(self) -> int | None: ...
-    @property
-    def ran_over(self) -> int | None: ...
-
-
-class Kept(Protocol):
-    """A result that stood, and how long it might have."""
-
-    @property
-    def slot(self) -> Slot: ...
-    @property
-    def stood_minutes(self) -> int: ...
-    @property
-    def limit_minutes(self) -> int: ...
-    @property
-    def where(self) -> str: ...
-
-
-class PutAway(Protocol):
-    """What was left of a course, when it went into the cold, and how long a dish of it had stood out."""
-
-    @property
-    def course(self) -> str: ...
-    @property
-    def at(self) -> datetime: ...
-    @property
-    def dish(self) -> str: ...
-    @property
-    def stood_minutes(self) -> int: ...
-    @property
-    def limit_minutes(self) -> int: ...
-    @property
-    def over(self) -> bool: ...
-
-
-class Read(Protocol):
-    """A probe's reading, and by how much it fell short of what was wanted, °C."""
-
-    @property
-    def slot(self) -> Slot: ...
-    @property
-    def at(self) -> datetime: ...
-    @property
-    def celsius(self) -> float: ...
-    @property
-    def lacks(self) -> float: ...
-
-
-class LookedBack(Protocol):
-    """An evening looked back on."""
-
-    @property
-    def plan(self) -> str: ...
-    @property
-    def zone(self) -> str: ...
-    @property
-    def fahrenheit(self) -> bool: ...
-    @property
-    def rehearsal(self) -> bool: ...
-    @property
-    def closed(self) -> bool: ...
-    @property
-    def began(self) -> datetime: ...
-    @property
-    def ended(self) -> datetime: ...
-    @property
-    def courses(self) -> Sequence[Course]: ...
-    @property
-    def steps(self) -> Sequence[Step]: ...
-    @property
-    def readings(self) -> Sequence[Read]: ...
-    @property
-    def unread(self) -> Sequence[Step]: ...
-    @property
-    def stops(self) -> Sequence[str]: ...
-    @property
-    def notes(self) -> Sequence[Note]: ...
-    @property
-    def put_away(self) -> Sequence[PutAway]: ...
-    @property
-    def not_told(self) -> Sequence[str]: ...
-    def most_over(self) -> Sequence[Step]: ...
-    def left_out(self) -> Sequence[Step]: ...
-    def not_reached(self) -> Sequence[Step]: ...
-    def left_open(self) -> Sequence[Step]: ...
-    def kept_longest(self) -> Sequence[Kept]: ...
-
-
-def closing(evening: LookedBack, width: int) -> tuple[PageLine, ...]:
+def closing(evening: Review, width: int) -> tuple[PageLine, ...]:
     """The page, as wide as it may be."""
     width = max(40, width)
     return tuple(_clipped(line, width) for line in _Page(evening, width).lines())
@@ -165,7 +46,7 @@ def _clipped(line: PageLine, width: int) -> PageLine:
 
 
 class _Page:
-    def __init__(self, evening: LookedBack, width: int) -> None:
+    def __init__(self, evening: Review, width: int) -> None:
         self.evening, self.width = evening, width
         self.zone = ZoneInfo(evening.zone)
         self.most = MOST_DETAILED if width >= DETAILED else MOST
@@ -205,7 +86,7 @@ class _Page:
     def _told(self) -> list[PageLine]:
         """What ran over, was left out, was kept, put away, read and noted."""
         of = self.evening
-        over = [words.ran_over(s.slot.name, s.planned_minutes, s.actual_minutes or 0) for s in of.most_over()]
+        over = [words.ran_over(s.slot.name, s.planned_minutes, s.actual_minutes or 0) for s in of.ran_over()]
         kept = [
             words.closing_kept(k.slot.name, k.stood_minutes, k.limit_minutes, k.where)
             for k in of.kept_longest()[: self.most]
@@ -292,17 +173,17 @@ def _later(span: Span) -> Segment:
     return f" {words.signed(later)}", "late" if later > 0 else "soft"
 
 
-def read_words(read: Read, fahrenheit: bool) -> str:
+def read_words(read: ReadingReview, fahrenheit: bool) -> str:
     """A reading beside what was wanted."""
     if read.slot.core_celsius is None:
         return words.core_reads(read.celsius, fahrenheit)
     return words.reading(read.celsius, read.slot.core_celsius, read.lacks, fahrenheit)
 
 
-def put_away_words(each: PutAway, at: str) -> str:
+def put_away_words(each: LeftReview, at: str) -> str:
     """When what was left of a course was put away, and how long it had stood out."""
     return words.closing_put_away(each.course, at, each.dish, each.stood_minutes, each.limit_minutes)
 
 
-def _listed(steps: Sequence[Step]) -> list[str]:
+def _listed(steps: Sequence[StepReview]) -> list[str]:
     return [", ".join(step.slot.name for step in steps)] if steps else []

@@ -1,15 +1,14 @@
 """What something costs, before it is taken: two forecasts → lines. Pure; every line is safe for a terminal."""
 
 from dataclasses import dataclass
-from datetime import datetime, timedelta
+from datetime import timedelta
 
 from rich.cells import cell_len
 
 from board.base import words
 from board.base.plain import one_line
+from board.evening.company import away_by_forecast
 from board.evening.forecast import CourseForecast, Forecast
-from board.evening.hands import parts
-from board.sheet.company import host_of, takes_away
 from board.sheet.run_sheet import RunSheet, Slot
 from board.view.board import Viewer
 
@@ -93,28 +92,5 @@ def stands(slot: Slot, forecast: Forecast) -> int:
 
 
 def _company(sheet: RunSheet, before: Forecast, after: Forecast) -> list[tuple[int, str]]:
-    more = away_minutes(sheet, after) - away_minutes(sheet, before)
+    more = away_by_forecast(sheet, after) - away_by_forecast(sheet, before)
     return [(COMPANY, words.cost_company(more))] if abs(more) >= COMPANY_MINUTES else []
-
-
-def away_minutes(sheet: RunSheet, forecast: Forecast) -> int:
-    """The host's minutes in the kitchen between the guests' coming and the end of the last course, as it looks."""
-    came = [forecast.slots[s.id].start for s in sheet.slots if s.kind == "arrive"]
-    if not came or not sheet.courses:
-        return 0
-    over = forecast.slots[sheet.courses[-1].clear].start
-    away = timedelta()
-    for slot in sheet.slots:
-        if takes_away(slot):
-            away += _hosts_time(slot, forecast, host_of(sheet), came[0], over)
-    return round(away / MINUTE)
-
-
-def _hosts_time(slot: Slot, forecast: Forecast, host: str, since: datetime, until: datetime) -> timedelta:
-    ahead, found = forecast.slots[slot.id], timedelta()
-    if slot.id in forecast.left_out or ahead.end <= since or ahead.start >= until:
-        return found
-    for part in parts(slot, ahead.start, ahead.end):
-        if part.who == host and part.end > since and part.start < until:
-            found += part.end - part.start
-    return found

@@ -39,7 +39,8 @@ from board.evening.events import (
     is_answer,
 )
 from board.evening.readings import last_reading
-from board.view.board import Moment, Viewer, headline
+from board.view.board import Viewer, headline
+from board.view.present import Present
 from board.view.reading import cooling_words, reading_words
 from board.view.slipped import slip_words
 
@@ -162,7 +163,7 @@ def _name(viewer: Viewer, slot: str) -> str:
     return one_line(found.name if found else slot, LONGEST_NAME)
 
 
-def step_rows(viewer: Viewer, at: Moment) -> tuple[StepRow, ...]:
+def step_rows(viewer: Viewer, at: Present) -> tuple[StepRow, ...]:
     """Every step in the order it was planned, with how it stands."""
     keeping = {each.slot for each in at.forecast.keeping}
     called = {key[0] for key in at.state.raised}
@@ -187,7 +188,7 @@ def _span(viewer: Viewer, start: datetime, end: datetime | None, now: datetime) 
     return words.from_to(begun, words.clock(viewer.local(end)) if end else "")
 
 
-def about(viewer: Viewer, at: Moment, slot: str) -> str:
+def about(viewer: Viewer, at: Present, slot: str) -> str:
     """What the host took down about a step: its last reading, what that says of its cooling, or that it was ended
     without one; then its notes, the newest first."""
     pieces = []

@@ -4,7 +4,8 @@ from dataclasses import replace
 
 from board.evening.calls import Call
 from board.sheet.run_sheet import RunSheet
-from board.view.board import BoardView, CallView, Moment, Viewer
+from board.view.board import BoardView, CallView, Viewer
+from board.view.present import Present
 from board.view.standing import Standings
 
 
@@ -15,8 +16,8 @@ class Onlooker(Viewer):
         super().__init__(sheet)
         self.standings = Standings(self.slots, self.clock, keyed=False)
 
-    def view(self, at: Moment) -> BoardView:
+    def view(self, at: Present) -> BoardView:
         return replace(super().view(at), busy=None)
 
-    def call(self, call: Call, at: Moment, *, is_due: bool) -> CallView:
+    def call(self, call: Call, at: Present, *, is_due: bool) -> CallView:
         return replace(super().call(call, at, is_due=is_due), answer="")

@@ -2,35 +2,22 @@
 
 from collections.abc import Iterator
 from datetime import datetime
-from typing import Protocol
 
 from board.evening.calls import Call
-from board.evening.forecast import Forecast
 from board.evening.hands import parts
-from board.evening.state import State
 from board.sheet.company import host_of
 from board.sheet.run_sheet import RunSheet, Slot
+from board.view.present import Present
 
 
-class Now(Protocol):
-    """The moment it is said of."""
-
-    @property
-    def now(self) -> datetime: ...
-    @property
-    def state(self) -> State: ...
-    @property
-    def forecast(self) -> Forecast: ...
-
-
-def hands_on(sheet: RunSheet, at: Now) -> tuple[Slot, datetime] | None:
+def hands_on(sheet: RunSheet, at: Present) -> tuple[Slot, datetime] | None:
     """What the host's own hands are on now and until when; of several, what lets go of them first. What runs by
     itself, and what somebody else does, leaves the host free."""
     found = [(until, n, slot) for n, (slot, until) in enumerate(_busy_with(sheet, at))]
     return (min(found)[2], min(found)[0]) if found else None
 
 
-def _busy_with(sheet: RunSheet, at: Now) -> Iterator[tuple[Slot, datetime]]:
+def _busy_with(sheet: RunSheet, at: Present) -> Iterator[tuple[Slot, datetime]]:
     host = host_of(sheet)
     for slot in sheet.slots:
         if at.state.steps[slot.id].status != "under-way":

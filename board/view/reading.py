@@ -12,7 +12,8 @@ from board.evening.state import Reading, State
 from board.evening.wishes import TakeReading
 from board.facts.safety import HOT_HOLDING_CELSIUS
 from board.sheet.run_sheet import Slot
-from board.view.board import Moment, Viewer
+from board.view.board import Viewer
+from board.view.present import Present
 
 HOT_PLACES = ("hot", "oven", "stovetop")  # where what keeps is kept hot
 
@@ -25,7 +26,7 @@ def reading_words(viewer: Viewer, slot: str, celsius: float) -> str:
     return words.reading(celsius, found.core_celsius, lacks(found, celsius), viewer.sheet.fahrenheit)
 
 
-def reading_said(viewer: Viewer, at: Moment, wish: TakeReading) -> str:
+def reading_said(viewer: Viewer, at: Present, wish: TakeReading) -> str:
     """What a reading means, said as it is taken: there, held or not yet, or by how much not and when it is asked again;
     for what cools, when it will be cold."""
     found, step, now = viewer.slots[wish.slot], at.state.steps[wish.slot], at.now

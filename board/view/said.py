@@ -1,26 +1,13 @@
 """What the board says of itself at one tick, each line once, and whether it is grave. Pure."""
 
-from collections.abc import Iterator, Sequence
-from typing import Protocol
+from collections.abc import Iterator
 
 from board.base import words
-from board.evening.events import ClockWarned
-from board.evening.forecast import Standing
-from board.view.standing import At, Standings
+from board.view.present import Present
+from board.view.standing import Standings
 
 
-class Heard(At, Protocol):
-    """The moment, with what is new at it."""
-
-    @property
-    def warned(self) -> Sequence[Standing]: ...
-    @property
-    def clock_warned(self) -> Sequence[ClockWarned]: ...
-    @property
-    def told(self) -> Sequence[str]: ...
-
-
-def said_at(present: Heard, standings: Standings) -> Iterator[tuple[str, bool]]:
+def said_at(present: Present, standings: Standings) -> Iterator[tuple[str, bool]]:
     """What soon keeps no longer, what is said of clocks for the first time, and what else the host hears."""
     for each in present.warned:
         yield standings.soon_over(each, present.now), False

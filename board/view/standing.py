@@ -3,16 +3,17 @@ terminal."""
 
 from collections.abc import Callable, Iterator, Mapping
 from datetime import datetime, timedelta
-from typing import NamedTuple, Protocol
+from typing import NamedTuple
 
 from board.base import words
 from board.base.plain import one_line
 from board.evening.clocks import LeftOver, LiveClock, clock_of, is_near, left_over, stood_too_long, told_of
 from board.evening.events import ClockWarned
-from board.evening.forecast import Forecast, Standing
+from board.evening.forecast import Standing
 from board.evening.readings import warns_from
 from board.sheet.run_sheet import Slot
 from board.view.countdown import countdown
+from board.view.present import Present
 
 SAID_FROM = timedelta(minutes=30)  # before its limit, what keeps is worth a line
 
@@ -25,17 +26,6 @@ class Stands(NamedTuple):
     sign: str = words.STATE_SIGN["keeping"]
 
 
-class At(Protocol):
-    """The moment it is said of."""
-
-    @property
-    def now(self) -> datetime: ...
-    @property
-    def forecast(self) -> Forecast: ...
-    @property
-    def clocks(self) -> tuple[LiveClock, ...]: ...
-
-
 class Standings:
     """Says what stands, of one sheet. `clock` writes a moment as seen from another; `keyed`: lines name the key that
     answers them."""
@@ -45,14 +35,14 @@ class Standings:
     ) -> None:
         self.slots, self.clock, self.keyed = slots, clock, keyed
 
-    def lines(self, at: At) -> tuple[Stands, ...]:
+    def lines(self, at: Present) -> tuple[Stands, ...]:
         """What stands and is worth saying: what presses first, then what has the least time left."""
         found = [*self._keeping(at), *self._clocks(at)]
         found.sort(key=lambda each: (not each[1].presses, each[0]))
         return tuple(line for _, line in found)
 
     # --- what keeps ----------------------------------------------------------------------------------------------
-    def _keeping(self, at: At) -> Iterator[tuple[datetime, Stands]]:
+    def _keeping(self, at: Present) -> Iterator[tuple[datetime, Stands]]:
         """Only what keeps for half an hour or less more, or will be past its limit when it is taken up."""
         for each in at.forecast.keeping:
             if each.until - at.now < SAID_FROM or each.taken_up > each.until:
@@ -79,7 +69,7 @@ class Standings:
         return words.spoken_warning(one_line(self.slots[standing.slot].name, 40), left / 60)
 
     # --- clocks --------------------------------------------------------------------------------------------------
-    def _clocks(self, at: At) -> Iterator[tuple[datetime, Stands]]:
+    def _clocks(self, at: Present) -> Iterator[tuple[datetime, Stands]]:
         """Dishes whose clock runs or has run out, and what is left of courses that are cleared."""
         for each in told_of(at.clocks, at.now):
             yield each.until, self._dish(each, at.now)
@@ -104,12 +94,12 @@ class Standings:
             return words.left_over(course, left.limit_minutes)
         return words.put_away(course, self.clock(left.until, now), keyed=keyed)
 
-    def put_away(self, course: str, at: At) -> tuple[str, bool]:
+    def put_away(self, course: str, at: Present) -> tuple[str, bool]:
         """What is said once of a course that was put away, and whether that is grave: it had stood past its limit."""
         late, name = stood_too_long(at.clocks, course), one_line(course, 40)
         return (words.is_put_away(name), False) if late is None else (words.left_over(name, late.limit_minutes), True)
 
-    def clock_warning(self, warned: ClockWarned, at: At) -> str:
+    def clock_warning(self, warned: ClockWarned, at: Present) -> str:
         """What is said of a clock, once."""
         found = clock_of(at.clocks, warned)
         if isinstance(found, LeftOver):

@@ -15,8 +15,9 @@ from board.evening.fold import fold_all
 from board.evening.state import begin
 from board.evening.wishes import Done, Later, TakeBack
 from board.log.write import Memory
-from board.session.session import Evening, Present, unlogged_evening
+from board.session.session import Evening, unlogged_evening
 from board.sheet.run_sheet import RunSheet
+from board.view.present import Present
 from tests.conftest import Host, at
 
 

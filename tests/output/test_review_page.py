@@ -15,13 +15,13 @@ from zoneinfo import ZoneInfo
 import msgspec
 import pytest
 
-from board.app.reading_logs import LookedBack
 from board.base import words
 from board.evening.events import EveningOpened
 from board.evening.wishes import Close, DropDish, Push, WriteNote
 from board.output.frame import is_page
 from board.output.review_page import MOST_COLUMNS, page
 from board.output.time_bars import Axis, bar
+from board.review.looked_back import LookedBack
 from board.review.measure import measured
 from board.review.trace import Answer, answered_late, away_planned_and_actual, traced
 from board.sheet.run_sheet import RunSheet
@@ -78,7 +78,7 @@ def looked_back(host: Host, dropped: str | None = None) -> LookedBack:
     state = host.evening.state
     opened = next(e for e in host.evening.told if isinstance(e, EveningOpened))
     return LookedBack(
-        Path("x.jsonl"), state.sheet.date, measured(state, opened), tuple(traced(state)), tuple(answered_late(state)),
+        state.sheet.date, measured(state, opened), tuple(traced(state)), tuple(answered_late(state)),
         away_planned_and_actual(state), {"Stew": 0.5}, dropped,
     )  # fmt: skip
 

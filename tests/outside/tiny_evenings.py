@@ -135,9 +135,9 @@ def freshness(evening: Evening, found: Timetable) -> int:
 
 
 def company(evening: Evening, found: Timetable) -> int:
-    """The host's hands-on minutes that end after the guests came, but for the serving and what they may stand by."""
+    """The host's hands-on minutes after the guests came, but for the serving and what they may stand by."""
     return sum(
-        b - a
+        b - max(a, ARRIVE)
         for n, p in found.items()
         if p.hand == "host" and n != evening.serving and not p.step.shared
         for a, b in p.attended()

@@ -8,8 +8,8 @@ from board.evening.events import GuestsDelayed, StepStretched
 from board.evening.wishes import Close, Done, EndUnread, Later, Settle, TakeBack, TakeReading
 from board.rehearsal.draw import Night, night_score
 from board.rehearsal.live_night import NightEvening
-from board.session.session import Present
 from board.sheet.run_sheet import RunSheet
+from board.view.present import Present
 from tests.conftest import Host, at
 
 

@@ -6,11 +6,12 @@ import pytest
 
 from board.screens import steady
 from board.screens.app import BoardApp
+from board.screens.chime import Bell
 from board.sheet.run_sheet import RunSheet
 from tests.conftest import Host, at
 
 
-class Recorder:
+class Recorder(Bell):
     def __init__(self) -> None:
         self.rung = 0
         self.strokes = 0

@@ -6,6 +6,7 @@ from board.base import words
 from board.base.clock import Jump
 from board.screens.app import BoardApp
 from board.screens.changed import ChangedScreen
+from board.session.plan_watcher import PlanWatcher
 from board.sheet.changed import Changed
 from tests.conftest import at, slot
 from tests.screens.conftest import Kitchen
@@ -14,13 +15,12 @@ SIZE = (80, 24)
 EDITED = Changed(added=(slot("salad [b]", "18:00", "18:10"),))
 
 
-class Eye:
+class Eye(PlanWatcher):
     """Tells what it was given, once."""
-
-    busy = False
 
     def __init__(self, found: Changed | None) -> None:
         self.found = found
+        self._working = None
 
     def look(self) -> Changed | None:
         found, self.found = self.found, None

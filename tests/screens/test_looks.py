@@ -17,6 +17,7 @@ from board.screens.keys import LEFT_TO_HELP
 from board.screens.live import LiveScreen
 from board.screens.palette import DARK, LIGHT, LOOKS
 from board.screens.panels import DUE_FRAMES, CallPanel, OneLine
+from board.screens.speech import Speaker
 from board.session.session import unlogged_evening
 from tests.conftest import Host, at
 from tests.screens.conftest import Kitchen, Recorder, screen_text
@@ -304,7 +305,7 @@ async def test_an_overtaken_call_is_settled_with_one_key(kitchen: Kitchen) -> No
 
 
 # --- voice ---------------------------------------------------------------------------------------------------
-class Voice:
+class Voice(Speaker):
     def __init__(self) -> None:
         self.said: list[str] = []
 

@@ -4,12 +4,13 @@ import msgspec
 import pytest
 
 from board.base import words
+from board.evening.company import away_by_forecast
 from board.evening.slips import targets
 from board.evening.wishes import DelayGuests, DropDish, Lengthen, Push, Refusal, Wish
-from board.sheet.company import away_minutes as planned_away
+from board.sheet.company import away_minutes
 from board.sheet.run_sheet import Attended, Dependency, RunSheet
 from board.view.board import Viewer
-from board.view.costs import COMPANY, COURSE, PAST, STANDS, Costs, away_minutes, costs
+from board.view.costs import COMPANY, COURSE, PAST, STANDS, Costs, costs
 from board.view.slips import SlipLines
 from tests.conftest import Host, at, slot
 from tests.evening.kitchens import ovens, play, with_dishes
@@ -30,7 +31,8 @@ def told(host: Host, wish: Wish, room: int = 9) -> tuple[str, ...]:
         (Lengthen(("stew",), 25), ("Stew 19:05, 5 min late", "sauce kept 10 of 15 min")),
         # Stew ends 18:20 and stands 30 of 30.
         (Lengthen(("stew",), -10), ("stew kept 30 of 30 min",)),
-        (DelayGuests(10), (words.COSTS_NOTHING,)),
+        # The sauce is made 18:35 to 18:45, half of it before they come at 18:40.
+        (DelayGuests(10), ("5 min less in the kitchen while the guests are there",)),
         # Out 5 later. The stew, best within 20, is moved with it, so the chopped things stand 15 instead of 10; the
         # sauce stands 10 instead of 5. What has more than half its keeping left comes last.
         (Push("Stew", 5), ("Stew 19:05, 5 min late", "sauce kept 10 of 15 min", "chop kept 15 min of 2 h 00")),
@@ -69,14 +71,15 @@ def test_the_hosts_company_is_told_from_five_minutes_on(host: Host) -> None:
 
     assert "5 min more in the kitchen while the guests are there" in told(host, Lengthen(("sauce",), 5))
     assert not any("kitchen" in line for line in told(host, Lengthen(("sauce",), 4)))
-    # Guests who come at 18:40 find it half done; but a stretch that reaches into their time counts whole.
-    assert away_minutes(host.evening.sheet, host.evening.look()) == planned_away(host.evening.sheet) == 10
+    assert away_by_forecast(host.evening.sheet, host.evening.look()) == away_minutes(host.evening.sheet) == 10
+    host.wish(DelayGuests(10))  # who come at 18:40 and find it half done
+    assert away_by_forecast(host.evening.sheet, host.evening.look()) == 5
 
 
 def test_company_as_forecast_is_the_sheets_own_while_nothing_has_slipped(lantern_sheet: RunSheet) -> None:
     host = Host(lantern_sheet, lantern_sheet.slots[0].start)
 
-    assert away_minutes(lantern_sheet, host.evening.look()) == planned_away(lantern_sheet)
+    assert away_by_forecast(lantern_sheet, host.evening.look()) == away_minutes(lantern_sheet)
 
 
 def test_a_dropped_course_is_said_to_be_left_out(little: RunSheet) -> None:

@@ -3,21 +3,16 @@ it does not: mind.
 """
 
 from collections.abc import Collection
-from datetime import UTC, datetime, timedelta
-from zoneinfo import ZoneInfo
+from datetime import datetime
 
 from board.plan.load import PlanFile
 from board.plan.model.model import Plan
-from board.plan.model.work import Work
 from board.plan.phrases.durations import short
-from board.plan.phrases.when import Moment, instant
 from board.plan.places import Loc
 from board.plan.resolve.assume import FilledWay, Task
+from board.plan.resolve.given_time import ALWAYS, given_time
 from board.plan.resolve.hours import Interval, free_of
 from board.plan.snag import Snag, Weight
-
-ALWAYS = (datetime(1900, 1, 1, tzinfo=UTC), datetime(2300, 1, 1, tzinfo=UTC))
-SMALL_HOURS = "05:00"  # a day of the kitchen lasts until then; ours
 
 
 def work_fits_the_times_it_is_given(file: PlanFile) -> list[Snag]:
@@ -26,7 +21,7 @@ def work_fits_the_times_it_is_given(file: PlanFile) -> list[Snag]:
     for task in file.filled.tasks.values():
         if task.work is None:
             continue
-        first, last = _given(file.plan, task.work)
+        first, last = given_time(file.plan, task.work)
         takes, there = min(way.takes.likely for way in task.ways), _minutes(first, last)
         if there < takes:
             left = f"only {short(there)} lie" if there > 0 else "no time lies"
@@ -45,11 +40,11 @@ def work_fits_somebodys_hours(file: PlanFile) -> list[Snag]:
     found = []
     for task in file.filled.tasks.values():
         piece = min(_longest_piece(way) for way in task.ways)
-        if task.work is None or not piece or not _longest(_given(plan, task.work), hours, plan.hands):
-            continue  # if nobody at all has hours then, another check says so
-        if _minutes(*_given(plan, task.work)) < min(way.takes.likely for way in task.ways):
-            continue  # another check reports too little time
-        longest = _longest(_given(plan, task.work), hours, task.work.who or plan.hands)
+        if task.work is None or not piece or not _longest(given_time(plan, task.work), hours, plan.hands):
+            continue  # where nobody at all has hours then, another check says so
+        if _minutes(*given_time(plan, task.work)) < min(way.takes.likely for way in task.ways):
+            continue  # and so it does of too little time
+        longest = _longest(given_time(plan, task.work), hours, task.work.who or plan.hands)
         if not longest:
             found.append(_nobody(file, task, task.work.who or []))
         elif longest < piece:
@@ -63,24 +58,6 @@ def _longest_piece(way: FilledWay) -> int:
     return minutes if attended.whole else min(minutes, max(attended.start, attended.end, attended.look))
 
 
-def _given(plan: Plan, work: Work) -> Interval:
-    """The time a piece of work may lie in, by its day, `not before` and `not after`."""
-    zone = ZoneInfo(plan.zone)
-
-    def at(moment: Moment) -> datetime:
-        return instant(moment.day.on(plan.date), moment.clock, zone)
-
-    first, last = ALWAYS
-    if work.day is not None:
-        day = work.day.on(plan.date)
-        first, last = instant(day, "00:00", zone), instant(day + timedelta(days=1), SMALL_HOURS, zone)
-    if work.not_before is not None:
-        first = max(first, at(work.not_before))
-    if work.not_after is not None:
-        last = min(last, at(work.not_after))
-    return first, last
-
-
 def _longest(given: Interval, hours: dict[str, list[Interval]], who: Collection[str]) -> int:
     """Minutes of the longest stretch of hours of these people within a time; 0 where there is none."""
     cut = [(max(start, given[0]), min(end, given[1])) for name in who for start, end in hours[name]]
@@ -92,7 +69,7 @@ def _minutes(start: datetime, end: datetime) -> int:
 
 
 def _then(plan: Plan, task: Task) -> str:
-    return "" if task.work is None or _given(plan, task.work) == ALWAYS else " in the time it is given"
+    return "" if given_time(plan, task.work) == ALWAYS else " in the time it is given"
 
 
 def _nobody(file: PlanFile, task: Task, who: list[str]) -> Snag:

@@ -4,8 +4,9 @@ from collections.abc import Iterator
 
 from ortools.sat.python.cp_model import IntVar, LinearExpr, LinearExprT, LiteralT
 
-from board.schedule.problem import Way
+from board.schedule.problem import Part
 from board.schedule.solver.variables import JobVars, Variables
+from board.sheet.company import is_away
 
 BEFORE_SERVING = 30  # minutes; ours
 
@@ -50,30 +51,36 @@ class Ease:
 
     def away_from_guests(self) -> LinearExprT:
         """The host's minutes in the kitchen between the guests' coming and the end of the last course."""
-        problem = self.problem
-        over = self.v.jobs[problem.dinner_over].start if problem.dinner_over is not None else None
         terms: list[LinearExprT] = []
         for variables in self.v.jobs:
-            host = variables.who.get(problem.host)
+            host = variables.who.get(self.problem.host)
             if host is None or variables.job.fixed is not None:
                 continue
             for way, chosen in zip(variables.job.ways, variables.ways, strict=True):
-                for offset, length in away_parts(variables.job.with_guests, way):
-                    after = self._ends_after(variables, offset + length, problem.arrives)
-                    unless: list[LiteralT] = [~x for x in (host, chosen) if x is not self.v.true]
-                    if variables.job.early and over is not None:
-                        late = self.model.new_bool_var("after dinner")
-                        self.model.add(variables.start + offset >= over).only_enforce_if(late)
-                        unless.append(late)
-                    terms.append(self._unless(after, unless) * length)
+                if is_away(way.lane, with_guests=variables.job.with_guests):
+                    done = self.v.both(host, chosen)
+                    terms += [self._while_guests_are_there(variables, part, done) for part in way.parts]
         return LinearExpr.sum(terms)
 
-    def _unless(self, literal: IntVar, excuses: list[LiteralT]) -> IntVar:
-        if not excuses:
-            return literal
-        counted = self.model.new_bool_var("counted")
-        self.model.add_bool_or(counted, ~literal, *excuses)
-        return counted
+    def _while_guests_are_there(self, variables: JobVars, part: Part, done: LiteralT) -> IntVar:
+        """Minutes of a part, where it is done, that lie between the guests' coming and the end of the dinner.
+
+        The least of what lies from its start, or from the guests' coming, to its end, or to the end of the dinner.
+        Only what leads to no serving can come after the dinner.
+        """
+        away = self.model.new_int_var(0, part.length, "away")
+        early = self.model.new_bool_var("counted from the guests' coming")
+        begin = variables.start + part.offset
+        sinces: list[tuple[LinearExpr | int, LiteralT]] = [(begin, ~early), (self.problem.arrives, early)]
+        untils: list[tuple[LinearExpr | IntVar, LiteralT]] = [(begin + part.length, self.v.true)]
+        if variables.job.early and self.problem.dinner_over is not None:
+            late = self.model.new_bool_var("counted to the end of the dinner")
+            over = self.v.jobs[self.problem.dinner_over].start
+            untils = [(begin + part.length, ~late), (over, late)]
+        for since, is_since in sinces:
+            for until, is_until in untils:
+                self.model.add(away + since >= until).only_enforce_if(done, is_since, is_until)
+        return away
 
     def busiest_half_hour(self) -> LinearExprT:
         """The most attended minutes the host has in the half hour before any course is plated."""
@@ -114,10 +121,3 @@ class Ease:
             self.model.add(short >= needed - (second.start - first.end - order.least))
             terms.append(short)
         return LinearExpr.sum(terms)
-
-
-def away_parts(with_guests: bool, way: Way) -> list[tuple[int, int]]:
-    """Offset and length of each part that takes somebody away from the guests."""
-    if with_guests or way.lane == "front-of-house":
-        return []
-    return [(part.offset, part.length) for part in way.parts]

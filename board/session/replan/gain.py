@@ -3,9 +3,9 @@
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
+from board.evening.company import away_by_forecast
 from board.evening.forecast import Forecast, Forecaster
 from board.evening.state import State, StepState
-from board.sheet.company import host_of, takes_away
 from board.sheet.run_sheet import RunSheet
 
 LATE, KEPT, AWAY = 3, 5, 10  # minutes gained from which it is offered; ours
@@ -29,6 +29,11 @@ class Offer:
     before: Costs
     after: Costs
     courses: tuple[tuple[str, datetime, datetime], ...]  # name, out as it looks now, out by the fresh sheet
+
+    @property
+    def gained(self) -> dict[str, int]:
+        """Minutes, besides those the courses tell of themselves."""
+        return {"kept": self.before.kept - self.after.kept, "away": self.before.away - self.after.away}
 
 
 def offer(state: State, sheet: RunSheet, taken: State, now: datetime) -> Offer | None:
@@ -54,22 +59,9 @@ def costs(state: State, forecast: Forecast) -> Costs:
             stands = (max(waiting) - forecast.slots[slot.id].end) / MINUTE
             kept += max(0, round(stands - slot.keeping.minutes))
     late = sum(course.slip_minutes for course in forecast.courses if course.is_ahead)
-    return Costs(late, kept, _away(state, forecast))
+    ahead = {id_ for id_, step in state.steps.items() if _is_ahead(step)}
+    return Costs(late, kept, away_by_forecast(sheet, forecast, ahead))
 
 
 def _is_ahead(step: StepState) -> bool:
     return step.status == "to-come"
-
-
-def _away(state: State, forecast: Forecast) -> int:
-    host, total = host_of(state.sheet), 0
-    for slot in state.sheet.slots:
-        if not (takes_away(slot) and _is_ahead(state.steps[slot.id])):
-            continue
-        shift = forecast.slots[slot.id].start - slot.start
-        total += sum(
-            round((part.end - part.start) / MINUTE)
-            for part in slot.attended
-            if part.who == host and part.end + shift > state.sheet.arrive
-        )
-    return total

@@ -13,6 +13,7 @@ from board.evening.forecast import Forecast
 from board.evening.state import State
 from board.schedule.oven_dial import COLD_AFTER_MINUTES
 from board.schedule.problem import Job, Order, OvenNow, OvenUse, Part, Problem, Serving, Way
+from board.sheet.company import last_clear
 from board.sheet.run_sheet import Slot
 
 
@@ -44,6 +45,7 @@ class _Given:
 
     def problem_left(self) -> Problem:
         problem = self.problem
+        clear = last_clear(self.state.sheet, self.forecast.left_out)
         jobs = tuple(self._job(n, job) for n, job in enumerate(problem.jobs))
         servings = tuple(
             self._serving(serving) for serving in problem.servings if self.status(serving.job) == "to-come"
@@ -56,7 +58,14 @@ class _Given:
             opens=self.now,
             horizon=max(problem.horizon, self.now + problem.horizon - problem.opens),
             ovens_now=self._ovens_now(),
+            arrives=self._arrives(),
+            dinner_over=None if clear is None else problem.index[clear],
         )
+
+    def _arrives(self) -> int:
+        """When the guests come, as it looks, or came."""
+        arrive = next((slot for slot in self.slots.values() if slot.kind == "arrive"), None)
+        return self.problem.arrives if arrive is None else math.ceil(self.minute(self.forecast.slots[arrive.id].start))
 
     def _serving(self, serving: Serving) -> Serving:
         return replace(serving, wanted=serving.wanted + self.state.pushed.get(serving.name, 0) + self._pushed(serving))

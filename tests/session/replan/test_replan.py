@@ -8,7 +8,7 @@ import pytest
 from board.base.clock import StoppedClock
 from board.evening.decide import decide
 from board.evening.fold import fold_all
-from board.evening.wishes import Done, Later, LeaveOut, Push, Refusal, TakeBack, TakeSheet
+from board.evening.wishes import DelayGuests, Done, Later, LeaveOut, Push, Refusal, TakeBack, TakeSheet
 from board.plan.load import PlanFile, read_plan
 from board.schedule.formulate import problem_of
 from board.schedule.solver.solve import solve
@@ -60,6 +60,21 @@ def test_what_has_begun_stays_as_it_was(pie: PlanFile, slipping: Slipping) -> No
     assert evening.state.steps[ROLL] == before.steps[ROLL]
     ahead = [s for s in fresh.slots if s.id in evening.state.steps and evening.state.steps[s.id].status == "to-come"]
     assert min(slot.start for slot in ahead) >= at("18:33")
+
+
+def test_the_guests_time_is_from_when_they_come_to_the_last_course_there_will_be(
+    pie: PlanFile, slipping: Slipping
+) -> None:
+    problem, evening = problem_of(pie.plan, pie.filled), slipping.evening
+    evening.wish(DelayGuests(20))
+    evening.tick()
+
+    assert problem.arrives == round((at("19:00") - problem.origin).total_seconds() / 60)
+    left = as_it_stands(problem, evening.state, evening.look())
+    assert (left.arrives, left.dinner_over) == (problem.arrives + 20, problem.dinner_over)
+
+    evening.wish(LeaveOut(evening.sheet.courses[-1].clear))
+    assert as_it_stands(problem, evening.state, evening.look()).dinner_over is None
 
 
 def test_taking_it_back_is_as_if_it_had_not_been(pie: PlanFile, slipping: Slipping) -> None:
