@@ -54,7 +54,7 @@ class Standing:
     since: datetime
     until: datetime
     taken_up: datetime  # when the last that needs it will have begun
-    where: str
+    where: str | None  # as of its `Keeping`
 
 
 @dataclass(frozen=True)

@@ -9,6 +9,7 @@ from board.checks.plan.cautions import cautions
 from board.output.tables import console
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight
+from board.sheet import said
 from board.sheet.run_sheet import RunSheet
 
 HEADINGS = (
@@ -42,7 +43,7 @@ def print_check(plan_file: PlanFile, snags: list[Snag], sheet: RunSheet | None, 
     else:
         say(words.CHECK_HOLDS if not sheet.given_up else words.CHECK_GIVES_UP, "bold")
         for each in sheet.given_up:
-            say(f"  {each.what}: {each.why}")
+            say(f"  {said.given_up(sheet, each)}")
         if not sheet.proved:
             say(f"  {words.sheet_state(sheet.proved, sheet.gap)}")
     if plan_file.filled.assumed:

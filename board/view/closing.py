@@ -14,7 +14,9 @@ from rich.cells import cell_len
 from board.base import words
 from board.base.plain import one_line
 from board.evening.state import Note
+from board.sheet import said
 from board.sheet.run_sheet import Slot
+from board.sheet.told import Stop
 from board.view.bars import Chart, Span
 from board.view.wrap_words import cut, pad, wrap_words
 
@@ -74,7 +76,7 @@ class Kept(Protocol):
     @property
     def limit_minutes(self) -> int: ...
     @property
-    def where(self) -> str: ...
+    def where(self) -> str | None: ...
 
 
 class PutAway(Protocol):
@@ -133,7 +135,7 @@ class LookedBack(Protocol):
     @property
     def unread(self) -> Sequence[Step]: ...
     @property
-    def stops(self) -> Sequence[str]: ...
+    def stops(self) -> Sequence[Stop | str]: ...
     @property
     def notes(self) -> Sequence[Note]: ...
     @property
@@ -219,7 +221,7 @@ class _Page:
         notes = [words.closing_note(self.at(n.at), self.names.get(n.slot or ""), n.text) for n in of.notes]
         return [
             (),
-            *self._named(words.STOPS_ACCEPTED, [words.stop_line(stop) for stop in of.stops]),
+            *self._named(words.STOPS_ACCEPTED, [words.stop_line(said.stop(stop)) for stop in of.stops]),
             *self._named(words.REVIEW_RAN_OVER, over[: self.most] or [words.REVIEW_NOTHING_OVER]),
             *self._named(words.REVIEW_LEFT_OUT, _listed(of.left_out())),
             *self._named(words.REVIEW_NOT_REACHED, _listed(of.not_reached()) if of.closed else []),

@@ -44,7 +44,7 @@ def contents(name: str) -> LogContents:
 
 def figures(opened: EveningOpened, events: tuple[Event, ...]) -> dict[str, Any]:
     """What a review reckons, as JSON."""
-    found = review(opened, events)
+    found, late = review(opened, events), trace(opened, events)
     return {
         "courses": [[c.name, _iso(c.wanted), _iso(c.planned), _iso(c.served), c.pushed] for c in found.courses],
         "steps": [[s.slot.id, s.status, _iso(s.started), _iso(s.finished), s.answered_late] for s in found.steps],
@@ -54,7 +54,7 @@ def figures(opened: EveningOpened, events: tuple[Event, ...]) -> dict[str, Any]:
         "notes": [[n.text, n.slot] for n in found.notes],
         "slips": [[type(s).__name__, s.n] for s in found.slips],
         "put away": [[p.course, _iso(p.at), p.dish, p.stood_minutes, p.limit_minutes] for p in found.put_away],
-        "causes": [[t.course, t.late_minutes, [[x.slot.id, x.why, x.minutes] for x in t.links]] for t in trace(opened, events)],
+        "causes": [[t.course, t.late_minutes, [[x.slot.id, x.why, x.minutes] for x in t.links]] for t in late],
         "stops": len(found.stops),
         "mark": mark_of(opened),
     }  # fmt: skip

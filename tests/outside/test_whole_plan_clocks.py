@@ -14,6 +14,7 @@ from board.checks.sheet.every import safety_check, with_warnings
 from board.plan.load import PlanFile
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
+from board.sheet import said
 from board.sheet.run_sheet import RunSheet
 
 PLAN = """
@@ -137,4 +138,4 @@ def test_the_snags_are_those_the_clocks_call_for(evening: tuple[PlanFile, RunShe
 def test_the_sheet_carries_what_must_be_mended(evening: tuple[PlanFile, RunSheet]) -> None:
     sheet = with_warnings(*evening)
 
-    assert [line[:20] for line in sheet.stops] == ["food 10: Egg toasts:"]
+    assert [said.stop(stop)[:20] for stop in sheet.stops] == ["food 10: Egg toasts:"]

@@ -4,7 +4,6 @@ from collections.abc import Callable
 
 import msgspec
 
-from board.base import words
 from board.checks.allergens.plates import plates
 from board.checks.plan.cautions import cautions
 from board.checks.plan.every import check
@@ -12,6 +11,7 @@ from board.checks.sheet import contact, cooling, fridge, out, raw
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight, in_order
 from board.sheet.run_sheet import RunSheet
+from board.sheet.told import Stop
 
 SafetyCheck = Callable[[PlanFile, RunSheet], list[Snag]]
 
@@ -33,11 +33,10 @@ def safety_check(file: PlanFile, sheet: RunSheet) -> list[Snag]:
 
 
 def with_warnings(file: PlanFile, sheet: RunSheet) -> RunSheet:
-    """The sheet with a line for each thing that must be mended before anybody eats, with the usual cautions, and with
+    """The sheet with each thing that must be mended before anybody eats, with the usual cautions, and with
     whose plate is different."""
     snags = in_order([*check(file), *safety_check(file, sheet)])
-    stops = dict.fromkeys(f"{s.code}: {s.message}" for s in snags if s.weight is Weight.STOP and s.safety)
-    mind = tuple(words.caution(each.topic, each.about) for each in cautions(file))
+    stops = dict.fromkeys(Stop(s.code, s.message) for s in snags if s.weight is Weight.STOP and s.safety)
     whose = plates(file)
     courses = tuple(msgspec.structs.replace(course, plates=whose.get(course.name, ())) for course in sheet.courses)
-    return msgspec.structs.replace(sheet, stops=tuple(stops), cautions=mind, courses=courses)
+    return msgspec.structs.replace(sheet, stops=tuple(stops), cautions=cautions(file), courses=courses)
