@@ -84,7 +84,7 @@ def slot(id_: str, start: str, end: str, **more: Any) -> Slot:
     """A slot of the little sheet: attended all the time on the worktop unless told otherwise."""
     begin, over = at(start), at(end)
     usual: dict[str, Any] = {
-        "name": id_,
+        "named": id_,
         "kind": "step",
         "lane": "worktop",
         "attended": (Attended(begin, over, "host", "all"),) if over > begin else (),

@@ -11,7 +11,9 @@ from board.base.plain import one_line
 from board.evening.fold import fold_all
 from board.evening.state import begin
 from board.log.read import NoLog, read_log
+from board.sheet import said
 from board.sheet.run_sheet import RunSheet
+from board.sheet.told import Stop
 
 
 def ask_about_stops(sheet: RunSheet, path: Path | None, ask: Callable[[str], str] = input) -> bool:
@@ -22,7 +24,7 @@ def ask_about_stops(sheet: RunSheet, path: Path | None, ask: Callable[[str], str
         return False
     print(words.STOPS_HEAD)
     for stop in stops:
-        print(f"  {words.stop_line(one_line(stop))}")
+        print(f"  {words.stop_line(one_line(said.stop(stop)))}")
     try:
         typed = ask(words.STOPS_ASK)
     except EOFError:
@@ -32,7 +34,7 @@ def ask_about_stops(sheet: RunSheet, path: Path | None, ask: Callable[[str], str
     return True
 
 
-def _open_stops(sheet: RunSheet, path: Path | None) -> tuple[str, ...]:
+def _open_stops(sheet: RunSheet, path: Path | None) -> tuple[Stop | str, ...]:
     """Those of the evening in the log where there is one, else the sheet's; none that were accepted."""
     try:
         contents = read_log(path.read_bytes(), path.name) if path is not None and path.is_file() else None

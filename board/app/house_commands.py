@@ -97,9 +97,10 @@ def calendar(arguments: argparse.Namespace) -> int:
     from board.base.plain import one_line
     from board.files.whole import write_over
     from board.output.calendar import calendar, is_calendar
+    from board.sheet import said
 
     if sheet.stops:
-        tell(words.stops_rehearsed([one_line(stop) for stop in sheet.stops]))
+        tell(words.stops_rehearsed([one_line(said.stop(stop)) for stop in sheet.stops]))
     data = calendar(sheet, WallClock().now())
     if arguments.output is None:
         sys.stdout.buffer.write(data)  # as it is: its lines end in CRLF on every system

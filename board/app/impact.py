@@ -10,7 +10,9 @@ from board.base.errors import Trouble
 from board.learning.changes import Lesson, taught
 from board.learning.effect import Alone, CourseEffect, Effect
 from board.learning.moves import moved_most, moves
+from board.sheet import said
 from board.sheet.run_sheet import RunSheet
+from board.sheet.told import What
 
 PLAYED_EVENINGS, SEED = 4_000, 1
 LEAST_SHARE = 0.01  # of the evenings; less changes nothing a host would notice
@@ -53,13 +55,13 @@ def effect(learning: Learning, taken: Sequence[Lesson], limit: float | None = No
                 with suppress(Trouble):
                     other = _anew(learning, [one.lesson], seconds)
                     alone[n] = _worked_out(one, before, other, shares(other))
-    gone = {each.what for each in before.given_up}
-    there = {each.what for each in after.given_up} if after is not None else gone
+    gone = _given_up(before)
+    there = _given_up(after) if after is not None else gone
     return Effect(
         courses=tuple(CourseEffect(name, by_plan[name], as_learned[name], anew.get(name)) for name in by_plan),
         alone=tuple(alone),
-        given_up=tuple(sorted(there - gone)),
-        no_longer=tuple(sorted(gone - there)),
+        given_up=tuple(sorted(text for told, text in there.items() if told not in gone)),
+        no_longer=tuple(sorted(text for told, text in gone.items() if told not in there)),
         moved=moves(before, after) if after is not None else (),
         stopped=stopped,
         stops=_new_stops(before, after) if after is not None else (),
@@ -74,7 +76,12 @@ def stops_taken_up(learning: Learning, limit: float | None = None) -> tuple[str,
 
 
 def _new_stops(before: RunSheet, after: RunSheet) -> tuple[str, ...]:
-    return tuple(stop for stop in after.stops if stop not in before.stops)
+    return tuple(said.stop(stop) for stop in after.stops if stop not in before.stops)
+
+
+def _given_up(sheet: RunSheet) -> dict[What | str, str]:
+    """What a sheet gives up, with its words."""
+    return {each.what: said.what(sheet, each.what) for each in sheet.given_up}
 
 
 def _anew(learning: Learning, taken: Sequence[Lesson], limit: float | None) -> RunSheet:
@@ -97,8 +104,8 @@ def _most(alone: Alone) -> float:
 
 def _worked_out(alone: Alone, before: RunSheet, after: RunSheet, shares: Shares) -> Alone:
     """One that gives up what the present timetable does not, unproved, is no answer: the time was too short for it."""
-    gone = {each.what for each in before.given_up}
-    more = (*_new_stops(before, after), *(each.what for each in after.given_up if each.what not in gone))
+    gone = _given_up(before)
+    more = (*_new_stops(before, after), *(text for told, text in _given_up(after).items() if told not in gone))
     if more and not after.proved:
         return alone
     courses = tuple(CourseEffect(c.name, c.by_plan, c.as_learned, shares[c.name]) for c in alone.courses)

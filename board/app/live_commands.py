@@ -58,11 +58,12 @@ def rehearse(arguments: argparse.Namespace) -> int:
     from board.base.clock import VirtualClock
     from board.base.plain import one_line
     from board.files.paths import rehearsal_log
+    from board.sheet import said
 
     with working():
         sheet = sheet_of(arguments.plan)
     if sheet.stops:
-        tell(words.stops_rehearsed([one_line(stop) for stop in sheet.stops]))
+        tell(words.stops_rehearsed([one_line(said.stop(stop)) for stop in sheet.stops]))
     start = first_moment(sheet, arguments.start)
     plain = arguments.plain or not has_terminal()
     night = None if arguments.mishaps is None else night_of(arguments.plan, arguments.mishaps, arguments.seed)

@@ -52,8 +52,8 @@ def sheet(arguments: argparse.Namespace) -> int:
     if plan is not None:
         from board.base.plain import one_line
         from board.checks.sheet.clocks import clocks_form
+        from board.output.sheet_form import outside_form
         from board.schedule.audit.validate import validate
-        from board.sheet.run_sheet import outside_form
 
         wrong = validate(plan, sheet)
         for each in wrong:

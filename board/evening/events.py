@@ -10,6 +10,7 @@ from typing import Annotated, Literal
 import msgspec
 
 from board.sheet.run_sheet import Moment, RunSheet
+from board.sheet.told import Stop
 
 FORMAT = 1  # of the run log; raised when a line's meaning changes
 
@@ -159,7 +160,7 @@ class LeftoversPutAway(_Event, frozen=True, tag=True, kw_only=True):
 class StopsAccepted(_Event, frozen=True, tag=True, kw_only=True):
     """The host read the stops (to be mended before anybody eats) and began all the same."""
 
-    stops: tuple[str, ...]
+    stops: tuple[Stop | str, ...]
 
 
 class TakenBack(_Event, frozen=True, tag=True, kw_only=True):

@@ -54,7 +54,7 @@ class Standing:
     since: datetime
     until: datetime
     taken_up: datetime  # when the last successor will have started
-    where: str
+    where: str | None  # as of its `Keeping`
 
 
 @dataclass(frozen=True)

@@ -8,6 +8,7 @@ from typing import Any, Literal, TypeVar
 
 from board.evening.events import ClockJumped, ClockWarning, EveningOpened, Event, Part
 from board.sheet.run_sheet import RunSheet, Slot
+from board.sheet.told import Stop
 
 Status = Literal["to-come", "under-way", "finished", "left-out"]
 CallKey = tuple[str, Part, int]  # slot, part, number
@@ -77,7 +78,7 @@ class State:
     put_away: Mapping[str, datetime] = field(
         default_factory=lambda: MappingProxyType({})
     )  # course → when the host said its leftovers are in the cold
-    stops_accepted: tuple[str, ...] = ()
+    stops_accepted: tuple[Stop | str, ...] = ()
     history: tuple[Event, ...] = ()  # what counts: neither events taken back nor the taking back
     last_n: int = 0
     jumped: ClockJumped | None = None  # the last jump of the clock

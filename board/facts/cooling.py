@@ -11,7 +11,6 @@ from typing import Literal, get_args
 
 import msgspec
 
-from board.base import words
 from board.facts.heat import ROOM_CELSIUS, cooling_constant, fallen_to, minutes_to_fall
 
 Vessel = Literal["metal", "glass", "earthenware", "plastic"]
@@ -37,12 +36,27 @@ USUAL_CELSIUS: dict[CoolingPlace, float] = {
 }
 
 
+class Stands(msgspec.Struct, frozen=True):
+    """How deep something stands, in what, and where at how many °C."""
+
+    depth_cm: float
+    vessel: str
+    place: str
+    ambient_celsius: float
+
+
+# What else an estimate takes for granted, by its code; `base/words` has the words.
+BY_NEWTON, BY_DEPTH, UNSOURCED, SHALLOW_IN_AIR, READINGS = (
+    "by-newton", "by-depth", "unsourced", "shallow-in-air", "readings",
+)  # fmt: skip
+
+
 class Estimate(msgspec.Struct, frozen=True):
     """Newton's constant for one dish where it stands, and its assumptions in plain words."""
 
     constant_per_minute: float
     ambient_celsius: float
-    assumptions: tuple[str, ...]
+    assumptions: tuple[Stands | str, ...]
 
     def minutes_to(self, start_celsius: float, end_celsius: float) -> float:
         """Minutes from one temperature down to another; infinite if the surroundings are no colder."""
@@ -62,14 +76,9 @@ def estimate(depth_cm: float, vessel: Vessel, place: CoolingPlace, ambient_celsi
         raise ValueError(f"a dish stands deeper than {depth_cm:g} cm")
     ambient = USUAL_CELSIUS[place] if ambient_celsius is None else ambient_celsius
     constant = REFERENCE_CONSTANT * BY_VESSEL[vessel] * BY_PLACE[place] * (REFERENCE_CM / depth_cm) ** 2
-    assumptions = [
-        words.cooling_stands(depth_cm, vessel, place, ambient),
-        words.COOLING_BY_NEWTON,
-        words.COOLING_BY_DEPTH,
-        words.COOLING_REFERENCE_UNSOURCED,
-    ]
+    assumptions: list[Stands | str] = [Stands(depth_cm, vessel, place, ambient), BY_NEWTON, BY_DEPTH, UNSOURCED]
     if depth_cm < REFERENCE_CM and place in ("room", "fridge"):
-        assumptions.append(words.COOLING_SHALLOW_IN_AIR)
+        assumptions.append(SHALLOW_IN_AIR)
     return Estimate(constant, ambient, tuple(assumptions))
 
 
@@ -89,4 +98,4 @@ def fitted(readings: Sequence[tuple[float, float]], ambient_celsius: float) -> E
     apart = math.fsum((minute - mean_minute) ** 2 for minute in minutes)
     together = math.fsum((m - mean_minute) * (log - mean_log) for m, log in zip(minutes, logs, strict=True))
     constant = -together / apart
-    return Estimate(constant, ambient_celsius, (words.COOLING_READINGS,)) if constant > 0 else None
+    return Estimate(constant, ambient_celsius, (READINGS,)) if constant > 0 else None

@@ -8,6 +8,7 @@ from board.base.wrap import wrapped
 from board.checks.sheet.assessed import Assessed
 from board.output.tables import console
 from board.plan.snag import Weight
+from board.sheet import said
 
 HEADINGS = (
     (Weight.STOP, False, words.STOP),
@@ -41,7 +42,7 @@ def print_check(plan: Assessed, out: Console | None = None) -> None:
     else:
         say(words.CHECK_HOLDS if not sheet.given_up else words.CHECK_GIVES_UP, "bold")
         for each in sheet.given_up:
-            say(f"  {each.what}: {each.why}")
+            say(f"  {said.given_up(sheet, each)}")
         if not sheet.proved:
             say(f"  {words.sheet_state(sheet.proved, sheet.gap)}")
     if file.filled.assumed:

@@ -11,6 +11,7 @@ from zoneinfo import ZoneInfo
 
 from board.base import words
 from board.base.plain import one_line
+from board.sheet import said
 from board.sheet.run_sheet import Attended, RunSheet, Slot
 
 WALL, EVERYBODY = "wall", "everybody"
@@ -99,7 +100,9 @@ def _row(sheet: RunSheet, slot: Slot, zone: ZoneInfo, name: str | None) -> Row:
         told.append(words.core(slot.core_celsius, sheet.fahrenheit))
     if hands := _hands(slot, zone, name):
         told.append(hands)
-    told += [one_line(line) for course in sheet.courses if course.serve == slot.id for line in course.plates]
+    told += [
+        one_line(said.plate(each)) for course in sheet.courses if course.serve == slot.id for each in course.plates
+    ]
     told += [words.noted(one_line(note)) for note in slot.noted]
     dish = f" ({one_line(slot.dish)})" if slot.dish and slot.dish.casefold() not in slot.name.casefold() else ""
     return Row(
@@ -138,8 +141,8 @@ def where_of(slot: Slot, fahrenheit: bool = False) -> str:
 
 
 def _notes(sheet: RunSheet) -> Iterable[str]:
-    yield from (words.stop_line(one_line(stop)) for stop in sheet.stops)
-    yield from (one_line(f"{each.what}: {each.why}") for each in sheet.given_up)
+    yield from (words.stop_line(one_line(said.stop(stop))) for stop in sheet.stops)
+    yield from (one_line(said.given_up(sheet, each)) for each in sheet.given_up)
     yield from (words.noted(one_line(note)) for note in sheet.noted)
-    yield from (one_line(caution) for caution in sheet.cautions)
+    yield from (one_line(said.caution(caution)) for caution in sheet.cautions)
     yield words.CAUTION

@@ -11,6 +11,7 @@ from board.base import words
 from board.evening.events import DishDropped, GuestsDelayed, StepStretched
 from board.output.tables import cell, table
 from board.review.measure import Review, StepReview
+from board.sheet import said
 from board.view.closing import Tone, closing
 from board.view.slipped import slip_words
 
@@ -130,9 +131,14 @@ def review_form(review: Review) -> dict[str, Any]:
             for r in review.readings
         ],
         "ended_without_reading": [step.slot.id for step in review.unread],
-        "stops_accepted": list(review.stops),
+        "stops_accepted": [said.stop(each) for each in review.stops],
         "kept": [
-            {"id": k.slot.id, "stood_minutes": k.stood_minutes, "limit_minutes": k.limit_minutes, "where": k.where}
+            {
+                "id": k.slot.id,
+                "stood_minutes": k.stood_minutes,
+                "limit_minutes": k.limit_minutes,
+                "where": words.kept_where(k.where),
+            }
             for k in review.kept
         ],
         "put_away": [

@@ -14,6 +14,7 @@ from board.output.frame import PaperSize, class_, document
 from board.output.review_days import days
 from board.review.looked_back import LookedBack
 from board.review.measure import Review
+from board.sheet import said
 from board.view.closing import MOST_DETAILED, put_away_words, read_words
 from board.view.slipped import slip_words
 
@@ -64,7 +65,7 @@ def _evening(evening: LookedBack) -> Iterator[str]:
         yield f"<p><strong>{_text(evening.dropped)}</strong></p>"
     yield from _courses(review, zone)
     yield '<div class="notes">'
-    yield from _list(words.STOPS_ACCEPTED, [words.stop_line(stop) for stop in review.stops])
+    yield from _list(words.STOPS_ACCEPTED, [words.stop_line(said.stop(stop)) for stop in review.stops])
     yield from _list(words.REVIEW_CAUSES, causes(evening))
     yield from _list(words.REVIEW_ODDS, odds_lines(evening))
     yield from _list(words.REVIEW_LATE_ANSWERS, late_answers(evening, None), "short")

@@ -11,6 +11,7 @@ from board.base.plain import one_line
 from board.checks.sheet.clocks import dish_clocks
 from board.output.leaves import Leaf, where_of
 from board.output.tables import cell, paragraph, table
+from board.sheet import said
 from board.sheet.company import away_minutes, busiest
 from board.sheet.run_sheet import RunSheet, Slot
 
@@ -54,7 +55,7 @@ def _stops(sheet: RunSheet, out: Console) -> None:
     if sheet.stops:
         out.print(cell(words.SHEET_STOPS, "bold"))
         for line in sheet.stops:
-            out.print(paragraph(words.stop_line(line), indent=2))
+            out.print(paragraph(words.stop_line(said.stop(line)), indent=2))
         out.print()
 
 
@@ -73,8 +74,8 @@ def _plates(sheet: RunSheet, out: Console) -> None:
         if course.plates:
             out.print()
             out.print(cell(words.sheet_plates(one_line(course.name)), "bold"))
-            for line in course.plates:
-                out.print(paragraph(line, indent=2))
+            for each in course.plates:
+                out.print(paragraph(said.plate(each), indent=2))
 
 
 def _cautions(sheet: RunSheet, out: Console) -> None:
@@ -83,7 +84,7 @@ def _cautions(sheet: RunSheet, out: Console) -> None:
         out.print()
         out.print(cell(words.CAUTIONS_TITLE, "bold"))
         for line in sheet.cautions:
-            out.print(paragraph(line, "dim", indent=2))
+            out.print(paragraph(said.caution(line), "dim", indent=2))
 
 
 def _clocks(sheet: RunSheet, zone: ZoneInfo, out: Console) -> None:
@@ -156,7 +157,7 @@ def _given_up(sheet: RunSheet, out: Console) -> None:
     out.print()
     out.print(cell(words.SHEET_GIVEN_UP, "bold"))
     for each in sheet.given_up:
-        out.print(paragraph(f"{each.what}: {each.why}", indent=2))
+        out.print(paragraph(said.given_up(sheet, each), indent=2))
 
 
 def print_leaves(leaves: Sequence[Leaf], out: Console) -> None:

@@ -21,6 +21,7 @@ from board.evening.readings import lacks
 from board.evening.state import Note, State, begin
 from board.review.leftovers import LeftReview, not_told, put_away
 from board.sheet.run_sheet import CourseSlot, Slot
+from board.sheet.told import Stop
 
 HAPPENED = (StepStarted, StepFinished)
 MINUTE = timedelta(minutes=1)
@@ -60,7 +61,7 @@ class KeptReview:
     slot: Slot
     stood_minutes: int
     limit_minutes: int
-    where: str
+    where: str | None
 
     @property
     def share(self) -> float:
@@ -117,7 +118,7 @@ class Review:
     kept: tuple[KeptReview, ...]
     fahrenheit: bool = False
     unread: tuple[StepReview, ...] = ()  # ended without the reading they want
-    stops: tuple[str, ...] = ()  # read and accepted before the evening began
+    stops: tuple[Stop | str, ...] = ()  # read and accepted before the evening began
     slips: tuple[StepStretched | GuestsDelayed | DishDropped, ...] = ()  # told to the board, and not taken back
     put_away: tuple[LeftReview, ...] = ()  # what was left of courses, in the order it went into the cold
     not_told: tuple[str, ...] = ()  # courses of which nobody said when that was

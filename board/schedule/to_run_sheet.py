@@ -1,14 +1,12 @@
-"""Problem and solution → run sheet, in the words of the plan. Pure; no solver."""
+"""Problem and solution → run sheet: the words of the plan, and codes where it tells more. Pure; no solver."""
 
 import heapq
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from datetime import datetime, timedelta
-from zoneinfo import ZoneInfo
 
 import msgspec
 
-from board.base import words
 from board.facts.dial import dial_celsius, dial_fahrenheit
 from board.facts.heat import ROOM_CELSIUS
 from board.facts.rule_sets import rule_set
@@ -32,7 +30,6 @@ from board.sheet.run_sheet import (
     Attended,
     CourseSlot,
     Dependency,
-    GivenUp,
     Keeping,
     Lasts,
     RunSheet,
@@ -41,6 +38,7 @@ from board.sheet.run_sheet import (
     Use,
 )
 from board.sheet.slack import READY, latest_starts
+from board.sheet.told import DialTurn, GivenUp, OvenOff
 
 Solver = Callable[[Problem], Solution]
 
@@ -122,9 +120,8 @@ class _Writer:
 
     def _given_up(self, slots: list[Slot]) -> Iterator[GivenUp]:
         """What is given up, with the clash behind it if one is known."""
-        names = list(self.labels.values())
-        teller = Teller(self.problem, self.solution, names, ZoneInfo(self.file.plan.zone))
-        for violation, told in given_up(self.file, self.problem, self.solution, slots):
+        teller = Teller(self.problem, self.solution)
+        for violation, told in given_up(self.problem, self.solution, slots):
             clash = self.clashes.get(violation) if violation is not None else None
             yield msgspec.structs.replace(told, why=teller.tell(clash)) if clash and clash.taken else told
 
@@ -146,7 +143,7 @@ class _Writer:
             ]
         return Slot(
             id=job.id,
-            name=self.labels[node.id],
+            named=self.labels[node.id],
             kind=kind,
             lane=way.lane,
             start=self.at(start),
@@ -184,10 +181,10 @@ class _Writer:
             return next((tuple(c.noted) for c in self.file.plan.courses if c.course == task.node.course), ())
         return tuple(task.work.noted) if task.work is not None else ()
 
-    def _call(self, work: Work | None, chosen: FilledWay, way: Way) -> str | None:
+    def _call(self, work: Work | None, chosen: FilledWay, way: Way) -> str | OvenOff | None:
         """The host's own words; else, if an oven is to be switched off, words for that."""
         if work is not None and work.call is None and way.oven is not None and way.oven.off:
-            return words.call_rest(self.problem.ovens[way.oven.oven].name, ajar=chosen.where.ajar)
+            return OvenOff(self.problem.ovens[way.oven.oven].name, chosen.where.ajar)
         return work.call if work else None
 
     def _keeping(self, n: int) -> Keeping | None:
@@ -195,9 +192,7 @@ class _Writer:
         if hold is None or hold.limit is None:
             return None
         exposed = self.tasks[n].care.spoils and hold.where in OUT_OF_CONTROL
-        return (
-            Keeping(hold.limit, hold.where, exposed) if self.solution.kept[n] else Keeping(0, words.NO_PLACE, exposed)
-        )
+        return Keeping(hold.limit, hold.where, exposed) if self.solution.kept[n] else Keeping(0, None, exposed)
 
     def _best_within(self, n: int) -> int | None:
         """Minutes within which its result is best taken up; 0 if the next step follows at once; None: no limit."""
@@ -242,7 +237,9 @@ class _Writer:
         task = self.tasks[change.job]
         return Slot(
             id=f"dial/{dial.oven}-{number + 1}",
-            name=words.heat_oven(dial.oven, change.celsius, change.before, self._fahrenheit()),
+            named=DialTurn(
+                dial.oven, change.celsius, change.before, change.ajar, self._fahrenheit(), self._mark(change.celsius)
+            ),
             kind="heat",
             lane="oven",
             start=self.at(change.start),
@@ -253,15 +250,6 @@ class _Writer:
                 Dependency(self._leaves(spell), "start" if spell.hold else "end", 0, "oven") for spell in inside
             ),
             then=(self.problem.jobs[change.job].id,),
-            call=words.call_heat(
-                dial.oven,
-                change.celsius,
-                change.before,
-                ajar=change.ajar,
-                mark=self._mark(change.celsius),
-                fahrenheit=self._fahrenheit(),
-            ),
-            call_at_end=words.call_heated(dial.oven, change.celsius, self._fahrenheit()),
         )
 
     def _fahrenheit(self) -> bool:
@@ -269,14 +257,14 @@ class _Writer:
         units = self.file.plan.units
         return units == "us" if units else writes_fahrenheit(self.file.places.lines)
 
-    def _mark(self, celsius: int) -> str:
+    def _mark(self, celsius: int) -> int | None:
         """Where a hand sets the dial, for a plan that is shown in other degrees than it is written in."""
         written_in_f, units = writes_fahrenheit(self.file.places.lines), self.file.plan.units
         if units == "us" and not written_in_f:
-            return words.dial_mark(dial_fahrenheit(celsius), fahrenheit=True)
+            return dial_fahrenheit(celsius)
         if units == "metric" and written_in_f:
-            return words.dial_mark(dial_celsius(celsius), fahrenheit=False)
-        return ""
+            return dial_celsius(celsius)
+        return None
 
     def _turn(self, dial: _Dial, number: int, change: Change) -> Use:
         """The setting it changes from is known if the oven was on, and for the first turn from cold."""

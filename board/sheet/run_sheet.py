@@ -4,13 +4,16 @@ All moments are aware datetimes in UTC. It is stored with msgspec, so that openi
 plan's models nor the solver.
 """
 
-from datetime import datetime
-from typing import Annotated, Any, Literal
+from typing import Literal
 
 import msgspec
 
+from board.base import words
+from board.facts.cooling import Stands
+from board.sheet.told import Caution, DialTurn, GivenUp, OvenOff, Plate, Stop
+from board.sheet.told import Moment as Moment
+
 ORDER, HEAT, HANDS = "order", "heat", "hands"  # reasons of a wait; the first two must be over before a step is called
-Moment = Annotated[datetime, msgspec.Meta(tz=True)]  # aware; what is read back from a file without a zone is refused
 SlotKind = Literal["step", "job", "arrive", "seat", "serve", "clear", "heat"]
 
 
@@ -57,11 +60,11 @@ class Dependency(msgspec.Struct, frozen=True, gc=False):
 
 
 class Keeping(msgspec.Struct, frozen=True, gc=False):
-    """How long a result may stand, in minutes, and where. `exposed`: it spoils, and stands there neither hot nor cold
-    enough."""
+    """How long a result may stand, in minutes, and where; None: the place it should be kept in was not to be had.
+    `exposed`: it spoils, and stands there neither hot nor cold enough."""
 
     minutes: int
-    where: str
+    where: str | None
     exposed: bool = False
 
 
@@ -82,7 +85,7 @@ class Cooling(msgspec.Struct, frozen=True, gc=False):
 
     constant: float
     ambient: float
-    assumed: tuple[str, ...] = ()
+    assumed: tuple[Stands | str, ...] = ()
     stages: tuple[Stage, ...] = ()
 
 
@@ -97,6 +100,8 @@ class Lasts(msgspec.Struct, frozen=True, gc=False):
 class Slot(msgspec.Struct, frozen=True, gc=False):
     """One piece of work with its time. `lasts` None: as long as it stands here, as an oven's change does.
 
+    `named`: the plan's own words, or the turn of an oven's dial; `name` says either.
+
     `cooks`: the class of food it cooks. `hold_minutes`: how long its core is held at `core_celsius`. `exposed`: while
     it lasts, what spoils stands neither hot nor cold enough. `fresh`: cooked through, so that a new clock begins.
     `raw`: what its dish has in it that is raw and wants cooking, in the plan's words. `noted`: what its host noted
@@ -104,7 +109,7 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
     """
 
     id: str
-    name: str
+    named: str | DialTurn = msgspec.field(name="name")
     kind: SlotKind
     lane: str
     start: Moment
@@ -120,7 +125,7 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
     best_within: int | None = None
     look_for: str | None = None
     core_celsius: float | None = None
-    call: str | None = None
+    call: str | OvenOff | None = None
     call_at_end: str | None = None
     lasts: Lasts | None = None
     with_guests: bool = False
@@ -133,6 +138,13 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
     raw: str | None = None
     noted: tuple[str, ...] = ()
     plan_way: int | None = None  # the same among the ways of the plan; None: no task of it, or a sheet of before
+
+    @property
+    def name(self) -> str:
+        """In the words of the plan; an oven's change, in the program's of today."""
+        if isinstance(self.named, str):
+            return self.named
+        return words.heat_oven(self.named.oven, self.named.celsius, self.named.before, self.named.fahrenheit)
 
     @property
     def whole(self) -> bool:
@@ -167,7 +179,7 @@ class CourseSlot(msgspec.Struct, frozen=True, gc=False):
     standing: bool = False
     eaten: Lasts | None = None
     pushed: int = 0
-    plates: tuple[str, ...] = ()
+    plates: tuple[Plate | str, ...] = ()
 
     @property
     def late_minutes(self) -> int:
@@ -197,14 +209,6 @@ class RawLimit(msgspec.Struct, frozen=True, gc=False):
     source: str
 
 
-class GivenUp(msgspec.Struct, frozen=True, gc=False):
-    """Something that could not be had, and why."""
-
-    what: str
-    why: str
-    minutes: int
-
-
 class RunSheet(msgspec.Struct, frozen=True, gc=False):
     """The computed timetable. `slots` stand in an order in which nothing comes before what it waits for."""
 
@@ -225,8 +229,8 @@ class RunSheet(msgspec.Struct, frozen=True, gc=False):
     rules: str = ""  # the food-safety rules it was weighed by
     clocks: tuple[SpoilClock, ...] = ()
     raw_limit: RawLimit | None = None  # None: nothing raw is cooked through
-    stops: tuple[str, ...] = ()  # what `check` says must be mended before anybody eats
-    cautions: tuple[str, ...] = ()
+    stops: tuple[Stop | str, ...] = ()  # what `check` says must be mended before anybody eats
+    cautions: tuple[Caution | str, ...] = ()
     noted: tuple[str, ...] = ()  # of the evening as a whole, on evenings before
 
     def by_id(self) -> dict[str, Slot]:
@@ -241,50 +245,3 @@ def store(sheet: RunSheet) -> bytes:
 def restore(data: bytes) -> RunSheet:
     """The sheet back. Raises msgspec.DecodeError (ValidationError among them) when it is not one."""
     return msgspec.json.decode(data, type=RunSheet)
-
-
-def outside_form(sheet: RunSheet, *, valid: bool) -> dict[str, Any]:
-    """The form `sheet --json` prints; tools outside rely on its keys. Times in the plan's zone, ISO 8601."""
-    from zoneinfo import ZoneInfo
-
-    zone = ZoneInfo(sheet.zone)
-
-    def iso(at: datetime) -> str:
-        return at.astimezone(zone).isoformat()
-
-    return {
-        "plan": sheet.plan,
-        "zone": sheet.zone,
-        "proved": sheet.proved,
-        "gap": sheet.gap,
-        "solve_seconds": sheet.solve_seconds,
-        "valid": valid,
-        "courses": [
-            {"name": c.name, "wanted": iso(c.wanted), "served": iso(c.served), "late_minutes": c.late_minutes}
-            for c in sheet.courses
-        ],
-        "steps": [
-            {
-                "id": s.id,
-                "dish": s.dish,
-                "course": s.course,
-                "lane": s.lane,
-                "start": iso(s.start),
-                "end": iso(s.end),
-                "attended": [{"start": iso(a.start), "end": iso(a.end), "who": a.who} for a in s.attended],
-                "uses": [
-                    {"what": u.what, "amount": u.amount, "start": iso(u.start), "end": iso(u.end), "celsius": u.celsius}
-                    for u in s.uses
-                ],
-                "give_minutes": s.give_minutes,
-                "noted": list(s.noted),
-            }
-            for s in sheet.slots
-        ],
-        "given_up": [{"what": g.what, "why": g.why, "minutes": g.minutes} for g in sheet.given_up],
-        "assumed": list(sheet.assumed),
-        "rules": sheet.rules,
-        "stops": list(sheet.stops),
-        "cautions": list(sheet.cautions),
-        "noted": list(sheet.noted),
-    }

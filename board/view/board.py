@@ -12,6 +12,7 @@ from board.evening.forecast import CourseForecast, Forecast
 from board.evening.insist import insistence
 from board.evening.readings import held_since, last_reading, wants_reading
 from board.evening.state import CallKey, State
+from board.sheet import said
 from board.sheet.run_sheet import RunSheet, Slot
 from board.view.countdown import countdown, length
 from board.view.present import Present
@@ -139,8 +140,8 @@ class Viewer:
         before."""
         told = []
         if slot.kind == "serve":
-            lines = next((course.plates for course in self.sheet.courses if course.serve == slot.id), ())
-            told += [words.plates([one_line(line, 120) for line in lines])] if lines else []
+            plates = next((course.plates for course in self.sheet.courses if course.serve == slot.id), ())
+            told += [words.plates([one_line(said.plate(each), 120) for each in plates])] if plates else []
         elif slot.look_for and call.part != "start":
             told.append(one_line(words.look_for(slot.look_for)))
         if slot.noted:  # the newest first: what does not fit is the oldest
@@ -249,8 +250,8 @@ def headline(slot: Slot, call: Call) -> str:
     if call.part == "look-in":
         return words.call_look_in(slot.name)
     if call.part == "end":
-        return slot.call_at_end or words.call_end(slot.name)
-    return slot.call or words.call_start(slot.name)
+        return said.call_at_end(slot) or words.call_end(slot.name)
+    return said.call_at_start(slot) or words.call_start(slot.name)
 
 
 def answer_word(slot: Slot, call: Call, state: State) -> str:

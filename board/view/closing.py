@@ -15,6 +15,7 @@ from board.base import words
 from board.base.plain import one_line
 from board.review.leftovers import LeftReview
 from board.review.measure import ReadingReview, Review, StepReview
+from board.sheet import said
 from board.view.bars import Chart, Span
 from board.view.wrap_words import cut, pad, wrap_words
 
@@ -100,7 +101,7 @@ class _Page:
         notes = [words.closing_note(self.at(n.at), self.names.get(n.slot or ""), n.text) for n in of.notes]
         return [
             (),
-            *self._named(words.STOPS_ACCEPTED, [words.stop_line(stop) for stop in of.stops]),
+            *self._named(words.STOPS_ACCEPTED, [words.stop_line(said.stop(stop)) for stop in of.stops]),
             *self._named(words.REVIEW_RAN_OVER, over[: self.most] or [words.REVIEW_NOTHING_OVER]),
             *self._named(words.REVIEW_LEFT_OUT, _listed(of.left_out())),
             *self._named(words.REVIEW_NOT_REACHED, _listed(of.not_reached()) if of.closed else []),

@@ -17,7 +17,7 @@ from tests.conftest import at
 
 
 def evening(sheet: RunSheet) -> list[Event]:
-    slots = tuple(msgspec.structs.replace(s, name="chop for Aunt Maud") if s.id == "chop" else s for s in sheet.slots)
+    slots = tuple(msgspec.structs.replace(s, named="chop for Aunt Maud") if s.id == "chop" else s for s in sheet.slots)
     return [
         EveningOpened(n=1, at=at("16:58"), rehearsal=False, sheet=msgspec.structs.replace(sheet, slots=slots)),
         NoteWritten(n=2, at=at("17:00"), text="=1+1, said INES", slot="chop"),

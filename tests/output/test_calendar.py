@@ -119,7 +119,7 @@ def work(name: str, start: datetime, minutes: int, who: str = "host", **more: ob
     """A step with hands on it all the time."""
     end = start + timedelta(minutes=minutes)
     parts = (Attended(start, end, who, "all"),)
-    return Slot(id=name, name=name, kind="step", lane="worktop", start=start, end=end, attended=parts, **more)  # type: ignore[arg-type]
+    return Slot(id=name, named=name, kind="step", lane="worktop", start=start, end=end, attended=parts, **more)  # type: ignore[arg-type]
 
 
 def sheet_of(*slots: Slot, zone: str = "Europe/Berlin", date: str = "2026-10-25", plan: str = "Supper") -> RunSheet:

@@ -109,7 +109,7 @@ def test_nobody_of_that_name(lantern_sheet: RunSheet) -> None:
 def hostile(sheet: RunSheet) -> RunSheet:
     """Every text a host writes is as bad as can be."""
     slots = tuple(
-        msgspec.structs.replace(slot, name=HOSTILE, dish=HOSTILE, look_for=HOSTILE, call=HOSTILE)
+        msgspec.structs.replace(slot, named=HOSTILE, dish=HOSTILE, look_for=HOSTILE, call=HOSTILE)
         for slot in sheet.slots
     )
     return msgspec.structs.replace(sheet, plan=HOSTILE, slots=slots, stops=(HOSTILE,), cautions=("1. " + HOSTILE,))

@@ -96,7 +96,7 @@ def test_text_from_a_plan_is_made_safe(lantern_sheet: RunSheet) -> None:
         sheet,
         plan="\x1b[31mred",
         courses=tuple(msgspec.structs.replace(c, name="[b]\x1b[2J") for c in sheet.courses),
-        slots=tuple(msgspec.structs.replace(s, name="\x07[link]ring") for s in sheet.slots),
+        slots=tuple(msgspec.structs.replace(s, named="\x07[link]ring") for s in sheet.slots),
     )
 
     text = printed(odds(bad, 200))

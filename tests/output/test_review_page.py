@@ -251,7 +251,7 @@ def test_stops_slips_pushes_and_what_stood_too_long_stand_out(little: RunSheet) 
 
 
 def test_foreign_text_stays_text(little: RunSheet) -> None:
-    named = tuple(msgspec.structs.replace(s, name=f"{EVIL}{s.id}") for s in with_dishes(little).slots)
+    named = tuple(msgspec.structs.replace(s, named=f"{EVIL}{s.id}") for s in with_dishes(little).slots)
     course = msgspec.structs.replace(little.courses[0], name=f"{EVIL}Stew")
     sheet = msgspec.structs.replace(little, plan=EVIL, slots=named, courses=(course,), stops=(EVIL,))
     host = evening(Host(sheet, at("16:58")))

@@ -6,6 +6,7 @@ import pytest
 
 from board.schedule.audit.validate import validate
 from board.schedule.conflicts.clashes import OVENS
+from board.sheet import said
 from tests.schedule.conflicts.clash_cases import ONE_PAN, PEAR_SLICES, SQUASH_AND_POT, Worked
 
 
@@ -16,7 +17,7 @@ def squash() -> Worked:
 
 def test_the_roast_and_the_pot_kept_warm_fight_over_the_one_oven(squash: Worked) -> None:
     assert squash.fought_over() == [{("cook the barley", OVENS), ("roast the squash", OVENS)}]
-    why = squash.sheet.given_up[0].why
+    why = said.why(squash.sheet, squash.sheet.given_up[0].why)
     assert "the oven cannot take" in why
     assert "200 to 220 °C" in why
     assert "80 to 100 °C" in why

@@ -10,10 +10,10 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
+from board.output.sheet_form import outside_form
 from board.plan.load import PlanFile
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
-from board.sheet.run_sheet import outside_form
 
 PLAN = """
 event: Change of clocks

@@ -15,6 +15,7 @@ from board.checks.sheet.every import safety_check
 from board.plan.load import PlanFile
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
+from board.sheet import said
 from board.sheet.run_sheet import RunSheet
 
 PLAN = """
@@ -138,4 +139,4 @@ def test_the_snags_are_those_the_clocks_call_for(evening: tuple[PlanFile, RunShe
 def test_the_sheet_carries_what_must_be_mended(evening: tuple[PlanFile, RunSheet]) -> None:
     sheet = with_sheet(of_plan(evening[0]), evening[1]).the_sheet
 
-    assert [line[:20] for line in sheet.stops] == ["food 10: Egg toasts:"]
+    assert [said.stop(stop)[:20] for stop in sheet.stops] == ["food 10: Egg toasts:"]

@@ -3,6 +3,7 @@
 from board.output.leaves import where_of
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
+from board.sheet import said
 from tests.conftest import HEAD, read
 
 TEXT = (
@@ -28,6 +29,6 @@ def test_settings_stand_as_they_were_written() -> None:
     roast = next(slot for slot in sheet.slots if slot.name == "roast the squash")
 
     assert heat.name == "heat the oven to 375 °F"
-    assert heat.call == "Oven to 375 °F (191 °C)"
-    assert heat.call_at_end == "Oven at 375 °F?"
+    assert said.call_at_start(heat) == "Oven to 375 °F (191 °C)"
+    assert said.call_at_end(heat) == "Oven at 375 °F?"
     assert where_of(roast, sheet.fahrenheit) == "oven at 375 °F (191 °C)"

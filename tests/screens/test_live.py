@@ -423,7 +423,7 @@ async def test_markup_and_escapes_of_a_plan_never_reach_the_screen(little: objec
 
     assert isinstance(little, RunSheet)
     nasty = "so[/]up [b]x\x1b]0;X\x07\x1b[2J\u202e"
-    slots = tuple(msgspec.structs.replace(s, name=nasty, call=nasty) if s.kind == "step" else s for s in little.slots)
+    slots = tuple(msgspec.structs.replace(s, named=nasty, call=nasty) if s.kind == "step" else s for s in little.slots)
     courses = tuple(msgspec.structs.replace(c, name=nasty) for c in little.courses)
     kitchen = Kitchen(msgspec.structs.replace(little, slots=slots, plan=nasty, courses=courses), "17:00")
     async with kitchen.app.run_test(size=SIZE) as pilot:

@@ -382,7 +382,7 @@ async def test_what_soon_keeps_no_longer_rings_once_and_is_said(kitchen: Kitchen
 async def test_of_several_that_stand_the_one_that_presses_first_is_shown_and_how_many_more(little: RunSheet) -> None:
     keeps = {"chop": Keeping(100, "room"), "stew": Keeping(12, "hot"), "sauce": Keeping(25, "hot")}
     slots = tuple(
-        msgspec.structs.replace(s, keeping=keeps[s.id], then=("clear",), name=f"{s.id} with a name that is long indeed")
+        msgspec.structs.replace(s, keeping=keeps[s.id], then=("clear",), named=f"{s.id} with a name that is long")
         if s.id in keeps else s for s in little.slots
     )  # fmt: skip
     kitchen = Kitchen(msgspec.structs.replace(little, slots=slots), "16:58")
@@ -458,7 +458,7 @@ async def test_a_fault_in_the_page_does_not_keep_the_host_on_the_board(
 
 async def test_markup_and_escapes_never_reach_these_screens(little: RunSheet) -> None:
     nasty = "so[/]up [b]x\x1b]0;X\x07\x1b[2J\u202e"
-    slots = tuple(msgspec.structs.replace(s, name=nasty, call=nasty) if s.kind == "step" else s for s in little.slots)
+    slots = tuple(msgspec.structs.replace(s, named=nasty, call=nasty) if s.kind == "step" else s for s in little.slots)
     courses = tuple(msgspec.structs.replace(c, name=nasty) for c in little.courses)
     kitchen = Kitchen(msgspec.structs.replace(little, slots=slots, plan=nasty, courses=courses), "16:58")
     async with kitchen.app.run_test(size=SIZE) as pilot:

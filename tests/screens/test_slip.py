@@ -292,7 +292,7 @@ async def test_a_long_name_is_cut_and_stays_on_its_line(little: RunSheet) -> Non
     import msgspec
 
     slots = tuple(
-        msgspec.structs.replace(s, name=f"{s.name} the leeks very thinly on the slant") if s.kind == "step" else s
+        msgspec.structs.replace(s, named=f"{s.name} the leeks very thinly on the slant") if s.kind == "step" else s
         for s in little.slots
     )
     kitchen = Kitchen(msgspec.structs.replace(little, slots=slots), "16:58")
@@ -320,7 +320,7 @@ async def test_markup_and_escapes_of_a_plan_never_reach_the_small_screen(little:
     import msgspec
 
     nasty = "so[/]up [b]x\x1b]0;X\x07\x1b[2J\u202e"
-    slots = tuple(msgspec.structs.replace(s, name=nasty, dish=nasty) if s.kind == "step" else s for s in little.slots)
+    slots = tuple(msgspec.structs.replace(s, named=nasty, dish=nasty) if s.kind == "step" else s for s in little.slots)
     courses = tuple(msgspec.structs.replace(c, name=nasty) for c in little.courses)
     kitchen = Kitchen(msgspec.structs.replace(little, slots=slots, courses=courses), "17:00")
     async with kitchen.app.run_test(size=SIZE) as pilot:

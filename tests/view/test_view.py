@@ -181,7 +181,7 @@ def test_what_is_under_way_carries_its_own_countdown(host: Host) -> None:
 def test_foreign_text_is_shown_harmless_and_aligned(little: RunSheet) -> None:
     nasty = "\x1b[2J[b]soup[/]\u202e\x9b 餃子 🥟 " + "x" * 300
     slots = tuple(
-        msgspec.structs.replace(s, name=nasty, call=nasty, look_for=nasty) if s.kind == "step" else s
+        msgspec.structs.replace(s, named=nasty, call=nasty, look_for=nasty) if s.kind == "step" else s
         for s in little.slots
     )
     host = Host(msgspec.structs.replace(little, slots=slots, plan=nasty), at("17:00"))

@@ -13,9 +13,10 @@ from msgspec.structs import replace
 
 from board.base import words
 from board.base.exits import ExitCode
+from board.output.sheet_form import outside_form
 from board.plan.places import read_yaml
 from board.sheet.company import busiest
-from board.sheet.run_sheet import RunSheet, outside_form
+from board.sheet.run_sheet import RunSheet
 from tests.conftest import PLANS
 from tests.whole.conftest import LANTERN, Run
 

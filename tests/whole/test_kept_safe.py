@@ -7,6 +7,7 @@ import pytest
 
 from board.app.timetables import sheet_of
 from board.base.exits import ExitCode
+from board.sheet.told import Stop
 from tests.conftest import HEAD
 from tests.whole.conftest import Run
 
@@ -84,4 +85,4 @@ def test_the_sheet_for_other_programs_has_stops_and_clocks(run: Run, plan: str) 
 def test_the_kept_sheet_carries_its_stops(run: Run, plan: str) -> None:
     run("sheet", plan)
 
-    assert [line.split(":")[0] for line in sheet_of(Path(plan)).stops] == ["food 1", "food 10"]
+    assert [isinstance(stop, Stop) and stop.finding for stop in sheet_of(Path(plan)).stops] == ["food 1", "food 10"]

@@ -8,6 +8,7 @@ import pytest
 from board.base.exits import ExitCode
 from board.evening.events import StopsAccepted
 from board.log.read import read_log
+from board.sheet.told import Stop
 from tests.whole.conftest import LANTERN, Run
 from tests.whole.test_holds import ended
 from tests.whole.test_kept_safe import PLAN
@@ -48,7 +49,7 @@ def test_understood_opens_the_board_and_the_log_and_the_review_say_so(
     board.kill()
 
     accepted = state_of(log).stops_accepted
-    assert [stop.split(":")[0] for stop in accepted] == ["food 1", "food 10"]
+    assert [isinstance(stop, Stop) and stop.finding for stop in accepted] == ["food 1", "food 10"]
     again = Terminal(["live", plan, "--log", str(log), "--no-bell"], (100, 30), env)
     assert ASKED not in again.wait_for("┃")  # gone on with, and not asked again
     again.press("q")

@@ -2,11 +2,13 @@
 
 from board.base.words.times import degrees
 
-COOLING_BY_NEWTON = "it falls fast at first and ever slower, by Newton's law, and is stirred now and then"
-COOLING_BY_DEPTH = "twice as deep takes four times as long (Dickerson & Read 1973)"
-COOLING_REFERENCE_UNSOURCED = "the figures behind it are common practice, no source: a probe goes before them"
-COOLING_SHALLOW_IN_AIR = "so shallow a layer in still air may well take longer than this says"
-COOLING_READINGS = "it goes on falling as the probe's readings show, where it stands now"
+COOLING_TAKEN = {
+    "by-newton": "it falls fast at first and ever slower, by Newton's law, and is stirred now and then",
+    "by-depth": "twice as deep takes four times as long (Dickerson & Read 1973)",
+    "unsourced": "the figures behind it are common practice, no source: a probe goes before them",
+    "shallow-in-air": "so shallow a layer in still air may well take longer than this says",
+    "readings": "it goes on falling as the probe's readings show, where it stands now",
+}
 
 
 def cooling_stands(depth_cm: float, vessel: str, place: str, ambient_celsius: float) -> str:

@@ -1,5 +1,7 @@
 """Who may eat what: the table of guests and dishes."""
 
+from collections.abc import Iterable, Sequence
+
 from board.base.words.signs import SIGN
 
 GUESTS_CAUTION = (
@@ -41,7 +43,7 @@ def guests_reason(sign: str, number: int, ingredient: str, why: str, source: str
     return f"{sign} {number}  {ingredient}: {why}; {source}"
 
 
-def plate(name: str, needs: list[str], own: list[str], never: list[str], asked: list[str]) -> str:
+def plate(name: str, needs: Iterable[str], own: Sequence[str], never: Sequence[str], asked: Sequence[str]) -> str:
     """One guest's plate at one course: `Tomas (vegetarian): Lentils, not Beef shin`."""
     told = [", ".join(own)] if own else []
     told += [f"not {', '.join(never)}"] if never else []

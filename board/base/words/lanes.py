@@ -27,5 +27,12 @@ STATES = {
 STATE_SIGN = {"to-come": " ", "called": SIGN["begin"]} | {
     state: SIGN[state] for state in ("under-way", "keeping", "finished", "left-out")
 }
+
+
+def kept_where(where: str | None) -> str:
+    """Where a result is kept; None: it should be somewhere, and had no place there."""
+    return "no place for it" if where is None else where
+
+
 STANDS_ON_TIME, STANDS_TIGHT, STANDS_LATE = "On time", "Tight", "Late"
 STANDING_SIGN = {STANDS_ON_TIME: SIGN["on-time"], STANDS_TIGHT: SIGN["tight"], STANDS_LATE: SIGN["late"]}

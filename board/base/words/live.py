@@ -2,6 +2,7 @@
 
 from datetime import datetime
 
+from board.base.words.lanes import kept_where
 from board.base.words.signs import SIGN
 from board.base.words.times import day_and_clock, dial, span, to_fahrenheit
 
@@ -115,12 +116,12 @@ INSISTENCE_SIGN = {1: "", 2: f"{2 * SIGN['mind']} ", 3: f"{3 * SIGN['mind']} "}
 DONE_ALREADY = "done already"
 
 
-def stands_until(name: str, left: str, limit: str, where: str) -> str:
-    return f"{name}: keeps {left} more, till {limit} ({where})"
+def stands_until(name: str, left: str, limit: str, where: str | None) -> str:
+    return f"{name}: keeps {left} more, till {limit} ({kept_where(where)})"
 
 
-def past_keeping(name: str, over: str, where: str) -> str:
-    return f"{name}: {over} past what it keeps ({where})"
+def past_keeping(name: str, over: str, where: str | None) -> str:
+    return f"{name}: {over} past what it keeps ({kept_where(where)})"
 
 
 BUSY_HINT = "space done  ·  x leave out"

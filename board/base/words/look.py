@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from board.base.words.lanes import kept_where
 from board.base.words.live import core
 from board.base.words.signs import SIGN
 from board.base.words.times import degrees, degrees_alone, missing, span
@@ -137,8 +138,8 @@ def reading_cold(celsius: float, limit: float, fahrenheit: bool) -> str:
 
 
 # --- what stands -------------------------------------------------------------------------------------------------
-def soon_over(name: str, left: str, limit: str, where: str) -> str:
-    return f"{name} keeps {left} more, till {limit} ({where})"
+def soon_over(name: str, left: str, limit: str, where: str | None) -> str:
+    return f"{name} keeps {left} more, till {limit} ({kept_where(where)})"
 
 
 def and_more(count: int) -> str:
@@ -173,10 +174,10 @@ def closing_pushed(minutes: int) -> str:
     return f"pushed {span(minutes)}"
 
 
-def closing_kept(name: str, stood: int, limit: int, where: str) -> str:
+def closing_kept(name: str, stood: int, limit: int, where: str | None) -> str:
     over = f", {span(stood - limit)} past it" if stood > limit else ""
     shown = f"{stood} of {limit} min" if limit < 120 else f"{span(stood)} of {span(limit)}"
-    return f"{name}: {shown} ({where}){over}"
+    return f"{name}: {shown} ({kept_where(where)}){over}"
 
 
 def closing_put_away(course: str, at: str, dish: str, stood: int, limit: int) -> str:

@@ -18,6 +18,20 @@ def span(minutes: int) -> str:
     return f"{hours} h {rest:02d}" if hours else f"{rest} min"
 
 
+_MINUTES_A_DAY = 24 * 60
+
+
+def short(minutes: int) -> str:
+    """`25 min`, `1 h 30`, `2 days`; the way the program writes a length of time."""
+    if minutes >= _MINUTES_A_DAY and minutes % _MINUTES_A_DAY == 0:
+        days = minutes // _MINUTES_A_DAY
+        return "1 day" if days == 1 else f"{days} days"
+    hours, rest = divmod(minutes, 60)
+    if hours == 0:
+        return f"{rest} min"
+    return f"{hours} h {rest:02d}" if rest else f"{hours} h"
+
+
 def between(low: int, high: int) -> str:
     """`25 min`, `20 to 25 min`, `50 min to 1 h 10`."""
     if low == high:

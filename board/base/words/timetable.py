@@ -1,5 +1,6 @@
 """The timetable: what is given up and why, what holds a step where it is."""
 
+from board.base.words.lanes import kept_where
 from board.base.words.times import dial, dial_alone, span
 
 
@@ -50,16 +51,15 @@ def not_ready_for(first: str, second: str) -> str:
     return f"{first} is not done when {second}"
 
 
-NO_PLACE = "no place for it"
-
-
 def no_place(name: str, stands: str, where: str) -> str:
     return f"{name} stands {stands} without the place it should be kept in ({where})"
 
 
-NOT_ITS_TIME = "it does not fit into the time it was given"
-NO_HOURS_LEFT = "no hours of a free pair of hands are left for it"
-NOBODY_HOME = "something hot would run with nobody at home"
+GIVEN_UP_SINCE = {
+    "not-its-time": "it does not fit into the time it was given",
+    "no-hours-left": "no hours of a free pair of hands are left for it",
+    "nobody-home": "something hot would run with nobody at home",
+}
 HOURS_BEGIN = "the hours given begin only then"
 
 
@@ -95,6 +95,13 @@ def accepts(low: int, high: int, *, off: bool) -> str:
     if off:
         return "switched off"
     return f"{low} °C" if low == high else f"{low} to {high} °C"
+
+
+def taken_of(thing: str, amount: float) -> str:
+    """How much of something is wanted, where that is worth telling."""
+    if thing in ("fridge", "freezer"):
+        return f"{amount:g} l"
+    return f"{amount:g}" if amount > 1 else ""
 
 
 def keeping_it(name: str) -> str:
@@ -134,8 +141,8 @@ def why_is_waited_for(name: str, at: str, reason: str, *, tight: bool) -> str:
     return f"  {mark} {name}, at {at} ({REASONS.get(reason, 'the guests come' if reason == 'ready' else reason)})"
 
 
-def why_keeps(stands: int, limit: int, where: str) -> str:
-    return f"  its result stands {span(stands)} of {span(limit)} ({where})"
+def why_keeps(stands: int, limit: int, where: str | None) -> str:
+    return f"  its result stands {span(stands)} of {span(limit)} ({kept_where(where)})"
 
 
 def why_give(minutes: int) -> str:

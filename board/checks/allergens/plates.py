@@ -1,22 +1,22 @@
 """Whose plate is different: for each course, what a guest with something to avoid is not served, and what instead.
 
-In words for board and paper; the foreign text in them is not made safe yet. Pure.
+The foreign text in them is not made safe yet. Pure.
 """
 
 from collections.abc import Iterator
 
-from board.base import words
 from board.checks.allergens.guests_eat import DishRow, Matrix
 from board.checks.allergens.verdict import Verdict
 from board.plan.load import PlanFile
+from board.sheet.told import Plate
 
 
-def plates(file: PlanFile, eaten: Matrix) -> dict[str, tuple[str, ...]]:
-    """Course → one line a guest; courses that are the same for everybody are left out."""
-    return {course.course: tuple(_lines(eaten, course.course)) for course in file.plan.courses}
+def plates(file: PlanFile, eaten: Matrix) -> dict[str, tuple[Plate, ...]]:
+    """Course → one a guest; courses that are the same for everybody are left out."""
+    return {course.course: tuple(_plates(eaten, course.course)) for course in file.plan.courses}
 
 
-def _lines(eaten: Matrix, course: str) -> Iterator[str]:
+def _plates(eaten: Matrix, course: str) -> Iterator[Plate]:
     rows = [(d, row) for d, row in enumerate(eaten.dishes) if row.course == course]
     only_for_some = {row.dish for d, row in rows if not all(eaten.answers[g, d].served for g in _others(eaten))}
     for g, guest in enumerate(eaten.guests):
@@ -26,8 +26,8 @@ def _lines(eaten: Matrix, course: str) -> Iterator[str]:
         never = [row.dish for d, row in rows if not eaten.answers[g, d].served and row.dish not in only_for_some]
         asked = [row.dish for d, row in rows if _is_asked(eaten, g, d, row)]
         if own or never or asked:
-            needs = [need.words for need in eaten.needs[g]]
-            yield words.plate(guest.name, needs, own, never, asked)
+            needs = tuple(need.words for need in eaten.needs[g])
+            yield Plate(guest.name, needs, tuple(own), tuple(never), tuple(asked))
 
 
 def _others(eaten: Matrix) -> list[int]:

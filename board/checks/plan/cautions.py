@@ -4,24 +4,16 @@ sprouts, flowers and leaves near food. Detected by the plan's own words; nothing
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from board.facts.dangers import ALCOHOL, EVERY, FLOWERS, RAW_EGG, RAW_EGG_DISHES, RAW_SPROUTS, Danger
 from board.facts.food import said_cooked
 from board.plan.load import PlanFile
 from board.plan.model.courses import Dish
 from board.plan.resolve.assume import Task
+from board.sheet.told import Caution
 
 HEAT = ("oven", "stovetop")
 LONG_ALONE_MINUTES = 10  # on heat without hands; common practice, no source
-
-
-@dataclass(frozen=True, slots=True)
-class Caution:
-    """One danger, and what in the plan it is about, in the plan's words (unsafe for a terminal as they are)."""
-
-    topic: str
-    about: tuple[str, ...]
 
 
 def cautions(file: PlanFile) -> tuple[Caution, ...]:

@@ -5,15 +5,15 @@ from dataclasses import dataclass, replace
 
 import msgspec
 
-from board.base import words
 from board.checks.allergens.guests_eat import Matrix, matrix
 from board.checks.allergens.plates import plates
-from board.checks.plan.cautions import Caution, cautions
+from board.checks.plan.cautions import cautions
 from board.checks.plan.every import check
 from board.checks.sheet.every import safety_check
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight, in_order
 from board.sheet.run_sheet import RunSheet
+from board.sheet.told import Caution, Stop
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,8 +49,7 @@ def with_sheet(plan: Assessed, sheet: RunSheet) -> Assessed:
 def _with_warnings(plan: Assessed, sheet: RunSheet, snags: Iterable[Snag]) -> RunSheet:
     """The sheet with a line for each thing that must be mended before anybody eats, with the usual cautions, and with
     whose plate is different."""
-    stops = dict.fromkeys(f"{s.code}: {s.message}" for s in snags if s.weight is Weight.STOP and s.safety)
-    mind = tuple(words.caution(each.topic, each.about) for each in plan.cautions)
+    stops = dict.fromkeys(Stop(s.code, s.message) for s in snags if s.weight is Weight.STOP and s.safety)
     whose = plates(plan.file, plan.eaten)
     courses = tuple(msgspec.structs.replace(course, plates=whose.get(course.name, ())) for course in sheet.courses)
-    return msgspec.structs.replace(sheet, stops=tuple(stops), cautions=mind, courses=courses)
+    return msgspec.structs.replace(sheet, stops=tuple(stops), cautions=plan.cautions, courses=courses)

@@ -17,6 +17,7 @@ from board.plan.phrases.food_safety import Cooling
 from board.plan.places import Loc
 from board.plan.snag import Snag, Weight
 from board.schedule.safety_facts import FREEZER_CELSIUS, ambient_of
+from board.sheet import said
 from board.sheet.run_sheet import Slot
 
 OFF_THE_BOIL = 100.0  # where the plan does not say how hot it gets
@@ -55,9 +56,9 @@ def fall_times(pieces: list[Piece], start: float, stages: tuple[CoolingStage, ..
 class _Path:
     """The path of a hot result until it is reheated or served: each stay with its place and slot."""
 
-    stays: list[tuple[float, str, Slot | None]] = field(default_factory=list)
+    stays: list[tuple[float, str | None, Slot | None]] = field(default_factory=list)
 
-    def and_then(self, *stays: tuple[float, str, Slot | None]) -> "_Path":
+    def and_then(self, *stays: tuple[float, str | None, Slot | None]) -> "_Path":
         return _Path([*self.stays, *stays])
 
 
@@ -148,7 +149,8 @@ def _too_slow(paths: Paths, say: Figures, slot: Slot, path: _Path) -> tuple[floa
         f"{say.rules.title} [{stages[-1].source}]"
     )
     slowest = max((piece for piece in pieces if piece.falls is not None), key=lambda piece: piece.minutes)
-    assumed = slowest.falls.assumptions[0] if slowest.falls is not None and slowest.falls.assumptions else ""
+    granted = slowest.falls.assumptions if slowest.falls is not None else ()
+    assumed = said.cooling(granted[0]) if granted else ""
     mend = (
         f"Shallower pans, metal, an ice bath, stirring; a probe decides. Taken for granted: {say.degrees(start)} off "
         f"the heat; {assumed}; Newton's law, with figures of common practice, no source."

@@ -26,7 +26,7 @@ class _Life:
     made: datetime
     stretches: tuple[Interval, ...] = ()
 
-    def then(self, minutes: float, place: str) -> "_Life":
+    def then(self, minutes: float, place: str | None) -> "_Life":
         if place not in ("fridge", "freezer") or not minutes:
             return self
         return _Life(self.made, (*self.stretches, Interval(minutes / DAY_MINUTES, place == "freezer")))
@@ -59,7 +59,7 @@ class _Lives:
         return self.known[slot.id]
 
     def taken_up(self, maker: Slot, taker: Slot) -> _Life:
-        where = maker.keeping.where if maker.keeping is not None else ""
+        where = maker.keeping.where if maker.keeping is not None else None
         return self.at_end_of(maker).then(minutes_between(maker, taker), where)
 
 

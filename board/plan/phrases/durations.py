@@ -15,6 +15,7 @@ from pydantic import (
     model_validator,
 )
 
+from board.base.words.times import short as short
 from board.plan.phrases.phrase import Phrase, near
 
 MINUTES_PER_DAY = 24 * 60
@@ -199,17 +200,6 @@ def _attended_part(piece: str) -> dict[str, object]:
 
 
 Attended = Annotated[Attention, Phrase(parse_attention, "2 min at the start, 1 min every 15 min")]
-
-
-def short(minutes: int) -> str:
-    """`25 min`, `1 h 30`, `2 days`: how the program writes minutes."""
-    if minutes >= MINUTES_PER_DAY and minutes % MINUTES_PER_DAY == 0:
-        days = minutes // MINUTES_PER_DAY
-        return "1 day" if days == 1 else f"{days} days"
-    hours, rest = divmod(minutes, 60)
-    if hours == 0:
-        return f"{rest} min"
-    return f"{hours} h {rest:02d}" if rest else f"{hours} h"
 
 
 def takes_text(low: int, likely: int, high: int) -> str:

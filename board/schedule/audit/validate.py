@@ -22,9 +22,14 @@ from board.schedule.audit.validate_hours import (
 from board.schedule.audit.validate_kitchen import kitchen_snags
 from board.schedule.audit.validate_waits import waits_and_give
 from board.schedule.audit.validate_ways import Done, fitting_ways, has_no_place, readings, whole_minutes
-from board.sheet.run_sheet import GivenUp, Lasts, RunSheet, Slot
+from board.sheet import said
+from board.sheet.run_sheet import Lasts, RunSheet, Slot
+from board.sheet.told import GivenUp, Late, NoPlace, NotReady, OverHours, PastLimit, WaitsPast, What
 
 READINGS_TRIED = 64  # combinations tried, where slots fit several ways
+
+
+About = tuple[str, ...]  # the ids of the slots it is about, in the order of their work; of a late course, its name
 
 
 @dataclass(frozen=True)
@@ -32,12 +37,23 @@ class Bent:
     """A soft limit the sheet breaks and must report as given up. `minutes` None: only a name must match."""
 
     sentence: str
-    names: tuple[str, ...]
+    kinds: tuple[type[What], ...]
+    about: About
     minutes: int | None = None
 
     def is_told_by(self, given: GivenUp) -> bool:
-        named = any(name in given.what for name in self.names)
-        return named and (self.minutes is None or self.minutes == given.minutes)
+        told = isinstance(given.what, self.kinds) and _about(given.what) == self.about
+        return told and (self.minutes is None or self.minutes == given.minutes)
+
+
+def _about(told: What) -> About:
+    match told:
+        case Late(course=course):
+            return (course,)
+        case OverHours(slot=slot):
+            return (slot,)
+        case _:
+            return (told.slot, told.following)
 
 
 def validate(plan_file: PlanFile, sheet: RunSheet) -> list[str]:
@@ -187,7 +203,7 @@ def _snags_of(plan_file: PlanFile, sheet: RunSheet, done: list[Done]) -> list[st
         *kitchen_snags(plan_file.plan, plan_file.filled, done, sheet.slots),
         *(f"{each.sentence}, and it is not told" for each in bent if not any(map(each.is_told_by, sheet.given_up))),
         *(
-            f"told as given up, but it is not so: {given.what} ({given.minutes} min)"
+            f"told as given up, but it is not so: {said.what(sheet, given.what)} ({given.minutes} min)"
             for given in sheet.given_up
             if not any(each.is_told_by(given) for each in bent)
         ),
@@ -198,7 +214,7 @@ def _late_courses(sheet: RunSheet) -> Iterator[Bent]:
     for course in sheet.courses:
         late = whole_minutes(course.served - course.wanted)
         if late > 0:
-            yield Bent(f"{course.name} goes out {late} min late", (course.name,), late)
+            yield Bent(f"{course.name} goes out {late} min late", (Late,), (course.name,), late)
 
 
 def _bent_links(plan_file: PlanFile, sheet: RunSheet) -> Iterator[Bent]:
@@ -206,12 +222,12 @@ def _bent_links(plan_file: PlanFile, sheet: RunSheet) -> Iterator[Bent]:
     for link in plan_file.filled.links:
         first, second = slots[link.first], slots[link.second]
         gap = whole_minutes(second.start - first.end)
-        names = (first.name, second.name)
+        about = (first.id, second.id)
         if not link.firm and gap < link.least:
-            yield Bent(f"{second.name} does not wait for {first.name}", names, link.least - gap)
+            yield Bent(f"{second.name} does not wait for {first.name}", (NotReady,), about, link.least - gap)
         if link.most is not None and gap > link.most:
             words = f"{second.name} begins {gap} min after {first.name}, at most {link.most} min was wanted"
-            yield Bent(words, names, gap - link.most)
+            yield Bent(words, (WaitsPast,), about, gap - link.most)
 
 
 def _results_past_their_limit(plan_file: PlanFile, sheet: RunSheet, done: list[Done]) -> Iterator[Bent]:
@@ -224,15 +240,15 @@ def _results_past_their_limit(plan_file: PlanFile, sheet: RunSheet, done: list[D
         minutes = None if limit is None else 0 if has_no_place(first) else limit.minutes
         if minutes is not None and stands > minutes:
             words = f"what {first.name} made stands {stands} min until {second.name}, and keeps {minutes}"
-            yield Bent(words, (first.name,), stands - minutes)
+            yield Bent(words, (NoPlace, PastLimit), (first.id, second.id), stands - minutes)
 
 
 def _hours_broken(plan_file: PlanFile, sheet: RunSheet) -> Iterator[Bent]:
     slots = sheet.by_id()
     for id_, task in plan_file.filled.tasks.items():
         for sentence in out_of_hours(plan_file.plan, task, slots[id_]):
-            yield Bent(sentence, (task.node.name,))
+            yield Bent(sentence, (OverHours,), (id_,))
     for slot in sheet.slots:
         if slot.kind == "heat":
             for sentence in heats_with_nobody_home(plan_file.plan, slot):
-                yield Bent(sentence, (slot.name,))
+                yield Bent(sentence, (OverHours,), (slot.id,))

@@ -8,7 +8,6 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from board.base.words import NO_PLACE
 from board.plan.model.kitchen import Kitchen
 from board.plan.model.model import Plan
 from board.plan.phrases.durations import Attention
@@ -190,4 +189,4 @@ def after_minutes(moment: datetime, minutes: int) -> datetime:
 
 def has_no_place(slot: Slot) -> bool:
     """Whether the sheet says its result went without the place it should be kept in."""
-    return slot.keeping is not None and slot.keeping.where == NO_PLACE
+    return slot.keeping is not None and slot.keeping.where is None

@@ -1,18 +1,17 @@
 """Clashes behind a solution's violations, the most important first, each in one plain sentence. Pure but for `can`."""
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
-from datetime import timedelta
-from zoneinfo import ZoneInfo
+from collections.abc import Callable, Iterable, Mapping
+from datetime import datetime, timedelta
+from typing import Any
 
-from board.base import words
 from board.schedule.conflicts.clashes import HANDS, OVENS, Can, Clash, Taken, clash_behind, is_behind
 from board.schedule.conflicts.violations import Violation, amounts
 from board.schedule.dependencies import end_of, hold_until, way_of
 from board.schedule.problem import LITRE, Demand, OvenUse, Problem, Way
 from board.schedule.solution import Solution
+from board.sheet.told import Fight, FightForHands, FightForOven, FightForThing, Fights, Taker
 
-MOST_SEARCHED, MOST_TRIED = 5, 15  # clashes searched for, and further violations tried against those found
-MOST_NAMED = 5  # steps of a clash that are named
+MOST_SEARCHED, MOST_TRIED = 5, 15  # clashes looked for, and further things tried against those found
 
 
 def clashes_of(problem: Problem, solution: Solution, can: Can) -> dict[Violation, Clash]:
@@ -29,78 +28,60 @@ def clashes_of(problem: Problem, solution: Solution, can: Can) -> dict[Violation
 
 
 class Teller:
-    """Says a clash in words, with times as they stand in the solution."""
+    """Tells a clash as a sheet does, with times as they stand in the solution."""
 
-    def __init__(self, problem: Problem, solution: Solution, names: Sequence[str], zone: ZoneInfo) -> None:
+    def __init__(self, problem: Problem, solution: Solution) -> None:
         self.problem = problem
         self.solution = solution
-        self.names = names
-        self.zone = zone
 
-    def tell(self, clash: Clash) -> str:
-        """One sentence for each thing fought over."""
+    def tell(self, clash: Clash) -> Fights:
+        """Each thing that is fought over, once."""
         kinds = dict.fromkeys(taken.what for taken in clash.taken)
-        return "; ".join(self._over(what, [t for t in clash.taken if t.what == what]) for what in kinds)
+        return Fights(tuple(self._over(what, [t for t in clash.taken if t.what == what]) for what in kinds))
 
-    def _over(self, what: str | int, taken: list[Taken]) -> str:
+    def _over(self, what: str | int, taken: list[Taken]) -> Fight:
         if what == HANDS:
-            return self._over_hands(taken)
+            people = {h for t in taken for h in self.problem.jobs[t.job].hands}
+            return FightForHands(len(people), self._takers(taken, lambda _: {}))
         if what == OVENS:
             return self._over_ovens(taken)
         assert isinstance(what, int)
         resource = self.problem.resources[what]
-        room = resource.name in ("fridge", "freezer")
-        capacity = resource.capacity / LITRE if room else resource.capacity
-        listed = self._listed(taken, lambda t: self._amount(t, what, room=room))
-        return words.clash_over(words.all_there_is(resource.name, capacity), listed)
+        unit = LITRE if resource.name in ("fridge", "freezer") else 1
+        takers = self._takers(taken, lambda t: {"amount": self._amount(t, what) / unit})
+        return FightForThing(resource.name, resource.capacity / unit, takers)
 
-    def _over_hands(self, taken: list[Taken]) -> str:
-        listed = self._listed(taken, lambda _: "")
-        if len(taken) == 1:
-            return words.clash_of_hours(listed)
-        people = {h for t in taken for h in self.problem.jobs[t.job].hands}
-        return words.clash_over(words.hands_there_are(len(people)), listed)
-
-    def _over_ovens(self, taken: list[Taken]) -> str:
+    def _over_ovens(self, taken: list[Taken]) -> Fight:
         uses = {t: self._oven_use(t) for t in taken}
         ovens = {use.oven for use in uses.values()}
         named = self.problem.ovens[ovens.pop()].name if len(ovens) == 1 else None
         agree = all(a.agrees(b) for a in uses.values() for b in uses.values())
-        listed = self._listed(taken, lambda t: words.accepts(uses[t].low, uses[t].high, off=uses[t].off))
+        takers = self._takers(taken, lambda t: {"low": uses[t].low, "high": uses[t].high, "off": uses[t].off})
         shelves = max(self.problem.ovens[use.oven].shelves for use in uses.values())
-        return words.clash_over_oven(named, listed, shelves if agree else None)
+        return FightForOven(named, shelves if agree else None, takers)
 
     def _oven_use(self, taken: Taken) -> OvenUse:
         ways = [way_of(self.problem, self.solution, taken.job), *self.problem.jobs[taken.job].ways]
         return next(use for way in ways if (use := _oven_of(way, kept=taken.kept)) is not None)
 
-    def _amount(self, taken: Taken, resource: int, *, room: bool) -> str:
+    def _amount(self, taken: Taken, resource: int) -> int:
         ways = [way_of(self.problem, self.solution, taken.job), *self.problem.jobs[taken.job].ways]
         demands = (d for way in ways for d in _demands_of(way, kept=taken.kept) if d.resource == resource)
-        amount = next(demand.amount for demand in demands)
-        return f"{amount / LITRE:g} l" if room else f"{amount}" if amount > 1 else ""
+        return next(demand.amount for demand in demands)
 
-    def _listed(self, taken: list[Taken], more: Callable[[Taken], str]) -> str:
-        def one(each: Taken) -> str:
-            name = self.names[each.job]
-            pieces = [self._when(each), more(each)]
-            tail = ", ".join(piece for piece in pieces if piece)
-            return f"{words.keeping_it(name) if each.kept else name}{f' ({tail})' if tail else ''}"
-
+    def _takers(self, taken: list[Taken], more: Callable[[Taken], dict[str, Any]]) -> tuple[Taker, ...]:
+        """In the order of time; `more`: what else is told of each."""
         in_time = sorted(taken, key=lambda t: (self.solution.starts[t.job], t.kept))
-        return words.some_of([one(each) for each in in_time], MOST_NAMED)
+        return tuple(Taker(self.problem.jobs[t.job].id, t.kept, *self._when(t), **more(t)) for t in in_time)
 
-    def _when(self, taken: Taken) -> str:
+    def _when(self, taken: Taken) -> tuple[datetime | None, datetime | None]:
         start, end = self.solution.starts[taken.job], end_of(self.problem, self.solution, taken.job)
         if taken.kept:
             last = hold_until(self.problem, self.solution, taken.job)
             start, end = end, last[0] if last else end
         if end <= start:
-            return ""
-        first, second = (
-            (self.problem.origin + timedelta(minutes=minute)).astimezone(self.zone) for minute in (start, end)
-        )
-        return f"{words.day_and_clock(first)}–{words.clock(second)}"
+            return None, None
+        return self.problem.origin + timedelta(minutes=start), self.problem.origin + timedelta(minutes=end)
 
 
 def _oven_of(way: Way, *, kept: bool) -> OvenUse | None:

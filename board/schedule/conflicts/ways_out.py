@@ -17,6 +17,7 @@ from board.schedule.formulate import problem_of
 from board.schedule.problem import Problem
 from board.schedule.solution import AIMS, COSTLY, SPARED, Solution
 from board.schedule.to_run_sheet import to_run_sheet
+from board.sheet import said
 from board.sheet.company import away_minutes
 from board.sheet.run_sheet import RunSheet
 
@@ -151,7 +152,8 @@ class _Search:
         pieces = list(self._moved(sheet))
         if more:
             pieces.append(words.price_away(more))
-        pieces.append(words.price_remains(len(sheet.given_up), sheet.given_up[0].what if sheet.given_up else ""))
+        first = said.what(sheet, sheet.given_up[0].what) if sheet.given_up else ""
+        pieces.append(words.price_remains(len(sheet.given_up), first))
         return "; ".join(pieces)
 
     def _moved(self, sheet: RunSheet) -> Iterator[str]:

@@ -8,6 +8,7 @@ from msgspec.structs import replace
 from board.evening.state import State
 from board.schedule.to_run_sheet import in_running_order
 from board.sheet.run_sheet import HEAT, ORDER, CourseSlot, Dependency, RunSheet, Slot
+from board.sheet.told import Chain, GivenUp, OverHours
 
 BEGUN = ("under-way", "finished")
 
@@ -47,6 +48,7 @@ class _Merger:
             arrive=self.state.sheet.arrive,
             slots=tuple(in_running_order(slots)),
             courses=tuple(self._course(course) for course in self.state.sheet.courses),
+            given_up=tuple(self._given_up(given) for given in self.fresh.given_up),
             assumed=self.state.sheet.assumed,
             stops=self.state.sheet.stops,
             cautions=self.state.sheet.cautions,
@@ -84,6 +86,15 @@ class _Merger:
             for each in self.old.values()
             if each.kind == "heat" and each.uses[0].what in ovens and self.state.steps[each.id].status == "under-way"
         )
+
+    def _given_up(self, given: GivenUp) -> GivenUp:
+        """With an oven's changes under their new ids."""
+        if isinstance(given.what, OverHours):
+            given = replace(given, what=replace(given.what, slot=self._id(given.what.slot)))
+        if isinstance(given.why, Chain):
+            links = tuple(replace(link, after=self._id(link.after)) for link in given.why.links)
+            given = replace(given, why=replace(given.why, links=links))
+        return given
 
     def _id(self, id_: str) -> str:
         return self.renamed.get(id_, id_)

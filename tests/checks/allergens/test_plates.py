@@ -1,8 +1,10 @@
-"""Whose plate is different, course by course, in words."""
+"""Whose plate is different, course by course."""
 
 from board.checks.allergens.guests_eat import matrix
 from board.checks.allergens.plates import plates
 from board.plan.load import PlanFile, read_plan
+from board.sheet import said
+from board.sheet.told import Plate
 
 PLAN = """
 event: Supper
@@ -48,7 +50,11 @@ def test_by_hand() -> None:
     assert plates(file, matrix(file)) == {
         "Soup": (),
         "Main": (
-            "Ines (no tree nuts): not Walnut bread, ask before serving Odd relish",
-            "Tomas (vegetarian): Bean stew, not Beef stew",
+            Plate("Ines", ("no tree nuts",), never=("Walnut bread",), asked=("Odd relish",)),
+            Plate("Tomas", ("vegetarian",), own=("Bean stew",), never=("Beef stew",)),
         ),
     }
+    assert [said.plate(each) for each in plates(file)["Main"]] == [
+        "Ines (no tree nuts): not Walnut bread, ask before serving Odd relish",
+        "Tomas (vegetarian): Bean stew, not Beef stew",
+    ]

@@ -15,6 +15,7 @@ from board.plan.resolve.trips import trips
 from board.schedule.audit.validate import validate
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
+from board.sheet import said
 from board.sheet.run_sheet import RunSheet
 from tests.conftest import HEAD
 from tests.plan.test_bad_plans import SOUND, only_this_is_told
@@ -227,7 +228,7 @@ def test_a_dial_is_set_in_the_units_asked_for(
         f"where: oven at {setting}}}]}}]}}]\n"
     )
     sheet = make_sheet(file, solve)
-    call = next(slot.call for slot in sheet.slots if slot.kind == "heat")
+    call = next(said.call_at_start(slot) for slot in sheet.slots if slot.kind == "heat")
 
     assert call is not None
     assert says in call

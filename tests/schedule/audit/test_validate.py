@@ -12,7 +12,9 @@ from msgspec.structs import replace
 
 from board.plan.load import PlanFile
 from board.schedule.audit.validate import validate
-from board.sheet.run_sheet import Dependency, GivenUp, RunSheet, Use
+from board.sheet import said
+from board.sheet.run_sheet import Dependency, RunSheet, Use
+from board.sheet.told import GivenUp, Late, NotReady, OverHours, PastLimit, WaitsPast
 from tests.schedule.audit.tampering import Tampered, heating_before, minutes, moved, on, says, sheet_of, with_slot
 
 TARTLETS = "onion-and-thyme-tartlets/bake-the-tartlets"
@@ -248,8 +250,7 @@ def test_a_plan_too_tight_holds_because_what_bends_is_told(plan_from: Callable[[
 
     assert validate(plan_file, sheet) == []
     assert any(course.late_minutes > 0 for course in sheet.courses)
-    assert any("outside the hours" in given.what for given in sheet.given_up)
-    assert any("and keeps" in given.what for given in sheet.given_up)
+    assert {type(given.what) for given in sheet.given_up} >= {OverHours, PastLimit}
 
 
 def test_every_entry_of_a_tight_plan_must_be_there_with_its_minutes(plan_from: Callable[[str], PlanFile]) -> None:
@@ -261,8 +262,9 @@ def test_every_entry_of_a_tight_plan_must_be_there_with_its_minutes(plan_from: C
         wrong = replace(left_out, minutes=left_out.minutes + 1)
 
         assert says(validate(plan_file, replace(sheet, given_up=others)), "it is not told")
-        if "outside the hours" not in left_out.what:
-            assert says(validate(plan_file, replace(sheet, given_up=(*others, wrong))), "it is not so", wrong.what)
+        if not isinstance(left_out.what, OverHours):
+            what = said.what(sheet, wrong.what)
+            assert says(validate(plan_file, replace(sheet, given_up=(*others, wrong))), "it is not so", what)
 
 
 # --- slots --------------------------------------------------------------------------------------------------
@@ -275,7 +277,7 @@ def test_a_task_that_is_missing_or_stands_twice(snags: Tampered, supper: RunShee
 
 
 def test_work_that_is_not_in_the_plan(snags: Tampered, supper: RunSheet) -> None:
-    extra = replace(supper.by_id()[TABLE], id="jobs/feed-the-cat", name="feed the cat")
+    extra = replace(supper.by_id()[TABLE], id="jobs/feed-the-cat", named="feed the cat")
     mistaken = with_slot(supper, TABLE, kind="step")
 
     assert says(snags(replace(supper, slots=(*supper.slots, extra))), "feed the cat", "no work of this plan")
@@ -406,7 +408,8 @@ def test_nobody_does_two_things_at_once(snags: Tampered, supper: RunSheet) -> No
 
 def test_hands_keep_to_their_hours_unless_it_is_told(snags: Tampered, supper: RunSheet) -> None:
     at_night = moved(supper, TABLE, on("03:00"))
-    told = replace(at_night, given_up=(GivenUp("lay the table lies outside the hours given", "no hours", 28),))
+    over_hours = OverHours(TABLE, on("03:00"), on("03:28"))
+    told = replace(at_night, given_up=(GivenUp(over_hours, "no-hours-left", 28),))
 
     assert says(snags(at_night), "lay the table needs host at Sat 03:00 to Sat 03:28, out of hours", "not told")
     assert not says(snags(told), "lay the table", "out of hours")
@@ -513,9 +516,9 @@ def test_a_late_course_is_told(snags: Tampered, supper: RunSheet) -> None:
     )
 
     assert says(snags(late), "Sweet goes out 7 min late, and it is not told")
-    for wrong in (GivenUp("Sweet goes out 6 min late", "", 6), GivenUp("Main goes out 7 min late", "", 7)):
+    for wrong in (GivenUp(Late("Sweet", 6), "", 6), GivenUp(Late("Main", 7), "", 7)):
         assert says(snags(replace(late, given_up=(wrong,))), "Sweet goes out 7 min late, and it is not told")
-    told = replace(late, given_up=(GivenUp("Sweet goes out 7 min late", "", 7),))
+    told = replace(late, given_up=(GivenUp(Late("Sweet", 7), "", 7),))
     assert not says(snags(told), "Sweet goes out 7 min late")
 
 
@@ -524,16 +527,18 @@ def test_a_result_past_its_limit_is_told(snags: Tampered, supper: RunSheet) -> N
     batter, bake = "lace-cones/mix-and-spoon-out-the-lace-batter", "lace-cones/bake-and-roll-the-cones"
     length = supper.by_id()[batter].end - supper.by_id()[batter].start
     old = moved(supper, batter, supper.by_id()[bake].start - minutes(75) - length)
-    told = replace(old, given_up=(GivenUp("mix and spoon out the lace batter stands 1 h 15, and keeps 1 h", "", 15),))
+    told = replace(old, given_up=(GivenUp(PastLimit(batter, bake, 75, 60, "room"), "", 15),))
+    of_another = replace(old, given_up=(GivenUp(PastLimit(bake, batter, 75, 60, "room"), "", 15),))
 
     assert says(snags(old), "what mix and spoon out the lace batter made stands 75 min", "not told")
     assert not says(snags(told), "mix and spoon out the lace batter made stands")
+    assert says(snags(of_another), "what mix and spoon out the lace batter made stands 75 min", "not told")
 
 
 def test_a_wait_past_what_was_wanted_is_told(snags: Tampered, supper: RunSheet) -> None:
     seat = supper.by_id()["guests-to-the-table"]
     early = moved(supper, seat.id, supper.by_id()["serve/broth"].start - minutes(12) - (seat.end - seat.start))
-    told = replace(early, given_up=(GivenUp("serve Broth begins 12 min after guests to the table", "", 2),))
+    told = replace(early, given_up=(GivenUp(WaitsPast(seat.id, "serve/broth", 12, 10), "", 2),))
 
     assert says(snags(early), "serve Broth begins 12 min after guests to the table", "at most 10 min", "not told")
     assert not says(snags(told), "serve Broth begins 12 min after")
@@ -542,14 +547,14 @@ def test_a_wait_past_what_was_wanted_is_told(snags: Tampered, supper: RunSheet) 
 def test_a_job_that_is_not_ready_for_the_guests_is_told(snags: Tampered, supper: RunSheet) -> None:
     length = supper.by_id()[TABLE].end - supper.by_id()[TABLE].start
     late = moved(supper, TABLE, on("18:33") - length)
-    told = replace(late, given_up=(GivenUp("lay the table is not done when guests arrive", "", 3),))
+    told = replace(late, given_up=(GivenUp(NotReady(TABLE, "guests-arrive"), "", 3),))
 
     assert says(snags(late), "guests arrive does not wait for lay the table", "not told")
     assert not says(snags(told), "guests arrive does not wait")
 
 
 def test_what_was_not_given_up_is_not_told(snags: Tampered, supper: RunSheet) -> None:
-    found = snags(replace(supper, given_up=(GivenUp("Sweet goes out 5 min late", "", 5),)))
+    found = snags(replace(supper, given_up=(GivenUp(Late("Sweet", 5), "", 5),)))
 
     assert found == ["told as given up, but it is not so: Sweet goes out 5 min late (5 min)"]
 

@@ -7,7 +7,8 @@ from msgspec.structs import replace
 
 from board.plan.load import PlanFile
 from board.schedule.audit.validate import validate
-from board.sheet.run_sheet import Attended, GivenUp, RunSheet, Use
+from board.sheet.run_sheet import Attended, RunSheet, Use
+from board.sheet.told import GivenUp, WaitsPast
 from tests.schedule.audit.slow_drying import (
     AFTER_THE_REST,
     APPLES,
@@ -35,7 +36,8 @@ def test_a_sheet_with_a_rest_holds(found_in: Tampered, sheet: RunSheet) -> None:
 @pytest.mark.parametrize("late", [1, -1])
 def test_a_rest_begins_the_very_minute_its_bake_ends(found_in: Tampered, sheet: RunSheet, late: int) -> None:
     rest = sheet.by_id()[REST]
-    told = (GivenUp(f"{REST_NAME} begins 1 min after dry the apple slices", "", 1),)
+    (bake,) = (slot.id for slot in sheet.slots if slot.name == "dry the apple slices")
+    told = (GivenUp(WaitsPast(bake, REST, 1, 0), "", 1),)
 
     found = found_in(replace(moved(sheet, REST, rest.start + minutes(late)), given_up=told))
 

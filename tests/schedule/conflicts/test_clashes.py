@@ -9,9 +9,16 @@ from board.schedule.problem import Problem
 from board.schedule.solution import Solution
 from board.schedule.solver.feasible import can
 from board.schedule.solver.solve import solve
+from board.sheet import said
+from board.sheet.run_sheet import RunSheet
 from tests.conftest import read
 from tests.schedule.conflicts.clash_cases import HEAD, ONE_PAN, Worked
 from tests.schedule.random_plans import plan_text
+
+
+def why_of(sheet: RunSheet) -> str:
+    """Why the first thing was given up, in words."""
+    return said.why(sheet, sheet.given_up[0].why)
 
 
 def clashing_plans(wanted: int) -> Iterator[tuple[Problem, Solution]]:
@@ -60,7 +67,7 @@ courses:
 
     late = next(violation for violation in worked.clashes if violation.kind == "late")
     assert worked.clashes[late].taken == ()
-    assert "the hours given begin only then" in worked.sheet.given_up[0].why
+    assert "the hours given begin only then" in why_of(worked.sheet)
 
 
 def test_hands_that_suit_nobody_are_told_as_hours() -> None:
@@ -83,12 +90,12 @@ courses:
     )
 
     assert {(t.what) for clash in worked.clashes.values() for t in clash.taken} == {HANDS}
-    assert "no free hours of any hands suit plait the dough" in worked.sheet.given_up[0].why
+    assert "no free hours of any hands suit plait the dough" in why_of(worked.sheet)
 
 
 def test_a_clash_over_a_tool_counts_what_there_is() -> None:
     fresh = ONE_PAN.replace("takes: 20 min", "takes: 4 min").replace("keeps: 60 min hot", "keeps: 1 min hot")
-    why = Worked(fresh).sheet.given_up[0].why
+    why = why_of(Worked(fresh).sheet)
 
     assert why.startswith("only one big pan is not enough for")
     assert "keeping what comes of 'turn the barley in the seeds'" in why

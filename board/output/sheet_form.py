@@ -1,0 +1,56 @@
+"""The run sheet as `sheet --json` prints it, for other programs: times, and what it tells in words."""
+
+from datetime import datetime
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from board.sheet import said
+from board.sheet.run_sheet import RunSheet
+
+
+def outside_form(sheet: RunSheet, *, valid: bool) -> dict[str, Any]:
+    """Tools outside rely on its keys. Times in the plan's zone, ISO 8601."""
+    zone = ZoneInfo(sheet.zone)
+
+    def iso(at: datetime) -> str:
+        return at.astimezone(zone).isoformat()
+
+    return {
+        "plan": sheet.plan,
+        "zone": sheet.zone,
+        "proved": sheet.proved,
+        "gap": sheet.gap,
+        "solve_seconds": sheet.solve_seconds,
+        "valid": valid,
+        "courses": [
+            {"name": c.name, "wanted": iso(c.wanted), "served": iso(c.served), "late_minutes": c.late_minutes}
+            for c in sheet.courses
+        ],
+        "steps": [
+            {
+                "id": s.id,
+                "dish": s.dish,
+                "course": s.course,
+                "lane": s.lane,
+                "start": iso(s.start),
+                "end": iso(s.end),
+                "attended": [{"start": iso(a.start), "end": iso(a.end), "who": a.who} for a in s.attended],
+                "uses": [
+                    {"what": u.what, "amount": u.amount, "start": iso(u.start), "end": iso(u.end), "celsius": u.celsius}
+                    for u in s.uses
+                ],
+                "give_minutes": s.give_minutes,
+                "noted": list(s.noted),
+            }
+            for s in sheet.slots
+        ],
+        "given_up": [
+            {"what": said.what(sheet, given.what), "why": said.why(sheet, given.why), "minutes": given.minutes}
+            for given in sheet.given_up
+        ],
+        "assumed": list(sheet.assumed),
+        "rules": sheet.rules,
+        "stops": [said.stop(each) for each in sheet.stops],
+        "cautions": [said.caution(each) for each in sheet.cautions],
+        "noted": list(sheet.noted),
+    }

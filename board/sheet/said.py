@@ -1,0 +1,177 @@
+"""What a run sheet tells, in words: its codes and what they are about → sentences. Pure; no text is made safe here.
+
+A plain string in place of a code's is a sentence that an older run log holds, and is said as it stands.
+"""
+
+from collections.abc import Callable, Sequence
+from datetime import datetime
+from typing import assert_never
+from zoneinfo import ZoneInfo
+
+from board.base import words
+from board.facts.cooling import Stands
+from board.sheet.run_sheet import RunSheet, Slot
+from board.sheet.told import (
+    Caution,
+    Chain,
+    DialTurn,
+    Fight,
+    FightForHands,
+    FightForOven,
+    FightForThing,
+    Fights,
+    GivenUp,
+    Late,
+    NoPlace,
+    NotReady,
+    OvenOff,
+    OverHours,
+    PastLimit,
+    Plate,
+    Stop,
+    TakenUp,
+    Taker,
+    WaitsPast,
+    What,
+    Why,
+)
+
+MOST_NAMED = 5  # steps of a clash that are named
+
+
+def given_up(sheet: RunSheet, given: GivenUp) -> str:
+    """What could not be had, and why."""
+    return f"{what(sheet, given.what)}: {why(sheet, given.why)}"
+
+
+def what(sheet: RunSheet, told: What | str) -> str:
+    """What could not be had."""
+    return told if isinstance(told, str) else _Sayer(sheet).what(told)
+
+
+def why(sheet: RunSheet, told: Why | str) -> str:
+    """Why it could not."""
+    return words.GIVEN_UP_SINCE.get(told, told) if isinstance(told, str) else _Sayer(sheet).why(told)
+
+
+class _Sayer:
+    """Says what a sheet gives up, with the names and the zone it has."""
+
+    def __init__(self, sheet: RunSheet) -> None:
+        self.names = {slot.id: slot.name for slot in sheet.slots}
+        self.zone = ZoneInfo(sheet.zone)
+
+    def name(self, slot: str) -> str:
+        return self.names.get(slot, slot)
+
+    def clock(self, at: datetime) -> str:
+        return words.clock(at.astimezone(self.zone))
+
+    def day(self, at: datetime) -> str:
+        return words.day_and_clock(at.astimezone(self.zone))
+
+    def from_to(self, start: datetime, end: datetime) -> str:
+        return words.from_to(self.day(start), self.clock(end))
+
+    def what(self, told: What) -> str:
+        match told:
+            case OverHours(slot=slot, start=start, end=end):
+                return words.over_hours(self.name(slot), self.from_to(start, end))
+            case Late(course=course, minutes=minutes):
+                return words.late(course, minutes)
+            case NotReady(slot=slot, following=following):
+                return words.not_ready_for(self.name(slot), self.name(following))
+            case WaitsPast(slot=slot, following=following, waits=waits, most=most):
+                return words.waits_past(self.name(following), self.name(slot), words.short(waits), words.short(most))
+            case NoPlace(slot=slot, stands=stands, where=where):
+                return words.no_place(self.name(slot), words.short(stands), where)
+            case PastLimit(slot=slot, stands=stands, limit=limit, where=where):
+                return words.past_limit(self.name(slot), words.short(stands), words.short(limit), where)
+            case _:
+                assert_never(told)
+
+    def why(self, told: Why) -> str:
+        match told:
+            case Chain(links=links, hours_begin=hours_begin):
+                held = [words.waits_for(self.name(e.after), self.clock(e.until), e.reason) for e in links]
+                return "; ".join([*held, *([words.HOURS_BEGIN] if hours_begin else [])])
+            case TakenUp(slot=slot, at=at):
+                return words.taken_up(self.name(slot), self.day(at))
+            case Fights(over=fights):
+                return "; ".join(map(self.fight, fights))
+            case _:
+                assert_never(told)
+
+    def fight(self, fight: Fight) -> str:
+        """One sentence for one thing that is fought over."""
+        match fight:
+            case FightForThing(thing=thing, there_is=there_is, takers=takers):
+                listed = self.takers(takers, lambda taker: words.taken_of(thing, taker.amount or 0))
+                return words.clash_over(words.all_there_is(thing, there_is), listed)
+            case FightForHands(takers=(only,)):
+                return words.clash_of_hours(self.takers((only,), lambda _: ""))
+            case FightForHands(people=people, takers=takers):
+                return words.clash_over(words.hands_there_are(people), self.takers(takers, lambda _: ""))
+            case FightForOven(oven=oven, shelves=shelves, takers=takers):
+                return words.clash_over_oven(oven, self.takers(takers, _accepts), shelves)
+            case _:
+                assert_never(fight)
+
+    def takers(self, takers: Sequence[Taker], more: Callable[[Taker], str]) -> str:
+        """All of them up to so many, each with its time and what more there is to say."""
+        return words.some_of([self._taker(each, more(each)) for each in takers], MOST_NAMED)
+
+    def _taker(self, taker: Taker, more: str) -> str:
+        when = self.from_to(taker.start, taker.end) if taker.start is not None and taker.end is not None else ""
+        tail = ", ".join(piece for piece in (when, more) if piece)
+        name = self.name(taker.slot)
+        return f"{words.keeping_it(name) if taker.kept else name}{f' ({tail})' if tail else ''}"
+
+
+def _accepts(taker: Taker) -> str:
+    return words.accepts(taker.low or 0, taker.high or 0, off=taker.off)
+
+
+def cooling(taken: Stands | str) -> str:
+    """What an estimate of cooling takes for granted."""
+    if isinstance(taken, str):
+        return words.COOLING_TAKEN.get(taken, taken)
+    return words.cooling_stands(taken.depth_cm, taken.vessel, taken.place, taken.ambient_celsius)
+
+
+def stop(told: Stop | str) -> str:
+    """What must be mended before anybody eats."""
+    return told if isinstance(told, str) else f"{told.finding}: {told.message}"
+
+
+def caution(told: Caution | str) -> str:
+    """A usual caution, with what it is about."""
+    return told if isinstance(told, str) else words.caution(told.topic, told.about)
+
+
+def plate(told: Plate | str) -> str:
+    """A guest whose plate is different, with what it holds and does not."""
+    if isinstance(told, str):
+        return told
+    return words.plate(told.guest, told.needs, told.own, told.never, told.asked)
+
+
+def call_at_start(slot: Slot) -> str | None:
+    """The plan's own words for its start, or what an oven is to do; None where there are neither."""
+    match slot.named, slot.call:
+        case DialTurn() as turn, None:
+            mark = "" if turn.mark is None else words.dial_mark(turn.mark, fahrenheit=turn.fahrenheit)
+            return words.call_heat(
+                turn.oven, turn.celsius, turn.before, ajar=turn.ajar, mark=mark, fahrenheit=turn.fahrenheit
+            )
+        case _, OvenOff(oven=oven, ajar=ajar):
+            return words.call_rest(oven, ajar=ajar)
+        case _, call:
+            return call
+
+
+def call_at_end(slot: Slot) -> str | None:
+    """The plan's own words for its end, or an oven's; None where there are neither."""
+    if isinstance(slot.named, DialTurn) and slot.call_at_end is None:
+        return words.call_heated(slot.named.oven, slot.named.celsius, slot.named.fahrenheit)
+    return slot.call_at_end

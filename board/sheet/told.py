@@ -1,0 +1,199 @@
+"""What a run sheet tells beside its times, as codes and what they are about: what it gives up and why, what must be
+mended, cautions, plates, an oven's turn. `said` has the words.
+
+Sheets once held sentences. Where a plain string stands in place of one of these, it is such a sentence out of an older
+run log, and is shown as it stands. Slots are named by their ids; moments are aware, in UTC.
+"""
+
+from datetime import datetime
+from typing import Annotated
+
+import msgspec
+
+Moment = Annotated[datetime, msgspec.Meta(tz=True)]  # aware; what is read back from a file without a zone is refused
+
+
+class _Told(msgspec.Struct, frozen=True, gc=False, tag_field="code"):
+    """One of several, told apart by its code."""
+
+
+# --- what could not be had ------------------------------------------------------------------------------------
+class OverHours(_Told, frozen=True, gc=False, tag="over-hours"):
+    """A slot outside the hours that were given."""
+
+    slot: str
+    start: Moment
+    end: Moment
+
+
+class Late(_Told, frozen=True, gc=False, tag="late"):
+    """A course that goes out so many minutes late."""
+
+    course: str
+    minutes: int
+
+
+class NotReady(_Told, frozen=True, gc=False, tag="not-ready"):
+    """A slot that is not over when the next begins."""
+
+    slot: str
+    following: str
+
+
+class WaitsPast(_Told, frozen=True, gc=False, tag="waits-past"):
+    """A slot that begins so many minutes after another, and should have begun within fewer."""
+
+    slot: str
+    following: str
+    waits: int
+    most: int
+
+
+class NoPlace(_Told, frozen=True, gc=False, tag="no-place"):
+    """What a slot made stands so many minutes without the place it should be kept in."""
+
+    slot: str
+    following: str
+    stands: int
+    where: str
+
+
+class PastLimit(_Told, frozen=True, gc=False, tag="past-limit"):
+    """What a slot made stands so many minutes until the next, and keeps fewer."""
+
+    slot: str
+    following: str
+    stands: int
+    limit: int
+    where: str
+
+
+What = OverHours | Late | NotReady | WaitsPast | NoPlace | PastLimit
+
+# --- and why --------------------------------------------------------------------------------------------------
+NOT_ITS_TIME, NO_HOURS_LEFT, NOBODY_HOME = "not-its-time", "no-hours-left", "nobody-home"
+
+
+class Held(msgspec.Struct, frozen=True, gc=False):
+    """A link of a chain: it waits for that slot until then; `reason` as of a `Dependency`."""
+
+    after: str
+    until: Moment
+    reason: str
+
+
+class Chain(_Told, frozen=True, gc=False, tag="chain"):
+    """What holds it, from itself back. `hours_begin`: at the far end, the hours given begin only then."""
+
+    links: tuple[Held, ...]
+    hours_begin: bool = False
+
+
+class TakenUp(_Told, frozen=True, gc=False, tag="taken-up"):
+    """It is taken up only then, by that slot."""
+
+    slot: str
+    at: Moment
+
+
+class Taker(msgspec.Struct, frozen=True, gc=False):
+    """A slot, or what it made while that is `kept`, that takes something: from when to when (None: for no time), how
+    much of it, or which settings of an oven it bears (°C; `off`: switched off)."""
+
+    slot: str
+    kept: bool
+    start: Moment | None = None
+    end: Moment | None = None
+    amount: float | None = None
+    low: int | None = None
+    high: int | None = None
+    off: bool = False
+
+
+class FightForThing(_Told, frozen=True, gc=False, tag="thing"):
+    """More is wanted of something than there is: rings, litres of a fridge, tools."""
+
+    thing: str
+    there_is: float
+    takers: tuple[Taker, ...]
+
+
+class FightForHands(_Told, frozen=True, gc=False, tag="hands"):
+    """More is to be done than so many people can; where it is one thing, no free hours of theirs suit it."""
+
+    people: int
+    takers: tuple[Taker, ...]
+
+
+class FightForOven(_Told, frozen=True, gc=False, tag="oven"):
+    """An oven, or any (None), cannot take all of it. `shelves`: there are so many, where one setting would do."""
+
+    oven: str | None
+    shelves: int | None
+    takers: tuple[Taker, ...]
+
+
+Fight = FightForThing | FightForHands | FightForOven
+
+
+class Fights(_Told, frozen=True, gc=False, tag="clash"):
+    """What is fought over by the fewest slots that cannot all have it."""
+
+    over: tuple[Fight, ...]
+
+
+Why = Chain | TakenUp | Fights
+
+
+class GivenUp(msgspec.Struct, frozen=True, gc=False):
+    """Something that could not be had, by how many minutes, and why: a chain, a clash, or one of the codes above."""
+
+    what: What | str
+    why: Why | str
+    minutes: int
+
+
+# --- what must be known -----------------------------------------------------------------------------------------
+class Stop(msgspec.Struct, frozen=True, gc=False):
+    """A finding that must be mended before anybody eats: its code (of `plan.findings`), and what the check says."""
+
+    finding: str
+    message: str
+
+
+class Caution(msgspec.Struct, frozen=True, gc=False):
+    """One danger, and what in the plan it is about, in the plan's words (unsafe for a terminal as they are)."""
+
+    topic: str
+    about: tuple[str, ...]
+
+
+class Plate(msgspec.Struct, frozen=True, gc=False):
+    """A guest whose plate is different at a course, with what they said of themselves: the dishes made for them, those
+    they are not served, and those to be asked about before."""
+
+    guest: str
+    needs: tuple[str, ...]
+    own: tuple[str, ...] = ()
+    never: tuple[str, ...] = ()
+    asked: tuple[str, ...] = ()
+
+
+# --- what an oven is to do --------------------------------------------------------------------------------------
+class DialTurn(msgspec.Struct, frozen=True, gc=False):
+    """An oven's dial is turned to so many °C, from what it was (None: from cold), and the door left `ajar`.
+    `fahrenheit`: °F is told first. `mark`: what is read on the dial, where the plan is written in the other degrees."""
+
+    oven: str
+    celsius: int
+    before: int | None = None
+    ajar: bool = False
+    fahrenheit: bool = False
+    mark: int | None = None
+
+
+class OvenOff(msgspec.Struct, frozen=True, gc=False):
+    """An oven is switched off, and all stays inside."""
+
+    oven: str
+    ajar: bool
