@@ -258,13 +258,12 @@ def _run_app(
 ) -> None:
     # Only here: loading the screen library takes longest, and the first picture stands by then.
     from board.screens.app import BoardApp
+    from board.session.background import Background
     from board.session.plan_watcher import PlanWatcher
     from board.session.replan.advisor import Advisor
-    from board.session.replan.client import Anew
 
     file = settings_file()
-    advisor = Advisor(Anew(plan.resolve(), evening.sheet.digest))
-    eye = PlanWatcher(plan, evening.sheet, planned.digest if usable else "")
+    background = Background(plan)
     news = changed(evening.sheet, planned) if planned.digest != evening.sheet.digest else None
     if not usable:
         news = Changed(usable=False)
@@ -273,19 +272,18 @@ def _run_app(
         virtual=virtual,
         bell=dress.bell,
         greeting=greeting,
-        advisor=advisor,
+        advisor=Advisor(background),
         theme=dress.theme,
         remembered=read_settings(file).theme,
         remember=partial(remember_theme, file),
         say=dress.say,
-        plan_eye=eye,
+        plan_eye=PlanWatcher(plan, evening.sheet, planned.digest if usable else "", background),
         changed=news,
     )
     try:
         app.run()
     finally:
-        eye.close()
-        advisor.close()
+        background.close()
     if app.return_code:
         raise Trouble(words.BOARD_FAILED)
 

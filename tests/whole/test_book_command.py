@@ -15,9 +15,10 @@ from board.files.plans import read_plan_file
 from board.log.write import RunLog
 from board.rehearsal.draw import Night, draw_night
 from board.rehearsal.player import play_night
+from board.session.background import Background, RestOfEvening
 from board.session.plan_watcher import PlanWatcher
-from board.session.replan.client import Anew
 from board.session.session import open_evening, unlogged_evening
+from tests.session.conftest import heard, wait_for
 from tests.whole.conftest import Run
 from tests.whole.test_lessons_command import PLAN, live
 
@@ -217,16 +218,16 @@ def test_a_running_evening_of_such_a_plan_is_still_known_as_its_plans(
     new.write_text(NEW_PLAN, encoding="utf-8")
     run("lessons", str(plan), str(live(plan, tmp_path / "evening.jsonl")), "--into-book")
     sheet = sheet_of(new)
-    eye = PlanWatcher(new, sheet, sheet.digest)
+    background = Background(new)
+    eye = PlanWatcher(new, sheet, sheet.digest, background)
     new.write_text(NEW_PLAN + "\n", encoding="utf-8")
     new.write_text(NEW_PLAN, encoding="utf-8")
     os.utime(new, (1, 1))
     evening = unlogged_evening(sheet, StoppedClock(first_moment(sheet, None)))
-    anew = Anew(new, sheet.digest)
-    anew.ask(evening.told, evening.now())
-    answer = anew.answers.get(timeout=60)
-    anew.close()
+    background.ask(RestOfEvening(evening.told, evening.now()))
+    answer = heard(background, RestOfEvening)
 
-    assert (eye.look(), eye.busy) == (None, False)
-    assert answer is not None
-    assert answer.digest == sheet.digest
+    assert wait_for(eye) is None
+    background.close()
+    assert answer.sheet is not None
+    assert answer.sheet.digest == sheet.digest
