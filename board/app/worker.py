@@ -9,15 +9,17 @@ import sys
 import threading
 from functools import lru_cache
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 import msgspec
 
+from board.app.timetables import sheet_of
 from board.base.errors import Trouble
+from board.evening.events import EveningOpened
+from board.evening.fold import fold_all
+from board.evening.state import begin
+from board.files.plans import digest_in, plan_in, read_text
+from board.plan.load import PlanFile
 from board.session.background import Answer, EditedPlan, Request, RestOfEvening
-
-if TYPE_CHECKING:
-    from board.plan.load import PlanFile
 
 
 def main(plan: Path) -> None:
@@ -39,9 +41,6 @@ def _answer(plan: Path, request: Request) -> None:
 
 def _edited(plan: Path, request: EditedPlan) -> Answer:
     """The timetable of the file as it is now, kept for the next evening. Raises Trouble where it cannot be read."""
-    from board.app.timetables import sheet_of
-    from board.files.plans import digest_in, read_text
-
     digest = digest_in(read_text(plan))
     try:
         sheet = None if digest in request.known else sheet_of(plan)
@@ -52,10 +51,7 @@ def _edited(plan: Path, request: EditedPlan) -> Answer:
 
 def _rest(plan: Path, request: RestOfEvening) -> Answer:
     """The sheet with what is left worked out anew."""
-    from board.evening.events import EveningOpened
-    from board.evening.fold import fold_all
-    from board.evening.state import begin
-    from board.session.replan.anew import worked_out_anew
+    from board.session.replan.anew import worked_out_anew  # only here: a kept timetable is told without the solver
 
     opened = request.events[0]
     assert isinstance(opened, EveningOpened)
@@ -65,10 +61,8 @@ def _rest(plan: Path, request: RestOfEvening) -> Answer:
 
 
 @lru_cache
-def _plan_of(plan: Path, digest: str) -> "PlanFile":
+def _plan_of(plan: Path, digest: str) -> PlanFile:
     """The plan an evening goes by: read once, since an edit is not for the evening under way."""
-    from board.files.plans import digest_in, plan_in, read_text
-
     text = read_text(plan)
     if digest_in(text) != digest:
         raise ValueError("the plan has moved on")

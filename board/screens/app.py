@@ -10,8 +10,8 @@ from board.screens.chime import Bell, Chime
 from board.screens.dressed import DressedApp
 from board.screens.live import LiveScreen
 from board.screens.palette import next_theme
-from board.screens.plan_changes import PlanEye
 from board.screens.speech import Speaker
+from board.session.plan_watcher import PlanWatcher
 from board.session.replan.advisor import Advisor
 from board.session.session import Evening
 from board.sheet.changed import Changed
@@ -37,7 +37,7 @@ class BoardApp(DressedApp[None]):
         remember: Callable[[str], None] | None = None,
         say: Sequence[str] | None = None,
         advisor: Advisor | None = None,
-        plan_eye: PlanEye | None = None,
+        plan_eye: PlanWatcher | None = None,
         changed: Changed | None = None,
     ) -> None:
         super().__init__(theme=theme, remembered=remembered)

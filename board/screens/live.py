@@ -12,9 +12,10 @@ from board.screens.chime import Chime
 from board.screens.keys import BINDINGS
 from board.screens.live_board import chosen_slot
 from board.screens.looking import Looking
-from board.screens.plan_changes import PlanChangeNotice, PlanEye
+from board.screens.plan_changes import PlanChangeNotice
 from board.screens.rehearsing import Rehearsal
 from board.screens.speech import Voice
+from board.session.plan_watcher import PlanWatcher
 from board.session.replan.advisor import Advisor
 from board.session.session import Evening
 from board.sheet.changed import Changed
@@ -37,7 +38,7 @@ class LiveScreen(BoardScreen):
         voice: Voice | None = None,
         greeting: str = "",
         advisor: Advisor | None = None,
-        plan_eye: PlanEye | None = None,
+        plan_eye: PlanWatcher | None = None,
         changed: Changed | None = None,
     ) -> None:
         super().__init__(evening, chime, rehearsal=Rehearsal(virtual), bell=bell, voice=voice, advisor=advisor)

@@ -2,30 +2,23 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Protocol
+from typing import TYPE_CHECKING
 
 from board.base import words
 from board.base.plain import one_line
 
 if TYPE_CHECKING:
     from board.screens.live import LiveScreen
+    from board.session.plan_watcher import PlanWatcher
     from board.sheet.changed import Changed
 
 EVERY_SECONDS, SOON_SECONDS = 60.0, 2.0  # between looks at the file
 
 
-class PlanEye(Protocol):
-    """Somebody who looks at the plan's file: what an edit changed, told once; whether that is being worked out."""
-
-    def look(self) -> Changed | None: ...
-    @property
-    def busy(self) -> bool: ...
-
-
 class PlanChangeNotice:
     """`eye` looks at the file, if anybody does; `changed` is known as the board opens, and told at once."""
 
-    def __init__(self, live: LiveScreen, eye: PlanEye | None, changed: Changed | None) -> None:
+    def __init__(self, live: LiveScreen, eye: PlanWatcher | None, changed: Changed | None) -> None:
         self.live = live
         self.eye = eye
         self.changed = changed  # not yet told

@@ -5,7 +5,6 @@ The host is only troubled where courses look late or things are kept too long, a
 
 from collections.abc import Callable
 from datetime import datetime, timedelta
-from typing import Protocol
 
 from board.evening.decide import decide
 from board.evening.events import CallRaised
@@ -13,25 +12,18 @@ from board.evening.fold import fold_all
 from board.evening.forecast import Forecast
 from board.evening.state import State
 from board.evening.wishes import Refusal, TakeSheet
-from board.session.background import Answer, Request, RestOfEvening
+from board.session.background import Background, RestOfEvening
 from board.session.replan.gain import KEPT, LATE, Costs, Offer, costs, offer
 from board.sheet.run_sheet import RunSheet
 
 AGAIN = timedelta(minutes=2)  # of the evening, before the same state of things is worked out once more; ours
 
 
-class Solver(Protocol):
-    """Works a rest out beside the board: asked now, answered some time."""
-
-    def ask(self, request: Request) -> bool: ...
-    def answer(self, kind: type[Request]) -> Answer | None: ...
-
-
 class Advisor:
     """Looks in at every tick; holds the offer that stands."""
 
-    def __init__(self, solver: Solver, weigh: Callable[[State, Forecast], Costs] = costs) -> None:
-        self.solver = solver
+    def __init__(self, background: Background, weigh: Callable[[State, Forecast], Costs] = costs) -> None:
+        self.background = background
         self.weigh = weigh
         self.offer: Offer | None = None
         self._waiting = False  # for a rest
@@ -41,7 +33,7 @@ class Advisor:
     def look(self, state: State, forecast: Forecast) -> Offer | None:
         """The offer as it stands; asks for another where one might help."""
         now, answers = forecast.now, _answers(state)
-        fresh = self.solver.answer(RestOfEvening)
+        fresh = self.background.answer(RestOfEvening)
         self._waiting = self._waiting and fresh is None
         if fresh is not None and fresh.sheet is not None:
             self._consider(state, fresh.sheet, now)
@@ -50,7 +42,7 @@ class Advisor:
         if not self._waiting and self._is_time(answers, now):
             found = self.weigh(state, forecast)
             if found.late >= LATE or found.kept >= KEPT:
-                self._waiting = self.solver.ask(RestOfEvening(state.history, now))
+                self._waiting = self.background.ask(RestOfEvening(state.history, now))
                 self._asked = (answers, now)
         return self.offer
 
