@@ -24,8 +24,7 @@ from board.log.read import LogContents, NoLog, read_log
 from board.log.write import LogInUse, Memory, RunLog
 from board.rehearsal.draw import Mishaps, Night, NightWish, night_score
 from board.rehearsal.live_night import NightEvening
-from board.rehearsal.player import play_night
-from board.session.playthrough import Stuck, catch_up, play
+from board.rehearsal.player import Stuck, catch_up, play
 from board.session.session import Evening, open_evening, unlogged_evening
 from board.sheet.changed import Changed, changed
 from board.sheet.run_sheet import RunSheet
@@ -358,10 +357,7 @@ def play_plainly(sheet: RunSheet, path: Path, start: datetime, wish: NightWish |
             raise Trouble(words.log_not_empty(one_line(path)))
         evening = open_evening(sheet, clock, log, rehearsal=True)
         try:
-            if wish is None:
-                yield from play(evening, clock)
-            else:
-                yield from play_night(evening, clock, wish.draw(sheet))
+            yield from play(evening, clock, None if wish is None else wish.draw(sheet))
         except Stuck as stuck:
             raise Trouble(words.stuck(one_line(stuck))) from None
     yield words.log_lies_at(one_line(path))

@@ -14,7 +14,7 @@ from board.base.exits import ExitCode
 from board.files.plans import read_plan_file
 from board.log.write import RunLog
 from board.rehearsal.draw import Night, draw_night
-from board.rehearsal.player import play_night
+from board.rehearsal.player import play
 from board.session.background import Background, RestOfEvening
 from board.session.plan_watcher import PlanWatcher
 from board.session.session import open_evening, unlogged_evening
@@ -39,7 +39,7 @@ def slow_evening(folder: Path, day: int) -> tuple[Path, Path]:
     lasts = dict(draw_night(sheet, "calm", 1).lasts)
     lasts |= {slot.id: timedelta(minutes=SLOW) for slot in sheet.slots if slot.kind == "heat"}
     clock, kept = StoppedClock(first_moment(sheet, None)), RunLog(log)
-    list(play_night(open_evening(sheet, clock, kept, rehearsal=False), clock, Night(lasts)))
+    list(play(open_evening(sheet, clock, kept, rehearsal=False), clock, Night(lasts)))
     kept.close()
     return plan, log
 
