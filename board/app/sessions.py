@@ -24,8 +24,7 @@ from board.log.read import LogContents, NoLog, read_log
 from board.log.write import LogInUse, Memory, RunLog
 from board.rehearsal.draw import Mishaps, Night, NightWish, night_score
 from board.rehearsal.live_night import NightEvening
-from board.rehearsal.player import play_night
-from board.session.playthrough import Stuck, catch_up, play
+from board.rehearsal.player import Stuck, catch_up, play
 from board.session.session import Evening, open_evening, unlogged_evening
 from board.sheet.changed import Changed, changed
 from board.sheet.run_sheet import RunSheet
@@ -258,13 +257,12 @@ def _run_app(
 ) -> None:
     # Only here: loading the screen library takes longest, and the first picture stands by then.
     from board.screens.app import BoardApp
+    from board.session.background import Background
     from board.session.plan_watcher import PlanWatcher
     from board.session.replan.advisor import Advisor
-    from board.session.replan.client import Anew
 
     file = settings_file()
-    advisor = Advisor(Anew(plan.resolve(), evening.sheet.digest))
-    eye = PlanWatcher(plan, evening.sheet, planned.digest if usable else "")
+    background = Background(plan)
     news = changed(evening.sheet, planned) if planned.digest != evening.sheet.digest else None
     if not usable:
         news = Changed(usable=False)
@@ -273,19 +271,18 @@ def _run_app(
         virtual=virtual,
         bell=dress.bell,
         greeting=greeting,
-        advisor=advisor,
+        advisor=Advisor(background),
         theme=dress.theme,
         remembered=read_settings(file).theme,
         remember=partial(remember_theme, file),
         say=dress.say,
-        plan_eye=eye,
+        plan_eye=PlanWatcher(plan, evening.sheet, planned.digest if usable else "", background),
         changed=news,
     )
     try:
         app.run()
     finally:
-        eye.close()
-        advisor.close()
+        background.close()
     if app.return_code:
         raise Trouble(words.BOARD_FAILED)
 
@@ -360,10 +357,7 @@ def play_plainly(sheet: RunSheet, path: Path, start: datetime, wish: NightWish |
             raise Trouble(words.log_not_empty(one_line(path)))
         evening = open_evening(sheet, clock, log, rehearsal=True)
         try:
-            if wish is None:
-                yield from play(evening, clock)
-            else:
-                yield from play_night(evening, clock, wish.draw(sheet))
+            yield from play(evening, clock, None if wish is None else wish.draw(sheet))
         except Stuck as stuck:
             raise Trouble(words.stuck(one_line(stuck))) from None
     yield words.log_lies_at(one_line(path))

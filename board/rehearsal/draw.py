@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING, Literal
 
 from board.base import words
 from board.base.plain import one_line
+from board.evening.calls import Call
 from board.evening.events import CallRaised, EveningOpened, GuestsDelayed, Part
 from board.evening.slip_wishes import oven_of, waiting_for_guests
 from board.evening.state import State
@@ -22,6 +23,7 @@ from board.review.measure import measured
 from board.review.trace import away_planned_and_actual
 from board.session.session import Evening
 from board.sheet.run_sheet import Lasts, RunSheet, Slot
+from board.view.present import Present
 
 if TYPE_CHECKING:
     from board.learning.changes import Lesson
@@ -167,6 +169,22 @@ def unheard_until(night: Night, state: State, slot: str) -> datetime | None:
     raised = (e.at for e in state.history if isinstance(e, CallRaised) and (e.slot, e.part) == (slot, "end"))
     first = next(raised, None)
     return None if first is None else first + night.forgotten[slot]
+
+
+def is_unheard(night: Night, present: Present, call: Call) -> bool:
+    """Whether the host does not hear a call that is due."""
+    until = unheard_until(night, present.state, call.slot) if call.part == "end" else None
+    return until is not None and present.now < until
+
+
+def truly_over(night: Night, present: Present) -> Iterator[tuple[Slot, bool]]:
+    """What is over in truth while it is under way on the board, and whether its end is called or going to be heard of;
+    not what ends by itself."""
+    called = {call.slot for call in present.due if call.part == "end"} | set(night.forgotten)
+    for slot in present.state.sheet.slots:
+        over = really_over(night, present.state, slot)
+        if over is not None and over <= present.now and not slot.ends_by_itself:
+            yield slot, slot.id in called
 
 
 def night_score(evening: Evening, night: Night) -> Iterator[str]:

@@ -5,14 +5,13 @@ tell the board; a forgotten call is not heard for its minutes; what the host mus
 """
 
 from dataclasses import replace
-from datetime import datetime
 
 from board.base import words
 from board.base.plain import one_line
 from board.evening.calls import Call
 from board.evening.events import Part
 from board.evening.wishes import Done, EndUnread, Refusal, Settle, TakeReading, Wish
-from board.rehearsal.draw import MINUTE, Night, instead, really_over, unheard_until
+from board.rehearsal.draw import MINUTE, Night, instead, is_unheard, truly_over
 from board.session.session import Evening
 from board.view.present import Present
 
@@ -43,15 +42,15 @@ class NightEvening(Evening):
     def tick(self) -> Present:
         """The present as the host has it: without the calls that go unheard, with what is to be told."""
         present = super().tick()
-        unheard = {call.slot for call in present.due if self._is_unheard(call, present.now)}
+        unheard = {call.slot for call in present.due if is_unheard(self.night, present, call)}
         heard = tuple(c for c in present.due if c.part == "end" and c.slot in self._unheard - unheard)
         self._unheard = unheard
         told = [*self._to_say, *(self._forgotten_line(call) for call in heard), *self._early_lines(present)]
         self._to_say.clear()
         return replace(
             present,
-            due=tuple(call for call in present.due if not self._is_unheard(call, present.now)),
-            raised=(*(c for c in present.raised if not self._is_unheard(c, present.now)), *heard),
+            due=tuple(call for call in present.due if not is_unheard(self.night, present, call)),
+            raised=(*(call for call in present.raised if not is_unheard(self.night, present, call)), *heard),
             told=tuple(told),
         )
 
@@ -68,23 +67,15 @@ class NightEvening(Evening):
             case _:
                 return None
 
-    def _is_unheard(self, call: Call, now: datetime) -> bool:
-        until = unheard_until(self.night, self.state, call.slot) if call.part == "end" else None
-        return until is not None and now < until
-
     def _forgotten_line(self, call: Call) -> str:
         minutes = round(self.night.forgotten[call.slot] / MINUTE)
         return words.night_forgotten(one_line(self.sheet.by_id()[call.slot].name), minutes)
 
     def _early_lines(self, present: Present) -> list[str]:
         """Once each: what is ready before its end is called. To end it is the host's."""
-        called = {call.slot for call in present.due if call.part == "end"} | set(self.night.forgotten)
         lines = []
-        for slot in self.sheet.slots:
-            over = really_over(self.night, present.state, slot)
-            if over is None or over > present.now or slot.ends_by_itself:
-                continue
-            if slot.id not in called | self._told_early:
+        for slot, called in truly_over(self.night, present):
+            if not called and slot.id not in self._told_early:
                 lines.append(words.ready_early(one_line(slot.name)))
             self._told_early.add(slot.id)
         return lines

@@ -1,96 +1,129 @@
-"""A night of mishaps played line by line, by a host who answers at once what there is to answer.
+"""An evening played on, from one moment at which something is due to the next, by a host of one kind or another.
 
-A step that is ready early is ended; a forgotten call is answered when it is heard.
+Without a screen: for plain output, for tests, and for what lies before a rehearsal that begins in mid-evening.
 """
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import UTC, datetime
 from zoneinfo import ZoneInfo
 
 from board.base import words
 from board.base.clock import StoppedClock
 from board.base.plain import one_line
 from board.evening.calls import Call
-from board.evening.wishes import Close, Done, Refusal, Settle, Wish
-from board.rehearsal.draw import Night, instead, night_score, really_over, unheard_until
-from board.session.playthrough import Stuck
+from board.evening.wishes import Close, Done, Settle, Wish
+from board.rehearsal.draw import Night, instead, is_unheard, night_score, really_over, truly_over, unheard_until
 from board.session.session import Evening
-from board.sheet.run_sheet import Slot
 from board.view.board import headline
 from board.view.present import Present
 
+NEVER = datetime.max.replace(tzinfo=UTC)
 
-@dataclass
-class _Play:
-    """One night on one evening."""
 
-    evening: Evening
-    clock: StoppedClock
-    night: Night
+class Stuck(Exception):
+    """What is answered can never be: a fault of the program, not of the plan."""
 
-    def lines(self) -> Iterator[str]:
-        slots = self.evening.sheet.by_id()
-        served = set[str]()
-        while True:
-            present = self.evening.tick()
-            at = words.day_and_clock(present.now.astimezone(ZoneInfo(self.evening.sheet.zone)))
-            early = self._ready_early(present)
-            call = next((call for call in present.due if self._heard(call, present)), None)
-            if early is not None:
-                self._wish(Settle(early.id))
-                yield words.played_early(at, one_line(early.name))
-            elif call is not None:
-                yield self._answer(present, slots[call.slot], call, at)
-            elif (moment := self._next(present)) is not None:
-                self.clock.set(moment)
-            else:
-                break
-            for course in self.evening.tick().forecast.courses:
-                if course.is_served and course.name not in served:
-                    served.add(course.name)
-                    yield words.played_course(at, one_line(course.name), course.late_minutes)
-        self._wish(Close())
-        yield ""
-        yield from night_score(self.evening, self.night)
 
-    def _wish(self, wish: Wish) -> None:
-        refused = self.evening.wish(wish)
-        if isinstance(refused, Refusal):
-            raise Stuck(refused.words)
+@dataclass(frozen=True)
+class Deed:
+    """What the host does at a moment, in words too. `wish`: None where there is nothing to tell the board."""
 
-    def _ready_early(self, present: Present) -> Slot | None:
-        """What is over before its end is called, and needs somebody to say so."""
-        called = {call.slot for call in present.due if call.part == "end"} | set(self.night.forgotten)
-        for slot in self.evening.sheet.slots:
-            over = really_over(self.night, present.state, slot)
-            if over is not None and over <= present.now and slot.id not in called and not slot.ends_by_itself:
-                return slot
-        return None
+    wish: Wish | None
+    sign: str = ""
+    said: str = ""
 
-    def _heard(self, call: Call, present: Present) -> bool:
-        until = unheard_until(self.night, present.state, call.slot) if call.part == "end" else None
-        return until is None or present.now >= until
 
-    def _answer(self, present: Present, slot: Slot, call: Call, at: str) -> str:
+class AtOnce:
+    """A host who answers each call the moment it is due, on an evening that goes by the sheet."""
+
+    def deed(self, present: Present) -> Deed | None:
+        return self.done(present, present.due[0]) if present.due else None
+
+    def next(self, present: Present) -> datetime | None:
+        """The moment at which there will be something to do."""
+        return present.coming[0].due if present.coming else None
+
+    def score(self, evening: Evening, answered: int) -> Iterator[str]:
+        """How it went."""
+        courses = evening.look().courses
+        on_time = sum(1 for course in courses if course.is_served and course.late_minutes == 0)
+        left_out = sum(1 for step in evening.state.steps.values() if step.status == "left-out")
+        yield words.played_summary(answered, len(courses), on_time, left_out)
+
+    def done(self, present: Present, call: Call) -> Deed:
+        slot = present.state.sheet.by_id()[call.slot]
+        return Deed(Done(*call.key), words.PART_SIGN[call.part], one_line(headline(slot, call)))
+
+
+class AsDrawn(AtOnce):
+    """The same host on a drawn night: what is ready early is ended, a forgotten call answered when it is heard."""
+
+    def __init__(self, night: Night) -> None:
+        self.night = night
+
+    def deed(self, present: Present) -> Deed | None:
+        for slot, called in truly_over(self.night, present):
+            if not called:
+                return Deed(Settle(slot.id), words.SIGN["finished"], words.ready_early(one_line(slot.name)))
+        call = next((call for call in present.due if not is_unheard(self.night, present, call)), None)
+        if call is None:
+            return None
+        slot = present.state.sheet.by_id()[call.slot]
         other = instead(self.night, present.state, slot, call.part, present.now)
-        if other is not None:
-            if other.wish is not None:
-                self._wish(other.wish)
-            return words.played_instead(at, other.said)
-        self._wish(Done(*call.key))
-        return words.played(at, words.PART_SIGN[call.part], one_line(headline(slot, call)))
+        return self.done(present, call) if other is None else Deed(other.wish, words.SIGN["wrong"], other.said)
 
-    def _next(self, present: Present) -> datetime | None:
-        slots = [slot for slot in self.evening.sheet.slots if not slot.ends_by_itself]
+    def next(self, present: Present) -> datetime | None:
+        state = present.state
         moments = [
-            *(call.due for call in present.coming[:1]),
-            *(really_over(self.night, present.state, slot) for slot in slots),
-            *(unheard_until(self.night, present.state, slot) for slot in self.night.forgotten),
+            super().next(present),
+            *(really_over(self.night, state, slot) for slot in state.sheet.slots if not slot.ends_by_itself),
+            *(unheard_until(self.night, state, slot) for slot in self.night.forgotten),
         ]
         return min((moment for moment in moments if moment is not None and moment > present.now), default=None)
 
+    def score(self, evening: Evening, answered: int) -> Iterator[str]:
+        yield ""
+        yield from night_score(evening, self.night)
 
-def play_night(evening: Evening, clock: StoppedClock, night: Night) -> Iterator[str]:
-    """Lines as they happen; the clock is moved from one thing to the next. Raises Stuck, OSError."""
-    yield from _Play(evening, clock, night).lines()
+
+def advance(
+    evening: Evening, clock: StoppedClock, host: AtOnce, until: datetime = NEVER
+) -> Iterator[tuple[datetime, Deed]]:
+    """All that the host does before a moment, and when; the clock is moved from one thing to the next. Raises Stuck,
+    OSError."""
+    while True:
+        present = evening.tick()
+        deed = host.deed(present) if present.now < until else None
+        if deed is not None:
+            refused = evening.wish(deed.wish) if deed.wish is not None else None
+            if refused is not None:
+                raise Stuck(refused.words)
+            yield present.now, deed
+        elif (moment := host.next(present)) is not None and moment < until:
+            clock.set(moment)
+        else:
+            return
+
+
+def catch_up(evening: Evening, clock: StoppedClock, until: datetime) -> None:
+    """Answers everything due before a moment on time, as if it had gone by the sheet. Raises as above."""
+    list(advance(evening, clock, AtOnce(), until))
+    clock.set(until)
+
+
+def play(evening: Evening, clock: StoppedClock, night: Night | None = None) -> Iterator[str]:
+    """The whole evening as lines, as they happen; by the sheet, or as a night has it. Raises as above."""
+    host = AtOnce() if night is None else AsDrawn(night)
+    zone = ZoneInfo(evening.sheet.zone)
+    answered, served = 0, set[str]()
+    for moment, deed in advance(evening, clock, host):
+        at = words.day_and_clock(moment.astimezone(zone))
+        answered += 1
+        yield words.played(at, deed.sign, deed.said)
+        for course in evening.tick().forecast.courses:
+            if course.is_served and course.name not in served:
+                served.add(course.name)
+                yield words.played_course(at, one_line(course.name), course.late_minutes)
+    evening.wish(Close())
+    yield from host.score(evening, answered)

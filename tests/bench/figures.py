@@ -119,7 +119,7 @@ def forecast_milliseconds(plan: str) -> tuple[float, int]:
     """Median milliseconds of one forecast in mid-evening, and how many pieces of work it moves."""
     from board.app.timetables import sheet_of
     from board.base.clock import StoppedClock
-    from board.session.playthrough import catch_up
+    from board.rehearsal.player import catch_up
     from board.session.session import unlogged_evening
 
     sheet = sheet_of(Path(plan))

@@ -22,9 +22,9 @@ from board.evening.wishes import Done
 from board.files.paths import bundled_plan
 from board.files.plans import plan_in, read_text
 from board.output.check import print_check
+from board.rehearsal.player import catch_up
 from board.screens.app import BoardApp
 from board.screens.palette import LOOKS
-from board.session.playthrough import catch_up
 from board.session.session import Evening, unlogged_evening
 from board.sheet.run_sheet import RunSheet
 from tests.bench.pixels import draw_cells

@@ -17,7 +17,7 @@ from board.base.clock import StoppedClock
 from board.log.read import read_log
 from board.log.write import RunLog
 from board.rehearsal.draw import draw_night
-from board.rehearsal.player import play_night
+from board.rehearsal.player import play
 from board.review.measure import review
 from board.session.session import open_evening
 
@@ -29,7 +29,7 @@ def main() -> None:
     with tempfile.TemporaryDirectory() as folder:
         log = RunLog(Path(folder) / "night.jsonl")
         clock = StoppedClock(first_moment(sheet, None))
-        list(play_night(open_evening(sheet, clock, log, rehearsal=True), clock, draw_night(sheet, "usual", 1)))
+        list(play(open_evening(sheet, clock, log, rehearsal=True), clock, draw_night(sheet, "usual", 1)))
         log.close()
         data = b"".join(log.path.read_bytes().splitlines(keepends=True)[: EVENTS + 1])
     began = time.process_time()

@@ -171,7 +171,7 @@ def test_a_course_that_is_being_cleared_does_not_run_long(host: Host) -> None:
 def test_a_course_eaten_standing_holds_up_the_sitting_down(lantern_sheet: RunSheet) -> None:
     """Nibbles out at 18:45 and eaten in 30 min; then the guests go to the table."""
     from board.base.clock import StoppedClock
-    from board.session.playthrough import catch_up
+    from board.rehearsal.player import catch_up
     from board.session.session import unlogged_evening
 
     clock = StoppedClock(lantern_sheet.slots[0].start)

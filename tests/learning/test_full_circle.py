@@ -11,7 +11,7 @@ from board.plan.edit.edits import AddHistory, Together
 from board.plan.edit.save import CannotEdit
 from board.plan.load import PlanFile, read_plan
 from board.rehearsal.draw import Night, draw_night
-from board.rehearsal.player import play_night
+from board.rehearsal.player import play
 from board.review.observe import PastEvening, observe
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
@@ -67,7 +67,7 @@ def nights(sheet: RunSheet) -> list[PastEvening]:
         start = min(slot.start for slot in sheet.slots) - timedelta(minutes=5, seconds=number)
         clock = StoppedClock(start)
         evening = unlogged_evening(sheet, clock, rehearsal=False)
-        assert list(play_night(evening, clock, night))
+        assert list(play(evening, clock, night))
         opened = evening.told[0]
         assert isinstance(opened, EveningOpened)
         found.append(observe(opened, evening.told[1:]))

@@ -7,7 +7,7 @@ import pytest
 from board.base.clock import StoppedClock
 from board.evening.events import GuestsDelayed, StepStretched
 from board.rehearsal.draw import Mishaps, Night, draw_night
-from board.rehearsal.player import play_night
+from board.rehearsal.player import play
 from board.session.session import unlogged_evening
 from board.sheet.run_sheet import RunSheet
 from tests.conftest import at
@@ -17,7 +17,7 @@ def played(sheet: RunSheet, night: Night) -> tuple[list[str], dict[str, float], 
     """The lines, minutes by slot, and the events."""
     clock = StoppedClock(at("16:58"))
     evening = unlogged_evening(sheet, clock)
-    lines = list(play_night(evening, clock, night))
+    lines = list(play(evening, clock, night))
     steps = evening.state.steps
     took = {
         id_: (step.finished - step.started) / timedelta(minutes=1)
@@ -65,7 +65,7 @@ def test_the_same_seed_draws_the_same_night_and_all_courses_go_out(lantern_sheet
     night = draw_night(lantern_sheet, mishaps, 5)
     clock = StoppedClock(min(s.start for s in lantern_sheet.slots) - minutes(2))
     evening = unlogged_evening(lantern_sheet, clock)
-    list(play_night(evening, clock, night))
+    list(play(evening, clock, night))
 
     assert night == draw_night(lantern_sheet, mishaps, 5) != draw_night(lantern_sheet, mishaps, 6)
     assert all(step.settled for step in evening.state.steps.values())

@@ -5,7 +5,7 @@ from datetime import timedelta
 
 from board.base.clock import StoppedClock
 from board.evening.wishes import Done
-from board.session.playthrough import catch_up
+from board.rehearsal.player import catch_up
 from board.session.session import Evening, unlogged_evening
 from board.sheet.run_sheet import Attended, CourseSlot, Dependency, Keeping, RunSheet, Slot, Use
 from tests.conftest import at, follows, slot

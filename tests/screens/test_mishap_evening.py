@@ -8,9 +8,9 @@ from board.base.clock import StoppedClock, VirtualClock
 from board.evening.events import GuestsDelayed, StepStretched
 from board.rehearsal.draw import draw_night, night_score
 from board.rehearsal.live_night import NightEvening
+from board.rehearsal.player import catch_up
 from board.screens.app import BoardApp
 from board.screens.reading import ReadingScreen
-from board.session.playthrough import catch_up
 from board.session.session import unlogged_evening
 from board.sheet.run_sheet import RunSheet
 from tests.screens.test_whole_evening import Seconds

@@ -5,7 +5,7 @@ import pytest
 from board.plan.load import PlanFile
 from board.screens.app import BoardApp
 from board.session.replan.advisor import Advisor
-from board.session.replan.worker import worked_out_anew
+from board.session.replan.anew import worked_out_anew
 from tests.conftest import at
 from tests.screens.conftest import Recorder, screen_text
 from tests.session.replan.conftest import Slipping, pie, pie_sheet, slipping  # noqa: F401  # fixtures

@@ -3,9 +3,9 @@
 from datetime import datetime, timedelta
 
 from board.base.clock import StoppedClock, VirtualClock
+from board.rehearsal.player import catch_up
 from board.screens.app import BoardApp
 from board.screens.reading import ReadingScreen
-from board.session.playthrough import catch_up
 from board.session.session import unlogged_evening
 from board.sheet.run_sheet import RunSheet, Slot
 

@@ -2,7 +2,7 @@
 
 import os
 import sys
-import time
+from collections.abc import Iterator
 from pathlib import Path
 
 import msgspec
@@ -10,14 +10,14 @@ import pytest
 
 from board.base.plan_digest import digest_of
 from board.files.paths import cache
+from board.session.background import Background
 from board.session.plan_watcher import PlanWatcher
 from board.sheet.changed import Changed, changed
 from board.sheet.run_sheet import RunSheet
 from board.view.board import Viewer
 from board.view.changed import MOST_LINES, changed_lines
 from tests.conftest import at, slot
-
-NOTHING = (sys.executable, "-c", "raise SystemExit('it must not be worked out')")
+from tests.session.conftest import wait_for
 
 
 @pytest.fixture
@@ -66,81 +66,62 @@ def test_they_are_told_in_lines_and_not_too_many(little: RunSheet) -> None:
     assert changed_lines(viewer, many, at("17:00"))[-1] == "… and 29 more"
 
 
-def test_a_plan_left_alone_is_not_even_read(plan: Path, little: RunSheet, monkeypatch: pytest.MonkeyPatch) -> None:
-    sheet = of_plan(little, plan)
-    eye = PlanWatcher(plan, sheet, sheet.digest, NOTHING)
-    monkeypatch.setattr("board.session.plan_watcher.read_text", lambda path: pytest.fail("it was read"))
+@pytest.fixture
+def watcher(plan: Path, little: RunSheet) -> Iterator[PlanWatcher]:
+    """By the program's own process."""
+    sheet, background = of_plan(little, plan), Background(plan)
+    yield PlanWatcher(plan, sheet, sheet.digest, background)
+    background.close()
 
-    assert eye.look() is None
+
+def test_a_plan_left_alone_is_not_even_asked_about(watcher: PlanWatcher) -> None:
+    assert watcher.look() is None
+    assert not watcher.busy
 
 
-def test_an_edit_is_told_once_from_a_kept_sheet(plan: Path, little: RunSheet) -> None:
-    sheet = of_plan(little, plan)
-    eye = PlanWatcher(plan, sheet, sheet.digest, NOTHING)
+def test_an_edit_is_told_once_from_a_kept_sheet(plan: Path, little: RunSheet, watcher: PlanWatcher) -> None:
     cache().put(later(little, edit(plan, "event: two\n")))
 
-    found = eye.look()
+    found = wait_for(watcher)
 
     assert found is not None
     assert [s.id for s in found.added] == ["salad"]
-    assert eye.look() is None
+    assert wait_for(watcher) is None
     edit(plan, "event: one\n")  # back as it was
-    assert eye.look() is None
+    assert wait_for(watcher) is None
     edit(plan, "event: two\n")
-    assert eye.look() is not None
+    assert wait_for(watcher) is not None
 
 
-def test_saved_without_a_change_there_is_nothing_to_tell(plan: Path, little: RunSheet) -> None:
-    sheet = of_plan(little, plan)
-    eye = PlanWatcher(plan, sheet, sheet.digest, NOTHING)
-
+def test_saved_without_a_change_there_is_nothing_to_tell(plan: Path, watcher: PlanWatcher) -> None:
     edit(plan, "event: one\n")
 
-    assert eye.look() is None
-    assert not eye.busy
+    assert wait_for(watcher) is None
 
 
-def wait_for(eye: PlanWatcher) -> Changed | None:
-    end = time.monotonic() + 60
-    while time.monotonic() < end:
-        found = eye.look()
-        if found is not None or not eye.busy:
-            return found
-        time.sleep(0.05)
-    raise AssertionError("it never ended")
-
-
-def test_a_plan_that_gives_no_timetable_is_told_and_so_is_one_that_does_again(plan: Path, little: RunSheet) -> None:
-    """By the program's own command, in a process of its own."""
-    sheet = of_plan(little, plan)
-    eye = PlanWatcher(plan, sheet, sheet.digest)
+def test_a_plan_that_gives_no_timetable_is_told_and_so_is_one_that_does_again(plan: Path, watcher: PlanWatcher) -> None:
     edit(plan, "event: no more than this\n")
 
-    assert wait_for(eye) == Changed(usable=False)
+    assert wait_for(watcher) == Changed(usable=False)
 
     plans = Path(__file__).parents[2] / "plans"
     edit(plan, (plans / "garden-lunch.yaml").read_text(encoding="utf-8"))
-    found = wait_for(eye)
+    found = wait_for(watcher)
     assert found is not None
     assert found.usable
     assert {s.id for s in found.gone} >= {"chop", "stew", "sauce"}
 
 
-def test_what_is_being_worked_out_ends_with_the_board(plan: Path, little: RunSheet) -> None:
+def test_a_process_that_dies_over_an_edit_leaves_it_without_a_timetable(plan: Path, little: RunSheet) -> None:
     sheet = of_plan(little, plan)
-    eye = PlanWatcher(plan, sheet, sheet.digest, (sys.executable, "-c", "import time; time.sleep(600)"))
+    watcher = PlanWatcher(plan, sheet, sheet.digest, Background(plan, (sys.executable, "-c", "raise SystemExit(1)")))
     edit(plan, "event: two\n")
-    assert eye.look() is None
-    assert eye.busy
 
-    eye.close()
-
-    assert not eye.busy
+    assert wait_for(watcher) == Changed(usable=False)
 
 
-def test_while_an_editor_puts_the_file_in_its_place_nothing_is_told(plan: Path, little: RunSheet) -> None:
-    sheet = of_plan(little, plan)
-    eye = PlanWatcher(plan, sheet, sheet.digest, NOTHING)
+def test_while_an_editor_puts_the_file_in_its_place_nothing_is_told(plan: Path, watcher: PlanWatcher) -> None:
     plan.unlink()
 
-    assert eye.look() is None
+    assert watcher.look() is None
+    assert not watcher.busy

@@ -39,7 +39,6 @@ RANKS: list[set[str]] = [
     {"board.session"},
     {"board.rehearsal"},
     {"board.files"},
-    {"board.session.replan.worker", "board.session.plan_watcher"},  # processes of their own: they open files themselves
     {"board.output", "board.screens"},
     {"board.app"},
     {"board.cli"},

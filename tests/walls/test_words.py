@@ -14,7 +14,7 @@ FILES = sorted(
     for file in (
         *(BOARD / "screens").glob("*.py"),
         *(BOARD / "view").glob("*.py"),
-        BOARD / "session" / "playthrough.py",
+        BOARD / "rehearsal" / "player.py",
     )
     if file.name not in TOOLS
 )

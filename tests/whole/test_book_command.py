@@ -13,7 +13,7 @@ from board.base.clock import StoppedClock
 from board.base.exits import ExitCode
 from board.log.write import RunLog
 from board.rehearsal.draw import Night, draw_night
-from board.rehearsal.player import play_night
+from board.rehearsal.player import play
 from board.session.session import open_evening
 from tests.whole.conftest import Run
 from tests.whole.test_lessons_command import PLAN, live
@@ -35,7 +35,7 @@ def slow_evening(folder: Path, day: int, minutes: int = SLOW) -> tuple[Path, Pat
     lasts = dict(draw_night(sheet, "calm", 1).lasts)
     lasts |= {slot.id: timedelta(minutes=minutes) for slot in sheet.slots if slot.kind == "heat"}
     clock, kept = StoppedClock(first_moment(sheet, None)), RunLog(log)
-    list(play_night(open_evening(sheet, clock, kept, rehearsal=False), clock, Night(lasts)))
+    list(play(open_evening(sheet, clock, kept, rehearsal=False), clock, Night(lasts)))
     kept.close()
     return plan, log
 

@@ -19,7 +19,7 @@ from board.log.read import read_log
 from board.log.write import RunLog
 from board.plan.load import PlanFile
 from board.rehearsal.draw import Night, draw_night
-from board.rehearsal.player import play_night
+from board.rehearsal.player import play
 from board.session.session import open_evening
 from board.sheet.run_sheet import RunSheet
 from tests.whole.conftest import Run
@@ -67,7 +67,7 @@ def live(plan: Path, log: Path, *, rehearsal: bool = False) -> Path:
     kept = RunLog(log)
     evening = open_evening(sheet, clock, kept, rehearsal=rehearsal)
     evening.wish(WriteNote("cut them [b]finer", "leek-soup/cut-the-leeks"))
-    list(play_night(evening, clock, Night(lasts)))
+    list(play(evening, clock, Night(lasts)))
     kept.close()
     return log
 
@@ -275,7 +275,7 @@ def test_lessons_that_leave_food_out_too_long_say_so_first_and_when_taken(run: R
         logs.append(tmp_path / f"{number}.jsonl")
         kept = RunLog(logs[-1])
         lasts = {"chicken-salad/pick-and-dress-the-chicken": timedelta(minutes=140)}
-        list(play_night(open_evening(sheet, clock, kept, rehearsal=False), clock, Night(lasts)))
+        list(play(open_evening(sheet, clock, kept, rehearsal=False), clock, Night(lasts)))
         kept.close()
 
     _, out, _ = run("lessons", str(plan), *map(str, logs))

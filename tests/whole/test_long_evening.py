@@ -9,7 +9,7 @@ from board.base.clock import StoppedClock
 from board.evening.events import CallRaised, Event
 from board.log.read import LogContents, read_log
 from board.log.write import RunLog
-from board.session.playthrough import play
+from board.rehearsal.player import play
 from board.session.session import open_evening
 from board.sheet.run_sheet import RunSheet
 from tests.bench.kill_figures import kill_often

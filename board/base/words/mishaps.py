@@ -1,7 +1,6 @@
 """A rehearsal with mishaps."""
 
 from board.base.words.lessons import evenings
-from board.base.words.signs import SIGN
 
 
 def ready_early(name: str) -> str:
@@ -18,14 +17,6 @@ def guests_are_late(minutes: int) -> str:
 
 def guests_sit(course: str, minutes: int) -> str:
     return f"the guests sit {minutes} min longer over {course}"
-
-
-def played_early(at: str, name: str) -> str:
-    return f"{at}  {SIGN['finished']} {ready_early(name)}"
-
-
-def played_instead(at: str, said: str) -> str:
-    return f"{at}  {SIGN['wrong']} {said}"
 
 
 def night_title() -> str:

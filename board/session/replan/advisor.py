@@ -3,53 +3,46 @@
 The host is only troubled where courses look late or things are kept too long, and only with what is better by enough.
 """
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from datetime import datetime, timedelta
-from typing import Protocol
 
 from board.evening.decide import decide
-from board.evening.events import CallRaised, Event
+from board.evening.events import CallRaised
 from board.evening.fold import fold_all
 from board.evening.forecast import Forecast
 from board.evening.state import State
 from board.evening.wishes import Refusal, TakeSheet
+from board.session.background import Background, RestOfEvening
 from board.session.replan.gain import KEPT, LATE, Costs, Offer, costs, offer
 from board.sheet.run_sheet import RunSheet
 
 AGAIN = timedelta(minutes=2)  # of the evening, before the same state of things is worked out once more; ours
 
 
-class Solver(Protocol):
-    """Works a rest out beside the board: asked now, answered some time."""
-
-    @property
-    def waiting(self) -> bool: ...
-    def ask(self, events: Sequence[Event], now: datetime) -> bool: ...
-    def answer(self) -> RunSheet | None: ...
-    def close(self) -> None: ...
-
-
 class Advisor:
     """Looks in at every tick; holds the offer that stands."""
 
-    def __init__(self, solver: Solver, weigh: Callable[[State, Forecast], Costs] = costs) -> None:
-        self.solver = solver
+    def __init__(self, background: Background, weigh: Callable[[State, Forecast], Costs] = costs) -> None:
+        self.background = background
         self.weigh = weigh
         self.offer: Offer | None = None
+        self._waiting = False  # for a rest
         self._asked: tuple[int, datetime] | None = None  # answers there were, and when
         self._offered_at = 0
 
     def look(self, state: State, forecast: Forecast) -> Offer | None:
         """The offer as it stands; asks for another where one might help."""
         now, answers = forecast.now, _answers(state)
-        fresh = self.solver.answer()
-        if fresh is not None:
-            self._consider(state, fresh, now)
+        fresh = self.background.answer(RestOfEvening)
+        self._waiting = self._waiting and fresh is None
+        if fresh is not None and fresh.sheet is not None:
+            self._consider(state, fresh.sheet, now)
         elif self.offer is not None and answers != self._offered_at:
             self._consider(state, self.offer.sheet, now)
-        if not self.solver.waiting and self._is_time(answers, now):
+        if not self._waiting and self._is_time(answers, now):
             found = self.weigh(state, forecast)
-            if (found.late >= LATE or found.kept >= KEPT) and self.solver.ask(state.history, now):
+            if found.late >= LATE or found.kept >= KEPT:
+                self._waiting = self.background.ask(RestOfEvening(state.history, now))
                 self._asked = (answers, now)
         return self.offer
 
@@ -67,9 +60,6 @@ class Advisor:
     def forget(self) -> None:
         """The offer was taken, or is not wanted."""
         self.offer = None
-
-    def close(self) -> None:
-        self.solver.close()
 
 
 def _answers(state: State) -> int:

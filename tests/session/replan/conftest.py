@@ -5,11 +5,12 @@ from datetime import datetime
 import pytest
 
 from board.base.clock import StoppedClock
-from board.evening.wishes import Done, Later
+from board.evening.wishes import Later
 from board.plan.load import PlanFile
+from board.rehearsal.player import AtOnce, Deed, advance
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
-from board.session.session import Evening, unlogged_evening
+from board.session.session import Evening, Present, unlogged_evening
 from board.sheet.run_sheet import RunSheet
 from tests.conftest import at, read
 
@@ -65,32 +66,19 @@ class Slipping:
 
     def until(self, moment: datetime) -> None:
         """Rolling out is put off each time it is called."""
-        while True:
-            present = self.evening.tick()
-            for call in present.due:
-                if call.slot == ROLL:
-                    self.evening.wish(Later(call.slot, call.part, call.number))
-                else:
-                    self.evening.wish(Done(*call.key))
-            following = self.evening.tick()
-            coming = [call.due for call in (*following.due, *following.coming) if call.due > self.clock.now()]
-            if not coming or min(coming) > moment:
-                self.clock.set(moment)
-                self.evening.tick()
-                return
-            self.clock.set(min(coming))
+        list(advance(self.evening, self.clock, _PuttingOff(), moment))
+        self.clock.set(moment)
+        self.evening.tick()
 
     def to_the_end(self) -> None:
         """Every call answered when it comes."""
-        for _ in range(500):
-            present = self.evening.tick()
-            if present.due:
-                self.evening.wish(Done(*present.due[0].key))
-            elif present.coming:
-                self.clock.set(present.coming[0].due)
-            else:
-                return
-        raise AssertionError("the evening does not come to its end")
+        list(advance(self.evening, self.clock, AtOnce()))
+
+
+class _PuttingOff(AtOnce):
+    def deed(self, present: Present) -> Deed | None:
+        call = next(iter(present.due), None)
+        return Deed(Later(*call.key)) if call is not None and call.slot == ROLL else super().deed(present)
 
 
 @pytest.fixture

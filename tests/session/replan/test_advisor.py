@@ -2,41 +2,39 @@
 
 import sys
 import time
-from collections.abc import Sequence
-from datetime import datetime
 from pathlib import Path
 
-from board.evening.events import Event
+import pytest
+
 from board.evening.wishes import Done, TakeSheet
 from board.plan.load import PlanFile
+from board.session.background import Answer, Background, Request, RestOfEvening
 from board.session.replan.advisor import Advisor
-from board.session.replan.client import Anew
-from board.session.replan.worker import worked_out_anew
+from board.session.replan.anew import worked_out_anew
 from board.sheet.run_sheet import RunSheet
 from tests.conftest import at
+from tests.session.conftest import heard
 from tests.session.replan.conftest import PIE, Slipping
+
+WORKER = [sys.executable, "-m", "board.app.worker"]
 
 
 class Slow:
     """A solver whose answer is put in by hand."""
 
     def __init__(self) -> None:
-        self.asked: list[datetime] = []
-        self.waiting = False
+        self.asked: list[Request] = []
         self.ready: RunSheet | None = None
+        self.found_nothing = False
 
-    def ask(self, events: Sequence[Event], now: datetime) -> bool:
-        self.asked.append(now)
-        self.waiting = True
+    def ask(self, request: Request) -> bool:
+        self.asked.append(request)
         return True
 
-    def answer(self) -> RunSheet | None:
-        ready, self.ready = self.ready, None
-        self.waiting = self.waiting and ready is None
-        return ready
-
-    def close(self) -> None:
-        pass
+    def answer(self, kind: type[Request]) -> Answer | None:
+        found = Answer(kind.__name__, sheet=self.ready) if self.ready or self.found_nothing else None
+        self.ready, self.found_nothing = None, False
+        return found
 
 
 def looked(advisor: Advisor, slipping: Slipping) -> object:
@@ -59,7 +57,7 @@ def test_an_evening_that_slips_is_asked_about_once_and_again_when_something_happ
     for _ in range(3):
         looked(advisor, slipping)
     assert len(solver.asked) == 1
-    solver.waiting = False  # it found nothing
+    solver.found_nothing = True
     looked(advisor, slipping)
     assert len(solver.asked) == 1
     slipping.clock.set(at("18:34"))
@@ -82,8 +80,8 @@ def test_an_answer_becomes_an_offer_and_goes_when_the_evening_moves_on(pie: Plan
 def test_the_real_process_answers_and_its_sheet_can_be_taken(tmp_path: Path, slipping: Slipping) -> None:
     plan = tmp_path / "pie.yaml"
     plan.write_text(PIE.lstrip("\n"), encoding="utf-8")
-    anew = Anew(plan, slipping.evening.sheet.digest)
-    advisor = Advisor(anew)
+    background = Background(plan)
+    advisor = Advisor(background)
     slipping.until(at("18:31"))
     try:
         began = time.monotonic()
@@ -92,30 +90,32 @@ def test_the_real_process_answers_and_its_sheet_can_be_taken(tmp_path: Path, sli
         assert advisor.offer is not None
         assert slipping.evening.wish(TakeSheet(advisor.offer.sheet)) is None
     finally:
-        advisor.close()
+        background.close()
 
 
+@pytest.mark.parametrize(
+    ("plan", "command"),
+    [
+        ("pie.yaml", WORKER),  # has moved on
+        ("gone.yaml", WORKER),
+        ("pie.yaml", [sys.executable + "-none"]),
+        ("pie.yaml", [sys.executable, "-c", "raise SystemExit(1)"]),
+        ("pie.yaml", [sys.executable, "-c", "import time; print('nonsense', flush=True); time.sleep(600)"]),
+    ],
+)
 def test_a_plan_that_has_changed_or_a_process_that_dies_leaves_the_evening_as_it_is(
-    tmp_path: Path, slipping: Slipping
+    tmp_path: Path, slipping: Slipping, plan: str, command: list[str]
 ) -> None:
-    plan = tmp_path / "pie.yaml"
-    plan.write_text(PIE.lstrip("\n").replace("60 min", "50 min"), encoding="utf-8")
+    (tmp_path / "pie.yaml").write_text(PIE.lstrip("\n").replace("60 min", "50 min"), encoding="utf-8")
     slipping.until(at("18:31"))
-    for anew in (Anew(plan, slipping.evening.sheet.digest), Anew(tmp_path / "gone.yaml", "0" * 64)):
-        assert anew.ask(slipping.evening.state.history, slipping.clock.now())
-        began = time.monotonic()
-        while not anew.given_up and time.monotonic() - began < 30:
-            time.sleep(0.05)
-        assert anew.given_up
-        assert anew.answer() is None
-        assert not anew.ask([], slipping.clock.now())
-        anew.close()
-    broken = Anew(plan, "")
-    broken.command = [sys.executable + "-none"]
-    broken.ask([], slipping.clock.now())
-    began = time.monotonic()
-    while not broken.given_up and time.monotonic() - began < 10:
-        time.sleep(0.02)
-    assert broken.given_up
-    broken.close()
+    background = Background(tmp_path / plan, command)
+    advisor = Advisor(background)
+
+    for _ in range(2):  # asked once more, it is started once more
+        request = RestOfEvening(slipping.evening.state.history, slipping.clock.now())
+        assert background.ask(request)
+        assert not background.ask(request)
+        assert heard(background, RestOfEvening).sheet is None
+    background.close()
+    assert looked(advisor, slipping) is None
     assert slipping.evening.wish(Done("guests-arrive", "start")) is None

@@ -13,9 +13,9 @@ from board.plan.load import PlanFile, read_plan
 from board.schedule.formulate import problem_of
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
+from board.session.replan.anew import worked_out_anew
 from board.session.replan.gain import offer
 from board.session.replan.remaining import as_it_stands
-from board.session.replan.worker import worked_out_anew
 from board.session.session import unlogged_evening
 from board.sheet.run_sheet import RunSheet
 from tests.conftest import PLANS, at
