@@ -39,8 +39,8 @@ def clash_behind(problem: Problem, violation: Violation, amounts: Mapping[Violat
     """A smallest set of takings that forces the violation while nothing else is violated more than in `amounts`."""
     everything = takings(problem)
 
-    def clashes(kept: Sequence[Taken]) -> bool:
-        return can(letting_go(problem, set(everything) - set(kept)), violation, amounts) is False
+    def clashes(held: Sequence[Taken]) -> bool:
+        return can(letting_go(problem, set(everything) - set(held)), violation, amounts) is False
 
     def clashes_over(kinds: Sequence[str | int]) -> bool:
         return clashes([taken for taken in everything if taken.what in kinds])

@@ -51,7 +51,7 @@ class Aims:
         self.model.add(over >= amount)
         return over
 
-    def _bend(self, kind: Kind, index: int, amount: LinearExprT) -> IntVar:
+    def _violated(self, kind: Kind, index: int, amount: LinearExprT) -> IntVar:
         over = self._above(amount, f"{kind} {index}")
         self.violations[Violation(kind, index)] = over
         return over
@@ -63,32 +63,32 @@ class Aims:
         for n, order in enumerate(self.problem.orders):
             if order.most is not None and order.most == order.least:
                 wait = self.v.jobs[order.second].start - self.v.jobs[order.first].end
-                terms.append(NOT_AT_ONCE * self._bend("not-at-once", n, wait - order.most))
+                terms.append(NOT_AT_ONCE * self._violated("not-at-once", n, wait - order.most))
         return LinearExpr.sum(terms)
 
     def _lateness(self) -> LinearExprT:
         terms: list[LinearExprT] = []
         for n, serving in enumerate(self.problem.servings):
             end = self.v.jobs[serving.job].end
-            terms.append(self._bend("late", n, end - serving.wanted))
+            terms.append(self._violated("late", n, end - serving.wanted))
             terms.append(BEYOND_SLIP * self._above(end - serving.wanted - serving.slip, f"beyond {serving.name}"))
         return LinearExpr.sum(terms)
 
     def _waiting(self) -> tuple[LinearExprT, LinearExprT]:
         """Minutes kept past a limit, and minutes a fresh dish stands past its best."""
-        kept: list[LinearExprT] = []
+        past: list[LinearExprT] = []
         stale: list[LinearExprT] = []
         for n, order in enumerate(self.problem.orders):
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
             wait = second.start - first.end
             if not order.firm:
-                kept.append(self._bend("not-ready", n, order.least - wait))
+                past.append(self._violated("not-ready", n, order.least - wait))
             if order.most is not None and order.most > order.least:
-                kept.append(self._bend("waits", n, wait - order.most))
-            kept += self._past_its_limit(n, first, wait)
+                past.append(self._violated("waits", n, wait - order.most))
+            past += self._past_its_limit(n, first, wait)
             if first.job.best_within is not None:
                 stale.append(self._above(wait - first.job.best_within, "past its best"))
-        return LinearExpr.sum(kept), LinearExpr.sum(stale)
+        return LinearExpr.sum(past), LinearExpr.sum(stale)
 
     def _past_its_limit(self, n: int, first: JobVars, wait: LinearExprT) -> list[LinearExprT]:
         limits = [way.hold.limit if way.hold else None for way in first.job.ways]
