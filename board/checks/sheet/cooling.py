@@ -149,8 +149,8 @@ def _too_slow(paths: Paths, say: Figures, slot: Slot, path: _Path) -> tuple[floa
         f"{say.rules.title} [{stages[-1].source}]"
     )
     slowest = max((piece for piece in pieces if piece.falls is not None), key=lambda piece: piece.minutes)
-    taken = slowest.falls.assumptions if slowest.falls is not None else ()
-    assumed = said.cooling(taken[0]) if taken else ""
+    granted = slowest.falls.assumptions if slowest.falls is not None else ()
+    assumed = said.cooling(granted[0]) if granted else ""
     mend = (
         f"Shallower pans, metal, an ice bath, stirring; a probe decides. Taken for granted: {say.degrees(start)} off "
         f"the heat; {assumed}; Newton's law, with figures of common practice, no source."
