@@ -36,7 +36,7 @@ USUAL_CELSIUS: dict[CoolingPlace, float] = {
 }
 
 
-class Stands(msgspec.Struct, frozen=True):
+class Stands(msgspec.Struct, frozen=True, tag_field="code", tag="stands"):
     """How deep something stands, in what, and where at how many °C."""
 
     depth_cm: float
@@ -45,10 +45,13 @@ class Stands(msgspec.Struct, frozen=True):
     ambient_celsius: float
 
 
-# What else an estimate takes for granted, by its code; `base/words` has the words.
-BY_NEWTON, BY_DEPTH, UNSOURCED, SHALLOW_IN_AIR, READINGS = (
-    "by-newton", "by-depth", "unsourced", "shallow-in-air", "readings",
-)  # fmt: skip
+class Law(msgspec.Struct, frozen=True, tag_field="code", tag="law"):
+    """What else an estimate takes for granted, by its name."""
+
+    law: Literal["newton", "depth", "unsourced", "shallow-in-air", "readings"]
+
+
+Assumption = Stands | Law
 
 
 class Estimate(msgspec.Struct, frozen=True):
@@ -56,7 +59,7 @@ class Estimate(msgspec.Struct, frozen=True):
 
     constant_per_minute: float
     ambient_celsius: float
-    assumptions: tuple[Stands | str, ...]
+    assumptions: tuple[Assumption | str, ...]  # a plain string: a sentence out of an older sheet
 
     def minutes_to(self, start_celsius: float, end_celsius: float) -> float:
         """Minutes from one temperature down to another; infinite if the surroundings are no colder."""
@@ -76,9 +79,10 @@ def estimate(depth_cm: float, vessel: Vessel, place: CoolingPlace, ambient_celsi
         raise ValueError(f"a dish stands deeper than {depth_cm:g} cm")
     ambient = USUAL_CELSIUS[place] if ambient_celsius is None else ambient_celsius
     constant = REFERENCE_CONSTANT * BY_VESSEL[vessel] * BY_PLACE[place] * (REFERENCE_CM / depth_cm) ** 2
-    assumptions: list[Stands | str] = [Stands(depth_cm, vessel, place, ambient), BY_NEWTON, BY_DEPTH, UNSOURCED]
+    stands = Stands(depth_cm, vessel, place, ambient)
+    assumptions: list[Assumption] = [stands, Law("newton"), Law("depth"), Law("unsourced")]
     if depth_cm < REFERENCE_CM and place in ("room", "fridge"):
-        assumptions.append(SHALLOW_IN_AIR)
+        assumptions.append(Law("shallow-in-air"))
     return Estimate(constant, ambient, tuple(assumptions))
 
 
@@ -98,4 +102,4 @@ def fitted(readings: Sequence[tuple[float, float]], ambient_celsius: float) -> E
     apart = math.fsum((minute - mean_minute) ** 2 for minute in minutes)
     together = math.fsum((m - mean_minute) * (log - mean_log) for m, log in zip(minutes, logs, strict=True))
     constant = -together / apart
-    return Estimate(constant, ambient_celsius, (READINGS,)) if constant > 0 else None
+    return Estimate(constant, ambient_celsius, (Law("readings"),)) if constant > 0 else None

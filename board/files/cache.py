@@ -1,7 +1,8 @@
 """Solved run sheets on disk, by the plan's content, so that the board opens without plan reader or solver.
 
 A sheet is only taken back by the program that made it: its key holds the fingerprint of the code that reads plans
-and solves them, since a changed rule must never show an old timetable.
+and solves them, since a changed rule must never show an old timetable. Wording is no part of it: a sheet holds codes,
+and its words are said when it is shown.
 """
 
 import hashlib
@@ -13,17 +14,20 @@ import msgspec
 from board.sheet.run_sheet import RunSheet, restore, store
 
 _ROOMS = ("base", "facts", "plan", "sheet", "schedule", "checks")
+_WORDING = ("base/words/", "sheet/said.py")
+# What a check says of a stop is kept as it said it, in the words of `checks`, with times and temperatures in these.
+_FIGURES = "base/words/times.py"
 NEWEST_KEPT = 50
 
 
-def fingerprint() -> str:
+def fingerprint(board: Path = Path(__file__).parents[1]) -> str:
     """Names and sizes and times of the files whose rules make a sheet."""
-    here = Path(__file__).parents[1]
     digest = hashlib.sha256()
     for room in _ROOMS:
-        for file in sorted((here / room).rglob("*.py")):
-            stat = file.stat()
-            digest.update(f"{file.relative_to(here)} {stat.st_size} {stat.st_mtime_ns}\n".encode())
+        for file in sorted((board / room).rglob("*.py")):
+            name, stat = file.relative_to(board).as_posix(), file.stat()
+            if name == _FIGURES or not name.startswith(_WORDING):
+                digest.update(f"{name} {stat.st_size} {stat.st_mtime_ns}\n".encode())
     return digest.hexdigest()
 
 

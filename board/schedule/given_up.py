@@ -11,9 +11,7 @@ from board.schedule.solution import Solution
 from board.schedule.windows import allowed_starts, home_windows
 from board.sheet.run_sheet import ORDER, Slot
 from board.sheet.told import (
-    NO_HOURS_LEFT,
-    NOBODY_HOME,
-    NOT_ITS_TIME,
+    Because,
     Chain,
     GivenUp,
     Held,
@@ -61,16 +59,16 @@ class _Teller:
                 continue
             attended = sum(part.length for part in way.parts)
             if job.window is not None and fits(replace(job, window=None)):
-                why = NOT_ITS_TIME
+                why = Because("not-its-time")
             else:
-                why = NO_HOURS_LEFT if attended or not way.hot else NOBODY_HOME
+                why = Because("no-hours-left" if attended or not way.hot else "nobody-home")
             what = OverHours(job.id, self.at(start), self.at(start + way.minutes))
             yield Violation("out-of-hours", n), GivenUp(what, why, attended or way.minutes)
         home = home_windows(self.problem)
         for slot in self.slots.values():
             start, end = (round((at - self.problem.origin).total_seconds() / 60) for at in (slot.start, slot.end))
             if slot.kind == "heat" and end > start and not any(a <= start and end <= b for a, b in home):
-                yield None, GivenUp(OverHours(slot.id, slot.start, slot.end), NOBODY_HOME, end - start)
+                yield None, GivenUp(OverHours(slot.id, slot.start, slot.end), Because("nobody-home"), end - start)
         for n, order in enumerate(self.problem.orders):
             wait = self.solution.starts[order.second] - end_of(self.problem, self.solution, order.first)
             if order.most is not None and order.most == order.least and wait > order.most:
@@ -116,7 +114,7 @@ class _Teller:
             hold = way_of(self.problem, self.solution, order.first).hold
             if not order.firm and wait < order.least:
                 late = order.least - wait
-                yield Violation("not-ready", n), GivenUp(NotReady(first, second), NO_HOURS_LEFT, late)
+                yield Violation("not-ready", n), GivenUp(NotReady(first, second), Because("no-hours-left"), late)
             if order.most is not None and order.most > order.least and wait > order.most:
                 yield Violation("waits", n), self._waits_past(order, wait, order.most)
             if hold is not None and not self.solution.kept[order.first] and wait > 0:

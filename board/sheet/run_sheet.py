@@ -9,7 +9,7 @@ from typing import Literal
 import msgspec
 
 from board.base import words
-from board.facts.cooling import Stands
+from board.facts.cooling import Assumption
 from board.sheet.told import Caution, DialTurn, GivenUp, OvenOff, Plate, Stop
 from board.sheet.told import Moment as Moment
 
@@ -85,7 +85,7 @@ class Cooling(msgspec.Struct, frozen=True, gc=False):
 
     constant: float
     ambient: float
-    assumed: tuple[Stands | str, ...] = ()
+    assumed: tuple[Assumption | str, ...] = ()
     stages: tuple[Stage, ...] = ()
 
 

@@ -9,9 +9,10 @@ from typing import assert_never
 from zoneinfo import ZoneInfo
 
 from board.base import words
-from board.facts.cooling import Stands
+from board.facts.cooling import Assumption, Law, Stands
 from board.sheet.run_sheet import RunSheet, Slot
 from board.sheet.told import (
+    Because,
     Caution,
     Chain,
     DialTurn,
@@ -51,7 +52,7 @@ def what(sheet: RunSheet, told: What | str) -> str:
 
 def why(sheet: RunSheet, told: Why | str) -> str:
     """Why it could not."""
-    return words.GIVEN_UP_SINCE.get(told, told) if isinstance(told, str) else _Sayer(sheet).why(told)
+    return told if isinstance(told, str) else _Sayer(sheet).why(told)
 
 
 class _Sayer:
@@ -92,6 +93,8 @@ class _Sayer:
 
     def why(self, told: Why) -> str:
         match told:
+            case Because(reason=reason):
+                return words.GIVEN_UP_SINCE[reason]
             case Chain(links=links, hours_begin=hours_begin):
                 held = [words.waits_for(self.name(e.after), self.clock(e.until), e.reason) for e in links]
                 return "; ".join([*held, *([words.HOURS_BEGIN] if hours_begin else [])])
@@ -132,11 +135,17 @@ def _accepts(taker: Taker) -> str:
     return words.accepts(taker.low or 0, taker.high or 0, off=taker.off)
 
 
-def cooling(taken: Stands | str) -> str:
+def cooling(taken: Assumption | str) -> str:
     """What an estimate of cooling takes for granted."""
-    if isinstance(taken, str):
-        return words.COOLING_TAKEN.get(taken, taken)
-    return words.cooling_stands(taken.depth_cm, taken.vessel, taken.place, taken.ambient_celsius)
+    match taken:
+        case str(sentence):
+            return sentence
+        case Stands(depth_cm=depth, vessel=vessel, place=place, ambient_celsius=ambient):
+            return words.cooling_stands(depth, vessel, place, ambient)
+        case Law(law=law):
+            return words.COOLING_TAKEN[law]
+        case _:
+            assert_never(taken)
 
 
 def stop(told: Stop | str) -> str:

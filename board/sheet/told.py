@@ -6,7 +6,7 @@ run log, and is shown as it stands. Slots are named by their ids; moments are aw
 """
 
 from datetime import datetime
-from typing import Annotated
+from typing import Annotated, Literal
 
 import msgspec
 
@@ -70,8 +70,12 @@ class PastLimit(_Told, frozen=True, gc=False, tag="past-limit"):
 
 What = OverHours | Late | NotReady | WaitsPast | NoPlace | PastLimit
 
+
 # --- and why --------------------------------------------------------------------------------------------------
-NOT_ITS_TIME, NO_HOURS_LEFT, NOBODY_HOME = "not-its-time", "no-hours-left", "nobody-home"
+class Because(_Told, frozen=True, gc=False, tag="because"):
+    """It does not fit into its own time, no free hands have hours for it, or something hot would run alone."""
+
+    reason: Literal["not-its-time", "no-hours-left", "nobody-home"]
 
 
 class Held(msgspec.Struct, frozen=True, gc=False):
@@ -142,11 +146,11 @@ class Fights(_Told, frozen=True, gc=False, tag="clash"):
     over: tuple[Fight, ...]
 
 
-Why = Chain | TakenUp | Fights
+Why = Because | Chain | TakenUp | Fights
 
 
 class GivenUp(msgspec.Struct, frozen=True, gc=False):
-    """Something that could not be had, by how many minutes, and why: a chain, a clash, or one of the codes above."""
+    """Something that could not be had, why, and by how many minutes."""
 
     what: What | str
     why: Why | str

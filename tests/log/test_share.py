@@ -8,11 +8,25 @@ import json
 import jsonschema
 import msgspec
 
-from board.evening.events import EveningOpened, Event, NoteWritten, StepFinished, StepStarted, TakenBack
+from board.evening.events import EveningOpened, Event, NoteWritten, StepFinished, StepStarted, StopsAccepted, TakenBack
 from board.log.read import read_log
 from board.log.record import to_line
 from board.log.share import COLUMNS, as_csv, as_lines, schema, without_names
 from board.sheet.run_sheet import RunSheet
+from board.sheet.told import (
+    Because,
+    Caution,
+    Chain,
+    FightForOven,
+    Fights,
+    GivenUp,
+    Held,
+    Late,
+    NotReady,
+    PastLimit,
+    Stop,
+    Taker,
+)
 from tests.conftest import at
 
 
@@ -49,6 +63,33 @@ def test_csv_reads_back_and_holds_no_formula(little: RunSheet) -> None:
     assert [row[head.index("n")] for row in body] == [str(n) for n in range(1, 8)]
     assert json.loads(body[3][head.index("more")]) == {"targets": [3]}
     assert all("slots" not in row[-1] for row in body)  # the run sheet is no row
+
+
+def test_a_guest_called_like_a_code_spoils_none(little: RunSheet) -> None:
+    """What a sheet gives up and must be mended is told by codes, and the steps it is about lose their names."""
+    at_oven = (Taker("chop-for-maud", True, at("17:00"), at("17:20"), low=80, high=100),)
+    given = (
+        GivenUp(Late("Stew", 5), Chain((Held("chop-for-maud", at("17:20"), "order"),)), 5),
+        GivenUp(NotReady("chop-for-maud", "stew"), Because("no-hours-left"), 5),
+        GivenUp(PastLimit("chop-for-maud", "stew", 40, 30, "hot"), Fights((FightForOven("oven", 2, at_oven),)), 10),
+    )
+    stops = (Stop("food 1", "chop for Maud: not done"), "an old sentence about Maud")
+    sheet = msgspec.structs.replace(
+        little, given_up=given, stops=stops, cautions=(Caution("alcohol", ("Maud's cake",)),)
+    )
+    events = [
+        EveningOpened(n=1, at=at("16:58"), rehearsal=False, sheet=sheet),
+        StopsAccepted(n=2, at=at("16:59"), stops=stops),
+    ]
+    judge = jsonschema.Draft202012Validator(schema())
+    names = ["Late", "Chain", "Because", "Oven", "Food", "Order", "Hours", "Alcohol", "Not", "Past", "Clash", "Maud"]
+    after = without_names(events, names, "guest", notes=True)
+
+    assert all(judge.is_valid(json.loads(to_line(event))) for event in (*events, *after))
+    assert isinstance(after[0], EveningOpened)
+    assert [type(each.what) for each in after[0].sheet.given_up] == [type(each.what) for each in given]
+    assert [type(each.why) for each in after[0].sheet.given_up] == [type(each.why) for each in given]
+    assert "maud" not in as_lines(after).decode().casefold()
 
 
 def test_names_go_and_the_log_is_whole(little: RunSheet) -> None:

@@ -60,6 +60,58 @@ def test_the_guard_itself_would_see_a_word(tmp_path: Path) -> None:
     assert found == ["Free till then", "keep it warm"]
 
 
+DECIDE = (
+    "facts", "plan", "sheet", "schedule", "checks", "shopping", "importing", "evening", "log", "odds", "review",
+    "learning", "session", "rehearsal",
+)  # fmt: skip
+LOOKS = ("startswith", "endswith", "index", "find", "count", "partition", "removeprefix", "removesuffix")
+
+
+def weighed_words(file: Path) -> Iterator[str]:
+    """Words of the word list that a file compares, looks for in something, or matches by."""
+    tree = ast.parse(file.read_text(encoding="utf-8"))
+    by_name, whole = set[str](), set[str]()
+    for node in ast.walk(tree):
+        if isinstance(node, ast.ImportFrom) and (node.module or "").startswith("board.base.words"):
+            by_name |= {alias.asname or alias.name for alias in node.names}
+        if isinstance(node, ast.ImportFrom) and node.module == "board.base":
+            whole |= {alias.asname or alias.name for alias in node.names if alias.name == "words"}
+    for node in ast.walk(tree):
+        weighed: list[ast.AST] = []
+        if isinstance(node, ast.Compare):
+            weighed = [node.left, *node.comparators]
+        elif isinstance(node, ast.MatchValue):
+            weighed = [node.value]
+        elif isinstance(node, ast.Call) and isinstance(node.func, ast.Attribute) and node.func.attr in LOOKS:
+            weighed = [node.func.value, *node.args]
+        for each in (inner for part in weighed for inner in ast.walk(part)):
+            if isinstance(each, ast.Name) and each.id in by_name:
+                yield each.id
+            if isinstance(each, ast.Attribute) and isinstance(each.value, ast.Name) and each.value.id in whole:
+                yield f"{each.value.id}.{each.attr}"
+
+
+@pytest.mark.parametrize("room", DECIDE)
+def test_nothing_is_decided_by_a_word(room: str) -> None:
+    """What is stored and decided by are codes: with a better word, old logs and kept sheets would be read otherwise."""
+    files = sorted((BOARD / room).rglob("*.py"))
+
+    assert files
+    assert {file.name: found for file in files if (found := list(weighed_words(file)))} == {}
+
+
+def test_that_guard_too_would_see_one(tmp_path: Path) -> None:
+    bad = tmp_path / "bad.py"
+    bad.write_text(
+        "from board.base import words\nfrom board.base.words import NO_PLACE\n"
+        "a = where == NO_PLACE\nb = text in (words.LATE, 'x')\nc = text.startswith(words.late('Main'))\n"
+        "match text:\n    case words.TIGHT:\n        d = 1\n"
+        "fine = words.late(course) if minutes > 0 else words.ON_TIME\n"
+    )
+
+    assert sorted(weighed_words(bad)) == ["NO_PLACE", "words.LATE", "words.TIGHT", "words.late"]
+
+
 def test_no_word_is_defined_twice() -> None:
     """They are reached as one; of two of one name, one would silently take the other's place."""
     found: dict[str, str] = {}

@@ -162,25 +162,5 @@ def strength(drink: str, bottles: int, percent: float, drinks: float) -> str:
     return f"{drink}: {held} hold about {drinks:.1f} US standard drinks of 14 g alcohol each (NIAAA)"
 
 
-def go_shopping(day: str, number: int) -> str:
-    return f"go shopping ({day})" if number == 1 else f"go shopping ({day}, {number})"
-
-
-def chill_drink(drink: str, course: str) -> str:
-    return f"chill the {drink} for {course}"
-
-
-def open_drink(drink: str, course: str) -> str:
-    return f"open the {drink} for {course}"
-
-
-def call_chill(drink: str, bottles: int) -> str:
-    return f"Into the fridge: {drink}, {_bottles(bottles)}"
-
-
-def call_open(drink: str, bottles: int) -> str:
-    return f"Open the {drink}, {_bottles(bottles)}"
-
-
 def _bottles(count: int) -> str:
     return f"{count} bottle{'s' if count != 1 else ''}"

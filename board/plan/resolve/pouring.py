@@ -3,7 +3,6 @@
 import math
 from typing import Any
 
-from board.base import words
 from board.facts.drinks import BOTTLE_MILLILITRES, FRIDGE_LITRES_A_BOTTLE
 from board.plan.model.courses import Course
 from board.plan.model.drinking import Pairing
@@ -37,9 +36,11 @@ def fridge_litres(pairing: Pairing) -> float:
 
 
 def _jobs(course: Course, pairing: Pairing) -> list[Job]:
-    """Built without validation: a name joined from two long ones may exceed the limit for a host's words."""
+    """In words as a plan has them: another step may name them. Built as they are, for a name made of two long ones may
+    be longer than a host's may be."""
     jobs = []
-    serve, chill = f"serve {course.course}", words.chill_drink(pairing.drink, course.course)
+    bottles = f"{pairing.bottles} bottle{'s' if pairing.bottles != 1 else ''}"
+    serve, chill = f"serve {course.course}", f"chill the {pairing.drink} for {course.course}"
     if pairing.chilled is not None:
         fridge = Station(place="fridge", litres=fridge_litres(pairing))
         chilling: dict[str, Any] = {
@@ -51,19 +52,19 @@ def _jobs(course: Course, pairing: Pairing) -> list[Job]:
             "before": [] if pairing.opened is not None else [Ref.model_construct(step=serve)],
             "after": [],
             "day": Day(days_before=0) if pairing.chilled <= ON_THE_DAY_MINUTES else None,
-            "call": words.call_chill(pairing.drink, pairing.bottles),
+            "call": f"Into the fridge: {pairing.drink}, {bottles}",
         }
         jobs.append(Job.model_construct(**chilling))
     if pairing.opened is not None:
         wait: dict[str, Any] = {"at least": pairing.opened, "at most": pairing.opened + STANDS_OPEN_MINUTES}
         opening: dict[str, Any] = {
-            "job": words.open_drink(pairing.drink, course.course),
+            "job": f"open the {pairing.drink} for {course.course}",
             "where": Station(place="front-of-house"),
             "takes": _exactly(math.ceil(pairing.bottles / BOTTLES_A_MINUTE)),
             "attended": Attention(whole=True),
             "after": [Ref.model_construct(step=chill)] if pairing.chilled is not None else [],
             "before": [Ref.model_construct(step=serve, **wait)],
-            "call": words.call_open(pairing.drink, pairing.bottles),
+            "call": f"Open the {pairing.drink}, {bottles}",
         }
         jobs.append(Job.model_construct(**opening))
     return jobs

@@ -6,7 +6,6 @@ from datetime import date, datetime
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from board.base import words
 from board.plan.model.model import Plan
 from board.plan.model.work import Job
 from board.plan.phrases.durations import Attention, Spread
@@ -48,7 +47,11 @@ def _trips(plan: Plan) -> Iterator[tuple[Trip, Span]]:
         day = Day.model_validate(parse_day(word)).on(plan.date)
         for number, span in enumerate(spans):
             start, end = stretch(day, span, zone)
-            yield Trip(words.go_shopping(word, number + 1), word, day, start, end, ("shopping", word)), span
+            yield Trip(_name(word, number + 1), word, day, start, end, ("shopping", word)), span
+
+
+def _name(day: str, number: int) -> str:
+    return f"go shopping ({day})" if number == 1 else f"go shopping ({day}, {number})"
 
 
 def _job(plan: Plan, trip: Trip) -> Job:

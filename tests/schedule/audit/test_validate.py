@@ -409,7 +409,7 @@ def test_nobody_does_two_things_at_once(snags: Tampered, supper: RunSheet) -> No
 def test_hands_keep_to_their_hours_unless_it_is_told(snags: Tampered, supper: RunSheet) -> None:
     at_night = moved(supper, TABLE, on("03:00"))
     over_hours = OverHours(TABLE, on("03:00"), on("03:28"))
-    told = replace(at_night, given_up=(GivenUp(over_hours, "no-hours-left", 28),))
+    told = replace(at_night, given_up=(GivenUp(over_hours, "", 28),))
 
     assert says(snags(at_night), "lay the table needs host at Sat 03:00 to Sat 03:28, out of hours", "not told")
     assert not says(snags(told), "lay the table", "out of hours")

@@ -18,6 +18,7 @@ from board.session.replan.gain import offer
 from board.session.replan.remaining import as_it_stands
 from board.session.session import unlogged_evening
 from board.sheet.run_sheet import RunSheet
+from board.sheet.told import Chain
 from tests.conftest import PLANS, at
 from tests.session.replan.conftest import BAKE, ROLL, Slipping
 
@@ -75,6 +76,17 @@ def test_the_guests_time_is_from_when_they_come_to_the_last_course_there_will_be
 
     evening.wish(LeaveOut(evening.sheet.courses[-1].clear))
     assert as_it_stands(problem, evening.state, evening.look()).dinner_over is None
+
+
+def test_what_it_gives_up_is_told_of_its_own_slots(pie: PlanFile, slipping: Slipping) -> None:
+    """The oven is heated a second time, under a number of its own, and that is what holds the course."""
+    slipping.until(at("18:45"))
+    fresh = worked_out_anew(pie, slipping.evening.state, slipping.clock.now())
+
+    assert fresh is not None
+    chains = [given.why for given in fresh.given_up if isinstance(given.why, Chain)]
+    held_by = {link.after for chain in chains for link in chain.links}
+    assert "dial/oven-2" in held_by <= set(fresh.by_id())
 
 
 def test_taking_it_back_is_as_if_it_had_not_been(pie: PlanFile, slipping: Slipping) -> None:

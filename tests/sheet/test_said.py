@@ -1,0 +1,246 @@
+"""A run sheet holds codes; its words are today's whenever it is shown, and are those that older sheets held."""
+
+import gzip
+import json
+from collections.abc import Callable
+from functools import cache
+from pathlib import Path
+from types import ModuleType
+from typing import Any, get_args, get_type_hints
+
+import msgspec
+import pytest
+
+from board.base import words
+from board.base.words import times
+from board.checks.sheet.every import with_warnings
+from board.evening.calls import Call
+from board.evening.events import EveningOpened
+from board.facts.cooling import Law
+from board.log.record import from_line, to_line
+from board.plan.load import PlanFile, read_plan
+from board.schedule.conflicts.explain import clashes_of
+from board.schedule.formulate import problem_of
+from board.schedule.problem import Problem
+from board.schedule.solution import Solution
+from board.schedule.solver.feasible import can
+from board.schedule.solver.solve import solve
+from board.schedule.to_run_sheet import to_run_sheet
+from board.sheet import said
+from board.sheet.run_sheet import RunSheet, restore, store
+from board.sheet.told import (
+    Because,
+    Chain,
+    FightForHands,
+    FightForThing,
+    Fights,
+    GivenUp,
+    Held,
+    Late,
+    NoPlace,
+    NotReady,
+    OvenOff,
+    OverHours,
+    PastLimit,
+    Stop,
+    TakenUp,
+    Taker,
+    WaitsPast,
+    What,
+    Why,
+)
+from board.view.board import headline
+from tests.conftest import PLANS, at, slot
+
+DATA = Path(__file__).parents[1] / "log" / "data"
+HARVEST = DATA / "harvest-table.yaml"
+PATHS = (HARVEST, PLANS / "lantern-supper.yaml", PLANS / "two-ring-flat.yaml")
+
+
+@cache
+def solved(path: Path) -> tuple[Problem, Solution]:
+    """Once for each plan, so that two sheets of it differ by nothing but their words."""
+    file = plan_of(path)
+    problem = problem_of(file.plan, file.filled)
+    return problem, solve(problem, 5)
+
+
+def plan_of(path: Path) -> PlanFile:
+    found = read_plan(path.read_text(encoding="utf-8"), path.name)
+    assert isinstance(found, PlanFile)
+    return found
+
+
+def sheet_of(path: Path) -> RunSheet:
+    file, (problem, solution) = plan_of(path), solved(path)
+    return with_warnings(file, to_run_sheet(file, problem, solution, clashes_of(problem, solution, can)))
+
+
+@pytest.fixture(scope="module")
+def harvest() -> RunSheet:
+    """Its oven cannot keep the pot warm and roast the squash; its chicken is not done; one guest eats no nuts."""
+    return sheet_of(HARVEST)
+
+
+def test_it_says_what_sheets_of_the_same_plan_once_held_in_words(harvest: RunSheet) -> None:
+    """The old words stand in a log that an earlier version wrote."""
+    first, _, _ = gzip.decompress((DATA / "harvest-evening.jsonl.gz").read_bytes()).partition(b"\n")
+    old: dict[str, Any] = json.loads(first)["sheet"]
+
+    assert [said.stop(each) for each in harvest.stops] == old["stops"]
+    assert [said.caution(each) for each in harvest.cautions] == old["cautions"]
+    assert [said.plate(each) for each in harvest.courses[0].plates] == old["courses"][0]["plates"]
+    assert [
+        {"what": said.what(harvest, each.what), "why": said.why(harvest, each.why), "minutes": each.minutes}
+        for each in harvest.given_up
+    ] == old["given_up"]
+    assert [
+        (s.name, said.call_at_start(s), said.call_at_end(s), s.keeping and words.kept_where(s.keeping.where))
+        for s in harvest.slots
+    ] == [
+        (each["name"], each["call"], each["call_at_end"], each["keeping"] and each["keeping"]["where"])
+        for each in old["slots"]
+    ]  # fmt: skip
+
+
+WHAT: dict[str, tuple[What, str]] = {
+    "over hours": (OverHours("stew", at("17:30"), at("18:30")), "stew (Sat 17:30–18:30) lies outside the hours given"),
+    "late": (Late("Stew", 5), "Stew goes out 5 min late"),
+    "not ready": (NotReady("chop", "stew"), "chop is not done when stew"),
+    "waits past": (
+        WaitsPast("chop", "stew", 75, 60),
+        "stew begins 1 h 15 after chop, at most 1 h was wanted",
+    ),
+    "no place": (
+        NoPlace("stew", "serve", 20, "hot"),
+        "stew stands 20 min without the place it should be kept in (hot)",
+    ),
+    "past its limit": (PastLimit("stew", "serve", 1440, 60, "room"), "stew stands 1 day, and keeps 1 h (room)"),
+}
+WHY: dict[str, tuple[Why | str, str]] = {
+    "a code": (Because("nobody-home"), "something hot would run with nobody at home"),
+    "an old sentence": ("the oven was in use", "the oven was in use"),
+    "a chain": (
+        Chain((Held("stew", at("18:30"), "order"), Held("chop", at("17:20"), "hands")), hours_begin=True),
+        "waits for stew until 18:30 (it comes first); waits for chop until 17:20 (the hands are busy); "
+        "the hours given begin only then",
+    ),
+    "taken up": (TakenUp("serve", at("18:50")), "it is taken up by serve at Sat 18:50"),
+    "litres": (
+        Fights((FightForThing("fridge", 40.0, (
+            Taker("chop", True, at("17:20"), at("17:30"), 30.0), Taker("stew", False, amount=12.5),
+        )),)),
+        "40 litres of fridge room are not enough for keeping what comes of 'chop' (Sat 17:20–17:30, 30 l) "
+        "and stew (12.5 l)",
+    ),
+    "two things": (
+        Fights((
+            FightForThing("rings", 1, (Taker("stew", False, amount=1), Taker("sauce", False, amount=2))),
+            FightForHands(1, (Taker("stew", False), Taker("sauce", False))),
+        )),
+        "one ring is not enough for stew and sauce (2); one pair of hands is not enough for stew and sauce",
+    ),
+    "hours": (
+        Fights((FightForHands(2, (Taker("stew", False),)),)), "no free hours of any hands suit stew",
+    ),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize(("told", "sentence"), WHAT.values(), ids=WHAT)
+def test_what_is_given_up_in_words(little: RunSheet, told: What, sentence: str) -> None:
+    assert said.what(little, told) == sentence
+
+
+@pytest.mark.parametrize(("told", "sentence"), WHY.values(), ids=WHY)
+def test_why_it_is_in_words(little: RunSheet, told: Why | str, sentence: str) -> None:
+    assert said.why(little, told) == sentence
+
+
+@pytest.mark.parametrize("law", get_args(get_type_hints(Law)["law"]))
+def test_what_cooling_takes_for_granted_has_words(law: Any) -> None:
+    assert said.cooling(Law(law)) in words.COOLING_TAKEN.values()
+    assert said.cooling(law) == law  # as it would stand in an older sheet
+
+
+@pytest.mark.parametrize("reason", get_args(get_type_hints(Because)["reason"]))
+def test_every_plain_reason_has_words(little: RunSheet, reason: Any) -> None:
+    assert said.why(little, Because(reason)) in words.GIVEN_UP_SINCE.values()
+
+
+def test_everything_a_sheet_tells_comes_back_from_its_stored_form(little: RunSheet) -> None:
+    given = tuple(GivenUp(what, why, 5) for what, _ in WHAT.values() for why, _ in WHY.values())
+    off = slot("rest", "18:00", "18:30", lane="oven", call=OvenOff("old oven", ajar=True))
+    sheet = replaced(little, given_up=given, slots=(*little.slots, off), stops=(Stop("food 1", "raw"), "an old one"))
+
+    assert restore(store(sheet)) == sheet
+    assert headline(off, Call("rest", "start", 0, off.start)) == "Old oven off, door ajar, all stays inside"
+
+
+def replaced(sheet: RunSheet, **facts: Any) -> RunSheet:
+    return msgspec.structs.replace(sheet, **facts)
+
+
+def test_a_better_word_is_said_of_every_sheet_that_was_stored_before(
+    harvest: RunSheet, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    opened = from_line(to_line(EveningOpened(n=1, at=harvest.arrive, rehearsal=True, sheet=harvest)))
+    assert isinstance(opened, EveningOpened)
+    for sheet in (restore(store(harvest)), opened.sheet):
+        heat = next(each for each in sheet.slots if each.kind == "heat")
+        spoken: list[Callable[[], str]] = [
+            lambda sheet=sheet: said.given_up(sheet, sheet.given_up[0]),  # type: ignore[misc]
+            lambda sheet=sheet: said.caution(sheet.cautions[0]),  # type: ignore[misc]
+            lambda sheet=sheet: said.plate(sheet.courses[0].plates[0]),  # type: ignore[misc]
+            lambda heat=heat: heat.name,  # type: ignore[misc]
+            lambda heat=heat: headline(heat, Call(heat.id, "start", 0, heat.start)),  # type: ignore[misc]
+            lambda heat=heat: headline(heat, Call(heat.id, "end", 0, heat.end)),  # type: ignore[misc]
+        ]
+        before = [say() for say in spoken]
+        with monkeypatch.context() as better:
+            marked(better)
+            after = [say() for say in spoken]
+
+        assert not any(MARK in text for text in before)
+        assert all(MARK in text for text in after), after
+        assert sheet == harvest
+
+
+MARK = "§better§"
+
+
+def marked(monkeypatch: pytest.MonkeyPatch, *, but: ModuleType | None = None) -> None:
+    """Every word of the program is another; those of one file stay."""
+    stay = vars(but) if but is not None else {}
+    for name, value in list(vars(words).items()):
+        if name.startswith("_") or name in stay or isinstance(value, ModuleType):
+            continue
+        if isinstance(value, str):
+            monkeypatch.setattr(words, name, MARK)
+        elif isinstance(value, dict):
+            monkeypatch.setattr(words, name, dict.fromkeys(value, MARK))
+        elif callable(value) and getattr(value, "__module__", "").startswith("board.base.words"):
+            monkeypatch.setattr(words, name, lambda *_, **__: MARK)
+
+
+@pytest.mark.parametrize(
+    "path",
+    [HARVEST, *(PLANS / f"{name}.yaml" for name in ("lantern-supper", "two-ring-flat"))],
+    ids=lambda path: path.stem,
+)
+def test_no_word_of_the_program_is_in_what_is_stored(path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """But for times and temperatures in what a check says of a stop (`words.times`), which the cache's key holds."""
+    plain = sheet_of(path)
+    marked(monkeypatch, but=times)
+    with_other_words = sheet_of(path)
+
+    assert MARK.encode() not in store(with_other_words)
+    assert with_other_words == plain
+
+
+def test_only_stops_hold_times_and_temperatures_in_words(harvest: RunSheet, monkeypatch: pytest.MonkeyPatch) -> None:
+    marked(monkeypatch)
+    found = sheet_of(HARVEST)
+
+    assert any(isinstance(stop, Stop) and MARK in stop.message for stop in found.stops)
+    assert MARK.encode() not in store(replaced(found, stops=()))
+    assert found.given_up == harvest.given_up
