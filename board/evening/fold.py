@@ -43,13 +43,9 @@ from board.sheet.run_sheet import RunSheet
 NOT_PUT_OFF: Mapping[Part, datetime] = MappingProxyType({})
 
 
-def fold(state: State, event: Event) -> State:
-    """The state after one more event. An event about a slot the sheet lacks changes nothing but the count."""
-    return fold_all(state, (event,))
-
-
 def fold_all(state: State, events: Iterable[Event]) -> State:
-    """One after the other; the state given is left as it is."""
+    """The state after more events, one after the other; the state given is left as it is. An event about a slot the
+    sheet lacks changes nothing but the count."""
     draft = None
     for event in events:
         if draft is None:

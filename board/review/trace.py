@@ -6,7 +6,7 @@ the greatest of its own delays is told, and the walk goes on with the wait that 
 it was planned to.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Literal
@@ -14,14 +14,11 @@ from typing import Literal
 from board.evening.events import (
     CallPutOff,
     CallRaised,
-    EveningOpened,
-    Event,
     GuestsDelayed,
     ReadingTaken,
     StepStretched,
 )
-from board.evening.fold import fold_all
-from board.evening.state import State, begin
+from board.evening.state import State
 from board.review.observe import by_one_clock
 from board.sheet.company import away_minutes, dinner_over, host_of, takes_away
 from board.sheet.run_sheet import CourseSlot, Slot
@@ -98,13 +95,8 @@ def _said(state: State, at: dict[int, datetime]) -> dict[str, list[datetime]]:
     return found
 
 
-def trace(opened: EveningOpened, events: Sequence[Event]) -> list[Traced]:
-    """Each course that was out late, in the order of the sheet."""
-    return traced(fold_all(begin(opened.sheet), [opened, *events]))
-
-
 def traced(state: State) -> list[Traced]:
-    """The same, of an evening as it stands."""
+    """Each course that was out late, in the order of the sheet."""
     found = []
     for course in state.sheet.courses:
         served = state.steps[course.serve].finished
