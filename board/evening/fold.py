@@ -43,13 +43,9 @@ from board.sheet.run_sheet import RunSheet
 NOT_PUT_OFF: Mapping[Part, datetime] = MappingProxyType({})
 
 
-def fold(state: State, event: Event) -> State:
-    """The state after one more event. An event about a slot the sheet lacks changes only the history and count."""
-    return fold_all(state, (event,))
-
-
 def fold_all(state: State, events: Iterable[Event]) -> State:
-    """The state after all the events, in order; `state` itself is unchanged."""
+    """The state after all the events, in order; `state` itself is unchanged. An event about a slot the sheet lacks
+    changes only the history and count."""
     draft = None
     for event in events:
         if draft is None:

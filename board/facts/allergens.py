@@ -79,8 +79,6 @@ EU_FOURTEEN: Mapping[str, frozenset[Allergen]] = {
 
 US_ALL: frozenset[Allergen] = frozenset().union(*US_NINE.values())
 EU_ALL: frozenset[Allergen] = frozenset().union(*EU_FOURTEEN.values())
-ONLY_EU: frozenset[Allergen] = EU_ALL - US_ALL
-ONLY_US: frozenset[Allergen] = US_ALL - EU_ALL
 
 TREE_NUTS: frozenset[Allergen] = US_NINE["tree nuts"]
 # Not nuts on either list, but people may mean them: ask.

@@ -31,7 +31,6 @@ def known_words() -> tuple[str, ...]:
 
 
 _MILK: frozenset[Trait] = frozenset({A.MILK, Origin.DAIRY, Origin.LACTOSE})
-_GLUTEN_CEREALS: frozenset[Trait] = frozenset({A.WHEAT, A.RYE, A.BARLEY, Origin.GLUTEN})
 _FISH: frozenset[Trait] = frozenset({A.FISH, Origin.FISH, Origin.SMOKED_FISH, Origin.MERCURY_FISH})
 _CRUSTACEANS: frozenset[Trait] = frozenset({A.CRUSTACEANS, Origin.CRUSTACEAN})
 _MOLLUSCS: frozenset[Trait] = frozenset({A.MOLLUSCS, Origin.MOLLUSC})

@@ -11,7 +11,7 @@ from board.facts.tableware import Spot, spot_of
 WIDEST = 60
 SIGNS = string.ascii_letters  # nothing else in a picture is a letter
 MOST: dict[Spot, int] = {"left": 5, "right": 5, "above": 4, "glass": 5, "bread": 2, "centre": 6, "beside": 10}
-CELL, PLATE = 4, 15  # columns
+PLATE = 15  # columns
 
 
 @dataclass(frozen=True, slots=True)

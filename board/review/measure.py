@@ -1,6 +1,5 @@
 """A run log → what was planned and what happened, side by side. Pure."""
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
@@ -10,15 +9,13 @@ from board.evening.events import (
     CoursePushed,
     DishDropped,
     EveningOpened,
-    Event,
     GuestsDelayed,
     StepFinished,
     StepStarted,
     StepStretched,
 )
-from board.evening.fold import fold_all
 from board.evening.readings import lacks
-from board.evening.state import Note, State, begin
+from board.evening.state import Note, State
 from board.review.leftovers import LeftReview, not_told, put_away
 from board.sheet.run_sheet import CourseSlot, Slot
 from board.sheet.told import Stop
@@ -141,11 +138,6 @@ class Review:
     def left_open(self) -> list[StepReview]:
         """Begun, and never told to be over."""
         return [s for s in self.steps if s.status == "under-way"]
-
-
-def review(opened: EveningOpened, events: Sequence[Event]) -> Review:
-    """The evening of a log. Times come from the log alone."""
-    return measured(fold_all(begin(opened.sheet), [opened, *events]), opened)
 
 
 def measured(state: State, opened: EveningOpened) -> Review:

@@ -6,7 +6,7 @@ the greatest of its own delays is told, and the walk goes on with the wait that 
 it was planned to.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Literal
@@ -15,14 +15,11 @@ from board.evening.company import away_as_it_was
 from board.evening.events import (
     CallPutOff,
     CallRaised,
-    EveningOpened,
-    Event,
     GuestsDelayed,
     ReadingTaken,
     StepStretched,
 )
-from board.evening.fold import fold_all
-from board.evening.state import State, begin, first_sheet
+from board.evening.state import State, first_sheet
 from board.review.observe import by_one_clock
 from board.sheet.company import away_minutes
 from board.sheet.run_sheet import CourseSlot, Slot
@@ -99,13 +96,8 @@ def _said(state: State, at: dict[int, datetime]) -> dict[str, list[datetime]]:
     return found
 
 
-def trace(opened: EveningOpened, events: Sequence[Event]) -> list[Traced]:
-    """Each course that was out late, in the order of the sheet."""
-    return traced(fold_all(begin(opened.sheet), [opened, *events]))
-
-
 def traced(state: State) -> list[Traced]:
-    """The same, of an evening as it stands."""
+    """Each course that was out late, in the order of the sheet."""
     found = []
     for course in state.sheet.courses:
         served = state.steps[course.serve].finished

@@ -56,7 +56,6 @@ class Item:
     parts: tuple[Part, ...]
     units: frozenset[str]
     sign: str = ""
-    priced: bool = False
     tap: bool = False
     unlike: tuple[Amount, ...] = ()  # in the house, in units that cannot be compared with the need
 
@@ -113,7 +112,6 @@ def _item(
         parts=parts,
         units=frozenset(written),
         sign=price.sign if price else "",
-        priced=price is not None,
         tap=key in FROM_THE_TAP,
         unlike=tuple(a for kind, a in have.items() if kind not in kinds and any(p.need.low is not None for p in parts)),
     )

@@ -14,11 +14,13 @@ sys.path.insert(0, str(HERE))
 from board.app.sessions import first_moment
 from board.app.timetables import sheet_of
 from board.base.clock import StoppedClock
+from board.evening.fold import fold_all
+from board.evening.state import begin
 from board.log.read import read_log
 from board.log.write import RunLog
 from board.rehearsal.draw import draw_night
 from board.rehearsal.player import play
-from board.review.measure import review
+from board.review.measure import measured
 from board.session.session import open_evening
 
 LOGS, EVENTS, GOAL_SECONDS = 1000, 200, 2
@@ -35,7 +37,8 @@ def main() -> None:
     began = time.process_time()
     for _ in range(LOGS):
         contents = read_log(data, "night")
-        review(contents.opened, contents.events)
+        opened = contents.opened
+        measured(fold_all(begin(opened.sheet), [opened, *contents.events]), opened)
     seconds = time.process_time() - began
     count = len(contents.events)
     print(f"{LOGS} logs of {count} events read and reviewed: {seconds:.2f} s of processor (goal ≤ {GOAL_SECONDS} s)")

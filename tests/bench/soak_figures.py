@@ -16,7 +16,7 @@ sys.path.insert(0, str(Path(__file__).parents[2]))
 from board.base import words
 from board.evening.calls import calls
 from board.evening.events import CallRaised
-from board.evening.fold import fold
+from board.evening.fold import fold_all
 from board.evening.forecast import Forecaster
 from board.evening.state import CallKey, begin
 from board.log.read import LogContents
@@ -52,7 +52,7 @@ def missed_calls(contents: LogContents) -> tuple[str, ...]:
                 due, _ = calls(forecaster.forecast(state, moment), state)
                 found += [f"{moment:%H:%M} {call.key}" for call in due if call.raised is None]
             last = event.at
-        state = fold(state, event)
+        state = fold_all(state, [event])
     return tuple(found)
 
 

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from board.base.clock import StoppedClock
 from board.evening.events import ANSWERS, ClockWarned, Event, KeepingWarned, NoteWritten, ReadingTaken
-from board.evening.fold import fold, fold_all
+from board.evening.fold import fold_all
 from board.evening.forecast import Forecaster
 from board.evening.state import begin
 from board.evening.wishes import Done, EndUnread, Later, LeaveOut, Push, Settle, TakeBack, TakeReading, Wish, WriteNote
@@ -80,7 +80,7 @@ def test_folding_leaves_the_state_it_began_with_as_it_was(lantern_sheet: RunShee
     events = list(evening.keeper.events)  # type: ignore[attr-defined]
     states = [fold_all(begin(lantern_sheet), kept(evening)[:1])]
     for event in events:
-        states.append(fold(states[-1], event))
+        states.append(fold_all(states[-1], [event]))
 
     for count, state in enumerate(states):
         assert state == fold_all(states[0], events[:count])

@@ -184,13 +184,13 @@ def test_the_call_says_how_long_it_is_held_and_from_when(holding: Host) -> None:
 
 def test_a_clock_that_is_set_does_not_lose_a_reading(stewing: Host) -> None:
     from board.evening.events import ClockJumped
-    from board.evening.fold import fold
+    from board.evening.fold import fold_all
 
     stewing.at("18:30")
     stewing.wish(TakeReading("stew", 75.0))
     state = stewing.evening.state
 
-    state = fold(state, ClockJumped(n=state.last_n + 1, at=at("20:30"), seconds=7200.0))
+    state = fold_all(state, [ClockJumped(n=state.last_n + 1, at=at("20:30"), seconds=7200.0)])
 
     assert not wants_reading(state, state.sheet.by_id()["stew"])
 

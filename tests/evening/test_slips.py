@@ -5,7 +5,7 @@ import pytest
 from board.evening.events import DishDropped, EveningOpened, GuestsDelayed, StepStretched
 from board.evening.slips import KINDS, more, targets, wish_for
 from board.evening.wishes import DelayGuests, Done, DropDish, Later, LeaveOut, Lengthen, Refusal, Settle, TakeBack
-from board.review.measure import review
+from board.review.measure import measured
 from board.sheet.run_sheet import RunSheet
 from board.view.slipped import slip_words
 from tests.conftest import Host, at
@@ -334,7 +334,7 @@ def test_a_slip_shows_in_the_review_as_what_it_was(little: RunSheet) -> None:
     opened = host.evening.state.history[0]
     assert isinstance(opened, EveningOpened)
 
-    found = review(opened, host.evening.keeper.events)  # type: ignore[attr-defined]
+    found = measured(host.evening.state, opened)
 
     told = [slip_words(slip, sheet.by_id()) for slip in found.slips]
     assert told == ["chop: +5 min", "guests late: +10 min", "Sauce dropped"]

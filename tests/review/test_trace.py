@@ -3,8 +3,10 @@
 import pytest
 
 from board.evening.events import ClockJumped, EveningOpened, Event, StepFinished, StepStarted
+from board.evening.fold import fold_all
+from board.evening.state import begin
 from board.evening.wishes import DelayGuests, Later, Lengthen, Settle
-from board.review.trace import Traced, answered_late, away_planned_and_actual, trace, traced
+from board.review.trace import Traced, answered_late, away_planned_and_actual, traced
 from board.sheet.run_sheet import RunSheet
 from tests.conftest import Host, at
 
@@ -107,7 +109,7 @@ def test_a_log_is_traced_like_the_evening_itself(little: RunSheet) -> None:
         StepFinished(n=3, at=at("19:20"), slot="serve"),
     ]
 
-    assert trace(opened, events) == [Traced("Stew", 20, ())]
+    assert traced(fold_all(begin(little), [opened, *events])) == [Traced("Stew", 20, ())]
 
 
 @pytest.mark.parametrize("late", [0, -5])
@@ -120,4 +122,4 @@ def test_early_or_punctual_is_not_late(little: RunSheet, late: int) -> None:
         StepFinished(n=3, at=at("19:00") + timedelta(minutes=late), slot="serve"),
     ]
 
-    assert trace(opened, events) == []
+    assert traced(fold_all(begin(little), [opened, *events])) == []

@@ -13,7 +13,7 @@ from board.base import words
 from board.evening.events import EveningOpened
 from board.evening.wishes import Close, Done, Later, LeaveOut, Push, Settle, TakeBack, TakeReading, WriteNote
 from board.output.review import review_form
-from board.review.measure import Review, measured, review
+from board.review.measure import Review, measured
 from board.sheet.run_sheet import RunSheet
 from board.view.bars import TAIL_WIDTH, Chart, Span
 from board.view.board import Viewer
@@ -337,7 +337,7 @@ def test_the_review_for_other_programs_has_readings_and_what_was_kept(host: Host
     host = evening(host)
     opened = next(e for e in host.evening.told if isinstance(e, EveningOpened))
 
-    form = review_form(review(opened, host.evening.told[1:]))
+    form = review_form(measured(host.evening.state, opened))
 
     assert form["readings"] == [
         {"at": "2026-11-28T18:35:00+00:00", "about": "stew", "celsius": 71.0, "wanted_celsius": 74.0, "reached": False},

@@ -8,7 +8,7 @@ from board.base import words
 from board.evening.events import EveningOpened
 from board.evening.wishes import DelayGuests, DropDish, Lengthen
 from board.output.review import print_review, review_form
-from board.review.measure import review
+from board.review.measure import measured
 from board.sheet.run_sheet import RunSheet
 from tests.conftest import Host, at
 from tests.evening.kitchens import play, with_dishes
@@ -23,7 +23,7 @@ def test_a_slip_stands_in_the_review_with_its_time(little: RunSheet) -> None:
     host.wish(DropDish("Sauce", "Stew"))
     opened = host.evening.state.history[0]
     assert isinstance(opened, EveningOpened)
-    found = review(opened, host.evening.keeper.events)  # type: ignore[attr-defined]
+    found = measured(host.evening.state, opened)
     out = io.StringIO()
 
     print_review(found, Console(file=out, width=100))
@@ -46,6 +46,6 @@ def test_an_evening_without_slips_says_nothing_of_them(little: RunSheet) -> None
     assert isinstance(opened, EveningOpened)
     out = io.StringIO()
 
-    print_review(review(opened, []), Console(file=out, width=100))
+    print_review(measured(host.evening.state, opened), Console(file=out, width=100))
 
     assert words.SLIPPED not in out.getvalue()

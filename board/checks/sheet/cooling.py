@@ -137,8 +137,8 @@ def _too_slow(paths: Paths, say: Figures, slot: Slot, path: _Path) -> tuple[floa
     start = core.celsius if core is not None else OFF_THE_BOIL
     pieces, stages = _pieces(paths, path), say.rules.cooling
     taken, passed = fall_times(pieces, start, stages)
-    over = [min(minutes, passed) - stage.within_minutes for minutes, stage in zip(taken, stages, strict=True)]
-    if max(over) <= 0:
+    so_far = [min(minutes, passed) for minutes in taken]
+    if say.rules.cooled_in_time(*so_far):
         return None
     asked = next(each for _, _, each in path.stays if _wish(paths, each) is not None)
     assert asked is not None
@@ -155,7 +155,8 @@ def _too_slow(paths: Paths, say: Figures, slot: Slot, path: _Path) -> tuple[floa
         f"Shallower pans, metal, an ice bath, stirring; a probe decides. Taken for granted: {say.degrees(start)} off "
         f"the heat; {assumed}; Newton's law, with figures of common practice, no source."
     )
-    return max(over), loc, Snag("food 14", Weight.MIND, message, mend, paths.file.places.of(loc), safety=True)
+    over = max(minutes - stage.within_minutes for minutes, stage in zip(so_far, stages, strict=True))
+    return over, loc, Snag("food 14", Weight.MIND, message, mend, paths.file.places.of(loc), safety=True)
 
 
 def _told(say: Figures, minutes: float, passed: float, stage: CoolingStage) -> str:

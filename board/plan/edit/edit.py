@@ -19,13 +19,9 @@ class Edit(ABC):
     def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
         """What to change in the text, told from the plan and from its data as written; or why it cannot be."""
 
-    def apply(self, text: str, file: PlanFile) -> str | CannotEdit:
-        """The text of `file` with this change made; or why it is left as it is. Raises nothing."""
-        made = self.made(text, file)
-        return made if isinstance(made, CannotEdit) else made[0]
-
     def made(self, text: str, file: PlanFile) -> tuple[str, PlanFile] | CannotEdit:
-        """The same, with the plan the new text holds."""
+        """The text of `file` with this change made, and the plan it then holds; or why it is left as it is. Raises
+        nothing."""
         if file.digest not in (digest_of(text), digest_of(text.removeprefix(BYTE_ORDER_MARK))):
             return CannotEdit(words.EDIT_OTHER_TEXT)
         changes = self.changes(file, data_of(text))

@@ -9,7 +9,6 @@ from board.facts.tableware import piece_key
 from board.plan.phrases.phrase import Phrase
 
 MOST_OF_A_KIND = 200
-EXAMPLE = "soup bowl, soup spoon, 2 wine glasses"
 _FIGURES = {"a": 1, "an": 1, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6}
 _COUNTED = re.compile(rf"(?:(\d+|{'|'.join(_FIGURES)})\s+)?(.+)", re.IGNORECASE)
 

@@ -99,9 +99,7 @@ def plan_of(text: str) -> PlanFile:
 
 
 def changed(text: str, edit: Edit) -> str:
-    new = edit.apply(text, plan_of(text))
-    assert isinstance(new, str), new
-    return new
+    return made((text, plan_of(text)), edit)[0]
 
 
 def lines_changed(before: str, after: str) -> list[str]:
@@ -372,14 +370,14 @@ REFUSED: dict[str, tuple[Edit, str]] = {
 
 @pytest.mark.parametrize(("edit", "says"), REFUSED.values(), ids=REFUSED)
 def test_what_cannot_be_done_is_refused_with_a_reason(edit: Edit, says: str) -> None:
-    found = edit.apply(PLAN, plan_of(PLAN))
+    found = edit.made(PLAN, plan_of(PLAN))
 
     assert isinstance(found, CannotEdit), found
     assert says in found.reason
 
 
 def test_a_text_that_is_not_the_plan_that_was_read_is_left_alone() -> None:
-    found = MoreRings(1).apply(PLAN.replace("8 guests", "9 guests"), plan_of(PLAN))
+    found = MoreRings(1).made(PLAN.replace("8 guests", "9 guests"), plan_of(PLAN))
 
     assert isinstance(found, CannotEdit)
     assert "read it again" in found.reason
@@ -417,9 +415,9 @@ def bundled(request: pytest.FixtureRequest) -> tuple[str, PlanFile]:
 
 
 def made(bundled: tuple[str, PlanFile], edit: Edit) -> tuple[str, PlanFile]:
-    new = edit.apply(*bundled)
-    assert isinstance(new, str), new
-    return new, plan_of(new)
+    new = edit.made(*bundled)
+    assert isinstance(new, tuple), new
+    return new
 
 
 def lost(before: str, after: str) -> list[str]:
@@ -505,19 +503,19 @@ def test_dishes_of_a_bundled_plan_are_dropped_or_bought_unless_others_wait_for_t
     refused = 0
     for course in bundled[1].plan.courses:
         for dish in course.dishes[-1:]:
-            bought = BuyDish(course.course, dish.dish, 12).apply(*bundled)
-            dropped = DropDish(course.course, dish.dish).apply(*bundled)
+            bought = BuyDish(course.course, dish.dish, 12).made(*bundled)
+            dropped = DropDish(course.course, dish.dish).made(*bundled)
             if isinstance(bought, CannotEdit):
                 assert isinstance(dropped, CannotEdit)
                 assert "named in" in bought.reason
                 refused += 1
                 continue
-            again = next(d for c in plan_of(bought).plan.courses for d in c.dishes if d.dish == dish.dish)
+            again = next(d for c in bought[1].plan.courses for d in c.dishes if d.dish == dish.dish)
             assert [step.step for step in again.steps] == [f"plate the bought {dish.dish}"]
             assert (again.for_, again.ingredients) == (dish.for_, [])
             if isinstance(dropped, CannotEdit):
                 assert len(course.dishes) == 1
                 continue
-            assert dish.dish not in [d.dish for c in plan_of(dropped).plan.courses for d in c.dishes]
-            assert [line for line in _differing(bundled[0], dropped) if line[0] == "+"] == []
+            assert dish.dish not in [d.dish for c in dropped[1].plan.courses for d in c.dishes]
+            assert [line for line in _differing(bundled[0], dropped[0]) if line[0] == "+"] == []
     assert refused < len(bundled[1].plan.courses)
