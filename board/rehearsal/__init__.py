@@ -1,0 +1,4 @@
+"""Nights drawn and played.
+
+For the other rooms: `draw`, `live_night`, `player`.
+"""

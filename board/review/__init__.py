@@ -1,0 +1,4 @@
+"""An evening measured: planned and actual, and the causes.
+
+For the other rooms: `kinds`, `leftovers`, `looked_back`, `measure`, `observe`, `trace`.
+"""

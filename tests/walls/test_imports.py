@@ -3,6 +3,7 @@ looking at what a fresh interpreter really loads."""
 
 import ast
 import functools
+import re
 import subprocess
 import sys
 from dataclasses import dataclass
@@ -66,7 +67,7 @@ def modules() -> list[tuple[str, Path]]:
     found = []
     for file in sorted(BOARD.rglob("*.py")):
         name = ".".join(("board", *file.relative_to(BOARD).with_suffix("").parts)).removesuffix(".__init__")
-        if name != "board" and file.read_text(encoding="utf-8"):
+        if file.name != "__init__.py" or file.parent == BOARD / "base" / "words":
             found.append((name, file))
     return found
 
@@ -158,10 +159,39 @@ def test_a_heavy_library_stays_in_its_room(library: str, room: str) -> None:
     assert all(name.startswith(room) for name in users), users
 
 
-def test_package_files_stay_empty() -> None:
-    for file in BOARD.rglob("__init__.py"):
-        if file.parent not in (BOARD, BOARD / "base" / "words"):  # the words are reached as one
-            assert file.read_text() == "", file
+def packages() -> list[Path]:
+    """Every room's own file, but for the words, which are reached as one."""
+    return sorted(file for file in BOARD.rglob("__init__.py") if file.parent not in (BOARD, BOARD / "base" / "words"))
+
+
+def face(package: Path) -> set[str]:
+    """What a room's docstring names for the others."""
+    told = ast.get_docstring(ast.parse(package.read_text(encoding="utf-8"))) or ""
+    return set(re.findall(r"`(\w+)`", told.partition("For the other rooms:")[2]))
+
+
+@pytest.mark.parametrize("package", packages(), ids=lambda file: str(file.parent.relative_to(BOARD)))
+def test_a_folder_shows_its_face_and_nothing_more_is_used_of_it(package: Path) -> None:
+    """Its file holds a docstring alone, which names the modules that other rooms may use."""
+    own = ".".join(("board", *package.parent.relative_to(BOARD).parts))
+    used = {
+        other.removeprefix(f"{own}.").partition(".")[0]
+        for name, file in modules()
+        if not name.startswith(f"{own}.") and name != own
+        for other in imports(file)
+        if other.startswith(f"{own}.")
+    }
+    inside = {path.stem for path in package.parent.iterdir() if path.suffix == ".py" or (path / "__init__.py").exists()}
+
+    assert len(ast.parse(package.read_text(encoding="utf-8")).body) == 1
+    assert used & inside <= face(package) | NO_FACE.get(own, set()) <= inside
+
+
+# Data that is read as a folder: the file itself is the list.
+NO_FACE = {
+    "board.facts.foods": {file.stem for file in (BOARD / "facts" / "foods").glob("*.py")},
+    "board.facts.rules": {file.stem for file in (BOARD / "facts" / "rules").glob("*.py")},
+}
 
 
 HEAVY = {"ortools", "pydantic", "ruamel", "textual", "dateutil", "numpy"}

@@ -1,0 +1,4 @@
+"""Checks of a plan alone.
+
+For the other rooms: `cautions`, `every`, `figures`, `holding`.
+"""

@@ -1,0 +1,1 @@
+"""Food-safety rule sets, a file each; the folder is the list of them."""

@@ -1,0 +1,4 @@
+"""OR-Tools CP-SAT; nothing else imports it.
+
+For the other rooms: `feasible`, `solve`.
+"""
