@@ -43,8 +43,19 @@ ROOMS = {  # and their own tests
     "board.sheet": ["tests/sheet", "tests/checks/sheet/test_exposure.py"],
 }
 NOT_HERE = ("board.schedule.solver", "board.session.replan.worker", "board.session.replan.client")  # decide nothing
-# Mutants that nobody can tell from the original: module, what stood there, what was put there; and why.
-EQUAL: dict[tuple[str, str, str], str] = {}
+DEAREST = "dearest = next((gain for gain in gains if gain), 0)  # in the order of the aims"
+IN_HALF_HOUR = "if part.end > plated - HALF_HOUR and part.start < plated"
+# Mutants that nobody can tell from the original: the module, the line as it stands, what was put there; and why.
+EQUAL: dict[tuple[str, str, str], str] = {
+    ("board.session.replan.gain", DEAREST, "1"): "no gain at all is not enough, and asked for first",
+    ("board.session.replan.gain", DEAREST, "-1"): "the same",
+    ("board.session.replan.gain", "if not enough or dearest < 0:", "dearest <= 0"): "the same",
+    ("board.session.replan.gain", "if not enough or dearest < 0:", "1"): "the same; gains are whole",
+    ("board.checks.plan.precedence", "for id_ in self.order[self.order.index(first) + 1 :]:", "0"): "nothing follows itself",
+    ("board.sheet.company", 'found = ("", -1)', "2"): "any number below zero",
+    ("board.sheet.company", IN_HALF_HOUR, "part.end >= plated - HALF_HOUR"): "adds no minute",
+    ("board.sheet.company", IN_HALF_HOUR, "part.start <= plated"): "adds no minute",
+}
 FLIPPED: dict[type[ast.AST], Callable[[], Any]] = {
     ast.Lt: ast.LtE, ast.LtE: ast.Lt, ast.Gt: ast.GtE, ast.GtE: ast.Gt, ast.Eq: ast.NotEq, ast.NotEq: ast.Eq,
     ast.Add: ast.Sub, ast.Sub: ast.Add, ast.And: ast.Or, ast.Or: ast.And,
@@ -156,16 +167,24 @@ class Notes:
         self.file, self.now, self.fixtures = file, set[Place](), dict[int, set[Place]]()
         self.tests: dict[str, tuple[float, set[Place]]] = {}
 
+    def _anew(self) -> set[Place]:
+        """What was noted; the set itself stays the one that is written to."""
+        noted = set(self.now)
+        self.now.clear()
+        return noted
+
     @pytest.hookimpl(wrapper=True)
     def pytest_fixture_setup(self, fixturedef: Any) -> Iterator[None]:
-        outside, self.now = self.now, set()
+        outside = self._anew()
         made = yield
-        self.fixtures[id(fixturedef)], self.now = self.now, outside | self.now
+        self.fixtures[id(fixturedef)] = set(self.now)
+        self.now |= outside
         return made
 
     @pytest.hookimpl(wrapper=True)
     def pytest_runtest_protocol(self, item: Any) -> Iterator[None]:
-        begun, self.now = time.perf_counter(), set()
+        self._anew()
+        begun = time.perf_counter()
         done = yield
         asked = [id(each) for several in item._fixtureinfo.name2fixturedefs.values() for each in several]
         places = self.now.union(*(self.fixtures.get(each, ()) for each in asked))
@@ -184,7 +203,7 @@ def passes(trees: Trees, tests: Sequence[str], seconds: float, notes: Notes | No
         sys.path.insert(0, str(TREE))
         os.dup2(os.open(os.devnull, os.O_WRONLY), 1)
         os.dup2(1, 2)
-        builtins._come_by = lambda place: notes and notes.now.add(place)  # type: ignore[attr-defined]
+        builtins._come_by = notes.now.add if notes else None  # type: ignore[attr-defined]
         sys.meta_path.insert(0, Changed(trees))  # type: ignore[arg-type]
         found = [hypothesis.Phase.explicit, hypothesis.Phase.generate]  # no need to make what fails small
         hypothesis.settings.register_profile("mutants", derandomize=True, database=None, phases=found)
@@ -225,7 +244,7 @@ def main() -> None:
     parser.add_argument("--only", action="append")
     parser.add_argument("--tests", nargs="+")
     parser.add_argument("--again", type=Path)
-    parser.add_argument("--seconds", type=float, default=40)
+    parser.add_argument("--seconds", type=float, default=20)
     args = parser.parse_args()
     again = args.again.read_text(encoding="utf-8") if args.again else None
     for room, own in ROOMS.items():
@@ -241,10 +260,11 @@ def main() -> None:
             continue
         tests, counts = seen(modules, args.tests or own), Counter()
         for module in modules:
+            lines = path_of(module).read_text(encoding="utf-8").splitlines()
             for mutant, tree in mutants(module):
                 if str(mutant) not in drawn[module] or again is not None and f"lived   {mutant}\n" not in again:
                     continue
-                equal = (module, mutant.before, mutant.after) in EQUAL
+                equal = (module, lines[mutant.line - 1].strip(), mutant.after) in EQUAL
                 found = "equal" if equal else "killed" if killed(mutant, tree, tests, args.seconds) else "lived"
                 counts[found] += 1
                 print(f"{found:<7} {mutant}", flush=True)
