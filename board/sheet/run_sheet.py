@@ -137,7 +137,9 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
     cooling: Cooling | None = None
     raw: str | None = None
     noted: tuple[str, ...] = ()
-    plan_way: int | None = None  # the same among the ways of the plan; None: no task of it, or a sheet of before
+    # The same among the ways of the plan. Not written where there is none: so an older log keeps its mark, by which
+    # plans and the cook's book name it.
+    plan_way: int | msgspec.UnsetType = msgspec.UNSET
 
     @property
     def name(self) -> str:

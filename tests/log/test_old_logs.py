@@ -18,14 +18,16 @@ from rich.console import Console
 from board.base.clock import StoppedClock
 from board.evening.calls import Call
 from board.evening.events import EveningOpened, Event, SheetTaken
+from board.evening.fold import fold_all
+from board.evening.state import begin
 from board.log.read import LogContents, read_log
 from board.log.record import mark_of, to_line
 from board.log.write import RunLog
 from board.output.leaves import WALL, Leaf, leaves
 from board.output.sheet import print_sheet
-from board.review.measure import review
-from board.review.trace import trace
-from board.session.playthrough import play
+from board.rehearsal.player import play
+from board.review.measure import measured
+from board.review.trace import traced
 from board.session.session import open_evening
 from board.sheet.run_sheet import RunSheet
 from board.view.board import headline
@@ -44,7 +46,8 @@ def contents(name: str) -> LogContents:
 
 def figures(opened: EveningOpened, events: tuple[Event, ...]) -> dict[str, Any]:
     """What a review reckons, as JSON."""
-    found, late = review(opened, events), trace(opened, events)
+    state = fold_all(begin(opened.sheet), [opened, *events])
+    found, late = measured(state, opened), traced(state)
     return {
         "courses": [[c.name, _iso(c.wanted), _iso(c.planned), _iso(c.served), c.pushed] for c in found.courses],
         "steps": [[s.slot.id, s.status, _iso(s.started), _iso(s.finished), s.answered_late] for s in found.steps],
@@ -96,7 +99,10 @@ def test_it_is_gone_on_with_from_where_it_broke_off(name: str, share: float, tmp
 
     assert after.dropped is None
     assert after.events[: len(before.events)] == before.events
-    assert all(course.served for course in review(after.opened, after.events).courses)
+    assert all(
+        course.served
+        for course in measured(fold_all(begin(after.opened.sheet), [after.opened, *after.events]), after.opened).courses
+    )
 
 
 def sheets(found: LogContents) -> list[RunSheet]:

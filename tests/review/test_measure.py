@@ -5,8 +5,9 @@ from msgspec.structs import replace
 
 from board.evening.events import EveningOpened, Event, StepFinished, StepLeftOut, StepStarted
 from board.evening.fold import fold_all
+from board.evening.state import begin
 from board.evening.wishes import Later, Push
-from board.review.measure import KeptReview, Review, StepReview, measured, review
+from board.review.measure import KeptReview, Review, StepReview, measured
 from board.sheet.run_sheet import RunSheet
 from tests.conftest import Host, at
 
@@ -24,7 +25,9 @@ def ended(id_: str, clock: str) -> StepFinished:
 
 
 def reviewed(sheet: RunSheet, *events: Event) -> Review:
-    return review(opened(sheet), [replace(event, n=n) for n, event in enumerate(events, 2)])
+    first = opened(sheet)
+    numbered = [replace(event, n=n) for n, event in enumerate(events, 2)]
+    return measured(fold_all(begin(sheet), [first, *numbered]), first)
 
 
 def step(found: Review, id_: str) -> StepReview:
@@ -36,7 +39,7 @@ def test_a_step_ran_over_from_a_minute_on(little: RunSheet, end: str, over: int,
     found = reviewed(little, began("chop", "17:00"), ended("chop", end))
 
     assert (step(found, "chop").planned_minutes, step(found, "chop").ran_over) == (20, over)
-    assert [each.slot.id for each in found.most_over()] == ["chop"] * told
+    assert [each.slot.id for each in found.ran_over()] == ["chop"] * told
 
 
 def test_what_ran_over_most_comes_first_and_the_coming_of_guests_never_runs_over(little: RunSheet) -> None:

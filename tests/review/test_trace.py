@@ -200,9 +200,8 @@ def test_a_wait_on_a_start_lets_go_some_minutes_after_it(little: RunSheet) -> No
         rehearsal=False,
         sheet=with_sauce(little, waits=(Dependency("stew", "start", 60, "order"),)),
     )
-    (found,) = trace(
-        opened, happened(("stew", "18:00", "18:55"), ("sauce", "19:00", "19:10"), ("serve", "19:10", "19:20"))
-    )
+    events = happened(("stew", "18:00", "18:55"), ("sauce", "19:00", "19:10"), ("serve", "19:10", "19:20"))
+    (found,) = traced(fold_all(begin(opened.sheet), [opened, *events]))
 
     assert [(link.slot.id, link.why, link.minutes) for link in found.links] == [("stew", "began late", 30)]
 

@@ -1,5 +1,6 @@
 """Whatever a plan asks, there is a run sheet, and the validator finds nothing in it that was not told."""
 
+import msgspec
 import pytest
 
 from board.plan.load import PlanFile, read_plan
@@ -31,6 +32,6 @@ def ways_told_amiss(plan: PlanFile, sheet: RunSheet) -> list[str]:
 
 def _names_its_way(plan: PlanFile, slot: Slot) -> bool:
     if slot.kind == "heat":
-        return slot.plan_way is None
+        return slot.plan_way is msgspec.UNSET
     task = plan.filled.tasks[slot.id]
-    return slot.plan_way is not None and task.ways[slot.plan_way] in fitting_ways(plan.plan, task, slot)[0]
+    return slot.plan_way is not msgspec.UNSET and task.ways[slot.plan_way] in fitting_ways(plan.plan, task, slot)[0]

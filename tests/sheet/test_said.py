@@ -13,7 +13,7 @@ import pytest
 
 from board.base import words
 from board.base.words import times
-from board.checks.sheet.every import with_warnings
+from board.checks.sheet.assessed import of_plan, with_sheet
 from board.evening.calls import Call
 from board.evening.events import EveningOpened
 from board.facts.cooling import Law
@@ -73,7 +73,8 @@ def plan_of(path: Path) -> PlanFile:
 
 def sheet_of(path: Path) -> RunSheet:
     file, (problem, solution) = plan_of(path), solved(path)
-    return with_warnings(file, to_run_sheet(file, problem, solution, clashes_of(problem, solution, can)))
+    made = to_run_sheet(file, problem, solution, clashes_of(problem, solution, can))
+    return with_sheet(of_plan(file), made).the_sheet
 
 
 @pytest.fixture(scope="module")

@@ -1,5 +1,7 @@
 """The way of each dish through its slots, with what the plan says of each. Pure."""
 
+import msgspec
+
 from board.plan.load import PlanFile
 from board.plan.places import Loc
 from board.plan.resolve.assume import FilledWay, Task
@@ -29,7 +31,7 @@ class Paths:
 
     def way(self, slot: Slot) -> FilledWay:
         """The way of doing it that the timetable chose."""
-        assert slot.plan_way is not None  # only sheets that this program made are looked over
+        assert slot.plan_way is not msgspec.UNSET  # only sheets that this program made are looked over
         return self.task(slot).ways[slot.plan_way]
 
     def spoils(self, slot: Slot) -> bool:
