@@ -37,7 +37,7 @@ def sheet_of(
     slots = tuple(
         Slot(
             id=name,
-            name=name,
+            named=name,
             kind="serve" if name == "serve" else "step",
             lane="worktop",
             start=at(piece.start),
