@@ -110,7 +110,9 @@ def test_how_long_guests_sit_stands_in_place_of_the_planned_wait_on_an_end(ancho
 
 def test_what_is_left_out_hands_on_what_it_follows_and_no_wait_for_hands() -> None:
     waits = (Dependency("first", "end", 0, "order"), Dependency("busy", "end", 0, "hands"))
-    rule = rule_of(slot("first", "0:10", "0:20"), slot("busy", "0:10", "0:50"), slot("gone", "1:00", "1:10", waits=waits))
+    rule = rule_of(
+        slot("first", "0:10", "0:20"), slot("busy", "0:10", "0:50"), slot("gone", "1:00", "1:10", waits=waits)
+    )
 
     times = rule.forward(Going(rule.planned, rule.length, left_out={"gone"}), {})
 

@@ -75,7 +75,9 @@ def test_a_result_stood_until_it_was_taken_up(little: RunSheet, begin_at: str, s
 
 
 def test_a_result_still_waited_for_stood_until_the_last_thing_that_happened(little: RunSheet) -> None:
-    sheet = replace(little, slots=tuple(replace(s, then=("stew", "sauce")) if s.id == "chop" else s for s in little.slots))
+    sheet = replace(
+        little, slots=tuple(replace(s, then=("stew", "sauce")) if s.id == "chop" else s for s in little.slots)
+    )
     events = [began("chop", "17:00"), ended("chop", "17:20"), began("stew", "17:30"), ended("arrive", "18:40")]
     gone = StepLeftOut(n=9, at=at("18:00"), slot="sauce")
 
@@ -145,7 +147,9 @@ def test_a_course_tells_its_own_pushes_and_how_late_it_was(host: Host) -> None:
         ((began("serve", "18:50"), ended("clear", "18:45")), (at("18:50"), at("18:50"))),
     ],
 )
-def test_a_course_is_at_table_from_plating_to_clearing(little: RunSheet, events: tuple[Event, ...], was: object) -> None:
+def test_a_course_is_at_table_from_plating_to_clearing(
+    little: RunSheet, events: tuple[Event, ...], was: object
+) -> None:
     (course,) = reviewed(little, *events).courses
 
     assert course.at_table == (at("18:50"), at("19:35"))

@@ -193,7 +193,10 @@ def test_work_of_other_hands_takes_the_host_from_nobody(little: RunSheet) -> Non
 def test_a_wait_on_a_start_lets_go_some_minutes_after_it(little: RunSheet) -> None:
     """The sauce may begin an hour after the stew has, which was half an hour late."""
     opened = EveningOpened(
-        n=1, at=at("16:58"), rehearsal=False, sheet=with_sauce(little, waits=(Dependency("stew", "start", 60, "order"),))
+        n=1,
+        at=at("16:58"),
+        rehearsal=False,
+        sheet=with_sauce(little, waits=(Dependency("stew", "start", 60, "order"),)),
     )
     (found,) = trace(
         opened, happened(("stew", "18:00", "18:55"), ("sauce", "19:00", "19:10"), ("serve", "19:10", "19:20"))

@@ -10,7 +10,6 @@ from board.plan.phrases.durations import Spread
 from board.plan.resolve.links import Link
 
 
-
 def spread(low: int, likely: int, high: int) -> Spread:
     return Spread(low=low, likely=likely, high=high)
 
