@@ -1,4 +1,4 @@
-"""Wrong signs put into the decision core, one at a time, and whether the room's own tests mind: `mutants.py --sample 10`.
+"""Wrong signs put into the decision core, one at a time, and whether the room's own tests mind: `mutants.py`.
 
 `--seed S`; `--only MODULE` or a whole room, more than once; `--tests PATH`, in place of the room's own; `--again FILE`,
 only what lived by an earlier run's output. Nothing on disk is touched: tests run in a fork that compiles one module
@@ -19,8 +19,7 @@ import sys
 import tempfile
 import time
 from collections import Counter
-from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterator, Sequence
 from importlib.machinery import ModuleSpec
 from pathlib import Path
 from types import ModuleType
@@ -31,7 +30,10 @@ import ortools.sat.python.cp_model  # noqa: F401  # slow to import, so before th
 import pydantic  # noqa: F401
 import pytest
 
-TREE = Path(__file__).parents[2]
+sys.path.insert(0, str(Path(__file__).parents[2]))
+
+from tests.bench.wrong_signs import EQUAL, TREE, Mutant, Noting, mutants, path_of, tree_of
+
 ROOMS = {  # and their own tests
     "board.evening": ["tests/evening"],
     "board.schedule": ["tests/schedule"],
@@ -42,110 +44,9 @@ ROOMS = {  # and their own tests
     "board.session.replan": ["tests/session/replan"],
     "board.sheet": ["tests/sheet", "tests/checks/sheet/test_exposure.py"],
 }
-NOT_HERE = ("board.schedule.solver", "board.session.replan.worker", "board.session.replan.client")  # decide nothing
-DEAREST = "dearest = next((gain for gain in gains if gain), 0)  # in the order of the aims"
-IN_HALF_HOUR = "if part.end > plated - HALF_HOUR and part.start < plated"
-# Mutants that nobody can tell from the original: the module, the line as it stands, what was put there; and why.
-EQUAL: dict[tuple[str, str, str], str] = {
-    ("board.session.replan.gain", DEAREST, "1"): "no gain at all is not enough, and asked for first",
-    ("board.session.replan.gain", DEAREST, "-1"): "the same",
-    ("board.session.replan.gain", "if not enough or dearest < 0:", "dearest <= 0"): "the same",
-    ("board.session.replan.gain", "if not enough or dearest < 0:", "1"): "the same; gains are whole",
-    (
-        "board.checks.plan.precedence",
-        "for id_ in self.order[self.order.index(first) + 1 :]:",
-        "0",
-    ): "nothing follows itself",
-    ("board.sheet.company", 'found = ("", -1)', "2"): "any number below zero",
-    ("board.sheet.company", IN_HALF_HOUR, "part.end >= plated - HALF_HOUR"): "adds no minute",
-    ("board.sheet.company", IN_HALF_HOUR, "part.start <= plated"): "adds no minute",
-}
-FLIPPED: dict[type[ast.AST], Callable[[], Any]] = {
-    ast.Lt: ast.LtE, ast.LtE: ast.Lt, ast.Gt: ast.GtE, ast.GtE: ast.Gt, ast.Eq: ast.NotEq, ast.NotEq: ast.Eq,
-    ast.Add: ast.Sub, ast.Sub: ast.Add, ast.And: ast.Or, ast.Or: ast.And,
-}  # fmt: skip
-SWAPPED = {"min": "max", "max": "min"}
+NOT_HERE = ("board.schedule.solver", "board.session.replan.anew")  # decide nothing
 Place = tuple[str, int]  # a module, and the line of a statement
 Trees = dict[str, ast.AST]
-
-
-@dataclass(frozen=True)
-class Mutant:
-    """One wrong sign. `statement`: the line of the smallest statement in a function around it, else 0."""
-
-    module: str
-    line: int
-    column: int
-    statement: int
-    before: str
-    after: str
-
-    def __str__(self) -> str:
-        return f"{self.module}:{self.line}:{self.column}  {self.before}  →  {self.after}"
-
-
-def path_of(module: str) -> Path:
-    return TREE / (module.replace(".", "/") + ".py")
-
-
-def tree_of(module: str) -> ast.AST:
-    return ast.parse(path_of(module).read_text(encoding="utf-8"))
-
-
-def wrong(node: ast.AST, tells_bool: bool) -> Iterator[tuple[str, Any]]:
-    """What can be put wrong about one node: which of its attributes, and what is put there."""
-    match node:
-        case ast.Compare(ops=ops):
-            flips = [(n, FLIPPED[type(op)]()) for n, op in enumerate(ops) if type(op) in FLIPPED]
-            yield from (("ops", [*ops[:n], flip, *ops[n + 1 :]]) for n, flip in flips)
-        case ast.BinOp(op=op) | ast.AugAssign(op=op) | ast.BoolOp(op=op) if type(op) in FLIPPED:
-            yield "op", FLIPPED[type(op)]()
-        case ast.UnaryOp(op=ast.Not(), operand=operand):
-            yield "operand", ast.UnaryOp(ast.Not(), operand)  # twice not: as if there were none
-        case ast.Call(func=ast.Name(id="min" | "max" as name)):
-            yield "func", ast.Name(SWAPPED[name], ast.Load())
-        case ast.Constant(value=value) if type(value) is int and value in (0, 1):
-            yield from (("value", value + by) for by in (1, -1))
-        case ast.Return(value=ast.expr() as value) if tells_bool:
-            yield "value", ast.UnaryOp(ast.Not(), value)
-
-
-def walk(node: ast.AST, statement: int = 0, tells_bool: bool = False) -> Iterator[tuple[ast.AST, int, bool]]:
-    """Every node that is no annotation, the statement it stands in, and whether its function tells a bool."""
-    yield node, statement, tells_bool
-    function = isinstance(node, ast.FunctionDef)
-    if function:
-        tells_bool = isinstance(node.returns, ast.Name) and node.returns.id == "bool"  # type: ignore[attr-defined]
-    said = (getattr(node, "annotation", None), getattr(node, "returns", None))
-    for child in [each for each in ast.iter_child_nodes(node) if each not in said]:
-        inner = child.lineno if (statement or function) and isinstance(child, ast.stmt) else statement
-        yield from walk(child, inner, tells_bool)
-
-
-def mutants(module: str) -> Iterator[tuple[Mutant, ast.AST]]:
-    """Each, and the module's tree with it in place; the tree is good until the next is asked for."""
-    tree = tree_of(module)
-    for node, statement, tells_bool in list(walk(tree)):
-        for name, put in wrong(node, tells_bool):
-            right, before = getattr(node, name), ast.unparse(node)
-            setattr(node, name, put)
-            place = node.lineno, node.col_offset + 1  # type: ignore[attr-defined]
-            yield Mutant(module, *place, statement, before, ast.unparse(node)), ast.fix_missing_locations(tree)
-            setattr(node, name, right)
-
-
-class Noting(ast.NodeTransformer):
-    """Lets every statement of a function tell first that it is come by."""
-
-    def __init__(self, module: str) -> None:
-        self.module, self.in_function = module, False
-
-    def visit(self, node: ast.AST) -> Any:
-        outside, self.in_function = self.in_function, self.in_function or isinstance(node, ast.FunctionDef)
-        node, self.in_function = self.generic_visit(node), outside
-        if not (outside and isinstance(node, ast.stmt)):
-            return node
-        return [*ast.parse(f"_come_by(({self.module!r}, {node.lineno}))").body, node]
 
 
 class Changed:
@@ -204,7 +105,6 @@ def passes(trees: Trees, tests: Sequence[str], seconds: float, notes: Notes | No
     if not (pid := os.fork()):
         os.setsid()
         os.chdir(TREE)
-        sys.path.insert(0, str(TREE))
         os.dup2(os.open(os.devnull, os.O_WRONLY), 1)
         os.dup2(1, 2)
         builtins._come_by = notes.now.add if notes else None  # type: ignore[attr-defined]
@@ -224,21 +124,37 @@ def passes(trees: Trees, tests: Sequence[str], seconds: float, notes: Notes | No
     return False
 
 
-def seen(modules: Sequence[str], tests: Sequence[str]) -> dict[str, tuple[float, set[Place]]]:
+Tests = dict[str, tuple[float, set[Place]]]
+
+
+def seen(modules: Sequence[str], tests: Sequence[str]) -> Tests:
     """The tests as they run with nothing wrong."""
     with tempfile.TemporaryDirectory() as folder:
         notes = Notes(Path(folder) / "notes")
         if not passes({each: Noting(each).visit(tree_of(each)) for each in modules}, tests, 1800, notes):
             raise SystemExit(f"{' '.join(tests)}: a test fails with nothing wrong")
-        return pickle.loads(notes.file.read_bytes())
+        found: Tests = pickle.loads(notes.file.read_bytes())
+        return found
 
 
-def killed(mutant: Mutant, tree: ast.AST, tests: dict[str, tuple[float, set[Place]]], seconds: float) -> bool:
-    place, chosen, lasts = (mutant.module, mutant.statement), [], 0.0
+def is_killed(mutant: Mutant, tree: ast.AST, tests: Tests, seconds: float) -> bool:
+    chosen, lasts = [], 0.0
     for test, (takes, places) in sorted(tests.items(), key=lambda each: each[1][0]):
-        if (place in places or not mutant.statement) and (not chosen or lasts + takes <= seconds):
+        comes_by = not mutant.statement or (mutant.module, mutant.statement) in places
+        if comes_by and (not chosen or lasts + takes <= seconds):
             chosen, lasts = [*chosen, test], lasts + takes
     return bool(chosen) and not passes({mutant.module: tree}, chosen, 30 + 3 * lasts)
+
+
+def modules_of(room: str, only: Sequence[str]) -> list[str]:
+    files = sorted((TREE / room.replace(".", "/")).rglob("*.py"))
+    names = [".".join(file.relative_to(TREE).with_suffix("").parts) for file in files]
+    return [m for m in names if not m.startswith(NOT_HERE) and any(f"{m}.".startswith(f"{o}.") for o in only or [room])]
+
+
+def drawn(module: str, sample: int, seed: int) -> set[str]:
+    every = [str(each) for each, _ in mutants(module)]
+    return set(random.Random(f"{seed} {module}").sample(every, min(sample, len(every))))
 
 
 def main() -> None:
@@ -252,33 +168,24 @@ def main() -> None:
     args = parser.parse_args()
     again = args.again.read_text(encoding="utf-8") if args.again else None
     for room, own in ROOMS.items():
-        modules = [
-            ".".join(p.relative_to(TREE).with_suffix("").parts)
-            for p in sorted(path_of(room).with_suffix("").rglob("*.py"))
-        ]
-        modules = [m for m in modules if not m.startswith(NOT_HERE)]
-        if args.only:
-            modules = [m for m in modules if any(m == o or m.startswith(o + ".") for o in args.only)]
-        drawn = {}
-        for module in modules:
-            every = [str(each) for each, _ in mutants(module)]
-            drawn[module] = random.Random(f"{args.seed} {module}").sample(every, min(args.sample, len(every)))
-        if not any(drawn.values()):
+        wanted = {module: drawn(module, args.sample, args.seed) for module in modules_of(room, args.only)}
+        if again is not None:
+            wanted = {m: {each for each in names if f"lived   {each}\n" in again} for m, names in wanted.items()}
+        wanted = {module: names for module, names in wanted.items() if names}
+        if not wanted:
             continue
-        tests, counts = seen(modules, args.tests or own), Counter()
-        for module in modules:
+        tests, counts = seen(list(wanted), args.tests or own), Counter[str]()
+        for module, names in wanted.items():
             lines = path_of(module).read_text(encoding="utf-8").splitlines()
             for mutant, tree in mutants(module):
-                if str(mutant) not in drawn[module] or (again is not None and f"lived   {mutant}\n" not in again):
+                if str(mutant) not in names:
                     continue
                 equal = (module, lines[mutant.line - 1].strip(), mutant.after) in EQUAL
-                found = "equal" if equal else "killed" if killed(mutant, tree, tests, args.seconds) else "lived"
+                found = "equal" if equal else "killed" if is_killed(mutant, tree, tests, args.seconds) else "lived"
                 counts[found] += 1
                 print(f"{found:<7} {mutant}", flush=True)
-        print(
-            f"{room}: killed {counts['killed']} of {counts['killed'] + counts['lived']}, {counts['equal']} equal",
-            flush=True,
-        )
+        told = counts["killed"] + counts["lived"]
+        print(f"{room}: killed {counts['killed']} of {told}, {counts['equal']} equal", flush=True)
 
 
 if __name__ == "__main__":

@@ -1,4 +1,4 @@
-"""Which of several calls is due, and which of those that are is the dearest to leave: by hand, on steps side by side."""
+"""Which of several calls is due, and which of those that are is the dearest to leave, on steps side by side."""
 
 from datetime import timedelta
 
@@ -59,8 +59,15 @@ def test_looking_in_presses_like_a_minute_of_give(give: int, first: str) -> None
     assert due(state, newer=give)[0][0] == first
 
 
-@pytest.mark.parametrize(("lane", "kind", "first"), [("oven", "step", "hot"), ("stovetop", "step", "hot"),
-                                                     ("worktop", "step", "newer"), ("oven", "heat", "newer")])  # fmt: skip
+@pytest.mark.parametrize(
+    ("lane", "kind", "first"),
+    [
+        ("oven", "step", "hot"),
+        ("stovetop", "step", "hot"),
+        ("worktop", "step", "newer"),
+        ("oven", "heat", "newer"),
+    ],
+)
 def test_what_burns_comes_before_all(lane: str, kind: str, first: str) -> None:
     hot = slot("hot", "17:30", "18:09", lane=lane, kind=kind)
     state = evening(NEWER, hot, events=(StepStarted(n=1, at=at("17:30"), slot="hot"),))

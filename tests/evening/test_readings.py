@@ -6,7 +6,7 @@ import msgspec
 import pytest
 
 from board.evening.events import CallPutOff, KeepingWarned, ReadingTaken, StepStarted, TakenBack
-from board.evening.readings import can_be_read, last_reading
+from board.evening.readings import can_be_read, last_reading, wants_reading
 from board.evening.wishes import Done, LeaveOut, Refusal, TakeBack, TakeReading
 from board.facts.degrees import to_celsius
 from board.log.record import from_line, to_line
@@ -221,3 +221,22 @@ def test_what_was_taken_up_is_not_warned_of(stewing: Host) -> None:
             stewing.answer(id_)
 
     assert stewing.at("18:52").warned == ()
+
+
+def test_only_what_is_under_way_and_has_a_core_temperature_wants_a_reading(host: Host) -> None:
+    host.at("17:00")
+    host.answer("chop")
+    slots = host.evening.state.sheet.by_id()
+
+    assert [id_ for id_, slot in slots.items() if wants_reading(host.evening.state, slot)] == []
+    host.at("17:20")
+    host.answer("chop")
+    host.at("17:30")
+    host.answer("stew")
+    assert [id_ for id_, slot in slots.items() if wants_reading(host.evening.state, slot)] == ["stew"]
+    for core, wanted in ((73.8, ["stew"]), (74.0, [])):  # 165 °F, 73.9 °C, is as good
+        host.wish(TakeReading("stew", core))
+        assert [id_ for id_, slot in slots.items() if wants_reading(host.evening.state, slot)] == wanted
+    host.at("18:30")
+    host.answer("stew")
+    assert [id_ for id_, slot in slots.items() if wants_reading(host.evening.state, slot)] == []

@@ -164,6 +164,7 @@ def test_f05_what_is_reheated_gets_hot_soon(takes: str, wanted: list[str]) -> No
         ("1 kg chicken thighs", ", cooks: poultry", []),
         ("1 kg chicken thighs", ", until: 164 F", ["MIND"]),
         ("1 kg chicken thighs", ", until: 165 F", []),
+        ("1 kg chicken thighs", ", cooks: poultry, until: 164 F", []),  # food 1 says what it lacks
         ("1 kg chicken thighs", ", cooks: fish, until: 63 C", ["MIND"]),
         ("4 eggs", "", ["MIND"]),
         ("4 eggs", ", until: 71 C", []),

@@ -117,6 +117,7 @@ def test_f08_what_thaws_has_the_time_its_weight_asks_for(thaws: str, takes: str,
         ("- {step: cook it, where: oven at 180 C, takes: 40 min, until: 74 C, after: 'thaw it, at once'}", []),
         ("- {step: cook it, where: oven at 180 C, takes: 40 min, cooks: poultry}", ["MIND"]),
         ("- {step: trim it, takes: 40 min, after: 'thaw it, at once'}", ["MIND"]),
+        ("- {step: warm it, where: oven at 180 C, takes: 40 min, after: 'thaw it, at once'}", ["MIND"]),
     ],
 )
 def test_f08_what_thaws_in_cold_water_is_cooked_at_once(then: str, wanted: list[str]) -> None:
@@ -143,6 +144,17 @@ def test_f08_from_the_freezer_through_the_fridge_to_the_heat_takes_a_day(
     """
 
     assert weights(plan(steps), "food 8") == wanted
+
+
+@pytest.mark.parametrize("more", ["keeps: 2 days in the fridge", "perishable: no, keeps: 9 days in the freezer"])
+def test_f08_only_what_was_frozen_and_spoils_thaws(more: str) -> None:
+    steps = f"""
+    - {{step: make it, takes: 40 min, {more}}}
+    - {{step: bring it round, where: fridge, takes: 23 h}}
+    - {{step: finish it, where: oven at 180 C, takes: 40 min}}
+    """
+
+    assert weights(plan(steps), "food 8") == []
 
 
 # FoodSafety.gov, cold food storage: soups and stews 3-4 d, cooked poultry 3-4 d, raw poultry 1-2 d;

@@ -130,6 +130,10 @@ HOURS = {
         STEP, f"{STEP}{MORE}who: aide{MORE}day: on the day",
         "24:18", "time 9", "only for aide, and they have no hours in the time",
     ),
+    "work for somebody not there then, the quicker way too": (
+        STEP, f"takes: 5 h{MORE}who: aide{MORE}not before: 17:00{MORE}not after: 18:00{MORE}or: [{{takes: 10 min}}]",
+        "24:18", "time 9", "only for aide, and they have no hours in the time",
+    ),
     "a day on which nobody has hours": (STEP, f"{STEP}{MORE}day: 3 days before", "24:18", "time 1", "2026-11-25"),
     "over before it may begin": (
         STEP, f"{STEP}{MORE}not before: 17:00{MORE}not after: 16:00", "25:13", "time 10", "no time lies between",
@@ -199,6 +203,18 @@ def test_what_cannot_be_is_the_one_thing_told(old: str, new: str, at: str, code:
         (LAST, f"{LAST}{MORE}where: oven at 464 F"),
         (LAST, f"{LAST}{MORE}where: 'fridge, 20 litres'"),
         (TWO, f"{STEP}{MORE}keeps: 2 h\n          - step: simmer the leeks{MORE}after: cut the leeks, at least 2 h"),
+        (
+            LAST,
+            f"{LAST}{MORE}keeps: 9 h\njobs:\n  - {{job: rinse, takes: 1 h, after: 'cut the leeks, at most 10 min'}}\n"
+            "  - {job: dry, takes: 1 h, after: [rinse, 'cut the leeks, at most 1 h'], before: serve Main}",
+        ),
+        # of several ways, the one that keeps longest, and the one that needs hands for less
+        (
+            TWO,
+            f"{STEP}{MORE}keeps: 1 h{MORE}or: [{{where: fridge, takes: 10 min, keeps: 3 h in the fridge}}]"
+            f"\n          - step: simmer the leeks{MORE}after: cut the leeks, at least 2 h",
+        ),
+        (STEP, f"takes: 16 h{MORE}or: [{{where: worktop, takes: 1 h}}]"),
     ],
 )
 def test_what_can_just_be_is_no_snag(old: str, new: str) -> None:
