@@ -36,7 +36,7 @@ def test_what_must_be_mended_before_anybody_eats_is_said(
     run: Run, lantern_sheet: RunSheet, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     stopped = msgspec.structs.replace(lantern_sheet, stops=("food 1: the chicken\x1b[2J is not done",))
-    monkeypatch.setattr("board.app.timetables._work_out", lambda *_: stopped)
+    monkeypatch.setattr("board.app.timetables.sheet_of", lambda *_, **__: stopped)
 
     code, out, err = run("calendar", LANTERN)
 

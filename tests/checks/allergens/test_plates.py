@@ -54,7 +54,7 @@ def test_by_hand() -> None:
             Plate("Tomas", ("vegetarian",), own=("Bean stew",), never=("Beef stew",)),
         ),
     }
-    assert [said.plate(each) for each in plates(file)["Main"]] == [
+    assert [said.plate(each) for each in plates(file, matrix(file))["Main"]] == [
         "Ines (no tree nuts): not Walnut bread, ask before serving Odd relish",
         "Tomas (vegetarian): Bean stew, not Beef stew",
     ]

@@ -172,9 +172,9 @@ def test_a_dish_that_another_stands_instead_of_is_not_left_out() -> None:
     file = read(SOUND)
     assert isinstance(file, PlanFile)
 
-    refused = DropDish("Main", "Beef shin").apply(SOUND, file)
-    done = DropDish("Main", "Lentils").apply(SOUND, file)
+    refused = DropDish("Main", "Beef shin").made(SOUND, file)
+    done = DropDish("Main", "Lentils").made(SOUND, file)
 
     assert isinstance(refused, CannotEdit)
     assert "Lentils stands instead of" in refused.reason
-    assert isinstance(done, str)
+    assert not isinstance(done, CannotEdit)

@@ -13,7 +13,7 @@ from board.evening.state import State, begin
 from board.evening.wishes import LeaveOut
 from board.session.replan.gain import Costs, costs, offer
 from board.sheet.run_sheet import Attended, Keeping, RunSheet, Slot
-from tests.conftest import at
+from tests.conftest import at, slot
 
 NOON = at("12:00")
 
@@ -25,8 +25,10 @@ def with_slot(sheet: RunSheet, id_: str, **changes: object) -> RunSheet:
 
 def costing(sheet: RunSheet, *, late: int = 0, kept: int = 0, away: int = 0) -> RunSheet:
     """The little supper at these costs: a stew that takes so much longer than there is time, chopped leeks that keep so
-    much shorter than they stand (ten minutes), and so much work on the sauce."""
-    sheet = with_slot(sheet, "sauce", attended=work("18:35", away))
+    much shorter than they stand (ten minutes), and so much whisking, which nothing waits for."""
+    over = at("18:35") + timedelta(minutes=away)
+    whisk = replace(slot("whisk", "18:35", "18:35"), end=over, attended=work("18:35", away))
+    sheet = with_slot(replace(sheet, slots=(*sheet.slots, whisk)), "sauce", attended=())
     sheet = with_slot(sheet, "chop", keeping=Keeping(10 - kept, "room"))
     return with_slot(sheet, "stew", end=at("18:50") + timedelta(minutes=late), attended=())
 
@@ -88,17 +90,20 @@ def test_an_offer_tells_when_each_course_ahead_goes_out_by_either_sheet(little: 
     assert found.courses == (("Stew", at("19:04"), at("19:00")),)
 
 
-@pytest.mark.parametrize(("end", "minutes"), [("18:30", 0), ("18:31", 11)])
+@pytest.mark.parametrize(("end", "minutes"), [("18:30", 0), ("18:31", 1)])
 def test_work_counts_from_when_the_guests_are_there(little: RunSheet, end: str, minutes: int) -> None:
-    """All of a piece of work that ends after they came."""
+    """Of work that goes on as they come, what is left of it."""
     length = round((at(end) - at("18:20")).total_seconds() / 60)
 
-    assert costs_of(with_slot(little, "sauce", start=at("18:20"), attended=work("18:20", length))).away == minutes
+    assert (
+        costs_of(with_slot(little, "sauce", start=at("18:20"), end=at(end), attended=work("18:20", length))).away
+        == minutes
+    )
 
 
 def test_work_counts_when_it_now_looks_like_being_done(little: RunSheet) -> None:
     """The chopping, planned for the afternoon, would begin at 18:15 and end five minutes after they came."""
-    assert costs_of(little, at("18:15")).away == 10 + 20 + 4  # the sauce, the chopping, the stew's look-ins and end
+    assert costs_of(little, at("18:15")).away == 10 + 5 + 4  # sauce, what is left of the chopping, stew
 
 
 @pytest.mark.parametrize(
@@ -118,7 +123,7 @@ def test_only_the_hosts_work_away_from_the_guests_counts(
     assert costs_of(sheet).away == minutes
 
 
-@pytest.mark.parametrize(("gone", "left"), [("sauce", Costs(0, 5, 0)), ("chop", Costs(0, 0, 10))])
+@pytest.mark.parametrize(("gone", "left"), [("whisk", Costs(0, 5, 0)), ("chop", Costs(0, 0, 10))])
 def test_what_is_left_out_costs_nothing(little: RunSheet, gone: str, left: Costs) -> None:
     sheet = costing(little, kept=5, away=10)
     state = left_out(sheet, gone)
