@@ -105,6 +105,7 @@ def test_a_plan_with_a_few_lines_spoilt_is_read_or_refused_with_places(text: str
     assert ends_well(text)
 
 
+@pytest.mark.slow
 @settings(often, max_examples=50)
 @given(mutated(BUNDLED))
 def test_the_bundled_plan_with_a_few_lines_spoilt_is_read_or_refused_with_places(text: str) -> None:

@@ -13,7 +13,9 @@ from board.schedule.to_run_sheet import make_sheet
 from tests.conftest import PLANS
 
 
-@pytest.mark.parametrize("name", ["garden-lunch", "lantern-supper", "long-table", "two-ring-flat"])
+@pytest.mark.parametrize(
+    "name", ["garden-lunch", "lantern-supper", pytest.param("long-table", marks=pytest.mark.slow), "two-ring-flat"]
+)
 def test_a_bundled_plan_works_out(name: str) -> None:
     plan = read_plan((PLANS / f"{name}.yaml").read_text(encoding="utf-8"), name)
     assert isinstance(plan, PlanFile)

@@ -2,6 +2,8 @@
 
 from datetime import datetime, timedelta
 
+import pytest
+
 from board.base.clock import StoppedClock, VirtualClock
 from board.rehearsal.player import catch_up
 from board.screens.app import BoardApp
@@ -20,6 +22,7 @@ class Seconds:
         return self.now
 
 
+@pytest.mark.slow
 async def test_the_bundled_evening_from_the_afternoon_to_the_last_plate(lantern_sheet: RunSheet) -> None:
     start = lantern_sheet.arrive - timedelta(minutes=90)
     stopped = StoppedClock(min(slot.start for slot in lantern_sheet.slots))

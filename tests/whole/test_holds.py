@@ -41,6 +41,7 @@ def test_where_nothing_can_be_kept_the_board_says_so_before_it_begins_and_can_go
     assert list((tmp_path / "data").rglob("*.jsonl")) == []
 
 
+@pytest.mark.slow
 def test_left_while_the_log_cannot_be_written_the_evening_lies_elsewhere_whole(
     tmp_path: Path, env: dict[str, str]
 ) -> None:
@@ -65,6 +66,7 @@ def test_left_while_the_log_cannot_be_written_the_evening_lies_elsewhere_whole(
     assert [e.text for e in carried.events if hasattr(e, "text")] == ["still here"]
 
 
+@pytest.mark.slow
 def test_an_evening_goes_on_though_its_plan_cannot_be_used_any_more(tmp_path: Path, env: dict[str, str]) -> None:
     plan, log = tmp_path / "supper.yaml", tmp_path / "evening.jsonl"
     text = Path(LANTERN).read_text(encoding="utf-8")
@@ -81,6 +83,7 @@ def test_an_evening_goes_on_though_its_plan_cannot_be_used_any_more(tmp_path: Pa
     again.kill()
 
 
+@pytest.mark.slow
 def test_another_terminal_looks_on_while_the_first_runs(tmp_path: Path, env: dict[str, str]) -> None:
     log = tmp_path / "evening.jsonl"
     looking = Terminal(["watch", str(log)], (100, 30), env)

@@ -78,6 +78,7 @@ def state_of(log: Path) -> State:
     return fold_all(begin(contents.opened.sheet), [contents.opened, *contents.events])
 
 
+@pytest.mark.slow
 def test_an_evening_killed_twice_goes_on_where_it_stopped(tmp_path: Path, env: dict[str, str]) -> None:
     log = tmp_path / "evening.jsonl"
     words = ["rehearse", LANTERN, "--speed", "10", "--from", "18:20", "--log", str(log), "--no-bell"]
@@ -156,6 +157,7 @@ def test_the_hosts_own_lines_come_back_after_the_board(tmp_path: Path, env: dict
     assert "No run log was kept" in left[left.rindex("\x1b[?1049l") :]
 
 
+@pytest.mark.slow
 def test_a_night_with_mishaps_is_practised_on_the_board_and_ends_in_words(tmp_path: Path, env: dict[str, str]) -> None:
     log = tmp_path / "night.jsonl"
     night = ["--mishaps", "rough", "--seed", "3"]
