@@ -147,11 +147,11 @@ class FromBook:
 def write_from_book(path: Path) -> FromBook:
     """Writes the book's figures where the plan says `as in the book`, with a copy beside it. Raises Trouble."""
     text, book = read_text(path), the_book()[0]
-    date = WallClock().now().date().isoformat()
-    found = written_from_book(text, one_line(path), book, date)
+    now = WallClock().now()
+    found = written_from_book(text, one_line(path), book, now)
     if isinstance(found, list):
         raise Trouble("\n".join(snag.render() for snag in found), code=2)
-    lines, copy = _rewritten(path, text, found.text, date) if found.told else ([], None)
+    lines, copy = _rewritten(path, text, found.text, now.date().isoformat()) if found.told else ([], None)
     return FromBook(found.told, lines, copy, found.missing)
 
 

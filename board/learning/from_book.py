@@ -8,6 +8,8 @@ from again.
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from datetime import datetime
+from zoneinfo import ZoneInfo
 
 from board.base.plain import one_line
 from board.learning.book import RATES, Book, Learned, kinds_in, ovens_in, steps_in
@@ -69,10 +71,10 @@ class _Known:
     ovens: Mapping[tuple[str, str], Learned] = field(default_factory=dict)
 
 
-def written_from_book(text: str, name: str, book: Book, date: str) -> Written | list[Snag]:
+def written_from_book(text: str, name: str, book: Book, now: datetime) -> Written | list[Snag]:
     """The plan with the book's figures in place of `as in the book`; or all that is wrong with it otherwise.
 
-    `name`: of its file; `date`: of the line in its history. Raises nothing.
+    `name`: of its file; `now`: aware, for the day in its history. Raises nothing.
     """
     raw, places, snags = read_yaml(text, name)
     asked = asked_of_book(raw) if not snags else []
@@ -83,6 +85,7 @@ def written_from_book(text: str, name: str, book: Book, date: str) -> Written | 
     found, missing = _looked_up(book, asked, file, places)
     changes: list[Change] = [Put(each.loc, each.text) for each in found]
     changes += [each.guessed for each in found if each.guessed is not None]
+    date = now.astimezone(ZoneInfo(file.plan.zone)).date().isoformat()
     made = edit(text, [*changes, *_history(raw, _lines(book, found, date))]) if found else text
     if isinstance(made, CannotEdit):
         return [Snag("plan 15", Weight.STOP, made.reason, "Write the figure by hand.", places.at(1, 1))]

@@ -2,6 +2,7 @@
 
 import random
 from collections.abc import Callable
+from datetime import UTC, datetime
 
 import pytest
 from hypothesis import given
@@ -111,7 +112,7 @@ def test_one_evening_gives_one_figure_three_give_three_and_steps_of_a_kind_go_to
 
 def as_in_book(text: str, book: Book) -> tuple[str, PlanFile]:
     """The plan with the book's figures in it."""
-    written = written_from_book(text, "supper.yaml", book, "2026-11-28")
+    written = written_from_book(text, "supper.yaml", book, datetime(2026, 11, 28, 12, tzinfo=UTC))
     assert isinstance(written, Written), written[0].render()
     found = read_plan(written.text, "supper.yaml")
     assert isinstance(found, PlanFile), found[0].render()

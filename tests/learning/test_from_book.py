@@ -1,6 +1,7 @@
 """`as in the book`, written out: what is written where, what is told and asked about, what the book does not know."""
 
 import textwrap
+from datetime import UTC, datetime
 
 import jsonschema
 import pytest
@@ -50,6 +51,7 @@ courses:
 """
 )
 ASKED = "heats: As in  the book"
+NOW = datetime(2026, 11, 28, 23, 30, tzinfo=UTC)
 
 
 def seen(*minutes: float) -> tuple[tuple[str, float], ...]:
@@ -70,7 +72,7 @@ BOOK = Book(
 
 
 def written(text: str = PLAN, book: Book = BOOK) -> Written:
-    found = written_from_book(text, "supper.yaml", book, "2026-11-28")
+    found = written_from_book(text, "supper.yaml", book, NOW)
     assert isinstance(found, Written), [snag.render() for snag in found]
     return found
 
@@ -112,6 +114,13 @@ def test_only_the_words_are_changed_and_the_history_says_from_where() -> None:
     assert any(line.startswith("          - {step: Simmer the  soup, where: stovetop, takes: ") for line in lines)
     assert any(line.endswith("  # slowly") for line in lines)
     assert "  - \"2026-11-28: 'fold napkins'; from 2026-11-01 [00000000]\"" in lines
+
+
+def test_the_day_is_that_of_the_plans_zone() -> None:
+    """Half past eleven at night in UTC is the next day in Auckland."""
+    there = PLAN.replace("Europe/Dublin", "Pacific/Auckland")
+
+    assert any(line.startswith("2026-11-29: ") for line in plan_of(written(there).text).plan.history)
 
 
 def test_what_was_written_is_not_learned_from_a_second_time() -> None:
@@ -178,7 +187,7 @@ def test_a_plan_that_asks_for_nothing_is_as_it_was() -> None:
 
 
 def test_what_else_is_wrong_with_the_plan_is_told_instead() -> None:
-    found = written_from_book(PLAN.replace("at: 19:15", "at: 99:15"), "supper.yaml", BOOK, "2026-11-28")
+    found = written_from_book(PLAN.replace("at: 19:15", "at: 99:15"), "supper.yaml", BOOK, NOW)
     assert isinstance(found, list)
 
     assert [isinstance(snag, Snag) and snag.code for snag in found] == ["plan 7"]
