@@ -14,7 +14,8 @@ from zoneinfo import ZoneInfo
 from board.base.plain import one_line
 from board.learning.book import RATES, Book, Learned, kinds_in, ovens_in, steps_in
 from board.learning.changes import history_of, oven_label
-from board.plan.edit.save import Append, CannotEdit, Change, Put, edit
+from board.plan.edit.edits import AddHistory
+from board.plan.edit.save import CannotEdit, Change, Put, edit
 from board.plan.load import PlanFile, read_plan
 from board.plan.model.work import Step
 from board.plan.phrases.durations import takes_text
@@ -86,16 +87,12 @@ def written_from_book(text: str, name: str, book: Book, now: datetime) -> Writte
     changes: list[Change] = [Put(each.loc, each.text) for each in found]
     changes += [each.guessed for each in found if each.guessed is not None]
     date = now.astimezone(ZoneInfo(file.plan.zone)).date().isoformat()
-    made = edit(text, [*changes, *_history(raw, _lines(book, found, date))]) if found else text
+    history = AddHistory(_lines(book, found, date)).changes(file, raw)
+    assert not isinstance(history, CannotEdit)  # a line can always be added
+    made = edit(text, [*changes, *history]) if found else text
     if isinstance(made, CannotEdit):
         return [Snag("plan 15", Weight.STOP, made.reason, "Write the figure by hand.", places.at(1, 1))]
     return Written(made, tuple(_told(each) for each in found), tuple(missing))
-
-
-def _history(raw: object, lines: tuple[str, ...]) -> list[Change]:
-    if isinstance(raw, dict) and raw.get("history"):
-        return [Append(("history",), line) for line in lines]
-    return [Put(("history",), list(lines))]
 
 
 def _lines(book: Book, found: list[_Figure], date: str) -> tuple[str, ...]:
