@@ -92,6 +92,7 @@ def _before(command: _Commands) -> None:
     dish = command("dish", house.dish, takes="recipe")
     dish.add_argument("-o", "--output", type=Path, metavar="FILE", help=words.OPTIONS["dish-output"])
     check = command("check", planning.check)
+    check.add_argument("--all", action="store_true", help=words.OPTIONS["all-findings"])
     check.add_argument("--limit", type=_seconds, metavar="SECONDS", help=words.OPTIONS["limit"])
     guests = command("guests", house.guests)
     guests.add_argument("--json", action="store_true", help=words.OPTIONS["json"])

@@ -20,7 +20,7 @@ def check(arguments: argparse.Namespace) -> int:
     from board.plan.snag import Weight
 
     found = assessed(read_plan_file(arguments.plan), arguments.limit)
-    print_check(found)
+    print_check(found, whole=arguments.all)
     stopped = any(snag.weight is Weight.STOP for snag in found.snags)
     return ExitCode.STOP if stopped else ExitCode.DONE
 

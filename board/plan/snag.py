@@ -13,7 +13,8 @@ class Weight(IntEnum):
 
     NOTE = 1
     MIND = 2
-    STOP = 3
+    ASK = 3  # the program does not know, and the host has to find out
+    STOP = 4
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,9 +29,10 @@ class Place:
 
 @dataclass(frozen=True, slots=True)
 class Snag:
-    """One finding. `code`: its stable name in `findings.FINDINGS`. `mend`: a sentence that says what to do.
+    """One finding. `code`: its stable name in `findings.FINDINGS`. `mend`: a sentence that says what to do. `source`:
+    what it stands on.
 
-    `safety`: it could hurt a guest; a timetable can still be made.
+    `safety`: it could hurt a guest; a timetable can still be made. `severe`: it could kill one.
     """
 
     code: str
@@ -39,18 +41,29 @@ class Snag:
     mend: str = ""
     place: Place | None = None
     safety: bool = False
+    source: str = ""
+    severe: bool = False
 
     def render(self) -> str:
-        """`file:line:column: code: message`, the source line with a caret, then the fix."""
-        lines = [f"{self.code}: {_brief(self.message)}"]
-        if self.place is not None:
-            lines[0] = f"{one_line(self.place.file)}:{self.place.line}:{self.place.column}: {lines[0]}"
-            if self.place.text.strip():
-                shown, before = _around(self.place)
-                lines += [f"    {shown}", f"    {' ' * before}^"]
-        if self.mend:
-            lines.append(f"    {_brief(self.mend)}")
+        """`file:line:column: code: message`, the source line with a caret, then the fix and what it stands on."""
+        lines = [self.what()]
+        if self.place is not None and self.place.text.strip():
+            shown, before = _around(self.place)
+            lines += [f"    {shown}", f"    {' ' * before}^"]
+        if mend := self.what_to_do():
+            lines.append(f"    {mend}")
         return "\n".join(lines)
+
+    def what(self) -> str:
+        """`file:line:column: code: message`, one safe line."""
+        told = f"{self.code}: {_brief(self.message)}"
+        if self.place is None:
+            return told
+        return f"{one_line(self.place.file)}:{self.place.line}:{self.place.column}: {told}"
+
+    def what_to_do(self) -> str:
+        """The fix, then what the finding stands on, one safe line; empty if there is neither."""
+        return " ".join(filter(None, (_brief(self.mend), f"[{_brief(self.source)}]" if self.source else "")))
 
 
 _WIDEST = 120  # characters shown of a source line
@@ -73,10 +86,16 @@ def _around(place: Place) -> tuple[str, int]:
 
 
 def in_order(snags: list[Snag]) -> list[Snag]:
-    """Heaviest first, then in file order."""
+    """By harm: heaviest first, among those what could hurt a guest first, an allergy before food that spoils; then in
+    file order."""
     return sorted(snags, key=_standing)
 
 
-def _standing(snag: Snag) -> tuple[int, int, int, str]:
+_HARM = ("guests", "food")  # rooms of findings, the worst first
+
+
+def _standing(snag: Snag) -> tuple[int, bool, bool, int, int, int, str]:
     line, column = (snag.place.line, snag.place.column) if snag.place else (0, 0)
-    return -snag.weight, line, column, snag.code
+    room = snag.code.partition(" ")[0]
+    harm = _HARM.index(room) if room in _HARM else len(_HARM)
+    return -snag.weight, not snag.severe, not snag.safety, harm, line, column, snag.code

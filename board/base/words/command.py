@@ -1,5 +1,7 @@
 """The command line: commands, options, and what they say."""
 
+from collections.abc import Mapping, Sequence
+
 from board.base.words.signs import SIGN
 
 PROGRAM = "platecall"
@@ -109,6 +111,7 @@ OPTIONS = {
     "log": "where the run log lies (default: the user's data folder)",
     "no-log": "keep no run log; leaving the board then forgets the evening",
     "for": "show this person's steps only; the courses stay",
+    "all-findings": "every finding with its line of the plan, and everything assumed",
     "no-bell": "call without the terminal's bell",
     "theme": "the board's colours (default: the one last chosen)",
     "say": "speak each call by this command; the words are its last argument, or stand where {} stands, "
@@ -122,12 +125,31 @@ WORKING = "working out the timetable …"
 NO_ANSWER = "no timetable was found in the time allowed; try again, or make the plan smaller"
 NO_TERMINAL = "the live board needs a terminal to draw on; for plain output use `platecall rehearse PLAN --plain`"
 STOP, MIND, NOTE = f"{SIGN['stop']} STOP: cannot be done as written", f"{SIGN['mind']} MIND", f"{SIGN['note']} NOTE"
+ASK = f"{SIGN['ask']} ASK: the program does not know"
 STOP_SAFETY = f"{SIGN['stop']} STOP: could hurt somebody who eats it"
 CHECK_HOLDS = "The timetable holds: every course on time, nothing kept past its limit."
 CHECK_GIVES_UP = "The timetable has to give something up:"
 CHECK_STOPPED = "No timetable until the stops above are mended."
 MORE_MAY_SHOW = "More may show once this is mended."
 CHECK_ASSUMED = "Assumed, because the plan does not say:"
+ON_YOUR_WORD = "On your word, which may be wrong; without it there would be more to mind:"
+NOTHING_FOUND = "nothing to mend, to ask or to mind"
+_COUNTED = {"stop": ("stop", "stops"), "ask": ("to ask",) * 2, "mind": ("to mind",) * 2, "note": ("note", "notes")}
+
+
+def counted(findings: Mapping[str, int]) -> str:
+    """`2 stops, 3 to ask, 5 to mind`, from `{"stop": 2, …}`."""
+    told = [f"{n} {_COUNTED[weight][n != 1]}" for weight, n in findings.items() if n]
+    return ", ".join(told) or NOTHING_FOUND
+
+
+def more_by_all(count: int) -> str:
+    return f"  and {count} more: --all tells them"
+
+
+def on_your_word(word: str, settles: str, about: Sequence[str]) -> str:
+    """`free from milk (safe for Ines): bread, cake`."""
+    return f"{word}{f' ({settles})' if settles else ''}: {', '.join(about)}"
 
 
 def example(line: str) -> str:

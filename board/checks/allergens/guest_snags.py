@@ -49,7 +49,7 @@ def _to_ask(file: PlanFile, guest: str, row: DishRow, answer: Answer) -> list[Sn
     code = "guests 2" if any(reason.need.safety for reason in reasons) else "guests 9"
     message = f"{row.dish}: ask about it for {guest} ({_needs(reasons)}): {_joined(reasons)}"
     mend = " ".join(dict.fromkeys(reason.mend or f"{_READ}." for reason in reasons))
-    return [Snag(code, Weight.MIND, message, mend, file.places.of(reasons[0].loc))]
+    return [Snag(code, Weight.ASK, message, mend, file.places.of(reasons[0].loc))]
 
 
 def _unknown(file: PlanFile, found: Matrix, row: DishRow, answers: dict[int, Answer]) -> list[Snag]:
@@ -68,12 +68,12 @@ def _unknown(file: PlanFile, found: Matrix, row: DishRow, answers: dict[int, Ans
     if not row.listed:
         message = f"{row.dish} has no ingredients written down, so nobody knows whether {guests} may eat it"
         mend = "Write its ingredients, or `ingredients: nothing` where nobody eats of it."
-        return [Snag("guests 5", Weight.MIND, message, mend, place)]
+        return [Snag("guests 5", Weight.ASK, message, mend, place)]
     names = _and(repr(food) for food in foods)
     message = f"{row.dish}: {names} {'is' if len(foods) == 1 else 'are'} not in the table of foods; ask for {guests}"
     first = next(iter(foods))
     mend = f"{_READ}; then write it under `foods:`, for example `{first}: mustard and celery` or `{first}: nothing`."
-    return [Snag("guests 3", Weight.MIND, message, mend, place)]
+    return [Snag("guests 3", Weight.ASK, message, mend, place)]
 
 
 def _words_without_food(file: PlanFile, found: Matrix) -> list[Snag]:
@@ -86,7 +86,7 @@ def _words_without_food(file: PlanFile, found: Matrix) -> list[Snag]:
                 mend = (
                     "Every dish is to be asked about; a word such as tree nuts, dairy or one food's name is looked for."
                 )
-                snags.append(Snag("guests 4", Weight.MIND, message, mend, file.places.of(("guests", g))))
+                snags.append(Snag("guests 4", Weight.ASK, message, mend, file.places.of(("guests", g))))
     return snags
 
 

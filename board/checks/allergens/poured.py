@@ -32,7 +32,7 @@ def _of_guest(file: PlanFile, guest: Guest) -> Snag | None:
         f"Read the label and ask your guest, and have something else to drink for {guest.name}. A bottle whose label "
         "was read goes by a name of its own, with what it holds under `foods:`, for example `our white: nothing`."
     )
-    return Snag("guests 6", Weight.MIND, message, mend, file.places.of(reasons[0].loc))
+    return Snag("guests 6", Weight.ASK, message, mend, file.places.of(reasons[0].loc))
 
 
 def _reasons(file: PlanFile, need: Need) -> Iterator[Reason]:

@@ -1,4 +1,4 @@
 """Checks of a plan alone.
 
-For the other rooms: `cautions`, `every`, `figures`, `holding`.
+For the other rooms: `cautions`, `every`, `figures`, `holding`, `on_your_word`.
 """

@@ -84,5 +84,5 @@ def guesses_are_confirmed(file: PlanFile) -> list[Snag]:
                 loc = (*task.node.loc, "guessed")
                 message = f"{task.node.name}: `{key}` is told to be guessed, and the step has no such line"
                 mend = f"Take `{key}` out of `guessed`, or write the line."
-            found.append(Snag("unsure 1", Weight.MIND, message, mend, file.places.of(loc, key=True)))
+            found.append(Snag("unsure 1", Weight.ASK, message, mend, file.places.of(loc, key=True)))
     return found

@@ -34,7 +34,7 @@ def what_is_cooked_gets_hot_enough(file: PlanFile) -> list[Snag]:
         if cook is None:
             message = f"{task.node.name}: {say.rules.title} have no figure for {cooks}"
             mend = "Go by your local code and the label, and write what the middle must reach: `until: 74 C`."
-            found.append(Snag("food 1", Weight.MIND, message, mend, place, safety=True))
+            found.append(Snag("food 1", Weight.ASK, message, mend, place, safety=True))
         elif not _enough(say.rules, cooks, core, math.inf):
             message = (
                 f"{task.node.name}: {_reaches(say, core)}; {say.asks(_wanted(say, cook, cooks, core), cook.source)}"
@@ -157,7 +157,7 @@ def what_is_reheated_gets_hot_enough(file: PlanFile) -> list[Snag]:
         place = _place(file, task, "until", "reheats")
         if core is None:
             message = f"{task.node.name} does not say how hot it gets; {asks}"
-            found.append(Snag("food 4", Weight.MIND, message, f"Write {write}.", place, safety=True))
+            found.append(Snag("food 4", Weight.ASK, message, f"Write {write}.", place, safety=True))
         elif not limit.degrees.at_least(core.celsius):
             message = f"{task.node.name}: {_reaches(say, core)}; {asks}"
             found.append(

@@ -9,6 +9,7 @@ from board.checks.allergens.guests_eat import Matrix, matrix
 from board.checks.allergens.plates import plates
 from board.checks.plan.cautions import cautions
 from board.checks.plan.every import check
+from board.checks.plan.on_your_word import OnYourWord, on_your_word
 from board.checks.sheet.every import safety_check
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight, in_order
@@ -18,13 +19,14 @@ from board.sheet.told import Caution, Stop
 
 @dataclass(frozen=True, slots=True)
 class Assessed:
-    """`snags`: heaviest first, those of the sheet among them. `eaten`: who may eat what. `sheet` None: not worked out,
-    or something stops it."""
+    """`snags`: the worst first, the sheet's too. `eaten`: who may eat what. `trusted`: what the host's own
+    words settle. `sheet` None: not worked out, or something stops it."""
 
     file: PlanFile
     eaten: Matrix
     snags: tuple[Snag, ...]
     cautions: tuple[Caution, ...]
+    trusted: tuple[OnYourWord, ...]
     sheet: RunSheet | None = None
 
     @property
@@ -37,7 +39,7 @@ class Assessed:
 def of_plan(file: PlanFile) -> Assessed:
     """What is to be said without a timetable."""
     eaten = matrix(file)
-    return Assessed(file, eaten, tuple(check(file, eaten)), cautions(file))
+    return Assessed(file, eaten, tuple(check(file, eaten)), cautions(file), on_your_word(file, eaten))
 
 
 def with_sheet(plan: Assessed, sheet: RunSheet) -> Assessed:

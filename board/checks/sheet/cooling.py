@@ -183,4 +183,4 @@ def _unsaid(paths: Paths, say: Figures, slots: list[Slot]) -> Snag:
     mend = "Add `cools: 5 cm deep, metal, ice bath` (or fridge, room) at the step that cools it, and it is reckoned."
     task = paths.task(slots[0])
     key = "keeps" if task.work is not None and task.work.keeps is not None else "step"
-    return Snag("food 14", Weight.NOTE, message, mend, paths.file.places.of((*task.node.loc, key)), safety=True)
+    return Snag("food 14", Weight.ASK, message, mend, paths.file.places.of((*task.node.loc, key)), safety=True)

@@ -135,7 +135,7 @@ def dishes_without_ingredients_have_no_clock(timed: Timed) -> list[Snag]:
     message = f"no ingredients are written of {', '.join(unsaid.values())}, so nobody counts how long that stands out"
     mend = "Write its ingredients; or `perishable: yes` or `no`; or `ingredients: nothing` where nobody eats of it."
     return [
-        Snag("food 16", Weight.NOTE, message, mend, timed.file.places.of((*next(iter(unsaid)), "dish")), safety=True)
+        Snag("food 16", Weight.ASK, message, mend, timed.file.places.of((*next(iter(unsaid)), "dish")), safety=True)
     ]
 
 

@@ -33,7 +33,7 @@ def said(guest: str, drinks: str) -> list[Snag]:
 def test_a06_what_is_poured_is_asked_about_for_who_could_be_hurt(guest: str, drinks: str, says: str) -> None:
     found = said(guest, drinks)
 
-    assert [snag.weight for snag in found] == ([Weight.MIND] if says else [])
+    assert [snag.weight for snag in found] == ([Weight.ASK] if says else [])
     assert all(says in snag.message and snag.mend and snag.place is not None for snag in found)
 
 

@@ -94,8 +94,8 @@ def test_f14_is_judged_by_the_path_only_as_far_as_it_goes() -> None:
 @pytest.mark.parametrize(
     ("keeps", "gap", "wanted"),
     [
-        ("2 days in the fridge", "", ["NOTE"]),
-        ("3 h in the room", ", after: 'boil it, at least 61 min'", ["NOTE"]),
+        ("2 days in the fridge", "", ["ASK"]),
+        ("3 h in the room", ", after: 'boil it, at least 61 min'", ["ASK"]),
         ("3 h in the room", ", after: 'boil it, at most 55 min'", []),  # and 5 of dressing: an hour at the most
         ("3 h hot", ", after: 'boil it, at least 2 h'", []),
     ],

@@ -67,7 +67,7 @@ def test_f10_what_is_cooked_through_begins_a_new_clock() -> None:
 @pytest.mark.parametrize(
     ("food", "wanted"),
     [
-        ("by time alone: no", ["NOTE"]),
+        ("by time alone: no", ["ASK"]),
         ("ingredients: nothing", []),
         ("perishable: no", []),
         ("perishable: yes", []),

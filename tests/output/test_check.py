@@ -1,0 +1,117 @@
+"""What `check` shows: a count first, the worst first, all of one screen, and what stands on the host's word."""
+
+import io
+from pathlib import Path
+
+import pytest
+from rich.console import Console
+
+from board.checks.sheet.assessed import Assessed, of_plan
+from board.files.plans import plan_in
+from board.output.check import MOST_LINES, print_check
+
+NAIVE = """\
+event: Friends to dinner
+day: 2026-12-12
+guests arrive: 19:00
+guests: ["Kit, no nuts, no milk", "Ines, coeliac, no shellfish", "Jo, vegan", 5 others]
+kitchen: {ovens: [{oven: oven}], rings: 4, fridge: 20 l}
+hands: [{name: Anna, hours: [{day: 2026-12-12, from: "9:00", to: "24:00"}]}]
+courses:
+  - course: Starter
+    at: "19:30"
+    dishes:
+      - dish: Prawn and walnut salad
+        ingredients: [500 g prawns, 100 g walnuts, 2 lettuces, 3 tbsp zorgle, 200 ml double cream, 2 tbsp quop]
+        steps: [{step: toss the salad, takes: 20 min}]
+      - dish: Cheese straws
+        ingredients: [200 g puff pastry, 100 g cheddar, 1 egg]
+        steps: [{step: bake the straws, where: oven at 200 C, takes: 15 min}]
+  - course: Main
+    at: "20:30"
+    dishes:
+      - dish: Roast chicken
+        ingredients: [2 chickens, 100 g butter, 2 tsp flib, 1 tbsp plain flour]
+        steps: [{step: roast the chickens, where: oven at 190 C, takes: 90 min}]
+      - dish: Mash
+        ingredients: [2 kg potatoes, 200 ml milk, 100 g butter]
+        steps: [{step: mash, takes: 20 min}, {step: reheat the mash, where: stovetop, takes: 10 min}]
+  - course: Sweet
+    at: "21:30"
+    dishes:
+      - dish: Chocolate mousse
+        ingredients: [300 g dark chocolate, 6 eggs, 300 ml cream, 50 g frobnits]
+        steps: [{step: whip the mousse, takes: 30 min}]
+      - dish: Almond tart
+        ingredients: [200 g ground almonds, 200 g flour, 4 eggs, 100 g butter, "1 l milk, snarked"]
+        steps: [{step: bake the tart, where: oven at 180 C, takes: 40 min}]
+"""
+
+
+def shown(text: str, *, whole: bool = False) -> list[str]:
+    return lines_of(assessed(text), whole=whole)
+
+
+def assessed(text: str) -> Assessed:
+    return of_plan(plan_in(text, Path("supper.yaml")))
+
+
+def lines_of(plan: Assessed, *, whole: bool = False) -> list[str]:
+    out = io.StringIO()
+    print_check(plan, Console(file=out, width=100, force_terminal=False), whole=whole)
+    return out.getvalue().splitlines()
+
+
+def test_the_first_line_after_the_title_counts_what_was_found() -> None:
+    plan = assessed(NAIVE)
+    weights = [snag.weight.name for snag in plan.snags]
+    told = lines_of(plan)[1]
+    assert told.startswith(f"{weights.count('STOP')} stops, {weights.count('ASK')} to ask, ")
+    assert f"{weights.count('MIND')} to mind" in told
+
+
+def test_a_naive_dinner_of_three_courses_stays_on_one_screen_and_the_rest_is_under_all() -> None:
+    plan = assessed(NAIVE)
+    brief, whole = lines_of(plan), lines_of(plan, whole=True)
+    stops = sum(snag.weight.name == "STOP" for snag in plan.snags)
+    assert stops >= 5
+    assert len(brief) <= MOST_LINES
+    assert any("--all" in line for line in brief)
+    assert not any("--all" in line for line in whole)
+    assert sum(": guests 1: " in line or ": food" in line for line in brief if "▲" not in line) >= stops
+    for snag in plan.snags:
+        assert any(snag.what() in line for line in whole)
+
+
+def test_the_worst_comes_first_by_harm_not_by_line() -> None:
+    codes = [snag.code for snag in assessed(NAIVE).snags]
+    weights = [snag.weight for snag in assessed(NAIVE).snags]
+    assert weights == sorted(weights, reverse=True)
+    assert codes[0] == "guests 1"
+
+
+@pytest.mark.parametrize("word", ["perishable: no", "free from", "foods", "not served to Kit", "puts away"])
+def test_every_word_that_silences_a_finding_is_told_with_what_it_silenced(word: str) -> None:
+    text = (
+        NAIVE.replace("- dish: Mash\n", "- dish: Mash\n        perishable: no\n")
+        .replace("50 g frobnits", "50 g frobnits, 10 g flib")
+        .replace("dark chocolate,", "dark chocolate, ")
+        .replace('"1 l milk, snarked"', '"1 l oat drink, free from gluten"')
+        .replace("- dish: Prawn", "- not for: Kit\n        dish: Prawn")
+        + "foods: {frobnits: nothing}\njobs: [{job: put the mash away, puts away: Main, after: Main, takes: 10 min}]\n"
+    )
+    told = {(each.word, each.about) for each in assessed(text).trusted}
+    assert {
+        "perishable: no": ("perishable: no", "Mash"),
+        "free from": ("free from gluten", "oat drink"),
+        "foods": ("foods: frobnits: nothing", "frobnits"),
+        "not served to Kit": ("not served to Kit", "Prawn and walnut salad (walnuts)"),
+        "puts away": ("puts away", "Main (put the mash away)"),
+    }[word] in told
+    assert not any(each.word.startswith(word.split(":")[0]) for each in assessed(NAIVE).trusted)
+
+
+def test_what_is_asked_for_alike_is_said_once() -> None:
+    lines = shown(NAIVE)
+    mends = [line for line in lines if line.startswith("    ") and not line.strip().startswith("^")]
+    assert len(mends) == len(set(mends))
