@@ -1,5 +1,5 @@
-"""Before a live evening on a plan with something that must be mended before anybody eats: the host reads it, and types
-a word. No key is pressed by mistake into a word."""
+"""Before a live evening on a plan with stops, which must be mended before anybody eats: the host reads them and types a
+word. A whole word cannot be typed by mistake, as a key can."""
 
 from collections.abc import Callable
 from pathlib import Path
@@ -17,8 +17,8 @@ from board.sheet.told import Stop
 
 
 def ask_about_stops(sheet: RunSheet, path: Path | None, ask: Callable[[str], str] = input) -> bool:
-    """Whether the host was asked, and begins all the same; False where there is nothing to ask, or it was accepted in
-    the evening that the log at `path` holds. Raises Trouble where the host does not begin."""
+    """True if the host was asked and begins all the same; False if there is nothing to ask, or the evening in the log
+    at `path` has it accepted already. Raises Trouble if the host does not begin."""
     stops = _open_stops(sheet, path)
     if not stops:
         return False
@@ -35,11 +35,11 @@ def ask_about_stops(sheet: RunSheet, path: Path | None, ask: Callable[[str], str
 
 
 def _open_stops(sheet: RunSheet, path: Path | None) -> tuple[Stop | str, ...]:
-    """Those of the evening in the log where there is one, else the sheet's; none that were accepted."""
+    """The stops not yet accepted: of the evening in the log if there is one, else of the sheet."""
     try:
         contents = read_log(path.read_bytes(), path.name) if path is not None and path.is_file() else None
     except (OSError, NoLog):
-        contents = None  # whoever opens it says why it cannot be
+        contents = None  # opening the log reports why it cannot be read
     if contents is None:
         return sheet.stops
     state = fold_all(begin(contents.opened.sheet), [contents.opened, *contents.events])

@@ -1,4 +1,7 @@
-"""Commands about house and guests: who may eat what, the table, what to buy, a calendar, dishes and plans begun."""
+"""Commands about house and guests: who may eat what, the table, what to buy, a calendar, new dishes and plans.
+
+Each takes the parsed arguments and returns an exit code. Raises Trouble.
+"""
 
 import argparse
 import json
@@ -14,6 +17,7 @@ if TYPE_CHECKING:
 
 
 def guests(arguments: argparse.Namespace) -> int:
+    """`guests PLAN`: who may eat what."""
     from board.checks.allergens.guests_eat import matrix
     from board.files.plans import read_plan_file
     from board.output.guests import guests_form, guests_markdown, print_guests
@@ -31,6 +35,7 @@ def guests(arguments: argparse.Namespace) -> int:
 
 
 def table(arguments: argparse.Namespace) -> int:
+    """`table PLAN`: who sits where, one cover, and what to get out, for the whole meal or one course."""
     from board.base.errors import Trouble
     from board.files.plans import read_plan_file
     from board.output.table import NoSuchCourse, table_leaf
@@ -52,6 +57,7 @@ def table(arguments: argparse.Namespace) -> int:
 
 
 def provisions(arguments: argparse.Namespace) -> int:
+    """`provisions PLAN`: what to buy, when and where; with `--tick`, a list to tick off."""
     from board.app.timetables import sheet_of
     from board.base.errors import Trouble
     from board.files.pantry import in_the_house
@@ -88,6 +94,7 @@ def provisions(arguments: argparse.Namespace) -> int:
 
 
 def calendar(arguments: argparse.Namespace) -> int:
+    """`calendar PLAN`: the timetable as an iCalendar file (source: RFC 5545)."""
     from board.app.timetables import sheet_of
 
     with working():
@@ -103,7 +110,7 @@ def calendar(arguments: argparse.Namespace) -> int:
         tell(words.stops_rehearsed([one_line(said.stop(stop)) for stop in sheet.stops]))
     data = calendar(sheet, WallClock().now())
     if arguments.output is None:
-        sys.stdout.buffer.write(data)  # as it is: its lines end in CRLF on every system
+        sys.stdout.buffer.write(data)  # as bytes: its lines end in CRLF on every system
     else:
         write_over(arguments.output, data, is_calendar, words.not_a_calendar)
         tell(words.written_to(one_line(arguments.output)))
@@ -111,6 +118,7 @@ def calendar(arguments: argparse.Namespace) -> int:
 
 
 def dish(arguments: argparse.Namespace) -> int:
+    """`dish RECIPE`: a saved recipe as a dish for a plan."""
     from board.base.errors import Trouble
     from board.base.plain import one_line
     from board.files.plans import read_bytes
@@ -125,7 +133,7 @@ def dish(arguments: argparse.Namespace) -> int:
     if dish.recipes > 1:
         tell(words.recipe_several(shown, dish.recipes, dish.name))
     if arguments.output is None:
-        sys.stdout.buffer.write(dish.text.encode())  # as a plan file is, whatever the terminal's encoding
+        sys.stdout.buffer.write(dish.text.encode())  # UTF-8 like a plan file, whatever the terminal's encoding
     else:
         from board.files.whole import write_new
 
@@ -135,6 +143,7 @@ def dish(arguments: argparse.Namespace) -> int:
 
 
 def new(arguments: argparse.Namespace) -> int:
+    """`new`: a new plan file, from options and answers."""
     from board.app.new_plan import new_plan
     from board.base.clock import WallClock
 

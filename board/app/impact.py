@@ -1,4 +1,4 @@
-"""What lessons bring: how often each course is on time, and what begins at another time, by timetables worked out."""
+"""What lessons change: how often each course is on time, and what starts at another time, from new timetables."""
 
 from collections.abc import Mapping, Sequence
 from contextlib import suppress
@@ -15,15 +15,16 @@ from board.sheet.run_sheet import RunSheet
 from board.sheet.told import What
 
 PLAYED_EVENINGS, SEED = 4_000, 1
-LEAST_SHARE = 0.01  # of the evenings; less changes nothing a host would notice
-MOST_ALONE = 5  # worked out each by itself, unless all are asked for
+LEAST_SHARE = 0.01  # of the evenings; a host would not notice less
+MOST_ALONE = 5  # lessons solved on their own, unless all are asked for
 ALONE_SECONDS = 10.0
 
 Shares = Mapping[str, float]
 
 
 def effect(learning: Learning, taken: Sequence[Lesson], limit: float | None = None, *, each: bool = False) -> Effect:
-    """What these lessons bring to the plan; `each`: every one that matters is worked out by itself. Raises Trouble."""
+    """What these lessons change in the plan. `limit`: seconds for one timetable; `each`: also solve every lesson that
+    matters on its own, not only the strongest. Raises Trouble."""
     before = sheet_of(learning.path, plan=learning.file, limit=limit)
     after: RunSheet | None = None
     stopped = None
@@ -32,7 +33,7 @@ def effect(learning: Learning, taken: Sequence[Lesson], limit: float | None = No
     except Trouble as trouble:
         stopped = str(trouble)
 
-    from board.odds.many import on_time  # after the sheets: what cannot be planned is told without waiting for numpy
+    from board.odds.many import on_time  # after the sheets: a plan that fails need not wait for numpy
 
     def shares(sheet: RunSheet) -> Shares:
         return on_time(sheet, PLAYED_EVENINGS, SEED)
@@ -70,8 +71,7 @@ def effect(learning: Learning, taken: Sequence[Lesson], limit: float | None = No
 
 
 def stops_taken_up(learning: Learning, limit: float | None = None) -> tuple[str, ...]:
-    """What must be mended before anybody eats in the plan as it now stands in its file, and not before it was changed.
-    Raises Trouble."""
+    """Stops, in words, in the plan file as it is now that were not there before it was changed. Raises Trouble."""
     return _new_stops(sheet_of(learning.path, plan=learning.file, limit=limit), sheet_of(learning.path, limit=limit))
 
 
@@ -85,7 +85,7 @@ def _given_up(sheet: RunSheet) -> dict[What | str, str]:
 
 
 def _anew(learning: Learning, taken: Sequence[Lesson], limit: float | None) -> RunSheet:
-    """The timetable of the plan with these lessons in it."""
+    """The timetable of the plan with these lessons in it. Raises Trouble."""
     _, file = changed(learning, taken)
     return sheet_of(learning.path, plan=file, limit=limit)
 
@@ -103,7 +103,8 @@ def _most(alone: Alone) -> float:
 
 
 def _worked_out(alone: Alone, before: RunSheet, after: RunSheet, shares: Shares) -> Alone:
-    """One that gives up what the present timetable does not, unproved, is no answer: the time was too short for it."""
+    """A lesson solved on its own. If the solution is not proved and gives up more than the present timetable, the time
+    was too short: returned unchanged."""
     gone = _given_up(before)
     more = (*_new_stops(before, after), *(text for told, text in _given_up(after).items() if told not in gone))
     if more and not after.proved:

@@ -1,4 +1,4 @@
-"""From run logs to a plan that has learned from them: what they teach, and the plan file changed."""
+"""From run logs to a plan that has learned from them: what they teach, and the changed plan file."""
 
 import difflib
 from collections.abc import Iterable, Sequence
@@ -31,7 +31,7 @@ from board.review.observe import PastEvening, observe
 
 @dataclass(frozen=True)
 class Learning:
-    """A plan's text, what it says, and what evenings teach of it."""
+    """A plan: its path, text and content, and what evenings teach about it."""
 
     path: Path
     text: str
@@ -40,7 +40,7 @@ class Learning:
 
 
 def read_evenings(paths: Sequence[Path]) -> tuple[list[PastEvening], list[str]]:
-    """What each log says, and what was left of damaged ones. Raises Trouble."""
+    """The evening in each log, and messages about what was left out of damaged ones. Raises Trouble."""
     found, said = [], []
     for path in paths:
         contents = contents_of(path)
@@ -51,7 +51,8 @@ def read_evenings(paths: Sequence[Path]) -> tuple[list[PastEvening], list[str]]:
 
 
 def all_evenings() -> tuple[list[PastEvening], list[str]]:
-    """The same of every log in the usual folder; what is no log is left out, and told."""
+    """The same for every log in the usual folder; a file that cannot be read is skipped with a message. Raises
+    nothing."""
     found: list[PastEvening] = []
     said: list[str] = []
     for path in sorted(logs_folder().glob("*.jsonl")):
@@ -66,14 +67,15 @@ def all_evenings() -> tuple[list[PastEvening], list[str]]:
 
 
 def learn_from(path: Path, evenings: Iterable[PastEvening]) -> Learning:
-    """What these evenings teach of the plan in a file. Raises Trouble."""
+    """What these evenings teach about the plan in a file. Raises Trouble."""
     text = read_text(path)
     file = plan_in(text, path)
     return Learning(path, text, file, lessons_for(file, evenings))
 
 
 def add_to_book(learning: Learning, evenings: Iterable[PastEvening]) -> tuple[Added, Path]:
-    """Adds to the cook's book what these evenings showed of the plan's work; where it lies. Raises Trouble."""
+    """Adds to the cook's book what these evenings showed about the plan's work. Returns what was added, and the book's
+    path. Raises Trouble."""
     path, told = book_file(), list(evenings)
     added: list[Added] = []
 
@@ -89,7 +91,7 @@ def add_to_book(learning: Learning, evenings: Iterable[PastEvening]) -> tuple[Ad
 
 
 def the_book() -> tuple[Book, Path]:
-    """The cook's book, and where it lies. Raises Trouble."""
+    """The cook's book and its path. Raises Trouble."""
     path = book_file()
     try:
         return read_book_file(path), path
@@ -99,14 +101,15 @@ def the_book() -> tuple[Book, Path]:
 
 @dataclass(frozen=True, slots=True)
 class Chosen:
-    """What is to be taken up."""
+    """Lessons and notes to be taken into the plan."""
 
     lessons: tuple[Lesson, ...] = ()
     notes: tuple[Note, ...] = ()
 
 
 def chosen(learning: Learning, numbers: Sequence[int] | None) -> Chosen:
-    """The lessons of these numbers, counted from 1, and then the notes; all for None. Raises Trouble."""
+    """The lessons and notes with these numbers, or all for None. Counted from 1, lessons first. Raises Trouble for an
+    unknown number."""
     lessons, notes = learning.found.lessons, learning.found.notes
     count = len(lessons) + len(notes)
     for number in numbers or ():
@@ -122,8 +125,8 @@ def chosen(learning: Learning, numbers: Sequence[int] | None) -> Chosen:
 
 
 def take(learning: Learning, taken: Chosen) -> tuple[list[str], Path]:
-    """Writes lessons and notes into the plan, whole or not at all, with a copy of how it was beside it; the lines that
-    changed, and where the copy lies. Raises Trouble."""
+    """Writes lessons and notes into the plan, all or none, after a copy beside it. Returns the changed lines and the
+    copy's path. Raises Trouble, also if the plan would then have stops."""
     date = WallClock().now().astimezone(ZoneInfo(learning.file.plan.zone)).date().isoformat()
     history = history_lines(date, taken.lessons, learning.found, taken.notes)
     text, file = changed(learning, taken.lessons, taken.notes, history)
@@ -136,7 +139,8 @@ def take(learning: Learning, taken: Chosen) -> tuple[list[str], Path]:
 
 @dataclass(frozen=True)
 class FromBook:
-    """What the cook's book wrote into a plan: figures in words, lines changed, the copy beside it; what is missing."""
+    """What the cook's book wrote into a plan: figures in words, changed lines, the copy's path. `missing`: what the
+    book does not have."""
 
     told: tuple[str, ...]
     lines: list[str]
@@ -145,7 +149,7 @@ class FromBook:
 
 
 def write_from_book(path: Path) -> FromBook:
-    """Writes the book's figures where the plan says `as in the book`, with a copy beside it. Raises Trouble."""
+    """Writes the book's figures where the plan says `as in the book`, after a copy beside it. Raises Trouble."""
     text, book = read_text(path), the_book()[0]
     now = WallClock().now()
     found = written_from_book(text, one_line(path), book, now)
@@ -156,7 +160,7 @@ def write_from_book(path: Path) -> FromBook:
 
 
 def _rewritten(path: Path, old: str, new: str, date: str) -> tuple[list[str], Path]:
-    """Writes a plan, with a copy of how it was beside it; the lines that changed, and the copy. Raises Trouble."""
+    """Writes a plan after a copy beside it. Returns the changed lines and the copy's path. Raises Trouble."""
     copy = _backup(path, date)
     try:
         write_plan(path, old, new)
@@ -169,11 +173,11 @@ def _rewritten(path: Path, old: str, new: str, date: str) -> tuple[list[str], Pa
 
 
 def _backup(path: Path, date: str) -> Path:
-    """A copy beside the plan under the next free name. Raises Trouble."""
+    """Copies the plan to the next free name beside it. Raises Trouble."""
     target = path.resolve()
     try:
         copy = write_next_free(target.with_name(f"{target.name}.bak-{date}"), target.read_bytes())
-        copy.chmod(target.stat().st_mode & 0o777)  # a plan kept private stays so
+        copy.chmod(target.stat().st_mode & 0o777)  # a private plan stays private
     except OSError as wrong:
         raise Trouble(words.backup_not_written(one_line(path), one_line(wrong.strerror or wrong))) from None
     return copy
@@ -182,11 +186,11 @@ def _backup(path: Path, date: str) -> Path:
 def changed(
     learning: Learning, taken: Sequence[Lesson], notes: Sequence[Note] = (), history: tuple[str, ...] = ()
 ) -> tuple[str, PlanFile]:
-    """The plan with lessons in it, as text and read. Raises Trouble."""
+    """The plan with these lessons, notes and history lines, as text and as content. Raises Trouble."""
     by_place: dict[Loc, list[str]] = {}
     for note in notes:
         by_place.setdefault(note.loc, []).append(note.text)
-    # One after the other: a figure and a note may belong to the same line.
+    # One after another: a figure and a note may belong to the same line.
     edits: list[Edit] = [Together(tuple(lesson.edit for lesson in taken))] if taken else []
     edits += [AddNotes(loc, tuple(texts)) for loc, texts in by_place.items()]
     edits += [AddHistory(history)] if history else []

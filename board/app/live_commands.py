@@ -1,4 +1,7 @@
-"""Commands of the evening itself: live, rehearse, watch."""
+"""Commands of the evening itself: live, rehearse, watch.
+
+Each takes the parsed arguments and returns an exit code. Raises Trouble.
+"""
 
 import argparse
 from typing import TYPE_CHECKING
@@ -12,6 +15,7 @@ if TYPE_CHECKING:
 
 
 def live(arguments: argparse.Namespace) -> int:
+    """`live PLAN`: the board during the evening."""
     from datetime import timedelta
 
     _without_collecting()
@@ -38,7 +42,8 @@ def _dress(arguments: argparse.Namespace) -> "Dress":
 
 
 def _without_collecting() -> None:
-    """Python's collector finds nothing while modules load, and looks all the same; the board switches it on again."""
+    """Switches the garbage collector off: while modules load it costs time and finds nothing. The board switches it
+    on."""
     import gc
 
     gc.disable()
@@ -52,6 +57,7 @@ def _needs_terminal() -> None:
 
 
 def rehearse(arguments: argparse.Namespace) -> int:
+    """`rehearse PLAN`: the evening against a virtual clock, on the board or as lines of text."""
     _without_collecting()
     from board.app.sessions import first_moment, night_of, play_plainly, run_board
     from board.app.timetables import sheet_of
@@ -80,6 +86,7 @@ def rehearse(arguments: argparse.Namespace) -> int:
 
 
 def watch(arguments: argparse.Namespace) -> int:
+    """`watch LOG`: a running evening, watched from another terminal."""
     from board.app.sessions import run_watch
 
     _needs_terminal()

@@ -1,4 +1,7 @@
-"""Commands after an evening: review, lessons, the book, logs; and the schemas."""
+"""Commands after an evening: review, lessons, the cook's book, logs; and the schemas.
+
+Each takes the parsed arguments and returns an exit code. Raises Trouble.
+"""
 
 import argparse
 import json
@@ -15,6 +18,7 @@ if TYPE_CHECKING:
 
 
 def review(arguments: argparse.Namespace) -> int:
+    """`review LOG…`: evenings looked back on. FAILED if a log cannot be read."""
     from board.app.reading_logs import look_back_on, write_page
     from board.base.plain import one_line
     from board.output.evenings import evening_form, print_evening, print_evenings
@@ -42,6 +46,7 @@ def review(arguments: argparse.Namespace) -> int:
 
 
 def lessons(arguments: argparse.Namespace) -> int:
+    """`lessons PLAN`: what past evenings teach the plan, shown or written into it or into the cook's book."""
     from board.base.errors import Trouble
     from board.files.plans import read_plan_file
 
@@ -59,7 +64,7 @@ def lessons(arguments: argparse.Namespace) -> int:
     from board.output.tables import console
     from board.output.ways import print_taken
 
-    read_plan_file(arguments.plan)  # what is wrong with the plan is told before what is wrong with a log
+    read_plan_file(arguments.plan)  # faults of the plan are reported before faults of a log
     evenings, said = read_evenings(arguments.logs) if arguments.logs else all_evenings()
     for each in said:
         tell(each)
@@ -76,12 +81,12 @@ def lessons(arguments: argparse.Namespace) -> int:
         return ExitCode.DONE if arguments.no_effect else _taken_up(learning, arguments.limit)
     brings, trouble = None, None
     if learning.found.lessons and not arguments.no_effect:
-        from board.app.impact import effect  # only here: it waits for the solver
+        from board.app.impact import effect  # imported here: it loads the solver
 
         try:
             with working():
                 brings = effect(learning, learning.found.lessons, arguments.limit, each=arguments.each)
-        except Trouble as wrong:  # what was learned is told all the same
+        except Trouble as wrong:  # what was learned is shown all the same
             trouble = wrong
     if arguments.json:
         print(json.dumps(lessons_form(learning.found, brings), ensure_ascii=False, indent=2))
@@ -94,8 +99,8 @@ def lessons(arguments: argparse.Namespace) -> int:
 
 
 def _taken_up(learning: "Learning", limit: float | None) -> int:
-    """Says what taking up lessons has brought that must be mended before anybody eats."""
-    from board.app.impact import stops_taken_up  # only here: it waits for the solver
+    """Reports stops that the accepted lessons have brought. STOP if there are any."""
+    from board.app.impact import stops_taken_up  # imported here: it loads the solver
 
     sys.stdout.flush()
     with working():
@@ -145,6 +150,7 @@ def _book(arguments: argparse.Namespace) -> int:
 
 
 def logs(arguments: argparse.Namespace) -> int:
+    """`logs`: run logs listed, as CSV, or without names. FAILED if a log cannot be read."""
     from board.app.reading_logs import anonymise, csv_of, listed
     from board.output.evenings import print_logs
     from board.output.tables import console
@@ -164,6 +170,7 @@ def logs(arguments: argparse.Namespace) -> int:
 
 
 def schema(arguments: argparse.Namespace) -> int:
+    """`schema`: the JSON Schema of plan files, or of run logs."""
     if arguments.log:
         from board.log.share import schema
 

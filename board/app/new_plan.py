@@ -1,6 +1,6 @@
-"""A new plan: what options leave open is asked where somebody sits at a terminal, else taken as usual; then written.
+"""Writes a new plan. What options leave open is asked at a terminal; without one, the usual is taken.
 
-The only place beside the clock that looks at the machine's own time, and that for its zone's name alone.
+Apart from the clock, only this file looks at the machine's time settings, and only for the name of its zone.
 """
 
 import contextlib
@@ -28,7 +28,8 @@ _OF_NO_PLACE = ("UTC", "Etc/UTC", "Etc/GMT", "GMT")
 
 
 def new_plan(path: Path | None, given: Mapping[str, str | None], now: datetime, ask: Ask | None, say: Say) -> str:
-    """Writes it and returns what to tell. `given`: options by name, None where they were not used. Raises Trouble."""
+    """Writes the plan and returns the message for the host. `given`: options by name, None if not used. Raises
+    Trouble."""
     if path is not None and (path.exists() or path.is_symlink()):
         raise Trouble(words.is_there_already(one_line(path)))
     answers = gather(given, now, machine_zone(), ask, say)
@@ -38,7 +39,8 @@ def new_plan(path: Path | None, given: Mapping[str, str | None], now: datetime, 
 
 
 def gather(given: Mapping[str, str | None], now: datetime, zone: str | None, ask: Ask | None, say: Say) -> Answers:
-    """Every answer, from options first. Raises Trouble for an option that cannot be read."""
+    """All answers: from options first, then asked for, else the usual. Raises Trouble for an option that cannot be
+    read."""
     today = _today(given.get("zone") or zone, now)
     usual = defaults(today, zone)
     read = readers(today)
@@ -70,14 +72,14 @@ def gather(given: Mapping[str, str | None], now: datetime, zone: str | None, ask
 
 
 def _asked(name: str, usual: str, read: Callable[[str], Any], ask: Ask, say: Say) -> Any:
-    """Asks until the answer can be read."""
+    """Asks until the answer can be read. Raises Trouble at the end of input."""
     while True:
         try:
             typed = ask(words.new_question(words.NEW_ASKS[name], usual))
             return read(typed if typed.strip() else usual)
         except EOFError:
             raise Trouble(words.NEW_ENDED) from None
-        except ValueError as wrong:  # also for bytes that are no text
+        except ValueError as wrong:  # also for bytes that are not text
             say(words.new_wrong(one_line(wrong)))
 
 
@@ -88,7 +90,7 @@ def _today(zone: str | None, now: datetime) -> date:
 
 
 def machine_zone() -> str | None:
-    """The name of the machine's zone, where it tells one that is known."""
+    """The name of the machine's time zone; None if it has no known one."""
     try:
         with warnings.catch_warnings():
             warnings.simplefilter("ignore")
@@ -100,7 +102,7 @@ def machine_zone() -> str | None:
 
 
 def _free_name(answers: Answers) -> Path:
-    """The event's own name, or the next one that is not taken."""
+    """A file name from the event's name, numbered if it is taken."""
     stem, number = file_name(answers.event), 2
     path = Path(f"{stem}.yaml")
     while path.exists() or path.is_symlink():

@@ -1,4 +1,7 @@
-"""Commands before the evening: check, sheet in all its forms, odds. Each calls the rooms and says what came of it."""
+"""Commands before the evening: check, sheet in all its forms, odds.
+
+Each takes the parsed arguments and returns an exit code. Raises Trouble.
+"""
 
 import argparse
 import json
@@ -15,6 +18,7 @@ if TYPE_CHECKING:
 
 
 def check(arguments: argparse.Namespace) -> int:
+    """`check PLAN`: what there is to mend. STOP if the plan has stops."""
     from board.files.plans import read_plan_file
     from board.output.check import print_check
     from board.plan.snag import Weight
@@ -26,7 +30,8 @@ def check(arguments: argparse.Namespace) -> int:
 
 
 def assessed(plan: "PlanFile", limit: float | None = None) -> "Assessed":
-    """The plan with what there is to mend, heaviest first; and with its timetable, where nothing stops it."""
+    """The plan with its snags, the most serious first; and with its timetable if there are no stops. `limit`: seconds.
+    Raises Trouble."""
     from board.app.timetables import with_timetable
     from board.checks.plan.every import stops
     from board.checks.sheet.assessed import of_plan
@@ -39,6 +44,8 @@ def assessed(plan: "PlanFile", limit: float | None = None) -> "Assessed":
 
 
 def sheet(arguments: argparse.Namespace) -> int:
+    """`sheet PLAN`: the timetable, by day, person or lane, for the wall, or as data; or ways out of what it gives
+    up."""
     from board.app.timetables import sheet_of
     from board.files.plans import read_plan_file
     from board.output.sheet import print_sheet
@@ -72,7 +79,7 @@ def sheet(arguments: argparse.Namespace) -> int:
 
 
 def _leaves(sheet: "RunSheet", arguments: argparse.Namespace) -> None:
-    """The sheet for the wall or for people: in the terminal, as Markdown, or as a page to print."""
+    """Prints or writes the sheet for the wall or for a person: in the terminal, as Markdown, or as a page."""
     from board.base.errors import Trouble
     from board.base.plain import one_line
     from board.files.whole import write_over
@@ -100,7 +107,7 @@ def _leaves(sheet: "RunSheet", arguments: argparse.Namespace) -> None:
 
 
 def _ways_out(arguments: argparse.Namespace) -> int:
-    """The sheet with ways out of what it gives up; or the plan with one of them written into it."""
+    """Prints the sheet with ways out of what it gives up; or writes one of them into the plan."""
     from board.app.resolve_conflicts import find_ways, take
     from board.output.sheet import print_sheet
     from board.output.tables import console
@@ -131,12 +138,13 @@ def _why(sheet: "RunSheet", name: str) -> None:
 
 
 def odds(arguments: argparse.Namespace) -> int:
+    """`odds PLAN`: the chance that each course goes out on time."""
     from board.app.timetables import sheet_of
 
     with working():
         sheet = sheet_of(arguments.plan)
 
-    from board.odds.many import odds  # after the sheet: what cannot be planned is told without waiting for numpy
+    from board.odds.many import odds  # after the sheet: a plan that fails need not wait for numpy
     from board.output.odds import odds_form, print_odds
     from board.output.tables import console
 

@@ -1,4 +1,4 @@
-"""Run logs taken from their files: listed, looked back on, handed on. Raises Trouble for what cannot be read."""
+"""Reads run logs from their files: to list, look back on, and pass on. Raises Trouble if one cannot be read."""
 
 from collections.abc import Callable, Sequence
 from contextlib import suppress
@@ -27,7 +27,7 @@ T = TypeVar("T")
 
 
 def contents_of(path: Path) -> LogContents:
-    """The sound part of a log. Raises Trouble."""
+    """The readable part of a log. Raises Trouble."""
     try:
         return read_log(read_bytes(path), one_line(path))
     except NoLog as wrong:
@@ -35,7 +35,8 @@ def contents_of(path: Path) -> LogContents:
 
 
 def look_back_on(paths: Sequence[Path], *, odds: bool = False) -> tuple[list[LookedBack], list[str]]:
-    """Each evening whose log can be read, and why the others cannot. Raises Trouble where it is the only one."""
+    """Each evening whose log can be read, and messages about the others. Raises Trouble if the only one cannot be
+    read."""
     return _each(paths, lambda path: look_back(path, odds=odds))
 
 
@@ -52,13 +53,14 @@ def _each(paths: Sequence[Path], read: Callable[[Path], T]) -> tuple[list[T], li
 
 
 def look_back(path: Path, *, odds: bool = False) -> LookedBack:
-    """An evening out of its log. Raises Trouble."""
+    """The evening in a log. `odds`: also the share of evenings in which each course should be on time. Raises
+    Trouble."""
     contents = contents_of(path)
     sheet = contents.opened.sheet
     state = fold_all(begin(sheet), [contents.opened, *contents.events])
     chances = None
     if odds:
-        from board.odds.many import on_time  # only where asked for: nothing else here needs arrays
+        from board.odds.many import on_time  # imported only when asked for: nothing else here needs arrays
 
         chances = on_time(sheet, PLAYED_EVENINGS, SEED)
     return LookedBack(
@@ -73,8 +75,8 @@ def look_back(path: Path, *, odds: bool = False) -> LookedBack:
 
 
 def listed(paths: Sequence[Path]) -> tuple[list[Listed], list[str]]:
-    """These logs, or all in the usual folder, by date, and why others cannot be read; in the folder, what is no log is
-    passed over. Raises Trouble where the only one named cannot be."""
+    """These logs, or all in the usual folder, by date; and messages about those that cannot be read. In the folder,
+    other files are skipped. Raises Trouble if the only one named cannot be read."""
     found, wrong = _each(paths, _listed) if paths else _in_folder()
     return sorted(found, key=lambda each: (each.date, str(each.path))), wrong
 
@@ -99,7 +101,7 @@ def _listed(path: Path) -> Listed:
 
 
 def csv_of(paths: Sequence[Path]) -> str:
-    """Every event of these logs, or of all in the usual folder, as one table. Raises Trouble."""
+    """Every event of these logs, or of all in the usual folder, as one CSV table. Raises Trouble."""
     logs = []
     for path in paths or [Path(each.path) for each in listed(())[0]]:
         contents = contents_of(path)
@@ -108,12 +110,12 @@ def csv_of(paths: Sequence[Path]) -> str:
 
 
 def anonymise(path: Path, out: Path | None, names: Sequence[str], plan: Path | None, *, notes: bool) -> str:
-    """Writes a copy of a log without names into a new file; what to say of it. Raises Trouble."""
+    """Writes a copy of a log without names to the new file `out`. Returns the message for the host. Raises Trouble."""
     if out is None:
         raise Trouble(words.ANONYMISE_NEEDS_OUT, code=64)
     if plan is not None:
         names = [*names, *(guest.name for guest in read_plan_file(plan).plan.guests if guest.count == 1)]
-    # The host is a pair of hands; numbers of others are no names.
+    # `host` is a role, not a name; groups of guests are left out above.
     names = [name for name in names if name.casefold() != "host"]
     if not names:
         raise Trouble(words.ANONYMISE_NEEDS_NAMES, code=64)
@@ -124,7 +126,7 @@ def anonymise(path: Path, out: Path | None, names: Sequence[str], plan: Path | N
 
 
 def write_page(out: Path, evenings: Sequence[LookedBack], paper: "PaperSize") -> None:
-    """Evenings as one page; a page made here before is replaced, nothing else. Raises Trouble."""
+    """Writes evenings as one HTML page; replaces only a page made by this program. Raises Trouble."""
     from board.output.frame import is_page
     from board.output.review_page import page
 

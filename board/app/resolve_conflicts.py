@@ -1,4 +1,4 @@
-"""From a plan that clashes to one that does not: ways out worked out, and the chosen one written into the plan file."""
+"""From a plan with clashes to one without: finds ways out, and writes the chosen one into the plan file."""
 
 import difflib
 from dataclasses import dataclass
@@ -21,7 +21,7 @@ TRIED_SECONDS = 6.0  # for one proposal
 
 @dataclass(frozen=True)
 class Mending:
-    """A plan's text, its run sheet, and the ways out of what that gives up."""
+    """A plan's text, its run sheet, and the ways out of what the sheet gives up."""
 
     text: str
     sheet: RunSheet
@@ -29,7 +29,8 @@ class Mending:
 
 
 def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
-    """The plan worked out anew and, where it gives something up, up to `number` ways out. Raises Trouble."""
+    """Solves the plan within `limit` seconds and, if it gives something up, finds up to `number` ways out. Raises
+    Trouble."""
     from board.checks.plan.every import check, endangers, stops
     from board.checks.sheet.assessed import of_plan, with_sheet
     from board.schedule.conflicts.explain import clashes_of
@@ -74,8 +75,8 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
 
 
 def take(path: Path, mending: Mending, number: int) -> list[str]:
-    """Writes the way out of that number into the plan; the lines that changed, as a host would mark them.
-    Raises Trouble."""
+    """Writes way out `number`, counted from 1, into the plan. Returns the changed lines, each with `+` or `-` before
+    it. Raises Trouble."""
     from board.checks.sheet.assessed import of_plan, with_sheet
 
     if not 1 <= number <= len(mending.ways):

@@ -1,4 +1,4 @@
-"""Opening an evening on a log and putting the board on it: live, rehearsed, or played line by line."""
+"""Opens an evening on a log and runs it: live on the board, rehearsed, or played line by line."""
 
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -32,11 +32,12 @@ from board.sheet.run_sheet import RunSheet
 if TYPE_CHECKING:
     from board.shopping.errands import Provisions
 
-BEFORE_FIRST = timedelta(minutes=2)  # a rehearsal begins a little before the first call
+BEFORE_FIRST = timedelta(minutes=2)  # from the start of a rehearsal to its first call
 
 
 def first_moment(sheet: RunSheet, clock: tuple[int, int] | None) -> datetime:
-    """Where a rehearsal begins: a clock time on the event's day, else shortly before the first call."""
+    """When a rehearsal begins: at a clock time (hour, minute) on the day of the event, else shortly before the first
+    call. An aware datetime."""
     if clock is None:
         return min(slot.start for slot in sheet.slots) - BEFORE_FIRST
     day = sheet.arrive.astimezone(ZoneInfo(sheet.zone))
@@ -44,16 +45,16 @@ def first_moment(sheet: RunSheet, clock: tuple[int, int] | None) -> datetime:
 
 
 def _quoted(path: Path) -> str:
-    """As it is typed at a shell's prompt."""
-    import shlex  # only here: opening the board must not wait for it
+    """A path as it is typed at a shell's prompt."""
+    import shlex  # imported here: opening the board must not wait for it
 
     return one_line(shlex.quote(str(path)))
 
 
 def planned_or_begun(plan: Path, path: Path | None) -> tuple[RunSheet, bool]:
-    """The plan's run sheet; where the plan cannot be used (any more), that of the evening in the log, and False.
+    """The plan's run sheet and True. If the plan cannot be used, the sheet in the log at `path` and False.
 
-    An evening that has begun must not end because its plan was edited or lost. Raises Trouble.
+    An evening under way must not end because its plan was edited or lost. Raises Trouble.
     """
     try:
         return sheet_of(plan), True
@@ -72,7 +73,7 @@ def planned_or_begun(plan: Path, path: Path | None) -> tuple[RunSheet, bool]:
 
 @contextmanager
 def opened_log(path: Path) -> Iterator[RunLog]:
-    """The log held for one board. Raises Trouble where it cannot be."""
+    """The log, locked for one board. Raises Trouble if it cannot be locked, read or written."""
     shown = one_line(path)
     try:
         log = RunLog(path)
@@ -94,7 +95,7 @@ def opened_log(path: Path) -> Iterator[RunLog]:
 
 
 def _carried_off(log: RunLog, shown: str) -> str:
-    """Words for where the evening lies that could not be written to its own log."""
+    """Says where an evening was saved that could not be written to its own log."""
     assert log.unkept is not None
     why = one_line(log.unkept.why)
     place = log.rescue()
@@ -105,7 +106,8 @@ def _carried_off(log: RunLog, shown: str) -> str:
 
 @dataclass(frozen=True, slots=True)
 class Dress:
-    """How the board looks and sounds. `theme`: the one asked for, None for the usual; `say`: a speech command."""
+    """How the board looks and sounds. `theme`: the one asked for, None for the usual; `say`: a speech command and its
+    arguments."""
 
     bell: bool = True
     theme: str | None = None
@@ -122,12 +124,13 @@ def run_board(
     usable: bool = True,
     wish: NightWish | None = None,
 ) -> None:
-    """The board on a log (or, for None, without one), live or rehearsed as the clock is, until it is left.
+    """Runs the board until the host leaves it, live or as a rehearsal, depending on the clock. `path`: its log; None
+    for no log.
 
-    Live, the host is asked first about what must be mended before anybody eats. Raises Trouble.
+    Live, the host must first accept the plan's stops. Raises Trouble.
 
-    `plan`: the file the sheet comes from, to be looked at for edits meanwhile, and to work out anew what is left of an
-    evening that slips; not `usable`: the sheet is the log's. `wish`: a rehearsal's night.
+    `plan`: the sheet's plan file, watched for edits, and used to solve the rest again when the evening slips. `usable`:
+    False if the sheet comes from the log instead. `wish`: the mishaps of a rehearsal.
     """
     virtual = clock if isinstance(clock, VirtualClock) else None
     in_spite = virtual is None and ask_about_stops(sheet, path)
@@ -138,7 +141,7 @@ def run_board(
         if log.contents is not None:
             _belongs(sheet, log.contents, path, rehearsal=virtual is not None)
         if virtual is not None:
-            virtual.pause(True)  # the board lets it go when it stands
+            virtual.pause(True)  # the board releases it once it is shown
             if log.contents is not None:
                 virtual.jump_to(_last_moment(log.contents))
         greeting = _greeting(log)
@@ -155,16 +158,15 @@ def run_board(
 
 
 def night_of(plan: Path, mishaps: Mishaps, seed: int) -> NightWish:
-    """A night of this plan as it goes in this kitchen: by what the evenings in the usual folder showed. Raises
-    Trouble."""
-    from board.app.learning import all_evenings, learn_from  # only where a night is asked for
+    """A night for a rehearsal of this plan, based on the logs in the usual folder. Raises Trouble."""
+    from board.app.learning import all_evenings, learn_from  # imported only when a night is asked for
 
     found = learn_from(plan, all_evenings()[0]).found
     return NightWish(mishaps, seed, found.lessons, len(found.fresh))
 
 
 def _with_night(evening: Evening, wish: NightWish | None) -> tuple[Evening, Night | None]:
-    """The evening with a night drawn over it, by the sheet it began with."""
+    """The evening with a night drawn over it, from the sheet it began with."""
     if wish is None:
         return evening, None
     opened = next(event for event in evening.told if isinstance(event, EveningOpened))
@@ -173,7 +175,7 @@ def _with_night(evening: Evening, wish: NightWish | None) -> tuple[Evening, Nigh
 
 
 def _print_score(evening: Evening, night: Night | None) -> None:
-    """How the night went, once the host has ended it."""
+    """Prints how the night went, if the host ended it."""
     if night is not None and evening.state.closed:
         print("\n".join([*night_score(evening, night), ""]))
 
@@ -188,7 +190,7 @@ def _run_without_log(
     in_spite: bool,
     wish: NightWish | None,
 ) -> None:
-    """Where nothing can be written and the host said so; the board says all the while that nothing is kept."""
+    """Runs the board without a log, as the host asked; the board keeps saying that nothing is saved."""
     if virtual is not None:
         virtual.pause(True)
         evening = _begin(sheet, Memory(), virtual)
@@ -203,8 +205,8 @@ def _run_without_log(
 
 
 def _begin(sheet: RunSheet, log: RunLog | Memory, virtual: VirtualClock) -> Evening:
-    """A new rehearsal; where it begins in mid-evening, what lies before went by the sheet."""
-    start = virtual.now()  # it is held
+    """A new rehearsal. If it begins in the middle, everything before went as in the sheet."""
+    start = virtual.now()  # the clock is paused
     stopped = StoppedClock(min(start, first_moment(sheet, None)))
     if isinstance(log, RunLog):
         evening = open_evening(sheet, stopped, log, rehearsal=True)
@@ -216,7 +218,7 @@ def _begin(sheet: RunSheet, log: RunLog | Memory, virtual: VirtualClock) -> Even
 
 
 def _belongs(sheet: RunSheet, contents: LogContents, path: Path, *, rehearsal: bool) -> None:
-    """The log is of this event, and of the same kind of evening. Raises Trouble."""
+    """Raises Trouble unless the log is of this event and of the same kind of evening."""
     opened = contents.opened
     if (opened.sheet.plan, opened.sheet.date) != (sheet.plan, sheet.date):
         raise Trouble(words.log_of_another(one_line(path), words.OTHER_EVENING))
@@ -235,7 +237,7 @@ def _show(
     planned: RunSheet,
     usable: bool = True,
 ) -> None:
-    """`planned` is the sheet of the plan as it is now; the evening goes on with its own."""
+    """Shows the board. `planned` is the sheet of the plan as it is now; the evening keeps its own."""
     first = FirstPicture()
     first.draw(evening, words.REHEARSAL if virtual else "")
     try:
@@ -255,7 +257,7 @@ def _run_app(
     planned: RunSheet,
     usable: bool,
 ) -> None:
-    # Only here: loading the screen library takes longest, and the first picture stands by then.
+    # Imported here: the screen library takes longest to load, and the first picture is on screen by now.
     from board.screens.app import BoardApp
     from board.session.background import Background
     from board.session.plan_watcher import PlanWatcher
@@ -288,7 +290,7 @@ def _run_app(
 
 
 def run_watch(path: Path, who: str | None, theme: str | None = None) -> None:
-    """Looks on at the evening in a log, until it is left. Raises Trouble."""
+    """Watches the evening in a log, until the host leaves or it cannot go on. Raises Trouble."""
     from board.screens.watch import WatchApp
 
     shown, follower = one_line(path), Follower(path)
@@ -306,7 +308,8 @@ def run_watch(path: Path, who: str | None, theme: str | None = None) -> None:
 
 
 def run_ticking(found: "Provisions", plan: Path) -> None:
-    """The list of provisions on a small screen, until it is left; ticks are kept beside the plan. Raises Trouble."""
+    """Shows the list of provisions to tick off, until the host leaves; ticks are saved beside the plan. Raises
+    Trouble."""
     from board.files.pantry import read_ticks, ticks_path, write_ticks
     from board.screens.ticking import TickApp, TickScreen
     from board.shopping.ticks import Ticks, entries
@@ -337,7 +340,7 @@ def _last_moment(contents: LogContents) -> datetime:
 
 
 def _greeting(log: RunLog) -> str:
-    """What to say when an evening is gone on with."""
+    """What to say when an evening is resumed; empty for a new one."""
     contents = log.contents
     if contents is None:
         return ""
@@ -350,7 +353,8 @@ def _greeting(log: RunLog) -> str:
 
 
 def play_plainly(sheet: RunSheet, path: Path, start: datetime, wish: NightWish | None = None) -> Iterator[str]:
-    """The evening as lines; every call answered on time, or over a night that is drawn. The log is kept as any."""
+    """Plays a rehearsal as lines of text, with every call answered on time, or with a night's mishaps. Logged like any
+    other. Raises Trouble, also for a log that is not empty."""
     clock = StoppedClock(start)
     with opened_log(path) as log:
         if log.contents is not None:

@@ -1,4 +1,4 @@
-"""What commands ask of the terminal they are typed at."""
+"""What commands need from the terminal they are typed at."""
 
 import contextlib
 import os
@@ -10,13 +10,14 @@ from board.base.wrap import wrapped
 
 
 def say_working() -> None:
+    """Says on a terminal's stderr that a timetable is being worked out."""
     if sys.stderr.isatty():
         print(words.WORKING, file=sys.stderr)
 
 
 @contextlib.contextmanager
 def working() -> Iterator[None]:
-    """Says on a terminal that a timetable is worked out, and wipes that line away when it is there."""
+    """Says on a terminal that a timetable is being worked out, and clears that line at the end."""
     say_working()
     try:
         yield
@@ -27,19 +28,20 @@ def working() -> Iterator[None]:
 
 
 def has_terminal() -> bool:
+    """Whether stdin and stdout are both terminals."""
     return all(stream is not None and stream.isatty() for stream in (sys.stdin, sys.stdout))
 
 
 def tell(text: object) -> None:
-    """Talk to stderr; on a terminal broken between words at its width, elsewhere as it is."""
+    """Prints a message to stderr: wrapped to the width of a terminal, elsewhere unchanged. Ignores a closed pipe."""
     try:
         print(fitted(str(text)), file=sys.stderr, flush=True)
-    except BrokenPipeError:  # nobody reads on
+    except BrokenPipeError:  # nobody is reading any more
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stderr.fileno())
 
 
 def fitted(text: str) -> str:
-    """Talk as stderr shows it."""
+    """A message as stderr shows it."""
     if sys.stderr is None or not sys.stderr.isatty():
         return text
     try:

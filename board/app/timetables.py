@@ -1,5 +1,5 @@
-"""The timetable of a plan file: the kept one, or one worked out now, telling how far it is. Only here is the solver
-loaded for a whole plan."""
+"""The timetable of a plan file: cached, or solved now with its progress shown. Only here is the solver loaded for a
+whole plan."""
 
 import sys
 from pathlib import Path
@@ -25,9 +25,10 @@ if TYPE_CHECKING:
 def sheet_of(
     path: Path, *, plan: "PlanFile | None" = None, fresh: bool = False, limit: float | None = None
 ) -> RunSheet:
-    """The plan's run sheet: kept, or worked out now; `plan` where it was read already. Raises Trouble.
+    """The plan's run sheet: from the cache unless `fresh`, else solved within `limit` seconds. `plan`: the file, if it
+    was read already. Raises Trouble.
 
-    A sheet that is not proved, for want of the time it was given, is not kept.
+    A sheet that is not proved optimal under a `limit` is not cached.
     """
     digest = plan.digest if plan is not None else digest_of(read_text(path))
     if not fresh and (sheet := cache().get(digest)) is not None:
@@ -41,8 +42,8 @@ def sheet_of(
 
 
 def with_timetable(plan: "Assessed", *, fresh: bool = False, limit: float | None = None) -> "Assessed":
-    """A plan that nothing stops, with its timetable: the kept one unless `fresh`, or one worked out now, which is then
-    kept. Raises Trouble."""
+    """A plan without stops, with its timetable: from the cache unless `fresh`, else solved within `limit` seconds. A
+    new sheet is cached, unless it is unproved under a `limit`. Raises Trouble."""
     from board.checks.sheet.assessed import with_sheet
 
     if not fresh and (sheet := cache().get(plan.file.digest)) is not None:
@@ -54,7 +55,7 @@ def with_timetable(plan: "Assessed", *, fresh: bool = False, limit: float | None
 
 
 def refuse_stopped(snags: "Iterable[Snag]") -> None:
-    """Raises Trouble where a plan has snags that must be mended first."""
+    """Raises Trouble (code 2) if a plan has snags that must be mended first."""
     from board.checks.plan.every import stops
 
     if found := stops(snags):
@@ -62,7 +63,7 @@ def refuse_stopped(snags: "Iterable[Snag]") -> None:
 
 
 def _work_out(plan: "PlanFile", limit: float | None) -> RunSheet:
-    """Solves, telling how far it is where somebody watches."""
+    """Solves the plan, with its progress shown on a terminal. Raises Trouble if no solution was found."""
     from board.schedule.solver.feasible import can
     from board.schedule.solver.solve import LIMIT_SECONDS, NoAnswer, solve
     from board.schedule.to_run_sheet import make_sheet
@@ -75,7 +76,7 @@ def _work_out(plan: "PlanFile", limit: float | None) -> RunSheet:
 
 
 class Telling:
-    """One line on a terminal that says how far a long search is; wiped away at the end, silent where nobody watches."""
+    """A line on the terminal with the progress of a long search; cleared at the end, silent without a terminal."""
 
     def __enter__(self) -> "Telling":
         watched = sys.stderr.isatty()
@@ -87,6 +88,7 @@ class Telling:
         self._say(words.progress(progress.aim, progress.value, progress.bound))
 
     def trying(self, what: str) -> None:
+        """Shows what is being tried."""
         if self._watched:
             self._say(words.trying(one_line(what)))
 

@@ -1,7 +1,7 @@
-"""The process beside the board: works out what `session.background` asks of a plan's file, one line a request.
+"""The process beside the board: answers the requests of `session.background` about a plan file, one line each.
 
-Each in a thread of its own, so that an evening that slips need not wait for the timetable of an edited plan. Ends with
-its input, whatever it is at: the board was left, or died.
+Each request runs in its own thread, so that an evening that slips does not wait for the timetable of an edited plan.
+The process ends when its input ends, even in the middle of a request: the board has closed or died.
 """
 
 import os
@@ -24,7 +24,7 @@ from board.session.background import Answer, EditedPlan, Request, RestOfEvening
 
 
 def main(plan: Path) -> None:
-    """Answers requests from stdin until it ends."""
+    """Answers requests from stdin until it ends, then exits the process."""
     for line in sys.stdin.buffer:
         request = msgspec.json.decode(line, type=Request)
         threading.Thread(target=_answer, args=(plan, request), daemon=True).start()
@@ -34,14 +34,15 @@ def main(plan: Path) -> None:
 def _answer(plan: Path, request: Request) -> None:
     try:
         answer = _edited(plan, request) if isinstance(request, EditedPlan) else _rest(plan, request)
-    except Exception:  # whatever it was: the board hears that there is nothing to have
+    except Exception:  # any fault: the board gets an empty answer
         answer = Answer(type(request).__name__)
     sys.stdout.buffer.write(msgspec.json.encode(answer) + b"\n")
     sys.stdout.buffer.flush()
 
 
 def _edited(plan: Path, request: EditedPlan) -> Answer:
-    """The timetable of the file as it is now, kept for the next evening. Raises Trouble where it cannot be read."""
+    """The timetable of the file as it is now, cached for the next evening. Raises Trouble if the file cannot be
+    read."""
     digest = digest_of(read_text(plan))
     try:
         sheet = None if digest in request.known else sheet_of(plan)
@@ -51,8 +52,8 @@ def _edited(plan: Path, request: EditedPlan) -> Answer:
 
 
 def _rest(plan: Path, request: RestOfEvening) -> Answer:
-    """The sheet with what is left worked out anew."""
-    from board.session.replan.anew import worked_out_anew  # only here: a kept timetable is told without the solver
+    """The sheet with the rest solved again. Raises Trouble, and ValueError if the plan has changed."""
+    from board.session.replan.anew import worked_out_anew  # imported here: a cached timetable needs no solver
 
     opened = request.events[0]
     assert isinstance(opened, EveningOpened)
@@ -63,7 +64,8 @@ def _rest(plan: Path, request: RestOfEvening) -> Answer:
 
 @lru_cache
 def _plan_of(plan: Path, digest: str) -> PlanFile:
-    """The plan an evening goes by: read once, since an edit is not for the evening under way."""
+    """The plan that an evening follows. Read once: later edits are not for the evening under way. Raises ValueError if
+    the file no longer has this digest."""
     text = read_text(plan)
     if digest_of(text) != digest:
         raise ValueError("the plan has moved on")

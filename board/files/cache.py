@@ -1,8 +1,8 @@
-"""Solved run sheets on disk, by the plan's content, so that the board opens without plan reader or solver.
+"""Solved run sheets on disk, found by the plan's content, so that the board opens without plan reader or solver.
 
-A sheet is only taken back by the program that made it: its key holds the fingerprint of the code that reads plans
-and solves them, since a changed rule must never show an old timetable. Wording is no part of it: a sheet holds codes,
-and its words are said when it is shown.
+Only the program that made a sheet reads it again: the key holds a fingerprint of the code that reads and solves plans,
+since a changed rule must never show an old timetable. Wording is not part of the fingerprint: a sheet holds codes,
+which become words when it is shown.
 """
 
 import hashlib
@@ -15,13 +15,13 @@ from board.sheet.run_sheet import RunSheet, restore, store
 
 _ROOMS = ("base", "facts", "plan", "sheet", "schedule", "checks")
 _WORDING = ("base/words/", "sheet/said.py")
-# What a check says of a stop is kept as it said it, in the words of `checks`, with times and temperatures in these.
+# A sheet keeps a stop as the check worded it: in the words of `checks`, with times and temperatures worded here.
 _FIGURES = "base/words/times.py"
 NEWEST_KEPT = 50
 
 
 def fingerprint(board: Path = Path(__file__).parents[1]) -> str:
-    """Names and sizes and times of the files whose rules make a sheet."""
+    """SHA-256 (hex) of names, sizes and times of the files whose rules make a sheet. Raises OSError."""
     digest = hashlib.sha256()
     for room in _ROOMS:
         for file in sorted((board / room).rglob("*.py")):
@@ -32,7 +32,7 @@ def fingerprint(board: Path = Path(__file__).parents[1]) -> str:
 
 
 class SheetCache:
-    """A folder of sheets. Trouble with it costs time, never an answer: it then acts empty."""
+    """A folder of sheets. If it cannot be used it acts empty: that costs time, never an answer."""
 
     def __init__(self, folder: Path) -> None:
         self.folder = folder
@@ -42,13 +42,16 @@ class SheetCache:
         return self.folder / f"{key}.json"
 
     def get(self, digest: str) -> RunSheet | None:
+        """The sheet for a plan's digest; None if there is none that can be read."""
         try:
             return restore(self._path(digest).read_bytes())
         except (OSError, msgspec.DecodeError, UnicodeDecodeError):
             return None
 
     def put(self, sheet: RunSheet) -> None:
-        import tempfile  # only here: opening the board must not wait for it
+        """Keeps a sheet, and deletes the oldest beyond `NEWEST_KEPT`. Raises nothing if the disk fails: the sheet is
+        then not kept."""
+        import tempfile  # imported here: opening the board must not wait for it
 
         path = self._path(sheet.digest)
         try:

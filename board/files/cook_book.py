@@ -1,4 +1,4 @@
-"""Where the cook's book stands: one file in the user's data folder, written whole."""
+"""The cook's book on disk: one file in the user's data folder, written as a whole."""
 
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
@@ -16,7 +16,8 @@ LOCK_SECONDS = 5
 
 
 class BookTrouble(Exception):
-    """The book cannot be read or written; its text is ready for the terminal. `broken`: it is there and is no book."""
+    """The book cannot be read or written; the text is ready for the terminal. `broken`: a file is there, but it is not
+    a book."""
 
     def __init__(self, text: str, *, broken: bool = False) -> None:
         super().__init__(text)
@@ -24,13 +25,14 @@ class BookTrouble(Exception):
 
 
 def book_file() -> Path:
-    from platformdirs import user_data_path  # only where a book is asked for
+    """The path of the book, whether it exists or not."""
+    from platformdirs import user_data_path  # imported only when a book is asked for
 
     return user_data_path("platecall") / "book.yaml"
 
 
 def read_book_file(path: Path) -> "Book":
-    """The book; an empty one where there is none. Raises BookTrouble."""
+    """The book; an empty one if there is no file. Raises BookTrouble."""
     from board.learning.book import Book
 
     data = _bytes(path)
@@ -38,7 +40,7 @@ def read_book_file(path: Path) -> "Book":
 
 
 def rewrite(path: Path, change: Callable[["Book"], "Book"]) -> None:
-    """Reads the book, changes it and writes it whole, with nobody between; where nothing changes nothing is written.
+    """Reads the book, changes it and writes it as a whole, under a lock; writes nothing if nothing changed.
 
     Raises BookTrouble; the book is then as it was.
     """
@@ -53,7 +55,7 @@ def rewrite(path: Path, change: Callable[["Book"], "Book"]) -> None:
 
 @contextmanager
 def _held(path: Path) -> Iterator[None]:
-    """One program at a time. Raises BookTrouble."""
+    """Holds the book's lock: one program at a time. Raises BookTrouble."""
     from filelock import FileLock, Timeout
 
     try:
@@ -71,7 +73,7 @@ def _held(path: Path) -> Iterator[None]:
 
 
 def _write(path: Path, data: bytes) -> None:
-    """A link is followed, the mode is kept."""
+    """Writes the file as a whole: follows a link, keeps the mode. Raises BookTrouble."""
     from board.log.disk import replace_whole
 
     try:
@@ -103,7 +105,7 @@ def _book_in(data: bytes, path: Path) -> "Book":
 
 
 def _bytes(path: Path) -> bytes | None:
-    """What the file holds; None where there is none. Raises BookTrouble."""
+    """The file's bytes; None if there is no file. Raises BookTrouble."""
     shown = one_line(path)
     try:
         if path.exists() and (not path.is_file() or path.stat().st_size > LARGEST_BYTES):

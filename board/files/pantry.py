@@ -1,4 +1,4 @@
-"""Files beside a plan that tell of its provisions: what is in the house, and what was ticked on the list."""
+"""Files beside a plan about its provisions: what is in the house, and what was ticked on the list."""
 
 from collections.abc import Mapping
 from pathlib import Path
@@ -20,7 +20,7 @@ LARGEST_TICKS_BYTES = 1_000_000
 
 
 def in_the_house(plan_file: PlanFile, plan_path: Path) -> list[InTheHouse]:
-    """What the plan says is there, its pantry files read. Raises Trouble (code 2 with its snags as text)."""
+    """What the plan says is in the house, pantry files included. Raises Trouble (code 2, with the snags as text)."""
     found: list[InTheHouse] = []
     for each in plan_file.plan.pantry:
         found += [each] if each.file is None else read_pantry(plan_path.parent / each.file)
@@ -28,7 +28,7 @@ def in_the_house(plan_file: PlanFile, plan_path: Path) -> list[InTheHouse]:
 
 
 def read_pantry(path: Path) -> list[InTheHouse]:
-    """A YAML list of what is in the house, bare or below `pantry:`. Raises Trouble."""
+    """A YAML list of what is in the house, bare or under `pantry:`. Raises Trouble, as above."""
     data, places, snags = read_yaml(read_text(path), one_line(path))
     within: tuple[str | int, ...] = ()
     if isinstance(data, dict) and set(data) == {"pantry"}:
@@ -65,7 +65,8 @@ def ticks_path(plan_path: Path) -> Path:
 
 
 def read_ticks(path: Path) -> dict[str, str] | None:
-    """Food → the amount it was ticked as; None for a file that cannot be read as ticks. Raises nothing."""
+    """Food → the amount it was ticked with. Empty if there is no file; None if it cannot be read as ticks. Raises
+    nothing."""
     try:
         if not path.exists():
             return {}
@@ -81,7 +82,8 @@ def read_ticks(path: Path) -> dict[str, str] | None:
 
 
 def write_ticks(path: Path, ticks: Mapping[str, str]) -> None:
-    """The whole file anew: written, synced, then given its name. Raises OSError; the old file is then whole."""
+    """Writes the file as a whole: a new file is written, synced and renamed. Raises OSError; the old file is then
+    intact."""
     from board.log.disk import replace_whole
 
     text = "\n".join([f"# {words.TICKS_HEAD}", *entry("ticked", dict(ticks), Layout(quoted=True)), ""])

@@ -1,4 +1,4 @@
-"""Where things lie: logs, kept sheets, the bundled plans; and how files are named."""
+"""Where files are kept (logs, run sheets, the bundled plans) and how they are named."""
 
 import contextlib
 import re
@@ -13,27 +13,29 @@ APP = "platecall"
 
 
 def logs_folder() -> Path:
+    """The usual folder of run logs, whether it exists or not."""
     return user_data_path(APP) / "logs"
 
 
 def cache() -> SheetCache:
+    """The kept run sheets, in the user's cache folder."""
     return SheetCache(user_cache_path(APP) / "sheets")
 
 
 def bundled_plan(name: str = "lantern-supper.yaml") -> Path:
-    """The plan that comes along, in the nearest folder `plans` above: of the source tree, or of the package itself."""
+    """A bundled plan, in the nearest folder `plans` above: of the source tree or of the package itself."""
     here = Path(__file__)
     folders = [above / "plans" for above in here.parents[1:3]]
     return next((folder for folder in folders if folder.is_dir()), folders[0]) / name
 
 
 def live_log(sheet: RunSheet) -> Path:
-    """One log an event: named by the event and its date."""
+    """The log of an event, named by the event and its date: one log for each."""
     return logs_folder() / f"{file_name(sheet.plan)}-{sheet.date}.jsonl"
 
 
 def newest_log() -> Path | None:
-    """The log of a real evening that was written last, in the usual folder."""
+    """The log of a real evening, not a rehearsal, that was written last in the usual folder; None if there is none."""
     with contextlib.suppress(OSError):
         logs = [file for file in logs_folder().glob("*.jsonl") if "-rehearsal-" not in file.name]
         return max(logs, key=lambda file: file.stat().st_mtime, default=None)
@@ -41,7 +43,7 @@ def newest_log() -> Path | None:
 
 
 def rehearsal_log(sheet: RunSheet, *, fresh: bool) -> Path:
-    """The last rehearsal if it can be gone on with, else the next free number."""
+    """The last rehearsal's log if it can be resumed and `fresh` is not set, else the next free number."""
     folder, stem = logs_folder(), f"{file_name(sheet.plan)}-{sheet.date}-rehearsal"
     number = 1
     while (folder / f"{stem}-{number}.jsonl").exists():
@@ -53,7 +55,7 @@ def rehearsal_log(sheet: RunSheet, *, fresh: bool) -> Path:
 
 
 def _can_go_on(path: Path, sheet: RunSheet) -> bool:
-    """Whether a rehearsal is of this very timetable and was not ended."""
+    """Whether a rehearsal is of this very timetable and has not been ended."""
     from board.evening.fold import fold_all
     from board.evening.state import begin
     from board.log.read import NoLog, read_log
@@ -69,5 +71,6 @@ def _can_go_on(path: Path, sheet: RunSheet) -> bool:
 
 
 def file_name(text: str) -> str:
+    """A text as a file name without ending: lower case, hyphens, at most 80 bytes; `evening` if nothing is left."""
     name = re.sub(r"[^\w]+", "-", text.casefold()).strip("-_")
-    return name.encode()[:80].decode(errors="ignore") or "evening"  # file systems count bytes
+    return name.encode()[:80].decode(errors="ignore") or "evening"  # file systems limit names in bytes

@@ -1,4 +1,4 @@
-"""Plan files: read as text and as plans, and written whole."""
+"""Plan files: read as text and as plans, and written as a whole."""
 
 import codecs
 import contextlib
@@ -18,7 +18,7 @@ LARGEST_BYTES = 64_000_000
 
 
 def read_bytes(path: Path) -> bytes:
-    """What is in a regular file of sane size. Raises Trouble."""
+    """The bytes of a regular file of at most `LARGEST_BYTES`. Raises Trouble."""
     try:
         if path.exists() and not path.is_dir():
             if not path.is_file():
@@ -35,7 +35,7 @@ def read_bytes(path: Path) -> bytes:
 
 
 def read_text(path: Path) -> str:
-    """The file's text. Raises Trouble."""
+    """The file's UTF-8 text, without byte-order mark. Raises Trouble (code 2 if it is not UTF-8)."""
     data = read_bytes(path)
     try:
         return data.decode("utf-8-sig")
@@ -45,11 +45,12 @@ def read_text(path: Path) -> str:
 
 
 def write_plan(path: Path, old_text: str, new_text: str) -> None:
-    """The file that held `old_text` then holds `new_text`, whole, or is as it was. Raises Trouble.
+    """Replaces `old_text` in the file by `new_text`, as a whole. Raises Trouble, also if the file has changed since; it
+    is then as it was.
 
-    A link is followed, mode and byte-order mark are kept. `old_text` is what `read_text` gave for the file.
+    Follows a link; keeps mode and byte-order mark. `old_text` is what `read_text` returned.
     """
-    from board.log.disk import replace_whole  # only here: opening the board must not wait for it
+    from board.log.disk import replace_whole  # imported here: opening the board must not wait for it
 
     shown = one_line(path)
     target = path.resolve()
@@ -61,7 +62,7 @@ def write_plan(path: Path, old_text: str, new_text: str) -> None:
 
         def ready(part: Path) -> None:
             make_alike(part, before)
-            _mark_of(target, old_text, shown)  # an editor may have saved meanwhile
+            _mark_of(target, old_text, shown)  # an editor may have saved in the meantime
 
         replace_whole(target, mark + new_text.removeprefix("\ufeff").encode(), ready)
     except (OSError, ValueError) as wrong:
@@ -70,7 +71,7 @@ def write_plan(path: Path, old_text: str, new_text: str) -> None:
 
 
 def _mark_of(target: Path, text: str, shown: str) -> bytes:
-    """The byte-order mark a file begins with, if any. Raises Trouble where it no longer holds the text."""
+    """The file's byte-order mark, or nothing. Raises Trouble if the file no longer holds the text."""
     data = read_bytes(target)
     mark = codecs.BOM_UTF8 if data.startswith(codecs.BOM_UTF8) else b""
     if data.removeprefix(mark) != text.removeprefix("\ufeff").encode():
@@ -79,7 +80,7 @@ def _mark_of(target: Path, text: str, shown: str) -> bytes:
 
 
 def make_alike(part: Path, before: os.stat_result) -> None:
-    """Gives a file the owner, where that is allowed, and the mode of another."""
+    """Gives a file another file's mode, and its owner if that is allowed. Raises OSError."""
     if hasattr(os, "chown"):
         with contextlib.suppress(OSError):
             os.chown(part, before.st_uid, before.st_gid)
@@ -87,15 +88,15 @@ def make_alike(part: Path, before: os.stat_result) -> None:
 
 
 def read_plan_file(path: Path) -> "PlanFile":
-    """The plan in a file. Raises Trouble (code 2 with its snags as text)."""
+    """The plan in a file. Raises Trouble (code 2, with its snags as text)."""
     return plan_in(read_text(path), path)
 
 
-_LOG_BEGINS = '{"event":"EveningOpened"'  # as `board.log.read` has it, which the board need not wait for here
+_LOG_BEGINS = '{"event":"EveningOpened"'  # as in `board.log.read`, which is not imported to save time
 
 
 def plan_in(text: str, path: Path) -> "PlanFile":
-    """The plan in the text of a file. Raises Trouble, as above."""
+    """The plan in the text of a file. Raises Trouble, as above; also for a run log."""
     from board.plan.load import read_plan
 
     if text.startswith(_LOG_BEGINS):

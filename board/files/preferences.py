@@ -1,6 +1,6 @@
 """What the board remembers from one evening to the next: a small JSON file in the user's config folder.
 
-A file that is missing, broken or from another version means the defaults; nothing here ends a board.
+A file that is missing, broken or from another version means the defaults, and never stops the board.
 """
 
 import json
@@ -11,31 +11,32 @@ from pathlib import Path
 
 from board.base import words
 
-NO_COLOUR = "NO_COLOR"  # https://no-color.org
+NO_COLOUR = "NO_COLOR"  # source: https://no-color.org
 LARGEST_BYTES = 100_000
 
 
 @dataclass(frozen=True, slots=True)
 class Settings:
-    """`theme`: the one last chosen, None if none was."""
+    """`theme`: the last one chosen; None if none was."""
 
     theme: str | None = None
 
 
 def settings_file() -> Path:
-    from platformdirs import user_config_path  # the command line needs the themes' names only
+    """The path of the settings, whether the file exists or not."""
+    from platformdirs import user_config_path  # imported here: the command line needs only the names of themes
 
     return user_config_path("platecall") / "settings.json"
 
 
 def read_settings(path: Path) -> Settings:
-    """What is remembered; what cannot be read or makes no sense is as if it were not there."""
+    """The settings; anything unreadable or unknown counts as missing. Raises nothing."""
     theme = _read(path).get("theme")
     return Settings(theme if isinstance(theme, str) and theme in words.THEMES else None)
 
 
 def remember_theme(path: Path, theme: str) -> None:
-    """Keeps the theme, and whatever else stands in the file. Raises OSError; the old file is then whole."""
+    """Keeps the theme, and everything else in the file. Raises OSError; the old file is then intact."""
     path.parent.mkdir(parents=True, exist_ok=True)
     part = path.with_name(f".{path.name}.{os.getpid()}")
     try:
@@ -46,8 +47,8 @@ def remember_theme(path: Path, theme: str) -> None:
 
 
 def first_theme(asked: str | None, remembered: str | None, environ: Mapping[str, str], *, few_colours: bool) -> str:
-    """The theme to begin with: the one asked for on the command line; else none of colour where the terminal has few
-    or NO_COLOR is set to anything; else the one remembered; else the first."""
+    """The theme to begin with. In this order: the one asked for on the command line; `plain` on a terminal with few
+    colours or if NO_COLOR is not empty (source: no-color.org); the remembered one; the first in the list."""
     if asked is not None:
         return asked
     if few_colours or environ.get(NO_COLOUR):

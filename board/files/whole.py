@@ -1,4 +1,4 @@
-"""Files the program makes for its host, beside plans and logs: whole, or not at all."""
+"""Files the program makes for its host, beside plans and logs: written as a whole or not at all."""
 
 import contextlib
 import os
@@ -11,13 +11,14 @@ from board.base.plain import one_line
 from board.files.plans import make_alike, read_bytes
 from board.log.disk import replace_whole, sync_folder
 
-NEW_FILE_MODE = 0o666  # less what the user's mask takes away
+NEW_FILE_MODE = 0o666  # minus the bits of the user's umask
 
 
 def write_over(path: Path, data: bytes, is_ours: Callable[[bytes], bool], not_ours: Callable[[str], str]) -> None:
-    """The file then holds `data`, whole, or is as it was. Only a file of our own kind, or an empty one, is replaced.
+    """Makes the file hold `data`. Replaces only an empty file or one of our own kind, by `is_ours`; `not_ours` words
+    the error for another kind.
 
-    A link is followed, the mode kept. Raises Trouble; `not_ours` are its words for a file of another kind.
+    Follows a link, keeps the mode. Raises Trouble; an existing file is then as it was.
     """
     target = _real(path)
     if not target.exists():
@@ -35,7 +36,7 @@ def write_over(path: Path, data: bytes, is_ours: Callable[[bytes], bool], not_ou
 
 
 def write_new(path: Path, data: bytes) -> None:
-    """A file that was not there before; what is there is left as it is. Raises Trouble."""
+    """Writes a new file; an existing one is never touched. Raises Trouble."""
     target = _real(path)
     made = False
     try:
@@ -56,7 +57,7 @@ def write_new(path: Path, data: bytes) -> None:
 
 
 def _real(path: Path) -> Path:
-    """Where a path leads. Raises Trouble for links that run in a ring, and names no file can have."""
+    """The path with its links followed. Raises Trouble for a loop of links or an impossible name."""
     try:
         return path.resolve()
     except (OSError, RuntimeError, ValueError) as wrong:

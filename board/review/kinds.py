@@ -1,4 +1,4 @@
-"""How work is known again from one evening to the next, and what is work of the same kind. Pure."""
+"""How a piece of work is recognised from one evening to the next, and what counts as the same kind of work. Pure."""
 
 from typing import NamedTuple
 
@@ -7,7 +7,7 @@ from board.sheet.run_sheet import Slot
 
 
 class Key(NamedTuple):
-    """The same step: its dish (none for a job), its words and its lane; capitals and spaces do not count."""
+    """Identifies the same step: dish (empty for a job), name and lane, ignoring case and spaces."""
 
     dish: str
     words: str
@@ -15,33 +15,34 @@ class Key(NamedTuple):
 
 
 class Kind(NamedTuple):
-    """The same kind of work: the lane and the first word, as in stovetop, simmer. Synonyms are not known."""
+    """Identifies the same kind of work: lane and first word, as in (stovetop, simmer). Synonyms are not recognised."""
 
     lane: str
     verb: str
 
 
 def key_of(dish: str | None, name: str, lane: str) -> Key:
+    """The key of a step with this dish (None for a job), name and lane."""
     return Key(name_key(dish or ""), name_key(name), lane)
 
 
 def key_of_slot(slot: Slot) -> Key:
-    """A slot's name says its dish too where two steps have the same words; that is no part of the words."""
+    """The key of a slot. A name shared by several dishes carries its dish (`… in DISH`), which is removed."""
     tail = f" in {slot.dish}"
     name = slot.name.removesuffix(tail) if slot.dish else slot.name
     return key_of(slot.dish, name, slot.lane)
 
 
 def key_of_sitting(course: str) -> Key:
-    """The guests over a course."""
+    """The key of the guests' time over a course."""
     return Key("", name_key(course), "table")
 
 
 def sitting_label(course: str) -> str:
-    """As the plan has it."""
+    """The guests' time over a course, worded as in a plan."""
     return f"{course}: eaten in"
 
 
 def kind_of(key: Key) -> Kind:
-    """Of work without a word in its name, the kind is its lane alone."""
+    """The kind of work a key belongs to: just its lane if the name holds no word."""
     return Kind(key.lane, first_word(key.words))

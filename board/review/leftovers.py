@@ -1,4 +1,4 @@
-"""What was left of each course of an evening: when it was put away, and how long it had stood out by then. Pure."""
+"""The leftovers of each course: when they were put away, and how long they had stood out by then. Pure."""
 
 from dataclasses import dataclass
 from datetime import datetime
@@ -12,10 +12,8 @@ from board.sheet.run_sheet import SpoilClock
 
 @dataclass(frozen=True, slots=True)
 class LeftReview:
-    """A course whose leftovers were put away, with its dish that had stood out longest against its limit by then.
-
-    A minute that was begun counts as a whole one.
-    """
+    """A course whose leftovers were put away at `at`, and the dish that was then furthest beyond its limit, or nearest
+    to it. Minutes are rounded up."""
 
     course: str
     at: datetime
@@ -25,11 +23,12 @@ class LeftReview:
 
     @property
     def over(self) -> bool:
+        """Whether the dish stood out beyond its limit."""
         return self.stood_minutes > self.limit_minutes
 
 
 def put_away(state: State) -> tuple[LeftReview, ...]:
-    """What was put away, by a job or as the host said, in that order in time."""
+    """What was put away, by a job or as the host said, in order of time."""
     moments = [at for clock in state.sheet.clocks if (at := put_away_at(state, clock)) is not None]
     if not moments:
         return ()
@@ -46,8 +45,8 @@ def put_away(state: State) -> tuple[LeftReview, ...]:
 
 
 def not_told(state: State) -> tuple[str, ...]:
-    """Courses that went out, and of which nobody said when what was left was put away; while the evening lasts, only
-    those that are cleared and for which no job is still to come."""
+    """Served courses whose leftovers nobody has reported as put away. During the evening, only courses that are cleared
+    and have no job for it ahead."""
     return tuple(dict.fromkeys(clock.course for clock in state.sheet.clocks if _is_untold(state, clock)))
 
 

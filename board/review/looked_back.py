@@ -1,4 +1,4 @@
-"""Evenings looked back on, as they are listed and told."""
+"""Evenings looked back on, as they are listed and reported."""
 
 from dataclasses import dataclass
 
@@ -8,9 +8,9 @@ from board.review.trace import Answer, Traced
 
 @dataclass(frozen=True)
 class LookedBack:
-    """One evening: its review, what made courses late, late answers, minutes away from the guests (planned, actual),
-    the share of evenings in which each course was to be expected within 5 min (None: not asked), and what was left of
-    a damaged log."""
+    """One evening: review, causes of late courses, late answers, the host's minutes away from the guests (planned,
+    actual). `chances`: for each course, the expected share of evenings within 5 min, None if not asked for; `dropped`:
+    what was left out of a damaged log."""
 
     date: str
     review: Review
@@ -23,7 +23,7 @@ class LookedBack:
 
 @dataclass(frozen=True, slots=True)
 class Listed:
-    """A log in a list. `late`: of its latest course, None where none was served."""
+    """A log in a list. `late`: minutes of its latest course; None if none was served."""
 
     path: str
     date: str

@@ -1,4 +1,5 @@
-"""A run log → what was planned and what happened, side by side. Pure."""
+"""A run log → planned and actual times, side by side. Pure. Moments are UTC; minutes are rounded to the nearest
+whole."""
 
 from dataclasses import dataclass
 from datetime import datetime, timedelta
@@ -26,7 +27,7 @@ MINUTE = timedelta(minutes=1)
 
 @dataclass(frozen=True, slots=True)
 class StepReview:
-    """One slot. Moments in UTC; None where it did not come to that. Minutes are rounded to the nearest whole."""
+    """One slot as planned and as it went. A moment is None if the step did not get that far."""
 
     slot: Slot
     status: str
@@ -36,24 +37,26 @@ class StepReview:
 
     @property
     def planned_minutes(self) -> int:
+        """Its length in the timetable."""
         return round((self.slot.end - self.slot.start).total_seconds() / 60)
 
     @property
     def actual_minutes(self) -> int | None:
+        """From its start to its end; None until both are known."""
         if self.started is None or self.finished is None:
             return None
         return round((self.finished - self.started).total_seconds() / 60)
 
     @property
     def ran_over(self) -> int | None:
-        """Minutes longer than planned; below zero when it was quicker."""
+        """Minutes longer than planned, negative if it was quicker; None until it has ended."""
         actual = self.actual_minutes
         return None if actual is None else actual - self.planned_minutes
 
 
 @dataclass(frozen=True, slots=True)
 class KeptReview:
-    """A result that stood: how long, how long it keeps at the most, and where."""
+    """A result that stood: how long, its shelf life, and where."""
 
     slot: Slot
     stood_minutes: int
@@ -62,13 +65,13 @@ class KeptReview:
 
     @property
     def share(self) -> float:
-        """Of its limit; above 1 it stood too long."""
+        """Time stood as a share of the shelf life; above 1 it stood too long."""
         return self.stood_minutes / max(1, self.limit_minutes)
 
 
 @dataclass(frozen=True, slots=True)
 class ReadingReview:
-    """A probe in the core, °C, and by how much it fell short of what was wanted."""
+    """A probe's reading in the core, in °C. `lacks`: how many °C it fell short."""
 
     slot: Slot
     at: datetime
@@ -78,9 +81,10 @@ class ReadingReview:
 
 @dataclass(frozen=True, slots=True)
 class CourseReview:
-    """One course: wanted, planned, pushed by the host, and when it was on the table.
+    """One course: when it was wanted, planned and served, and by how many minutes the host pushed it.
 
-    `at_table` and `was_at_table` go from plating to clearing, as planned and as it was (not ended while it lasts).
+    `at_table` and `was_at_table` run from plating to clearing, planned and actual; the actual end is None until it is
+    cleared.
     """
 
     name: str
@@ -93,6 +97,7 @@ class CourseReview:
 
     @property
     def late_minutes(self) -> int | None:
+        """Minutes from wanted to served, negative if early; None until it is served."""
         if self.served is None:
             return None
         return round((self.served - self.wanted).total_seconds() / 60)
@@ -114,36 +119,38 @@ class Review:
     readings: tuple[ReadingReview, ...]
     kept: tuple[KeptReview, ...]
     fahrenheit: bool = False
-    unread: tuple[StepReview, ...] = ()  # ended without the reading they want
+    unread: tuple[StepReview, ...] = ()  # ended without the reading they need
     stops: tuple[Stop | str, ...] = ()  # read and accepted before the evening began
-    slips: tuple[StepStretched | GuestsDelayed | DishDropped, ...] = ()  # told to the board, and not taken back
-    put_away: tuple[LeftReview, ...] = ()  # what was left of courses, in the order it went into the cold
-    not_told: tuple[str, ...] = ()  # courses of which nobody said when that was
+    slips: tuple[StepStretched | GuestsDelayed | DishDropped, ...] = ()  # reported to the board and not undone
+    put_away: tuple[LeftReview, ...] = ()  # leftovers, in the order they were put away
+    not_told: tuple[str, ...] = ()  # courses whose leftovers nobody reported as put away
 
     def ran_over(self, least: int = 1) -> list[StepReview]:
-        """Steps that took longer than planned, the longest overrun first."""
+        """Steps that took at least `least` minutes longer than planned, the longest overrun first."""
         over = [s for s in self.steps if s.ran_over is not None and s.ran_over >= least and s.slot.kind != "arrive"]
         return sorted(over, key=lambda s: -(s.ran_over or 0))
 
     def kept_longest(self) -> list[KeptReview]:
-        """What stood, the longest against its limit first."""
+        """Results that stood, the one closest to or furthest beyond its shelf life first."""
         return sorted((k for k in self.kept if k.stood_minutes), key=lambda k: -k.share)
 
     def left_out(self) -> list[StepReview]:
+        """Steps that the host left out."""
         return [s for s in self.steps if s.status == "left-out"]
 
     def not_reached(self) -> list[StepReview]:
+        """Steps that never began."""
         return [s for s in self.steps if s.status == "to-come"]
 
     def left_open(self) -> list[StepReview]:
-        """Begun, and never told to be over."""
+        """Steps that began and were never reported as done."""
         return [s for s in self.steps if s.status == "under-way"]
 
 
 def measured(state: State, opened: EveningOpened) -> Review:
-    """The evening as it stands in a state, from what happened so far."""
+    """The review of an evening in this state, finished or not. `opened` holds the sheet it began with."""
     first_calls = _first_calls(state)
-    slots = opened.sheet.by_id()  # as the evening began, whatever was worked out anew since
+    slots = opened.sheet.by_id()  # as the evening began, before any new timetable
     steps = tuple(_step(state, slots.get(s.id, s), first_calls.get(s.id)) for s in state.sheet.slots)
     pushes = [e for e in state.history if isinstance(e, CoursePushed)]
     happened = [e.at for e in state.history if isinstance(e, HAPPENED)]
@@ -186,13 +193,13 @@ def measured(state: State, opened: EveningOpened) -> Review:
 
 
 def _was_at_table(state: State, course: CourseSlot) -> tuple[datetime, datetime | None] | None:
-    """From plating to clearing, while it lasts without an end; None while it is not plated."""
+    """From plating to clearing; the end is None until it is cleared. None if it was not plated."""
     began, cleared = state.steps[course.serve].started, state.steps[course.clear].finished
     return None if began is None else (began, max(began, cleared) if cleared else None)
 
 
 def _kept(state: State, slot: Slot, ended: datetime) -> KeptReview | None:
-    """How long a result stood: until the last that takes it up began, or to this moment while one has yet to."""
+    """How long a result stood: until its last successor began, or until `ended` if one has not begun yet."""
     finished = state.steps[slot.id].finished
     if slot.keeping is None or finished is None:
         return None
@@ -205,7 +212,7 @@ def _kept(state: State, slot: Slot, ended: datetime) -> KeptReview | None:
 
 
 def _first_calls(state: State) -> dict[str, datetime]:
-    """When each slot's start was first called."""
+    """When each slot's start was first called, by slot id."""
     found: dict[str, datetime] = {}
     for event in state.history:
         if isinstance(event, CallRaised) and event.part == "start":

@@ -1,8 +1,8 @@
-"""A run log → how long each step really took, and what is set aside because its time tells nothing. Pure.
+"""A run log → how long each step really took, and which times are set aside because they say nothing. Pure.
 
-Minutes run from the answer at a step's start to the answer at its end, by one clock throughout. While a call at the
-end waited and the log shows the hands that were to answer it on other work, those minutes are taken off: the food was
-ready, nobody came. Where the host had said that it was not ready, nothing is taken off.
+Minutes run from the answer at a step's start to the answer at its end, all by the same clock. If the call at the end
+waited while the hands that should answer it were on other work, that time is taken off: the food was ready, but nobody
+was free. Nothing is taken off if the host had said that it was not ready.
 """
 
 from collections.abc import Iterator, Sequence
@@ -32,14 +32,14 @@ from board.sheet.run_sheet import Lasts, RunSheet, Slot, Use
 from board.sheet.sittings import sitting
 
 Aside = Literal["forgotten", "interrupted", "cold-oven", "untimed"]
-# So many times its high, with a call at the end that nobody answered, is left open by mistake; ours.
+# A step that took this many times its high estimate, its last call unanswered, was left open by mistake; our choice.
 FORGOTTEN_TIMES = 3
 MINUTE = timedelta(minutes=1)
 
 
 @dataclass(frozen=True, slots=True)
 class Observed:
-    """One step on one evening. `planned`: as its plan then had it; `aside`: why it counts for nothing."""
+    """One step on one evening. `planned`: its length in that evening's plan; `aside`: why this time does not count."""
 
     key: Key
     name: str
@@ -50,7 +50,7 @@ class Observed:
 
 @dataclass(frozen=True, slots=True)
 class OvenTurn:
-    """One change of an oven's setting, °C, with the minutes it took."""
+    """One change of an oven's setting, from `before` to `after` in °C, and the minutes it took."""
 
     oven: str
     before: int
@@ -62,8 +62,8 @@ class OvenTurn:
 
 @dataclass(frozen=True, slots=True)
 class Noted:
-    """A note of the host's: about a step or a job, by `key`; about the serving or clearing of a `course`; or about the
-    evening. `name`: of what it is about, in the words of the plan."""
+    """One of the host's notes: about a step or job (`key`), about serving or clearing a `course`, or about the evening.
+    `name`: what it is about, in the plan's words."""
 
     text: str
     name: str = ""
@@ -73,8 +73,8 @@ class Noted:
 
 @dataclass(frozen=True)
 class PastEvening:
-    """What one log says. `mark` names the log by its first line, whatever its file is called. `sits`: how long the
-    guests sat over each course, from its serving to its clearing; of one eaten standing nothing is known."""
+    """What one log says. `mark` identifies the log by its first line, whatever its file name. `sits`: how long the
+    guests sat over each course, from serving to clearing; courses eaten standing are missing."""
 
     mark: str
     plan: str
@@ -84,11 +84,11 @@ class PastEvening:
     turns: tuple[OvenTurn, ...]
     sits: tuple[Observed, ...] = ()
     notes: tuple[Noted, ...] = ()
-    late: tuple[tuple[str, int], ...] = ()  # courses that went out, and how many minutes after their time
+    late: tuple[tuple[str, int], ...] = ()  # served courses, and the minutes from wanted to served
 
 
 def observe(opened: EveningOpened, events: Sequence[Event]) -> PastEvening:
-    """The evening of a log. Answers taken back never happened; what was not finished says nothing."""
+    """The evening in a log. Answers that were undone, and steps that did not finish, are left out. Raises nothing."""
     state = fold_all(begin(opened.sheet), [opened, *events])
     told = _Told(state)
     timed = list(_timed(told))
@@ -119,7 +119,7 @@ def observe(opened: EveningOpened, events: Sequence[Event]) -> PastEvening:
 
 
 def by_one_clock(history: Sequence[Event]) -> dict[int, datetime]:
-    """When each event was, by number, told by the clock as it was last set."""
+    """The moment of each event, by number, all by the clock as it was last set."""
     found: dict[int, datetime] = {}
     later = timedelta()
     for event in reversed(history):
@@ -143,7 +143,7 @@ class _Told:
 
     @cached_property
     def by_slot(self) -> dict[str, list[Event]]:
-        """What was called and said about each slot, oldest first."""
+        """The calls and answers about each slot, oldest first."""
         found: dict[str, list[Event]] = {}
         for event in self.state.history:
             slots = event.slots if isinstance(event, StepStretched) else (getattr(event, "slot", None),)
@@ -154,7 +154,7 @@ class _Told:
 
     @cached_property
     def breaks(self) -> list[datetime]:
-        """When the board came back, from sleep or from being closed."""
+        """When the board came back after sleep or after being closed."""
         return [
             self.at[event.n]
             for event in self.state.history
@@ -163,7 +163,7 @@ class _Told:
 
     @cached_property
     def hands_on(self) -> list[tuple[str, str, datetime, datetime]]:
-        """Slot, person, from and to, of work that took all of somebody's hands."""
+        """Slot, person, start and end of work that kept a person's hands busy from start to end."""
         return [
             (slot.id, part.who, step.started, step.finished)
             for slot in self.sheet.slots
@@ -174,7 +174,7 @@ class _Told:
         ]
 
     def busy(self, who: str, since: datetime, until: datetime, but: str) -> timedelta:
-        """How long somebody's hands were on work between two moments, that of one slot left out."""
+        """How long a person's hands were on work between two moments, leaving out the slot `but`."""
         spans = sorted(
             (max(begun, since), min(over, until))
             for id_, person, begun, over in self.hands_on
@@ -198,7 +198,7 @@ def _timed(told: _Told) -> Iterator[tuple[Slot, float, Aside | None]]:
             continue
         about = told.by_slot.get(slot.id, [])
         if any(isinstance(event, StepFinished) and event.by_itself for event in about):
-            continue  # it ended because the plan said so
+            continue  # ended by the plan, not by an answer
         called = _first_call_at_end(told, about, step.started)
         minutes = (step.finished - step.started - _hands_elsewhere(told, slot, step, called, about)) / MINUTE
         yield slot, minutes, _aside(told, slot, step, called, about, minutes)
@@ -217,9 +217,10 @@ def _noted(told: _Told) -> Iterator[Noted]:
 
 
 def _sat(told: _Told) -> Iterator[Observed]:
-    """From the serving to the clearing. What the guests did not ask for is taken off: the minutes by which the clearing
-    was called later than they were planned to need (unless they were said to sit long), and those in which the hands
-    for it were on other work after that. A clearing told with one key was over by then: its own minutes go too."""
+    """How long the guests sat over each course, from serving to clearing. Minutes they did not ask for are taken off:
+    the delay of the clearing's call beyond the planned sitting (unless the guests were reported to sit long), and the
+    time after that call when the hands for it were on other work. A clearing answered with one key was over by then, so
+    its planned length is taken off too."""
     slots = told.sheet.by_id()
     for course in told.sheet.courses:
         clear, step = slots[course.clear], told.state.steps[course.clear]
@@ -268,7 +269,7 @@ def _said_not_ready(told: _Told, about: list[Event], called: datetime) -> bool:
 def _hands_elsewhere(
     told: _Told, slot: Slot, step: StepState, called: datetime | None, about: list[Event]
 ) -> timedelta:
-    """How long the call at its end waited while the hands for it were on other work."""
+    """How long the call at a step's end waited while the hands for it were on other work."""
     assert step.finished is not None
     if called is None or slot.whole or _said_not_ready(told, about, called):
         return timedelta()
@@ -294,7 +295,8 @@ def _aside(
 
 
 def _by_the_law(slot: Slot, minutes: float) -> float:
-    """A turn ended on the minute its call came was over some time within the minute before: the timetable rounds up."""
+    """Minutes of an oven's turn. If it ended in the very minute of its call, half a minute is taken off: the timetable
+    rounds up, so it was over at some time in the minute before."""
     return minutes - 0.5 if abs(minutes - (slot.end - slot.start) / MINUTE) < 0.5 else minutes
 
 

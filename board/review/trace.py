@@ -1,9 +1,8 @@
-"""What made each course late, from the log's own times: back along the waits that bound it to its first cause. Pure.
+"""What made each course late, from the times in the log: back along the waits to the first cause. Pure.
 
-From the serving back: a piece of work began late because what it waits for was late, because its call was answered
-late, or because the host put it off; it ended late because it took longer, or its last answer came late. At each piece
-the greatest of its own delays is told, and the walk goes on with the wait that was over last, until a piece began when
-it was planned to.
+The walk begins at the serving. A step began late because a predecessor was late, its call was answered late, or the
+host put it off; it ended late because it took longer, or because its end was answered late. The walk notes the delays a
+step added, goes on with the predecessor that let it start last, and stops at a step that began on time.
 """
 
 from collections.abc import Mapping
@@ -25,13 +24,13 @@ from board.sheet.company import away_minutes
 from board.sheet.run_sheet import CourseSlot, Slot
 
 Why = Literal["began late", "took longer", "answered late", "guests"]
-LATE_MINUTES = 1  # less is no delay; ours
+LATE_MINUTES = 1  # below this it is not a delay; our choice
 MINUTE = timedelta(minutes=1)
 
 
 @dataclass(frozen=True, slots=True)
 class Link:
-    """One piece of work on the way to a late course, and the minutes it added of its own."""
+    """One step on the way to a late course, and the minutes of delay it added itself."""
 
     slot: Slot
     why: Why
@@ -40,7 +39,7 @@ class Link:
 
 @dataclass(frozen=True, slots=True)
 class Traced:
-    """A late course: the links from its first cause to its serving, and the one that added most."""
+    """A late course: the links from its first cause to its serving."""
 
     course: str
     late_minutes: int
@@ -48,12 +47,13 @@ class Traced:
 
     @property
     def first(self) -> Link | None:
+        """The first cause; None if the log shows none."""
         return self.links[0] if self.links else None
 
 
 @dataclass(frozen=True, slots=True)
 class Answer:
-    """A call answered late: minutes from the call to the answer, told by one clock."""
+    """A call answered late: minutes from call to answer, by one clock."""
 
     slot: Slot
     part: str
@@ -61,9 +61,10 @@ class Answer:
 
 
 def answered_late(state: State, least: int = 2) -> list[Answer]:
-    """Calls at a start or an end that waited so many minutes, the longest first. A clock set by hand shifts nothing.
+    """Calls at a start or an end that waited at least `least` minutes, the longest first. A clock set by hand changes
+    nothing.
 
-    To say later, not ready, or that the guests are late is an answer too.
+    Putting the call off, saying that it is not ready, and saying that the guests are late are answers too.
     """
     at, slots = by_one_clock(state.history), state.sheet.by_id()
     found: dict[tuple[str, str], Answer] = {}
@@ -83,7 +84,7 @@ def answered_late(state: State, least: int = 2) -> list[Answer]:
 
 
 def _said(state: State, at: dict[int, datetime]) -> dict[str, list[datetime]]:
-    """When the host said something else than done about a slot."""
+    """When the host gave an answer other than done, by slot id."""
     found: dict[str, list[datetime]] = {}
     for event in state.history:
         slots: tuple[str, ...] = ()
@@ -97,7 +98,7 @@ def _said(state: State, at: dict[int, datetime]) -> dict[str, list[datetime]]:
 
 
 def traced(state: State) -> list[Traced]:
-    """Each course that was out late, in the order of the sheet."""
+    """Each course that was served late, in the order of the sheet."""
     found = []
     for course in state.sheet.courses:
         served = state.steps[course.serve].finished
@@ -108,7 +109,7 @@ def traced(state: State) -> list[Traced]:
 
 
 def _back(state: State, course: CourseSlot) -> list[Link]:
-    """From the serving to the first cause."""
+    """The links from the serving back to the first cause."""
     slots, at = state.sheet.by_id(), by_one_clock(state.history)
     called = {
         e.slot: at[e.n] for e in reversed(state.history) if isinstance(e, CallRaised) and e.part == "start"
@@ -144,7 +145,8 @@ def _back(state: State, course: CourseSlot) -> list[Link]:
 
 
 def _why_waited(state: State, slot: Slot, called: Mapping[str, datetime]) -> Why:
-    """Guests who were said to be late or to sit long; a call put off; or one that nobody answered."""
+    """The reason a start waited: guests reported late or sitting long, a call put off, or a call that nobody
+    answered."""
     if slot.kind == "arrive" or any(isinstance(e, GuestsDelayed) and slot.id in e.slots for e in state.history):
         return "guests"
     put_off = any(isinstance(e, CallPutOff) and e.slot == slot.id and e.part == "start" for e in state.history)
@@ -152,7 +154,7 @@ def _why_waited(state: State, slot: Slot, called: Mapping[str, datetime]) -> Why
 
 
 def _last_wait(state: State, slot: Slot) -> tuple[str | None, datetime | None]:
-    """What it waited for that was over last, and when that let it go."""
+    """The predecessor that let a slot start last, and when; None and None if there is none."""
     found: tuple[str | None, datetime | None] = (None, None)
     for wait in slot.waits:
         other = state.steps.get(wait.after)
@@ -166,5 +168,5 @@ def _last_wait(state: State, slot: Slot) -> tuple[str | None, datetime | None]:
 
 
 def away_planned_and_actual(state: State) -> tuple[int, int]:
-    """The host's minutes in the kitchen while guests were there: by the first sheet, and as it was."""
+    """The host's minutes in the kitchen while guests were there: by the first sheet, and as it went."""
     return away_minutes(first_sheet(state.history, state.sheet)), away_as_it_was(state)

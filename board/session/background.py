@@ -1,8 +1,8 @@
-"""What is worked out beside the board, by one process: asked for here, looked in for, never waited for.
+"""Work done beside the board by one background process: requested here, polled, never waited for.
 
-A request is a line of JSON, and so is its answer, in whatever order. The process starts when it is first asked, and
-ends when its input does, also where the board is killed. Where it dies or talks nonsense, what was asked has an empty
-answer, the next request starts another, and the evening goes on by the sheet it has.
+A request is one line of JSON, and so is its answer; answers may come in any order. The process starts with the first
+request and ends when its input ends, even if the board is killed. If it dies or sends nonsense, every open request gets
+an empty answer, the next request starts a new process, and the evening goes on with the sheet it has.
 """
 
 import subprocess
@@ -22,14 +22,14 @@ from board.sheet.run_sheet import RunSheet
 
 
 class RestOfEvening(msgspec.Struct, frozen=True, tag=True):
-    """To be worked out anew: what happened so far, and the present moment."""
+    """Asks for a new timetable of the rest: the events so far, and the present moment."""
 
     events: Sequence[Event]
     now: datetime
 
 
 class EditedPlan(msgspec.Struct, frozen=True, tag=True):
-    """The plan's file was written. `known`: digests of what needs no timetable."""
+    """Asks for the timetable of the edited plan file. `known`: digests of plans that need no timetable."""
 
     known: Sequence[str]
 
@@ -38,7 +38,8 @@ Request = RestOfEvening | EditedPlan
 
 
 class Answer(msgspec.Struct, frozen=True):
-    """`to`: the kind of request. `digest`: of the plan's file, where it was read; `sheet`: None where there is none."""
+    """`to`: the kind of request. `digest`: of the plan file, empty if it was not read. `sheet`: None if there is
+    none."""
 
     to: str
     digest: str = ""
@@ -49,17 +50,17 @@ _Requests = SimpleQueue[Request | None]
 
 
 class Background:
-    """Holds the process for one evening; of each kind one request at a time."""
+    """Holds the process for one evening; handles one request of each kind at a time."""
 
     def __init__(self, plan: Path, command: Sequence[str] = (sys.executable, "-m", "board.app.worker")) -> None:
         self.command = (*command, str(plan.absolute()))
-        self._requests: _Requests | None = None  # of the process that runs
-        self._heard: SimpleQueue[Answer | None] = SimpleQueue()  # None: the process is gone
+        self._requests: _Requests | None = None  # to the running process; None: there is none
+        self._heard: SimpleQueue[Answer | None] = SimpleQueue()  # None: the process has ended
         self._asked: set[str] = set()
         self._answers: dict[str, Answer] = {}
 
     def ask(self, request: Request) -> bool:
-        """Hands a request on; False where the last of its kind was not answered yet."""
+        """Sends a request. False if the last one of its kind is still open."""
         kind = type(request).__name__
         self._look_in()
         if kind in self._asked:
@@ -72,7 +73,7 @@ class Background:
         return True
 
     def answer(self, kind: type[Request]) -> Answer | None:
-        """The answer to what was asked, once; None until it is there."""
+        """The answer to an open request, once; None until it arrives."""
         self._look_in()
         found = self._answers.pop(kind.__name__, None)
         if found is not None:
@@ -90,7 +91,7 @@ class Background:
                     self.close()
 
     def _listen(self, requests: _Requests) -> None:
-        """To one process, from its start to its end."""
+        """Listens to one process from its start to its end."""
         with (
             suppress(OSError, msgspec.DecodeError),
             subprocess.Popen(
@@ -107,14 +108,15 @@ class Background:
         self._heard.put(None)
 
     def close(self) -> None:
-        """Ends the process, whatever it is at."""
+        """Ends the process, even in the middle of a request."""
         if self._requests is not None:
             self._requests.put(None)
             self._requests = None
 
 
 def _hand_on(requests: _Requests, pipe: IO[bytes]) -> None:
-    """Until told to end, or nobody reads. A thread of its own: a pipe takes an evening only as fast as it is read."""
+    """Passes requests on until the process should end or stops reading. Runs in its own thread, because writing to a
+    pipe blocks until the other side reads."""
     with suppress(OSError, ValueError), pipe:
         while (request := requests.get()) is not None:
             pipe.write(msgspec.json.encode(request) + b"\n")

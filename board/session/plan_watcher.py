@@ -1,4 +1,4 @@
-"""An eye on the plan's file while its evening runs: what an edit changes, worked out beside the board, never in it."""
+"""Watches the plan file during its evening: finds what an edit changes, worked out beside the board."""
 
 import os
 from pathlib import Path
@@ -9,21 +9,23 @@ from board.sheet.run_sheet import RunSheet
 
 
 class PlanWatcher:
-    """Looks by the file's stamp, and asks only where that is another. `known`: the digest the host knows of."""
+    """Watches the file's inode, size and time, and sends a request only when they change. `known`: the digest of the
+    plan the host knows."""
 
     def __init__(self, path: Path, evening: RunSheet, known: str, background: Background) -> None:
         self.path = path
         self.evening = evening
-        self.busy = False  # while an edited plan is being worked out
+        self.busy = False  # while an edited plan is being solved
         self._known = known
         self._background = background
         self._stamp = _stamp(path)
 
     def look(self) -> Changed | None:
-        """What changed against the evening's timetable, once for each edit; None while there is nothing to tell."""
+        """What an edit changes in the evening's timetable, once for each edit; None if there is nothing to report.
+        Raises nothing."""
         if not self.busy:
             stamp = _stamp(self.path)
-            if stamp is not None and stamp != self._stamp:  # none: an editor is about to put it in its place
+            if stamp is not None and stamp != self._stamp:  # None: an editor is about to replace the file
                 self._stamp = stamp
                 self.busy = self._background.ask(EditedPlan((self._known, self.evening.digest)))
             return None
@@ -32,7 +34,7 @@ class PlanWatcher:
             return None
         self.busy = False
         before, self._known = self._known, answer.digest
-        if answer.digest in (before, self.evening.digest):  # nothing new, or as it was again
+        if answer.digest in (before, self.evening.digest):  # nothing new, or changed back
             return None
         return changed(self.evening, answer.sheet) if answer.sheet is not None else Changed(usable=False)
 

@@ -1,7 +1,7 @@
-"""One evening in progress: the session behind the live board, rehearsal, plain output and tests.
+"""One evening in progress: the session behind the live board, the rehearsal, the plain output and the tests.
 
-Every answer goes the same way: decide what happens, keep it in the log, then fold it in. Where the log cannot keep it
-the evening goes on all the same, and `unkept` says so. Knows no screen; the time comes from the clock it was given.
+Every answer takes the same way: decide on events, write them to the log, fold them into the state. If the log cannot be
+written the evening goes on, and `unkept` says so. Knows no screen; takes the time from the given clock.
 """
 
 from collections.abc import Sequence
@@ -32,25 +32,25 @@ from board.view.present import Present
 
 
 class Evening:
-    """Holds the log, the state and the clock of one evening."""
+    """Holds the log, the state and the clock of one evening. Moments are aware datetimes."""
 
     def __init__(self, sheet: RunSheet, clock: Clock, keeper: Keeper, past: Sequence[Event] = ()) -> None:
         self.clock = clock
         self.keeper = keeper
         self.state = fold_all(begin(sheet), past)
-        self.told: list[Event] = list(past)  # all of it, what was taken back too
+        self.told: list[Event] = list(past)  # including what was undone
         self.forecaster = Forecaster(self.state.sheet)
         self._newest = newest(past)
-        self._due: set[CallKey] | None = None  # at the last tick
-        self._clocks: tuple[State, datetime, tuple[LiveClock, ...]] | None = None  # of what state, and of when
+        self._due: set[CallKey] | None = None  # keys due at the last tick
+        self._clocks: tuple[State, datetime, tuple[LiveClock, ...]] | None = None  # the state and minute they are for
 
     @property
     def sheet(self) -> RunSheet:
-        """The one the evening goes by now."""
+        """The sheet the evening follows now."""
         return self.state.sheet
 
     def tick(self) -> Present:
-        """The present; calls that have come due are raised and kept."""
+        """The present. Raises calls that have come due, and logs them."""
         self._note_jump(self.clock.jumped())
         self.keeper.mind()
         now = self.now()
@@ -62,7 +62,7 @@ class Evening:
             forecast = self.forecaster.forecast(self.state, now)
             due, coming = calls(forecast, self.state)
             fresh |= {call.key for call in due if call.raised is None}
-        # One that waited for its new time after a push, or after the clock was set back, is heard again too.
+        # A call that comes due again, after a push or after the clock was set back, is heard again.
         again = set() if self._due is None else {call.key for call in due} - self._due
         self._due = {call.key for call in due}
         raised = tuple(call for call in due if call.key in fresh | again)
@@ -73,7 +73,7 @@ class Evening:
         return Present(now, self.state, forecast, *ahead, warned, clocks, said, unkept=self.keeper.unkept)
 
     def clocks(self, forecast: Forecast) -> tuple[LiveClock, ...]:
-        """How long each dish has stood out. Reckoned anew when something happened, else once a minute."""
+        """How long each dish has stood out. Worked out again after every event, else once a minute."""
         if not has_clocks(self.state.sheet):
             return ()
         known, minute = self._clocks, forecast.now.replace(second=0, microsecond=0)
@@ -82,14 +82,14 @@ class Evening:
         return known[2]
 
     def _clock_warned(self, clocks: tuple[LiveClock, ...], now: datetime) -> tuple[ClockWarned, ...]:
-        """What is to be said of the clocks for the first time now; that it was said is kept."""
+        """Warnings about the clocks that are due now for the first time; logged."""
         new = warn_clocks(self.state, clocks, now)
         if new:
             self._keep(new)
         return tuple(event for event in new if isinstance(event, ClockWarned))
 
     def _warned(self, forecast: Forecast) -> tuple[Standing, ...]:
-        """What soon keeps no longer, said for the first time now; that it was said is kept."""
+        """Results that are now close to the end of their shelf life, for the first time; logged."""
         new = warn_keeping(self.state, forecast)
         if new:
             self._keep(new)
@@ -97,34 +97,35 @@ class Evening:
         return tuple(each for each in forecast.keeping if each.slot in slots)
 
     def now(self) -> datetime:
-        """The clock's time; never before what happened last, should the clock be a little behind that."""
+        """The clock's time, but never before the last event, in case the clock is slightly behind it."""
         now = self.clock.now()
         return now if self._newest is None else max(now, self._newest)
 
     def _note_jump(self, jump: Jump | None) -> None:
-        """A jump is an event; so is a clock found far behind what happened last, as when a board is opened again."""
+        """Logs a jump of the clock. A clock far behind the last event, as after reopening a board, is logged as a jump
+        too."""
         now = self.clock.now()
         if jump is not None:
-            self._newest = None  # by the clock as it was
+            self._newest = None  # it was by the old clock
             self._keep([ClockJumped(n=self.state.last_n + 1, at=now, seconds=jump.seconds, slept=jump.slept)])
         elif self._newest is not None and (behind := self._newest - now) > timedelta(seconds=JUMP_SECONDS):
-            # How long that was ago nobody knows; what happened last is taken to have happened just now.
+            # Nobody knows how long ago that was, so the last event counts as having happened just now.
             self._newest = None
             self._keep([ClockJumped(n=self.state.last_n + 1, at=now, seconds=-behind.total_seconds())])
 
     def peek(self) -> Present:
-        """The present, with nothing raised, heard or kept."""
+        """The present, without raising or logging anything."""
         now = self.now()
         forecast = self.forecaster.forecast(self.state, now)
         due, coming = calls(forecast, self.state)
         return Present(now, self.state, forecast, tuple(due), tuple(coming), clocks=self.clocks(forecast))
 
     def look(self) -> Forecast:
-        """How the rest looks now; raises no calls and keeps nothing."""
+        """The forecast of the rest, without raising or logging anything."""
         return self.forecaster.forecast(self.state, self.now())
 
     def wish(self, wish: Wish) -> Refusal | None:
-        """Does what the host wants, or says why not."""
+        """Does what the host wants and returns None, or returns why not."""
         self._note_jump(self.clock.jumped())
         decided = decide(self.state, wish, self.now())
         if isinstance(decided, Refusal):
@@ -133,7 +134,7 @@ class Evening:
         return None
 
     def what_if(self, wish: Wish) -> Forecast | Refusal:
-        """What a wish would bring, without doing it."""
+        """The forecast if a wish were carried out, or why it cannot be. Changes nothing."""
         now = self.now()
         decided = decide(self.state, wish, now)
         if isinstance(decided, Refusal):
@@ -143,20 +144,21 @@ class Evening:
         return forecaster.forecast(then, now)
 
     def push(self, course: str, minutes: int) -> Push:
-        """The wish to send a course out so many minutes later than it now looks."""
+        """The wish to send a course out this many minutes later than it is forecast now. Raises KeyError for an unknown
+        course."""
         return push_from_now(self.state, self.look(), course, minutes)
 
     def later(self, call: CallKey) -> Later:
-        """The wish to be asked five minutes later than now, or than it was put off to."""
+        """The wish to be asked again five minutes from now, or five minutes after the time it was put off to."""
         return later_again(self.state, *call, self.now())
 
     def put_off_till(self, call: CallKey) -> datetime | None:
-        """Until when a call was put off, where that is still ahead."""
+        """The moment a call was put off to; None unless it is still ahead."""
         until = self.state.steps[call[0]].put_off.get(call[1])
         return until if until is not None and until > self.now() else None
 
     def accept_stops(self) -> None:
-        """The host begins although something must be mended before anybody eats; that it was read is kept."""
+        """Logs that the host read the plan's stops and begins all the same."""
         stops = self.sheet.stops
         self._keep([StopsAccepted(n=self.state.last_n + 1, at=self.now(), stops=stops)])
 
@@ -170,11 +172,12 @@ class Evening:
             self._newest = newest(events)
 
     def close(self) -> None:
+        """Closes the log."""
         self.keeper.close()
 
 
 def open_evening(sheet: RunSheet, clock: Clock, log: RunLog, *, rehearsal: bool) -> Evening:
-    """A new evening in an empty log, or the one the log holds, gone on with. Raises OSError."""
+    """A new evening in an empty log, or the log's evening resumed. Raises OSError if a new log cannot be begun."""
     if log.contents is None:
         opened = EveningOpened(n=1, at=clock.now(), rehearsal=rehearsal, sheet=sheet)
         log.begin(opened)
@@ -188,5 +191,5 @@ def open_evening(sheet: RunSheet, clock: Clock, log: RunLog, *, rehearsal: bool)
 
 
 def unlogged_evening(sheet: RunSheet, clock: Clock, *, rehearsal: bool = True) -> Evening:
-    """An evening that is kept nowhere."""
+    """A new evening that is kept in memory only."""
     return Evening(sheet, clock, Memory(), [EveningOpened(n=1, at=clock.now(), rehearsal=rehearsal, sheet=sheet)])

@@ -1,4 +1,5 @@
-"""An evening looked on at: the state of a log that another board writes, for all hands or for one. Answers nothing."""
+"""An evening watched from elsewhere: the state of a log that another board writes, for everybody or for one person.
+Takes no answers."""
 
 from dataclasses import replace
 from datetime import datetime
@@ -21,33 +22,33 @@ from board.view.present import Present
 
 
 def hand_called(sheet: RunSheet, name: str) -> str | None:
-    """Whose name that is, as the plan writes it; None if nobody's."""
+    """The person with that name, as the plan writes it; None if there is nobody."""
     return next((hand for hand in sheet.hands if hand.casefold() == name.strip().casefold()), None)
 
 
 def steps_of(sheet: RunSheet, who: str) -> RunSheet:
-    """The sheet with only what that person has hands on; the courses stay."""
+    """The sheet with only the steps that person works on; all courses stay."""
     theirs = tuple(slot for slot in sheet.slots if any(part.who == who for part in slot.attended))
     return msgspec.structs.replace(sheet, slots=theirs)
 
 
 class Watched(Evening):
-    """The evening in a log. `sheet` holds what is shown: one person's steps where `who` is named."""
+    """The evening in a log. `sheet` is what is shown: only one person's steps if `who` is given."""
 
     def __init__(self, follower: Follower, clock: Clock, who: str | None = None) -> None:
-        """The follower has found an evening."""
+        """The follower must have found an evening."""
         assert follower.opened is not None
         super().__init__(follower.opened.sheet, clock, Memory())
         self.follower = follower
         self._shown_of: RunSheet | None = None
         self._shown = follower.opened.sheet
         self.who = hand_called(follower.opened.sheet, who) or who if who else None
-        self._taken = (0, 0)  # how often the log was read whole, and how many events of it are folded
+        self._taken = (0, 0)  # how often the log was read from its start; events folded so far
         self.take()
 
     @property
     def sheet(self) -> RunSheet:
-        """What is shown of the sheet the evening goes by now."""
+        """What is shown of the sheet the evening follows now."""
         whole = self.state.sheet
         if self._shown_of is not whole:
             who = hand_called(whole, self.who) if self.who else None
@@ -56,18 +57,19 @@ class Watched(Evening):
 
     @property
     def rehearsal(self) -> bool:
+        """Whether the log is of a rehearsal."""
         return self.follower.opened is not None and self.follower.opened.rehearsal
 
     @property
     def said(self) -> str:
-        """What is wrong with the log, or with the name."""
+        """What is wrong with the name or the log; empty if nothing is."""
         unknown = self.who is not None and hand_called(self.state.sheet, self.who) is None
         if unknown and self.who:
             return words.nobody_called(self.who, list(self.state.sheet.hands))
         return self.follower.said
 
     def take(self) -> None:
-        """Folds what the follower has read since."""
+        """Folds the events the follower has read since."""
         opened, events = self.follower.opened, self.follower.events
         assert opened is not None
         whole, count = self._taken
@@ -81,13 +83,13 @@ class Watched(Evening):
         self._taken = (self.follower.whole, len(events))
 
     def now(self) -> datetime:
-        """The time of day; in a rehearsal, whose clock only its own board knows, that of the newest event."""
+        """The time of day. In a rehearsal, whose clock only its own board knows, the time of the newest event."""
         if self.rehearsal and self._newest is not None:
             return self._newest
         return super().now()
 
     def tick(self) -> Present:
-        """The present as the log has it; nothing is raised and nothing kept."""
+        """The present according to the log; raises no calls and logs nothing."""
         if self.follower.look():
             self.take()
         now = self.now()
@@ -105,5 +107,5 @@ class Watched(Evening):
         return Present(now, self.state, replace(forecast, keeping=keeping), due, coming, raised, clocks=clocks)
 
     def wish(self, wish: Wish) -> Refusal:
-        """Answers belong to the board that runs the evening."""
+        """Always a refusal: only the board that runs the evening takes answers."""
         return Refusal(words.LOOKING_ON)

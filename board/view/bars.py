@@ -1,4 +1,4 @@
-"""A bar a row for what was planned, with marks on it or beyond it where it really began and ended. Pure."""
+"""One bar per row for what was planned, with marks where it really began and ended. Pure."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -10,7 +10,7 @@ from board.base import words
 from board.view.wrap_words import pad
 
 TAIL_WIDTH = 9  # a gap and the minutes
-EVERY_MINUTES = (15, 30, 60, 120, 180, 360)  # between two times of the scale
+EVERY_MINUTES = (15, 30, 60, 120, 180, 360)  # possible steps between times on the scale
 CLOCK_WIDTH = 7  # a clock time and a gap
 
 
@@ -19,9 +19,9 @@ Kind = Literal["planned", "actual"]
 
 @dataclass(frozen=True, slots=True)
 class Span:
-    """One row: its name, from when to when it was planned, and when it really began and ended, as far as it did.
+    """One row: its name, its planned start and end, and its actual start and end if they are known.
 
-    `runs_off`: the scale need not reach to its end, as for what stands in the fridge overnight.
+    `runs_off`: the scale need not reach its end, as for something that stands in the fridge overnight.
     """
 
     name: str
@@ -32,12 +32,12 @@ class Span:
 
     @property
     def later_minutes(self) -> int | None:
-        """By how much it ended later than planned; below 0 where it was sooner."""
+        """Minutes it ended later than planned, negative if earlier; None until it has ended."""
         return None if self.ended is None else round((self.ended - self.planned[1]).total_seconds() / 60)
 
 
 def reach(spans: Sequence[Span]) -> tuple[datetime, datetime]:
-    """From the first beginning to the last end of any of them, planned or actual."""
+    """The earliest start and the latest end of the spans, planned or actual. Raises ValueError for no spans."""
     told = [span for span in spans if not span.runs_off] or spans
     start = min(at for span in spans for at in (span.planned[0], span.began) if at is not None)
     ends = [at for span in told for at in (span.planned[1], span.began, span.ended) if at is not None]
@@ -45,7 +45,7 @@ def reach(spans: Sequence[Span]) -> tuple[datetime, datetime]:
 
 
 class Chart:
-    """Rows over one scale of time, from the first beginning to the last end of any of them."""
+    """Rows over one time scale that reaches from the earliest start to the latest end. Widths are in cells."""
 
     def __init__(self, spans: Sequence[Span], width: int, name_width: int, zone: tzinfo) -> None:
         self.zone = zone
@@ -56,10 +56,11 @@ class Chart:
         self.per_column = seconds / self.columns
 
     def name(self, span: Span) -> str:
+        """The span's name, in exactly `name_width` cells."""
         return pad(span.name, self.name_width - 1) + " "
 
     def bar(self, span: Span) -> tuple[tuple[str, Kind | None], ...]:
-        """As wide as the scale, in stretches of one kind; None where nothing was planned and nothing happened."""
+        """The bar in runs of one kind, together as wide as the scale; the kind is None for empty cells."""
         cells: list[tuple[str, Kind | None]] = [(" ", None)] * self.columns
         for column in self._columns(span.planned):
             cells[column] = (words.SIGN["planned"], "planned")
@@ -68,7 +69,7 @@ class Chart:
         return tuple(("".join(sign for sign, _ in run), kind) for kind, run in _runs(cells))
 
     def _marks(self, span: Span) -> dict[int, str]:
-        """By column: where it really began and ended, and at the edge that it goes on."""
+        """Sign names by column: the actual start and end, and at the right edge that it goes on."""
         last = self.columns - 1
         marks = {last: "goes-on"} if self._goes_on(span) else {}
         if span.began is None or self._column(span.began) > self.columns:
@@ -83,7 +84,7 @@ class Chart:
         return any(self._column(at) > self.columns for at in (span.planned[1], span.began, span.ended) if at)
 
     def times(self) -> str:
-        """Clock times where they fall, as many as fit."""
+        """Clock times above their columns, as many as fit."""
         fitting = (m for m in EVERY_MINUTES if m * 60 / self.per_column >= CLOCK_WIDTH)
         every = timedelta(minutes=next(fitting, EVERY_MINUTES[-1]))
         local = self.start.astimezone(self.zone)
@@ -96,7 +97,7 @@ class Chart:
         return "".join(cells).rstrip()
 
     def _columns(self, span: tuple[datetime, datetime]) -> range:
-        """The columns a span covers, one at least."""
+        """The columns that a span covers, at least one."""
         left = min(self._column(span[0]), self.columns - 1)
         return range(left, max(left + 1, min(self._column(span[1]), self.columns)))
 

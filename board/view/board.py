@@ -1,4 +1,4 @@
-"""What the board shows, as frozen words. Pure: a Present → a BoardView. Every text in it is safe for a terminal."""
+"""What the board shows, as frozen words. Pure: a Present → a BoardView. All texts are safe for a terminal."""
 
 from dataclasses import dataclass
 from datetime import datetime
@@ -20,14 +20,14 @@ from board.view.quiet import hands_on, host_call
 from board.view.slipped import slip_words
 from board.view.standing import Standings, Stands
 
-TIGHT_MINUTES = 3  # less give than this is tight
+TIGHT_MINUTES = 3  # less slack than this is tight
 MANY_COMING = 12
-JUMP_TOLD_SECONDS = 120  # so long a jump of the clock is shown
+JUMP_TOLD_SECONDS = 120  # how long a jump of the clock is shown
 
 
 @dataclass(frozen=True, slots=True)
 class CallView:
-    """A call, in words."""
+    """A call in words."""
 
     key: CallKey
     sign: str
@@ -39,12 +39,12 @@ class CallView:
     answer: str
     is_due: bool
     insistence: int = 1  # 1 calm, 2 pressing, 3 overdue
-    already: str = ""  # what the key for `done already` says, where the call was overtaken
+    already: str = ""  # words for the key `done already`, if the call was overtaken
 
 
 @dataclass(frozen=True, slots=True)
 class CourseView:
-    """The next course and how long until it goes out."""
+    """The next course, and the time until it goes out."""
 
     title: str
     countdown: str
@@ -54,26 +54,26 @@ class CourseView:
 
 @dataclass(frozen=True, slots=True)
 class BoardView:
-    """The whole board but for its lanes, whose drawing depends on the width."""
+    """The whole board except its lanes, which are drawn to the width."""
 
     title: str
     day: str
     clock: str
-    standing: str  # on time, tight, late
+    standing: str  # words for on time, tight or late
     standing_sign: str
     course: CourseView | None
     due: tuple[CallView, ...]
     coming: tuple[CallView, ...]
-    headline: str  # what to say when nothing is called
+    headline: str  # what to say when no call is due
     detail: str
-    busy: CallKey | None  # the end of what hands are on now
-    keeping: tuple[Stands, ...]  # what presses first
-    courses: tuple[tuple[str, str], ...]  # every course: its name, and in words: gone out at, or going out when
-    notice: str = ""  # what the host should know for a while: the clock jumped
+    busy: CallKey | None  # the end of the step in hand
+    keeping: tuple[Stands, ...]  # the most urgent first
+    courses: tuple[tuple[str, str], ...]  # every course: its name, and when it goes or went out, in words
+    notice: str = ""  # shown for a while: that the clock jumped
 
 
 class Viewer:
-    """Makes views of one sheet."""
+    """Makes views of one sheet. Moments are aware datetimes; texts show them in the plan's time zone."""
 
     def __init__(self, sheet: RunSheet) -> None:
         self.sheet = sheet
@@ -82,15 +82,16 @@ class Viewer:
         self.standings = Standings(self.slots, self.clock)
 
     def local(self, at: datetime) -> datetime:
+        """A moment in the plan's time zone."""
         return at.astimezone(self.zone)
 
     def clock(self, at: datetime, now: datetime) -> str:
-        """With its day where that is not today."""
+        """The clock time of a moment, with its day if that is not today."""
         here, there = self.local(now), self.local(at)
         return words.clock(there) if here.date() == there.date() else words.day_and_clock(there)
 
     def view(self, at: Present) -> BoardView:
-        """The board as it is at that moment."""
+        """The board at that moment."""
         local = self.local(at.now)
         standing = how_it_stands(at.forecast, at.due)
         headline, detail, busy = self._quiet(at)
@@ -118,7 +119,7 @@ class Viewer:
         return words.clock_jumped(round(jumped.seconds), slept=jumped.slept)
 
     def call(self, call: Call, at: Present, *, is_due: bool) -> CallView:
-        """One call in words."""
+        """One call in words. Raises KeyError if its slot is not in the sheet."""
         slot = self.slots[call.slot]
         ahead = (call.due - at.now).total_seconds()
         return CallView(
@@ -136,20 +137,19 @@ class Viewer:
         )
 
     def _look_for(self, slot: Slot, call: Call) -> str:
-        """What shows that it is done; of a course going out, whose plate is different; what was noted of it on evenings
-        before."""
+        """How to tell that it is done; for a course going out, which plates differ; then notes from past evenings."""
         told = []
         if slot.kind == "serve":
             plates = next((course.plates for course in self.sheet.courses if course.serve == slot.id), ())
             told += [words.plates([one_line(said.plate(each), 120) for each in plates])] if plates else []
         elif slot.look_for and call.part != "start":
             told.append(one_line(words.look_for(slot.look_for)))
-        if slot.noted:  # the newest first: what does not fit is the oldest
+        if slot.noted:  # newest first: the oldest is cut if they do not fit
             told.append(words.noted(" · ".join(one_line(note, 160) for note in reversed(slot.noted))))
         return " · ".join(told)
 
     def detail(self, slot: Slot, call: Call, state: State | None = None) -> str:
-        """Where the thing is, at what heat, how long, of which dish."""
+        """Who, where, at what heat, for how long, and for which dish."""
         in_oven = any(use.celsius is not None or use.off for use in slot.uses)
         pieces = [] if in_oven else [words.LANES[slot.lane].lower()]
         for use in sorted(slot.uses, key=lambda use: use.celsius is None and not use.off):
@@ -167,7 +167,7 @@ class Viewer:
         return " · ".join([*dict.fromkeys(pieces), *([name] if name and slot.kind != "serve" else [])])
 
     def _core(self, slot: Slot, wanted: float, call: Call, state: State | None) -> str:
-        """What the core must be, and how long; once a probe was read, what it showed."""
+        """The core temperature needed and for how long; after a reading, what the probe showed."""
         read = last_reading(state, slot.id) if state is not None else None
         if state is None or read is None:
             told = words.core(wanted, self.sheet.fahrenheit)
@@ -198,13 +198,13 @@ class Viewer:
         )
 
     def _who(self, slot: Slot) -> str:
-        """Who does it, where there is more than one pair of hands."""
+        """Who does it, if the plan has more than one person."""
         if len(self.sheet.hands) < 2:
             return ""
         return ", ".join(dict.fromkeys(part.who for part in slot.attended))
 
     def answer_words(self, event: Event) -> str:
-        """An answer in a few words, for taking it back."""
+        """An answer in a few words, for undoing it."""
         if isinstance(event, SLIPS):
             return slip_words(event, self.slots)
         if isinstance(event, LeftoversPutAway):
@@ -213,7 +213,7 @@ class Viewer:
         return one_line(slot.name if slot else words.ANSWER_WORDS.get(type(event).__name__, ""), 60)
 
     def _quiet(self, at: Present) -> tuple[str, str, CallKey | None]:
-        """What to say when nothing is called: what hands are on, or how long the host is free."""
+        """What to say when no call is due: what the host is working on, or how long the host is free."""
         busy = hands_on(self.sheet, at)
         if busy is not None:
             slot, until = busy
@@ -232,12 +232,12 @@ class Viewer:
 
 
 def _heard(calls: tuple[Call, ...]) -> tuple[Call, ...]:
-    """Calls that are really made; what ends by itself asks nobody."""
+    """The calls that are announced; a step that ends by itself makes none."""
     return tuple(call for call in calls if not call.silent)
 
 
 def headline(slot: Slot, call: Call) -> str:
-    """The words the board calls: the plan's own, else the usual ones."""
+    """The words of a call: the plan's own if it has any, else the usual ones."""
     if slot.kind == "arrive":
         return words.CALL_ARRIVE
     if slot.kind == "seat":
@@ -255,7 +255,7 @@ def headline(slot: Slot, call: Call) -> str:
 
 
 def answer_word(slot: Slot, call: Call, state: State) -> str:
-    """What `space` says."""
+    """What the `space` key does, in a word."""
     if call.part == "end" and wants_reading(state, slot):
         return words.READ_FIRST
     if call.part == "look-in":
@@ -266,13 +266,13 @@ def answer_word(slot: Slot, call: Call, state: State) -> str:
 
 
 def is_late(course: CourseForecast) -> bool:
-    """Later than the plan allows it to slip, beyond what the host pushed it."""
+    """Whether a course slips further than the plan allows, apart from the host's pushes."""
     return course.slip_minutes > course.may_slip
 
 
 def how_it_stands(forecast: Forecast, due: tuple[Call, ...]) -> str:
-    """Late when a course to come slips further than it may; tight when one slips at all, when a call with hardly
-    any give waits unanswered, or when something would stand past what it keeps; else on time."""
+    """Late: a course ahead slips further than the plan allows. Tight: a course ahead slips at all, a call with hardly
+    any slack has waited a minute, or something will stand beyond its shelf life. Otherwise on time."""
     ahead = [course for course in forecast.courses if course.is_ahead]
     if any(is_late(course) for course in ahead):
         return words.STANDS_LATE

@@ -1,4 +1,4 @@
-"""A plan edited meanwhile, in lines for the host. Pure; safe for a terminal."""
+"""What an edited plan changes in its evening, in lines for the host. Pure; safe for a terminal."""
 
 from datetime import datetime
 
@@ -12,7 +12,7 @@ MOST_LINES = 12
 
 
 def changed_lines(viewer: Viewer, changed: Changed, now: datetime) -> list[str]:
-    """What is new, gone and at other times, the new first; cut where it is long."""
+    """Steps added, removed and moved in time, in this order; at most `MOST_LINES` lines."""
     if not changed.usable:
         return [words.PLAN_UNUSABLE]
 

@@ -1,7 +1,7 @@
-"""How the evening went, on one page: lines of toned text for a width, for the board and for paper. Pure.
+"""How the evening went, on one page: lines of text with tones, for a given width, on the board and on paper. Pure.
 
-A chart has one row a course (from `DETAILED` cells on, one a step as well): a bar for what was planned, marks where it
-really began and ended, and how much later that was, so it reads without colour. Every text is safe for a terminal.
+A chart has one row for each course, and from `DETAILED` cells on also for each step: a bar for the plan, marks for the
+actual start and end, and the minutes of delay, so it reads without colour. All texts are safe for a terminal.
 """
 
 from collections.abc import Sequence
@@ -23,20 +23,20 @@ Tone = Literal["title", "head", "text", "soft", "late", "planned", "actual"]
 Segment = tuple[str, Tone]
 PageLine = tuple[Segment, ...]
 
-DETAILED = 100  # cells from which steps are drawn too
+DETAILED = 100  # cells; from this width on, steps are drawn too
 HEAD_WIDTH = 14
-MOST, MOST_DETAILED = 3, 6  # of what ran over, and of what was kept
+MOST, MOST_DETAILED = 3, 6  # lines about steps that ran over, and about results that stood
 NAME_WIDTH = 22
 
 
 def closing(evening: Review, width: int) -> tuple[PageLine, ...]:
-    """The page, as wide as it may be."""
+    """The page, at most `width` cells wide; below 40, as if 40."""
     width = max(40, width)
     return tuple(_clipped(line, width) for line in _Page(evening, width).lines())
 
 
 def _clipped(line: PageLine, width: int) -> PageLine:
-    """The line in so many cells."""
+    """The line cut to this many cells."""
     kept: list[Segment] = []
     for text, tone in line:
         kept.append((cut(text, width), tone))
@@ -59,7 +59,7 @@ class _Page:
         return [*lines, *self._every_step()] if self.width >= DETAILED else lines
 
     def at(self, moment: datetime) -> str:
-        """The clock, with its day where that is not the evening's."""
+        """The clock time, with its day if that is not the evening's last day."""
         local = moment.astimezone(self.zone)
         return words.clock(local) if local.date() == self.last_day else words.day_and_clock(local)
 
@@ -85,7 +85,7 @@ class _Page:
         return lines
 
     def _told(self) -> list[PageLine]:
-        """What ran over, was left out, was kept, put away, read and noted."""
+        """What ran over, was left out, kept, put away, measured and noted."""
         of = self.evening
         over = [words.ran_over(s.slot.name, s.planned_minutes, s.actual_minutes or 0) for s in of.ran_over()]
         kept = [
@@ -113,8 +113,7 @@ class _Page:
         ]
 
     def _put_away(self) -> list[PageLine]:
-        """What was left of courses: when it went into the cold, what had stood past its limit by then, and of which
-        courses nobody said."""
+        """Leftovers: when they were put away, which had stood beyond their limit, and the courses nobody reported."""
         told = [put_away_words(each, self.at(each.at)) for each in self.evening.put_away]
         if any(each.over for each in self.evening.put_away):
             told.append(words.KEPT_TOO_LONG)
@@ -125,7 +124,7 @@ class _Page:
         return [*lines, *self._named(head, [untold], "soft")]
 
     def _named(self, head: str, items: Sequence[str], tone: Tone = "text") -> list[PageLine]:
-        """Items under one head, which stands to the left of the first."""
+        """Items under one heading, which stands to the left of the first item."""
         lines: list[PageLine] = []
         for item in items:
             for line in wrap_words(one_line(item), self.width - HEAD_WIDTH):
@@ -133,12 +132,12 @@ class _Page:
         return lines
 
     def _at_table(self) -> list[PageLine]:
-        """A row a course: from plating to clearing."""
+        """One row for each course: from plating to clearing."""
         spans = [Span(one_line(c.name), c.at_table, *(c.was_at_table or ())) for c in self.evening.courses]
         return self._chart(words.CLOSING_AT_TABLE, spans, NAME_WIDTH)
 
     def _every_step(self) -> list[PageLine]:
-        """A row a step, by day."""
+        """One row for each step, by day."""
         days: dict[str, list[Span]] = {}
         for step in sorted(self.evening.steps, key=lambda s: s.slot.start):
             slot = step.slot
@@ -167,7 +166,7 @@ class _Page:
 
 
 def _later(span: Span) -> Segment:
-    """The minutes by which it ended later, behind its bar; that it goes on where it only began."""
+    """The minutes it ended later, after its bar; or a sign that it is still going on."""
     later = span.later_minutes
     if later is None:
         return (f" {words.STATE_SIGN['under-way']}" if span.began else "", "soft")
@@ -175,14 +174,14 @@ def _later(span: Span) -> Segment:
 
 
 def read_words(read: ReadingReview, fahrenheit: bool) -> str:
-    """A reading beside what was wanted."""
+    """A reading next to what was needed."""
     if read.slot.core_celsius is None:
         return words.core_reads(read.celsius, fahrenheit)
     return words.reading(read.celsius, read.slot.core_celsius, read.lacks, fahrenheit)
 
 
 def put_away_words(each: LeftReview, at: str) -> str:
-    """When what was left of a course was put away, and how long it had stood out."""
+    """When a course's leftovers were put away, and how long they had stood out."""
     return words.closing_put_away(each.course, at, each.dish, each.stood_minutes, each.limit_minutes)
 
 

@@ -1,4 +1,4 @@
-"""What something costs, before it is taken: two forecasts → lines. Pure; every line is safe for a terminal."""
+"""What a change would cost before it is made: two forecasts → lines. Pure; all lines are safe for a terminal."""
 
 from dataclasses import dataclass
 from datetime import timedelta
@@ -14,17 +14,17 @@ from board.view.board import Viewer
 
 MINUTE = timedelta(minutes=1)
 COMPANY_MINUTES = 5  # less than this is not worth a line
-PAST, COURSE, STANDS, COMPANY, EASY = range(5)  # what is kept first where there is little room
+PAST, COURSE, STANDS, COMPANY, EASY = range(5)  # ranks: the lowest stay if there is little room
 
 
 @dataclass(frozen=True, slots=True)
 class Costs:
-    """Lines, each with its rank: where there is too little room, those of the lowest rank stay."""
+    """Lines, each with its rank. If there is too little room, the lowest ranks stay."""
 
     ranked: tuple[tuple[int, str], ...]
 
     def lines(self, room: int) -> tuple[str, ...]:
-        """At most `room` lines (one at the least), the last telling how many were left out."""
+        """At most `room` lines, but at least one; the last says how many were left out."""
         if not self.ranked:
             return (words.COSTS_NOTHING,)
         if len(self.ranked) <= room:
@@ -34,7 +34,7 @@ class Costs:
         return (*shown, words.costs_more(len(self.ranked) - len(kept)))
 
     def strip(self, width: int) -> str:
-        """As many as fit side by side; one at the least, cut where even that is too long."""
+        """As many lines as fit side by side in `width` cells; at least one, cut if it is too long."""
         for room in range(len(self.ranked), 1, -1):
             if cell_len(line := words.costs_beside(self.lines(room))) <= width:
                 return line
@@ -42,7 +42,8 @@ class Costs:
 
 
 def costs(viewer: Viewer, before: Forecast, after: Forecast) -> Costs:
-    """Courses that move, results that stand longer than they would have, the host's company."""
+    """Courses that move, results that would stand longer, and the change in the host's time with the guests. Both
+    forecasts must be of the viewer's sheet."""
     stand = _stands(viewer, before, after)
     found = [
         *_courses(viewer, before, after),
@@ -65,13 +66,13 @@ def _courses(viewer: Viewer, before: Forecast, after: Forecast) -> list[tuple[in
 
 
 def _late(course: CourseForecast) -> int:
-    """Whole minutes, rounded, so that a few seconds are no minute."""
+    """Rounded to whole minutes, so that a few seconds do not count."""
     return max(0, round((course.served - course.wanted) / MINUTE))
 
 
 def _stands(viewer: Viewer, before: Forecast, after: Forecast) -> list[tuple[int, str]]:
-    """The longest past its limit first, then the one that comes nearest to its limit; easy is one with more than
-    half its keeping left."""
+    """First the results beyond their shelf life, the furthest first; then the others, the closest to it first. EASY:
+    more than half the shelf life is left."""
     found = []
     for slot in viewer.sheet.slots:
         if slot.keeping is None or slot.id in after.left_out:
@@ -86,7 +87,7 @@ def _stands(viewer: Viewer, before: Forecast, after: Forecast) -> list[tuple[int
 
 
 def stands(slot: Slot, forecast: Forecast) -> int:
-    """Minutes from a slot's end until the last that takes its result up begins; 0 where nothing does."""
+    """Minutes from a slot's end until its last successor starts; 0 if it has none."""
     takers = [forecast.slots[o].start for o in slot.then if o in forecast.slots and o not in forecast.left_out]
     return max(0, round((max(takers) - forecast.slots[slot.id].end) / MINUTE)) if takers else 0
 

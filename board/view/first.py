@@ -1,4 +1,4 @@
-"""The board's first picture in bare lines, to be read before the screen library is loaded. Pure: BoardView → lines."""
+"""The board's first picture in plain lines, to read while the screen library loads. Pure: BoardView → lines."""
 
 from collections.abc import Iterator
 
@@ -6,13 +6,13 @@ from board.base import words
 from board.view.board import BoardView
 from board.view.wrap_words import cut, wrap_words
 
-COMING_FROM = 9  # rows below which what comes next begins
+COMING_FROM = 9  # row in which the calls ahead begin, from 0
 
 
 def first_lines(view: BoardView, columns: int, rows: int, mode: str = "") -> list[str]:
-    """What now, what next, are we all right: at most `rows` lines of at most `columns` cells each.
+    """What is due, what is next, how the evening stands: at most `rows` lines of at most `columns` cells.
 
-    It stands roughly where the board is going to stand. `mode`: rehearsal, or nothing.
+    Laid out roughly as the board will be. `mode`: the word for a rehearsal, or empty.
     """
     lines = [cut(line, columns) for line in _said(view, columns, mode)]
     room = max(0, rows - max(len(lines), COMING_FROM) - 1)

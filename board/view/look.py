@@ -1,6 +1,6 @@
-"""The evening looked back on while it runs: what happened, line by line, and every step as it stands. Pure.
+"""Looking back while the evening runs: what happened, line by line, and how every step stands. Pure.
 
-Every text is safe for a terminal and one line; the newest line comes last.
+All texts are single lines and safe for a terminal.
 """
 
 from collections.abc import Sequence
@@ -49,7 +49,7 @@ LONGEST_NAME = 60
 
 @dataclass(frozen=True, slots=True)
 class Told:
-    """One thing that happened. `slot` None: it was about no step."""
+    """One thing that happened. `slot` is None if it was not about a step."""
 
     clock: str
     sign: str
@@ -61,7 +61,7 @@ class Told:
 
 @dataclass(frozen=True, slots=True)
 class StepRow:
-    """One step as it stands, with its times."""
+    """One step: how it stands, and its planned and actual times."""
 
     slot: str
     sign: str
@@ -72,7 +72,8 @@ class StepRow:
 
 
 def happened(viewer: Viewer, told: Sequence[Event], now: datetime, *, only_yours: bool = False) -> tuple[Told, ...]:
-    """All that was logged, oldest first; what was taken back stays, and says so."""
+    """Everything in the log, oldest first; with `only_yours`, just what the host did. What was undone stays, marked as
+    undone."""
     undone = {n for event in told if isinstance(event, TakenBack) for n in event.targets}
     by_number = {event.n: event for event in told}
     found = []
@@ -102,7 +103,7 @@ def _by_host(event: Event) -> bool:
 
 
 def _in_words(viewer: Viewer, event: Event, by_number: dict[int, Event]) -> tuple[str, str]:
-    """Its sign and its words."""
+    """Its sign and its text."""
     signs, parts = words.LOOK_SIGNS, words.PART_SIGN
     match event:
         case CallRaised(slot=slot, part=part, number=number):
@@ -164,7 +165,7 @@ def _name(viewer: Viewer, slot: str) -> str:
 
 
 def step_rows(viewer: Viewer, at: Present) -> tuple[StepRow, ...]:
-    """Every step in the order it was planned, with how it stands."""
+    """Every step in planned order, with how it stands."""
     keeping = {each.slot for each in at.forecast.keeping}
     called = {key[0] for key in at.state.raised}
     found = []
@@ -183,14 +184,14 @@ def step_rows(viewer: Viewer, at: Present) -> tuple[StepRow, ...]:
 
 
 def _span(viewer: Viewer, start: datetime, end: datetime | None, now: datetime) -> str:
-    """`18:30–19:00`, with the day where it is not today's; `18:30–` while it lasts."""
+    """`18:30–19:00`, with the day if that is not today; `18:30–` while it lasts."""
     begun = viewer.clock(start, now)
     return words.from_to(begun, words.clock(viewer.local(end)) if end else "")
 
 
 def about(viewer: Viewer, at: Present, slot: str) -> str:
-    """What the host took down about a step: its last reading, what that says of its cooling, or that it was ended
-    without one; then its notes, the newest first."""
+    """What the host recorded about a step: its last reading or that it ended without one, the outlook for its cooling,
+    then its notes, newest first. Raises KeyError for an unknown slot."""
     pieces = []
     state, now = at.state, at.now
     found, read = viewer.slots[slot], last_reading(state, slot)

@@ -1,10 +1,11 @@
-"""Which slot the keys for arrived, seated and cleared mean. Pure."""
+"""Which slot the keys for arrived, seated and cleared refer to. Pure."""
 
 from board.evening.state import State
 
 
 def slot_to_mark(state: State, what: str) -> str | None:
-    """The slot of that kind to settle next: for `clear` the course last served. None when there is none."""
+    """The id of the next open slot of that kind; for `clear`, only of a course that was served. None if there is
+    none."""
     slots = [slot for slot in state.sheet.slots if slot.kind == what and not state.steps[slot.id].settled]
     if what != "clear":
         return slots[0].id if slots else None

@@ -1,4 +1,4 @@
-"""A better timetable for what is left, in one line for the board. Pure; the words are safe for a terminal."""
+"""A better timetable for the rest, in one line for the board. Pure; safe for a terminal."""
 
 from collections.abc import Mapping, Sequence
 from datetime import datetime
@@ -11,8 +11,8 @@ from board.view.board import Viewer
 def offer_line(
     viewer: Viewer, courses: Sequence[tuple[str, datetime, datetime]], gained: Mapping[str, int], now: datetime
 ) -> str:
-    """What it brings: courses that go out sooner or later (as it looks, and by it), minutes kept too long, minutes
-    with the guests."""
+    """What it brings: courses that move (name, forecast as it is, forecast by the offer), and the minutes `gained` by
+    kind."""
     moved = [
         words.offer_course(one_line(name, 20), viewer.clock(then, now), viewer.clock(looks, now))
         for name, looks, then in courses

@@ -1,4 +1,4 @@
-"""The board as somebody sees it who only looks on: the same, with nothing to answer. Pure."""
+"""The board for somebody who only watches: the same, without answers. Pure."""
 
 from dataclasses import replace
 
@@ -10,14 +10,16 @@ from board.view.standing import Standings
 
 
 class Onlooker(Viewer):
-    """Makes views in which no call asks for an answer, and no line names a key."""
+    """Makes views in which no call asks for an answer and no line names a key."""
 
     def __init__(self, sheet: RunSheet) -> None:
         super().__init__(sheet)
         self.standings = Standings(self.slots, self.clock, keyed=False)
 
     def view(self, at: Present) -> BoardView:
+        """The board at that moment, without a step to answer."""
         return replace(super().view(at), busy=None)
 
     def call(self, call: Call, at: Present, *, is_due: bool) -> CallView:
+        """One call in words, without an answer."""
         return replace(super().call(call, at, is_due=is_due), answer="")

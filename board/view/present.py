@@ -1,4 +1,4 @@
-"""The present of an evening, which every view is made from."""
+"""The present moment of an evening; every view is made from it."""
 
 from dataclasses import dataclass
 from datetime import datetime
@@ -13,16 +13,16 @@ from board.log.write import Unkept
 
 @dataclass(frozen=True)
 class Present:
-    """All there is to know at one moment."""
+    """Everything known at one moment. `now` is an aware datetime."""
 
     now: datetime
     state: State
     forecast: Forecast
     due: tuple[Call, ...]
     coming: tuple[Call, ...]
-    raised: tuple[Call, ...] = ()  # calls that came due at this very tick, be it again
-    warned: tuple[Standing, ...] = ()  # what the board warned of at this very tick
+    raised: tuple[Call, ...] = ()  # calls that came due at this tick, also for a second time
+    warned: tuple[Standing, ...] = ()  # results the board warned of at this tick
     clocks: tuple[LiveClock, ...] = ()  # how long each dish has stood out; at most a minute old
-    clock_warned: tuple[ClockWarned, ...] = ()  # what was said of them at this very tick
-    told: tuple[str, ...] = ()  # what else the host hears at this very tick
-    unkept: Unkept | None = None  # what is not on the disk yet
+    clock_warned: tuple[ClockWarned, ...] = ()  # warnings about them at this tick
+    told: tuple[str, ...] = ()  # anything else the host hears at this tick
+    unkept: Unkept | None = None  # what is not on disk yet; None if nothing

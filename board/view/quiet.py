@@ -1,4 +1,4 @@
-"""What to say while nothing is called: what the host's hands are on, or how long the host is free. Pure."""
+"""What to say while no call is due: what the host is working on, or how long the host is free. Pure."""
 
 from collections.abc import Iterator
 from datetime import datetime
@@ -11,8 +11,8 @@ from board.view.present import Present
 
 
 def hands_on(sheet: RunSheet, at: Present) -> tuple[Slot, datetime] | None:
-    """What the host's own hands are on now and until when; of several, what lets go of them first. What runs by
-    itself, and what somebody else does, leaves the host free."""
+    """What the host is working on, and until when; of several, the one that ends first. None if the host is free: steps
+    that run by themselves or belong to others do not count."""
     found = [(until, n, slot) for n, (slot, until) in enumerate(_busy_with(sheet, at))]
     return (min(found)[2], min(found)[0]) if found else None
 
@@ -26,13 +26,13 @@ def _busy_with(sheet: RunSheet, at: Present) -> Iterator[tuple[Slot, datetime]]:
         for part in parts(slot, ahead.start, ahead.end):
             if part.who != host:
                 continue
-            # One that hands are on from start to end lasts until it is answered, however long that takes.
+            # Work attended from start to end lasts until it is answered, however long that takes.
             if part.kind == "all" or (part.kind == "start" and at.now < part.end):
                 yield slot, part.end
 
 
 def host_call(sheet: RunSheet, call: Call, slot: Slot) -> bool:
-    """Whether a call is for the host: nobody else's hands are on that part of the slot."""
+    """Whether a call is for the host. It is not if only other people work on that part of the slot."""
     kinds = {"start": ("all", "start"), "look-in": ("look-in",), "end": ("all", "end")}[call.part]
     whose = {part.who for part in slot.attended if part.kind in kinds} or {part.who for part in slot.attended}
     return not whose or host_of(sheet) in whose

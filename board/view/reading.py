@@ -1,4 +1,4 @@
-"""What a probe's reading means, in words: beside what is wanted, how long it is held, how what cools will go on. Pure;
+"""What a probe's reading means, in words: against what is needed, how long it must hold, how cooling will go on. Pure;
 safe for a terminal."""
 
 from dataclasses import replace
@@ -15,11 +15,11 @@ from board.sheet.run_sheet import Slot
 from board.view.board import Viewer
 from board.view.present import Present
 
-HOT_PLACES = ("hot", "oven", "stovetop")  # where what keeps is kept hot
+HOT_PLACES = ("hot", "oven", "stovetop")  # places that keep food hot
 
 
 def reading_words(viewer: Viewer, slot: str, celsius: float) -> str:
-    """A reading beside what is wanted there."""
+    """A reading in °C next to what is needed there."""
     found = viewer.slots.get(slot)
     if found is None or found.core_celsius is None:
         return words.core_reads(celsius, viewer.sheet.fahrenheit)
@@ -27,8 +27,8 @@ def reading_words(viewer: Viewer, slot: str, celsius: float) -> str:
 
 
 def reading_said(viewer: Viewer, at: Present, wish: TakeReading) -> str:
-    """What a reading means, said as it is taken: there, held or not yet, or by how much not and when it is asked again;
-    for what cools, when it will be cold."""
+    """What a reading means as it is taken: reached, held or still to hold, or how much is missing and when to read
+    again; for food that cools, when it will be cold."""
     found, step, now = viewer.slots[wish.slot], at.state.steps[wish.slot], at.now
     text = reading_words(viewer, wish.slot, wish.celsius)
     if again := asked_again(at.state, found, wish.celsius, now):
@@ -48,7 +48,7 @@ def reading_said(viewer: Viewer, at: Present, wish: TakeReading) -> str:
 
 
 def cooling_words(viewer: Viewer, state: State, forecast: Forecast, slot: Slot, now: datetime) -> str:
-    """When what cools will be cold, and whether that is in time; nothing where no reading says so."""
+    """When food that cools will be cold, and whether in time; empty if no reading tells."""
     found = outlook(state, forecast, slot) if slot.cooling is not None else None
     return _outlook(viewer, found, now) if found is not None else ""
 

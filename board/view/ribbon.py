@@ -1,6 +1,6 @@
-"""Lanes as ribbons of time: bars with their names and countdowns, drawn to a width. Pure; text safe for a terminal.
+"""Lanes as ribbons of time: bars with names and countdowns, drawn to a width. Pure; safe for a terminal.
 
-A bar is drawn with one stroke where hands are on it and another where it runs by itself, so it reads without colour.
+A bar uses one stroke where somebody works on it and another where it runs by itself, so it reads without colour.
 """
 
 from collections.abc import Sequence
@@ -31,7 +31,7 @@ ZOOMS = (45, 90, 180)  # minutes ahead
 
 @dataclass(frozen=True, slots=True)
 class Bar:
-    """One slot as it will be drawn. Columns count from the left of the ribbon."""
+    """One slot, ready to draw. Columns count from the left edge of the ribbon, from 0."""
 
     left: int
     right: int  # exclusive
@@ -42,7 +42,7 @@ class Bar:
 
 @dataclass(frozen=True, slots=True)
 class Scale:
-    """Which column a moment falls on."""
+    """Maps moments to columns: `width` columns from `BEFORE_MINUTES` before now to `ahead` minutes after."""
 
     now: datetime
     width: int
@@ -50,22 +50,24 @@ class Scale:
 
     @property
     def per_column(self) -> float:
-        """Seconds a column."""
+        """Seconds per column."""
         return (BEFORE_MINUTES + self.ahead) * 60 / max(1, self.width)
 
     @property
     def now_column(self) -> int:
+        """The column of the present."""
         return int(BEFORE_MINUTES * 60 / self.per_column)
 
     def column(self, at: datetime) -> int:
+        """The column of a moment; below 0 or past `width` if it is off the ribbon."""
         return self.now_column + round((at - self.now).total_seconds() / self.per_column)
 
 
 def ribbons(
     sheet: RunSheet, state: State, forecast: Forecast, width: int, height: int, zone: tzinfo, ahead: int = 90
 ) -> tuple[Row, ...]:
-    """A scale of times, then every lane in as many rows as fit into `height`. Where there is room to spare, a bar
-    gets a second row for its hands, and lanes stand apart."""
+    """A line of clock times, then every lane, in at most `height` rows of `width` cells that show `ahead` minutes. If
+    there is room, each bar gets a second row for its attended parts, and gaps separate the lanes."""
     scale = Scale(forecast.now, max(10, width - LABEL_WIDTH), ahead)
     packed = {lane: _packed(_bars(sheet, state, forecast, lane, scale)) for lane in LANE_ORDER}
     rooms = _rooms({lane: _needed(rows) for lane, rows in packed.items()}, height - 1)
@@ -81,12 +83,13 @@ def ribbons(
 
 
 def _needed(rows: list[list[Bar]]) -> int:
-    """Rows that show something not yet over."""
+    """How many rows it takes to show everything that is not over."""
     return max((n for n, row in enumerate(rows, 1) if any(bar.tone != "done" for bar in row)), default=0)
 
 
 def _rooms(needed: dict[str, int], height: int) -> dict[str, int]:
-    """Rows for each lane: one at least, unless an empty one is wanted elsewhere; then the fullest give way."""
+    """Rows for each lane, at least one each. If they do not fit, empty lanes lose theirs first, then the fullest give
+    way."""
     rooms = {lane: max(1, rows) for lane, rows in needed.items()}
     for lane in (lane for lane, rows in needed.items() if rows == 0):
         if sum(rooms.values()) > height:
@@ -138,7 +141,7 @@ def _hands(slot: Slot, start: datetime, end: datetime, scale: Scale) -> tuple[tu
 
 
 def _packed(bars: Sequence[Bar]) -> list[list[Bar]]:
-    """Rows in which no two bars, nor their names, overlap; what runs now comes before what is over."""
+    """Rows in which no bars overlap; what is not over comes before what is."""
     rows: list[list[Bar]] = []
     for bar in sorted(bars, key=lambda b: (b.tone == "done", b.left)):
         for row in rows:
@@ -172,7 +175,7 @@ def _lane(lane: str, rows: list[list[Bar]], room: int, scale: Scale, *, is_tall:
 
 
 def _row(bars: Sequence[Bar], scale: Scale, *, strokes: bool = True) -> Row:
-    """`strokes`: whether the row shows hands as well as names."""
+    """One row. `strokes`: also show attended parts, not only names."""
     cells: list[tuple[str, Tone]] = [(" ", "faint")] * scale.width
     for number, bar in enumerate(bars):
         free_until = bars[number + 1].left if number + 1 < len(bars) else scale.width
@@ -210,7 +213,7 @@ def _draw(cells: list[tuple[str, Tone]], bar: Bar, free_until: int, *, strokes: 
 
 
 def _cut(text: str, room: int) -> str:
-    """As much as fits, on whole characters, with an ellipsis."""
+    """As much as fits, in whole characters, with an ellipsis."""
     kept = ""
     for char in text:
         if cell_len(kept + char) > room - 1:
@@ -220,7 +223,7 @@ def _cut(text: str, room: int) -> str:
 
 
 def _times(scale: Scale, zone: tzinfo) -> Row:
-    """Clock times above the ribbons; the present one stands at the now-line."""
+    """Clock times above the ribbons; the present time stands at the line for now."""
     cells: list[tuple[str, Tone]] = [(" ", "faint")] * scale.width
     every = 15 if scale.ahead <= 90 else 30
     local = scale.now.astimezone(zone)
@@ -239,7 +242,7 @@ def _times(scale: Scale, zone: tzinfo) -> Row:
 
 
 def _joined(cells: list[tuple[str, Tone]]) -> Row:
-    """Cells of one tone in a row as one segment."""
+    """Joins neighbouring cells of one tone into segments."""
     found: list[Segment] = []
     for text, tone in cells:
         if found and found[-1][1] == tone:

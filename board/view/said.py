@@ -1,4 +1,4 @@
-"""What the board says of itself at one tick, each line once, and whether it is grave. Pure."""
+"""What the board announces at one tick, each line once, and whether it is serious. Pure."""
 
 from collections.abc import Iterator
 
@@ -8,7 +8,7 @@ from board.view.standing import Standings
 
 
 def said_at(present: Present, standings: Standings) -> Iterator[tuple[str, bool]]:
-    """What soon keeps no longer, what is said of clocks for the first time, and what else the host hears."""
+    """Results close to the end of their shelf life, first warnings about clocks, and anything else the host hears."""
     for each in present.warned:
         yield standings.soon_over(each, present.now), False
     if present.clock_warned:

@@ -1,4 +1,4 @@
-"""A slip that was taken, in words. Pure; text safe for a terminal."""
+"""A reported slip, in words. Pure; safe for a terminal."""
 
 from collections.abc import Mapping, Sequence
 
@@ -7,17 +7,17 @@ from board.base.plain import one_line
 from board.evening.events import DishDropped, GuestsDelayed, StepStretched
 from board.sheet.run_sheet import Slot
 
-NAMED = 3  # so many names at most in a line
+NAMED = 3  # names in a line, at most
 
 
 def names(found: Sequence[str]) -> str:
-    """A few names in a row; of many, how many more there are."""
+    """The first few names in a line, and how many more there are."""
     shown = [one_line(name, 30) for name in found[:NAMED]]
     return ", ".join([*shown, *([words.costs_more(len(found) - NAMED)] if len(found) > NAMED else [])])
 
 
 def slip_words(event: StepStretched | GuestsDelayed | DishDropped, slots: Mapping[str, Slot]) -> str:
-    """A slip that was taken, for looking back and for taking it back."""
+    """A reported slip, for looking back and for undoing it."""
     match event:
         case StepStretched(slots=ids, minutes=minutes, oven=oven):
             named = names([slots[id_].name for id_ in ids if id_ in slots])

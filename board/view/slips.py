@@ -1,4 +1,4 @@
-"""The lines of what can have gone wrong, each with what it would cost. Pure; text safe for a terminal."""
+"""Lines for what can have gone wrong, each with what it would cost. Pure; safe for a terminal."""
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
@@ -19,9 +19,9 @@ NOTHING = Costs(())
 
 @dataclass(frozen=True, slots=True)
 class SlipLine:
-    """One line. `wish` is None where it cannot be taken; `told` stands before the costs.
+    """One line. `wish` is None if it cannot be carried out; `told` goes with the costs.
 
-    `counter` says which of several is meant; `stop` asks about what is under way first.
+    `counter`: which of several it is about; `stop`: a question about steps under way, to be answered first.
     """
 
     headline: str
@@ -32,18 +32,18 @@ class SlipLine:
     stop: str = ""
 
     def lines(self, room: int) -> tuple[str, ...]:
-        """What is told and what it costs, in at most `room` lines."""
+        """The costs and what is told, in at most `room` lines."""
         costs = self.costs.lines(max(1, room - len(self.told))) if self.wish is not None else ()
         return (*costs, *self.told)[: max(1, room)]
 
     def strip(self, width: int) -> str:
-        """The same in one line."""
+        """The same in one line of at most `width` cells."""
         return self.costs.strip(width) if self.wish is not None else one_line(words.costs_beside(self.told), width)
 
 
 @dataclass(frozen=True)
 class SlipLines:
-    """Makes lines from one moment: how it stands, how it looks, and what a wish would bring."""
+    """Makes lines for one moment, from the state, the forecast, and what a wish would change."""
 
     viewer: Viewer
     state: State
@@ -51,7 +51,7 @@ class SlipLines:
     what_if: Callable[[SlipWish], Forecast | Refusal]
 
     def line(self, kind: Kind, found: Sequence[Target], at: int, minutes: int) -> SlipLine:
-        """The line of one target of a kind."""
+        """The line of target number `at`, counted from 0."""
         if not found:
             return SlipLine(words.SLIP_NONE[kind])
         target = found[at]
@@ -65,12 +65,12 @@ class SlipLines:
         return SlipLine(headline, told, costs(self.viewer, self.before, after), wish, counter, stop)
 
     def stopped(self, target: Target) -> Costs:
-        """What it costs to stop what of a dish is under way, too."""
+        """What dropping a dish costs if its steps under way are stopped too."""
         after = self.what_if(wish_for("dish", target, 0, stop=True))
         return NOTHING if isinstance(after, Refusal) else costs(self.viewer, self.before, after)
 
     def _effect(self, kind: Kind, target: Target, wish: SlipWish) -> tuple[SlipWish, Forecast | Refusal]:
-        """Of a dish of which all is under way, nothing is left but to stop it."""
+        """The wish and the forecast with it. If all of a dish is under way, the wish is to stop it."""
         after = self.what_if(wish)
         if isinstance(after, Refusal) and kind == "dish" and target.going_on:
             wish = wish_for(kind, target, 0, stop=True)

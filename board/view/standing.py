@@ -1,4 +1,4 @@
-"""What stands, and how much longer it may: results that keep, and the clocks of what spoils. Pure; words safe for a
+"""Food that stands, and how much longer it may: shelf lives, and the clocks of food that spoils. Pure; safe for a
 terminal."""
 
 from collections.abc import Callable, Iterator, Mapping
@@ -15,11 +15,11 @@ from board.sheet.run_sheet import Slot
 from board.view.countdown import countdown
 from board.view.present import Present
 
-SAID_FROM = timedelta(minutes=30)  # before its limit, what keeps is worth a line
+SAID_FROM = timedelta(minutes=30)  # a result gets a line from this long before its limit
 
 
 class Stands(NamedTuple):
-    """A line about what stands; `presses`: something must be done about it."""
+    """A line about food that stands. `presses`: something must be done about it."""
 
     text: str
     presses: bool
@@ -27,7 +27,7 @@ class Stands(NamedTuple):
 
 
 class Standings:
-    """Says what stands, of one sheet. `clock` writes a moment as seen from another; `keyed`: lines name the key that
+    """Describes the food that stands in one sheet. `clock(moment, now)` writes a time; `keyed`: lines name the key that
     answers them."""
 
     def __init__(
@@ -36,14 +36,14 @@ class Standings:
         self.slots, self.clock, self.keyed = slots, clock, keyed
 
     def lines(self, at: Present) -> tuple[Stands, ...]:
-        """What stands and is worth saying: what presses first, then what has the least time left."""
+        """The lines worth showing: what presses first, then what has the least time left."""
         found = [*self._keeping(at), *self._clocks(at)]
         found.sort(key=lambda each: (not each[1].presses, each[0]))
         return tuple(line for _, line in found)
 
-    # --- what keeps ----------------------------------------------------------------------------------------------
+    # --- shelf life ----------------------------------------------------------------------------------------------
     def _keeping(self, at: Present) -> Iterator[tuple[datetime, Stands]]:
-        """Only what keeps for half an hour or less more, or will be past its limit when it is taken up."""
+        """Only results with less than half an hour of shelf life left, or whose last successor will start too late."""
         for each in at.forecast.keeping:
             if each.until - at.now < SAID_FROM or each.taken_up > each.until:
                 yield each.until, self._kept(each, at.now)
@@ -58,7 +58,7 @@ class Standings:
         return Stands(words.stands_until(name, countdown(left), limit, standing.where), presses)
 
     def soon_over(self, standing: Standing, now: datetime) -> str:
-        """The warning of what soon keeps no longer."""
+        """The warning about a result close to the end of its shelf life."""
         name = one_line(self.slots[standing.slot].name, 40)
         left = max(0.0, (standing.until - now).total_seconds())
         return words.soon_over(name, countdown(left), self.clock(standing.until, now), standing.where)
@@ -70,7 +70,7 @@ class Standings:
 
     # --- clocks --------------------------------------------------------------------------------------------------
     def _clocks(self, at: Present) -> Iterator[tuple[datetime, Stands]]:
-        """Dishes whose clock runs or has run out, and what is left of courses that are cleared."""
+        """Dishes whose clock runs or has run out, and leftovers of cleared courses."""
         for each in told_of(at.clocks, at.now):
             yield each.until, self._dish(each, at.now)
         for left in left_over(at.clocks, at.now):
@@ -95,12 +95,13 @@ class Standings:
         return words.put_away(course, self.clock(left.until, now), keyed=keyed)
 
     def put_away(self, course: str, at: Present) -> tuple[str, bool]:
-        """What is said once of a course that was put away, and whether that is grave: it had stood past its limit."""
+        """What is said when a course's leftovers are put away, and whether it is serious: they had stood beyond the
+        limit."""
         late, name = stood_too_long(at.clocks, course), one_line(course, 40)
         return (words.is_put_away(name), False) if late is None else (words.left_over(name, late.limit_minutes), True)
 
     def clock_warning(self, warned: ClockWarned, at: Present) -> str:
-        """What is said of a clock, once."""
+        """The warning about a clock, given once."""
         found = clock_of(at.clocks, warned)
         if isinstance(found, LeftOver):
             return self._left(found, at.now)

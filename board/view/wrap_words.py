@@ -1,4 +1,4 @@
-"""Long texts broken into lines of so many cells. Pure."""
+"""Long texts broken into lines by width in cells. Pure."""
 
 from collections.abc import Iterable, Iterator
 
@@ -6,7 +6,8 @@ from rich.cells import cell_len
 
 
 def wrap_words(text: str, width: int, most: int | None = None) -> list[str]:
-    """The text in lines of at most `width` cells, broken between words where it can be; `most` lines, then an …."""
+    """The text in lines of at most `width` cells, broken between words if possible. At most `most` lines, the last
+    ending in an ellipsis if text is lost."""
     width = max(2, width)
     lines = [""]
     for word in _pieces(text.split(), width):
@@ -21,7 +22,7 @@ def wrap_words(text: str, width: int, most: int | None = None) -> list[str]:
 
 
 def cut(text: str, width: int) -> str:
-    """The text in at most `width` cells, with an … where something is lost."""
+    """The text in at most `width` cells, with an ellipsis if text is lost."""
     if cell_len(text) <= width:
         return text
     while text and cell_len(text) > width - 1:
@@ -36,7 +37,7 @@ def pad(text: str, width: int) -> str:
 
 
 def _pieces(found: Iterable[str], width: int) -> Iterator[str]:
-    """Words, those too long for a line cut into pieces that fit."""
+    """The words; one too long for a line is cut into pieces that fit."""
     for word in found:
         piece = ""
         for char in word:

@@ -1,4 +1,4 @@
-"""What all named changes to a plan share: from a change in a host's terms to a text that is a plan again."""
+"""What all named changes to a plan share: from a change in a host's terms to a text that is a valid plan."""
 
 from abc import ABC, abstractmethod
 from dataclasses import dataclass
@@ -13,15 +13,16 @@ from board.plan.places import Loc
 
 @dataclass(frozen=True)
 class Edit(ABC):
-    """A change in a host's terms."""
+    """A change in a host's terms. A path (`loc`) is a tuple of keys and list indices, counted from 0."""
 
     @abstractmethod
     def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
-        """What to change in the text, told from the plan and from its data as written; or why it cannot be."""
+        """The changes to make in the text, worked out from the plan and from `data`, its YAML as plain data; or the
+        reason for refusing."""
 
     def made(self, text: str, file: PlanFile) -> tuple[str, PlanFile] | CannotEdit:
-        """The text of `file` with this change made, and the plan it then holds; or why it is left as it is. Raises
-        nothing."""
+        """The text of `file` with this change made, and the plan it then holds; or the reason for leaving it as it is.
+        Raises nothing."""
         if file.digest not in (digest_of(text), digest_of(text.removeprefix(BYTE_ORDER_MARK))):
             return CannotEdit(words.EDIT_OTHER_TEXT)
         changes = self.changes(file, data_of(text))
@@ -35,9 +36,9 @@ class Edit(ABC):
 
 
 def written(data: Any, loc: Loc) -> tuple[Loc, Any]:
-    """The path of a part as the file has it, and its data; None where nothing stands.
+    """The path of a part as the file writes it, and its data; None if nothing stands there.
 
-    A plan reads `or: {…}` like `or: [{…}]`, so its path may have a number more than the file does.
+    A plan reads `or: {…}` as `or: [{…}]`, so a path in the plan may have one index more than in the file.
     """
     way: list[str | int] = []
     for piece in loc:

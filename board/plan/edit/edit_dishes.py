@@ -1,4 +1,4 @@
-"""Courses later, steps done otherwise, dishes bought or left out."""
+"""Later courses, other ways to do steps, dishes bought or left out."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
@@ -16,7 +16,8 @@ _OF_ITS_TIME = ("day", "not before", "not after")
 
 @dataclass(frozen=True)
 class PushCourse(Edit):
-    """The clock time at which a course is wanted, also where the plan said so long after something."""
+    """Sets the clock time (`at`, 'HH:MM') at which a course is wanted, even if the plan gave it as a time after
+    something. Refused for an unknown course, or if nothing would change."""
 
     course: str
     at: str
@@ -32,7 +33,8 @@ class PushCourse(Edit):
 
 @dataclass(frozen=True)
 class AddWay(Edit):
-    """One more way to do the step or job at a path: `{"keeps": "35 min in the room"}`."""
+    """Adds another way to do the step or job at a path: `{"keeps": "35 min in the room"}`. Refused for a path without
+    work, and for an empty way."""
 
     loc: Loc
     way: Mapping[str, str] = field(hash=False)
@@ -44,7 +46,7 @@ class AddWay(Edit):
         if not self.way:
             return CannotEdit(words.EDIT_NO_WAY)
         new, ways = dict(self.way), (*loc, "or")
-        if isinstance(work, str):  # a job of one line
+        if isinstance(work, str):  # a job written on one line
             return [Put(loc, {"job": work, "or": [new]})]
         match work.get("or"):
             case None:
@@ -56,7 +58,8 @@ class AddWay(Edit):
 
 @dataclass(frozen=True)
 class SetOn(Edit):
-    """Where a step is done. A path that ends in `on` or `keeps` means that very value; else the `on` of that part."""
+    """Sets where a step is done. A path that ends in `where` or `keeps` means that value; any other path, the `where`
+    of its part. Refused if nothing would change."""
 
     loc: Loc
     text: str
@@ -74,7 +77,8 @@ class SetOn(Edit):
 
 @dataclass(frozen=True)
 class DropDay(Edit):
-    """Takes `day`, `not before` and `not after` out of the step or job at a path; only one where the path names it."""
+    """Removes `day`, `not before` and `not after` from the step or job at a path, or only the one that the path ends
+    in. Refused if there is none."""
 
     loc: Loc
 
@@ -88,7 +92,8 @@ class DropDay(Edit):
 
 @dataclass(frozen=True)
 class DropDish(Edit):
-    """Takes a dish out of its course."""
+    """Removes a dish from its course. Refused for the only dish of a course, and for a dish that other work or another
+    dish refers to."""
 
     course: str
     dish: str
@@ -107,9 +112,10 @@ class DropDish(Edit):
 
 @dataclass(frozen=True)
 class BuyDish(Edit):
-    """A dish bought ready: its steps become one, so many minutes to plate it, and its ingredients go.
+    """Buys a dish ready-made: one step to plate it replaces its steps, and its ingredients go. Refused if other work
+    refers to its steps.
 
-    The label of what is bought says how it keeps, and whether it must be heated.
+    The label on the bought food says how it keeps, and whether it must be heated.
     """
 
     course: str
@@ -131,7 +137,7 @@ def _course(file: PlanFile, name: str) -> int | None:
 
 
 def _free_dish(file: PlanFile, course: str, dish: str) -> Loc | CannotEdit:
-    """The path of a dish whose steps no work outside it names."""
+    """The path of a dish, if no work outside the dish refers to its steps; else the refusal."""
     number = _course(file, course)
     if number is None:
         return CannotEdit(words.edit_no_course(course))
@@ -145,7 +151,7 @@ def _free_dish(file: PlanFile, course: str, dish: str) -> Loc | CannotEdit:
 
 
 def _naming_from_outside(file: PlanFile, loc: Loc) -> list[str]:
-    """The names of steps and jobs outside a dish that say in `after` or `before` one of its steps."""
+    """Names of steps and jobs outside a dish whose `after` or `before` refers to one of its steps."""
     nodes = {id_: task.node for id_, task in file.filled.tasks.items()}
     names = Names(Linked(nodes))
     return [node.name for node in nodes.values() if not _within(node, loc) and _names_one_of(node, loc, names)]

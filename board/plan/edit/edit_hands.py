@@ -1,4 +1,4 @@
-"""More hands, and more hours for those there are."""
+"""More hands, and more hours for the hands in the plan. All clock times are 'HH:MM'."""
 
 import re
 from dataclasses import dataclass
@@ -19,11 +19,11 @@ _DAY_MINUTES = 24 * 60
 
 @dataclass(frozen=True)
 class AddHelper(Edit):
-    """Somebody new among the hands, with one stretch of hours."""
+    """Adds a person to the hands, with one span of hours. Refused if the name is taken."""
 
     name: str
     day: str
-    start: str  # 'HH:MM', as are all clock times here
+    start: str
     end: str
 
     def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
@@ -34,8 +34,8 @@ class AddHelper(Edit):
 
 @dataclass(frozen=True)
 class EarlierHours(Edit):
-    """The first hours of a day begin at `start`. On a day without hours they last until `end`, or else until the
-    latest end the same hands have on another day."""
+    """Lets the first hours of a day begin at `start`. On a day without hours they last until `end`, or else until the
+    latest end the person has on any other day. Refused if they begin by then already, or if no end is known."""
 
     hand: str
     day: str
@@ -61,7 +61,7 @@ class EarlierHours(Edit):
 
 @dataclass(frozen=True)
 class MoreHours(Edit):
-    """One more stretch of hours on a day: `17:00 - 22:00`."""
+    """Adds a span of hours to a day: `17:00 - 22:00`. Refused if the hours cover it already."""
 
     hand: str
     day: str
@@ -89,7 +89,7 @@ class MoreHours(Edit):
 
 
 def _unknown(plan: Plan, hand: str, day: str, *clocks: str) -> CannotEdit | None:
-    """Hands that are nobody's, a day that is none, a clock time that is none."""
+    """The refusal for an unknown person, day or clock time; None if all are known."""
     if hand not in plan.hands:
         return CannotEdit(words.edit_nobody(hand))
     try:
@@ -106,7 +106,7 @@ def _said(wrong: ValueError) -> str:
 
 
 def _same_day(plan: Plan, hand: str, day: str) -> list[str]:
-    """The keys of somebody's hours that mean the same day, whichever words they use."""
+    """The keys in a person's hours that mean this day, in whichever words."""
     wanted = day_of(plan, day)
     return [word for word in plan.hands[hand].hours if day_of(plan, word) == wanted]
 
@@ -125,7 +125,7 @@ def _begin_at(hand: str, word: str, number: int, start: str, data: Any) -> Chang
 
 
 def _with_span(said: str, before: int, span: str) -> str:
-    """`9:30 - 13:00, 14:00 - 23:00` with one stretch more, the others as they were written."""
+    """`9:30 - 13:00, 14:00 - 23:00` with another span inserted; the others stay as written."""
     pieces = said.split(",")
     if before == 0:
         return ",".join([span, " " + pieces[0].lstrip(), *pieces[1:]])
@@ -133,7 +133,7 @@ def _with_span(said: str, before: int, span: str) -> str:
 
 
 def _minutes(span: Span) -> tuple[int, int]:
-    """Minutes since the day's midnight; an end at or before the start lies on the next day."""
+    """Start and end in minutes from the day's midnight. An end at or before the start is on the next day."""
     start, end = (minute_of(clock) for clock in (span.start, span.end))
     return start, end if end > start else end + _DAY_MINUTES
 
@@ -144,7 +144,7 @@ def _covers(span: Span, other: Span) -> bool:
 
 
 def _latest_end(spans: list[Span], start: str) -> str | None:
-    """The clock time of the latest end, where it lies after the start."""
+    """The clock time of the latest end; None if it is not after the start."""
     latest = max(spans, key=lambda span: _minutes(span)[1], default=None)
     clock = parse_clock(start)
     if latest is None or _minutes(latest)[1] <= minute_of(clock):

@@ -1,4 +1,4 @@
-"""More to cook with: an oven borrowed, a ring, a pan."""
+"""More equipment: a borrowed oven, a ring, a pan, room in the fridge."""
 
 import copy
 from dataclasses import dataclass
@@ -13,9 +13,11 @@ from board.plan.phrases.stations import parse_station
 
 @dataclass(frozen=True)
 class AddOven(Edit):
-    """One more oven, like one there is, or an ordinary one.
+    """Adds an oven, copied from another (`like`) or with the usual figures. Refused for a name that is taken or does
+    not read as an oven.
 
-    Ovens given by their number get the names that the number stands for, so each step still finds the one it names.
+    If the plan only counts its ovens, they are written out under the names the count stands for, so that every step
+    still finds its oven.
     """
 
     name: str
@@ -41,7 +43,7 @@ class AddOven(Edit):
 
 @dataclass(frozen=True)
 class MoreRings(Edit):
-    """So many rings more than there are: a plug-in hob, a camping ring."""
+    """Adds this many rings: a plug-in hob, a camping ring. Refused below 1."""
 
     number: int
 
@@ -53,7 +55,7 @@ class MoreRings(Edit):
 
 @dataclass(frozen=True)
 class MoreOfTool(Edit):
-    """So many of a tool more than there are; a tool the kitchen has none of is listed with that number."""
+    """Adds this many of a tool; a tool the kitchen lacks is listed with that number. Refused below 1."""
 
     tool: str
     number: int
@@ -70,7 +72,7 @@ class MoreOfTool(Edit):
 
 @dataclass(frozen=True)
 class MoreRoom(Edit):
-    """So many litres of room in all, in the fridge or the freezer: a cool box, a neighbour's shelf."""
+    """Sets the total room, in litres, of the fridge or the freezer: a cool box, a neighbour's shelf."""
 
     where: str
     litres: float
@@ -86,7 +88,7 @@ def _in_kitchen(data: Any, key: str, value: Any) -> Change:
 
 
 def _can_be_named(name: str) -> bool:
-    """Whether `NAME at 180 C` reads as that oven and no other place."""
+    """Whether `NAME at 180 C` reads as that oven and as nothing else."""
     if name == "oven":
         return True
     try:

@@ -1,4 +1,5 @@
-"""Figures learned from evenings: how long a step takes, how fast an oven changes, and where that was learned from."""
+"""Figures learned from evenings: how long steps take, how fast an oven heats and cools, and the history of where this
+was learned."""
 
 import re
 from dataclasses import dataclass
@@ -16,8 +17,8 @@ from board.plan.resolve.links import name_key
 
 @dataclass(frozen=True)
 class SetTakes(Edit):
-    """How long the step, job or other way at a path takes, or with `eaten in` how long the guests sit over the course
-    there; minutes, all equal for one figure."""
+    """Sets how long the step, job or other way at a path takes, in minutes; with `eaten in`, how long the guests sit
+    over the course there. Three equal figures are written as one. Refused for a path without work."""
 
     loc: Loc
     low: int
@@ -28,7 +29,7 @@ class SetTakes(Edit):
     def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
         loc, work = written(data, self.loc)
         text = takes_text(self.low, self.likely, self.high)
-        if isinstance(work, str) and loc[0] == "jobs":  # a job of one line
+        if isinstance(work, str) and loc[0] == "jobs":  # a job written on one line
             return [Put(loc, {"job": work, "takes": text})]
         if not isinstance(work, dict):
             return CannotEdit(words.EDIT_NO_STEP)
@@ -41,8 +42,8 @@ class SetTakes(Edit):
 
 @dataclass(frozen=True)
 class SetOvenTime(Edit):
-    """How many minutes an oven's own figure for heating or cooling takes. One without a figure of its own gets this
-    whole one."""
+    """Sets the minutes of an oven's own figure for heating or cooling. An oven without its own figure gets `whole`.
+    Refused for an unknown oven."""
 
     oven: str
     way: OvenWay
@@ -56,7 +57,7 @@ class SetOvenTime(Edit):
         name = next((key for key in names if name_key(key) == name_key(self.oven)), None)
         if name is None:
             return CannotEdit(words.edit_no_oven(self.oven))
-        if not isinstance(ovens, dict):  # counted, or not spoken of at all
+        if not isinstance(ovens, dict):  # only a count, or not mentioned
             named = {each: {self.way: self.whole} if each == name else {} for each in names}
             if isinstance(kitchen, dict):
                 return [Put(("kitchen", "ovens"), named)]
@@ -76,14 +77,15 @@ class SetOvenTime(Edit):
 
 @dataclass(frozen=True)
 class AddNotes(Edit):
-    """Notes of evenings before, at the end of those that the step, job, course or whole plan at a path has."""
+    """Adds notes from past evenings to the step, job, course or whole plan at a path, after those it has. Refused for
+    any other path."""
 
     loc: Loc
     notes: tuple[str, ...]
 
     def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
         loc, part = written(data, self.loc)
-        if isinstance(part, str) and loc[:1] == ("jobs",):  # a job of one line
+        if isinstance(part, str) and loc[:1] == ("jobs",):  # a job written on one line
             return [Put(loc, {"job": part, "noted": list(self.notes)})]
         if not isinstance(part, dict):
             return CannotEdit(words.EDIT_NO_STEP)
@@ -95,7 +97,7 @@ class AddNotes(Edit):
 
 @dataclass(frozen=True)
 class Together(Edit):
-    """Several changes that touch different places, made as one: the plan is read again once."""
+    """Several changes in different places, made as one, so that the plan is read only once."""
 
     edits: tuple[Edit, ...]
 
@@ -111,7 +113,7 @@ class Together(Edit):
 
 @dataclass(frozen=True)
 class AddHistory(Edit):
-    """Lines at the end of what the plan's figures were learned from."""
+    """Adds lines at the end of the plan's `history`: where its figures were learned."""
 
     lines: tuple[str, ...]
 
@@ -122,5 +124,5 @@ class AddHistory(Edit):
 
 
 def _like(said: Any, minutes: int) -> int | str:
-    """A figure in a long form stays a number, or words."""
+    """A figure in a plan's long form, as a number or in words, whichever the plan uses."""
     return short(minutes) if isinstance(said, str) else minutes

@@ -1,5 +1,5 @@
-"""Changes to a plan in a host's terms. Each is applied to the text of a plan already read, and gives the new text,
-which is a plan that reads; or the reason why not. Pure; raises nothing."""
+"""Changes to a plan in a host's terms. Each is applied to the text of a plan that was already read, and returns the new
+text, itself a readable plan, or the reason for refusing. Pure; raises nothing."""
 
 from collections.abc import Iterable
 
@@ -19,8 +19,8 @@ __all__ = [
 
 
 def apply_all(text: str, file: PlanFile, edits: Iterable[Edit]) -> tuple[str, PlanFile] | CannotEdit:
-    """The text with all edits made one after another, each to what the one before left, and its plan; or the first
-    refusal."""
+    """Makes the edits one after another, each on the result of the one before. Returns the new text and its plan, or
+    the first refusal."""
     for edit in edits:
         made = edit.made(text, file)
         if isinstance(made, CannotEdit):

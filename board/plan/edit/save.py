@@ -1,9 +1,9 @@
-"""A plan's text with a few things changed and every other byte as its host wrote it. Text in, text out.
+"""Changes a few things in a plan's text and keeps every other byte. Text in, text out.
 
-A change is cut into the text itself. The new text is then read, and must say exactly what the old one says with the
-same change made to its data; else the whole file is written anew around the change, comments kept, and is checked the
-same way; else nothing is changed and the reason is told. A file that repeats parts of itself by `*name` is refused,
-as it is when it is read: no change ever shows in two places.
+A change is cut into the text. The new text is then read, and its data must equal the old data with the same change
+made. If it does not, the whole file is rewritten with the change, comments kept, and checked in the same way. If that
+fails too, nothing changes and the reason is returned. A file that repeats parts of itself with `*name` is refused, here
+as in reading, so a change never shows in two places.
 """
 
 import copy
@@ -27,14 +27,14 @@ BYTE_ORDER_MARK = "\ufeff"
 
 @dataclass(frozen=True, slots=True)
 class CannotEdit:
-    """Why a text was left as it is; a sentence for the host, which may hold text of the plan."""
+    """Why a text was left as it is: a sentence for the host, which may quote the plan."""
 
     reason: str
 
 
 @dataclass(frozen=True, slots=True)
 class Put:
-    """The value at a path; a key that its mapping does not have yet is added at the mapping's end."""
+    """Sets the value at a path. A key missing from its mapping is added at the mapping's end."""
 
     loc: Loc
     value: Any = None
@@ -42,7 +42,7 @@ class Put:
 
 @dataclass(frozen=True, slots=True)
 class Append:
-    """One more item at the end of the list at a path."""
+    """Adds an item at the end of the list at a path."""
 
     loc: Loc
     value: Any = None
@@ -50,14 +50,14 @@ class Append:
 
 @dataclass(frozen=True, slots=True)
 class Remove:
-    """Takes out the key or item at a path with its own lines; what held it may be left as `{}` or `[]`."""
+    """Removes the key or item at a path with its lines. A collection emptied by this is left as `{}` or `[]`."""
 
     loc: Loc
 
 
 @dataclass(frozen=True, slots=True)
 class Wrap:
-    """The mapping at a path becomes the one item of a list."""
+    """Turns the mapping at a path into a list with that mapping as its one item."""
 
     loc: Loc
 
@@ -66,7 +66,7 @@ Change = Put | Append | Remove | Wrap
 
 
 def edit(text: str, changes: Sequence[Change]) -> str | CannotEdit:
-    """The text with the changes made, one after another. All of them are made, or none. Raises nothing."""
+    """The text with the changes made, one after another: all of them or none. Raises nothing."""
     mark = BYTE_ORDER_MARK if text.startswith(BYTE_ORDER_MARK) else ""
     source = read_source(text.removeprefix(mark))
     left = list(changes)
@@ -88,14 +88,15 @@ def edit(text: str, changes: Sequence[Change]) -> str | CannotEdit:
 
 
 def data_of(text: str) -> Any:
-    """What a text says, as plain data; None where it cannot be read. Raises nothing."""
+    """The text's YAML as plain data; None if it cannot be read. Raises nothing."""
     source = read_source(text.removeprefix(BYTE_ORDER_MARK))
     return None if isinstance(source, Snag) else source.data
 
 
 def _swapped(source: Source, changes: Sequence[Change]) -> tuple[Source, int] | None:
-    """The text with the first changes in it, and how many: two or more that put words or numbers where some stand
-    already, each in a place of its own. So a plan with many of them is read once. None where that cannot be done."""
+    """Makes the leading changes in one go, so that a plan with many of them is read only once. Returns the new text and
+    how many changes it holds. These are two or more that replace one word or number each, all in different places. None
+    if that is not possible."""
     wanted = copy.deepcopy(source.data)
     swaps: dict[Loc, tuple[Spot, Any]] = {}
     for change in changes:
@@ -115,7 +116,7 @@ def _swapped(source: Source, changes: Sequence[Change]) -> tuple[Source, int] | 
 
 
 def _changed(source: Source, change: Change) -> Source | CannotEdit:
-    """The text with one change in it, read and compared."""
+    """The text with one change in it, read back and compared."""
     wanted = copy.deepcopy(source.data)
     try:
         _make(wanted, change)
@@ -139,7 +140,7 @@ def _read_if_it_says(
 
 
 def same(one: Any, other: Any) -> bool:
-    """Whether two pieces of data are alike to the last: types, order of keys, and all."""
+    """Whether two pieces of data are identical: values, types and the order of keys."""
     if type(one) is not type(other):
         return False
     if isinstance(one, dict):
@@ -150,7 +151,8 @@ def same(one: Any, other: Any) -> bool:
 
 
 def _make(data: Any, change: Change) -> None:
-    """The change in data already read. Raises KeyError, IndexError, TypeError or ValueError where it has no place."""
+    """Makes the change in plain data, in place. Raises KeyError, IndexError, TypeError or ValueError if its path does
+    not exist."""
     *way, last = change.loc
     holder = data
     for piece in way:
@@ -174,7 +176,7 @@ def _make(data: Any, change: Change) -> None:
 
 
 def _number(piece: str | int) -> int:
-    """A place in a list, counted from its start."""
+    """An index in a list. Raises TypeError for anything but a whole number from 0."""
     if not isinstance(piece, int) or piece < 0:
         raise TypeError
     return piece
@@ -203,13 +205,13 @@ def _place_in(source: Source, holder: Spot, loc: Loc) -> int:
 
 
 def _rewritten(source: Source, change: Change) -> str:
-    """The whole file written anew around the change. Comments and order stay; spaces and line breaks may not."""
+    """The whole file rewritten with the change. Keeps comments and order, but perhaps not spaces and line breaks."""
     yaml = YAML()
     yaml.preserve_quotes = True
     yaml.width = 4096
-    yaml.composer.warn_double_anchors = False  # an anchor means nothing where no alias is followed
+    yaml.composer.warn_double_anchors = False  # without aliases, anchors mean nothing
     layout = source.layout
-    # The library counts a list's indent up to the text behind the dash.
+    # The library counts a list's indent to the text after the dash.
     yaml.indent(mapping=layout.mapping, sequence=layout.dash + 2, offset=layout.dash)
     document = yaml.load(source.with_line_feeds())
     _make(document, change)
@@ -219,5 +221,5 @@ def _rewritten(source: Source, change: Change) -> str:
 
 
 def _path(loc: Loc) -> str:
-    """`courses, 2, dishes, 1, steps`: numbers count from 1."""
+    """A path as the host reads it, counted from 1: `courses, 2, dishes, 1, steps`."""
     return ", ".join(str(piece + 1) if isinstance(piece, int) else piece for piece in loc)

@@ -1,4 +1,5 @@
-"""A plan's text with the nodes that stand in it: where each begins and ends, how its lines run. Characters from 0."""
+"""A plan's text with its YAML nodes: where each begins and ends, and how its lines are laid out. Positions are
+characters, counted from 0."""
 
 import re
 from dataclasses import dataclass
@@ -13,12 +14,13 @@ from board.plan.snag import Snag
 
 
 class NoSplice(Exception):
-    """The text is laid out in a way that no splice is known for; not a bug, the whole-file edit takes over."""
+    """No splice is known for this layout. Not a bug: the whole file is rewritten instead."""
 
 
 @dataclass(frozen=True)
 class Spot:
-    """A node in the tree: its key where it is a mapping's value, what holds it, and whether brackets surround it."""
+    """A node in the tree: its key if it is a mapping's value, the collection that holds it, and whether it stands
+    inside brackets."""
 
     node: Node
     holder: CollectionNode | None = None
@@ -27,13 +29,14 @@ class Spot:
 
     @property
     def first(self) -> Node:
-        """The node its text begins with: the key, or itself in a list."""
+        """The node its text begins with: the key in a mapping, the node itself in a list."""
         return self.key or self.node
 
 
 @dataclass(frozen=True)
 class Source:
-    """The text without byte-order mark, its nodes and its data."""
+    """The text without byte-order mark, its nodes and its data. Methods raise NoSplice where a layout is not
+    handled."""
 
     text: str
     root: Node
@@ -42,7 +45,7 @@ class Source:
     line_end: str
 
     def at(self, loc: Loc) -> Spot | None:
-        """What stands at a path; None where nothing does."""
+        """The node at a path; None if there is none."""
         spot = Spot(self.root)
         for piece in loc:
             inside = next((s for name, s in self.children(spot) if name == piece), None)
@@ -52,7 +55,7 @@ class Source:
         return spot
 
     def children(self, spot: Spot) -> list[tuple[str | int, Spot]]:
-        """What stands in a mapping or a list, with its key or number."""
+        """The children of a mapping or list, each with its key or index."""
         node = spot.node
         flow = spot.in_flow or self.is_flow(node)
         if isinstance(node, MappingNode):
@@ -62,19 +65,19 @@ class Source:
         return []
 
     def is_flow(self, node: Node) -> bool:
-        """Whether a collection stands in brackets."""
+        """Whether a collection is written in brackets."""
         return isinstance(node, CollectionNode) and self.text[node.end_mark.index - 1] in "]}" and bool(node.flow_style)
 
     def is_empty(self, node: Node) -> bool:
-        """Whether nothing at all is written for a value."""
+        """Whether the value is left blank."""
         return isinstance(node, ScalarNode) and bool(node.start_mark.index == node.end_mark.index)
 
     def with_line_feeds(self) -> str:
-        """The text with one kind of line end, which means the same (YAML 1.2.2, 5.4)."""
+        """The text with every line break as a line feed, which means the same. Source: YAML 1.2.2, section 5.4."""
         return _BREAK.sub("\n", self.text)
 
     def end(self, node: Node) -> int:
-        """Where a node's own text ends; what is behind it, comments and blank lines, left out."""
+        """Where a node's own text ends, before any comments and blank lines that follow it."""
         end = int(node.end_mark.index)
         if isinstance(node, ScalarNode):
             written = self.text[self.start(node) : end]
@@ -85,13 +88,13 @@ class Source:
         return self.child_end(node, len(node.value) - 1)
 
     def child_end(self, holder: CollectionNode, number: int) -> int:
-        """Where an entry or an item ends; where nothing is written for its value, at its colon or dash."""
+        """Where an entry or item ends. If its value is blank, that is at its colon or dash."""
         child = holder.value[number]
         key, node = child if isinstance(child, tuple) else (None, child)
         return self.behind(Spot(node, holder, key), number) if self.is_empty(node) else self.end(node)
 
     def behind(self, spot: Spot, number: int | None = None) -> int:
-        """Right behind the colon or the dash that a value hangs on; behind the key where it has no colon."""
+        """The position right after a value's colon or dash, or after its key if there is no colon."""
         if spot.key is not None:
             end = int(spot.key.end_mark.index)
             colon = re.compile(r"[ \t]*:").match(self.text, end)
@@ -101,16 +104,16 @@ class Source:
         return self.dash(spot.holder, spot.holder.value.index(spot.node) if number is None else number) + 1
 
     def start(self, node: Node) -> int:
-        """Where a node begins, behind the anchor it may have."""
+        """Where a node begins, after its anchor if it has one."""
         anchor = re.compile(r"&\S+[ \t]*").match(self.text, node.start_mark.index)
         return anchor.end() if anchor and not self.is_block(node) else int(node.start_mark.index)
 
     def is_block(self, node: Node) -> bool:
-        """Whether a collection stands in lines of its own, not in brackets."""
+        """Whether a collection is written in lines of its own, not in brackets."""
         return isinstance(node, CollectionNode) and not node.flow_style
 
     def begin(self, node: CollectionNode) -> int:
-        """Where the first entry of a block begins: its key, or its dash."""
+        """Where the first entry of a block begins: its key or its dash."""
         if isinstance(node, MappingNode):
             begin = int(node.value[0][0].start_mark.index)
             if self.text[self.line_start(begin) : begin].rstrip().endswith("?"):
@@ -119,7 +122,7 @@ class Source:
         return self.dash(node, 0)
 
     def dash(self, node: CollectionNode, number: int) -> int:
-        """Where the dash of an item stands."""
+        """The position of an item's dash."""
         begin = self.child_end(node, number - 1) if number else int(node.start_mark.index)
         until = max(node.value[number].start_mark.index, begin + 1)
         found = re.compile(r"(?:[^\r\n]*[\r\n])*?[ \t]*(-)(?=\s|$)").match(self.text, begin)
@@ -130,49 +133,52 @@ class Source:
         return found.start(1)
 
     def line_start(self, at: int) -> int:
+        """Where the line at a position begins."""
         return max(self.text.rfind("\n", 0, at), self.text.rfind("\r", 0, at)) + 1
 
     def line_stop(self, at: int) -> int:
-        """Where the line's last sign ends."""
+        """Where that line ends, before its line break."""
         found = _BREAK.search(self.text, at)
         return found.start() if found else len(self.text)
 
     def next_line(self, at: int) -> int:
+        """Where the next line begins; the end of the text after the last one."""
         found = _BREAK.search(self.text, at)
         return found.end() if found else len(self.text)
 
     def below(self, end: int) -> int:
-        """Where the line after the one that holds a node's last sign begins."""
+        """Where the line after a node begins, from the position where the node ends."""
         return end if end and self.text[end - 1] in "\r\n" else self.next_line(end)
 
     def column(self, at: int) -> int:
+        """Characters between the start of the line and a position."""
         return at - self.line_start(at)
 
     def alone(self, at: int) -> bool:
-        """Whether only white space stands before a spot on its line."""
+        """Whether only white space precedes a position on its line."""
         return not self.text[self.line_start(at) : at].strip()
 
 
 _BREAK = re.compile(r"\r\n|\n|\r")
 
 
-@lru_cache(maxsize=4)  # one text is often looked at for several changes in a row
+@lru_cache(maxsize=4)  # several changes in a row often look at one text
 def read_source(text: str) -> Source | Snag:
-    """Nodes and data of a text without byte-order mark, or the first thing that keeps it from being read.
+    """Nodes and data of a text without byte-order mark, or the first snag that keeps it from being read.
 
-    What it gives is shared: copy the data before changing it.
+    The result is shared between callers: copy the data before changing it.
     """
     data, places, snags = read_yaml(text, "")
     if snags:
         return snags[0]
     root = places.root
-    assert root is not None  # else there were snags
+    assert root is not None  # without a root there would be snags
     found = _BREAK.search(text)
     return Source(text, root, data, _layout(text, root), found[0] if found else "\n")
 
 
 def _layout(text: str, root: Node) -> Layout:
-    """How the file indents, taken from the first block of each kind below a key."""
+    """The file's indentation, taken from the first block of each kind below a key."""
     steps: dict[type, int] = {}
     waiting = [root]
     while waiting:

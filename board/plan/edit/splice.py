@@ -1,6 +1,6 @@
-"""Changes to a plan's text as cuts and insertions: each function gives the new text, or raises NoSplice.
+"""Changes to a plan's text as cuts and insertions. Each function returns the new text, or raises NoSplice.
 
-What is not cut stays as it was, byte for byte. Whether the new text says what it should is for `save` to check.
+The rest stays byte for byte. `save` checks that the new text has the right data.
 """
 
 import re
@@ -12,18 +12,19 @@ from ruamel.yaml.nodes import CollectionNode, MappingNode, Node, ScalarNode, Seq
 from board.plan.edit import yaml_text as spell
 from board.plan.edit.source import NoSplice, Source, Spot
 
-Cut = tuple[int, int, str]  # from, to, what stands there instead
+Cut = tuple[int, int, str]  # start, end (exclusive), replacement
 
 
 def cut(text: str, *cuts: Cut) -> str:
+    """The text with all cuts made; positions refer to the old text, and cuts must not overlap. Raises nothing."""
     for begin, end, instead in sorted(cuts, reverse=True):
         text = text[:begin] + instead + text[end:]
     return text
 
 
-# --- a value for a value -------------------------------------------------------------------------------------
+# --- replace a value -----------------------------------------------------------------------------------------
 def replace(source: Source, spot: Spot, value: Any) -> str:
-    """Another value in the place of one. A block stays a block; all else goes on one line."""
+    """Replaces one value by another. A block stays a block; anything else goes on one line."""
     if source.is_block(spot.node):
         return _replace_block(source, spot, value)
     new = _on_one_line(source, spot, value)
@@ -40,7 +41,7 @@ def replace(source: Source, spot: Spot, value: Any) -> str:
 
 
 def swap(source: Source, swaps: Sequence[tuple[Spot, Any]]) -> str:
-    """Other words or numbers in the places of some, all at once."""
+    """Replaces several words or numbers at once."""
     return cut(source.text, *(_swap(source, spot, value) for spot, value in swaps))
 
 
@@ -67,7 +68,7 @@ def _replace_block(source: Source, spot: Spot, value: Any) -> str:
     if isinstance(value, dict | list) and value:
         column = source.column(begin)
         if own_lines and spot.key is not None and isinstance(value, dict):
-            column = max(column, spot.key.start_mark.column + 1)  # a list may stand right below its key, keys may not
+            column = max(column, spot.key.start_mark.column + 1)  # a list may start in its key's column, keys may not
         lines = spell.block(value, source.layout)
         first = " " * column if own_lines else ""
         new = first + (source.line_end + " " * column).join(lines)
@@ -82,7 +83,8 @@ def _replace_block(source: Source, spot: Spot, value: Any) -> str:
 
 
 def _lines(source: Source, begin: int, end: int) -> Cut:
-    """Whole lines, from one spot's to another's; where they are the last, the line end before them goes."""
+    """A cut of whole lines, from one position's line to another's. At the end of the text, the line break before them
+    goes too."""
     first, after = source.line_start(begin), source.below(end)
     text = source.text
     if after == len(text) and text[after - 1 : after] not in ("\r", "\n") and first:
@@ -90,9 +92,9 @@ def _lines(source: Source, begin: int, end: int) -> Cut:
     return first, after, ""
 
 
-# --- one more ------------------------------------------------------------------------------------------------
+# --- add one -------------------------------------------------------------------------------------------------
 def add_key(source: Source, spot: Spot, key: str, value: Any) -> str:
-    """A key at the end of a mapping."""
+    """Adds a key at the end of a mapping."""
     node = spot.node
     if source.is_empty(node):
         return replace(source, spot, {key: value})
@@ -108,7 +110,7 @@ def add_key(source: Source, spot: Spot, key: str, value: Any) -> str:
 
 
 def add_item(source: Source, spot: Spot, value: Any) -> str:
-    """An item at the end of a list."""
+    """Adds an item at the end of a list."""
     node = spot.node
     if not isinstance(node, SequenceNode):
         raise NoSplice
@@ -122,7 +124,8 @@ def add_item(source: Source, spot: Spot, value: Any) -> str:
 
 
 def _on_one_line_beside(source: Source, siblings: list[Node], value: Any) -> bool:
-    """Whether a collection goes in brackets, as the last of its kind beside it does; a list of words only."""
+    """Whether to write a collection in brackets: if the last sibling of its kind is. A list that holds lists or
+    mappings never is."""
     if isinstance(value, list) and any(isinstance(item, dict | list) for item in value):
         return False
     kind = MappingNode if isinstance(value, dict) else SequenceNode
@@ -131,7 +134,8 @@ def _on_one_line_beside(source: Source, siblings: list[Node], value: Any) -> boo
 
 
 def _add_lines(source: Source, node: CollectionNode, lines: list[str]) -> str:
-    """Lines below a block's last one, and below what a comment there says on in deeper lines of its own."""
+    """Adds lines after a block's last line, and after any comment lines below it that are indented deeper than the
+    block."""
     column = source.column(source.begin(node))
     at = source.below(source.end(node))
     deeper = re.compile(rf"[ \t]{{{column + 1},}}#[^\r\n]*(?:\r\n|\n|\r|$)")
@@ -168,14 +172,14 @@ def _begin(node: CollectionNode, number: int) -> int:
 
 
 def _comma(source: Source, begin: int, end: int) -> int | None:
-    """The first comma between two spots that stands in no comment."""
+    """The first comma between two positions that is not in a comment."""
     found = re.compile(r"(?:[^,#]|#[^\r\n]*)*,").match(source.text, begin, end)
     return found.end() - 1 if found else None
 
 
-# --- one less ------------------------------------------------------------------------------------------------
+# --- remove one ----------------------------------------------------------------------------------------------
 def remove(source: Source, holder: Spot, number: int) -> str:
-    """A mapping's entry or a list's item, with its own lines; comments in lines of their own stay."""
+    """Removes a mapping's entry or a list's item with its lines; comments on lines of their own stay."""
     node = holder.node
     assert isinstance(node, CollectionNode)
     if len(node.value) == 1:
@@ -190,7 +194,7 @@ def remove(source: Source, holder: Spot, number: int) -> str:
         return cut(source.text, (first, _past_blank_lines(source, first, after), ""))
     if in_list or number:
         raise NoSplice
-    # The first key after a dash: the next one moves up to it, unless a comment stands between.
+    # The first key after a dash: the next key moves up to the dash, unless a comment stands in between.
     following = _begin(node, 1)
     if source.text[source.below(end) : following].strip():
         return cut(source.text, (begin, source.line_stop(end), ""))
@@ -198,7 +202,7 @@ def remove(source: Source, holder: Spot, number: int) -> str:
 
 
 def _past_blank_lines(source: Source, first: int, after: int) -> int:
-    """Where lines are cut between blank ones, the blank ones below go as well."""
+    """The end of a cut of lines: blank lines below are cut too, if a blank line stands above."""
     before = source.text[:first].splitlines()
     if before and before[-1].strip():
         return after
@@ -227,9 +231,9 @@ def _remove_in_brackets(source: Source, node: CollectionNode, number: int) -> st
     return cut(source.text, (comma, comma + 1, ""), (begin, end, ""))
 
 
-# --- a list around a mapping ---------------------------------------------------------------------------------
+# --- wrap a mapping in a list --------------------------------------------------------------------------------
 def wrap(source: Source, spot: Spot) -> str:
-    """A mapping becomes the one item of a list."""
+    """Turns a mapping into a list with that mapping as its one item."""
     node, text = spot.node, source.text
     if not isinstance(node, MappingNode):
         raise NoSplice

@@ -1,6 +1,7 @@
-"""Plain data → YAML text that reads back as the very same data: scalars, one-line collections, lines of a block.
+"""Plain data → YAML text that reads back as the same data: scalars, one-line collections, lines of a block.
 
-Data is what `places.read_yaml` gives: text, whole numbers, true/false, null, lists, and mappings with text keys.
+Plain data is what `places.read_yaml` returns: text, whole numbers, true/false, null, lists, and mappings with text
+keys.
 """
 
 from dataclasses import dataclass
@@ -11,18 +12,17 @@ from board.plan.places import read_yaml
 
 @dataclass(frozen=True, slots=True)
 class Layout:
-    """How a file indents: a mapping below its key, the dash of a list below its key. `quoted`: all text in quotes."""
+    """How a file indents, in spaces: a mapping below its key, a list's dash below its key. `quoted`: puts all text in
+    quotes."""
 
     mapping: int = 2
     dash: int = 2
-    quoted: bool = False  # where a directive asks for an older YAML, plain words may mean something else
+    quoted: bool = False  # under a directive for an older YAML, unquoted words may mean something else
 
 
 def scalar(value: Any, *, in_flow: bool = False, quote: str = "", quoted: bool = False) -> str:
-    """One value on one line; text without quotes where it needs none, and in `quote` where that is given.
-
-    Raises TypeError for what is no scalar of a plan.
-    """
+    """One value on one line. Text gets quotes only if it needs them, or the given `quote`. Raises TypeError for
+    anything that is not a scalar of a plan."""
     if value is None:
         return "null"
     if isinstance(value, bool):
@@ -37,7 +37,7 @@ def scalar(value: Any, *, in_flow: bool = False, quote: str = "", quoted: bool =
 
 
 def key(word: str, *, in_flow: bool = False, quoted: bool = False) -> str:
-    """A mapping's key, in quotes only where it needs them."""
+    """A mapping's key, in quotes only if it needs them."""
     if not quoted and word.isprintable():
         data, _, snags = read_yaml(f"{{{word}: 0}}" if in_flow else f"{word}: 0", "")
         if not snags and data == {word: 0}:
@@ -46,7 +46,7 @@ def key(word: str, *, in_flow: bool = False, quoted: bool = False) -> str:
 
 
 def flow(value: Any, layout: Layout) -> str:
-    """A value on one line, collections in brackets."""
+    """A value on one line, collections in brackets. Raises TypeError, as `scalar` does."""
     if isinstance(value, dict):
         pairs = (f"{key(k, in_flow=True, quoted=layout.quoted)}: {flow(v, layout)}" for k, v in value.items())
         return f"{{{', '.join(pairs)}}}"
@@ -56,14 +56,14 @@ def flow(value: Any, layout: Layout) -> str:
 
 
 def block(value: Any, layout: Layout) -> list[str]:
-    """The lines of a collection that holds something, the first level not indented."""
+    """The lines of a collection that is not empty; its first level is not indented."""
     if isinstance(value, dict):
         return [line for k, v in value.items() for line in entry(k, v, layout)]
     return [line for each in value for line in item(each, layout)]
 
 
 def entry(word: str, value: Any, layout: Layout, *, one_line: bool = False) -> list[str]:
-    """`word: value`, or `word:` with the value's lines indented below it."""
+    """The lines of `word: value`; a block value goes below, indented."""
     name = key(word, quoted=layout.quoted)
     if _is_inline(value):
         return [f"{name}: {_inline(value, layout)}"]
@@ -74,7 +74,7 @@ def entry(word: str, value: Any, layout: Layout, *, one_line: bool = False) -> l
 
 
 def item(value: Any, layout: Layout, *, one_line: bool = False, gap: str = " ") -> list[str]:
-    """`- value`, further lines of it under its first sign."""
+    """The lines of `- value`; further lines are indented to the first one's text."""
     if _is_inline(value):
         return [f"-{gap}{_inline(value, layout)}"]
     if one_line:
@@ -92,7 +92,7 @@ def _inline(value: Any, layout: Layout) -> str:
 
 
 def _reads_back(text: str, in_flow: bool) -> bool:
-    """Whether plain text stands for itself, as a value and as an item of a list."""
+    """Whether text without quotes reads back unchanged, as a value and as an item of a list."""
     if not text.isprintable():
         return False
     data, _, snags = read_yaml(f"[{{k: {text}}}, {text}]" if in_flow else f"- k: {text}\n- {text}", "")
@@ -113,7 +113,7 @@ def _in_quotes(text: str, quote: str) -> str:
 
 
 def _escaped(sign: str) -> str:
-    """A sign YAML may not allow as it stands, by its number (YAML 1.2.2, 5.7)."""
+    """A character as a YAML escape, if it may not be printable. Source: YAML 1.2.2, section 5.7."""
     if sign.isprintable():
         return sign
     number = ord(sign)

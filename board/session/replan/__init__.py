@@ -1,4 +1,4 @@
-"""What is left of an evening, worked out anew.
+"""The rest of an evening, solved again.
 
 For the other rooms: `advisor`, `anew`.
 """

@@ -1,6 +1,6 @@
-"""When to have the rest of an evening worked out anew, and what of it to offer. Asks no clock, waits for nobody.
+"""Decides when to work out the rest of an evening again, and which result to offer. Reads no clock, waits for nothing.
 
-The host is only troubled where courses look late or things are kept too long, and only with what is better by enough.
+The host is disturbed only if courses run late or things stand beyond their shelf life, and only for a clear gain.
 """
 
 from collections.abc import Callable
@@ -16,22 +16,22 @@ from board.session.background import Background, RestOfEvening
 from board.session.replan.gain import KEPT, LATE, Costs, Offer, costs, offer
 from board.sheet.run_sheet import RunSheet
 
-AGAIN = timedelta(minutes=2)  # of the evening, before the same state of things is worked out once more; ours
+AGAIN = timedelta(minutes=2)  # evening time until an unchanged state is solved again; our choice
 
 
 class Advisor:
-    """Looks in at every tick; holds the offer that stands."""
+    """Called at every tick; holds the current offer."""
 
     def __init__(self, background: Background, weigh: Callable[[State, Forecast], Costs] = costs) -> None:
         self.background = background
         self.weigh = weigh
         self.offer: Offer | None = None
-        self._waiting = False  # for a rest
-        self._asked: tuple[int, datetime] | None = None  # answers there were, and when
+        self._waiting = False  # for an answer
+        self._asked: tuple[int, datetime] | None = None  # `_answers` at the last request, and its moment
         self._offered_at = 0
 
     def look(self, state: State, forecast: Forecast) -> Offer | None:
-        """The offer as it stands; asks for another where one might help."""
+        """The current offer, or None; requests a new timetable if one might help."""
         now, answers = forecast.now, _answers(state)
         fresh = self.background.answer(RestOfEvening)
         self._waiting = self._waiting and fresh is None
@@ -50,7 +50,7 @@ class Advisor:
         return self._asked is None or self._asked[0] != answers or abs(now - self._asked[1]) >= AGAIN
 
     def _consider(self, state: State, sheet: RunSheet, now: datetime) -> None:
-        """Offers the sheet if it still fits the evening and is still worth it."""
+        """Offers the sheet if it still fits the evening and still gains enough."""
         decided = decide(state, TakeSheet(sheet), now)
         self.offer = None
         if not isinstance(decided, Refusal):
@@ -58,10 +58,10 @@ class Advisor:
             self._offered_at = _answers(state)
 
     def forget(self) -> None:
-        """The offer was taken, or is not wanted."""
+        """Drops the offer: it was taken or is not wanted."""
         self.offer = None
 
 
 def _answers(state: State) -> int:
-    """A number that changes with everything that happens but calls raised."""
+    """How many events there are besides raised calls: a new number means that something happened."""
     return sum(not isinstance(event, CallRaised) for event in state.history)

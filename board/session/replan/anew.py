@@ -1,4 +1,4 @@
-"""What is left of an evening, worked out anew. Loads the solver: only for the process beside the board."""
+"""Solves the rest of an evening again. Loads the solver: import only in the process beside the board."""
 
 from datetime import datetime
 
@@ -12,11 +12,12 @@ from board.session.replan.merge import merged
 from board.session.replan.remaining import as_it_stands, where_it_looks
 from board.sheet.run_sheet import RunSheet
 
-LIMIT_SECONDS = 1.5  # ours
+LIMIT_SECONDS = 1.5  # our choice
 
 
 def worked_out_anew(file: PlanFile, state: State, now: datetime, limit: float = LIMIT_SECONDS) -> RunSheet | None:
-    """The evening's sheet with what is left worked out anew, with the present as given; None where there is none."""
+    """The evening's sheet with the rest solved again from `now`, within `limit` seconds; None if no solution was found.
+    Raises KeyError if the sheet is of another plan."""
     forecast = Forecaster(state.sheet).forecast(state, now)
     problem = problem_of(file.plan, file.filled)
     left = as_it_stands(problem, state, forecast)

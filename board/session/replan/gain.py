@@ -1,4 +1,4 @@
-"""Whether a fresh sheet is so much better than going on as it is that it is worth a host's while. Pure."""
+"""Whether a new sheet improves the rest of the evening enough to be worth the host's attention. Pure."""
 
 from dataclasses import dataclass
 from datetime import datetime, timedelta
@@ -8,13 +8,14 @@ from board.evening.forecast import Forecast, Forecaster
 from board.evening.state import State, StepState
 from board.sheet.run_sheet import RunSheet
 
-LATE, KEPT, AWAY = 3, 5, 10  # minutes gained from which it is offered; ours
+LATE, KEPT, AWAY = 3, 5, 10  # minutes gained that are worth an offer; our choice
 MINUTE = timedelta(minutes=1)
 
 
 @dataclass(frozen=True, slots=True)
 class Costs:
-    """Minutes: courses late, results past what they keep, the host's work still ahead while guests are there."""
+    """Minutes, summed up: courses late, results beyond their shelf life, the host's work ahead while guests are
+    there."""
 
     late: int
     kept: int
@@ -23,26 +24,28 @@ class Costs:
 
 @dataclass(frozen=True)
 class Offer:
-    """A fresh sheet, what it costs against going on as it is, and how both forecast the courses ahead."""
+    """A new sheet, the costs with the old sheet (`before`) and with it (`after`), and how both forecast the courses
+    ahead."""
 
     sheet: RunSheet
     before: Costs
     after: Costs
-    courses: tuple[tuple[str, datetime, datetime], ...]  # name, out as it looks now, out by the fresh sheet
+    courses: tuple[tuple[str, datetime, datetime], ...]  # name, forecast as it is, forecast by the new sheet
 
     @property
     def gained(self) -> dict[str, int]:
-        """Minutes, besides those the courses tell of themselves."""
+        """Minutes gained besides the courses' own times, by kind of cost."""
         return {"kept": self.before.kept - self.after.kept, "away": self.before.away - self.after.away}
 
 
 def offer(state: State, sheet: RunSheet, taken: State, now: datetime) -> Offer | None:
-    """`taken` is the state once the sheet is taken. None where too little would be gained, or something lost."""
+    """The offer of a sheet; None if the gain is too small or the most important change is a loss. `taken`: the state
+    with the sheet taken."""
     old, new = Forecaster(state.sheet).forecast(state, now), Forecaster(sheet).forecast(taken, now)
     before, after = costs(state, old), costs(taken, new)
     gains = (before.late - after.late, before.kept - after.kept, before.away - after.away)
     enough = any(gain >= least for gain, least in zip(gains, (LATE, KEPT, AWAY), strict=True))
-    dearest = next((gain for gain in gains if gain), 0)  # in the order of the aims
+    dearest = next((gain for gain in gains if gain), 0)  # first in the order of the aims
     if not enough or dearest < 0:
         return None
     outs = {course.name: course.served for course in new.courses}
@@ -51,7 +54,7 @@ def offer(state: State, sheet: RunSheet, taken: State, now: datetime) -> Offer |
 
 
 def costs(state: State, forecast: Forecast) -> Costs:
-    """What going on by the state's sheet costs, from the forecast's moment on."""
+    """What it costs to go on with the state's sheet, from the forecast's moment on."""
     sheet, kept = state.sheet, 0
     for slot in sheet.slots:
         waiting = [forecast.slots[o].start for o in slot.then if o in forecast.slots and _is_ahead(state.steps[o])]

@@ -1,4 +1,4 @@
-"""A sheet of what is left, laid over the sheet an evening goes by: what has begun stays as it was planned. Pure."""
+"""Lays a new sheet for the rest of an evening over the sheet it follows; what has begun stays as planned. Pure."""
 
 import re
 from collections.abc import Iterator
@@ -14,8 +14,9 @@ BEGUN = ("under-way", "finished")
 
 
 def merged(state: State, fresh: RunSheet) -> RunSheet:
-    """The old sheet with all that has not begun replaced by the fresh one's. Slots keep their ids; an oven's changes
-    that have not begun are told anew, under numbers not used before."""
+    """The evening's sheet, with everything that has not begun taken from the new sheet. Slots keep their ids; oven
+    changes that have not begun are new slots with unused numbers. Raises KeyError if the sheets are of different
+    plans."""
     return _Merger(state, fresh).sheet()
 
 
@@ -27,7 +28,7 @@ class _Merger:
         self.renamed = dict(self._numbers())
 
     def _numbers(self) -> Iterator[tuple[str, str]]:
-        """A new id for each change of an oven the fresh sheet has."""
+        """Old and new id of each oven change in the new sheet."""
         used: dict[str, int] = {}
         for slot in self.old.values():
             if slot.kind == "heat" and (match := re.fullmatch(r"(dial/.+)-(\d+)", slot.id)):
@@ -56,7 +57,7 @@ class _Merger:
         )
 
     def _stays(self, slot: Slot) -> bool:
-        """Begun or left out; an oven's change that was left out is of no use any more."""
+        """Whether a slot stays: begun or left out. An oven change that was left out goes."""
         status = self.state.steps[slot.id].status
         return status in BEGUN or (status == "left-out" and slot.kind != "heat")
 
@@ -64,7 +65,7 @@ class _Merger:
         return slot.kind == "heat" or self.state.steps[slot.id].status == "to-come"
 
     def _begun(self, slot: Slot) -> Slot:
-        """What it waited for besides its order is past."""
+        """Drops every wait but the order of steps: the others are over."""
         return replace(slot, waits=tuple(wait for wait in slot.waits if wait.reason == ORDER))
 
     def _ahead(self, slot: Slot) -> Slot:
@@ -72,14 +73,14 @@ class _Merger:
             waits = tuple(replace(wait, after=self._id(wait.after)) for wait in slot.waits)
             return replace(slot, id=self._id(slot.id), waits=waits)
         old = self.old[slot.id]
-        order = tuple(wait for wait in old.waits if wait.reason == ORDER)  # as the plan has it, from the true ends
+        order = tuple(wait for wait in old.waits if wait.reason == ORDER)  # as in the plan, counted from actual ends
         waits = order + tuple(replace(w, after=self._id(w.after)) for w in slot.waits if w.reason != ORDER)
         if not any(wait.reason == HEAT for wait in waits):
             waits += self._heating_now(slot)
         return replace(slot, waits=waits, then=old.then)
 
     def _heating_now(self, slot: Slot) -> tuple[Dependency, ...]:
-        """An oven that is on its way to what the slot wants."""
+        """Waits for an oven that is now heating up or cooling down for this slot."""
         ovens = {use.what for use in slot.uses if use.celsius is not None}
         return tuple(
             Dependency(each.id, "end", 0, HEAT)
@@ -88,7 +89,7 @@ class _Merger:
         )
 
     def _given_up(self, given: GivenUp) -> GivenUp:
-        """With an oven's changes under their new ids."""
+        """The same, with the new ids of oven changes."""
         if isinstance(given.what, OverHours):
             given = replace(given, what=replace(given.what, slot=self._id(given.what.slot)))
         if isinstance(given.why, Chain):
@@ -108,5 +109,5 @@ class _Merger:
 
 
 def _known(slot: Slot, there: set[str]) -> Slot:
-    """Without waits for what the sheet no longer holds."""
+    """Drops waits for slots that the sheet no longer holds."""
     return replace(slot, waits=tuple(wait for wait in slot.waits if wait.after in there))

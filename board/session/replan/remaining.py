@@ -1,7 +1,7 @@
-"""A plan's problem with the evening so far as given: what is done stays done, and the rest starts from now. Pure.
+"""A plan's problem with the evening so far as given: what is done stays done, the rest starts from now. Pure.
 
-Minutes count from the problem's origin; the present is the next whole minute. What is over no longer takes any time,
-hands or things; its result stands on, and has used up so much of what it keeps. What is under way goes on from now.
+Minutes count from the problem's origin; now is the next whole minute. A finished step takes no more time, hands or
+equipment; its result still stands and has used up part of its shelf life. A step under way continues from now.
 """
 
 import math
@@ -18,12 +18,13 @@ from board.sheet.run_sheet import Slot
 
 
 def as_it_stands(problem: Problem, state: State, forecast: Forecast) -> Problem:
-    """The problem of what is left. Raises KeyError where the sheet is of another plan."""
+    """The problem of the rest. Raises KeyError if the sheet is of another plan."""
     return _Given(problem, state, forecast).problem_left()
 
 
 def where_it_looks(problem: Problem, forecast: Forecast) -> list[int]:
-    """The minute each job now looks like starting, for a search to begin near."""
+    """The forecast start of each job, in minutes from the origin, as a hint for the solver. Raises KeyError, as
+    above."""
     starts = (forecast.slots[job.id].start for job in problem.jobs)
     return [max(0, math.ceil((start - problem.origin).total_seconds() / 60)) for start in starts]
 
@@ -63,7 +64,7 @@ class _Given:
         )
 
     def _arrives(self) -> int:
-        """When the guests come, as it looks, or came."""
+        """When the guests arrived, or are forecast to."""
         arrive = next((slot for slot in self.slots.values() if slot.kind == "arrive"), None)
         return self.problem.arrives if arrive is None else math.ceil(self.minute(self.forecast.slots[arrive.id].start))
 
@@ -71,7 +72,7 @@ class _Given:
         return replace(serving, wanted=serving.wanted + self.state.pushed.get(serving.name, 0) + self._pushed(serving))
 
     def _pushed(self, serving: Serving) -> int:
-        """What earlier pushes an evening's new sheet has taken in already."""
+        """Minutes of earlier pushes that the evening's current sheet already includes."""
         return next(c.pushed for c in self.state.sheet.courses if c.name == serving.name)
 
     def _job(self, n: int, job: Job) -> Job:
@@ -96,7 +97,7 @@ class _Given:
         return replace(job, ways=(over,), fixed=self.now, window=None, best_within=best)
 
     def _stood(self, n: int) -> int:
-        """Minutes since it was finished."""
+        """Whole minutes since it finished."""
         finished = self.state.steps[self.problem.jobs[n].id].finished
         return max(0, math.floor(self.now - self.minute(finished))) if finished is not None else 0
 
@@ -110,14 +111,14 @@ class _Given:
         return replace(job, ways=(rest,), fixed=self.now, window=None)
 
     def _as_set(self, oven: OvenUse | None, slot: Slot) -> OvenUse | None:
-        """Its use of an oven, wanting what the dial stands at."""
+        """Its use of an oven, but wanting what the dial is set to."""
         set_to = next((use.celsius for use in slot.uses if use.celsius is not None), None)
         if oven is None or set_to is None or oven.off:
             return oven
         return replace(oven, want=set_to, low=min(oven.low, set_to), high=max(oven.high, set_to))
 
     def _parts_left(self, slot: Slot, way: Way, gone: int, left: int) -> tuple[Part, ...]:
-        """Hands-on stretches still ahead. Two begun by the same hands at once are taken one after the other."""
+        """Attended parts still ahead. Two of the same person's that would overlap are done one after the other."""
         who = slot.attended[0].who if slot.attended else ""
         found = []
         for part in way.parts:
@@ -146,13 +147,13 @@ class _Given:
         if status == "left-out":
             return replace(order, least=0, most=None)
         if order.most is not None and order.most == order.least:
-            return replace(order, least=0, most=None)  # not at once any more; the sooner the better
+            return replace(order, least=0, most=None)  # too late for 'at once': the sooner the better
         stood = self._stood(order.first) if status == "finished" else 0
         most = max(0, order.most - stood) if order.most is not None else None
         return replace(order, least=max(0, order.least - stood), most=most)
 
     def _ovens_now(self) -> dict[int, OvenNow]:
-        """What each dial was last turned to; an oven long unused is cold."""
+        """What each dial was last set to; an oven that has been unused for long counts as cold."""
         found = {n: OvenNow(None, 0, self.now) for n, _ in enumerate(self.problem.ovens)}
         names = {facts.name: n for n, facts in enumerate(self.problem.ovens)}
         for slot in self.state.sheet.slots:
@@ -167,7 +168,7 @@ class _Given:
         return found
 
     def _used_until(self, oven: str) -> int:
-        """When the last thing came out of an oven, or now while something is inside."""
+        """When an oven was last in use; now, if something is in it."""
         ends = [0.0]
         for slot in self.state.sheet.slots:
             step = self.state.steps[slot.id]
@@ -181,7 +182,8 @@ class _Given:
 
 
 def _lasting(way: Way, longer: int) -> Way:
-    """The way with its unattended stretch, or its one attended one, so many minutes longer."""
+    """The way made longer by this many minutes (shorter if negative), in its unattended part or its one attended
+    part."""
     minutes = max(0, way.minutes + longer)
     parts = []
     for part in way.parts:
