@@ -4,8 +4,8 @@ the host's word, and the usual caution.
 On one screen where it can be: stops are always told whole; of the rest, what matters least is left to `--all`.
 """
 
-from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import dataclass, replace
 from itertools import groupby
 
 from rich.console import Console
@@ -32,11 +32,12 @@ HEADINGS = (
 @dataclass(frozen=True)
 class _Part:
     """A heading and what stands below it, in blocks that are not torn apart. `turn`: the lowest is shown first where
-    there is not room for all; 0: always whole."""
+    there is not room for all; 0: always whole. `name`: what it holds, in a few words."""
 
     heading: str
     blocks: tuple[str, ...]
     turn: int
+    name: str = ""
 
 
 def print_check(plan: Assessed, out: Console | None = None, *, whole: bool = False) -> None:
@@ -50,55 +51,60 @@ def print_check(plan: Assessed, out: Console | None = None, *, whole: bool = Fal
         out.print(laid_out(text), style=style or None, soft_wrap=True)
 
     parts = [part for part in _parts(plan, whole) if part.blocks or part.turn == 0]
-    spare = MOST_LINES - 5 - sum(2 + _lines(part.blocks, out.width) for part in parts if part.turn == 0)
-    shown = {id(part): len(part.blocks) for part in parts}
-    if not whole:
-        for part in sorted((part for part in parts if part.turn), key=lambda part: part.turn):
-            spare -= 2
-            shown[id(part)] = fits = _fitting(part, spare, out.width)
-            spare -= _lines(part.blocks[:fits], out.width) + (fits < len(part.blocks))
+    shown = [part.blocks for part in parts] if whole else _on_one_screen(parts, laid_out)
     say(words.check_title(plan.file.plan.event, plan.file.plan.guest_count, len(plan.file.filled.tasks)), "bold")
     say(words.counted({each.name.lower(): sum(s.weight is each for s in plan.snags) for each in reversed(Weight)}))
-    for part in parts:
-        say()
-        say(part.heading, "bold")
-        for block in part.blocks[: shown[id(part)]]:
-            say(block)
-        if left := len(part.blocks) - shown[id(part)]:
-            say(words.more_by_all(left))
+    for part, blocks in zip(parts, shown, strict=True):
+        if blocks or part.turn == 0:
+            say()
+            say(part.heading, "bold")
+            for block in blocks:
+                say(block)
+    left = [(len(part.blocks) - len(blocks), part.name) for part, blocks in zip(parts, shown, strict=True)]
     say()
+    if any(count for count, _ in left):
+        say(words.more_by_all([(count, name) for count, name in left if count]))
     say(words.CAUTION)
 
 
-def _fitting(part: _Part, spare: int, width: int) -> int:
-    """How many of its blocks there is room for; a line is kept to say that there are more."""
-    if _lines(part.blocks, width) <= spare:
-        return len(part.blocks)
-    fits = 0
-    while fits < len(part.blocks) and _lines(part.blocks[: fits + 1], width) < spare:
-        fits += 1
-    return fits
+def _on_one_screen(parts: list[_Part], laid_out: Callable[[str], str]) -> list[tuple[str, ...]]:
+    """What is shown of each part: as much as there is room for, by turns. `laid_out`: a text as it is printed."""
+    shown: dict[int, tuple[str, ...]] = {}
+    spare = MOST_LINES - 5  # title, count, blank, what is left out, caution
+    for n, part in sorted(enumerate(parts), key=lambda each: each[1].turn):
+        spare -= 2  # blank, heading
+        fits = len(part.blocks)
+        while part.turn and fits and _lines(part.blocks[:fits], laid_out) > spare:
+            fits -= 1
+        shown[n] = part.blocks[:fits]
+        spare -= _lines(shown[n], laid_out) if fits or part.turn == 0 else -2
+    return [shown[n] for n in range(len(parts))]
 
 
-def _lines(blocks: Iterable[str], width: int) -> int:
-    return sum(wrapped(plain(block), width).count("\n") + 1 for block in blocks)
+def _lines(blocks: Iterable[str], laid_out: Callable[[str], str]) -> int:
+    return sum(laid_out(block).count("\n") + 1 for block in blocks)
 
 
 def _parts(plan: Assessed, whole: bool) -> Iterator[_Part]:
     for turn, (weight, safety, heading) in zip((0, 0, 1, 2, 6), HEADINGS, strict=True):
         found = [snag for snag in plan.snags if snag.weight is weight and safety in (snag.safety, None)]
-        if found:
-            yield _Part(heading, tuple(snag.render() for snag in found) if whole else tuple(_brief(found)), turn)
+        told = tuple(snag.render() for snag in found) if whole else tuple(_brief(found))
+        if told:
+            yield _Part(heading, told, turn, words.CHECK_PARTS[weight.name.lower()])
     yield _verdict(plan)
-    yield _Part(words.CHECK_ASSUMED, tuple(f"  {line}" for line in plan.file.filled.assumed), 5)
-    yield _Part(words.ON_YOUR_WORD, tuple(_on_word(plan.trusted)), 4)
-    told = (words.caution(each.topic, tuple(one_line(about, 60) for about in each.about)) for each in plan.cautions)
-    yield _Part(words.CAUTIONS_TITLE, tuple(f"  {line}" for line in told), 3)
+    assumed = tuple(f"  {line}" for line in plan.file.filled.assumed)
+    yield _Part(words.CHECK_ASSUMED, assumed, 5, words.CHECK_PARTS["assumed"])
+    yield _Part(words.ON_YOUR_WORD, tuple(_on_word(plan.trusted)), 4, words.CHECK_PARTS["trusted"])
+    cautions = (words.caution(each.topic, tuple(one_line(about, 60) for about in each.about)) for each in plan.cautions)
+    yield _Part(words.CAUTIONS_TITLE, tuple(f"  {line}" for line in cautions), 3, words.CHECK_PARTS["cautions"])
 
 
 def _brief(snags: Iterable[Snag]) -> Iterator[str]:
-    """Findings without the lines of the file; what to do once for all that ask for the same."""
-    for (_, mend), alike in groupby(snags, key=lambda snag: (snag.code, snag.what_to_do())):
+    """Findings without the lines of the file; what to do, and by what source, once for all that ask for the same."""
+    for _, group in groupby(snags, key=lambda snag: (snag.code, snag.mend)):
+        alike = list(group)
+        sources = "; ".join(dict.fromkeys(source for snag in alike for source in snag.source.split("; ") if source))
+        mend = replace(alike[0], source=sources).what_to_do()
         yield "\n".join([*(snag.what() for snag in alike), *([f"    {mend}"] if mend else [])])
 
 

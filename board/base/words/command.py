@@ -143,8 +143,14 @@ def counted(findings: Mapping[str, int]) -> str:
     return ", ".join(told) or NOTHING_FOUND
 
 
-def more_by_all(count: int) -> str:
-    return f"  and {count} more: --all tells them"
+CHECK_PARTS = {
+    "ask": "to ask", "mind": "to mind", "note": "to note", "assumed": "assumed", "trusted": "on your word",
+    "cautions": "usual cautions", "stop": "to mend",
+}  # fmt: skip
+
+
+def more_by_all(left: Sequence[tuple[int, str]]) -> str:
+    return f"Not shown: {', '.join(f'{count} {name}' for count, name in left)}. --all tells them."
 
 
 def on_your_word(word: str, settles: str, about: Sequence[str]) -> str:

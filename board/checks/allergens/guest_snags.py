@@ -34,12 +34,15 @@ def _met(file: PlanFile, guest: str, row: DishRow, answer: Answer) -> list[Snag]
             code, weight = ("guests 1", Weight.STOP) if safety else ("guests 8", Weight.MIND)
             what = "is not safe for" if safety else "is nothing for"
             message = f"{row.dish} {what} {guest} ({_needs(reasons)}): {_joined(reasons)}"
-            mend = (
-                f"Take another ingredient; or make a dish `only for: {guest}`, `instead of: {row.dish}`; "
-                f"or write `not for: {guest}`."
-            )
-            snags.append(Snag(code, weight, message, mend, file.places.of(reasons[0].loc), safety=safety))
+            place, source = file.places.of(reasons[0].loc), _sources(reasons)
+            snags.append(Snag(code, weight, message, _ANOTHER, place, safety=safety, source=source))
     return snags
+
+
+_ANOTHER = (
+    "Take another ingredient; make another dish for them, `only for:` their name and `instead of:` this dish; or write "
+    "`not for:` their name."
+)
 
 
 def _to_ask(file: PlanFile, guest: str, row: DishRow, answer: Answer) -> list[Snag]:
@@ -49,7 +52,7 @@ def _to_ask(file: PlanFile, guest: str, row: DishRow, answer: Answer) -> list[Sn
     code = "guests 2" if any(reason.need.safety for reason in reasons) else "guests 9"
     message = f"{row.dish}: ask about it for {guest} ({_needs(reasons)}): {_joined(reasons)}"
     mend = " ".join(dict.fromkeys(reason.mend or f"{_READ}." for reason in reasons))
-    return [Snag(code, Weight.ASK, message, mend, file.places.of(reasons[0].loc))]
+    return [Snag(code, Weight.ASK, message, mend, file.places.of(reasons[0].loc), source=_sources(reasons))]
 
 
 def _unknown(file: PlanFile, found: Matrix, row: DishRow, answers: dict[int, Answer]) -> list[Snag]:
@@ -95,13 +98,17 @@ def _needs(reasons: list[Reason]) -> str:
 
 
 def _joined(reasons: list[Reason]) -> str:
-    """Reasons by ingredient, then the rules and sources they stand on, each once."""
+    """Reasons by ingredient."""
     by_food: dict[str, list[str]] = defaultdict(list)
     for reason in reasons:
         if reason.why not in by_food[reason.ingredient]:
             by_food[reason.ingredient].append(reason.why)
-    told = "; ".join(": ".join(filter(None, (food, ", ".join(whys)))) for food, whys in by_food.items())
-    return f"{told}. By: {'; '.join(dict.fromkeys(reason.source for reason in reasons))}"
+    return "; ".join(": ".join(filter(None, (food, ", ".join(whys)))) for food, whys in by_food.items())
+
+
+def _sources(reasons: list[Reason]) -> str:
+    """The rules and lists they stand on, each once."""
+    return "; ".join(dict.fromkeys(reason.source for reason in reasons))
 
 
 def _and(words: Iterable[str]) -> str:
