@@ -64,7 +64,7 @@ class Measure:
 
     def _of_volume(self, unit: str) -> tuple[str, float | None]:
         held, weight = volume(1, unit, self.standard), cup_weight(self.food)
-        of_cup = cups(1, unit)
+        of_cup = cups(1, unit, self.standard)
         if self.by_weight and weight is not None and of_cup is not None:
             return GRAMS, of_cup * weight.grams
         return MILLILITRES, held.millilitres if held is not None else None
@@ -75,7 +75,7 @@ def measure_for(food: str, units: Iterable[str], standard: Standard) -> Measure:
     only beside pieces, and only if a table has the food's weight."""
     units = set(units)
     weighed = any(grams(1, unit) is not None for unit in units)
-    poured = any(cups(1, unit) is not None for unit in units)
+    poured = any(cups(1, unit, standard) is not None for unit in units)
     counted = "" in units and piece_weight(food) is not None
     by_weight = (weighed or counted) and (poured or any(piece_weight(food, unit) for unit in units if unit))
     return Measure(food, standard, by_weight and (weighed or cup_weight(food) is not None), counted)

@@ -92,14 +92,14 @@ def _item(
     prices: Mapping[str, Price],
 ) -> Item:
     pack, price = packs.get(key), prices.get(key)
-    written = [need.line.unit for need in needs if need.line.low is not None]
-    units = {*written, *(h.unit for h in there if h.low is not None)}
+    written = [need.line.measure for need in needs if need.line.low is not None]
+    units = {*written, *(h.measure for h in there if h.low is not None)}
     units |= {pack.unit} if pack else set()
     units |= {price.per} if price and price.per not in ("pack", "each") else set()
     measure = measure_for(key, units, standard_of(plan.units))
-    exact = total(measure.amount(n.scaled.low, n.scaled.high, n.line.unit) for n in needs)
-    least = {a.kind: a for a in total(measure.amount(*_least(n), n.line.unit) for n in needs)}
-    have = {a.kind: a for a in total(measure.amount(h.low, h.high, h.unit) for h in there if h.low is not None)}
+    exact = total(measure.amount(n.scaled.low, n.scaled.high, n.line.measure) for n in needs)
+    least = {a.kind: a for a in total(measure.amount(*n.scaled.to_have, n.line.measure) for n in needs)}
+    have = {a.kind: a for a in total(measure.amount(h.low, h.high, h.measure) for h in there if h.low is not None)}
     enough = any(h.low is None for h in there)
     parts = tuple(_part(a, least[a.kind], have, enough, measure, pack, price) for a in exact)
     kinds = {part.need.kind for part in parts}
@@ -115,11 +115,6 @@ def _item(
         tap=key in FROM_THE_TAP,
         unlike=tuple(a for kind, a in have.items() if kind not in kinds and any(p.need.low is not None for p in parts)),
     )
-
-
-def _least(need: Need) -> tuple[float | None, float | None]:
-    whole = need.scaled.whole
-    return (need.scaled.low, need.scaled.high) if whole is None else (float(whole[0]), float(whole[1]))
 
 
 def _part(

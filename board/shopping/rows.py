@@ -6,12 +6,13 @@ from datetime import date
 from zoneinfo import ZoneInfo
 
 from board.base import words
-from board.facts.called import same_food
-from board.plan.resolve.scaling import Scaled
-from board.shopping.amounts import EACH, Amount, measure_for, standard_of
+from board.facts.called import as_bought, same_food
+from board.plan.resolve.scaling import Scaled, scale
+from board.shopping.amounts import EACH, Amount, measure_for, standard_of, total
 from board.shopping.days import Bought
 from board.shopping.errands import Errand, Provisions
 from board.shopping.items import Item, Part
+from board.shopping.needs import Need
 from board.shopping.shown import amount_words, by_hand_words
 
 
@@ -47,13 +48,13 @@ def row_to_buy(bought: Bought, units: str | None) -> Row:
         notes.append(words.SIDE_BY_SIDE)
     amount = " + ".join(_to_buy(part, item, units) for part in parts)
     cost = words.money(item.cost, item.sign) if item.cost is not None else ""
-    return Row(item.key, amount, item.food, tuple(notes), _dishes(item), cost)
+    return Row(item.key, amount, _foods(item, units), tuple(notes), _dishes(item), cost)
 
 
 def row_in_house(item: Item, units: str | None) -> Row:
     amount = " + ".join(_words(part.need, item, units) for part in item.parts)
     note = words.FROM_TAP if item.tap else words.ENOUGH_IN_THE_HOUSE
-    return Row(item.key, amount, item.food, (note,), _dishes(item), "")
+    return Row(item.key, amount, _foods(item, units), (note,), _dishes(item), "")
 
 
 def grown_rows(found: Provisions) -> Iterator[tuple[str, tuple[str, ...]]]:
@@ -68,6 +69,29 @@ def grown_rows(found: Provisions) -> Iterator[tuple[str, tuple[str, ...]]]:
 def proposed_days(found: Provisions) -> tuple[date, ...]:
     """Days on the list that are no trip of the plan."""
     return tuple(e.day for e in found.errands if e.day is not None and e.trip is None)
+
+
+def _foods(item: Item, units: str | None) -> str:
+    """What to ask for; where the plan says `or`, the first thing and the others, each with its own amount."""
+    open_ = [need for need in item.needs if need.line.choices]
+    if not open_:
+        return item.food
+    first, *others = open_[0].line.choices
+    told = [as_bought(first.food)]
+    for number, other in enumerate(others, start=1):
+        alike = (other.low, other.high, other.measure) == (first.low, first.high, first.measure)
+        told.append(as_bought(other.food) if alike else _in_all(open_, number, units))
+    return words.either(told)
+
+
+def _in_all(needs: list[Need], number: int, units: str | None) -> str:
+    """`4 celery hearts`: one of the things offered, for all dishes together."""
+    lines = [scale(need.line.choices[number], need.scaled.factor) for need in needs]
+    line = lines[0].line
+    measure = measure_for(same_food(line.food), {line.measure}, standard_of(units))
+    bought = total(measure.amount(*each.to_have, each.line.measure) for each in lines)
+    amounts = " + ".join(amount_words(amount, units, {line.measure}) for amount in bought)
+    return f"{amounts} {as_bought(line.food)}"
 
 
 def _words(amount: Amount, item: Item, units: str | None) -> str:
@@ -114,12 +138,14 @@ def _dishes(item: Item) -> tuple[str, ...]:
 
 
 def _scaled_words(scaled: Scaled, units: str | None) -> str:
-    """`190 g butter (exactly 187.5 g)`; `3 eggs (for 2.5)`; `1.75 tsp salt (…)`."""
+    """`190 g butter (exactly 187.5 g)`; `3 eggs (for 2.5)`; `1.75 tsp salt (…)`; `5 bulbs (for 4.5) or 3 hearts`."""
     line = scaled.line
+    if line.choices:
+        return words.either([_scaled_words(scale(each, scaled.factor), units) for each in line.choices])
     if scaled.low is None or scaled.high is None:
         return f"{line.unit} {line.food}".strip()
-    measure = measure_for(same_food(line.food), {line.unit}, standard_of(units))
-    amount, written = measure.amount(scaled.low, scaled.high, line.unit), {line.unit}
+    measure = measure_for(same_food(line.food), {line.measure}, standard_of(units))
+    amount, written = measure.amount(scaled.low, scaled.high, line.measure), {line.measure}
     assert amount.low is not None
     assert amount.high is not None
     if scaled.whole is not None:

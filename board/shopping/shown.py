@@ -79,6 +79,6 @@ def _figure(value: float, unit: str) -> str:
 
 
 def _unit_word(unit: str, amount: float) -> str:
-    if unit in _SYMBOLS or unit in ("oz", "lb") or amount <= 1 or not unit:
+    if not unit or unit.split()[-1] in _SYMBOLS or amount <= 1:
         return unit
     return _MANY.get(unit, f"{unit}s")

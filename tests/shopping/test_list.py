@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from board.facts.units import EXACT, ROUNDED
 from board.plan.load import PlanFile
 from board.shopping.amounts import Amount, measure_for, total
-from board.shopping.errands import provisions
+from board.shopping.errands import Provisions, provisions
 from board.shopping.rows import row_to_buy
 from board.shopping.shown import amount_words, by_hand_words, hand_round
 from tests.conftest import HEAD, read
@@ -212,3 +212,22 @@ def test_rounding_for_the_hand_is_never_short_and_settles(amount: float, unit: s
 
     assert once >= amount * (1 - 1e-5) - 1e-5
     assert hand_round(once, unit) == pytest.approx(once)
+
+
+def rows(found: Provisions) -> list[tuple[str, str]]:
+    return [(row.amount, row.food) for row in (row_to_buy(each, None) for each in found.to_buy)]
+
+
+def test_the_list_offers_both_of_an_or_each_scaled_whole(listed: Listed) -> None:
+    """3 bulbs or 2 hearts for 6, cooked for 8: 4 or 2.67, which is 3; arithmetic."""
+    text = plan("3 fennel bulbs or 2 celery hearts, 60 g butter or lard").replace("dish: D0", "dish: D0, for: 6")
+    assert rows(listed(text)) == [("4", "fennel bulbs or 3 celery hearts"), ("80 g", "butter or lard")]
+
+
+def test_what_the_host_takes_is_all_that_is_on_the_list(listed: Listed) -> None:
+    assert rows(listed(plan("'4 fennel bulbs or 3 celery hearts, take celery'"))) == [("3", "celery hearts")]
+
+
+def test_tins_of_a_size_are_asked_for_by_that_size(listed: Listed) -> None:
+    found = rows(listed(plan("2 x 400 g tins tomatoes", "1 x 400 g tin tomatoes, 4 x 150 g hake fillets")))
+    assert found == [("3 × 400 g tins", "tomatoes"), ("4 × 150 g", "hake fillets")]

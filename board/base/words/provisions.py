@@ -164,3 +164,8 @@ def strength(drink: str, bottles: int, percent: float, drinks: float) -> str:
 
 def _bottles(count: int) -> str:
     return f"{count} bottle{'s' if count != 1 else ''}"
+
+
+def either(foods: list[str]) -> str:
+    """`fennel or 3 celery hearts`."""
+    return " or ".join(foods)

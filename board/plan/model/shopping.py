@@ -7,7 +7,7 @@ from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, model_valida
 
 from board.plan.phrases.durations import decimal
 from board.plan.phrases.phrase import Phrase, near
-from board.plan.phrases.quantities import MOST, UNITS, parse_ingredient
+from board.plan.phrases.quantities import MOST, UNITS, measure_of, parse_ingredient
 from board.plan.phrases.when import DayKey, Span, parse_spans
 
 Spans = Annotated[list[Span], Phrase(parse_spans, "16:00 - 17:30")]
@@ -23,8 +23,14 @@ class InTheHouse(BaseModel):
     low: float | None = None
     high: float | None = None
     unit: str = ""
+    size: str = ""
     section: str | None = None
     file: str | None = None
+
+    @property
+    def measure(self) -> str:
+        """What its amount counts."""
+        return measure_of(self.size, self.unit)
 
     @model_validator(mode="after")
     def _sound(self) -> "InTheHouse":
@@ -38,7 +44,7 @@ def parse_in_the_house(text: str) -> dict[str, object]:
     if re.fullmatch(r"\S[^\n]*\.ya?ml", text, re.IGNORECASE):
         return {"file": text}
     if re.match(r"[\d½⅓⅔¼¾⅛-]", text):
-        return parse_ingredient(text)
+        return {key: value for key, value in parse_ingredient(text).items() if key != "choices"}
     if not re.search(r"\w", text):
         raise ValueError(f"{text!r} names no food; write for example 2 kg flour, or salt")
     return {"food": text}

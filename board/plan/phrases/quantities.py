@@ -1,5 +1,6 @@
-"""Ingredients as a cook writes them: `1.2 kg celeriac (veg)`, `2–3 tbsp oil`, `to taste salt`, `4 eggs`; and label
-words: `100 g dark chocolate (baking), may contain tree nuts`."""
+"""Ingredients as a cook writes them: `1.2 kg celeriac (veg)`, `2–3 tbsp oil`, `to taste salt`, `2 x 400 g tins
+tomatoes`, `4 fennel bulbs or 3 celery hearts`; and label words: `100 g dark chocolate (baking), may contain tree nuts`.
+"""
 
 import re
 import unicodedata
@@ -7,7 +8,10 @@ from typing import Annotated
 
 from pydantic import BaseModel, ConfigDict, Field, model_validator
 
+from board.facts.food import facts, table
 from board.facts.named import named
+from board.facts.phrases import holds, stems
+from board.plan.phrases.amounts import plainly
 from board.plan.phrases.durations import decimal
 from board.plan.phrases.labels import LabelWords, without_label
 from board.plan.phrases.phrase import Phrase
@@ -20,11 +24,14 @@ UNITS: dict[str, tuple[str, ...]] = {
     "lb": ("lbs", "pound", "pounds"),
     "ml": ("millilitre", "millilitres", "milliliter", "milliliters"),
     "cl": ("centilitre", "centilitres"),
+    "dl": ("decilitre", "decilitres", "deciliter", "deciliters"),
     "l": ("litre", "litres", "liter", "liters"),
     "tsp": ("teaspoon", "teaspoons"),
     "tbsp": ("tablespoon", "tablespoons"),
     "cup": ("cups",),
     "fl oz": ("fluid ounce", "fluid ounces"),
+    "pint": ("pints", "pt"),
+    "quart": ("quarts", "qt"),
     "pinch": ("pinches",),
     "handful": ("handfuls",),
     "bunch": ("bunches",),
@@ -48,13 +55,37 @@ _UNCOUNTED = re.compile(
     r"(?:(to taste)[,]?|an?\s+(handful|pinch|bunch|sprig|splash|knob)(?:\s+of)?)\s+(.+)", re.IGNORECASE
 )
 MOST = 100_000.0  # of any unit
+_OF_A_SIZE = ("g", "kg", "oz", "lb", "ml", "cl", "dl", "l", "fl oz", "pint", "quart")
+_SIZE_WORD = "|".join(sorted((re.escape(s) for s, u in _SPELLINGS.items() if u in _OF_A_SIZE), key=len, reverse=True))
+_SIZE = rf"(?P<size>{_FIGURE})[\s-]*(?P<of>{_SIZE_WORD})\b\.?"
+_IN = r"(?P<unit>tins?|cans?|jars?|packs?|packets?|bottles?)\b\.?"
+_REST = r"\s*(?:of\s+)?(?P<food>\S.*)"
+_SIZED = tuple(
+    re.compile(pattern + _REST, re.IGNORECASE)
+    for pattern in (
+        rf"(?P<count>\d+)\s*[x*]\s*{_SIZE}[\s-]*(?:{_IN})?",  # 2 x 400 g tins tomatoes; 4 x 150 g cod fillets
+        rf"(?P<count>\d+)\s*\(\s*{_SIZE}(?:\s+each)?\s*\)\s*(?:{_IN})?",  # 2 (14 oz) cans tomatoes
+        rf"(?P<count>\d+)\s+{_IN}\s*\(\s*{_SIZE}(?:\s+each)?\s*\)",  # 2 tins (400 g each) tomatoes
+        rf"(?:(?P<count>\d+)\s+)?{_SIZE}[\s-]+{_IN}",  # 400 g tin tomatoes; 2 14-oz cans tomatoes
+    )
+)
+_MEASURED = rf"{_FIGURE}\s*(?:{_UNIT_WORD})\b\.?"
+_WEIGHED = re.compile(rf"{_MEASURED}\s*\(\s*(?:about\s+)?{_SIZE}\s*\){_REST}", re.IGNORECASE)  # 1 cup (220 g) rice
+_TWICE = re.compile(rf"({_MEASURED})\s*/\s*{_MEASURED}\s*(\S.*)", re.IGNORECASE)  # 250 ml/1 cup milk
+_GLUED = re.compile(rf"{_FIGURE}(g|kg|ml|l|oz|lb|tbsp|tsp)([^\W\d].*)", re.IGNORECASE)  # 200gflour
+_EITHER = re.compile(
+    r"\s+or\s+(?!(?:more|less|to|as|if|until|similar|other|others|another|equivalent|any|your|their|until|a bit)\b)",
+    re.IGNORECASE,
+)
+_TAKE = re.compile(r",\s*take\s+([^,()]+)", re.IGNORECASE)
 _SECTION = re.compile(r"(.*?)\s*\(([^()]*)\)\s*$")
 
 
 class Ingredient(BaseModel):
     """One thing to buy or find. `low` equals `high` for a single figure; both are None for `to taste`.
 
-    `contains`, `may_contain`, `free_from`: the label's own words.
+    `size`: of one of those counted: `400 g`. `choices`: each thing it may be, where the line says `or` and nobody
+    chose; `food` then names them all. `contains`, `may_contain`, `free_from`: the label's own words.
     """
 
     model_config = ConfigDict(
@@ -65,10 +96,17 @@ class Ingredient(BaseModel):
     low: float | None = None
     high: float | None = None
     unit: str = ""  # "": a count
+    size: str = ""
     section: str | None = None
+    choices: tuple["Ingredient", ...] = ()
     contains: LabelWords = ()
     may_contain: LabelWords = ()
     free_from: LabelWords = ()
+
+    @property
+    def measure(self) -> str:
+        """What its amount counts."""
+        return measure_of(self.size, self.unit)
 
     @model_validator(mode="after")
     def _sound(self) -> "Ingredient":
@@ -85,6 +123,11 @@ class Ingredient(BaseModel):
         return self
 
 
+def measure_of(size: str, unit: str) -> str:
+    """What an amount counts: the unit, with its size where it has one: `× 400 g tin`."""
+    return f"\N{MULTIPLICATION SIGN} {size} {unit}".strip() if size else unit
+
+
 def _figure(text: str) -> float:
     vulgar = text[-1] if text[-1] in "½⅓⅔¼¾⅛" else ""
     total = unicodedata.numeric(vulgar) if vulgar else 0.0
@@ -98,12 +141,33 @@ def _figure(text: str) -> float:
 
 def parse_ingredient(text: str) -> dict[str, object]:
     """The shop section is in brackets at the end; label words go before or after it. Raises ValueError."""
-    text, said = without_label(text)
-    section: dict[str, object] = {**said}
+    text, said = without_label(plainly(text))
+    text, taken = _without_choice(text)
+    common: dict[str, object] = {**said}
     if match := _SECTION.fullmatch(text):
-        text, section["section"] = match[1], match[2]
+        text, common["section"] = match[1], match[2]
+    first = _amount_and_food(text)
+    choices = _choices(first)
+    if taken is not None:
+        return {**_taken(taken, choices, text), **common}
+    if len(choices) > 1:
+        return {**choices[0], "food": _all_of(choices), "choices": choices, **common}
+    return {**first, **common}
+
+
+def _amount_and_food(text: str) -> dict[str, object]:
+    """`low`, `high`, `unit`, `size` and `food` of one thing. Raises ValueError."""
     if match := _UNCOUNTED.fullmatch(text):
-        return {"food": match[3], "unit": (match[1] or match[2]).lower(), **section}
+        return {"food": match[3], "unit": (match[1] or match[2]).lower()}
+    if match := next((found for each in _SIZED if (found := each.fullmatch(text))), None):
+        count = float(match["count"] or 1)
+        size = f"{match['size'].strip()} {_SPELLINGS[match['of'].lower()]}"
+        unit = _SPELLINGS[match["unit"].lower()] if match["unit"] else ""
+        return {"food": match["food"].strip(), "low": count, "high": count, "unit": unit, "size": size}
+    if match := _WEIGHED.fullmatch(text):
+        text = f"{match['size']} {match['of']} {match['food']}"
+    elif match := _TWICE.fullmatch(text):
+        text = f"{match[1]} {match[2]}"
     match = _AMOUNT.fullmatch(text.strip())
     if match is None:
         raise ValueError(f"{text!r} has no amount; write for example 1.2 kg celeriac (veg) or to taste salt")
@@ -111,8 +175,56 @@ def parse_ingredient(text: str) -> dict[str, object]:
     high = _figure(match[2]) if match[2] else low
     if not match[4].strip():
         raise ValueError(f"{text!r} does not say of what; write for example 1.2 kg celeriac (veg)")
-    unit = _SPELLINGS[match[3].lower()] if match[3] else ""
-    return {"food": match[4].strip(), "low": low, "high": high, "unit": unit, **section}
+    unit, food = _SPELLINGS[match[3].lower()] if match[3] else "", match[4].strip()
+    if not unit and (glued := _GLUED.fullmatch(text.strip())) and facts(food) is None and facts(glued[2]):
+        unit, food = _SPELLINGS[glued[1].lower()], glued[2]
+    return {"food": food, "low": low, "high": high, "unit": unit}
+
+
+def _choices(first: dict[str, object]) -> list[dict[str, object]]:
+    """Each thing that the line offers: `4 fennel bulbs or 3 celery hearts`, `butter or oil`. One without an amount has
+    that of the one before; what follows a comma is said of all."""
+    names, comma, about = str(first["food"]).partition(",")
+    found: list[dict[str, object]] = []
+    for number, name in enumerate(pieces := _EITHER.split(names)):
+        if number and name[:1].isdigit():
+            each = _amount_and_food(name)
+        else:
+            last = found[-1] if found else first
+            each = {**last, "food": _completed(name, pieces[number + 1 :])}
+        found.append({**each, "food": f"{each['food']}{comma}{about}"})
+    return found
+
+
+def _all_of(choices: list[dict[str, object]]) -> str:
+    """The foods of all, and once what is said of all."""
+    foods = [str(each["food"]) for each in choices]
+    about = foods[-1].partition(",")[2]
+    return " or ".join(food.removesuffix(f",{about}") for food in foods) + (f",{about}" if about else "")
+
+
+def _completed(name: str, later: list[str]) -> str:
+    """`olive` of `olive or rapeseed oil` is olive oil: if the table has that, or the word alone names no food."""
+    tails = [" ".join(words[-n:]) for each in later for words in [each.split()] for n in range(1, len(words))]
+    for tail in tails:
+        if stems(f"{name} {tail}") in table():
+            return f"{name} {tail}"
+    return f"{name} {tails[0]}" if tails and facts(name) is None and facts(f"{name} {tails[0]}") else name
+
+
+def _without_choice(text: str) -> tuple[str, str | None]:
+    match = _TAKE.search(text)
+    return (text, None) if match is None else (text[: match.start()] + text[match.end() :], match[1].strip())
+
+
+def _taken(taken: str, choices: list[dict[str, object]], text: str) -> dict[str, object]:
+    """The one that the host takes. Raises ValueError if the line does not offer it."""
+    wanted = stems(taken)
+    found = [each for each in choices if holds(stems(str(each["food"])), wanted)]
+    if len(choices) < 2 or len(found) != 1:
+        offered = " or ".join(str(each["food"]) for each in choices)
+        raise ValueError(f"{taken!r} is not one thing of {offered!r} to take; write one of its foods after take")
+    return found[0]
 
 
 IngredientLine = Annotated[Ingredient, Phrase(parse_ingredient, "1.2 kg celeriac (veg)")]

@@ -31,6 +31,11 @@ class Scaled:
     hand: ByHand | None = None
     whole: tuple[int, int] | None = None
 
+    @property
+    def to_have(self) -> tuple[float | None, float | None]:
+        """Low and high of what must be there: counted things whole."""
+        return (self.low, self.high) if self.whole is None else (float(self.whole[0]), float(self.whole[1]))
+
 
 def guests_fed(plan: Plan, course: Course, dish: Dish) -> int | None:
     """How many a dish must feed; None if it does not say how many it is written for.

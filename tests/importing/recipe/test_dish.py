@@ -121,7 +121,7 @@ def test_check_asks_about_each_guess_at_its_line_until_it_is_confirmed() -> None
         "where",
         "takes",
     ]
-    assert {snag.weight for snag in asked} == {Weight.MIND}
+    assert {snag.weight for snag in asked} == {Weight.ASK}
     assert "take `where` out of `guessed`" in asked[1].mend
 
     fewer = check(plan_with(text.replace("guessed: [where, takes]", "guessed: takes")))
@@ -259,7 +259,7 @@ def test_yields(given: Any, serves: int | None) -> None:
         ("An onion", "onion", 1, 1, ""),
         ("half a lemon", "lemon", 0.5, 0.5, ""),
         ("2 T. vinegar", "vinegar", 2, 2, "tbsp"),
-        ("2,5 dl cream", "cream", 250, 250, "ml"),
+        ("2,5 dl cream", "cream", 2.5, 2.5, "dl"),
         ("1,500 g potatoes", "potatoes", 1500, 1500, "g"),
         ("A pinch of saffron", "saffron", None, None, "pinch"),
         ("Salt and pepper", "Salt and pepper", None, None, "to taste"),
