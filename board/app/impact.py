@@ -36,7 +36,7 @@ def effect(learning: Learning, taken: Sequence[Lesson], limit: float | None = No
     from board.odds.many import on_time  # after the sheets: a plan that fails need not wait for numpy
 
     def shares(sheet: RunSheet) -> Shares:
-        return on_time(sheet, PLAYED_EVENINGS, SEED)
+        return on_time(sheet, PLAYED_EVENINGS, SEED, assume=True)
 
     by_plan, as_learned = shares(before), shares(taught(before, taken))
     anew = shares(after) if after is not None else {}

@@ -148,7 +148,7 @@ def odds(arguments: argparse.Namespace) -> int:
     from board.output.odds import odds_form, print_odds
     from board.output.tables import console
 
-    found = odds(sheet, arguments.evenings, arguments.seed)
+    found = odds(sheet, arguments.evenings, arguments.seed, assume=True)
     if arguments.json:
         print(json.dumps(odds_form(found), ensure_ascii=False, indent=2))
     else:

@@ -62,7 +62,7 @@ def look_back(path: Path, *, odds: bool = False) -> LookedBack:
     if odds:
         from board.odds.many import on_time  # imported only when asked for: nothing else here needs arrays
 
-        chances = on_time(sheet, PLAYED_EVENINGS, SEED)
+        chances = on_time(sheet, PLAYED_EVENINGS, SEED, assume=True)
     return LookedBack(
         date=sheet.date,
         review=measured(state, contents.opened),

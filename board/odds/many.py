@@ -12,6 +12,7 @@ from datetime import timedelta
 
 import numpy as np
 
+from board.odds.assumed import with_spreads
 from board.odds.attribute import blame
 from board.odds.draw import Draw, Minutes, three_point
 from board.odds.result import BY_SHARES, WITHIN_MINUTES, Blame, Cause, CourseOdds, Help, Odds
@@ -33,8 +34,14 @@ class _Tally:
     saved: defaultdict[tuple[Cause, str], float] = field(default_factory=lambda: defaultdict(float))
 
 
-def odds(sheet: RunSheet, evenings: int = 10_000, seed: int = 1, draw: Draw = three_point) -> Odds:
-    """Plays that many evenings (at least 1). `draw` gives the minutes of whatever varies."""
+def odds(
+    sheet: RunSheet, evenings: int = 10_000, seed: int = 1, draw: Draw = three_point, *, assume: bool = False
+) -> Odds:
+    """Plays that many evenings (at least 1). `draw` gives the minutes of whatever varies. `assume`: what has one figure
+    gets the spread of its kind of work."""
+    pieces = sittings = 0
+    if assume:
+        sheet, pieces, sittings = with_spreads(sheet)
     many = Evenings(sheet, draw)
     rng = np.random.Generator(np.random.PCG64(seed))
     tally = _Tally(late={course.name: [] for course in sheet.courses})
@@ -50,15 +57,18 @@ def odds(sheet: RunSheet, evenings: int = 10_000, seed: int = 1, draw: Draw = th
         pieces=len(work),
         spreads=sum(each.cause.kind == "work" for each in many.varying),
         sittings=sum(each.cause.kind == "sitting" for each in many.varying),
+        assumed=(pieces, sittings),
         courses=tuple(_course(course, late[course.name]) for course in sheet.courses),
         blame=tuple(Blame(name, cause, n / evenings) for (name, cause), n in tally.blamed.most_common()),
         help=_help(many, tally, evenings),
     )
 
 
-def on_time(sheet: RunSheet, evenings: int, seed: int = 1, draw: Draw = three_point) -> dict[str, float]:
+def on_time(
+    sheet: RunSheet, evenings: int, seed: int = 1, draw: Draw = three_point, *, assume: bool = False
+) -> dict[str, float]:
     """By course, the share of evenings within 5 min: the same as in `odds`, without looking for causes."""
-    many = Evenings(sheet, draw)
+    many = Evenings(with_spreads(sheet)[0] if assume else sheet, draw)
     rng = np.random.Generator(np.random.PCG64(seed))
     within: Counter[str] = Counter()
     for count in _batches(evenings):

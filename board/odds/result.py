@@ -61,7 +61,8 @@ class Help:
 @dataclass(frozen=True)
 class Odds:
     """The odds of one plan. `pieces`: pieces of work that take time; `spreads`: how many of them vary; `sittings`:
-    courses whose eating varies. Blame and help are sorted, greatest first."""
+    courses whose eating varies; `assumed`: how many of either have a spread only because one was assumed. Blame and
+    help are sorted, greatest first."""
 
     plan: str
     zone: str
@@ -70,6 +71,7 @@ class Odds:
     pieces: int
     spreads: int
     sittings: int
+    assumed: tuple[int, int]
     courses: tuple[CourseOdds, ...]
     blame: tuple[Blame, ...]
     help: tuple[Help, ...]

@@ -26,6 +26,8 @@ def print_odds(odds: Odds, out: Console) -> None:
     out.print(cell(words.odds_title(odds.plan, odds.evenings), "bold"))
     if not odds.never_varies:
         out.print(cell(words.odds_error(_points(odds), odds.seed), "dim"))
+    if any(odds.assumed):
+        out.print(cell(words.odds_assumed(*odds.assumed)))
     out.print()
     _courses(odds, out)
     if not odds.never_varies:
@@ -37,7 +39,11 @@ def print_odds(odds: Odds, out: Console) -> None:
     else:
         _help(odds, out)
         out.print()
-        out.print(cell(words.odds_spreads(odds.spreads, odds.pieces, odds.sittings, len(odds.courses)), "dim"))
+        pieces, sittings = odds.assumed
+        told = words.odds_spreads(
+            odds.spreads - pieces, odds.pieces, odds.sittings - sittings, len(odds.courses), assumed=any(odds.assumed)
+        )
+        out.print(cell(told, "dim"))
     out.print(cell(words.ODDS_CAUTION, "dim"))
 
 
@@ -168,6 +174,7 @@ def odds_form(odds: Odds) -> dict[str, Any]:
         "pieces": odds.pieces,
         "spreads": odds.spreads,
         "sittings": odds.sittings,
+        "assumed": {"spreads": odds.assumed[0], "sittings": odds.assumed[1]},
         "courses": [
             {
                 "name": course.name,

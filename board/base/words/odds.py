@@ -13,8 +13,8 @@ ODDS_NO_SPREAD = (
     "`takes: 10 to 15 to 20 min` or `eaten in: 20 to 25 to 35 min`."
 )
 ODDS_CAUTION = (
-    "The odds know only the spreads the plan gives. They take it that every call is answered on time and nothing "
-    "goes wrong otherwise; guests who come late, a forgotten pan or a slow oven are not in them."
+    "The odds know only these spreads. They take it that every call is answered on time and nothing goes wrong "
+    "otherwise; guests who come late, a forgotten pan or a slow oven are not in them."
 )
 
 
@@ -64,8 +64,19 @@ def odds_help(name: str, gains: list[str], minutes: str) -> str:
     return f"{name}: {', '.join(gains)}; saves {minutes} of lateness an evening"
 
 
-def odds_spreads(spreads: int, pieces: int, sittings: int, courses: int) -> str:
+def odds_assumed(pieces: int, sittings: int) -> str:
+    """Said in the heading: how much of the odds is the program's guess."""
+    counted = (
+        (pieces, "piece of work", "pieces of work"),
+        (sittings, "course in how long it is eaten", "courses in how long they are eaten"),
+    )
+    of = " and ".join(f"{count} {one if count == 1 else many}" for count, one, many in counted if count)
+    return f"Spreads are assumed for {of}, by kind of work (common practice, no source); your own logs know better."
+
+
+def odds_spreads(spreads: int, pieces: int, sittings: int, courses: int, *, assumed: bool) -> str:
+    others = "are assumed" if assumed else "always take their one figure"
     return (
-        f"{spreads} of {pieces} pieces of work have a spread, and {sittings} of {courses} courses in how long they are "
-        "eaten; the others always take their one figure."
+        f"The plan gives {spreads} of {pieces} pieces of work a spread, and {sittings} of {courses} courses in how "
+        f"long they are eaten; the others {others}."
     )
