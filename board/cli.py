@@ -18,8 +18,9 @@ from board.app import house_commands as house
 from board.app import live_commands as evening
 from board.app import log_commands as afterwards
 from board.app import plan_commands as planning
+from board.app import words
 from board.app.terminal import tell
-from board.base import words
+from board.base import words as shared
 from board.base.exits import ExitCode
 from board.base.plain import one_line, plain
 
@@ -139,7 +140,7 @@ def _evening(command: _Commands) -> None:
     for each in (live, rehearse):
         each.add_argument("--log", type=Path, help=words.OPTIONS["log"])
         each.add_argument("--no-log", action="store_true", help=words.OPTIONS["no-log"])
-        each.add_argument("--theme", choices=words.THEMES, help=words.OPTIONS["theme"])
+        each.add_argument("--theme", choices=shared.THEMES, help=words.OPTIONS["theme"])
         each.add_argument("--say", type=_command, metavar="COMMAND", help=words.OPTIONS["say"])
         each.add_argument("--no-bell", action="store_true", help=words.OPTIONS["no-bell"])
     rehearse.add_argument("--speed", type=_speed, default=10.0, help=words.OPTIONS["speed"])
@@ -149,7 +150,7 @@ def _evening(command: _Commands) -> None:
     rehearse.add_argument("--mishaps", choices=("calm", "usual", "rough"), help=words.OPTIONS["mishaps"])
     rehearse.add_argument("--seed", type=_seed, metavar="N", default=1, help=words.OPTIONS["mishaps-seed"])
     watch = command("watch", evening.watch, takes="log")
-    watch.add_argument("--theme", choices=words.THEMES, help=words.OPTIONS["theme"])
+    watch.add_argument("--theme", choices=shared.THEMES, help=words.OPTIONS["theme"])
     watch.add_argument("--for", dest="who", metavar="NAME", help=words.OPTIONS["for"])
 
 

@@ -4,7 +4,8 @@ word. A whole word cannot be typed by mistake, as a key can."""
 from collections.abc import Callable
 from pathlib import Path
 
-from board.base import words
+from board.app import words
+from board.base import words as shared
 from board.base.errors import Trouble
 from board.base.exits import ExitCode
 from board.base.plain import one_line
@@ -24,7 +25,7 @@ def ask_about_stops(sheet: RunSheet, path: Path | None, ask: Callable[[str], str
         return False
     print(words.STOPS_HEAD)
     for stop in stops:
-        print(f"  {words.stop_line(one_line(said.stop(stop)))}")
+        print(f"  {shared.stop_line(one_line(said.stop(stop)))}")
     try:
         typed = ask(words.STOPS_ASK)
     except EOFError:

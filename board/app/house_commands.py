@@ -8,8 +8,8 @@ import json
 import sys
 from typing import TYPE_CHECKING
 
+from board.app import words
 from board.app.terminal import has_terminal, tell, working
-from board.base import words
 from board.base.exits import ExitCode
 
 if TYPE_CHECKING:

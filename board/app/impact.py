@@ -3,9 +3,9 @@
 from collections.abc import Mapping, Sequence
 from contextlib import suppress
 
+from board.app import words
 from board.app.learning import Learning, changed
 from board.app.timetables import Telling, sheet_of
-from board.base import words
 from board.base.errors import Trouble
 from board.learning.changes import Lesson, taught
 from board.learning.effect import Alone, CourseEffect, Effect

@@ -7,9 +7,9 @@ from dataclasses import dataclass
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
+from board.app import words
 from board.app.reading_logs import contents_of
 from board.app.timetables import refuse_stopped
-from board.base import words
 from board.base.clock import WallClock
 from board.base.errors import Trouble
 from board.base.plain import one_line

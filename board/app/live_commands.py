@@ -6,8 +6,8 @@ Each takes the parsed arguments and returns an exit code. Raises Trouble.
 import argparse
 from typing import TYPE_CHECKING
 
+from board.app import words
 from board.app.terminal import has_terminal, tell, working
-from board.base import words
 from board.base.exits import ExitCode
 
 if TYPE_CHECKING:

@@ -9,8 +9,9 @@ import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from board.app import words
 from board.app.terminal import tell, working
-from board.base import words
+from board.base import words as shared
 from board.base.exits import ExitCode
 
 if TYPE_CHECKING:
@@ -72,7 +73,7 @@ def lessons(arguments: argparse.Namespace) -> int:
     if arguments.into_book:
         added, book = add_to_book(learning, evenings)
         print(words.book_added(added.fresh, added.known, added.rehearsals))
-        print(words.book_lies_at(one_line(book)))
+        print(shared.book_lies_at(one_line(book)))
         return ExitCode.DONE
     if arguments.take is not None:
         lines, copy = take(learning, chosen(learning, arguments.take or None))

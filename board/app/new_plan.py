@@ -12,7 +12,8 @@ from pathlib import Path
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from board.base import words
+from board.app import words
+from board.base import words as shared
 from board.base.errors import Trouble
 from board.base.exits import ExitCode
 from board.base.plain import one_line
@@ -31,7 +32,7 @@ def new_plan(path: Path | None, given: Mapping[str, str | None], now: datetime, 
     """Writes the plan and returns the message for the host. `given`: options by name, None if not used. Raises
     Trouble."""
     if path is not None and (path.exists() or path.is_symlink()):
-        raise Trouble(words.is_there_already(one_line(path)))
+        raise Trouble(shared.is_there_already(one_line(path)))
     answers = gather(given, now, machine_zone(), ask, say)
     target = path or _free_name(answers)
     write_new(target, plan_text(answers).encode())

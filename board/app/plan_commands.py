@@ -7,8 +7,8 @@ import argparse
 import json
 from typing import TYPE_CHECKING
 
+from board.app import words
 from board.app.terminal import tell, working
-from board.base import words
 from board.base.exits import ExitCode
 
 if TYPE_CHECKING:

@@ -5,7 +5,7 @@ from contextlib import suppress
 from pathlib import Path
 from typing import TYPE_CHECKING, TypeVar
 
-from board.base import words
+from board.app import words
 from board.base.errors import Trouble
 from board.base.plain import one_line
 from board.evening.fold import fold_all

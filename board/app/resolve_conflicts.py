@@ -5,8 +5,8 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from board.app import words
 from board.app.timetables import Telling, refuse_stopped
-from board.base import words
 from board.base.errors import Trouble
 from board.files.paths import cache
 from board.files.plans import plan_in, read_text, write_plan

@@ -9,10 +9,11 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 from zoneinfo import ZoneInfo
 
+from board.app import words
 from board.app.confirm_stops import ask_about_stops
 from board.app.splash import FirstPicture
 from board.app.timetables import sheet_of
-from board.base import words
+from board.base import words as shared
 from board.base.clock import Clock, StoppedClock, VirtualClock, WallClock
 from board.base.errors import Trouble
 from board.base.plain import one_line
@@ -239,7 +240,7 @@ def _show(
 ) -> None:
     """Shows the board. `planned` is the sheet of the plan as it is now; the evening keeps its own."""
     first = FirstPicture()
-    first.draw(evening, words.REHEARSAL if virtual else "")
+    first.draw(evening, shared.REHEARSAL if virtual else "")
     try:
         _run_app(evening, virtual, dress, greeting=greeting, plan=plan, planned=planned, usable=usable)
     except BaseException:
@@ -295,7 +296,7 @@ def run_watch(path: Path, who: str | None, theme: str | None = None) -> None:
 
     shown, follower = one_line(path), Follower(path)
     if path.exists() and not path.is_file():
-        raise Trouble(words.not_a_file(shown))
+        raise Trouble(shared.not_a_file(shown))
     follower.look()
     if follower.opened is None and follower.said:
         raise Trouble(words.log_unreadable(follower.said))
@@ -328,7 +329,7 @@ def run_ticking(found: "Provisions", plan: Path) -> None:
             return words.ticks_not_kept(one_line(path.name, 30), one_line(wrong.strerror or wrong))
         return ""
 
-    screen = TickScreen(words.provisions_title(found.event, found.guests), list(entries(found)), ticks, keep)
+    screen = TickScreen(shared.provisions_title(found.event, found.guests), list(entries(found)), ticks, keep)
     app = TickApp(screen, read_settings(settings_file()).theme, broken)
     app.run()
     if app.return_code:

@@ -5,7 +5,7 @@ import os
 import sys
 from collections.abc import Iterator
 
-from board.base import words
+from board.app import words
 from board.base.wrap import wrapped
 
 

@@ -5,7 +5,8 @@ import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from board.base import words
+from board.app import words
+from board.base import words as shared
 from board.base.errors import Trouble
 from board.base.plain import one_line
 from board.base.plan_digest import digest_of
@@ -59,7 +60,7 @@ def refuse_stopped(snags: "Iterable[Snag]") -> None:
     from board.checks.plan.every import stops
 
     if found := stops(snags):
-        raise Trouble("\n".join([*(snag.render() for snag in found), words.MORE_MAY_SHOW]), code=2)
+        raise Trouble("\n".join([*(snag.render() for snag in found), shared.MORE_MAY_SHOW]), code=2)
 
 
 def _work_out(plan: "PlanFile", limit: float | None) -> RunSheet:

@@ -4,7 +4,8 @@ from datetime import datetime, timedelta
 from typing import assert_never
 from zoneinfo import ZoneInfo
 
-from board.base import words
+from board.base import words as shared
+from board.evening import words
 from board.evening.answers import last_go
 from board.evening.events import (
     CallPutOff,
@@ -167,7 +168,7 @@ def _read(state: State, wish: TakeReading, at: datetime) -> list[Event] | Refusa
     id_, celsius, n = wish.slot, wish.celsius, state.last_n + 1
     slot, step = _slot(state, id_), state.steps[id_]
     if not takes_readings(slot):
-        return Refusal(words.no_core(slot.name))
+        return Refusal(shared.no_core(slot.name))
     if step.status == "to-come":
         return Refusal(words.not_begun(slot.name))
     if step.status == "left-out":
@@ -191,7 +192,7 @@ def _put_away(state: State, course: str, at: datetime) -> list[Event] | Refusal:
     """Only for a cleared course whose leftovers no job puts away; where a job does, its call is answered instead."""
     clock = next((each for each in state.sheet.clocks if each.course == course), None)
     if clock is None or left_since(state, clock) is None or put_away_at(state, clock) is not None:
-        return Refusal(words.NOTHING_TO_PUT_AWAY)
+        return Refusal(shared.NOTHING_TO_PUT_AWAY)
     job = job_of(state, clock)
     if job is not None:
         return Refusal(words.job_puts_away(_name(state, job), course))
@@ -201,7 +202,7 @@ def _put_away(state: State, course: str, at: datetime) -> list[Event] | Refusal:
 def _push(state: State, course: str, minutes: int, at: datetime) -> list[Event] | Refusal:
     found = next((c for c in state.sheet.courses if c.name == course), None)
     if found is None or _settled(state, found.serve):
-        return Refusal(words.cannot_push(course))
+        return Refusal(shared.cannot_push(course))
     if minutes + state.pushed.get(course, 0) < 0:
         return Refusal(words.cannot_push_earlier(course))
     return [CoursePushed(n=state.last_n + 1, at=at, course=course, minutes=minutes)]

@@ -3,7 +3,8 @@
 from datetime import datetime, timedelta
 from typing import assert_never
 
-from board.base import words
+from board.base import words as shared
+from board.evening import words
 from board.evening.events import DishDropped, GuestsDelayed, StepStretched
 from board.evening.state import State
 from board.evening.wishes import DelayGuests, DropDish, Lengthen, SlipWish
@@ -44,7 +45,7 @@ def _delay(state: State, wish: DelayGuests, at: datetime) -> GuestsDelayed | str
         return words.NOTHING_CHANGES
     slots = waiting_to_come(state) if wish.course is None else waiting_for_guests(state, wish.course)
     if not slots:
-        return words.ARRIVED_ALREADY if wish.course is None else words.NOTHING_ON_TABLE
+        return shared.ARRIVED_ALREADY if wish.course is None else words.NOTHING_ON_TABLE
     return GuestsDelayed(n=state.last_n + 1, at=at, slots=slots, minutes=wish.minutes, course=wish.course)
 
 

@@ -7,6 +7,7 @@ which become words when it is shown.
 
 import hashlib
 import os
+import re
 from pathlib import Path
 
 import msgspec
@@ -14,7 +15,7 @@ import msgspec
 from board.sheet.run_sheet import RunSheet, restore, store
 
 _ROOMS = ("base", "facts", "plan", "sheet", "schedule", "checks")
-_WORDING = ("base/words/", "sheet/said.py")
+_WORDING = re.compile(r"sheet/said\.py|.*/words(\.py|/.*)")
 # A sheet keeps a stop as the check worded it: in the words of `checks`, with times and temperatures worded here.
 _FIGURES = "base/words/times.py"
 NEWEST_KEPT = 50
@@ -26,7 +27,7 @@ def fingerprint(board: Path = Path(__file__).parents[1]) -> str:
     for room in _ROOMS:
         for file in sorted((board / room).rglob("*.py")):
             name, stat = file.relative_to(board).as_posix(), file.stat()
-            if name == _FIGURES or not name.startswith(_WORDING):
+            if name == _FIGURES or not _WORDING.fullmatch(name):
                 digest.update(f"{name} {stat.st_size} {stat.st_mtime_ns}\n".encode())
     return digest.hexdigest()
 

@@ -5,8 +5,9 @@ from contextlib import contextmanager
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
+from board.files import words
 
 if TYPE_CHECKING:
     from board.learning.book import Book
@@ -109,12 +110,12 @@ def _bytes(path: Path) -> bytes | None:
     shown = one_line(path)
     try:
         if path.exists() and (not path.is_file() or path.stat().st_size > LARGEST_BYTES):
-            raise BookTrouble(words.too_large(shown) if path.is_file() else words.not_a_file(shown), broken=True)
+            raise BookTrouble(words.too_large(shown) if path.is_file() else shared.not_a_file(shown), broken=True)
         return path.read_bytes()
     except FileNotFoundError:
         return None
     except OSError as wrong:
-        raise BookTrouble(words.cannot_read(shown, _why(wrong))) from None
+        raise BookTrouble(shared.cannot_read(shown, _why(wrong))) from None
 
 
 def _why(wrong: Exception) -> str:

@@ -5,9 +5,9 @@ from pathlib import Path
 
 from pydantic import TypeAdapter, ValidationError
 
-from board.base import words
 from board.base.errors import Trouble
 from board.base.plain import one_line
+from board.files import words
 from board.files.plans import read_text
 from board.plan.edit.yaml_text import Layout, entry
 from board.plan.load import PlanFile

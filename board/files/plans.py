@@ -7,9 +7,10 @@ import stat
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from board.base import words
+from board.base import words as shared
 from board.base.errors import Trouble
 from board.base.plain import one_line
+from board.files import words
 
 if TYPE_CHECKING:
     from board.plan.load import PlanFile
@@ -22,7 +23,7 @@ def read_bytes(path: Path) -> bytes:
     try:
         if path.exists() and not path.is_dir():
             if not path.is_file():
-                raise Trouble(words.not_a_file(one_line(path)))
+                raise Trouble(shared.not_a_file(one_line(path)))
             if path.stat().st_size > LARGEST_BYTES:
                 raise Trouble(words.too_large(one_line(path)))
         return path.read_bytes()
@@ -31,7 +32,7 @@ def read_bytes(path: Path) -> bytes:
     except FileNotFoundError:
         raise Trouble(words.no_such_file(one_line(path))) from None
     except (OSError, ValueError) as wrong:
-        raise Trouble(words.cannot_read(one_line(path), one_line(getattr(wrong, "strerror", None) or wrong))) from None
+        raise Trouble(shared.cannot_read(one_line(path), one_line(getattr(wrong, "strerror", None) or wrong))) from None
 
 
 def read_text(path: Path) -> str:
@@ -104,5 +105,5 @@ def plan_in(text: str, path: Path) -> "PlanFile":
     found = read_plan(text, one_line(path))
     if isinstance(found, list):
         snags = [snag.render() for snag in found]
-        raise Trouble("\n".join([*snags, words.snag_count(len(snags)), words.MORE_MAY_SHOW]), code=2)
+        raise Trouble("\n".join([*snags, words.snag_count(len(snags)), shared.MORE_MAY_SHOW]), code=2)
     return found

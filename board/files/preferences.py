@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
-from board.base import words
+from board.base import words as shared
 
 NO_COLOUR = "NO_COLOR"  # source: https://no-color.org
 LARGEST_BYTES = 100_000
@@ -32,7 +32,7 @@ def settings_file() -> Path:
 def read_settings(path: Path) -> Settings:
     """The settings; anything unreadable or unknown counts as missing. Raises nothing."""
     theme = _read(path).get("theme")
-    return Settings(theme if isinstance(theme, str) and theme in words.THEMES else None)
+    return Settings(theme if isinstance(theme, str) and theme in shared.THEMES else None)
 
 
 def remember_theme(path: Path, theme: str) -> None:
@@ -53,7 +53,7 @@ def first_theme(asked: str | None, remembered: str | None, environ: Mapping[str,
         return asked
     if few_colours or environ.get(NO_COLOUR):
         return "plain"
-    return remembered or words.THEMES[0]
+    return remembered or shared.THEMES[0]
 
 
 def _read(path: Path) -> dict[str, object]:

@@ -5,9 +5,10 @@ import os
 from collections.abc import Callable
 from pathlib import Path
 
-from board.base import words
+from board.base import words as shared
 from board.base.errors import Trouble
 from board.base.plain import one_line
+from board.files import words
 from board.files.plans import make_alike, read_bytes
 from board.log.disk import replace_whole, sync_folder
 
@@ -48,7 +49,7 @@ def write_new(path: Path, data: bytes) -> None:
             os.fsync(file.fileno())
         sync_folder(target.parent)
     except FileExistsError:
-        raise Trouble(words.is_there_already(one_line(path))) from None
+        raise Trouble(shared.is_there_already(one_line(path))) from None
     except (OSError, ValueError) as wrong:
         if made:
             with contextlib.suppress(OSError):

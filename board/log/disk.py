@@ -12,7 +12,7 @@ from pathlib import Path
 
 from filelock import FileLock, Timeout
 
-from board.base import words
+from board.log import words
 
 
 class LogInUse(Exception):

@@ -3,9 +3,10 @@
 import os
 from pathlib import Path
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
 from board.evening.events import EveningOpened, Event
+from board.log import words
 from board.log.read import NoLog, next_event, read_log
 from board.log.record import BadLine
 
@@ -46,7 +47,7 @@ class Follower:
         if isinstance(wrong, FileNotFoundError | NotADirectoryError):
             self.said = words.LOG_GONE if self.opened else ""
         else:
-            self.said = words.cannot_read(self.path.name, one_line(wrong.strerror or wrong))
+            self.said = shared.cannot_read(self.path.name, one_line(wrong.strerror or wrong))
         return self.said != before
 
     def _read_on(self) -> bool:

@@ -4,8 +4,8 @@ from dataclasses import dataclass
 from typing import Literal
 from zoneinfo import ZoneInfo
 
-from board.base import words
 from board.evening.events import FORMAT, EveningOpened, Event
+from board.log import words
 from board.log.record import BadLine, UnknownEvent, from_line, from_lines, opening_of
 
 HEAD = b'{"event":"EveningOpened"'  # how every run log begins

@@ -10,8 +10,8 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Protocol
 
-from board.base import words
 from board.evening.events import EveningOpened, Event, is_answer
+from board.log import words
 from board.log.disk import LineFile, LogInUse, write_next_free
 from board.log.read import HEAD, LogContents, NoLog, read_log
 from board.log.record import to_line

@@ -5,9 +5,10 @@ from typing import Any
 
 from rich.console import Console
 
-from board.base import words
+from board.base import words as shared
 from board.learning.book import RATES, Book, Learned, kinds_in, ovens_in, steps_in
 from board.learning.ovens import Rate
+from board.output import words
 from board.output.tables import cell, table
 from board.plan.phrases.durations import takes_text
 
@@ -15,7 +16,7 @@ from board.plan.phrases.durations import takes_text
 def print_book(book: Book, path: str, out: Console) -> None:
     """Steps, kinds of work that hold more than one, and ovens, each from how many evenings. `path`: as it is shown."""
     out.print(cell(words.book_title(len(book.evenings)), "bold"))
-    out.print(cell(words.book_lies_at(path), "dim"))
+    out.print(cell(shared.book_lies_at(path), "dim"))
     if not book.evenings:
         out.print(cell(words.BOOK_EMPTY))
         return

@@ -16,8 +16,9 @@ from zoneinfo import ZoneInfo
 
 from icalendar import Alarm, Calendar, Event, vText
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
+from board.output import words
 from board.sheet.run_sheet import Attended, RunSheet, Slot
 
 JOINED_MINUTES = 15  # a shorter pause does not end a work interval
@@ -164,7 +165,7 @@ def _by_slot(pieces: list[_Piece]) -> Iterator[tuple[Slot, list[Attended]]]:
 
 def _line(slot: Slot, parts: list[Attended], zone: ZoneInfo) -> str:
     start, end = parts[0].start.astimezone(zone), parts[-1].end.astimezone(zone)
-    return words.calendar_line(words.clock(start), words.clock(end), one_line(slot.name), words.LANES[slot.lane])
+    return words.calendar_line(shared.clock(start), shared.clock(end), one_line(slot.name), shared.LANES[slot.lane])
 
 
 def _event(sheet: RunSheet, entry: _Entry, stamp: datetime) -> Event:
@@ -182,7 +183,7 @@ def _event(sheet: RunSheet, entry: _Entry, stamp: datetime) -> Event:
     if entry.day_before:
         local = entry.start.astimezone(zone)
         evening = datetime.combine(local.date() - timedelta(days=1), EVENING_BEFORE, tzinfo=zone)
-        text = words.calendar_tomorrow(entry.summary, words.clock(local))
+        text = words.calendar_tomorrow(entry.summary, shared.clock(local))
         made.add_component(_alarm(evening.astimezone(UTC), text))
     if entry.soon:
         made.add_component(_alarm(-REMINDER, words.calendar_soon(entry.summary)))

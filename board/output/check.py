@@ -10,11 +10,12 @@ from itertools import groupby
 
 from rich.console import Console
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line, plain
 from board.base.wrap import wrapped
 from board.checks.plan.on_your_word import OnYourWord
 from board.checks.sheet.assessed import Assessed
+from board.output import words
 from board.output.tables import console
 from board.plan.snag import Snag, Weight
 from board.sheet import said
@@ -95,7 +96,9 @@ def _parts(plan: Assessed, whole: bool) -> Iterator[_Part]:
     assumed = tuple(f"  {line}" for line in plan.file.filled.assumed)
     yield _Part(words.CHECK_ASSUMED, assumed, 5, words.CHECK_PARTS["assumed"])
     yield _Part(words.ON_YOUR_WORD, tuple(_on_word(plan.trusted)), 4, words.CHECK_PARTS["trusted"])
-    cautions = (words.caution(each.topic, tuple(one_line(about, 60) for about in each.about)) for each in plan.cautions)
+    cautions = (
+        shared.caution(each.topic, tuple(one_line(about, 60) for about in each.about)) for each in plan.cautions
+    )
     yield _Part(words.CAUTIONS_TITLE, tuple(f"  {line}" for line in cautions), 3, words.CHECK_PARTS["cautions"])
 
 
@@ -111,7 +114,7 @@ def _brief(snags: Iterable[Snag]) -> Iterator[str]:
 def _verdict(plan: Assessed) -> _Part:
     sheet = plan.sheet
     if sheet is None:
-        return _Part(words.CHECK_STOPPED, (words.MORE_MAY_SHOW,), 0)
+        return _Part(words.CHECK_STOPPED, (shared.MORE_MAY_SHOW,), 0)
     lines = [f"  {said.given_up(sheet, each)}" for each in sheet.given_up]
     if not sheet.proved:
         lines.append(f"  {words.sheet_state(sheet.proved, sheet.gap)}")

@@ -8,9 +8,10 @@ from rich.cells import cell_len
 from rich.console import Console
 from rich.text import Text
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
 from board.odds.result import WITHIN_MINUTES
+from board.output import words
 from board.output.review import print_review, review_form
 from board.output.tables import cell, paragraph, table
 from board.review.looked_back import Listed, LookedBack
@@ -87,7 +88,7 @@ def print_evening(evening: LookedBack, out: Console) -> None:
             for line in lines:
                 out.print(paragraph(line, indent=2))
     out.print()
-    out.print(cell(words.away_was(*evening.away)))
+    out.print(cell(shared.away_was(*evening.away)))
 
 
 def in_one_table(evenings: Sequence[LookedBack]) -> tuple[list[str], list[list[str]]]:
@@ -103,7 +104,7 @@ def _in_one_row(evening: LookedBack, names: Sequence[str]) -> list[str]:
     return [
         evening.date,
         evening.review.plan,
-        *(words.NOT_SERVED if late.get(n) is None else words.signed(late[n] or 0) for n in names),
+        *(words.NOT_SERVED if late.get(n) is None else shared.signed(late[n] or 0) for n in names),
         words.away_of(actual, planned),
         str(len(evening.answers)),
     ]
@@ -146,4 +147,4 @@ def evening_form(evening: LookedBack) -> dict[str, Any]:
 
 def clock(moment: datetime | None, zone: Any) -> str:
     """Day and clock time, or that there is none."""
-    return words.day_and_clock(moment.astimezone(zone)) if moment else words.REVIEW_NONE
+    return shared.day_and_clock(moment.astimezone(zone)) if moment else shared.REVIEW_NONE

@@ -6,7 +6,7 @@ The page runs no script and fetches nothing: it forbids both to the browser. Bod
 from html import escape
 from typing import Literal
 
-from board.base import words
+from board.base import words as shared
 
 PaperSize = Literal["a4", "letter"]
 PAPERS: dict[PaperSize, str] = {"a4": "A4", "letter": "letter"}  # as CSS names them
@@ -64,7 +64,7 @@ svg path { fill: none; stroke: #000; stroke-width: 1; }
 
 def document(title: str, body: str, paper: PaperSize, *, wall: bool = False) -> str:
     """A whole HTML document, UTF-8. `title` is escaped here; `body` is HTML already; `wall`: in large type."""
-    style = _STYLE.replace("PAPER", PAPERS[paper]).replace("BOX", words.SIGN["box"])
+    style = _STYLE.replace("PAPER", PAPERS[paper]).replace("BOX", shared.SIGN["box"])
     return (
         '<!doctype html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n'
         f"{_MADE_HERE}\n"

@@ -5,10 +5,10 @@ from typing import Any
 
 from rich.console import Console
 
-from board.base import words
 from board.base.plain import one_line
 from board.checks.allergens.guests_eat import Answer, Matrix
 from board.checks.allergens.verdict import Reason, Verdict
+from board.output import words
 from board.output.markdown import safe
 from board.output.tables import cell, paragraph, table
 

@@ -9,8 +9,9 @@ from dataclasses import dataclass
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
+from board.output import words
 from board.sheet import said
 from board.sheet.run_sheet import Attended, RunSheet, Slot
 
@@ -81,12 +82,13 @@ def _leaf(sheet: RunSheet, about: str, slots: Iterable[Slot], name: str | None) 
     zone = ZoneInfo(sheet.zone)
     days: dict[str, list[Row]] = {}
     for slot in sorted(slots, key=lambda slot: slot.start):
-        days.setdefault(words.full_day(slot.start.astimezone(zone)), []).append(_row(sheet, slot, zone, name))
+        days.setdefault(shared.full_day(slot.start.astimezone(zone)), []).append(_row(sheet, slot, zone, name))
     return Leaf(
         one_line(sheet.plan),
         about,
         tuple(
-            f"{words.day_and_clock(course.served.astimezone(zone))} {one_line(course.name)}" for course in sheet.courses
+            f"{shared.day_and_clock(course.served.astimezone(zone))} {one_line(course.name)}"
+            for course in sheet.courses
         ),
         tuple(Day(title, tuple(rows)) for title, rows in days.items()),
         tuple(_notes(sheet)),
@@ -95,19 +97,19 @@ def _leaf(sheet: RunSheet, about: str, slots: Iterable[Slot], name: str | None) 
 
 def _row(sheet: RunSheet, slot: Slot, zone: ZoneInfo, name: str | None) -> Row:
     start, end = slot.start.astimezone(zone), slot.end.astimezone(zone)
-    told = [words.look_for(one_line(slot.look_for))] if slot.look_for else []
+    told = [shared.look_for(one_line(slot.look_for))] if slot.look_for else []
     if slot.core_celsius is not None:
-        told.append(words.core(slot.core_celsius, sheet.fahrenheit))
+        told.append(shared.core(slot.core_celsius, sheet.fahrenheit))
     if hands := _hands(slot, zone, name):
         told.append(hands)
     told += [
         one_line(said.plate(each)) for course in sheet.courses if course.serve == slot.id for each in course.plates
     ]
-    told += [words.noted(one_line(note)) for note in slot.noted]
+    told += [shared.noted(one_line(note)) for note in slot.noted]
     dish = f" ({one_line(slot.dish)})" if slot.dish and slot.dish.casefold() not in slot.name.casefold() else ""
     return Row(
-        words.clock(start),
-        words.clock(end) if end.date() == start.date() else words.day_and_clock(end),
+        shared.clock(start),
+        shared.clock(end) if end.date() == start.date() else shared.day_and_clock(end),
         one_line(slot.name) + dish,
         tuple(told),
         one_line(where_of(slot, sheet.fahrenheit)),
@@ -125,24 +127,24 @@ def _hands(slot: Slot, zone: ZoneInfo, name: str | None) -> str:
 
 
 def _clock(at: datetime, zone: ZoneInfo) -> str:
-    return words.clock(at.astimezone(zone))
+    return shared.clock(at.astimezone(zone))
 
 
 def where_of(slot: Slot, fahrenheit: bool = False) -> str:
     """Lane or oven, its setting, and what is taken there."""
-    pieces = [words.LANES[slot.lane].lower()]
+    pieces = [shared.LANES[slot.lane].lower()]
     for use in sorted(slot.uses, key=lambda use: use.celsius is None and not use.off):
         if slot.kind == "heat":
             break
-        pieces.append(words.use(use.what, use.amount, use.celsius, off=use.off, fahrenheit=fahrenheit))
-    if pieces[0] == words.LANES["oven"].lower() and len(pieces) > 1:
+        pieces.append(shared.use(use.what, use.amount, use.celsius, off=use.off, fahrenheit=fahrenheit))
+    if pieces[0] == shared.LANES["oven"].lower() and len(pieces) > 1:
         pieces = pieces[1:]
     return ", ".join(pieces)
 
 
 def _notes(sheet: RunSheet) -> Iterable[str]:
-    yield from (words.stop_line(one_line(said.stop(stop))) for stop in sheet.stops)
+    yield from (shared.stop_line(one_line(said.stop(stop))) for stop in sheet.stops)
     yield from (one_line(said.given_up(sheet, each)) for each in sheet.given_up)
-    yield from (words.noted(one_line(note)) for note in sheet.noted)
+    yield from (shared.noted(one_line(note)) for note in sheet.noted)
     yield from (one_line(said.caution(caution)) for caution in sheet.cautions)
     yield words.CAUTION

@@ -4,10 +4,11 @@ from typing import Any
 
 from rich.console import Console
 
-from board.base import words
+from board.base import words as shared
 from board.learning.changes import Lessons
 from board.learning.effect import Alone, CourseEffect, Effect
 from board.learning.moves import Move
+from board.output import words
 from board.output.tables import cell, paragraph, table
 from board.review.observe import Observed
 
@@ -63,13 +64,13 @@ def _effect(found: Lessons, brings: Effect, out: Console) -> None:
     if brings.stops:
         out.print(cell(words.EFFECT_STOPS, "bold"))
         for stop in brings.stops:
-            out.print(paragraph(words.stop_line(stop), indent=2))
+            out.print(paragraph(shared.stop_line(stop), indent=2))
         out.print()
     out.print(cell(words.LESSONS_EFFECT, "bold"))
     rows = table((words.EFFECT_COURSE, "left"), (words.EFFECT_CAME, "right"), *SHARES)
     for each in brings.courses:
         came = found.came.get(each.name)
-        rows.add_row(cell(each.name), words.REVIEW_NONE if came is None else words.came_on_time(*came), *_shares(each))
+        rows.add_row(cell(each.name), shared.REVIEW_NONE if came is None else words.came_on_time(*came), *_shares(each))
     out.print(rows)
     if brings.stopped is not None:
         out.print(cell(words.EFFECT_STOPPED))
@@ -126,7 +127,7 @@ def _then(alone: Alone) -> list[str]:
 
 def _shares(course: CourseEffect) -> list[str]:
     shares = (course.by_plan, course.as_learned, course.anew)
-    return [words.REVIEW_NONE if share is None else words.chance(share, certain=False) for share in shares]
+    return [shared.REVIEW_NONE if share is None else words.chance(share, certain=False) for share in shares]
 
 
 def _notes(found: Lessons, out: Console) -> None:

@@ -3,7 +3,7 @@
 import re
 from collections.abc import Iterator, Sequence
 
-from board.base import words
+from board.output import words
 from board.output.leaves import Leaf, Row
 
 _MARKS = re.compile(r"([\\`*_\[\]<>&#|~])")

@@ -8,9 +8,10 @@ from zoneinfo import ZoneInfo
 from rich.console import Console
 from rich.text import Text
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
 from board.odds.result import BY_SHARES, WITHIN_MINUTES, Cause, CourseOdds, Help, Odds
+from board.output import words
 from board.output.tables import cell, table
 
 NAME_WIDTH, MOST_COLUMNS = 18, 50
@@ -64,9 +65,9 @@ def _courses(odds: Odds, out: Console) -> None:
     for course in odds.courses:
         rows.add_row(
             cell(course.name),
-            words.clock(course.wanted.astimezone(zone)),
+            shared.clock(course.wanted.astimezone(zone)),
             words.chance(course.within, certain=odds.never_varies),
-            *(words.clock(course.by[share].astimezone(zone)) for share in BY_SHARES),
+            *(shared.clock(course.by[share].astimezone(zone)) for share in BY_SHARES),
             words.odds_minutes(course.mean_late),
         )
     out.print(rows)

@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Sequence
 from html import escape
 
-from board.base import words
+from board.output import words
 from board.output.frame import PaperSize, class_, document
 from board.output.leaves import Leaf, Row
 

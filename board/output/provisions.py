@@ -5,8 +5,9 @@ from typing import Any
 
 from rich.console import Console
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
+from board.output import words
 from board.output.tables import cell, paragraph, table
 from board.shopping.amounts import Amount
 from board.shopping.errands import Provisions
@@ -16,19 +17,19 @@ from board.shopping.rows import Row, errand_title, grown_rows, proposed_days, ro
 
 def print_provisions(found: Provisions, out: Console) -> None:
     """By day and section of the shop, with boxes."""
-    out.print(cell(words.provisions_title(found.event, found.guests), "bold"))
+    out.print(cell(shared.provisions_title(found.event, found.guests), "bold"))
     for remark in remarks(found):
         out.print(paragraph(remark, indent=2))
     for errand in found.errands:
         out.print()
         out.print(cell(errand_title(errand, found.zone), "bold"))
         for section in errand.sections:
-            out.print(cell(section.name or words.PROVISIONS_NO_SECTION, "dim", indent=2))
+            out.print(cell(section.name or shared.PROVISIONS_NO_SECTION, "dim", indent=2))
             rows = table(("", "left"), ("", "right"), ("", "left"), ("", "right"))
             rows.show_header = False
             for bought in section.bought:
                 row = row_to_buy(bought, found.units)
-                rows.add_row(f"  {words.SIGN['box']}", cell(row.amount), cell(_what(row)), cell(row.cost))
+                rows.add_row(f"  {shared.SIGN['box']}", cell(row.amount), cell(_what(row)), cell(row.cost))
             out.print(rows)
     _rest(found, out)
 
@@ -63,7 +64,7 @@ def _rest(found: Provisions, out: Console) -> None:
 def remarks(found: Provisions) -> Iterator[str]:
     """What to say before the list."""
     if not found.to_buy:
-        yield words.PROVISIONS_NOTHING
+        yield shared.PROVISIONS_NOTHING
     elif proposed_days(found):
         yield words.PROVISIONS_NO_TRIPS
 
@@ -71,7 +72,7 @@ def remarks(found: Provisions) -> Iterator[str]:
 def costs(found: Provisions) -> list[str]:
     """The total, and the cost a guest, in each currency; empty without prices."""
     return [
-        words.total_cost(words.money(sum_, sign), words.money(round(sum_ / found.guests), sign), found.unpriced)
+        words.total_cost(shared.money(sum_, sign), shared.money(round(sum_ / found.guests), sign), found.unpriced)
         for sign, sum_ in found.costs.items()
     ]
 
@@ -93,13 +94,13 @@ def _what(row: Row) -> str:
 
 def provisions_markdown(found: Provisions) -> str:
     """For paper; foreign text cannot become markup."""
-    lines = [f"# {_text(words.provisions_title(found.event, found.guests))}", ""]
+    lines = [f"# {_text(shared.provisions_title(found.event, found.guests))}", ""]
     for remark in remarks(found):
         lines += [_text(remark), ""]
     for errand in found.errands:
         lines += [f"## {_text(errand_title(errand, found.zone))}", ""]
         for section in errand.sections:
-            lines += [f"### {_text(section.name or words.PROVISIONS_NO_SECTION)}", ""]
+            lines += [f"### {_text(section.name or shared.PROVISIONS_NO_SECTION)}", ""]
             for bought in section.bought:
                 row = row_to_buy(bought, found.units)
                 what = " · ".join([_what(row), row.cost] if row.cost else [_what(row)])

@@ -6,8 +6,9 @@ A day with few foods is kept on one sheet of paper; a longer one flows on, and s
 from collections.abc import Iterable, Iterator
 from html import escape
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
+from board.output import words
 from board.output.frame import PaperSize, class_, document
 from board.output.provisions import costs, drinks_told, remarks
 from board.shopping.errands import Errand, Provisions, Section
@@ -18,7 +19,7 @@ MOST_KEPT_TOGETHER = 18  # foods, of a line or two each: less than a sheet
 
 def provisions_page(found: Provisions, paper: PaperSize) -> str:
     """A whole HTML document, UTF-8."""
-    title = one_line(words.provisions_title(found.event, found.guests))
+    title = one_line(shared.provisions_title(found.event, found.guests))
     return document(title, "\n".join(_body(title, found)), paper)
 
 
@@ -45,7 +46,7 @@ def _errand(errand: Errand, found: Provisions) -> Iterator[str]:
 
 
 def _section(section: Section, units: str | None) -> Iterator[str]:
-    yield f"<h3>{_text(section.name or words.PROVISIONS_NO_SECTION)}</h3>\n<table>"
+    yield f"<h3>{_text(section.name or shared.PROVISIONS_NO_SECTION)}</h3>\n<table>"
     yield from (_row(row_to_buy(bought, units)) for bought in section.bought)
     yield "</table>"
 

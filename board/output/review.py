@@ -7,8 +7,9 @@ from zoneinfo import ZoneInfo
 from rich.console import Console
 from rich.text import Text
 
-from board.base import words
+from board.base import words as shared
 from board.evening.events import DishDropped, GuestsDelayed, StepStretched
+from board.output import words
 from board.output.tables import cell, table
 from board.review.measure import Review, StepReview
 from board.sheet import said
@@ -34,14 +35,14 @@ def print_review(review: Review, out: Console) -> None:
     for line in closing(review, out.width):
         out.print(Text.assemble(*((text, STYLES[tone]) for text, tone in line)))
     if not review.closed:
-        _named(words.REVIEW_NOT_REACHED, review.not_reached(), out)
-        _named(words.REVIEW_LEFT_OPEN, review.left_open(), out)
+        _named(shared.REVIEW_NOT_REACHED, review.not_reached(), out)
+        _named(shared.REVIEW_LEFT_OPEN, review.left_open(), out)
     _slips(review, zone, out)
     _steps(review, zone, out)
 
 
 def _at(moment: datetime | None, zone: ZoneInfo) -> str:
-    return words.day_and_clock(moment.astimezone(zone)) if moment else words.REVIEW_NONE
+    return shared.day_and_clock(moment.astimezone(zone)) if moment else shared.REVIEW_NONE
 
 
 def _slips(review: Review, zone: ZoneInfo, out: Console) -> None:
@@ -63,21 +64,21 @@ def _steps(review: Review, zone: ZoneInfo, out: Console) -> None:
     out.print()
     rows = table(
         (words.REVIEW_STEP, "left"),
-        (words.REVIEW_PLANNED, "right"),
+        (shared.REVIEW_PLANNED, "right"),
         (words.REVIEW_BEGUN, "right"),
         (words.REVIEW_MINUTES, "right"),
         (words.REVIEW_TOOK, "right"),
         (words.REVIEW_ANSWERED, "right"),
     )
     for step in sorted(review.steps, key=lambda s: s.slot.start):
-        took = words.STATES[step.status] if step.actual_minutes is None else str(step.actual_minutes)
+        took = shared.STATES[step.status] if step.actual_minutes is None else str(step.actual_minutes)
         rows.add_row(
             cell(step.slot.name),
             _at(step.slot.start, zone),
             _at(step.started, zone),
             str(step.planned_minutes),
             took,
-            words.REVIEW_NONE if not step.answered_late else words.signed(step.answered_late),
+            shared.REVIEW_NONE if not step.answered_late else shared.signed(step.answered_late),
         )
     out.print(rows)
 
@@ -137,7 +138,7 @@ def review_form(review: Review) -> dict[str, Any]:
                 "id": k.slot.id,
                 "stood_minutes": k.stood_minutes,
                 "limit_minutes": k.limit_minutes,
-                "where": words.kept_where(k.where),
+                "where": shared.kept_where(k.where),
             }
             for k in review.kept
         ],

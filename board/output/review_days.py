@@ -10,19 +10,20 @@ from datetime import date, datetime, time
 from html import escape
 from zoneinfo import ZoneInfo
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
+from board.output import words
 from board.output.frame import class_
 from board.output.time_bars import Axis, bar, sample, scale
 from board.review.measure import CourseReview, Review, StepReview
 from board.view.bars import Span
 
 HEAD = (
-    words.REVIEW_STEP, words.CLOSING_PLANNED, words.CLOSING_ACTUAL, words.REVIEW_MINUTES, words.REVIEW_TOOK,
+    words.REVIEW_STEP, shared.CLOSING_PLANNED, shared.CLOSING_ACTUAL, words.REVIEW_MINUTES, words.REVIEW_TOOK,
     words.REVIEW_ANSWERED,
 )  # fmt: skip
 LEGEND = (
-    ("planned", words.CLOSING_PLANNED), ("began", words.CLOSING_BEGAN), ("ended", words.CLOSING_ENDED),
+    ("planned", shared.CLOSING_PLANNED), ("began", shared.CLOSING_BEGAN), ("ended", shared.CLOSING_ENDED),
 )  # fmt: skip
 TEXT_COLUMNS = 3  # name and two stretches; figures stand to the right
 WIDTHS = ("", "span", "span", "min", "took", "answered", "bars", "later")  # classes of the columns
@@ -34,7 +35,7 @@ class _Row:
 
     span: Span
     took: str
-    answered: str = words.REVIEW_NONE
+    answered: str = shared.REVIEW_NONE
 
 
 def days(review: Review, zone: ZoneInfo) -> Iterator[str]:
@@ -53,8 +54,8 @@ def _of_step(step: StepReview) -> _Row:
     slot = step.slot
     return _Row(
         Span(slot.name, (slot.start, slot.end), step.started, step.finished, slot.ends_by_itself),
-        words.STATES[step.status] if step.actual_minutes is None else str(step.actual_minutes),
-        words.signed(step.answered_late) if step.answered_late else words.REVIEW_NONE,
+        shared.STATES[step.status] if step.actual_minutes is None else str(step.actual_minutes),
+        shared.signed(step.answered_late) if step.answered_late else shared.REVIEW_NONE,
     )
 
 
@@ -62,7 +63,7 @@ def _of_course(course: CourseReview) -> _Row:
     span = Span(course.name, course.at_table, *(course.was_at_table or ()))
     if span.began is None:
         return _Row(span, words.NOT_SERVED)
-    return _Row(span, str(_minutes(span.began, span.ended)) if span.ended else words.STATES["under-way"])
+    return _Row(span, str(_minutes(span.began, span.ended)) if span.ended else shared.STATES["under-way"])
 
 
 def _minutes(start: datetime, end: datetime) -> int:
@@ -79,7 +80,7 @@ class _Day:
 
     def lines(self) -> Iterator[str]:
         legend = " &#160; ".join(f"{sample(kind)} {_text(told)}" for kind, told in LEGEND)
-        title = words.full_day(datetime.combine(self.day, time(), self.zone))
+        title = shared.full_day(datetime.combine(self.day, time(), self.zone))
         yield f'<div class="whole">\n<h2>{_text(title)}</h2>'
         yield f'<p class="legend">{legend}</p>'
         columns = "".join(f"<col{class_(width, worn=bool(width))}>" for width in WIDTHS)
@@ -88,7 +89,7 @@ class _Day:
         whole = self._from_to(self.axis.start, self.axis.start + self.axis.length)
         later = f'<th class="n">{_text(words.REVIEW_LATER)}</th>'
         yield f'<thead>\n<tr>{titles}<th class="bars">{scale(self.axis, whole)}</th>{later}</tr>\n</thead>'
-        for group, rows in ((words.CLOSING_AT_TABLE, self.courses), (words.CLOSING_STEPS, self.steps)):
+        for group, rows in ((shared.CLOSING_AT_TABLE, self.courses), (shared.CLOSING_STEPS, self.steps)):
             if rows:
                 yield f'<tbody>\n<tr class="group"><th class="group" colspan="{len(WIDTHS)}">{_text(group)}</th></tr>'
                 yield from (self._row(row) for row in rows)
@@ -98,22 +99,22 @@ class _Day:
     def _row(self, row: _Row) -> str:
         span, later = row.span, row.span.later_minutes
         planned = self._from_to(*span.planned)
-        actual = words.REVIEW_NONE if span.began is None else self._from_to(span.began, span.ended)
+        actual = shared.REVIEW_NONE if span.began is None else self._from_to(span.began, span.ended)
         figures = "".join(f'<td class="n">{_text(x)}</td>' for x in (_minutes(*span.planned), row.took, row.answered))
         drawn = bar(self.axis, span, one_line(words.closing_bars(span.name, planned, actual)))
         return (
             f"<tr><td>{_text(span.name)}</td><td>{_text(planned)}</td><td>{_text(actual)}</td>{figures}"
             f'<td class="bars">{drawn}</td>'
-            f'<td class="n">{_text(words.REVIEW_NONE if later is None else words.signed(later))}</td></tr>'
+            f'<td class="n">{_text(shared.REVIEW_NONE if later is None else shared.signed(later))}</td></tr>'
         )
 
     def _from_to(self, start: datetime, end: datetime | None) -> str:
-        return words.from_to(self._at(start), self._at(end) if end else "")
+        return shared.from_to(self._at(start), self._at(end) if end else "")
 
     def _at(self, moment: datetime) -> str:
         """The clock time, with the day if it is another."""
         local = moment.astimezone(self.zone)
-        return words.clock(local) if local.date() == self.day else words.day_and_clock(local)
+        return shared.clock(local) if local.date() == self.day else shared.day_and_clock(local)
 
 
 def _text(text: object) -> str:

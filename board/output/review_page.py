@@ -7,8 +7,9 @@ from collections.abc import Iterable, Iterator, Sequence
 from html import escape
 from zoneinfo import ZoneInfo
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
+from board.output import words
 from board.output.evenings import LEFT_COLUMNS, causes, clock, in_one_table, late_answers, odds_lines
 from board.output.frame import PaperSize, class_, document
 from board.output.review_days import days
@@ -27,7 +28,7 @@ def page(evenings: Sequence[LookedBack], paper: PaperSize) -> str:
     title = words.EVENINGS_TITLE
     body: list[str] = []
     if len(evenings) == 1:
-        title = words.said_together([evenings[0].review.plan, evenings[0].date])
+        title = shared.said_together([evenings[0].review.plan, evenings[0].date])
     else:
         body += _all(evenings)
     for evening in evenings:
@@ -56,16 +57,16 @@ def _in_one_cell(courses: Sequence[str], row: Sequence[str]) -> str:
 
 def _evening(evening: LookedBack) -> Iterator[str]:
     review, zone = evening.review, ZoneInfo(evening.review.zone)
-    day = words.short_day(review.ended.astimezone(zone))
-    span = words.review_span(clock(review.began, zone), clock(review.ended, zone))
-    title = words.closing_title(review.plan, day, review.rehearsal, review.closed)
+    day = shared.short_day(review.ended.astimezone(zone))
+    span = shared.review_span(clock(review.began, zone), clock(review.ended, zone))
+    title = shared.closing_title(review.plan, day, review.rehearsal, review.closed)
     yield f'<section class="told">\n<h1>{_text(title)}</h1>'
-    yield f'<p class="about">{_text(words.said_together([evening.date, span, words.away_was(*evening.away)]))}</p>'
+    yield f'<p class="about">{_text(shared.said_together([evening.date, span, shared.away_was(*evening.away)]))}</p>'
     if evening.dropped:
         yield f"<p><strong>{_text(evening.dropped)}</strong></p>"
     yield from _courses(review, zone)
     yield '<div class="notes">'
-    yield from _list(words.STOPS_ACCEPTED, [words.stop_line(said.stop(stop)) for stop in review.stops])
+    yield from _list(shared.STOPS_ACCEPTED, [shared.stop_line(said.stop(stop)) for stop in review.stops])
     yield from _list(words.REVIEW_CAUSES, causes(evening))
     yield from _list(words.REVIEW_ODDS, odds_lines(evening))
     yield from _list(words.REVIEW_LATE_ANSWERS, late_answers(evening, None), "short")
@@ -77,7 +78,7 @@ def _evening(evening: LookedBack) -> Iterator[str]:
 
 def _courses(review: Review, zone: ZoneInfo) -> Iterator[str]:
     head = (
-        words.REVIEW_COURSE, words.REVIEW_WANTED, words.REVIEW_PLANNED, words.REVIEW_SERVED, words.REVIEW_LATE,
+        shared.REVIEW_COURSE, shared.REVIEW_WANTED, shared.REVIEW_PLANNED, shared.REVIEW_SERVED, words.REVIEW_LATE,
         words.REVIEW_PUSHED,
     )  # fmt: skip
     rows = [
@@ -86,29 +87,29 @@ def _courses(review: Review, zone: ZoneInfo) -> Iterator[str]:
             clock(c.wanted, zone),
             clock(c.planned, zone),
             clock(c.served, zone),
-            words.NOT_SERVED if c.late_minutes is None else words.closing_late(c.late_minutes),
-            words.signed(c.pushed) if c.pushed else words.REVIEW_NONE,
+            words.NOT_SERVED if c.late_minutes is None else shared.closing_late(c.late_minutes),
+            shared.signed(c.pushed) if c.pushed else shared.REVIEW_NONE,
         )
         for c in review.courses
     ]
-    yield f"<h2>{_text(words.CLOSING_COURSES)}</h2>"
+    yield f"<h2>{_text(shared.CLOSING_COURSES)}</h2>"
     yield from _table(head, rows, 1)
 
 
 def _what_was(review: Review, zone: ZoneInfo) -> Iterator[str]:
     """What was noted, ran over, was left out, measured, kept, put away, and slipped."""
-    over = [words.ran_over(s.slot.name, s.planned_minutes, s.actual_minutes or 0) for s in review.ran_over()]
+    over = [shared.ran_over(s.slot.name, s.planned_minutes, s.actual_minutes or 0) for s in review.ran_over()]
     slots = {step.slot.id: step.slot for step in review.steps}
     notes = [
-        words.closing_note(clock(note.at, zone), slots[note.slot].name if note.slot in slots else None, note.text)
+        shared.closing_note(clock(note.at, zone), slots[note.slot].name if note.slot in slots else None, note.text)
         for note in review.notes
     ]
     slips = [f"{clock(slip.at, zone)} {slip_words(slip, slots)}" for slip in review.slips]
-    yield from _list(words.REVIEW_NOTES, notes)
-    yield from _list(words.REVIEW_RAN_OVER, over[:MOST_DETAILED] or [words.REVIEW_NOTHING_OVER], "short")
-    yield from _list(words.REVIEW_LEFT_OUT, [step.slot.name for step in review.left_out()], "short")
-    yield from _list(words.REVIEW_NOT_REACHED, [step.slot.name for step in review.not_reached()], "short")
-    yield from _list(words.REVIEW_LEFT_OPEN, [step.slot.name for step in review.left_open()], "short")
+    yield from _list(shared.REVIEW_NOTES, notes)
+    yield from _list(shared.REVIEW_RAN_OVER, over[:MOST_DETAILED] or [shared.REVIEW_NOTHING_OVER], "short")
+    yield from _list(shared.REVIEW_LEFT_OUT, [step.slot.name for step in review.left_out()], "short")
+    yield from _list(shared.REVIEW_NOT_REACHED, [step.slot.name for step in review.not_reached()], "short")
+    yield from _list(shared.REVIEW_LEFT_OPEN, [step.slot.name for step in review.left_open()], "short")
     yield from _readings(review, zone)
     yield from _kept(review)
     yield from _put_away(review, zone)
@@ -116,19 +117,19 @@ def _what_was(review: Review, zone: ZoneInfo) -> Iterator[str]:
 
 
 def _readings(review: Review, zone: ZoneInfo) -> Iterator[str]:
-    read = [words.closing_reading(r.slot.name, clock(r.at, zone), read_words(r, review.fahrenheit))
+    read = [shared.closing_reading(r.slot.name, clock(r.at, zone), read_words(r, review.fahrenheit))
             for r in review.readings]  # fmt: skip
-    unread = [words.told_unread(step.slot.name) for step in review.unread]
+    unread = [shared.told_unread(step.slot.name) for step in review.unread]
     short = {text for text, r in zip(read, review.readings, strict=True) if r.lacks}
-    yield from _list(words.CLOSING_READINGS, [*read, *unread], marked=short | set(unread))
+    yield from _list(shared.CLOSING_READINGS, [*read, *unread], marked=short | set(unread))
 
 
 def _kept(review: Review) -> Iterator[str]:
     """Results that stood, against how long they may; any past its limit is marked, with the caution."""
     kept = review.kept_longest()
-    told = [words.closing_kept(k.slot.name, k.stood_minutes, k.limit_minutes, k.where) for k in kept]
+    told = [shared.closing_kept(k.slot.name, k.stood_minutes, k.limit_minutes, k.where) for k in kept]
     past = {text for text, k in zip(told, kept, strict=True) if k.stood_minutes > k.limit_minutes}
-    yield from _list(words.CLOSING_KEPT, told, "short", marked=past, caution=words.KEPT_TOO_LONG if past else "")
+    yield from _list(shared.CLOSING_KEPT, told, "short", marked=past, caution=shared.KEPT_TOO_LONG if past else "")
 
 
 def _put_away(review: Review, zone: ZoneInfo) -> Iterator[str]:
@@ -136,9 +137,9 @@ def _put_away(review: Review, zone: ZoneInfo) -> Iterator[str]:
     last."""
     told = [put_away_words(each, clock(each.at, zone)) for each in review.put_away]
     past = {text for text, each in zip(told, review.put_away, strict=True) if each.over}
-    untold = [words.closing_not_told(review.not_told)] if review.not_told else []
-    caution = words.KEPT_TOO_LONG if past else ""
-    yield from _list(words.CLOSING_PUT_AWAY, [*told, *untold], marked=past, caution=caution)
+    untold = [shared.closing_not_told(review.not_told)] if review.not_told else []
+    caution = shared.KEPT_TOO_LONG if past else ""
+    yield from _list(shared.CLOSING_PUT_AWAY, [*told, *untold], marked=past, caution=caution)
 
 
 def _table(head: Sequence[str], rows: Iterable[Sequence[str]], text_columns: int, first: str = "") -> Iterator[str]:
@@ -160,7 +161,7 @@ def _list(
     """A heading with its lines; nothing where there are none. Marked ones stand out without colour."""
     bold = set(marked)
     items = "".join(
-        f"<li><strong>{_text(words.COST_PAST)} {_text(line)}</strong></li>"
+        f"<li><strong>{_text(shared.COST_PAST)} {_text(line)}</strong></li>"
         if line in bold
         else f"<li>{_text(line)}</li>"
         for line in lines

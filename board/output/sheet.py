@@ -6,9 +6,10 @@ from zoneinfo import ZoneInfo
 
 from rich.console import Console
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
 from board.checks.sheet.clocks import dish_clocks
+from board.output import words
 from board.output.leaves import Leaf, where_of
 from board.output.tables import cell, paragraph, table
 from board.sheet import said
@@ -32,11 +33,11 @@ def print_sheet(sheet: RunSheet, by: str, out: Console) -> None:
             start, end = slot.start.astimezone(zone), slot.end.astimezone(zone)
             if by != "day" and start.date() != day:
                 day = start.date()
-                rows.add_row("", "", "", cell(words.full_day(start), "dim"), "", "", "")
+                rows.add_row("", "", "", cell(shared.full_day(start), "dim"), "", "", "")
             rows.add_row(
-                words.clock(start),
+                shared.clock(start),
                 _end(start, end),
-                words.SIGN["box"],
+                shared.SIGN["box"],
                 cell(_what(slot)),
                 cell(where_of(slot, sheet.fahrenheit), "dim"),
                 cell(", ".join(dict.fromkeys(a.who for a in slot.attended)), "dim"),
@@ -55,7 +56,7 @@ def _stops(sheet: RunSheet, out: Console) -> None:
     if sheet.stops:
         out.print(cell(words.SHEET_STOPS, "bold"))
         for line in sheet.stops:
-            out.print(paragraph(words.stop_line(said.stop(line)), indent=2))
+            out.print(paragraph(shared.stop_line(said.stop(line)), indent=2))
         out.print()
 
 
@@ -98,23 +99,23 @@ def _clocks(sheet: RunSheet, zone: ZoneInfo, out: Console) -> None:
     for each in clocks:
         ends = each.runs_out.astimezone(zone) if each.runs_out is not None else None
         rows.add_row(
-            cell((f"{words.SIGN['past']} " if each.too_long else "") + each.clock.dish),
+            cell((f"{shared.SIGN['past']} " if each.too_long else "") + each.clock.dish),
             cell(each.clock.course, "dim"),
             str(each.out_minutes),
             str(each.clock.limit_minutes),
-            cell(words.CLOCK_IN_TIME if ends is None else words.day_and_clock(ends)),
+            cell(words.CLOCK_IN_TIME if ends is None else shared.day_and_clock(ends)),
         )
     out.print(rows)
     out.print(paragraph(words.clocks_by(sheet.rules), "dim", indent=2))
 
 
 def _end(start: datetime, end: datetime) -> str:
-    return words.clock(end) if end.date() == start.date() else words.day_and_clock(end)
+    return shared.clock(end) if end.date() == start.date() else shared.day_and_clock(end)
 
 
 def _courses(sheet: RunSheet, zone: ZoneInfo, out: Console) -> None:
     for course in sheet.courses:
-        at = words.day_and_clock(course.served.astimezone(zone))
+        at = shared.day_and_clock(course.served.astimezone(zone))
         tail = words.min_late(course.late_minutes) if course.late_minutes > 0 else ""
         out.print(cell(f"{at} {course.name}{tail}", indent=2))
     away, (before, minutes) = away_minutes(sheet), busiest(sheet)
@@ -128,14 +129,14 @@ def _groups(sheet: RunSheet, by: str, zone: ZoneInfo) -> Iterable[tuple[str, lis
     groups: dict[str, list[Slot]] = {}
     slots = sorted(sheet.slots, key=lambda s: s.start)
     if by == "lane":
-        groups = {words.LANES[lane]: [] for lane in words.LANES}
+        groups = {shared.LANES[lane]: [] for lane in shared.LANES}
     if by == "person":
         groups = {hand: [] for hand in sheet.hands}
     for slot in slots:
         if by == "day":
-            groups.setdefault(words.full_day(slot.start.astimezone(zone)), []).append(slot)
+            groups.setdefault(shared.full_day(slot.start.astimezone(zone)), []).append(slot)
         elif by == "lane":
-            groups[words.LANES[slot.lane]].append(slot)
+            groups[shared.LANES[slot.lane]].append(slot)
         else:
             people = dict.fromkeys(part.who for part in slot.attended) or {words.SHEET_NOBODY: None}
             for who in people:
@@ -144,10 +145,10 @@ def _groups(sheet: RunSheet, by: str, zone: ZoneInfo) -> Iterable[tuple[str, lis
 
 
 def _what(slot: Slot) -> str:
-    tail = [words.look_for(slot.look_for)] if slot.look_for else []
+    tail = [shared.look_for(slot.look_for)] if slot.look_for else []
     if slot.core_celsius is not None:
-        tail.append(words.core(slot.core_celsius))
-    tail += [words.noted(note) for note in slot.noted]
+        tail.append(shared.core(slot.core_celsius))
+    tail += [shared.noted(note) for note in slot.noted]
     return " · ".join([slot.name, *tail])
 
 
@@ -182,7 +183,7 @@ def print_leaves(leaves: Sequence[Leaf], out: Console) -> None:
                 rows.add_row(
                     row.start,
                     row.end,
-                    words.SIGN["box"],
+                    shared.SIGN["box"],
                     cell(what, style),
                     cell(row.where, "dim"),
                     cell(row.who, "dim"),

@@ -6,9 +6,9 @@ Every text is one safe line.
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from board.base import words
 from board.base.plain import one_line
 from board.facts.tableware import Spot, several, spot_of
+from board.output import words
 from board.output.cover import Cover, Piece, cover
 from board.plan.model.model import Plan
 from board.plan.phrases.guests import Guest

@@ -7,8 +7,8 @@ from typing import Any
 from rich.cells import cell_len, chop_cells
 from rich.console import Console
 
-from board.base import words
 from board.facts.tableware import counted
+from board.output import words
 from board.output.cover import WIDEST, Piece
 from board.output.markdown import safe
 from board.output.table import Chair, Row, TableLeaf

@@ -10,7 +10,7 @@ from datetime import UTC, datetime, timedelta, tzinfo
 from functools import cached_property
 from html import escape
 
-from board.base import words
+from board.base import words as shared
 from board.view.bars import Span, reach
 
 LONGEST = timedelta(hours=36)  # anything longer runs off the scale
@@ -66,7 +66,7 @@ class Axis:
             if share >= 0 and minutes % min(every, 60) == 0:
                 written = minutes % every == 0 and share - last >= LABEL_ROOM
                 last = share if written else last
-                yield Mark(share, words.clock(local) if written else "")
+                yield Mark(share, shared.clock(local) if written else "")
             at += QUARTER
 
     @cached_property

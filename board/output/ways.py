@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from rich.console import Console
 
-from board.base import words
+from board.output import words
 from board.output.tables import cell, paragraph
 from board.schedule.conflicts.ways_out import WayOut
 

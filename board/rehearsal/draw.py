@@ -12,13 +12,14 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, Literal
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
 from board.evening.calls import Call
 from board.evening.events import CallRaised, EveningOpened, GuestsDelayed, Part
 from board.evening.slip_wishes import oven_of, waiting_for_guests
 from board.evening.state import State
 from board.evening.wishes import DelayGuests, Lengthen
+from board.rehearsal import words
 from board.review.measure import measured
 from board.review.trace import away_planned_and_actual
 from board.session.session import Evening
@@ -210,4 +211,4 @@ def night_score(evening: Evening, night: Night) -> Iterator[str]:
     for kept in measured(state, opened).kept_longest():
         if kept.share > 1:
             yield words.night_kept(one_line(kept.slot.name), kept.stood_minutes, kept.limit_minutes)
-    yield words.away_was(*away_planned_and_actual(state))
+    yield shared.away_was(*away_planned_and_actual(state))

@@ -6,11 +6,11 @@ tell the board; a forgotten call is not heard for its minutes; what the host mus
 
 from dataclasses import replace
 
-from board.base import words
 from board.base.plain import one_line
 from board.evening.calls import Call
 from board.evening.events import Part
 from board.evening.wishes import Done, EndUnread, Refusal, Settle, TakeReading, Wish
+from board.rehearsal import words
 from board.rehearsal.draw import MINUTE, Night, instead, is_unheard, truly_over
 from board.session.session import Evening
 from board.view.present import Present

@@ -8,11 +8,12 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from zoneinfo import ZoneInfo
 
-from board.base import words
+from board.base import words as shared
 from board.base.clock import StoppedClock
 from board.base.plain import one_line
 from board.evening.calls import Call
 from board.evening.wishes import Close, Done, Settle, Wish
+from board.rehearsal import words
 from board.rehearsal.draw import Night, instead, is_unheard, night_score, really_over, truly_over, unheard_until
 from board.session.session import Evening
 from board.view.board import headline
@@ -53,7 +54,7 @@ class AtOnce:
 
     def done(self, present: Present, call: Call) -> Deed:
         slot = present.state.sheet.by_id()[call.slot]
-        return Deed(Done(*call.key), words.PART_SIGN[call.part], one_line(headline(slot, call)))
+        return Deed(Done(*call.key), shared.PART_SIGN[call.part], one_line(headline(slot, call)))
 
 
 class AsDrawn(AtOnce):
@@ -65,13 +66,13 @@ class AsDrawn(AtOnce):
     def deed(self, present: Present) -> Deed | None:
         for slot, called in truly_over(self.night, present):
             if not called:
-                return Deed(Settle(slot.id), words.SIGN["finished"], words.ready_early(one_line(slot.name)))
+                return Deed(Settle(slot.id), shared.SIGN["finished"], words.ready_early(one_line(slot.name)))
         call = next((call for call in present.due if not is_unheard(self.night, present, call)), None)
         if call is None:
             return None
         slot = present.state.sheet.by_id()[call.slot]
         other = instead(self.night, present.state, slot, call.part, present.now)
-        return self.done(present, call) if other is None else Deed(other.wish, words.SIGN["wrong"], other.said)
+        return self.done(present, call) if other is None else Deed(other.wish, shared.SIGN["wrong"], other.said)
 
     def next(self, present: Present) -> datetime | None:
         state = present.state
@@ -118,7 +119,7 @@ def play(evening: Evening, clock: StoppedClock, night: Night | None = None) -> I
     zone = ZoneInfo(evening.sheet.zone)
     answered, served = 0, set[str]()
     for moment, deed in advance(evening, clock, host):
-        at = words.day_and_clock(moment.astimezone(zone))
+        at = shared.day_and_clock(moment.astimezone(zone))
         answered += 1
         yield words.played(at, deed.sign, deed.said)
         for course in evening.tick().forecast.courses:

@@ -4,9 +4,10 @@ from __future__ import annotations  # the slip screen is only named here; it loa
 
 from typing import TYPE_CHECKING
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
 from board.evening.wishes import TakeSheet
+from board.screens import words
 from board.screens.ask import PushScreen
 from board.screens.live_board import LiveBoard
 from board.session.replan.advisor import Advisor
@@ -30,7 +31,7 @@ class Ahead:
         live = self.live
         ahead = [c.name for c in live.present.forecast.courses if c.is_ahead] if live.present else []
         if course is not None and course not in ahead:
-            live.say(words.cannot_push(one_line(course)))
+            live.say(shared.cannot_push(one_line(course)))
         elif ahead:
             live.app.push_screen(PushScreen(live.evening, live.viewer, course or ahead[0]), self._push)
         else:
@@ -40,7 +41,7 @@ class Ahead:
         self.live.steady.settle()
         if chosen is not None:
             course, minutes = chosen
-            self.live.wish(self.live.evening.push(course, minutes), words.pushed(course, minutes))
+            self.live.wish(self.live.evening.push(course, minutes), shared.pushed(course, minutes))
 
     def slip(self) -> None:
         """Asks what went wrong."""
@@ -64,5 +65,5 @@ class Ahead:
         offer = self.advisor.offer if self.advisor is not None else None
         if offer is None or self.advisor is None:
             self.live.say(words.NO_OFFER)
-        elif self.live.wish(TakeSheet(offer.sheet), words.OFFER_TAKEN):
+        elif self.live.wish(TakeSheet(offer.sheet), shared.OFFER_TAKEN):
             self.advisor.forget()

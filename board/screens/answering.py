@@ -2,13 +2,14 @@
 
 from collections.abc import Callable
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
 from board.evening.answers import answers_of, last_put_off
 from board.evening.clocks import next_to_put_away
 from board.evening.cooling import READ_COOLING_MINUTES
 from board.evening.state import CallKey
 from board.evening.wishes import Done, LeaveOut, PutAway, Settle, TakeBack
+from board.screens import words
 from board.screens.live_board import LiveBoard
 from board.view.board import CallView
 from board.view.choice import coming_call, meant_call
@@ -75,12 +76,12 @@ class Answering:
         call = self._meant()
         if call is not None:
             self.live.steady.settle()
-            self.live.wish(LeaveOut(call.key[0]), words.left_out(call.headline))
+            self.live.wish(LeaveOut(call.key[0]), shared.left_out(call.headline))
 
     def take_back(self) -> None:
         answers = answers_of(self.live.evening.state)
         what = self.live.viewer.answer_words(answers[-1]) if answers else ""
-        self.live.wish(TakeBack(), words.taken_back(what))
+        self.live.wish(TakeBack(), shared.taken_back(what))
 
     def mark(self, what: str) -> None:
         """Guests arrived, seated, or a course cleared."""
@@ -99,7 +100,7 @@ class Answering:
             return
         course = next_to_put_away(live.present.clocks)
         if course is None:
-            live.say(words.NOTHING_TO_PUT_AWAY)
+            live.say(shared.NOTHING_TO_PUT_AWAY)
         elif live.wish(PutAway(course)):
             text, late = live.viewer.standings.put_away(course, live.present)
             live.say(text, grave=late)

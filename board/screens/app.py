@@ -3,9 +3,9 @@
 import gc
 from collections.abc import Callable, Sequence
 
-from board.base import words
 from board.base.clock import VirtualClock
 from board.base.plain import one_line
+from board.screens import words
 from board.screens.chime import Bell
 from board.screens.dressed import DressedApp
 from board.screens.live import LiveScreen

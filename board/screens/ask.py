@@ -11,9 +11,10 @@ from textual.screen import ModalScreen
 from textual.style import Style
 from textual.widgets import Input, Static
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
 from board.evening.wishes import Refusal
+from board.screens import words
 from board.session.session import Evening
 from board.view.board import Viewer
 from board.view.costs import costs
@@ -67,7 +68,7 @@ class PushScreen(ModalScreen[tuple[str, int] | None]):
         after = self.evening.what_if(self.evening.push(course, self.minutes))
         lines = [after.words] if isinstance(after, Refusal) else costs(self.viewer, before, after).lines(self._room())
         title = Content.styled(
-            f"{words.SIGN['chosen']} {one_line(words.push_line(course, self.minutes))}", "bold $accent"
+            f"{shared.SIGN['chosen']} {one_line(words.push_line(course, self.minutes))}", "bold $accent"
         )
         self.text.update(Content("\n").join([Content(""), title, *(Content(one_line(x)) for x in lines), Content("")]))
 

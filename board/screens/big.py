@@ -2,7 +2,7 @@
 
 from functools import lru_cache
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line, to_ascii_letters
 
 FONT = "future"  # box-drawing strokes, like Textual's own digits beside it
@@ -30,8 +30,8 @@ def bigger(text: str, width: int) -> tuple[str, ...] | None:
 
 def _halves(row: str) -> tuple[str, str]:
     """Each stroke on two by two cells: itself, and what continues it to the right and below."""
-    upper = "".join(sign + (words.SIGN["hands"] if sign in words.LETTERS_RIGHT else " ") for sign in row)
-    lower = "".join((words.SIGN["now"] if sign in words.LETTERS_DOWN else " ") + " " for sign in row)
+    upper = "".join(sign + (shared.SIGN["hands"] if sign in shared.LETTERS_RIGHT else " ") for sign in row)
+    lower = "".join((shared.SIGN["now"] if sign in shared.LETTERS_DOWN else " ") + " " for sign in row)
     return upper, lower
 
 

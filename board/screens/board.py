@@ -3,9 +3,9 @@ No rules, no sums."""
 
 from textual.app import ComposeResult
 
-from board.base import words
 from board.base.plain import one_line
 from board.evening.state import CallKey
+from board.screens import words
 from board.screens.ahead import Ahead
 from board.screens.chime import Bell
 from board.screens.live_board import LiveBoard

@@ -10,7 +10,7 @@ from textual.content import Content
 from textual.screen import ModalScreen
 from textual.widgets import Static
 
-from board.base import words
+from board.screens import words
 
 
 class ChangedScreen(ModalScreen[None]):

@@ -7,10 +7,10 @@ from textual.binding import Binding, BindingType
 from textual.screen import ModalScreen
 from textual.widgets import Static
 
-from board.base import words
 from board.base.plain import one_line
 from board.evening.events import EveningOpened
 from board.review.measure import measured
+from board.screens import words
 from board.screens.listing import Listing
 from board.session.session import Evening
 from board.view.closing import PageLine, Tone, closing

@@ -2,9 +2,9 @@
 
 from collections.abc import Callable
 
-from board.base import words
 from board.base.clock import VirtualClock
 from board.evening.wishes import Close
+from board.screens import words
 from board.screens.answering import Answering
 from board.screens.ask import HelpScreen, LeaveScreen
 from board.screens.board import BoardScreen

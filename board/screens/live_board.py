@@ -2,10 +2,10 @@
 
 from textual.screen import Screen
 
-from board.base import words
 from board.base.plain import one_line
 from board.evening.state import CallKey
 from board.evening.wishes import Refusal, Wish
+from board.screens import words
 from board.screens.steady import Steady
 from board.session.session import Evening
 from board.view.board import BoardView, CallView, Viewer

@@ -8,8 +8,9 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.screen import ModalScreen
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
+from board.screens import words
 from board.screens.ask import NoteScreen
 from board.screens.closing import ClosingScreen
 from board.screens.lines import Line, Lines
@@ -121,7 +122,7 @@ class LookScreen(ModalScreen[None]):
         if view.due:
             first = view.due[0]
             call = f"{first.sign} {first.headline}"
-            waited = f"{words.INSISTENCE_SIGN[first.insistence]}{first.countdown}"
+            waited = f"{shared.INSISTENCE_SIGN[first.insistence]}{first.countdown}"
             others = len(view.due) - 1
             room = max(8, self.top.size.width - cell_len(words.look_due(view.clock, "", waited, others)))
             self.top.show(words.look_due(view.clock, cut(call, room), waited, others))
@@ -230,8 +231,8 @@ def _widths(rows: tuple[StepRow, ...]) -> tuple[int, int, int]:
 def _step_line(row: StepRow, widths: tuple[int, int, int], width: int) -> Line:
     stands, planned, actual = widths
     name = pad(row.name, max(8, width - planned - actual - stands - 10))
-    role = "done" if row.stands in (words.STATES["finished"], words.STATES["left-out"]) else "text"
-    warm = "wary" if row.stands == words.STATES["called"] else role
+    role = "done" if row.stands in (shared.STATES["finished"], shared.STATES["left-out"]) else "text"
+    warm = "wary" if row.stands == shared.STATES["called"] else role
     return (
         (f"{row.sign} ", "accent"),
         (f"{name}  ", role),

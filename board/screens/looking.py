@@ -5,11 +5,12 @@ Most of these screens load when first opened, so that the board appears without 
 
 from collections.abc import Callable
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
 from board.evening.readings import can_be_read, takes_readings, wants_reading
 from board.evening.state import CallKey
 from board.evening.wishes import Done, EndUnread, TakeReading, WriteNote
+from board.screens import words
 from board.screens.ask import NoteScreen
 from board.screens.live_board import LiveBoard
 
@@ -52,7 +53,7 @@ class Looking:
         if found is None:
             self.live.say(words.NO_STEP_CHOSEN)
         elif not takes_readings(found):
-            self.live.say(words.no_core(found.name), grave=True)
+            self.live.say(shared.no_core(found.name), grave=True)
         else:
             self._ask([found.id])
 
@@ -92,7 +93,7 @@ class Looking:
             found = self.live.viewer.slots[slot]
             wants = call[1] == "end" and found.core_celsius is not None
             if wants:
-                self.live.wish(EndUnread(slot), words.told_unread(one_line(found.name)))
+                self.live.wish(EndUnread(slot), shared.told_unread(one_line(found.name)))
             else:
                 self.live.wish(Done(*call))
 

@@ -10,8 +10,9 @@ from textual.events import Click
 from textual.message import Message
 from textual.widgets import Digits, Static
 
-from board.base import words
+from board.base import words as shared
 from board.evening.state import CallKey
+from board.screens import words
 from board.screens.big import ROWS, big, bigger
 from board.screens.keys import ACTIONS, LEFT_TO_HELP
 from board.screens.lines import Line, Lines, fitted
@@ -57,7 +58,7 @@ class Top(Horizontal):
         self._standing.wear(f"-{view.standing.lower().replace(' ', '-')}")
         course = view.course
         if course is None:
-            self._course.show(words.ALL_SERVED)
+            self._course.show(shared.ALL_SERVED)
             self._countdown.update("")
             return
         # If there is no room for the large countdown, it goes into the line.
@@ -79,7 +80,7 @@ class CallPanel(Lines):
             title, told = view.headline, [view.detail]
         else:
             ahead = words.NOT_YET_DUE if chosen.answer else words.NOT_CALLED
-            when = f"{words.INSISTENCE_SIGN[chosen.insistence]}{chosen.countdown}" if is_due else ahead
+            when = f"{shared.INSISTENCE_SIGN[chosen.insistence]}{chosen.countdown}" if is_due else ahead
             title, told = chosen.headline, [f"{when} · {chosen.detail}"]
             told += self._folded(chosen.look_for) if chosen.look_for else []
         others = [call for call in view.due if chosen is None or call.key != chosen.key]
@@ -171,9 +172,9 @@ def _standing(view: BoardView, room: int, width: int) -> list[Line]:
 
 
 def _listed(call: CallView, clock_width: int, *, is_chosen: bool) -> Line:
-    text = f"{words.SIGN['chosen'] if is_chosen else ' '}{call.clock:>{clock_width}}  {call.sign} {call.headline}"
+    text = f"{shared.SIGN['chosen'] if is_chosen else ' '}{call.clock:>{clock_width}}  {call.sign} {call.headline}"
     role = "chosen" if is_chosen else "accent" if call.is_due else "text"
-    told = f"  {words.INSISTENCE_SIGN[call.insistence]}{call.countdown}" if call.is_due else f"  {call.detail}"
+    told = f"  {shared.INSISTENCE_SIGN[call.insistence]}{call.countdown}" if call.is_due else f"  {call.detail}"
     return (text, role), (told, "soft")
 
 

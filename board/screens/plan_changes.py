@@ -1,7 +1,7 @@
 """Watches the plan's file during its evening: checked once a minute, reported when no call waits."""
 
-from board.base import words
 from board.base.plain import one_line
+from board.screens import words
 from board.screens.live_board import LiveBoard
 from board.session.plan_watcher import PlanWatcher
 from board.sheet.changed import Changed

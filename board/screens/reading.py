@@ -10,10 +10,11 @@ from textual.content import Content
 from textual.screen import ModalScreen
 from textual.widgets import Input, Static
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
 from board.evening.events import Part
 from board.facts.degrees import read_degrees
+from board.screens import words
 from board.screens.ask import hint
 from board.sheet.run_sheet import Slot
 from board.view.board import Viewer
@@ -88,7 +89,7 @@ class ReadingScreen(ModalScreen[tuple[str, float | None] | None]):
         if slot.core_celsius is None:
             return words.reading_of_cooling(name)
         title = words.reading_for(name, slot.core_celsius, self.viewer.sheet.fahrenheit)
-        return words.held_for(title, slot.hold_minutes) if slot.hold_minutes else title
+        return shared.held_for(title, slot.hold_minutes) if slot.hold_minutes else title
 
     def _answer(self, text: str, *, asked: bool) -> float | None:
         """What the figure means; a wrong one is reported only after enter."""

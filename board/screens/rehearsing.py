@@ -1,8 +1,9 @@
 """The rehearsal clock behind the board's keys: held, hurried, jumped forward. Each key says why it cannot work; on a
 real evening, that time is real."""
 
-from board.base import words
+from board.base import words as shared
 from board.base.clock import VirtualClock
+from board.screens import words
 from board.view.present import Present
 
 HURRIED = 3.0  # times real time
@@ -27,7 +28,7 @@ class Rehearsal:
         """That this is a rehearsal, and its speed; nothing on a real evening."""
         if self.clock is None:
             return []
-        return [words.REHEARSAL, words.HELD if self.clock.paused else words.speed(self.clock.speed)]
+        return [shared.REHEARSAL, words.HELD if self.clock.paused else words.speed(self.clock.speed)]
 
     def begin(self) -> None:
         """Starts the clock, held until now so that no time passes while the board opens."""

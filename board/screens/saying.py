@@ -7,7 +7,7 @@ from textual.events import Click
 from textual.message import Message
 from textual.timer import Timer
 
-from board.base import words
+from board.screens import words
 from board.screens.panels import OneLine
 from board.view.board import BoardView
 

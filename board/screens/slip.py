@@ -12,10 +12,11 @@ from textual.screen import ModalScreen
 from textual.style import Style
 from textual.widgets import Static
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
 from board.evening.slips import KINDS, MINUTES, Kind, Target, more, targets, wish_for
 from board.evening.wishes import SlipWish
+from board.screens import words
 from board.session.session import Evening
 from board.view.board import Viewer
 from board.view.slips import SlipLine, SlipLines
@@ -144,7 +145,7 @@ class SlipScreen(ModalScreen[Taken | None]):
         for number, line in enumerate(self.lines):
             here = number == self.at
             style = "bold $accent" if here else "$soft" if line.wish is None else ""
-            text = f"{words.SIGN['chosen'] if here else ' '} {number + 1}  {self._headline(line)}"
+            text = f"{shared.SIGN['chosen'] if here else ' '} {number + 1}  {self._headline(line)}"
             drawn.append(_pressable(text, f"number({number + 1})").stylize(style))
             if here:
                 drawn += _indented(line.lines(room))
@@ -248,4 +249,4 @@ def _pressable(text: str, action: str) -> Content:
 
 def _indented(costs: Sequence[str]) -> list[Content]:
     """Costs below their line; one past a limit is marked."""
-    return [Content.styled(f"{INDENT}{cost}", "$warning" if cost[:1] == words.COST_PAST else "") for cost in costs]
+    return [Content.styled(f"{INDENT}{cost}", "$warning" if cost[:1] == shared.COST_PAST else "") for cost in costs]

@@ -1,8 +1,8 @@
 """How calls sound: when the bell rings and how often, what the voice says, and whether either is on."""
 
-from board.base import words
 from board.evening.calls import Call
 from board.evening.insist import Heard, insistence, to_ring, waited_minutes
+from board.screens import words
 from board.screens.chime import Bell
 from board.screens.speech import Speaker
 from board.view.board import Viewer

@@ -12,8 +12,8 @@ import signal
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
-from board.base import words
 from board.base.plain import REPLACEMENT, one_line
+from board.screens import words
 
 LONGEST_SECONDS = 15.0
 LONGEST_TEXT = 300

@@ -7,8 +7,9 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.screen import Screen
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
+from board.screens import words
 from board.screens.dressed import DressedApp
 from board.screens.lines import Line, Lines
 from board.screens.listing import Listing
@@ -107,7 +108,7 @@ class TickScreen(Screen[None]):
 
     def _foot(self) -> list[Line]:
         if not self.foods:
-            return [((words.PROVISIONS_NOTHING, "soft"),)]
+            return [((shared.PROVISIONS_NOTHING, "soft"),)]
         food = self._chosen()
         told = "; ".join([*food.notes, ", ".join(food.dishes)])
         return [((one_line(told), "soft"),), ((one_line(self.said), "wary"),)]

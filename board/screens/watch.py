@@ -9,10 +9,11 @@ from textual.content import Content
 from textual.screen import Screen
 from textual.widgets import Static
 
-from board.base import words
+from board.base import words as shared
 from board.base.clock import Clock
 from board.base.plain import one_line
 from board.log.follow import Follower
+from board.screens import words
 from board.screens.ask import HelpScreen
 from board.screens.board import BoardScreen
 from board.screens.chime import Bell
@@ -61,7 +62,7 @@ class WatchScreen(BoardScreen, inherit_bindings=False):
         return one_line(self.watched.said)
 
     def mode(self) -> str:
-        pieces = [words.looking_for(one_line(self.watched.who, 20)) if self.watched.who else words.LOOKING_ON]
+        pieces = [words.looking_for(one_line(self.watched.who, 20)) if self.watched.who else shared.LOOKING_ON]
         if self.watched.rehearsal:
             pieces.append(words.NEWEST_EVENT)
         if self.watched.state.closed:
@@ -134,7 +135,7 @@ class WatchApp(DressedApp[str | None]):
                 self.waiting.show()
             return
         if self.who is not None and hand_called(opened.sheet, self.who) is None:
-            self.exit(words.nobody_called(one_line(self.who, 60), [one_line(hand) for hand in opened.sheet.hands]))
+            self.exit(shared.nobody_called(one_line(self.who, 60), [one_line(hand) for hand in opened.sheet.hands]))
             return
         self.board = WatchScreen(Watched(self.follower, self.evening_clock, self.who), self.chime, self.exit)
         self.switch_screen(self.board)

@@ -6,7 +6,7 @@ from datetime import datetime
 
 import msgspec
 
-from board.base import words
+from board.base import words as shared
 from board.base.clock import Clock
 from board.evening.calls import calls
 from board.evening.events import newest
@@ -65,7 +65,7 @@ class Watched(Evening):
         """What is wrong with the name or the log; empty if nothing is."""
         unknown = self.who is not None and hand_called(self.state.sheet, self.who) is None
         if unknown and self.who:
-            return words.nobody_called(self.who, list(self.state.sheet.hands))
+            return shared.nobody_called(self.who, list(self.state.sheet.hands))
         return self.follower.said
 
     def take(self) -> None:
@@ -108,4 +108,4 @@ class Watched(Evening):
 
     def wish(self, wish: Wish) -> Refusal:
         """Always a refusal: only the board that runs the evening takes answers."""
-        return Refusal(words.LOOKING_ON)
+        return Refusal(shared.LOOKING_ON)

@@ -8,8 +8,8 @@ from typing import Literal
 
 import msgspec
 
-from board.base import words
 from board.facts.cooling import Assumption
+from board.sheet import words
 from board.sheet.told import Caution, DialTurn, GivenUp, OvenOff, Plate, Stop
 from board.sheet.told import Moment as Moment
 

@@ -8,8 +8,9 @@ from datetime import datetime
 from typing import assert_never
 from zoneinfo import ZoneInfo
 
-from board.base import words
+from board.base import words as shared
 from board.facts.cooling import Assumption, Law, Stands
+from board.sheet import words
 from board.sheet.run_sheet import RunSheet, Slot
 from board.sheet.told import (
     Because,
@@ -66,13 +67,13 @@ class _Sayer:
         return self.names.get(slot, slot)
 
     def clock(self, at: datetime) -> str:
-        return words.clock(at.astimezone(self.zone))
+        return shared.clock(at.astimezone(self.zone))
 
     def day(self, at: datetime) -> str:
-        return words.day_and_clock(at.astimezone(self.zone))
+        return shared.day_and_clock(at.astimezone(self.zone))
 
     def from_to(self, start: datetime, end: datetime) -> str:
-        return words.from_to(self.day(start), self.clock(end))
+        return shared.from_to(self.day(start), self.clock(end))
 
     def what(self, told: What) -> str:
         match told:
@@ -83,11 +84,11 @@ class _Sayer:
             case NotReady(slot=slot, following=following):
                 return words.not_ready_for(self.name(slot), self.name(following))
             case WaitsPast(slot=slot, following=following, waits=waits, most=most):
-                return words.waits_past(self.name(following), self.name(slot), words.short(waits), words.short(most))
+                return words.waits_past(self.name(following), self.name(slot), shared.short(waits), shared.short(most))
             case NoPlace(slot=slot, stands=stands, where=where):
-                return words.no_place(self.name(slot), words.short(stands), where)
+                return words.no_place(self.name(slot), shared.short(stands), where)
             case PastLimit(slot=slot, stands=stands, limit=limit, where=where):
-                return words.past_limit(self.name(slot), words.short(stands), words.short(limit), where)
+                return words.past_limit(self.name(slot), shared.short(stands), shared.short(limit), where)
             case _:
                 assert_never(told)
 
@@ -155,7 +156,7 @@ def stop(told: Stop | str) -> str:
 
 def caution(told: Caution | str) -> str:
     """A usual caution, with what it is about."""
-    return told if isinstance(told, str) else words.caution(told.topic, told.about)
+    return told if isinstance(told, str) else shared.caution(told.topic, told.about)
 
 
 def plate(told: Plate | str) -> str:

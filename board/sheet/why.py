@@ -3,9 +3,10 @@
 from datetime import timedelta
 from zoneinfo import ZoneInfo
 
-from board.base import words
+from board.base import words as shared
 from board.plan.phrases.phrase import near
 from board.plan.resolve.links import name_key
+from board.sheet import words
 from board.sheet.run_sheet import Dependency, RunSheet, Slot
 from board.sheet.slack import READY
 
@@ -34,13 +35,13 @@ def why(sheet: RunSheet, slot: Slot) -> list[str]:
 
     def clock(slot: Slot, minutes: int, anchor: str) -> str:
         at = (slot.end if anchor == "end" else slot.start) + timedelta(minutes=minutes)
-        return words.day_and_clock(at.astimezone(zone))
+        return shared.day_and_clock(at.astimezone(zone))
 
     def is_tight(wait: Dependency, later: Slot) -> bool:
         earlier = slots[wait.after]
         return (earlier.end if wait.anchor == "end" else earlier.start) + timedelta(minutes=wait.minutes) == later.start
 
-    start, end = (words.day_and_clock(at.astimezone(zone)) for at in (slot.start, slot.end))
+    start, end = (shared.day_and_clock(at.astimezone(zone)) for at in (slot.start, slot.end))
     lines = [words.why_stands(slot.name, start, end[-5:])]
     waits = [w for w in slot.waits if w.reason != READY]
     for wait in sorted(waits, key=lambda w: not is_tight(w, slot)):
@@ -51,7 +52,7 @@ def why(sheet: RunSheet, slot: Slot) -> list[str]:
     for later in sheet.slots:
         for wait in later.waits:
             if wait.after == slot.id:
-                at = words.day_and_clock(later.start.astimezone(zone))
+                at = shared.day_and_clock(later.start.astimezone(zone))
                 lines.append(words.why_is_waited_for(later.name, at, wait.reason, tight=is_tight(wait, later)))
     if slot.keeping is not None and slot.then:
         last = max(slots[id_].start for id_ in slot.then)

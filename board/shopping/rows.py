@@ -5,9 +5,10 @@ from dataclasses import dataclass
 from datetime import date
 from zoneinfo import ZoneInfo
 
-from board.base import words
+from board.base import words as shared
 from board.facts.called import as_bought, same_food
 from board.plan.resolve.scaling import Scaled, scale
+from board.shopping import words
 from board.shopping.amounts import EACH, Amount, measure_for, standard_of, total
 from board.shopping.days import Bought
 from board.shopping.errands import Errand, Provisions
@@ -35,7 +36,7 @@ def errand_title(errand: Errand, zone: str) -> str:
     if errand.trip is None:
         return words.provisions_day(errand.day)
     start, end = (at.astimezone(ZoneInfo(zone)) for at in (errand.trip.start, errand.trip.end))
-    return words.provisions_trip(errand.day, words.clock(start), words.clock(end))
+    return words.provisions_trip(errand.day, shared.clock(start), shared.clock(end))
 
 
 def row_to_buy(bought: Bought, units: str | None) -> Row:
@@ -47,7 +48,7 @@ def row_to_buy(bought: Bought, units: str | None) -> Row:
     if sum(part.need.low is not None for part in item.parts) > 1:
         notes.append(words.SIDE_BY_SIDE)
     amount = " + ".join(_to_buy(part, item, units) for part in parts)
-    cost = words.money(item.cost, item.sign) if item.cost is not None else ""
+    cost = shared.money(item.cost, item.sign) if item.cost is not None else ""
     return Row(item.key, amount, _foods(item, units), tuple(notes), _dishes(item), cost)
 
 
@@ -60,8 +61,8 @@ def row_in_house(item: Item, units: str | None) -> Row:
 def grown_rows(found: Provisions) -> Iterator[tuple[str, tuple[str, ...]]]:
     """Each scaled dish, with its amounts as now measured."""
     for dish in found.grown:
-        made = words.number(dish.written_for * dish.factor)
-        title = words.dish_grown(dish.dish, dish.written_for, made, words.number(dish.factor))
+        made = shared.number(dish.written_for * dish.factor)
+        title = words.dish_grown(dish.dish, dish.written_for, made, shared.number(dish.factor))
         lines = [_scaled_words(n.scaled, found.units) for n in found.needs if n.for_what == dish.dish]
         yield title, (*lines, *([words.PROVISIONS_TIMES] if dish.times else []))
 

@@ -3,7 +3,8 @@
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 
-from board.base import words
+from board.base import words as shared
+from board.shopping import words
 from board.shopping.errands import Provisions
 from board.shopping.rows import errand_title, row_to_buy
 
@@ -46,7 +47,7 @@ def entries(found: Provisions) -> Iterator[str | Tickable]:
     for errand in found.errands:
         title = errand_title(errand, found.zone)
         for section in errand.sections:
-            yield words.provisions_heading(title, section.name or words.PROVISIONS_NO_SECTION)
+            yield words.provisions_heading(title, section.name or shared.PROVISIONS_NO_SECTION)
             for bought in section.bought:
                 row = row_to_buy(bought, found.units)
                 yield Tickable(row.key, row.amount, row.food, row.notes, row.dishes)

@@ -6,7 +6,7 @@ from datetime import datetime, timedelta, tzinfo
 from itertools import groupby
 from typing import Literal
 
-from board.base import words
+from board.base import words as shared
 from board.view.wrap_words import pad
 
 TAIL_WIDTH = 9  # a gap and the minutes
@@ -63,9 +63,9 @@ class Chart:
         """The bar in runs of one kind, together as wide as the scale; the kind is None for empty cells."""
         cells: list[tuple[str, Kind | None]] = [(" ", None)] * self.columns
         for column in self._columns(span.planned):
-            cells[column] = (words.SIGN["planned"], "planned")
+            cells[column] = (shared.SIGN["planned"], "planned")
         for column, mark in self._marks(span).items():
-            cells[column] = (words.SIGN[mark], "actual")
+            cells[column] = (shared.SIGN[mark], "actual")
         return tuple(("".join(sign for sign, _ in run), kind) for kind, run in _runs(cells))
 
     def _marks(self, span: Span) -> dict[int, str]:
@@ -91,7 +91,7 @@ class Chart:
         midnight = local.replace(hour=0, minute=0, second=0, microsecond=0)
         mark = self.start + (-(local - midnight) % every)
         cells = [" "] * (self.name_width + self.columns)
-        while (column := self._column(mark)) + len(clock := words.clock(mark.astimezone(self.zone))) <= self.columns:
+        while (column := self._column(mark)) + len(clock := shared.clock(mark.astimezone(self.zone))) <= self.columns:
             cells[self.name_width + column : self.name_width + column + len(clock)] = clock
             mark += every
         return "".join(cells).rstrip()

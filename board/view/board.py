@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
 from board.evening.calls import Call
 from board.evening.events import SLIPS, Event, LeftoversPutAway
@@ -14,6 +14,7 @@ from board.evening.readings import held_since, last_reading, wants_reading
 from board.evening.state import CallKey, State
 from board.sheet import said
 from board.sheet.run_sheet import RunSheet, Slot
+from board.view import words
 from board.view.countdown import countdown, length
 from board.view.present import Present
 from board.view.quiet import hands_on, host_call
@@ -88,7 +89,7 @@ class Viewer:
     def clock(self, at: datetime, now: datetime) -> str:
         """The clock time of a moment, with its day if that is not today."""
         here, there = self.local(now), self.local(at)
-        return words.clock(there) if here.date() == there.date() else words.day_and_clock(there)
+        return shared.clock(there) if here.date() == there.date() else shared.day_and_clock(there)
 
     def view(self, at: Present) -> BoardView:
         """The board at that moment."""
@@ -97,8 +98,8 @@ class Viewer:
         headline, detail, busy = self._quiet(at)
         return BoardView(
             title=one_line(self.sheet.plan, 60),
-            day=words.short_day(local),
-            clock=words.clock(local),
+            day=shared.short_day(local),
+            clock=shared.clock(local),
             standing=standing,
             standing_sign=words.STANDING_SIGN[standing],
             course=self._course(at),
@@ -124,7 +125,7 @@ class Viewer:
         ahead = (call.due - at.now).total_seconds()
         return CallView(
             key=call.key,
-            sign=words.PART_SIGN[call.part],
+            sign=shared.PART_SIGN[call.part],
             headline=one_line(headline(slot, call), 300),
             detail=one_line(self.detail(slot, call, at.state)),
             look_for=self._look_for(slot, call),
@@ -143,17 +144,17 @@ class Viewer:
             plates = next((course.plates for course in self.sheet.courses if course.serve == slot.id), ())
             told += [words.plates([one_line(said.plate(each), 120) for each in plates])] if plates else []
         elif slot.look_for and call.part != "start":
-            told.append(one_line(words.look_for(slot.look_for)))
+            told.append(one_line(shared.look_for(slot.look_for)))
         if slot.noted:  # newest first: the oldest is cut if they do not fit
-            told.append(words.noted(" · ".join(one_line(note, 160) for note in reversed(slot.noted))))
+            told.append(shared.noted(" · ".join(one_line(note, 160) for note in reversed(slot.noted))))
         return " · ".join(told)
 
     def detail(self, slot: Slot, call: Call, state: State | None = None) -> str:
         """Who, where, at what heat, for how long, and for which dish."""
         in_oven = any(use.celsius is not None or use.off for use in slot.uses)
-        pieces = [] if in_oven else [words.LANES[slot.lane].lower()]
+        pieces = [] if in_oven else [shared.LANES[slot.lane].lower()]
         for use in sorted(slot.uses, key=lambda use: use.celsius is None and not use.off):
-            pieces.append(words.use(use.what, use.amount, use.celsius, off=use.off, fahrenheit=self.sheet.fahrenheit))
+            pieces.append(shared.use(use.what, use.amount, use.celsius, off=use.off, fahrenheit=self.sheet.fahrenheit))
         lasts = state.steps[slot.id].lasts(slot) if state is not None else slot.end - slot.start
         if call.part == "start" and lasts:
             pieces.append(length(lasts.total_seconds()))
@@ -170,8 +171,8 @@ class Viewer:
         """The core temperature needed and for how long; after a reading, what the probe showed."""
         read = last_reading(state, slot.id) if state is not None else None
         if state is None or read is None:
-            told = words.core(wanted, self.sheet.fahrenheit)
-            return words.held_for(told, slot.hold_minutes) if slot.hold_minutes else told
+            told = shared.core(wanted, self.sheet.fahrenheit)
+            return shared.held_for(told, slot.hold_minutes) if slot.hold_minutes else told
         told = words.reading_at(read.celsius, self.clock(read.at, call.due), wanted, self.sheet.fahrenheit)
         since = held_since(state, slot) if slot.hold_minutes else None
         return words.held_from(told, slot.hold_minutes, self.clock(since, call.due)) if since is not None else told

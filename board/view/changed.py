@@ -2,10 +2,11 @@
 
 from datetime import datetime
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
 from board.sheet.changed import Changed
 from board.sheet.run_sheet import Slot
+from board.view import words
 from board.view.board import Viewer
 
 MOST_LINES = 12
@@ -20,7 +21,7 @@ def changed_lines(viewer: Viewer, changed: Changed, now: datetime) -> list[str]:
         return one_line(slot.name, 30)
 
     def times(slot: Slot) -> str:
-        return words.from_to(viewer.clock(slot.start, now), words.clock(viewer.local(slot.end)))
+        return shared.from_to(viewer.clock(slot.start, now), shared.clock(viewer.local(slot.end)))
 
     lines = [words.plan_added(name(slot), times(slot)) for slot in changed.added]
     lines += [words.plan_gone(name(slot)) for slot in changed.gone]

@@ -11,11 +11,12 @@ from zoneinfo import ZoneInfo
 
 from rich.cells import cell_len
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
 from board.review.leftovers import LeftReview
 from board.review.measure import ReadingReview, Review, StepReview
 from board.sheet import said
+from board.view import words
 from board.view.bars import Chart, Span
 from board.view.wrap_words import cut, pad, wrap_words
 
@@ -61,25 +62,25 @@ class _Page:
     def at(self, moment: datetime) -> str:
         """The clock time, with its day if that is not the evening's last day."""
         local = moment.astimezone(self.zone)
-        return words.clock(local) if local.date() == self.last_day else words.day_and_clock(local)
+        return shared.clock(local) if local.date() == self.last_day else shared.day_and_clock(local)
 
     def _title(self) -> list[PageLine]:
         of = self.evening
-        title = words.closing_title(
-            one_line(of.plan, 60), words.short_day(of.ended.astimezone(self.zone)), of.rehearsal, of.closed
+        title = shared.closing_title(
+            one_line(of.plan, 60), shared.short_day(of.ended.astimezone(self.zone)), of.rehearsal, of.closed
         )
-        return [((title, "title"),), ((words.review_span(self.at(of.began), self.at(of.ended)), "soft"),), ()]
+        return [((title, "title"),), ((shared.review_span(self.at(of.began), self.at(of.ended)), "soft"),), ()]
 
     def _courses(self) -> list[PageLine]:
         name_width = min(NAME_WIDTH, max((cell_len(one_line(c.name)) for c in self.evening.courses), default=0) + 1)
-        name_width = max(name_width, len(words.CLOSING_COURSES) + 1)
-        head = f"{pad(words.CLOSING_COURSES, name_width)} {words.REVIEW_WANTED:>9} {words.CLOSING_OUT:>9}"
+        name_width = max(name_width, len(shared.CLOSING_COURSES) + 1)
+        head = f"{pad(shared.CLOSING_COURSES, name_width)} {shared.REVIEW_WANTED:>9} {shared.CLOSING_OUT:>9}"
         lines: list[PageLine] = [((head, "head"),)]
         for course in self.evening.courses:
             late = course.late_minutes
-            out = self.at(course.served) if course.served else words.REVIEW_NONE
+            out = self.at(course.served) if course.served else shared.REVIEW_NONE
             row = f"{pad(one_line(course.name), name_width)} {self.at(course.wanted):>9} {out:>9}"
-            how = f"  {words.closing_late(late)}" if late is not None else ""
+            how = f"  {shared.closing_late(late)}" if late is not None else ""
             pushed = f", {words.closing_pushed(course.pushed)}" if course.pushed else ""
             lines.append(((row, "text"), (how, "late" if late and late > 0 else "soft"), (pushed, "soft")))
         return lines
@@ -87,40 +88,40 @@ class _Page:
     def _told(self) -> list[PageLine]:
         """What ran over, was left out, kept, put away, measured and noted."""
         of = self.evening
-        over = [words.ran_over(s.slot.name, s.planned_minutes, s.actual_minutes or 0) for s in of.ran_over()]
+        over = [shared.ran_over(s.slot.name, s.planned_minutes, s.actual_minutes or 0) for s in of.ran_over()]
         kept = [
-            words.closing_kept(k.slot.name, k.stood_minutes, k.limit_minutes, k.where)
+            shared.closing_kept(k.slot.name, k.stood_minutes, k.limit_minutes, k.where)
             for k in of.kept_longest()[: self.most]
         ]
         if any(k.stood_minutes > k.limit_minutes for k in of.kept_longest()):
-            kept.append(words.KEPT_TOO_LONG)
+            kept.append(shared.KEPT_TOO_LONG)
         readings = [
-            words.closing_reading(r.slot.name, self.at(r.at), read_words(r, of.fahrenheit)) for r in of.readings
+            shared.closing_reading(r.slot.name, self.at(r.at), read_words(r, of.fahrenheit)) for r in of.readings
         ]
-        unread = [words.told_unread(step.slot.name) for step in of.unread]
-        notes = [words.closing_note(self.at(n.at), self.names.get(n.slot or ""), n.text) for n in of.notes]
+        unread = [shared.told_unread(step.slot.name) for step in of.unread]
+        notes = [shared.closing_note(self.at(n.at), self.names.get(n.slot or ""), n.text) for n in of.notes]
         return [
             (),
-            *self._named(words.STOPS_ACCEPTED, [words.stop_line(said.stop(stop)) for stop in of.stops]),
-            *self._named(words.REVIEW_RAN_OVER, over[: self.most] or [words.REVIEW_NOTHING_OVER]),
-            *self._named(words.REVIEW_LEFT_OUT, _listed(of.left_out())),
-            *self._named(words.REVIEW_NOT_REACHED, _listed(of.not_reached()) if of.closed else []),
-            *self._named(words.REVIEW_LEFT_OPEN, _listed(of.left_open()) if of.closed else []),
-            *self._named(words.CLOSING_KEPT, kept),
+            *self._named(shared.STOPS_ACCEPTED, [shared.stop_line(said.stop(stop)) for stop in of.stops]),
+            *self._named(shared.REVIEW_RAN_OVER, over[: self.most] or [shared.REVIEW_NOTHING_OVER]),
+            *self._named(shared.REVIEW_LEFT_OUT, _listed(of.left_out())),
+            *self._named(shared.REVIEW_NOT_REACHED, _listed(of.not_reached()) if of.closed else []),
+            *self._named(shared.REVIEW_LEFT_OPEN, _listed(of.left_open()) if of.closed else []),
+            *self._named(shared.CLOSING_KEPT, kept),
             *self._put_away(),
-            *self._named(words.CLOSING_READINGS, [*readings, *unread]),
-            *self._named(words.REVIEW_NOTES, notes),
+            *self._named(shared.CLOSING_READINGS, [*readings, *unread]),
+            *self._named(shared.REVIEW_NOTES, notes),
         ]
 
     def _put_away(self) -> list[PageLine]:
         """Leftovers: when they were put away, which had stood beyond their limit, and the courses nobody reported."""
         told = [put_away_words(each, self.at(each.at)) for each in self.evening.put_away]
         if any(each.over for each in self.evening.put_away):
-            told.append(words.KEPT_TOO_LONG)
-        lines = self._named(words.CLOSING_PUT_AWAY, told)
+            told.append(shared.KEPT_TOO_LONG)
+        lines = self._named(shared.CLOSING_PUT_AWAY, told)
         if not self.evening.not_told:
             return lines
-        head, untold = "" if lines else words.CLOSING_PUT_AWAY, words.closing_not_told(self.evening.not_told)
+        head, untold = "" if lines else shared.CLOSING_PUT_AWAY, shared.closing_not_told(self.evening.not_told)
         return [*lines, *self._named(head, [untold], "soft")]
 
     def _named(self, head: str, items: Sequence[str], tone: Tone = "text") -> list[PageLine]:
@@ -134,7 +135,7 @@ class _Page:
     def _at_table(self) -> list[PageLine]:
         """One row for each course: from plating to clearing."""
         spans = [Span(one_line(c.name), c.at_table, *(c.was_at_table or ())) for c in self.evening.courses]
-        return self._chart(words.CLOSING_AT_TABLE, spans, NAME_WIDTH)
+        return self._chart(shared.CLOSING_AT_TABLE, spans, NAME_WIDTH)
 
     def _every_step(self) -> list[PageLine]:
         """One row for each step, by day."""
@@ -143,7 +144,7 @@ class _Page:
             slot = step.slot
             if slot.kind == "heat" or slot.start == slot.end:
                 continue
-            day = words.full_day(slot.start.astimezone(self.zone))
+            day = shared.full_day(slot.start.astimezone(self.zone))
             days.setdefault(day, []).append(
                 Span(one_line(slot.name), (slot.start, slot.end), step.started, step.finished, slot.ends_by_itself)
             )
@@ -170,7 +171,7 @@ def _later(span: Span) -> Segment:
     later = span.later_minutes
     if later is None:
         return (f" {words.STATE_SIGN['under-way']}" if span.began else "", "soft")
-    return f" {words.signed(later)}", "late" if later > 0 else "soft"
+    return f" {shared.signed(later)}", "late" if later > 0 else "soft"
 
 
 def read_words(read: ReadingReview, fahrenheit: bool) -> str:

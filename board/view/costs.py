@@ -5,11 +5,11 @@ from datetime import timedelta
 
 from rich.cells import cell_len
 
-from board.base import words
 from board.base.plain import one_line
 from board.evening.company import away_by_forecast
 from board.evening.forecast import CourseForecast, Forecast
 from board.sheet.run_sheet import RunSheet, Slot
+from board.view import words
 from board.view.board import Viewer
 
 MINUTE = timedelta(minutes=1)

@@ -2,7 +2,8 @@
 
 from collections.abc import Iterator
 
-from board.base import words
+from board.base import words as shared
+from board.view import words
 from board.view.board import BoardView
 from board.view.wrap_words import cut, wrap_words
 
@@ -26,13 +27,13 @@ def _said(view: BoardView, columns: int, mode: str) -> Iterator[str]:
     course = view.course
     yield f" {view.clock}  {view.title} · {view.day}"
     yield f" {view.standing_sign} {view.standing}   {mode}"
-    yield f" {course.title}  {course.countdown}  {course.detail}" if course else f" {words.ALL_SERVED}"
+    yield f" {course.title}  {course.countdown}  {course.detail}" if course else f" {shared.ALL_SERVED}"
     yield ""
     if not view.due:
         yield f" {view.headline}"
         yield f" {view.detail}"
     for call in view.due:
-        waiting = f"{words.INSISTENCE_SIGN[call.insistence]}{call.countdown}"
+        waiting = f"{shared.INSISTENCE_SIGN[call.insistence]}{call.countdown}"
         yield from (f" {line}" for line in wrap_words(f"{call.sign} {call.headline}", columns - 2, 2))
         yield f"   {waiting} · {call.detail}"
         if call.look_for:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import assert_never
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
 from board.evening.calls import Call
 from board.evening.events import (
@@ -39,6 +39,7 @@ from board.evening.events import (
     is_answer,
 )
 from board.evening.readings import last_reading
+from board.view import words
 from board.view.board import Viewer, headline
 from board.view.present import Present
 from board.view.reading import cooling_words, reading_words
@@ -104,7 +105,7 @@ def _by_host(event: Event) -> bool:
 
 def _in_words(viewer: Viewer, event: Event, by_number: dict[int, Event]) -> tuple[str, str]:
     """Its sign and its text."""
-    signs, parts = words.LOOK_SIGNS, words.PART_SIGN
+    signs, parts = words.LOOK_SIGNS, shared.PART_SIGN
     match event:
         case CallRaised(slot=slot, part=part, number=number):
             return parts[part], words.told_called(_called(viewer, Call(slot, part, number, event.at)))
@@ -117,21 +118,21 @@ def _in_words(viewer: Viewer, event: Event, by_number: dict[int, Event]) -> tupl
         case CallPutOff(slot=slot, minutes=minutes):
             return signs["later"], words.told_later(_name(viewer, slot), minutes)
         case StepLeftOut(slot=slot):
-            return signs["out"], words.left_out(_name(viewer, slot))
+            return signs["out"], shared.left_out(_name(viewer, slot))
         case CoursePushed(course=course, minutes=minutes):
-            return signs["push"], words.pushed(course, minutes)
+            return signs["push"], shared.pushed(course, minutes)
         case StepStretched() | GuestsDelayed() | DishDropped():
             return signs["slip"], slip_words(event, viewer.slots)
         case ClockJumped(seconds=seconds, slept=slept):
             return signs["board"], words.clock_jumped(round(seconds), slept=slept)
         case SheetTaken():
-            return signs["push"], words.OFFER_TAKEN
+            return signs["push"], shared.OFFER_TAKEN
         case NoteWritten(text=text, slot=about):
             return signs["note"], words.told_note(text, _name(viewer, about) if about else None)
         case ReadingTaken(slot=slot, celsius=celsius):
             return signs["reading"], f"{_name(viewer, slot)}: {reading_words(viewer, slot, celsius)}"
         case ReadingSkipped(slot=slot):
-            return signs["reading"], words.told_unread(_name(viewer, slot))
+            return signs["reading"], shared.told_unread(_name(viewer, slot))
         case ClockWarned(dish=dish, course=course, what=what, cooking=cooking):
             name = one_line(dish or course, LONGEST_NAME)
             return signs["past" if what == "over" else "warned"], words.told_clock(name, what, raw=cooking is not None)
@@ -143,7 +144,7 @@ def _in_words(viewer: Viewer, event: Event, by_number: dict[int, Event]) -> tupl
             return signs["warned"], words.told_warned(_name(viewer, slot))
         case TakenBack(targets=targets):
             first = by_number.get(targets[0]) if targets else None
-            return signs["back"], words.taken_back(viewer.answer_words(first) if first else words.TOLD_NOTHING)
+            return signs["back"], shared.taken_back(viewer.answer_words(first) if first else words.TOLD_NOTHING)
         case EveningClosed():
             return signs["board"], words.TOLD_CLOSED
         case BoardReopened():
@@ -179,14 +180,14 @@ def step_rows(viewer: Viewer, at: Present) -> tuple[StepRow, ...]:
         actual = _span(viewer, step.started, step.finished, at.now) if step.started else ""
         planned = _span(viewer, slot.start, slot.end, at.now)
         sign = words.STATE_SIGN[stands]
-        found.append(StepRow(slot.id, sign, one_line(slot.name), words.STATES[stands], planned, actual))
+        found.append(StepRow(slot.id, sign, one_line(slot.name), shared.STATES[stands], planned, actual))
     return tuple(found)
 
 
 def _span(viewer: Viewer, start: datetime, end: datetime | None, now: datetime) -> str:
     """`18:30–19:00`, with the day if that is not today; `18:30–` while it lasts."""
     begun = viewer.clock(start, now)
-    return words.from_to(begun, words.clock(viewer.local(end)) if end else "")
+    return shared.from_to(begun, shared.clock(viewer.local(end)) if end else "")
 
 
 def about(viewer: Viewer, at: Present, slot: str) -> str:
@@ -200,7 +201,7 @@ def about(viewer: Viewer, at: Present, slot: str) -> str:
             words.reading_at(read.celsius, viewer.clock(read.at, now), found.core_celsius, viewer.sheet.fahrenheit)
         )
     elif slot in state.unread:
-        pieces.append(words.TOLD_UNREAD)
+        pieces.append(shared.TOLD_UNREAD)
     if cooling := cooling_words(viewer, state, at.forecast, found, now):
         pieces.append(cooling)
     for note in reversed(state.notes):

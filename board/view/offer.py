@@ -3,8 +3,8 @@
 from collections.abc import Mapping, Sequence
 from datetime import datetime
 
-from board.base import words
 from board.base.plain import one_line
+from board.view import words
 from board.view.board import Viewer
 
 

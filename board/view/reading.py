@@ -4,7 +4,6 @@ safe for a terminal."""
 from dataclasses import replace
 from datetime import datetime
 
-from board.base import words
 from board.evening.cooling import CoolingOutlook, StageOutlook, outlook
 from board.evening.forecast import Forecast
 from board.evening.readings import asked_again, lacks
@@ -12,6 +11,7 @@ from board.evening.state import Reading, State
 from board.evening.wishes import TakeReading
 from board.facts.safety import HOT_HOLDING_CELSIUS
 from board.sheet.run_sheet import Slot
+from board.view import words
 from board.view.board import Viewer
 from board.view.present import Present
 

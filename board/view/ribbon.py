@@ -10,12 +10,13 @@ from typing import Literal
 
 from rich.cells import cell_len, set_cell_size
 
-from board.base import words
+from board.base import words as shared
 from board.base.plain import one_line
 from board.evening.forecast import Forecast
 from board.evening.hands import parts
 from board.evening.state import State
 from board.sheet.run_sheet import RunSheet, Slot
+from board.view import words
 from board.view.countdown import countdown
 
 Tone = Literal["name", "faint", "running", "coming", "over", "now", "done"]
@@ -23,7 +24,7 @@ Segment = tuple[str, Tone]
 Row = tuple[Segment, ...]
 
 LABEL_WIDTH = 9
-HANDS, BY_ITSELF, NOW = words.SIGN["hands"], words.SIGN["by-itself"], words.SIGN["now"]
+HANDS, BY_ITSELF, NOW = shared.SIGN["hands"], shared.SIGN["by-itself"], shared.SIGN["now"]
 BEFORE_MINUTES = 12
 LANE_ORDER = ("oven", "stovetop", "fridge", "front-of-house", "worktop")
 ZOOMS = (45, 90, 180)  # minutes ahead
@@ -192,7 +193,7 @@ def _draw(cells: list[tuple[str, Tone]], bar: Bar, free_until: int, *, strokes: 
         on = any(a <= column < b for a, b in bar.hands)
         cells[column] = ((HANDS if on else BY_ITSELF) if strokes else " ", bar.tone)
     if 0 <= bar.left < right:
-        cells[bar.left] = (words.SIGN["edge"], bar.tone)
+        cells[bar.left] = (shared.SIGN["edge"], bar.tone)
         left += 1
     room = free_until - left
     if room < 3:
@@ -232,10 +233,10 @@ def _times(scale: Scale, zone: tzinfo) -> Row:
     )
     while (column := scale.column(mark)) + 5 <= scale.width:
         if column > scale.now_column + 6:
-            for offset, char in enumerate(words.clock(mark.astimezone(zone))):
+            for offset, char in enumerate(shared.clock(mark.astimezone(zone))):
                 cells[column + offset] = (char, "faint")
         mark += timedelta(minutes=every)
-    for offset, char in enumerate(f"{NOW}{words.clock(local)}"):
+    for offset, char in enumerate(f"{NOW}{shared.clock(local)}"):
         if scale.now_column + offset < scale.width:
             cells[scale.now_column + offset] = (char, "now")
     return ((" " * LABEL_WIDTH, "name"), *_joined(cells))

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from board.base import words
+from board.base import words as shared
 from board.view.present import Present
 from board.view.standing import Standings
 
@@ -13,6 +13,6 @@ def said_at(present: Present, standings: Standings) -> Iterator[tuple[str, bool]
         yield standings.soon_over(each, present.now), False
     if present.clock_warned:
         told = [standings.clock_warning(each, present) for each in present.clock_warned]
-        yield words.said_together(told), any(each.what == "over" for each in present.clock_warned)
+        yield shared.said_together(told), any(each.what == "over" for each in present.clock_warned)
     if present.told:
-        yield words.said_together(present.told), False
+        yield shared.said_together(present.told), False

@@ -2,10 +2,10 @@
 
 from collections.abc import Mapping, Sequence
 
-from board.base import words
 from board.base.plain import one_line
 from board.evening.events import DishDropped, GuestsDelayed, StepStretched
 from board.sheet.run_sheet import Slot
+from board.view import words
 
 NAMED = 3  # names in a line, at most
 

@@ -3,13 +3,13 @@
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
-from board.base import words
 from board.base.plain import one_line
 from board.evening.forecast import Forecast
 from board.evening.slip_wishes import dropped_slots, go_on_without
 from board.evening.slips import Kind, Target, wish_for
 from board.evening.state import State
 from board.evening.wishes import Refusal, SlipWish
+from board.view import words
 from board.view.board import Viewer
 from board.view.costs import Costs, costs
 from board.view.slipped import names

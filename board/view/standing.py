@@ -5,13 +5,13 @@ from collections.abc import Callable, Iterator, Mapping
 from datetime import datetime, timedelta
 from typing import NamedTuple
 
-from board.base import words
 from board.base.plain import one_line
 from board.evening.clocks import LeftOver, LiveClock, clock_of, is_near, left_over, stood_too_long, told_of
 from board.evening.events import ClockWarned
 from board.evening.forecast import Standing
 from board.evening.readings import warns_from
 from board.sheet.run_sheet import Slot
+from board.view import words
 from board.view.countdown import countdown
 from board.view.present import Present
 

@@ -149,7 +149,8 @@ def is_killed(mutant: Mutant, tree: ast.AST, tests: Tests, seconds: float) -> bo
 def modules_of(room: str, only: Sequence[str]) -> list[str]:
     files = sorted((TREE / room.replace(".", "/")).rglob("*.py"))
     names = [".".join(file.relative_to(TREE).with_suffix("").parts) for file in files]
-    return [m for m in names if not m.startswith(NOT_HERE) and any(f"{m}.".startswith(f"{o}.") for o in only or [room])]
+    deciding = [m for m in names if not m.startswith(NOT_HERE) and not m.endswith(".words")]
+    return [m for m in deciding if any(f"{m}.".startswith(f"{o}.") for o in only or [room])]
 
 
 def drawn(module: str, sample: int, seed: int) -> set[str]:

@@ -16,11 +16,11 @@ from rich.segment import Segment
 
 from board.app.plan_commands import assessed
 from board.app.timetables import sheet_of
-from board.base import words
 from board.base.clock import StoppedClock
 from board.evening.wishes import Done
 from board.files.paths import bundled_plan
 from board.files.plans import plan_in, read_text
+from board.output import words as output_words
 from board.output.check import print_check
 from board.rehearsal.player import catch_up
 from board.screens.app import BoardApp
@@ -96,7 +96,7 @@ def draw_check(folder: Path) -> None:
     plan = plan_in(mistaken_plan(), path)
     print_check(assessed(plan), out)
     rows = Segment.split_and_crop_lines(out._record_buffer, CHECK_WIDTH, include_new_lines=False)
-    shown = takewhile(lambda row: words.CHECK_ASSUMED not in "".join(segment.text for segment in row), rows)
+    shown = takewhile(lambda row: output_words.CHECK_ASSUMED not in "".join(segment.text for segment in row), rows)
     draw_cells(list(shown)[:-1], folder / "check.png", LOOKS["dark"].theme)  # a line is left empty before that list
 
 

@@ -13,13 +13,13 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parents[2]))
 
-from board.base import words
 from board.evening.calls import calls
 from board.evening.events import CallRaised
 from board.evening.fold import fold_all
 from board.evening.forecast import Forecaster
 from board.evening.state import CallKey, begin
 from board.log.read import LogContents
+from board.screens import words as screens_words
 from tests.bench.board_process import Board, contents_of, environment
 
 SPEED = 240.0
@@ -81,7 +81,7 @@ def soak(hours: float, folder: Path, start: str = "10:00") -> Soaked:
     while (passed := time.perf_counter() - began) < hours * 3600 / SPEED:
         board.type(" ")
         board.read(0.5)
-        if words.READING_TITLE in board.drawn:
+        if screens_words.READING_TITLE in board.drawn:
             board.type("w")  # nobody reads a probe here
             board.read(0.2)
         board.drawn = ""

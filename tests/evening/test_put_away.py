@@ -11,7 +11,7 @@ import jsonschema
 import msgspec
 import pytest
 
-from board.base import words
+from board.base import words as shared
 from board.base.clock import Jump
 from board.evening.clocks import left_over, next_to_put_away, told_of
 from board.evening.events import ClockWarned, EveningOpened, LeftoversPutAway
@@ -165,7 +165,7 @@ def test_of_two_courses_the_one_with_the_least_time_left_is_first(little: RunShe
 
 def test_on_the_table_or_put_away_already_there_is_nothing_to_put_away(little: RunSheet) -> None:
     host = served(Host(left_supper(little), at("16:58")), until="serve")
-    refused = Refusal(words.NOTHING_TO_PUT_AWAY)
+    refused = Refusal(shared.NOTHING_TO_PUT_AWAY)
     assert next_to_put_away(host.at("19:10").clocks) is None
     assert host.wish(PutAway("Stew")) == refused
     assert host.wish(PutAway("Soup")) == refused
@@ -316,7 +316,7 @@ def test_the_review_says_when_and_how_long_it_had_been_out(little: RunSheet) -> 
     assert form["put_away_not_told"] == []
     assert "Put away      Sweet, 20:30: custard had been out 30 of 40 min" in page
     assert "Stew, 20:35: stew had been out 105 of 120 min\n" in page
-    assert words.KEPT_TOO_LONG not in page
+    assert shared.KEPT_TOO_LONG not in page
     assert "not told" not in page
 
 
@@ -330,7 +330,7 @@ def test_over_the_limit_is_told_with_the_caution_and_what_nobody_said_softly(lit
     page = page_of(host)
 
     assert "Stew, 21:00: stew had been out 130 of 120 min, 10 min past it\n" in page
-    assert words.KEPT_TOO_LONG in page
+    assert shared.KEPT_TOO_LONG in page
     assert (("              ", "head"), ("not told: when what was left of Sweet was put away", "soft")) in found
     assert review_form(reviewed(host))["put_away_not_told"] == ["Sweet"]
 

@@ -2,7 +2,7 @@
 
 import pytest
 
-from board.base import words
+from board.base import words as shared
 from board.facts.degrees import to_celsius
 from board.facts.dial import dial_celsius, dial_fahrenheit
 
@@ -27,11 +27,11 @@ def test_a_low_oven_is_set_to_the_degree() -> None:
 def test_a_setting_written_in_fahrenheit_comes_back_as_written(fahrenheit: int) -> None:
     celsius = round(to_celsius(fahrenheit, "F"))
 
-    assert words.dial(celsius) == f"{celsius} °C ({fahrenheit} °F)"
-    assert words.dial(celsius, fahrenheit=True) == f"{fahrenheit} °F ({celsius} °C)"
+    assert shared.dial(celsius) == f"{celsius} °C ({fahrenheit} °F)"
+    assert shared.dial(celsius, fahrenheit=True) == f"{fahrenheit} °F ({celsius} °C)"
 
 
 @pytest.mark.parametrize(("celsius", "fahrenheit"), [(180, 356), (190, 374), (200, 392), (220, 428), (150, 302)])
 def test_a_setting_that_no_dial_in_fahrenheit_has_is_told_to_the_degree(celsius: int, fahrenheit: int) -> None:
     """°F by definition, NIST SP 811, B.8."""
-    assert words.dial(celsius) == f"{celsius} °C ({fahrenheit} °F)"
+    assert shared.dial(celsius) == f"{celsius} °C ({fahrenheit} °F)"

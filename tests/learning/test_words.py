@@ -2,7 +2,7 @@
 
 import pytest
 
-from board.base import words
+from board.output import words as output_words
 
 
 @pytest.mark.parametrize(
@@ -11,4 +11,4 @@ from board.base import words
      ((12, 13, 14, 20, 31), "12 to 31 (5 times)")],
 )  # fmt: skip
 def test_what_it_took_is_told_whole_while_it_is_few(minutes: tuple[float, ...], told: str) -> None:
-    assert words.took(minutes) == told
+    assert output_words.took(minutes) == told

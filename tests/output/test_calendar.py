@@ -14,8 +14,8 @@ from dateutil import tz
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
-from board.base import words
 from board.base.plain import one_line
+from board.output import words
 from board.output.calendar import calendar, is_calendar
 from board.sheet.run_sheet import Attended, CourseSlot, RunSheet, Slot
 from tests.conftest import slot

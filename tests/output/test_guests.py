@@ -5,8 +5,8 @@ import io
 import pytest
 from rich.console import Console
 
-from board.base import words
 from board.checks.allergens.guests_eat import Matrix, matrix
+from board.output import words
 from board.output.guests import guests_form, guests_markdown, print_guests
 from board.plan.load import PlanFile
 from tests.conftest import read

@@ -7,9 +7,9 @@ import msgspec
 import pytest
 from rich.console import Console
 
-from board.base import words
 from board.odds.many import odds
 from board.odds.result import Odds
+from board.output import words
 from board.output.odds import blocks, odds_form, print_odds
 from board.output.tables import console
 from board.sheet.run_sheet import Lasts, RunSheet

@@ -9,8 +9,8 @@ from pathlib import Path
 
 import pytest
 
-from board.base import words
 from board.cli import main
+from board.output import words
 from board.output.frame import is_page
 from board.output.provisions_page import MOST_KEPT_TOGETHER, provisions_page
 from board.shopping.errands import Provisions

@@ -15,9 +15,10 @@ from zoneinfo import ZoneInfo
 import msgspec
 import pytest
 
-from board.base import words
+from board.base import words as shared
 from board.evening.events import EveningOpened
 from board.evening.wishes import Close, DropDish, Push, WriteNote
+from board.output import words
 from board.output.frame import is_page
 from board.output.review_page import MOST_COLUMNS, page
 from board.output.time_bars import Axis, bar
@@ -208,7 +209,7 @@ def test_all_the_review_says_is_on_the_page(little: RunSheet) -> None:
     for told in (
         "Little supper · Sat 28 Nov, a rehearsal, so far",
         "2026-11-28 · from Sat 17:00 to Sat 19:06 · ",
-        words.away_was(*found.away),
+        shared.away_was(*found.away),
         "its last 12 bytes were left out",
         "Sat 18:38 (stew) thin",
         "Sat 19:06 salt it sooner",
@@ -222,7 +223,7 @@ def test_all_the_review_says_is_on_the_page(little: RunSheet) -> None:
         *(words.late_answer(each.slot.name, each.part, each.minutes) for each in answers),
     ):
         assert told in text, told
-    assert words.KEPT_TOO_LONG not in text
+    assert shared.KEPT_TOO_LONG not in text
 
 
 def test_stops_slips_pushes_and_what_stood_too_long_stand_out(little: RunSheet) -> None:
@@ -241,9 +242,9 @@ def test_stops_slips_pushes_and_what_stood_too_long_stand_out(little: RunSheet) 
     html = page([replace(found, review=review)], "letter")
     read = Page(html)
 
-    assert f"<strong>! {words.closing_kept('chop', 140, 120, 'room')}</strong>" in html
-    assert words.KEPT_TOO_LONG in read.text
-    assert f"{words.STOPS_ACCEPTED}</h3>\n<ul><li>▲ stew: 60 °C is not enough" in html
+    assert f"<strong>! {shared.closing_kept('chop', 140, 120, 'room')}</strong>" in html
+    assert shared.KEPT_TOO_LONG in read.text
+    assert f"{shared.STOPS_ACCEPTED}</h3>\n<ul><li>▲ stew: 60 °C is not enough" in html
     assert "Sat 17:40 Sauce dropped" in read.text
     assert next(row for row in read.rows if row[0] == "Stew")[-2:] == [words.NOT_SERVED, "+10 min"]
     assert "so far" not in read.text

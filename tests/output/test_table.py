@@ -11,9 +11,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from rich.cells import cell_len
 
-from board.base import words
 from board.cli import main
 from board.facts.tableware import COVERS, WHOLE_MEAL, counted
+from board.output import words
 from board.output.cover import WIDEST, Cover, Piece, cover
 from board.output.table import NoSuchCourse, table_leaf
 from board.output.table_out import print_table, table_form, table_markdown

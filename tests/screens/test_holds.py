@@ -2,8 +2,8 @@
 
 import pytest
 
-from board.base import words
 from board.base.clock import Jump
+from board.screens import words
 from board.screens.app import BoardApp
 from board.screens.changed import ChangedScreen
 from board.session.plan_watcher import PlanWatcher

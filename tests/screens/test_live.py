@@ -3,9 +3,10 @@
 import pytest
 from textual.widgets import Input
 
-from board.base import words
+from board.base import words as shared
 from board.evening.events import NoteWritten
 from board.log.write import Unkept
+from board.screens import words
 from board.screens.ask import HelpScreen, LeaveScreen, NoteScreen, PushScreen
 from board.screens.live import LiveScreen
 from tests.conftest import at
@@ -109,7 +110,7 @@ async def test_later_and_take_back(kitchen: Kitchen) -> None:
 
         assert not kitchen.host.evening.state.steps["chop"].put_off
         await pilot.pause()
-        assert words.taken_back("chop") in kitchen.shown()
+        assert shared.taken_back("chop") in kitchen.shown()
 
 
 async def test_leave_out(kitchen: Kitchen) -> None:
@@ -130,7 +131,7 @@ async def test_arrived_seated_and_cleared(kitchen: Kitchen) -> None:
         assert kitchen.status("arrive") == "finished"
         await pilot.press("a")
         await pilot.pause()
-        assert words.ARRIVED_ALREADY in kitchen.shown()
+        assert shared.ARRIVED_ALREADY in kitchen.shown()
         await pilot.press("s")
         await pilot.pause()
         assert words.NOTHING_TO_SEAT in kitchen.shown()

@@ -4,16 +4,17 @@ import msgspec
 import pytest
 from textual.widgets import Input
 
-from board.base import words
+from board.base import words as shared
 from board.evening.events import ReadingTaken
 from board.evening.wishes import Done, Settle, WriteNote
-from board.screens import look
+from board.screens import look, words
 from board.screens.ask import NoteScreen
 from board.screens.closing import ClosingScreen
 from board.screens.live import LiveScreen
 from board.screens.look import LookScreen
 from board.screens.reading import ReadingScreen
 from board.sheet.run_sheet import Keeping, RunSheet
+from board.view import words as view_words
 from tests.conftest import at
 from tests.screens.conftest import Kitchen
 
@@ -335,7 +336,7 @@ async def test_a_probe_from_the_list_of_steps(kitchen: Kitchen) -> None:
         await pilot.press("o", "tab", "home", "t")
         await pilot.pause()
         assert isinstance(kitchen.app.screen, LookScreen)
-        assert words.no_core("chop") in kitchen.shown()
+        assert shared.no_core("chop") in kitchen.shown()
 
         await pilot.press("down", "t", *"75", "enter")
         await pilot.pause()
@@ -414,7 +415,7 @@ async def test_the_evening_ends_with_its_page_and_then_the_board_is_left(kitchen
         assert kitchen.host.evening.state.closed
         assert isinstance(kitchen.app.screen, ClosingScreen)
         text = kitchen.shown()
-        for part in ("Little supper", "Stew", "19:00", words.CLOSING_LEGEND, "salt it", words.CLOSING_KEYS):
+        for part in ("Little supper", "Stew", "19:00", view_words.CLOSING_LEGEND, "salt it", words.CLOSING_KEYS):
             assert part in text
         assert kitchen.app.is_running
         await pilot.press("q")

@@ -6,10 +6,11 @@ from pathlib import Path
 import pytest
 from textual.color import Color
 
-from board.base import words
+from board.base import words as shared
 from board.base.clock import VirtualClock
 from board.base.words import THEMES
 from board.evening.wishes import Done, Settle
+from board.screens import words
 from board.screens.app import BoardApp
 from board.screens.ask import HelpScreen, LeaveScreen, PushScreen
 from board.screens.big import big, bigger
@@ -19,6 +20,7 @@ from board.screens.palette import DARK, LIGHT, LOOKS
 from board.screens.panels import DUE_FRAMES, CallPanel, OneLine
 from board.screens.speech import Speaker
 from board.session.session import unlogged_evening
+from board.view import words as view_words
 from tests.conftest import Host, at
 from tests.screens.conftest import Kitchen, Recorder, screen_text
 from tests.screens.supper import evening_at, supper, twenty
@@ -210,14 +212,14 @@ async def test_what_goes_well_has_no_colour_of_its_own_and_what_is_late_has(them
         standing, call = app.live.query_one("#standing", OneLine), app.live.query_one("#call", CallPanel)
         plain = app.live.rich_style.color
         worn = {}
-        for stands in words.STANDING_SIGN:
+        for stands in view_words.STANDING_SIGN:
             standing.wear(f"-{stands.lower().replace(' ', '-')}")
             await pilot.pause()
             worn[stands] = standing.rich_style.color
 
         assert call.has_class("-quiet")
-        assert {worn[words.STANDS_ON_TIME], worn[words.STANDS_TIGHT], call.rich_style.color} == {plain}
-        assert (worn[words.STANDS_LATE] == plain) == (theme == "plain")
+        assert {worn[view_words.STANDS_ON_TIME], worn[view_words.STANDS_TIGHT], call.rich_style.color} == {plain}
+        assert (worn[view_words.STANDS_LATE] == plain) == (theme == "plain")
 
 
 async def test_a_call_keeps_its_colour_however_long_it_waits() -> None:
@@ -292,10 +294,10 @@ async def test_an_overtaken_call_is_settled_with_one_key(kitchen: Kitchen) -> No
         kitchen.set("17:00")
         kitchen.set("17:19")
         await pilot.pause()
-        assert f"d {words.DONE_ALREADY}" not in kitchen.shown()
+        assert f"d {view_words.DONE_ALREADY}" not in kitchen.shown()
         kitchen.set("17:20")
         await pilot.pause()
-        assert f"d {words.DONE_ALREADY}" in kitchen.shown()
+        assert f"d {view_words.DONE_ALREADY}" in kitchen.shown()
 
         await pilot.press("d")
 
@@ -438,7 +440,7 @@ async def test_a_course_that_is_out_cannot_be_pushed_by_mouse_either() -> None:
         await pilot.pause()
 
         assert isinstance(app.screen, LiveScreen)
-        assert words.cannot_push("Soup") in screen_text(app)
+        assert shared.cannot_push("Soup") in screen_text(app)
 
 
 async def test_a_mouse_takes_a_slip_and_goes_through_its_hint() -> None:

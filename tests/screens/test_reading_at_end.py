@@ -5,8 +5,8 @@ from typing import Any
 import msgspec
 import pytest
 
-from board.base import words
 from board.evening.wishes import Done
+from board.screens import words
 from board.screens.live import LiveScreen
 from board.screens.reading import ReadingScreen
 from board.sheet.run_sheet import RunSheet

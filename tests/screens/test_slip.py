@@ -4,11 +4,13 @@ from typing import Any
 
 import pytest
 
-from board.base import words
+from board.base import words as shared
 from board.evening.events import DishDropped, GuestsDelayed, StepStretched
+from board.screens import words
 from board.screens.live import LiveScreen
 from board.screens.slip import SlipScreen
 from board.sheet.run_sheet import RunSheet
+from board.view import words as view_words
 from tests.conftest import Host, at
 from tests.evening.kitchens import ovens, with_dishes
 from tests.screens.conftest import Kitchen
@@ -48,7 +50,7 @@ async def test_two_keys_take_the_usual_case_and_its_cost_stood_there_first(suppe
         await pilot.pause()
         shown = supper.shown()
         assert "1  Not ready yet, 5 min more: stew" in shown
-        assert words.COSTS_NOTHING in shown  # 18:35 is still before the serving
+        assert view_words.COSTS_NOTHING in shown  # 18:35 is still before the serving
         await pilot.press("right", "right", "right", "right")
         await pilot.pause()
         # 25 more: the stew ends 18:55, the serving moves 5.
@@ -85,7 +87,7 @@ async def test_every_line_is_there_and_says_why_it_cannot_be_taken(supper: Kitch
 
         shown = supper.shown()
         for kind in ("not-ready", "sitting", "oven"):
-            assert words.SLIP_NONE[kind] in shown
+            assert view_words.SLIP_NONE[kind] in shown
         assert "2  Guests late by 10 min" in shown
         assert "4  Drop Pot (Stew) (1 of 2)" in shown
         assert "6  Another length, 5 min more: chop (1 of 5)" in shown
@@ -110,7 +112,7 @@ async def test_late_guests_by_as_many_minutes_as_were_chosen(supper: Kitchen) ->
         assert (event.minutes, event.course) == (30, None)
         await pilot.press("u")
         await pilot.pause()
-        assert words.taken_back("guests late: +30 min") in supper.shown()
+        assert shared.taken_back("guests late: +30 min") in supper.shown()
         assert not supper.host.evening.state.steps["arrive"].put_off
 
 
@@ -151,10 +153,10 @@ async def test_what_is_under_way_of_a_dish_is_asked_about(supper: Kitchen, key: 
         play(supper, ("17:00", "chop"))
         await pilot.press("w", "4")
         await pilot.pause()
-        assert words.slip_goes_on("chop") in supper.shown()
+        assert view_words.slip_goes_on("chop") in supper.shown()
         await pilot.press("enter")
         await pilot.pause()
-        assert words.slip_stop("chop") in supper.shown()
+        assert view_words.slip_stop("chop") in supper.shown()
         await pilot.press("1", "tab", "left", "up", "enter")  # only an answer or escape is taken now
         assert screen(supper).asking
         await pilot.press("escape")

@@ -4,8 +4,8 @@ from pathlib import Path
 
 import pytest
 
-from board.base import words
 from board.files.pantry import read_ticks, write_ticks
+from board.screens import words
 from board.screens.ticking import TickApp, TickScreen
 from board.shopping.ticks import Tickable, Ticks
 from tests.screens.conftest import screen_text

@@ -6,11 +6,13 @@ import msgspec
 import pytest
 from textual.pilot import Pilot
 
-from board.base import words
+from board.base import words as shared
 from board.base.clock import StoppedClock
 from board.evening.wishes import Done, WriteNote
+from board.log import words as log_words
 from board.log.follow import Follower
 from board.log.write import RunLog
+from board.screens import words
 from board.screens.watch import WatchApp
 from board.session.session import Evening, open_evening
 from board.sheet.run_sheet import Attended, RunSheet
@@ -62,7 +64,7 @@ async def test_it_waits_for_an_evening_and_then_follows_it(watching: Watching) -
         evening = watching.run()
         evening.tick()
         await comes(pilot, watching, "Little supper")
-        await comes(pilot, watching, words.LOOKING_ON)
+        await comes(pilot, watching, shared.LOOKING_ON)
         evening.wish(Done("chop", "start"))
 
         await comes(pilot, watching, "20:00 chop")  # it runs, with its countdown
@@ -160,12 +162,12 @@ async def test_a_log_that_goes_is_said_and_its_return_seen(watching: Watching) -
         await pilot.pause(FOLLOWED)
         watching.path.unlink()
         await pilot.pause(FOLLOWED)
-        assert words.LOG_GONE in watching.shown()
+        assert log_words.LOG_GONE in watching.shown()
 
         evening.wish(Done("chop", "start"))
         await pilot.pause(FOLLOWED)
 
-        assert words.LOG_GONE not in watching.shown()
+        assert log_words.LOG_GONE not in watching.shown()
         assert "20:00 chop" in watching.shown()
 
 
@@ -193,7 +195,7 @@ async def test_a_name_nobody_has_ends_it_with_the_names_there_are(tmp_path: Path
         watching.run()
         await pilot.pause(FOLLOWED)
 
-    assert watching.app.return_value == words.nobody_called("Otto", ["host"])
+    assert watching.app.return_value == shared.nobody_called("Otto", ["host"])
 
 
 async def test_clocks_of_what_spoils_are_seen_there_too(tmp_path: Path) -> None:

@@ -4,6 +4,7 @@ import gzip
 import json
 from collections.abc import Callable
 from functools import cache
+from importlib import import_module
 from pathlib import Path
 from types import ModuleType
 from typing import Any, get_args, get_type_hints
@@ -11,7 +12,7 @@ from typing import Any, get_args, get_type_hints
 import msgspec
 import pytest
 
-from board.base import words
+from board.base import words as shared
 from board.base.words import times
 from board.checks.sheet.assessed import of_plan, with_sheet
 from board.evening.calls import Call
@@ -26,7 +27,7 @@ from board.schedule.solution import Solution
 from board.schedule.solver.feasible import can
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import to_run_sheet
-from board.sheet import said
+from board.sheet import said, words
 from board.sheet.run_sheet import RunSheet, restore, store
 from board.sheet.told import (
     Because,
@@ -96,7 +97,7 @@ def test_it_says_what_sheets_of_the_same_plan_once_held_in_words(harvest: RunShe
         for each in harvest.given_up
     ] == old["given_up"]
     assert [
-        (s.name, said.call_at_start(s), said.call_at_end(s), s.keeping and words.kept_where(s.keeping.where))
+        (s.name, said.call_at_start(s), said.call_at_end(s), s.keeping and shared.kept_where(s.keeping.where))
         for s in harvest.slots
     ] == [
         (each["name"], each["call"], each["call_at_end"], each["keeping"] and each["keeping"]["where"])
@@ -207,20 +208,27 @@ def test_a_better_word_is_said_of_every_sheet_that_was_stored_before(
 
 
 MARK = "§better§"
+BOARD = Path(said.__file__).parents[1]
+ALL_WORDS = [
+    import_module(".".join(("board", *path.relative_to(BOARD).with_suffix("").parts)))
+    for path in sorted(BOARD.rglob("words*"))
+    if path.name in ("words", "words.py")
+]
 
 
 def marked(monkeypatch: pytest.MonkeyPatch, *, but: ModuleType | None = None) -> None:
     """Every word of the program is another; those of one file stay."""
     stay = vars(but) if but is not None else {}
-    for name, value in list(vars(words).items()):
-        if name.startswith("_") or name in stay or isinstance(value, ModuleType):
-            continue
-        if isinstance(value, str):
-            monkeypatch.setattr(words, name, MARK)
-        elif isinstance(value, dict):
-            monkeypatch.setattr(words, name, dict.fromkeys(value, MARK))
-        elif callable(value) and getattr(value, "__module__", "").startswith("board.base.words"):
-            monkeypatch.setattr(words, name, lambda *_, **__: MARK)
+    for each in ALL_WORDS:
+        for name, value in list(vars(each).items()):
+            if name.startswith("_") or name in stay or isinstance(value, ModuleType):
+                continue
+            if isinstance(value, str):
+                monkeypatch.setattr(each, name, MARK)
+            elif isinstance(value, dict):
+                monkeypatch.setattr(each, name, dict.fromkeys(value, MARK))
+            elif callable(value) and ".words" in getattr(value, "__module__", ""):
+                monkeypatch.setattr(each, name, lambda *_, **__: MARK)
 
 
 @pytest.mark.parametrize(
@@ -229,7 +237,7 @@ def marked(monkeypatch: pytest.MonkeyPatch, *, but: ModuleType | None = None) ->
     ids=lambda path: path.stem,
 )
 def test_no_word_of_the_program_is_in_what_is_stored(path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    """But for times and temperatures in what a check says of a stop (`words.times`), which the cache's key holds."""
+    """But for times and temperatures in what a check says of a stop (`shared.times`), which the cache's key holds."""
     plain = sheet_of(path)
     marked(monkeypatch, but=times)
     with_other_words = sheet_of(path)

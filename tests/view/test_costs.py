@@ -3,12 +3,12 @@
 import msgspec
 import pytest
 
-from board.base import words
 from board.evening.company import away_by_forecast
 from board.evening.slips import targets
 from board.evening.wishes import DelayGuests, DropDish, Lengthen, Push, Refusal, Wish
 from board.sheet.company import away_minutes
 from board.sheet.run_sheet import Attended, Dependency, RunSheet
+from board.view import words
 from board.view.board import Viewer
 from board.view.costs import COMPANY, COURSE, PAST, STANDS, Costs, costs
 from board.view.slips import SlipLines

@@ -5,10 +5,10 @@ from datetime import timedelta
 import pytest
 from rich.cells import cell_len
 
-from board.base import words
 from board.base.clock import StoppedClock
 from board.session.session import Evening, unlogged_evening
 from board.sheet.run_sheet import RunSheet
+from board.view import words
 from board.view.board import Viewer
 from board.view.first import first_lines
 

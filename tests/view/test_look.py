@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from rich.cells import cell_len
 
-from board.base import words
+from board.base import words as shared
 from board.evening.events import EveningOpened
 from board.evening.wishes import Close, Done, Later, LeaveOut, Push, Settle, TakeBack, TakeReading, WriteNote
 from board.output.review import review_form
@@ -139,7 +139,7 @@ def test_what_a_reading_means_is_said_as_it_is_taken(host: Host) -> None:
     [(3.0, "3 °C"), (2.96, "3 °C"), (2.91, "3 °C"), (0.04, "0.1 °C"), (0.1, "0.1 °C"), (1.2, "1.2 °C")],
 )
 def test_what_is_lacking_is_never_rounded_to_nothing(lacks: float, shown: str) -> None:
-    assert words.missing(lacks) == shown
+    assert shared.missing(lacks) == shown
 
 
 # --- the closing page --------------------------------------------------------------------------------------------
@@ -175,7 +175,7 @@ def test_before_the_end_the_page_says_so_far_and_counts_nothing_as_not_reached(h
     text = "\n".join(page(evening(host), 80))
 
     assert "so far" in text
-    assert words.REVIEW_NOT_REACHED not in text
+    assert shared.REVIEW_NOT_REACHED not in text
 
 
 def test_what_was_begun_and_never_ended_was_reached(host: Host) -> None:
@@ -204,7 +204,7 @@ def test_what_stood_too_long_says_by_how_much(host: Host) -> None:
 
     assert (kept[0].slot.id, kept[0].stood_minutes, kept[0].limit_minutes) == ("stew", 40, 30)
     assert "Kept longest  stew: 40 of 30 min (hot), 10 min past it" in "\n".join(page(host, 80))
-    assert words.KEPT_TOO_LONG in " ".join("\n".join(page(host, 80)).split())
+    assert shared.KEPT_TOO_LONG in " ".join("\n".join(page(host, 80)).split())
 
 
 def test_steps_have_bars_only_where_there_is_room(host: Host) -> None:
@@ -212,7 +212,7 @@ def test_steps_have_bars_only_where_there_is_room(host: Host) -> None:
 
     narrow, wide = "\n".join(page(host, 80)), "\n".join(page(host, 120))
 
-    assert words.CLOSING_AT_TABLE in narrow
+    assert shared.CLOSING_AT_TABLE in narrow
     assert "Steps, Saturday 28 November" in wide
     assert "Steps," not in narrow
 

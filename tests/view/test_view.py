@@ -9,9 +9,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 from rich.cells import cell_len
 
-from board.base import words
 from board.evening.wishes import Done, Push
 from board.sheet.run_sheet import RunSheet
+from board.view import words
 from board.view.board import BoardView, Viewer
 from board.view.costs import costs
 from board.view.countdown import countdown, length

@@ -7,8 +7,8 @@ from pathlib import Path
 
 from rich.cells import cell_len
 
-from board.base import words
 from board.base.words.signs import LETTERS_DOWN, LETTERS_RIGHT, SIGN_TABLE
+from board.screens import words as screens_words
 from tests.screens.snapshot import FOLDER
 
 ROOT = Path(__file__).parents[2]
@@ -87,7 +87,7 @@ def test_the_readme_has_the_table_as_the_program_has_it() -> None:
 
 
 def test_the_help_shows_the_signs_of_the_table() -> None:
-    shown = " ".join(signs for signs, _ in words.HELP_SIGNS).split()
+    shown = " ".join(signs for signs, _ in screens_words.HELP_SIGNS).split()
 
     assert len(set(shown)) == len(shown)
     assert set(shown) <= set(SIGNS)

@@ -11,7 +11,7 @@ import jsonschema
 import pytest
 from msgspec.structs import replace
 
-from board.base import words
+from board.app import words as app_words
 from board.base.exits import ExitCode
 from board.output.sheet_form import outside_form
 from board.plan.places import read_yaml
@@ -30,7 +30,7 @@ def test_bare_it_says_what_it_can_do_and_offers_the_bundled_plan(run: Run) -> No
     code, out, _ = run()
 
     assert code == ExitCode.DONE
-    for command in (*words.COMMANDS, "lantern-supper.yaml"):
+    for command in (*app_words.COMMANDS, "lantern-supper.yaml"):
         assert f"{command} " in out
 
 
@@ -48,7 +48,7 @@ def test_the_busiest_half_hour_has_no_more_than_thirty_minutes(lantern_sheet: Ru
     assert busiest(alone) == (course.name, 5)
 
 
-@pytest.mark.parametrize("command", words.COMMANDS)
+@pytest.mark.parametrize("command", app_words.COMMANDS)
 def test_every_command_has_help_with_an_example(run: Run, command: str) -> None:
     code, out, _ = run(command, "--help")
 

@@ -7,9 +7,10 @@ from pathlib import Path
 
 import pytest
 
-from board.base import words
+from board.base import words as shared
 from board.base.exits import ExitCode
 from board.checks.sheet.assessed import of_plan, with_sheet
+from board.output import words as output_words
 from board.output.check import print_check
 from board.plan.load import PlanFile
 from board.sheet.run_sheet import RunSheet
@@ -57,7 +58,7 @@ def test_check_says_when_its_timetable_is_not_proved(
     cut_short = capsys.readouterr().out
     print_check(with_sheet(plan, lantern_sheet))
 
-    assert words.sheet_state(False, 0.04) in cut_short
+    assert output_words.sheet_state(False, 0.04) in cut_short
     assert "the best found" not in capsys.readouterr().out
 
 
@@ -92,6 +93,6 @@ def test_where_not_all_could_be_looked_at_the_list_says_so_at_its_end(run: Run, 
     plan.write_text(SOUND)
     _, sound, _ = run("check", str(plan))
 
-    assert told.rstrip().endswith(words.MORE_MAY_SHOW)
-    assert words.MORE_MAY_SHOW in out
-    assert words.MORE_MAY_SHOW not in sound
+    assert told.rstrip().endswith(shared.MORE_MAY_SHOW)
+    assert shared.MORE_MAY_SHOW in out
+    assert shared.MORE_MAY_SHOW not in sound

@@ -3,11 +3,12 @@
 import re
 from pathlib import Path
 
-from board.base import words
+from board.app import words as app_words
 from board.checks.plan.every import check
 from board.plan.findings import FINDINGS
 from board.plan.load import PlanFile, read_plan
 from board.plan.snag import Weight
+from board.screens import words as screens_words
 from tests.conftest import HEAD
 
 README = (Path(__file__).parents[2] / "README.md").read_text(encoding="utf-8")
@@ -59,19 +60,19 @@ def test_what_it_shows_of_buying_and_drinking_can_be_written_so() -> None:
 
 
 def test_every_key_of_the_board_stands_in_the_readme() -> None:
-    for keys, _, _ in (*words.KEYS_EVENING, *words.KEYS_REHEARSAL, *words.KEYS_LOOK):
+    for keys, _, _ in (*screens_words.KEYS_EVENING, *screens_words.KEYS_REHEARSAL, *screens_words.KEYS_LOOK):
         for key in (keys,) if keys.isalpha() else keys:
             assert f"`{key}`" in README, key
 
 
 def test_every_key_of_the_list_stands_in_the_readme() -> None:
-    for keys, _ in words.KEYS_TICK:
+    for keys, _ in screens_words.KEYS_TICK:
         for key in keys.split():
             assert f"`{key}`" in README, key
 
 
 def test_every_command_stands_in_the_readme() -> None:
-    for command in words.COMMANDS:
+    for command in app_words.COMMANDS:
         assert f"platecall {command}" in README, command
 
 

@@ -4,9 +4,9 @@ import io
 
 from rich.console import Console
 
-from board.base import words
 from board.evening.events import EveningOpened
 from board.evening.wishes import DelayGuests, DropDish, Lengthen
+from board.output import words as output_words
 from board.output.review import print_review, review_form
 from board.review.measure import measured
 from board.sheet.run_sheet import RunSheet
@@ -30,7 +30,7 @@ def test_a_slip_stands_in_the_review_with_its_time(little: RunSheet) -> None:
     form = review_form(found)
 
     text = out.getvalue()
-    assert words.SLIPPED in text
+    assert output_words.SLIPPED in text
     for line in ("Sat 17:00 chop: +5 min", "Sat 17:10 guests late: +10 min", "Sat 17:10 Sauce dropped"):
         assert line in text
     assert [(s["kind"], s["steps"], s["minutes"]) for s in form["slips"]] == [
@@ -48,4 +48,4 @@ def test_an_evening_without_slips_says_nothing_of_them(little: RunSheet) -> None
 
     print_review(measured(host.evening.state, opened), Console(file=out, width=100))
 
-    assert words.SLIPPED not in out.getvalue()
+    assert output_words.SLIPPED not in out.getvalue()

@@ -1,31 +1,7 @@
-"""Every word the program shows, one file per subject. The README's glossary says where each comes from."""
+"""Words that several rooms show, and all signs; a room's own stand in its `words`."""
 
-from board.base.words.beginning import *
-from board.base.words.book import *
-from board.base.words.calendar import *
-from board.base.words.calls import *
-from board.base.words.cautions import *
-from board.base.words.command import *
-from board.base.words.cooling import *
-from board.base.words.editing import *
-from board.base.words.guests import *
-from board.base.words.holds import *
-from board.base.words.keys import *
-from board.base.words.lanes import *
-from board.base.words.lessons import *
-from board.base.words.live import *
-from board.base.words.logs import *
-from board.base.words.look import *
-from board.base.words.mishaps import *
-from board.base.words.odds import *
-from board.base.words.paper import *
-from board.base.words.provisions import *
-from board.base.words.recipe import *
-from board.base.words.refusals import *
-from board.base.words.safety import *
+from board.base.words.evening import *
+from board.base.words.house import *
+from board.base.words.looking_back import *
 from board.base.words.signs import *
-from board.base.words.slips import *
-from board.base.words.table import *
 from board.base.words.times import *
-from board.base.words.timetable import *
-from board.base.words.ways import *

@@ -32,13 +32,6 @@ def short(minutes: int) -> str:
     return f"{hours} h {rest:02d}" if rest else f"{hours} h"
 
 
-def between(low: int, high: int) -> str:
-    """`25 min`, `20 to 25 min`, `50 min to 1 h 10`."""
-    if low == high:
-        return span(low)
-    return f"{low} to {span(high)}" if high < 60 else f"{span(low)} to {span(high)}"
-
-
 def short_day(at: datetime) -> str:
     return f"{at.strftime('%a')} {at.day} {at.strftime('%b')}"
 
@@ -56,11 +49,6 @@ def dial(celsius: int, fahrenheit: bool = False) -> str:
     """`180 °C (356 °F)`, as a hand sets a dial; the plan's unit first."""
     in_c, in_f = f"{celsius} °C", f"{on_dial(celsius)} °F"
     return f"{in_f} ({in_c})" if fahrenheit else f"{in_c} ({in_f})"
-
-
-def dial_alone(celsius: int, fahrenheit: bool = False) -> str:
-    """`180 °C`, in the plan's unit."""
-    return f"{on_dial(celsius)} °F" if fahrenheit else f"{celsius} °C"
 
 
 def on_dial(celsius: int) -> int:

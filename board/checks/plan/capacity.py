@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from board.base import words
+from board.base import words as shared
 from board.plan.load import PlanFile
 from board.plan.phrases.stations import Station
 from board.plan.places import Loc
@@ -81,4 +81,4 @@ def ovens_reach_their_settings(file: PlanFile) -> list[Snag]:
 
 def _degrees(celsius: float) -> str:
     """`180 °C (356 °F)`: whichever of the two the host's dial shows."""
-    return words.dial(round(celsius))
+    return shared.dial(round(celsius))

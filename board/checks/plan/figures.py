@@ -1,6 +1,6 @@
 """Temperatures and rules as a snag tells them: both units, the plan's own first. Pure."""
 
-from board.base import words
+from board.base import words as shared
 from board.facts.limits import Degrees
 from board.facts.rule_set import RuleSet
 from board.facts.rule_sets import rule_set
@@ -17,7 +17,7 @@ class Figures:
 
     def degrees(self, celsius: float) -> str:
         """What the host wrote."""
-        return words.degrees(celsius, self.fahrenheit)
+        return shared.degrees(celsius, self.fahrenheit)
 
     def limit(self, limit: Degrees) -> str:
         """A limit, as its code writes it in each unit."""

@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator
 from zoneinfo import ZoneInfo
 
-from board.base import words
+from board.base import words as shared
 from board.checks.sheet.clocks import DishClock
 from board.checks.sheet.paths import Paths
 from board.checks.sheet.put_away import Left, after, job_line, together
@@ -22,7 +22,7 @@ def dishes_are_eaten_in_time(timed: Timed) -> list[Snag]:
     for each in timed.clocks:
         if each.too_long and each.runs_out is not None:
             clock = each.clock
-            when = words.day_and_clock(each.runs_out.astimezone(_zone(timed)))
+            when = shared.day_and_clock(each.runs_out.astimezone(_zone(timed)))
             message = (
                 f"{clock.dish}: {short(each.out_minutes)} neither hot nor cold enough until it is eaten; "
                 f"{rules.title} give {short(clock.limit_minutes)} [{clock.source}], over at {when}: "
@@ -82,8 +82,9 @@ def leftovers_are_put_away_in_time(timed: Timed) -> list[Snag]:
         zone = _zone(timed)
         dishes = ", ".join(each.clock.dish for _, each in late)
         message = (
-            f"what is left of {course.name}: put away by {words.day_and_clock(by.astimezone(zone))}, or throw it away; "
-            f"{away.name} is over only at {words.clock(away.end.astimezone(zone))}; {_rule(timed, first)}: {dishes}"
+            f"what is left of {course.name}: put away by {shared.day_and_clock(by.astimezone(zone))}, "
+            f"or throw it away; {away.name} is over only at {shared.clock(away.end.astimezone(zone))}; "
+            f"{_rule(timed, first)}: {dishes}"
         )
         mend = _sooner(timed, away, Left(course.name, by, first))
         place = timed.file.places.of((*paths.of_course(course.name), "course"))
@@ -106,7 +107,7 @@ def _forgotten(timed: Timed, forgotten: list[Left]) -> Iterator[Snag]:
     zone, paths = _zone(timed), timed.paths
     for group in together(timed.sheet, forgotten):
         by_when = ", ".join(
-            f"{each.course} by {words.day_and_clock(each.by.astimezone(zone))} ({each.first.clock.dish})"
+            f"{each.course} by {shared.day_and_clock(each.by.astimezone(zone))} ({each.first.clock.dish})"
             for each in group
         )
         message = (

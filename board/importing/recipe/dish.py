@@ -4,7 +4,7 @@ import textwrap
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from board.base import words
+from board.importing.recipe import words
 from board.importing.recipe.documents import documents, text_of
 from board.importing.recipe.drafting import Draft, drafts
 from board.importing.recipe.finding import find_recipe

@@ -9,7 +9,7 @@ import re
 from html.parser import HTMLParser
 from typing import Any
 
-from board.base import words
+from board.importing.recipe import words
 
 LARGEST_CHARACTERS = 4_000_000
 _DECLARED = re.compile(rb"charset\s*=\s*[\"']?\s*([A-Za-z0-9_:.-]{1,40})", re.IGNORECASE)

@@ -7,7 +7,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from board.base import words
+from board.importing.recipe import words
 from board.importing.recipe.guessing import Guess, heats_the_oven, place_of
 from board.importing.recipe.heat import setting_in
 from board.importing.recipe.reading import Instruction, Recipe

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Any
 
-from board.base import words
+from board.importing.recipe import words
 from board.importing.recipe.documents import NotARecipe
 
 Node = dict[str, Any]

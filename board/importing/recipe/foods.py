@@ -6,8 +6,8 @@ What `quantities.parse_ingredient` cannot read is never dropped: it becomes `to 
 import re
 from dataclasses import dataclass
 
-from board.base import words
 from board.facts.food import understood
+from board.importing.recipe import words
 from board.plan.phrases.amounts import plainly
 from board.plan.phrases.quantities import Ingredient, parse_ingredient
 

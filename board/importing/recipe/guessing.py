@@ -3,7 +3,7 @@
 import re
 from dataclasses import dataclass
 
-from board.base import words
+from board.importing.recipe import words
 from board.importing.recipe.heat import setting_in
 from board.importing.recipe.times import Length
 

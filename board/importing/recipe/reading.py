@@ -11,8 +11,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Any
 
-from board.base import words
 from board.base.plain import REPLACEMENT, one_line
+from board.importing.recipe import words
 from board.importing.recipe.finding import Found, Node, is_a
 from board.plan.phrases.durations import parse_minutes
 

@@ -9,8 +9,8 @@ from typing import Any
 from dateutil import parser
 from dateutil.relativedelta import SA, relativedelta
 
-from board.base import words
 from board.base.plain import one_line
+from board.importing.starter import words
 from board.plan.phrases.when import parse_clock, parse_date, parse_zone
 
 LONGEST_NAME = 120

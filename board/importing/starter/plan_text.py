@@ -3,7 +3,7 @@
 import textwrap
 from collections.abc import Iterator
 
-from board.base import words
+from board.importing.starter import words
 from board.importing.starter.answers import Answers
 from board.importing.starter.menu import Course, Setting, courses
 from board.plan.edit.yaml_text import scalar

@@ -4,8 +4,8 @@ from abc import ABC, abstractmethod
 from dataclasses import dataclass
 from typing import Any
 
-from board.base import words
 from board.base.plan_digest import digest_of
+from board.plan.edit import words
 from board.plan.edit.save import BYTE_ORDER_MARK, CannotEdit, Change, data_of, edit
 from board.plan.load import PlanFile, read_plan
 from board.plan.places import Loc

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
-from board.base import words
+from board.plan.edit import words
 from board.plan.edit.edit import Edit, written
 from board.plan.edit.save import Append, CannotEdit, Change, Put, Remove, Wrap
 from board.plan.load import PlanFile

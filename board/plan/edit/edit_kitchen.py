@@ -4,7 +4,7 @@ import copy
 from dataclasses import dataclass
 from typing import Any
 
-from board.base import words
+from board.plan.edit import words
 from board.plan.edit.edit import Edit
 from board.plan.edit.save import CannotEdit, Change, Put
 from board.plan.load import PlanFile

@@ -16,8 +16,7 @@ from ruamel.yaml import YAML
 from ruamel.yaml.error import YAMLError
 from ruamel.yaml.nodes import ScalarNode
 
-from board.base import words
-from board.plan.edit import splice
+from board.plan.edit import splice, words
 from board.plan.edit.source import NoSplice, Source, Spot, read_source
 from board.plan.places import Loc
 from board.plan.snag import Snag

@@ -11,7 +11,7 @@ from datetime import timedelta
 from itertools import combinations
 from zoneinfo import ZoneInfo
 
-from board.base import words
+from board.base import words as shared
 from board.facts.safety import HOT_HOLDING_CELSIUS
 from board.plan.edit.edits import (
     AddHelper,
@@ -35,6 +35,7 @@ from board.plan.phrases.when import clock_of, minute_of
 from board.plan.places import Loc
 from board.plan.resolve.assume import CourseWanted, Task
 from board.plan.resolve.links import is_written
+from board.schedule.conflicts import words
 from board.schedule.conflicts.clashes import HANDS, OVENS, Clash, Taken
 from board.schedule.conflicts.violations import Violation
 from board.schedule.dependencies import way_of
@@ -238,7 +239,7 @@ class _Proposer:
 
     def _push_one(self, course: CourseWanted) -> Iterator[Proposal]:
         for minutes in PUSHES:
-            at = words.clock((course.wanted + timedelta(minutes=minutes)).astimezone(self.zone))
+            at = shared.clock((course.wanted + timedelta(minutes=minutes)).astimezone(self.zone))
             what = words.way_push(course.name, minutes, at)
             yield Proposal(what, (PushCourse(course.name, at),), HELPER + minutes, f"push {course.name}")
 

@@ -8,9 +8,10 @@ from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
-from board.base import words
+from board.base import words as shared
 from board.plan.edit.edits import AddHelper, CannotEdit, apply_all
 from board.plan.load import PlanFile
+from board.schedule.conflicts import words
 from board.schedule.conflicts.proposals import HELPER, Case, Proposal, proposals
 from board.schedule.dependencies import way_of
 from board.schedule.formulate import problem_of
@@ -131,7 +132,7 @@ class _Search:
         if not spans:
             return proposal, changed
         start, end = (
-            words.clock((problem.origin + timedelta(minutes=minute)).astimezone(self.zone))
+            shared.clock((problem.origin + timedelta(minutes=minute)).astimezone(self.zone))
             for minute in (min(a for a, _ in spans), max(b for _, b in spans))
         )
         worked = sum(b - a for a, b in spans)
@@ -163,7 +164,7 @@ class _Search:
                 yield words.price_moved(course.name, self._clock(course.served), self._clock(before[course.name]))
 
     def _clock(self, at: datetime) -> str:
-        return words.clock(at.astimezone(self.zone))
+        return shared.clock(at.astimezone(self.zone))
 
 
 def _costs(solution: Solution) -> Costs:

@@ -2,7 +2,7 @@
 
 import pytest
 
-from board.base import words
+from board.base import words as shared
 from board.checks.plan.cautions import cautions, tells
 from board.facts.dangers import ALCOHOL, BLADES, EVERY, FLAME, FLOWERS, HOT_FAT, RAW_EGG
 from board.plan.load import PlanFile, read_plan
@@ -97,7 +97,7 @@ def test_each_is_told_once_with_all_it_is_about() -> None:
 
 
 def test_every_danger_has_its_words() -> None:
-    assert {danger.topic for danger in EVERY} | {"heat-alone"} == set(words.CAUTIONS)
+    assert {danger.topic for danger in EVERY} | {"heat-alone"} == set(shared.CAUTIONS)
 
 
 @pytest.mark.parametrize("danger", [ALCOHOL, FLAME, BLADES, HOT_FAT, FLOWERS, RAW_EGG])

@@ -1,7 +1,45 @@
-"""The timetable: what is given up and why, what holds a step where it is."""
+"""What a run sheet says: what is given up and why, what holds a step where it is."""
 
-from board.base.words.lanes import kept_where
-from board.base.words.times import dial, dial_alone, span
+from collections.abc import Iterable, Sequence
+
+from board.base.words.evening import kept_where
+from board.base.words.times import degrees, dial, on_dial, span
+
+# --- cooling -----------------------------------------------------------------------------------------------------
+
+COOLING_TAKEN = {
+    "newton": "it falls fast at first and ever slower, by Newton's law, and is stirred now and then",
+    "depth": "twice as deep takes four times as long (Dickerson & Read 1973)",
+    "unsourced": "the figures behind it are common practice, no source: a probe goes before them",
+    "shallow-in-air": "so shallow a layer in still air may well take longer than this says",
+    "readings": "it goes on falling as the probe's readings show, where it stands now",
+}
+
+
+def cooling_stands(depth_cm: float, vessel: str, place: str, ambient_celsius: float) -> str:
+    return f"{depth_cm:g} cm deep, uncovered, in {vessel}; {place} at {degrees(ambient_celsius)}"
+
+
+# --- guests' plates ----------------------------------------------------------------------------------------------
+
+
+def plate(name: str, needs: Iterable[str], own: Sequence[str], never: Sequence[str], asked: Sequence[str]) -> str:
+    """One guest's plate at one course: `Tomas (vegetarian): Lentils, not Beef shin`."""
+    told = [", ".join(own)] if own else []
+    told += [f"not {', '.join(never)}"] if never else []
+    told += [f"ask before serving {', '.join(asked)}"] if asked else []
+    return f"{name} ({', '.join(needs)}): {', '.join(told)}"
+
+
+# --- times and temperatures --------------------------------------------------------------------------------------
+
+
+def dial_alone(celsius: int, fahrenheit: bool = False) -> str:
+    """`180 °C`, in the plan's unit."""
+    return f"{on_dial(celsius)} °F" if fahrenheit else f"{celsius} °C"
+
+
+# --- the timetable -----------------------------------------------------------------------------------------------
 
 
 def heat_oven(oven: str, celsius: int, came_from: int | None, fahrenheit: bool = False) -> str:
@@ -147,3 +185,20 @@ def why_keeps(stands: int, limit: int, where: str | None) -> str:
 
 def why_give(minutes: int) -> str:
     return f"  it can slip {span(minutes)} before a course is late or the guests are there"
+
+
+# --- ways out ----------------------------------------------------------------------------------------------------
+
+
+def waits_for(name: str, until: str, reason: str) -> str:
+    because = {
+        "order": "it comes first",
+        "hands": "the hands are busy",
+        "oven": "the oven",
+        "heat": "the oven's heat",
+    }.get(reason, reason)
+    return f"waits for {name} until {until} ({because})"
+
+
+def taken_up(name: str, at: str) -> str:
+    return f"it is taken up by {name} at {at}"

@@ -1,6 +1,19 @@
-"""A rehearsal with mishaps."""
+"""A rehearsal, and its mishaps."""
 
-from board.base.words.lessons import evenings
+from board.base.words.looking_back import evenings
+from board.base.words.signs import SIGN
+
+
+def played(at: str, sign: str, text: str) -> str:
+    return f"{at}  {sign} {text}"
+
+
+def played_course(at: str, name: str, late: int) -> str:
+    return f"{at}  {SIGN['served']} {name} is out" + (f", {late} min late" if late else ", on time")
+
+
+def played_summary(answered: int, courses: int, on_time: int, left_out: int) -> str:
+    return f"{answered} calls answered; {on_time} of {courses} courses on time; {left_out} steps left out."
 
 
 def ready_early(name: str) -> str:

@@ -1,6 +1,14 @@
-"""The usual cautions as printed: each once, where it applies."""
+"""What is kept and printed: files, the printed cautions, provisions."""
 
-CAUTIONS_TITLE = "Mind"
+
+def book_lies_at(path: str) -> str:
+    return f"it lies at {path}"
+
+
+def is_there_already(path: str) -> str:
+    return f"{path}: this file is there already, and was left as it is. Name another file"
+
+
 CAUTIONS = {
     "alcohol": "Alcohol: something without it for everybody; nobody who drank drives. Cooked in, some of it stays.",
     "flame": "Flames: well away from cloth, hair, leaves and draughts; never alone in a room; out before you leave it.",
@@ -19,3 +27,42 @@ def caution(topic: str, about: tuple[str, ...]) -> str:
     """The caution, and what it is about."""
     named = ", ".join(about[:MOST_NAMED]) + (f" and {len(about) - MOST_NAMED} more" if len(about) > MOST_NAMED else "")
     return f"{CAUTIONS[topic]} ({named})"
+
+
+THEMES = ("dark", "light", "contrast", "plain")
+
+MORE_MAY_SHOW = "More may show once this is mended."
+
+
+def cannot_read(path: str, why: str) -> str:
+    return f"{path}: cannot be read ({why})"
+
+
+def not_a_file(path: str) -> str:
+    return f"{path}: this is not a regular file"
+
+
+LOOKING_ON = "looking on"
+
+
+def nobody_called(name: str, hands: list[str]) -> str:
+    known = ", ".join(hands) if hands else "nobody"
+    return f"nobody is called {name!r} in this evening; hands are: {known}"
+
+
+PROVISIONS_NO_SECTION = "anywhere"
+
+PROVISIONS_NOTHING = "Nothing to buy: no dish lists ingredients, or all of it is in the house."
+
+
+def provisions_title(event: str, guests: int) -> str:
+    return f"{event}: provisions for {guests}"
+
+
+def number(value: float) -> str:
+    """Up to four digits, no zeros after the point."""
+    return f"{value:.4g}"
+
+
+def money(hundredths: int, sign: str) -> str:
+    return f"{sign}{hundredths // 100}.{hundredths % 100:02d}"

@@ -54,20 +54,8 @@ def recipe_foods_left_out(count: int) -> str:
     return f"The recipe goes on: {count} more ingredients were left out."
 
 
-def recipe_several(path: str, count: int, name: str) -> str:
-    return f"{path}: there are {count} recipes in this file; the first is taken: {name}"
-
-
 NO_RECIPE = "there is no recipe in this file that is marked up as a schema.org Recipe (JSON-LD)"
 RECIPE_TOO_LARGE = "this file is too large to be a recipe"
 RECIPE_TOO_DEEP = "this file is nested too deeply to be a recipe"
 RECIPE_NOT_JSON = "this is not JSON that can be read"
 RECIPE_MARKUP_NOT_JSON = "the recipe's markup in this page is not JSON that can be read"
-
-
-def no_recipe(path: str, why: str) -> str:
-    return f"{path}: {why}"
-
-
-def dish_written(path: str) -> str:
-    return f"Written: {path}\nPaste it under a course's `dishes:`; `platecall check` asks about each guess."

@@ -87,15 +87,3 @@ def edit_named_elsewhere(dish: str, names: list[str]) -> str:
 
 def bought_step(dish: str) -> str:
     return f"plate the bought {dish}"
-
-
-def plan_moved_on(path: str) -> str:
-    return f"{path} was changed since it was read; nothing was written. Open it again, then make the change"
-
-
-def plan_protected(path: str) -> str:
-    return f"{path} is write-protected; nothing was written"
-
-
-def plan_not_written(path: str, why: str) -> str:
-    return f"{path} could not be written: {why}. The file is as it was"

@@ -1,6 +1,14 @@
 """Why something cannot be done."""
 
-from board.base.words.times import degrees, degrees_alone, missing
+from datetime import datetime
+from math import ceil
+
+from board.base.words.times import day_and_clock, degrees, degrees_alone, missing
+
+
+def too_early_for_guests(arrive: datetime) -> str:
+    return f"the guests are looked for at {day_and_clock(arrive)}, so they are not here yet"
+
 
 SHEET_OUT_OF_DATE = "the evening has moved on since that timetable was worked out; another is on its way"
 
@@ -20,16 +28,8 @@ def waits_for_first(name: str, other: str) -> str:
     return f"{name} waits for: {other}. Answer that first, or leave it out"
 
 
-def cannot_push(course: str) -> str:
-    return f"{course} has gone out already"
-
-
 def cannot_push_earlier(course: str) -> str:
     return f"{course} cannot go out before it was wanted"
-
-
-def no_core(name: str) -> str:
-    return f"{name}: the plan gives no core temperature for it"
 
 
 def not_begun(name: str) -> str:
@@ -52,3 +52,11 @@ def cannot_take_less(name: str) -> str:
 
 def cannot_drop(dish: str) -> str:
     return f"nothing is left of {dish} to leave out, or its course has gone out"
+
+
+def not_held(name: str, wanted: float, left: float) -> str:
+    return f"{name} is to be held {wanted:g} min, {max(1, ceil(left))} min of it are left: x leaves it out"
+
+
+def job_puts_away(job: str, course: str) -> str:
+    return f"{job} puts away what is left of {course}: answer its call"

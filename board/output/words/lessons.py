@@ -1,8 +1,28 @@
-"""What evenings teach, and how a plan takes it up."""
+"""What evenings teach, and the cook's book."""
 
 from collections.abc import Sequence
 
+from board.base.words.looking_back import evenings
 from board.base.words.times import span
+
+BOOK_STEP, BOOK_LANE, BOOK_TAKES = "step", "lane", "takes"
+BOOK_EVENINGS, BOOK_RANGE = "evenings", "four of five"
+BOOK_KIND, BOOK_OVEN, BOOK_WAY = "kind of work", "oven", "how"
+BOOK_EMPTY = "Nothing in it yet: `platecall lessons PLAN LOG --into-book` adds what an evening showed."
+
+BOOK_USE = (
+    "Write `takes: as in the book` at a step of a plan, or `heats: as in the book` at an oven; then "
+    "`platecall lessons PLAN --from-book` writes the figures there."
+)
+
+
+def book_title(count: int) -> str:
+    return f"The cook's book: {evenings(count)}"
+
+
+def book_way(way: str, start: float, end: float) -> str:
+    return f"{way}, {start:g} to {end:g} °C"
+
 
 LESSON_NUMBER, LESSON_WHAT, LESSON_BEFORE, LESSON_AFTER = "", "what", "the plan says", "learned"
 LESSON_TOOK, LESSON_RANGE = "took, min", "four of five take"
@@ -23,9 +43,7 @@ EFFECT_NO_LONGER = "The new timetable need not give up, as the present one does:
 EFFECT_STOPPED = "With all of these in it the plan has no timetable; mend what stands in the way, or take some of them:"
 EFFECT_STOPS = "With all of these in the plan, this must be mended before anybody eats, and need not now:"
 EFFECT_UNPROVED = "The new timetable is the best that was found in the time given; there may be a better one."
-TAKEN_STOPS = (
-    "Taken up. But with these figures this must be mended before anybody eats; mend the plan, or put the copy back:"
-)
+
 EFFECT_CAME = "on time then"
 EFFECT_THEN = "and then"
 LESSONS_ALONE = "Each lesson by itself, the worst first"
@@ -52,10 +70,6 @@ def lessons_title(plan: str, fresh: int, known: int, rehearsals: int) -> str:
     if rehearsals:
         said += f"; {rehearsals} rehearsal{'s' if rehearsals != 1 else ''} left out"
     return said
-
-
-def evenings(count: int) -> str:
-    return f"{count} evening{'s' if count != 1 else ''}"
 
 
 def lesson_before(text: str, *, said: bool) -> str:
@@ -91,42 +105,12 @@ def others_alone(*, some: bool) -> str:
     return f"{'Each other lesson' if some else 'Each lesson'} by itself {said}"
 
 
-def trying_alone(number: int, count: int, name: str) -> str:
-    return f"lesson {number} of {count}, {name}"
-
-
 def how_to_take_lessons(plan: str) -> str:
     return f"take them: platecall lessons {plan} --take all, or --take 1,2"
 
 
-def bad_lessons(text: str) -> str:
-    return f"{text!r} is neither all nor numbers such as 1,3 or 2-5"
-
-
 def came_on_time(count: int, evenings: int) -> str:
     return f"{count} of {evenings}"
-
-
-def no_such_lesson(number: int, count: int) -> str:
-    if not count:
-        return "there is nothing to take; the plan is as it was"
-    return f"there is no lesson number {number}, only 1 to {count}; the plan is as it was"
-
-
-def lessons_stop(snags: str) -> str:
-    return f"with these lessons the plan could not be used; it is as it was\n{snags}"
-
-
-def backup_lies_at(path: str) -> str:
-    return f"As it was before: {path}"
-
-
-def backup_not_written(path: str, why: str) -> str:
-    return f"no copy could be laid beside {path} ({why}); nothing was written"
-
-
-def log_skipped(why: str) -> str:
-    return f"left out: {why}"
 
 
 def moved(name: str, minutes: int) -> str:

@@ -45,22 +45,3 @@ def calendar_soon(summary: str) -> str:
 
 def calendar_tomorrow(summary: str, at: str) -> str:
     return f"Tomorrow at {at}: {summary}"
-
-
-def not_a_calendar(path: str) -> str:
-    return f"{path}: there is another kind of file here already; it was left as it is. Name another file"
-
-
-def cannot_write(path: str, why: str) -> str:
-    return f"{path}: could not be written ({why}); nothing was changed"
-
-
-def is_there_already(path: str) -> str:
-    return f"{path}: this file is there already, and was left as it is. Name another file"
-
-
-def written_to(path: str) -> str:
-    return f"Written: {path}"
-
-
-WRITE_PROTECTED = "it is write-protected"

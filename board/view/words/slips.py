@@ -2,13 +2,9 @@
 
 from collections.abc import Sequence
 
-from board.base.words.signs import SIGN
+from board.base.words.evening import COST_PAST
 from board.base.words.times import span
 
-SLIP_TITLE = "What went wrong?"
-# Each piece can be pressed by a mouse.
-SLIP_HINTS = ("number takes it", " · ←", " → minutes", " · tab which", " · ↑", " ↓ line", " · esc leaves")
-SLIP_STOP_HINTS = ("y", " or n", " · esc goes back")
 COSTS_NOTHING = "no course moves, nothing stands longer"
 SLIP_NONE = {
     "not-ready": "Not ready yet: nothing is under way",
@@ -18,10 +14,6 @@ SLIP_NONE = {
     "oven": "An oven lost its heat: none is in use",
     "length": "Another length: no step is left",
 }
-COST_PAST = SIGN["mind"]  # before what stands past its limit
-SLIP_STOP, SLIP_GO_ON = "y  stop that too", "n  leave out only what has not begun"
-SLIPPED = "What slipped"
-
 
 NOTHING_YOURS = "No more calls for you"
 
@@ -73,10 +65,6 @@ def slip_goes_on(names: str) -> str:
 
 def slip_stop(names: str) -> str:
     return f"Under way: {names}. Stop that too? Mind the heat under it."
-
-
-def slip_taken(what: str) -> str:
-    return f"{what} · u takes it back"
 
 
 def cost_course(name: str, at: str, late: int) -> str:

@@ -1,29 +1,7 @@
 """The command line: commands, options, and what they say."""
 
-from collections.abc import Mapping, Sequence
-
-from board.base.words.signs import SIGN
-
 PROGRAM = "platecall"
-CAUTION = (
-    "Planning help only: the label on the food, your local food-safety code and licensed advice decide. "
-    "Allergies: read every label and ask your guest; local law and licensed practice go first."
-)
 
-
-def played(at: str, sign: str, text: str) -> str:
-    return f"{at}  {sign} {text}"
-
-
-def played_course(at: str, name: str, late: int) -> str:
-    return f"{at}  {SIGN['served']} {name} is out" + (f", {late} min late" if late else ", on time")
-
-
-def played_summary(answered: int, courses: int, on_time: int, left_out: int) -> str:
-    return f"{answered} calls answered; {on_time} of {courses} courses on time; {left_out} steps left out."
-
-
-THEMES = ("dark", "light", "contrast", "plain")
 CLI_ABOUT = "Plan a sit-down meal of several courses, compute its timetable, and run the evening from a live board."
 CLI_EXAMPLES = """examples:
   platecall check plans/lantern-supper.yaml
@@ -124,38 +102,6 @@ OPTIONS = {
 WORKING = "working out the timetable …"
 NO_ANSWER = "no timetable was found in the time allowed; try again, or make the plan smaller"
 NO_TERMINAL = "the live board needs a terminal to draw on; for plain output use `platecall rehearse PLAN --plain`"
-STOP, MIND, NOTE = f"{SIGN['stop']} STOP: cannot be done as written", f"{SIGN['mind']} MIND", f"{SIGN['note']} NOTE"
-ASK = f"{SIGN['ask']} ASK: the program does not know"
-STOP_SAFETY = f"{SIGN['stop']} STOP: could hurt somebody who eats it"
-CHECK_HOLDS = "The timetable holds: every course on time, nothing kept past its limit."
-CHECK_GIVES_UP = "The timetable has to give something up:"
-CHECK_STOPPED = "No timetable until the stops above are mended."
-MORE_MAY_SHOW = "More may show once this is mended."
-CHECK_ASSUMED = "Assumed, because the plan does not say:"
-ON_YOUR_WORD = "On your word, which may be wrong; without it there would be more to mind:"
-NOTHING_FOUND = "nothing to mend, to ask or to mind"
-_COUNTED = {"stop": ("stop", "stops"), "ask": ("to ask",) * 2, "mind": ("to mind",) * 2, "note": ("note", "notes")}
-
-
-def counted(findings: Mapping[str, int]) -> str:
-    """`2 stops, 3 to ask, 5 to mind`, from `{"stop": 2, …}`."""
-    told = [f"{n} {_COUNTED[weight][n != 1]}" for weight, n in findings.items() if n]
-    return ", ".join(told) or NOTHING_FOUND
-
-
-CHECK_PARTS = {
-    "ask": "to ask", "mind": "to mind", "note": "to note", "assumed": "assumed", "trusted": "on your word",
-    "cautions": "usual cautions", "stop": "to mend",
-}  # fmt: skip
-
-
-def more_by_all(left: Sequence[tuple[int, str]]) -> str:
-    return f"Not shown: {', '.join(f'{count} {name}' for count, name in left)}. --all tells them."
-
-
-def on_your_word(word: str, settles: str, about: Sequence[str]) -> str:
-    """`free from milk (safe for Ines): bread, cake`."""
-    return f"{word}{f' ({settles})' if settles else ''}: {', '.join(about)}"
 
 
 def example(line: str) -> str:
@@ -168,21 +114,6 @@ def welcome(bundled: str) -> str:
     return (
         f"{PROGRAM}: {CLI_ABOUT}\n\n{commands}\n\nA plan to try comes along; watch its whole evening at ten times the "
         f"speed:\n\n  {PROGRAM} rehearse {bundled} --speed 10\n\nEvery command has --help with an example."
-    )
-
-
-def check_title(event: str, guests: int, pieces: int) -> str:
-    return f"{event}: {guests} at the table, {pieces} pieces of work"
-
-
-def snag_count(count: int) -> str:
-    return f"{count} thing{'s' if count != 1 else ''} to mend."
-
-
-def log_for_plan(name: str) -> str:
-    return (
-        f"{name}: this is a run log, not a plan; the plan comes first (`platecall check PLAN`, `platecall lessons PLAN "
-        "LOG…`), and a log by itself goes to `platecall review LOG`"
     )
 
 
@@ -239,22 +170,6 @@ def bad_clock(text: str) -> str:
     return f"{text!r} is not a clock time; write for example 17:30"
 
 
-def no_such_file(path: str) -> str:
-    return f"{path}: there is no such file"
-
-
-def is_folder(path: str) -> str:
-    return f"{path}: this is a folder, not a file"
-
-
-def cannot_read(path: str, why: str) -> str:
-    return f"{path}: cannot be read ({why})"
-
-
-def not_utf8(path: str, line: int) -> str:
-    return f"{path}:{line}:1: plan 1: the file is not UTF-8 text here\n    Save it as UTF-8."
-
-
 def long_past(date: str) -> str:
     return f"the event of {date} is over; rehearse it, or give the plan another date"
 
@@ -277,14 +192,6 @@ def log_of_another(path: str, kind: str) -> str:
 OTHER_EVENING = "another event"
 A_REHEARSAL = "a rehearsal"
 A_REAL_EVENING = "a real evening"
-
-
-def not_a_file(path: str) -> str:
-    return f"{path}: this is not a regular file"
-
-
-def too_large(path: str) -> str:
-    return f"{path}: this file is too large to be a plan or a run log"
 
 
 def cannot_print(why: str) -> str:

@@ -1,16 +1,18 @@
-"""Run logs as a list, for other programs and readers; several evenings reviewed."""
+"""Run logs as a list; evenings reviewed."""
 
+from board.base.words.looking_back import CLOSING_ACTUAL, CLOSING_PLANNED
 from board.base.words.signs import SIGN
+
+SHEET_NOTED = "Noted on evenings before"
 
 LOG_DATE, LOG_PLAN = "date", "plan"
 EVENING, REHEARSED = "evening", "rehearsal"
-LOG_CLOSED, LOG_OPEN, LOG_DAMAGED, LOG_NEWER = "closed", "left open", "damaged", "newer version"
+
 NO_LOGS = "No run logs yet."
-GUEST_STAND_IN = "guest"
+
 ON_TIME = "on time"
 NOT_SERVED = SIGN["nothing"]
-ANONYMISE_NEEDS_OUT = "say where the copy goes: -o FILE"
-ANONYMISE_NEEDS_NAMES = "say whose names are to go: --names Ines,Tomas, or --plan PLAN for the plan's guests"
+
 REVIEW_CAUSES = "What made it late"
 REVIEW_LATE_ANSWERS = "Answered late"
 REVIEW_ODDS = "The odds beforehand, and what came"
@@ -24,11 +26,6 @@ WHY = {
 
 def log_late(minutes: int | None) -> str:
     return NOT_SERVED if minutes is None else f"{minutes} min late" if minutes > 0 else ON_TIME
-
-
-def anonymised(path: str, names: int) -> str:
-    many = f"{names} name{'s' if names != 1 else ''}"
-    return f"Written to {path}: {many} replaced. Read it over before you hand it on: a nickname is not known here."
 
 
 def traced(course: str, late: int, links: list[str]) -> str:
@@ -48,10 +45,6 @@ def late_answer(name: str, part: str, minutes: int) -> str:
     return f"{name} ({part}): {minutes} min"
 
 
-def away_was(planned: int, actual: int) -> str:
-    return f"{actual} min in the kitchen while the guests were there; {planned} were planned"
-
-
 def odds_came(course: str, chance: str, *, on_time: bool) -> str:
     return f"{course}: {chance} within 5 min; it {'was' if on_time else 'was not'}"
 
@@ -62,3 +55,8 @@ EVENINGS_AWAY, EVENINGS_LATE_ANSWERS = "away, planned", "late answers"
 
 def away_of(actual: int, planned: int) -> str:
     return f"{actual}, {planned} min"
+
+
+def closing_bars(name: str, planned: str, actual: str) -> str:
+    """What a row's bar and its marks show, for who hears the page."""
+    return f"{name}: {CLOSING_PLANNED} {planned}; {CLOSING_ACTUAL} {actual}"

@@ -7,22 +7,12 @@ from board.base.words.signs import SIGN
 from board.base.words.times import degrees, span
 
 # --- readings that are asked for ---------------------------------------------------------------------------------
+
 READ_FIRST = "read it"
-READING_HINTS_AT_END = ("enter keeps it and ends it", "w ends it unread", "esc leaves it open")
-READING_HINTS_AT_LOOK = ("enter keeps it", "w goes on unread", "esc leaves it open")
-TOLD_UNREAD = "ended without a reading"
-
-
-def told_unread(name: str) -> str:
-    return f"{name}: {TOLD_UNREAD}"
 
 
 def ended_with_reading(text: str) -> str:
     return f"{text}; done"
-
-
-def held_for(text: str, minutes: float) -> str:
-    return f"{text}, held {minutes:g} min"
 
 
 def held_from(text: str, minutes: float, since: str) -> str:
@@ -33,18 +23,14 @@ def reading_holds(text: str, minutes: int, wanted: float) -> str:
     return f"{text}; to be held {wanted:g} min, asked again in {minutes} min"
 
 
-def not_held(name: str, wanted: float, left: float) -> str:
-    return f"{name} is to be held {wanted:g} min, {max(1, ceil(left))} min of it are left: x leaves it out"
-
-
 # --- clocks ------------------------------------------------------------------------------------------------------
+
 CLOCK_SIGN = {False: SIGN["clock"], True: SIGN["past"]}  # by whether its limit is reached
 CLOCK_TOLD = {
     "soon": "soon out too long",
     "over": "out too long: do not serve or keep it",
     "put-away": "to be put away, what is left of it",
 }
-
 
 RAW_TOLD = {
     "soon": "raw, and soon out too long",
@@ -94,13 +80,6 @@ def put_away(course: str, by: str, *, keyed: bool = False) -> str:
     return f"put away what is left of {course} by {by}{key} (into the cold, shallow)"
 
 
-NOTHING_TO_PUT_AWAY = "no course is cleared of which something is to be put away"
-
-
-def job_puts_away(job: str, course: str) -> str:
-    return f"{job} puts away what is left of {course}: answer its call"
-
-
 def is_put_away(course: str) -> str:
     return f"put away: what is left of {course}"
 
@@ -117,24 +96,11 @@ def _limit(minutes: int) -> str:
     return f"{minutes // 60} h" if minutes % 60 == 0 else span(minutes)
 
 
-def said_together(told: Sequence[str]) -> str:
-    return " · ".join(told)
-
-
 # --- what cools --------------------------------------------------------------------------------------------------
-READING_COOLS = "how warm is its middle?"
 
 
 def core_reads(celsius: float, fahrenheit: bool) -> str:
     return f"core {degrees(celsius, fahrenheit)}"
-
-
-def reading_of_cooling(name: str) -> str:
-    return f"{SIGN['chosen']} {name}: {READING_COOLS}"
-
-
-def read_in(name: str, minutes: int) -> str:
-    return f"{name}: read it in {minutes} min (t)"
 
 
 def with_cooling(text: str, cooling: str) -> str:
@@ -162,20 +128,5 @@ def cooling_never(cold: str) -> str:
 
 
 # --- stops -------------------------------------------------------------------------------------------------------
-UNDERSTOOD = "understood"
-STOPS_HEAD = "This must be mended before anybody eats:"
-STOPS_ASK = (
-    "The board does not mend it, and no timetable makes it safe. Your local code, the label and licensed practice go\n"
-    f"first. To begin all the same, type {UNDERSTOOD} (anything else leaves): "
-)
-STOPS_NOT_ACCEPTED = "The board was not opened. `platecall check PLAN` says what must be mended."
-STOPS_ACCEPTED = "In spite of"
+
 TOLD_STOPS = "begun although something must be mended before anybody eats"
-
-
-def stops_rehearsed(stops: Sequence[str]) -> str:
-    return f"To be mended before anybody eats: {'; '.join(stops)}"
-
-
-def stop_line(stop: str) -> str:
-    return f"{SIGN['stop']} {stop}"

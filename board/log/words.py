@@ -1,0 +1,44 @@
+"""Trouble with a run log and its disk."""
+
+
+# --- the disk --------------------------------------------------------------------------------------------------
+
+
+def log_taken(path: str) -> str:
+    return f"another board has {path} open now"
+
+
+# --- a log that is not whole -----------------------------------------------------------------------------------
+
+
+def tail_dropped(name: str, line: int, why: str) -> str:
+    return f"{name}:{line}: the last line was dropped: {why}"
+
+
+def rest_left(name: str, line: int, why: str, last: int) -> str:
+    lines = f"line {line} was" if line == last else f"lines {line} to {last} were"
+    return f"{name}:{line}: this line is damaged: {why}; {lines} left, what stands before it was read"
+
+
+def rest_newer(name: str, line: int, last: int) -> str:
+    lines = f"line {line} was" if line == last else f"lines {line} to {last} were"
+    return f"{name}:{line}: this line was written by a newer version; {lines} left, what stands before it was read"
+
+
+def newer_read(name: str, theirs: int, ours: int) -> str:
+    return (
+        f"{name}:1: this run log is of format {theirs}, newer than this program's {ours}; what it knows of it was read"
+    )
+
+
+def first_line_unknown(name: str, why: str) -> str:
+    return f"{name}:1: this line was not written by this version, nor can it read it: {why}"
+
+
+def newer_not_touched(why: str) -> str:
+    return f"{why}\n    This version does not write into it: go on with the newer one, or name another with --log"
+
+
+# --- looking on ------------------------------------------------------------------------------------------------
+
+LOG_GONE = "The run log is gone; this is what it said last. It is looked for again"

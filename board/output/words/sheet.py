@@ -1,0 +1,134 @@
+"""What is printed: sheets, checks, ways out of a clash."""
+
+from collections.abc import Mapping, Sequence
+
+from board.base.words.signs import SIGN
+from board.base.words.times import span
+
+CAUTIONS_TITLE = "Mind"
+
+CAUTION = (
+    "Planning help only: the label on the food, your local food-safety code and licensed advice decide. "
+    "Allergies: read every label and ask your guest; local law and licensed practice go first."
+)
+
+STOP, MIND, NOTE = f"{SIGN['stop']} STOP: cannot be done as written", f"{SIGN['mind']} MIND", f"{SIGN['note']} NOTE"
+ASK = f"{SIGN['ask']} ASK: the program does not know"
+STOP_SAFETY = f"{SIGN['stop']} STOP: could hurt somebody who eats it"
+CHECK_HOLDS = "The timetable holds: every course on time, nothing kept past its limit."
+CHECK_GIVES_UP = "The timetable has to give something up:"
+CHECK_STOPPED = "No timetable until the stops above are mended."
+
+CHECK_ASSUMED = "Assumed, because the plan does not say:"
+ON_YOUR_WORD = "On your word, which may be wrong; without it there would be more to mind:"
+NOTHING_FOUND = "nothing to mend, to ask or to mind"
+_COUNTED = {"stop": ("stop", "stops"), "ask": ("to ask",) * 2, "mind": ("to mind",) * 2, "note": ("note", "notes")}
+
+
+def counted(findings: Mapping[str, int]) -> str:
+    """`2 stops, 3 to ask, 5 to mind`, from `{"stop": 2, …}`."""
+    told = [f"{n} {_COUNTED[weight][n != 1]}" for weight, n in findings.items() if n]
+    return ", ".join(told) or NOTHING_FOUND
+
+
+CHECK_PARTS = {
+    "ask": "to ask", "mind": "to mind", "note": "to note", "assumed": "assumed", "trusted": "on your word",
+    "cautions": "usual cautions", "stop": "to mend",
+}  # fmt: skip
+
+
+def more_by_all(left: Sequence[tuple[int, str]]) -> str:
+    return f"Not shown: {', '.join(f'{count} {name}' for count, name in left)}. --all tells them."
+
+
+def on_your_word(word: str, settles: str, about: Sequence[str]) -> str:
+    """`free from milk (safe for Ines): bread, cake`."""
+    return f"{word}{f' ({settles})' if settles else ''}: {', '.join(about)}"
+
+
+def check_title(event: str, guests: int, pieces: int) -> str:
+    return f"{event}: {guests} at the table, {pieces} pieces of work"
+
+
+SHEET_FROM, SHEET_TO, SHEET_WHAT, SHEET_WHERE, SHEET_WHO, SHEET_GIVE = "from", "to", "what", "where", "who", "give"
+SHEET_NO_GIVE = SIGN["nothing"]
+
+
+def give(minutes: int) -> str:
+    return f"{minutes} min" if minutes < 100 else f"{minutes // 60} h"
+
+
+SHEET_NOBODY = "nobody needed"
+SHEET_GIVEN_UP = "Given up"
+
+SHEET_STOPS = "Must be mended before anybody eats"
+SHEET_CLOCKS = "Neither hot nor cold enough, until it is eaten"
+CLOCK_DISH, CLOCK_COURSE, CLOCK_OUT, CLOCK_LIMIT, CLOCK_RUNS_OUT = "dish", "course", "min out", "limit", "put away by"
+CLOCK_IN_TIME = "put away in time"
+
+
+def clocks_by(rules: str) -> str:
+    return f"By the {rules}; what passes its limit is thrown away. Your local code and the label decide."
+
+
+def min_late(minutes: int) -> str:
+    return f"  ({minutes} min late)"
+
+
+def away_from_guests(minutes: int) -> str:
+    return f"{minutes} min in the kitchen while your guests are at the table or about"
+
+
+def busiest_before(course: str, minutes: int) -> str:
+    return f"busiest half hour: before {course}, {minutes} of 30 min at work"
+
+
+def sheet_state(proved: bool, gap: float) -> str:
+    if proved:
+        return "proved: no timetable does better on what counts"
+    return f"the best found; what counts might still be bettered by up to {gap:.0%}"
+
+
+REVIEW_LATE, REVIEW_PUSHED, REVIEW_STEP, REVIEW_BEGUN = "late", "pushed", "step", "begun"
+REVIEW_MINUTES, REVIEW_TOOK, REVIEW_ANSWERED, REVIEW_LATER = "min", "took", "answered", "later"
+
+LEAF_WALL = "For the wall: everybody's work"
+LEAF_NOTES = "Mind"
+
+
+def leaf_of(name: str) -> str:
+    return f"For {name}"
+
+
+def hands_at(clocks: list[str]) -> str:
+    return f"hands at {', '.join(clocks)}"
+
+
+def sheet_plates(course: str) -> str:
+    return f"Whose plate is different: {course}"
+
+
+SLIPPED = "What slipped"
+
+
+def between(low: int, high: int) -> str:
+    """`25 min`, `20 to 25 min`, `50 min to 1 h 10`."""
+    if low == high:
+        return span(low)
+    return f"{low} to {span(high)}" if high < 60 else f"{span(low)} to {span(high)}"
+
+
+WAYS_OUT = "Ways out, each worked out again; what leaves nothing given up first, the cheapest first"
+NO_WAYS_OUT = "No way out was needed, or none was found among the changes the program knows"
+
+
+def way_line(number: int, what: str) -> str:
+    return f"{number}  {what}"
+
+
+def how_to_take(plan: str) -> str:
+    return f"take one: platecall sheet {plan} --take 1"
+
+
+def taken(plan: str) -> str:
+    return f"Written to {plan}; these lines changed:"

@@ -1,0 +1,306 @@
+"""What the screens ask and answer: keys, panels, trouble."""
+
+from board.base.words.evening import ARRIVED_ALREADY, core
+from board.base.words.signs import SIGN, sign_row
+
+# --- disk, log, plan, looking on ---------------------------------------------------------------------------------
+
+
+def not_on_disk(answers: int, why: str) -> str:
+    count = "1 answer" if answers == 1 else f"{answers} answers"
+    return f"NOT ON DISK YET: {count} ({why}). Go on; it is tried again"
+
+
+PLAN_EDITED = "The plan was edited since this evening began"
+
+PLAN_GO_ON = "enter  go on with the timetable this evening began with"
+
+NEWEST_EVENT = "rehearsal, at its newest event"
+EVENING_CLOSED = "the evening is over"
+
+NOT_CALLED = "not called yet"
+
+
+def looking_for(who: str) -> str:
+    return f"{who}'s steps"
+
+
+def no_evening_yet(path: str) -> str:
+    return f"There is no evening in {path} yet. It shows here as soon as there is; q leaves."
+
+
+KEYS_WATCH = (
+    ("↑↓", "look", "look at another call, or at something still to come"),
+    ("z", "zoom", "show 45, 90 or 180 minutes ahead"),
+    ("b", "bell", "bell on or off"),
+    ("?", "help", "this page"),
+    ("q", "leave", "leave; the evening goes on without you"),
+)
+
+# --- keys and answers --------------------------------------------------------------------------------------------
+
+# (key, words in the bar, words in help)
+HELP_KEY = "?"
+KEYS_EVENING = (
+    ("space", "answer", "answer the call: begun, looked in, read, done"),
+    ("l", "later", "ask again in 5 minutes; pressed again, in 5 more"),
+    ("d", "done", "done already: the step was begun and is over"),
+    ("x", "out", "leave this step out"),
+    ("u", "back", "take the last answer back, as often as you like"),
+    ("↑↓", "choose", "choose another call, or something still to come"),
+    ("w", "wrong", "what went wrong: 1 to 6, each with its cost first"),
+    ("p", "push", "send a course out later, and see what that costs first"),
+    ("a", "arrived", "the guests are here"),
+    ("s", "seated", "the guests are at the table"),
+    ("c", "cleared", "the course is cleared"),
+    ("f", "put away", "what is left of a course is put away, in the fridge"),
+    ("n", "note", "write a note into the run log"),
+    ("r", "better", "go on by the better timetable that is offered"),
+    ("t", "probe", "take down what a probe shows in a step or what cools"),
+    ("o", "look back", "what happened, every step, and the closing page"),
+    ("z", "zoom", "show 45, 90 or 180 minutes ahead"),
+    ("v", "theme", "the next theme: dark, light, contrast, plain"),
+    ("b", "bell", "bell on or off; the voice with it"),
+    (HELP_KEY, "help", "all keys"),
+    ("q", "leave", "leave the board; the run log keeps everything"),
+)
+KEYS_REHEARSAL = (
+    ("h", "hold", "hold the rehearsal's clock, or let it go on"),
+    (",.", "speed", "slower, faster"),
+    ("j", "jump", "jump to the next call"),
+)
+HELP_TITLE = "Keys"
+HELP_SIGNS = (
+    (sign_row("begin", "look-in", "end"), "a call to begin, to look in, to end; !! waits, !!! long"),
+    (sign_row("on-time", "tight", "late"), "on time, tight, late"),
+    (sign_row("under-way", "keeping", "finished"), "under way; it stands, and is good; finished"),
+    (sign_row("served", "left-out"), "served; left out"),
+    (sign_row("clock", "past"), "its clock runs; past its limit: do not serve or keep"),
+    (sign_row("stop", "mind"), "must be mended before anybody eats; mind"),
+    (sign_row("hands", "by-itself", "now"), "hands on it; by itself; now"),
+)
+CLOSE_HINT = "↑ ↓ scroll · esc closes"
+BELL_ON, BELL_OFF = "bell on", "bell off"
+VOICE_ON, VOICE_OFF = "voice on", "silent"
+NOT_CALLED_YET = "it is not called yet; it asks at its time"
+
+NO_CALL = "nothing is called; choose something with ↓ first"
+NOT_YET_DUE = "not called yet: space begins it early"
+NOTHING_TO_CLEAR = "no course waits to be cleared"
+NOTHING_TO_SEAT = "the guests are at the table already"
+
+NOTHING_TO_PUSH = "every course is out"
+NOTHING_TO_JUMP = "there is no further call"
+ONLY_REHEARSAL = "that key works in a rehearsal only"
+NOTE_TITLE = "A note"
+NOTE_HINTS = ("enter keeps it", "esc leaves it")
+
+
+def note_about(name: str | None) -> str:
+    return f"about: {name}" if name else "about the evening"
+
+
+NOTE_KEPT = "note kept"
+PUSH_TITLE = "Push a course"
+PUSH_HINTS = ("↑ before", "↓ next course", "← fewer", "→ more minutes", "enter pushes", "esc leaves it")
+
+
+def push_line(course: str, minutes: int) -> str:
+    return f"{course} by {minutes} min"
+
+
+LEAVE_TITLE = "Leave the board?"
+LEAVE_LINES = (
+    "l   leave; the same command comes back to this very point",
+    "e   the evening is over: close the run log",
+    "esc stay",
+)
+
+
+def board_fault(why: str) -> str:
+    return f"Something went wrong in the board ({why}); the run log is whole."
+
+
+MARKED = {
+    "arrive": "the guests are here",
+    "seat": "the guests are at the table",
+    "clear": "cleared",
+}
+NOTHING_TO_MARK = {
+    "arrive": ARRIVED_ALREADY,
+    "seat": NOTHING_TO_SEAT,
+    "clear": NOTHING_TO_CLEAR,
+}
+
+
+def also_waiting(calls: list[str]) -> str:
+    return f"   +{len(calls)}: " + "  ".join(calls)
+
+
+def put_off(name: str, minutes: int) -> str:
+    return f"again in {minutes} min: {name}"
+
+
+def done_already(name: str) -> str:
+    return f"done already: {name}"
+
+
+# --- the live board ----------------------------------------------------------------------------------------------
+
+HELD = "clock held"
+
+COURSE_GAP = "  ·  "
+
+
+def course_strip(courses: list[str]) -> str:
+    return COURSE_GAP.join(courses)
+
+
+BUSY_HINT = "space done  ·  x leave out"
+
+
+def speed(times: float) -> str:
+    return f"×{times:g}"
+
+
+def answer_hint(word: str, already: str = "") -> str:
+    more = f"  ·  d {already}" if already else ""
+    return f"space {word}{more}  ·  l later  ·  x leave out"
+
+
+def spoken_call(headline: str, waited_minutes: float) -> str:
+    minutes = int(waited_minutes)
+    return f"{headline}. Called {minutes} minute{'s' if minutes != 1 else ''} ago." if minutes >= 1 else f"{headline}."
+
+
+def voice_not_run(command: str, why: str) -> str:
+    return f"{command} cannot speak ({why}); the calls go on without it"
+
+
+def voice_failed(command: str, code: int) -> str:
+    return f"{command} did not speak (it ended with {code}); the calls go on without it"
+
+
+def voice_too_long(command: str, seconds: int) -> str:
+    return f"{command} spoke longer than {seconds} s and was ended"
+
+
+def theme_now(name: str) -> str:
+    return f"theme: {name}"
+
+
+def theme_not_kept(name: str, why: str) -> str:
+    return f"theme: {name}; it cannot be remembered ({why})"
+
+
+NO_OFFER = "No better timetable for what is left is known"
+
+# --- looking back, and readings ----------------------------------------------------------------------------------
+
+# (key, words in the bar, words in help)
+KEYS_LOOK = (
+    ("↑↓", "choose", "choose a line; pgup, pgdn, home and end go further"),
+    ("tab", "steps", "what happened, or every step with its planned and actual times"),
+    ("f", "yours", "all that happened, or only what you did"),
+    ("n", "note", "write a note about the chosen step"),
+    ("t", "probe", "take down what a probe shows in the chosen step"),
+    ("e", "closing page", "how the evening went so far, on one page"),
+    ("esc", "board", "back to the board"),
+)
+LOOK_TITLE = {"all": "What happened", "yours": "What you did", "steps": "Every step"}
+LOOK_NOTHING = "nothing yet"
+
+
+def look_title(kind: str, count: int) -> str:
+    return f"{LOOK_TITLE[kind]} · {count}"
+
+
+def look_quiet(clock: str, standing: str) -> str:
+    return f"{clock}  {standing}  ·  nothing is called"
+
+
+def look_due(clock: str, call: str, waited: str, others: int) -> str:
+    more = f"  +{others}" if others else ""
+    return f"{clock}  {call} · {waited}{more}  ·  esc, then space"
+
+
+READING_TITLE = "What the probe shows"
+READING_HINTS = ("enter keeps it", "↑ the step before", "↓ the next", "esc leaves it")
+READING_CAUTION = (
+    "In the thickest part, off the bone. A thermometer decides, not the clock; your local code and the label go first."
+)
+NO_STEP_CHOSEN = "choose a line about a step first"
+NOTHING_TO_READ = "no step with a core temperature is under way or keeping"
+READING_TROUBLE = {
+    "nonsense": "that is no temperature; write for example 74, 73,5 C or 165 F",
+    "which-unit": "is that °F or °C? write F or C behind it",
+    "no-probe": "no probe in a kitchen shows that; check the figure and its unit",
+}
+
+
+def reading_for(name: str, wanted: float, fahrenheit: bool) -> str:
+    return f"{SIGN['chosen']} {name}: {core(wanted, fahrenheit)} wanted"
+
+
+def reading_unit(fahrenheit: bool) -> str:
+    return f"a bare figure is °{'F' if fahrenheit else 'C'}"
+
+
+def and_more(count: int) -> str:
+    return f"  +{count} more"
+
+
+CLOSING_KEYS = "↑ ↓ scroll · esc or q closes this page"
+
+# --- ticking the list --------------------------------------------------------------------------------------------
+
+KEYS_TICK = (
+    ("↑ ↓", "choose"),
+    ("pgup pgdn", "page"),
+    ("space", "tick"),
+    ("n", "next not ticked"),
+    ("q", "leave"),
+)
+TICKED, NOT_TICKED = SIGN["finished"], SIGN["box"]
+
+
+def tick_keys() -> str:
+    return "   ".join(f"{key} {what}" for key, what in KEYS_TICK)
+
+
+def ticked_of(done: int, all_: int) -> str:
+    return f"{done} of {all_}"
+
+
+def was(amount: str) -> str:
+    return f"ticked as {amount}"
+
+
+# --- food safety -------------------------------------------------------------------------------------------------
+
+READING_HINTS_AT_END = ("enter keeps it and ends it", "w ends it unread", "esc leaves it open")
+READING_HINTS_AT_LOOK = ("enter keeps it", "w goes on unread", "esc leaves it open")
+
+READING_COOLS = "how warm is its middle?"
+
+
+def reading_of_cooling(name: str) -> str:
+    return f"{SIGN['chosen']} {name}: {READING_COOLS}"
+
+
+def read_in(name: str, minutes: int) -> str:
+    return f"{name}: read it in {minutes} min (t)"
+
+
+# --- what went wrong ---------------------------------------------------------------------------------------------
+
+SLIP_TITLE = "What went wrong?"
+# Each piece can be pressed by a mouse.
+SLIP_HINTS = ("number takes it", " · ←", " → minutes", " · tab which", " · ↑", " ↓ line", " · esc leaves")
+SLIP_STOP_HINTS = ("y", " or n", " · esc goes back")
+
+SLIP_STOP, SLIP_GO_ON = "y  stop that too", "n  leave out only what has not begun"
+
+
+def slip_taken(what: str) -> str:
+    return f"{what} · u takes it back"
