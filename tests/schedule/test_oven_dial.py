@@ -62,6 +62,16 @@ def test_the_dial_stands_where_the_first_in_wants_it_as_long_as_that_suits_the_o
     assert dial(pie, rolls, cake) == [(0, 20, 180), (20, 30, 180), (30, 50, 180), (50, 60, 180)]
 
 
+def test_what_goes_in_last_has_no_say_while_the_first_suits_all() -> None:
+    pie, rolls, tart = spell(0, 0, 30, 170, 180, 200), spell(1, 30, 50, 170, 175, 180), spell(2, 50, 70, 175, 195, 200)
+
+    assert dial(pie, rolls, tart) == [(0, 30, 180), (30, 50, 180), (50, 70, 180)]
+
+
+def test_where_it_must_give_way_it_stays_as_near_as_can_be_to_what_the_first_in_wants() -> None:
+    assert dial(spell(0, 0, 60, 105, 120, 125), spell(1, 35, 60, 100, 104, 110)) == [(0, 35, 120), (35, 60, 110)]
+
+
 def test_it_is_nearest_to_that_where_two_go_in_at_once() -> None:
     assert dial(spell(0, 0, 30, 170, 180, 200), spell(1, 0, 30, 190, 200, 210)) == [(0, 30, 190)]
     assert dial(spell(0, 0, 30, 170, 200, 200), spell(1, 0, 30, 150, 160, 185)) == [(0, 30, 185)]
