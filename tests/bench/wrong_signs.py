@@ -101,6 +101,18 @@ BEYOND = "for id_ in self.order[self.order.index(first) + 1 :]:"
 LONGEST_OVER = "return sorted(over, key=lambda s: -(s.ran_over or 0))"
 WITHIN = 'wanted = "at once" if link.most == link.least else f"within {short(link.most or 0)}"'
 RESTED = "if cook is None or not _enough(say.rules, cooks, core, math.inf) or _enough(say.rules, cooks, core, 0):"
+LEFT_AT = "return max(spell.use.want for spell in self.spells) if self.off else self.celsius"
+OPEN = "found.append(Setting(start, end, 0, inside))"
+AS_LONG = (
+    "if group and (not suits or segment.off or group[0].off or segment.start - group[-1].end >= COLD_AFTER_MINUTES):"
+)
+AJAR = "ajar = facts.rates.ajar is not None and came_from is not None and setting.celsius < came_from"
+FRONT = 'front = {n for n in range(len(problem.jobs)) if way_of(problem, solution, n).lane == "front-of-house"}'
+GIVEN = "allowed = meet(allowed, [(start, end - way.minutes + 1)] if end - start >= way.minutes else [])"
+WHO = 'who = slot.attended[0].who if slot.attended else ""'
+BEGINS = "start = max(0, end - length, self.busy_until.get(who, 0))"
+TURN = "oven, celsius = slot.uses[0].what, slot.uses[0].celsius"
+FRONT_NOT = "way_of(problem, solution, n).lane != 'front-of-house'"
 
 EQUAL = {
     ("board.session.replan.gain", DEAREST, "1"): "no gain at all is not enough, and asked for first",
@@ -117,4 +129,23 @@ EQUAL = {
     ("board.review.measure", LONGEST_OVER, "1"): "what ran over has minutes, and not none",
     ("board.review.measure", LONGEST_OVER, "-1"): "the same",
     ("board.evening.readings", "return left if left > EXACT_MINUTES else 0.0", "left >= EXACT_MINUTES"): "a millionth",
+    (
+        "board.schedule.oven_dial",
+        LEFT_AT,
+        "min((spell.use.want for spell in self.spells))",
+    ): "a rest is alone in its oven",
+    ("board.schedule.oven_dial", OPEN, "1"): "still open: the heat is put in once it is known how long it does",
+    ("board.schedule.oven_dial", OPEN, "-1"): "the same",
+    (
+        "board.schedule.oven_dial",
+        AS_LONG,
+        "-1",
+    ): "whatever follows a rest, or is one, begins anew: only the first can be off",
+    ("board.schedule.oven_dial", AJAR, "setting.celsius <= came_from"): "an oven that stands right is not turned",
+    ("board.schedule.dependencies", "if amount > drawn:", "amount >= drawn"): "of nothing, nothing is drawn",
+    ("board.schedule.dependencies", FRONT, FRONT_NOT): "only asked whether two are on one side",
+    ("board.schedule.windows", GIVEN, "end + start"): "what would end before it begins is no window, and is left out",
+    ("board.session.replan.remaining", WHO, "-1"): "one pair of hands has all of a step",
+    ("board.session.replan.remaining", BEGINS, "-1"): "there are two noughts to be above",
+    ("board.session.replan.remaining", TURN, "-1"): "a turn of the dial is one use of its oven",
 }

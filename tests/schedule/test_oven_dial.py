@@ -1,15 +1,32 @@
-"""The oven's dial over time: every setting suits all that is inside while it stands."""
+"""The oven's dial over time: every setting suits all that is inside while it stands, and is turned to in time."""
+
+from dataclasses import replace
 
 from hypothesis import given
 from hypothesis import settings as runs
 from hypothesis import strategies as st
 
-from board.schedule.oven_dial import InOven, settings
-from board.schedule.problem import OvenUse
+from board.schedule.oven_dial import COLD_AFTER_MINUTES, Change, InOven, changes, settings
+from board.schedule.problem import OvenFacts, OvenNow, OvenUse
+from tests.schedule.by_hand import RATES, baked, kitchen
 
 
 def spell(job: int, start: int, end: int, low: int, want: int, high: int) -> InOven:
     return InOven(job, start, end, OvenUse(0, 1, low, want, high))
+
+
+def resting(job: int, start: int, end: int, left_at: int) -> InOven:
+    """In the switched-off oven."""
+    return InOven(job, start, end, OvenUse(0, 2, left_at, left_at, left_at, off=True, baked_at=200))
+
+
+def dial(*spells: InOven) -> list[tuple[int, int, int]]:
+    return [(each.start, each.end, each.celsius) for each in settings(list(spells))]
+
+
+def turned(*spells: InOven, now: OvenNow | None = None, ovens: tuple[OvenFacts, ...] | None = None) -> list[Change]:
+    made = kitchen(ovens_now={} if now is None else {0: now}, **({} if ovens is None else {"ovens": ovens}))
+    return changes(made, 0, settings(list(spells)))
 
 
 def suits_all(spells: list[InOven]) -> bool:
@@ -37,3 +54,124 @@ def test_whatever_may_share_the_oven_is_suited(drawn: list[tuple[int, int, int, 
             spells.append(new)
 
     assert suits_all(spells)
+
+
+def test_the_dial_stands_where_the_first_in_wants_it_as_long_as_that_suits_the_others() -> None:
+    pie, rolls, cake = spell(0, 0, 30, 170, 180, 200), spell(1, 30, 50, 175, 190, 200), spell(2, 20, 60, 175, 185, 195)
+
+    assert dial(pie, rolls, cake) == [(0, 20, 180), (20, 30, 180), (30, 50, 180), (50, 60, 180)]
+
+
+def test_what_goes_in_last_has_no_say_while_the_first_suits_all() -> None:
+    pie, rolls, tart = spell(0, 0, 30, 170, 180, 200), spell(1, 30, 50, 170, 175, 180), spell(2, 50, 70, 175, 195, 200)
+
+    assert dial(pie, rolls, tart) == [(0, 30, 180), (30, 50, 180), (50, 70, 180)]
+
+
+def test_where_it_must_give_way_it_stays_as_near_as_can_be_to_what_the_first_in_wants() -> None:
+    assert dial(spell(0, 0, 60, 105, 120, 125), spell(1, 35, 60, 100, 104, 110)) == [(0, 35, 120), (35, 60, 110)]
+
+
+def test_it_is_nearest_to_that_where_two_go_in_at_once() -> None:
+    assert dial(spell(0, 0, 30, 170, 180, 200), spell(1, 0, 30, 190, 200, 210)) == [(0, 30, 190)]
+    assert dial(spell(0, 0, 30, 170, 200, 200), spell(1, 0, 30, 150, 160, 185)) == [(0, 30, 185)]
+
+
+def test_an_empty_oven_has_no_setting_and_keeps_its_heat_for_what_follows_soon() -> None:
+    """Longer than that it counts as cold, which is ours, and the next bake gets the heat it wants."""
+    first, second = spell(0, 0, 30, 170, 180, 200), spell(1, 30, 60, 170, 180, 200)
+    soon, late = (60 + COLD_AFTER_MINUTES + by for by in (-1, 0))
+
+    assert dial(first, second, spell(2, soon, soon + 20, 175, 190, 200)) == [
+        (0, 30, 180), (30, 60, 180), (soon, soon + 20, 180),
+    ]  # fmt: skip
+    assert dial(first, second, spell(2, late, late + 20, 175, 190, 200))[-1] == (late, late + 20, 190)
+
+
+def test_a_rest_in_the_switched_off_oven_is_no_setting_and_the_next_bake_gets_one_of_its_own() -> None:
+    bake, rest, late = spell(0, 0, 60, 190, 200, 210), resting(1, 60, 90, 110), spell(2, 90, 120, 100, 150, 200)
+
+    assert dial(bake, rest, late) == [(0, 60, 200), (60, 90, 0), (90, 120, 150)]
+    assert [each.left_at for each in settings([bake, rest])] == [200, 110]
+
+
+# When it is turned, by an oven that gains 10 °C a minute and falls from 200 to 120 °C in 25
+
+
+def test_a_cold_oven_is_lit_as_early_as_it_takes_to_heat() -> None:
+    """From 20 to 180 °C."""
+    assert turned(InOven(3, 100, 130, baked(180))) == [Change(84, 100, 180, None, 3)]
+
+
+def test_what_suits_the_heat_that_is_there_needs_no_turn() -> None:
+    assert len(turned(InOven(0, 100, 130, baked(180)), InOven(1, 140, 160, baked(185)))) == 1
+
+
+def test_a_hotter_bake_waits_for_the_rise_and_a_gentler_one_for_the_fall() -> None:
+    up = turned(InOven(0, 100, 130, baked(120)), InOven(1, 170, 190, baked(200)))
+    down = turned(InOven(0, 100, 130, baked(200)), InOven(1, 170, 190, baked(120)))
+
+    assert up[1] == Change(162, 170, 200, 120, 1)
+    assert down[1] == Change(145, 170, 120, 200, 1)
+
+
+def test_nothing_is_turned_while_something_is_inside_that_it_would_spoil() -> None:
+    """A gap of 10 minutes where the fall takes 25, and no gap at all: the timetable's audit minds whether that does."""
+    down = turned(InOven(0, 100, 130, baked(200)), InOven(1, 140, 160, baked(120)))
+    at_once = turned(InOven(0, 100, 130, baked(200)), InOven(1, 130, 160, baked(120)))
+
+    assert (down[1].start, down[1].end) == (130, 140)
+    assert (at_once[1].start, at_once[1].end) == (130, 130)
+
+
+def test_the_door_stands_ajar_only_to_cool_and_only_where_the_plan_knows_that_rate() -> None:
+    """Ajar it falls twice as fast."""
+    ajar = (OvenFacts("oven", 2, replace(RATES, ajar=2 * RATES.cooling)),)
+    bakes = [InOven(0, 100, 130, baked(200)), InOven(1, 170, 190, baked(120)), InOven(2, 220, 240, baked(180))]
+
+    assert [each.ajar for each in turned(*bakes, ovens=ajar)] == [False, True, False]
+    assert turned(*bakes, ovens=ajar)[1].start == 170 - 13
+    assert [each.ajar for each in turned(*bakes)] == [False, False, False]
+
+
+def test_an_oven_long_out_of_use_is_heated_from_what_heat_is_left() -> None:
+    """At 200 °C until 130, wanted at 200 at 230: 16 minutes ahead it has fallen to 20 + 180 · e^(−0.02351 · 84) = 45 °C
+    and gains 155 in 15.5; 15 minutes ahead it would not do. From cold it would be 18."""
+    again = turned(InOven(0, 100, 130, baked(200)), InOven(1, 230, 250, baked(200)))
+
+    assert again[1] == Change(214, 230, 200, None, 1)
+
+
+def test_after_a_rest_it_is_heated_from_what_the_rest_leaves() -> None:
+    """Left at 110 °C it is at 104 three minutes on, and gains 66 in 7; too short a gap is all used."""
+    bake, rest = InOven(0, 0, 60, baked(200)), resting(1, 60, 90, 110)
+
+    assert turned(bake, rest, InOven(2, 100, 120, baked(170)))[1] == Change(93, 100, 170, None, 2)
+    assert turned(bake, rest, InOven(2, 94, 120, baked(170)))[1] == Change(90, 94, 170, None, 2)
+
+
+def test_it_is_turned_for_what_goes_in_then() -> None:
+    """Not for the roast that is inside already, and for a dish that goes in rather than for one that is kept there."""
+    roast, bread = InOven(0, 100, 200, baked(150, within=50)), InOven(4, 140, 160, baked(195))
+    cake, kept, rolls = InOven(3, 300, 330, baked(90)), InOven(2, 300, 330, baked(90), hold=True), InOven(
+        5, 300, 330, baked(90))  # fmt: skip
+
+    assert [each.job for each in turned(roast, bread)] == [0, 4]
+    assert [each.job for each in turned(kept, rolls, cake)] == [3]
+
+
+def test_gone_on_with_an_oven_has_the_heat_it_was_last_turned_to() -> None:
+    bake = InOven(3, 100, 130, baked(180))
+
+    assert turned(bake, now=OvenNow(180, 90, 90)) == []
+    assert turned(bake, now=OvenNow(160, 90, 90)) == [Change(98, 100, 180, 160, 3)]
+    assert turned(bake, now=OvenNow(None, 0, 90)) == [Change(84, 100, 180, None, 3)]
+
+
+def test_and_is_as_good_as_cold_where_that_is_long_ago() -> None:
+    """14 minutes ahead 47 °C are left of 180, and 133 to gain."""
+    unused = COLD_AFTER_MINUTES
+    left = turned(InOven(3, 200, 230, baked(180)), now=OvenNow(180, 200 - unused, 200 - unused))
+
+    assert turned(InOven(3, 200, 230, baked(180)), now=OvenNow(180, 201 - unused, 201 - unused)) == []
+    assert left == [Change(186, 200, 180, None, 3)]

@@ -125,7 +125,8 @@ class _Given:
             end = min(left, part.offset + part.length - gone)
             if part.kind in ("all", "end"):
                 end = left
-            start = max(0, end - part.length, self.busy_until.get(who, 0))
+            length = left if part.kind == "all" else part.length
+            start = max(0, end - length, self.busy_until.get(who, 0))
             if end > start and part.kind != "look-in":
                 found.append(Part(start, end - start, part.kind))
                 self.busy_until[who] = end
@@ -182,15 +183,20 @@ class _Given:
 
 
 def _lasting(way: Way, longer: int) -> Way:
-    """The way made longer by this many minutes (shorter if negative), in its unattended part or its one attended
-    part."""
+    """The way made longer by this many minutes (shorter if negative): hands are on its start and end as before, as far
+    as there is time for both, and on the look-ins that lie before its end."""
     minutes = max(0, way.minutes + longer)
+    length = {part.kind: part.length for part in way.parts}
+    start = min(length.get("start", 0), minutes)
+    end = min(length.get("end", 0), minutes - start)
     parts = []
     for part in way.parts:
         if part.kind == "all":
             parts.append(Part(0, minutes, "all"))
+        elif part.kind == "start":
+            parts.append(Part(0, start, "start"))
         elif part.kind == "end":
-            parts.append(Part(max(0, minutes - part.length), min(part.length, minutes), "end"))
-        elif part.offset + part.length <= minutes:
+            parts.append(Part(minutes - end, end, "end"))
+        elif part.offset + part.length <= minutes - end:
             parts.append(part)
     return replace(way, minutes=minutes, parts=tuple(part for part in parts if part.length))
