@@ -123,6 +123,12 @@ def test_no_amount_is_ever_summed_across_standards() -> None:
         assert found.high == pytest.approx(cup + 100)
 
 
+@pytest.mark.parametrize("other", [Amount("ml", 2, 2), Amount("g", None, None)])
+def test_what_does_not_compare_is_never_summed(other: Amount) -> None:
+    with pytest.raises(ValueError, match="not added up"):
+        Amount("g", 2, 2) + other
+
+
 def test_without_an_amount_is_still_on_the_list(listed: Listed) -> None:
     found = listed(plan("to taste salt", "5 g salt, a handful of parsley"))
 
