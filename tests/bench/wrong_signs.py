@@ -129,6 +129,8 @@ SHOWN = "if amount.low is None or amount.high is None:"
 SHOWN_NEITHER = "amount.low is None and amount.high is None"
 NO_RATE = "if how_much is None or rate is None:"
 BOTH_FIGURES = "a plan gives both figures or none"
+NOW_ON = "NOW_ON = timedelta(seconds=1)  # so that a span starting at this very moment already counts"
+OUT_NOW = "running = to_come and any(each.start < each.end == here for each in raw.stretches)"
 HAIR = "a hair"
 
 EQUAL = {
@@ -188,5 +190,7 @@ EQUAL = {
     ("board.sheet.company", IN_HALF_HOUR, "part.start <= plated"): "adds no minute",
     ("board.review.measure", LONGEST_OVER, "1"): "what ran over has minutes, and not none",
     ("board.review.measure", LONGEST_OVER, "-1"): "the same",
+    ("board.evening.clocks", NOW_ON, "2"): "any moment does",
+    ("board.evening.clocks", OUT_NOW, "each.start <= each.end == here"): "no stretch is of no time",
     ("board.evening.readings", "return left if left > EXACT_MINUTES else 0.0", "left >= EXACT_MINUTES"): "a millionth",
 }
