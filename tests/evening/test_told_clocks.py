@@ -127,3 +127,10 @@ def test_the_dish_furthest_past_its_limit_is_the_one_told() -> None:
     worst = _out(150, "away", "Cream")
 
     assert stood_too_long((_out(130, "away"), worst, _out(140, "away", "Fool")), "Sweet") == worst
+
+
+def test_past_its_limit_counts_by_each_dishs_own_limit() -> None:
+    """An hour where it was above 90 °F, two elsewhere: 15 minutes past the hour are more than 10 past the two."""
+    hot = LiveClock("Cream", "Sweet", 75, 60, at("19:45"), False, "away", False)
+
+    assert stood_too_long((_out(130, "away"), hot), "Sweet") == hot
