@@ -4,6 +4,7 @@ from datetime import date, datetime, timedelta
 
 import pytest
 
+from board.shopping.rows import proposed_days
 from tests.shopping.conftest import SATURDAY, Listed
 from tests.shopping.test_list import plan
 
@@ -127,6 +128,13 @@ def test_without_trips_what_is_needed_before_noon_is_bought_the_day_before(
     (onions,) = listed(plan("5 onions"), {"make 0": hour(SAT, wanted)}).to_buy
 
     assert onions.day == day
+
+
+def test_proposed_are_only_days_that_no_trip_of_the_plan_is_on(listed: Listed) -> None:
+    starts = {"make 0": hour(THU, 12)}  # before any trip: no day at all
+
+    assert proposed_days(listed(plan("5 onions", "2 salmon", more=TRIPS), starts)) == ()
+    assert proposed_days(listed(plan("5 onions", "2 salmon"), starts)) == (THU, SAT)
 
 
 def test_without_trips_flowers_come_the_day_before(listed: Listed) -> None:
