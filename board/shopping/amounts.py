@@ -21,11 +21,11 @@ class Amount:
     high: float | None
 
     def __add__(self, other: "Amount") -> "Amount":
-        """Raises ValueError if the kinds differ."""
-        if self.kind != other.kind:
-            raise ValueError(f"{self.kind} and {other.kind} are not added up")
+        """Raises ValueError if the kinds differ, or only one has a figure."""
+        if self.kind != other.kind or (self.low is None) != (other.low is None):
+            raise ValueError(f"{self} and {other} are not added up")
         if self.low is None or self.high is None or other.low is None or other.high is None:
-            return self if self.low is None else other
+            return self
         return Amount(self.kind, self.low + other.low, self.high + other.high)
 
 
@@ -82,8 +82,9 @@ def measure_for(food: str, units: Iterable[str], standard: Standard) -> Measure:
 
 
 def total(amounts: Iterable[Amount]) -> tuple[Amount, ...]:
-    """One amount per kind, in order of first appearance."""
-    found: dict[str, Amount] = {}
+    """One amount per kind, in order of first appearance; what has no figure (`a bunch`) stands apart from what has."""
+    found: dict[tuple[str, bool], Amount] = {}
     for amount in amounts:
-        found[amount.kind] = found[amount.kind] + amount if amount.kind in found else amount
+        key = amount.kind, amount.low is None
+        found[key] = found[key] + amount if key in found else amount
     return tuple(found.values())

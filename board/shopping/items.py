@@ -98,10 +98,10 @@ def _item(
     units |= {price.per} if price and price.per not in ("pack", "each") else set()
     measure = measure_for(key, units, standard_of(plan.units))
     exact = total(measure.amount(n.scaled.low, n.scaled.high, n.line.measure) for n in needs)
-    least = {a.kind: a for a in total(measure.amount(*n.scaled.to_have, n.line.measure) for n in needs)}
+    least = total(measure.amount(*n.scaled.to_have, n.line.measure) for n in needs)
     have = {a.kind: a for a in total(measure.amount(h.low, h.high, h.measure) for h in there if h.low is not None)}
     enough = any(h.low is None for h in there)
-    parts = tuple(_part(a, least[a.kind], have, enough, measure, pack, price) for a in exact)
+    parts = tuple(_part(a, b, have, enough, measure, pack, price) for a, b in zip(exact, least, strict=True))
     kinds = {part.need.kind for part in parts}
     section = next((n.line.section for n in needs if n.line.section), "")
     return Item(

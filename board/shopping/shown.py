@@ -50,6 +50,7 @@ def _unit_for(kind: str, size: float, units: str | None, written: Collection[str
     """The display unit for a kind, and how many of the kind it holds."""
     if kind not in (BY_GRAMS, BY_MILLILITRES):
         return ("" if kind == EACH else kind), 1.0
+    size *= 1 + 1e-9  # three teaspoons are a tablespoon, whatever floats make of them
     if kind == BY_GRAMS:
         known = dict(GRAMS)
         metric, us = ("kg" if size >= 1000 else "g"), ("lb" if size >= GRAMS["lb"] else "oz")

@@ -113,8 +113,82 @@ WHO = 'who = slot.attended[0].who if slot.attended else ""'
 BEGINS = "start = max(0, end - length, self.busy_until.get(who, 0))"
 TURN = "oven, celsius = slot.uses[0].what, slot.uses[0].celsius"
 FRONT_NOT = "way_of(problem, solution, n).lane != 'front-of-house'"
+FIRST_GOAL = "goals = [stages[0].start.celsius, *(stage.end.celsius for stage in stages)]"
+TO_GOAL = "after = piece.falls.minutes_to(celsius, goal) if celsius > goal else 0.0"
+FALLS_FROM = 'f"{slot.name}: by an estimate it falls from {say.limit(stages[0].start)} too slowly: {told}; "'
+ANY_READY = "head = READY_TO_EAT[0] if head is None and by_day else head"
+WITH_LITRES = 'entry = _Entry(taker.start, station.litres or 0, taker.name, (*paths.task(taker).node.loc, "where"))'
+SEVERAL_TOOLS = "several = file.plan.kitchen.tools.get(contact.tool, 0) > 1"
+KEPT_IN = "return next((count for name, count in found.items() if name_key(name) == name_key(tool)), 0)"
+BY_CLEARED = "for each in sorted(left, key=lambda one: _ends(sheet, one.course)[1]):"
+LAST_CLEARED = "last = max((each.course for each in group), key=lambda name: _ends(sheet, name)[1])"
+ONE_NAME = '"puts away": names if len(names) > 1 else names[0],'
+WEIGHED = "weighed = any(grams(1, unit) is not None for unit in units)"
+POURED = "poured = any(cups(1, unit) is not None for unit in units)"
+NO_FIGURE = "if self.low is None or self.high is None or other.low is None or other.high is None:"
+NO_FIGURES = "self.low is None and self.high is None and (other.low is None) and (other.high is None)"
+BY_LAST_DAY = "fits = windows[other][0] <= day <= windows[other][1]"
+CHILDREN = "children = min(plan.drinks.children if plan.drinks else 0, plan.guest_count)"
+LARGE = 'metric, us = ("kg" if size >= 1000 else "g"), ("lb" if size >= GRAMS["lb"] else "oz")'
+SPOONS = 'us = "cup" if size >= cup / 4 else "tbsp" if size >= known["tbsp"] else "tsp"'
+STEPS = "step = next((s for below, s in ((20, 1.0), (200, 5.0), (2000, 10.0)) if amount < below), 50.0)"
+WHOLE = "whole = part.least.high is not None and part.least.high - need.high > 1e-9"
+ENOUGH = "short = 0.0 if missing < 1e-9 * least.high else missing"
+OVER = "if part.packs is not None and part.packs.left_over > 1e-9:"
+SCALED = "if scaled.low is None or scaled.high is None:"
+SCALED_NEITHER = "scaled.low is None and scaled.high is None"
+SHOWN = "if amount.low is None or amount.high is None:"
+SHOWN_NEITHER = "amount.low is None and amount.high is None"
+NO_RATE = "if how_much is None or rate is None:"
+BOTH_FIGURES = "a plan gives both figures or none"
+NOW_ON = "NOW_ON = timedelta(seconds=1)  # so that a span starting at this very moment already counts"
+OUT_NOW = "running = to_come and any(each.start < each.end == here for each in raw.stretches)"
+HAIR = "a hair"
 
 EQUAL = {
+    ("board.checks.sheet.cooling", FIRST_GOAL, "1"): "every stage is counted from the same heat",
+    ("board.checks.sheet.cooling", FIRST_GOAL, "-1"): "the same",
+    ("board.checks.sheet.cooling", FALLS_FROM, "1"): "the same",
+    ("board.checks.sheet.cooling", FALLS_FROM, "-1"): "the same",
+    ("board.checks.sheet.cooling", TO_GOAL, "celsius >= goal"): "no minutes to where it is",
+    ("board.checks.sheet.fridge", ANY_READY, "1"): "what is ready to eat has the same days, whatever it is",
+    ("board.checks.sheet.fridge", ANY_READY, "-1"): "the same",
+    ("board.checks.sheet.fridge", WITH_LITRES, "1"): "taken only where it has litres",
+    ("board.checks.sheet.fridge", WITH_LITRES, "-1"): "the same",
+    ("board.checks.sheet.contact", "if first.start >= second.start:", "first.start > second.start"): "then in hand",
+    ("board.checks.sheet.contact", SEVERAL_TOOLS, "1"): "only asked of the kitchen's tools",
+    ("board.checks.sheet.contact", SEVERAL_TOOLS, "-1"): "the same",
+    ("board.checks.sheet.contact", KEPT_IN, "-1"): "one is needed at the least",
+    ("board.checks.sheet.put_away", BY_CLEARED, "0"): "courses are cleared in the order they are served",
+    ("board.checks.sheet.put_away", LAST_CLEARED, "0"): "the same",
+    ("board.checks.sheet.put_away", ONE_NAME, "-1"): "of one, the first is the last",
+    ("board.shopping.amounts", WEIGHED, "2"): "of any amount",
+    ("board.shopping.amounts", WEIGHED, "0"): "the same",
+    ("board.shopping.amounts", POURED, "2"): "the same",
+    ("board.shopping.amounts", POURED, "0"): "the same",
+    ("board.shopping.amounts", NO_FIGURE, NO_FIGURES): BOTH_FIGURES,
+    ("board.shopping.amounts", "if low is None or high is None:", "low is None and high is None"): BOTH_FIGURES,
+    ("board.shopping.days", BY_LAST_DAY, "windows[other][0] <= day < windows[other][1]"): "goes by the first last day",
+    ("board.shopping.drinks", CHILDREN, "1"): "only asked where the plan says what is drunk",
+    ("board.shopping.drinks", CHILDREN, "-1"): "the same",
+    ("board.shopping.drinks", NO_RATE, "how_much is None and rate is None"): "both or none",
+    ("board.shopping.items", ENOUGH, "missing <= 1e-09 * least.high"): HAIR,
+    ("board.shopping.rows", WHOLE, "part.least.high - need.high >= 1e-09"): HAIR,
+    ("board.shopping.rows", OVER, "part.packs.left_over >= 1e-09"): HAIR,
+    ("board.shopping.rows", SCALED, SCALED_NEITHER): BOTH_FIGURES,
+    ("board.shopping.shown", SHOWN, SHOWN_NEITHER): BOTH_FIGURES,
+    ("board.shopping.shown", STEPS, "amount <= below"): "it is a whole number of either step",
+    ("board.shopping.shown", LARGE, "size > 1000"): HAIR,
+    ("board.shopping.shown", LARGE, "size > GRAMS['lb']"): HAIR,
+    ("board.shopping.shown", 'metric = "l" if size >= 1000 else "ml"', "size > 1000"): HAIR,
+    ("board.shopping.shown", SPOONS, "size > cup / 4"): HAIR,
+    ("board.shopping.shown", SPOONS, "size > known['tbsp']"): HAIR,
+    (
+        "board.shopping.shown",
+        "whole = math.floor(value + 1e-9)",
+        "value - 1e-09",
+    ): "beside a whole number is no fraction",
+    ("board.shopping.shown", "if abs(value - whole - share) < 1e-6:", "abs(value - whole - share) <= 1e-06"): HAIR,
     ("board.session.replan.gain", DEAREST, "1"): "no gain at all is not enough, and asked for first",
     ("board.session.replan.gain", DEAREST, "-1"): "the same",
     ("board.session.replan.gain", NOT_ENOUGH, "dearest <= 0"): "the same",
@@ -128,6 +202,8 @@ EQUAL = {
     ("board.sheet.company", IN_HALF_HOUR, "part.start <= plated"): "adds no minute",
     ("board.review.measure", LONGEST_OVER, "1"): "what ran over has minutes, and not none",
     ("board.review.measure", LONGEST_OVER, "-1"): "the same",
+    ("board.evening.clocks", NOW_ON, "2"): "any moment does",
+    ("board.evening.clocks", OUT_NOW, "each.start <= each.end == here"): "no stretch is of no time",
     ("board.evening.readings", "return left if left > EXACT_MINUTES else 0.0", "left >= EXACT_MINUTES"): "a millionth",
     (
         "board.schedule.oven_dial",

@@ -96,6 +96,13 @@ def test_a_dishs_clock_by_hand() -> None:
     assert only(host, "19:30").where == "table"
 
 
+def test_a_clock_runs_from_the_very_moment_it_comes_off_the_heat() -> None:
+    host = host_of(custard_supper())
+    play(host, *TO_THE_FILLING[:-1])
+
+    assert [(round(c.out_minutes), c.running) for c in host.at("17:40").clocks] == [(0, True)]
+
+
 def test_what_waits_longer_than_planned_stands_out_longer() -> None:
     """Cooked at 17:40 and not filled until 18:20 instead of 18:00: 40 in the room and 5 at the filling."""
     host = host_of(custard_supper())
@@ -205,6 +212,15 @@ def test_as_it_looks_it_will_be_out_too_long_before_it_is_eaten() -> None:
     play(host, *TO_THE_FILLING)
 
     assert only(host, "18:05").too_long
+
+
+@pytest.mark.parametrize(("limit", "too_long"), [(74, True), (75, False)])
+def test_a_dish_may_be_eaten_until_its_very_limit(limit: int, too_long: bool) -> None:
+    """30 before the table, 10 going out, 35 until it is cleared; then it is put away."""
+    host = host_of(custard_supper(away=True, air=limit))
+    play(host, *TO_THE_FILLING)
+
+    assert only(host, "18:05").too_long == too_long
 
 
 def test_a_board_opened_again_does_not_say_it_twice() -> None:
@@ -362,7 +378,20 @@ def test_raw_food_out_too_long_is_said_by_itself_and_cooking_does_not_mend_it() 
 def test_raw_food_that_will_stand_too_long_before_it_is_cooked_is_told_of_beforehand() -> None:
     """An hour where it is above 90 °F; called into the oven at 16:30, after 90 minutes."""
     assert kitchen(60).at("15:10").clocks[0].too_long
+    assert kitchen(89).at("15:21").clocks[0].too_long
+    assert not kitchen(90).at("15:21").clocks[0].too_long
     assert not kitchen().at("15:10").clocks[0].too_long
+
+
+def test_raw_food_in_the_fridge_has_a_clock_that_stands_still() -> None:
+    """Cut up 15:00-15:20, then in the fridge until the oven."""
+    sheet = chicken_supper()
+    cut, *rest = sheet.slots
+    cold = msgspec.structs.replace(cut, keeping=Keeping(240, "fridge"))
+    host = Host(msgspec.structs.replace(sheet, slots=(cold, *rest)), at("14:58"))
+    play(host, ("15:00", "cut"), ("15:20", "cut"))
+
+    assert raw_and_cooked(host, "16:00") == [("whole chicken", 20, False)]
 
 
 def test_raw_food_on_a_sheet_of_before_has_no_clock() -> None:

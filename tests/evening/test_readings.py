@@ -1,11 +1,14 @@
 """Readings of the core: what they keep open, what they let by, what is undone; and the warning of what stands."""
 
+from dataclasses import replace
 from datetime import timedelta
 
 import msgspec
 import pytest
 
 from board.evening.events import CallPutOff, KeepingWarned, ReadingTaken, StepStarted, TakenBack
+from board.evening.forecast import Standing
+from board.evening.raise_due import warn_keeping
 from board.evening.readings import can_be_read, last_reading, wants_reading
 from board.evening.wishes import Done, LeaveOut, Refusal, TakeBack, TakeReading
 from board.facts.degrees import to_celsius
@@ -191,6 +194,20 @@ def test_what_keeps_only_a_little_while_is_not_warned_of_in_its_first_half(littl
 
     assert host.at("18:33").warned == ()
     assert [each.until - at("18:30") for each in host.at("18:34").warned] == [timedelta(minutes=8)]
+
+
+def test_what_is_to_be_eaten_at_once_is_warned_of_at_once_and_only_once(stewing: Host) -> None:
+    """Of several at one moment each warning has a number of its own."""
+    present = stewing.at("18:30")
+    waiting = tuple(Standing(id_, at("18:30"), at("18:30"), at("18:40"), "room") for id_ in ("stew", "sauce"))
+    forecast = replace(present.forecast, now=at("18:30"), keeping=waiting)
+    state = present.state
+
+    found = warn_keeping(state, forecast)
+    warned = replace(state, warned={"stew": at("18:30"), "sauce": at("18:30")})
+
+    assert [event.n for event in found] == [state.last_n + 1, state.last_n + 2]
+    assert warn_keeping(warned, replace(forecast, now=at("18:31"))) == []
 
 
 def test_what_is_done_again_after_taking_back_is_warned_of_again(stewing: Host) -> None:

@@ -9,8 +9,19 @@ from typing import Any
 
 import pytest
 
-from board.evening.clocks import LiveClock, is_near, left_over, next_to_put_away, stood_too_long, told_of
-from tests.conftest import at
+from board.evening.clocks import (
+    LeftOver,
+    LiveClock,
+    clock_of,
+    is_near,
+    left_over,
+    next_to_put_away,
+    stood_too_long,
+    told_of,
+    warn_clocks,
+)
+from board.evening.events import ClockWarned
+from tests.conftest import Host, at
 
 NOW = at("20:00")
 
@@ -58,6 +69,23 @@ def test_what_is_left_of_a_cleared_course_is_told_for_half_an_hour_past_its_limi
     assert [each.course for each in left_over((clock(until, where),), NOW)] == ["Sweet"] * told
 
 
+def test_each_warning_of_one_moment_has_a_number_of_its_own(host: Host) -> None:
+    state = host.at("17:00").state
+    found = warn_clocks(state, (clock("20:10"), clock("20:10", dish="Cream"), clock("19:59", dish="Fool")), NOW)
+
+    assert [event.n for event in found] == [state.last_n + n for n in (1, 2, 3)]
+
+
+def test_a_warning_of_leftovers_is_about_its_own_course() -> None:
+    clocks = (clock("20:30", "left"), clock("20:10", "left", course="Main"))
+    warned = ClockWarned(n=1, at=NOW, dish=None, course="Main", what="soon")
+    found = clock_of(clocks, warned)
+
+    assert isinstance(found, LeftOver)
+    assert (found.course, found.until) == ("Main", at("20:10"))
+    assert clock_of(clocks[:1], warned) is None
+
+
 def test_a_course_goes_by_its_dish_with_the_least_time() -> None:
     several = (clock("20:30", "left"), clock("20:10", "left", dish="Cream"), clock("20:20", "left", dish="Fool"))
 
@@ -99,3 +127,10 @@ def test_the_dish_furthest_past_its_limit_is_the_one_told() -> None:
     worst = _out(150, "away", "Cream")
 
     assert stood_too_long((_out(130, "away"), worst, _out(140, "away", "Fool")), "Sweet") == worst
+
+
+def test_past_its_limit_counts_by_each_dishs_own_limit() -> None:
+    """An hour where it was above 90 °F, two elsewhere: 15 minutes past the hour are more than 10 past the two."""
+    hot = LiveClock("Cream", "Sweet", 75, 60, at("19:45"), False, "away", False)
+
+    assert stood_too_long((_out(130, "away"), hot), "Sweet") == hot

@@ -56,6 +56,9 @@ SHAPES = {
     "a length of time below zero": ("10 min", "-10 min", "21:20", "plan 7", "'-10 min' is not a length of time"),
     "low above high": ("10 min", "20 to 15 to 10 min", "21:20", "plan 7", "low, likely and high must rise"),
     "a number with two readings": ("10 min", "1,500 min", "21:20", "plan 7", "Write 1500 or 1.500."),
+    "half an amount of food": (
+        "1 kg leeks (veg)", "{food: leeks, low: 1, unit: kg}", "18:23", "plan 7", "both low and high, or neither",
+    ),
     "a list for a length of time": ("10 min", "[10, 20]", "21:20", "plan 7", "a list stands where a few words"),
     "keys for a length of time": ("10 min", f"10 min{MORE}best within: {{a: 1}}", "22:26", "plan 7", "keys stand"),
     "no length of time for `best within`": ("10 min", f"10 min{MORE}best within: soon", "22:26", "plan 7", "25 min"),

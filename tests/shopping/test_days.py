@@ -4,6 +4,7 @@ from datetime import date, datetime, timedelta
 
 import pytest
 
+from board.shopping.rows import proposed_days
 from tests.shopping.conftest import SATURDAY, Listed
 from tests.shopping.test_list import plan
 
@@ -19,6 +20,7 @@ def hour(day: date, hour: int) -> datetime:
     ("5 onions", hour(SAT, 15), THU, None),
     ("1 kg chicken thighs", hour(SAT, 15), FRI, None),  # keeps 1 day raw: USDA FSIS, the lower figure
     ("1 kg chicken thighs", hour(FRI, 18), THU, None),
+    ("5 onions", hour(THU, 18), THU, None),  # begun as the trip ends
     ("5 onions", hour(THU, 12), None, "no trip before"),
     ("20 flowers", hour(SAT, 15), FRI, None),
 ])  # fmt: skip
@@ -41,11 +43,45 @@ def test_a_food_of_two_dishes_is_there_for_the_first_and_keeps_for_the_last(list
     assert (chicken.day, chicken.doubt) == (THU, "keeps too short")
 
 
+def test_what_keeps_too_short_for_any_trip_comes_with_the_last(listed: Listed) -> None:
+    """Chicken keeps 1 day raw (USDA FSIS, the lower figure): too short from Thursday, and shorter from Wednesday."""
+    more = "shopping: {wed: '17:00 - 18:00', thu: '17:00 - 18:00'}\n"
+    (chicken,) = listed(plan("1 kg chicken thighs", more=more)).to_buy
+
+    assert (chicken.day, chicken.trip and chicken.trip.day, chicken.doubt) == (THU, THU, "keeps too short")
+
+
+def test_a_dish_needs_its_food_from_its_first_step(listed: Listed) -> None:
+    text = plan("5 onions", more=TRIPS).replace("{step: make 0", "{step: chop it, takes: 5 min}, {step: make 0")
+    (onions,) = listed(text, {"chop it": hour(THU, 20), "make 0": hour(SAT, 15)}).to_buy
+    (too_late,) = listed(text, {"chop it": hour(THU, 12), "make 0": hour(SAT, 15)}).to_buy
+
+    assert (onions.day, too_late.doubt) == (THU, "no trip before")
+
+
+def test_a_drink_is_there_when_it_is_chilled_not_only_when_it_is_opened(listed: Listed) -> None:
+    text = plan("5 onions", more=TRIPS).replace(
+        "at: 19:15", "at: 19:15\n    drink: ['dry cider, 2 bottles, chilled 2 h, opened 10 min before']"
+    )
+    starts = {"chill the dry cider for Main": hour(THU, 12), "open the dry cider for Main": hour(SAT, 15)}
+    _, cider = listed(text, starts).to_buy
+
+    assert cider.doubt == "no trip before"
+
+
+def test_errands_stand_by_day_and_what_no_trip_brings_comes_last(listed: Listed) -> None:
+    found = listed(plan("1 kg leeks", "1 kg chicken thighs", "5 onions", more=TRIPS), {"make 0": hour(THU, 12)})
+
+    assert [errand.day for errand in found.errands] == [THU, FRI, None]
+
+
 def test_a_shop_that_is_shut_is_not_gone_to(listed: Listed) -> None:
-    more = TRIPS + "shops: {butcher: {fri: '8:00 - 16:00', sat: '8:00 - 13:00'}}\n"
+    hours = "{thu: '18:00 - 20:00', fri: '8:00 - 16:00', sat: '8:00 - 13:00'}"
+    more = TRIPS + f"shops: {{butcher: {hours}}}\n"
     onions, beef = listed(plan("1 kg beef (Butcher), 3 onions (veg)", more=more)).to_buy
 
-    assert (onions.day, beef.day) == (THU, SAT)  # on Friday it shuts as the trip begins
+    # on Thursday it opens as the trip ends, on Friday it shuts as the trip begins
+    assert (onions.day, beef.day) == (THU, SAT)
 
 
 def test_a_shop_shut_on_every_trip_is_told(listed: Listed) -> None:
@@ -61,6 +97,44 @@ def test_without_trips_few_days_are_proposed(listed: Listed) -> None:
 
     assert {bought.item.key: bought.day for bought in found.to_buy} == {"leek": FRI, "salmon": FRI, "bread": FRI}
     assert {errand.trip for errand in found.errands} == {None}
+
+
+def test_without_trips_what_keeps_comes_with_what_does_not(listed: Listed) -> None:
+    """Fish keeps 1 day raw (USDA FSIS, the lower figure), so it is bought on Friday; onions for Saturday come too."""
+    found = listed(plan("3 onions", "2 salmon"), {"make 0": hour(SAT, 15), "make 1": hour(FRI, 18)})
+
+    assert {bought.item.key: bought.day for bought in found.to_buy} == {"onion": FRI, "salmon": FRI}
+
+
+def test_without_trips_what_does_not_keep_has_a_day_of_its_own(listed: Listed) -> None:
+    """As above: salmon for Thursday, cod for Saturday."""
+    found = listed(plan("2 salmon", "2 cod"), {"make 0": hour(THU, 15), "make 1": hour(SAT, 15)})
+
+    assert {bought.item.key: bought.day for bought in found.to_buy} == {"salmon": THU, "cod": SAT}
+
+
+def test_without_trips_a_food_that_does_not_keep_for_its_last_dish_is_told(listed: Listed) -> None:
+    starts = {"make 0": hour(THU, 15), "make 1": hour(SAT, 15)}
+    (chicken,) = listed(plan("1 kg chicken thighs", "1 kg chicken thighs"), starts).to_buy
+
+    assert (chicken.day, chicken.doubt) == (THU, "keeps too short")
+
+
+@pytest.mark.parametrize(("wanted", "day"), [(11, FRI), (12, SAT)])
+def test_without_trips_what_is_needed_before_noon_is_bought_the_day_before(
+    listed: Listed, wanted: int, day: date
+) -> None:
+    """Common practice, no source."""
+    (onions,) = listed(plan("5 onions"), {"make 0": hour(SAT, wanted)}).to_buy
+
+    assert onions.day == day
+
+
+def test_proposed_are_only_days_that_no_trip_of_the_plan_is_on(listed: Listed) -> None:
+    starts = {"make 0": hour(THU, 12)}  # before any trip: no day at all
+
+    assert proposed_days(listed(plan("5 onions", "2 salmon", more=TRIPS), starts)) == ()
+    assert proposed_days(listed(plan("5 onions", "2 salmon"), starts)) == (THU, SAT)
 
 
 def test_without_trips_flowers_come_the_day_before(listed: Listed) -> None:

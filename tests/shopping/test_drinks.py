@@ -57,6 +57,24 @@ def test_a_plans_own_figures_go_first(listed: Listed) -> None:
     assert drinks(listed, more) == {"wine": (3, "bottle"), "sparkling wine": (1, "bottle"), "beer": (12, "bottle")}
 
 
+@pytest.mark.parametrize(("drink", "how_much", "bottles"), [
+    ("wine", "0.5 l a guest", 4), ("wine", "1 bottle a guest", 6),
+    ("beer", "1 l a guest", 19), ("beer", "2 glasses a guest", 12),
+])  # fmt: skip
+def test_litres_and_glasses_are_bought_in_whole_bottles(
+    listed: Listed, drink: str, how_much: str, bottles: int
+) -> None:
+    """Six who drink: 3 l of wine are 4 bottles of 750 ml; 6 l of beer are 18.2 bottles of 330 ml, 12 glasses are 12."""
+    assert drinks(listed, f"drinks: {{{drink}: {how_much}}}") == {drink: (bottles, "bottle")}
+
+
+def test_where_children_and_who_is_alcohol_free_are_all_there_is_no_wine(listed: Listed) -> None:
+    """Two of the eight drink none; told of eight children, nobody is left. 8 × 5 glasses of 200 ml for all."""
+    found = drinks(listed, "drinks: {wine: usual, soft drinks: usual, children: 8}")
+
+    assert found == {"soft drink": (pytest.approx(8000), "ml")}
+
+
 def test_soft_drinks_in_the_plans_own_figures_are_for_every_guest(listed: Listed) -> None:
     assert drinks(listed, "drinks: {soft drinks: 0.3 l a guest}") == {"soft drink": (pytest.approx(8 * 300), "ml")}
 

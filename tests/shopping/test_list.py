@@ -123,12 +123,86 @@ def test_no_amount_is_ever_summed_across_standards() -> None:
         assert found.high == pytest.approx(cup + 100)
 
 
+@pytest.mark.parametrize("other", [Amount("ml", 2, 2), Amount("g", None, None)])
+def test_what_does_not_compare_is_never_summed(other: Amount) -> None:
+    with pytest.raises(ValueError, match="not added up"):
+        Amount("g", 2, 2) + other
+
+
 def test_without_an_amount_is_still_on_the_list(listed: Listed) -> None:
     found = listed(plan("to taste salt", "5 g salt, a handful of parsley"))
 
     assert {b.item.key: row_to_buy(b, None).amount for b in found.to_buy} == {
         "salt": "to taste + 5 g", "parsley": "handful",
     }  # fmt: skip
+
+
+def test_a_bunch_without_a_figure_swallows_none_that_are_counted(listed: Listed) -> None:
+    for dishes in (("2 bunches parsley", "a bunch of parsley"), ("a bunch of parsley", "2 bunches parsley")):
+        (bought,) = listed(plan(*dishes)).to_buy
+
+        assert set(row_to_buy(bought, None).amount.split(" + ")) == {"2 bunches", "bunch"}
+
+
+def test_a_bunch_in_the_house_is_told_once_and_set_against_what_is_counted(listed: Listed) -> None:
+    more = PANTRY.format("1 bunch parsley")
+    (bought,) = listed(plan("2 bunches parsley, a bunch of parsley", more=more)).to_buy
+
+    assert row_to_buy(bought, None).amount == "1 bunch"
+    assert row_to_buy(bought, None).notes == ("2 bunches needed", "1 bunch in the house")
+
+
+@pytest.mark.parametrize(("dishes", "amount"), [
+    (("4 cloves garlic",), "4 cloves"),
+    (("4 cloves garlic", "10 g garlic"), "25 g"),  # 22 g: 3 g a clove, USDA SR, from memory; by hand 25
+    (("120 g eggs",), "120 g"),  # weighed in one dish and counted in none
+])  # fmt: skip
+def test_foods_are_weighed_or_counted_as_written_unless_that_joins_them(
+    listed: Listed, dishes: tuple[str, ...], amount: str
+) -> None:
+    (bought,) = listed(plan(*dishes)).to_buy
+
+    assert row_to_buy(bought, None).amount == amount
+
+
+def test_a_dish_made_larger_counts_eggs_whole(listed: Listed) -> None:
+    """4 to 5 eggs for six are 5⅓ to 6⅔ for eight: 6 to 7; 4 are there."""
+    text = plan("4 to 5 eggs", more=PANTRY.format("4 eggs")).replace("dish: D0,", "dish: D0, for: 6,")
+    (bought,) = listed(text).to_buy
+
+    assert bought.item.parts[0].least == Amount("each", 6, 7)
+    assert row_to_buy(bought, None).amount == "3"
+
+
+def test_a_pack_by_weight_does_not_tell_how_many_bunches_it_holds(listed: Listed) -> None:
+    (bought,) = listed(plan("2 bunches thyme", more="packs: {thyme: 20 g}\n")).to_buy
+
+    assert row_to_buy(bought, None).amount == "2 bunches"
+
+
+def test_what_is_in_the_house_is_neither_listed_nor_paid_for_beside_what_is_short(listed: Listed) -> None:
+    more = PANTRY.format("5 g thyme") + "prices: {thyme: 0.90 a bunch}\n"
+    (bought,) = listed(plan("1 bunch thyme, 5 g thyme", more=more)).to_buy
+
+    assert row_to_buy(bought, None).amount == "1 bunch"
+    assert bought.item.cost == 90
+
+
+@pytest.mark.parametrize(("spoons", "shown"), [
+    ("2 tsp", "2 tsp"), ("3 tsp", "1 tbsp"), ("1 tbsp", "1 tbsp"), ("11 tsp", "4 tbsp"), ("12 tsp", "¼ cup"),
+    ("4 tbsp", "¼ cup"),
+])  # fmt: skip
+def test_spoons_become_the_largest_us_measure_that_holds_them(listed: Listed, spoons: str, shown: str) -> None:
+    """NIST Handbook 44, appendix C: 3 tsp are 1 tbsp, 16 tbsp are 1 cup."""
+    (bought,) = listed(plan(f"{spoons} mystery paste", more="units: us\n")).to_buy
+
+    assert row_to_buy(bought, "us").amount == shown
+
+
+def test_foods_without_a_section_come_last(listed: Listed) -> None:
+    (errand,) = listed(plan("2 onions, 100 g butter (dairy)")).errands
+
+    assert [section.name for section in errand.sections] == ["dairy", ""]
 
 
 PANTRY = "pantry: [{}]\n"
@@ -184,10 +258,12 @@ def test_prices_apply_where_they_can_and_nothing_is_guessed(
 @pytest.mark.parametrize(("amount", "units", "written", "shown"), [
     (Amount("g", 1200, 1200), None, {"g"}, "1.2 kg"), (Amount("g", 415, 415), None, {"g", "cup"}, "415 g"),
     (Amount("ml", 30, 45), None, {"tbsp"}, "2–3 tbsp"), (Amount("ml", 360, 360), None, {"cup"}, "1½ cups"),
-    (Amount("each", 1.5, 1.5), None, {""}, "1½"), (Amount("bunch", 2, 2), None, {"bunch"}, "2 bunches"),
+    (Amount("each", 1.5, 1.5), None, {""}, "1½"), (Amount("each", 1 / 3, 2 / 3), None, {""}, "⅓–⅔"),
+    (Amount("bunch", 2, 2), None, {"bunch"}, "2 bunches"),
     (Amount("g", 453.59237, 453.59237), "us", {"g"}, "1 lb"), (Amount("g", 100, 100), "us", {"g"}, "3.527 oz"),
     (Amount("ml", 236.5882365, 236.5882365), "us", {"ml"}, "1 cup"),
     (Amount("ml", 480, 480), "metric", {"cup"}, "480 ml"),
+    (Amount("each", 10_000, 10_000), None, {""}, "10000"),
     (Amount("ml", 30, 30), "metric", {"tbsp"}, "2 tbsp"),
     (Amount("g", 907.18474, 907.18474), "metric", {"lb"}, "907.2 g"),
     (Amount("to taste", None, None), "us", {"to taste"}, "to taste"),

@@ -24,6 +24,7 @@ def test_a_tick_is_for_an_amount() -> None:
     ticks.toggle(LESS_BUTTER)
 
     assert ticks.is_ticked(LESS_BUTTER)
+    assert ticks.ticked_as(LESS_BUTTER) is None
     assert not ticks.is_ticked(BUTTER)
     assert ticks.ticked_as(BUTTER) == "125 g"
     ticks.toggle(BUTTER)

@@ -29,6 +29,7 @@ courses:
           - 3 eggs (dairy)
           - 1 cup granulated sugar (baking)
           - 8 g salt
+          - 2 to 3 tbsp cream (dairy)
           - 5 onions (veg)
           - a handful of parsley (veg)
         steps: [{step: bake the tart, takes: 30 min}]
@@ -104,7 +105,7 @@ def test_what_is_bought_when_and_where(supper: Provisions) -> None:
 
     assert shown == {
         "Thursday 26 November, 17:00–18:00": {
-            "dairy": ["butter", "egg"], "baking": ["granulated sugar"], "veg": ["onion"],
+            "dairy": ["butter", "egg", "cream"], "baking": ["granulated sugar"], "veg": ["onion"],
             "household": ["candle"], "": ["olive oil"],
         },
         "Saturday 28 November, 8:00–9:00".replace(" 8", " 08").replace("–9", "–09"): {"butcher": ["chicken thigh"]},
@@ -118,9 +119,9 @@ def test_what_is_in_the_house_or_comes_from_the_tap(supper: Provisions) -> None:
 
 
 def test_what_it_costs(supper: Provisions) -> None:
-    """4.80 + 1.80 + 1.5 kg × 9.90 = 14.85 → 21.45; sugar, onions, candles and oil have no price."""
+    """4.80 + 1.80 + 1.5 kg × 9.90 = 14.85 → 21.45; sugar, cream, onions, candles and oil have no price."""
     assert supper.costs == {"": 2145}
-    assert supper.unpriced == 4
+    assert supper.unpriced == 5
 
 
 def test_the_rows_as_they_are_read(supper: Provisions) -> None:
@@ -130,7 +131,7 @@ def test_the_rows_as_they_are_read(supper: Provisions) -> None:
     assert rows["butter"].notes == ("400 g needed", "100 g in the house", "200 g left over")
     assert rows["olive oil"].amount == "3 tbsp"
     assert rows["olive oil"].notes == ("2–3 tbsp needed",)
-    assert rows["onion"].amount == "12"
+    assert (rows["onion"].amount, rows["onion"].food) == ("12", "Fresh Onions")
     assert rows["candle"].dishes == ("light the lanterns",)
 
 
@@ -142,6 +143,7 @@ def test_the_tart_as_it_is_made_now(supper: Provisions) -> None:
     assert title == "Onion tart: written for 4, made for 8 (× 2)"
     assert "300 g butter" in lines
     assert "6 eggs" in lines
+    assert "4–6 tbsp cream" in lines
     assert "14 g salt; × 1.75 only, as for salt: common practice, no source; taste" in lines
     assert "handful parsley" in lines
     assert any("times" in line for line in lines)

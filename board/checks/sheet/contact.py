@@ -48,7 +48,7 @@ def contacts(timed: Timed) -> Iterator[Contact]:
     hurts = list(_hurts(timed.eaten))
     for second in slots:
         for first in slots:
-            if first.start >= second.start or first.dish == second.dish:
+            if first.start >= second.start:
                 continue
             for tool in sorted(_tools(first, file) & _tools(second, file)):
                 for guest, bad, what, good in hurts:

@@ -36,7 +36,7 @@ def fall_times(pieces: list[Piece], start: float, stages: tuple[CoolingStage, ..
     """Minutes from the start of the first stage to each stage's end (infinite if never reached), and to the end of the
     last piece. The time before the first stage starts does not count."""
     goals = [stages[0].start.celsius, *(stage.end.celsius for stage in stages)]
-    reached = [0.0 if start <= goals[0] else math.inf, *(math.inf for _ in stages)]
+    reached = [0.0 if start < goals[0] else math.inf, *(math.inf for _ in stages)]
     celsius, passed = start, 0.0
     for piece in pieces:
         if piece.falls is not None:

@@ -36,6 +36,8 @@ class InTheHouse(BaseModel):
     def _sound(self) -> "InTheHouse":
         if bool(self.food) == bool(self.file):
             raise ValueError("what is in the house is a food, or a file that lists some; write for example 2 kg flour")
+        if (self.low is None) != (self.high is None):
+            raise ValueError("an amount has both low and high, or neither; write one figure twice")
         return self
 
 

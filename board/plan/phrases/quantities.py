@@ -111,6 +111,8 @@ class Ingredient(BaseModel):
     @model_validator(mode="after")
     def _sound(self) -> "Ingredient":
         low, high = self.low, self.high
+        if (low is None) != (high is None):
+            raise ValueError("an amount has both low and high, or neither; write one figure twice")
         if low is not None and high is not None and low > high:
             raise ValueError(f"{low:g} to {high:g} runs backwards; write the lower figure first")
         if low is not None and high is not None and not 0 < low <= high <= MOST:

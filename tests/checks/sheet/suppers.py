@@ -37,7 +37,7 @@ courses:
         {food}
         steps:
 {steps}
-jobs: {jobs}
+{more}jobs: {jobs}
 """
 DAYS = (
     "{8 days before: '9:00 - 23:30', 5 days before: '9:00 - 23:30', 4 days before: '9:00 - 23:30', "
@@ -56,17 +56,32 @@ def supper(
     dish: str = "Test dish",
     food: str = "ingredients: [1 kg food]",
     jobs: str = "[]",
+    more: str = "",
 ) -> tuple[PlanFile, RunSheet]:
-    """A plan of one dish, whose steps are YAML list entries, and its sheet."""
-    indented = textwrap.indent(textwrap.dedent(steps).strip("\n"), "          ")
+    """A plan of one dish, whose steps are YAML list entries, and its sheet. `more`: further dishes and courses."""
+    indented = _steps(steps)
     found = read(
         TEXT.format(
             rules=rules, air=air, outdoors=outdoors, eaten=eaten, fridge=fridge, dish=dish, food=food, jobs=jobs,
-            hours=DAYS, steps=indented,
+            hours=DAYS, steps=indented, more=more,
         )
     )  # fmt: skip
     assert isinstance(found, PlanFile), "\n".join(snag.render() for snag in found)
     return found, make_sheet(found, solve)
+
+
+def _steps(text: str) -> str:
+    return textwrap.indent(textwrap.dedent(text).strip("\n"), "          ")
+
+
+def three_dishes(steps: str, food: str = "ingredients: [1 kg food]") -> tuple[PlanFile, RunSheet]:
+    """The same steps in two dishes of a course, and in a dish of another course that is called as one of them; each
+    step's name ends in THIS."""
+    first, second, third = (_steps(steps.replace("THIS", word)) for word in ("one", "two", "three"))
+    dish = "      - dish: {}\n        {}\n        steps:\n{}\n"
+    later = "  - course: Later\n    at: 21:00\n    dishes:\n"
+    more = dish.format("Other dish", food, second) + later + dish.format("Test dish", food, third)
+    return supper(first, food=food, more=more)
 
 
 def said(found: tuple[PlanFile, RunSheet], code: str) -> list[Snag]:

@@ -52,10 +52,11 @@ def found(
     second_pan: str = "frying pan",
     after: str = "fry the walnuts",
     jobs: str = "[]",
+    food: str = "walnuts",
 ) -> list[Snag]:
     text = PLAN.format(
         guest=guest, pans=pans, first=first, not_for=not_for, second_pan=second_pan, after=after, jobs=jobs
-    )
+    ).replace("200 g walnuts", f"200 g {food}")
     plan = read_plan(text, "plan.yaml")
     assert isinstance(plan, PlanFile), [snag.render() for snag in plan]
     return tools_are_washed_between(timed(plan, make_sheet(plan, solve), matrix(plan)))
@@ -92,6 +93,19 @@ def test_nor_is_the_same_one_used_first_for_what_they_eat() -> None:
 
 def test_nor_where_nobody_is_hurt_by_it() -> None:
     assert found(guest="Ines, vegetarian") == []
+
+
+def test_nor_where_what_it_held_is_not_eaten_but_hurts_nobody() -> None:
+    """Bacon fat in the pan is no matter of safety for who eats no meat."""
+    assert found(guest="Ines, vegetarian", food="bacon") == []
+
+
+def test_two_dishes_of_one_name_in_two_courses_are_two_dishes() -> None:
+    assert len(found(first="Potatoes")) == 1
+
+
+def test_washing_may_begin_as_the_pan_comes_free() -> None:
+    assert found(jobs=WASH.replace("after: fry the walnuts", "after: 'fry the walnuts, at once'")) == []
 
 
 @pytest.mark.parametrize(("pans", "advice"), [(1, "use another tool"), (2, "Keep one frying pan apart")])

@@ -50,6 +50,18 @@ def test_pieces_follow_one_another_and_what_is_kept_hot_does_not_fall() -> None:
     assert hot_first == pytest.approx(straight)
 
 
+def test_the_last_minute_is_in_time() -> None:
+    exact = newton(0.02, 4).minutes_to(57, STAGES[0].end.celsius)
+
+    assert fall_times([Piece(exact, newton(0.02, 4))], 57, STAGES)[0][0] == exact
+
+
+def test_what_is_below_hot_holding_counts_while_it_is_kept_warm() -> None:
+    """FDA Food Code 3-501.16(A)(1): hot is 57 °C (135 °F) or above, and at 57 °C the hour has not begun."""
+    assert fall_times([Piece(60, None), Piece(300, newton(0.02, 4))], 57, STAGES)[1] == 300
+    assert fall_times([Piece(60, None), Piece(300, newton(0.02, 4))], 56, STAGES)[1] == 360
+
+
 def test_what_never_gets_there_is_infinite() -> None:
     assert fall_times([Piece(600, newton(0.05, 20))], 57, STAGES)[0][1] == math.inf
     assert fall_times([Piece(60, None)], 90, STAGES) == ([math.inf, math.inf], 0.0)
@@ -74,7 +86,7 @@ def test_f14_shallow_in_ice_is_in_time_and_deep_in_the_room_is_not() -> None:
     assert snag.weight.name == "MIND"
     assert line_of(snag) == "cools: 12 cm deep, plastic, room"
     for words in ("by an estimate", "from 57 °C (135 °F)", "21 °C (70 °F)", "2 h allowed", "5 °C (41 °F)",
-                  "6 h allowed", "3-501.14"):  # fmt: skip
+                  "6 h allowed", "3-501.14(A)(2)"):  # fmt: skip
         assert words in snag.message
     for words in ("a probe decides", "Taken for granted: 100 °C", "12 cm deep, uncovered, in plastic", "no source"):
         assert words in snag.mend
@@ -95,6 +107,8 @@ def test_f14_is_judged_by_the_path_only_as_far_as_it_goes() -> None:
     ("keeps", "gap", "wanted"),
     [
         ("2 days in the fridge", "", ["ASK"]),
+        ("2 days in the fridge", ", after: 'boil it, at least 1 min, at most 1 min'", ["ASK"]),
+        ("2 days in the fridge", ", after: 'boil it, at once'", []),
         ("3 h in the room", ", after: 'boil it, at least 61 min'", ["ASK"]),
         ("3 h in the room", ", after: 'boil it, at most 55 min'", []),  # and 5 of dressing: an hour at the most
         ("3 h hot", ", after: 'boil it, at least 2 h'", []),
@@ -113,3 +127,79 @@ def test_f14_asks_how_it_cools_where_nothing_is_said(keeps: str, gap: str, wante
     assert [snag.weight.name for snag in found] == wanted
     assert [line_of(snag) for snag in found] == [f"keeps: {keeps}"] * len(wanted)
     assert all("cools: 5 cm deep, metal, ice bath" in snag.mend for snag in found)
+
+
+@pytest.mark.parametrize(
+    ("heats", "wanted"),
+    [
+        ("until: 90 C", ["NOTE"]),
+        ("until: 60 C", ["NOTE"]),
+        ("until: 40 C", []),  # warm milk; hot is 140 °F (60 °C): USDA FSIS, danger zone
+        ("cooks: fish, until: 50 C", ["NOTE"]),  # cooked, though not to that
+        ("until: 90 C, perishable: no", []),
+        ("perishable: no", []),
+    ],
+)
+def test_f14_hot_is_what_reached_hot_holding_or_was_cooked(heats: str, wanted: list[str]) -> None:
+    steps = f"""
+    - {{step: heat it, where: stovetop, takes: 30 min, {heats}, keeps: 2 days in the fridge}}
+    - {{step: dress it, takes: 5 min, after: 'heat it, at least 2 h'}}
+    """
+
+    assert weights(supper(steps), "food 14") == wanted
+
+
+def test_f14_hours_kept_hot_are_not_hours_of_cooling() -> None:
+    steps = """
+    - {step: boil it, where: stovetop, takes: 30 min, day: day before, keeps: 6 h hot}
+    - {step: cool it, takes: 30 min, cools: '3 cm deep, metal, ice bath', after: 'boil it, at least 5 h',
+       keeps: 9 min in the room}
+    - {step: chill it, where: 'fridge, 2 litres', takes: 9 h, keeps: 2 days in the fridge, after: 'cool it, at once'}
+    """
+
+    assert weights(supper(steps), "food 14") == []
+
+
+def test_f14_the_freezer_cools_what_the_fridge_does_not_in_time() -> None:
+    """6 cm deep in metal, half an hour in the room, then at 4 °C or at −18 °C."""
+    steps = chilled("cools: 6 cm deep, metal, room")
+    (snag,) = said(supper(steps), "food 14")
+
+    assert "21 °C (70 °F) after 2 h 53" in snag.message
+    assert "6 cm deep, uncovered, in metal; fridge at 4 °C" in snag.mend
+    assert weights(supper(steps.replace("'fridge, 2 litres'", "'freezer, 2 litres'")), "food 14") == []
+
+
+@pytest.mark.parametrize(("first", "second"), [("soup", "sauce"), ("sauce", "soup")])
+def test_f14_of_what_cools_in_one_step_the_slowest_is_told(first: str, second: str) -> None:
+    """The sauce stood a while before it and the soup went into the cooling: one line, of the sauce."""
+    cooked = {
+        "soup": "{step: boil the soup, where: stovetop, takes: 30 min, after: nothing, not after: day before 12:30, "
+        "not before: day before 12:00, keeps: 1 h in the room}",
+        "sauce": "{step: boil the sauce, where: stovetop, takes: 30 min, after: nothing, not after: day before 12:00, "
+        "not before: day before 11:30, keeps: 1 h in the room}",
+    }
+    steps = f"""
+    - {cooked[first]}
+    - {cooked[second]}
+    - step: cool both
+      takes: 3 h
+      cools: 12 cm deep, plastic, room
+      after: ['boil the soup, at once', boil the sauce]
+    """
+    (snag,) = said(supper(steps), "food 14")
+
+    assert snag.message.startswith("boil the sauce:")
+
+
+def test_f14_asks_at_the_first_of_several_and_names_them_all() -> None:
+    steps = """
+    - {step: boil it, where: stovetop, takes: 30 min, day: day before, keeps: 2 days in the fridge}
+    - {step: boil more, where: stovetop, takes: 20 min, after: nothing, day: day before, keeps: 3 days in the fridge}
+    - {step: dress it, takes: 5 min, after: [boil it, boil more]}
+    """
+    (snag,) = said(supper(steps), "food 14")
+
+    named = snag.message.partition(":")[0].split(", ")
+    assert sorted(named) == ["boil it", "boil more"]
+    assert line_of(snag).startswith(f"- {{step: {named[0]},")

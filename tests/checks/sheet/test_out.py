@@ -4,9 +4,12 @@ Limit: USDA FSIS, danger zone: 2 h, and 1 h when the air is above 90 °F.
 """
 
 import re
+from datetime import timedelta
 
 import pytest
+from msgspec.structs import replace
 
+from board.checks.sheet.clocks import dish_clocks
 from board.plan.load import PlanFile
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
@@ -117,6 +120,50 @@ def test_f11_what_is_left_is_put_away_before_the_clock_runs_out(jobs: str, wante
         assert re.search("(put away by|what is left of Main by) Sat 21:25", snag.message)
         assert "throw it away" in snag.message
         assert "Test dish" in snag.message
+        assert "Add a job:" in snag.mend or snag.mend.startswith("Do it sooner: `after: ")
+
+
+def test_f11_the_first_deadline_of_a_courses_dishes_is_told() -> None:
+    more = "      - {dish: Other dish, ingredients: [1 kg food], steps: [{step: MIX, takes: 10 min, BEFORE}]}\n"
+    more = more.replace("MIX", "mix more").replace("BEFORE", "before: 'serve Main, at once'")
+    for first, dish, other in ((MIX, "Test dish", more), (MIX.replace("30", "9"), "Other dish", more)):
+        (snag,) = said(supper(first, eaten="60 min", more=other), "food 11")
+
+        assert f"({dish})" in snag.message
+
+
+@pytest.mark.parametrize(("wait", "wanted"), [(75, []), (76, ["MIND"])])
+def test_f11_platters_are_in_the_cold_as_the_clock_runs_out(wait: int, wanted: list[str]) -> None:
+    """Out from 19:25, so until 21:25; the guests still eat."""
+    after = f"'serve Main, at least {wait} min, at most {wait} min'"
+    job = f"[{{job: put it away, after: {after}, takes: 10 min, puts away: Main}}]"
+
+    assert weights(supper(MIX, eaten="85 min", jobs=job), "food 11") == wanted
+
+
+def test_a_clock_runs_out_only_where_what_is_left_is_put_away_too_late() -> None:
+    for jobs, wanted in (("[]", True), (PUT_AWAY.format(19), False), (PUT_AWAY.format(21), True)):
+        (clock,) = dish_clocks(supper(MIX, eaten="60 min", jobs=jobs)[1])
+
+        assert (clock.runs_out is not None) == wanted
+
+
+def test_a_sheet_that_does_not_say_how_long_a_course_is_eaten_takes_it_from_the_clearing() -> None:
+    _, sheet = supper(MIX, eaten="60 min")
+    unsaid = replace(sheet, courses=tuple(replace(course, eaten=None) for course in sheet.courses))
+    unwaited = replace(unsaid, slots=tuple(replace(slot, waits=()) for slot in sheet.slots))
+    longer = replace(
+        unsaid,
+        slots=tuple(
+            replace(slot, waits=(*slot.waits, *(replace(wait, minutes=2) for wait in slot.waits)))
+            for slot in sheet.slots
+        ),
+    )
+    (course,) = sheet.courses
+
+    for found, minutes in ((unsaid, 60), (unwaited, 0), (longer, 60)):
+        (clock,) = dish_clocks(found)
+        assert clock.eaten - course.served == timedelta(minutes=minutes)
 
 
 def test_f11_platters_may_be_put_away_while_the_course_is_still_eaten() -> None:
@@ -191,10 +238,53 @@ def test_f11_offers_a_job_for_each_deadline_that_one_job_cannot_meet() -> None:
 
 
 def test_f11_offers_one_job_where_one_meets_all_deadlines() -> None:
+    """Sweet is cleared at 20:20, 40 minutes before the soup's deadline: 10 for the job, 5 to spare."""
     (line,) = offered(("Soup", "19:15", "20 min"), ("Sweet", "19:55", "20 min"))
 
-    assert "after: 'clear Sweet, at most " in line
+    assert "after: 'clear Sweet, at most 25 min'" in line
     assert "puts away: [Soup, Sweet]" in line
+
+
+@pytest.mark.parametrize(("sweet", "jobs"), [("20:20", 1), ("20:21", 2)])
+def test_f11_one_job_has_ten_minutes_and_five_to_spare_after_the_last_is_cleared(sweet: str, jobs: int) -> None:
+    """Sweet is cleared 25 minutes after it is served; the soup's deadline is 21:00."""
+    assert len(offered(("Soup", "19:15", "20 min"), ("Sweet", sweet, "20 min"))) == jobs
+
+
+@pytest.mark.parametrize(
+    ("bench", "eaten", "wait"),
+    [(90, 15, "at least 0 min, at most 10 min"), (100, 15, "at least 0 min, at most 0 min"),
+     (104, 11, "at least 0 min, at most 0 min")],
+)  # fmt: skip
+def test_f11_what_stood_long_before_is_put_away_soon_after_it_is_served(bench: int, eaten: int, wait: str) -> None:
+    """Of the two hours, those on the bench and 5 minutes of carrying are gone; the job takes 10, and 5 are spare."""
+    (snag,) = said(supper(MIX.replace("30", str(bench)), eaten=f"{eaten} min"), "food 11")
+
+    assert f"after: 'serve Main, {wait}'" in snag.mend
+
+
+def test_f11_says_where_the_first_course_stands_that_one_job_puts_away() -> None:
+    plan = read(COURSES + COURSE % ("Soup", "19:15", "20 min", 0, 0) + COURSE % ("Sweet", "19:55", "20 min", 1, 1))
+    assert isinstance(plan, PlanFile)
+    (snag,) = said((plan, make_sheet(plan, solve)), "food 11")
+
+    assert line_of(snag) == "- course: 'Soup'"
+
+
+@pytest.mark.parametrize(
+    ("eaten", "after"),
+    [
+        (20, "clear Buffet, at most 60 min"),  # longest
+        (87, "clear Buffet, at most 0 min"),
+        (90, "clear Buffet, at most 0 min"),
+        (91, "serve Buffet, at least 80 min, at most 90 min"),
+    ],
+)
+def test_f11_waits_for_clearing_as_long_as_there_is_time_for_the_job(eaten: int, after: str) -> None:
+    """Cleared 5 minutes after it is eaten, put away in 10; the deadline is 21:00."""
+    (line,) = offered(("Buffet", "19:15", f"{eaten} min"))
+
+    assert f"after: '{after}" in line
 
 
 def test_f11_writes_its_jobs_as_yaml_whatever_a_course_is_called() -> None:

@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.checks.sheet.suppers import line_of, said, supper, weights
+from tests.checks.sheet.suppers import line_of, said, supper, three_dishes, weights
 
 ROAST = "- {step: roast it, where: oven at 180 C, takes: 40 min, cooks: poultry}"
 CHICKEN = "ingredients: [1.6 kg chicken, 2 tbsp oil]"
@@ -60,3 +60,27 @@ def test_what_is_cooked_or_reheated_spoils_though_its_ingredients_are_not_writte
     found = supper(steps("- {step: marinate it, takes: 5 h, before: 'roast it, at once'}"), food="by time alone: no")
 
     assert "poultry may stand out raw for 5 h" in said(found, "food 15")[0].message
+
+
+def test_f15_is_told_once_for_each_dish() -> None:
+    """However many dishes wait too long; of two birds in one dish, the one that waits longer."""
+    found = three_dishes(
+        "- {step: marinate THIS, takes: 5 h}\n- {step: roast THIS, where: stovetop, takes: 40 min, cooks: poultry}",
+        food=CHICKEN,
+    )
+
+    assert weights(found, "food 15") == ["MIND"] * 3
+
+
+@pytest.mark.parametrize(("legs", "wings"), [("3 h", "5 h"), ("5 h", "3 h")])
+def test_f15_of_two_pieces_of_a_dish_the_one_that_waits_longer_is_told(legs: str, wings: str) -> None:
+    found = steps(
+        f"- {{step: marinate the legs, takes: {legs}}}",
+        "- {step: fry the legs, where: stovetop, takes: 40 min, cooks: poultry}",
+        f"- {{step: marinate the wings, takes: {wings}, after: nothing}}",
+        "- {step: fry the wings, where: stovetop, takes: 40 min, cooks: poultry, after: marinate the wings}",
+        "- {step: lay out, takes: 5 min, after: [fry the legs, fry the wings]}",
+    ).removesuffix(f"\n{ROAST}")
+    (snag,) = said(supper(found, food=CHICKEN), "food 15")
+
+    assert f"before fry the {'legs' if legs == '5 h' else 'wings'}" in snag.message
