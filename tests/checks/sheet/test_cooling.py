@@ -132,10 +132,10 @@ def test_f14_asks_how_it_cools_where_nothing_is_said(keeps: str, gap: str, wante
 @pytest.mark.parametrize(
     ("heats", "wanted"),
     [
-        ("until: 90 C", ["NOTE"]),
-        ("until: 60 C", ["NOTE"]),
+        ("until: 90 C", ["ASK"]),
+        ("until: 60 C", ["ASK"]),
         ("until: 40 C", []),  # warm milk; hot is 140 °F (60 °C): USDA FSIS, danger zone
-        ("cooks: fish, until: 50 C", ["NOTE"]),  # cooked, though not to that
+        ("cooks: fish, until: 50 C", ["ASK"]),  # cooked, though not to that
         ("until: 90 C, perishable: no", []),
         ("perishable: no", []),
     ],

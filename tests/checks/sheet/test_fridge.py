@@ -140,7 +140,7 @@ def test_f12_and_f14_are_told_once_for_each_dish() -> None:
     found = three_dishes(steps)
 
     assert weights(found, "food 12") == ["STOP"] * 3
-    assert weights(found, "food 14") == ["NOTE"] * 3
+    assert weights(found, "food 14") == ["ASK"] * 3
 
 
 @pytest.mark.parametrize(("day", "stops"), [("3 days before", []), ("4 days before", ["food 12"])])
