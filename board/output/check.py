@@ -118,7 +118,10 @@ def _verdict(plan: Assessed) -> _Part:
     lines = [f"  {said.given_up(sheet, each)}" for each in sheet.given_up]
     if not sheet.proved:
         lines.append(f"  {words.sheet_state(sheet.proved, sheet.gap)}")
-    return _Part(words.CHECK_HOLDS if not sheet.given_up else words.CHECK_GIVES_UP, tuple(lines), 0)
+    if sheet.given_up:
+        return _Part(words.CHECK_GIVES_UP, tuple(lines), 0)
+    unsafe = any(snag.weight is Weight.STOP for snag in plan.snags)
+    return _Part(words.CHECK_HOLDS_UNSAFE if unsafe else words.CHECK_HOLDS, tuple(lines), 0)
 
 
 def _on_word(trusted: Iterable[OnYourWord]) -> Iterator[str]:

@@ -1,6 +1,7 @@
 """What `check` shows: a count first, the worst first, all of one screen, and what stands on the host's word."""
 
 import io
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -9,6 +10,7 @@ from rich.console import Console
 from board.checks.sheet.assessed import Assessed, of_plan
 from board.files.plans import plan_in
 from board.output.check import MOST_LINES, print_check
+from board.sheet.run_sheet import RunSheet
 
 NAIVE = """\
 event: Friends to dinner
@@ -121,3 +123,12 @@ def test_what_is_asked_for_alike_is_said_once() -> None:
     lines = shown(NAIVE)
     mends = [line for line in lines if line.startswith("    ") and not line.strip().startswith("^")]
     assert len(mends) == len(set(mends))
+
+
+def test_a_timetable_with_a_stop_is_not_said_to_hold(lantern_sheet: RunSheet) -> None:
+    plan = assessed(NAIVE)
+    unfit = lines_of(replace(plan, sheet=lantern_sheet))
+    fit = lines_of(replace(plan, sheet=lantern_sheet, snags=()))
+    assert not any("holds" in line for line in unfit if "guests" not in line)
+    assert any("not fit to serve" in line for line in unfit)
+    assert any(line.startswith("The timetable holds") for line in fit)

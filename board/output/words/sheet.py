@@ -15,6 +15,7 @@ CAUTION = (
 STOP, MIND, NOTE = f"{SIGN['stop']} STOP: cannot be done as written", f"{SIGN['mind']} MIND", f"{SIGN['note']} NOTE"
 ASK = f"{SIGN['ask']} ASK: the program does not know"
 STOP_SAFETY = f"{SIGN['stop']} STOP: could hurt somebody who eats it"
+CHECK_HOLDS_UNSAFE = "Every course is on time; but it is not fit to serve until the stops above are mended."
 CHECK_HOLDS = "The timetable holds: every course on time, nothing kept past its limit."
 CHECK_GIVES_UP = "The timetable has to give something up:"
 CHECK_STOPPED = "No timetable until the stops above are mended."
