@@ -30,7 +30,7 @@ class Place:
 class Snag:
     """One finding. `code`: its stable name in `findings.FINDINGS`. `mend`: a sentence that says what to do.
 
-    `safety`: it could hurt a guest; a timetable can still be made.
+    `safety`: it could hurt a guest; a timetable can still be made. `severe`: it could be anaphylaxis.
     """
 
     code: str
@@ -39,6 +39,7 @@ class Snag:
     mend: str = ""
     place: Place | None = None
     safety: bool = False
+    severe: bool = False
 
     def render(self) -> str:
         """`file:line:column: code: message`, the source line with a caret, then the fix."""
@@ -73,10 +74,10 @@ def _around(place: Place) -> tuple[str, int]:
 
 
 def in_order(snags: list[Snag]) -> list[Snag]:
-    """Heaviest first, then in file order."""
+    """Heaviest first, then what could be anaphylaxis, then in file order."""
     return sorted(snags, key=_standing)
 
 
-def _standing(snag: Snag) -> tuple[int, int, int, str]:
+def _standing(snag: Snag) -> tuple[int, bool, int, int, str]:
     line, column = (snag.place.line, snag.place.column) if snag.place else (0, 0)
-    return -snag.weight, line, column, snag.code
+    return -snag.weight, not snag.severe, line, column, snag.code
