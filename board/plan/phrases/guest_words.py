@@ -1,6 +1,7 @@
 """What people write beside a guest's name ↔ what they must not or do not eat: `GF`, `nut allergy`, `over 70`,
 `EpiPen for nuts`. Pure; what is read another way than it is written says so in `told`."""
 
+import difflib
 import functools
 import re
 from collections.abc import Iterator
@@ -89,10 +90,10 @@ def _any(*ways: str) -> str:
 
 
 _LIGHT = _pattern(r"(?:not|isn't|never)\s+(?:(?:very|so|too)\s+)?(?:severe|serious)\b|\b(?:mild|slight)(?:ly)?\b")
-_HAS = r"(?:(?:carr(?:ies|y|ying)|has|have|needs|uses|with)\s+(?:an?|her|his|their)\s+)?"
+_HAS = r"(?:(?:carr(?:ies|y|ying)|has|have|needs|uses|with)\s+(?:(?:an?|her|his|their)\s+)?)?"
 _PEN = _any(r"epi[- ]?pens?", r"adrenalin\w*\s+(?:pen|auto-?injector)", r"auto-?injectors?")
-_GRAVE = _any("severe(?:ly)?", r"anaphyla\w+", "life[- ]threatening", "(?:very )?serious(?:ly)?", "deadly", "fatal",
-              "airborne", "dangerously", "highly")  # fmt: skip
+_GRAVE = _any("severe(?:ly)?", r"anaphyla\w+", "life[- ]threatening", "dea(?:th|d)ly", "(?:very )?serious(?:ly)?",
+              "fatal", "airborne", "dangerously", "highly")  # fmt: skip
 _SEVERE = _pattern(rf"{_HAS}\b(?:{_PEN}|{_GRAVE})\b(?:\s+(?:reactions?|shock|risk))?")
 _LEAD = _pattern(
     "(?:" + _any("and", "but", "also", "who", "that", "is", "are", "am", "i'm", "he's", "she's", "they're", "was",
@@ -109,15 +110,15 @@ _EAT = _any("have", "eat", "take", "touch", "tolerate", "digest", "be near", "do
 _AVOIDS = _pattern(
     _any("no", "not a fan of", "not", "without", "avoid(?:s|ing)?", r"never(?:\s+(?:eats?|has|have|touches))?",
          "free (?:from|of)", rf"{_MUST_NOT}(?:\s+(?:to\s+)?{_EAT})?", rf"{_DOES_NOT}\s+{_EAT}",
-         r"allerg(?:y|ic|ies)(?:\s+(?:to|against|of|for|with))?", r"intoleran(?:t|ce|ces)\s+(?:to|of|for)",
+         r"al+erg(?:y|ic|ies)(?:\s+(?:to|against|of|for|with))?", r"intoleran(?:t|ce|ces)\s+(?:to|of|for)",
          r"sensitiv(?:e|ity)\s+(?:to|of)", r"reacts?\s+(?:badly\s+)?to", "hates?", "dislikes?", "refuses", "loathes",
          "detests", "minus", "leave out", "skips?", "hold the") + r"\s*:?\s+(.+)"
 )  # fmt: skip
 _SUFFIX = _pattern(
-    r"(.+?)[\s-]*" + _any(r"(?<=[\s-])free", r"allerg(?:y|ies|ic)(?:\s+sufferer)?", "intoleran(?:t|ces?)",
+    r"(.+?)[\s-]*" + _any(r"(?<=[\s-])free", r"al+erg(?:y|ies|ic)(?:\s+sufferer)?", "intoleran(?:t|ces?)",
                           "sensitiv(?:e|ity|ities)", "averse")
 )  # fmt: skip
-_ALLERGIC = _pattern(r"allerg|anaphyla|epi[- ]?pen")
+_ALLERGIC = _pattern(r"al+erg|anaphyla|epi[- ]?pen")
 _AND = _pattern(r"\s+(?=(?:no|not|without)\s+\w)|\s*(?:,|/|\+|&|;|\b(?:and|or|nor|plus|but|as well as)\b)\s*")
 _BARE = _pattern(
     r"^(?:(?:no|not|any|all|the|some|every|to|kinds? of|sorts? of|also|other|for|both|eating|even|whole)\s+)+"
@@ -137,6 +138,7 @@ _DECADES = _pattern(r"in (?:her|his|their) (?:(?:late|early|mid)[ -])?(?:seventi
 _WEEKS = _pattern(r"(?:\d+\s+)?(?:weeks?|months?)\s+(?:pregnant|along|gone)")
 _CHILD = _any("baby", "infant", "child", "toddler", "boy", "girl", "kid", "son", "daughter")
 _WHO = _pattern(rf"^(?:an?\s+)?{_CHILD}(?:\s+of)?\s+|(?<=[a-z])[\s-]+{_CHILD}$")
+_SINCE = _pattern(r"(?P<what>.+?)\s+(?:(?:due )?in|after|since|until)\s+(?P<since>.+)")  # expecting in May
 OLD_YEARS = 65  # older adults: US FDA, CDC, from memory
 OVER_YEARS = 60  # `over 60` is said of the old
 CHILD_YEARS = 18
@@ -158,24 +160,28 @@ def said(words: str, *, strict: bool = False) -> Said | None:
 
 
 def _tidy(words: str) -> str:
-    return " ".join(words.replace("\N{RIGHT SINGLE QUOTATION MARK}", "'").split()).strip(" .!*-–—:")
+    text = re.sub(r"(?<!\w)'|'(?!\w)", "", words.replace("\N{RIGHT SINGLE QUOTATION MARK}", "'"))
+    return " ".join(text.split()).strip(" .!?*+&-–—:")
 
 
 def _key(words: str) -> str:
-    return " ".join(words.casefold().replace("-", " ").split())
+    text = words.replace(".", "") if re.fullmatch(r"\w(?:\.\w)+\.?", words) else words  # G.F.
+    return " ".join(text.casefold().replace("-", " ").split())
 
 
 def _read(text: str, strict: bool) -> Said | None:
     light = " ".join(_LIGHT.sub(" ", text).split())
-    if not light:
-        return Said()
+    if not light or _LEAD.fullmatch(f"{light} "):
+        return None if strict else Said()
     if _SEVERE.search(light) is None:
         return _need(light, strict)
     rest = _tidy(re.sub(r"\s*[:()]\s*|\s[-–—]\s", " ", _SEVERE.sub(" ", light)))
     rest = _DANGLING.sub("", _OF.sub("", _DANGLING.sub("", rest)))
     if not rest or _key(rest) in ("allergy", "allergies", "allergic"):
         return Said(severe=True)
-    found = _need(rest, strict=False)
+    found = _need(rest, strict)
+    if found is None and (foods := list(_foods(rest))) and all(map(_is_listed, foods)):
+        found = _avoided(rest, allergic=False)
     return None if found is None or not (found.avoids or "coeliac" in found.diets) else replace(found, severe=True)
 
 
@@ -226,6 +232,8 @@ def _diet(text: str, strict: bool) -> Said | None:
         return Said((_SHORT_AVOIDS[key],))
     if key in _SHORT_DIET and not (strict and key in _ALSO_NAMES):
         return Said(diets=(_SHORT_DIET[key],))
+    if (match := _SINCE.fullmatch(text)) and suspicious(match["since"].split()) is None:
+        return _diet(match["what"], strict)
     if _WEEKS.fullmatch(text):
         return Said(diets=("pregnant",))
     return _by_age(text)
@@ -287,22 +295,27 @@ def _is_food(words: str) -> bool:
 
 _MARKS = _pattern(
     _any("no", "not", "non", "without", "avoid(?:s|ing)?", "free", "never", "can'?t", "cannot", "doesn'?t", "don'?t",
-         "won'?t", "mustn'?t", r"allerg\w+", r"intoleran\w+", r"anaphyla\w+", r"epi[- ]?pens?", r"severe\w*",
+         "won'?t", "mustn'?t", r"al+erg\w+", r"intoleran\w+", r"anaphyla\w+", r"epi[- ]?pens?", r"severe\w*",
          r"keto\w*", r"paleo\w*", "fodmaps?", r"diabet\w+", r"diet\w*", r"sensitiv\w+", "hates?", "dislikes?")
 )  # fmt: skip
+
+
+_LONG = [word for word in (*DIETS, *known_words(), "allergic", "allergies") if len(word) >= 7 and word.isalpha()]
 
 
 def suspicious(words: list[str]) -> str | None:
     """The first of some words of a name that may say what somebody must not eat: a word of diets, a mark such as `no`,
     the name of a food."""
     for n, word in enumerate(words):
-        bare = _tidy(word.strip("()[],"))
+        bare = _tidy(word.strip("()[],?!"))
         if len(word) == 2 and word[1] == ".":
             continue  # an initial
         if _MARKS.fullmatch(bare) or _key(bare) in _SHORT_DIET or _key(bare) in _SHORT_AVOIDS or bare.isdecimal():
             return word
+        if difflib.get_close_matches(bare.casefold(), _LONG, n=1, cutoff=0.87):
+            return word  # a slip of a letter
         for size in (3, 2, 1):
-            run = " ".join(words[n : n + size]).strip("()[],")
+            run = " ".join(words[n : n + size]).strip("()[],?!")
             if len(run) > 2 and _is_listed(run):
                 return run
     return None

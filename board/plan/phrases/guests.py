@@ -2,6 +2,7 @@
 
 import difflib
 import re
+from collections.abc import Callable
 from typing import Annotated, Any
 
 from pydantic import BaseModel, ConfigDict, Field, model_validator
@@ -69,7 +70,7 @@ _QUOTED = re.compile(
 _BRACKETS = re.compile(r"\s*[(\[]([^()\[\]]*)[)\]]\s*")
 _SOFT = "\ue000"  # stands for the brackets around what was read
 _APART = re.compile(r"\s+[-–—]+\s*|[–—]\s*|\s*[:/]\s*|\s*-\s+")
-_HOLD = "\ue001"  # stands for a word in quotation marks, which is a name
+_HOLD = "\N{LEFT DOUBLE PARENTHESIS}"  # stands for a word in quotation marks, which is a name
 _TITLES = frozenset((
     "mr", "mrs", "ms", "miss", "mx", "dr", "prof", "sir", "dame", "lady", "lord", "aunt", "auntie", "aunty", "uncle",
     "cousin", "granny", "gran", "grandma", "grandpa", "grandad", "nana", "nan", "nanny", "opa", "oma", "mum", "mom",
@@ -95,20 +96,29 @@ def parse_guest(text: str) -> dict[str, object]:
 
     def hold(match: re.Match[str]) -> str:
         quoted.append(match[1])
-        return _HOLD * len(quoted) + " "
+        return f"{_HOLD * len(quoted)} "
 
-    text = _QUOTED.sub(hold, text).replace("  ", " ")
+    def as_written(held: str) -> str:
+        for n in range(len(quoted), 0, -1):
+            held = re.sub(rf"{_HOLD * n} ?", f"{quoted[n - 1]} ", held)
+        return " ".join(held.split())
+
+    try:
+        name, found = _taken_apart(_QUOTED.sub(hold, text), as_written)
+        return {**_counted(as_written(name)), **_needs(found, name)}
+    except ValueError as refused:
+        raise ValueError(as_written(str(refused)) if quoted else str(refused)) from None
+
+
+def _taken_apart(text: str, as_written: Callable[[str], str]) -> tuple[str, list[Said]]:
+    """The name, with its held words, and all that is said of it."""
     text = _BRACKETS.sub(lambda it: f"{_SOFT}{it[1]}{_SOFT}" if it[1].strip() and _all_of(it[1]) else it[0], text)
     first, *rest = re.split(rf"[,;{_SOFT}]", text)
-    soft = _SOFT in text
     name, found = _name_and_needs(" ".join(first.split()))
     for piece in rest:
-        if piece.strip() or not soft:
-            found += _all_of(piece) or _refused(piece, name)
-    for n in range(len(quoted), 0, -1):
-        name = re.sub(rf"{_HOLD * n} ?", f"{quoted[n - 1]} ", name)
-    name = " ".join(name.split())
-    return {**_counted(name), **_needs(found, name)}
+        if piece.strip() or _SOFT not in text:
+            found += _all_of(as_written(piece)) or _refused(as_written(piece), name)
+    return name, found
 
 
 def _name_and_needs(first: str) -> tuple[str, list[Said]]:
@@ -121,6 +131,8 @@ def _name_and_needs(first: str) -> tuple[str, list[Said]]:
         raise ValueError(f"{words!r} begins with a number in words; write it in figures: 2 guests, vegan")
     if not count and stands_alone(words):
         raise ValueError(f'{words!r} stands where a name is looked for; keep a guest together: "Ines, {words}"')
+    if not count and (whose := _whose(words)) and whose[0] != words and words.split()[0].casefold() != "baby":
+        return whose
     name = words
     found: list[Said] = []
     for gap in _APART.finditer(words):
@@ -134,6 +146,8 @@ def _name_and_needs(first: str) -> tuple[str, list[Said]]:
             if tail is not None and not _only_severe(tail):
                 pieces, found = pieces[:n], [tail]
                 break
+    while pieces and pieces[-1] in ("+", "&", "-", ":", "and", "is"):
+        pieces.pop()
     _ask_about(pieces, counted=bool(count))
     name = " ".join(pieces)
     if pieces and pieces[0].casefold() == "baby" and not found:
@@ -182,7 +196,7 @@ def _ask_about(pieces: list[str], *, counted: bool) -> None:
         word = letter
     plain = word.strip("()[],:;")
     place = next((n for n, each in enumerate(pieces) if n >= start and plain.split()[0] in each), 1)
-    head, meant = " ".join(pieces[:place]), said(plain)
+    head, meant = " ".join(pieces[:place]) or "guests", said(plain)
     if plain.isdecimal():
         raise ValueError(f"{plain!r} may be an age; write {head}, {plain} years old")
     if meant is not None and _only_severe(meant):
@@ -210,6 +224,10 @@ def _refused(piece: str, name: str) -> list[Said]:
     words = piece.strip()
     if words.isdecimal():
         raise ValueError(f"{words!r} may be an age; write {name}, {words} years old")
+    if re.match(r"(?:and|&|\+)\s+\S", words, re.IGNORECASE):
+        raise ValueError(
+            f"{words!r} begins with another guest; give each a line of their own: {words.split(None, 1)[1]}"
+        )
     if some := _SOME.match(words):
         raise ValueError(
             f"{words!r} says something of only some; give them a line of their own: 1 other, {words[some.end() :]}"

@@ -68,6 +68,10 @@ def test_every_diet_is_known_by_its_name(diet: str) -> None:
         ("Ines carries an EpiPen", "does not say against what"),
         ("Ines, anaphylaxis", "nothing says against what"),
         ("Ines, vegan, EpiPen", "nothing says against what"),
+        ("Ines vegitarian", "in it be minded by nobody"),
+        ("Lou penuts", "in it be minded by nobody"),
+        ("Ines (vegan) and Tom", "give each a line of their own: Tom"),
+        ('Tom "Bean" prawns', "'Tom Bean prawns' would all be a name"),
         ("3 others, one coeliac", "a line of their own: 1 other, coeliac"),
         ("Lou, penuts", "Did you mean 'no peanuts'"),
         ("DF", "keep a guest together"),
@@ -92,6 +96,7 @@ def test_a_guest_who_cannot_be_told_is_refused(text: str, says: str) -> None:
 
 
 NAMES = [
+    "Megan", "Ann Hall",
     "Maria-Jose", "Ines (from next door)", "Olive", "Ines / Tom", "Mr. Bean", "Mary Ann", "Uncle Rory", "Aunt May",
     "Ines K", "Ines V.", "Aunt Rosemary", "Basil", "Ginger", "Pepper", "Noor", "Nora", "Nonna Pia", "Vera", "Dieter",
     "Freya", "Veda", "Dr. Sage", "Jean-Luc de la Tour", "Ann O'Neill", "Severin", "Gef", "Ro", "host", "other",
@@ -150,7 +155,19 @@ READ: dict[str, tuple[str, tuple[str, ...], tuple[str, ...], tuple[str, ...]]] =
     "Ines; no nuts; vegan": ("Ines", ("nuts",), ("vegan",), ()),
     "Olive, V": ("Olive", (), ("vegetarian",), ()),
     "Pia no gluten no dairy": ("Pia", ("gluten", "dairy"), (), ()),
+    "Vegan Ines": ("Ines", (), ("vegan",), ()),
+    "Pregnant Femke, no nuts": ("Femke", ("nuts",), ("pregnant",), ()),
+    "Ines (vegan?)": ("Ines", (), ("vegan",), ()),
+    "Ines + vegan": ("Ines", (), ("vegan",), ()),
+    "Ines: severe nut allergy, EpiPen": ("Ines", ("nuts",), (), ("nuts",)),
+    "Ines, nut allergy (severe, carries EpiPen)": ("Ines", ("nuts",), (), ("nuts",)),
+    "Ines carries an EpiPen for nuts": ("Ines", ("nuts",), (), ("nuts",)),
     # shorthand and other words
+    "Ines, G.F.": ("Ines", ("gluten",), (), ()),
+    "Ines, coeliac (strict)": ("Ines", (), ("coeliac",), ()),
+    "Ines, alergic to nuts": ("Ines", ("nuts",), (), ()),
+    "Ines, 'peanuts'": ("Ines", ("peanuts",), (), ()),
+    'Ines, "peanuts"': ("Ines", ("peanuts",), (), ()),
     "Ines, VEG": ("Ines", (), ("vegetarian",), ()),
     "Ines, Ve": ("Ines", (), ("vegan",), ()),
     "Ines, plant-based": ("Ines", (), ("vegan",), ()),
@@ -189,6 +206,7 @@ READ: dict[str, tuple[str, tuple[str, ...], tuple[str, ...], tuple[str, ...]]] =
     "Ines, mild nut allergy, not severe": ("Ines", ("nuts",), (), ()),
     # more easily harmed
     "Femke, 30 weeks pregnant": ("Femke", (), ("pregnant",), ()),
+    "Femke, expecting in May": ("Femke", (), ("pregnant",), ()),
     "Femke (expecting)": ("Femke", (), ("pregnant",), ()),
     "Greta, over 70": ("Greta", (), ("elderly",), ()),
     "Greta, 84 years old": ("Greta", (), ("elderly",), ()),
