@@ -11,10 +11,8 @@ THE_WORD = "what the word means"
 PREGNANCY = (
     "advice in pregnancy: UK NHS, foods to avoid in pregnancy; US FDA, food safety for pregnant women; from memory"
 )
-RAW_SPROUTS = (
-    "raw seed sprouts are not served to the pregnant, old, very young or ill: FDA Food Code 3-801.11; US FDA, food "
-    "safety for pregnant women; from memory"
-)
+YOUNG_ALCOHOL = "no alcohol for children: UK Chief Medical Officers, 2009; from memory"
+YOUNG_FISH = "no shark, swordfish or marlin under 16: UK NHS, fish and shellfish; from memory"
 RETENTION = "cooking does not remove all of it: USDA Table of Nutrient Retention Factors, release 6, 2007; from memory"
 COELIAC = "gluten: Regulation (EU) No 828/2014; oats: common practice, no source; both from memory"
 FLAG = "a flag to ask your guest about, no ruling (common practice, no source)"
@@ -23,7 +21,7 @@ FLAG = "a flag to ask your guest about, no ruling (common practice, no source)"
 @dataclass(frozen=True)
 class Diet:
     """`never`: not safe for this guest. `asks`: to ask about. `meat_with_dairy`: not in one dish. `cooked`: ask about
-    raw food unless it is cooked through. `safety`: treat as an allergy."""
+    raw food unless it is cooked through. `chokes`: ask about whole nuts and the like. `safety`: treat as an allergy."""
 
     never: frozenset[Trait]
     source: str
@@ -31,12 +29,17 @@ class Diet:
     asks_source: str = FLAG
     meat_with_dairy: bool = False
     cooked: bool = False
+    chokes: bool = False
     safety: bool = False
     sources: Mapping[Trait, str] = field(default_factory=dict)  # for traits with a source of their own
 
 
 _FLESH: frozenset[Trait] = frozenset({Origin.FISH, Origin.CRUSTACEAN, Origin.MOLLUSC})
 _OF_BEASTS: frozenset[Trait] = frozenset({Origin.MEAT, Origin.ANIMAL_FAT, Origin.GELATINE, Origin.INSECT_COLOUR})
+
+_CHILD = Diet(
+    frozenset({Origin.ALCOHOL, Origin.MERCURY_FISH}), YOUNG_ALCOHOL, sources={Origin.MERCURY_FISH: YOUNG_FISH}
+)
 
 DIETS: Mapping[str, Diet] = {
     "vegetarian": Diet(_FLESH | _OF_BEASTS | {Origin.RENNET, Origin.FININGS}, THE_WORD),
@@ -58,14 +61,8 @@ DIETS: Mapping[str, Diet] = {
     ),
     "coeliac": Diet(frozenset({Origin.GLUTEN}), COELIAC, frozenset({Origin.OATS}), COELIAC, safety=True),
     "lactose-free": Diet(frozenset({Origin.LACTOSE}), THE_WORD),
-    "pregnant": Diet(
-        frozenset({Origin.MOULD_CHEESE, Origin.RAW_MILK, Origin.PATE, Origin.LIVER, Origin.ALCOHOL,
-                   Origin.MERCURY_FISH}),
-        PREGNANCY,
-        frozenset({Origin.SMOKED_FISH, Origin.CURED_MEAT}),
-        PREGNANCY,
-        cooked=True,
-    ),
+    "pregnant": Diet(frozenset({Origin.LIVER, Origin.ALCOHOL, Origin.MERCURY_FISH}), PREGNANCY),
+    **dict.fromkeys(("infant", "toddler", "under five", "child"), _CHILD),
     "alcohol-free": Diet(frozenset({Origin.ALCOHOL}), RETENTION),
 }  # fmt: skip
 

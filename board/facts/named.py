@@ -31,12 +31,15 @@ def known_words() -> tuple[str, ...]:
 
 
 _MILK: frozenset[Trait] = frozenset({A.MILK, Origin.DAIRY, Origin.LACTOSE})
-_FISH: frozenset[Trait] = frozenset({A.FISH, Origin.FISH, Origin.SMOKED_FISH, Origin.MERCURY_FISH})
+_FISH: frozenset[Trait] = frozenset({A.FISH, Origin.FISH, Origin.SMOKED_FISH, Origin.COLD_SMOKED, Origin.MERCURY_FISH})
 _CRUSTACEANS: frozenset[Trait] = frozenset({A.CRUSTACEANS, Origin.CRUSTACEAN})
 _MOLLUSCS: frozenset[Trait] = frozenset({A.MOLLUSCS, Origin.MOLLUSC})
 _MEAT: frozenset[Trait] = frozenset(
-    {Origin.MEAT, Origin.BEEF, Origin.PORK, Origin.POULTRY, Origin.LIVER, Origin.CURED_MEAT}
-)
+    {
+        Origin.MEAT, Origin.RED_MEAT, Origin.GAME, Origin.BEEF, Origin.PORK, Origin.POULTRY, Origin.LIVER,
+        Origin.CURED_MEAT, Origin.COLD_CUTS,
+    }
+)  # fmt: skip
 _OF_SOME_BEAST: frozenset[Trait] = frozenset({Origin.ANIMAL_FAT, Origin.GELATINE})  # the animal is seldom stated
 _NUTS: frozenset[Trait] = frozenset(TREE_NUTS | {A.PEANUTS})
 
@@ -83,6 +86,12 @@ _WORDS: tuple[tuple[tuple[str, ...], frozenset[Trait], frozenset[Trait] | None, 
     (("sulphites", "sulfites", "sulphur dioxide", "sulfur dioxide"), _one(A.SULPHITES), None, _one()),
     (("lupin",), _one(A.LUPIN), None, _one()),
     (("meat",), _one(Origin.MEAT), _MEAT, _one()),
+    (("red meat", "red meats", "mammal meat"), _one(Origin.RED_MEAT), None, _OF_SOME_BEAST),
+    # An allergy to what all mammals but ourselves hold: their meat and fat, and for many milk and gelatine too. US CDC,
+    # alpha-gal syndrome, from memory.
+    (("alpha-gal", "alpha gal", "alpha-gal syndrome"), _one(Origin.RED_MEAT), None,
+     _OF_SOME_BEAST | _MILK),
+    (("game", "game meat", "game birds"), _one(Origin.GAME), None, _one()),
     (("beef",), _one(Origin.BEEF), None, _OF_SOME_BEAST),
     (("pork",), _one(Origin.PORK), None, _OF_SOME_BEAST),
     (("poultry",), _one(Origin.POULTRY), None, _one()),

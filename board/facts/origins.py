@@ -1,4 +1,4 @@
-"""What a food comes from, as far as diets ask, and the kinds of food named in advice for pregnancy."""
+"""What a food comes from, as far as diets ask, and the kinds of food named in advice to those more easily harmed."""
 
 from enum import Enum
 
@@ -9,6 +9,8 @@ class Origin(Enum):
     """Where a food, or part of it, comes from; its value is the word shown."""
 
     MEAT = "meat"  # all meat, poultry too
+    RED_MEAT = "red meat"  # of mammals
+    GAME = "game"
     BEEF = "beef"
     PORK = "pork"
     POULTRY = "poultry"
@@ -33,7 +35,9 @@ class Origin(Enum):
     LIVER = "liver"
     SMOKED_FISH = "smoked fish"
     MERCURY_FISH = "fish high in mercury"
+    COLD_SMOKED = "cold-smoked or raw-cured fish"
     CURED_MEAT = "cured raw meat"
+    COLD_CUTS = "ready-to-eat cold meat"
     SPROUTS = "seed sprouts"
 
 
@@ -51,12 +55,15 @@ _FROM_ALLERGEN: dict[Trait, tuple[Origin, ...]] = {
     Allergen.OATS: (Origin.OATS,),
 }
 _FROM_ORIGIN: dict[Trait, tuple[Origin, ...]] = {
-    Origin.BEEF: (Origin.MEAT,),
-    Origin.PORK: (Origin.MEAT,),
+    Origin.RED_MEAT: (Origin.MEAT,),
+    Origin.GAME: (Origin.MEAT,),
+    Origin.BEEF: (Origin.MEAT, Origin.RED_MEAT),
+    Origin.PORK: (Origin.MEAT, Origin.RED_MEAT),
     Origin.POULTRY: (Origin.MEAT,),
     Origin.LIVER: (Origin.MEAT,),
     Origin.CURED_MEAT: (Origin.MEAT,),
     Origin.SMOKED_FISH: (Origin.FISH,),
+    Origin.COLD_SMOKED: (Origin.FISH, Origin.SMOKED_FISH),
     Origin.MERCURY_FISH: (Origin.FISH,),
     Origin.LACTOSE: (Origin.DAIRY,),
 }

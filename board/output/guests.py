@@ -6,6 +6,7 @@ from typing import Any
 from rich.console import Console
 
 from board.base.plain import one_line
+from board.checks.allergens.dietary_needs import told_needs
 from board.checks.allergens.guests_eat import Answer, Matrix
 from board.checks.allergens.verdict import Reason, Verdict
 from board.output import words
@@ -67,7 +68,13 @@ def guests_form(event: str, found: Matrix) -> dict[str, Any]:
     return {
         "plan": event,
         "guests": [
-            {"name": guest.name, "count": guest.count, "avoids": [*guest.avoids], "diets": [*guest.diets]}
+            {
+                "name": guest.name,
+                "count": guest.count,
+                "avoids": [*guest.avoids],
+                "diets": [*guest.diets],
+                "severe": [*guest.severe],
+            }
             for guest in found.guests
         ],
         "dishes": [
@@ -102,13 +109,14 @@ def _reason_form(reason: Reason) -> dict[str, Any]:
 
 
 def _rows(found: Matrix) -> Iterator[tuple[str, list[Answer]]]:
-    """Guests with something to avoid, each with their answers; then all others as one."""
+    """Guests with something to avoid, the most harmed first, each with their answers; then all others as one."""
     folded: list[int] = []
-    for g, guest in enumerate(found.guests):
+    for g in found.most_harmed_first():
+        guest = found.guests[g]
         if not found.needs[g]:
             folded.append(g)
             continue
-        name = words.guests_needs(guest.name, guest.count, [need.words for need in found.needs[g]])
+        name = words.guests_needs(guest.name, guest.count, told_needs(found.needs[g]))
         yield name, [found.answers[g, d] for d in range(len(found.dishes))]
     if folded:
         answers = [
@@ -127,7 +135,8 @@ def _style(answer: Answer) -> str:
 
 def _reasons(found: Matrix) -> Iterator[tuple[str, list[str]]]:
     """For each guest the reasons of the dishes they are served, with the number of the dish; each once."""
-    for g, guest in enumerate(found.guests):
+    for g in found.most_harmed_first():
+        guest = found.guests[g]
         lines = [
             words.guests_reason(
                 SIGNS[reason.verdict], d + 1, reason.ingredient or words.GUESTS_OF_THE_DISH, reason.why, reason.source
@@ -137,8 +146,7 @@ def _reasons(found: Matrix) -> Iterator[tuple[str, list[str]]]:
             for reason in found.answers[g, d].reasons
         ]
         if lines:
-            needs = [need.words for need in found.needs[g]]
-            yield words.guests_needs(guest.name, guest.count, needs), list(dict.fromkeys(lines))
+            yield words.guests_needs(guest.name, guest.count, told_needs(found.needs[g])), list(dict.fromkeys(lines))
 
 
 def _in_short(found: Matrix) -> str:

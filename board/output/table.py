@@ -15,7 +15,7 @@ from board.plan.phrases.guests import Guest
 from board.plan.phrases.phrase import near
 from board.plan.resolve.fault import name_key
 from board.plan.resolve.laying import Kind, Laid, kinds, laid
-from board.plan.resolve.seating import Place, must_not, seated, sides
+from board.plan.resolve.seating import Place, seated, sides
 
 MOST_EACH = 12  # of one kind drawn before one guest
 _GROUP: dict[Spot, str] = {
@@ -114,7 +114,7 @@ def _pieces(each: Laid) -> list[Piece]:
 def _chair(plan: Plan, place: Place) -> Chair:
     if not place.guests:
         return Chair("", ())
-    notes, name = [_notes(plan, guest) for guest in place.guests], one_line(place.name)
+    notes, name = [_notes(guest) for guest in place.guests], one_line(place.name)
     if sum(guest.count for guest in place.guests) > 1:
         name = words.one_of(name)
     if len(set(notes)) == 1:
@@ -122,21 +122,23 @@ def _chair(plan: Plan, place: Place) -> Chair:
     return Chair(name, (words.some_of_them([", ".join(each) for each in notes if each]),))
 
 
-def _notes(plan: Plan, guest: Guest) -> tuple[str, ...]:
-    return tuple(one_line(each) for each in must_not(plan, guest))
+def _notes(guest: Guest) -> tuple[str, ...]:
+    return tuple(one_line(each) for each in guest.must_not)
 
 
 def _who_must_not(plan: Plan) -> Iterator[Chair]:
-    for guest in plan.guests:
-        if notes := _notes(plan, guest):
+    """Whose allergy can be anaphylaxis first."""
+    for guest in sorted(plan.guests, key=lambda guest: not guest.severe):
+        if notes := _notes(guest):
             yield Chair(words.table_guests(one_line(guest.name), guest.count), notes)
 
 
 def _unseated(plan: Plan) -> Iterator[Chair]:
-    for name, (guests, seats) in seated(plan).items():
+    severe = {guest.name for guest in plan.guests if guest.severe}
+    for name, (guests, seats) in sorted(seated(plan).items(), key=lambda each: each[0] not in severe):
         if len(seats) < guests:
             about = [guest for guest in plan.guests if guest.name == name]
-            notes = tuple(note for guest in about for note in _notes(plan, guest))
+            notes = tuple(note for guest in about for note in _notes(guest))
             yield Chair(words.table_guests(one_line(name), guests - len(seats)), notes)
 
 

@@ -15,7 +15,7 @@ from board.output.table import Chair, Row, TableLeaf
 from board.output.tables import cell, paragraph, table
 from board.plan.model.model import Plan
 from board.plan.resolve.laying import kinds, laid
-from board.plan.resolve.seating import must_not, sides
+from board.plan.resolve.seating import sides
 
 BOARD = 8  # columns of the table between the two sides
 SIDE = (WIDEST - BOARD - 6) // 2  # for names, between a margin of two and the table's edges
@@ -65,7 +65,7 @@ def table_form(plan: Plan, leaf: TableLeaf) -> dict[str, Any]:
 
     def chairs(side: str) -> list[dict[str, Any]]:
         return [
-            {"name": place.name or None, "must_not": [list(must_not(plan, guest)) for guest in place.guests]}
+            {"name": place.name or None, "must_not": [list(guest.must_not) for guest in place.guests]}
             for place in getattr(found, side)
         ]
 
@@ -74,7 +74,7 @@ def table_form(plan: Plan, leaf: TableLeaf) -> dict[str, Any]:
         "guests": plan.guest_count,
         "seats": None if found is None else {"facing": found.facing, "left": chairs("left"), "right": chairs("right")},
         "must_not": [
-            {"name": guest.name, "count": guest.count, "must_not": list(must_not(plan, guest))} for guest in plan.guests
+            {"name": guest.name, "count": guest.count, "must_not": list(guest.must_not)} for guest in plan.guests
         ],
         "laid": [
             {

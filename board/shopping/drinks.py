@@ -23,6 +23,7 @@ from board.plan.phrases.quantities import Ingredient
 
 ALCOHOL = ("wine", "sparkling", "beer")
 NO_ALCOHOL = ("alcohol-free", "pregnant")
+YOUNG = ("infant", "toddler", "under five", "child")
 SECTION = "drinks"
 GLASSES_A_BOTTLE = {"wine": WINE_GLASSES_A_BOTTLE, "sparkling": FLUTES_A_BOTTLE}
 
@@ -55,7 +56,8 @@ class Table:
 def table_of(file: PlanFile) -> Table:
     """From the plan; the evening ends when the last course is eaten."""
     plan = file.plan
-    children = min(plan.drinks.children if plan.drinks else 0, plan.guest_count)
+    small = sum(g.count for g in plan.guests if any(diet in YOUNG for diet in g.diets))
+    children = min(max(plan.drinks.children if plan.drinks else 0, small), plan.guest_count)
     sober = sum(g.count for g in plan.guests if any(diet in NO_ALCOHOL for diet in g.diets))
     last = file.filled.courses[-1]
     minutes = (last.wanted - file.filled.arrive).total_seconds() / 60 + last.eaten

@@ -1,6 +1,7 @@
 """What each guest must not have or does not eat, as sets of what is in food: `no tree nuts`, `vegetarian`."""
 
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, replace
 
 from board.facts.allergens import Allergen
 from board.facts.diets import DIETS, THE_WORD, Diet, named_by_law
@@ -8,7 +9,8 @@ from board.facts.food import Facts, facts
 from board.facts.named import named
 from board.facts.origins import Origin, Trait
 from board.facts.phrases import stems
-from board.plan.phrases.guests import Guest
+from board.facts.susceptible import SUSCEPTIBLE
+from board.plan.phrases.guests import Guest, shown
 
 # A guest who must not have one food is asked about every food that shares what can hurt in it: `no prawns` and crab,
 # `no egg white` and eggs, `no cheese` and other milk foods. Common practice, no source.
@@ -26,7 +28,8 @@ class Need:
     """One thing a guest said of themselves, in their words.
 
     `never`, `asks`: what makes a dish not safe, or one to ask about. `food`: a single food, found by its name.
-    `safety`: it can hurt them. `known`: False if the program knows no such food, so that everything is asked about.
+    `safety`: it can hurt them; `severe`: it can be anaphylaxis. `known`: False if the program knows no such food, so
+    that everything is asked about.
     """
 
     words: str
@@ -37,6 +40,13 @@ class Need:
     food: Facts | None = None
     known: bool = True
     diet: Diet | None = None
+    severe: bool = False
+
+    @property
+    def told(self) -> str:
+        """As it is shown: severity first."""
+        how, what = ("", self.words) if self.diet is not None else ("no", self.words.removeprefix("no "))
+        return shown(how, what, severe=self.severe)
 
     def source_of(self, trait: Trait) -> str:
         """The list, table or advice by which this trait counts."""
@@ -48,8 +58,20 @@ class Need:
 
 
 def needs_of(guest: Guest) -> tuple[Need, ...]:
-    """All that one line of guests said; empty for those with nothing to avoid."""
-    return (*(_avoiding(words) for words in guest.avoids), *(_keeping(words) for words in guest.diets))
+    """All that one line of guests said, what can be anaphylaxis first; empty for those with nothing to avoid. Who is
+    more easily harmed has two: what can make them ill, and what is only advised against."""
+    found = [*map(_avoiding, guest.avoids), *(need for words in guest.diets for need in _keeping(words))]
+    marked = [replace(need, severe=need.safety and need.words.removeprefix("no ") in guest.severe) for need in found]
+    return tuple(sorted(marked, key=lambda need: not need.severe))
+
+
+def told_needs(needs: Iterable[Need]) -> list[str]:
+    """What a guest said, as it is shown, each once."""
+    return list(dict.fromkeys(need.told for need in needs))
+
+
+def is_severe(needs: Iterable[Need]) -> bool:
+    return any(need.severe for need in needs)
 
 
 def _avoiding(words: str) -> Need:
@@ -62,6 +84,7 @@ def _avoiding(words: str) -> Need:
     return Need(said, frozenset(), food.traits & _KIN, by, safety=True, food=food)
 
 
-def _keeping(words: str) -> Need:
-    diet = DIETS[words]
-    return Need(words, diet.never, diet.asks, diet.source or THE_WORD, diet.safety, diet=diet)
+def _keeping(words: str) -> Iterator[Need]:
+    for diet in (SUSCEPTIBLE.get(words), DIETS.get(words)):
+        if diet is not None:
+            yield Need(words, diet.never, diet.asks, diet.source or THE_WORD, diet.safety, diet=diet)

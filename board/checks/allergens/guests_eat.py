@@ -4,20 +4,18 @@ guest; the label, local law and licensed practice decide."""
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
-from board.checks.allergens.dietary_needs import Need, needs_of
+from board.checks.allergens.dietary_needs import Need, is_severe, needs_of
 from board.checks.allergens.ingredient_facts import BY_THE_TABLE, Stuff, host_foods, stuff_of
+from board.checks.allergens.undercooked import undercooked
 from board.checks.allergens.verdict import Reason, Verdict, judged
-from board.facts.diets import COOKED_CELSIUS, PREGNANCY, RAW_SPROUTS
-from board.facts.food import said_cooked
 from board.facts.origins import Origin
+from board.facts.rule_set import RuleSet
+from board.facts.rule_sets import rule_set
 from board.plan.load import PlanFile
 from board.plan.model.courses import Dish
-from board.plan.model.work import Step
 from board.plan.phrases.guests import Guest
 from board.plan.places import Loc
 from board.plan.resolve.served import served
-
-HEAT = ("oven", "stovetop")
 
 
 @dataclass(frozen=True)
@@ -48,11 +46,15 @@ class Matrix:
     dishes: tuple[DishRow, ...]
     answers: Mapping[tuple[int, int], Answer]
 
+    def most_harmed_first(self) -> list[int]:
+        """The numbers of the guests in the order of the plan, whose allergy can be anaphylaxis before all others."""
+        return sorted(range(len(self.guests)), key=lambda g: not is_severe(self.needs[g]))
+
 
 def matrix(file: PlanFile) -> Matrix:
     """Every guest against every dish. Raises nothing; anything unknown is to be asked about."""
     plan = file.plan
-    own = host_foods(plan)
+    own, rules = host_foods(plan), rule_set(plan.rules)
     needs = tuple(needs_of(guest) for guest in plan.guests)
     rows: list[DishRow] = []
     answers: dict[tuple[int, int], Answer] = {}
@@ -64,14 +66,14 @@ def matrix(file: PlanFile) -> Matrix:
                 continue
             stuff = [stuff_of(each, (*loc, "ingredients", n), own) for n, each in enumerate(dish.ingredients)]
             for g in range(len(plan.guests)):
-                reasons = tuple(r for need in needs[g] for r in _reasons(dish, row, stuff, need))
+                reasons = tuple(r for need in needs[g] for r in _reasons(dish, row, stuff, need, rules))
                 verdict = max((reason.verdict for reason in reasons), default=Verdict.SAFE)
                 answers[g, len(rows)] = Answer(verdict, reasons, g in eaters)
             rows.append(row)
     return Matrix(tuple(plan.guests), needs, tuple(rows), answers)
 
 
-def _reasons(dish: Dish, row: DishRow, stuff: list[Stuff], need: Need) -> Iterator[Reason]:
+def _reasons(dish: Dish, row: DishRow, stuff: list[Stuff], need: Need, rules: RuleSet) -> Iterator[Reason]:
     if not row.listed:
         why = "its ingredients are not written down"
         yield Reason(Verdict.ASK, need, "", why, "nothing is known of it", row.loc, unknown=True)
@@ -81,43 +83,10 @@ def _reasons(dish: Dish, row: DishRow, stuff: list[Stuff], need: Need) -> Iterat
         return
     for each in stuff:
         yield from judged(each, need)
-        if need.diet is not None and need.diet.cooked:
-            yield from _raw(dish, each, need)
+    if need.diet is not None and need.diet.cooked:
+        yield from undercooked(dish, stuff, need, rules)
     if need.diet is not None and need.diet.meat_with_dairy:
         yield from _meat_with_dairy(row, stuff, need)
-
-
-def _raw(dish: Dish, stuff: Stuff, need: Need) -> Iterator[Reason]:
-    """Eggs, fish, meat and sprouts that the plan does not cook through, or for which nobody can tell."""
-    if Origin.SPROUTS in stuff.holds and not said_cooked(stuff.food):
-        yield _raw_sprouts(dish, stuff, need)
-    if stuff.raw_class is None or stuff.raw_class not in COOKED_CELSIUS:
-        return
-    enough = COOKED_CELSIUS[stuff.raw_class]
-    if any(step.until is not None and step.until.celsius >= enough and _heated(step) for step in dish.steps):
-        return
-    if any(step.cooks is not None and stuff.raw_class in step.cooks for step in dish.steps):
-        return  # how hot `cooks: eggs` and `cooks: held eggs` get is checked by the food-safety rules
-    what = {"eggs": "egg", "fish": "fish", "poultry": "poultry"}.get(stuff.raw_class, "meat")
-    if not any(_heated(step) for step in dish.steps):
-        yield Reason(Verdict.NOT_SAFE, need, stuff.food, f"raw {what}: no step heats it", PREGNANCY, stuff.loc)
-    else:
-        why = f"is the {what} cooked through? no step says a core temperature"
-        mend = f"Write `{stuff.food}, cooked through`, or a core temperature at its step: `until: 74 C`."
-        yield Reason(Verdict.ASK, need, stuff.food, why, PREGNANCY, stuff.loc, mend)
-
-
-def _raw_sprouts(dish: Dish, stuff: Stuff, need: Need) -> Reason:
-    if not any(_heated(step) for step in dish.steps):
-        return Reason(Verdict.NOT_SAFE, need, stuff.food, "raw sprouts: no step heats them", RAW_SPROUTS, stuff.loc)
-    mend = f"Write `{stuff.food}, cooked through` where they are."
-    return Reason(
-        Verdict.ASK, need, stuff.food, "nobody says that the sprouts are cooked through", RAW_SPROUTS, stuff.loc, mend
-    )
-
-
-def _heated(step: Step) -> bool:
-    return any(way.where is not None and way.where.place in HEAT for way in (step, *step.or_))
 
 
 def _meat_with_dairy(row: DishRow, stuff: list[Stuff], need: Need) -> Iterator[Reason]:

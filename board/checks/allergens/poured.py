@@ -3,7 +3,7 @@ own glass. Planning help only: read every label, ask your guest."""
 
 from collections.abc import Iterator
 
-from board.checks.allergens.dietary_needs import Need, needs_of
+from board.checks.allergens.dietary_needs import Need, is_severe, needs_of, told_needs
 from board.checks.allergens.ingredient_facts import host_foods, stuff_of
 from board.checks.allergens.verdict import Reason, Verdict, judged
 from board.plan.load import PlanFile
@@ -26,13 +26,14 @@ def _of_guest(file: PlanFile, guest: Guest) -> Snag | None:
         return None
     told = "; ".join(dict.fromkeys(f"{each.ingredient}: {each.why}" for each in reasons))
     sources = "; ".join(dict.fromkeys(each.source for each in reasons))
-    whose = ", ".join(dict.fromkeys(each.need.words for each in reasons))
+    whose = ", ".join(told_needs(each.need for each in reasons))
     message = f"ask about the drinks for {guest.name} ({whose}): {told}. By: {sources}"
     mend = (
         f"Read the label and ask your guest, and have something else to drink for {guest.name}. A bottle whose label "
         "was read goes by a name of its own, with what it holds under `foods:`, for example `our white: nothing`."
     )
-    return Snag("guests 6", Weight.ASK, message, mend, file.places.of(reasons[0].loc))
+    severe = is_severe(each.need for each in reasons)
+    return Snag("guests 6", Weight.ASK, message, mend, file.places.of(reasons[0].loc), severe=severe)
 
 
 def _reasons(file: PlanFile, need: Need) -> Iterator[Reason]:

@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import datetime
 
+from board.checks.allergens.dietary_needs import is_severe
 from board.checks.allergens.guests_eat import Matrix
 from board.checks.allergens.verdict import Verdict
 from board.checks.sheet.paths import Paths
@@ -30,6 +31,7 @@ class Contact:
     what: str
     first: Slot
     second: Slot
+    severe: bool = False
 
 
 def tools_are_washed_between(timed: Timed) -> list[Snag]:
@@ -51,7 +53,7 @@ def contacts(timed: Timed) -> Iterator[Contact]:
             if first.start >= second.start:
                 continue
             for tool in sorted(_tools(first, file) & _tools(second, file)):
-                for guest, bad, what, good in hurts:
+                for guest, bad, what, good, severe in hurts:
                     if (
                         _is(first, bad)
                         and _is(second, good)
@@ -59,15 +61,16 @@ def contacts(timed: Timed) -> Iterator[Contact]:
                         and not _in_hand_before(paths, tool, first.start, second)
                         and not _in_hand_until(paths, tool, first, second.start)
                     ):
-                        yield Contact(tool, guest, what, first, second)
+                        yield Contact(tool, guest, what, first, second, severe)
 
 
 DishKey = tuple[str, str]  # course, dish
 
 
-def _hurts(eaten: Matrix) -> Iterator[tuple[str, DishKey, str, DishKey]]:
+def _hurts(eaten: Matrix) -> Iterator[tuple[str, DishKey, str, DishKey, bool]]:
     """For each guest: a dish that can hurt them, what in it hurts, and another dish they are served."""
-    for g, guest in enumerate(eaten.guests):
+    for g in eaten.most_harmed_first():
+        guest = eaten.guests[g]
         served = [d for d in range(len(eaten.dishes)) if eaten.answers[g, d].served]
         for d, row in enumerate(eaten.dishes):
             reasons = eaten.answers[g, d].reasons
@@ -75,7 +78,8 @@ def _hurts(eaten: Matrix) -> Iterator[tuple[str, DishKey, str, DishKey]]:
             for other in served:
                 if bad and other != d and eaten.answers[g, other].verdict is not Verdict.NOT_SAFE:
                     there = eaten.dishes[other]
-                    yield guest.name, (row.course, row.dish), bad[0].ingredient, (there.course, there.dish)
+                    dish, severe = (row.course, row.dish), is_severe(reason.need for reason in bad)
+                    yield guest.name, dish, bad[0].ingredient, (there.course, there.dish), severe
 
 
 def _is(slot: Slot, dish: DishKey) -> bool:
@@ -155,4 +159,4 @@ def _snag(file: PlanFile, contact: Contact) -> Snag:
     )
     mend += f", or wash it between: a step with `washes: {contact.tool}`."
     place = file.places.of(file.filled.tasks[contact.second.id].node.loc)
-    return Snag("guests 7", Weight.MIND, message, mend, place, safety=True)
+    return Snag("guests 7", Weight.MIND, message, mend, place, safety=True, severe=contact.severe)

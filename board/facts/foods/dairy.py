@@ -45,18 +45,24 @@ BUTTER = group(
     A.MILK, hidden=(From.LACTOSE,), perishable=True,
 )  # fmt: skip
 FRESH_CHEESE = group(
-    """cream cheese = soft white cheese = full fat soft cheese, cottage cheese, ricotta, mascarpone, paneer, queso
-    fresco, mozzarella = buffalo mozzarella = mozzarella cheese, burrata, bocconcini, fresh goats cheese, goats
-    cheese, goats curd, halloumi, feta = feta cheese, soft cheese, stracciatella, curd cheese""",
+    """cream cheese = soft white cheese = full fat soft cheese, cottage cheese, ricotta, mascarpone, paneer,
+    mozzarella = buffalo mozzarella = mozzarella cheese, burrata, bocconcini, fresh goats cheese,
+    goats curd, halloumi, soft cheese, stracciatella, curd cheese""",
     A.MILK, From.LACTOSE, hidden=(From.RENNET,), perishable=True,
 )  # fmt: skip
 # Rennet is the rule in aged cheese of the old kinds, and many others are made without: asked about.
+PERHAPS_RISKY = (  # with a rind it has ripened; and named by the FDA where no label says pasteurised, from memory
+    *group("goats cheese", A.MILK, From.LACTOSE, hidden=(From.RENNET, From.MOULD_CHEESE, From.RAW_MILK),
+           perishable=True),
+    *group("feta = feta cheese, queso fresco, queso blanco", A.MILK, From.LACTOSE, hidden=(From.RENNET, From.RAW_MILK),
+           perishable=True),
+)  # fmt: skip
 HARD_CHEESE = group(
     """cheese, cheddar = cheddar cheese, hard cheese, hard mountain cheese = mountain cheese, hard sheeps cheese,
     sheeps cheese, hard goats cheese, gruyere, emmental = swiss cheese, comte, gouda, edam, manchego, pecorino,
     asiago, provolone, fontina, raclette = raclette cheese, red leicester, double gloucester, wensleydale,
     cheshire cheese, lancashire cheese, caerphilly, monterey jack, american cheese, grating cheese, kashkaval,
-    taleggio, reblochon, smoked cheese""",
+    smoked cheese""",
     A.MILK, hidden=(From.RENNET, From.LACTOSE), perishable=True,
 )  # fmt: skip
 # These two are by their rules of origin made with animal rennet: common practice, no source.
@@ -66,8 +72,10 @@ WITH_RENNET = group(
 )  # fmt: skip
 VEGETARIAN_CHEESE = group("vegetarian cheese = vegetarian hard cheese", A.MILK, hidden=(From.LACTOSE,), perishable=True)
 MOULD_RIPENED = group(
-    """brie, camembert, chaource, ripe goats cheese = soft ripe goats cheese, soft ripe cheese, blue cheese,
-    stilton, gorgonzola, dolcelatte, danish blue, roquefort, cambozola""",
+    """brie, camembert, chaource, chevre, taleggio, reblochon, vacherin, pont leveque, epoisses, munster, limburger,
+    coulommiers, washed rind cheese, ripe goats cheese = soft ripe goats cheese, soft ripe cheese, blue cheese,
+    mould ripened cheese = mould ripened goats cheese,
+    stilton, gorgonzola = gorgonzola dolce = gorgonzola piccante, dolcelatte, danish blue, roquefort, cambozola""",
     A.MILK, From.MOULD_CHEESE, hidden=(From.RENNET, From.LACTOSE), perishable=True,
 )  # fmt: skip
 FROZEN = group(
@@ -105,7 +113,8 @@ RICE_AND_OTHERS = group(
 )  # fmt: skip
 
 DAIRY = (
-    *MILK_AND_CREAM, *IN_TINS_AND_DRY, *MALTED_MILK, *RAW_MILK, *WITHOUT_LACTOSE, *BUTTER, *FRESH_CHEESE, *HARD_CHEESE,
+    *MILK_AND_CREAM, *IN_TINS_AND_DRY, *MALTED_MILK, *RAW_MILK, *WITHOUT_LACTOSE, *BUTTER, *FRESH_CHEESE,
+    *PERHAPS_RISKY, *HARD_CHEESE,
     *WITH_RENNET, *VEGETARIAN_CHEESE, *MOULD_RIPENED, *FROZEN, *SORBET, *EGGS, *COOKED_EGGS, *WITH_EGG_AND_MILK,
     *INSTEAD, *MARGARINE, *RICE_AND_OTHERS, *(entry for plant, allergen in _PLANTS.items() for entry in
     _plant(plant, allergen)),

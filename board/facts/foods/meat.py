@@ -4,31 +4,40 @@ from board.facts.allergens import Allergen as A
 from board.facts.foods.entry import Entry, group
 from board.facts.origins import Origin as From
 
+_RED, _GAME = (From.RED_MEAT,), (From.RED_MEAT, From.GAME)
+# What counts as game: FDA Food Code 1-201.10, game animal, and its poultry's game birds; in the UK farmed guinea fowl
+# and rabbit too are sold as game. From memory.
 _BEASTS = {
-    "beef": From.BEEF, "veal": From.BEEF, "ox": From.BEEF, "bison": From.MEAT, "lamb": From.MEAT,
-    "mutton": From.MEAT, "hogget": From.MEAT, "pork": From.PORK, "wild boar": From.PORK, "venison": From.MEAT,
-    "goat": From.MEAT, "rabbit": From.MEAT, "hare": From.MEAT,
+    "beef": (From.BEEF,), "veal": (From.BEEF,), "ox": (From.BEEF,), "bison": _GAME, "lamb": _RED, "mutton": _RED,
+    "hogget": _RED, "pork": (From.PORK,), "wild boar": (From.PORK, From.GAME), "venison": _GAME, "goat": _RED,
+    "rabbit": _GAME, "hare": _GAME,
 }  # fmt: skip
-_BIRDS = """chicken, poussin, turkey, duck, goose, guinea fowl, quail, pheasant, partridge, pigeon, grouse,
-    poultry, capon, hen, cockerel"""
+_BIRDS = "chicken, poussin, turkey, duck, goose, poultry, capon, hen, cockerel"
+_GAME_BIRDS = """quail, pheasant, partridge, pigeon = wood pigeon, grouse, wild duck = mallard = teal = wigeon,
+    woodcock, snipe, ~wild goose, game bird"""
 
 
 # What bought burgers and meatballs are bound and kept with.
 _BOUND = (A.WHEAT, A.EGGS, A.MILK, From.LACTOSE, A.SOY, A.SULPHITES, A.CELERY, A.MUSTARD)
 
 
-def _minced(beast: str, origin: From) -> tuple[Entry, ...]:
+def _minced(beast: str, *origins: From) -> tuple[Entry, ...]:
     names = f"{beast} mince = minced {beast} = ground {beast}"
     shaped = f"{beast} burger = {beast} patty, {beast} meatball = {beast} meat ball"
     return (
-        *group(names, origin, raw="ground meat", perishable=True),
-        *group(shaped, origin, raw="ground meat", perishable=True, hidden=_BOUND, made=True),
+        *group(names, *origins, raw="ground meat", perishable=True),
+        *group(shaped, *origins, raw="ground meat", perishable=True, hidden=_BOUND, made=True),
     )
 
 
-ANY_MEAT = group("meat, game, stewing meat, diced meat, roast meat", From.MEAT, hidden=(From.PORK, From.BEEF),
-                 raw="whole cut", perishable=True)  # fmt: skip
-CUTS = tuple(e for beast, o in _BEASTS.items() for e in group(beast, o, raw="whole cut", perishable=True))
+ANY_MEAT = (
+    *group("meat, stewing meat, diced meat, roast meat", From.MEAT, hidden=(From.PORK, From.BEEF, From.GAME),
+           raw="whole cut", perishable=True),
+    *group("game, wild game, game meat", From.GAME, hidden=(From.RED_MEAT, From.PORK), raw="whole cut",
+           perishable=True),
+    *group("elk, moose, reindeer, deer, kangaroo", *_GAME, raw="whole cut", perishable=True),
+)  # fmt: skip
+CUTS = tuple(e for beast, o in _BEASTS.items() for e in group(beast, *o, raw="whole cut", perishable=True))
 NAMED_CUTS = (
     *group(
         """steak, sirloin, rump steak, rib eye = ribeye, fillet steak, flank steak, skirt steak, hanger steak, t
@@ -40,9 +49,9 @@ NAMED_CUTS = (
         suckling pig, pork crackling, baby back rib""",
         From.PORK, raw="whole cut", perishable=True,
     ),
-    *group("leg of lamb, lamb shank, rack of lamb", From.MEAT, raw="whole cut", perishable=True),
+    *group("leg of lamb, lamb shank, rack of lamb", From.RED_MEAT, raw="whole cut", perishable=True),
 )  # fmt: skip
-MINCED = tuple(entry for beast, origin in _BEASTS.items() for entry in _minced(beast, origin))
+MINCED = tuple(entry for beast, origins in _BEASTS.items() for entry in _minced(beast, *origins))
 MINCE = group(
     "mince = minced meat = ground meat", From.MEAT, hidden=(From.PORK, From.BEEF), raw="ground meat", perishable=True
 )
@@ -50,14 +59,19 @@ SHAPED = group(
     "burger = burger patty = patty, meatball = meat ball, meatloaf = meat loaf", From.MEAT, raw="ground meat",
     hidden=(From.PORK, From.BEEF, *_BOUND), perishable=True, made=True,
 )  # fmt: skip
-BIRDS = group(_BIRDS, From.POULTRY, raw="poultry", perishable=True)
+BIRDS = (
+    *group(_BIRDS, From.POULTRY, raw="poultry", perishable=True),
+    *group(_GAME_BIRDS, From.POULTRY, From.GAME, raw="poultry", perishable=True),
+    *group("guinea fowl", From.POULTRY, raw="poultry", perishable=True, hidden=(From.GAME,)),
+)
 MINCED_BIRDS = group(
     """minced chicken = ground chicken = chicken mince, minced turkey = ground turkey = turkey mince, chicken wing,
     chicken thigh, chicken drumstick, chicken breast, duck leg, duck breast, turkey crown""",
     From.POULTRY, raw="poultry", perishable=True,
 )  # fmt: skip
 LIVER = (
-    *group("liver, calfs liver, lambs liver, ox liver", From.LIVER, raw="whole cut", perishable=True),
+    *group("liver", From.LIVER, raw="whole cut", perishable=True, hidden=(From.RED_MEAT,)),
+    *group("calfs liver, lambs liver, ox liver", From.LIVER, From.RED_MEAT, raw="whole cut", perishable=True),
     *group("pigs liver", From.PORK, From.LIVER, raw="whole cut", perishable=True),
     *group("chicken liver, duck liver, foie gras", From.POULTRY, From.LIVER, raw="poultry", perishable=True),
 )
@@ -65,7 +79,7 @@ OFFAL = group(
     "~sweetbread, kidney, tripe, tongue, bone, marrowbone = marrow bone", From.MEAT, hidden=(From.BEEF, From.PORK),
     raw="whole cut", perishable=True,
 )  # fmt: skip
-LAMB_OFFAL = group("lambs kidney, lambs heart", From.MEAT, raw="whole cut", perishable=True)
+LAMB_OFFAL = group("lambs kidney, lambs heart", From.RED_MEAT, raw="whole cut", perishable=True)
 BEEF_OFFAL = group(
     "ox tongue, ox kidney, beef bone, veal bone, beef marrowbone", From.BEEF, raw="whole cut", perishable=True
 )  # fmt: skip
@@ -73,9 +87,13 @@ BACON = group(
     "bacon, streaky bacon, back bacon, smoked bacon, lardon, pancetta, guanciale", From.PORK, raw="whole cut",
     perishable=True,
 )  # fmt: skip
-COOKED_HAM = group(
-    "ham, cooked ham, boiled ham, ~head cheese = brawn, pulled pork", From.PORK, perishable=True,
-    hidden=(A.MILK, From.LACTOSE, A.SOY, A.CELERY), made=True,
+_HAM_HIDES = (A.MILK, From.LACTOSE, A.SOY, A.CELERY)
+COOKED_HAM = (
+    *group("ham, cooked ham, boiled ham, ~head cheese = brawn", From.PORK, From.COLD_CUTS, perishable=True,
+           hidden=_HAM_HIDES, made=True),
+    *group("pulled pork", From.PORK, perishable=True, hidden=_HAM_HIDES, made=True),
+    *group("~cold cut = ~deli meat = ~luncheon meat = ~sandwich meat", From.MEAT, From.COLD_CUTS, perishable=True,
+           made=True, hidden=(*_HAM_HIDES, From.PORK, From.BEEF, From.POULTRY)),
 )  # fmt: skip
 CURED = group(
     """cured ham, air dried ham, dry cured ham, parma ham = prosciutto, serrano ham, salami, chorizo, saucisson,
@@ -99,7 +117,7 @@ POULTRY_SAUSAGE = group(
     hidden=(From.PORK, A.WHEAT, A.SULPHITES, A.MILK, From.LACTOSE, A.SOY),
 )  # fmt: skip
 OTHER_SAUSAGE = group(
-    "lamb sausage, merguez", From.MEAT, raw="ground meat", perishable=True, made=True,
+    "lamb sausage, merguez", From.RED_MEAT, raw="ground meat", perishable=True, made=True,
     hidden=(From.PORK, From.BEEF, A.WHEAT, A.SULPHITES, A.MILK, From.LACTOSE, A.SOY, A.MUSTARD, A.CELERY),
 )  # fmt: skip
 BEEF_SAUSAGE = group(
@@ -112,7 +130,8 @@ VEGETARIAN_SAUSAGE = group(
 )  # fmt: skip
 PATE = group(
     "pate, terrine, rillettes", From.MEAT, From.PATE, perishable=True, made=True,
-    hidden=(From.PORK, From.POULTRY, From.BEEF, From.LIVER, A.MILK, From.LACTOSE, A.EGGS, From.ALCOHOL, A.WHEAT),
+    hidden=(From.GAME, From.PORK, From.POULTRY, From.BEEF, From.LIVER, A.MILK, From.LACTOSE, A.EGGS, From.ALCOHOL,
+            A.WHEAT),
 )  # fmt: skip
 POULTRY_PATE = group(
     "chicken liver pate, duck pate", From.POULTRY, From.PATE, From.LIVER, perishable=True, made=True,
@@ -132,12 +151,13 @@ GELATINE = group(
 )
 _STOCK = (A.CELERY, A.WHEAT, A.BARLEY, A.MILK, From.LACTOSE, A.SOY, A.SULPHITES)
 STOCK = (
-    *group("chicken stock = chicken broth, turkey stock, duck stock, game stock", From.POULTRY, hidden=_STOCK,
-           perishable=True, made=True),
+    *group("chicken stock = chicken broth, turkey stock, duck stock", From.POULTRY, hidden=_STOCK, perishable=True,
+           made=True),
+    *group("game stock", From.GAME, hidden=(*_STOCK, From.POULTRY, From.RED_MEAT), perishable=True, made=True),
     *group("beef stock = beef broth, veal stock, demi glace, bone broth, beef consomme", From.BEEF, hidden=_STOCK,
            perishable=True, made=True),
     *group("pork stock, ham stock", From.PORK, hidden=_STOCK, perishable=True, made=True),
-    *group("lamb stock", From.MEAT, hidden=_STOCK, perishable=True, made=True),
+    *group("lamb stock", From.RED_MEAT, hidden=_STOCK, perishable=True, made=True),
     *group("meat stock = meat broth, brown stock", From.MEAT, hidden=(*_STOCK, From.BEEF, From.PORK, From.POULTRY),
            perishable=True, made=True),
     *group("gravy, gravy granules = gravy powder", perishable=True, made=True,

@@ -17,23 +17,27 @@ _MERCURY = ("swordfish", "shark", "marlin", "king mackerel", "tilefish", "orange
 
 def _smoked(fish: str) -> tuple[Entry, ...]:
     bare = fish.lstrip("~")
-    names = f"smoked {bare} = cold smoked {bare} = hot smoked {bare} = cured {bare}"
-    return group(names, A.FISH, From.SMOKED_FISH, perishable=True)
+    return (
+        *group(f"smoked {bare} = hot smoked {bare}", A.FISH, From.SMOKED_FISH, perishable=True),
+        *group(f"cold smoked {bare} = cured {bare}", A.FISH, From.COLD_SMOKED, perishable=True),
+    )
 
 
 FISH = group(", ".join(_FISH), A.FISH, raw="fish", perishable=True)
 SMOKED = (
     *(entry for fish in (*_FISH, "tuna") for entry in _smoked(fish)),
-    *group("gravlax = gravadlax, lox, smoked fish", A.FISH, From.SMOKED_FISH, perishable=True),
+    *group("gravlax = gravadlax, lox", A.FISH, From.COLD_SMOKED, perishable=True),
+    *group("smoked fish", A.FISH, From.SMOKED_FISH, perishable=True),
 )
 TUNA = group("tuna, tuna steak, yellowfin tuna, albacore tuna", A.FISH, raw="fish", perishable=True)
 MERCURY = group(", ".join(_MERCURY), A.FISH, From.MERCURY_FISH, raw="fish", perishable=True)
 IN_TINS = group(
     """tinned tuna = canned tuna, tinned salmon = canned salmon, tinned sardine = canned sardine, anchovy, anchovy
     fillet = tinned anchovy, salted anchovy, bonito flake = katsuobushi, dried fish, salt cod = bacalao,
-    stockfish, ~bombay duck, pickled herring = rollmop, matjes""",
+    stockfish, ~bombay duck""",
     A.FISH,
 )  # fmt: skip
+PICKLED = group("pickled herring = rollmop, matjes", A.FISH, hidden=(From.COLD_SMOKED,))
 ROE = group("caviar, roe, fish roe, salmon roe, trout roe, lumpfish roe, cod roe", A.FISH, perishable=True)
 FISH_SAUCES = (
     *group("taramasalata", A.FISH, hidden=(A.WHEAT, A.MILK, A.EGGS), perishable=True, made=True),
@@ -84,7 +88,7 @@ BREADED = group(
 )  # fmt: skip
 
 SEA = (
-    *FISH, *SMOKED, *TUNA, *MERCURY, *IN_TINS, *ROE, *FISH_SAUCES, *CRUSTACEANS, *PRAWNS, *SCAMPI,
+    *FISH, *SMOKED, *TUNA, *MERCURY, *IN_TINS, *PICKLED, *ROE, *FISH_SAUCES, *CRUSTACEANS, *PRAWNS, *SCAMPI,
     *CRUSTACEAN_STORES, *MOLLUSCS,
     *MOLLUSC_STORES, *SEAFOOD, *BREADED,
 )  # fmt: skip

@@ -1,30 +1,24 @@
-"""Guests by name or number, with what they must not or do not eat: `Ines, no tree nuts`; `6 others`."""
+"""Guests by name or number, with what they must not or do not eat: `Ines, no tree nuts`; `6 others`; `Kit (GF)`."""
 
+import difflib
 import re
-from typing import Annotated, Literal, get_args
+from collections.abc import Callable
+from typing import Annotated, Any
 
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import BaseModel, ConfigDict, Field, model_validator
+from pydantic.json_schema import SkipJsonSchema
 
-from board.facts.food import facts
-from board.facts.named import named
+from board.facts.named import known_words, named
+from board.plan.phrases.guest_words import DIETS, Diet, Said, said, stands_alone, suspicious
 from board.plan.phrases.phrase import Phrase, near
-
-Diet = Literal[
-    "vegetarian",
-    "vegan",
-    "pescatarian",
-    "halal",
-    "kosher",
-    "coeliac",
-    "lactose-free",
-    "pregnant",
-    "alcohol-free",
-]
-DIETS: tuple[str, ...] = get_args(Diet)
 
 
 class Guest(BaseModel):
-    """One guest, or several with no special needs."""
+    """One guest, or several alike: a name, then what they must not or do not eat: `Ines, severe nut allergy`,
+    `Kit (GF)`, `Leo, 3 years old`, `Greta, over 70`, `Femke, pregnant`.
+
+    `severe`: those of their words that can mean anaphylaxis. `read`: how what stands beside the name was read, where
+    not to the letter; `check` tells it."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -32,47 +26,248 @@ class Guest(BaseModel):
     count: int = Field(default=1, ge=1, le=200)
     avoids: tuple[str, ...] = ()
     diets: tuple[Diet, ...] = ()
+    severe: tuple[str, ...] = ()
+    read: SkipJsonSchema[tuple[str, ...]] = ()
+
+    @property
+    def must_not(self) -> tuple[str, ...]:
+        """What they must not or do not eat, as it is shown: what can be anaphylaxis first."""
+        said = (*(("no", food) for food in self.avoids), *(("", diet) for diet in self.diets))
+        first = sorted(said, key=lambda each: each[1] not in self.severe)
+        return tuple(shown(how, what, severe=what in self.severe) for how, what in first)
+
+    @model_validator(mode="before")
+    @classmethod
+    def _named_first(cls, value: Any) -> Any:
+        """`Sam: shellfish` is a mapping to YAML, and one line to whoever wrote it."""
+        if not isinstance(value, dict) or len(value) != 1:
+            return value
+        ((name, what),) = value.items()
+        words = what if isinstance(what, list) else [what]
+        is_key = bool(difflib.get_close_matches(str(name), cls.model_fields, n=1, cutoff=0.85))
+        if is_key or not all(isinstance(each, str) for each in words):
+            return value
+        return parse_guest(", ".join([str(name), *words]))
+
+    @model_validator(mode="after")
+    def _severe_is_said(self) -> "Guest":
+        for word in self.severe:
+            if word not in (*self.avoids, *self.diets):
+                raise ValueError(f"severe: {word!r} is not among what {self.name} avoids; write it there too")
+        return self
 
 
-_AVOIDS = re.compile(r"(?:no|not|without|allergic to|allergy to|avoids)\s+(.+)", re.IGNORECASE)
-_AND = re.compile(r"\s+(?:and|or|nor|&)\s+", re.IGNORECASE)  # splits foods, so that each is looked up
-_IN_A_NAME = re.compile(
-    r"\b(?:no|not|without|avoids|free|never|can't|cannot|doesn't|allerg\w+|intoleran\w+|co?eliac|vegan|vegetarian"
-    r"|pescatarian|halal|kosher|pregnant)\b",
+def shown(how: str, what: str, *, severe: bool = False) -> str:
+    """`no nuts`, `severe allergy to nuts`, `vegan`, `coeliac (severe)`."""
+    if severe:
+        return f"severe allergy to {what}" if how else f"{what} (severe)"
+    return f"{how} {what}".strip()
+
+
+_QUOTED = re.compile(
+    r"[\"\N{LEFT DOUBLE QUOTATION MARK}]([^\"\N{RIGHT DOUBLE QUOTATION MARK}]+)[\"\N{RIGHT DOUBLE QUOTATION MARK}]"
+)
+_BRACKETS = re.compile(r"\s*[(\[]([^()\[\]]*)[)\]]\s*")
+_SOFT = "\ue000"  # stands for the brackets around what was read
+_APART = re.compile(r"\s+[-–—]+\s*|[–—]\s*|\s*[:/]\s*|\s*-\s+")
+_HOLD = "\N{LEFT DOUBLE PARENTHESIS}"  # stands for a word in quotation marks, which is a name
+_TITLES = frozenset((
+    "mr", "mrs", "ms", "miss", "mx", "dr", "prof", "sir", "dame", "lady", "lord", "aunt", "auntie", "aunty", "uncle",
+    "cousin", "granny", "gran", "grandma", "grandpa", "grandad", "nana", "nan", "nanny", "opa", "oma", "mum", "mom",
+    "mama", "dad", "papa", "little", "big", "young", "old", "sister", "brother", "saint", "st", "father", "madame",
+    "monsieur", "the",
+))  # fmt: skip
+_SMALL = re.compile(
+    r"(?:[a-z]\.?|jr|sr|ii|iii|iv|van|von|de|der|den|du|da|di|del|la|le|el|al|bin|bint|ibn|ap|and|the|&|/)",
     re.IGNORECASE,
-)  # after a dash or a bracket it would be read as part of the name
-_APART = re.compile(r"[(\[:;/]|\s[-–—]+\s")
-_FREE = re.compile(r"(.+?)[\s-]*free", re.IGNORECASE)
-_BARE_NO = re.compile(r"^(?:no|not)\s+", re.IGNORECASE)
+)
+_COUNTED = re.compile(r"(\d+)(?:\s*[x×]\s+|\s+|$)(.*)", re.IGNORECASE | re.DOTALL)
+_SOME = re.compile(r"(?:one|two|three|some|\d+)\s+(?:of (?:them|whom)\s+)?(?:is\s+|are\s+)?", re.IGNORECASE)
+_NUMBERS = re.compile(
+    r"(?:two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:a )?dozen|(?:a )?couple(?: of)?)\b",
+    re.IGNORECASE,
+)
 
 
 def parse_guest(text: str) -> dict[str, object]:
-    """Name or number first, then diets and `no …`, separated by commas. Raises ValueError."""
-    name, *rest = (p.strip() for p in text.split(","))
-    if name.lower() in DIETS or _AVOIDS.fullmatch(name):
-        raise ValueError(f'{name!r} stands where a name is looked for; keep a guest together: "Ines, {name}"')
-    if said := _food_in(name):
+    """A name or number, then diets, ages and what to avoid, after commas or as people write them. What might be a name
+    or a food is asked about; words in quotation marks are a name. Raises ValueError."""
+    quoted: list[str] = []
+
+    def hold(match: re.Match[str]) -> str:
+        quoted.append(match[1])
+        return f"{_HOLD * len(quoted)} "
+
+    def as_written(held: str) -> str:
+        for n in range(len(quoted), 0, -1):
+            held = re.sub(rf"{_HOLD * n} ?", f"{quoted[n - 1]} ", held)
+        return " ".join(held.split())
+
+    try:
+        name, found = _taken_apart(_QUOTED.sub(hold, text), as_written)
+        return {**_counted(as_written(name)), **_needs(found, name)}
+    except ValueError as refused:
+        raise ValueError(as_written(str(refused)) if quoted else str(refused)) from None
+
+
+def _taken_apart(text: str, as_written: Callable[[str], str]) -> tuple[str, list[Said]]:
+    """The name, with its held words, and all that is said of it."""
+    text = _BRACKETS.sub(lambda it: f"{_SOFT}{it[1]}{_SOFT}" if it[1].strip() and _all_of(it[1]) else it[0], text)
+    first, *rest = re.split(rf"[,;{_SOFT}]", text)
+    name, found = _name_and_needs(" ".join(first.split()))
+    for piece in rest:
+        if piece.strip() or _SOFT not in text:
+            found += _all_of(as_written(piece)) or _refused(as_written(piece), name)
+    return name, found
+
+
+def _name_and_needs(first: str) -> tuple[str, list[Said]]:
+    """What stands before the first comma, taken apart. Raises ValueError where it cannot be told."""
+    counted = _COUNTED.fullmatch(first)
+    count, words = (counted[1], counted[2]) if counted else ("", first)
+    if count and (whose := _whose(words)):
+        return f"{count} {whose[0]}", whose[1]
+    if not count and _NUMBERS.match(words):
+        raise ValueError(f"{words!r} begins with a number in words; write it in figures: 2 guests, vegan")
+    if not count and stands_alone(words):
+        raise ValueError(f'{words!r} stands where a name is looked for; keep a guest together: "Ines, {words}"')
+    if not count and (whose := _whose(words)) and whose[0] != words and words.split()[0].casefold() != "baby":
+        return whose
+    name = words
+    found: list[Said] = []
+    for gap in _APART.finditer(words):
+        if gap.start() and (there := _all_of(words[gap.end() :])):
+            name, found = words[: gap.start()], there
+            break
+    pieces = name.split()
+    if not found:
+        for n in range(1, len(pieces)):
+            tail = said(" ".join(pieces[n:]), strict=True)
+            if tail is not None and not _only_severe(tail):
+                pieces, found = pieces[:n], [tail]
+                break
+    while pieces and pieces[-1] in ("+", "&", "-", ":", "and", "is"):
+        pieces.pop()
+    _ask_about(pieces, counted=bool(count))
+    name = " ".join(pieces)
+    if pieces and pieces[0].casefold() == "baby" and not found:
+        found = [Said(diets=("infant",), told=("'baby' is read as infant",))]
+    if not count and (more := _beyond_a_name(pieces)):
+        found = [*found, Said(told=(f"{more!r} is read as part of the name",))]
+    return f"{count} {name}".strip(), found
+
+
+def _beyond_a_name(pieces: list[str]) -> str:
+    """What of a name is no usual part of one: `from work`, `(next door)`, `XQ`, `V.`; empty if nothing is."""
+    for n, piece in enumerate(pieces[1:], start=1):
+        usual = piece[:1].isupper() and (piece[1:].lower() == piece[1:] or not piece.isupper())
+        if piece == "V." or not (usual or _SMALL.fullmatch(piece) or _HOLD in piece or pieces[0].islower()):
+            return " ".join(pieces[n:])
+    return ""
+
+
+def _whose(words: str) -> tuple[str, list[Said]] | None:
+    """`2 vegans`, `2 vegetarian friends`, `3 under fives`."""
+    pieces = words.split()
+    for n in range(len(pieces), 0, -1):
+        there = said(" ".join(pieces[:n]), strict=True)
+        if there is not None and not _only_severe(there) and _is_whole(pieces[n:]):
+            plain = words.casefold() in ("children", "child", "kids", "teenagers")
+            return (" ".join(pieces[n:]) or words, [] if plain else [there])
+    return None
+
+
+def _is_whole(pieces: list[str]) -> bool:
+    return suspicious(pieces) is None
+
+
+def _ask_about(pieces: list[str], *, counted: bool) -> None:
+    """Raises ValueError where a word of a name may be something that somebody must not have."""
+    start = 0 if counted else 1
+    while 0 < start < len(pieces) and pieces[start - 1].strip(".").casefold() in _TITLES:
+        if named(pieces[start]) is not None or not pieces[start][:1].isupper():
+            break
+        start += 1
+    word = suspicious(pieces[start:])
+    if word is None:
+        letter = next((each for each in pieces[start:] if each in ("V", "v")), None)
+        if letter is None:
+            return
+        word = letter
+    plain = word.strip("()[],:;")
+    place = next((n for n, each in enumerate(pieces) if n >= start and plain.split()[0] in each), 1)
+    head, meant = " ".join(pieces[:place]) or "guests", said(plain)
+    if plain.isdecimal():
+        raise ValueError(f"{plain!r} may be an age; write {head}, {plain} years old")
+    if meant is not None and _only_severe(meant):
+        raise ValueError(f"{' '.join(pieces)!r} does not say against what; write {pieces[0]}, severe nut allergy")
+    write = meant.words.casefold() if meant is not None and meant.words else "no onions (its foods by name)"
+    raise ValueError(
+        f"{' '.join(pieces)!r} would all be a name, and {plain!r} in it be minded by nobody; put a comma after the "
+        f'name: {head}, {write}. Where it is a name, write {head} "{plain}"'
+    )
+
+
+def _all_of(words: str) -> list[Said]:
+    """Everything said in some words, one after another; empty if any of it says nothing known."""
+    whole = said(words)
+    if whole is not None:
+        return [whole]
+    pieces = [
+        piece for piece in re.split(r"[,;]|\s+[-–—]+\s+|\s*:\s+", _BRACKETS.sub(r", \1, ", words)) if piece.strip()
+    ]
+    found = [said(piece) for piece in pieces]
+    return [each for each in found if each is not None] if len(pieces) > 1 and None not in found else []
+
+
+def _refused(piece: str, name: str) -> list[Said]:
+    words = piece.strip()
+    if words.isdecimal():
+        raise ValueError(f"{words!r} may be an age; write {name}, {words} years old")
+    if re.match(r"(?:and|&|\+)\s+\S", words, re.IGNORECASE):
         raise ValueError(
-            f"{name!r} would all be a name, and {said!r} in it be minded by nobody; put a comma after the name: "
-            '"Ines, no tree nuts"'
+            f"{words!r} begins with another guest; give each a line of their own: {words.split(None, 1)[1]}"
         )
+    if some := _SOME.match(words):
+        raise ValueError(
+            f"{words!r} says something of only some; give them a line of their own: 1 other, {words[some.end() :]}"
+        )
+    slip = difflib.get_close_matches(words.casefold(), known_words(), n=1, cutoff=0.85)
+    guess = f" Did you mean 'no {slip[0]}'?" if slip else near(words, DIETS)
+    raise ValueError(
+        f"{words!r} is not a diet the program knows.{guess}; "
+        f"write for example no walnuts, severe nut allergy, or one of {', '.join(DIETS)}"
+    )
+
+
+def _only_severe(each: Said) -> bool:
+    return each.severe and not each.avoids and not each.diets
+
+
+def _counted(name: str) -> dict[str, object]:
+    counted = _COUNTED.fullmatch(name)
+    return {"name": counted[2].strip() or "guests", "count": int(counted[1])} if counted else {"name": name}
+
+
+def _needs(found: list[Said], name: str) -> dict[str, object]:
+    """All that was said; a bare `severe` or `EpiPen` counts for all before it, or for all if it comes first."""
     avoids: list[str] = []
     diets: list[str] = []
-    for piece in rest:
-        bare = re.sub(r"^(?:is|are)\s+", "", piece)
-        if match := _AVOIDS.fullmatch(bare):
-            avoids += [_BARE_NO.sub("", food) for food in _AND.split(match[1])]
-        elif bare.lower() in DIETS:
-            diets.append(bare.lower())
-        else:
-            raise ValueError(
-                f"{piece!r} is not a diet the program knows.{_near_diet(bare)}; "
-                f"write for example no walnuts, or one of {', '.join(DIETS)}"
-            )
-    counted = re.fullmatch(r"(\d+)(?:\s+(.*))?", name)
-    if counted:
-        return {"name": counted[2] or "guests", "count": int(counted[1]), "avoids": avoids, "diets": diets}
-    return {"name": name, "avoids": avoids, "diets": diets}
+    severe: dict[str, None] = {}
+    for n, each in enumerate(found):
+        if _only_severe(each):
+            about = found[:n] if any(one.words for one in found[:n]) else found
+            words = [word for one in about for word in (*one.avoids, *(d for d in one.diets if d == "coeliac"))]
+            if not words:
+                raise ValueError(f"severe, and nothing says against what; write {name}, severe nut allergy")
+            severe |= dict.fromkeys(words)
+        avoids += [food for food in each.avoids if food not in avoids]
+        diets += [diet for diet in each.diets if diet not in diets]
+        if each.severe:
+            severe |= dict.fromkeys((*each.avoids, *(d for d in each.diets if d == "coeliac")))
+    told = tuple(dict.fromkeys(line for each in found for line in each.told))
+    kept = {"avoids": avoids, "diets": diets, "severe": list(severe), "read": told}
+    return {key: value for key, value in kept.items() if value or key in ("avoids", "diets")}
 
 
 MOST_GUESTS = 200
@@ -84,7 +279,8 @@ _IN_WORDS = re.compile(
 
 
 def guests_of(value: object) -> object:
-    """`guests: 7` is a count; one line of text is one entry; anything else is returned unchanged. Raises ValueError."""
+    """`guests: 7` is a count; one line of text is one entry; names with what they avoid, as a mapping, are a list;
+    anything else is returned unchanged. Raises ValueError."""
     if isinstance(value, bool) or not isinstance(value, int | float | str):
         return value
     text = str(value).strip()
@@ -95,24 +291,6 @@ def guests_of(value: object) -> object:
     if _IN_WORDS.fullmatch(text):
         raise ValueError(f"{text!r} is no name of a guest; write the number in figures: 8 guests")
     return [text]
-
-
-def _food_in(name: str) -> str | None:
-    """The part of a name that says somebody must not have something: such a word, or a food in brackets or after a dash
-    or a colon."""
-    if said := _IN_A_NAME.search(name):
-        return said[0]
-    _, *others = (piece.strip(" )]") for piece in _APART.split(name))
-    return next((each for each in others if named(each) is not None or facts(each) is not None), None)
-
-
-def _near_diet(piece: str) -> str:
-    """Never suggests another thing to be free from: lactose-free is no help to somebody who needs gluten-free."""
-    free = _FREE.fullmatch(piece)
-    if free is None:
-        return near(piece, DIETS)
-    known = f"{free[1].lower()}-free"
-    return f" Did you mean {known if known in DIETS else f'no {free[1]}'!r}?"
 
 
 GuestLine = Annotated[Guest, Phrase(parse_guest, "Ines, no tree nuts")]

@@ -117,6 +117,9 @@ def fill(plan: Plan, linked: Linked) -> Filled:
     for id_ in spoils_by_what_it_takes_up(plan, linked.nodes, linked.links, spoiling) - spoiling:
         tasks[id_] = replace(tasks[id_], care=replace(tasks[id_].care, spoils=True))
     courses = _courses(plan, zone, arrive, assumed)
+    for guest in plan.guests:
+        for read in guest.read:
+            assumed.say(read, guest.name)
     _kitchen(plan, assumed)
     _table(plan, assumed)
     return Filled(tasks, tuple(linked.links), courses, arrive, assumed.lines())

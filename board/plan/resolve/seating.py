@@ -48,12 +48,6 @@ def sides(plan: Plan) -> Sides | None:
     return Sides(tuple(reversed(around[half:])), tuple(around[:half]), facing=False)
 
 
-def must_not(plan: Plan, guest: Guest) -> tuple[str, ...]:
-    """What a guest must not or does not eat, in the plan's words; empty if it says nothing."""
-    assert guest in plan.guests
-    return (*(f"no {food}" for food in guest.avoids), *guest.diets)
-
-
 def seat_problems(plan: Plan) -> list[Fault]:
     """plan 8 for each seat name that is no guest's."""
     found = []

@@ -519,3 +519,27 @@ def test_dishes_of_a_bundled_plan_are_dropped_or_bought_unless_others_wait_for_t
             assert dish.dish not in [d.dish for c in dropped[1].plan.courses for d in c.dishes]
             assert [line for line in _differing(bundled[0], dropped[0]) if line[0] == "+"] == []
     assert refused < len(bundled[1].plan.courses)
+
+
+GUESTS = """\
+guests:
+  - Kit (GF), severe nut allergy   # asked on the phone
+  - 'Sam: shellfish'
+  - Tom "Bean", over 70
+  - Max can't have dairy
+  - Leo: 8 months old
+  - 3 others
+"""
+
+
+@pytest.mark.parametrize("edit", [AddHelper("Nora", "sat", "18:10", "18:55"), MoreRings(2)])
+def test_an_edit_keeps_what_the_host_wrote_beside_a_guest(edit: Edit) -> None:
+    text = (HEAD + HANDS + COURSES).replace("guests: [8 guests]\n", GUESTS)
+    before = read_plan(text, "plan.yaml")
+    assert isinstance(before, PlanFile), before
+
+    made = apply_all(text, before, [edit])
+
+    assert not isinstance(made, CannotEdit)
+    assert GUESTS in made[0]
+    assert made[1].plan.guests == before.plan.guests

@@ -4,7 +4,7 @@ import pytest
 
 from board.plan.load import PlanFile
 from board.plan.model.model import Plan
-from board.plan.resolve.seating import Place, must_not, seated, sides
+from board.plan.resolve.seating import Place, seated, sides
 from tests.conftest import read
 from tests.plan.test_bad_plans import JARGON, spot
 
@@ -69,7 +69,7 @@ def test_a_plan_without_seats_has_no_sides() -> None:
 def test_what_a_guest_must_not_be_served_is_in_the_plans_own_words() -> None:
     plan = plan_of(SOUND)
 
-    assert [must_not(plan, guest) for guest in plan.guests] == [
+    assert [guest.must_not for guest in plan.guests] == [
         (), ("no walnuts", "no celery", "vegetarian"), ("kosher",), (),
     ]  # fmt: skip
 

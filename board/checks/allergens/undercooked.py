@@ -1,0 +1,280 @@
+"""What is raw, barely cooked or risky until it is cooked, in a dish of somebody who is more easily harmed. Planning
+help only: a thermometer in the thickest part decides."""
+
+import re
+import unicodedata
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, replace
+from enum import IntEnum
+
+from board.checks.allergens.dietary_needs import Need
+from board.checks.allergens.ingredient_facts import Stuff
+from board.checks.allergens.verdict import Reason, Verdict
+from board.facts.diets import COOKED_CELSIUS
+from board.facts.food import said_cooked
+from board.facts.origins import Origin
+from board.facts.phrases import holds, stems
+from board.facts.rule_set import RuleSet
+from board.facts.susceptible import (
+    BAKED_CELSIUS,
+    BAKED_MINUTES,
+    BARELY_COOKED,
+    BOUGHT_COOKED,
+    CHOKES,
+    CHOKING,
+    HARD_BOILED,
+    LISTERIA,
+    MADE_SMALL,
+    MOIST,
+    MOIST_MINUTES,
+    NOT_RAW,
+    OF_RAW_EGG_AT_HOME,
+    RISKS,
+    SAID_COOKED,
+    STAYS_RAW,
+    STEAMING,
+    WHOLE_NUTS,
+    Risk,
+)
+from board.plan.model.courses import Dish
+from board.plan.model.work import Step
+from board.plan.phrases.food_safety import rule_class
+
+HEAT = ("oven", "stovetop")
+_CALLED = {"eggs": "egg", "fish": "fish", "poultry": "poultry"}
+
+
+class Done(IntEnum):
+    """How far a plan cooks something; the largest is the best."""
+
+    RAW = 0
+    UNDER = 1
+    PERHAPS = 2
+    THROUGH = 3
+
+
+@dataclass(frozen=True, slots=True)
+class Cooked:
+    """`why`: by what words or figure, where that says more."""
+
+    done: Done
+    why: str = ""
+
+
+def undercooked(dish: Dish, stuff: list[Stuff], need: Need, rules: RuleSet) -> Iterator[Reason]:
+    """Every reason against a dish for one more easily harmed: raw classes of food first, then what carries Listeria."""
+    stuff = [replace(each, written=_written(dish, each)) for each in stuff]
+    classes = {found for each in stuff if (found := _raw_class(each)) is not None}
+    for each in stuff:
+        yield from _raw(dish, each, need, rules, alone=len(classes) == 1)
+        yield from _risky(dish, each, need)
+        if need.diet is not None and need.diet.chokes:
+            yield from _can_choke(each, need)
+
+
+def _written(dish: Dish, stuff: Stuff) -> str:
+    """The food with the words in its brackets, whatever they are: `eggs (pasteurised)`."""
+    section = dish.ingredients[int(stuff.loc[-1])].section
+    return f"{stuff.food} ({section})" if section else stuff.food
+
+
+def _raw_class(stuff: Stuff) -> str | None:
+    """Also of a food that is only named, where its own words say that it stays raw: `steak tartare`."""
+    if _is_pasteurised(stuff) or _said((stuff.written,), SAID_COOKED):
+        return None
+    if stuff.raw_class is not None:
+        return stuff.raw_class
+    return next(
+        (
+            part.raw_class
+            for part in stuff.parts
+            if part.raw_class and _said((stuff.written,), STAYS_RAW[part.raw_class]) and not said_cooked(stuff.food)
+        ),
+        None,
+    )
+
+
+def _raw(dish: Dish, stuff: Stuff, need: Need, rules: RuleSet, *, alone: bool) -> Iterator[Reason]:
+    food_class = _raw_class(stuff)
+    if food_class is None or food_class not in COOKED_CELSIUS:
+        yield from _raw_egg_at_home(dish, stuff, need)
+        return
+    what = _CALLED.get(food_class, "meat")
+    cooked = _cooked(dish, stuff, food_class, rules, alone=alone)
+    mend = f"Take pasteurised {stuff.food}, or cook" if what == "egg" else "Cook"
+    if cooked.done is Done.RAW and any(part.name in BOUGHT_COOKED for part in stuff.parts) and not cooked.why:
+        ask = f"Write `cooked {stuff.food}` where it is."
+        yield Reason(
+            Verdict.ASK, need, stuff.food, "is it bought cooked? no step heats it", need.source, stuff.loc, ask
+        )
+    elif cooked.done in (Done.RAW, Done.UNDER):
+        why = f"raw {what}: {cooked.why or 'no step heats it'}" if cooked.done is Done.RAW else f"{what}: {cooked.why}"
+        yield Reason(Verdict.NOT_SAFE, need, stuff.food, why, need.source, stuff.loc, f"{mend} it through.")
+    elif cooked.done is Done.PERHAPS:
+        why = f"is the {what} cooked through? {cooked.why or 'no step says a core temperature'}"
+        ask = f"Write `{stuff.food}, cooked through`, or a core temperature at its step: `until: 74 C`."
+        yield Reason(Verdict.ASK, need, stuff.food, why, need.source, stuff.loc, ask)
+
+
+def _raw_egg_at_home(dish: Dish, stuff: Stuff, need: Need) -> Iterator[Reason]:
+    words = stems(stuff.written)
+    at_home = any(holds(words, stems(said)) for said in ("home made", "homemade", "fresh"))
+    if at_home and not _is_pasteurised(stuff) and any(part.name in OF_RAW_EGG_AT_HOME for part in stuff.parts):
+        mend = f"Buy it, or make it with pasteurised eggs: `pasteurised {stuff.food}`."
+        yield Reason(
+            Verdict.NOT_SAFE, need, stuff.food, "raw egg, where it is made at home", need.source, stuff.loc, mend
+        )
+
+
+def _cooked(dish: Dish, stuff: Stuff, food_class: str, rules: RuleSet, *, alone: bool) -> Cooked:
+    """How far the steps of a dish cook one class of food. Raw words go before heat, a probe's figure before words.
+
+    `alone`: no other class of raw food is in the dish, so that a figure can only be about this one.
+    """
+    hot = [step for step in dish.steps if _heated(step)]
+    words = stems(stuff.food)
+
+    def is_about(step: Step) -> bool:
+        said = stems(step.step)
+        return alone or _cooks(step, food_class) or any(word in said for word in words)
+
+    enough = [step for step in hot if _is_enough(step, food_class, rules)]
+    boiled_hard = food_class == "eggs" and any(
+        _is_long_enough(step, food_class) and _said((step.step,), HARD_BOILED) and "egg" in stems(step.step)
+        for step in hot
+    )
+    sure = boiled_hard or any(is_about(step) for step in enough)
+    texts = (dish.dish, stuff.written, *(text for step in dish.steps for text in (step.step, step.look_for or "")))
+    if not sure and (word := _said(texts, STAYS_RAW[food_class])):
+        on_heat = any(_said((step.step,), STAYS_RAW[food_class]) for step in hot)
+        says = any(_cooks(step, food_class) for step in hot)
+        return Cooked(Done.PERHAPS if on_heat or says else Done.RAW, f"the plan says {word!r}")
+    if not sure and (word := _said(texts, BARELY_COOKED[food_class])):
+        says = any(_cooks(step, food_class) for step in hot)
+        return Cooked(Done.PERHAPS if says else Done.UNDER, f"the plan says {word!r}")
+    if enough or sure or any(_cooks(step, food_class) and step.until is None for step in hot):
+        return Cooked(Done.THROUGH)  # how hot `cooks: eggs` gets is checked by the food-safety rules
+    if any(_is_long_enough(step, food_class) for step in hot if step.until is None):
+        return Cooked(Done.THROUGH)
+    low = [step.until.celsius for step in hot if step.until is not None and is_about(step)]
+    if low:
+        return Cooked(Done.UNDER, f"cooked to {max(low):g} °C only")
+    return Cooked(Done.PERHAPS if hot else Done.RAW)
+
+
+def _is_enough(step: Step, food_class: str, rules: RuleSet) -> bool:
+    core = step.until
+    if core is None:
+        return False
+    if core.celsius >= COOKED_CELSIUS[food_class]:
+        return True
+    roast = step.cooks == "roast"
+    return rules.cook_for(food_class) is not None and rules.cooked_enough(
+        food_class, core.celsius, core.minutes, 60.0, roast=roast
+    )
+
+
+def _cooks(step: Step, food_class: str) -> bool:
+    return step.cooks is not None and (food_class in step.cooks or rule_class(step.cooks) == food_class)
+
+
+def _is_long_enough(step: Step, food_class: str) -> bool:
+    """So long simmered, or for eggs baked, that a cook does not ask."""
+    ways = [way for way in (step, *step.or_) if way.where is not None and way.where.place in HEAT]
+    minutes = min((way.takes or step.takes).low if (way.takes or step.takes) else 0 for way in ways)  # type: ignore[union-attr]
+    if minutes >= MOIST_MINUTES[food_class] and _said((step.step,), MOIST):
+        return True
+    return food_class == "eggs" and minutes >= BAKED_MINUTES and all(
+        way.where is not None and way.where.heat is not None and way.where.heat.low >= BAKED_CELSIUS - 20
+        and way.where.heat.want >= BAKED_CELSIUS for way in ways
+    )  # fmt: skip
+
+
+def _heated(step: Step) -> bool:
+    return any(way.where is not None and way.where.place in HEAT for way in (step, *step.or_))
+
+
+def _risky(dish: Dish, stuff: Stuff, need: Need) -> Iterator[Reason]:
+    """What carries Listeria and the like until it is steaming hot."""
+    found = [risk for risk in RISKS if risk.trait in {*stuff.holds, *stuff.may_hold, *stuff.only_named}]
+    sure = [risk for risk in found if risk.sure and risk.trait in stuff.holds]
+    if not found and _is_unpasteurised(stuff):
+        why = "unpasteurised"
+        yield Reason(Verdict.ASK, need, stuff.food, why, LISTERIA, stuff.loc, "Take a pasteurised one, or cook it.")
+        return
+    if not found or _is_said_through(stuff):
+        return
+    risk = (sure or found)[0]
+    done = _steaming(dish, risk)
+    if done is Done.THROUGH or (risk.trait is Origin.RAW_MILK and _is_pasteurised(stuff)):
+        return
+    if risk.trait is Origin.SPROUTS:
+        told = (
+            "raw sprouts: no step heats them" if done is Done.RAW else "nobody says that the sprouts are cooked through"
+        )
+    else:
+        told = f"{'holds' if risk.trait in stuff.holds else 'may hold'} {risk.trait.value}"
+    certain = risk in sure and done is Done.RAW and not _is_pasteurised(stuff)
+    mend = f"Leave it out, or cook it until it steams and write `{stuff.food}, cooked through`."
+    if risk.trait is Origin.SPROUTS and done is not Done.RAW:
+        mend = f"Write `{stuff.food}, cooked through` where they are."
+    yield Reason(Verdict.NOT_SAFE if certain else Verdict.ASK, need, stuff.food, told, risk.source, stuff.loc, mend)
+
+
+def _steaming(dish: Dish, risk: Risk) -> Done:
+    hot = [step for step in dish.steps if _heated(step)]
+    if not hot:
+        return Done.RAW
+    if any(step.until is not None and step.until.celsius >= STEAMING for step in hot):
+        return Done.THROUGH
+    minor = risk.trait in (Origin.CURED_MEAT, Origin.COLD_CUTS, Origin.SMOKED_FISH)
+    return Done.THROUGH if minor and any(_is_long_enough(step, "eggs") for step in hot) else Done.PERHAPS
+
+
+def _is_pasteurised(stuff: Stuff) -> bool:
+    return bool(re.search(r"(?<!un)(?<!not )\bpasteuri[sz]ed\b", _plain(stuff.written)))
+
+
+def _is_unpasteurised(stuff: Stuff) -> bool:
+    return bool(re.search(r"\b(?:un|not |non[- ]?)pasteuri[sz]ed\b", _plain(stuff.written)))
+
+
+def _is_said_through(stuff: Stuff) -> bool:
+    said = ("cooked through", "baked through", "well done", "steaming hot")
+    if Origin.SPROUTS in stuff.holds:
+        return said_cooked(stuff.food)
+    return any(holds(stems(stuff.written), stems(words)) for words in said)
+
+
+def _can_choke(stuff: Stuff, need: Need) -> Iterator[Reason]:
+    words = stems(stuff.written)
+    if any(word in words for word in _SMALL):
+        return
+    whole = any(word in words for word in _NUTS) or any(part.name in CHOKES for part in stuff.parts)
+    if whole:
+        mend = f"Leave it out, or make it small and say so: `ground`, `chopped fine`, `quartered {stuff.food}`."
+        yield Reason(Verdict.ASK, need, stuff.food, "whole, it can choke a small child", CHOKING, stuff.loc, mend)
+
+
+_SMALL = frozenset(stems(MADE_SMALL))
+_NUTS = frozenset(stems(WHOLE_NUTS))
+
+
+def _plain(text: str) -> str:
+    letters = unicodedata.normalize("NFKD", text.casefold())
+    return "".join(sign for sign in letters if not unicodedata.combining(sign))
+
+
+_PATTERNS: Mapping[str, re.Pattern[str]] = {
+    said: re.compile(rf"\b(?:{said})(?!\w)")
+    for said in (*STAYS_RAW.values(), *BARELY_COOKED.values(), MOIST, HARD_BOILED, SAID_COOKED)
+}
+_EXCEPTIONS = re.compile(rf"\b(?:{NOT_RAW})\b")
+
+
+def _said(texts: tuple[str, ...], pattern: str) -> str:
+    """The first words of a pattern in some texts; empty if none."""
+    for text in texts:
+        if match := _PATTERNS[pattern].search(_EXCEPTIONS.sub(" ", _plain(text))):
+            return match[0]
+    return ""
