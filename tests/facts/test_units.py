@@ -5,13 +5,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from board.facts.units import CUPS, EXACT, GRAMS, METRIC_MILLILITRES, ROUNDED, Volume, cups, grams, volume
+from board.facts.units import CUPS, EXACT, GRAMS, METRIC_MILLILITRES, PINTS, ROUNDED, Volume, cups, grams, volume
 from board.facts.weights import CUP_WEIGHTS, PIECE_WEIGHTS, cup_weight, piece_weight
 from board.plan.phrases.quantities import UNITS
 from board.shopping.amounts import Amount, measure_for
 
 PINT = {"g": "gram", "kg": "kilogram", "oz": "ounce", "lb": "pound", "ml": "milliliter", "cl": "centiliter",
-        "l": "liter", "tsp": "teaspoon", "tbsp": "tablespoon", "cup": "cup", "fl oz": "fluid_ounce"}  # fmt: skip
+        "dl": "deciliter", "l": "liter", "pint": "pint", "quart": "quart", "tsp": "teaspoon", "tbsp": "tablespoon", "cup": "cup", "fl oz": "fluid_ounce"}  # fmt: skip
 REGISTRY: pint.UnitRegistry[float] = pint.UnitRegistry()
 AMOUNTS = st.floats(0.01, 10_000)
 
@@ -22,7 +22,7 @@ def test_weights_are_those_of_pint(amount: float, unit: str) -> None:
     assert grams(amount, unit) == pytest.approx(REGISTRY.Quantity(amount, PINT[unit]).to("gram").magnitude, rel=1e-12)
 
 
-@given(AMOUNTS, st.sampled_from(sorted({*CUPS, *METRIC_MILLILITRES})))
+@given(AMOUNTS, st.sampled_from(sorted({*CUPS, *METRIC_MILLILITRES, *PINTS})))
 def test_exact_measures_are_those_of_pint(amount: float, unit: str) -> None:
     held = volume(amount, unit, EXACT)
 
@@ -57,11 +57,18 @@ def test_two_standards_are_never_added_up() -> None:
         one + other
 
 
-@pytest.mark.parametrize("unit", sorted(set(UNITS) - set(GRAMS) - set(METRIC_MILLILITRES) - set(CUPS)))
+@pytest.mark.parametrize("unit", sorted(set(UNITS) - set(GRAMS) - set(METRIC_MILLILITRES) - set(CUPS) - set(PINTS)))
 def test_what_only_counts_has_neither_weight_nor_volume(unit: str) -> None:
     assert grams(1, unit) is None
     assert volume(1, unit, EXACT) is None
-    assert cups(1, unit) is None
+    assert cups(1, unit, EXACT) is None
+
+
+@pytest.mark.parametrize(("unit", "name"), [("pint", "imperial_pint"), ("quart", "imperial_quart")])
+def test_outside_us_measures_a_pint_is_the_imperial_one_of_pint(unit: str, name: str) -> None:
+    held = volume(3, unit, ROUNDED)
+    assert held is not None
+    assert held.millilitres == pytest.approx(REGISTRY.Quantity(3, name).to("ml").magnitude, rel=1e-6)
 
 
 @pytest.mark.parametrize(

@@ -98,7 +98,7 @@ def test_it_is_a_stop_for_everybody_more_easily_harmed(
 
     stop = [snag for snag in found if snag.code == "guests 1"]
     assert [(snag.weight, snag.safety) for snag in stop] == [(Weight.STOP, True)]
-    assert "from memory" in stop[0].message
+    assert "from memory" in stop[0].source
     assert stop[0].mend
     assert all(snag.code != "guests 1" for snag in told(plan("Mia", dish, foods, *steps)))
 
@@ -198,7 +198,7 @@ def test_a_roast_held_by_the_table_of_its_rules_is_cooked(rules: str, wanted: st
 def test_what_could_make_ill_is_told_beside_what_is_only_advised_against() -> None:
     found = told(plan("Mia, pregnant", "Plate", "100 ml sherry; 100 g salami"))
 
-    assert [snag.code for snag in found] == ["guests 8", "guests 2"]
+    assert [snag.code for snag in found] == ["guests 2", "guests 8"]
 
 
 def test_what_is_advised_against_is_to_be_minded_and_what_makes_ill_is_a_stop() -> None:
