@@ -16,7 +16,6 @@ from board.plan.phrases.food_safety import ROAST, Core, rule_class
 from board.plan.places import Loc
 from board.plan.resolve.assume import Task
 from board.plan.resolve.links import serve_id
-from board.plan.resolve.spoils import raw_class
 from board.plan.snag import Place, Snag, Weight
 
 
@@ -35,11 +34,11 @@ def what_is_cooked_gets_hot_enough(file: PlanFile) -> list[Snag]:
             message = f"{task.node.name}: {say.rules.title} have no figure for {cooks}"
             mend = "Go by your local code and the label, and write what the middle must reach: `until: 74 C`."
             found.append(Snag("food 1", Weight.ASK, message, mend, place, safety=True))
-        elif not _enough(say.rules, cooks, core, math.inf):
+        elif not enough(say.rules, cooks, core, math.inf):
             message = (
                 f"{task.node.name}: {_reaches(say, core)}; {say.asks(_wanted(say, cook, cooks, core), cook.source)}"
             )
-            mend = f"Write `until: {_mended(say, cook)}`, and cook it to that by the probe."
+            mend = f"Write `until: {mended(say, cook)}`, and cook it to that by the probe."
             found.append(Snag("food 1", Weight.STOP, message, mend, place, safety=True))
     return found
 
@@ -51,7 +50,7 @@ def _cooked(file: PlanFile) -> Iterator[tuple[Task, str, Core]]:
             yield task, task.care.cooks, task.care.core or Core(celsius=-100)
 
 
-def _enough(rules: RuleSet, cooks: str, core: Core, rest_minutes: float) -> bool:
+def enough(rules: RuleSet, cooks: str, core: Core, rest_minutes: float) -> bool:
     return rules.cooked_enough(rule_class(cooks), core.celsius, core.minutes, rest_minutes, roast=cooks == ROAST)
 
 
@@ -73,47 +72,9 @@ def _wanted(say: Figures, cook: Cook, cooks: str, core: Core) -> str:
     return f"{' or '.join(pairs)} ({cooks})"
 
 
-def _mended(say: Figures, cook: Cook) -> str:
+def mended(say: Figures, cook: Cook) -> str:
     figure = f"{cook.degrees.fahrenheit:g} F" if say.fahrenheit else f"{cook.degrees.celsius:g} C"
     return figure + (f" for {cook.hold_seconds} s" if cook.hold_seconds else "")
-
-
-def raw_food_is_cooked(file: PlanFile) -> list[Snag]:
-    """food 2: a dish has raw meat, poultry, fish or egg, and none of its steps says that it is cooked. Source: the rule
-    set's `cook`; which foods are raw is the food table's, common practice, no source."""
-    say = Figures(file)
-    found = []
-    for c, course in enumerate(file.plan.courses):
-        for d, dish in enumerate(course.dishes):
-            for n, line in enumerate(dish.ingredients):
-                food = raw_class(line.food)
-                cook = say.rules.cook_for(food) if food is not None else None
-                if food is None or cook is None or _is_cooked(file, ("courses", c, "dishes", d), food):
-                    continue
-                message = (
-                    f"{dish.dish} has {line.food} in it, and no step says it is cooked; "
-                    f"{say.asks(f'{say.limit(cook.degrees)} ({food})', cook.source)}"
-                )
-                mend = (
-                    f"Write `cooks: {food}` at the step that cooks it. Eaten raw, it is at your guests' risk: ask them."
-                )
-                place = file.places.of(("courses", c, "dishes", d, "ingredients", n))
-                found.append(Snag("food 2", Weight.MIND, message, mend, place, safety=True))
-    return found
-
-
-def _is_cooked(file: PlanFile, dish: Loc, food: str) -> bool:
-    """Whether a step of the dish says it cooks that class, or gets as hot as the class requires."""
-    rules = Figures(file).rules
-    for task in file.filled.tasks.values():
-        if task.node.loc[:4] != dish or task.care.reheats:
-            continue
-        core = task.care.core
-        if core is not None and _enough(rules, food, core, math.inf):
-            return True
-        if task.care.cooks is not None and rule_class(task.care.cooks) == food:
-            return True
-    return False
 
 
 def what_is_cooked_rests(file: PlanFile) -> list[Snag]:
@@ -126,14 +87,14 @@ def what_is_cooked_rests(file: PlanFile) -> list[Snag]:
     found = []
     for task, cooks, core in _cooked(file):
         cook = say.rules.cook_for(rule_class(cooks))
-        if cook is None or not _enough(say.rules, cooks, core, math.inf) or _enough(say.rules, cooks, core, 0):
+        if cook is None or not enough(say.rules, cooks, core, math.inf) or enough(say.rules, cooks, core, 0):
             continue
         serve = serve_id(task.node.course or "")
         reached = between.longest(task.node.id, serve)
         if reached is None:
             continue
         minutes = reached[0] + between.takes[serve]
-        if not _enough(say.rules, cooks, core, minutes):
+        if not enough(say.rules, cooks, core, minutes):
             message = (
                 f"{task.node.name} may be eaten {minutes} min after it is done; "
                 f"{say.asks(f'{cook.rest_minutes} min of rest at {say.limit(cook.degrees)} ({cooks})', cook.source)}"
