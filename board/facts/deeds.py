@@ -40,7 +40,7 @@ names_hot_tool = _anywhere(
 )
 heats_by_place = _anywhere(
     r"(?:on|over|in|under|to|into) (?:the |a |an )?(?:very )?(?:hot )?"
-    r"(?:oven|grill|barbecue|bbq|pan|coals|embers|fire|broiler|fryer|wok|griddle|hob|stove|boiling \w+|hot (?:fat|oil))\b"
+    r"(?:oven|grill|barbecue|bbq|pan|coals|embers|fire|broiler|fryer|wok|griddle|hob|stove|boiling \w+)\b"
 )
 # Hot, and no cooking: what is done has been cooked before, or is dough that rises.
 only_keeps_warm = _verb(r"keep|hold|rest|prove|proof|dry|warm (?:the )?(?:plates|bowls|dishes)|let (?:it|them) rest")
@@ -84,9 +84,10 @@ boils = _verb(
 pressure_cooks = _anywhere(r"pressure")
 hard_boils = _anywhere(r"hard[ -]boil|boil (?:the |\d+ |all (?:the )?)*(?:quail )?eggs? hard|hard-cook")
 infuses = _anywhere(
-    r"infuse|steep|confit|garlic oil|chilli oil|chili oil|herb oil|basil oil|under oil|(?:cover|preserve|pack|put|store|"
-    r"keep|leave|sit|stand)\w*\b.*\bin(?: the)?(?: olive| rapeseed| sunflower)? oil|(?:with|in)(?: the)? oil"
+    r"infus|steep|confit|(?:garlic|chill?i|herb|basil|rosemary) oil|under (?:the )?oil|in(?:to)? (?:the |a |its )?"
+    r"(?:\w+ )?oil|(?:cover|top|seal)\w*\b.*\bwith (?:the )?(?:\w+ )?oil"
 )
+lies_under_oil = _anywhere(r"under (?:the )?oil|preserv|pack|jar|(?:cover|top|seal|store|keep|leave|pot)\w*\b.*\boil")
 washes_food = _verb(r"wash|rinse")
 washes_up = _verb(
     r"wash up|wash everything|wash it all|clear(?: down| up)?(?: and wash)?|wipe down(?: and wash up)?|clean down|"

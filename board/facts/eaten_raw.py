@@ -7,14 +7,14 @@ import re
 
 # Meat and fish. `cured`: salt, sugar and acid cook nothing.
 _RAW_DISHES = re.compile(
-    r"\b(?:tartare?s?|[cs]evich\w*|cebich\w*|sashimi|carpaccio|gravla\w+|gravad\w*|gravet|crudo|pok[eé]|sushi|nigiri|maki|"
-    r"tiradito|kinilaw|aguachile|cru|raw|rare|cur(?:e|es|ed|ing)|rollmops?|half[ -]shells?|boquerones|matjes|hackepeter|"
-    r"mett|yukhoe|larb dip|kibbeh nay+eh|kitfo|blue|shuck\w*|(?:pickl|marinat|salt)\w+ (?:the )?(?:herrings?|anchov\w+|"
-    r"sardines?|mackerel|salmon))\b"
+    r"\b(?:tartare?s?|[cs]evich\w*|cebich\w*|sashimi|carpaccio|gravla\w+|gravad\w*|gravet|crudo|pok[eé]|sushi|nigiri|"
+    r"maki|tiradito|kinilaw|aguachile|raw|rare|cur(?:e|es|ed|ing)|rollmops?|half[ -]shells?|boquerones|matjes|mett|"
+    r"hackepeter|yukhoe|kibbeh nay+eh|kitfo|shuck\w*|"
+    r"(?:pickl|marinat|salt)\w+ (?:the )?(?:herrings?|anchov\w+|sardines?|mackerel|salmon))\b"
 )
 _RAW_EGGS = re.compile(
     r"\b(?:mousses?|mayonnaise|mayo|aioli|tiramis\w*|semifreddo|eggnog|egg nog|hollandaise|b[eé]arnaise|zabaglione|"
-    r"sabayon|caesar|tartare?s?|carbonara|royal icing|raw|soft[ -]boiled|poached|runny|sunny|molten|fondant|lava)\b"
+    r"sabayon|caesar|tartare?s?|carbonara|royal icing|raw|soft[ -]boiled|poached|runny|sunny|molten|fondants?|lava)\b"
 )
 EATEN_ALIVE = re.compile(r"\b(?:oysters?|clams?)\b")
 
@@ -82,7 +82,9 @@ def is_done_by_eye(raw_class: str, look_for: str) -> bool:
 
 
 # FDA Food Code 3-402.11(B): no freezing asked for; read in state adoptions. `tuna`: of the large species, our reading.
-NO_PARASITES = re.compile(r"\b(?:tuna|yellowfin|bluefin|bigeye|albacore|ahi|toro|oysters?|clams?|mussels?|cockles?|scallops?|"
-                          r"roe|caviar|ikura|tobiko|farmed|aquaculture\w*|farm[ -]raised)\b")  # fmt: skip
+NO_PARASITES = re.compile(
+    r"\b(?:tuna|yellowfin|bluefin|bigeye|albacore|ahi|toro|oysters?|clams?|mussels?|cockles?|scallops?|roe|caviar|ikura|"
+    r"tobiko|farmed|aquaculture\w*|farm[ -]raised)\b"
+)
 SAID_FROZEN = re.compile(r"\b(?:frozen|deep[ -]frozen|freez\w*)\b")
 SAID_THAWED = re.compile(r"\b(?:thawed|defrosted|previously frozen|never frozen|not frozen)\b")

@@ -22,17 +22,13 @@ FREEZE_DAYS = 7  # at -20 °C (-4 °F) or below; or 15 h at -35 °C (-31 °F)
 FREEZE_AT = Degrees(fahrenheit=-4, celsius=-20)
 PARASITES = "FDA Food Code 3-402.11, read in state adoptions"
 MARINADE_MINUTES = 30  # raw and out of the fridge; common practice, within the two hours of the danger zone
-MARINATED_OUT = (
-    "USDA FSIS, marinating: in the fridge, never on the counter; the 30 min are common practice; from memory"
-)
+MARINATED_OUT = "USDA FSIS, marinating: in the fridge, never on the counter; from memory"
 MARINADE_AGAIN = "USDA FSIS, marinating: boil what has held raw meat before it is used as a sauce; from memory"
 BOIL_MINUTES = 10  # at 100 °C
-BEANS = "FDA Bad Bug Book, phytohaemagglutinin: boiled, for it advises 30 min; 10 min at 100 °C is what it takes; from memory"
+BEANS = "FDA Bad Bug Book, phytohaemagglutinin: 10 min at 100 °C destroys it, and 30 are advised; from memory"
 OIL_DAYS = 4  # in the fridge
 OIL_ROOM_MINUTES = 120
 GARLIC_IN_OIL = "CDC, preventing botulism: garlic or herbs in oil in the fridge, 4 days at most; from memory"
-THAWED_OUT = (
-    "USDA FSIS, safe defrosting: in the fridge, in cold water or in a microwave, never on the counter; from memory"
-)
+THAWED_OUT = "USDA FSIS, safe defrosting: never on the counter; from memory"
 RAW_FLOUR = "FDA, on handling flour: flour is raw, and nothing made of it is eaten unbaked; from memory"
 WASHED_POULTRY = "USDA FSIS: raw poultry is not washed; from memory"

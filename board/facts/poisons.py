@@ -21,16 +21,15 @@ class Poison:
     cooked_is_fine: bool = False
 
 
-_WILD = r"foraged|gathered|hand[ -]gathered|self[ -]picked|home[ -]picked|(?:we|i|he|she|they) (?:\w+ )?(?:pick|find|found)\w*"
-_FROM = r"from (?:the |our |my |a )?(?:woods?|forest|garden hedge|hedge\w*|field|meadow|park|shore|beach|rocks|harbour|pier|estuary)"
+_WILD = r"foraged|gathered|self[ -]picked|home[ -]picked|(?:we|i|he|she|they) (?:\w+ )?(?:pick|find|found)\w*"
+_FROM = r"from (?:the |our |my |a )?(?:woods?|forest|hedge\w*|field|meadow|park|shore|beach|rocks|harbour|estuary)"
 _FUNGI = r"mushrooms?|ceps?|porcini|chanterelles?|girolles?|morels?|boletus|blewits?|puffballs?|parasols?|fungi"
 _SHELLS = r"mussels?|clams?|cockles?|oysters?|winkles?|whelks?|razor clams?|limpets?|shellfish"
 
 
 def _of_the_wild(foods: str) -> re.Pattern[str]:
-    return re.compile(
-        rf"\b(?:(?:{_WILD})\b.*\b(?:{foods})|(?:{foods})\b.*\b(?:{_WILD}|{_FROM}|picked by|picked (?:in|on|at|this|yesterday)))\b"
-    )
+    after = rf"{_WILD}|{_FROM}|picked (?:by|in|on|at|this|yesterday)"
+    return re.compile(rf"\b(?:(?:{_WILD})\b.*\b(?:{foods})|(?:{foods})\b.*\b(?:{after}))\b")
 
 
 POISONS: tuple[Poison, ...] = (
@@ -51,7 +50,7 @@ POISONS: tuple[Poison, ...] = (
         asks=True,
     ),
     Poison(
-        _of_the_wild(r"wild garlic|ramsons|hemlock|parsnips?|greens|leaves|herbs|elderflowers?|berries|roots?|nettles|sorrel"),
+        _of_the_wild(r"wild garlic|ramsons|parsnips?|greens|leaves|herbs|elderflowers?|berries|roots?|nettles|sorrel"),
         "wild plants have deadly doubles",
         "Eat only what somebody who knows has named, leaf by leaf.",
         "common practice, no source",
@@ -65,14 +64,20 @@ POISONS: tuple[Poison, ...] = (
         "common practice, no source",
     ),
     Poison(
-        re.compile(r"\brhubarb[ -](?:leaf|leaves|tops)\b|\b(?:leaf|leaves|tops) of (?:the )?rhubarb\b|\brhubarb(?: stalks)? (?:and|with)(?: \w+)? leaves\b"),
+        re.compile(
+            r"\brhubarb[ -](?:leaf|leaves|tops)\b|\b(?:leaf|leaves|tops) of (?:the )?rhubarb\b|"
+            r"\brhubarb(?: stalks)? (?:and|with)(?: \w+)? leaves\b"
+        ),
         "rhubarb leaves are poisonous, raw or cooked",
         "Use the stalks alone.",
         "common practice, no source",
         severe=True,
     ),
     Poison(
-        re.compile(r"\b(?:green|greened|greening|sprouting|sprouted)(?:[ -](?:skinned|tinged))? potato(?:es)?\b|\bpotato(?:es)?,? (?:gone |turned )?(?:green|sprouting)\b"),
+        re.compile(
+            r"\b(?:green|greened|greening|sprouting|sprouted)(?:[ -](?:skinned|tinged))? potato(?:es)?\b|"
+            r"\bpotato(?:es)?,? (?:gone |turned )?(?:green|sprouting)\b"
+        ),
         "green or sprouting potatoes hold solanine, which cooking leaves",
         "Use others; a little green is cut away, deep.",
         "common practice, no source",
@@ -85,7 +90,10 @@ POISONS: tuple[Poison, ...] = (
         severe=True,
     ),
     Poison(
-        re.compile(r"\b(?:elderberr(?:y|ies)|cassava|yuca|manioc|bamboo shoots?)\b(?!.*\b(?:tin|tinned|can|canned|jar|jarred|syrup|cordial|flour|starch|jelly|jam)\b)"),
+        re.compile(
+            r"\b(?:elderberr(?:y|ies)|cassava|yuca|manioc|bamboo shoots?)\b"
+            r"(?!.*\b(?:tin|tinned|can|canned|jar|jarred|syrup|cordial|flour|starch|jelly|jam)\b)"
+        ),
         "raw, it makes ill",
         "Cook it through; no tasting before.",
         "CDC, MMWR 33(13), 1984, on elderberries; from memory",
@@ -112,15 +120,15 @@ POISONS: tuple[Poison, ...] = (
 )  # fmt: skip
 
 # Phytohaemagglutinin: most in red kidney beans, a third of it in white ones (FDA Bad Bug Book; from memory).
-KIDNEY_BEANS = re.compile(r"\b(?:kidney|cannellini|borlotti|flageolet|haricot|navy|pinto|black turtle|butter|lima) beans?\b|"
-                          r"\b(?:cannellini|borlotti|flageolets?|rajma)\b")  # fmt: skip
+KIDNEY_BEANS = re.compile(
+    r"\b(?:kidney|cannellini|borlotti|flageolet|haricot|navy|pinto|black turtle|butter|lima) beans?\b|"
+    r"\b(?:cannellini|borlotti|flageolets?|rajma)\b"
+)
 MOST_OF_IT = re.compile(r"\b(?:kidney|cannellini|rajma|borlotti)\b")
-BEANS_COOKED = re.compile(
-    r"\b(?:tin|tins|tinned|can|cans|canned|jar|jars|jarred|cooked|boiled|fresh|green|precooked|carton)\b"
-)
+BEANS_COOKED = re.compile(r"\b(?:tins?|tinned|cans?|canned|jars?|jarred|cooked|boiled|fresh|green|precooked|carton)\b")
 BEANS_DRIED = re.compile(r"\b(?:dried|dry|raw|soaked|uncooked)\b")
-IN_OIL = re.compile(
-    r"\b(?:garlic|shallots?|chill?i(?:e?s)?|herbs?|basil|rosemary|thyme|sage|tomatoes|peppers?|mushrooms?|aubergines?)\b"
-)
+# What may carry the spores of botulism under oil; and vegetables that do where they lie covered.
+IN_OIL = re.compile(r"\b(?:garlic|shallots?|chill?i(?:e?s)?|herbs?|basil|rosemary|thyme|sage)\b")
+COVERED_BY_OIL = re.compile(r"\b(?:tomatoes|peppers?|mushrooms?|aubergines?|artichokes?|courgettes?)\b")
 OIL = re.compile(r"\boil\b")
 ACID = re.compile(r"\b(?:vinegar|lemon|lime|citric)\b")

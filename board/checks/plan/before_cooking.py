@@ -1,4 +1,4 @@
-"""Faults before the heat: frozen into the oven, thawed or marinated in the room, stuffed ahead, washed, dough eaten raw.
+"""Faults before the heat: frozen into the oven, thawed or marinated in the room, stuffed ahead, washed, dough raw.
 
 From the plan alone, by its words and places.
 """

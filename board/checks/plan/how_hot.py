@@ -6,16 +6,19 @@ from dataclasses import dataclass
 
 from board.checks.plan.cooking import enough, mended
 from board.checks.plan.figures import Figures
-from board.checks.plan.raw_food import DishWork, RawLine, dishes, oven_celsius
+from board.checks.plan.raw_food import DishWork, RawLine, dishes, heats, kept_minutes, oven_celsius
 from board.facts import deeds
 from board.facts.eaten_raw import (
     EATEN_ALIVE,
+    NO_PARASITES,
+    SAID_FROZEN,
     THIN_CURED,
     is_baked_through,
     is_done_by_eye,
     is_raw_dish,
     is_stewed_through,
 )
+from board.facts.faults import FREEZE_DAYS
 from board.facts.limits import Cook
 from board.plan.load import PlanFile
 from board.plan.phrases.food_safety import rule_class
@@ -43,6 +46,8 @@ def raw_food_is_cooked(file: PlanFile) -> list[Snag]:
     found: dict[tuple[object, ...], Snag] = {}
     for work in dishes(file):
         for each in not_cooked(say, work):
+            if may_hold_parasites(work, each):
+                continue  # food 23 asks about it
             cook = say.rules.cook_for(each.food.raw)
             assert cook is not None  # `not_cooked` leaves out what the rule set has no figure for
             key = (work.loc, each.food.raw, each.by.node.id if each.by is not None else each.food.line.food)
@@ -65,7 +70,7 @@ def _snag(file: PlanFile, say: Figures, work: DishWork, each: NotCooked, cook: C
         return Snag("food 2", Weight.ASK, message, mend, place, safety=True, source=source)
     place = file.places.of((*work.loc, "ingredients", each.food.number))
     if each.on_purpose:
-        message = f"{dish} is served with {food} raw, or nearly so, at your guests' risk"
+        message = f"{dish} is served with its {food.partition(',')[0]} raw, or nearly so, at your guests' risk"
         mend = f"Ask each of them, and have another dish for {AT_RISK}."
         return Snag("food 2", Weight.MIND, message, mend, place, safety=True, source=source)
     message = f"{dish} has {food} in it, and no step says it is cooked"
@@ -117,12 +122,9 @@ def _is_plainly_done(work: DishWork, line: RawLine) -> bool:
     for task in _all_steps(work):
         minutes, celsius = min(way.takes.low for way in task.ways), oven_celsius(task)
         name = task.node.name
-        if line.raw == "eggs":
-            if work.heats(task) or work.heats(task, line):
-                if is_baked_through(words, name, celsius, minutes) or (minutes >= 8 and deeds.hard_boils(name)):
-                    return True
-            elif celsius is not None and not task.care.reheats and is_baked_through(words, name, celsius, minutes):
-                return True  # what else is in a cake may be named: `bake the apple tart`
+        if line.raw == "eggs" and heats(task):  # whatever it names: `bake the apple tart`, `boil the pasta`
+            if is_baked_through(words, name, celsius, minutes) or (minutes >= 8 and deeds.hard_boils(name)):
+                return True
         if not work.heats(task, line):
             continue
         if is_done_by_eye(line.raw, task.work.look_for or "" if task.work is not None else ""):
@@ -142,3 +144,23 @@ def _is_raw_on_purpose(work: DishWork, line: RawLine) -> bool:
     return (
         any(is_raw_dish(text, line.raw) for text in texts) or EATEN_ALIVE.search(line.line.food.casefold()) is not None
     )
+
+
+def may_hold_parasites(work: DishWork, each: NotCooked) -> bool:
+    """Whether it is fish to be eaten raw, neither of an excepted kind nor frozen long enough by the plan's words."""
+    food = each.food.line.food.casefold()
+    if each.food.raw != "fish" or each.by is not None or not each.on_purpose:
+        return False
+    if NO_PARASITES.search(food) or SAID_FROZEN.search(food):
+        return False
+    return frozen_minutes(work, each.food) < FREEZE_DAYS * 24 * 60
+
+
+def frozen_minutes(work: DishWork, line: RawLine) -> int:
+    """How long a step of the dish leaves it in the freezer, by the plan's own words; 0 if none does."""
+    found = [0]
+    for task in work.tasks:
+        if work.is_about(task, line):
+            found += [way.takes.low for way in task.ways if way.where.place == "freezer"]
+            found.append(kept_minutes(task, "freezer"))
+    return max(found)

@@ -6,14 +6,14 @@ From the plan alone, by its words and places.
 from collections.abc import Iterator
 
 from board.checks.plan.figures import Figures
-from board.checks.plan.how_hot import not_cooked
-from board.checks.plan.raw_food import DishWork, RawLine, dishes, heats, kept_minutes, oven_celsius, tools_text
+from board.checks.plan.how_hot import frozen_minutes, may_hold_parasites, not_cooked
+from board.checks.plan.raw_food import DishWork, dishes, heats, kept_minutes, oven_celsius, tools_text
 from board.facts import deeds, faults
-from board.facts.eaten_raw import NO_PARASITES, SAID_FROZEN
 from board.facts.poisons import (
     ACID,
     BEANS_COOKED,
     BEANS_DRIED,
+    COVERED_BY_OIL,
     IN_OIL,
     KIDNEY_BEANS,
     MOST_OF_IT,
@@ -28,6 +28,7 @@ from board.plan.resolve.assume import Task
 from board.plan.resolve.food_safety import OUT_OF_CONTROL
 from board.plan.snag import Place, Snag, Weight
 
+SIMMERED_MINUTES = 30  # on a ring so long, it most likely boils at some time; mind all the same; ours
 DAY_MINUTES = 24 * 60
 
 
@@ -39,12 +40,9 @@ def raw_fish_was_frozen(file: PlanFile) -> list[Snag]:
     for work in dishes(file):
         for each in not_cooked(say, work):
             food = each.food.line.food
-            raw = each.food.raw == "fish" and each.by is None and each.on_purpose
-            if not raw or NO_PARASITES.search(food.casefold()) or SAID_FROZEN.search(food.casefold()):
+            if not may_hold_parasites(work, each):
                 continue
-            frozen = _frozen_minutes(work, each.food)
-            if frozen >= faults.FREEZE_DAYS * DAY_MINUTES:
-                continue
+            frozen = frozen_minutes(work, each.food)
             cold = f"{faults.FREEZE_DAYS} days at {say.limit(faults.FREEZE_AT)} or below"
             place = file.places.of((*work.loc, "ingredients", each.food.number))
             if frozen:
@@ -53,19 +51,9 @@ def raw_fish_was_frozen(file: PlanFile) -> list[Snag]:
                 found.append(Snag("food 23", Weight.STOP, message, mend, place, safety=True, source=faults.PARASITES))
                 continue
             message = f"{work.dish.dish}: was {food} frozen first? Raw or cured fish may hold live parasites"
-            mend = f"Ask your fishmonger for fish that was frozen ({cold}) or is farmed on pellets, and write `frozen` or `farmed`."
+            mend = f"Ask for fish that was frozen ({cold}) or is farmed on pellets, and write `frozen` or `farmed`."
             found.append(Snag("food 23", Weight.ASK, message, mend, place, safety=True, source=faults.PARASITES))
     return found
-
-
-def _frozen_minutes(work: DishWork, line: RawLine) -> int:
-    """How long a step of the dish leaves it in the freezer, by the plan's own words; 0 if none does."""
-    lies = [
-        way.takes.low for task in work.tasks for way in task.ways
-        if way.where.place == "freezer" and work.is_about(task, line)
-    ]  # fmt: skip
-    kept = [kept_minutes(task, "freezer") for task in work.tasks if work.is_about(task, line)]
-    return max((*lies, *kept), default=0)
 
 
 def beans_are_boiled(file: PlanFile) -> list[Snag]:
@@ -90,8 +78,11 @@ def beans_are_boiled(file: PlanFile) -> list[Snag]:
                     f"{work.dish.dish}: {line.food} are poisonous until they have been boiled, and no step says so"
                 )
                 mend = f"Add a step on a ring: {boil}; an oven or a slow cooker may stay too cool."
-                on_ring = any(way.where.place == "stovetop" for task in cooked for way in task.ways)
-                simmered = on_ring and any(min(way.takes.low for way in task.ways) >= 30 for task in cooked)
+                simmered = any(
+                    way.where.place == "stovetop" and way.takes.low >= SIMMERED_MINUTES
+                    for task in cooked
+                    for way in task.ways
+                )
                 weight = Weight.MIND if simmered or not MOST_OF_IT.search(line.food.casefold()) else Weight.STOP
             found.append(Snag("food 25", weight, message, mend, place, safety=True, source=faults.BEANS))
     return found
@@ -134,7 +125,7 @@ def oil_stays_cold(file: PlanFile) -> list[Snag]:
         if room > faults.OIL_ROOM_MINUTES:
             sour = ACID.search(words) is not None
             message = f"{task.node.name} leaves it under oil in the room for {short(room)}, where botulism grows unseen"
-            mend = f"Into the fridge at once, for {faults.OIL_DAYS} days at most: `keeps: {faults.OIL_DAYS} days in the fridge`."
+            mend = f"Into the fridge at once, 4 days at most: `keeps: {faults.OIL_DAYS} days in the fridge`."
             weight = Weight.MIND if sour else Weight.STOP
             source = faults.GARLIC_IN_OIL
             found.append(Snag("food 27", weight, message, mend, place, safety=True, source=source, severe=not sour))
@@ -156,9 +147,10 @@ def _oils(file: PlanFile) -> Iterator[tuple[Task, str]]:
             words = f"{work.dish.dish} {task.node.name}".casefold()
             if not deeds.infuses(task.node.name) or not (OIL.search(words) or OIL.search(foods)):
                 continue
-            if work.raw and work.names(task):
-                continue  # raw meat or fish in oil is a marinade
-            if IN_OIL.search(words) or ("garlic" in foods and OIL.search(words)):
+            if work.raw:
+                continue  # meat or fish in oil is a marinade, or cooked
+            covered = COVERED_BY_OIL.search(words) and deeds.lies_under_oil(task.node.name)
+            if covered or IN_OIL.search(words) or ("garlic" in foods and OIL.search(words)):
                 yield task, f"{words} {foods}"
     for task in file.filled.tasks.values():
         words = task.node.name.casefold()

@@ -129,6 +129,23 @@ def heats(task: Task) -> bool:
     return hot or deeds.heats_by_word(name) or deeds.heats_by_place(name)
 
 
+def touched(work: DishWork, task: Task) -> RawLine | None:
+    """The raw food that a step handles before it is cooked; None if it handles none. Eggs only where it names them."""
+    if heats(task) or task.care.reheats:
+        return None
+    for line in work.raw:
+        generic = line.raw != "eggs" and (deeds.cuts(task.node.name) or deeds.handles(task.node.name))
+        if work.names(task, line) or (generic and work.is_about(task, line)):
+            return line if work.is_raw_at(task, line) else None
+    return None
+
+
+def is_ready(work: DishWork, task: Task) -> bool:
+    """Whether a step handles food that nothing heats any more."""
+    hot = any(heats(each) or each.care.reheats for each in (task, *work.following(task)))
+    return bool(work.dish.ingredients) and not hot and touched(work, task) is None
+
+
 def tools_text(task: Task) -> str:
     return " ".join(tool for way in task.ways for tool in way.where.tools)
 
@@ -153,10 +170,18 @@ def days_before(task: Task) -> int | None:
 
 
 # Words of a food's name that say it is no raw meat, whatever beast they name; and that it was cooked before.
-_NO_MEAT = frozenset(stems("vegan veggie vegetarian meatless plant style flavour flavoured flavor substitute free stock "
-                           "broth cube gravy sauce paste crisp dripping fat lard gelatine bouillon seasoning"))  # fmt: skip
-_COOKED_BEFORE = frozenset(stems("leftover rotisserie confit precooked cooked poached tinned canned jarred boiled steamed "
-                                 "baked grilled smoked roasted pasteurised pasteurized"))  # fmt: skip
+_NO_MEAT = frozenset(
+    stems(
+        "vegan veggie vegetarian meatless plant style flavour flavoured flavor substitute free stock broth cube gravy "
+        "sauce paste crisp dripping fat lard gelatine bouillon seasoning"
+    )
+)
+_COOKED_BEFORE = frozenset(
+    stems(
+        "leftover rotisserie confit precooked cooked poached tinned canned jarred boiled steamed baked grilled smoked "
+        "roasted pasteurised pasteurized"
+    )
+)
 
 
 def raw_class_of(food: str) -> str | None:
@@ -170,8 +195,12 @@ def raw_class_of(food: str) -> str | None:
     return next((part.raw_class for part in understood(food).named if part.raw_class is not None), None)
 
 
-_CUTS = frozenset(stems("fillet loin shoulder leg breast thigh wing drumstick belly rump neck shin shank cheek rib rack "
-                        "rasher chop cutlet steak joint escalope medallion saddle haunch crown carcass bone"))  # fmt: skip
+_CUTS = frozenset(
+    stems(
+        "fillet loin shoulder leg breast thigh wing drumstick belly rump neck shin shank cheek rib rack rasher chop "
+        "cutlet steak joint escalope medallion saddle haunch crown carcass bone"
+    )
+)
 _SMALL = frozenset(
     stems("the a an of and or with in on for to into from by per at no not without some any all it them")
 )
@@ -185,8 +214,13 @@ _OF_CLASS = {
 _BEASTS = frozenset(stems("chicken turkey duck goose beef pork lamb veal venison fish salmon cod egg"))
 _BESIDE = re.compile(r"\b(?:in|with|on|onto|for|under|over|until|to|into|from|beside|alongside)\b")
 # Foods so plain that a step which names one is about it, though the dish does not list it.
-_PLAIN_FOODS = frozenset(stems("butter onion garlic potato rice pasta bread milk cream sugar vegetable salad leek carrot "
-                               "bean lentil mushroom spinach cabbage pepper tomato lemon nut almond hazelnut pastry dressing vinaigrette crouton crumb"))  # fmt: skip
+_PLAIN_FOODS = frozenset(
+    stems(
+        "butter onion garlic potato rice pasta bread milk cream sugar vegetable salad leek carrot bean lentil mushroom "
+        "spinach cabbage pepper tomato lemon nut almond hazelnut pastry dressing vinaigrette crouton crumb cucumber "
+        "apple pear orange cheese herb parsley lettuce"
+    )
+)
 
 
 @functools.cache

@@ -1,4 +1,4 @@
-"""Raw meat, poultry, fish or eggs, and then food eaten as it is, on one board, knife or other tool with no wash between.
+"""Raw meat, poultry, fish or eggs, and then food eaten as it is, on one board, knife or other tool, unwashed.
 
 By the run sheet's own times. Only where the tool is named, and the kitchen has one of it: of several, nobody knows
 which is used, and `cautions` says it once.
@@ -8,12 +8,11 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from board.checks.plan.raw_food import DishWork, RawLine, dishes, heats
+from board.checks.plan.raw_food import DishWork, RawLine, dishes, heats, is_ready, touched
 from board.checks.sheet.timed import Timed
 from board.checks.sheet.tools import in_hand_before, in_hand_until, is_washed, names_wash_of, tools_of
 from board.facts import deeds, faults
 from board.plan.load import PlanFile
-from board.plan.resolve.assume import Task
 from board.plan.snag import Snag, Weight
 from board.sheet.run_sheet import Slot
 
@@ -63,23 +62,6 @@ def raw_contacts(timed: Timed) -> Iterator[RawContact]:
                     yield RawContact(tool, raw[first.id].line.food, first, second)
 
 
-def touched(work: DishWork, task: Task) -> RawLine | None:
-    """The raw food that a step handles before it is cooked; None if it handles none. Eggs only where it names them."""
-    if heats(task) or task.care.reheats:
-        return None
-    for line in work.raw:
-        generic = line.raw != "eggs" and (deeds.cuts(task.node.name) or deeds.handles(task.node.name))
-        if work.names(task, line) or (generic and work.is_about(task, line)):
-            return line if work.is_raw_at(task, line) else None
-    return None
-
-
-def is_ready(work: DishWork, task: Task) -> bool:
-    """Whether a step handles food that nothing heats any more."""
-    hot = any(heats(each) or each.care.reheats for each in (task, *work.following(task)))
-    return bool(work.dish.ingredients) and not hot and touched(work, task) is None
-
-
 def _stays_raw(work: DishWork, line: RawLine) -> bool:
     return not any(work.cooks(task, line) for task in work.tasks)
 
@@ -108,14 +90,15 @@ def _is_clean(timed: Timed, tool: str, first: Slot, second: Slot) -> bool:
         slot.id in file.filled.tasks and tool in _tools(file, slot) and heats(file.filled.tasks[slot.id])
         for slot in between
     )
+    apart = first.dish != second.dish
     return (
         heated
         or is_washed(file, sheet, tool, first.end, second.start)
         or names_wash_of(first.name, tool)
         or names_wash_of(second.name, tool)
         or any(deeds.washes_up(slot.name) for slot in between)
-        or (first.dish != second.dish and in_hand_before(paths, tool, first.start, second))
-        or (first.dish != second.dish and in_hand_until(paths, tool, first, second.start))
+        or (apart and tool in tools_of(second, file) and in_hand_before(paths, tool, first.start, second))
+        or (apart and tool in tools_of(first, file) and in_hand_until(paths, tool, first, second.start))
     )
 
 

@@ -97,7 +97,7 @@ def test_each_is_told_once_with_all_it_is_about() -> None:
 
 
 def test_every_danger_has_its_words() -> None:
-    assert {danger.topic for danger in EVERY} | {"heat-alone"} == set(words.CAUTIONS)
+    assert {danger.topic for danger in EVERY} | {"heat-alone", "raw-food"} == set(words.CAUTIONS)
 
 
 @pytest.mark.parametrize("danger", [ALCOHOL, FLAME, BLADES, HOT_FAT, FLOWERS, RAW_EGG])
