@@ -53,7 +53,9 @@ handles = _verb(
     r"wash|rinse|pat|oil|skin|beat|whisk|crack|separate|break|lift|put|arrange|baste|brush"
 )
 marinates = _finds(
-    r"\b(?:marinate|marinating|brine|brining|steep|(?:in|with) (?:its|their|the|a|some) (?:\w+ )?(?:marinade|brine))\b"
+    r"\b(?:marinate|marinating|brine|brining|steep|(?:in|with) (?:its|their|the|a|some) (?:\w+ )?(?:marinade|brine))\b|"
+    r"\b(?:leave|let|soak|sit|lie|stand|bathe|cover)\b.*\b(?:in|with)\b.*\b(?:soy|wine|beer|cider|yogh?urt|buttermilk|"
+    r"vinegar|lemon|lime|orange|oil|miso|spices|paste|adobo|coconut milk)\b"
 )
 part_cooks = _anywhere(
     r"(?:half|part|partly|partially|par|pre)[ -]?(?:cook|roast|bake|boil|fry|fries|grill)(?:ed)?\b|parboil"
@@ -95,7 +97,7 @@ washes_up = _verb(
 )
 washes_tool = _verb(r"wash|scrub|clean|sanitise|sanitize|disinfect|scald|swap|change")
 spoons_marinade = _finds(
-    r"\b(?:pour|spoon|drizzle|brush|serve|dress|toss|spoon over|finish)\b.*\bmarinade\b(?! (?:kept|set aside|put by))"
+    r"\b(?:pour|spoon|drizzle|brush|serve|dress|toss|use|add|finish)\b.*\bmarinade\b(?! (?:kept|set aside|put by))"
 )
 keeps_marinade_apart = _finds(r"\b(?:reserved|kept back|set aside|put by|fresh|clean|unused|boiled)\b")
 speaks_of_dough = _anywhere(r"dough|batter|truffle|bites?\b|balls?\b|cookie|biscuit|brownie|raw")

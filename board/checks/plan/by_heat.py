@@ -11,18 +11,20 @@ from board.plan.snag import Snag, Weight
 
 
 def cooking_is_done_in_one_go(file: PlanFile) -> list[Snag]:
-    """food 19: meat, poultry or fish is part-cooked, kept, and finished later. Whole cuts that are only browned: mind.
-    What goes straight on is none. Source: `faults.PART_COOKED`."""
+    """food 19: meat, poultry or fish is part-cooked, by its words or its core temperature, kept, and finished later.
+
+    Whole cuts that are only browned: mind. What goes straight on is none. Source: `faults.PART_COOKED`.
+    """
     say = Figures(file)
     found = []
     for work in dishes(file):
         meats = [line for line in work.raw if line.raw in (*MEATS, "fish")]
         for task in work.tasks:
             name = task.node.name
-            halfway = deeds.part_cooks(name)
+            about = [line for line in meats if work.names(task, line)] or meats
+            halfway = deeds.part_cooks(name) or _stops_short(say, task, about)
             if not meats or not (halfway or deeds.colours(name)) or not work.heats(task, *meats):
                 continue
-            about = [line for line in meats if work.names(task, line)] or meats
             if not work.is_raw_at(task, *about) or _done(say, task, about):
                 continue
             later = [each for each in work.following(task) if heats(each) or each.care.reheats]
@@ -36,6 +38,12 @@ def cooking_is_done_in_one_go(file: PlanFile) -> list[Snag]:
             place = file.places.of((*task.node.loc, "step"))
             found.append(Snag("food 19", weight, message, mend, place, safety=True, source=faults.PART_COOKED))
     return found
+
+
+def _stops_short(say: Figures, task: Task, lines: list[RawLine]) -> bool:
+    """Whether the step's own core temperature is below what one of them needs."""
+    core = task.care.core
+    return core is not None and any(not enough(say.rules, line.raw, core, float("inf")) for line in lines)
 
 
 def _done(say: Figures, task: Task, lines: list[RawLine]) -> bool:

@@ -35,11 +35,11 @@ def what_is_cooked_gets_hot_enough(file: PlanFile) -> list[Snag]:
             mend = "Go by your local code and the label, and write what the middle must reach: `until: 74 C`."
             found.append(Snag("food 1", Weight.ASK, message, mend, place, safety=True))
         elif not enough(say.rules, cooks, core, math.inf):
-            message = (
-                f"{task.node.name}: {_reaches(say, core)}; {say.asks(_wanted(say, cook, cooks, core), cook.source)}"
-            )
+            message = f"{task.node.name}: {_reaches(say, core)}; {say.asks(_wanted(say, cook, cooks, core))}"
             mend = f"Write `until: {mended(say, cook)}`, and cook it to that by the probe."
-            found.append(Snag("food 1", Weight.STOP, message, mend, place, safety=True))
+            roasts = cooks == ROAST and say.rules.roast_hold_seconds(core.celsius) is not None
+            source = f"{cook.source}; {say.rules.roasts_source}" if roasts else cook.source
+            found.append(Snag("food 1", Weight.STOP, message, mend, place, safety=True, source=source))
     return found
 
 
@@ -68,7 +68,7 @@ def _wanted(say: Figures, cook: Cook, cooks: str, core: Core) -> str:
     """What would be enough: the class's figure, the equivalent pairs, and the row of the table of roasts."""
     pairs = [f"{say.limit(each.degrees)}{_held(each.hold_seconds)}" for each in (cook, *cook.also)]
     if cooks == ROAST and (seconds := say.rules.roast_hold_seconds(core.celsius)) is not None:
-        pairs.append(f"{say.degrees(core.celsius)}{_held(seconds)} for a roast, {say.rules.roasts_source}")
+        pairs.append(f"{say.degrees(core.celsius)}{_held(seconds)} for a roast")
     return f"{' or '.join(pairs)} ({cooks})"
 
 
@@ -97,10 +97,11 @@ def what_is_cooked_rests(file: PlanFile) -> list[Snag]:
         if not enough(say.rules, cooks, core, minutes):
             message = (
                 f"{task.node.name} may be eaten {minutes} min after it is done; "
-                f"{say.asks(f'{cook.rest_minutes} min of rest at {say.limit(cook.degrees)} ({cooks})', cook.source)}"
+                f"{say.asks(f'{cook.rest_minutes} min of rest at {say.limit(cook.degrees)} ({cooks})')}"
             )
             mend = f"Add a step of {cook.rest_minutes} min for the rest, or cook it hotter."
-            found.append(Snag("food 3", Weight.MIND, message, mend, _place(file, task, "until", "cooks"), safety=True))
+            place = _place(file, task, "until", "cooks")
+            found.append(Snag("food 3", Weight.MIND, message, mend, place, safety=True, source=cook.source))
     return found
 
 
@@ -111,19 +112,19 @@ def what_is_reheated_gets_hot_enough(file: PlanFile) -> list[Snag]:
     limit = say.rules.reheat
     found = []
     for task in _reheated(file):
-        core, asks = task.care.core, say.asks(f"{say.limit(limit.degrees)} in the middle", limit.source)
+        core, asks = task.care.core, say.asks(f"{say.limit(limit.degrees)} in the middle")
         write = (
             f"`until: {limit.degrees.fahrenheit:g} F`" if say.fahrenheit else f"`until: {limit.degrees.celsius:g} C`"
         )
         place = _place(file, task, "until", "reheats")
         if core is None:
             message = f"{task.node.name} does not say how hot it gets; {asks}"
-            found.append(Snag("food 4", Weight.ASK, message, f"Write {write}.", place, safety=True))
+            mend = f"Write {write}."
+            found.append(Snag("food 4", Weight.ASK, message, mend, place, safety=True, source=limit.source))
         elif not limit.degrees.at_least(core.celsius):
             message = f"{task.node.name}: {_reaches(say, core)}; {asks}"
-            found.append(
-                Snag("food 4", Weight.STOP, message, f"Write {write}, and reheat it to that.", place, safety=True)
-            )
+            mend = f"Write {write}, and reheat it to that."
+            found.append(Snag("food 4", Weight.STOP, message, mend, place, safety=True, source=limit.source))
     return found
 
 
@@ -138,10 +139,11 @@ def what_is_reheated_gets_hot_soon(file: PlanFile) -> list[Snag]:
                 loc: Loc = task.node.loc if number == 0 else (*task.node.loc, "or", number - 1)
                 message = (
                     f"{task.node.name} may take {short(way.takes.high)}; "
-                    f"{say.asks(f'{say.limit(limit.degrees)} within {short(limit.within_minutes)}', limit.source)}"
+                    f"{say.asks(f'{say.limit(limit.degrees)} within {short(limit.within_minutes)}')}"
                 )
                 mend = "Reheat it in smaller or shallower pans, on a ring, and keep it hot afterwards."
-                found.append(Snag("food 5", Weight.STOP, message, mend, file.places.of((*loc, "takes")), safety=True))
+                place = file.places.of((*loc, "takes"))
+                found.append(Snag("food 5", Weight.STOP, message, mend, place, safety=True, source=limit.source))
     return list(dict.fromkeys(found))
 
 

@@ -122,9 +122,10 @@ def _is_plainly_done(work: DishWork, line: RawLine) -> bool:
     for task in _all_steps(work):
         minutes, celsius = min(way.takes.low for way in task.ways), oven_celsius(task)
         name = task.node.name
-        if line.raw == "eggs" and heats(task):  # whatever it names: `bake the apple tart`, `boil the pasta`
-            if is_baked_through(words, name, celsius, minutes) or (minutes >= 8 and deeds.hard_boils(name)):
-                return True
+        hard = minutes >= 8 and deeds.hard_boils(name)  # common practice, no source
+        # Whatever else the step names: `bake the apple tart`, `boil the pasta`.
+        if line.raw == "eggs" and heats(task) and (hard or is_baked_through(words, name, celsius, minutes)):
+            return True
         if not work.heats(task, line):
             continue
         if is_done_by_eye(line.raw, task.work.look_for or "" if task.work is not None else ""):

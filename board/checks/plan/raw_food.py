@@ -176,6 +176,7 @@ _NO_MEAT = frozenset(
         "sauce paste crisp dripping fat lard gelatine bouillon seasoning"
     )
 )
+_OUT_OF_A_TIN = re.compile(r"\bin (?:\w+ )?(?:oil|brine|spring water|tomato sauce)\b")
 _COOKED_BEFORE = frozenset(
     stems(
         "leftover rotisserie confit precooked cooked poached tinned canned jarred boiled steamed baked grilled smoked "
@@ -188,6 +189,8 @@ def raw_class_of(food: str) -> str | None:
     """The cooking class of a raw food, also where some of its words are unknown; None if it is none."""
     known = facts(food)
     words = set(stems(food))
+    if _OUT_OF_A_TIN.search(food.casefold()):
+        return None
     if known is not None:
         return None if words & _COOKED_BEFORE and known.raw_class != "eggs" else known.raw_class
     if words & (_NO_MEAT | _COOKED_BEFORE):
