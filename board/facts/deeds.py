@@ -60,7 +60,8 @@ marinates = _finds(
 part_cooks = _anywhere(
     r"(?:half|part|partly|partially|par|pre)[ -]?(?:cook|roast|bake|boil|fry|fries|grill)(?:ed)?\b|parboil"
 )
-colours = _verb(r"sear|brown|seal|colou?r|char|blanch")
+_colours = _verb(r"sear|brown|seal|colou?r|char|blanch")
+_cooks_on = _verb(r"simmer|roast|bake|braise|stew|boil|poach|cook|steam|grill|fry|casserole|barbecue")
 thaws_by_word = _anywhere(r"thaw|defrost|unfreeze|(?:out of|from) the freezer|freezer (?:in)?to (?:the )?fridge")
 thaws_well = _anywhere(r"fridge|refrigerat|cold water|running water|microwave|iced water|cold larder")
 from_frozen = _anywhere(r"from frozen|straight from the freezer|still frozen|while frozen")
@@ -101,3 +102,8 @@ spoons_marinade = _finds(
 )
 keeps_marinade_apart = _finds(r"\b(?:reserved|kept back|set aside|put by|fresh|clean|unused|boiled)\b")
 speaks_of_dough = _anywhere(r"dough|batter|truffle|bites?\b|balls?\b|cookie|biscuit|brownie|raw")
+
+
+def only_colours(text: str) -> bool:
+    """Whether it browns the outside and does no more: `brown the thighs`, not `brown them, then simmer`."""
+    return _colours(text) and not _cooks_on(text)

@@ -23,7 +23,7 @@ def cooking_is_done_in_one_go(file: PlanFile) -> list[Snag]:
             name = task.node.name
             about = [line for line in meats if work.names(task, line)] or meats
             halfway = deeds.part_cooks(name) or _stops_short(say, task, about)
-            if not meats or not (halfway or deeds.colours(name)) or not work.heats(task, *meats):
+            if not meats or not (halfway or deeds.only_colours(name)) or not work.heats(task, *meats):
                 continue
             if not work.is_raw_at(task, *about) or _done(say, task, about):
                 continue

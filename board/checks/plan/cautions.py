@@ -17,6 +17,7 @@ from board.plan.resolve.assume import Task
 from board.sheet.told import Caution
 
 HEAT = ("oven", "stovetop")
+POURED = ("wine", "sparkling", "beer")  # of `drinks:`
 LONG_ALONE_MINUTES = 10  # on heat without hands; common practice, no source
 
 
@@ -27,6 +28,10 @@ def cautions(file: PlanFile) -> tuple[Caution, ...]:
         named = found.setdefault(topic, [])
         if about not in named:
             named.append(about)
+    poured = found.get(ALCOHOL.topic, [])
+    for drink in set(POURED) & set(poured):
+        if any(drink in other for other in poured if other != drink):  # `open the red wine` has told of it
+            poured.remove(drink)
     order = [*(danger.topic for danger in EVERY), "raw-food", "heat-alone"]
     return tuple(Caution(topic, tuple(found[topic])) for topic in order if topic in found)
 
@@ -43,7 +48,7 @@ def _all(file: PlanFile) -> Iterator[tuple[str, str]]:
         if task.work is not None and task.node.loc[0] != "table" and not own:  # to wash wine glasses is not to drink
             yield from _of_work(task)
     drinks = file.plan.drinks
-    for name in ("wine", "sparkling", "beer") if drinks is not None else ():
+    for name in POURED if drinks is not None else ():
         how_much: HowMuch | None = getattr(drinks, name)
         if how_much is not None and how_much.some:
             yield ALCOHOL.topic, name

@@ -8,6 +8,7 @@ import functools
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
+from graphlib import TopologicalSorter
 
 from board.facts import deeds
 from board.facts.food import facts, understood
@@ -83,7 +84,7 @@ class DishWork:
     def cooks(self, task: Task, *lines: RawLine) -> bool:
         """Whether a step may cook them through: it heats them, and neither says that it stops short nor only browns."""
         name = task.node.name
-        return self.heats(task, *lines) and not deeds.part_cooks(name) and not deeds.colours(name)
+        return self.heats(task, *lines) and not deeds.part_cooks(name) and not deeds.only_colours(name)
 
 
 def dishes(file: PlanFile) -> Iterator[DishWork]:
@@ -104,14 +105,8 @@ def _after(file: PlanFile, tasks: dict[str, Task]) -> dict[str, frozenset[str]]:
         if link.first in tasks and link.second in tasks:
             straight[link.first].add(link.second)
     found: dict[str, frozenset[str]] = {}
-
-    def of(id_: str) -> frozenset[str]:
-        if id_ not in found:
-            found[id_] = frozenset(straight[id_]).union(*(of(each) for each in straight[id_]))
-        return found[id_]
-
-    for id_ in tasks:
-        of(id_)
+    for id_ in TopologicalSorter(straight).static_order():  # what follows comes before what it follows
+        found[id_] = frozenset(straight[id_]).union(*(found[each] for each in straight[id_]))
     return found
 
 
@@ -185,6 +180,7 @@ _COOKED_BEFORE = frozenset(
 )
 
 
+@functools.lru_cache(maxsize=4096)
 def raw_class_of(food: str) -> str | None:
     """The cooking class of a raw food, also where some of its words are unknown; None if it is none."""
     known = facts(food)
