@@ -50,7 +50,9 @@ def raw_fish_was_frozen(file: PlanFile) -> list[Snag]:
                 mend = f"Freeze it for {cold}, or cook it."
                 found.append(Snag("food 23", Weight.STOP, message, mend, place, safety=True, source=faults.PARASITES))
                 continue
-            message = f"{work.dish.dish}: was {food} frozen first? Raw or cured fish may hold live parasites"
+            message = (
+                f"{work.dish.dish}: {food}, raw or cured, may hold live parasites; nothing says it was frozen first"
+            )
             mend = f"Ask for fish that was frozen ({cold}) or is farmed on pellets, and write `frozen` or `farmed`."
             found.append(Snag("food 23", Weight.ASK, message, mend, place, safety=True, source=faults.PARASITES))
     return found
