@@ -17,6 +17,7 @@ CAUTIONS = {
     "hot-fat": "Hot fat and sugar: dry food, a lid at hand, stay with it. If it burns: heat off, lid on, never water.",
     "flowers": "Flowers and leaves: off the plates and away from food, unless known to be edible and unsprayed.",
     "raw-egg": "Raw or barely cooked egg: pasteurised eggs, or another dish, for the pregnant, old, very young or ill.",
+    "raw-food": "Raw meat, fish and eggs: a board and knife of their own, washed hot with soap; then your hands.",
     "raw-sprouts": "Raw seed sprouts: cooked through, or another dish, for the pregnant, old, very young or ill.",
     "heat-alone": "Heat that runs by itself: somebody at home and awake, a clear hob, an alarm that works.",
 }

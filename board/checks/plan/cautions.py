@@ -5,14 +5,19 @@ sprouts, flowers and leaves near food. Detected by the plan's own words; nothing
 import re
 from collections.abc import Iterator
 
+from board.checks.plan.raw_food import dishes, is_ready, touched
+from board.facts import deeds
 from board.facts.dangers import ALCOHOL, EVERY, FLOWERS, RAW_EGG, RAW_EGG_DISHES, RAW_SPROUTS, Danger
-from board.facts.food import said_cooked
+from board.facts.food import facts, said_cooked
+from board.facts.origins import Origin
 from board.plan.load import PlanFile
 from board.plan.model.courses import Dish
+from board.plan.model.drinking import HowMuch
 from board.plan.resolve.assume import Task
 from board.sheet.told import Caution
 
 HEAT = ("oven", "stovetop")
+POURED = ("wine", "sparkling", "beer")  # of `drinks:`
 LONG_ALONE_MINUTES = 10  # on heat without hands; common practice, no source
 
 
@@ -23,7 +28,11 @@ def cautions(file: PlanFile) -> tuple[Caution, ...]:
         named = found.setdefault(topic, [])
         if about not in named:
             named.append(about)
-    order = [*(danger.topic for danger in EVERY), "heat-alone"]
+    poured = found.get(ALCOHOL.topic, [])
+    for drink in set(POURED) & set(poured):
+        if any(drink in other for other in poured if other != drink):  # `open the red wine` has told of it
+            poured.remove(drink)
+    order = [*(danger.topic for danger in EVERY), "raw-food", "heat-alone"]
     return tuple(Caution(topic, tuple(found[topic])) for topic in order if topic in found)
 
 
@@ -31,9 +40,44 @@ def _all(file: PlanFile) -> Iterator[tuple[str, str]]:
     for course in file.plan.courses:
         for dish in course.dishes:
             yield from _of_dish(dish)
+        for pairing in course.drink:
+            if has_alcohol(pairing.drink, pairing.percent):
+                yield ALCOHOL.topic, pairing.drink
     for task in file.filled.tasks.values():
-        if task.work is not None and task.node.loc[0] != "table":  # to wash wine glasses is not to drink
+        own = task.node.loc[2:3] == ("drink",)  # told of by its drink
+        if task.work is not None and task.node.loc[0] != "table" and not own:  # to wash wine glasses is not to drink
             yield from _of_work(task)
+    drinks = file.plan.drinks
+    for name in POURED if drinks is not None else ():
+        how_much: HowMuch | None = getattr(drinks, name)
+        if how_much is not None and how_much.some:
+            yield ALCOHOL.topic, name
+    yield from _of_boards(file)
+
+
+def has_alcohol(drink: str, percent: float | None = None) -> bool:
+    """By its strength; else by its name, in the words of the table of foods or of the dangers."""
+    if percent is not None:
+        return percent > 0
+    known = facts(drink)
+    return tells(ALCOHOL, drink) or (known is not None and Origin.ALCOHOL in known.origins)
+
+
+def _of_boards(file: PlanFile) -> Iterator[tuple[str, str]]:
+    """Each step that cuts raw food, where another cuts what is eaten as it is, and one of the two names no tool, or one
+    that the kitchen has several of. What has names of its own is weighed with the timetable (food 17)."""
+    works = list(dishes(file))
+    ready = [task for work in works for task in work.tasks if deeds.cuts(task.node.name) and is_ready(work, task)]
+    for work in works:
+        for task in work.tasks:
+            cuts_raw = deeds.cuts(task.node.name) and touched(work, task) is not None
+            if cuts_raw and any(not (_single_tools(file, task) and _single_tools(file, each)) for each in ready):
+                yield "raw-food", task.node.name
+
+
+def _single_tools(file: PlanFile, task: Task) -> bool:
+    tools = {tool for way in task.ways for tool in way.where.tools}
+    return any(file.plan.kitchen.tools.get(tool) == 1 for tool in tools)
 
 
 def _of_dish(dish: Dish) -> Iterator[tuple[str, str]]:

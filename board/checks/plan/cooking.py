@@ -16,7 +16,6 @@ from board.plan.phrases.food_safety import ROAST, Core, rule_class
 from board.plan.places import Loc
 from board.plan.resolve.assume import Task
 from board.plan.resolve.links import serve_id
-from board.plan.resolve.spoils import raw_class
 from board.plan.snag import Place, Snag, Weight
 
 
@@ -35,12 +34,12 @@ def what_is_cooked_gets_hot_enough(file: PlanFile) -> list[Snag]:
             message = f"{task.node.name}: {say.rules.title} have no figure for {cooks}"
             mend = "Go by your local code and the label, and write what the middle must reach: `until: 74 C`."
             found.append(Snag("food 1", Weight.ASK, message, mend, place, safety=True))
-        elif not _enough(say.rules, cooks, core, math.inf):
-            message = (
-                f"{task.node.name}: {_reaches(say, core)}; {say.asks(_wanted(say, cook, cooks, core), cook.source)}"
-            )
-            mend = f"Write `until: {_mended(say, cook)}`, and cook it to that by the probe."
-            found.append(Snag("food 1", Weight.STOP, message, mend, place, safety=True))
+        elif not enough(say.rules, cooks, core, math.inf):
+            message = f"{task.node.name}: {_reaches(say, core)}; {say.asks(_wanted(say, cook, cooks, core))}"
+            mend = f"Write `until: {mended(say, cook)}`, and cook it to that by the probe."
+            roasts = cooks == ROAST and say.rules.roast_hold_seconds(core.celsius) is not None
+            source = f"{cook.source}; {say.rules.roasts_source}" if roasts else cook.source
+            found.append(Snag("food 1", Weight.STOP, message, mend, place, safety=True, source=source))
     return found
 
 
@@ -51,7 +50,7 @@ def _cooked(file: PlanFile) -> Iterator[tuple[Task, str, Core]]:
             yield task, task.care.cooks, task.care.core or Core(celsius=-100)
 
 
-def _enough(rules: RuleSet, cooks: str, core: Core, rest_minutes: float) -> bool:
+def enough(rules: RuleSet, cooks: str, core: Core, rest_minutes: float) -> bool:
     return rules.cooked_enough(rule_class(cooks), core.celsius, core.minutes, rest_minutes, roast=cooks == ROAST)
 
 
@@ -69,51 +68,13 @@ def _wanted(say: Figures, cook: Cook, cooks: str, core: Core) -> str:
     """What would be enough: the class's figure, the equivalent pairs, and the row of the table of roasts."""
     pairs = [f"{say.limit(each.degrees)}{_held(each.hold_seconds)}" for each in (cook, *cook.also)]
     if cooks == ROAST and (seconds := say.rules.roast_hold_seconds(core.celsius)) is not None:
-        pairs.append(f"{say.degrees(core.celsius)}{_held(seconds)} for a roast, {say.rules.roasts_source}")
+        pairs.append(f"{say.degrees(core.celsius)}{_held(seconds)} for a roast")
     return f"{' or '.join(pairs)} ({cooks})"
 
 
-def _mended(say: Figures, cook: Cook) -> str:
+def mended(say: Figures, cook: Cook) -> str:
     figure = f"{cook.degrees.fahrenheit:g} F" if say.fahrenheit else f"{cook.degrees.celsius:g} C"
     return figure + (f" for {cook.hold_seconds} s" if cook.hold_seconds else "")
-
-
-def raw_food_is_cooked(file: PlanFile) -> list[Snag]:
-    """food 2: a dish has raw meat, poultry, fish or egg, and none of its steps says that it is cooked. Source: the rule
-    set's `cook`; which foods are raw is the food table's, common practice, no source."""
-    say = Figures(file)
-    found = []
-    for c, course in enumerate(file.plan.courses):
-        for d, dish in enumerate(course.dishes):
-            for n, line in enumerate(dish.ingredients):
-                food = raw_class(line.food)
-                cook = say.rules.cook_for(food) if food is not None else None
-                if food is None or cook is None or _is_cooked(file, ("courses", c, "dishes", d), food):
-                    continue
-                message = (
-                    f"{dish.dish} has {line.food} in it, and no step says it is cooked; "
-                    f"{say.asks(f'{say.limit(cook.degrees)} ({food})', cook.source)}"
-                )
-                mend = (
-                    f"Write `cooks: {food}` at the step that cooks it. Eaten raw, it is at your guests' risk: ask them."
-                )
-                place = file.places.of(("courses", c, "dishes", d, "ingredients", n))
-                found.append(Snag("food 2", Weight.MIND, message, mend, place, safety=True))
-    return found
-
-
-def _is_cooked(file: PlanFile, dish: Loc, food: str) -> bool:
-    """Whether a step of the dish says it cooks that class, or gets as hot as the class requires."""
-    rules = Figures(file).rules
-    for task in file.filled.tasks.values():
-        if task.node.loc[:4] != dish or task.care.reheats:
-            continue
-        core = task.care.core
-        if core is not None and _enough(rules, food, core, math.inf):
-            return True
-        if task.care.cooks is not None and rule_class(task.care.cooks) == food:
-            return True
-    return False
 
 
 def what_is_cooked_rests(file: PlanFile) -> list[Snag]:
@@ -126,20 +87,21 @@ def what_is_cooked_rests(file: PlanFile) -> list[Snag]:
     found = []
     for task, cooks, core in _cooked(file):
         cook = say.rules.cook_for(rule_class(cooks))
-        if cook is None or not _enough(say.rules, cooks, core, math.inf) or _enough(say.rules, cooks, core, 0):
+        if cook is None or not enough(say.rules, cooks, core, math.inf) or enough(say.rules, cooks, core, 0):
             continue
         serve = serve_id(task.node.course or "")
         reached = between.longest(task.node.id, serve)
         if reached is None:
             continue
         minutes = reached[0] + between.takes[serve]
-        if not _enough(say.rules, cooks, core, minutes):
+        if not enough(say.rules, cooks, core, minutes):
             message = (
                 f"{task.node.name} may be eaten {minutes} min after it is done; "
-                f"{say.asks(f'{cook.rest_minutes} min of rest at {say.limit(cook.degrees)} ({cooks})', cook.source)}"
+                f"{say.asks(f'{cook.rest_minutes} min of rest at {say.limit(cook.degrees)} ({cooks})')}"
             )
             mend = f"Add a step of {cook.rest_minutes} min for the rest, or cook it hotter."
-            found.append(Snag("food 3", Weight.MIND, message, mend, _place(file, task, "until", "cooks"), safety=True))
+            place = _place(file, task, "until", "cooks")
+            found.append(Snag("food 3", Weight.MIND, message, mend, place, safety=True, source=cook.source))
     return found
 
 
@@ -150,19 +112,19 @@ def what_is_reheated_gets_hot_enough(file: PlanFile) -> list[Snag]:
     limit = say.rules.reheat
     found = []
     for task in _reheated(file):
-        core, asks = task.care.core, say.asks(f"{say.limit(limit.degrees)} in the middle", limit.source)
+        core, asks = task.care.core, say.asks(f"{say.limit(limit.degrees)} in the middle")
         write = (
             f"`until: {limit.degrees.fahrenheit:g} F`" if say.fahrenheit else f"`until: {limit.degrees.celsius:g} C`"
         )
         place = _place(file, task, "until", "reheats")
         if core is None:
             message = f"{task.node.name} does not say how hot it gets; {asks}"
-            found.append(Snag("food 4", Weight.ASK, message, f"Write {write}.", place, safety=True))
+            mend = f"Write {write}."
+            found.append(Snag("food 4", Weight.ASK, message, mend, place, safety=True, source=limit.source))
         elif not limit.degrees.at_least(core.celsius):
             message = f"{task.node.name}: {_reaches(say, core)}; {asks}"
-            found.append(
-                Snag("food 4", Weight.STOP, message, f"Write {write}, and reheat it to that.", place, safety=True)
-            )
+            mend = f"Write {write}, and reheat it to that."
+            found.append(Snag("food 4", Weight.STOP, message, mend, place, safety=True, source=limit.source))
     return found
 
 
@@ -177,10 +139,11 @@ def what_is_reheated_gets_hot_soon(file: PlanFile) -> list[Snag]:
                 loc: Loc = task.node.loc if number == 0 else (*task.node.loc, "or", number - 1)
                 message = (
                     f"{task.node.name} may take {short(way.takes.high)}; "
-                    f"{say.asks(f'{say.limit(limit.degrees)} within {short(limit.within_minutes)}', limit.source)}"
+                    f"{say.asks(f'{say.limit(limit.degrees)} within {short(limit.within_minutes)}')}"
                 )
                 mend = "Reheat it in smaller or shallower pans, on a ring, and keep it hot afterwards."
-                found.append(Snag("food 5", Weight.STOP, message, mend, file.places.of((*loc, "takes")), safety=True))
+                place = file.places.of((*loc, "takes"))
+                found.append(Snag("food 5", Weight.STOP, message, mend, place, safety=True, source=limit.source))
     return list(dict.fromkeys(found))
 
 

@@ -6,7 +6,19 @@ from collections.abc import Callable, Iterable
 from board.checks.allergens import poured
 from board.checks.allergens.guest_snags import guests_can_eat_what_they_are_served
 from board.checks.allergens.guests_eat import Matrix, matrix
-from board.checks.plan import buying, capacity, completeness, cooking, holding, keeping, tableware
+from board.checks.plan import (
+    before_cooking,
+    buying,
+    by_heat,
+    capacity,
+    completeness,
+    cooking,
+    holding,
+    how_hot,
+    keeping,
+    never_harmless,
+    tableware,
+)
 from board.checks.plan import presence as hours
 from board.checks.plan import time_windows as fit
 from board.checks.plan import written_hours as days
@@ -33,7 +45,21 @@ CHECKS: tuple[Check, ...] = (
     completeness.names_are_not_the_programs_own,
     completeness.guesses_are_confirmed,
     cooking.what_is_cooked_gets_hot_enough,
-    cooking.raw_food_is_cooked,
+    how_hot.raw_food_is_cooked,
+    before_cooking.frozen_meat_has_time,
+    before_cooking.nothing_thaws_in_the_room,
+    before_cooking.nothing_marinates_in_the_room,
+    before_cooking.no_bird_is_stuffed_ahead,
+    before_cooking.raw_poultry_is_not_washed,
+    before_cooking.raw_marinade_is_boiled,
+    before_cooking.flour_is_baked,
+    by_heat.cooking_is_done_in_one_go,
+    by_heat.birds_get_a_hot_oven,
+    by_heat.nothing_is_reheated_twice,
+    never_harmless.raw_fish_was_frozen,
+    never_harmless.beans_are_boiled,
+    never_harmless.oil_stays_cold,
+    never_harmless.nothing_is_poisonous,
     cooking.what_is_cooked_rests,
     cooking.what_is_reheated_gets_hot_enough,
     cooking.what_is_reheated_gets_hot_soon,

@@ -24,6 +24,6 @@ class Figures:
         in_c, in_f = f"{limit.celsius:g} °C", f"{limit.fahrenheit:g} °F"
         return f"{in_f} ({in_c})" if self.fahrenheit else f"{in_c} ({in_f})"
 
-    def asks(self, what: str, source: str) -> str:
-        """`home rules (…) ask for 74 °C (165 °F) [FoodSafety.gov, …]`."""
-        return f"{self.rules.title} ask for {what} [{source}]"
+    def asks(self, what: str, source: str = "") -> str:
+        """`home rules (…) ask for 74 °C (165 °F)`; a source in brackets, where the finding has none of its own."""
+        return f"{self.rules.title} ask for {what}" + (f" [{source}]" if source else "")

@@ -7,17 +7,15 @@ one the other uses. Common practice, no source; the label, local law and license
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from datetime import datetime
 
 from board.checks.allergens.dietary_needs import is_severe
 from board.checks.allergens.guests_eat import Matrix
 from board.checks.allergens.verdict import Verdict
-from board.checks.sheet.paths import Paths
 from board.checks.sheet.timed import Timed
+from board.checks.sheet.tools import in_hand_before, in_hand_until, is_washed, tools_of
 from board.plan.load import PlanFile
-from board.plan.resolve.links import name_key
 from board.plan.snag import Snag, Weight
-from board.sheet.run_sheet import RunSheet, Slot
+from board.sheet.run_sheet import Slot
 
 SOURCE = "common practice, no source"
 
@@ -52,14 +50,14 @@ def contacts(timed: Timed) -> Iterator[Contact]:
         for first in slots:
             if first.start >= second.start:
                 continue
-            for tool in sorted(_tools(first, file) & _tools(second, file)):
+            for tool in sorted(tools_of(first, file) & tools_of(second, file)):
                 for guest, bad, what, good, severe in hurts:
                     if (
                         _is(first, bad)
                         and _is(second, good)
-                        and not _washed(file, sheet, tool, first.end, second.start)
-                        and not _in_hand_before(paths, tool, first.start, second)
-                        and not _in_hand_until(paths, tool, first, second.start)
+                        and not is_washed(file, sheet, tool, first.end, second.start)
+                        and not in_hand_before(paths, tool, first.start, second)
+                        and not in_hand_until(paths, tool, first, second.start)
                     ):
                         yield Contact(tool, guest, what, first, second, severe)
 
@@ -84,66 +82,6 @@ def _hurts(eaten: Matrix) -> Iterator[tuple[str, DishKey, str, DishKey, bool]]:
 
 def _is(slot: Slot, dish: DishKey) -> bool:
     return (slot.course, slot.dish) == dish
-
-
-def _tools(slot: Slot, file: PlanFile) -> set[str]:
-    return {use.what for use in slot.uses} & set(file.plan.kitchen.tools)
-
-
-def _in_hand_before(paths: Paths, tool: str, moment: datetime, slot: Slot) -> bool:
-    """Whether all its tools came with its own dish in them, in unbroken use since before `moment`."""
-    needed = _amount(slot, tool)
-    while slot.start > moment:
-        makers = [each for each in paths.makers.get(slot.id, []) if _same_dish(each, slot)]
-        held = next((each for each in makers if _handed_on(paths, tool, each, slot) >= needed), None)
-        if held is None:
-            return False
-        slot = held
-    return True
-
-
-def _in_hand_until(paths: Paths, tool: str, slot: Slot, moment: datetime) -> bool:
-    """Whether all its tools still hold its own dish at `moment`, in unbroken use."""
-    needed = _amount(slot, tool)
-    while slot.end <= moment:
-        takers = [each for each in paths.takers(slot) if _same_dish(each, slot)]
-        held = next((each for each in takers if _handed_on(paths, tool, slot, each) >= needed), None)
-        if held is None:
-            return False
-        slot = held
-    return True
-
-
-def _same_dish(one: Slot, other: Slot) -> bool:
-    return (one.course, one.dish) == (other.course, other.dish)
-
-
-def _handed_on(paths: Paths, tool: str, maker: Slot, taker: Slot) -> float:
-    """How many of the tool pass from one step to the next with the food in them."""
-    there = min(_amount(maker, tool), _amount(taker, tool))
-    return there if maker.end == taker.start else min(there, _kept_in(paths, maker, tool))
-
-
-def _amount(slot: Slot, tool: str) -> float:
-    return sum(use.amount for use in slot.uses if use.what == tool)
-
-
-def _kept_in(paths: Paths, slot: Slot, tool: str) -> int:
-    """How many of the tool its result stands in until its successor starts."""
-    keeps = paths.way(slot).keeps
-    found = keeps.where.tools if keeps is not None else {}
-    return next((count for name, count in found.items() if name_key(name) == name_key(tool)), 0)
-
-
-def _washed(file: PlanFile, sheet: RunSheet, tool: str, after: datetime, before: datetime) -> bool:
-    """Whether a step that washes the tool lies between."""
-    for slot in sheet.slots:
-        task = file.filled.tasks.get(slot.id)
-        if task is None or task.work is None or not after <= slot.start or slot.end > before:
-            continue
-        if name_key(tool) in map(name_key, task.work.washes):
-            return True
-    return False
 
 
 def _snag(file: PlanFile, contact: Contact) -> Snag:

@@ -3,7 +3,7 @@
 from collections.abc import Callable
 
 from board.checks.allergens.guests_eat import Matrix, matrix
-from board.checks.sheet import contact, cooling, fridge, out, raw
+from board.checks.sheet import contact, cooling, fridge, out, raw, raw_contact
 from board.checks.sheet.timed import Timed, timed
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, in_order
@@ -20,6 +20,7 @@ CHECKS: tuple[SafetyCheck, ...] = (
     fridge.not_too_much_warm_at_once,
     cooling.hot_food_cools_in_time,
     contact.tools_are_washed_between,
+    raw_contact.raw_food_touches_nothing_ready,
 )
 
 

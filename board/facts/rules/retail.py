@@ -9,7 +9,7 @@ from board.facts.rule_set import RuleSet
 
 RULES = RuleSet(
     name="retail",
-    title="retail rules (FDA Food Code 2022, chapter 3)",
+    title="retail rules (FDA Food Code, chapter 3, from memory of the 2022 edition)",
     cook={
         "poultry": Cook(
             Degrees(fahrenheit=165, celsius=74),

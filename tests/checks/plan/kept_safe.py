@@ -18,14 +18,14 @@ hands:
   host:
     hours: {{2 days before: '9:00 - 23:30', day before: '9:00 - 23:30', on the day: '9:00 - 23:30'}}
 kitchen:
-  fridge: 60 litres
+  {tools}fridge: 60 litres
   fridge at: {fridge}
 courses:
   - course: Main
     at: 20:00
     serve: {serve}
     dishes:
-      - dish: Test dish
+      - dish: {dish}
         ingredients: [{ingredient}]
         steps:
 """
@@ -33,12 +33,25 @@ FIRST_STEP = 21  # the line on which the first step begins
 
 
 def plan(
-    steps: str, *, rules: str = "home", fridge: str = "3 C", serve: str = "5 min", ingredient: str = "1 kg food"
+    steps: str,
+    *,
+    rules: str = "home",
+    fridge: str = "3 C",
+    serve: str = "5 min",
+    ingredient: str = "1 kg food",
+    dish: str = "Test dish",
+    tools: str = "",
 ) -> PlanFile:
-    """The steps as YAML list entries."""
-    text = TEXT.format(rules=rules, fridge=fridge, serve=serve, ingredient=ingredient) + textwrap.indent(
-        textwrap.dedent(steps).strip("\n"), "          "
+    """The steps as YAML list entries. `tools`: `board: 1, knife: 1`."""
+    text = TEXT.format(
+        rules=rules,
+        fridge=fridge,
+        serve=serve,
+        ingredient=ingredient,
+        dish=dish,
+        tools=f"tools: {{{tools}}}\n  " if tools else "",
     )
+    text += textwrap.indent(textwrap.dedent(steps).strip("\n"), "          ")
     found = read(text)
     assert isinstance(found, PlanFile), "\n".join(snag.render() for snag in found)
     return found

@@ -97,7 +97,7 @@ def test_each_is_told_once_with_all_it_is_about() -> None:
 
 
 def test_every_danger_has_its_words() -> None:
-    assert {danger.topic for danger in EVERY} | {"heat-alone"} == set(shared.CAUTIONS)
+    assert {danger.topic for danger in EVERY} | {"heat-alone", "raw-food"} == set(shared.CAUTIONS)
 
 
 @pytest.mark.parametrize("danger", [ALCOHOL, FLAME, BLADES, HOT_FAT, FLOWERS, RAW_EGG])
@@ -116,3 +116,41 @@ def test_words_that_do_not_count_do_not_tell(danger: object) -> None:
 )
 def test_sprouts_that_are_cooked_or_of_another_kind_are_no_raw_sprouts(part: dict[str, str]) -> None:
     assert "raw-sprouts" not in topics(**part)
+
+
+def _with_drinks(drinks: str, course_drink: str = "") -> dict[str, tuple[str, ...]]:
+    text = PLAN.format(dish="Rice", ingredients="", step="stir it", on="worktop", attended="all", jobs="")
+    text = text.replace("courses:", f"drinks: {drinks}\ncourses:", 1)
+    text = text.replace("    at: 19:30\n", f"    at: 19:30\n{course_drink}", 1)
+    found = read_plan(text, "plan.yaml")
+    assert isinstance(found, PlanFile), [snag.render() for snag in found]
+    return {each.topic: each.about for each in cautions(found)}
+
+
+@pytest.mark.parametrize(
+    ("drinks", "about"),
+    [
+        ("usual", ("wine",)),
+        ("{beer: 1 bottle a guest, sparkling: usual}", ("sparkling", "beer")),
+        ("{wine: none, water: usual}", None),
+        ("{soft drinks: usual, coffee: usual}", None),
+    ],
+)
+def test_the_drinks_tell_of_alcohol(drinks: str, about: tuple[str, ...] | None) -> None:
+    assert _with_drinks(drinks).get("alcohol") == about
+
+
+@pytest.mark.parametrize(
+    ("drink", "about"),
+    [
+        ("dry riesling, 3 bottles, 12 %", ("dry riesling",)),
+        ("red wine, 3 bottles, opened 30 min before", ("red wine",)),
+        ("elderflower pressé, 3 bottles, chilled 2 h, 0 %", None),
+        ("alcohol-free beer, 6 bottles", None),
+        ("apple juice, 3 bottles", None),
+    ],
+)
+def test_what_is_poured_with_a_course_tells_of_alcohol_once(drink: str, about: tuple[str, ...] | None) -> None:
+    told = _with_drinks("{water: usual}", f"    drink: '{drink}'\n")
+
+    assert told.get("alcohol") == about

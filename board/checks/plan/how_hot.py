@@ -1,0 +1,167 @@
+"""Whether raw food is cooked, and how hot: what the plan leaves open is asked. From the plan alone."""
+
+import math
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from board.checks.plan.cooking import enough, mended
+from board.checks.plan.figures import Figures
+from board.checks.plan.raw_food import DishWork, RawLine, dishes, heats, kept_minutes, oven_celsius
+from board.facts import deeds
+from board.facts.eaten_raw import (
+    EATEN_ALIVE,
+    NO_PARASITES,
+    SAID_FROZEN,
+    THIN_CURED,
+    is_baked_through,
+    is_done_by_eye,
+    is_raw_dish,
+    is_stewed_through,
+)
+from board.facts.faults import FREEZE_DAYS
+from board.facts.limits import Cook
+from board.plan.load import PlanFile
+from board.plan.phrases.food_safety import rule_class
+from board.plan.resolve.assume import Task
+from board.plan.snag import Snag, Weight
+
+AT_RISK = "whoever is pregnant, very young, old or ill"
+
+
+@dataclass(frozen=True, slots=True)
+class NotCooked:
+    """A raw food that nothing in the plan says is cooked through. `by`: the step that heats it, without saying how hot;
+    None if no step does. `on_purpose`: the dish is one that is eaten raw."""
+
+    food: RawLine
+    by: Task | None
+    on_purpose: bool
+
+
+def raw_food_is_cooked(file: PlanFile) -> list[Snag]:
+    """food 2: raw meat, poultry, fish or egg that a step heats without saying how hot (ask), that no step heats (ask),
+    or that is eaten raw on purpose (mind). Source: the rule set's `cook`; which foods are raw is the food table's,
+    common practice, no source."""
+    say = Figures(file)
+    found: dict[tuple[object, ...], Snag] = {}
+    for work in dishes(file):
+        for each in not_cooked(say, work):
+            if may_hold_parasites(work, each):
+                continue  # food 23 asks about it
+            cook = say.rules.cook_for(each.food.raw)
+            assert cook is not None  # `not_cooked` leaves out what the rule set has no figure for
+            key = (work.loc, each.food.raw, each.by.node.id if each.by is not None else each.food.line.food)
+            found.setdefault(key, _snag(file, say, work, each, cook))
+    return list(found.values())
+
+
+def _snag(file: PlanFile, say: Figures, work: DishWork, each: NotCooked, cook: Cook) -> Snag:
+    food, dish = each.food.line.food, work.dish.dish
+    source = f"{say.rules.title}: {say.limit(cook.degrees)} ({each.food.raw}); {cook.source}"
+    write = f"`until: {mended(say, cook)}`"
+    if each.by is not None:
+        message = f"{each.by.node.name} does not say how hot the middle gets ({dish}: {food})"
+        mend = f"Write {write} at that step, and cook it to that by the probe."
+        if each.food.raw == "fish":
+            mend = (
+                f"Write {write} there, or the sign it is done by: `look for: opaque, flakes`, `look for: shells open`."
+            )
+        place = file.places.of((*each.by.node.loc, "step"))
+        return Snag("food 2", Weight.ASK, message, mend, place, safety=True, source=source)
+    place = file.places.of((*work.loc, "ingredients", each.food.number))
+    if each.on_purpose:
+        message = f"{dish} is served with its {food.partition(',')[0]} raw, or nearly so, at your guests' risk"
+        mend = f"Ask each of them, and have another dish for {AT_RISK}."
+        return Snag("food 2", Weight.MIND, message, mend, place, safety=True, source=source)
+    message = f"{dish} has {food} in it, and no step says it is cooked"
+    mend = f"Write the step that cooks it, with {write}; if it is bought cooked, say so: `cooked {food}`."
+    return Snag("food 2", Weight.ASK, message, mend, place, safety=True, source=source)
+
+
+def not_cooked(say: Figures, work: DishWork) -> Iterator[NotCooked]:
+    """Each raw food of a dish that nothing says is cooked through."""
+    for line in work.raw:
+        if say.rules.cook_for(line.raw) is None or _says_cooked(say, work, line) or _is_plainly_done(work, line):
+            continue
+        heating = [task for task in _all_steps(work) if work.heats(task, line)]
+        named = [task for task in heating if work.names(task, line)]
+        cooking = [task for task in named if work.cooks(task, line)] or named
+        if cooking:
+            yield NotCooked(line, cooking[-1], on_purpose=False)
+        elif _is_raw_on_purpose(work, line):
+            yield NotCooked(line, None, on_purpose=True)
+        elif heating:
+            yield NotCooked(line, heating[-1], on_purpose=False)
+        else:
+            yield NotCooked(line, None, on_purpose=False)
+
+
+def _all_steps(work: DishWork) -> list[Task]:
+    """The dish's own steps, and those of other dishes that take them up."""
+    ids = {task.node.id for task in work.tasks}
+    later = [id_ for id_ in work.every if id_ not in ids and any(id_ in work.after[own] for own in ids)]
+    return [*work.tasks, *(work.every[id_] for id_ in later)]
+
+
+def _says_cooked(say: Figures, work: DishWork, line: RawLine) -> bool:
+    """Whether a step says it cooks that class, or gets as hot as the class requires."""
+    for task in work.tasks:
+        core = task.care.core
+        if task.care.reheats:
+            continue
+        if core is not None and enough(say.rules, line.raw, core, math.inf):
+            return True
+        if task.care.cooks is not None and rule_class(task.care.cooks) == line.raw:
+            return True
+    return False
+
+
+def _is_plainly_done(work: DishWork, line: RawLine) -> bool:
+    """Whether a step cooks it through in a way that nobody probes: biscuits, stew, bacon, what is done by the eye."""
+    words = " ".join((work.dish.dish, *(task.node.name for task in work.tasks)))
+    for task in _all_steps(work):
+        minutes, celsius = min(way.takes.low for way in task.ways), oven_celsius(task)
+        name = task.node.name
+        hard = minutes >= 8 and deeds.hard_boils(name)  # common practice, no source
+        # Whatever else the step names: `bake the apple tart`, `boil the pasta`.
+        if line.raw == "eggs" and heats(task) and (hard or is_baked_through(words, name, celsius, minutes)):
+            return True
+        if not work.heats(task, line):
+            continue
+        if is_done_by_eye(line.raw, task.work.look_for or "" if task.work is not None else ""):
+            return True
+        if THIN_CURED.search(line.line.food.casefold()):
+            return True
+        stewing = deeds.simmers(name) or (celsius is not None and deeds.slow_and_moist(name))
+        if line.raw != "eggs" and stewing and is_stewed_through(line.raw, celsius, minutes):
+            return True
+    return False
+
+
+def _is_raw_on_purpose(work: DishWork, line: RawLine) -> bool:
+    """By the name of the dish, of a step about it, or of the food."""
+    steps = [task.node.name for task in work.tasks if work.is_about(task, line)]
+    texts = (work.dish.dish, line.line.food, *steps)
+    return (
+        any(is_raw_dish(text, line.raw) for text in texts) or EATEN_ALIVE.search(line.line.food.casefold()) is not None
+    )
+
+
+def may_hold_parasites(work: DishWork, each: NotCooked) -> bool:
+    """Whether it is fish to be eaten raw, neither of an excepted kind nor frozen long enough by the plan's words."""
+    food = each.food.line.food.casefold()
+    if each.food.raw != "fish" or each.by is not None or not each.on_purpose:
+        return False
+    if NO_PARASITES.search(food) or SAID_FROZEN.search(food):
+        return False
+    return frozen_minutes(work, each.food) < FREEZE_DAYS * 24 * 60
+
+
+def frozen_minutes(work: DishWork, line: RawLine) -> int:
+    """How long a step of the dish leaves it in the freezer, by the plan's own words; 0 if none does."""
+    found = [0]
+    for task in work.tasks:
+        if work.is_about(task, line):
+            found += [way.takes.low for way in task.ways if way.where.place == "freezer"]
+            found.append(kept_minutes(task, "freezer"))
+    return max(found)
