@@ -7,10 +7,14 @@ from board.facts.origins import Origin as From
 _BEASTS = {
     "beef": From.BEEF, "veal": From.BEEF, "ox": From.BEEF, "bison": From.MEAT, "lamb": From.MEAT,
     "mutton": From.MEAT, "hogget": From.MEAT, "pork": From.PORK, "wild boar": From.PORK, "venison": From.MEAT,
-    "goat": From.MEAT, "rabbit": From.MEAT, "hare": From.MEAT,
+    "goat": From.MEAT, "kid": From.MEAT, "elk": From.MEAT, "reindeer": From.MEAT, "deer": From.MEAT, "horse": From.MEAT,
+    "kangaroo": From.MEAT, "ostrich": From.MEAT, "boar": From.PORK, "rabbit": From.MEAT, "hare": From.MEAT,
 }  # fmt: skip
 _BIRDS = """chicken, poussin, turkey, duck, goose, guinea fowl, quail, pheasant, partridge, pigeon, grouse,
-    poultry, capon, hen, cockerel"""
+    poultry, capon, hen, duckling, gosling, cockerel, squab, woodcock, snipe, mallard, teal, wood pigeon,
+    roast chicken, rotisserie chicken,
+    giblet = gizzard, chicken heart, chicken carcass, chicken bone, chicken skin,
+    duck confit = confit duck, spatchcock"""
 
 
 # What bought burgers and meatballs are bound and kept with.
@@ -32,12 +36,16 @@ CUTS = tuple(e for beast, o in _BEASTS.items() for e in group(beast, o, raw="who
 NAMED_CUTS = (
     *group(
         """steak, sirloin, rump steak, rib eye = ribeye, fillet steak, flank steak, skirt steak, hanger steak, t
-        bone steak, brisket, chuck, short rib, silverside, topside, oxtail, ox cheek""",
+        bone steak, bavette, onglet, porterhouse, entrecote, cote de boeuf, chateaubriand, feather blade, tri
+        tip, flank, skirt, ~oyster blade = ~oyster blade steak, brisket, chuck, short rib, silverside, topside,
+        oxtail, ox cheek""",
         From.BEEF, raw="whole cut", perishable=True,
     ),
     *group(
         """pork belly, pork shoulder, spare rib, ham hock, gammon, unsmoked gammon, hock, pigs trotter, pigs cheek,
-        suckling pig, pork crackling, baby back rib""",
+        suckling pig = piglet, pork crackling = crackling = pork scratching = pork rind = chicharron, baby back rib,
+        pork chop, belly pork,
+    pigs ear, spareribs = sparerib, boston butt = pork butt, pigs foot""",
         From.PORK, raw="whole cut", perishable=True,
     ),
     *group("leg of lamb, lamb shank, rack of lamb", From.MEAT, raw="whole cut", perishable=True),
@@ -47,7 +55,9 @@ MINCE = group(
     "mince = minced meat = ground meat", From.MEAT, hidden=(From.PORK, From.BEEF), raw="ground meat", perishable=True
 )
 SHAPED = group(
-    "burger = burger patty = patty, meatball = meat ball, meatloaf = meat loaf", From.MEAT, raw="ground meat",
+    "burger = burger patty = patty = hamburger = slider, kofta = kofte = kofta mix, "
+    "meatball = meat ball, meatloaf = meat loaf",
+    From.MEAT, raw="ground meat",
     hidden=(From.PORK, From.BEEF, *_BOUND), perishable=True, made=True,
 )  # fmt: skip
 BIRDS = group(_BIRDS, From.POULTRY, raw="poultry", perishable=True)
@@ -62,35 +72,55 @@ LIVER = (
     *group("chicken liver, duck liver, foie gras", From.POULTRY, From.LIVER, raw="poultry", perishable=True),
 )
 OFFAL = group(
-    "~sweetbread, kidney, tripe, tongue, bone, marrowbone = marrow bone", From.MEAT, hidden=(From.BEEF, From.PORK),
+    """offal, brain, frogs leg, alligator, ~sweetbread, kidney, tripe, tongue, bone, marrowbone = marrow bone""",
+    From.MEAT, hidden=(From.BEEF, From.PORK),
     raw="whole cut", perishable=True,
 )  # fmt: skip
 LAMB_OFFAL = group("lambs kidney, lambs heart", From.MEAT, raw="whole cut", perishable=True)
 BEEF_OFFAL = group(
-    "ox tongue, ox kidney, beef bone, veal bone, beef marrowbone", From.BEEF, raw="whole cut", perishable=True
+    """ox tongue, ox kidney, ox heart = beef heart, bone marrow, beef bone, veal bone, beef marrowbone""",
+    From.BEEF, raw="whole cut", perishable=True
 )  # fmt: skip
 BACON = group(
-    "bacon, streaky bacon, back bacon, smoked bacon, lardon, pancetta, guanciale", From.PORK, raw="whole cut",
+    """bacon, streaky bacon, back bacon, smoked bacon, bacon rasher = rasher, bacon bit, canadian bacon, lardon
+    = bacon lardon, pancetta, guanciale""",
+    From.PORK, raw="whole cut",
     perishable=True,
 )  # fmt: skip
+NOT_PORK_BACON = (
+    *group(
+        """turkey bacon = turkey rasher = turkey ham, chicken bacon, duck bacon""",
+        From.POULTRY, perishable=True, made=True,
+           hidden=(A.SOY, A.MILK, A.CELERY)),
+    *group("beef bacon", From.BEEF, raw="whole cut", perishable=True, made=True, hidden=(A.SOY, A.MILK)),
+)  # fmt: skip
 COOKED_HAM = group(
-    "ham, cooked ham, boiled ham, ~head cheese = brawn, pulled pork", From.PORK, perishable=True,
+    """ham, cooked ham, boiled ham, luncheon meat, ham hock terrine, ~head cheese = brawn, pulled pork""",
+    From.PORK, perishable=True,
     hidden=(A.MILK, From.LACTOSE, A.SOY, A.CELERY), made=True,
 )  # fmt: skip
 CURED = group(
     """cured ham, air dried ham, dry cured ham, parma ham = prosciutto, serrano ham, salami, chorizo, saucisson,
-    pepperoni, nduja, coppa, lonza, speck, mortadella, soppressata""",
+    pepperoni, nduja, coppa, lonza, speck, mortadella, soppressata, jamon = jamon iberico = jamon serrano =
+    iberico ham, black forest ham, bayonne ham, finocchiona, kabanos = cabanossi, landjager, culatello, capicola
+    = capocollo, sobrasada, longaniza, linguica, lap cheong = chinese sausage, bologna = cervelat, teewurst =
+    mettwurst, cooking chorizo""",
     From.PORK, From.CURED_MEAT, perishable=True, hidden=(A.MILK, From.LACTOSE, A.PISTACHIOS), made=True,
 )  # fmt: skip
-CURED_BEEF = group("bresaola, pastrami, salt beef = corned beef, biltong", From.BEEF, From.CURED_MEAT,
+CURED_BEEF = group(
+    """beef jerky = jerky, bresaola, pastrami, salt beef = corned beef, biltong""",
+    From.BEEF, From.CURED_MEAT,
                    perishable=True, made=True)  # fmt: skip
 SAUSAGE = group(
-    "sausage, sausagemeat = sausage meat, breakfast sausage, cocktail sausage, haggis",
+    """sausage, sausagemeat = sausage meat, breakfast sausage, cocktail sausage = chipolata, haggis, faggot,
+    donner meat = doner meat, shawarma, salami stick""",
     From.MEAT, raw="ground meat", perishable=True, made=True,
     hidden=(From.PORK, From.BEEF, A.WHEAT, A.OATS, A.SULPHITES, A.MILK, From.LACTOSE, A.SOY, A.MUSTARD, A.CELERY),
 )  # fmt: skip
 PORK_SAUSAGE = group(
-    "pork sausage, bratwurst, black pudding = blood sausage, ~white pudding, hot dog sausage",
+    """pork sausage, bratwurst, black pudding = blood sausage, ~white pudding, hot dog sausage = frankfurter =
+    hot dog = wiener = knackwurst = weisswurst, toulouse sausage = cumberland sausage = lincolnshire sausage =
+    italian sausage, morcilla = boudin = boudin noir, kielbasa, andouille, pig in blanket""",
     From.PORK, raw="ground meat", perishable=True, made=True,
     hidden=(A.WHEAT, A.OATS, A.BARLEY, A.SULPHITES, A.MILK, From.LACTOSE, A.SOY, A.MUSTARD, A.CELERY),
 )  # fmt: skip
@@ -103,12 +133,16 @@ OTHER_SAUSAGE = group(
     hidden=(From.PORK, From.BEEF, A.WHEAT, A.SULPHITES, A.MILK, From.LACTOSE, A.SOY, A.MUSTARD, A.CELERY),
 )  # fmt: skip
 BEEF_SAUSAGE = group(
-    "beef sausage", From.BEEF, raw="ground meat", perishable=True, made=True,
+    "beef sausage, boerewors", From.BEEF, raw="ground meat", perishable=True, made=True,
     hidden=(From.PORK, A.WHEAT, A.SULPHITES, A.MILK, From.LACTOSE, A.SOY, A.MUSTARD, A.CELERY),
 )  # fmt: skip
 VEGETARIAN_SAUSAGE = group(
     "~vegetarian sausage = ~vegan sausage = ~meat free sausage, ~vegetarian mince = ~vegan mince = ~meat free mince",
     perishable=True, made=True, hidden=(A.WHEAT, A.EGGS, A.MILK, From.LACTOSE, A.SOY, A.CELERY, A.MUSTARD),
+)  # fmt: skip
+LIVER_SAUSAGE = group(
+    "liverwurst = leberwurst = liver sausage", From.PORK, From.LIVER, From.PATE, perishable=True, made=True,
+    hidden=(A.MILK, From.LACTOSE, A.WHEAT, A.MUSTARD, A.CELERY, A.EGGS, A.SOY),
 )  # fmt: skip
 PATE = group(
     "pate, terrine, rillettes", From.MEAT, From.PATE, perishable=True, made=True,
@@ -128,7 +162,7 @@ FAT = (
 GELATINE = group(
     "gelatine = gelatin = leaf gelatine = sheet gelatine, aspic, jelly cubes",
     From.GELATINE,
-    hidden=(From.PORK, From.BEEF),
+    hidden=(From.PORK, From.BEEF, A.FISH),
 )
 _STOCK = (A.CELERY, A.WHEAT, A.BARLEY, A.MILK, From.LACTOSE, A.SOY, A.SULPHITES)
 STOCK = (
@@ -146,7 +180,7 @@ STOCK = (
 
 MEAT = (
     *ANY_MEAT, *CUTS, *NAMED_CUTS, *MINCED, *MINCE, *SHAPED, *BIRDS, *MINCED_BIRDS, *LIVER, *OFFAL,
-    *LAMB_OFFAL, *BEEF_OFFAL, *BACON, *COOKED_HAM,
+    *LAMB_OFFAL, *BEEF_OFFAL, *BACON, *COOKED_HAM, *NOT_PORK_BACON, *LIVER_SAUSAGE,
     *CURED, *CURED_BEEF, *SAUSAGE, *PORK_SAUSAGE, *POULTRY_SAUSAGE, *OTHER_SAUSAGE, *BEEF_SAUSAGE,
     *VEGETARIAN_SAUSAGE, *PATE, *POULTRY_PATE,
     *FAT, *GELATINE, *STOCK,
