@@ -67,7 +67,7 @@ def understood(food: str, own: Mapping[Stems, Facts] | None = None) -> Understoo
     unknown: list[str] = []
     meant: list[Meant] = []
     through = False
-    for number, clause in enumerate(_BESIDE.split(_IN_PASSING.sub(" ", food))):
+    for number, clause in enumerate(_BESIDE.split(_SUCH.sub(" like ", _IN_PASSING.sub(" ", food)))):
         said, *without = _WITHOUT.split(clause, maxsplit=1)
         words = words_of(said)
         through |= number > 0 and any(holds(stems(said), each) for each in COOKED_THROUGH)
@@ -106,5 +106,6 @@ _IN_PASSING = re.compile(
     r"|\b(?:bone)[ -](?:in|on|out)\b|\b[a-z]+-sized?\b",
     re.IGNORECASE,
 )
+_SUCH = re.compile(r"\b(?:such as|for (?:example|instance))\b", re.IGNORECASE)
 _BESIDE = re.compile(r"\s*[,;:()\[\]/]\s*|\s+[–—-]\s+")
 _WITHOUT = re.compile(r"\s*\b(?:without|no(?!-)|free from|instead of|rather than)\b", re.IGNORECASE)

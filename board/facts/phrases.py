@@ -168,7 +168,33 @@ _SAID_OF_ITS_USE = listed_words(
     unpacked unskinned unsliced unwrapped wingtip wingtips glutinous scaloppine scaloppini escalopes flakiest cores
     stalks kernel kernels moisture unprepared immature mature blade petite prime select grade grades unblanched
     unroasted enriched unenriched striped eye arm cornish wagyu shelf stable undiluted concentrated nfs retail
-    common mixed al ajillo halal kosher bias diagonal tenderised tenderized amount amounts grate zested herby jar
+    common mixed solids griddled thickness run runs running clear clearly catch bases eighth eighths loosened loosen
+    thinned slackened consistency depth stage sturdy firmed because since though although so there here where how
+    whether unless such rather much any none everything anything nothing again twice trim trims crushes tears rinses
+    drains washes scrubs wipes separates beats whisks melts softens heats chopping slicing dicing mincing crushing
+    tearing squeezing pitting stoning coring rinsing draining washing scrubbing wiping separating beating whisking
+    melting toasting warming chilling freezing defrosting thawing heating cooling zesting juicing scoring slash
+    slashes incision incisions hole holes pierce pierced prick docked undamaged unblemished blemished blemishes
+    bruises spots dirt sand sandy soil swivel microplane ruler measuring jugful tap filtered bath basin sink
+    colander strainer cloth napkin tissue lid covered tent tented airtight container separate batches batch stages
+    mid point fifth fifths sixth sixths sixteenth semicircles disks slant width length height swirl swirls fistful
+    armful bundle cluster clusters spray sprays braid plait mouthful mouthfuls thumbprint dominoes postage stamp
+    pliant supple crunchy chewy plump fleshy meaty starchy watery velvety grainy gritty forced earthed blanching
+    blanch refresh plunge plunged dunked charring blister reduce reducing cleanly slantwise newest youngest oldest
+    firmest smallest largest biggest brand brands branded sold labelled marked seasonally prewashed preboiled
+    ambient long-life assemble assembling untied pick picks removing discarding reserving saving skinning boning
+    filleting gutting scaling shelling shucking podding hulling topping-and-tailing feet feathers gills bloodline
+    silverskin tendons glands outermost innermost limp yellowing discoloured tatty ragged hairy fuzzy choke beard
+    beards sac sacs flatten bash rub massage press pressing wrung stood stand sit sat came homegrown clarity
+    straining skimming packing unit units item items combination assortment selection shades preferable omit omitted
+    skip adjust heat tolerance liking additional remainder balance divide dividing require instructions follows
+    following free-range circle circles circular heavily briskly vigorously sparingly liberally skimpy goodly decent
+    modest ample mostly partly fully entirely totally wholly simultaneously starting beginning ending fold folding
+    light-coloured deep-coloured coloured colored strong-flavoured mild-flavoured skin-contact shade plaited braided
+    coiled spiral spirals spiralled curls curl curled spoonable spreadable pourable scoopable pickling preserving
+    muddy dusty wrapper wrappers bubbling foaming sizzling fizzing bloomed bloom sponged dissolve dissolving
+    unripened syrupy balled baller dot dots dotted wide-mouthed meantime meanwhile cleaning sharpened tablespoonfuls
+    teaspoonfuls al ajillo halal kosher bias diagonal tenderised tenderized amount amounts grate zested herby jar
     pair pairs golden browned colour crispy until tender translucent pliable smooth pale foamy frothy fluffy stiff
     peaks soft thick thickened combined dissolved dente cooked hot sticky bleu blue well skewered threaded speared
     stacked layered arranged laid rolled tied wrapped bundled folded tucked blitzed blended pulsed processed
@@ -177,7 +203,31 @@ _SAID_OF_ITS_USE = listed_words(
     deglazed decanted unopened uncorked aired facing upwards downwards inwards outer inner outside inside end ends
     edge edges middle centre center central bottom woody tough fibrous straggly stringy damaged coarse outer-leaves
     excess visible ideally eg ie etc minus times equals eaters sitting buffet picnic kids lunch supper dinner
-    breakfast brunch evening day night monday tuesday wednesday thursday friday tomorrow today before ahead advance"""
+    breakfast brunch evening day night monday tuesday wednesday thursday friday tomorrow today before ahead advance
+    open moment moments stripe stripes stripy damp hollow hollowed hollowing slipped slip thrown throw nipped nip
+    twisted supremed steadied spun flipped inverted invert lifted lift tipped poured pour emptied levelled tightened
+    secured fastened clipped pegged weighted pinned stapled shredding petals petal sepals calyx hull hulls silk
+    silks tassels knock tapped banged struck hit hammered tugged teased prised levered eased coaxed sorted graded
+    chosen selected matched cubing chunking wedging halving quartering julienning firm-fleshed white-fleshed
+    floury-fleshed months month year years steeping steep infuse infusing macerate macerating throwaway waste
+    compost bin underside tuft tufts curved bent crooked smeared smear painted paint dabbed dolloped misted mist
+    sprayed spritz spritzed wetted cleft creased crimped crimp pinched pleated singed singe torched torch flamed
+    charcoal airy lumpy scrunched crumpled bruising clingfilm nestled nestle tuck slotted slot inserted insert
+    trickled spooned ladled dropped beak quill quills antennae mantle ink-sac dewatered shears secateurs cleaver
+    razor rubber gloves gloved wear care careful beware readied prior previously ovenready quick fast within
+    heatproof sixty sheen shine glossy gloss matt blitz whizz whizzed liquidise my our his her grandmothers mother
+    grandma neighbour neighbours cheap cheapest expensive soft-leaved spare yesterday yesterdays doubled drawn
+    dressed-weight opaque rosy blushing flushed freckled speckled mottled spotted knobbly gnarled tight tighter
+    looser perky crisping weep weeping sweating cylinder cylinders cone cones dome domes lattice diamond diamonds
+    tongs spatula grid wire trivet mouth-sized uneven irregular random bashing smash smashing stemming stripping
+    plucking shelving layering fit fitting aligned parallel perpendicular frost freezer-burn sell nice lovely
+    delicious mood weather whenever wherever snap snapping briny crossed lazily hastily sparsely delicately artfully
+    patiently attractively decoratively lengthily irregularly rustically randomly casually haphazardly uniformly
+    regularly closely widely deeply shallowly steeply moderately crudely simply vertically horizontally obliquely
+    squarely fatly plumply sharply smartly swiftly speedily instantly immediately eventually finally lastly firstly
+    initially originally normally usually typically generally possibly probably surely certainly truly merely shoot
+    shoots fanned fan flame flames wishbone acidulated changes change splayed trestled knuckled frayed crossways
+    sideways upright lying"""
 )
 NUMBER = re.compile(r"\d+(?:st|nd|rd|th|x|mm|cm|m|in|g|kg|ml|cl|dl|l|oz|lb|min|h|hr|c|f|pc|pcs)?$")
 # Neutral only where `with`, `in` or the like says what comes next: `dates stuffed with almonds`, not `stuffed dates`.
@@ -194,17 +244,18 @@ AFTER = listed_words(
 )
 # Neutral only where they are what the food is for: `butter for the sauce`, but not `chicken in sauce`.
 ITS_PURPOSE = listed_words(
-    """marinade rub sauce salad glaze topping base crust filling dough mixture mix mash broth syrup dressing stuffing
-    batter coating garnish icing frosting layer crumble pie tart cake soup stew curry roast gravy puree relish salsa
-    pudding cream custard meringue biscuit sponge pastry bread fish meat vegetables fruit starter dessert pickle
-    brine cure barbecue dip casserole cheesecake trifle risotto gratin flan pizza burger sandwich noodle rice pasta
-    brulee mousse jelly jam compote confit fritter dumpling pancake waffle scone muffin brownie cookie pesto hummus
-    bake"""
+    """paste marinade rub sauce salad glaze topping base crust filling dough mixture mix mash broth syrup dressing
+    stuffing batter coating garnish icing frosting layer crumble pie tart cake soup stew curry roast gravy puree
+    relish salsa pudding cream custard meringue biscuit sponge pastry bread fish meat vegetables fruit starter
+    dessert pickle brine cure barbecue dip casserole cheesecake trifle risotto gratin flan pizza burger sandwich
+    noodle rice pasta brulee mousse jelly jam compote confit fritter dumpling pancake waffle scone muffin brownie
+    cookie pesto hummus bake"""
 )
 NEUTRAL = (_SAID_OF_IT | _SAID_OF_ITS_USE) - ITS_PURPOSE
 # A part of a food or a shape, where the clause says what is done with it: `seeds removed`, `cut into steaks`.
 PARTS = listed_words(
-    "seed leaf root bone rib heart stick chip crisp roll ring wrap steak burger patty ball juice toast finger"
+    """crust base seed leaf root bone rib heart stick chip crisp roll ring wrap steak burger patty ball juice toast
+    finger"""
 )
 HANDLED = listed_words(
     """cut sliced chopped broken torn shaped formed rolled divided removed discarded reserved saved picked trimmed

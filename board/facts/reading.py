@@ -88,12 +88,14 @@ def read(words: Sequence[str], names: Mapping[Stems, Facts], *, beside: bool) ->
     keys = tuple(stem(word) for word in words)
     found = Read(words)
     handled = any(key in HANDLED for key in keys) and (beside or _others(keys, names))
-    run = _Run(found)
+    run = _Run(found, handled)
     end = len(keys)
     while end:
         if (start := _name_ends(keys, end, names)) is not None:
             if not (handled and keys[start:end] in _PARTS):
                 run.hits.append(Hit(names[keys[start:end]], start, end))
+            if keys[start] in LINKS and (inner := names.get(keys[start + 1 : end])) is not None:
+                run.hits.append(Hit(inner, start + 1, end))  # in pastry: the way, and the pastry
             end = start
             continue
         end -= 1
@@ -119,8 +121,9 @@ def _others(keys: Stems, names: Mapping[Stems, Facts]) -> bool:
 class _Run:
     """The words between two links, read backwards."""
 
-    def __init__(self, found: Read) -> None:
+    def __init__(self, found: Read, handled: bool) -> None:
         self.found = found
+        self.handled = handled
         self.lifted: frozenset[Trait] = frozenset()
         self._clear()
 
@@ -149,7 +152,9 @@ class _Run:
     def _said(self, key: str, following: str, n: int) -> None:
         self.cooked |= key in COOKED
         self.dried |= key in DRIED
-        if key in ITS_PURPOSE:
+        if key in PARTS and self.handled:
+            pass
+        elif key in ITS_PURPOSE:
             self.uses.append(n)
         elif key in NEUTRAL or key in COOKED or NUMBER.fullmatch(key):
             pass

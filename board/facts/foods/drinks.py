@@ -10,8 +10,8 @@ WINE = group(
     wine, sauternes = sauterne = muscat = moscato = tokaj = tokaji = vin santo, bordeaux = claret, burgundy, chablis,
     riesling, chardonnay, merlot, pinot noir, pinot grigio, sauvignon blanc, cabernet sauvignon = cabernet, shiraz =
     syrah, malbec, rioja, chianti, cremant = sekt, lambrusco, vinho verde, beaujolais, barolo, gewurztraminer, rose,
-    sangria, gluhwein, fino = manzanilla sherry = amontillado = oloroso = cream sherry = dry sherry = medium sherry
-    = pedro ximenez = cooking sherry, ruby port = tawny port, cooking wine, ginger wine, valpolicella,
+    sangria, gluhwein, fino, manzanilla sherry, amontillado, oloroso, cream sherry, dry sherry, medium sherry,
+    pedro ximenez, cooking sherry, ruby port = tawny port, cooking wine, ginger wine, valpolicella,
     montepulciano, zinfandel, tempranillo, gruner veltliner, muscadet, sancerre, ice wine, plum wine, rum raisin
     wine, vin jaune, banyuls, sherry, port, madeira, marsala, vermouth, mulled wine""",
     From.ALCOHOL, hidden=(A.SULPHITES, From.FININGS), fined=(A.EGGS, A.MILK),

@@ -33,7 +33,12 @@ NUT_MIXES = (
     *group("muhammara", A.WALNUTS, hidden=(A.WHEAT, A.CASHEWS), made=True),
     *group("nut oil", *_ALL_NUTS, hidden=(A.PEANUTS,)),
     *group("nut flour = nut meal", *_ALL_NUTS),
-    *group("pecan pie, walnut bread, walnut whip", hidden=(A.WALNUTS, A.PECANS, A.WHEAT, A.EGGS, A.MILK), made=True),
+    *group(
+        "walnut bread, walnut whip, walnut cake, coffee and walnut cake",
+        A.WALNUTS,
+        hidden=(A.WHEAT, A.EGGS, A.MILK),
+        made=True,
+    ),
     *group("dukkah = dukka = duqqa = duqqah = dukah", A.HAZELNUTS, A.SESAME, made=True, hidden=(*_ALL_NUTS, A.PEANUTS)),
     *group("nut roast", *_ALL_NUTS, made=True, hidden=(A.WHEAT, A.EGGS, A.CELERY, A.SOY, A.MILK)),
 )
