@@ -56,7 +56,7 @@ FORMS = listed_words(
     meringue trifle souffle parfait gelato cracker oatcake flapjack shortbread galette bake gratin terrine pate
     roulade soup stew casserole curry risotto paella salad sandwich toast taco kebab sorbet fool brulee caramel
     fudge truffle sauce dip macaroon macaron sponge gateau torte clafoutis blini samosa bhaji falafel rissole
-    stuffing dressing"""
+    stuffing dressing steak"""
 )
 # Made of flour, whichever it is.
 FLOURED = listed_words("pastry dough batter crust sponge bread cake roll base loaf bun crumble")

@@ -26,9 +26,12 @@ NUT_BAKES = (
     *group("nut bar = nut cluster", hidden=(*_NUTS, A.PEANUTS, *_MILK, A.WHEAT, A.SOY), made=True),
 )  # fmt: skip
 SEA_DISHES = (
+    *group("har gow", A.CRUSTACEANS, A.WHEAT, hidden=(A.SESAME, A.SOY, From.PORK), perishable=True, made=True),
+    *group("cioppino = seafood stew", A.FISH, A.CRUSTACEANS, A.MOLLUSCS, hidden=(A.CELERY, From.ALCOHOL),
+           perishable=True, made=True),
     *group("kedgeree", A.FISH, A.EGGS, hidden=(*_MILK, A.MUSTARD, A.CELERY), perishable=True, made=True),
     *group("cullen skink", A.FISH, *_MILK, perishable=True, made=True),
-    *group("brandade, bouillabaisse, bourride = cioppino, escabeche", A.FISH, perishable=True, made=True,
+    *group("brandade, bouillabaisse, bourride, escabeche", A.FISH, perishable=True, made=True,
            hidden=(*_MILK, A.CRUSTACEANS, A.MOLLUSCS, A.CELERY, From.ALCOHOL)),
     *group("salade nicoise = nicoise salad, pissaladiere", A.FISH, hidden=(A.EGGS, A.MUSTARD, A.WHEAT), perishable=True,
            made=True),
@@ -74,7 +77,7 @@ BAKED_DISHES = (
            hidden=(A.EGGS, *_MILK, A.PEANUTS, A.SOY), made=True),
     *group(
         """dumpling = suet dumpling, gyoza, potsticker = pot sticker, dim sum, wonton, bao = bao bun, mandu,
-        pierogi, pelmeni, momo, shumai, siu mai, har gow""",
+        pierogi, pelmeni, momo, shumai, siu mai""",
         A.WHEAT, perishable=True, made=True,
            hidden=(A.EGGS, A.SOY, A.SESAME, A.CRUSTACEANS, A.FISH, A.MOLLUSCS, *_MEATS, From.ANIMAL_FAT, *_MILK,
                    A.PEANUTS, A.CELERY)),

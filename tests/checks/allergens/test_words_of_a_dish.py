@@ -58,6 +58,7 @@ def test_a_food_named_beside_the_ingredients_is_asked_about(guest: str, dish: st
     ("guest", "dish", "line", "step"),
     [
         ("no milk", "Toast", "100 g vegan butter, free from milk", "butter the pan"),
+        ("vegan", "Mushroom steaks", "6 mushrooms", "sear the steaks"),
         ("no milk", "Vegan cheese sauce", "500 ml oat drink", "simmer it"),
         ("no fish", "Beans", "500 g beans", "turn with a fish slice"),
         ("no tree nuts", "Beans", "500 g beans", "bake beside the almond tart"),
