@@ -5,66 +5,28 @@ name wins. One word that is neither known nor clearly irrelevant makes the whole
 Planning help only: the label of what is bought decides.
 """
 
-import functools
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from typing import Literal
 
 from board.facts.allergens import Allergen
-from board.facts.foods.baking import BAKING
-from board.facts.foods.dairy import DAIRY
-from board.facts.foods.drinks import DRINKS
-from board.facts.foods.entry import COMMON_PRACTICE, Entry, RawClass
-from board.facts.foods.meat import MEAT
-from board.facts.foods.plants import FRUIT, PLANTS
-from board.facts.foods.sea import SEA
-from board.facts.foods.seeds import SEEDS_AND_PULSES
-from board.facts.foods.stores import STORES
+from board.facts.foods.entry import RawClass
+from board.facts.held import HEAVIEST_FIRST, Facts, Stems, free_from, table, together
 from board.facts.origins import Origin, Trait, with_what_follows
-from board.facts.phrases import COOKED, COOKED_THROUGH, DRIED, NEUTRAL, foreign, holds, stems
-
-ENTRIES: tuple[Entry, ...] = (*DAIRY, *MEAT, *SEA, *BAKING, *PLANTS, *SEEDS_AND_PULSES, *STORES, *DRINKS)
-Stems = tuple[str, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class Hidden:
-    """A trait that a food often or possibly has without its name saying so; `source` tells which."""
-
-    what: Trait
-    source: str = COMMON_PRACTICE
-
-
-@dataclass(frozen=True, slots=True)
-class Facts:
-    """What is known of a food. `raw_class`: its cooking class; None if it is not raw or needs no cooking. `perishable`:
-    spoils unchilled. `made`: made of several things; only its label names them all. `words`: the stems that find it;
-    empty if its words name no food in it."""
-
-    name: str
-    allergens: frozenset[Allergen]
-    origins: frozenset[Origin]
-    raw_class: RawClass | None
-    perishable: bool
-    hidden: tuple[Hidden, ...] = ()
-    made: bool = False
-    words: Stems = ()
-
-    @property
-    def traits(self) -> frozenset[Trait]:
-        return self.allergens | self.origins
+from board.facts.phrases import COOKED, COOKED_THROUGH, foreign, holds, stems, words_of
+from board.facts.reading import Meant, around, read, slips
 
 
 @dataclass(frozen=True, slots=True)
 class Understood:
     """A food's words analysed: what is in it, what is only mentioned, and unknown words. `cooked_through`: the words
-    say so."""
+    say so. `meant`: unknown words that are likely slips of the pen."""
 
     known: tuple[Facts, ...] = ()
     named: tuple[Facts, ...] = ()
     unknown: tuple[str, ...] = ()
     cooked_through: bool = False
+    meant: tuple[Meant, ...] = ()
 
 
 def facts(food: str) -> Facts | None:
@@ -72,8 +34,8 @@ def facts(food: str) -> Facts | None:
     found = understood(food)
     if not found.known or found.unknown:
         return None
-    together = _together(found.known, found.known[0])
-    return replace(together, raw_class=None) if found.cooked_through else together
+    whole = together(found.known, found.known[0])
+    return replace(whole, raw_class=None) if found.cooked_through else whole
 
 
 def said_cooked(food: str) -> bool:
@@ -91,7 +53,11 @@ def of_the_host(name: str, traits: frozenset[Trait]) -> Facts:
 
 
 def understood(food: str, own: Mapping[Stems, Facts] | None = None) -> Understood:
-    """A food's words analysed. `own`: the host's foods by stems, added to the table's."""
+    """A food's words analysed. `own`: the host's foods by stems, added to the table's.
+
+    A food named anywhere in the words is in it, whatever strange words stand beside it: one word more never makes less
+    of it known. `named`: what it is said to be without, and what it is for.
+    """
     names = {**table(), **{key: _adding(key, value) for key, value in own.items()}} if own else table()
     one = stems(food) in (own or {}) or not _BESIDE.search(food)  # `coconut, milk` is not coconut milk
     if one and (whole := names.get(stems(food))) and not foreign(food):
@@ -99,120 +65,47 @@ def understood(food: str, own: Mapping[Stems, Facts] | None = None) -> Understoo
     known: list[Facts] = []
     named: list[Facts] = []
     unknown: list[str] = []
+    meant: list[Meant] = []
     through = False
-    for number, (piece, how) in enumerate(_pieces(food)):
-        words = stems(piece)
-        if how == "about" and any(holds(words, said) for said in COOKED_THROUGH):
-            through = True
-            words = tuple(word for word in words if not any(word in said for said in COOKED_THROUGH))
-        parts, left_over = _part(words, names)
-        strange = bool(left_over) or foreign(piece)
-        if how == "not" or (strange and how == "about"):
-            named += parts  # `no nuts`, which is no label's word; `sliced by the butcher`
-        elif strange or (number == 0 and not parts):
-            named += parts
-            unknown.append(" ".join(piece.split()))
-        elif parts:
-            known.append(replace(_together(parts, parts[0]), raw_class=parts[0].raw_class))
-    return Understood(tuple(known), tuple(named), tuple(unknown), through)
+    for number, clause in enumerate(_BESIDE.split(_SUCH.sub(" like ", _IN_PASSING.sub(" ", food)))):
+        said, *without = _WITHOUT.split(clause, maxsplit=1)
+        words = words_of(said)
+        through |= number > 0 and any(holds(stems(said), each) for each in COOKED_THROUGH)
+        found = read(words, names, beside=number > 0)
+        known = [free_from(each, found.lifted) for each in known] + list(found.held)
+        named += found.purposes
+        if found.strange:  # they may stand in the middle of a name
+            known += [each for each in around(found, names, beside=number > 0) if each not in known]
+            unknown += found.strange_words
+            meant += slips(found, names)
+        for each in without:
+            denied = read(words_of(each), names, beside=True)
+            named += (*denied.held, *denied.purposes)
+        nothing = number == 0 and not (found.held or found.strange or found.purposes)
+        if foreign(clause) or (nothing and not (found.lifted or (without and words))):
+            unknown.append(" ".join(said.split()))
+    return Understood(tuple(known), tuple(named), tuple(dict.fromkeys(unknown)), through, tuple(meant))
 
 
-@functools.cache
-def table() -> dict[Stems, Facts]:
-    """Every food of the table, by the stems of each name."""
-    return {stems(entry.phrase): _facts_of(entry) for entry in ENTRIES}
-
-
-def names_of(food: Facts) -> tuple[Stems, ...]:
-    """The stems of every name of a table food: passata is strained tomatoes."""
-    return _names().get(food.name, ())
-
-
-@functools.cache
-def _names() -> dict[str, tuple[Stems, ...]]:
-    found: dict[str, tuple[Stems, ...]] = {}
-    for entry in ENTRIES:
-        if not entry.likeness:
-            found[entry.name] = (*found.get(entry.name, ()), stems(entry.phrase))
-    return found
-
-
-def _facts_of(entry: Entry) -> Facts:
-    allergens = frozenset(t for t in entry.traits if isinstance(t, Allergen))
-    origins = frozenset(t for t in entry.traits if isinstance(t, Origin))
-    hidden = tuple(Hidden(t) for t in sorted(entry.hidden, key=lambda t: t.value))
-    hidden += tuple(Hidden(trait, source) for trait, source in entry.told)
-    words = () if entry.likeness else stems(entry.phrase)
-    return Facts(entry.name, allergens, origins, entry.raw_class, entry.perishable, hidden, entry.made, words)
+def raw_class(food: str) -> RawClass | None:
+    """The cooking class of a raw food, the one that needs most heat; None if nothing known in it needs cooking."""
+    found = understood(food)
+    classes = {part.raw_class for part in found.known}
+    return None if found.cooked_through else next((each for each in HEAVIEST_FIRST if each in classes), None)
 
 
 def _adding(key: Stems, own: Facts) -> Facts:
     """The host's word adds to what the table knows of that name, and removes nothing."""
     known = table().get(key)
-    return own if known is None else _together((known, own), known)
+    return own if known is None else together((known, own), known)
 
 
-# For frying, to serve, as needed; and how the hen lived.
-_OFF = re.compile(r"\s+(?:for|to|as)\s+(?!\d).*|\bfree[ -]range\b", re.IGNORECASE)
-_BESIDE = re.compile(r"\s*[,;()\[\]/]\s*|\s+[–—-]\s+")
-_LINKED = re.compile(r"\s+(?:with|in|and|or|plus|on|&|\+)\s+", re.IGNORECASE)
-_WITHOUT = re.compile(r"\s*\b(?:without|not|no|free from)\b", re.IGNORECASE)
-
-
-def _pieces(food: str) -> Iterator[tuple[str, Literal["in", "about", "not"]]]:
-    """The food and what is joined to it (`in oil`, `and sage`), then words about it, and what it is without."""
-    for number, piece in enumerate(_BESIDE.split(food)):
-        said, *without = _WITHOUT.split(piece, maxsplit=1)
-        for each in _LINKED.split(said):
-            if number == 0 or each.strip():
-                yield _OFF.sub("", each), "in" if number == 0 else "about"
-        for each in without:
-            yield from ((part, "not") for part in _LINKED.split(each))
-
-
-def _part(words: Stems, names: Mapping[Stems, Facts]) -> tuple[list[Facts], list[str]]:
-    """The foods in one piece, the main one first; and words neither known as food nor neutral."""
-    found: list[Facts] = []
-    strange: list[str] = []
-    end = len(words)
-    while end:
-        start = next((n for n in range(max(0, end - 6), end) if words[n:end] in names), None)
-        if start is not None:
-            found.append(names[words[start:end]])
-            end = start
-            if found[0].words in _CUTS and len(found) > 1:
-                del found[0]  # a salmon steak is salmon
-            continue
-        end -= 1
-        if words[end] not in NEUTRAL | COOKED and not words[end].isdecimal():
-            strange.append(words[end])
-    if found and any(word in COOKED for word in words):
-        found[0] = replace(found[0], raw_class=None)
-    if found and any(word in DRIED for word in words) and found[0].words in _FRUIT:
-        found[0] = replace(found[0], hidden=(*found[0].hidden, Hidden(Allergen.SULPHITES)))
-    return found, strange
-
-
-# Meat on their own; beside another food only its cut.
-_CUTS = frozenset(stems(word) for word in ("steak", "bone", "hock", "chuck", "rib", "brisket", "sirloin"))
-_FRUIT = frozenset(stems(entry.phrase) for entry in FRUIT)
-
-
-_HEAVIEST_FIRST: tuple[RawClass, ...] = ("poultry", "ground meat", "eggs", "fish", "whole cut")
-
-
-def _together(parts: tuple[Facts, ...] | list[Facts], head: Facts) -> Facts:
-    """Everything in several foods, under one's name; the raw class is the one that needs most heat."""
-    traits = frozenset[Trait]().union(*(part.traits for part in parts))
-    hidden = dict.fromkeys(h for part in parts for h in part.hidden if h.what not in traits)
-    classes = {part.raw_class for part in parts}
-    return Facts(
-        head.name,
-        frozenset(t for t in traits if isinstance(t, Allergen)),
-        frozenset(t for t in traits if isinstance(t, Origin)),
-        next((each for each in _HEAVIEST_FIRST if each in classes), None),
-        any(part.perishable for part in parts),
-        tuple(hidden),
-        any(part.made for part in parts),
-        head.words,
-    )
+# How the hen lived, and the bone: of no weight.
+_IN_PASSING = re.compile(
+    r"\b(?:free|cage|barn)[ -](?:range|free|laid)\b|\b(?:on|off) the (?:bone|vine|cob)\b"
+    r"|\b(?:bone)[ -](?:in|on|out)\b|\b[a-z]+-sized?\b",
+    re.IGNORECASE,
+)
+_SUCH = re.compile(r"\b(?:such as|for (?:example|instance))\b", re.IGNORECASE)
+_BESIDE = re.compile(r"\s*[,;:()\[\]/]\s*|\s+[–—-]\s+")
+_WITHOUT = re.compile(r"\s*\b(?:without|no(?!-)|free from|instead of|rather than)\b", re.IGNORECASE)

@@ -5,8 +5,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from board.facts.allergens import Allergen
-from board.facts.food import ENTRIES, facts, understood
+from board.facts.food import facts, understood
 from board.facts.foods.entry import COMMON_PRACTICE
+from board.facts.held import ENTRIES
 from board.facts.origins import Origin
 from board.facts.phrases import stems
 
@@ -146,7 +147,7 @@ def test_a_food_tells_where_it_comes_from(food: str, of: set[str]) -> None:
         ("dried blackcurrants", A.SULPHITES),
         ("puff pastry", A.EGGS),
         ("dark chocolate", A.MILK),
-        ("marshmallows", Origin.GELATINE),
+        ("stuffing", A.WHEAT),
         ("wine gums", Origin.GELATINE),
         ("hard cheese", Origin.RENNET),
         ("stock cubes", A.CELERY),
@@ -213,9 +214,9 @@ def test_what_keeps_in_the_room_is_not(food: str) -> None:
 
 @pytest.mark.parametrize(
     "food",
-    ["chicken salad", "fried onions", "dates stuffed with almonds", "truffle oil", "mystery paste",
-     "chicken glorp", "milk thistle", "breaded chicken", "shea butter", "vegan pie",
-     "gluten-free cake", "牛乳", "milk 牛乳", "", "   ", "fresh", "3", "of the"],
+    ["glorp oil", "mystery paste", "chicken glorp", "stuffed dates", "fried bananas", "marinated tofu", "plum glorp",
+     "rice, glorped", "rice (glorp)", "rice with glorp", "rice in glorp", "rice and glorp", "rice of glorp",
+     "牛乳", "milk 牛乳", "", "   ", "fresh", "3", "of the"],
 )  # fmt: skip
 def test_what_is_not_known_is_not_made_known_by_a_part_of_it(food: str) -> None:
     assert facts(food) is None

@@ -11,7 +11,8 @@ from board.plan.phrases.quantities import UNITS
 from board.shopping.amounts import Amount, measure_for
 
 PINT = {"g": "gram", "kg": "kilogram", "oz": "ounce", "lb": "pound", "ml": "milliliter", "cl": "centiliter",
-        "dl": "deciliter", "l": "liter", "pint": "pint", "quart": "quart", "tsp": "teaspoon", "tbsp": "tablespoon", "cup": "cup", "fl oz": "fluid_ounce"}  # fmt: skip
+        "dl": "deciliter", "l": "liter", "pint": "pint", "quart": "quart", "tsp": "teaspoon", "tbsp": "tablespoon",
+        "cup": "cup", "fl oz": "fluid_ounce"}  # fmt: skip
 REGISTRY: pint.UnitRegistry[float] = pint.UnitRegistry()
 AMOUNTS = st.floats(0.01, 10_000)
 

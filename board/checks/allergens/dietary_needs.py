@@ -5,7 +5,8 @@ from dataclasses import dataclass, replace
 
 from board.facts.allergens import Allergen
 from board.facts.diets import DIETS, THE_WORD, Diet, named_by_law
-from board.facts.food import Facts, facts
+from board.facts.food import facts
+from board.facts.held import Facts
 from board.facts.named import named
 from board.facts.origins import Origin, Trait
 from board.facts.phrases import stems

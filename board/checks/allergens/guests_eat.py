@@ -8,6 +8,7 @@ from board.checks.allergens.dietary_needs import Need, is_severe, needs_of
 from board.checks.allergens.ingredient_facts import BY_THE_TABLE, Stuff, host_foods, stuff_of
 from board.checks.allergens.undercooked import undercooked
 from board.checks.allergens.verdict import Reason, Verdict, judged
+from board.checks.allergens.words_of_a_dish import Said, beside_its_ingredients, said_of
 from board.facts.origins import Origin
 from board.facts.rule_set import RuleSet
 from board.facts.rule_sets import rule_set
@@ -65,15 +66,18 @@ def matrix(file: PlanFile) -> Matrix:
             if row.listed and not dish.ingredients:
                 continue
             stuff = [stuff_of(each, (*loc, "ingredients", n), own) for n, each in enumerate(dish.ingredients)]
+            said = said_of(plan, dish, loc, stuff)
             for g in range(len(plan.guests)):
-                reasons = tuple(r for need in needs[g] for r in _reasons(dish, row, stuff, need, rules))
+                reasons = tuple(r for need in needs[g] for r in _reasons(dish, row, stuff, said, need, rules))
                 verdict = max((reason.verdict for reason in reasons), default=Verdict.SAFE)
                 answers[g, len(rows)] = Answer(verdict, reasons, g in eaters)
             rows.append(row)
     return Matrix(tuple(plan.guests), needs, tuple(rows), answers)
 
 
-def _reasons(dish: Dish, row: DishRow, stuff: list[Stuff], need: Need, rules: RuleSet) -> Iterator[Reason]:
+def _reasons(
+    dish: Dish, row: DishRow, stuff: list[Stuff], said: tuple[Said, ...], need: Need, rules: RuleSet
+) -> Iterator[Reason]:
     if not row.listed:
         why = "its ingredients are not written down"
         yield Reason(Verdict.ASK, need, "", why, "nothing is known of it", row.loc, unknown=True)
@@ -85,6 +89,7 @@ def _reasons(dish: Dish, row: DishRow, stuff: list[Stuff], need: Need, rules: Ru
         yield from judged(each, need)
     if need.diet is not None and need.diet.cooked:
         yield from undercooked(dish, stuff, need, rules)
+    yield from beside_its_ingredients(said, stuff, need)
     if need.diet is not None and need.diet.meat_with_dairy:
         yield from _meat_with_dairy(row, stuff, need)
 

@@ -4,12 +4,14 @@ from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 
 from board.facts.allergens import Allergen
-from board.facts.food import Facts, Stems, of_the_host, understood
+from board.facts.food import of_the_host, understood
 from board.facts.foods.entry import RawClass
+from board.facts.held import HEAVIEST_FIRST, Facts, Stems
 from board.facts.named import named
 from board.facts.origins import Origin, Trait, with_what_follows
-from board.facts.phrases import stems
+from board.facts.phrases import foreign, stems
 from board.facts.raw_keeps import BY_SECTION
+from board.facts.reading import Meant
 from board.plan.model.model import Plan
 from board.plan.phrases.quantities import Ingredient
 from board.plan.places import Loc
@@ -21,9 +23,9 @@ BY_THE_PLAN = "as the plan's foods say"
 
 @dataclass(frozen=True)
 class Stuff:
-    """One ingredient taken apart. `holds`, `may_hold`, `only_named`: what is in it, may be in it, or is named beside
-    unknown words, each with how that is known. `written`: the food with the words in its brackets. `cleared`: what its
-    label says it is free from.
+    """One ingredient taken apart. `holds`, `may_hold`, `only_named`: what is in it, may be in it, or is named as
+    what it lacks or is for, each with how that is known. `written`: the food with the words in its brackets.
+    `cleared`: what its label says it is free from. `meant`: foods that unknown words are one letter away from.
     """
 
     food: str
@@ -35,6 +37,7 @@ class Stuff:
     only_named: Mapping[Trait, str]
     cleared: frozenset[Trait]
     unknown: tuple[str, ...]
+    meant: tuple[Meant, ...]
     made: bool
     parts: tuple[Facts, ...]
     raw_class: RawClass | None
@@ -47,8 +50,8 @@ def host_foods(plan: Plan) -> dict[Stems, Facts]:
 
 def stuff_of(ingredient: Ingredient, loc: Loc, own: Mapping[Stems, Facts]) -> Stuff:
     """What is in an ingredient. Its own label overrides the table, but never removes the label's own `may contain`."""
-    found = understood(ingredient.food, own)
-    in_brackets = _said_in_brackets(ingredient, own)
+    written = _written(ingredient)
+    found = understood(written, own)
     cleared = frozenset[Trait]().union(*(said.cleared for word in ingredient.free_from if (said := named(word))))
     by_label = dict.fromkeys(with_what_follows(_held(ingredient.contains)), BY_ITS_LABEL)
     may_by_label = with_what_follows(_held(ingredient.may_contain)) | _meant_with(by_label)
@@ -60,35 +63,43 @@ def stuff_of(ingredient: Ingredient, loc: Loc, own: Mapping[Stems, Facts]) -> St
     holds = {**by_name, **by_label}
     hidden = {each.what: each.source for part in found.known for each in part.hidden if each.what not in cleared}
     may = {**hidden, **dict.fromkeys(may_by_label | _meant_with(may_by_label), BY_ITS_LABEL)}
-    named_only = (*found.named, *in_brackets)
-    beside = {trait: BY_THE_TABLE for part in named_only for trait in part.traits if trait not in cleared}
+    beside = {trait: BY_THE_TABLE for part in found.named for trait in part.traits if trait not in cleared}
+    done = found.cooked_through or ingredient.unit in ("tin", "jar")
+    classes = {part.raw_class for part in found.known}
     return Stuff(
         ingredient.food,
-        f"{ingredient.food} ({ingredient.section})" if in_brackets else ingredient.food,
+        written,
         loc,
-        stems(ingredient.food),
+        stems(written),
         holds,
         {trait: how for trait, how in may.items() if trait not in holds},
         {trait: how for trait, how in beside.items() if trait not in holds and trait not in may},
         cleared,
         found.unknown,
+        found.meant,
         any(part.made for part in found.known),
-        (*found.known, *named_only),
-        None if found.cooked_through else next((part.raw_class for part in found.known if part.raw_class), None),
+        (*found.known, *found.named),
+        None if done else next((each for each in HEAVIEST_FIRST if each in classes), None),
     )
 
 
-# Brackets hold the section of the shop; but a host may also write `(or cream)`, `(sesame)`, `(in buttermilk)` there.
-_SHOP = frozenset(word for section in BY_SECTION for word in stems(section))
-_SAYS_WHAT = frozenset(stems("in with or on plus contains cooked coated dressed filled"))
+# Brackets at the end hold the section of the shop; but a host may also write `(or cream)`, `(sesame)` there.
+_SHOP = frozenset(word for section in BY_SECTION for word in stems(section)) | frozenset(
+    stems(
+        """shop market stall counter aisle fridge freezer frozen chilled cupboard pantry larder cellar garden allotment
+        farm supermarket grocer greengrocer fishmonger butcher baker bakery delicatessen wholesaler online bulk
+        health store
+        world international specialist asian local corner home fresh section produce meat fish vegetable fruit
+        chiller household off licence wine merchant drink the and a at from"""
+    )
+)
 
 
-def _said_in_brackets(ingredient: Ingredient, own: Mapping[Stems, Facts]) -> tuple[Facts, ...]:
-    """Foods named in the brackets after an ingredient, unless they are a shop section."""
-    words = stems(ingredient.section or "")
-    left = words if _SAYS_WHAT & set(words) else tuple(word for word in words if word not in _SHOP)
-    found = understood(" ".join(left), own)
-    return (*found.known, *found.named) if left else ()
+def _written(ingredient: Ingredient) -> str:
+    """The food, with the words in its last brackets unless they are a section of the shop."""
+    section = ingredient.section or ""
+    is_shop = all(word in _SHOP for word in stems(section)) and not foreign(section)
+    return ingredient.food if is_shop else f"{ingredient.food} ({section})"
 
 
 def _meant_with(traits: Collection[Trait]) -> frozenset[Trait]:

@@ -7,8 +7,8 @@ from enum import IntEnum
 from board.checks.allergens.dietary_needs import Need
 from board.checks.allergens.ingredient_facts import BY_ITS_LABEL, Stuff
 from board.facts.allergens import Allergen
-from board.facts.food import Facts, names_of
 from board.facts.foods.entry import COMMON_PRACTICE, FINED, KIN, SAYS
+from board.facts.held import Facts, names_of
 from board.facts.named import named
 from board.facts.origins import Trait
 from board.facts.phrases import holds, stems
@@ -48,8 +48,10 @@ def judged(stuff: Stuff, need: Need) -> Iterator[Reason]:
     if need.food is not None:
         yield from _by_name(stuff, need, need.food)
     if need.never and need.never <= stuff.cleared:
-        yield Reason(Verdict.SAFE, need, stuff.food, f"free from {_list(need.never)}", BY_ITS_LABEL, stuff.loc)
-    if stuff.unknown and not (need.never and need.never | need.asks <= stuff.cleared):
+        yield Reason(Verdict.SAFE, need, stuff.food, f"free from {listed(need.never)}", BY_ITS_LABEL, stuff.loc)
+    slips = list(_slips(stuff, need))
+    yield from slips
+    if stuff.unknown and not slips and not (need.never and need.never | need.asks <= stuff.cleared):
         why = f"not in the table of foods: {', '.join(stuff.unknown)}"
         yield Reason(Verdict.ASK, need, stuff.food, why, "nothing is known of it", stuff.loc, unknown=True)
 
@@ -62,7 +64,9 @@ def _held(stuff: Stuff, need: Need) -> Iterator[Reason]:
             (Verdict.ASK, [trait for trait in traits if trait in need.asks - need.never]),
         ):
             if bad:
-                yield Reason(verdict, need, stuff.food, f"holds {_list(bad)} ({how})", _sources(need, bad), stuff.loc)
+                yield Reason(
+                    verdict, need, stuff.food, f"holds {listed(bad)} ({how})", sources_of(need, bad), stuff.loc
+                )
 
 
 def _perhaps_held(stuff: Stuff, need: Need) -> Iterator[Reason]:
@@ -70,14 +74,26 @@ def _perhaps_held(stuff: Stuff, need: Need) -> Iterator[Reason]:
         perhaps = [trait for trait, by in stuff.may_hold.items() if by == how and trait in need.never | need.asks]
         if perhaps and how in (FINED, KIN):
             mend = _by_label(stuff, need, perhaps) if how == FINED else "Ask your guest, or leave it out."
-            yield Reason(Verdict.ASK, need, stuff.food, f"{SAYS[how]} {_list(perhaps)}", how, stuff.loc, mend)
+            yield Reason(Verdict.ASK, need, stuff.food, f"{SAYS[how]} {listed(perhaps)}", how, stuff.loc, mend)
         elif perhaps:
-            why = f"{SAYS.get(how, 'may contain')} {_list(perhaps)} ({how})"
+            why = f"{SAYS.get(how, 'may contain')} {listed(perhaps)} ({how})"
             mend = "" if how == BY_ITS_LABEL else _by_label(stuff, need, perhaps)
-            yield Reason(Verdict.ASK, need, stuff.food, why, _sources(need, perhaps), stuff.loc, mend)
+            yield Reason(Verdict.ASK, need, stuff.food, why, sources_of(need, perhaps), stuff.loc, mend)
     if beside := [trait for trait in stuff.only_named if trait in need.never | need.asks]:
-        why = f"names what holds {_list(beside)}"
-        yield Reason(Verdict.ASK, need, stuff.written, why, _sources(need, beside), stuff.loc)
+        why = f"names what holds {listed(beside)}"
+        yield Reason(Verdict.ASK, need, stuff.written, why, sources_of(need, beside), stuff.loc)
+
+
+def _slips(stuff: Stuff, need: Need) -> Iterator[Reason]:
+    """Unknown words one letter away from what this guest must not have."""
+    for slip in stuff.meant:
+        traits = frozenset[Trait]().union(*(food.traits | {each.what for each in food.hidden} for food in slip.foods))
+        if (need.never | need.asks) & traits - stuff.cleared:
+            why = f"{slip.word!r}: do you mean {slip.name}?"
+            mend = f"Write {slip.name} if so; otherwise read the label, and write what it is under `foods:`."
+            yield Reason(
+                Verdict.ASK, need, stuff.food, why, "one letter away from a food of the table", stuff.loc, mend
+            )
 
 
 def _by_name(stuff: Stuff, need: Need, food: Facts) -> Iterator[Reason]:
@@ -105,7 +121,7 @@ def _only_sounds_alike(stuff: Stuff, food: Facts, bare: str) -> bool:
     return not ends and not any(part.words for part in stuff.parts)
 
 
-def _list(traits: Iterable[Trait]) -> str:
+def listed(traits: Iterable[Trait]) -> str:
     """`milk, soy and pork`: allergens first, each by its word."""
     ordered = sorted(traits, key=lambda trait: (not isinstance(trait, Allergen), trait.value))
     words = list(dict.fromkeys(str(trait.value) for trait in ordered))
@@ -115,11 +131,12 @@ def _list(traits: Iterable[Trait]) -> str:
 def _by_label(stuff: Stuff, need: Need, traits: list[Trait]) -> str:
     """What to write after reading the label; empty for what no label says."""
     own_word = need.diet is None and any(trait in need.never for trait in traits)
-    words = need.words.removeprefix("no ") if own_word else _list(traits)
+    words = need.words.removeprefix("no ") if own_word else listed(traits)
     if not all(named(str(trait.value)) for trait in traits):
         return ""
     return f"Read the label; where it says so, write `{stuff.food}, free from {words}`."
 
 
-def _sources(need: Need, traits: list[Trait]) -> str:
+def sources_of(need: Need, traits: list[Trait]) -> str:
+    """The list, table or advice by which each counts, once."""
     return "; ".join(dict.fromkeys(need.source_of(trait) for trait in traits))

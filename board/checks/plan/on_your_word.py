@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from board.checks.allergens.guests_eat import Matrix
 from board.checks.allergens.ingredient_facts import host_foods, stuff_of
 from board.checks.allergens.verdict import Verdict, judged
-from board.facts.food import Facts, Stems
+from board.facts.held import Facts, Stems
 from board.plan.load import PlanFile
 from board.plan.model.courses import Dish
 from board.plan.phrases.quantities import Ingredient

@@ -8,7 +8,11 @@ _PLANTS = {
     "soy": A.SOY, "soya": A.SOY, "oat": A.OATS, "almond": A.ALMONDS, "cashew": A.CASHEWS, "hazelnut": A.HAZELNUTS,
     "coconut": A.COCONUT,
 }  # fmt: skip
-_INSTEAD_OF_MILK = ("milk", "drink", "cream", "yogurt", "yoghurt", "cheese", "ice cream", "creme fraiche")
+_INSTEAD_OF_MILK = (
+    """milk""",
+    "drink", "cream", "yogurt", "yoghurt", "cheese", "ice cream", "creme fraiche", "milk powder", "barista milk",
+    "barista drink", "milk drink", "cream cheese", "kefir",
+)  # fmt: skip
 
 
 def _plant(plant: str, allergen: A) -> tuple[Entry, ...]:
@@ -22,11 +26,17 @@ MILK_AND_CREAM = group(
     cream, single cream = light cream, pouring cream, half and half, clotted cream, sour cream = soured cream,
     creme fraiche, smetana, yogurt = yoghurt, natural yogurt = natural yoghurt, greek yogurt = greek yoghurt,
     greek style yogurt = greek style yoghurt, strained yogurt = strained yoghurt, labneh, kefir, skyr, quark,
-    fromage frais, evaporated milk, whey""",
+    fromage frais, evaporated milk, whey,
+    thick cream = extra thick cream = extra thick double cream = thickened cream, crema, chantilly cream = whipped
+    cream = squirty cream = chantilly, dahi, lassi, ayran = doogh, filmjolk, viili, shrikhand, kaymak, creamer,
+    dairy cream, coffee cream, full fat milk, 2 milk, pasteurised milk = uht milk, khoya = mawa, rabri, kashk, hung
+    yogurt, milk kefir, clotted""",
     A.MILK, From.LACTOSE, perishable=True,
 )  # fmt: skip
 IN_TINS_AND_DRY = group(
-    "condensed milk = sweetened condensed milk, milk powder = powdered milk = dried milk", A.MILK, From.LACTOSE,
+    """condensed milk = sweetened condensed milk, milk powder = powdered milk = dried milk, lactose, milk solid,
+    casein = caseinate = sodium caseinate, whey powder = whey protein = whey protein powder, buttermilk powder""",
+    A.MILK, From.LACTOSE,
 )  # fmt: skip
 MALTED_MILK = group(
     "malted milk powder = malted milk", A.MILK, From.LACTOSE, A.BARLEY, hidden=(A.WHEAT, A.SOY), made=True
@@ -41,13 +51,19 @@ WITHOUT_LACTOSE = group(
     A.MILK, perishable=True,
 )  # fmt: skip
 BUTTER = group(
-    "butter = unsalted butter = salted butter, browned butter = brown butter, clarified butter, ghee, garlic butter",
+    """butter = unsalted butter = salted butter, browned butter = brown butter, clarified butter, ghee = desi
+    ghee, garlic butter = herb butter = parsley butter, smen, niter kibbeh, cultured butter, goats butter,
+    butter oil, spreadable butter = butter spread, butterfat = milk fat, caramelised butter""",
     A.MILK, hidden=(From.LACTOSE,), perishable=True,
 )  # fmt: skip
 FRESH_CHEESE = group(
     """cream cheese = soft white cheese = full fat soft cheese, cottage cheese, ricotta, mascarpone, paneer,
     mozzarella = buffalo mozzarella = mozzarella cheese, burrata, bocconcini, fresh goats cheese,
-    goats curd, halloumi, soft cheese, stracciatella, curd cheese""",
+    goats curd, halloumi, soft cheese, stracciatella, curd cheese, queso blanco,
+    panela cheese, akkawi, nabulsi, mizithra = myzithra, anari, manouri, chhena = chenna, garlic and
+    herb cheese = herb cheese, robiola, stracchino = crescenza, scamorza, cheese curd = squeaky cheese,
+    crowdie, farmers cheese = farmer cheese = tvorog = twarog, labne = lebneh, oaxaca cheese = quesillo, string
+    cheese, bryndza, curd = curds, halumi, fromage blanc, urda""",
     A.MILK, From.LACTOSE, hidden=(From.RENNET,), perishable=True,
 )  # fmt: skip
 # Rennet is the rule in aged cheese of the old kinds, and many others are made without: asked about.
@@ -62,7 +78,14 @@ HARD_CHEESE = group(
     sheeps cheese, hard goats cheese, gruyere, emmental = swiss cheese, comte, gouda, edam, manchego, pecorino,
     asiago, provolone, fontina, raclette = raclette cheese, red leicester, double gloucester, wensleydale,
     cheshire cheese, lancashire cheese, caerphilly, monterey jack, american cheese, grating cheese, kashkaval,
-    smoked cheese""",
+    smoked cheese, port salut, havarti, tete de moine,
+    appenzell = appenzeller, beaufort, cantal,
+    mimolette, tomme = tomme de savoie, morbier, ossau iraty, idiazabal, mahon, tetilla, cotija, colby = colby jack,
+    pepper jack, pecorino romano = romano cheese, caciocavallo, ricotta salata, sage derby = derby cheese, cheese
+    slice = processed cheese = cheese spread = cheese triangle, brunost = gjetost, graviera, kefalotyri =
+    kefalotiri, kasseri, saganaki, sbrinz, maasdam, cheese powder, mexican cheese blend, italian hard
+    cheese = parmesan style cheese, hard italian cheese, cheeseboard = cheese platter, cheese sauce
+    powder, fondue = cheese fondue""",
     A.MILK, hidden=(From.RENNET, From.LACTOSE), perishable=True,
 )  # fmt: skip
 # These two are by their rules of origin made with animal rennet: common practice, no source.
@@ -72,10 +95,13 @@ WITH_RENNET = group(
 )  # fmt: skip
 VEGETARIAN_CHEESE = group("vegetarian cheese = vegetarian hard cheese", A.MILK, hidden=(From.LACTOSE,), perishable=True)
 MOULD_RIPENED = group(
-    """brie, camembert, chaource, chevre, taleggio, reblochon, vacherin, pont leveque, epoisses, munster, limburger,
-    coulommiers, washed rind cheese, ripe goats cheese = soft ripe goats cheese, soft ripe cheese, blue cheese,
-    mould ripened cheese = mould ripened goats cheese,
-    stilton, gorgonzola = gorgonzola dolce = gorgonzola piccante, dolcelatte, danish blue, roquefort, cambozola""",
+    """brie, camembert, chaource, chevre = chevre log = goats cheese log, taleggio, reblochon, vacherin = vacherin mont
+    d or = mont d or, pont l eveque = pont leveque, epoisses, munster = muenster = muenster cheese, limburger,
+    coulommiers, washed rind cheese, bloomy rind cheese = white rind cheese, ripe goats cheese = soft ripe goats cheese,
+    soft ripe cheese, blue cheese, mould ripened cheese = mould ripened goats cheese = mold ripened cheese = mould
+    ripened soft cheese, stilton, gorgonzola = gorgonzola dolce = gorgonzola piccante, dolcelatte, danish blue,
+    roquefort, cambozola, livarot, langres, fourme d ambert = bleu d auvergne, shropshire blue, cabrales, brillat
+    savarin, saint marcellin""",
     A.MILK, From.MOULD_CHEESE, hidden=(From.RENNET, From.LACTOSE), perishable=True,
 )  # fmt: skip
 FROZEN = group(
@@ -85,21 +111,29 @@ FROZEN = group(
 )  # fmt: skip
 SORBET = group("sorbet", hidden=(A.EGGS, A.MILK, From.ALCOHOL), perishable=True, made=True)
 EGGS = group(
-    """egg, hens egg, duck egg, quail egg, goose egg, egg yolk, egg white, beaten egg, egg wash, liquid egg, yolk""",
+    """egg, hens egg, duck egg, quail egg, goose egg, egg yolk, egg white, beaten egg, egg wash = eggwash = egg
+    glaze, liquid egg, yolk, bantam egg, pullet egg, ostrich egg, soft boiled egg, fried egg""",
     A.EGGS, raw="eggs", perishable=True,
 )  # fmt: skip
 COOKED_EGGS = group(
-    """hard boiled egg = hard cooked egg, pasteurised egg white, pasteurised egg, dried egg white, meringue,
-    meringue nest""",
+    """powdered egg = egg powder = dried egg, albumen = albumin = ovalbumin, salted duck egg, century egg,
+    pickled egg, meringue powder, hard boiled egg = hard cooked egg, pasteurised egg white, pasteurised egg,
+    dried egg white, meringue, meringue nest""",
     A.EGGS, perishable=True,
 )  # fmt: skip
 WITH_EGG_AND_MILK = group(
-    "custard = creme anglaise, lemon curd, creme patissiere = pastry cream",
+    """custard = creme anglaise, lemon curd = fruit curd = lime curd = passion fruit curd = orange curd, creme
+    patissiere = pastry cream""",
     A.EGGS,
     A.MILK,
     From.LACTOSE,
     perishable=True,
     made=True,
+)
+COCONUT_CREAM = group("~cream of coconut = ~coconut cream powder", A.COCONUT, hidden=(A.SULPHITES,), made=True)
+FLAVOURED_BUTTER = (
+    *group("brandy butter = rum butter", A.MILK, From.ALCOHOL, hidden=(From.LACTOSE,), perishable=True, made=True),
+    *group("anchovy butter", A.MILK, A.FISH, hidden=(From.LACTOSE,), perishable=True, made=True),
 )
 INSTEAD = group(
     """~vegan margarine, ~vegan block margarine = ~vegan block, ~vegan butter, ~vegan cheese, ~vegan cream, ~vegan
@@ -116,6 +150,7 @@ DAIRY = (
     *MILK_AND_CREAM, *IN_TINS_AND_DRY, *MALTED_MILK, *RAW_MILK, *WITHOUT_LACTOSE, *BUTTER, *FRESH_CHEESE,
     *PERHAPS_RISKY, *HARD_CHEESE,
     *WITH_RENNET, *VEGETARIAN_CHEESE, *MOULD_RIPENED, *FROZEN, *SORBET, *EGGS, *COOKED_EGGS, *WITH_EGG_AND_MILK,
-    *INSTEAD, *MARGARINE, *RICE_AND_OTHERS, *(entry for plant, allergen in _PLANTS.items() for entry in
+    *COCONUT_CREAM, *FLAVOURED_BUTTER, *INSTEAD, *MARGARINE, *RICE_AND_OTHERS, *(entry for plant,
+    allergen in _PLANTS.items() for entry in
     _plant(plant, allergen)),
 )  # fmt: skip

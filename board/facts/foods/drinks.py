@@ -7,20 +7,33 @@ from board.facts.origins import Origin as From
 WINE = group(
     """wine = grape wine, red wine, white wine, rose wine, dry white wine, sparkling wine = prosecco = cava =
     champagne, dessert
-    wine, sherry, port, madeira, marsala, vermouth, mulled wine""",
+    wine, sauternes = sauterne = muscat = moscato = tokaj = tokaji = vin santo, bordeaux = claret, burgundy, chablis,
+    riesling, chardonnay, merlot, pinot noir, pinot grigio, sauvignon blanc, cabernet sauvignon = cabernet, shiraz =
+    syrah, malbec, rioja, chianti, cremant = sekt, lambrusco, vinho verde, beaujolais, barolo, gewurztraminer, rose,
+    sangria, gluhwein, fino, manzanilla sherry, amontillado, oloroso, cream sherry, dry sherry, medium sherry,
+    pedro ximenez, cooking sherry, ruby port = tawny port, cooking wine, ginger wine, valpolicella,
+    montepulciano, zinfandel, tempranillo, gruner veltliner, muscadet, sancerre, ice wine, plum wine, rum raisin
+    wine, vin jaune, banyuls, sherry, port, madeira, marsala, vermouth, mulled wine""",
     From.ALCOHOL, hidden=(A.SULPHITES, From.FININGS), fined=(A.EGGS, A.MILK),
 )  # fmt: skip
 CIDER = group(
     "cider = dry cider = hard cider = apple cider, perry = pear cider", From.ALCOHOL, hidden=(A.SULPHITES, From.FININGS)
 )
-BEER = group("beer = lager = ale = stout = dark beer = porter, brown ale", From.ALCOHOL, A.BARLEY,
+BEER = group(
+    """beer = lager = ale = stout = dark beer = porter = pale ale = bitter beer = ipa = pilsner = pilsener, brown
+    ale, shandy, mild ale""",
+    From.ALCOHOL, A.BARLEY,
              hidden=(A.WHEAT, A.SULPHITES, From.FININGS))  # fmt: skip
 WHEAT_BEER = group("wheat beer = white beer", From.ALCOHOL, A.BARLEY, A.WHEAT, hidden=(A.SULPHITES, From.FININGS))
 FREE_BEER = group("~gluten free beer", From.ALCOHOL, hidden=(A.BARLEY,))
 # Grain and nuts for distilling are exempt from the EU list; other things may be added afterwards.
 SPIRITS = group(
     """brandy = cognac = calvados, rum = dark rum = white rum, whisky = whiskey = bourbon, gin, vodka, tequila =
-    mezcal, kirsch, grappa, aquavit, pastis = anise liqueur, orange liqueur, coffee liqueur, fruit liqueur =
+    mezcal, kirsch, grappa, armagnac, eau de vie, schnapps, scotch = scotch whisky = rye whiskey = irish whiskey,
+    absinthe, ouzo = raki =
+    arak, triple sec = curacao, creme de menthe = creme de cacao, maraschino, sambuca, cachaca, pisco, aperitif,
+    cocktail = punch = mojito = margarita = martini = gin and tonic, cherry brandy, spiced
+    rum, sloe liqueur, hard seltzer, aquavit, pastis = anise liqueur, orange liqueur, coffee liqueur, fruit liqueur =
     cassis = creme de cassis, elderflower liqueur, sake, mirin, bitters,
     spirit, sloe gin, limoncello""",
     From.ALCOHOL,
@@ -44,12 +57,19 @@ WITHOUT_ALCOHOL = (
     *group("~alcohol free beer = ~non alcoholic beer", A.BARLEY, hidden=(From.ALCOHOL, A.WHEAT)),
 )  # fmt: skip
 SOFT = group(
-    """~ginger beer, ~root beer, ~ginger ale, ~cream soda, tonic water = tonic, tea = green tea = black tea, coffee =
-    ground coffee = espresso = coffee bean, sparkling apple juice""",
+    """~ginger beer, ~root beer, ~ginger ale, ~cream soda, tonic water = tonic, tea = green tea = black tea,
+    coffee = ground coffee = espresso = coffee bean = instant coffee = decaf coffee, sparkling apple juice,
+    matcha, earl grey = earl grey tea, chamomile tea = rooibos = peppermint tea = mint tea, coffee granule,
+    espresso powder, tea bag, jasmine tea, bitter lemon""",
 )  # fmt: skip
 SOFT_MIXED = (
     *group("lemonade = lemon drink, cola, herbal tea, fruit tea, chai, grenadine, iced tea", made=True),
     *group("cordial, elderflower cordial, squash drink", hidden=(A.SULPHITES,), made=True),
+    *group("horchata", hidden=(A.ALMONDS,), made=True),
+    *group(
+        """smoothie, latte = cappuccino = iced coffee, malt drink, bubble tea""",
+        hidden=(A.MILK, From.LACTOSE, A.BARLEY, A.SOY,
+           A.OATS), made=True),
     *group("kombucha", hidden=(From.ALCOHOL,), made=True),
 )  # fmt: skip
 

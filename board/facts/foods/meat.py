@@ -9,11 +9,15 @@ _RED, _GAME = (From.RED_MEAT,), (From.RED_MEAT, From.GAME)
 # and rabbit too are sold as game. From memory.
 _BEASTS = {
     "beef": (From.BEEF,), "veal": (From.BEEF,), "ox": (From.BEEF,), "bison": _GAME, "lamb": _RED, "mutton": _RED,
-    "hogget": _RED, "pork": (From.PORK,), "wild boar": (From.PORK, From.GAME), "venison": _GAME, "goat": _RED,
-    "rabbit": _GAME, "hare": _GAME,
+    "hogget": _RED, "pork": (From.PORK,), "wild boar": (From.PORK, From.GAME), "boar": (From.PORK, From.GAME),
+    "venison": _GAME, "goat": _RED, "kid": _RED, "elk": _GAME, "reindeer": _GAME, "deer": _GAME, "horse": _RED,
+    "kangaroo": _GAME, "ostrich": (From.MEAT,), "rabbit": _GAME, "hare": _GAME,
 }  # fmt: skip
-_BIRDS = "chicken, poussin, turkey, duck, goose, poultry, capon, hen, cockerel"
-_GAME_BIRDS = """quail, pheasant, partridge, pigeon = wood pigeon, grouse, wild duck = mallard = teal = wigeon,
+_BIRDS = """chicken, poussin, turkey, duck, goose, poultry, capon, hen, duckling, gosling, cockerel,
+    roast chicken, rotisserie chicken,
+    giblet = gizzard, chicken heart, chicken carcass, chicken bone, chicken skin,
+    duck confit = confit duck, spatchcock"""
+_GAME_BIRDS = """quail, pheasant, partridge, pigeon = wood pigeon = squab, grouse, wild duck = mallard = teal = wigeon,
     woodcock, snipe, ~wild goose, game bird"""
 
 
@@ -41,12 +45,16 @@ CUTS = tuple(e for beast, o in _BEASTS.items() for e in group(beast, *o, raw="wh
 NAMED_CUTS = (
     *group(
         """steak, sirloin, rump steak, rib eye = ribeye, fillet steak, flank steak, skirt steak, hanger steak, t
-        bone steak, brisket, chuck, short rib, silverside, topside, oxtail, ox cheek""",
+        bone steak, bavette, onglet, porterhouse, entrecote, cote de boeuf, chateaubriand, feather blade, tri
+        tip, flank, skirt, ~oyster blade = ~oyster blade steak, brisket, chuck, short rib, silverside, topside,
+        oxtail, ox cheek""",
         From.BEEF, raw="whole cut", perishable=True,
     ),
     *group(
         """pork belly, pork shoulder, spare rib, ham hock, gammon, unsmoked gammon, hock, pigs trotter, pigs cheek,
-        suckling pig, pork crackling, baby back rib""",
+        suckling pig = piglet, pork crackling = crackling = pork scratching = pork rind = chicharron, baby back rib,
+        pork chop, belly pork,
+    pigs ear, spareribs = sparerib, boston butt = pork butt, pigs foot""",
         From.PORK, raw="whole cut", perishable=True,
     ),
     *group("leg of lamb, lamb shank, rack of lamb", From.RED_MEAT, raw="whole cut", perishable=True),
@@ -56,7 +64,9 @@ MINCE = group(
     "mince = minced meat = ground meat", From.MEAT, hidden=(From.PORK, From.BEEF), raw="ground meat", perishable=True
 )
 SHAPED = group(
-    "burger = burger patty = patty, meatball = meat ball, meatloaf = meat loaf", From.MEAT, raw="ground meat",
+    "burger = burger patty = patty = hamburger = slider, kofta = kofte = kofta mix, "
+    "meatball = meat ball, meatloaf = meat loaf",
+    From.MEAT, raw="ground meat",
     hidden=(From.PORK, From.BEEF, *_BOUND), perishable=True, made=True,
 )  # fmt: skip
 BIRDS = (
@@ -76,39 +86,56 @@ LIVER = (
     *group("chicken liver, duck liver, foie gras", From.POULTRY, From.LIVER, raw="poultry", perishable=True),
 )
 OFFAL = group(
-    "~sweetbread, kidney, tripe, tongue, bone, marrowbone = marrow bone", From.MEAT, hidden=(From.BEEF, From.PORK),
+    """offal, brain, frogs leg, alligator, ~sweetbread, kidney, tripe, tongue, bone, marrowbone = marrow bone""",
+    From.MEAT, hidden=(From.BEEF, From.PORK),
     raw="whole cut", perishable=True,
 )  # fmt: skip
 LAMB_OFFAL = group("lambs kidney, lambs heart", From.RED_MEAT, raw="whole cut", perishable=True)
 BEEF_OFFAL = group(
-    "ox tongue, ox kidney, beef bone, veal bone, beef marrowbone", From.BEEF, raw="whole cut", perishable=True
+    """ox tongue, ox kidney, ox heart = beef heart, bone marrow, beef bone, veal bone, beef marrowbone""",
+    From.BEEF, raw="whole cut", perishable=True
 )  # fmt: skip
 BACON = group(
-    "bacon, streaky bacon, back bacon, smoked bacon, lardon, pancetta, guanciale", From.PORK, raw="whole cut",
+    """bacon, streaky bacon, back bacon, smoked bacon, bacon rasher = rasher, bacon bit, canadian bacon, lardon
+    = bacon lardon, pancetta, guanciale""",
+    From.PORK, raw="whole cut",
     perishable=True,
+)  # fmt: skip
+NOT_PORK_BACON = (
+    *group("turkey bacon = turkey rasher = turkey ham, chicken bacon, duck bacon", From.POULTRY, perishable=True,
+           made=True, hidden=(A.SOY, A.MILK, A.CELERY)),
+    *group("beef bacon", From.BEEF, raw="whole cut", perishable=True, made=True, hidden=(A.SOY, A.MILK)),
 )  # fmt: skip
 _HAM_HIDES = (A.MILK, From.LACTOSE, A.SOY, A.CELERY)
 COOKED_HAM = (
-    *group("ham, cooked ham, boiled ham, ~head cheese = brawn", From.PORK, From.COLD_CUTS, perishable=True,
-           hidden=_HAM_HIDES, made=True),
+    *group("ham, cooked ham, boiled ham, ham hock terrine, ~head cheese = brawn", From.PORK, From.COLD_CUTS,
+           perishable=True, hidden=_HAM_HIDES, made=True),
     *group("pulled pork", From.PORK, perishable=True, hidden=_HAM_HIDES, made=True),
     *group("~cold cut = ~deli meat = ~luncheon meat = ~sandwich meat", From.MEAT, From.COLD_CUTS, perishable=True,
            made=True, hidden=(*_HAM_HIDES, From.PORK, From.BEEF, From.POULTRY)),
 )  # fmt: skip
 CURED = group(
     """cured ham, air dried ham, dry cured ham, parma ham = prosciutto, serrano ham, salami, chorizo, saucisson,
-    pepperoni, nduja, coppa, lonza, speck, mortadella, soppressata""",
+    pepperoni, nduja, coppa, lonza, speck, mortadella, soppressata, jamon = jamon iberico = jamon serrano =
+    iberico ham, black forest ham, bayonne ham, finocchiona, kabanos = cabanossi, landjager, culatello, capicola
+    = capocollo, sobrasada, longaniza, linguica, lap cheong = chinese sausage, bologna = cervelat, teewurst =
+    mettwurst, cooking chorizo""",
     From.PORK, From.CURED_MEAT, perishable=True, hidden=(A.MILK, From.LACTOSE, A.PISTACHIOS), made=True,
 )  # fmt: skip
-CURED_BEEF = group("bresaola, pastrami, salt beef = corned beef, biltong", From.BEEF, From.CURED_MEAT,
+CURED_BEEF = group(
+    """beef jerky = jerky, bresaola, pastrami, salt beef = corned beef, biltong""",
+    From.BEEF, From.CURED_MEAT,
                    perishable=True, made=True)  # fmt: skip
 SAUSAGE = group(
-    "sausage, sausagemeat = sausage meat, breakfast sausage, cocktail sausage, haggis",
+    """sausage, sausagemeat = sausage meat, breakfast sausage, cocktail sausage = chipolata, haggis, faggot,
+    donner meat = doner meat, shawarma, salami stick""",
     From.MEAT, raw="ground meat", perishable=True, made=True,
     hidden=(From.PORK, From.BEEF, A.WHEAT, A.OATS, A.SULPHITES, A.MILK, From.LACTOSE, A.SOY, A.MUSTARD, A.CELERY),
 )  # fmt: skip
 PORK_SAUSAGE = group(
-    "pork sausage, bratwurst, black pudding = blood sausage, ~white pudding, hot dog sausage",
+    """pork sausage, bratwurst, black pudding = blood sausage, ~white pudding, hot dog sausage = frankfurter =
+    hot dog = wiener = knackwurst = weisswurst, toulouse sausage = cumberland sausage = lincolnshire sausage =
+    italian sausage, morcilla = boudin = boudin noir, kielbasa, andouille, pig in blanket""",
     From.PORK, raw="ground meat", perishable=True, made=True,
     hidden=(A.WHEAT, A.OATS, A.BARLEY, A.SULPHITES, A.MILK, From.LACTOSE, A.SOY, A.MUSTARD, A.CELERY),
 )  # fmt: skip
@@ -121,12 +148,16 @@ OTHER_SAUSAGE = group(
     hidden=(From.PORK, From.BEEF, A.WHEAT, A.SULPHITES, A.MILK, From.LACTOSE, A.SOY, A.MUSTARD, A.CELERY),
 )  # fmt: skip
 BEEF_SAUSAGE = group(
-    "beef sausage", From.BEEF, raw="ground meat", perishable=True, made=True,
+    "beef sausage, boerewors", From.BEEF, raw="ground meat", perishable=True, made=True,
     hidden=(From.PORK, A.WHEAT, A.SULPHITES, A.MILK, From.LACTOSE, A.SOY, A.MUSTARD, A.CELERY),
 )  # fmt: skip
 VEGETARIAN_SAUSAGE = group(
     "~vegetarian sausage = ~vegan sausage = ~meat free sausage, ~vegetarian mince = ~vegan mince = ~meat free mince",
     perishable=True, made=True, hidden=(A.WHEAT, A.EGGS, A.MILK, From.LACTOSE, A.SOY, A.CELERY, A.MUSTARD),
+)  # fmt: skip
+LIVER_SAUSAGE = group(
+    "liverwurst = leberwurst = liver sausage", From.PORK, From.LIVER, From.PATE, perishable=True, made=True,
+    hidden=(A.MILK, From.LACTOSE, A.WHEAT, A.MUSTARD, A.CELERY, A.EGGS, A.SOY),
 )  # fmt: skip
 PATE = group(
     "pate, terrine, rillettes", From.MEAT, From.PATE, perishable=True, made=True,
@@ -147,7 +178,7 @@ FAT = (
 GELATINE = group(
     "gelatine = gelatin = leaf gelatine = sheet gelatine, aspic, jelly cubes",
     From.GELATINE,
-    hidden=(From.PORK, From.BEEF),
+    hidden=(From.PORK, From.BEEF, A.FISH),
 )
 _STOCK = (A.CELERY, A.WHEAT, A.BARLEY, A.MILK, From.LACTOSE, A.SOY, A.SULPHITES)
 STOCK = (
@@ -166,7 +197,7 @@ STOCK = (
 
 MEAT = (
     *ANY_MEAT, *CUTS, *NAMED_CUTS, *MINCED, *MINCE, *SHAPED, *BIRDS, *MINCED_BIRDS, *LIVER, *OFFAL,
-    *LAMB_OFFAL, *BEEF_OFFAL, *BACON, *COOKED_HAM,
+    *LAMB_OFFAL, *BEEF_OFFAL, *BACON, *COOKED_HAM, *NOT_PORK_BACON, *LIVER_SAUSAGE,
     *CURED, *CURED_BEEF, *SAUSAGE, *PORK_SAUSAGE, *POULTRY_SAUSAGE, *OTHER_SAUSAGE, *BEEF_SAUSAGE,
     *VEGETARIAN_SAUSAGE, *PATE, *POULTRY_PATE,
     *FAT, *GELATINE, *STOCK,

@@ -8,7 +8,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from typing import Literal, get_args
 
-from board.facts.food import facts, table
+from board.facts.food import facts
+from board.facts.held import table
 from board.facts.named import known_words, named
 from board.facts.phrases import stems
 

@@ -8,7 +8,8 @@ from typing import Annotated
 
 from pydantic import BaseModel, ConfigDict, Field, model_validator
 
-from board.facts.food import facts, table
+from board.facts.food import facts
+from board.facts.held import table
 from board.facts.named import named
 from board.facts.phrases import holds, stems
 from board.plan.phrases.amounts import plainly

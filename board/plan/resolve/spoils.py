@@ -1,6 +1,7 @@
 """What spoils unchilled: by the host's word, otherwise by a dish's ingredients. Pure."""
 
 from board.facts.food import facts
+from board.facts.food import raw_class as raw_class
 from board.plan.model.courses import Dish
 from board.plan.model.model import Plan
 from board.plan.model.work import Work
@@ -27,12 +28,6 @@ def food_spoils(food: str) -> bool:
     """An unknown food counts as perishable."""
     known = facts(food)
     return known is None or known.perishable
-
-
-def raw_class(food: str) -> str | None:
-    """The cooking class of a raw food; None if it needs no cooking or is unknown."""
-    known = facts(food)
-    return known.raw_class if known is not None else None
 
 
 def result_spoils(plan: Plan, work: Work | None, loc: Loc) -> bool:

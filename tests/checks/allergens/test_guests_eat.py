@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from board.checks.allergens.guests_eat import Answer, matrix
 from board.checks.allergens.verdict import Verdict
 from board.checks.plan.every import check, endangers, stops
-from board.facts.food import ENTRIES
+from board.facts.held import ENTRIES
 from board.plan.load import PlanFile, read_plan
 from board.plan.phrases.guests import DIETS
 from board.plan.snag import Snag, Weight
@@ -250,7 +250,7 @@ def test_variants_count_for_those_they_are_for(old: str, new: str, code: str | N
         ("Ines, no lemons", "lemon sole", "SAFE"),
         ("Ines, no tomatoes", "beef tomatoes", "NOT_SAFE"),
         ("Ines, no glorp", "rice", "ASK"),
-        ("Ines, no milk", "milk thistle", "ASK"),
+        ("Ines, no milk", "milk glorp", "NOT_SAFE"),
         # of mammals: US CDC, alpha-gal syndrome; game: FDA Food Code 1-201.10; both from memory
         ("Ines, no red meat", "lamb shanks", "NOT_SAFE"),
         ("Ines, no red meat", "beef stock", "NOT_SAFE"),
@@ -281,7 +281,7 @@ def test_variants_count_for_those_they_are_for(old: str, new: str, code: str | N
         ("Ines, no game", "chicken", "SAFE"),
         ("Tomas, vegetarian", "fish sauce", "NOT_SAFE"),
         ("Tomas, vegetarian", "parmesan", "NOT_SAFE"),
-        ("Tomas, vegetarian", "marshmallows", "ASK"),
+        ("Tomas, vegetarian", "marshmallows", "NOT_SAFE"),
         ("Tomas, vegetarian", "eggs", "SAFE"),
         ("Tomas, vegetarian", "brown table sauce", "ASK"),
         ("Tomas, vegan", "honey", "NOT_SAFE"),
@@ -445,7 +445,7 @@ def test_one_more_ingredient_never_makes_a_dish_safer(guest: str, lines: list[st
 @settings(deadline=None)
 @given(st.sampled_from(GUESTS), st.lists(LINES, max_size=3))
 def test_what_is_not_known_is_never_safe(guest: str, lines: list[str]) -> None:
-    for strange in ("glorp", "mystery paste with flour", "truffle oil", "牛乳"):
+    for strange in ("glorp", "mystery paste with flour", "rice, glorped", "rice (in glorp)", "牛乳"):
         assert verdict(guest, *lines, f"100 g {strange}") != "SAFE"
 
 

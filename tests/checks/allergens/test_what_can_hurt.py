@@ -152,20 +152,20 @@ def test_a_guests_word_is_understood_as_wide_as_it_is(guest: str, food: str, exp
 
 def test_what_settles_a_question_is_a_word_that_labels_use() -> None:
     """`free from egg white` would settle nothing: the label says eggs."""
-    (reason,) = [r for r in answer("Odile, no egg white", "200 g brioche").reasons if "often holds" in r.why]
+    (reason,) = [r for r in answer("Odile, no egg white", "200 g pancakes").reasons if "often holds" in r.why]
 
-    assert reason.mend == "Read the label; where it says so, write `brioche, free from eggs`."
+    assert reason.mend == "Read the label; where it says so, write `pancakes, free from eggs`."
     assert verdict("Odile, no pork", "200 g marshmallows, free from gelatine") == "SAFE"
 
 
 @pytest.mark.parametrize(
     ("guest", "line", "expected"),
     [
-        ("no sesame", "2 tbsp oil (sesame)", "ASK"),
-        ("no milk", "400 g chicken thighs (in buttermilk)", "ASK"),
-        ("no milk", "100 ml oat drink (or cream)", "ASK"),
-        ("no eggs", "200 g pasta (contains egg)", "ASK"),
-        ("no fish", "200 g potatoes (with fish)", "ASK"),
+        ("no sesame", "2 tbsp oil (sesame)", "NOT_SAFE"),
+        ("no milk", "400 g chicken thighs (in buttermilk)", "NOT_SAFE"),
+        ("no milk", "100 ml oat drink (or cream)", "NOT_SAFE"),
+        ("no eggs", "200 g pasta (contains egg)", "NOT_SAFE"),
+        ("no fish", "200 g potatoes (with fish)", "NOT_SAFE"),
         # sections of a shop
         ("no fish", "200 g samphire (fish)", "SAFE"),
         ("no fish", "200 g samphire (fish counter)", "SAFE"),
@@ -175,7 +175,7 @@ def test_what_settles_a_question_is_a_word_that_labels_use() -> None:
         ("vegetarian", "3 eggs (optional)", "SAFE"),
     ],
 )
-def test_brackets_that_name_a_food_are_asked_about(guest: str, line: str, expected: str) -> None:
+def test_what_the_last_brackets_name_is_in_it(guest: str, line: str, expected: str) -> None:
     """The last brackets are the section of the shop, where they name one."""
     assert verdict(f"Odile, {guest}", line) == expected
 
