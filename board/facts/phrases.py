@@ -240,7 +240,7 @@ OPEN = listed_words(
 )
 # Neutral only after the food: `2 onions, fried`, but fried onions as they are bought are another food.
 AFTER = listed_words(
-    "fried deep-fried pan-fried stir-fried shallow-fried dressed spiced steeped fermented glazed carved"
+    "fried slaked deep-fried pan-fried stir-fried shallow-fried dressed spiced steeped fermented glazed carved"
 )
 # Neutral only where they are what the food is for: `butter for the sauce`, but not `chicken in sauce`.
 ITS_PURPOSE = listed_words(

@@ -212,9 +212,10 @@ def _in_names() -> frozenset[str]:
 
 
 def slips(found: Read, names: Mapping[Stems, Facts]) -> Iterator[Meant]:
-    """Strange words one letter away from a word in the name of a food that can do harm."""
+    """Strange words one letter away from a word in the name of a food that can do harm, and no word of a food's name
+    themselves: the `paste` of some unknown paste is no slip for pâté."""
     keys = [stem(word) for word in found.words]
-    for n in sorted(found.strange):
+    for n in sorted(n for n in found.strange if keys[n] not in _in_names()):
         near = dict.fromkeys(word for less in _less_one(keys[n]) for word in _carrying().get(less, ()))
         for word in near:
             if one_letter_apart(keys[n], stem(word)):

@@ -20,7 +20,7 @@ WHEAT = group(
     flour, brown flour, malted flour, matzo flour, dough """,
     A.WHEAT,
 )  # fmt: skip
-SEITAN = group("seitan", A.WHEAT, hidden=(A.SOY,), made=True)
+SEITAN = group("seitan = mock duck", A.WHEAT, hidden=(A.SOY,), made=True)
 RYE = group("rye, rye flour, rye flake", A.RYE)
 TRITICALE = group("triticale", A.WHEAT, A.RYE)
 BARLEY = group(
@@ -176,7 +176,7 @@ BUTTER_PASTRY = group(
     From.LACTOSE, hidden=(A.EGGS,), perishable=True, made=True,
 )  # fmt: skip
 BISCUITS = group(
-    """biscuit = cookie, digestive biscuit = graham cracker, shortbread, speculoos = speculaas, oat
+    """biscuit = cookie, digestive biscuit = digestive = graham cracker, shortbread, speculoos = speculaas, oat
     biscuit, langue de chat, tuile, brandy snap, shortcake, rich tea biscuit, custard cream, ~bourbon biscuit,
     garibaldi biscuit,
     sable, biscuit crumb = cookie crumb = biscuit base, chocolate biscuit = chocolate cookie, oatmeal cookie,
@@ -285,7 +285,8 @@ SWEETS = (
     *group("marzipan, frangipane", A.ALMONDS, made=True, hidden=(A.EGGS, A.MILK, A.WHEAT, A.SOY)),
     *group("liquorice", A.WHEAT, hidden=(From.GELATINE,), made=True),
     *group("~mincemeat", hidden=(From.ANIMAL_FAT, From.BEEF, A.SULPHITES, From.ALCOHOL, A.WHEAT, A.ALMONDS), made=True),
-    *group("fondant icing, royal icing, icing", made=True, hidden=(A.EGGS, From.GELATINE, A.MILK)),
+    *group("royal icing", A.EGGS, hidden=(A.MILK,), made=True),
+    *group("fondant icing, icing", made=True, hidden=(A.EGGS, From.GELATINE, A.MILK)),
     *group("sprinkle, glace cherry = candied cherry = maraschino cherry", made=True,
            hidden=(From.INSECT_COLOUR, A.SULPHITES, A.WHEAT)),
     *group("boiled sweet, candyfloss, sugar flower", made=True, hidden=(From.INSECT_COLOUR,)),

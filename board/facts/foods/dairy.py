@@ -59,7 +59,7 @@ BUTTER = group(
 FRESH_CHEESE = group(
     """cream cheese = soft white cheese = full fat soft cheese, cottage cheese, ricotta, mascarpone, paneer,
     mozzarella = buffalo mozzarella = mozzarella cheese, burrata, bocconcini, fresh goats cheese,
-    goats curd, halloumi, soft cheese, stracciatella, curd cheese, queso blanco,
+    goats curd, halloumi, soft cheese, stracciatella, curd cheese,
     panela cheese, akkawi, nabulsi, mizithra = myzithra, anari, manouri, chhena = chenna, garlic and
     herb cheese = herb cheese, robiola, stracchino = crescenza, scamorza, cheese curd = squeaky cheese,
     crowdie, farmers cheese = farmer cheese = tvorog = twarog, labne = lebneh, oaxaca cheese = quesillo, string

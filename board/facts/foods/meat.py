@@ -15,7 +15,7 @@ _BEASTS = {
 }  # fmt: skip
 _BIRDS = """chicken, poussin, turkey, duck, goose, poultry, capon, hen, duckling, gosling, cockerel,
     roast chicken, rotisserie chicken,
-    giblet = gizzard, chicken heart, chicken carcass, chicken bone, chicken skin,
+    giblet = gizzard, chicken heart, chicken oyster, chicken carcass, chicken bone, chicken skin,
     duck confit = confit duck, spatchcock"""
 _GAME_BIRDS = """quail, pheasant, partridge, pigeon = wood pigeon = squab, grouse, wild duck = mallard = teal = wigeon,
     woodcock, snipe, ~wild goose, game bird"""
@@ -86,7 +86,8 @@ LIVER = (
     *group("chicken liver, duck liver, foie gras", From.POULTRY, From.LIVER, raw="poultry", perishable=True),
 )
 OFFAL = group(
-    """offal, brain, frogs leg, alligator, ~sweetbread, kidney, tripe, tongue, bone, marrowbone = marrow bone""",
+    """offal, brain, frogs leg, alligator, ~sweetbread = ~calf sweetbread = ~lamb sweetbread, kidney, tripe, tongue,
+    bone, marrowbone = marrow bone""",
     From.MEAT, hidden=(From.BEEF, From.PORK),
     raw="whole cut", perishable=True,
 )  # fmt: skip
@@ -96,7 +97,8 @@ BEEF_OFFAL = group(
     From.BEEF, raw="whole cut", perishable=True
 )  # fmt: skip
 BACON = group(
-    """bacon, streaky bacon, back bacon, smoked bacon, bacon rasher = rasher, bacon bit, canadian bacon, lardon
+    """bacon, streaky bacon, back bacon, smoked bacon, bacon rasher = streaky rasher = back rasher, bacon bit,
+    canadian bacon, lardon
     = bacon lardon, pancetta, guanciale""",
     From.PORK, raw="whole cut",
     perishable=True,

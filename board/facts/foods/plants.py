@@ -5,8 +5,10 @@ from board.facts.foods.entry import group
 from board.facts.origins import Origin as From
 
 VEGETABLES = group(
-    """onion = pearl onion, shallot, spring onion = scallion = green onion, leek, garlic = garlic clove = clove
-    of garlic, wild garlic = ramson, chive, carrot, parsnip, turnip, swede = rutabaga, beetroot = beet, radish,
+    """~flax egg = ~chia egg = ~linseed egg, onion = pearl onion, shallot, spring onion = scallion = green onion,
+    leek, garlic = garlic clove = clove
+    of garlic, elephant garlic, wild garlic = ramson, chive, carrot, parsnip, turnip, swede = rutabaga,
+    beetroot = beet, radish,
     daikon = mooli, horseradish, potato, ~sweet potato, yam, cassava, ~jerusalem artichoke = ~sunchoke,
     artichoke = globe artichoke, salsify, kohlrabi, cabbage, red cabbage, white cabbage, savoy cabbage, pointed
     cabbage, chinese cabbage = napa cabbage, pak choi = bok choy, brussels sprout = sprout, kale = cavolo nero,
@@ -71,7 +73,8 @@ MIXED = group(
 )
 MUSHROOMS = group(
     """mushroom = champignon = cup mushroom, mushroom duxelles = duxelles, button mushroom, ~chestnut mushroom =
-    ~cremini mushroom, portobello mushroom = portobello = flat mushroom, ~oyster mushroom, king oyster mushroom,
+    ~cremini mushroom, portobello mushroom = portobello = portobellini mushroom = portobellini = flat mushroom,
+    ~oyster mushroom, king oyster mushroom,
     shiitake = shiitake mushroom, enoki = enoki mushroom, shimeji = beech mushroom, porcini = cep = porcini
     mushroom = dried porcini, chanterelle = girolle = chanterelle mushroom, morel = morel mushroom, wild
     mushroom, field mushroom, ~chicken of the woods mushroom = ~chicken of the woods, ~maitake mushroom =
@@ -95,7 +98,7 @@ FRUIT = group(
     cherry = sour cherry, apricot, peach, nectarine, strawberry, raspberry, blackberry, blueberry, redcurrant,
     blackcurrant, whitecurrant, gooseberry, cranberry, lingonberry, elderberry, mulberry, grape, orange = blood
     orange, mandarin = clementine = tangerine = satsuma, lemon, lime, grapefruit, pomelo, yuzu, kumquat,
-    bergamot, banana, pineapple, mango, papaya, ~passion fruit, kiwi = kiwi fruit = kiwifruit, melon =
+    bergamot, banana, pineapple, mango = champagne mango, papaya, ~passion fruit, kiwi = kiwi fruit = kiwifruit, melon =
     cantaloupe = honeydew melon, watermelon = water melon, fig, date, pomegranate = pomegranate seed, persimmon
     = sharon fruit, lychee, rambutan, dragon fruit, guava, star fruit, physalis, avocado, tamarind = tamarind
     paste, jackfruit, loquat, medlar, sloe, ~custard apple = ~cherimoya, ~egg fruit = ~eggfruit, ~cheese fruit,

@@ -51,7 +51,7 @@ BAKED_DISHES = (
            made=True),
     *group("macaroni cheese = mac and cheese = mac n cheese = cauliflower cheese", *_MILK, A.WHEAT,
            hidden=(A.MUSTARD, A.EGGS, From.RENNET), perishable=True, made=True),
-    *group("pizza = frozen pizza = calzone, pizza pocket", A.WHEAT, *_MILK,
+    *group("pizza = frozen pizza = calzone = margherita pizza = pizza margherita, pizza pocket", A.WHEAT, *_MILK,
            hidden=(From.PORK, A.FISH, From.RENNET, A.SOY, A.CELERY, A.MUSTARD), perishable=True, made=True),
     *group("garlic bread = garlic baguette = garlic dough ball = dough ball", A.WHEAT, *_MILK,
            hidden=(A.EGGS, A.ALMONDS, A.SOY, A.SULPHITES, A.LUPIN), made=True),
@@ -96,9 +96,10 @@ BAKED_DISHES = (
         """cheesecake, tiramisu, trifle, banoffee pie, key lime pie, eclair, profiterole = cream puff = cream bun,
         bread and butter pudding = bread pudding, sticky toffee pudding, treacle tart, custard tart, pastel de
         nata, lemon tart, roulade, swiss roll, gateau, victoria sponge, black forest gateau, cupcake, carrot cake,
-        lemon drizzle cake, chocolate cake, coffee cake, pound cake, madeira cake, angel cake, madeleine""",
+        lemon drizzle cake, chocolate cake, coffee cake, pound cake, angel cake, madeleine""",
            A.WHEAT, *_MILK, A.EGGS, perishable=True, made=True,
            hidden=(*_NUTS, A.PEANUTS, From.GELATINE, From.ALCOHOL, A.SOY, A.SULPHITES)),
+    *group("~madeira cake", A.WHEAT, *_MILK, A.EGGS, hidden=(*_NUTS, A.SOY), made=True),
     *group("panna cotta, pannacotta, blancmange, bavarois", *_MILK, From.GELATINE, hidden=(A.ALMONDS, A.EGGS),
            perishable=True, made=True),
     *group(
@@ -176,8 +177,11 @@ COATED = (
         hidden=(A.EGGS, *_MILK, A.MUSTARD, A.CELERY, A.SOY)),
     *group("chicken kiev = chicken kyiv", From.POULTRY, A.WHEAT, *_MILK, raw="poultry", perishable=True, made=True,
            hidden=(A.EGGS, A.MUSTARD, A.CELERY, A.SOY)),
+    *group("scotch egg", A.EGGS, A.WHEAT, From.MEAT, raw="ground meat", perishable=True, made=True,
+           hidden=(From.PORK, *_MILK, A.MUSTARD, A.CELERY, A.SOY)),
+    *group("schnitzel", A.WHEAT, hidden=(A.EGGS, *_MILK, *_MEATS, A.MUSTARD), perishable=True, made=True),
     *group("arancini", A.WHEAT, hidden=(*_MILK, A.EGGS, *_MEATS, A.CELERY), perishable=True, made=True),
-    *group("nugget, dipper, croquette, croqueta, rissole, scotch egg, schnitzel, hash brown, rosti = waffle "
+    *group("nugget, dipper, croquette, croqueta, rissole, hash brown, rosti = waffle "
            "potato = potato waffle, potato croquette, onion bhaji = bhaji, pakora, fritter, corn dog, hush puppy",
            perishable=True, made=True,
            hidden=(A.WHEAT, A.EGGS, *_MILK, *_MEATS, A.FISH, A.CELERY, A.MUSTARD, A.SOY)),
@@ -229,6 +233,10 @@ SNACKS = (
            hidden=(A.CRUSTACEANS, A.MOLLUSCS, A.SOY, A.WHEAT, A.SESAME, A.EGGS)),
     *group("paella = seafood paella, jambalaya, gumbo", perishable=True, made=True,
            hidden=(A.CRUSTACEANS, A.MOLLUSCS, A.FISH, *_MEATS, A.CELERY, A.WHEAT, A.SULPHITES)),
+    *group("kare kare", A.PEANUTS, hidden=(*_MEATS, A.FISH, A.CRUSTACEANS), perishable=True, made=True),
+    *group("avgolemono", A.EGGS, hidden=(*_MEATS, A.CELERY, A.WHEAT), perishable=True, made=True),
+    *group("porchetta", From.PORK, perishable=True, made=True),
+    *group("devils on horseback = devil on horseback", From.PORK, hidden=(A.SULPHITES, A.ALMONDS), made=True),
     *group("pad thai", A.FISH, A.PEANUTS, A.EGGS, hidden=(A.CRUSTACEANS, A.SOY, A.WHEAT), perishable=True, made=True),
     *group("egg fried rice = fried rice = special fried rice", A.EGGS, A.SOY, perishable=True, made=True,
            hidden=(A.WHEAT, A.SESAME, A.CRUSTACEANS, From.PORK, A.MOLLUSCS)),
@@ -250,8 +258,7 @@ SNACKS = (
            perishable=True, made=True),
     *group("bread sauce mix", A.WHEAT, *_MILK, made=True),
     *group(
-        """refried bean, beans in sauce, ratatouille, peperonata, mezze, antipasti = antipasto, charcuterie =
-        cold cut, tapas""",
+        """refried bean, beans in sauce, ratatouille, peperonata, mezze, antipasti = antipasto, charcuterie, tapas""",
         made=True, perishable=True, hidden=(From.PORK, From.MEAT, From.ANIMAL_FAT, *_CHEESE, A.CELERY, A.WHEAT,
            A.SULPHITES, A.FISH, A.PISTACHIOS)),
     *group(

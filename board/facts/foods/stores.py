@@ -63,11 +63,16 @@ SEASONINGS = (
     *group("furikake", A.SESAME, made=True, hidden=(A.FISH, A.SOY, A.WHEAT, A.EGGS, A.CRUSTACEANS)),
 )  # fmt: skip
 SOY_SAUCES = group(
-        """soy sauce = dark soy sauce = light soy sauce = shoyu = soya sauce, teriyaki sauce, hoisin sauce =
-        hoisin, ponzu, ketjap manis = kecap manis = sweet soy sauce = kecap, black bean sauce, fermented black
+        """soy sauce = dark soy sauce = light soy sauce = shoyu = soya sauce, ponzu,
+        ketjap manis = kecap manis = sweet soy sauce = kecap, black bean sauce, fermented black
         bean = douchi, ssamjang, doenjang, yakiniku sauce, liquid amino, yellow bean sauce, gochujang,
         doubanjiang = chilli bean paste""",
     A.SOY, hidden=(A.WHEAT, A.SESAME, From.ALCOHOL, A.BARLEY), made=True,
+) + group(
+    "teriyaki sauce, hoisin sauce = hoisin, yakitori = yakitori sauce", A.SOY, A.WHEAT,
+    hidden=(A.SESAME, From.ALCOHOL, A.BARLEY), made=True,
+) + group(
+    "gomadare = goma dare", A.SESAME, A.SOY, hidden=(A.WHEAT, A.FISH, From.ALCOHOL), made=True,
 )  # fmt: skip
 TAMARI = group("tamari = ~gluten free soy sauce", A.SOY, hidden=(A.WHEAT, From.ALCOHOL), made=True)
 MISO = group(

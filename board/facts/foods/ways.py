@@ -43,9 +43,11 @@ WAYS = (
     *group(
         """au gratin = gratin = gratinated, gratineed = gratinee, cheese crusted, cheesy, cheesed, cheese
         topped, cheese filled = cheese stuffed, alfredo = alfredo sauce, dauphinoise, gratin dauphinois =
-        dauphinois, boulangere au gratin, rarebit = welsh rarebit, florentine = a la florentine, mornay = mornay
+        dauphinois, boulangere au gratin, rarebit = welsh rarebit, mornay = mornay
         sauce, saag paneer style, raclette style""",
         *_MILK, hidden=(A.WHEAT, A.EGGS, From.RENNET, A.MUSTARD, A.BARLEY, From.ALCOHOL), made=True),
+    # with spinach and cheese; on its own, a biscuit of almonds
+    *group("florentine = a la florentine", *_MILK, hidden=(A.ALMONDS, A.HAZELNUTS, A.WHEAT, A.EGGS), made=True),
     *group("thermidor", *_MILK, hidden=(A.WHEAT, A.EGGS, A.MUSTARD, From.ALCOHOL, A.CRUSTACEANS), made=True),
     *group("stroganoff, stroganov", *_MILK, hidden=(A.WHEAT, A.MUSTARD, From.ALCOHOL), made=True),
     *group("carbonara = carbonara sauce", A.EGGS, *_MILK, From.PORK, hidden=(A.WHEAT, From.RENNET), made=True),
@@ -74,7 +76,7 @@ WAYS = (
     *group("soy glazed = soy marinated = soy braised = soy cured = red cooked", A.SOY, hidden=(A.WHEAT,), made=True),
     *group("miso glazed = miso marinated = miso roasted", A.SOY, hidden=(A.BARLEY, A.WHEAT, From.ALCOHOL), made=True),
     *group(
-        """yakitori, sweet and sour = sweet and sour sauce, kung pao = kung po, chow mein, stir fry sauce,
+        """sweet and sour = sweet and sour sauce, kung pao = kung po, chow mein, stir fry sauce,
         szechuan style = sichuan style, bulgogi, char siu = char siu sauce = chinese barbecue, adobo = adobo
         sauce""",
         made=True,

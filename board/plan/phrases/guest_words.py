@@ -290,8 +290,11 @@ def _foods(text: str) -> Iterator[str]:
 
 
 def _is_food(words: str) -> bool:
-    """Whether it names something to eat, and nothing else."""
-    return _is_listed(words) or (len(words) > 2 and facts(words) is not None)
+    """Whether it names something to eat, and nothing else but a word about it: `raw onions`, not `brings the wine`."""
+    if _is_listed(words):
+        return True
+    about, _, food = words.partition(" ")
+    return bool(food) and not about.endswith("s") and _is_listed(food) and facts(words) is not None
 
 
 _MARKS = _pattern(

@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from board.checks.allergens.guests_eat import Matrix, matrix
 from board.checks.allergens.verdict import Verdict
 from board.checks.plan.every import check
-from board.facts.food import ENTRIES
+from board.facts.held import ENTRIES
 from board.facts.susceptible import RISKS, SUSCEPTIBLE
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, Weight
