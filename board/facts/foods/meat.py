@@ -14,9 +14,7 @@ _BEASTS = {
     "kangaroo": _GAME, "ostrich": (From.MEAT,), "rabbit": _GAME, "hare": _GAME,
 }  # fmt: skip
 _BIRDS = """chicken, poussin, turkey, duck, goose, poultry, capon, hen, duckling, gosling, cockerel,
-    roast chicken, rotisserie chicken,
-    giblet = gizzard, chicken heart, chicken oyster, chicken carcass, chicken bone, chicken skin,
-    duck confit = confit duck, spatchcock"""
+    giblet = gizzard, chicken heart, chicken oyster, chicken carcass, chicken bone, chicken skin, spatchcock"""
 _GAME_BIRDS = """quail, pheasant, partridge, pigeon = wood pigeon = squab, grouse, wild duck = mallard = teal = wigeon,
     woodcock, snipe, ~wild goose, game bird"""
 
@@ -70,6 +68,7 @@ SHAPED = group(
     hidden=(From.PORK, From.BEEF, *_BOUND), perishable=True, made=True,
 )  # fmt: skip
 BIRDS = (
+    *group("roast chicken = rotisserie chicken, duck confit = confit duck", From.POULTRY, perishable=True),
     *group(_BIRDS, From.POULTRY, raw="poultry", perishable=True),
     *group(_GAME_BIRDS, From.POULTRY, From.GAME, raw="poultry", perishable=True),
     *group("guinea fowl", From.POULTRY, raw="poultry", perishable=True, hidden=(From.GAME,)),
