@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from enum import IntEnum
 
 from board.checks.allergens.dietary_needs import Need
-from board.checks.allergens.ingredient_facts import BY_ITS_LABEL, Stuff
+from board.checks.allergens.ingredient_facts import BY_ITS_LABEL, BY_THE_TABLE, Stuff
 from board.facts.allergens import Allergen
 from board.facts.foods.entry import COMMON_PRACTICE, FINED, KIN, SAYS
 from board.facts.held import Facts, names_of
@@ -58,15 +58,14 @@ def judged(stuff: Stuff, need: Need) -> Iterator[Reason]:
 
 def _held(stuff: Stuff, need: Need) -> Iterator[Reason]:
     for how in dict.fromkeys(stuff.holds.values()):
+        told = "" if how == BY_THE_TABLE else f" ({how})"
         traits = [trait for trait, known_by in stuff.holds.items() if known_by == how]
         for verdict, bad in (
             (Verdict.NOT_SAFE, [trait for trait in traits if trait in need.never]),
             (Verdict.ASK, [trait for trait in traits if trait in need.asks - need.never]),
         ):
             if bad:
-                yield Reason(
-                    verdict, need, stuff.food, f"holds {listed(bad)} ({how})", sources_of(need, bad), stuff.loc
-                )
+                yield Reason(verdict, need, stuff.food, f"holds {listed(bad)}{told}", sources_of(need, bad), stuff.loc)
 
 
 def _perhaps_held(stuff: Stuff, need: Need) -> Iterator[Reason]:
