@@ -9,7 +9,6 @@ from board.plan.phrases.durations import short
 from board.plan.places import Loc
 from board.plan.resolve.assume import FilledWay, Task
 from board.plan.resolve.food_safety import COOKS_ON
-from board.plan.resolve.fridge_life import life_class
 from board.plan.snag import Snag, Weight
 
 DAY_MINUTES = 24 * 60
@@ -133,7 +132,7 @@ def what_keeps_cold_keeps_so_long(file: PlanFile) -> list[Snag]:
     say = Figures(file)
     found = []
     for task in file.filled.tasks.values():
-        life = life_class(file.plan, task.node)
+        life = task.care.life
         for way, loc in _ways(task):
             if way.keeps is None or way.keeps.where.place != "fridge" or not task.care.spoils:
                 continue

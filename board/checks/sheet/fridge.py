@@ -10,7 +10,6 @@ from board.checks.sheet.paths import HOT_LANES, Paths, length, minutes_between
 from board.checks.sheet.timed import Timed
 from board.facts.rule_set import READY_TO_EAT, Interval, Verdict, fridge_days
 from board.plan.places import Loc
-from board.plan.resolve.fridge_life import life_class
 from board.plan.snag import Snag, Weight
 from board.sheet.run_sheet import Slot
 
@@ -75,7 +74,7 @@ def nothing_lies_cold_too_long(timed: Timed) -> list[Snag]:
     for slot in paths.steps():
         for taker in paths.takers(slot) if paths.spoils(slot) else ():
             life = lives.taken_up(slot, taker)
-            head = life_class(timed.file.plan, paths.task(slot).node)
+            head = paths.task(slot).care.life
             day = life.calendar_day(taker.start, zone)
             verdict = _verdict(say, head, life, day)
             if verdict != "fine":
