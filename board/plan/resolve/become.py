@@ -30,17 +30,20 @@ PROVES_AT = 60.0  # °C; an oven below this raises dough and warms plates, and c
 @dataclass(frozen=True, slots=True)
 class Become:
     """A step's food at its end. `why`: what in it spoils, with the source; `sure`: False where that is not known.
-    `raw`: a raw food that the step begins with. `heats`: by this step; `heated`: by this or one before. `cooked`: the
-    class it was cooked as; `to_cook`: the class it is yet to be cooked as. `reheats`: it heats again what was cooked."""
+    `raw`: a raw food that the step begins with. `heats`: by this step, `anew` where plants are cooked that were not
+    before; `heated`: by this or one before. `cooked`: the class it was cooked as; `to_cook`: the class it is yet to be
+    cooked as. `binds`: it bakes raw egg or dough. `reheats`: it heats again what was cooked."""
 
     spoils: bool = False
     why: str = ""
     sure: bool = True
     raw: str | None = None
     heats: bool = False
+    anew: bool = False
     heated: bool = False
     cooked: str | None = None
     to_cook: str | None = None
+    binds: bool = False
     reheats: bool = False
 
 
@@ -124,7 +127,13 @@ class _Dish:
         heated = self._heats(id_) or any(self._heats(other) for other in self._all(id_, self.makers))
         cooked = next((found for other in (id_, *self._all(id_, self.makers)) if (found := self._cooks(other))), None)
         to_cook = next((found for other in self._all(id_, self.takers) if (found := self._cooks(other))), None)
-        return Become(bool(why), why, sure, raw, self._heats(id_), heated, cooked, to_cook)
+        heats = self._heats(id_)
+        cold = not any(item.spoils_as_it_is or state == "cooked" for item, state in before.items())
+        binds = heats and any(
+            state == "raw" and (item.called(_DOUGH) or (item.spoils_as_it_is and item.called(_EGG)))
+            for item, state in before.items()
+        )
+        return Become(bool(why), why, sure, raw, heats, heats and cold, heated, cooked, to_cook, binds)
 
     def _cooks(self, id_: str) -> str | None:
         work = self.chain[id_].work
@@ -230,10 +239,9 @@ class _Dish:
         work = self.chain[id_].work
         if work is None:
             return False
-        for way in (work, *work.or_):
-            where = way.where or work.where
-            if where is not None and where.place in COOKS_ON and not where.off:
-                return where.heat is None or where.heat.want >= PROVES_AT
+        where = work.where or next((way.where for way in work.or_ if way.where is not None), None)
+        if where is not None and where.place in COOKS_ON and not where.off:
+            return work.thaws is None and (where.heat is None or where.heat.want >= PROVES_AT)
         text = self.texts[id_]
         return workings.HEATS.search(text) is not None or workings.SWELLS.search(text) is not None
 
@@ -267,7 +275,13 @@ class _Dish:
         if form == "dry":
             return bound or sweet or not alive
         fresh = any(item.spoils_as_it_is and item.called(_FRESH) for item in alive)
-        return form == "" and bound and not fresh and not plants
+        return form == "" and bound and not fresh and not plants and self._in_oven(id_)
+
+    def _in_oven(self, id_: str) -> bool:
+        work = self.chain[id_].work
+        return work is not None and any(
+            way.where is not None and way.where.place == "oven" for way in (work, *work.or_)
+        )
 
     def _sweet(self, id_: str, held: _Held) -> bool:
         """Caramel, ganache, jam: cream and fruit in much sugar."""
@@ -388,7 +402,7 @@ class _Again:
             return work.reheats
         if name_key(node.name).startswith("reheat ") or workings.reheats_by_word(text):
             return True
-        if work.cooks not in (None, "leftovers") or become.raw is not None or not past.cooked:
+        if work.cooks not in (None, "leftovers") or become.raw is not None or become.binds or not past.cooked:
             return False
         if workings.heats_what_is_cooked(text) or (past.stood and workings.warms(text)):
             return True

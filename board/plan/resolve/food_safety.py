@@ -49,7 +49,8 @@ def care_of(plan: Plan, node: Node, become: Become, say: Say) -> Care:
         core = Core(celsius=cook.degrees.celsius, minutes=cook.hold_seconds / 60)
         say(f"is done at {cook.degrees.celsius:g} °C in the middle ({rules.title})", node.name)
     hot = work.where is not None and work.where.place in COOKS_ON
-    fresh = hot and core is not None and rules.danger_high.at_least(core.celsius) and not become.reheats
+    through = core is not None and rules.danger_high.at_least(core.celsius)
+    fresh = hot and not become.reheats and (through or (core is None and become.anew))
     by, word = Spoils(become.spoils, become.why, become.sure), _word(plan, node)
     life = life_class(become, node) if node.kind == "step" else None
     return Care(core, work.cooks, become.reheats, by.does if word is None else word, fresh, by, become.raw, life)
