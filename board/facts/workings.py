@@ -1,4 +1,4 @@
-"""What a step's words and a dish's name make of food: heated, cut, baked dry, pickled; heated again. Pure.
+"""What a step's words and a dish's name make of food: cut, baked dry, pickled, heated again. Pure.
 
 Words of the trade, common practice, no source. They are searched in text that `folded` made plain; a verb counts where
 English puts one: at the beginning, after `and`, `then`, a comma or the like (`slice the roast beef` roasts nothing).
@@ -24,18 +24,14 @@ def _any(words: str) -> re.Pattern[str]:
     return re.compile(rf"\b(?:{words})\b")
 
 
-# Done with heat, wherever it is done: hot water over couscous, a barbecue outdoors, a rice cooker on the worktop.
-HEATS = _verb(
-    r"boil|simmer|steam|poach|blanch|fry|roast|bake|grill|griddle|barbecue|braise|stew|cook|saute|sweat|char|sear|"
-    r"brown|scramble|parboil|microwave|confit|scald|toast|pressure-cook|slow-cook"
-)
+# Hot water over what swells in it.
 SWELLS = _any(r"(?:boiling|hot) (?:water|stock|broth|milk)|couscous swell|swell the (?:couscous|bulgur)|"
               r"(?:soak|steep|hydrate) the (?:couscous|bulgur)")  # fmt: skip
 # Heated, and no more moist or cooked than before.
 DRIES = _verb(r"toast|dry|crisp|pop|candy|dehydrate")
 # Part-cooked only, so that what heats it next is its cooking.
 PART_COOKS = _verb(
-    r"blanch|par-?boil|par-?cook|par-?bake|part-?cook|half-?cook|brown|sear|seal|colou?r|sweat|soften|melt|render|toast|"
+    r"blanch|par-?boil|par-?cook|par-?bake|part-?cook|half-?cook|brown|sear|seal|colou?r|sweat|soften|melt|render|"
     r"infuse|scald|temper|blind-?bake|cook the (?:\w+ )*(?:base|custard)"
 )
 # The top only.
@@ -73,8 +69,8 @@ DRY_FORM = _forms(
     blondie, parkin, meringue, macaroon, macaron, dacquoise, tuile, florentine, madeleine, financier, wafer,
     cone, straw, twist, palmier, puff, gougere, choux, case, shell, crust, base, crouton, croute, croustade, crumb,
     granola, brittle, praline, nougatine, crisp, toast, melba, pretzel, breadstick, grissini, rusk, biscotti, cantucci,
-    amaretti, pancake, crepe, waffle, blini, crumpet, doughnut, stollen, panettone, strudel, crumble, streusel, turnover,
-    mince pie, jam tart, fruit pie, yorkshire pudding, christmas pudding, plum pudding, toffee pudding, sponge pudding,
+    amaretti, pancake, crepe, waffle, blini, crumpet, doughnut, stollen, panettone, strudel, crumble, streusel,
+    turnover, mince pie, jam tart, fruit pie, yorkshire pudding, christmas pudding, plum pudding, toffee pudding, sponge pudding,
     popover, snap"""
 )
 SWEET_FORM = _forms(

@@ -132,8 +132,8 @@ WITH_EGG_AND_MILK = group(
 )
 COCONUT_CREAM = group("~cream of coconut = ~coconut cream powder", A.COCONUT, hidden=(A.SULPHITES,), made=True)
 FLAVOURED_BUTTER = (
-    *group("brandy butter = rum butter", A.MILK, From.ALCOHOL, hidden=(From.LACTOSE,), perishable=True, made=True),
-    *group("anchovy butter", A.MILK, A.FISH, hidden=(From.LACTOSE,), perishable=True, made=True),
+    *group("brandy butter = rum butter", A.MILK, From.ALCOHOL, hidden=(From.LACTOSE,), made=True),
+    *group("anchovy butter", A.MILK, A.FISH, hidden=(From.LACTOSE,), made=True),
 )
 INSTEAD = group(
     """~vegan margarine, ~vegan block margarine = ~vegan block, ~vegan butter, ~vegan cheese, ~vegan cream, ~vegan

@@ -10,7 +10,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field, replace
 from typing import Literal
 
-from board.facts import workings
+from board.facts import deeds, workings
 from board.facts.food import raw_class
 from board.facts.held import table
 from board.facts.phrases import NEUTRAL, stems
@@ -243,7 +243,8 @@ class _Dish:
         if where is not None and where.place in COOKS_ON and not where.off:
             return work.thaws is None and (where.heat is None or where.heat.want >= PROVES_AT)
         text = self.texts[id_]
-        return workings.HEATS.search(text) is not None or workings.SWELLS.search(text) is not None
+        by_word = deeds.heats_by_word(text) or deeds.heats_by_place(text)
+        return by_word or workings.SWELLS.search(text) is not None
 
     def _cuts(self, text: str) -> bool:
         if workings.WHOLE.search(text):
