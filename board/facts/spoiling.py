@@ -11,11 +11,12 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Literal
 
-from board.facts.food import Facts, understood
+from board.facts.food import understood
 from board.facts.foods.baking import PASTA
 from board.facts.foods.entry import Entry
 from board.facts.foods.plants import CELERY, MIXED, MUSHROOMS, VEGETABLES
 from board.facts.foods.seeds import PULSES, SOY
+from board.facts.held import Facts
 from board.facts.phrases import stem, stems
 
 TCS = "FDA Food Code 1-201.10, from memory"

@@ -70,8 +70,8 @@ DRY_FORM = _forms(
     cone, straw, twist, palmier, puff, gougere, choux, case, shell, crust, base, crouton, croute, croustade, crumb,
     granola, brittle, praline, nougatine, crisp, toast, melba, pretzel, breadstick, grissini, rusk, biscotti, cantucci,
     amaretti, pancake, crepe, waffle, blini, crumpet, doughnut, stollen, panettone, strudel, crumble, streusel,
-    turnover, mince pie, jam tart, fruit pie, yorkshire pudding, christmas pudding, plum pudding, toffee pudding, sponge pudding,
-    popover, snap"""
+    turnover, mince pie, jam tart, fruit pie, yorkshire pudding, christmas pudding, plum pudding, toffee pudding,
+    sponge pudding, popover, snap"""
 )
 SWEET_FORM = _forms(
     """caramel, toffee, fudge, truffle, ganache, marshmallow, jelly, jellies, jam, marmalade, chutney, compote, syrup,

@@ -106,7 +106,8 @@ def _lies_too_long(
     weight = Weight.STOP if verdict == "stop" else Weight.MIND
     task = paths.task(slot)
     key = "keeps" if task.work is not None and task.work.keeps is not None else "step"
-    return Snag("food 12", weight, message, mend, paths.file.places.of((*task.node.loc, key)), safety=True)
+    place, why = paths.file.places.of((*task.node.loc, key)), task.care.by.beside("")
+    return Snag("food 12", weight, message, mend, place, safety=True, source=why)
 
 
 @dataclass(frozen=True, slots=True)

@@ -38,7 +38,7 @@ def dishes_are_eaten_in_time(timed: Timed) -> list[Snag]:
             if not by.sure:
                 mend = f"Does it spoil? Write `perishable: yes` or `no`. {mend}"
             weight, place = Weight.STOP if by.sure else Weight.ASK, timed.file.places.of((*loc, "dish"))
-            found.append(Snag("food 10", weight, message, mend, place, safety=True, source=f"spoils: {by.why}"))
+            found.append(Snag("food 10", weight, message, mend, place, safety=True, source=by.beside("")))
     return found
 
 

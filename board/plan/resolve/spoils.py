@@ -15,6 +15,10 @@ class Spoils:
     why: str = ""
     sure: bool = True
 
+    def beside(self, source: str) -> str:
+        """The reason, after what a finding stands on; the other alone where one is empty."""
+        return "; ".join(filter(None, (source, f"it spoils: {self.why}" if self.why else "")))
+
 
 KEEPS = Spoils()
 BY_WORD = Spoils(True, "your word, `perishable: yes`")
