@@ -32,11 +32,12 @@ _FOODS: tuple[tuple[RawKeep, str], ...] = (
     (RawKeep(1), "ice; ice cube; flower; bouquet"),
     (RawKeep(1, late=True), "oyster; mussel; clam; scallop; watercress; bean sprout"),
     (RawKeep(1, FSIS, 2, late=True), "mince; minced beef; minced pork; minced lamb; ground beef; ground pork; "
-     "ground lamb; ground turkey; burger; offal; liver; kidney; chicken; turkey; duck; goose; guinea fowl; quail; poultry"),
+     "ground lamb; ground turkey; burger; offal; liver; kidney; chicken; turkey; duck; goose; guinea fowl; quail; "
+     "poultry"),
     (RawKeep(1, FSIS_MEMORY, 2, late=True), "sausage; raw sausage; sausage meat; sausagemeat; bratwurst; merguez; "
      "chipolata"),
-    (RawKeep(1, FSIS, 3, late=True), "fish; salmon; trout; mackerel; cod; haddock; hake; sole; plaice; sea bass; bream; "
-     "tuna; halibut; prawn; shrimp; crab; lobster; squid; octopus"),
+    (RawKeep(1, FSIS, 3, late=True), "fish; salmon; trout; mackerel; cod; haddock; hake; sole; plaice; sea bass; "
+     "bream; tuna; halibut; prawn; shrimp; crab; lobster; squid; octopus"),
     (RawKeep(3, FSIS, 5, late=True), "beef; lamb; pork; veal; venison; steak; chop; shin; shoulder; brisket; ham; "
      "roast"),
     (RawKeep(7, FSIS_MEMORY), "bacon; smoked sausage; cooked sausage; frankfurter; hot dog; hot dog sausage; wiener; "

@@ -30,9 +30,11 @@ PROVES_AT = 60.0  # °C; an oven below this raises dough and warms plates, and c
 @dataclass(frozen=True, slots=True)
 class Become:
     """A step's food at its end. `why`: what in it spoils, with the source; `sure`: False where that is not known.
-    `raw`: a raw food that the step begins with. `heats`: by this step, `anew` where plants are cooked that were not
-    before; `heated`: by this or one before. `cooked`: the class it was cooked as; `to_cook`: the class it is yet to be
-    cooked as. `binds`: it bakes raw egg or dough. `reheats`: it heats again what was cooked."""
+
+    `raw`: a raw food that the step begins with. `heats`: by this step; `anew`: plants, for the first time; `part`: not
+    through; `binds`: raw egg or dough. `heated`: by this or one before. `cooked`: the class it was cooked as;
+    `to_cook`: the class it is yet to be cooked as. `reheats`: it heats again what was cooked before.
+    """
 
     spoils: bool = False
     why: str = ""
@@ -40,17 +42,18 @@ class Become:
     raw: str | None = None
     heats: bool = False
     anew: bool = False
+    part: bool = False
+    binds: bool = False
     heated: bool = False
     cooked: str | None = None
     to_cook: str | None = None
-    binds: bool = False
     reheats: bool = False
 
 
 NOTHING = Become()
 
-_State = Literal["keeps", "raw", "cut", "cooked"]
-_RANK: dict[_State, int] = {"keeps": 0, "raw": 1, "cut": 2, "cooked": 3}
+_State = Literal["keeps", "raw", "cut", "part-cooked", "cooked"]
+_RANK: dict[_State, int] = {"keeps": 0, "raw": 1, "cut": 2, "part-cooked": 3, "cooked": 4}
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,18 +125,24 @@ class _Dish:
 
     def _become(self, id_: str) -> Become:
         before, after = self._through(id_)
-        raw = next((i.food for i, state in before.items() if state in ("raw", "cut") and raw_class(i.food)), None)
         why, sure = _reason(after)
-        heated = self._heats(id_) or any(self._heats(other) for other in self._all(id_, self.makers))
-        cooked = next((found for other in (id_, *self._all(id_, self.makers)) if (found := self._cooks(other))), None)
-        to_cook = next((found for other in self._all(id_, self.takers) if (found := self._cooks(other))), None)
-        heats = self._heats(id_)
+        nearby = [id_, *self._all(id_, self.makers)]
+        heats, part = self._heats(id_), self._part(id_)
         cold = not any(item.spoils_as_it_is or state == "cooked" for item, state in before.items())
-        binds = heats and any(
-            state == "raw" and (item.called(_DOUGH) or (item.spoils_as_it_is and item.called(_EGG)))
-            for item, state in before.items()
+        uncooked = [item for item, state in before.items() if state not in ("keeps", "cooked")]
+        return Become(
+            spoils=bool(why),
+            why=why,
+            sure=sure,
+            raw=next((item.food for item in uncooked if raw_class(item.food)), None),
+            heats=heats,
+            anew=heats and cold and not part,
+            part=heats and part,
+            binds=heats and any(i.called(_DOUGH) or (i.spoils_as_it_is and i.called(_EGG)) for i in uncooked),
+            heated=any(self._heats(other) for other in nearby),
+            cooked=next((found for other in nearby if (found := self._cooks(other))), None),
+            to_cook=next((found for other in self._all(id_, self.takers) if (found := self._cooks(other))), None),
         )
-        return Become(bool(why), why, sure, raw, heats, heats and cold, heated, cooked, to_cook, binds)
 
     def _cooks(self, id_: str) -> str | None:
         work = self.chain[id_].work
@@ -227,7 +236,8 @@ class _Dish:
         if self._pickles(id_, before, heats=heats):
             return {item: state if item.spoils_as_it_is else "keeps" for item, state in before.items()}
         if heats and not workings.DRIES.search(text):
-            return {item: state if state == "keeps" else "cooked" for item, state in before.items()}
+            done: _State = "part-cooked" if self._part(id_) else "cooked"
+            return {item: state if state in ("keeps", "cooked") else done for item, state in before.items()}
         if not heats and self._cuts(text):
             return {
                 item: "cut" if item.is_.when == "once cut" and state == "raw" else state
@@ -245,6 +255,12 @@ class _Dish:
         text = self.texts[id_]
         by_word = deeds.heats_by_word(text) or deeds.heats_by_place(text)
         return by_word or workings.SWELLS.search(text) is not None
+
+    def _part(self, id_: str) -> bool:
+        """Whether what heats it next is its cooking."""
+        work = self.chain[id_].work
+        said = work is not None and (work.cooks is not None or work.until is not None)
+        return not said and workings.PART_COOKS.search(self.texts[id_]) is not None
 
     def _cuts(self, text: str) -> bool:
         if workings.WHOLE.search(text):
@@ -347,7 +363,7 @@ def _reason(held: Mapping[_Item, _State]) -> tuple[str, bool]:
     if found and found[0].is_.when != "unknown":
         first = found[0].is_
         done = {"once cooked": "cooked ", "once cut": "cut "}.get(first.when, "")
-        done = "cooked " if first.when == "once cut" and held[found[0]] == "cooked" else done
+        done = "cooked " if first.when == "once cut" and held[found[0]] != "cut" else done
         return f"{done}{first.name} ({TCS})", True
     garlic = any(item.called(_GARLIC) and state != "keeps" for item, state in held.items())
     if garlic and any(item.called(_OIL) for item in held) and not any(item.called(_ACID) for item in held):
@@ -360,9 +376,9 @@ def _does_spoil(food: Spoiling, state: _State) -> bool:
         case "never":
             return False
         case "once cooked":
-            return state == "cooked"
+            return state in ("part-cooked", "cooked")
         case "once cut":
-            return state in ("cut", "cooked")
+            return state in ("cut", "part-cooked", "cooked")
         case "as it is" | "unknown":
             return state != "keeps"
 
@@ -430,10 +446,8 @@ class _Again:
             node, become = self.steps[id_], self.found[id_]
             text, before = folded(node.name), self._before(id_)
             work = node.work
-            said = work is not None and (work.cooks is not None or work.until is not None)
             if become.heats and become.spoils:
-                part = workings.PART_COOKS.search(text) is not None and not said
-                self.known[id_] = _Past() if part and not before.cooked else _Past(cooked=True)
+                self.known[id_] = _Past() if become.part and not before.cooked else _Past(cooked=True)
             else:
                 place = work.where.place if work is not None and work.where is not None else ""
                 cold = place in COLD or (work is not None and work.cools is not None) or workings.CHILLS.search(text)
