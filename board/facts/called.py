@@ -17,6 +17,7 @@ _IRREGULAR = {
     "brownies": "brownie", "pies": "pie", "olives": "olive", "chives": "chive", "endives": "endive", "cloves": "clove",
     "mousses": "mousse", "shoes": "shoe", "glasses": "glass", "dishes": "dish", "smoothies": "smoothie",
 }  # fmt: skip
+EGG_PARTS = {"egg yolk": "egg yolk", "yolk": "egg yolk", "egg white": "egg white"}  # sold in whole eggs
 _NOT_COUNTED = frozenset({"fresh", "freshly", "the", "some"})
 _WORD = re.compile(r"[^\W_]+(?:['’][^\W_]+)*")
 

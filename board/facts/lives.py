@@ -23,6 +23,9 @@ _RAW = {
 }  # fmt: skip
 
 
+COOKED = "other cooked food"
+
+
 def raw_life(cooks: str) -> str | None:
     """The life class of food still to be cooked, from its cooking class; None if there is none."""
     return _RAW.get(cooks)

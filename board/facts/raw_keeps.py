@@ -1,7 +1,8 @@
 """How many days raw food keeps after purchase if stored properly: only for choosing the day to buy. Pure.
 
-Meat, poultry, fish and eggs: USDA FSIS / FoodSafety.gov cold storage chart, the lower figure; the rest is common
-practice, no source. The label and the food itself override them.
+Meat, poultry, fish and eggs: USDA FSIS / FoodSafety.gov cold storage chart, the lower figure; sausages and fresh stock
+the same, and fresh pasta FoodKeeper, from memory; the rest is common practice, no source. The label and the food itself
+override them.
 """
 
 import re
@@ -10,34 +11,47 @@ from dataclasses import dataclass
 from board.facts.called import same_food
 
 FSIS = "USDA FSIS cold storage chart, the lower figure"
+FSIS_MEMORY = "USDA FSIS / FoodSafety.gov cold storage chart, the lower figure; from memory"
 PRACTICE = "common practice, no source"
 
 
 @dataclass(frozen=True, slots=True)
 class RawKeep:
-    """Whole days after the day of purchase."""
+    """Whole days after the day of purchase. `most`: the chart's upper figure. `late`: raw meat and fish, and leaves,
+    are bought as late as may be."""
 
     days: int
     source: str = PRACTICE
+    most: int | None = None
+    late: bool = False
 
 
 _FOODS: tuple[tuple[RawKeep, str], ...] = (
     (RawKeep(90), "frozen; ice cream"),
-    (RawKeep(180), "dried; tinned; canned; in a jar; pickled; smoked sausage; peppercorn; black pepper; white pepper"),
-    (RawKeep(1), "ice; ice cube; flower; bouquet; oyster; mussel; clam; scallop; watercress; bean sprout"),
-    (RawKeep(1, FSIS), "mince; minced beef; minced pork; minced lamb; ground beef; ground pork; ground lamb; "
-     "ground turkey; burger; offal; liver; kidney; chicken; turkey; duck; goose; guinea fowl; quail; poultry"),
-    (RawKeep(1, FSIS), "fish; salmon; trout; mackerel; cod; haddock; hake; sole; plaice; sea bass; bream; tuna; "
-     "halibut; prawn; shrimp; crab; lobster; squid; octopus"),
-    (RawKeep(3, FSIS), "beef; lamb; pork; veal; venison; steak; chop; shin; shoulder; brisket; ham; roast"),
-    (RawKeep(7), "bacon; sausage; smoked salmon"),
+    (RawKeep(180), "dried; tinned; canned; in a jar; pickled; peppercorn; black pepper; white pepper"),
+    (RawKeep(1), "ice; ice cube; flower; bouquet"),
+    (RawKeep(1, late=True), "oyster; mussel; clam; scallop; watercress; bean sprout"),
+    (RawKeep(1, FSIS, 2, late=True), "mince; minced beef; minced pork; minced lamb; ground beef; ground pork; "
+     "ground lamb; ground turkey; burger; offal; liver; kidney; chicken; turkey; duck; goose; guinea fowl; quail; "
+     "poultry"),
+    (RawKeep(1, FSIS_MEMORY, 2, late=True), "sausage; raw sausage; sausage meat; sausagemeat; bratwurst; merguez; "
+     "chipolata"),
+    (RawKeep(1, FSIS, 3, late=True), "fish; salmon; trout; mackerel; cod; haddock; hake; sole; plaice; sea bass; "
+     "bream; tuna; halibut; prawn; shrimp; crab; lobster; squid; octopus"),
+    (RawKeep(3, FSIS, 5, late=True), "beef; lamb; pork; veal; venison; steak; chop; shin; shoulder; brisket; ham; "
+     "roast"),
+    (RawKeep(7, FSIS_MEMORY), "bacon; smoked sausage; cooked sausage; frankfurter; hot dog; hot dog sausage; wiener; "
+     "saveloy"),
+    (RawKeep(7), "smoked salmon; vegetarian sausage; vegan sausage"),
+    (RawKeep(14, FSIS_MEMORY), "salami; pepperoni; chorizo; saucisson; dry sausage; dried sausage; cured sausage"),
     (RawKeep(21, FSIS), "egg"),
     (RawKeep(2, FSIS), "egg white; egg yolk"),
     (RawKeep(5), "milk; cream; double cream; single cream; whipping cream; sour cream; creme fraiche; crème fraîche; "
      "yogurt; yoghurt; mascarpone; ricotta; buttermilk; mozzarella; goat cheese; soft cheese; feta; tofu; yeast"),
     (RawKeep(21), "butter; margarine; hard cheese; parmesan; cheddar; mountain cheese; cheese; oat drink"),
+    (RawKeep(3, late=True), "salad leaf; lettuce; spinach; rocket; chard; chicory"),
     (RawKeep(3), "thyme; rosemary; sage; parsley; dill; chive; basil; mint; coriander; tarragon; chervil; herb; "
-     "salad leaf; lettuce; spinach; rocket; chard; chicory; asparagus; mushroom; broccoli; green bean; pea; avocado; "
+     "asparagus; mushroom; broccoli; green bean; pea; avocado; "
      "cucumber; spring onion; radish; fennel; courgette; zucchini; aubergine; eggplant; pepper; horseradish"),
     (RawKeep(2), "berry; strawberry; raspberry; blackberry; blueberry; fig; peach; apricot; cherry; plum; bread; "
      "roll; baguette; sourdough; brioche; cake"),
@@ -51,6 +65,14 @@ _FOODS: tuple[tuple[RawKeep, str], ...] = (
      "golden syrup; tomato puree; tinned tomato; chicken stock; beef stock; fish stock; fish sauce; pork stock; "
      "egg noodle; apple sauce; lemonade"),
 )  # fmt: skip
+# Sold chilled, unlike the dry or tinned thing of that name.
+_FRESH: tuple[tuple[RawKeep, str], ...] = (
+    (RawKeep(1, FSIS_MEMORY), "pasta; egg pasta; ravioli; tortellini; tagliatelle; pappardelle; spaghetti; linguine; "
+     "lasagne; lasagne sheet; noodle; egg noodle; gnocchi"),
+    (RawKeep(3, FSIS_MEMORY), "stock; broth; chicken stock; beef stock; fish stock; pork stock; vegetable stock; soup; "
+     "gravy"),
+)  # fmt: skip
+_SOLD_FRESH = ("ravioli", "tortellini", "gnocchi")  # unless said to be dried
 _SECTIONS: tuple[tuple[RawKeep, str], ...] = (
     (RawKeep(1), "fishmonger; fish; flower; florist"),
     (RawKeep(2), "butcher; meat; bakery; baker"),
@@ -62,13 +84,18 @@ _SECTIONS: tuple[tuple[RawKeep, str], ...] = (
 UNKNOWN = RawKeep(2)  # neither food nor section is known
 
 BY_FOOD = {words: keep for keep, names in _FOODS for words in names.split("; ")}
+BY_FRESH = {words: keep for keep, names in _FRESH for words in names.split("; ")}
 BY_SECTION = {words: keep for keep, names in _SECTIONS for words in names.split("; ")}
+
+
+_CHILLED = re.compile(r"\b(?:fresh|freshly|chilled|home-?made)\b(?! frozen)", re.IGNORECASE)
 
 
 def raw_keep(food: str, section: str | None = None) -> RawKeep:
     """By the longest known words in its name (the last if equally long); otherwise by its section."""
     name = same_food(food)
-    return _longest(name, BY_FOOD) or _longest(same_food(section or ""), BY_SECTION) or UNKNOWN
+    fresh = _longest(name, BY_FRESH) if _CHILLED.search(food) or name in _SOLD_FRESH else None
+    return fresh or _longest(name, BY_FOOD) or _longest(same_food(section or ""), BY_SECTION) or UNKNOWN
 
 
 def _longest(name: str, known: dict[str, RawKeep]) -> RawKeep | None:

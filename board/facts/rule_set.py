@@ -46,6 +46,7 @@ READY_TO_EAT: tuple[str, ...] = (
     "dressed salad",
     "hard-cooked eggs",
     "custard",
+    "other cooked food",
 )
 LIFE_CLASSES: tuple[str, ...] = (
     *READY_TO_EAT,

@@ -6,8 +6,8 @@ from board.plan.load import PlanFile
 from board.plan.model.courses import Course, Dish
 from board.plan.model.model import Plan
 from board.plan.resolve.assume import FilledWay, Task
+from board.plan.resolve.at_table import dish_spoils
 from board.plan.resolve.links import name_key
-from board.plan.resolve.spoils import dish_at, raw_class, spoils
 from board.sheet.run_sheet import Cooling, RawLimit, SpoilClock, Stage
 
 FREEZER_CELSIUS = -18.0  # 0 °F: USDA FSIS, on freezing; from memory
@@ -16,12 +16,11 @@ FREEZER_CELSIUS = -18.0  # 0 °F: USDA FSIS, on freezing; from memory
 def spoil_clocks(file: PlanFile) -> tuple[SpoilClock, ...]:
     """A clock for each dish whose food spoils, with its limit."""
     away = _put_away(file)
-    taking_up = {task.node.loc[:4] for task in file.filled.tasks.values() if task.care.spoils}
     return tuple(
         _clock(file.plan, course, dish, number, file, away.get(name_key(course.course)))
         for number, course in enumerate(file.plan.courses)
         for d, dish in enumerate(course.dishes)
-        if spoils(dish) or (dish.perishable is None and ("courses", number, "dishes", d) in taking_up)
+        if dish_spoils(file.plan, file.filled, ("courses", number, "dishes", d)).does
     )
 
 
@@ -37,12 +36,6 @@ def raw_limit(file: PlanFile) -> RawLimit | None:
         return None
     limit = rule_set(file.plan.rules).out_limit(file.plan.air.indoors if file.plan.air is not None else None)
     return RawLimit(limit.minutes, limit.source)
-
-
-def raw_in(plan: Plan, task: Task) -> str | None:
-    """The first ingredient of its dish that is raw and must be cooked; None if there is none."""
-    dish = dish_at(plan, task.node.loc)
-    return next((line.food for line in (dish.ingredients if dish is not None else ()) if raw_class(line.food)), None)
 
 
 def air_of(plan: Plan, course: Course) -> float | None:

@@ -23,7 +23,7 @@ from board.schedule.formulate import problem_of
 from board.schedule.given_up import given_up
 from board.schedule.oven_dial import Change, InOven, Setting, changes, settings
 from board.schedule.problem import LITRE, Problem, Way
-from board.schedule.safety_facts import cooling_of, raw_in, raw_limit, spoil_clocks
+from board.schedule.safety_facts import cooling_of, raw_limit, spoil_clocks
 from board.schedule.solution import Solution
 from board.sheet.run_sheet import (
     HEAT,
@@ -171,7 +171,7 @@ class _Writer:
             exposed=is_exposed(task.care, chosen.where, work.cools if work else None, rule_set(self.file.plan.rules)),
             fresh=task.care.fresh,
             cooling=cooling_of(self.file.plan, task, chosen),
-            raw=raw_in(self.file.plan, task),
+            raw=task.care.raw,
             noted=self._noted(task),
             plan_way=way.number,
         )

@@ -42,14 +42,15 @@ def buying_days(plan: Plan, items: Sequence[Item]) -> tuple[Bought, ...]:
 
 
 def _on_a_trip(plan: Plan, item: Item, all_trips: Sequence[Trip]) -> Bought:
-    """The first trip after which it keeps until last begun; else the last trip before it is first needed."""
+    """The first trip after which it keeps until last begun, and the last for raw meat and fish and for leaves; else the
+    last trip before it is first needed."""
     keep = raw_keep(item.food, item.section)
     first, last = _first(item), _local(plan, max(need.first for need in item.needs)).date()
     early = [trip for trip in all_trips if trip.end <= first]
     fit = [trip for trip in early if _open_during(plan, item.section, trip.start, trip.end)]
     if not fit:
         return Bought(item, keep, None, None, "shop shut" if early else "no trip before")
-    for trip in fit:
+    for trip in reversed(fit) if keep.late else fit:
         if (last - trip.day).days <= keep.days:
             return Bought(item, keep, trip.day, trip)
     return Bought(item, keep, fit[-1].day, fit[-1], "keeps too short")

@@ -7,7 +7,9 @@ from board.facts.called import as_bought, same_food
 from board.plan.model.model import Plan
 from board.plan.model.shopping import InTheHouse, Pack, Price
 from board.plan.resolve.scaling import whole_up
+from board.shopping import words
 from board.shopping.amounts import GRAMS, MILLILITRES, Amount, Measure, measure_for, standard_of, total
+from board.shopping.eggs import bought_as, figures_of
 from board.shopping.needs import Need
 
 FROM_THE_TAP = ("water", "tap water", "cold water", "boiling water", "warm water")
@@ -74,7 +76,7 @@ def items(plan: Plan, needs: Sequence[Need], house: Sequence[InTheHouse]) -> tup
     """Each needed food once, in order of first appearance. `house`: what is there, pantry files included."""
     by_key: dict[str, list[Need]] = {}
     for need in needs:
-        by_key.setdefault(need.key, []).append(need)
+        by_key.setdefault(bought_as(need), []).append(need)
     there: dict[str, list[InTheHouse]] = {}
     for each in house:
         there.setdefault(same_food(each.food), []).append(each)
@@ -92,13 +94,13 @@ def _item(
     prices: Mapping[str, Price],
 ) -> Item:
     pack, price = packs.get(key), prices.get(key)
-    written = [need.line.measure for need in needs if need.line.low is not None]
+    written = [need.line.measure if need.key == key else "" for need in needs if need.line.low is not None]
     units = {*written, *(h.measure for h in there if h.low is not None)}
     units |= {pack.unit} if pack else set()
     units |= {price.per} if price and price.per not in ("pack", "each") else set()
     measure = measure_for(key, units, standard_of(plan.units))
-    exact = total(measure.amount(n.scaled.low, n.scaled.high, n.line.measure) for n in needs)
-    least = total(measure.amount(*n.scaled.to_have, n.line.measure) for n in needs)
+    exact = total(measure.amount(*each) for each in figures_of(needs, whole=False))
+    least = total(measure.amount(*each) for each in figures_of(needs, whole=True))
     have = {a.kind: a for a in total(measure.amount(h.low, h.high, h.measure) for h in there if h.low is not None)}
     enough = any(h.low is None for h in there)
     parts = tuple(_part(a, b, have, enough, measure, pack, price) for a, b in zip(exact, least, strict=True))
@@ -106,7 +108,7 @@ def _item(
     section = next((n.line.section for n in needs if n.line.section), "")
     return Item(
         key=key,
-        food=max((as_bought(n.line.food) for n in needs), key=len),
+        food=max((as_bought(n.line.food) for n in needs if n.key == key), key=len, default=words.EGGS),
         section=section.strip(),
         needs=tuple(needs),
         parts=parts,

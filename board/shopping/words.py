@@ -54,6 +54,7 @@ def pieces(count: str) -> str:
     return f"{count} piece{'s' if count != '1' else ''}"
 
 
+EGGS = "eggs"
 ENOUGH_IN_THE_HOUSE = "in the house"
 FROM_TAP = "from the tap"
 

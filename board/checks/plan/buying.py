@@ -4,7 +4,7 @@ import re
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
-from board.facts.called import same_food
+from board.facts.called import EGG_PARTS, same_food
 from board.facts.drinks import SOLD_AS, USUAL
 from board.plan.load import PlanFile
 from board.plan.model.model import Plan
@@ -22,6 +22,7 @@ def _foods(plan: Plan) -> dict[str, str]:
     written += [pairing.drink for course in plan.courses for pairing in course.drink]
     written += [line.food for job in plan.jobs for line in job.supplies]
     written += [SOLD_AS.get(drink, drink) for drink in USUAL] if plan.drinks else []
+    written += ["egg" for food in written if same_food(food) in EGG_PARTS]
     return {same_food(food): food for food in written}
 
 

@@ -10,6 +10,7 @@ from board.checks.plan.figures import Figures
 from board.checks.plan.precedence import Between
 from board.facts.limits import Cook
 from board.facts.rule_set import RuleSet
+from board.facts.workings import BOILS, folded
 from board.plan.load import PlanFile
 from board.plan.phrases.durations import short
 from board.plan.phrases.food_safety import ROAST, Core, rule_class
@@ -116,15 +117,15 @@ def what_is_reheated_gets_hot_enough(file: PlanFile) -> list[Snag]:
         write = (
             f"`until: {limit.degrees.fahrenheit:g} F`" if say.fahrenheit else f"`until: {limit.degrees.celsius:g} C`"
         )
-        place = _place(file, task, "until", "reheats")
-        if core is None:
+        place, source = _place(file, task, "until", "reheats"), task.care.by.beside(limit.source)
+        if core is None and BOILS.search(folded(task.node.name)) is None:
             message = f"{task.node.name} does not say how hot it gets; {asks}"
             mend = f"Write {write}."
-            found.append(Snag("food 4", Weight.ASK, message, mend, place, safety=True, source=limit.source))
-        elif not limit.degrees.at_least(core.celsius):
+            found.append(Snag("food 4", Weight.ASK, message, mend, place, safety=True, source=source))
+        elif core is not None and not limit.degrees.at_least(core.celsius):
             message = f"{task.node.name}: {_reaches(say, core)}; {asks}"
             mend = f"Write {write}, and reheat it to that."
-            found.append(Snag("food 4", Weight.STOP, message, mend, place, safety=True, source=limit.source))
+            found.append(Snag("food 4", Weight.STOP, message, mend, place, safety=True, source=source))
     return found
 
 

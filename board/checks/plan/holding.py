@@ -9,7 +9,6 @@ from board.plan.phrases.durations import short
 from board.plan.places import Loc
 from board.plan.resolve.assume import FilledWay, Task
 from board.plan.resolve.food_safety import COOKS_ON
-from board.plan.resolve.fridge_life import life_class
 from board.plan.snag import Snag, Weight
 
 DAY_MINUTES = 24 * 60
@@ -39,7 +38,8 @@ def what_is_kept_hot_is_hot_enough(file: PlanFile) -> list[Snag]:
                 f"{say.asks(f'{say.limit(limit)} or above', say.rules.holding_source)}"
             )
             mend = "Set the oven higher, and let its range begin no lower: `40 min in the oven at 80 C (70 to 95 C)`."
-            found.append(Snag("food 6", Weight.STOP, message, mend, file.places.of((*loc, "keeps")), safety=True))
+            place, why = file.places.of((*loc, "keeps")), task.care.by.beside("")
+            found.append(Snag("food 6", Weight.STOP, message, mend, place, safety=True, source=why))
     return list(dict.fromkeys(found))
 
 
@@ -133,7 +133,7 @@ def what_keeps_cold_keeps_so_long(file: PlanFile) -> list[Snag]:
     say = Figures(file)
     found = []
     for task in file.filled.tasks.values():
-        life = life_class(file.plan, task.node)
+        life = task.care.life
         for way, loc in _ways(task):
             if way.keeps is None or way.keeps.where.place != "fridge" or not task.care.spoils:
                 continue
@@ -144,7 +144,8 @@ def what_keeps_cold_keeps_so_long(file: PlanFile) -> list[Snag]:
                     f"{say.rules.title} give {head}{most[0]:g} days at most [{most[1]}]"
                 )
                 mend = "Make it later, eat it sooner, or freeze it."
-                found.append(Snag("food 12", Weight.MIND, message, mend, file.places.of((*loc, "keeps")), safety=True))
+                place, why = file.places.of((*loc, "keeps")), task.care.by.beside("")
+                found.append(Snag("food 12", Weight.MIND, message, mend, place, safety=True, source=why))
     return list(dict.fromkeys(found))
 
 

@@ -14,7 +14,7 @@ from board.plan.load import PlanFile
 from board.plan.model.courses import Dish
 from board.plan.phrases.quantities import Ingredient
 from board.plan.places import Loc
-from board.plan.resolve.spoils import result_spoils, spoils
+from board.plan.resolve.at_table import by_itself
 from board.plan.snag import Place
 
 
@@ -110,12 +110,12 @@ def _not_served(file: PlanFile, eaten: Matrix, dish: Dish, row: int, loc: Loc) -
 def _keeps(file: PlanFile, dish: Dish, loc: Loc) -> Iterator[OnYourWord]:
     """`perishable: no`, of a dish or a step that spoils by what it is made of."""
     no_clock = "no clock for how long it stands out, or keeps"
-    if dish.perishable is False and spoils(dish.model_copy(update={"perishable": None})):
+    if dish.perishable is False and by_itself(file.filled, loc).does:
         yield OnYourWord("perishable: no", no_clock, dish.dish, file.places.of((*loc, "perishable")))
+    by_step = {task.node.loc: task for task in file.filled.tasks.values()}
     for n, step in enumerate(dish.steps):
         at: Loc = (*loc, "steps", n)
-        silent = step.model_copy(update={"perishable": None})
-        if step.perishable is False and result_spoils(file.plan, silent, at):
+        if step.perishable is False and by_step[at].care.by.does:
             yield OnYourWord("perishable: no", no_clock, step.step, file.places.of((*at, "perishable")))
 
 

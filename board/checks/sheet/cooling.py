@@ -54,7 +54,7 @@ def fall_times(pieces: list[Piece], start: float, stages: tuple[CoolingStage, ..
 
 @dataclass
 class _Path:
-    """The path of a hot result until it is reheated or served: each stay with its place and slot."""
+    """The path of a hot result until it is reheated, served, or spoils no more: each stay with its place and slot."""
 
     stays: list[tuple[float, str | None, Slot | None]] = field(default_factory=list)
 
@@ -94,7 +94,7 @@ def _paths_from(paths: Paths, slot: Slot, before: _Path) -> Iterator[_Path]:
     for taker in paths.takers(slot):
         where = slot.keeping.where if slot.keeping is not None else "room"
         path = before.and_then((minutes_between(slot, taker), where, None))
-        if taker.kind == "serve" or taker.lane in HOT_LANES:
+        if taker.kind == "serve" or taker.lane in HOT_LANES or not paths.spoils(taker):
             yield path
         else:
             yield from _paths_from(paths, taker, path.and_then((length(taker), paths.way(taker).where.place, taker)))

@@ -3,7 +3,7 @@
 from collections.abc import Callable
 
 from board.checks.allergens.guests_eat import Matrix, matrix
-from board.checks.sheet import contact, cooling, fridge, out, raw, raw_contact
+from board.checks.sheet import bought, contact, cooling, fridge, out, raw, raw_contact
 from board.checks.sheet.timed import Timed, timed
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, in_order
@@ -18,6 +18,7 @@ CHECKS: tuple[SafetyCheck, ...] = (
     out.dishes_without_ingredients_have_no_clock,
     fridge.nothing_lies_cold_too_long,
     fridge.not_too_much_warm_at_once,
+    bought.raw_food_is_bought_late_enough,
     cooling.hot_food_cools_in_time,
     contact.tools_are_washed_between,
     raw_contact.raw_food_touches_nothing_ready,

@@ -10,7 +10,6 @@ from board.checks.sheet.paths import HOT_LANES, Paths, length, minutes_between
 from board.checks.sheet.timed import Timed
 from board.facts.rule_set import READY_TO_EAT, Interval, Verdict, fridge_days
 from board.plan.places import Loc
-from board.plan.resolve.fridge_life import life_class
 from board.plan.snag import Snag, Weight
 from board.sheet.run_sheet import Slot
 
@@ -75,7 +74,7 @@ def nothing_lies_cold_too_long(timed: Timed) -> list[Snag]:
     for slot in paths.steps():
         for taker in paths.takers(slot) if paths.spoils(slot) else ():
             life = lives.taken_up(slot, taker)
-            head = life_class(timed.file.plan, paths.task(slot).node)
+            head = paths.task(slot).care.life
             day = life.calendar_day(taker.start, zone)
             verdict = _verdict(say, head, life, day)
             if verdict != "fine":
@@ -107,7 +106,8 @@ def _lies_too_long(
     weight = Weight.STOP if verdict == "stop" else Weight.MIND
     task = paths.task(slot)
     key = "keeps" if task.work is not None and task.work.keeps is not None else "step"
-    return Snag("food 12", weight, message, mend, paths.file.places.of((*task.node.loc, key)), safety=True)
+    place, why = paths.file.places.of((*task.node.loc, key)), task.care.by.beside("")
+    return Snag("food 12", weight, message, mend, place, safety=True, source=why)
 
 
 @dataclass(frozen=True, slots=True)

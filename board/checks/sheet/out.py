@@ -10,18 +10,21 @@ from board.checks.sheet.put_away import Left, after, job_line, together
 from board.checks.sheet.timed import Timed
 from board.plan.edit.yaml_text import Layout, flow
 from board.plan.phrases.durations import short
+from board.plan.resolve.at_table import dish_spoils
 from board.plan.snag import Snag, Weight
 from board.sheet.exposure import Exposed
 from board.sheet.run_sheet import Slot
 
 
 def dishes_are_eaten_in_time(timed: Timed) -> list[Snag]:
-    """food 10: the clock of a dish passes its limit before it is eaten. Source: the rule set's `out_limit`."""
+    """food 10: the clock of a dish passes its limit before it is eaten; asked where nobody knows whether it spoils.
+    Source: the rule set's `out_limit`."""
     paths, rules = timed.paths, timed.say.rules
     found = []
     for each in timed.clocks:
         if each.too_long and each.runs_out is not None:
-            clock = each.clock
+            clock, loc = each.clock, paths.of_dish(each.clock.course, each.clock.dish)
+            by = dish_spoils(timed.file.plan, timed.file.filled, loc)
             when = shared.day_and_clock(each.runs_out.astimezone(_zone(timed)))
             message = (
                 f"{clock.dish}: {short(each.out_minutes)} neither hot nor cold enough until it is eaten; "
@@ -32,8 +35,10 @@ def dishes_are_eaten_in_time(timed: Timed) -> list[Snag]:
                 f"{_longest(paths, each)} Keep it in the fridge or hot enough meanwhile, make it later, or serve it "
                 "sooner. What has stood too long is thrown away. What cannot spoil is `perishable: no`."
             )
-            place = timed.file.places.of((*paths.of_dish(clock.course, clock.dish), "dish"))
-            found.append(Snag("food 10", Weight.STOP, message, mend, place, safety=True))
+            if not by.sure:
+                mend = f"Does it spoil? Write `perishable: yes` or `no`. {mend}"
+            weight, place = Weight.STOP if by.sure else Weight.ASK, timed.file.places.of((*loc, "dish"))
+            found.append(Snag("food 10", weight, message, mend, place, safety=True, source=by.beside("")))
     return found
 
 

@@ -54,7 +54,7 @@ BUTTER = group(
     """butter = unsalted butter = salted butter, browned butter = brown butter, clarified butter, ghee = desi
     ghee, garlic butter = herb butter = parsley butter, smen, niter kibbeh, cultured butter, goats butter,
     butter oil, spreadable butter = butter spread, butterfat = milk fat, caramelised butter""",
-    A.MILK, hidden=(From.LACTOSE,), perishable=True,
+    A.MILK, hidden=(From.LACTOSE,),
 )  # fmt: skip
 FRESH_CHEESE = group(
     """cream cheese = soft white cheese = full fat soft cheese, cottage cheese, ricotta, mascarpone, paneer,
@@ -86,14 +86,14 @@ HARD_CHEESE = group(
     kefalotiri, kasseri, saganaki, sbrinz, maasdam, cheese powder, mexican cheese blend, italian hard
     cheese = parmesan style cheese, hard italian cheese, cheeseboard = cheese platter, cheese sauce
     powder, fondue = cheese fondue""",
-    A.MILK, hidden=(From.RENNET, From.LACTOSE), perishable=True,
+    A.MILK, hidden=(From.RENNET, From.LACTOSE),
 )  # fmt: skip
 # These two are by their rules of origin made with animal rennet: common practice, no source.
 WITH_RENNET = group(
     "parmesan = parmigiano reggiano = parmesan cheese, grana padano",
-    A.MILK, From.RENNET, hidden=(From.LACTOSE, A.EGGS), perishable=True,
+    A.MILK, From.RENNET, hidden=(From.LACTOSE, A.EGGS),
 )  # fmt: skip
-VEGETARIAN_CHEESE = group("vegetarian cheese = vegetarian hard cheese", A.MILK, hidden=(From.LACTOSE,), perishable=True)
+VEGETARIAN_CHEESE = group("vegetarian cheese = vegetarian hard cheese", A.MILK, hidden=(From.LACTOSE,))
 MOULD_RIPENED = group(
     """brie, camembert, chaource, chevre = chevre log = goats cheese log, taleggio, reblochon, vacherin = vacherin mont
     d or = mont d or, pont l eveque = pont leveque, epoisses, munster = muenster = muenster cheese, limburger,
@@ -132,8 +132,8 @@ WITH_EGG_AND_MILK = group(
 )
 COCONUT_CREAM = group("~cream of coconut = ~coconut cream powder", A.COCONUT, hidden=(A.SULPHITES,), made=True)
 FLAVOURED_BUTTER = (
-    *group("brandy butter = rum butter", A.MILK, From.ALCOHOL, hidden=(From.LACTOSE,), perishable=True, made=True),
-    *group("anchovy butter", A.MILK, A.FISH, hidden=(From.LACTOSE,), perishable=True, made=True),
+    *group("brandy butter = rum butter", A.MILK, From.ALCOHOL, hidden=(From.LACTOSE,), made=True),
+    *group("anchovy butter", A.MILK, A.FISH, hidden=(From.LACTOSE,), made=True),
 )
 INSTEAD = group(
     """~vegan margarine, ~vegan block margarine = ~vegan block, ~vegan butter, ~vegan cheese, ~vegan cream, ~vegan

@@ -170,10 +170,10 @@ POULTRY_PATE = group(
     hidden=(From.PORK, A.MILK, From.LACTOSE, A.EGGS, From.ALCOHOL, A.WHEAT),
 )  # fmt: skip
 FAT = (
-    *group("lard, pork fat, bacon fat", From.PORK, From.ANIMAL_FAT, perishable=True),
+    *group("lard, pork fat, bacon fat", From.PORK, From.ANIMAL_FAT),
     *group("dripping = beef dripping, suet = beef suet, tallow, marrow fat", From.BEEF, From.ANIMAL_FAT,
            hidden=(A.WHEAT,)),
-    *group("duck fat, goose fat, chicken fat = schmaltz", From.POULTRY, From.ANIMAL_FAT, perishable=True),
+    *group("duck fat, goose fat, chicken fat = schmaltz", From.POULTRY, From.ANIMAL_FAT),
     *group("~vegetable suet = ~vegetarian suet", hidden=(A.WHEAT,), made=True),
 )  # fmt: skip
 GELATINE = group(

@@ -126,6 +126,7 @@ RULES = RuleSet(
     fridge_lives={
         "soup or stew": FridgeLife(3, 4, source="FoodSafety.gov, cold food storage chart: soups and stews"),
         "cooked meat or poultry": FridgeLife(3, 4, source="FoodSafety.gov, cold food storage chart: leftovers"),
+        "other cooked food": FridgeLife(3, 4, source="USDA FSIS, leftovers and food safety: 3 to 4 days; from memory"),
         "dressed salad": FridgeLife(
             3, 4, source="FoodSafety.gov, cold food storage chart: salads of egg, chicken, ham, tuna or pasta"
         ),

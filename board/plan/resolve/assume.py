@@ -16,6 +16,7 @@ from board.plan.phrases.durations import Attention, Spread, short
 from board.plan.phrases.food_safety import Thaw
 from board.plan.phrases.stations import ACCEPTS_EITHER_SIDE, Keep, Station
 from board.plan.phrases.when import instant, is_small_hours
+from board.plan.resolve.become import NOTHING, Become, what_becomes
 from board.plan.resolve.food_safety import NO_CARE, Care, care_of
 from board.plan.resolve.laying import laid, wash_ups
 from board.plan.resolve.links import (
@@ -28,6 +29,7 @@ from board.plan.resolve.links import (
     is_before_guests,
     serve_id,
 )
+from board.plan.resolve.spoils import Spoils
 from board.plan.resolve.taken_up import spoils_by_what_it_takes_up
 
 KEEPS_MINUTES = 120  # in the room; the usual two-hour limit for perishable food (USDA FSIS)
@@ -112,10 +114,15 @@ def fill(plan: Plan, linked: Linked) -> Filled:
     zone = ZoneInfo(plan.zone)
     arrive = instant(plan.date, plan.arrive, zone)
     to_serve = {link.first for link in linked.links if link.second.startswith("serve/")}
-    tasks = {node.id: _task(plan, node, assumed, served_next=node.id in to_serve) for node in linked.nodes.values()}
+    becomes = what_becomes(plan, linked)
+    tasks = {
+        node.id: _task(plan, node, becomes.get(node.id, NOTHING), assumed, served_next=node.id in to_serve)
+        for node in linked.nodes.values()
+    }
     spoiling = frozenset(id_ for id_, task in tasks.items() if task.care.spoils)
     for id_ in spoils_by_what_it_takes_up(plan, linked.nodes, linked.links, spoiling) - spoiling:
-        tasks[id_] = replace(tasks[id_], care=replace(tasks[id_].care, spoils=True))
+        by = Spoils(True, "what it takes up of another dish spoils")
+        tasks[id_] = replace(tasks[id_], care=replace(tasks[id_].care, spoils=True, by=by))
     courses = _courses(plan, zone, arrive, assumed)
     for guest in plan.guests:
         for read in guest.read:
@@ -125,7 +132,7 @@ def fill(plan: Plan, linked: Linked) -> Filled:
     return Filled(tasks, tuple(linked.links), courses, arrive, assumed.lines())
 
 
-def _task(plan: Plan, node: Node, assumed: _Assumed, *, served_next: bool) -> Task:
+def _task(plan: Plan, node: Node, become: Become, assumed: _Assumed, *, served_next: bool) -> Task:
     work = node.work
     if work is None:
         return Task(node, (_own_way(plan, node, assumed),))
@@ -139,7 +146,7 @@ def _task(plan: Plan, node: Node, assumed: _Assumed, *, served_next: bool) -> Ta
     if best is None and served_next and base.where.place in ("oven", "stovetop"):
         best = BEST_WITHIN_MINUTES
         assumed.say(f"served within {BEST_WITHIN_MINUTES} min of being ready, if it can be", node.name)
-    return Task(node, ways, best, care_of(plan, node, assumed.say))
+    return Task(node, ways, best, care_of(plan, node, become, assumed.say))
 
 
 def _own_way(plan: Plan, node: Node, assumed: _Assumed) -> FilledWay:

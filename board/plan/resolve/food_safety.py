@@ -8,44 +8,60 @@ from board.facts.rule_sets import rule_set
 from board.plan.model.model import Plan
 from board.plan.phrases.food_safety import Cooling, Core, rule_class
 from board.plan.phrases.stations import Station
-from board.plan.resolve.links import Node, name_key
-from board.plan.resolve.spoils import result_spoils
+from board.plan.resolve.become import COOKS_ON as COOKS_ON
+from board.plan.resolve.become import Become
+from board.plan.resolve.fridge_life import life_class
+from board.plan.resolve.links import Node
+from board.plan.resolve.spoils import KEEPS, Spoils, dish_at
 
 OUT_OF_CONTROL = ("worktop", "front-of-house", "room")  # neither hot nor cold enough
-COOKS_ON = ("oven", "stovetop")
 
 Say = Callable[[str, str], None]
 
 
 @dataclass(frozen=True, slots=True)
 class Care:
-    """`core`: what the middle must reach. `spoils`: whether its result spoils unchilled. `fresh`: it cooks the food
-    through, so a new clock begins."""
+    """`core`: what the middle must reach. `spoils`: whether its result spoils unchilled, by the host's word first;
+    `by`: what it does by itself, and why. `fresh`: it cooks the food through, so a new clock begins. `raw`: a raw food
+    that it begins with. `life`: its class of fridge life."""
 
     core: Core | None = None
     cooks: str | None = None
     reheats: bool = False
     spoils: bool = False
     fresh: bool = False
+    by: Spoils = KEEPS
+    raw: str | None = None
+    life: str | None = None
 
 
 NO_CARE = Care()
 
 
-def care_of(plan: Plan, node: Node, say: Say) -> Care:
-    """The care of one piece of work; `say(what, who)` receives each assumption."""
+def care_of(plan: Plan, node: Node, become: Become, say: Say) -> Care:
+    """The care of one piece of work, whose food has `become` so; `say(what, who)` receives each assumption."""
     work = node.work
     if work is None:
         return NO_CARE
     rules = rule_set(plan.rules)
-    reheats = work.reheats if work.reheats is not None else name_key(node.name).startswith("reheat ")
     core = work.until
     if core is None and work.cooks is not None and (cook := rules.cook_for(rule_class(work.cooks))) is not None:
         core = Core(celsius=cook.degrees.celsius, minutes=cook.hold_seconds / 60)
         say(f"is done at {cook.degrees.celsius:g} °C in the middle ({rules.title})", node.name)
     hot = work.where is not None and work.where.place in COOKS_ON
-    fresh = hot and core is not None and rules.danger_high.at_least(core.celsius) and not reheats
-    return Care(core, work.cooks, reheats, result_spoils(plan, work, node.loc), fresh)
+    through = core is not None and rules.danger_high.at_least(core.celsius)
+    fresh = hot and not become.reheats and (through or (core is None and become.anew))
+    by, word = Spoils(become.spoils, become.why, become.sure), _word(plan, node)
+    life = life_class(become, node) if node.kind == "step" else None
+    return Care(core, work.cooks, become.reheats, by.does if word is None else word, fresh, by, become.raw, life)
+
+
+def _word(plan: Plan, node: Node) -> bool | None:
+    """The host's own, of the step, else of its dish; a job's result spoils by their word only."""
+    if node.work is not None and node.work.perishable is not None:
+        return node.work.perishable
+    dish = dish_at(plan, node.loc)
+    return dish.perishable if dish is not None else False
 
 
 def is_exposed(care: Care, where: Station, cools: Cooling | None, rules: RuleSet) -> bool:
