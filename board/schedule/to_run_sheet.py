@@ -168,7 +168,7 @@ class _Writer:
             way=self.solution.ways[n],
             cooks=task.care.cooks,
             hold_minutes=task.care.core.minutes if task.care.core else 0.0,
-            exposed=is_exposed(task.care, chosen.where, work.cools if work else None, rule_set(self.file.plan.rules)),
+            exposed=is_exposed(task.care, chosen.where, work, rule_set(self.file.plan.rules)),
             fresh=task.care.fresh,
             cooling=cooling_of(self.file.plan, task, chosen),
             raw=task.care.raw,

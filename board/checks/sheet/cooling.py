@@ -34,7 +34,8 @@ class Piece:
 
 def fall_times(pieces: list[Piece], start: float, stages: tuple[CoolingStage, ...]) -> tuple[list[float], float]:
     """Minutes from the start of the first stage to each stage's end (infinite if never reached), and to the end of the
-    last piece. The time before the first stage starts does not count."""
+    last piece. The time before the first stage starts does not count; but where it never does, though the food stands
+    to cool, all of that time does: so deep a pot is the slowest of all."""
     goals = [stages[0].start.celsius, *(stage.end.celsius for stage in stages)]
     reached = [0.0 if start < goals[0] else math.inf, *(math.inf for _ in stages)]
     celsius, passed = start, 0.0
@@ -48,7 +49,7 @@ def fall_times(pieces: list[Piece], start: float, stages: tuple[CoolingStage, ..
         passed += piece.minutes
     began = reached[0]
     if math.isinf(began):
-        return [math.inf for _ in stages], 0.0
+        return [math.inf for _ in stages], sum(piece.minutes for piece in pieces if piece.falls is not None)
     return [end - began for end in reached[1:]], passed - began
 
 

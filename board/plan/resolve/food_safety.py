@@ -6,7 +6,8 @@ from dataclasses import dataclass
 from board.facts.rule_set import RuleSet
 from board.facts.rule_sets import rule_set
 from board.plan.model.model import Plan
-from board.plan.phrases.food_safety import Cooling, Core, rule_class
+from board.plan.model.work import Work
+from board.plan.phrases.food_safety import Core, rule_class
 from board.plan.phrases.stations import Station
 from board.plan.resolve.become import COOKS_ON as COOKS_ON
 from board.plan.resolve.become import Become
@@ -64,12 +65,16 @@ def _word(plan: Plan, node: Node) -> bool | None:
     return dish.perishable if dish is not None else False
 
 
-def is_exposed(care: Care, where: Station, cools: Cooling | None, rules: RuleSet) -> bool:
+def is_exposed(care: Care, where: Station, work: Work | None, rules: RuleSet) -> bool:
     """Whether perishable food is neither hot nor cold enough during this work.
 
     Cooling in water or ice is judged by the cooling stages and their own limits instead (FDA Food Code 3-501.16(A)
-    excepts cooling, from memory). Cooling in the room counts, and so does an oven set below hot holding.
+    excepts cooling, from memory), and thawing in cold water by the time it is given (food 8). Cooling in the room
+    counts, and so does an oven set below hot holding.
     """
+    cools = work.cools if work is not None else None
     bathed = cools is not None and cools.bath in ("cold water", "ice bath")
+    if work is not None and work.thaws is not None:
+        return False
     lukewarm = where.place == "oven" and where.heat is not None and not rules.hot_holding.at_least(where.heat.want)
     return care.spoils and (where.place in OUT_OF_CONTROL or lukewarm) and not bathed

@@ -203,3 +203,11 @@ def test_f14_asks_at_the_first_of_several_and_names_them_all() -> None:
     named = snag.message.partition(":")[0].split(", ")
     assert sorted(named) == ["boil it", "boil more"]
     assert line_of(snag).startswith(f"- {{step: {named[0]},")
+
+
+@pytest.mark.parametrize("bath", ["plastic", "metal", "metal, ice bath"])
+def test_f14_a_deeper_pot_is_never_told_less_than_a_shallower_one(bath: str) -> None:
+    """Nor is one so deep that by the estimate it stays hot all the while: Newton's law."""
+    told = [weights(supper(chilled(f"cools: '{depth} cm deep, {bath}'")), "food 14") for depth in (5, 15, 25, 35)]
+    assert told[-1] == ["MIND"]
+    assert told == sorted(told, key=len)
