@@ -52,9 +52,24 @@ _FIGURE = r"(?:\d+\s+\d+/\d+|\d+/\d+|\d+(?:[.,]\d+)?\s*[½⅓⅔¼¾⅛]?|[½⅓
 _AMOUNT = re.compile(
     rf"({_FIGURE})\s*(?:(?:–|-|to)\s*({_FIGURE}))?\s*(?:({_UNIT_WORD})\b\.?)?\s*(?:of\s+)?(.*)", re.IGNORECASE
 )
+_LARGE = r"(?:good|generous|large|small|big|heaped|scant|tiny|fat)\s+"
 _UNCOUNTED = re.compile(
-    r"(?:(to taste)[,]?|an?\s+(handful|pinch|bunch|sprig|splash|knob)(?:\s+of)?)\s+(.+)", re.IGNORECASE
+    rf"(?:(to taste)[,]?|(?:an?\s+)?(?:{_LARGE})?(handful|pinch|bunch|sprig|splash|knob)(?:\s+of)?)\s+(.+)",
+    re.IGNORECASE,
 )
+# Some, without a figure: `a few gratings of nutmeg`, `a little oil`; `ice cubes, to serve`, `salt and pepper, to taste`.
+_SOME = re.compile(
+    rf"(?:some|plenty\s+of|a\s+few|a\s+little|a\s+bit\s+of|an?\s+(?:{_LARGE})?"
+    r"(?:drizzle|dash|glug|touch|dusting|squeeze|drop|scattering|grating|twist|grind|lick|smear|slick)s?)"
+    r"\s+(?:(?:gratings|drops|grinds|twists|shavings|strands|leaves)\s+)?(?:of\s+)?(?P<food>\D.*)",
+    re.IGNORECASE,
+)
+_AS_NEEDED = re.compile(
+    r"\D+?\s(?:to\s+(?:serve|garnish|finish|decorate)|as\s+needed|for\s+(?:serving|dusting|greasing|frying|brushing|"
+    r"sprinkling|garnish|drizzling|the\s+tin|the\s+pan|the\s+table))\b.*",
+    re.IGNORECASE,
+)
+_LAST_TO_TASTE = re.compile(r"(?P<food>\D+?),?\s+to\s+taste", re.IGNORECASE)
 MOST = 100_000.0  # of any unit
 _OF_A_SIZE = ("g", "kg", "oz", "lb", "ml", "cl", "dl", "l", "fl oz", "pint", "quart")
 _SIZE_WORD = "|".join(sorted((re.escape(s) for s, u in _SPELLINGS.items() if u in _OF_A_SIZE), key=len, reverse=True))
@@ -162,6 +177,10 @@ def _amount_and_food(text: str) -> dict[str, object]:
     """`low`, `high`, `unit`, `size` and `food` of one thing. Raises ValueError."""
     if match := _UNCOUNTED.fullmatch(text):
         return {"food": match[3], "unit": (match[1] or match[2]).lower()}
+    if match := _SOME.fullmatch(text) or _LAST_TO_TASTE.fullmatch(text):
+        return {"food": match["food"].strip(), "unit": "to taste"}
+    if _AS_NEEDED.fullmatch(text):
+        return {"food": text, "unit": "to taste"}
     if match := next((found for each in _SIZED if (found := each.fullmatch(text))), None):
         count = float(match["count"] or 1)
         size = f"{match['size'].strip()} {_SPELLINGS[match['of'].lower()]}"

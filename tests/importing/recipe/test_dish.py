@@ -264,7 +264,7 @@ def test_yields(given: Any, serves: int | None) -> None:
         ("A pinch of saffron", "saffron", None, None, "pinch"),
         ("Salt and pepper", "Salt and pepper", None, None, "to taste"),
         ("salt, to taste", "salt", None, None, "to taste"),
-        ("a little oil", "a little oil", None, None, "to taste"),
+        ("a little oil", "oil", None, None, "to taste"),
         ("2 onions (finely chopped)", "onions", 2, 2, ""),
         ("400 g tomatoes, peeled and chopped (about 6)", "tomatoes", 400, 400, "g"),
         ("0 eggs", "0 eggs", None, None, "to taste"),

@@ -97,3 +97,27 @@ def test_the_host_takes_one_of_those_offered() -> None:
 def test_what_is_not_offered_cannot_be_taken(text: str) -> None:
     with pytest.raises(ValidationError, match="write one of its foods after take"):
         LINE.validate_python(text)
+
+
+@pytest.mark.parametrize(
+    ("text", "food"),
+    [
+        ("sea salt and black pepper, to taste", "sea salt and black pepper"),
+        ("a few gratings of nutmeg", "nutmeg"),
+        ("a drizzle of honey", "honey"),
+        ("some parsley", "parsley"),
+        ("ice cubes, to serve", "ice cubes, to serve"),
+        ("butter for frying the almonds", "butter for frying the almonds"),
+        ("bread, to serve with aioli", "bread, to serve with aioli"),
+    ],
+)
+def test_what_has_no_figure_is_taken_as_some_and_no_food_of_it_is_lost(text: str, food: str) -> None:
+    assert read(text) == (None, "to taste", "", food)
+
+
+def test_a_good_pinch_is_a_pinch() -> None:
+    assert read("a good pinch of saffron, steeped in 2 tbsp hot milk")[1:] == (
+        "pinch",
+        "",
+        "saffron, steeped in 2 tbsp hot milk",
+    )
