@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import datetime
 
+from board.sheet.company import FRONT_OF_HOUSE
 from board.sheet.run_sheet import Attended, Slot
 
 
@@ -52,7 +53,7 @@ def wanted(slot: Slot, minute: float) -> Wanted | None:
 
     return Wanted(
         who=slot.attended[0].who,
-        front=slot.lane == "front-of-house",
+        front=slot.lane == FRONT_OF_HOUSE,
         whole=slot.whole,
         first=sum(length for _, length in lengths("start")),
         looks=tuple(lengths("look-in")),

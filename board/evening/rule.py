@@ -16,6 +16,7 @@ from typing import Any, Generic
 from board.evening.busy import Hands, Reckoning, Stretch, T
 from board.evening.hands import Wanted, wanted
 from board.evening.order import Node, in_order
+from board.sheet.company import FRONT_OF_HOUSE
 from board.sheet.run_sheet import HANDS, ORDER, Dependency, Slot
 from board.sheet.slack import READY
 
@@ -66,10 +67,7 @@ class Rule(Generic[T]):
         self.planned = {s.id: moment(s.start) for s in slots}
         self.length = {s.id: moment(s.end) - moment(s.start) for s in slots}
         self.wanted = {s.id: each for s in slots if (each := wanted(s, minute)) is not None}
-        # As long as it takes from the hands' last work at one place to their first at the other.
-        self.walk = minute * max(
-            (w.minutes for s in slots for w in s.waits if w.reason == HANDS and w.anchor == "end"), default=0
-        )
+        self.walk = minute * _walk(slots)
         self.waits = {s.id: tuple(w for w in s.waits if w.reason not in (READY, HANDS)) for s in slots}
         self.nodes = in_order(slots, self.wanted)
 
@@ -201,3 +199,17 @@ class Rule(Generic[T]):
                 if wants.whole:
                     over = played.end[id_] = self.reckon.latest([over, no_sooner])
                 self._take((id_, False), start, over, None, start, played)
+
+
+def _walk(slots: Sequence[Slot]) -> int:
+    """Minutes between kitchen and table, as a sheet's waits for hands have them."""
+    front = {slot.id: slot.lane == FRONT_OF_HOUSE for slot in slots}
+    return max(
+        (
+            wait.minutes
+            for slot in slots
+            for wait in slot.waits
+            if wait.reason == HANDS and wait.anchor == "end" and front[slot.id] != front[wait.after]
+        ),
+        default=0,
+    )

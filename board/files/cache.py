@@ -14,7 +14,7 @@ import msgspec
 
 from board.sheet.run_sheet import RunSheet, restore, store
 
-_ROOMS = ("base", "facts", "plan", "sheet", "schedule", "checks")
+_ROOMS = ("base", "facts", "plan", "sheet", "schedule", "checks", "shopping")
 _WORDING = re.compile(r"sheet/said\.py|.*/words(\.py|/.*)")
 # A sheet keeps a stop as the check worded it: in the words of `checks`, with times and temperatures worded here.
 _FIGURES = "base/words/times.py"

@@ -10,6 +10,7 @@ from board.base import words as shared
 from board.base.plain import one_line
 from board.checks.sheet.clocks import dish_clocks
 from board.output import words
+from board.output.cold import cold_lines
 from board.output.leaves import Leaf, where_of
 from board.output.tables import cell, paragraph, table
 from board.sheet import said
@@ -46,6 +47,7 @@ def print_sheet(sheet: RunSheet, by: str, out: Console) -> None:
         out.print(rows)
     _noted(sheet, out)
     _clocks(sheet, zone, out)
+    _cold(sheet, out)
     _given_up(sheet, out)
     _plates(sheet, out)
     _cautions(sheet, out)
@@ -107,6 +109,15 @@ def _clocks(sheet: RunSheet, zone: ZoneInfo, out: Console) -> None:
         )
     out.print(rows)
     out.print(paragraph(words.clocks_by(sheet.rules), "dim", indent=2))
+
+
+def _cold(sheet: RunSheet, out: Console) -> None:
+    lines = list(cold_lines(sheet))
+    if lines:
+        out.print()
+        out.print(cell(words.SHEET_COLD, "bold"))
+        for line in lines:
+            out.print(paragraph(line, indent=2))
 
 
 def _end(start: datetime, end: datetime) -> str:
