@@ -12,7 +12,8 @@ from board.base.plain import one_line
 from board.base.plan_digest import digest_of
 from board.files.paths import cache
 from board.files.plans import read_plan_file, read_text
-from board.sheet.run_sheet import RunSheet
+from board.sheet.changed import changed
+from board.sheet.run_sheet import RunSheet, Slot
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable
@@ -59,6 +60,15 @@ def with_all(plan: "Assessed", sheet: RunSheet) -> "Assessed":
     from board.shopping.freezer import with_bought_frozen
 
     return with_sheet(plan, with_bought_frozen(plan.file, sheet))
+
+
+def moved_since(path: Path, sheet: RunSheet, teller: str) -> tuple[tuple[Slot, Slot], ...]:
+    """What begins at another time than in the plan file's sheet before (as it was, as it is), in order of time; told
+    once by each `teller`."""
+    before = cache().before(path, sheet, teller)
+    if before is None:
+        return ()
+    return tuple((old, new) for old, new in changed(before, sheet).moved if old.start != new.start)
 
 
 def refuse_stopped(snags: "Iterable[Snag]") -> None:

@@ -12,18 +12,22 @@ from board.checks.sheet.clocks import dish_clocks
 from board.output import words
 from board.output.cold import cold_lines
 from board.output.leaves import Leaf, where_of
+from board.output.moved import moved_lines
 from board.output.tables import cell, paragraph, table
 from board.sheet import said
 from board.sheet.company import away_minutes, busiest
 from board.sheet.run_sheet import RunSheet, Slot
 
 
-def print_sheet(sheet: RunSheet, by: str, out: Console) -> None:
-    """Headings, then a row a slot, in order of time."""
+def print_sheet(sheet: RunSheet, by: str, out: Console, moved: Sequence[tuple[Slot, Slot]] = ()) -> None:
+    """Headings, then a row a slot, in order of time. `moved`: what begins at another time than before, as it was and
+    as it is."""
     zone = ZoneInfo(sheet.zone)
     out.print(cell(sheet.plan, "bold"))
     _stops(sheet, out)
     _courses(sheet, zone, out)
+    for line in moved_lines(sheet, moved):
+        out.print(paragraph(line, indent=2))
     for title, slots in _groups(sheet, by, zone):
         out.print()
         out.print(cell(title, "bold"))

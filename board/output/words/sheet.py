@@ -93,6 +93,12 @@ def cold_uncounted(place: str, what: Sequence[str]) -> str:
     return f"{place}: not counted, for the plan gives no litres: {', '.join(what)}"
 
 
+def moved_since(moved: Sequence[tuple[str, str, str]], more: int) -> str:
+    """`2 moved since last time: chop the leeks 17:00, was 16:55; …`: names, times as they are and as they were."""
+    named = "; ".join(f"{name} {now}, was {before}" for name, now, before in moved)
+    return f"{len(moved) + more} moved since last time: {named}" + (f"; and {more} more" if more else "")
+
+
 def min_late(minutes: int) -> str:
     return f"  ({minutes} min late)"
 
