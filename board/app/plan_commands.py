@@ -19,12 +19,14 @@ if TYPE_CHECKING:
 
 def check(arguments: argparse.Namespace) -> int:
     """`check PLAN`: what there is to mend. STOP if the plan has stops."""
+    from board.app.timetables import moved_since
     from board.files.plans import read_plan_file
     from board.output.check import print_check
     from board.plan.snag import Weight
 
     found = assessed(read_plan_file(arguments.plan), arguments.limit)
-    print_check(found, whole=arguments.all)
+    moved = moved_since(arguments.plan, found.sheet, "check") if found.sheet is not None else ()
+    print_check(found, whole=arguments.all, moved=moved)
     stopped = any(snag.weight is Weight.STOP for snag in found.snags)
     return ExitCode.STOP if stopped else ExitCode.DONE
 
@@ -46,7 +48,7 @@ def assessed(plan: "PlanFile", limit: float | None = None) -> "Assessed":
 def sheet(arguments: argparse.Namespace) -> int:
     """`sheet PLAN`: the timetable, by day, person or lane, for the wall, or as data; or ways out of what it gives
     up."""
-    from board.app.timetables import sheet_of
+    from board.app.timetables import moved_since, sheet_of
     from board.files.plans import read_plan_file
     from board.output.sheet import print_sheet
     from board.output.tables import console
@@ -72,7 +74,7 @@ def sheet(arguments: argparse.Namespace) -> int:
     elif arguments.whom is not None or arguments.markdown or arguments.html is not None:
         _leaves(sheet, arguments)
     else:
-        print_sheet(sheet, arguments.by, console())
+        print_sheet(sheet, arguments.by, console(), moved_since(arguments.plan, sheet, "sheet"))
         if sheet.given_up:
             print(words.ask_for_ways(arguments.plan))
     return ExitCode.DONE

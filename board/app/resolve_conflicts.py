@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from board.app import words
-from board.app.timetables import Telling, refuse_stopped
+from board.app.timetables import Telling, refuse_stopped, with_all
 from board.base.errors import Trouble
 from board.files.paths import cache
 from board.files.plans import plan_in, read_text, write_plan
@@ -32,7 +32,7 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
     """Solves the plan within `limit` seconds and, if it gives something up, finds up to `number` ways out. Raises
     Trouble."""
     from board.checks.plan.every import check, endangers, stops
-    from board.checks.sheet.assessed import of_plan, with_sheet
+    from board.checks.sheet.assessed import of_plan
     from board.schedule.conflicts.explain import clashes_of
     from board.schedule.conflicts.proposals import Case
     from board.schedule.conflicts.ways_out import Means, ways_out
@@ -54,7 +54,7 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
         except NoAnswer:
             raise Trouble(words.NO_ANSWER) from None
     clashes = clashes_of(problem, solution, can)
-    sheet = with_sheet(assessed, to_run_sheet(file, problem, solution, clashes)).the_sheet
+    sheet = with_all(assessed, to_run_sheet(file, problem, solution, clashes)).the_sheet
     if sheet.proved:
         cache().put(sheet)
     if not sheet.given_up:
@@ -77,13 +77,13 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
 def take(path: Path, mending: Mending, number: int) -> list[str]:
     """Writes way out `number`, counted from 1, into the plan. Returns the changed lines, each with `+` or `-` before
     it. Raises Trouble."""
-    from board.checks.sheet.assessed import of_plan, with_sheet
+    from board.checks.sheet.assessed import of_plan
 
     if not 1 <= number <= len(mending.ways):
         raise Trouble(words.no_such_way(number, len(mending.ways)))
     way = mending.ways[number - 1]
     write_plan(path, mending.text, way.text)
     if way.sheet.proved:
-        cache().put(with_sheet(of_plan(plan_in(way.text, path)), way.sheet).the_sheet)
+        cache().put(with_all(of_plan(plan_in(way.text, path)), way.sheet).the_sheet)
     lines = difflib.unified_diff(mending.text.splitlines(), way.text.splitlines(), lineterm="", n=0)
     return [line for line in lines if line[:1] in "+-" and line[:3] not in ("+++", "---")]

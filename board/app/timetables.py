@@ -12,7 +12,8 @@ from board.base.plain import one_line
 from board.base.plan_digest import digest_of
 from board.files.paths import cache
 from board.files.plans import read_plan_file, read_text
-from board.sheet.run_sheet import RunSheet
+from board.sheet.changed import changed
+from board.sheet.run_sheet import RunSheet, Slot
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable
@@ -45,14 +46,29 @@ def sheet_of(
 def with_timetable(plan: "Assessed", *, fresh: bool = False, limit: float | None = None) -> "Assessed":
     """A plan without stops, with its timetable: from the cache unless `fresh`, else solved within `limit` seconds. A
     new sheet is cached, unless it is unproved under a `limit`. Raises Trouble."""
-    from board.checks.sheet.assessed import with_sheet
-
     if not fresh and (sheet := cache().get(plan.file.digest)) is not None:
-        return with_sheet(plan, sheet)
-    assessed = with_sheet(plan, _work_out(plan.file, limit))
+        return with_all(plan, sheet)
+    assessed = with_all(plan, _work_out(plan.file, limit))
     if assessed.the_sheet.proved or limit is None:
         cache().put(assessed.the_sheet)
     return assessed
+
+
+def with_all(plan: "Assessed", sheet: RunSheet) -> "Assessed":
+    """The plan with a sheet that carries all that is kept with it: warnings, and what is bought for the freezer."""
+    from board.checks.sheet.assessed import with_sheet
+    from board.shopping.freezer import with_bought_frozen
+
+    return with_sheet(plan, with_bought_frozen(plan.file, sheet))
+
+
+def moved_since(path: Path, sheet: RunSheet, teller: str) -> tuple[tuple[Slot, Slot], ...]:
+    """What begins at another time than in the plan file's sheet before (as it was, as it is), in order of time; told
+    once by each `teller`."""
+    before = cache().before(path, sheet, teller)
+    if before is None:
+        return ()
+    return tuple((old, new) for old, new in changed(before, sheet).moved if old.start != new.start)
 
 
 def refuse_stopped(snags: "Iterable[Snag]") -> None:

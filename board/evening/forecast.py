@@ -5,14 +5,15 @@ have not started move later with it: just enough that their results do not stand
 that a course is delayed further.
 """
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import UTC, datetime
 
+from board.evening.busy import FLOATS
 from board.evening.events import Part
-from board.evening.rule import NEVER, Going, Pair, Rule
+from board.evening.rule import NEVER, Going, Pair, Played, Rule
 from board.evening.state import State, StepState
-from board.sheet.run_sheet import RunSheet, Slot
+from board.sheet.run_sheet import HANDS, RunSheet, Slot
 from board.sheet.slack import latest_starts
 
 MINUTE = 60.0
@@ -75,7 +76,7 @@ class Forecaster:
         self.sheet = sheet
         self.slots = sheet.slots
         self.by_id = sheet.by_id()
-        self.rule = Rule(sheet.slots, datetime.timestamp, MINUTE, max, _void)
+        self.rule = Rule(sheet.slots, datetime.timestamp, MINUTE, FLOATS)
         self.planned, self.length = self.rule.planned, self.rule.length
         self.serve_of = {c.name: c.serve for c in sheet.courses}
 
@@ -88,13 +89,13 @@ class Forecaster:
                 wished[self.serve_of[course]] += minutes * MINUTE
         going = self._going(state, at, wished)
         played = self.rule.play(going)
-        times, free = played.times, frozenset(played.void)
-        latest = self._latest(state, times.start, times.end, free)
-        moved = self._moved_along(state, wished, going.lasts, times.start, latest)
+        latest = self._latest(state, played)
+        moved = self._moved_along(state, wished, going.lasts, played.start, latest)
         if moved != wished:
-            times = self.rule.forward(self._going(state, at, moved), played.void)
-            latest = self._latest(state, times.start, times.end, free)
-        start, end = times.start, times.end
+            along = self.rule.play(self._going(state, at, moved))
+            if all(along.end[id_] <= played.end[id_] for id_ in self.serve_of.values()):
+                played, latest = along, self._latest(state, along)
+        start, end = played.start, played.end
         return Forecast(
             now=now,
             slots={
@@ -114,20 +115,20 @@ class Forecaster:
         """What has happened, and the earliest start of the rest."""
         earliest: dict[str, float] = {}
         known: dict[str, tuple[float, float]] = {}
+        begun: dict[str, tuple[float, float]] = {}
         left_out = set()
         lasts = self._lasts(state)
         for id_, step in state.steps.items():
             if step.status == "finished" and step.finished and step.started:
                 known[id_] = step.started.timestamp(), step.finished.timestamp()
             elif step.status == "under-way" and step.started:
-                start = step.started.timestamp()
-                known[id_] = start, max(start + lasts[id_], now, _put_off(step, "end"))
+                begun[id_] = step.started.timestamp(), max(now, _put_off(step, "end"))
             elif step.status == "left-out":
                 left_out.add(id_)
                 earliest[id_] = self.planned[id_]
             else:
                 earliest[id_] = max(wished[id_], now, _put_off(step, "start"))
-        return Going(earliest, lasts, known, left_out)
+        return Going(earliest, lasts, known, begun, left_out)
 
     def _lasts(self, state: State) -> Mapping[str, float]:
         """How long each slot takes, in seconds: the sheet's length plus any stretching."""
@@ -136,16 +137,24 @@ class Forecaster:
             return self.length
         return {**self.length, **{id_: self.length[id_] + by.total_seconds() for id_, by in longer.items()}}
 
-    def _latest(
-        self, state: State, start: Mapping[str, float], end: Mapping[str, float], free: frozenset[Pair]
-    ) -> dict[str, float]:
+    def _latest(self, state: State, played: Played[float]) -> dict[str, float]:
+        start, end = played.start, played.end
         due = {
             s.id: start[s.id]
             for s in self.slots
             if s.kind in ("serve", "arrive") and state.steps[s.id].status == "to-come"
         }
         lengths = {id_: end[id_] - start[id_] for id_ in start}
-        return latest_starts(self.slots, lengths, due, unit=MINUTE, free=free)
+        return latest_starts(self.slots, lengths, due, unit=MINUTE, free=frozenset(self._free(played)))
+
+    def _free(self, played: Played[float]) -> Iterator[Pair]:
+        """Waits for hands that went another way: the second began before the first had been done with."""
+        for slot in self.slots:
+            for wait in slot.waits:
+                if wait.reason == HANDS:
+                    over = played.end[wait.after] if wait.anchor == "end" else played.start[wait.after]
+                    if played.start[slot.id] < over + wait.minutes * MINUTE:
+                        yield slot.id, wait.after
 
     def _moved_along(
         self,
@@ -223,7 +232,3 @@ def _put_off(step: StepState, part: Part) -> float:
 
 def _moment(seconds: float) -> datetime:
     return datetime.fromtimestamp(seconds, UTC)
-
-
-def _void(holds: bool) -> float | None:
-    return NEVER if holds else None

@@ -1,8 +1,10 @@
-"""When a slot needs hands, for a given start and end. Pure."""
+"""When a slot needs hands: for a given start and end, and whatever they will be. Pure."""
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 from datetime import datetime
 
+from board.sheet.company import FRONT_OF_HOUSE
 from board.sheet.run_sheet import Attended, Slot
 
 
@@ -18,3 +20,42 @@ def parts(slot: Slot, start: datetime, end: datetime) -> Iterator[Attended]:
             begin = min(end, start + (part.start - slot.start))
             over = min(end, begin + length)
         yield Attended(begin, over, part.who, part.kind)
+
+
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """Whose hands a slot wants, and how: for so long from its start on (`whole`: until it ends), for looks so long
+    after its start (offset, length), and for so long before its end. `front`: at the table."""
+
+    who: str
+    front: bool
+    whole: bool
+    first: float
+    looks: tuple[tuple[float, float], ...]
+    last: float
+
+    @property
+    def works(self) -> bool:
+        """Hands are on it as it starts."""
+        return self.whole or self.first > 0
+
+
+def wanted(slot: Slot, minute: float) -> Wanted | None:
+    """In a unit of which `minute` make a minute; None if it wants nobody."""
+    if not slot.attended:
+        return None
+
+    def lengths(kind: str) -> Iterator[tuple[float, float]]:
+        for part in slot.attended:
+            if part.kind == kind:
+                offset, length = part.start - slot.start, part.end - part.start
+                yield offset.total_seconds() / 60 * minute, length.total_seconds() / 60 * minute
+
+    return Wanted(
+        who=slot.attended[0].who,
+        front=slot.lane == FRONT_OF_HOUSE,
+        whole=slot.whole,
+        first=sum(length for _, length in lengths("start")),
+        looks=tuple(lengths("look-in")),
+        last=sum(length for _, length in lengths("end")),
+    )

@@ -12,9 +12,9 @@ from pathlib import Path
 
 import msgspec
 
-from board.sheet.run_sheet import RunSheet, restore, store
+from board.sheet.run_sheet import Moment, RunSheet, restore, store
 
-_ROOMS = ("base", "facts", "plan", "sheet", "schedule", "checks")
+_ROOMS = ("base", "facts", "plan", "sheet", "schedule", "checks", "shopping")
 _WORDING = re.compile(r"sheet/said\.py|.*/words(\.py|/.*)")
 # A sheet keeps a stop as the check worded it: in the words of `checks`, with times and temperatures worded here.
 _FIGURES = "base/words/times.py"
@@ -30,6 +30,14 @@ def fingerprint(board: Path = Path(__file__).parents[1]) -> str:
             if name == _FIGURES or not _WORDING.fullmatch(name):
                 digest.update(f"{name} {stat.st_size} {stat.st_mtime_ns}\n".encode())
     return digest.hexdigest()
+
+
+class LastTime(msgspec.Struct, frozen=True):
+    """What a plan file's sheet was, before it last changed and since; and who has told what moved then."""
+
+    now: RunSheet
+    before: RunSheet | None = None
+    told: tuple[str, ...] = ()
 
 
 class SheetCache:
@@ -52,16 +60,41 @@ class SheetCache:
     def put(self, sheet: RunSheet) -> None:
         """Keeps a sheet, and deletes the oldest beyond `NEWEST_KEPT`. Raises nothing if the disk fails: the sheet is
         then not kept."""
-        import tempfile  # imported here: opening the board must not wait for it
+        _keep(self._path(sheet.digest), store(sheet))
 
-        path = self._path(sheet.digest)
+    def before(self, plan: Path, sheet: RunSheet, teller: str) -> RunSheet | None:
+        """The sheet that a plan file gave before this one, other in its times; None where there is none, or the same
+        `teller` was given it already. Remembers this one. A file that cannot be read is taken for none."""
+        name = hashlib.sha256(os.fsencode(plan.absolute())).hexdigest()[:40]
+        path = self.folder / "last" / f"{name}.json"
         try:
-            self.folder.mkdir(parents=True, exist_ok=True)
-            handle, name = tempfile.mkstemp(dir=self.folder, suffix=".part")
-            with os.fdopen(handle, "wb") as file:
-                file.write(store(sheet))
-            os.replace(name, path)
-            for old in sorted(self.folder.glob("*.json"), key=lambda f: f.stat().st_mtime)[:-NEWEST_KEPT]:
-                old.unlink(missing_ok=True)
-        except OSError:
-            return
+            last = msgspec.json.decode(path.read_bytes(), type=LastTime)
+        except (OSError, msgspec.DecodeError, UnicodeDecodeError):
+            last = LastTime(sheet)
+        else:
+            if _times(last.now) != _times(sheet):
+                last = LastTime(sheet, last.now)
+        if teller in last.told:
+            return None
+        _keep(path, msgspec.json.encode(msgspec.structs.replace(last, told=(*last.told, teller))))
+        return last.before
+
+
+def _times(sheet: RunSheet) -> dict[str, tuple[Moment, Moment]]:
+    return {slot.id: (slot.start, slot.end) for slot in sheet.slots}
+
+
+def _keep(path: Path, data: bytes) -> None:
+    """Writes a file whole, and deletes the oldest beside it beyond `NEWEST_KEPT`. Raises nothing if the disk fails."""
+    import tempfile  # imported here: opening the board must not wait for it
+
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        handle, name = tempfile.mkstemp(dir=path.parent, suffix=".part")
+        with os.fdopen(handle, "wb") as file:
+            file.write(data)
+        os.replace(name, path)
+        for old in sorted(path.parent.glob("*.json"), key=lambda f: f.stat().st_mtime)[:-NEWEST_KEPT]:
+            old.unlink(missing_ok=True)
+    except OSError:
+        return

@@ -72,7 +72,7 @@ def on_time(
     rng = np.random.Generator(np.random.PCG64(seed))
     within: Counter[str] = Counter()
     for count in _batches(evenings):
-        for name, minutes in many.late(many.play(many.draw(rng, count)).times, count).items():
+        for name, minutes in many.late(many.play(many.draw(rng, count)), count).items():
             within[name] += _within(minutes)
     return {course.name: within[course.name] / evenings for course in sheet.courses}
 
@@ -85,7 +85,7 @@ def _batches(evenings: int) -> Iterator[int]:
 def _play(many: Evenings, rng: np.random.Generator, count: int, tally: _Tally) -> None:
     drawn = many.draw(rng, count)
     played = many.play(drawn)
-    late = many.late(played.times, count)
+    late = many.late(played, count)
     for name, minutes in late.items():
         tally.late[name].append(minutes)
     for name, causes in blame(many, drawn, played, late).items():

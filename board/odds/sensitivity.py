@@ -4,52 +4,81 @@ The result equals the whole rule played from the start, in a fraction of the tim
 the minute, and later slots stay unchanged.
 """
 
-from collections.abc import Collection, Mapping
+from collections.abc import Collection
 from typing import Any
 
 import numpy as np
 
-from board.evening.rule import Going, Pair, Played, Rule, Times
+from board.evening.busy import Stretch
+from board.evening.order import Node
+from board.evening.rule import Going, Played, Rule
 
 
-def play_again(rule: Rule[Any], played: Played[Any], going: Going[Any], touched: Collection[str]) -> Times[Any]:
-    """Each slot's start and end. `touched`: slots whose length or wait has become shorter since `played`."""
-    plain = _forward(rule, going, {}, played.plain, touched)
-    if played.alone is None:  # nobody was held up then, so nobody is now
-        return plain
-    alone = _forward(rule, going, rule.no_hands, played.alone, touched)
-    void: dict[Pair, Any] = {}
-    changed = set(touched)
-    for pair in rule.hand_pairs:
-        second, first = pair
-        before = off = played.void.get(pair)
-        if (
-            second in touched
-            or plain.start[first] is not played.plain.start[first]
-            or alone.start[second] is not played.alone.start[second]
-        ):
-            off = rule.fits_before(pair, going, plain, alone)
-        if off is not None:
-            void[pair] = off
-        if off is not before:
-            changed.add(second)
-    return _forward(rule, going, void, played.times, changed)
-
-
-def _forward(
-    rule: Rule[Any], going: Going[Any], void: Mapping[Pair, Any], past: Times[Any], touched: Collection[str]
-) -> Times[Any]:
-    """Like the rule's; an unchanged time is the same object as in `past`, so that its successors can be skipped."""
-    times = Times(dict(past.start), dict(past.end))
-    for slot in rule.slots:
-        id_ = slot.id
-        if id_ not in touched and all(
-            times.start[w.after] is past.start[w.after] and times.end[w.after] is past.end[w.after] for w in slot.waits
-        ):
+def play_again(rule: Rule[Any], past: Played[Any], going: Going[Any], touched: Collection[str]) -> Played[Any]:
+    """The evenings anew. `touched`: slots whose length or wait has become shorter since `past`."""
+    again = rule.blank()
+    moved: dict[str, list[Stretch[Any]]] = {who: [] for who in again.hands}
+    for node in rule.nodes:
+        if node[0] not in touched and not _feels(rule, past, again, node, moved):
+            _as_before(rule, past, again, node)
             continue
-        rule.place(slot, going, void, times)
-        if np.array_equal(times.start[id_], past.start[id_]):
-            times.start[id_] = past.start[id_]
-        if np.array_equal(times.end[id_], past.end[id_]):
-            times.end[id_] = past.end[id_]
-    return times
+        rule.place(node, going, again)
+        _settle(past, again, node)
+        if node in again.stretches:
+            moved[rule.wanted[node[0]].who] += _moved(past, again, node)
+    return again
+
+
+def _feels(
+    rule: Rule[Any], past: Played[Any], again: Played[Any], node: Node, moved: dict[str, list[Stretch[Any]]]
+) -> bool:
+    """Whether anything is otherwise that a start or an end hangs on: what it waits for, or where its hands are while it
+    wants them. An unchanged time is the same object as it was."""
+    id_, is_end = node
+    if is_end:
+        if again.start[id_] is not past.start[id_] or again.longer[id_] is not past.longer[id_]:
+            return True
+    elif any(
+        again.end[w.after] is not past.end[w.after]
+        if w.anchor == "end"
+        else again.start[w.after] is not past.start[w.after]
+        for w in rule.waits[id_]
+    ):
+        return True
+    return any(
+        other.high + rule.walk > each.wanted and other.low - rule.walk < each.high
+        for each in past.stretches.get(node, ())
+        for other in moved[rule.wanted[id_].who]
+    )
+
+
+def _as_before(rule: Rule[Any], past: Played[Any], again: Played[Any], node: Node) -> None:
+    id_, is_end = node
+    if is_end:
+        again.end[id_] = past.end[id_]
+    else:
+        again.start[id_], again.longer[id_] = past.start[id_], past.longer[id_]
+    if node in past.stretches:
+        again.stretches[node] = past.stretches[node]
+        for each in past.stretches[node]:
+            again.hands[rule.wanted[id_].who].take(each)
+
+
+def _settle(past: Played[Any], again: Played[Any], node: Node) -> None:
+    """Times that came out as they were are the same objects again."""
+    id_, is_end = node
+    pairs = ((again.end, past.end),) if is_end else ((again.start, past.start), (again.longer, past.longer))
+    for new, old in pairs:
+        if np.array_equal(new[id_], old[id_]):
+            new[id_] = old[id_]
+
+
+def _moved(past: Played[Any], again: Played[Any], node: Node) -> list[Stretch[Any]]:
+    """The stretches that are otherwise, as they were and as they are."""
+    pairs = zip(past.stretches[node], again.stretches[node], strict=True)
+    return [
+        each
+        for old, new in pairs
+        if not (np.array_equal(old.begin, new.begin) and np.array_equal(old.over, new.over))
+        for each in (old, new)
+    ]

@@ -10,9 +10,9 @@ from datetime import datetime
 from typing import Any
 
 import numpy as np
-from numpy.typing import NDArray
 
-from board.evening.rule import NEVER, Going, Pair, Played, Rule, Times
+from board.evening.busy import Reckoning
+from board.evening.rule import NEVER, Going, Pair, Played, Rule
 from board.odds.draw import Draw, Minutes
 from board.odds.result import Cause
 from board.odds.sensitivity import play_again
@@ -44,7 +44,7 @@ class Evenings:
         def minutes(moment: datetime) -> float:
             return (moment - first).total_seconds() / 60
 
-        self.rule: Rule[Any] = Rule(sheet.slots, minutes, 1.0, _latest, _where)
+        self.rule: Rule[Any] = Rule(sheet.slots, minutes, 1.0, ARRAYS)
         self.wanted = {course.name: minutes(course.wanted) for course in sheet.courses}
         self.varying = (*self._work(), *self._sittings())
 
@@ -64,15 +64,15 @@ class Evenings:
     def play(self, drawn: Mapping[Cause, Minutes]) -> Played[Any]:
         return self.rule.play(self.going(drawn))
 
-    def play_sooner(self, drawn: Mapping[Cause, Minutes], played: Played[Any], each: Varying) -> Times[Any]:
+    def play_sooner(self, drawn: Mapping[Cause, Minutes], played: Played[Any], each: Varying) -> Played[Any]:
         """The same evenings with one thing a minute shorter and everything else as drawn."""
         sooner = {**drawn, each.cause: drawn[each.cause] - 1}
         return play_again(self.rule, played, self.going(sooner), each.touches)
 
-    def late(self, times: Times[Any], evenings: int) -> dict[str, Minutes]:
+    def late(self, played: Played[Any], evenings: int) -> dict[str, Minutes]:
         """By course, minutes from wanted to out; below 0 if early."""
         return {
-            course.name: np.broadcast_to(times.end[course.serve] - self.wanted[course.name], evenings)
+            course.name: np.broadcast_to(played.end[course.serve] - self.wanted[course.name], evenings)
             for course in self.sheet.courses
         }
 
@@ -104,9 +104,14 @@ def _latest(moments: Sequence[Any]) -> Any:
     return found
 
 
-def _where(holds: Any) -> Any:
-    """`NEVER` where a condition holds, else 0, by evening; None if it holds in none."""
-    if not np.any(holds):
-        return None
-    nowhere: NDArray[np.float64] = np.where(holds, NEVER, 0.0)
-    return nowhere
+def _some(holds: Any) -> bool:
+    return bool(holds.any()) if isinstance(holds, np.ndarray) else bool(holds)
+
+
+def _bounds(moment: Any) -> tuple[float, float]:
+    if isinstance(moment, np.ndarray):
+        return float(moment.min()), float(moment.max())
+    return moment, moment
+
+
+ARRAYS: Reckoning[Any] = Reckoning(_latest, _some, _bounds)

@@ -4,7 +4,7 @@ the host's word, and the usual caution.
 On one screen where it can be: stops are always told whole; of the rest, what matters least is left to `--all`.
 """
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from itertools import groupby
 
@@ -16,9 +16,11 @@ from board.base.wrap import wrapped
 from board.checks.plan.on_your_word import OnYourWord
 from board.checks.sheet.assessed import Assessed
 from board.output import words
+from board.output.moved import moved_lines
 from board.output.tables import console
 from board.plan.snag import Snag, Weight
 from board.sheet import said
+from board.sheet.run_sheet import Slot
 
 MOST_LINES = 40  # without --all
 HEADINGS = (
@@ -41,8 +43,11 @@ class _Part:
     name: str = ""
 
 
-def print_check(plan: Assessed, out: Console | None = None, *, whole: bool = False) -> None:
-    """To stdout, unless told where; foreign text safe. `whole`: all of it, with the lines of the file."""
+def print_check(
+    plan: Assessed, out: Console | None = None, *, whole: bool = False, moved: Sequence[tuple[Slot, Slot]] = ()
+) -> None:
+    """To stdout, unless told where; foreign text safe. `whole`: all of it, with the lines of the file. `moved`: what
+    begins at another time than before, as it was and as it is."""
     out = out or console()
 
     def laid_out(text: str) -> str:
@@ -51,7 +56,7 @@ def print_check(plan: Assessed, out: Console | None = None, *, whole: bool = Fal
     def say(text: str = "", style: str = "") -> None:
         out.print(laid_out(text), style=style or None, soft_wrap=True)
 
-    parts = [part for part in _parts(plan, whole) if part.blocks or part.turn == 0]
+    parts = [part for part in _parts(plan, whole, moved) if part.blocks or part.turn == 0]
     shown = [part.blocks for part in parts] if whole else _on_one_screen(parts, laid_out)
     say(words.check_title(plan.file.plan.event, plan.file.plan.guest_count, len(plan.file.filled.tasks)), "bold")
     say(words.counted({each.name.lower(): sum(s.weight is each for s in plan.snags) for each in reversed(Weight)}))
@@ -86,13 +91,13 @@ def _lines(blocks: Iterable[str], laid_out: Callable[[str], str]) -> int:
     return sum(laid_out(block).count("\n") + 1 for block in blocks)
 
 
-def _parts(plan: Assessed, whole: bool) -> Iterator[_Part]:
+def _parts(plan: Assessed, whole: bool, moved: Sequence[tuple[Slot, Slot]]) -> Iterator[_Part]:
     for turn, (weight, safety, heading) in zip((0, 0, 1, 2, 6), HEADINGS, strict=True):
         found = [snag for snag in plan.snags if snag.weight is weight and safety in (snag.safety, None)]
         told = tuple(snag.render() for snag in found) if whole else tuple(_brief(found))
         if told:
             yield _Part(heading, told, turn, words.CHECK_PARTS[weight.name.lower()])
-    yield _verdict(plan)
+    yield _verdict(plan, moved)
     assumed = tuple(f"  {line}" for line in plan.file.filled.assumed)
     yield _Part(words.CHECK_ASSUMED, assumed, 5, words.CHECK_PARTS["assumed"])
     yield _Part(words.ON_YOUR_WORD, tuple(_on_word(plan.trusted)), 4, words.CHECK_PARTS["trusted"])
@@ -111,13 +116,14 @@ def _brief(snags: Iterable[Snag]) -> Iterator[str]:
         yield "\n".join([*(snag.what() for snag in alike), *([f"    {mend}"] if mend else [])])
 
 
-def _verdict(plan: Assessed) -> _Part:
+def _verdict(plan: Assessed, moved: Sequence[tuple[Slot, Slot]]) -> _Part:
     sheet = plan.sheet
     if sheet is None:
         return _Part(words.CHECK_STOPPED, (shared.MORE_MAY_SHOW,), 0)
     lines = [f"  {said.given_up(sheet, each)}" for each in sheet.given_up]
     if not sheet.proved:
         lines.append(f"  {words.sheet_state(sheet.proved, sheet.gap)}")
+    lines += [f"  {line}" for line in moved_lines(sheet, moved)]
     if sheet.given_up:
         return _Part(words.CHECK_GIVES_UP, tuple(lines), 0)
     unsafe = any(snag.weight is Weight.STOP for snag in plan.snags)

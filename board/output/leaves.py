@@ -12,6 +12,7 @@ from zoneinfo import ZoneInfo
 from board.base import words as shared
 from board.base.plain import one_line
 from board.output import words
+from board.output.cold import cold_lines
 from board.sheet import said
 from board.sheet.run_sheet import Attended, RunSheet, Slot
 
@@ -91,7 +92,7 @@ def _leaf(sheet: RunSheet, about: str, slots: Iterable[Slot], name: str | None) 
             for course in sheet.courses
         ),
         tuple(Day(title, tuple(rows)) for title, rows in days.items()),
-        tuple(_notes(sheet)),
+        (*_notes(sheet), *(cold_lines(sheet, hours=True) if name is None else ()), words.CAUTION),
     )
 
 
@@ -147,4 +148,3 @@ def _notes(sheet: RunSheet) -> Iterable[str]:
     yield from (one_line(said.given_up(sheet, each)) for each in sheet.given_up)
     yield from (shared.noted(one_line(note)) for note in sheet.noted)
     yield from (one_line(said.caution(caution)) for caution in sheet.cautions)
-    yield words.CAUTION

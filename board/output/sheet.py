@@ -10,19 +10,24 @@ from board.base import words as shared
 from board.base.plain import one_line
 from board.checks.sheet.clocks import dish_clocks
 from board.output import words
+from board.output.cold import cold_lines
 from board.output.leaves import Leaf, where_of
+from board.output.moved import moved_lines
 from board.output.tables import cell, paragraph, table
 from board.sheet import said
 from board.sheet.company import away_minutes, busiest
 from board.sheet.run_sheet import RunSheet, Slot
 
 
-def print_sheet(sheet: RunSheet, by: str, out: Console) -> None:
-    """Headings, then a row a slot, in order of time."""
+def print_sheet(sheet: RunSheet, by: str, out: Console, moved: Sequence[tuple[Slot, Slot]] = ()) -> None:
+    """Headings, then a row a slot, in order of time. `moved`: what begins at another time than before, as it was and
+    as it is."""
     zone = ZoneInfo(sheet.zone)
     out.print(cell(sheet.plan, "bold"))
     _stops(sheet, out)
     _courses(sheet, zone, out)
+    for line in moved_lines(sheet, moved):
+        out.print(paragraph(line, indent=2))
     for title, slots in _groups(sheet, by, zone):
         out.print()
         out.print(cell(title, "bold"))
@@ -46,6 +51,7 @@ def print_sheet(sheet: RunSheet, by: str, out: Console) -> None:
         out.print(rows)
     _noted(sheet, out)
     _clocks(sheet, zone, out)
+    _cold(sheet, out)
     _given_up(sheet, out)
     _plates(sheet, out)
     _cautions(sheet, out)
@@ -107,6 +113,15 @@ def _clocks(sheet: RunSheet, zone: ZoneInfo, out: Console) -> None:
         )
     out.print(rows)
     out.print(paragraph(words.clocks_by(sheet.rules), "dim", indent=2))
+
+
+def _cold(sheet: RunSheet, out: Console) -> None:
+    lines = list(cold_lines(sheet))
+    if lines:
+        out.print()
+        out.print(cell(words.SHEET_COLD, "bold"))
+        for line in lines:
+            out.print(paragraph(line, indent=2))
 
 
 def _end(start: datetime, end: datetime) -> str:

@@ -4,6 +4,7 @@ from datetime import datetime
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from board.output.cold import cold_form
 from board.sheet import said
 from board.sheet.run_sheet import RunSheet
 
@@ -53,4 +54,5 @@ def outside_form(sheet: RunSheet, *, valid: bool) -> dict[str, Any]:
         "stops": [said.stop(each) for each in sheet.stops],
         "cautions": [said.caution(each) for each in sheet.cautions],
         "noted": list(sheet.noted),
+        "cold": cold_form(sheet),
     }

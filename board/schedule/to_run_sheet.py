@@ -16,6 +16,7 @@ from board.plan.resolve.assume import FilledWay, Task
 from board.plan.resolve.food_safety import OUT_OF_CONTROL, is_exposed
 from board.plan.resolve.links import labels
 from board.plan.resolve.unit import writes_fahrenheit
+from board.schedule.cold import in_the_cold, rooms
 from board.schedule.conflicts.clashes import Can
 from board.schedule.conflicts.explain import Clashes, Teller, clashes_of
 from board.schedule.dependencies import dependencies_of, end_of, followers, spells_in_ovens, way_of
@@ -116,6 +117,8 @@ class _Writer:
             clocks=spoil_clocks(self.file),
             raw_limit=raw_limit(self.file),
             noted=tuple(plan.noted),
+            cold=tuple(in_the_cold(self.file, self.problem, self.solution)),
+            cold_room=rooms(plan.kitchen),
         )
 
     def _given_up(self, slots: list[Slot]) -> Iterator[GivenUp]:

@@ -39,16 +39,17 @@ def away(
         return 0
     came = next((begins(slot) for slot in sheet.slots if slot.kind == "arrive"), sheet.arrive)
     over = begins(slots[clear])
-    total = sum(
-        (
-            max(timedelta(), min(part.end, over) - max(part.start, came))
-            for slot, parts in work
-            if is_away(slot.lane, with_guests=slot.with_guests)
-            for part in parts
-            if part.who == host
-        ),
-        timedelta(),
+    spans = sorted(
+        (max(part.start, came), min(part.end, over))
+        for slot, parts in work
+        if is_away(slot.lane, with_guests=slot.with_guests)
+        for part in parts
+        if part.who == host
     )
+    total, until = timedelta(), came
+    for begin, end in spans:  # a minute with hands on two things is one minute
+        total += max(timedelta(), end - max(begin, until))
+        until = max(until, end)
     return round(total / MINUTE)
 
 

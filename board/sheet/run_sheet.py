@@ -211,6 +211,18 @@ class RawLimit(msgspec.Struct, frozen=True, gc=False):
     source: str
 
 
+class InCold(msgspec.Struct, frozen=True, gc=False):
+    """What takes room in the fridge or freezer (`place`), from when to when. `what`: a slot's id, or what is bought,
+    in the plan's words. `litres` None: nothing says how many."""
+
+    place: str
+    what: str
+    start: Moment
+    end: Moment
+    litres: float | None = None
+    bought: bool = False
+
+
 class RunSheet(msgspec.Struct, frozen=True, gc=False):
     """The computed timetable. `slots` stand in an order in which nothing comes before what it waits for."""
 
@@ -234,6 +246,8 @@ class RunSheet(msgspec.Struct, frozen=True, gc=False):
     stops: tuple[Stop | str, ...] = ()  # what `check` says must be mended before anybody eats
     cautions: tuple[Caution | str, ...] = ()
     noted: tuple[str, ...] = ()  # of the evening as a whole, on evenings before
+    cold: tuple[InCold, ...] = ()
+    cold_room: dict[str, float] = {}  # litres of the fridge and the freezer, where the plan says them
 
     def by_id(self) -> dict[str, Slot]:
         return {slot.id: slot for slot in self.slots}

@@ -160,7 +160,7 @@ def test_moving_things_along_never_makes_a_course_later(lantern_sheet: RunSheet,
     wished = dict(forecaster.planned)
     for course, minutes in evening.state.pushed.items():
         wished[forecaster.serve_of[course]] += minutes * 60
-    start = forecaster.rule.play(forecaster._going(evening.state, now, wished)).times.start
+    start = forecaster.rule.play(forecaster._going(evening.state, now, wished)).start
 
     forecast = forecaster.forecast(evening.state, clock.now())
 

@@ -252,7 +252,7 @@ def test_the_forecast_and_the_odds_play_an_evening_alike(lantern_sheet: RunSheet
     drawn = {each.cause: np.array([float(lengths[each.cause.id])]) for each in evenings.varying}
     sheet = night(sittings, lengths)
 
-    late = evenings.late(evenings.play(drawn).times, 1)
+    late = evenings.late(evenings.play(drawn), 1)
     forecast = Forecaster(sheet).forecast(begin(sheet), sheet.slots[0].start - timedelta(hours=1))
 
     for course in forecast.courses:
@@ -268,7 +268,7 @@ def test_played_again_is_played_from_the_start(lantern_sheet: RunSheet, number: 
     each = evenings.varying[number % len(evenings.varying)]
 
     short = evenings.play_sooner(drawn, evenings.play(drawn), each)
-    long = evenings.play({**drawn, each.cause: drawn[each.cause] - 1}).times
+    long = evenings.play({**drawn, each.cause: drawn[each.cause] - 1})
 
     for slot in lantern_sheet.slots:
         assert np.array_equal(np.broadcast_to(short.end[slot.id], 50), np.broadcast_to(long.end[slot.id], 50))

@@ -267,7 +267,8 @@ def test_while_hands_were_elsewhere_the_table_waited(little: RunSheet) -> None:
     coffee = slot("coffee", "19:25", "19:40", attended=(Attended(at("19:25"), at("19:40"), "host", "all"),))
     host = Host(msgspec.structs.replace(little, slots=(*little.slots, coffee)), at("16:58"))
     dine_until_served(host)
-    do(host, ("19:25", "coffee"))
+    host.at("19:25")
+    host.wish(Done("coffee", "start", 0))
     host.at("19:30")
     do(host, ("19:42", "coffee"), ("19:50", "clear"), ("19:56", "clear"))
 

@@ -15,6 +15,11 @@ def _use(what: str, start: str, end: str, celsius: int | None = None) -> tuple[U
     return (Use(what, 1, at(start), at(end), celsius),)
 
 
+def _helps(begin: str, over: str) -> tuple[Attended, ...]:
+    """By a guest who lends a hand while the host's are at the stove."""
+    return (Attended(at(begin), at(over), "Nora", "all"),)
+
+
 def _hands(*spans: tuple[str, str, str]) -> tuple[Attended, ...]:
     return tuple(Attended(at(a), at(b), "host", kind) for kind, a, b in spans)  # type: ignore[arg-type]
 
@@ -34,7 +39,7 @@ def _slots() -> tuple[Slot, ...]:
              ("look-in", "18:40", "18:41"), ("end", "18:59", "19:00")), waits=follows("heat the oven"),
              then=("plate Main",), course="Main", dish="Mushroom pie", keeping=Keeping(15, "hot"), best_within=10,
              look_for="golden, juices bubble", uses=_use("oven", "18:10", "19:00", 200), call_at_end="Pie out"),
-        slot("light the candles", "18:20", "18:25", kind="job", lane=foh),
+        slot("light the candles", "18:20", "18:25", kind="job", lane=foh, attended=_helps("18:20", "18:25")),
         slot("arrive", "18:30", "18:30", kind="arrive", lane=foh, then=("plate Soup",)),
         slot("plate Soup", "18:30", "18:36", kind="serve", lane=foh, course="Soup", then=("clear Soup",),
              waits=follows("warm the soup", "arrive")),
@@ -42,6 +47,7 @@ def _slots() -> tuple[Slot, ...]:
              ("end", "18:54", "18:55")), then=("plate Main",), course="Main", dish="Beans with dill",
              keeping=Keeping(10, "hot"), uses=_use("rings", "18:45", "18:55")),
         slot("clear Soup", "18:56", "19:00", kind="clear", lane=foh, course="Soup",
+             attended=_helps("18:56", "19:00"),
              waits=(Dependency("plate Soup", "end", 20, "order"),)),
         slot("plate Main", "19:00", "19:08", kind="serve", lane=foh, course="Main", then=("clear Main",),
              waits=follows("bake the pie", "steam the beans", "clear Soup")),

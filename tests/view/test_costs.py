@@ -5,7 +5,7 @@ import pytest
 
 from board.evening.company import away_by_forecast
 from board.evening.slips import targets
-from board.evening.wishes import DelayGuests, DropDish, Lengthen, Push, Refusal, Wish
+from board.evening.wishes import DelayGuests, Done, DropDish, Lengthen, Push, Refusal, Wish
 from board.sheet.company import away_minutes
 from board.sheet.run_sheet import Attended, Dependency, RunSheet
 from board.view import words
@@ -36,12 +36,13 @@ def told(host: Host, wish: Wish, room: int = 9) -> tuple[str, ...]:
         # Out 5 later. The stew, best within 20, is moved with it, so the chopped things stand 15 instead of 10; the
         # sauce stands 10 instead of 5. What has more than half its keeping left comes last.
         (Push("Stew", 5), ("Stew 19:05, 5 min late", "sauce kept 10 of 15 min", "chop kept 15 min of 2 h 00")),
-        # Out 10 later. The sauce may stand its whole 15, and does, made 18:35 to 18:45 before the guests come at 19:00.
+        # Out 10 later. The sauce may stand its whole 15; made from 18:35 on, before the guests come at 19:00, it is
+        # done at 18:47, for two minutes of that the hands are on the stew's end at 18:40.
         (
             DelayGuests(30),
             (
                 "Stew 19:10, 10 min late",
-                "sauce kept 15 of 15 min",
+                "sauce kept 13 of 15 min",
                 "10 min less in the kitchen while the guests are there",
                 "chop kept 20 min of 2 h 00",
             ),
@@ -233,6 +234,8 @@ def test_when_only_helpers_are_called_any_more_the_host_is_told() -> None:
 def test_of_two_things_the_hosts_hands_are_on_the_one_that_ends_first_is_named() -> None:
     slots = (slot("knead", "17:00", "17:30"), slot("stir", "17:05", "17:20"))
     host = Host(RunSheet("Two", "UTC", "0", "2026-11-28", at("18:30"), (), slots, hands=("host",)), at("16:59"))
-    play(host, ("17:00", "knead"), ("17:05", "stir"))
+    play(host, ("17:00", "knead"))
+    host.at("17:05")
+    host.wish(Done("stir", "start", 0))
 
     assert free(host, "17:10")[0] == "Stir"

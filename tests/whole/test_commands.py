@@ -21,7 +21,7 @@ from tests.conftest import PLANS
 from tests.whole.conftest import LANTERN, Run
 
 KEYS = {"plan", "zone", "proved", "gap", "solve_seconds", "valid", "courses", "steps", "given_up", "assumed", "rules",
-        "stops", "cautions", "clocks", "noted"}  # fmt: skip
+        "stops", "cautions", "clocks", "noted", "cold"}  # fmt: skip
 COURSE_KEYS = {"name", "wanted", "served", "late_minutes"}
 STEP_KEYS = {"id", "dish", "course", "lane", "start", "end", "attended", "uses", "give_minutes", "noted"}
 

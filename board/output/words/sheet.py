@@ -72,6 +72,34 @@ def clocks_by(rules: str) -> str:
     return f"By the {rules}; what passes its limit is thrown away. Your local code and the label decide."
 
 
+SHEET_COLD = "Fridge and freezer"
+COLD_ASSUMED = (
+    "Ice and bought frozen food: 2 litres a kilo, packs included; where no trip is planned, at home from noon "
+    "[common practice, no source]"
+)
+
+
+def cold_fullest(place: str, at: str, litres: float, room: float | None, over: float) -> str:
+    """`fridge: fullest Sat 14:00, 38 of 40 l`; `at`: day and clock."""
+    of = f" of {room:g}" if room is not None else ""
+    return f"{place}: fullest {at}, {litres:g}{of} l" + (f", {over:g} l too many" if over else "")
+
+
+def cold_hours(place: str, day: str, hours: Sequence[tuple[str, float]]) -> str:
+    """`fridge, Saturday, by the hour: 9:00 12 l, 14:00 38 l`: from each hour on, till the next."""
+    return f"{place}, {day}, by the hour: {', '.join(f'{at} {litres:g} l' for at, litres in hours)}"
+
+
+def cold_uncounted(place: str, what: Sequence[str]) -> str:
+    return f"{place}: not counted, for the plan gives no litres: {', '.join(what)}"
+
+
+def moved_since(moved: Sequence[tuple[str, str, str]], more: int) -> str:
+    """`2 moved since last time: chop the leeks 17:00, was 16:55; …`: names, times as they are and as they were."""
+    named = "; ".join(f"{name} {now}, was {before}" for name, now, before in moved)
+    return f"{len(moved) + more} moved since last time: {named}" + (f"; and {more} more" if more else "")
+
+
 def min_late(minutes: int) -> str:
     return f"  ({minutes} min late)"
 

@@ -57,7 +57,7 @@ _UNCOUNTED = re.compile(
     rf"(?:(to taste)[,]?|(?:an?\s+)?(?:{_LARGE})?(handful|pinch|bunch|sprig|splash|knob)(?:\s+of)?)\s+(.+)",
     re.IGNORECASE,
 )
-# Some, without a figure: `a few gratings of nutmeg`, `a little oil`; `ice cubes, to serve`, `salt and pepper, to taste`.
+# Some, without a figure: `a few gratings of nutmeg`, `a little oil`; `ice cubes, to serve`, `pepper, to taste`.
 _SOME = re.compile(
     rf"(?:some|plenty\s+of|a\s+few|a\s+little|a\s+bit\s+of|an?\s+(?:{_LARGE})?"
     r"(?:drizzle|dash|glug|touch|dusting|squeeze|drop|scattering|grating|twist|grind|lick|smear|slick)s?)"

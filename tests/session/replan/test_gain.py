@@ -92,7 +92,8 @@ def test_an_offer_tells_when_each_course_ahead_goes_out_by_either_sheet(little: 
 
 @pytest.mark.parametrize(("end", "minutes"), [("18:30", 0), ("18:31", 1)])
 def test_work_counts_from_when_the_guests_are_there(little: RunSheet, end: str, minutes: int) -> None:
-    """Of work that goes on as they come, what is left of it."""
+    """Of work that goes on as they come, what is left of it. The stew is left to itself."""
+    little = with_slot(little, "stew", attended=())
     length = round((at(end) - at("18:20")).total_seconds() / 60)
 
     assert (
