@@ -70,8 +70,10 @@ _KEPT = re.compile(r"tinned|canned|chopped tomato|passata|paste|puree|ketchup|dr
                    r"\b(?:lime|curry|banana|vine|coriander|celery|fenugreek|mustard) leaf")  # fmt: skip
 _READY = re.compile(r"\b(?:cooked|boiled|tinned|canned|jarred|steamed|roast(?:ed)?|grilled|chargrilled|baked|poached|"
                     r"leftover)\b", re.IGNORECASE)  # fmt: skip
-# Marked in the table by what they are made of, and dry all the same.
-_DRY = re.compile(r"\b(?:meringues?|dried egg|egg powder|milk powder)\b", re.IGNORECASE)
+# Marked in the table by what they are made of, and dry or mere fat all the same.
+_DRY = re.compile(
+    r"\b(?:meringues?|dried egg|egg powder|milk powder|margarine|vegan (?:block|butter))\b", re.IGNORECASE
+)
 _SOFT = re.compile(r"\b(?:soft|fresh|cream|ripe)\b", re.IGNORECASE)
 _CHEESE, _WHEAT = stems("cheese"), stems("wheat berry")
 
