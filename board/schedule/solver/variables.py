@@ -63,7 +63,7 @@ class Variables:
         who = dict(zip(job.hands, literals, strict=False))
         cost = max((sum(p.length for p in way.parts) for way in job.ways), default=0) or 1
         over = model.new_bool_var(f"over {job.id}") if job.fixed is None else model.new_constant(0)
-        placed = any(way.hold and (way.hold.demands or way.hold.oven) for way in job.ways)
+        placed = any(way.hold and (way.hold.demands or way.hold.oven or way.hold.hot) for way in job.ways)
         kept = model.new_bool_var(f"kept {job.id}") if placed else self.true
         variables = JobVars(job, start, end, ways, who, over, cost, kept)
         if job.fixed is None:
