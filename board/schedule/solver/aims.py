@@ -58,13 +58,21 @@ class Aims:
 
     def _out_of_hours(self) -> LinearExprT:
         """Minutes of work out of hours, and between steps that should follow at once: neither should happen."""
-        terms: list[LinearExprT] = [j.over * j.over_cost for j in self.v.jobs]
+        terms: list[LinearExprT] = [term for j in self.v.jobs for term in self._minutes_over(j)]
         self.violations.update({Violation("out-of-hours", n): j.over for n, j in enumerate(self.v.jobs)})
         for n, order in enumerate(self.problem.orders):
             if order.most is not None and order.most == order.least:
                 wait = self.v.jobs[order.second].start - self.v.jobs[order.first].end
                 terms.append(NOT_AT_ONCE * self._violated("not-at-once", n, wait - order.most))
         return LinearExpr.sum(terms)
+
+    def _minutes_over(self, variables: JobVars) -> list[LinearExprT]:
+        """Attended minutes of the way chosen, where it breaks its hours; 1 where it needs nobody."""
+        ways = variables.job.ways
+        costs = [sum(part.length for part in way.parts) or 1 for way in ways]
+        if len(set(costs)) == 1:
+            return [variables.over * costs[0]]
+        return [self.v.both(variables.over, way) * cost for way, cost in zip(variables.ways, costs, strict=True)]
 
     def _lateness(self) -> LinearExprT:
         terms: list[LinearExprT] = []
