@@ -7,6 +7,7 @@ Each aim is a sum to minimise. Lateness and keeping are soft, so there is always
 from ortools.sat.python.cp_model import IntVar, LinearExpr, LinearExprT
 
 from board.schedule.conflicts.violations import Kind, Violation
+from board.schedule.problem import Job
 from board.schedule.solver.comfort import Ease
 from board.schedule.solver.variables import JobVars, Variables
 
@@ -123,7 +124,7 @@ class Aims:
         terms: list[LinearExprT] = []
         for order in self.problem.orders:
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
-            if first.job.fixed is not None or first.job.early:
+            if first.job.fixed is not None or first.job.early or _is_pinned(first.job):
                 continue
             needs_nobody = all(not way.parts or way.parts[0].offset for way in second.job.ways)
             cushion = 0 if needs_nobody else comfortable_wait(first)
@@ -133,6 +134,11 @@ class Aims:
             self.model.add(2 * (cushion + order.least - wait) <= off)
             terms.append(off)
         return LinearExpr.sum(terms)
+
+
+def _is_pinned(job: Job) -> bool:
+    """Whether it can be done at one time only, as a trip to the shops."""
+    return job.window is not None and all(way.minutes == job.window[1] - job.window[0] for way in job.ways)
 
 
 def comfortable_wait(job: JobVars) -> int:
