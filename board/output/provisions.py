@@ -9,7 +9,7 @@ from board.base import words as shared
 from board.base.plain import one_line
 from board.output import words
 from board.output.tables import cell, paragraph, table
-from board.shopping.amounts import Amount
+from board.plan.resolve.amounts import Amount
 from board.shopping.errands import Provisions
 from board.shopping.items import Item
 from board.shopping.rows import Row, errand_title, grown_rows, proposed_days, row_in_house, row_to_buy

@@ -91,6 +91,7 @@ FINDINGS = {
     "buying 3": "a shopping trip outside the hours of who goes",
     "buying 4": "a drink that is chilled or opened, and bought by nothing",
     "buying 5": "raw meat or fish bought longer before it is begun than it keeps",
+    "buying 6": "work on a food that no trip can bring in time",
     "table 1": "the courses together ask for more pieces than there are",
     "table 2": "one course asks for more pieces than there are",
     "table 3": "fewer chairs, or less room, than guests who sit down",

@@ -26,8 +26,9 @@ from board.plan.phrases.seats import Seat
 from board.plan.phrases.tableware import Pieces
 from board.plan.places import START_FROM, Loc, Places, read_yaml, unknown
 from board.plan.resolve.assume import Filled, fill
+from board.plan.resolve.bought import waiting_for_trips
 from board.plan.resolve.from_book import EXAMPLES, asked_of_book, put, stand_ins
-from board.plan.resolve.links import link
+from board.plan.resolve.links import Link, link
 from board.plan.resolve.seating import seat_problems
 from board.plan.resolve.served import misnamed
 from board.plan.snag import Snag, Weight, in_order
@@ -102,6 +103,8 @@ def _read(raw: dict[str, Any], places: Places, snags: list[Snag]) -> tuple[Plan,
             problems += [*misnamed(plan), *seat_problems(plan)]
         snags += [Snag(p.code, Weight.STOP, p.message, p.mend, places.of(p.loc)) for p in problems]
         if not snags:
+            waiting = waiting_for_trips(plan, linked.nodes, linked.links)
+            linked.links += [Link(each.trip, each.work) for each in waiting if each.trip is not None]
             return plan, fill(plan, linked)
     return snags
 

@@ -52,8 +52,9 @@ def spells_in_ovens(problem: Problem, solution: Solution) -> dict[int, list[InOv
         if way.oven is not None and end > start:
             found[way.oven.oven].append(InOven(n, start, end, way.oven))
         last = hold_until(problem, solution, n) if solution.kept[n] else None
-        if way.hold and way.hold.oven and last and last[0] > end:
-            found[way.hold.oven.oven].append(InOven(n, end, last[0], way.hold.oven, hold=True))
+        ready = end + way.hold.ready_in if way.hold else end
+        if way.hold and way.hold.oven and last and last[0] > ready:
+            found[way.hold.oven.oven].append(InOven(n, ready, last[0], way.hold.oven, hold=True))
     return {oven: sorted(spells, key=lambda s: (s.start, s.end, s.job)) for oven, spells in found.items()}
 
 

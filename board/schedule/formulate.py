@@ -151,7 +151,7 @@ class _Builder:
         """The way, once for each oven it could use and for each setting a rest could follow."""
         minutes = way.takes.likely
         for oven, use in self._oven_uses(way, id_):
-            hold = self._hold(way, oven)
+            hold = self._hold(way, oven, use)
             yield Way(
                 number=number,
                 lane=way.where.lane or "worktop",
@@ -160,9 +160,11 @@ class _Builder:
                 demands=self._demands(way.where),
                 oven=use,
                 hold=hold,
-                hot=way.where.place in ("oven", "stovetop") and not way.where.off,
+                hot=way.where.hot,
                 warm_up=self._warm_up(use) if minutes and not way.where.off else 0,
-                hold_warm_up=self._warm_up(hold.oven if hold else None),
+                hold_warm_up=self._warm_up(hold.oven)
+                if hold and (use is None or hold.oven is None or hold.oven.oven != use.oven)
+                else 0,
                 may_run_over=way.takes.high - minutes,
             )
 
@@ -219,7 +221,8 @@ class _Builder:
         wanted += [(f"tool:{tool}", count) for tool, count in on.tools.items()]
         return tuple(Demand(self.resource_index[key], amount) for key, amount in wanted)
 
-    def _hold(self, way: FilledWay, oven: int | None) -> Hold | None:
+    def _hold(self, way: FilledWay, oven: int | None, use: OvenUse | None) -> Hold | None:
+        """How its result is kept; in the oven of the step itself only once that has come to its heat."""
         if way.keeps is None:
             return None
         where = way.keeps.where
@@ -227,7 +230,11 @@ class _Builder:
         if where.place == "oven":
             options = self._ovens_for(where)
             chosen = oven if oven in options else options[0]
-        return Hold(way.keeps.minutes, self._demands(where), self._oven_use(where, chosen), where.place)
+        kept = self._oven_use(where, chosen)
+        ready_in = 0
+        if kept is not None and use is not None and use.oven == kept.oven and way.takes.likely and not use.meets(kept):
+            ready_in = self.oven_facts[kept.oven].change_between(use, kept)
+        return Hold(way.keeps.minutes, self._demands(where), kept, where.place, where.hot, ready_in)
 
 
 def parts_of(way: FilledWay, minutes: int) -> tuple[Part, ...]:

@@ -8,7 +8,7 @@ from board.schedule.conflicts.violations import Violation
 from board.schedule.dependencies import end_of, way_of
 from board.schedule.problem import Hand, Job, Order, Problem, Way
 from board.schedule.solution import Solution
-from board.schedule.windows import allowed_starts, home_windows
+from board.schedule.windows import allowed_starts, home_windows, stands_alone
 from board.sheet.run_sheet import ORDER, Slot
 from board.sheet.told import (
     Because,
@@ -110,7 +110,8 @@ class _Teller:
         for n, order in enumerate(self.problem.orders):
             first, second = self.problem.jobs[order.first].id, self.problem.jobs[order.second].id
             wait = self.solution.starts[order.second] - end_of(self.problem, self.solution, order.first)
-            taken_up = TakenUp(second, self.at(self.solution.starts[order.second]))
+            taken_at = self.solution.starts[order.second]
+            taken_up = TakenUp(second, self.at(taken_at))
             hold = way_of(self.problem, self.solution, order.first).hold
             if not order.firm and wait < order.least:
                 late = order.least - wait
@@ -119,7 +120,9 @@ class _Teller:
                 yield Violation("waits", n), self._waits_past(order, wait, order.most)
             if hold is not None and not self.solution.kept[order.first] and wait > 0:
                 no_place = NoPlace(first, second, wait, hold.where)
-                yield Violation("no-place", order.first), GivenUp(no_place, taken_up, wait)
+                alone = stands_alone(self.problem, hold, end_of(self.problem, self.solution, order.first), taken_at)
+                why = Because("nobody-home") if alone else taken_up
+                yield Violation("no-place", order.first), GivenUp(no_place, why, wait)
             elif hold is not None and hold.limit is not None and wait > hold.limit:
                 past = PastLimit(first, second, wait, hold.limit, hold.where)
                 yield Violation("past-limit", n), GivenUp(past, taken_up, wait - hold.limit)

@@ -1,10 +1,11 @@
 """Oven settings over time, read off a solution: which steps share one, when it heats or cools. Pure; °C, minutes."""
 
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
-from itertools import pairwise
+from itertools import pairwise, takewhile
 
 from board.facts.heat import ROOM_CELSIUS, minutes_to_reheat
-from board.schedule.problem import OvenFacts, OvenUse, Problem
+from board.schedule.problem import LONGEST_CHANGE, OvenFacts, OvenUse, Problem
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,15 +53,21 @@ class Change:
 COLD_AFTER_MINUTES = 90  # an oven off for this long counts as cold; ours
 
 
-def settings(spells: list[InOven]) -> list[Setting]:
-    """The settings in order, as few as possible: each lasts as long as it suits everything inside."""
+Takes = Callable[[int, int], int]  # minutes an oven takes from one setting to another, in °C
+TakesOver = Callable[
+    [InOven, InOven], bool
+]  # whether the second goes on with the first's food, the dial turned over it
+
+
+def settings(spells: list[InOven], takes: Takes, takes_over: TakesOver = lambda *_: False) -> list[Setting]:
+    """The settings in order, as few as possible: each lasts as long as it suits everything inside.
+
+    Where there is no time to change between two things that one setting would suit, both have that setting.
+    """
     segments = _segments(spells)
     found: list[Setting] = []
     while segments:
-        group = _as_long_as_one_setting_does(segments)
-        low = max(s.use.low for segment in group for s in segment.spells)
-        high = min(s.use.high for segment in group for s in segment.spells)
-        celsius = 0 if group[0].off else max(low, min(high, _wanted_first(group[0])))
+        group, celsius = _as_long_as_one_setting_does(found, segments, takes, takes_over)
         found += [Setting(s.start, s.end, celsius, s.spells) for s in group]
         segments = segments[len(group) :]
     return found
@@ -68,12 +75,6 @@ def settings(spells: list[InOven]) -> list[Setting]:
 
 def _wanted_first(segment: Setting) -> int:
     return min(segment.spells, key=lambda s: s.start).use.want
-
-
-def _within_all(segment: Setting, want: int) -> int:
-    """The temperature nearest to `want` that suits everything inside."""
-    low, high = max(s.use.low for s in segment.spells), min(s.use.high for s in segment.spells)
-    return max(low, min(high, want))
 
 
 def _segments(spells: list[InOven]) -> list[Setting]:
@@ -87,16 +88,78 @@ def _segments(spells: list[InOven]) -> list[Setting]:
     return found
 
 
-def _as_long_as_one_setting_does(segments: list[Setting]) -> list[Setting]:
-    """The leading segments (at least one) that the first one's heat suits, with the oven on throughout."""
-    group: list[Setting] = []
-    want = _within_all(segments[0], _wanted_first(segments[0]))
-    for segment in segments:
-        suits = all(s.use.low <= want <= s.use.high for s in segment.spells)
-        if group and (not suits or segment.off or group[0].off or segment.start - group[-1].end >= COLD_AFTER_MINUTES):
+@dataclass(frozen=True, slots=True)
+class _Range:
+    """Temperatures that suit several uses, in whole °C; none where `low` is above `high`."""
+
+    low: int
+    high: int
+
+    def __and__(self, other: "_Range") -> "_Range":
+        return _Range(max(self.low, other.low), min(self.high, other.high))
+
+    def __bool__(self) -> bool:
+        return self.low <= self.high
+
+    def nearest(self, celsius: int) -> int:
+        return max(self.low, min(self.high, celsius))
+
+
+def _suiting(spells: Iterable[InOven]) -> _Range:
+    uses = [spell.use for spell in spells]
+    return _Range(max(use.low for use in uses), min(use.high for use in uses))
+
+
+def _as_long_as_one_setting_does(
+    before: list[Setting], segments: list[Setting], takes: Takes, takes_over: TakesOver
+) -> tuple[list[Setting], int]:
+    """The leading segments (at least one) that one heat suits, with the oven on throughout, and that heat in °C."""
+    group = segments[:1]
+    if group[0].off:
+        return group, 0
+    suits = _suiting(group[0].spells)
+    celsius = suits.nearest(_wanted_first(group[0]))
+    last = before[-1] if before else None
+    hurried = last is not None and not last.off and group[0].start - last.end < takes(last.celsius, celsius)
+    if last is not None and hurried and not _in_no_time(last, group[0], takes_over):
+        for spell in last.spells:  # the dial is turned with them inside
+            suits = suits & _suiting([spell]) or suits
+        celsius = suits.nearest(celsius)
+    for segment in segments[1:]:
+        if segment.off or segment.start - group[-1].end >= COLD_AFTER_MINUTES:
             break
+        now = _suiting(segment.spells)
+        both, wanted = suits & now, now.nearest(_wanted_first(segment))
+        if now.nearest(celsius) != celsius and (
+            not both
+            or _in_no_time(group[-1], segment, takes_over)
+            or segment.start - max(group[0].start, _may_turn_from(group, celsius, wanted, takes))
+            >= takes(celsius, wanted)
+        ):
+            break
+        suits, celsius = both, both.nearest(celsius)
         group.append(segment)
-    return group
+    return group, celsius
+
+
+def _may_turn_from(inside: Iterable[Setting], before: int, celsius: int, takes: Takes) -> int:
+    """The first minute from which the oven may go from one setting to another: what is inside bears both, or is out
+    before it gets too hot or too cold."""
+    firsts = [-LONGEST_CHANGE]
+    for spell in (s for setting in inside for s in setting.spells if not _bears(s, celsius)):
+        farthest = spell.use.high if celsius > before else spell.use.low
+        firsts.append(spell.end - max(0, takes(before, farthest) - 1))
+    return max(firsts)
+
+
+def _bears(spell: InOven, celsius: int) -> bool:
+    return spell.use.low <= celsius <= spell.use.high
+
+
+def _in_no_time(last: Setting, segment: Setting, takes_over: TakesOver) -> bool:
+    """Whether the dial is turned over food that stays inside, and nothing waits for its heat."""
+    new = [spell for spell in segment.spells if spell not in last.spells]
+    return bool(new) and all(any(takes_over(first, spell) for first in last.spells) for spell in new)
 
 
 def changes(problem: Problem, oven: int, dial: list[Setting]) -> list[Change]:
@@ -107,12 +170,12 @@ def changes(problem: Problem, oven: int, dial: list[Setting]) -> list[Change]:
     before: Setting | None = None
     if has is not None and has.celsius is not None:
         before = Setting(has.used_until, has.used_until, has.celsius, ())
-    for setting in dial:
+    for number, setting in enumerate(dial):
         is_on = before is not None and not before.off and setting.start - before.end < COLD_AFTER_MINUTES
         stands_right = before is not None and is_on and before.celsius == setting.celsius
         if not setting.off and not stands_right:
             came_from = before.celsius if before is not None and is_on else None
-            earliest = setting.start - _minutes_ahead(facts, before, setting, is_on)
+            earliest = setting.start - _minutes_ahead(facts, before, setting, dial[:number], is_on)
             first = min(setting.spells, key=lambda s: (s.start != setting.start, s.hold, s.job))
             ajar = facts.rates.ajar is not None and came_from is not None and setting.celsius < came_from
             found.append(Change(earliest, setting.start, setting.celsius, came_from, first.job, ajar))
@@ -120,11 +183,19 @@ def changes(problem: Problem, oven: int, dial: list[Setting]) -> list[Change]:
     return found
 
 
-def _minutes_ahead(facts: OvenFacts, before: Setting | None, setting: Setting, is_on: bool) -> int:
-    """Minutes by which to turn the dial early: from cold, from the setting before, or from the heat that is left."""
+def _minutes_ahead(
+    facts: OvenFacts, before: Setting | None, setting: Setting, earlier: list[Setting], is_on: bool
+) -> int:
+    """Minutes by which to turn the dial early: from cold, from the setting before, or from the heat that is left.
+
+    What is still inside may stay meanwhile, as long as it bears the heat.
+    """
     if before is None:
         return facts.change_minutes(round(ROOM_CELSIUS), setting.celsius)
     gap = setting.start - before.end
     if is_on:
-        return min(facts.change_minutes(before.celsius, setting.celsius), gap)
+        stood = takewhile(lambda s: s.celsius == before.celsius, reversed(earlier))
+        free = _may_turn_from(earlier, before.celsius, setting.celsius, facts.change_minutes)
+        since = max(min((s.start for s in stood), default=before.end), free)
+        return min(facts.change_minutes(before.celsius, setting.celsius), max(gap, setting.start - since))
     return min(minutes_to_reheat(facts.rates, before.left_at, gap, setting.celsius), gap)

@@ -49,17 +49,26 @@ class OvenUse:
 
     def agrees(self, other: "OvenUse") -> bool:
         """Whether one setting does for both."""
-        return not (self.off or other.off) and max(self.low, other.low) <= min(self.high, other.high)
+        return not (self.off or other.off) and self.meets(other)
+
+    def meets(self, other: "OvenUse") -> bool:
+        """Whether their ranges have a temperature in common."""
+        return max(self.low, other.low) <= min(self.high, other.high)
 
 
 @dataclass(frozen=True, slots=True)
 class Hold:
-    """What a result needs while it stands, and for how many minutes at most. `limit` None: no limit."""
+    """What a result needs while it stands, and for how many minutes at most. `limit` None: no limit.
+
+    `oven` is taken only from `ready_in` minutes after the step's end: the oven it was baked in changes first.
+    """
 
     limit: int | None
     demands: tuple[Demand, ...] = ()
     oven: OvenUse | None = None
     where: str = "room"
+    hot: bool = False  # somebody must be at home meanwhile
+    ready_in: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,7 +84,7 @@ class Way:
     hold: Hold | None = None
     hot: bool = False  # something is lit meanwhile: somebody must be at home
     warm_up: int = 0  # minutes its oven needs from cold, at the most
-    hold_warm_up: int = 0  # and the oven its result is kept in
+    hold_warm_up: int = 0  # and the oven its result is kept in, before its end
     may_run_over: int = 0  # minutes beyond the likely, at the most
 
 

@@ -72,9 +72,21 @@ class _Writer:
         self.tasks: list[Task] = list(plan_file.filled.tasks.values())
         self.labels = labels(task.node for task in self.tasks)
         self.dials = [
-            _Dial(problem.ovens[n].name, dial := settings(spells), changes(problem, n, dial))
+            _Dial(problem.ovens[n].name, dial := self._dial(n, spells), changes(problem, n, dial))
             for n, spells in spells_in_ovens(problem, solution).items()
         ]
+
+    def _dial(self, oven: int, spells: list[InOven]) -> list[Setting]:
+        return settings(spells, self.problem.ovens[oven].change_minutes, self._takes_over)
+
+    def _takes_over(self, first: InOven, second: InOven) -> bool:
+        """Whether a step takes over a kept result as its only follower, or follows the step before at once."""
+        if second.hold or second.start != first.end:
+            return False
+        if first.hold:
+            return followers(self.problem, first.job) == [second.job]
+        pair = (first.job, second.job)
+        return any((o.first, o.second) == pair and o.most == o.least for o in self.problem.orders)
 
     def at(self, minute: int) -> datetime:
         return self.problem.origin + timedelta(minutes=minute)
@@ -194,8 +206,10 @@ class _Writer:
         hold = way_of(self.problem, self.solution, n).hold
         if hold is None or hold.limit is None:
             return None
-        exposed = self.tasks[n].care.spoils and hold.where in OUT_OF_CONTROL
-        return Keeping(hold.limit, hold.where, exposed) if self.solution.kept[n] else Keeping(0, None, exposed)
+        spoils = self.tasks[n].care.spoils
+        if not self.solution.kept[n]:
+            return Keeping(0, None, spoils)
+        return Keeping(hold.limit, hold.where, spoils and hold.where in OUT_OF_CONTROL)
 
     def _best_within(self, n: int) -> int | None:
         """Minutes within which its result is best taken up; 0 if the next step follows at once; None: no limit."""
@@ -250,7 +264,10 @@ class _Writer:
             course=task.node.course,
             uses=(self._turn(dial, number, change),),
             waits=tuple(
-                Dependency(self._leaves(spell), "start" if spell.hold else "end", 0, "oven") for spell in inside
+                Dependency(
+                    self._leaves(spell), "start" if spell.hold else "end", min(0, change.start - spell.end), "oven"
+                )
+                for spell in inside
             ),
             then=(self.problem.jobs[change.job].id,),
         )
@@ -295,11 +312,16 @@ class _Writer:
 
 
 def _since_last_change(dial: _Dial, number: int) -> list[InOven]:
-    """Uses of the oven since the last change that end before this one."""
+    """Uses of the oven since the last change that end before this one, or before it is over and would not bear it."""
     change = dial.changes[number]
     since = dial.changes[number - 1].end if number else -1
     inside = {s for setting in dial.settings if since <= setting.start < change.end for s in setting.spells}
-    return sorted((s for s in inside if s.end <= change.start), key=lambda s: (s.start, s.job))
+    low, high = change.start, change.end
+
+    def is_out(spell: InOven) -> bool:
+        return spell.end <= low or (spell.end <= high and not spell.use.low <= change.celsius <= spell.use.high)
+
+    return sorted(filter(is_out, inside), key=lambda s: (s.start, s.job))
 
 
 def _in_dial(dial: _Dial, n: int) -> list[tuple[int, int, int, InOven]]:

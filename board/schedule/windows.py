@@ -1,7 +1,7 @@
 """When each job may start: hours of the hands, days it was given, somebody at home while it is hot. Pure."""
 
 from board.schedule.intervals import Window, meet, merged
-from board.schedule.problem import Hand, Job, Problem, Way
+from board.schedule.problem import Hand, Hold, Job, Problem, Way
 
 
 def allowed_starts(problem: Problem, job: Job, way: Way, hand: Hand | None, *, warm_up: bool = True) -> list[Window]:
@@ -18,12 +18,15 @@ def allowed_starts(problem: Problem, job: Job, way: Way, hand: Hand | None, *, w
         allowed = meet(allowed, starts_within(home, 0, way.minutes))
         if warm_up and way.warm_up:
             allowed = meet(allowed, starts_within(home, -way.warm_up, way.warm_up))
-        if warm_up and way.hold_warm_up:
-            allowed = meet(allowed, starts_within(home, way.minutes - way.hold_warm_up, way.hold_warm_up))
     if job.window is not None:
         start, end = job.window
         allowed = meet(allowed, [(start, end - way.minutes + 1)] if end - start >= way.minutes else [])
     return allowed
+
+
+def stands_alone(problem: Problem, hold: Hold, end: int, until: int) -> bool:
+    """Whether what was made by minute `end` would be hot, up to minute `until`, while nobody is at home."""
+    return hold.hot and end < until and not any(a <= end and until <= b for a, b in home_windows(problem))
 
 
 def home_windows(problem: Problem) -> list[Window]:

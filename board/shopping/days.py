@@ -6,11 +6,9 @@ from datetime import date, datetime, timedelta
 from typing import Literal
 from zoneinfo import ZoneInfo
 
-from board.facts.called import same_food
 from board.facts.raw_keeps import RawKeep, raw_keep
 from board.plan.model.model import Plan
-from board.plan.model.shopping import OpenHours
-from board.plan.phrases.when import stretch
+from board.plan.resolve.bought import hours_of_shop, is_open
 from board.plan.resolve.hours import day_of
 from board.plan.resolve.trips import Trip, trips
 from board.shopping.items import Item
@@ -47,7 +45,7 @@ def _on_a_trip(plan: Plan, item: Item, all_trips: Sequence[Trip]) -> Bought:
     keep = raw_keep(item.food, item.section)
     first, last = _first(item), _local(plan, max(need.first for need in item.needs)).date()
     early = [trip for trip in all_trips if trip.end <= first]
-    fit = [trip for trip in early if _open_during(plan, item.section, trip.start, trip.end)]
+    fit = [trip for trip in early if is_open(plan, item.section, trip)]
     if not fit:
         return Bought(item, keep, None, None, "shop shut" if early else "no trip before")
     for trip in reversed(fit) if keep.late else fit:
@@ -94,21 +92,6 @@ def _local(plan: Plan, at: datetime) -> datetime:
     return at.astimezone(ZoneInfo(plan.zone))
 
 
-def _hours(plan: Plan, section: str) -> OpenHours | None:
-    """Opening hours of a section's shop; None if the plan does not say."""
-    named = {same_food(name): hours for name, hours in plan.shops.items()}
-    return named.get(same_food(section)) if section else None
-
-
-def _open_during(plan: Plan, section: str, start: datetime, end: datetime) -> bool:
-    hours = _hours(plan, section)
-    if hours is None:
-        return True
-    zone = ZoneInfo(plan.zone)
-    spans = [stretch(day_of(plan, word), span, zone) for word, found in hours.items() for span in found]
-    return any(opens < end and start < shuts for opens, shuts in spans)
-
-
 def _open_on(plan: Plan, section: str, day: date) -> bool:
-    hours = _hours(plan, section)
+    hours = hours_of_shop(plan, section)
     return hours is None or any(day_of(plan, word) == day and spans for word, spans in hours.items())

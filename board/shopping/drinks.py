@@ -18,13 +18,13 @@ from board.facts.drinks import (
     whole_bottles,
 )
 from board.plan.load import PlanFile
-from board.plan.model.drinking import HowMuch, Pairing
+from board.plan.model.drinking import HowMuch
 from board.plan.phrases.quantities import Ingredient
+from board.plan.resolve.bought import DRINKS
 
 ALCOHOL = ("wine", "sparkling", "beer")
 NO_ALCOHOL = ("alcohol-free", "pregnant")
 YOUNG = ("infant", "toddler", "under five", "child")
-SECTION = "drinks"
 GLASSES_A_BOTTLE = {"wine": WINE_GLASSES_A_BOTTLE, "sparkling": FLUTES_A_BOTTLE}
 
 
@@ -87,7 +87,7 @@ def drinks_for_all(file: PlanFile) -> Iterator[Ingredient]:
             taken = servings(rate, table.people(drink), table.hours, table.courses)
         amount, unit = in_the_shop(drink, rate, taken)
         if amount > 0:
-            yield Ingredient(food=SOLD_AS.get(drink, drink), low=amount, high=amount, unit=unit, section=SECTION)
+            yield Ingredient(food=SOLD_AS.get(drink, drink), low=amount, high=amount, unit=unit, section=DRINKS)
 
 
 def in_the_shop(drink: str, rate: Rate, taken: float) -> tuple[float, str]:
@@ -106,12 +106,6 @@ def in_the_shop(drink: str, rate: Rate, taken: float) -> tuple[float, str]:
     if rate.unit == "bottle":
         return float(whole_bottles(taken, 1)), "bottle"
     return taken, rate.unit
-
-
-def pairing_line(pairing: Pairing) -> Ingredient:
-    """A course's drink as something to buy."""
-    bottles = float(pairing.bottles)
-    return Ingredient(food=pairing.drink, low=bottles, high=bottles, unit="bottle", section=SECTION)
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,8 +9,8 @@ import msgspec
 
 from board.facts.called import same_food
 from board.plan.load import PlanFile
+from board.plan.resolve.amounts import GRAMS
 from board.sheet.run_sheet import InCold, RunSheet
-from board.shopping.amounts import GRAMS
 from board.shopping.days import NOON, Bought
 from board.shopping.errands import provisions
 

@@ -8,11 +8,12 @@ from board.facts.called import same_food
 from board.plan.load import PlanFile
 from board.plan.phrases.quantities import Ingredient
 from board.plan.places import Loc
+from board.plan.resolve.bought import pairing_line
 from board.plan.resolve.links import serve_id
 from board.plan.resolve.scaling import Scaled, factor_of, outgrows_its_times, scale
 from board.sheet.run_sheet import RunSheet
 from board.shopping import words
-from board.shopping.drinks import drinks_for_all, pairing_line
+from board.shopping.drinks import drinks_for_all
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,9 +7,9 @@ from zoneinfo import ZoneInfo
 
 from board.base import words as shared
 from board.facts.called import as_bought, same_food
+from board.plan.resolve.amounts import EACH, Amount, measure_for, standard_of, total
 from board.plan.resolve.scaling import Scaled, scale
 from board.shopping import words
-from board.shopping.amounts import EACH, Amount, measure_for, standard_of, total
 from board.shopping.days import Bought
 from board.shopping.errands import Errand, Provisions
 from board.shopping.items import Item, Part

@@ -7,9 +7,9 @@ import math
 from collections.abc import Collection
 
 from board.facts.units import CUPS, GRAMS, METRIC_MILLILITRES
-from board.shopping.amounts import EACH, Amount, standard_of
-from board.shopping.amounts import GRAMS as BY_GRAMS
-from board.shopping.amounts import MILLILITRES as BY_MILLILITRES
+from board.plan.resolve.amounts import EACH, Amount, standard_of
+from board.plan.resolve.amounts import GRAMS as BY_GRAMS
+from board.plan.resolve.amounts import MILLILITRES as BY_MILLILITRES
 
 _FRACTIONS = {0.25: "¼", 1 / 3: "⅓", 0.5: "½", 2 / 3: "⅔", 0.75: "¾"}
 _MANY = {"bunch": "bunches", "pinch": "pinches", "fl oz": "fl oz", "tbsp": "tbsp", "tsp": "tsp"}

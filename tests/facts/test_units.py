@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from board.facts.units import CUPS, EXACT, GRAMS, METRIC_MILLILITRES, PINTS, ROUNDED, Volume, cups, grams, volume
 from board.facts.weights import CUP_WEIGHTS, PIECE_WEIGHTS, cup_weight, piece_weight
 from board.plan.phrases.quantities import UNITS
-from board.shopping.amounts import Amount, measure_for
+from board.plan.resolve.amounts import Amount, measure_for
 
 PINT = {"g": "gram", "kg": "kilogram", "oz": "ounce", "lb": "pound", "ml": "milliliter", "cl": "centiliter",
         "dl": "deciliter", "l": "liter", "pint": "pint", "quart": "quart", "tsp": "teaspoon", "tbsp": "tablespoon",

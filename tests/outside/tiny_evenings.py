@@ -7,6 +7,7 @@ one more function in `AIMS`, in the order of `answer.AIMS`.
 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
+from itertools import combinations
 
 from tests.outside.tiny_plans import ARRIVE, CHANGE, HEATING, SERVE, Gap, Step, Tiny
 
@@ -16,7 +17,7 @@ Span = tuple[int, int]
 
 @dataclass(frozen=True)
 class Placed:
-    """A step's start, who does it, and whether its result has the place it is kept in."""
+    """A step's start, who does it, and whether its result has the place it is kept in. `step`: by the way chosen."""
 
     step: Step
     start: int
@@ -46,36 +47,49 @@ class Evening:
         for n, step in enumerate(self.steps):
             for gap in step.follows:
                 self.then[gap.step].append((n, gap))
-        self.opens = min(a for a, _ in tiny.hours.values())
-        reach = sum(s.minutes + sum(g.least for g in s.follows) for s in self.steps) + sum(
-            max(HEATING.values()) for s in self.steps if s.oven
+        self.opens = min(a for spans in tiny.hours.values() for a, _ in spans)
+        every = [way for s in self.steps for way in (s, s.other) if way is not None]
+        reach = sum(s.minutes + sum(g.least for g in s.follows) for s in every) + sum(
+            max(HEATING.values()) for s in every if s.oven or s.keeps_in == "oven"
         )
         bounds = [b for s in self.steps for b in (s.not_before, s.not_after) if b is not None]
         first = min([self.opens, *bounds]) - reach
-        last = max([tiny.wanted, *(b for _, b in tiny.hours.values()), *bounds]) + reach
+        last = max([tiny.wanted, *(b for spans in tiny.hours.values() for _, b in spans), *bounds]) + reach
         self.starts = range(first, last + 1, GRID)
 
     def choices(self, number: int) -> list["Placed"]:
-        """Every way to place a step: its start, who does it, and whether its result gets its place."""
+        """Every way to place a step: how, its start, who does it, and whether its result gets its place."""
         step = self.steps[number]
-        people = [None] if step.attended == "none" else [step.who] if step.who else list(self.tiny.hours)
-        kept = (True, False) if step.keeps_on_ring else (True,)
-        return [Placed(step, start, hand, k) for start in self.starts for hand in people for k in kept]
+        return [
+            Placed(way, start, hand, kept)
+            for way in (step, step.other)
+            if way is not None
+            for start in self.starts
+            for hand in ([None] if way.attended == "none" else [way.who] if way.who else list(self.tiny.hours))
+            for kept in ((True, False) if way.keeps_in else (True,))
+        ]
 
     def free(self, name: str) -> list[Span]:
-        a, b = self.tiny.hours[name]
-        away = self.tiny.away if name == "host" else None
-        return [(a, min(b, away[0])), (max(a, away[1]), b)] if away else [(a, b)]
+        """Her hours, but for the host's time away and at the shops."""
+        gone = [self.tiny.away, self.tiny.trip] if name == "host" else []
+        return _without(self.tiny.hours[name], gone)
 
     def home(self) -> list[Span]:
-        """When anybody is: stretches that touch are one."""
+        """When anybody is: stretches that touch are one. Who is away is busy in the house, who is at the shops is not."""
         spans: list[Span] = []
-        for a, b in sorted(self.tiny.hours.values()):
+        at_home = [_without(s, [self.tiny.trip] if name == "host" else []) for name, s in self.tiny.hours.items()]
+        for a, b in sorted(span for of_one in at_home for span in of_one):
             if spans and a <= spans[-1][1]:
                 spans[-1] = (spans[-1][0], max(b, spans[-1][1]))
             else:
                 spans.append((a, b))
         return spans
+
+
+def _without(spans: list[Span], gone: list[Span | None]) -> list[Span]:
+    for out in filter(None, gone):
+        spans = [(a, min(b, out[0])) for a, b in spans] + [(max(a, out[1]), b) for a, b in spans]
+    return sorted((a, b) for a, b in spans if a < b)
 
 
 def within(spans: list[Span], start: int, end: int) -> bool:
@@ -193,41 +207,77 @@ def fits(evening: Evening, found: Timetable, new: Placed, number: int) -> bool:
         return False
     if any(found[then].start < new.end + gap.least for then, gap in evening.then[number]):
         return False
-    if any(_clash(evening, new, other) for other in found.values()):
+    out = evening.tiny.trip
+    if out and new.hand == "host" and any(a < out[1] and out[0] < b for a, b in new.attended()):
+        return False  # one thing at a time, in hours or out of them
+    if any(_clash(new, other) for other in found.values()):
         return False
     everything = {**found, number: new}
-    taken = [(p.start, p.end) for p in everything.values() if p.step.ring]
-    taken += [s for n, p in everything.items() if (s := _on_ring(evening, everything, n, p)) is not None]
-    return all(sum(a <= at < b for a, b in taken) <= evening.tiny.rings for at, _ in taken) and all(
-        sum(a <= at < b for a, b in _in_oven(everything)) <= evening.tiny.shelves for at, _ in _in_oven(everything)
+    if not _somebody_minds_what_is_hot(evening, everything, number):
+        return False
+    rings = [(p.start, p.end) for p in everything.values() if p.step.ring]
+    rings += [(p.end, stands) for n, p in everything.items() if (stands := _stands(evening, everything, n, "ring"))]
+    oven = in_the_oven(evening, everything)
+    return (
+        all(sum(a <= at < b for a, b in rings) <= evening.tiny.rings for at, _ in rings)
+        and all(sum(s.start <= each.start < s.end for s in oven) <= evening.tiny.shelves for each in oven)
+        and not any(_one_dial(evening, one, other) for one, other in combinations(oven, 2))
     )
 
 
-def _clash(evening: Evening, one: Placed, other: Placed) -> bool:
+def _clash(one: Placed, other: Placed) -> bool:
     if one.hand is not None and one.hand == other.hand:
         spans = [(s, t) for s in one.attended() for t in other.attended()]
         if any(a < d and c < b for (a, b), (c, d) in spans):
             return True
-    if one.step.pan and other.step.pan and one.start < other.end and other.start < one.end:
-        return True
-    if one.step.oven and other.step.oven and one.step.oven != other.step.oven:
-        first, second = sorted((one, other), key=lambda p: p.start)
-        return second.start < first.end + _change(evening, first, second)
-    return False
+    return one.step.pan and other.step.pan and one.start < other.end and other.start < one.end
 
 
-def _change(evening: Evening, first: Placed, second: Placed) -> int:
-    """Minutes to turn the dial; none where the second takes the first over at once, food and all."""
-    at_once = any(gap.at_once and evening.steps[gap.step] is first.step for gap in second.step.follows)
-    if at_once and second.start == first.end:
-        return 0
-    return CHANGE[first.step.oven or 0, second.step.oven or 0]
-
-
-def _on_ring(evening: Evening, found: Timetable, number: int, placed: Placed) -> Span | None:
+def _stands(evening: Evening, found: Timetable, number: int, where: str = "") -> int | None:
+    """Until when a step's result stands where it is kept (there, if named); None if it does not."""
+    placed = found[number]
     then = [found[n].start for n, _ in evening.then[number]]
-    return (placed.end, max(then)) if placed.step.keeps_on_ring and placed.kept and then else None
+    right = placed.step.keeps_in == where if where else placed.step.keeps_in != ""
+    return max(then) if right and placed.kept and then and max(then) > placed.end else None
 
 
-def _in_oven(found: Timetable) -> list[Span]:
-    return [(p.start, p.end) for p in found.values() if p.step.oven]
+def _somebody_minds_what_is_hot(evening: Evening, found: Timetable, number: int) -> bool:
+    """What is kept hot, in an oven or on a ring, has somebody at home; so has a cold oven that heats for it."""
+    placed, until = found[number], _stands(evening, found, number)
+    heats = HEATING[100] if placed.step.keeps_in == "oven" and not placed.step.oven else 0
+    return until is None or within(evening.home(), placed.end - heats, until)
+
+
+@dataclass(frozen=True)
+class InOven:
+    """A step, or what it made, in the oven at so many °C."""
+
+    number: int
+    start: int
+    end: int
+    celsius: int
+    made: bool
+
+
+def in_the_oven(evening: Evening, found: Timetable) -> list[InOven]:
+    """What a step made goes in at once, or once the oven it was baked in has changed."""
+    spells = [InOven(n, p.start, p.end, p.step.oven, made=False) for n, p in found.items() if p.step.oven]
+    for n, placed in found.items():
+        until = _stands(evening, found, n, "oven")
+        ready = placed.end + CHANGE.get((placed.step.oven or 100, 100), 0)
+        if until is not None and ready < until:
+            spells.append(InOven(n, ready, until, 100, made=True))
+    return spells
+
+
+def _one_dial(evening: Evening, one: InOven, other: InOven) -> bool:
+    """Whether both cannot be: at two heats, with no time to turn the dial. It is turned over what stays inside."""
+    if one.number == other.number or one.celsius == other.celsius:
+        return False
+    first, second = sorted((one, other), key=lambda spell: (spell.start, spell.end))
+    if not second.made:
+        taken_up = [n for n, _ in evening.then[first.number]] == [second.number]
+        at_once = any(n == second.number and gap.at_once for n, gap in evening.then[first.number])
+        if (taken_up if first.made else at_once) and second.start == first.end:
+            return False
+    return second.start < first.end + CHANGE[first.celsius, second.celsius]

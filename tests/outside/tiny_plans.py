@@ -2,11 +2,13 @@
 
 All times and lengths are multiples of five minutes, and so are the times the oven needs to change between cold, 100
 and 200 °C. Minutes count from the midnight the event's day begins with. Not everything a plan may say occurs here:
-one course, one oven, results that stand in the room or on a ring.
+one course, one oven. `draw` has results that stand in the room or on a ring; `draw_richer` also in the oven or hot,
+steps that can be done another way, hours with gaps, and trips to the shops.
 """
 
 import random
 from dataclasses import dataclass, replace
+from typing import Literal
 
 ARRIVE = 18 * 60
 SERVE = 5  # minutes to plate and carry, by anybody
@@ -33,7 +35,8 @@ class Gap:
 class Step:
     """`attended`: all, none, or five minutes at the start or end. `oven` in °C. A job keeps no limit and no place.
 
-    `over`: minutes by which it may run over. `shared`: the guests may stand by.
+    `over`: minutes by which it may run over. `shared`: the guests may stand by. `other`: the same step done another way,
+    of which only minutes, hands, place, keeping and `over` count.
     """
 
     name: str
@@ -43,7 +46,7 @@ class Step:
     oven: int | None = None
     pan: bool = False
     keeps: int = 0
-    keeps_on_ring: bool = False
+    keeps_in: Literal["", "ring", "oven", "hot"] = ""  # the oven at 100 °C
     best_within: int | None = None
     follows: tuple[Gap, ...] = ()
     not_before: int | None = None
@@ -52,6 +55,7 @@ class Step:
     is_job: bool = False
     over: int = 0
     shared: bool = False
+    other: "Step | None" = None
 
     def parts(self) -> list[tuple[int, int]]:
         """Stretches with hands on, in minutes after its start."""
@@ -62,15 +66,16 @@ class Step:
 
 @dataclass(frozen=True)
 class Tiny:
-    """One evening. `hours` by person."""
+    """One evening. `hours` by person; `trip`: the host is at the shops."""
 
-    hours: dict[str, tuple[int, int]]
+    hours: dict[str, list[tuple[int, int]]]
     away: tuple[int, int] | None
     wanted: int
     may_slip: int
     rings: int
     shelves: int
     steps: tuple[Step, ...]
+    trip: tuple[int, int] | None = None
 
     def last_steps(self) -> list[int]:
         """Steps no other step follows: they lead to the serving."""
@@ -83,9 +88,9 @@ def draw(seed: int) -> Tiny:
     chance = random.Random(seed)
     pick = chance.choice
     opens = ARRIVE - pick([20, 40, 60, 90, 120])
-    hours = {"host": (opens, ARRIVE + pick([20, 40, 60, 90]))}
+    hours = {"host": [(opens, ARRIVE + pick([20, 40, 60, 90]))]}
     if chance.random() < 0.3:
-        hours["aide"] = (ARRIVE - pick([30, 60]), ARRIVE + pick([0, 30]))
+        hours["aide"] = [(ARRIVE - pick([30, 60]), ARRIVE + pick([0, 30]))]
     steps = [_step(chance, n, list(hours)) for n in range(pick([2, 3, 3, 4, 4, 5]))]
     if chance.random() < 0.3:
         steps.append(Step(f"j{len(steps)}", pick([5, 10, 15]), pick(["all", "start"]), is_job=True))
@@ -94,6 +99,38 @@ def draw(seed: int) -> Tiny:
     away = (ARRIVE - 15, ARRIVE - 5) if chance.random() < 0.3 else None
     wanted = ARRIVE + pick([5, 10, 20, 30])
     return Tiny(hours, away, wanted, pick([0, 5, 10]), pick([1, 1, 2]), pick([1, 2]), tuple(steps))
+
+
+def draw_richer(seed: int) -> Tiny:
+    """One of those with, here and there, another way, a gap in the host's hours, a trip, what is kept hot."""
+    tiny, chance = draw(seed), random.Random(seed + 2 * 10**6)
+    pick, odds = chance.choice, chance.random
+    steps = [replace(s, keeps_in=pick(["", "ring", "oven", "oven", "hot"])) if not s.is_job else s for s in tiny.steps]
+    steps = [replace(s, other=_another(chance, s)) if odds() < 0.4 and not s.is_job else s for s in steps]
+    (opens, ends), *_ = tiny.hours["host"]
+    gone = ARRIVE - pick([55, 70, 85]), ARRIVE - pick([30, 40])
+    if opens > gone[0] - 20:
+        opens = gone[0] - pick([20, 45])
+    hours = {**tiny.hours, "host": [(opens, ends)]}
+    if odds() < 0.5:
+        return replace(tiny, hours=hours, steps=tuple(steps), trip=gone)
+    return replace(tiny, hours={**hours, "host": [(opens, gone[0]), (gone[1], ends)]}, steps=tuple(steps))
+
+
+def _another(chance: random.Random, step: Step) -> Step:
+    pick, odds = chance.choice, chance.random
+    place = pick(["worktop", "ring", "oven"])
+    return replace(
+        step,
+        minutes=pick([5, 10, 20]),
+        attended=pick(["all", "none", "start", "end"]),
+        ring=place == "ring",
+        oven=pick(CELSIUS) if place == "oven" else None,
+        pan=False,
+        keeps=pick([5, 15, 60]),
+        keeps_in=pick(["", "ring", "oven"]) if odds() < 0.5 else "",
+        over=pick([0, 0, 5, 10]),
+    )
 
 
 def _step(chance: random.Random, number: int, people: list[str]) -> Step:
@@ -115,7 +152,7 @@ def _step(chance: random.Random, number: int, people: list[str]) -> Step:
         oven=pick(CELSIUS) if place == "oven" else None,
         pan=place == "pan",
         keeps=pick([0, 5, 10, 15, 30, 60]),
-        keeps_on_ring=odds() < 0.35,
+        keeps_in="ring" if odds() < 0.35 else "",
         best_within=pick([None, 0, 5, 10]) if place not in ("ring", "oven") else pick([0, 5, 10]),
         follows=tuple(follows),
         who=pick(people) if odds() < 0.15 else None,
@@ -126,16 +163,17 @@ def _step(chance: random.Random, number: int, people: list[str]) -> Step:
 def as_plan(tiny: Tiny) -> str:
     """The same in the host's words, everything said."""
     hands = "".join(
-        f"  {name}:\n    hours: {{on the day: '{_clock(a)} - {_clock(b)}'}}\n"
+        f"  {name}:\n    hours: {{on the day: '{_spans(spans)}'}}\n"
         + (f"    away: {{gone: '{_clock(tiny.away[0])} - {_clock(tiny.away[1])}'}}\n" if tiny.away and n == 0 else "")
-        for n, (name, (a, b)) in enumerate(tiny.hours.items())
+        for n, (name, spans) in enumerate(tiny.hours.items())
     )
     oven = f"{{shelves: {tiny.shelves}, heats: 40 min to 180 C, cools: 30 min from 200 to 100 C}}"
+    trip = f"shopping: {{on the day: '{_spans([tiny.trip])}'}}\n" if tiny.trip else ""
     steps = "".join(f"          - {_line(tiny, step)}\n" for step in tiny.steps if not step.is_job)
     jobs = "".join(f"  - {_line(tiny, step)}\n" for step in tiny.steps if step.is_job)
     return (
         f"event: Tiny\ndate: 2026-06-06\nzone: UTC\narrive: '{_clock(ARRIVE)}'\nguests: [2 guests]\n"
-        f"kitchen: {{ovens: {{oven: {oven}}}, rings: {tiny.rings}, tools: {{pan: 1}}}}\nhands:\n{hands}"
+        f"kitchen: {{ovens: {{oven: {oven}}}, rings: {tiny.rings}, tools: {{pan: 1}}}}\nhands:\n{hands}{trip}"
         f"courses:\n  - course: All\n    at: '{_clock(tiny.wanted)}'\n    standing: yes\n    serve: {SERVE} min\n"
         f"    clear: 0 min\n    may slip: {tiny.may_slip} min\n    dishes:\n      - dish: all of it\n        steps:\n"
         f"{steps}" + (f"jobs:\n{jobs}" if jobs else "")
@@ -143,14 +181,10 @@ def as_plan(tiny: Tiny) -> str:
 
 
 def _line(tiny: Tiny, step: Step) -> str:
-    on = "worktop, pan" if step.pan else "stovetop, 1 ring" if step.ring else "worktop"
-    if step.oven is not None:
-        on = f"oven at {step.oven} C ({step.oven} to {step.oven} C), 1 shelf"
-    attended = {"start": "5 min at the start", "end": "5 min at the end"}.get(step.attended, step.attended)
-    said = {"job" if step.is_job else "step": step.name, "where": f"'{on}'", "takes": f"{step.minutes} to {step.minutes} to {step.minutes + step.over} min",
-            "attended": attended}  # fmt: skip
+    said = {"job" if step.is_job else "step": step.name, **_way(step)}
+    if step.other is not None:
+        said["or"] = "[{" + ", ".join(f"{key}: {value}" for key, value in _way(step.other).items()) + "}]"
     if not step.is_job:
-        said["keeps"] = f"'{step.keeps} min on the stovetop, 1 ring'" if step.keeps_on_ring else f"{step.keeps} min"
         said["after"] = (
             "[" + ", ".join(f"'{_gap(tiny, gap)}'" for gap in step.follows) + "]" if step.follows else "nothing"
         )
@@ -166,12 +200,34 @@ def _line(tiny: Tiny, step: Step) -> str:
     return "{" + ", ".join(f"{key}: {value}" for key, value in said.items()) + "}"
 
 
+KEPT = {
+    "": "",
+    "ring": " on the stovetop, 1 ring",
+    "oven": " in the oven at 100 C (100 to 100 C), 1 shelf",
+    "hot": " hot",
+}
+
+
+def _way(step: Step) -> dict[str, str]:
+    on = "worktop, pan" if step.pan else "stovetop, 1 ring" if step.ring else "worktop"
+    if step.oven is not None:
+        on = f"oven at {step.oven} C ({step.oven} to {step.oven} C), 1 shelf"
+    attended = {"start": "5 min at the start", "end": "5 min at the end"}.get(step.attended, step.attended)
+    takes = f"{step.minutes} to {step.minutes} to {step.minutes + step.over} min"
+    said = {"where": f"'{on}'", "takes": takes, "attended": attended}
+    return said if step.is_job else {**said, "keeps": f"'{step.keeps} min{KEPT[step.keeps_in]}'"}
+
+
 def _gap(tiny: Tiny, gap: Gap) -> str:
     name = tiny.steps[gap.step].name
     if gap.at_once:
         return f"{name}, at once"
     least = f", at least {gap.least} min" if gap.least else ""
     return name + least + (f", at most {gap.most} min" if gap.most is not None else "")
+
+
+def _spans(spans: list[tuple[int, int]]) -> str:
+    return ", ".join(f"{_clock(a)} - {_clock(b)}" for a, b in spans)
 
 
 def _clock(minute: int) -> str:

@@ -27,11 +27,25 @@ class _Maker:
         kitchen, hands = self.kitchen(), self.hands()
         sizes = self.split(dishes)
         courses = [self.course(n, size, list(hands)) for n, size in enumerate(sizes)]
-        return {
+        plan = {
             "event": "Random supper", "date": "2026-11-28", "zone": "Europe/Dublin", "arrive": "18:30",
             "guests": ["8 guests"], "kitchen": kitchen, "hands": hands, "courses": courses,
             "jobs": [self.job(n, courses[0]["course"]) for n in range(self.pick([0, 1, 2, 4]))],
         }  # fmt: skip
+        if self.odds() < 0.5:
+            plan["shopping"] = self.shopping(courses, plan["jobs"])
+        return plan
+
+    def shopping(self, courses: list[dict[str, Any]], jobs: list[dict[str, Any]]) -> dict[str, str]:
+        """One or two trips, and food that some dishes and jobs take up."""
+        for each in [dish for course in courses for dish in course["dishes"]]:
+            if self.odds() < 0.4:
+                each["ingredients"] = ["400 g leeks"]
+        for job in jobs:
+            if self.odds() < 0.3:
+                job["supplies"] = ["20 flowers"]
+        trip = self.pick(["10:00 - 11:30", "14:30 - 15:15", "16:30 - 17:10"])
+        return {"on the day": trip} | ({"day before": "18:00 - 19:30"} if self.odds() < 0.3 else {})
 
     def split(self, dishes: int | None) -> list[int]:
         if dishes is None:

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from board.facts.units import EXACT, ROUNDED
 from board.plan.load import PlanFile
-from board.shopping.amounts import Amount, measure_for, total
+from board.plan.resolve.amounts import Amount, measure_for, total
 from board.shopping.errands import Provisions, provisions
 from board.shopping.rows import row_to_buy
 from board.shopping.shown import amount_words, by_hand_words, hand_round

@@ -4,7 +4,7 @@ from datetime import timedelta
 
 import pytest
 
-from board.shopping.amounts import Amount
+from board.plan.resolve.amounts import Amount
 from board.shopping.errands import Provisions
 from board.shopping.items import Item
 from board.shopping.rows import errand_title, grown_rows, row_in_house, row_to_buy

@@ -1,15 +1,18 @@
 """Whether what a plan says about buying is about anything, and says enough."""
 
 import re
-from datetime import datetime
+from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
+from board.base.words import day_and_clock
 from board.facts.called import EGG_PARTS, same_food
 from board.facts.drinks import SOLD_AS, USUAL
 from board.plan.load import PlanFile
 from board.plan.model.model import Plan
 from board.plan.phrases.phrase import near
 from board.plan.phrases.when import stretch
+from board.plan.resolve.bought import waiting_for_trips
+from board.plan.resolve.given_time import given_time
 from board.plan.resolve.hours import Interval, day_of
 from board.plan.resolve.links import is_written
 from board.plan.resolve.trips import shopper, trips
@@ -70,6 +73,50 @@ def trips_have_a_place(file: PlanFile) -> list[Snag]:
         mend = f"Move the trip, or give {who} hours then; helpers do not go shopping here."
         found.append(Snag("buying 3", Weight.MIND, message, mend, file.places.of(trip.loc)))
     return found
+
+
+def food_is_bought_before_it_is_used(file: PlanFile) -> list[Snag]:
+    """buying 6: work on a food that no trip can bring, or none before the work must be over or its course is wanted."""
+    plan, tasks, zone = file.plan, file.filled.tasks, ZoneInfo(file.plan.zone)
+    nodes = {id_: task.node for id_, task in tasks.items()}
+    found = []
+    for each in waiting_for_trips(plan, nodes, file.filled.links):
+        why = "its shop is shut on every trip"
+        if each.trip is not None:
+            trip = next(trip for trip in trips(plan) if trip.name == nodes[each.trip].name)
+            late = _too_late(file, each.work, trip.end)
+            if late is None:
+                continue
+            ends = day_and_clock(trip.end.astimezone(zone))
+            after = "" if late == each.work else f", and {nodes[late].name} comes after it"
+            why = f"the first trip that can bring it ends at {ends}: too late{after}"
+        message = f"{nodes[each.work].name} takes up {each.food}, and {why}"
+        mend = "Go shopping earlier, do the work later, or list the food under `pantry:` if it is in the house."
+        found.append(Snag("buying 6", Weight.STOP, message, mend, file.places.of(nodes[each.work].loc)))
+    return found
+
+
+def _too_late(file: PlanFile, work: str, begins: datetime) -> str | None:
+    """The id of the first thing that cannot be in its time, if some work begins no earlier than that; None if all can.
+
+    In its time: within what it is given, served when wanted, done before the guests are there.
+    """
+    tasks, due = file.filled.tasks, {course.serve: course.wanted for course in file.filled.courses}
+    due["guests-arrive"] = file.filled.arrive
+    starts, queue = {work: begins}, [work]
+    while queue:
+        id_ = queue.pop(0)
+        task = tasks[id_]
+        first, last = given_time(file.plan, task.work)
+        end = max(starts[id_], first) + timedelta(minutes=min(way.takes.likely for way in task.ways))
+        if end > min(last, due.get(id_, last)):
+            return id_
+        for link in file.filled.links:
+            then = end + timedelta(minutes=link.least)
+            if link.first == id_ and then > starts.get(link.second, begins):
+                starts[link.second] = then
+                queue.append(link.second)
+    return None
 
 
 def _within(hours: list[Interval], start: datetime, end: datetime) -> bool:

@@ -77,6 +77,7 @@ CHECKS: tuple[Check, ...] = (
     buying.prices_by_the_pack_have_a_pack,
     buying.trips_have_a_place,
     buying.what_is_poured_is_bought,
+    buying.food_is_bought_before_it_is_used,
 )
 
 

@@ -111,6 +111,11 @@ class Station(BaseModel):
             return "fridge"
         return self.place if self.place in LANES else None
 
+    @property
+    def hot(self) -> bool:
+        """Whether what is done or kept there needs somebody at home: a lit oven, a ring, or `hot`."""
+        return not self.off and (self.place in ("oven", "stovetop", "hot") or bool(self.rings))
+
 
 _COMMA = re.compile(r"(?:(?<!\d),|,(?!\d))(?![^(]*\))")  # not a decimal comma, nor one in brackets
 _COUNTED = re.compile(r"(?:(\d+)|an?|one)\s+(shelf|shelves|rings?)", re.IGNORECASE)

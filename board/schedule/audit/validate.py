@@ -16,6 +16,7 @@ from board.plan.load import PlanFile
 from board.schedule.audit.validate_hours import (
     everybody_walks_to_the_table,
     heats_with_nobody_home,
+    kept_hot_with_nobody_home,
     nobody_is_in_two_places,
     out_of_hours,
 )
@@ -200,6 +201,7 @@ def _snags_of(plan_file: PlanFile, sheet: RunSheet, done: list[Done]) -> list[st
         *_hours_broken(plan_file, sheet),
     ]
     return [
+        *_kept_hot_alone(plan_file, sheet, done),
         *kitchen_snags(plan_file.plan, plan_file.filled, done, sheet.slots),
         *(f"{each.sentence}, and it is not told" for each in bent if not any(map(each.is_told_by, sheet.given_up))),
         *(
@@ -241,6 +243,15 @@ def _results_past_their_limit(plan_file: PlanFile, sheet: RunSheet, done: list[D
         if minutes is not None and stands > minutes:
             words = f"what {first.name} made stands {stands} min until {second.name}, and keeps {minutes}"
             yield Bent(words, (NoPlace, PastLimit), (first.id, second.id), stands - minutes)
+
+
+def _kept_hot_alone(plan_file: PlanFile, sheet: RunSheet, done: list[Done]) -> Iterator[str]:
+    slots = sheet.by_id()
+    for each in done:
+        then = [slots[link.second].start for link in plan_file.filled.links if link.first == each.slot.id]
+        if each.way.keeps is None or not then or has_no_place(each.slot):
+            continue
+        yield from kept_hot_with_nobody_home(plan_file.plan, each.way.keeps, each.slot, max(then))
 
 
 def _hours_broken(plan_file: PlanFile, sheet: RunSheet) -> Iterator[Bent]:

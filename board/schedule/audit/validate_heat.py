@@ -9,6 +9,8 @@ from dataclasses import dataclass
 from board.facts.heat import COOLS_FROM, COOLS_MINUTES, COOLS_TO, HEATS_MINUTES, HEATS_TO, ROOM_CELSIUS
 from board.plan.model.kitchen import Oven
 
+LONGEST_MINUTES = 24 * 60  # ours
+A_TRIFLE = 1e-6  # minutes are reckoned as floats
 HALF_A_MINUTE, ONE_DEGREE = 0.5, 1.0  # sheets give whole minutes and whole degrees
 
 
@@ -37,6 +39,11 @@ class OvenHeat:
         """Whether that is long enough, give or take what rounding does to a sheet."""
         nearest = min(max(end, start - ONE_DEGREE), start + ONE_DEGREE)
         return self.minutes(nearest, end) <= minutes + HALF_A_MINUTE
+
+
+def whole_minutes_needed(heat: OvenHeat, start: float, end: float) -> int:
+    """Whole minutes from one temperature to another; at most a day, after which it is taken to be there."""
+    return math.ceil(min(heat.minutes(start, end), LONGEST_MINUTES) - A_TRIFLE)
 
 
 def heat_of(oven: Oven) -> OvenHeat:

@@ -10,6 +10,7 @@ from zoneinfo import ZoneInfo
 
 from board.base.words import day_and_clock
 from board.plan.model.model import Plan
+from board.plan.phrases.stations import Keep
 from board.plan.phrases.when import Day, Moment, Span, instant, parse_day, stretch
 from board.plan.resolve.assume import Task
 from board.sheet.run_sheet import Attended, Slot
@@ -59,7 +60,8 @@ def out_of_hours(plan: Plan, task: Task, slot: Slot) -> Iterator[str]:
         if part.who in plan.hands and not _inside(part.start, part.end, _free(plan, part.who)):
             yield f"{slot.name} needs {part.who} at {_from_to(part.start, part.end, zone)}, out of hours"
     is_off = any(use.off for use in slot.uses)  # a switched-off oven may stand by itself
-    if slot.lane in ("oven", "stovetop") and not is_off and not _inside(slot.start, slot.end, _somebody_home(plan)):
+    is_lit = slot.lane in ("oven", "stovetop") or any(use.what == "rings" for use in slot.uses)
+    if is_lit and not is_off and not _inside(slot.start, slot.end, _somebody_home(plan)):
         yield f"{slot.name} is hot at {_from_to(slot.start, slot.end, zone)}, when nobody is at home"
     work = task.work
     if work is None:
@@ -70,6 +72,15 @@ def out_of_hours(plan: Plan, task: Task, slot: Slot) -> Iterator[str]:
         yield f"{slot.name} starts at {day_and_clock(slot.start.astimezone(zone))}, earlier than it may"
     if work.not_after is not None and slot.end > _at(work.not_after, plan):
         yield f"{slot.name} ends at {day_and_clock(slot.end.astimezone(zone))}, later than it may"
+
+
+def kept_hot_with_nobody_home(plan: Plan, keeps: Keep, slot: Slot, until: datetime) -> Iterator[str]:
+    """A sentence where what a slot made is kept hot, up to a moment, while nobody is at home."""
+    on = keeps.where
+    lit = on.place in ("oven", "stovetop", "hot") or on.rings is not None
+    if lit and not on.off and slot.end < until and not _inside(slot.end, until, _somebody_home(plan)):
+        zone = ZoneInfo(plan.zone)
+        yield f"what {slot.name} made is kept hot at {_from_to(slot.end, until, zone)}, when nobody is at home"
 
 
 def heats_with_nobody_home(plan: Plan, slot: Slot) -> Iterator[str]:

@@ -9,13 +9,12 @@ from datetime import datetime, timedelta
 from itertools import combinations
 
 from board.facts.heat import ROOM_CELSIUS
-from board.schedule.audit.validate_heat import heat_of
+from board.schedule.audit.validate_heat import A_TRIFLE, heat_of
 from board.schedule.audit.validate_stays import Kitchen, Rest, Stay
 from board.schedule.audit.validate_ways import after_minutes, whole_minutes
 from board.sheet.run_sheet import Slot
 
 OFF_AFTER = timedelta(minutes=90)  # an oven that stood empty this long has been turned off; ours
-A_TRIFLE = 1e-6  # minutes are reckoned as floats
 
 
 def oven_snags(kitchen: Kitchen, slots: tuple[Slot, ...]) -> Iterator[str]:
@@ -28,6 +27,7 @@ def oven_snags(kitchen: Kitchen, slots: tuple[Slot, ...]) -> Iterator[str]:
     yield from _steps_go_into_a_ready_oven(kitchen)
     yield from _results_are_kept_at_their_heat(kitchen)
     yield from _nothing_suffers_from_a_heating(kitchen)
+    yield from _a_turn_takes_its_minutes(kitchen)
 
 
 def _pairs(kitchen: Kitchen) -> Iterator[tuple[Stay, Stay]]:
@@ -111,10 +111,16 @@ def _comes_to_heat_from_its_rest(kitchen: Kitchen, last: Stay | Rest | None, sta
 
 
 def _results_are_kept_at_their_heat(kitchen: Kitchen) -> Iterator[str]:
-    """After a rest, the oven must reheat in time for kept results too. The rest's own result may stay inside."""
+    """The dial was last turned to a heat they bear; and after a rest, the oven must reheat in time for them too."""
     for stay in kitchen.stays:
+        if not stay.kept:
+            continue
+        reading = _dial_at(kitchen.heatings, stay.oven, stay.start)
+        if reading is None or not stay.accepts_setting(reading):
+            told = "off" if reading is None else f"at {reading} °C"
+            yield f"{stay.name} goes into the {stay.oven} at {kitchen.clock(stay.start)}, and that is {told}"
         rest = _last_in_the_oven(kitchen, stay)
-        if not stay.kept or not isinstance(rest, Rest) or rest.id == stay.id or stay.start < rest.end:
+        if not isinstance(rest, Rest) or rest.id == stay.id or stay.start < rest.end:
             continue
         heat, left = heat_of(kitchen.plan.kitchen.ovens[stay.oven]), _left_by(kitchen, rest)
         gap = whole_minutes(stay.start - rest.end)
@@ -123,6 +129,34 @@ def _results_are_kept_at_their_heat(kitchen: Kitchen) -> Iterator[str]:
                 f"{stay.name} goes into the {stay.oven} at {kitchen.clock(stay.start)}, {gap} min after {rest.name}: "
                 f"too soon to stand at {stay.wants:g} °C"
             )
+
+
+def _dial_at(heatings: list[Slot], oven: str, at: datetime) -> int | None:
+    """What the oven was last brought to, °C; None if it never was."""
+    turned = [(heating.end, _turned(heating)[1]) for heating in heatings if _turned(heating)[0] == oven]
+    return max((each for each in turned if each[0] <= at), default=(at, None))[1]
+
+
+def _a_turn_takes_its_minutes(kitchen: Kitchen) -> Iterator[str]:
+    """From one setting to the next, in an oven that stayed on; but none where it is turned over food that stays in."""
+    for heating in kitchen.heatings:
+        oven, celsius = _turned(heating)
+        inside = [stay for stay in kitchen.stays if stay.oven == oven]
+        rests = [rest.end for rest in kitchen.rests if rest.oven == oven and rest.end <= heating.start]
+        last = max((stay.end for stay in inside if stay.start < heating.end), default=None)
+        before = _dial_at([other for other in kitchen.heatings if other is not heating], oven, heating.start)
+        rested = last is not None and any(end >= last for end in rests)
+        if before is None or last is None or rested or heating.end - last >= OFF_AFTER:
+            continue  # switched off before: how long it then takes is weighed as something goes in
+        over = [
+            one.end == heating.end == other.start and _is_turned_with_the_food_inside(kitchen, one, other)
+            for one in inside
+            for other in inside
+        ]
+        length = whole_minutes(heating.end - heating.start)
+        if not any(over) and not heat_of(kitchen.plan.kitchen.ovens[oven]).is_there_in(length, before, celsius):
+            at = kitchen.clock(heating.start)
+            yield f"the {oven} is turned from {before} to {celsius} °C at {at} within {length} min: too short"
 
 
 def _last_in_the_oven(kitchen: Kitchen, stay: Stay) -> Stay | Rest | None:
@@ -158,14 +192,9 @@ def _heats_in_time(kitchen: Kitchen, heating: Slot, last: Stay | Rest | None, st
 
 
 def _is_turned_in_time(kitchen: Kitchen, heating: Slot, last: Stay, stay: Stay) -> bool:
-    """Whether an oven that is still on is turned in time.
-
-    If one setting would suit both stays, the dial may be turned just as the first comes out.
-    """
+    """Whether an oven that is still on is turned in time."""
     if heating.end < last.start:
         return False
-    if last.meets(stay) and heating.start <= last.end:
-        return True
     oven, celsius = _turned(heating)
     needed = min(_minutes(kitchen, oven, start, celsius) for start in last.stood_at)
     return _moment_after(heating.start, needed) <= stay.start
@@ -218,9 +247,20 @@ def _nothing_suffers_from_a_heating(kitchen: Kitchen) -> Iterator[str]:
         oven, celsius = _turned(heating)
         for stay in kitchen.stays:
             inside = stay.oven == oven and stay.start < heating.end and heating.start < stay.end
-            if inside and not stay.accepts_setting(celsius):
+            if inside and not stay.accepts_setting(celsius) and not _is_out_in_time(kitchen, heating, stay):
                 at = kitchen.clock(heating.start)
                 yield f"{stay.name} is in the {oven} as it goes to {celsius} °C at {at}, not its own setting"
+
+
+def _is_out_in_time(kitchen: Kitchen, heating: Slot, stay: Stay) -> bool:
+    """Whether what does not bear the new heat leaves while the oven is still as it bears it."""
+    oven, celsius = _turned(heating)
+    before = _dial_at([other for other in kitchen.heatings if other is not heating], oven, heating.start)
+    if before is None or stay.end > heating.end:
+        return False
+    heat, minutes = heat_of(kitchen.plan.kitchen.ovens[oven]), whole_minutes(stay.end - heating.start)
+    low, high = stay.accepts
+    return heat.minutes(before, high if celsius > before else low) >= minutes
 
 
 def _turned(heating: Slot) -> tuple[str, int]:

@@ -11,7 +11,8 @@ from board.base.words import day_and_clock
 from board.facts.heat import ROOM_CELSIUS
 from board.plan.model.model import Plan
 from board.plan.resolve.assume import Filled
-from board.schedule.audit.validate_ways import Done, has_no_place, settings, things_asked
+from board.schedule.audit.validate_heat import heat_of, whole_minutes_needed
+from board.schedule.audit.validate_ways import Done, after_minutes, has_no_place, settings, things_asked
 from board.sheet.run_sheet import Slot
 
 
@@ -152,7 +153,7 @@ def _place_rest(kitchen: Kitchen, each: Done, done: dict[str, Done]) -> None:
 
 
 def _place_result(kitchen: Kitchen, each: Done, starts: dict[str, datetime]) -> None:
-    """A result stands from the end of its step until its last successor starts."""
+    """A result stands from the end of its step until its last successor starts; in an oven, once that is ready."""
     slot, keeps = each.slot, each.way.keeps
     followers = [link.second for link in kitchen.filled.links if link.first == slot.id]
     until = max((starts[id_] for id_ in followers if id_ in starts), default=slot.end)
@@ -161,14 +162,15 @@ def _place_result(kitchen: Kitchen, each: Done, starts: dict[str, datetime]) -> 
     name = f"what {slot.name} made"
     for what, amount in things_asked(kitchen.plan.kitchen, keeps.where).items():
         kitchen.takings.append(Taking(what, amount, slot.end, until, name))
-    if each.kept_in is not None and keeps.where.heat is not None:
+    goes_in = each.slot.end if each.kept_in is None else _oven_is_ready(kitchen, each, each.kept_in)
+    if each.kept_in is not None and keeps.where.heat is not None and goes_in < until:
         kitchen.stays.append(
             Stay(
                 id=slot.id,
                 name=name,
                 oven=each.kept_in,
                 shelves=keeps.where.shelves or 1,
-                start=slot.end,
+                start=goes_in,
                 end=until,
                 accepts=settings(keeps.where.heat),
                 wants=keeps.where.heat.want,
@@ -176,3 +178,21 @@ def _place_result(kitchen: Kitchen, each: Done, starts: dict[str, datetime]) -> 
                 kept=True,
             )
         )
+
+
+def _oven_is_ready(kitchen: Kitchen, each: Done, oven: str) -> datetime:
+    """When a result goes into the oven it is kept in: at the end of its step, unless it was baked or rested in that
+    same oven, at another heat; then once the oven has changed."""
+    slot, wants = each.slot, each.way.keeps.where.heat if each.way.keeps else None
+    rest = next((rest for rest in kitchen.rests if rest.id == slot.id and rest.oven == oven), None)
+    stay = next((stay for stay in kitchen.stays if stay.id == slot.id and stay.oven == oven), None)
+    if wants is None or (rest is None and stay is None):
+        return slot.end
+    heat, (low, high) = heat_of(kitchen.plan.kitchen.ovens[oven]), settings(wants)
+    if rest is not None:
+        left = round(heat.left(rest.asked, rest.likely, ajar=rest.ajar))
+        had, there = left, low <= left <= high
+    else:
+        assert stay is not None
+        had, there = round(stay.wants), stay.accepts[0] <= high and low <= stay.accepts[1]
+    return slot.end if there else after_minutes(slot.end, whole_minutes_needed(heat, had, round(wants.want)))

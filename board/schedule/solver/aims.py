@@ -7,6 +7,7 @@ Each aim is a sum to minimise. Lateness and keeping are soft, so there is always
 from ortools.sat.python.cp_model import IntVar, LinearExpr, LinearExprT
 
 from board.schedule.conflicts.violations import Kind, Violation
+from board.schedule.problem import Job
 from board.schedule.solver.comfort import Ease
 from board.schedule.solver.variables import JobVars, Variables
 
@@ -58,13 +59,21 @@ class Aims:
 
     def _out_of_hours(self) -> LinearExprT:
         """Minutes of work out of hours, and between steps that should follow at once: neither should happen."""
-        terms: list[LinearExprT] = [j.over * j.over_cost for j in self.v.jobs]
+        terms: list[LinearExprT] = [term for j in self.v.jobs for term in self._minutes_over(j)]
         self.violations.update({Violation("out-of-hours", n): j.over for n, j in enumerate(self.v.jobs)})
         for n, order in enumerate(self.problem.orders):
             if order.most is not None and order.most == order.least:
                 wait = self.v.jobs[order.second].start - self.v.jobs[order.first].end
                 terms.append(NOT_AT_ONCE * self._violated("not-at-once", n, wait - order.most))
         return LinearExpr.sum(terms)
+
+    def _minutes_over(self, variables: JobVars) -> list[LinearExprT]:
+        """Attended minutes of the way chosen, where it breaks its hours; 1 where it needs nobody."""
+        ways = variables.job.ways
+        costs = [sum(part.length for part in way.parts) or 1 for way in ways]
+        if len(set(costs)) == 1:
+            return [variables.over * costs[0]]
+        return [self.v.both(variables.over, way) * cost for way, cost in zip(variables.ways, costs, strict=True)]
 
     def _lateness(self) -> LinearExprT:
         terms: list[LinearExprT] = []
@@ -115,7 +124,7 @@ class Aims:
         terms: list[LinearExprT] = []
         for order in self.problem.orders:
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
-            if first.job.fixed is not None or first.job.early:
+            if first.job.fixed is not None or first.job.early or _is_pinned(first.job):
                 continue
             needs_nobody = all(not way.parts or way.parts[0].offset for way in second.job.ways)
             cushion = 0 if needs_nobody else comfortable_wait(first)
@@ -125,6 +134,11 @@ class Aims:
             self.model.add(2 * (cushion + order.least - wait) <= off)
             terms.append(off)
         return LinearExpr.sum(terms)
+
+
+def _is_pinned(job: Job) -> bool:
+    """Whether it can be done at one time only, as a trip to the shops."""
+    return job.window is not None and all(way.minutes == job.window[1] - job.window[0] for way in job.ways)
 
 
 def comfortable_wait(job: JobVars) -> int:

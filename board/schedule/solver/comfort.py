@@ -35,18 +35,23 @@ class Ease:
         """Minutes of work, whoever does it, that end after a moment and could lie before it."""
         terms: list[LinearExprT] = []
         for variables in self.v.jobs:
-            lengths: dict[int, int] = {}  # end of each part, from the job's start → its minutes, the longest way
-            for way in variables.job.ways:
+            by: dict[tuple[int, int], list[LiteralT]] = {}  # end, from the job's start, and minutes → the ways so
+            for way, chosen in zip(variables.job.ways, variables.ways, strict=True):
                 for part in way.parts:
-                    end = part.offset + part.length
-                    lengths[end] = max(lengths.get(end, 0), part.length)
+                    by.setdefault((part.offset + part.length, part.length), []).append(chosen)
             if variables.job.fixed is None:
-                terms += [self._ends_after(variables, end, moment) * length for end, length in lengths.items()]
+                terms += [self._ends_after(variables, end, moment, ways) * length for (end, length), ways in by.items()]
         return LinearExpr.sum(terms)
 
-    def _ends_after(self, variables: JobVars, end: int, moment: int) -> IntVar:
+    def _ends_after(self, variables: JobVars, end: int, moment: int, ways: list[LiteralT]) -> IntVar:
+        """Whether a part ends after a moment, and is done: by one of these ways."""
         after = self.model.new_bool_var(f"after {moment} {variables.job.id}")
-        self.model.add(variables.start <= moment - end).only_enforce_if(~after)
+        before = self.model.add(variables.start <= moment - end)
+        if len(ways) == len(variables.ways):
+            before.only_enforce_if(~after)
+            return after
+        chosen = self.v.any_of(ways)
+        before.only_enforce_if(~after, chosen)
         return after
 
     def away_from_guests(self) -> LinearExprT:
@@ -112,12 +117,17 @@ class Ease:
         terms: list[LinearExprT] = []
         for order in self.problem.orders:
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
-            needed = max(way.may_run_over for way in first.job.ways)
-            if not needed or (order.most is not None and order.most - order.least < needed):
+            wanted = [way.may_run_over for way in first.job.ways]
+            if order.most is not None:  # a way that may run over by more than there may be between has none to miss
+                wanted = [over if over <= order.most - order.least else 0 for over in wanted]
+            if not any(wanted):
                 continue
             # What may come too late, as a job for the guests, can be shorter of give than it needs.
-            most = needed if order.firm else self.problem.horizon
+            most = max(wanted) if order.firm else self.problem.horizon
             short = self.model.new_int_var(0, most, "short of give")
-            self.model.add(short >= needed - (second.start - first.end - order.least))
+            for over in {over for over in wanted if over}:
+                chosen = self.v.any_of([way for way, each in zip(first.ways, wanted, strict=True) if each == over])
+                missing = self.model.add(short >= over - (second.start - first.end - order.least))
+                missing.only_enforce_if(chosen)
             terms.append(short)
         return LinearExpr.sum(terms)

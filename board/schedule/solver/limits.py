@@ -3,7 +3,6 @@
 Each family of constraints is one method, named by the sentence it enforces.
 """
 
-from collections.abc import Sequence
 from itertools import combinations
 
 from ortools.sat.python.cp_model import IntervalVar, LinearExprT, LiteralT
@@ -11,6 +10,7 @@ from ortools.sat.python.cp_model import IntervalVar, LinearExprT, LiteralT
 from board.facts.heat import ROOM_CELSIUS
 from board.schedule.problem import Demand, OvenUse, Way
 from board.schedule.solver.variables import Spell, Variables
+from board.schedule.windows import home_windows
 
 FRONT = "front-of-house"
 
@@ -24,6 +24,7 @@ class Limits:
         self.problem = variables.problem
         self.taken: dict[int, list[tuple[Spell, int]]] = {}
         self.in_oven: dict[int, list[tuple[Spell, OvenUse]]] = {}
+        self.taken_up: dict[int, LinearExprT | None] = {}
         self.followers: dict[int, list[int]] = {}
         for order in self.problem.orders:
             self.followers.setdefault(order.first, []).append(order.second)
@@ -34,6 +35,7 @@ class Limits:
         self._hands_do_one_thing_at_a_time()
         self._a_job_takes_what_it_uses_from_start_to_end()
         self._a_result_takes_its_place_until_it_is_taken_up()
+        self._what_is_kept_hot_has_somebody_at_home()
         self._nothing_is_taken_beyond_what_there_is()
         self._an_oven_holds_no_more_than_its_shelves()
         self._an_oven_has_one_temperature_at_a_time()
@@ -98,24 +100,58 @@ class Limits:
 
     def _a_result_takes_its_place_until_it_is_taken_up(self) -> None:
         for n, variables in enumerate(self.v.jobs):
-            followers = [self.v.jobs[f].start for f in self.followers.get(n, [])]
             for way, literal in zip(variables.job.ways, variables.ways, strict=True):
-                hold = way.hold
-                if hold is None or not (hold.demands or hold.oven) or not followers:
+                hold, until = way.hold, self._taken_up(n)
+                if hold is None or until is None:
                     continue
-                until = self._last(followers, variables.job.id)
-                start = variables.start + way.minutes
-                size = self.model.new_int_var(0, self.problem.horizon, f"hold {variables.job.id}")
                 present = self.v.both(literal, variables.kept)
-                interval = self.model.new_optional_interval_var(start, size, until, present, "hold")
-                self._take(Spell(n, start, until, interval, present, is_hold=True), hold.demands, hold.oven)
+                end = variables.start + way.minutes
+                if hold.demands:
+                    self._take(self._hold(n, end, until, present), hold.demands, None)
+                if hold.oven is not None:
+                    stands = self._stands(end + hold.ready_in, until, present)
+                    self._take(self._hold(n, end + hold.ready_in, until, stands), (), hold.oven)
 
-    def _last(self, starts: Sequence[LinearExprT], name: str) -> LinearExprT:
-        if len(starts) == 1:
-            return starts[0]
-        last = self.model.new_int_var(0, self.problem.horizon, f"last of {name}")
-        self.model.add_max_equality(last, starts)
-        return last
+    def _hold(self, n: int, start: LinearExprT, until: LinearExprT, present: LiteralT) -> Spell:
+        size = self.model.new_int_var(0, self.problem.horizon, f"hold {self.v.jobs[n].job.id}")
+        interval = self.model.new_optional_interval_var(start, size, until, present, "hold")
+        return Spell(n, start, until, interval, present, is_hold=True)
+
+    def _stands(self, start: LinearExprT, until: LinearExprT, present: LiteralT) -> LiteralT:
+        """Whether it is kept for any time at all: what is taken up at once, or before its oven is ready, is not."""
+        stands = self.model.new_bool_var("stands")
+        self.model.add_implication(stands, present)
+        self.model.add(until <= start).only_enforce_if(present, ~stands)
+        return stands
+
+    def _taken_up(self, n: int) -> LinearExprT | None:
+        """When the last of its followers starts; None if it has none."""
+        if n not in self.taken_up:
+            starts = [self.v.jobs[f].start for f in self.followers.get(n, [])]
+            last: LinearExprT | None = starts[0] if starts else None
+            if len(starts) > 1:
+                last = self.model.new_int_var(0, self.problem.horizon, f"last of {self.v.jobs[n].job.id}")
+                self.model.add_max_equality(last, starts)
+            self.taken_up[n] = last
+        return self.taken_up[n]
+
+    def _what_is_kept_hot_has_somebody_at_home(self) -> None:
+        """Where nobody is, it is not kept hot: it goes without its place, at a price."""
+        home = home_windows(self.problem)
+        for n, variables in enumerate(self.v.jobs):
+            for way, literal in zip(variables.job.ways, variables.ways, strict=True):
+                until = self._taken_up(n)
+                if way.hold is not None and way.hold.hot and until is not None:
+                    end = variables.start + way.minutes
+                    stands = self._stands(end, until, self.v.both(literal, variables.kept))
+                    within = [self._within(a + way.hold_warm_up, end, until, b) for a, b in home]
+                    self.model.add_bool_or(*within, ~stands)
+
+    def _within(self, since: int, start: LinearExprT, until: LinearExprT, end: int) -> LiteralT:
+        within = self.model.new_bool_var("at home")
+        self.model.add(start >= since).only_enforce_if(within)
+        self.model.add(until <= end).only_enforce_if(within)
+        return within
 
     def _nothing_is_taken_beyond_what_there_is(self) -> None:
         for number, taken in self.taken.items():

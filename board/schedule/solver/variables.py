@@ -18,7 +18,6 @@ class JobVars:
     ways: list[LiteralT]
     who: dict[int, LiteralT]  # empty when the job needs nobody
     over: LiteralT
-    over_cost: int
     kept: LiteralT  # false: its result goes without the place it should be kept in
 
 
@@ -61,11 +60,10 @@ class Variables:
         needs_hands = any(way.parts for way in job.ways)
         literals = self._choice([f"hand {h} {job.id}" for h in job.hands]) if needs_hands else []
         who = dict(zip(job.hands, literals, strict=False))
-        cost = max((sum(p.length for p in way.parts) for way in job.ways), default=0) or 1
         over = model.new_bool_var(f"over {job.id}") if job.fixed is None else model.new_constant(0)
-        placed = any(way.hold and (way.hold.demands or way.hold.oven) for way in job.ways)
+        placed = any(way.hold and (way.hold.demands or way.hold.oven or way.hold.hot) for way in job.ways)
         kept = model.new_bool_var(f"kept {job.id}") if placed else self.true
-        variables = JobVars(job, start, end, ways, who, over, cost, kept)
+        variables = JobVars(job, start, end, ways, who, over, kept)
         if job.fixed is None:
             self._keep_hours(variables)
         return variables
@@ -87,6 +85,15 @@ class Variables:
         self.model.add_bool_and(*open_ones).only_enforce_if(both)
         self.model.add_bool_or(both, *(~literal for literal in open_ones))
         return both
+
+    def any_of(self, ways: list[LiteralT]) -> LiteralT:
+        """True where one of a job's ways is chosen."""
+        if len(ways) == 1:
+            return ways[0]
+        one = self.model.new_bool_var("one of these ways")
+        for way in ways:
+            self.model.add_implication(way, one)
+        return one
 
     def _keep_hours(self, job: JobVars) -> None:
         pairs: list[tuple[Way, LiteralT, Hand | None, LiteralT]] = []

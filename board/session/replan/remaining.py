@@ -90,8 +90,9 @@ class _Given:
         way = job.ways[slot.way]
         stood = self._stood(n)
         hold = way.hold
-        if hold is not None and hold.limit is not None:
-            hold = replace(hold, limit=max(0, hold.limit - stood))
+        if hold is not None:
+            limit = None if hold.limit is None else max(0, hold.limit - stood)
+            hold = replace(hold, limit=limit, ready_in=max(0, hold.ready_in - stood))
         best = max(0, job.best_within - stood) if job.best_within is not None else None
         over = replace(way, minutes=0, parts=(), demands=(), oven=None, hold=hold, hot=False)
         return replace(job, ways=(over,), fixed=self.now, window=None, best_within=best)
