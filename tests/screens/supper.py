@@ -75,7 +75,11 @@ LANES = ("oven", "stovetop", "fridge", "front-of-house", "worktop")
 def twenty() -> RunSheet:
     """Twenty steps on all lanes, all called at 17:00, and a course."""
     names = [f"stir pan {number}" for number in range(1, 21)]
-    slots = [slot(name, "17:00", "17:30", lane=LANES[n % 5], then=("serve",)) for n, name in enumerate(names)]
+    slots = [
+        slot(name, "17:00", "17:30", lane=LANES[n % 5], then=("serve",),
+             attended=(Attended(at("17:00"), at("17:30"), f"cook {n}", "all"),))
+        for n, name in enumerate(names)
+    ]  # fmt: skip
     serve = slot("serve", "17:40", "17:45", kind="serve", lane="front-of-house", course="Stew", waits=follows(*names))
     course = CourseSlot("Stew", at("17:45"), at("17:45"), "serve", "serve", may_slip=10)
     return RunSheet(plan="Twenty pans", zone="UTC", digest="0" * 64, date="2026-11-28", arrive=at("18:30"),
