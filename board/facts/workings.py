@@ -92,19 +92,19 @@ FILLINGS = re.compile(
 )
 
 _REHEATS_ALWAYS = re.compile(
-    r"\b(?:re-?heat|re-?warm)|\bback to (?:the )?(?:heat|temperature|boil|simmer|a simmer|serving)|\bhot again\b|"
+    r"\b(?:re-?heat|re-?warm)|\b(?:back) to (?:the )?(?:heat|temperature|boil|simmer|a simmer|serving)|\bhot again\b|"
     r"\b(?:heat|warm)(?:ed|s|ing)?\b.*\bagain\b"
 )
 _REHEATS_COOKED = re.compile(
     r"\b(?:heat|warm|bring|get|make)\b.*\b(?:up|through|hot|to heat|to (?:serving )?temperature)\b|"
-    r"\bback (?:in|into|on|onto|under) the (?:oven|heat|hob|stove|ring|pan|pot|grill)"
+    r"\b(?:back) (?:in|into|on|onto|under) the (?:oven|heat|hob|stove|ring|pan|pot|grill)"
 )
 _WARMS = _verb(r"heat|warm|refresh|crisp|re-?crisp|finish|revive|regenerate|flash")
 _NO_FOOD = _any(
     r"(?:warm|heat|preheat) (?:up |through )?(?:the |all the |some |\d+ )?(?:dinner |serving |soup |big )?"
     r"(?:plates?|bowls?|dishes|platters?|glasses|cups|oven|grill|pan|pans|oil|fat|water|barbecue|griddle|tureen|room)"
 )
-BOILS = re.compile(r"\bboil(?:s|ing)?\b(?! (?:water|down))")
+BOILS = re.compile(r"\b(?:boil)(?:s|ing)?\b(?! (?:water|down))")
 
 
 def reheats_by_word(text: str) -> bool:
