@@ -57,7 +57,8 @@ def listed_words(text: str) -> frozenset[str]:
 # `-free`, `filled`, `flavoured`, `marinated` and the like are not among them: they make another food, which is asked
 # about unless listed.
 _SAID_OF_IT = listed_words(
-    """a an the of some few about around approx approximately roughly circa ca c and extra very more less least most
+    """a an the of some few brine kept back charlotte nicola desiree estima bintje russet braeburn bramley cox gala
+    conference comice about around approx approximately roughly circa ca c and extra very more less least most
     half halved halves whole quarter quartered quarters third thirds one two three four five six seven eight nine
     ten eleven twelve fifteen twenty thirty forty fifty hundred dozen couple pair several many plenty each every per
     apiece enough generous scant heaped heaping level rounded loosely tightly firmly packed little lot good fresh

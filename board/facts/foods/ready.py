@@ -95,7 +95,8 @@ BAKED_DISHES = (
     *group(
         """cheesecake, tiramisu, trifle, banoffee pie, key lime pie, eclair, profiterole = cream puff = cream bun,
         bread and butter pudding = bread pudding, sticky toffee pudding, treacle tart, custard tart, pastel de
-        nata, lemon tart, roulade, swiss roll, gateau, victoria sponge, black forest gateau, cupcake, carrot cake,
+        nata = pasteis de nata, lemon tart, roulade, swiss roll, gateau, victoria sponge, black forest gateau,
+        cupcake, carrot cake,
         lemon drizzle cake, chocolate cake, coffee cake, pound cake, angel cake, madeleine""",
            A.WHEAT, *_MILK, A.EGGS, perishable=True, made=True,
            hidden=(*_NUTS, A.PEANUTS, From.GELATINE, From.ALCOHOL, A.SOY, A.SULPHITES)),

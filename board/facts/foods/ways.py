@@ -46,6 +46,7 @@ WAYS = (
         dauphinois, boulangere au gratin, rarebit = welsh rarebit, mornay = mornay
         sauce, saag paneer style, raclette style""",
         *_MILK, hidden=(A.WHEAT, A.EGGS, From.RENNET, A.MUSTARD, A.BARLEY, From.ALCOHOL), made=True),
+    *group("polonaise = a la polonaise", A.EGGS, A.WHEAT, A.MILK, made=True),
     # with spinach and cheese; on its own, a biscuit of almonds
     *group("florentine = a la florentine", *_MILK, hidden=(A.ALMONDS, A.HAZELNUTS, A.WHEAT, A.EGGS), made=True),
     *group("thermidor", *_MILK, hidden=(A.WHEAT, A.EGGS, A.MUSTARD, From.ALCOHOL, A.CRUSTACEANS), made=True),
