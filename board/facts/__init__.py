@@ -2,6 +2,6 @@
 
 For the other rooms: `allergens`, `by_hand`, `called`, `cooling`, `dangers`, `deeds`, `degrees`, `dial`, `diets`,
 `drinks`, `eaten_raw`, `faults`, `food`, `foods`, `heat`, `held`, `jobs`, `limits`, `lives`, `mentions`, `named`,
-`origins`, `phrases`, `poisons`, `raw_keeps`, `reading`, `rule_set`, `rule_sets`, `safety`, `susceptible`, `tableware`,
-`units`, `weights`.
+`origins`, `phrases`, `poisons`, `raw_keeps`, `reading`, `rule_set`, `rule_sets`, `safety`, `spoiling`, `susceptible`,
+`tableware`, `units`, `weights`, `workings`.
 """
