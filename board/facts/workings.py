@@ -104,7 +104,7 @@ _NO_FOOD = _any(
     r"(?:warm|heat|preheat) (?:up |through )?(?:the |all the |some |\d+ )?(?:dinner |serving |soup |big )?"
     r"(?:plates?|bowls?|dishes|platters?|glasses|cups|oven|grill|pan|pans|oil|fat|water|barbecue|griddle|tureen|room)"
 )
-BOILS = re.compile(r"\b(?:boil)(?:s|ing)?\b(?! (?:water|down))")
+BOILS = _any(r"(?:boil|boils|boiling)\b(?! (?:water|down))")
 
 
 def reheats_by_word(text: str) -> bool:

@@ -198,14 +198,16 @@ def test_the_class_of_raw_food_is_told(food: str, raw: str | None) -> None:
     assert found.raw_class == raw
 
 
-@pytest.mark.parametrize("food", ["milk", "chicken", "eggs", "cod", "tofu", "chicken stock", "butter"])
+@pytest.mark.parametrize("food", ["milk", "chicken", "eggs", "cod", "tofu", "chicken stock", "ricotta"])
 def test_what_spoils_out_of_the_fridge_is_perishable(food: str) -> None:
     found = facts(food)
     assert found is not None
     assert found.perishable
 
 
-@pytest.mark.parametrize("food", ["plain flour", "olive oil", "cider vinegar", "sugar", "apples", "carrots", "rice"])
+@pytest.mark.parametrize(
+    "food", ["plain flour", "olive oil", "cider vinegar", "sugar", "apples", "carrots", "rice", "butter", "cheddar"]
+)
 def test_what_keeps_in_the_room_is_not(food: str) -> None:
     found = facts(food)
     assert found is not None

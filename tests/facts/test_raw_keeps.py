@@ -27,3 +27,20 @@ def test_an_unknown_food_goes_by_its_section_and_else_by_little() -> None:
     assert raw_keep("kohlrabi", "fishmonger").days == 1
     assert raw_keep("kohlrabi") == UNKNOWN
     assert UNKNOWN.source == PRACTICE
+
+
+@pytest.mark.parametrize(
+    ("food", "days", "most"),
+    [("raw pork sausages", 1, 2), ("smoked sausage", 7, None), ("fresh egg pasta", 1, None), ("ravioli", 1, None),
+     ("fresh chicken stock", 3, None), ("home-made beef stock", 3, None)],
+)  # fmt: skip
+def test_sausages_fresh_pasta_and_fresh_stock_by_the_chart_from_memory(food: str, days: int, most: int | None) -> None:
+    """Raw sausages 1–2 days, cooked or smoked 1 week, soups and stocks 3–4 days; FoodKeeper: fresh pasta 1–2 days."""
+    keep = raw_keep(food)
+    assert (keep.days, keep.most) == (days, most)
+    assert keep.source.endswith("from memory")
+
+
+@pytest.mark.parametrize("food", ["egg pasta", "pasta", "dried tortellini", "chicken stock", "stock cubes"])
+def test_what_is_dry_or_in_a_carton_keeps_for_months(food: str) -> None:
+    assert raw_keep(food).days == 180

@@ -18,13 +18,20 @@ def hour(day: date, hour: int) -> datetime:
 
 @pytest.mark.parametrize(("food", "wanted", "day", "doubt"), [
     ("5 onions", hour(SAT, 15), THU, None),
-    ("1 kg chicken thighs", hour(SAT, 15), SAT, None),  # raw meat with the last trip: common practice, no source
+    # raw meat, fish and leaves come with the last trip that serves: common practice, no source
+    ("1 kg chicken thighs", hour(SAT, 15), SAT, None),
     ("1 kg chicken thighs", hour(FRI, 18), FRI, None),
+    ("1 kg chicken thighs", hour(FRI, 17), THU, None),  # keeps 1 day raw: USDA FSIS, the lower figure
+    ("600 g cod", hour(SAT, 8), FRI, None),
+    ("2 lettuces", hour(SAT, 15), SAT, None),
+    ("1 kg raw pork sausages", hour(SAT, 15), SAT, None),
+    ("1 smoked sausage", hour(SAT, 15), THU, None),
+    ("500 g fresh tagliatelle", hour(SAT, 15), FRI, None),
     ("5 onions", hour(THU, 18), THU, None),  # begun as the trip ends
     ("5 onions", hour(THU, 12), None, "no trip before"),
     ("20 flowers", hour(SAT, 15), FRI, None),
 ])  # fmt: skip
-def test_the_first_trip_from_which_it_keeps(
+def test_the_first_trip_from_which_it_keeps_and_the_last_for_raw_meat_fish_and_leaves(
     listed: Listed, food: str, wanted: datetime, day: date | None, doubt: str | None
 ) -> None:
     (bought,) = listed(plan(food, more=TRIPS), {"make 0": wanted}).to_buy

@@ -307,3 +307,25 @@ def test_what_the_host_takes_is_all_that_is_on_the_list(listed: Listed) -> None:
 def test_tins_of_a_size_are_asked_for_by_that_size(listed: Listed) -> None:
     found = rows(listed(plan("2 x 400 g tins tomatoes", "1 x 400 g tin tomatoes, 4 x 150 g hake fillets")))
     assert found == [("3 × 400 g tins", "tomatoes"), ("4 × 150 g", "hake fillets")]
+
+
+@pytest.mark.parametrize(
+    ("dishes", "eggs"),
+    [
+        (("4 egg yolks", "3 egg whites"), "4"),
+        (("3 egg yolks", "6 egg whites", "2 eggs"), "8"),
+        (("2 egg yolks, 1 egg white, 2 eggs",), "4"),
+        (("5 egg yolks",), "5"),
+        (("100 g egg whites",), "4"),  # 33 g a white: USDA FoodData Central, SR Legacy, from memory
+    ],
+)
+def test_yolks_and_whites_come_out_of_the_eggs_that_are_bought(
+    listed: Listed, dishes: tuple[str, ...], eggs: str
+) -> None:
+    """The yolk and the white of one egg are both used: common sense, reckoned by hand."""
+    (bought,) = listed(plan(*dishes)).to_buy
+
+    row = row_to_buy(bought, None)
+    assert (row.amount, row.food) == (eggs, "eggs")
+    assert len(bought.item.needs) == sum(line.count(",") + 1 for line in dishes)
+    assert bought.keep.days == 21  # of whole eggs: FoodSafety.gov, cold food storage chart

@@ -132,7 +132,7 @@ def _salad(at: Setting) -> Course:
       takes: {at.handwork(4, 5, 6)}
       best within: 10 min
       keeps: 20 min in the room
-""", spoils=False)  # fmt: skip
+""")  # fmt: skip
 
 
 def _main(at: Setting) -> Course:

@@ -128,7 +128,7 @@ class _Dish:
         why, sure = _reason(after)
         nearby = [id_, *self._all(id_, self.makers)]
         heats, part = self._heats(id_), self._part(id_)
-        cold = not any(item.spoils_as_it_is or state == "cooked" for item, state in before.items())
+        plants = not any(i.is_.when in ("as it is", "unknown") or state == "cooked" for i, state in before.items())
         uncooked = [item for item, state in before.items() if state not in ("keeps", "cooked")]
         return Become(
             spoils=bool(why),
@@ -136,7 +136,7 @@ class _Dish:
             sure=sure,
             raw=next((item.food for item in uncooked if raw_class(item.food)), None),
             heats=heats,
-            anew=heats and cold and not part,
+            anew=heats and plants and not part,
             part=heats and part,
             binds=heats and any(i.called(_DOUGH) or (i.spoils_as_it_is and i.called(_EGG)) for i in uncooked),
             heated=any(self._heats(other) for other in nearby),

@@ -269,3 +269,32 @@ def test_f02_does_not_ask_about_what_is_plainly_cooked_through(
     dish: str, ingredient: str, step: str, wanted: list[str]
 ) -> None:
     assert weights(plan(f"- {{step: {step}}}", ingredient=ingredient, dish=dish), "food 2") == wanted
+
+
+@pytest.mark.parametrize(
+    ("last", "wanted"),
+    [
+        ("warm the soup through, where: stovetop, takes: 12 min, until: 50 C", ["STOP"]),
+        ("warm the soup through, where: stovetop, takes: 12 min, until: 74 C", []),
+        ("warm the soup through, where: stovetop, takes: 12 min", ["ASK"]),
+        ("finish it in a hot pan, where: stovetop, takes: 12 min, until: 60 C", ["STOP"]),
+        ("bring back to the boil, where: stovetop, takes: 12 min", []),  # 100 °C is said with it
+        ("carry it out, where: front-of-house, takes: 5 min", []),
+    ],
+)
+def test_f04_reheating_is_known_by_its_words_and_by_what_it_follows(last: str, wanted: list[str]) -> None:
+    """USDA FSIS, leftovers: to 165 °F (74 °C)."""
+    steps = f"""
+    - {{step: simmer the soup, where: stovetop, takes: 30 min, keeps: 1 day in the fridge}}
+    - {{step: {last}}}
+    """
+    file = plan(steps, ingredient="600 g leeks")
+
+    assert weights(file, "food 4") == wanted
+    assert all("cooked leek" in snag.source for snag in said(file, "food 4"))
+
+
+def test_f04_bread_and_plates_are_warmed_as_one_likes() -> None:
+    steps = "- {step: warm the rolls through, where: oven at 150 C, takes: 8 min, until: 40 C}"
+
+    assert weights(plan(steps, ingredient="12 bread rolls"), "food 4") == []

@@ -84,7 +84,8 @@ CAPACITY = {
         "33:20", "kitchen 6", "the small oven goes from 60 °C (140 °F) to 200 °C (392 °F) and",
     ),
     "kept warm cooler than the oven goes": (
-        LAST, f"{LAST}{MORE}keeps: 30 min in the big oven at 50 C", "33:20", "kitchen 6", "50 °C (122 °F)",
+        LAST, f"{LAST}{MORE}keeps: 30 min in the big oven at 50 C{MORE}perishable: no",
+        "33:20", "kitchen 6", "50 °C (122 °F)",
     ),
     "heat in one oven and shelves in another": (
         LAST, f"{LAST}{MORE}where: oven at 220 C, 3 shelves",

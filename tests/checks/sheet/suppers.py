@@ -54,7 +54,7 @@ def supper(
     eaten: str = "30 min",
     fridge: str = "60 litres",
     dish: str = "Test dish",
-    food: str = "ingredients: [1 kg food]",
+    food: str = "ingredients: [1 kg tofu]",
     jobs: str = "[]",
     more: str = "",
 ) -> tuple[PlanFile, RunSheet]:
@@ -74,7 +74,7 @@ def _steps(text: str) -> str:
     return textwrap.indent(textwrap.dedent(text).strip("\n"), "          ")
 
 
-def three_dishes(steps: str, food: str = "ingredients: [1 kg food]") -> tuple[PlanFile, RunSheet]:
+def three_dishes(steps: str, food: str = "ingredients: [1 kg tofu]") -> tuple[PlanFile, RunSheet]:
     """The same steps in two dishes of a course, and in a dish of another course that is called as one of them; each
     step's name ends in THIS."""
     first, second, third = (_steps(steps.replace("THIS", word)) for word in ("one", "two", "three"))

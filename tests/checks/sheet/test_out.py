@@ -312,3 +312,33 @@ def test_f11_a_job_that_waits_for_another_course_is_told_to_be_two() -> None:
     assert isinstance(mended, PlanFile)
 
     assert said((mended, make_sheet(mended, solve)), "food 11") == []
+
+
+SOUP = """
+- {step: simmer the soup, where: stovetop, takes: 30 min, keeps: 6 h in the room}
+- {step: warm the soup through, where: stovetop, takes: 12 min, until: 50 C, after: 'simmer the soup, at least 6 h'}
+"""
+
+
+def test_f10_vegetable_soup_for_hours_in_the_room_is_stopped_with_the_reason() -> None:
+    """Nothing in it spoils raw; cooked, it does: FDA Food Code 1-201.10, from memory."""
+    food = "ingredients: [600 g leeks, 3 tbsp olive oil]"
+    (snag,) = said(supper(SOUP, food=food, dish="Leek soup"), "food 10")
+
+    assert snag.weight.name == "STOP"
+    assert "cooked leek (FDA Food Code 1-201.10" in snag.source
+
+
+def test_f10_what_nobody_knows_is_asked() -> None:
+    (snag,) = said(supper(MIX, food="ingredients: [1 kg frobnitz]", eaten="90 min"), "food 10")
+
+    assert snag.weight.name == "ASK"
+    assert "Does it spoil?" in snag.mend
+    assert "frobnitz" in snag.source
+
+
+def test_f10_what_is_baked_dry_may_stand() -> None:
+    steps = "- {step: bake it, where: oven at 170 C, takes: 40 min, not after: '12:00', keeps: 2 days in the room}"
+    food = "ingredients: [300 g plain flour, 3 eggs, 200 g butter, 200 g sugar]"
+
+    assert said(supper(steps, food=food, dish="Seed cake"), "food 10") == []
