@@ -129,8 +129,8 @@ class _Writer:
             clocks=spoil_clocks(self.file),
             raw_limit=raw_limit(self.file),
             noted=tuple(plan.noted),
-            cold=tuple(in_the_cold(self.file, self.problem, self.solution)),
-            cold_room=rooms(plan.kitchen),
+            cold_stays=tuple(in_the_cold(self.file, self.problem, self.solution)),
+            cold_litres=rooms(plan.kitchen),
         )
 
     def _given_up(self, slots: list[Slot]) -> Iterator[GivenUp]:

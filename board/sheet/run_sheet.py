@@ -246,8 +246,19 @@ class RunSheet(msgspec.Struct, frozen=True, gc=False):
     stops: tuple[Stop | str, ...] = ()  # what `check` says must be mended before anybody eats
     cautions: tuple[Caution | str, ...] = ()
     noted: tuple[str, ...] = ()  # of the evening as a whole, on evenings before
-    cold: tuple[InCold, ...] = ()
-    cold_room: dict[str, float] = {}  # litres of the fridge and the freezer, where the plan says them
+    # Not written where there is none: so an older log keeps its mark, by which plans and the cook's book name it.
+    cold_stays: tuple[InCold, ...] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="cold")
+    cold_litres: dict[str, float] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="cold_room")
+
+    @property
+    def cold(self) -> tuple[InCold, ...]:
+        """What takes room in the fridge and the freezer."""
+        return () if self.cold_stays is msgspec.UNSET else self.cold_stays
+
+    @property
+    def cold_room(self) -> dict[str, float]:
+        """Litres of the fridge and the freezer, where the plan says them."""
+        return {} if self.cold_litres is msgspec.UNSET else self.cold_litres
 
     def by_id(self) -> dict[str, Slot]:
         return {slot.id: slot for slot in self.slots}

@@ -21,7 +21,7 @@ _FROZEN = re.compile(r"\bfrozen\b|\bice ?creams?\b|\bsorbets?\b|^(crushed |party
 def with_bought_frozen(file: PlanFile, sheet: RunSheet) -> RunSheet:
     """The sheet with that beside what the timetable keeps cold. Raises nothing; it may be there already."""
     others = tuple(each for each in sheet.cold if not each.bought)
-    return msgspec.structs.replace(sheet, cold=(*others, *_bought(file, sheet)))
+    return msgspec.structs.replace(sheet, cold_stays=(*others, *_bought(file, sheet)))
 
 
 def _bought(file: PlanFile, sheet: RunSheet) -> Iterator[InCold]:

@@ -84,7 +84,9 @@ def test_the_sheet_says_when_each_is_fullest_and_what_is_too_much(dinner: RunShe
 
 def in_cold(*stays: tuple[str, str, float | None]) -> RunSheet:
     cold = tuple(InCold("fridge", str(n), at(start), at(end), litres) for n, (start, end, litres) in enumerate(stays))
-    return RunSheet("Cold", "UTC", "0", "2026-11-28", at("18:30"), (), (), cold=cold, cold_room={"fridge": 40.0})
+    return RunSheet(
+        "Cold", "UTC", "0", "2026-11-28", at("18:30"), (), (), cold_stays=cold, cold_litres={"fridge": 40.0}
+    )
 
 
 def test_the_fullest_moment_may_fall_within_an_hour_and_what_leaves_makes_room_at_once() -> None:
