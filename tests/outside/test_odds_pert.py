@@ -79,7 +79,7 @@ def test_a_chain_is_as_long_as_the_book_says() -> None:
     evenings = Evenings(sheet := hurried(chain), three_point)
     drawn = evenings.draw(np.random.default_rng(1), EVENINGS)
 
-    out = evenings.late(evenings.play(drawn).times, EVENINGS)["Course"] + 23
+    out = evenings.late(evenings.play(drawn), EVENINGS)["Course"] + 23
     chance = odds(sheet, 100_000, 2).courses[0].within
 
     variance = sum(TABLE[n][4] for n in CRITICAL)

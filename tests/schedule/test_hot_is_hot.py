@@ -63,7 +63,7 @@ def test_nothing_is_kept_hot_with_nobody_home(
 
     told = [(given.what, given.why) for given in sheet.given_up]
     assert [(type(what), why) for what, why in told] == [(NoPlace, Because("nobody-home"))]
-    assert sheet.by_id()["ham/bake-the-ham"].keeping == Keeping(0, None)
+    assert sheet.by_id()["ham/bake-the-ham"].keeping == Keeping(0, None, exposed=True)
     assert validate(plan, sheet) == []
     as_if = replace(with_slot(sheet, "ham/bake-the-ham", keeping=Keeping(240, where)), given_up=())
     assert says(validate(plan, as_if), "bake the ham made is kept hot", "nobody is at home")

@@ -66,14 +66,5 @@ def test_nor_while_the_oven_heats_for_it() -> None:
     assert starts(bake, hands=home, warm_up=False) == [(100, 140)]
 
 
-def test_nor_while_an_oven_heats_for_keeping_it() -> None:
-    """Fried for 10 minutes and then kept in an oven that heats for 25: lit 15 minutes before the frying begins."""
-    fry, home = job("fry", 10, (), hot=True, hold_warm_up=25), (host(home=DAY),)
-
-    assert starts(fry, hands=home) == [(115, 150)]
-    assert starts(fry, hands=home, warm_up=False) == [(100, 150)]
-
-
-@pytest.mark.parametrize(("minutes", "found"), [(10, [(40, 60)]), (30, [(40, 40)]), (31, [])])
 def test_work_given_a_time_begins_and_ends_within_it(minutes: int, found: list[tuple[int, int]]) -> None:
     assert starts(replace(job("glaze", minutes, ()), window=(40, 70))) == found

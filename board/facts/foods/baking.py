@@ -270,7 +270,7 @@ PRALINE = group("praline, praline paste", A.HAZELNUTS, made=True,
 NOUGATS = (
     *group("nougatine, turron, calisson, dragee = sugared almond = jordan almond, orgeat = almond syrup, persipan",
            A.ALMONDS, hidden=(A.EGGS, A.HAZELNUTS, A.WHEAT, A.MILK, From.HONEY), made=True),
-    *group("turkish delight = lokum, rocky road, honeycomb toffee, candy = jelly sweet", made=True,
+    *group("turkish delight = lokum, rocky road, honeycomb toffee, candy = wrapped sweet", made=True,
            hidden=(*_ALL_NUTS, A.PEANUTS, A.MILK, From.LACTOSE, A.SOY, A.WHEAT, From.GELATINE, From.INSECT_COLOUR,
            A.SESAME)),
 )  # fmt: skip
