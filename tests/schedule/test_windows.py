@@ -66,5 +66,6 @@ def test_nor_while_the_oven_heats_for_it() -> None:
     assert starts(bake, hands=home, warm_up=False) == [(100, 140)]
 
 
+@pytest.mark.parametrize(("minutes", "found"), [(10, [(40, 60)]), (30, [(40, 40)]), (31, [])])
 def test_work_given_a_time_begins_and_ends_within_it(minutes: int, found: list[tuple[int, int]]) -> None:
     assert starts(replace(job("glaze", minutes, ()), window=(40, 70))) == found
