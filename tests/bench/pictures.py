@@ -90,7 +90,15 @@ def mistaken_plan() -> str:
 
 def draw_check(folder: Path) -> None:
     """What `check` says, as far as the list of what is assumed."""
-    out = Console(file=io.StringIO(), width=CHECK_WIDTH, height=100, force_terminal=True, highlight=False, record=True)
+    out = Console(
+        file=io.StringIO(),
+        width=CHECK_WIDTH,
+        height=100,
+        force_terminal=True,
+        highlight=False,
+        markup=False,
+        record=True,
+    )
     path = Path(bundled_plan().name)
     out.print(f"$ platecall check {path}")
     plan = plan_in(mistaken_plan(), path)
