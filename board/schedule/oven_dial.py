@@ -50,27 +50,83 @@ class Change:
     ajar: bool = False
 
 
+DIAL_STEP = 5  # °C; ours
 COLD_AFTER_MINUTES = 90  # an oven off for this long counts as cold; ours
 
 
 Takes = Callable[[int, int], int]  # minutes an oven takes from one setting to another, in °C
-TakesOver = Callable[
-    [InOven, InOven], bool
-]  # whether the second goes on with the first's food, the dial turned over it
+# Whether the second goes on with the first's food, the dial turned over it.
+TakesOver = Callable[[InOven, InOven], bool]
 
 
 def settings(spells: list[InOven], takes: Takes, takes_over: TakesOver = lambda *_: False) -> list[Setting]:
     """The settings in order, as few as possible: each lasts as long as it suits everything inside.
 
-    Where there is no time to change between two things that one setting would suit, both have that setting.
+    Where there is no time to change between two things that one setting would suit, both have that setting; where that
+    leaves too little time for what comes after, the first that leaves enough is looked for among all.
     """
     segments = _segments(spells)
     found: list[Setting] = []
-    while segments:
-        group, celsius = _as_long_as_one_setting_does(found, segments, takes, takes_over)
-        found += [Setting(s.start, s.end, celsius, s.spells) for s in group]
-        segments = segments[len(group) :]
-    return found
+    while len(found) < len(segments):
+        group, celsius = _as_long_as_one_setting_does(found, segments[len(found) :], takes, takes_over)
+        found += [_at(segment, celsius) for segment in group]
+    if all(_is_in_time(found[:n], found[n], takes, takes_over) for n in range(1, len(found))):
+        return found
+    return _all_in_time(segments, takes, takes_over) or found
+
+
+def _at(segment: Setting, celsius: int) -> Setting:
+    return Setting(segment.start, segment.end, celsius, segment.spells)
+
+
+def _all_in_time(segments: list[Setting], takes: Takes, takes_over: TakesOver) -> list[Setting]:
+    """The settings, in steps of a dial, that give every change its minutes: the fewest changes, then the nearest to
+    what is wanted. The dial may be turned half-way through a segment too, for what comes after. Empty if there are
+    none."""
+    uses = [spell.use for segment in segments for spell in segment.spells]
+    heats = {heat for use in uses for heat in (use.want, *range(use.low, use.high + 1, DIAL_STEP), use.high)}
+    reached: dict[tuple[int, int], tuple[int, int, list[Setting]]] = {(0, 0): (0, 0, [])}  # by heat, and since when
+    for segment in (half for each in segments for half in _halves(each)):
+        suits, wanted = _suiting(segment.spells), _wanted_first(segment)
+        further: dict[tuple[int, int], tuple[int, int, list[Setting]]] = {}
+        for (celsius, since), (turns, off, before) in reached.items():
+            for heat in {0} if segment.off else {suits.nearest(heat) for heat in heats}:
+                setting = _at(segment, heat)
+                if before and not _is_in_time(before, setting, takes, takes_over):
+                    continue
+                turned = not before or heat != celsius
+                now = (turns + turned, off + abs(heat - wanted), [*before, setting])
+                key = (heat, segment.start if turned else since)
+                further[key] = min(further.get(key, now), now, key=lambda each: each[:2])
+        reached = further
+    return min(reached.values(), key=lambda each: each[:2], default=(0, 0, []))[2]
+
+
+def _halves(segment: Setting) -> list[Setting]:
+    if segment.off or segment.end - segment.start < 2:
+        return [segment]
+    middle = (segment.start + segment.end) // 2
+    return [
+        Setting(segment.start, middle, segment.celsius, segment.spells),
+        Setting(middle, segment.end, segment.celsius, segment.spells),
+    ]
+
+
+def _is_in_time(before: list[Setting], setting: Setting, takes: Takes, takes_over: TakesOver) -> bool:
+    """Whether the oven comes in time from its last setting to this one, by `_minutes_ahead`."""
+    last = before[-1]
+    if setting.off or last.off or setting.start - last.end >= COLD_AFTER_MINUTES:
+        return True
+    needed = takes(last.celsius, setting.celsius)
+    return needed <= _time_to_change(before, setting, takes) or _in_no_time(last, setting, takes_over)
+
+
+def _time_to_change(before: list[Setting], setting: Setting, takes: Takes) -> int:
+    """Minutes there are for coming from the last setting to this one, while what is inside bears both."""
+    last = before[-1]
+    stood = takewhile(lambda s: s.celsius == last.celsius, reversed(before))
+    since = max(min(s.start for s in stood), _may_turn_from(before, last.celsius, setting.celsius, takes))
+    return max(setting.start - last.end, setting.start - since)
 
 
 def _wanted_first(segment: Setting) -> int:
@@ -194,8 +250,6 @@ def _minutes_ahead(
         return facts.change_minutes(round(ROOM_CELSIUS), setting.celsius)
     gap = setting.start - before.end
     if is_on:
-        stood = takewhile(lambda s: s.celsius == before.celsius, reversed(earlier))
-        free = _may_turn_from(earlier, before.celsius, setting.celsius, facts.change_minutes)
-        since = max(min((s.start for s in stood), default=before.end), free)
-        return min(facts.change_minutes(before.celsius, setting.celsius), max(gap, setting.start - since))
+        there_is = _time_to_change(earlier or [before], setting, facts.change_minutes)
+        return min(facts.change_minutes(before.celsius, setting.celsius), there_is)
     return min(minutes_to_reheat(facts.rates, before.left_at, gap, setting.celsius), gap)
