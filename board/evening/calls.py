@@ -31,9 +31,6 @@ class Call:
         return (self.slot, self.part, self.number)
 
 
-HOT = ("oven", "stovetop")
-
-
 def calls(forecast: Forecast, state: State) -> tuple[list[Call], list[Call]]:
     """Calls due at `forecast.now`, the costliest to delay first; then later calls, soonest first. Raises nothing."""
     due: list[tuple[float, Call]] = []
@@ -102,5 +99,5 @@ def _call(
     state: State, slot: Slot, part: Part, number: int, due: datetime, give: int | None, *, silent: bool = False
 ) -> Call:
     raised = state.raised.get((slot.id, part, number))
-    burns = part == "end" and slot.lane in HOT and slot.kind != "heat"
+    burns = part == "end" and slot.on_heat and slot.kind != "heat"
     return Call(slot.id, part, number, min(raised, due) if raised else due, raised, give, silent, burns)

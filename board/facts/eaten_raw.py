@@ -37,7 +37,6 @@ _OF_BATTER = re.compile(
     r"tagliatelle|ravioli|lasagn\w+|spaetzle|spätzle|gnocchi|dumplings?|schnitzels?|breaded|crumbed|crumbs|latkes?|rosti|"
     r"rösti|falafels?|yorkshire|popovers?|toad|drop scones?|churros?|fried rice|egg wash|glaze)\b"
 )
-_BAKED = re.compile(r"\b(?:bak(?:e|es|ed|ing)|cook(?:ed)? through)\b")
 
 
 def is_baked_through(words: str, step: str, celsius: float | None, minutes: int) -> bool:

@@ -66,8 +66,7 @@ _LEAVES = _stems(
 )
 _CUT_FRUIT = _stems("melon watermelon cantaloupe tomato tomatillo")
 _KEPT = re.compile(r"tinned|canned|chopped tomato|passata|paste|puree|ketchup|dried|juice|sauce|jam|seed|pickle|"
-                   r"\b(?:bay)\b|"
-                   r"\b(?:lime|curry|banana|vine|coriander|celery|fenugreek|mustard) leaf")  # fmt: skip
+                   r"\b(?:bay\b|(?:lime|curry|banana|vine|coriander|celery|fenugreek|mustard) leaf)")  # fmt: skip
 _READY = re.compile(r"\b(?:cooked|boiled|tinned|canned|jarred|steamed|roast(?:ed)?|grilled|chargrilled|baked|poached|"
                     r"leftover)\b", re.IGNORECASE)  # fmt: skip
 # Marked in the table by what they are made of, and dry or mere fat all the same.

@@ -92,12 +92,12 @@ FILLINGS = re.compile(
 )
 
 _REHEATS_ALWAYS = re.compile(
-    r"\b(?:re-?heat|re-?warm)|\b(?:back) to (?:the )?(?:heat|temperature|boil|simmer|a simmer|serving)|\bhot again\b|"
-    r"\b(?:heat|warm)(?:ed|s|ing)?\b.*\bagain\b"
+    r"\b(?:re-?heat|re-?warm|back to (?:the )?(?:heat|temperature|boil|simmer|a simmer|serving)|hot again\b|"
+    r"(?:heat|warm)(?:ed|s|ing)?\b.*\bagain\b)"
 )
 _REHEATS_COOKED = re.compile(
-    r"\b(?:heat|warm|bring|get|make)\b.*\b(?:up|through|hot|to heat|to (?:serving )?temperature)\b|"
-    r"\b(?:back) (?:in|into|on|onto|under) the (?:oven|heat|hob|stove|ring|pan|pot|grill)"
+    r"\b(?:(?:heat|warm|bring|get|make)\b.*\b(?:up|through|hot|to heat|to (?:serving )?temperature)\b|"
+    r"back (?:in|into|on|onto|under) the (?:oven|heat|hob|stove|ring|pan|pot|grill))"
 )
 _WARMS = _verb(r"heat|warm|refresh|crisp|re-?crisp|finish|revive|regenerate|flash")
 _NO_FOOD = _any(

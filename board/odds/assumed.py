@@ -12,8 +12,6 @@ import msgspec
 from board.sheet.run_sheet import CourseSlot, Lasts, RunSheet, Slot
 from board.sheet.sittings import sitting
 
-HEAT = ("oven", "stovetop")
-
 
 class Kind(Enum):
     """What is assumed: low and high as shares of the one figure."""
@@ -54,7 +52,7 @@ def _kind(slot: Slot) -> Kind:
     hands = sum((part.end - part.start).total_seconds() for part in slot.attended)
     if hands * 2 >= (slot.end - slot.start).total_seconds():
         return Kind.HANDS
-    return Kind.HEAT if slot.lane in HEAT else Kind.BY_ITSELF
+    return Kind.HEAT if slot.on_heat else Kind.BY_ITSELF
 
 
 def _course(sheet: RunSheet, course: CourseSlot) -> CourseSlot:

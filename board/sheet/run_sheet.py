@@ -154,10 +154,15 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
         return any(part.kind == "all" for part in self.attended)
 
     @property
+    def on_heat(self) -> bool:
+        """It is done in an oven or on a ring."""
+        return self.lane in ("oven", "stovetop")
+
+    @property
     def ends_by_itself(self) -> bool:
         """Nobody is needed at its end, no probe is wanted, and nothing hot is left: it stood in the fridge, say."""
         return (
-            self.lane not in ("oven", "stovetop")
+            not self.on_heat
             and self.core_celsius is None
             and self.end > self.start
             and not any(part.kind == "all" or part.end == self.end for part in self.attended)

@@ -40,7 +40,6 @@ from board.plan.model.courses import Dish
 from board.plan.model.work import Step
 from board.plan.phrases.food_safety import rule_class
 
-HEAT = ("oven", "stovetop")
 _CALLED = {"eggs": "egg", "fish": "fish", "poultry": "poultry"}
 
 
@@ -131,7 +130,7 @@ def _cooked(dish: Dish, stuff: Stuff, food_class: str, rules: RuleSet, *, alone:
 
     `alone`: no other class of raw food is in the dish, so that a figure can only be about this one.
     """
-    hot = [step for step in dish.steps if _heated(step)]
+    hot = [step for step in dish.steps if step.on_heat]
     words = stems(stuff.food)
 
     def is_about(step: Step) -> bool:
@@ -180,7 +179,7 @@ def _cooks(step: Step, food_class: str) -> bool:
 
 def _is_long_enough(step: Step, food_class: str) -> bool:
     """So long simmered, or for eggs baked, that a cook does not ask."""
-    ways = [way for way in (step, *step.or_) if way.where is not None and way.where.place in HEAT]
+    ways = [way for way in (step, *step.or_) if way.where is not None and way.where.on_heat]
     minutes = min((way.takes or step.takes).low if (way.takes or step.takes) else 0 for way in ways)  # type: ignore[union-attr]
     if minutes >= MOIST_MINUTES[food_class] and _said((step.step,), MOIST):
         return True
@@ -188,10 +187,6 @@ def _is_long_enough(step: Step, food_class: str) -> bool:
         way.where is not None and way.where.heat is not None and way.where.heat.low >= BAKED_CELSIUS - 20
         and way.where.heat.want >= BAKED_CELSIUS for way in ways
     )  # fmt: skip
-
-
-def _heated(step: Step) -> bool:
-    return any(way.where is not None and way.where.place in HEAT for way in (step, *step.or_))
 
 
 def _risky(dish: Dish, stuff: Stuff, need: Need) -> Iterator[Reason]:
@@ -222,7 +217,7 @@ def _risky(dish: Dish, stuff: Stuff, need: Need) -> Iterator[Reason]:
 
 
 def _steaming(dish: Dish, risk: Risk) -> Done:
-    hot = [step for step in dish.steps if _heated(step)]
+    hot = [step for step in dish.steps if step.on_heat]
     if not hot:
         return Done.RAW
     if any(step.until is not None and step.until.celsius >= STEAMING for step in hot):

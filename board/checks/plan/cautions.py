@@ -16,7 +16,6 @@ from board.plan.model.drinking import HowMuch
 from board.plan.resolve.assume import Task
 from board.sheet.told import Caution
 
-HEAT = ("oven", "stovetop")
 POURED = ("wine", "sparkling", "beer")  # of `drinks:`
 LONG_ALONE_MINUTES = 10  # on heat without hands; common practice, no source
 
@@ -101,7 +100,7 @@ def is_raw_egg(dish: Dish) -> bool:
 
 def is_heated(dish: Dish) -> bool:
     """Whether any step of it is done in the oven or on a ring."""
-    return any(way.where is not None and way.where.place in HEAT for step in dish.steps for way in (step, *step.or_))
+    return any(step.on_heat for step in dish.steps)
 
 
 def _of_work(task: Task) -> Iterator[tuple[str, str]]:
@@ -122,7 +121,7 @@ def _is_left_alone(task: Task, number: int) -> bool:
     """On heat for a while with no hands on it."""
     way = task.ways[number]
     hands = way.attended.start + way.attended.end
-    return way.where.place in HEAT and not way.attended.whole and way.takes.likely - hands >= LONG_ALONE_MINUTES
+    return way.where.on_heat and not way.attended.whole and way.takes.likely - hands >= LONG_ALONE_MINUTES
 
 
 def tells(danger: Danger, text: str) -> bool:

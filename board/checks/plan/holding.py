@@ -8,7 +8,6 @@ from board.plan.load import PlanFile
 from board.plan.phrases.durations import short
 from board.plan.places import Loc
 from board.plan.resolve.assume import FilledWay, Task
-from board.plan.resolve.food_safety import COOKS_ON
 from board.plan.snag import Snag, Weight
 
 DAY_MINUTES = 24 * 60
@@ -97,7 +96,7 @@ def _thaws_unsaid(file: PlanFile, task: Task, say: Figures) -> Iterator[Snag]:
     makers = [tasks[link.first] for link in links if link.second == task.node.id]
     takers = [tasks[link.second] for link in links if link.first == task.node.id]
     frozen = any(maker.care.spoils and _keeps_frozen(maker) for maker in makers)
-    heated = any(way.where.place in COOKS_ON for taker in takers for way in taker.ways)
+    heated = any(way.where.on_heat for taker in takers for way in taker.ways)
     least = say.rules.thaw_fridge_minutes(0.001)
     if not (frozen and heated and task.care.spoils):
         return
@@ -124,7 +123,7 @@ def _cooked_at_once(file: PlanFile, task: Task) -> bool:
 
 def _cooks(task: Task) -> bool:
     said = task.care.cooks is not None or task.care.fresh
-    return said and all(way.where.place in COOKS_ON for way in task.ways)
+    return said and all(way.where.on_heat for way in task.ways)
 
 
 def what_keeps_cold_keeps_so_long(file: PlanFile) -> list[Snag]:

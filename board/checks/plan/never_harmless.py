@@ -120,7 +120,7 @@ def oil_stays_cold(file: PlanFile) -> list[Snag]:
     found = []
     for task, words in _oils(file):
         room = kept_minutes(task, "room")
-        if not any(way.where.place in ("oven", "stovetop") for way in task.ways):
+        if not any(way.where.on_heat for way in task.ways):
             room += max((way.takes.likely for way in task.ways if way.where.place in OUT_OF_CONTROL), default=0)
         fridge = kept_minutes(task, "fridge")
         place = file.places.of((*task.node.loc, "step" if task.node.kind == "step" else "job"))

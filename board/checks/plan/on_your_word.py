@@ -6,10 +6,12 @@ The program takes such a word as given. It may be wrong all the same: a label mi
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
+from board.checks.allergens.dietary_needs import Need
 from board.checks.allergens.guests_eat import Matrix
-from board.checks.allergens.ingredient_facts import host_foods, stuff_of
+from board.checks.allergens.ingredient_facts import Stuff, host_foods, stuff_of
 from board.checks.allergens.verdict import Verdict, judged
 from board.facts.held import Facts, Stems
+from board.facts.phrases import stems
 from board.plan.load import PlanFile
 from board.plan.model.courses import Dish
 from board.plan.phrases.quantities import Ingredient
@@ -56,44 +58,31 @@ def _line(
     file: PlanFile, eaten: Matrix, served: list[int], line: Ingredient, loc: Loc, own: dict[Stems, Facts]
 ) -> Iterator[OnYourWord]:
     """Its label, and the plan's own list of foods: whom each makes it safe for."""
+    said = stuff_of(line, loc, own)
     if line.free_from:
         bare = line.model_copy(update={"free_from": ()})
-        if guests := _worse_for(eaten, served, bare, line, loc, own, own):
+        if guests := _worse_for(eaten, served, stuff_of(bare, loc, own), said):
             word = f"free from {', '.join(line.free_from)}"
             yield OnYourWord(word, f"safe for {guests}", line.food, file.places.of(loc))
     for name in file.plan.foods:
-        listed = {food: held for food, held in file.plan.foods.items() if food != name}
-        others = host_foods(file.plan.model_copy(update={"foods": listed}))
-        if guests := _worse_for(eaten, served, line, line, loc, others, own):
+        others = {words: facts for words, facts in own.items() if words != stems(name)}
+        if guests := _worse_for(eaten, served, stuff_of(line, loc, others), said):
             held = ", ".join(file.plan.foods[name]) or "nothing"
             place = file.places.of(("foods", name))
             yield OnYourWord(f"foods: {name}: {held}", f"not asked about for {guests}", line.food, place)
 
 
-def _worse_for(
-    eaten: Matrix,
-    served: list[int],
-    without: Ingredient,
-    line: Ingredient,
-    loc: Loc,
-    own_without: dict[Stems, Facts],
-    own: dict[Stems, Facts],
-) -> str:
+def _worse_for(eaten: Matrix, served: list[int], without: Stuff, said: Stuff) -> str:
     """The guests, as a list, for whom it would be worse without the word; empty if there are none."""
-    if without is line and own_without == own:
+    if without == said:
         return ""
-    bare, said = stuff_of(without, loc, own_without), stuff_of(line, loc, own)
-    names = [
-        eaten.guests[g].name
-        for g in served
-        if any(
-            max((r.verdict for r in judged(bare, need)), default=Verdict.SAFE)
-            > max((r.verdict for r in judged(said, need)), default=Verdict.SAFE)
-            for need in eaten.needs[g]
-            if need.known
-        )
-    ]
-    return ", ".join(dict.fromkeys(names))
+    needs = {g: [need for need in eaten.needs[g] if need.known] for g in served}
+    worse = [g for g in served if any(_verdict(without, need) > _verdict(said, need) for need in needs[g])]
+    return ", ".join(dict.fromkeys(eaten.guests[g].name for g in worse))
+
+
+def _verdict(stuff: Stuff, need: Need) -> Verdict:
+    return max((reason.verdict for reason in judged(stuff, need)), default=Verdict.SAFE)
 
 
 def _not_served(file: PlanFile, eaten: Matrix, dish: Dish, row: int, loc: Loc) -> Iterator[OnYourWord]:

@@ -117,10 +117,10 @@ def heats(task: Task) -> bool:
         return False
     if work.cooks is not None:
         return True
-    places = {way.where.place for way in task.ways if not way.where.off}
-    if places & {"fridge", "freezer"}:
+    lit = [way.where for way in task.ways if not way.where.off]
+    if any(where.place in ("fridge", "freezer") for where in lit):
         return False
-    hot = bool(places & {"oven", "stovetop"}) or deeds.names_hot_tool(tools_text(task))
+    hot = any(where.on_heat for where in lit) or deeds.names_hot_tool(tools_text(task))
     return hot or deeds.heats_by_word(name) or deeds.heats_by_place(name)
 
 

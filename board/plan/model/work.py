@@ -83,6 +83,11 @@ class Work(Way):
     call: Words | None = None
     call_at_end: Words | None = None
 
+    @property
+    def on_heat(self) -> bool:
+        """Whether any way that names its place is in an oven or on a ring."""
+        return any(way.where is not None and way.where.on_heat for way in (self, *self.or_))
+
 
 Guessed = Literal["where", "takes", "attended"]
 

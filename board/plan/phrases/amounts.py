@@ -1,10 +1,10 @@
-"""How people write amounts → how a plan's parser reads them: `2 × 400 g tins`, `1 cup (220 g)`, `½ dozen`. Pure."""
+"""How people write amounts → how a plan's parser reads them: `2 × 400 g tins`, `(2 cups) flour`, `two`. Pure."""
 
 import re
 import unicodedata
 
 _NUMBER_WORDS = {
-    "a dozen": "12", "half a dozen": "6", "half a": "1/2", "half an": "1/2", "a couple of": "2", "a": "1", "an": "1",
+    "half a": "1/2", "half an": "1/2", "a couple of": "2", "a": "1", "an": "1",
     "one": "1", "two": "2", "three": "3", "four": "4", "five": "5", "six": "6", "seven": "7", "eight": "8", "nine": "9",
     "ten": "10", "eleven": "11", "twelve": "12",
 }  # fmt: skip
@@ -12,7 +12,6 @@ _UNCOUNTED = r"(?:handful|pinch|bunch|sprig|splash|knob|little|few|dash|drizzle|
 _NUMBER_WORD = re.compile(
     rf"({'|'.join(sorted(_NUMBER_WORDS, key=len, reverse=True))})\s+(?!{_UNCOUNTED})", re.IGNORECASE
 )
-_DOZEN = re.compile(r"(\d+(?:[.,]\d+)?|\d+/\d+|[½¼¾])\s*(?:dozen|doz\.?)\s+(?:of\s+)?", re.IGNORECASE)
 _TABLESPOON = re.compile(r"(?<=[\d\s½⅓⅔¼¾⅛])(?:T|[Tt]bs|[Tt]bl|[Tt]blsp|[Tt]bsps)\b\.?(?=\s)")
 _DASHED = re.compile(r"(\d)\s*[-–]\s*(\d+/\d+)")  # 1-1/2 cups
 _OR = re.compile(r"^(\d+)\s+or\s+(\d+)\b(?!\s*/)", re.IGNORECASE)
@@ -23,7 +22,7 @@ _DOUBLED = re.compile(r"\(\s*(\([^()]*\))\s*\)")
 
 
 def plainly(text: str) -> str:
-    """The text with figures as a plan's parser reads them: `1⁄2`, `⅗`, `two`, `3 or 4`, `1-1/2`, `a dozen`,
+    """The text with figures as a plan's parser reads them: `1⁄2`, `⅗`, `two`, `3 or 4`, `1-1/2`,
     `about 2 kg`, `((…))`. Raises nothing."""
     text = "".join(_sign(sign) for sign in text.replace("\u2044", "/"))
     text = " ".join(text.replace("\N{MULTIPLICATION SIGN}", "x").split())
@@ -33,16 +32,7 @@ def plainly(text: str) -> str:
         text = f"{_NUMBER_WORDS[match[1].lower()]} {text[match.end() :]}"
     text = _OR.sub(r"\1–\2", text)
     text = _DASHED.sub(r"\1 \2", text)
-    if match := _DOZEN.match(text):
-        text = f"{_value(match[1]) * 12:g} {text[match.end() :]}"
     return _TABLESPOON.sub("tbsp", text)
-
-
-def _value(figure: str) -> float:
-    if figure in "½¼¾":
-        return unicodedata.numeric(figure)
-    above, _, below = figure.replace(",", ".").partition("/")
-    return float(above) / float(below or 1)
 
 
 def _sign(sign: str) -> str:

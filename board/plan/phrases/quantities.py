@@ -49,8 +49,10 @@ UNITS: dict[str, tuple[str, ...]] = {
 _SPELLINGS = {spelling: unit for unit, others in UNITS.items() for spelling in (unit, *others)}
 _UNIT_WORD = "|".join(sorted((re.escape(s) for s in _SPELLINGS), key=len, reverse=True))
 _FIGURE = r"(?:\d+\s+\d+/\d+|\d+/\d+|\d+(?:[.,]\d+)?\s*[½⅓⅔¼¾⅛]?|[½⅓⅔¼¾⅛])"
+_DOZEN = re.compile(r"doz(?:en)?", re.IGNORECASE)
 _AMOUNT = re.compile(
-    rf"({_FIGURE})\s*(?:(?:–|-|to)\s*({_FIGURE}))?\s*(?:({_UNIT_WORD})\b\.?)?\s*(?:of\s+)?(.*)", re.IGNORECASE
+    rf"({_FIGURE})\s*(?:(?:–|-|to)\s*({_FIGURE}))?\s*(?:({_UNIT_WORD}|{_DOZEN.pattern})\b\.?)?\s*(?:of\s+)?(.*)",
+    re.IGNORECASE,
 )
 _LARGE = r"(?:good|generous|large|small|big|heaped|scant|tiny|fat)\s+"
 _UNCOUNTED = re.compile(
@@ -90,7 +92,7 @@ _WEIGHED = re.compile(rf"{_MEASURED}\s*\(\s*(?:about\s+)?{_SIZE}\s*\){_REST}", r
 _TWICE = re.compile(rf"({_MEASURED})\s*/\s*{_MEASURED}\s*(\S.*)", re.IGNORECASE)  # 250 ml/1 cup milk
 _GLUED = re.compile(rf"{_FIGURE}(g|kg|ml|l|oz|lb|tbsp|tsp)([^\W\d].*)", re.IGNORECASE)  # 200gflour
 _EITHER = re.compile(
-    r"\s+or\s+(?!(?:more|less|to|as|if|until|similar|other|others|another|equivalent|any|your|their|until|a bit)\b)",
+    r"\s+or\s+(?!(?:more|less|to|as|if|until|similar|other|others|another|equivalent|any|your|their|a bit)\b)",
     re.IGNORECASE,
 )
 _TAKE = re.compile(r",\s*take\s+([^,()]+)", re.IGNORECASE)
@@ -197,6 +199,8 @@ def _amount_and_food(text: str) -> dict[str, object]:
     high = _figure(match[2]) if match[2] else low
     if not match[4].strip():
         raise ValueError(f"{text!r} does not say of what; write for example 1.2 kg celeriac (veg)")
+    if match[3] and _DOZEN.fullmatch(match[3]):
+        return {"food": match[4].strip(), "low": low * 12, "high": high * 12, "unit": ""}
     unit, food = _SPELLINGS[match[3].lower()] if match[3] else "", match[4].strip()
     if not unit and (glued := _GLUED.fullmatch(text.strip())) and facts(food) is None and facts(glued[2]):
         unit, food = _SPELLINGS[glued[1].lower()], glued[2]
@@ -209,7 +213,7 @@ def _choices(first: dict[str, object]) -> list[dict[str, object]]:
     names, comma, about = str(first["food"]).partition(",")
     found: list[dict[str, object]] = []
     for number, name in enumerate(pieces := _EITHER.split(names)):
-        if number and name[:1].isdigit():
+        if number and re.match(_FIGURE, name):
             each = _amount_and_food(name)
         else:
             last = found[-1] if found else first

@@ -112,9 +112,14 @@ class Station(BaseModel):
         return self.place if self.place in LANES else None
 
     @property
+    def on_heat(self) -> bool:
+        """Whether it is an oven or a ring, lit or not."""
+        return self.place in ("oven", "stovetop")
+
+    @property
     def hot(self) -> bool:
         """Whether what is done or kept there needs somebody at home: a lit oven, a ring, or `hot`."""
-        return not self.off and (self.place in ("oven", "stovetop", "hot") or bool(self.rings))
+        return not self.off and (self.on_heat or self.place == "hot" or bool(self.rings))
 
 
 _COMMA = re.compile(r"(?:(?<!\d),|,(?!\d))(?![^(]*\))")  # not a decimal comma, nor one in brackets

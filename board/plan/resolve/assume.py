@@ -143,7 +143,7 @@ def _task(plan: Plan, node: Node, become: Become, assumed: _Assumed, *, served_n
     base = _way(work, work, node, usual, rules, assumed)
     ways = (base, *(_way(way, work, node, usual, rules, assumed) for way in work.or_))
     best = work.best_within
-    if best is None and served_next and base.where.place in ("oven", "stovetop"):
+    if best is None and served_next and base.where.on_heat:
         best = BEST_WITHIN_MINUTES
         assumed.say(f"served within {BEST_WITHIN_MINUTES} min of being ready, if it can be", node.name)
     return Task(node, ways, best, care_of(plan, node, become, assumed.say))

@@ -22,7 +22,6 @@ from board.plan.places import Loc
 from board.plan.resolve.links import Link, Linked, Node, name_key
 from board.plan.resolve.spoils import dish_at
 
-COOKS_ON = ("oven", "stovetop")
 COLD = ("fridge", "freezer")
 PROVES_AT = 60.0  # °C; an oven below this raises dough and warms plates, and cooks nothing
 
@@ -250,7 +249,7 @@ class _Dish:
         if work is None:
             return False
         where = work.where or next((way.where for way in work.or_ if way.where is not None), None)
-        if where is not None and where.place in COOKS_ON and not where.off:
+        if where is not None and where.on_heat and not where.off:
             return work.thaws is None and (where.heat is None or where.heat.want >= PROVES_AT)
         text = self.texts[id_]
         by_word = deeds.heats_by_word(text) or deeds.heats_by_place(text)
@@ -428,7 +427,7 @@ class _Again:
     def _on_heat(self, node: Node) -> bool:
         work = node.work
         return work is not None and any(
-            (where := way.where or work.where) is not None and where.place in COOKS_ON and not where.off
+            (where := way.where or work.where) is not None and where.on_heat and not where.off
             for way in (work, *work.or_)
         )
 

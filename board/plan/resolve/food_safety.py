@@ -9,7 +9,6 @@ from board.plan.model.model import Plan
 from board.plan.model.work import Work
 from board.plan.phrases.food_safety import Core, rule_class
 from board.plan.phrases.stations import Station
-from board.plan.resolve.become import COOKS_ON as COOKS_ON
 from board.plan.resolve.become import Become
 from board.plan.resolve.fridge_life import life_class
 from board.plan.resolve.links import Node
@@ -49,7 +48,7 @@ def care_of(plan: Plan, node: Node, become: Become, say: Say) -> Care:
     if core is None and work.cooks is not None and (cook := rules.cook_for(rule_class(work.cooks))) is not None:
         core = Core(celsius=cook.degrees.celsius, minutes=cook.hold_seconds / 60)
         say(f"is done at {cook.degrees.celsius:g} °C in the middle ({rules.title})", node.name)
-    hot = work.where is not None and work.where.place in COOKS_ON
+    hot = work.where is not None and work.where.on_heat
     through = core is not None and rules.danger_high.at_least(core.celsius)
     fresh = hot and not become.reheats and (through or (core is None and become.anew))
     by, word = Spoils(become.spoils, become.why, become.sure), _word(plan, node)

@@ -163,7 +163,7 @@ class _Proposer:
     def _keep_it_elsewhere(self) -> Iterator[Proposal]:
         """A hot result on a ring or in an insulated box, for as long as it keeps where it was."""
         for taken in self.clash.taken:
-            if not taken.kept or self._keeps(taken).where.place not in ("oven", "stovetop"):
+            if not taken.kept or not self._keeps(taken).where.on_heat:
                 continue
             minutes = self._keeps(taken).minutes
             places = [(Station(place="stovetop", rings=1), words.ON_A_RING), (Station(place="hot"), words.IN_A_BOX)]

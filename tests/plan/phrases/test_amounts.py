@@ -28,6 +28,7 @@ def read(text: str) -> tuple[float | None, str, str, str]:
         ("a dozen eggs", (12, "", "", "eggs")),
         ("2 dozen mussels", (24, "", "", "mussels")),
         ("half a dozen rolls", (6, "", "", "rolls")),
+        ("1½ doz. quail eggs", (18, "", "", "quail eggs")),
         ("3 x 400 g tins chopped tomatoes", (3, "tin", "400 g", "chopped tomatoes")),
         ("3 \N{MULTIPLICATION SIGN} 400g cans of tomatoes", (3, "tin", "400 g", "tomatoes")),
         ("2 (14 oz) cans lentils", (2, "tin", "14 oz", "lentils")),
@@ -51,6 +52,16 @@ def test_amounts_are_read_as_people_write_them(text: str, wanted: tuple[float, s
     assert read(text) == wanted
 
 
+def test_a_dozen_may_be_a_range_too() -> None:
+    line = LINE.validate_python("1 to 2 dozen oysters")
+    assert (line.low, line.high, line.unit, line.food) == (12, 24, "", "oysters")
+
+
+def test_no_part_of_a_dozen_is_refused_in_words() -> None:
+    with pytest.raises(ValidationError, match="divides by zero"):
+        LINE.validate_python("1/0 dozen eggs")
+
+
 def test_three_or_four_is_a_range() -> None:
     line = LINE.validate_python("3 or 4 eggs")
     assert (line.low, line.high, line.food, line.choices) == (3, 4, "eggs", ())
@@ -72,6 +83,7 @@ def test_a_pint_is_of_the_plans_own_country() -> None:
     [
         ("4 fennel bulbs or 3 celery hearts (veg)", [(4, "", "fennel bulbs"), (3, "", "celery hearts")]),
         ("1 tin tomatoes or 500 g fresh tomatoes", [(1, "tin", "tomatoes"), (500, "g", "fresh tomatoes")]),
+        ("3 celery hearts or ½ celeriac", [(3, "", "celery hearts"), (0.5, "", "celeriac")]),
         ("60 g butter or margarine", [(60, "g", "butter"), (60, "g", "margarine")]),
         ("2 tbsp olive or rapeseed oil", [(2, "tbsp", "olive oil"), (2, "tbsp", "rapeseed oil")]),
         ("100 g black or green olives", [(100, "g", "black olives"), (100, "g", "green olives")]),
