@@ -29,6 +29,7 @@ from board.plan.resolve.links import (
     is_before_guests,
     serve_id,
 )
+from board.plan.resolve.reheated import with_reheating
 from board.plan.resolve.spoils import Spoils
 from board.plan.resolve.taken_up import spoils_by_what_it_takes_up
 
@@ -114,7 +115,7 @@ def fill(plan: Plan, linked: Linked) -> Filled:
     zone = ZoneInfo(plan.zone)
     arrive = instant(plan.date, plan.arrive, zone)
     to_serve = {link.first for link in linked.links if link.second.startswith("serve/")}
-    becomes = what_becomes(plan, linked)
+    becomes = with_reheating(linked, what_becomes(plan, linked))
     tasks = {
         node.id: _task(plan, node, becomes.get(node.id, NOTHING), assumed, served_next=node.id in to_serve)
         for node in linked.nodes.values()

@@ -1,4 +1,4 @@
-"""What the food of each step has become: whether it spoils unchilled and why, and whether a step heats it again. Pure.
+"""What the food of each step has become: whether it spoils unchilled, and why. Pure.
 
 Followed step by step along the links of a dish: an ingredient enters where a step's words name it; what no step names
 enters where the main branch first takes more in. Heat makes plants spoil, a dry bake ends the spoiling of its dough,
@@ -7,7 +7,7 @@ cutting makes melons, leaves and tomatoes spoil. Which foods these are: `facts.s
 
 import re
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass
 from typing import Literal
 
 from board.facts import deeds, workings
@@ -32,7 +32,7 @@ class Become:
 
     `raw`: a raw food that the step begins with. `heats`: by this step; `anew`: plants, for the first time; `part`: not
     through; `binds`: raw egg or dough. `heated`: by this or one before. `cooked`: the class it was cooked as;
-    `to_cook`: the class it is yet to be cooked as. `reheats`: it heats again what was cooked before.
+    `to_cook`: the class it is yet to be cooked as. `reheats`: it heats again what was cooked before (`reheated`).
     """
 
     spoils: bool = False
@@ -90,15 +90,15 @@ _BOUND = re.compile(r"pastry|puff|shortcrust|filo|phyllo|dough")  # dough that i
 def what_becomes(plan: Plan, linked: Linked) -> dict[str, Become]:
     """For every step, by its id."""
     found: dict[str, Become] = {}
-    steps = {id_: node for id_, node in linked.nodes.items() if node.kind == "step"}
     dishes: dict[Loc, list[Node]] = {}
-    for node in steps.values():
-        dishes.setdefault(node.loc[:4], []).append(node)
+    for node in linked.nodes.values():
+        if node.kind == "step":
+            dishes.setdefault(node.loc[:4], []).append(node)
     for loc, chain in dishes.items():
         dish = dish_at(plan, loc)
         if dish is not None:
             found |= _Dish(dish, chain, linked.links).become()
-    return _Again(steps, linked.links, found).told()
+    return found
 
 
 class _Dish:
@@ -329,7 +329,7 @@ def _items(dish: Dish, texts: Iterable[str]) -> Iterator[_Item]:
         for each in spoiling(food, unit):
             yield _Item(food, each, words | frozenset(stems(each.name)[-1:]))
     for text in texts:
-        for filling in workings.FILLINGS.findall(re.sub(r"^cream (?:the|together)\b", "", text)):
+        for filling in workings.FILLINGS.findall(_without_verb(text)):
             if not known & set(stems(filling)):
                 yield _Item(filling, Spoiling("as it is", filling), frozenset(stems(filling)))
 
@@ -380,75 +380,3 @@ def _does_spoil(food: Spoiling, state: _State) -> bool:
             return state in ("cut", "part-cooked", "cooked")
         case "as it is" | "unknown":
             return state != "keeps"
-
-
-@dataclass(frozen=True, slots=True, order=True)
-class _Past:
-    """What was done to the food before: `cooked` through, and since then `stood`, 1 in the room or 2 in the cold."""
-
-    cooked: bool = False
-    stood: int = 0
-
-    def then(self, stood: int) -> "_Past":
-        return _Past(self.cooked, max(self.stood, stood))
-
-
-@dataclass
-class _Again:
-    """Which steps heat again what was cooked before."""
-
-    steps: Mapping[str, Node]
-    links: list[Link]
-    found: dict[str, Become]
-    makers: dict[str, list[str]] = field(default_factory=dict)
-    known: dict[str, _Past] = field(default_factory=dict)
-
-    def told(self) -> dict[str, Become]:
-        for link in self.links:
-            if link.first in self.steps and link.second in self.steps:
-                self.makers.setdefault(link.second, []).append(link.first)
-        return {id_: replace(become, reheats=self._reheats(id_)) for id_, become in self.found.items()}
-
-    def _reheats(self, id_: str) -> bool:
-        node, text, become = self.steps[id_], folded(self.steps[id_].name), self.found[id_]
-        work, past = node.work, self._before(id_)
-        if work is None:
-            return False
-        if work.reheats is not None:
-            return work.reheats
-        if name_key(node.name).startswith("reheat ") or workings.reheats_by_word(text):
-            return True
-        if work.cooks not in (None, "leftovers") or become.raw is not None or become.binds or not past.cooked:
-            return False
-        if workings.heats_what_is_cooked(text) or (past.stood and workings.warms(text)):
-            return True
-        return past.stood == 2 and self._on_heat(node) and become.spoils and not workings.FINISHES_TOP.search(text)
-
-    def _on_heat(self, node: Node) -> bool:
-        work = node.work
-        return work is not None and any(
-            (where := way.where or work.where) is not None and where.on_heat and not where.off
-            for way in (work, *work.or_)
-        )
-
-    def _before(self, id_: str) -> _Past:
-        return max((self._kept(maker) for maker in self.makers.get(id_, [])), default=_Past())
-
-    def _kept(self, id_: str) -> _Past:
-        """When its result is taken up."""
-        work = self.steps[id_].work
-        place = work.keeps.where.place if work is not None and work.keeps is not None else ""
-        return self._after(id_).then(2 if place in COLD else 1 if place == "room" else 0)
-
-    def _after(self, id_: str) -> _Past:
-        if id_ not in self.known:
-            node, become = self.steps[id_], self.found[id_]
-            text, before = folded(node.name), self._before(id_)
-            work = node.work
-            if become.heats and become.spoils:
-                self.known[id_] = _Past() if become.part and not before.cooked else _Past(cooked=True)
-            else:
-                place = work.where.place if work is not None and work.where is not None else ""
-                cold = place in COLD or (work is not None and work.cools is not None) or workings.CHILLS.search(text)
-                self.known[id_] = before.then(2 if cold else 0)
-        return self.known[id_]

@@ -1,0 +1,86 @@
+"""Which steps heat again what was cooked before: by their words, and by what they follow. Pure."""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field, replace
+
+from board.facts import workings
+from board.facts.workings import folded
+from board.plan.resolve.become import COLD, Become
+from board.plan.resolve.links import Link, Linked, Node, name_key
+
+
+def with_reheating(linked: Linked, found: Mapping[str, Become]) -> dict[str, Become]:
+    """What each step's food has become, and whether the step heats again what was cooked before."""
+    return _Again({id_: linked.nodes[id_] for id_ in found}, linked.links, found).told()
+
+
+@dataclass(frozen=True, slots=True, order=True)
+class _Past:
+    """What was done to the food before: `cooked` through, and since then `stood`, 1 in the room or 2 in the cold."""
+
+    cooked: bool = False
+    stood: int = 0
+
+    def then(self, stood: int) -> "_Past":
+        return _Past(self.cooked, max(self.stood, stood))
+
+
+@dataclass
+class _Again:
+    """Which steps heat again what was cooked before."""
+
+    steps: Mapping[str, Node]
+    links: Iterable[Link]
+    found: Mapping[str, Become]
+    makers: dict[str, list[str]] = field(default_factory=dict)
+    known: dict[str, _Past] = field(default_factory=dict)
+
+    def told(self) -> dict[str, Become]:
+        for link in self.links:
+            if link.first in self.steps and link.second in self.steps:
+                self.makers.setdefault(link.second, []).append(link.first)
+        return {id_: replace(become, reheats=self._reheats(id_)) for id_, become in self.found.items()}
+
+    def _reheats(self, id_: str) -> bool:
+        node, text, become = self.steps[id_], folded(self.steps[id_].name), self.found[id_]
+        work, past = node.work, self._before(id_)
+        if work is None:
+            return False
+        if work.reheats is not None:
+            return work.reheats
+        if name_key(node.name).startswith("reheat ") or workings.reheats_by_word(text):
+            return True
+        if work.cooks not in (None, "leftovers") or become.raw is not None or become.binds or not past.cooked:
+            return False
+        if workings.heats_what_is_cooked(text) or (past.stood and workings.warms(text)):
+            return True
+        return past.stood == 2 and self._on_heat(node) and become.spoils and not workings.FINISHES_TOP.search(text)
+
+    def _on_heat(self, node: Node) -> bool:
+        work = node.work
+        return work is not None and any(
+            (where := way.where or work.where) is not None and where.on_heat and not where.off
+            for way in (work, *work.or_)
+        )
+
+    def _before(self, id_: str) -> _Past:
+        return max((self._kept(maker) for maker in self.makers.get(id_, [])), default=_Past())
+
+    def _kept(self, id_: str) -> _Past:
+        """When its result is taken up."""
+        work = self.steps[id_].work
+        place = work.keeps.where.place if work is not None and work.keeps is not None else ""
+        return self._after(id_).then(2 if place in COLD else 1 if place == "room" else 0)
+
+    def _after(self, id_: str) -> _Past:
+        if id_ not in self.known:
+            node, become = self.steps[id_], self.found[id_]
+            text, before = folded(node.name), self._before(id_)
+            work = node.work
+            if become.heats and become.spoils:
+                self.known[id_] = _Past() if become.part and not before.cooked else _Past(cooked=True)
+            else:
+                place = work.where.place if work is not None and work.where is not None else ""
+                cold = place in COLD or (work is not None and work.cools is not None) or workings.CHILLS.search(text)
+                self.known[id_] = before.then(2 if cold else 0)
+        return self.known[id_]
