@@ -7,12 +7,14 @@ the like; `slice the roast chicken` roasts nothing.
 import re
 from collections.abc import Callable
 
+from board.facts.phrases import folded
+
 Deed = Callable[[str], bool]  # whether a text says so
 
 
 def _finds(pattern: str) -> Deed:
     found = re.compile(pattern)
-    return lambda text: found.search(" ".join(text.casefold().replace("é", "e").split())) is not None
+    return lambda text: found.search(folded(text)) is not None
 
 
 _BEFORE = (

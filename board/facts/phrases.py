@@ -31,10 +31,14 @@ def stems(text: str) -> tuple[str, ...]:
 
 def words_of(text: str) -> tuple[str, ...]:
     """A text's words as `stems` takes them, before their endings go."""
-    letters = unicodedata.normalize("NFKD", text.casefold().replace("œ", "oe").replace("æ", "ae").replace("ø", "o"))
-    bare = "".join(sign for sign in letters if not unicodedata.combining(sign))
-    joined = re.sub(r"['\N{RIGHT SINGLE QUOTATION MARK}`]", "", bare)
+    joined = re.sub(r"['\N{RIGHT SINGLE QUOTATION MARK}`]", "", folded(text))
     return tuple(word for word in _NOT_WORDS.split(joined) if word)
+
+
+def folded(text: str) -> str:
+    """Lower case, no accents, one space between words. Idempotent."""
+    letters = unicodedata.normalize("NFKD", text.casefold().replace("œ", "oe").replace("æ", "ae").replace("ø", "o"))
+    return " ".join("".join(sign for sign in letters if not unicodedata.combining(sign)).split())
 
 
 def holds(words: tuple[str, ...], phrase: tuple[str, ...]) -> bool:

@@ -1,19 +1,12 @@
 """What a step's words and a dish's name make of food: cut, baked dry, pickled, heated again. Pure.
 
-Words of the trade, common practice, no source. They are searched in text that `folded` made plain; a verb counts where
+Words of the trade, common practice, no source. They are searched in text that `folded` made plain; a verb counts
 English puts one: at the beginning, after `and`, `then`, a comma or the like (`slice the roast beef` roasts nothing).
 """
 
 import re
-import unicodedata
 
 _START = r"(?:^|[,;:]\s*|\b(?:and|then|to|or|first|gently|lightly|slowly|quickly|briefly|deep|pan|stir|hot|pre)[\s-]+)"
-
-
-def folded(text: str) -> str:
-    """Lower case, no accents, one space between words. Idempotent."""
-    letters = unicodedata.normalize("NFKD", text.casefold().replace("œ", "oe"))
-    return " ".join("".join(sign for sign in letters if not unicodedata.combining(sign)).split())
 
 
 def _verb(words: str) -> re.Pattern[str]:

@@ -2,7 +2,6 @@
 help only: a thermometer in the thickest part decides."""
 
 import re
-import unicodedata
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 from enum import IntEnum
@@ -13,7 +12,7 @@ from board.checks.allergens.verdict import Reason, Verdict
 from board.facts.diets import COOKED_CELSIUS
 from board.facts.food import said_cooked
 from board.facts.origins import Origin
-from board.facts.phrases import holds, stems
+from board.facts.phrases import folded, holds, stems
 from board.facts.rule_set import RuleSet
 from board.facts.susceptible import (
     BAKED_CELSIUS,
@@ -227,11 +226,11 @@ def _steaming(dish: Dish, risk: Risk) -> Done:
 
 
 def _is_pasteurised(stuff: Stuff) -> bool:
-    return bool(re.search(r"(?<!un)(?<!not )\bpasteuri[sz]ed\b", _plain(stuff.written)))
+    return bool(re.search(r"(?<!un)(?<!not )\bpasteuri[sz]ed\b", folded(stuff.written)))
 
 
 def _is_unpasteurised(stuff: Stuff) -> bool:
-    return bool(re.search(r"\b(?:un|not |non[- ]?)pasteuri[sz]ed\b", _plain(stuff.written)))
+    return bool(re.search(r"\b(?:un|not |non[- ]?)pasteuri[sz]ed\b", folded(stuff.written)))
 
 
 def _is_said_through(stuff: Stuff) -> bool:
@@ -255,11 +254,6 @@ _SMALL = frozenset(stems(MADE_SMALL))
 _NUTS = frozenset(stems(WHOLE_NUTS))
 
 
-def _plain(text: str) -> str:
-    letters = unicodedata.normalize("NFKD", text.casefold())
-    return "".join(sign for sign in letters if not unicodedata.combining(sign))
-
-
 _PATTERNS: Mapping[str, re.Pattern[str]] = {
     said: re.compile(rf"\b(?:{said})(?!\w)")
     for said in (*STAYS_RAW.values(), *BARELY_COOKED.values(), MOIST, HARD_BOILED, SAID_COOKED)
@@ -270,6 +264,6 @@ _EXCEPTIONS = re.compile(rf"\b(?:{NOT_RAW})\b")
 def _said(texts: tuple[str, ...], pattern: str) -> str:
     """The first words of a pattern in some texts; empty if none."""
     for text in texts:
-        if match := _PATTERNS[pattern].search(_EXCEPTIONS.sub(" ", _plain(text))):
+        if match := _PATTERNS[pattern].search(_EXCEPTIONS.sub(" ", folded(text))):
             return match[0]
     return ""

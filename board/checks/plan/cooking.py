@@ -9,8 +9,9 @@ from collections.abc import Iterator
 from board.checks.plan.figures import Figures
 from board.checks.plan.precedence import Between
 from board.facts.limits import Cook
+from board.facts.phrases import folded
 from board.facts.rule_set import RuleSet
-from board.facts.workings import BOILS, folded
+from board.facts.workings import BOILS
 from board.plan.load import PlanFile
 from board.plan.phrases.durations import short
 from board.plan.phrases.food_safety import ROAST, Core, rule_class

@@ -12,10 +12,9 @@ from typing import Literal
 
 from board.facts import deeds, workings
 from board.facts.food import raw_class
-from board.facts.held import table
-from board.facts.phrases import NEUTRAL, stems
+from board.facts.mentions import mentioned
+from board.facts.phrases import NEUTRAL, folded, stems
 from board.facts.spoiling import TCS, Spoiling, spoiling
-from board.facts.workings import folded
 from board.plan.model.courses import Dish
 from board.plan.model.model import Plan
 from board.plan.places import Loc
@@ -320,7 +319,8 @@ def _items(dish: Dish, texts: Iterable[str]) -> Iterator[_Item]:
     """What the plan says is in a dish; where it says nothing, what its name and its steps name."""
     said = [(each.food, each.unit) for line in dish.ingredients for each in line.choices or (line,)]
     if "ingredients" not in dish.model_fields_set:
-        said = [(food, "") for food in dict.fromkeys(_foods_in(folded(dish.dish), *map(_after_verb, texts)))]
+        named = (each.food.name for text in (dish.dish, *texts) for each in mentioned(text))
+        said = [(food, "") for food in dict.fromkeys(named)]
     known: set[str] = set()
     for food, unit in said:
         words = frozenset(word for word in stems(food) if word not in NEUTRAL and not word.isdecimal())
@@ -332,21 +332,6 @@ def _items(dish: Dish, texts: Iterable[str]) -> Iterator[_Item]:
         for filling in workings.FILLINGS.findall(_without_verb(text)):
             if not known & set(stems(filling)):
                 yield _Item(filling, Spoiling("as it is", filling), frozenset(stems(filling)))
-
-
-def _after_verb(text: str) -> str:
-    return text.partition(" ")[2]
-
-
-def _foods_in(*texts: str) -> Iterator[str]:
-    """Foods of the table that these words name."""
-    for text in texts:
-        words, end = stems(text), 0
-        while end < len(words):
-            length = next((n for n in range(min(4, len(words) - end), 0, -1) if words[end : end + n] in table()), 0)
-            if length:
-                yield table()[words[end : end + length]].name
-            end += max(1, length)
 
 
 _MIXED = ("roast", "injected meat", "stuffed", "casserole", "leftovers", "held eggs")

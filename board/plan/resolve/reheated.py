@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
 
 from board.facts import workings
-from board.facts.workings import folded
+from board.facts.phrases import folded
 from board.plan.resolve.become import COLD, Become
 from board.plan.resolve.links import Link, Linked, Node, name_key
 
