@@ -1,6 +1,6 @@
 """What a step's words and a dish's name make of food: cut, baked dry, pickled, heated again. Pure.
 
-Words of the trade, common practice, no source. They are searched in text that `folded` made plain; a verb counts
+Words of the trade, common practice, no source. They are searched in text that `folded` made plain; a verb counts where
 English puts one: at the beginning, after `and`, `then`, a comma or the like (`slice the roast beef` roasts nothing).
 """
 

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from graphlib import TopologicalSorter
 
 from board.facts import deeds
-from board.facts.food import facts, understood
+from board.facts.food import raw_class
 from board.facts.phrases import NEUTRAL, stems
 from board.plan.load import PlanFile
 from board.plan.model.courses import Dish
@@ -164,13 +164,7 @@ def days_before(task: Task) -> int | None:
     return task.work.day.days_before if task.work is not None and task.work.day is not None else None
 
 
-# Words of a food's name that say it is no raw meat, whatever beast they name; and that it was cooked before.
-_NO_MEAT = frozenset(
-    stems(
-        "vegan veggie vegetarian meatless plant style flavour flavoured flavor substitute free stock broth cube gravy "
-        "sauce paste crisp dripping fat lard gelatine bouillon seasoning"
-    )
-)
+# Words of a food's name that say it was cooked before.
 _OUT_OF_A_TIN = re.compile(r"\bin (?:\w+ )?(?:oil|brine|spring water|tomato sauce)\b")
 _COOKED_BEFORE = frozenset(
     stems(
@@ -183,15 +177,9 @@ _COOKED_BEFORE = frozenset(
 @functools.lru_cache(maxsize=4096)
 def raw_class_of(food: str) -> str | None:
     """The cooking class of a raw food, also where some of its words are unknown; None if it is none."""
-    known = facts(food)
-    words = set(stems(food))
-    if _OUT_OF_A_TIN.search(food.casefold()):
-        return None
-    if known is not None:
-        return None if words & _COOKED_BEFORE and known.raw_class != "eggs" else known.raw_class
-    if words & (_NO_MEAT | _COOKED_BEFORE):
-        return None
-    return next((part.raw_class for part in understood(food).named if part.raw_class is not None), None)
+    found = raw_class(food)
+    cooked = _OUT_OF_A_TIN.search(food.casefold()) or (found != "eggs" and _COOKED_BEFORE & set(stems(food)))
+    return None if cooked else found
 
 
 _CUTS = frozenset(
