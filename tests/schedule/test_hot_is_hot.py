@@ -120,3 +120,37 @@ def test_nothing_else_uses_an_oven_that_cools_for_what_was_baked_in_it(plan_from
     cooled = slots["ham/bake-the-ham"].end + timedelta(minutes=30)
     bread_in, bread_out = slots["bread/dry-the-bread"].start, slots["bread/dry-the-bread"].end
     assert bread_in >= cooled or bread_out <= slots["ham/bake-the-ham"].start
+
+
+KEPT_WARM = """
+event: Early lunch
+date: 2026-09-12
+zone: UTC
+arrive: '12:20'
+guests: [2 guests]
+kitchen: {{ovens: {{oven: {{shelves: 2, heats: {heats} min to 80 C}}}}, rings: 2}}
+hands: {{host: {{hours: {{on the day: '12:00 - 22:00'}}}}}}
+courses:
+  - course: Lunch
+    at: '12:45'
+    dishes:
+      - dish: Fritters
+        steps:
+          - {{step: fry the fritters, where: stovetop, takes: 10 min, not after: '12:{last}',
+              keeps: 1 h in the oven at 80 C (80 to 80 C)}}
+          - {{step: pile them up, takes: 5 min, attended: all, not before: '12:35'}}
+"""
+
+
+@pytest.mark.parametrize(("last", "kept"), [(25, True), (24, False)])
+def test_nor_is_an_oven_lit_for_keeping_before_somebody_comes_home(plan_from: PlanFrom, last: int, kept: bool) -> None:
+    """Fried for 10 minutes and then kept in an oven that heats for 25, with nobody at home before noon: what is done by
+    12:25 can be kept there, and what must be done a minute sooner cannot."""
+    plan = plan_from(KEPT_WARM.format(heats=25, last=last))
+    sheet = sheet_of(plan)
+
+    keeping = sheet.by_id()["fritters/fry-the-fritters"].keeping
+    assert keeping is not None
+    assert (keeping.where == "oven") is kept
+    assert bool(sheet.given_up) is not kept
+    assert validate(plan, sheet) == []
