@@ -1,5 +1,6 @@
 """Words of a food's name as compared: lower case, no accents, singular; and words that add nothing. Pure."""
 
+import functools
 import re
 import unicodedata
 
@@ -13,6 +14,7 @@ _ENDINGS = (
 )
 
 
+@functools.lru_cache(maxsize=8192)
 def stem(word: str) -> str:
     """One key for singular and plural; it need not be a real word. `leaf` and `leaves`, `cherry` and `cherries`,
     `tomato` and `tomatoes` come out alike. Idempotent in effect."""
@@ -37,8 +39,11 @@ def words_of(text: str) -> tuple[str, ...]:
 
 def folded(text: str) -> str:
     """Lower case, no accents, one space between words. Idempotent."""
-    letters = unicodedata.normalize("NFKD", text.casefold().replace("œ", "oe").replace("æ", "ae").replace("ø", "o"))
-    return " ".join("".join(sign for sign in letters if not unicodedata.combining(sign)).split())
+    letters = text.casefold()
+    if not letters.isascii():
+        letters = unicodedata.normalize("NFKD", letters.replace("œ", "oe").replace("æ", "ae").replace("ø", "o"))
+        letters = "".join(sign for sign in letters if not unicodedata.combining(sign))
+    return " ".join(letters.split())
 
 
 def holds(words: tuple[str, ...], phrase: tuple[str, ...]) -> bool:

@@ -2,6 +2,7 @@
 sprouts, flowers and leaves near food. Detected by the plan's own words; nothing here is a ruling. Pure.
 """
 
+import functools
 import re
 from collections.abc import Iterator
 
@@ -129,6 +130,14 @@ def tells(danger: Danger, text: str) -> bool:
     folded = " ".join(re.findall(r"[^\W_]+(?:[-'’][^\W_]+)*", text.casefold()))
     if danger is ALCOHOL:
         folded = re.sub(r"\b(?:alcohol-free|non-alcoholic|no-alcohol) \S+", " ", folded)
-    for other in sorted(danger.never, key=len, reverse=True):
-        folded = re.sub(rf"\b{re.escape(other)}\b", " ", folded)
-    return any(re.search(rf"\b{re.escape(word)}", folded) for word in danger.words)
+    never, words = _patterns(danger)
+    for other in never:
+        folded = other.sub(" ", folded)
+    return words.search(folded) is not None
+
+
+@functools.cache
+def _patterns(danger: Danger) -> tuple[tuple[re.Pattern[str], ...], re.Pattern[str]]:
+    """Its exceptions, the longest first, and its words."""
+    never = (re.compile(rf"\b{re.escape(other)}\b") for other in sorted(danger.never, key=len, reverse=True))
+    return tuple(never), re.compile(rf"\b(?:{'|'.join(map(re.escape, danger.words))})")
