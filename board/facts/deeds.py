@@ -44,6 +44,13 @@ heats_by_place = _anywhere(
     r"(?:on|over|in|under|to|into) (?:the |a |an )?(?:very )?(?:hot )?"
     r"(?:oven|grill|barbecue|bbq|pan|coals|embers|fire|broiler|fryer|wok|griddle|hob|stove|boiling \w+)\b"
 )
+
+
+def says_heat(text: str) -> bool:
+    """Whether it heats by its verb, or by the place it names: `barbecue the thighs`, `back under the grill`."""
+    return heats_by_word(text) or heats_by_place(text)
+
+
 # Hot, and no cooking: what is done has been cooked before, or is dough that rises.
 only_keeps_warm = _verb(r"keep|hold|rest|prove|proof|dry|warm (?:the )?(?:plates|bowls|dishes)|let (?:it|them) rest")
 cuts = _verb(

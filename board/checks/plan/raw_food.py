@@ -121,7 +121,7 @@ def heats(task: Task) -> bool:
     if any(where.place in ("fridge", "freezer") for where in lit):
         return False
     hot = any(where.on_heat for where in lit) or deeds.names_hot_tool(tools_text(task))
-    return hot or deeds.heats_by_word(name) or deeds.heats_by_place(name)
+    return hot or deeds.says_heat(name)
 
 
 def touched(work: DishWork, task: Task) -> RawLine | None:

@@ -251,8 +251,7 @@ class _Dish:
         if where is not None and where.on_heat and not where.off:
             return work.thaws is None and (where.heat is None or where.heat.want >= PROVES_AT)
         text = self.texts[id_]
-        by_word = deeds.heats_by_word(text) or deeds.heats_by_place(text)
-        return by_word or workings.SWELLS.search(text) is not None
+        return deeds.says_heat(text) or workings.SWELLS.search(text) is not None
 
     def _part(self, id_: str) -> bool:
         """Whether what heats it next is its cooking."""

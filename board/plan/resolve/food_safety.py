@@ -51,13 +51,14 @@ def care_of(plan: Plan, node: Node, become: Become, say: Say) -> Care:
     hot = work.where is not None and work.where.on_heat
     through = core is not None and rules.danger_high.at_least(core.celsius)
     fresh = hot and not become.reheats and (through or (core is None and become.anew))
-    by, word = Spoils(become.spoils, become.why, become.sure), _word(plan, node)
+    by, word = Spoils(become.spoils, become.why, become.sure), by_host(plan, node)
     life = life_class(become, node) if node.kind == "step" else None
     return Care(core, work.cooks, become.reheats, by.does if word is None else word, fresh, by, become.raw, life)
 
 
-def _word(plan: Plan, node: Node) -> bool | None:
-    """The host's own, of the step, else of its dish; a job's result spoils by their word only."""
+def by_host(plan: Plan, node: Node) -> bool | None:
+    """Whether it spoils by the host's word of the step, else of its dish; None if they say nothing. A job's result
+    spoils by their word only."""
     if node.work is not None and node.work.perishable is not None:
         return node.work.perishable
     dish = dish_at(plan, node.loc)

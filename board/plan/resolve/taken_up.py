@@ -4,8 +4,8 @@ from collections.abc import Mapping
 
 from board.plan.model.model import Plan
 from board.plan.places import Loc
+from board.plan.resolve.food_safety import by_host
 from board.plan.resolve.links import Link, Node
-from board.plan.resolve.spoils import dish_at
 
 
 def spoils_by_what_it_takes_up(
@@ -24,7 +24,7 @@ def spoils_by_what_it_takes_up(
             first, second = nodes[link.first], nodes[link.second]
             same = _dish(first) == _dish(second)
             follows = link.first in (taken_up if same else found - onward)
-            if follows and link.second not in found and not _keeps_by_word(plan, second):
+            if follows and link.second not in found and by_host(plan, second) is not False:
                 found.add(link.second)
                 taken_up.add(link.second)
                 changed = True
@@ -33,10 +33,3 @@ def spoils_by_what_it_takes_up(
 
 def _dish(node: Node) -> Loc:
     return node.loc[:4] if node.kind == "step" else node.loc
-
-
-def _keeps_by_word(plan: Plan, node: Node) -> bool:
-    """Whether the host said that it does not spoil."""
-    said = node.work.perishable if node.work is not None else None
-    dish = dish_at(plan, node.loc)
-    return said is False or (said is None and dish is not None and dish.perishable is False)
