@@ -9,6 +9,7 @@ from enum import IntEnum
 from board.checks.allergens.dietary_needs import Need
 from board.checks.allergens.ingredient_facts import Stuff
 from board.checks.allergens.verdict import Reason, Verdict
+from board.facts import deeds
 from board.facts.diets import COOKED_CELSIUS
 from board.facts.food import said_cooked
 from board.facts.origins import Origin
@@ -129,7 +130,7 @@ def _cooked(dish: Dish, stuff: Stuff, food_class: str, rules: RuleSet, *, alone:
 
     `alone`: no other class of raw food is in the dish, so that a figure can only be about this one.
     """
-    hot = [step for step in dish.steps if step.on_heat]
+    hot = [step for step in dish.steps if step.on_heat or deeds.says_heat(step.step)]
     words = stems(stuff.food)
 
     def is_about(step: Step) -> bool:
@@ -179,6 +180,8 @@ def _cooks(step: Step, food_class: str) -> bool:
 def _is_long_enough(step: Step, food_class: str) -> bool:
     """So long simmered, or for eggs baked, that a cook does not ask."""
     ways = [way for way in (step, *step.or_) if way.where is not None and way.where.on_heat]
+    if not ways:
+        return False
     minutes = min((way.takes or step.takes).low if (way.takes or step.takes) else 0 for way in ways)  # type: ignore[union-attr]
     if minutes >= MOIST_MINUTES[food_class] and _said((step.step,), MOIST):
         return True
@@ -216,7 +219,7 @@ def _risky(dish: Dish, stuff: Stuff, need: Need) -> Iterator[Reason]:
 
 
 def _steaming(dish: Dish, risk: Risk) -> Done:
-    hot = [step for step in dish.steps if step.on_heat]
+    hot = [step for step in dish.steps if step.on_heat or deeds.says_heat(step.step)]
     if not hot:
         return Done.RAW
     if any(step.until is not None and step.until.celsius >= STEAMING for step in hot):

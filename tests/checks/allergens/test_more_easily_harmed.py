@@ -224,3 +224,13 @@ RAW = sorted({entry.phrase for entry in ENTRIES if entry.raw_class is not None})
 @given(st.sampled_from(RAW), st.sampled_from(sorted(SUSCEPTIBLE)), st.sampled_from(["Tartare", "Supper", "Mousse"]))
 def test_no_raw_food_that_nothing_heats_is_safe_for_them(food: str, whom: str, dish: str) -> None:
     assert verdict(f"Mia, {whom}", dish, f"100 g {food}") != Verdict.SAFE.name
+
+
+@pytest.mark.parametrize(
+    "step", ["barbecue the thighs", "fry the thighs in hot oil", "cook the thighs under the grill"]
+)
+def test_what_a_step_heats_by_its_words_alone_is_asked_about_and_not_called_raw(step: str) -> None:
+    """Where no place is written, the words tell as much as for everybody else."""
+    assert verdict("Mia, pregnant", "Thighs", "500 g chicken thighs", step) == "ASK"
+    assert verdict("Mia, pregnant", "Thighs", "500 g chicken thighs", f"{step};until: 76 C") == "SAFE"
+    assert verdict("Mia, pregnant", "Thighs", "500 g chicken thighs", "slice the thighs") == "NOT_SAFE"
