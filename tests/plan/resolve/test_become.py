@@ -79,8 +79,8 @@ Garlic dip: 4 cloves garlic; 200 ml olive oil: blend garlic and oil
 Aioli: 3 egg yolks; 300 ml olive oil; 2 cloves garlic: make the aioli
 Custard tart: 300 g flour; 150 g butter; 6 eggs; 500 ml cream: bake the case | oven; fill and bake the tart | oven
 Quiche: 250 g flour; 125 g butter; 4 eggs; 300 ml cream; 200 g cheddar: blind-bake the pastry | oven; bake the quiche | oven
-Pavlova: 6 egg whites; 300 g sugar; 300 ml double cream; 200 g raspberries: bake the meringue | oven; whip the cream; fill the pavlova
-Pavlova: 6 egg whites; 300 g sugar; 300 ml double cream; 200 g raspberries: bake the meringue base | oven; assemble
+Pavlova: 6 egg whites; 300 g sugar; 300 ml double cream; 4 passion fruit: bake the meringue | oven; whip the cream; fill the pavlova
+Pavlova: 6 egg whites; 300 g sugar; 300 ml double cream; 4 passion fruit: bake the meringue base | oven; assemble
 Victoria sponge: 4 eggs; 200 g flour; 200 g butter; 200 g sugar; 1 jar jam; 300 ml double cream: bake the sponge | oven; sandwich the sponge
 Carrot cake: 3 carrots; 250 g flour; 3 eggs; 200 ml oil; 200 g sugar; 300 g cream cheese: bake the cake | oven; spread the frosting
 Cheesecake: 200 g digestive biscuits; 100 g butter; 600 g cream cheese; 3 eggs; 150 g sugar: bake the biscuit base | oven; bake the cheesecake | oven
