@@ -122,7 +122,7 @@ def _verdict(plan: Assessed, moved: Sequence[tuple[Slot, Slot]]) -> _Part:
         return _Part(words.CHECK_STOPPED, (shared.MORE_MAY_SHOW,), 0)
     lines = [f"  {said.given_up(sheet, each)}" for each in sheet.given_up]
     if not sheet.proved:
-        lines.append(f"  {words.sheet_state(sheet.proved, sheet.gap)}")
+        lines.append(f"  {words.sheet_state(sheet.proved, sheet.still_open)}")
     lines += [f"  {line}" for line in moved_lines(sheet, moved)]
     if sheet.given_up:
         return _Part(words.CHECK_GIVES_UP, tuple(lines), 0)

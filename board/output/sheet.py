@@ -137,7 +137,7 @@ def _courses(sheet: RunSheet, zone: ZoneInfo, out: Console) -> None:
     out.print(cell(words.away_from_guests(away), indent=2))
     if minutes > 0:
         out.print(cell(words.busiest_before(before, minutes), indent=2))
-    out.print(cell(words.sheet_state(sheet.proved, sheet.gap), "dim", indent=2))
+    out.print(cell(words.sheet_state(sheet.proved, sheet.still_open), "dim", indent=2))
 
 
 def _groups(sheet: RunSheet, by: str, zone: ZoneInfo) -> Iterable[tuple[str, list[Slot]]]:

@@ -20,7 +20,7 @@ def outside_form(sheet: RunSheet, *, valid: bool) -> dict[str, Any]:
         "plan": sheet.plan,
         "zone": sheet.zone,
         "proved": sheet.proved,
-        "gap": sheet.gap,
+        "open": [{"aim": each.aim, "by": each.by} for each in sheet.still_open],
         "solve_seconds": sheet.solve_seconds,
         "valid": valid,
         "courses": [

@@ -12,11 +12,13 @@ SPARED = (*COSTLY, "spared")  # and then as little as possible of one pair of ha
 
 @dataclass(frozen=True, slots=True)
 class AimResult:
-    """One aim: its value and the proved lower bound, in its own unit (minutes, weighted)."""
+    """One aim: its value and the proved lower bound, in its own unit (minutes, weighted). `searched`: there was time
+    to look into it at all; without, `value` is only at the most so much."""
 
     aim: str
     value: int
     bound: int
+    searched: bool = True
 
     @property
     def proved(self) -> bool:

@@ -39,7 +39,7 @@ from board.sheet.run_sheet import (
     Use,
 )
 from board.sheet.slack import READY, latest_starts
-from board.sheet.told import DialTurn, GivenUp, OvenOff
+from board.sheet.told import DialTurn, GivenUp, OvenOff, StillOpen
 
 Solver = Callable[[Problem], Solution]
 
@@ -123,7 +123,11 @@ class _Writer:
             given_up=tuple(self._given_up(slots)),
             assumed=self.file.filled.assumed,
             proved=self.solution.proved,
-            gap=round(self.solution.gap, 4),
+            still_open=tuple(
+                StillOpen(aim.aim, aim.value - aim.bound if aim.searched else None)
+                for aim in self.solution.aims
+                if not aim.proved
+            ),
             solve_seconds=round(self.solution.seconds, 3),
             rules=rule_set(plan.rules).title,
             clocks=spoil_clocks(self.file),

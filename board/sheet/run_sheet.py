@@ -10,7 +10,7 @@ import msgspec
 
 from board.facts.cooling import Assumption
 from board.sheet import words
-from board.sheet.told import Caution, DialTurn, GivenUp, OvenOff, Plate, Stop
+from board.sheet.told import Caution, DialTurn, GivenUp, OvenOff, Plate, StillOpen, Stop
 from board.sheet.told import Moment as Moment
 
 ORDER, HEAT, HANDS = "order", "heat", "hands"  # reasons of a wait; the first two must be over before a step is called
@@ -242,7 +242,7 @@ class RunSheet(msgspec.Struct, frozen=True, gc=False):
     given_up: tuple[GivenUp, ...] = ()
     assumed: tuple[str, ...] = ()
     proved: bool = False
-    gap: float = 0.0
+    still_open: tuple[StillOpen, ...] = ()  # where it is not, what may still be bettered; in the order of the aims
     solve_seconds: float = 0.0
     fahrenheit: bool = False  # the plan writes its temperatures in °F
     rules: str = ""  # the food-safety rules it was weighed by

@@ -71,6 +71,14 @@ class PastLimit(_Told, frozen=True, gc=False, tag="past-limit"):
 What = OverHours | Late | NotReady | WaitsPast | NoPlace | PastLimit
 
 
+# --- what is not proved -----------------------------------------------------------------------------------------
+class StillOpen(msgspec.Struct, frozen=True, gc=False):
+    """An aim, by its name in the solution, that may be bettered by so many minutes; None: it was not looked into."""
+
+    aim: str
+    by: int | None = None
+
+
 # --- and why --------------------------------------------------------------------------------------------------
 class Because(_Told, frozen=True, gc=False, tag="because"):
     """It does not fit into its own time, no free hands have hours for it, or something hot would run alone."""

@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence
 
 from board.base.words.signs import SIGN
 from board.base.words.times import span
+from board.sheet.told import StillOpen
 
 CAUTIONS_TITLE = "Mind"
 
@@ -112,10 +113,40 @@ def busiest_before(course: str, minutes: int) -> str:
     return f"busiest half hour: before {course}, {minutes} of 30 min at work"
 
 
-def sheet_state(proved: bool, gap: float) -> str:
+AIMS = {  # minutes of each
+    "hours": "of work outside your hours",
+    "courses": "of courses late",
+    "keeps": "past what things keep",
+    "freshness": "past the best of hot food",
+    "company": "of yours in the kitchen",
+    "day": "of work on the day",
+    "busiest": "in your busiest half hour",
+    "give": "of give",
+    "spared": "of a helper's work",
+}
+
+
+def sheet_state(proved: bool, still_open: Sequence[StillOpen]) -> str:
+    """What is proved, and which aims are not: by how many minutes at the most each may still be bettered."""
     if proved:
         return "proved: no timetable does better on what counts"
-    return f"the best found; what counts might still be bettered by up to {gap:.0%}"
+    if not still_open:
+        return "the best found, not proved"
+    left = [f"{_minutes(each.by)} {AIMS[each.aim]}" for each in still_open if each.by is not None]
+    unseen = [f"minutes {AIMS[each.aim]}" for each in still_open if each.by is None]
+    parts = [f"Open: {', '.join(left)}"] if left else []
+    parts += [f"not looked into: {', '.join(unseen)}"] if unseen else []
+    order = list(AIMS)
+    first = min(order.index(each.aim) for each in still_open)
+    # What is proved of lesser aims is so only for what was found of the greater ones.
+    nothing_after = len(still_open) == len([aim for aim in order[first:] if aim != "spared"])
+    if first:
+        parts.append("all else is proved" if nothing_after else "all that counts more is proved")
+    return "; ".join(parts)
+
+
+def _minutes(count: int) -> str:
+    return f"{count} minute" if count == 1 else f"{count} minutes"
 
 
 REVIEW_LATE, REVIEW_PUSHED, REVIEW_STEP, REVIEW_BEGUN = "late", "pushed", "step", "begun"

@@ -121,35 +121,51 @@ class _Search:
         for aim in COSTLY:
             if aim in self.wanted:
                 self.model.add(self.sums[aim] == 0)
+        nought = [AimResult(aim, 0, 0) for aim in COSTLY if aim in self.wanted]
         if first:
-            self.model.minimize(self.sums[first[0]])
-        status, solver = self._solve(self.steady, first[0] if first else COSTLY[0])
+            found = self._least(first[0], self.steady)
+            self.results = [*nought, found] if found is not None else []
+            return found is not None
+        status, solver = self._solve(self.steady, COSTLY[0])
         if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
             return False
-        self.results = [AimResult(aim, 0, 0) for aim in COSTLY if aim in self.wanted]
-        if first:
-            self._settle(first[0], solver)
+        self.results = nought
         self._keep(solver)
         return True
 
     def _level(self, aim: str) -> None:
         """Minimises one aim and fixes it."""
         if self._may_go_on() or self.best is None:
-            self.model.minimize(self.sums[aim])
-            status, solver = self._solve(self.steady if aim in COSTLY else STEADY_FOR_THE_REST, aim)
-            if status in (cp_model.OPTIMAL, cp_model.FEASIBLE):
-                self._settle(aim, solver)
-                self._keep(solver)
+            found = self._least(aim, self.steady if aim in COSTLY else STEADY_FOR_THE_REST)
+            if found is not None:
+                self.results.append(found)
                 return
         if self.best is not None:
             value = self._value_now(aim)
-            self.results.append(AimResult(aim, value, 0))
+            self.results.append(AimResult(aim, value, 0, searched=False))
             self.model.add(self.sums[aim] <= value)
 
-    def _settle(self, aim: str, solver: CpSolver) -> None:
-        value = round(solver.objective_value)
-        self.results.append(AimResult(aim, value, math.ceil(solver.best_objective_bound - 1e-6)))
-        self.model.add(self.sums[aim] <= value)
+    def _least(self, aim: str, steady: float) -> AimResult | None:
+        """The least of an aim, which it then fixes; None if nothing was found. What stays open is tried once more,
+        without linear relaxations, which weigh down a search that is all about order."""
+        self.model.minimize(self.sums[aim])
+        found: AimResult | None = None
+        for linear in (True, False):
+            status, solver = self._solve(steady, aim, linear=linear)
+            if status in (cp_model.OPTIMAL, cp_model.FEASIBLE):
+                value, bound = round(solver.objective_value), math.ceil(solver.best_objective_bound - 1e-6)
+                if found is None or value <= found.value:
+                    self._keep(solver)
+                found = (
+                    AimResult(aim, min(value, found.value), max(bound, found.bound))
+                    if found
+                    else AimResult(aim, value, bound)
+                )
+            if found is None or found.proved or not self._may_go_on():
+                break
+        if found is not None:
+            self.model.add(self.sums[aim] <= found.value)
+        return found
 
     def _touch(self) -> None:
         """Chooses among equals as well as a short search can; nothing is claimed of it."""
@@ -166,12 +182,14 @@ class _Search:
     def _left(self) -> float:
         return self.limit - (time.perf_counter() - self.began)
 
-    def _solve(self, steady: float, aim: str) -> tuple[cp_model.CpSolverStatus, CpSolver]:
+    def _solve(self, steady: float, aim: str, *, linear: bool = True) -> tuple[cp_model.CpSolverStatus, CpSolver]:
         """Solves in a thread, so that a keyboard interrupt is heard during the search."""
         solver = CpSolver()
         solver.parameters.num_workers = 1
         solver.parameters.random_seed = SEED
         solver.parameters.max_deterministic_time = steady
+        if not linear:
+            solver.parameters.linearization_level = 0
         solver.parameters.max_time_in_seconds = max(0.05, self._left())
         solver.parameters.catch_sigint_signal = False
         watcher = _Watcher(aim, self.watch) if self.watch is not None else None
