@@ -46,7 +46,7 @@ def read_evenings(paths: Sequence[Path]) -> tuple[list[PastEvening], list[str]]:
         contents = contents_of(path)
         if contents.dropped:
             said.append(one_line(contents.dropped))
-        found.append(observe(contents.opened, contents.events))
+        found.append(observe(contents.opened, contents.events, contents.mark))
     return found, said
 
 

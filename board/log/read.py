@@ -6,7 +6,7 @@ from zoneinfo import ZoneInfo
 
 from board.evening.events import FORMAT, EveningOpened, Event
 from board.log import words
-from board.log.record import BadLine, UnknownEvent, from_line, from_lines, opening_of
+from board.log.record import BadLine, UnknownEvent, from_line, from_lines, mark_of, opening_of
 
 HEAD = b'{"event":"EveningOpened"'  # how every run log begins
 Damage = Literal["torn", "damaged", "newer"]
@@ -20,7 +20,7 @@ class NoLog(Exception):
 class LogContents:
     """The evening's first line, the events after it, how many bytes of the file are sound, and what was left and why.
 
-    `torn`: the last line was not written to its end. `newer`: a version after this one wrote what was left, or all.
+    `mark` names the log by its first line, whatever its file is called. `torn`: the last line was not written to its end. `newer`: a version after this one wrote what was left, or all.
     """
 
     opened: EveningOpened
@@ -28,6 +28,7 @@ class LogContents:
     sound_bytes: int
     dropped: str | None = None
     damage: Damage | None = None
+    mark: str = ""
 
 
 def read_log(data: bytes, name: str) -> LogContents:
@@ -54,7 +55,8 @@ def read_log(data: bytes, name: str) -> LogContents:
         raise NoLog(f"{name}:1: it names a time zone this machine does not know") from None
     if opened.format > FORMAT:
         damage, dropped = "newer", words.newer_read(name, opened.format, FORMAT)
-    return LogContents(opened, tuple(events[1:]), position, dropped, damage)
+    mark = mark_of(data[: data.index(b"\n") + 1])
+    return LogContents(opened, tuple(events[1:]), position, dropped, damage, mark)
 
 
 def _all_sound(data: bytes) -> list[Event]:

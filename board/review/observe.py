@@ -25,7 +25,6 @@ from board.evening.events import (
 )
 from board.evening.fold import fold_all
 from board.evening.state import State, StepState, begin
-from board.log.record import mark_of
 from board.review.kinds import Key, key_of_sitting, key_of_slot, sitting_label
 from board.sheet.company import host_of
 from board.sheet.run_sheet import Lasts, RunSheet, Slot, Use
@@ -87,13 +86,13 @@ class PastEvening:
     late: tuple[tuple[str, int], ...] = ()  # served courses, and the minutes from wanted to served
 
 
-def observe(opened: EveningOpened, events: Sequence[Event]) -> PastEvening:
-    """The evening in a log. Answers that were undone, and steps that did not finish, are left out. Raises nothing."""
+def observe(opened: EveningOpened, events: Sequence[Event], mark: str = "") -> PastEvening:
+    """The evening in the log of that mark. Answers that were undone, and steps that did not finish, are left out. Raises nothing."""
     state = fold_all(begin(opened.sheet), [opened, *events])
     told = _Told(state)
     timed = list(_timed(told))
     return PastEvening(
-        mark=mark_of(opened),
+        mark=mark,
         plan=opened.sheet.plan,
         date=opened.sheet.date,
         rehearsal=opened.rehearsal,

@@ -6,6 +6,7 @@ from board.base.clock import StoppedClock
 from board.evening.events import EveningOpened
 from board.learning.changes import history_lines, lessons_for, taught
 from board.learning.moves import moves
+from board.log.record import mark_of, to_line
 from board.odds.many import odds
 from board.plan.edit.edits import AddHistory, Together
 from board.plan.edit.save import CannotEdit
@@ -70,7 +71,7 @@ def nights(sheet: RunSheet) -> list[PastEvening]:
         assert list(play(evening, clock, night))
         opened = evening.told[0]
         assert isinstance(opened, EveningOpened)
-        found.append(observe(opened, evening.told[1:]))
+        found.append(observe(opened, evening.told[1:], mark_of(to_line(opened))))
     return found
 
 

@@ -5,6 +5,7 @@ import pytest
 
 from board.evening.events import BoardReopened, CallRaised, ClockJumped, EveningOpened, Event, StepFinished, StepStarted
 from board.evening.wishes import DelayGuests, Done, Lengthen, Settle, TakeBack
+from board.log.record import mark_of, to_line
 from board.review.observe import Observed, PastEvening, by_one_clock, observe
 from board.sheet.run_sheet import Attended, Dependency, Lasts, RunSheet, Use
 from tests.conftest import Host, at, slot
@@ -31,7 +32,7 @@ def cook(timed: RunSheet) -> Host:
 def past(host: Host) -> PastEvening:
     opened, *events = host.evening.told
     assert isinstance(opened, EveningOpened)
-    return observe(opened, events)
+    return observe(opened, events, mark_of(to_line(opened)))
 
 
 def seen(host: Host) -> dict[str, Observed]:

@@ -4,11 +4,10 @@ guests, a light day.
 Each aim is a sum to minimise. Lateness and keeping are soft, so there is always a solution.
 """
 
-from ortools.sat.python.cp_model import IntVar, LinearExpr, LinearExprT
-
 from board.schedule.conflicts.violations import Kind, Violation
 from board.schedule.problem import Job
 from board.schedule.solver.comfort import Ease
+from board.schedule.solver.library import cp_model
 from board.schedule.solver.variables import JobVars, Variables
 
 # Prices of broken soft limits: ours.
@@ -25,19 +24,21 @@ class Aims:
         self.model = variables.model
         self.problem = variables.problem
         self.violations: dict[
-            Violation, LinearExprT
+            Violation, cp_model.LinearExprT
         ] = {}  # by how much each limit is broken, in minutes; 0 or 1 for a place or hours
         self.hours = self._out_of_hours()
         self.courses = self._lateness()
         self.keeps, self.freshness = self._waiting()
 
-    def all(self) -> dict[str, LinearExprT]:
+    def costly(self) -> dict[str, cp_model.LinearExprT]:
+        """Those of `solution.COSTLY`."""
+        return {"hours": self.hours, "courses": self.courses, "keeps": self.keeps}
+
+    def all(self) -> dict[str, cp_model.LinearExprT]:
         """By name, in the order of `solution.AIMS`. Made once, since it adds variables."""
         ease = Ease(self.v)
         return {
-            "hours": self.hours,
-            "courses": self.courses,
-            "keeps": self.keeps,
+            **self.costly(),
             "freshness": self.freshness,
             "company": ease.away_from_guests(),
             "day": ease.attended_after(self.problem.day_begins),
@@ -46,28 +47,28 @@ class Aims:
             "spared": ease.minutes_of(self.problem.spared),
         }
 
-    def _above(self, amount: LinearExprT, name: str) -> IntVar:
+    def _above(self, amount: cp_model.LinearExprT, name: str) -> cp_model.IntVar:
         """A variable at least `amount` and at least 0; minimised, it is the positive part."""
         over = self.model.new_int_var(0, self.problem.horizon, name)
         self.model.add(over >= amount)
         return over
 
-    def _violated(self, kind: Kind, index: int, amount: LinearExprT) -> IntVar:
+    def _violated(self, kind: Kind, index: int, amount: cp_model.LinearExprT) -> cp_model.IntVar:
         over = self._above(amount, f"{kind} {index}")
         self.violations[Violation(kind, index)] = over
         return over
 
-    def _out_of_hours(self) -> LinearExprT:
+    def _out_of_hours(self) -> cp_model.LinearExprT:
         """Minutes of work out of hours, and between steps that should follow at once: neither should happen."""
-        terms: list[LinearExprT] = [term for j in self.v.jobs for term in self._minutes_over(j)]
+        terms: list[cp_model.LinearExprT] = [term for j in self.v.jobs for term in self._minutes_over(j)]
         self.violations.update({Violation("out-of-hours", n): j.over for n, j in enumerate(self.v.jobs)})
         for n, order in enumerate(self.problem.orders):
             if order.most is not None and order.most == order.least:
                 wait = self.v.jobs[order.second].start - self.v.jobs[order.first].end
                 terms.append(NOT_AT_ONCE * self._violated("not-at-once", n, wait - order.most))
-        return LinearExpr.sum(terms)
+        return cp_model.LinearExpr.sum(terms)
 
-    def _minutes_over(self, variables: JobVars) -> list[LinearExprT]:
+    def _minutes_over(self, variables: JobVars) -> list[cp_model.LinearExprT]:
         """Attended minutes of the way chosen, where it breaks its hours; 1 where it needs nobody."""
         ways = variables.job.ways
         costs = [sum(part.length for part in way.parts) or 1 for way in ways]
@@ -75,18 +76,18 @@ class Aims:
             return [variables.over * costs[0]]
         return [self.v.both(variables.over, way) * cost for way, cost in zip(variables.ways, costs, strict=True)]
 
-    def _lateness(self) -> LinearExprT:
-        terms: list[LinearExprT] = []
+    def _lateness(self) -> cp_model.LinearExprT:
+        terms: list[cp_model.LinearExprT] = []
         for n, serving in enumerate(self.problem.servings):
             end = self.v.jobs[serving.job].end
             terms.append(self._violated("late", n, end - serving.wanted))
             terms.append(BEYOND_SLIP * self._above(end - serving.wanted - serving.slip, f"beyond {serving.name}"))
-        return LinearExpr.sum(terms)
+        return cp_model.LinearExpr.sum(terms)
 
-    def _waiting(self) -> tuple[LinearExprT, LinearExprT]:
+    def _waiting(self) -> tuple[cp_model.LinearExprT, cp_model.LinearExprT]:
         """Minutes kept past a limit, and minutes a fresh dish stands past its best."""
-        past: list[LinearExprT] = []
-        stale: list[LinearExprT] = []
+        past: list[cp_model.LinearExprT] = []
+        stale: list[cp_model.LinearExprT] = []
         for n, order in enumerate(self.problem.orders):
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
             wait = second.start - first.end
@@ -97,9 +98,9 @@ class Aims:
             past += self._past_its_limit(n, first, wait)
             if first.job.best_within is not None:
                 stale.append(self._above(wait - first.job.best_within, "past its best"))
-        return LinearExpr.sum(past), LinearExpr.sum(stale)
+        return cp_model.LinearExpr.sum(past), cp_model.LinearExpr.sum(stale)
 
-    def _past_its_limit(self, n: int, first: JobVars, wait: LinearExprT) -> list[LinearExprT]:
+    def _past_its_limit(self, n: int, first: JobVars, wait: cp_model.LinearExprT) -> list[cp_model.LinearExprT]:
         limits = [way.hold.limit if way.hold else None for way in first.job.ways]
         if all(limit is None for limit in limits):
             return []
@@ -114,14 +115,14 @@ class Aims:
         self.violations[Violation("no-place", self.problem.orders[n].first)] = 1 - first.kept
         return [past, NO_PLACE * (1 - first.kept)]
 
-    def prompt(self) -> LinearExprT:
+    def prompt(self) -> cp_model.LinearExprT:
         """Among equals: work that nothing at the table waits for, such as clearing, is done at once."""
         follows = {order.first for order in self.problem.orders}
-        return LinearExpr.sum([j.start for n, j in enumerate(self.v.jobs) if j.job.early or n not in follows])
+        return cp_model.LinearExpr.sum([j.start for n, j in enumerate(self.v.jobs) if j.job.early or n not in follows])
 
-    def touch(self) -> LinearExprT:
+    def touch(self) -> cp_model.LinearExprT:
         """Among equals: results wait about as long as is comfortable, neither rushed nor stale."""
-        terms: list[LinearExprT] = []
+        terms: list[cp_model.LinearExprT] = []
         for order in self.problem.orders:
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
             if first.job.fixed is not None or first.job.early or _is_pinned(first.job):
@@ -133,7 +134,7 @@ class Aims:
             self.model.add(off >= wait - cushion - order.least)
             self.model.add(2 * (cushion + order.least - wait) <= off)
             terms.append(off)
-        return LinearExpr.sum(terms)
+        return cp_model.LinearExpr.sum(terms)
 
 
 def _is_pinned(job: Job) -> bool:

@@ -2,9 +2,8 @@
 
 from collections.abc import Iterator
 
-from ortools.sat.python.cp_model import IntVar, LinearExpr, LinearExprT, LiteralT
-
 from board.schedule.problem import Part
+from board.schedule.solver.library import cp_model
 from board.schedule.solver.variables import JobVars, Variables
 from board.sheet.company import is_away
 
@@ -19,9 +18,9 @@ class Ease:
         self.model = variables.model
         self.problem = variables.problem
 
-    def minutes_of(self, hand: int | None) -> LinearExprT:
+    def minutes_of(self, hand: int | None) -> cp_model.LinearExprT:
         """Attended minutes of one pair of hands."""
-        terms: list[LinearExprT] = []
+        terms: list[cp_model.LinearExprT] = []
         for variables in self.v.jobs:
             who = variables.who.get(hand) if hand is not None else None
             if who is None:
@@ -29,21 +28,23 @@ class Ease:
             for way, chosen in zip(variables.job.ways, variables.ways, strict=True):
                 if way.parts:
                     terms.append(self.v.both(who, chosen) * sum(part.length for part in way.parts))
-        return LinearExpr.sum(terms)
+        return cp_model.LinearExpr.sum(terms)
 
-    def attended_after(self, moment: int) -> LinearExprT:
+    def attended_after(self, moment: int) -> cp_model.LinearExprT:
         """Minutes of work, whoever does it, that end after a moment and could lie before it."""
-        terms: list[LinearExprT] = []
+        terms: list[cp_model.LinearExprT] = []
         for variables in self.v.jobs:
-            by: dict[tuple[int, int], list[LiteralT]] = {}  # end, from the job's start, and minutes → the ways so
+            by: dict[
+                tuple[int, int], list[cp_model.LiteralT]
+            ] = {}  # end, from the job's start, and minutes → the ways so
             for way, chosen in zip(variables.job.ways, variables.ways, strict=True):
                 for part in way.parts:
                     by.setdefault((part.offset + part.length, part.length), []).append(chosen)
             if variables.job.fixed is None:
                 terms += [self._ends_after(variables, end, moment, ways) * length for (end, length), ways in by.items()]
-        return LinearExpr.sum(terms)
+        return cp_model.LinearExpr.sum(terms)
 
-    def _ends_after(self, variables: JobVars, end: int, moment: int, ways: list[LiteralT]) -> IntVar:
+    def _ends_after(self, variables: JobVars, end: int, moment: int, ways: list[cp_model.LiteralT]) -> cp_model.IntVar:
         """Whether a part ends after a moment, and is done: by one of these ways."""
         after = self.model.new_bool_var(f"after {moment} {variables.job.id}")
         before = self.model.add(variables.start <= moment - end)
@@ -54,9 +55,9 @@ class Ease:
         before.only_enforce_if(~after, chosen)
         return after
 
-    def away_from_guests(self) -> LinearExprT:
+    def away_from_guests(self) -> cp_model.LinearExprT:
         """The host's minutes in the kitchen between the guests' coming and the end of the last course."""
-        terms: list[LinearExprT] = []
+        terms: list[cp_model.LinearExprT] = []
         for variables in self.v.jobs:
             host = variables.who.get(self.problem.host)
             if host is None or variables.job.fixed is not None:
@@ -65,9 +66,9 @@ class Ease:
                 if is_away(way.lane, with_guests=variables.job.with_guests):
                     done = self.v.both(host, chosen)
                     terms += [self._while_guests_are_there(variables, part, done) for part in way.parts]
-        return LinearExpr.sum(terms)
+        return cp_model.LinearExpr.sum(terms)
 
-    def _while_guests_are_there(self, variables: JobVars, part: Part, done: LiteralT) -> IntVar:
+    def _while_guests_are_there(self, variables: JobVars, part: Part, done: cp_model.LiteralT) -> cp_model.IntVar:
         """Minutes of a part, where it is done, that lie between the guests' coming and the end of the dinner.
 
         The least of what lies from its start, or from the guests' coming, to its end, or to the end of the dinner.
@@ -76,8 +77,13 @@ class Ease:
         away = self.model.new_int_var(0, part.length, "away")
         early = self.model.new_bool_var("counted from the guests' coming")
         begin = variables.start + part.offset
-        sinces: list[tuple[LinearExpr | int, LiteralT]] = [(begin, ~early), (self.problem.arrives, early)]
-        untils: list[tuple[LinearExpr | IntVar, LiteralT]] = [(begin + part.length, self.v.true)]
+        sinces: list[tuple[cp_model.LinearExpr | int, cp_model.LiteralT]] = [
+            (begin, ~early),
+            (self.problem.arrives, early),
+        ]
+        untils: list[tuple[cp_model.LinearExpr | cp_model.IntVar, cp_model.LiteralT]] = [
+            (begin + part.length, self.v.true)
+        ]
         if variables.job.early and self.problem.dinner_over is not None:
             late = self.model.new_bool_var("counted to the end of the dinner")
             over = self.v.jobs[self.problem.dinner_over].start
@@ -87,16 +93,16 @@ class Ease:
                 self.model.add(away + since >= until).only_enforce_if(done, is_since, is_until)
         return away
 
-    def busiest_half_hour(self) -> LinearExprT:
+    def busiest_half_hour(self) -> cp_model.LinearExprT:
         """The most attended minutes the host has in the half hour before any course is plated."""
         most = self.model.new_int_var(0, self.problem.horizon, "busiest half hour")
         for serving in self.problem.servings:
             plated = self.v.jobs[serving.job].start
             terms = [literal * length for literal, length in self._in_the_half_hour(serving.job, plated)]
-            self.model.add(most >= LinearExpr.sum(terms))
+            self.model.add(most >= cp_model.LinearExpr.sum(terms))
         return most
 
-    def _in_the_half_hour(self, job: int, plated: LinearExprT) -> Iterator[tuple[IntVar, int]]:
+    def _in_the_half_hour(self, job: int, plated: cp_model.LinearExprT) -> Iterator[tuple[cp_model.IntVar, int]]:
         for n, variables in enumerate(self.v.jobs):
             host = variables.who.get(self.problem.host)
             if host is None or n == job or variables.job.fixed is not None:
@@ -112,9 +118,9 @@ class Ease:
                     self.model.add_bool_or(within, before, after, *excuses)
                     yield within, part.length
 
-    def missing_give(self) -> LinearExprT:
+    def missing_give(self) -> cp_model.LinearExprT:
         """Minutes by which a step might run over, and has no room for before what takes it up."""
-        terms: list[LinearExprT] = []
+        terms: list[cp_model.LinearExprT] = []
         for order in self.problem.orders:
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
             wanted = [way.may_run_over for way in first.job.ways]
@@ -130,4 +136,4 @@ class Ease:
                 missing = self.model.add(short >= over - (second.start - first.end - order.least))
                 missing.only_enforce_if(chosen)
             terms.append(short)
-        return LinearExpr.sum(terms)
+        return cp_model.LinearExpr.sum(terms)

@@ -2,12 +2,10 @@
 
 from collections.abc import Callable, Mapping
 
-from ortools.sat.python import cp_model
-from ortools.sat.python.cp_model import CpSolver
-
 from board.schedule.conflicts.violations import Violation
 from board.schedule.problem import Problem
 from board.schedule.solver.aims import Aims
+from board.schedule.solver.library import cp_model
 from board.schedule.solver.limits import Limits
 from board.schedule.solver.variables import Variables
 
@@ -38,7 +36,7 @@ def _solved(problem: Problem, at_most: Callable[[Violation], int | None]) -> boo
         limit = at_most(violation)
         if limit is not None:
             variables.model.add(amount <= limit)
-    solver = CpSolver()
+    solver = cp_model.CpSolver()
     solver.parameters.num_workers = 1
     solver.parameters.random_seed = 1
     solver.parameters.max_deterministic_time = STEADY

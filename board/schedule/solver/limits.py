@@ -5,10 +5,9 @@ Each family of constraints is one method, named by the sentence it enforces.
 
 from itertools import combinations
 
-from ortools.sat.python.cp_model import IntervalVar, LinearExprT, LiteralT
-
 from board.facts.heat import ROOM_CELSIUS
 from board.schedule.problem import Demand, OvenUse, Way
+from board.schedule.solver.library import cp_model
 from board.schedule.solver.variables import Spell, Variables
 from board.schedule.windows import home_windows
 
@@ -24,7 +23,7 @@ class Limits:
         self.problem = variables.problem
         self.taken: dict[int, list[tuple[Spell, int]]] = {}
         self.in_oven: dict[int, list[tuple[Spell, OvenUse]]] = {}
-        self.taken_up: dict[int, LinearExprT | None] = {}
+        self.taken_up: dict[int, cp_model.LinearExprT | None] = {}
         self.followers: dict[int, list[int]] = {}
         for order in self.problem.orders:
             self.followers.setdefault(order.first, []).append(order.second)
@@ -53,9 +52,9 @@ class Limits:
             self.model.add(self.v.jobs[serving.job].end >= serving.wanted)
 
     def _hands_do_one_thing_at_a_time(self) -> None:
-        busy: dict[int, list[IntervalVar]] = {}
+        busy: dict[int, list[cp_model.IntervalVar]] = {}
         walk = self.problem.walk
-        apart: dict[int, list[tuple[IntervalVar, bool]]] = {}
+        apart: dict[int, list[tuple[cp_model.IntervalVar, bool]]] = {}
         for variables in self.v.jobs:
             for way, literal in zip(variables.job.ways, variables.ways, strict=True):
                 for part in way.parts:
@@ -72,13 +71,15 @@ class Limits:
             if walk:
                 self._nobody_is_in_the_kitchen_and_on_the_way(apart[hand])
 
-    def _nobody_is_in_the_kitchen_and_on_the_way(self, parts: list[tuple[IntervalVar, bool]]) -> None:
+    def _nobody_is_in_the_kitchen_and_on_the_way(self, parts: list[tuple[cp_model.IntervalVar, bool]]) -> None:
         """Walks to the table may overlap one another, since one may stay there, but never work in the kitchen."""
         front = max(1, sum(is_front for _, is_front in parts))
         demands = [1 if is_front else front for _, is_front in parts]
         self.model.add_cumulative([interval for interval, _ in parts], demands, front)
 
-    def _fixed(self, start: LinearExprT, length: int, literal: LiteralT, name: str) -> IntervalVar:
+    def _fixed(
+        self, start: cp_model.LinearExprT, length: int, literal: cp_model.LiteralT, name: str
+    ) -> cp_model.IntervalVar:
         if literal is self.v.true:
             return self.model.new_fixed_size_interval_var(start, length, name)
         return self.model.new_optional_fixed_size_interval_var(start, length, literal, name)
@@ -112,23 +113,27 @@ class Limits:
                     stands = self._stands(end + hold.ready_in, until, present)
                     self._take(self._hold(n, end + hold.ready_in, until, stands), (), hold.oven)
 
-    def _hold(self, n: int, start: LinearExprT, until: LinearExprT, present: LiteralT) -> Spell:
+    def _hold(
+        self, n: int, start: cp_model.LinearExprT, until: cp_model.LinearExprT, present: cp_model.LiteralT
+    ) -> Spell:
         size = self.model.new_int_var(0, self.problem.horizon, f"hold {self.v.jobs[n].job.id}")
         interval = self.model.new_optional_interval_var(start, size, until, present, "hold")
         return Spell(n, start, until, interval, present, is_hold=True)
 
-    def _stands(self, start: LinearExprT, until: LinearExprT, present: LiteralT) -> LiteralT:
+    def _stands(
+        self, start: cp_model.LinearExprT, until: cp_model.LinearExprT, present: cp_model.LiteralT
+    ) -> cp_model.LiteralT:
         """Whether it is kept for any time at all: what is taken up at once, or before its oven is ready, is not."""
         stands = self.model.new_bool_var("stands")
         self.model.add_implication(stands, present)
         self.model.add(until <= start).only_enforce_if(present, ~stands)
         return stands
 
-    def _taken_up(self, n: int) -> LinearExprT | None:
+    def _taken_up(self, n: int) -> cp_model.LinearExprT | None:
         """When the last of its followers starts; None if it has none."""
         if n not in self.taken_up:
             starts = [self.v.jobs[f].start for f in self.followers.get(n, [])]
-            last: LinearExprT | None = starts[0] if starts else None
+            last: cp_model.LinearExprT | None = starts[0] if starts else None
             if len(starts) > 1:
                 last = self.model.new_int_var(0, self.problem.horizon, f"last of {self.v.jobs[n].job.id}")
                 self.model.add_max_equality(last, starts)
@@ -147,7 +152,9 @@ class Limits:
                     within = [self._within(a + way.hold_warm_up, end, until, b) for a, b in home]
                     self.model.add_bool_or(*within, ~stands)
 
-    def _within(self, since: int, start: LinearExprT, until: LinearExprT, end: int) -> LiteralT:
+    def _within(
+        self, since: int, start: cp_model.LinearExprT, until: cp_model.LinearExprT, end: int
+    ) -> cp_model.LiteralT:
         within = self.model.new_bool_var("at home")
         self.model.add(start >= since).only_enforce_if(within)
         self.model.add(until <= end).only_enforce_if(within)
@@ -209,7 +216,7 @@ class Limits:
         """Whether the one successor takes a kept result out of the oven: the dial is then turned for it."""
         return kept.is_hold and not step.is_hold and self.followers.get(kept.job) == [step.job]
 
-    def _one_before_the_other(self, one: Spell, other: Spell) -> list[LiteralT]:
+    def _one_before_the_other(self, one: Spell, other: Spell) -> list[cp_model.LiteralT]:
         """No condition, except for a step that follows at once: the dial is turned with its food inside."""
         if one.is_hold or other.is_hold:
             return []

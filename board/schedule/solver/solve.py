@@ -1,45 +1,45 @@
 """Problem → Solution with OR-Tools CP-SAT. One worker and a fixed seed: the same problem has the same solution.
 
 Aims are solved in order, each fixed before the next. First it tries for zero in all costly aims at once: a sound plan
-reaches it, and zero needs no further proof.
+reaches it, and zero needs no further proof. A large problem begins with a list schedule, bettered piece by piece.
 """
 
-import math
-import threading
-import time
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Sequence
+from dataclasses import replace
 
-from ortools.sat.python import cp_model
-from ortools.sat.python.cp_model import CpSolver, CpSolverSolutionCallback, LinearExprT
-
+from board.schedule.list_scheduling import list_schedule
 from board.schedule.problem import Problem
 from board.schedule.solution import AIMS, COSTLY, AimResult, Solution
 from board.schedule.solver.aims import Aims
+from board.schedule.solver.library import cp_model
 from board.schedule.solver.limits import Limits
+from board.schedule.solver.neighbourhoods import Neighbourhoods
+from board.schedule.solver.search import (
+    Clock,
+    Effort,
+    Found,
+    Watch,
+    decided_by,
+    hint_all,
+    hint_decided,
+    run,
+)
+from board.schedule.solver.search import (
+    Progress as Progress,
+)
 from board.schedule.solver.variables import Variables
 
-SEED = 1
 STEADY = 8.0  # the solver's deterministic units of work for a costly aim; the same on every machine
 STEADY_FOR_THE_REST = 1.0  # for each other aim, which a sound plan proves with a tenth of it
 TOUCH = 0.06  # for each finishing touch
 LIMIT_SECONDS = 60.0
+FIRST_SECONDS = 5.0  # for what follows from a first answer; it takes a tenth of a second
+OF_THE_COSTLY, OF_THE_REST = 0.5, 0.6  # of the time left, to better a large problem piece by piece; ours
+LARGE = 150  # pieces of work from which one search of all of them takes too long; ours
 
 
 class NoAnswer(Exception):
     """Time ran out, or the search was stopped, before any solution was found; not a bug, but rare."""
-
-
-@dataclass(frozen=True, slots=True)
-class Progress:
-    """How far the search is: the current aim, its best value so far and its proved lower bound."""
-
-    aim: str
-    value: int
-    bound: int
-
-
-Watch = Callable[[Progress], None]
 
 
 def solve(
@@ -48,26 +48,17 @@ def solve(
     aims: tuple[str, ...] = AIMS,
     watch: Watch | None = None,
     steady: float = STEADY,
-    near: Sequence[int] | None = None,
+    near: Sequence[int | None] | None = None,
+    *,
+    stay: bool = False,
 ) -> Solution:
     """The best solution found, aim by aim. A KeyboardInterrupt ends the search with the best so far. Raises NoAnswer.
 
     `steady` bounds each costly aim in the solver's own units, the same on every machine; `limit_seconds` bounds the
-    whole. `near`: likely starts, one per job, from which the search begins.
+    whole. `near`: likely starts, one per job (None: not known), from which the search begins; with `stay`, as few jobs
+    as may be begin at another time, among timetables equal in all aims.
     """
-    return _Search(problem, limit_seconds, aims, watch, steady, near).run()
-
-
-class _Watcher(CpSolverSolutionCallback):
-    """Tells each better solution."""
-
-    def __init__(self, aim: str, watch: Watch) -> None:
-        super().__init__()
-        self.aim = aim
-        self.watch = watch
-
-    def on_solution_callback(self) -> None:
-        self.watch(Progress(self.aim, round(self.objective_value), math.ceil(self.best_objective_bound - 1e-6)))
+    return _Search(problem, limit_seconds, aims, watch, steady, near, stay=stay).run()
 
 
 class _Search:
@@ -78,44 +69,107 @@ class _Search:
         aims: tuple[str, ...],
         watch: Watch | None,
         steady: float,
-        near: Sequence[int] | None,
+        near: Sequence[int | None] | None,
+        *,
+        stay: bool,
     ) -> None:
         self.near = near
+        self.stay = stay
         self.problem = problem
-        self.began = time.perf_counter()
-        self.limit = limit_seconds
+        self.clock = Clock(limit_seconds)
         self.wanted = aims
         self.watch = watch
         self.steady = steady
-        self.stopped = False
+        self.large = len(problem.jobs) > LARGE
         self.results: list[AimResult] = []
         self.best: Solution | None = None
-        self._fresh()
 
-    def _fresh(self) -> None:
+    def _fresh(self, *, costly_only: bool = False) -> None:
         self.variables = Variables(self.problem)
         Limits(self.variables).add()
         self.aims = Aims(self.variables)
-        self.sums = self.aims.all()
+        self.sums = self.aims.costly() if costly_only else self.aims.all()
         self.model = self.variables.model
         for job, start in zip(self.variables.jobs, self.near or (), strict=False):
-            if job.job.fixed is None:
+            if job.job.fixed is None and start is not None:
                 self.model.add_hint(job.start, start)
 
     def run(self) -> Solution:
+        grown = self.large and self._grown()
+        self._fresh()
         rest = [aim for aim in self.wanted if aim not in COSTLY]
-        if not self._all_nought(rest[:1]):
-            self._fresh()
+        if not (self._stand_on_grown() if grown else self._all_nought(rest[:1])):
+            if not grown:
+                self._fresh()
             rest = list(self.wanted)
-        for aim in rest:
+        for number, aim in enumerate(rest):
             if not any(result.aim == aim for result in self.results):
-                self._level(aim)
-        if self.wanted == AIMS and self._may_go_on():
+                if grown and aim not in COSTLY and (number == 0 or rest[number - 1] in COSTLY):
+                    self._better_piece_by_piece(rest[number:], OF_THE_REST)
+                self._level(aim, self._share(len(rest) - number))
+        if self.stay and self.best is not None and self.clock.left():
+            self._stay()
+        if self.wanted == AIMS and self.clock.left():
             self._touch()
         if self.best is None:
+            self._fall_back()
+        if self.best is None:
             raise NoAnswer
-        return replace(self.best, aims=tuple(self.results), seconds=time.perf_counter() - self.began)
+        return replace(self.best, aims=tuple(self.results), seconds=self.clock.spent())
 
+    # --- large problems
+    def _grown(self) -> bool:
+        """Whether a list schedule stands, bettered for the costly aims."""
+        self._fresh(costly_only=True)
+        if not self._stand_on(list_schedule(self.problem)):
+            return False
+        self._better_piece_by_piece([aim for aim in COSTLY if aim in self.wanted], OF_THE_COSTLY)
+        return True
+
+    def _fall_back(self) -> None:
+        """Where no search found anything in time, a list schedule stands; its aims are as they come."""
+        self._fresh()
+        if self._stand_on(list_schedule(self.problem)):
+            self.results = [AimResult(aim, self._value_now(aim), 0, searched=False) for aim in self.wanted]
+
+    def _stand_on(self, solution: Solution | None) -> bool:
+        """Whether a solution keeps the model's limits; it is then what is bettered."""
+        if solution is None:
+            return False
+        hint_decided(self.variables, solution)
+        self.model.minimize(cp_model.LinearExpr.sum(list(self.sums.values())))  # each is then as it comes, and no more
+        found = run(self.model, Effort(self.steady, FIRST_SECONDS, probing=False, fixed=True), self.clock, "")
+        if found.any:
+            self._keep(found)
+        return found.any
+
+    def _stand_on_grown(self) -> bool:
+        """Whether the costly aims are all nought; they then stay so."""
+        assert self.best is not None
+        self.results = []
+        costly = [aim for aim in COSTLY if aim in self.wanted]
+        if not self._stand_on(self.best) or any(self._value_now(aim) for aim in costly):
+            return False
+        for aim in costly:
+            self.model.add(self.sums[aim] == 0)
+        self.results = [AimResult(aim, 0, 0) for aim in costly]
+        return True
+
+    def _better_piece_by_piece(self, aims: Sequence[str], share: float) -> None:
+        def tell(now: tuple[int, ...]) -> None:
+            if self.watch is not None:
+                worst = next((n for n, value in enumerate(now) if value), len(now) - 1)
+                self.watch(Progress(aims[worst], now[worst], 0))
+
+        sums = [self.sums[aim] for aim in aims]
+        search = Neighbourhoods(self.variables, sums, self.found, self.clock)
+        self._keep(search.better(share * self.clock.left(), tell))
+
+    def _share(self, levels: int) -> float:
+        """Seconds for the next of so many levels: all there are, but for a large problem, which would take them all."""
+        return self.clock.left() / levels if self.large else self.clock.left()
+
+    # --- aim by aim
     def _all_nought(self, first: list[str]) -> bool:
         """Whether the costly aims can all be zero; if so, the first of the others is solved with them."""
         for aim in COSTLY:
@@ -123,110 +177,81 @@ class _Search:
                 self.model.add(self.sums[aim] == 0)
         nought = [AimResult(aim, 0, 0) for aim in COSTLY if aim in self.wanted]
         if first:
-            found = self._least(first[0], self.steady)
+            found = self._least(first[0], self.steady, self.clock.left())
             self.results = [*nought, found] if found is not None else []
             return found is not None
-        status, solver = self._solve(self.steady, COSTLY[0])
-        if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
+        either = run(self.model, Effort(self.steady, self.clock.left()), self.clock, COSTLY[0], self.watch)
+        if not either.any:
             return False
         self.results = nought
-        self._keep(solver)
+        self._keep(either)
         return True
 
-    def _level(self, aim: str) -> None:
-        """Minimises one aim and fixes it."""
-        if self._may_go_on() or self.best is None:
-            found = self._least(aim, self.steady if aim in COSTLY else STEADY_FOR_THE_REST)
+    def _level(self, aim: str, seconds: float) -> None:
+        """Minimises one aim and fixes it. Nought is the least of any."""
+        nought = self.best is not None and self._value_now(aim) == 0
+        if not nought and (seconds or self.best is None):
+            found = self._least(aim, self.steady if aim in COSTLY else STEADY_FOR_THE_REST, seconds)
             if found is not None:
                 self.results.append(found)
+                if self.large:  # the other sums are as they come again: the run left them at what they may be
+                    self._stand_on(self.best)
                 return
         if self.best is not None:
             value = self._value_now(aim)
-            self.results.append(AimResult(aim, value, 0, searched=False))
+            self.results.append(AimResult(aim, value, 0, searched=nought))
             self.model.add(self.sums[aim] <= value)
 
-    def _least(self, aim: str, steady: float) -> AimResult | None:
+    def _least(self, aim: str, steady: float, seconds: float) -> AimResult | None:
         """The least of an aim, which it then fixes; None if nothing was found. What stays open is tried once more,
-        without linear relaxations, which weigh down a search that is all about order."""
+        without linear relaxations."""
         self.model.minimize(self.sums[aim])
-        found: AimResult | None = None
+        least: AimResult | None = None
+        until = self.clock.spent() + seconds
         for linear in (True, False):
-            status, solver = self._solve(steady, aim, linear=linear)
-            if status in (cp_model.OPTIMAL, cp_model.FEASIBLE):
-                value, bound = round(solver.objective_value), math.ceil(solver.best_objective_bound - 1e-6)
-                if found is None or value <= found.value:
-                    self._keep(solver)
-                found = (
-                    AimResult(aim, min(value, found.value), max(bound, found.bound))
-                    if found
-                    else AimResult(aim, value, bound)
-                )
-            if found is None or found.proved or not self._may_go_on():
+            effort = Effort(steady, until - self.clock.spent(), linear=linear, probing=not self.large)
+            found = run(self.model, effort, self.clock, aim, self.watch)
+            if found.any:
+                if least is None or found.value <= least.value:
+                    self._keep(found)
+                value = found.value if least is None else min(found.value, least.value)
+                least = AimResult(aim, value, max(found.bound, least.bound if least is not None else found.bound))
+            if least is None or least.proved or self.clock.spent() >= until or not self.clock.left():
                 break
-        if found is not None:
-            self.model.add(self.sums[aim] <= found.value)
-        return found
+        if least is not None:
+            self.model.add(self.sums[aim] <= least.value)
+        return least
+
+    def _stay(self) -> None:
+        """As few jobs as may be begin at another time than was known; nothing is claimed of it."""
+        moved = []
+        for job, start in zip(self.variables.jobs, self.near or (), strict=True):
+            if job.job.fixed is None and start is not None:
+                elsewhere = self.model.new_bool_var("moved")
+                self.model.add(job.start == start).only_enforce_if(~elsewhere)
+                self.model.add_hint(elsewhere, self.found.solver.value(job.start) != start)
+                moved.append(elsewhere)
+        self._finish("stay", cp_model.LinearExpr.sum(moved), STEADY_FOR_THE_REST)
 
     def _touch(self) -> None:
         """Chooses among equals as well as a short search can; nothing is claimed of it."""
-        for name, expression in (("prompt", self.aims.prompt()), ("touch", self.aims.touch())):
-            self.model.minimize(expression)
-            status, solver = self._solve(TOUCH, name)
-            if status in (cp_model.OPTIMAL, cp_model.FEASIBLE):
-                self.model.add(expression <= round(solver.objective_value))
-                self._keep(solver)
+        self._finish("prompt", self.aims.prompt(), TOUCH)
+        self._finish("touch", self.aims.touch(), TOUCH)
 
-    def _may_go_on(self) -> bool:
-        return not self.stopped and self._left() > 0
+    def _finish(self, name: str, expression: cp_model.LinearExprT, steady: float) -> None:
+        """One choice among equals. What the clock cut short would differ from one run to the next, and is left."""
+        self.model.minimize(expression)
+        effort = Effort(steady, self.clock.left(), probing=not self.large)
+        found = run(self.model, effort, self.clock, name, self.watch)
+        if found.any and (found.whole or self.clock.left()):
+            self.model.add(expression <= found.value)
+            self._keep(found)
 
-    def _left(self) -> float:
-        return self.limit - (time.perf_counter() - self.began)
-
-    def _solve(self, steady: float, aim: str, *, linear: bool = True) -> tuple[cp_model.CpSolverStatus, CpSolver]:
-        """Solves in a thread, so that a keyboard interrupt is heard during the search."""
-        solver = CpSolver()
-        solver.parameters.num_workers = 1
-        solver.parameters.random_seed = SEED
-        solver.parameters.max_deterministic_time = steady
-        if not linear:
-            solver.parameters.linearization_level = 0
-        solver.parameters.max_time_in_seconds = max(0.05, self._left())
-        solver.parameters.catch_sigint_signal = False
-        watcher = _Watcher(aim, self.watch) if self.watch is not None else None
-        found: list[cp_model.CpSolverStatus] = []
-        over = threading.Event()
-
-        def search() -> None:
-            try:
-                found.append(solver.solve(self.model, watcher))
-            finally:
-                over.set()
-
-        threading.Thread(target=search, daemon=True).start()
-        while not over.is_set():
-            try:
-                over.wait(0.2)
-            except KeyboardInterrupt:
-                self.stopped = True
-                solver.stop_search()
-        return (found[0] if found else cp_model.UNKNOWN), solver
-
-    def _keep(self, solver: CpSolver) -> None:
-        """Keeps the solution as a hint for the next level."""
-        self.last = solver
-        self.model.clear_hints()  # type: ignore[no-untyped-call]  # ortools leaves it untyped
-        for index in range(len(self.model.proto.variables)):
-            variable = self.model.get_int_var_from_proto_index(index)
-            self.model.add_hint(variable, solver.value(variable))
-        starts, ways, who, kept = [], [], [], []
-        for job in self.variables.jobs:
-            starts.append(solver.value(job.start))
-            ways.append(next(n for n, literal in enumerate(job.ways) if solver.value(literal)))
-            needs = bool(job.job.ways[ways[-1]].parts)
-            who.append(next((h for h, literal in job.who.items() if solver.value(literal)), None) if needs else None)
-            kept.append(bool(solver.value(job.kept)))
-        self.best = Solution(tuple(starts), tuple(ways), tuple(who), tuple(kept), (), 0.0)
+    def _keep(self, found: Found) -> None:
+        """Keeps the solution as the point where the next search begins."""
+        self.found = found
+        hint_all(self.model, found.solver)
+        self.best = decided_by(self.variables, found.solver)
 
     def _value_now(self, aim: str) -> int:
-        expression: LinearExprT = self.sums[aim]
-        return self.last.value(expression)
+        return self.found.solver.value(self.sums[aim])

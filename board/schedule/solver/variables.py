@@ -1,10 +1,10 @@
 """What is decided: a start for every job, which way it is done and by whom."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
-from ortools.sat.python.cp_model import CpModel, Domain, IntervalVar, IntVar, LinearExpr, LinearExprT, LiteralT
-
 from board.schedule.problem import Hand, Job, Problem, Way
+from board.schedule.solver.library import cp_model
 from board.schedule.windows import allowed_starts
 
 
@@ -13,12 +13,12 @@ class JobVars:
     """One job's variables. `over` is true when it breaks the hours it should keep."""
 
     job: Job
-    start: IntVar
-    end: LinearExpr | IntVar
-    ways: list[LiteralT]
-    who: dict[int, LiteralT]  # empty when the job needs nobody
-    over: LiteralT
-    kept: LiteralT  # false: its result goes without the place it should be kept in
+    start: cp_model.IntVar
+    end: cp_model.LinearExpr | cp_model.IntVar
+    ways: list[cp_model.IntVar]
+    who: dict[int, cp_model.IntVar]  # empty when the job needs nobody
+    over: cp_model.IntVar
+    kept: cp_model.IntVar  # false: its result goes without the place it should be kept in
 
 
 @dataclass
@@ -26,10 +26,10 @@ class Spell:
     """An interval that uses something, present if `literal` is true."""
 
     job: int
-    start: LinearExprT
-    end: LinearExprT
-    interval: IntervalVar
-    literal: LiteralT
+    start: cp_model.LinearExprT
+    end: cp_model.LinearExprT
+    interval: cp_model.IntervalVar
+    literal: cp_model.LiteralT
     is_hold: bool = False
 
 
@@ -38,7 +38,7 @@ class Variables:
 
     def __init__(self, problem: Problem) -> None:
         self.problem = problem
-        self.model = CpModel()
+        self.model = cp_model.CpModel()
         self.true = self.model.new_constant(1)
         self.jobs = [self._job(n, job) for n, job in enumerate(problem.jobs)]
 
@@ -50,7 +50,7 @@ class Variables:
             start = model.new_int_var(job.earliest, self.problem.horizon, f"start {job.id}")
         ways = self._choice([f"way {w} {job.id}" for w in range(len(job.ways))])
         lengths = {way.minutes for way in job.ways}
-        end: LinearExpr | IntVar
+        end: cp_model.LinearExpr | cp_model.IntVar
         if len(lengths) == 1:
             end = start + lengths.pop()
         else:
@@ -68,15 +68,15 @@ class Variables:
             self._keep_hours(variables)
         return variables
 
-    def _choice(self, names: list[str]) -> list[LiteralT]:
+    def _choice(self, names: list[str]) -> list[cp_model.IntVar]:
         """Exactly one of these; a single one needs no variable."""
         if len(names) == 1:
             return [self.true]
         literals = [self.model.new_bool_var(name) for name in names]
         self.model.add_exactly_one(literals)
-        return list(literals)
+        return literals
 
-    def both(self, *literals: LiteralT) -> LiteralT:
+    def both(self, *literals: cp_model.LiteralT) -> cp_model.LiteralT:
         """True exactly when all are; no variable where one of them says it all."""
         open_ones = [literal for literal in literals if literal is not self.true]
         if len(open_ones) < 2:
@@ -86,7 +86,7 @@ class Variables:
         self.model.add_bool_or(both, *(~literal for literal in open_ones))
         return both
 
-    def any_of(self, ways: list[LiteralT]) -> LiteralT:
+    def any_of(self, ways: Sequence[cp_model.LiteralT]) -> cp_model.LiteralT:
         """True where one of a job's ways is chosen."""
         if len(ways) == 1:
             return ways[0]
@@ -96,16 +96,16 @@ class Variables:
         return one
 
     def _keep_hours(self, job: JobVars) -> None:
-        pairs: list[tuple[Way, LiteralT, Hand | None, LiteralT]] = []
+        pairs: list[tuple[Way, cp_model.LiteralT, Hand | None, cp_model.LiteralT]] = []
         for way, literal in zip(job.job.ways, job.ways, strict=True):
             if way.parts:
                 pairs += [(way, literal, self.problem.hands[h], who) for h, who in job.who.items()]
             else:
                 pairs.append((way, literal, None, self.true))
-        for way, literal, hand, who in pairs:
+        for way, chosen, hand, who in pairs:
             windows = allowed_starts(self.problem, job.job, way, hand)
-            domain = Domain.from_intervals([[a, b - 1] for a, b in windows])
+            domain = cp_model.Domain.from_intervals([[a, b - 1] for a, b in windows])
             if domain.is_empty():
-                self.model.add_bool_or(job.over, ~literal, ~who)
+                self.model.add_bool_or(job.over, ~chosen, ~who)
             else:
-                self.model.add_linear_expression_in_domain(job.start, domain).only_enforce_if(literal, who, ~job.over)
+                self.model.add_linear_expression_in_domain(job.start, domain).only_enforce_if(chosen, who, ~job.over)
