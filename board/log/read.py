@@ -20,7 +20,8 @@ class NoLog(Exception):
 class LogContents:
     """The evening's first line, the events after it, how many bytes of the file are sound, and what was left and why.
 
-    `mark` names the log by its first line, whatever its file is called. `torn`: the last line was not written to its end. `newer`: a version after this one wrote what was left, or all.
+    `mark` names the log by its first line, whatever its file is called. `torn`: the last line was not written to its
+    end. `newer`: a version after this one wrote what was left, or all.
     """
 
     opened: EveningOpened

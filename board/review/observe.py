@@ -87,7 +87,8 @@ class PastEvening:
 
 
 def observe(opened: EveningOpened, events: Sequence[Event], mark: str = "") -> PastEvening:
-    """The evening in the log of that mark. Answers that were undone, and steps that did not finish, are left out. Raises nothing."""
+    """The evening in the log of that mark. Answers that were undone, and steps that did not finish, are left out.
+    Raises nothing."""
     state = fold_all(begin(opened.sheet), [opened, *events])
     told = _Told(state)
     timed = list(_timed(told))
