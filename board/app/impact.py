@@ -1,5 +1,6 @@
 """What lessons change: how often each course is on time, and what starts at another time, from new timetables."""
 
+import time
 from collections.abc import Mapping, Sequence
 from contextlib import suppress
 
@@ -18,18 +19,24 @@ PLAYED_EVENINGS, SEED = 4_000, 1
 LEAST_SHARE = 0.01  # of the evenings; a host would not notice less
 MOST_ALONE = 5  # lessons solved on their own, unless all are asked for
 ALONE_SECONDS = 10.0
+LEAST_SECONDS = 0.5  # for a timetable, however little time is left
 
 Shares = Mapping[str, float]
 
 
 def effect(learning: Learning, taken: Sequence[Lesson], limit: float | None = None, *, each: bool = False) -> Effect:
-    """What these lessons change in the plan. `limit`: seconds for one timetable; `each`: also solve every lesson that
-    matters on its own, not only the strongest. Raises Trouble."""
-    before = sheet_of(learning.path, plan=learning.file, limit=limit)
+    """What these lessons change in the plan. `limit`: seconds for all its timetables; `each`: also solve every lesson
+    that matters on its own, not only the strongest. Raises Trouble."""
+    until = None if limit is None else time.perf_counter() + limit
+
+    def left() -> float | None:
+        return None if until is None else max(LEAST_SECONDS, until - time.perf_counter())
+
+    before = sheet_of(learning.path, plan=learning.file, limit=None if limit is None else limit / 3)
     after: RunSheet | None = None
     stopped = None
     try:
-        after = _anew(learning, taken, limit)
+        after = _anew(learning, taken, left(), before)
     except Trouble as trouble:
         stopped = str(trouble)
 
@@ -48,13 +55,15 @@ def effect(learning: Learning, taken: Sequence[Lesson], limit: float | None = No
     ]
     alone.sort(key=lambda a: (-_most(a), a.number))
     if len(taken) > 1:
-        seconds = min(limit or ALONE_SECONDS, ALONE_SECONDS)
         tried = len(alone) if each else min(len(alone), MOST_ALONE)
         with Telling() as telling:
             for n, one in enumerate(alone[:tried]):
+                if until is not None and time.perf_counter() >= until:
+                    break
+                seconds = min(left() or ALONE_SECONDS, ALONE_SECONDS)
                 telling.trying(words.trying_alone(n + 1, tried, one.lesson.name))
                 with suppress(Trouble):
-                    other = _anew(learning, [one.lesson], seconds)
+                    other = _anew(learning, [one.lesson], seconds, before)
                     alone[n] = _worked_out(one, before, other, shares(other))
     gone = _given_up(before)
     there = _given_up(after) if after is not None else gone
@@ -84,10 +93,10 @@ def _given_up(sheet: RunSheet) -> dict[What | str, str]:
     return {each.what: said.what(sheet, each.what) for each in sheet.given_up}
 
 
-def _anew(learning: Learning, taken: Sequence[Lesson], limit: float | None) -> RunSheet:
-    """The timetable of the plan with these lessons in it. Raises Trouble."""
+def _anew(learning: Learning, taken: Sequence[Lesson], limit: float | None, before: RunSheet) -> RunSheet:
+    """The timetable of the plan with these lessons in it, with as little moved as may be. Raises Trouble."""
     _, file = changed(learning, taken)
-    return sheet_of(learning.path, plan=file, limit=limit)
+    return sheet_of(learning.path, plan=file, limit=limit, near=before)
 
 
 def _changed_odds(by_plan: Shares, as_learned: Shares) -> tuple[CourseEffect, ...]:

@@ -5,6 +5,7 @@ Each takes the parsed arguments and returns an exit code. Raises Trouble.
 
 import argparse
 import json
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from board.app import words
@@ -24,14 +25,14 @@ def check(arguments: argparse.Namespace) -> int:
     from board.output.check import print_check
     from board.plan.snag import Weight
 
-    found = assessed(read_plan_file(arguments.plan), arguments.limit)
+    found = assessed(read_plan_file(arguments.plan), arguments.plan, arguments.limit)
     moved = moved_since(arguments.plan, found.sheet, "check") if found.sheet is not None else ()
     print_check(found, whole=arguments.all, moved=moved)
     stopped = any(snag.weight is Weight.STOP for snag in found.snags)
     return ExitCode.STOP if stopped else ExitCode.DONE
 
 
-def assessed(plan: "PlanFile", limit: float | None = None) -> "Assessed":
+def assessed(plan: "PlanFile", path: Path, limit: float | None = None) -> "Assessed":
     """The plan with its snags, the most serious first; and with its timetable if there are no stops. `limit`: seconds.
     Raises Trouble."""
     from board.app.timetables import with_timetable
@@ -42,7 +43,7 @@ def assessed(plan: "PlanFile", limit: float | None = None) -> "Assessed":
     if stops(found.snags):
         return found
     with working():
-        return with_timetable(found, limit=limit)
+        return with_timetable(found, path, limit=limit)
 
 
 def sheet(arguments: argparse.Namespace) -> int:

@@ -2,6 +2,7 @@
 whole plan."""
 
 import sys
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -21,34 +22,51 @@ if TYPE_CHECKING:
     from board.checks.sheet.assessed import Assessed
     from board.plan.load import PlanFile
     from board.plan.snag import Snag
+    from board.schedule.problem import Problem
+    from board.schedule.solution import Solution
     from board.schedule.solver.solve import Progress
+
+# Of the seconds given, the share for the search; and how many more than given there are for what explains. Ours.
+SEARCHING, MORE_SECONDS = 0.85, 0.5
 
 
 def sheet_of(
-    path: Path, *, plan: "PlanFile | None" = None, fresh: bool = False, limit: float | None = None
+    path: Path,
+    *,
+    plan: "PlanFile | None" = None,
+    fresh: bool = False,
+    limit: float | None = None,
+    near: RunSheet | None = None,
 ) -> RunSheet:
-    """The plan's run sheet: from the cache unless `fresh`, else solved within `limit` seconds. `plan`: the file, if it
-    was read already. Raises Trouble.
+    """The plan's run sheet: from the cache, or solved within `limit` seconds with as little moved as may be from the
+    sheet `near`, or else the last one of the file; if `fresh`, from nothing. `plan`: the file, if it was read already.
+    Raises Trouble.
 
     A sheet that is not proved optimal under a `limit` is not cached.
     """
     digest = plan.digest if plan is not None else digest_of(read_text(path))
     if not fresh and (sheet := cache().get(digest)) is not None:
         return sheet
+    if near is None and not fresh:
+        near = cache().last(path)
 
     from board.checks.sheet.assessed import of_plan
 
     assessed = of_plan(plan if plan is not None else read_plan_file(path))
     refuse_stopped(assessed.snags)
-    return with_timetable(assessed, fresh=True, limit=limit).the_sheet
+    return _made(assessed, limit, near).the_sheet
 
 
-def with_timetable(plan: "Assessed", *, fresh: bool = False, limit: float | None = None) -> "Assessed":
-    """A plan without stops, with its timetable: from the cache unless `fresh`, else solved within `limit` seconds. A
-    new sheet is cached, unless it is unproved under a `limit`. Raises Trouble."""
-    if not fresh and (sheet := cache().get(plan.file.digest)) is not None:
+def with_timetable(plan: "Assessed", path: Path, *, limit: float | None = None) -> "Assessed":
+    """A plan without stops, with its timetable, made as `sheet_of` does. Raises Trouble."""
+    if (sheet := cache().get(plan.file.digest)) is not None:
         return with_all(plan, sheet)
-    assessed = with_all(plan, _work_out(plan.file, limit))
+    return _made(plan, limit, cache().last(path))
+
+
+def _made(plan: "Assessed", limit: float | None, near: RunSheet | None) -> "Assessed":
+    """With a new timetable, which is cached unless it is unproved under a `limit`."""
+    assessed = with_all(plan, _work_out(plan.file, limit, near))
     if assessed.the_sheet.proved or limit is None:
         cache().put(assessed.the_sheet)
     return assessed
@@ -79,15 +97,24 @@ def refuse_stopped(snags: "Iterable[Snag]") -> None:
         raise Trouble("\n".join([*(snag.render() for snag in found), shared.MORE_MAY_SHOW]), code=2)
 
 
-def _work_out(plan: "PlanFile", limit: float | None) -> RunSheet:
+def _work_out(plan: "PlanFile", limit: float | None, near: RunSheet | None) -> RunSheet:
     """Solves the plan, with its progress shown on a terminal. Raises Trouble if no solution was found."""
+    from board.schedule.near import starts_on
     from board.schedule.solver.feasible import can
+    from board.schedule.solver.search import Clock
     from board.schedule.solver.solve import LIMIT_SECONDS, NoAnswer, solve
     from board.schedule.to_run_sheet import make_sheet
 
+    seconds = limit or LIMIT_SECONDS
+    clock = Clock(seconds + MORE_SECONDS)  # what explains is asked within what the search left of it
+
+    def solved(problem: "Problem") -> "Solution":
+        known = starts_on(near, problem, plan.plan.date) if near is not None else None
+        return solve(problem, SEARCHING * seconds, watch=telling.progress, near=known, stay=known is not None)
+
     with Telling() as telling:
         try:
-            return make_sheet(plan, lambda q: solve(q, limit or LIMIT_SECONDS, watch=telling.progress), can)
+            return make_sheet(plan, solved, partial(can, clock=clock))
         except NoAnswer:
             raise Trouble(words.NO_ANSWER) from None
 

@@ -62,11 +62,21 @@ class SheetCache:
         then not kept."""
         _keep(self._path(sheet.digest), store(sheet))
 
+    def last(self, plan: Path) -> RunSheet | None:
+        """The sheet that a plan file gave when it was last told of; None where there is none that can be read."""
+        try:
+            return msgspec.json.decode(self._last_path(plan).read_bytes(), type=LastTime).now
+        except (OSError, msgspec.DecodeError, UnicodeDecodeError):
+            return None
+
+    def _last_path(self, plan: Path) -> Path:
+        name = hashlib.sha256(os.fsencode(plan.absolute())).hexdigest()[:40]
+        return self.folder / "last" / f"{name}.json"
+
     def before(self, plan: Path, sheet: RunSheet, teller: str) -> RunSheet | None:
         """The sheet that a plan file gave before this one, other in its times; None where there is none, or the same
         `teller` was given it already. Remembers this one. A file that cannot be read is taken for none."""
-        name = hashlib.sha256(os.fsencode(plan.absolute())).hexdigest()[:40]
-        path = self.folder / "last" / f"{name}.json"
+        path = self._last_path(plan)
         try:
             last = msgspec.json.decode(path.read_bytes(), type=LastTime)
         except (OSError, msgspec.DecodeError, UnicodeDecodeError):

@@ -3,6 +3,7 @@
 import json
 from datetime import timedelta
 from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -130,13 +131,13 @@ def test_what_was_learned_is_told_though_the_plan_has_no_timetable(
     plan.write_text(PLAN, encoding="utf-8")
     here = effects.sheet_of
 
-    def none_for_the_changed(path: Path, *, plan: PlanFile, limit: float | None) -> RunSheet:
+    def none_for_the_changed(path: Path, *, plan: PlanFile, **asked: Any) -> RunSheet:
         if (
             plan.plan.courses[0].dishes[0].steps[1].takes
             != read_plan_file(path).plan.courses[0].dishes[0].steps[1].takes
         ):
             raise Trouble("no timetable was found in the time given")
-        return here(path, plan=plan, limit=limit)
+        return here(path, plan=plan, **asked)
 
     monkeypatch.setattr(effects, "sheet_of", none_for_the_changed)
     code, out, _ = run("lessons", str(plan), str(log))

@@ -31,6 +31,7 @@ from board.schedule.solver.variables import Variables
 
 STEADY = 8.0  # the solver's deterministic units of work for a costly aim; the same on every machine
 STEADY_FOR_THE_REST = 1.0  # for each other aim, which a sound plan proves with a tenth of it
+AT_FIRST = 0.05  # for a first try at what may well be proved at once
 TOUCH = 0.06  # for each finishing touch
 LIMIT_SECONDS = 60.0
 FIRST_SECONDS = 5.0  # for what follows from a first answer; it takes a tenth of a second
@@ -203,20 +204,26 @@ class _Search:
             self.model.add(self.sums[aim] <= value)
 
     def _least(self, aim: str, steady: float, seconds: float) -> AimResult | None:
-        """The least of an aim, which it then fixes; None if nothing was found. What stays open is tried once more,
-        without linear relaxations."""
+        """The least of an aim, which it then fixes; None if nothing was found. From a solution, a short
+        search without linear relaxations proves most; what it leaves open is searched with them, and then without."""
         self.model.minimize(self.sums[aim])
         least: AimResult | None = None
         until = self.clock.spent() + seconds
-        for linear in (True, False):
-            effort = Effort(steady, until - self.clock.spent(), linear=linear, probing=not self.large)
+        tries = [(False, AT_FIRST), (True, steady), (False, steady)]
+        for linear, work in tries if self.best is not None or self.near is not None else tries[1:]:
+            effort = Effort(work, until - self.clock.spent(), linear=linear, probing=not self.large)
             found = run(self.model, effort, self.clock, aim, self.watch)
             if found.any:
                 if least is None or found.value <= least.value:
                     self._keep(found)
                 value = found.value if least is None else min(found.value, least.value)
                 least = AimResult(aim, value, max(found.bound, least.bound if least is not None else found.bound))
-            if least is None or least.proved or self.clock.spent() >= until or not self.clock.left():
+            if (
+                found.status == cp_model.INFEASIBLE
+                or (least is not None and least.proved)
+                or self.clock.spent() >= until
+                or not self.clock.left()
+            ):
                 break
         if least is not None:
             self.model.add(self.sums[aim] <= least.value)
