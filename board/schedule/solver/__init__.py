@@ -1,4 +1,4 @@
 """OR-Tools CP-SAT; nothing else imports it.
 
-For the other rooms: `feasible`, `solve`.
+For the other rooms: `feasible`, `search`, `solve`.
 """
