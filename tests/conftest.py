@@ -13,6 +13,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from hypothesis import settings
 
 from board.base.clock import StoppedClock
 from board.evening.wishes import Done, Refusal, Wish
@@ -21,6 +22,10 @@ from board.plan.snag import Snag
 from board.session.session import unlogged_evening
 from board.sheet.run_sheet import Attended, CourseSlot, Dependency, Keeping, RunSheet, Slot, Use
 from board.view.present import Present
+from tests.examples import times
+
+settings.register_profile("ours", max_examples=times(100))
+settings.load_profile("ours")
 
 PLANS = Path(__file__).parent.parent / "plans"
 

@@ -19,6 +19,7 @@ from board.session.session import Evening, unlogged_evening
 from board.sheet.run_sheet import RunSheet
 from board.view.present import Present
 from tests.conftest import Host, at
+from tests.examples import times
 
 
 class Jumping(StoppedClock):
@@ -172,7 +173,7 @@ def test_taking_back_leaves_jumps_as_they_were(jumpy: JumpyHost) -> None:
     assert len(jumps_of(jumpy.evening)) == 1
 
 
-@settings(max_examples=80, deadline=None)
+@settings(max_examples=times(80), deadline=None)
 @given(
     moves=st.lists(
         st.tuples(

@@ -23,6 +23,7 @@ from board.sheet.run_sheet import CourseSlot, Dependency, Keeping, RawLimit, Run
 from board.view.standing import Standings
 from tests.conftest import Host, at, follows, slot
 from tests.evening.kitchens import play
+from tests.examples import times
 
 LIMIT = 120
 
@@ -268,7 +269,7 @@ def test_a_sheet_without_clocks_costs_nothing(host: Host, monkeypatch: pytest.Mo
     assert host.at("17:10").clocks == ()
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=times(60), deadline=None)
 @given(st.lists(st.tuples(st.integers(0, 50), st.sampled_from(["done", "back", "wait"])), max_size=25))
 def test_a_clock_never_goes_back_but_by_taking_back_and_by_cooking_through(moves: list[tuple[int, str]]) -> None:
     """And what it counts is never more than the time that passed."""

@@ -14,6 +14,7 @@ from board.evening.state import begin
 from board.evening.wishes import Done, EndUnread, Later, LeaveOut, Push, Settle, TakeBack, TakeReading, Wish, WriteNote
 from board.session.session import Evening, unlogged_evening
 from board.sheet.run_sheet import RunSheet
+from tests.examples import times
 
 MOVES = st.lists(
     st.tuples(
@@ -59,7 +60,7 @@ def kept(evening: Evening) -> list[Event]:
     return list(evening.state.history)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=times(60), deadline=None)
 @given(moves=MOVES)
 def test_state_is_the_replay_of_its_log(lantern_sheet: RunSheet, moves: Any) -> None:
     evening, _ = play(lantern_sheet, moves)
@@ -73,7 +74,7 @@ def test_state_is_the_replay_of_its_log(lantern_sheet: RunSheet, moves: Any) -> 
     assert whole == halves == evening.state
 
 
-@settings(max_examples=30, deadline=None)
+@settings(max_examples=times(30), deadline=None)
 @given(moves=MOVES)
 def test_folding_leaves_the_state_it_began_with_as_it_was(lantern_sheet: RunSheet, moves: Any) -> None:
     evening, _ = play(lantern_sheet, moves)
@@ -86,7 +87,7 @@ def test_folding_leaves_the_state_it_began_with_as_it_was(lantern_sheet: RunShee
         assert state == fold_all(states[0], events[:count])
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=times(60), deadline=None)
 @given(moves=MOVES)
 def test_taking_everything_back_leaves_nothing_answered(lantern_sheet: RunSheet, moves: Any) -> None:
     evening, _ = play(lantern_sheet, moves)
@@ -101,7 +102,7 @@ def test_taking_everything_back_leaves_nothing_answered(lantern_sheet: RunSheet,
     assert evening.state.unread == ()
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=times(40), deadline=None)
 @given(moves=MOVES)
 def test_notes_readings_and_warnings_touch_nothing_else(lantern_sheet: RunSheet, moves: Any) -> None:
     """The state is the same without them, but for what they themselves say and the count of events."""
@@ -116,7 +117,7 @@ def test_notes_readings_and_warnings_touch_nothing_else(lantern_sheet: RunSheet,
     assert without.closed == evening.state.closed
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=times(60), deadline=None)
 @given(moves=MOVES)
 def test_a_forecast_never_puts_a_thing_before_now_or_before_its_cause(lantern_sheet: RunSheet, moves: Any) -> None:
     evening, clock = play(lantern_sheet, moves)
@@ -137,7 +138,7 @@ def test_a_forecast_never_puts_a_thing_before_now_or_before_its_cause(lantern_sh
             assert ahead.start >= anchor + timedelta(minutes=wait.minutes)
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=times(40), deadline=None)
 @given(moves=MOVES, more=MOVES)
 def test_finished_times_never_move(lantern_sheet: RunSheet, moves: Any, more: Any) -> None:
     evening, _ = play(lantern_sheet, moves)
@@ -150,7 +151,7 @@ def test_finished_times_never_move(lantern_sheet: RunSheet, moves: Any, more: An
         assert again.state.steps[id_].finished == finished
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=times(40), deadline=None)
 @given(moves=MOVES)
 def test_moving_things_along_never_makes_a_course_later(lantern_sheet: RunSheet, moves: Any) -> None:
     """The second pass of the forecast against its first alone."""
@@ -168,7 +169,7 @@ def test_moving_things_along_never_makes_a_course_later(lantern_sheet: RunSheet,
         assert forecast.slots[course.serve].start.timestamp() <= start[course.serve] + 0.001
 
 
-@settings(max_examples=30, deadline=None)
+@settings(max_examples=times(30), deadline=None)
 @given(moves=MOVES)
 def test_no_call_is_raised_twice_without_an_answer_between(lantern_sheet: RunSheet, moves: Any) -> None:
     evening, clock = play(lantern_sheet, moves)

@@ -11,6 +11,7 @@ from board.session.session import Evening
 from board.sheet.run_sheet import RunSheet
 from board.view.board import Viewer
 from tests.evening.test_properties import MOVES, play
+from tests.examples import times
 
 PICKS = st.tuples(st.sampled_from(KINDS), st.integers(0, 60), st.integers(-30, 40), st.booleans())
 
@@ -24,7 +25,7 @@ def slip(evening: Evening, pick: tuple[Any, int, int, bool]) -> SlipWish | None:
     return wish_for(kind, found[number % len(found)], minutes, stop=stop)
 
 
-@settings(max_examples=80, deadline=None)
+@settings(max_examples=times(80), deadline=None)
 @given(moves=MOVES, picks=st.lists(PICKS, min_size=1, max_size=4))
 def test_taking_a_slip_back_restores_state_and_view_exactly(lantern_sheet: RunSheet, moves: Any, picks: Any) -> None:
     evening, _ = play(lantern_sheet, moves)
@@ -46,7 +47,7 @@ def test_taking_a_slip_back_restores_state_and_view_exactly(lantern_sheet: RunSh
         evening.wish(wish)  # the next pick finds an evening in which this one was taken
 
 
-@settings(max_examples=80, deadline=None)
+@settings(max_examples=times(80), deadline=None)
 @given(moves=MOVES, pick=PICKS)
 def test_asking_what_a_slip_costs_changes_nothing_and_tells_what_then_comes(
     lantern_sheet: RunSheet, moves: Any, pick: Any
@@ -68,7 +69,7 @@ def test_asking_what_a_slip_costs_changes_nothing_and_tells_what_then_comes(
         assert evening.look() == told
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=times(60), deadline=None)
 @given(moves=MOVES, picks=st.lists(PICKS, max_size=5))
 def test_after_any_slips_nothing_is_put_before_now_or_before_its_cause(
     lantern_sheet: RunSheet, moves: Any, picks: Any
@@ -91,7 +92,7 @@ def test_after_any_slips_nothing_is_put_before_now_or_before_its_cause(
             assert (ahead.start - anchor).total_seconds() >= wait.minutes * 60 - 0.001
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=times(60), deadline=None)
 @given(moves=MOVES, pick=PICKS)
 def test_a_dropped_dish_leaves_out_only_its_own_and_what_serves_only_it(
     lantern_sheet: RunSheet, moves: Any, pick: Any

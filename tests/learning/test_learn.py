@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 from board.learning.learn import Leanings, estimate, learn, planned_range, prior, sigma_of
 from board.review.kinds import Key, Kind, kind_of
 from board.sheet.run_sheet import Lasts
+from tests.examples import times
 from tests.review.past import LASTS, SIMMER, evening
 
 
@@ -68,7 +69,7 @@ minutes = st.lists(st.floats(1, 600), min_size=1, max_size=8)
 
 
 @given(minutes, st.randoms())
-@settings(max_examples=60)
+@settings(max_examples=times(60))
 def test_any_order_gives_the_same_to_the_last_bit(values: list[float], rng: random.Random) -> None:
     steps = [evening(n, {SIMMER: value, Key("", "lay", "worktop"): value + 1}) for n, value in enumerate(values)]
     mixed = rng.sample(steps, len(steps))
@@ -78,7 +79,7 @@ def test_any_order_gives_the_same_to_the_last_bit(values: list[float], rng: rand
 
 
 @given(st.lists(st.floats(2, 5), min_size=1, max_size=8))
-@settings(max_examples=60)
+@settings(max_examples=times(60))
 def test_all_at_once_is_one_by_one(logs: list[float]) -> None:
     believed = prior(LASTS)
     at_once = believed.after(logs)

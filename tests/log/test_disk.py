@@ -27,6 +27,7 @@ from board.log.write import LogInUse, RunLog
 from board.session.session import Evening, open_evening
 from board.sheet.run_sheet import RunSheet
 from tests.conftest import at
+from tests.examples import times
 
 
 @contextmanager
@@ -51,7 +52,7 @@ def is_whole(path: Path, evening: Evening) -> bool:
     return contents.dropped is None and replayed == evening.state
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=times(150), deadline=None)
 @given(
     lines=st.lists(st.binary(min_size=0, max_size=30).map(lambda b: b.replace(b"\n", b"") + b"\n"), max_size=12),
     limits=st.lists(st.integers(0, 200), max_size=12),
@@ -300,7 +301,7 @@ def test_a_file_that_is_no_log_is_left_as_it_is_though_it_is_one_line(tmp_path: 
     assert path.read_text() == "two lemons"
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=times(60), deadline=None)
 @given(
     moves=st.lists(
         st.sampled_from(["answer", "note", "full", "room", "unlink", "cut", "folder", "tick", "reopen"]), max_size=30

@@ -17,6 +17,7 @@ from board.session.session import Evening, open_evening
 from board.session.watching import Watched, steps_of
 from board.sheet.run_sheet import RunSheet
 from tests.conftest import Host, at
+from tests.examples import times
 
 
 class Running:
@@ -140,7 +141,7 @@ def test_nothing_is_locked_and_nothing_written(running: Running) -> None:
     RunLog(running.path).close()  # the lock is free
 
 
-@settings(max_examples=30, deadline=None)
+@settings(max_examples=times(30), deadline=None)
 @given(cuts=st.lists(st.integers(0, 3000), max_size=8))
 def test_however_the_bytes_arrive_the_same_evening_is_seen(
     tmp_path_factory: pytest.TempPathFactory, cuts: list[int]

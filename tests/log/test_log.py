@@ -38,6 +38,7 @@ from board.log.write import LogInUse, RunLog
 from board.session.session import open_evening
 from board.sheet.run_sheet import RunSheet, restore, store
 from tests.conftest import at
+from tests.examples import times
 
 MOMENT = datetime.fromisoformat("2026-11-28T18:42:07.123456+00:00")
 
@@ -113,7 +114,7 @@ def test_two_events_in_one_line_are_no_sound_line_whatever_its_checksum(little: 
     assert contents.damage is not None
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=times(200), deadline=None)
 @given(data=st.data())
 def test_every_cut_of_a_log_reads_as_a_beginning_of_it(data: st.DataObject) -> None:
     sheet = RunSheet("x", "UTC", "0", "2026-11-28", MOMENT, (), ())

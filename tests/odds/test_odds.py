@@ -20,6 +20,7 @@ from board.odds.result import TIMETABLE, Odds
 from board.odds.simulate import Evenings
 from board.output.odds import odds_form
 from board.sheet.run_sheet import Attended, CourseSlot, Dependency, Lasts, RunSheet, Slot
+from tests.examples import times
 from tests.odds.little import Piece, at, fixed, sheet_of
 
 CHAIN = {
@@ -195,7 +196,7 @@ def test_what_the_odds_say_of_time_is_in_order(lantern_sheet: RunSheet) -> None:
         assert late <= course.mean_late <= late + 1
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=times(40), deadline=None)
 @given(low=st.integers(1, 20), up=st.integers(1, 20), more=st.integers(1, 20), seed=st.integers(0, 99))
 def test_a_longer_worst_case_never_raises_the_chance(low: int, up: int, more: int, seed: int) -> None:
     """Drawn so that the same evening is the same quantile of low to high, whatever they are: only longer is longer."""
@@ -240,7 +241,7 @@ def night(sheet: RunSheet, lengths: dict[str, int]) -> RunSheet:
     return msgspec.structs.replace(sheet, slots=tuple(other(slot) for slot in sheet.slots))
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=times(60), deadline=None)
 @given(data=st.data())
 def test_the_forecast_and_the_odds_play_an_evening_alike(lantern_sheet: RunSheet, data: st.DataObject) -> None:
     """The live forecast, told beforehand how long things will last, has every course out at the very same time."""
@@ -259,7 +260,7 @@ def test_the_forecast_and_the_odds_play_an_evening_alike(lantern_sheet: RunSheet
         assert (course.served - course.wanted) / timedelta(minutes=1) == late[course.name][0]
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=times(40), deadline=None)
 @given(number=st.integers(0, 99), seed=st.integers(0, 1000))
 def test_played_again_is_played_from_the_start(lantern_sheet: RunSheet, number: int, seed: int) -> None:
     """The short way to what a minute brings, against the long one."""

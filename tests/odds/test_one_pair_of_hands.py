@@ -15,6 +15,7 @@ from board.odds.simulate import Evenings
 from board.sheet.run_sheet import Lasts, RunSheet
 from tests.conftest import at, follows, slot
 from tests.evening.one_cook import BOTH, END, LOOK_IN, SAUCES, Brief, minute_by_minute, one_cook
+from tests.examples import times
 
 VARIES = Lasts(SAUCES.start, SAUCES.start, SAUCES.stop - 1)
 
@@ -49,7 +50,7 @@ def test_each_evening_is_as_late_as_minute_by_minute(briefs: tuple[Brief, ...]) 
     assert late.tolist() == [minute_by_minute(sauce, *briefs) for sauce in SAUCES]
 
 
-@settings(max_examples=15, deadline=None)
+@settings(max_examples=times(15), deadline=None)
 @given(seed=st.integers(0, 1000))
 def test_nobodys_hands_are_at_two_things_in_any_evening(lantern_sheet: RunSheet, seed: int) -> None:
     """Looks and ends follow one another; work follows work, and takes longer by what comes in the midst of it."""

@@ -21,6 +21,7 @@ from board.output.tables import console
 from board.plan.load import PlanFile
 from board.plan.model.model import Plan
 from tests.conftest import PLANS, read
+from tests.examples import times
 
 KNOWN = sorted({piece for usual in COVERS for piece in usual.pieces} | {*WHOLE_MEAL, "wine glass", "side plate"})
 SUPPER = """\
@@ -98,7 +99,7 @@ def test_a_cover_lies_as_it_is_laid() -> None:
     assert column_of(drawn, "side plate", None) < plate
 
 
-@settings(max_examples=200)
+@settings(max_examples=times(200))
 @given(
     st.lists(st.tuples(st.sampled_from(KNOWN) | st.text("abc plateforks", min_size=1, max_size=9),
                        st.none() | st.integers(0, 7)), max_size=60)

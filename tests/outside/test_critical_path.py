@@ -15,6 +15,7 @@ from board.plan.load import PlanFile
 from board.schedule.problem import Job, Order, Problem, Serving, Way
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
+from tests.examples import times
 
 # arc: duration, ES, EF, LS, LF
 TABLE = {
@@ -83,7 +84,7 @@ def networks(draw: st.DrawFn) -> tuple[list[int], list[tuple[int, int, int]]]:
     return lengths, [(a, b, draw(st.integers(0, 15))) for a, b in chosen]
 
 
-@settings(max_examples=50, deadline=None)
+@settings(max_examples=times(50), deadline=None)
 @given(network=networks())
 def test_without_limits_a_course_is_as_late_as_the_longest_path(
     network: tuple[list[int], list[tuple[int, int, int]]],

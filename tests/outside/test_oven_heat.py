@@ -24,6 +24,7 @@ from board.facts.heat import (
 )
 from board.plan.model.kitchen import Oven
 from board.schedule.audit.validate_heat import heat_of
+from tests.examples import times
 
 K_OF_THE_EXAMPLE = 0.02601
 
@@ -74,7 +75,7 @@ def test_with_the_door_ajar_its_own_constant_counts_and_where_none_is_known_the_
     assert celsius_after(unknown, 120, 10, ajar=True) == celsius_after(unknown, 120, 10)
 
 
-@settings(deadline=None, max_examples=60)
+@settings(deadline=None, max_examples=times(60))
 @given(ovens, st.floats(40, 280), st.integers(0, 150), st.booleans())
 def test_cooling_in_small_steps_comes_to_the_same(rates: OvenRates, start: float, minutes: int, ajar: bool) -> None:
     k = rates.ajar if ajar and rates.ajar is not None else rates.cooling
@@ -101,7 +102,7 @@ def test_cooling_on_from_where_it_stands_is_cooling_through(
     assert on == pytest.approx(celsius_after(rates, start, first + then))
 
 
-@settings(deadline=None, max_examples=60)
+@settings(deadline=None, max_examples=times(60))
 @given(ovens, st.floats(30, 280), st.integers(0, 200), st.floats(60, 260))
 def test_it_is_switched_on_again_at_the_last_minute_that_does(
     rates: OvenRates, left: float, gap: int, want: float

@@ -7,6 +7,7 @@ from hypothesis import strategies as st
 from board.plan.load import PlanFile, read_plan
 from board.plan.snag import in_order
 from tests.conftest import PLANS
+from tests.examples import times
 from tests.plan.test_bad_plans import JARGON, SOUND
 from tests.plan.test_snag import is_safe
 
@@ -99,14 +100,14 @@ def ends_well(text: str) -> bool:
 often = settings(deadline=None, suppress_health_check=list(HealthCheck))
 
 
-@settings(often, max_examples=260)
+@settings(often, max_examples=times(260))
 @given(mutated(SMALL))
 def test_a_plan_with_a_few_lines_spoilt_is_read_or_refused_with_places(text: str) -> None:
     assert ends_well(text)
 
 
 @pytest.mark.slow
-@settings(often, max_examples=50)
+@settings(often, max_examples=times(50))
 @given(mutated(BUNDLED))
 def test_the_bundled_plan_with_a_few_lines_spoilt_is_read_or_refused_with_places(text: str) -> None:
     assert ends_well(text)
@@ -129,7 +130,7 @@ YAML_LIKE = st.recursive(
 )
 
 
-@settings(often, max_examples=300)
+@settings(often, max_examples=times(300))
 @given(st.text() | st.text("-:[]{}#&*!|>'\"%@, \n\t\rab1") | YAML_LIKE)
 def test_whatever_text_is_given_is_read_or_refused_with_places(text: str) -> None:
     assert ends_well(text)

@@ -12,6 +12,7 @@ from board.plan.model.kitchen import Oven
 from board.schedule.formulate import oven_rates
 from board.schedule.oven_dial import COLD_AFTER_MINUTES, Change, InOven, changes, settings
 from board.schedule.problem import OvenFacts, OvenNow, OvenUse, Problem
+from tests.examples import times
 from tests.schedule.by_hand import RATES, baked, kitchen
 
 OVEN = OvenFacts("oven", 9, oven_rates(Oven()))
@@ -52,7 +53,7 @@ def test_what_comes_in_later_does_not_push_the_dial_past_what_is_inside() -> Non
     ]  # fmt: skip
 
 
-@runs(max_examples=500, deadline=None)
+@runs(max_examples=times(500), deadline=None)
 @given(st.lists(st.tuples(st.integers(0, 12), st.integers(1, 6), st.integers(0, 8), st.integers(0, 4)), max_size=6))
 def test_whatever_may_share_the_oven_is_suited(drawn: list[tuple[int, int, int, int]]) -> None:
     """Drawn: start, length, the middle of the range, half its width. What shares a moment must share a heat."""
@@ -188,7 +189,7 @@ def test_and_is_as_good_as_cold_where_that_is_long_ago() -> None:
     assert left == [Change(186, 200, 180, None, 3)]
 
 
-@runs(max_examples=200, deadline=None, derandomize=True)
+@runs(max_examples=times(200), deadline=None, derandomize=True)
 @given(st.lists(st.tuples(st.integers(0, 90), st.integers(1, 60), st.integers(4, 9), st.integers(0, 4)), max_size=7))
 def test_the_oven_has_its_minutes_for_every_turn(drawn: list[tuple[int, int, int, int]]) -> None:
     """Drawn: start, length, the middle of the range in 20 °C, half its width in 5 °C. What no one setting suits has the

@@ -15,6 +15,7 @@ from board.shopping.errands import Provisions, provisions
 from board.shopping.rows import row_to_buy
 from board.shopping.shown import amount_words, by_hand_words, hand_round
 from tests.conftest import HEAD, read
+from tests.examples import times
 from tests.shopping.conftest import SATURDAY, Listed, at_times
 
 REGISTRY: pint.UnitRegistry[float] = pint.UnitRegistry()
@@ -43,7 +44,7 @@ LINES = st.builds(
 )  # fmt: skip
 
 
-@settings(max_examples=40, suppress_health_check=[HealthCheck.too_slow], deadline=None)
+@settings(max_examples=times(40), suppress_health_check=[HealthCheck.too_slow], deadline=None)
 @given(st.lists(st.lists(LINES, min_size=1, max_size=4), min_size=1, max_size=4))
 def test_no_line_is_lost_and_the_list_is_the_sum_of_its_dishes(dishes: list[list[str]]) -> None:
     file = read(plan(*(", ".join(lines) for lines in dishes)))

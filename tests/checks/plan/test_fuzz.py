@@ -21,6 +21,7 @@ from board.plan.load import PlanFile, read_plan
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
 from board.sheet.run_sheet import RunSheet, Slot
+from tests.examples import times
 from tests.plan.test_fuzz import SMALL, mutated, often
 from tests.plan.test_snag import is_safe
 
@@ -78,7 +79,7 @@ def looked_over(text: str) -> None:
     assert set(plates(file, eaten)) == {course.course for course in file.plan.courses}
 
 
-@settings(often, max_examples=100)
+@settings(often, max_examples=times(100))
 @given(cared_for())
 def test_every_check_ends_in_findings(text: str) -> None:
     looked_over(text)

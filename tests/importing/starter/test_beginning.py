@@ -22,6 +22,7 @@ from board.plan.load import PlanFile, read_plan
 from board.schedule.audit.validate import validate
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
+from tests.examples import times
 
 WEDNESDAY = date(2026, 11, 25)
 NOON = datetime(2026, 11, 25, 12, 0, tzinfo=UTC)
@@ -69,7 +70,7 @@ def test_its_timetable_holds_and_gives_nothing_up(ovens: int, rings: int, guests
     assert safety_check(plan_file, sheet) == []
 
 
-@settings(deadline=None, max_examples=25)
+@settings(deadline=None, max_examples=times(25))
 @given(st.text(max_size=200))
 def test_an_events_name_is_data_whatever_it_is(name: str) -> None:
     try:
@@ -117,7 +118,7 @@ def test_days_that_are_none_are_told(said: str) -> None:
         read_date(said, WEDNESDAY)
 
 
-@settings(deadline=None, max_examples=50)
+@settings(deadline=None, max_examples=times(50))
 @given(st.text(max_size=30) | st.from_regex(r"[0-9]{1,4} ?[a-zA-Z]{1,4} ?[0-9]{0,6}"))
 def test_whatever_is_answered_it_is_read_or_told(text: str) -> None:
     for name, read in readers(WEDNESDAY).items():

@@ -17,6 +17,7 @@ from board.plan.edit.save import Append, CannotEdit, Change, Put, Remove, Wrap, 
 from board.plan.edit.source import Source, read_source
 from board.plan.places import Loc, read_yaml
 from tests.conftest import PLANS
+from tests.examples import times
 
 ALL_PLANS = sorted(PLANS.glob("*.yaml"))
 
@@ -245,7 +246,7 @@ def test_changes_are_made_all_or_none() -> None:
 PATHS: list[Loc] = [("a",), ("a", "b"), ("c", 1), ("d", 0), ("e",)]
 
 
-@settings(deadline=None, max_examples=300)
+@settings(deadline=None, max_examples=times(300))
 @given(st.text(max_size=12) | st.text("-:[]{}#&*!|>'\"%@`, \n\tab1", max_size=8), st.sampled_from(PATHS))
 def test_any_words_read_back_as_the_very_words(words: str, loc: Loc) -> None:
     text = "a:\n  b: x  # one\nc: [y, 'z']\nd:\n  - >\n    w\ne: # two\n"
@@ -261,7 +262,7 @@ def test_any_words_read_back_as_the_very_words(words: str, loc: Loc) -> None:
     assert ("# one" in new) or loc == ("a",)
 
 
-@settings(deadline=None, max_examples=150)
+@settings(deadline=None, max_examples=times(150))
 @given(st.text(max_size=10), st.sampled_from(["a:\n  b: 1\n", "a: {b: 1}\n"]))
 def test_any_key_reads_back_as_the_very_key(word: str, text: str) -> None:
     new = edit(text, [Put(("a", word), "v")])

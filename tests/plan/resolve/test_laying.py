@@ -9,6 +9,7 @@ from board.plan.load import PlanFile
 from board.plan.model.model import Plan
 from board.plan.resolve.laying import Kind, house, kinds, laid, wash_ups
 from tests.conftest import read
+from tests.examples import times
 
 PlanFrom = Callable[[str], PlanFile]
 
@@ -147,7 +148,7 @@ def test_a_dish_for_some_is_laid_for_them_and_not_for_those_it_stands_instead_fo
 PIECES = ("soup bowl", "fork", "spoon", "wine glass")
 
 
-@settings(max_examples=60)
+@settings(max_examples=times(60))
 @given(
     guests=st.integers(1, 24),
     there=st.dictionaries(st.sampled_from(PIECES), st.integers(0, 60)),
