@@ -6,7 +6,7 @@ from board.base.words.signs import SIGN
 from board.base.words.times import span
 from board.sheet.told import StillOpen
 
-CAUTIONS_TITLE = "Mind"
+CAUTIONS_TITLE = "The usual cautions"
 
 CAUTION = (
     "Planning help only: the label on the food, your local food-safety code and licensed advice decide. "
