@@ -1,5 +1,5 @@
-"""The aims, in strict order: hours kept, courses on time, nothing kept too long, hot food fresh, the host with the
-guests, a light day.
+"""The aims, in strict order: hours kept, courses on time, nothing kept too long, hot food fresh, jobs at their usual
+hours, the host with the guests, a light day.
 
 Each aim is a sum to minimise. Lateness and keeping are soft, so there is always a solution.
 """
@@ -30,6 +30,8 @@ class Aims:
         self.hours = self._out_of_hours()
         self.courses = self._lateness()
         self.keeps, self.freshness = self._waiting()
+        self.usual = self._out_of_custom()
+        self.odd = self._any_out_of_custom()
 
     def all(self) -> dict[str, LinearExprT]:
         """By name, in the order of `solution.AIMS`. Made once, since it adds variables."""
@@ -39,6 +41,7 @@ class Aims:
             "courses": self.courses,
             "keeps": self.keeps,
             "freshness": self.freshness,
+            "usual": self.usual,
             "company": ease.away_from_guests(),
             "day": ease.attended_after(self.problem.day_begins),
             "busiest": ease.busiest_half_hour(),
@@ -91,13 +94,32 @@ class Aims:
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
             wait = second.start - first.end
             if not order.firm:
-                past.append(self._violated("not-ready", n, order.least - wait))
-            if order.most is not None and order.most > order.least:
+                past.append(self._violated("not-ready", n, order.ready - wait))
+            if order.most is not None and order.most > order.least and not order.usual:
                 past.append(self._violated("waits", n, wait - order.most))
             past += self._past_its_limit(n, first, wait)
             if first.job.best_within is not None:
                 stale.append(self._above(wait - first.job.best_within, "past its best"))
         return LinearExpr.sum(past), LinearExpr.sum(stale)
+
+    def _out_of_custom(self) -> LinearExprT:
+        """Minutes by which jobs lie outside their usual hours."""
+        terms: list[LinearExprT] = []
+        for order in self.problem.orders:
+            wait = self.v.jobs[order.second].start - self.v.jobs[order.first].end
+            if order.usual and order.most is not None:
+                terms.append(self._above(wait - order.most, "too far off"))
+            if order.usual and order.least and not order.firm:
+                terms.append(self._above(order.least - wait, "too near"))
+        return LinearExpr.sum(terms) if terms else 0
+
+    def _any_out_of_custom(self) -> IntVar | None:
+        """Whether any job does; None if none has a usual hour."""
+        if isinstance(self.usual, int):
+            return None
+        odd = self.model.new_bool_var("a job at an odd hour")
+        self.model.add(self.usual <= 0).only_enforce_if(~odd)
+        return odd
 
     def _past_its_limit(self, n: int, first: JobVars, wait: LinearExprT) -> list[LinearExprT]:
         limits = [way.hold.limit if way.hold else None for way in first.job.ways]

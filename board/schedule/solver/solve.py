@@ -11,7 +11,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 from ortools.sat.python import cp_model
-from ortools.sat.python.cp_model import CpSolver, CpSolverSolutionCallback, LinearExprT
+from ortools.sat.python.cp_model import CpSolver, CpSolverSolutionCallback, LinearExpr, LinearExprT
 
 from board.schedule.problem import Problem
 from board.schedule.solution import AIMS, COSTLY, AimResult, Solution
@@ -61,13 +61,15 @@ def solve(
 class _Watcher(CpSolverSolutionCallback):
     """Tells each better solution."""
 
-    def __init__(self, aim: str, watch: Watch) -> None:
+    def __init__(self, aim: str, watch: Watch, scale: int) -> None:
         super().__init__()
         self.aim = aim
         self.watch = watch
+        self.scale = scale
 
     def on_solution_callback(self) -> None:
-        self.watch(Progress(self.aim, round(self.objective_value), math.ceil(self.best_objective_bound - 1e-6)))
+        best, bound = round(self.objective_value), math.ceil(self.best_objective_bound - 1e-6)
+        self.watch(Progress(self.aim, best // self.scale, bound // self.scale))
 
 
 class _Search:
@@ -135,6 +137,10 @@ class _Search:
 
     def _level(self, aim: str) -> None:
         """Minimises one aim and fixes it."""
+        if aim == "usual" and self._at_usual_hours():
+            self.model.add(self.sums[aim] <= 0)
+            self.results.append(AimResult(aim, 0, 0))
+            return
         if self._may_go_on() or self.best is None:
             found = self._least(aim, self.steady if aim in COSTLY else STEADY_FOR_THE_REST)
             if found is not None:
@@ -145,15 +151,25 @@ class _Search:
             self.results.append(AimResult(aim, value, 0, searched=False))
             self.model.add(self.sums[aim] <= value)
 
+    def _at_usual_hours(self) -> bool:
+        """Whether the best so far has every job at its usual hour, if any has one."""
+        return self.aims.odd is None or (self.best is not None and not self.last.value(self.aims.odd))
+
     def _least(self, aim: str, steady: float) -> AimResult | None:
         """The least of an aim, which it then fixes; None if nothing was found. What stays open is tried once more,
-        without linear relaxations, which weigh down a search that is all about order."""
-        self.model.minimize(self.sums[aim])
+        without linear relaxations, which weigh down a search that is all about order.
+
+        Among the least of freshness, one with every job at its usual hour goes first: most often that aim is then met.
+        """
+        tie = self.aims.odd if aim == "freshness" and "usual" in self.wanted else None
+        self.model.minimize(self.sums[aim] if tie is None else LinearExpr.weighted_sum([self.sums[aim], tie], [2, 1]))
+        scale = 1 if tie is None else 2
         found: AimResult | None = None
         for linear in (True, False):
-            status, solver = self._solve(steady, aim, linear=linear)
+            status, solver = self._solve(steady, aim, linear=linear, scale=scale)
             if status in (cp_model.OPTIMAL, cp_model.FEASIBLE):
-                value, bound = round(solver.objective_value), math.ceil(solver.best_objective_bound - 1e-6)
+                value = round(solver.objective_value) // scale
+                bound = math.ceil(solver.best_objective_bound - 1e-6) // scale
                 if found is None or value <= found.value:
                     self._keep(solver)
                 found = (
@@ -182,8 +198,11 @@ class _Search:
     def _left(self) -> float:
         return self.limit - (time.perf_counter() - self.began)
 
-    def _solve(self, steady: float, aim: str, *, linear: bool = True) -> tuple[cp_model.CpSolverStatus, CpSolver]:
-        """Solves in a thread, so that a keyboard interrupt is heard during the search."""
+    def _solve(
+        self, steady: float, aim: str, *, linear: bool = True, scale: int = 1
+    ) -> tuple[cp_model.CpSolverStatus, CpSolver]:
+        """Solves in a thread, so that a keyboard interrupt is heard during the search. `scale`: how much of the
+        objective makes a minute of the aim."""
         solver = CpSolver()
         solver.parameters.num_workers = 1
         solver.parameters.random_seed = SEED
@@ -192,7 +211,7 @@ class _Search:
             solver.parameters.linearization_level = 0
         solver.parameters.max_time_in_seconds = max(0.05, self._left())
         solver.parameters.catch_sigint_signal = False
-        watcher = _Watcher(aim, self.watch) if self.watch is not None else None
+        watcher = _Watcher(aim, self.watch, scale) if self.watch is not None else None
         found: list[cp_model.CpSolverStatus] = []
         over = threading.Event()
 
