@@ -41,6 +41,7 @@ FINDINGS = {
     "time 9": "work for hands that have no hours then",
     "time 10": "less time than the work takes",
     "time 11": "nobody has hours when a course is wanted",
+    "time 12": "a job that stands outside its usual hour",
     "keeping 1": "longer between two steps than a result keeps",
     "keeping 2": "longer between two steps than `at most` or `at once` allows",
     # what can hurt guests

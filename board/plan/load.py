@@ -17,6 +17,7 @@ from board.plan.model.model import Air, Plan
 from board.plan.model.shopping import InTheHouse, Pack, Price
 from board.plan.model.table import Table
 from board.plan.model.work import Job, Ref, Step, Way
+from board.plan.phrases.away import Away, Happening
 from board.plan.phrases.durations import Spread
 from board.plan.phrases.food_safety import Cooling, Core, Thaw
 from board.plan.phrases.guests import Guest
@@ -45,6 +46,7 @@ _NEEDED_WHOLE = {"courses", "dishes", "steps", "jobs", "kitchen", "tools", "oven
 _A_WHAT: dict[type[BaseModel], str] = {
     Plan: "a plan", Course: "a course", Dish: "a dish", Step: "a step", Job: "a job", Kitchen: "the kitchen",
     Oven: "an oven", Hand: "a pair of hands", Way: "another way", Ref: "a reference to a step", Air: "the air",
+    Away: "a time away", Happening: "what happens",
     Guest: "a guest", Ingredient: "an ingredient", Spread: "a length of time",
     Core: "a core temperature", Thaw: "a thaw", Cooling: "a cooling",
     Table: "the table", Pieces: "a piece of the table", Seat: "a seat",

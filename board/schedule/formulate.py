@@ -8,9 +8,10 @@ from board.facts.heat import ROOM_CELSIUS, OvenRates, celsius_after, cooling_con
 from board.plan.model.kitchen import Oven
 from board.plan.model.model import Plan
 from board.plan.phrases.stations import Station
+from board.plan.resolve.absences import absences, free_of
 from board.plan.resolve.assume import Filled, FilledWay, Task, midnight
 from board.plan.resolve.given_time import ALWAYS, given_time
-from board.plan.resolve.hours import free_of, home_of, hours_of
+from board.plan.resolve.hours import home_of, hours_of
 from board.schedule.intervals import Window, merged
 from board.schedule.problem import (
     LITRE,
@@ -84,7 +85,9 @@ class _Builder:
         servings = tuple(
             Serving(c.name, index[c.serve], self.minute(c.wanted), c.may_slip) for c in self.filled.courses
         )
-        orders = tuple(Order(index[k.first], index[k.second], k.least, k.most, k.firm) for k in self.filled.links)
+        orders = tuple(
+            Order(index[k.first], index[k.second], k.least, k.most, k.firm, k.usual) for k in self.filled.links
+        )
         longest = sum(max(way.minutes for way in job.ways) for job in jobs) + sum(o.least for o in orders)
         latest = max([s.wanted for s in servings] + [end for hand in hands for _, end in hand.home])
         return Problem(
@@ -107,11 +110,12 @@ class _Builder:
         )
 
     def _hand(self, name: str) -> Hand:
-        free, home = (
-            tuple(merged([(self.minute(a), self.minute(b)) for a, b in of(self.plan, name)]))
-            for of in (free_of, home_of)
-        )
-        return Hand(name, free, home)
+        def windows(spans: Iterable[tuple[datetime, datetime]]) -> tuple[Window, ...]:
+            return tuple(merged([(self.minute(a), self.minute(b)) for a, b in spans]))
+
+        free, home = windows(free_of(self.plan, name)), windows(home_of(self.plan, name))
+        tied = windows((each.start, each.end) for each in absences(self.plan, name) if each.tied)
+        return Hand(name, free, home, tied, windows(free_of(self.plan, name, tied=False)) if tied else ())
 
     def _leads_to_serving(self) -> set[str]:
         """Ids of every predecessor, near or far, of a serving or of the guests' arrival."""

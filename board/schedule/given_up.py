@@ -113,10 +113,10 @@ class _Teller:
             taken_at = self.solution.starts[order.second]
             taken_up = TakenUp(second, self.at(taken_at))
             hold = way_of(self.problem, self.solution, order.first).hold
-            if not order.firm and wait < order.least:
-                late = order.least - wait
+            if not order.firm and wait < order.ready:
+                late = order.ready - wait
                 yield Violation("not-ready", n), GivenUp(NotReady(first, second), Because("no-hours-left"), late)
-            if order.most is not None and order.most > order.least and wait > order.most:
+            if order.most is not None and order.most > order.least and wait > order.most and not order.usual:
                 yield Violation("waits", n), self._waits_past(order, wait, order.most)
             if hold is not None and not self.solution.kept[order.first] and wait > 0:
                 no_place = NoPlace(first, second, wait, hold.where)

@@ -96,6 +96,11 @@ class _InOven:
     is_hold: bool
 
 
+def _least(order: Order) -> int:
+    """Minutes between the two that are not given up here."""
+    return order.least if order.firm else order.ready
+
+
 def _ones(start: int, end: int) -> int:
     """Bits set for the minutes of a stretch."""
     start = max(start, 0)
@@ -185,7 +190,7 @@ class _Attempt:
     def _at_once(self, order: Order) -> bool:
         """Whether the second is to follow the first at once, and can: one pair of hands may have to walk between."""
         first, second = self.problem.jobs[order.first], self.problem.jobs[order.second]
-        if order.most != order.least or first.fixed is not None or second.fixed is not None:
+        if order.usual or order.most != order.least or first.fixed is not None or second.fixed is not None:
             return False
         lanes = {way.lane == FRONT for way in (*first.ways, *second.ways) if way.parts}
         return self._is_rest(order) or order.least >= self.problem.walk or len(lanes) < 2
@@ -241,7 +246,7 @@ class _Attempt:
             minutes = min(way.minutes for way in self.problem.jobs[n].ways)
             for order in self.after.get(n, []):
                 if order.second in self.placed:
-                    latest = min(latest, self.placed[order.second].start - order.least - minutes - offset)
+                    latest = min(latest, self.placed[order.second].start - _least(order) - minutes - offset)
             offset += minutes + (self._gap(block, place) if place + 1 < len(block) else 0)
         return latest
 
@@ -363,7 +368,7 @@ class _Attempt:
                 bounds.append(self.wanted[n] - self._way(n, way).minutes - offset)
             for order in self.before.get(n, []):
                 if order.first in self.placed:
-                    bounds.append(self._end(order.first) + order.least - offset)
+                    bounds.append(self._end(order.first) + _least(order) - offset)
         return max(bounds)
 
     def _latest_for(self, block: tuple[int, ...], ways: tuple[int, ...], offsets: list[int]) -> int:
@@ -371,7 +376,7 @@ class _Attempt:
         for n, way, offset in zip(block, ways, offsets, strict=True):
             for order in self.after.get(n, []):
                 if order.second in self.placed:
-                    taken_up = self.placed[order.second].start - order.least
+                    taken_up = self.placed[order.second].start - _least(order)
                     bounds.append(taken_up - self._way(n, way).minutes - offset)
         return min(bounds)
 

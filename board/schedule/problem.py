@@ -4,11 +4,11 @@ Minute 0 is `origin`; every start is a whole minute after it, whatever the clock
 """
 
 import math
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import datetime
 
 from board.facts.heat import OvenRates, minutes_between
-from board.schedule.intervals import Window
+from board.schedule.intervals import Window, without
 
 LONGEST_CHANGE = 24 * 60  # an oven never takes longer than a day to change
 
@@ -105,13 +105,20 @@ class Job:
 
 @dataclass(frozen=True, slots=True)
 class Order:
-    """`second` starts at least `least` after `first` ends; `most` bends at a price unless equal to `least`."""
+    """`second` starts at least `least` after `first` ends; `most` bends at a price unless equal to `least`. The minutes
+    of a `usual` one bend more lightly: its plan does not ask for them."""
 
     first: int
     second: int
     least: int
     most: int | None
     firm: bool
+    usual: bool = False
+
+    @property
+    def ready(self) -> int:
+        """Minutes before `second` by which `first` must be over where it is not firm."""
+        return 0 if self.usual else self.least
 
 
 @dataclass(frozen=True, slots=True)
@@ -153,11 +160,23 @@ class OvenNow:
 
 @dataclass(frozen=True, slots=True)
 class Hand:
-    """A person. `free`: working hours less absences; `home`: those less trips to the shops."""
+    """A person. `free`: working hours less absences; `home`: those less trips to the shops.
+
+    `tied`: those absences that go by when the guests come; `untied`: free were it not for them.
+    """
 
     name: str
     free: tuple[Window, ...]
     home: tuple[Window, ...]
+    tied: tuple[Window, ...] = ()
+    untied: tuple[Window, ...] = ()
+
+    def later(self, minutes: int) -> "Hand":
+        """With the guests coming so many minutes later."""
+        if not self.tied or not minutes:
+            return self
+        tied = tuple((start + minutes, end + minutes) for start, end in self.tied)
+        return replace(self, free=tuple(without(self.untied, tied)), tied=tied)
 
 
 @dataclass(frozen=True, slots=True)

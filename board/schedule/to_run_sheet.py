@@ -155,10 +155,10 @@ class _Writer:
         kind: SlotKind = node.kind
         if node.kind == "arrive":
             waits = waits + [
-                Dependency(self.problem.jobs[o.first].id, "end", o.least, READY)
+                Dependency(self.problem.jobs[o.first].id, "end", o.ready, READY)
                 for o in self.problem.orders
                 # Anything not done when the guests come no longer holds anybody up.
-                if o.second == n and not o.firm and end_of(self.problem, self.solution, o.first) + o.least <= start
+                if o.second == n and not o.firm and end_of(self.problem, self.solution, o.first) + o.ready <= start
             ]
         return Slot(
             id=job.id,

@@ -148,6 +148,11 @@ def freshness(evening: Evening, found: Timetable) -> int:
     return sum(max(0, wait - within) for within, wait in best if within is not None)
 
 
+def usual(evening: Evening, found: Timetable) -> int:
+    """Minutes by which jobs are done sooner than is usual."""
+    return sum(max(0, ARRIVE - p.end - p.step.usual) for p in found.values() if p.step.usual is not None)
+
+
 def company(evening: Evening, found: Timetable) -> int:
     """The host's hands-on minutes after the guests came, but for the serving and what they may stand by."""
     return sum(
@@ -188,6 +193,7 @@ AIMS: dict[str, Callable[[Evening, Timetable], int]] = {
     "courses": courses,
     "keeps": keeps,
     "freshness": freshness,
+    "usual": usual,
     "company": company,
     "day": day,
     "busiest": busiest,

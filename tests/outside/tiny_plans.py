@@ -36,7 +36,8 @@ class Step:
     """`attended`: all, none, or five minutes at the start or end. `oven` in °C. A job keeps no limit and no place.
 
     `over`: minutes by which it may run over. `shared`: the guests may stand by. `other`: the same step done another way,
-    of which only minutes, hands, place, keeping and `over` count.
+    of which only minutes, hands, place, keeping and `over` count. `usual`: a job usually done that many minutes before
+    the guests at the most.
     """
 
     name: str
@@ -55,6 +56,7 @@ class Step:
     is_job: bool = False
     over: int = 0
     shared: bool = False
+    usual: int | None = None
     other: "Step | None" = None
 
     def parts(self) -> list[tuple[int, int]]:
@@ -115,6 +117,17 @@ def draw_richer(seed: int) -> Tiny:
     if odds() < 0.5:
         return replace(tiny, hours=hours, steps=tuple(steps), trip=gone)
     return replace(tiny, hours={**hours, "host": [(opens, gone[0]), (gone[1], ends)]}, steps=tuple(steps))
+
+
+def draw_with_candles(seed: int) -> Tiny:
+    """One of those, a step fewer, with candles to light: usually in the last quarter of an hour before the guests
+    (common practice, no source)."""
+    tiny, chance = draw(seed), random.Random(seed + 3 * 10**6)
+    steps = [s for s in tiny.steps if not s.is_job]
+    light = Step(
+        "light the candles", chance.choice([5, 10, 20]), chance.choice(["all", "start"]), is_job=True, usual=15
+    )
+    return replace(tiny, steps=(*steps[: max(2, len(steps) - 1)], light))
 
 
 def _another(chance: random.Random, step: Step) -> Step:

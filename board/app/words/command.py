@@ -135,6 +135,7 @@ AIM_WORDS = {
     "courses": "courses on time",
     "keeps": "nothing kept too long",
     "freshness": "hot food fresh",
+    "usual": "jobs at their usual hours",
     "company": "time with the guests",
     "day": "a light day",
     "busiest": "a calm half hour before each course",

@@ -11,6 +11,7 @@ from board.plan.load import PlanFile
 from board.plan.model.model import Plan
 from board.plan.phrases.phrase import near
 from board.plan.phrases.when import stretch
+from board.plan.resolve.absences import absences
 from board.plan.resolve.bought import waiting_for_trips
 from board.plan.resolve.given_time import given_time
 from board.plan.resolve.hours import Interval, day_of
@@ -61,10 +62,9 @@ def trips_have_a_place(file: PlanFile) -> list[Snag]:
     who, zone = shopper(plan), ZoneInfo(plan.zone)
     hand = plan.hands[who]
     hours = [stretch(day_of(plan, word), span, zone) for word, spans in hand.hours.items() for span in spans]
-    away = {what: stretch(span.day.on(plan.date), span, zone) for what, span in hand.away.items()}
     found = []
     for trip in trips(plan):
-        gone = [what for what, (start, end) in away.items() if start < trip.end and trip.start < end]
+        gone = [each.what for each in absences(plan, who) if each.start < trip.end and trip.start < each.end]
         if _within(hours, trip.start, trip.end) and not gone:
             continue
         when = f"{trip.start.astimezone(zone):%H:%M} to {trip.end.astimezone(zone):%H:%M}"
@@ -112,7 +112,7 @@ def _too_late(file: PlanFile, work: str, begins: datetime) -> str | None:
         if end > min(last, due.get(id_, last)):
             return id_
         for link in file.filled.links:
-            then = end + timedelta(minutes=link.least)
+            then = end + timedelta(minutes=0 if link.usual else link.least)
             if link.first == id_ and then > starts.get(link.second, begins):
                 starts[link.second] = then
                 queue.append(link.second)

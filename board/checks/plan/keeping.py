@@ -20,7 +20,7 @@ def results_keep_until_they_are_taken_up(file: PlanFile) -> list[Snag]:
         keeps = _keeps(file, link.first)
         if keeps is not None and minutes > keeps:
             found.append(_keeps_too_short(file, link, keeps, minutes, through))
-        if link.most is not None and minutes > link.most:
+        if link.most is not None and minutes > link.most and not link.usual:
             found.append(_follows_too_late(file, link, minutes, through))
     return list(dict.fromkeys(found))
 

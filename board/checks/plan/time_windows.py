@@ -9,9 +9,10 @@ from board.plan.load import PlanFile
 from board.plan.model.model import Plan
 from board.plan.phrases.durations import short
 from board.plan.places import Loc
+from board.plan.resolve.absences import free_of
 from board.plan.resolve.assume import FilledWay, Task
 from board.plan.resolve.given_time import ALWAYS, given_time
-from board.plan.resolve.hours import Interval, free_of
+from board.plan.resolve.hours import Interval
 from board.plan.snag import Snag, Weight
 
 

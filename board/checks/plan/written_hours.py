@@ -4,32 +4,35 @@ from collections.abc import Iterator
 from datetime import timedelta
 
 from board.plan.load import PlanFile
-from board.plan.phrases.when import DaySpan, Span, is_small_hours
+from board.plan.phrases.when import is_small_hours
 from board.plan.places import Loc
-from board.plan.resolve.hours import day_of, free_of
+from board.plan.resolve.absences import free_of
+from board.plan.resolve.hours import day_of
 from board.plan.snag import Snag, Weight
 
 
 def stretches_end_after_they_begin(file: PlanFile) -> list[Snag]:
     """time 5: an interval that crosses midnight and passes the small hours; most likely its times are swapped."""
     found = []
-    for span, loc in _stretches(file):
-        if span.end > span.start or is_small_hours(span.end):
+    for start, end, loc in _stretches(file):
+        if end > start or is_small_hours(end):
             continue
-        if span.end == span.start:
-            message = f"{span.start} - {span.end} begins and ends at the same time, so it is read as a whole day"
+        if end == start:
+            message = f"{start} - {end} begins and ends at the same time, so it is read as a whole day"
         else:
-            message = f"{span.start} - {span.end} ends before it begins, so it is read as ending on the next day"
+            message = f"{start} - {end} ends before it begins, so it is read as ending on the next day"
         mend = "Write the earlier time first; for work through the night, write two stretches, one under each day."
         found.append(Snag("time 5", Weight.MIND, message, mend, file.places.of(loc)))
     return found
 
 
-def _stretches(file: PlanFile) -> Iterator[tuple[Span | DaySpan, Loc]]:
+def _stretches(file: PlanFile) -> Iterator[tuple[str, str, Loc]]:
     for name, hand in file.plan.hands.items():
         for day, spans in hand.hours.items():
-            yield from ((span, ("hands", name, "hours", day, n)) for n, span in enumerate(spans))
-        yield from ((span, ("hands", name, "away", what)) for what, span in hand.away.items())
+            yield from ((span.start, span.end, ("hands", name, "hours", day, n)) for n, span in enumerate(spans))
+        for what, away in hand.away.items():
+            if away.start is not None and away.end is not None:
+                yield away.start, away.end, ("hands", name, "away", what)
 
 
 def hours_lie_before_the_event_is_over(file: PlanFile) -> list[Snag]:

@@ -1,9 +1,9 @@
-"""Every food-safety check that needs the timetable, and what a sheet carries of their findings. Pure."""
+"""Every check that needs the timetable, and what a sheet carries of their findings. Pure."""
 
 from collections.abc import Callable
 
 from board.checks.allergens.guests_eat import Matrix, matrix
-from board.checks.sheet import bought, contact, cooling, fridge, out, raw, raw_contact
+from board.checks.sheet import bought, contact, cooling, fridge, out, raw, raw_contact, usual
 from board.checks.sheet.timed import Timed, timed
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, in_order
@@ -22,6 +22,7 @@ CHECKS: tuple[SafetyCheck, ...] = (
     cooling.hot_food_cools_in_time,
     contact.tools_are_washed_between,
     raw_contact.raw_food_touches_nothing_ready,
+    usual.jobs_stand_at_their_usual_hour,
 )
 
 

@@ -60,8 +60,8 @@ def _hands(answers: Answers, end: int) -> Iterator[str]:
     yield "      day before: 18:00 - 22:00"
     yield f"      on the day: {clock_of(start)} - {clock_of(end)}"
     yield "    away:"
-    yield f"      get dressed: {clock_of(arrive - 60)} - {clock_of(arrive - 35)}"
-    yield f"      greet the guests: {clock_of(arrive)} - {clock_of(arrive + 10)}"
+    yield "      get dressed: 25 min from 1 h before guests arrive"
+    yield "      greet the guests: 10 min from guests arrive"
 
 
 def _courses(menu: list[Course], first: int, eaters: int) -> Iterator[str]:

@@ -118,6 +118,7 @@ AIMS = {  # minutes of each
     "courses": "of courses late",
     "keeps": "past what things keep",
     "freshness": "past the best of hot food",
+    "usual": "outside the usual hours of jobs",
     "company": "of yours in the kitchen",
     "day": "of work on the day",
     "busiest": "in your busiest half hour",

@@ -136,16 +136,6 @@ def parse_spans(text: str) -> list[dict[str, object]]:
     return [parse_span(piece) for piece in text.split(",")]
 
 
-class DaySpan(BaseModel):
-    """A span of time on a named day."""
-
-    model_config = ConfigDict(extra="forbid", frozen=True)
-
-    day: Annotated[Day, Phrase(parse_day, "day before")] = Day(days_before=0)
-    start: Annotated[str, Phrase(parse_clock, "17:40")]
-    end: Annotated[str, Phrase(parse_clock, "18:10")]
-
-
 def parse_day_span(text: str) -> dict[str, object]:
     """`sat 17:40 - 18:10`; no day means the day of the event. Raises ValueError."""
     match = re.fullmatch(r"(\D*?)[\s,]*(\d.*)", text.strip())
@@ -190,7 +180,7 @@ def is_small_hours(clock: str) -> bool:
 
 
 def stretch(day: date, span: Any, zone: ZoneInfo) -> tuple[datetime, datetime]:
-    """Start and end of a Span or DaySpan on a day, in UTC."""
+    """Start and end of what has both by the clock, on a day, in UTC."""
     last = day if span.end > span.start else day + relativedelta(days=1)
     return instant(day, span.start, zone), instant(last, span.end, zone)
 

@@ -1,12 +1,11 @@
 """Defaults for what a plan leaves open; `check` lists every one assumed. Pure."""
 
 from dataclasses import dataclass, replace
-from datetime import UTC, datetime, timedelta
+from datetime import UTC, datetime
 from zoneinfo import ZoneInfo
 
-from dateutil.relativedelta import relativedelta
-
-from board.facts.jobs import JOB_MINUTES, USUAL_JOBS, UsualJob
+from board.facts.job_words import usual_job
+from board.facts.jobs import JOB_MINUTES, UsualJob
 from board.facts.rule_set import RuleSet
 from board.facts.rule_sets import rule_set
 from board.facts.tableware import LEAST_WASH_MINUTES, WASH_MINUTES_A_PIECE
@@ -15,8 +14,10 @@ from board.plan.model.work import Way, Work
 from board.plan.phrases.durations import Attention, Spread, short
 from board.plan.phrases.food_safety import Thaw
 from board.plan.phrases.stations import ACCEPTS_EITHER_SIDE, Keep, Station
-from board.plan.phrases.when import instant, is_small_hours
+from board.plan.phrases.when import instant
+from board.plan.resolve import absences
 from board.plan.resolve.become import NOTHING, Become, what_becomes
+from board.plan.resolve.course_times import eaten_minutes, wanted_moments
 from board.plan.resolve.food_safety import NO_CARE, Care, care_of
 from board.plan.resolve.laying import laid, wash_ups
 from board.plan.resolve.links import (
@@ -25,8 +26,6 @@ from board.plan.resolve.links import (
     Linked,
     Node,
     clear_id,
-    eaten_minutes,
-    is_before_guests,
     serve_id,
 )
 from board.plan.resolve.reheated import with_reheating
@@ -112,9 +111,10 @@ class _Assumed:
 def fill(plan: Plan, linked: Linked) -> Filled:
     """The plan with every open value filled."""
     assumed = _Assumed()
-    zone = ZoneInfo(plan.zone)
-    arrive = instant(plan.date, plan.arrive, zone)
+    arrive = instant(plan.date, plan.arrive, ZoneInfo(plan.zone))
     to_serve = {link.first for link in linked.links if link.second.startswith("serve/")}
+    for id_, hour in linked.hours.items():
+        assumed.say(hour, linked.nodes[id_].name)
     becomes = with_reheating(linked, what_becomes(plan, linked))
     tasks = {
         node.id: _task(plan, node, becomes.get(node.id, NOTHING), assumed, served_next=node.id in to_serve)
@@ -124,7 +124,10 @@ def fill(plan: Plan, linked: Linked) -> Filled:
     for id_ in spoils_by_what_it_takes_up(plan, linked.nodes, linked.links, spoiling) - spoiling:
         by = Spoils(True, "what it takes up of another dish spoils")
         tasks[id_] = replace(tasks[id_], care=replace(tasks[id_].care, spoils=True, by=by))
-    courses = _courses(plan, zone, arrive, assumed)
+    courses = _courses(plan, assumed)
+    for name in plan.hands:
+        for said, what in absences.told(plan, name):
+            assumed.say(said, what)
     for guest in plan.guests:
         for read in guest.read:
             assumed.say(read, guest.name)
@@ -137,8 +140,6 @@ def _task(plan: Plan, node: Node, become: Become, assumed: _Assumed, *, served_n
     work = node.work
     if work is None:
         return Task(node, (_own_way(plan, node, assumed),))
-    if node.kind == "job" and is_before_guests(work):
-        assumed.say("is done before the guests arrive, if it can be", node.name)
     rules = rule_set(plan.rules)
     usual = _usual(node, plan.guest_count)
     base = _way(work, work, node, usual, rules, assumed)
@@ -173,7 +174,7 @@ def _exactly(minutes: int) -> Spread:
 
 def _usual(node: Node, guests: int) -> UsualJob | None:
     """The usual job of that name, with its minutes for so many guests."""
-    usual = USUAL_JOBS.get(node.name.casefold()) if node.kind == "job" else None
+    usual = usual_job(node.name) if node.kind == "job" else None
     return usual and replace(usual, minutes=usual.minutes_for(guests))
 
 
@@ -270,9 +271,9 @@ def _attended(on: Station, stored: int | None, node: Node, assumed: _Assumed) ->
     return Attention(whole=True)
 
 
-def _courses(plan: Plan, zone: ZoneInfo, arrive: datetime, assumed: _Assumed) -> tuple[CourseWanted, ...]:
+def _courses(plan: Plan, assumed: _Assumed) -> tuple[CourseWanted, ...]:
     found: list[CourseWanted] = []
-    for course in plan.courses:
+    for course, wanted in zip(plan.courses, wanted_moments(plan), strict=True):
         if course.eaten_in is None:
             assumed.say(f"eaten in {EATEN_MINUTES} min", course.course)
         if course.may_slip is None:
@@ -282,29 +283,13 @@ def _courses(plan: Plan, zone: ZoneInfo, arrive: datetime, assumed: _Assumed) ->
                 name=course.course,
                 serve=serve_id(course.course),
                 clear=clear_id(course.course),
-                wanted=_wanted(plan, zone, arrive, found, len(found)),
+                wanted=wanted,
                 eaten=eaten_minutes(course),
                 may_slip=MAY_SLIP_MINUTES if course.may_slip is None else course.may_slip,
                 standing=course.standing,
             )
         )
     return tuple(found)
-
-
-def _wanted(plan: Plan, zone: ZoneInfo, arrive: datetime, before: list[CourseWanted], index: int) -> datetime:
-    at = plan.courses[index].at
-    if at.clock is not None:
-        moment = instant(plan.date, at.clock, zone)
-        if moment < arrive and is_small_hours(at.clock):
-            moment = instant(plan.date + relativedelta(days=1), at.clock, zone)
-        return moment
-    assert at.after is not None
-    gap = timedelta(minutes=at.after.minutes)
-    if at.after.course_before:
-        return before[-1].wanted + gap
-    if at.after.course is not None:
-        return next(c for c in before if serve_id(c.name) == serve_id(at.after.course)).wanted + gap
-    return arrive + gap
 
 
 def _kitchen(plan: Plan, assumed: _Assumed) -> None:

@@ -1,12 +1,41 @@
 """Course names and times: names are unique, and times follow the guests' arrival and the written order. Pure."""
 
+from datetime import datetime, timedelta
+from zoneinfo import ZoneInfo
+
 from board.plan.model.courses import Course
 from board.plan.model.model import Plan
 from board.plan.phrases.durations import MINUTES_PER_DAY
 from board.plan.phrases.phrase import near
-from board.plan.phrases.when import clock_of, is_small_hours, minute_of
+from board.plan.phrases.when import clock_of, instant, is_small_hours, minute_of
 from board.plan.places import Loc
 from board.plan.resolve.fault import Fault, slug
+
+EATEN_MINUTES = 25  # a course at the table; common practice, no source
+
+
+def eaten_minutes(course: Course) -> int:
+    """How long a course is likely to be eaten, in minutes; a default if the plan does not say."""
+    return course.eaten_in.likely if course.eaten_in else EATEN_MINUTES
+
+
+def wanted_moments(plan: Plan) -> list[datetime]:
+    """When each course is to go out, in UTC. Of a plan whose courses have no faults."""
+    zone = ZoneInfo(plan.zone)
+    arrive = instant(plan.date, plan.arrive, zone)
+    wanted: dict[str, datetime] = {}
+    last = arrive
+    for course in plan.courses:
+        at, after = course.at.clock, course.at.after
+        if at is not None:
+            last_day = timedelta(days=1 if instant(plan.date, at, zone) < arrive and is_small_hours(at) else 0)
+            moment = instant(plan.date + last_day, at, zone)
+        else:
+            assert after is not None
+            start = wanted[slug(after.course)] if after.course is not None else arrive
+            moment = (last if after.course_before else start) + timedelta(minutes=after.minutes)
+        wanted[slug(course.course)] = last = moment
+    return list(wanted.values())
 
 
 def course_times(plan: Plan) -> list[Fault]:

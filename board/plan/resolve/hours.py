@@ -29,21 +29,15 @@ def hours_of(plan: Plan, name: str) -> list[Interval]:
 
 def home_of(plan: Plan, name: str) -> list[Interval]:
     """One person's hours minus shopping trips, in order: when they are at home."""
-    return _less(hours_of(plan, name), _trips_of(plan, name))
+    return less(hours_of(plan, name), _trips_of(plan, name))
 
 
 def _trips_of(plan: Plan, name: str) -> list[Interval]:
     return [(trip.start, trip.end) for trip in trips(plan)] if name == shopper(plan) else []
 
 
-def free_of(plan: Plan, name: str) -> list[Interval]:
-    """One person's hours minus their absences, in order; touching intervals are joined."""
-    zone = ZoneInfo(plan.zone)
-    gone = [stretch(span.day.on(plan.date), span, zone) for span in plan.hands[name].away.values()]
-    return _less(hours_of(plan, name), gone)
-
-
-def _less(hours: list[Interval], gone: list[Interval]) -> list[Interval]:
+def less(hours: list[Interval], gone: list[Interval]) -> list[Interval]:
+    """What is left of intervals without others, in order; those that touch are joined."""
     edges = sorted({moment for each in (*hours, *gone) for moment in each})
     found: list[Interval] = []
     for start, end in pairwise(edges):

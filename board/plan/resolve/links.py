@@ -6,68 +6,34 @@ arrive, guests to the table, serving and clearing of each course, and washing-up
 
 from collections import Counter
 from collections.abc import Iterable
-from dataclasses import dataclass, field
 from graphlib import CycleError, TopologicalSorter
-from typing import Literal
 
-from board.plan.model.courses import Course
 from board.plan.model.model import Plan
 from board.plan.model.work import Job, Ref, Work
 from board.plan.phrases.durations import Attention, Spread, short
 from board.plan.phrases.phrase import near
 from board.plan.phrases.stations import Station
 from board.plan.places import Loc
+from board.plan.resolve.absences import away_faults
+from board.plan.resolve.course_times import EATEN_MINUTES as EATEN_MINUTES  # re-exported, as what is `X as X` below
 from board.plan.resolve.course_times import course_times
+from board.plan.resolve.course_times import eaten_minutes as eaten_minutes
 from board.plan.resolve.dish_names import OWN_NAME, dish_names
-from board.plan.resolve.fault import Fault as Fault  # re-exported for the users of `link`
+from board.plan.resolve.fault import Fault as Fault
 from board.plan.resolve.fault import name_key as name_key
 from board.plan.resolve.fault import slug as slug
 from board.plan.resolve.laying import wash_ups
+from board.plan.resolve.nodes import ARRIVE, SEAT, Kind
+from board.plan.resolve.nodes import Link as Link
+from board.plan.resolve.nodes import Linked as Linked
+from board.plan.resolve.nodes import Node as Node
+from board.plan.resolve.nodes import clear_id as clear_id
+from board.plan.resolve.nodes import is_written as is_written
+from board.plan.resolve.nodes import serve_id as serve_id
 from board.plan.resolve.pouring import pouring_jobs
 from board.plan.resolve.trips import trip_jobs
 from board.plan.resolve.uses import uses
-
-Kind = Literal["step", "job", "arrive", "seat", "serve", "clear"]
-
-ARRIVE = "guests arrive"
-SEAT = "guests to the table"
-
-
-@dataclass(frozen=True, slots=True)
-class Node:
-    """One piece of work. `id` is stable as long as dish and step keep their names."""
-
-    id: str
-    kind: Kind
-    name: str
-    loc: Loc
-    work: Work | None = None
-    dish: str | None = None
-    course: str | None = None
-
-
-def is_written(node: Node) -> bool:
-    """Whether the host wrote it as work, unlike a shopping trip or a drink to pour."""
-    return node.kind == "step" or (node.kind == "job" and node.loc[0] == "jobs")
-
-
-@dataclass(frozen=True, slots=True)
-class Link:
-    """`second` starts `least` to `most` minutes after `first` ends. A firm link is never relaxed."""
-
-    first: str
-    second: str
-    least: int = 0
-    most: int | None = None
-    firm: bool = True
-
-
-@dataclass
-class Linked:
-    """Nodes in plan order, and their links."""
-
-    nodes: dict[str, Node] = field(default_factory=dict)
-    links: list[Link] = field(default_factory=list)
+from board.plan.resolve.usual_hours import usual_hours
 
 
 def labels(nodes: Iterable[Node]) -> dict[str, str]:
@@ -90,8 +56,10 @@ def link(plan: Plan) -> tuple[Linked, list[Fault]]:
         _link_chain(chain, names, linked, problems)
     _link_courses(plan, linked, chains)
     for node in [n for n in linked.nodes.values() if n.kind == "job"]:
-        _link_job(node, names, linked, problems)
+        assert node.work is not None
+        _link_work(node, node.work, names, linked, problems)
     _add_wash_ups(plan, linked)
+    usual_hours(plan, linked)
     times = course_times(plan)
     if all(problem.code != "plan 4" for problem in times):  # two courses of one name would look like a cycle
         problems += _cycle(linked)
@@ -102,16 +70,8 @@ def link(plan: Plan) -> tuple[Linked, list[Fault]]:
         for p in uses(plan, node.loc, node.work, is_step=node.kind == "step")
     ]
     problems += _rests_of_nothing(linked)
-    problems += [*times, *dish_names(plan)]
+    problems += [*times, *dish_names(plan), *away_faults(plan)]
     return linked, problems
-
-
-def serve_id(course: str) -> str:
-    return f"serve/{slug(course)}"
-
-
-def clear_id(course: str) -> str:
-    return f"clear/{slug(course)}"
 
 
 _OWN_WORDS = {"serve", "clear", "jobs"}  # first parts of the program's own ids
@@ -287,26 +247,6 @@ def _link_courses(plan: Plan, linked: Linked, chains: list[list[Node]]) -> None:
         elif following is not None:
             target = "guests-to-the-table" if following is first_seated else serve_id(following.course)
             linked.links.append(Link(serve_id(course.course), target, eaten))
-
-
-EATEN_MINUTES = 25  # a course at the table; common practice, no source
-
-
-def eaten_minutes(course: Course) -> int:
-    """How long a course is likely to be eaten, in minutes; a default if the plan does not say."""
-    return course.eaten_in.likely if course.eaten_in else EATEN_MINUTES
-
-
-def _link_job(node: Node, names: Names, linked: Linked, problems: list[Fault]) -> None:
-    assert node.work is not None
-    if is_before_guests(node.work):
-        linked.links.append(Link(node.id, "guests-arrive", firm=False))
-    _link_work(node, node.work, names, linked, problems)
-
-
-def is_before_guests(job: Work) -> bool:
-    """A job without a time of its own is done before the guests arrive."""
-    return job.before is None and job.after is None and job.not_before is None
 
 
 def _cycle(linked: Linked) -> list[Fault]:

@@ -225,9 +225,10 @@ def _bent_links(plan_file: PlanFile, sheet: RunSheet) -> Iterator[Bent]:
         first, second = slots[link.first], slots[link.second]
         gap = whole_minutes(second.start - first.end)
         about = (first.id, second.id)
-        if not link.firm and gap < link.least:
-            yield Bent(f"{second.name} does not wait for {first.name}", (NotReady,), about, link.least - gap)
-        if link.most is not None and gap > link.most:
+        least = 0 if link.usual else link.least
+        if not link.firm and gap < least:
+            yield Bent(f"{second.name} does not wait for {first.name}", (NotReady,), about, least - gap)
+        if link.most is not None and gap > link.most and not link.usual:
             words = f"{second.name} begins {gap} min after {first.name}, at most {link.most} min was wanted"
             yield Bent(words, (WaitsPast,), about, gap - link.most)
 

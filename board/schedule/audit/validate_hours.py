@@ -12,6 +12,7 @@ from board.base.words import day_and_clock
 from board.plan.model.model import Plan
 from board.plan.phrases.stations import Keep
 from board.plan.phrases.when import Day, Moment, Span, instant, parse_day, stretch
+from board.plan.resolve.absences import absences
 from board.plan.resolve.assume import Task
 from board.sheet.run_sheet import Attended, Slot
 
@@ -125,8 +126,7 @@ def _somebody_home(plan: Plan) -> list[Stretch]:
 
 
 def _free(plan: Plan, who: str) -> list[Stretch]:
-    zone = ZoneInfo(plan.zone)
-    away = [stretch(away.day.on(plan.date), away, zone) for away in plan.hands[who].away.values()]
+    away = [(each.start, each.end) for each in absences(plan, who)]
     return _all_without(_merged([*_hours(plan, who), *_out_shopping(plan, who)]), away)
 
 

@@ -48,10 +48,10 @@ def amounts(problem: Problem, solution: Solution) -> dict[Violation, int]:
         wait = solution.starts[order.second] - end_of(problem, solution, order.first)
         hold = way_of(problem, solution, order.first).hold
         limit = hold.limit if hold is not None else None
-        if order.most is not None:
+        if order.most is not None and not order.usual:
             found[Violation("not-at-once" if order.most == order.least else "waits", n)] = wait - order.most
         if not order.firm:
-            found[Violation("not-ready", n)] = order.least - wait
+            found[Violation("not-ready", n)] = order.ready - wait
         if limit is not None:
             found[Violation("past-limit", n)] = wait - (limit if solution.kept[order.first] else 0)
     return {violation: amount for violation, amount in found.items() if amount > 0}

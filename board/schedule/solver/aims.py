@@ -1,5 +1,5 @@
-"""The aims, in strict order: hours kept, courses on time, nothing kept too long, hot food fresh, the host with the
-guests, a light day.
+"""The aims, in strict order: hours kept, courses on time, nothing kept too long, hot food fresh, jobs at their usual
+hours, the host with the guests, a light day.
 
 Each aim is a sum to minimise. Lateness and keeping are soft, so there is always a solution.
 """
@@ -29,6 +29,7 @@ class Aims:
         self.hours = self._out_of_hours()
         self.courses = self._lateness()
         self.keeps, self.freshness = self._waiting()
+        self.usual = self._out_of_custom()
 
     def costly(self) -> dict[str, cp_model.LinearExprT]:
         """Those of `solution.COSTLY`."""
@@ -40,6 +41,7 @@ class Aims:
         return {
             **self.costly(),
             "freshness": self.freshness,
+            "usual": self.usual,
             "company": ease.away_from_guests(),
             "day": ease.attended_after(self.problem.day_begins),
             "busiest": ease.busiest_half_hour(),
@@ -92,13 +94,24 @@ class Aims:
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
             wait = second.start - first.end
             if not order.firm:
-                past.append(self._violated("not-ready", n, order.least - wait))
-            if order.most is not None and order.most > order.least:
+                past.append(self._violated("not-ready", n, order.ready - wait))
+            if order.most is not None and order.most > order.least and not order.usual:
                 past.append(self._violated("waits", n, wait - order.most))
             past += self._past_its_limit(n, first, wait)
             if first.job.best_within is not None:
                 stale.append(self._above(wait - first.job.best_within, "past its best"))
         return cp_model.LinearExpr.sum(past), cp_model.LinearExpr.sum(stale)
+
+    def _out_of_custom(self) -> cp_model.LinearExprT:
+        """Minutes by which jobs lie outside their usual hours."""
+        terms: list[cp_model.LinearExprT] = []
+        for order in self.problem.orders:
+            wait = self.v.jobs[order.second].start - self.v.jobs[order.first].end
+            if order.usual and order.most is not None:
+                terms.append(self._above(wait - order.most, "too far off"))
+            if order.usual and order.least and not order.firm:
+                terms.append(self._above(order.least - wait, "too near"))
+        return cp_model.LinearExpr.sum(terms)
 
     def _past_its_limit(self, n: int, first: JobVars, wait: cp_model.LinearExprT) -> list[cp_model.LinearExprT]:
         limits = [way.hold.limit if way.hold else None for way in first.job.ways]

@@ -56,6 +56,7 @@ class _Given:
             jobs=jobs,
             orders=tuple(self._order(order) for order in problem.orders if self.status(order.second) == "to-come"),
             servings=servings,
+            hands=tuple(hand.later(self._arrives() - problem.arrives) for hand in problem.hands),
             opens=self.now,
             horizon=max(problem.horizon, self.now + problem.horizon - problem.opens),
             ovens_now=self._ovens_now(),

@@ -129,15 +129,19 @@ def test_each_thing_a_kitchen_leaves_out_is_assumed_and_told(
 
 def test_a_job_of_one_line_brings_its_usual_figures_and_tells_them(plan_from: PlanFrom) -> None:
     """What a job usually takes is common practice, no source."""
-    found = filled(plan_from, jobs="jobs: [lay the table, feed the cat]\n")
+    found = filled(plan_from, jobs="jobs: [lay the table, polish the gong, borrow chairs]\n")
 
     assert way(found, "jobs/lay-the-table").takes == Spread(low=25, likely=25, high=25)
-    assert way(found, "jobs/feed-the-cat").takes.likely == 10
+    assert way(found, "jobs/polish-the-gong").takes.likely == 10
     assert found.assumed == (
-        "is done before the guests arrive, if it can be: lay the table, feed the cat",
-        "is done front of house, with hands on it all the time: lay the table, feed the cat",
+        "is done in the last 36 h before the guests arrive, as usual: lay the table",
+        "is done any time before the guests arrive (say when, for example `before: guests arrive, at most 1 h`): "
+        "polish the gong",
+        "is done before the guests arrive, if it can be: borrow chairs",
+        "is done front of house, with hands on it all the time: lay the table, polish the gong, borrow chairs",
         "takes 25 min: lay the table",
-        "takes 10 min: feed the cat",
+        "takes 10 min: polish the gong",
+        "takes 20 min: borrow chairs",
     )
 
 

@@ -140,10 +140,10 @@ def test_before_turns_the_link_round() -> None:
 
 
 def test_a_job_that_says_nothing_is_done_before_the_guests_arrive_if_it_can_be() -> None:
-    linked = links_of(SOUP_AND_TART + "jobs: [lay the table]\n")
+    linked = links_of(SOUP_AND_TART + "jobs: [polish the gong]\n")
 
-    assert between(linked, "jobs/lay-the-table", "guests-arrive") == Link(
-        "jobs/lay-the-table", "guests-arrive", firm=False
+    assert between(linked, "jobs/polish-the-gong", "guests-arrive") == Link(
+        "jobs/polish-the-gong", "guests-arrive", firm=False
     )
 
 

@@ -10,7 +10,20 @@ import pytest
 from board.evening.forecast import Forecaster
 from board.evening.state import State, StepState, begin
 from board.schedule.oven_dial import COLD_AFTER_MINUTES
-from board.schedule.problem import Demand, Hold, Job, Order, OvenFacts, OvenNow, OvenUse, Part, Problem, Serving, Way
+from board.schedule.problem import (
+    Demand,
+    Hand,
+    Hold,
+    Job,
+    Order,
+    OvenFacts,
+    OvenNow,
+    OvenUse,
+    Part,
+    Problem,
+    Serving,
+    Way,
+)
 from board.schedule.solver.solve import solve
 from board.session.replan.remaining import as_it_stands, where_it_looks
 from board.sheet.run_sheet import RunSheet
@@ -254,6 +267,20 @@ def test_their_time_is_counted_from_when_they_look_like_coming(little: RunSheet)
 
     assert left(of_the_pot(), late, "17:10").arrives == minute("18:50")
     assert left(of_the_pot(), standing(come_already, {}), "18:50").arrives == minute("18:30")
+
+
+def test_hands_that_are_away_from_when_the_guests_come_are_away_so_much_later(little: RunSheet) -> None:
+    """Away 18:30 to 18:40 to greet them, and at the telephone 18:45 to 18:50; they come at 18:42, 12 minutes late."""
+    first, last = minute("16:30"), minute("20:00")
+    untied = ((first, minute("18:45")), (minute("18:50"), last))
+    free = ((first, minute("18:30")), (minute("18:40"), minute("18:45")), (minute("18:50"), last))
+    host = Hand("host", free, ((first, last),), ((minute("18:30"), minute("18:40")),), untied)
+    late = standing(little, {"arrive": StepState(put_off={"start": at("18:42")})})
+    (hand,) = left(replace(of_the_pot(), hands=(host,)), late, "17:10").hands
+
+    assert hand.tied == ((minute("18:42"), minute("18:52")),)
+    assert hand.free == ((first, minute("18:42")), (minute("18:52"), last))
+    assert left(replace(of_the_pot(), hands=(host,)), standing(little, {}), "17:10").hands == (host,)
 
 
 def test_what_was_said_to_take_longer_takes_longer_in_every_way(little: RunSheet) -> None:

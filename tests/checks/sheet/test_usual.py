@@ -1,0 +1,60 @@
+"""time 12: jobs outside their usual hour. Common practice, no source."""
+
+import pytest
+
+from board.checks.sheet.every import safety_check
+from board.plan.load import PlanFile
+from board.plan.snag import Snag
+from board.schedule.audit.validate import validate
+from board.schedule.solver.solve import solve
+from board.schedule.to_run_sheet import make_sheet
+from tests.conftest import read
+
+TEXT = """\
+event: Test supper
+date: 2026-11-28
+zone: Europe/Dublin
+arrive: 18:30
+guests: [4 guests]
+hands: {{host: {{hours: {{on the day: '9:00 - {until}'}}, away: {{rest: '{away}'}}}}}}
+courses:
+  - course: Main
+    at: 20:00
+    may slip: 0 min
+    dishes: [{{dish: Lentils, steps: [{{step: boil them, takes: 20 min}}]}}]
+jobs:
+  - {job}
+"""
+
+
+def found(job: str, away: str = "9:00 - 9:01", until: str = "23:00") -> list[Snag]:
+    file = read(TEXT.format(job=job, away=away, until=until))
+    assert isinstance(file, PlanFile), file
+    sheet = make_sheet(file, solve)
+    assert validate(file, sheet) == []
+    return [snag for snag in safety_check(file, sheet) if snag.code == "time 12"]
+
+
+def test_a_job_at_its_hour_is_not_told_of() -> None:
+    assert found("light the candles") == []
+
+
+@pytest.mark.parametrize(
+    ("job", "away", "message", "mend"),
+    [
+        ("light the candles", "18:10 - 18:40", "20 min before guests arrive; at most 15 min is usual",
+         "before: guests arrive, at most 20 min"),
+        ("open the red", "18:20 - 19:40", "10 min before serve Main; 30 min to 1 h is usual", "before: serve Main"),
+        ("make coffee", "20:05 - 20:50", "50 min after serve Main; 5 min to 30 min is usual", "after: serve Main"),
+    ],
+)  # fmt: skip
+def test_a_job_that_the_hands_have_no_time_for_then_is_told_with_the_line_to_write(
+    job: str, away: str, message: str, mend: str
+) -> None:
+    (snag,) = found(job, away)
+
+    assert snag.message == f"{job} stands {message}"
+    assert mend in snag.mend
+    assert snag.place is not None
+    assert snag.place.line == 13
+    assert not snag.safety
