@@ -96,13 +96,14 @@ class _Search:
                 self.model.add_hint(job.start, start)
 
     def run(self) -> Solution:
-        grown = self.large and self._grown()
         self._fresh()
         rest = [aim for aim in self.wanted if aim not in COSTLY]
-        if not (self._stand_on_grown() if grown else self._all_nought(rest[:1])):
-            if not grown:
-                self._fresh()
-            rest = list(self.wanted)
+        grown = False
+        if not (self._looks_easy() and self._all_nought(rest[:1])):
+            grown = self.large and self._grown()
+            self._fresh()
+            if not (grown and self._stand_on_grown()):
+                rest = list(self.wanted)
         for number, aim in enumerate(rest):
             if not any(result.aim == aim for result in self.results):
                 if grown and aim not in COSTLY and (number == 0 or rest[number - 1] in COSTLY):
@@ -117,6 +118,10 @@ class _Search:
         if self.best is None:
             raise NoAnswer
         return replace(self.best, aims=tuple(self.results), seconds=self.clock.spent())
+
+    def _looks_easy(self) -> bool:
+        """Whether one search may soon reach nought in all costly aims: of few pieces, or from starts that are known."""
+        return not self.large or self.near is not None
 
     # --- large problems
     def _grown(self) -> bool:
@@ -167,7 +172,7 @@ class _Search:
         self._keep(search.better(share * self.clock.left(), tell))
 
     def _share(self, levels: int) -> float:
-        """Seconds for the next of so many levels: all there are, but for a large problem, which would take them all."""
+        """Seconds for the next of so many searches: all there are, but for a large problem, which would take them."""
         return self.clock.left() / levels if self.large else self.clock.left()
 
     # --- aim by aim
@@ -178,7 +183,7 @@ class _Search:
                 self.model.add(self.sums[aim] == 0)
         nought = [AimResult(aim, 0, 0) for aim in COSTLY if aim in self.wanted]
         if first:
-            found = self._least(first[0], self.steady, self.clock.left())
+            found = self._least(first[0], self.steady, self._share(4))
             self.results = [*nought, found] if found is not None else []
             return found is not None
         either = run(self.model, Effort(self.steady, self.clock.left()), self.clock, COSTLY[0], self.watch)
