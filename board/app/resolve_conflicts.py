@@ -1,6 +1,7 @@
 """From a plan with clashes to one without: finds ways out, and writes the chosen one into the plan file."""
 
 import difflib
+import time
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -16,25 +17,31 @@ from board.sheet.run_sheet import RunSheet
 if TYPE_CHECKING:
     from board.plan.load import PlanFile
 
+ALL_SECONDS = 120.0  # for the timetable, its clashes and the ways out together, unless the host says otherwise
+OF_ALL, OF_THE_REST = 0.5, 0.3  # the most of it for the timetable; and of what is left, for the clashes
 TRIED_SECONDS = 6.0  # for one proposal
+LEAST_SECONDS = 0.5  # a search that began ends with something
+HANDFUL = 5  # ways out that are always looked for, so that one has the same number whenever it is asked for
 
 
 @dataclass(frozen=True)
 class Mending:
-    """A plan's text, its run sheet, and the ways out of what the sheet gives up."""
+    """A plan's text, its run sheet, and the ways out of what the sheet gives up. `all_tried`: there was time for all
+    that might be behind it or help."""
 
     text: str
     sheet: RunSheet
     ways: list[WayOut]
+    all_tried: bool = True
 
 
 def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
-    """Solves the plan within `limit` seconds and, if it gives something up, finds up to `number` ways out. Raises
-    Trouble."""
+    """Solves the plan and, if it gives something up, finds up to `number` ways out, all of it within `limit` seconds.
+    Raises Trouble."""
     from board.checks.plan.every import check, endangers, stops
     from board.checks.sheet.assessed import of_plan
     from board.schedule.conflicts.explain import clashes_of
-    from board.schedule.conflicts.proposals import Case
+    from board.schedule.conflicts.proposal import Case
     from board.schedule.conflicts.ways_out import Means, ways_out
     from board.schedule.formulate import problem_of
     from board.schedule.problem import Problem
@@ -43,6 +50,11 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
     from board.schedule.solver.solve import LIMIT_SECONDS, NoAnswer, solve
     from board.schedule.to_run_sheet import to_run_sheet
 
+    until = time.perf_counter() + (limit or ALL_SECONDS)
+
+    def left() -> float:
+        return until - time.perf_counter()
+
     text = read_text(path)
     file = plan_in(text, path)
     assessed = of_plan(file)
@@ -50,33 +62,44 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
     problem = problem_of(file.plan, file.filled)
     with Telling() as telling:
         try:
-            solution = solve(problem, limit or LIMIT_SECONDS, watch=telling.progress)
+            solution = solve(problem, min(LIMIT_SECONDS, OF_ALL * left()), watch=telling.progress)
         except NoAnswer:
             raise Trouble(words.NO_ANSWER) from None
-    clashes = clashes_of(problem, solution, can)
-    sheet = with_all(assessed, to_run_sheet(file, problem, solution, clashes)).the_sheet
-    if sheet.proved:
+    spared = (1 - OF_THE_REST) * left()
+    clashes = clashes_of(problem, solution, can, lambda: left() - spared)
+    all_told = left() > spared
+    assessed = with_all(assessed, to_run_sheet(file, problem, solution, clashes))
+    sheet = assessed.the_sheet
+    if sheet.proved and all_told:
         cache().put(sheet)
     if not sheet.given_up:
         return Mending(text, sheet, [])
 
-    def solved(asked: Problem, aims: tuple[str, ...]) -> Solution:
-        return solve(asked, TRIED_SECONDS, aims)
+    def solved(asked: Problem, aims: tuple[str, ...]) -> Solution | None:
+        moved = round((problem.origin - asked.origin).total_seconds() / 60)
+        near = [start + moved for start in solution.starts] if len(asked.jobs) == len(problem.jobs) else None
+        try:
+            return solve(asked, max(LEAST_SECONDS, min(TRIED_SECONDS, left())), aims, near=near)
+        except NoAnswer:
+            return None
 
     def sound(changed: "PlanFile") -> bool:
         snags = check(changed)
         return not stops(snags) and not endangers(assessed.snags, snags)
 
+    def safe(changed: "PlanFile", timetable: RunSheet) -> bool:
+        return not endangers(assessed.snags, with_all(of_plan(changed), timetable).snags)
+
     case = Case(file, problem, solution, clashes)
     with Telling() as telling:
-        means = Means(solved, can_be_whole, sound, telling.trying)
-        ways = ways_out(text, case, sheet, number, means)
-    return Mending(text, sheet, ways)
+        means = Means(solved, can_be_whole, sound, safe, telling.trying, left)
+        found = ways_out(text, case, sheet, max(number, HANDFUL), means)
+    return Mending(text, sheet, found.ways, found.all_tried and all_told)
 
 
-def take(path: Path, mending: Mending, number: int) -> list[str]:
-    """Writes way out `number`, counted from 1, into the plan. Returns the changed lines, each with `+` or `-` before
-    it. Raises Trouble."""
+def take(path: Path, mending: Mending, number: int) -> tuple[WayOut, list[str]]:
+    """Writes way out `number`, counted from 1, into the plan. Returns it and the changed lines, each with `+` or `-`
+    before it. Raises Trouble."""
     from board.checks.sheet.assessed import of_plan
 
     if not 1 <= number <= len(mending.ways):
@@ -86,4 +109,4 @@ def take(path: Path, mending: Mending, number: int) -> list[str]:
     if way.sheet.proved:
         cache().put(with_all(of_plan(plan_in(way.text, path)), way.sheet).the_sheet)
     lines = difflib.unified_diff(mending.text.splitlines(), way.text.splitlines(), lineterm="", n=0)
-    return [line for line in lines if line[:1] in "+-" and line[:3] not in ("+++", "---")]
+    return way, [line for line in lines if line[:1] in "+-" and line[:3] not in ("+++", "---")]

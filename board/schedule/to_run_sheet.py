@@ -138,11 +138,11 @@ class _Writer:
         )
 
     def _given_up(self, slots: list[Slot]) -> Iterator[GivenUp]:
-        """What is given up, with the clash behind it if one is known."""
+        """What is given up, with the clashes behind it where they are known."""
         teller = Teller(self.problem, self.solution)
         for violation, told in given_up(self.problem, self.solution, slots):
-            clash = self.clashes.get(violation) if violation is not None else None
-            yield msgspec.structs.replace(told, why=teller.tell(clash)) if clash and clash.taken else told
+            clashes = self.clashes.get(violation, ()) if violation is not None else ()
+            yield msgspec.structs.replace(told, why=teller.tell(clashes, told.why))
 
     def _slot(self, n: int, waits: list[Dependency]) -> Slot:
         task, job = self.tasks[n], self.problem.jobs[n]

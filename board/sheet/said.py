@@ -14,6 +14,7 @@ from board.sheet import words
 from board.sheet.run_sheet import RunSheet, Slot
 from board.sheet.told import (
     Because,
+    Causes,
     Caution,
     Chain,
     DialTurn,
@@ -103,6 +104,8 @@ class _Sayer:
                 return words.taken_up(self.name(slot), self.day(at))
             case Fights(over=fights):
                 return "; ".join(map(self.fight, fights))
+            case Causes(each=each):
+                return words.causes([self.why(cause) for cause in each], on_top=not isinstance(each[0], Fights))
             case _:
                 assert_never(told)
 

@@ -154,7 +154,16 @@ class Fights(_Told, frozen=True, gc=False, tag="clash"):
     over: tuple[Fight, ...]
 
 
-Why = Because | Chain | TakenUp | Fights
+Cause = Because | Chain | TakenUp | Fights
+
+
+class Causes(_Told, frozen=True, gc=False, tag="causes"):
+    """Several, each of which is enough by itself; or time, and what comes on top of it."""
+
+    each: tuple[Cause, ...]
+
+
+Why = Cause | Causes
 
 
 class GivenUp(msgspec.Struct, frozen=True, gc=False):

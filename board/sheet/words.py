@@ -101,6 +101,11 @@ GIVEN_UP_SINCE = {
 HOURS_BEGIN = "the hours given begin only then"
 
 
+def causes(each: list[str], *, on_top: bool) -> str:
+    """Several, each enough by itself; or what comes on top of the first."""
+    return ("; and on top of that: " if on_top else "; and even without that: ").join(each)
+
+
 def all_there_is(resource: str, capacity: float) -> str:
     """What there is of something that more is wanted of."""
     if resource == "rings":

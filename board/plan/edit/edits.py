@@ -4,8 +4,8 @@ text, itself a readable plan, or the reason for refusing. Pure; raises nothing."
 from collections.abc import Iterable
 
 from board.plan.edit.edit import Edit
-from board.plan.edit.edit_dishes import AddWay, BuyDish, DropDay, DropDish, PushCourse, SetOn
-from board.plan.edit.edit_hands import AddHelper, EarlierHours, MoreHours
+from board.plan.edit.edit_dishes import AddWay, BuyDish, DropDay, DropDish, PushCourse, SetGap, SetOn
+from board.plan.edit.edit_hands import AddHelper, MoreHours, MoveAway, SetWho, StretchHours
 from board.plan.edit.edit_kitchen import AddOven, MoreOfTool, MoreRings, MoreRoom
 from board.plan.edit.edit_lessons import AddHistory, AddNotes, SetOvenTime, SetTakes, Together
 from board.plan.edit.save import CannotEdit
@@ -13,8 +13,8 @@ from board.plan.load import PlanFile
 
 __all__ = [
     "AddHelper", "AddHistory", "AddNotes", "AddOven", "AddWay", "BuyDish", "CannotEdit", "DropDay", "DropDish",
-    "EarlierHours", "Edit", "MoreHours", "MoreOfTool", "MoreRings", "MoreRoom", "PushCourse", "SetOn",
-    "SetOvenTime", "SetTakes", "Together", "apply_all",
+    "Edit", "MoreHours", "MoreOfTool", "MoreRings", "MoreRoom", "MoveAway", "PushCourse", "SetGap",
+    "SetOn", "SetOvenTime", "SetTakes", "SetWho", "StretchHours", "Together", "apply_all",
 ]  # fmt: skip
 
 

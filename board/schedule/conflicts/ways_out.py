@@ -1,128 +1,270 @@
 """Ways out of a clash: a change to the plan is made, solved again, and offered only if it helps. Pure.
 
-`proposals` says what is tried; the solver, and the check that a plan may be cooked, are passed in.
+`proposals` says what is tried; the solver, the checks of a plan, and the time there is are passed in.
 """
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from datetime import datetime, timedelta
+from datetime import timedelta
+from itertools import combinations, product
 from zoneinfo import ZoneInfo
 
 from board.base import words as shared
-from board.plan.edit.edits import AddHelper, CannotEdit, apply_all
+from board.plan.edit.edits import AddHelper, CannotEdit, Edit, apply_all
 from board.plan.load import PlanFile
-from board.schedule.conflicts import words
-from board.schedule.conflicts.proposals import HELPER, Case, Proposal, proposals
+from board.schedule.conflicts import price, words
+from board.schedule.conflicts.by_hands import HELPER
+from board.schedule.conflicts.proposal import Case, Proposal
+from board.schedule.conflicts.proposals import proposals
 from board.schedule.dependencies import way_of
 from board.schedule.formulate import problem_of
 from board.schedule.problem import Problem
 from board.schedule.solution import AIMS, COSTLY, SPARED, Solution
 from board.schedule.to_run_sheet import to_run_sheet
-from board.sheet import said
-from board.sheet.company import away_minutes
 from board.sheet.run_sheet import RunSheet
 
-MOST_TRIED, MOST_TRIED_IN_PART = 80, 12
-Costs = tuple[int, ...]
+MOST_TRIED_IN_PART = 12  # families
+CHEAP, TWO, MOST_PAIRS = 19, 3, 60  # the dearest that is tried with another; their weight beside both; pairs
+LATER_STILL = 5  # a minute later than anyway costs as much as one beyond a course's slip
+Values = tuple[int, ...]
 _Changed = tuple[str, PlanFile, Problem]
 
 
 @dataclass(frozen=True)
 class Means:
-    """What the search is given: a solver (with the aims wanted), a quick test whether all limits can be kept, a check
-    that a plan may be cooked at all, and where to report what is being tried."""
+    """What the search is given. `solve`: a solver with the aims wanted, None if its time was too short.
+    `can_be_whole`: a quick test whether all limits can be kept. `sound`: whether a plan may be cooked at all; `safe`:
+    whether its timetable endangers nobody. `tell`: told what is being tried. `left`: seconds there are still."""
 
-    solve: Callable[[Problem, tuple[str, ...]], Solution]
+    solve: Callable[[Problem, tuple[str, ...]], Solution | None]
     can_be_whole: Callable[[Problem], bool | None]
     sound: Callable[[PlanFile], bool]
+    safe: Callable[[PlanFile, RunSheet], bool]
     tell: Callable[[str], None]
+    left: Callable[[], float]
 
 
 @dataclass(frozen=True)
 class WayOut:
-    """A change that helps: what it is, its price, and the plan and the run sheet it leads to."""
+    """A change that helps: what it is, what it brings and costs, and the plan and the run sheet it leads to."""
 
     what: str
-    price: str
+    brings: str
+    costs: str
     text: str
     sheet: RunSheet
-    remains: int  # things still given up
+    values: Values  # of the aims, in their order
     weight: int
 
+    @property
+    def remains(self) -> int:
+        """How many things are still given up."""
+        return len(self.sheet.given_up)
 
-def ways_out(text: str, case: Case, sheet: RunSheet, wanted: int, means: Means) -> list[WayOut]:
-    """Up to `wanted` ways out of what `sheet` gives up: those that leave nothing given up first, the cheapest first.
+
+@dataclass(frozen=True)
+class Found:
+    """Ways out, the best first. `all_tried`: whether there was time for all that might help."""
+
+    ways: list[WayOut]
+    all_tried: bool
+
+
+class _TimeIsUp(Exception):
+    """No bug: what was found until now is all there is."""
+
+
+def ways_out(text: str, case: Case, sheet: RunSheet, wanted: int, means: Means) -> Found:
+    """Up to `wanted` ways out of what `sheet` gives up, the cheapest first, each of which leaves nothing given up. If
+    there is none, those that help in part, what helps most first.
 
     `case` is the plan in `text` with its solution and clashes. A KeyboardInterrupt ends the search with what is found.
     """
     search = _Search(text, case, sheet, means)
-    found: list[WayOut] = []
+    all_tried = True
     try:
-        search.whole(found, wanted)
-        if not found:
-            search.in_part(found)
-    except KeyboardInterrupt:
-        pass
-    return sorted(found, key=lambda way: (way.remains > 0, way.weight, way.remains))[:wanted]
+        search.run(wanted)
+    except (KeyboardInterrupt, _TimeIsUp):
+        all_tried = False
+    whole = [way for way in search.found if not way.remains]
+    in_part = sorted(search.found, key=lambda way: (way.values[: len(COSTLY)], way.weight))
+    best = (sorted(whole, key=lambda way: (way.weight, way.values)) or in_part)[:wanted]
+    return Found(best, all_tried or len(best) == wanted)
 
 
 class _Search:
     def __init__(self, text: str, case: Case, sheet: RunSheet, means: Means) -> None:
-        self.text = text
         self.case = case
         self.sheet = sheet
         self.means = means
-        self.costs = _costs(case.solution)
+        self.values = _values(case.solution)
         self.zone = ZoneInfo(sheet.zone)
-        self.proposals = proposals(case)
-        self.helped: set[str] = set()  # families that need no more trying
+        self.found: list[WayOut] = []
+        self.families: dict[str, list[Proposal]] = {}
+        for proposal in proposals(case):
+            self.families.setdefault(proposal.family, []).append(proposal)
+        self.helped: set[str] = set()  # families, and their kin, of which one alone leaves nothing given up
+        self.known: dict[tuple[Edit, ...], _Changed | None] = {}
+        self.costly: dict[tuple[Edit, ...], Values | None] = {}
+        self.applied: dict[tuple[Edit, ...], tuple[str, PlanFile] | None] = {(): (text, case.file)}
 
-    def whole(self, found: list[WayOut], wanted: int) -> None:
-        """Adds changes that leave nothing given up, the lightest proposals first."""
-        for proposal in self.proposals[:MOST_TRIED]:
-            if proposal.family in self.helped:
+    def run(self, wanted: int) -> None:
+        self.one_alone(wanted)
+        if not any(family[0].weight <= CHEAP for name, family in self.families.items() if name in self.helped):
+            self.two_together(wanted)
+        if not self.found:
+            self.in_part()
+
+    def one_alone(self, wanted: int) -> None:
+        """Finds changes that leave nothing given up, the lightest first. Of a family that grows, the largest is tried
+        before all others: where it does not help, none does."""
+        idle: set[str] = set()
+        for proposal in sorted((p for each in self.families.values() for p in each), key=lambda p: p.weight):
+            if {proposal.family, _kin(proposal)} & (self.helped | idle):
                 continue
-            self.means.tell(proposal.what)
-            changed = self._changed(proposal)
-            if changed is not None and self.means.can_be_whole(changed[2]):
-                self.helped.add(proposal.family)
-                found.append(self._worked_out(proposal, changed))
-                if len(found) == wanted:
+            family = self.families[proposal.family]
+            if proposal.grows and proposal is family[0] and self._whole(family[-1]) is None:
+                idle.add(proposal.family)
+            elif (changed := self._whole(proposal)) is not None:
+                self.helped |= {proposal.family, _kin(proposal)}
+                if self._offer(proposal, changed) and len(self.found) == wanted:
                     return
 
-    def in_part(self, found: list[WayOut]) -> None:
-        """Adds what makes something better and nothing worse."""
-        rest = [proposal for proposal in self.proposals if proposal.family not in self.helped]
-        for proposal in rest[:MOST_TRIED_IN_PART]:
-            self.means.tell(proposal.what)
-            changed = self._changed(proposal)
-            if changed is None or proposal.family in self.helped:
+    def two_together(self, wanted: int) -> None:
+        """Finds pairs of cheap changes that leave nothing given up, where neither does alone; each change once."""
+        idle = [family for family in self.families.values() if not {family[0].family, _kin(family[0])} & self.helped]
+        cheap = [[p for p in family if p.weight <= CHEAP] for family in idle]
+        pairs = sorted(combinations(filter(None, cheap), 2), key=lambda pair: pair[0][0].weight + pair[1][0].weight)
+        settled: set[str] = set()
+        for one, other in pairs[:MOST_PAIRS]:
+            kin = {_kin(one[0]), _kin(other[0])}
+            if kin & settled:
                 continue
-            if self._better(self.means.solve(changed[2], COSTLY)):
-                way = self._worked_out(proposal, changed)
-                if way.remains < len(self.sheet.given_up):
-                    self.helped.add(proposal.family)
-                    found.append(way)
+            least = self._least_pair(one, other)
+            if least is not None and self._offer(*least):
+                settled |= kin
+                if len(self.found) >= wanted:
+                    return
+        if len(pairs) > MOST_PAIRS and not settled:
+            raise _TimeIsUp
 
-    def _better(self, solution: Solution) -> bool:
-        costs = _costs(solution)
-        return costs != self.costs and all(now <= before for now, before in zip(costs, self.costs, strict=True))
+    def _least_pair(self, one: list[Proposal], other: list[Proposal]) -> tuple[Proposal, _Changed] | None:
+        """The lightest two of two families that help together. Of a family that grows the largest shows whether any
+        does."""
+        largest = [family[-1:] if family[0].grows else family for family in (one, other)]
+        if all(self._whole(_both(a, b)) is None for a, b in product(*largest)):
+            return None
+        for a, b in sorted(product(one, other), key=lambda pair: pair[0].weight + pair[1].weight):
+            both = _both(a, b)
+            changed = self._whole(both)
+            if changed is not None:
+                return both, changed
+        return None
 
-    def _worked_out(self, proposal: Proposal, changed: _Changed) -> WayOut:
+    def in_part(self) -> None:
+        """Finds what makes the plan better by its costly aims, in their order, though not whole."""
+        families = sorted(self.families.values(), key=lambda family: family[0].weight)
+        for family in families[:MOST_TRIED_IN_PART]:
+            for proposal in self._better_of(family):
+                changed = self._changed(proposal)
+                if changed is not None and self._offer(proposal, changed):
+                    break
+        if len(families) > MOST_TRIED_IN_PART:
+            raise _TimeIsUp
+
+    def _better_of(self, family: list[Proposal]) -> Iterator[Proposal]:
+        """Those of a family that help in part; of one that grows, those that help as much as the largest."""
+        least = self.values[: len(COSTLY)]
+        if family[0].grows:
+            reached = self._costly(family[-1])
+            if reached is None or reached >= least:
+                return
+            yield from (p for p in family if (costly := self._costly(p)) is not None and costly <= reached)
+        else:
+            yield from (p for p in family if (costly := self._costly(p)) is not None and costly < least)
+
+    def _costly(self, proposal: Proposal) -> Values | None:
+        """The values of the costly aims with a change; None if it cannot be, or the time was too short."""
+        if proposal.edits not in self.costly:
+            changed = self._changed(proposal)
+            solution = self.means.solve(changed[2], COSTLY) if changed is not None else None
+            self.costly[proposal.edits] = _values(solution, COSTLY) if solution is not None else None
+        return self.costly[proposal.edits]
+
+    def _offer(self, proposal: Proposal, changed: _Changed) -> bool:
+        way = self._worked_out(proposal, changed)
+        if way is not None:
+            self.found.append(way)
+        return way is not None
+
+    def _whole(self, proposal: Proposal) -> _Changed | None:
+        """The changed plan, if all its limits can be kept."""
+        changed = self._changed(proposal)
+        return changed if changed is not None and self.means.can_be_whole(changed[2]) else None
+
+    def _changed(self, proposal: Proposal) -> _Changed | None:
+        """The changed plan, if it may be cooked at all."""
+        if self.means.left() <= 0:
+            raise _TimeIsUp
+        if proposal.edits not in self.known:
+            self.means.tell(proposal.what)
+            made = self._applied(proposal.edits)
+            sound = made is not None and self.means.sound(made[1])
+            self.known[proposal.edits] = (*made, problem_of(made[1].plan, made[1].filled)) if made and sound else None
+        return self.known[proposal.edits]
+
+    def _applied(self, edits: tuple[Edit, ...]) -> tuple[str, PlanFile] | None:
+        """The plan with the edits made, each on what the ones before it made; None if one is refused."""
+        if edits not in self.applied:
+            before = self._applied(edits[:-1])
+            made = apply_all(*before, edits[-1:]) if before is not None else None
+            self.applied[edits] = None if isinstance(made, CannotEdit) else made
+        return self.applied[edits]
+
+    def _worked_out(self, proposal: Proposal, changed: _Changed) -> WayOut | None:
+        """The way out with its timetable; None if that is no better than doing nothing, or endangers anybody."""
         edit = proposal.edits[0]
         if isinstance(edit, AddHelper):
             proposal, changed = self._with_less_of(proposal, edit, changed)
         text, file, problem = changed
-        sheet = to_run_sheet(file, problem, self.means.solve(problem, AIMS))
-        more = away_minutes(sheet) - away_minutes(self.sheet)
+        solution = self.means.solve(problem, AIMS)
+        if solution is None:
+            return None
+        sheet = to_run_sheet(file, problem, solution)
+        values = self._compared(sheet, solution)
+        if values[: len(COSTLY)] >= self.values[: len(COSTLY)] or not self.means.safe(file, sheet):
+            return None
         return WayOut(
-            proposal.what, self._price(sheet, more), text, sheet, len(sheet.given_up), proposal.weight + max(0, more)
+            self._told(proposal, sheet),
+            price.brings(self.sheet, sheet),
+            price.costs(self.sheet, sheet, values[AIMS.index("freshness")] - self.values[AIMS.index("freshness")]),
+            text,
+            sheet,
+            values,
+            proposal.weight + price.more_away(self.sheet, sheet),
         )
+
+    def _compared(self, sheet: RunSheet, solution: Solution) -> Values:
+        """The values of the aims. A course that is wanted later than before is as late as it is beyond when it would go
+        out anyway, lest a later wish pass for a gain."""
+        values = list(_values(solution))
+        values[AIMS.index("courses")] += LATER_STILL * price.later_than_anyway(self.sheet, sheet)
+        return tuple(values)
+
+    def _told(self, proposal: Proposal, sheet: RunSheet) -> str:
+        """The change, with when that is done whose time it frees."""
+        if proposal.timed is None:
+            return proposal.what
+        slot = sheet.by_id()[self.case.problem.jobs[proposal.timed].id]
+        start, end = (at.astimezone(self.zone) for at in (slot.start, slot.end))
+        return words.way_timed(proposal.what, shared.from_to(shared.day_and_clock(start), shared.clock(end)))
 
     def _with_less_of(self, proposal: Proposal, edit: AddHelper, changed: _Changed) -> tuple[Proposal, _Changed]:
         """Limits the helper to hours that cover the least work of theirs that still helps."""
         problem = replace(changed[2], spared=len(changed[2].hands) - 1)
         solution = self.means.solve(problem, SPARED)
+        if solution is None:
+            return proposal, changed
         spans = [
             (solution.starts[n] + part.offset, solution.starts[n] + part.offset + part.length)
             for n in range(len(problem.jobs))
@@ -141,33 +283,23 @@ class _Search:
         again = self._changed(narrow)
         return (narrow, again) if again is not None else (proposal, changed)
 
-    def _changed(self, proposal: Proposal) -> _Changed | None:
-        made = apply_all(self.text, self.case.file, proposal.edits)
-        if isinstance(made, CannotEdit) or not self.means.sound(made[1]):
-            return None
-        text, file = made
-        return text, file, problem_of(file.plan, file.filled)
 
-    def _price(self, sheet: RunSheet, more: int) -> str:
-        """What else changes for the host: courses later or earlier, time away from guests, what is still given up."""
-        pieces = list(self._moved(sheet))
-        if more:
-            pieces.append(words.price_away(more))
-        first = said.what(sheet, sheet.given_up[0].what) if sheet.given_up else ""
-        pieces.append(words.price_remains(len(sheet.given_up), first))
-        return "; ".join(pieces)
-
-    def _moved(self, sheet: RunSheet) -> Iterator[str]:
-        before = {course.name: course.served for course in self.sheet.courses}
-        for course in sheet.courses:
-            if before.get(course.name, course.served) != course.served:
-                yield words.price_moved(course.name, self._clock(course.served), self._clock(before[course.name]))
-
-    def _clock(self, at: datetime) -> str:
-        return shared.clock(at.astimezone(self.zone))
+def _kin(proposal: Proposal) -> str:
+    return proposal.kin or proposal.family
 
 
-def _costs(solution: Solution) -> Costs:
-    """The values of the costly aims, the dearest first."""
+def _both(one: Proposal, other: Proposal) -> Proposal:
+    """Two changes as one."""
+    return Proposal(
+        words.way_both(one.what, other.what),
+        (*one.edits, *other.edits),
+        one.weight + other.weight + TWO,
+        f"{one.family}; {other.family}",
+        timed=one.timed if one.timed is not None else other.timed,
+    )
+
+
+def _values(solution: Solution, aims: Sequence[str] = AIMS) -> Values:
+    """The values of some aims, in their order."""
     values = {result.aim: result.value for result in solution.aims}
-    return tuple(values[aim] for aim in COSTLY)
+    return tuple(values[aim] for aim in aims)

@@ -1,0 +1,174 @@
+"""Changes to who does what, and when they have time for it. Pure."""
+
+from collections.abc import Container, Iterator
+from datetime import timedelta
+
+from board.base import words as shared
+from board.plan.edit.edits import AddHelper, DropDay, Edit, MoreHours, MoveAway, SetWho, StretchHours
+from board.plan.phrases.when import DaySpan, Span, clock_of, instant, minute_of
+from board.plan.resolve.hours import day_of
+from board.plan.resolve.links import is_written
+from board.schedule.conflicts import words
+from board.schedule.conflicts.clashes import HANDS
+from board.schedule.conflicts.proposal import Clashed, Proposal
+from board.schedule.dependencies import end_of
+
+# What is tried, and in which order: ours.
+BEFORE = (10, 20, 30, 60, 120, 240)  # minutes by which hours may begin sooner
+AFTER = (10, 20, 30, 60)  # and end later
+EARLIEST = 7 * 60  # nobody is asked to begin before seven
+EVENING, EVENINGS = 18 * 60, (30, 60, 90, 120, 180, 240)  # an evening begins at six, and lasts so many minutes
+AWAY_EARLIER, AWAY_LATER = (15, 30, 45, 60, 90, 120), (15, 30)
+MOST_PEOPLE = 2  # of whom more hours are asked
+WHO, AWAY, HOURS, ANOTHER_DAY, HELPER = 3, 4, 4, 8, 20  # weights
+DAY_MINUTES = 24 * 60
+
+
+def proposed(clashed: Clashed) -> Iterator[Proposal]:
+    """Somebody else does it; it is done another day; there are more hours, or others; a helper comes."""
+    if clashed.over_hands:
+        yield from _somebody_else(clashed)
+        yield from _away_at_another_time(clashed)
+    yield from _another_day(clashed)
+    yield from _longer(clashed)
+    yield from _an_evening(clashed, (), "", 0)
+    if clashed.over_hands:
+        yield from _a_helper(clashed)
+
+
+def _somebody_else(clashed: Clashed) -> Iterator[Proposal]:
+    """Another of the hands does a step that the plan gives to some of them only."""
+    everybody = range(len(clashed.problem.hands))
+    for taken in clashed.clash.taken:
+        mine = clashed.problem.jobs[taken.job].hands
+        if taken.what != HANDS or not is_written(clashed.case.tasks[taken.job].node):
+            continue
+        minutes = sum(part.length for part in clashed.problem.jobs[taken.job].ways[0].parts)
+        for other in (hand for hand in everybody if hand not in mine):
+            who, name = clashed.problem.hands[other].name, clashed.name(taken.job)
+            what = words.way_who(who, name, [clashed.problem.hands[hand].name for hand in mine])
+            edit = SetWho(clashed.case.tasks[taken.job].node.loc, who)
+            yield Proposal(what, (edit,), WHO + minutes // 5, f"who {taken.job} {who}", f"who {who}")
+
+
+def _away_at_another_time(clashed: Clashed) -> Iterator[Proposal]:
+    """What keeps somebody away before the guests come is moved; what is about the guests themselves stays."""
+    plan = clashed.file.plan
+    for name in clashed.people():
+        for what, span in plan.hands[name].away.items():
+            start, end = minute_of(span.start), minute_of(span.end)
+            if end <= start or instant(span.day.on(plan.date), span.end, clashed.zone) > clashed.file.filled.arrive:
+                continue
+            for minutes in (*(-each for each in AWAY_EARLIER), *AWAY_LATER):
+                moved = start + minutes, end + minutes
+                if moved[0] >= EARLIEST and _may_move(clashed, name, what, span, moved):
+                    times = clock_of(moved[0]), clock_of(moved[1])
+                    told = words.way_away(name, what, minutes, shared.from_to(*times))
+                    weight = AWAY + abs(minutes) // 10
+                    yield Proposal(told, (MoveAway(name, what, *times),), weight, f"away {name} {what}")
+
+
+def _may_move(clashed: Clashed, name: str, what: str, old: DaySpan, moved: tuple[int, int]) -> bool:
+    """Whether it ends before the guests come and meets nothing else that keeps them away."""
+    plan, day = clashed.file.plan, old.day.on(clashed.file.plan.date)
+    if moved[1] >= DAY_MINUTES or instant(day, clock_of(moved[1]), clashed.zone) > clashed.file.filled.arrive:
+        return False
+    others = [span for key, span in plan.hands[name].away.items() if key != what and span.day.on(plan.date) == day]
+    return all(minute_of(o.end) <= moved[0] or moved[1] <= minute_of(o.start) for o in others)
+
+
+def _another_day(clashed: Clashed) -> Iterator[Proposal]:
+    """A step that says how long it keeps is no longer held to its day or time; if need be, on an evening before."""
+    for job in clashed.jobs():
+        node, work = clashed.case.tasks[job].node, clashed.case.tasks[job].work
+        if work is None or not is_written(node) or clashed.case.way(job).keeps is None or work.keeps is None:
+            continue
+        if work.day or work.not_before or work.not_after:
+            what = words.way_another_day(clashed.name(job))
+            yield Proposal(what, (DropDay(node.loc),), ANOTHER_DAY, f"day {job}", timed=job)
+            yield from _an_evening(clashed, (DropDay(node.loc),), what, ANOTHER_DAY, job)
+
+
+def _an_evening(
+    clashed: Clashed, edits: tuple[Edit, ...], what: str, weight: int, timed: int | None = None
+) -> Iterator[Proposal]:
+    """Hours on the last evening before on which somebody has none, with other edits or alone."""
+    plan = clashed.file.plan
+    for name in clashed.people()[:MOST_PEOPLE]:
+        taken = {day_of(plan, word) for word in plan.hands[name].hours}
+        days = next((days for days in (1, 2) if plan.date - timedelta(days=days) not in taken), None)
+        for minutes in EVENINGS if days is not None else ():
+            assert days is not None
+            times = clock_of(EVENING), clock_of(EVENING + minutes)
+            edit = MoreHours(name, words.day_key(days), f"{times[0]} - {times[1]}")
+            evening = words.way_evening(name, days, shared.from_to(*times))
+            told = words.way_both(what, evening) if what else evening
+            heavier = weight + ANOTHER_DAY + minutes // 4
+            kin = "" if timed is None else f"day {timed}"
+            yield Proposal(told, (*edits, edit), heavier, f"evening {name} {timed}", kin, grows=True, timed=timed)
+
+
+def _longer(clashed: Clashed) -> Iterator[Proposal]:
+    """Hours begin a little sooner or end a little later, at each edge they have, up to the next hours."""
+    plan = clashed.file.plan
+    for name in clashed.people()[:MOST_PEOPLE]:
+        for word, spans in plan.hands[name].hours.items():
+            days = (plan.date - day_of(plan, word)).days
+            for number, span in enumerate(spans):
+                yield from _sooner(name, word, days, number, spans)
+                yield from _later(name, word, days, number, spans, span)
+
+
+def _edges(span: Span) -> tuple[int, int]:
+    """In minutes from the day's midnight; an end at or before the start is on the next day."""
+    start, end = minute_of(span.start), minute_of(span.end)
+    return start, end if end > start else end + DAY_MINUTES
+
+
+def _sooner(name: str, word: str, days: int, number: int, spans: list[Span]) -> Iterator[Proposal]:
+    start = _edges(spans[number])[0]
+    floor = max([EARLIEST, *(end for _, end in map(_edges, spans) if end <= start)])
+    for minutes in BEFORE:
+        if start - minutes >= floor:
+            edit = StretchHours(name, word, number, start=clock_of(start - minutes))
+            what = words.way_sooner(name, days, clock_of(start - minutes), minutes)
+            yield Proposal(
+                what,
+                (edit,),
+                HOURS + minutes // 4,
+                f"sooner {name} {word} {number}",
+                f"hours {name} {word}",
+                grows=True,
+            )
+
+
+def _later(name: str, word: str, days: int, number: int, spans: list[Span], span: Span) -> Iterator[Proposal]:
+    start, end = _edges(span)
+    ceiling = min([start + DAY_MINUTES - 1, *(begin for begin, _ in map(_edges, spans) if begin >= end)])
+    for minutes in AFTER:
+        if end + minutes <= ceiling:
+            edit = StretchHours(name, word, number, end=clock_of(end + minutes))
+            what = words.way_longer(name, days, clock_of(end + minutes), minutes)
+            yield Proposal(
+                what, (edit,), HOURS + minutes // 4, f"later {name} {word} {number}", f"hours {name} {word}", grows=True
+            )
+
+
+def _a_helper(clashed: Clashed) -> Iterator[Proposal]:
+    """A helper for the hours around the clash, on its day; trying shows how little of them is enough."""
+    jobs, solution = clashed.jobs(), clashed.case.solution
+    first = clashed.local(min(solution.starts[job] for job in jobs) - 60)
+    last = clashed.local(max(end_of(clashed.problem, solution, job) for job in jobs) + 30)
+    days = (clashed.file.plan.date - first.date()).days
+    end = last.strftime("%H:%M") if last.date() == first.date() else "23:59"
+    name = unused(words.A_HELPER, clashed.file.plan.hands)
+    edit = AddHelper(name, words.day_key(days), first.strftime("%H:%M"), end)
+    yield Proposal(words.A_HELPER, (edit,), HELPER, "helper")
+
+
+def unused(name: str, taken: Container[str]) -> str:
+    """The name, with a number after it if it is taken."""
+    number, found = 2, name
+    while found in taken:
+        found, number = f"{name} {number}", number + 1
+    return found
