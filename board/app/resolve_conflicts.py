@@ -76,10 +76,8 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
         return Mending(text, sheet, [])
 
     def solved(asked: Problem, aims: tuple[str, ...]) -> Solution | None:
-        moved = round((problem.origin - asked.origin).total_seconds() / 60)
-        near = [start + moved for start in solution.starts] if len(asked.jobs) == len(problem.jobs) else None
         try:
-            return solve(asked, max(LEAST_SECONDS, min(TRIED_SECONDS, left())), aims, near=near)
+            return solve(asked, max(LEAST_SECONDS, min(TRIED_SECONDS, left())), aims)
         except NoAnswer:
             return None
 
@@ -106,7 +104,7 @@ def take(path: Path, mending: Mending, number: int) -> tuple[WayOut, list[str]]:
         raise Trouble(words.no_such_way(number, len(mending.ways)))
     way = mending.ways[number - 1]
     write_plan(path, mending.text, way.text)
-    if way.sheet.proved:
+    if way.sheet.proved and not way.remains:  # what remains is told with the clash behind it
         cache().put(with_all(of_plan(plan_in(way.text, path)), way.sheet).the_sheet)
     lines = difflib.unified_diff(mending.text.splitlines(), way.text.splitlines(), lineterm="", n=0)
     return way, [line for line in lines if line[:1] in "+-" and line[:3] not in ("+++", "---")]

@@ -47,6 +47,14 @@ def given_up(sheet: RunSheet, given: GivenUp) -> str:
     return f"{what(sheet, given.what)}: {why(sheet, given.why)}"
 
 
+def all_given_up(sheet: RunSheet) -> list[str]:
+    """All that could not be had, and why; what is fought over by the same slots together."""
+    by: dict[object, list[GivenUp]] = {}
+    for n, given in enumerate(sheet.given_up):
+        by.setdefault(given.why if isinstance(given.why, Fights | Causes) else n, []).append(given)
+    return [f"{'; '.join(what(sheet, each.what) for each in same)}: {why(sheet, same[0].why)}" for same in by.values()]
+
+
 def what(sheet: RunSheet, told: What | str) -> str:
     """What could not be had."""
     return told if isinstance(told, str) else _Sayer(sheet).what(told)

@@ -14,8 +14,8 @@ from board.schedule.conflicts.proposal import Clashed, Proposal
 from board.schedule.dependencies import end_of
 
 # What is tried, and in which order: ours.
-BEFORE = (10, 20, 30, 60, 120, 240)  # minutes by which hours may begin sooner
-AFTER = (10, 20, 30, 60)  # and end later
+BEFORE = (10, 20, 30, 45, 60, 90, 120, 180, 240)  # minutes by which hours may begin sooner
+AFTER = (10, 20, 30, 45, 60)  # and end later
 EARLIEST = 7 * 60  # nobody is asked to begin before seven
 EVENING, EVENINGS = 18 * 60, (30, 60, 90, 120, 180, 240)  # an evening begins at six, and lasts so many minutes
 AWAY_EARLIER, AWAY_LATER = (15, 30, 45, 60, 90, 120), (15, 30)

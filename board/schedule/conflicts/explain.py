@@ -18,7 +18,7 @@ from board.schedule.conflicts.clashes import (
     letting_go,
     takings,
 )
-from board.schedule.conflicts.violations import Violation, amounts
+from board.schedule.conflicts.violations import LEVEL, Violation, amounts
 from board.schedule.dependencies import end_of, hold_until, way_of
 from board.schedule.problem import LITRE, Demand, OvenUse, Problem, Way
 from board.schedule.solution import Solution
@@ -49,8 +49,9 @@ class _TimeIsUp(Exception):
 
 def clashes_of(problem: Problem, solution: Solution, can: Can, left: Left = lambda: math.inf) -> Clashes:
     """By violation, the dearest first: each clash that by itself is enough for it. Those left out were not examined, as
-    there are too many, or as no time is `left`."""
+    there are too many; where no time is `left`, nothing is known of the rest but what is violated."""
     bent = amounts(problem, solution)
+    in_order = sorted(bent, key=lambda b: (b.level, -bent[b], b.index))[:MOST_TRIED]
     found: dict[Violation, tuple[Clash, ...]] = {}
 
     def in_time(asked: Problem, violation: Violation, amounts: Mapping[Violation, int]) -> bool | None:
@@ -59,28 +60,34 @@ def clashes_of(problem: Problem, solution: Solution, can: Can, left: Left = lamb
         return can(asked, violation, amounts)
 
     try:
-        for violation in sorted(bent, key=lambda b: (b.level, -bent[b], b.index))[:MOST_TRIED]:
+        for violation in in_order:
             known = list(dict.fromkeys(clash for clashes in found.values() for clash in clashes if clash.taken))
             for clash in _causes(problem, violation, bent, in_time, known):
                 found[violation] = (*found.get(violation, ()), clash)
     except _TimeIsUp:
-        pass
+        for violation in in_order[:MOST_SEARCHED]:
+            found.setdefault(violation, (Clash(violation, ()),))
     return found
 
 
 def _causes(
     problem: Problem, violation: Violation, bent: Mapping[Violation, int], can: Can, known: list[Clash]
 ) -> Iterator[Clash]:
-    """The clashes behind a violation, no two over the same takings: those known already, then others."""
+    """The clash behind a violation; behind a late course or work out of hours each, no two over the same takings: those
+    known already, then others."""
     if can(letting_go(problem, set(takings(problem))), violation, bent) is False:
         yield from _beside_time(problem, violation, bent, can)
         return
-    left, told = problem, 0
+    most = MOST_CAUSES if violation.level <= LEVEL["late"] else 1
+    told: list[Clash] = []
+    freed: set[Taken] = set()
     for clash in known[:MOST_SEARCHED]:
-        if is_behind(clash, problem, violation, bent, can):
+        if len(told) < most and not freed & set(clash.taken) and is_behind(clash, problem, violation, bent, can):
             yield clash
-            left, told = letting_go(left, set(clash.taken)), told + 1
-    for _ in range(min(MOST_CAUSES - told, MOST_SEARCHED - len(known))):
+            told.append(clash)
+            freed |= set(clash.taken)
+    for _ in range(min(most - len(told), MOST_SEARCHED - len(known))):
+        left = letting_go(problem, freed)
         if told and can(left, violation, bent) is not False:
             return
         clash = clash_behind(left, violation, bent, can)
@@ -88,7 +95,8 @@ def _causes(
             yield clash
         if not clash.taken:  # not proved within the search's limit this time
             return
-        left, told = letting_go(left, set(clash.taken)), told + 1
+        told.append(clash)
+        freed |= set(clash.taken)
 
 
 def _beside_time(problem: Problem, violation: Violation, bent: Mapping[Violation, int], can: Can) -> Iterator[Clash]:

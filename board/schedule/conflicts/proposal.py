@@ -69,13 +69,17 @@ class Clashed:
         self.zone = ZoneInfo(case.file.plan.zone)
         self.kinds = {taken.what for taken in clash.taken}
 
+        self.unknown = not clash.taken and not clash.by_time
+
     @property
     def over_hands(self) -> bool:
-        return HANDS in self.kinds
+        """Whether it is over hands, as far as is known."""
+        return self.unknown or HANDS in self.kinds
 
     @property
     def over_ovens(self) -> bool:
-        return OVENS in self.kinds
+        """Whether it is over ovens, as far as is known."""
+        return self.unknown or OVENS in self.kinds
 
     def jobs(self) -> list[int]:
         """The steps of the clash; if time alone forces the violation, the step or steps it is about."""

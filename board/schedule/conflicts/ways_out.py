@@ -3,6 +3,7 @@
 `proposals` says what is tried; the solver, the checks of a plan, and the time there is are passed in.
 """
 
+from bisect import bisect_left
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import timedelta
@@ -25,6 +26,7 @@ from board.sheet.run_sheet import RunSheet
 
 MOST_TRIED_IN_PART = 12  # families
 CHEAP, TWO, MOST_PAIRS = 19, 3, 60  # the dearest that is tried with another; their weight beside both; pairs
+FOR_WORKING_OUT = 0.4  # of the time: kept to work out what was found to help
 LATER_STILL = 5  # a minute later than anyway costs as much as one beyond a course's slip
 Values = tuple[int, ...]
 _Changed = tuple[str, PlanFile, Problem]
@@ -55,6 +57,7 @@ class WayOut:
     sheet: RunSheet
     values: Values  # of the aims, in their order
     weight: int
+    kin: str
 
     @property
     def remains(self) -> int:
@@ -88,8 +91,10 @@ def ways_out(text: str, case: Case, sheet: RunSheet, wanted: int, means: Means) 
         all_tried = False
     whole = [way for way in search.found if not way.remains]
     in_part = sorted(search.found, key=lambda way: (way.values[: len(COSTLY)], way.weight))
-    best = (sorted(whole, key=lambda way: (way.weight, way.values)) or in_part)[:wanted]
-    return Found(best, all_tried or len(best) == wanted)
+    best: dict[str, WayOut] = {}
+    for way in sorted(whole, key=lambda way: (way.weight, way.values)) or in_part:
+        best.setdefault(way.kin, way)
+    return Found(list(best.values())[:wanted], all_tried or len(best) >= wanted)
 
 
 class _Search:
@@ -105,6 +110,7 @@ class _Search:
             self.families.setdefault(proposal.family, []).append(proposal)
         self.helped: set[str] = set()  # families, and their kin, of which one alone leaves nothing given up
         self.known: dict[tuple[Edit, ...], _Changed | None] = {}
+        self.whole: dict[tuple[Edit, ...], bool] = {}
         self.costly: dict[tuple[Edit, ...], Values | None] = {}
         self.applied: dict[tuple[Edit, ...], tuple[str, PlanFile] | None] = {(): (text, case.file)}
 
@@ -116,19 +122,43 @@ class _Search:
             self.in_part()
 
     def one_alone(self, wanted: int) -> None:
-        """Finds changes that leave nothing given up, the lightest first. Of a family that grows, the largest is tried
-        before all others: where it does not help, none does."""
-        idle: set[str] = set()
+        """Finds changes that leave nothing given up, the lightest first. Of a family that grows, the least that helps
+        is looked for when its lightest comes up, and waits for its turn, or for the last of the time."""
+        enough = FOR_WORKING_OUT * self.means.left()
+        waiting: dict[str, Proposal] = {}
+        looked_into: set[str] = set()
         for proposal in sorted((p for each in self.families.values() for p in each), key=lambda p: p.weight):
-            if {proposal.family, _kin(proposal)} & (self.helped | idle):
+            family = proposal.family
+            if {family, _kin(proposal)} & self.helped:
                 continue
-            family = self.families[proposal.family]
-            if proposal.grows and proposal is family[0] and self._whole(family[-1]) is None:
-                idle.add(proposal.family)
-            elif (changed := self._whole(proposal)) is not None:
-                self.helped |= {proposal.family, _kin(proposal)}
-                if self._offer(proposal, changed) and len(self.found) == wanted:
-                    return
+            if self.means.left() < enough:
+                break
+            if proposal.grows and family not in looked_into:
+                looked_into.add(family)
+                least = self._least(self.families[family], self._whole)
+                waiting |= {family: least} if least is not None else {}
+            if proposal.grows and proposal is not waiting.get(family):
+                continue
+            if self._whole(proposal) is not None and self._alone(proposal, wanted):
+                return
+        else:
+            return
+        for proposal in sorted(waiting.values(), key=lambda p: p.weight):
+            if not {proposal.family, _kin(proposal)} & self.helped and self._alone(proposal, wanted):
+                return
+        raise _TimeIsUp
+
+    def _alone(self, proposal: Proposal, wanted: int) -> bool:
+        """Offers a change that leaves nothing given up; whether there are now enough."""
+        self.helped |= {proposal.family, _kin(proposal)}
+        changed = self._changed(proposal)
+        return changed is not None and self._offer(proposal, changed) and len(self.found) == wanted
+
+    def _least(self, family: list[Proposal], helps: Callable[[Proposal], object]) -> Proposal | None:
+        """The least of a family that grows that helps; None if the largest does not."""
+        if not helps(family[-1]):
+            return None
+        return family[bisect_left(family[:-1], True, key=lambda proposal: bool(helps(proposal)))]
 
     def two_together(self, wanted: int) -> None:
         """Finds pairs of cheap changes that leave nothing given up, where neither does alone; each change once."""
@@ -173,15 +203,17 @@ class _Search:
             raise _TimeIsUp
 
     def _better_of(self, family: list[Proposal]) -> Iterator[Proposal]:
-        """Those of a family that help in part; of one that grows, those that help as much as the largest."""
-        least = self.values[: len(COSTLY)]
-        if family[0].grows:
-            reached = self._costly(family[-1])
-            if reached is None or reached >= least:
-                return
-            yield from (p for p in family if (costly := self._costly(p)) is not None and costly <= reached)
-        else:
-            yield from (p for p in family if (costly := self._costly(p)) is not None and costly < least)
+        """Those of a family that help in part; of one that grows, the least that helps as much as the largest."""
+        now = self.values[: len(COSTLY)]
+        if not family[0].grows:
+            yield from (p for p in family if (costly := self._costly(p)) is not None and costly < now)
+            return
+        reached = self._costly(family[-1])
+        if reached is None or reached >= now:
+            return
+        least = self._least(family, lambda p: (costly := self._costly(p)) is not None and costly <= reached)
+        if least is not None:
+            yield least
 
     def _costly(self, proposal: Proposal) -> Values | None:
         """The values of the costly aims with a change; None if it cannot be, or the time was too short."""
@@ -200,13 +232,17 @@ class _Search:
     def _whole(self, proposal: Proposal) -> _Changed | None:
         """The changed plan, if all its limits can be kept."""
         changed = self._changed(proposal)
-        return changed if changed is not None and self.means.can_be_whole(changed[2]) else None
+        if changed is None:
+            return None
+        if proposal.edits not in self.whole:
+            self.whole[proposal.edits] = bool(self.means.can_be_whole(changed[2]))
+        return changed if self.whole[proposal.edits] else None
 
     def _changed(self, proposal: Proposal) -> _Changed | None:
         """The changed plan, if it may be cooked at all."""
-        if self.means.left() <= 0:
-            raise _TimeIsUp
         if proposal.edits not in self.known:
+            if self.means.left() <= 0:
+                raise _TimeIsUp
             self.means.tell(proposal.what)
             made = self._applied(proposal.edits)
             sound = made is not None and self.means.sound(made[1])
@@ -222,7 +258,7 @@ class _Search:
         return self.applied[edits]
 
     def _worked_out(self, proposal: Proposal, changed: _Changed) -> WayOut | None:
-        """The way out with its timetable; None if that is no better than doing nothing, or endangers anybody."""
+        """The way out with its timetable; None if that is no better than doing nothing, or hurts anybody."""
         edit = proposal.edits[0]
         if isinstance(edit, AddHelper):
             proposal, changed = self._with_less_of(proposal, edit, changed)
@@ -242,6 +278,7 @@ class _Search:
             sheet,
             values,
             proposal.weight + price.more_away(self.sheet, sheet),
+            _kin(proposal),
         )
 
     def _compared(self, sheet: RunSheet, solution: Solution) -> Values:

@@ -207,11 +207,12 @@ EXAMPLES: dict[str, tuple[str, Edit, list[str]]] = {
     "dressing earlier in the long form": (
         PLAN.replace(HANDS, HANDS + "    away: {get dressed: {start: 17:00, end: 17:30}}\n"),
         MoveAway("host", "get dressed", "16:45", "17:15"),
-        ["-     away: {get dressed: {start: 17:00, end: 17:30}}", "+     away: {get dressed: {start: 16:45, end: 17:15}}"],
+        ["-     away: {get dressed: {start: 17:00, end: 17:30}}",
+         "+     away: {get dressed: {start: 16:45, end: 17:15}}"],
     ),
     "somebody for a step": (PLAN, SetWho(SOUP, "host"), ["+             who: host"]),
     "somebody else for a step": (
-        PLAN.replace("takes: 30 min\n          - {step: reheat", "takes: 30 min\n            who: [Nora]\n          - {step: reheat")
+        PLAN.replace("soup\n            takes: 30 min\n", "soup\n            takes: 30 min\n            who: [Nora]\n")
         .replace(HANDS, HANDS + "  Nora: {hours: {sat: 17:00 - 20:00}}\n"),
         SetWho(SOUP, "host"), ["-             who: [Nora]", "+             who: host"],
     ),
@@ -376,7 +377,7 @@ REFUSED: dict[str, tuple[Edit, str]] = {
     "hours of nobody": (StretchHours("Nora", "sat", 0, start="8:00"), "nobody among the hands is called Nora"),
     "hours as they stand": (StretchHours("host", "sat", 0, start="9:30"), "has the hours 09:30 - 13:00 already"),
     "a stretch there is not": (StretchHours("host", "sat", 2, start="8:00"), "host has no such stretch of hours (sat)"),
-    "a stretch of a day without hours": (StretchHours("host", "fri", 0, start="8:00"), "no such stretch of hours (fri)"),
+    "a stretch of no hours": (StretchHours("host", "fri", 0, start="8:00"), "no such stretch of hours (fri)"),
     "a stretch on no day": (StretchHours("host", "soon", 0, start="8:00"), "'soon' is not a day"),
     "a stretch at no time": (StretchHours("host", "sat", 0, start="8"), "'8'"),
     "nobody away": (MoveAway("Nora", "get dressed", "16:00", "16:30"), "nobody among the hands is called Nora"),

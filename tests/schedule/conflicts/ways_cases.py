@@ -9,6 +9,7 @@ def supper(hands: str, courses: str, jobs: str = "", kitchen: str = "") -> str:
     return f"{HEAD}{kitchen}hands:\n{hands}courses:\n{courses}{jobs}"
 
 
+WHOLE = "then nothing is given up"
 ALL_DAY = "  host:\n    hours: {on the day: '14:00 - 23:30'}\n"
 
 # --- who does it ----------------------------------------------------------------------------------------------------
@@ -80,7 +81,7 @@ AFTER_THE_SOUP = supper(
 """,
 )
 WHO = {
-    "a helper's two things at once": (SAUCE_AND_SALAD, "host does '", "then nothing is given up"),
+    "a helper's two things at once": (SAUCE_AND_SALAD, "host does '", WHOLE),
     "a helper who comes too late": (LATE_NORA, "host does 'shell the peas' instead of Nora", "Soup"),
     "a helper after the soup": (AFTER_THE_SOUP, "host does '", "Main 19:54 → 19:45"),
     "a host with two things at once": (IDLE_NORA, "Nora does '", "Main"),
@@ -123,20 +124,28 @@ CRACKERS = supper(
     dishes:
       - dish: Slow beans
         steps:
-          - {step: bake the beans, where: oven at 150 C (145 to 155 C), takes: 95 min, keeps: 5 min hot, best within: 5 min}
+          - step: bake the beans
+            where: oven at 150 C (145 to 155 C)
+            takes: 95 min
+            keeps: 5 min hot
+            best within: 5 min
       - dish: Seed crackers
         perishable: no
         steps:
-          - {step: bake the crackers, where: oven at 200 C (195 to 210 C), takes: 20 min, day: on the day, keeps: 5 days in the room}
+          - step: bake the crackers
+            where: oven at 200 C (195 to 210 C)
+            takes: 20 min
+            day: on the day
+            keeps: 5 days in the room
 """,
 )
 AHEAD = {
     "an evening for what has to set": (TERRINE, "host works the evening before too", "Starter"),
-    "an evening for too many jobs": (MANY_JOBS, "host works the evening before too", "then nothing is given up"),
+    "an evening for too many jobs": (MANY_JOBS, "host works the evening before too", WHOLE),
     "the day before instead of on the day": (
         CRACKERS,
         "let 'bake the crackers' be done whenever it suits",
-        "then nothing is given up",
+        WHOLE,
     ),
 }
 
@@ -184,12 +193,12 @@ TEN_ON_FRIDAY = supper(
 """,
 )
 LONGER = {
-    "ten minutes before": (TEN_BEFORE, "host begins 10 min earlier on the day, at 17:40", "then nothing is given up"),
-    "ten minutes after": (TEN_AFTER, "host works 10 min longer on the day, until 21:15", "then nothing is given up"),
+    "ten minutes before": (TEN_BEFORE, "host begins 10 min earlier on the day, at 17:40", WHOLE),
+    "ten minutes after": (TEN_AFTER, "host works 10 min longer on the day, until 21:15", WHOLE),
     "ten minutes of another day": (
         TEN_ON_FRIDAY,
         "host begins 10 min earlier the day before, at 18:30",
-        "then nothing is given up",
+        WHOLE,
     ),
 }
 
@@ -241,7 +250,7 @@ NORAS_BUS = supper(
 """,
 )
 AWAY = {
-    "dressing earlier": (DRESSING, "host's 'get dressed' 30 min earlier, 17:15–17:45", "then nothing is given up"),
+    "dressing earlier": (DRESSING, "host's 'get dressed' 30 min earlier, 17:15–17:45", WHOLE),
     "a call at another time": (CALLING, "host's 'call the cousins' 30 min earlier, 16:30–17:00", "Nibbles"),
     "a helper's own errand": (NORAS_BUS, "Nora's 'ring the bus line'", "Nibbles"),
 }
@@ -284,13 +293,23 @@ def gratin(heat: str, *, pinned: str = "", verb: str = "reheat", until: str = "u
 
 
 BESIDE = {
-    "beside a hotter roast": (gratin("150 C (140 to 160 C)"), "heat 'reheat the gratin' through beside 'roast the roots'", "then nothing is given up"),
-    "beside it by other words": (
-        gratin("160 C (155 to 165 C)", verb="warm through"), "heat 'warm through the gratin' through beside 'roast the roots'",
-        "then nothing is given up",
+    "beside a hotter roast": (
+        gratin("150 C (140 to 160 C)"),
+        "heat 'reheat the gratin' through beside 'roast the roots'",
+        WHOLE,
     ),
-    "beside it where the setting has no range": (gratin("150 C"), "heat 'reheat the gratin' through beside", "then nothing is given up"),
-}  # fmt: skip
+    "beside it by other words": (
+        gratin("160 C (155 to 165 C)", verb="warm through"),
+        "heat 'warm through the gratin' through beside 'roast the roots'",
+        WHOLE,
+    ),
+    "beside it where the setting has no range": (
+        gratin("150 C"),
+        "heat 'reheat the gratin' through beside 'roast the roots'",
+        WHOLE,
+    ),
+}
+BAKED_ON_THE_DAY = gratin("150 C (140 to 160 C)", pinned="not before: '18:00'\n            ")
 BAKED_AFRESH = gratin("150 C (140 to 160 C)", verb="crisp", until="reheats: no\n            ")
 NO_PROBE = gratin("150 C (140 to 160 C)", until="")
 
@@ -316,7 +335,8 @@ SOONER = {
         supper(ALL_DAY, SOUP_FIRST.format(main="'19:40'")), "serve Soup 10 min earlier, at 18:50", "Main 19:50 → 19:40",
     ),
     "the course before, the next so long after it": (
-        supper(ALL_DAY, SOUP_FIRST.format(main="40 min after the course before")), "serve Soup 10 min earlier, at 18:50",
+        supper(ALL_DAY, SOUP_FIRST.format(main="40 min after the course before")),
+        "serve Soup 10 min earlier, at 18:50",
         "Main 19:50 → 19:40",
     ),
     "a shorter gap for what cannot stand": (
@@ -338,7 +358,7 @@ SOONER = {
           - {step: scoop the sorbet, takes: 5 min, not after: '19:35', keeps: 10 min in the room}
 """,
         ),
-        "serve Ices 10 min earlier, at 19:50", "then nothing is given up",
+        "serve Ices 10 min earlier, at 19:50", WHOLE,
     ),
 }  # fmt: skip
 
@@ -346,7 +366,8 @@ SOONER = {
 
 # Nora's two things at once make the main late; the host's 40 min before the guests are 10 short.
 TWO_TROUBLES = supper(
-    "  host:\n    hours: {on the day: '17:50 - 18:30, 18:50 - 23:00'}\n  Nora:\n    hours: {on the day: '18:50 - 22:00'}\n",
+    "  host:\n    hours: {on the day: '17:50 - 18:30, 18:50 - 23:00'}\n"
+    "  Nora:\n    hours: {on the day: '18:50 - 22:00'}\n",
     """
   - course: Main
     at: 19:30
@@ -387,17 +408,37 @@ TWO_EDGES = supper(
 )
 # The crackers were to be baked on the day, when the oven is full, and the host's Friday evening is too short for them.
 OVEN_AND_FRIDAY = CRACKERS.replace("day before: '18:00 - 21:00'", "day before: '18:00 - 18:30'")
+# The loaf takes ten minutes more before the guests, and the sweet ten more at the end.
+BOTH_ENDS = supper(
+    "  host:\n    hours: {on the day: '17:50 - 21:05'}\n",
+    """
+  - course: Main
+    at: 18:50
+    dishes:
+      - dish: Plaited loaf
+        steps:
+          - {step: plait the dough, takes: 30 min, keeps: 20 min in the room}
+          - {step: bake the loaf, where: stovetop, takes: 35 min, attended: 2 min at the start, keeps: 10 min hot}
+  - course: Sweet
+    at: 20:45
+    dishes:
+      - dish: Pancakes
+        steps:
+          - {step: fry the pancakes, where: stovetop, takes: 15 min, keeps: 5 min hot}
+""",
+)
 TWO = {
-    "a step and an hour": (TWO_TROUBLES, "host begins 10 min earlier on the day, at 17:40", "then nothing is given up"),
+    "the hours at both ends": (BOTH_ENDS, "host begins 10 min earlier on the day, at 17:40", "Main"),
+    "a step and an hour": (TWO_TROUBLES, "host begins 10 min earlier on the day, at 17:40", WHOLE),
     "an absence and an hour": (
         TWO_EDGES,
         "host works 10 min longer on the day, until 21:15",
-        "then nothing is given up",
+        WHOLE,
     ),
     "another day and its hours": (
         OVEN_AND_FRIDAY,
         "let 'bake the crackers' be done whenever it suits",
-        "then nothing is given up",
+        WHOLE,
     ),
 }
 
@@ -419,10 +460,18 @@ OVEN_AND_HANDS = supper(
     dishes:
       - dish: Baked pears
         steps:
-          - {step: bake the pears, where: oven at 150 C (145 to 155 C), takes: 15 min, after: clear Soup, keeps: 20 min hot}
+          - step: bake the pears
+            where: oven at 150 C (145 to 155 C)
+            takes: 15 min
+            after: clear Soup
+            keeps: 20 min hot
       - dish: Flatbread
         steps:
-          - {step: bake the flatbread, where: oven at 220 C (215 to 230 C), takes: 12 min, after: clear Soup, keeps: 20 min hot}
+          - step: bake the flatbread
+            where: oven at 220 C (215 to 230 C)
+            takes: 12 min
+            after: clear Soup
+            keeps: 20 min hot
       - dish: Sauce
         steps:
           - {step: whisk the sauce, takes: 12 min, who: Nora, after: clear Soup, keeps: 15 min in the room}
@@ -431,8 +480,8 @@ OVEN_AND_HANDS = supper(
           - {step: dress the salad, takes: 12 min, who: Nora, after: clear Soup, keeps: 15 min in the room}
 """,
 )
-# From half past five the beans alone take until eight, whoever has time: 15 min late. On top of it, Nora is to dress the
-# salad between their being soaked and whisked.
+# From half past five the beans alone take until eight, whoever has time: 15 min late. On top of it, Nora is to dress
+# the salad when they are soaked.
 TIME_AND_HANDS = supper(
     "  host:\n    hours: {on the day: '17:30 - 23:30'}\n  Nora:\n    hours: {on the day: '17:30 - 22:00'}\n",
     """
@@ -446,6 +495,33 @@ TIME_AND_HANDS = supper(
       - dish: Green salad
         steps:
           - {step: dress the salad, takes: 15 min, who: Nora, after: let the beans soak, keeps: 30 min in the room}
+""",
+)
+
+# --- and where nothing mends it all ---------------------------------------------------------------------------------
+
+# The host alone may make sauce and salad, both at the last minute, and neither can be done without; and the 40 min
+# before the guests are 10 short.
+IN_PART = supper(
+    "  host:\n    hours: {on the day: '17:50 - 18:30, 18:50 - 23:00'}\n",
+    """
+  - course: Main
+    at: 19:30
+    dishes:
+      - dish: Dumplings
+        steps:
+          - {step: fold the dumplings, takes: 25 min, keeps: 2 h}
+          - {step: steam the dumplings, where: 'stovetop, 1 ring', takes: 12 min, attended: 1 min at the start}
+      - dish: Sauce
+        steps:
+          - {step: whisk the sauce, takes: 15 min, who: host, keeps: 5 min in the room}
+      - dish: Green salad
+        steps:
+          - {step: dress the salad, takes: 15 min, who: host, keeps: 5 min in the room}
+""",
+    """jobs:
+  - {job: lay the table, takes: 25 min}
+  - {job: ring for a taster, takes: 1 min, after: [whisk the sauce, dress the salad]}
 """,
 )
 
