@@ -20,7 +20,7 @@ if TYPE_CHECKING:
 ALL_SECONDS = 120.0  # for the timetable, its clashes and the ways out together, unless the host says otherwise
 OF_ALL, OF_THE_REST = 0.5, 0.3  # the most of it for the timetable; and of what is left, for the clashes
 TRIED_SECONDS = 6.0  # for one proposal
-LEAST_SECONDS = 0.5  # a search that began ends with something
+FIRST_SECONDS, LEAST_SECONDS = 3.0, 0.5  # at the least, for the timetable; and for a proposal that is worked out
 HANDFUL = 5  # ways out that are always looked for, so that one has the same number whenever it is asked for
 
 
@@ -62,7 +62,8 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
     problem = problem_of(file.plan, file.filled)
     with Telling() as telling:
         try:
-            solution = solve(problem, min(LIMIT_SECONDS, OF_ALL * left()), watch=telling.progress)
+            share = max(OF_ALL * left(), min(FIRST_SECONDS, left()))
+            solution = solve(problem, min(LIMIT_SECONDS, share), watch=telling.progress)
         except NoAnswer:
             raise Trouble(words.NO_ANSWER) from None
     spared = (1 - OF_THE_REST) * left()

@@ -123,10 +123,10 @@ class _Sayer:
             case FightForThing(thing=thing, there_is=there_is, takers=takers):
                 listed = self.takers(takers, lambda taker: words.taken_of(thing, taker.amount or 0))
                 return words.clash_over(words.all_there_is(thing, there_is), listed)
-            case FightForHands(takers=(only,)):
-                return words.clash_of_hours(self.takers((only,), lambda _: ""))
-            case FightForHands(people=people, takers=takers):
-                return words.clash_over(words.hands_there_are(people), self.takers(takers, lambda _: ""))
+            case FightForHands(takers=(only,), names=names):
+                return words.clash_of_hours(self.takers((only,), lambda _: ""), names)
+            case FightForHands(people=people, takers=takers, names=names):
+                return words.clash_over(words.hands_there_are(people, names), self.takers(takers, lambda _: ""))
             case FightForOven(oven=oven, shelves=shelves, takers=takers):
                 return words.clash_over_oven(oven, self.takers(takers, _accepts), shelves)
             case _:

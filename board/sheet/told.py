@@ -131,10 +131,12 @@ class FightForThing(_Told, frozen=True, gc=False, tag="thing"):
 
 
 class FightForHands(_Told, frozen=True, gc=False, tag="hands"):
-    """More is to be done than so many people can; where it is one thing, no free hours of theirs suit it."""
+    """More is to be done than so many people can; where it is one thing, no free hours of theirs suit it. `names`: who
+    they are, where they are not all there are."""
 
     people: int
     takers: tuple[Taker, ...]
+    names: tuple[str, ...] = ()
 
 
 class FightForOven(_Told, frozen=True, gc=False, tag="oven"):

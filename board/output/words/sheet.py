@@ -185,7 +185,7 @@ NO_WAYS_OUT = "No way out was needed, or none was found among the changes the pr
 
 
 def way_line(number: int, what: str) -> str:
-    return f"{number}  {what}"
+    return f"{number} {what}"
 
 
 def how_to_take(plan: str) -> str:

@@ -48,16 +48,16 @@ class StretchHours(Edit):
     def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
         if (problem := _unknown(file.plan, self.hand, self.day, self.start or "0:00", self.end or "0:00")) is not None:
             return problem
-        found = [(word, n) for word in _same_day(file.plan, self.hand, self.day)
-                 for n, _ in enumerate(file.plan.hands[self.hand].hours[word])]  # fmt: skip
-        if not 0 <= self.number < len(found):
+        days = _same_day(file.plan, self.hand, self.day)
+        word = self.day if self.day in days else next(iter(days), self.day)
+        spans = file.plan.hands[self.hand].hours.get(word, [])
+        if not 0 <= self.number < len(spans):
             return CannotEdit(words.edit_no_stretch(self.hand, self.day))
-        word, number = found[self.number]
-        span = file.plan.hands[self.hand].hours[word][number]
+        span = spans[self.number]
         start, end = (parse_clock(new) if new else old for new, old in ((self.start, span.start), (self.end, span.end)))
         if (start, end) == (span.start, span.end):
             return CannotEdit(words.edit_hours_covered(self.hand, self.day, f"{start} - {end}"))
-        return _put_span(("hands", self.hand, "hours", word), number, span, start, end, data)
+        return _put_span(("hands", self.hand, "hours", word), self.number, span, start, end, data)
 
 
 @dataclass(frozen=True)

@@ -14,7 +14,7 @@ from board.schedule.dependencies import end_of
 
 # What is tried, and in which order: ours.
 SOONER = (5, 10, 15, 20, 30)  # minutes a course may be served before it was wanted
-LATER = (5, 10, 15, 20, 30, 45, 60)  # and after
+LATER = (0, 5, 10, 15, 25, 40, 55)  # and after: beyond the next five, or beyond when a late one goes out anyway
 ROUND = 5  # minutes; nobody is asked to the table at 19:37
 BOUGHT = 5  # minutes to plate what was bought ready; common practice, no source
 EARLY, LATE, BUY, DROP = 6, 20, 45, 60  # weights
@@ -43,7 +43,7 @@ def _sooner(clashed: Clashed, number: int, course: CourseWanted) -> Iterator[Pro
             edits = (_moved(clashed, number, course, -minutes), *_staying(clashed, number, course, minutes))
             at = clashed.clock(course.wanted - timedelta(minutes=minutes))
             what = words.way_serve_sooner(course.name, minutes, at)
-            yield Proposal(what, edits, EARLY + minutes, f"serve sooner {course.name}")
+            yield Proposal((what,), edits, EARLY + minutes, f"serve sooner {course.name}")
 
 
 def _later(clashed: Clashed, number: int, course: CourseWanted) -> Iterator[Proposal]:
@@ -53,10 +53,11 @@ def _later(clashed: Clashed, number: int, course: CourseWanted) -> Iterator[Prop
         served = end_of(clashed.problem, clashed.case.solution, clashed.problem.servings[number].job)
         late = served - clashed.problem.servings[number].wanted
         least = math.ceil(late / ROUND) * ROUND
-    for minutes in dict.fromkeys(max(least, minutes) for minutes in LATER):
+    for minutes in (least + more for more in LATER):
         at = clashed.clock(course.wanted + timedelta(minutes=minutes))
         edit = _moved(clashed, number, course, minutes)
-        yield Proposal(words.way_push(course.name, minutes, at), (edit,), LATE + minutes, f"serve later {course.name}")
+        what = words.way_serve_later(course.name, minutes, at)
+        yield Proposal((what,), (edit,), LATE + minutes, f"serve later {course.name}")
 
 
 def _moved(clashed: Clashed, number: int, course: CourseWanted, minutes: int) -> Edit:
@@ -85,8 +86,8 @@ def _without_a_dish(clashed: Clashed) -> Iterator[Proposal]:
         assert course is not None  # every dish is in a course
         assert dish is not None
         if _is_eaten(clashed, course, dish):
-            yield Proposal(words.way_buy(dish), (BuyDish(course, dish, BOUGHT),), BUY, f"buy {dish}")
-            yield Proposal(words.way_drop(dish), (DropDish(course, dish),), DROP, f"drop {dish}")
+            yield Proposal((words.way_buy(dish),), (BuyDish(course, dish, BOUGHT),), BUY, f"buy {dish}")
+            yield Proposal((words.way_drop(dish),), (DropDish(course, dish),), DROP, f"drop {dish}")
 
 
 def _is_eaten(clashed: Clashed, course: str, dish: str) -> bool:

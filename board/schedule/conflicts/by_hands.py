@@ -1,10 +1,11 @@
 """Changes to who does what, and when they have time for it. Pure."""
 
 from collections.abc import Container, Iterator
+from dataclasses import replace
 from datetime import timedelta
 
 from board.base import words as shared
-from board.plan.edit.edits import AddHelper, DropDay, Edit, MoreHours, MoveAway, SetWho, StretchHours
+from board.plan.edit.edits import AddHelper, DropDay, MoreHours, MoveAway, SetWho, StretchHours
 from board.plan.phrases.when import DaySpan, Span, clock_of, instant, minute_of
 from board.plan.resolve.hours import day_of
 from board.plan.resolve.links import is_written
@@ -31,7 +32,7 @@ def proposed(clashed: Clashed) -> Iterator[Proposal]:
         yield from _away_at_another_time(clashed)
     yield from _another_day(clashed)
     yield from _longer(clashed)
-    yield from _an_evening(clashed, (), "", 0)
+    yield from _an_evening(clashed)
     if clashed.over_hands:
         yield from _a_helper(clashed)
 
@@ -48,7 +49,7 @@ def _somebody_else(clashed: Clashed) -> Iterator[Proposal]:
             who, name = clashed.problem.hands[other].name, clashed.name(taken.job)
             what = words.way_who(who, name, [clashed.problem.hands[hand].name for hand in mine])
             edit = SetWho(clashed.case.tasks[taken.job].node.loc, who)
-            yield Proposal(what, (edit,), WHO + minutes // 5, f"who {taken.job} {who}", f"who {who}")
+            yield Proposal((what,), (edit,), WHO + minutes // 5, f"who {taken.job} {who}", f"who {who}")
 
 
 def _away_at_another_time(clashed: Clashed) -> Iterator[Proposal]:
@@ -65,7 +66,7 @@ def _away_at_another_time(clashed: Clashed) -> Iterator[Proposal]:
                     times = clock_of(moved[0]), clock_of(moved[1])
                     told = words.way_away(name, what, minutes, shared.from_to(*times))
                     weight = AWAY + abs(minutes) // 10
-                    yield Proposal(told, (MoveAway(name, what, *times),), weight, f"away {name} {what}")
+                    yield Proposal((told,), (MoveAway(name, what, *times),), weight, f"away {name} {what}")
 
 
 def _may_move(clashed: Clashed, name: str, what: str, old: DaySpan, moved: tuple[int, int]) -> bool:
@@ -80,19 +81,29 @@ def _may_move(clashed: Clashed, name: str, what: str, old: DaySpan, moved: tuple
 def _another_day(clashed: Clashed) -> Iterator[Proposal]:
     """A step that says how long it keeps is no longer held to its day or time; if need be, on an evening before."""
     for job in clashed.jobs():
-        node, work = clashed.case.tasks[job].node, clashed.case.tasks[job].work
-        if work is None or not is_written(node) or clashed.case.way(job).keeps is None or work.keeps is None:
-            continue
-        if work.day or work.not_before or work.not_after:
-            what = words.way_another_day(clashed.name(job))
-            yield Proposal(what, (DropDay(node.loc),), ANOTHER_DAY, f"day {job}", timed=job)
-            yield from _an_evening(clashed, (DropDay(node.loc),), what, ANOTHER_DAY, job)
+        if is_held(clashed, job):
+            whenever = at_another_time(clashed, job)
+            yield whenever
+            for evening in _an_evening(clashed):
+                yield replace(whenever.and_(evening, 0), kin=whenever.family, grows=True)
 
 
-def _an_evening(
-    clashed: Clashed, edits: tuple[Edit, ...], what: str, weight: int, timed: int | None = None
-) -> Iterator[Proposal]:
-    """Hours on the last evening before on which somebody has none, with other edits or alone."""
+def is_held(clashed: Clashed, job: int) -> bool:
+    """Whether the host wrote a day or time for it, and how long it keeps."""
+    node, work = clashed.case.tasks[job].node, clashed.case.tasks[job].work
+    if work is None or work.keeps is None or not is_written(node):
+        return False
+    return bool(work.day or work.not_before or work.not_after)
+
+
+def at_another_time(clashed: Clashed, job: int) -> Proposal:
+    """It is no longer held to its day or time."""
+    what, edit = words.way_another_day(clashed.name(job)), DropDay(clashed.case.tasks[job].node.loc)
+    return Proposal((what,), (edit,), ANOTHER_DAY, f"day {job}", timed=((0, job),))
+
+
+def _an_evening(clashed: Clashed) -> Iterator[Proposal]:
+    """Hours on the last evening before on which somebody has none."""
     plan = clashed.file.plan
     for name in clashed.people()[:MOST_PEOPLE]:
         taken = {day_of(plan, word) for word in plan.hands[name].hours}
@@ -101,11 +112,8 @@ def _an_evening(
             assert days is not None
             times = clock_of(EVENING), clock_of(EVENING + minutes)
             edit = MoreHours(name, words.day_key(days), f"{times[0]} - {times[1]}")
-            evening = words.way_evening(name, days, shared.from_to(*times))
-            told = words.way_both(what, evening) if what else evening
-            heavier = weight + ANOTHER_DAY + minutes // 4
-            kin = "" if timed is None else f"day {timed}"
-            yield Proposal(told, (*edits, edit), heavier, f"evening {name} {timed}", kin, grows=True, timed=timed)
+            what = words.way_evening(name, days, shared.from_to(*times))
+            yield Proposal((what,), (edit,), ANOTHER_DAY + minutes // 4, f"evening {name}", grows=True)
 
 
 def _longer(clashed: Clashed) -> Iterator[Proposal]:
@@ -113,45 +121,29 @@ def _longer(clashed: Clashed) -> Iterator[Proposal]:
     plan = clashed.file.plan
     for name in clashed.people()[:MOST_PEOPLE]:
         for word, spans in plan.hands[name].hours.items():
-            days = (plan.date - day_of(plan, word)).days
-            for number, span in enumerate(spans):
-                yield from _sooner(name, word, days, number, spans)
-                yield from _later(name, word, days, number, spans, span)
+            days, edges = (plan.date - day_of(plan, word)).days, [_edges(span) for span in spans]
+            for number, (start, end) in enumerate(edges):
+                floor = max([EARLIEST, *(until for _, until in edges if until <= start)])
+                for minutes in (minutes for minutes in BEFORE if start - minutes >= floor):
+                    at = clock_of(start - minutes)
+                    what, edit = words.way_sooner(name, days, at, minutes), StretchHours(name, word, number, start=at)
+                    yield _hours(what, edit, minutes, f"sooner {number}")
+                ceiling = min([start + DAY_MINUTES - 1, *(since for since, _ in edges if since >= end)])
+                for minutes in (minutes for minutes in AFTER if end + minutes <= ceiling):
+                    at = clock_of(end + minutes)
+                    what, edit = words.way_longer(name, days, at, minutes), StretchHours(name, word, number, end=at)
+                    yield _hours(what, edit, minutes, f"later {number}")
+
+
+def _hours(what: str, edit: StretchHours, minutes: int, edge: str) -> Proposal:
+    kin = f"hours {edit.hand} {edit.day}"
+    return Proposal((what,), (edit,), HOURS + minutes // 4, f"{kin} {edge}", kin, grows=True)
 
 
 def _edges(span: Span) -> tuple[int, int]:
     """In minutes from the day's midnight; an end at or before the start is on the next day."""
     start, end = minute_of(span.start), minute_of(span.end)
     return start, end if end > start else end + DAY_MINUTES
-
-
-def _sooner(name: str, word: str, days: int, number: int, spans: list[Span]) -> Iterator[Proposal]:
-    start = _edges(spans[number])[0]
-    floor = max([EARLIEST, *(end for _, end in map(_edges, spans) if end <= start)])
-    for minutes in BEFORE:
-        if start - minutes >= floor:
-            edit = StretchHours(name, word, number, start=clock_of(start - minutes))
-            what = words.way_sooner(name, days, clock_of(start - minutes), minutes)
-            yield Proposal(
-                what,
-                (edit,),
-                HOURS + minutes // 4,
-                f"sooner {name} {word} {number}",
-                f"hours {name} {word}",
-                grows=True,
-            )
-
-
-def _later(name: str, word: str, days: int, number: int, spans: list[Span], span: Span) -> Iterator[Proposal]:
-    start, end = _edges(span)
-    ceiling = min([start + DAY_MINUTES - 1, *(begin for begin, _ in map(_edges, spans) if begin >= end)])
-    for minutes in AFTER:
-        if end + minutes <= ceiling:
-            edit = StretchHours(name, word, number, end=clock_of(end + minutes))
-            what = words.way_longer(name, days, clock_of(end + minutes), minutes)
-            yield Proposal(
-                what, (edit,), HOURS + minutes // 4, f"later {name} {word} {number}", f"hours {name} {word}", grows=True
-            )
 
 
 def _a_helper(clashed: Clashed) -> Iterator[Proposal]:
@@ -163,7 +155,7 @@ def _a_helper(clashed: Clashed) -> Iterator[Proposal]:
     end = last.strftime("%H:%M") if last.date() == first.date() else "23:59"
     name = unused(words.A_HELPER, clashed.file.plan.hands)
     edit = AddHelper(name, words.day_key(days), first.strftime("%H:%M"), end)
-    yield Proposal(words.A_HELPER, (edit,), HELPER, "helper")
+    yield Proposal((words.A_HELPER,), (edit,), HELPER, "helper")
 
 
 def unused(name: str, taken: Container[str]) -> str:

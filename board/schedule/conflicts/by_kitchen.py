@@ -6,12 +6,12 @@ from itertools import permutations
 
 from board.facts.rule_sets import rule_set
 from board.facts.safety import HOT_HOLDING_CELSIUS
-from board.plan.edit.edits import AddOven, AddWay, DropDay, Edit, MoreOfTool, MoreRings, MoreRoom, SetOn
+from board.plan.edit.edits import AddOven, AddWay, Edit, MoreOfTool, MoreRings, MoreRoom, SetOn
 from board.plan.phrases.stations import Heat, Keep, Station
 from board.plan.phrases.to_phrase import keep_text, station_text
 from board.plan.places import Loc
 from board.schedule.conflicts import words
-from board.schedule.conflicts.by_hands import unused
+from board.schedule.conflicts.by_hands import at_another_time, is_held, unused
 from board.schedule.conflicts.clashes import OVENS, Taken
 from board.schedule.conflicts.proposal import Clashed, Proposal
 from board.schedule.problem import LITRE
@@ -45,7 +45,7 @@ def _share_a_setting(clashed: Clashed) -> Iterator[Proposal]:
             reach = wider.low if wider.low < heat.low else wider.high
             weight = SHARE + round(abs(reach - heat.want) / 5)
             what = words.way_share(clashed.name(taken.job), round(reach), kept=taken.kept)
-            yield Proposal(what, (_set(clashed, taken, station, wider),), weight, f"share {taken.job}")
+            yield Proposal((what,), (_set(clashed, taken, station, wider),), weight, f"share {taken.job}")
 
 
 def _heat_through_beside(clashed: Clashed) -> Iterator[Proposal]:
@@ -62,22 +62,18 @@ def _heat_through_beside(clashed: Clashed) -> Iterator[Proposal]:
         name = clashed.name(taken.job)
         what = words.way_beside(name, clashed.name(other.job), round(wider.high), round(care.core.celsius))
         weight = BESIDE + round((wider.high - heat.want) / 10)
-        yield Proposal(what, (edit,), weight, f"beside {taken.job}")
+        through = Proposal((what,), (edit,), weight, f"beside {taken.job}")
+        yield through
         for cooked in _cooked_before(clashed, taken.job):
-            told = words.way_both(words.way_another_day(clashed.name(cooked)), what)
-            both: tuple[Edit, ...] = (DropDay(clashed.case.tasks[cooked].node.loc), edit)
-            yield Proposal(told, both, weight + KEEP, f"beside {taken.job} {cooked}", timed=cooked)
+            yield at_another_time(clashed, cooked).and_(through, 0)
 
 
 def _cooked_before(clashed: Clashed, job: int) -> Iterator[int]:
     """The steps of its dish that cook in an oven and are held to a day or time, and say how long they keep."""
     mine = clashed.case.tasks[job].node
     for n, task in enumerate(clashed.case.tasks[:job]):
-        work = task.work
-        if work is None or (task.node.course, task.node.dish) != (mine.course, mine.dish):
-            continue
-        held = work.day or work.not_before or work.not_after
-        if held and work.keeps is not None and clashed.case.way(n).where.place == "oven":
+        of_it = (task.node.course, task.node.dish) == (mine.course, mine.dish)
+        if of_it and is_held(clashed, n) and clashed.case.way(n).where.place == "oven":
             yield n
 
 
@@ -125,7 +121,7 @@ def _keep_it_elsewhere(clashed: Clashed) -> Iterator[Proposal]:
             way = {"keeps": keep_text(Keep(minutes=minutes, where=place))}
             what = words.way_keep(clashed.name(taken.job), where, HOT_HOLDING_CELSIUS)
             edit = AddWay(clashed.case.tasks[taken.job].node.loc, way)
-            yield Proposal(what, (edit,), KEEP + 2 * n, f"keep {taken.job} {where}")
+            yield Proposal((what,), (edit,), KEEP + 2 * n, f"keep {taken.job} {where}")
 
 
 def _more_of(clashed: Clashed) -> Iterator[Proposal]:
@@ -133,7 +129,7 @@ def _more_of(clashed: Clashed) -> Iterator[Proposal]:
     if clashed.over_ovens:
         like = next(iter(kitchen.ovens), None)
         edit: Edit = AddOven(unused(words.SECOND_OVEN, kitchen.ovens), like)
-        yield Proposal(words.WAY_OVEN, (edit,), OVEN, "oven")
+        yield Proposal((words.WAY_OVEN,), (edit,), OVEN, "oven")
     for kind in clashed.kinds:
         if not isinstance(kind, int):
             continue
@@ -141,12 +137,12 @@ def _more_of(clashed: Clashed) -> Iterator[Proposal]:
         if resource.name == "rings":
             for number in (1, 2):
                 what = words.way_rings(number)
-                yield Proposal(what, (MoreRings(number),), MORE * number, "rings", grows=True)
+                yield Proposal((what,), (MoreRings(number),), MORE * number, "rings", grows=True)
         elif resource.name in ("fridge", "freezer"):
             for litres in (10, 20, 40):
                 edit = MoreRoom(resource.name, resource.capacity / LITRE + litres)
                 what = words.way_room(resource.name, litres)
-                yield Proposal(what, (edit,), MORE + litres // 4, resource.name, grows=True)
+                yield Proposal((what,), (edit,), MORE + litres // 4, resource.name, grows=True)
         else:
             edit = MoreOfTool(resource.name, 1)
-            yield Proposal(words.way_tool(resource.name), (edit,), MORE, f"tool {resource.name}")
+            yield Proposal((words.way_tool(resource.name),), (edit,), MORE, f"tool {resource.name}")

@@ -169,7 +169,9 @@ class Teller:
     def _over(self, what: str | int, taken: list[Taken]) -> Fight:
         if what == HANDS:
             people = {h for t in taken for h in self.problem.jobs[t.job].hands}
-            return FightForHands(len(people), self._takers(taken, lambda _: {}))
+            some = sorted(people) if len(people) < len(self.problem.hands) else []
+            names = tuple(self.problem.hands[hand].name for hand in some)
+            return FightForHands(len(people), self._takers(taken, lambda _: {}), names)
         if what == OVENS:
             return self._over_ovens(taken)
         assert isinstance(what, int)

@@ -14,6 +14,7 @@ from board.plan.edit.edits import Edit
 from board.plan.load import PlanFile
 from board.plan.places import Loc
 from board.plan.resolve.assume import CourseWanted, FilledWay, Task
+from board.schedule.conflicts import words
 from board.schedule.conflicts.clashes import HANDS, OVENS, Clash
 from board.schedule.conflicts.explain import Clashes
 from board.schedule.conflicts.violations import Violation
@@ -26,17 +27,33 @@ from board.schedule.solution import Solution
 class Proposal:
     """Edits to the plan, in a host's words. Of one `family`, and of its `kin`, only the first that helps is wanted.
 
-    `grows`: a later one of its family mends whatever an earlier one does. `timed`: a job whose new time is told with
-    it.
+    `grows`: a later one of its family mends whatever an earlier one does. `timed`: by the number of a piece of what is
+    said, a job whose new time is told with it.
     """
 
-    what: str
+    said: tuple[str, ...]
     edits: tuple[Edit, ...]
     weight: int
     family: str
     kin: str = ""  # none: its family is alone
     grows: bool = False
-    timed: int | None = None
+    timed: tuple[tuple[int, int], ...] = ()
+
+    @property
+    def what(self) -> str:
+        """What is said, in one sentence."""
+        return words.together(self.said)
+
+    def and_(self, other: "Proposal", more: int) -> "Proposal":
+        """Both as one, which weighs so much more than the two."""
+        timed = tuple((number + len(self.said), job) for number, job in other.timed)
+        return Proposal(
+            (*self.said, *other.said),
+            (*self.edits, *other.edits),
+            self.weight + other.weight + more,
+            f"{self.family}; {other.family}",
+            timed=(*self.timed, *timed),
+        )
 
 
 @dataclass(frozen=True)

@@ -182,10 +182,10 @@ class _Search:
         """The lightest two of two families that help together. Of a family that grows the largest shows whether any
         does."""
         largest = [family[-1:] if family[0].grows else family for family in (one, other)]
-        if all(self._whole(_both(a, b)) is None for a, b in product(*largest)):
+        if all(self._whole(a.and_(b, TWO)) is None for a, b in product(*largest)):
             return None
         for a, b in sorted(product(one, other), key=lambda pair: pair[0].weight + pair[1].weight):
-            both = _both(a, b)
+            both = a.and_(b, TWO)
             changed = self._whole(both)
             if changed is not None:
                 return both, changed
@@ -290,11 +290,13 @@ class _Search:
 
     def _told(self, proposal: Proposal, sheet: RunSheet) -> str:
         """The change, with when that is done whose time it frees."""
-        if proposal.timed is None:
-            return proposal.what
-        slot = sheet.by_id()[self.case.problem.jobs[proposal.timed].id]
-        start, end = (at.astimezone(self.zone) for at in (slot.start, slot.end))
-        return words.way_timed(proposal.what, shared.from_to(shared.day_and_clock(start), shared.clock(end)))
+        said, slots = list(proposal.said), sheet.by_id()
+        for number, job in proposal.timed:
+            slot = slots[self.case.problem.jobs[job].id]
+            start, end = (at.astimezone(self.zone) for at in (slot.start, slot.end))
+            when = shared.from_to(shared.day_and_clock(start), shared.clock(end))
+            said[number] = words.way_timed(said[number], when)
+        return words.together(said)
 
     def _with_less_of(self, proposal: Proposal, edit: AddHelper, changed: _Changed) -> tuple[Proposal, _Changed]:
         """Limits the helper to hours that cover the least work of theirs that still helps."""
@@ -316,24 +318,13 @@ class _Search:
         )
         worked = sum(b - a for a, b in spans)
         what = words.way_helper(worked, start, end, edit.day)
-        narrow = replace(proposal, what=what, edits=(replace(edit, start=start, end=end),), weight=HELPER + worked)
+        narrow = replace(proposal, said=(what,), edits=(replace(edit, start=start, end=end),), weight=HELPER + worked)
         again = self._changed(narrow)
         return (narrow, again) if again is not None else (proposal, changed)
 
 
 def _kin(proposal: Proposal) -> str:
     return proposal.kin or proposal.family
-
-
-def _both(one: Proposal, other: Proposal) -> Proposal:
-    """Two changes as one."""
-    return Proposal(
-        words.way_both(one.what, other.what),
-        (*one.edits, *other.edits),
-        one.weight + other.weight + TWO,
-        f"{one.family}; {other.family}",
-        timed=one.timed if one.timed is not None else other.timed,
-    )
 
 
 def _values(solution: Solution, aims: Sequence[str] = AIMS) -> Values:

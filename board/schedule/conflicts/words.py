@@ -1,5 +1,7 @@
 """Ways out of a clash, and their prices."""
 
+from collections.abc import Sequence
+
 from board.base.words.times import dial
 
 SECOND_OVEN, A_HELPER = "second oven", "helper"
@@ -56,8 +58,8 @@ def way_evening(who: str, days_before: int, times: str) -> str:
     return f"{who} works {which} too, {times}"
 
 
-def way_both(one: str, other: str) -> str:
-    return f"{one}; and {other}"
+def together(changes: Sequence[str]) -> str:
+    return "; and ".join(changes)
 
 
 def way_timed(what: str, when: str) -> str:
@@ -82,7 +84,7 @@ def way_helper(minutes: int, start: str, end: str, key: str) -> str:
     return f"a helper for {minutes} min of work, from {start} to {end} {key}"
 
 
-def way_push(course: str, minutes: int, at: str) -> str:
+def way_serve_later(course: str, minutes: int, at: str) -> str:
     return f"serve {course} {minutes} min later, at {at}"
 
 

@@ -15,8 +15,8 @@ from board.sheet.run_sheet import RunSheet
 from board.sheet.told import Chain, Late
 from tests.conftest import read
 from tests.schedule.conflicts.clash_cases import HEAD, ONE_PAN, Worked
+from tests.schedule.conflicts.ways_cases import LATE_NORA, OVEN_AND_HANDS, TIME_AND_HANDS
 from tests.schedule.conflicts.ways_cases import OVEN_AND_FRIDAY as CRACKERS_TOO
-from tests.schedule.conflicts.ways_cases import OVEN_AND_HANDS, TIME_AND_HANDS
 from tests.schedule.random_plans import plan_text
 
 
@@ -118,7 +118,7 @@ def test_an_oven_and_hands_that_each_make_a_course_late_are_both_told() -> None:
         assert can(letting_go(worked.problem, rest), clash.violation, bent) is False
     why = why_of(worked.sheet)
     assert why.startswith("the oven cannot take bake the pears (Sat ")
-    assert "; and even without that: one pair of hands is not enough for whisk the sauce (Sat " in why
+    assert "; and even without that: Nora's hands are not enough for whisk the sauce (Sat " in why
 
 
 def test_what_makes_a_course_later_than_time_alone_does_is_told_on_top_of_it() -> None:
@@ -131,7 +131,7 @@ def test_what_makes_a_course_later_than_time_alone_does_is_told_on_top_of_it() -
     first, _, more = why.partition("; and on top of that: ")
     assert first.startswith("waits for whisk the beans until ")
     assert "let the beans soak until 19:40 (it comes first); the hours given begin only then" in first
-    assert more.startswith("one pair of hands is not enough for ")
+    assert more.startswith("Nora's hands are not enough for ")
     assert "whisk the beans" in more
     assert "dress the salad" in more
 
@@ -164,3 +164,7 @@ def test_what_is_fought_over_by_the_same_steps_is_told_once() -> None:
     assert lines[0].count("the oven cannot take") == 1
     assert "Main goes out" in lines[0]
     assert "bake the beans stands" in lines[0]
+
+
+def test_hours_of_one_who_alone_may_do_it_are_told_as_theirs() -> None:
+    assert "no free hours of Nora's suit shell the peas" in why_of(Worked(LATE_NORA).sheet)

@@ -211,6 +211,7 @@ def test_a_later_wish_does_not_pass_for_a_gain() -> None:
     assert moved > 5
 
 
+@pytest.mark.slow
 def test_random_plans_are_offered_only_what_holds_when_it_is_taken() -> None:
     tried = 0
     for seed in range(60):
