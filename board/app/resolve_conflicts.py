@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from board.plan.load import PlanFile
 
 ALL_SECONDS = 120.0  # for the timetable, its clashes and the ways out together, unless the host says otherwise
-OF_ALL, OF_THE_REST = 0.5, 0.3  # the most of it for the timetable; and of what is left, for the clashes
+OF_ALL, OF_THE_REST = 0.5, 0.3  # the most of it for the timetable; and of what is left, for the clashes, or one search
 TRIED_SECONDS = 6.0  # for one proposal
 FIRST_SECONDS, LEAST_SECONDS = 3.0, 0.5  # at the least, for the timetable; and for a proposal that is worked out
 HANDFUL = 5  # ways out that are always looked for, so that one has the same number whenever it is asked for
@@ -45,7 +45,7 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
     from board.schedule.conflicts.ways_out import Means, ways_out
     from board.schedule.formulate import problem_of
     from board.schedule.problem import Problem
-    from board.schedule.solution import Solution
+    from board.schedule.solution import AIMS, Solution
     from board.schedule.solver.feasible import can, can_be_whole
     from board.schedule.solver.solve import LIMIT_SECONDS, NoAnswer, solve
     from board.schedule.to_run_sheet import to_run_sheet
@@ -77,8 +77,9 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
         return Mending(text, sheet, [])
 
     def solved(asked: Problem, aims: tuple[str, ...]) -> Solution | None:
+        longest = TRIED_SECONDS if aims == AIMS else max(TRIED_SECONDS, OF_THE_REST * left())
         try:
-            return solve(asked, max(LEAST_SECONDS, min(TRIED_SECONDS, left())), aims)
+            return solve(asked, max(LEAST_SECONDS, min(longest, left())), aims)
         except NoAnswer:
             return None
 

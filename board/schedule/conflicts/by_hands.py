@@ -19,7 +19,7 @@ BEFORE = (10, 20, 30, 45, 60, 90, 120, 180, 240)  # minutes by which hours may b
 AFTER = (10, 20, 30, 45, 60)  # and end later
 EARLIEST = 7 * 60  # nobody is asked to begin before seven
 EVENING, EVENINGS = 18 * 60, (30, 60, 90, 120, 180, 240)  # an evening begins at six, and lasts so many minutes
-AWAY_EARLIER, AWAY_LATER = (15, 30, 45, 60, 90, 120), (15, 30)
+AWAY_EARLIER, AWAY_LATER = (15, 30, 45, 60, 90), (15, 30)
 MOST_PEOPLE = 2  # of whom more hours are asked
 WHO, AWAY, HOURS, ANOTHER_DAY, HELPER = 3, 4, 4, 8, 20  # weights
 DAY_MINUTES = 24 * 60
@@ -40,16 +40,16 @@ def proposed(clashed: Clashed) -> Iterator[Proposal]:
 def _somebody_else(clashed: Clashed) -> Iterator[Proposal]:
     """Another of the hands does a step that the plan gives to some of them only."""
     everybody = range(len(clashed.problem.hands))
-    for taken in clashed.clash.taken:
-        mine = clashed.problem.jobs[taken.job].hands
-        if taken.what != HANDS or not is_written(clashed.case.tasks[taken.job].node):
+    over_hands = [taken.job for taken in clashed.clash.taken if taken.what == HANDS]
+    for job in over_hands or clashed.jobs():
+        mine, node = clashed.problem.jobs[job].hands, clashed.case.tasks[job].node
+        if not is_written(node):
             continue
-        minutes = sum(part.length for part in clashed.problem.jobs[taken.job].ways[0].parts)
+        minutes = sum(part.length for part in clashed.problem.jobs[job].ways[0].parts)
         for other in (hand for hand in everybody if hand not in mine):
-            who, name = clashed.problem.hands[other].name, clashed.name(taken.job)
-            what = words.way_who(who, name, [clashed.problem.hands[hand].name for hand in mine])
-            edit = SetWho(clashed.case.tasks[taken.job].node.loc, who)
-            yield Proposal((what,), (edit,), WHO + minutes // 5, f"who {taken.job} {who}", f"who {who}")
+            who = clashed.problem.hands[other].name
+            what = words.way_who(who, clashed.name(job), [clashed.problem.hands[hand].name for hand in mine])
+            yield Proposal((what,), (SetWho(node.loc, who),), WHO + minutes // 5, f"who {job} {who}", f"who {who}")
 
 
 def _away_at_another_time(clashed: Clashed) -> Iterator[Proposal]:

@@ -40,6 +40,11 @@ class Proposal:
     timed: tuple[tuple[int, int], ...] = ()
 
     @property
+    def kind(self) -> str:
+        """Of which one is enough."""
+        return self.kin or self.family
+
+    @property
     def what(self) -> str:
         """What is said, in one sentence."""
         return words.together(self.said)

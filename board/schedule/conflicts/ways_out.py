@@ -11,7 +11,7 @@ from itertools import combinations, product
 from zoneinfo import ZoneInfo
 
 from board.base import words as shared
-from board.plan.edit.edits import AddHelper, CannotEdit, Edit, apply_all
+from board.plan.edit.edits import AddHelper, CannotEdit, Edit, Tried, apply_all, try_all, untried
 from board.plan.load import PlanFile
 from board.schedule.conflicts import price, words
 from board.schedule.conflicts.by_hands import HELPER
@@ -24,12 +24,12 @@ from board.schedule.solution import AIMS, COSTLY, SPARED, Solution
 from board.schedule.to_run_sheet import to_run_sheet
 from board.sheet.run_sheet import RunSheet
 
-MOST_TRIED_IN_PART = 12  # families
-CHEAP, TWO, MOST_PAIRS = 19, 3, 60  # the dearest that is tried with another; their weight beside both; pairs
-FOR_WORKING_OUT = 0.4  # of the time: kept to work out what was found to help
+# What is tried as a pair: changes up to this weight, so many of a family, so many pairs; their weight beside both.
+CHEAP, MOST_OF_ONE, MOST_PAIRS, TWO = 19, 3, 60, 3
+AFTER_ALONE, AFTER_PAIRS = 0.4, 0.25  # of the time: kept for what comes after single changes, and after pairs
 LATER_STILL = 5  # a minute later than anyway costs as much as one beyond a course's slip
 Values = tuple[int, ...]
-_Changed = tuple[str, PlanFile, Problem]
+_Changed = tuple[PlanFile, Problem]
 
 
 @dataclass(frozen=True)
@@ -84,17 +84,16 @@ def ways_out(text: str, case: Case, sheet: RunSheet, wanted: int, means: Means) 
     `case` is the plan in `text` with its solution and clashes. A KeyboardInterrupt ends the search with what is found.
     """
     search = _Search(text, case, sheet, means)
-    all_tried = True
     try:
         search.run(wanted)
     except (KeyboardInterrupt, _TimeIsUp):
-        all_tried = False
+        search.cut = True
     whole = [way for way in search.found if not way.remains]
     in_part = sorted(search.found, key=lambda way: (way.values[: len(COSTLY)], way.weight))
     best: dict[str, WayOut] = {}
     for way in sorted(whole, key=lambda way: (way.weight, way.values)) or in_part:
         best.setdefault(way.kin, way)
-    return Found(list(best.values())[:wanted], all_tried or len(best) >= wanted)
+    return Found(list(best.values())[:wanted], not search.cut or len(best) >= wanted)
 
 
 class _Search:
@@ -105,18 +104,22 @@ class _Search:
         self.values = _values(case.solution)
         self.zone = ZoneInfo(sheet.zone)
         self.found: list[WayOut] = []
+        self.time = 0.0  # there was at the beginning, in seconds
+        self.cut = False  # whether something was left untried
         self.families: dict[str, list[Proposal]] = {}
         for proposal in proposals(case):
             self.families.setdefault(proposal.family, []).append(proposal)
         self.helped: set[str] = set()  # families, and their kin, of which one alone leaves nothing given up
-        self.known: dict[tuple[Edit, ...], _Changed | None] = {}
-        self.whole: dict[tuple[Edit, ...], bool] = {}
+        self.whole: dict[tuple[Edit, ...], _Changed | None] = {}
         self.costly: dict[tuple[Edit, ...], Values | None] = {}
-        self.applied: dict[tuple[Edit, ...], tuple[str, PlanFile] | None] = {(): (text, case.file)}
+        self.text = text
+        self.tried: dict[tuple[Edit, ...], Tried | None] = {(): untried(text, case.file)}
 
     def run(self, wanted: int) -> None:
+        self.time = self.means.left()
         self.one_alone(wanted)
-        if not any(family[0].weight <= CHEAP for name, family in self.families.items() if name in self.helped):
+        cheap = any(self.families[name][0].weight <= CHEAP for name in self.helped & set(self.families))
+        if not (cheap or self.cut):
             self.two_together(wanted)
         if not self.found:
             self.in_part()
@@ -124,14 +127,13 @@ class _Search:
     def one_alone(self, wanted: int) -> None:
         """Finds changes that leave nothing given up, the lightest first. Of a family that grows, the least that helps
         is looked for when its lightest comes up, and waits for its turn, or for the last of the time."""
-        enough = FOR_WORKING_OUT * self.means.left()
         waiting: dict[str, Proposal] = {}
         looked_into: set[str] = set()
         for proposal in sorted((p for each in self.families.values() for p in each), key=lambda p: p.weight):
             family = proposal.family
-            if {family, _kin(proposal)} & self.helped:
+            if {family, proposal.kind} & self.helped:
                 continue
-            if self.means.left() < enough:
+            if self._runs_out(AFTER_ALONE):
                 break
             if proposal.grows and family not in looked_into:
                 looked_into.add(family)
@@ -144,14 +146,18 @@ class _Search:
         else:
             return
         for proposal in sorted(waiting.values(), key=lambda p: p.weight):
-            if not {proposal.family, _kin(proposal)} & self.helped and self._alone(proposal, wanted):
+            if not {proposal.family, proposal.kind} & self.helped and self._alone(proposal, wanted):
                 return
-        raise _TimeIsUp
+
+    def _runs_out(self, kept: float) -> bool:
+        """Whether no more than that share of the time is left; then something is left untried."""
+        self.cut = self.cut or self.means.left() < kept * self.time
+        return self.cut
 
     def _alone(self, proposal: Proposal, wanted: int) -> bool:
         """Offers a change that leaves nothing given up; whether there are now enough."""
-        self.helped |= {proposal.family, _kin(proposal)}
-        changed = self._changed(proposal)
+        self.helped |= {proposal.family, proposal.kind}
+        changed = self._whole(proposal)
         return changed is not None and self._offer(proposal, changed) and len(self.found) == wanted
 
     def _least(self, family: list[Proposal], helps: Callable[[Proposal], object]) -> Proposal | None:
@@ -162,21 +168,22 @@ class _Search:
 
     def two_together(self, wanted: int) -> None:
         """Finds pairs of cheap changes that leave nothing given up, where neither does alone; each change once."""
-        idle = [family for family in self.families.values() if not {family[0].family, _kin(family[0])} & self.helped]
+        idle = [family for family in self.families.values() if not {family[0].family, family[0].kind} & self.helped]
         cheap = [[p for p in family if p.weight <= CHEAP] for family in idle]
+        cheap = [family if family and family[0].grows else family[:MOST_OF_ONE] for family in cheap]
         pairs = sorted(combinations(filter(None, cheap), 2), key=lambda pair: pair[0][0].weight + pair[1][0].weight)
         settled: set[str] = set()
         for one, other in pairs[:MOST_PAIRS]:
-            kin = {_kin(one[0]), _kin(other[0])}
+            kin = {one[0].kind, other[0].kind}
             if kin & settled:
                 continue
+            if self._runs_out(AFTER_PAIRS):
+                return
             least = self._least_pair(one, other)
             if least is not None and self._offer(*least):
                 settled |= kin
                 if len(self.found) >= wanted:
                     return
-        if len(pairs) > MOST_PAIRS and not settled:
-            raise _TimeIsUp
 
     def _least_pair(self, one: list[Proposal], other: list[Proposal]) -> tuple[Proposal, _Changed] | None:
         """The lightest two of two families that help together. Of a family that grows the largest shows whether any
@@ -193,14 +200,11 @@ class _Search:
 
     def in_part(self) -> None:
         """Finds what makes the plan better by its costly aims, in their order, though not whole."""
-        families = sorted(self.families.values(), key=lambda family: family[0].weight)
-        for family in families[:MOST_TRIED_IN_PART]:
+        for family in sorted(self.families.values(), key=lambda family: family[0].weight):
             for proposal in self._better_of(family):
                 changed = self._changed(proposal)
                 if changed is not None and self._offer(proposal, changed):
                     break
-        if len(families) > MOST_TRIED_IN_PART:
-            raise _TimeIsUp
 
     def _better_of(self, family: list[Proposal]) -> Iterator[Proposal]:
         """Those of a family that help in part; of one that grows, the least that helps as much as the largest."""
@@ -216,11 +220,13 @@ class _Search:
             yield least
 
     def _costly(self, proposal: Proposal) -> Values | None:
-        """The values of the costly aims with a change; None if it cannot be, or the time was too short."""
+        """The values of the costly aims with a change; None if it cannot be, or if they could not be proved."""
         if proposal.edits not in self.costly:
             changed = self._changed(proposal)
-            solution = self.means.solve(changed[2], COSTLY) if changed is not None else None
-            self.costly[proposal.edits] = _values(solution, COSTLY) if solution is not None else None
+            sound = changed is not None and self.means.sound(changed[0])
+            solution = self.means.solve(changed[1], COSTLY) if changed is not None and sound else None
+            proved = solution is not None and solution.proved
+            self.costly[proposal.edits] = _values(solution, COSTLY) if solution is not None and proved else None
         return self.costly[proposal.edits]
 
     def _offer(self, proposal: Proposal, changed: _Changed) -> bool:
@@ -230,39 +236,38 @@ class _Search:
         return way is not None
 
     def _whole(self, proposal: Proposal) -> _Changed | None:
-        """The changed plan, if all its limits can be kept."""
-        changed = self._changed(proposal)
-        if changed is None:
-            return None
+        """The changed plan, if all its limits can be kept and it may be cooked."""
         if proposal.edits not in self.whole:
-            self.whole[proposal.edits] = bool(self.means.can_be_whole(changed[2]))
-        return changed if self.whole[proposal.edits] else None
+            changed = self._changed(proposal)
+            can_be = changed is not None and self.means.can_be_whole(changed[1]) and self.means.sound(changed[0])
+            self.whole[proposal.edits] = changed if can_be else None
+        return self.whole[proposal.edits]
 
     def _changed(self, proposal: Proposal) -> _Changed | None:
-        """The changed plan, if it may be cooked at all."""
-        if proposal.edits not in self.known:
-            if self.means.left() <= 0:
-                raise _TimeIsUp
-            self.means.tell(proposal.what)
-            made = self._applied(proposal.edits)
-            sound = made is not None and self.means.sound(made[1])
-            self.known[proposal.edits] = (*made, problem_of(made[1].plan, made[1].filled)) if made and sound else None
-        return self.known[proposal.edits]
+        """The changed plan, not yet written, and the problem it poses; None if an edit is refused."""
+        if self.means.left() <= 0:
+            raise _TimeIsUp
+        self.means.tell(proposal.what)
+        tried = self._tried(proposal.edits)
+        return (tried.file, problem_of(tried.file.plan, tried.file.filled)) if tried is not None else None
 
-    def _applied(self, edits: tuple[Edit, ...]) -> tuple[str, PlanFile] | None:
-        """The plan with the edits made, each on what the ones before it made; None if one is refused."""
-        if edits not in self.applied:
-            before = self._applied(edits[:-1])
-            made = apply_all(*before, edits[-1:]) if before is not None else None
-            self.applied[edits] = None if isinstance(made, CannotEdit) else made
-        return self.applied[edits]
+    def _tried(self, edits: tuple[Edit, ...]) -> Tried | None:
+        """The plan with the edits made, each on what the ones before it made."""
+        if edits not in self.tried:
+            before = self._tried(edits[:-1])
+            self.tried[edits] = try_all(before, edits[-1:]) if before is not None else None
+        return self.tried[edits]
 
     def _worked_out(self, proposal: Proposal, changed: _Changed) -> WayOut | None:
         """The way out with its timetable; None if that is no better than doing nothing, or hurts anybody."""
         edit = proposal.edits[0]
         if isinstance(edit, AddHelper):
-            proposal, changed = self._with_less_of(proposal, edit, changed)
-        text, file, problem = changed
+            proposal = self._with_less_of(proposal, edit, changed)
+        made = apply_all(self.text, self.case.file, proposal.edits)
+        if isinstance(made, CannotEdit):
+            return None
+        text, file = made
+        problem = problem_of(file.plan, file.filled)
         solution = self.means.solve(problem, AIMS)
         if solution is None:
             return None
@@ -278,7 +283,7 @@ class _Search:
             sheet,
             values,
             proposal.weight + price.more_away(self.sheet, sheet),
-            _kin(proposal),
+            proposal.kind,
         )
 
     def _compared(self, sheet: RunSheet, solution: Solution) -> Values:
@@ -298,12 +303,12 @@ class _Search:
             said[number] = words.way_timed(said[number], when)
         return words.together(said)
 
-    def _with_less_of(self, proposal: Proposal, edit: AddHelper, changed: _Changed) -> tuple[Proposal, _Changed]:
+    def _with_less_of(self, proposal: Proposal, edit: AddHelper, changed: _Changed) -> Proposal:
         """Limits the helper to hours that cover the least work of theirs that still helps."""
-        problem = replace(changed[2], spared=len(changed[2].hands) - 1)
+        problem = replace(changed[1], spared=len(changed[1].hands) - 1)
         solution = self.means.solve(problem, SPARED)
         if solution is None:
-            return proposal, changed
+            return proposal
         spans = [
             (solution.starts[n] + part.offset, solution.starts[n] + part.offset + part.length)
             for n in range(len(problem.jobs))
@@ -311,20 +316,14 @@ class _Search:
             for part in way_of(problem, solution, n).parts
         ]
         if not spans:
-            return proposal, changed
+            return proposal
         start, end = (
             shared.clock((problem.origin + timedelta(minutes=minute)).astimezone(self.zone))
             for minute in (min(a for a, _ in spans), max(b for _, b in spans))
         )
         worked = sum(b - a for a, b in spans)
         what = words.way_helper(worked, start, end, edit.day)
-        narrow = replace(proposal, said=(what,), edits=(replace(edit, start=start, end=end),), weight=HELPER + worked)
-        again = self._changed(narrow)
-        return (narrow, again) if again is not None else (proposal, changed)
-
-
-def _kin(proposal: Proposal) -> str:
-    return proposal.kin or proposal.family
+        return replace(proposal, said=(what,), edits=(replace(edit, start=start, end=end),), weight=HELPER + worked)
 
 
 def _values(solution: Solution, aims: Sequence[str] = AIMS) -> Values:

@@ -29,7 +29,10 @@ from board.plan.edit.edits import (
     StretchHours,
     Together,
     apply_all,
+    try_all,
+    untried,
 )
+from board.plan.edit.save import data_of
 from board.plan.load import PlanFile, read_plan
 from board.plan.model.work import Way, Work
 from board.plan.places import Loc
@@ -355,6 +358,18 @@ def test_an_edit_changes_these_lines(text: str, edit: Edit, lines: list[str]) ->
 
 
 @pytest.mark.parametrize(("text", "edit", "lines"), EXAMPLES.values(), ids=EXAMPLES)
+def test_an_edit_that_is_only_tried_makes_the_plan_it_would_write(text: str, edit: Edit, lines: list[str]) -> None:
+    file = plan_of(text)
+    tried = try_all(untried(text, file), [edit])
+    new, after = made((text, file), edit)
+
+    assert tried is not None
+    assert (tried.file.plan, tried.file.filled) == (after.plan, after.filled)
+    assert tried.data == data_of(new)
+    assert untried(text, file).data == data_of(text)  # which is left as it was
+
+
+@pytest.mark.parametrize(("text", "edit", "lines"), EXAMPLES.values(), ids=EXAMPLES)
 def test_an_edit_does_the_same_to_a_file_from_another_system(text: str, edit: Edit, lines: list[str]) -> None:
     """A byte-order mark, both signs at each line's end, and no line end at the last."""
     other = "\ufeff" + text.replace("\n", "\r\n")
@@ -424,6 +439,7 @@ def test_what_cannot_be_done_is_refused_with_a_reason(edit: Edit, says: str) -> 
 
     assert isinstance(found, CannotEdit), found
     assert says in found.reason
+    assert try_all(untried(PLAN, plan_of(PLAN)), [edit]) is None
 
 
 def test_a_text_that_is_not_the_plan_that_was_read_is_left_alone() -> None:
