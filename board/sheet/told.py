@@ -130,9 +130,9 @@ class FightForThing(_Told, frozen=True, gc=False, tag="thing"):
     takers: tuple[Taker, ...]
 
 
-class FightForHands(_Told, frozen=True, gc=False, tag="hands"):
+class FightForHands(_Told, frozen=True, gc=False, tag="hands", omit_defaults=True):
     """More is to be done than so many people can; where it is one thing, no free hours of theirs suit it. `names`: who
-    they are, where they are not all there are."""
+    they are, where they are not all there are; left out of a line without them, so that older lines keep their marks."""
 
     people: int
     takers: tuple[Taker, ...]

@@ -110,6 +110,7 @@ class _Search:
         for proposal in proposals(case):
             self.families.setdefault(proposal.family, []).append(proposal)
         self.helped: set[str] = set()  # families, and their kin, of which one alone leaves nothing given up
+        self.changed: dict[tuple[Edit, ...], _Changed | None] = {}
         self.whole: dict[tuple[Edit, ...], _Changed | None] = {}
         self.costly: dict[tuple[Edit, ...], Values | None] = {}
         self.text = text
@@ -245,11 +246,14 @@ class _Search:
 
     def _changed(self, proposal: Proposal) -> _Changed | None:
         """The changed plan, not yet written, and the problem it poses; None if an edit is refused."""
-        if self.means.left() <= 0:
-            raise _TimeIsUp
-        self.means.tell(proposal.what)
-        tried = self._tried(proposal.edits)
-        return (tried.file, problem_of(tried.file.plan, tried.file.filled)) if tried is not None else None
+        if proposal.edits not in self.changed:
+            if self.means.left() <= 0:
+                raise _TimeIsUp
+            self.means.tell(proposal.what)
+            tried = self._tried(proposal.edits)
+            posed = (tried.file, problem_of(tried.file.plan, tried.file.filled)) if tried is not None else None
+            self.changed[proposal.edits] = posed
+        return self.changed[proposal.edits]
 
     def _tried(self, edits: tuple[Edit, ...]) -> Tried | None:
         """The plan with the edits made, each on what the ones before it made."""
