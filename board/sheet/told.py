@@ -132,7 +132,7 @@ class FightForThing(_Told, frozen=True, gc=False, tag="thing"):
 
 class FightForHands(_Told, frozen=True, gc=False, tag="hands", omit_defaults=True):
     """More is to be done than so many people can; where it is one thing, no free hours of theirs suit it. `names`: who
-    they are, where they are not all there are; left out of a line without them, so that older lines keep their marks."""
+    they are, where they are not all there are; a line without them is as it was before there were any."""
 
     people: int
     takers: tuple[Taker, ...]

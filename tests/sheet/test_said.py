@@ -159,8 +159,8 @@ WHY: dict[str, tuple[Why | str, str]] = {
             Fights((FightForThing("rings", 1, (Taker("stew", False), Taker("sauce", False))),)),
             Fights((FightForHands(1, (Taker("stew", False), Taker("sauce", False))),)),
         )),
-        "one ring is not enough for stew and sauce; and even without that: one pair of hands is not enough for stew and "
-        "sauce",
+        "one ring is not enough for stew and sauce; and even without that: one pair of hands is not enough for stew "
+        "and sauce",
     ),
     "time, and a cause": (
         Causes((

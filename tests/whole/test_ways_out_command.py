@@ -5,9 +5,13 @@ from pathlib import Path
 
 import pytest
 
+from board.app.resolve_conflicts import find_ways
+from board.app.timetables import with_all
 from board.base.exits import ExitCode
+from board.checks.sheet.assessed import of_plan
+from board.files.plans import plan_in
 from tests.schedule.conflicts.clash_cases import SQUASH_AND_POT
-from tests.schedule.conflicts.ways_cases import AFTER_THE_SOUP, IN_PART
+from tests.schedule.conflicts.ways_cases import AFTER_THE_SOUP, IN_PART, TWO_TROUBLES
 from tests.whole.conftest import LANTERN, Run
 
 
@@ -77,6 +81,18 @@ def test_what_it_brings_and_costs_stands_below_each(run: Run, tmp_path: Path) ->
         "Main 19:54 → 19:45; then nothing is given up",
         "costs: Soup 19:00 → 18:50",
     ]
+
+
+def test_no_way_out_makes_food_unsafe_that_was_safe(tmp_path: Path) -> None:
+    """Dumplings folded sooner would lie out over the two hours of the home rules (USDA FSIS, danger zone)."""
+    path = tmp_path / "dumplings.yaml"
+    path.write_text(TWO_TROUBLES.lstrip("\n"), encoding="utf-8")
+    mending = find_ways(path, 5)
+
+    assert mending.ways
+    assert mending.sheet.stops == ()
+    for way in mending.ways:
+        assert with_all(of_plan(plan_in(way.text, path)), way.sheet).the_sheet.stops == (), way.what
 
 
 def test_where_nothing_mends_it_all_that_is_said(run: Run, tmp_path: Path) -> None:
