@@ -29,6 +29,7 @@ CHEAP, MOST_OF_ONE, MOST_PAIRS, TWO = 19, 3, 60, 3
 AFTER_ALONE, AFTER_PAIRS = 0.4, 0.25  # of the time: kept for what comes after single changes, and after pairs
 LATER_STILL = 5  # a minute later than anyway costs as much as one beyond a course's slip
 Values = tuple[int, ...]
+NOTHING: Values = (0,) * len(COSTLY)
 _Changed = tuple[PlanFile, Problem]
 
 
@@ -203,8 +204,8 @@ class _Search:
         """Finds what makes the plan better by its costly aims, in their order, though not whole."""
         for family in sorted(self.families.values(), key=lambda family: family[0].weight):
             for proposal in self._better_of(family):
-                changed = self._changed(proposal)
-                if changed is not None and self._offer(proposal, changed):
+                changed, reached = self._changed(proposal), self._costly(proposal)
+                if changed is not None and reached is not None and self._offer(proposal, changed, reached):
                     break
 
     def _better_of(self, family: list[Proposal]) -> Iterator[Proposal]:
@@ -230,8 +231,9 @@ class _Search:
             self.costly[proposal.edits] = _values(solution, COSTLY) if solution is not None and proved else None
         return self.costly[proposal.edits]
 
-    def _offer(self, proposal: Proposal, changed: _Changed) -> bool:
-        way = self._worked_out(proposal, changed)
+    def _offer(self, proposal: Proposal, changed: _Changed, reached: Values = NOTHING) -> bool:
+        """Whether it is offered: worked out, it has to reach what the costly aims are known to reach."""
+        way = self._worked_out(proposal, changed, reached)
         if way is not None:
             self.found.append(way)
         return way is not None
@@ -262,8 +264,9 @@ class _Search:
             self.tried[edits] = try_all(before, edits[-1:]) if before is not None else None
         return self.tried[edits]
 
-    def _worked_out(self, proposal: Proposal, changed: _Changed) -> WayOut | None:
-        """The way out with its timetable; None if that is no better than doing nothing, or hurts anybody."""
+    def _worked_out(self, proposal: Proposal, changed: _Changed, reached: Values) -> WayOut | None:
+        """The way out with its timetable; None if that falls short, is no better than doing nothing, or hurts
+        anybody."""
         edit = proposal.edits[0]
         if isinstance(edit, AddHelper):
             proposal = self._with_less_of(proposal, edit, changed)
@@ -273,7 +276,7 @@ class _Search:
         text, file = made
         problem = problem_of(file.plan, file.filled)
         solution = self.means.solve(problem, AIMS)
-        if solution is None:
+        if solution is None or _values(solution, COSTLY) > reached:
             return None
         sheet = to_run_sheet(file, problem, solution)
         values = self._compared(sheet, solution)
