@@ -120,7 +120,7 @@ def _verdict(plan: Assessed, moved: Sequence[tuple[Slot, Slot]]) -> _Part:
     sheet = plan.sheet
     if sheet is None:
         return _Part(words.CHECK_STOPPED, (shared.MORE_MAY_SHOW,), 0)
-    lines = [f"  {said.given_up(sheet, each)}" for each in sheet.given_up]
+    lines = [f"  {line}" for line in said.all_given_up(sheet)]
     if not sheet.proved:
         lines.append(f"  {words.sheet_state(sheet.proved, sheet.still_open)}")
     lines += [f"  {line}" for line in moved_lines(sheet, moved)]

@@ -145,6 +145,6 @@ def where_of(slot: Slot, fahrenheit: bool = False) -> str:
 
 def _notes(sheet: RunSheet) -> Iterable[str]:
     yield from (shared.stop_line(one_line(said.stop(stop))) for stop in sheet.stops)
-    yield from (one_line(said.given_up(sheet, each)) for each in sheet.given_up)
+    yield from map(one_line, said.all_given_up(sheet))
     yield from (shared.noted(one_line(note)) for note in sheet.noted)
     yield from (one_line(said.caution(caution)) for caution in sheet.cautions)

@@ -172,8 +172,8 @@ def _given_up(sheet: RunSheet, out: Console) -> None:
         return
     out.print()
     out.print(cell(words.SHEET_GIVEN_UP, "bold"))
-    for each in sheet.given_up:
-        out.print(paragraph(said.given_up(sheet, each), indent=2))
+    for line in said.all_given_up(sheet):
+        out.print(paragraph(line, indent=2))
 
 
 def print_leaves(leaves: Sequence[Leaf], out: Console) -> None:

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 from datetime import datetime, timedelta
 
+from board.schedule.conflicts.explain import MOST_LINKS
 from board.schedule.conflicts.violations import Violation
 from board.schedule.dependencies import end_of, way_of
 from board.schedule.problem import Hand, Job, Order, Problem, Way
@@ -86,10 +87,11 @@ class _Teller:
         return GivenUp(WaitsPast(first, second, wait, most), self._because(second), wait - most)
 
     def _because(self, id_: str) -> Chain:
-        """The chain of predecessors that holds a slot where it is, up to four links back."""
+        """The chain of predecessors that holds a slot where it is, up to four links back. What holds it until the very
+        same minute for another reason is told beside it."""
         links: list[Held] = []
         seen = {id_}
-        while len(links) < 4:
+        while len(links) < MOST_LINKS:
             slot = self.slots[id_]
             binding = [
                 w for w in slot.waits if w.after not in seen and self._until(w.after, w.anchor, w.minutes) == slot.start
@@ -97,10 +99,11 @@ class _Teller:
             if not binding:
                 break
             wait = max(binding, key=lambda w: (w.reason != ORDER, self.slots[w.after].end))
-            links.append(Held(wait.after, self._until(wait.after, wait.anchor, wait.minutes), wait.reason))
+            beside = [w for w in binding if w.reason != wait.reason]
+            links += [Held(w.after, slot.start, w.reason) for w in (wait, *beside)]
             id_ = wait.after
-            seen.add(id_)
-        return Chain(tuple(links), hours_begin=len(links) < 4 and id_ != "guests-arrive")
+            seen |= {w.after for w in (wait, *beside)}
+        return Chain(tuple(links), hours_begin=len(links) < MOST_LINKS and id_ != "guests-arrive")
 
     def _until(self, id_: str, anchor: str, minutes: int) -> datetime:
         slot = self.slots[id_]

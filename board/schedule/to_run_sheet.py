@@ -1,6 +1,7 @@
 """Problem and solution → run sheet: the words of the plan, and codes where it tells more. Pure; no solver."""
 
 import heapq
+import math
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from datetime import datetime, timedelta
@@ -18,7 +19,7 @@ from board.plan.resolve.links import labels
 from board.plan.resolve.unit import writes_fahrenheit
 from board.schedule.cold import in_the_cold, rooms
 from board.schedule.conflicts.clashes import Can
-from board.schedule.conflicts.explain import Clashes, Teller, clashes_of
+from board.schedule.conflicts.explain import Clashes, Left, Teller, clashes_of
 from board.schedule.dependencies import dependencies_of, end_of, followers, spells_in_ovens, way_of
 from board.schedule.formulate import problem_of
 from board.schedule.given_up import given_up
@@ -44,11 +45,13 @@ from board.sheet.told import DialTurn, GivenUp, OvenOff, StillOpen
 Solver = Callable[[Problem], Solution]
 
 
-def make_sheet(plan_file: PlanFile, solver: Solver, can: Can | None = None) -> RunSheet:
-    """The run sheet of a plan; with `can`, it names the clash behind what is given up. Raises what `solver` raises."""
+def make_sheet(plan_file: PlanFile, solver: Solver, can: Can | None = None, left: Left = lambda: math.inf) -> RunSheet:
+    """The run sheet of a plan; with `can`, it names the clashes behind what is given up, as far as the seconds that are
+    `left` go. Raises what `solver` raises."""
     problem = problem_of(plan_file.plan, plan_file.filled)
     solution = solver(problem)
-    return to_run_sheet(plan_file, problem, solution, clashes_of(problem, solution, can) if can is not None else None)
+    clashes = clashes_of(problem, solution, can, left) if can is not None else None
+    return to_run_sheet(plan_file, problem, solution, clashes)
 
 
 def to_run_sheet(plan_file: PlanFile, problem: Problem, solution: Solution, clashes: Clashes | None = None) -> RunSheet:
@@ -138,11 +141,11 @@ class _Writer:
         )
 
     def _given_up(self, slots: list[Slot]) -> Iterator[GivenUp]:
-        """What is given up, with the clash behind it if one is known."""
+        """What is given up, with the clashes behind it where they are known."""
         teller = Teller(self.problem, self.solution)
         for violation, told in given_up(self.problem, self.solution, slots):
-            clash = self.clashes.get(violation) if violation is not None else None
-            yield msgspec.structs.replace(told, why=teller.tell(clash)) if clash and clash.taken else told
+            clashes = self.clashes.get(violation, ()) if violation is not None else ()
+            yield msgspec.structs.replace(told, why=teller.tell(clashes, told.why))
 
     def _slot(self, n: int, waits: list[Dependency]) -> Slot:
         task, job = self.tasks[n], self.problem.jobs[n]

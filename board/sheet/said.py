@@ -14,6 +14,7 @@ from board.sheet import words
 from board.sheet.run_sheet import RunSheet, Slot
 from board.sheet.told import (
     Because,
+    Causes,
     Caution,
     Chain,
     DialTurn,
@@ -44,6 +45,14 @@ MOST_NAMED = 5  # steps of a clash that are named
 def given_up(sheet: RunSheet, given: GivenUp) -> str:
     """What could not be had, and why."""
     return f"{what(sheet, given.what)}: {why(sheet, given.why)}"
+
+
+def all_given_up(sheet: RunSheet) -> list[str]:
+    """All that could not be had, and why; what is fought over by the same slots together."""
+    by: dict[object, list[GivenUp]] = {}
+    for n, given in enumerate(sheet.given_up):
+        by.setdefault(given.why if isinstance(given.why, Fights | Causes) else n, []).append(given)
+    return [f"{'; '.join(what(sheet, each.what) for each in same)}: {why(sheet, same[0].why)}" for same in by.values()]
 
 
 def what(sheet: RunSheet, told: What | str) -> str:
@@ -103,6 +112,8 @@ class _Sayer:
                 return words.taken_up(self.name(slot), self.day(at))
             case Fights(over=fights):
                 return "; ".join(map(self.fight, fights))
+            case Causes(each=each):
+                return words.causes([self.why(cause) for cause in each], on_top=not isinstance(each[0], Fights))
             case _:
                 assert_never(told)
 
@@ -112,10 +123,10 @@ class _Sayer:
             case FightForThing(thing=thing, there_is=there_is, takers=takers):
                 listed = self.takers(takers, lambda taker: words.taken_of(thing, taker.amount or 0))
                 return words.clash_over(words.all_there_is(thing, there_is), listed)
-            case FightForHands(takers=(only,)):
-                return words.clash_of_hours(self.takers((only,), lambda _: ""))
-            case FightForHands(people=people, takers=takers):
-                return words.clash_over(words.hands_there_are(people), self.takers(takers, lambda _: ""))
+            case FightForHands(takers=(only,), names=names):
+                return words.clash_of_hours(self.takers((only,), lambda _: ""), names)
+            case FightForHands(people=people, takers=takers, names=names):
+                return words.clash_over(words.hands_there_are(people, names), self.takers(takers, lambda _: ""))
             case FightForOven(oven=oven, shelves=shelves, takers=takers):
                 return words.clash_over_oven(oven, self.takers(takers, _accepts), shelves)
             case _:

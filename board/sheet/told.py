@@ -130,11 +130,13 @@ class FightForThing(_Told, frozen=True, gc=False, tag="thing"):
     takers: tuple[Taker, ...]
 
 
-class FightForHands(_Told, frozen=True, gc=False, tag="hands"):
-    """More is to be done than so many people can; where it is one thing, no free hours of theirs suit it."""
+class FightForHands(_Told, frozen=True, gc=False, tag="hands", omit_defaults=True):
+    """More is to be done than so many people can; where it is one thing, no free hours of theirs suit it. `names`: who
+    they are, where they are not all there are; a line without them is as it was before there were any."""
 
     people: int
     takers: tuple[Taker, ...]
+    names: tuple[str, ...] = ()
 
 
 class FightForOven(_Told, frozen=True, gc=False, tag="oven"):
@@ -154,7 +156,16 @@ class Fights(_Told, frozen=True, gc=False, tag="clash"):
     over: tuple[Fight, ...]
 
 
-Why = Because | Chain | TakenUp | Fights
+Cause = Because | Chain | TakenUp | Fights
+
+
+class Causes(_Told, frozen=True, gc=False, tag="causes"):
+    """Several, each of which is enough by itself; or time, and what comes on top of it."""
+
+    each: tuple[Cause, ...]
+
+
+Why = Cause | Causes
 
 
 class GivenUp(msgspec.Struct, frozen=True, gc=False):

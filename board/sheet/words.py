@@ -101,6 +101,11 @@ GIVEN_UP_SINCE = {
 HOURS_BEGIN = "the hours given begin only then"
 
 
+def causes(each: list[str], *, on_top: bool) -> str:
+    """Several, each enough by itself; or what comes on top of the first."""
+    return ("; and on top of that: " if on_top else "; and even without that: ").join(each)
+
+
 def all_there_is(resource: str, capacity: float) -> str:
     """What there is of something that more is wanted of."""
     if resource == "rings":
@@ -110,7 +115,10 @@ def all_there_is(resource: str, capacity: float) -> str:
     return f"only one {resource} is" if capacity == 1 else f"{capacity:g} of {resource} are"
 
 
-def hands_there_are(people: int) -> str:
+def hands_there_are(people: int, names: Sequence[str] = ()) -> str:
+    """`names`: who they are, where they are not all there are."""
+    if names:
+        return " and ".join(f"{name}'s" for name in names) + " hands are"
     return "one pair of hands is" if people == 1 else f"{people} pairs of hands are"
 
 
@@ -118,8 +126,9 @@ def clash_over(there_is: str, listed: str) -> str:
     return f"{there_is} not enough for {listed}"
 
 
-def clash_of_hours(listed: str) -> str:
-    return f"no free hours of any hands suit {listed}"
+def clash_of_hours(listed: str, names: Sequence[str] = ()) -> str:
+    whose = " or ".join(f"{name}'s" for name in names) or "any hands"
+    return f"no free hours of {whose} suit {listed}"
 
 
 def clash_over_oven(oven: str | None, listed: str, shelves: int | None) -> str:

@@ -31,6 +31,7 @@ from board.sheet import said, words
 from board.sheet.run_sheet import RunSheet, restore, store
 from board.sheet.told import (
     Because,
+    Causes,
     Chain,
     FightForHands,
     FightForThing,
@@ -144,6 +145,30 @@ WHY: dict[str, tuple[Why | str, str]] = {
     ),
     "hours": (
         Fights((FightForHands(2, (Taker("stew", False),)),)), "no free hours of any hands suit stew",
+    ),
+    "hours of some": (
+        Fights((FightForHands(2, (Taker("stew", False),), ("Nora", "Daan")),)),
+        "no free hours of Nora's or Daan's suit stew",
+    ),
+    "hands of some": (
+        Fights((FightForHands(1, (Taker("stew", False), Taker("sauce", False)), ("Nora",)),)),
+        "Nora's hands are not enough for stew and sauce",
+    ),
+    "two causes": (
+        Causes((
+            Fights((FightForThing("rings", 1, (Taker("stew", False), Taker("sauce", False))),)),
+            Fights((FightForHands(1, (Taker("stew", False), Taker("sauce", False))),)),
+        )),
+        "one ring is not enough for stew and sauce; and even without that: one pair of hands is not enough for stew "
+        "and sauce",
+    ),
+    "time, and a cause": (
+        Causes((
+            Chain((Held("stew", at("18:50"), "order"),), hours_begin=True),
+            Fights((FightForHands(1, (Taker("stew", False), Taker("sauce", False))),)),
+        )),
+        "waits for stew until 18:50 (it comes first); the hours given begin only then; and on top of that: one pair of "
+        "hands is not enough for stew and sauce",
     ),
 }  # fmt: skip
 

@@ -179,12 +179,14 @@ def between(low: int, high: int) -> str:
     return f"{low} to {span(high)}" if high < 60 else f"{span(low)} to {span(high)}"
 
 
-WAYS_OUT = "Ways out, each worked out again; what leaves nothing given up first, the cheapest first"
+WAYS_OUT = "Ways out, each worked out again, the cheapest first"
+WAYS_IN_PART = "No one change mends all of it; these help, each worked out again, what helps most first"
+NOT_ALL_TRIED = "not all was looked into in the time there was; --limit SECONDS sets it"
 NO_WAYS_OUT = "No way out was needed, or none was found among the changes the program knows"
 
 
 def way_line(number: int, what: str) -> str:
-    return f"{number}  {what}"
+    return f"{number} {what}"
 
 
 def how_to_take(plan: str) -> str:
