@@ -21,6 +21,7 @@ from board.facts.cooling import Law
 from board.log.record import from_line, to_line
 from board.plan.load import PlanFile, read_plan
 from board.plan.resolve.assumed import Assumed, Kind
+from board.plan.snag import About
 from board.schedule.conflicts.explain import clashes_of
 from board.schedule.formulate import problem_of
 from board.schedule.problem import Problem
@@ -50,6 +51,7 @@ from board.sheet.told import (
     WaitsPast,
     What,
     Why,
+    which,
 )
 from board.view.board import headline
 from tests.conftest import PLANS, at, slot
@@ -260,11 +262,28 @@ def test_every_plain_reason_has_words(little: RunSheet, reason: Any) -> None:
 def test_everything_a_sheet_tells_comes_back_from_its_stored_form(little: RunSheet) -> None:
     given = tuple(GivenUp(what, why, 5) for what, _ in WHAT.values() for why, _ in WHY.values())
     off = slot("rest", "18:00", "18:30", lane="oven", call=OvenOff("old oven", ajar=True))
-    sheet = replaced(little, given_up=given, slots=(*little.slots, off), stops=(Stop("food 1", "raw"), "an old one"))
+    sheet = replaced(
+        little, given_up=given, slots=(*little.slots, off), stops=(Stop("food 1", "raw", About(("cut",))), "an old one")
+    )
     sheet = replaced(sheet, assumed=tuple(ASSUMED.values()))
 
     assert restore(store(sheet)) == sheet
     assert headline(off, Call("rest", "start", 0, off.start)) == "Old oven off, door ajar, all stays inside"
+
+
+def test_a_stop_tells_what_it_is_about_and_is_known_by_that_whatever_its_words(harvest: RunSheet) -> None:
+    nuts, chicken = (stop for stop in harvest.stops if isinstance(stop, Stop))
+
+    assert nuts.about == About(course="Main", dish="Roast squash", guests=("Fintan",), foods=("walnuts",))
+    assert chicken.about == About(("thighs/braise-the-thighs",))
+    assert which(msgspec.structs.replace(chicken, message="too cold inside")) == which(chicken) != which(nuts)
+    assert which("an old one") == "an old one"
+
+
+def test_a_stop_of_a_sheet_that_did_not_say_what_it_is_about_is_read() -> None:
+    older = msgspec.json.decode(b'{"finding":"food 1","message":"raw"}', type=Stop)
+
+    assert older == Stop("food 1", "raw", About())
 
 
 def replaced(sheet: RunSheet, **facts: Any) -> RunSheet:

@@ -1,4 +1,4 @@
-"""A clash is irreducible, whatever the plan; and is told in plain words."""
+"""A clash is irreducible, whatever the plan, and is told with what is fought over, and by what."""
 
 from collections.abc import Iterator
 
@@ -9,16 +9,18 @@ from board.schedule.problem import Problem
 from board.schedule.solution import Solution
 from board.schedule.solver.feasible import can
 from board.schedule.solver.solve import solve
-from board.sheet import said
 from board.sheet.run_sheet import RunSheet
+from board.sheet.told import Chain, Fight, FightForHands, FightForThing, Fights
 from tests.conftest import read
 from tests.schedule.conflicts.clash_cases import HEAD, ONE_PAN, Worked
 from tests.schedule.random_plans import plan_text
 
 
-def why_of(sheet: RunSheet) -> str:
-    """Why the first thing was given up, in words."""
-    return said.why(sheet, sheet.given_up[0].why)
+def fought_over(sheet: RunSheet) -> tuple[Fight, ...]:
+    """What is behind the first thing given up."""
+    why = sheet.given_up[0].why
+    assert isinstance(why, Fights)
+    return why.over
 
 
 def clashing_plans(wanted: int) -> Iterator[tuple[Problem, Solution]]:
@@ -67,7 +69,9 @@ courses:
 
     late = next(violation for violation in worked.clashes if violation.kind == "late")
     assert worked.clashes[late].taken == ()
-    assert "the hours given begin only then" in why_of(worked.sheet)
+    why = worked.sheet.given_up[0].why
+    assert isinstance(why, Chain)
+    assert why.hours_begin
 
 
 def test_hands_that_suit_nobody_are_told_as_hours() -> None:
@@ -90,12 +94,15 @@ courses:
     )
 
     assert {(t.what) for clash in worked.clashes.values() for t in clash.taken} == {HANDS}
-    assert "no free hours of any hands suit plait the dough" in why_of(worked.sheet)
+    (only,) = fought_over(worked.sheet)
+    assert isinstance(only, FightForHands)
+    assert [taker.slot for taker in only.takers] == ["plaited-loaf/plait-the-dough"]
 
 
 def test_a_clash_over_a_tool_counts_what_there_is() -> None:
     fresh = ONE_PAN.replace("takes: 20 min", "takes: 4 min").replace("keeps: 60 min hot", "keeps: 1 min hot")
-    why = why_of(Worked(fresh).sheet)
+    (pan,) = fought_over(Worked(fresh).sheet)
 
-    assert why.startswith("only one big pan is not enough for")
-    assert "keeping what comes of 'turn the barley in the seeds'" in why
+    assert isinstance(pan, FightForThing)
+    assert (pan.thing, pan.there_is) == ("big pan", 1)
+    assert ("barley-with-seeds/turn-the-barley-in-the-seeds", True) in [(t.slot, t.kept) for t in pan.takers]
