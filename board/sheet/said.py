@@ -10,6 +10,7 @@ from zoneinfo import ZoneInfo
 
 from board.base import words as shared
 from board.facts.cooling import Assumption, Law, Stands
+from board.plan.resolve.assumed import Assumed
 from board.sheet import words
 from board.sheet.run_sheet import RunSheet, Slot
 from board.sheet.told import (
@@ -145,6 +146,11 @@ class _Sayer:
 
 def _accepts(taker: Taker) -> str:
     return words.accepts(taker.low or 0, taker.high or 0, off=taker.off)
+
+
+def assumed(told: Assumed | str) -> str:
+    """What the plan leaves open and is filled in, with what it is about."""
+    return told if isinstance(told, str) else words.assumed(told.kind, told.values, told.about)
 
 
 def cooling(taken: Assumption | str) -> str:

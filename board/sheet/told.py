@@ -10,6 +10,8 @@ from typing import Annotated, Literal
 
 import msgspec
 
+from board.plan.snag import THE_PLAN, About
+
 Moment = Annotated[datetime, msgspec.Meta(tz=True)]  # aware; what is read back from a file without a zone is refused
 
 
@@ -178,10 +180,17 @@ class GivenUp(msgspec.Struct, frozen=True, gc=False):
 
 # --- what must be known -----------------------------------------------------------------------------------------
 class Stop(msgspec.Struct, frozen=True, gc=False):
-    """A finding that must be mended before anybody eats: its code (of `plan.findings`), and what the check says."""
+    """A finding that must be mended before anybody eats: its code (of `plan.findings`), what the check said of it when
+    it was shown, and what it is about, which sheets did not always hold."""
 
     finding: str
     message: str
+    about: About = THE_PLAN
+
+
+def which(stop: Stop | str) -> tuple[str, About] | str:
+    """What tells a stop from others, however the check words it."""
+    return stop if isinstance(stop, str) else (stop.finding, stop.about)
 
 
 class Caution(msgspec.Struct, frozen=True, gc=False):

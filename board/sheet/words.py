@@ -1,9 +1,96 @@
 """What a run sheet says: what is given up and why, what holds a step where it is."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
+from datetime import datetime
 
 from board.base.words.evening import kept_where
-from board.base.words.times import degrees, dial, on_dial, span
+from board.base.words.times import clock, day_and_clock, degrees, dial, on_dial, short, span
+from board.plan.resolve.assumed import Kind, Value
+
+# --- what is assumed ----------------------------------------------------------------------------------------------
+
+_ANY_TIME = "is done any time before the guests arrive"
+ASSUMED: dict[Kind, str] = {
+    "before-guests": "is done before the guests arrive, if it can be",
+    "any-time": f"{_ANY_TIME} (say when, for example `before: guests arrive, at most 1 h`)",
+    "any-time-by-words": f"{_ANY_TIME} (when it is, say with `day:`, `after:` or `before:`)",
+    "chilled": "is cold at most {most} before {event}, and then stays in the fridge, as usual",
+    "soon-before": "is done in the last {most} before {event}, as usual",
+    "before": "is done {least} to {most} before {event}, as usual",
+    "soon-after": "is done within {most} after {event}, as usual",
+    "after": "is done {least} to {most} after {event}, as usual",
+    "place": "is done {place}",
+    "place-and-hands": "is done {place}, with hands on it all the time",
+    "fridge-room": "needs no fridge room worth counting",
+    "shelf": "takes 1 shelf",
+    "ring": "takes 1 ring",
+    "accepts": "accepts {celsius} °C either side of its setting",
+    "takes": "takes {minutes}",
+    "thaws": "thaws in {minutes}",
+    "hands": "needs hands all the time",
+    "hands-at-start": "needs hands {start} at the start",
+    "hands-at-both-ends": "needs hands {start} at the start and {end} at the end",
+    "hands-for-fresh-water": "needs hands {start} at the start, and {look} every {every} for fresh water",
+    "keeps": "keeps {minutes} in the room",
+    "kept-hot": "is kept at {celsius} °C or above ({rules})",
+    "best-within": "served within {minutes} of being ready, if it can be",
+    "core": "is done at {celsius} °C in the middle ({rules})",
+    "seat": "{minutes} to bring the guests to the table",
+    "serve": "{minutes} to plate and carry a course",
+    "clear": "{minutes} to clear a course",
+    "eaten": "eaten in {minutes}",
+    "may-slip": "may go out up to {minutes} late",
+    "laid": "is laid with {pieces}",
+    "laid-throughout": "is laid with {pieces}: the whole meal",
+    "wash-a-piece": "{each} min to wash a piece of the table, at least {least}",
+    "kitchen": "an ordinary kitchen: one oven with two shelves, four rings",
+    "one-oven": "the kitchen has one oven with two shelves",
+    "rings": "the kitchen has {rings} rings",
+    "shelves": "has {shelves} shelves",
+    "oven-range": "goes from {low} to {high} °C",
+    "oven-heats": "heats from cold to {to} °C in {minutes}",
+    "oven-cools": "cools from {begin} to {to} °C in {minutes}",
+    "away": "{who} is away {since} to {until}, as no time is given",
+    "read-as": "{words!r} is read as {meant}",
+    "part-of-name": "{words!r} is read as part of the name",
+    "not-weighed": "{words!r} is not weighed: all of {meant} counts",
+    "red-meat": "an allergy to {words} is read as no {meant}: milk and gelatine are asked about too",
+}
+_IN_MINUTES = ("minutes", "start", "end", "look", "every", "least", "most")
+_PLACES = {"worktop": "at the worktop", "front-of-house": "front of house"}
+_EVENTS = {
+    "guests": "the guests arrive",
+    "table": "the guests come to the table",
+    "work": "{name!r}",
+    "served": "{name} is served",
+    "cleared": "{name} is cleared",
+}
+
+
+def assumed(kind: Kind, values: Mapping[str, Value], about: Sequence[str]) -> str:
+    """`takes 25 min: lay the table, fold the napkins`."""
+    spoken = {name: _value(name, value) for name, value in values.items()}
+    if "event" in values:
+        spoken["event"] = _EVENTS[spoken["event"]].format_map(spoken)
+    told = ASSUMED[kind].format_map(spoken) + ("; the food rules go first" if "food" in values else "")
+    told += f"; and before {spoken['ahead']}" if "ahead" in values else ""
+    return f"{told}: {', '.join(about)}" if about else told
+
+
+def _value(name: str, value: Value) -> str:
+    match value:
+        case tuple():
+            return " and ".join(map(repr, value)) if name == "ahead" else ", ".join(value)
+        case str() if name in ("since", "until"):
+            at = datetime.fromisoformat(value)
+            return day_and_clock(at) if name == "since" else clock(at)
+        case str():
+            return _PLACES[value] if name == "place" else value
+        case int() if name in _IN_MINUTES:
+            return short(value)
+        case _:
+            return f"{value:g}"
+
 
 # --- cooling -----------------------------------------------------------------------------------------------------
 

@@ -170,12 +170,12 @@ def day(evening: Evening, found: Timetable) -> int:
 
 
 def busiest(evening: Evening, found: Timetable) -> int:
-    """The host's stretches of work that lie, with any part, in the half hour before the one course is plated."""
+    """The host's minutes of work in the half hour before the one course is plated."""
     if evening.serving not in found:
         return 0
     plated = found[evening.serving].start
     work = [s for n, p in found.items() if n != evening.serving and p.hand == "host" for s in p.attended()]
-    return sum(b - a for a, b in work if b > plated - 30 and a < plated)
+    return sum(max(0, min(b, plated) - max(a, plated - 30)) for a, b in work)
 
 
 def give(evening: Evening, found: Timetable) -> int:

@@ -6,8 +6,10 @@ import pytest
 from board.plan.load import PlanFile, read_plan
 from board.schedule.audit.validate import validate
 from board.schedule.audit.validate_ways import fitting_ways
+from board.schedule.formulate import problem_of
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
+from board.sheet.company import busiest
 from board.sheet.run_sheet import RunSheet, Slot
 from tests.schedule.random_plans import plan_text
 
@@ -35,3 +37,16 @@ def _names_its_way(plan: PlanFile, slot: Slot) -> bool:
         return slot.plan_way is msgspec.UNSET
     task = plan.filled.tasks[slot.id]
     return slot.plan_way is not msgspec.UNSET and task.ways[slot.plan_way] in fitting_ways(plan.plan, task, slot)[0]
+
+
+@pytest.mark.parametrize(("seed", "dishes"), [(0, 4), (4, 8), (5, 9)])
+def test_the_busiest_half_hour_that_is_made_least_is_the_one_told(seed: int, dishes: int) -> None:
+    """Minutes of work within it, also where a stretch of work reaches over its edge."""
+    plan = read_plan(plan_text(seed, dishes), f"random-{seed}.yaml")
+    assert isinstance(plan, PlanFile)
+    solution = solve(problem_of(plan.plan, plan.filled))
+    least = next(aim for aim in solution.aims if aim.aim == "busiest")
+    _, minutes = busiest(make_sheet(plan, lambda _: solution))
+
+    assert least.proved
+    assert minutes == least.value > 0

@@ -11,7 +11,7 @@ from board.checks.sheet.timed import Timed
 from board.plan.edit.yaml_text import Layout, flow
 from board.plan.phrases.durations import short
 from board.plan.resolve.at_table import dish_spoils
-from board.plan.snag import Snag, Weight
+from board.plan.snag import About, Snag, Weight
 from board.sheet.exposure import Exposed
 from board.sheet.run_sheet import Slot
 
@@ -37,8 +37,9 @@ def dishes_are_eaten_in_time(timed: Timed) -> list[Snag]:
             )
             if not by.sure:
                 mend = f"Does it spoil? Write `perishable: yes` or `no`. {mend}"
+            about = About(course=clock.course, dish=clock.dish)
             weight, place = Weight.STOP if by.sure else Weight.ASK, timed.file.places.of((*loc, "dish"))
-            found.append(Snag("food 10", weight, message, mend, place, safety=True, source=by.beside("")))
+            found.append(Snag("food 10", weight, message, mend, place, safety=True, source=by.beside(""), about=about))
     return found
 
 

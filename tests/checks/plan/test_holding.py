@@ -56,7 +56,7 @@ def test_a_setting_without_a_range_is_never_taken_below_hot_holding() -> None:
     assert keeps is not None
     assert keeps.where.heat is not None
     assert (keeps.where.heat.low, keeps.where.heat.high) == (60, 75)
-    assert any("is kept at 60 °C or above (home rules" in line for line in file.filled.assumed)
+    assert [each.values["celsius"] for each in file.filled.assumed if each.kind == "kept-hot"] == [60]
 
 
 # FSIS: the fridge at 40 °F or below; Food Code 3-501.16: at 41 °F (5 °C) or below
