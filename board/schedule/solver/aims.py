@@ -1,7 +1,7 @@
-"""The aims, in strict order: hours kept, courses on time, nothing kept too long, hot food fresh, the host with the
-guests, a light day.
+"""The aims, in strict order: hours kept, courses on time, no dish out past its clock, nothing kept too long, hot food
+fresh, the host with the guests, a light day.
 
-Each aim is a sum to minimise. Lateness and keeping are soft, so there is always a solution.
+Each aim is a sum to minimise. Lateness, clocks and keeping are soft, so there is always a solution.
 """
 
 from ortools.sat.python.cp_model import IntVar, LinearExpr, LinearExprT
@@ -9,6 +9,7 @@ from ortools.sat.python.cp_model import IntVar, LinearExpr, LinearExprT
 from board.schedule.conflicts.violations import Kind, Violation
 from board.schedule.problem import Job
 from board.schedule.solver.comfort import Ease
+from board.schedule.solver.standing import Standing
 from board.schedule.solver.variables import JobVars, Variables
 
 # Prices of broken soft limits: ours.
@@ -29,7 +30,8 @@ class Aims:
         ] = {}  # by how much each limit is broken, in minutes; 0 or 1 for a place or hours
         self.hours = self._out_of_hours()
         self.courses = self._lateness()
-        self.keeps, self.freshness = self._waiting()
+        self.clocks, past_clocks = self._out_too_long()
+        self.keeps, self.freshness = self._waiting(past_clocks)
 
     def all(self) -> dict[str, LinearExprT]:
         """By name, in the order of `solution.AIMS`. Made once, since it adds variables."""
@@ -37,6 +39,7 @@ class Aims:
         return {
             "hours": self.hours,
             "courses": self.courses,
+            "clocks": self.clocks,
             "keeps": self.keeps,
             "freshness": self.freshness,
             "company": ease.away_from_guests(),
@@ -83,9 +86,22 @@ class Aims:
             terms.append(BEYOND_SLIP * self._above(end - serving.wanted - serving.slip, f"beyond {serving.name}"))
         return LinearExpr.sum(terms)
 
-    def _waiting(self) -> tuple[LinearExprT, LinearExprT]:
-        """Minutes kept past a limit, and minutes a fresh dish stands past its best."""
-        past: list[LinearExprT] = []
+    def _out_too_long(self) -> tuple[LinearExprT, list[LinearExprT]]:
+        """How many dishes stand neither hot nor cold enough for longer than their clocks give them, and by how many
+        minutes each. What is past its clock is lost: a minute more of it is then no dearer than one of keeping."""
+        standing = Standing(self.v)
+        dishes: list[LinearExprT] = []
+        minutes: list[LinearExprT] = []
+        for n, clock in enumerate(self.problem.clocks):
+            past, lost = standing.past(clock), self.model.new_bool_var(f"lost {clock.dish}")
+            self.model.add(past <= 0).only_enforce_if(~lost)
+            dishes.append(lost)
+            minutes.append(self._violated("clock", n, past))
+        return LinearExpr.sum(dishes), minutes
+
+    def _waiting(self, past: list[LinearExprT]) -> tuple[LinearExprT, LinearExprT]:
+        """Minutes kept past a limit, `past` clocks among them, and minutes a fresh dish stands past its best."""
+        past = [*past]
         stale: list[LinearExprT] = []
         for n, order in enumerate(self.problem.orders):
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
