@@ -35,6 +35,7 @@ from board.plan.phrases.when import clock_of, minute_of
 from board.plan.places import Loc
 from board.plan.resolve.assume import CourseWanted, Task
 from board.plan.resolve.links import is_written
+from board.schedule.clocks import Stretch, stretches
 from board.schedule.conflicts import words
 from board.schedule.conflicts.clashes import HANDS, OVENS, Clash, Taken
 from board.schedule.conflicts.violations import Violation
@@ -97,6 +98,7 @@ class _Proposer:
         kinds = {taken.what for taken in self.clash.taken}
         yield from self._share_a_setting()
         yield from self._keep_it_elsewhere()
+        yield from self._keep_it_cold()
         yield from self._another_day()
         yield from self._more_of(kinds)
         if HANDS in kinds or not kinds:
@@ -114,8 +116,14 @@ class _Proposer:
             return [self.violation.index]
         if self.violation.kind == "late":
             return [self.problem.servings[self.violation.index].job]
+        if self.violation.kind == "clock":
+            return list(dict.fromkeys(stretch.job for stretch in self._on_the_clock()))
         order = self.problem.orders[self.violation.index]
         return [order.first, order.second]
+
+    def _on_the_clock(self) -> list[Stretch]:
+        """What adds up on the clock that runs out."""
+        return stretches(self.problem, self.case.solution)[self.violation.index]
 
     def _name(self, job: int) -> str:
         return self.case.tasks[job].node.name
@@ -174,6 +182,17 @@ class _Proposer:
                 what = words.way_keep(self._name(taken.job), where, HOT_HOLDING_CELSIUS)
                 edit = AddWay(self.case.tasks[taken.job].node.loc, way)
                 yield Proposal(what, (edit,), KEEP + 2 * n, f"keep {taken.job} {where}")
+
+    def _keep_it_cold(self) -> Iterator[Proposal]:
+        """In the fridge, what stands out while its clock runs: for as long as it keeps, or stands now."""
+        stood = self._on_the_clock() if self.violation.kind == "clock" else []
+        for stretch in stood:
+            if stretch.what != "kept" or not stretch.minutes:
+                continue
+            minutes = max(self._keeps(Taken(stretch.job, "fridge", kept=True)).minutes, stretch.minutes)
+            way = {"keeps": keep_text(Keep(minutes=minutes, where=Station(place="fridge")))}
+            edit = AddWay(self.case.tasks[stretch.job].node.loc, way)
+            yield Proposal(words.way_cold(self._name(stretch.job)), (edit,), KEEP, f"cold {stretch.job}")
 
     def _another_day(self) -> Iterator[Proposal]:
         for job in self._jobs():
