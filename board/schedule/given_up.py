@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 from datetime import datetime, timedelta
 
+from board.schedule.clocks import stretches, total
 from board.schedule.conflicts.explain import MOST_LINKS
 from board.schedule.conflicts.violations import Violation
 from board.schedule.dependencies import end_of, way_of
@@ -17,9 +18,11 @@ from board.sheet.told import (
     GivenUp,
     Held,
     Late,
+    Longest,
     NoPlace,
     NotReady,
     OverHours,
+    PastClock,
     PastLimit,
     TakenUp,
     WaitsPast,
@@ -29,10 +32,11 @@ Told = tuple[Violation | None, GivenUp]  # None: an oven heats with nobody at ho
 
 
 def given_up(problem: Problem, solution: Solution, slots: list[Slot]) -> Iterator[Told]:
-    """Each violation and its wording, in the order of the aims: hours, courses, keeping."""
+    """Each violation and its wording, in the order of the aims: hours, courses, clocks, keeping."""
     teller = _Teller(problem, solution, slots)
     yield from teller.hours()
     yield from teller.courses()
+    yield from teller.clocks()
     yield from teller.keeping()
 
 
@@ -81,6 +85,16 @@ class _Teller:
             if late > 0:
                 because = self._because(self.problem.jobs[serving.job].id)
                 yield Violation("late", n), GivenUp(Late(serving.name, late), because, late)
+
+    def clocks(self) -> Iterator[Told]:
+        """Dishes whose clock runs out before they are eaten."""
+        for n, (clock, out) in enumerate(zip(self.problem.clocks, stretches(self.problem, self.solution), strict=True)):
+            past = total(out) - clock.limit
+            if past > 0:
+                longest = max(out, key=lambda stretch: stretch.minutes)
+                why = Longest(self.problem.jobs[longest.job].id, longest.what, longest.minutes)
+                told = PastClock(clock.dish, clock.course, total(out), clock.limit)
+                yield Violation("clock", n), GivenUp(told, why, past)
 
     def _waits_past(self, order: Order, wait: int, most: int) -> GivenUp:
         first, second = self.problem.jobs[order.first].id, self.problem.jobs[order.second].id

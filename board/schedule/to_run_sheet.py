@@ -14,7 +14,6 @@ from board.facts.rule_sets import rule_set
 from board.plan.load import PlanFile
 from board.plan.model.work import Work
 from board.plan.resolve.assume import FilledWay, Task
-from board.plan.resolve.food_safety import OUT_OF_CONTROL, is_exposed
 from board.plan.resolve.links import labels
 from board.plan.resolve.unit import writes_fahrenheit
 from board.schedule.cold import in_the_cold, rooms
@@ -133,7 +132,7 @@ class _Writer:
             ),
             solve_seconds=round(self.solution.seconds, 3),
             rules=rule_set(plan.rules).title,
-            clocks=spoil_clocks(self.file),
+            clocks=spoil_clocks(plan, self.file.filled),
             raw_limit=raw_limit(self.file),
             noted=tuple(plan.noted),
             cold_stays=tuple(in_the_cold(self.file, self.problem, self.solution)),
@@ -190,7 +189,7 @@ class _Writer:
             way=self.solution.ways[n],
             cooks=task.care.cooks,
             hold_minutes=task.care.core.minutes if task.care.core else 0.0,
-            exposed=is_exposed(task.care, chosen.where, work, rule_set(self.file.plan.rules)),
+            exposed=way.exposed,
             fresh=task.care.fresh,
             cooling=cooling_of(self.file.plan, task, chosen),
             raw=task.care.raw,
@@ -213,10 +212,9 @@ class _Writer:
         hold = way_of(self.problem, self.solution, n).hold
         if hold is None or hold.limit is None:
             return None
-        spoils = self.tasks[n].care.spoils
         if not self.solution.kept[n]:
-            return Keeping(0, None, spoils)
-        return Keeping(hold.limit, hold.where, spoils and hold.where in OUT_OF_CONTROL)
+            return Keeping(0, None, hold.spoils)
+        return Keeping(hold.limit, hold.where, hold.exposed)
 
     def _best_within(self, n: int) -> int | None:
         """Minutes within which its result is best taken up; 0 if the next step follows at once; None: no limit."""

@@ -26,10 +26,12 @@ from board.sheet.told import (
     Fights,
     GivenUp,
     Late,
+    Longest,
     NoPlace,
     NotReady,
     OvenOff,
     OverHours,
+    PastClock,
     PastLimit,
     Plate,
     Stop,
@@ -70,11 +72,11 @@ class _Sayer:
     """Says what a sheet gives up, with the names and the zone it has."""
 
     def __init__(self, sheet: RunSheet) -> None:
-        self.names = {slot.id: slot.name for slot in sheet.slots}
+        self.slots = sheet.by_id()
         self.zone = ZoneInfo(sheet.zone)
 
     def name(self, slot: str) -> str:
-        return self.names.get(slot, slot)
+        return self.slots[slot].name if slot in self.slots else slot
 
     def clock(self, at: datetime) -> str:
         return shared.clock(at.astimezone(self.zone))
@@ -91,6 +93,8 @@ class _Sayer:
                 return words.over_hours(self.name(slot), self.from_to(start, end))
             case Late(course=course, minutes=minutes):
                 return words.late(course, minutes)
+            case PastClock(dish=dish, stands=stands, limit=limit):
+                return words.past_clock(dish, shared.short(stands), shared.short(limit))
             case NotReady(slot=slot, following=following):
                 return words.not_ready_for(self.name(slot), self.name(following))
             case WaitsPast(slot=slot, following=following, waits=waits, most=most):
@@ -111,6 +115,8 @@ class _Sayer:
                 return "; ".join([*held, *([words.HOURS_BEGIN] if hours_begin else [])])
             case TakenUp(slot=slot, at=at):
                 return words.taken_up(self.name(slot), self.day(at))
+            case Longest(slot=slot, kind=kind, minutes=minutes):
+                return words.longest(f"{minutes} min {stood(self.slots[slot], kind)}")
             case Fights(over=fights):
                 return "; ".join(map(self.fight, fights))
             case Causes(each=each):
@@ -151,6 +157,13 @@ def _accepts(taker: Taker) -> str:
 def assumed(told: Assumed | str) -> str:
     """What the plan leaves open and is filled in, with what it is about."""
     return told if isinstance(told, str) else words.assumed(told.kind, told.values, told.about)
+
+
+def stood(slot: Slot, how: str) -> str:
+    """Where food stood out: `during` a slot, `kept` after it, or at the `table`."""
+    if slot.kind == "serve":
+        return words.AT_THE_TABLE if how == "table" else words.CARRIED
+    return words.kept_after(slot.name) if how == "kept" else slot.name
 
 
 def cooling(taken: Assumption | str) -> str:

@@ -70,7 +70,16 @@ class PastLimit(_Told, frozen=True, gc=False, tag="past-limit"):
     where: str
 
 
-What = OverHours | Late | NotReady | WaitsPast | NoPlace | PastLimit
+class PastClock(_Told, frozen=True, gc=False, tag="past-clock"):
+    """A dish that stands neither hot nor cold enough for so many minutes until it is eaten, and may for fewer."""
+
+    dish: str
+    course: str
+    stands: int
+    limit: int
+
+
+What = OverHours | Late | PastClock | NotReady | WaitsPast | NoPlace | PastLimit
 
 
 # --- what is not proved -----------------------------------------------------------------------------------------
@@ -108,6 +117,14 @@ class TakenUp(_Told, frozen=True, gc=False, tag="taken-up"):
 
     slot: str
     at: Moment
+
+
+class Longest(_Told, frozen=True, gc=False, tag="longest"):
+    """The longest of what adds up: while a slot lasts, what it made kept after it, or at the table after a serving."""
+
+    slot: str
+    kind: Literal["during", "kept", "table"]
+    minutes: int
 
 
 class Taker(msgspec.Struct, frozen=True, gc=False):
@@ -158,7 +175,7 @@ class Fights(_Told, frozen=True, gc=False, tag="clash"):
     over: tuple[Fight, ...]
 
 
-Cause = Because | Chain | TakenUp | Fights
+Cause = Because | Chain | TakenUp | Longest | Fights
 
 
 class Causes(_Told, frozen=True, gc=False, tag="causes"):

@@ -168,6 +168,21 @@ def past_limit(name: str, stands: str, limit: str, where: str) -> str:
     return f"{name} stands {stands}, and keeps {limit} ({where})"
 
 
+def past_clock(dish: str, stands: str, limit: str) -> str:
+    return f"{dish} stands out {stands} until it is eaten, and may for {limit} (food 10)"
+
+
+def longest(stretch: str) -> str:
+    return f"the longest is {stretch}"
+
+
+AT_THE_TABLE, CARRIED = "at the table", "plated and carried"
+
+
+def kept_after(name: str) -> str:
+    return f"kept after {name}"
+
+
 def waits_past(second: str, first: str, waits: str, most: str) -> str:
     return f"{second} begins {waits} after {first}, at most {most} was wanted"
 

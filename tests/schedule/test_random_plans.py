@@ -1,8 +1,10 @@
-"""Whatever a plan asks, there is a run sheet, and the validator finds nothing in it that was not told."""
+"""Whatever a plan asks, there is a run sheet, and the validator finds nothing in it that was not told. What it tells of
+clocks given up is what the check will say of them."""
 
 import msgspec
 import pytest
 
+from board.checks.sheet.clocks import dish_clocks
 from board.plan.load import PlanFile, read_plan
 from board.schedule.audit.validate import validate
 from board.schedule.audit.validate_ways import fitting_ways
@@ -11,6 +13,7 @@ from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
 from board.sheet.company import busiest
 from board.sheet.run_sheet import RunSheet, Slot
+from board.sheet.told import PastClock
 from tests.schedule.random_plans import plan_text
 
 MANY = range(16, 40)
@@ -25,6 +28,17 @@ def test_every_random_plan_has_a_sheet_that_holds(seed: int) -> None:
 
     assert validate(plan, sheet) == []
     assert ways_told_amiss(plan, sheet) == []
+    assert clocks_given_up(sheet) == {
+        (each.clock.dish, each.clock.course): (each.out_minutes, each.clock.limit_minutes)
+        for each in dish_clocks(sheet)
+        if each.too_long
+    }
+
+
+def clocks_given_up(sheet: RunSheet) -> dict[tuple[str, str], tuple[int, int]]:
+    """By dish and course, how long it is told to stand out, and may."""
+    told = [each.what for each in sheet.given_up if isinstance(each.what, PastClock)]
+    return {(each.dish, each.course): (each.stands, each.limit) for each in told}
 
 
 def ways_told_amiss(plan: PlanFile, sheet: RunSheet) -> list[str]:

@@ -41,10 +41,12 @@ from board.sheet.told import (
     GivenUp,
     Held,
     Late,
+    Longest,
     NoPlace,
     NotReady,
     OvenOff,
     OverHours,
+    PastClock,
     PastLimit,
     Stop,
     TakenUp,
@@ -122,6 +124,10 @@ WHAT: dict[str, tuple[What, str]] = {
         NoPlace("stew", "serve", 20, "hot"),
         "stew stands 20 min without the place it should be kept in (hot)",
     ),
+    "past its clock": (
+        PastClock("Stew", "Main", 135, 120),
+        "Stew stands out 2 h 15 until it is eaten, and may for 2 h (food 10)",
+    ),
     "past its limit": (PastLimit("stew", "serve", 1440, 60, "room"), "stew stands 1 day, and keeps 1 h (room)"),
 }
 WHY: dict[str, tuple[Why | str, str]] = {
@@ -133,6 +139,10 @@ WHY: dict[str, tuple[Why | str, str]] = {
         "the hours given begin only then",
     ),
     "taken up": (TakenUp("serve", at("18:50")), "it is taken up by serve at Sat 18:50"),
+    "longest while it is made": (Longest("chop", "during", 20), "the longest is 20 min chop"),
+    "longest as it is kept": (Longest("stew", "kept", 75), "the longest is 75 min kept after stew"),
+    "longest as it is carried": (Longest("serve", "during", 5), "the longest is 5 min plated and carried"),
+    "longest at the table": (Longest("serve", "table", 100), "the longest is 100 min at the table"),
     "litres": (
         Fights((FightForThing("fridge", 40.0, (
             Taker("chop", True, at("17:20"), at("17:30"), 30.0), Taker("stew", False, amount=12.5),

@@ -12,6 +12,7 @@ from board.plan.edit.yaml_text import Layout, flow
 from board.plan.phrases.durations import short
 from board.plan.resolve.at_table import dish_spoils
 from board.plan.snag import About, Snag, Weight
+from board.sheet import said
 from board.sheet.exposure import Exposed
 from board.sheet.run_sheet import Slot
 
@@ -50,10 +51,7 @@ def spelled_out(paths: Paths, stretches: Iterable[Exposed]) -> Iterator[str]:
 
 
 def _where(paths: Paths, stretch: Exposed) -> str:
-    slot = paths.slots[stretch.slot]
-    if slot.kind == "serve":
-        return "at the table" if stretch.what == "table" else "plated and carried"
-    return f"kept after {slot.name}" if stretch.what == "kept" else slot.name
+    return said.stood(paths.slots[stretch.slot], stretch.what)
 
 
 def _minutes(stretch: Exposed) -> int:

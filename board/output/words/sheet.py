@@ -113,9 +113,10 @@ def busiest_before(course: str, minutes: int) -> str:
     return f"busiest half hour: before {course}, {minutes} of 30 min at work"
 
 
-AIMS = {  # minutes of each
+AIMS = {  # minutes of each; of clocks, dishes
     "hours": "of work outside your hours",
     "courses": "of courses late",
+    "clocks": "out past the clock",
     "keeps": "past what things keep",
     "freshness": "past the best of hot food",
     "usual": "outside the usual hours of jobs",
@@ -133,8 +134,8 @@ def sheet_state(proved: bool, still_open: Sequence[StillOpen]) -> str:
         return "proved: no timetable does better on what counts"
     if not still_open:
         return "the best found, not proved"
-    left = [f"{_minutes(each.by)} {AIMS[each.aim]}" for each in still_open if each.by is not None]
-    unseen = [f"minutes {AIMS[each.aim]}" for each in still_open if each.by is None]
+    left = [f"{_so_many(each.by, each.aim)} {AIMS[each.aim]}" for each in still_open if each.by is not None]
+    unseen = [f"{_unit(each.aim)[1]} {AIMS[each.aim]}" for each in still_open if each.by is None]
     parts = [f"Open: {', '.join(left)}"] if left else []
     parts += [f"not looked into: {', '.join(unseen)}"] if unseen else []
     order = list(AIMS)
@@ -146,8 +147,13 @@ def sheet_state(proved: bool, still_open: Sequence[StillOpen]) -> str:
     return "; ".join(parts)
 
 
-def _minutes(count: int) -> str:
-    return f"{count} minute" if count == 1 else f"{count} minutes"
+def _so_many(count: int, aim: str) -> str:
+    one, several = _unit(aim)
+    return f"{count} {one if count == 1 else several}"
+
+
+def _unit(aim: str) -> tuple[str, str]:
+    return ("dish", "dishes") if aim == "clocks" else ("minute", "minutes")
 
 
 REVIEW_LATE, REVIEW_PUSHED, REVIEW_STEP, REVIEW_BEGUN = "late", "pushed", "step", "begun"

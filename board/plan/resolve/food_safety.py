@@ -76,3 +76,8 @@ def is_exposed(care: Care, where: Station, work: Work | None, rules: RuleSet) ->
         return False
     lukewarm = where.place == "oven" and where.heat is not None and not rules.hot_holding.at_least(where.heat.want)
     return care.spoils and (where.place in OUT_OF_CONTROL or lukewarm) and not bathed
+
+
+def is_exposed_where_kept(care: Care, where: Station) -> bool:
+    """Whether what was made is perishable, and neither hot nor cold enough where it is kept."""
+    return care.spoils and where.place in OUT_OF_CONTROL

@@ -27,6 +27,7 @@ def proposed(clashed: Clashed) -> Iterator[Proposal]:
     yield from _share_a_setting(clashed)
     yield from _heat_through_beside(clashed)
     yield from _keep_it_elsewhere(clashed)
+    yield from _keep_it_cold(clashed)
     yield from _more_of(clashed)
 
 
@@ -122,6 +123,18 @@ def _keep_it_elsewhere(clashed: Clashed) -> Iterator[Proposal]:
             what = words.way_keep(clashed.name(taken.job), where, HOT_HOLDING_CELSIUS)
             edit = AddWay(clashed.case.tasks[taken.job].node.loc, way)
             yield Proposal((what,), (edit,), KEEP + 2 * n, f"keep {taken.job} {where}")
+
+
+def _keep_it_cold(clashed: Clashed) -> Iterator[Proposal]:
+    """In the fridge, what stands out while its clock runs: for as long as it keeps, or stands now."""
+    for stretch in clashed.on_the_clock():
+        if stretch.what == "kept" and stretch.minutes:
+            keeps = _keeps(clashed, Taken(stretch.job, "fridge", kept=True))
+            minutes = max(keeps.minutes, stretch.minutes)
+            way = {"keeps": keep_text(Keep(minutes=minutes, where=Station(place="fridge")))}
+            edit = AddWay(clashed.case.tasks[stretch.job].node.loc, way)
+            what = words.way_cold(clashed.name(stretch.job))
+            yield Proposal((what,), (edit,), KEEP, f"cold {stretch.job}")
 
 
 def _more_of(clashed: Clashed) -> Iterator[Proposal]:

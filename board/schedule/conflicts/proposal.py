@@ -14,6 +14,7 @@ from board.plan.edit.edits import Edit
 from board.plan.load import PlanFile
 from board.plan.places import Loc
 from board.plan.resolve.assume import CourseWanted, FilledWay, Task
+from board.schedule.clocks import Stretch, stretches
 from board.schedule.conflicts import words
 from board.schedule.conflicts.clashes import HANDS, OVENS, Clash
 from board.schedule.conflicts.explain import Clashes
@@ -111,8 +112,15 @@ class Clashed:
             return [self.violation.index]
         if self.violation.kind == "late":
             return [self.problem.servings[self.violation.index].job]
+        if self.violation.kind == "clock":
+            return list(dict.fromkeys(stretch.job for stretch in self.on_the_clock()))
         order = self.problem.orders[self.violation.index]
         return [order.first, order.second]
+
+    def on_the_clock(self) -> list[Stretch]:
+        """What adds up on the clock that runs out, if it is one that does."""
+        clocked = self.violation.kind == "clock"
+        return stretches(self.problem, self.case.solution)[self.violation.index] if clocked else []
 
     def name(self, job: int) -> str:
         return self.case.tasks[job].node.name

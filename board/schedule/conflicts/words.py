@@ -18,6 +18,10 @@ def way_keep(name: str, where: str, hot_celsius: int) -> str:
     return f"keep what comes of '{name}' {where}; it must stay at {hot} or above"
 
 
+def way_cold(name: str) -> str:
+    return f"keep what comes of '{name}' in the fridge"
+
+
 def way_another_day(name: str) -> str:
     return f"let '{name}' be done whenever it suits, as long as it keeps"
 
