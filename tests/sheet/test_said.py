@@ -2,6 +2,7 @@
 
 import gzip
 import json
+import re
 from collections.abc import Callable
 from functools import cache
 from importlib import import_module
@@ -84,6 +85,9 @@ def sheet_of(path: Path) -> RunSheet:
     return with_sheet(of_plan(file), made).the_sheet
 
 
+CLOCK = re.compile(r"\d\d:\d\d")  # timetables equal in all aims differ in times
+
+
 @pytest.fixture(scope="module")
 def harvest() -> RunSheet:
     """Its oven cannot keep the pot warm and roast the squash; its chicken is not done; one guest eats no nuts."""
@@ -100,9 +104,13 @@ def test_it_says_what_sheets_of_the_same_plan_once_held_in_words(harvest: RunShe
     assert [said.caution(each) for each in harvest.cautions] == old["cautions"]
     assert [said.plate(each) for each in harvest.courses[0].plates] == old["courses"][0]["plates"]
     assert [
-        {"what": said.what(harvest, each.what), "why": said.why(harvest, each.why), "minutes": each.minutes}
+        {
+            "what": said.what(harvest, each.what),
+            "why": CLOCK.sub("00:00", said.why(harvest, each.why)),
+            "minutes": each.minutes,
+        }
         for each in harvest.given_up
-    ] == old["given_up"]
+    ] == [{**each, "why": CLOCK.sub("00:00", each["why"])} for each in old["given_up"]]
     assert [
         (s.name, said.call_at_start(s), said.call_at_end(s), s.keeping and shared.kept_where(s.keeping.where))
         for s in harvest.slots
