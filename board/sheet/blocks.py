@@ -1,0 +1,191 @@
+"""The day as blocks of work: one pair of hands on one dish, on one course or on jobs. Pure, from the run sheet alone.
+
+A stretch is work without a longer pause; a block is a part of a stretch that is about one thing. What else begins in a
+block's short gaps is told within it, and so is a look at what began before.
+"""
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
+from datetime import date, datetime, timedelta
+from itertools import groupby
+from zoneinfo import ZoneInfo
+
+from board.sheet.run_sheet import Attended, RunSheet, Slot
+
+JOINED_MINUTES = 15  # a shorter pause does not end a stretch
+BRIDGED_MINUTES = 20  # so long a block may rest while other work is done
+BRIDGED_PIECES = 2  # and so many pieces of other work it may hold in a row
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """Hands on a slot for a while; no minutes where it begins by itself."""
+
+    slot: Slot
+    part: Attended
+    begins: bool = False  # with it the slot begins
+
+
+@dataclass(frozen=True, slots=True)
+class Block:
+    """`about`: its dish; its course, where it is of several dishes; None: jobs. `own`: what begins in it and is about
+    that; `steps`: all that begins in it. Both in order of time. `looks`: hands on what began elsewhere. `end`: when
+    the hands leave it, not what runs by itself."""
+
+    who: str
+    about: str | None
+    start: datetime
+    end: datetime
+    own: tuple[Slot, ...]
+    steps: tuple[Slot, ...]
+    looks: tuple[Piece, ...] = ()
+
+
+def blocks(sheet: RunSheet) -> list[Block]:
+    """All blocks, by when they start. Every slot is a step of just one; what takes no minutes and nobody's hands is a
+    step of the block at work then, else of the last before, else of the next."""
+    heated_for = _heated_for(sheet.slots)
+    moments = [slot for slot in sheet.slots if slot.end == slot.start and not slot.attended]
+    pieces = _pieces(sheet, [slot for slot in sheet.slots if slot not in moments])
+    found = [block for stretch in stretches(pieces, sheet) for block in _parted(stretch, heated_for)]
+    for slot in moments:
+        near = max(found, key=lambda block: _nearness(block, slot), default=None)
+        if near is None:
+            found.append(Block(_whose(slot, sheet), None, slot.start, slot.end, (slot,), (slot,)))
+        else:
+            steps = tuple(sorted((*near.steps, slot), key=lambda step: step.start))
+            found[found.index(near)] = replace(near, steps=steps)
+    return sorted(found, key=lambda block: (block.start, not block.steps, block.end))
+
+
+def _nearness(block: Block, slot: Slot) -> tuple[bool, bool, float]:
+    """Greatest for the block that is best to tell a moment in."""
+    before, after = block.start - slot.start, slot.start - block.end
+    apart = max(before, after).total_seconds()
+    return bool(block.steps), before.total_seconds() <= 0, -apart
+
+
+def stretches(pieces: Iterable[Piece], sheet: RunSheet) -> Iterator[list[Piece]]:
+    """Connected work: pieces of one person with no longer pause between them, each day for itself. After midnight the
+    event's own evening continues."""
+    by_person = sorted(pieces, key=lambda piece: (piece.part.who, piece.part.start, piece.part.end))
+    for _, own in groupby(by_person, key=lambda piece: piece.part.who):
+        stretch: list[Piece] = []
+        for piece in own:
+            if stretch and not _joins(stretch, piece, sheet):
+                yield stretch
+                stretch = []
+            stretch.append(piece)
+        yield stretch
+
+
+def _joins(stretch: list[Piece], piece: Piece, sheet: RunSheet) -> bool:
+    last = max(_over(each) for each in stretch)
+    another_day = day_of(sheet, last) != day_of(sheet, piece.part.start)
+    return not another_day and piece.part.start - last < timedelta(minutes=JOINED_MINUTES)
+
+
+def _over(piece: Piece) -> datetime:
+    """When a piece is over; an oven that comes to its heat is no pause."""
+    return piece.slot.end if piece.slot.kind == "heat" else piece.part.end
+
+
+def day_of(sheet: RunSheet, moment: datetime) -> date:
+    """The plan's day it belongs to: the small hours after the event are its evening."""
+    return min(moment.astimezone(ZoneInfo(sheet.zone)).date(), date.fromisoformat(sheet.date))
+
+
+def with_moments(slots: Sequence[Slot]) -> list[tuple[Slot, list[Slot]]]:
+    """What lasts, each with what takes no minutes and is told beside it: after it, or before the first. What has no
+    neighbour stands for itself."""
+    found: list[tuple[Slot, list[Slot]]] = []
+    early: list[Slot] = []
+    for slot in slots:
+        if slot.end > slot.start:
+            found.append((slot, early))
+            early = []
+        elif found:
+            found[-1][1].append(slot)
+        else:
+            early.append(slot)
+    return found or [(slot, []) for slot in early]
+
+
+def _pieces(sheet: RunSheet, slots: Iterable[Slot]) -> Iterator[Piece]:
+    """Where each slot begins, and all hands on it later or of others."""
+    for slot in slots:
+        parts = sorted(slot.attended, key=lambda part: part.start)
+        if not parts or parts[0].start > slot.start:
+            who = parts[0].who if parts else _whose(slot, sheet)
+            parts.insert(0, Attended(slot.start, slot.start, who, "start"))
+        yield from (Piece(slot, part, begins=not at) for at, part in enumerate(parts))
+
+
+def _whose(slot: Slot, sheet: RunSheet) -> str:
+    """Who minds what needs nobody's hands: who goes on with it, else who did what it follows, else the first."""
+    after = [each for each in sheet.slots if any(wait.after == slot.id and wait.must for wait in each.waits)]
+    before = [each for each in sheet.slots if any(wait.after == each.id and wait.must for wait in slot.waits)]
+    near = [part.who for each in (*after, *reversed(before)) for part in each.attended]
+    return next(iter((*near, *sheet.hands)), "")
+
+
+def _heated_for(slots: Sequence[Slot]) -> dict[str, Slot]:
+    """What each turn of a dial is for: what waits for that heat first."""
+    waiting = [(wait.after, slot) for slot in sorted(slots, key=lambda slot: slot.start, reverse=True)
+               for wait in slot.waits]  # fmt: skip
+    turns = {slot.id for slot in slots if slot.kind == "heat"}
+    return {after: slot for after, slot in waiting if after in turns}
+
+
+def _parted(stretch: list[Piece], heated_for: dict[str, Slot]) -> Iterator[Block]:
+    """A stretch, parted where the work turns to something else."""
+    begins = [piece for piece in stretch if piece.begins]
+    looks = [piece for piece in stretch if not piece.begins]
+    if not begins:
+        yield _block([], looks, heated_for)
+    while begins:
+        taken = _taken(begins, heated_for)
+        until = begins[taken].part.start if taken < len(begins) else None
+        within = [look for look in looks if until is None or look.part.start < until]
+        yield _block(begins[:taken], within, heated_for)
+        begins, looks = begins[taken:], looks[len(within) :]
+
+
+def _taken(begins: list[Piece], heated_for: dict[str, Slot]) -> int:
+    """How many of these pieces the first one's block holds."""
+    taken, first = 1, begins[0]
+    for at, piece in enumerate(begins[1:], start=1):
+        rested = piece.part.start - max(each.part.end for each in begins[:taken] if _akin(first, each, heated_for))
+        if at - taken > BRIDGED_PIECES or (at > taken and rested > timedelta(minutes=BRIDGED_MINUTES)):
+            break
+        if _akin(first, piece, heated_for) and (at == taken or _about(first, heated_for) != (None, None)):
+            taken = at + 1
+    return taken
+
+
+def _about(piece: Piece, heated_for: dict[str, Slot]) -> tuple[str | None, str | None]:
+    slot = heated_for.get(piece.slot.id, piece.slot)
+    return slot.course, slot.dish
+
+
+def _akin(one: Piece, other: Piece, heated_for: dict[str, Slot]) -> bool:
+    """Both are of one course, of one dish, or jobs."""
+    (course, dish), (other_course, other_dish) = _about(one, heated_for), _about(other, heated_for)
+    return course == other_course and (course is not None or dish == other_dish)
+
+
+def _block(begins: list[Piece], looks: list[Piece], heated_for: dict[str, Slot]) -> Block:
+    own = [piece for piece in begins if _akin(begins[0], piece, heated_for)] or looks
+    abouts = [_about(piece, heated_for) for piece in own]
+    dishes = {dish for _, dish in abouts}
+    about = next(iter(dishes)) if len(dishes) == 1 else None
+    every = [*begins, *looks]
+    return Block(
+        every[0].part.who,
+        about or abouts[0][0],
+        min(piece.part.start for piece in every),
+        max(piece.part.end for piece in every),
+        tuple(piece.slot for piece in own) if begins else (),
+        tuple(piece.slot for piece in begins),
+        tuple(looks),
+    )
