@@ -29,8 +29,8 @@ class Piece:
 @dataclass(frozen=True, slots=True)
 class Block:
     """`about`: its dish; its course, where it is of several dishes; None: jobs. `own`: what begins in it and is about
-    that; `steps`: all that begins in it. Both in order of time. `looks`: hands on what began elsewhere. `end`: when
-    the hands leave it, not what runs by itself."""
+    that; `steps`: all that begins in it. Both in order of time. `looks`: hands on what began before. `end`: when
+    the hands leave its steps, not what runs by itself."""
 
     who: str
     about: str | None
@@ -43,19 +43,33 @@ class Block:
 
 def blocks(sheet: RunSheet) -> list[Block]:
     """All blocks, by when they start. Every slot is a step of just one; what takes no minutes and nobody's hands is a
-    step of the block at work then, else of the last before, else of the next."""
+    step of the block at work then, else of the last before, else of the next; a turn of a dial alone, of what its hands
+    are at then."""
     heated_for = _heated_for(sheet.slots)
     moments = [slot for slot in sheet.slots if slot.end == slot.start and not slot.attended]
     pieces = _pieces(sheet, [slot for slot in sheet.slots if slot not in moments])
     found = [block for stretch in stretches(pieces, sheet) for block in _parted(stretch, heated_for)]
+    for lone in [block for block in found if _only_dials(block)]:
+        beside = [block for block in found if block.who == lone.who and block.start <= lone.start <= block.end
+                and block.steps and not _only_dials(block)]  # fmt: skip
+        if beside:
+            found.remove(lone)
+            found[found.index(beside[0])] = _with(beside[0], lone.steps)
     for slot in moments:
         near = max(found, key=lambda block: _nearness(block, slot), default=None)
         if near is None:
             found.append(Block(_whose(slot, sheet), None, slot.start, slot.end, (slot,), (slot,)))
         else:
-            steps = tuple(sorted((*near.steps, slot), key=lambda step: step.start))
-            found[found.index(near)] = replace(near, steps=steps)
+            found[found.index(near)] = _with(near, (slot,))
     return sorted(found, key=lambda block: (block.start, not block.steps, block.end))
+
+
+def _only_dials(block: Block) -> bool:
+    return bool(block.steps) and not block.looks and all(step.kind == "heat" for step in block.steps)
+
+
+def _with(block: Block, slots: tuple[Slot, ...]) -> Block:
+    return replace(block, steps=tuple(sorted((*block.steps, *slots), key=lambda step: step.start)))
 
 
 def _nearness(block: Block, slot: Slot) -> tuple[bool, bool, float]:
@@ -141,8 +155,10 @@ def _parted(stretch: list[Piece], heated_for: dict[str, Slot]) -> Iterator[Block
     """A stretch, parted where the work turns to something else."""
     begins = [piece for piece in stretch if piece.begins]
     looks = [piece for piece in stretch if not piece.begins]
-    if not begins:
-        yield _block([], looks, heated_for)
+    early = [look for look in looks if not begins or look.part.start < begins[0].part.start]
+    if early:
+        yield _block([], early, heated_for)
+    looks = looks[len(early) :]
     while begins:
         taken = _taken(begins, heated_for)
         until = begins[taken].part.start if taken < len(begins) else None
@@ -179,12 +195,13 @@ def _block(begins: list[Piece], looks: list[Piece], heated_for: dict[str, Slot])
     abouts = [_about(piece, heated_for) for piece in own]
     dishes = {dish for _, dish in abouts}
     about = next(iter(dishes)) if len(dishes) == 1 else None
-    every = [*begins, *looks]
+    ours = {piece.slot.id for piece in begins}
+    hands = [*begins, *(look for look in looks if not begins or look.slot.id in ours)]
     return Block(
-        every[0].part.who,
+        hands[0].part.who,
         about or abouts[0][0],
-        min(piece.part.start for piece in every),
-        max(piece.part.end for piece in every),
+        min(piece.part.start for piece in hands),
+        max(piece.part.end for piece in hands),
         tuple(piece.slot for piece in own) if begins else (),
         tuple(piece.slot for piece in begins),
         tuple(looks),

@@ -125,6 +125,22 @@ def test_what_begins_by_itself_stands_where_it_begins(little: RunSheet) -> None:
     assert later.looks[0].part.start == at("18:18")
 
 
+def test_a_look_before_the_first_step_is_a_block_of_its_own_and_one_within_does_not_lengthen_it(
+    little: RunSheet,
+) -> None:
+    braise = beef("braise", "15:00", "20:00", attended=(
+        *by("host", "15:00", "15:02", "start"), *by("host", "17:00", "17:01", "look-in"),
+        *by("host", "17:19", "17:30", "look-in"),
+    ))  # fmt: skip
+    pears = slot("poach", "17:05", "17:20", course="Sweet", dish="Pears")
+
+    _, look, poach = day(little, braise, pears)
+
+    assert (told(look), look.start, look.end) == (("Beef", []), at("17:00"), at("17:01"))
+    assert (told(poach), poach.start, poach.end) == (("Pears", ["poach"]), at("17:05"), at("17:20"))
+    assert len(poach.looks) == 1
+
+
 def test_a_dial_is_turned_by_whom_it_is_for_and_heating_up_is_no_pause(little: RunSheet) -> None:
     """The oven takes twenty minutes; nothing else is done meanwhile."""
     dial = slot("dial", "17:00", "17:20", kind="heat", lane="oven", attended=())
