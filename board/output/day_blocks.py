@@ -13,7 +13,7 @@ from zoneinfo import ZoneInfo
 from board.base import words as shared
 from board.base.plain import one_line
 from board.output import words
-from board.output.leaves import where_of
+from board.output.leaves import name_with_dish, names_of, says, telling_words, where_of
 from board.sheet.blocks import Block, Piece, blocks, day_of, with_moments
 from board.sheet.run_sheet import RunSheet, Slot
 from board.sheet.why import held_up_by
@@ -64,7 +64,7 @@ def day_lines(sheet: RunSheet) -> list[DayLines]:
 class _Lines:
     def __init__(self, sheet: RunSheet) -> None:
         self.sheet, self.zone, self.slots = sheet, ZoneInfo(sheet.zone), sheet.by_id()
-        self.names = {name for slot in sheet.slots for name in (slot.dish, slot.course) if name}
+        self.names = names_of(sheet)
 
     def of(self, block: Block) -> BlockLines:
         rows = with_moments(block.steps)
@@ -78,7 +78,7 @@ class _Lines:
         if len(rows) == 1:
             (slot, moments), about = rows[0], ""
             step = self._step(block, slot, moments, before=None)
-            if slot.kind != "heat" and not self._says(slot, block.about):
+            if slot.kind != "heat" and not (block.about and says(slot, block.about, self.names)):
                 about = one_line(block.about or "")
             tail = step.tail[1:] if (slot.start, slot.end) == (block.start, block.end) else step.tail
             return BlockLines(at, who, about, (step.what,), tail, (), meanwhile)
@@ -89,9 +89,7 @@ class _Lines:
         return BlockLines(at, who, one_line(block.about or ""), tuple(_names(block)), (), steps, meanwhile)
 
     def _step(self, block: Block, slot: Slot, moments: Sequence[Slot], before: Slot | None) -> StepLine:
-        what = one_line(slot.name)
-        if slot.dish and slot.dish != block.about and not self._says(slot, slot.dish):
-            what = words.of_dish(what, one_line(slot.dish))
+        what = one_line(slot.name) if slot.dish == block.about else name_with_dish(slot, self.names)
         told = [f"{self._clock(block, each.start)} {one_line(each.name)}" for each in moments]
         return StepLine(
             self._clock(block, slot.start), " · ".join([what, *told]), tuple(self._tail(block, slot, before))
@@ -114,13 +112,6 @@ class _Lines:
         if give := words.give(slot.give_minutes):
             yield give
 
-    def _says(self, slot: Slot, about: str | None) -> bool:
-        """Whether a step's name says what it is about: all of it, or by a word that no other dish or course has."""
-        if about and about.casefold() in slot.name.casefold():
-            return True
-        others = {word for name in self.names if name != about for word in _words(name)}
-        return bool(_words(slot.name) & (_words(about or "") - others))
-
     def _looks(self, block: Block, looks: Sequence[Piece]) -> str:
         """`simmer the broth 19:01, end 19:25 · …`"""
         found: dict[str, list[str]] = {}
@@ -137,14 +128,9 @@ class _Lines:
 
 def _names(block: Block) -> Iterator[str]:
     """What is done, in short: under `Beef`, `brown` for `brown the beef`. An oven's heat is told below only."""
-    known = _words(block.about or "")
+    known = telling_words(block.about or "")
     for slot in block.own:
         if slot.kind == "heat" and any(each.kind != "heat" for each in block.own):
             continue
         short = _VERB_AND_WHAT.fullmatch(slot.name)
         yield one_line(short[1] if short and short[2].casefold() in known else slot.name)
-
-
-def _words(text: str) -> set[str]:
-    """Its words that stand for something: `Roast roots` → roast, roots."""
-    return {word.casefold() for word in re.findall(r"\w{4,}", text)}
