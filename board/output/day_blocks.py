@@ -4,7 +4,7 @@ A block of one step is one line. Every text is one safe line.
 """
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from itertools import groupby
@@ -61,6 +61,15 @@ def day_lines(sheet: RunSheet) -> list[DayLines]:
     ]
 
 
+def what_with_moments(what: str, slot: Slot, moments: Sequence[Slot], clock: Callable[[datetime], str]) -> str:
+    """A step's name with what takes no minutes beside it, in order of time."""
+    before, after = (
+        [f"{clock(each.start)} {one_line(each.name)}" for each in moments if (each.start <= slot.start) is early]
+        for early in (True, False)
+    )
+    return words.with_moments(what, before, after)
+
+
 class _Lines:
     def __init__(self, sheet: RunSheet) -> None:
         self.sheet, self.zone, self.slots = sheet, ZoneInfo(sheet.zone), sheet.by_id()
@@ -90,10 +99,8 @@ class _Lines:
 
     def _step(self, block: Block, slot: Slot, moments: Sequence[Slot], before: Slot | None) -> StepLine:
         what = one_line(slot.name) if slot.dish == block.about else name_with_dish(slot, self.names)
-        told = [f"{self._clock(block, each.start)} {one_line(each.name)}" for each in moments]
-        return StepLine(
-            self._clock(block, slot.start), " · ".join([what, *told]), tuple(self._tail(block, slot, before))
-        )
+        told = what_with_moments(what, slot, moments, lambda at: self._clock(block, at))
+        return StepLine(self._clock(block, slot.start), told, tuple(self._tail(block, slot, before)))
 
     def _tail(self, block: Block, slot: Slot, before: Slot | None) -> Iterator[str]:
         minutes = shared.short(round((slot.end - slot.start) / timedelta(minutes=1)))

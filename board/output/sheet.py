@@ -14,7 +14,7 @@ from board.base.plain import one_line
 from board.checks.sheet.clocks import dish_clocks
 from board.output import words
 from board.output.cold import cold_lines
-from board.output.day_blocks import BlockLines, day_lines
+from board.output.day_blocks import BlockLines, day_lines, what_with_moments
 from board.output.leaves import Leaf, where_of
 from board.output.moved import moved_lines
 from board.output.tables import cell, paragraph, table
@@ -95,12 +95,12 @@ def _rows(sheet: RunSheet, by: str, zone: ZoneInfo, out: Console) -> None:
             if start.date() != day:
                 day = start.date()
                 rows.add_row("", "", "", cell(shared.full_day(start), "dim"), "", "", "")
-            told = [f"{shared.clock(each.start.astimezone(zone))} {each.name}" for each in moments]
+            what = what_with_moments(_what(slot), slot, moments, lambda at: shared.clock(at.astimezone(zone)))
             rows.add_row(
                 shared.clock(start),
                 _end(start, end),
                 shared.SIGN["box"],
-                cell(" · ".join([_what(slot), *told])),
+                cell(what),
                 cell(where_of(slot, sheet.fahrenheit), "dim"),
                 cell(", ".join(dict.fromkeys(a.who for a in slot.attended)), "dim"),
                 words.give_in_column(slot.give_minutes),

@@ -43,7 +43,7 @@ class Block:
 
 def blocks(sheet: RunSheet) -> list[Block]:
     """All blocks, by when they start. Every slot is a step of just one; what takes no minutes and nobody's hands is a
-    step of the block at work then, else of the last before, else of the next; a turn of a dial alone, of what its hands
+    step of the block at work then, else of the nearest; a turn of a dial alone, of what its hands
     are at then."""
     heated_for = _heated_for(sheet.slots)
     moments = [slot for slot in sheet.slots if slot.end == slot.start and not slot.attended]
@@ -72,11 +72,10 @@ def _with(block: Block, slots: tuple[Slot, ...]) -> Block:
     return replace(block, steps=tuple(sorted((*block.steps, *slots), key=lambda step: step.start)))
 
 
-def _nearness(block: Block, slot: Slot) -> tuple[bool, bool, float]:
+def _nearness(block: Block, slot: Slot) -> tuple[bool, timedelta, bool]:
     """Greatest for the block that is best to tell a moment in."""
-    before, after = block.start - slot.start, slot.start - block.end
-    apart = max(before, after).total_seconds()
-    return bool(block.steps), before.total_seconds() <= 0, -apart
+    apart = max(block.start - slot.start, slot.start - block.end, timedelta())
+    return bool(block.steps), -apart, block.start <= slot.start
 
 
 def stretches(pieces: Iterable[Piece], sheet: RunSheet) -> Iterator[list[Piece]]:
@@ -110,19 +109,15 @@ def day_of(sheet: RunSheet, moment: datetime) -> date:
 
 
 def with_moments(slots: Sequence[Slot]) -> list[tuple[Slot, list[Slot]]]:
-    """What lasts, each with what takes no minutes and is told beside it: after it, or before the first. What has no
-    neighbour stands for itself."""
-    found: list[tuple[Slot, list[Slot]]] = []
-    early: list[Slot] = []
-    for slot in slots:
-        if slot.end > slot.start:
-            found.append((slot, early))
-            early = []
-        elif found:
-            found[-1][1].append(slot)
-        else:
-            early.append(slot)
-    return found or [(slot, []) for slot in early]
+    """What lasts, each with what takes no minutes and is told beside it: with what begins nearest to it, the earlier of
+    two. What has no neighbour stands for itself."""
+    found: list[tuple[Slot, list[Slot]]] = [(slot, []) for slot in slots if slot.end > slot.start]
+    moments = [slot for slot in slots if slot.end == slot.start]
+    if not found:
+        return [(slot, []) for slot in moments]
+    for moment in moments:
+        min(found, key=lambda each: abs(each[0].start - moment.start))[1].append(moment)
+    return found
 
 
 def _pieces(sheet: RunSheet, slots: Iterable[Slot]) -> Iterator[Piece]:

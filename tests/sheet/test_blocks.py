@@ -152,13 +152,16 @@ def test_a_dial_is_turned_by_whom_it_is_for_and_heating_up_is_no_pause(little: R
     assert (block.who, told(block)) == ("Anneli", ("Beef", ["dial", "roast"]))
 
 
-def test_a_moment_is_told_in_the_block_that_is_at_work_then_else_in_the_last_before(little: RunSheet) -> None:
+def test_a_moment_is_told_in_the_block_that_is_at_work_then_else_in_the_nearest(little: RunSheet) -> None:
     arrive = slot("arrive", "18:30", "18:30", kind="arrive")
     hers = beef("carve", "18:20", "18:40", attended=by("Anneli", "18:20", "18:40"))
     coats = slot("coats", "18:10", "18:20", kind="job")
 
     assert [told(each)[1] for each in day(little, coats, hers, arrive)] == [["coats"], ["carve", "arrive"]]
     assert [told(each)[1] for each in day(little, coats, arrive)] == [["coats", "arrive"]]
+    seat = slot("seat", "18:45", "18:50", kind="seat")
+    early = msgspec.structs.replace(coats, start=at("16:00"), end=at("16:10"), attended=by("host", "16:00", "16:10"))
+    assert [told(each)[1] for each in day(little, early, arrive, seat)] == [["coats"], ["arrive", "seat"]]
     assert [told(each)[1] for each in day(little, arrive)] == [["arrive"]]
 
 
@@ -183,9 +186,11 @@ def test_every_slot_of_a_whole_plan_is_a_step_of_one_block_and_no_hands_are_lost
 
 
 def test_what_takes_no_minutes_is_told_with_its_neighbour() -> None:
-    chop, arrive, fry = slot("chop", "17:00", "17:10"), slot("arrive", "17:10", "17:10"), slot("fry", "17:10", "17:20")
+    chop, arrive, fry = slot("chop", "17:00", "17:10"), slot("arrive", "17:05", "17:05"), slot("fry", "17:10", "17:20")
+    late = slot("late", "17:06", "17:06")
 
     assert with_moments([chop, arrive, fry]) == [(chop, [arrive]), (fry, [])]
+    assert with_moments([chop, late, fry]) == [(chop, []), (fry, [late])]
     assert with_moments([arrive, fry]) == [(fry, [arrive])]
     assert with_moments([arrive]) == [(arrive, [])]
     assert with_moments([]) == []

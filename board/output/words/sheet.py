@@ -77,6 +77,11 @@ def of_dish(step: str, dish: str) -> str:
     return f"{step} ({dish})"
 
 
+def with_moments(step: str, before: Sequence[str], after: Sequence[str]) -> str:
+    """`18:30 guests arrive; reheat the soup`: what takes no minutes beside what lasts."""
+    return "; ".join([*before, " · ".join([step, *after])])
+
+
 def waits_for(name: str) -> str:
     return f"waits for: {name}"
 
