@@ -14,7 +14,7 @@ from board.sheet.run_sheet import Attended, RunSheet, Slot
 
 JOINED_MINUTES = 15  # a shorter pause does not end a stretch
 BRIDGED_MINUTES = 20  # so long a block may rest while other work is done
-BRIDGED_PIECES = 2  # and so many pieces of other work it may hold in a row
+BRIDGED_PIECES = 2  # and so many pieces of it before its own goes on
 
 
 @dataclass(frozen=True, slots=True)
@@ -163,14 +163,19 @@ def _parted(stretch: list[Piece], heated_for: dict[str, Slot]) -> Iterator[Block
 
 
 def _taken(begins: list[Piece], heated_for: dict[str, Slot]) -> int:
-    """How many of these pieces the first one's block holds."""
-    taken, first = 1, begins[0]
+    """How many of these pieces the first one's block holds. A dial turned meanwhile is no return to it; its step is."""
+    first, last, taken = begins[0], 0, 1
     for at, piece in enumerate(begins[1:], start=1):
-        rested = piece.part.start - max(each.part.end for each in begins[:taken] if _akin(first, each, heated_for))
-        if at - taken > BRIDGED_PIECES or (at > taken and rested > timedelta(minutes=BRIDGED_MINUTES)):
+        other = sum(not _akin(first, each, heated_for) for each in begins[last:at])
+        rested = piece.part.start - max(_over(each) for each in begins[: last + 1] if _akin(first, each, heated_for))
+        if other > BRIDGED_PIECES or (other and rested > timedelta(minutes=BRIDGED_MINUTES)):
             break
-        if _akin(first, piece, heated_for) and (at == taken or _about(first, heated_for) != (None, None)):
+        if not _akin(first, piece, heated_for) or (other and _about(first, heated_for) == (None, None)):
+            continue
+        if not other or piece.slot.kind != "heat":
             taken = at + 1
+        if piece.slot.kind != "heat":
+            last = at
     return taken
 
 

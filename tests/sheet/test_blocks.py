@@ -76,6 +76,20 @@ def test_longer_work_in_between_parts_it(little: RunSheet) -> None:
     assert [each.about for each in found] == ["Beef", "Broth", "Beef"]
 
 
+def test_a_dial_turned_meanwhile_is_no_return_to_a_block(little: RunSheet) -> None:
+    """Three pieces of other work before the roasting, whatever is done to the oven between them."""
+    dial = slot("dial", "17:36", "17:45", kind="heat", lane="oven", attended=())
+    roast = beef("roast", "17:45", "17:50", waits=(Dependency("dial", "end", 0, "heat"),))
+    other = [slot(id_, f"17:{at_}", f"17:{at_ + 4}", dish="Broth") for id_, at_ in (("a", 30), ("b", 34), ("c", 38))]
+    rub = beef("rub", "17:00", "17:30")
+
+    found = day(little, rub, other[0], other[1], dial, other[2], roast)
+    fewer = day(little, rub, other[0], other[1], dial, roast)
+
+    assert told(found[0])[1] == ["rub"]
+    assert [told(each)[1] for each in fewer] == [["rub", "a", "b", "dial", "roast"]]
+
+
 def test_jobs_one_after_the_other_are_one_block_but_hold_no_cooking(little: RunSheet) -> None:
     lay, wine = slot("lay", "16:00", "16:20", kind="job"), slot("wine", "16:20", "16:25", kind="job")
 
