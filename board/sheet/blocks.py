@@ -43,8 +43,8 @@ class Block:
 
 def blocks(sheet: RunSheet) -> list[Block]:
     """All blocks, by when they start. Every slot is a step of just one; what takes no minutes and nobody's hands is a
-    step of the block at work then, else of the nearest; a turn of a dial alone, of what its hands
-    are at then."""
+    step of the block at work then, else of the nearest; a turn of a dial alone, of what its hands are at
+    then."""
     heated_for = _heated_for(sheet.slots)
     moments = [slot for slot in sheet.slots if slot.end == slot.start and not slot.attended]
     pieces = _pieces(sheet, [slot for slot in sheet.slots if slot not in moments])
@@ -109,15 +109,21 @@ def day_of(sheet: RunSheet, moment: datetime) -> date:
 
 
 def with_moments(slots: Sequence[Slot]) -> list[tuple[Slot, list[Slot]]]:
-    """What lasts, each with what takes no minutes and is told beside it: with what begins nearest to it, the earlier of
-    two. What has no neighbour stands for itself."""
+    """What lasts, each with what takes no minutes and is told beside it: with what hands are at nearest to it, the
+    earlier of two. What has no neighbour stands for itself."""
     found: list[tuple[Slot, list[Slot]]] = [(slot, []) for slot in slots if slot.end > slot.start]
     moments = [slot for slot in slots if slot.end == slot.start]
     if not found:
         return [(slot, []) for slot in moments]
     for moment in moments:
-        min(found, key=lambda each: abs(each[0].start - moment.start))[1].append(moment)
+        min(found, key=lambda each: _apart(each[0], moment.start))[1].append(moment)
     return found
+
+
+def _apart(slot: Slot, moment: datetime) -> timedelta:
+    """How far hands are from it; what runs by itself counts where it begins."""
+    over = slot.end if slot.whole else slot.start
+    return max(slot.start - moment, moment - over, timedelta())
 
 
 def _pieces(sheet: RunSheet, slots: Iterable[Slot]) -> Iterator[Piece]:

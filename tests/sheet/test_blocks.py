@@ -200,11 +200,13 @@ def test_every_slot_of_a_whole_plan_is_a_step_of_one_block_and_no_hands_are_lost
 
 
 def test_what_takes_no_minutes_is_told_with_its_neighbour() -> None:
-    chop, arrive, fry = slot("chop", "17:00", "17:10"), slot("arrive", "17:05", "17:05"), slot("fry", "17:10", "17:20")
-    late = slot("late", "17:06", "17:06")
+    chop, arrive, fry = slot("chop", "17:00", "17:10"), slot("arrive", "17:12", "17:12"), slot("fry", "17:20", "17:30")
+    late = slot("late", "17:16", "17:16")
+    chill = slot("chill", "17:00", "18:00", attended=by("host", "17:00", "17:02", "start"))
 
     assert with_moments([chop, arrive, fry]) == [(chop, [arrive]), (fry, [])]
     assert with_moments([chop, late, fry]) == [(chop, []), (fry, [late])]
+    assert with_moments([chill, arrive, fry]) == [(chill, []), (fry, [arrive])]
     assert with_moments([arrive, fry]) == [(fry, [arrive])]
     assert with_moments([arrive]) == [(arrive, [])]
     assert with_moments([]) == []
