@@ -10,7 +10,7 @@ from rich.console import Console
 
 from board.output.sheet import print_sheet
 from board.sheet.run_sheet import Attended, Dependency, RunSheet, Slot
-from board.sheet.why import find
+from board.sheet.why import find, held_up_by
 from tests.conftest import at, slot
 
 
@@ -70,6 +70,20 @@ def test_what_runs_by_itself_says_till_when_and_what_it_held_up(little: RunSheet
     assert "             look in: boil 17:20" in lines
     assert "17:38–17:40  □ look in: boil end 17:38" in lines
     assert "17:40–17:50  □ Beef in beer: mash · waits for: boil" in lines
+
+
+@pytest.mark.parametrize(
+    ("minutes", "attended", "held_up"),
+    [(0, "start", True), (5, "start", False), (0, "all", False)],
+)
+def test_only_what_runs_by_itself_until_just_then_is_waited_for(
+    little: RunSheet, minutes: int, attended: str, held_up: bool
+) -> None:
+    boil = beef("boil", "17:00", "17:40", attended=(Attended(at("17:00"), at("17:40"), "host", attended),))
+    start = f"17:{40 + minutes}"
+    mash = beef("mash", start, "17:55", waits=(Dependency("boil", "end", minutes, "order"),))
+
+    assert [each.id for each in held_up_by({"boil": boil, "mash": mash}, mash)] == ["boil"] * held_up
 
 
 @pytest.mark.parametrize(

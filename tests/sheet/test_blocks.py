@@ -69,11 +69,13 @@ def test_other_work_in_a_short_gap_is_told_within(little: RunSheet) -> None:
 
 
 def test_longer_work_in_between_parts_it(little: RunSheet) -> None:
-    leeks = slot("slice leeks", "17:30", "17:51", course="Broth", dish="Broth")
+    def with_leeks_till(end: str) -> list[str | None]:
+        leeks = slot("slice leeks", "17:30", end, course="Broth", dish="Broth")
+        found = day(little, beef("brown", "17:00", "17:30"), leeks, beef("build", end, "18:00"))
+        return [each.about for each in found]
 
-    found = day(little, beef("brown", "17:00", "17:30"), leeks, beef("build", "17:51", "18:00"))
-
-    assert [each.about for each in found] == ["Beef", "Broth", "Beef"]
+    assert with_leeks_till("17:50") == ["Beef"]
+    assert with_leeks_till("17:51") == ["Beef", "Broth", "Beef"]
 
 
 def test_a_dial_turned_meanwhile_is_no_return_to_a_block(little: RunSheet) -> None:
