@@ -53,11 +53,54 @@ def check_title(event: str, guests: int, pieces: int) -> str:
 
 
 SHEET_FROM, SHEET_TO, SHEET_WHAT, SHEET_WHERE, SHEET_WHO, SHEET_GIVE = "from", "to", "what", "where", "who", "give"
-SHEET_NO_GIVE = SIGN["nothing"]
+GIVE_TOLD_MINUTES = 60  # more give than this says nothing
 
 
-def give(minutes: int) -> str:
-    return f"{minutes} min" if minutes < 100 else f"{minutes // 60} h"
+def give(minutes: int | None) -> str:
+    """`give 18 min`, where it is short; else nothing."""
+    if minutes is None or minutes > GIVE_TOLD_MINUTES:
+        return ""
+    return f"give {minutes} min" if minutes else "no give"
+
+
+def give_in_column(minutes: int | None) -> str:
+    """The same under the column's head."""
+    return "" if minutes is None or minutes > GIVE_TOLD_MINUTES else f"{minutes} min"
+
+
+def runs_till(length: str, clock: str) -> str:
+    """Of what runs by itself: `2 h 45, till 20:58`."""
+    return f"{length}, till {clock}"
+
+
+def of_dish(step: str, dish: str) -> str:
+    return f"{step} ({dish})"
+
+
+def with_moments(step: str, before: Sequence[str], after: Sequence[str]) -> str:
+    """`18:30 guests arrive; reheat the soup`: what takes no minutes beside what lasts."""
+    return "; ".join([*before, " · ".join([step, *after])])
+
+
+def waits_for(name: str) -> str:
+    return f"waits for: {name}"
+
+
+def look_at(clock: str, kind: str) -> str:
+    """When hands are needed on what began before; `kind` as on the run sheet."""
+    return f"end {clock}" if kind == "end" else clock
+
+
+def looks(found: Sequence[tuple[str, Sequence[str]]]) -> str:
+    """`look in: simmer the broth 19:01, end 19:25; …`, from names and their moments; nothing where there are none."""
+    told = "; ".join(f"{name} {', '.join(times)}" for name, times in found)
+    return f"look in: {told}" if told else ""
+
+
+def block_title(about: str, names: Sequence[str], left: int) -> str:
+    """`Beef: brown, build the braise and 2 more`; `left`: how many of what is done are not named."""
+    told = ", ".join(names) + (f" and {left} more" if left else "")
+    return f"{about}: {told}" if about else told
 
 
 SHEET_NOBODY = "nobody needed"
