@@ -1,8 +1,8 @@
 """A first timetable by list scheduling: no search, and never undone. Pure; no solver.
 
-What follows the guests' coming or a serving is placed forwards, as early as it can be; all else backwards from what
-takes it up, as late as it can be, the most urgent first: serial schedule generation with the latest start as priority
-(Kolisch 1996). Steps that follow one another at once are placed together. What does not fit within the hours makes its
+What follows the guests' coming or a serving is placed forwards, as early as it can be; all else backwards from the
+steps that follow it, as late as it can be, the most urgent first: serial schedule generation with the latest start as
+priority (Kolisch 1996). Steps that follow one another at once are placed together. What does not fit within the hours makes its
 course later; what still does not fit breaks its hours. Minutes of free hands, rings, room and ovens are the bits of
 whole numbers.
 """
@@ -70,7 +70,7 @@ def _reached(problem: Problem, jobs: Iterable[int]) -> set[int]:
 
 
 class _TooLate(Exception):
-    """A job finds no place before what takes it up."""
+    """A job finds no place before the steps that follow it."""
 
     def __init__(self, job: int) -> None:
         super().__init__(job)
@@ -233,7 +233,7 @@ class _Attempt:
         return min((self.wanted[n] for n in block if n in self.wanted), default=0)
 
     def _backwards(self, blocks: list[tuple[int, ...]]) -> None:
-        """The one that must start latest first, once all that takes it up stands."""
+        """The one that must start latest first, once all its successors are placed."""
         of = {n: block for block in blocks for n in block}
         missing = {b: {of[o.second] for o in self._followers(b) if o.second in of} for b in blocks}
         heap = [(-self._latest(b), b) for b in blocks if not missing[b]]
@@ -344,7 +344,7 @@ class _Attempt:
         return bits
 
     def _stands_at_most(self, order: Order) -> int | None:
-        """Minutes from one job to the next that takes its result up, where these are few."""
+        """Minutes a result keeps until the next step, where these are few."""
         limits = [way.hold.limit if way.hold else None for way in self.problem.jobs[order.first].ways]
         known = [limit for limit in (*limits, None if order.usual else order.most) if limit is not None]
         return min(known) if known and min(known) <= SHORT else None
@@ -528,7 +528,7 @@ class _Attempt:
         return has.free_from + change
 
     def _kept_since(self, n: int, number: int) -> int:
-        """The earliest end from which its result can stand in its place until it is taken up."""
+        """The earliest end from which its result can stand in its place until the next step."""
         hold = self._way(n, number).hold
         starts = self._taken_up(n)
         if hold is None or not starts:
@@ -536,7 +536,7 @@ class _Attempt:
         return self._place_since(n, hold, max(starts))
 
     def _taken_up(self, n: int) -> list[int]:
-        """The starts of what takes its result up, as far as they stand."""
+        """The starts of its successors that are placed."""
         return [self.placed[o.second].start for o in self.after.get(n, []) if o.second in self.placed]
 
     def _place_since(self, n: int, hold: Hold, until: int) -> int:

@@ -217,7 +217,7 @@ class _Writer:
         return Keeping(hold.limit, hold.where, hold.exposed)
 
     def _best_within(self, n: int) -> int | None:
-        """Minutes within which its result is best taken up; 0 if the next step follows at once; None: no limit."""
+        """Minutes within which the next step is best begun; 0 if the next step follows at once; None: no limit."""
         limits = [o.least for o in self.problem.orders if o.first == n and o.most == o.least]
         given = self.problem.jobs[n].best_within
         return min([*limits, *([given] if given is not None else [])], default=None)

@@ -27,7 +27,7 @@ T = TypeVar("T")
 
 
 class Passed(Protocol):
-    """A piece of work that food passes through. `fresh`: it cooks through; `then`: ids of what takes its result up."""
+    """A piece of work that food passes through. `fresh`: it cooks through; `then`: ids of its successors."""
 
     @property
     def id(self) -> str: ...

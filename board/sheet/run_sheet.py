@@ -121,7 +121,7 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
     uses: tuple[Use, ...] = ()
     give_minutes: int | None = None
     waits: tuple[Dependency, ...] = ()
-    then: tuple[str, ...] = ()  # what takes its result up
+    then: tuple[str, ...] = ()  # its successors
     keeping: Keeping | None = None
     best_within: int | None = None
     look_for: str | None = None

@@ -117,7 +117,7 @@ class Ease:
                     yield self._between(plated - BEFORE_SERVING, plated, begin, part.length, [host, chosen])
 
     def missing_give(self) -> cp_model.LinearExprT:
-        """Minutes by which a step might run over, and has no room for before what takes it up."""
+        """Minutes by which a step might run over, and has no room for before its successor."""
         terms: list[cp_model.LinearExprT] = []
         for order in self.problem.orders:
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
