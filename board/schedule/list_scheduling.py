@@ -1,8 +1,8 @@
 """A first timetable by list scheduling: no search, and never undone. Pure; no solver.
 
-What follows the guests' coming or a serving is placed forwards, as early as it can be; all else backwards from the
-steps that follow it, as late as it can be, the most urgent first: serial schedule generation with the latest start as
-priority (Kolisch 1996). Steps that follow one another at once are placed together. What does not fit within the hours makes its
+What follows the guests' coming or a serving is placed forwards, as early as it can be; all else backwards from its
+successors, as late as it can be, the most urgent first: serial schedule generation with the latest start as priority
+(Kolisch 1996). Steps that follow one another at once are placed together. What does not fit within the hours makes its
 course later; what still does not fit breaks its hours. Minutes of free hands, rings, room and ovens are the bits of
 whole numbers.
 """
