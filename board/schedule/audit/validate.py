@@ -31,8 +31,8 @@ from board.sheet.told import GivenUp, Late, NoPlace, NotReady, OverHours, PastCl
 READINGS_TRIED = 64  # combinations tried, where slots fit several ways
 
 
-About = tuple[str, ...]  # the ids of the slots it is about, in the order of their work; of a late course its name, of a
-# dish its own and its course's
+# The ids of the slots it is about, in the order of their work; of a late course its name, of a dish also its course's.
+About = tuple[str, ...]
 
 
 @dataclass(frozen=True)

@@ -89,7 +89,8 @@ class StandsOut:
         """What comes from those, and has waited for the taker. `of`: only what of that dish is in it; None: all."""
         found: Stood = {}
         for maker in makers:
-            waited = whole_minutes(self.slots[taker].start - self.slots[maker].end) if self._after(maker) else 0
+            waits = whole_minutes(self.slots[taker].start - self.slots[maker].end)
+            waited = max(0, waits) if self._after(maker) else 0
             for cooked, minutes in self._through(maker, of, known).items():
                 found[cooked] = max(found.get(cooked, 0), minutes + waited)
         return found
@@ -127,15 +128,12 @@ class StandsOut:
         if (each := self.done.get(id_)) is None:
             return self.slots[id_].exposed
         where, work = each.way.where, each.task.work
-        cold = work is not None and (
-            work.thaws is not None or (work.cools is not None and work.cools.bath in ("cold water", "ice bath"))
-        )
-        warm = where.place in ROOM or (
-            where.place == "oven"
-            and where.heat is not None
-            and not rule_set(self.plan.rules).hot_holding.at_least(where.heat.want)
-        )
-        return each.task.care.spoils and warm and not cold
+        bath = work.cools.bath if work is not None and work.cools is not None else None
+        if bath in ("cold water", "ice bath") or (work is not None and work.thaws is not None):
+            return False
+        warm = where.heat.want if where.place == "oven" and where.heat is not None else None
+        lukewarm = warm is not None and not rule_set(self.plan.rules).hot_holding.at_least(warm)
+        return each.task.care.spoils and (where.place in ROOM or lukewarm)
 
     def _after(self, id_: str) -> bool:
         """The same of what it made, in its place or for want of it."""
