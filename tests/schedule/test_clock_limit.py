@@ -21,6 +21,7 @@ from board.sheet import said
 from board.sheet.run_sheet import RunSheet
 from board.sheet.told import PastClock
 from tests.conftest import read
+from tests.schedule.conflicts.clash_cases import Worked
 
 HEAD = """
 event: Test supper
@@ -140,6 +141,28 @@ def test_a_clock_that_no_timetable_keeps_is_told_with_the_finding_it_meets(sheet
     assert sheet.proved
     assert [snag.weight.name for snag in safety_check(plan, sheet) if snag.code == "food 10"] == ["STOP"]
     assert validate(plan, sheet) == []
+
+
+# Carved before the host leaves, who is back only for the evening.
+CARVED_BEFORE_TWO = """
+    dishes:
+      - dish: Cold roast beef
+        ingredients: [1.8 kg cooked roast beef (butcher)]
+        steps:
+          - {step: carve the roast, takes: 25 min, not after: '14:00', keeps: 8 h in the room}
+"""
+
+
+def test_what_stands_out_too_long_may_be_kept_in_the_fridge() -> None:
+    worked = Worked(HEAD + CARVED_BEFORE_TWO.lstrip("\n"))
+    (given,) = worked.sheet.given_up
+    assert isinstance(given.what, PastClock)
+
+    first = worked.ways(1)[0]
+    assert (first.what, first.remains) == ("keep what comes of 'carve the roast' in the fridge", 0)
+    again = Worked(first.text)
+    assert again.sheet.given_up == ()
+    assert not any(each.too_long for each in dish_clocks(again.sheet))
 
 
 # --- small dinners whose clocks can all be kept ---------------------------------------------------------------------
