@@ -105,6 +105,7 @@ def test_where_nothing_mends_it_all_that_is_said(run: Run, tmp_path: Path) -> No
     assert "still given up: " in told
 
 
+@pytest.mark.slow
 def test_all_of_it_keeps_to_the_limit_and_says_what_was_not_looked_into(run: Run, tmp_path: Path) -> None:
     """The bundled supper without its day: the search alone could take a minute, and hundreds of changes might help."""
     path = tmp_path / "late.yaml"

@@ -38,6 +38,7 @@ from board.plan.model.work import Way, Work
 from board.plan.places import Loc
 from board.plan.resolve.hours import hours_of
 from tests.conftest import PLANS
+from tests.examples import the_largest_slow
 
 HEAD = """\
 event: Small supper  # eight of us
@@ -474,7 +475,7 @@ def test_a_step_that_names_an_oven_still_finds_it_among_more() -> None:
 NAMES = sorted(path.name for path in PLANS.glob("*.yaml"))
 
 
-@pytest.fixture(scope="module", params=NAMES)
+@pytest.fixture(scope="module", params=[the_largest_slow(name) for name in NAMES])
 def bundled(request: pytest.FixtureRequest) -> tuple[str, PlanFile]:
     text = (PLANS / request.param).read_text(encoding="utf-8")
     return text, plan_of(text)
