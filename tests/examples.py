@@ -15,5 +15,5 @@ def times(most: int) -> int:
 
 
 def the_largest_slow(plan: str) -> Any:
-    """A bundled plan's name as a parameter; the long table's, which takes as long as all others, among the slow ones."""
+    """A plan's name as a parameter; the long table's, which takes as long as all others, among the slow ones."""
     return pytest.param(plan, marks=pytest.mark.slow) if plan.startswith("long-table") else plan
