@@ -1,7 +1,8 @@
-"""How many examples a property is tried with: a third of them in the everyday run, all of them where PLATECALL_THOROUGH
-is set, as `.ci/run` does."""
+"""How much is tried: of a property's examples a third in the everyday run, all of them where PLATECALL_THOROUGH is set,
+as `.ci/run` does; of the brute-force oracle's plans every third of the slow ones, unless PLATECALL_EVERY_SEED is set."""
 
 import os
+from collections.abc import Sequence
 from typing import Any
 
 import pytest
@@ -12,6 +13,11 @@ THOROUGH = bool(os.environ.get("PLATECALL_THOROUGH"))
 def times(most: int) -> int:
     """So many, or a third."""
     return most if THOROUGH else -(-most // 3)
+
+
+def some(seeds: Sequence[int]) -> Sequence[int]:
+    """Every third of many seeds; all of them where PLATECALL_EVERY_SEED is set."""
+    return seeds if os.environ.get("PLATECALL_EVERY_SEED") else seeds[::3]
 
 
 def the_largest_slow(plan: str) -> Any:

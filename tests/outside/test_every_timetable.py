@@ -23,6 +23,7 @@ from board.schedule.formulate import problem_of
 from board.schedule.problem import Problem
 from board.schedule.solution import Solution
 from board.schedule.solver.solve import solve
+from tests.examples import some
 from tests.outside.tiny_evenings import AIMS, Evening, Placed, Timetable, fits, weigh
 from tests.outside.tiny_plans import as_plan, draw, draw_richer, draw_spoiling, draw_with_candles
 
@@ -153,7 +154,7 @@ def proved_best(plan: PlanFile, evening: Evening) -> tuple[int, ...]:
     return weigh(evening, found)
 
 
-@pytest.mark.parametrize("seed", [*FEW, *(pytest.param(seed, marks=pytest.mark.slow) for seed in MANY)])
+@pytest.mark.parametrize("seed", [*FEW, *(pytest.param(seed, marks=pytest.mark.slow) for seed in some(MANY))])
 def test_no_timetable_of_a_tiny_plan_is_better_than_the_one_proved_best(
     plan_from: Callable[[str], PlanFile], seed: int
 ) -> None:
@@ -163,7 +164,7 @@ def test_no_timetable_of_a_tiny_plan_is_better_than_the_one_proved_best(
     assert Search(evening, best).better() is None, as_plan(evening.tiny)
 
 
-@pytest.mark.parametrize("seed", [*RICHER, *(pytest.param(seed, marks=pytest.mark.slow) for seed in MANY_RICHER)])
+@pytest.mark.parametrize("seed", [*RICHER, *(pytest.param(seed, marks=pytest.mark.slow) for seed in some(MANY_RICHER))])
 def test_nor_where_it_may_be_done_another_way_or_nobody_is_home_for_a_while(
     plan_from: Callable[[str], PlanFile], seed: int
 ) -> None:
@@ -181,7 +182,9 @@ def test_nor_where_a_job_has_its_usual_hour(plan_from: Callable[[str], PlanFile]
     assert Search(evening, best).better() is None, as_plan(evening.tiny)
 
 
-@pytest.mark.parametrize("seed", [*SPOILING, *(pytest.param(seed, marks=pytest.mark.slow) for seed in MANY_SPOILING)])
+@pytest.mark.parametrize(
+    "seed", [*SPOILING, *(pytest.param(seed, marks=pytest.mark.slow) for seed in some(MANY_SPOILING))]
+)
 def test_nor_where_the_dish_has_a_clock(plan_from: Callable[[str], PlanFile], seed: int) -> None:
     evening = Evening(draw_spoiling(seed))
     best = proved_best(plan_from(as_plan(evening.tiny)), evening)
