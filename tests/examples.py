@@ -1,5 +1,5 @@
 """How much is tried: of a property's examples a third in the everyday run, all of them where PLATECALL_THOROUGH is set,
-as `.ci/run` does; of the brute-force oracle's plans every third of the slow ones, unless PLATECALL_EVERY_SEED is set."""
+as `.ci/run` does; of the brute-force oracle's slow plans every third, all of them where PLATECALL_EVERY_SEED is set."""
 
 import os
 from collections.abc import Sequence
