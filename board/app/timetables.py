@@ -26,8 +26,10 @@ if TYPE_CHECKING:
     from board.schedule.solution import Solution
     from board.schedule.solver.solve import Progress
 
-# Of the seconds given, the share for the search; and how many more than given there are for what explains. Ours.
-SEARCHING, MORE_SECONDS = 0.85, 0.5
+# Of the seconds a host gives, the share for the search, and by when what explains has ended: the rest is for reading,
+# checking and printing. Ours.
+SEARCHING, EXPLAINED = 0.6, 0.72
+MORE_SECONDS = 20.0  # to explain, where no limit is given
 
 
 def sheet_of(
@@ -105,12 +107,12 @@ def _work_out(plan: "PlanFile", limit: float | None, near: RunSheet | None) -> R
     from board.schedule.solver.solve import LIMIT_SECONDS, NoAnswer, solve
     from board.schedule.to_run_sheet import make_sheet
 
-    seconds = limit or LIMIT_SECONDS
-    clock = Clock(seconds + MORE_SECONDS)  # what explains is asked within what the search left of it
+    seconds = limit * SEARCHING if limit else LIMIT_SECONDS
+    clock = Clock(limit * EXPLAINED if limit else LIMIT_SECONDS + MORE_SECONDS)
 
     def solved(problem: "Problem") -> "Solution":
         known = starts_on(near, problem, plan.plan.date) if near is not None else None
-        return solve(problem, SEARCHING * seconds, watch=telling.progress, near=known, stay=known is not None)
+        return solve(problem, seconds, watch=telling.progress, near=known, stay=known is not None)
 
     with Telling() as telling:
         try:
