@@ -13,13 +13,11 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from itertools import islice, product
 
-from board.facts.heat import ROOM_CELSIUS
 from board.schedule.intervals import Window
-from board.schedule.problem import Demand, Hold, Job, Order, OvenUse, Problem, Way
+from board.schedule.problem import FRONT, Demand, Hold, Job, Order, OvenUse, Problem, Way
 from board.schedule.solution import Solution
 from board.schedule.windows import allowed_starts, home_windows
 
-FRONT = "front-of-house"
 # Ours: by how much a course is put later at the most, and at first, how many mixes of ways are weighed, and what a
 # result without its place costs.
 MOST_LATER, LATER_MINUTES, MOST_MIXES, NO_PLACE = 160, 10, 24, 30
@@ -382,13 +380,8 @@ class _Attempt:
             if use is None or not use.off:
                 continue
             before = [(block[place - 1], ways[place - 1])] if place else self._baked_before(n)
-            for job, way in before:
-                bake = self._way(job, way)
-                if bake.oven is None:
-                    if bake.lane != "oven":
-                        return False
-                elif (bake.oven.oven, bake.oven.want) != (use.oven, use.baked_at) or bake.oven.off:
-                    return False
+            if not all(self._way(job, way).bakes_for(self._way(n, ways[place])) for job, way in before):
+                return False
         return True
 
     def _baked_before(self, n: int) -> list[tuple[int, int]]:
@@ -454,7 +447,7 @@ class _Attempt:
             free &= _runs(self.all & ~self._lacking(demand), 0, way.minutes) if way.minutes else self.all
         if way.oven is not None and way.minutes:
             free &= _runs(self.all & ~self._oven_taken(n, way.oven, is_hold=False), 0, way.minutes)
-            free &= ~_ones(0, self._oven_ready(way.oven))
+            free &= ~_ones(0, self.problem.oven_ready(way.oven))
         hands: Iterable[int | None] = job.hands if way.parts else (None,)
         return {hand: mask for hand in hands if (mask := free & self._hand_starts(job, way, hand, over=over))}
 
@@ -517,15 +510,6 @@ class _Attempt:
             return False
         kept, step = (n, spell.job) if is_hold else (spell.job, n)
         return [order.second for order in self.after.get(kept, [])] == [step]
-
-    def _oven_ready(self, use: OvenUse) -> int:
-        """When a resumed evening's oven can have this heat."""
-        has = self.problem.ovens_now.get(use.oven)
-        if has is None or use.off:
-            return 0
-        stands = round(ROOM_CELSIUS) if has.celsius is None else has.celsius
-        change = 0 if use.low <= stands <= use.high else self.problem.ovens[use.oven].change_minutes(stands, use.want)
-        return has.free_from + change
 
     def _kept_since(self, n: int, number: int) -> int:
         """The earliest end from which its result can stand in its place until the next step."""

@@ -7,11 +7,12 @@ import math
 from dataclasses import dataclass, field, replace
 from datetime import datetime
 
-from board.facts.heat import OvenRates, minutes_between
+from board.facts.heat import ROOM_CELSIUS, OvenRates, minutes_between
 from board.schedule.intervals import Window, without
 
 LONGEST_CHANGE = 24 * 60  # an oven never takes longer than a day to change
 
+FRONT = "front-of-house"  # the lane of what is done in the room and not in the kitchen
 LITRE = 10  # fridge and freezer room is counted in tenths of a litre
 
 
@@ -90,6 +91,14 @@ class Way:
     hold_warm_up: int = 0  # and the oven its result is kept in, before its end
     may_run_over: int = 0  # minutes beyond the likely, at the most
     exposed: bool = False  # what spoils stands neither hot nor cold enough meanwhile
+
+    def bakes_for(self, rest: "Way") -> bool:
+        """Whether a rest in an oven that was switched off can follow this bake: same oven, and the setting its heat was
+        worked out from."""
+        if self.oven is None:
+            return self.lane == "oven"  # its oven was freed for a clash
+        assert rest.oven is not None
+        return (self.oven.oven, self.oven.want) == (rest.oven.oven, rest.oven.baked_at) and not self.oven.off
 
 
 @dataclass(frozen=True, slots=True)
@@ -244,3 +253,12 @@ class Problem:
     clocks: tuple[Clock, ...] = ()
     stood: tuple[Stood, ...] = ()  # what adds up on them
     index: dict[str, int] = field(default_factory=dict)
+
+    def oven_ready(self, use: OvenUse) -> int:
+        """The minute from which the oven of a resumed evening can have this heat; 0 where it is cold early enough."""
+        has = self.ovens_now.get(use.oven)
+        if has is None or use.off:
+            return 0
+        stands = round(ROOM_CELSIUS) if has.celsius is None else has.celsius
+        change = 0 if use.low <= stands <= use.high else self.ovens[use.oven].change_minutes(stands, use.want)
+        return has.free_from + change

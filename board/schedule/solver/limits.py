@@ -5,13 +5,10 @@ Each family of constraints is one method, named by the sentence it enforces.
 
 from itertools import combinations
 
-from board.facts.heat import ROOM_CELSIUS
-from board.schedule.problem import Demand, OvenUse, Way
+from board.schedule.problem import FRONT, Demand, OvenUse
 from board.schedule.solver.library import cp_model
 from board.schedule.solver.variables import Spell, Variables
 from board.schedule.windows import home_windows
-
-FRONT = "front-of-house"
 
 
 class Limits:
@@ -189,15 +186,11 @@ class Limits:
                 self.model.add(other.end + change_back <= one.start).only_enforce_if(~first, *present, *back)
 
     def _an_oven_begins_with_what_it_has(self) -> None:
-        for number, has in self.problem.ovens_now.items():
-            facts = self.problem.ovens[number]
+        for number in self.problem.ovens_now:
             for spell, use in self.in_oven.get(number, []):
-                if use.off or self.v.jobs[spell.job].job.fixed is not None:
+                if use.off or spell.is_hold or self.v.jobs[spell.job].job.fixed is not None:
                     continue
-                stands = round(ROOM_CELSIUS) if has.celsius is None else has.celsius
-                change = 0 if use.low <= stands <= use.high else facts.change_minutes(stands, use.want)
-                if not spell.is_hold:
-                    self.model.add(spell.start >= has.free_from + change).only_enforce_if(spell.literal)
+                self.model.add(spell.start >= self.problem.oven_ready(use)).only_enforce_if(spell.literal)
 
     def _a_rest_stays_in_the_oven_of_its_bake(self) -> None:
         for order in self.problem.orders:
@@ -208,7 +201,7 @@ class Limits:
                 if way.oven is None or not way.oven.off:
                     continue
                 for before, literal in zip(first.job.ways, first.ways, strict=True):
-                    if not _bakes_for(before, way):
+                    if not before.bakes_for(way):
                         self.model.add_bool_or(~rests, ~literal)
                 self.model.add(second.start == first.end).only_enforce_if(rests)
 
@@ -225,11 +218,3 @@ class Limits:
         at_once = self.model.new_bool_var("at once")
         self.model.add(other.start == one.end).only_enforce_if(at_once)
         return [~at_once]
-
-
-def _bakes_for(before: Way, rest: Way) -> bool:
-    """Whether the rest can follow this bake: same oven, and the setting its heat was worked out from."""
-    if before.oven is None:
-        return before.lane == "oven"  # its oven was freed for a clash
-    assert rest.oven is not None
-    return (before.oven.oven, before.oven.want) == (rest.oven.oven, rest.oven.baked_at) and not before.oven.off

@@ -79,6 +79,7 @@ class _Search:
         self.problem = problem
         self.clock = Clock(limit_seconds)
         self.wanted = aims
+        self.costly = [aim for aim in COSTLY if aim in aims]
         self.watch = watch
         self.steady = steady
         self.large = len(problem.jobs) > LARGE
@@ -98,7 +99,6 @@ class _Search:
                 self.model.add_hint(job.start, start)
 
     def run(self) -> Solution:
-        self._fresh()
         rest = [aim for aim in self.wanted if aim not in COSTLY]
         grown = False
         if not (self._looks_easy() and self._all_nought(rest[:1])):
@@ -135,7 +135,7 @@ class _Search:
         self._fresh(costly_only=True)
         if not self._stand_on(list_schedule(self.problem)):
             return False
-        self._better_piece_by_piece([aim for aim in COSTLY if aim in self.wanted], OF_THE_COSTLY)
+        self._better_piece_by_piece(self.costly, OF_THE_COSTLY)
         return True
 
     def _fall_back(self) -> None:
@@ -158,15 +158,19 @@ class _Search:
 
     def _stand_on_grown(self) -> bool:
         """Whether the costly aims are all nought; they then stay so."""
-        assert self.best is not None
-        self.results = []
-        costly = [aim for aim in COSTLY if aim in self.wanted]
-        if not self._stand_on(self.best) or any(self._value_now(aim) for aim in costly):
+        if not self._stand_on(self.best):
+            self.best = None  # of another model, whose sums are not these
             return False
-        for aim in costly:
-            self.model.add(self.sums[aim] == 0)
-        self.results = [AimResult(aim, 0, 0) for aim in costly]
+        if any(self._value_now(aim) for aim in self.costly):
+            return False
+        self.results = self._stay_nought()
         return True
+
+    def _stay_nought(self) -> list[AimResult]:
+        """Holds the costly aims to nought."""
+        for aim in self.costly:
+            self.model.add(self.sums[aim] == 0)
+        return [AimResult(aim, 0, 0) for aim in self.costly]
 
     def _better_piece_by_piece(self, aims: Sequence[str], share: float) -> None:
         def tell(now: tuple[int, ...]) -> None:
@@ -185,10 +189,8 @@ class _Search:
     # --- aim by aim
     def _all_nought(self, first: list[str]) -> bool:
         """Whether the costly aims can all be zero; if so, the first of the others is solved with them."""
-        for aim in COSTLY:
-            if aim in self.wanted:
-                self.model.add(self.sums[aim] == 0)
-        nought = [AimResult(aim, 0, 0) for aim in COSTLY if aim in self.wanted]
+        self._fresh()
+        nought = self._stay_nought()
         if first:
             found = self._least(first[0], self.steady, self._nought_seconds())
             self.results = [*nought, found] if found is not None else []
