@@ -44,7 +44,7 @@ def print_sheet(sheet: RunSheet, by: str, out: Console, moved: Sequence[tuple[Sl
                 _end(start, end),
                 shared.SIGN["box"],
                 cell(_what(slot)),
-                cell(where_of(slot, sheet.fahrenheit), "dim"),
+                cell(where_of(slot, sheet), "dim"),
                 cell(", ".join(dict.fromkeys(a.who for a in slot.attended)), "dim"),
                 words.SHEET_NO_GIVE if slot.give_minutes is None else words.give(slot.give_minutes),
             )

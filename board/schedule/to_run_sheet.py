@@ -7,7 +7,6 @@ from datetime import datetime, timedelta
 
 import msgspec
 
-from board.facts.dial import dial_celsius, dial_fahrenheit
 from board.facts.heat import ROOM_CELSIUS
 from board.facts.rule_sets import rule_set
 from board.plan.load import PlanFile
@@ -69,6 +68,9 @@ class _Writer:
         self.clashes = clashes
         self.problem = problem
         self.solution = solution
+        written, units = writes_fahrenheit(plan_file.places.lines), plan_file.plan.units
+        self.fahrenheit = units == "us" if units else written  # stands first
+        self.as_written = self.fahrenheit == written
         self.tasks: list[Task] = list(plan_file.filled.tasks.values())
         self.labels = labels(task.node for task in self.tasks)
         self.dials = [
@@ -116,7 +118,8 @@ class _Writer:
             digest=self.file.digest,
             date=plan.date.isoformat(),
             arrive=self.file.filled.arrive,
-            fahrenheit=self._fahrenheit(),
+            fahrenheit=self.fahrenheit,
+            as_written=self.as_written,
             courses=courses,
             slots=tuple(slots),
             hands=tuple(plan.hands),
@@ -258,9 +261,7 @@ class _Writer:
         task = self.tasks[change.job]
         return Slot(
             id=f"dial/{dial.oven}-{number + 1}",
-            named=DialTurn(
-                dial.oven, change.celsius, change.before, change.ajar, self._fahrenheit(), self._mark(change.celsius)
-            ),
+            named=DialTurn(dial.oven, change.celsius, change.before, change.ajar, self.fahrenheit, self.as_written),
             kind="heat",
             lane="oven",
             start=self.at(change.start),
@@ -275,20 +276,6 @@ class _Writer:
             ),
             then=(self.problem.jobs[change.job].id,),
         )
-
-    def _fahrenheit(self) -> bool:
-        """Whether °F stands first."""
-        units = self.file.plan.units
-        return units == "us" if units else writes_fahrenheit(self.file.places.lines)
-
-    def _mark(self, celsius: int) -> int | None:
-        """Where a hand sets the dial, for a plan that is shown in other degrees than it is written in."""
-        written_in_f, units = writes_fahrenheit(self.file.places.lines), self.file.plan.units
-        if units == "us" and not written_in_f:
-            return dial_fahrenheit(celsius)
-        if units == "metric" and written_in_f:
-            return dial_celsius(celsius)
-        return None
 
     def _turn(self, dial: _Dial, number: int, change: Change) -> Use:
         """The setting it changes from is known if the oven was on, and for the first turn from cold."""

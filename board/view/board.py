@@ -154,7 +154,8 @@ class Viewer:
         in_oven = any(use.celsius is not None or use.off for use in slot.uses)
         pieces = [] if in_oven else [shared.LANES[slot.lane].lower()]
         for use in sorted(slot.uses, key=lambda use: use.celsius is None and not use.off):
-            pieces.append(shared.use(use.what, use.amount, use.celsius, off=use.off, fahrenheit=self.sheet.fahrenheit))
+            told = {"fahrenheit": self.sheet.fahrenheit, "as_written": self.sheet.as_written}
+            pieces.append(shared.use(use.what, use.amount, use.celsius, off=use.off, **told))
         lasts = state.steps[slot.id].lasts(slot) if state is not None else slot.end - slot.start
         if call.part == "start" and lasts:
             pieces.append(length(lasts.total_seconds()))
