@@ -13,7 +13,7 @@ from board.plan.model.model import Plan
 from board.plan.model.work import Way, Work
 from board.plan.phrases.durations import Attention, Spread, short
 from board.plan.phrases.food_safety import Thaw
-from board.plan.phrases.stations import ACCEPTS_EITHER_SIDE, Keep, Station
+from board.plan.phrases.stations import Keep, Station
 from board.plan.phrases.when import instant
 from board.plan.resolve import absences
 from board.plan.resolve.become import NOTHING, Become, what_becomes
@@ -207,7 +207,7 @@ def _way(way: Way, work: Work, node: Node, usual: UsualJob | None, rules: RuleSe
         keeps = Keep(minutes=KEEPS_MINUTES, where=Station(place="room"))
         assumed.say(f"keeps {short(KEEPS_MINUTES)} in the room", node.name)
     elif keeps is not None:
-        where = _kept_hot(_amounts(keeps.where, node.name, assumed), node.name, rules, assumed)
+        where = _amounts(keeps.where, node.name, assumed)
         keeps = Keep(minutes=keeps.minutes, where=where)
     return FilledWay(on, takes, attended, keeps)
 
@@ -241,19 +241,7 @@ def _amounts(on: Station, name: str, assumed: _Assumed) -> Station:
     if on.place == "stovetop" and on.rings is None:
         update["rings"] = 1
         assumed.say("takes 1 ring", name)
-    if on.heat is not None and not on.heat.range_given:
-        assumed.say(f"accepts {ACCEPTS_EITHER_SIDE:g} °C either side of its setting", name)
     return on.model_copy(update=update) if update else on
-
-
-def _kept_hot(where: Station, name: str, rules: RuleSet, assumed: _Assumed) -> Station:
-    """If the plan leaves the range open, hot food is never kept below hot holding."""
-    heat, least = where.heat, rules.hot_holding
-    if heat is None or heat.range_given or not least.at_least(heat.want) or least.at_least(heat.low):
-        return where
-    low = min(heat.want, least.celsius)
-    assumed.say(f"is kept at {low:g} °C or above ({rules.title})", name)
-    return where.model_copy(update={"heat": heat.model_copy(update={"low": low})})
 
 
 def _attended(on: Station, stored: int | None, node: Node, assumed: _Assumed) -> Attention:

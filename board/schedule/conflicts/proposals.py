@@ -255,9 +255,9 @@ class _Proposer:
 def _reaching(heat: Heat, other: Heat) -> Heat | None:
     """The heat with its range just wide enough to overlap the other's; None if that asks too much."""
     if other.high < heat.low and heat.low - other.high <= WIDEST:
-        return heat.model_copy(update={"low": float(math.floor(other.high)), "range_given": True})
+        return heat.model_copy(update={"low": float(math.floor(other.high))})
     if other.low > heat.high and other.low - heat.high <= WIDEST:
-        return heat.model_copy(update={"high": float(math.ceil(other.low)), "range_given": True})
+        return heat.model_copy(update={"high": float(math.ceil(other.low))})
     return None
 
 

@@ -65,9 +65,9 @@ SILENT = {
     "hands at the stovetop": (
         "where: 'stovetop, 1 ring', takes: 9 min, best within: 9 min, keeps: 1 h", ["needs hands all the time: cut"],
     ),
-    "no shelf, no range": (
+    "no shelf": (
         f"where: oven at 180 C, takes: 10 min, best within: 9 min, {WHOLE}",
-        ["takes 1 shelf: cut", "accepts 10 °C either side of its setting: cut"],
+        ["takes 1 shelf: cut"],
     ),
     "hands at the oven": (
         "where: 'oven at 170 to 190 C, 1 shelf', takes: 10 min, best within: 9 min, keeps: 1 h",

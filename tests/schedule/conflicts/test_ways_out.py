@@ -98,7 +98,7 @@ def test_two_bakes_near_in_heat_share_a_setting_if_the_recipe_bears_it() -> None
 
     assert shared == [
         "let 'bake the gratin' stand at 195 °C (375 °F) too, if the recipe bears it",
-        "let 'bake the rolls' stand at 185 °C (365 °F) too, if the recipe bears it",
+        "let 'bake the rolls' stand at 185 °C (375 °F) too, if the recipe bears it",
     ]
 
 
