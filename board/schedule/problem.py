@@ -11,6 +11,7 @@ from board.facts.heat import OvenRates, minutes_between
 from board.schedule.intervals import Window, without
 
 LONGEST_CHANGE = 24 * 60  # an oven never takes longer than a day to change
+A_TRIFLE = 0.001  # of a minute; changes of heat are reckoned no finer
 
 LITRE = 10  # fridge and freezer room is counted in tenths of a litre
 
@@ -139,7 +140,7 @@ class OvenFacts:
 
     def change_minutes(self, before: int, after: int) -> int:
         """Whole minutes to go from one setting to another."""
-        return math.ceil(round(min(minutes_between(self.rates, before, after), LONGEST_CHANGE), 6))
+        return math.ceil(min(minutes_between(self.rates, before, after), LONGEST_CHANGE) - A_TRIFLE)
 
     def change_between(self, before: OvenUse, after: OvenUse) -> int:
         """Whole minutes between two uses that no one setting does for. Switching off takes none."""

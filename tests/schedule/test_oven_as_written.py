@@ -1,5 +1,8 @@
 """An oven's figure as the plan has it: a setting written alone is the setting used, and no bake has two."""
 
+import random
+from itertools import combinations
+
 import pytest
 
 from board.plan.load import PlanFile
@@ -56,4 +59,38 @@ def test_a_figure_in_fahrenheit_is_the_figure_used() -> None:
     plan, sheet = two_bakes("375 F", "350 F")
 
     assert (settings_of(sheet, "bake the pie"), settings_of(sheet, "bake the gratin")) == ([191], [177])
+    assert validate(plan, sheet) == []
+
+
+def baking(seed: int) -> PlanFile:
+    """Three to five bakes with ranges that meet in pairs, some kept warm there, in one oven."""
+    chance = random.Random(seed)
+    dishes = []
+    for n in range(chance.choice([3, 4, 5])):
+        want = chance.choice([160, 170, 180, 190, 200, 210])
+        below, above = chance.choice([(0, 0), (10, 10), (5, 20), (20, 5)])
+        heat = f"{want} C ({want - below} to {want + above} C)" if below else f"{want} C"
+        keeps = chance.choice(["2 h", "30 min", "40 min in the oven at 90 C (80 to 170 C)"])
+        dishes.append(
+            f"{{dish: D{n}, steps: [{{step: bake {n}x, where: oven at {heat}, "
+            f"takes: {chance.choice([20, 35, 60])} min, keeps: {keeps}}}]}}"
+        )
+    courses = [f"  - {{course: C, at: '20:00', dishes: [{', '.join(dishes)}]}}"]
+    shelves = chance.choice([2, 3])
+    plan = read("\n".join([HEAD + f"kitchen: {{ovens: {{oven: {{shelves: {shelves}}}}}}}", "courses:", *courses, ""]))
+    assert isinstance(plan, PlanFile)
+    return plan
+
+
+@pytest.mark.parametrize("seed", [*range(12), *(pytest.param(seed, marks=pytest.mark.slow) for seed in range(12, 60))])
+def test_no_bake_changes_its_setting_midway(seed: int) -> None:
+    plan = baking(seed)
+    sheet = make_sheet(plan, lambda problem: solve(problem, limit_seconds=5))
+    bakes = [(slot, use) for slot in sheet.slots if slot.kind == "step" for use in slot.uses if use.celsius is not None]
+    turns = [(slot.start, slot.end) for slot in sheet.slots if slot.kind == "heat"]
+
+    assert len(bakes) == len({slot.id for slot, _ in bakes})
+    assert not [slot.name for slot, _ in bakes for start, end in turns if start < slot.end and slot.start < end]
+    for (_, one), (_, other) in combinations(bakes, 2):
+        assert one.celsius == other.celsius or one.end <= other.start or other.end <= one.start
     assert validate(plan, sheet) == []

@@ -113,11 +113,11 @@ class _Given:
         return replace(job, ways=(rest,), fixed=self.now, window=None)
 
     def _as_set(self, oven: OvenUse | None, slot: Slot) -> OvenUse | None:
-        """Its use of an oven, but wanting what the dial is set to."""
+        """Its use of an oven, at what the dial is set to, which stays as it is till the end."""
         set_to = next((use.celsius for use in slot.uses if use.celsius is not None), None)
         if oven is None or set_to is None or oven.off:
             return oven
-        return replace(oven, want=set_to, low=min(oven.low, set_to), high=max(oven.high, set_to))
+        return replace(oven, want=set_to, low=set_to, high=set_to)
 
     def _parts_left(self, slot: Slot, way: Way, gone: int, left: int) -> tuple[Part, ...]:
         """Attended parts still ahead. Two of the same person's that would overlap are done one after the other."""
