@@ -71,6 +71,7 @@ class _Writer:
         written, units = writes_fahrenheit(plan_file.places.lines), plan_file.plan.units
         self.fahrenheit = units == "us" if units else written  # stands first
         self.as_written = self.fahrenheit == written
+        self.turns: dict[int, DialTurn] = {}  # of no minutes, by the job that enters
         self.tasks: list[Task] = list(plan_file.filled.tasks.values())
         self.labels = labels(task.node for task in self.tasks)
         self.dials = [
@@ -185,6 +186,7 @@ class _Writer:
             core_celsius=task.care.core.celsius if task.care.core else None,
             call=self._call(work, chosen, way),
             call_at_end=work.call_at_end if work else None,
+            turn=self.turns.get(n),
             lasts=Lasts(chosen.takes.low, chosen.takes.likely, chosen.takes.high),
             with_guests=job.with_guests,
             way=self.solution.ways[n],
@@ -252,10 +254,20 @@ class _Writer:
                 }
                 inside = [s for s in _since_last_change(dial, number) if self._leaves(s) not in entering]
                 slot = self._heat_slot(dial, number, change, inside)
+                if change.start == change.end and entering:
+                    self._turned_by_who_enters(slot, list(entering.values()), waits)
+                    continue
                 found.append(slot)
                 for job in entering.values():
                     waits[job].append(Dependency(slot.id, "end", 0, HEAT))
         return found
+
+    def _turned_by_who_enters(self, slot: Slot, entering: list[int], waits: list[list[Dependency]]) -> None:
+        """A turn of no minutes is told as the first of them begins, and they wait for what it would have waited for."""
+        assert isinstance(slot.named, DialTurn)
+        self.turns[entering[0]] = slot.named
+        for job in entering:
+            waits[job] += [wait for wait in slot.waits if wait not in waits[job]]
 
     def _heat_slot(self, dial: _Dial, number: int, change: Change, inside: list[InOven]) -> Slot:
         task = self.tasks[change.job]

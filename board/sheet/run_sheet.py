@@ -127,6 +127,7 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
     core_celsius: float | None = None
     call: str | OvenOff | None = None
     call_at_end: str | None = None
+    turn: DialTurn | None = None  # as it begins, its oven's dial is turned, in no time of its own
     lasts: Lasts | None = None
     with_guests: bool = False
     way: int = 0  # which of the problem's ways was chosen

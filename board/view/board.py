@@ -253,7 +253,9 @@ def headline(slot: Slot, call: Call) -> str:
         return words.call_look_in(slot.name)
     if call.part == "end":
         return said.call_at_end(slot) or words.call_end(slot.name)
-    return said.call_at_start(slot) or words.call_start(slot.name)
+    started = said.call_at_start(slot) or words.call_start(slot.name)
+    turned = said.turned_at_start(slot)
+    return started if turned is None else words.call_turned(turned, started)
 
 
 def answer_word(slot: Slot, call: Call, state: State) -> str:

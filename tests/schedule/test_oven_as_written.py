@@ -5,11 +5,14 @@ from itertools import combinations
 
 import pytest
 
+from board.evening.calls import Call
 from board.plan.load import PlanFile
 from board.schedule.audit.validate import validate
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
 from board.sheet.run_sheet import RunSheet
+from board.sheet.told import DialTurn
+from board.view.board import headline
 from tests.conftest import HEAD, read
 
 
@@ -93,4 +96,30 @@ def test_no_bake_changes_its_setting_midway(seed: int) -> None:
     assert not [slot.name for slot, _ in bakes for start, end in turns if start < slot.end and slot.start < end]
     for (_, one), (_, other) in combinations(bakes, 2):
         assert one.celsius == other.celsius or one.end <= other.start or other.end <= one.start
+    assert validate(plan, sheet) == []
+
+
+def test_a_turn_of_no_minutes_is_told_by_the_step_that_enters() -> None:
+    plan = read(
+        HEAD
+        + """\
+courses:
+  - course: Main
+    at: 20:00
+    dishes:
+      - dish: Loaf
+        steps:
+          - {step: bake it hot, where: oven at 230 C, takes: 15 min, keeps: 0 min}
+          - {step: bake it on, where: oven at 180 C, takes: 25 min, after: "bake it hot, at once"}
+"""
+    )
+    assert isinstance(plan, PlanFile)
+    sheet = make_sheet(plan, solve)
+    on = next(slot for slot in sheet.slots if slot.name == "bake it on")
+
+    assert [(slot.named, slot.start < slot.end) for slot in sheet.slots if slot.kind == "heat"] == [
+        (DialTurn("oven", 230), True)
+    ]
+    assert on.turn == DialTurn("oven", 180, before=230)
+    assert headline(on, Call(on.id, "start", 0, on.start)) == "Oven down to 180 °C (350 °F): Bake it on"
     assert validate(plan, sheet) == []

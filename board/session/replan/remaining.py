@@ -14,7 +14,7 @@ from board.evening.state import State
 from board.schedule.oven_dial import COLD_AFTER_MINUTES
 from board.schedule.problem import Job, Order, OvenNow, OvenUse, Part, Problem, Serving, Way
 from board.sheet.company import last_clear
-from board.sheet.run_sheet import Slot
+from board.sheet.run_sheet import Slot, Use
 
 
 def as_it_stands(problem: Problem, state: State, forecast: Forecast) -> Problem:
@@ -161,10 +161,11 @@ class _Given:
         names = {facts.name: n for n, facts in enumerate(self.problem.ovens)}
         for slot in self.state.sheet.slots:
             step = self.state.steps[slot.id]
-            if slot.kind != "heat" or step.started is None or step.status == "left-out":
+            if (slot.kind != "heat" and slot.turn is None) or step.started is None or step.status == "left-out":
                 continue
-            oven, celsius = slot.uses[0].what, slot.uses[0].celsius
-            ready = math.ceil(self.minute(self.forecast.slots[slot.id].end))
+            turned = Use(slot.turn.oven, 0, slot.start, slot.start, slot.turn.celsius) if slot.turn else slot.uses[0]
+            oven, celsius = turned.what, turned.celsius
+            ready = math.ceil(self.minute(step.started if slot.turn else self.forecast.slots[slot.id].end))
             used_until = max(ready, self._used_until(oven))
             is_on = celsius is not None and self.now - used_until < COLD_AFTER_MINUTES
             found[names[oven]] = OvenNow(celsius if is_on else None, used_until, max(self.now, ready))
