@@ -78,13 +78,20 @@ def _an_oven_has_time_to_change(kitchen: Kitchen) -> Iterator[str]:
             or _rested_between(kitchen, earlier, later)
         ):
             continue
-        had, has = (stay.wants if stay.had is None else stay.had for stay in (earlier, later))
-        needed = _minutes(kitchen, later.oven, had, has)
+        needed = _minutes(kitchen, later.oven, _setting(earlier, later), _setting(later, earlier))
         if _moment_after(earlier.end, needed) > later.start:
             yield (
                 f"{later.name} goes into the {later.oven} at {kitchen.clock(later.start)}, "
                 f"but it needs {needed:g} min to change after {earlier.name} at {kitchen.clock(earlier.end)}"
             )
+
+
+def _setting(stay: Stay, other: Stay) -> float:
+    """What a bake was told; for what is kept, what it bears nearest to the other's."""
+    if stay.had is not None:
+        return stay.had
+    low, high = stay.accepts
+    return min(max(other.wants if other.had is None else other.had, low), high)
 
 
 def _is_turned_with_the_food_inside(kitchen: Kitchen, earlier: Stay, later: Stay) -> bool:
