@@ -218,7 +218,7 @@ def test_two_pairs_of_hands_go_on_side_by_side(little: RunSheet) -> None:
 
 
 def test_a_bake_goes_on_at_the_heat_it_is_at() -> None:
-    """The pie shares 200 °C with the rolls, though it would be 170 to 190 by itself: it stays there, with no heating."""
+    """The pie shares 200 °C with the rolls, though it would be 170 to 190 by itself: it stays there, unheated."""
     state = standing(ovens(), {"pie": begun("17:15"), "crisps": begun("17:20")})
     jobs = left(of_the_pie(), state, "17:30").jobs
 
