@@ -14,7 +14,7 @@ from board.evening.state import begin
 from board.log.read import NoLog, read_log
 from board.sheet import said
 from board.sheet.run_sheet import RunSheet
-from board.sheet.told import Stop
+from board.sheet.told import Stop, which
 
 
 def ask_about_stops(sheet: RunSheet, path: Path | None, ask: Callable[[str], str] = input) -> bool:
@@ -44,4 +44,5 @@ def _open_stops(sheet: RunSheet, path: Path | None) -> tuple[Stop | str, ...]:
     if contents is None:
         return sheet.stops
     state = fold_all(begin(contents.opened.sheet), [contents.opened, *contents.events])
-    return () if state.stops_accepted == state.sheet.stops else state.sheet.stops
+    accepted = [which(stop) for stop in state.stops_accepted]
+    return () if accepted == [which(stop) for stop in state.sheet.stops] else state.sheet.stops

@@ -13,7 +13,7 @@ from board.learning.effect import Alone, CourseEffect, Effect
 from board.learning.moves import moved_most, moves
 from board.sheet import said
 from board.sheet.run_sheet import RunSheet
-from board.sheet.told import What
+from board.sheet.told import What, which
 
 PLAYED_EVENINGS, SEED = 4_000, 1
 LEAST_SHARE = 0.01  # of the evenings; a host would not notice less
@@ -85,7 +85,8 @@ def stops_taken_up(learning: Learning, limit: float | None = None) -> tuple[str,
 
 
 def _new_stops(before: RunSheet, after: RunSheet) -> tuple[str, ...]:
-    return tuple(said.stop(stop) for stop in after.stops if stop not in before.stops)
+    known = {which(stop) for stop in before.stops}
+    return tuple(said.stop(stop) for stop in after.stops if which(stop) not in known)
 
 
 def _given_up(sheet: RunSheet) -> dict[What | str, str]:

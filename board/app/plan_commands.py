@@ -121,10 +121,10 @@ def _ways_out(arguments: argparse.Namespace) -> int:
         mending = find_ways(arguments.plan, max(arguments.ways_out or 0, arguments.take or 0), arguments.limit)
     if arguments.take is None:
         print_sheet(mending.sheet, arguments.by, out)
-        print_ways(mending.ways, str(arguments.plan), out)
+        print_ways(mending.ways[: arguments.ways_out], str(arguments.plan), out, all_tried=mending.all_tried)
         return ExitCode.DONE
-    lines = take(arguments.plan, mending, arguments.take)
-    print_taken(lines, str(arguments.plan), out)
+    way, lines = take(arguments.plan, mending, arguments.take)
+    print_taken(lines, str(arguments.plan), out, way.what)
     return ExitCode.DONE
 
 

@@ -114,7 +114,7 @@ def _work_out(plan: "PlanFile", limit: float | None, near: RunSheet | None) -> R
 
     with Telling() as telling:
         try:
-            return make_sheet(plan, solved, partial(can, clock=clock))
+            return make_sheet(plan, solved, partial(can, clock=clock), clock.left)
         except NoAnswer:
             raise Trouble(words.NO_ANSWER) from None
 

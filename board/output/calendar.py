@@ -11,7 +11,6 @@ import uuid
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import UTC, datetime, time, timedelta
-from itertools import groupby
 from zoneinfo import ZoneInfo
 
 from icalendar import Alarm, Calendar, Event, vText
@@ -19,9 +18,9 @@ from icalendar import Alarm, Calendar, Event, vText
 from board.base import words as shared
 from board.base.plain import one_line
 from board.output import words
+from board.sheet.blocks import Piece, day_of, stretches
 from board.sheet.run_sheet import Attended, RunSheet, Slot
 
-JOINED_MINUTES = 15  # a shorter pause does not end a work interval
 REMINDER = timedelta(minutes=15)
 EVENING_BEFORE = time(19, 0)
 _COUNTED_FROM = datetime(2026, 1, 1, tzinfo=UTC)
@@ -98,23 +97,24 @@ def _shopping(sheet: RunSheet, event: str) -> Iterator[_Entry]:
             yield _Entry(f"shopping/{slot.id}", name, slot.start, slot.end if slot.end > slot.start else None)
 
 
-@dataclass(frozen=True)
-class _Piece:
-    slot: Slot
-    part: Attended
-
-
 def _work(sheet: RunSheet, event: str) -> Iterator[_Entry]:
     """Each person's stretches of work, by day; the small hours after the event belong to its day."""
     zone = ZoneInfo(sheet.zone)
     day_itself = datetime.fromisoformat(sheet.date).date()
     told: set[int] = set()  # days whose first interval has its reminder the evening before
-    stretches = sorted(_stretches(sheet), key=lambda each: (each[0].part.start, each[0].part.who))
+    pieces = [
+        Piece(slot, part)
+        for slot in sheet.slots
+        if not _is_shopping(slot)
+        for part in slot.attended
+        if part.end > part.start
+    ]
+    found = sorted(stretches(pieces, sheet), key=lambda each: (each[0].part.start, each[0].part.who))
     counted: dict[tuple[str, int], int] = {}
-    for pieces in stretches:
-        start, end = pieces[0].part.start, max(piece.part.end for piece in pieces)
-        who = pieces[0].part.who
-        days = max(0, (day_itself - start.astimezone(zone).date()).days)
+    for stretch in found:
+        start, end = stretch[0].part.start, max(piece.part.end for piece in stretch)
+        who = stretch[0].part.who
+        days = (day_itself - day_of(sheet, start)).days
         number = counted[who, days] = counted.get((who, days), 0) + 1
         summary = words.calendar_make_ahead if days else words.calendar_hands_on
         yield _Entry(
@@ -122,41 +122,13 @@ def _work(sheet: RunSheet, event: str) -> Iterator[_Entry]:
             summary(event, one_line(who)),
             start,
             end,
-            (*(_line(slot, parts, zone) for slot, parts in _by_slot(pieces)), words.calendar_zone(sheet.zone)),
+            (*(_line(slot, parts, zone) for slot, parts in _by_slot(stretch)), words.calendar_zone(sheet.zone)),
             day_before=days > 0 and days not in told,
         )
         told.add(days)
 
 
-def _stretches(sheet: RunSheet) -> Iterator[list[_Piece]]:
-    """Connected work: pieces of one person on one day with no longer pause between them."""
-    zone = ZoneInfo(sheet.zone)
-    pieces = [
-        _Piece(slot, part)
-        for slot in sheet.slots
-        if not _is_shopping(slot)
-        for part in slot.attended
-        if part.end > part.start
-    ]
-    pieces.sort(key=lambda piece: (piece.part.who, piece.part.start, piece.part.end))
-    for _, own in groupby(pieces, key=lambda piece: piece.part.who):
-        stretch: list[_Piece] = []
-        for piece in own:
-            if stretch and not _joins(stretch, piece, sheet.date, zone):
-                yield stretch
-                stretch = []
-            stretch.append(piece)
-        yield stretch
-
-
-def _joins(stretch: list[_Piece], piece: _Piece, date: str, zone: ZoneInfo) -> bool:
-    last = max(each.part.end for each in stretch)
-    before, after = (moment.astimezone(zone).date().isoformat() for moment in (last, piece.part.start))
-    another_day = before != after and before < date  # after midnight, the event's own evening continues
-    return not another_day and piece.part.start - last < timedelta(minutes=JOINED_MINUTES)
-
-
-def _by_slot(pieces: list[_Piece]) -> Iterator[tuple[Slot, list[Attended]]]:
+def _by_slot(pieces: list[Piece]) -> Iterator[tuple[Slot, list[Attended]]]:
     found: dict[str, tuple[Slot, list[Attended]]] = {}
     for piece in pieces:
         found.setdefault(piece.slot.id, (piece.slot, []))[1].append(piece.part)

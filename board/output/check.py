@@ -98,7 +98,7 @@ def _parts(plan: Assessed, whole: bool, moved: Sequence[tuple[Slot, Slot]]) -> I
         if told:
             yield _Part(heading, told, turn, words.CHECK_PARTS[weight.name.lower()])
     yield _verdict(plan, moved)
-    assumed = tuple(f"  {line}" for line in plan.file.filled.assumed)
+    assumed = tuple(f"  {said.assumed(each)}" for each in plan.file.filled.assumed)
     yield _Part(words.CHECK_ASSUMED, assumed, 5, words.CHECK_PARTS["assumed"])
     yield _Part(words.ON_YOUR_WORD, tuple(_on_word(plan.trusted)), 4, words.CHECK_PARTS["trusted"])
     cautions = (
@@ -120,7 +120,7 @@ def _verdict(plan: Assessed, moved: Sequence[tuple[Slot, Slot]]) -> _Part:
     sheet = plan.sheet
     if sheet is None:
         return _Part(words.CHECK_STOPPED, (shared.MORE_MAY_SHOW,), 0)
-    lines = [f"  {said.given_up(sheet, each)}" for each in sheet.given_up]
+    lines = [f"  {line}" for line in said.all_given_up(sheet)]
     if not sheet.proved:
         lines.append(f"  {words.sheet_state(sheet.proved, sheet.still_open)}")
     lines += [f"  {line}" for line in moved_lines(sheet, moved)]

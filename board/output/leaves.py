@@ -4,6 +4,7 @@ Every text is one safe line. Nobody can ask a sheet of paper, so a row says all:
 to look for, what a probe must show, and when hands are needed if not all the time.
 """
 
+import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
@@ -14,6 +15,7 @@ from board.base.plain import one_line
 from board.output import words
 from board.output.cold import cold_lines
 from board.sheet import said
+from board.sheet.blocks import with_moments
 from board.sheet.run_sheet import Attended, RunSheet, Slot
 
 WALL, EVERYBODY = "wall", "everybody"
@@ -81,9 +83,9 @@ def _works(slot: Slot, name: str) -> bool:
 
 def _leaf(sheet: RunSheet, about: str, slots: Iterable[Slot], name: str | None) -> Leaf:
     zone = ZoneInfo(sheet.zone)
-    days: dict[str, list[Row]] = {}
+    days: dict[str, list[Slot]] = {}
     for slot in sorted(slots, key=lambda slot: slot.start):
-        days.setdefault(shared.full_day(slot.start.astimezone(zone)), []).append(_row(sheet, slot, zone, name))
+        days.setdefault(shared.full_day(slot.start.astimezone(zone)), []).append(slot)
     return Leaf(
         one_line(sheet.plan),
         about,
@@ -91,14 +93,18 @@ def _leaf(sheet: RunSheet, about: str, slots: Iterable[Slot], name: str | None) 
             f"{shared.day_and_clock(course.served.astimezone(zone))} {one_line(course.name)}"
             for course in sheet.courses
         ),
-        tuple(Day(title, tuple(rows)) for title, rows in days.items()),
+        tuple(
+            Day(title, tuple(_row(sheet, slot, moments, zone, name) for slot, moments in with_moments(found)))
+            for title, found in days.items()
+        ),
         (*_notes(sheet), *(cold_lines(sheet, hours=True) if name is None else ()), words.CAUTION),
     )
 
 
-def _row(sheet: RunSheet, slot: Slot, zone: ZoneInfo, name: str | None) -> Row:
+def _row(sheet: RunSheet, slot: Slot, moments: Sequence[Slot], zone: ZoneInfo, name: str | None) -> Row:
     start, end = slot.start.astimezone(zone), slot.end.astimezone(zone)
-    told = [shared.look_for(one_line(slot.look_for))] if slot.look_for else []
+    told = [f"{_clock(each.start, zone)} {one_line(each.name)}" for each in moments]
+    told += [shared.look_for(one_line(slot.look_for))] if slot.look_for else []
     if slot.core_celsius is not None:
         told.append(shared.core(slot.core_celsius, sheet.fahrenheit))
     if hands := _hands(slot, zone, name):
@@ -107,16 +113,38 @@ def _row(sheet: RunSheet, slot: Slot, zone: ZoneInfo, name: str | None) -> Row:
         one_line(said.plate(each)) for course in sheet.courses if course.serve == slot.id for each in course.plates
     ]
     told += [shared.noted(one_line(note)) for note in slot.noted]
-    dish = f" ({one_line(slot.dish)})" if slot.dish and slot.dish.casefold() not in slot.name.casefold() else ""
     return Row(
         shared.clock(start),
         shared.clock(end) if end.date() == start.date() else shared.day_and_clock(end),
-        one_line(slot.name) + dish,
+        name_with_dish(slot, names_of(sheet)),
         tuple(told),
         one_line(where_of(slot, sheet)),
         ", ".join(dict.fromkeys(one_line(part.who) for part in slot.attended)) if name is None else "",
         course=slot.kind == "serve",
     )
+
+
+def names_of(sheet: RunSheet) -> frozenset[str]:
+    """What its steps may be about: dishes and courses."""
+    return frozenset(name for slot in sheet.slots for name in (slot.dish, slot.course) if name)
+
+
+def name_with_dish(slot: Slot, names: frozenset[str]) -> str:
+    """A step's name, with its dish where the name does not say it."""
+    said_by_name = slot.dish is None or says(slot, slot.dish, names)
+    return one_line(slot.name) if said_by_name else words.of_dish(one_line(slot.name), one_line(slot.dish or ""))
+
+
+def says(slot: Slot, about: str, names: frozenset[str]) -> bool:
+    """Whether a step's name says which of these `names` it is about: all of it, or by a word that no other
+    has, but its own course."""
+    others = {word for name in names - {about, slot.course} for word in telling_words(name)}
+    return about.casefold() in slot.name.casefold() or bool(telling_words(slot.name) & (telling_words(about) - others))
+
+
+def telling_words(text: str) -> set[str]:
+    """Words that stand for something: `Roast roots` → roast, roots."""
+    return {word.casefold() for word in re.findall(r"\w{4,}", text)}
 
 
 def _hands(slot: Slot, zone: ZoneInfo, name: str | None) -> str:
@@ -145,6 +173,6 @@ def where_of(slot: Slot, sheet: RunSheet) -> str:
 
 def _notes(sheet: RunSheet) -> Iterable[str]:
     yield from (shared.stop_line(one_line(said.stop(stop))) for stop in sheet.stops)
-    yield from (one_line(said.given_up(sheet, each)) for each in sheet.given_up)
+    yield from map(one_line, said.all_given_up(sheet))
     yield from (shared.noted(one_line(note)) for note in sheet.noted)
     yield from (one_line(said.caution(caution)) for caution in sheet.cautions)

@@ -4,57 +4,108 @@ from collections.abc import Iterable, Sequence
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
+from rich.cells import cell_len
 from rich.console import Console
+from rich.table import Table
+from rich.text import Text
 
 from board.base import words as shared
 from board.base.plain import one_line
 from board.checks.sheet.clocks import dish_clocks
 from board.output import words
 from board.output.cold import cold_lines
+from board.output.day_blocks import BlockLines, day_lines, what_with_moments
 from board.output.leaves import Leaf, where_of
 from board.output.moved import moved_lines
 from board.output.tables import cell, paragraph, table
 from board.sheet import said
+from board.sheet.blocks import with_moments
 from board.sheet.company import away_minutes, busiest
 from board.sheet.run_sheet import RunSheet, Slot
 
 
 def print_sheet(sheet: RunSheet, by: str, out: Console, moved: Sequence[tuple[Slot, Slot]] = ()) -> None:
-    """Headings, then a row a slot, in order of time. `moved`: what begins at another time than before, as it was and
-    as it is."""
+    """Headings, then by day the blocks of work with their steps, else a row a slot, in order of time. `moved`: what
+    begins at another time than before, as it was and as it is."""
     zone = ZoneInfo(sheet.zone)
     out.print(cell(sheet.plan, "bold"))
     _stops(sheet, out)
     _courses(sheet, zone, out)
     for line in moved_lines(sheet, moved):
         out.print(paragraph(line, indent=2))
-    for title, slots in _groups(sheet, by, zone):
-        out.print()
-        out.print(cell(title, "bold"))
-        rows = table((words.SHEET_FROM, "right"), (words.SHEET_TO, "right"), ("", "left"), (words.SHEET_WHAT, "left"),
-                     (words.SHEET_WHERE, "left"), (words.SHEET_WHO, "left"), (words.SHEET_GIVE, "right"))  # fmt: skip
-        day = None
-        for slot in slots:
-            start, end = slot.start.astimezone(zone), slot.end.astimezone(zone)
-            if by != "day" and start.date() != day:
-                day = start.date()
-                rows.add_row("", "", "", cell(shared.full_day(start), "dim"), "", "", "")
-            rows.add_row(
-                shared.clock(start),
-                _end(start, end),
-                shared.SIGN["box"],
-                cell(_what(slot)),
-                cell(where_of(slot, sheet), "dim"),
-                cell(", ".join(dict.fromkeys(a.who for a in slot.attended)), "dim"),
-                words.SHEET_NO_GIVE if slot.give_minutes is None else words.give(slot.give_minutes),
-            )
-        out.print(rows)
+    if by == "day":
+        _blocks(sheet, out)
+    else:
+        _rows(sheet, by, zone, out)
     _noted(sheet, out)
     _clocks(sheet, zone, out)
     _cold(sheet, out)
     _given_up(sheet, out)
     _plates(sheet, out)
     _cautions(sheet, out)
+
+
+TIMES_WIDTH = len("17:00–18:15")
+
+
+def _blocks(sheet: RunSheet, out: Console) -> None:
+    for day in day_lines(sheet):
+        out.print()
+        out.print(cell(day.title, "bold"))
+        rows = Table.grid(padding=(0, 2, 0, 0))
+        rows.add_column(justify="right", no_wrap=True, min_width=TIMES_WIDTH)
+        rows.add_column()
+        for block in day.blocks:
+            title = _title(block, out.width - TIMES_WIDTH - len("  "))
+            box = "" if block.steps else f"{shared.SIGN['box']} "
+            rows.add_row(cell(block.at, "bold"), _line(box + title, "bold", block.tail))
+            for step in block.steps:
+                rows.add_row(step.at, _line(f"{shared.SIGN['box']} {step.what}", "", step.tail))
+            if block.meanwhile:
+                rows.add_row("", cell(block.meanwhile, "dim"))
+        out.print(rows)
+
+
+def _title(block: BlockLines, width: int) -> str:
+    """In one line, where there are steps below that tell the rest; whole, where there are none."""
+    who = f"{block.who} · " if block.who else ""
+    titles = [
+        who + words.block_title(block.about, block.names[:told], len(block.names) - told)
+        for told in range(len(block.names), 0, -1)
+    ]
+    return next((title for title in titles if cell_len(title) <= width), titles[-1]) if block.steps else titles[0]
+
+
+def _line(what: str, style: str, tail: Sequence[str]) -> Text:
+    line = cell(what, style)
+    for each in tail:
+        line.append(" · ", "dim").append_text(cell(each, "dim"))
+    return line
+
+
+def _rows(sheet: RunSheet, by: str, zone: ZoneInfo, out: Console) -> None:
+    for title, slots in _groups(sheet, by):
+        out.print()
+        out.print(cell(title, "bold"))
+        rows = table((words.SHEET_FROM, "right"), (words.SHEET_TO, "right"), ("", "left"), (words.SHEET_WHAT, "left"),
+                     (words.SHEET_WHERE, "left"), (words.SHEET_WHO, "left"), (words.SHEET_GIVE, "right"))  # fmt: skip
+        day = None
+        for slot, moments in with_moments(slots):
+            start, end = slot.start.astimezone(zone), slot.end.astimezone(zone)
+            if start.date() != day:
+                day = start.date()
+                rows.add_row("", "", "", cell(shared.full_day(start), "dim"), "", "", "")
+            what = what_with_moments(_what(slot), slot, moments, lambda at: shared.clock(at.astimezone(zone)))
+            rows.add_row(
+                shared.clock(start),
+                _end(start, end),
+                shared.SIGN["box"],
+                cell(what),
+                cell(where_of(slot, sheet), "dim"),
+                cell(", ".join(dict.fromkeys(a.who for a in slot.attended)), "dim"),
+                words.give_in_column(slot.give_minutes),
+            )
+        out.print(rows)
 
 
 def _stops(sheet: RunSheet, out: Console) -> None:
@@ -129,6 +180,9 @@ def _end(start: datetime, end: datetime) -> str:
 
 
 def _courses(sheet: RunSheet, zone: ZoneInfo, out: Console) -> None:
+    for slot in sheet.slots:
+        if slot.kind == "arrive":
+            out.print(cell(f"{shared.day_and_clock(slot.start.astimezone(zone))} {slot.name}", indent=2))
     for course in sheet.courses:
         at = shared.day_and_clock(course.served.astimezone(zone))
         tail = words.min_late(course.late_minutes) if course.late_minutes > 0 else ""
@@ -140,7 +194,7 @@ def _courses(sheet: RunSheet, zone: ZoneInfo, out: Console) -> None:
     out.print(cell(words.sheet_state(sheet.proved, sheet.still_open), "dim", indent=2))
 
 
-def _groups(sheet: RunSheet, by: str, zone: ZoneInfo) -> Iterable[tuple[str, list[Slot]]]:
+def _groups(sheet: RunSheet, by: str) -> Iterable[tuple[str, list[Slot]]]:
     groups: dict[str, list[Slot]] = {}
     slots = sorted(sheet.slots, key=lambda s: s.start)
     if by == "lane":
@@ -148,9 +202,7 @@ def _groups(sheet: RunSheet, by: str, zone: ZoneInfo) -> Iterable[tuple[str, lis
     if by == "person":
         groups = {hand: [] for hand in sheet.hands}
     for slot in slots:
-        if by == "day":
-            groups.setdefault(shared.full_day(slot.start.astimezone(zone)), []).append(slot)
-        elif by == "lane":
+        if by == "lane":
             groups[shared.LANES[slot.lane]].append(slot)
         else:
             people = dict.fromkeys(part.who for part in slot.attended) or {words.SHEET_NOBODY: None}
@@ -172,8 +224,8 @@ def _given_up(sheet: RunSheet, out: Console) -> None:
         return
     out.print()
     out.print(cell(words.SHEET_GIVEN_UP, "bold"))
-    for each in sheet.given_up:
-        out.print(paragraph(said.given_up(sheet, each), indent=2))
+    for line in said.all_given_up(sheet):
+        out.print(paragraph(line, indent=2))
 
 
 def print_leaves(leaves: Sequence[Leaf], out: Console) -> None:

@@ -49,7 +49,7 @@ def outside_form(sheet: RunSheet, *, valid: bool) -> dict[str, Any]:
             {"what": said.what(sheet, given.what), "why": said.why(sheet, given.why), "minutes": given.minutes}
             for given in sheet.given_up
         ],
-        "assumed": list(sheet.assumed),
+        "assumed": [said.assumed(each) for each in sheet.assumed],
         "rules": sheet.rules,
         "stops": [said.stop(each) for each in sheet.stops],
         "cautions": [said.caution(each) for each in sheet.cautions],

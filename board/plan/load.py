@@ -81,6 +81,13 @@ def read_plan(text: str, name: str) -> PlanFile | list[Snag]:
     return PlanFile(*found, places, digest_of(text))
 
 
+def read_data(data: dict[str, Any], like: PlanFile) -> PlanFile | None:
+    """A plan out of the data of `like` as it would be after a change, with that one's places and no digest: to try the
+    change before it is written. None if it would be no plan."""
+    found = _read(data, like.places, [])
+    return None if isinstance(found, list) else PlanFile(*found, like.places, "")
+
+
 def _not_written(loc: Loc, places: Places) -> Snag:
     message = f"`{loc[-1]}` waits for a figure of the cook's book"
     mend = f"`platecall lessons PLAN --from-book` writes it here; or write one, for example `{EXAMPLES[str(loc[-1])]}`."

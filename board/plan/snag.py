@@ -4,6 +4,8 @@ import re
 from dataclasses import dataclass
 from enum import IntEnum
 
+import msgspec
+
 from board.base.plain import one_line, plain
 from board.base.wrap import columns
 
@@ -27,12 +29,27 @@ class Place:
     text: str = ""  # the line as written
 
 
+class About(msgspec.Struct, frozen=True, gc=False, omit_defaults=True):
+    """What a finding is about: work by its ids, the rest in the plan's words (unsafe for a terminal as they are)."""
+
+    tasks: tuple[str, ...] = ()
+    course: str = ""
+    dish: str = ""
+    guests: tuple[str, ...] = ()
+    foods: tuple[str, ...] = ()
+    tool: str = ""
+
+
+THE_PLAN = About()  # nothing in particular
+
+
 @dataclass(frozen=True, slots=True)
 class Snag:
     """One finding. `code`: its stable name in `findings.FINDINGS`. `mend`: a sentence that says what to do. `source`:
     what it stands on.
 
-    `safety`: it could hurt a guest; a timetable can still be made. `severe`: it could kill one.
+    `safety`: it could hurt a guest; a timetable can still be made. `severe`: it could kill one. `about`: said of all
+    that can stop a meal, so that they are told apart by more than their words.
     """
 
     code: str
@@ -43,6 +60,7 @@ class Snag:
     safety: bool = False
     source: str = ""
     severe: bool = False
+    about: About = THE_PLAN
 
     def render(self) -> str:
         """`file:line:column: code: message`, the source line with a caret, then the fix and what it stands on."""

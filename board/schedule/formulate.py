@@ -2,19 +2,24 @@
 
 import math
 from collections.abc import Iterable
+from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from board.facts.heat import ROOM_CELSIUS, OvenRates, celsius_after, cooling_constant, default_rates, heating_rate
+from board.facts.rule_sets import rule_set
 from board.plan.model.kitchen import Oven
 from board.plan.model.model import Plan
 from board.plan.phrases.stations import Station
 from board.plan.resolve.absences import absences, free_of
 from board.plan.resolve.assume import Filled, FilledWay, Task, midnight
+from board.plan.resolve.food_safety import Care, is_exposed, is_exposed_where_kept
 from board.plan.resolve.given_time import ALWAYS, given_time
 from board.plan.resolve.hours import home_of, hours_of
+from board.schedule.clocks import clocks_of
 from board.schedule.intervals import Window, merged
 from board.schedule.problem import (
     LITRE,
+    Clock,
     Demand,
     Hand,
     Hold,
@@ -26,8 +31,10 @@ from board.schedule.problem import (
     Problem,
     Resource,
     Serving,
+    Stood,
     Way,
 )
+from board.schedule.safety_facts import spoil_clocks
 
 EARLIER = 12 * 60  # minutes before the first given hour from which out-of-hours work may start
 
@@ -45,6 +52,18 @@ def oven_rates(oven: Oven) -> OvenRates:
 def problem_of(plan: Plan, filled: Filled) -> Problem:
     """The problem a plan poses. Raises nothing for a plan that `load` accepted."""
     return _Builder(plan, filled).build()
+
+
+@dataclass(frozen=True, slots=True)
+class _Passed:
+    """A task, as food passes through it."""
+
+    id: str
+    kind: str
+    dish: str | None
+    course: str | None
+    fresh: bool
+    then: tuple[str, ...]
 
 
 class _Builder:
@@ -89,6 +108,7 @@ class _Builder:
             Order(index[k.first], index[k.second], k.least, k.most, k.firm, k.usual) for k in self.filled.links
         )
         longest = sum(max(way.minutes for way in job.ways) for job in jobs) + sum(o.least for o in orders)
+        clocks, stood = self._clocks(jobs)
         latest = max([s.wanted for s in servings] + [end for hand in hands for _, end in hand.home])
         return Problem(
             origin=self.origin,
@@ -106,8 +126,22 @@ class _Builder:
             walk=self.plan.kitchen.to_the_table,
             arrives=self.minute(self.filled.arrive),
             dinner_over=index[self.filled.courses[-1].clear],
+            clocks=clocks,
+            stood=stood,
             index=index,
         )
+
+    def _clocks(self, jobs: tuple[Job, ...]) -> tuple[tuple[Clock, ...], tuple[Stood, ...]]:
+        then: dict[str, list[str]] = {}
+        for link in self.filled.links:
+            then.setdefault(link.first, []).append(link.second)
+        passed = [
+            _Passed(id_, t.node.kind, t.node.dish, t.node.course, t.care.fresh, tuple(then.get(id_, ())))
+            for id_, t in self.filled.tasks.items()
+        ]
+        eaten = {course.serve: course.eaten for course in self.filled.courses}
+        by_id = {job.id: (n, job) for n, job in enumerate(jobs)}
+        return clocks_of(by_id, passed, spoil_clocks(self.plan, self.filled), eaten)
 
     def _hand(self, name: str) -> Hand:
         def windows(spans: Iterable[tuple[datetime, datetime]]) -> tuple[Window, ...]:
@@ -138,7 +172,7 @@ class _Builder:
         who = [names.index(n) for n in work.who] if work and work.who else list(range(len(names)))
         return Job(
             id=task.node.id,
-            ways=tuple(way for n, filled in enumerate(task.ways) for way in self._ways(n, filled, task.node.id)),
+            ways=tuple(way for n, filled in enumerate(task.ways) for way in self._ways(n, filled, task)),
             hands=tuple(who),
             window=self._window(task),
             fixed=self.minute(self.filled.arrive) if task.node.kind == "arrive" else None,
@@ -151,11 +185,12 @@ class _Builder:
         given = given_time(self.plan, task.work)
         return None if given == ALWAYS else (self.minute(given[0]), self.minute(given[1]))
 
-    def _ways(self, number: int, way: FilledWay, id_: str) -> Iterable[Way]:
+    def _ways(self, number: int, way: FilledWay, task: Task) -> Iterable[Way]:
         """The way, once for each oven it could use and for each setting a rest could follow."""
         minutes = way.takes.likely
-        for oven, use in self._oven_uses(way, id_):
-            hold = self._hold(way, oven, use)
+        exposed = is_exposed(task.care, way.where, task.work, rule_set(self.plan.rules))
+        for oven, use in self._oven_uses(way, task.node.id):
+            hold = self._hold(way, task.care, oven, use)
             yield Way(
                 number=number,
                 lane=way.where.lane or "worktop",
@@ -170,6 +205,7 @@ class _Builder:
                 if hold and (use is None or hold.oven is None or hold.oven.oven != use.oven)
                 else 0,
                 may_run_over=way.takes.high - minutes,
+                exposed=exposed,
             )
 
     def _oven_uses(self, way: FilledWay, id_: str) -> Iterable[tuple[int | None, OvenUse | None]]:
@@ -225,7 +261,7 @@ class _Builder:
         wanted += [(f"tool:{tool}", count) for tool, count in on.tools.items()]
         return tuple(Demand(self.resource_index[key], amount) for key, amount in wanted)
 
-    def _hold(self, way: FilledWay, oven: int | None, use: OvenUse | None) -> Hold | None:
+    def _hold(self, way: FilledWay, care: Care, oven: int | None, use: OvenUse | None) -> Hold | None:
         """How its result is kept; in the oven of the step itself only once that has come to its heat."""
         if way.keeps is None:
             return None
@@ -238,7 +274,16 @@ class _Builder:
         ready_in = 0
         if kept is not None and use is not None and use.oven == kept.oven and way.takes.likely and not use.meets(kept):
             ready_in = self.oven_facts[kept.oven].change_between(use, kept)
-        return Hold(way.keeps.minutes, self._demands(where), kept, where.place, where.hot, ready_in)
+        return Hold(
+            way.keeps.minutes,
+            self._demands(where),
+            kept,
+            where.place,
+            where.hot,
+            ready_in,
+            spoils=care.spoils,
+            exposed=is_exposed_where_kept(care, where),
+        )
 
 
 def parts_of(way: FilledWay, minutes: int) -> tuple[Part, ...]:

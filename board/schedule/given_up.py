@@ -4,6 +4,8 @@ from collections.abc import Iterator
 from dataclasses import replace
 from datetime import datetime, timedelta
 
+from board.schedule.clocks import stretches, total
+from board.schedule.conflicts.explain import MOST_LINKS
 from board.schedule.conflicts.violations import Violation
 from board.schedule.dependencies import end_of, way_of
 from board.schedule.problem import Hand, Job, Order, Problem, Way
@@ -16,9 +18,11 @@ from board.sheet.told import (
     GivenUp,
     Held,
     Late,
+    Longest,
     NoPlace,
     NotReady,
     OverHours,
+    PastClock,
     PastLimit,
     TakenUp,
     WaitsPast,
@@ -28,10 +32,11 @@ Told = tuple[Violation | None, GivenUp]  # None: an oven heats with nobody at ho
 
 
 def given_up(problem: Problem, solution: Solution, slots: list[Slot]) -> Iterator[Told]:
-    """Each violation and its wording, in the order of the aims: hours, courses, keeping."""
+    """Each violation and its wording, in the order of the aims: hours, courses, clocks, keeping."""
     teller = _Teller(problem, solution, slots)
     yield from teller.hours()
     yield from teller.courses()
+    yield from teller.clocks()
     yield from teller.keeping()
 
 
@@ -81,15 +86,26 @@ class _Teller:
                 because = self._because(self.problem.jobs[serving.job].id)
                 yield Violation("late", n), GivenUp(Late(serving.name, late), because, late)
 
+    def clocks(self) -> Iterator[Told]:
+        """Dishes whose clock runs out before they are eaten."""
+        for n, (clock, out) in enumerate(zip(self.problem.clocks, stretches(self.problem, self.solution), strict=True)):
+            past = total(out) - clock.limit
+            if past > 0:
+                longest = max(out, key=lambda stretch: stretch.minutes)
+                why = Longest(self.problem.jobs[longest.job].id, longest.what, longest.minutes)
+                told = PastClock(clock.dish, clock.course, total(out), clock.limit)
+                yield Violation("clock", n), GivenUp(told, why, past)
+
     def _waits_past(self, order: Order, wait: int, most: int) -> GivenUp:
         first, second = self.problem.jobs[order.first].id, self.problem.jobs[order.second].id
         return GivenUp(WaitsPast(first, second, wait, most), self._because(second), wait - most)
 
     def _because(self, id_: str) -> Chain:
-        """The chain of predecessors that holds a slot where it is, up to four links back."""
+        """The chain of predecessors that holds a slot where it is, up to four links back. What holds it until the very
+        same minute for another reason is told beside it."""
         links: list[Held] = []
         seen = {id_}
-        while len(links) < 4:
+        while len(links) < MOST_LINKS:
             slot = self.slots[id_]
             binding = [
                 w for w in slot.waits if w.after not in seen and self._until(w.after, w.anchor, w.minutes) == slot.start
@@ -97,10 +113,11 @@ class _Teller:
             if not binding:
                 break
             wait = max(binding, key=lambda w: (w.reason != ORDER, self.slots[w.after].end))
-            links.append(Held(wait.after, self._until(wait.after, wait.anchor, wait.minutes), wait.reason))
+            beside = [w for w in binding if w.reason != wait.reason]
+            links += [Held(w.after, slot.start, w.reason) for w in (wait, *beside)]
             id_ = wait.after
-            seen.add(id_)
-        return Chain(tuple(links), hours_begin=len(links) < 4 and id_ != "guests-arrive")
+            seen |= {w.after for w in (wait, *beside)}
+        return Chain(tuple(links), hours_begin=len(links) < MOST_LINKS and id_ != "guests-arrive")
 
     def _until(self, id_: str, anchor: str, minutes: int) -> datetime:
         slot = self.slots[id_]

@@ -1,7 +1,7 @@
 """A first timetable by list scheduling: no search, and never undone. Pure; no solver.
 
-What follows the guests' coming or a serving is placed forwards, as early as it can be; all else backwards from what
-takes it up, as late as it can be, the most urgent first: serial schedule generation with the latest start as priority
+What follows the guests' coming or a serving is placed forwards, as early as it can be; all else backwards from its
+successors, as late as it can be, the most urgent first: serial schedule generation with the latest start as priority
 (Kolisch 1996). Steps that follow one another at once are placed together. What does not fit within the hours makes its
 course later; what still does not fit breaks its hours. Minutes of free hands, rings, room and ovens are the bits of
 whole numbers.
@@ -23,6 +23,7 @@ FRONT = "front-of-house"
 # Ours: by how much a course is put later at the most, and at first, how many mixes of ways are weighed, and what a
 # result without its place costs.
 MOST_LATER, LATER_MINUTES, MOST_MIXES, NO_PLACE = 160, 10, 24, 30
+SHORT, LOOK_BACK = 120, 4  # minutes of keeping that are looked at ahead, and over how many steps
 SECONDS = 0.7  # of putting courses later, within their hours and then out of them
 
 
@@ -69,7 +70,7 @@ def _reached(problem: Problem, jobs: Iterable[int]) -> set[int]:
 
 
 class _TooLate(Exception):
-    """A job finds no place before what takes it up."""
+    """A job finds no place before the steps that follow it."""
 
     def __init__(self, job: int) -> None:
         super().__init__(job)
@@ -119,6 +120,16 @@ def _runs(free: int, offset: int, length: int) -> int:
         free &= free >> step
         have += step
     return _shift(free, -offset)
+
+
+def _spread(bits: int, minutes: int) -> int:
+    """Each minute and so many after it."""
+    have = 0
+    while have < minutes:
+        step = min(have + 1, minutes - have)
+        bits |= bits << step
+        have += step
+    return bits
 
 
 def _windows(windows: Iterable[Window]) -> int:
@@ -222,7 +233,7 @@ class _Attempt:
         return min((self.wanted[n] for n in block if n in self.wanted), default=0)
 
     def _backwards(self, blocks: list[tuple[int, ...]]) -> None:
-        """The one that must start latest first, once all that takes it up stands."""
+        """The one that must start latest first, once all its successors are placed."""
         of = {n: block for block in blocks for n in block}
         missing = {b: {of[o.second] for o in self._followers(b) if o.second in of} for b in blocks}
         heap = [(-self._latest(b), b) for b in blocks if not missing[b]]
@@ -296,6 +307,7 @@ class _Attempt:
         """The latest start at which every result has its place, and the latest at all."""
         latest = self._latest_for(block, ways, offsets)
         whole &= _ones(0, latest + 1)
+        whole = (whole & self._in_good_time(block, offsets, over=over)) or whole
         since = [self._kept_since(n, way) for n, way in zip(block, ways, strict=True)]
         bounds = [since[k] - offsets[k] - self._way(n, ways[k]).minutes for k, n in enumerate(block)]
         kept = whole & ~_ones(0, max([0, *bounds]))
@@ -308,6 +320,34 @@ class _Attempt:
             stays = tuple(start >= bound for bound in bounds)
             choices = self._choices(block, ways, masks, offsets, start, stays, over=over)
             yield -self._cost(block, choices), choices
+
+    def _in_good_time(self, block: tuple[int, ...], offsets: list[int], *, over: bool) -> int:
+        """Starts of a block before which what keeps only shortly can be made, by what stands so far."""
+        bits = self.all
+        for n, offset in zip(block, offsets, strict=True):
+            bits &= _shift(self._fed(n, block, LOOK_BACK, over=over), -offset)
+        return bits
+
+    def _fed(self, n: int, block: tuple[int, ...], depth: int, *, over: bool) -> int:
+        """Starts of a job that its results of short keeping can reach, each made from its own."""
+        bits = self.all
+        for order in self.before.get(n, []) if depth else []:
+            first = order.first
+            least, most = _least(order), self._stands_at_most(order)
+            if first in self.placed or first in block or most is None or most < least:
+                continue
+            leading = self._fed(first, block, depth - 1, over=over)
+            ends = 0
+            for number, way in enumerate(self.problem.jobs[first].ways):
+                ends |= (self._any(self._starts(first, number, over=over)) & leading) << way.minutes
+            bits &= _spread(ends << least, most - least)
+        return bits
+
+    def _stands_at_most(self, order: Order) -> int | None:
+        """Minutes a result keeps until the next step, where these are few."""
+        limits = [way.hold.limit if way.hold else None for way in self.problem.jobs[order.first].ways]
+        known = [limit for limit in (*limits, None if order.usual else order.most) if limit is not None]
+        return min(known) if known and min(known) <= SHORT else None
 
     def _cost(self, block: tuple[int, ...], choices: list[_Choice]) -> int:
         """Minutes past what the results keep; then minutes they wait at all."""
@@ -510,7 +550,7 @@ class _Attempt:
         return has.free_from + change
 
     def _kept_since(self, n: int, number: int) -> int:
-        """The earliest end from which its result can stand in its place until it is taken up."""
+        """The earliest end from which its result can stand in its place until the next step."""
         hold = self._way(n, number).hold
         starts = self._taken_up(n)
         if hold is None or not starts:
@@ -518,7 +558,7 @@ class _Attempt:
         return self._place_since(n, hold, max(starts))
 
     def _taken_up(self, n: int) -> list[int]:
-        """The starts of what takes its result up, as far as they stand."""
+        """The starts of its successors that are placed."""
         return [self.placed[o.second].start for o in self.after.get(n, []) if o.second in self.placed]
 
     def _place_since(self, n: int, hold: Hold, until: int) -> int:

@@ -61,7 +61,8 @@ class OvenUse:
 class Hold:
     """What a result needs while it stands, and for how many minutes at most. `limit` None: no limit.
 
-    `oven` is taken only from `ready_in` minutes after the step's end: the oven it was baked in changes first.
+    `oven` is taken only from `ready_in` minutes after the step's end: the oven it was baked in changes first. `spoils`:
+    without its place it would stand neither hot nor cold enough; `exposed`: it does so in its place too.
     """
 
     limit: int | None
@@ -70,6 +71,8 @@ class Hold:
     where: str = "room"
     hot: bool = False  # somebody must be at home meanwhile
     ready_in: int = 0
+    spoils: bool = False
+    exposed: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,6 +90,7 @@ class Way:
     warm_up: int = 0  # minutes its oven needs from cold, at the most
     hold_warm_up: int = 0  # and the oven its result is kept in, before its end
     may_run_over: int = 0  # minutes beyond the likely, at the most
+    exposed: bool = False  # what spoils stands neither hot nor cold enough meanwhile
 
 
 @dataclass(frozen=True, slots=True)
@@ -190,6 +194,32 @@ class Serving:
     slip: int
 
 
+@dataclass(frozen=True, slots=True)
+class Stood:
+    """Food that stands neither hot nor cold enough while `job` lasts or, with `until`, from its end until that begins,
+    wherever the way chosen is `exposed`. It adds to the longest of `after`: of others, by index, all of them before it.
+    `gone`: minutes of it that are over.
+    """
+
+    job: int
+    until: int | None
+    after: tuple[int, ...]
+    gone: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Clock:
+    """A dish that spoils: the longest of `after`, its serving and the `eaten` minutes at the table are together no more
+    than `limit` minutes, or cost."""
+
+    dish: str
+    course: str
+    serve: int
+    eaten: int
+    limit: int
+    after: tuple[int, ...]
+
+
 @dataclass(frozen=True)
 class Problem:
     """All there is to decide, and nothing about how."""
@@ -212,4 +242,6 @@ class Problem:
     spared: int | None = None  # a helper to use as little as possible, if the aim "spared" is wanted
     walk: int = 0  # minutes between the kitchen and the table
     dinner_over: int | None = None  # the job whose start ends the dinner: clearing the last course
+    clocks: tuple[Clock, ...] = ()
+    stood: tuple[Stood, ...] = ()  # what adds up on them
     index: dict[str, int] = field(default_factory=dict)

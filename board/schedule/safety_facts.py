@@ -5,7 +5,7 @@ from board.facts.rule_sets import rule_set
 from board.plan.load import PlanFile
 from board.plan.model.courses import Course, Dish
 from board.plan.model.model import Plan
-from board.plan.resolve.assume import FilledWay, Task
+from board.plan.resolve.assume import CourseWanted, Filled, FilledWay, Task
 from board.plan.resolve.at_table import dish_spoils
 from board.plan.resolve.links import name_key
 from board.sheet.run_sheet import Cooling, RawLimit, SpoilClock, Stage
@@ -13,19 +13,18 @@ from board.sheet.run_sheet import Cooling, RawLimit, SpoilClock, Stage
 FREEZER_CELSIUS = -18.0  # 0 °F: USDA FSIS, on freezing; from memory
 
 
-def spoil_clocks(file: PlanFile) -> tuple[SpoilClock, ...]:
+def spoil_clocks(plan: Plan, filled: Filled) -> tuple[SpoilClock, ...]:
     """A clock for each dish whose food spoils, with its limit."""
-    away = _put_away(file)
+    away = _put_away(filled)
     return tuple(
-        _clock(file.plan, course, dish, number, file, away.get(name_key(course.course)))
-        for number, course in enumerate(file.plan.courses)
+        _clock(plan, course, dish, filled.courses[number], away.get(name_key(course.course)))
+        for number, course in enumerate(plan.courses)
         for d, dish in enumerate(course.dishes)
-        if dish_spoils(file.plan, file.filled, ("courses", number, "dishes", d)).does
+        if dish_spoils(plan, filled, ("courses", number, "dishes", d)).does
     )
 
 
-def _clock(plan: Plan, course: Course, dish: Dish, number: int, file: PlanFile, away: str | None) -> SpoilClock:
-    wanted = file.filled.courses[number]
+def _clock(plan: Plan, course: Course, dish: Dish, wanted: CourseWanted, away: str | None) -> SpoilClock:
     limit = rule_set(plan.rules).out_limit(air_of(plan, course), by_time_alone=dish.by_time_alone)
     return SpoilClock(dish.dish, course.course, limit.minutes, limit.source, wanted.serve, wanted.clear, away)
 
@@ -45,11 +44,11 @@ def air_of(plan: Plan, course: Course) -> float | None:
     return plan.air.outdoors if course.outdoors else plan.air.indoors
 
 
-def _put_away(file: PlanFile) -> dict[str, str]:
+def _put_away(filled: Filled) -> dict[str, str]:
     """Course → the job that puts its leftovers in the cold."""
     return {
         name_key(course): id_
-        for id_, task in file.filled.tasks.items()
+        for id_, task in filled.tasks.items()
         if task.work is not None
         for course in task.work.puts_away
     }

@@ -3,17 +3,17 @@
 from dataclasses import dataclass
 
 # The aims in strict order: each is minimised before the next is considered.
-AIMS = ("hours", "courses", "keeps", "freshness", "usual", "company", "day", "busiest", "give")
+AIMS = ("hours", "courses", "clocks", "keeps", "freshness", "usual", "company", "day", "busiest", "give")
 
 
-COSTLY = ("hours", "courses", "keeps")  # what a sound plan brings to zero
+COSTLY = ("hours", "courses", "clocks", "keeps")  # what a sound plan brings to zero
 SPARED = (*COSTLY, "spared")  # and then as little as possible of one pair of hands
 
 
 @dataclass(frozen=True, slots=True)
 class AimResult:
-    """One aim: its value and the proved lower bound, in its own unit (minutes, weighted). `searched`: there was time
-    to look into it at all; without, `value` is only at the most so much."""
+    """One aim: its value and the proved lower bound, in its own unit (minutes, weighted; of clocks: dishes).
+    `searched`: there was time to look into it at all; without, `value` is only at the most so much."""
 
     aim: str
     value: int

@@ -1,6 +1,7 @@
 """Problem and solution → run sheet: the words of the plan, and codes where it tells more. Pure; no solver."""
 
 import heapq
+import math
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from datetime import datetime, timedelta
@@ -12,12 +13,11 @@ from board.facts.rule_sets import rule_set
 from board.plan.load import PlanFile
 from board.plan.model.work import Work
 from board.plan.resolve.assume import FilledWay, Task
-from board.plan.resolve.food_safety import OUT_OF_CONTROL, is_exposed
 from board.plan.resolve.links import labels
 from board.plan.resolve.unit import writes_fahrenheit
 from board.schedule.cold import in_the_cold, rooms
 from board.schedule.conflicts.clashes import Can
-from board.schedule.conflicts.explain import Clashes, Teller, clashes_of
+from board.schedule.conflicts.explain import Clashes, Left, Teller, clashes_of
 from board.schedule.dependencies import dependencies_of, end_of, followers, spells_in_ovens, way_of
 from board.schedule.formulate import problem_of
 from board.schedule.given_up import given_up
@@ -43,11 +43,13 @@ from board.sheet.told import DialTurn, GivenUp, OvenOff, StillOpen
 Solver = Callable[[Problem], Solution]
 
 
-def make_sheet(plan_file: PlanFile, solver: Solver, can: Can | None = None) -> RunSheet:
-    """The run sheet of a plan; with `can`, it names the clash behind what is given up. Raises what `solver` raises."""
+def make_sheet(plan_file: PlanFile, solver: Solver, can: Can | None = None, left: Left = lambda: math.inf) -> RunSheet:
+    """The run sheet of a plan; with `can`, it names the clashes behind what is given up, as far as the seconds that are
+    `left` go. Raises what `solver` raises."""
     problem = problem_of(plan_file.plan, plan_file.filled)
     solution = solver(problem)
-    return to_run_sheet(plan_file, problem, solution, clashes_of(problem, solution, can) if can is not None else None)
+    clashes = clashes_of(problem, solution, can, left) if can is not None else None
+    return to_run_sheet(plan_file, problem, solution, clashes)
 
 
 def to_run_sheet(plan_file: PlanFile, problem: Problem, solution: Solution, clashes: Clashes | None = None) -> RunSheet:
@@ -134,7 +136,7 @@ class _Writer:
             ),
             solve_seconds=round(self.solution.seconds, 3),
             rules=rule_set(plan.rules).title,
-            clocks=spoil_clocks(self.file),
+            clocks=spoil_clocks(plan, self.file.filled),
             raw_limit=raw_limit(self.file),
             noted=tuple(plan.noted),
             cold_stays=tuple(in_the_cold(self.file, self.problem, self.solution)),
@@ -142,11 +144,11 @@ class _Writer:
         )
 
     def _given_up(self, slots: list[Slot]) -> Iterator[GivenUp]:
-        """What is given up, with the clash behind it if one is known."""
+        """What is given up, with the clashes behind it where they are known."""
         teller = Teller(self.problem, self.solution)
         for violation, told in given_up(self.problem, self.solution, slots):
-            clash = self.clashes.get(violation) if violation is not None else None
-            yield msgspec.structs.replace(told, why=teller.tell(clash)) if clash and clash.taken else told
+            clashes = self.clashes.get(violation, ()) if violation is not None else ()
+            yield msgspec.structs.replace(told, why=teller.tell(clashes, told.why))
 
     def _slot(self, n: int, waits: list[Dependency]) -> Slot:
         task, job = self.tasks[n], self.problem.jobs[n]
@@ -192,7 +194,7 @@ class _Writer:
             way=self.solution.ways[n],
             cooks=task.care.cooks,
             hold_minutes=task.care.core.minutes if task.care.core else 0.0,
-            exposed=is_exposed(task.care, chosen.where, work, rule_set(self.file.plan.rules)),
+            exposed=way.exposed,
             fresh=task.care.fresh,
             cooling=cooling_of(self.file.plan, task, chosen),
             raw=task.care.raw,
@@ -215,13 +217,12 @@ class _Writer:
         hold = way_of(self.problem, self.solution, n).hold
         if hold is None or hold.limit is None:
             return None
-        spoils = self.tasks[n].care.spoils
         if not self.solution.kept[n]:
-            return Keeping(0, None, spoils)
-        return Keeping(hold.limit, hold.where, spoils and hold.where in OUT_OF_CONTROL)
+            return Keeping(0, None, hold.spoils)
+        return Keeping(hold.limit, hold.where, hold.exposed)
 
     def _best_within(self, n: int) -> int | None:
-        """Minutes within which its result is best taken up; 0 if the next step follows at once; None: no limit."""
+        """Minutes within which the next step is best begun; 0 if the next step follows at once; None: no limit."""
         limits = [o.least for o in self.problem.orders if o.first == n and o.most == o.least]
         given = self.problem.jobs[n].best_within
         return min([*limits, *([given] if given is not None else [])], default=None)

@@ -9,6 +9,7 @@ from typing import Literal
 import msgspec
 
 from board.facts.cooling import Assumption
+from board.plan.resolve.assumed import Assumed
 from board.sheet import words
 from board.sheet.told import Caution, DialTurn, GivenUp, OvenOff, Plate, StillOpen, Stop
 from board.sheet.told import Moment as Moment
@@ -120,7 +121,7 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
     uses: tuple[Use, ...] = ()
     give_minutes: int | None = None
     waits: tuple[Dependency, ...] = ()
-    then: tuple[str, ...] = ()  # what takes its result up
+    then: tuple[str, ...] = ()  # its successors
     keeping: Keeping | None = None
     best_within: int | None = None
     look_for: str | None = None
@@ -242,7 +243,7 @@ class RunSheet(msgspec.Struct, frozen=True, gc=False):
     slots: tuple[Slot, ...]
     hands: tuple[str, ...] = ()
     given_up: tuple[GivenUp, ...] = ()
-    assumed: tuple[str, ...] = ()
+    assumed: tuple[Assumed | str, ...] = ()
     proved: bool = False
     still_open: tuple[StillOpen, ...] = ()  # where it is not, what may still be bettered; in the order of the aims
     solve_seconds: float = 0.0

@@ -10,10 +10,12 @@ from zoneinfo import ZoneInfo
 
 from board.base import words as shared
 from board.facts.cooling import Assumption, Law, Stands
+from board.plan.resolve.assumed import Assumed
 from board.sheet import words
 from board.sheet.run_sheet import RunSheet, Slot
 from board.sheet.told import (
     Because,
+    Causes,
     Caution,
     Chain,
     DialTurn,
@@ -24,10 +26,12 @@ from board.sheet.told import (
     Fights,
     GivenUp,
     Late,
+    Longest,
     NoPlace,
     NotReady,
     OvenOff,
     OverHours,
+    PastClock,
     PastLimit,
     Plate,
     Stop,
@@ -46,6 +50,14 @@ def given_up(sheet: RunSheet, given: GivenUp) -> str:
     return f"{what(sheet, given.what)}: {why(sheet, given.why)}"
 
 
+def all_given_up(sheet: RunSheet) -> list[str]:
+    """All that could not be had, and why; what is fought over by the same slots together."""
+    by: dict[object, list[GivenUp]] = {}
+    for n, given in enumerate(sheet.given_up):
+        by.setdefault(given.why if isinstance(given.why, Fights | Causes) else n, []).append(given)
+    return [f"{'; '.join(what(sheet, each.what) for each in same)}: {why(sheet, same[0].why)}" for same in by.values()]
+
+
 def what(sheet: RunSheet, told: What | str) -> str:
     """What could not be had."""
     return told if isinstance(told, str) else _Sayer(sheet).what(told)
@@ -60,11 +72,11 @@ class _Sayer:
     """Says what a sheet gives up, with the names and the zone it has."""
 
     def __init__(self, sheet: RunSheet) -> None:
-        self.names = {slot.id: slot.name for slot in sheet.slots}
+        self.slots = sheet.by_id()
         self.zone = ZoneInfo(sheet.zone)
 
     def name(self, slot: str) -> str:
-        return self.names.get(slot, slot)
+        return self.slots[slot].name if slot in self.slots else slot
 
     def clock(self, at: datetime) -> str:
         return shared.clock(at.astimezone(self.zone))
@@ -81,6 +93,8 @@ class _Sayer:
                 return words.over_hours(self.name(slot), self.from_to(start, end))
             case Late(course=course, minutes=minutes):
                 return words.late(course, minutes)
+            case PastClock(dish=dish, stands=stands, limit=limit):
+                return words.past_clock(dish, shared.short(stands), shared.short(limit))
             case NotReady(slot=slot, following=following):
                 return words.not_ready_for(self.name(slot), self.name(following))
             case WaitsPast(slot=slot, following=following, waits=waits, most=most):
@@ -101,8 +115,12 @@ class _Sayer:
                 return "; ".join([*held, *([words.HOURS_BEGIN] if hours_begin else [])])
             case TakenUp(slot=slot, at=at):
                 return words.taken_up(self.name(slot), self.day(at))
+            case Longest(slot=slot, kind=kind, minutes=minutes):
+                return words.longest(f"{minutes} min {stood(self.slots[slot], kind)}")
             case Fights(over=fights):
                 return "; ".join(map(self.fight, fights))
+            case Causes(each=each):
+                return words.causes([self.why(cause) for cause in each], on_top=not isinstance(each[0], Fights))
             case _:
                 assert_never(told)
 
@@ -112,10 +130,10 @@ class _Sayer:
             case FightForThing(thing=thing, there_is=there_is, takers=takers):
                 listed = self.takers(takers, lambda taker: words.taken_of(thing, taker.amount or 0))
                 return words.clash_over(words.all_there_is(thing, there_is), listed)
-            case FightForHands(takers=(only,)):
-                return words.clash_of_hours(self.takers((only,), lambda _: ""))
-            case FightForHands(people=people, takers=takers):
-                return words.clash_over(words.hands_there_are(people), self.takers(takers, lambda _: ""))
+            case FightForHands(takers=(only,), names=names):
+                return words.clash_of_hours(self.takers((only,), lambda _: ""), names)
+            case FightForHands(people=people, takers=takers, names=names):
+                return words.clash_over(words.hands_there_are(people, names), self.takers(takers, lambda _: ""))
             case FightForOven(oven=oven, shelves=shelves, takers=takers):
                 return words.clash_over_oven(oven, self.takers(takers, _accepts), shelves)
             case _:
@@ -134,6 +152,18 @@ class _Sayer:
 
 def _accepts(taker: Taker) -> str:
     return words.accepts(taker.low or 0, taker.high or 0, off=taker.off)
+
+
+def assumed(told: Assumed | str) -> str:
+    """What the plan leaves open and is filled in, with what it is about."""
+    return told if isinstance(told, str) else words.assumed(told.kind, told.values, told.about)
+
+
+def stood(slot: Slot, how: str) -> str:
+    """Where food stood out: `during` a slot, `kept` after it, or at the `table`."""
+    if slot.kind == "serve":
+        return words.AT_THE_TABLE if how == "table" else words.CARRIED
+    return words.kept_after(slot.name) if how == "kept" else slot.name
 
 
 def cooling(taken: Assumption | str) -> str:

@@ -10,6 +10,8 @@ from typing import Annotated, Literal
 
 import msgspec
 
+from board.plan.snag import THE_PLAN, About
+
 Moment = Annotated[datetime, msgspec.Meta(tz=True)]  # aware; what is read back from a file without a zone is refused
 
 
@@ -68,7 +70,16 @@ class PastLimit(_Told, frozen=True, gc=False, tag="past-limit"):
     where: str
 
 
-What = OverHours | Late | NotReady | WaitsPast | NoPlace | PastLimit
+class PastClock(_Told, frozen=True, gc=False, tag="past-clock"):
+    """A dish that stands neither hot nor cold enough for so many minutes until it is eaten, and may for fewer."""
+
+    dish: str
+    course: str
+    stands: int
+    limit: int
+
+
+What = OverHours | Late | PastClock | NotReady | WaitsPast | NoPlace | PastLimit
 
 
 # --- what is not proved -----------------------------------------------------------------------------------------
@@ -108,6 +119,14 @@ class TakenUp(_Told, frozen=True, gc=False, tag="taken-up"):
     at: Moment
 
 
+class Longest(_Told, frozen=True, gc=False, tag="longest"):
+    """The longest of what adds up: while a slot lasts, what it made kept after it, or at the table after a serving."""
+
+    slot: str
+    kind: Literal["during", "kept", "table"]
+    minutes: int
+
+
 class Taker(msgspec.Struct, frozen=True, gc=False):
     """A slot, or what it made while that is `kept`, that takes something: from when to when (None: for no time), how
     much of it, or which settings of an oven it bears (°C; `off`: switched off)."""
@@ -130,11 +149,13 @@ class FightForThing(_Told, frozen=True, gc=False, tag="thing"):
     takers: tuple[Taker, ...]
 
 
-class FightForHands(_Told, frozen=True, gc=False, tag="hands"):
-    """More is to be done than so many people can; where it is one thing, no free hours of theirs suit it."""
+class FightForHands(_Told, frozen=True, gc=False, tag="hands", omit_defaults=True):
+    """More is to be done than so many people can; where it is one thing, no free hours of theirs suit it. `names`: who
+    they are, where they are not all there are; a line without them is as it was before there were any."""
 
     people: int
     takers: tuple[Taker, ...]
+    names: tuple[str, ...] = ()
 
 
 class FightForOven(_Told, frozen=True, gc=False, tag="oven"):
@@ -154,7 +175,16 @@ class Fights(_Told, frozen=True, gc=False, tag="clash"):
     over: tuple[Fight, ...]
 
 
-Why = Because | Chain | TakenUp | Fights
+Cause = Because | Chain | TakenUp | Longest | Fights
+
+
+class Causes(_Told, frozen=True, gc=False, tag="causes"):
+    """Several, each of which is enough by itself; or time, and what comes on top of it."""
+
+    each: tuple[Cause, ...]
+
+
+Why = Cause | Causes
 
 
 class GivenUp(msgspec.Struct, frozen=True, gc=False):
@@ -167,10 +197,17 @@ class GivenUp(msgspec.Struct, frozen=True, gc=False):
 
 # --- what must be known -----------------------------------------------------------------------------------------
 class Stop(msgspec.Struct, frozen=True, gc=False):
-    """A finding that must be mended before anybody eats: its code (of `plan.findings`), and what the check says."""
+    """A finding that must be mended before anybody eats: its code (of `plan.findings`), what the check said of it when
+    it was shown, and what it is about, which sheets did not always hold."""
 
     finding: str
     message: str
+    about: About = THE_PLAN
+
+
+def which(stop: Stop | str) -> tuple[str, About] | str:
+    """What tells a stop from others, however the check words it."""
+    return stop if isinstance(stop, str) else (stop.finding, stop.about)
 
 
 class Caution(msgspec.Struct, frozen=True, gc=False):

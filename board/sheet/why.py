@@ -1,5 +1,6 @@
 """Why a slot stands where it does: what it waits for, what waits for it, how far it can slip. Pure."""
 
+from collections.abc import Mapping
 from datetime import timedelta
 from zoneinfo import ZoneInfo
 
@@ -28,6 +29,21 @@ def find(sheet: RunSheet, name: str) -> Slot:
     raise NotFound(words.no_such_step(name, near(name, [slot.name for slot in sheet.slots])))
 
 
+def held_up_by(slots: Mapping[str, Slot], slot: Slot) -> list[Slot]:
+    """What must be over just before it may begin, and is not its own hands' work: it runs by itself, or is another's.
+    `slots` by id."""
+    hands = {part.who for part in slot.attended}
+    earlier = [
+        slots[wait.after] for wait in slot.waits if wait.must and not wait.minutes and _is_tight(slots, wait, slot)
+    ]
+    return [each for each in earlier if not each.whole or not hands & {part.who for part in each.attended}]
+
+
+def _is_tight(slots: Mapping[str, Slot], wait: Dependency, later: Slot) -> bool:
+    earlier = slots[wait.after]
+    return (earlier.end if wait.anchor == "end" else earlier.start) + timedelta(minutes=wait.minutes) == later.start
+
+
 def why(sheet: RunSheet, slot: Slot) -> list[str]:
     """Lines: when it stands, what holds it from below, what holds it from above, its give."""
     zone = ZoneInfo(sheet.zone)
@@ -37,23 +53,19 @@ def why(sheet: RunSheet, slot: Slot) -> list[str]:
         at = (slot.end if anchor == "end" else slot.start) + timedelta(minutes=minutes)
         return shared.day_and_clock(at.astimezone(zone))
 
-    def is_tight(wait: Dependency, later: Slot) -> bool:
-        earlier = slots[wait.after]
-        return (earlier.end if wait.anchor == "end" else earlier.start) + timedelta(minutes=wait.minutes) == later.start
-
     start, end = (shared.day_and_clock(at.astimezone(zone)) for at in (slot.start, slot.end))
     lines = [words.why_stands(slot.name, start, end[-5:])]
     waits = [w for w in slot.waits if w.reason != READY]
-    for wait in sorted(waits, key=lambda w: not is_tight(w, slot)):
+    for wait in sorted(waits, key=lambda w: not _is_tight(slots, w, slot)):
         until = clock(slots[wait.after], wait.minutes, wait.anchor)
-        lines.append(words.why_waits(slots[wait.after].name, until, wait.reason, tight=is_tight(wait, slot)))
+        lines.append(words.why_waits(slots[wait.after].name, until, wait.reason, tight=_is_tight(slots, wait, slot)))
     if not waits:
         lines.append(words.WHY_WAITS_FOR_NOTHING)
     for later in sheet.slots:
         for wait in later.waits:
             if wait.after == slot.id:
                 at = shared.day_and_clock(later.start.astimezone(zone))
-                lines.append(words.why_is_waited_for(later.name, at, wait.reason, tight=is_tight(wait, later)))
+                lines.append(words.why_is_waited_for(later.name, at, wait.reason, tight=_is_tight(slots, wait, later)))
     if slot.keeping is not None and slot.then:
         last = max(slots[id_].start for id_ in slot.then)
         stands = round((last - slot.end) / timedelta(minutes=1))

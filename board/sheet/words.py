@@ -1,10 +1,95 @@
 """What a run sheet says: what is given up and why, what holds a step where it is."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
+from datetime import datetime
 
 from board.base.dial import in_both_scales
 from board.base.words.evening import kept_where
-from board.base.words.times import degrees, dial, span
+from board.base.words.times import clock, day_and_clock, degrees, dial, short, span
+from board.plan.resolve.assumed import Kind, Value
+
+# --- what is assumed ----------------------------------------------------------------------------------------------
+
+_ANY_TIME = "is done any time before the guests arrive"
+ASSUMED: dict[Kind, str] = {
+    "before-guests": "is done before the guests arrive, if it can be",
+    "any-time": f"{_ANY_TIME} (say when, for example `before: guests arrive, at most 1 h`)",
+    "any-time-by-words": f"{_ANY_TIME} (when it is, say with `day:`, `after:` or `before:`)",
+    "chilled": "is cold at most {most} before {event}, and then stays in the fridge, as usual",
+    "soon-before": "is done in the last {most} before {event}, as usual",
+    "before": "is done {least} to {most} before {event}, as usual",
+    "soon-after": "is done within {most} after {event}, as usual",
+    "after": "is done {least} to {most} after {event}, as usual",
+    "place": "is done {place}",
+    "place-and-hands": "is done {place}, with hands on it all the time",
+    "fridge-room": "needs no fridge room worth counting",
+    "shelf": "takes 1 shelf",
+    "ring": "takes 1 ring",
+    "takes": "takes {minutes}",
+    "thaws": "thaws in {minutes}",
+    "hands": "needs hands all the time",
+    "hands-at-start": "needs hands {start} at the start",
+    "hands-at-both-ends": "needs hands {start} at the start and {end} at the end",
+    "hands-for-fresh-water": "needs hands {start} at the start, and {look} every {every} for fresh water",
+    "keeps": "keeps {minutes} in the room",
+    "best-within": "served within {minutes} of being ready, if it can be",
+    "core": "is done at {celsius} °C in the middle ({rules})",
+    "seat": "{minutes} to bring the guests to the table",
+    "serve": "{minutes} to plate and carry a course",
+    "clear": "{minutes} to clear a course",
+    "eaten": "eaten in {minutes}",
+    "may-slip": "may go out up to {minutes} late",
+    "laid": "is laid with {pieces}",
+    "laid-throughout": "is laid with {pieces}: the whole meal",
+    "wash-a-piece": "{each} min to wash a piece of the table, at least {least}",
+    "kitchen": "an ordinary kitchen: one oven with two shelves, four rings",
+    "one-oven": "the kitchen has one oven with two shelves",
+    "rings": "the kitchen has {rings} rings",
+    "shelves": "has {shelves} shelves",
+    "oven-range": "goes from {low} to {high} °C",
+    "oven-heats": "heats from cold to {to} °C in {minutes}",
+    "oven-cools": "cools from {begin} to {to} °C in {minutes}",
+    "away": "{who} is away {since} to {until}, as no time is given",
+    "read-as": "{words!r} is read as {meant}",
+    "part-of-name": "{words!r} is read as part of the name",
+    "not-weighed": "{words!r} is not weighed: all of {meant} counts",
+    "red-meat": "an allergy to {words} is read as no {meant}: milk and gelatine are asked about too",
+}
+_IN_MINUTES = ("minutes", "start", "end", "look", "every", "least", "most")
+_PLACES = {"worktop": "at the worktop", "front-of-house": "front of house"}
+_EVENTS = {
+    "guests": "the guests arrive",
+    "table": "the guests come to the table",
+    "work": "{name!r}",
+    "served": "{name} is served",
+    "cleared": "{name} is cleared",
+}
+
+
+def assumed(kind: Kind, values: Mapping[str, Value], about: Sequence[str]) -> str:
+    """`takes 25 min: lay the table, fold the napkins`."""
+    spoken = {name: _value(name, value) for name, value in values.items()}
+    if "event" in values:
+        spoken["event"] = _EVENTS[spoken["event"]].format_map(spoken)
+    told = ASSUMED[kind].format_map(spoken) + ("; the food rules go first" if "food" in values else "")
+    told += f"; and before {spoken['ahead']}" if "ahead" in values else ""
+    return f"{told}: {', '.join(about)}" if about else told
+
+
+def _value(name: str, value: Value) -> str:
+    match value:
+        case tuple():
+            return " and ".join(map(repr, value)) if name == "ahead" else ", ".join(value)
+        case str() if name in ("since", "until"):
+            at = datetime.fromisoformat(value)
+            return day_and_clock(at) if name == "since" else clock(at)
+        case str():
+            return _PLACES[value] if name == "place" else value
+        case int() if name in _IN_MINUTES:
+            return short(value)
+        case _:
+            return f"{value:g}"
+
 
 # --- cooling -----------------------------------------------------------------------------------------------------
 
@@ -84,6 +169,21 @@ def past_limit(name: str, stands: str, limit: str, where: str) -> str:
     return f"{name} stands {stands}, and keeps {limit} ({where})"
 
 
+def past_clock(dish: str, stands: str, limit: str) -> str:
+    return f"{dish} stands out {stands} until it is eaten, and may for {limit} (food 10)"
+
+
+def longest(stretch: str) -> str:
+    return f"the longest is {stretch}"
+
+
+AT_THE_TABLE, CARRIED = "at the table", "plated and carried"
+
+
+def kept_after(name: str) -> str:
+    return f"kept after {name}"
+
+
 def waits_past(second: str, first: str, waits: str, most: str) -> str:
     return f"{second} begins {waits} after {first}, at most {most} was wanted"
 
@@ -104,6 +204,11 @@ GIVEN_UP_SINCE = {
 HOURS_BEGIN = "the hours given begin only then"
 
 
+def causes(each: list[str], *, on_top: bool) -> str:
+    """Several, each enough by itself; or what comes on top of the first."""
+    return ("; and on top of that: " if on_top else "; and even without that: ").join(each)
+
+
 def all_there_is(resource: str, capacity: float) -> str:
     """What there is of something that more is wanted of."""
     if resource == "rings":
@@ -113,7 +218,10 @@ def all_there_is(resource: str, capacity: float) -> str:
     return f"only one {resource} is" if capacity == 1 else f"{capacity:g} of {resource} are"
 
 
-def hands_there_are(people: int) -> str:
+def hands_there_are(people: int, names: Sequence[str] = ()) -> str:
+    """`names`: who they are, where they are not all there are."""
+    if names:
+        return " and ".join(f"{name}'s" for name in names) + " hands are"
     return "one pair of hands is" if people == 1 else f"{people} pairs of hands are"
 
 
@@ -121,8 +229,9 @@ def clash_over(there_is: str, listed: str) -> str:
     return f"{there_is} not enough for {listed}"
 
 
-def clash_of_hours(listed: str) -> str:
-    return f"no free hours of any hands suit {listed}"
+def clash_of_hours(listed: str, names: Sequence[str] = ()) -> str:
+    whose = " or ".join(f"{name}'s" for name in names) or "any hands"
+    return f"no free hours of {whose} suit {listed}"
 
 
 def clash_over_oven(oven: str | None, listed: str, shelves: int | None) -> str:

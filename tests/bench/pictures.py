@@ -102,7 +102,7 @@ def draw_check(folder: Path) -> None:
     path = Path(bundled_plan().name)
     out.print(f"$ platecall check {path}")
     plan = plan_in(mistaken_plan(), path)
-    print_check(assessed(plan), out)
+    print_check(assessed(plan, path), out)
     rows = Segment.split_and_crop_lines(out._record_buffer, CHECK_WIDTH, include_new_lines=False)
     shown = takewhile(lambda row: output_words.CHECK_ASSUMED not in "".join(segment.text for segment in row), rows)
     draw_cells(list(shown)[:-1], folder / "check.png", LOOKS["dark"].theme)  # a line is left empty before that list

@@ -25,6 +25,7 @@ from board.log.record import to_line
 from board.log.write import RunLog
 from board.output.leaves import WALL, Leaf, leaves
 from board.output.sheet import print_sheet
+from board.output.sheet_form import outside_form
 from board.rehearsal.player import play
 from board.review.measure import measured
 from board.review.trace import traced
@@ -118,7 +119,8 @@ def stored_sheets(name: str) -> list[dict[str, Any]]:
 
 @pytest.mark.parametrize("name", EVENINGS)
 def test_sentences_that_it_holds_are_shown_as_they_stand(name: str) -> None:
-    """On the sheet, on paper and at calls: what is given up, stops, cautions, plates, an oven's change."""
+    """On the sheet, on paper and at calls: what is given up, stops, cautions, plates, an oven's change; and to other
+    programs what is assumed."""
     for sheet, stored in zip(sheets(contents(name)), stored_sheets(name), strict=True):
         out = Console(file=io.StringIO(), width=400)
         print_sheet(sheet, "day", out)
@@ -131,6 +133,7 @@ def test_sentences_that_it_holds_are_shown_as_they_stand(name: str) -> None:
                 assert said in told
             for given in stored["given_up"]:
                 assert f"{given['what']}: {given['why']}" in told
+        assert outside_form(sheet, valid=True)["assumed"] == stored["assumed"]
         for slot, written in zip(sheet.slots, stored["slots"], strict=True):
             assert slot.name == written["name"]
             assert slot.name in printed

@@ -22,7 +22,9 @@ from board.sheet.told import (
     GivenUp,
     Held,
     Late,
+    Longest,
     NotReady,
+    PastClock,
     PastLimit,
     Stop,
     Taker,
@@ -70,6 +72,7 @@ def test_a_guest_called_like_a_code_spoils_none(little: RunSheet) -> None:
     at_oven = (Taker("chop-for-maud", True, at("17:00"), at("17:20"), low=80, high=100),)
     given = (
         GivenUp(Late("Stew", 5), Chain((Held("chop-for-maud", at("17:20"), "order"),)), 5),
+        GivenUp(PastClock("Stew for Maud", "Stew", 135, 120), Longest("chop-for-maud", "kept", 90), 15),
         GivenUp(NotReady("chop-for-maud", "stew"), Because("no-hours-left"), 5),
         GivenUp(PastLimit("chop-for-maud", "stew", 40, 30, "hot"), Fights((FightForOven("oven", 2, at_oven),)), 10),
     )
@@ -82,7 +85,21 @@ def test_a_guest_called_like_a_code_spoils_none(little: RunSheet) -> None:
         StopsAccepted(n=2, at=at("16:59"), stops=stops),
     ]
     judge = jsonschema.Draft202012Validator(schema())
-    names = ["Late", "Chain", "Because", "Oven", "Food", "Order", "Hours", "Alcohol", "Not", "Past", "Clash", "Maud"]
+    names = [
+        "Late",
+        "Chain",
+        "Because",
+        "Oven",
+        "Food",
+        "Order",
+        "Hours",
+        "Alcohol",
+        "Not",
+        "Past",
+        "Clash",
+        "Maud",
+        "Kept",
+    ]
     after = without_names(events, names, "guest", notes=True)
 
     assert all(judge.is_valid(json.loads(to_line(event))) for event in (*events, *after))

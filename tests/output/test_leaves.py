@@ -10,13 +10,14 @@ import msgspec
 import pytest
 from markdown_it import MarkdownIt
 
-from board.output.leaves import EVERYBODY, WALL, NoSuchPerson, leaves
+from board.output.leaves import EVERYBODY, WALL, NoSuchPerson, leaves, says
 from board.output.markdown import markdown, safe
 from board.output.page import page
 from board.plan.load import PlanFile, read_plan
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
 from board.sheet.run_sheet import RunSheet
+from tests.conftest import slot
 
 TWO = """
 event: Supper for two cooks
@@ -65,11 +66,13 @@ class Reader(HTMLParser):
         self.text.append(data)
 
 
-def test_the_wall_holds_every_slot_once_in_order(lantern_sheet: RunSheet) -> None:
+def test_the_wall_holds_every_slot_once_in_order_and_no_row_of_no_minutes(lantern_sheet: RunSheet) -> None:
     (leaf,) = leaves(lantern_sheet, WALL)
     rows = [row for day in leaf.days for row in day.rows]
 
-    assert len(rows) == len(lantern_sheet.slots)
+    (arrive,) = [slot for slot in lantern_sheet.slots if slot.end == slot.start]
+    assert len(rows) == len(lantern_sheet.slots) - 1
+    assert [row.what for row in rows if "18:30 guests arrive" in row.told] == ["make room for coats"], arrive
     assert [day.title for day in leaf.days] == ["Friday 27 November", "Saturday 28 November"]
     assert [row.what for row in rows if row.course] == [f"serve {course.name}" for course in lantern_sheet.courses]
     for day in leaf.days:
@@ -85,6 +88,18 @@ def test_a_row_says_heat_core_what_to_look_for_and_when_hands_are_needed(lantern
     assert row.told[0] == "look for: a fork turns in it"
     assert row.told[1] == "core 74 °C (165 °F)"
     assert re.fullmatch(r"hands at (\d\d:\d\d, ){3}\d\d:\d\d", row.told[2])  # start, two look-ins, end
+
+
+def test_a_row_names_its_dish_where_the_step_does_not(lantern_sheet: RunSheet) -> None:
+    """Beef is in one dish only; whose is the braise, or the potatoes, no word of theirs says."""
+    (leaf,) = leaves(lantern_sheet, WALL)
+    named = {row.what for day in leaf.days for row in day.rows}
+
+    assert {"brown the beef", "build the braise (Beef shin in dark beer)", "roast the roots"} <= named
+    assert "peel the potatoes into water (Buttered mash)" in named
+    blend = slot("blend the soup", "17:00", "17:10", course="Soup", dish="Leek soup")
+    assert says(blend, "Leek soup", frozenset({"Leek soup", "Soup", "Barley risotto"}))
+    assert not says(blend, "Leek soup", frozenset({"Leek soup", "Soup", "Barley soup"}))
 
 
 def test_a_person_gets_their_own_work_and_the_courses(two_cooks: RunSheet) -> None:

@@ -21,6 +21,9 @@ from board.sheet.told import StillOpen
         ((StillOpen("busiest", 3), StillOpen("give")),
          "Open: 3 minutes in your busiest half hour; not looked into: minutes of give; all else is proved"),
         ((StillOpen("hours", 3),), "Open: 3 minutes of work outside your hours"),
+        ((StillOpen("clocks", 1), StillOpen("keeps", 20)),
+         "Open: 1 dish out past the clock, 20 minutes past what things keep; all that counts more is proved"),
+        ((StillOpen("clocks"),), "not looked into: dishes out past the clock; all that counts more is proved"),
         ((), "the best found, not proved"),
     ],
 )  # fmt: skip

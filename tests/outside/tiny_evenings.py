@@ -7,11 +7,12 @@ one more function in `AIMS`, in the order of `answer.AIMS`.
 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
-from itertools import combinations
+from itertools import combinations, pairwise
 
 from tests.outside.tiny_plans import ARRIVE, CHANGE, HEATING, SERVE, Gap, Step, Tiny
 
 GRID = 5
+TAKES_ROOM = ("ring", "oven", "hot")  # and so may have to go without; the fridge has no end here
 Span = tuple[int, int]
 
 
@@ -66,7 +67,7 @@ class Evening:
             if way is not None
             for start in self.starts
             for hand in ([None] if way.attended == "none" else [way.who] if way.who else list(self.tiny.hours))
-            for kept in ((True, False) if way.keeps_in else (True,))
+            for kept in ((True, False) if way.keeps_in in TAKES_ROOM else (True,))
         ]
 
     def free(self, name: str) -> list[Span]:
@@ -131,10 +132,51 @@ def courses(evening: Evening, found: Timetable) -> int:
     return max(0, late) + 4 * max(0, late - evening.tiny.may_slip)
 
 
+def stood_out(evening: Evening, found: Timetable) -> int:
+    """Minutes on the dish's clock until it is eaten, nought before it is known when that is: of each way that food
+    comes to the serving, what it stands on the bench and in the room, anew from when it is first cooked through; the
+    longest counts."""
+    served = found.get(evening.serving)
+    if served is None:
+        return 0
+    minutes = []
+    for route in _routes(evening, found, [evening.serving]):
+        out, cooked = 0, False
+        for n, then in pairwise(route):
+            placed = found[n]
+            if evening.steps[n].through and not cooked:
+                out, cooked = 0, True
+            if not (placed.step.ring or placed.step.oven):
+                out += placed.step.minutes
+            if placed.step.keeps_in == "" or not placed.kept:
+                out += found[then].start - placed.end
+        minutes.append(out)
+    return max(minutes) + served.step.minutes + evening.tiny.eaten
+
+
+def _routes(evening: Evening, found: Timetable, route: list[int]) -> Iterator[list[int]]:
+    """Every way to that step from as far back as steps are placed."""
+    before = [gap.step for gap in evening.steps[route[0]].follows if gap.step in found]
+    for n in before:
+        yield from _routes(evening, found, [n, *route])
+    if not before:
+        yield route
+
+
+def clocks(evening: Evening, found: Timetable) -> int:
+    """1 where the dish stands out for longer than its clock gives it."""
+    return int(_past_its_clock(evening, found) > 0)
+
+
+def _past_its_clock(evening: Evening, found: Timetable) -> int:
+    clock = evening.tiny.clock
+    return max(0, stood_out(evening, found) - clock) if clock is not None else 0
+
+
 def keeps(evening: Evening, found: Timetable) -> int:
-    """Minutes past a limit of keeping (none at all, and 30 more, without its place) or of waiting; and minutes that
-    what should be ready for the guests is late for them."""
-    total = 0
+    """Minutes past a limit of keeping (none at all, and 30 more, without its place), of waiting, or past a clock; and
+    minutes that what should be ready for the guests is late for them."""
+    total = _past_its_clock(evening, found)
     for placed, gap, wait in waits(evening, found):
         total += max(0, wait - placed.step.keeps) if placed.kept else wait + 30
         if gap.most is not None and not gap.at_once:
@@ -170,12 +212,12 @@ def day(evening: Evening, found: Timetable) -> int:
 
 
 def busiest(evening: Evening, found: Timetable) -> int:
-    """The host's stretches of work that lie, with any part, in the half hour before the one course is plated."""
+    """The host's minutes of work in the half hour before the one course is plated."""
     if evening.serving not in found:
         return 0
     plated = found[evening.serving].start
     work = [s for n, p in found.items() if n != evening.serving and p.hand == "host" for s in p.attended()]
-    return sum(b - a for a, b in work if b > plated - 30 and a < plated)
+    return sum(max(0, min(b, plated) - max(a, plated - 30)) for a, b in work)
 
 
 def give(evening: Evening, found: Timetable) -> int:
@@ -191,6 +233,7 @@ def give(evening: Evening, found: Timetable) -> int:
 AIMS: dict[str, Callable[[Evening, Timetable], int]] = {
     "hours": hours,
     "courses": courses,
+    "clocks": clocks,
     "keeps": keeps,
     "freshness": freshness,
     "usual": usual,
@@ -243,7 +286,7 @@ def _stands(evening: Evening, found: Timetable, number: int, where: str = "") ->
     """Until when a step's result stands where it is kept (there, if named); None if it does not."""
     placed = found[number]
     then = [found[n].start for n, _ in evening.then[number]]
-    right = placed.step.keeps_in == where if where else placed.step.keeps_in != ""
+    right = placed.step.keeps_in == where if where else placed.step.keeps_in in TAKES_ROOM
     return max(then) if right and placed.kept and then and max(then) > placed.end else None
 
 

@@ -3,7 +3,8 @@
 All times and lengths are multiples of five minutes, and so are the times the oven needs to change between cold, 100
 and 200 °C. Minutes count from the midnight the event's day begins with. Not everything a plan may say occurs here:
 one course, one oven. `draw` has results that stand in the room or on a ring; `draw_richer` also in the oven or hot,
-steps that can be done another way, hours with gaps, and trips to the shops.
+steps that can be done another way, hours with gaps, and trips to the shops; `draw_spoiling` a dish with a clock, also
+kept in the fridge or cooked through on the way.
 """
 
 import random
@@ -37,7 +38,7 @@ class Step:
 
     `over`: minutes by which it may run over. `shared`: the guests may stand by. `other`: the same step done another way,
     of which only minutes, hands, place, keeping and `over` count. `usual`: a job usually done that many minutes before
-    the guests at the most.
+    the guests at the most. `through`: it cooks through, to 75 °C.
     """
 
     name: str
@@ -47,7 +48,7 @@ class Step:
     oven: int | None = None
     pan: bool = False
     keeps: int = 0
-    keeps_in: Literal["", "ring", "oven", "hot"] = ""  # the oven at 100 °C
+    keeps_in: Literal["", "ring", "oven", "hot", "fridge"] = ""  # the oven at 100 °C
     best_within: int | None = None
     follows: tuple[Gap, ...] = ()
     not_before: int | None = None
@@ -57,6 +58,7 @@ class Step:
     over: int = 0
     shared: bool = False
     usual: int | None = None
+    through: bool = False
     other: "Step | None" = None
 
     def parts(self) -> list[tuple[int, int]]:
@@ -68,7 +70,8 @@ class Step:
 
 @dataclass(frozen=True)
 class Tiny:
-    """One evening. `hours` by person; `trip`: the host is at the shops."""
+    """One evening. `hours` by person; `trip`: the host is at the shops. `clock`: the dish spoils, and may stand out for
+    so many minutes, 120, or 60 where it is hot outdoors; `eaten`: minutes at the table."""
 
     hours: dict[str, list[tuple[int, int]]]
     away: tuple[int, int] | None
@@ -78,6 +81,8 @@ class Tiny:
     shelves: int
     steps: tuple[Step, ...]
     trip: tuple[int, int] | None = None
+    clock: int | None = None
+    eaten: int = 25
 
     def last_steps(self) -> list[int]:
         """Steps no other step follows: they lead to the serving."""
@@ -128,6 +133,22 @@ def draw_with_candles(seed: int) -> Tiny:
         "light the candles", chance.choice([5, 10, 20]), chance.choice(["all", "start"]), is_job=True, usual=15
     )
     return replace(tiny, steps=(*steps[: max(2, len(steps) - 1)], light))
+
+
+def draw_spoiling(seed: int) -> Tiny:
+    """Such a plan of either kind, with a clock for its dish that is not always easy to keep, or cannot be kept."""
+    chance = random.Random(seed + 3 * 10**6)
+    pick, odds = chance.choice, chance.random
+    tiny = draw_richer(seed) if odds() < 0.3 else draw(seed)
+    steps = []
+    for step in tiny.steps:
+        kept = step if step.is_job else replace(step, keeps=pick([step.keeps, 60, 120]))
+        if kept.keeps and not kept.keeps_in and odds() < 0.25:
+            kept = replace(kept, keeps_in="fridge")
+        steps.append(replace(kept, through=True) if (step.ring or step.oven) and odds() < 0.3 else kept)
+    clock = pick([60, 120])
+    eaten = clock - SERVE - pick([10, 20, 30, 45])
+    return replace(tiny, steps=tuple(steps), clock=clock, eaten=eaten)
 
 
 def _another(chance: random.Random, step: Step) -> Step:
@@ -181,14 +202,18 @@ def as_plan(tiny: Tiny) -> str:
         for n, (name, spans) in enumerate(tiny.hours.items())
     )
     oven = f"{{shelves: {tiny.shelves}, heats: 40 min to 180 C, cools: 30 min from 200 to 100 C}}"
+    air = "air: {outdoors: 33 C}\n" if tiny.clock == 60 else ""
+    outdoors = "    outdoors: yes\n" if tiny.clock == 60 else ""
+    spoils = "        perishable: yes\n" if tiny.clock else ""
     trip = f"shopping: {{on the day: '{_spans([tiny.trip])}'}}\n" if tiny.trip else ""
     steps = "".join(f"          - {_line(tiny, step)}\n" for step in tiny.steps if not step.is_job)
     jobs = "".join(f"  - {_line(tiny, step)}\n" for step in tiny.steps if step.is_job)
     return (
-        f"event: Tiny\ndate: 2026-06-06\nzone: UTC\narrive: '{_clock(ARRIVE)}'\nguests: [2 guests]\n"
+        f"event: Tiny\ndate: 2026-06-06\nzone: UTC\narrive: '{_clock(ARRIVE)}'\nguests: [2 guests]\n{air}"
         f"kitchen: {{ovens: {{oven: {oven}}}, rings: {tiny.rings}, tools: {{pan: 1}}}}\nhands:\n{hands}{trip}"
         f"courses:\n  - course: All\n    at: '{_clock(tiny.wanted)}'\n    standing: yes\n    serve: {SERVE} min\n"
-        f"    clear: 0 min\n    may slip: {tiny.may_slip} min\n    dishes:\n      - dish: all of it\n        steps:\n"
+        f"    clear: 0 min\n    eaten in: {tiny.eaten} min\n    may slip: {tiny.may_slip} min\n{outdoors}"
+        f"    dishes:\n      - dish: all of it\n{spoils}        steps:\n"
         f"{steps}" + (f"jobs:\n{jobs}" if jobs else "")
     )
 
@@ -206,6 +231,8 @@ def _line(tiny: Tiny, step: Step) -> str:
             said[key] = f"'{_clock(value)}'"
     if step.best_within is not None:
         said["best within"] = f"{step.best_within} min"
+    if tiny.clock and (step.ring or step.oven) and not step.is_job:
+        said["until"] = "75 C" if step.through else "50 C"
     if step.shared:
         said["with guests"] = "yes"
     if step.who is not None:
@@ -218,6 +245,7 @@ KEPT = {
     "ring": " on the stovetop, 1 ring",
     "oven": " in the oven at 100 C (100 to 100 C), 1 shelf",
     "hot": " hot",
+    "fridge": " in the fridge",
 }
 
 

@@ -11,6 +11,7 @@ def plan_text(seed: int, dishes: int | None = None) -> str:
     """A plan as YAML: one or two ovens, one or two people, 1 to 9 dishes unless told how many."""
     chance = random.Random(seed)
     plan = _Maker(chance).plan(dishes)
+    _with_clocks(random.Random(seed + 10**6), plan)  # of its own, so that it leaves the rest as it was
     stream = io.StringIO()
     YAML().dump(plan, stream)
     return stream.getvalue()
@@ -166,3 +167,14 @@ class _Maker:
         elif self.odds() < 0.3:
             job["after"] = self.pick(["guests arrive", f"clear {course}"]) + self.pick(["", ", at most 30 min"])
         return job
+
+
+def _with_clocks(chance: random.Random, plan: dict[str, Any]) -> None:
+    """Some dishes spoil, some courses are eaten in the heat outdoors."""
+    plan["air"] = {"outdoors": f"{chance.choice([24, 33])} C"}
+    for course in plan["courses"]:
+        if chance.random() < 0.2:
+            course["outdoors"] = "yes"
+        for dish in course["dishes"]:
+            if chance.random() < 0.4:
+                dish["perishable"] = "yes"

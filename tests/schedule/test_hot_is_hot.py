@@ -9,7 +9,7 @@ from msgspec.structs import replace
 from board.plan.load import PlanFile
 from board.schedule.audit.validate import validate
 from board.sheet.run_sheet import Keeping, RunSheet
-from board.sheet.told import Because, NoPlace
+from board.sheet.told import Because, NoPlace, PastClock
 from tests.schedule.audit.tampering import says, sheet_of, with_slot
 
 PlanFrom = Callable[[str], PlanFile]
@@ -57,19 +57,20 @@ def test_nothing_is_kept_hot_with_nobody_home(
     plan_from: PlanFrom, keeps: str, where: str, hours: str, more: str
 ) -> None:
     """By README's home rule: the host is at the shops, or has no hours. The ham is out by 15:00 and sliced after 17:00,
-    so it cannot be kept hot, and the sheet says so."""
+    so it cannot be kept hot, and the sheet says so: it stands out for longer than its clock gives it."""
     plan = lunch(plan_from, f"keeps: {keeps}", hours, more)
     sheet = sheet_of(plan)
 
-    told = [(given.what, given.why) for given in sheet.given_up]
-    assert [(type(what), why) for what, why in told] == [(NoPlace, Because("nobody-home"))]
+    past, no_place = sheet.given_up
+    assert isinstance(past.what, PastClock)
+    assert (type(no_place.what), no_place.why) == (NoPlace, Because("nobody-home"))
     assert sheet.by_id()["ham/bake-the-ham"].keeping == Keeping(0, None, exposed=True)
     assert validate(plan, sheet) == []
     as_if = replace(with_slot(sheet, "ham/bake-the-ham", keeping=Keeping(240, where)), given_up=())
     assert says(validate(plan, as_if), "bake the ham made is kept hot", "nobody is at home")
 
 
-@pytest.mark.parametrize("keeps", ["4 h in the room", "4 h in the fridge"])
+@pytest.mark.parametrize("keeps", ["4 h in the room, perishable: no", "4 h in the fridge"])
 def test_what_is_kept_cold_may_stand_by_itself(plan_from: PlanFrom, keeps: str) -> None:
     plan = lunch(plan_from, f"keeps: {keeps}", more=SHOPPING)
     sheet = sheet_of(plan)
@@ -79,7 +80,7 @@ def test_what_is_kept_cold_may_stand_by_itself(plan_from: PlanFrom, keeps: str) 
 
 
 def test_a_way_that_leaves_nothing_hot_is_taken_where_there_is_one(plan_from: PlanFrom) -> None:
-    plan = lunch(plan_from, "keeps: 4 h hot, or: [{keeps: 4 h in the room}]", more=SHOPPING)
+    plan = lunch(plan_from, "keeps: 4 h hot, perishable: no, or: [{keeps: 4 h in the room}]", more=SHOPPING)
     sheet = sheet_of(plan)
 
     assert sheet.given_up == ()

@@ -5,6 +5,7 @@ import pytest
 from board.checks.plan.cautions import cautions
 from board.evening.state import begin
 from board.plan.load import PlanFile
+from board.plan.resolve.assumed import Assumed
 from board.schedule.audit.validate import validate
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
@@ -73,7 +74,7 @@ def test_the_evening_knows_it_like_any_other_job(sheet: RunSheet) -> None:
 
 
 def test_what_is_assumed_of_it_is_told(sheet: RunSheet) -> None:
-    assert "0.5 min to wash a piece of the table, at least 3 min" in sheet.assumed
+    assert Assumed("wash-a-piece", {"each": 0.5, "least": 3}) in sheet.assumed
 
 
 def test_a_plan_that_does_not_ask_for_it_has_no_such_work() -> None:

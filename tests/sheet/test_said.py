@@ -21,6 +21,8 @@ from board.evening.events import EveningOpened
 from board.facts.cooling import Law
 from board.log.record import from_line, to_line
 from board.plan.load import PlanFile, read_plan
+from board.plan.resolve.assumed import Assumed, Kind
+from board.plan.snag import About
 from board.schedule.conflicts.explain import clashes_of
 from board.schedule.formulate import problem_of
 from board.schedule.problem import Problem
@@ -32,6 +34,7 @@ from board.sheet import said, words
 from board.sheet.run_sheet import RunSheet, restore, store
 from board.sheet.told import (
     Because,
+    Causes,
     Chain,
     FightForHands,
     FightForThing,
@@ -39,10 +42,12 @@ from board.sheet.told import (
     GivenUp,
     Held,
     Late,
+    Longest,
     NoPlace,
     NotReady,
     OvenOff,
     OverHours,
+    PastClock,
     PastLimit,
     Stop,
     TakenUp,
@@ -50,6 +55,7 @@ from board.sheet.told import (
     WaitsPast,
     What,
     Why,
+    which,
 )
 from board.view.board import headline
 from tests.conftest import PLANS, at, slot
@@ -79,6 +85,9 @@ def sheet_of(path: Path) -> RunSheet:
     return with_sheet(of_plan(file), made).the_sheet
 
 
+CLOCK = re.compile(r"\d\d:\d\d")  # timetables equal in all aims differ in times
+
+
 @pytest.fixture(scope="module")
 def harvest() -> RunSheet:
     """Its oven cannot keep the pot warm and roast the squash; its chicken is not done; one guest eats no nuts."""
@@ -96,12 +105,17 @@ def test_it_says_what_sheets_of_the_same_plan_once_held_in_words(harvest: RunShe
     old: dict[str, Any] = json.loads(first)["sheet"]
 
     assert [each.finding for each in harvest.stops] == [line.partition(":")[0] for line in old["stops"]]
+    assert [said.assumed(each) for each in harvest.assumed] == old["assumed"]
     assert [said.caution(each) for each in harvest.cautions] == old["cautions"]
     assert [said.plate(each) for each in harvest.courses[0].plates] == old["courses"][0]["plates"]
     assert [
-        {"what": said.what(harvest, each.what), "why": said.why(harvest, each.why), "minutes": each.minutes}
+        {
+            "what": said.what(harvest, each.what),
+            "why": CLOCK.sub("00:00", said.why(harvest, each.why)),
+            "minutes": each.minutes,
+        }
         for each in harvest.given_up
-    ] == old["given_up"]
+    ] == [{**each, "why": CLOCK.sub("00:00", each["why"])} for each in old["given_up"]]
     assert [
         (s.name, said.call_at_start(s), said.call_at_end(s), s.keeping and shared.kept_where(s.keeping.where))
         for s in harvest.slots
@@ -123,6 +137,10 @@ WHAT: dict[str, tuple[What, str]] = {
         NoPlace("stew", "serve", 20, "hot"),
         "stew stands 20 min without the place it should be kept in (hot)",
     ),
+    "past its clock": (
+        PastClock("Stew", "Main", 135, 120),
+        "Stew stands out 2 h 15 until it is eaten, and may for 2 h (food 10)",
+    ),
     "past its limit": (PastLimit("stew", "serve", 1440, 60, "room"), "stew stands 1 day, and keeps 1 h (room)"),
 }
 WHY: dict[str, tuple[Why | str, str]] = {
@@ -134,6 +152,10 @@ WHY: dict[str, tuple[Why | str, str]] = {
         "the hours given begin only then",
     ),
     "taken up": (TakenUp("serve", at("18:50")), "it is taken up by serve at Sat 18:50"),
+    "longest while it is made": (Longest("chop", "during", 20), "the longest is 20 min chop"),
+    "longest as it is kept": (Longest("stew", "kept", 75), "the longest is 75 min kept after stew"),
+    "longest as it is carried": (Longest("serve", "during", 5), "the longest is 5 min plated and carried"),
+    "longest at the table": (Longest("serve", "table", 100), "the longest is 100 min at the table"),
     "litres": (
         Fights((FightForThing("fridge", 40.0, (
             Taker("chop", True, at("17:20"), at("17:30"), 30.0), Taker("stew", False, amount=12.5),
@@ -151,6 +173,30 @@ WHY: dict[str, tuple[Why | str, str]] = {
     "hours": (
         Fights((FightForHands(2, (Taker("stew", False),)),)), "no free hours of any hands suit stew",
     ),
+    "hours of some": (
+        Fights((FightForHands(2, (Taker("stew", False),), ("Nora", "Daan")),)),
+        "no free hours of Nora's or Daan's suit stew",
+    ),
+    "hands of some": (
+        Fights((FightForHands(1, (Taker("stew", False), Taker("sauce", False)), ("Nora",)),)),
+        "Nora's hands are not enough for stew and sauce",
+    ),
+    "two causes": (
+        Causes((
+            Fights((FightForThing("rings", 1, (Taker("stew", False), Taker("sauce", False))),)),
+            Fights((FightForHands(1, (Taker("stew", False), Taker("sauce", False))),)),
+        )),
+        "one ring is not enough for stew and sauce; and even without that: one pair of hands is not enough for stew "
+        "and sauce",
+    ),
+    "time, and a cause": (
+        Causes((
+            Chain((Held("stew", at("18:50"), "order"),), hours_begin=True),
+            Fights((FightForHands(1, (Taker("stew", False), Taker("sauce", False))),)),
+        )),
+        "waits for stew until 18:50 (it comes first); the hours given begin only then; and on top of that: one pair of "
+        "hands is not enough for stew and sauce",
+    ),
 }  # fmt: skip
 
 
@@ -162,6 +208,89 @@ def test_what_is_given_up_in_words(little: RunSheet, told: What, sentence: str) 
 @pytest.mark.parametrize(("told", "sentence"), WHY.values(), ids=WHY)
 def test_why_it_is_in_words(little: RunSheet, told: Why | str, sentence: str) -> None:
     assert said.why(little, told) == sentence
+
+
+ASSUMED: dict[str, Assumed | str] = {
+    "takes 25 min: lay the table, feed the cat": Assumed("takes", {"minutes": 25}, ("lay the table", "feed the cat")),
+    "takes 1 shelf: cut": Assumed("shelf", {}, ("cut",)),
+    "takes 1 ring: cut": Assumed("ring", {}, ("cut",)),
+    "is done before the guests arrive, if it can be: cut": Assumed("before-guests", {}, ("cut",)),
+    "is done any time before the guests arrive (say when, for example `before: guests arrive, at most 1 h`): polish it":
+        Assumed("any-time", {}, ("polish it",)),
+    "is done any time before the guests arrive (when it is, say with `day:`, `after:` or `before:`): iron on Friday":
+        Assumed("any-time-by-words", {}, ("iron on Friday",)),
+    "is cold at most 1 h 30 before the guests arrive, and then stays in the fridge, as usual: wine":
+        Assumed("chilled", {"most": 90, "event": "guests"}, ("wine",)),
+    "is done in the last 45 min before the guests come to the table, as usual; and before 'cut' and 'lay': jugs":
+        Assumed("soon-before", {"most": 45, "event": "table", "ahead": ("cut", "lay")}, ("jugs",)),
+    "is done in the last 45 min before 'roast it', as usual; the food rules go first: lamb":
+        Assumed("soon-before", {"most": 45, "event": "work", "name": "roast it", "food": True}, ("lamb",)),
+    "is done 30 min to 1 h before Lamb is served, as usual: open the red":
+        Assumed("before", {"least": 30, "most": 60, "event": "served", "name": "Lamb"}, ("open the red",)),
+    "is done within 1 h after Pudding is cleared, as usual: dishes":
+        Assumed("soon-after", {"most": 60, "event": "cleared", "name": "Pudding"}, ("dishes",)),
+    "is done 5 min to 30 min after Pudding is served, as usual: coffee":
+        Assumed("after", {"least": 5, "most": 30, "event": "served", "name": "Pudding"}, ("coffee",)),
+    "host is away Fri 18:30 to 19:15, as no time is given: supper": Assumed(
+        "away", {"who": "host", "since": "2026-11-27T18:30:00+00:00", "until": "2026-11-27T19:15:00+00:00"},
+        ("supper",),
+    ),
+    "is done front of house: cut": Assumed("place", {"place": "front-of-house"}, ("cut",)),
+    "is done at the worktop, with hands on it all the time: cut":
+        Assumed("place-and-hands", {"place": "worktop"}, ("cut",)),
+    "needs no fridge room worth counting: wine": Assumed("fridge-room", {}, ("wine",)),
+    "thaws in 1 h 30: duck": Assumed("thaws", {"minutes": 90}, ("duck",)),
+    "needs hands all the time: cut": Assumed("hands", {}, ("cut",)),
+    "needs hands 5 min at the start: wine": Assumed("hands-at-start", {"start": 5}, ("wine",)),
+    "needs hands 2 min at the start and 3 min at the end: bake":
+        Assumed("hands-at-both-ends", {"start": 2, "end": 3}, ("bake",)),
+    "needs hands 2 min at the start, and 3 min every 30 min for fresh water: duck":
+        Assumed("hands-for-fresh-water", {"start": 2, "look": 3, "every": 30}, ("duck",)),
+    "keeps 2 h in the room: cut": Assumed("keeps", {"minutes": 120}, ("cut",)),
+    "served within 15 min of being ready, if it can be: bake": Assumed("best-within", {"minutes": 15}, ("bake",)),
+    "is done at 62.8 °C in the middle (home rules): bake":
+        Assumed("core", {"celsius": 62.8, "rules": "home rules"}, ("bake",)),
+    "5 min to bring the guests to the table": Assumed("seat", {"minutes": 5}),
+    "5 min to plate and carry a course: Broth, Sweet": Assumed("serve", {"minutes": 5}, ("Broth", "Sweet")),
+    "5 min to clear a course: Broth": Assumed("clear", {"minutes": 5}, ("Broth",)),
+    "eaten in 25 min: Broth": Assumed("eaten", {"minutes": 25}, ("Broth",)),
+    "may go out up to 10 min late: Broth": Assumed("may-slip", {"minutes": 10}, ("Broth",)),
+    "is laid with soup bowl, soup spoon: Broth": Assumed("laid", {"pieces": ("soup bowl", "soup spoon")}, ("Broth",)),
+    "is laid with napkin: the whole meal": Assumed("laid-throughout", {"pieces": ("napkin",)}),
+    "0.5 min to wash a piece of the table, at least 3 min": Assumed("wash-a-piece", {"each": 0.5, "least": 3}),
+    "an ordinary kitchen: one oven with two shelves, four rings": Assumed("kitchen"),
+    "the kitchen has one oven with two shelves": Assumed("one-oven"),
+    "the kitchen has 4 rings": Assumed("rings", {"rings": 4}),
+    "has 2 shelves: big": Assumed("shelves", {"shelves": 2}, ("big",)),
+    "goes from 50 to 250 °C: big": Assumed("oven-range", {"low": 50.0, "high": 250.0}, ("big",)),
+    "heats from cold to 175 °C in 15 min: big": Assumed("oven-heats", {"to": 175.0, "minutes": 15}, ("big",)),
+    "cools from 200 to 120 °C in 25 min: big":
+        Assumed("oven-cools", {"begin": 200.0, "to": 120.0, "minutes": 25}, ("big",)),
+    "'GF' is read as no gluten: Kit": Assumed("read-as", {"words": "GF", "meant": "no gluten"}, ("Kit",)),
+    "'from the choir' is read as part of the name: Kit":
+        Assumed("part-of-name", {"words": "from the choir", "meant": ""}, ("Kit",)),
+    "'except almonds' is not weighed: all of nuts counts: Kit":
+        Assumed("not-weighed", {"words": "except almonds", "meant": "nuts"}, ("Kit",)),
+    "an allergy to red meat is read as no alpha-gal: milk and gelatine are asked about too: Kit":
+        Assumed("red-meat", {"words": "red meat", "meant": "alpha-gal"}, ("Kit",)),
+    "keeps 3 h in the room: an older log": "keeps 3 h in the room: an older log",
+}  # fmt: skip
+
+
+@pytest.mark.parametrize(("sentence", "told"), ASSUMED.items())
+def test_what_is_assumed_in_words(sentence: str, told: Assumed | str) -> None:
+    assert said.assumed(told) == sentence
+
+
+def test_what_an_assumption_decides_stands_on_the_sheet(harvest: RunSheet) -> None:
+    decided = [id_ for told in harvest.assumed if isinstance(told, Assumed) for id_ in told.tasks]
+
+    assert len(decided) > 5
+    assert set(decided) <= set(harvest.by_id())
+
+
+def test_everything_that_can_be_assumed_is_among_these() -> None:
+    assert {told.kind for told in ASSUMED.values() if isinstance(told, Assumed)} == set(get_args(Kind))
 
 
 @pytest.mark.parametrize("law", get_args(get_type_hints(Law)["law"]))
@@ -178,10 +307,28 @@ def test_every_plain_reason_has_words(little: RunSheet, reason: Any) -> None:
 def test_everything_a_sheet_tells_comes_back_from_its_stored_form(little: RunSheet) -> None:
     given = tuple(GivenUp(what, why, 5) for what, _ in WHAT.values() for why, _ in WHY.values())
     off = slot("rest", "18:00", "18:30", lane="oven", call=OvenOff("old oven", ajar=True))
-    sheet = replaced(little, given_up=given, slots=(*little.slots, off), stops=(Stop("food 1", "raw"), "an old one"))
+    sheet = replaced(
+        little, given_up=given, slots=(*little.slots, off), stops=(Stop("food 1", "raw", About(("cut",))), "an old one")
+    )
+    sheet = replaced(sheet, assumed=tuple(ASSUMED.values()))
 
     assert restore(store(sheet)) == sheet
     assert headline(off, Call("rest", "start", 0, off.start)) == "Old oven off, door ajar, all stays inside"
+
+
+def test_a_stop_tells_what_it_is_about_and_is_known_by_that_whatever_its_words(harvest: RunSheet) -> None:
+    nuts, chicken = (stop for stop in harvest.stops if isinstance(stop, Stop))
+
+    assert nuts.about == About(course="Main", dish="Roast squash", guests=("Fintan",), foods=("walnuts",))
+    assert chicken.about == About(("thighs/braise-the-thighs",))
+    assert which(msgspec.structs.replace(chicken, message="too cold inside")) == which(chicken) != which(nuts)
+    assert which("an old one") == "an old one"
+
+
+def test_a_stop_of_a_sheet_that_did_not_say_what_it_is_about_is_read() -> None:
+    older = msgspec.json.decode(b'{"finding":"food 1","message":"raw"}', type=Stop)
+
+    assert older == Stop("food 1", "raw", About())
 
 
 def replaced(sheet: RunSheet, **facts: Any) -> RunSheet:
@@ -198,6 +345,7 @@ def test_a_better_word_is_said_of_every_sheet_that_was_stored_before(
         spoken: list[Callable[[], str]] = [
             lambda sheet=sheet: said.given_up(sheet, sheet.given_up[0]),  # type: ignore[misc]
             lambda sheet=sheet: said.caution(sheet.cautions[0]),  # type: ignore[misc]
+            lambda sheet=sheet: said.assumed(sheet.assumed[0]),  # type: ignore[misc]
             lambda sheet=sheet: said.plate(sheet.courses[0].plates[0]),  # type: ignore[misc]
             lambda heat=heat: heat.name,  # type: ignore[misc]
             lambda heat=heat: headline(heat, Call(heat.id, "start", 0, heat.start)),  # type: ignore[misc]

@@ -40,3 +40,27 @@ def test_the_readme_tells_every_room() -> None:
     text = (ROOT / "README.md").read_text(encoding="utf-8")
 
     assert {room for room in rooms() if f"| `{room}` |" not in text} == set()
+
+
+FOR_ALL = {"food 7"}  # the one fridge there is
+
+
+def test_every_finding_that_can_stop_a_meal_names_what_it_is_about() -> None:
+    """So that a stop which a log holds is told from others by more than its words."""
+    silent, stops = set(), 0
+    for path in (ROOT / "board" / "checks").rglob("*.py"):
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            if isinstance(node, ast.Call) and ast.unparse(node.func) == "Snag" and can_stop(node):
+                stops += 1
+                code = ast.unparse(node.args[0]).strip("'")
+                silent |= {code} - {code for key in node.keywords if key.arg == "about"}
+
+    assert stops > 20
+    assert silent == FOR_ALL
+
+
+def can_stop(snag: ast.Call) -> bool:
+    """Whether it is about somebody's safety, and not always of less weight."""
+    safety = [key.value for key in snag.keywords if key.arg == "safety"]
+    less = ("Weight.ASK", "Weight.MIND", "Weight.NOTE")
+    return bool(safety) and ast.unparse(snag.args[1]) not in less

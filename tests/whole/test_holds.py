@@ -21,6 +21,7 @@ def ended(board: Terminal) -> tuple[str, int | None]:
     return " ".join(str(said).split()), board.process.exitstatus
 
 
+@pytest.mark.slow
 def test_where_nothing_can_be_kept_the_board_says_so_before_it_begins_and_can_go_without(
     tmp_path: Path, env: dict[str, str]
 ) -> None:

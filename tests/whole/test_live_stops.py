@@ -34,6 +34,7 @@ def asked(plan: str, log: Path, env: dict[str, str]) -> Terminal:
     return board
 
 
+@pytest.mark.slow
 def test_understood_opens_the_board_and_the_log_and_the_review_say_so(
     tmp_path: Path, env: dict[str, str], plan: str, run: Run
 ) -> None:

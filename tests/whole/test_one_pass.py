@@ -86,15 +86,16 @@ def test_the_checks_of_a_sheet_share_its_clocks(run: Run, plan: str) -> None:
     assert calls["dish_clocks"] == 1
 
 
-def test_ways_out_pose_one_problem_for_the_plan_and_one_for_each_change_tried(run: Run, plan: str) -> None:
-    from board.plan.edit.edits import apply_all
+def test_ways_out_pose_one_problem_for_the_plan_and_one_for_each_change_tried_or_written(run: Run, plan: str) -> None:
+    from board.plan.edit.edits import apply_all, try_all
 
     Path(plan).write_text(PLAN.replace("on the day: 16:00 - 22:00", "on the day: 19:10 - 22:00"))
 
-    with counted([problem_of, every.check, apply_all]) as calls:
+    with counted([problem_of, every.check, apply_all, try_all]) as calls:
         code, shown, _ = run("sheet", plan, "--ways-out", "1")
 
     assert code == 0
     assert calls["apply_all"] > 0, shown
-    assert calls["problem_of"] <= 1 + calls["apply_all"]
-    assert calls["check"] <= 1 + calls["apply_all"]
+    assert calls["apply_all"] <= calls["try_all"]  # only what helps is written
+    assert calls["problem_of"] <= 1 + calls["try_all"] + calls["apply_all"]
+    assert calls["check"] <= 1 + calls["try_all"] + calls["apply_all"]

@@ -106,6 +106,7 @@ def test_ticking_needs_a_terminal_and_only_one_form_at_once(run: Run, plan: str)
     assert run("provisions", plan, "--json", "--markdown")[0] == ExitCode.USAGE
 
 
+@pytest.mark.slow
 def test_ticks_outlive_a_kill_and_a_broken_file_ends_nothing(plan: str, env: dict[str, str]) -> None:
     ticks = Path(plan).with_name("supper.ticks.yaml")
     first = Terminal(["provisions", plan, "--tick"], (80, 24), env)

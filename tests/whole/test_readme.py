@@ -10,6 +10,7 @@ from board.plan.load import PlanFile, read_plan
 from board.plan.snag import Weight
 from board.screens import words as screens_words
 from tests.conftest import HEAD
+from tests.whole.conftest import Run
 
 README = (Path(__file__).parents[2] / "README.md").read_text(encoding="utf-8")
 
@@ -22,6 +23,19 @@ def test_the_example_plan_is_sound_and_clean() -> None:
 
     assert isinstance(plan, PlanFile)
     assert check(plan) == []
+
+
+def test_its_sheet_is_what_its_example_plan_gives(run: Run, tmp_path: Path) -> None:
+    text = re.search(r"```yaml\n(.*?)```", README, re.DOTALL)
+    shown = re.search(r"\$ platecall sheet supper\.yaml\n…\n(.*?)\n…\n```", README, re.DOTALL)
+    assert text is not None
+    assert shown is not None
+    plan = tmp_path / "supper.yaml"
+    plan.write_text(text[1], encoding="utf-8")
+
+    _, out, _ = run("sheet", str(plan))
+
+    assert shown[1] in "\n".join(line.rstrip() for line in out.splitlines())
 
 
 def test_the_example_of_food_safety_is_sound_and_nothing_stops_it() -> None:

@@ -140,6 +140,7 @@ def test_what_is_due_is_read_before_the_board_stands(tmp_path: Path, env: dict[s
     assert first.count("\x1b[?1049h") >= 1  # on the other screen, where the host's own lines are safe
 
 
+@pytest.mark.slow
 def test_the_hosts_own_lines_come_back_after_the_board(tmp_path: Path, env: dict[str, str]) -> None:
     board = Terminal(["rehearse", LANTERN, "--no-log", "--from", "19:19", "--no-bell"], (80, 24), env)
     board.wait_for("┃")

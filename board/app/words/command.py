@@ -133,6 +133,7 @@ def bad_speed(text: str) -> str:
 AIM_WORDS = {
     "hours": "work within its hours",
     "courses": "courses on time",
+    "clocks": "no dish out too long",
     "keeps": "nothing kept too long",
     "freshness": "hot food fresh",
     "usual": "jobs at their usual hours",

@@ -8,7 +8,7 @@ from board.checks.allergens.dietary_needs import is_severe, told_needs
 from board.checks.allergens.guests_eat import Answer, DishRow, Matrix
 from board.checks.allergens.verdict import Reason, Verdict
 from board.plan.load import PlanFile
-from board.plan.snag import Snag, Weight
+from board.plan.snag import About, Snag, Weight
 
 _READ = "Read the label and ask your guest"
 
@@ -42,7 +42,10 @@ def _met(file: PlanFile, guest: str, row: DishRow, answer: Answer) -> list[Snag]
             special = [reason.mend for reason in reasons if reason.mend]
             mend = " ".join(dict.fromkeys([*special, _ANOTHER]))
             place, source, severe = file.places.of(reasons[0].loc), _sources(reasons), _severe(reasons)
-            snags.append(Snag(code, weight, message, mend, place, safety=safety, source=source, severe=severe))
+            about = _about(row, [guest], (reason.ingredient for reason in reasons))
+            snags.append(
+                Snag(code, weight, message, mend, place, safety=safety, source=source, severe=severe, about=about)
+            )
     return snags
 
 
@@ -62,7 +65,8 @@ def _to_ask(file: PlanFile, guest: str, row: DishRow, answer: Answer, *, safety:
     message = f"{row.dish}: ask about it for {guest} ({_needs(reasons)}): {_joined(reasons)}"
     mend = " ".join(dict.fromkeys(reason.mend or f"{_READ}." for reason in reasons))
     place, source = file.places.of(reasons[0].loc), _sources(reasons)
-    return [Snag(code, Weight.ASK, message, mend, place, source=source, severe=_severe(reasons))]
+    about = _about(row, [guest], (reason.ingredient for reason in reasons))
+    return [Snag(code, Weight.ASK, message, mend, place, source=source, severe=_severe(reasons), about=about)]
 
 
 def _unknown(file: PlanFile, found: Matrix, row: DishRow, answers: dict[int, Answer]) -> list[Snag]:
@@ -83,12 +87,12 @@ def _unknown(file: PlanFile, found: Matrix, row: DishRow, answers: dict[int, Ans
     if not row.listed:
         message = f"{row.dish} has no ingredients written down, so nobody knows whether {guests} may eat it"
         mend = "Write its ingredients, or `ingredients: nothing` where nobody eats of it."
-        return [Snag("guests 5", Weight.ASK, message, mend, place, severe=severe)]
+        return [Snag("guests 5", Weight.ASK, message, mend, place, severe=severe, about=_about(row, whom))]
     names = _and(repr(food) for food in foods)
     message = f"{row.dish}: {names} {'is' if len(foods) == 1 else 'are'} not in the table of foods; ask for {guests}"
     first = next(iter(foods))
     mend = f"{_READ}; then write it under `foods:`, for example `{first}: mustard and celery` or `{first}: nothing`."
-    return [Snag("guests 3", Weight.ASK, message, mend, place, severe=severe)]
+    return [Snag("guests 3", Weight.ASK, message, mend, place, severe=severe, about=_about(row, whom, foods))]
 
 
 def _words_without_food(file: PlanFile, found: Matrix) -> list[Snag]:
@@ -104,6 +108,10 @@ def _words_without_food(file: PlanFile, found: Matrix) -> list[Snag]:
                 place = file.places.of(("guests", g))
                 snags.append(Snag("guests 4", Weight.ASK, message, mend, place, severe=need.severe))
     return snags
+
+
+def _about(row: DishRow, guests: Iterable[str], foods: Iterable[str] = ()) -> About:
+    return About(course=row.course, dish=row.dish, guests=tuple(guests), foods=tuple(dict.fromkeys(foods)))
 
 
 def _needs(reasons: list[Reason]) -> str:

@@ -23,7 +23,7 @@ from board.plan.load import PlanFile
 from board.plan.phrases.durations import short
 from board.plan.resolve.assume import Task
 from board.plan.resolve.food_safety import OUT_OF_CONTROL
-from board.plan.snag import Snag, Weight
+from board.plan.snag import About, Snag, Weight
 
 THAWED_IN_FRIDGE_MINUTES = 12 * 60  # in the fridge so long before the heat, it was put there to thaw; our reading
 OUT_MINUTES = 120  # raw food out of the fridge: USDA FSIS, danger zone
@@ -52,14 +52,16 @@ def frozen_meat_has_time(file: PlanFile) -> list[Snag]:
 def _frozen(file: PlanFile, say: Figures, task: Task, line: RawLine, *, slow: bool) -> Snag:
     food = line.line.food
     thaw = f"Add a step before it, `thaws: {'5 lb' if say.fahrenheit else '2 kg'} in the fridge`"
-    place = file.places.of((*task.node.loc, "step"))
+    place, about = file.places.of((*task.node.loc, "step")), About((task.node.id,), foods=(food,))
     if slow:
         message = f"{task.node.name} begins with {food}, and a slow cooker warms what is frozen too slowly"
-        return Snag("food 18", Weight.STOP, message, f"{thaw}.", place, safety=True, source=faults.SLOW_FROM_FROZEN)
+        return Snag(
+            "food 18", Weight.STOP, message, f"{thaw}.", place, safety=True, source=faults.SLOW_FROM_FROZEN, about=about
+        )
     weight = Weight.ASK if task.care.core is None else Weight.MIND
     message = f"{task.node.name} begins with {food}, and nothing thaws it"
     mend = f"{thaw}, or say `from frozen` in its words, with one and a half times as long and `until:` by the probe."
-    return Snag("food 18", weight, message, mend, place, safety=True, source=faults.FROM_FROZEN)
+    return Snag("food 18", weight, message, mend, place, safety=True, source=faults.FROM_FROZEN, about=about)
 
 
 def _is_frozen(work: DishWork, line: RawLine) -> bool:
@@ -107,8 +109,10 @@ def nothing_thaws_in_the_room(file: PlanFile) -> list[Snag]:
                 message = f"{name} leaves it out for {short(minutes)}: its outside is warm while its middle is frozen"
                 mend = "Thaw it in the fridge: `thaws: 2 kg in the fridge`, and its time is reckoned from the weight."
                 weight = Weight.STOP if minutes > OUT_MINUTES else Weight.MIND
-                place = file.places.of((*task.node.loc, "step"))
-                found.append(Snag("food 28", weight, message, mend, place, safety=True, source=faults.THAWED_OUT))
+                place, about = file.places.of((*task.node.loc, "step")), About((task.node.id,))
+                found.append(
+                    Snag("food 28", weight, message, mend, place, safety=True, source=faults.THAWED_OUT, about=about)
+                )
     return found
 
 
@@ -130,8 +134,10 @@ def nothing_marinates_in_the_room(file: PlanFile) -> list[Snag]:
                 )
                 mend = "Let it lie in the fridge: `where: fridge`, with hands at the start."
                 weight = Weight.STOP if minutes > OUT_MINUTES else Weight.MIND
-                place = file.places.of((*task.node.loc, "step"))
-                found.append(Snag("food 24", weight, message, mend, place, safety=True, source=faults.MARINATED_OUT))
+                place, about = file.places.of((*task.node.loc, "step")), About((task.node.id,))
+                found.append(
+                    Snag("food 24", weight, message, mend, place, safety=True, source=faults.MARINATED_OUT, about=about)
+                )
     return found
 
 
@@ -169,8 +175,10 @@ def no_bird_is_stuffed_ahead(file: PlanFile) -> list[Snag]:
                 message = f"{name} is done ahead: the filling gets hot last"
             mend = "Keep the filling by itself in the fridge, and fill it just before the oven, or bake it in a dish."
             weight = Weight.STOP if bird else Weight.MIND
-            place = file.places.of((*task.node.loc, "step"))
-            found.append(Snag("food 21", weight, message, mend, place, safety=True, source=faults.STUFFED_AHEAD))
+            place, about = file.places.of((*task.node.loc, "step")), About((task.node.id,))
+            found.append(
+                Snag("food 21", weight, message, mend, place, safety=True, source=faults.STUFFED_AHEAD, about=about)
+            )
     return found
 
 
@@ -230,9 +238,10 @@ def raw_marinade_is_boiled(file: PlanFile) -> list[Snag]:
             if not work.is_raw_at(task, *meats) and not boiled:
                 message = f"{name}: the marinade has held raw {meats[0].line.food}"
                 mend = "Keep some of it apart from the start, or boil it first."
-                place = file.places.of((*task.node.loc, "step"))
+                place, about = file.places.of((*task.node.loc, "step")), About((task.node.id,))
+                source = faults.MARINADE_AGAIN
                 found.append(
-                    Snag("food 31", Weight.STOP, message, mend, place, safety=True, source=faults.MARINADE_AGAIN)
+                    Snag("food 31", Weight.STOP, message, mend, place, safety=True, source=source, about=about)
                 )
     return found
 

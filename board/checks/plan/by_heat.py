@@ -7,7 +7,7 @@ from board.checks.plan.raw_food import MEATS, DishWork, RawLine, dishes, heats, 
 from board.facts import deeds, faults
 from board.plan.load import PlanFile
 from board.plan.resolve.assume import Task
-from board.plan.snag import Snag, Weight
+from board.plan.snag import About, Snag, Weight
 
 
 def cooking_is_done_in_one_go(file: PlanFile) -> list[Snag]:
@@ -21,22 +21,24 @@ def cooking_is_done_in_one_go(file: PlanFile) -> list[Snag]:
         meats = [line for line in work.raw if line.raw in (*MEATS, "fish")]
         for task in work.tasks:
             name = task.node.name
-            about = [line for line in meats if work.names(task, line)] or meats
-            halfway = deeds.part_cooks(name) or _stops_short(say, task, about)
+            these = [line for line in meats if work.names(task, line)] or meats
+            halfway = deeds.part_cooks(name) or _stops_short(say, task, these)
             if not meats or not (halfway or deeds.only_colours(name)) or not work.heats(task, *meats):
                 continue
-            if not work.is_raw_at(task, *about) or _done(say, task, about):
+            if not work.is_raw_at(task, *these) or _done(say, task, these):
                 continue
             later = [each for each in work.following(task) if heats(each) or each.care.reheats]
-            later = [each for each in later if work.is_about(each, *about) or each.care.reheats]
+            later = [each for each in later if work.is_about(each, *these) or each.care.reheats]
             if not later or not is_held_before(work, task, later):
                 continue
             message = f"{name} stops short of cooking it, and it is kept until {later[0].node.name}"
             mend = "Cook it through in one go and cool it quickly, or do both steps one after the other, `at once`."
-            only_browned = not halfway and all(line.raw == "whole cut" for line in about)
+            only_browned = not halfway and all(line.raw == "whole cut" for line in these)
             weight = Weight.MIND if only_browned else Weight.STOP
-            place = file.places.of((*task.node.loc, "step"))
-            found.append(Snag("food 19", weight, message, mend, place, safety=True, source=faults.PART_COOKED))
+            place, about = file.places.of((*task.node.loc, "step")), About((task.node.id,))
+            found.append(
+                Snag("food 19", weight, message, mend, place, safety=True, source=faults.PART_COOKED, about=about)
+            )
     return found
 
 
@@ -70,8 +72,10 @@ def birds_get_a_hot_oven(file: PlanFile) -> list[Snag]:
                 continue
             message = f"{task.node.name}: {say.degrees(celsius)} is little heat for poultry, and it warms slowly"
             mend = f"Set the oven to {say.limit(faults.LEAST_OVEN)} or above, and write `until:` for the probe."
-            place = file.places.of((*task.node.loc, "where"))
-            found.append(Snag("food 20", weight, message, mend, place, safety=True, source=faults.LEAST_OVEN_SOURCE))
+            place, about = file.places.of((*task.node.loc, "where")), About((task.node.id,))
+            found.append(
+                Snag("food 20", weight, message, mend, place, safety=True, source=faults.LEAST_OVEN_SOURCE, about=about)
+            )
     return found
 
 

@@ -18,7 +18,7 @@ from board.plan.phrases.food_safety import ROAST, Core, rule_class
 from board.plan.places import Loc
 from board.plan.resolve.assume import Task
 from board.plan.resolve.links import serve_id
-from board.plan.snag import Place, Snag, Weight
+from board.plan.snag import About, Place, Snag, Weight
 
 
 def what_is_cooked_gets_hot_enough(file: PlanFile) -> list[Snag]:
@@ -31,17 +31,17 @@ def what_is_cooked_gets_hot_enough(file: PlanFile) -> list[Snag]:
     found = []
     for task, cooks, core in _cooked(file):
         cook = say.rules.cook_for(rule_class(cooks))
-        place = _place(file, task, "until", "cooks")
+        place, about = _place(file, task, "until", "cooks"), About((task.node.id,))
         if cook is None:
             message = f"{task.node.name}: {say.rules.title} have no figure for {cooks}"
             mend = "Go by your local code and the label, and write what the middle must reach: `until: 74 C`."
-            found.append(Snag("food 1", Weight.ASK, message, mend, place, safety=True))
+            found.append(Snag("food 1", Weight.ASK, message, mend, place, safety=True, about=about))
         elif not enough(say.rules, cooks, core, math.inf):
             message = f"{task.node.name}: {_reaches(say, core)}; {say.asks(_wanted(say, cook, cooks, core))}"
             mend = f"Write `until: {mended(say, cook)}`, and cook it to that by the probe."
             roasts = cooks == ROAST and say.rules.roast_hold_seconds(core.celsius) is not None
             source = f"{cook.source}; {say.rules.roasts_source}" if roasts else cook.source
-            found.append(Snag("food 1", Weight.STOP, message, mend, place, safety=True, source=source))
+            found.append(Snag("food 1", Weight.STOP, message, mend, place, safety=True, source=source, about=about))
     return found
 
 
@@ -118,15 +118,16 @@ def what_is_reheated_gets_hot_enough(file: PlanFile) -> list[Snag]:
         write = (
             f"`until: {limit.degrees.fahrenheit:g} F`" if say.fahrenheit else f"`until: {limit.degrees.celsius:g} C`"
         )
-        place, source = _place(file, task, "until", "reheats"), task.care.by.beside(limit.source)
+        place, about = _place(file, task, "until", "reheats"), About((task.node.id,))
+        source = task.care.by.beside(limit.source)
         if core is None and BOILS.search(folded(task.node.name)) is None:
             message = f"{task.node.name} does not say how hot it gets; {asks}"
             mend = f"Write {write}."
-            found.append(Snag("food 4", Weight.ASK, message, mend, place, safety=True, source=source))
+            found.append(Snag("food 4", Weight.ASK, message, mend, place, safety=True, source=source, about=about))
         elif core is not None and not limit.degrees.at_least(core.celsius):
             message = f"{task.node.name}: {_reaches(say, core)}; {asks}"
             mend = f"Write {write}, and reheat it to that."
-            found.append(Snag("food 4", Weight.STOP, message, mend, place, safety=True, source=source))
+            found.append(Snag("food 4", Weight.STOP, message, mend, place, safety=True, source=source, about=about))
     return found
 
 
@@ -144,8 +145,10 @@ def what_is_reheated_gets_hot_soon(file: PlanFile) -> list[Snag]:
                     f"{say.asks(f'{say.limit(limit.degrees)} within {short(limit.within_minutes)}')}"
                 )
                 mend = "Reheat it in smaller or shallower pans, on a ring, and keep it hot afterwards."
-                place = file.places.of((*loc, "takes"))
-                found.append(Snag("food 5", Weight.STOP, message, mend, place, safety=True, source=limit.source))
+                place, about = file.places.of((*loc, "takes")), About((task.node.id,))
+                found.append(
+                    Snag("food 5", Weight.STOP, message, mend, place, safety=True, source=limit.source, about=about)
+                )
     return list(dict.fromkeys(found))
 
 

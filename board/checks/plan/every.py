@@ -23,7 +23,7 @@ from board.checks.plan import presence as hours
 from board.checks.plan import time_windows as fit
 from board.checks.plan import written_hours as days
 from board.plan.load import PlanFile
-from board.plan.snag import Snag, Weight, in_order
+from board.plan.snag import About, Snag, Weight, in_order
 
 Check = Callable[[PlanFile], list[Snag]]
 
@@ -98,6 +98,6 @@ def endangers(before: Iterable[Snag], after: Iterable[Snag]) -> bool:
     return bool(_dangers(after) - _dangers(before))
 
 
-def _dangers(snags: Iterable[Snag]) -> Counter[str]:
-    """How many stops of each code are about somebody's safety."""
-    return Counter(snag.code for snag in snags if snag.safety and snag.weight is Weight.STOP)
+def _dangers(snags: Iterable[Snag]) -> Counter[tuple[str, About]]:
+    """How many stops of each code are about somebody's safety, and the same work, dish, guests and food."""
+    return Counter((snag.code, snag.about) for snag in snags if snag.safety and snag.weight is Weight.STOP)

@@ -8,7 +8,7 @@ from board.plan.load import PlanFile
 from board.plan.phrases.durations import short
 from board.plan.places import Loc
 from board.plan.resolve.assume import FilledWay, Task
-from board.plan.snag import Snag, Weight
+from board.plan.snag import About, Snag, Weight
 
 DAY_MINUTES = 24 * 60
 
@@ -37,8 +37,8 @@ def what_is_kept_hot_is_hot_enough(file: PlanFile) -> list[Snag]:
                 f"{say.asks(f'{say.limit(limit)} or above', say.rules.holding_source)}"
             )
             mend = "Set the oven higher, and let its range begin no lower: `40 min in the oven at 80 C (70 to 95 C)`."
-            place, why = file.places.of((*loc, "keeps")), task.care.by.beside("")
-            found.append(Snag("food 6", Weight.STOP, message, mend, place, safety=True, source=why))
+            place, why, about = file.places.of((*loc, "keeps")), task.care.by.beside(""), About((task.node.id,))
+            found.append(Snag("food 6", Weight.STOP, message, mend, place, safety=True, source=why, about=about))
     return list(dict.fromkeys(found))
 
 
@@ -72,16 +72,16 @@ def what_thaws_has_time_to(file: PlanFile) -> list[Snag]:
                 asks = say.asks(f"{short(needed)} in the {thaw.where} for {_weight(thaw.kilos)}", say.rules.thaw.source)
                 message = f"{task.node.name} may take only {short(way.takes.low)}; {asks}"
                 mend = "Give it that long, or leave out `takes` and it is reckoned from the weight."
-                place = file.places.of((*loc, "takes"))
-                found.append(Snag("food 8", Weight.STOP, message, mend, place, safety=True))
+                place, about = file.places.of((*loc, "takes")), About((task.node.id,))
+                found.append(Snag("food 8", Weight.STOP, message, mend, place, safety=True, about=about))
         if not in_fridge and not _cooked_at_once(file, task):
             message = (
                 f"{task.node.name} thaws in cold water, and is not cooked at once; "
                 f"{say.asks('it to be cooked at once', say.rules.thaw.source)}"
             )
             mend = "Let a step that cooks it follow `at once`, or thaw it in the fridge."
-            place = file.places.of((*task.node.loc, "thaws"))
-            found.append(Snag("food 8", Weight.MIND, message, mend, place, safety=True))
+            place, about = file.places.of((*task.node.loc, "thaws")), About((task.node.id,))
+            found.append(Snag("food 8", Weight.MIND, message, mend, place, safety=True, about=about))
     return found
 
 
@@ -104,8 +104,9 @@ def _thaws_unsaid(file: PlanFile, task: Task, say: Figures) -> Iterator[Snag]:
         if way.where.place == "fridge" and way.takes.low < least:
             asks = say.asks(f"{short(least)} in the fridge and more", say.rules.thaw.source)
             message = f"{task.node.name} has {short(way.takes.low)} to thaw in the fridge; {asks}"
+            about = About((task.node.id,))
             mend = "Write how much thaws, `thaws: 2.2 kg in the fridge`, and leave out `takes`."
-            yield Snag("food 8", Weight.MIND, message, mend, file.places.of((*loc, "takes")), safety=True)
+            yield Snag("food 8", Weight.MIND, message, mend, file.places.of((*loc, "takes")), safety=True, about=about)
 
 
 def _keeps_frozen(task: Task) -> bool:
@@ -143,8 +144,8 @@ def what_keeps_cold_keeps_so_long(file: PlanFile) -> list[Snag]:
                     f"{say.rules.title} give {head}{most[0]:g} days at most [{most[1]}]"
                 )
                 mend = "Make it later, eat it sooner, or freeze it."
-                place, why = file.places.of((*loc, "keeps")), task.care.by.beside("")
-                found.append(Snag("food 12", Weight.MIND, message, mend, place, safety=True, source=why))
+                place, why, about = file.places.of((*loc, "keeps")), task.care.by.beside(""), About((task.node.id,))
+                found.append(Snag("food 12", Weight.MIND, message, mend, place, safety=True, source=why, about=about))
     return list(dict.fromkeys(found))
 
 

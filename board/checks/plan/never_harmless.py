@@ -26,7 +26,7 @@ from board.plan.phrases.durations import short
 from board.plan.phrases.quantities import Ingredient
 from board.plan.resolve.assume import Task
 from board.plan.resolve.food_safety import OUT_OF_CONTROL
-from board.plan.snag import Place, Snag, Weight
+from board.plan.snag import About, Place, Snag, Weight
 
 SIMMERED_MINUTES = 30  # on a ring so long, it most likely boils at some time; mind all the same; ours
 DAY_MINUTES = 24 * 60
@@ -44,17 +44,23 @@ def raw_fish_was_frozen(file: PlanFile) -> list[Snag]:
                 continue
             frozen = frozen_minutes(work, each.food)
             cold = f"{faults.FREEZE_DAYS} days at {say.limit(faults.FREEZE_AT)} or below"
-            place = file.places.of((*work.loc, "ingredients", each.food.number))
+            place, about = file.places.of((*work.loc, "ingredients", each.food.number)), work.about(food)
             if frozen:
                 message = f"{work.dish.dish}: {food} is frozen for {short(frozen)} only; parasites die in {cold}"
                 mend = f"Freeze it for {cold}, or cook it."
-                found.append(Snag("food 23", Weight.STOP, message, mend, place, safety=True, source=faults.PARASITES))
+                found.append(
+                    Snag(
+                        "food 23", Weight.STOP, message, mend, place, safety=True, source=faults.PARASITES, about=about
+                    )
+                )
                 continue
             message = (
                 f"{work.dish.dish}: {food}, raw or cured, may hold live parasites; nothing says it was frozen first"
             )
             mend = f"Ask for fish that was frozen ({cold}) or is farmed on pellets, and write `frozen` or `farmed`."
-            found.append(Snag("food 23", Weight.ASK, message, mend, place, safety=True, source=faults.PARASITES))
+            found.append(
+                Snag("food 23", Weight.ASK, message, mend, place, safety=True, source=faults.PARASITES, about=about)
+            )
     return found
 
 
@@ -66,7 +72,7 @@ def beans_are_boiled(file: PlanFile) -> list[Snag]:
             dried = _are_dried(work, line)
             if dried is False or _boiled(work):
                 continue
-            place = file.places.of((*work.loc, "ingredients", n))
+            place, about = file.places.of((*work.loc, "ingredients", n)), work.about(line.food)
             boil = f"boil them hard for {faults.BOIL_MINUTES} min and more in fresh water before anything else"
             cooked = [task for task in work.tasks if heats(task)]
             if dried is None:
@@ -86,7 +92,7 @@ def beans_are_boiled(file: PlanFile) -> list[Snag]:
                     for way in task.ways
                 )
                 weight = Weight.MIND if simmered or not MOST_OF_IT.search(line.food.casefold()) else Weight.STOP
-            found.append(Snag("food 25", weight, message, mend, place, safety=True, source=faults.BEANS))
+            found.append(Snag("food 25", weight, message, mend, place, safety=True, source=faults.BEANS, about=about))
     return found
 
 
@@ -124,20 +130,23 @@ def oil_stays_cold(file: PlanFile) -> list[Snag]:
             room += max((way.takes.likely for way in task.ways if way.where.place in OUT_OF_CONTROL), default=0)
         fridge = kept_minutes(task, "fridge")
         place = file.places.of((*task.node.loc, "step" if task.node.kind == "step" else "job"))
+        about = About((task.node.id,))
         if room > faults.OIL_ROOM_MINUTES:
             sour = ACID.search(words) is not None
             message = f"{task.node.name} leaves it under oil in the room for {short(room)}, where botulism grows unseen"
             mend = f"Into the fridge at once, 4 days at most: `keeps: {faults.OIL_DAYS} days in the fridge`."
             weight = Weight.MIND if sour else Weight.STOP
             source = faults.GARLIC_IN_OIL
-            found.append(Snag("food 27", weight, message, mend, place, safety=True, source=source, severe=not sour))
+            found.append(
+                Snag("food 27", weight, message, mend, place, safety=True, source=source, severe=not sour, about=about)
+            )
         elif fridge > faults.OIL_DAYS * DAY_MINUTES:
             message = (
                 f"{task.node.name} is said to keep {short(fridge)} under oil; botulism grows in the cold too, slowly"
             )
             mend = f"Make it later, or freeze it: {faults.OIL_DAYS} days in the fridge at most."
             source = faults.GARLIC_IN_OIL
-            found.append(Snag("food 27", Weight.MIND, message, mend, place, safety=True, source=source))
+            found.append(Snag("food 27", Weight.MIND, message, mend, place, safety=True, source=source, about=about))
     return found
 
 
@@ -171,17 +180,19 @@ def nothing_is_poisonous(file: PlanFile) -> list[Snag]:
             for poison in POISONS:
                 if poison.words.search(words) and not (poison.cooked_is_fine and heated):
                     place = file.places.of((*work.loc, "ingredients", n))
-                    found.append(_poison(f"{work.dish.dish}: {line.food}", poison, place))
+                    about = work.about(line.food)
+                    found.append(_poison(f"{work.dish.dish}: {line.food}", poison, place, about))
         for task in work.tasks:
             for poison in POISONS:
                 if poison.words.search(task.node.name.casefold()) and not poison.cooked_is_fine:
-                    found.append(_poison(task.node.name, poison, file.places.of((*task.node.loc, "step"))))
+                    place, about = file.places.of((*task.node.loc, "step")), About((task.node.id,))
+                    found.append(_poison(task.node.name, poison, place, about))
     return found
 
 
-def _poison(about: str, poison: Poison, place: Place) -> Snag:
+def _poison(what: str, poison: Poison, place: Place, about: About) -> Snag:
     weight = Weight.ASK if poison.asks else Weight.STOP
     return Snag(
-        "food 26", weight, f"{about}: {poison.why}", poison.mend, place, safety=True, source=poison.source,
-        severe=poison.severe,
+        "food 26", weight, f"{what}: {poison.why}", poison.mend, place, safety=True, source=poison.source,
+        severe=poison.severe, about=about,
     )  # fmt: skip

@@ -18,6 +18,7 @@ from board.plan.model.courses import Dish
 from board.plan.phrases.quantities import Ingredient
 from board.plan.places import Loc
 from board.plan.resolve.assume import Task
+from board.plan.snag import About
 
 MEATS = ("poultry", "ground meat", "whole cut")
 
@@ -37,10 +38,15 @@ class DishWork:
     dish or another that takes it up."""
 
     loc: Loc
+    course: str
     dish: Dish
     tasks: tuple[Task, ...]
     after: dict[str, frozenset[str]]
     every: dict[str, Task]
+
+    def about(self, *foods: str) -> About:
+        """What a finding about these foods of it is about."""
+        return About(course=self.course, dish=self.dish.dish, foods=foods)
 
     @functools.cached_property
     def raw(self) -> tuple[RawLine, ...]:
@@ -96,7 +102,7 @@ def dishes(file: PlanFile) -> Iterator[DishWork]:
             loc: Loc = ("courses", c, "dishes", d)
             own = [task for task in tasks.values() if task.node.loc[:4] == loc]
             own.sort(key=lambda task: sum(task.node.id in after[other.node.id] for other in own))
-            yield DishWork(loc, dish, tuple(own), after, tasks)
+            yield DishWork(loc, course.course, dish, tuple(own), after, tasks)
 
 
 def _after(file: PlanFile, tasks: dict[str, Task]) -> dict[str, frozenset[str]]:

@@ -51,7 +51,7 @@ def with_sheet(plan: Assessed, sheet: RunSheet) -> Assessed:
 def _with_warnings(plan: Assessed, sheet: RunSheet, snags: Iterable[Snag]) -> RunSheet:
     """The sheet with a line for each thing that must be mended before anybody eats, with the usual cautions, and with
     whose plate is different."""
-    stops = dict.fromkeys(Stop(s.code, s.message) for s in snags if s.weight is Weight.STOP and s.safety)
+    stops = dict.fromkeys(Stop(s.code, s.message, s.about) for s in snags if s.weight is Weight.STOP and s.safety)
     whose = plates(plan.file, plan.eaten)
     courses = tuple(msgspec.structs.replace(course, plates=whose.get(course.name, ())) for course in sheet.courses)
     return msgspec.structs.replace(sheet, stops=tuple(stops), cautions=plan.cautions, courses=courses)

@@ -10,7 +10,7 @@ from board.checks.sheet.paths import HOT_LANES, Paths, length, minutes_between
 from board.checks.sheet.timed import Timed
 from board.facts.rule_set import READY_TO_EAT, Interval, Verdict, fridge_days
 from board.plan.places import Loc
-from board.plan.snag import Snag, Weight
+from board.plan.snag import About, Snag, Weight
 from board.sheet.run_sheet import Slot
 
 DAY_MINUTES = 24 * 60
@@ -107,7 +107,7 @@ def _lies_too_long(
     task = paths.task(slot)
     key = "keeps" if task.work is not None and task.work.keeps is not None else "step"
     place, why = paths.file.places.of((*task.node.loc, key)), task.care.by.beside("")
-    return Snag("food 12", weight, message, mend, place, safety=True, source=why)
+    return Snag("food 12", weight, message, mend, place, safety=True, source=why, about=About((slot.id,)))
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,7 +11,8 @@ from board.checks.sheet.timed import Timed
 from board.plan.edit.yaml_text import Layout, flow
 from board.plan.phrases.durations import short
 from board.plan.resolve.at_table import dish_spoils
-from board.plan.snag import Snag, Weight
+from board.plan.snag import About, Snag, Weight
+from board.sheet import said
 from board.sheet.exposure import Exposed
 from board.sheet.run_sheet import Slot
 
@@ -37,8 +38,9 @@ def dishes_are_eaten_in_time(timed: Timed) -> list[Snag]:
             )
             if not by.sure:
                 mend = f"Does it spoil? Write `perishable: yes` or `no`. {mend}"
+            about = About(course=clock.course, dish=clock.dish)
             weight, place = Weight.STOP if by.sure else Weight.ASK, timed.file.places.of((*loc, "dish"))
-            found.append(Snag("food 10", weight, message, mend, place, safety=True, source=by.beside("")))
+            found.append(Snag("food 10", weight, message, mend, place, safety=True, source=by.beside(""), about=about))
     return found
 
 
@@ -49,10 +51,7 @@ def spelled_out(paths: Paths, stretches: Iterable[Exposed]) -> Iterator[str]:
 
 
 def _where(paths: Paths, stretch: Exposed) -> str:
-    slot = paths.slots[stretch.slot]
-    if slot.kind == "serve":
-        return "at the table" if stretch.what == "table" else "plated and carried"
-    return f"kept after {slot.name}" if stretch.what == "kept" else slot.name
+    return said.stood(paths.slots[stretch.slot], stretch.what)
 
 
 def _minutes(stretch: Exposed) -> int:

@@ -13,7 +13,7 @@ from board.checks.sheet.timed import Timed
 from board.checks.sheet.tools import in_hand_before, in_hand_until, is_washed, names_wash_of, tools_of
 from board.facts import deeds, faults
 from board.plan.load import PlanFile
-from board.plan.snag import Snag, Weight
+from board.plan.snag import About, Snag, Weight
 from board.sheet.run_sheet import Slot
 
 _NAMED = re.compile(
@@ -107,5 +107,6 @@ def _snag(file: PlanFile, contact: RawContact) -> Snag:
     message = f"the {tool} goes unwashed from raw {contact.food} ({contact.first.name}) to {contact.second.name}"
     wash = f"a step with `washes: {tool}`" if tool in file.plan.kitchen.tools else f"a step `wash the {tool}`"
     mend = f"Do the other first, take another {tool}, or wash it between: {wash}."
+    about = About((contact.first.id, contact.second.id), foods=(contact.food,), tool=tool)
     place = file.places.of((*file.filled.tasks[contact.second.id].node.loc, "step"))
-    return Snag("food 17", Weight.STOP, message, mend, place, safety=True, source=faults.RAW_CONTACT)
+    return Snag("food 17", Weight.STOP, message, mend, place, safety=True, source=faults.RAW_CONTACT, about=about)

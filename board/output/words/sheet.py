@@ -53,11 +53,54 @@ def check_title(event: str, guests: int, pieces: int) -> str:
 
 
 SHEET_FROM, SHEET_TO, SHEET_WHAT, SHEET_WHERE, SHEET_WHO, SHEET_GIVE = "from", "to", "what", "where", "who", "give"
-SHEET_NO_GIVE = SIGN["nothing"]
+GIVE_TOLD_MINUTES = 60  # more give than this says nothing
 
 
-def give(minutes: int) -> str:
-    return f"{minutes} min" if minutes < 100 else f"{minutes // 60} h"
+def give(minutes: int | None) -> str:
+    """`give 18 min`, where it is short; else nothing."""
+    if minutes is None or minutes > GIVE_TOLD_MINUTES:
+        return ""
+    return f"give {minutes} min" if minutes else "no give"
+
+
+def give_in_column(minutes: int | None) -> str:
+    """The same under the column's head."""
+    return "" if minutes is None or minutes > GIVE_TOLD_MINUTES else f"{minutes} min"
+
+
+def runs_till(length: str, clock: str) -> str:
+    """Of what runs by itself: `2 h 45, till 20:58`."""
+    return f"{length}, till {clock}"
+
+
+def of_dish(step: str, dish: str) -> str:
+    return f"{step} ({dish})"
+
+
+def with_moments(step: str, before: Sequence[str], after: Sequence[str]) -> str:
+    """`18:30 guests arrive; reheat the soup`: what takes no minutes beside what lasts."""
+    return "; ".join([*before, " · ".join([step, *after])])
+
+
+def waits_for(name: str) -> str:
+    return f"waits for: {name}"
+
+
+def look_at(clock: str, kind: str) -> str:
+    """When hands are needed on what began before; `kind` as on the run sheet."""
+    return f"end {clock}" if kind == "end" else clock
+
+
+def looks(found: Sequence[tuple[str, Sequence[str]]]) -> str:
+    """`look in: simmer the broth 19:01, end 19:25; …`, from names and their moments; nothing where there are none."""
+    told = "; ".join(f"{name} {', '.join(times)}" for name, times in found)
+    return f"look in: {told}" if told else ""
+
+
+def block_title(about: str, names: Sequence[str], left: int) -> str:
+    """`Beef: brown, build the braise and 2 more`; `left`: how many of what is done are not named."""
+    told = ", ".join(names) + (f" and {left} more" if left else "")
+    return f"{about}: {told}" if about else told
 
 
 SHEET_NOBODY = "nobody needed"
@@ -113,9 +156,10 @@ def busiest_before(course: str, minutes: int) -> str:
     return f"busiest half hour: before {course}, {minutes} of 30 min at work"
 
 
-AIMS = {  # minutes of each
+AIMS = {  # minutes of each; of clocks, dishes
     "hours": "of work outside your hours",
     "courses": "of courses late",
+    "clocks": "out past the clock",
     "keeps": "past what things keep",
     "freshness": "past the best of hot food",
     "usual": "outside the usual hours of jobs",
@@ -133,8 +177,8 @@ def sheet_state(proved: bool, still_open: Sequence[StillOpen]) -> str:
         return "proved: no timetable does better on what counts"
     if not still_open:
         return "the best found, not proved"
-    left = [f"{_minutes(each.by)} {AIMS[each.aim]}" for each in still_open if each.by is not None]
-    unseen = [f"minutes {AIMS[each.aim]}" for each in still_open if each.by is None]
+    left = [f"{_so_many(each.by, each.aim)} {AIMS[each.aim]}" for each in still_open if each.by is not None]
+    unseen = [f"{_unit(each.aim)[1]} {AIMS[each.aim]}" for each in still_open if each.by is None]
     parts = [f"Open: {', '.join(left)}"] if left else []
     parts += [f"not looked into: {', '.join(unseen)}"] if unseen else []
     order = list(AIMS)
@@ -146,8 +190,13 @@ def sheet_state(proved: bool, still_open: Sequence[StillOpen]) -> str:
     return "; ".join(parts)
 
 
-def _minutes(count: int) -> str:
-    return f"{count} minute" if count == 1 else f"{count} minutes"
+def _so_many(count: int, aim: str) -> str:
+    one, several = _unit(aim)
+    return f"{count} {one if count == 1 else several}"
+
+
+def _unit(aim: str) -> tuple[str, str]:
+    return ("dish", "dishes") if aim == "clocks" else ("minute", "minutes")
 
 
 REVIEW_LATE, REVIEW_PUSHED, REVIEW_STEP, REVIEW_BEGUN = "late", "pushed", "step", "begun"
@@ -179,12 +228,14 @@ def between(low: int, high: int) -> str:
     return f"{low} to {span(high)}" if high < 60 else f"{span(low)} to {span(high)}"
 
 
-WAYS_OUT = "Ways out, each worked out again; what leaves nothing given up first, the cheapest first"
+WAYS_OUT = "Ways out, each worked out again, the cheapest first"
+WAYS_IN_PART = "No one change mends all of it; these help, each worked out again, what helps most first"
+NOT_ALL_TRIED = "not all was looked into in the time there was; --limit SECONDS sets it"
 NO_WAYS_OUT = "No way out was needed, or none was found among the changes the program knows"
 
 
 def way_line(number: int, what: str) -> str:
-    return f"{number}  {what}"
+    return f"{number} {what}"
 
 
 def how_to_take(plan: str) -> str:

@@ -1,5 +1,6 @@
 """Later courses, other ways to do steps, dishes bought or left out."""
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any
@@ -8,6 +9,7 @@ from board.plan.edit import words
 from board.plan.edit.edit import Edit, written
 from board.plan.edit.save import Append, CannotEdit, Change, Put, Remove, Wrap
 from board.plan.load import PlanFile
+from board.plan.phrases.durations import short
 from board.plan.places import Loc
 from board.plan.resolve.links import Linked, Names, Node, name_key
 
@@ -29,6 +31,32 @@ class PushCourse(Edit):
         if data["courses"][number]["at"] == self.at:
             return CannotEdit(words.edit_course_there(self.course, self.at))
         return [Put(("courses", number, "at"), self.at)]
+
+
+@dataclass(frozen=True)
+class SetGap(Edit):
+    """Sets the minutes between a course and what the plan wants it after. Refused for an unknown course, for one wanted
+    by the clock, and if nothing would change."""
+
+    course: str
+    minutes: int
+
+    def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
+        number = _course(file, self.course)
+        if number is None:
+            return CannotEdit(words.edit_no_course(self.course))
+        after = file.plan.courses[number].at.after
+        if after is None:
+            return CannotEdit(words.edit_no_gap(self.course))
+        if after.minutes == self.minutes:
+            return CannotEdit(words.edit_course_there(self.course, short(self.minutes)))
+        loc: Loc = ("courses", number, "at")
+        said = data["courses"][number]["at"]
+        if isinstance(said, dict):
+            return [Put((*loc, "after", "minutes"), self.minutes)]
+        rest = re.search(r"\s+after\s.*", str(said), re.IGNORECASE)
+        assert rest is not None  # it was read as a time after something
+        return [Put(loc, short(self.minutes) + rest.group())]
 
 
 @dataclass(frozen=True)

@@ -1,11 +1,11 @@
-"""More hands, and more hours for the hands in the plan. All clock times are 'HH:MM'."""
+"""More hands, other hours for the hands in the plan, and who does what. All clock times are 'HH:MM'."""
 
 import re
 from dataclasses import dataclass
 from typing import Any
 
 from board.plan.edit import words
-from board.plan.edit.edit import Edit
+from board.plan.edit.edit import Edit, written
 from board.plan.edit.save import Append, CannotEdit, Change, Put
 from board.plan.load import PlanFile
 from board.plan.model.model import Plan
@@ -14,6 +14,8 @@ from board.plan.places import Loc
 from board.plan.resolve.hours import day_of
 
 _DASH = re.compile(r"\s*(?:–|-|\bto\b)\s*")
+_CLOCK = r"\d{1,2}(?::\d{2})?(?:\s*[ap]\.?m\.?)?"
+_CLOCKS = re.compile(rf"{_CLOCK}{_DASH.pattern}{_CLOCK}\s*$", re.IGNORECASE)
 _DAY_MINUTES = 24 * 60
 
 
@@ -33,30 +35,77 @@ class AddHelper(Edit):
 
 
 @dataclass(frozen=True)
-class EarlierHours(Edit):
-    """Lets the first hours of a day begin at `start`. On a day without hours they last until `end`, or else until the
-    latest end the person has on any other day. Refused if they begin by then already, or if no end is known."""
+class StretchHours(Edit):
+    """Sets the edges of one stretch of a day's hours, counted from 0 as written. Refused for a stretch that is not
+    there, or if nothing would change."""
 
     hand: str
     day: str
-    start: str
+    number: int
+    start: str | None = None
     end: str | None = None
 
     def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
-        if (problem := _unknown(file.plan, self.hand, self.day, self.start, self.end or "0:00")) is not None:
+        if (problem := _unknown(file.plan, self.hand, self.day, self.start or "0:00", self.end or "0:00")) is not None:
             return problem
-        hours = file.plan.hands[self.hand].hours
-        spans = [(span.start, word, n) for word in _same_day(file.plan, self.hand, self.day)
-                 for n, span in enumerate(hours[word])]  # fmt: skip
-        if spans:
-            first, word, number = min(spans)
-            if first <= parse_clock(self.start):
-                return CannotEdit(words.edit_hours_already(self.hand, self.day, first))
-            return [_begin_at(self.hand, word, number, self.start, data)]
-        end = self.end or _latest_end([span for day in hours.values() for span in day], self.start)
-        if end is None:
-            return CannotEdit(words.edit_until_when(self.hand, self.day))
-        return [Put(("hands", self.hand, "hours", self.day), f"{self.start} - {end}")]
+        days = _same_day(file.plan, self.hand, self.day)
+        word = self.day if self.day in days else next(iter(days), self.day)
+        spans = file.plan.hands[self.hand].hours.get(word, [])
+        if not 0 <= self.number < len(spans):
+            return CannotEdit(words.edit_no_stretch(self.hand, self.day))
+        span = spans[self.number]
+        start, end = (parse_clock(new) if new else old for new, old in ((self.start, span.start), (self.end, span.end)))
+        if (start, end) == (span.start, span.end):
+            return CannotEdit(words.edit_hours_covered(self.hand, self.day, f"{start} - {end}"))
+        return _put_span(("hands", self.hand, "hours", word), self.number, span, start, end, data)
+
+
+@dataclass(frozen=True)
+class MoveAway(Edit):
+    """Moves a time somebody is away, by its name, to other clock times of the same day. Refused for an unknown name, or
+    if nothing would change."""
+
+    hand: str
+    what: str
+    start: str
+    end: str
+
+    def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
+        if self.hand not in file.plan.hands:
+            return CannotEdit(words.edit_nobody(self.hand))
+        span = file.plan.hands[self.hand].away.get(self.what)
+        if span is None or span.start is None:
+            return CannotEdit(words.edit_no_away(self.hand, self.what))
+        if (span.start, span.end) == (self.start, self.end):
+            return CannotEdit(words.edit_away_there(self.hand, self.what, self.start))
+        loc: Loc = ("hands", self.hand, "away", self.what)
+        said = data["hands"][self.hand]["away"][self.what]
+        if isinstance(said, dict):
+            return [Put((*loc, "start"), self.start), Put((*loc, "end"), self.end)]
+        clocks = _CLOCKS.search(str(said))
+        day = str(said)[: clocks.start()] if clocks is not None else ""
+        return [Put(loc, f"{day}{self.start} - {self.end}")]
+
+
+@dataclass(frozen=True)
+class SetWho(Edit):
+    """Says who does the step or job at a path: one of the hands. Refused for anybody else, for a path without work, and
+    if nothing would change."""
+
+    loc: Loc
+    who: str
+
+    def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
+        if self.who not in file.plan.hands:
+            return CannotEdit(words.edit_nobody(self.who))
+        loc, work = written(data, self.loc)
+        if isinstance(work, str):  # a job written on one line
+            return [Put(loc, {"job": work, "who": self.who})]
+        if not isinstance(work, dict):
+            return CannotEdit(words.EDIT_NO_STEP)
+        if work.get("who") in (self.who, [self.who]):
+            return CannotEdit(words.edit_does_it(self.who))
+        return [Put((*loc, "who"), self.who)]
 
 
 @dataclass(frozen=True)
@@ -111,17 +160,23 @@ def _same_day(plan: Plan, hand: str, day: str) -> list[str]:
     return [word for word in plan.hands[hand].hours if day_of(plan, word) == wanted]
 
 
-def _begin_at(hand: str, word: str, number: int, start: str, data: Any) -> Change:
-    loc: Loc = ("hands", hand, "hours", word)
-    said = data["hands"][hand]["hours"][word]
+def _put_span(loc: Loc, number: int, old: Span, start: str, end: str, data: Any) -> list[Change]:
+    """The changes that set a stretch of a day's hours; an edge that stays is left as written."""
+    said = data
+    for piece in loc:
+        said = said[piece]
     if isinstance(said, list):
-        return Put((*loc, number, "start"), start)
+        edges = (("start", old.start, start), ("end", old.end, end))
+        return [Put((*loc, number, key), new) for key, was, new in edges if new != was]
     pieces = str(said).split(",")
-    old = pieces[number]
-    lead = old[: len(old) - len(old.lstrip())]
-    dash = _DASH.search(old.strip())
-    pieces[number] = lead + start + (old.strip()[dash.start() :] if dash else "")
-    return Put(loc, ",".join(pieces))
+    text = pieces[number].strip()
+    lead = pieces[number][: len(pieces[number]) - len(pieces[number].lstrip())]
+    dash = _DASH.search(text)
+    assert dash is not None  # it was read as a stretch
+    first = text[: dash.start()] if start == old.start else start
+    last = text[dash.end() :] if end == old.end else end
+    pieces[number] = lead + first + dash.group() + last
+    return [Put(loc, ",".join(pieces))]
 
 
 def _with_span(said: str, before: int, span: str) -> str:
@@ -141,12 +196,3 @@ def _minutes(span: Span) -> tuple[int, int]:
 def _covers(span: Span, other: Span) -> bool:
     (start, end), (first, last) = _minutes(span), _minutes(other)
     return start <= first and last <= end
-
-
-def _latest_end(spans: list[Span], start: str) -> str | None:
-    """The clock time of the latest end; None if it is not after the start."""
-    latest = max(spans, key=lambda span: _minutes(span)[1], default=None)
-    clock = parse_clock(start)
-    if latest is None or _minutes(latest)[1] <= minute_of(clock):
-        return None
-    return latest.end

@@ -2,19 +2,21 @@
 text, itself a readable plan, or the reason for refusing. Pure; raises nothing."""
 
 from collections.abc import Iterable
+from dataclasses import dataclass
+from typing import Any
 
 from board.plan.edit.edit import Edit
-from board.plan.edit.edit_dishes import AddWay, BuyDish, DropDay, DropDish, PushCourse, SetOn
-from board.plan.edit.edit_hands import AddHelper, EarlierHours, MoreHours
+from board.plan.edit.edit_dishes import AddWay, BuyDish, DropDay, DropDish, PushCourse, SetGap, SetOn
+from board.plan.edit.edit_hands import AddHelper, MoreHours, MoveAway, SetWho, StretchHours
 from board.plan.edit.edit_kitchen import AddOven, MoreOfTool, MoreRings, MoreRoom
 from board.plan.edit.edit_lessons import AddHistory, AddNotes, SetOvenTime, SetTakes, Together
-from board.plan.edit.save import CannotEdit
-from board.plan.load import PlanFile
+from board.plan.edit.save import CannotEdit, data_of, data_with
+from board.plan.load import PlanFile, read_data
 
 __all__ = [
     "AddHelper", "AddHistory", "AddNotes", "AddOven", "AddWay", "BuyDish", "CannotEdit", "DropDay", "DropDish",
-    "EarlierHours", "Edit", "MoreHours", "MoreOfTool", "MoreRings", "MoreRoom", "PushCourse", "SetOn",
-    "SetOvenTime", "SetTakes", "Together", "apply_all",
+    "Edit", "MoreHours", "MoreOfTool", "MoreRings", "MoreRoom", "MoveAway", "PushCourse", "SetGap",
+    "SetOn", "SetOvenTime", "SetTakes", "SetWho", "StretchHours", "Together", "apply_all", "try_all", "untried",
 ]  # fmt: skip
 
 
@@ -27,3 +29,28 @@ def apply_all(text: str, file: PlanFile, edits: Iterable[Edit]) -> tuple[str, Pl
             return made
         text, file = made
     return text, file
+
+
+@dataclass(frozen=True)
+class Tried:
+    """What a plan's YAML would hold after some edits, as plain data, and the plan it would be."""
+
+    data: Any
+    file: PlanFile
+
+
+def untried(text: str, file: PlanFile) -> Tried:
+    """The plan in `text` before any edit."""
+    return Tried(data_of(text), file)
+
+
+def try_all(before: Tried, edits: Iterable[Edit]) -> Tried | None:
+    """The same as `apply_all` without a text, many times as fast; None where an edit is refused."""
+    for edit in edits:
+        changes = edit.changes(before.file, before.data)
+        data = None if isinstance(changes, CannotEdit) else data_with(before.data, changes)
+        file = read_data(data, before.file) if data is not None else None
+        if file is None:
+            return None
+        before = Tried(data, file)
+    return before

@@ -86,6 +86,17 @@ def edit(text: str, changes: Sequence[Change]) -> str | CannotEdit:
     return mark + source.text
 
 
+def data_with(data: Any, changes: Sequence[Change]) -> Any:
+    """A copy of a plan's data with the changes made; None if one has no place in it. Raises nothing."""
+    new = copy.deepcopy(data)
+    try:
+        for change in changes:
+            _make(new, change)
+    except (KeyError, IndexError, TypeError, ValueError, AttributeError):
+        return None
+    return new
+
+
 def data_of(text: str) -> Any:
     """The text's YAML as plain data; None if it cannot be read. Raises nothing."""
     source = read_source(text.removeprefix(BYTE_ORDER_MARK))

@@ -27,16 +27,24 @@ def edit_hands_there(name: str) -> str:
     return f"{name} is among the hands already"
 
 
-def edit_hours_already(name: str, day: str, since: str) -> str:
-    return f"{name} has hours from {since} already ({day})"
-
-
 def edit_hours_covered(name: str, day: str, span_words: str) -> str:
     return f"{name} has the hours {span_words} already ({day})"
 
 
-def edit_until_when(name: str, day: str) -> str:
-    return f"{name} has no hours yet ({day}); say until when, too"
+def edit_no_stretch(name: str, day: str) -> str:
+    return f"{name} has no such stretch of hours ({day})"
+
+
+def edit_no_away(name: str, what: str) -> str:
+    return f"{name} has no time away called {what}"
+
+
+def edit_away_there(name: str, what: str, start: str) -> str:
+    return f"{name} is away at {start} already ({what})"
+
+
+def edit_does_it(name: str) -> str:
+    return f"{name} does it already"
 
 
 def edit_no_course(name: str) -> str:
@@ -49,6 +57,10 @@ def edit_no_dish(dish: str, course: str) -> str:
 
 def edit_course_there(name: str, at: str) -> str:
     return f"{name} is wanted at {at} already"
+
+
+def edit_no_gap(name: str) -> str:
+    return f"{name} is wanted by the clock, not so long after something"
 
 
 def edit_no_oven(name: str) -> str:

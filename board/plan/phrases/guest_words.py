@@ -1,12 +1,12 @@
 """What people write beside a guest's name ↔ what they must not or do not eat: `GF`, `nut allergy`, `over 70`,
-`EpiPen for nuts`. Pure; what is read another way than it is written says so in `told`."""
+`EpiPen for nuts`. Pure; what is read another way than it is written says so in `read`."""
 
 import difflib
 import functools
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
-from typing import Literal, get_args
+from typing import Literal, NamedTuple, get_args
 
 from board.facts.food import facts
 from board.facts.held import table
@@ -33,15 +33,23 @@ Diet = Literal[
 DIETS: tuple[str, ...] = get_args(Diet)
 
 
+class HowRead(NamedTuple):
+    """Words beside a name that were not read to the letter, and what they were taken to mean, if anything."""
+
+    how: Literal["read-as", "part-of-name", "not-weighed", "red-meat"]
+    words: str
+    meant: str = ""
+
+
 @dataclass(frozen=True, slots=True)
 class Said:
-    """What some words beside a name mean. `severe`: it can be anaphylaxis. `told`: how they were read, where that is
+    """What some words beside a name mean. `severe`: it can be anaphylaxis. `read`: how they were read, where that is
     not their letter. All empty: they say that nothing is to be avoided, or (severe) that what stands beside is."""
 
     avoids: tuple[str, ...] = ()
     diets: tuple[str, ...] = ()
     severe: bool = False
-    told: tuple[str, ...] = ()
+    read: tuple[HowRead, ...] = ()
 
     @property
     def words(self) -> str:
@@ -154,10 +162,10 @@ def said(words: str, *, strict: bool = False) -> Said | None:
     if not text or (strict and (len(text) == 1 or text.isdecimal())):
         return None
     found = _read(text, strict)
-    if found is None or found.told or not found.words:
+    if found is None or found.read or not found.words:
         return found
     literal = re.sub(r"^(?:is|are)\s+", "", text.casefold()) in DIETS or _AVOIDS.fullmatch(text) is not None
-    return found if literal and not found.severe else replace(found, told=(f"{text!r} is read as {found.words}",))
+    return found if literal and not found.severe else replace(found, read=(HowRead("read-as", text, found.words),))
 
 
 def _tidy(words: str) -> str:
@@ -219,7 +227,7 @@ def _together(pieces: list[str], strict: bool) -> Said | None:
         tuple(food for one in known for food in one.avoids),
         tuple(diet for one in known for diet in one.diets),
         any(one.severe for one in known),
-        tuple(told for one in known for told in one.told),
+        tuple(read for one in known for read in one.read),
     )
 
 
@@ -258,22 +266,22 @@ def _by_age(text: str) -> Said | None:
 
 def _avoided(text: str, *, allergic: bool) -> Said:
     """Foods one by one, so that an allergy is never hidden in a pair of words."""
-    told: list[str] = []
+    read: list[HowRead] = []
     cut = _EXCEPT.sub("", text)
     if cut != text:
-        told.append(f"{text[len(cut) :].strip()!r} is not weighed: all of {cut} counts")
+        read.append(HowRead("not-weighed", text[len(cut) :].strip(), cut))
     avoids: list[str] = []
     diets: list[str] = []
     for food in _foods(cut):
         group = named(food)
         if allergic and group is not None and group.word == "red meat":
             avoids.append("alpha-gal")
-            told.append("an allergy to red meat is read as no alpha-gal: milk and gelatine are asked about too")
+            read.append(HowRead("red-meat", food, "alpha-gal"))
         elif _key(food) in _SHORT_DIET and group is None and not _is_listed(food):
             diets.append(_SHORT_DIET[_key(food)])  # `no nuts and pregnant`
         else:
             avoids.append(food)
-    return Said(tuple(avoids), tuple(diets), told=tuple(told))
+    return Said(tuple(avoids), tuple(diets), read=tuple(read))
 
 
 def _foods(text: str) -> Iterator[str]:

@@ -9,7 +9,7 @@ from pydantic import BaseModel, ConfigDict, Field, model_validator
 from pydantic.json_schema import SkipJsonSchema
 
 from board.facts.named import known_words, named
-from board.plan.phrases.guest_words import DIETS, Diet, Said, said, stands_alone, suspicious
+from board.plan.phrases.guest_words import DIETS, Diet, HowRead, Said, said, stands_alone, suspicious
 from board.plan.phrases.phrase import Phrase, near
 
 
@@ -27,7 +27,7 @@ class Guest(BaseModel):
     avoids: tuple[str, ...] = ()
     diets: tuple[Diet, ...] = ()
     severe: tuple[str, ...] = ()
-    read: SkipJsonSchema[tuple[str, ...]] = ()
+    read: SkipJsonSchema[tuple[HowRead, ...]] = ()
 
     @property
     def must_not(self) -> tuple[str, ...]:
@@ -151,9 +151,9 @@ def _name_and_needs(first: str) -> tuple[str, list[Said]]:
     _ask_about(pieces, counted=bool(count))
     name = " ".join(pieces)
     if pieces and pieces[0].casefold() == "baby" and not found:
-        found = [Said(diets=("infant",), told=("'baby' is read as infant",))]
+        found = [Said(diets=("infant",), read=(HowRead("read-as", "baby", "infant"),))]
     if not count and (more := _beyond_a_name(pieces)):
-        found = [*found, Said(told=(f"{more!r} is read as part of the name",))]
+        found = [*found, Said(read=(HowRead("part-of-name", more),))]
     return f"{count} {name}".strip(), found
 
 
@@ -265,8 +265,8 @@ def _needs(found: list[Said], name: str) -> dict[str, object]:
         diets += [diet for diet in each.diets if diet not in diets]
         if each.severe:
             severe |= dict.fromkeys((*each.avoids, *(d for d in each.diets if d == "coeliac")))
-    told = tuple(dict.fromkeys(line for each in found for line in each.told))
-    kept = {"avoids": avoids, "diets": diets, "severe": list(severe), "read": told}
+    read = tuple(dict.fromkeys(one for each in found for one in each.read))
+    kept = {"avoids": avoids, "diets": diets, "severe": list(severe), "read": read}
     return {key: value for key, value in kept.items() if value or key in ("avoids", "diets")}
 
 

@@ -4,12 +4,10 @@ What is tied to something that happens goes by the plan's own times. What has on
 meal it is called by, and told.
 """
 
-from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from zoneinfo import ZoneInfo
 
-from board.base.words import day_and_clock
 from board.facts.meals import meal_hours
 from board.facts.phrases import words_of
 from board.plan.model.model import Plan
@@ -158,12 +156,3 @@ def _at_a_meal(plan: Plan, name: str, what: str, away: Away, gone: list[Interval
     free = less(hours_of(plan, name), out)
     start = next((at for at in starts if any(a <= at and at + length <= b for a, b in free)), best)
     return Absence(what, start, start + length, chosen=True)
-
-
-def told(plan: Plan, name: str) -> Iterator[tuple[str, str]]:
-    """Each time that was taken for a meal: what is said of it, and what it is."""
-    zone = ZoneInfo(plan.zone)
-    for each in absences(plan, name):
-        if each.chosen:
-            from_to = f"{day_and_clock(each.start.astimezone(zone))} to {each.end.astimezone(zone):%H:%M}"
-            yield f"{name} is away {from_to}, as no time is given", each.what

@@ -4,6 +4,7 @@ from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from zoneinfo import ZoneInfo
 
+from board.facts.heat import COOLS_FROM, COOLS_MINUTES, COOLS_TO, HEATS_MINUTES, HEATS_TO
 from board.facts.job_words import usual_job
 from board.facts.jobs import JOB_MINUTES, UsualJob
 from board.facts.rule_set import RuleSet
@@ -11,11 +12,12 @@ from board.facts.rule_sets import rule_set
 from board.facts.tableware import LEAST_WASH_MINUTES, WASH_MINUTES_A_PIECE
 from board.plan.model.model import Plan
 from board.plan.model.work import Way, Work
-from board.plan.phrases.durations import Attention, Spread, short
+from board.plan.phrases.durations import Attention, Spread
 from board.plan.phrases.food_safety import Thaw
 from board.plan.phrases.stations import Keep, Station
 from board.plan.phrases.when import instant
 from board.plan.resolve import absences
+from board.plan.resolve.assumed import Assumed, Assumptions
 from board.plan.resolve.become import NOTHING, Become, what_becomes
 from board.plan.resolve.course_times import eaten_minutes, wanted_moments
 from board.plan.resolve.food_safety import NO_CARE, Care, care_of
@@ -90,31 +92,16 @@ class Filled:
     links: tuple[Link, ...]
     courses: tuple[CourseWanted, ...]
     arrive: datetime
-    assumed: tuple[str, ...]
-
-
-class _Assumed:
-    """Collects assumptions; the same one about several steps becomes one line."""
-
-    def __init__(self) -> None:
-        self.about: dict[str, list[str]] = {}
-
-    def say(self, what: str, who: str) -> None:
-        about = self.about.setdefault(what, [])
-        if who not in about:
-            about.append(who)
-
-    def lines(self) -> tuple[str, ...]:
-        return tuple(f"{what}: {', '.join(who)}" if who != [""] else what for what, who in self.about.items())
+    assumed: tuple[Assumed, ...]
 
 
 def fill(plan: Plan, linked: Linked) -> Filled:
     """The plan with every open value filled."""
-    assumed = _Assumed()
+    assumed = Assumptions()
     arrive = instant(plan.date, plan.arrive, ZoneInfo(plan.zone))
     to_serve = {link.first for link in linked.links if link.second.startswith("serve/")}
     for id_, hour in linked.hours.items():
-        assumed.say(hour, linked.nodes[id_].name)
+        assumed.of(linked.nodes[id_], hour.kind, **hour.values)
     becomes = with_reheating(linked, what_becomes(plan, linked))
     tasks = {
         node.id: _task(plan, node, becomes.get(node.id, NOTHING), assumed, served_next=node.id in to_serve)
@@ -126,17 +113,20 @@ def fill(plan: Plan, linked: Linked) -> Filled:
         tasks[id_] = replace(tasks[id_], care=replace(tasks[id_].care, spoils=True, by=by))
     courses = _courses(plan, assumed)
     for name in plan.hands:
-        for said, what in absences.told(plan, name):
-            assumed.say(said, what)
+        for each in absences.absences(plan, name):
+            if each.chosen:
+                zone = ZoneInfo(plan.zone)
+                since, until = (at.astimezone(zone).isoformat() for at in (each.start, each.end))
+                assumed.add("away", each.what, who=name, since=since, until=until)
     for guest in plan.guests:
         for read in guest.read:
-            assumed.say(read, guest.name)
+            assumed.add(read.how, guest.name, words=read.words, meant=read.meant)
     _kitchen(plan, assumed)
     _table(plan, assumed)
-    return Filled(tasks, tuple(linked.links), courses, arrive, assumed.lines())
+    return Filled(tasks, tuple(linked.links), courses, arrive, assumed.all())
 
 
-def _task(plan: Plan, node: Node, become: Become, assumed: _Assumed, *, served_next: bool) -> Task:
+def _task(plan: Plan, node: Node, become: Become, assumed: Assumptions, *, served_next: bool) -> Task:
     work = node.work
     if work is None:
         return Task(node, (_own_way(plan, node, assumed),))
@@ -147,24 +137,23 @@ def _task(plan: Plan, node: Node, become: Become, assumed: _Assumed, *, served_n
     best = work.best_within
     if best is None and served_next and base.where.on_heat:
         best = BEST_WITHIN_MINUTES
-        assumed.say(f"served within {BEST_WITHIN_MINUTES} min of being ready, if it can be", node.name)
-    return Task(node, ways, best, care_of(plan, node, become, assumed.say))
+        assumed.of(node, "best-within", minutes=BEST_WITHIN_MINUTES)
+    return Task(node, ways, best, care_of(plan, node, become, assumed))
 
 
-def _own_way(plan: Plan, node: Node, assumed: _Assumed) -> FilledWay:
+def _own_way(plan: Plan, node: Node, assumed: Assumptions) -> FilledWay:
     """How the program's own nodes are done: guests arrive, guests to the table, serve, clear."""
     minutes = 0
     if node.kind == "seat":
         minutes = SEAT_MINUTES
-        assumed.say(f"{minutes} min to bring the guests to the table", "")
-    elif node.kind in ("serve", "clear"):
+        assumed.add("seat", task=node.id, minutes=minutes)
+    elif node.kind == "serve" or node.kind == "clear":
         course = plan.courses[int(node.loc[1])]
         given = course.serve if node.kind == "serve" else course.clear
         usual = SERVE_MINUTES if node.kind == "serve" else CLEAR_MINUTES
         minutes = usual if given is None else given
         if given is None:
-            what = "to plate and carry a course" if node.kind == "serve" else "to clear a course"
-            assumed.say(f"{usual} min {what}", course.course)
+            assumed.add(node.kind, course.course, node.id, minutes=usual)
     return FilledWay(Station(place="front-of-house"), _exactly(minutes), Attention(whole=True), None)
 
 
@@ -178,25 +167,25 @@ def _usual(node: Node, guests: int) -> UsualJob | None:
     return usual and replace(usual, minutes=usual.minutes_for(guests))
 
 
-def _way(way: Way, work: Work, node: Node, usual: UsualJob | None, rules: RuleSet, assumed: _Assumed) -> FilledWay:
+def _way(way: Way, work: Work, node: Node, usual: UsualJob | None, rules: RuleSet, assumed: Assumptions) -> FilledWay:
     """One way; open values come from the step's main way, then from the usual ones."""
     on = way.where or work.where
     if work.thaws is not None:
         return _thaw_way(work.thaws, way, node, on, rules, assumed)
     if on is None and usual is not None and usual.fridge_minutes:
         on = Station(place="fridge")
-        assumed.say("needs no fridge room worth counting", node.name)
+        assumed.of(node, "fridge-room")
     elif on is None:
         in_front = node.kind == "job" and (usual is None or usual.place == "front-of-house")
         on = Station(place="front-of-house" if in_front else "worktop")
-        hands = ", with hands on it all the time" if way.attended is None and work.attended is None else ""
-        assumed.say(("is done front of house" if in_front else "is done at the worktop") + hands, node.name)
-    on = _amounts(on, node.name, assumed)
+        hands = way.attended is None and work.attended is None
+        assumed.of(node, "place-and-hands" if hands else "place", place=on.place)
+    on = _amounts(on, node, assumed)
     takes = way.takes or work.takes
     if takes is None:
         minutes = max(usual.minutes, usual.fridge_minutes) if usual else JOB_MINUTES
         takes = _exactly(minutes)
-        assumed.say(f"takes {short(minutes)}", node.name)
+        assumed.of(node, "takes", minutes=minutes)
     attended = way.attended or (
         work.attended if way.where is None or work.where is None or way.where.lane == work.where.lane else None
     )
@@ -205,67 +194,67 @@ def _way(way: Way, work: Work, node: Node, usual: UsualJob | None, rules: RuleSe
     keeps = way.keeps or work.keeps
     if keeps is None and node.kind == "step":
         keeps = Keep(minutes=KEEPS_MINUTES, where=Station(place="room"))
-        assumed.say(f"keeps {short(KEEPS_MINUTES)} in the room", node.name)
+        assumed.of(node, "keeps", minutes=KEEPS_MINUTES)
     elif keeps is not None:
-        where = _amounts(keeps.where, node.name, assumed)
+        where = _amounts(keeps.where, node, assumed)
         keeps = Keep(minutes=keeps.minutes, where=where)
     return FilledWay(on, takes, attended, keeps)
 
 
-def _thaw_way(thaw: Thaw, way: Way, node: Node, on: Station | None, rules: RuleSet, assumed: _Assumed) -> FilledWay:
+def _thaw_way(thaw: Thaw, way: Way, node: Node, on: Station | None, rules: RuleSet, assumed: Assumptions) -> FilledWay:
     """Thawing takes as long as the weight needs, unless the plan gives a time."""
     in_fridge = thaw.where == "fridge"
-    on = _amounts(on or Station(place="fridge" if in_fridge else "worktop"), node.name, assumed)
+    on = _amounts(on or Station(place="fridge" if in_fridge else "worktop"), node, assumed)
     takes = way.takes
     if takes is None:
         minutes = rules.thaw_fridge_minutes(thaw.kilos) if in_fridge else rules.thaw_water_minutes(thaw.kilos)
         takes = _exactly(minutes)
-        assumed.say(f"thaws in {short(minutes)}", node.name)
+        assumed.of(node, "thaws", minutes=minutes)
     attended = way.attended
     if attended is None and in_fridge:
         attended = STORED_ATTENDED
-        assumed.say("needs hands 2 min at the start", node.name)
+        assumed.of(node, "hands-at-start", start=attended.start)
     elif attended is None:
         every = rules.thaw.change_water_minutes
         attended = Attention(start=2, every=every, look=2)
-        assumed.say(f"needs hands 2 min at the start, and 2 min every {every} min for fresh water", node.name)
+        assumed.of(node, "hands-for-fresh-water", start=2, look=2, every=every)
     keeps = way.keeps or Keep(minutes=DAY_MINUTES if in_fridge else 0, where=Station(place="fridge"))
     return FilledWay(on, takes, attended, keeps)
 
 
-def _amounts(on: Station, name: str, assumed: _Assumed) -> Station:
+def _amounts(on: Station, node: Node, assumed: Assumptions) -> Station:
     update: dict[str, int] = {}
     if on.place == "oven" and on.shelves is None and not on.off:
         update["shelves"] = 1
-        assumed.say("takes 1 shelf", name)
+        assumed.of(node, "shelf")
     if on.place == "stovetop" and on.rings is None:
         update["rings"] = 1
-        assumed.say("takes 1 ring", name)
+        assumed.of(node, "ring")
     return on.model_copy(update=update) if update else on
 
 
-def _attended(on: Station, stored: int | None, node: Node, assumed: _Assumed) -> Attention:
+def _attended(on: Station, stored: int | None, node: Node, assumed: Assumptions) -> Attention:
     if stored is not None:
-        assumed.say(f"needs hands {short(stored)} at the start", node.name)
+        assumed.of(node, "hands-at-start", start=stored)
         return Attention(start=stored)
     if on.place == "oven":
-        assumed.say("needs hands 2 min at the start and 2 min at the end", node.name)
+        assumed.of(node, "hands-at-both-ends", start=OVEN_ATTENDED.start, end=OVEN_ATTENDED.end)
         return OVEN_ATTENDED
     if on.place in ("fridge", "freezer"):
-        assumed.say("needs hands 2 min at the start", node.name)
+        assumed.of(node, "hands-at-start", start=STORED_ATTENDED.start)
         return STORED_ATTENDED
     if node.work is None or node.work.where is not None:
-        assumed.say("needs hands all the time", node.name)
+        assumed.of(node, "hands")
     return Attention(whole=True)
 
 
-def _courses(plan: Plan, assumed: _Assumed) -> tuple[CourseWanted, ...]:
+def _courses(plan: Plan, assumed: Assumptions) -> tuple[CourseWanted, ...]:
     found: list[CourseWanted] = []
     for course, wanted in zip(plan.courses, wanted_moments(plan), strict=True):
         if course.eaten_in is None:
-            assumed.say(f"eaten in {EATEN_MINUTES} min", course.course)
+            assumed.add("eaten", course.course, clear_id(course.course), minutes=EATEN_MINUTES)
         if course.may_slip is None:
-            assumed.say(f"may go out up to {MAY_SLIP_MINUTES} min late", course.course)
+            assumed.add("may-slip", course.course, serve_id(course.course), minutes=MAY_SLIP_MINUTES)
         found.append(
             CourseWanted(
                 name=course.course,
@@ -280,26 +269,26 @@ def _courses(plan: Plan, assumed: _Assumed) -> tuple[CourseWanted, ...]:
     return tuple(found)
 
 
-def _kitchen(plan: Plan, assumed: _Assumed) -> None:
+def _kitchen(plan: Plan, assumed: Assumptions) -> None:
     said = plan.kitchen.model_fields_set
     if not said:
-        assumed.say("an ordinary kitchen: one oven with two shelves, four rings", "")
+        assumed.add("kitchen")
     elif "ovens" not in said:
-        assumed.say("the kitchen has one oven with two shelves", "")
+        assumed.add("one-oven")
     if said and "rings" not in said:
-        assumed.say(f"the kitchen has {plan.kitchen.rings} rings", "")
+        assumed.add("rings", rings=plan.kitchen.rings)
     for name, oven in plan.kitchen.ovens.items():
         if "ovens" in said and "shelves" not in oven.model_fields_set:
-            assumed.say(f"has {oven.shelves} shelves", name)
+            assumed.add("shelves", name, shelves=oven.shelves)
         if not {"low", "high"} <= oven.model_fields_set:
-            assumed.say(f"goes from {oven.low:g} to {oven.high:g} °C", name)
+            assumed.add("oven-range", name, low=oven.low, high=oven.high)
         if oven.heats is None:
-            assumed.say("heats from cold to 175 °C in 15 min", name)
+            assumed.add("oven-heats", name, to=HEATS_TO, minutes=HEATS_MINUTES)
         if oven.cools is None:
-            assumed.say("cools from 200 to 120 °C in 25 min", name)
+            assumed.add("oven-cools", name, begin=COOLS_FROM, to=COOLS_TO, minutes=COOLS_MINUTES)
 
 
-def _table(plan: Plan, assumed: _Assumed) -> None:
+def _table(plan: Plan, assumed: Assumptions) -> None:
     """What is laid by default; listed only if the plan counts the house's tableware."""
     if plan.table is None:
         return
@@ -308,10 +297,12 @@ def _table(plan: Plan, assumed: _Assumed) -> None:
         if each.assumed:
             covers.setdefault(each.course, []).append(each.piece)
     for course, pieces in covers.items():
-        name = "the whole meal" if course is None else plan.courses[course].course
-        assumed.say(f"is laid with {', '.join(pieces)}", name)
+        if course is None:
+            assumed.add("laid-throughout", pieces=tuple(pieces))
+        else:
+            assumed.add("laid", plan.courses[course].course, pieces=tuple(pieces))
     if plan.table.wash_between and wash_ups(plan):
-        assumed.say(f"{WASH_MINUTES_A_PIECE:g} min to wash a piece of the table, at least {LEAST_WASH_MINUTES} min", "")
+        assumed.add("wash-a-piece", each=WASH_MINUTES_A_PIECE, least=LEAST_WASH_MINUTES)
 
 
 def midnight(plan: Plan) -> datetime:

@@ -1,6 +1,5 @@
 """What a piece of work means for food safety; gaps in the plan are filled from its rule set. Pure."""
 
-from collections.abc import Callable
 from dataclasses import dataclass
 
 from board.facts.rule_set import RuleSet
@@ -9,14 +8,13 @@ from board.plan.model.model import Plan
 from board.plan.model.work import Work
 from board.plan.phrases.food_safety import Core, rule_class
 from board.plan.phrases.stations import Station
+from board.plan.resolve.assumed import Assumptions
 from board.plan.resolve.become import Become
 from board.plan.resolve.fridge_life import life_class
 from board.plan.resolve.links import Node
 from board.plan.resolve.spoils import KEEPS, Spoils, dish_at
 
 OUT_OF_CONTROL = ("worktop", "front-of-house", "room")  # neither hot nor cold enough
-
-Say = Callable[[str, str], None]
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,8 +36,8 @@ class Care:
 NO_CARE = Care()
 
 
-def care_of(plan: Plan, node: Node, become: Become, say: Say) -> Care:
-    """The care of one piece of work, whose food has `become` so; `say(what, who)` receives each assumption."""
+def care_of(plan: Plan, node: Node, become: Become, assumed: Assumptions) -> Care:
+    """The care of one piece of work, whose food has `become` so; what is assumed is added."""
     work = node.work
     if work is None:
         return NO_CARE
@@ -47,7 +45,7 @@ def care_of(plan: Plan, node: Node, become: Become, say: Say) -> Care:
     core = work.until
     if core is None and work.cooks is not None and (cook := rules.cook_for(rule_class(work.cooks))) is not None:
         core = Core(celsius=cook.degrees.celsius, minutes=cook.hold_seconds / 60)
-        say(f"is done at {cook.degrees.celsius:g} °C in the middle ({rules.title})", node.name)
+        assumed.of(node, "core", celsius=cook.degrees.celsius, rules=rules.title)
     hot = work.where is not None and work.where.on_heat
     through = core is not None and rules.danger_high.at_least(core.celsius)
     fresh = hot and not become.reheats and (through or (core is None and become.anew))
@@ -78,3 +76,8 @@ def is_exposed(care: Care, where: Station, work: Work | None, rules: RuleSet) ->
         return False
     lukewarm = where.place == "oven" and where.heat is not None and not rules.hot_holding.at_least(where.heat.want)
     return care.spoils and (where.place in OUT_OF_CONTROL or lukewarm) and not bathed
+
+
+def is_exposed_where_kept(care: Care, where: Station) -> bool:
+    """Whether what was made is perishable, and neither hot nor cold enough where it is kept."""
+    return care.spoils and where.place in OUT_OF_CONTROL

@@ -5,6 +5,7 @@ from typing import Literal
 
 from board.plan.model.work import Work
 from board.plan.places import Loc
+from board.plan.resolve.assumed import Assumed
 from board.plan.resolve.fault import slug
 
 Kind = Literal["step", "job", "arrive", "seat", "serve", "clear"]
@@ -46,11 +47,11 @@ class Link:
 
 @dataclass
 class Linked:
-    """Nodes in plan order, and their links. `hours`: by job, in words, when it is done where the plan does not say."""
+    """Nodes in plan order, and their links. `hours`: by job, when it is done where the plan does not say."""
 
     nodes: dict[str, Node] = field(default_factory=dict)
     links: list[Link] = field(default_factory=list)
-    hours: dict[str, str] = field(default_factory=dict)
+    hours: dict[str, Assumed] = field(default_factory=dict)
 
 
 def serve_id(course: str) -> str:

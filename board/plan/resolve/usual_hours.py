@@ -6,6 +6,8 @@ plan itself asks for bends for their minutes, and no course waits for the job. P
 
 from collections.abc import Iterator
 
+import msgspec
+
 from board.facts.food import raw_class
 from board.facts.job_words import says_when, usual_job, usual_jobs
 from board.facts.jobs import AFTER_DINNER, USUAL_JOBS, Event, UsualJob, Window
@@ -13,12 +15,10 @@ from board.facts.phrases import listed_words, stem, stems
 from board.plan.model.courses import Course
 from board.plan.model.model import Plan
 from board.plan.model.work import Work
-from board.plan.phrases.durations import short
+from board.plan.resolve.assumed import Assumed, Value
 from board.plan.resolve.nodes import Link, Linked, Node, clear_id, serve_id
 
-IN_TIME = "is done before the guests arrive, if it can be"
-SAY_WHEN = "is done any time before the guests arrive (say when, for example `before: guests arrive, at most 1 h`)"
-WORDS_ALONE = "is done any time before the guests arrive (when it is, say with `day:`, `after:` or `before:`)"
+IN_TIME, SAY_WHEN, WORDS_ALONE = Assumed("before-guests"), Assumed("any-time"), Assumed("any-time-by-words")
 _AFTER_A_COURSE = Window("over", 0, 30, after=True)
 _SOON = 15  # minutes before a course that a job is for: coffee before the course called Coffee
 _MAIN = listed_words("main mains roast entree")
@@ -31,11 +31,11 @@ _SAY_NOTHING = listed_words("the a an our of and in on to out from take get brin
 
 
 def usual_hours(plan: Plan, linked: Linked) -> None:
-    """Adds the links of every job that the plan gives no time, and tells in `linked.hours` what was taken."""
+    """Adds the links of every job that the plan gives no time, and keeps in `linked.hours` what was taken."""
     jobs = [node for node in linked.nodes.values() if node.kind == "job" and node.work is not None]
     for node in jobs:
         if node.work is not None and _is_left_open(node.work):
-            linked.hours[node.id] = _Hour(plan, linked, node, node.work).said(jobs)
+            linked.hours[node.id] = _Hour(plan, linked, node, node.work).taken(jobs)
 
 
 def _is_left_open(job: Work) -> bool:
@@ -51,8 +51,8 @@ class _Hour:
         self.node = node
         self.work = work
 
-    def said(self, jobs: list[Node]) -> str:
-        """Links it, and says how."""
+    def taken(self, jobs: list[Node]) -> Assumed:
+        """Links it, and tells how."""
         usual, told = usual_job(self.node.name), says_when(self.node.name)
         elsewhere = self.work.day is not None and self.work.day.on(self.plan.date) != self.plan.date
         if elsewhere or self.work.not_after is not None:
@@ -69,8 +69,8 @@ class _Hour:
         if window is None and usual is None:
             return self._before_guests(SAY_WHEN)
         ahead = list(self._ahead(jobs)) if told != "after dinner" else []
-        said = self._within(window, usual) if window is not None else self._before_guests(IN_TIME)
-        return f"{said}; and before {' and '.join(repr(name) for name in ahead)}" if ahead else said
+        taken = self._within(window, usual) if window is not None else self._before_guests(IN_TIME)
+        return msgspec.structs.replace(taken, values={**taken.values, "ahead": tuple(ahead)}) if ahead else taken
 
     def _ahead(self, jobs: list[Node]) -> Iterator[str]:
         """Links it to the jobs that come after it, and names them."""
@@ -81,11 +81,11 @@ class _Hour:
             if wait is not None and other is not self.node and self._add(Link(self.node.id, other.id, wait)):
                 yield other.name
 
-    def _before_guests(self, said: str) -> str:
+    def _before_guests(self, taken: Assumed) -> Assumed:
         self._add(Link(self.node.id, "guests-arrive", firm=False))
-        return said
+        return taken
 
-    def _within(self, window: Window, usual: UsualJob | None) -> str:
+    def _within(self, window: Window, usual: UsualJob | None) -> Assumed:
         event, what, course = self._event(window)
         if window.after and window.event == "last" and course is not None and self._is_named_for(course):
             window = Window("last", 0, _SOON)
@@ -94,7 +94,7 @@ class _Hour:
             if window.after
             else Link(self.node.id, event, window.least, window.most, firm=False, usual=True)
         )
-        return _said(window, usual, what) if self._add(link) else self._before_guests(IN_TIME)
+        return _taken(window, usual, what) if self._add(link) else self._before_guests(IN_TIME)
 
     def _add(self, link: Link) -> bool:
         """Unless the two would then wait for one another in a ring."""
@@ -103,20 +103,20 @@ class _Hour:
         self.linked.links.append(link)
         return True
 
-    def _event(self, window: Window) -> tuple[str, str, Course | None]:
-        """What a window is about: its id, and its words; and its course, if one is served."""
+    def _event(self, window: Window) -> tuple[str, dict[str, Value], Course | None]:
+        """What a window is about: its id, and what happens; and its course, if one is served."""
         courses = self.plan.courses
         if window.event == "over":
             last = next((each for each in reversed(courses) if each.course in self.work.puts_away), courses[-1])
-            return clear_id(last.course), f"{last.course} is cleared", None
+            return clear_id(last.course), {"event": "cleared", "name": last.course}, None
         if window.event == "table" and "guests-to-the-table" in self.linked.nodes:
-            return "guests-to-the-table", "the guests come to the table", None
+            return "guests-to-the-table", {"event": "table"}, None
         if window.event == "used" and (cooked := self._cooked()) is not None:
-            return cooked.id, repr(cooked.name), None
+            return cooked.id, {"event": "work", "name": cooked.name}, None
         course = None if window.event == "guests" else self._course(window.event)
         if course is None:
-            return "guests-arrive", "the guests arrive", None
-        return serve_id(course.course), f"{course.course} is served", course
+            return "guests-arrive", {"event": "guests"}, None
+        return serve_id(course.course), {"event": "served", "name": course.course}, course
 
     def _course(self, event: Event) -> Course | None:
         """The one its own words say it is for, `open the red for the beef`; else the usual one, if there is one."""
@@ -178,17 +178,16 @@ def _stems_of(course: Course) -> tuple[str, ...]:
     return tuple(word for name in (course.course, *(dish.dish for dish in course.dishes)) for word in stems(name))
 
 
-def _said(window: Window, usual: UsualJob | None, what: str) -> str:
-    least, most = short(window.least), short(window.most or 0)
+def _taken(window: Window, usual: UsualJob | None, what: dict[str, Value]) -> Assumed:
+    values: dict[str, Value] = {"least": window.least} if window.least else {}
+    values |= {"most": window.most or 0, **what}
+    if usual is not None and usual.food:
+        values["food"] = True
     if usual is not None and usual.fridge_minutes:
-        said = f"is cold at most {most} before {what}, and then stays in the fridge"
-    elif window.after:
-        said = f"is done {least} to {most} after {what}" if window.least else f"is done within {most} after {what}"
-    elif window.least:
-        said = f"is done {least} to {most} before {what}"
-    else:
-        said = f"is done in the last {most} before {what}"
-    return f"{said}, as usual" + ("; the food rules go first" if usual is not None and usual.food else "")
+        return Assumed("chilled", values)
+    if window.after:
+        return Assumed("after" if window.least else "soon-after", values)
+    return Assumed("before" if window.least else "soon-before", values)
 
 
 def _leads(links: list[Link], first: str, last: str) -> bool:

@@ -13,6 +13,7 @@ from zoneinfo import ZoneInfo
 
 from board.base.words import day_and_clock
 from board.plan.load import PlanFile
+from board.schedule.audit.validate_clocks import StandsOut, clocks_are_as_planned, perishables
 from board.schedule.audit.validate_hours import (
     everybody_walks_to_the_table,
     heats_with_nobody_home,
@@ -25,12 +26,13 @@ from board.schedule.audit.validate_waits import waits_and_give
 from board.schedule.audit.validate_ways import Done, fitting_ways, has_no_place, readings, whole_minutes
 from board.sheet import said
 from board.sheet.run_sheet import Lasts, RunSheet, Slot
-from board.sheet.told import GivenUp, Late, NoPlace, NotReady, OverHours, PastLimit, WaitsPast, What
+from board.sheet.told import GivenUp, Late, NoPlace, NotReady, OverHours, PastClock, PastLimit, WaitsPast, What
 
 READINGS_TRIED = 64  # combinations tried, where slots fit several ways
 
 
-About = tuple[str, ...]  # the ids of the slots it is about, in the order of their work; of a late course, its name
+# The ids of the slots it is about, in the order of their work; of a late course its name, of a dish also its course's.
+About = tuple[str, ...]
 
 
 @dataclass(frozen=True)
@@ -53,6 +55,8 @@ def _about(told: What) -> About:
             return (course,)
         case OverHours(slot=slot):
             return (slot,)
+        case PastClock(dish=dish, course=course):
+            return (dish, course)
         case _:
             return (told.slot, told.following)
 
@@ -66,6 +70,7 @@ def validate(plan_file: PlanFile, sheet: RunSheet) -> list[str]:
     snags += _courses_agree(plan_file, sheet)
     snags += _one_person_does_a_slot(plan_file, sheet)
     snags += _guests_and_spreads_are_as_planned(plan_file, sheet)
+    snags += clocks_are_as_planned(plan_file, sheet)
     snags += nobody_is_in_two_places(plan_file.plan, sheet.slots)
     snags += everybody_walks_to_the_table(plan_file.plan, sheet.slots)
     snags += _snags_of_the_best_reading(plan_file, sheet)
@@ -194,13 +199,16 @@ def _snags_of_the_best_reading(plan_file: PlanFile, sheet: RunSheet) -> list[str
 
 
 def _snags_of(plan_file: PlanFile, sheet: RunSheet, done: list[Done]) -> list[str]:
+    stands_out = StandsOut(plan_file, sheet, done)
     bent = [
         *_late_courses(sheet),
         *_bent_links(plan_file, sheet),
+        *_past_their_clocks(plan_file, stands_out),
         *_results_past_their_limit(plan_file, sheet, done),
         *_hours_broken(plan_file, sheet),
     ]
     return [
+        *stands_out.told_amiss(),
         *_kept_hot_alone(plan_file, sheet, done),
         *kitchen_snags(plan_file.plan, plan_file.filled, done, sheet.slots),
         *(f"{each.sentence}, and it is not told" for each in bent if not any(map(each.is_told_by, sheet.given_up))),
@@ -231,6 +239,15 @@ def _bent_links(plan_file: PlanFile, sheet: RunSheet) -> Iterator[Bent]:
         if link.most is not None and gap > link.most and not link.usual:
             words = f"{second.name} begins {gap} min after {first.name}, at most {link.most} min was wanted"
             yield Bent(words, (WaitsPast,), about, gap - link.most)
+
+
+def _past_their_clocks(plan_file: PlanFile, stands_out: StandsOut) -> Iterator[Bent]:
+    for each in perishables(plan_file):
+        minutes = stands_out.minutes(each)
+        if minutes > each.limit:
+            words = f"{each.dish} stands out {minutes} min until it is eaten, and may for {each.limit}"
+            about = (each.dish, plan_file.filled.courses[int(each.loc[1])].name)
+            yield Bent(words, (PastClock,), about, minutes - each.limit)
 
 
 def _results_past_their_limit(plan_file: PlanFile, sheet: RunSheet, done: list[Done]) -> Iterator[Bent]:

@@ -29,10 +29,12 @@ class Taken:
 
 @dataclass(frozen=True, slots=True)
 class Clash:
-    """Takings that cannot all be met without `violation`. An empty `taken`: time alone forces it."""
+    """Takings that cannot all be met without `violation`. An empty `taken`: time alone forces it (`by_time`), or what
+    does could not be proved."""
 
     violation: Violation
     taken: tuple[Taken, ...]
+    by_time: bool = False
 
 
 def clash_behind(problem: Problem, violation: Violation, amounts: Mapping[Violation, int], can: Can) -> Clash:
@@ -46,7 +48,7 @@ def clash_behind(problem: Problem, violation: Violation, amounts: Mapping[Violat
         return clashes([taken for taken in everything if taken.what in kinds])
 
     if clashes([]):
-        return Clash(violation, ())
+        return Clash(violation, (), by_time=True)
     kinds = list(dict.fromkeys(taken.what for taken in everything))
     one = next(([kind] for kind in kinds if clashes_over([kind])), None)
     fought_over = one or _fewest([], kinds, clashes_over, changed=False)

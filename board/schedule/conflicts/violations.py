@@ -1,29 +1,33 @@
-"""Soft limits a timetable may break, one by one: a course late, something kept too long, work out of hours. Pure."""
+"""Soft limits a timetable may break, one by one: a course late, a dish out too long, something kept too long, work out
+of hours. Pure."""
 
 from dataclasses import dataclass
 from typing import Literal
 
+from board.schedule.clocks import stretches, total
 from board.schedule.dependencies import end_of, way_of
 from board.schedule.problem import Problem
 from board.schedule.solution import Solution
 from board.schedule.windows import allowed_starts
 
-Kind = Literal["out-of-hours", "not-at-once", "late", "not-ready", "waits", "past-limit", "no-place"]
+Kind = Literal["out-of-hours", "not-at-once", "late", "clock", "not-ready", "waits", "past-limit", "no-place"]
 
 LEVEL: dict[Kind, int] = {  # a lower level is dearer, in the order of the aims
     "out-of-hours": 0,
     "not-at-once": 0,
     "late": 1,
-    "not-ready": 2,
-    "waits": 2,
-    "past-limit": 2,
-    "no-place": 2,
+    "clock": 2,
+    "not-ready": 3,
+    "waits": 3,
+    "past-limit": 3,
+    "no-place": 3,
 }
 
 
 @dataclass(frozen=True, slots=True)
 class Violation:
-    """One broken limit. `index` is of a job (out-of-hours, no-place), a serving (late) or an order (the rest)."""
+    """One broken limit. `index` is of a job (out-of-hours, no-place), a serving (late), a clock or an order
+    (the rest)."""
 
     kind: Kind
     index: int
@@ -44,6 +48,8 @@ def amounts(problem: Problem, solution: Solution) -> dict[Violation, int]:
         found[Violation("no-place", n)] = int(not solution.kept[n])
     for n, serving in enumerate(problem.servings):
         found[Violation("late", n)] = end_of(problem, solution, serving.job) - serving.wanted
+    for n, (clock, out) in enumerate(zip(problem.clocks, stretches(problem, solution), strict=True)):
+        found[Violation("clock", n)] = total(out) - clock.limit
     for n, order in enumerate(problem.orders):
         wait = solution.starts[order.second] - end_of(problem, solution, order.first)
         hold = way_of(problem, solution, order.first).hold

@@ -1,13 +1,14 @@
-"""The aims, in strict order: hours kept, courses on time, nothing kept too long, hot food fresh, jobs at their usual
-hours, the host with the guests, a light day.
+"""The aims, in strict order: hours kept, courses on time, no dish out past its clock, nothing kept too long, hot food
+fresh, jobs at their usual hours, the host with the guests, a light day.
 
-Each aim is a sum to minimise. Lateness and keeping are soft, so there is always a solution.
+Each aim is a sum to minimise. Lateness, clocks and keeping are soft, so there is always a solution.
 """
 
 from board.schedule.conflicts.violations import Kind, Violation
 from board.schedule.problem import Job
 from board.schedule.solver.comfort import Ease
 from board.schedule.solver.library import cp_model
+from board.schedule.solver.standing import Standing
 from board.schedule.solver.variables import JobVars, Variables
 
 # Prices of broken soft limits: ours.
@@ -28,12 +29,13 @@ class Aims:
         ] = {}  # by how much each limit is broken, in minutes; 0 or 1 for a place or hours
         self.hours = self._out_of_hours()
         self.courses = self._lateness()
-        self.keeps, self.freshness = self._waiting()
+        self.clocks, past_clocks = self._out_too_long()
+        self.keeps, self.freshness = self._waiting(past_clocks)
         self.usual = self._out_of_custom()
 
     def costly(self) -> dict[str, cp_model.LinearExprT]:
         """Those of `solution.COSTLY`."""
-        return {"hours": self.hours, "courses": self.courses, "keeps": self.keeps}
+        return {"hours": self.hours, "courses": self.courses, "clocks": self.clocks, "keeps": self.keeps}
 
     def all(self) -> dict[str, cp_model.LinearExprT]:
         """By name, in the order of `solution.AIMS`. Made once, since it adds variables."""
@@ -86,9 +88,22 @@ class Aims:
             terms.append(BEYOND_SLIP * self._above(end - serving.wanted - serving.slip, f"beyond {serving.name}"))
         return cp_model.LinearExpr.sum(terms)
 
-    def _waiting(self) -> tuple[cp_model.LinearExprT, cp_model.LinearExprT]:
-        """Minutes kept past a limit, and minutes a fresh dish stands past its best."""
-        past: list[cp_model.LinearExprT] = []
+    def _out_too_long(self) -> tuple[cp_model.LinearExprT, list[cp_model.LinearExprT]]:
+        """How many dishes stand neither hot nor cold enough for longer than their clocks give them, and by how many
+        minutes each. What is past its clock is lost: a minute more of it is then no dearer than one of keeping."""
+        standing = Standing(self.v)
+        dishes: list[cp_model.LinearExprT] = []
+        minutes: list[cp_model.LinearExprT] = []
+        for n, clock in enumerate(self.problem.clocks):
+            past, lost = standing.past(clock), self.model.new_bool_var(f"lost {clock.dish}")
+            self.model.add(past <= 0).only_enforce_if(~lost)
+            dishes.append(lost)
+            minutes.append(self._violated("clock", n, past))
+        return cp_model.LinearExpr.sum(dishes), minutes
+
+    def _waiting(self, past: list[cp_model.LinearExprT]) -> tuple[cp_model.LinearExprT, cp_model.LinearExprT]:
+        """Minutes kept past a limit, `past` clocks among them, and minutes a fresh dish stands past its best."""
+        past = [*past]
         stale: list[cp_model.LinearExprT] = []
         for n, order in enumerate(self.problem.orders):
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]

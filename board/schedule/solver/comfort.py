@@ -69,57 +69,55 @@ class Ease:
         return cp_model.LinearExpr.sum(terms)
 
     def _while_guests_are_there(self, variables: JobVars, part: Part, done: cp_model.LiteralT) -> cp_model.IntVar:
-        """Minutes of a part, where it is done, that lie between the guests' coming and the end of the dinner.
+        """Minutes of a part, where it is done, that lie between the guests' coming and the end of the dinner. Only what
+        leads to no serving can come after the dinner."""
+        over = self.problem.dinner_over if variables.job.early else None
+        until = None if over is None else self.v.jobs[over].start
+        return self._between(self.problem.arrives, until, variables.start + part.offset, part.length, [done])
 
-        The least of what lies from its start, or from the guests' coming, to its end, or to the end of the dinner.
-        Only what leads to no serving can come after the dinner.
-        """
-        away = self.model.new_int_var(0, part.length, "away")
-        early = self.model.new_bool_var("counted from the guests' coming")
-        begin = variables.start + part.offset
-        sinces: list[tuple[cp_model.LinearExpr | int, cp_model.LiteralT]] = [
-            (begin, ~early),
-            (self.problem.arrives, early),
-        ]
-        untils: list[tuple[cp_model.LinearExpr | cp_model.IntVar, cp_model.LiteralT]] = [
-            (begin + part.length, self.v.true)
-        ]
-        if variables.job.early and self.problem.dinner_over is not None:
-            late = self.model.new_bool_var("counted to the end of the dinner")
-            over = self.v.jobs[self.problem.dinner_over].start
-            untils = [(begin + part.length, ~late), (over, late)]
-        for since, is_since in sinces:
-            for until, is_until in untils:
-                self.model.add(away + since >= until).only_enforce_if(done, is_since, is_until)
-        return away
+    def _between(
+        self,
+        since: cp_model.LinearExpr | int,
+        until: cp_model.IntVar | None,
+        begin: cp_model.LinearExpr,
+        length: int,
+        done: list[cp_model.LiteralT],
+    ) -> cp_model.IntVar:
+        """Minutes of some work, where it is done, from one moment to another (None: to its end). Minimised, it is the
+        least of what lies from its start, or from the first moment, to its end, or to the second."""
+        within = self.model.new_int_var(0, length, "within")
+        early = self.model.new_bool_var("counted from the first moment")
+        sinces: list[tuple[cp_model.LinearExpr | int, cp_model.LiteralT]] = [(begin, ~early), (since, early)]
+        end = begin + length
+        untils: list[tuple[cp_model.LinearExpr | cp_model.IntVar, cp_model.LiteralT]] = [(end, self.v.true)]
+        if until is not None:
+            late = self.model.new_bool_var("counted to the second")
+            untils = [(end, ~late), (until, late)]
+        for first, is_first in sinces:
+            for last, is_last in untils:
+                self.model.add(within + first >= last).only_enforce_if(*done, is_first, is_last)
+        return within
 
     def busiest_half_hour(self) -> cp_model.LinearExprT:
-        """The most attended minutes the host has in the half hour before any course is plated."""
-        most = self.model.new_int_var(0, self.problem.horizon, "busiest half hour")
+        """The most minutes of work the host has in the half hour before any course is plated."""
+        most = self.model.new_int_var(0, BEFORE_SERVING, "busiest half hour")
         for serving in self.problem.servings:
             plated = self.v.jobs[serving.job].start
-            terms = [literal * length for literal, length in self._in_the_half_hour(serving.job, plated)]
-            self.model.add(most >= cp_model.LinearExpr.sum(terms))
+            self.model.add(most >= cp_model.LinearExpr.sum(list(self._in_the_half_hour(serving.job, plated))))
         return most
 
-    def _in_the_half_hour(self, job: int, plated: cp_model.LinearExprT) -> Iterator[tuple[cp_model.IntVar, int]]:
+    def _in_the_half_hour(self, job: int, plated: cp_model.IntVar) -> Iterator[cp_model.IntVar]:
         for n, variables in enumerate(self.v.jobs):
             host = variables.who.get(self.problem.host)
-            if host is None or n == job or variables.job.fixed is not None:
+            if host is None or n == job:
                 continue
             for way, chosen in zip(variables.job.ways, variables.ways, strict=True):
                 for part in way.parts:
-                    begins = variables.start + part.offset
-                    before, after = self.model.new_bool_var("before"), self.model.new_bool_var("after")
-                    self.model.add(begins + part.length <= plated - BEFORE_SERVING).only_enforce_if(before)
-                    self.model.add(begins >= plated).only_enforce_if(after)
-                    within = self.model.new_bool_var("within")
-                    excuses = [~x for x in (host, chosen) if x is not self.v.true]
-                    self.model.add_bool_or(within, before, after, *excuses)
-                    yield within, part.length
+                    begin = variables.start + part.offset
+                    yield self._between(plated - BEFORE_SERVING, plated, begin, part.length, [host, chosen])
 
     def missing_give(self) -> cp_model.LinearExprT:
-        """Minutes by which a step might run over, and has no room for before what takes it up."""
+        """Minutes by which a step might run over, and has no room for before its successor."""
         terms: list[cp_model.LinearExprT] = []
         for order in self.problem.orders:
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]

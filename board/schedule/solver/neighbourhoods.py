@@ -109,6 +109,8 @@ class Neighbourhoods:
             return (violation.index,)
         if violation.kind == "late":
             return (self.problem.servings[violation.index].job,)
+        if violation.kind == "clock":
+            return (self.problem.clocks[violation.index].serve,)
         order = self.problem.orders[violation.index]
         return (order.first, order.second)
 

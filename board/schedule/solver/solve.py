@@ -82,6 +82,8 @@ class _Search:
         self.watch = watch
         self.steady = steady
         self.large = len(problem.jobs) > LARGE
+        self.tight = False  # whether all sums are as the best solution has them
+        self.hopeless = False  # whether nought in all costly aims is proved not to be had
         self.results: list[AimResult] = []
         self.best: Solution | None = None
 
@@ -100,7 +102,7 @@ class _Search:
         rest = [aim for aim in self.wanted if aim not in COSTLY]
         grown = False
         if not (self._looks_easy() and self._all_nought(rest[:1])):
-            grown = self.large and self._grown()
+            grown = not self.hopeless and self._grown()
             self._fresh()
             if not (grown and self._stand_on_grown()):
                 rest = list(self.wanted)
@@ -118,6 +120,10 @@ class _Search:
         if self.best is None:
             raise NoAnswer
         return replace(self.best, aims=tuple(self.results), seconds=self.clock.spent())
+
+    def _nought_seconds(self) -> float:
+        """For nought in all costly aims, before another way is tried."""
+        return self.clock.left() * (1 / 4 if self.large else 3 / 5)
 
     def _looks_easy(self) -> bool:
         """Whether one search may soon reach nought in all costly aims: of few pieces, or from starts that are known."""
@@ -147,6 +153,7 @@ class _Search:
         found = run(self.model, Effort(self.steady, FIRST_SECONDS, probing=False, fixed=True), self.clock, "")
         if found.any:
             self._keep(found)
+            self.tight = True
         return found.any
 
     def _stand_on_grown(self) -> bool:
@@ -183,10 +190,12 @@ class _Search:
                 self.model.add(self.sums[aim] == 0)
         nought = [AimResult(aim, 0, 0) for aim in COSTLY if aim in self.wanted]
         if first:
-            found = self._least(first[0], self.steady, self._share(4))
+            found = self._least(first[0], self.steady, self._nought_seconds())
             self.results = [*nought, found] if found is not None else []
             return found is not None
-        either = run(self.model, Effort(self.steady, self.clock.left()), self.clock, COSTLY[0], self.watch)
+        effort = Effort(self.steady, self._nought_seconds(), probing=not self.large)
+        either = run(self.model, effort, self.clock, COSTLY[0], self.watch)
+        self.hopeless = either.whole and not either.any
         if not either.any:
             return False
         self.results = nought
@@ -195,22 +204,29 @@ class _Search:
 
     def _level(self, aim: str, seconds: float) -> None:
         """Minimises one aim and fixes it. Nought is the least of any."""
-        nought = self.best is not None and self._value_now(aim) == 0
-        if not nought and (seconds or self.best is None):
+        if self.best is None or (seconds and self._value_now(aim)):
             found = self._least(aim, self.steady if aim in COSTLY else STEADY_FOR_THE_REST, seconds)
             if found is not None:
                 self.results.append(found)
-                if self.large:  # the other sums are as they come again: the run left them at what they may be
-                    self._stand_on(self.best)
+                if self.large:
+                    self._tighten()
                 return
         if self.best is not None:
+            if self._value_now(aim):
+                self._tighten()
             value = self._value_now(aim)
-            self.results.append(AimResult(aim, value, 0, searched=nought))
+            self.results.append(AimResult(aim, value, 0, searched=not value))
             self.model.add(self.sums[aim] <= value)
 
+    def _tighten(self) -> None:
+        """Makes every sum as small as the solution has it: a run leaves those it did not minimise at what they may be
+        at the most."""
+        if not self.tight:
+            self._stand_on(self.best)
+
     def _least(self, aim: str, steady: float, seconds: float) -> AimResult | None:
-        """The least of an aim, which it then fixes; None if nothing was found. From a solution, a short
-        search without linear relaxations proves most; what it leaves open is searched with them, and then without."""
+        """The least of an aim, which it then fixes; None if nothing was found. From a solution, a short search without
+        linear relaxations proves most; what it leaves open is searched with them, and then without."""
         self.model.minimize(self.sums[aim])
         least: AimResult | None = None
         until = self.clock.spent() + seconds
@@ -218,17 +234,14 @@ class _Search:
         for linear, work in tries if self.best is not None or self.near is not None else tries[1:]:
             effort = Effort(work, until - self.clock.spent(), linear=linear, probing=not self.large)
             found = run(self.model, effort, self.clock, aim, self.watch)
+            self.hopeless = found.whole and not found.any
             if found.any:
                 if least is None or found.value <= least.value:
                     self._keep(found)
                 value = found.value if least is None else min(found.value, least.value)
                 least = AimResult(aim, value, max(found.bound, least.bound if least is not None else found.bound))
-            if (
-                found.status == cp_model.INFEASIBLE
-                or (least is not None and least.proved)
-                or self.clock.spent() >= until
-                or not self.clock.left()
-            ):
+            settled = least is not None and least.proved
+            if self.hopeless or settled or self.clock.spent() >= until or not self.clock.left():
                 break
         if least is not None:
             self.model.add(self.sums[aim] <= least.value)
@@ -262,6 +275,7 @@ class _Search:
     def _keep(self, found: Found) -> None:
         """Keeps the solution as the point where the next search begins."""
         self.found = found
+        self.tight = False
         hint_all(self.model, found.solver)
         self.best = decided_by(self.variables, found.solver)
 

@@ -1,6 +1,7 @@
 """Decides when to work out the rest of an evening again, and which result to offer. Reads no clock, waits for nothing.
 
-The host is disturbed only if courses run late or things stand beyond their shelf life, and only for a clear gain.
+The host is disturbed only if courses run late, dishes stand out past their clocks or things beyond their shelf life,
+and only for a clear gain.
 """
 
 from collections.abc import Callable
@@ -13,7 +14,7 @@ from board.evening.forecast import Forecast
 from board.evening.state import State
 from board.evening.wishes import Refusal, TakeSheet
 from board.session.background import Background, RestOfEvening
-from board.session.replan.gain import KEPT, LATE, Costs, Offer, costs, offer
+from board.session.replan.gain import KEPT, LATE, LOST, Costs, Offer, costs, offer
 from board.sheet.run_sheet import RunSheet
 
 AGAIN = timedelta(minutes=2)  # evening time until an unchanged state is solved again; our choice
@@ -41,7 +42,7 @@ class Advisor:
             self._consider(state, self.offer.sheet, now)
         if not self._waiting and self._is_time(answers, now):
             found = self.weigh(state, forecast)
-            if found.late >= LATE or found.kept >= KEPT:
+            if found.late >= LATE or found.lost >= LOST or found.kept >= KEPT:
                 self._waiting = self.background.ask(RestOfEvening(state.history, now))
                 self._asked = (answers, now)
         return self.offer

@@ -5,21 +5,25 @@ from datetime import datetime, timedelta
 
 from board.evening.company import away_by_forecast
 from board.evening.forecast import Forecast, Forecaster
+from board.evening.leftovers import left_out_of
 from board.evening.state import State, StepState
+from board.sheet.exposure import exposures
 from board.sheet.run_sheet import RunSheet
+from board.sheet.sittings import sitting
 
-LATE, KEPT, AWAY = 3, 5, 10  # minutes gained that are worth an offer; our choice
+LATE, LOST, KEPT, AWAY = 3, 1, 5, 10  # minutes (of LOST: dishes) gained that are worth an offer; our choice
 MINUTE = timedelta(minutes=1)
 
 
 @dataclass(frozen=True, slots=True)
 class Costs:
-    """Minutes, summed up: courses late, results beyond their shelf life, the host's work ahead while guests are
-    there."""
+    """Minutes, summed up: courses late, results beyond their shelf life, the host's work ahead while guests are there.
+    `lost`: dishes ahead that stand out for longer than their clocks give them."""
 
     late: int
     kept: int
     away: int
+    lost: int = 0
 
 
 @dataclass(frozen=True)
@@ -34,8 +38,8 @@ class Offer:
 
     @property
     def gained(self) -> dict[str, int]:
-        """Minutes gained besides the courses' own times, by kind of cost."""
-        return {"kept": self.before.kept - self.after.kept, "away": self.before.away - self.after.away}
+        """What is gained besides the courses' own times, by kind of cost."""
+        return {each: getattr(self.before, each) - getattr(self.after, each) for each in ("lost", "kept", "away")}
 
 
 def offer(state: State, sheet: RunSheet, taken: State, now: datetime) -> Offer | None:
@@ -43,8 +47,8 @@ def offer(state: State, sheet: RunSheet, taken: State, now: datetime) -> Offer |
     with the sheet taken."""
     old, new = Forecaster(state.sheet).forecast(state, now), Forecaster(sheet).forecast(taken, now)
     before, after = costs(state, old), costs(taken, new)
-    gains = (before.late - after.late, before.kept - after.kept, before.away - after.away)
-    enough = any(gain >= least for gain, least in zip(gains, (LATE, KEPT, AWAY), strict=True))
+    gains = tuple(getattr(before, each) - getattr(after, each) for each in ("late", "lost", "kept", "away"))
+    enough = any(gain >= least for gain, least in zip(gains, (LATE, LOST, KEPT, AWAY), strict=True))
     dearest = next((gain for gain in gains if gain), 0)  # first in the order of the aims
     if not enough or dearest < 0:
         return None
@@ -63,7 +67,20 @@ def costs(state: State, forecast: Forecast) -> Costs:
             kept += max(0, round(stands - slot.keeping.minutes))
     late = sum(course.slip_minutes for course in forecast.courses if course.is_ahead)
     ahead = {id_ for id_, step in state.steps.items() if _is_ahead(step)}
-    return Costs(late, kept, away_by_forecast(sheet, forecast, ahead))
+    return Costs(late, kept, away_by_forecast(sheet, forecast, ahead), _lost(state, forecast))
+
+
+def _lost(state: State, forecast: Forecast) -> int:
+    """Dishes still to be served whose clock runs out, by the forecast, before they are eaten."""
+    times = {id_: (slot.start, slot.end) for id_, slot in forecast.slots.items()}
+    courses = {course.name: course for course in state.sheet.courses}
+    found = 0
+    for each in exposures(state.sheet, times, forecast.left_out | left_out_of(state)):
+        clock = each.clock
+        if _is_ahead(state.steps[clock.serve]):
+            eaten = times[clock.serve][1] + sitting(state.sheet, courses[clock.course]).likely * MINUTE
+            found += each.minutes(eaten) > clock.limit_minutes
+    return found
 
 
 def _is_ahead(step: StepState) -> bool:

@@ -1,19 +1,23 @@
 """A plan's problem with the evening so far as given: what is done stays done, the rest starts from now. Pure.
 
 Minutes count from the problem's origin; now is the next whole minute. A finished step takes no more time, hands or
-equipment; its result still stands and has used up part of its shelf life. A step under way continues from now.
+equipment; its result still stands and has used up part of its shelf life, and of its dish's clock. A step under way
+continues from now.
 """
 
 import math
 from collections.abc import Mapping
 from dataclasses import replace
-from datetime import datetime
+from datetime import datetime, timedelta
 
 from board.evening.forecast import Forecast
+from board.evening.leftovers import spans
 from board.evening.state import State
+from board.schedule.clocks import clocks_of
 from board.schedule.oven_dial import COLD_AFTER_MINUTES
-from board.schedule.problem import Job, Order, OvenNow, OvenUse, Part, Problem, Serving, Way
+from board.schedule.problem import Clock, Job, Order, OvenNow, OvenUse, Part, Problem, Serving, Stood, Way
 from board.sheet.company import last_clear
+from board.sheet.exposure import Span
 from board.sheet.run_sheet import Slot, Use
 
 
@@ -48,6 +52,7 @@ class _Given:
         problem = self.problem
         clear = last_clear(self.state.sheet, self.forecast.left_out)
         jobs = tuple(self._job(n, job) for n, job in enumerate(problem.jobs))
+        clocks, stood = self._clocks(jobs)
         servings = tuple(
             self._serving(serving) for serving in problem.servings if self.status(serving.job) == "to-come"
         )
@@ -62,7 +67,30 @@ class _Given:
             ovens_now=self._ovens_now(),
             arrives=self._arrives(),
             dinner_over=None if clear is None else problem.index[clear],
+            clocks=clocks,
+            stood=stood,
         )
+
+    def _clocks(self, jobs: tuple[Job, ...]) -> tuple[tuple[Clock, ...], tuple[Stood, ...]]:
+        """The clocks of dishes that are still to be served, without what was left out."""
+        eaten = {self.problem.jobs[clock.serve].id: clock.eaten for clock in self.problem.clocks}
+        ahead = [
+            c for c in self.state.sheet.clocks if c.serve in eaten and self.state.steps[c.serve].status == "to-come"
+        ]
+        passed = [slot for slot in self.slots.values() if self.state.steps[slot.id].status != "left-out"]
+        clocks, stood = clocks_of({job.id: (n, job) for n, job in enumerate(jobs)}, passed, ahead, eaten)
+        so_far = spans(self.state, self.problem.origin + timedelta(minutes=self.now))
+        return clocks, tuple(replace(each, gone=self._gone(each, so_far)) for each in stood)
+
+    def _gone(self, stood: Stood, so_far: Mapping[str, Span]) -> int:
+        """Minutes for which it has stood out until now, as it happened."""
+        slot = self.slots[self.problem.jobs[stood.job].id]
+        start, end = so_far[slot.id]
+        out = slot.exposed
+        if stood.until is not None:
+            out = slot.keeping is not None and slot.keeping.exposed
+            start, end = end, so_far[self.problem.jobs[stood.until].id][0]
+        return max(0, math.ceil((end - start) / timedelta(minutes=1))) if out else 0
 
     def _arrives(self) -> int:
         """When the guests arrived, or are forecast to."""

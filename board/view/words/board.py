@@ -155,7 +155,11 @@ def spoken_warning(name: str, minutes_left: float) -> str:
 
 
 # A better timetable for what is left.
-OFFER_GAINS = {"kept": "food stands {} min less past its limit", "away": "{} min more with your guests"}
+OFFER_GAINS = {
+    "lost": "dishes out too long: {} fewer",
+    "kept": "food stands {} min less past its limit",
+    "away": "{} min more with your guests",
+}
 
 
 def offer_course(name: str, then: str, looks: str) -> str:

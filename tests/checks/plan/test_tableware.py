@@ -151,4 +151,4 @@ def test_a_plan_without_a_table_hears_nothing_of_it() -> None:
     assert found_in(text) == []
     plan = read(text)
     assert isinstance(plan, PlanFile)
-    assert not any("laid" in line for line in plan.filled.assumed)
+    assert not any(each.kind in ("laid", "laid-throughout") for each in plan.filled.assumed)

@@ -88,7 +88,7 @@ def test_f12_what_is_mixed_is_as_old_as_its_oldest_part() -> None:
     (snag,) = said(supper(steps, dish="Soup"), "food 12")
 
     assert line_of(snag).startswith("not before: day before 11:00")
-    assert "stir it in" in snag.message
+    assert snag.about.tasks == ("soup/stir-it-in",)
 
 
 def test_f12_tells_only_the_worst_of_a_dish() -> None:

@@ -8,7 +8,7 @@ from board.checks.plan.cautions import cautions
 from board.checks.sheet.raw_contact import raw_food_touches_nothing_ready
 from board.checks.sheet.timed import timed
 from board.plan.load import PlanFile, read_plan
-from board.plan.snag import Snag, Weight
+from board.plan.snag import About, Snag, Weight
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
 
@@ -111,9 +111,8 @@ def test_every_class_of_raw_food_counts(raw: str, first: str) -> None:
 def test_what_is_carved_on_the_unwashed_board_counts_too() -> None:
     file = plan("slice the tomatoes | worktop | 10 min", roast=(BONE, COOK, "carve the bird | worktop, board | 10 min"))
 
-    assert [snag.message for snag in found(file)] == [
-        "the board goes unwashed from raw chicken (bone the bird) to carve the bird"
-    ]
+    carved = About(("roast/bone-the-bird", "roast/carve-the-bird"), foods=("chicken",), tool="board")
+    assert [snag.about for snag in found(file)] == [carved]
 
 
 @pytest.mark.parametrize(

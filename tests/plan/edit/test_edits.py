@@ -15,23 +15,30 @@ from board.plan.edit.edits import (
     CannotEdit,
     DropDay,
     DropDish,
-    EarlierHours,
     Edit,
     MoreHours,
     MoreOfTool,
     MoreRings,
+    MoveAway,
     PushCourse,
+    SetGap,
     SetOn,
     SetOvenTime,
     SetTakes,
+    SetWho,
+    StretchHours,
     Together,
     apply_all,
+    try_all,
+    untried,
 )
+from board.plan.edit.save import data_of
 from board.plan.load import PlanFile, read_plan
 from board.plan.model.work import Way, Work
 from board.plan.places import Loc
 from board.plan.resolve.hours import hours_of
 from tests.conftest import PLANS
+from tests.examples import the_largest_slow
 
 HEAD = """\
 event: Small supper  # eight of us
@@ -165,26 +172,57 @@ EXAMPLES: dict[str, tuple[str, Edit, list[str]]] = {
          "+ hands: {host: {hours: {sat: '9:00 - 23:30'}}, Nora: {hours: {sat: 18:10 - 18:55}}}"],
     ),
     "an earlier start, the day in other words": (
-        PLAN, EarlierHours("host", "on the day", "8:45"),
-        ["-     hours: {sat: '9:30 - 13:00, 14:00 - 23:30'}", "+     hours: {sat: '8:45 - 13:00, 14:00 - 23:30'}"],
+        PLAN, StretchHours("host", "on the day", 0, start="8:45"),
+        ["-     hours: {sat: '9:30 - 13:00, 14:00 - 23:30'}", "+     hours: {sat: '08:45 - 13:00, 14:00 - 23:30'}"],
     ),
-    "an earlier start where the earliest hours stand last, in words": (
-        PLAN.replace("9:30 - 13:00, 14:00 - 23:30", "2 pm to 11 pm,9:30 to 13:00"), EarlierHours("host", "sat", "8:45"),
-        ["-     hours: {sat: '2 pm to 11 pm,9:30 to 13:00'}", "+     hours: {sat: '2 pm to 11 pm,8:45 to 13:00'}"],
+    "a later end where that stretch stands first, in words": (
+        PLAN.replace("9:30 - 13:00, 14:00 - 23:30", "2 pm to 11 pm,9:30 to 13:00"),
+        StretchHours("host", "sat", 0, end="23:10"),
+        ["-     hours: {sat: '2 pm to 11 pm,9:30 to 13:00'}", "+     hours: {sat: '2 pm to 23:10,9:30 to 13:00'}"],
+    ),
+    "both edges of the stretch between": (
+        PLAN, StretchHours("host", "sat", 1, start="13:40", end="0:15"),
+        ["-     hours: {sat: '9:30 - 13:00, 14:00 - 23:30'}", "+     hours: {sat: '9:30 - 13:00, 13:40 - 00:15'}"],
     ),
     "an earlier start in the long form": (
         PLAN.replace("'9:30 - 13:00, 14:00 - 23:30'", "[{start: 9:30, end: 13:00}]"),
-        EarlierHours("host", "sat", "8:45"),
-        ["-     hours: {sat: [{start: 9:30, end: 13:00}]}", "+     hours: {sat: [{start: 8:45, end: 13:00}]}"],
+        StretchHours("host", "sat", 0, start="8:45"),
+        ["-     hours: {sat: [{start: 9:30, end: 13:00}]}", "+     hours: {sat: [{start: 08:45, end: 13:00}]}"],
     ),
-    "hours on a day that had none, until the usual end": (
-        PLAN, EarlierHours("host", "day before", "19:00"),
-        ["-     hours: {sat: '9:30 - 13:00, 14:00 - 23:30'}",
-         "+     hours: {sat: '9:30 - 13:00, 14:00 - 23:30', day before: 19:00 - 23:30}"],
-    ),
-    "hours on a day that had none, until a time given": (
+    "an evening on a day that had no hours": (
         PLAN.replace("hours: {sat: '9:30 - 13:00, 14:00 - 23:30'}", "hours:\n      sat: 9:30 - 23:30"),
-        EarlierHours("host", "day before", "19:00", "21:00"), ["+       day before: 19:00 - 21:00"],
+        MoreHours("host", "day before", "19:00 - 21:00"), ["+       day before: 19:00 - 21:00"],
+    ),
+    "dressing earlier": (
+        PLAN.replace(HANDS, HANDS + "    away:\n      get dressed: 17:25 - 17:55  # the blue one\n"),
+        MoveAway("host", "get dressed", "16:55", "17:25"),
+        ["-       get dressed: 17:25 - 17:55  # the blue one", "+       get dressed: 16:55 - 17:25  # the blue one"],
+    ),
+    "dressing earlier, the day beside it": (
+        PLAN.replace(HANDS, HANDS + "    away: {get dressed: 'sat, 5 pm to 5:30 pm'}\n"),
+        MoveAway("host", "get dressed", "16:45", "17:15"),
+        ["-     away: {get dressed: 'sat, 5 pm to 5:30 pm'}", "+     away: {get dressed: 'sat, 16:45 - 17:15'}"],
+    ),
+    "dressing earlier, the day a date": (
+        PLAN.replace(HANDS, HANDS + "    away: {get dressed: 2026-11-28 17:00-17:30}\n"),
+        MoveAway("host", "get dressed", "16:45", "17:15"),
+        ["-     away: {get dressed: 2026-11-28 17:00-17:30}", "+     away: {get dressed: 2026-11-28 16:45 - 17:15}"],
+    ),
+    "dressing earlier in the long form": (
+        PLAN.replace(HANDS, HANDS + "    away: {get dressed: {start: 17:00, end: 17:30}}\n"),
+        MoveAway("host", "get dressed", "16:45", "17:15"),
+        ["-     away: {get dressed: {start: 17:00, end: 17:30}}",
+         "+     away: {get dressed: {start: 16:45, end: 17:15}}"],
+    ),
+    "somebody for a step": (PLAN, SetWho(SOUP, "host"), ["+             who: host"]),
+    "somebody else for a step": (
+        PLAN.replace("soup\n            takes: 30 min\n", "soup\n            takes: 30 min\n            who: [Nora]\n")
+        .replace(HANDS, HANDS + "  Nora: {hours: {sat: 17:00 - 20:00}}\n"),
+        SetWho(SOUP, "host"), ["-             who: [Nora]", "+             who: host"],
+    ),
+    "somebody for a job on one line": (
+        PLAN, SetWho(("jobs", 0), "host"),
+        ["-   - lay the table  # for eight", "+   - {job: lay the table, who: host}  # for eight"],
     ),
     "more hours, in their order": (
         PLAN, MoreHours("host", "sat", "13:15 - 13:45"),
@@ -207,6 +245,14 @@ EXAMPLES: dict[str, tuple[str, Edit, list[str]]] = {
     ),
     "a course that stood so long after another": (
         PLAN, PushCourse("Tart", "20:20"), ["-     at: 50 min after the course before", "+     at: 20:20"],
+    ),
+    "a course sooner after another": (
+        PLAN, SetGap("tart", 105),
+        ["-     at: 50 min after the course before", "+     at: 1 h 45 after the course before"],
+    ),
+    "a course sooner after another, in the long form": (
+        PLAN.replace("50 min after the course before", "{after: {minutes: 50, course: Soup}}"), SetGap("Tart", 40),
+        ["-     at: {after: {minutes: 50, course: Soup}}", "+     at: {after: {minutes: 40, course: Soup}}"],
     ),
     "an oven where no kitchen is told": (
         PLAN, AddOven("second oven", "oven"), ["+ kitchen:", "+   ovens:", "+     oven: {}", "+     second oven: {}"],
@@ -313,6 +359,18 @@ def test_an_edit_changes_these_lines(text: str, edit: Edit, lines: list[str]) ->
 
 
 @pytest.mark.parametrize(("text", "edit", "lines"), EXAMPLES.values(), ids=EXAMPLES)
+def test_an_edit_that_is_only_tried_makes_the_plan_it_would_write(text: str, edit: Edit, lines: list[str]) -> None:
+    file = plan_of(text)
+    tried = try_all(untried(text, file), [edit])
+    new, after = made((text, file), edit)
+
+    assert tried is not None
+    assert (tried.file.plan, tried.file.filled) == (after.plan, after.filled)
+    assert tried.data == data_of(new)
+    assert untried(text, file).data == data_of(text)  # which is left as it was
+
+
+@pytest.mark.parametrize(("text", "edit", "lines"), EXAMPLES.values(), ids=EXAMPLES)
 def test_an_edit_does_the_same_to_a_file_from_another_system(text: str, edit: Edit, lines: list[str]) -> None:
     """A byte-order mark, both signs at each line's end, and no line end at the last."""
     other = "\ufeff" + text.replace("\n", "\r\n")
@@ -332,11 +390,19 @@ REFUSED: dict[str, tuple[Edit, str]] = {
     "hands there already": (AddHelper("host", "sat", "18:00", "19:00"), "host is among the hands already"),
     "a day that is none": (AddHelper("Nora", "some day", "18:00", "19:00"), "'some day' is not a day"),
     "a time that is none": (AddHelper("Nora", "sat", "18:00", "25:00"), "'25:00' is not a time of day"),
-    "hours of nobody": (EarlierHours("Nora", "sat", "8:00"), "nobody among the hands is called Nora"),
-    "a start that is later": (EarlierHours("host", "sat", "9:30"), "host has hours from 09:30 already (sat)"),
-    "a start on no day": (EarlierHours("host", "soon", "8:00"), "'soon' is not a day"),
-    "a start at no time": (EarlierHours("host", "sat", "8"), "'8'"),
-    "a start after every end": (EarlierHours("host", "fri", "23:45"), "say until when"),
+    "hours of nobody": (StretchHours("Nora", "sat", 0, start="8:00"), "nobody among the hands is called Nora"),
+    "hours as they stand": (StretchHours("host", "sat", 0, start="9:30"), "has the hours 09:30 - 13:00 already"),
+    "a stretch there is not": (StretchHours("host", "sat", 2, start="8:00"), "host has no such stretch of hours (sat)"),
+    "a stretch of no hours": (StretchHours("host", "fri", 0, start="8:00"), "no such stretch of hours (fri)"),
+    "a stretch on no day": (StretchHours("host", "soon", 0, start="8:00"), "'soon' is not a day"),
+    "a stretch at no time": (StretchHours("host", "sat", 0, start="8"), "'8'"),
+    "nobody away": (MoveAway("Nora", "get dressed", "16:00", "16:30"), "nobody among the hands is called Nora"),
+    "not away": (MoveAway("host", "get dressed", "16:00", "16:30"), "host has no time away called get dressed"),
+    "a step for nobody": (SetWho(SOUP, "Nora"), "nobody among the hands is called Nora"),
+    "no step for somebody": (SetWho(("courses", 9), "host"), "no step or job"),
+    "a gap of a course by the clock": (SetGap("Soup", 10), "Soup is wanted by the clock"),
+    "a gap of no course": (SetGap("Fish", 10), "no course is called Fish"),
+    "a gap that stands": (SetGap("Tart", 50), "Tart is wanted at 50 min already"),
     "hours there already": (MoreHours("host", "sat", "15:00 - 16:00"), "has the hours 15:00 - 16:00 already"),
     "hours without an end": (MoreHours("host", "sat", "15:00"), "'15:00' is not a stretch of time"),
     "more hours of nobody": (MoreHours("Nora", "sat", "15:00 - 16:00"), "nobody"),
@@ -374,6 +440,7 @@ def test_what_cannot_be_done_is_refused_with_a_reason(edit: Edit, says: str) -> 
 
     assert isinstance(found, CannotEdit), found
     assert says in found.reason
+    assert try_all(untried(PLAN, plan_of(PLAN)), [edit]) is None
 
 
 def test_a_text_that_is_not_the_plan_that_was_read_is_left_alone() -> None:
@@ -408,7 +475,7 @@ def test_a_step_that_names_an_oven_still_finds_it_among_more() -> None:
 NAMES = sorted(path.name for path in PLANS.glob("*.yaml"))
 
 
-@pytest.fixture(scope="module", params=NAMES)
+@pytest.fixture(scope="module", params=[the_largest_slow(name) for name in NAMES])
 def bundled(request: pytest.FixtureRequest) -> tuple[str, PlanFile]:
     text = (PLANS / request.param).read_text(encoding="utf-8")
     return text, plan_of(text)
@@ -439,7 +506,7 @@ def test_a_helper_and_hours_are_added_to_a_bundled_plan_and_no_line_is_lost(bund
     assert lost(bundled[0], text) == []
     assert len(hours_of(after.plan, "host")) == len(hours_of(bundled[1].plan, "host")) + 1
 
-    text, after = made(bundled, EarlierHours("host", "on the day", "6:30"))
+    text, after = made(bundled, StretchHours("host", "on the day", 0, start="06:30"))
     assert [line.split(":")[0] for line in lost(bundled[0], text)] == ["on the day"]
     spent = [sum((b - a).total_seconds() for a, b in hours_of(f.plan, "host")) for f in (bundled[1], after)]
     assert spent[1] > spent[0]

@@ -8,6 +8,7 @@ import pytest
 
 from board.plan.load import PlanFile
 from board.plan.resolve.absences import absences, free_of
+from board.sheet import said
 from tests.conftest import read
 
 PlanFrom = Callable[[str], PlanFile]
@@ -86,7 +87,7 @@ def test_a_length_alone_is_a_meal_in_its_hours(
 
     assert span(file) == when
     what = away.partition(":")[0]
-    assert f"host is away {when[0]} to {when[1]}, as no time is given: {what}" in file.filled.assumed
+    assert f"host is away {when[0]} to {when[1]}, as no time is given: {what}" in map(said.assumed, file.filled.assumed)
 
 
 def test_hands_are_free_but_for_what_goes_by_the_guests_when_that_is_asked(plan_from: PlanFrom) -> None:

@@ -8,6 +8,7 @@ import pytest
 from board.plan.load import PlanFile
 from board.plan.phrases.durations import Attention, Spread
 from board.plan.resolve.assume import BEST_WITHIN_MINUTES, KEEPS_MINUTES, Filled, FilledWay
+from board.plan.resolve.assumed import Assumed, Kind, Value
 from tests.conftest import HEAD
 
 PlanFrom = Callable[[str], PlanFile]
@@ -40,6 +41,18 @@ def filled(plan_from: PlanFrom, *steps: str, kitchen: str = KITCHEN, course: str
     return plan_from(HEAD + kitchen + course + lines + jobs).filled
 
 
+CUT = ("leek-soup/cut",)
+HOME: dict[str, Value] = {"celsius": 74, "rules": "home rules (USDA FSIS / FoodSafety.gov)"}  # poultry, FoodSafety.gov
+
+
+def of(kind: Kind, *about: str, tasks: tuple[str, ...] = (), **values: Value) -> Assumed:
+    return Assumed(kind, values, about, tasks)
+
+
+def of_cut(kind: Kind, **values: Value) -> Assumed:
+    return of(kind, "cut", tasks=CUT, **values)
+
+
 def way(found: Filled, id_: str, number: int = 0) -> FilledWay:
     return found.tasks[id_].ways[number]
 
@@ -58,73 +71,83 @@ def test_a_plan_that_says_everything_has_nothing_assumed(plan_from: PlanFrom) ->
 
 # What a step says; then what is assumed of it, beside nothing else.
 SILENT = {
-    "no place": ("takes: 10 min, keeps: 1 h", ["is done at the worktop, with hands on it all the time: cut"]),
-    "no place, hands given": (f"takes: 10 min, {WHOLE}", ["is done at the worktop: cut"]),
-    "no keeping": ("where: worktop, takes: 10 min, attended: all", ["keeps 2 h in the room: cut"]),
-    "no rings": (f"where: stovetop, takes: 10 min, best within: 9 min, {WHOLE}", ["takes 1 ring: cut"]),
+    "no place": ("takes: 10 min, keeps: 1 h", [of_cut("place-and-hands", place="worktop")]),
+    "no place, hands given": (f"takes: 10 min, {WHOLE}", [of_cut("place", place="worktop")]),
+    "no keeping": ("where: worktop, takes: 10 min, attended: all", [of_cut("keeps", minutes=120)]),
+    "no rings": (f"where: stovetop, takes: 10 min, best within: 9 min, {WHOLE}", [of_cut("ring")]),
     "hands at the stovetop": (
-        "where: 'stovetop, 1 ring', takes: 9 min, best within: 9 min, keeps: 1 h", ["needs hands all the time: cut"],
+        "where: 'stovetop, 1 ring', takes: 9 min, best within: 9 min, keeps: 1 h", [of_cut("hands")],
     ),
     "no shelf": (
         f"where: oven at 180 C, takes: 10 min, best within: 9 min, {WHOLE}",
-        ["takes 1 shelf: cut"],
+        [of_cut("shelf")],
     ),
     "hands at the oven": (
         "where: 'oven at 170 to 190 C, 1 shelf', takes: 10 min, best within: 9 min, keeps: 1 h",
-        ["needs hands 2 min at the start and 2 min at the end: cut"],
+        [of_cut("hands-at-both-ends", start=2, end=2)],
     ),
-    "hands at the fridge": ("where: fridge, takes: 6 h, keeps: 1 h", ["needs hands 2 min at the start: cut"]),
-    "best within": (
-        f"where: 'stovetop, 1 ring', takes: 10 min, {WHOLE}",
-        ["served within 15 min of being ready, if it can be: cut"],
-    ),
+    "hands at the fridge": ("where: fridge, takes: 6 h, keeps: 1 h", [of_cut("hands-at-start", start=2)]),
+    "best within": (f"where: 'stovetop, 1 ring', takes: 10 min, {WHOLE}", [of_cut("best-within", minutes=15)]),
     "a shelf to keep on": (
-        "where: worktop, takes: 9 min, attended: all, keeps: 1 h in the oven at 80 to 90 C", ["takes 1 shelf: cut"],
+        "where: worktop, takes: 9 min, attended: all, keeps: 1 h in the oven at 80 to 90 C", [of_cut("shelf")],
     ),
     "another way": (
         f"where: worktop, takes: 9 min, {WHOLE}, or: {{where: stovetop, takes: 5 min}}",
-        ["takes 1 ring: cut", "needs hands all the time: cut"],
+        [of_cut("ring"), of_cut("hands")],
+    ),
+    "thawed in water": (  # FSIS: an hour a pound, the water changed every 30 min; a pound is 0.454 kg
+        "thaws: 0.454 kg in cold water, cooks: poultry",
+        [
+            of_cut("thaws", minutes=60),
+            of_cut("hands-for-fresh-water", start=2, look=2, every=30),
+            of_cut("core", **HOME),
+        ],
     ),
 }  # fmt: skip
 
 
 @pytest.mark.parametrize(("said", "assumed"), SILENT.values(), ids=SILENT)
-def test_each_thing_a_step_leaves_out_is_assumed_and_told(plan_from: PlanFrom, said: str, assumed: list[str]) -> None:
+def test_each_thing_a_step_leaves_out_is_assumed_and_told(
+    plan_from: PlanFrom, said: str, assumed: list[Assumed]
+) -> None:
     assert list(filled(plan_from, f"step: cut, {said}").assumed) == assumed
 
 
 @pytest.mark.parametrize(
     ("left_out", "told"),
     [
-        ("    eaten in: 25 min\n", "eaten in 25 min: Soup"),
-        ("    may slip: 10 min\n", "may go out up to 10 min late: Soup"),
-        ("    serve: 5 min\n", "5 min to plate and carry a course: Soup"),
-        ("    clear: 5 min\n", "5 min to clear a course: Soup"),
-        ("    standing: yes\n", "5 min to bring the guests to the table"),
+        ("    eaten in: 25 min\n", of("eaten", "Soup", tasks=("clear/soup",), minutes=25)),
+        ("    may slip: 10 min\n", of("may-slip", "Soup", tasks=("serve/soup",), minutes=10)),
+        ("    serve: 5 min\n", of("serve", "Soup", tasks=("serve/soup",), minutes=5)),
+        ("    clear: 5 min\n", of("clear", "Soup", tasks=("clear/soup",), minutes=5)),
+        ("    standing: yes\n", of("seat", tasks=("guests-to-the-table",), minutes=5)),
     ],
 )
-def test_each_thing_a_course_leaves_out_is_assumed_and_told(plan_from: PlanFrom, left_out: str, told: str) -> None:
+def test_each_thing_a_course_leaves_out_is_assumed_and_told(plan_from: PlanFrom, left_out: str, told: Assumed) -> None:
     assert filled(plan_from, course=COURSE.replace(left_out, "")).assumed == (told,)
 
 
 @pytest.mark.parametrize(
     ("kitchen", "told"),
     [
-        ("", ["an ordinary kitchen: one oven with two shelves, four rings", "goes from 50 to 250 °C: oven"]),
-        ("kitchen: {rings: 4}", ["the kitchen has one oven with two shelves", "goes from 50 to 250 °C: oven"]),
-        ("kitchen: {ovens: 0}", ["the kitchen has 4 rings"]),
-        ("kitchen: {rings: 4, ovens: {big: {}}}", ["has 2 shelves: big", "goes from 50 to 250 °C: big"]),
+        ("", [of("kitchen"), of("oven-range", "oven", low=50, high=250)]),
+        ("kitchen: {rings: 4}", [of("one-oven"), of("oven-range", "oven", low=50, high=250)]),
+        ("kitchen: {ovens: 0}", [of("rings", rings=4)]),
+        (
+            "kitchen: {rings: 4, ovens: {big: {}}}",
+            [of("shelves", "big", shelves=2), of("oven-range", "big", low=50, high=250)],
+        ),
     ],
 )
 def test_each_thing_a_kitchen_leaves_out_is_assumed_and_told(
-    plan_from: PlanFrom, kitchen: str, told: list[str]
+    plan_from: PlanFrom, kitchen: str, told: list[Assumed]
 ) -> None:
-    assumed = list(filled(plan_from, kitchen=kitchen + "\n").assumed)
+    """How an oven heats and cools: common practice, no source."""
+    found = filled(plan_from, kitchen=kitchen + "\n").assumed
+    ovens = () if "0}" in kitchen else (told[-1].about[0],)
+    rates = [of("oven-heats", *ovens, to=175, minutes=15), of("oven-cools", *ovens, begin=200, to=120, minutes=25)]
 
-    assert [line for line in assumed if not line.startswith(("heats", "cools"))] == told
-    assert sum(line.startswith(("heats from cold", "cools from 200")) for line in assumed) == (
-        0 if "0}" in kitchen else 2
-    )
+    assert list(found) == [*told, *(rates if ovens else [])]
 
 
 def test_a_job_of_one_line_brings_its_usual_figures_and_tells_them(plan_from: PlanFrom) -> None:
@@ -133,15 +156,16 @@ def test_a_job_of_one_line_brings_its_usual_figures_and_tells_them(plan_from: Pl
 
     assert way(found, "jobs/lay-the-table").takes == Spread(low=25, likely=25, high=25)
     assert way(found, "jobs/polish-the-gong").takes.likely == 10
+    names = ("lay the table", "polish the gong", "borrow chairs")
+    jobs = ("jobs/lay-the-table", "jobs/polish-the-gong", "jobs/borrow-chairs")
     assert found.assumed == (
-        "is done in the last 36 h before the guests arrive, as usual: lay the table",
-        "is done any time before the guests arrive (say when, for example `before: guests arrive, at most 1 h`): "
-        "polish the gong",
-        "is done before the guests arrive, if it can be: borrow chairs",
-        "is done front of house, with hands on it all the time: lay the table, polish the gong, borrow chairs",
-        "takes 25 min: lay the table",
-        "takes 10 min: polish the gong",
-        "takes 20 min: borrow chairs",
+        of("soon-before", names[0], tasks=jobs[:1], most=36 * 60, event="guests"),
+        of("any-time", names[1], tasks=jobs[1:2]),
+        of("before-guests", names[2], tasks=jobs[2:]),
+        of("place-and-hands", *names, tasks=jobs, place="front-of-house"),
+        of("takes", names[0], tasks=jobs[:1], minutes=25),
+        of("takes", names[1], tasks=jobs[1:2], minutes=10),
+        of("takes", names[2], tasks=jobs[2:], minutes=20),
     )
 
 
@@ -151,8 +175,8 @@ def test_wine_is_put_to_chill_in_a_moment_and_then_left(plan_from: PlanFrom) -> 
     chill = way(found, "jobs/chill-the-wine")
 
     assert (chill.where.place, chill.takes.likely, chill.attended) == ("fridge", 120, Attention(start=5))
-    assert "needs hands 5 min at the start: Chill the wine" in found.assumed
-    assert "takes 2 h: Chill the wine" in found.assumed
+    assert of("hands-at-start", "Chill the wine", tasks=("jobs/chill-the-wine",), start=5) in found.assumed
+    assert of("takes", "Chill the wine", tasks=("jobs/chill-the-wine",), minutes=120) in found.assumed
 
 
 def test_a_job_in_one_line_is_done_where_it_usually_is_and_by_the_number_of_guests(plan_from: PlanFrom) -> None:
@@ -161,16 +185,22 @@ def test_a_job_in_one_line_is_done_where_it_usually_is_and_by_the_number_of_gues
     assert way(found, "jobs/fold-the-napkins").takes.likely == 8  # 8 guests, a napkin each
     assert way(found, "jobs/fold-the-napkins").where.place == "front-of-house"
     assert way(found, "jobs/fill-the-ice-bucket").where.place == "worktop"
-    assert "is done at the worktop, with hands on it all the time: fill the ice bucket" in found.assumed
+    ice = of("place-and-hands", "fill the ice bucket", tasks=("jobs/fill-the-ice-bucket",), place="worktop")
+    assert ice in found.assumed
 
 
 def test_what_is_laid_is_assumed_only_where_the_plan_says_what_there_is(plan_from: PlanFrom) -> None:
     seated = COURSE.replace("    standing: yes\n", "")
-    told = [line for line in filled(plan_from, kitchen=KITCHEN + "table: {soup bowls: 8}", course=seated).assumed
-            if "laid" in line]  # fmt: skip
 
-    assert told == ["is laid with water glass, napkin: the whole meal", "is laid with soup bowl, soup spoon: Soup"]
-    assert not [line for line in filled(plan_from, course=seated).assumed if "laid" in line]
+    def laid(kitchen: str) -> list[Assumed]:
+        there = filled(plan_from, kitchen=kitchen, course=seated).assumed
+        return [each for each in there if each.kind in ("laid", "laid-throughout")]
+
+    assert laid(KITCHEN + "table: {soup bowls: 8}") == [
+        of("laid-throughout", pieces=("water glass", "napkin")),
+        of("laid", "Soup", pieces=("soup bowl", "soup spoon")),
+    ]
+    assert laid(KITCHEN) == []
 
 
 def test_perishable_food_is_not_left_out_longer_than_two_hours(plan_from: PlanFrom) -> None:
@@ -224,7 +254,15 @@ def test_courses_are_wanted_at_a_clock_time_or_so_long_after_something(plan_from
 
 
 def test_the_same_assumption_is_told_once_with_all_it_is_about(lantern: PlanFile) -> None:
-    told = [line.split(":")[0] for line in lantern.filled.assumed]
+    told = [(each.kind, str(each.values)) for each in lantern.filled.assumed]
 
     assert len(told) == len(set(told))
-    assert "5 min to plate and carry a course: Broth, Sweet" in lantern.filled.assumed
+    assert of("serve", "Broth", "Sweet", tasks=("serve/broth", "serve/sweet"), minutes=5) in lantern.filled.assumed
+
+
+def test_two_pieces_of_work_of_one_name_are_told_once_and_both_known(plan_from: PlanFrom) -> None:
+    broth = "      - {dish: Leek broth, steps: [{step: cut, takes: 1 min, keeps: 1 h}]}\n"
+    found = filled(plan_from, "step: cut, takes: 1 min, keeps: 1 h", jobs=broth)
+
+    both = ("leek-soup/cut", "leek-broth/cut")
+    assert found.assumed == (of("place-and-hands", "cut", tasks=both, place="worktop"),)

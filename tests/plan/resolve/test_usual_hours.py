@@ -1,12 +1,12 @@
 """The hour a job is given where its plan says none: as links, and told. Common practice, no source."""
 
-import re
 from collections.abc import Callable
 
 import pytest
 
 from board.plan.load import PlanFile
 from board.plan.resolve.links import Link
+from board.sheet import said
 from tests.conftest import HEAD
 
 DINNER = (
@@ -21,14 +21,16 @@ courses:
 """
 )
 PlanFrom = Callable[[str], PlanFile]
-TOLD = re.compile(r"is done (?!at|front)|is cold")
+HOURS = {
+    "before-guests", "any-time", "any-time-by-words", "chilled", "soon-before", "before", "soon-after", "after",
+}  # fmt: skip
 
 
 def hours(plan_from: PlanFrom, *jobs: str, dinner: str = DINNER) -> tuple[list[Link], list[str]]:
     """The links of jobs, and what is told of when they are done."""
     file = plan_from(dinner + "jobs:\n" + "".join(f"  - {job}\n" for job in jobs))
     links = [each for each in file.filled.links if "jobs/" in each.first + each.second]
-    return links, [line for line in file.filled.assumed if TOLD.match(line)]
+    return links, [said.assumed(each) for each in file.filled.assumed if each.kind in HOURS]
 
 
 BEFORE, AFTER = False, True
@@ -52,11 +54,11 @@ USUAL = {
 
 @pytest.mark.parametrize("job", USUAL)
 def test_a_job_without_a_time_is_linked_to_its_usual_hour_and_told(plan_from: PlanFrom, job: str) -> None:
-    after, event, least, most, said = USUAL[job]
+    after, event, least, most, line = USUAL[job]
     id_ = f"jobs/{job.replace(' ', '-')}"
     ends = (event, id_) if after else (id_, event)
 
-    assert hours(plan_from, job) == ([Link(*ends, least, most, firm=after, usual=True)], [f"{said}, as usual: {job}"])
+    assert hours(plan_from, job) == ([Link(*ends, least, most, firm=after, usual=True)], [f"{line}, as usual: {job}"])
 
 
 def test_of_food_it_is_told_that_the_rules_of_food_go_first(plan_from: PlanFrom) -> None:
@@ -175,10 +177,10 @@ def test_what_would_wait_for_itself_is_not_linked(plan_from: PlanFrom) -> None:
 def test_a_job_whose_hour_nobody_knows_is_done_any_time_before_the_guests_and_that_is_told(
     plan_from: PlanFrom, job: str, told: str
 ) -> None:
-    links, said = hours(plan_from, job)
+    links, lines = hours(plan_from, job)
 
     assert [(link.second, link.least, link.most, link.firm) for link in links] == [("guests-arrive", 0, None, False)]
-    assert said == [f"is done {told}: {job}"]
+    assert lines == [f"is done {told}: {job}"]
 
 
 def test_what_is_put_away_follows_its_course(plan_from: PlanFrom) -> None:

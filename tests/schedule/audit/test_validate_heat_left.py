@@ -13,8 +13,8 @@ from msgspec.structs import replace
 
 from board.plan.load import PlanFile
 from board.schedule.audit.validate import validate
-from board.sheet import said
 from board.sheet.run_sheet import RunSheet
+from board.sheet.told import OverHours
 from tests.schedule.audit.slow_drying import (
     AFTER_THE_REST,
     APPLES,
@@ -264,5 +264,7 @@ def test_a_dial_turned_in_no_time_is_no_work_outside_the_hours(plan_from: Callab
 
     assert validate(plan_file, sheet) == []
     assert sheet.by_id()["squash/dry-the-seeds"].turn is not None
-    assert any("roast the squash" in said.what(sheet, given.what) for given in sheet.given_up)
+    assert any(
+        isinstance(given.what, OverHours) and given.what.slot == "squash/roast-the-squash" for given in sheet.given_up
+    )
     assert all(given.minutes > 0 for given in sheet.given_up)

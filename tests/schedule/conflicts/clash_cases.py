@@ -1,10 +1,13 @@
 """Small kitchens in which something cannot be had, for tests. Facts of the trade: common practice, no source."""
 
+import math
+from collections.abc import Callable
+
 from board.checks.plan.every import check, stops
 from board.plan.load import PlanFile
 from board.schedule.conflicts.explain import clashes_of
-from board.schedule.conflicts.proposals import Case
-from board.schedule.conflicts.ways_out import Means, WayOut, ways_out
+from board.schedule.conflicts.proposal import Case
+from board.schedule.conflicts.ways_out import Found, Means, WayOut, ways_out
 from board.schedule.formulate import problem_of
 from board.schedule.solver.feasible import can, can_be_whole
 from board.schedule.solver.solve import solve
@@ -141,13 +144,19 @@ class Worked:
     def fought_over(self) -> list[set[tuple[str, str | int]]]:
         """Each clash as its steps and the things they take."""
         found = []
-        for clash in self.clashes.values():
+        for clash in (clash for clashes in self.clashes.values() for clash in clashes):
             names = {(self.file.filled.tasks[self.problem.jobs[t.job].id].node.name, t.what) for t in clash.taken}
             if names not in found:
                 found.append(names)
         return found
 
-    def ways(self, wanted: int = 50) -> list[WayOut]:
+    def found(self, wanted: int = 50, left: Callable[[], float] = lambda: math.inf) -> Found:
         case = Case(self.file, self.problem, self.solution, self.clashes)
-        means = Means(lambda q, aims: solve(q, 10, aims), can_be_whole, lambda f: not stops(check(f)), lambda _: None)
+        means = Means(
+            lambda q, aims: solve(q, 10, aims), can_be_whole, lambda f: not stops(check(f)), lambda _, __: True,
+            lambda _: None, left,
+        )  # fmt: skip
         return ways_out(self.text, case, self.sheet, wanted, means)
+
+    def ways(self, wanted: int = 50) -> list[WayOut]:
+        return self.found(wanted).ways

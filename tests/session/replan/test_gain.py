@@ -12,7 +12,7 @@ from board.evening.forecast import Forecaster
 from board.evening.state import State, begin
 from board.evening.wishes import LeaveOut
 from board.session.replan.gain import Costs, costs, offer
-from board.sheet.run_sheet import Attended, Keeping, RunSheet, Slot
+from board.sheet.run_sheet import Attended, Keeping, RunSheet, Slot, SpoilClock
 from tests.conftest import at, slot
 
 NOON = at("12:00")
@@ -23,12 +23,15 @@ def with_slot(sheet: RunSheet, id_: str, **changes: object) -> RunSheet:
     return replace(sheet, slots=slots)
 
 
-def costing(sheet: RunSheet, *, late: int = 0, kept: int = 0, away: int = 0) -> RunSheet:
+def costing(sheet: RunSheet, *, late: int = 0, kept: int = 0, away: int = 0, lost: int = 0) -> RunSheet:
     """The little supper at these costs: a stew that takes so much longer than there is time, chopped leeks that keep so
-    much shorter than they stand (ten minutes), and so much whisking, which nothing waits for."""
+    much shorter than they stand (ten minutes), and so much whisking, which nothing waits for. A sauce that is
+    `lost` may stand out a minute."""
     over = at("18:35") + timedelta(minutes=away)
     whisk = replace(slot("whisk", "18:35", "18:35"), end=over, attended=work("18:35", away))
     sheet = with_slot(replace(sheet, slots=(*sheet.slots, whisk)), "sauce", attended=())
+    sheet = with_slot(sheet, "sauce", dish="Sauce", exposed=True)
+    sheet = replace(sheet, clocks=(SpoilClock("Sauce", "Stew", 1 if lost else 120, "a rule", "serve", "clear"),))
     sheet = with_slot(sheet, "chop", keeping=Keeping(10 - kept, "room"))
     return with_slot(sheet, "stew", end=at("18:50") + timedelta(minutes=late), attended=())
 
@@ -52,9 +55,9 @@ def is_offered(before: RunSheet, after: RunSheet) -> bool:
     return offer(begin(before), after, begin(after), NOON) is not None
 
 
-@pytest.mark.parametrize("wanted", [Costs(0, 0, 0), Costs(4, 0, 0), Costs(0, 3, 0), Costs(0, 0, 9), Costs(2, 1, 7)])
+@pytest.mark.parametrize("wanted", [Costs(0, 0, 0), Costs(4, 0, 0), Costs(0, 3, 0), Costs(0, 0, 9), Costs(2, 1, 7, 1)])
 def test_the_sheets_of_these_tests_cost_what_they_say(little: RunSheet, wanted: Costs) -> None:
-    assert costs_of(costing(little, late=wanted.late, kept=wanted.kept, away=wanted.away)) == wanted
+    assert costs_of(costing(little, late=wanted.late, kept=wanted.kept, away=wanted.away, lost=wanted.lost)) == wanted
 
 
 GAINS = {  # what it costs as it is, by the fresh sheet; whether it is offered
@@ -69,6 +72,10 @@ GAINS = {  # what it costs as it is, by the fresh sheet; whether it is offered
     "the host is away longer, but a course is in time": ({"late": 3}, {"away": 20}, True),
     "less kept well, but a course is in time": ({"late": 3}, {"kept": 5}, True),
     "less kept well, for time with the guests": ({"away": 20}, {"kept": 1}, False),
+    "a dish less out too long": ({"lost": 1}, {}, True),
+    "less kept well, for a dish out too long": ({"lost": 1}, {"kept": 9}, True),
+    "a dish out too long, for much kept well": ({"kept": 9}, {"lost": 1}, False),
+    "a course is later, for a dish out too long": ({"lost": 1}, {"late": 1}, False),
     "a little in time, and enough kept well": ({"late": 1, "kept": 5}, {}, True),
 }
 

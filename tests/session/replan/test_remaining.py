@@ -11,6 +11,7 @@ from board.evening.forecast import Forecaster
 from board.evening.state import State, StepState, begin
 from board.schedule.oven_dial import COLD_AFTER_MINUTES
 from board.schedule.problem import (
+    Clock,
     Demand,
     Hand,
     Hold,
@@ -22,11 +23,12 @@ from board.schedule.problem import (
     Part,
     Problem,
     Serving,
+    Stood,
     Way,
 )
 from board.schedule.solver.solve import solve
 from board.session.replan.remaining import as_it_stands, where_it_looks
-from board.sheet.run_sheet import RunSheet
+from board.sheet.run_sheet import Keeping, RunSheet, SpoilClock
 from tests.conftest import at
 from tests.evening.kitchens import ovens
 from tests.schedule.by_hand import RATES, baked, follows, job, kitchen
@@ -459,3 +461,42 @@ def test_long_out_of_use_it_counts_as_cold() -> None:
     hot, cooled = (warmth(f"{moment:%H:%M}", **baked_in_it)[0] for moment in (out - timedelta(minutes=1), out))
 
     assert (hot.celsius, cooled.celsius) == (200, None)
+
+
+# Clocks
+
+
+def of_what_spoils(little: RunSheet) -> tuple[Problem, RunSheet]:
+    """The pot with a clock of two hours: chopped on the bench and kept there, stewed, and kept on the bench again."""
+    room = Hold(120, spoils=True, exposed=True)
+    problem = of_the_pot(chop=job("chop", 20, hold=room, exposed=True), stew=job("stew", 60, (), hold=room))
+    out = Keeping(120, "room", exposed=True)
+    more = {"chop": {"exposed": True, "keeping": out}, "stew": {"keeping": out}}
+    slots = [msgspec.structs.replace(s, dish="Pot", **more.get(s.id, {})) for s in little.slots]
+    clock = SpoilClock("Pot", "Stew", 120, "a rule", "serve", "clear")
+    clocks = (Clock("Pot", "Stew", SERVE, 30, 120, ()),)
+    return replace(problem, clocks=clocks), msgspec.structs.replace(little, slots=tuple(slots), clocks=(clock,))
+
+
+def test_what_stood_out_until_now_stays_on_its_clock(little: RunSheet) -> None:
+    """Chopped for 20 minutes and taken up 15 later; now in the pot, from whose end on it will stand out again."""
+    problem, sheet = of_what_spoils(little)
+    found = left(problem, standing(sheet, {"chop": done("17:00", "17:20"), "stew": begun("17:35")}), "17:50")
+
+    assert found.stood == (Stood(CHOP, None, (), 20), Stood(CHOP, STEW, (0,), 15), Stood(STEW, SERVE, (1,)))
+    assert found.clocks == (Clock("Pot", "Stew", SERVE, 30, 120, (2,)),)
+
+
+def test_what_still_stands_out_has_done_so_until_now(little: RunSheet) -> None:
+    problem, sheet = of_what_spoils(little)
+
+    assert [each.gone for each in left(problem, standing(sheet, {"chop": begun("17:00")}), "17:12").stood] == [12, 0, 0]
+    over = left(problem, standing(sheet, {"chop": done("17:00", "17:20")}), "17:26").stood
+    assert [each.gone for each in over] == [20, 6, 0]
+
+
+def test_what_is_left_out_is_on_no_clock_and_what_is_served_has_none(little: RunSheet) -> None:
+    problem, sheet = of_what_spoils(little)
+
+    assert left(problem, standing(sheet, {"chop": LEFT_OUT}), "17:12").stood == (Stood(STEW, SERVE, ()),)
+    assert left(problem, standing(sheet, {"serve": done("18:50", "19:00")}), "19:05").clocks == ()

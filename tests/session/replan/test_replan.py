@@ -6,6 +6,7 @@ from datetime import timedelta
 import pytest
 
 from board.base.clock import StoppedClock
+from board.checks.sheet.clocks import dish_clocks
 from board.evening.decide import decide
 from board.evening.fold import fold_all
 from board.evening.wishes import DelayGuests, Done, Later, LeaveOut, Push, Refusal, TakeBack, TakeSheet
@@ -14,12 +15,12 @@ from board.schedule.formulate import problem_of
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
 from board.session.replan.anew import worked_out_anew
-from board.session.replan.gain import offer
+from board.session.replan.gain import costs, offer
 from board.session.replan.remaining import as_it_stands
 from board.session.session import unlogged_evening
 from board.sheet.run_sheet import RunSheet
 from board.sheet.told import Chain
-from tests.conftest import PLANS, at
+from tests.conftest import PLANS, at, read
 from tests.session.replan.conftest import BAKE, ROLL, Slipping
 
 
@@ -194,3 +195,38 @@ def test_only_what_is_better_by_enough_is_offered(pie: PlanFile, slipping: Slipp
     assert found.after.late == 0
     assert [name for name, _, _ in found.courses] == ["Main"]
     assert offer(state, state.sheet, state, now) is None  # going on as it is gains nothing
+
+
+CARVED = """
+event: Cold supper
+date: 2026-11-28
+zone: UTC
+arrive: 18:30
+guests: [4 guests]
+hands: {host: {hours: {on the day: '9:00 - 23:30'}}}
+courses:
+  - course: Main
+    at: '20:15'
+    dishes:
+      - dish: Cold roast beef
+        ingredients: [1.8 kg cooked roast beef (butcher)]
+        steps: [{step: carve the roast, takes: 25 min}]
+"""
+
+
+def test_what_is_not_begun_waits_for_a_course_put_off_that_its_dish_keeps_to_its_clock() -> None:
+    """Two hours by USDA FSIS; carved as planned, half an hour more than it may stand out."""
+    plan = read(CARVED)
+    assert isinstance(plan, PlanFile)
+    evening = unlogged_evening(make_sheet(plan, solve), StoppedClock(at("18:00")))
+    evening.wish(Push("Main", 60))
+    before = evening.tick()
+    fresh = worked_out_anew(plan, before.state, at("18:00"))
+
+    assert fresh is not None
+    assert costs(before.state, before.forecast).lost == 1
+    assert not any(each.too_long for each in dish_clocks(fresh))
+    evening.wish(TakeSheet(fresh))
+    found = offer(before.state, fresh, evening.state, at("18:00"))
+    assert found is not None
+    assert found.gained["lost"] == 1
