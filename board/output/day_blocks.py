@@ -105,7 +105,7 @@ class _Lines:
     def _tail(self, block: Block, slot: Slot, before: Slot | None) -> Iterator[str]:
         minutes = shared.short(round((slot.end - slot.start) / timedelta(minutes=1)))
         yield minutes if slot.whole else words.runs_till(minutes, self._clock(block, slot.end))
-        where = one_line(where_of(slot, self.sheet.fahrenheit))
+        where = one_line(where_of(slot, self.sheet))
         if slot.kind != "heat" and where not in (shared.LANES[lane].lower() for lane in BARE):
             yield where
         for each in held_up_by(self.slots, slot):

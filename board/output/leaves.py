@@ -118,7 +118,7 @@ def _row(sheet: RunSheet, slot: Slot, moments: Sequence[Slot], zone: ZoneInfo, n
         shared.clock(end) if end.date() == start.date() else shared.day_and_clock(end),
         name_with_dish(slot, names_of(sheet)),
         tuple(told),
-        one_line(where_of(slot, sheet.fahrenheit)),
+        one_line(where_of(slot, sheet)),
         ", ".join(dict.fromkeys(one_line(part.who) for part in slot.attended)) if name is None else "",
         course=slot.kind == "serve",
     )
@@ -159,13 +159,13 @@ def _clock(at: datetime, zone: ZoneInfo) -> str:
     return shared.clock(at.astimezone(zone))
 
 
-def where_of(slot: Slot, fahrenheit: bool = False) -> str:
+def where_of(slot: Slot, sheet: RunSheet) -> str:
     """Lane or oven, its setting, and what is taken there."""
-    pieces = [shared.LANES[slot.lane].lower()]
+    pieces, told = [shared.LANES[slot.lane].lower()], {"fahrenheit": sheet.fahrenheit, "as_written": sheet.as_written}
     for use in sorted(slot.uses, key=lambda use: use.celsius is None and not use.off):
         if slot.kind == "heat":
             break
-        pieces.append(shared.use(use.what, use.amount, use.celsius, off=use.off, fahrenheit=fahrenheit))
+        pieces.append(shared.use(use.what, use.amount, use.celsius, off=use.off, **told))
     if pieces[0] == shared.LANES["oven"].lower() and len(pieces) > 1:
         pieces = pieces[1:]
     return ", ".join(pieces)

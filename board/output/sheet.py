@@ -101,7 +101,7 @@ def _rows(sheet: RunSheet, by: str, zone: ZoneInfo, out: Console) -> None:
                 _end(start, end),
                 shared.SIGN["box"],
                 cell(what),
-                cell(where_of(slot, sheet.fahrenheit), "dim"),
+                cell(where_of(slot, sheet), "dim"),
                 cell(", ".join(dict.fromkeys(a.who for a in slot.attended)), "dim"),
                 words.give_in_column(slot.give_minutes),
             )

@@ -10,7 +10,7 @@ whole numbers.
 import heapq
 import time
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import islice, product
 
 from board.schedule.intervals import Window
@@ -446,8 +446,10 @@ class _Attempt:
         for demand in way.demands:
             free &= _runs(self.all & ~self._lacking(demand), 0, way.minutes) if way.minutes else self.all
         if way.oven is not None and way.minutes:
-            free &= _runs(self.all & ~self._oven_taken(n, way.oven, is_hold=False), 0, way.minutes)
-            free &= ~_ones(0, self.problem.oven_ready(way.oven))
+            fits = 0
+            for use in self._settings(way):
+                fits |= self._bakes_from(n, way, use)
+            free &= fits
         hands: Iterable[int | None] = job.hands if way.parts else (None,)
         return {hand: mask for hand in hands if (mask := free & self._hand_starts(job, way, hand, over=over))}
 
@@ -489,6 +491,26 @@ class _Attempt:
                 bits |= _ones(since, at)
             level, since = level + change, at
         return bits
+
+    def _settings(self, way: Way) -> list[OvenUse]:
+        """Its use of an oven at each setting worth a try: its own, then those of what bakes there already."""
+        use, hold = way.oven, way.hold
+        assert use is not None
+        if use.off:
+            return [use]
+        low, high = use.low, use.high
+        if hold is not None and hold.oven is not None and hold.oven.oven == use.oven and use.agrees(hold.oven):
+            low, high = max(low, hold.oven.low), min(high, hold.oven.high)  # it is kept as it was baked
+        others = [s.use.want for s in self.ovens.get(use.oven, []) if not (s.is_hold or s.use.off)]
+        has = self.problem.ovens_now.get(use.oven)
+        stands = [has.celsius] if has is not None and has.celsius is not None else []
+        heats = [max(low, min(high, use.want)), *(heat for heat in (*stands, *others) if low <= heat <= high)]
+        return [replace(use, low=heat, want=heat, high=heat) for heat in dict.fromkeys(heats)]
+
+    def _bakes_from(self, n: int, way: Way, use: OvenUse) -> int:
+        """The starts at which it has that setting from its start to its end."""
+        free = _runs(self.all & ~self._oven_taken(n, use, is_hold=False), 0, way.minutes)
+        return free & ~_ones(0, self.problem.oven_ready(use, use.want))
 
     def _oven_taken(self, n: int, use: OvenUse, *, is_hold: bool) -> int:
         """Minutes at which the oven has no shelf for it, or is at, or on its way to or from, another heat."""
@@ -548,7 +570,11 @@ class _Attempt:
                     self.walks[choice.who] |= _ones(at - self.problem.walk, done + self.problem.walk)
                 else:
                     self.kitchen[choice.who] |= _ones(at, done)
-        self._take(n, way.demands, way.oven, choice.start, end, is_hold=False)
+        oven = None
+        if way.oven is not None and way.minutes:
+            fit = (use for use in self._settings(way) if self._bakes_from(n, way, use) >> choice.start & 1)
+            oven = next(fit, way.oven)
+        self._take(n, way.demands, oven, choice.start, end, is_hold=False)
         until = max(
             (self.placed[o.second].start for o in self.after.get(n, []) if o.second in self.placed), default=end
         )

@@ -62,10 +62,25 @@ TakesOver = Callable[[InOven, InOven], bool]
 def settings(spells: list[InOven], takes: Takes, takes_over: TakesOver = lambda *_: False) -> list[Setting]:
     """The settings in order, as few as possible: each lasts as long as it suits everything inside.
 
-    Where there is no time to change between two things that one setting would suit, both have that setting; where that
-    leaves too little time for what comes after, the first that leaves enough is looked for among all.
+    The dial is never turned while something bakes. Where there is no time to change between two things that one setting
+    would suit, both have that setting; where that leaves too little time for what comes after, the nearest to what is
+    wanted that leave enough are looked for among all.
     """
-    segments = _segments(spells)
+    return [setting for lit in _lit(_segments(spells)) for setting in _while_lit(lit, takes, takes_over)]
+
+
+def _lit(segments: list[Setting]) -> list[list[Setting]]:
+    """Stretches over which the oven stays on, a rest among them by itself."""
+    found: list[list[Setting]] = []
+    for segment in segments:
+        last = found[-1][-1] if found else None
+        if last is None or last.off or segment.off or segment.start - last.end >= COLD_AFTER_MINUTES:
+            found.append([])
+        found[-1].append(segment)
+    return found
+
+
+def _while_lit(segments: list[Setting], takes: Takes, takes_over: TakesOver) -> list[Setting]:
     found: list[Setting] = []
     while len(found) < len(segments):
         group, celsius = _as_long_as_one_setting_does(found, segments[len(found) :], takes, takes_over)
@@ -81,8 +96,8 @@ def _at(segment: Setting, celsius: int) -> Setting:
 
 def _all_in_time(segments: list[Setting], takes: Takes, takes_over: TakesOver) -> list[Setting]:
     """The settings, in steps of a dial, that give every change its minutes: the fewest changes, then the nearest to
-    what is wanted. The dial may be turned half-way through a segment too, for what comes after. Empty if there are
-    none."""
+    what is wanted. Half-way through a segment in which nothing bakes it may be turned too, for what comes after. Empty
+    if there are none."""
     uses = [spell.use for segment in segments for spell in segment.spells]
     heats = {heat for use in uses for heat in (use.want, *range(use.low, use.high + 1, DIAL_STEP), use.high)}
     reached: dict[tuple[int, int], tuple[int, int, list[Setting]]] = {(0, 0): (0, 0, [])}  # by heat, and since when
@@ -103,7 +118,7 @@ def _all_in_time(segments: list[Setting], takes: Takes, takes_over: TakesOver) -
 
 
 def _halves(segment: Setting) -> list[Setting]:
-    if segment.off or segment.end - segment.start < 2:
+    if segment.off or segment.end - segment.start < 2 or not all(spell.hold for spell in segment.spells):
         return [segment]
     middle = (segment.start + segment.end) // 2
     return [
@@ -199,10 +214,11 @@ def _as_long_as_one_setting_does(
 
 
 def _may_turn_from(inside: Iterable[Setting], before: int, celsius: int, takes: Takes) -> int:
-    """The first minute from which the oven may go from one setting to another: what is inside bears both, or is out
-    before it gets too hot or too cold."""
-    firsts = [-LONGEST_CHANGE]
-    for spell in (s for setting in inside for s in setting.spells if not _bears(s, celsius)):
+    """The first minute from which the oven may go from one setting to another: what bakes is out, and what is kept
+    bears both, or is out before it gets too hot or too cold."""
+    spells = {spell for setting in inside for spell in setting.spells}
+    firsts = [-LONGEST_CHANGE, *(spell.end for spell in spells if not spell.hold)]
+    for spell in (s for s in spells if s.hold and not _bears(s, celsius)):
         farthest = spell.use.high if celsius > before else spell.use.low
         firsts.append(spell.end - max(0, takes(before, farthest) - 1))
     return max(firsts)
@@ -213,8 +229,10 @@ def _bears(spell: InOven, celsius: int) -> bool:
 
 
 def _in_no_time(last: Setting, segment: Setting, takes_over: TakesOver) -> bool:
-    """Whether the dial is turned over food that stays inside, and nothing waits for its heat."""
+    """Whether the dial is turned over food that stays inside, and nothing waits for its heat, nor bakes on."""
     new = [spell for spell in segment.spells if spell not in last.spells]
+    if any(not spell.hold for spell in segment.spells if spell not in new):
+        return False
     return bool(new) and all(any(takes_over(first, spell) for first in last.spells) for spell in new)
 
 

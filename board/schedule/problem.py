@@ -11,6 +11,7 @@ from board.facts.heat import ROOM_CELSIUS, OvenRates, minutes_between
 from board.schedule.intervals import Window, without
 
 LONGEST_CHANGE = 24 * 60  # an oven never takes longer than a day to change
+A_TRIFLE = 0.001  # of a minute; changes of heat are reckoned no finer
 
 FRONT = "front-of-house"  # the lane of what is done in the room and not in the kitchen
 LITRE = 10  # fridge and freezer room is counted in tenths of a litre
@@ -152,7 +153,7 @@ class OvenFacts:
 
     def change_minutes(self, before: int, after: int) -> int:
         """Whole minutes to go from one setting to another."""
-        return math.ceil(round(min(minutes_between(self.rates, before, after), LONGEST_CHANGE), 6))
+        return math.ceil(min(minutes_between(self.rates, before, after), LONGEST_CHANGE) - A_TRIFLE)
 
     def change_between(self, before: OvenUse, after: OvenUse) -> int:
         """Whole minutes between two uses that no one setting does for. Switching off takes none."""
@@ -254,11 +255,10 @@ class Problem:
     stood: tuple[Stood, ...] = ()  # what adds up on them
     index: dict[str, int] = field(default_factory=dict)
 
-    def oven_ready(self, use: OvenUse) -> int:
-        """The minute from which the oven of a resumed evening can have this heat; 0 where it is cold early enough."""
+    def oven_ready(self, use: OvenUse, heat: int) -> int:
+        """The minute from which the oven of a resumed evening has this setting, °C; 0 where it is cold early enough."""
         has = self.ovens_now.get(use.oven)
         if has is None or use.off:
             return 0
         stands = round(ROOM_CELSIUS) if has.celsius is None else has.celsius
-        change = 0 if use.low <= stands <= use.high else self.ovens[use.oven].change_minutes(stands, use.want)
-        return has.free_from + change
+        return has.free_from + self.ovens[use.oven].change_minutes(stands, heat)

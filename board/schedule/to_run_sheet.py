@@ -8,7 +8,6 @@ from datetime import datetime, timedelta
 
 import msgspec
 
-from board.facts.dial import dial_celsius, dial_fahrenheit
 from board.facts.heat import ROOM_CELSIUS
 from board.facts.rule_sets import rule_set
 from board.plan.load import PlanFile
@@ -71,6 +70,10 @@ class _Writer:
         self.clashes = clashes
         self.problem = problem
         self.solution = solution
+        written, units = writes_fahrenheit(plan_file.places.lines), plan_file.plan.units
+        self.fahrenheit = units == "us" if units else written  # stands first
+        self.as_written = self.fahrenheit == written
+        self.turns: dict[int, DialTurn] = {}  # of no minutes, by the job that enters
         self.tasks: list[Task] = list(plan_file.filled.tasks.values())
         self.labels = labels(task.node for task in self.tasks)
         self.dials = [
@@ -118,7 +121,8 @@ class _Writer:
             digest=self.file.digest,
             date=plan.date.isoformat(),
             arrive=self.file.filled.arrive,
-            fahrenheit=self._fahrenheit(),
+            fahrenheit=self.fahrenheit,
+            as_written=self.as_written,
             courses=courses,
             slots=tuple(slots),
             hands=tuple(plan.hands),
@@ -184,6 +188,7 @@ class _Writer:
             core_celsius=task.care.core.celsius if task.care.core else None,
             call=self._call(work, chosen, way),
             call_at_end=work.call_at_end if work else None,
+            turn=self.turns.get(n),
             lasts=Lasts(chosen.takes.low, chosen.takes.likely, chosen.takes.high),
             with_guests=job.with_guests,
             way=self.solution.ways[n],
@@ -250,18 +255,26 @@ class _Writer:
                 }
                 inside = [s for s in _since_last_change(dial, number) if self._leaves(s) not in entering]
                 slot = self._heat_slot(dial, number, change, inside)
+                if change.start == change.end and entering:
+                    self._turned_by_who_enters(slot, list(entering.values()), waits)
+                    continue
                 found.append(slot)
                 for job in entering.values():
                     waits[job].append(Dependency(slot.id, "end", 0, HEAT))
         return found
 
+    def _turned_by_who_enters(self, slot: Slot, entering: list[int], waits: list[list[Dependency]]) -> None:
+        """A turn of no minutes is told as the first of them begins, and they wait for what it would have waited for."""
+        assert isinstance(slot.named, DialTurn)
+        self.turns[entering[0]] = slot.named
+        for job in entering:
+            waits[job] += [wait for wait in slot.waits if wait not in waits[job]]
+
     def _heat_slot(self, dial: _Dial, number: int, change: Change, inside: list[InOven]) -> Slot:
         task = self.tasks[change.job]
         return Slot(
             id=f"dial/{dial.oven}-{number + 1}",
-            named=DialTurn(
-                dial.oven, change.celsius, change.before, change.ajar, self._fahrenheit(), self._mark(change.celsius)
-            ),
+            named=DialTurn(dial.oven, change.celsius, change.before, change.ajar, self.fahrenheit, self.as_written),
             kind="heat",
             lane="oven",
             start=self.at(change.start),
@@ -276,20 +289,6 @@ class _Writer:
             ),
             then=(self.problem.jobs[change.job].id,),
         )
-
-    def _fahrenheit(self) -> bool:
-        """Whether °F stands first."""
-        units = self.file.plan.units
-        return units == "us" if units else writes_fahrenheit(self.file.places.lines)
-
-    def _mark(self, celsius: int) -> int | None:
-        """Where a hand sets the dial, for a plan that is shown in other degrees than it is written in."""
-        written_in_f, units = writes_fahrenheit(self.file.places.lines), self.file.plan.units
-        if units == "us" and not written_in_f:
-            return dial_fahrenheit(celsius)
-        if units == "metric" and written_in_f:
-            return dial_celsius(celsius)
-        return None
 
     def _turn(self, dial: _Dial, number: int, change: Change) -> Use:
         """The setting it changes from is known if the oven was on, and for the first turn from cold."""

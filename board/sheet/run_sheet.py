@@ -128,6 +128,7 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
     core_celsius: float | None = None
     call: str | OvenOff | None = None
     call_at_end: str | None = None
+    turn: DialTurn | None = None  # as it begins, its oven's dial is turned, in no time of its own
     lasts: Lasts | None = None
     with_guests: bool = False
     way: int = 0  # which of the problem's ways was chosen
@@ -147,7 +148,8 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
         """In the words of the plan; an oven's change, in the program's of today."""
         if isinstance(self.named, str):
             return self.named
-        return words.heat_oven(self.named.oven, self.named.celsius, self.named.before, self.named.fahrenheit)
+        turn = self.named
+        return words.heat_oven(turn.oven, turn.celsius, turn.before, turn.fahrenheit, turn.as_written)
 
     @property
     def whole(self) -> bool:
@@ -245,7 +247,8 @@ class RunSheet(msgspec.Struct, frozen=True, gc=False):
     proved: bool = False
     still_open: tuple[StillOpen, ...] = ()  # where it is not, what may still be bettered; in the order of the aims
     solve_seconds: float = 0.0
-    fahrenheit: bool = False  # the plan writes its temperatures in °F
+    fahrenheit: bool = False  # °F stands first
+    as_written: bool = True  # and the plan writes its temperatures in what stands first
     rules: str = ""  # the food-safety rules it was weighed by
     clocks: tuple[SpoilClock, ...] = ()
     raw_limit: RawLimit | None = None  # None: nothing raw is cooked through

@@ -200,18 +200,27 @@ def call_at_start(slot: Slot) -> str | None:
     """The plan's own words for its start, or what an oven is to do; None where there are neither."""
     match slot.named, slot.call:
         case DialTurn() as turn, None:
-            mark = "" if turn.mark is None else words.dial_mark(turn.mark, fahrenheit=turn.fahrenheit)
-            return words.call_heat(
-                turn.oven, turn.celsius, turn.before, ajar=turn.ajar, mark=mark, fahrenheit=turn.fahrenheit
-            )
+            return _turn(turn)
         case _, OvenOff(oven=oven, ajar=ajar):
             return words.call_rest(oven, ajar=ajar)
         case _, call:
             return call
 
 
+def turned_at_start(slot: Slot) -> str | None:
+    """What an oven is to do as it begins, where that is no slot of its own."""
+    return None if slot.turn is None else _turn(slot.turn)
+
+
+def _turn(turn: DialTurn) -> str:
+    return words.call_heat(
+        turn.oven, turn.celsius, turn.before, ajar=turn.ajar, fahrenheit=turn.fahrenheit, as_written=turn.as_written
+    )
+
+
 def call_at_end(slot: Slot) -> str | None:
     """The plan's own words for its end, or an oven's; None where there are neither."""
     if isinstance(slot.named, DialTurn) and slot.call_at_end is None:
-        return words.call_heated(slot.named.oven, slot.named.celsius, slot.named.fahrenheit)
+        turn = slot.named
+        return words.call_heated(turn.oven, turn.celsius, turn.fahrenheit, turn.as_written)
     return slot.call_at_end

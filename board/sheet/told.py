@@ -231,14 +231,14 @@ class Plate(msgspec.Struct, frozen=True, gc=False):
 # --- what an oven is to do --------------------------------------------------------------------------------------
 class DialTurn(msgspec.Struct, frozen=True, gc=False):
     """An oven's dial is turned to so many °C, from what it was (None: from cold), and the door left `ajar`.
-    `fahrenheit`: °F is told first. `mark`: what is read on the dial, where the plan is written in the other degrees."""
+    `fahrenheit`: °F is told first; `as_written`: and the plan is written in what is told first."""
 
     oven: str
     celsius: int
     before: int | None = None
     ajar: bool = False
     fahrenheit: bool = False
-    mark: int | None = None
+    as_written: bool = True
 
 
 class OvenOff(msgspec.Struct, frozen=True, gc=False):

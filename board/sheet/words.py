@@ -3,8 +3,9 @@
 from collections.abc import Iterable, Mapping, Sequence
 from datetime import datetime
 
+from board.base.dial import in_both_scales
 from board.base.words.evening import kept_where
-from board.base.words.times import clock, day_and_clock, degrees, dial, on_dial, short, span
+from board.base.words.times import clock, day_and_clock, degrees, dial, short, span
 from board.plan.resolve.assumed import Kind, Value
 
 # --- what is assumed ----------------------------------------------------------------------------------------------
@@ -24,7 +25,6 @@ ASSUMED: dict[Kind, str] = {
     "fridge-room": "needs no fridge room worth counting",
     "shelf": "takes 1 shelf",
     "ring": "takes 1 ring",
-    "accepts": "accepts {celsius} °C either side of its setting",
     "takes": "takes {minutes}",
     "thaws": "thaws in {minutes}",
     "hands": "needs hands all the time",
@@ -32,7 +32,6 @@ ASSUMED: dict[Kind, str] = {
     "hands-at-both-ends": "needs hands {start} at the start and {end} at the end",
     "hands-for-fresh-water": "needs hands {start} at the start, and {look} every {every} for fresh water",
     "keeps": "keeps {minutes} in the room",
-    "kept-hot": "is kept at {celsius} °C or above ({rules})",
     "best-within": "served within {minutes} of being ready, if it can be",
     "core": "is done at {celsius} °C in the middle ({rules})",
     "seat": "{minutes} to bring the guests to the table",
@@ -121,39 +120,41 @@ def plate(name: str, needs: Iterable[str], own: Sequence[str], never: Sequence[s
 # --- times and temperatures --------------------------------------------------------------------------------------
 
 
-def dial_alone(celsius: int, fahrenheit: bool = False) -> str:
-    """`180 °C`, in the plan's unit."""
-    return f"{on_dial(celsius)} °F" if fahrenheit else f"{celsius} °C"
-
-
 # --- the timetable -----------------------------------------------------------------------------------------------
 
 
-def heat_oven(oven: str, celsius: int, came_from: int | None, fahrenheit: bool = False) -> str:
+def dial_alone(celsius: int, fahrenheit: bool = False, as_written: bool = True) -> str:
+    """`165 °C`: the one that stands first."""
+    in_c, in_f = in_both_scales(celsius, in_fahrenheit=fahrenheit == as_written)
+    return in_f if fahrenheit else in_c
+
+
+def heat_oven(oven: str, celsius: int, came_from: int | None, fahrenheit: bool = False, as_written: bool = True) -> str:
     verb = "heat" if came_from is None or celsius >= came_from else "let"
-    tail = f"{'' if verb == 'heat' else 'cool '}to {dial_alone(celsius, fahrenheit)}"
+    tail = f"{'' if verb == 'heat' else 'cool '}to {dial_alone(celsius, fahrenheit, as_written)}"
     return f"{verb} the {oven} {tail}"
 
 
-def dial_mark(degrees: int, *, fahrenheit: bool) -> str:
-    return f"{degrees} °{'F' if fahrenheit else 'C'} on the dial"
-
-
 def call_heat(
-    oven: str, celsius: int, came_from: int | None, *, ajar: bool = False, mark: str = "", fahrenheit: bool = False
+    oven: str,
+    celsius: int,
+    came_from: int | None,
+    *,
+    ajar: bool = False,
+    fahrenheit: bool = False,
+    as_written: bool = True,
 ) -> str:
     down = " down" if came_from is not None and celsius < came_from else ""
     door = ", door ajar until it is there" if ajar else ""
-    heat = f"{mark}: {dial(celsius)}" if mark else dial(celsius, fahrenheit)
-    return f"{oven[:1].upper()}{oven[1:]}{down} to {heat}{door}"
+    return f"{oven[:1].upper()}{oven[1:]}{down} to {dial(celsius, fahrenheit, as_written)}{door}"
 
 
 def call_rest(oven: str, *, ajar: bool) -> str:
     return f"{oven[:1].upper()}{oven[1:]} off, door {'ajar' if ajar else 'shut'}, all stays inside"
 
 
-def call_heated(oven: str, celsius: int, fahrenheit: bool = False) -> str:
-    return f"{oven[:1].upper()}{oven[1:]} at {dial_alone(celsius, fahrenheit)}?"
+def call_heated(oven: str, celsius: int, fahrenheit: bool = False, as_written: bool = True) -> str:
+    return f"{oven[:1].upper()}{oven[1:]} at {dial_alone(celsius, fahrenheit, as_written)}?"
 
 
 def late(course: str, minutes: int) -> str:

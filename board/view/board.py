@@ -154,7 +154,8 @@ class Viewer:
         in_oven = any(use.celsius is not None or use.off for use in slot.uses)
         pieces = [] if in_oven else [shared.LANES[slot.lane].lower()]
         for use in sorted(slot.uses, key=lambda use: use.celsius is None and not use.off):
-            pieces.append(shared.use(use.what, use.amount, use.celsius, off=use.off, fahrenheit=self.sheet.fahrenheit))
+            told = {"fahrenheit": self.sheet.fahrenheit, "as_written": self.sheet.as_written}
+            pieces.append(shared.use(use.what, use.amount, use.celsius, off=use.off, **told))
         lasts = state.steps[slot.id].lasts(slot) if state is not None else slot.end - slot.start
         if call.part == "start" and lasts:
             pieces.append(length(lasts.total_seconds()))
@@ -252,7 +253,9 @@ def headline(slot: Slot, call: Call) -> str:
         return words.call_look_in(slot.name)
     if call.part == "end":
         return said.call_at_end(slot) or words.call_end(slot.name)
-    return said.call_at_start(slot) or words.call_start(slot.name)
+    started = said.call_at_start(slot) or words.call_start(slot.name)
+    turned = said.turned_at_start(slot)
+    return started if turned is None else words.call_turned(turned, started)
 
 
 def answer_word(slot: Slot, call: Call, state: State) -> str:

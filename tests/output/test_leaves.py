@@ -84,7 +84,7 @@ def test_a_row_says_heat_core_what_to_look_for_and_when_hands_are_needed(lantern
     (leaf,) = leaves(lantern_sheet, WALL)
     row = next(row for day in leaf.days for row in day.rows if row.what.startswith("braise the beef"))
 
-    assert row.where == "oven at 150 °C (302 °F), casserole"
+    assert row.where == "oven at 150 °C (300 °F), casserole"
     assert row.told[0] == "look for: a fork turns in it"
     assert row.told[1] == "core 74 °C (165 °F)"
     assert re.fullmatch(r"hands at (\d\d:\d\d, ){3}\d\d:\d\d", row.told[2])  # start, two look-ins, end

@@ -29,6 +29,6 @@ def test_settings_stand_as_they_were_written() -> None:
     roast = next(slot for slot in sheet.slots if slot.name == "roast the squash")
 
     assert heat.name == "heat the oven to 375 °F"
-    assert said.call_at_start(heat) == "Oven to 375 °F (191 °C)"
+    assert said.call_at_start(heat) == "Oven to 375 °F (190 °C)"
     assert said.call_at_end(heat) == "Oven at 375 °F?"
-    assert where_of(roast, sheet.fahrenheit) == "oven at 375 °F (191 °C)"
+    assert where_of(roast, sheet) == "oven at 375 °F (190 °C)"

@@ -1,6 +1,7 @@
 """The installed command in a real terminal: a log that cannot be kept, a plan that cannot be used, looking on."""
 
 import re
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 import pexpect
@@ -70,7 +71,8 @@ def test_left_while_the_log_cannot_be_written_the_evening_lies_elsewhere_whole(
 @pytest.mark.slow
 def test_an_evening_goes_on_though_its_plan_cannot_be_used_any_more(tmp_path: Path, env: dict[str, str]) -> None:
     plan, log = tmp_path / "supper.yaml", tmp_path / "evening.jsonl"
-    text = Path(LANTERN).read_text(encoding="utf-8")
+    coming = datetime.now(UTC).date() + timedelta(days=2)  # an evening that is over opens no board
+    text = re.sub("^date: .*$", f"date: {coming}", Path(LANTERN).read_text(encoding="utf-8"), flags=re.M)
     plan.write_text(text, encoding="utf-8")
     first = Terminal(["live", str(plan), "--log", str(log)], (80, 24), env)
     first.wait_for("┃")

@@ -56,14 +56,16 @@ def uses(what: str, amount: float) -> str:
     return what if amount == 1 else f"{amount:g} × {what}"
 
 
-def setting(oven: str, celsius: int, fahrenheit: bool = False) -> str:
-    return f"{oven} at {dial(celsius, fahrenheit)}"
+def setting(oven: str, celsius: int, fahrenheit: bool = False, as_written: bool = True) -> str:
+    return f"{oven} at {dial(celsius, fahrenheit, as_written)}"
 
 
-def use(what: str, amount: float, celsius: int | None, *, off: bool, fahrenheit: bool = False) -> str:
+def use(
+    what: str, amount: float, celsius: int | None, *, off: bool, fahrenheit: bool = False, as_written: bool = True
+) -> str:
     if off:
         return f"{what} off"
-    return setting(what, celsius, fahrenheit) if celsius is not None else uses(what, amount)
+    return setting(what, celsius, fahrenheit, as_written) if celsius is not None else uses(what, amount)
 
 
 def core(celsius: float, fahrenheit: bool = False) -> str:

@@ -3,6 +3,8 @@
 import math
 from datetime import datetime
 
+from board.base.dial import in_both_scales
+
 
 def clock(at: datetime) -> str:
     return at.strftime("%H:%M")
@@ -45,17 +47,11 @@ def to_fahrenheit(celsius: float) -> float:
     return celsius * 9 / 5 + 32
 
 
-def dial(celsius: int, fahrenheit: bool = False) -> str:
-    """`180 °C (356 °F)`, as a hand sets a dial; the plan's unit first."""
-    in_c, in_f = f"{celsius} °C", f"{on_dial(celsius)} °F"
+def dial(celsius: int, fahrenheit: bool = False, as_written: bool = True) -> str:
+    """`165 °C (325 °F)`: an oven's setting, °F first or not, `as_written` where those are the degrees it was written
+    in. What it was written in stands as it was, the other as the nearest mark of a dial."""
+    in_c, in_f = in_both_scales(celsius, in_fahrenheit=fahrenheit == as_written)
     return f"{in_f} ({in_c})" if fahrenheit else f"{in_c} ({in_f})"
-
-
-def on_dial(celsius: int) -> int:
-    """°F of a setting: in steps of 5, as it was written, wherever that is the same whole °C; else the nearest."""
-    exact = to_fahrenheit(celsius)
-    written = round(exact / 5) * 5
-    return written if round((written - 32) * 5 / 9) == celsius else round(exact)
 
 
 def degrees(celsius: float, fahrenheit: bool = False) -> str:

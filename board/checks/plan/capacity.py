@@ -66,7 +66,8 @@ def ovens_reach_their_settings(file: PlanFile) -> list[Snag]:
             place = file.places.of(loc)
             if not hot:
                 reach = " and ".join(
-                    f"the {name} goes from {_degrees(o.low)} to {_degrees(o.high)}" for name, o in possible.items()
+                    f"the {name} goes from {shared.degrees(o.low)} to {shared.degrees(o.high)}"
+                    for name, o in possible.items()
                 )
                 message = f"{task.node.name} wants {_degrees(station.heat.want)}, and {reach}"
                 mend = "Change the setting, or the oven's low and high under kitchen."

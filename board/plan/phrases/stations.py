@@ -15,8 +15,6 @@ LANES: tuple[Lane, ...] = ("oven", "stovetop", "fridge", "front-of-house", "work
 OvenWay = Literal["heats", "cools", "cools ajar"]  # an oven's rates, by the plan's keys
 STATIONS = (*LANES, "freezer", "room", "hot")
 
-ACCEPTS_EITHER_SIDE = 10.0  # °C around a single setting; common practice, no source
-
 COLDEST, HOTTEST = -100.0, 600.0  # °C; no kitchen goes beyond
 
 _TEMPERATURE = re.compile(r"(-?\d+(?:\.\d+)?)\s*°?\s*([CF])?", re.IGNORECASE)
@@ -40,14 +38,13 @@ Degrees = Annotated[float, Field(ge=COLDEST, le=HOTTEST)]
 
 
 class Heat(BaseModel):
-    """The oven setting wanted, and the range the dish accepts. °C."""
+    """The oven setting wanted, and the range the dish accepts: of a setting written alone, that setting only. °C."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
     want: Degrees
     low: Degrees
     high: Degrees
-    range_given: bool = True
 
     @model_validator(mode="after")
     def _in_order(self) -> "Heat":
@@ -70,8 +67,7 @@ def parse_heat(text: str) -> dict[str, object]:
         low, high = span
         return {"want": parse_celsius(inner[1]) if inner else (low + high) / 2, "low": low, "high": high}
     want = parse_celsius(text)
-    low, high = max(COLDEST, want - ACCEPTS_EITHER_SIDE), min(HOTTEST, want + ACCEPTS_EITHER_SIDE)
-    return {"want": want, "low": low, "high": high, "range_given": False}
+    return {"want": want, "low": want, "high": want}
 
 
 def _span(text: str) -> tuple[float, float] | None:

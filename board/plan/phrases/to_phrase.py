@@ -25,7 +25,9 @@ def station_text(station: Station) -> str:
 
 
 def heat_text(heat: Heat) -> str:
-    """`200 C (190 to 210 C)`."""
+    """`200 C (190 to 210 C)`, or the setting alone."""
+    if heat.low == heat.high:
+        return f"{heat.want:g} C"
     return f"{heat.want:g} C ({heat.low:g} to {heat.high:g} C)"
 
 

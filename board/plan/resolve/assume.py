@@ -14,7 +14,7 @@ from board.plan.model.model import Plan
 from board.plan.model.work import Way, Work
 from board.plan.phrases.durations import Attention, Spread
 from board.plan.phrases.food_safety import Thaw
-from board.plan.phrases.stations import ACCEPTS_EITHER_SIDE, Keep, Station
+from board.plan.phrases.stations import Keep, Station
 from board.plan.phrases.when import instant
 from board.plan.resolve import absences
 from board.plan.resolve.assumed import Assumed, Assumptions
@@ -196,7 +196,7 @@ def _way(way: Way, work: Work, node: Node, usual: UsualJob | None, rules: RuleSe
         keeps = Keep(minutes=KEEPS_MINUTES, where=Station(place="room"))
         assumed.of(node, "keeps", minutes=KEEPS_MINUTES)
     elif keeps is not None:
-        where = _kept_hot(_amounts(keeps.where, node, assumed), node, rules, assumed)
+        where = _amounts(keeps.where, node, assumed)
         keeps = Keep(minutes=keeps.minutes, where=where)
     return FilledWay(on, takes, attended, keeps)
 
@@ -230,19 +230,7 @@ def _amounts(on: Station, node: Node, assumed: Assumptions) -> Station:
     if on.place == "stovetop" and on.rings is None:
         update["rings"] = 1
         assumed.of(node, "ring")
-    if on.heat is not None and not on.heat.range_given:
-        assumed.of(node, "accepts", celsius=ACCEPTS_EITHER_SIDE)
     return on.model_copy(update=update) if update else on
-
-
-def _kept_hot(where: Station, node: Node, rules: RuleSet, assumed: Assumptions) -> Station:
-    """If the plan leaves the range open, hot food is never kept below hot holding."""
-    heat, least = where.heat, rules.hot_holding
-    if heat is None or heat.range_given or not least.at_least(heat.want) or least.at_least(heat.low):
-        return where
-    low = min(heat.want, least.celsius)
-    assumed.of(node, "kept-hot", celsius=low, rules=rules.title)
-    return where.model_copy(update={"heat": heat.model_copy(update={"low": low})})
 
 
 def _attended(on: Station, stored: int | None, node: Node, assumed: Assumptions) -> Attention:

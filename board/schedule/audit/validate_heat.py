@@ -10,7 +10,7 @@ from board.facts.heat import COOLS_FROM, COOLS_MINUTES, COOLS_TO, HEATS_MINUTES,
 from board.plan.model.kitchen import Oven
 
 LONGEST_MINUTES = 24 * 60  # ours
-A_TRIFLE = 1e-6  # minutes are reckoned as floats
+A_TRIFLE = 2e-3  # of a minute; a timetable is reckoned no finer
 HALF_A_MINUTE, ONE_DEGREE = 0.5, 1.0  # sheets give whole minutes and whole degrees
 
 

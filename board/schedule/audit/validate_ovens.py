@@ -21,6 +21,7 @@ def oven_snags(kitchen: Kitchen, slots: tuple[Slot, ...]) -> Iterator[str]:
     """A sentence for each thing the ovens cannot do."""
     yield from _things_together_share_a_setting(kitchen)
     yield from _the_dial_shows_one_setting(kitchen, slots)
+    yield from _a_bake_has_one_setting(kitchen, slots)
     yield from _rests_follow_their_bake(kitchen)
     yield from _rests_are_left_alone(kitchen)
     yield from _an_oven_has_time_to_change(kitchen)
@@ -53,6 +54,20 @@ def _the_dial_shows_one_setting(kitchen: Kitchen, slots: tuple[Slot, ...]) -> It
             yield f"the {one.what} is told two settings at {at}: for {first.name} and {second.name}"
 
 
+def _a_bake_has_one_setting(kitchen: Kitchen, slots: tuple[Slot, ...]) -> Iterator[str]:
+    """From its start to its end: it is told one, and nobody turns the dial meanwhile."""
+    for slot in slots:
+        told = dict.fromkeys(use.celsius for use in slot.uses if slot.kind != "heat" and use.celsius is not None)
+        if len(told) > 1:
+            yield f"{slot.name} is told {len(told)} settings: {', '.join(f'{each} °C' for each in told)}"
+    for heating in kitchen.heatings:
+        oven, celsius = _turned(heating)
+        for bake in kitchen.stays:
+            if bake.oven == oven and not bake.kept and bake.start < heating.end and heating.start < bake.end:
+                at = kitchen.clock(heating.start)
+                yield f"the {oven} is turned to {celsius} °C at {at}, while {bake.name} bakes"
+
+
 def _an_oven_has_time_to_change(kitchen: Kitchen) -> Iterator[str]:
     for earlier, later in _pairs(kitchen):
         turned_inside = earlier.id == later.id or _is_turned_with_the_food_inside(kitchen, earlier, later)
@@ -63,12 +78,20 @@ def _an_oven_has_time_to_change(kitchen: Kitchen) -> Iterator[str]:
             or _rested_between(kitchen, earlier, later)
         ):
             continue
-        needed = _minutes(kitchen, later.oven, earlier.wants, later.wants)
+        needed = _minutes(kitchen, later.oven, _setting(earlier, later), _setting(later, earlier))
         if _moment_after(earlier.end, needed) > later.start:
             yield (
                 f"{later.name} goes into the {later.oven} at {kitchen.clock(later.start)}, "
                 f"but it needs {needed:g} min to change after {earlier.name} at {kitchen.clock(earlier.end)}"
             )
+
+
+def _setting(stay: Stay, other: Stay) -> float:
+    """What a bake was told; for what is kept, what it bears nearest to the other's."""
+    if stay.had is not None:
+        return stay.had
+    low, high = stay.accepts
+    return min(max(other.wants if other.had is None else other.had, low), high)
 
 
 def _is_turned_with_the_food_inside(kitchen: Kitchen, earlier: Stay, later: Stay) -> bool:

@@ -7,13 +7,15 @@ from dataclasses import dataclass
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
+import msgspec
+
 from board.base.words import day_and_clock
 from board.facts.heat import ROOM_CELSIUS
 from board.plan.model.model import Plan
 from board.plan.resolve.assume import Filled
 from board.schedule.audit.validate_heat import heat_of, whole_minutes_needed
 from board.schedule.audit.validate_ways import Done, after_minutes, has_no_place, settings, things_asked
-from board.sheet.run_sheet import Slot
+from board.sheet.run_sheet import Slot, Use
 
 
 @dataclass(frozen=True)
@@ -93,7 +95,7 @@ class Kitchen:
 
 def kitchen_of(plan: Plan, filled: Filled, done: list[Done], slots: tuple[Slot, ...]) -> Kitchen:
     """The kitchen over the whole run sheet, each piece of work done by the way that was read off it."""
-    heatings = [slot for slot in slots if slot.kind == "heat" and slot.uses]
+    heatings = [each for slot in slots for each in _turning(slot)]
     kitchen = Kitchen(plan, filled, [], [], [], heatings)
     by_id = {each.slot.id: each for each in done}
     starts = {id_: each.slot.start for id_, each in by_id.items()}
@@ -102,6 +104,16 @@ def kitchen_of(plan: Plan, filled: Filled, done: list[Done], slots: tuple[Slot, 
         _place_rest(kitchen, each, by_id)
         _place_result(kitchen, each, starts)
     return kitchen
+
+
+def _turning(slot: Slot) -> list[Slot]:
+    """The turn of a dial that a slot is, or that is told as it begins and takes no minutes."""
+    if slot.kind == "heat":
+        return [slot] if slot.uses else []
+    if slot.turn is None:
+        return []
+    use = Use(slot.turn.oven, 0, slot.start, slot.start, slot.turn.celsius, before=slot.turn.before)
+    return [msgspec.structs.replace(slot, kind="heat", end=slot.start, uses=(use,))]
 
 
 def _place_step(kitchen: Kitchen, each: Done) -> None:

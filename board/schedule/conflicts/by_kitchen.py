@@ -58,7 +58,7 @@ def _heat_through_beside(clashed: Clashed) -> Iterator[Proposal]:
         known = care.reheats and care.core is not None and hot_enough.at_least(care.core.celsius)
         if taken.kept or not known or not WIDEST < beside.low - heat.high <= HOTTER or care.core is None:
             continue
-        wider = heat.model_copy(update={"high": float(math.ceil(beside.low)), "range_given": True})
+        wider = heat.model_copy(update={"high": float(math.ceil(beside.low))})
         edit = _set(clashed, taken, station, wider)
         name = clashed.name(taken.job)
         what = words.way_beside(name, clashed.name(other.job), round(wider.high), round(care.core.celsius))
@@ -103,9 +103,9 @@ def _keeps(clashed: Clashed, taken: Taken) -> Keep:
 def _reaching(heat: Heat, other: Heat) -> Heat | None:
     """The heat with its range just wide enough to overlap the other's; None if that asks too much."""
     if other.high < heat.low and heat.low - other.high <= WIDEST:
-        return heat.model_copy(update={"low": float(math.floor(other.high)), "range_given": True})
+        return heat.model_copy(update={"low": float(math.floor(other.high))})
     if other.low > heat.high and other.low - heat.high <= WIDEST:
-        return heat.model_copy(update={"high": float(math.ceil(other.low)), "range_given": True})
+        return heat.model_copy(update={"high": float(math.ceil(other.low))})
     return None
 
 

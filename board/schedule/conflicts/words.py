@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from board.base.words.times import dial
+from board.base.words.times import degrees, dial
 
 SECOND_OVEN, A_HELPER = "second oven", "helper"
 ON_A_RING, IN_A_BOX = "on a ring, at the lowest flame or on a heat spreader", "in an insulated box, warmed first"
@@ -14,7 +14,7 @@ def way_share(name: str, celsius: int, *, kept: bool) -> str:
 
 
 def way_keep(name: str, where: str, hot_celsius: int) -> str:
-    hot = dial(hot_celsius)
+    hot = degrees(hot_celsius)
     return f"keep what comes of '{name}' {where}; it must stay at {hot} or above"
 
 

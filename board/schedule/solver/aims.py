@@ -149,7 +149,8 @@ class Aims:
         return cp_model.LinearExpr.sum([j.start for n, j in enumerate(self.v.jobs) if j.job.early or n not in follows])
 
     def touch(self) -> cp_model.LinearExprT:
-        """Among equals: results wait about as long as is comfortable, neither rushed nor stale."""
+        """Among equals: results wait about as long as is comfortable, neither rushed nor stale; bakes have the setting
+        they want rather than another in their range."""
         terms: list[cp_model.LinearExprT] = []
         for order in self.problem.orders:
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
@@ -162,7 +163,7 @@ class Aims:
             self.model.add(off >= wait - cushion - order.least)
             self.model.add(2 * (cushion + order.least - wait) <= off)
             terms.append(off)
-        return cp_model.LinearExpr.sum(terms)
+        return cp_model.LinearExpr.sum([*terms, *self.v.off_setting])
 
 
 def _is_pinned(job: Job) -> bool:

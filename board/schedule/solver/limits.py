@@ -5,8 +5,9 @@ Each family of constraints is one method, named by the sentence it enforces.
 
 from itertools import combinations
 
-from board.schedule.problem import FRONT, Demand, OvenUse
+from board.schedule.problem import FRONT, Demand, OvenFacts, OvenUse
 from board.schedule.solver.library import cp_model
+from board.schedule.solver.oven_settings import Dialled, at_one_setting, dialled, kept_as_baked, time_to_change
 from board.schedule.solver.variables import Spell, Variables
 from board.schedule.windows import home_windows
 
@@ -20,6 +21,7 @@ class Limits:
         self.problem = variables.problem
         self.taken: dict[int, list[tuple[Spell, int]]] = {}
         self.in_oven: dict[int, list[tuple[Spell, OvenUse]]] = {}
+        self.dialled: dict[int, list[Dialled]] = {}
         self.taken_up: dict[int, cp_model.LinearExprT | None] = {}
         self.followers: dict[int, list[int]] = {}
         for order in self.problem.orders:
@@ -171,26 +173,38 @@ class Limits:
             self.model.add_cumulative([s.interval for s, _ in taken], [use.shelves for _, use in taken], shelves)
 
     def _an_oven_has_one_temperature_at_a_time(self) -> None:
+        """What one setting does for may share it, from start to end; all else has the minutes of the change between."""
         for number, taken in self.in_oven.items():
-            facts = self.problem.ovens[number]
-            for (one, use), (other, other_use) in combinations(taken, 2):
-                if one.job == other.job or use.agrees(other_use):
-                    continue
-                if self._takes_over(one, other) or self._takes_over(other, one):
-                    continue
-                present = [x for x in (one.literal, other.literal) if x is not self.v.true]
-                there, back = self._one_before_the_other(one, other), self._one_before_the_other(other, one)
-                first = self.model.new_bool_var("first")
-                change, change_back = facts.change_between(use, other_use), facts.change_between(other_use, use)
-                self.model.add(one.end + change <= other.start).only_enforce_if(first, *present, *there)
-                self.model.add(other.end + change_back <= one.start).only_enforce_if(~first, *present, *back)
+            self.dialled[number] = dialled(self.v, number, taken)
+            for one, other in combinations(self.dialled[number], 2):
+                if one.spell.job == other.spell.job:
+                    kept_as_baked(self.model, one, other)
+                elif not (self._takes_over(one.spell, other.spell) or self._takes_over(other.spell, one.spell)):
+                    self._share_or_change(self.problem.ovens[number], one, other)
+
+    def _share_or_change(self, facts: OvenFacts, one: Dialled, other: Dialled) -> None:
+        if one.shares_anyway(other):
+            return
+        apart = [x for x in (one.spell.literal, other.spell.literal) if x is not self.v.true]
+        there, back = (
+            self._one_before_the_other(*each) for each in ((one.spell, other.spell), (other.spell, one.spell))
+        )
+        if one.use.agrees(other.use):
+            share = self.model.new_bool_var("share")
+            at_one_setting(self.model, one, other, [share, *apart])
+            apart.append(~share)
+        first = self.model.new_bool_var("first")
+        time_to_change(self.model, facts, one, other, [first, *apart, *there])
+        time_to_change(self.model, facts, other, one, [~first, *apart, *back])
 
     def _an_oven_begins_with_what_it_has(self) -> None:
         for number in self.problem.ovens_now:
-            for spell, use in self.in_oven.get(number, []):
+            for spell, use, heats in self.dialled.get(number, []):
                 if use.off or spell.is_hold or self.v.jobs[spell.job].job.fixed is not None:
                     continue
-                self.model.add(spell.start >= self.problem.oven_ready(use)).only_enforce_if(spell.literal)
+                for heat, literal in heats.items():
+                    ready = self.problem.oven_ready(use, heat)
+                    self.model.add(spell.start >= ready).only_enforce_if(spell.literal, literal)
 
     def _a_rest_stays_in_the_oven_of_its_bake(self) -> None:
         for order in self.problem.orders:

@@ -40,6 +40,7 @@ class Variables:
         self.problem = problem
         self.model = cp_model.CpModel()
         self.true = self.model.new_constant(1)
+        self.off_setting: list[cp_model.LinearExpr] = []  # by how many °C bakes have another than they want
         self.jobs = [self._job(n, job) for n, job in enumerate(problem.jobs)]
 
     def _job(self, n: int, job: Job) -> JobVars:

@@ -18,7 +18,7 @@ from board.schedule.oven_dial import COLD_AFTER_MINUTES
 from board.schedule.problem import Clock, Job, Order, OvenNow, OvenUse, Part, Problem, Serving, Stood, Way
 from board.sheet.company import last_clear
 from board.sheet.exposure import Span
-from board.sheet.run_sheet import Slot
+from board.sheet.run_sheet import Slot, Use
 
 
 def as_it_stands(problem: Problem, state: State, forecast: Forecast) -> Problem:
@@ -141,11 +141,11 @@ class _Given:
         return replace(job, ways=(rest,), fixed=self.now, window=None)
 
     def _as_set(self, oven: OvenUse | None, slot: Slot) -> OvenUse | None:
-        """Its use of an oven, but wanting what the dial is set to."""
+        """Its use of an oven, at what the dial is set to, which stays as it is till the end."""
         set_to = next((use.celsius for use in slot.uses if use.celsius is not None), None)
         if oven is None or set_to is None or oven.off:
             return oven
-        return replace(oven, want=set_to, low=min(oven.low, set_to), high=max(oven.high, set_to))
+        return replace(oven, want=set_to, low=set_to, high=set_to)
 
     def _parts_left(self, slot: Slot, way: Way, gone: int, left: int) -> tuple[Part, ...]:
         """Attended parts still ahead. Two of the same person's that would overlap are done one after the other."""
@@ -189,10 +189,11 @@ class _Given:
         names = {facts.name: n for n, facts in enumerate(self.problem.ovens)}
         for slot in self.state.sheet.slots:
             step = self.state.steps[slot.id]
-            if slot.kind != "heat" or step.started is None or step.status == "left-out":
+            if (slot.kind != "heat" and slot.turn is None) or step.started is None or step.status == "left-out":
                 continue
-            oven, celsius = slot.uses[0].what, slot.uses[0].celsius
-            ready = math.ceil(self.minute(self.forecast.slots[slot.id].end))
+            turned = Use(slot.turn.oven, 0, slot.start, slot.start, slot.turn.celsius) if slot.turn else slot.uses[0]
+            oven, celsius = turned.what, turned.celsius
+            ready = math.ceil(self.minute(step.started if slot.turn else self.forecast.slots[slot.id].end))
             used_until = max(ready, self._used_until(oven))
             is_on = celsius is not None and self.now - used_until < COLD_AFTER_MINUTES
             found[names[oven]] = OvenNow(celsius if is_on else None, used_until, max(self.now, ready))

@@ -5,6 +5,10 @@ from board.base.words.signs import SIGN
 from board.base.words.times import span
 
 
+def call_turned(turn: str, started: str) -> str:
+    return f"{turn}: {started}"
+
+
 def call_start(name: str) -> str:
     return name[:1].upper() + name[1:]
 

@@ -48,15 +48,13 @@ def test_f06_says_nothing_of_what_does_not_spoil() -> None:
     assert weights(plan(steps), "food 6") == []
 
 
-def test_a_setting_without_a_range_is_never_taken_below_hot_holding() -> None:
-    """65 °C accepts 10 °C either side by default; what is kept hot is kept at 60 °C (140 °F, FSIS) or above."""
+def test_a_setting_without_a_range_is_kept_at_that_setting() -> None:
     file = plan("- {step: bake it, where: oven at 180 C, takes: 40 min, keeps: 40 min in the oven at 65 C}")
     keeps = file.filled.tasks["test-dish/bake-it"].ways[0].keeps
 
     assert keeps is not None
     assert keeps.where.heat is not None
-    assert (keeps.where.heat.low, keeps.where.heat.high) == (60, 75)
-    assert [each.values["celsius"] for each in file.filled.assumed if each.kind == "kept-hot"] == [60]
+    assert (keeps.where.heat.low, keeps.where.heat.high) == (65, 65)
 
 
 # FSIS: the fridge at 40 °F or below; Food Code 3-501.16: at 41 °F (5 °C) or below

@@ -69,11 +69,11 @@ CAPACITY = {
     ),
     "an oven asked for 400 °C": (
         LAST, f"{LAST}{MORE}where: big oven at 400 C", "33:20", "kitchen 6",
-        "400 °C (752 °F), and the big oven goes from 60 °C (140 °F) to 240 °C (464 °F)",
+        "400 °C (750 °F), and the big oven goes from 60 °C (140 °F) to 240 °C (464 °F)",
     ),
     "an oven asked for less than it goes to": (
         LAST, f"{LAST}{MORE}where: big oven at 40 C", "33:20", "kitchen 6",
-        "40 °C (104 °F), and the big oven goes from 60 °C",
+        "40 °C (105 °F), and the big oven goes from 60 °C",
     ),
     "an oven asked for 500 °F": (
         LAST, f"{LAST}{MORE}where: big oven at 500 F", "33:20", "kitchen 6",
@@ -85,11 +85,11 @@ CAPACITY = {
     ),
     "kept warm cooler than the oven goes": (
         LAST, f"{LAST}{MORE}keeps: 30 min in the big oven at 50 C{MORE}perishable: no",
-        "33:20", "kitchen 6", "50 °C (122 °F)",
+        "33:20", "kitchen 6", "50 °C (120 °F)",
     ),
     "heat in one oven and shelves in another": (
         LAST, f"{LAST}{MORE}where: oven at 220 C, 3 shelves",
-        "33:20", "kitchen 7", "3 shelves at 220 °C (428 °F), and no one oven has both",
+        "33:20", "kitchen 7", "3 shelves at 220 °C (425 °F), and no one oven has both",
     ),
 }  # fmt: skip
 

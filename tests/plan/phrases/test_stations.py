@@ -7,7 +7,6 @@ from pydantic import TypeAdapter
 
 from board.facts.degrees import to_celsius
 from board.plan.phrases.stations import (
-    ACCEPTS_EITHER_SIDE,
     Heat,
     HeatRate,
     Keep,
@@ -88,14 +87,13 @@ def test_a_setting_stands_with_the_range_the_dish_accepts(text: str, want: float
     heat = Heat.model_validate(parse_heat(text))
 
     assert (heat.want, heat.low, heat.high) == pytest.approx((want, low, high))
-    assert heat.range_given
 
 
-def test_a_setting_alone_accepts_a_little_either_side() -> None:
-    heat = Heat.model_validate(parse_heat("200 C"))
+@pytest.mark.parametrize("text", ["200 C", "392 F"])
+def test_a_setting_alone_is_the_setting_used(text: str) -> None:
+    heat = Heat.model_validate(parse_heat(text))
 
-    assert (heat.low, heat.high) == (200 - ACCEPTS_EITHER_SIDE, 200 + ACCEPTS_EITHER_SIDE)
-    assert not heat.range_given
+    assert (heat.low, heat.want, heat.high) == pytest.approx((200, 200, 200))
 
 
 @pytest.mark.parametrize(

@@ -78,9 +78,9 @@ SILENT = {
     "hands at the stovetop": (
         "where: 'stovetop, 1 ring', takes: 9 min, best within: 9 min, keeps: 1 h", [of_cut("hands")],
     ),
-    "no shelf, no range": (
+    "no shelf": (
         f"where: oven at 180 C, takes: 10 min, best within: 9 min, {WHOLE}",
-        [of_cut("shelf"), of_cut("accepts", celsius=10)],
+        [of_cut("shelf")],
     ),
     "hands at the oven": (
         "where: 'oven at 170 to 190 C, 1 shelf', takes: 10 min, best within: 9 min, keeps: 1 h",

@@ -263,7 +263,7 @@ def test_a_dial_turned_in_no_time_is_no_work_outside_the_hours(plan_from: Callab
     sheet = sheet_of(plan_file)
 
     assert validate(plan_file, sheet) == []
-    assert length(heating_of(sheet, "squash/dry-the-seeds")) == 0
+    assert sheet.by_id()["squash/dry-the-seeds"].turn is not None
     assert any(
         isinstance(given.what, OverHours) and given.what.slot == "squash/roast-the-squash" for given in sheet.given_up
     )

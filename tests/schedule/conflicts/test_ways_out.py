@@ -162,8 +162,8 @@ def test_warm_plates_are_neither_bought_nor_left_out() -> None:
 def test_two_bakes_near_in_heat_share_a_setting_if_the_recipe_bears_it() -> None:
     """10 °C lie between what the two accept; each is asked to come as far as the other."""
     assert [way for way in whats(TWO_BAKES) if "stand at" in way] == [
-        "let 'bake the gratin' stand at 195 °C (383 °F) too, if the recipe bears it",
-        "let 'bake the rolls' stand at 185 °C (365 °F) too, if the recipe bears it",
+        "let 'bake the gratin' stand at 195 °C (375 °F) too, if the recipe bears it",
+        "let 'bake the rolls' stand at 185 °C (375 °F) too, if the recipe bears it",
     ]
 
 
@@ -257,8 +257,6 @@ def test_the_push_of_a_late_course_is_the_shortest_that_helps() -> None:
 
 
 # --- the order, and the time -----------------------------------------------------------------------------------------
-
-
 @pytest.mark.parametrize("text", [*(text for text, _, _ in cases.ALL.values()), SQUASH_AND_POT])
 def test_the_cheapest_come_first_and_none_is_offered_twice(text: str) -> None:
     ways = ways_of(text)

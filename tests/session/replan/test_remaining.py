@@ -220,12 +220,12 @@ def test_two_pairs_of_hands_go_on_side_by_side(little: RunSheet) -> None:
 
 
 def test_a_bake_goes_on_at_the_heat_it_is_at() -> None:
-    """The pie shares 200 °C with the rolls, though it would be 170 to 190 by itself; its oven needs no heating."""
+    """The pie shares 200 °C with the rolls, though it would be 170 to 190 by itself: it stays there, unheated."""
     state = standing(ovens(), {"pie": begun("17:15"), "crisps": begun("17:20")})
     jobs = left(of_the_pie(), state, "17:30").jobs
 
-    assert jobs[1].ways[0].oven == OvenUse(0, 1, 170, 200, 200)
-    assert jobs[2].ways[0].oven == OvenUse(1, 1, 140, 150, 160)
+    assert jobs[1].ways[0].oven == OvenUse(0, 1, 200, 200, 200)
+    assert jobs[2].ways[0].oven == OvenUse(1, 1, 150, 150, 150)
     assert jobs[1].ways[0].warm_up == 0
 
 
@@ -235,7 +235,7 @@ def test_a_bake_cooler_than_it_should_be_and_a_rest_go_on_as_they_are() -> None:
     state = standing(ovens(), {"pie": begun("17:15"), "rolls": begun("17:15")})
     jobs = left(of_the_pie(pie=hotter, rolls=rest), state, "17:20").jobs
 
-    assert jobs[1].ways[0].oven == OvenUse(0, 1, 200, 200, 240)
+    assert jobs[1].ways[0].oven == OvenUse(0, 1, 200, 200, 200)
     assert jobs[0].ways[0].oven == rest.oven
 
 
