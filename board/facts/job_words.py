@@ -3,7 +3,7 @@ Pure. What is not plainly one of them is none."""
 
 import functools
 import re
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from dataclasses import dataclass
 from typing import Literal
 
@@ -80,6 +80,11 @@ def usual_jobs(name: str) -> tuple[str, ...]:
             return ()
         found += [known] if known is not None else []
     return tuple(dict.fromkeys(found))
+
+
+def mentions_job(name: str, jobs: Collection[str]) -> bool:
+    """Whether any part of a name means one of these, as `USUAL_JOBS` calls them."""
+    return any(_known(_clause(words)) in jobs for words in _clauses(name))
 
 
 def usual_job(name: str) -> UsualJob | None:

@@ -42,6 +42,13 @@ ASSUMED: dict[Kind, str] = {
     "laid": "is laid with {pieces}",
     "laid-throughout": "is laid with {pieces}: the whole meal",
     "wash-a-piece": "{each} min to wash a piece of the table, at least {least}",
+    "clear-down": (
+        "{minutes} to clear down the kitchen in the last {most} before the guests arrive (a job of that name goes "
+        "before it; `wash up: no` under kitchen leaves it out)"
+    ),
+    "wash-a-tool": (
+        "{minutes} to wash a tool before another dish goes into it (`wash up: no` under kitchen leaves it out)"
+    ),
     "kitchen": "an ordinary kitchen: one oven with two shelves, four rings",
     "one-oven": "the kitchen has one oven with two shelves",
     "rings": "the kitchen has {rings} rings",

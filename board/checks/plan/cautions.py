@@ -45,7 +45,8 @@ def _all(file: PlanFile) -> Iterator[tuple[str, str]]:
                 yield ALCOHOL.topic, pairing.drink
     for task in file.filled.tasks.values():
         own = task.node.loc[2:3] == ("drink",)  # told of by its drink
-        if task.work is not None and task.node.loc[0] != "table" and not own:  # to wash wine glasses is not to drink
+        washing = task.node.loc[0] in ("table", "kitchen")  # to wash wine glasses is not to drink
+        if task.work is not None and not washing and not own:
             yield from _of_work(task)
     drinks = file.plan.drinks
     for name in POURED if drinks is not None else ():

@@ -13,6 +13,7 @@ from board.checks.sheet.timed import Timed
 from board.checks.sheet.tools import in_hand_before, in_hand_until, is_washed, names_wash_of, tools_of
 from board.facts import deeds, faults
 from board.plan.load import PlanFile
+from board.plan.resolve.washing_up import is_clear_down
 from board.plan.snag import About, Snag, Weight
 from board.sheet.run_sheet import Slot
 
@@ -82,6 +83,12 @@ def _tools(file: PlanFile, slot: Slot) -> set[str]:
     return found
 
 
+def _is_assumed(file: PlanFile, slot: Slot) -> bool:
+    """Whether it is a clearing down that nobody wrote: what it cleans, nobody said."""
+    task = file.filled.tasks.get(slot.id)
+    return task is not None and is_clear_down(task.node)
+
+
 def _is_clean(timed: Timed, tool: str, first: Slot, second: Slot) -> bool:
     """Whether it is washed between, goes through the heat with the food in it, or is another piece."""
     file, sheet, paths = timed.file, timed.sheet, timed.paths
@@ -96,7 +103,7 @@ def _is_clean(timed: Timed, tool: str, first: Slot, second: Slot) -> bool:
         or is_washed(file, sheet, tool, first.end, second.start)
         or names_wash_of(first.name, tool)
         or names_wash_of(second.name, tool)
-        or any(deeds.washes_up(slot.name) for slot in between)
+        or any(deeds.washes_up(slot.name) for slot in between if not _is_assumed(file, slot))
         or (apart and tool in tools_of(second, file) and in_hand_before(paths, tool, first.start, second))
         or (apart and tool in tools_of(first, file) and in_hand_until(paths, tool, first, second.start))
     )

@@ -6,7 +6,7 @@ from typing import Annotated, Any
 from pydantic import AfterValidator, BeforeValidator, Field, model_validator
 
 from board.facts.heat import ROOM_CELSIUS
-from board.plan.model.part import Celsius, PlanModel
+from board.plan.model.part import Celsius, PlanModel, YesNo
 from board.plan.phrases.durations import Minutes, decimal
 from board.plan.phrases.phrase import Phrase
 from board.plan.phrases.stations import HeatRate, OvenWay, parse_cools, parse_heats
@@ -82,7 +82,8 @@ def _ovens(value: Any) -> Any:
 
 
 class Kitchen(PlanModel):
-    """What there is to cook with. `to_the_table`: minutes to walk between kitchen and table."""
+    """What there is to cook with. `to_the_table`: minutes to walk between kitchen and table; `wash_up`: whether washing
+    up that the plan does not write is on the timetable all the same."""
 
     ovens: Annotated[dict[str, Oven], BeforeValidator(_ovens, json_schema_input_type=int | dict[str, Oven])] = {
         "oven": Oven()
@@ -93,3 +94,4 @@ class Kitchen(PlanModel):
     to_the_table: Minutes = 0
     tools: dict[str, Annotated[int, Field(ge=1, le=1000)]] = {}
     fridge_at: Celsius | None = None
+    wash_up: YesNo = True

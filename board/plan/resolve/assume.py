@@ -10,6 +10,7 @@ from board.facts.jobs import JOB_MINUTES, UsualJob
 from board.facts.rule_set import RuleSet
 from board.facts.rule_sets import rule_set
 from board.facts.tableware import LEAST_WASH_MINUTES, WASH_MINUTES_A_PIECE
+from board.facts.washing import TOOL_MINUTES
 from board.plan.model.model import Plan
 from board.plan.model.work import Way, Work
 from board.plan.phrases.durations import Attention, Spread
@@ -33,6 +34,8 @@ from board.plan.resolve.links import (
 from board.plan.resolve.reheated import with_reheating
 from board.plan.resolve.spoils import Spoils
 from board.plan.resolve.taken_up import spoils_by_what_it_takes_up
+from board.plan.resolve.washing_up import LOC as WASHING_UP
+from board.plan.resolve.washing_up import is_clear_down
 
 KEEPS_MINUTES = 120  # in the room; the usual two-hour limit for perishable food (USDA FSIS)
 BEST_WITHIN_MINUTES = 15  # for a hot dish before serving; common practice, no source
@@ -101,7 +104,8 @@ def fill(plan: Plan, linked: Linked) -> Filled:
     arrive = instant(plan.date, plan.arrive, ZoneInfo(plan.zone))
     to_serve = {link.first for link in linked.links if link.second.startswith("serve/")}
     for id_, hour in linked.hours.items():
-        assumed.of(linked.nodes[id_], hour.kind, **hour.values)
+        if not is_clear_down(linked.nodes[id_]):
+            assumed.of(linked.nodes[id_], hour.kind, **hour.values)
     becomes = with_reheating(linked, what_becomes(plan, linked))
     tasks = {
         node.id: _task(plan, node, becomes.get(node.id, NOTHING), assumed, served_next=node.id in to_serve)
@@ -123,6 +127,7 @@ def fill(plan: Plan, linked: Linked) -> Filled:
             assumed.add(read.how, guest.name, words=read.words, meant=read.meant)
     _kitchen(plan, assumed)
     _table(plan, assumed)
+    _washing_up(linked, assumed)
     return Filled(tasks, tuple(linked.links), courses, arrive, assumed.all())
 
 
@@ -303,6 +308,16 @@ def _table(plan: Plan, assumed: Assumptions) -> None:
             assumed.add("laid", plan.courses[course].course, pieces=tuple(pieces))
     if plan.table.wash_between and wash_ups(plan):
         assumed.add("wash-a-piece", each=WASH_MINUTES_A_PIECE, least=LEAST_WASH_MINUTES)
+
+
+def _washing_up(linked: Linked, assumed: Assumptions) -> None:
+    for node in linked.nodes.values():
+        if is_clear_down(node) and node.work is not None and node.work.takes is not None:
+            most = linked.hours[node.id].values.get("most", 0)
+            assumed.add("clear-down", task=node.id, minutes=node.work.takes.likely, most=most)
+        elif node.loc == WASHING_UP and node.work is not None:
+            for tool in node.work.washes:
+                assumed.add("wash-a-tool", tool, node.id, minutes=TOOL_MINUTES)
 
 
 def midnight(plan: Plan) -> datetime:

@@ -16,6 +16,7 @@ Kind = Literal[
     "hands-at-both-ends", "hands-for-fresh-water", "keeps", "best-within", "core",
     # of a course
     "seat", "serve", "clear", "eaten", "may-slip", "laid", "laid-throughout", "wash-a-piece",
+    "clear-down", "wash-a-tool",
     # of the kitchen
     "kitchen", "one-oven", "rings", "shelves", "oven-range", "oven-heats", "oven-cools",
     # of a pair of hands, and of a guest

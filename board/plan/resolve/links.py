@@ -1,7 +1,7 @@
 """The work of a plan as nodes, and the precedence links between them. Pure.
 
 Steps of a dish follow one another as written unless `after` says otherwise. The program adds its own nodes: guests
-arrive, guests to the table, serving and clearing of each course, and washing-up in between if the plan wants it.
+arrive, guests to the table, serving and clearing of each course, and washing-up.
 """
 
 from collections import Counter
@@ -34,6 +34,7 @@ from board.plan.resolve.pouring import pouring_jobs
 from board.plan.resolve.trips import trip_jobs
 from board.plan.resolve.uses import uses
 from board.plan.resolve.usual_hours import usual_hours
+from board.plan.resolve.washing_up import clear_down_jobs, wash_tools
 
 
 def labels(nodes: Iterable[Node]) -> dict[str, str]:
@@ -71,6 +72,8 @@ def link(plan: Plan) -> tuple[Linked, list[Fault]]:
     ]
     problems += _rests_of_nothing(linked)
     problems += [*times, *dish_names(plan), *away_faults(plan)]
+    if not problems:
+        wash_tools(plan, linked)
     return linked, problems
 
 
@@ -104,7 +107,7 @@ def _add_nodes(plan: Plan, linked: Linked) -> list[list[Node]]:
         add(serve_id(course.course), "serve", f"serve {course.course}", loc, None, None, course.course)
         add(clear_id(course.course), "clear", f"clear {course.course}", loc, None, None, course.course)
     jobs: list[tuple[Loc, Job]] = [(("jobs", j), job) for j, job in enumerate(plan.jobs)]
-    for at, job in (*jobs, *trip_jobs(plan), *pouring_jobs(plan)):
+    for at, job in (*jobs, *trip_jobs(plan), *pouring_jobs(plan), *clear_down_jobs(plan)):
         add(f"jobs/{slug(job.job)}", "job", job.job, at, job)
     return chains
 

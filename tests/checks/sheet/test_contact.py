@@ -17,7 +17,7 @@ date: 2026-12-05
 zone: Europe/Dublin
 arrive: 19:00
 guests: ['{guest}', 3 others]
-kitchen: {{tools: {{frying pan: {pans}, pot: 1}}}}
+kitchen: {{tools: {{frying pan: {pans}, pot: 1}}, wash up: {wash_up}}}
 hands: {{host: {{hours: {{on the day: '12:00 - 23:00'}}}}}}
 courses:
   - course: Bites
@@ -53,9 +53,17 @@ def found(
     after: str = "fry the walnuts",
     jobs: str = "[]",
     food: str = "walnuts",
+    wash_up: str = "no",
 ) -> list[Snag]:
     text = PLAN.format(
-        guest=guest, pans=pans, first=first, not_for=not_for, second_pan=second_pan, after=after, jobs=jobs
+        guest=guest,
+        pans=pans,
+        first=first,
+        not_for=not_for,
+        second_pan=second_pan,
+        after=after,
+        jobs=jobs,
+        wash_up=wash_up,
     ).replace("200 g walnuts", f"200 g {food}")
     plan = read_plan(text, "plan.yaml")
     assert isinstance(plan, PlanFile), [snag.render() for snag in plan]
@@ -75,6 +83,10 @@ def test_an_unwashed_pan_is_told_of_once_with_tool_food_dishes_and_guest() -> No
 
 def test_a_wash_between_ends_it() -> None:
     assert found(jobs=WASH) == []
+
+
+def test_so_does_the_one_that_the_timetable_has_of_its_own() -> None:
+    assert found(wash_up="yes") == []
 
 
 def test_a_wash_of_something_else_does_not() -> None:

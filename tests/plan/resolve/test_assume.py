@@ -17,6 +17,7 @@ KITCHEN = """
 kitchen:
   ovens: {oven: {shelves: 2, low: 50 C, high: 250 C, heats: 15 min to 180 C, cools: 25 min from 200 to 120 C}}
   rings: 4
+  wash up: no
 """
 COURSE = """
 courses:

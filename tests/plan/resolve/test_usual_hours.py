@@ -117,8 +117,11 @@ def test_the_red_is_for_the_main_course_whatever_it_is_called(plan_from: PlanFro
 
 def test_raw_food_is_taken_out_for_its_own_cooking_and_cooked_food_for_its_serving(plan_from: PlanFrom) -> None:
     steps = "[{step: salt it, takes: 5 min}, {step: roast it, where: oven at 180 C, takes: 1 h, until: 75 C}]"
-    lamb = DINNER.replace("dish: Braised lamb,", "dish: Braised lamb, ingredients: [2 kg lamb shoulder],").replace(
-        "[{step: heat, takes: 5 min}]", steps
+    lamb = (
+        DINNER.replace("dish: Braised lamb,", "dish: Braised lamb, ingredients: [2 kg lamb shoulder],").replace(
+            "[{step: heat, takes: 5 min}]", steps
+        )
+        + "kitchen: {wash up: no}\n"
     )
     links, told = hours(
         plan_from, "take the lamb out of the fridge", "get the pears out of the fridge", "take it out of the fridge",
