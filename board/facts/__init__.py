@@ -2,6 +2,6 @@
 
 For the other rooms: `allergens`, `by_hand`, `called`, `cooling`, `dangers`, `deeds`, `degrees`, `diets`,
 `drinks`, `eaten_raw`, `faults`, `food`, `foods`, `heat`, `held`, `job_words`, `jobs`, `limits`, `lives`, `meals`,
-`mentions`, `named`, `origins`, `phrases`, `poisons`, `raw_keeps`, `reading`, `rule_set`, `rule_sets`, `safety`,
-`spoiling`, `susceptible`, `tableware`, `units`, `washing`, `weights`, `workings`.
+`mentions`, `named`, `origins`, `oven_bends`, `phrases`, `poisons`, `raw_keeps`, `reading`, `rule_set`, `rule_sets`,
+`safety`, `spoiling`, `susceptible`, `tableware`, `units`, `washing`, `weights`, `workings`.
 """

@@ -45,7 +45,7 @@ def _moved(slots: Iterable[Slot], after: RunSheet, least: int = LEAST_MINUTES) -
     then, found = after.by_id(), []
     for slot in slots:
         other = then.get(slot.id)
-        if other is None or slot.kind == "heat":
+        if other is None or slot.of_a_dial:
             continue
         minutes = round((other.start - slot.start) / timedelta(minutes=1))
         if abs(minutes) >= least:

@@ -103,12 +103,17 @@ def _leaf(sheet: RunSheet, about: str, slots: Iterable[Slot], name: str | None) 
 
 def _row(sheet: RunSheet, slot: Slot, moments: Sequence[Slot], zone: ZoneInfo, name: str | None) -> Row:
     start, end = slot.start.astimezone(zone), slot.end.astimezone(zone)
-    told = [f"{_clock(each.start, zone)} {one_line(each.name)}" for each in moments]
+    beside, off = (
+        [f"{_clock(each.start, zone)} {one_line(each.name)}" for each in moments if (each.kind == "off") is last]
+        for last in (False, True)
+    )
+    told = beside
     told += [shared.look_for(one_line(slot.look_for))] if slot.look_for else []
     if slot.core_celsius is not None:
         told.append(shared.core(slot.core_celsius, sheet.fahrenheit))
     if hands := _hands(slot, zone, name):
         told.append(hands)
+    told += off
     told += [
         one_line(said.plate(each)) for course in sheet.courses if course.serve == slot.id for each in course.plates
     ]

@@ -19,6 +19,7 @@ from board.schedule.clocks import clocks_of
 from board.schedule.intervals import Window, merged
 from board.schedule.problem import (
     LITRE,
+    RINGS,
     Clock,
     Demand,
     Hand,
@@ -75,7 +76,7 @@ class _Builder:
             OvenFacts(name, oven.shelves, oven_rates(oven)) for name, oven in plan.kitchen.ovens.items()
         )
         self.ovens = {name: n for n, name in enumerate(plan.kitchen.ovens)}
-        self.resources: dict[str, Resource] = {"rings": Resource("rings", plan.kitchen.rings)}
+        self.resources: dict[str, Resource] = {RINGS: Resource(RINGS, plan.kitchen.rings)}
         if plan.kitchen.fridge is not None:
             self.resources["fridge"] = Resource("fridge", math.floor(plan.kitchen.fridge * LITRE))
         if plan.kitchen.freezer is not None:

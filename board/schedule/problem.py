@@ -13,6 +13,7 @@ from board.schedule.intervals import Window, without
 LONGEST_CHANGE = 24 * 60  # an oven never takes longer than a day to change
 A_TRIFLE = 0.001  # of a minute; changes of heat are reckoned no finer
 
+RINGS = "rings"  # the resource that is on heat
 FRONT = "front-of-house"  # the lane of what is done in the room and not in the kitchen
 LITRE = 10  # fridge and freezer room is counted in tenths of a litre
 

@@ -18,15 +18,17 @@ from board.plan.resolve.unit import writes_fahrenheit
 from board.schedule.cold import in_the_cold, rooms
 from board.schedule.conflicts.clashes import Can
 from board.schedule.conflicts.explain import Clashes, Left, Teller, clashes_of
-from board.schedule.dependencies import dependencies_of, end_of, followers, spells_in_ovens, way_of
+from board.schedule.dependencies import dependencies_of, end_of, followers, resource_spells, spells_in_ovens, way_of
 from board.schedule.formulate import problem_of
 from board.schedule.given_up import given_up
 from board.schedule.oven_dial import Change, InOven, Setting, changes, settings
-from board.schedule.problem import LITRE, Problem, Way
+from board.schedule.problem import LITRE, RINGS, Problem, Way
 from board.schedule.safety_facts import cooling_of, raw_limit, spoil_clocks
 from board.schedule.solution import Solution
+from board.schedule.switching_off import ovens_off, rings_off
 from board.sheet.run_sheet import (
     HEAT,
+    ORDER,
     Attended,
     CourseSlot,
     Dependency,
@@ -38,7 +40,7 @@ from board.sheet.run_sheet import (
     Use,
 )
 from board.sheet.slack import READY, latest_starts
-from board.sheet.told import DialTurn, GivenUp, OvenOff, StillOpen
+from board.sheet.told import OFF, DialTurn, GivenUp, OvenOff, StillOpen
 
 Solver = Callable[[Problem], Solution]
 
@@ -73,6 +75,7 @@ class _Writer:
         written, units = writes_fahrenheit(plan_file.places.lines), plan_file.plan.units
         self.fahrenheit = units == "us" if units else written  # stands first
         self.as_written = self.fahrenheit == written
+        self.offs: dict[str, int] = {}  # how often each oven, or the rings, were switched off so far
         self.turns: dict[int, DialTurn] = {}  # of no minutes, by the job that enters
         self.tasks: list[Task] = list(plan_file.filled.tasks.values())
         self.labels = labels(task.node for task in self.tasks)
@@ -99,7 +102,7 @@ class _Writer:
     def sheet(self) -> RunSheet:
         waits = dependencies_of(self.problem, self.solution)
         heats = self._heat_slots(waits)
-        slots = [self._slot(n, waits[n]) for n in range(len(self.problem.jobs))] + heats
+        slots = [self._slot(n, waits[n]) for n in range(len(self.problem.jobs))] + heats + list(self._off_slots())
         slots = self._with_give(in_running_order(slots))
         courses = tuple(
             CourseSlot(
@@ -288,6 +291,33 @@ class _Writer:
                 for spell in inside
             ),
             then=(self.problem.jobs[change.job].id,),
+        )
+
+    def _off_slots(self) -> Iterator[Slot]:
+        """A slot of no minutes where an oven, or the rings, are done with for now: once all is out or off."""
+        for dial in self.dials:
+            for minute, inside in ovens_off(dial.settings):
+                frees = [(self._leaves(spell), "start" if spell.hold else "end") for spell in inside]
+                yield self._off_slot(dial.oven, "oven", minute, frees)
+        for number, spells in resource_spells(self.problem, self.solution).items():
+            if self.problem.resources[number].name == RINGS:
+                for minute, jobs in rings_off(spells):
+                    frees = [(self.problem.jobs[job].id, anchor) for job, anchor in jobs]
+                    yield self._off_slot(RINGS, "stovetop", minute, frees)
+
+    def _off_slot(self, what: str, lane: str, minute: int, frees: list[tuple[str, str]]) -> Slot:
+        self.offs[what] = self.offs.get(what, 0) + 1
+        return Slot(
+            id=f"dial/{what}-off-{self.offs[what]}",
+            named=DialTurn(what, OFF),
+            kind="off",
+            lane=lane,
+            start=self.at(minute),
+            end=self.at(minute),
+            waits=tuple(
+                Dependency(id_, "end", 0, ORDER) if anchor == "end" else Dependency(id_, "start", 0, "oven")
+                for id_, anchor in frees
+            ),
         )
 
     def _turn(self, dial: _Dial, number: int, change: Change) -> Use:

@@ -109,14 +109,16 @@ def day_of(sheet: RunSheet, moment: datetime) -> date:
 
 
 def with_moments(slots: Sequence[Slot]) -> list[tuple[Slot, list[Slot]]]:
-    """What lasts, each with what takes no minutes and is told beside it: with what hands are at nearest to it, the
-    earlier of two. What has no neighbour stands for itself."""
+    """What lasts, each with what takes no minutes and is told beside it: what is switched off, with what it was on
+    for; all else with what hands are at nearest to it, the earlier of two. What has no neighbour stands for itself."""
     found: list[tuple[Slot, list[Slot]]] = [(slot, []) for slot in slots if slot.end > slot.start]
     moments = [slot for slot in slots if slot.end == slot.start]
     if not found:
         return [(slot, []) for slot in moments]
     for moment in moments:
-        min(found, key=lambda each: _apart(each[0], moment.start))[1].append(moment)
+        used = {wait.after for wait in moment.waits if moment.kind == "off"}
+        near = [each for each in found if each[0].id in used and each[0].end == moment.start] or found
+        min(near, key=lambda each: _apart(each[0], moment.start))[1].append(moment)
     return found
 
 

@@ -34,4 +34,4 @@ def changed(before: RunSheet, after: RunSheet) -> Changed:
 
 
 def _told(sheet: RunSheet) -> dict[str, Slot]:
-    return {slot.id: slot for slot in sorted(sheet.slots, key=lambda slot: slot.start) if slot.kind != "heat"}
+    return {slot.id: slot for slot in sorted(sheet.slots, key=lambda slot: slot.start) if not slot.of_a_dial}

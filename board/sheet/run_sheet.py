@@ -11,11 +11,11 @@ import msgspec
 from board.facts.cooling import Assumption
 from board.plan.resolve.assumed import Assumed
 from board.sheet import words
-from board.sheet.told import Caution, DialTurn, GivenUp, OvenOff, Plate, StillOpen, Stop
+from board.sheet.told import OFF, Caution, DialTurn, GivenUp, OvenOff, Plate, StillOpen, Stop
 from board.sheet.told import Moment as Moment
 
 ORDER, HEAT, HANDS = "order", "heat", "hands"  # reasons of a wait; the first two must be over before a step is called
-SlotKind = Literal["step", "job", "arrive", "seat", "serve", "clear", "heat"]
+SlotKind = Literal["step", "job", "arrive", "seat", "serve", "clear", "heat", "off"]
 
 
 class Attended(msgspec.Struct, frozen=True, gc=False):
@@ -149,7 +149,14 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
         if isinstance(self.named, str):
             return self.named
         turn = self.named
+        if turn.celsius == OFF:
+            return words.switch_off(turn.oven)
         return words.heat_oven(turn.oven, turn.celsius, turn.before, turn.fahrenheit, turn.as_written)
+
+    @property
+    def of_a_dial(self) -> bool:
+        """No work of the plan's: an oven's dial is turned, or something is switched off."""
+        return self.kind in ("heat", "off")
 
     @property
     def whole(self) -> bool:

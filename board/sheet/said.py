@@ -14,6 +14,7 @@ from board.plan.resolve.assumed import Assumed
 from board.sheet import words
 from board.sheet.run_sheet import RunSheet, Slot
 from board.sheet.told import (
+    OFF,
     Because,
     Causes,
     Caution,
@@ -213,6 +214,8 @@ def turned_at_start(slot: Slot) -> str | None:
 
 
 def _turn(turn: DialTurn) -> str:
+    if turn.celsius == OFF:
+        return words.call_off(turn.oven)
     return words.call_heat(
         turn.oven, turn.celsius, turn.before, ajar=turn.ajar, fahrenheit=turn.fahrenheit, as_written=turn.as_written
     )
@@ -220,7 +223,7 @@ def _turn(turn: DialTurn) -> str:
 
 def call_at_end(slot: Slot) -> str | None:
     """The plan's own words for its end, or an oven's; None where there are neither."""
-    if isinstance(slot.named, DialTurn) and slot.call_at_end is None:
-        turn = slot.named
-        return words.call_heated(turn.oven, turn.celsius, turn.fahrenheit, turn.as_written)
-    return slot.call_at_end
+    turn = slot.named
+    if not isinstance(turn, DialTurn) or turn.celsius == OFF or slot.call_at_end is not None:
+        return slot.call_at_end
+    return words.call_heated(turn.oven, turn.celsius, turn.fahrenheit, turn.as_written)

@@ -229,8 +229,12 @@ class Plate(msgspec.Struct, frozen=True, gc=False):
 
 
 # --- what an oven is to do --------------------------------------------------------------------------------------
+OFF = 0  # °C of a dial that is turned off
+
+
 class DialTurn(msgspec.Struct, frozen=True, gc=False):
-    """An oven's dial is turned to so many °C, from what it was (None: from cold), and the door left `ajar`.
+    """The dial of an oven, or of the rings, is turned to so many °C, from what it was (None: from cold), and the door
+    left `ajar`; `OFF`: it is switched off.
     `fahrenheit`: °F is told first; `as_written`: and the plan is written in what is told first."""
 
     oven: str

@@ -156,6 +156,14 @@ def call_heat(
     return f"{oven[:1].upper()}{oven[1:]}{down} to {dial(celsius, fahrenheit, as_written)}{door}"
 
 
+def switch_off(what: str) -> str:
+    return f"turn the {what} off"
+
+
+def call_off(what: str) -> str:
+    return f"Turn the {what} off"
+
+
 def call_rest(oven: str, *, ajar: bool) -> str:
     return f"{oven[:1].upper()}{oven[1:]} off, door {'ajar' if ajar else 'shut'}, all stays inside"
 

@@ -55,6 +55,10 @@ class Heat(BaseModel):
             )
         return self
 
+    def meets(self, other: "Heat") -> bool:
+        """Whether one setting does for both."""
+        return max(self.low, other.low) <= min(self.high, other.high)
+
 
 def parse_heat(text: str) -> dict[str, object]:
     """`200 C`, `190 to 210 C`, `200 C (190 to 210 C)`; also in °F. Raises ValueError."""

@@ -31,6 +31,11 @@ def heat_text(heat: Heat) -> str:
     return f"{heat.want:g} C ({heat.low:g} to {heat.high:g} C)"
 
 
+def setting_text(celsius: float, *, fahrenheit: bool) -> str:
+    """`160 C`, or `325 F` in a plan that writes its heat so."""
+    return f"{round(celsius * 9 / 5 + 32):d} F" if fahrenheit else f"{round(celsius):d} C"
+
+
 def keep_text(keep: Keep) -> str:
     """`40 min in the oven at 90 C (80 to 100 C)`."""
     where = keep.where

@@ -10,23 +10,26 @@ from zoneinfo import ZoneInfo
 
 from board.facts import deeds
 from board.facts.job_words import mentions_job, says_when
+from board.facts.jobs import JOB_MINUTES
 from board.facts.phrases import stems
 from board.facts.washing import CLEARS_DOWN, TOOL_MINUTES, clear_down_minutes, is_washed_between
 from board.plan.model.model import Plan
 from board.plan.model.work import Job, Work
 from board.plan.phrases.durations import Attention, Spread
 from board.plan.phrases.stations import Station
+from board.plan.phrases.when import instant
 from board.plan.places import Loc
 from board.plan.resolve.course_times import wanted_moments
 from board.plan.resolve.fault import name_key, slug
-from board.plan.resolve.given_time import given_time
-from board.plan.resolve.hours import hours_of
+from board.plan.resolve.given_time import ALWAYS, given_time
+from board.plan.resolve.hours import Interval, hours_of, less
 from board.plan.resolve.nodes import Link, Linked, Node, serve_id
 
 CLEAR_DOWN = "clear down the kitchen"
 LOC: Loc = ("kitchen", "wash up")
 _KEEPS, _STILL_ONE = 120, 60  # minutes: what says nothing keeps; food that waits no longer stays in its tool; ours
 _DAY_BEGINS = timedelta(hours=5)  # a cook's day; ours
+_LAST_STRETCH, _ROOM = timedelta(hours=2), 2  # time before the guests, and how often the job fits into it; ours
 _NEVER_OVER = 1_000  # passes over the links that never settle: they go round in a ring
 
 
@@ -36,11 +39,37 @@ def is_clear_down(node: Node) -> bool:
 
 
 def clear_down_jobs(plan: Plan) -> list[tuple[Loc, Job]]:
-    """The one job, with the path of its key; none where nothing is cooked, or the plan has such a job itself."""
+    """The one job, with the path of its key; none where nothing is cooked, where the plan has such a job itself, or
+    where the hours before the guests come leave no time for it: it is not worth leaving the table for."""
     cooked = sum(any(step.on_heat for step in dish.steps) for course in plan.courses for dish in course.dishes)
+    minutes = clear_down_minutes(cooked)
     if not (plan.kitchen.wash_up and cooked) or any(_clears_down(plan, job) for job in plan.jobs):
         return []
-    return [(LOC, _by_hand(CLEAR_DOWN, clear_down_minutes(cooked), {}))]
+    return [(LOC, _by_hand(CLEAR_DOWN, minutes, {}))] if _has_time(plan, minutes) else []
+
+
+def _has_time(plan: Plan, minutes: int) -> bool:
+    """Whether there are hours before the guests come for this and all else, and some of them in the last stretch."""
+    arrive = instant(plan.date, plan.arrive, ZoneInfo(plan.zone))
+    hours = [span for name in plan.hands for span in less(hours_of(plan, name), [])]
+    ahead, last = (_minutes_within(hours, since, arrive) for since in (ALWAYS[0], arrive - _LAST_STRETCH))
+    steps = (step for course in plan.courses for dish in course.dishes for step in dish.steps)
+    work = sum(_handwork(each) for each in (*steps, *plan.jobs))
+    return ahead >= work + minutes and last >= _ROOM * minutes
+
+
+def _minutes_within(hours: list[Interval], since: datetime, until: datetime) -> float:
+    spans = (min(end, until) - max(start, since) for start, end in hours)
+    return sum((max(span, timedelta()) for span in spans), timedelta()) / timedelta(minutes=1)
+
+
+def _handwork(work: Work) -> int:
+    """Minutes of hands on it, or all it takes where it does not say and stands neither in an oven nor in the cold."""
+    takes = work.takes.likely if work.takes is not None else JOB_MINUTES
+    by_itself = work.where is not None and work.where.place in ("oven", "fridge", "freezer")
+    hands = work.attended or Attention(whole=not by_itself)
+    looks = takes // hands.every * hands.look if hands.every else 0
+    return takes if hands.whole else hands.start + hands.end + looks
 
 
 def _clears_down(plan: Plan, job: Job) -> bool:

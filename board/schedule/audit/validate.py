@@ -22,6 +22,7 @@ from board.schedule.audit.validate_hours import (
     out_of_hours,
 )
 from board.schedule.audit.validate_kitchen import kitchen_snags
+from board.schedule.audit.validate_off import switched_off
 from board.schedule.audit.validate_waits import waits_and_give
 from board.schedule.audit.validate_ways import Done, fitting_ways, has_no_place, readings, whole_minutes
 from board.sheet import said
@@ -73,6 +74,7 @@ def validate(plan_file: PlanFile, sheet: RunSheet) -> list[str]:
     snags += clocks_are_as_planned(plan_file, sheet)
     snags += nobody_is_in_two_places(plan_file.plan, sheet.slots)
     snags += everybody_walks_to_the_table(plan_file.plan, sheet.slots)
+    snags += switched_off(plan_file.plan, sheet)
     snags += _snags_of_the_best_reading(plan_file, sheet)
     return snags + list(waits_and_give(sheet, ZoneInfo(plan_file.plan.zone)))
 
@@ -86,7 +88,7 @@ def _every_task_stands_once(plan_file: PlanFile, sheet: RunSheet) -> Iterator[st
             yield f"{task.node.name} ({id_}) stands {counted[id_]} times in the run sheet, not once"
     for slot in sheet.slots:
         known = tasks.get(slot.id)
-        if known is None and (slot.kind != "heat" or counted[slot.id] > 1):
+        if known is None and (not slot.of_a_dial or counted[slot.id] > 1):
             yield f"{slot.name} ({slot.id}) is no work of this plan"
         names = (known.node.name, f"{known.node.name} in {known.node.dish}") if known is not None else ()
         if known is not None and (slot.kind != known.node.kind or slot.name not in names):

@@ -4,11 +4,12 @@ import math
 from collections.abc import Iterator
 from itertools import permutations
 
+from board.facts.oven_bends import COOLEST_CELSIUS, MOST_CELSIUS, bears_another_heat, minutes_at
 from board.facts.rule_sets import rule_set
 from board.facts.safety import HOT_HOLDING_CELSIUS
-from board.plan.edit.edits import AddOven, AddWay, Edit, MoreOfTool, MoreRings, MoreRoom, SetOn
+from board.plan.edit.edits import AddOven, AddWay, Edit, MoreOfTool, MoreRings, MoreRoom, SetOn, SetTakes
 from board.plan.phrases.stations import Heat, Keep, Station
-from board.plan.phrases.to_phrase import keep_text, station_text
+from board.plan.phrases.to_phrase import keep_text, setting_text, station_text
 from board.plan.places import Loc
 from board.schedule.conflicts import words
 from board.schedule.conflicts.by_hands import at_another_time, is_held, unused
@@ -17,7 +18,7 @@ from board.schedule.conflicts.proposal import Clashed, Proposal
 from board.schedule.problem import LITRE
 
 # What is tried, and in which order: ours.
-WIDEST = 25  # °C a step may be asked to accept beyond what it says; common practice, no source
+WIDEST = 25  # °C that what is kept hot may be asked to accept beyond what it says; common practice, no source
 HOTTER = 70  # °C by which what is only heated through may stand hotter; common practice, no source
 SHARE, BESIDE, KEEP, MORE, OVEN = 4, 6, 6, 12, 30  # weights
 
@@ -40,13 +41,43 @@ def _in_the_oven(clashed: Clashed) -> Iterator[tuple[Taken, Heat, Station, Taken
 
 
 def _share_a_setting(clashed: Clashed) -> Iterator[Proposal]:
-    for taken, heat, station, _, beside in _in_the_oven(clashed):
-        wider = _reaching(heat, beside)
-        if wider is not None:
-            reach = wider.low if wider.low < heat.low else wider.high
-            weight = SHARE + round(abs(reach - heat.want) / 5)
-            what = words.way_share(clashed.name(taken.job), round(reach), kept=taken.kept)
-            yield Proposal((what,), (_set(clashed, taken, station, wider),), weight, f"share {taken.job}")
+    """A dish that bears it is cooked at another's heat, for longer or shorter; what stands kept accepts that too."""
+    for taken, heat, station, other, beside in _in_the_oven(clashed):
+        found = _kept_at(clashed, taken, heat, station, beside) if taken.kept else None
+        yield from [found] if found is not None else _bent(clashed, taken, heat, station, other, beside)
+
+
+def _kept_at(clashed: Clashed, taken: Taken, heat: Heat, station: Station, beside: Heat) -> Proposal | None:
+    """Food that is kept hot stays so."""
+    wider = _reaching(heat, beside)
+    if wider is None or wider.low < min(heat.low, HOT_HOLDING_CELSIUS):
+        return None
+    reach = wider.low if wider.low < heat.low else wider.high
+    what = words.way_share(clashed.name(taken.job), round(reach))
+    weight = SHARE + round(abs(reach - heat.want) / 5)
+    return Proposal((what,), (_set(clashed, taken, station, wider),), weight, f"share {taken.job}")
+
+
+def _bent(
+    clashed: Clashed, taken: Taken, heat: Heat, station: Station, other: Taken, beside: Heat
+) -> Iterator[Proposal]:
+    node = clashed.case.tasks[taken.job].node
+    at = max(beside.low, min(beside.high, heat.want))
+    near = 0 < abs(at - heat.want) <= MOST_CELSIUS and min(at, heat.want) >= COOLEST_CELSIUS
+    if taken.kept or heat.meets(beside) or not near or not bears_another_heat(node.dish or "", node.name):
+        return
+    takes = clashed.case.way(taken.job).takes
+    low, likely, high = (minutes_at(each, heat.want, at) for each in (takes.low, takes.likely, takes.high))
+    place, fahrenheit = station_text(station.model_copy(update={"heat": None})), clashed.in_fahrenheit
+    head, comma, rest = place.partition(", ")
+    edits = (
+        SetOn((*clashed.loc(taken.job), "where"), f"{head} at {setting_text(at, fahrenheit=fahrenheit)}{comma}{rest}"),
+        SetTakes(clashed.loc(taken.job), low, likely, high),
+    )
+    beside_it = clashed.case.tasks[other.job].node.dish or clashed.name(other.job)
+    longer = likely - takes.likely
+    what = words.way_bend(node.name, round(heat.want), round(at), beside_it, longer, in_fahrenheit=fahrenheit)
+    yield Proposal((what,), edits, SHARE + round(abs(at - heat.want) / 5), f"share {taken.job}")
 
 
 def _heat_through_beside(clashed: Clashed) -> Iterator[Proposal]:
@@ -56,7 +87,7 @@ def _heat_through_beside(clashed: Clashed) -> Iterator[Proposal]:
     for taken, heat, station, other, beside in _in_the_oven(clashed):
         care = clashed.case.tasks[taken.job].care
         known = care.reheats and care.core is not None and hot_enough.at_least(care.core.celsius)
-        if taken.kept or not known or not WIDEST < beside.low - heat.high <= HOTTER or care.core is None:
+        if taken.kept or not known or not 0 < beside.low - heat.high <= HOTTER or care.core is None:
             continue
         wider = heat.model_copy(update={"high": float(math.ceil(beside.low))})
         edit = _set(clashed, taken, station, wider)

@@ -14,6 +14,7 @@ from board.plan.edit.edits import Edit
 from board.plan.load import PlanFile
 from board.plan.places import Loc
 from board.plan.resolve.assume import CourseWanted, FilledWay, Task
+from board.plan.resolve.unit import writes_fahrenheit
 from board.schedule.clocks import Stretch, stretches
 from board.schedule.conflicts import words
 from board.schedule.conflicts.clashes import HANDS, OVENS, Clash
@@ -121,6 +122,11 @@ class Clashed:
         """What adds up on the clock that runs out, if it is one that does."""
         clocked = self.violation.kind == "clock"
         return stretches(self.problem, self.case.solution)[self.violation.index] if clocked else []
+
+    @property
+    def in_fahrenheit(self) -> bool:
+        """Whether the plan writes its heat in °F."""
+        return writes_fahrenheit(self.file.places.lines)
 
     def name(self, job: int) -> str:
         return self.case.tasks[job].node.name

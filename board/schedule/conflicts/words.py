@@ -2,15 +2,22 @@
 
 from collections.abc import Sequence
 
+from board.base.dial import in_both_scales
 from board.base.words.times import degrees, dial
 
 SECOND_OVEN, A_HELPER = "second oven", "helper"
 ON_A_RING, IN_A_BOX = "on a ring, at the lowest flame or on a heat spreader", "in an insulated box, warmed first"
 
 
-def way_share(name: str, celsius: int, *, kept: bool) -> str:
-    what = f"what comes of '{name}'" if kept else f"'{name}'"
-    return f"let {what} stand at {dial(celsius)} too, if the recipe bears it"
+def way_share(name: str, celsius: int) -> str:
+    return f"let what comes of '{name}' stand at {dial(celsius)} too, if the recipe bears it"
+
+
+def way_bend(name: str, written: int, celsius: int, other: str, longer: int, *, in_fahrenheit: bool) -> str:
+    """`'roast the lamb': written 170 °C, set to 160 °C to share the oven with Gratin, 3 min longer`."""
+    was, now = (in_both_scales(each, in_fahrenheit=in_fahrenheit)[in_fahrenheit] for each in (written, celsius))
+    minutes = f", {abs(longer)} min {'longer' if longer > 0 else 'shorter'}" if longer else ""
+    return f"'{name}': written {was}, set to {now} to share the oven with {other}{minutes}"
 
 
 def way_keep(name: str, where: str, hot_celsius: int) -> str:

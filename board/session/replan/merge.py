@@ -31,10 +31,10 @@ class _Merger:
         """Old and new id of each oven change in the new sheet."""
         used: dict[str, int] = {}
         for slot in self.old.values():
-            if slot.kind == "heat" and (match := re.fullmatch(r"(dial/.+)-(\d+)", slot.id)):
+            if slot.of_a_dial and (match := re.fullmatch(r"(dial/.+)-(\d+)", slot.id)):
                 used[match[1]] = max(used.get(match[1], 0), int(match[2]))
         for slot in self.fresh.slots:
-            if slot.kind == "heat" and (match := re.fullmatch(r"(dial/.+)-(\d+)", slot.id)):
+            if slot.of_a_dial and (match := re.fullmatch(r"(dial/.+)-(\d+)", slot.id)):
                 used[match[1]] = used.get(match[1], 0) + 1
                 yield slot.id, f"{match[1]}-{used[match[1]]}"
 
@@ -57,19 +57,22 @@ class _Merger:
         )
 
     def _stays(self, slot: Slot) -> bool:
-        """Whether a slot stays: begun or left out. An oven change that was left out goes."""
+        """Whether a slot stays: begun, left out, or an oven to be switched off whose moment has come. An oven change
+        that was left out goes."""
         status = self.state.steps[slot.id].status
-        return status in BEGUN or (status == "left-out" and slot.kind != "heat")
+        if slot.kind == "off" and status == "to-come":
+            return all(self.state.steps[wait.after].settled for wait in slot.waits)
+        return status in BEGUN or (status == "left-out" and not slot.of_a_dial)
 
     def _is_ahead(self, slot: Slot) -> bool:
-        return slot.kind == "heat" or self.state.steps[slot.id].status == "to-come"
+        return slot.of_a_dial or self.state.steps[slot.id].status == "to-come"
 
     def _begun(self, slot: Slot) -> Slot:
         """Drops every wait but the order of steps: the others are over."""
         return replace(slot, waits=tuple(wait for wait in slot.waits if wait.reason == ORDER))
 
     def _ahead(self, slot: Slot) -> Slot:
-        if slot.kind == "heat":
+        if slot.of_a_dial:
             waits = tuple(replace(wait, after=self._id(wait.after)) for wait in slot.waits)
             return replace(slot, id=self._id(slot.id), waits=waits)
         old = self.old[slot.id]

@@ -187,6 +187,15 @@ def test_other_work_does_not_stand_for_it(plan_from: PlanFrom, job: str) -> None
     assert len(cleared(plan_from, job)) == 1
 
 
+def test_where_there_is_no_time_before_the_guests_the_table_comes_first(plan_from: PlanFrom) -> None:
+    """8 min of soup and 30 of lamps, and 10 to clear down: 48."""
+    lamps = "{job: polish the lamps, takes: 30 min, before: guests arrive}"
+    supper = SUPPER.format(jobs=lamps, dishes=SOUP, wash_up="")
+    for begins, cleared_down in (("18:20", False), ("17:45", False), ("17:30", True), ("9:00", True)):
+        file = plan_from(HEAD.replace("9:00 - 23:30", f"{begins} - 23:30") + supper)
+        assert (CLEAR_DOWN in file.filled.tasks) == cleared_down, begins
+
+
 def test_nothing_cooked_nothing_cleared(plan_from: PlanFrom) -> None:
     assert cleared(plan_from, dishes=SALAD) == []
     assert cleared(plan_from, wash_up=", wash up: no") == []
