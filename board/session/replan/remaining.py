@@ -19,6 +19,7 @@ from board.schedule.problem import Clock, Job, Order, OvenNow, OvenUse, Part, Pr
 from board.sheet.company import last_clear
 from board.sheet.exposure import Span
 from board.sheet.run_sheet import Slot, Use
+from board.sheet.told import DialTurn
 
 
 def as_it_stands(problem: Problem, state: State, forecast: Forecast) -> Problem:
@@ -189,6 +190,9 @@ class _Given:
         names = {facts.name: n for n, facts in enumerate(self.problem.ovens)}
         for slot in self.state.sheet.slots:
             step = self.state.steps[slot.id]
+            switched = slot.named if slot.kind == "off" and step.status == "finished" else None
+            if isinstance(switched, DialTurn) and switched.oven in names:
+                found[names[switched.oven]] = OvenNow(None, self._used_until(switched.oven), self.now)
             if (slot.kind != "heat" and slot.turn is None) or step.started is None or step.status == "left-out":
                 continue
             turned = Use(slot.turn.oven, 0, slot.start, slot.start, slot.turn.celsius) if slot.turn else slot.uses[0]

@@ -1,6 +1,7 @@
 """What is left of an evening, worked out anew: the present is given, nothing that happened moves, and it helps."""
 
 import random
+from dataclasses import replace
 from datetime import timedelta
 
 import pytest
@@ -9,6 +10,8 @@ from board.base.clock import StoppedClock
 from board.checks.sheet.clocks import dish_clocks
 from board.evening.decide import decide
 from board.evening.fold import fold_all
+from board.evening.forecast import Forecaster
+from board.evening.state import StepState
 from board.evening.wishes import DelayGuests, Done, Later, LeaveOut, Push, Refusal, TakeBack, TakeSheet
 from board.plan.load import PlanFile, read_plan
 from board.schedule.formulate import problem_of
@@ -88,6 +91,36 @@ def test_what_it_gives_up_is_told_of_its_own_slots(pie: PlanFile, slipping: Slip
     chains = [given.why for given in fresh.given_up if isinstance(given.why, Chain)]
     held_by = {link.after for chain in chains for link in chain.links}
     assert "dial/oven-2" in held_by <= set(fresh.by_id())
+
+
+def test_what_is_worked_out_anew_switches_the_oven_off_too(pie: PlanFile, slipping: Slipping) -> None:
+    slipping.until(at("18:45"))
+    fresh = worked_out_anew(pie, slipping.evening.state, slipping.clock.now())
+
+    assert fresh is not None
+    (off,) = [slot for slot in fresh.slots if slot.kind == "off"]
+    assert off.start == fresh.by_id()[BAKE].end
+    assert [wait.after for wait in off.waits] == [BAKE]
+
+
+def test_an_oven_that_waits_to_be_switched_off_still_does(
+    pie: PlanFile, slipping: Slipping, pie_sheet: RunSheet
+) -> None:
+    (off,) = [slot.id for slot in pie_sheet.slots if slot.kind == "off"]
+    (heat,) = [slot.id for slot in pie_sheet.slots if slot.kind == "heat"]
+    state = slipping.evening.state
+    over = pie_sheet.by_id()[BAKE].end
+    done = StepState("finished", pie_sheet.by_id()[BAKE].start, over)
+    waiting = replace(state, steps={**state.steps, ROLL: done, heat: done, BAKE: done})
+    fresh = worked_out_anew(pie, waiting, over + timedelta(minutes=1))
+
+    assert fresh is not None
+    assert off in fresh.by_id()
+    switched = replace(waiting, steps={**waiting.steps, off: StepState("finished", over, over)})
+    problem = problem_of(pie.plan, pie.filled)
+    for each, celsius in ((waiting, 180), (switched, None)):
+        look = Forecaster(pie_sheet).forecast(each, over + timedelta(minutes=1))
+        assert as_it_stands(problem, each, look).ovens_now[0].celsius == celsius
 
 
 def test_taking_it_back_is_as_if_it_had_not_been(pie: PlanFile, slipping: Slipping) -> None:
