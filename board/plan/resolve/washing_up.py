@@ -9,7 +9,7 @@ from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
 from board.facts import deeds
-from board.facts.job_words import mentions_job, says_when
+from board.facts.job_words import mentions_job, says_when, usual_job
 from board.facts.jobs import JOB_MINUTES
 from board.facts.phrases import stems
 from board.facts.washing import CLEARS_DOWN, TOOL_MINUTES, clear_down_minutes, is_washed_between
@@ -54,13 +54,18 @@ def _has_time(plan: Plan, minutes: int) -> bool:
     hours = [span for name in plan.hands for span in less(hours_of(plan, name), [])]
     ahead, last = (_minutes_within(hours, since, arrive) for since in (ALWAYS[0], arrive - _LAST_STRETCH))
     steps = (step for course in plan.courses for dish in course.dishes for step in dish.steps)
-    work = sum(_handwork(each) for each in (*steps, *plan.jobs))
+    work = sum(map(_handwork, steps)) + sum(_of_job(plan, job) for job in plan.jobs)
     return ahead >= work + minutes and last >= _ROOM * minutes
 
 
 def _minutes_within(hours: list[Interval], since: datetime, until: datetime) -> float:
     spans = (min(end, until) - max(start, since) for start, end in hours)
     return sum((max(span, timedelta()) for span in spans), timedelta()) / timedelta(minutes=1)
+
+
+def _of_job(plan: Plan, job: Job) -> int:
+    usual = usual_job(job.job)
+    return _handwork(job) if job.takes or usual is None else usual.minutes_for(plan.guest_count)
 
 
 def _handwork(work: Work) -> int:
