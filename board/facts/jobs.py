@@ -319,10 +319,10 @@ USUAL_JOBS: dict[str, UsualJob] = {
     "clear down the kitchen": UsualJob(
         20, "clear down|clear|clear up|clean|clean up|tidy|tidy up|wipe|wipe down|scrub",
         "kitchen|worktop|work surface|surface|counter|countertop|counter top|sink|side|hob|stovetop",
-        _before("guests", 120), place="worktop",
+        _before("guests", 60), place="worktop",
     ),
     "wash up": UsualJob(
-        20, "wash up|wash|do|finish|clear", "washing up|dish|dishes|pan|pot", _before("guests", 120), place="worktop",
+        20, "wash up|wash|do|finish|clear", "washing up|dish|dishes|pan|pot", _before("guests", 60), place="worktop",
         saying="^(?:do |finish )?(?:the )?wash(?:ing)? up\\b",
     ),
     "put away the leftovers": UsualJob(

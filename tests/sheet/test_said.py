@@ -261,8 +261,8 @@ ASSUMED: dict[str, Assumed | str] = {
     "is laid with soup bowl, soup spoon: Broth": Assumed("laid", {"pieces": ("soup bowl", "soup spoon")}, ("Broth",)),
     "is laid with napkin: the whole meal": Assumed("laid-throughout", {"pieces": ("napkin",)}),
     "0.5 min to wash a piece of the table, at least 3 min": Assumed("wash-a-piece", {"each": 0.5, "least": 3}),
-    "14 min to clear down the kitchen in the last 2 h before the guests arrive (a job of that name goes before it; "
-    "`wash up: no` under kitchen leaves it out)": Assumed("clear-down", {"minutes": 14, "most": 120}),
+    "14 min to clear down the kitchen in the last 1 h before the guests arrive (a job of that name goes before it; "
+    "`wash up: no` under kitchen leaves it out)": Assumed("clear-down", {"minutes": 14, "most": 60}),
     "3 min to wash a tool before another dish goes into it (`wash up: no` under kitchen leaves it out): pan":
         Assumed("wash-a-tool", {"minutes": 3}, ("pan",)),
     "an ordinary kitchen: one oven with two shelves, four rings": Assumed("kitchen"),

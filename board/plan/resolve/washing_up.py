@@ -29,7 +29,7 @@ CLEAR_DOWN = "clear down the kitchen"
 LOC: Loc = ("kitchen", "wash up")
 _KEEPS, _STILL_ONE = 120, 60  # minutes: what says nothing keeps; food that waits no longer stays in its tool; ours
 _DAY_BEGINS = timedelta(hours=5)  # a cook's day; ours
-_LAST_STRETCH, _ROOM = timedelta(hours=2), 2  # time before the guests, and how often the job fits into it; ours
+_LAST_STRETCH, _ROOM = timedelta(hours=1), 2  # before the guests, and how often the job fits into it; ours
 _NEVER_OVER = 1_000  # passes over the links that never settle: they go round in a ring
 
 

@@ -152,7 +152,7 @@ def test_a_kitchen_is_cleared_down_before_the_guests_come(plan_from: PlanFrom) -
     file = plan_from(HEAD + SUPPER.format(jobs="", dishes=SOUP, wash_up=""))
     (link,) = (link for link in file.filled.links if link.first == CLEAR_DOWN)
 
-    assert (link.second, link.most, link.firm) == ("guests-arrive", 120, False)
+    assert (link.second, link.most, link.firm) == ("guests-arrive", 60, False)
     assert file.filled.tasks[CLEAR_DOWN].ways[0].takes.likely == 10
 
 
