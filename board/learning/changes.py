@@ -18,7 +18,7 @@ from board.plan.phrases.durations import takes_text
 from board.plan.phrases.stations import rate_text
 from board.plan.places import Loc
 from board.plan.resolve.known_again import name_key
-from board.plan.resolve.links import eaten_minutes, labels
+from board.plan.resolve.links import eaten_minutes, is_written, labels
 from board.review.kinds import Key, key_of, key_of_sitting, key_of_slot, sitting_label
 from board.review.observe import Observed, OvenTurn, PastEvening
 from board.sheet.run_sheet import CourseSlot, Lasts, RunSheet, Slot
@@ -180,13 +180,13 @@ def _by(count: int, items: list[str]) -> list[list[str]]:
 
 def _figures(file: PlanFile) -> dict[Key, _Figure]:
     """Lengths by key. A key with two lengths is left out, since an evening could be about either; so is thawing, whose
-    length follows from weight."""
+    length follows from weight, and what is no line of the plan."""
     found: dict[Key, _Figure] = {}
     twice: set[Key] = set()
     names = labels(task.node for task in file.filled.tasks.values())
     for task in file.filled.tasks.values():
         node, work = task.node, task.work
-        if work is None or work.thaws is not None:
+        if work is None or work.thaws is not None or not is_written(node):
             continue
         for number, way in enumerate(task.ways):
             own = number > 0 and work.or_[number - 1].takes is not None

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from board.plan.load import PlanFile
 from board.plan.places import Loc
 from board.plan.resolve.known_again import name_key
+from board.plan.resolve.links import is_written
 from board.review.kinds import Key, key_of
 from board.review.observe import Noted, PastEvening
 
@@ -52,7 +53,7 @@ def _places(file: PlanFile) -> dict[Loc, tuple[_Place, list[str]]]:
     for number, course in enumerate(file.plan.courses):
         found["courses", number] = name_key(course.course), course.noted
     for task in file.filled.tasks.values():
-        if task.work is not None:
+        if task.work is not None and is_written(task.node):
             found[task.node.loc] = key_of(task.node.dish, task.node.name, ""), task.work.noted
     return found
 

@@ -31,6 +31,7 @@ date: 2026-11-28
 zone: Europe/Dublin
 arrive: 18:30
 guests: [4 guests]
+kitchen: {wash up: no}
 hands:
   host: {hours: {on the day: '15:00 - 23:30'}}
 courses:
@@ -85,6 +86,18 @@ def test_lessons_are_shown_with_what_they_bring_and_the_plan_is_left_alone(
     assert "25 to 30 to 35 min" in out
     assert "worked out anew" in out
     assert plan.read_text(encoding="utf-8") == PLAN
+
+
+def test_washing_up_that_nobody_wrote_is_no_lesson(run: Run, plan: Path, tmp_path: Path) -> None:
+    """There is no line of the plan to write its minutes to."""
+    plan.write_text(PLAN.replace("wash up: no", "wash up: yes"), encoding="utf-8")
+    log = live(plan, tmp_path / "evening.jsonl")
+    code, out, _ = run("lessons", str(plan), str(log), "--no-effect", "--take", "all")
+
+    assert code == ExitCode.DONE
+    assert "clear down" not in out
+    assert "wash up: yes" in plan.read_text(encoding="utf-8")
+    assert "history:" in plan.read_text(encoding="utf-8")
 
 
 def test_the_timetable_worked_out_anew_is_on_time_again(run: Run, plan: Path, tmp_path: Path) -> None:

@@ -12,6 +12,7 @@ date: 2026-11-28
 zone: Europe/Dublin
 arrive: 18:30
 guests: 2
+kitchen: {wash up: no}
 hands:
   host:
     hours:

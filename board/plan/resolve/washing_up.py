@@ -181,7 +181,11 @@ def _uses(linked: Linked, times: "_Times", tool: str) -> list[_Use]:
 
 
 def _amount(node: Node, tool: str) -> int:
-    return node.work.where.tools.get(tool, 0) if node.work is not None and node.work.where is not None else 0
+    """How many of a tool each of its ways takes."""
+    if node.work is None:
+        return 0
+    places = (way.where or node.work.where for way in (node.work, *node.work.or_))
+    return min(place.tools.get(tool, 0) if place is not None else 0 for place in places)
 
 
 def _goes_on(linked: Linked, first: Node, second: Node, tool: str) -> bool:

@@ -100,6 +100,11 @@ def test_a_dish_goes_on_in_its_own_pot(washed: Washed) -> None:
     assert washed(main=sauce) == [("fish", "wash the frying pan", "sauce")]
 
 
+def test_a_pan_that_another_way_does_without_is_not_counted_on(washed: Washed) -> None:
+    other = f"{step('sear the fish', 'stovetop, frying pan')}, or: {{where: 'oven at 200 C', takes: 10 min}}"
+    assert washed(starter=dish("Fish", other)) == []
+
+
 def test_what_may_be_done_the_day_before_leaves_the_pan_to_that_day(washed: Washed) -> None:
     onions = dish("Onions", step("brown the onions", "stovetop, frying pan", "2 days in the fridge"))
     assert washed(starter=onions) == [("onions", "wash the frying pan", "steaks")]
