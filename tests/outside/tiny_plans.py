@@ -210,7 +210,7 @@ def as_plan(tiny: Tiny) -> str:
     jobs = "".join(f"  - {_line(tiny, step)}\n" for step in tiny.steps if step.is_job)
     return (
         f"event: Tiny\ndate: 2026-06-06\nzone: UTC\narrive: '{_clock(ARRIVE)}'\nguests: [2 guests]\n{air}"
-        f"kitchen: {{ovens: {{oven: {oven}}}, rings: {tiny.rings}, tools: {{pan: 1}}}}\nhands:\n{hands}{trip}"
+        f"kitchen: {{ovens: {{oven: {oven}}}, rings: {tiny.rings}, tools: {{pan: 1}}, wash up: no}}\nhands:\n{hands}{trip}"
         f"courses:\n  - course: All\n    at: '{_clock(tiny.wanted)}'\n    standing: yes\n    serve: {SERVE} min\n"
         f"    clear: 0 min\n    eaten in: {tiny.eaten} min\n    may slip: {tiny.may_slip} min\n{outdoors}"
         f"    dishes:\n      - dish: all of it\n{spoils}        steps:\n"

@@ -47,7 +47,7 @@ def ways_told_amiss(plan: PlanFile, sheet: RunSheet) -> list[str]:
 
 
 def _names_its_way(plan: PlanFile, slot: Slot) -> bool:
-    if slot.kind == "heat":
+    if slot.of_a_dial:
         return slot.plan_way is msgspec.UNSET
     task = plan.filled.tasks[slot.id]
     return slot.plan_way is not msgspec.UNSET and task.ways[slot.plan_way] in fitting_ways(plan.plan, task, slot)[0]
