@@ -7,6 +7,7 @@ from zoneinfo import ZoneInfo
 from board.base import words as shared
 from board.evening import words
 from board.evening.answers import last_go
+from board.evening.behind import wrong_with
 from board.evening.events import (
     CallPutOff,
     CoursePushed,
@@ -18,9 +19,11 @@ from board.evening.events import (
     Part,
     ReadingSkipped,
     ReadingTaken,
+    Said,
     SheetTaken,
     StepFinished,
     StepLeftOut,
+    StepsSaid,
     StepStarted,
     TakenBack,
 )
@@ -40,6 +43,7 @@ from board.evening.wishes import (
     Push,
     PutAway,
     Refusal,
+    Say,
     Settle,
     TakeBack,
     TakeReading,
@@ -89,6 +93,8 @@ def decide(state: State, wish: Wish, at: datetime) -> list[Event] | Refusal:
             return _end_unread(state, slot, at)
         case PutAway(course=course):
             return _put_away(state, course, at)
+        case Say(steps=steps):
+            return _say(state, steps, at)
         case TakeBack():
             targets = tuple(last_go(state))
             return [TakenBack(n=n, at=at, targets=targets)] if targets else Refusal(words.NOTHING_TO_TAKE_BACK)
@@ -197,6 +203,15 @@ def _put_away(state: State, course: str, at: datetime) -> list[Event] | Refusal:
     if job is not None:
         return Refusal(words.job_puts_away(_name(state, job), course))
     return [LeftoversPutAway(n=state.last_n + 1, at=at, course=course)]
+
+
+def _say(state: State, steps: tuple[Said, ...], at: datetime) -> list[Event] | Refusal:
+    wrong = wrong_with(state, steps, at)
+    if wrong is not None:
+        slots, (id_, why, other) = state.sheet.by_id(), wrong
+        name, first = (slots[each].name if each in slots else each for each in (id_, other))
+        return Refusal(words.cannot_be_so(name, why, first))
+    return [StepsSaid(n=state.last_n + 1, at=at, steps=steps)] if steps else Refusal(words.NOTHING_SAID)
 
 
 def _push(state: State, course: str, minutes: int, at: datetime) -> list[Event] | Refusal:

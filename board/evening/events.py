@@ -151,6 +151,20 @@ class ClockWarned(_Event, frozen=True, tag=True, kw_only=True):
     cooking: str | None = None
 
 
+class Said(msgspec.Struct, frozen=True, gc=False):
+    """One slot of `StepsSaid`. `finished` None: it is under way."""
+
+    slot: str
+    started: Moment
+    finished: Moment | None = None
+
+
+class StepsSaid(_Event, frozen=True, tag=True, kw_only=True):
+    """The host told the board afterwards what had been done and when, in one answer: said, not seen."""
+
+    steps: tuple[Said, ...]
+
+
 class LeftoversPutAway(_Event, frozen=True, tag=True, kw_only=True):
     """The host said that a cleared course's leftovers are put away in the cold."""
 
@@ -200,6 +214,7 @@ Event = (
     | NoteWritten
     | ReadingTaken
     | ReadingSkipped
+    | StepsSaid
     | KeepingWarned
     | ClockWarned
     | LeftoversPutAway
@@ -223,6 +238,7 @@ ANSWERS = (
     NoteWritten,
     ReadingTaken,
     ReadingSkipped,
+    StepsSaid,
     LeftoversPutAway,
 )
 

@@ -4,7 +4,7 @@ import math
 from dataclasses import dataclass
 from datetime import datetime
 
-from board.evening.events import Part
+from board.evening.events import Part, Said
 from board.evening.forecast import Forecast
 from board.evening.state import State
 from board.sheet.run_sheet import RunSheet
@@ -36,6 +36,13 @@ class Later:
     part: Part
     number: int = 0
     minutes: int = LATER_MINUTES
+
+
+@dataclass(frozen=True, slots=True)
+class Say:
+    """These were done, and then: told afterwards."""
+
+    steps: tuple[Said, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -139,6 +146,7 @@ Wish = (
     | TakeReading
     | EndUnread
     | PutAway
+    | Say
     | TakeBack
     | Close
 )

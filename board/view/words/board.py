@@ -67,7 +67,14 @@ def plan_and_more(count: int) -> str:
     return f"{MORE} and {count} more"
 
 
-ANSWER_WORDS = {"CoursePushed": "the push", "NoteWritten": "the note", "SheetTaken": "the new timetable"}
+ANSWER_WORDS = {
+    "CoursePushed": "the push",
+    "NoteWritten": "the note",
+    "SheetTaken": "the new timetable",
+    "StepsSaid": "what you told",
+}
+
+STILL = "still"
 
 LANES_SHORT = {
     "oven": "Oven",
