@@ -15,7 +15,7 @@ from board.evening.forecast import Forecaster
 from board.evening.state import State
 from board.sheet.run_sheet import Slot
 
-LATE = timedelta(minutes=10)  # what is later than this is asked about rather than called; ours
+LATE = timedelta(minutes=20)  # what is later than this is asked about rather than called; ours
 _TIMES = re.compile(r"(\d{1,2})[:.]?(\d{2})(?:\s*(?:-|–|to)\s*(\d{1,2})[:.]?(\d{2}))?")
 
 
@@ -37,7 +37,8 @@ def behind(state: State, forecaster: Forecaster, now: datetime) -> tuple[Said, .
         if step.settled or start > now or (not over and (slot.whole or step.status == "under-way")):
             continue
         found.append(Said(slot.id, start, end if over else None))
-    missed = (each.finished or each.started for each in found)
+    begun = {id_ for id_, step in state.steps.items() if step.status == "under-way"}
+    missed = (each.finished if each.finished and each.slot in begun else each.started for each in found)
     return tuple(found) if any(moment <= now - LATE for moment in missed) else ()
 
 

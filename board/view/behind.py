@@ -8,7 +8,7 @@ from board.view.board import Viewer
 
 
 def said_row(viewer: Viewer, said: Said, *, ticked: bool) -> tuple[str, str]:
-    """Its text, `▣ Fri 17:00–17:30  brown the beef (Beef shin)`, and its role on the screen."""
+    """Its text, `Fri 17:00–17:30  brown the beef (Beef shin)` behind a sign, and its role on the screen."""
     slot = viewer.slots[said.slot]
     over = said.finished is not None
     sign = shared.SIGN[("finished" if over else "under-way") if ticked else "box"]

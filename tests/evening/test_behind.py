@@ -45,7 +45,7 @@ def test_opened_before_its_first_call_nothing_lies_behind(little: RunSheet) -> N
 def test_opened_in_the_middle_what_should_be_done_is_asked_and_what_runs_by_itself_is_under_way(
     little: RunSheet,
 ) -> None:
-    assert opened(little, "17:41").evening.behind() == (CHOP, Said("stew", at("17:30")))
+    assert opened(little, "17:45").evening.behind() == (CHOP, Said("stew", at("17:30")))
     assert opened(little, "18:31").evening.behind() == (CHOP, STEW, ARRIVED)
 
 

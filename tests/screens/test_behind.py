@@ -3,6 +3,7 @@
 import pytest
 from textual.pilot import Pilot
 
+from board.base.words import SIGN
 from board.evening.events import CallRaised, StepsSaid
 from board.screens.behind import BehindScreen
 from board.screens.live import LiveScreen
@@ -29,7 +30,7 @@ async def test_it_asks_before_anything_is_called(late: Kitchen, size: tuple[int,
         await pilot.pause()
         await pilot.pause()
         assert "3 steps should be done by now" in late.shown()
-        assert "▣ Sat 17:00–17:20" in late.shown()
+        assert f"{SIGN['finished']} Sat 17:00–17:20" in late.shown()
         assert not any(isinstance(event, CallRaised) for event in late.host.evening.told)
         assert late.chime.rung == 0
 
