@@ -45,7 +45,10 @@ class CallRaised(_Event, frozen=True, tag=True, kw_only=True):
 
 
 class StepStarted(_Event, frozen=True, tag=True, kw_only=True):
+    """`along`: with the key that ended the step before it."""
+
     slot: str
+    along: bool = False
 
 
 class LookedIn(_Event, frozen=True, tag=True, kw_only=True):

@@ -14,11 +14,12 @@ LATER_MINUTES = 5  # ours
 
 @dataclass(frozen=True, slots=True)
 class Done:
-    """Answers the call: started, looked in, or finished."""
+    """Answers the call: started, looked in, or finished. `then`: what begins with the same key."""
 
     slot: str
     part: Part
     number: int = 0
+    then: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
