@@ -3,17 +3,22 @@
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
+from typing import Literal
 
 from board.evening.events import Part
 from board.evening.forecast import Forecast
 from board.evening.state import CallKey, State, StepState
-from board.sheet.run_sheet import Slot
+from board.sheet.run_sheet import HEAT, Slot
+
+Sound = Literal["burns", "begin", "look-in"]
 
 
 @dataclass(frozen=True, slots=True)
 class Call:
     """A timed prompt; times in UTC. `raised`: None until it is. `silent`: the step ends by itself, so it is never
-    shown. `burns`: it ends something hot. `overtaken`: the step, had it started when called, would be over by now.
+    shown. `burns`: it ends something hot that nobody stands at. `overtaken`: the step, had it started when called,
+    would be over by now. `in_hand`: the end of work that hands are on all along; nobody need be told. `then`: what the
+    same hands begin as soon as this is over, or what goes into an oven that has its heat.
     """
 
     slot: str
@@ -25,10 +30,19 @@ class Call:
     silent: bool = False
     burns: bool = False
     overtaken: bool = False
+    in_hand: bool = False
+    then: str | None = None
 
     @property
     def key(self) -> CallKey:
         return (self.slot, self.part, self.number)
+
+    @property
+    def sound(self) -> Sound | None:
+        """What it sounds like; None: not at all."""
+        if self.silent or (self.in_hand and self.then is None):
+            return None
+        return "burns" if self.burns else "look-in" if self.part == "look-in" else "begin"
 
 
 def calls(forecast: Forecast, state: State) -> tuple[list[Call], list[Call]]:
@@ -45,9 +59,14 @@ def calls(forecast: Forecast, state: State) -> tuple[list[Call], list[Call]]:
 
 
 def _cost(call: Call, slot: Slot) -> float:
-    """Minutes to spare before a delay hurts; the smallest is the costliest."""
+    """Minutes to spare before a delay hurts; the smallest is the costliest. The guests at the door come before all, the
+    end of work in hand after all."""
+    if slot.kind == "arrive":
+        return -2.0
     if call.burns:
         return -1.0
+    if call.in_hand:
+        return 20_000.0
     if call.part == "look-in":
         return 1.0
     return 10_000.0 if call.give_minutes is None else float(max(0, call.give_minutes))
@@ -92,12 +111,42 @@ def _while_under_way(
         if due < end:
             yield _call(state, slot, "look-in", number, due, None)
     silent = slot.ends_by_itself
-    yield _call(state, slot, "end", 0, end, forecast.slots[slot.id].give_minutes, silent=silent)
+    call = _call(state, slot, "end", 0, end, forecast.slots[slot.id].give_minutes, silent=silent)
+    is_up = call.due <= forecast.now
+    yield replace(call, in_hand=slot.whole, then=_next_in_hand(forecast, state, slot) if is_up else None)
+
+
+def _next_in_hand(forecast: Forecast, state: State, slot: Slot) -> str | None:
+    """What is begun at once when a step is over: what waits for nothing else, is due, and wants the same hands; of an
+    oven's change, what its heat is for. The most pressing of several."""
+    found = [
+        (_give(forecast, other), other.start, other.id)
+        for other in state.sheet.slots
+        if state.steps[other.id].status == "to-come"
+        and forecast.slots[other.id].start <= forecast.now
+        and all(wait.after == slot.id or state.steps[wait.after].settled for wait in other.waits if wait.must)
+        and (_same_hands(slot, other) if slot.whole else _wants_heat_of(other, slot))
+    ]
+    return min(found)[2] if found else None
+
+
+def _give(forecast: Forecast, slot: Slot) -> float:
+    give = forecast.slots[slot.id].give_minutes
+    return 10_000.0 if give is None else give
+
+
+def _same_hands(slot: Slot, other: Slot) -> bool:
+    mine = {part.who for part in slot.attended}
+    return any(part.kind in ("all", "start") and part.who in mine for part in other.attended)
+
+
+def _wants_heat_of(other: Slot, change: Slot) -> bool:
+    return change.kind == "heat" and any(wait.after == change.id and wait.reason == HEAT for wait in other.waits)
 
 
 def _call(
     state: State, slot: Slot, part: Part, number: int, due: datetime, give: int | None, *, silent: bool = False
 ) -> Call:
     raised = state.raised.get((slot.id, part, number))
-    burns = part == "end" and slot.on_heat and slot.kind != "heat"
+    burns = part == "end" and slot.on_heat and slot.kind != "heat" and not slot.whole
     return Call(slot.id, part, number, min(raised, due) if raised else due, raised, give, silent, burns)

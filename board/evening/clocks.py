@@ -16,6 +16,7 @@ from board.evening.leftovers import job_of, left_out_of, left_since, put_away_at
 from board.evening.state import ClockKey, State
 from board.sheet.exposure import Exposure, RawFood, before_cooking, exposures
 from board.sheet.run_sheet import RawLimit, RunSheet, SpoilClock
+from board.sheet.sittings import sitting
 
 WARN_CLOCK_MINUTES = 20  # before a limit; common practice, no source
 TOLD_AFTER = timedelta(minutes=30)  # how long leftovers stay listed past their limit; ours
@@ -29,8 +30,9 @@ class LiveClock:
     """A dish's clock at one moment. `until`: when it reaches (or reached) its limit if it stands out from now on, UTC.
 
     `where`: in the kitchen, on the table, left over after clearing, or put away. `job`: the plan has a job that puts it
-    away. `too_long`: by the forecast, it reaches its limit before it is eaten. Raw food only: `raw` names it in the
-    plan's words; `cooking` is the slot that cooks it.
+    away. `too_long`: by the forecast, it reaches its limit before it is eaten, or before that job has put it away.
+    `planned_minutes`: how long the timetable has it stand out until it is eaten, or cooked. Raw food only: `raw` names
+    it in the plan's words; `cooking` is the slot that cooks it.
     """
 
     dish: str
@@ -42,6 +44,7 @@ class LiveClock:
     where: Where
     job: bool
     too_long: bool = False
+    planned_minutes: float = 0.0
     raw: str | None = None
     cooking: str | None = None
 
@@ -54,7 +57,7 @@ class LiveClock:
 class LeftOver:
     """A course's leftovers, on the table or cleared: the clock of its dish with the least time left.
 
-    `job`: the plan has a job that puts them away. `cleared`: the course was cleared.
+    `job`: the plan has a job that puts them away, in time as it looks. `cleared`: the course was cleared.
     """
 
     course: str
@@ -73,10 +76,14 @@ def live_clocks(state: State, forecast: Forecast) -> tuple[LiveClock, ...]:
     left_out, here = left_out_of(state), now + NOW_ON
     past = spans(state, here)
     future = {id_: (each.start, each.end) for id_, each in forecast.slots.items()}
+    wished = {slot.id: (slot.start, slot.end) for slot in sheet.slots}
     so_far, ahead = exposures(sheet, past, left_out), exposures(sheet, future, forecast.left_out | left_out)
-    found = [_clock(state, first, second, now, here) for first, second in zip(so_far, ahead, strict=True)]
-    raw_ahead = {raw.cooking.id: raw.minutes() for raw in before_cooking(sheet, future, forecast.left_out | left_out)}
-    found += _raw_clocks(state, before_cooking(sheet, past, left_out), raw_ahead, now, here)
+    found = [_clock(state, forecast, *each, here) for each in zip(so_far, ahead, exposures(sheet, wished), strict=True)]
+    raw_ahead, raw_planned = (
+        {raw.cooking.id: raw.minutes() for raw in before_cooking(sheet, times, gone)}
+        for times, gone in ((future, forecast.left_out | left_out), (wished, frozenset[str]()))
+    )
+    found += _raw_clocks(state, before_cooking(sheet, past, left_out), raw_ahead, raw_planned, now, here)
     return tuple(clock for clock in found if clock is not None)
 
 
@@ -85,42 +92,51 @@ def has_clocks(sheet: RunSheet) -> bool:
     return bool(sheet.clocks) or sheet.raw_limit is not None
 
 
-def _clock(state: State, past: Exposure, future: Exposure, now: datetime, here: datetime) -> LiveClock | None:
-    clock = past.clock
+def _clock(
+    state: State, forecast: Forecast, past: Exposure, future: Exposure, planned: Exposure, here: datetime
+) -> LiveClock | None:
+    clock, now = past.clock, forecast.now
     where, away, job = _where(state, clock), put_away_at(state, clock), job_of(state, clock) is not None
     out = stood_out(state, past, now if away is None else min(away, now))
     on_its_way = any(each.start < each.end == here for each in past.stretches)
     running = away is None and (on_its_way or (where == "left" and not job))
     if not running and not out:
         return None
-    runs_out = future.runs_out()
+    until = now + timedelta(minutes=clock.limit_minutes - out)
     return LiveClock(
         dish=clock.dish,
         course=clock.course,
         out_minutes=out,
         limit_minutes=clock.limit_minutes,
-        until=now + timedelta(minutes=clock.limit_minutes - out),
+        until=until,
         running=running,
         where=where,
         job=job,
-        too_long=where == "kitchen" and runs_out is not None and _before_eaten(future, runs_out),
+        too_long=_too_long(state, forecast, future, where, until),
+        planned_minutes=planned.minutes(state.sheet.by_id()[clock.serve].end + _eaten_for(state, clock)),
     )
 
 
 def _raw_clocks(
-    state: State, so_far: list[RawFood], ahead: Mapping[str, float], now: datetime, here: datetime
+    state: State,
+    so_far: list[RawFood],
+    ahead: Mapping[str, float],
+    planned: Mapping[str, float],
+    now: datetime,
+    here: datetime,
 ) -> Iterator[LiveClock | None]:
-    """`ahead`: by cooking slot, minutes its food will have stood out when cooking starts."""
+    """By cooking slot, minutes its food will have stood out when cooking starts: `ahead`, as it looks; `planned`."""
     limit, served = state.sheet.raw_limit, {course.name: course.serve for course in state.sheet.courses}
     if limit is None:
         return
     for raw in so_far:
         if status(state, served.get(raw.cooking.course or "", "")) != "finished":
-            yield _raw_clock(state, raw, limit, ahead.get(raw.cooking.id, 0.0) > limit.minutes, now, here)
+            will, should = (minutes.get(raw.cooking.id, 0.0) for minutes in (ahead, planned))
+            yield _raw_clock(state, raw, limit, will, should, now, here)
 
 
 def _raw_clock(
-    state: State, raw: RawFood, limit: RawLimit, too_long: bool, now: datetime, here: datetime
+    state: State, raw: RawFood, limit: RawLimit, will: float, should: float, now: datetime, here: datetime
 ) -> LiveClock | None:
     """The clock runs until cooking starts; after that it stays only if the limit was passed."""
     out, to_come = raw.minutes(now), status(state, raw.cooking.id) == "to-come"
@@ -136,16 +152,26 @@ def _raw_clock(
         running=running,
         where="kitchen",
         job=False,
-        too_long=too_long,
+        too_long=will > limit.minutes,
+        planned_minutes=should,
         raw=raw.food,
         cooking=raw.cooking.id,
     )
 
 
-def _before_eaten(future: Exposure, runs_out: datetime) -> bool:
-    """Whether the limit is reached before the dish has been eaten."""
-    eaten = max((each.end for each in future.stretches if each.what in ("during", "kept", "table")), default=runs_out)
-    return runs_out < eaten
+def _too_long(state: State, forecast: Forecast, future: Exposure, where: Where, until: datetime) -> bool:
+    """In the kitchen: whether the limit is reached before the dish has been eaten. Once served: before its job has put
+    away what is left; `until`: when its limit is reached."""
+    if where != "kitchen":
+        job = job_of(state, future.clock)
+        return job is not None and where != "away" and forecast.slots[job].end > until
+    eaten = forecast.slots[future.clock.serve].end + _eaten_for(state, future.clock)
+    return round(future.minutes(eaten)) > future.clock.limit_minutes
+
+
+def _eaten_for(state: State, clock: SpoilClock) -> timedelta:
+    course = next(each for each in state.sheet.courses if each.name == clock.course)
+    return timedelta(minutes=sitting(state.sheet, course).likely)
 
 
 def _where(state: State, clock: SpoilClock) -> Where:
@@ -200,7 +226,8 @@ def _by_course(clocks: Iterable[LiveClock]) -> list[LeftOver]:
             continue
         known = found.get(each.course)
         if known is None or each.until < known.until:
-            found[each.course] = LeftOver(each.course, each.until, each.limit_minutes, each.where == "left", each.job)
+            in_time = each.job and not each.too_long
+            found[each.course] = LeftOver(each.course, each.until, each.limit_minutes, each.where == "left", in_time)
     return list(found.values())
 
 
@@ -220,15 +247,20 @@ def _warnings(clocks: tuple[LiveClock, ...], now: datetime) -> Iterator[ClockKey
     for each in clocks:
         if each.where == "kitchen" and each.over:
             yield each.dish, each.course, "over", each.cooking
-        elif each.where == "kitchen" and each.running and is_near(each.until, now):
+        elif each.where == "kitchen" and each.running and _is_alarming(each, now):
             yield each.dish, each.course, "soon", each.cooking
     for left in _by_course(clocks):
         if now >= left.until:
             yield None, left.course, "over", None
-        elif is_near(left.until, now):
+        elif is_near(left.until, now) and not left.job:
             yield None, left.course, "soon", None
         elif left.cleared and not left.job:
             yield None, left.course, "put-away", None
+
+
+def _is_alarming(clock: LiveClock, now: datetime) -> bool:
+    """Near its limit, and it will pass it, or stands longer than planned: what was planned so alarms nobody."""
+    return is_near(clock.until, now) and (clock.too_long or clock.out_minutes > clock.planned_minutes)
 
 
 def is_near(until: datetime, now: datetime) -> bool:

@@ -4,9 +4,12 @@ from datetime import datetime, timedelta
 from typing import assert_never
 from zoneinfo import ZoneInfo
 
+import msgspec
+
 from board.base import words as shared
 from board.evening import words
 from board.evening.answers import last_go
+from board.evening.behind import wrong_with
 from board.evening.events import (
     CallPutOff,
     CoursePushed,
@@ -18,12 +21,15 @@ from board.evening.events import (
     Part,
     ReadingSkipped,
     ReadingTaken,
+    Said,
     SheetTaken,
     StepFinished,
     StepLeftOut,
+    StepsSaid,
     StepStarted,
     TakenBack,
 )
+from board.evening.fold import fold_all
 from board.evening.leftovers import job_of, left_since, put_away_at
 from board.evening.readings import asked_again, hold_left, lacks, last_reading, takes_readings
 from board.evening.slip_wishes import decide_slip
@@ -40,6 +46,7 @@ from board.evening.wishes import (
     Push,
     PutAway,
     Refusal,
+    Say,
     Settle,
     TakeBack,
     TakeReading,
@@ -59,8 +66,9 @@ def decide(state: State, wish: Wish, at: datetime) -> list[Event] | Refusal:
     """The events of a wish, numbered on from the state's last, or a refusal. `at`: aware, UTC."""
     n = state.last_n + 1
     match wish:
-        case Done(slot=slot, part=part, number=number):
-            return _done(state, slot, part, number, at)
+        case Done(slot=slot, part=part, number=number, then=then):
+            done = _done(state, slot, part, number, at)
+            return done if then is None or isinstance(done, Refusal) else [*done, *_begun_along(state, done, then, at)]
         case Settle(slot=slot):
             return _end_unread(state, slot, at)
         case Later(slot=slot, part=part, number=number, minutes=minutes):
@@ -89,6 +97,8 @@ def decide(state: State, wish: Wish, at: datetime) -> list[Event] | Refusal:
             return _end_unread(state, slot, at)
         case PutAway(course=course):
             return _put_away(state, course, at)
+        case Say(steps=steps):
+            return _say(state, steps, at)
         case TakeBack():
             targets = tuple(last_go(state))
             return [TakenBack(n=n, at=at, targets=targets)] if targets else Refusal(words.NOTHING_TO_TAKE_BACK)
@@ -124,6 +134,14 @@ def _done(state: State, id_: str, part: Part, number: int, at: datetime) -> list
     if slot.end == slot.start:
         return _settle(state, id_, at)
     return [StepStarted(n=n, at=at, slot=id_)]
+
+
+def _begun_along(state: State, done: list[Event], then: str, at: datetime) -> list[Event]:
+    """The start of what follows at once, if it can begin now."""
+    begun = _done(fold_all(state, done), then, "start", 0, at)
+    if isinstance(begun, Refusal):
+        return []
+    return [msgspec.structs.replace(event, along=True) if isinstance(event, StepStarted) else event for event in begun]
 
 
 def _settle(state: State, id_: str, at: datetime) -> list[Event] | Refusal:
@@ -197,6 +215,15 @@ def _put_away(state: State, course: str, at: datetime) -> list[Event] | Refusal:
     if job is not None:
         return Refusal(words.job_puts_away(_name(state, job), course))
     return [LeftoversPutAway(n=state.last_n + 1, at=at, course=course)]
+
+
+def _say(state: State, steps: tuple[Said, ...], at: datetime) -> list[Event] | Refusal:
+    wrong = wrong_with(state, steps, at)
+    if wrong is not None:
+        slots, (id_, why, other) = state.sheet.by_id(), wrong
+        name, first = (slots[each].name if each in slots else each for each in (id_, other))
+        return Refusal(words.cannot_be_so(name, why, first))
+    return [StepsSaid(n=state.last_n + 1, at=at, steps=steps)] if steps else Refusal(words.NOTHING_SAID)
 
 
 def _push(state: State, course: str, minutes: int, at: datetime) -> list[Event] | Refusal:

@@ -45,7 +45,10 @@ class CallRaised(_Event, frozen=True, tag=True, kw_only=True):
 
 
 class StepStarted(_Event, frozen=True, tag=True, kw_only=True):
+    """`along`: with the key that ended the step before it."""
+
     slot: str
+    along: bool = False
 
 
 class LookedIn(_Event, frozen=True, tag=True, kw_only=True):
@@ -151,6 +154,20 @@ class ClockWarned(_Event, frozen=True, tag=True, kw_only=True):
     cooking: str | None = None
 
 
+class Said(msgspec.Struct, frozen=True, gc=False):
+    """One slot of `StepsSaid`. `finished` None: it is under way."""
+
+    slot: str
+    started: Moment
+    finished: Moment | None = None
+
+
+class StepsSaid(_Event, frozen=True, tag=True, kw_only=True):
+    """The host told the board afterwards what had been done and when, in one answer: said, not seen."""
+
+    steps: tuple[Said, ...]
+
+
 class LeftoversPutAway(_Event, frozen=True, tag=True, kw_only=True):
     """The host said that a cleared course's leftovers are put away in the cold."""
 
@@ -200,6 +217,7 @@ Event = (
     | NoteWritten
     | ReadingTaken
     | ReadingSkipped
+    | StepsSaid
     | KeepingWarned
     | ClockWarned
     | LeftoversPutAway
@@ -223,6 +241,7 @@ ANSWERS = (
     NoteWritten,
     ReadingTaken,
     ReadingSkipped,
+    StepsSaid,
     LeftoversPutAway,
 )
 

@@ -28,9 +28,11 @@ from board.evening.events import (
     Part,
     ReadingSkipped,
     ReadingTaken,
+    Said,
     SheetTaken,
     StepFinished,
     StepLeftOut,
+    StepsSaid,
     StepStarted,
     StepStretched,
     StopsAccepted,
@@ -140,6 +142,9 @@ class _Draft:
                 self._set(readings=(*state.readings, Reading(event.n, event.at, slot, celsius)))
             case ReadingSkipped(slot=slot):
                 self._set(unread=(*state.unread, slot))
+            case StepsSaid(steps=steps):
+                for said in steps:
+                    self._said(said)
             case LeftoversPutAway(course=course):
                 self._set(put_away=MappingProxyType({**state.put_away, course: event.at}))
             case StopsAccepted(stops=stops):
@@ -159,6 +164,22 @@ class _Draft:
             case _:
                 assert_never(event)
         self.last_n = event.n
+
+    def _said(self, said: Said) -> None:
+        """A core temperature it wanted is as unknown as if its end had been answered without a reading."""
+        over = said.finished is not None
+        self._answered(said.slot)
+        self._put(
+            said.slot,
+            status="finished" if over else "under-way",
+            started=said.started,
+            finished=said.finished,
+            put_off=NOT_PUT_OFF,
+            said=True,
+        )
+        wants = any(slot.id == said.slot and slot.core_celsius is not None for slot in self.state.sheet.slots)
+        if over and wants and not any(each.slot == said.slot for each in self.state.readings):
+            self._set(unread=(*self.state.unread, said.slot))
 
     def _take_back(self, event: TakenBack) -> None:
         """Folds the whole history again without the events taken back."""

@@ -5,7 +5,7 @@ from datetime import datetime
 from board.evening.calls import Call
 from board.evening.events import CallRaised, Event, KeepingWarned, StepFinished
 from board.evening.forecast import Forecast
-from board.evening.readings import warns_from
+from board.evening.readings import is_past_best, warns_from
 from board.evening.state import State
 
 
@@ -22,10 +22,13 @@ def raise_calls(state: State, due: list[Call], at: datetime) -> list[Event]:
 
 
 def warn_keeping(state: State, forecast: Forecast) -> list[Event]:
-    """One warning for each waiting result that will soon be past its best."""
+    """One warning for each waiting result that will soon be past its best, before it is taken up; not for what the
+    timetable lets stand so long."""
     found: list[Event] = []
     for each in forecast.keeping:
         said = state.warned.get(each.slot)
+        if not is_past_best(state, each, forecast.now):
+            continue
         if warns_from(each) <= forecast.now and (said is None or said < each.since):
             found.append(KeepingWarned(n=state.last_n + 1 + len(found), at=forecast.now, slot=each.slot))
     return found

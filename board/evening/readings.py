@@ -101,6 +101,16 @@ def can_be_read(state: State, forecast: Forecast, first: str | None = None) -> l
     return sorted([*under_way, *standing], key=lambda id_: id_ != first)
 
 
+def is_past_best(state: State, standing: Standing, now: datetime) -> bool:
+    """Whether a result will be past its best before it is taken up, or already stands longer than in the timetable;
+    never for what the timetable lets stand so long."""
+    slots = state.sheet.by_id()
+    slot = slots[standing.slot]
+    takers = [slots[id_].start for id_ in slot.then if id_ in slots]
+    planned = standing.since + (max(takers) - slot.end if takers else timedelta())
+    return now > planned or standing.taken_up > max(standing.until, planned)
+
+
 def warns_from(standing: Standing) -> datetime:
     """When to warn that a result will soon be past its best: 10 minutes ahead, but not in its first half."""
     half = (standing.until - standing.since) / 2

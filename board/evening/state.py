@@ -19,7 +19,7 @@ ClockKey = tuple[str | None, str, ClockWarning, str | None]
 @dataclass(frozen=True)
 class StepState:
     """How one slot stands. `put_off`: by part, no call before then. `looked_in`: number of look-ins settled.
-    `stretched`: time added to the sheet's length."""
+    `stretched`: time added to the sheet's length. `said`: its times are the host's word, given afterwards."""
 
     status: Status = "to-come"
     started: datetime | None = None
@@ -27,6 +27,7 @@ class StepState:
     looked_in: int = 0
     put_off: Mapping[Part, datetime] = field(default_factory=lambda: MappingProxyType({}))
     stretched: timedelta = timedelta()
+    said: bool = False
 
     @property
     def settled(self) -> bool:

@@ -4,7 +4,7 @@ import math
 from dataclasses import dataclass
 from datetime import datetime
 
-from board.evening.events import Part
+from board.evening.events import Part, Said
 from board.evening.forecast import Forecast
 from board.evening.state import State
 from board.sheet.run_sheet import RunSheet
@@ -14,11 +14,12 @@ LATER_MINUTES = 5  # ours
 
 @dataclass(frozen=True, slots=True)
 class Done:
-    """Answers the call: started, looked in, or finished."""
+    """Answers the call: started, looked in, or finished. `then`: what begins with the same key."""
 
     slot: str
     part: Part
     number: int = 0
+    then: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,6 +37,13 @@ class Later:
     part: Part
     number: int = 0
     minutes: int = LATER_MINUTES
+
+
+@dataclass(frozen=True, slots=True)
+class Say:
+    """These were done, and then: told afterwards."""
+
+    steps: tuple[Said, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -139,6 +147,7 @@ Wish = (
     | TakeReading
     | EndUnread
     | PutAway
+    | Say
     | TakeBack
     | Close
 )

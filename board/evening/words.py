@@ -12,6 +12,19 @@ def too_early_for_guests(arrive: datetime) -> str:
 
 SHEET_OUT_OF_DATE = "the evening has moved on since that timetable was worked out; another is on its way"
 
+NOTHING_SAID = "nothing is ticked"
+_CANNOT_BE_SO = {
+    "settled": "is settled already",
+    "future": "has not come yet",
+    "backwards": "would be over before it begins",
+    "waits": "waits for: {other}. Tick that too",
+}
+
+
+def cannot_be_so(name: str, why: str, other: str) -> str:
+    return f"{name} {_CANNOT_BE_SO[why].format(other=other)}"
+
+
 EMPTY_NOTE = "an empty note is not kept"
 NOTHING_TO_TAKE_BACK = "there is no answer to take back"
 

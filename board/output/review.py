@@ -78,9 +78,16 @@ def _steps(review: Review, zone: ZoneInfo, out: Console) -> None:
             _at(step.started, zone),
             str(step.planned_minutes),
             took,
-            shared.REVIEW_NONE if not step.answered_late else shared.signed(step.answered_late),
+            answered(step),
         )
     out.print(rows)
+
+
+def answered(step: StepReview) -> str:
+    """How late the call at its start was answered, `+4`; that its times are only said."""
+    if step.said:
+        return words.REVIEW_SAID
+    return shared.signed(step.answered_late) if step.answered_late else shared.REVIEW_NONE
 
 
 def review_form(review: Review) -> dict[str, Any]:
@@ -118,6 +125,7 @@ def review_form(review: Review) -> dict[str, Any]:
                 "finished": iso(s.finished),
                 "actual_minutes": s.actual_minutes,
                 "answered_late_minutes": s.answered_late,
+                "said": s.said,
             }
             for s in review.steps
         ],

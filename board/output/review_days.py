@@ -14,6 +14,7 @@ from board.base import words as shared
 from board.base.plain import one_line
 from board.output import words
 from board.output.frame import class_
+from board.output.review import answered
 from board.output.time_bars import Axis, bar, sample, scale
 from board.review.measure import CourseReview, Review, StepReview
 from board.view.bars import Span
@@ -55,7 +56,7 @@ def _of_step(step: StepReview) -> _Row:
     return _Row(
         Span(slot.name, (slot.start, slot.end), step.started, step.finished, slot.ends_by_itself),
         shared.STATES[step.status] if step.actual_minutes is None else str(step.actual_minutes),
-        shared.signed(step.answered_late) if step.answered_late else shared.REVIEW_NONE,
+        answered(step),
     )
 
 

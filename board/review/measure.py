@@ -34,6 +34,7 @@ class StepReview:
     started: datetime | None
     finished: datetime | None
     answered_late: int | None  # minutes from the call at its start to the answer
+    said: bool = False  # its times are what the host said afterwards
 
     @property
     def planned_minutes(self) -> int:
@@ -225,4 +226,4 @@ def _step(state: State, slot: Slot, called: datetime | None) -> StepReview:
     late = None
     if called is not None and step.started is not None and step.started >= called:
         late = round((step.started - called) / MINUTE)
-    return StepReview(slot, step.status, step.started, step.finished, late)
+    return StepReview(slot, step.status, step.started, step.finished, None if step.said else late, step.said)

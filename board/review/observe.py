@@ -113,7 +113,7 @@ def observe(opened: EveningOpened, events: Sequence[Event], mark: str = "") -> P
         late=tuple(
             (course.name, round((served - course.wanted) / MINUTE))
             for course in state.sheet.courses
-            if (served := state.steps[course.serve].finished) is not None
+            if not (serving := state.steps[course.serve]).said and (served := serving.finished) is not None
         ),
     )
 
@@ -194,7 +194,13 @@ class _Told:
 def _timed(told: _Told) -> Iterator[tuple[Slot, float, Aside | None]]:
     for slot in told.sheet.slots:
         step = told.state.steps[slot.id]
-        if slot.end == slot.start or step.status != "finished" or step.started is None or step.finished is None:
+        if (
+            step.said
+            or slot.end == slot.start
+            or step.status != "finished"
+            or step.started is None
+            or step.finished is None
+        ):
             continue
         about = told.by_slot.get(slot.id, [])
         if any(isinstance(event, StepFinished) and event.by_itself for event in about):
@@ -225,6 +231,8 @@ def _sat(told: _Told) -> Iterator[Observed]:
     for course in told.sheet.courses:
         clear, step = slots[course.clear], told.state.steps[course.clear]
         served = told.state.steps[course.serve].finished
+        if step.said or told.state.steps[course.serve].said:
+            continue
         if course.standing or served is None or step.status != "finished" or step.started is None:
             continue
         planned, said = sitting(told.sheet, course), _said_to_sit(told, course.name)

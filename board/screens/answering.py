@@ -37,8 +37,10 @@ class Answering:
         call = self._meant()
         if call is not None:
             self.live.steady.settle()
-            if not self.asks_at(call.key):
-                self.live.wish(Done(*call.key), self._read_soon(call.key))
+            if call.ends is not None:
+                self.live.wish(Done(*call.ends, then=call.key[0]), self._read_soon(call.key))
+            elif not self.asks_at(call.key):
+                self.live.wish(Done(*call.key, then=call.then), self._read_soon(call.key))
 
     def _read_soon(self, call: CallKey) -> str:
         """What to say when a step that cools starts."""

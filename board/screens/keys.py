@@ -20,6 +20,7 @@ BINDINGS: list[BindingType] = [
     Binding("r", "take_offer", show=False),
     Binding("t", "reading", show=False),
     Binding("o", "look", show=False),
+    Binding("y", "tell_behind", show=False),
     Binding("v", "theme", show=False),
     Binding("b", "bell", show=False),
     Binding("question_mark,f1", "help", show=False),
@@ -32,7 +33,7 @@ BINDINGS: list[BindingType] = [
 ]
 
 # Keys that only the help lists when the bar lacks room, the first of them first.
-LEFT_TO_HELP = ("f", "z", "v", "b", "s", "n", "o")
+LEFT_TO_HELP = ("y", "f", "z", "v", "b", "s", "n", "o")
 
 # The action behind each word of the key bar, so that it can be clicked.
 ACTIONS = {
@@ -52,6 +53,7 @@ ACTIONS = {
     "r": "take_offer",
     "t": "reading",
     "o": "look",
+    "y": "tell_behind",
     "v": "theme",
     "b": "bell",
     "z": "zoom",

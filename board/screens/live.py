@@ -7,6 +7,7 @@ from board.evening.wishes import Close
 from board.screens import words
 from board.screens.answering import Answering
 from board.screens.ask import HelpScreen, LeaveScreen
+from board.screens.behind import Behind
 from board.screens.board import BoardScreen
 from board.screens.chime import Bell
 from board.screens.keys import BINDINGS
@@ -46,6 +47,7 @@ class LiveScreen(BoardScreen):
         self.greeting = greeting
         self.looking = Looking(self)
         self.answering = Answering(self, self.looking.asks_at)
+        self.behind = Behind(self)
         self.plan_news = PlanChangeNotice(self, plan_eye, changed)
 
     def key_words(self) -> tuple[tuple[str, str, str], ...]:
@@ -55,6 +57,14 @@ class LiveScreen(BoardScreen):
         if self.greeting:
             self.say(self.greeting)
         self.plan_news.begin()
+        self.behind.begin()
+
+    def tick(self) -> None:
+        if self.behind.asks:
+            return
+        super().tick()
+        if self.present is not None:
+            self.behind.offer(self.present)
 
     # --- answers ---------------------------------------------------------------------------------------------
     def action_answer(self) -> None:
@@ -77,6 +87,9 @@ class LiveScreen(BoardScreen):
 
     def action_put_away(self) -> None:
         self.answering.put_away()
+
+    def action_tell_behind(self) -> None:
+        self.behind.ask()
 
     # --- what is ahead ---------------------------------------------------------------------------------------
     def action_push(self) -> None:

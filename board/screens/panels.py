@@ -81,7 +81,8 @@ class CallPanel(Lines):
         else:
             ahead = words.NOT_YET_DUE if chosen.answer else words.NOT_CALLED
             when = f"{shared.INSISTENCE_SIGN[chosen.insistence]}{chosen.countdown}" if is_due else ahead
-            title, told = chosen.headline, [f"{when} · {chosen.detail}"]
+            why = f" · {chosen.why}" if chosen.why else ""
+            title, told = chosen.headline, [f"{when}{why} · {chosen.detail}"]
             told += self._folded(chosen.look_for) if chosen.look_for else []
         others = [call for call in view.due if chosen is None or call.key != chosen.key]
         hint = (

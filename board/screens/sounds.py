@@ -1,13 +1,14 @@
 """How calls sound: when the bell rings and how often, what the voice says, and whether either is on."""
 
 from board.evening.calls import Call
-from board.evening.insist import Heard, insistence, to_ring, waited_minutes
+from board.evening.insist import STROKES, Heard, at_table, strokes, to_ring, waited_minutes
 from board.screens import words
 from board.screens.chime import Bell
 from board.screens.speech import Speaker
 from board.view.board import Viewer
 from board.view.present import Present
 
+SPOILS = STROKES["burns"]
 MOST_SPOKEN = 3  # calls and warnings spoken at once
 
 
@@ -23,18 +24,21 @@ class Sounds:
         self._heard: Heard = {}
 
     def hear(self, present: Present) -> None:
-        """Rings and speaks what is due now, and warns (one stroke) of results soon past their best. What rang while
-        silent is not made up for."""
-        ringing, self._heard = to_ring(present.due, present.now, self._heard)
-        warned = present.warned or present.clock_warned
+        """Rings and speaks what is due now, and warns (one stroke) of results soon past their best; while guests are at
+        the table, only of what burns or spoils. What rang while silent is not made up for."""
+        quiet = at_table(present.state)
+        ringing, self._heard = to_ring(present.due, present.now, self._heard, at_table=quiet)
+        past_best = () if quiet else present.warned
+        warned = past_best or present.clock_warned
         if not (ringing or warned) or not self.on:
             return
         if self.bell_wanted:
-            self.chime.ring(max((insistence(call, present.now) for call in ringing), default=1))
+            spoils = any(each.what != "put-away" for each in present.clock_warned)
+            self.chime.ring(SPOILS if spoils else strokes(ringing))
         if self.voice is not None:
             spoken = [self._spoken(call, present) for call in ringing]
             standings = self.viewer.standings
-            spoken += [standings.spoken_warning(each, present.now) for each in present.warned]
+            spoken += [standings.spoken_warning(each, present.now) for each in past_best]
             spoken += [standings.clock_warning(each, present) for each in present.clock_warned]
             self.voice.say(" ".join(spoken[:MOST_SPOKEN]))
 

@@ -31,6 +31,7 @@ def no_evening_yet(path: str) -> str:
 
 KEYS_WATCH = (
     ("↑↓", "look", "look at another call, or at something still to come"),
+    ("y", "tell", "tell in one go what was done while nobody told the board"),
     ("z", "zoom", "show 45, 90 or 180 minutes ahead"),
     ("b", "bell", "bell on or off"),
     ("?", "help", "this page"),
@@ -251,6 +252,38 @@ def and_more(count: int) -> str:
 
 
 CLOSING_KEYS = "↑ ↓ scroll · esc or q closes this page"
+
+# --- what lies behind --------------------------------------------------------------------------------------------
+
+BEHIND_ASKS = "Is it so? What you say is marked in the log as said, not seen."
+BEHIND_KEYS = "enter it is so   space tick   t another time   ↑ ↓ choose   n none of it"
+NOTHING_BEHIND = "nothing should be done by now that you did not tell"
+TIMES_TITLE = "When was it?"
+TIMES_HINTS = ("17:20, or 17:20-17:55; enter keeps it", "esc leaves it")
+BAD_TIMES = "a time that is past, as 17:20 or 17:20-17:55"
+
+
+def behind_title(over: int, going: int, not_so: int) -> str:
+    """`27 steps should be done by now, 2 under way; 3 not ticked`."""
+    steps = f"{over} step{'' if over == 1 else 's'} should be done by now"
+    return steps + (f", {going} under way" if going else "") + (f"; {not_so} not ticked" if not_so else "")
+
+
+def behind_offer(count: int) -> str:
+    return f"{count} steps should have begun by now: y tells them in one go"
+
+
+def behind_told(count: int) -> str:
+    return f"{count} steps told · u takes it back"
+
+
+def unticked_too(count: int) -> str:
+    return f"with {count} that come after it" if count else ""
+
+
+def ticked_too(count: int) -> str:
+    return f"with {count} that must come first" if count else ""
+
 
 # --- ticking the list --------------------------------------------------------------------------------------------
 

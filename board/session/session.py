@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from datetime import datetime, timedelta
 
 from board.base.clock import JUMP_SECONDS, Clock, Jump
+from board.evening.behind import behind
 from board.evening.calls import calls
 from board.evening.clocks import LiveClock, has_clocks, live_clocks, warn_clocks
 from board.evening.decide import decide
@@ -18,6 +19,7 @@ from board.evening.events import (
     EveningOpened,
     Event,
     KeepingWarned,
+    Said,
     StopsAccepted,
     newest,
 )
@@ -142,6 +144,10 @@ class Evening:
         then = fold_all(self.state, decided)
         forecaster = self.forecaster if then.sheet is self.state.sheet else Forecaster(then.sheet)
         return forecaster.forecast(then, now)
+
+    def behind(self) -> tuple[Said, ...]:
+        """What should be done by now and was never told."""
+        return behind(self.state, self.forecaster, self.now())
 
     def push(self, course: str, minutes: int) -> Push:
         """The wish to send a course out this many minutes later than it is forecast now. Raises KeyError for an unknown

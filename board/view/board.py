@@ -1,6 +1,6 @@
 """What the board shows, as frozen words. Pure: a Present → a BoardView. All texts are safe for a terminal."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
@@ -41,6 +41,9 @@ class CallView:
     is_due: bool
     insistence: int = 1  # 1 calm, 2 pressing, 3 overdue
     already: str = ""  # words for the key `done already`, if the call was overtaken
+    ends: CallKey | None = None  # the work in hand that the same key ends
+    then: str | None = None  # the slot that the same key begins
+    why: str = ""  # why it stands first
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,7 +106,7 @@ class Viewer:
             standing=standing,
             standing_sign=words.STANDING_SIGN[standing],
             course=self._course(at),
-            due=tuple(self.call(call, at, is_due=True) for call in at.due),
+            due=self._due(at),
             coming=tuple(self.call(call, at, is_due=False) for call in _heard(at.coming)[:MANY_COMING]),
             headline=headline,
             detail=detail,
@@ -118,6 +121,35 @@ class Viewer:
         if jumped is None or (at.now - jumped.at).total_seconds() > JUMP_TOLD_SECONDS:
             return ""
         return words.clock_jumped(round(jumped.seconds), slept=jumped.slept)
+
+    def _due(self, at: Present) -> tuple[CallView, ...]:
+        """What is due, each with all that its key does; the first with why it is first."""
+        in_hand = {call.then: call for call in at.due if call.in_hand and call.then is not None}
+        found: list[CallView] = []
+        for call in at.due:
+            view = self.call(call, at, is_due=True)
+            ended = in_hand.get(call.slot) if call.part == "start" else None
+            if ended is not None and not wants_reading(at.state, self.slots[ended.slot]):
+                answer = words.ends_and_begins(one_line(self.slots[ended.slot].name, 30))
+                view = replace(view, ends=ended.key, answer=answer)
+            elif call.then is not None and view.answer == words.DONE_END:
+                begins = words.ends_then_begins(one_line(self.slots[call.then].name, 30))
+                view = replace(view, then=call.then, answer=begins)
+            if not found and call.give_minutes is not None and call.give_minutes < TIGHT_MINUTES:
+                view = replace(view, why=self._holds_up(call.slot))
+            found.append(view)
+        return tuple(found)
+
+    def _holds_up(self, id_: str) -> str:
+        """The course that goes out later for every minute it is put off."""
+        seen, queue = {id_}, [id_]
+        for here in queue:
+            slot = self.slots.get(here)
+            if slot is not None and slot.kind == "serve":
+                return "" if here == id_ else words.holds_up(one_line(slot.course or slot.name, 30))
+            queue += [other for other in (slot.then if slot is not None else ()) if other not in seen]
+            seen.update(queue)
+        return ""
 
     def call(self, call: Call, at: Present, *, is_due: bool) -> CallView:
         """One call in words. Raises KeyError if its slot is not in the sheet."""
@@ -252,7 +284,8 @@ def headline(slot: Slot, call: Call) -> str:
     if call.part == "look-in":
         return words.call_look_in(slot.name)
     if call.part == "end":
-        return said.call_at_end(slot) or words.call_end(slot.name)
+        usual = words.call_in_hand if call.in_hand else words.call_end
+        return said.call_at_end(slot) or usual(slot.name)
     started = said.call_at_start(slot) or words.call_start(slot.name)
     turned = said.turned_at_start(slot)
     return started if turned is None else words.call_turned(turned, started)

@@ -32,6 +32,7 @@ from board.evening.events import (
     SheetTaken,
     StepFinished,
     StepLeftOut,
+    StepsSaid,
     StepStarted,
     StepStretched,
     StopsAccepted,
@@ -138,6 +139,10 @@ def _in_words(viewer: Viewer, event: Event, by_number: dict[int, Event]) -> tupl
             return signs["past" if what == "over" else "warned"], words.told_clock(name, what, raw=cooking is not None)
         case LeftoversPutAway(course=course):
             return signs["put-away"], words.is_put_away(one_line(course, LONGEST_NAME))
+        case StepsSaid(steps=steps):
+            over = sum(each.finished is not None for each in steps)
+            names = ", ".join(_name(viewer, each.slot) for each in steps)
+            return signs["said"], words.told_said(over, len(steps) - over, names)
         case StopsAccepted():
             return signs["stops"], words.TOLD_STOPS
         case KeepingWarned(slot=slot):

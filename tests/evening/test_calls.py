@@ -69,7 +69,8 @@ def test_looking_in_presses_like_a_minute_of_give(give: int, first: str) -> None
     ],
 )
 def test_what_burns_comes_before_all(lane: str, kind: str, first: str) -> None:
-    hot = slot("hot", "17:30", "18:09", lane=lane, kind=kind)
+    takes_out = (Attended(at("18:07"), at("18:09"), "host", "end"),)
+    hot = slot("hot", "17:30", "18:09", lane=lane, kind=kind, attended=takes_out)
     state = evening(NEWER, hot, events=(StepStarted(n=1, at=at("17:30"), slot="hot"),))
 
     assert due(state, newer=0, hot=5)[0][0] == first

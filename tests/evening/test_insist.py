@@ -5,7 +5,7 @@ from datetime import timedelta
 
 import pytest
 
-from board.evening.insist import insistence, rings_by, strokes, to_ring
+from board.evening.insist import insistence, rings_by, to_ring
 from board.evening.wishes import Done, Later, LeaveOut, Settle
 from tests.conftest import Host, at
 
@@ -18,10 +18,6 @@ from tests.conftest import Host, at
 def test_how_often_it_has_rung_by_then(minutes: float, rings: int) -> None:
     assert rings_by(minutes, burns=False) == rings
     assert rings_by(minutes / 2, burns=True) == rings
-
-
-def test_the_pattern_grows_and_stays_grown() -> None:
-    assert [strokes(ring) for ring in (1, 2, 3, 4, 5, 6, 100)] == [1, 2, 2, 3, 3, 3, 3]
 
 
 def ringing(host: Host, minutes: list[float], start: str = "17:00") -> list[float]:

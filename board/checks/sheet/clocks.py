@@ -6,6 +6,7 @@ from datetime import datetime, timedelta
 
 from board.sheet.exposure import Exposed, Exposure, planned
 from board.sheet.run_sheet import CourseSlot, RunSheet, SpoilClock
+from board.sheet.sittings import sitting
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,7 +33,7 @@ def dish_clocks(sheet: RunSheet) -> list[DishClock]:
 
 
 def _clock(sheet: RunSheet, course: CourseSlot, exposure: Exposure) -> DishClock:
-    eaten = course.served + timedelta(minutes=_eaten_minutes(sheet, course))
+    eaten = course.served + timedelta(minutes=sitting(sheet, course).likely)
     until = tuple(
         Exposed(each.start, min(each.end, eaten), each.slot, each.what)
         for each in exposure.stretches
@@ -43,15 +44,6 @@ def _clock(sheet: RunSheet, course: CourseSlot, exposure: Exposure) -> DishClock
         cleared = exposure.stretches[-1].end if exposure.stretches else course.served
         runs_out = cleared + timedelta(minutes=exposure.clock.limit_minutes - exposure.minutes())
     return DishClock(exposure.clock, eaten, until, round(exposure.minutes(eaten)), runs_out)
-
-
-def _eaten_minutes(sheet: RunSheet, course: CourseSlot) -> int:
-    """Minutes it is likely eaten for: as the plan says, else as long as its clearing waits."""
-    if course.eaten is not None:
-        return course.eaten.likely
-    clear = sheet.by_id().get(course.clear)
-    waits = [wait.minutes for wait in clear.waits if wait.after == course.serve] if clear is not None else []
-    return max(waits, default=0)
 
 
 def clocks_form(sheet: RunSheet) -> list[dict[str, object]]:

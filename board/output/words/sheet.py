@@ -201,6 +201,7 @@ def _unit(aim: str) -> tuple[str, str]:
 
 REVIEW_LATE, REVIEW_PUSHED, REVIEW_STEP, REVIEW_BEGUN = "late", "pushed", "step", "begun"
 REVIEW_MINUTES, REVIEW_TOOK, REVIEW_ANSWERED, REVIEW_LATER = "min", "took", "answered", "later"
+REVIEW_SAID = "said"  # afterwards, and not seen
 
 LEAF_WALL = "For the wall: everybody's work"
 LEAF_NOTES = "Mind"

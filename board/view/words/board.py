@@ -17,6 +17,22 @@ def call_end(name: str) -> str:
     return f"Done? {name}"
 
 
+def call_in_hand(name: str) -> str:
+    return f"Still at it? {name}"
+
+
+def ends_and_begins(ended: str) -> str:
+    return f"{ended}: done, and this begun"
+
+
+def ends_then_begins(begun: str) -> str:
+    return f"done, and {begun} begun"
+
+
+def holds_up(course: str) -> str:
+    return f"holds up {course}"
+
+
 def call_look_in(name: str) -> str:
     return f"Look in: {name}"
 
@@ -67,7 +83,14 @@ def plan_and_more(count: int) -> str:
     return f"{MORE} and {count} more"
 
 
-ANSWER_WORDS = {"CoursePushed": "the push", "NoteWritten": "the note", "SheetTaken": "the new timetable"}
+ANSWER_WORDS = {
+    "CoursePushed": "the push",
+    "NoteWritten": "the note",
+    "SheetTaken": "the new timetable",
+    "StepsSaid": "what you told",
+}
+
+STILL = "still"
 
 LANES_SHORT = {
     "oven": "Oven",

@@ -21,9 +21,15 @@ LOOK_SIGNS = {
     "stops": SIGN["stop"],
     "past": SIGN["past"],
     "put-away": SIGN["finished"],
+    "said": SIGN["finished"],
     "back": SIGN["undone"],
     "board": SIGN["board"],
 }
+
+
+def told_said(over: int, going: int, names: str) -> str:
+    more = f", {going} under way" if going else ""
+    return f"said, not seen: {over} done{more}: {names}"
 
 
 def told_called(headline: str) -> str:
