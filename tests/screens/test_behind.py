@@ -47,6 +47,7 @@ async def test_it_asks_before_anything_is_called(late: Kitchen, size: tuple[int,
 
 async def test_unticked_is_called_as_ever(late: Kitchen) -> None:
     async with late.app.run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
         await press(pilot, "down", "space")
         assert "2 steps should be done by now; 1 not ticked" in late.shown()
         await press(pilot, "enter")
@@ -56,6 +57,7 @@ async def test_unticked_is_called_as_ever(late: Kitchen) -> None:
 
 async def test_another_time_is_typed(late: Kitchen) -> None:
     async with late.app.run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
         await press(pilot, "t", *"1710-17", "colon", *"25", "enter")
         assert "17:10–17:25" in late.shown()
         await press(pilot, "enter")
@@ -65,6 +67,7 @@ async def test_another_time_is_typed(late: Kitchen) -> None:
 
 async def test_nonsense_is_told_and_changes_nothing(late: Kitchen) -> None:
     async with late.app.run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
         await press(pilot, "t", *"soon", "enter")
         assert "as 17:20" in late.shown()
         assert "17:00–17:20" in late.shown()
