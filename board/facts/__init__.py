@@ -3,5 +3,5 @@
 For the other rooms: `allergens`, `by_hand`, `called`, `cooling`, `dangers`, `deeds`, `degrees`, `diets`,
 `drinks`, `eaten_raw`, `faults`, `food`, `foods`, `heat`, `held`, `job_words`, `jobs`, `limits`, `lives`, `meals`,
 `mentions`, `named`, `origins`, `phrases`, `poisons`, `raw_keeps`, `reading`, `rule_set`, `rule_sets`, `safety`,
-`spoiling`, `susceptible`, `tableware`, `units`, `weights`, `workings`.
+`sitting`, `spoiling`, `susceptible`, `tableware`, `units`, `weights`, `workings`.
 """

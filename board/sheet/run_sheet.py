@@ -177,7 +177,7 @@ class CourseSlot(msgspec.Struct, frozen=True, gc=False):
 
     `eaten`: how long the guests sit over it, which the clearing waits for. `pushed`: minutes by which the host had
     pushed it when this sheet was worked out; they are in `served` already.
-    `plates`: whose plate is different.
+    `plates`: whose plate is different. `sits`: `stretch`, as it is stored.
     """
 
     name: str
@@ -190,6 +190,13 @@ class CourseSlot(msgspec.Struct, frozen=True, gc=False):
     eaten: Lasts | None = None
     pushed: int = 0
     plates: tuple[Plate | str, ...] = ()
+    # Not written where there is none: so an older log keeps its mark, by which plans and the cook's book name it.
+    sits: int | msgspec.UnsetType = msgspec.UNSET
+
+    @property
+    def stretch(self) -> int:
+        """Minutes from its serving in which nobody who eats is to get up."""
+        return 0 if self.sits is msgspec.UNSET else self.sits
 
     @property
     def late_minutes(self) -> int:
@@ -256,8 +263,14 @@ class RunSheet(msgspec.Struct, frozen=True, gc=False):
     cautions: tuple[Caution | str, ...] = ()
     noted: tuple[str, ...] = ()  # of the evening as a whole, on evenings before
     # Not written where there is none: so an older log keeps its mark, by which plans and the cook's book name it.
+    hired_hands: tuple[str, ...] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="hired")
     cold_stays: tuple[InCold, ...] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="cold")
     cold_litres: dict[str, float] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="cold_room")
+
+    @property
+    def hired(self) -> tuple[str, ...]:
+        """Hands that do not sit at the table."""
+        return () if self.hired_hands is msgspec.UNSET else self.hired_hands
 
     @property
     def cold(self) -> tuple[InCold, ...]:

@@ -38,6 +38,8 @@ ASSUMED: dict[Kind, str] = {
     "serve": "{minutes} to plate and carry a course",
     "clear": "{minutes} to clear a course",
     "eaten": "eaten in {minutes}",
+    "sit": "nobody who eats gets up for {minutes} once it is served",
+    "sit-hot": "nobody who eats gets up for {minutes} once it is served hot",
     "may-slip": "may go out up to {minutes} late",
     "laid": "is laid with {pieces}",
     "laid-throughout": "is laid with {pieces}: the whole meal",
@@ -115,6 +117,20 @@ def plate(name: str, needs: Iterable[str], own: Sequence[str], never: Sequence[s
     told += [f"not {', '.join(never)}"] if never else []
     told += [f"ask before serving {', '.join(asked)}"] if asked else []
     return f"{name} ({', '.join(needs)}): {', '.join(told)}"
+
+
+# --- at the table ------------------------------------------------------------------------------------------------
+
+
+def up(at: str, who: str, name: str, kind: str) -> str:
+    """`19:27 Ada for 'roast the roots'`; `who`: empty where one sits."""
+    part = {"look-in": "a look at ", "end": "the end of "}.get(kind, "")
+    return f"{at}{f' {who}' if who else ''} for {part}{name!r}"
+
+
+def ups(each: Sequence[str], course: str, at: str) -> str:
+    """Together, with the course that they are for."""
+    return ", ".join(each) + (f" ({course} {at})" if course else "")
 
 
 # --- times and temperatures --------------------------------------------------------------------------------------

@@ -123,10 +123,10 @@ def test_work_counts_when_it_now_looks_like_being_done(little: RunSheet) -> None
         ({"lane": "front-of-house"}, 0),
     ],
 )
-def test_only_the_hosts_work_away_from_the_guests_counts(
+def test_only_the_work_of_those_who_sit_away_from_the_guests_counts(
     little: RunSheet, changes: dict[str, object], minutes: int
 ) -> None:
-    sheet = replace(with_slot(little, "sauce", **changes), hands=("host", "aide"))
+    sheet = replace(with_slot(little, "sauce", **changes), hands=("host", "aide"), hired_hands=("aide",))
 
     assert costs_of(sheet).away == minutes
 
