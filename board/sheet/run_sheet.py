@@ -14,7 +14,8 @@ from board.sheet import words
 from board.sheet.told import Caution, DialTurn, GivenUp, OvenOff, Plate, StillOpen, Stop
 from board.sheet.told import Moment as Moment
 
-ORDER, HEAT, HANDS = "order", "heat", "hands"  # reasons of a wait; the first two must be over before a step is called
+# Reasons of a wait; the first two must be over before a step is called.
+ORDER, HEAT, HANDS, TABLE = "order", "heat", "hands", "table"
 SlotKind = Literal["step", "job", "arrive", "seat", "serve", "clear", "heat"]
 
 
@@ -46,7 +47,8 @@ class Use(msgspec.Struct, frozen=True, gc=False):
 class Dependency(msgspec.Struct, frozen=True, gc=False):
     """Starts no earlier than `minutes` after the `anchor` (start or end) of slot `after`. `reason` is a word for why:
 
-    order (what it follows), heat (its oven's setting), hands, oven, or the name of what both need.
+    order (what it follows), heat (its oven's setting), hands, table (those who eat stay seated), oven, or the name of
+    what both need.
     """
 
     after: str

@@ -280,7 +280,13 @@ def some_of(things: list[str], most: int) -> str:
     return f"{', '.join(things[:-1])} and {things[-1]}" if len(things) > 1 else things[0]
 
 
-REASONS = {"order": "it comes first", "hands": "the same hands", "oven": "the oven", "heat": "the oven's heat"}
+REASONS = {
+    "order": "it comes first",
+    "hands": "the same hands",
+    "oven": "the oven",
+    "heat": "the oven's heat",
+    "table": "nobody gets up before",
+}
 WHY_WAITS_FOR_NOTHING = "  it waits for nothing; it stands where it keeps best until it is wanted"
 WHY_NO_GIVE = "  no course hangs on it"
 
@@ -324,6 +330,7 @@ def waits_for(name: str, until: str, reason: str) -> str:
         "hands": "the hands are busy",
         "oven": "the oven",
         "heat": "the oven's heat",
+        "table": "nobody gets up before",
     }.get(reason, reason)
     return f"waits for {name} until {until} ({because})"
 

@@ -189,7 +189,10 @@ def happened(*steps: tuple[str, str, str]) -> list[Event]:
 def test_work_of_other_hands_takes_the_host_from_nobody(little: RunSheet) -> None:
     sheet = with_sauce(little, attended=(Attended(at("18:35"), at("18:45"), "aide", "all"),))
 
-    assert away_planned_and_actual(fold_all(begin(sheet), happened(("sauce", "18:35", "18:45")))) == ({"host": 0}, {"host": 0})
+    assert away_planned_and_actual(fold_all(begin(sheet), happened(("sauce", "18:35", "18:45")))) == (
+        {"host": 0},
+        {"host": 0},
+    )
 
 
 def test_a_wait_on_a_start_lets_go_some_minutes_after_it(little: RunSheet) -> None:

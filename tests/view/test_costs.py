@@ -72,7 +72,11 @@ def test_the_hosts_company_is_told_from_five_minutes_on(host: Host) -> None:
 
     assert "5 min more in the kitchen while the guests are there" in told(host, Lengthen(("sauce",), 5))
     assert not any("kitchen" in line for line in told(host, Lengthen(("sauce",), 4)))
-    assert sum(away_by_forecast(host.evening.sheet, host.evening.look()).values()) == away_minutes(host.evening.sheet) == 10
+    assert (
+        sum(away_by_forecast(host.evening.sheet, host.evening.look()).values())
+        == away_minutes(host.evening.sheet)
+        == 10
+    )
     host.wish(DelayGuests(10))  # who come at 18:40 and find it half done
     assert sum(away_by_forecast(host.evening.sheet, host.evening.look()).values()) == 5
 

@@ -47,7 +47,8 @@ def _comes_hot(id_: str, own: Mapping[str, "Task"], links: Sequence[Link]) -> bo
     if keeps is not None and keeps.where.hot:
         return True
     if keeps is not None and (keeps.where.place in ("fridge", "freezer") or keeps.minutes > COLD_AFTER_MINUTES):
-        return on.on_heat and task.best_within is not None and task.best_within <= COLD_AFTER_MINUTES
+        best = work.best_within if work is not None else None  # as written, for it is not assumed of what is cold
+        return on.on_heat and best is not None and best <= COLD_AFTER_MINUTES
     if on.on_heat:
         return True
     if on.place in ("fridge", "freezer") or (work is not None and work.cools is not None):

@@ -17,7 +17,7 @@ def table_is_as_planned(plan_file: PlanFile, sheet: RunSheet) -> Iterator[str]:
     for name in sorted(hired ^ set(sheet.hired)):
         yield f"{name} is told {'not ' if name in sheet.hired else ''}to sit at the table, unlike in the plan"
     nobody = hired == set(plan_file.plan.hands)
-    for told, wanted, written in zip(sheet.courses, plan_file.filled.courses, plan_file.plan.courses, strict=True):
+    for told, wanted, written in zip(sheet.courses, plan_file.filled.courses, plan_file.plan.courses, strict=False):
         given = written.sit if written.sit is not None else HOT if _is_hot(plan_file, wanted, written) else OTHER
         asked = 0 if written.standing or nobody else min(given, wanted.eaten)
         if told.stretch != asked:
@@ -53,7 +53,8 @@ def _goes_cold(task: Task) -> bool:
     if kept.where.hot:
         return False
     stands = kept.where.place in ("fridge", "freezer") or kept.minutes > LUKEWARM
-    best_soon = on.on_heat and task.best_within is not None and task.best_within <= LUKEWARM
+    best = task.work.best_within if task.work else None
+    best_soon = on.on_heat and best is not None and best <= LUKEWARM
     cools = not on.on_heat and (
         on.place in ("fridge", "freezer") or (task.work is not None and task.work.cools is not None)
     )
