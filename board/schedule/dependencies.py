@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from board.schedule.oven_dial import InOven
 from board.schedule.problem import Problem, Way
 from board.schedule.solution import Solution
-from board.sheet.run_sheet import TABLE, Dependency
+from board.sheet.run_sheet import ORDER, TABLE, Dependency
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,7 +115,7 @@ def dependencies_of(problem: Problem, solution: Solution) -> list[list[Dependenc
             return
         known = found[second].get((first, anchor))
         if known is None or known.minutes < minutes:
-            why = reason if known is None or reason != TABLE else known.reason
+            why = ORDER if known is not None and known.reason == ORDER else reason
             wait = Dependency(problem.jobs[first].id, "start" if anchor == "start" else "end", minutes, why)
             found[second][(first, anchor)] = wait
 

@@ -174,7 +174,7 @@ AIMS = {  # minutes of each; of clocks, dishes
     "freshness": "past the best of hot food",
     "usual": "outside the usual hours of jobs",
     "table": "up from the table",
-    "company": "in the kitchen, weighed",
+    "company": "away from the guests",
     "day": "of work on the day",
     "busiest": "in your busiest half hour",
     "give": "of give",

@@ -31,7 +31,7 @@ class AddHelper(Edit):
     def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
         if self.name in file.plan.hands:
             return CannotEdit(words.edit_hands_there(self.name))
-        return [Put(("hands", self.name), {"hours": {self.day: f"{self.start} - {self.end}"}, "hired": True})]
+        return [Put(("hands", self.name), {"hours": {self.day: f"{self.start} - {self.end}"}, "hired": "yes"})]
 
 
 @dataclass(frozen=True)
