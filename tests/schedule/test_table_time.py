@@ -16,6 +16,7 @@ from board.plan.load import PlanFile
 from board.plan.resolve.assumed import Assumed
 from board.plan.snag import Weight
 from board.schedule.audit.validate import validate
+from board.schedule.conflicts.price import costs
 from board.schedule.formulate import problem_of
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import to_run_sheet
@@ -325,3 +326,11 @@ def test_a_sheet_that_tells_it_otherwise_does_not_hold(plan_from: PlanFrom, time
 
     assert "Soup is told to be sat over for 99 min, and is for 12" in validate(plan, longer)
     assert "Ben is told to sit at the table, unlike in the plan" in validate(plan, all_sit)
+
+
+# --- what a change costs ---------------------------------------------------------------------------------------------
+def test_a_change_that_gets_them_up_sooner_says_so(timed: Timed) -> None:
+    quietly, up = timed(supper()), timed(supper(jobs=TEN_LATE))
+
+    assert "you get up 4 min into Main" in costs(quietly, up, 0)
+    assert "you get up" not in costs(up, quietly, 0)
