@@ -39,7 +39,7 @@ ASSUMED: dict[Kind, str] = {
     "clear": "{minutes} to clear a course",
     "eaten": "eaten in {minutes}",
     "sit": "nobody who eats gets up for {minutes} once it is served",
-    "sit-hot": "nobody who eats gets up for {minutes} once it is served hot",
+    "sit-hot": "nobody who eats gets up for {minutes} once it is served, as something of it is hot",
     "may-slip": "may go out up to {minutes} late",
     "laid": "is laid with {pieces}",
     "laid-throughout": "is laid with {pieces}: the whole meal",
