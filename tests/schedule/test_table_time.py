@@ -4,14 +4,18 @@ Nothing outside the project gives a figure: that a host sits down with the guest
 common practice, no source; 12 and 8 minutes are ours.
 """
 
+import re
 from collections.abc import Callable
 from datetime import datetime
+from io import StringIO
 from zoneinfo import ZoneInfo
 
 import msgspec
 import pytest
+from rich.console import Console
 
 from board.checks.sheet.every import safety_check
+from board.output.sheet import print_sheet
 from board.plan.load import PlanFile
 from board.plan.resolve.assumed import Assumed
 from board.plan.snag import Weight
@@ -314,6 +318,24 @@ def test_an_even_share_weighs_less(one: int, other: int) -> None:
 @pytest.mark.parametrize("minutes", range(0, 200, 7))
 def test_a_minute_weighs_one_more_with_every_quarter_of_an_hour(minutes: int) -> None:
     assert company.weight(minutes) == sum(1 + n // 15 for n in range(minutes))
+
+
+def printed(sheet: RunSheet) -> str:
+    out = Console(file=StringIO(), width=200, color_system=None)
+    print_sheet(sheet, "day", out)
+    assert isinstance(out.file, StringIO)
+    return out.file.getvalue()
+
+
+def test_the_heading_tells_till_when_they_sit_and_each_ones_minutes(timed: Timed) -> None:
+    told = printed(timed(supper(jobs=TEN_LATE, hands=PAIR % "")))
+    alone = printed(timed(supper(SOUP + STEW + TART + FRUIT)))
+
+    assert "Sat 19:45 Main, sit till 19:49\n" in told
+    assert re.search(r"^ +up 19:49 (Ada|Ben) for 'put the soup away' *$", told, re.MULTILINE)
+    assert re.search(r"^ +Ada \d+ min, Ben \d+ min in the kitchen while", told, re.MULTILINE)
+    assert re.search(r"^ +up 19:\d\d for 'bake the tart' \(Main 19:45\) *$", alone, re.MULTILINE)
+    assert re.search(r"^ +\d+ min in the kitchen while", alone, re.MULTILINE)
 
 
 # --- what the validator sees -----------------------------------------------------------------------------------------
