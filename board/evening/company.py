@@ -1,26 +1,38 @@
-"""The host's minutes away from the guests, as an evening looks and as it was. Pure."""
+"""Minutes away from the guests of each who sits, and how long they stay seated: as it looks, and as it was. Pure."""
 
-from collections.abc import Collection
+from collections.abc import Collection, Iterable, Iterator
 from datetime import datetime
 
 from board.evening.forecast import Forecast
 from board.evening.hands import parts
 from board.evening.state import State
 from board.sheet.company import away
-from board.sheet.run_sheet import RunSheet, Slot
+from board.sheet.quiet import Quiet, quiet
+from board.sheet.run_sheet import Attended, RunSheet, Slot
 
 
-def away_by_forecast(sheet: RunSheet, forecast: Forecast, of: Collection[str] | None = None) -> int:
+def away_by_forecast(sheet: RunSheet, forecast: Forecast, of: Collection[str] | None = None) -> dict[str, int]:
     """As it looks; `of`: what of the work is counted, all of it unless told."""
-    work = (
-        (slot, parts(slot, forecast.slots[slot.id].start, forecast.slots[slot.id].end))
-        for slot in sheet.slots
-        if slot.id not in forecast.left_out and (of is None or slot.id in of)
-    )
-    return away(sheet, lambda slot: forecast.slots[slot.id].start, work, forecast.left_out)
+    return away(sheet, lambda slot: forecast.slots[slot.id].start, _work(sheet, forecast, of), forecast.left_out)
 
 
-def away_as_it_was(state: State) -> int:
+def quiet_by_forecast(sheet: RunSheet, forecast: Forecast, of: Collection[str] | None = None) -> tuple[Quiet, ...]:
+    """How long those who eat stay seated, as it looks; `of`: as above."""
+
+    def span(slot: Slot) -> tuple[datetime, datetime]:
+        ahead = forecast.slots[slot.id]
+        return ahead.start, ahead.end
+
+    return quiet(sheet, span, _work(sheet, forecast, of), forecast.left_out)
+
+
+def _work(sheet: RunSheet, forecast: Forecast, of: Collection[str] | None) -> Iterator[tuple[Slot, Iterable[Attended]]]:
+    for slot in sheet.slots:
+        if slot.id not in forecast.left_out and (of is None or slot.id in of):
+            yield slot, parts(slot, forecast.slots[slot.id].start, forecast.slots[slot.id].end)
+
+
+def away_as_it_was(state: State) -> dict[str, int]:
     """By when work was begun and ended; what is under way, and a part of a step, by its length."""
 
     def begins(slot: Slot) -> datetime:

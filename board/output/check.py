@@ -20,6 +20,7 @@ from board.output.moved import moved_lines
 from board.output.tables import console
 from board.plan.snag import Snag, Weight
 from board.sheet import said
+from board.sheet.company import as_planned
 from board.sheet.run_sheet import Slot
 
 MOST_LINES = 40  # without --all
@@ -121,6 +122,7 @@ def _verdict(plan: Assessed, moved: Sequence[tuple[Slot, Slot]]) -> _Part:
     if sheet is None:
         return _Part(words.CHECK_STOPPED, (shared.MORE_MAY_SHOW,), 0)
     lines = [f"  {line}" for line in said.all_given_up(sheet)]
+    lines.append(f"  {words.away_from_guests(as_planned(sheet))}")
     if not sheet.proved:
         lines.append(f"  {words.sheet_state(sheet.proved, sheet.still_open)}")
     lines += [f"  {line}" for line in moved_lines(sheet, moved)]

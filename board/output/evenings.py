@@ -100,7 +100,7 @@ def in_one_table(evenings: Sequence[LookedBack]) -> tuple[list[str], list[list[s
 
 def _in_one_row(evening: LookedBack, names: Sequence[str]) -> list[str]:
     late = {c.name: c.late_minutes for c in evening.review.courses}
-    planned, actual = evening.away
+    planned, actual = (sum(each.values()) for each in evening.away)
     return [
         evening.date,
         evening.review.plan,
@@ -140,7 +140,11 @@ def evening_form(evening: LookedBack) -> dict[str, Any]:
             for each in evening.traced
         ],
         "answers_late": [{"id": a.slot.id, "part": a.part, "minutes": a.minutes} for a in evening.answers],
-        "away_minutes": {"planned": planned, "actual": actual},
+        "away_minutes": {
+            "planned": sum(planned.values()),
+            "actual": sum(actual.values()),
+            "of": {who: {"planned": planned.get(who), "actual": minutes} for who, minutes in actual.items()},
+        },
         "odds": evening.chances,
     }
 

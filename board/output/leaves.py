@@ -14,9 +14,10 @@ from board.base import words as shared
 from board.base.plain import one_line
 from board.output import words
 from board.output.cold import cold_lines
-from board.sheet import said
+from board.sheet import quiet, said
 from board.sheet.blocks import with_moments
-from board.sheet.run_sheet import Attended, RunSheet, Slot
+from board.sheet.quiet import Quiet
+from board.sheet.run_sheet import Attended, CourseSlot, RunSheet, Slot
 
 WALL, EVERYBODY = "wall", "everybody"
 
@@ -83,22 +84,28 @@ def _works(slot: Slot, name: str) -> bool:
 
 def _leaf(sheet: RunSheet, about: str, slots: Iterable[Slot], name: str | None) -> Leaf:
     zone = ZoneInfo(sheet.zone)
+    sat = {each.course.name: each for each in quiet.as_planned(sheet)}
     days: dict[str, list[Slot]] = {}
     for slot in sorted(slots, key=lambda slot: slot.start):
         days.setdefault(shared.full_day(slot.start.astimezone(zone)), []).append(slot)
     return Leaf(
         one_line(sheet.plan),
         about,
-        tuple(
-            f"{shared.day_and_clock(course.served.astimezone(zone))} {one_line(course.name)}"
-            for course in sheet.courses
-        ),
+        tuple(course_line(course, sat.get(course.name), zone) for course in sheet.courses),
         tuple(
             Day(title, tuple(_row(sheet, slot, moments, zone, name) for slot, moments in with_moments(found)))
             for title, found in days.items()
         ),
         (*_notes(sheet), *(cold_lines(sheet, hours=True) if name is None else ()), words.CAUTION),
     )
+
+
+def course_line(course: CourseSlot, sat: Quiet | None, zone: ZoneInfo) -> str:
+    """When it goes out, and till when those who eat then stay seated."""
+    till = ""
+    if sat is not None:
+        till = words.sit_till(shared.clock(sat.until.astimezone(zone)) if sat.until > sat.served else "")
+    return f"{shared.day_and_clock(course.served.astimezone(zone))} {one_line(course.name)}{till}"
 
 
 def _row(sheet: RunSheet, slot: Slot, moments: Sequence[Slot], zone: ZoneInfo, name: str | None) -> Row:

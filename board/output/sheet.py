@@ -15,12 +15,12 @@ from board.checks.sheet.clocks import dish_clocks
 from board.output import words
 from board.output.cold import cold_lines
 from board.output.day_blocks import BlockLines, day_lines, what_with_moments
-from board.output.leaves import Leaf, where_of
+from board.output.leaves import Leaf, course_line, where_of
 from board.output.moved import moved_lines
 from board.output.tables import cell, paragraph, table
-from board.sheet import said
+from board.sheet import quiet, said
 from board.sheet.blocks import with_moments
-from board.sheet.company import away_minutes, busiest
+from board.sheet.company import as_planned, busiest
 from board.sheet.run_sheet import RunSheet, Slot
 
 
@@ -183,12 +183,14 @@ def _courses(sheet: RunSheet, zone: ZoneInfo, out: Console) -> None:
     for slot in sheet.slots:
         if slot.kind == "arrive":
             out.print(cell(f"{shared.day_and_clock(slot.start.astimezone(zone))} {slot.name}", indent=2))
+    sat = {each.course.name: each for each in quiet.as_planned(sheet)}
     for course in sheet.courses:
-        at = shared.day_and_clock(course.served.astimezone(zone))
         tail = words.min_late(course.late_minutes) if course.late_minutes > 0 else ""
-        out.print(cell(f"{at} {course.name}{tail}", indent=2))
-    away, (before, minutes) = away_minutes(sheet), busiest(sheet)
-    out.print(cell(words.away_from_guests(away), indent=2))
+        out.print(cell(f"{course_line(course, sat.get(course.name), zone)}{tail}", indent=2))
+        if course.name in sat and sat[course.name].ups:
+            out.print(paragraph(words.up_for(said.ups(sheet, sat[course.name])), "dim", indent=4))
+    before, minutes = busiest(sheet)
+    out.print(cell(words.away_from_guests(as_planned(sheet)), indent=2))
     if minutes > 0:
         out.print(cell(words.busiest_before(before, minutes), indent=2))
     out.print(cell(words.sheet_state(sheet.proved, sheet.still_open), "dim", indent=2))

@@ -5,7 +5,8 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 from board.output.cold import cold_form
-from board.sheet import said
+from board.sheet import company, said
+from board.sheet.quiet import as_planned
 from board.sheet.run_sheet import RunSheet
 
 
@@ -16,6 +17,7 @@ def outside_form(sheet: RunSheet, *, valid: bool) -> dict[str, Any]:
     def iso(at: datetime) -> str:
         return at.astimezone(zone).isoformat()
 
+    sat = {each.course.name: each.until for each in as_planned(sheet)}
     return {
         "plan": sheet.plan,
         "zone": sheet.zone,
@@ -23,8 +25,15 @@ def outside_form(sheet: RunSheet, *, valid: bool) -> dict[str, Any]:
         "open": [{"aim": each.aim, "by": each.by} for each in sheet.still_open],
         "solve_seconds": sheet.solve_seconds,
         "valid": valid,
+        "away_minutes": company.as_planned(sheet),
         "courses": [
-            {"name": c.name, "wanted": iso(c.wanted), "served": iso(c.served), "late_minutes": c.late_minutes}
+            {
+                "name": c.name,
+                "wanted": iso(c.wanted),
+                "served": iso(c.served),
+                "late_minutes": c.late_minutes,
+                "sit_till": iso(sat[c.name]) if c.name in sat else None,
+            }
             for c in sheet.courses
         ],
         "steps": [

@@ -98,5 +98,6 @@ FINDINGS = {
     "table 3": "fewer chairs, or less room, than guests who sit down",
     "table 4": "pieces that are not among what the house has",
     "table 5": "a guest with no seat, or with several",
+    "table 6": "somebody who eats gets up soon after a course is served",
     "unsure 1": "a guess that nobody has confirmed",
 }

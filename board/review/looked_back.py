@@ -8,15 +8,15 @@ from board.review.trace import Answer, Traced
 
 @dataclass(frozen=True)
 class LookedBack:
-    """One evening: review, causes of late courses, late answers, the host's minutes away from the guests (planned,
-    actual). `chances`: for each course, the expected share of evenings within 5 min, None if not asked for; `dropped`:
-    what was left out of a damaged log."""
+    """One evening: review, causes of late courses, late answers, minutes away from the guests of each who sits
+    (planned, actual). `chances`: for each course, the expected share of evenings within 5 min, None if not asked for;
+    `dropped`: what was left out of a damaged log."""
 
     date: str
     review: Review
     traced: tuple[Traced, ...]
     answers: tuple[Answer, ...]
-    away: tuple[int, int]
+    away: tuple[dict[str, int], dict[str, int]]
     chances: dict[str, float] | None = None
     dropped: str | None = None
 

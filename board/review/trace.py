@@ -20,7 +20,7 @@ from board.evening.events import (
 )
 from board.evening.state import State, first_sheet
 from board.review.observe import by_one_clock
-from board.sheet.company import away_minutes
+from board.sheet.company import as_planned
 from board.sheet.run_sheet import CourseSlot, Slot
 
 Why = Literal["began late", "took longer", "answered late", "guests"]
@@ -167,6 +167,6 @@ def _last_wait(state: State, slot: Slot) -> tuple[str | None, datetime | None]:
     return found
 
 
-def away_planned_and_actual(state: State) -> tuple[int, int]:
-    """The host's minutes in the kitchen while guests were there: by the first sheet, and as it went."""
-    return away_minutes(first_sheet(state.history, state.sheet)), away_as_it_was(state)
+def away_planned_and_actual(state: State) -> tuple[dict[str, int], dict[str, int]]:
+    """Minutes in the kitchen while guests were there, of each who sits: by the first sheet, and as it went."""
+    return as_planned(first_sheet(state.history, state.sheet)), away_as_it_was(state)

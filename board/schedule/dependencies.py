@@ -4,13 +4,13 @@ These waits, read off a solution, are the rule for an evening that slips: a thin
 last wait is over, whichever is later.
 """
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from board.schedule.oven_dial import InOven
 from board.schedule.problem import Problem, Way
 from board.schedule.solution import Solution
-from board.sheet.run_sheet import Dependency
+from board.sheet.run_sheet import ORDER, TABLE, Dependency
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,7 +115,8 @@ def dependencies_of(problem: Problem, solution: Solution) -> list[list[Dependenc
             return
         known = found[second].get((first, anchor))
         if known is None or known.minutes < minutes:
-            wait = Dependency(problem.jobs[first].id, "start" if anchor == "start" else "end", minutes, reason)
+            why = ORDER if known is not None and known.reason == ORDER else reason
+            wait = Dependency(problem.jobs[first].id, "start" if anchor == "start" else "end", minutes, why)
             found[second][(first, anchor)] = wait
 
     for order in problem.orders:
@@ -123,6 +124,8 @@ def dependencies_of(problem: Problem, solution: Solution) -> list[list[Dependenc
             add(order.second, order.first, "end", order.least, "order")
     for first, second, anchor, minutes in _hand_to_hand(problem, solution):
         add(second, first, anchor, minutes, "hands")
+    for first, second, minutes in _after_the_quiet(problem, solution):
+        add(second, first, "end", minutes, TABLE)
     takings = [
         (problem.resources[number].name, problem.resources[number].capacity, spells)
         for number, spells in resource_spells(problem, solution).items()
@@ -139,6 +142,20 @@ def dependencies_of(problem: Problem, solution: Solution) -> list[list[Dependenc
                 # A result stands where its step ends, so the step may not end before that place is free.
                 add(taker.job, giver.free_after, giver.anchor, begins - taker.start, reason)
     return [list(waits.values()) for waits in found]
+
+
+def _after_the_quiet(problem: Problem, solution: Solution) -> Iterator[tuple[int, int, int]]:
+    """(serving, job, minutes after its end) for work by those who sit that leads to no serving and stands after the
+    stretch in which they are not to get up: if the course is late, so is that work."""
+    sitters = {n for n, hand in enumerate(problem.hands) if hand.sits}
+    served = [(end_of(problem, solution, each.job), each) for each in problem.sittings]
+    for n, job in enumerate(problem.jobs):
+        if not job.early or job.with_guests or solution.who[n] not in sitters:
+            continue
+        before = [(end, each) for end, each in served if end + each.minutes <= solution.starts[n]]
+        if before:
+            _, last = max(before, key=lambda found: found[0])
+            yield last.job, n, last.minutes
 
 
 def _hand_to_hand(problem: Problem, solution: Solution) -> list[tuple[int, int, str, int]]:

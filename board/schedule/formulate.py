@@ -32,6 +32,7 @@ from board.schedule.problem import (
     Problem,
     Resource,
     Serving,
+    Sitting,
     Stood,
     Way,
 )
@@ -105,6 +106,7 @@ class _Builder:
         servings = tuple(
             Serving(c.name, index[c.serve], self.minute(c.wanted), c.may_slip) for c in self.filled.courses
         )
+        sittings = tuple(Sitting(c.name, index[c.serve], c.sit) for c in self.filled.courses if c.sit)
         orders = tuple(
             Order(index[k.first], index[k.second], k.least, k.most, k.firm, k.usual) for k in self.filled.links
         )
@@ -129,6 +131,7 @@ class _Builder:
             dinner_over=index[self.filled.courses[-1].clear],
             clocks=clocks,
             stood=stood,
+            sittings=sittings,
             index=index,
         )
 
@@ -150,7 +153,8 @@ class _Builder:
 
         free, home = windows(free_of(self.plan, name)), windows(home_of(self.plan, name))
         tied = windows((each.start, each.end) for each in absences(self.plan, name) if each.tied)
-        return Hand(name, free, home, tied, windows(free_of(self.plan, name, tied=False)) if tied else ())
+        untied = windows(free_of(self.plan, name, tied=False)) if tied else ()
+        return Hand(name, free, home, tied, untied, sits=not self.plan.hands[name].hired)
 
     def _leads_to_serving(self) -> set[str]:
         """Ids of every predecessor, near or far, of a serving or of the guests' arrival."""

@@ -177,7 +177,8 @@ class OvenNow:
 class Hand:
     """A person. `free`: working hours less absences; `home`: those less trips to the shops.
 
-    `tied`: those absences that go by when the guests come; `untied`: free were it not for them.
+    `tied`: those absences that go by when the guests come; `untied`: free were it not for them. `sits`: eats with the
+    guests.
     """
 
     name: str
@@ -185,6 +186,7 @@ class Hand:
     home: tuple[Window, ...]
     tied: tuple[Window, ...] = ()
     untied: tuple[Window, ...] = ()
+    sits: bool = True
 
     def later(self, minutes: int) -> "Hand":
         """With the guests coming so many minutes later."""
@@ -202,6 +204,15 @@ class Serving:
     job: int
     wanted: int
     slip: int
+
+
+@dataclass(frozen=True, slots=True)
+class Sitting:
+    """For so many `minutes` from the end of `job`, which serves a course, nobody who sits gets up, if it can be."""
+
+    name: str
+    job: int
+    minutes: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -244,7 +255,7 @@ class Problem:
     servings: tuple[Serving, ...]
     opens: int = 0  # the first minute of anybody's hours; what lies before is out of hours
     day_begins: int = 0
-    host: int = 0  # whose company the guests came for
+    host: int = 0  # whose busiest half hour counts
     arrives: int = 0
     ovens_now: dict[int, OvenNow] = field(
         default_factory=dict
@@ -254,6 +265,7 @@ class Problem:
     dinner_over: int | None = None  # the job whose start ends the dinner: clearing the last course
     clocks: tuple[Clock, ...] = ()
     stood: tuple[Stood, ...] = ()  # what adds up on them
+    sittings: tuple[Sitting, ...] = ()
     index: dict[str, int] = field(default_factory=dict)
 
     def oven_ready(self, use: OvenUse, heat: int) -> int:

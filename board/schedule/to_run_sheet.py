@@ -114,6 +114,7 @@ class _Writer:
                 c.may_slip,
                 c.standing,
                 Lasts(course.eaten_in.low, c.eaten, course.eaten_in.high) if course.eaten_in else None,
+                sits=c.sit or msgspec.UNSET,
             )
             for c, course in zip(self.file.filled.courses, self.file.plan.courses, strict=True)
         )
@@ -142,6 +143,7 @@ class _Writer:
             clocks=spoil_clocks(plan, self.file.filled),
             raw_limit=raw_limit(self.file),
             noted=tuple(plan.noted),
+            hired_hands=tuple(name for name, hand in plan.hands.items() if hand.hired) or msgspec.UNSET,
             cold_stays=tuple(in_the_cold(self.file, self.problem, self.solution)),
             cold_litres=rooms(plan.kitchen),
         )

@@ -14,7 +14,8 @@ from board.sheet import words
 from board.sheet.told import OFF, Caution, DialTurn, GivenUp, OvenOff, Plate, StillOpen, Stop
 from board.sheet.told import Moment as Moment
 
-ORDER, HEAT, HANDS = "order", "heat", "hands"  # reasons of a wait; the first two must be over before a step is called
+# Reasons of a wait; the first two must be over before a step is called.
+ORDER, HEAT, HANDS, TABLE = "order", "heat", "hands", "table"
 SlotKind = Literal["step", "job", "arrive", "seat", "serve", "clear", "heat", "off"]
 
 
@@ -46,7 +47,8 @@ class Use(msgspec.Struct, frozen=True, gc=False):
 class Dependency(msgspec.Struct, frozen=True, gc=False):
     """Starts no earlier than `minutes` after the `anchor` (start or end) of slot `after`. `reason` is a word for why:
 
-    order (what it follows), heat (its oven's setting), hands, oven, or the name of what both need.
+    order (what it follows), heat (its oven's setting), hands, table (those who eat stay seated), oven, or the name of
+    what both need.
     """
 
     after: str
@@ -184,7 +186,7 @@ class CourseSlot(msgspec.Struct, frozen=True, gc=False):
 
     `eaten`: how long the guests sit over it, which the clearing waits for. `pushed`: minutes by which the host had
     pushed it when this sheet was worked out; they are in `served` already.
-    `plates`: whose plate is different.
+    `plates`: whose plate is different. `sits`: `stretch`, as it is stored.
     """
 
     name: str
@@ -197,6 +199,13 @@ class CourseSlot(msgspec.Struct, frozen=True, gc=False):
     eaten: Lasts | None = None
     pushed: int = 0
     plates: tuple[Plate | str, ...] = ()
+    # Not written where there is none: so an older log keeps its mark, by which plans and the cook's book name it.
+    sits: int | msgspec.UnsetType = msgspec.UNSET
+
+    @property
+    def stretch(self) -> int:
+        """Minutes from its serving in which nobody who eats is to get up."""
+        return 0 if self.sits is msgspec.UNSET else self.sits
 
     @property
     def late_minutes(self) -> int:
@@ -263,8 +272,14 @@ class RunSheet(msgspec.Struct, frozen=True, gc=False):
     cautions: tuple[Caution | str, ...] = ()
     noted: tuple[str, ...] = ()  # of the evening as a whole, on evenings before
     # Not written where there is none: so an older log keeps its mark, by which plans and the cook's book name it.
+    hired_hands: tuple[str, ...] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="hired")
     cold_stays: tuple[InCold, ...] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="cold")
     cold_litres: dict[str, float] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="cold_room")
+
+    @property
+    def hired(self) -> tuple[str, ...]:
+        """Hands that do not sit at the table."""
+        return () if self.hired_hands is msgspec.UNSET else self.hired_hands
 
     @property
     def cold(self) -> tuple[InCold, ...]:

@@ -12,7 +12,9 @@ from board.base import words as shared
 from board.facts.cooling import Assumption, Law, Stands
 from board.plan.resolve.assumed import Assumed
 from board.sheet import words
-from board.sheet.run_sheet import RunSheet, Slot
+from board.sheet.company import sitters
+from board.sheet.quiet import Quiet
+from board.sheet.run_sheet import CourseSlot, RunSheet, Slot
 from board.sheet.told import (
     OFF,
     Because,
@@ -195,6 +197,22 @@ def plate(told: Plate | str) -> str:
     if isinstance(told, str):
         return told
     return words.plate(told.guest, told.needs, told.own, told.never, told.asked)
+
+
+def ups(sheet: RunSheet, found: Quiet) -> str:
+    """What gets up those who sit within the stretch: `at 19:27 for 'roast the roots' (Main 20:15)`."""
+    zone, several = ZoneInfo(sheet.zone), len(sitters(sheet)) > 1
+    by: dict[str, tuple[CourseSlot | None, list[str]]] = {}
+    for each in found.ups:
+        at = shared.clock(max(each.part.start, found.served).astimezone(zone))
+        told = words.up(at, each.part.who if several else "", each.slot.name, each.part.kind)
+        by.setdefault(each.leads_to.name if each.leads_to else "", (each.leads_to, []))[1].append(told)
+    return "; ".join(
+        words.ups(each, course.name, shared.clock(course.served.astimezone(zone)))
+        if course
+        else words.ups(each, "", "")
+        for course, each in by.values()
+    )
 
 
 def call_at_start(slot: Slot) -> str | None:

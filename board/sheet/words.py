@@ -38,6 +38,8 @@ ASSUMED: dict[Kind, str] = {
     "serve": "{minutes} to plate and carry a course",
     "clear": "{minutes} to clear a course",
     "eaten": "eaten in {minutes}",
+    "sit": "nobody who eats gets up for {minutes} once it is served",
+    "sit-hot": "nobody who eats gets up for {minutes} once it is served, as something of it is hot",
     "may-slip": "may go out up to {minutes} late",
     "laid": "is laid with {pieces}",
     "laid-throughout": "is laid with {pieces}: the whole meal",
@@ -122,6 +124,20 @@ def plate(name: str, needs: Iterable[str], own: Sequence[str], never: Sequence[s
     told += [f"not {', '.join(never)}"] if never else []
     told += [f"ask before serving {', '.join(asked)}"] if asked else []
     return f"{name} ({', '.join(needs)}): {', '.join(told)}"
+
+
+# --- at the table ------------------------------------------------------------------------------------------------
+
+
+def up(at: str, who: str, name: str, kind: str) -> str:
+    """`19:27 Ada for 'roast the roots'`; `who`: empty where one sits."""
+    part = {"look-in": "a look at ", "end": "the end of "}.get(kind, "")
+    return f"{at}{f' {who}' if who else ''} for {part}{name!r}"
+
+
+def ups(each: Sequence[str], course: str, at: str) -> str:
+    """Together, with the course that they are for."""
+    return ", ".join(each) + (f" ({course} {at})" if course else "")
 
 
 # --- times and temperatures --------------------------------------------------------------------------------------
@@ -279,7 +295,13 @@ def some_of(things: list[str], most: int) -> str:
     return f"{', '.join(things[:-1])} and {things[-1]}" if len(things) > 1 else things[0]
 
 
-REASONS = {"order": "it comes first", "hands": "the same hands", "oven": "the oven", "heat": "the oven's heat"}
+REASONS = {
+    "order": "it comes first",
+    "hands": "the same hands",
+    "oven": "the oven",
+    "heat": "the oven's heat",
+    "table": "nobody gets up before",
+}
 WHY_WAITS_FOR_NOTHING = "  it waits for nothing; it stands where it keeps best until it is wanted"
 WHY_NO_GIVE = "  no course hangs on it"
 
@@ -323,6 +345,7 @@ def waits_for(name: str, until: str, reason: str) -> str:
         "hands": "the hands are busy",
         "oven": "the oven",
         "heat": "the oven's heat",
+        "table": "nobody gets up before",
     }.get(reason, reason)
     return f"waits for {name} until {until} ({because})"
 

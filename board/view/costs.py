@@ -42,7 +42,7 @@ class Costs:
 
 
 def costs(viewer: Viewer, before: Forecast, after: Forecast) -> Costs:
-    """Courses that move, results that would stand longer, and the change in the host's time with the guests. Both
+    """Courses that move, results that would stand longer, and the change in the time with the guests. Both
     forecasts must be of the viewer's sheet."""
     stand = _stands(viewer, before, after)
     found = [
@@ -93,5 +93,5 @@ def stands(slot: Slot, forecast: Forecast) -> int:
 
 
 def _company(sheet: RunSheet, before: Forecast, after: Forecast) -> list[tuple[int, str]]:
-    more = away_by_forecast(sheet, after) - away_by_forecast(sheet, before)
+    more = sum(away_by_forecast(sheet, after).values()) - sum(away_by_forecast(sheet, before).values())
     return [(COMPANY, words.cost_company(more))] if abs(more) >= COMPANY_MINUTES else []

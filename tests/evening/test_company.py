@@ -1,4 +1,4 @@
-"""The host's minutes away from the guests: one reckoning, whoever asks. README: "minutes you, the host, spend in the
+"""Minutes away from the guests: one reckoning, whoever asks. README: "minutes that those who eat spend in the
 kitchen between the guests' coming and the end of the last course (not what you do at the table, nor what you marked
 `with guests`)"."""
 
@@ -12,7 +12,7 @@ from board.evening.state import State, begin
 from board.evening.wishes import DelayGuests, LeaveOut
 from board.review.trace import away_planned_and_actual
 from board.session.replan.gain import costs
-from board.sheet.company import away_minutes
+from board.sheet.company import as_planned, away_minutes
 from board.sheet.run_sheet import Attended, CourseSlot, RunSheet, Slot
 from tests.conftest import Host, at, slot
 
@@ -45,10 +45,10 @@ EVENINGS = {
 }
 
 
-def with_work(sheet: RunSheet, *work: Slot) -> RunSheet:
+def with_work(sheet: RunSheet, *work: Slot, hired: tuple[str, ...] = ("Nora",)) -> RunSheet:
     """The stew and the clearing are left to themselves, so that the host's hands are free for the work."""
     slots = [msgspec.structs.replace(s, attended=()) if s.id in ("stew", "clear") else s for s in sheet.slots]
-    return msgspec.structs.replace(sheet, slots=(*slots, *work), hands=("host", "Nora"))
+    return msgspec.structs.replace(sheet, slots=(*slots, *work), hands=("host", "Nora"), hired_hands=hired)
 
 
 def done_as_planned(sheet: RunSheet) -> State:
@@ -67,9 +67,20 @@ def test_planned_forecast_and_as_it_was_are_one_figure(little: RunSheet, work: t
     before = Host(sheet, at("16:58")).at("16:58")
 
     assert away_minutes(sheet) == minutes
-    assert away_by_forecast(sheet, before.forecast) == minutes
+    assert away_by_forecast(sheet, before.forecast) == as_planned(sheet) == {"host": minutes}
     assert costs(before.state, before.forecast).away == minutes
-    assert away_planned_and_actual(done_as_planned(sheet)) == (minutes, minutes)
+    assert away_planned_and_actual(done_as_planned(sheet)) == ({"host": minutes}, {"host": minutes})
+
+
+def test_who_helps_and_eats_counts_as_the_host_does(little: RunSheet) -> None:
+    """Each by name; who is hired does not, and whoever sits is told even where nothing takes them away."""
+    sheet = with_work(little, A_HELPERS, hired=())
+    before = Host(sheet, at("16:58")).at("16:58")
+
+    assert as_planned(sheet) == away_by_forecast(sheet, before.forecast) == {"host": 10, "Nora": 5}
+    assert costs(before.state, before.forecast).away == away_minutes(sheet) == 15
+    assert away_planned_and_actual(done_as_planned(sheet)) == ({"host": 10, "Nora": 5}, {"host": 10, "Nora": 5})
+    assert as_planned(with_work(little, hired=("host",))) == {"Nora": 0}
 
 
 def test_guests_who_come_late_find_less_of_it(little: RunSheet) -> None:
@@ -79,7 +90,8 @@ def test_guests_who_come_late_find_less_of_it(little: RunSheet) -> None:
     host.wish(DelayGuests(10))
     present = host.at("16:58")
 
-    assert away_by_forecast(little, present.forecast) == costs(present.state, present.forecast).away == 5
+    assert away_by_forecast(little, present.forecast) == {"host": 5}
+    assert costs(present.state, present.forecast).away == 5
 
 
 def test_a_dropped_last_course_ends_no_dinner(little: RunSheet) -> None:
@@ -93,16 +105,16 @@ def test_a_dropped_last_course_ends_no_dinner(little: RunSheet) -> None:
     sheet = msgspec.structs.replace(sheet, courses=(*sheet.courses, course))
     host = Host(sheet, at("16:58"))
     host.at("16:58")
-    assert away_by_forecast(sheet, host.evening.look()) == 10 + 30
+    assert away_by_forecast(sheet, host.evening.look()) == {"host": 10 + 30}
 
     host.wish(LeaveOut("cheese"))
     host.wish(LeaveOut("uncheese"))
 
-    assert away_by_forecast(sheet, host.evening.look()) == 10
+    assert away_by_forecast(sheet, host.evening.look()) == {"host": 10}
 
 
 def test_what_was_planned_is_the_first_sheets_also_after_another_is_taken(little: RunSheet) -> None:
     fresh = with_work(little, slot("salad", "18:50", "18:57"))
     state = fold_all(done_as_planned(little), [SheetTaken(n=99, at=at("19:31"), sheet=fresh)])
 
-    assert away_planned_and_actual(state) == (10, 10)
+    assert away_planned_and_actual(state) == ({"host": 10}, {"host": 10})

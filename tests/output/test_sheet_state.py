@@ -17,7 +17,7 @@ from board.sheet.told import StillOpen
         ((StillOpen("give", 5),), "Open: 5 minutes of give; all else is proved"),
         ((StillOpen("busiest", 1), StillOpen("give", 5)),
          "Open: 1 minute in your busiest half hour, 5 minutes of give; all else is proved"),
-        ((StillOpen("company", 12),), "Open: 12 minutes of yours in the kitchen; all that counts more is proved"),
+        ((StillOpen("company", 12),), "Open: 12 minutes away from the guests; all that counts more is proved"),
         ((StillOpen("busiest", 3), StillOpen("give")),
          "Open: 3 minutes in your busiest half hour; not looked into: minutes of give; all else is proved"),
         ((StillOpen("hours", 3),), "Open: 3 minutes of work outside your hours"),

@@ -25,7 +25,7 @@ from board.schedule.solution import Solution
 from board.schedule.solver.solve import solve
 from tests.examples import some
 from tests.outside.tiny_evenings import AIMS, Evening, Placed, Timetable, fits, weigh
-from tests.outside.tiny_plans import as_plan, draw, draw_richer, draw_spoiling, draw_with_candles
+from tests.outside.tiny_plans import as_plan, draw, draw_richer, draw_seated, draw_spoiling, draw_with_candles
 
 MIDNIGHT = datetime(2026, 6, 6, tzinfo=UTC)
 
@@ -57,6 +57,14 @@ MANY_SPOILING = (
     2, 4, 7, 8, 9, 15, 18, 20, 24, 25, 26, 32, 34, 36, 38, 39, 41, 42, 44, 45, 47, 49, 51, 56, 57, 60, 61, 69,
     74, 77, 79, 82, 83, 85, 88, 89, 93, 95, 97, 98, 99, 100, 102, 104, 107, 108, 109, 118, 119, 122, 123, 125,
     126, 127, 130, 131, 132, 137, 140, 142, 149, 150, 151, 152, 154, 156, 157, 159, 160, 161, 163, 164, 167,
+)  # fmt: skip
+
+
+# Of those eaten at the table; in six of the few somebody has to get up.
+SEATED = (1, 6, 7, 12, 14, 16, 19, 22, 42, 46, 56, 70, 84, 86)
+MANY_SEATED = (
+    2, 4, 5, 8, 9, 10, 11, 13, 15, 20, 21, 26, 29, 31, 34, 38, 43, 45, 48, 49, 52, 53, 55, 57, 60, 68, 73, 75, 77, 79,
+    82,
 )  # fmt: skip
 
 
@@ -113,9 +121,10 @@ def as_timetable(evening: Evening, problem: Problem, solution: Solution) -> Time
     shift = round((problem.origin - MIDNIGHT).total_seconds() / 60)
     place = {id_.rpartition("/")[2]: n for id_, n in problem.index.items() if id_ != "clear/all"}
     place["serve"] = problem.index["serve/all"]
+    place["guests to the table"] = problem.index.get("guests-to-the-table", -1)
     found = {}
     for number, step in enumerate(evening.steps):
-        n = place[step.name.replace(" ", "-")]
+        n = place[step.name if step.is_seating else step.name.replace(" ", "-")]
         who = solution.who[n]
         hand = problem.hands[who].name if who is not None else None
         other = problem.jobs[n].ways[solution.ways[n]].number == 1
@@ -182,6 +191,14 @@ def test_nor_where_a_job_has_its_usual_hour(plan_from: Callable[[str], PlanFile]
     assert Search(evening, best).better() is None, as_plan(evening.tiny)
 
 
+@pytest.mark.parametrize("seed", [*SEATED, *(pytest.param(seed, marks=pytest.mark.slow) for seed in some(MANY_SEATED))])
+def test_nor_where_those_who_eat_want_to_stay_seated(plan_from: Callable[[str], PlanFile], seed: int) -> None:
+    evening = Evening(draw_seated(seed))
+    best = proved_best(plan_from(as_plan(evening.tiny)), evening)
+
+    assert Search(evening, best).better() is None, as_plan(evening.tiny)
+
+
 @pytest.mark.parametrize(
     "seed", [*SPOILING, *(pytest.param(seed, marks=pytest.mark.slow) for seed in some(MANY_SPOILING))]
 )
@@ -204,7 +221,7 @@ def test_the_search_finds_what_is_better_where_there_is_something(plan_from: Cal
 def test_the_plans_drawn_put_every_aim_to_the_test(plan_from: Callable[[str], PlanFile]) -> None:
     """For each aim some plans suffice and some do not: otherwise the comparison would show little."""
     evenings = [Evening(draw(seed)) for seed in FEW] + [Evening(draw_with_candles(seed)) for seed in CANDLES]
-    evenings += [Evening(draw_spoiling(seed)) for seed in SPOILING]
+    evenings += [Evening(draw_spoiling(seed)) for seed in SPOILING] + [Evening(draw_seated(seed)) for seed in SEATED]
     values = [proved_best(plan_from(as_plan(evening.tiny)), evening) for evening in evenings]
 
     for aim, column in zip(AIMS, zip(*values, strict=True), strict=True):

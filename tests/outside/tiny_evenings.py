@@ -6,10 +6,10 @@ one more function in `AIMS`, in the order of `answer.AIMS`.
 """
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import combinations, pairwise
 
-from tests.outside.tiny_plans import ARRIVE, CHANGE, HEATING, SERVE, Gap, Step, Tiny
+from tests.outside.tiny_plans import ARRIVE, CHANGE, HEATING, SEAT, SERVE, Gap, Step, Tiny
 
 GRID = 5
 TAKES_ROOM = ("ring", "oven", "hot")  # and so may have to go without; the fridge has no end here
@@ -41,9 +41,13 @@ class Evening:
 
     def __init__(self, tiny: Tiny) -> None:
         self.tiny = tiny
-        self.serving = len(tiny.steps)
         served = tuple(Gap(n) for n in tiny.last_steps())
-        self.steps = [*tiny.steps, Step("serve", SERVE, "all", follows=served)]
+        own = []
+        if tiny.sit is not None:  # they come to the table at most ten minutes before it is served
+            served = (*served, Gap(len(tiny.steps), 0, 10))
+            own.append(Step("guests to the table", SEAT, "all", keeps=10_000, is_seating=True))
+        self.steps = [*tiny.steps, *own, Step("serve", SERVE, "all", follows=served)]
+        self.serving = len(self.steps) - 1
         self.then: dict[int, list[tuple[int, Gap]]] = {n: [] for n in range(len(self.steps))}
         for n, step in enumerate(self.steps):
             for gap in step.follows:
@@ -55,7 +59,7 @@ class Evening:
         )
         bounds = [b for s in self.steps for b in (s.not_before, s.not_after) if b is not None]
         first = min([self.opens, *bounds]) - reach
-        last = max([tiny.wanted, *(b for spans in tiny.hours.values() for _, b in spans), *bounds]) + reach
+        last = max([tiny.wanted + 20, *(b for spans in tiny.hours.values() for _, b in spans), *bounds]) + reach
         self.starts = range(first, last + 1, GRID)
 
     def choices(self, number: int) -> list["Placed"]:
@@ -114,6 +118,15 @@ def waits(evening: Evening, found: Timetable) -> Iterator[tuple[Placed, Gap, int
         for then, gap in evening.then[n]:
             if then in found:
                 yield placed, gap, found[then].start - placed.end
+    served = found.get(evening.serving)
+    for placed in found.values():
+        if served is not None and placed.step.since_served is not None:
+            yield _no_food(served), placed.step.since_served, placed.start - served.end
+
+
+def _no_food(served: Placed) -> Placed:
+    """The serving, as what comes after it waits for it: nothing of it is kept."""
+    return replace(served, step=replace(served.step, keeps=10_000))
 
 
 # --- the aims, each from what is said of it; minutes. None grows smaller as more steps are placed --------------------
@@ -181,7 +194,7 @@ def keeps(evening: Evening, found: Timetable) -> int:
         total += max(0, wait - placed.step.keeps) if placed.kept else wait + 30
         if gap.most is not None and not gap.at_once:
             total += max(0, wait - gap.most)
-    return total + sum(max(0, p.end - ARRIVE) for p in found.values() if p.step.is_job)
+    return total + sum(max(0, p.end - ARRIVE) for p in found.values() if p.step.is_job and p.step.since_served is None)
 
 
 def freshness(evening: Evening, found: Timetable) -> int:
@@ -196,14 +209,40 @@ def usual(evening: Evening, found: Timetable) -> int:
 
 
 def company(evening: Evening, found: Timetable) -> int:
-    """The host's hands-on minutes after the guests came, but for the serving and what they may stand by."""
-    return sum(
-        b - max(a, ARRIVE)
+    """Hands-on minutes of those who eat, from the guests' coming to the end of the course, but for what is done at the
+    table and what the guests may stand by. Of one alone, the minutes; of several, each one's first quarter of an hour
+    counts once, the second twice, and so on."""
+    sitters = [name for name in evening.tiny.hours if name not in evening.tiny.hired]
+    away = [sum(max(0, b - a) for a, b in _away(evening, found, name)) for name in sitters]
+    return sum(away) if len(sitters) < 2 else sum(1 + minute // 15 for minutes in away for minute in range(minutes))
+
+
+def _away(evening: Evening, found: Timetable, name: str) -> Iterator[Span]:
+    served = found.get(evening.serving)
+    for n, placed in found.items():
+        at_table = n == evening.serving or placed.step.is_seating or placed.step.shared
+        if placed.hand == name and not at_table:
+            for a, b in placed.attended():
+                after = placed.step.since_served is not None
+                over = served.end + evening.tiny.eaten if after and served is not None else b
+                yield max(a, ARRIVE), min(b, over) if served is not None or not after else ARRIVE
+
+
+def table(evening: Evening, found: Timetable) -> int:
+    """Minutes by which the first who eats gets up too soon after the serving, and minutes of all work that lies in the
+    stretch, none for more than all of it."""
+    served, sit = found.get(evening.serving), evening.tiny.sit
+    if served is None or not sit:
+        return 0
+    up = [
+        (a, b)
         for n, p in found.items()
-        if p.hand == "host" and n != evening.serving and not p.step.shared
+        if n != evening.serving and not p.step.shared and p.hand not in evening.tiny.hired
         for a, b in p.attended()
-        if b > ARRIVE
-    )
+        if a < served.end + sit and b > served.end
+    ]
+    quiet = min([sit, *(max(0, a - served.end) for a, _ in up)])
+    return sit - quiet + sum(min(b - a, sit) for a, b in up)
 
 
 def day(evening: Evening, found: Timetable) -> int:
@@ -237,6 +276,7 @@ AIMS: dict[str, Callable[[Evening, Timetable], int]] = {
     "keeps": keeps,
     "freshness": freshness,
     "usual": usual,
+    "table": table,
     "company": company,
     "day": day,
     "busiest": busiest,
@@ -253,6 +293,11 @@ def weigh(evening: Evening, found: Timetable) -> tuple[int, ...]:
 def fits(evening: Evening, found: Timetable, new: Placed, number: int) -> bool:
     """Whether one more step can stand beside those placed; what follows it is placed already."""
     if number == evening.serving and (new.start < ARRIVE or new.end < evening.tiny.wanted):
+        return False
+    if new.step.is_seating and new.start < ARRIVE:
+        return False
+    after = new.step.since_served
+    if after is not None and new.start < found[evening.serving].end + after.least:
         return False
     if any(found[then].start < new.end + gap.least for then, gap in evening.then[number]):
         return False

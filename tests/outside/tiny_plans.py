@@ -4,7 +4,8 @@ All times and lengths are multiples of five minutes, and so are the times the ov
 and 200 °C. Minutes count from the midnight the event's day begins with. Not everything a plan may say occurs here:
 one course, one oven. `draw` has results that stand in the room or on a ring; `draw_richer` also in the oven or hot,
 steps that can be done another way, hours with gaps, and trips to the shops; `draw_spoiling` a dish with a clock, also
-kept in the fridge or cooked through on the way.
+kept in the fridge or cooked through on the way; `draw_seated` a course eaten at the table, and work that comes after
+its serving.
 """
 
 import random
@@ -13,6 +14,7 @@ from typing import Literal
 
 ARRIVE = 18 * 60
 SERVE = 5  # minutes to plate and carry, by anybody
+SEAT = 5  # and to bring the guests to the table, as is assumed
 CELSIUS = (100, 200)
 # By the plan's `heats: 40 min to 180 C` from a room of 20 °C, 4 °C a minute; by its `cools`, exactly.
 HEATING = {100: 20, 200: 45}  # from cold
@@ -59,6 +61,8 @@ class Step:
     shared: bool = False
     usual: int | None = None
     through: bool = False
+    is_seating: bool = False
+    since_served: Gap | None = None  # a job that follows the serving
     other: "Step | None" = None
 
     def parts(self) -> list[tuple[int, int]]:
@@ -71,7 +75,8 @@ class Step:
 @dataclass(frozen=True)
 class Tiny:
     """One evening. `hours` by person; `trip`: the host is at the shops. `clock`: the dish spoils, and may stand out for
-    so many minutes, 120, or 60 where it is hot outdoors; `eaten`: minutes at the table."""
+    so many minutes, 120, or 60 where it is hot outdoors; `eaten`: minutes at the table. `sit`: it is eaten seated, and
+    for so many minutes nobody is to get up; `hired`: who does not sit."""
 
     hours: dict[str, list[tuple[int, int]]]
     away: tuple[int, int] | None
@@ -83,6 +88,8 @@ class Tiny:
     trip: tuple[int, int] | None = None
     clock: int | None = None
     eaten: int = 25
+    sit: int | None = None
+    hired: tuple[str, ...] = ()
 
     def last_steps(self) -> list[int]:
         """Steps no other step follows: they lead to the serving."""
@@ -151,6 +158,26 @@ def draw_spoiling(seed: int) -> Tiny:
     return replace(tiny, steps=tuple(steps), clock=clock, eaten=eaten)
 
 
+def draw_seated(seed: int) -> Tiny:
+    """One of those of few steps, with a job or two after the serving, and more often with somebody who helps."""
+    tiny, chance = draw(seed), random.Random(seed + 4 * 10**6)
+    pick, odds = chance.choice, chance.random
+    steps = [s for s in tiny.steps if not s.is_job][:2]
+    steps = [replace(s, follows=tuple(g for g in s.follows if g.step < len(steps))) for s in steps]
+    hours = {"host": [(tiny.hours["host"][0][0], tiny.wanted + pick([30, 60, 60]))]}
+    if odds() < 0.6:
+        hours["aide"] = [(ARRIVE - pick([0, 30]), tiny.wanted + pick([10, 20, 60]))]
+    steps = [replace(s, who=s.who if s.who in hours else None) for s in steps]
+    for n in range(pick([1, 2, 2])):
+        after = Gap(-1, pick([0, 0, 5]), pick([5, 10, 15, 20]))
+        attended = pick(["all", "all", "start", "end"])
+        name = f"j{len(steps) + n}"
+        job = Step(name, pick([5, 10, 20]), attended, is_job=True, shared=odds() < 0.15, since_served=after)
+        steps.append(replace(job, ring=odds() < 0.3))
+    hired = ("aide",) if "aide" in hours and odds() < 0.3 else ()
+    return replace(tiny, hours=hours, steps=tuple(steps), sit=pick([0, 5, 10, 15]), eaten=25, hired=hired)
+
+
 def _another(chance: random.Random, step: Step) -> Step:
     pick, odds = chance.choice, chance.random
     place = pick(["worktop", "ring", "oven"])
@@ -198,6 +225,7 @@ def as_plan(tiny: Tiny) -> str:
     """The same in the host's words, everything said."""
     hands = "".join(
         f"  {name}:\n    hours: {{on the day: '{_spans(spans)}'}}\n"
+        + ("    hired: yes\n" if name in tiny.hired else "")
         + (f"    away: {{gone: '{_clock(tiny.away[0])} - {_clock(tiny.away[1])}'}}\n" if tiny.away and n == 0 else "")
         for n, (name, spans) in enumerate(tiny.hours.items())
     )
@@ -211,7 +239,7 @@ def as_plan(tiny: Tiny) -> str:
     return (
         f"event: Tiny\ndate: 2026-06-06\nzone: UTC\narrive: '{_clock(ARRIVE)}'\nguests: [2 guests]\n{air}"
         f"kitchen: {{ovens: {{oven: {oven}}}, rings: {tiny.rings}, tools: {{pan: 1}}, wash up: no}}\nhands:\n{hands}{trip}"
-        f"courses:\n  - course: All\n    at: '{_clock(tiny.wanted)}'\n    standing: yes\n    serve: {SERVE} min\n"
+        f"courses:\n  - course: All\n    at: '{_clock(tiny.wanted)}'\n    {'standing: yes' if tiny.sit is None else f'sit: {tiny.sit} min'}\n    serve: {SERVE} min\n"
         f"    clear: 0 min\n    eaten in: {tiny.eaten} min\n    may slip: {tiny.may_slip} min\n{outdoors}"
         f"    dishes:\n      - dish: all of it\n{spoils}        steps:\n"
         f"{steps}" + (f"jobs:\n{jobs}" if jobs else "")
@@ -226,6 +254,9 @@ def _line(tiny: Tiny, step: Step) -> str:
         said["after"] = (
             "[" + ", ".join(f"'{_gap(tiny, gap)}'" for gap in step.follows) + "]" if step.follows else "nothing"
         )
+    if step.since_served is not None:
+        least, most = step.since_served.least, step.since_served.most
+        said["after"] = f"'serve All, at least {least} min, at most {most} min'"
     for key, value in (("not before", step.not_before), ("not after", step.not_after)):
         if value is not None:
             said[key] = f"'{_clock(value)}'"

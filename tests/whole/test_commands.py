@@ -20,9 +20,9 @@ from board.sheet.run_sheet import RunSheet
 from tests.conftest import PLANS
 from tests.whole.conftest import LANTERN, Run
 
-KEYS = {"plan", "zone", "proved", "open", "solve_seconds", "valid", "courses", "steps", "given_up", "assumed", "rules",
-        "stops", "cautions", "clocks", "noted", "cold"}  # fmt: skip
-COURSE_KEYS = {"name", "wanted", "served", "late_minutes"}
+KEYS = {"plan", "zone", "proved", "open", "solve_seconds", "valid", "away_minutes", "courses", "steps", "given_up",
+        "assumed", "rules", "stops", "cautions", "clocks", "noted", "cold"}  # fmt: skip
+COURSE_KEYS = {"name", "wanted", "served", "late_minutes", "sit_till"}
 STEP_KEYS = {"id", "dish", "course", "lane", "start", "end", "attended", "uses", "give_minutes", "noted"}
 
 

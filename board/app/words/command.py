@@ -137,6 +137,7 @@ AIM_WORDS = {
     "keeps": "nothing kept too long",
     "freshness": "hot food fresh",
     "usual": "jobs at their usual hours",
+    "table": "nobody up from the table too soon",
     "company": "time with the guests",
     "day": "a light day",
     "busiest": "a calm half hour before each course",

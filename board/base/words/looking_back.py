@@ -1,6 +1,6 @@
 """Looking back: the closing page, and the same on paper."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from board.base.words.evening import kept_where
 from board.base.words.signs import SIGN
@@ -11,8 +11,16 @@ def evenings(count: int) -> str:
     return f"{count} evening{'s' if count != 1 else ''}"
 
 
-def away_was(planned: int, actual: int) -> str:
-    return f"{actual} min in the kitchen while the guests were there; {planned} were planned"
+def away_was(planned: Mapping[str, int], actual: Mapping[str, int]) -> str:
+    """Minutes of each who sits."""
+    were = ", ".join(f"{minutes} of {who}" if len(planned) > 1 else f"{minutes}" for who, minutes in planned.items())
+    return f"{away_of_each(actual)} in the kitchen while the guests were there; {were or 0} were planned"
+
+
+def away_of_each(minutes: Mapping[str, int]) -> str:
+    """`31 min`, or `Ada 31 min, Ben 28 min` where several sit."""
+    told = [f"{who} {each} min" if len(minutes) > 1 else f"{each} min" for who, each in minutes.items()]
+    return ", ".join(told) or "0 min"
 
 
 CLOSING_COURSES = "Courses"

@@ -3,7 +3,7 @@
 from collections.abc import Callable
 
 from board.checks.allergens.guests_eat import Matrix, matrix
-from board.checks.sheet import bought, contact, cooling, fridge, out, raw, raw_contact, usual
+from board.checks.sheet import bought, contact, cooling, fridge, out, raw, raw_contact, table, usual
 from board.checks.sheet.timed import Timed, timed
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, in_order
@@ -23,6 +23,7 @@ CHECKS: tuple[SafetyCheck, ...] = (
     contact.tools_are_washed_between,
     raw_contact.raw_food_touches_nothing_ready,
     usual.jobs_stand_at_their_usual_hour,
+    table.those_who_eat_stay_seated,
 )
 
 

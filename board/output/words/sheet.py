@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 
+from board.base.words.looking_back import away_of_each
 from board.base.words.signs import SIGN
 from board.base.words.times import span
 from board.sheet.told import StillOpen
@@ -148,8 +149,17 @@ def min_late(minutes: int) -> str:
     return f"  ({minutes} min late)"
 
 
-def away_from_guests(minutes: int) -> str:
-    return f"{minutes} min in the kitchen while your guests are at the table or about"
+def away_from_guests(minutes: Mapping[str, int]) -> str:
+    return f"{away_of_each(minutes)} in the kitchen while your guests are at the table or about"
+
+
+def sit_till(clock: str) -> str:
+    """After a course's name."""
+    return f", sit till {clock}" if clock else ", no time to sit down"
+
+
+def up_for(ups: str) -> str:
+    return f"up {ups}"
 
 
 def busiest_before(course: str, minutes: int) -> str:
@@ -163,7 +173,8 @@ AIMS = {  # minutes of each; of clocks, dishes
     "keeps": "past what things keep",
     "freshness": "past the best of hot food",
     "usual": "outside the usual hours of jobs",
-    "company": "of yours in the kitchen",
+    "table": "up from the table",
+    "company": "away from the guests",
     "day": "of work on the day",
     "busiest": "in your busiest half hour",
     "give": "of give",

@@ -21,7 +21,7 @@ _DAY_MINUTES = 24 * 60
 
 @dataclass(frozen=True)
 class AddHelper(Edit):
-    """Adds a person to the hands, with one span of hours. Refused if the name is taken."""
+    """Adds a person to the hands, hired, with one span of hours. Refused if the name is taken."""
 
     name: str
     day: str
@@ -31,7 +31,7 @@ class AddHelper(Edit):
     def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
         if self.name in file.plan.hands:
             return CannotEdit(words.edit_hands_there(self.name))
-        return [Put(("hands", self.name), {"hours": {self.day: f"{self.start} - {self.end}"}})]
+        return [Put(("hands", self.name), {"hours": {self.day: f"{self.start} - {self.end}"}, "hired": "yes"})]
 
 
 @dataclass(frozen=True)

@@ -103,7 +103,8 @@ def parse_course_time(text: str) -> dict[str, object]:
 
 class Course(PlanModel):
     """What is served together. `serve`: minutes to plate and carry; `clear`: minutes to clear. `drink`: what is poured
-    with it. `noted`: notes on its serving and clearing."""
+    with it. `sit`: minutes from its serving in which nobody who eats gets up; 0 for none. `noted`: notes on its serving
+    and clearing."""
 
     course: Words
     at: Annotated[CourseTime, Phrase(parse_course_time, "19:15")]
@@ -111,6 +112,7 @@ class Course(PlanModel):
     may_slip: Minutes | None = None
     serve: Minutes | None = None
     clear: Minutes | None = None
+    sit: Minutes | None = None
     standing: YesNo = False
     outdoors: YesNo = False
     laid_with: LaidWith | None = None

@@ -2,5 +2,5 @@
 
 For the other rooms: `absences`, `amounts`, `assume`, `assumed`, `at_table`, `bought`, `fault`, `food_safety`,
 `fridge_life`, `from_book`, `given_time`, `hours`, `known_again`, `laying`, `links`, `scaling`, `seating`, `served`,
-`spoils`, `trips`, `unit`, `washing_up`.
+`sits`, `spoils`, `trips`, `unit`, `washing_up`.
 """

@@ -24,7 +24,6 @@ from board.plan.resolve.course_times import eaten_minutes, wanted_moments
 from board.plan.resolve.food_safety import NO_CARE, Care, care_of
 from board.plan.resolve.laying import laid, wash_ups
 from board.plan.resolve.links import (
-    EATEN_MINUTES,
     Link,
     Linked,
     Node,
@@ -32,6 +31,7 @@ from board.plan.resolve.links import (
     serve_id,
 )
 from board.plan.resolve.reheated import with_reheating
+from board.plan.resolve.sits import is_hot, sit_minutes
 from board.plan.resolve.spoils import Spoils
 from board.plan.resolve.taken_up import spoils_by_what_it_takes_up
 from board.plan.resolve.washing_up import LOC as WASHING_UP
@@ -76,7 +76,8 @@ class Task:
 
 @dataclass(frozen=True, slots=True)
 class CourseWanted:
-    """A course with its times filled. `wanted`: UTC; durations in minutes."""
+    """A course with its times filled. `wanted`: UTC; durations in minutes. `sit`: how long nobody who eats gets up once
+    it is served."""
 
     name: str
     serve: str  # task ids of serving and clearing
@@ -85,6 +86,7 @@ class CourseWanted:
     eaten: int
     may_slip: int
     standing: bool
+    sit: int = 0
 
 
 @dataclass(frozen=True)
@@ -115,7 +117,7 @@ def fill(plan: Plan, linked: Linked) -> Filled:
     for id_ in spoils_by_what_it_takes_up(plan, linked.nodes, linked.links, spoiling) - spoiling:
         by = Spoils(True, "what it takes up of another dish spoils")
         tasks[id_] = replace(tasks[id_], care=replace(tasks[id_].care, spoils=True, by=by))
-    courses = _courses(plan, assumed)
+    courses = _courses(plan, assumed, tasks, linked.links)
     for name in plan.hands:
         for each in absences.absences(plan, name):
             if each.chosen:
@@ -253,13 +255,17 @@ def _attended(on: Station, stored: int | None, node: Node, assumed: Assumptions)
     return Attention(whole=True)
 
 
-def _courses(plan: Plan, assumed: Assumptions) -> tuple[CourseWanted, ...]:
+def _courses(plan: Plan, assumed: Assumptions, tasks: dict[str, Task], links: list[Link]) -> tuple[CourseWanted, ...]:
     found: list[CourseWanted] = []
     for course, wanted in zip(plan.courses, wanted_moments(plan), strict=True):
         if course.eaten_in is None:
-            assumed.add("eaten", course.course, clear_id(course.course), minutes=EATEN_MINUTES)
+            assumed.add("eaten", course.course, clear_id(course.course), minutes=eaten_minutes(course))
         if course.may_slip is None:
             assumed.add("may-slip", course.course, serve_id(course.course), minutes=MAY_SLIP_MINUTES)
+        hot = is_hot(course, tasks, links)
+        sit = sit_minutes(plan, course, hot=hot)
+        if course.sit is None and sit:
+            assumed.add("sit-hot" if hot else "sit", course.course, serve_id(course.course), minutes=sit)
         found.append(
             CourseWanted(
                 name=course.course,
@@ -269,6 +275,7 @@ def _courses(plan: Plan, assumed: Assumptions) -> tuple[CourseWanted, ...]:
                 eaten=eaten_minutes(course),
                 may_slip=MAY_SLIP_MINUTES if course.may_slip is None else course.may_slip,
                 standing=course.standing,
+                sit=sit,
             )
         )
     return tuple(found)

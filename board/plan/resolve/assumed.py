@@ -15,7 +15,7 @@ Kind = Literal[
     "place", "place-and-hands", "fridge-room", "shelf", "ring", "takes", "thaws", "hands", "hands-at-start",
     "hands-at-both-ends", "hands-for-fresh-water", "keeps", "best-within", "core",
     # of a course
-    "seat", "serve", "clear", "eaten", "may-slip", "laid", "laid-throughout", "wash-a-piece",
+    "seat", "serve", "clear", "eaten", "may-slip", "sit", "sit-hot", "laid", "laid-throughout", "wash-a-piece",
     "clear-down", "wash-a-tool",
     # of the kitchen
     "kitchen", "one-oven", "rings", "shelves", "oven-range", "oven-heats", "oven-cools",

@@ -15,8 +15,9 @@ EATEN_MINUTES = 25  # a course at the table; common practice, no source
 
 
 def eaten_minutes(course: Course) -> int:
-    """How long a course is likely to be eaten, in minutes; a default if the plan does not say."""
-    return course.eaten_in.likely if course.eaten_in else EATEN_MINUTES
+    """How long a course is likely to be eaten, in minutes; if the plan does not say, a default, or as long as the plan
+    has everybody sit."""
+    return course.eaten_in.likely if course.eaten_in else max(EATEN_MINUTES, course.sit or 0)
 
 
 def wanted_moments(plan: Plan) -> list[datetime]:

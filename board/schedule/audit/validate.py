@@ -23,6 +23,7 @@ from board.schedule.audit.validate_hours import (
 )
 from board.schedule.audit.validate_kitchen import kitchen_snags
 from board.schedule.audit.validate_off import switched_off
+from board.schedule.audit.validate_table import table_is_as_planned
 from board.schedule.audit.validate_waits import waits_and_give
 from board.schedule.audit.validate_ways import Done, fitting_ways, has_no_place, readings, whole_minutes
 from board.sheet import said
@@ -71,6 +72,7 @@ def validate(plan_file: PlanFile, sheet: RunSheet) -> list[str]:
     snags += _courses_agree(plan_file, sheet)
     snags += _one_person_does_a_slot(plan_file, sheet)
     snags += _guests_and_spreads_are_as_planned(plan_file, sheet)
+    snags += table_is_as_planned(plan_file, sheet)
     snags += clocks_are_as_planned(plan_file, sheet)
     snags += nobody_is_in_two_places(plan_file.plan, sheet.slots)
     snags += everybody_walks_to_the_table(plan_file.plan, sheet.slots)

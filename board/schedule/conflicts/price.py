@@ -6,7 +6,7 @@ from zoneinfo import ZoneInfo
 
 from board.base import words as shared
 from board.schedule.conflicts import words
-from board.sheet import said
+from board.sheet import quiet, said
 from board.sheet.company import away_minutes
 from board.sheet.run_sheet import CourseSlot, RunSheet
 
@@ -26,8 +26,8 @@ def brings(before: RunSheet, after: RunSheet) -> str:
 
 
 def costs(before: RunSheet, after: RunSheet, stale: int) -> str:
-    """Courses at other times than they were wanted at, less company, work ahead; empty if nothing. `stale`: minutes by
-    which hot food stands longer past its best."""
+    """Courses at other times than they were wanted at, less quiet and company, work ahead; empty if nothing. `stale`:
+    minutes by which hot food stands longer past its best."""
     zone = ZoneInfo(before.zone)
     pieces = [
         words.after_wanted(new.name, round((new.served - old.wanted) / MINUTE))
@@ -36,6 +36,7 @@ def costs(before: RunSheet, after: RunSheet, stale: int) -> str:
         for old, new in _pairs(before, after)
         if new.wanted > old.wanted or (new.served != old.served and not _nearer(old, new))
     ]
+    pieces += _sooner_up(before, after)
     more = more_away(before, after)
     if more:
         pieces.append(words.away(more, at_most=_open("company", after)))
@@ -46,7 +47,7 @@ def costs(before: RunSheet, after: RunSheet, stale: int) -> str:
 
 
 def more_away(before: RunSheet, after: RunSheet) -> int:
-    """Minutes by which the host is longer in the kitchen while the guests are there."""
+    """Minutes by which those who sit are longer in the kitchen while the guests are there."""
     return max(0, away_minutes(after) - away_minutes(before))
 
 
@@ -82,6 +83,15 @@ def _moved(old: CourseSlot, new: CourseSlot, zone: ZoneInfo) -> str:
 def _open(aim: str, *sheets: RunSheet) -> bool:
     """Whether an aim is not proved on one of the sheets."""
     return any(each.aim == aim for sheet in sheets for each in sheet.still_open)
+
+
+def _sooner_up(before: RunSheet, after: RunSheet) -> Iterator[str]:
+    """Courses over which those who eat get up sooner than without the change."""
+    known = {each.course.name: each for each in quiet.as_planned(before)}
+    for each in quiet.as_planned(after):
+        old = known.get(each.course.name)
+        if old is not None and each.missing > old.missing:
+            yield words.sooner_up(each.course.name, each.course.stretch - each.missing)
 
 
 def _ahead(before: RunSheet, after: RunSheet, zone: ZoneInfo) -> Iterator[str]:

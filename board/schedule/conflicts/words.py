@@ -121,6 +121,10 @@ def away(minutes: int, *, at_most: bool = False) -> str:
     return f"{up_to}{abs(minutes)} min {more} in the kitchen while guests are there"
 
 
+def sooner_up(course: str, minutes: int) -> str:
+    return f"you get up {minutes} min into {course}" if minutes else f"you do not sit down to {course}"
+
+
 def after_wanted(course: str, minutes: int) -> str:
     return f"{course} {minutes} min later than you wanted"
 

@@ -1,5 +1,5 @@
 """The aims, in strict order: hours kept, courses on time, no dish out past its clock, nothing kept too long, hot food
-fresh, jobs at their usual hours, the host with the guests, a light day.
+fresh, jobs at their usual hours, nobody up from the table too soon, all who eat with the guests, a light day.
 
 Each aim is a sum to minimise. Lateness, clocks and keeping are soft, so there is always a solution.
 """
@@ -9,6 +9,7 @@ from board.schedule.problem import Job
 from board.schedule.solver.comfort import Ease
 from board.schedule.solver.library import cp_model
 from board.schedule.solver.standing import Standing
+from board.schedule.solver.table import broken_quiet
 from board.schedule.solver.variables import JobVars, Variables
 
 # Prices of broken soft limits: ours.
@@ -44,6 +45,7 @@ class Aims:
             **self.costly(),
             "freshness": self.freshness,
             "usual": self.usual,
+            "table": broken_quiet(self.v),
             "company": ease.away_from_guests(),
             "day": ease.attended_after(self.problem.day_begins),
             "busiest": ease.busiest_half_hour(),

@@ -1,10 +1,11 @@
-"""The host's comfort, as sums to minimise: minutes away from guests, the busiest half hour, missing slack."""
+"""Comfort, as sums to minimise: minutes away from the guests, the host's busiest half hour, missing slack."""
 
 from collections.abc import Iterator
 
 from board.schedule.problem import Part
 from board.schedule.solver.library import cp_model
 from board.schedule.solver.variables import JobVars, Variables
+from board.sheet import company
 from board.sheet.company import is_away
 
 BEFORE_SERVING = 30  # minutes; ours
@@ -56,17 +57,36 @@ class Ease:
         return after
 
     def away_from_guests(self) -> cp_model.LinearExprT:
-        """The host's minutes in the kitchen between the guests' coming and the end of the last course."""
-        terms: list[cp_model.LinearExprT] = []
+        """What weighs of the minutes that those who sit spend in the kitchen between the guests' coming and the end of
+        the last course: `company.weight` of each."""
+        sitters = [n for n, hand in enumerate(self.problem.hands) if hand.sits]
+        minutes = [self._away(hand) for hand in sitters]
+        if len(sitters) < 2:
+            return cp_model.LinearExpr.sum([each for terms in minutes for each, _ in terms])
+        return cp_model.LinearExpr.sum([self._weight(terms) for terms in minutes])
+
+    def _away(self, hand: int) -> list[tuple[cp_model.IntVar, int]]:
+        """Of each part of work that one pair of hands may do, the minutes it is away from the guests, and the most they
+        may be."""
+        terms: list[tuple[cp_model.IntVar, int]] = []
         for variables in self.v.jobs:
-            host = variables.who.get(self.problem.host)
-            if host is None or variables.job.fixed is not None:
+            who = variables.who.get(hand)
+            if who is None or variables.job.fixed is not None:
                 continue
             for way, chosen in zip(variables.job.ways, variables.ways, strict=True):
                 if is_away(way.lane, with_guests=variables.job.with_guests):
-                    done = self.v.both(host, chosen)
-                    terms += [self._while_guests_are_there(variables, part, done) for part in way.parts]
-        return cp_model.LinearExpr.sum(terms)
+                    done = self.v.both(who, chosen)
+                    terms += [(self._while_guests_are_there(variables, part, done), part.length) for part in way.parts]
+        return terms
+
+    def _weight(self, terms: list[tuple[cp_model.IntVar, int]]) -> cp_model.LinearExprT:
+        """At least as much as each line of the broken one asks for."""
+        most = sum(length for _, length in terms)
+        total = cp_model.LinearExpr.sum([minutes for minutes, _ in terms])
+        weight = self.model.new_int_var(0, company.weight(most), "weight of minutes away")
+        for slope, off in company.lines(most):
+            self.model.add(weight >= slope * total - off)
+        return weight
 
     def _while_guests_are_there(self, variables: JobVars, part: Part, done: cp_model.LiteralT) -> cp_model.IntVar:
         """Minutes of a part, where it is done, that lie between the guests' coming and the end of the dinner. Only what

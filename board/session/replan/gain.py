@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from board.evening.company import away_by_forecast
+from board.evening.company import away_by_forecast, quiet_by_forecast
 from board.evening.forecast import Forecast, Forecaster
 from board.evening.leftovers import left_out_of
 from board.evening.state import State, StepState
@@ -11,19 +11,23 @@ from board.sheet.exposure import exposures
 from board.sheet.run_sheet import RunSheet
 from board.sheet.sittings import sitting
 
-LATE, LOST, KEPT, AWAY = 3, 1, 5, 10  # minutes (of LOST: dishes) gained that are worth an offer; our choice
+# Minutes (of LOST: dishes) gained that are worth an offer; our choice.
+LATE, LOST, KEPT, UP, AWAY = 3, 1, 5, 5, 10
+ORDER = ("late", "lost", "kept", "up", "away")  # of the aims
 MINUTE = timedelta(minutes=1)
 
 
 @dataclass(frozen=True, slots=True)
 class Costs:
-    """Minutes, summed up: courses late, results beyond their shelf life, the host's work ahead while guests are there.
-    `lost`: dishes ahead that stand out for longer than their clocks give them."""
+    """Minutes, summed up: courses late, results beyond their shelf life, work ahead of all who sit while guests are
+    there. `lost`: dishes ahead that stand out for longer than their clocks give them; `up`: what is broken of the quiet
+    at the table."""
 
     late: int
     kept: int
     away: int
     lost: int = 0
+    up: int = 0
 
 
 @dataclass(frozen=True)
@@ -39,7 +43,7 @@ class Offer:
     @property
     def gained(self) -> dict[str, int]:
         """What is gained besides the courses' own times, by kind of cost."""
-        return {each: getattr(self.before, each) - getattr(self.after, each) for each in ("lost", "kept", "away")}
+        return {each: getattr(self.before, each) - getattr(self.after, each) for each in ORDER[1:]}
 
 
 def offer(state: State, sheet: RunSheet, taken: State, now: datetime) -> Offer | None:
@@ -47,8 +51,8 @@ def offer(state: State, sheet: RunSheet, taken: State, now: datetime) -> Offer |
     with the sheet taken."""
     old, new = Forecaster(state.sheet).forecast(state, now), Forecaster(sheet).forecast(taken, now)
     before, after = costs(state, old), costs(taken, new)
-    gains = tuple(getattr(before, each) - getattr(after, each) for each in ("late", "lost", "kept", "away"))
-    enough = any(gain >= least for gain, least in zip(gains, (LATE, LOST, KEPT, AWAY), strict=True))
+    gains = tuple(getattr(before, each) - getattr(after, each) for each in ORDER)
+    enough = any(gain >= least for gain, least in zip(gains, (LATE, LOST, KEPT, UP, AWAY), strict=True))
     dearest = next((gain for gain in gains if gain), 0)  # first in the order of the aims
     if not enough or dearest < 0:
         return None
@@ -67,7 +71,9 @@ def costs(state: State, forecast: Forecast) -> Costs:
             kept += max(0, round(stands - slot.keeping.minutes))
     late = sum(course.slip_minutes for course in forecast.courses if course.is_ahead)
     ahead = {id_ for id_, step in state.steps.items() if _is_ahead(step)}
-    return Costs(late, kept, away_by_forecast(sheet, forecast, ahead), _lost(state, forecast))
+    away = sum(away_by_forecast(sheet, forecast, ahead).values())
+    up = sum(each.broken for each in quiet_by_forecast(sheet, forecast, ahead))
+    return Costs(late, kept, away, _lost(state, forecast), up)
 
 
 def _lost(state: State, forecast: Forecast) -> int:

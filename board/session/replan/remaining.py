@@ -15,7 +15,7 @@ from board.evening.leftovers import spans
 from board.evening.state import State
 from board.schedule.clocks import clocks_of
 from board.schedule.oven_dial import COLD_AFTER_MINUTES
-from board.schedule.problem import Clock, Job, Order, OvenNow, OvenUse, Part, Problem, Serving, Stood, Way
+from board.schedule.problem import Clock, Job, Order, OvenNow, OvenUse, Part, Problem, Serving, Sitting, Stood, Way
 from board.sheet.company import last_clear
 from board.sheet.exposure import Span
 from board.sheet.run_sheet import Slot, Use
@@ -70,6 +70,7 @@ class _Given:
             dinner_over=None if clear is None else problem.index[clear],
             clocks=clocks,
             stood=stood,
+            sittings=tuple(left for sitting in problem.sittings if (left := self._sitting(sitting)).minutes),
         )
 
     def _clocks(self, jobs: tuple[Job, ...]) -> tuple[tuple[Clock, ...], tuple[Stood, ...]]:
@@ -97,6 +98,12 @@ class _Given:
         """When the guests arrived, or are forecast to."""
         arrive = next((slot for slot in self.slots.values() if slot.kind == "arrive"), None)
         return self.problem.arrives if arrive is None else math.ceil(self.minute(self.forecast.slots[arrive.id].start))
+
+    def _sitting(self, sitting: Sitting) -> Sitting:
+        """What is left of it, where its course is served already."""
+        stood = self._stood(sitting.job) if self.status(sitting.job) == "finished" else 0
+        none = self.status(sitting.job) == "left-out"
+        return replace(sitting, minutes=0 if none else max(0, sitting.minutes - stood))
 
     def _serving(self, serving: Serving) -> Serving:
         return replace(serving, wanted=serving.wanted + self.state.pushed.get(serving.name, 0) + self._pushed(serving))

@@ -181,6 +181,7 @@ def spoken_warning(name: str, minutes_left: float) -> str:
 OFFER_GAINS = {
     "lost": "dishes out too long: {} fewer",
     "kept": "food stands {} min less past its limit",
+    "up": "{} min more quiet at the table",
     "away": "{} min more with your guests",
 }
 

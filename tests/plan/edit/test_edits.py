@@ -163,13 +163,13 @@ EXAMPLES: dict[str, tuple[str, Edit, list[str]]] = {
     ),
     "a helper": (
         PLAN, AddHelper("Nora", "on the day", "18:10", "18:55"),
-        ["+   Nora:", "+     hours:", "+       on the day: 18:10 - 18:55"],
+        ["+   Nora:", "+     hours:", "+       on the day: 18:10 - 18:55", "+     hired: yes"],
     ),
     "a helper in braces": (
         PLAN.replace(HANDS, "hands: {host: {hours: {sat: '9:00 - 23:30'}}}\n"),
         AddHelper("Nora", "sat", "18:10", "18:55"),
         ["- hands: {host: {hours: {sat: '9:00 - 23:30'}}}",
-         "+ hands: {host: {hours: {sat: '9:00 - 23:30'}}, Nora: {hours: {sat: 18:10 - 18:55}}}"],
+         "+ hands: {host: {hours: {sat: '9:00 - 23:30'}}, Nora: {hours: {sat: 18:10 - 18:55}, hired: yes}}"],
     ),
     "an earlier start, the day in other words": (
         PLAN, StretchHours("host", "on the day", 0, start="8:45"),

@@ -123,10 +123,10 @@ def test_work_counts_when_it_now_looks_like_being_done(little: RunSheet) -> None
         ({"lane": "front-of-house"}, 0),
     ],
 )
-def test_only_the_hosts_work_away_from_the_guests_counts(
+def test_only_the_work_of_those_who_sit_away_from_the_guests_counts(
     little: RunSheet, changes: dict[str, object], minutes: int
 ) -> None:
-    sheet = replace(with_slot(little, "sauce", **changes), hands=("host", "aide"))
+    sheet = replace(with_slot(little, "sauce", **changes), hands=("host", "aide"), hired_hands=("aide",))
 
     assert costs_of(sheet).away == minutes
 
@@ -146,3 +146,20 @@ def test_a_result_stands_until_the_last_that_takes_it_up_begins(little: RunSheet
 
     assert costs_of(sheet).kept == 5
     assert costs(gone, Forecaster(sheet).forecast(gone, NOON)).kept == 0
+
+
+@pytest.mark.parametrize(("start", "up"), [("19:05", 7 + 10), ("19:11", 1 + 10), ("19:12", 0)])
+def test_getting_up_from_the_table_costs_what_is_missing_and_the_work(little: RunSheet, start: str, up: int) -> None:
+    """Out at 19:00; nobody is to get up till 19:12. Ten minutes of work."""
+    assert costs_of(with_pans(little, start)).up == up
+
+
+def with_pans(sheet: RunSheet, start: str) -> RunSheet:
+    """The little supper, sat over for twelve minutes, with ten minutes of work that no course waits for."""
+    pans = slot("pans", start, f"{start[:3]}{int(start[3:]) + 10}")
+    return replace(sheet, slots=(*sheet.slots, pans), courses=(replace(sheet.courses[0], sits=12),))
+
+
+def test_a_sheet_that_leaves_them_seated_is_offered(little: RunSheet) -> None:
+    assert is_offered(with_pans(little, "19:05"), with_pans(little, "19:13"))
+    assert not is_offered(with_pans(little, "19:13"), with_pans(little, "19:05"))
