@@ -14,8 +14,10 @@ from board.base import words as shared
 from board.base.plain import one_line
 from board.output import words
 from board.output.cold import cold_lines
+from board.plan.resolve.assumed import Assumed
 from board.sheet import said
 from board.sheet.blocks import with_moments
+from board.sheet.guesses import KEEPS, guesses
 from board.sheet.run_sheet import Attended, RunSheet, Slot
 
 WALL, EVERYBODY = "wall", "everybody"
@@ -82,7 +84,7 @@ def _works(slot: Slot, name: str) -> bool:
 
 
 def _leaf(sheet: RunSheet, about: str, slots: Iterable[Slot], name: str | None) -> Leaf:
-    zone = ZoneInfo(sheet.zone)
+    zone, guessed = ZoneInfo(sheet.zone), guesses(sheet)
     days: dict[str, list[Slot]] = {}
     for slot in sorted(slots, key=lambda slot: slot.start):
         days.setdefault(shared.full_day(slot.start.astimezone(zone)), []).append(slot)
@@ -94,14 +96,22 @@ def _leaf(sheet: RunSheet, about: str, slots: Iterable[Slot], name: str | None) 
             for course in sheet.courses
         ),
         tuple(
-            Day(title, tuple(_row(sheet, slot, moments, zone, name) for slot, moments in with_moments(found)))
+            Day(
+                title,
+                tuple(
+                    _row(sheet, slot, moments, zone, name, guessed.get(slot.id, ()))
+                    for slot, moments in with_moments(found)
+                ),
+            )
             for title, found in days.items()
         ),
         (*_notes(sheet), *(cold_lines(sheet, hours=True) if name is None else ()), words.CAUTION),
     )
 
 
-def _row(sheet: RunSheet, slot: Slot, moments: Sequence[Slot], zone: ZoneInfo, name: str | None) -> Row:
+def _row(
+    sheet: RunSheet, slot: Slot, moments: Sequence[Slot], zone: ZoneInfo, name: str | None, guessed: Sequence[Assumed]
+) -> Row:
     start, end = slot.start.astimezone(zone), slot.end.astimezone(zone)
     told = [f"{_clock(each.start, zone)} {one_line(each.name)}" for each in moments]
     told += [shared.look_for(one_line(slot.look_for))] if slot.look_for else []
@@ -113,6 +123,7 @@ def _row(sheet: RunSheet, slot: Slot, moments: Sequence[Slot], zone: ZoneInfo, n
         one_line(said.plate(each)) for course in sheet.courses if course.serve == slot.id for each in course.plates
     ]
     told += [shared.noted(one_line(note)) for note in slot.noted]
+    told += [one_line(said.guessed(each)) for each in guessed if name is not None or each.kind in KEEPS]
     return Row(
         shared.clock(start),
         shared.clock(end) if end.date() == start.date() else shared.day_and_clock(end),

@@ -154,6 +154,11 @@ def _accepts(taker: Taker) -> str:
     return words.accepts(taker.low or 0, taker.high or 0, off=taker.off)
 
 
+def guessed(told: Assumed) -> str:
+    """One that decided a line of the sheet, in as few words as will do."""
+    return words.guessed(told.kind, told.values)
+
+
 def assumed(told: Assumed | str) -> str:
     """What the plan leaves open and is filled in, with what it is about."""
     return told if isinstance(told, str) else words.assumed(told.kind, told.values, told.about)
