@@ -90,6 +90,8 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
     (Keeps("dressed leaves", out=15),
      r"(?:dress|toss|mix) (?:the |a |up )?(?:\w+ )?(?:salad|leaves|lettuce|rocket|arugula|watercress|spinach|greens|"
      r"endive|chicory|frisee)", ""),
+    (Keeps("salad of cooked or hard vegetables", fridge=_D),
+     r"(?:dress|toss|mix|finish|season) (?:the )?salad", f"&{_STURDY}"),
     (Keeps("dressed tomatoes or cucumbers", out=_H),
      r"(?:dress|toss|salt) (?:the )?(?:tomato(?:es)?|cucumbers?)", ""),
     (Keeps("salad of cooked or hard vegetables", fridge=_D),
@@ -158,6 +160,12 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
      r"fondants?|lava cakes?|molten (?:\w+ )?cakes?", "="),
     (Keeps("yorkshire puddings or popovers", hot=5),
      r"yorkshire puddings?|yorkshires|popovers?|dutch bab(?:y|ies)", "="),
+    (Keeps("flat bread from the pan", hot=15),
+     r"(?:cook|fry|griddle|grill)\b[\w ,]*\b(?:naans?|chapatt?is?|rotis?|parathas?|flat ?breads?|tortillas?|puris?)",
+     ""),
+    (Keeps("scones or muffins", room=12 * _H),
+     r"biscuits?", "&(?:buttermilk|drop|southern|cheddar|savou?ry) biscuits?"),
+    (Keeps("sushi", fridge=2 * _H), r"sushi|maki|nigiri|onigiri|hand rolls", "="),
     (Keeps("garlic bread, toast or pizza", hot=5),
      r"garlic bread|toast (?:the )?(?:bread|slices|sourdough|baguette|brioche|rolls|buns)|pizzas?|welsh rarebit|"
      r"toasties|bruschettas?|cheese on toast|grilled cheese|warm the (?:bread|rolls|flatbreads|tortillas|naan|"
@@ -275,10 +283,12 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
     (Keeps("pancakes", hot=15),
      r"pancakes?|crepes?|waffles?|blinis?|galettes? de sarrasin", "="),
     (Keeps("stew or braise", hot=30, fridge=2 * _D, source=SOUPS),
-     r"braise|stew|casserole|curry|curries|tagines?|goulash|daube|chill?i|ragu|ragout|bolognese|bourguignon|"
+     r"braise|stew|casserole|curry|curries|masala|korma|vindaloo|jalfrezi|"
+     r"rogan josh|tagines?|goulash|daube|chill?i|ragu|ragout|bolognese|bourguignon|"
      r"coq au vin|pot[- ]?roast|ossob?uco|cassoulet|gumbo|jambalaya|confit|dahls?|dal|stroganoff|blanquette|"
      r"fricassee|pulled \w+",
-     r"braised? [\w ]+|braise|stews?|casseroles?|curry|curries|tagines?|goulash|daube|chill?i|ragu|ragout|bolognese|"
+     r"braised? [\w ]+|braise|stews?|casseroles?|curry|curries|masala|korma|vindaloo|jalfrezi|"
+     r"rogan josh|tagines?|goulash|daube|chill?i|ragu|ragout|bolognese|"
      r"bourguignon|coq au vin|pot[- ]?roast|ossob?uco|cassoulet|gumbo|confit|dahls?|dal|stroganoff|blanquette|"
      r"fricassee|pulled \w+"),
     (Keeps("soup or stock", hot=30, fridge=2 * _D, source=SOUPS),

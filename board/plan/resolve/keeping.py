@@ -61,7 +61,7 @@ _YEAST = re.compile(
 _SAVOURY = re.compile(r"\b(?:livers?|foie gras|duck|smoked|fish|ham|salmon|trout|mushrooms?)\b")  # of a parfait
 _FINISHES = re.compile(
     r"^(?:unmou?ld|turn (?:\w+ )*out|plate|garnish|decorate|top|finish|slice|cut|portion|spoon|pipe|arrange|dress|"
-    r"scatter|fill|serve)\b"
+    r"scatter|fill|serve|pour|ladle|divide)\b"
 )
 _SERVED_COLD = re.compile(
     r"\b(?:salads?|cold|chilled|iced|ceviche|tartare|carpaccio|terrines?|pates?|sandwich(?:es)?|antipast\w+|"
@@ -95,6 +95,7 @@ class Keeping:
     states: dict[tuple[str, int], State] = field(default_factory=dict)
     found: dict[tuple[str, int], Kept | None] = field(default_factory=dict)
     between: dict[str, int] = field(default_factory=dict)
+    cooked_later: dict[str, bool] = field(default_factory=dict)
     later: dict[str, int] = field(default_factory=dict)
     spent: dict[str, float] = field(default_factory=dict)
 
@@ -149,10 +150,23 @@ class Keeping:
         return any(_YEAST.search(folded(food)) for food in (*self._foods(node), node.dish or ""))
 
     def _kind(self, id_: str) -> facts.Keeps | None:
-        return self._made(id_) or self._of_dish(id_)
+        """By its own words, else by its dish's; a part that is still to be cooked is no such dish yet."""
+        raw = not self._become(id_).heated and self._is_cooked_later(id_)
+        return self._made(id_) or (None if raw else self._of_dish(id_))
 
     def _of_dish(self, id_: str) -> facts.Keeps | None:
         return facts.kind_of_dish(self.tasks[id_].node.dish or "")
+
+    def _is_cooked_later(self, id_: str) -> bool:
+        if id_ not in self.cooked_later:
+            own = self.tasks[id_].node.loc[:4]
+            then = [self.tasks[e.second] for e in self.takers.get(id_, [])]
+            self.cooked_later[id_] = any(
+                each.ways[0].where.on_heat or self._is_cooked_later(each.node.id)
+                for each in then
+                if each.node.kind == "step" and each.node.loc[:4] == own
+            )
+        return self.cooked_later[id_]
 
     def _become(self, id_: str) -> Become:
         return self.becomes.get(id_, NOTHING)
