@@ -188,6 +188,10 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
     (Keeps("rolls or flat bread", room=12 * _H),
      r"rolls|buns?|baguettes?|focaccias?|ciabattas?|flat ?breads?|soda bread|corn ?bread|pitt?as?|naans?|bagels?|"
      r"brioches?|croissants?|dinner rolls?|tortillas?|fougasses?|pretzels?", "="),
+    (Keeps("sliced bread", room=3 * _H),
+     r"(?:slice|cut|carve)\b[\w ]*\b(?:breads?|loaf|loaves|sourdough|baguettes?|focaccias?|ciabattas?|rolls)", ""),
+    (Keeps("slices of cake", room=4 * _H, fridge=4 * _H),
+     r"(?:slice|cut|portion)\b[\w ]*\b(?:cakes?|gateau|torte|brownies|sponge|cheesecake|tarts?|pies?)", ""),
     (Keeps("bread", room=_D),
      r"breads?|loaf|loaves|sourdough|challah",
      r"\w*breads?|loaf|loaves|sourdough|challah"),
@@ -348,6 +352,7 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
 
 
 RAW = Keeps("raw meat or fish", fridge=_D)
+COOKED = Keeps("cooked food", fridge=2 * _D, source=f"{PRACTICE}; FoodSafety.gov, cold food storage chart: 3 to 4 days")
 
 
 @dataclass(frozen=True, slots=True)
@@ -376,14 +381,15 @@ _BESIDE = re.compile(r"\s+(?:with|on|in|and|over|under|for|from|by|alongside)\s+
 
 
 @functools.lru_cache(maxsize=4096)
-def made_in(step: str, dish: str) -> Keeps | None:
-    """The kind that a step's words name first, the longest of several there; its dish's name may have to agree."""
+def made_in(step: str, dish: str, *, on_heat: bool) -> Keeps | None:
+    """The kind that a step's words name first, the longest of several there; its dish's name may have to agree.
+    `on_heat`: it is done there, so that nothing comes of it raw."""
     text, head = folded(step), folded(dish)
     found = []
     for n, line in enumerate(_lines()):
         match = line.step.search(text)
         agrees = not line.both or (line.dish is not None and line.dish.search(head) is not None)
-        if match is not None and agrees:
+        if match is not None and agrees and not (on_heat and line.keeps.raw):
             found.append((not line.both, match.start(), -len(match[0]), n))
     return _lines()[min(found)[-1]].keeps if found else None
 
@@ -400,7 +406,7 @@ def cut_of(step: str, foods: Sequence[str]) -> Keeps | None:
     if not _CUTTING.search(text):
         return None
     if _PLAIN.search(text):
-        found = (made_in(f"cut the {food}", "") for food in foods)
+        found = (made_in(f"cut the {food}", "", on_heat=False) for food in foods)
         return next((each for each in found if each is not None and each.raw), None)
     names = {each.food.name for each in mentioned(step)}
     return by_name("cut vegetables") if names & _vegetables() else by_name("cut fruit") if names & _fruit() else None

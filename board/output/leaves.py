@@ -172,7 +172,7 @@ def _clock(at: datetime, zone: ZoneInfo) -> str:
 
 def where_of(slot: Slot, sheet: RunSheet) -> str:
     """Lane or oven, its setting, and what is taken there."""
-    pieces, told = [shared.LANES[slot.lane].lower()], {"fahrenheit": sheet.fahrenheit, "as_written": sheet.as_written}
+    pieces, told = [_place(slot, sheet)], {"fahrenheit": sheet.fahrenheit, "as_written": sheet.as_written}
     for use in sorted(slot.uses, key=lambda use: use.celsius is None and not use.off):
         if slot.kind == "heat":
             break
@@ -180,6 +180,12 @@ def where_of(slot: Slot, sheet: RunSheet) -> str:
     if pieces[0] == shared.LANES["oven"].lower() and len(pieces) > 1:
         pieces = pieces[1:]
     return ", ".join(pieces)
+
+
+def _place(slot: Slot, sheet: RunSheet) -> str:
+    """Its lane; the freezer, which has none of its own, by what stands there meanwhile."""
+    frozen = any(each.what == slot.id and each.place == "freezer" and each.start == slot.start for each in sheet.cold)
+    return "freezer" if slot.lane == "fridge" and frozen else shared.LANES[slot.lane].lower()
 
 
 def _notes(sheet: RunSheet) -> Iterable[str]:

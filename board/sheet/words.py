@@ -32,7 +32,7 @@ ASSUMED: dict[Kind, str] = {
     "hands-at-both-ends": "needs hands {start} at the start and {end} at the end",
     "hands-for-fresh-water": "needs hands {start} at the start, and {look} every {every} for fresh water",
     "keeps": "keeps {minutes} in the room (of no known kind: say `keeps:`)",
-    "keeps-as": "keeps {minutes} in the {kept}, as is usual for {of}",
+    "keeps-as": "keeps {minutes} {kept}, as is usual for {of}",
     "keeps-cold": "keeps {minutes} in the fridge, where it came from (of no known kind: say `keeps:`)",
     "best-within": "served within {minutes} of being ready, if it can be",
     "core": "is done at {celsius} °C in the middle ({rules})",
@@ -60,7 +60,7 @@ ASSUMED: dict[Kind, str] = {
 # The same where it decided a line of the sheet, in as few words as will do.
 GUESSED: dict[Kind, str] = {
     "keeps": "keeps {minutes}: assumed, say keeps:",
-    "keeps-as": "keeps {minutes} in the {kept}: assumed",
+    "keeps-as": "keeps {minutes} {kept}: assumed",
     "keeps-cold": "keeps {minutes} in the fridge: assumed, say keeps:",
     "best-within": "best within {minutes}: assumed",
     "takes": "{minutes}: assumed",
@@ -71,6 +71,10 @@ GUESSED: dict[Kind, str] = {
 USUAL_HOUR = "usual hour: assumed"
 _IN_MINUTES = ("minutes", "start", "end", "look", "every", "least", "most")
 _PLACES = {"worktop": "at the worktop", "front-of-house": "front of house"}
+_KEPT = {
+    "room": "in the room", "fridge": "in the fridge", "freezer": "in the freezer", "hot": "off the heat",
+    "soft": "out of the freezer",
+}  # fmt: skip
 _EVENTS = {
     "guests": "the guests arrive",
     "table": "the guests come to the table",
@@ -105,7 +109,7 @@ def _value(name: str, value: Value) -> str:
             at = datetime.fromisoformat(value)
             return day_and_clock(at) if name == "since" else clock(at)
         case str():
-            return _PLACES[value] if name == "place" else value
+            return {"place": _PLACES, "kept": _KEPT}.get(name, {}).get(value, value)
         case int() if name in _IN_MINUTES:
             return short(value)
         case _:

@@ -131,15 +131,19 @@ class Keeping:
         """The kind that its own words name. Dough with yeast in it is another."""
         node = self.tasks[id_].node
         if id_ not in self.made:
-            made = facts.made_in(node.name, node.dish or "")
-            if made is None and (cut := facts.cut_of(node.name, (*self._foods(node), node.dish or ""))) is not None:
+            on_heat = self.tasks[id_].ways[0].where.on_heat
+            made = facts.made_in(node.name, node.dish or "", on_heat=on_heat)
+            if (
+                made is None
+                and not on_heat
+                and (cut := facts.cut_of(node.name, (*self._foods(node), node.dish or ""))) is not None
+            ):
                 made = cut
             if made is not None and made.name == "pastry or biscuit dough" and self._has_yeast(node):
                 made = facts.by_name("yeast dough")
             if made is not None and made.soft and _SAVOURY.search(folded(node.dish or "")):
                 made = self._of_dish(id_)
-            on_heat = self.tasks[id_].ways[0].where.on_heat
-            self.made[id_] = None if made is not None and made.raw and on_heat else made
+            self.made[id_] = made
         return self.made[id_]
 
     def _foods(self, node: Node) -> list[str]:
@@ -255,7 +259,8 @@ class Keeping:
                 return "room" if cools or state == "frozen" else state
 
     def _leads(self, id_: str) -> Literal["table", "pan", "cold", "other"]:
-        """Where hot food goes: hot to the table, by no more than short work; back onto the heat; to be cooled."""
+        """Where hot food goes, some of it at least: hot to the table, by no more than short work; to be cooled; back
+        onto the heat, as the juices of a roast."""
         found: set[str] = set()
         for link in self.takers.get(id_, []):
             taker = self.tasks[link.second]
@@ -263,7 +268,7 @@ class Keeping:
                 found.add("other" if self._is_served_cold(id_) else "table")
             elif taker.node.kind == "step":
                 found.add(self._leads_through(link, taker))
-        for end in ("cold", "other", "pan", "table"):
+        for end in ("table", "cold", "other", "pan"):
             if end in found:
                 return end
         return "other"
@@ -335,6 +340,8 @@ class Keeping:
         usual = kind.fridge if kind is not None else None
         if usual is None and raw is not None and raw_class(raw) != "eggs":
             kind, usual = facts.RAW, facts.RAW.fridge
+        elif usual is None and in_fridge and self._become(id_).heated and self._spoils(id_):
+            kind, usual = facts.COOKED, facts.COOKED.fridge
         minutes = usual or (facts.IN_FRIDGE_MINUTES if in_fridge else facts.BACK_IN_FRIDGE_MINUTES)
         finished = _FINISHES.search(self._text(id_)) and self._made(id_) in (None, self._of_dish(id_))
         if not in_fridge and finished and self._leads(id_) in ("table", "other"):
@@ -367,18 +374,23 @@ class Keeping:
 
     def _as(self, place: Place, minutes: int, kind: facts.Keeps | None, of: str, id_: str) -> Kept:
         """`of`: what food it is, where its kind has no such line; nothing: it is of no known kind."""
-        least = min(minutes, KEEPS_MINUTES)
+        least, air = min(minutes, KEEPS_MINUTES), self.plan.air
         if place == "room" and self._spoils(id_):
-            minutes = min(minutes, KEEPS_MINUTES, self.rules.out_limit(None).minutes)
+            minutes = min(minutes, KEEPS_MINUTES, self.rules.out_limit(air.indoors if air else None).minutes)
         elif place == "fridge" and self._spoils(id_):
             minutes = max(least, math.floor(min(minutes, self._life_left(id_))))
         keep = Keep(minutes=minutes, where=Station(place=place))
         name = kind.name if kind is not None else of
         if name:
-            return Kept(keep, "keeps-as", {"minutes": minutes, "kept": place, "of": name})
+            soft = kind is not None and kind.soft and place != "freezer" and self._state(id_, 0) == "soft"
+            told = "soft" if soft else "hot" if place == "room" and self._is_hot_until_then(id_, minutes) else place
+            return Kept(keep, "keeps-as", {"minutes": minutes, "kept": told, "of": name})
         if place == "fridge":
             return Kept(keep, "keeps-cold", {"minutes": minutes})
         return Kept(keep, "keeps", {"minutes": minutes})
+
+    def _is_hot_until_then(self, id_: str, minutes: int) -> bool:
+        return self._state(id_, 0) == "hot" and minutes <= STAYS_HOT_MINUTES
 
     # what the rule set and the plan's own times ask for
 
