@@ -168,7 +168,7 @@ def test_a_job_of_one_line_brings_its_usual_figures_and_tells_them(plan_from: Pl
         of("before-guests", names[2], tasks=jobs[2:]),
         of("place-and-hands", *names, tasks=jobs, place="front-of-house"),
         of("takes", names[0], tasks=jobs[:1], minutes=25),
-        of("takes", names[1], tasks=jobs[1:2], minutes=10),
+        of("takes", names[1], tasks=jobs[1:2], minutes=10, ours=True),
         of("takes", names[2], tasks=jobs[2:], minutes=20),
     )
 

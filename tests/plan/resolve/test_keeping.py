@@ -45,7 +45,7 @@ BAKED = {
         "Sourdough loaf", "500 g bread flour, 10 g salt",
         "knead the dough ~ 15 min; prove it in the fridge @ fridge ~ 12 h; bake the bread @ oven at 230 C ~ 45 min; "
         "slice the bread ~ 5 min",
-        [(30, "room"), (D, "fridge"), (D, "room"), (D, "room")],
+        [(30, "room"), (D, "fridge"), (D, "room"), (3 * H, "room")],
     ),
     "rolls of dough with milk and egg": (
         "Dinner rolls", "500 g flour, 7 g yeast, 300 ml milk, 1 egg",
