@@ -55,12 +55,15 @@ class Keeps:
 _SALAD = r"salads?|(?:cole)?slaws?|tabb?oul[ei]h?"
 _STURDY = (
     rf"(?:potato|pasta|rice|grain|bean|lentil|chickpea|farro|barley|bulgh?ur|couscous|quinoa|egg|tuna|chicken|beet"
-    rf"(?:root)?|carrot|cabbage|root|lentils|beans) (?:\w+ )?(?:{_SALAD})|(?:cole)?slaws?|tabb?oul[ei]h?"
+    rf"(?:root)?|waldorf|russian|carrot|cabbage|root|lentils|beans) (?:\w+ )?(?:{_SALAD})|(?:cole)?slaws?|"
+    rf"tabb?oul[ei]h?"
 )
 _ROAST = (
-    r"(?:roast(?:ed|ing)?|slow[- ]roast(?:ed)?|spit[- ]?roast(?:ed)?|carve|rest|carved)\b[\w ,'-]*?\b(?:chickens?|"
-    r"beef|lamb|pork|veal|turkeys?|goose|geese|ducks?|hams?|gammon|venison|joints?|birds?|legs?|ribs?|shoulders?|loins?|meat|"
-    r"crown|sirloin|capon|guinea fowl|roast)|rib roast|leg of lamb|(?:beef|pork) wellington|roast(?:s|ing joints?)?"
+    r"(?:roast(?:ed|ing)?|slow[- ]roast(?:ed)?|spit[- ]?roast(?:ed)?)\b[\w ,'-]*?\b(?:chickens?|"
+    r"beef|lamb|pork|veal|turkeys?|goose|geese|ducks?|hams?|gammon|venison|joints?|birds?|legs?|ribs?|shoulders?|"
+    r"loins?|meat|"
+    r"crown|sirloin|capon|guinea fowl|roast)|rib roast|leg of lamb|(?:bake|glaze) the (?:ham|gammon)|(?:beef|"
+    r"pork) wellington|roast(?:s|ing joints?)?"
 )
 _VEG = (
     r"vegetables?|veg|veggies|roots|carrots?|parsnips?|onions?|shallots?|leeks?|celer(?:y|iac)|fennel|peppers?|"
@@ -88,10 +91,12 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
      r"cakes?|cheesecakes?|nougats?|pies?)|baked alaskas?|cassatas?|arctic roll|parfaits?", "="),
     # eaten as they are made
     (Keeps("dressed leaves", out=15),
+     r"(?:toss|dress|mix)\b[\w ,]*\b(?:with|in) the (?:dressing|vinaigrette)|"
      r"(?:dress|toss|mix) (?:the |a |up )?(?:\w+ )?(?:salad|leaves|lettuce|rocket|arugula|watercress|spinach|greens|"
      r"endive|chicory|frisee)", ""),
     (Keeps("salad of cooked or hard vegetables", fridge=_D),
-     r"(?:dress|toss|mix|finish|season) (?:the )?salad", f"&{_STURDY}"),
+     r"(?:dress|toss|mix|finish|season) (?:the )?salad|(?:toss|dress|mix)\b[\w ,]*\b(?:with|in) the (?:dressing|"
+     r"vinaigrette)", f"&{_STURDY}"),
     (Keeps("dressed tomatoes or cucumbers", out=_H),
      r"(?:dress|toss|salt) (?:the )?(?:tomato(?:es)?|cucumbers?)", ""),
     (Keeps("salad of cooked or hard vegetables", fridge=_D),
@@ -119,7 +124,7 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
      r"knead|prove|proof|rise|rises|rising|knock back|punch down|shape the (?:rolls|loaf|loaves|buns?|baguettes?|bread|"
      r"focaccia|flatbreads|pizzas)|sponge for the bread|levain|poolish|stretch", ""),
     (Keeps("scone dough", out=30, fridge=4 * _H),
-     r"scone dough|(?:shape|cut|stamp|pat|rub)\b[\w ,]*\b(?:scones|biscuit rolls)", ""),
+     r"scone dough|biscuit dough on|(?:shape|cut|stamp|pat|rub)\b[\w ,]*\b(?:scones|biscuit rolls)", ""),
     (Keeps("a stuffed bird", out=30, source=STUFFED),
      r"stuff (?:the )?(?:\w+ )?(?:birds?|turkeys?|chickens?|goose|geese|ducks?|capon)|fill the cavity", ""),
     (Keeps("cheese that comes to the room's warmth", out=2 * _H),
@@ -129,7 +134,9 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
      r"pie crust dough|(?:make|mix|rub) (?:in )?the (?:short)?(?:pastry|crust)|rest the pastry|dough", ""),
     (Keeps("rolled or lined pastry", fridge=_D),
      r"(?:line|roll out|roll)\b[\w ,]*\b(?:pastry|tins?|tart|crust|pie|cases?|shells?|rings?|pans?)|"
-     r"(?:press|make)\b[\w ,]*\b(?:base|crumbs)", ""),
+     r"(?:press|make)\b[\w ,]*\b(?:base|crumbs)|(?:cut|fill|assemble|crimp|"
+     r"seal) (?:and fill )?(?:the )?(?:\w+ )?(?:pies|"
+     r"pasties|turnovers|galette)", ""),
     (Keeps("cake batter", room=15),
      r"(?:cake|muffin|sponge|brownie|scone|madeleine|cupcake) (?:batter|mix(?:ture)?)|(?:make|mix) the (?:sponge|"
      r"cake)|(?:fold|sift) in the flour", ""),
@@ -191,7 +198,8 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
     (Keeps("sliced bread", room=3 * _H),
      r"(?:slice|cut|carve)\b[\w ]*\b(?:breads?|loaf|loaves|sourdough|baguettes?|focaccias?|ciabattas?|rolls)", ""),
     (Keeps("slices of cake", room=4 * _H, fridge=4 * _H),
-     r"(?:slice|cut|portion)\b[\w ]*\b(?:cakes?|gateau|torte|brownies|sponge|cheesecake|tarts?|pies?)", ""),
+     r"(?:slice|cut|portion) (?:up )?(?:the )?(?:\w+ )?(?:cakes?|gateau|torte|brownies|sponge|cheesecake|tarts?|"
+     r"pies?)", ""),
     (Keeps("bread", room=_D),
      r"breads?|loaf|loaves|sourdough|challah",
      r"\w*breads?|loaf|loaves|sourdough|challah"),
@@ -223,8 +231,13 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
     # cold sweets and creams
     (Keeps("whipped cream", fridge=4 * _H),
      r"(?:whip|whisk|beat|softly whip)\b[\w ,]*\bcream|whipped cream|chantilly|creme fraiche quenelles", ""),
+    (Keeps("meringue broken into cream", fridge=30), r"(?:crush|break|crumble)\b[\w ,]*\bmeringues?|eton mess", "="),
+    (Keeps("chocolates and sweets", fridge=3 * _D, room=_D),
+     r"truffles?(?! oil)|fudge|marshmallows?|turkish delight|petits fours", "="),
+    (Keeps("sausage rolls or pasties", hot=20, fridge=_D),
+     r"sausage rolls?|spring rolls?|pasties|pasty|empanadas?|turnovers?|borek", "="),
     (Keeps("trifle", fridge=_D),
-     r"trifles?|tiramisus?|fools?|eton mess|charlottes?|icebox cake", "="),
+     r"trifles?|tiramisus?|fools?|charlottes?|icebox cake", "="),
     (Keeps("a set cream or mousse", fridge=2 * _D),
      r"panna ?cottas?|mousses?|(?:creme )?brulees?|creme caramels?|possets?|blancmanges?|bavarois|pots? de creme|"
      r"chocolate pots?|syllabubs?|(?:vanilla|chocolate|coffee|caramel|set|lemon) (?:creams?|custards?|pots?)|"
@@ -247,8 +260,8 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
     (Keeps("herb sauce", room=2 * _H, fridge=_D),
      r"salsa verde|green sauce|chimichurri|pesto|zhoug|mint sauce|persillade|salsas?|pico de gallo|pistou", "="),
     (Keeps("dressing", room=_D, fridge=3 * _D),
-     r"(?:make|mix|shake|whisk|blend)\b[\w ,]*\b(?:dressing|vinaigrette)|vinaigrette|dressing|(?:mustard|"
-     r"dill) sauce", ""),
+     r"(?:make|mix|shake|whisk|blend)\b(?:(?! with| in\b)[\w ,])*\b(?:dressing|vinaigrette)|"
+     r"^(?:the )?(?:\w+ )?(?:dressing|vinaigrette)$|(?:mustard|dill) sauce", ""),
     (Keeps("dip or spread", fridge=2 * _D),
      r"dips?|hummus|houmous|tapenade|raita|tzatziki|baba ?gh?anou[sj]h?|labneh|spreads?|rillettes|terrines?|pates?|"
      r"potted \w+|(?:liver )?parfaits?|mousselines?|smoked \w+ (?:pate|mousse)", "="),
@@ -340,7 +353,8 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
      r"steaks?|chops?|cutlets?|duck breasts?|burgers?|sausages?|bangers|kebabs?|skewers"),
     (Keeps("a roast", hot=30),
      _ROAST,
-     r"roast(?:ed)? [\w ]+|rib roast|leg of lamb|wellington|sunday roast|pot roast"),
+     r"roast(?:ed)? [\w ]+|(?:baked|glazed) (?:ham|gammon)|(?:prime |beef )?ribs? (?:of beef|roast)|leg of lamb|"
+     r"wellington|sunday roast|pot roast"),
     # cut, and raw
     (Keeps("peeled potatoes in water", fridge=_D, raw=True),
      r"(?:peel|cut|slice|chop|scrub)\b[\w ,]*\bpotato(?:es)?", ""),

@@ -206,7 +206,7 @@ class Keeping:
         if not thawed and (where.place == "freezer" or _FREEZES.search(text)):
             return "frozen"
         if self._is_heated(where, text):
-            return "hot"
+            return "soft" if "frozen" in before and self._is_ice(id_) else "hot"
         if "frozen" in before and _WRAPS.search(text):
             return "frozen"
         if self._serves_ice(id_) or (self._is_ice(id_) and (before & {"frozen", "soft"} or thawed)):
@@ -307,7 +307,11 @@ class Keeping:
         if state == "soft":
             soft = (kind and kind.soft) or facts.SOFT_MINUTES
             again = any(self._taken_up(link) == "soft" for link in self._before(id_))
-            left = facts.STAYS_SOFT_MINUTES if again else max(soft - way.takes.likely, facts.STAYS_SOFT_MINUTES)
+            left = (
+                facts.STAYS_SOFT_MINUTES
+                if again or way.where.on_heat
+                else max(soft - way.takes.likely, facts.STAYS_SOFT_MINUTES)
+            )
             place: Place = "fridge" if way.where.place == "fridge" else "room"
             return self._as(place, left, kind, "an ice that softens", id_)
         if kind is not None and kind.out is not None and way.where.place != "fridge":
