@@ -29,6 +29,8 @@ _H, _D = 60, 24 * 60
 FREEZER_MINUTES = 7 * _D  # food of no known kind, for its quality; ours
 SOFT_MINUTES = 10  # an ice of no known kind, out of the freezer; ours
 HOT_MINUTES = 20  # hot food of no known kind, on its way to the table; ours, of the usual 20 to 30
+HOT_AT_MOST = 30  # covered, and no longer as it should be; common practice, no source
+PLATED_MINUTES = 15  # hot food that is carved or on its plates; common practice, no source
 STAYS_SOFT_MINUTES = 5  # what has had its time to soften, and is served at once; ours
 IN_FRIDGE_MINUTES = _D  # food of no known kind that a step left in the fridge; ours
 BACK_IN_FRIDGE_MINUTES = 4 * _H  # and that was then turned out, cut, dressed or put together; ours
@@ -36,9 +38,9 @@ BACK_IN_FRIDGE_MINUTES = 4 * _H  # and that was then turned out, cut, dressed or
 
 @dataclass(frozen=True, slots=True)
 class Keeps:
-    """Minutes; None: nothing usual is known. `hot`: off the heat until it is served; `room`; `fridge`; `freezer`;
-    `soft`: out of the freezer until it is too soft. `out`: it stays on the worktop wherever it came from, so long.
-    `quick`: `hot` holds on the way into another pan, too. `raw`: it is of what is cut and not cooked yet."""
+    """Minutes; None: nothing usual is known. `hot`: off the heat until it is served, at its best; `room`; `fridge`;
+    `freezer`; `soft`: out of the freezer until it is too soft. `out`: it stays on the worktop wherever it came from, so
+    long. `quick`: `hot` holds on the way into another pan, too. `raw`: it is of what is cut and not cooked yet."""
 
     name: str
     hot: int | None = None
@@ -330,6 +332,12 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
     (Keeps("roast vegetables", hot=15),
      rf"(?:roast|bake|char|grill|glaze)\b[\w ,]*\b(?:{_VEG}|tomato(?:es)?)",
      rf"(?:roast(?:ed)?|glazed|grilled|charred|baked) (?:\w+ )?(?:{_VEG})"),
+    (Keeps("warm plates", hot=20), r"warm (?:up )?(?:the )?(?:\w+ )*(?:plates|bowls|dishes|platters)", ""),
+    (Keeps("coffee or tea", hot=20), r"(?:brew|make)\b[\w ]*\b(?:coffee|tea|espressos?)", ""),
+    (Keeps("juice and mixed drinks", fridge=_D),
+     r"(?:squeeze|juice)\b[\w ,]*\b(?:lemons?|limes?|oranges?|grapefruits?)|sangria|(?:mix|make)\b[\w ]*\b(?:punch|"
+     r"lemonade|cocktails?|spritz(?:es)?|mocktails?|cordial)", r"punch|sangria|lemonade|"
+     r"(?<!prawn )(?<!shrimp )(?<!fruit )cocktails?"),
     (Keeps("green vegetables", hot=8),
      r"(?:boil|steam|wilt|saute|blanch|cook|stir[- ]?fry|butter|fry)\b[\w ,]*\b(?:beans|peas|asparagus|broccoli|"
      r"broccolini|spinach|greens|kale|cabbage|sprouts|chard|mangetouts?|snow peas|courgettes?|zucchini|leeks|"
@@ -437,6 +445,11 @@ def _fruit() -> frozenset[str]:
 
 
 _ICE = re.compile(r"\b(?:ice[- ]creams?|gelatos?|gelati|sorbets?|sherbets?|granit[ae]s?|frozen yogh?urt|kulfi)\b")
+
+
+def is_raw_work(step: str) -> bool:
+    """Whether it prepares what is still raw, whatever it is for: `cut the stir-fry vegetables`."""
+    return _CUTTING.search(folded(step)) is not None
 
 
 def names_an_ice(text: str) -> bool:

@@ -22,7 +22,7 @@ from board.plan.resolve.assumed import Assumed, Assumptions, Value
 from board.plan.resolve.become import NOTHING, Become, what_becomes
 from board.plan.resolve.course_times import eaten_minutes, wanted_moments
 from board.plan.resolve.food_safety import NO_CARE, Care, care_of
-from board.plan.resolve.keeping import Keeping
+from board.plan.resolve.keeping import KEEPS_MINUTES, Keeping
 from board.plan.resolve.laying import laid, wash_ups
 from board.plan.resolve.links import (
     EATEN_MINUTES,
@@ -32,9 +32,9 @@ from board.plan.resolve.links import (
     clear_id,
     serve_id,
 )
-from board.plan.resolve.nights import nights_between
 from board.plan.resolve.reheated import with_reheating
 from board.plan.resolve.spoils import Spoils
+from board.plan.resolve.stands import written_stands
 from board.plan.resolve.taken_up import spoils_by_what_it_takes_up
 
 # To plate and carry a course, to clear it, to seat the guests: common practice, no source.
@@ -102,14 +102,16 @@ def fill(plan: Plan, linked: Linked) -> Filled:
     arrive = instant(plan.date, plan.arrive, ZoneInfo(plan.zone))
     for id_, hour in linked.hours.items():
         assumed.of(linked.nodes[id_], hour.kind, **hour.values)
-    nights = nights_between(plan, linked)
-    becomes = with_reheating(linked, what_becomes(plan, linked), frozenset(nights))
+    wanted = dict(zip((serve_id(each.course) for each in plan.courses), wanted_moments(plan), strict=True))
+    stands = written_stands(plan, linked, wanted)
+    overnight = frozenset(id_ for id_, minutes in stands.items() if minutes > KEEPS_MINUTES)
+    becomes = with_reheating(linked, what_becomes(plan, linked), overnight)
     tasks = {node.id: _task(plan, node, becomes.get(node.id, NOTHING), assumed) for node in linked.nodes.values()}
     spoiling = frozenset(id_ for id_, task in tasks.items() if task.care.spoils)
     for id_ in spoils_by_what_it_takes_up(plan, linked.nodes, linked.links, spoiling) - spoiling:
         by = Spoils(True, "what it takes up of another dish spoils")
         tasks[id_] = replace(tasks[id_], care=replace(tasks[id_].care, spoils=True, by=by))
-    tasks = _keeping(plan, linked, tasks, becomes, nights, assumed)
+    tasks = _keeping(plan, linked, tasks, becomes, stands, assumed)
     courses = _courses(plan, assumed)
     for name in plan.hands:
         for each in absences.absences(plan, name):
@@ -141,12 +143,12 @@ def _keeping(
     linked: Linked,
     tasks: dict[str, Task],
     becomes: Mapping[str, Become],
-    nights: Mapping[str, int],
+    stands: Mapping[str, int],
     assumed: Assumptions,
 ) -> dict[str, Task]:
     """The tasks with how long each result keeps, and within what it is best, where the plan is silent."""
     served = {link.first for link in linked.links if link.second.startswith("serve/")}
-    keeping = Keeping(plan, rule_set(plan.rules), tasks, linked.links, becomes, nights)
+    keeping = Keeping(plan, rule_set(plan.rules), tasks, linked.links, becomes, stands)
     found: dict[str, Task] = {}
     for id_, task in tasks.items():
         ways = []
@@ -156,7 +158,7 @@ def _keeping(
                 assumed.of(task.node, kept.kind, **kept.values)
             ways.append(way if kept is None else replace(way, keeps=kept.keep))
         best = task.best_within
-        if best is None and id_ in served and task.node.kind == "step" and task.ways[0].where.on_heat:
+        if best is None and id_ in served and task.node.kind == "step":
             best = keeping.best_within(id_)
             if best is not None:
                 assumed.of(task.node, "best-within", minutes=best)

@@ -58,15 +58,21 @@ _WRAPS = re.compile(r"^(?:wrap|cover|seal|label|put .*\bback)\b")
 _YEAST = re.compile(
     r"\b(?:yeast|sourdough|levain|bread|rolls?|buns?|pizzas?|focaccia|brioche|baguettes?|naans?|ciabatta|challah)\b"
 )
+_LOAVES = ("bread", "rolls or flat bread")
 _SAVOURY = re.compile(r"\b(?:livers?|foie gras|duck|smoked|fish|ham|salmon|trout|mushrooms?)\b")  # of a parfait
 _FINISHES = re.compile(
     r"^(?:unmou?ld|turn (?:\w+ )*out|plate|garnish|decorate|top|finish|slice|cut|portion|spoon|pipe|arrange|dress|"
-    r"scatter|fill|serve|pour|ladle|divide)\b"
+    r"carve|dish|scatter|fill|serve|pour|ladle|divide)\b"
 )
 _SERVED_COLD = re.compile(
     r"\b(?:salads?|cold|chilled|iced|ceviche|tartare|carpaccio|terrines?|pates?|sandwich(?:es)?|antipast\w+|"
     r"crudites|(?:cole)?slaws?|gazpacho|vichyssoise|dips?|gravlax|canapes?|cheese ?board)\b"
 )
+
+
+def _at_most(best: int) -> int:
+    """Minutes that hot food can be kept at a pinch, where it is as it should be for so many."""
+    return max(best, min(2 * best, facts.HOT_AT_MOST))
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,14 +87,14 @@ class Kept:
 @dataclass
 class Keeping:
     """The defaults of a plan's steps. `tasks`: with every value filled but what keeps, which is None where the plan is
-    silent, and what spoils told. `nights`: as `nights_between` gives them."""
+    silent, and what spoils told. `stands`: minutes, as `written_stands` gives them."""
 
     plan: Plan
     rules: RuleSet
     tasks: Mapping[str, "Task"]
     links: list[Link]
     becomes: Mapping[str, Become]
-    nights: Mapping[str, int]
+    stands: Mapping[str, int]
     makers: dict[str, list[Link]] = field(default_factory=dict)
     takers: dict[str, list[Link]] = field(default_factory=dict)
     made: dict[str, facts.Keeps | None] = field(default_factory=dict)
@@ -120,7 +126,13 @@ class Keeping:
         kind = self._kind(id_)
         if self._state(id_, 0) != "hot" or self._leads(id_) != "table" or self._dry(id_, kind):
             return None
-        return min(BEST_WITHIN_MINUTES, (kind and kind.hot) or BEST_WITHIN_MINUTES)
+        return min(BEST_WITHIN_MINUTES, self._best(id_, kind))
+
+    def _best(self, id_: str, kind: facts.Keeps | None) -> int:
+        """Minutes off the heat in which hot food is as it should be."""
+        minutes = (kind and kind.hot) or facts.HOT_MINUTES
+        off_heat = not self.tasks[id_].ways[0].where.on_heat
+        return min(minutes, facts.PLATED_MINUTES) if off_heat and _FINISHES.search(self._text(id_)) else minutes
 
     # what it is, and how warm
 
@@ -141,6 +153,7 @@ class Keeping:
                 made = cut
             if made is not None and made.name == "pastry or biscuit dough" and self._has_yeast(node):
                 made = facts.by_name("yeast dough")
+            made = self._as_it_is(id_, made)
             if made is not None and made.soft and _SAVOURY.search(folded(node.dish or "")):
                 made = self._of_dish(id_)
             self.made[id_] = made
@@ -159,7 +172,12 @@ class Keeping:
         return self._made(id_) or (None if raw else self._of_dish(id_))
 
     def _of_dish(self, id_: str) -> facts.Keeps | None:
-        return facts.kind_of_dish(self.tasks[id_].node.dish or "")
+        return self._as_it_is(id_, facts.kind_of_dish(self.tasks[id_].node.dish or ""))
+
+    def _as_it_is(self, id_: str, kind: facts.Keeps | None) -> facts.Keeps | None:
+        """Not bread, where it spoils when it is baked: a loaf of meat or vegetables."""
+        loaf = kind is not None and kind.name in _LOAVES
+        return None if loaf and self._become(id_).heated and self._spoils(id_) else kind
 
     def _is_cooked_later(self, id_: str) -> bool:
         if id_ not in self.cooked_later:
@@ -230,11 +248,8 @@ class Keeping:
     def _is_heated(self, where: Station, text: str) -> bool:
         if where.on_heat:
             return not where.off and (where.heat is None or where.heat.want >= PROVES_AT)
-        return where.place == "worktop" and not self._names_cold_use(text) and deeds.heats_by_word(text)
-
-    def _names_cold_use(self, text: str) -> bool:
-        """Whether what its words say of heat is of the past, or of the tools: `boil` in `boiled eggs` is no verb."""
-        return _CHILLS.search(text) is not None or _COOLS.search(text) is not None
+        cold = _CHILLS.search(text) or _COOLS.search(text) or facts.is_raw_work(text)
+        return where.place == "worktop" and not cold and deeds.heats_by_word(text)
 
     def _serves_ice(self, id_: str) -> bool:
         """Whether it takes up an ice by its words, bought or of another dish."""
@@ -326,10 +341,10 @@ class Keeping:
         to = self._leads(id_)
         made = self._made(id_)
         if to == "pan" and made is not None and made.quick:
-            return self._as("room", made.hot or facts.HOT_MINUTES, made, made.name, id_)
+            return self._as("room", _at_most(made.hot or facts.HOT_MINUTES), made, made.name, id_)
         if to == "table" and (made is None or made.hot is not None):
             hot = kind if kind is not None and kind.hot else None
-            return self._as("room", (hot and hot.hot) or facts.HOT_MINUTES, hot, "hot food", id_)
+            return self._as("room", _at_most(self._best(id_, hot)), hot, "hot food", id_)
         if any(self._become(link.second).reheats for link in self.takers.get(id_, [])):
             return self._as("fridge", (kind and kind.fridge) or facts.IN_FRIDGE_MINUTES, kind, "cooked food", id_)
         if to == "cold" and self._spoils(id_):
@@ -434,7 +449,7 @@ class Keeping:
 
     def _long_enough(self, id_: str, number: int, kept: Kept) -> Kept:
         """At least until it can be taken up by the plan's own order and times: then it was meant to keep so long."""
-        needed = max(self.between.get(id_, 0), self._overnight(id_))
+        needed = max(self.between.get(id_, 0), self.stands.get(id_, 0))
         if needed < kept.keep.minutes or not needed:
             return kept
         place = kept.keep.where.place
@@ -445,11 +460,6 @@ class Keeping:
         of = kind.name if kind is not None and kind.fridge else "food that its plan lets stand"
         assert place in ("room", "fridge", "freezer")
         return self._as(place, max(usual, needed + ROOM_TO_SPARE), None, of, id_)
-
-    def _overnight(self, id_: str) -> int:
-        """Minutes from a day that the plan gives it to a later one that it gives what follows."""
-        nights = self.nights.get(id_, 0)
-        return nights * DAY_MINUTES + DAY_MINUTES // 2 if nights else 0
 
     def _between(self) -> dict[str, int]:
         """The most minutes that must lie between a step and one that takes it up, by other work and by least gaps."""

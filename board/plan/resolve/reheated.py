@@ -13,7 +13,7 @@ def with_reheating(
     linked: Linked, found: Mapping[str, Become], overnight: frozenset[str] = frozenset()
 ) -> dict[str, Become]:
     """What each step's food has become, and whether the step heats again what was cooked before. `overnight`: ids of
-    the steps that the plan lets stand until another day, which is in the cold where it says nothing else."""
+    the steps that the plan's days and hours let stand for long, which is in the cold where it says nothing else."""
     return _Again({id_: linked.nodes[id_] for id_ in found}, linked.links, found, overnight).told()
 
 
