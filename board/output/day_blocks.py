@@ -119,7 +119,7 @@ class _Lines:
         if slot.core_celsius is not None:
             yield shared.core(slot.core_celsius, self.sheet.fahrenheit)
         yield from (shared.noted(one_line(note)) for note in slot.noted)
-        yield from (one_line(said.guessed(each)) for each in self.guesses.get(slot.id, ()))
+        yield from map(one_line, said.guessed(self.guesses.get(slot.id, ())))
         if give := words.give(slot.give_minutes):
             yield give
 

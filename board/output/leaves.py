@@ -123,7 +123,7 @@ def _row(
         one_line(said.plate(each)) for course in sheet.courses if course.serve == slot.id for each in course.plates
     ]
     told += [shared.noted(one_line(note)) for note in slot.noted]
-    told += [one_line(said.guessed(each)) for each in guessed if name is not None or each.kind in KEEPS]
+    told += map(one_line, said.guessed([each for each in guessed if name is not None or each.kind in KEEPS]))
     return Row(
         shared.clock(start),
         shared.clock(end) if end.date() == start.date() else shared.day_and_clock(end),

@@ -221,7 +221,7 @@ def _what(slot: Slot, guessed: Sequence[Assumed]) -> str:
     if slot.core_celsius is not None:
         tail.append(shared.core(slot.core_celsius))
     tail += [shared.noted(note) for note in slot.noted]
-    tail += map(said.guessed, guessed)
+    tail += said.guessed(guessed)
     return " · ".join([slot.name, *tail])
 
 

@@ -43,7 +43,7 @@ def outside_form(sheet: RunSheet, *, valid: bool) -> dict[str, Any]:
                 ],
                 "give_minutes": s.give_minutes,
                 "noted": list(s.noted),
-                "assumed": [said.guessed(each) for each in guessed.get(s.id, ())],
+                "assumed": said.guessed(guessed.get(s.id, ())),
             }
             for s in sheet.slots
         ],

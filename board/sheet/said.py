@@ -12,6 +12,7 @@ from board.base import words as shared
 from board.facts.cooling import Assumption, Law, Stands
 from board.plan.resolve.assumed import Assumed
 from board.sheet import words
+from board.sheet.guesses import USUAL_HOURS
 from board.sheet.run_sheet import RunSheet, Slot
 from board.sheet.told import (
     Because,
@@ -154,9 +155,13 @@ def _accepts(taker: Taker) -> str:
     return words.accepts(taker.low or 0, taker.high or 0, off=taker.off)
 
 
-def guessed(told: Assumed) -> str:
-    """One that decided a line of the sheet, in as few words as will do."""
-    return words.guessed(told.kind, told.values)
+def guessed(told: Sequence[Assumed]) -> list[str]:
+    """Those that decided a line of the sheet, in as few words as will do."""
+    lines = [words.guessed(each.kind, each.values) for each in told]
+    usual = [each for each in told if each.kind in USUAL_HOURS or (each.kind == "takes" and "ours" not in each.values)]
+    if len(usual) < 2:
+        return lines
+    return [words.USUAL_HOUR_AND_LENGTH, *(line for each, line in zip(told, lines, strict=True) if each not in usual)]
 
 
 def assumed(told: Assumed | str) -> str:

@@ -68,7 +68,7 @@ GUESSED: dict[Kind, str] = {
     "oven-heats": "heating time: assumed",
     "any-time": "hour: assumed, say before:",
 }
-USUAL_HOUR = "usual hour: assumed"
+USUAL_HOUR, USUAL_HOUR_AND_LENGTH = "usual hour: assumed", "usual hour and length: assumed"
 _IN_MINUTES = ("minutes", "start", "end", "look", "every", "least", "most")
 _PLACES = {"worktop": "at the worktop", "front-of-house": "front of house"}
 _KEPT = {

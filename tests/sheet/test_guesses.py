@@ -16,7 +16,7 @@ from tests.conftest import slot
 
 def told_at(sheet: RunSheet, id_: str, *assumed: Assumed | str) -> list[str]:
     sheet = msgspec.structs.replace(sheet, assumed=assumed)
-    return [said.guessed(each) for each in guesses(sheet).get(id_, ())]
+    return said.guessed(guesses(sheet).get(id_, ()))
 
 
 def of(kind: Kind, *tasks: str, **values: Any) -> Assumed:
@@ -59,6 +59,12 @@ def test_of_two_that_say_the_same_the_stricter_is_told(little: RunSheet) -> None
     keeps, best = of("keeps-as", "stew", minutes=30, kept="hot", of="stew"), of("best-within", "stew", minutes=15)
 
     assert told_at(little, "stew", best, keeps) == ["keeps 30 min off the heat: assumed"]
+
+
+def test_a_usual_job_tells_hour_and_length_in_one(little: RunSheet) -> None:
+    hour, takes = of("soon-before", "chop", most=45, event="guests"), of("takes", "chop", minutes=20)
+
+    assert told_at(little, "chop", hour, takes) == ["usual hour and length: assumed"]
 
 
 def test_how_long_a_course_is_eaten_is_told_where_another_follows(little: RunSheet) -> None:
