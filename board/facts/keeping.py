@@ -93,29 +93,29 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
      r"cakes?|cheesecakes?|nougats?|pies?)|baked alaskas?|cassatas?|arctic roll|parfaits?", "="),
     # eaten as they are made
     (Keeps("dressed leaves", out=15),
-     r"(?:toss|dress|mix)\b[\w ,]*\b(?:with|in) the (?:dressing|vinaigrette)|"
+     r"(?:toss|dress|mix)\b[\w ,-]*\b(?:with|in) the (?:dressing|vinaigrette)|"
      r"(?:dress|toss|mix) (?:the |a |up )?(?:\w+ )?(?:salad|leaves|lettuce|rocket|arugula|watercress|spinach|greens|"
      r"endive|chicory|frisee)", ""),
     (Keeps("salad of cooked or hard vegetables", fridge=_D),
-     r"(?:dress|toss|mix|finish|season) (?:the )?salad|(?:toss|dress|mix)\b[\w ,]*\b(?:with|in) the (?:dressing|"
+     r"(?:dress|toss|mix|finish|season) (?:the )?salad|(?:toss|dress|mix)\b[\w ,-]*\b(?:with|in) the (?:dressing|"
      r"vinaigrette)", f"&{_STURDY}"),
     (Keeps("dressed tomatoes or cucumbers", out=_H),
      r"(?:dress|toss|salt) (?:the )?(?:tomato(?:es)?|cucumbers?)", ""),
     (Keeps("salad of cooked or hard vegetables", fridge=_D),
      _STURDY, "="),
     (Keeps("leaves", fridge=_D),
-     r"(?:wash|rinse|spin|pick|trim|tear|shred|separate|prep)\b[\w ,]*\b(?:leaves|lettuces?|rocket|arugula|"
+     r"(?:wash|rinse|spin|pick|trim|tear|shred|separate|prep)\b[\w ,-]*\b(?:leaves|lettuces?|rocket|arugula|"
      r"watercress|spinach|salad|radicchio|endives?|romaine|frisee)|(?:green|leaf|mixed|side|caesar|tossed) salad", "="),
     (Keeps("picked herbs", fridge=_D),
-     r"(?:wash|pick|strip)\b[\w ,]*\b(?:herbs?|"
+     r"(?:wash|pick|strip)\b[\w ,-]*\b(?:herbs?|"
      r"parsley|dill|basil|mint|coriander|cilantro|chervil|tarragon|chives)", ""),
     (Keeps("chopped herbs", fridge=4 * _H),
-     r"(?:chop|snip|shred|mince)\b[\w ,]*\b(?:herbs?|parsley|dill|basil|mint|coriander|cilantro|chervil|tarragon|"
+     r"(?:chop|snip|shred|mince)\b[\w ,-]*\b(?:herbs?|parsley|dill|basil|mint|coriander|cilantro|chervil|tarragon|"
      r"chives)|gremolata", ""),
     (Keeps("avocado", fridge=2 * _H),
      r"avocados?|guacamole", "="),
     (Keeps("cut apples or pears", fridge=2 * _H, raw=True),
-     rf"{_CUTS}\b[\w ,]*\b(?:apples?|pears?|bananas?|quinces?)", ""),
+     rf"{_CUTS}\b[\w ,-]*\b(?:apples?|pears?|bananas?|quinces?)", ""),
     (Keeps("raw fish or meat in small pieces", fridge=_H),
      r"tartares?|ceviche|carpaccio|crudo|sashimi|poke", "="),
     # dough and batter
@@ -126,17 +126,17 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
      r"knead|prove|proof|rise|rises|rising|knock back|punch down|shape the (?:rolls|loaf|loaves|buns?|baguettes?|bread|"
      r"focaccia|flatbreads|pizzas)|sponge for the bread|levain|poolish|stretch", ""),
     (Keeps("scone dough", out=30, fridge=4 * _H),
-     r"scone dough|biscuit dough on|(?:shape|cut|stamp|pat|rub)\b[\w ,]*\b(?:scones|biscuit rolls)", ""),
+     r"scone dough|biscuit dough on|(?:shape|cut|stamp|pat|rub)\b[\w ,-]*\b(?:scones|biscuit rolls)", ""),
     (Keeps("a stuffed bird", out=30, source=STUFFED),
      r"stuff (?:the )?(?:\w+ )?(?:birds?|turkeys?|chickens?|goose|geese|ducks?|capon)|fill the cavity", ""),
     (Keeps("cheese that comes to the room's warmth", out=2 * _H),
-     r"(?:take|bring|get|set|put|unwrap|arrange|plate)\b[\w ,]*\bcheeses?(?: ?board)?", ""),
+     r"(?:take|bring|get|set|put|unwrap|arrange|plate)\b[\w ,-]*\bcheeses?(?: ?board)?", ""),
     (Keeps("pastry or biscuit dough", fridge=2 * _D),
      r"(?:pastry|pie|tart|cookie|biscuit|shortbread|shortcrust|puff|flaky|sugar|pate \w+) (?:dough|pastry)|"
      r"pie crust dough|(?:make|mix|rub) (?:in )?the (?:short)?(?:pastry|crust)|rest the pastry|dough", ""),
     (Keeps("rolled or lined pastry", fridge=_D),
-     r"(?:line|roll out|roll)\b[\w ,]*\b(?:pastry|tins?|tart|crust|pie|cases?|shells?|rings?|pans?)|"
-     r"(?:press|make)\b[\w ,]*\b(?:base|crumbs)|(?:cut|fill|assemble|crimp|"
+     r"(?:line|roll out|roll)\b[\w ,-]*\b(?:pastry|tins?|tart|crust|pie|cases?|shells?|rings?|pans?)|"
+     r"(?:press|make)\b[\w ,-]*\b(?:base|crumbs)|(?:cut|fill|assemble|crimp|"
      r"seal) (?:and fill )?(?:the )?(?:\w+ )?(?:pies|"
      r"pasties|turnovers|galette)", ""),
     (Keeps("cake batter", room=15),
@@ -150,14 +150,14 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
      r"fold|fill the (?:dishes|ramekins|moulds|molds)",
      r"&souffles?"),
     (Keeps("whisked egg whites", hot=5, out=10),
-     r"(?:whisk|whip|beat)\b[\w ,]*\b(?:egg )?(?:whites?|meringue)|(?:fold|stir) in the (?:egg )?whites|sabayon|"
+     r"(?:whisk|whip|beat)\b[\w ,-]*\b(?:egg )?(?:whites?|meringue)|(?:fold|stir) in the (?:egg )?whites|sabayon|"
      r"zabaglione|zabaione|(?:beat|whisk) the meringue", ""),
     # what is filled or crisp
     (Keeps("filled crisp pastry", fridge=2 * _H),
-     r"(?:fill|pipe|sandwich|top)\b[\w ,]*\b(?:cones?|snaps|shells?|cases?|tartlets?|profiteroles?|choux|puffs?|"
+     r"(?:fill|pipe|sandwich|top)\b[\w ,-]*\b(?:cones?|snaps|shells?|cases?|tartlets?|profiteroles?|choux|puffs?|"
      r"eclairs?|vol-au-vents?|pavlovas?|meringues?|tuiles?|baskets?|croustades?|macarons?)", ""),
     (Keeps("canapes", fridge=2 * _H),
-     r"(?:make|assemble|top|build|spread|plate|finish)\b[\w ,]*\b(?:canapes?|blinis?|crostini|bruschettas?|toasts?|"
+     r"(?:make|assemble|top|build|spread|plate|finish)\b[\w ,-]*\b(?:canapes?|blinis?|crostini|bruschettas?|toasts?|"
      r"crackers?|sandwich(?:es)?|rolls|bites|skewers|sliders)", ""),
     (Keeps("a sugar crust", out=30),
      r"(?:brulee|torch|caramelise|caramelize|burn) the (?:tops?|sugar|custards?|creams?|brulees?|ramekins)", ""),
@@ -170,10 +170,10 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
     (Keeps("yorkshire puddings or popovers", hot=5),
      r"yorkshire puddings?|yorkshires|popovers?|dutch bab(?:y|ies)", "="),
     (Keeps("flat bread from the pan", hot=15),
-     r"(?:cook|fry|griddle|grill)\b[\w ,]*\b(?:naans?|chapatt?is?|rotis?|parathas?|flat ?breads?|tortillas?|puris?)",
+     r"(?:cook|fry|griddle|grill)\b[\w ,-]*\b(?:naans?|chapatt?is?|rotis?|parathas?|flat ?breads?|tortillas?|puris?)",
      ""),
     (Keeps("scones or muffins", room=12 * _H),
-     r"biscuits?", "&(?:buttermilk|drop|southern|cheddar|savou?ry) biscuits?"),
+     r"biscuits?", "&(?:buttermilk|drop|southern|cheddar|savou?ry) biscuits?|biscuits and gravy"),
     (Keeps("sushi", fridge=2 * _H), r"sushi|maki|nigiri|onigiri|hand rolls", "="),
     (Keeps("garlic bread, toast or pizza", hot=5),
      r"garlic bread|toast (?:the )?(?:bread|slices|sourdough|baguette|brioche|rolls|buns)|pizzas?|welsh rarebit|"
@@ -190,7 +190,7 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
     (Keeps("biscuits or cookies", room=3 * _D),
      r"biscuits?|cookies?|shortbreads?|biscotti|cantucci(?:ni)?|amaretti|oatcakes?|crackers?|flapjacks?|granola|"
      r"ginger ?snaps?|ginger ?bread|brittle|praline|nougatine|crumble topping|streusel|spiced nuts|(?:toast|roast|"
-     r"candy|caramelise|caramelize)\b[\w ,]*\b(?:nuts|almonds|hazelnuts|walnuts|pecans|pistachios|pine nuts|seeds)",
+     r"candy|caramelise|caramelize)\b[\w ,-]*\b(?:nuts|almonds|hazelnuts|walnuts|pecans|pistachios|pine nuts|seeds)",
      "="),
     (Keeps("scones or muffins", room=12 * _H),
      r"scones?|muffins?|crumpets?|madeleines?|doughnuts?|donuts?|biscuit rolls?", "="),
@@ -232,8 +232,8 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
      r"banana bread"),
     # cold sweets and creams
     (Keeps("whipped cream", fridge=4 * _H),
-     r"(?:whip|whisk|beat|softly whip)\b[\w ,]*\bcream|whipped cream|chantilly|creme fraiche quenelles", ""),
-    (Keeps("meringue broken into cream", fridge=30), r"(?:crush|break|crumble)\b[\w ,]*\bmeringues?|eton mess", "="),
+     r"(?:whip|whisk|beat|softly whip)\b[\w ,-]*\bcream|whipped cream|chantilly|creme fraiche quenelles", ""),
+    (Keeps("meringue broken into cream", fridge=30), r"(?:crush|break|crumble)\b[\w ,-]*\bmeringues?|eton mess", "="),
     (Keeps("chocolates and sweets", fridge=3 * _D, room=_D),
      r"truffles?(?! oil)|fudge|marshmallows?|turkish delight|petits fours", "="),
     (Keeps("sausage rolls or pasties", hot=20, fridge=_D),
@@ -249,12 +249,12 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
     (Keeps("chocolate or caramel sauce", hot=30, room=4 * _H, fridge=3 * _D),
      r"(?:chocolate|caramel|toffee|butterscotch|fudge) sauce|ganache|caramel", "="),
     (Keeps("poached fruit or compote", room=12 * _H, fridge=3 * _D),
-     rf"(?:poach|stew|roast|bake|compote|macerate)\b[\w ,]*\b(?:{_FRUIT}|apples?|pears?|quinces?)|compotes?|coulis|"
+     rf"(?:poach|stew|roast|bake|compote|macerate)\b[\w ,-]*\b(?:{_FRUIT}|apples?|pears?|quinces?)|compotes?|coulis|"
      rf"(?:apple|cranberry|berry|fruit|plum) ?sauce|(?:poached|stewed|baked) (?:fruit|pears?|plums?|apples?|quinces?|"
-     rf"peaches)|(?:sugar |stock )?syrup",
+     rf"peaches)|(?:make|boil|cook|simmer|infuse) the (?:sugar )?syrup",
      r"(?:poached|stewed|baked) (?:fruit|pears?|plums?|apples?|quinces?|peaches)|compotes?|(?:apple|cranberry) ?sauce"),
     (Keeps("cut fruit", fridge=6 * _H, raw=True),
-     rf"(?:{_CUTS}|hull|stone|pit|segment|wash|macerate)\b[\w ,]*\b(?:{_FRUIT})|fruit salad",
+     rf"(?:{_CUTS}|hull|stone|pit|segment|wash|macerate)\b[\w ,-]*\b(?:{_FRUIT})|fruit salad",
      r"fruit salad"),
     # cold savouries
     (Keeps("mayonnaise", fridge=_D),
@@ -283,14 +283,14 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
     (Keeps("part-cooked vegetables", room=2 * _H, fridge=_D),
      r"(?:par-?boil|par-?cook|part-?cook|blanch)", ""),
     (Keeps("eggs cooked soft", hot=4, quick=True),
-     r"(?:scramble|fry|poach|soft[- ]?boil|coddle)\b[\w ,]*\beggs?|omelett?es?|(?:poached|scrambled|fried) eggs?|"
+     r"(?:scramble|fry|poach|soft[- ]?boil|coddle)\b[\w ,-]*\beggs?|omelett?es?|(?:poached|scrambled|fried) eggs?|"
      r"eggs benedict", "="),
     (Keeps("hard-boiled eggs", fridge=3 * _D, source=EGGS),
-     r"(?:hard[- ]?boil|boil|peel)\b[\w ,]*\beggs?|hard[- ]boiled eggs", "="),
+     r"(?:hard[- ]?boil|boil|peel)\b[\w ,-]*\beggs?|hard[- ]boiled eggs", "="),
     (Keeps("risotto", hot=5),
      r"risottos?|stir in the rice and ladle", "="),
     (Keeps("pasta", hot=5, quick=True),
-     r"(?:boil|cook|drain)\b[\w ,]*\b(?:pasta|spaghetti|linguine|tagliatelle|penne|rigatoni|ravioli|gnocchi|noodles|"
+     r"(?:boil|cook|drain)\b[\w ,-]*\b(?:pasta|spaghetti|linguine|tagliatelle|penne|rigatoni|ravioli|gnocchi|noodles|"
      r"orecchiette|fettuccine|pappardelle|tortellini|macaroni|fusilli|bucatini|spaetzle)|toss the (?:pasta|noodles|"
      r"spaghetti|linguine|tagliatelle|gnocchi)",
      r"spaghetti|linguine|tagliatelle|penne|rigatoni|ravioli|gnocchi|fettuccine|pappardelle|tortellini|carbonara|"
@@ -328,24 +328,24 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
      r"mash(?:ed)?(?! the (?:avocado|banana|berr|raspberr|strawberr|egg|garlic))|puree|polenta|grits|champ|colcannon",
      r"mash(?:ed)?|\w*mash|puree|polenta|grits|champ|colcannon"),
     (Keeps("roast or boiled potatoes", hot=15, quick=True),
-     r"(?:roast|boil|steam|bake|crisp|drain)\b[\w ,]*\bpotato(?:es)?|roast potatoes|roasties|potatoes", "="),
+     r"(?:roast|boil|steam|bake|crisp|drain)\b[\w ,-]*\bpotato(?:es)?|roast potatoes|roasties|potatoes", "="),
     (Keeps("roast vegetables", hot=15),
-     rf"(?:roast|bake|char|grill|glaze)\b[\w ,]*\b(?:{_VEG}|tomato(?:es)?)",
+     rf"(?:roast|bake|char|grill|glaze)\b[\w ,-]*\b(?:{_VEG}|tomato(?:es)?)",
      rf"(?:roast(?:ed)?|glazed|grilled|charred|baked) (?:\w+ )?(?:{_VEG})"),
     (Keeps("warm plates", hot=20), r"warm (?:up )?(?:the )?(?:\w+ )*(?:plates|bowls|dishes|platters)", ""),
     (Keeps("coffee or tea", hot=20), r"(?:brew|make)\b[\w ]*\b(?:coffee|tea|espressos?)", ""),
     (Keeps("juice and mixed drinks", fridge=_D),
-     r"(?:squeeze|juice)\b[\w ,]*\b(?:lemons?|limes?|oranges?|grapefruits?)|sangria|(?:mix|make)\b[\w ]*\b(?:punch|"
+     r"(?:squeeze|juice)\b[\w ,-]*\b(?:lemons?|limes?|oranges?|grapefruits?)|sangria|(?:mix|make)\b[\w ]*\b(?:punch|"
      r"lemonade|cocktails?|spritz(?:es)?|mocktails?|cordial)", r"punch|sangria|lemonade|"
      r"(?<!prawn )(?<!shrimp )(?<!fruit )cocktails?"),
     (Keeps("green vegetables", hot=8),
-     r"(?:boil|steam|wilt|saute|blanch|cook|stir[- ]?fry|butter|fry)\b[\w ,]*\b(?:beans|peas|asparagus|broccoli|"
+     r"(?:boil|steam|wilt|saute|blanch|cook|stir[- ]?fry|butter|fry)\b[\w ,-]*\b(?:beans|peas|asparagus|broccoli|"
      r"broccolini|spinach|greens|kale|cabbage|sprouts|chard|mangetouts?|snow peas|courgettes?|zucchini|leeks|"
      r"samphire)",
      r"(?:buttered |steamed |wilted |sauteed )?(?:green beans|peas|asparagus|broccoli|broccolini|spinach|greens|"
      r"sprouts|chard)"),
     (Keeps("rice or grains", hot=20),
-     r"(?:boil|cook|steam|fluff)\b[\w ,]*\b(?:rice|couscous|bulgh?ur|quinoa|grains|barley|farro|freekeh)|pilafs?|"
+     r"(?:boil|cook|steam|fluff)\b[\w ,-]*\b(?:rice|couscous|bulgh?ur|quinoa|grains|barley|farro|freekeh)|pilafs?|"
      r"pilaus?|paella|biryani|fluff",
      r"pilafs?|pilaus?|rice|couscous|paella|biryani|quinoa"),
     (Keeps("fish or shellfish", hot=5),
@@ -362,14 +362,14 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
     (Keeps("a roast", hot=30),
      _ROAST,
      r"roast(?:ed)? [\w ]+|(?:baked|glazed) (?:ham|gammon)|(?:prime |beef )?ribs? (?:of beef|roast)|leg of lamb|"
-     r"wellington|sunday roast|pot roast"),
+     r"wellington|sunday (?:roast|joint)|pot roast"),
     # cut, and raw
     (Keeps("peeled potatoes in water", fridge=_D, raw=True),
-     r"(?:peel|cut|slice|chop|scrub)\b[\w ,]*\bpotato(?:es)?", ""),
+     r"(?:peel|cut|slice|chop|scrub)\b[\w ,-]*\bpotato(?:es)?", ""),
     (Keeps("cut tomatoes", out=2 * _H),
-     r"(?:slice|cut|chop|dice|halve|quarter)\b[\w ,]*\btomato(?:es)?", ""),
+     r"(?:slice|cut|chop|dice|halve|quarter)\b[\w ,-]*\btomato(?:es)?", ""),
     (Keeps("cut vegetables", fridge=_D, raw=True),
-     rf"{_CUTS}\b[\w ,]*\b(?:{_VEG})|make the crudites|mirepoix|soffritto base", ""),
+     rf"{_CUTS}\b[\w ,-]*\b(?:{_VEG})|make the crudites|mirepoix|soffritto base", ""),
 )  # fmt: skip
 
 

@@ -9,7 +9,7 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from graphlib import TopologicalSorter
-from typing import TYPE_CHECKING, Literal
+from typing import TYPE_CHECKING, Literal, get_args
 
 from board.facts import deeds
 from board.facts import keeping as facts
@@ -38,6 +38,7 @@ DAY_MINUTES = 24 * 60
 
 State = Literal["frozen", "soft", "hot", "cold", "room"]
 Place = Literal["room", "fridge", "freezer"]
+End = Literal["table", "cold", "other", "pan"]  # of several, the first decides
 
 _FREEZES = re.compile(r"\b(?:re-?freeze|freeze|churn|(?:in|into|to) the (?:deep )?freezer|firm up in the freezer)\b")
 _THAWED = re.compile(
@@ -65,7 +66,7 @@ _FINISHES = re.compile(
     r"carve|dish|scatter|fill|serve|pour|ladle|divide)\b"
 )
 _SERVED_COLD = re.compile(
-    r"\b(?:salads?|cold|chilled|iced|ceviche|tartare|carpaccio|terrines?|pates?|sandwich(?:es)?|antipast\w+|"
+    r"\b(?:salade?s?|cold|chilled|iced|ceviche|tartare|carpaccio|terrines?|pates?|sandwich(?:es)?|antipast\w+|"
     r"crudites|(?:cole)?slaws?|gazpacho|vichyssoise|dips?|gravlax|canapes?|cheese ?board)\b"
 )
 
@@ -102,6 +103,7 @@ class Keeping:
     found: dict[tuple[str, int], Kept | None] = field(default_factory=dict)
     between: dict[str, int] = field(default_factory=dict)
     cooked_later: dict[str, bool] = field(default_factory=dict)
+    leads: dict[str, End] = field(default_factory=dict)
     later: dict[str, int] = field(default_factory=dict)
     spent: dict[str, float] = field(default_factory=dict)
 
@@ -110,7 +112,13 @@ class Keeping:
             if link.firm:
                 self.makers.setdefault(link.second, []).append(link)
                 self.takers.setdefault(link.first, []).append(link)
-        self.between = self._between()
+        follows = {id_: {link.first for link in self.makers.get(id_, [])} for id_ in self.tasks}
+        order = list(TopologicalSorter(follows).static_order())
+        self.between = self._between({id_: n for n, id_ in enumerate(order)})
+        for id_ in reversed(order):  # one by one, so that none calls itself through a long dish
+            self._is_cooked_later(id_), self._still_to_stand(id_), self._leads(id_)
+        for id_ in order:
+            self._state(id_, 0), self.kept(id_, 0), self._spent(id_)
 
     def kept(self, id_: str, number: int) -> Kept | None:
         """What is taken of a way of a step; None for what is no step, or where the plan says it."""
@@ -273,22 +281,24 @@ class Keeping:
                 cools = state == "hot" and (link.least >= COOL_AFTER_MINUTES or long)
                 return "room" if cools or state == "frozen" else state
 
-    def _leads(self, id_: str) -> Literal["table", "pan", "cold", "other"]:
+    def _leads(self, id_: str) -> End:
         """Where hot food goes, some of it at least: hot to the table, by no more than short work; to be cooled; back
         onto the heat, as the juices of a roast."""
-        found: set[str] = set()
+        if id_ not in self.leads:
+            self.leads[id_] = self._led(id_)
+        return self.leads[id_]
+
+    def _led(self, id_: str) -> End:
+        found: set[End] = set()
         for link in self.takers.get(id_, []):
             taker = self.tasks[link.second]
             if taker.node.kind == "serve":
                 found.add("other" if self._is_served_cold(id_) else "table")
             elif taker.node.kind == "step":
                 found.add(self._leads_through(link, taker))
-        for end in ("table", "cold", "other", "pan"):
-            if end in found:
-                return end
-        return "other"
+        return next((end for end in get_args(End) if end in found), "other")
 
-    def _leads_through(self, link: Link, taker: "Task") -> str:
+    def _leads_through(self, link: Link, taker: "Task") -> End:
         text, way = self._text(link.second), taker.ways[0]
         cools = taker.work is not None and taker.work.cools is not None
         if cools or way.where.place in ("fridge", "freezer") or _COOLS.search(text) or _CHILLS.search(text):
@@ -309,7 +319,10 @@ class Keeping:
         if made is not None:
             return made.hot is None
         cold = kind is not None and kind.hot is None and (kind.fridge or kind.out or kind.room)
-        return bool(cold) or _SERVED_COLD.search(folded(self.tasks[id_].node.dish or "")) is not None
+        return bool(cold) or self._is_named_cold(id_)
+
+    def _is_named_cold(self, id_: str) -> bool:
+        return _SERVED_COLD.search(folded(self.tasks[id_].node.dish or "")) is not None
 
     # how long
 
@@ -340,7 +353,7 @@ class Keeping:
             return self._as("room", kind.room or 0, kind, kind.name, id_)
         to = self._leads(id_)
         made = self._made(id_)
-        if to == "pan" and made is not None and made.quick:
+        if to == "pan" and made is not None and made.quick and not self._is_named_cold(id_):
             return self._as("room", _at_most(made.hot or facts.HOT_MINUTES), made, made.name, id_)
         if to == "table" and (made is None or made.hot is not None):
             hot = kind if kind is not None and kind.hot else None
@@ -461,7 +474,7 @@ class Keeping:
         assert place in ("room", "fridge", "freezer")
         return self._as(place, max(usual, needed + ROOM_TO_SPARE), None, of, id_)
 
-    def _between(self) -> dict[str, int]:
+    def _between(self, order: Mapping[str, int]) -> dict[str, int]:
         """The most minutes that must lie between a step and one that takes it up, by other work and by least gaps."""
         found = {
             first: max(link.least for link in links)
@@ -469,11 +482,8 @@ class Keeping:
             if any(link.least for link in links)
         }
         forked = [id_ for id_, links in self.takers.items() if len(links) > 1 and self.tasks[id_].node.kind == "step"]
-        if forked:
-            follows = {id_: {link.first for link in self.makers.get(id_, [])} for id_ in self.tasks}
-            order = {id_: n for n, id_ in enumerate(TopologicalSorter(follows).static_order())}
-            for id_ in forked:
-                found[id_] = max(found.get(id_, 0), self._longest(id_, order))
+        for id_ in forked:
+            found[id_] = max(found.get(id_, 0), self._longest(id_, order))
         return found
 
     def _longest(self, first: str, order: Mapping[str, int]) -> int:
