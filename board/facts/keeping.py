@@ -40,7 +40,7 @@ BACK_IN_FRIDGE_MINUTES = 4 * _H  # and that was then turned out, cut, dressed or
 class Keeps:
     """Minutes; None: nothing usual is known. `hot`: off the heat until it is served, at its best; `room`; `fridge`;
     `freezer`; `soft`: out of the freezer until it is too soft. `out`: it stays on the worktop wherever it came from, so
-    long. `quick`: `hot` holds on the way into another pan, too. `raw`: it is of what is cut and not cooked yet."""
+    long. `quick`: `hot` holds on the way into another pan, too. `raw`: it is of what is not cooked yet."""
 
     name: str
     hot: int | None = None
@@ -57,7 +57,7 @@ class Keeps:
 _SALAD = r"salads?|(?:cole)?slaws?|tabb?oul[ei]h?"
 _STURDY = (
     rf"(?:potato|pasta|rice|grain|bean|lentil|chickpea|farro|barley|bulgh?ur|couscous|quinoa|egg|tuna|chicken|beet"
-    rf"(?:root)?|waldorf|russian|carrot|cabbage|root|lentils|beans) (?:\w+ )?(?:{_SALAD})|(?:cole)?slaws?|"
+    rf"(?:root)?|waldorf|russian|carrot|cabbage|root|lentils|beans) (?:\w+ ){{0,3}}(?:{_SALAD})|(?:cole)?slaws?|"
     rf"tabb?oul[ei]h?"
 )
 _ROAST = (
@@ -92,10 +92,15 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
      r"semi-?freddos?|bombes?|ice[- ]cream (?:cake|bombe|sandwich(?:es)?|roll|pie)|frozen (?:souffles?|mousses?|"
      r"cakes?|cheesecakes?|nougats?|pies?)|baked alaskas?|cassatas?|arctic roll|parfaits?", "="),
     # eaten as they are made
-    (Keeps("dressed leaves", out=15),
+    (Keeps("dressed leaves", out=15, raw=True),
      r"(?:toss|dress|mix)\b[\w ,-]*\b(?:with|in) the (?:dressing|vinaigrette)|"
      r"(?:dress|toss|mix) (?:the |a |up )?(?:\w+ )?(?:salad|leaves|lettuce|rocket|arugula|watercress|spinach|greens|"
      r"endive|chicory|frisee)", ""),
+    (Keeps("dressed soft vegetables", fridge=2 * _H),
+     r"(?:dress|toss|mix|finish|season|compose) (?:the )?salad|(?:toss|dress|mix)\b[\w ,-]*\b(?:with|"
+     r"in) the (?:dressing|"
+     r"vinaigrette)",
+     "&[\\w ]*(?:tomato(?:es)?|cucumbers?|green beans?|asparagus|courgettes?|zucchini|nicoise|caprese|greek)[\\w ]*"),
     (Keeps("salad of cooked or hard vegetables", fridge=_D),
      r"(?:dress|toss|mix|finish|season) (?:the )?salad|(?:toss|dress|mix)\b[\w ,-]*\b(?:with|in) the (?:dressing|"
      r"vinaigrette)", f"&{_STURDY}"),
@@ -103,13 +108,13 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
      r"(?:dress|toss|salt) (?:the )?(?:tomato(?:es)?|cucumbers?)", ""),
     (Keeps("salad of cooked or hard vegetables", fridge=_D),
      _STURDY, "="),
-    (Keeps("leaves", fridge=_D),
+    (Keeps("leaves", fridge=_D, raw=True),
      r"(?:wash|rinse|spin|pick|trim|tear|shred|separate|prep)\b[\w ,-]*\b(?:leaves|lettuces?|rocket|arugula|"
      r"watercress|spinach|salad|radicchio|endives?|romaine|frisee)|(?:green|leaf|mixed|side|caesar|tossed) salad", "="),
-    (Keeps("picked herbs", fridge=_D),
+    (Keeps("picked herbs", fridge=_D, raw=True),
      r"(?:wash|pick|strip)\b[\w ,-]*\b(?:herbs?|"
      r"parsley|dill|basil|mint|coriander|cilantro|chervil|tarragon|chives)", ""),
-    (Keeps("chopped herbs", fridge=4 * _H),
+    (Keeps("chopped herbs", fridge=4 * _H, raw=True),
      r"(?:chop|snip|shred|mince)\b[\w ,-]*\b(?:herbs?|parsley|dill|basil|mint|coriander|cilantro|chervil|tarragon|"
      r"chives)|gremolata", ""),
     (Keeps("avocado", fridge=2 * _H),
@@ -119,32 +124,32 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
     (Keeps("raw fish or meat in small pieces", fridge=_H),
      r"tartares?|ceviche|carpaccio|crudo|sashimi|poke", "="),
     # dough and batter
-    (Keeps("pasta dough", room=30, fridge=_D),
+    (Keeps("pasta dough", room=30, fridge=_D, raw=True),
      r"pasta dough|(?:roll|shape|cut|fill) (?:out )?the (?:pasta|ravioli|tagliatelle|gnocchi|noodles|tortellini)", ""),
-    (Keeps("yeast dough", fridge=_D, out=30),
+    (Keeps("yeast dough", fridge=_D, out=30, raw=True),
      r"(?:bread|pizza|yeast|roll|bun|focaccia|brioche|baguette|challah|bagel|pitta|pita|naan|loaf|sourdough) dough|"
      r"knead|prove|proof|rise|rises|rising|knock back|punch down|shape the (?:rolls|loaf|loaves|buns?|baguettes?|bread|"
      r"focaccia|flatbreads|pizzas)|sponge for the bread|levain|poolish|stretch", ""),
-    (Keeps("scone dough", out=30, fridge=4 * _H),
+    (Keeps("scone dough", out=30, fridge=4 * _H, raw=True),
      r"scone dough|biscuit dough on|(?:shape|cut|stamp|pat|rub)\b[\w ,-]*\b(?:scones|biscuit rolls)", ""),
     (Keeps("a stuffed bird", out=30, source=STUFFED),
      r"stuff (?:the )?(?:\w+ )?(?:birds?|turkeys?|chickens?|goose|geese|ducks?|capon)|fill the cavity", ""),
     (Keeps("cheese that comes to the room's warmth", out=2 * _H),
      r"(?:take|bring|get|set|put|unwrap|arrange|plate)\b[\w ,-]*\bcheeses?(?: ?board)?", ""),
-    (Keeps("pastry or biscuit dough", fridge=2 * _D),
+    (Keeps("pastry or biscuit dough", fridge=2 * _D, raw=True),
      r"(?:pastry|pie|tart|cookie|biscuit|shortbread|shortcrust|puff|flaky|sugar|pate \w+) (?:dough|pastry)|"
      r"pie crust dough|(?:make|mix|rub) (?:in )?the (?:short)?(?:pastry|crust)|rest the pastry|dough", ""),
-    (Keeps("rolled or lined pastry", fridge=_D),
+    (Keeps("rolled or lined pastry", fridge=_D, raw=True),
      r"(?:line|roll out|roll)\b[\w ,-]*\b(?:pastry|tins?|tart|crust|pie|cases?|shells?|rings?|pans?)|"
      r"(?:press|make)\b[\w ,-]*\b(?:base|crumbs)|(?:cut|fill|assemble|crimp|"
      r"seal) (?:and fill )?(?:the )?(?:\w+ )?(?:pies|"
      r"pasties|turnovers|galette)", ""),
-    (Keeps("cake batter", room=15),
+    (Keeps("cake batter", room=15, raw=True),
      r"(?:cake|muffin|sponge|brownie|scone|madeleine|cupcake) (?:batter|mix(?:ture)?)|(?:make|mix) the (?:sponge|"
      r"cake)|(?:fold|sift) in the flour", ""),
-    (Keeps("frying batter", room=15),
+    (Keeps("frying batter", room=15, raw=True),
      r"(?:tempura|beer|frying|coating) batter", ""),
-    (Keeps("batter", fridge=_D),
+    (Keeps("batter", fridge=_D, raw=True),
      r"batter", ""),
     (Keeps("a souffle with its whites folded in", out=30),
      r"fold|fill the (?:dishes|ramekins|moulds|molds)",
@@ -339,7 +344,7 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
      r"lemonade|cocktails?|spritz(?:es)?|mocktails?|cordial)", r"punch|sangria|lemonade|"
      r"(?<!prawn )(?<!shrimp )(?<!fruit )cocktails?"),
     (Keeps("green vegetables", hot=8),
-     r"(?:boil|steam|wilt|saute|blanch|cook|stir[- ]?fry|butter|fry)\b[\w ,-]*\b(?:beans|peas|asparagus|broccoli|"
+     r"(?:boil|steam|wilt|saute|cook|stir[- ]?fry|butter|fry)\b[\w ,-]*\b(?:beans|peas|asparagus|broccoli|"
      r"broccolini|spinach|greens|kale|cabbage|sprouts|chard|mangetouts?|snow peas|courgettes?|zucchini|leeks|"
      r"samphire)",
      r"(?:buttered |steamed |wilted |sauteed )?(?:green beans|peas|asparagus|broccoli|broccolini|spinach|greens|"
