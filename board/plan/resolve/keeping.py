@@ -462,6 +462,8 @@ class Keeping:
 
     def _long_enough(self, id_: str, number: int, kept: Kept) -> Kept:
         """At least until it can be taken up by the plan's own order and times: then it was meant to keep so long."""
+        if kept.keep.where.place == "fridge" and self._is_taken_up_soon(id_, number):
+            return self._as("room", KEEPS_MINUTES, None, "what its plan takes up soon", id_)
         needed = max(self.between.get(id_, 0), self.stands.get(id_, 0))
         if needed < kept.keep.minutes or not needed:
             return kept
@@ -473,6 +475,13 @@ class Keeping:
         of = kind.name if kind is not None and kind.fridge else "food that its plan lets stand"
         assert place in ("room", "fridge", "freezer")
         return self._as(place, max(usual, needed + ROOM_TO_SPARE), None, of, id_)
+
+    def _is_taken_up_soon(self, id_: str, number: int) -> bool:
+        """Whether the plan lets it wait so shortly that nobody puts it back into the fridge."""
+        links = self.takers.get(id_, [])
+        soon = {link.second for link in links if link.most is not None and link.most <= ROOM_TO_SPARE}
+        out = self.tasks[id_].ways[number].where.place != "fridge"
+        return out and bool(links) and soon == {link.second for link in links}
 
     def _between(self, order: Mapping[str, int]) -> dict[str, int]:
         """The most minutes that must lie between a step and one that takes it up, by other work and by least gaps."""

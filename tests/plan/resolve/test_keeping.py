@@ -238,6 +238,13 @@ def test_what_is_done_by_an_hour_of_the_plan_keeps_until_it_is_taken_up(plan_fro
     assert keeps_of(file)[0][1] == "fridge"
 
 
+def test_what_its_plan_takes_up_soon_is_not_put_back_into_the_fridge(plan_from: PlanFrom) -> None:
+    """So its minutes count as out (USDA FSIS, "Danger Zone")."""
+    steps = "chill it @ fridge ~ 1 h; mix the dip ~ 10 min ~ before: 'serve Course, at most 10 min'"
+
+    assert keeps_of(plan_from(plan_of("Yogurt dip", "500 g yogurt", steps)))[1] == (2 * H, "room")
+
+
 @pytest.mark.parametrize("least", ["1 h", "3 h"])
 def test_what_must_wait_by_its_plans_word_keeps_so_long(plan_from: PlanFrom, least: str) -> None:
     steps = (
