@@ -252,10 +252,10 @@ ASSUMED: dict[str, Assumed | str] = {
         Assumed("hands-at-both-ends", {"start": 2, "end": 3}, ("bake",)),
     "needs hands 2 min at the start, and 3 min every 30 min for fresh water: duck":
         Assumed("hands-for-fresh-water", {"start": 2, "look": 3, "every": 30}, ("duck",)),
-    "keeps 2 h in the room (of no known kind: say `keeps:`): cut": Assumed("keeps", {"minutes": 120}, ("cut",)),
+    "keeps 2 h in the room, to be careful (say `keeps:`): cut": Assumed("keeps", {"minutes": 120}, ("cut",)),
     "keeps 1 day in the fridge, as is usual for cut vegetables: cut":
         Assumed("keeps-as", {"minutes": 1440, "kept": "fridge", "of": "cut vegetables"}, ("cut",)),
-    "keeps 4 h in the fridge, where it came from (of no known kind: say `keeps:`): plate":
+    "keeps 4 h in the fridge it came from, to be careful (say `keeps:`): plate":
         Assumed("keeps-cold", {"minutes": 240}, ("plate",)),
     "served within 15 min of being ready, if it can be: bake": Assumed("best-within", {"minutes": 15}, ("bake",)),
     "is done at 62.8 °C in the middle (home rules): bake":

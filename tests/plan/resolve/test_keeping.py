@@ -280,7 +280,7 @@ def test_what_is_of_no_known_kind_keeps_two_hours_and_is_asked_about(plan_from: 
 
     told = [assumed(each) for each in file.filled.assumed if each.kind.startswith("keeps")]
     assert keeps_of(file) == [(2 * H, "room")]
-    assert told == ["keeps 2 h in the room (of no known kind: say `keeps:`): zibble it"]
+    assert told == ["keeps 2 h in the room, to be careful (say `keeps:`): zibble it"]
 
 
 def test_only_what_goes_hot_to_the_table_is_best_within_minutes(plan_from: PlanFrom) -> None:
