@@ -191,7 +191,7 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
      r"meringues?|pavlovas?|dacquoises?|macaroons?|macarons?", "="),
     (Keeps("thin crisp biscuits", room=_D),
      r"tuiles?|brandy snaps?|snaps|(?:lace|wafer|sugar) cones?|cones|florentines?|wafers?|grissini|breadsticks?|"
-     r"cheese straws?|straws|palmiers|gougeres?|crisps", "="),
+     r"cheese straws?|straws|twists?|knots?|palmiers|gougeres?|crisps", "="),
     (Keeps("biscuits or cookies", room=3 * _D),
      r"biscuits?|cookies?|shortbreads?|biscotti|cantucci(?:ni)?|amaretti|oatcakes?|crackers?|flapjacks?|granola|"
      r"ginger ?snaps?|ginger ?bread|brittle|praline|nougatine|crumble topping|streusel|spiced nuts|(?:toast|roast|"
@@ -379,6 +379,7 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
 
 
 RAW = Keeps("raw meat or fish", fridge=_D)
+BAKED = Keeps("what is baked dry", room=12 * _H)
 COOKED = Keeps("cooked food", fridge=2 * _D, source=f"{PRACTICE}; FoodSafety.gov, cold food storage chart: 3 to 4 days")
 
 

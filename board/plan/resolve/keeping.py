@@ -59,6 +59,7 @@ _WRAPS = re.compile(r"^(?:wrap|cover|seal|label|put .*\bback)\b")
 _YEAST = re.compile(
     r"\b(?:yeast|sourdough|levain|bread|rolls?|buns?|pizzas?|focaccia|brioche|baguettes?|naans?|ciabatta|challah)\b"
 )
+_FLOURED = re.compile(r"\b(?:flour|pastry|dough|oats|oatmeal|filo|phyllo)\b")
 _LOAVES = ("bread", "rolls or flat bread")
 _SAVOURY = re.compile(r"\b(?:livers?|foie gras|duck|smoked|fish|ham|salmon|trout|mushrooms?)\b")  # of a parfait
 _FINISHES = re.compile(
@@ -177,7 +178,13 @@ class Keeping:
     def _kind(self, id_: str) -> facts.Keeps | None:
         """By its own words, else by its dish's; a part that is still to be cooked is no such dish yet."""
         raw = not self._become(id_).heated and self._is_cooked_later(id_)
-        return self._made(id_) or (None if raw else self._of_dish(id_))
+        kind = self._made(id_) or (None if raw else self._of_dish(id_))
+        return facts.BAKED if kind is None and self._is_baked_dry(id_) else kind
+
+    def _is_baked_dry(self, id_: str) -> bool:
+        task = self.tasks[id_]
+        baked = task.ways[0].where.place == "oven" and self._become(id_).heats and not self._spoils(id_)
+        return baked and any(_FLOURED.search(folded(food)) for food in self._foods(task.node))
 
     def _of_dish(self, id_: str) -> facts.Keeps | None:
         return self._as_it_is(id_, facts.kind_of_dish(self.tasks[id_].node.dish or ""))

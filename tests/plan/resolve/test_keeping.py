@@ -61,6 +61,10 @@ BAKED = {
         "rest the pastry @ fridge ~ 1 h; line the tin ~ 10 min; blind bake the case @ oven at 180 C ~ 25 min",
         [(2 * D, "fridge"), (D, "fridge"), (D, "room")],
     ),
+    "of no known name, and of flour": (
+        "Granny's zibbles", "300 g flour, 100 g butter, 100 g sugar", "bake the zibbles @ oven at 180 C ~ 20 min",
+        [(12 * H, "room")],
+    ),
     "a sponge cake, cooled": (
         "Hazelnut cake", "200 g flour, 200 g sugar, 4 eggs",
         "bake the cake @ oven at 180 C ~ 30 min; cool on a rack ~ 1 h", [(2 * D, "room"), (2 * D, "room")],
