@@ -153,13 +153,8 @@ class Keeping:
         node = self.tasks[id_].node
         if id_ not in self.made:
             on_heat = self.tasks[id_].ways[0].where.on_heat
-            made = facts.made_in(node.name, node.dish or "", on_heat=on_heat)
-            if (
-                made is None
-                and not on_heat
-                and (cut := facts.cut_of(node.name, (*self._foods(node), node.dish or ""))) is not None
-            ):
-                made = cut
+            cut = None if on_heat else facts.cut_of(node.name, (*self._foods(node), node.dish or ""))
+            made = facts.made_in(node.name, node.dish or "", on_heat=on_heat) or cut
             if made is not None and made.name == "pastry or biscuit dough" and self._has_yeast(node):
                 made = facts.by_name("yeast dough")
             made = self._as_it_is(id_, made)
