@@ -1,7 +1,7 @@
 """Facts of kitchen and table, each with its source beside it.
 
 For the other rooms: `allergens`, `by_hand`, `called`, `cooling`, `dangers`, `deeds`, `degrees`, `diets`, `drinks`,
-`eaten_raw`, `faults`, `food`, `foods`, `heat`, `held`, `job_words`, `jobs`, `limits`, `lives`, `meals`, `mentions`,
-`named`, `origins`, `oven_bends`, `phrases`, `poisons`, `raw_keeps`, `reading`, `rule_set`, `rule_sets`, `safety`,
-`sitting`, `spoiling`, `susceptible`, `tableware`, `units`, `washing`, `weights`, `workings`.
+`eaten_raw`, `faults`, `food`, `foods`, `heat`, `held`, `job_words`, `jobs`, `keeping`, `limits`, `lives`, `meals`,
+`mentions`, `named`, `origins`, `oven_bends`, `phrases`, `poisons`, `raw_keeps`, `reading`, `rule_set`, `rule_sets`,
+`safety`, `sitting`, `spoiling`, `susceptible`, `tableware`, `units`, `washing`, `weights`, `workings`.
 """

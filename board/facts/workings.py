@@ -57,7 +57,7 @@ def _forms(names: str) -> re.Pattern[str]:
 
 # Baked dry or crisp. No more than hours are meant.
 DRY_FORM = _forms(
-    r"""biscuit, cookie, cracker, flapjack, \w*cake, sponge, genoise, loaf,
+    r"""biscuit, cookie, cracker, flapjack, pavlova, \w*cake, sponge, genoise, loaf,
     loaves, \w*bread, roll, bun, bap, baguette, focaccia, pita, pitta, naan, brioche, scone, muffin, brownie,
     blondie, parkin, meringue, macaroon, macaron, dacquoise, tuile, florentine, madeleine, financier, wafer,
     cone, straw, twist, palmier, puff, gougere, choux, case, shell, crust, base, crouton, croute, croustade, crumb,

@@ -14,7 +14,9 @@ from board.base import words as shared
 from board.base.plain import one_line
 from board.output import words
 from board.output.leaves import name_with_dish, names_of, says, telling_words, where_of
+from board.sheet import said
 from board.sheet.blocks import Block, Piece, blocks, day_of, with_moments
+from board.sheet.guesses import guesses
 from board.sheet.run_sheet import RunSheet, Slot
 from board.sheet.why import held_up_by
 
@@ -24,7 +26,8 @@ _VERB_AND_WHAT = re.compile(r"(\w+) (?:the )?(\w+)")
 
 @dataclass(frozen=True, slots=True)
 class StepLine:
-    """One box to tick. `tail`: minutes, where and at what heat, what it waits for, what to look for, its give."""
+    """One box to tick. `tail`: minutes, where and at what heat, what it waits for, what to look for, what of
+    it is assumed, its give."""
 
     at: str
     what: str
@@ -73,7 +76,7 @@ def what_with_moments(what: str, slot: Slot, moments: Sequence[Slot], clock: Cal
 class _Lines:
     def __init__(self, sheet: RunSheet) -> None:
         self.sheet, self.zone, self.slots = sheet, ZoneInfo(sheet.zone), sheet.by_id()
-        self.names = names_of(sheet)
+        self.names, self.guesses = names_of(sheet), guesses(sheet)
 
     def of(self, block: Block) -> BlockLines:
         rows = with_moments(block.steps)
@@ -116,6 +119,7 @@ class _Lines:
         if slot.core_celsius is not None:
             yield shared.core(slot.core_celsius, self.sheet.fahrenheit)
         yield from (shared.noted(one_line(note)) for note in slot.noted)
+        yield from map(one_line, said.guessed(self.guesses.get(slot.id, ())))
         if give := words.give(slot.give_minutes):
             yield give
 

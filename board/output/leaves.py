@@ -14,8 +14,10 @@ from board.base import words as shared
 from board.base.plain import one_line
 from board.output import words
 from board.output.cold import cold_lines
+from board.plan.resolve.assumed import Assumed
 from board.sheet import quiet, said
 from board.sheet.blocks import with_moments
+from board.sheet.guesses import KEEPS, guesses
 from board.sheet.quiet import Quiet
 from board.sheet.run_sheet import Attended, CourseSlot, RunSheet, Slot
 
@@ -83,7 +85,7 @@ def _works(slot: Slot, name: str) -> bool:
 
 
 def _leaf(sheet: RunSheet, about: str, slots: Iterable[Slot], name: str | None) -> Leaf:
-    zone = ZoneInfo(sheet.zone)
+    zone, guessed = ZoneInfo(sheet.zone), guesses(sheet)
     sat = {each.course.name: each for each in quiet.as_planned(sheet)}
     days: dict[str, list[Slot]] = {}
     for slot in sorted(slots, key=lambda slot: slot.start):
@@ -93,7 +95,13 @@ def _leaf(sheet: RunSheet, about: str, slots: Iterable[Slot], name: str | None) 
         about,
         tuple(course_line(course, sat.get(course.name), zone) for course in sheet.courses),
         tuple(
-            Day(title, tuple(_row(sheet, slot, moments, zone, name) for slot, moments in with_moments(found)))
+            Day(
+                title,
+                tuple(
+                    _row(sheet, slot, moments, zone, name, guessed.get(slot.id, ()))
+                    for slot, moments in with_moments(found)
+                ),
+            )
             for title, found in days.items()
         ),
         (*_notes(sheet), *(cold_lines(sheet, hours=True) if name is None else ()), words.CAUTION),
@@ -108,7 +116,9 @@ def course_line(course: CourseSlot, sat: Quiet | None, zone: ZoneInfo) -> str:
     return f"{shared.day_and_clock(course.served.astimezone(zone))} {one_line(course.name)}{till}"
 
 
-def _row(sheet: RunSheet, slot: Slot, moments: Sequence[Slot], zone: ZoneInfo, name: str | None) -> Row:
+def _row(
+    sheet: RunSheet, slot: Slot, moments: Sequence[Slot], zone: ZoneInfo, name: str | None, guessed: Sequence[Assumed]
+) -> Row:
     start, end = slot.start.astimezone(zone), slot.end.astimezone(zone)
     beside, off = (
         [f"{_clock(each.start, zone)} {one_line(each.name)}" for each in moments if (each.kind == "off") is last]
@@ -125,6 +135,7 @@ def _row(sheet: RunSheet, slot: Slot, moments: Sequence[Slot], zone: ZoneInfo, n
         one_line(said.plate(each)) for course in sheet.courses if course.serve == slot.id for each in course.plates
     ]
     told += [shared.noted(one_line(note)) for note in slot.noted]
+    told += map(one_line, said.guessed([each for each in guessed if name is not None or each.kind in KEEPS]))
     return Row(
         shared.clock(start),
         shared.clock(end) if end.date() == start.date() else shared.day_and_clock(end),
@@ -173,7 +184,7 @@ def _clock(at: datetime, zone: ZoneInfo) -> str:
 
 def where_of(slot: Slot, sheet: RunSheet) -> str:
     """Lane or oven, its setting, and what is taken there."""
-    pieces, told = [shared.LANES[slot.lane].lower()], {"fahrenheit": sheet.fahrenheit, "as_written": sheet.as_written}
+    pieces, told = [_place(slot, sheet)], {"fahrenheit": sheet.fahrenheit, "as_written": sheet.as_written}
     for use in sorted(slot.uses, key=lambda use: use.celsius is None and not use.off):
         if slot.kind == "heat":
             break
@@ -181,6 +192,12 @@ def where_of(slot: Slot, sheet: RunSheet) -> str:
     if pieces[0] == shared.LANES["oven"].lower() and len(pieces) > 1:
         pieces = pieces[1:]
     return ", ".join(pieces)
+
+
+def _place(slot: Slot, sheet: RunSheet) -> str:
+    """Its lane; the freezer, which has none of its own, by what stands there meanwhile."""
+    frozen = any(each.what == slot.id and each.place == "freezer" and each.start == slot.start for each in sheet.cold)
+    return "freezer" if slot.lane == "fridge" and frozen else shared.LANES[slot.lane].lower()
 
 
 def _notes(sheet: RunSheet) -> Iterable[str]:

@@ -18,9 +18,11 @@ from board.output.day_blocks import BlockLines, day_lines, what_with_moments
 from board.output.leaves import Leaf, course_line, where_of
 from board.output.moved import moved_lines
 from board.output.tables import cell, paragraph, table
+from board.plan.resolve.assumed import Assumed
 from board.sheet import quiet, said
 from board.sheet.blocks import with_moments
 from board.sheet.company import as_planned, busiest
+from board.sheet.guesses import guesses
 from board.sheet.run_sheet import RunSheet, Slot
 
 
@@ -84,6 +86,7 @@ def _line(what: str, style: str, tail: Sequence[str]) -> Text:
 
 
 def _rows(sheet: RunSheet, by: str, zone: ZoneInfo, out: Console) -> None:
+    guessed = guesses(sheet)
     for title, slots in _groups(sheet, by):
         out.print()
         out.print(cell(title, "bold"))
@@ -95,7 +98,9 @@ def _rows(sheet: RunSheet, by: str, zone: ZoneInfo, out: Console) -> None:
             if start.date() != day:
                 day = start.date()
                 rows.add_row("", "", "", cell(shared.full_day(start), "dim"), "", "", "")
-            what = what_with_moments(_what(slot), slot, moments, lambda at: shared.clock(at.astimezone(zone)))
+            what = what_with_moments(
+                _what(slot, guessed.get(slot.id, ())), slot, moments, lambda at: shared.clock(at.astimezone(zone))
+            )
             rows.add_row(
                 shared.clock(start),
                 _end(start, end),
@@ -213,11 +218,12 @@ def _groups(sheet: RunSheet, by: str) -> Iterable[tuple[str, list[Slot]]]:
     return [(title, found) for title, found in groups.items() if found]
 
 
-def _what(slot: Slot) -> str:
+def _what(slot: Slot, guessed: Sequence[Assumed]) -> str:
     tail = [shared.look_for(slot.look_for)] if slot.look_for else []
     if slot.core_celsius is not None:
         tail.append(shared.core(slot.core_celsius))
     tail += [shared.noted(note) for note in slot.noted]
+    tail += said.guessed(guessed)
     return " · ".join([slot.name, *tail])
 
 

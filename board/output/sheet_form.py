@@ -6,13 +6,14 @@ from zoneinfo import ZoneInfo
 
 from board.output.cold import cold_form
 from board.sheet import company, said
+from board.sheet.guesses import guesses
 from board.sheet.quiet import as_planned
 from board.sheet.run_sheet import RunSheet
 
 
 def outside_form(sheet: RunSheet, *, valid: bool) -> dict[str, Any]:
     """Tools outside rely on its keys. Times in the plan's zone, ISO 8601."""
-    zone = ZoneInfo(sheet.zone)
+    zone, guessed = ZoneInfo(sheet.zone), guesses(sheet)
 
     def iso(at: datetime) -> str:
         return at.astimezone(zone).isoformat()
@@ -51,6 +52,7 @@ def outside_form(sheet: RunSheet, *, valid: bool) -> dict[str, Any]:
                 ],
                 "give_minutes": s.give_minutes,
                 "noted": list(s.noted),
+                "assumed": said.guessed(guessed.get(s.id, ())),
             }
             for s in sheet.slots
         ],

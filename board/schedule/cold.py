@@ -40,4 +40,6 @@ def in_the_cold(file: PlanFile, problem: Problem, solution: Solution) -> Iterato
 
 def _next_to_nothing(task: Task, station: Station) -> bool:
     """A usual job that needs no room worth counting, as `check` tells it was assumed."""
-    return station.litres is None and task.work is not None and task.work.where is None and task.work.thaws is None
+    if task.node.kind == "step" or task.work is None:
+        return False
+    return station.litres is None and task.work.where is None and task.work.thaws is None

@@ -13,6 +13,7 @@ from board.facts.cooling import Assumption, Law, Stands
 from board.plan.resolve.assumed import Assumed
 from board.sheet import words
 from board.sheet.company import sitters
+from board.sheet.guesses import USUAL_HOURS
 from board.sheet.quiet import Quiet
 from board.sheet.run_sheet import CourseSlot, RunSheet, Slot
 from board.sheet.told import (
@@ -155,6 +156,15 @@ class _Sayer:
 
 def _accepts(taker: Taker) -> str:
     return words.accepts(taker.low or 0, taker.high or 0, off=taker.off)
+
+
+def guessed(told: Sequence[Assumed]) -> list[str]:
+    """Those that decided a line of the sheet, in as few words as will do."""
+    lines = [words.guessed(each.kind, each.values) for each in told]
+    usual = [each for each in told if each.kind in USUAL_HOURS or (each.kind == "takes" and "ours" not in each.values)]
+    if len(usual) < 2:
+        return lines
+    return [words.USUAL_HOUR_AND_LENGTH, *(line for each, line in zip(told, lines, strict=True) if each not in usual)]
 
 
 def assumed(told: Assumed | str) -> str:

@@ -6,6 +6,7 @@ from zoneinfo import ZoneInfo
 
 from board.base import words as shared
 from board.plan.phrases.phrase import near
+from board.plan.resolve.assumed import Assumed
 from board.plan.resolve.links import name_key
 from board.sheet import words
 from board.sheet.run_sheet import Dependency, RunSheet, Slot
@@ -70,5 +71,7 @@ def why(sheet: RunSheet, slot: Slot) -> list[str]:
         last = max(slots[id_].start for id_ in slot.then)
         stands = round((last - slot.end) / timedelta(minutes=1))
         lines.append(words.why_keeps(stands, slot.keeping.minutes, slot.keeping.where))
+    told = [each for each in sheet.assumed if isinstance(each, Assumed) and slot.id in each.tasks]
+    lines += [words.why_assumed(words.assumed(each.kind, each.values, ())) for each in told]
     lines.append(words.WHY_NO_GIVE if slot.give_minutes is None else words.why_give(slot.give_minutes))
     return lines

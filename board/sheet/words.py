@@ -31,7 +31,9 @@ ASSUMED: dict[Kind, str] = {
     "hands-at-start": "needs hands {start} at the start",
     "hands-at-both-ends": "needs hands {start} at the start and {end} at the end",
     "hands-for-fresh-water": "needs hands {start} at the start, and {look} every {every} for fresh water",
-    "keeps": "keeps {minutes} in the room",
+    "keeps": "keeps {minutes} in the room, to be careful (say `keeps:`)",
+    "keeps-as": "keeps {minutes} {kept}, as is usual for {of}",
+    "keeps-cold": "keeps {minutes} in the fridge it came from, to be careful (say `keeps:`)",
     "best-within": "served within {minutes} of being ready, if it can be",
     "core": "is done at {celsius} °C in the middle ({rules})",
     "seat": "{minutes} to bring the guests to the table",
@@ -64,8 +66,24 @@ ASSUMED: dict[Kind, str] = {
     "not-weighed": "{words!r} is not weighed: all of {meant} counts",
     "red-meat": "an allergy to {words} is read as no {meant}: milk and gelatine are asked about too",
 }
+# The same where it decided a line of the sheet, in as few words as will do.
+GUESSED: dict[Kind, str] = {
+    "keeps": "keeps {minutes}: assumed, say keeps:",
+    "keeps-as": "keeps {minutes} {kept}: assumed",
+    "keeps-cold": "keeps {minutes} in the fridge: assumed, say keeps:",
+    "best-within": "best within {minutes}: assumed",
+    "takes": "{minutes}: assumed",
+    "eaten": "eaten in {minutes}: assumed",
+    "oven-heats": "heating time: assumed",
+    "any-time": "hour: assumed, say before:",
+}
+USUAL_HOUR, USUAL_HOUR_AND_LENGTH = "usual hour: assumed", "usual hour and length: assumed"
 _IN_MINUTES = ("minutes", "start", "end", "look", "every", "least", "most")
 _PLACES = {"worktop": "at the worktop", "front-of-house": "front of house"}
+_KEPT = {
+    "room": "in the room", "fridge": "in the fridge", "freezer": "in the freezer", "hot": "off the heat",
+    "soft": "out of the freezer",
+}  # fmt: skip
 _EVENTS = {
     "guests": "the guests arrive",
     "table": "the guests come to the table",
@@ -82,7 +100,14 @@ def assumed(kind: Kind, values: Mapping[str, Value], about: Sequence[str]) -> st
         spoken["event"] = _EVENTS[spoken["event"]].format_map(spoken)
     told = ASSUMED[kind].format_map(spoken) + ("; the food rules go first" if "food" in values else "")
     told += f"; and before {spoken['ahead']}" if "ahead" in values else ""
+    told += " (of no known job: say `takes:`)" if "ours" in values else ""
     return f"{told}: {', '.join(about)}" if about else told
+
+
+def guessed(kind: Kind, values: Mapping[str, Value]) -> str:
+    """`keeps 1 day in the fridge: assumed`."""
+    told = GUESSED.get(kind, USUAL_HOUR).format_map({name: _value(name, value) for name, value in values.items()})
+    return f"{told}, say takes:" if "ours" in values else told
 
 
 def _value(name: str, value: Value) -> str:
@@ -93,7 +118,7 @@ def _value(name: str, value: Value) -> str:
             at = datetime.fromisoformat(value)
             return day_and_clock(at) if name == "since" else clock(at)
         case str():
-            return _PLACES[value] if name == "place" else value
+            return {"place": _PLACES, "kept": _KEPT}.get(name, {}).get(value, value)
         case int() if name in _IN_MINUTES:
             return short(value)
         case _:
@@ -330,6 +355,10 @@ def why_is_waited_for(name: str, at: str, reason: str, *, tight: bool) -> str:
 
 def why_keeps(stands: int, limit: int, where: str | None) -> str:
     return f"  its result stands {span(stands)} of {span(limit)} ({kept_where(where)})"
+
+
+def why_assumed(told: str) -> str:
+    return f"  assumed: {told}"
 
 
 def why_give(minutes: int) -> str:

@@ -43,8 +43,8 @@ CARVED = """
       - dish: Cold roast beef
         ingredients: [1.8 kg cooked roast beef (butcher)]
         steps:
-          - {step: carve the roast, takes: 25 min}
-          - {step: lay out the slices, takes: 10 min}
+          - {step: carve the roast, takes: 25 min, keeps: 2 h in the room}
+          - {step: lay out the slices, takes: 10 min, keeps: 2 h in the room}
 """
 # Outdoors above 32 °C: an hour, of which 5 carried and 20 at the table. What is washed lies in the fridge.
 DRESSED = """
@@ -55,7 +55,7 @@ DRESSED = """
         ingredients: [400 g salad leaves (veg), 1 lemon (veg)]
         steps:
           - {step: wash the leaves, takes: 10 min, keeps: 4 h in the fridge}
-          - {step: dress the leaves, takes: 5 min}
+          - {step: dress the leaves, takes: 5 min, keeps: 2 h in the room}
 """
 # Of two parts in one, the custard stands out while the case bakes; the case alone does not spoil.
 FILLED = """
@@ -63,7 +63,7 @@ FILLED = """
       - dish: Custard tart
         ingredients: [500 ml cream (dairy), 6 eggs (dairy), 250 g plain flour (baking), 125 g butter (dairy)]
         steps:
-          - {step: cook the custard, where: stovetop, takes: 20 min, until: 80 C}
+          - {step: cook the custard, where: stovetop, takes: 20 min, until: 80 C, keeps: 2 h in the room}
           - {step: bake the case, where: oven at 180 C, takes: 30 min, after: nothing, keeps: 6 h in the room}
           - {step: fill the case, takes: 15 min, after: [cook the custard, bake the case], keeps: 2 h in the room}
 """
@@ -73,7 +73,10 @@ BY_ANOTHER_WAY = """
       - dish: Cold roast beef
         ingredients: [1.8 kg cooked roast beef (butcher)]
         steps:
-          - {step: carve the roast, takes: 25 min, or: [{takes: 30 min, keeps: '4 h in the fridge, 4 litres'}]}
+          - step: carve the roast
+            takes: 25 min
+            keeps: 2 h in the room
+            or: [{takes: 30 min, keeps: '4 h in the fridge, 4 litres'}]
 """
 # What another dish takes up keeps its own clock, and goes on counting while it is carried out with all the rest.
 TAKEN_UP = """
@@ -81,11 +84,11 @@ TAKEN_UP = """
       - dish: Cold chicken
         ingredients: [2 cooked chickens (butcher)]
         steps:
-          - {step: joint the chicken, takes: 30 min}
+          - {step: joint the chicken, takes: 30 min, keeps: 2 h in the room}
       - dish: Bread
         ingredients: [2 loaves bread (bakery)]
         steps:
-          - {step: set out the platters, takes: 20 min, after: joint the chicken}
+          - {step: set out the platters, takes: 20 min, after: joint the chicken, keeps: 2 h in the room}
 """
 MET = {
     "carved": CARVED, "dressed": DRESSED, "filled": FILLED, "by another way": BY_ANOTHER_WAY, "taken up": TAKEN_UP,
@@ -99,7 +102,7 @@ TOO_LONG = """
       - dish: Cold roast beef
         ingredients: [1.8 kg cooked roast beef (butcher)]
         steps:
-          - {step: carve the roast, takes: 25 min}
+          - {step: carve the roast, takes: 25 min, keeps: 2 h in the room}
 """
 
 

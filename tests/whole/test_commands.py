@@ -23,7 +23,7 @@ from tests.whole.conftest import LANTERN, Run
 KEYS = {"plan", "zone", "proved", "open", "solve_seconds", "valid", "away_minutes", "courses", "steps", "given_up",
         "assumed", "rules", "stops", "cautions", "clocks", "noted", "cold"}  # fmt: skip
 COURSE_KEYS = {"name", "wanted", "served", "late_minutes", "sit_till"}
-STEP_KEYS = {"id", "dish", "course", "lane", "start", "end", "attended", "uses", "give_minutes", "noted"}
+STEP_KEYS = {"id", "dish", "course", "lane", "start", "end", "attended", "uses", "give_minutes", "noted", "assumed"}
 
 
 def test_bare_it_says_what_it_can_do_and_offers_the_bundled_plan(run: Run) -> None:

@@ -1,5 +1,6 @@
 """Defaults for what a plan leaves open; `check` lists every one assumed. Pure."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from zoneinfo import ZoneInfo
@@ -18,10 +19,11 @@ from board.plan.phrases.food_safety import Thaw
 from board.plan.phrases.stations import Keep, Station
 from board.plan.phrases.when import instant
 from board.plan.resolve import absences
-from board.plan.resolve.assumed import Assumed, Assumptions
+from board.plan.resolve.assumed import Assumed, Assumptions, Value
 from board.plan.resolve.become import NOTHING, Become, what_becomes
 from board.plan.resolve.course_times import eaten_minutes, wanted_moments
 from board.plan.resolve.food_safety import NO_CARE, Care, care_of
+from board.plan.resolve.keeping import KEEPS_MINUTES, Keeping
 from board.plan.resolve.laying import laid, wash_ups
 from board.plan.resolve.links import (
     Link,
@@ -33,12 +35,11 @@ from board.plan.resolve.links import (
 from board.plan.resolve.reheated import with_reheating
 from board.plan.resolve.sits import is_hot, sit_minutes
 from board.plan.resolve.spoils import Spoils
+from board.plan.resolve.stands import written_stands
 from board.plan.resolve.taken_up import spoils_by_what_it_takes_up
 from board.plan.resolve.washing_up import LOC as WASHING_UP
 from board.plan.resolve.washing_up import is_clear_down
 
-KEEPS_MINUTES = 120  # in the room; the usual two-hour limit for perishable food (USDA FSIS)
-BEST_WITHIN_MINUTES = 15  # for a hot dish before serving; common practice, no source
 # To plate and carry a course, to clear it, to seat the guests: common practice, no source.
 SERVE_MINUTES = 5
 CLEAR_MINUTES = 5
@@ -104,19 +105,19 @@ def fill(plan: Plan, linked: Linked) -> Filled:
     """The plan with every open value filled."""
     assumed = Assumptions()
     arrive = instant(plan.date, plan.arrive, ZoneInfo(plan.zone))
-    to_serve = {link.first for link in linked.links if link.second.startswith("serve/")}
     for id_, hour in linked.hours.items():
         if not is_clear_down(linked.nodes[id_]):
             assumed.of(linked.nodes[id_], hour.kind, **hour.values)
-    becomes = with_reheating(linked, what_becomes(plan, linked))
-    tasks = {
-        node.id: _task(plan, node, becomes.get(node.id, NOTHING), assumed, served_next=node.id in to_serve)
-        for node in linked.nodes.values()
-    }
+    wanted = dict(zip((serve_id(each.course) for each in plan.courses), wanted_moments(plan), strict=True))
+    stands = written_stands(plan, linked, wanted)
+    overnight = frozenset(id_ for id_, minutes in stands.items() if minutes > KEEPS_MINUTES)
+    becomes = with_reheating(linked, what_becomes(plan, linked), overnight)
+    tasks = {node.id: _task(plan, node, becomes.get(node.id, NOTHING), assumed) for node in linked.nodes.values()}
     spoiling = frozenset(id_ for id_, task in tasks.items() if task.care.spoils)
     for id_ in spoils_by_what_it_takes_up(plan, linked.nodes, linked.links, spoiling) - spoiling:
         by = Spoils(True, "what it takes up of another dish spoils")
         tasks[id_] = replace(tasks[id_], care=replace(tasks[id_].care, spoils=True, by=by))
+    tasks = _keeping(plan, linked, tasks, becomes, stands, assumed)
     courses = _courses(plan, assumed, tasks, linked.links)
     for name in plan.hands:
         for each in absences.absences(plan, name):
@@ -133,7 +134,7 @@ def fill(plan: Plan, linked: Linked) -> Filled:
     return Filled(tasks, tuple(linked.links), courses, arrive, assumed.all())
 
 
-def _task(plan: Plan, node: Node, become: Become, assumed: Assumptions, *, served_next: bool) -> Task:
+def _task(plan: Plan, node: Node, become: Become, assumed: Assumptions) -> Task:
     work = node.work
     if work is None:
         return Task(node, (_own_way(plan, node, assumed),))
@@ -141,11 +142,35 @@ def _task(plan: Plan, node: Node, become: Become, assumed: Assumptions, *, serve
     usual = _usual(node, plan.guest_count)
     base = _way(work, work, node, usual, rules, assumed)
     ways = (base, *(_way(way, work, node, usual, rules, assumed) for way in work.or_))
-    best = work.best_within
-    if best is None and served_next and base.where.on_heat:
-        best = BEST_WITHIN_MINUTES
-        assumed.of(node, "best-within", minutes=BEST_WITHIN_MINUTES)
-    return Task(node, ways, best, care_of(plan, node, become, assumed))
+    return Task(node, ways, work.best_within, care_of(plan, node, become, assumed))
+
+
+def _keeping(
+    plan: Plan,
+    linked: Linked,
+    tasks: dict[str, Task],
+    becomes: Mapping[str, Become],
+    stands: Mapping[str, int],
+    assumed: Assumptions,
+) -> dict[str, Task]:
+    """The tasks with how long each result keeps, and within what it is best, where the plan is silent."""
+    served = {link.first for link in linked.links if link.second.startswith("serve/")}
+    keeping = Keeping(plan, rule_set(plan.rules), tasks, linked.links, becomes, stands)
+    found: dict[str, Task] = {}
+    for id_, task in tasks.items():
+        ways = []
+        for number, way in enumerate(task.ways):
+            kept = keeping.kept(id_, number)
+            if kept is not None:
+                assumed.of(task.node, kept.kind, **kept.values)
+            ways.append(way if kept is None else replace(way, keeps=kept.keep))
+        best = task.best_within
+        if best is None and id_ in served and task.node.kind == "step":
+            best = keeping.best_within(id_)
+            if best is not None:
+                assumed.of(task.node, "best-within", minutes=best)
+        found[id_] = replace(task, ways=tuple(ways), best_within=best)
+    return found
 
 
 def _own_way(plan: Plan, node: Node, assumed: Assumptions) -> FilledWay:
@@ -192,17 +217,15 @@ def _way(way: Way, work: Work, node: Node, usual: UsualJob | None, rules: RuleSe
     if takes is None:
         minutes = max(usual.minutes, usual.fridge_minutes) if usual else JOB_MINUTES
         takes = _exactly(minutes)
-        assumed.of(node, "takes", minutes=minutes)
+        ours: dict[str, Value] = {} if usual else {"ours": True}
+        assumed.of(node, "takes", minutes=minutes, **ours)
     attended = way.attended or (
         work.attended if way.where is None or work.where is None or way.where.lane == work.where.lane else None
     )
     if attended is None:
         attended = _attended(on, usual.minutes if usual and usual.fridge_minutes else None, node, assumed)
     keeps = way.keeps or work.keeps
-    if keeps is None and node.kind == "step":
-        keeps = Keep(minutes=KEEPS_MINUTES, where=Station(place="room"))
-        assumed.of(node, "keeps", minutes=KEEPS_MINUTES)
-    elif keeps is not None:
+    if keeps is not None:
         where = _amounts(keeps.where, node, assumed)
         keeps = Keep(minutes=keeps.minutes, where=where)
     return FilledWay(on, takes, attended, keeps)

@@ -9,9 +9,12 @@ from board.plan.resolve.become import COLD, Become
 from board.plan.resolve.links import Link, Linked, Node, name_key
 
 
-def with_reheating(linked: Linked, found: Mapping[str, Become]) -> dict[str, Become]:
-    """What each step's food has become, and whether the step heats again what was cooked before."""
-    return _Again({id_: linked.nodes[id_] for id_ in found}, linked.links, found).told()
+def with_reheating(
+    linked: Linked, found: Mapping[str, Become], overnight: frozenset[str] = frozenset()
+) -> dict[str, Become]:
+    """What each step's food has become, and whether the step heats again what was cooked before. `overnight`: ids of
+    the steps that the plan's days and hours let stand for long, which is in the cold where it says nothing else."""
+    return _Again({id_: linked.nodes[id_] for id_ in found}, linked.links, found, overnight).told()
 
 
 @dataclass(frozen=True, slots=True, order=True)
@@ -32,6 +35,7 @@ class _Again:
     steps: Mapping[str, Node]
     links: Iterable[Link]
     found: Mapping[str, Become]
+    overnight: frozenset[str]
     makers: dict[str, list[str]] = field(default_factory=dict)
     known: dict[str, _Past] = field(default_factory=dict)
 
@@ -69,7 +73,8 @@ class _Again:
     def _kept(self, id_: str) -> _Past:
         """When its result is taken up."""
         work = self.steps[id_].work
-        place = work.keeps.where.place if work is not None and work.keeps is not None else ""
+        silent = "fridge" if id_ in self.overnight else ""
+        place = work.keeps.where.place if work is not None and work.keeps is not None else silent
         return self._after(id_).then(2 if place in COLD else 1 if place == "room" else 0)
 
     def _after(self, id_: str) -> _Past:

@@ -156,10 +156,6 @@ KEEPING = {
         "          - {step: mix, takes: 5 min, after: [bake, cook the lentils]}",
         "33:20", "keeping 1", "mix takes it up 1 h 01 later at the soonest, after chop, then bake",
     ),
-    "kept two hours where nothing is said": (
-        TWO, f"{STEP}\n          - step: simmer the leeks{MORE}after: cut the leeks, at least 3 h",
-        "22:13", "keeping 1", "keeps 2 h",
-    ),
     "waits longer than it should, for work between": (
         LAST, f"{LAST}{MORE}keeps: 9 h\njobs:\n  - {{job: rinse, takes: 1 h, after: 'cut the leeks, at most 10 min'}}\n"
         "  - {job: dry, takes: 1 h, after: [rinse, 'cut the leeks, at most 50 min'], before: serve Main}",

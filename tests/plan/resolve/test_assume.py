@@ -7,8 +7,9 @@ import pytest
 
 from board.plan.load import PlanFile
 from board.plan.phrases.durations import Attention, Spread
-from board.plan.resolve.assume import BEST_WITHIN_MINUTES, KEEPS_MINUTES, Filled, FilledWay
+from board.plan.resolve.assume import Filled, FilledWay
 from board.plan.resolve.assumed import Assumed, Kind, Value
+from board.plan.resolve.keeping import BEST_WITHIN_MINUTES, KEEPS_MINUTES
 from tests.conftest import HEAD
 
 PlanFrom = Callable[[str], PlanFile]
@@ -74,7 +75,10 @@ def test_a_plan_that_says_everything_has_nothing_assumed(plan_from: PlanFrom) ->
 SILENT = {
     "no place": ("takes: 10 min, keeps: 1 h", [of_cut("place-and-hands", place="worktop")]),
     "no place, hands given": (f"takes: 10 min, {WHOLE}", [of_cut("place", place="worktop")]),
-    "no keeping": ("where: worktop, takes: 10 min, attended: all", [of_cut("keeps", minutes=120)]),
+    "no keeping": (
+        "where: worktop, takes: 10 min, attended: all",
+        [of_cut("keeps-as", minutes=24 * 60, kept="fridge", of="cut vegetables")],
+    ),
     "no rings": (f"where: stovetop, takes: 10 min, best within: 9 min, {WHOLE}", [of_cut("ring")]),
     "hands at the stovetop": (
         "where: 'stovetop, 1 ring', takes: 9 min, best within: 9 min, keeps: 1 h", [of_cut("hands")],
@@ -165,7 +169,7 @@ def test_a_job_of_one_line_brings_its_usual_figures_and_tells_them(plan_from: Pl
         of("before-guests", names[2], tasks=jobs[2:]),
         of("place-and-hands", *names, tasks=jobs, place="front-of-house"),
         of("takes", names[0], tasks=jobs[:1], minutes=25),
-        of("takes", names[1], tasks=jobs[1:2], minutes=10),
+        of("takes", names[1], tasks=jobs[1:2], minutes=10, ours=True),
         of("takes", names[2], tasks=jobs[2:], minutes=20),
     )
 
@@ -206,11 +210,14 @@ def test_what_is_laid_is_assumed_only_where_the_plan_says_what_there_is(plan_fro
 
 def test_perishable_food_is_not_left_out_longer_than_two_hours(plan_from: PlanFrom) -> None:
     """USDA FSIS, "Danger Zone": no more than 2 h between 40 and 140 °F; from memory."""
-    found = filled(plan_from, "step: cut, takes: 10 min")
+    brown = "step: brown the bacon, where: stovetop, takes: 9 min"
+    found = filled(plan_from, brown, "step: boil it all, where: stovetop, takes: 9 min")
+    keeps = way(found, "leek-soup/brown-the-bacon").keeps
 
     assert KEEPS_MINUTES == 120
-    assert way(found, "leek-soup/cut").keeps is not None
-    assert way(found, "leek-soup/cut").keeps.minutes <= 120
+    assert keeps is not None
+    assert keeps.where.place == "room"
+    assert keeps.minutes <= 120
 
 
 def test_only_what_goes_hot_to_the_table_is_best_at_once(plan_from: PlanFrom) -> None:
