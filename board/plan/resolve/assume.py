@@ -1,7 +1,7 @@
 """Defaults for what a plan leaves open; `check` lists every one assumed. Pure."""
 
 from dataclasses import dataclass, replace
-from datetime import UTC, datetime
+from datetime import datetime
 from zoneinfo import ZoneInfo
 
 from board.facts.heat import COOLS_FROM, COOLS_MINUTES, COOLS_TO, HEATS_MINUTES, HEATS_TO
@@ -303,8 +303,3 @@ def _table(plan: Plan, assumed: Assumptions) -> None:
             assumed.add("laid", plan.courses[course].course, pieces=tuple(pieces))
     if plan.table.wash_between and wash_ups(plan):
         assumed.add("wash-a-piece", each=WASH_MINUTES_A_PIECE, least=LEAST_WASH_MINUTES)
-
-
-def midnight(plan: Plan) -> datetime:
-    """The start of the event's day, in UTC."""
-    return instant(plan.date, "00:00", ZoneInfo(plan.zone)).astimezone(UTC)
