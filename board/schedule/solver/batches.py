@@ -18,7 +18,7 @@ RAGGED = 30  # minutes that a result may wait more or less than is comfortable, 
 HARDER = 15  # minutes more that one of several people may get to do for it; ours
 # Of two pieces done together, in minutes that a day may last longer for it: ours.
 SAME_HEAT = 10
-WORTH = {"dish": 20, "work": 8, "food": 6, "tool": 6}  # by what both have in common
+WORTH = {"dish": 20, "work": 24, "food": 6, "tool": 6}  # by what both have in common
 
 
 @dataclass(frozen=True, slots=True)
