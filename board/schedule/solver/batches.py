@@ -108,8 +108,8 @@ class Batches:
             for since, until in pairwise(self.edges):
                 if since >= until or not own:
                     continue
-                first = self.model.new_int_var(since, until, "first minute")
-                last = self.model.new_int_var(since, until, "last minute")
+                first = self.model.new_int_var(0, self.problem.horizon, "first minute")
+                last = self.model.new_int_var(0, self.problem.horizon, "last minute")
                 self.model.add(first <= last)
                 for piece in own:
                     later, sooner = self.model.new_bool_var("later"), self.model.new_bool_var("sooner")

@@ -114,9 +114,10 @@ class _Search:
                 rest = list(self.wanted)
         for number, aim in enumerate(rest):
             if not any(result.aim == aim for result in self.results):
-                if not self._know(aim):
+                betters = grown and aim not in COSTLY and (number == 0 or rest[number - 1] in COSTLY)
+                if not self._know(rest[-1] if betters else aim):
                     break
-                if grown and aim not in COSTLY and (number == 0 or rest[number - 1] in COSTLY):
+                if betters:
                     self._better_piece_by_piece(rest[number:], OF_THE_REST)
                 if not (aim in OFTEN_NOUGHT and self._nought_beside(aim, rest[number + 1 :])):
                     self._level(aim, self._share(len(rest) - number))
