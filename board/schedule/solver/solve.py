@@ -35,7 +35,7 @@ from board.schedule.solver.variables import Variables
 STEADY = 8.0  # the solver's deterministic units of work for a costly aim; the same on every machine
 STEADY_FOR_THE_REST = 1.0  # for each other aim, which a sound plan proves with a tenth of it
 AT_FIRST = 0.05  # for a first try at what may well be proved at once
-TOGETHER, TOUCH = 0.06, 0.06  # for each finishing touch
+TOGETHER, TOUCH = 0.04, 0.06  # for each finishing touch
 LIMIT_SECONDS = 60.0
 FIRST_SECONDS = 5.0  # for what follows from a first answer; it takes a tenth of a second
 OF_THE_COSTLY, OF_THE_REST = 0.5, 0.6  # of the time left, to better a large problem piece by piece; ours
