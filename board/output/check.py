@@ -17,6 +17,7 @@ from board.checks.plan.on_your_word import OnYourWord
 from board.checks.sheet.assessed import Assessed
 from board.output import words
 from board.output.moved import moved_lines
+from board.output.rests import without_rest
 from board.output.tables import console
 from board.plan.snag import Snag, Weight
 from board.sheet import said
@@ -123,6 +124,7 @@ def _verdict(plan: Assessed, moved: Sequence[tuple[Slot, Slot]]) -> _Part:
         return _Part(words.CHECK_STOPPED, (shared.MORE_MAY_SHOW,), 0)
     lines = [f"  {line}" for line in said.all_given_up(sheet)]
     lines.append(f"  {words.away_from_guests(as_planned(sheet))}")
+    lines += [f"  {line}" for line in without_rest(sheet)]
     if not sheet.proved:
         lines.append(f"  {words.sheet_state(sheet.proved, sheet.still_open)}")
     lines += [f"  {line}" for line in moved_lines(sheet, moved)]

@@ -17,6 +17,7 @@ from board.output.cold import cold_lines
 from board.output.day_blocks import BlockLines, day_lines, what_with_moments
 from board.output.leaves import Leaf, course_line, where_of
 from board.output.moved import moved_lines
+from board.output.rests import without_rest
 from board.output.tables import cell, paragraph, table
 from board.plan.resolve.assumed import Assumed
 from board.sheet import quiet, said
@@ -198,6 +199,8 @@ def _courses(sheet: RunSheet, zone: ZoneInfo, out: Console) -> None:
     out.print(cell(words.away_from_guests(as_planned(sheet)), indent=2))
     if minutes > 0:
         out.print(cell(words.busiest_before(before, minutes), indent=2))
+    for line in without_rest(sheet):
+        out.print(cell(line, indent=2))
     out.print(cell(words.sheet_state(sheet.proved, sheet.still_open), "dim", indent=2))
 
 

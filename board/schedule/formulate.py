@@ -1,17 +1,21 @@
 """Plan → the problem to solve. Pure; knows no solver."""
 
 import math
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from datetime import datetime, timedelta
+from zoneinfo import ZoneInfo
 
+from board.facts.batches import batches
 from board.facts.heat import ROOM_CELSIUS, OvenRates, celsius_after, cooling_constant, default_rates, heating_rate
+from board.facts.rests import SUPPER_BETWEEN
 from board.facts.rule_sets import rule_set
 from board.plan.model.kitchen import Oven
 from board.plan.model.model import Plan
 from board.plan.phrases.stations import Station
+from board.plan.phrases.when import instant
 from board.plan.resolve.absences import absences, free_of
-from board.plan.resolve.assume import Filled, FilledWay, Task, midnight
+from board.plan.resolve.assume import Filled, FilledWay, Task
 from board.plan.resolve.food_safety import Care, is_exposed, is_exposed_where_kept
 from board.plan.resolve.given_time import ALWAYS, given_time
 from board.plan.resolve.hours import home_of, hours_of
@@ -21,6 +25,7 @@ from board.schedule.problem import (
     LITRE,
     RINGS,
     Clock,
+    Day,
     Demand,
     Hand,
     Hold,
@@ -124,7 +129,7 @@ class _Builder:
             hands=hands,
             servings=servings,
             opens=EARLIER,
-            day_begins=self.minute(midnight(self.plan)),
+            days=tuple(self._days()),
             host=list(self.plan.hands).index("host") if "host" in self.plan.hands else 0,
             walk=self.plan.kitchen.to_the_table,
             arrives=self.minute(self.filled.arrive),
@@ -134,6 +139,14 @@ class _Builder:
             sittings=sittings,
             index=index,
         )
+
+    def _days(self) -> Iterator[Day]:
+        zone, last = ZoneInfo(self.plan.zone), self.plan.date
+        day = min(self._opens().astimezone(zone).date(), last)
+        while day <= last:
+            begins, *supper = (self.minute(instant(day, at, zone)) for at in ("00:00", *SUPPER_BETWEEN))
+            yield Day(begins, (supper[0], supper[1]))
+            day += timedelta(days=1)
 
     def _clocks(self, jobs: tuple[Job, ...]) -> tuple[tuple[Clock, ...], tuple[Stood, ...]]:
         then: dict[str, list[str]] = {}
@@ -184,6 +197,7 @@ class _Builder:
             best_within=task.best_within,
             early=early,
             with_guests=work.with_guests if work else False,
+            alike=tuple(_alike(task)),
         )
 
     def _window(self, task: Task) -> Window | None:
@@ -289,6 +303,17 @@ class _Builder:
             spoils=care.spoils,
             exposed=is_exposed_where_kept(care, where),
         )
+
+
+def _alike(task: Task) -> Iterator[str]:
+    """Its dish, or that it is a job; what is at the board or the peeler; foods; tools that stay dry of heat."""
+    node = task.node
+    yield f"dish:{node.course}/{node.dish}" if node.dish else "dish:"
+    if node.kind == "step":
+        yield from batches(node.name)
+        for way in task.ways[:1]:
+            if way.where.place == "worktop":
+                yield from (f"tool:{tool}" for tool in way.where.tools)
 
 
 def parts_of(way: FilledWay, minutes: int) -> tuple[Part, ...]:

@@ -116,6 +116,12 @@ class Job:
     early: bool = False  # leads to no serving: the sooner the better
     with_guests: bool = False  # the guests may stand by: it takes nobody away from them
     earliest: int = 0  # a hard lower bound for its start
+    alike: tuple[str, ...] = ()  # what others have in common with it, so that they are best done with it
+
+    @property
+    def is_trip(self) -> bool:
+        """Whether it can be done at one time only, as a trip to the shops."""
+        return self.window is not None and all(way.minutes == self.window[1] - self.window[0] for way in self.ways)
 
 
 @dataclass(frozen=True, slots=True)
@@ -241,6 +247,14 @@ class Clock:
     after: tuple[int, ...]
 
 
+@dataclass(frozen=True, slots=True)
+class Day:
+    """A day by the clock on the wall: its first minute, and when people sit down to supper."""
+
+    begins: int
+    supper: Window
+
+
 @dataclass(frozen=True)
 class Problem:
     """All there is to decide, and nothing about how."""
@@ -254,7 +268,7 @@ class Problem:
     hands: tuple[Hand, ...]
     servings: tuple[Serving, ...]
     opens: int = 0  # the first minute of anybody's hours; what lies before is out of hours
-    day_begins: int = 0
+    days: tuple[Day, ...] = ()  # from the first of anybody's hours to the dinner's own
     host: int = 0  # whose busiest half hour counts
     arrives: int = 0
     ovens_now: dict[int, OvenNow] = field(

@@ -25,7 +25,15 @@ from board.schedule.solution import Solution
 from board.schedule.solver.solve import solve
 from tests.examples import some
 from tests.outside.tiny_evenings import AIMS, Evening, Placed, Timetable, fits, weigh
-from tests.outside.tiny_plans import as_plan, draw, draw_richer, draw_seated, draw_spoiling, draw_with_candles
+from tests.outside.tiny_plans import (
+    as_plan,
+    draw,
+    draw_ahead,
+    draw_richer,
+    draw_seated,
+    draw_spoiling,
+    draw_with_candles,
+)  # fmt: skip
 
 MIDNIGHT = datetime(2026, 6, 6, tzinfo=UTC)
 
@@ -40,6 +48,10 @@ MANY = (
 
 # Of those with candles to light; in five of them they cannot be lit at their hour, or not without a loss elsewhere.
 CANDLES = (2, 4, 6, 7, 8, 9, 25, 34, 38, 40, 42, 50, 59, 60)
+
+# Of those with long work, some of it on the evening before.
+AHEAD = (1, 2, 4, 6, 7, 9, 10, 12)
+MANY_AHEAD = (0, 3, 5, 8, 11, 13)
 
 # The same of the richer plans: up to a thousand million, of which most are never looked at.
 RICHER = (6, 25, 36, 42, 49, 71, 93, 105, 130, 146)
@@ -183,6 +195,14 @@ def test_nor_where_it_may_be_done_another_way_or_nobody_is_home_for_a_while(
     assert Search(evening, best).better() is None, as_plan(evening.tiny)
 
 
+@pytest.mark.parametrize("seed", [*AHEAD, *(pytest.param(seed, marks=pytest.mark.slow) for seed in some(MANY_AHEAD))])
+def test_nor_where_long_work_may_lie_on_the_evening_before(plan_from: Callable[[str], PlanFile], seed: int) -> None:
+    evening = Evening(draw_ahead(seed))
+    best = proved_best(plan_from(as_plan(evening.tiny)), evening)
+
+    assert Search(evening, best).better() is None, as_plan(evening.tiny)
+
+
 @pytest.mark.parametrize("seed", CANDLES)
 def test_nor_where_a_job_has_its_usual_hour(plan_from: Callable[[str], PlanFile], seed: int) -> None:
     evening = Evening(draw_with_candles(seed))
@@ -222,6 +242,7 @@ def test_the_plans_drawn_put_every_aim_to_the_test(plan_from: Callable[[str], Pl
     """For each aim some plans suffice and some do not: otherwise the comparison would show little."""
     evenings = [Evening(draw(seed)) for seed in FEW] + [Evening(draw_with_candles(seed)) for seed in CANDLES]
     evenings += [Evening(draw_spoiling(seed)) for seed in SPOILING] + [Evening(draw_seated(seed)) for seed in SEATED]
+    evenings += [Evening(draw_ahead(seed)) for seed in AHEAD]
     values = [proved_best(plan_from(as_plan(evening.tiny)), evening) for evening in evenings]
 
     for aim, column in zip(AIMS, zip(*values, strict=True), strict=True):

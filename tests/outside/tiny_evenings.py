@@ -12,6 +12,7 @@ from itertools import combinations, pairwise
 from tests.outside.tiny_plans import ARRIVE, CHANGE, HEATING, SEAT, SERVE, Gap, Step, Tiny
 
 GRID = 5
+DAY, PAUSE, LAST_HOURS = 24 * 60, 15, 180
 TAKES_ROOM = ("ring", "oven", "hot")  # and so may have to go without; the fridge has no end here
 Span = tuple[int, int]
 
@@ -245,9 +246,64 @@ def table(evening: Evening, found: Timetable) -> int:
     return sit - quiet + sum(min(b - a, sit) for a, b in up)
 
 
+def rest(evening: Evening, found: Timetable) -> int:
+    """Minutes beyond two hours of each stretch of work before the guests that no quarter of an hour breaks, within a
+    person's hours; and half an hour for each evening before with no half hour to eat between six and nine, where the
+    hours alone would leave none."""
+    total = 0
+    for name in evening.tiny.hours:
+        free = [(a, min(b, ARRIVE)) for a, b in _joined(evening.free(name), PAUSE) if a < ARRIVE]
+        work = sorted(part for p in found.values() if p.hand == name for part in p.attended())
+        for since, until in free:
+            here = [(max(a, since), min(b, until)) for a, b in work if b > since and a < until]
+            total += sum(max(0, b - a - 120) for a, b in _joined(here, PAUSE))
+        for begins in range(-DAY, evening.starts[0] - DAY, -DAY):
+            supper = (begins + 18 * 60, begins + 21 * 60)
+            total += 30 * (not _leaves(evening.free(name), supper) and not _leaves(work, supper))
+    return total
+
+
+def _joined(spans: list[Span], pause: int) -> list[Span]:
+    """Those with less than a pause between them as one."""
+    found: list[Span] = []
+    for a, b in sorted(spans):
+        if found and a - found[-1][1] < pause:
+            found[-1] = (found[-1][0], max(b, found[-1][1]))
+        else:
+            found.append((a, b))
+    return found
+
+
+def _leaves(spans: list[Span], supper: Span) -> bool:
+    """Whether half an hour of it is free."""
+    edges = sorted({supper[0], *(b for _, b in spans if supper[0] < b < supper[1])})
+    return any(a + 30 <= supper[1] and not any(c < a + 30 and a < d for c, d in spans) for a in edges)
+
+
 def day(evening: Evening, found: Timetable) -> int:
-    """Hands-on minutes, anybody's, on the day itself."""
-    return sum(b - a for p in found.values() for a, b in p.attended() if b > 0)
+    """Hands-on minutes, anybody's, from three hours before the guests on."""
+    return sum(b - a for p in found.values() for a, b in p.attended() if b > ARRIVE - LAST_HOURS)
+
+
+def spread(evening: Evening, found: Timetable) -> int:
+    """What is done before, at its price: each minute two for each day that it is early, four where its result keeps for
+    less than two days; and on a day with more than two hours of work for each who works then three more, with more
+    than three five more, with more than four six more."""
+    loads: dict[int, int] = {}
+    total = 0
+    for placed in found.values():
+        for a, b in placed.attended():
+            if b <= ARRIVE - LAST_HOURS:
+                early = -((b - 1) // DAY)  # what ends at midnight is of the day before
+                loads[early] = loads.get(early, 0) + b - a
+                short = not placed.step.is_job and placed.step.keeps < 2 * DAY
+                total += (b - a) * early * (4 if short else 2)
+    for early, load in loads.items():
+        begins, ends = -early * DAY, ARRIVE - LAST_HOURS if not early else (1 - early) * DAY
+        hands = sum(any(a < ends and begins < b for a, b in evening.free(name)) for name in evening.tiny.hours)
+        for hours, price in ((2, 3), (3, 5), (4, 6)):
+            total += max(0, load - hours * 60 * max(1, hands)) * price
+    return total
 
 
 def busiest(evening: Evening, found: Timetable) -> int:
@@ -278,7 +334,9 @@ AIMS: dict[str, Callable[[Evening, Timetable], int]] = {
     "usual": usual,
     "table": table,
     "company": company,
+    "rest": rest,
     "day": day,
+    "spread": spread,
     "busiest": busiest,
     "give": give,
 }

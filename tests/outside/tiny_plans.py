@@ -115,6 +115,23 @@ def draw(seed: int) -> Tiny:
     return Tiny(hours, away, wanted, pick([0, 5, 10]), pick([1, 1, 2]), pick([1, 2]), tuple(steps))
 
 
+def draw_ahead(seed: int) -> Tiny:
+    """Long work, some of which may lie on the evening before."""
+    chance = random.Random(seed)
+    pick = chance.choice
+    evening = (-pick([300, 360, 420]), -pick([60, 90, 120]))
+    morning = (pick([9, 10, 12, 14]) * 60, ARRIVE + 60)
+    hours = {"host": [evening, morning] if chance.random() < 0.8 else [morning]}
+    steps: list[Step] = []
+    for n in range(pick([2, 2, 3])):
+        after = (Gap(n - 1),) if n and chance.random() < 0.6 else ()
+        keeps = pick([4, 18, 26, 60]) * 60
+        steps.append(Step(f"s{n}", pick([45, 60, 75, 90, 130]), "all", keeps=keeps, keeps_in="fridge", follows=after))
+    if chance.random() < 0.4:
+        steps[0] = replace(steps[0], not_after=pick([0, 11 * 60]) or None)
+    return Tiny(hours, None, ARRIVE + 15, 5, 1, 1, tuple(steps))
+
+
 def draw_richer(seed: int) -> Tiny:
     """One of those with, here and there, another way, a gap in the host's hours, a trip, what is kept hot."""
     tiny, chance = draw(seed), random.Random(seed + 2 * 10**6)
@@ -224,7 +241,7 @@ def _step(chance: random.Random, number: int, people: list[str]) -> Step:
 def as_plan(tiny: Tiny) -> str:
     """The same in the host's words, everything said."""
     hands = "".join(
-        f"  {name}:\n    hours: {{on the day: '{_spans(spans)}'}}\n"
+        f"  {name}:\n    hours: {{{_by_day(spans)}}}\n"
         + ("    hired: yes\n" if name in tiny.hired else "")
         + (f"    away: {{gone: '{_clock(tiny.away[0])} - {_clock(tiny.away[1])}'}}\n" if tiny.away and n == 0 else "")
         for n, (name, spans) in enumerate(tiny.hours.items())
@@ -244,6 +261,14 @@ def as_plan(tiny: Tiny) -> str:
         f"    dishes:\n      - dish: all of it\n{spoils}        steps:\n"
         f"{steps}" + (f"jobs:\n{jobs}" if jobs else "")
     )
+
+
+def _by_day(spans: list[tuple[int, int]]) -> str:
+    days = {
+        "day before": [(a + 24 * 60, b + 24 * 60) for a, b in spans if b <= 0],
+        "on the day": [s for s in spans if s[1] > 0],
+    }
+    return ", ".join(f"{day}: '{_spans(each)}'" for day, each in days.items() if each)
 
 
 def _line(tiny: Tiny, step: Step) -> str:

@@ -166,6 +166,14 @@ def busiest_before(course: str, minutes: int) -> str:
     return f"busiest half hour: before {course}, {minutes} of 30 min at work"
 
 
+def without_pause(day: str, minutes: int, since: str, who: str = "") -> str:
+    return f"{day}: {span(minutes)} without a pause from {since}{f', {who}' if who else ''}"
+
+
+def without_supper(day: str, since: str, until: str, who: str = "") -> str:
+    return f"{day}: no half hour to eat between {since} and {until}{f', {who}' if who else ''}"
+
+
 AIMS = {  # minutes of each; of clocks, dishes
     "hours": "of work outside your hours",
     "courses": "of courses late",
@@ -175,7 +183,9 @@ AIMS = {  # minutes of each; of clocks, dishes
     "usual": "outside the usual hours of jobs",
     "table": "up from the table",
     "company": "away from the guests",
-    "day": "of work on the day",
+    "rest": "without a pause",
+    "day": "of work in the last three hours",
+    "spread": "of work spread over the days",
     "busiest": "in your busiest half hour",
     "give": "of give",
     "spared": "of a helper's work",

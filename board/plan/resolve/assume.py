@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from datetime import UTC, datetime
+from datetime import datetime
 from zoneinfo import ZoneInfo
 
 from board.facts.heat import COOLS_FROM, COOLS_MINUTES, COOLS_TO, HEATS_MINUTES, HEATS_TO
@@ -348,8 +348,3 @@ def _washing_up(linked: Linked, assumed: Assumptions) -> None:
         elif node.loc == WASHING_UP and node.work is not None:
             for tool in node.work.washes:
                 assumed.add("wash-a-tool", tool, node.id, minutes=TOOL_MINUTES)
-
-
-def midnight(plan: Plan) -> datetime:
-    """The start of the event's day, in UTC."""
-    return instant(plan.date, "00:00", ZoneInfo(plan.zone)).astimezone(UTC)

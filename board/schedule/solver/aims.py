@@ -1,12 +1,13 @@
 """The aims, in strict order: hours kept, courses on time, no dish out past its clock, nothing kept too long, hot food
-fresh, jobs at their usual hours, nobody up from the table too soon, all who eat with the guests, a light day.
+fresh, jobs at their usual hours, nobody up from the table too soon, all who eat with the guests, pauses, calm last
+hours, work spread over the days.
 
 Each aim is a sum to minimise. Lateness, clocks and keeping are soft, so there is always a solution.
 """
 
 from board.schedule.conflicts.violations import Kind, Violation
-from board.schedule.problem import Job
 from board.schedule.solver.comfort import Ease
+from board.schedule.solver.days import Days
 from board.schedule.solver.library import cp_model
 from board.schedule.solver.standing import Standing
 from board.schedule.solver.table import broken_quiet
@@ -38,19 +39,27 @@ class Aims:
         """Those of `solution.COSTLY`."""
         return {"hours": self.hours, "courses": self.courses, "clocks": self.clocks, "keeps": self.keeps}
 
-    def all(self) -> dict[str, cp_model.LinearExprT]:
-        """By name, in the order of `solution.AIMS`. Made once, since it adds variables."""
-        ease = Ease(self.v)
+    def soon(self) -> dict[str, cp_model.LinearExprT]:
+        """Those, and the next in the order of `solution.AIMS`. Made once, since it adds variables."""
+        self.ease = Ease(self.v)
         return {
             **self.costly(),
             "freshness": self.freshness,
             "usual": self.usual,
             "table": broken_quiet(self.v),
-            "company": ease.away_from_guests(),
-            "day": ease.attended_after(self.problem.day_begins),
-            "busiest": ease.busiest_half_hour(),
-            "give": ease.missing_give(),
-            "spared": ease.minutes_of(self.problem.spared),
+            "company": self.ease.away_from_guests(),
+        }
+
+    def late(self) -> dict[str, cp_model.LinearExprT]:
+        """The rest of them, whose many variables would weigh upon the search for the first. Made once, after those."""
+        days = Days(self.v)
+        return {
+            "rest": days.without_pause(),
+            "day": days.in_the_last_hours(),
+            "spread": days.crowded(),
+            "busiest": self.ease.busiest_half_hour(),
+            "give": self.ease.missing_give(),
+            "spared": self.ease.minutes_of(self.problem.spared),
         }
 
     def _above(self, amount: cp_model.LinearExprT, name: str) -> cp_model.IntVar:
@@ -156,7 +165,7 @@ class Aims:
         terms: list[cp_model.LinearExprT] = []
         for order in self.problem.orders:
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
-            if first.job.fixed is not None or first.job.early or _is_pinned(first.job):
+            if first.job.fixed is not None or first.job.early or first.job.is_trip:
                 continue
             needs_nobody = all(not way.parts or way.parts[0].offset for way in second.job.ways)
             cushion = 0 if needs_nobody else comfortable_wait(first)
@@ -166,11 +175,6 @@ class Aims:
             self.model.add(2 * (cushion + order.least - wait) <= off)
             terms.append(off)
         return cp_model.LinearExpr.sum([*terms, *self.v.off_setting])
-
-
-def _is_pinned(job: Job) -> bool:
-    """Whether it can be done at one time only, as a trip to the shops."""
-    return job.window is not None and all(way.minutes == job.window[1] - job.window[0] for way in job.ways)
 
 
 def comfortable_wait(job: JobVars) -> int:

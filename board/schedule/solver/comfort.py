@@ -31,31 +31,6 @@ class Ease:
                     terms.append(self.v.both(who, chosen) * sum(part.length for part in way.parts))
         return cp_model.LinearExpr.sum(terms)
 
-    def attended_after(self, moment: int) -> cp_model.LinearExprT:
-        """Minutes of work, whoever does it, that end after a moment and could lie before it."""
-        terms: list[cp_model.LinearExprT] = []
-        for variables in self.v.jobs:
-            by: dict[
-                tuple[int, int], list[cp_model.LiteralT]
-            ] = {}  # end, from the job's start, and minutes → the ways so
-            for way, chosen in zip(variables.job.ways, variables.ways, strict=True):
-                for part in way.parts:
-                    by.setdefault((part.offset + part.length, part.length), []).append(chosen)
-            if variables.job.fixed is None:
-                terms += [self._ends_after(variables, end, moment, ways) * length for (end, length), ways in by.items()]
-        return cp_model.LinearExpr.sum(terms)
-
-    def _ends_after(self, variables: JobVars, end: int, moment: int, ways: list[cp_model.LiteralT]) -> cp_model.IntVar:
-        """Whether a part ends after a moment, and is done: by one of these ways."""
-        after = self.model.new_bool_var(f"after {moment} {variables.job.id}")
-        before = self.model.add(variables.start <= moment - end)
-        if len(ways) == len(variables.ways):
-            before.only_enforce_if(~after)
-            return after
-        chosen = self.v.any_of(ways)
-        before.only_enforce_if(~after, chosen)
-        return after
-
     def away_from_guests(self) -> cp_model.LinearExprT:
         """What weighs of the minutes that those who sit spend in the kitchen between the guests' coming and the end of
         the last course: `company.weight` of each."""

@@ -62,6 +62,8 @@ class Limits:
                         present = self.v.both(literal, who)
                         interval = self._fixed(start, part.length, present, "part")
                         busy.setdefault(hand, []).append(interval)
+                        if part.kind != "look-in" and not variables.job.is_trip:
+                            self.v.at_work.setdefault(hand, []).append(interval)
                         if walk and way.lane == FRONT:
                             interval = self._fixed(start - walk, part.length + 2 * walk, present, "and the way there")
                         apart.setdefault(hand, []).append((interval, way.lane == FRONT))

@@ -11,7 +11,7 @@ from board.schedule.conflicts.violations import Violation, amounts
 from board.schedule.problem import Problem
 from board.schedule.solution import Solution
 from board.schedule.solver.library import cp_model
-from board.schedule.solver.search import SEED, Clock, Effort, Found, decided_by, hint_all, run, values
+from board.schedule.solver.search import SEED, Clock, Effort, Found, decided_by, hint_all, run, set_domain, values
 from board.schedule.solver.variables import Variables
 
 # Ours: pieces moved at a time, at first, at least and at most; the work for each; fruitless turns before it ends.
@@ -59,12 +59,12 @@ class Neighbourhoods:
         hint_all(self.model, self.best.solver)
         held = [index for n in range(len(self.v.jobs)) if n not in free for index in self._decisions(n)]
         for index in held:
-            self._set_domain(index, [self._value(index)] * 2)
+            set_domain(self.model, index, [self._value(index)] * 2)
         self.model.minimize(_weighted(self.aims, now))
         effort = Effort(STEADY, min(SECONDS, seconds), linear=False, probing=False)
         found = run(self.model, effort, self.clock, "")
         for index in held:
-            self._set_domain(index, self.domains[index])
+            set_domain(self.model, index, self.domains[index])
         return found
 
     def _fit_size(self, found: Found) -> None:
@@ -81,11 +81,6 @@ class Neighbourhoods:
 
     def _value(self, index: int) -> int:
         return self.best.solver.value(self.model.get_int_var_from_proto_index(index))
-
-    def _set_domain(self, index: int, domain: list[int]) -> None:
-        bounds = self.model.proto.variables[index].domain
-        bounds.clear()
-        bounds.extend(domain)
 
     # --- which pieces are free
     def _free(self, at: Solution, turn: int) -> set[int]:

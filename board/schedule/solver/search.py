@@ -125,6 +125,13 @@ def run(model: cp_model.CpModel, effort: Effort, clock: Clock, aim: str, watch: 
     return Found(solver, status[0])
 
 
+def set_domain(model: cp_model.CpModel, index: int, domain: Sequence[int]) -> None:
+    """Gives a variable another domain: the ends of its intervals."""
+    bounds = model.proto.variables[index].domain
+    bounds.clear()
+    bounds.extend(domain)
+
+
 def hint_all(model: cp_model.CpModel, solver: cp_model.CpSolver) -> None:
     """Makes what a run found the point the next one begins at."""
     model.clear_hints()  # type: ignore[no-untyped-call]  # ortools leaves it untyped

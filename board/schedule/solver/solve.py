@@ -4,13 +4,15 @@ Aims are solved in order, each fixed before the next. First it tries for zero in
 reaches it, and zero needs no further proof. A large problem begins with a list schedule, bettered piece by piece.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
 from dataclasses import replace
 
 from board.schedule.list_scheduling import list_schedule
 from board.schedule.problem import Problem
 from board.schedule.solution import AIMS, COSTLY, AimResult, Solution
 from board.schedule.solver.aims import Aims
+from board.schedule.solver.batches import Batches
 from board.schedule.solver.library import cp_model
 from board.schedule.solver.limits import Limits
 from board.schedule.solver.neighbourhoods import Neighbourhoods
@@ -23,6 +25,7 @@ from board.schedule.solver.search import (
     hint_all,
     hint_decided,
     run,
+    set_domain,
 )
 from board.schedule.solver.search import (
     Progress as Progress,
@@ -32,10 +35,11 @@ from board.schedule.solver.variables import Variables
 STEADY = 8.0  # the solver's deterministic units of work for a costly aim; the same on every machine
 STEADY_FOR_THE_REST = 1.0  # for each other aim, which a sound plan proves with a tenth of it
 AT_FIRST = 0.05  # for a first try at what may well be proved at once
-TOUCH = 0.06  # for each finishing touch
+TOGETHER, TOUCH = 0.04, 0.06  # for each finishing touch
 LIMIT_SECONDS = 60.0
 FIRST_SECONDS = 5.0  # for what follows from a first answer; it takes a tenth of a second
 OF_THE_COSTLY, OF_THE_REST = 0.5, 0.6  # of the time left, to better a large problem piece by piece; ours
+OFTEN_NOUGHT = ("usual", "rest")  # of most plans, so that one search does for each and the aim after it
 LARGE = 150  # pieces of work from which one search of all of them takes too long; ours
 
 
@@ -92,7 +96,9 @@ class _Search:
         self.variables = Variables(self.problem)
         Limits(self.variables).add()
         self.aims = Aims(self.variables)
-        self.sums = self.aims.costly() if costly_only else self.aims.all()
+        self.sums = self.aims.costly() if costly_only else self.aims.soon()
+        if self.large and not costly_only:
+            self.sums |= self.aims.late()
         self.model = self.variables.model
         for job, start in zip(self.variables.jobs, self.near or (), strict=False):
             if job.job.fixed is None and start is not None:
@@ -108,13 +114,17 @@ class _Search:
                 rest = list(self.wanted)
         for number, aim in enumerate(rest):
             if not any(result.aim == aim for result in self.results):
-                if grown and aim not in COSTLY and (number == 0 or rest[number - 1] in COSTLY):
+                betters = grown and aim not in COSTLY and (number == 0 or rest[number - 1] in COSTLY)
+                if not self._know(rest[-1] if betters else aim):
+                    break
+                if betters:
                     self._better_piece_by_piece(rest[number:], OF_THE_REST)
-                self._level(aim, self._share(len(rest) - number))
+                if not (aim in OFTEN_NOUGHT and self._nought_beside(aim, rest[number + 1 :])):
+                    self._level(aim, self._share(len(rest) - number))
         if self.stay and self.best is not None and self.clock.left():
             self._stay()
-        if self.wanted == AIMS and self.clock.left():
-            self._touch()
+        if self.wanted == AIMS and self.best is not None and self.clock.left():
+            self._touch(self.best)
         if self.best is None:
             self._fall_back()
         if self.best is None:
@@ -141,6 +151,7 @@ class _Search:
     def _fall_back(self) -> None:
         """Where no search found anything in time, a list schedule stands; its aims are as they come."""
         self._fresh()
+        self._know(self.wanted[-1])
         if self._stand_on(list_schedule(self.problem)):
             self.results = [AimResult(aim, self._value_now(aim), 0, searched=False) for aim in self.wanted]
 
@@ -187,11 +198,25 @@ class _Search:
         return self.clock.left() / levels if self.large else self.clock.left()
 
     # --- aim by aim
+    def _know(self, aim: str) -> bool:
+        """Adds the sums that come late, once one of them is wanted, as the best solution has them. False: the search
+        was stopped meanwhile, and what is still wanted stays unknown."""
+        if aim in self.sums:
+            return True
+        self.sums |= self.aims.late()
+        if self.best is None or self._stand_on(self.best):
+            return True
+        self.clock.stopped = True
+        left = self.wanted[len(self.results) :]
+        self.results += [AimResult(each, self.problem.horizon, 0, searched=False) for each in left]
+        return False
+
     def _all_nought(self, first: list[str]) -> bool:
         """Whether the costly aims can all be zero; if so, the first of the others is solved with them."""
         self._fresh()
         nought = self._stay_nought()
         if first:
+            self._know(first[0])
             found = self._least(first[0], self.steady, self._nought_seconds())
             self.results = [*nought, found] if found is not None else []
             return found is not None
@@ -202,6 +227,25 @@ class _Search:
             return False
         self.results = nought
         self._keep(either)
+        return True
+
+    def _nought_beside(self, aim: str, following: list[str]) -> bool:
+        """Whether an aim was found to be nought in a short search for the least of the one after it, which may then
+        be known as well."""
+        if not following or self.best is None or self.large or not self._value_now(aim):
+            return False
+        is_nought = self.model.new_int_var(1, 1, "nought")
+        self.model.add(self.sums[aim] <= 0).only_enforce_if(is_nought)
+        self.model.minimize(self.sums[following[0]])
+        found = run(self.model, Effort(AT_FIRST, self.clock.left(), linear=False), self.clock, aim, self.watch)
+        if not found.any:
+            set_domain(self.model, is_nought.index, [0, 1])
+            return False
+        self._keep(found)
+        self.results.append(AimResult(aim, 0, 0))
+        if found.whole:
+            self.results.append(AimResult(following[0], found.value, found.bound))
+            self.model.add(self.sums[following[0]] <= found.value)
         return True
 
     def _level(self, aim: str, seconds: float) -> None:
@@ -260,10 +304,34 @@ class _Search:
                 moved.append(elsewhere)
         self._finish("stay", cp_model.LinearExpr.sum(moved), STEADY_FOR_THE_REST)
 
-    def _touch(self) -> None:
-        """Chooses among equals as well as a short search can; nothing is claimed of it."""
-        self._finish("prompt", self.aims.prompt(), TOUCH)
-        self._finish("touch", self.aims.touch(), TOUCH)
+    def _touch(self, best: Solution) -> None:
+        """Chooses among equals as well as short searches can, day by day; nothing is claimed of it."""
+        batches = Batches(self.variables, best)
+        apart = batches.apart()
+        for day in batches.days():
+            with self._only(day):
+                self._finish("together", apart, TOGETHER)
+        with self._only(batches.evening()):
+            self._finish("prompt", self.aims.prompt(), TOUCH)
+        ragged = batches.ragged(self.best or best)
+        self._finish("touch", cp_model.LinearExpr.sum([self.aims.touch(), *ragged]), TOUCH)
+
+    @contextmanager
+    def _only(self, free: set[int]) -> Iterator[None]:
+        """Meanwhile all that is decided of other jobs stays as it was found."""
+        decided = [
+            variable.index
+            for n, job in enumerate(self.variables.jobs)
+            for variable in (job.start, *job.ways, *job.who.values(), job.over, job.kept)
+            if n not in free
+        ]
+        domains = {index: list(self.model.proto.variables[index].domain) for index in decided}
+        for index in domains:
+            value = self.found.solver.value(self.model.get_int_var_from_proto_index(index))
+            set_domain(self.model, index, [value, value])
+        yield
+        for index, domain in domains.items():
+            set_domain(self.model, index, domain)
 
     def _finish(self, name: str, expression: cp_model.LinearExprT, steady: float) -> None:
         """One choice among equals. What the clock cut short would differ from one run to the next, and is left."""

@@ -41,6 +41,7 @@ class Variables:
         self.model = cp_model.CpModel()
         self.true = self.model.new_constant(1)
         self.off_setting: list[cp_model.LinearExpr] = []  # by how many °C bakes have another than they want
+        self.at_work: dict[int, list[cp_model.IntervalVar]] = {}  # by hand: what is no pause, as `Limits` adds it
         self.jobs = [self._job(n, job) for n, job in enumerate(problem.jobs)]
 
     def _job(self, n: int, job: Job) -> JobVars:
