@@ -4,7 +4,7 @@ const POLL = 2000, PATIENCE = 5000, OLD = 8000, SETTLE = 700, PAPER_EVERY = 5;
 const said = JSON.parse(document.getElementById("words").textContent);
 const by = (id) => document.getElementById(id);
 let who = "", tab = "calls", page = null, shown = "", since = null, settled = 0, polls = 0, rung = 0, ear = null;
-let known = null, asking = false;
+let known = null, asking = false, held = false;
 try { who = decodeURIComponent(location.hash.slice(1)); } catch { who = ""; }
 
 function made(tag, text, name) {
@@ -66,7 +66,7 @@ function fill() {
   if (!who && page.hands.length === 1) return choose(page.hands[0]);
   called();
   const now = JSON.stringify([who, page.calls, page.quiet, page.hands]);
-  if (tab !== "calls" || now === shown) return;
+  if (tab !== "calls" || now === shown || held) return;  // what a finger is on stays until it is lifted
   const first = (it) => it && it.calls.length ? `${it.calls[0].slot} ${it.calls[0].part} ${it.calls[0].number}` : "";
   if (known !== null && first(page) !== known) settled = performance.now() + SETTLE;  // what came up by itself
   known = first(page);
@@ -101,13 +101,13 @@ function card(call) {
   const it = made("article", "", call.is_due ? "due" : "");
   it.append(made("p", `${call.at} · ${call.when}`, "when"), made("h2", call.what));
   it.append(...call.told.map((text) => made("p", text)));
+  if (call.answer) it.append(button(call.answer, call.is_due ? "go" : "", (pressed) => done(call, pressed)));
+  else if (call.why) it.append(made("p", call.why, "warns"));
   if (call.amounts.length) {
     const list = made("ul");
     list.append(...call.amounts.map((text) => made("li", text)));
     it.append(made("p", said.made, "note"), list);
   }
-  if (call.answer) it.append(button(call.answer, call.is_due ? "go" : "", (pressed) => done(call, pressed)));
-  else if (call.why) it.append(made("p", call.why, "warns"));
   return it;
 }
 
@@ -170,7 +170,7 @@ function show(name) {
 
 async function paper() {
   const name = tab, found = await ask(name), now = JSON.stringify(found);
-  if (name !== tab || now === shown) return;
+  if (name !== tab || now === shown || held) return;
   shown = now;
   by("main").replaceChildren(made("h2", found.title), ...found.warnings.map((text) => made("p", text, "warns")),
     ...found.parts.flatMap(part), ...found.notes.map((text) => made("p", text, "note")));
@@ -213,6 +213,9 @@ by("called").querySelector("button").addEventListener("click", async () => {
   await send("coming", { for: who });
   await poll();
 });
+for (const name of ["pointerdown", "pointerup", "pointercancel"]) {
+  document.addEventListener(name, () => { held = name === "pointerdown"; }, true);
+}
 document.addEventListener("visibilitychange", () => { if (!document.hidden) poll(); });
 setInterval(poll, POLL);
 setInterval(age, 1000);

@@ -17,7 +17,7 @@ ON_PAGE = {
     "waiting": "Asking the board …",
     "offline": "No connection since",
     "unsent": "Not sent: no connection. Say it at the board.",
-    "made": "Goes into",
+    "made": "For the whole of it:",
     "old": "s old",
     "minutes": "min old",
     "hours": "h old",
@@ -43,6 +43,10 @@ def waits(minutes: str) -> str:
 
 def ahead(minutes: str) -> str:
     return f"in {minutes}"
+
+
+def early(answer: str) -> str:
+    return f"{answer} early"
 
 
 NOW = "now"

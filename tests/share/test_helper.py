@@ -35,6 +35,16 @@ def test_their_own_calls_stand_there_with_time_and_amounts(host: Host) -> None:
     assert (second.slot, second.at, second.amounts) == ("sauce", "18:35", ("150 ml cream",))
 
 
+def test_the_amounts_of_a_dish_stand_there_once(helped: RunSheet) -> None:
+    slots = tuple(msgspec.structs.replace(each, dish="Beef") for each in helped.slots)
+    host = Host(msgspec.structs.replace(helped, slots=slots), at("16:58"))
+    present = host.at("16:58")
+
+    page = helper_page(Onlooker(host.evening.sheet, HELPER), present, HELPER, 0, {"Beef": ("1 kg beef",)})
+
+    assert [call.amounts for call in page.calls] == [("1 kg beef",), ()]
+
+
 def test_a_call_that_waits_says_how_long_and_takes_an_answer(host: Host) -> None:
     call = page_at(host, "17:00").calls[0]
     waiting = page_at(host, "17:03").calls[0]
@@ -48,7 +58,7 @@ def test_what_was_answered_makes_room_for_what_comes(host: Host) -> None:
     host.wish(HelperDone("chop", "start", 0, HELPER))
 
     assert [(call.slot, call.part) for call in page_at(host, "17:01").calls] == [("chop", "end"), ("sauce", "start")]
-    assert page_at(host, "17:01").calls[0].answer == view_words.DONE_END  # done before its time
+    assert page_at(host, "17:01").calls[0].answer == words.early(view_words.DONE_END)
     assert page_at(host, "17:01").quiet[0] == view_words.hands_on("chop")
 
 
