@@ -14,8 +14,6 @@ if TYPE_CHECKING:
     from socket import socket
 
     from board.app.sessions import Dress
-    from board.share.served import Served
-    from board.sheet.run_sheet import RunSheet
 
 
 def live(arguments: argparse.Namespace) -> int:
@@ -36,8 +34,7 @@ def live(arguments: argparse.Namespace) -> int:
     clock = WallClock()
     if not (path and path.exists()) and clock.now() > max(slot.end for slot in sheet.slots) + timedelta(hours=12):
         raise Trouble(words.long_past(sheet.date))
-    page = _page(bound, arguments, sheet)
-    run_board(sheet, path, clock, _dress(arguments), plan=arguments.plan, usable=usable, page=page)
+    run_board(sheet, path, clock, _dress(arguments), plan=arguments.plan, usable=usable, page_at=bound)
     return ExitCode.DONE
 
 
@@ -51,17 +48,9 @@ def _bound(arguments: argparse.Namespace) -> "socket | None":
     """Where the page for helpers' phones is served, if it is asked for. Raises Trouble."""
     if arguments.share is None:
         return None
-    from board.app.share_page import bound_at  # with it comes a web server: loaded for nobody else
+    from board.share.address import addresses, chosen, listening
 
-    return bound_at(None if arguments.share is True else arguments.share)
-
-
-def _page(bound: "socket | None", arguments: argparse.Namespace, sheet: "RunSheet") -> "Served | None":
-    if bound is None:
-        return None
-    from board.app.share_page import page_for
-
-    return page_for(bound, arguments.plan, sheet)
+    return listening(chosen(None if arguments.share is True else arguments.share, addresses()))
 
 
 def _without_collecting() -> None:
@@ -108,9 +97,7 @@ def rehearse(arguments: argparse.Namespace) -> int:
     else:
         clock = VirtualClock(start, arguments.speed)
         path = None if arguments.no_log else path
-        run_board(
-            sheet, path, clock, _dress(arguments), plan=arguments.plan, wish=night, page=_page(bound, arguments, sheet)
-        )
+        run_board(sheet, path, clock, _dress(arguments), plan=arguments.plan, wish=night, page_at=bound)
     return ExitCode.DONE
 
 

@@ -1,4 +1,4 @@
-"""The page for helpers' phones: where it is served, and what of the plan it shows."""
+"""The page for helpers' phones, with what it shows of the plan."""
 
 from pathlib import Path
 from socket import socket
@@ -6,17 +6,11 @@ from socket import socket
 from board.base.errors import Trouble
 from board.files.pantry import in_the_house, read_ticks, ticks_path
 from board.files.plans import read_plan_file
-from board.share.address import Address, addresses, chosen, listening
 from board.share.papers import FromPlan
 from board.share.served import Served
 from board.sheet.run_sheet import RunSheet
 from board.shopping.errands import provisions
 from board.shopping.ticks import Ticks
-
-
-def bound_at(asked: Address | None) -> socket:
-    """At the address asked for; None: the only one there is. Raises Trouble."""
-    return listening(chosen(asked, addresses()))
 
 
 def page_for(bound: socket, plan: Path, sheet: RunSheet) -> Served:

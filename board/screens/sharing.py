@@ -96,9 +96,9 @@ class Sharing:
     def _answered(self, wish: HelperDone) -> Refusal | None:
         refused = self.live.evening.wish(wish)
         if refused is None:
-            self.live.tick()
             slot = self.live.viewer.slots[wish.slot]
             self._say(words.answered_by(one_line(wish.who, 30), words.PART_DONE[wish.part], one_line(slot.name, 60)))
+            self.live.tick()
         return refused
 
     def _say(self, text: str) -> None:

@@ -20,8 +20,8 @@ MOST_CALLS = 3  # ours
 
 class CallCard(msgspec.Struct, frozen=True, gc=False):
     """One call. `told`: where, at what heat, how long; what to look for; what past evenings noted. `amounts`: of all
-    that goes into its dish or job, at the first call on the page that begins something of it. `answer`: the word that answers
-    it, empty where it cannot be answered now; then `why` says why, if it is due."""
+    that goes into its dish or job, at the first call on the page that begins something of it. `answer`: the word that
+    answers it, empty where it cannot be answered now; then `why` says why, if it is due."""
 
     slot: str
     part: Part

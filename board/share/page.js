@@ -4,7 +4,7 @@ const POLL = 2000, PATIENCE = 5000, OLD = 8000, SETTLE = 700, PAPER_EVERY = 5;
 const said = JSON.parse(document.getElementById("words").textContent);
 const by = (id) => document.getElementById(id);
 let who = "", tab = "calls", page = null, shown = "", since = null, settled = 0, polls = 0, rung = 0, ear = null;
-let known = null, asking = false, held = false;
+let known = null, asking = false, held = false, gone = false;
 try { who = decodeURIComponent(location.hash.slice(1)); } catch { who = ""; }
 
 function made(tag, text, name) {
@@ -36,8 +36,8 @@ function age() {
   const told = seconds < 120 ? `${seconds} ${said.old}`
     : seconds < 7200 ? `${Math.round(seconds / 60)} ${said.minutes}` : `${Math.round(seconds / 3600)} ${said.hours}`;
   by("age").textContent = told;
-  by("offline").hidden = old < OLD;
-  by("offline").textContent = `${said.offline} ${page.clock} · ${told}`;
+  by("offline").hidden = old < OLD && !gone;
+  by("offline").textContent = gone ? said.gone : `${said.offline} ${page.clock} · ${told}`;
 }
 
 async function poll() {
@@ -45,12 +45,13 @@ async function poll() {
   asking = true;
   try {
     const came = await ask(`now?for=${encodeURIComponent(who)}`);
-    since = performance.now();
+    since = performance.now(); gone = false;
     page = came;
     fill();
     if (tab !== "calls" && polls++ % PAPER_EVERY === 0) await paper();
   } catch (wrong) {
-    if (wrong.message === "404" && who) choose("");  // a name that no longer helps
+    if (wrong.message === "403" && who) choose("");  // a name that no longer helps
+    gone = wrong.message === "404";  // the board began anew, with another code
   } finally {
     asking = false;
     age();

@@ -153,7 +153,7 @@ class Served:
         try:
             return await handler(request)
         except web.HTTPException as wrong:
-            return self._made(413 if wrong.status == 413 else 404)
+            return self._made(wrong.status if wrong.status in (403, 413, 503) else 404)
         except (msgspec.MsgspecError, TimeoutError, ValueError):
             return self._made(400)
 
@@ -195,7 +195,7 @@ class Served:
             self._known(who)
             self._asked[who] = asyncio.get_running_loop().time()
         if present is None:
-            raise web.HTTPNotFound
+            raise web.HTTPServiceUnavailable
         viewer = Onlooker(board.evening.sheet, who)
         return self._told(helper_page(viewer, present, who, self._rung.get(who, 0), self._from_plan.made_of))
 
@@ -237,13 +237,13 @@ class Served:
 
     def _serving(self) -> Board:
         if self._board is None:
-            raise web.HTTPNotFound
+            raise web.HTTPServiceUnavailable
         return self._board
 
     def _known(self, who: str) -> None:
         """Only the hands of the plan have a page."""
         if who not in self._serving().evening.sheet.hands:
-            raise web.HTTPNotFound
+            raise web.HTTPForbidden
 
     def _told(self, what: msgspec.Struct) -> web.Response:
         return self._made(200, msgspec.json.encode(what), "application/json")

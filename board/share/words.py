@@ -16,6 +16,7 @@ ON_PAGE = {
     "coming": "Coming",
     "waiting": "Asking the board …",
     "offline": "No connection since",
+    "gone": "This page is over: scan the code on the board again.",
     "unsent": "Not sent: no connection. Say it at the board.",
     "made": "For the whole of it:",
     "old": "s old",

@@ -196,6 +196,12 @@ async def test_a_helper_sees_their_call_and_their_press_reaches_the_board(
             await phone.press(words.ON_PAGE["calls"])
             await phone.shows("Done? chop")
 
+            code, served._code = served._code, "another"  # as of a board that began anew
+            await phone.shows(words.ON_PAGE["gone"])
+            await phone.is_readable()
+            served._code = code
+            await phone.comes(f"!document.body.innerText.includes({json.dumps(words.ON_PAGE['gone'])})")
+
             await served.end()
             await phone.shows(f"{words.ON_PAGE['offline']} 17:00")
             await phone.is_readable()

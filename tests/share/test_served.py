@@ -73,9 +73,9 @@ async def test_what_is_sent_is_small_and_of_a_known_form(phone: Phone) -> None:
 
 
 async def test_only_the_hands_of_the_plan_have_calls(phone: Phone) -> None:
-    assert (await phone.get("now?for=Otto"))[0] == 404
-    assert (await phone.post("done", {**BEGUN, "for": "Otto"}))[0] == 404
-    assert (await phone.post("coming", {"for": "Otto"}))[0] == 404
+    assert (await phone.get("now?for=Otto"))[0] == 403
+    assert (await phone.post("done", {**BEGUN, "for": "Otto"}))[0] == 403
+    assert (await phone.post("coming", {"for": "Otto"}))[0] == 403
 
 
 async def test_an_answer_reaches_the_evening_with_their_name_and_only_once(phone: Phone) -> None:
