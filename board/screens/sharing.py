@@ -23,7 +23,6 @@ from board.screens.live_board import LiveBoard
 from board.session.session import Evening
 from board.view.present import Present
 
-DARK_ON_LIGHT = "#000000 on #ffffff"  # whatever the look: a phone reads it best so
 REFRESH_SECONDS = 1.0
 FRAME_COLUMNS, FRAME_ROWS = 6, 2  # of the small screen, around what it shows
 BESIDE_COLUMNS = 30  # for the names
@@ -129,7 +128,7 @@ class Drawn(Lines):
     def show(self) -> None:
         page = self.screen.page if isinstance(self.screen, PhonesScreen) else None
         rows = page.drawn() if page is not None else ()
-        self.put([((row, DARK_ON_LIGHT),) for row in rows])
+        self.put([((row, "code"),) for row in rows])
 
 
 class PhonesScreen(ModalScreen[str | None]):

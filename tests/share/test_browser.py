@@ -20,12 +20,14 @@ import pytest
 from board.base.clock import StoppedClock
 from board.evening.events import StepStarted
 from board.log.write import RunLog
+from board.plan.load import PlanFile
 from board.screens.app import BoardApp
 from board.session.session import open_evening
 from board.share import words
 from board.share.papers import FromPlan
 from board.share.served import Served
 from board.sheet.run_sheet import RunSheet
+from board.shopping.errands import provisions
 from tests.conftest import at
 from tests.screens.conftest import Recorder, screen_text
 from tests.share.conftest import HELPER
@@ -155,14 +157,15 @@ async def browser_at(address: str, home: Path) -> AsyncIterator[Browser]:
 
 
 async def test_a_helper_sees_their_call_and_their_press_reaches_the_board(
-    helped: RunSheet, bound: socket, tmp_path: Path
+    helped: RunSheet, bound: socket, tmp_path: Path, lantern: PlanFile, lantern_sheet: RunSheet
 ) -> None:
     hostile = "<img src=x onerror=document.title='broken'> chop"
     chop = msgspec.structs.replace(helped.slots[0], call=hostile)
     sheet = msgspec.structs.replace(helped, slots=(chop, *helped.slots[1:]))
     clock, log = StoppedClock(at("17:00")), tmp_path / "evening.jsonl"
     evening = open_evening(sheet, clock, RunLog(log), rehearsal=False)
-    served = Served(bound, FromPlan())
+    from_plan = FromPlan(lantern, provisions(lantern, lantern_sheet, lantern.plan.pantry))
+    served = Served(bound, from_plan)
     app = BoardApp(evening, chime=Recorder(), page=served)
     async with app.run_test(size=(120, 36)) as pilot:
         await pilot.pause()
@@ -181,8 +184,10 @@ async def test_a_helper_sees_their_call_and_their_press_reaches_the_board(
             assert served.address.rsplit("/", 2)[1].encode() not in log.read_bytes()
             await _comes(pilot.pause, lambda: f"{HELPER}: begun: chop" in screen_text(app))
 
+            await phone.value("navigator.vibrate = (times) => { window.shaken = times.length; }")
             await pilot.press("m", "down", "enter")
             await phone.shows(words.ON_PAGE["called"])
+            assert await phone.value("window.shaken") == 6
             await phone.is_readable()
             await phone.picture("called")
             await phone.press(words.ON_PAGE["coming"])
@@ -193,6 +198,8 @@ async def test_a_helper_sees_their_call_and_their_press_reaches_the_board(
                 await phone.comes("document.querySelectorAll('main h2').length === 1")
                 await phone.is_readable()
                 await phone.picture(name)
+            await phone.value("document.querySelector('main input').click()")
+            await _comes(pilot.pause, lambda: from_plan.ticks.is_ticked(from_plan.foods[0]))
             await phone.press(words.ON_PAGE["calls"])
             await phone.shows("Done? chop")
 
