@@ -11,7 +11,7 @@ import os
 import sys
 from collections.abc import Callable, Sequence
 from pathlib import Path
-from typing import NoReturn
+from typing import TYPE_CHECKING, NoReturn
 
 from board import __version__
 from board.app import house_commands as house
@@ -23,6 +23,9 @@ from board.app.terminal import tell
 from board.base import words as shared
 from board.base.exits import ExitCode
 from board.base.plain import one_line, plain
+
+if TYPE_CHECKING:
+    from ipaddress import IPv4Address, IPv6Address
 
 FEWEST_EVENINGS, MOST_EVENINGS = 100, 1_000_000
 
@@ -143,6 +146,9 @@ def _evening(command: _Commands) -> None:
         each.add_argument("--theme", choices=shared.THEMES, help=words.OPTIONS["theme"])
         each.add_argument("--say", type=_command, metavar="COMMAND", help=words.OPTIONS["say"])
         each.add_argument("--no-bell", action="store_true", help=words.OPTIONS["no-bell"])
+        each.add_argument(
+            "--share", nargs="?", type=_address, const=True, metavar="ADDRESS", help=words.OPTIONS["share"]
+        )
     rehearse.add_argument("--speed", type=_speed, default=10.0, help=words.OPTIONS["speed"])
     rehearse.add_argument("--from", dest="start", metavar="HH:MM", type=_clock, help=words.OPTIONS["from"])
     rehearse.add_argument("--fresh", action="store_true", help=words.OPTIONS["fresh-rehearsal"])
@@ -257,6 +263,16 @@ def _command(text: str) -> tuple[str, ...]:
         return command_of(text)
     except ValueError:
         raise argparse.ArgumentTypeError(words.bad_command(text)) from None
+
+
+def _address(text: str) -> "IPv4Address | IPv6Address":
+    """Of `--share`; refused at once, for a plan after it would be taken for one."""
+    from ipaddress import ip_address
+
+    try:
+        return ip_address(text)
+    except ValueError:
+        raise argparse.ArgumentTypeError(words.bad_address(one_line(text, 60))) from None
 
 
 def _clock(text: str) -> tuple[int, int]:

@@ -11,6 +11,8 @@ from board.app.terminal import has_terminal, tell, working
 from board.base.exits import ExitCode
 
 if TYPE_CHECKING:
+    from socket import socket
+
     from board.app.sessions import Dress
 
 
@@ -25,13 +27,14 @@ def live(arguments: argparse.Namespace) -> int:
     from board.files.paths import live_log
 
     _needs_terminal()
+    bound = _bound(arguments)
     with working():
         sheet, usable = planned_or_begun(arguments.plan, arguments.log)
     path = None if arguments.no_log else arguments.log or live_log(sheet)
     clock = WallClock()
     if not (path and path.exists()) and clock.now() > max(slot.end for slot in sheet.slots) + timedelta(hours=12):
         raise Trouble(words.long_past(sheet.date))
-    run_board(sheet, path, clock, _dress(arguments), plan=arguments.plan, usable=usable)
+    run_board(sheet, path, clock, _dress(arguments), plan=arguments.plan, usable=usable, page_at=bound)
     return ExitCode.DONE
 
 
@@ -39,6 +42,15 @@ def _dress(arguments: argparse.Namespace) -> "Dress":
     from board.app.sessions import Dress
 
     return Dress(bell=not arguments.no_bell, theme=arguments.theme, say=arguments.say)
+
+
+def _bound(arguments: argparse.Namespace) -> "socket | None":
+    """Where the page for helpers' phones is served, if it is asked for. Raises Trouble."""
+    if arguments.share is None:
+        return None
+    from board.share.address import addresses, chosen, listening
+
+    return listening(chosen(None if arguments.share is True else arguments.share, addresses()))
 
 
 def _without_collecting() -> None:
@@ -62,16 +74,20 @@ def rehearse(arguments: argparse.Namespace) -> int:
     from board.app.sessions import first_moment, night_of, play_plainly, run_board
     from board.app.timetables import sheet_of
     from board.base.clock import VirtualClock
+    from board.base.errors import Trouble
     from board.base.plain import one_line
     from board.files.paths import rehearsal_log
     from board.sheet import said
 
+    plain = arguments.plain or not has_terminal()
+    if plain and arguments.share is not None:
+        raise Trouble(words.NO_BOARD_TO_SHARE)
+    bound = _bound(arguments)
     with working():
         sheet = sheet_of(arguments.plan)
     if sheet.stops:
         tell(words.stops_rehearsed([one_line(said.stop(stop)) for stop in sheet.stops]))
     start = first_moment(sheet, arguments.start)
-    plain = arguments.plain or not has_terminal()
     night = None if arguments.mishaps is None else night_of(arguments.plan, arguments.mishaps, arguments.seed)
     fresh = plain or arguments.fresh or arguments.start is not None or night is not None
     path = arguments.log or rehearsal_log(sheet, fresh=fresh)
@@ -81,7 +97,7 @@ def rehearse(arguments: argparse.Namespace) -> int:
     else:
         clock = VirtualClock(start, arguments.speed)
         path = None if arguments.no_log else path
-        run_board(sheet, path, clock, _dress(arguments), plan=arguments.plan, wish=night)
+        run_board(sheet, path, clock, _dress(arguments), plan=arguments.plan, wish=night, page_at=bound)
     return ExitCode.DONE
 
 

@@ -31,6 +31,8 @@ from board.sheet.changed import Changed, changed
 from board.sheet.run_sheet import RunSheet
 
 if TYPE_CHECKING:
+    from socket import socket
+
     from board.shopping.errands import Provisions
 
 BEFORE_FIRST = timedelta(minutes=2)  # from the start of a rehearsal to its first call
@@ -124,6 +126,7 @@ def run_board(
     plan: Path,
     usable: bool = True,
     wish: NightWish | None = None,
+    page_at: "socket | None" = None,
 ) -> None:
     """Runs the board until the host leaves it, live or as a rehearsal, depending on the clock. `path`: its log; None
     for no log.
@@ -131,12 +134,13 @@ def run_board(
     Live, the host must first accept the plan's stops. Raises Trouble.
 
     `plan`: the sheet's plan file, watched for edits, and used to solve the rest again when the evening slips. `usable`:
-    False if the sheet comes from the log instead. `wish`: the mishaps of a rehearsal.
+    False if the sheet comes from the log instead. `wish`: the mishaps of a rehearsal. `page_at`: where the page
+    for helpers' phones is served.
     """
     virtual = clock if isinstance(clock, VirtualClock) else None
     in_spite = virtual is None and ask_about_stops(sheet, path)
     if path is None:
-        _run_without_log(sheet, clock, virtual, dress, plan=plan, in_spite=in_spite, wish=wish)
+        _run_without_log(sheet, clock, virtual, dress, plan=plan, in_spite=in_spite, wish=wish, page_at=page_at)
         return
     with opened_log(path) as log:
         if log.contents is not None:
@@ -151,7 +155,7 @@ def run_board(
         if in_spite:
             evening.accept_stops()
         evening, night = _with_night(evening, wish)
-        _show(evening, virtual, dress, greeting=greeting, plan=plan, planned=sheet, usable=usable)
+        _show(evening, virtual, dress, greeting=greeting, plan=plan, planned=sheet, usable=usable, page_at=page_at)
     _print_score(evening, night)
     print(words.left_board(_quoted(path)))
     if virtual is None and evening.state.closed:
@@ -190,6 +194,7 @@ def _run_without_log(
     plan: Path,
     in_spite: bool,
     wish: NightWish | None,
+    page_at: "socket | None",
 ) -> None:
     """Runs the board without a log, as the host asked; the board keeps saying that nothing is saved."""
     if virtual is not None:
@@ -200,7 +205,7 @@ def _run_without_log(
         if in_spite:
             evening.accept_stops()
     evening, night = _with_night(evening, wish)
-    _show(evening, virtual, dress, greeting=words.NO_LOG, plan=plan, planned=sheet)
+    _show(evening, virtual, dress, greeting=words.NO_LOG, plan=plan, planned=sheet, page_at=page_at)
     _print_score(evening, night)
     print(words.NO_LOG_LEFT)
 
@@ -237,12 +242,13 @@ def _show(
     plan: Path,
     planned: RunSheet,
     usable: bool = True,
+    page_at: "socket | None" = None,
 ) -> None:
     """Shows the board. `planned` is the sheet of the plan as it is now; the evening keeps its own."""
     first = FirstPicture()
     first.draw(evening, shared.REHEARSAL if virtual else "")
     try:
-        _run_app(evening, virtual, dress, greeting=greeting, plan=plan, planned=planned, usable=usable)
+        _run_app(evening, virtual, dress, greeting=greeting, plan=plan, planned=planned, usable=usable, page_at=page_at)
     except BaseException:
         first.leave()
         raise
@@ -257,6 +263,7 @@ def _run_app(
     plan: Path,
     planned: RunSheet,
     usable: bool,
+    page_at: "socket | None",
 ) -> None:
     # Imported here: the screen library takes longest to load, and the first picture is on screen by now.
     from board.screens.app import BoardApp
@@ -264,6 +271,11 @@ def _run_app(
     from board.session.plan_watcher import PlanWatcher
     from board.session.replan.advisor import Advisor
 
+    page = None
+    if page_at is not None:
+        from board.app.share_page import page_for  # a web server and the plan reader: loaded for nobody else
+
+        page = page_for(page_at, plan, planned)
     file = settings_file()
     background = Background(plan)
     news = changed(evening.sheet, planned) if planned.digest != evening.sheet.digest else None
@@ -281,6 +293,7 @@ def _run_app(
         say=dress.say,
         plan_eye=PlanWatcher(plan, evening.sheet, planned.digest if usable else "", background),
         changed=news,
+        page=page,
     )
     try:
         app.run()

@@ -55,7 +55,7 @@ def _done_with_one_key(answers: list[Event]) -> list[int]:
     targets = [last.n]
     for before in reversed(answers[:-1]):
         is_pair = isinstance(before, TOGETHER.get(type(last), ())) and before.n == last.n - 1 and before.at == last.at
-        is_along = isinstance(last, StepStarted) and last.along and before.n == last.n - 1
+        is_along = isinstance(last, StepStarted) and last.along is True and before.n == last.n - 1
         if not is_along and (not is_pair or getattr(before, "slot", None) != getattr(last, "slot", None)):
             break
         targets.append(before.n)

@@ -30,8 +30,9 @@ from board.evening.events import (
     TakenBack,
 )
 from board.evening.fold import fold_all
+from board.evening.hands import called
 from board.evening.leftovers import job_of, left_since, put_away_at
-from board.evening.readings import asked_again, hold_left, lacks, last_reading, takes_readings
+from board.evening.readings import asked_again, hold_left, lacks, last_reading, takes_readings, wants_reading
 from board.evening.slip_wishes import decide_slip
 from board.evening.state import State
 from board.evening.wishes import (
@@ -40,6 +41,7 @@ from board.evening.wishes import (
     Done,
     DropDish,
     EndUnread,
+    HelperDone,
     Later,
     LeaveOut,
     Lengthen,
@@ -69,6 +71,8 @@ def decide(state: State, wish: Wish, at: datetime) -> list[Event] | Refusal:
         case Done(slot=slot, part=part, number=number, then=then):
             done = _done(state, slot, part, number, at)
             return done if then is None or isinstance(done, Refusal) else [*done, *_begun_along(state, done, then, at)]
+        case HelperDone():
+            return _helper_done(state, wish, at)
         case Settle(slot=slot):
             return _end_unread(state, slot, at)
         case Later(slot=slot, part=part, number=number, minutes=minutes):
@@ -142,6 +146,32 @@ def _begun_along(state: State, done: list[Event], then: str, at: datetime) -> li
     if isinstance(begun, Refusal):
         return []
     return [msgspec.structs.replace(event, along=True) if isinstance(event, StepStarted) else event for event in begun]
+
+
+def _helper_done(state: State, wish: HelperDone, at: datetime) -> list[Event] | Refusal:
+    """As at the board, but for what only the board asks: whose call it is, that it is open, what a probe shows."""
+    slot = next((slot for slot in state.sheet.slots if slot.id == wish.slot), None)
+    if slot is None:
+        return Refusal(words.NO_SUCH_CALL)
+    if wish.who not in called(state.sheet, slot, wish.part):
+        return Refusal(words.not_theirs(slot.name, wish.who))
+    if not _is_open(state, slot, wish.part, wish.number):
+        return Refusal(words.answered_already(slot.name))
+    if wish.part == "end" and (wants_reading(state, slot) or hold_left(state, slot, at)):
+        return Refusal(words.read_at_the_board(slot.name))
+    done = _done(state, wish.slot, wish.part, wish.number, at)
+    if isinstance(done, Refusal):
+        return done
+    return [msgspec.structs.replace(event, by=wish.who) for event in done]
+
+
+def _is_open(state: State, slot: Slot, part: Part, number: int) -> bool:
+    """Whether that call is still to be answered, now or later."""
+    step = state.steps[slot.id]
+    if part == "start":
+        return step.status == "to-come"
+    looks = sum(each.kind == "look-in" for each in slot.attended)
+    return step.status == "under-way" and (part == "end" or step.looked_in <= number < looks)
 
 
 def _settle(state: State, id_: str, at: datetime) -> list[Event] | Refusal:

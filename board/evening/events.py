@@ -24,6 +24,12 @@ class _Event(msgspec.Struct, frozen=True, gc=False, tag_field="event", kw_only=T
     at: Moment
 
 
+class _Answer(_Event, frozen=True, gc=False, kw_only=True):
+    """An answer. `by`: the helper who gave it, from elsewhere than the board."""
+
+    by: str | msgspec.UnsetType = msgspec.UNSET
+
+
 class EveningOpened(_Event, frozen=True, tag=True, kw_only=True):
     """The first line of a log. It holds the whole run sheet, so the log can be read without the plan."""
 
@@ -44,21 +50,21 @@ class CallRaised(_Event, frozen=True, tag=True, kw_only=True):
     number: int = 0
 
 
-class StepStarted(_Event, frozen=True, tag=True, kw_only=True):
+class StepStarted(_Answer, frozen=True, tag=True, kw_only=True):
     """`along`: with the key that ended the step before it."""
 
     slot: str
-    along: bool = False
+    along: bool | msgspec.UnsetType = msgspec.UNSET
 
 
-class LookedIn(_Event, frozen=True, tag=True, kw_only=True):
+class LookedIn(_Answer, frozen=True, tag=True, kw_only=True):
     """A look-in was done; any earlier look-ins still open count as done too."""
 
     slot: str
     number: int
 
 
-class StepFinished(_Event, frozen=True, tag=True, kw_only=True):
+class StepFinished(_Answer, frozen=True, tag=True, kw_only=True):
     """A step ended. `by_itself`: its end needs nobody (it stood in the fridge), so the board ended it unasked."""
 
     slot: str

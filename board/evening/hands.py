@@ -4,8 +4,18 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import datetime
 
-from board.sheet.company import FRONT_OF_HOUSE
-from board.sheet.run_sheet import Attended, Slot
+from board.evening.events import Part
+from board.sheet.company import FRONT_OF_HOUSE, host_of
+from board.sheet.run_sheet import Attended, RunSheet, Slot
+
+_CALLED_FOR: dict[Part, tuple[str, ...]] = {"start": ("all", "start"), "look-in": ("look-in",), "end": ("all", "end")}
+
+
+def called(sheet: RunSheet, slot: Slot, part: Part) -> frozenset[str]:
+    """Whom a call is for: those with hands on that part of the slot; if nobody has, on any of it; if nobody, the
+    host."""
+    whose = {each.who for each in slot.attended if each.kind in _CALLED_FOR[part]}
+    return frozenset(whose or {each.who for each in slot.attended} or {host_of(sheet)})
 
 
 def parts(slot: Slot, start: datetime, end: datetime) -> Iterator[Attended]:

@@ -23,6 +23,16 @@ class Done:
 
 
 @dataclass(frozen=True, slots=True)
+class HelperDone:
+    """The same, by the helper `who` about a call of theirs, away from the board."""
+
+    slot: str
+    part: Part
+    number: int
+    who: str
+
+
+@dataclass(frozen=True, slots=True)
 class Settle:
     """The slot is over, whatever was called: the guests are here, the course is cleared."""
 
@@ -137,6 +147,7 @@ SlipWish = Lengthen | DelayGuests | DropDish
 
 Wish = (
     Done
+    | HelperDone
     | Settle
     | Later
     | LeaveOut

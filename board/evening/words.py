@@ -33,6 +33,21 @@ def already_settled(name: str) -> str:
     return f"{name} is settled already"
 
 
+NO_SUCH_CALL = "that call is not on the timetable any more"
+
+
+def not_theirs(name: str, who: str) -> str:
+    return f"{name} is not {who}'s to answer"
+
+
+def answered_already(name: str) -> str:
+    return f"{name}: answered already"
+
+
+def read_at_the_board(name: str) -> str:
+    return f"{name}: a probe's reading ends it, and the board takes that"
+
+
 def cannot_leave_out(name: str) -> str:
     return f"{name}: that cannot be left out"
 

@@ -5,6 +5,7 @@ from typing import Any
 
 from rich.console import Console
 
+from board.base import words as shared
 from board.base.plain import one_line
 from board.checks.allergens.dietary_needs import told_needs
 from board.checks.allergens.guests_eat import Answer, Matrix
@@ -46,7 +47,7 @@ def print_guests(event: str, found: Matrix, out: Console) -> None:
             out.print(paragraph(line, indent=2))
     out.print()
     out.print(paragraph(_in_short(found)))
-    out.print(paragraph(words.GUESTS_CAUTION, "dim"))
+    out.print(paragraph(shared.GUESTS_CAUTION, "dim"))
 
 
 def guests_markdown(event: str, found: Matrix) -> str:
@@ -60,7 +61,7 @@ def guests_markdown(event: str, found: Matrix) -> str:
     lines += ["", f"## {words.GUESTS_REASONS}"]
     for heading, reasons in _reasons(found):
         lines += ["", f"**{_safe(heading)}**", "", *(f"- {_safe(line)}" for line in reasons)]
-    return "\n".join([*lines, "", _in_short(found), "", words.GUESTS_CAUTION])
+    return "\n".join([*lines, "", _in_short(found), "", shared.GUESTS_CAUTION])
 
 
 def guests_form(event: str, found: Matrix) -> dict[str, Any]:

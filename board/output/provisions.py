@@ -58,7 +58,7 @@ def _rest(found: Provisions, out: Console) -> None:
     out.print()
     for cost in costs(found):
         out.print(cell(cost, "bold"))
-    out.print(paragraph(words.PROVISIONS_CAUTION, "dim"))
+    out.print(paragraph(shared.PROVISIONS_CAUTION, "dim"))
 
 
 def remarks(found: Provisions) -> Iterator[str]:
@@ -117,7 +117,7 @@ def provisions_markdown(found: Provisions) -> str:
         lines += [f"{_text(title)}", "", *(f"- {_text(line)}" for line in amounts), ""]
     if told := drinks_told(found):
         lines += [f"## {words.DRINKS_TITLE}", "", *(f"- {_text(line)}" for line in told), ""]
-    lines += [*(f"**{_text(cost)}**\n" for cost in costs(found)), words.PROVISIONS_CAUTION]
+    lines += [*(f"**{_text(cost)}**\n" for cost in costs(found)), shared.PROVISIONS_CAUTION]
     return "\n".join(lines)
 
 

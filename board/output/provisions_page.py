@@ -34,7 +34,7 @@ def _body(title: str, found: Provisions) -> Iterator[str]:
     yield from _grown(found)
     yield from _list(words.DRINKS_TITLE, drinks_told(found))
     yield from (f"<p><b>{_text(cost)}</b></p>" for cost in costs(found))
-    yield f"<p>{_text(words.PROVISIONS_CAUTION)}</p>\n</div>\n</section>"
+    yield f"<p>{_text(shared.PROVISIONS_CAUTION)}</p>\n</div>\n</section>"
 
 
 def _errand(errand: Errand, found: Provisions) -> Iterator[str]:

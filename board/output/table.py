@@ -86,7 +86,7 @@ def table_leaf(plan: Plan, course: str | None = None) -> TableLeaf:
         None if found is None else tuple(_chair(plan, place) for place in found.left),
         None if found is None else tuple(_chair(plan, place) for place in found.right),
         found is not None and found.facing,
-        tuple(_unseated(plan) if found else _who_must_not(plan)),
+        tuple(_unseated(plan) if found else who_must_not(plan)),
         words.cover_of_all() if chosen is None else words.cover_of(names[chosen]),
         cover([piece for each in at_table for piece in _pieces(each)]),
         tuple(_groups(plan, chosen, names)),
@@ -126,8 +126,8 @@ def _notes(guest: Guest) -> tuple[str, ...]:
     return tuple(one_line(each) for each in guest.must_not)
 
 
-def _who_must_not(plan: Plan) -> Iterator[Chair]:
-    """Whose allergy can be anaphylaxis first."""
+def who_must_not(plan: Plan) -> Iterator[Chair]:
+    """Guests with what they must not be served: whose allergy can be anaphylaxis first."""
     for guest in sorted(plan.guests, key=lambda guest: not guest.severe):
         if notes := _notes(guest):
             yield Chair(words.table_guests(one_line(guest.name), guest.count), notes)

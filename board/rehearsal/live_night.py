@@ -9,7 +9,7 @@ from dataclasses import replace
 from board.base.plain import one_line
 from board.evening.calls import Call
 from board.evening.events import Part
-from board.evening.wishes import Done, EndUnread, Refusal, Settle, TakeReading, Wish
+from board.evening.wishes import Done, EndUnread, HelperDone, Refusal, Settle, TakeReading, Wish
 from board.rehearsal import words
 from board.rehearsal.draw import MINUTE, Night, instead, is_unheard, truly_over
 from board.session.session import Evening
@@ -57,7 +57,7 @@ class NightEvening(Evening):
     def _answered_by(self, wish: Wish) -> tuple[str, Part] | None:
         """The slot that a wish says has begun or is over, and which of both."""
         match wish:
-            case Done(slot=slot, part=part):
+            case Done(slot=slot, part=part) | HelperDone(slot=slot, part=part):
                 return slot, part
             case Settle(slot=slot):
                 step = self.state.steps.get(slot)

@@ -10,6 +10,7 @@ from board.screens.chime import Bell
 from board.screens.dressed import DressedApp
 from board.screens.live import LiveScreen
 from board.screens.palette import next_theme
+from board.screens.sharing import Page
 from board.screens.speech import Speaker
 from board.session.plan_watcher import PlanWatcher
 from board.session.replan.advisor import Advisor
@@ -20,7 +21,8 @@ from board.sheet.changed import Changed
 class BoardApp(DressedApp[None]):
     """The command board of one evening. `virtual`: a rehearsal's clock, or None if the evening is real.
 
-    `remember(name)` saves a theme and may raise OSError. `say` is the command that speaks the calls.
+    `remember(name)` saves a theme and may raise OSError. `say` is the command that speaks the calls. `page`: for
+    helpers' phones, served while the board runs.
     """
 
     def __init__(
@@ -38,6 +40,7 @@ class BoardApp(DressedApp[None]):
         advisor: Advisor | None = None,
         plan_eye: PlanWatcher | None = None,
         changed: Changed | None = None,
+        page: Page | None = None,
     ) -> None:
         super().__init__(theme=theme, remembered=remembered)
         self.advisor = advisor
@@ -48,10 +51,11 @@ class BoardApp(DressedApp[None]):
         self.bell_on = bell
         self.plan_eye = plan_eye
         self.changed = changed
+        self.page = page
         self.remember = remember
         self.voice = Speaker(say, self._voice_failed) if say else None
 
-    def on_mount(self) -> None:
+    async def on_mount(self) -> None:
         self.dress()
         self.live = LiveScreen(
             self.evening,
@@ -65,13 +69,17 @@ class BoardApp(DressedApp[None]):
             advisor=self.advisor,
             plan_eye=self.plan_eye,
             changed=self.changed,
+            page=self.page,
         )
-        self.push_screen(self.live)
+        await self.push_screen(self.live)
+        await self.live.sharing.begin()
         self.call_after_refresh(gc.enable)  # the command line switched it off while modules loaded
 
-    def on_unmount(self) -> None:
+    async def on_unmount(self) -> None:
         if self.voice is not None:
             self.voice.stop()
+        if self.page is not None:
+            await self.page.end()
 
     def step_theme(self) -> str:
         """Switches to the next theme and saves it. Returns what to say: its name, or why it cannot be saved."""

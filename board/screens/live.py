@@ -14,6 +14,7 @@ from board.screens.keys import BINDINGS
 from board.screens.looking import Looking
 from board.screens.plan_changes import PlanChangeNotice
 from board.screens.rehearsing import Rehearsal
+from board.screens.sharing import Page, Sharing
 from board.screens.speech import Speaker
 from board.session.plan_watcher import PlanWatcher
 from board.session.replan.advisor import Advisor
@@ -40,6 +41,7 @@ class LiveScreen(BoardScreen):
         advisor: Advisor | None = None,
         plan_eye: PlanWatcher | None = None,
         changed: Changed | None = None,
+        page: Page | None = None,
     ) -> None:
         super().__init__(evening, chime, rehearsal=Rehearsal(virtual), bell=bell, voice=voice, advisor=advisor)
         self.on_leave = on_leave
@@ -48,10 +50,12 @@ class LiveScreen(BoardScreen):
         self.looking = Looking(self)
         self.answering = Answering(self, self.looking.asks_at)
         self.behind = Behind(self)
+        self.sharing = Sharing(self, page)
         self.plan_news = PlanChangeNotice(self, plan_eye, changed)
 
     def key_words(self) -> tuple[tuple[str, str, str], ...]:
-        return (*words.KEYS_EVENING, *(words.KEYS_REHEARSAL if self.rehearsal.is_on else ()))
+        shared = words.KEYS_SHARED if self.sharing.page is not None else ()
+        return (*words.KEYS_EVENING, *shared, *(words.KEYS_REHEARSAL if self.rehearsal.is_on else ()))
 
     def opened(self) -> None:
         if self.greeting:
@@ -111,13 +115,16 @@ class LiveScreen(BoardScreen):
     def action_reading(self) -> None:
         self.looking.read_any(self.chosen_slot)
 
+    def action_phones(self) -> None:
+        self.sharing.show()
+
     # --- the board itself ------------------------------------------------------------------------------------
     def action_theme(self) -> None:
         self.say(self.on_theme())
         self.redraw()
 
     def action_help(self) -> None:
-        self.app.push_screen(HelpScreen(rehearsal=self.rehearsal.is_on), lambda _: self.steady.settle())
+        self.app.push_screen(HelpScreen(rehearsal=False, keys=self.key_words()), lambda _: self.steady.settle())
 
     def action_leave(self) -> None:
         self.app.push_screen(LeaveScreen(), self._leave)

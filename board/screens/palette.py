@@ -96,6 +96,7 @@ def _roles(paints: Paints) -> dict[str, str]:
         "over": f"bold {paints.on_late} on {paints.late}",
         "now": f"bold {paints.accent}",
         "done": paints.soft,
+        "code": "#000000 on #ffffff",  # to be scanned: dark on light in every look
     }
 
 
@@ -116,6 +117,7 @@ PLAIN_THEME = Theme(
 PLAIN_ROLES = {
     "text": "", "soft": "", "accent": "bold", "stands": "", "presses": "bold", "wary": "bold", "chosen": "bold reverse",
     "name": "bold", "faint": "", "running": "reverse", "coming": "", "over": "bold reverse", "now": "bold", "done": "",
+    "code": "reverse",
 }  # fmt: skip
 
 LOOKS: Mapping[str, Look] = {

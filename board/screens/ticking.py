@@ -104,7 +104,7 @@ class TickScreen(Screen[None]):
         role = "done" if self.ticks.is_ticked(entry) else "text"
         line: Line = ((f"  {box} {one_line(entry.amount)} {one_line(entry.food)}", role),)
         changed = self.ticks.ticked_as(entry)
-        return (*line, (f"  {words.was(one_line(changed))}", "wary")) if changed is not None else line
+        return (*line, (f"  {shared.was(one_line(changed))}", "wary")) if changed is not None else line
 
     def _foot(self) -> list[Line]:
         if not self.foods:

@@ -39,12 +39,12 @@ class WatchScreen(BoardScreen, inherit_bindings=False):
     ]
 
     def __init__(self, watched: Watched, chime: Bell, on_leave: Callable[[], None]) -> None:
-        super().__init__(watched, chime, bell=False)
         self.watched = watched
+        super().__init__(watched, chime, bell=False)
         self.on_leave = on_leave
 
     def new_viewer(self) -> Viewer:
-        return Onlooker(self.evening.sheet)
+        return Onlooker(self.evening.sheet, self.watched.who)
 
     def opened(self) -> None:
         self.set_interval(FOLLOW_SECONDS, self._follow)  # besides the board's own tick each second

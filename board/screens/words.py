@@ -70,6 +70,7 @@ KEYS_REHEARSAL = (
     (",.", "speed", "slower, faster"),
     ("j", "jump", "jump to the next call"),
 )
+KEYS_SHARED = (("m", "phones", "call a helper's phone; the page's address and its code"),)
 HELP_TITLE = "Keys"
 HELP_SIGNS = (
     (sign_row("begin", "look-in", "end"), "a call to begin, to look in, to end; !! waits, !!! long"),
@@ -108,6 +109,27 @@ PUSH_HINTS = ("↑ before", "↓ next course", "← fewer", "→ more minutes", 
 
 def push_line(course: str, minutes: int) -> str:
     return f"{course} by {minutes} min"
+
+
+PHONES_TITLE = "The page for phones"
+PHONES_HINTS = ("↑ before", "↓ next helper", "enter calls them", "esc goes back")
+PHONES_CAUTION = "Plain http: for your home network only. Whoever has this address sees it all, and can answer."
+NOT_SHARED = "there is no page for phones: begin with --share to have one"
+LOOKS, IS_RUNG = "looks on", "called, no answer yet"
+BOARD_LEFT = "the board is being left"
+PART_DONE = {"start": "begun", "look-in": "looked in", "end": "done"}
+
+
+def rung(who: str, *, looks: bool) -> str:
+    return f"{who} is called" if looks else f"{who} is called; no phone shows their page right now"
+
+
+def comes(who: str) -> str:
+    return f"{who} comes"
+
+
+def answered_by(who: str, done: str, name: str) -> str:
+    return f"{who}: {done}: {name}"
 
 
 LEAVE_TITLE = "Leave the board?"
@@ -303,10 +325,6 @@ def tick_keys() -> str:
 
 def ticked_of(done: int, all_: int) -> str:
     return f"{done} of {all_}"
-
-
-def was(amount: str) -> str:
-    return f"ticked as {amount}"
 
 
 # --- food safety -------------------------------------------------------------------------------------------------

@@ -67,6 +67,14 @@ def grown_rows(found: Provisions) -> Iterator[tuple[str, tuple[str, ...]]]:
         yield title, (*lines, *([words.PROVISIONS_TIMES] if dish.times else []))
 
 
+def made_of(found: Provisions) -> dict[str, tuple[str, ...]]:
+    """Each dish and job with all that goes into it, as now measured. Not yet safe to show."""
+    about: dict[str, tuple[str, ...]] = {}
+    for need in found.needs:
+        about[need.for_what] = (*about.get(need.for_what, ()), _scaled_words(need.scaled, found.units))
+    return about
+
+
 def proposed_days(found: Provisions) -> tuple[date, ...]:
     """Days on the list that are no trip of the plan."""
     return tuple(e.day for e in found.errands if e.day is not None and e.trip is None)

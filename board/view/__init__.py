@@ -1,5 +1,5 @@
 """What a board shows, as data.
 
-For the other rooms: `bars`, `behind`, `board`, `changed`, `choice`, `closing`, `costs`, `first`, `look`, `marks`,
-`offer`, `onlooker`, `present`, `reading`, `ribbon`, `said`, `slipped`, `slips`, `wrap_words`.
+For the other rooms: `bars`, `behind`, `board`, `changed`, `choice`, `closing`, `costs`, `countdown`, `first`, `look`,
+`marks`, `offer`, `onlooker`, `present`, `reading`, `ribbon`, `said`, `slipped`, `slips`, `wrap_words`.
 """

@@ -9,15 +9,17 @@ from board.base.plain import one_line
 from board.evening.calls import Call
 from board.evening.events import SLIPS, Event, LeftoversPutAway
 from board.evening.forecast import CourseForecast, Forecast
+from board.evening.hands import called
 from board.evening.insist import insistence
 from board.evening.readings import held_since, last_reading, wants_reading
 from board.evening.state import CallKey, State
 from board.sheet import said
+from board.sheet.company import host_of
 from board.sheet.run_sheet import RunSheet, Slot
 from board.view import words
 from board.view.countdown import countdown, length
 from board.view.present import Present
-from board.view.quiet import hands_on, host_call
+from board.view.quiet import hands_on
 from board.view.slipped import slip_words
 from board.view.standing import Standings, Stands
 
@@ -77,10 +79,12 @@ class BoardView:
 
 
 class Viewer:
-    """Makes views of one sheet. Moments are aware datetimes; texts show them in the plan's time zone."""
+    """Makes views of one sheet for one person, the host if `who` is None. Moments are aware datetimes; texts show them
+    in the plan's time zone."""
 
-    def __init__(self, sheet: RunSheet) -> None:
+    def __init__(self, sheet: RunSheet, who: str | None = None) -> None:
         self.sheet = sheet
+        self.who = who or host_of(sheet)
         self.zone = ZoneInfo(sheet.zone)
         self.slots = sheet.by_id()
         self.standings = Standings(self.slots, self.clock)
@@ -237,6 +241,10 @@ class Viewer:
             return ""
         return ", ".join(dict.fromkeys(part.who for part in slot.attended))
 
+    def nothing_left(self, at: Present, others: bool) -> tuple[str, str]:
+        """What to say, and beside it, when no call is left for whoever looks; `others`: but for others."""
+        return (words.NOTHING_YOURS, "") if others else (words.NOTHING_MORE, words.NOTHING_MORE_DETAIL)
+
     def answer_words(self, event: Event) -> str:
         """An answer in a few words, for undoing it."""
         if isinstance(event, SLIPS):
@@ -246,18 +254,22 @@ class Viewer:
         slot = self.slots.get(getattr(event, "slot", None) or "")
         return one_line(slot.name if slot else words.ANSWER_WORDS.get(type(event).__name__, ""), 60)
 
+    def is_for(self, call: Call) -> bool:
+        """Whether the call is for whoever looks. Raises KeyError if its slot is not in the sheet."""
+        return self.who in called(self.sheet, self.slots[call.slot], call.part)
+
     def _quiet(self, at: Present) -> tuple[str, str, CallKey | None]:
-        """What to say when no call is due: what the host is working on, or how long the host is free."""
-        busy = hands_on(self.sheet, at)
+        """What to say when no call is due: what whoever looks is working on, or how long they are free."""
+        busy = hands_on(self.sheet, at, self.who)
         if busy is not None:
             slot, until = busy
             detail = words.hands_on_left(countdown((until - at.now).total_seconds()), self._who(slot))
             key: CallKey | None = (slot.id, "end", 0) if slot.whole else None
             return one_line(words.hands_on(slot.name)), one_line(detail), key
         coming = _heard(at.coming)
-        mine = [call for call in coming if host_call(self.sheet, call, self.slots[call.slot])]
+        mine = [call for call in coming if self.is_for(call)]
         if not mine:
-            return (words.NOTHING_YOURS, "", None) if coming else (words.NOTHING_MORE, words.NOTHING_MORE_DETAIL, None)
+            return *self.nothing_left(at, bool(coming)), None
         what = headline(self.slots[mine[0].slot], mine[0])
         left = length((mine[0].due - at.now).total_seconds())
         alone = len(self.sheet.hands) < 2

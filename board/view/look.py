@@ -85,6 +85,8 @@ def happened(viewer: Viewer, told: Sequence[Event], now: datetime, *, only_yours
             continue
         sign, text = _in_words(viewer, event, by_number)
         slot = getattr(event, "slot", None)
+        if (by := getattr(event, "by", None)) and isinstance(by, str):
+            text = words.told_by(text, one_line(by, LONGEST_NAME))
         if event.n in undone:
             text = words.told_undone(text)
         found.append(

@@ -5,6 +5,7 @@ import io
 import pytest
 from rich.console import Console
 
+from board.base import words as shared
 from board.checks.allergens.guests_eat import Matrix, matrix
 from board.output import words
 from board.output.guests import guests_form, guests_markdown, print_guests
@@ -90,7 +91,7 @@ def test_the_caution_is_always_there(guests: list[str]) -> None:
     found = table_for(guests, 1)
 
     assert "label, local law and licensed practice decide" in " ".join(" ".join(printed(found, 80)).split())
-    assert words.GUESTS_CAUTION in guests_markdown("Test supper", found)
+    assert shared.GUESTS_CAUTION in guests_markdown("Test supper", found)
 
 
 def test_foreign_text_is_no_markup_on_paper_and_columns_agree() -> None:

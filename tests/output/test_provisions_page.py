@@ -9,6 +9,7 @@ from pathlib import Path
 
 import pytest
 
+from board.base import words as shared
 from board.cli import main
 from board.output import words
 from board.output.frame import is_page
@@ -92,7 +93,7 @@ def test_every_food_has_a_row_with_amount_notes_dishes_and_cost(made: Made) -> N
     assert [note in butter[2] for note in ("400 g needed", "50 g in the house", "150 g left over")] == [True] * 3
     assert butter[3:] == ["Leek broth", "4.80"]
     for told in ("Friday 27 November, 16:00–17:30", words.PROVISIONS_GROWN, words.DRINKS_TITLE,
-                 "Together 10.80, 1.35 a guest; 2 without a price", words.PROVISIONS_CAUTION):  # fmt: skip
+                 "Together 10.80, 1.35 a guest; 2 without a price", shared.PROVISIONS_CAUTION):  # fmt: skip
         assert told in page.text
     assert "salt" in page.text.split(words.PROVISIONS_IN_HOUSE)[1]
 

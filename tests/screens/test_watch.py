@@ -8,7 +8,7 @@ from textual.pilot import Pilot
 
 from board.base import words as shared
 from board.base.clock import StoppedClock
-from board.evening.wishes import Done, WriteNote
+from board.evening.wishes import Done, Settle, WriteNote
 from board.log import words as log_words
 from board.log.follow import Follower
 from board.log.write import RunLog
@@ -16,7 +16,8 @@ from board.screens import words
 from board.screens.watch import WatchApp
 from board.session.session import Evening, open_evening
 from board.sheet.run_sheet import Attended, RunSheet
-from tests.conftest import at
+from board.view import words as view_words
+from tests.conftest import at, slot
 from tests.evening.test_clocks import TO_THE_FILLING, custard_supper
 from tests.screens.conftest import Recorder, screen_text
 
@@ -186,6 +187,35 @@ async def test_for_one_person_only_their_steps_show(tmp_path: Path, little: RunS
         assert "sauce" in shown
         assert "chop" not in shown
         assert "stew 19:00" in shown  # the course stays
+
+
+async def test_a_helper_is_told_their_own_next_call_however_many_are_ahead(tmp_path: Path, little: RunSheet) -> None:
+    """Eight calls of Mira's are ahead, and none of the host's is among them."""
+    theirs = tuple(slot(f"fold napkin {n}", f"18:0{n}", f"18:0{n + 1}", kind="job") for n in range(8))
+    theirs = tuple(
+        msgspec.structs.replace(each, attended=(Attended(each.start, each.end, "Mira", "all"),)) for each in theirs
+    )
+    sheet = msgspec.structs.replace(little, slots=(*little.slots, *theirs), hands=("host", "Mira"))
+    watching = Watching(tmp_path / "evening.jsonl", sheet, "Mira")
+    evening = watching.run()
+    evening.tick()
+    async with watching.app.run_test(size=SIZE) as pilot:
+        await pilot.pause(FOLLOWED)
+
+        assert headline(watching) == view_words.free_until("18:00")
+        assert "Your hands are not needed for 1 h 00. Then: Fold napkin 0" in watching.shown()
+        for each in theirs:
+            evening.wish(Settle(each.id))
+        await pilot.pause(FOLLOWED)
+
+        assert headline(watching) == view_words.NOTHING_YOURS
+
+
+def headline(watching: Watching) -> str:
+    """What stands in large letters."""
+    assert watching.app.board is not None
+    assert watching.app.board.board is not None
+    return watching.app.board.board.headline
 
 
 async def test_a_name_nobody_has_ends_it_with_the_names_there_are(tmp_path: Path, little: RunSheet) -> None:

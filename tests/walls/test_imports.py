@@ -41,6 +41,7 @@ RANKS: list[set[str]] = [
     {"board.rehearsal"},
     {"board.files"},
     {"board.output", "board.screens"},
+    {"board.share"},
     {"board.app"},
     {"board.cli"},
     {"board.__main__"},
@@ -164,7 +165,12 @@ def test_the_core_touches_no_file_and_no_terminal() -> None:
 
 @pytest.mark.parametrize(
     ("library", "room"),
-    [("ortools", "board.schedule.solver"), ("textual", "board.screens"), ("numpy", "board.odds")],
+    [
+        ("ortools", "board.schedule.solver"),
+        ("textual", "board.screens"),
+        ("numpy", "board.odds"),
+        ("aiohttp", "board.share"),
+    ],
 )
 def test_a_heavy_library_stays_in_its_room(library: str, room: str) -> None:
     users = {name for name, file in modules() if library in {i.split(".")[0] for i in imports(file)}}
@@ -208,7 +214,7 @@ NO_FACE = {
 }
 
 
-HEAVY = {"ortools", "pydantic", "ruamel", "textual", "dateutil", "numpy"}
+HEAVY = {"ortools", "pydantic", "ruamel", "textual", "dateutil", "numpy", "aiohttp", "segno", "psutil"}
 READING = {"pydantic", "ruamel", "dateutil"}
 
 

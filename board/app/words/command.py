@@ -91,6 +91,7 @@ OPTIONS = {
     "for": "show this person's steps only; the courses stay",
     "all-findings": "every finding with its line of the plan, and everything assumed",
     "no-bell": "call without the terminal's bell",
+    "share": "serve a page for helpers' phones on the home network; ADDRESS: at this one of the machine's addresses",
     "theme": "the board's colours (default: the one last chosen)",
     "say": "speak each call by this command; the words are its last argument, or stand where {} stands, "
     "or come on standard input where it ends in ' -'; for example --say 'espeak-ng'",
@@ -101,7 +102,15 @@ OPTIONS = {
 }
 WORKING = "working out the timetable …"
 NO_ANSWER = "no timetable was found in the time allowed; try again, or make the plan smaller"
+NO_BOARD_TO_SHARE = "--share needs the board: without --plain, on a terminal"
 NO_TERMINAL = "the live board needs a terminal to draw on; for plain output use `platecall rehearse PLAN --plain`"
+
+
+def bad_address(text: str) -> str:
+    return (
+        f"{text!r} is not an address of a network; write for example --share 192.168.1.20, or --share alone "
+        "after the plan."
+    )
 
 
 def example(line: str) -> str:

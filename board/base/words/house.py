@@ -67,3 +67,19 @@ def number(value: float) -> str:
 
 def money(hundredths: int, sign: str) -> str:
     return f"{sign}{hundredths // 100}.{hundredths % 100:02d}"
+
+
+PROVISIONS_CAUTION = (
+    "Days are chosen by how long foods usually keep raw, and are no promise: the label, your eyes and nose, and your "
+    "local food-safety code decide. Allergies: read the label of what you really buy."
+)
+
+
+GUESTS_CAUTION = (
+    "Planning help only: names of foods are matched, labels are not read. Read every label and ask your guest; the "
+    "label, local law and licensed practice decide. Keep pans, boards, knives, spoons and frying oil apart."
+)
+
+
+def was(amount: str) -> str:
+    return f"ticked as {amount}"

@@ -6,10 +6,6 @@ PROVISIONS_IN_HOUSE = "In the house, or from the tap: nothing to buy"
 
 PROVISIONS_GROWN = "Dishes not made as written"
 
-PROVISIONS_CAUTION = (
-    "Days are chosen by how long foods usually keep raw, and are no promise: the label, your eyes and nose, and your "
-    "local food-safety code decide. Allergies: read the label of what you really buy."
-)
 PROVISIONS_NO_TRIPS = (
     "The plan has no shopping trip, so the days are proposals. Give it some: `shopping: {fri: 16:00 - 17:30}`."
 )

@@ -2,10 +2,6 @@
 
 from board.base.words.signs import SIGN
 
-GUESTS_CAUTION = (
-    "Planning help only: names of foods are matched, labels are not read. Read every label and ask your guest; the "
-    "label, local law and licensed practice decide. Keep pans, boards, knives, spoons and frying oil apart."
-)
 GUESTS_GUEST = "guest"
 GUESTS_SAFE, GUESTS_ASK, GUESTS_NOT_SAFE = SIGN["safe"], SIGN["ask"], SIGN["not-safe"]
 GUESTS_NOT_SERVED = SIGN["nothing"]

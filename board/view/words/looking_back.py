@@ -36,6 +36,10 @@ def told_called(headline: str) -> str:
     return f"called: {headline}"
 
 
+def told_by(text: str, who: str) -> str:
+    return f"{text} (said by {who})"
+
+
 def told_begun(name: str) -> str:
     return f"begun: {name}"
 
