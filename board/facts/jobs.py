@@ -82,6 +82,7 @@ def _after(event: Event, most: int, least: int = 0) -> Window:
     return Window(event, least, most, after=True)
 
 
+_DAYTIME = _before("guests", 9 * 60)  # that day, by daylight
 _DAY_BEFORE = _before("guests", 36 * 60)  # the day before, or that day
 _THAT_DAY = _before("guests", 10 * 60)
 _WITH_COFFEE = _after("last", 30, 5)
@@ -220,6 +221,17 @@ USUAL_JOBS: dict[str, UsualJob] = {
     ),
     "unlock the door": UsualJob(2, "unlock|open|unbolt", "door|front door|gate", _before("guests", 15)),
     "check the smoke alarm": UsualJob(3, "check|test", "smoke alarm|smoke detector|alarm"),
+    # out of doors
+    "mow the lawn": UsualJob(45, "mow|cut|trim|strim", "lawn|grass", _DAYTIME, ("put out the cushions",)),
+    "tidy the garden": UsualJob(
+        30, "tidy|weed|rake|clip|trim|prune|sweep up", "garden|yard|bed|border|hedge|leaf|flower bed", _DAYTIME,
+        ("put out the cushions",),
+    ),
+    "put out the cushions": UsualJob(
+        10, _OUT + "|put up|set up|unfold|carry out|take out|uncover|open",
+        "cushion|parasol|sunshade|awning|gazebo|marquee|pavilion|umbrella|deckchair|garden furniture|patio furniture|"
+        "outdoor furniture|picnic (?:blanket|rug)|blanket|throw", _before("guests", 4 * 60),
+    ),
     # the table
     "iron the cloth": UsualJob(20, "iron|press|steam", _CLOTH, ahead_of=(*_LAY, "fold the napkins")),
     "spread the cloth": UsualJob(3, "spread|put on|lay|throw over", "cloth|tablecloth|runner", _DAY_BEFORE, _LAY),

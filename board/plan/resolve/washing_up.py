@@ -117,7 +117,7 @@ def wash_tools(plan: Plan, linked: Linked) -> None:
     for tool, there_are in plan.kitchen.tools.items():
         if is_washed_between(tool) and not _plan_washes(plan, tool):
             for before, after, amount in _wanted_again(plan, _uses(linked, times, tool), there_are):
-                _add(linked, tool, before, after, amount)
+                _add(linked, times, tool, before, after, amount)
 
 
 def _plan_washes(plan: Plan, tool: str) -> bool:
@@ -195,13 +195,25 @@ def _goes_on(linked: Linked, first: Node, second: Node, tool: str) -> bool:
     return stays and any((link.first, link.second) == (first.id, second.id) for link in linked.links)
 
 
-def _add(linked: Linked, tool: str, before: _Use, after: _Use, amount: int) -> None:
+def _add(linked: Linked, times: "_Times", tool: str, before: _Use, after: _Use, amount: int) -> None:
     name = f"wash the {tool}"
     base = f"jobs/{slug(name)}"
     id_ = next(i for i in (base, *(f"{base}-{n}" for n in range(2, 10_000))) if i not in linked.nodes)
     job = _by_hand(name, TOOL_MINUTES * amount, {tool: amount})
     linked.nodes[id_] = Node(id_, "job", name, LOC, job)
-    linked.links += [Link(before.last.id, id_), Link(id_, after.first.id)]
+    emptied = _emptied_by(linked, times, before, after.begins - timedelta(minutes=TOOL_MINUTES * amount))
+    linked.links += [*(Link(each, id_) for each in emptied), Link(id_, after.first.id)]
+
+
+def _emptied_by(linked: Linked, times: "_Times", before: _Use, until: datetime) -> list[str]:
+    """What the washing waits for: food that is kept for a short while stays in its tool until it is taken up. Where
+    there is no time for that, it is put elsewhere."""
+    takers = [link.second for link in linked.links if link.first == before.last.id and link.second in times.begins]
+    keeps = before.last.work.keeps if before.last.work is not None else None
+    stays = keeps is None or keeps.minutes <= _STILL_ONE
+    if stays and takers and all(times.latest_end(id_) <= until for id_ in takers):
+        return takers
+    return [before.last.id]
 
 
 class _Times:
@@ -231,7 +243,7 @@ class _Times:
         then = [link for link in then if self.linked.nodes[link.second].kind in ("step", "serve")]
         if node.work is None or not then or any(link.second not in self.begins for link in then):
             return False
-        takes = timedelta(minutes=node.work.takes.likely if node.work.takes is not None else 0)
+        takes = self._takes(node.id)
         keeps = node.work.keeps.minutes if node.work.keeps is not None else _KEEPS
         ready, last = [], []
         for link in then:
@@ -244,8 +256,14 @@ class _Times:
         self.begins[node.id] = min(*last, until) - takes
         return True
 
+    def latest_end(self, id_: str) -> datetime:
+        """By when a step is over; a course, out."""
+        return self.begins[id_] + self._takes(id_)
+
+    def _takes(self, id_: str) -> timedelta:
+        node = self.linked.nodes[id_]
+        return timedelta(minutes=node.work.takes.likely if node.work is not None and node.work.takes is not None else 0)
+
     def _taken_up(self, id_: str) -> datetime:
         """The earliest that a follower may begin."""
-        node = self.linked.nodes[id_]
-        takes = node.work.takes.likely if node.work is not None and node.work.takes is not None else 0
-        return self.ready[id_] - timedelta(minutes=takes)
+        return self.ready[id_] - self._takes(id_)

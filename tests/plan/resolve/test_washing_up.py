@@ -43,6 +43,24 @@ MUSHROOMS = dish("Mushrooms", step("fry the mushrooms", "stovetop, frying pan", 
 SALAD = dish("Salad", step("dress the salad", "worktop", "1 h in the room"))
 
 
+GRAVY = dish("Gravy", step("make the gravy", "stovetop, small pan", "30 min hot", 12))
+CUSTARD = dish("Custard", step("make the custard", "stovetop, small pan", "30 min hot", 12))
+
+
+def test_what_is_kept_hot_stays_in_its_pan_until_it_is_served(
+    washed: Callable[..., list[tuple[str, str, str]]],
+) -> None:
+    """Else the gravy would have to be out of it, and the pan washed, within the half hour that it keeps."""
+    told = washed(starter=GRAVY, main=CUSTARD, tools="small pan: 1")
+    assert told == [("serve", "wash the small pan", "custard")]
+
+
+def test_where_there_is_no_time_for_that_it_is_put_elsewhere(washed: Callable[..., list[tuple[str, str, str]]]) -> None:
+    """A custard that takes an hour is begun before the starter goes out."""
+    slow = dish("Custard", step("make the custard", "stovetop, small pan", "30 min hot", 65))
+    assert washed(starter=GRAVY, main=slow, tools="small pan: 1") == [("gravy", "wash the small pan", "custard")]
+
+
 @pytest.fixture
 def washed(plan_from: PlanFrom) -> Callable[..., list[tuple[str, str, str]]]:
     """Tools that the program has washed: each with the work before and after it."""
@@ -74,7 +92,7 @@ Washed = Callable[..., list[tuple[str, str, str]]]
 
 
 def test_a_pan_that_two_courses_need_is_washed_in_between(washed: Washed) -> None:
-    assert washed() == [("fish", "wash the frying pan", "steaks")]
+    assert washed() == [("serve", "wash the frying pan", "steaks")]
 
 
 def test_of_two_dishes_of_a_course_what_keeps_longer_is_cooked_first(washed: Washed) -> None:
@@ -85,7 +103,7 @@ def test_of_two_dishes_of_a_course_what_keeps_longer_is_cooked_first(washed: Was
 def test_a_second_pan_needs_no_washing(washed: Washed) -> None:
     assert washed(tools="frying pan: 2, big pot: 1") == []
     both = washed(tools="frying pan: 2, big pot: 1", main=f"{MUSHROOMS}, {STEAKS}")
-    assert both == [("fish", "wash the frying pan", "steaks")]
+    assert both == [("serve", "wash the frying pan", "steaks")]
 
 
 def test_another_tool_is_not_in_the_way(washed: Washed) -> None:
@@ -97,7 +115,7 @@ def test_a_dish_goes_on_in_its_own_pot(washed: Washed) -> None:
         "Sauce", step("sweat the onions", "stovetop, frying pan"), step("reduce the sauce", "stovetop, frying pan")
     )
     assert washed(starter=SALAD, main=sauce) == []
-    assert washed(main=sauce) == [("fish", "wash the frying pan", "sauce")]
+    assert washed(main=sauce) == [("serve", "wash the frying pan", "sauce")]
 
 
 def test_a_pan_that_another_way_does_without_is_not_counted_on(washed: Washed) -> None:
