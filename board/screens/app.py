@@ -55,7 +55,7 @@ class BoardApp(DressedApp[None]):
         self.remember = remember
         self.voice = Speaker(say, self._voice_failed) if say else None
 
-    async def on_mount(self) -> None:
+    def on_mount(self) -> None:
         self.dress()
         self.live = LiveScreen(
             self.evening,
@@ -71,8 +71,8 @@ class BoardApp(DressedApp[None]):
             changed=self.changed,
             page=self.page,
         )
-        await self.push_screen(self.live)
-        await self.live.sharing.begin()
+        self.push_screen(self.live)  # not waited for: what it pushes at once would be drawn before the theme is known
+        self.call_after_refresh(self.live.sharing.begin)
         self.call_after_refresh(gc.enable)  # the command line switched it off while modules loaded
 
     async def on_unmount(self) -> None:

@@ -60,7 +60,8 @@ def quiet(
         served, cleared = span(slots[course.serve])[1], span(slots[course.clear])[0]
         asked = served + course.stretch * MINUTE
         after = [(part, slot) for part, slot in parts if part.end > served and slot.id != course.serve]
-        until = max(served, min([part.start for part, _ in after] + ([cleared] if cleared >= served else [])))
+        ends = [part.start for part, _ in after] + ([cleared] if cleared >= served else [])
+        until = max(served, min(ends, default=served))
         ups = tuple(Up(slot, part, _leads_to(sheet, slot)) for part, slot in after if part.start < asked)
         found.append(Quiet(course, served, until, max(0, round((asked - until) / MINUTE)), ups))
     return tuple(found)

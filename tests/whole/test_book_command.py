@@ -83,7 +83,7 @@ def test_a_new_plan_takes_its_lengths_from_the_book(run: Run, plan: Path, book: 
     written = new.read_text(encoding="utf-8")
 
     assert refused == ExitCode.STOP
-    assert "pears.yaml:18:20: plan 15: `takes` waits for a figure of the cook's book" in why
+    assert "pears.yaml:19:20: plan 15: `takes` waits for a figure of the cook's book" in why
     assert (code, checked, again) == (ExitCode.DONE,) * 3
     assert "simmer the soup: 45 min, from 1 evening" in out
     assert "takes: 45 min" in written
@@ -107,8 +107,8 @@ def test_an_ovens_rate_goes_from_three_evenings_through_the_book_into_a_new_plan
     run: Run, book: Path, tmp_path: Path
 ) -> None:
     new = tmp_path / "tart.yaml"
-    ovens = "kitchen:\n  ovens:\n    Oven: {heats: as in the book}\ncourses:"
-    new.write_text(BAKED.replace("courses:", ovens), encoding="utf-8")
+    ovens = "kitchen:\n  wash up: no\n  ovens:\n    Oven: {heats: as in the book}\n"
+    new.write_text(BAKED.replace("kitchen: {wash up: no}\n", ovens), encoding="utf-8")
     other = tmp_path / "other.yaml"
     other.write_text(new.read_text(encoding="utf-8").replace("Oven:", "range:"), encoding="utf-8")
     for day in (10, 14, 21):
@@ -126,7 +126,7 @@ def test_an_ovens_rate_goes_from_three_evenings_through_the_book_into_a_new_plan
     assert f"    Oven: {{heats: {SLOW} min to 175 C}}\n" in written
     assert unknown == ExitCode.STOP
     assert (
-        "other.yaml:10:20: plan 15: the book does not know how fast 'range' heats; the oven it knows is 'oven'" in which
+        "other.yaml:9:20: plan 15: the book does not know how fast 'range' heats; the oven it knows is 'oven'" in which
     )
     assert broken[:2] == (ExitCode.STOP, "")
     assert "book.yaml:" in broken[2]

@@ -121,15 +121,15 @@ def test_each_lesson_is_weighed_by_itself_and_only_what_matters_is_told(run: Run
 
     assert set(numbers) == {"cut the leeks", "simmer the soup"}
     assert alone["number"] == numbers["simmer the soup"]
-    assert soup["as_learned"] < 0.7 < 0.9 < soup["worked_out_anew"]
+    assert soup["as_learned"] < 0.8 < 0.9 < soup["worked_out_anew"]
     (simmer,) = [each for each in told["lessons"] if each["name"] == "simmer the soup"]
     assert simmer["after"] == "24 to 37 to 58 min"
-    # Before, 35 min are left for it, its high; then 37 and the 10 min it may stand ("best within").
-    assert alone["moved"] == {"name": "simmer the soup", "minutes": 35 - (37 + 10)}
+    # Before, 38 min are left for it, three more than its high; then 37 and the 10 it may stand ("best within").
+    assert alone["moved"] == {"name": "simmer the soup", "minutes": 38 - (37 + 10)}
     assert alone["gives_up"] == []
 
     _, out, _ = run("lessons", str(plan), str(log))
-    assert "12 min sooner" in out
+    assert "9 min sooner" in out
     assert "Each other lesson by itself changes no course's odds" in out
 
 

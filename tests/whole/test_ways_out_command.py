@@ -72,13 +72,15 @@ def test_each_number_is_the_same_way_out_whenever_it_is_asked_for(run: Run, tmp_
 def test_what_it_brings_and_costs_stands_below_each(run: Run, tmp_path: Path) -> None:
     path = tmp_path / "soup.yaml"
     path.write_text(AFTER_THE_SOUP.lstrip("\n"), encoding="utf-8")
-    _, out, _ = run("sheet", str(path), "--ways-out", "1")
+    _, out, _ = run("sheet", str(path), "--ways-out", "2")
 
     lines = [line.strip() for line in out[out.index("Ways out") :].splitlines()]
-    assert lines[:4] == [
+    assert lines[:6] == [
         "Ways out, each worked out again, the cheapest first",
-        "1 serve Soup 10 min earlier, at 18:50",
+        "1 host does 'whisk the sauce' instead of Nora",
         "Main 19:54 → 19:45; then nothing is given up",
+        "2 serve Soup 10 min earlier, at 18:50",
+        "Main 19:54 → 19:45; 5 min less in the kitchen while guests are there; then nothing is given up",
         "costs: Soup 19:00 → 18:50",
     ]
 

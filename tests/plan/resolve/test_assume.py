@@ -125,11 +125,17 @@ def test_each_thing_a_step_leaves_out_is_assumed_and_told(
         ("    may slip: 10 min\n", of("may-slip", "Soup", tasks=("serve/soup",), minutes=10)),
         ("    serve: 5 min\n", of("serve", "Soup", tasks=("serve/soup",), minutes=5)),
         ("    clear: 5 min\n", of("clear", "Soup", tasks=("clear/soup",), minutes=5)),
-        ("    standing: yes\n", of("seat", tasks=("guests-to-the-table",), minutes=5)),
     ],
 )
 def test_each_thing_a_course_leaves_out_is_assumed_and_told(plan_from: PlanFrom, left_out: str, told: Assumed) -> None:
     assert filled(plan_from, course=COURSE.replace(left_out, "")).assumed == (told,)
+
+
+def test_a_course_eaten_seated_has_guests_to_seat_and_a_while_to_sit(plan_from: PlanFrom) -> None:
+    assumed = filled(plan_from, course=COURSE.replace("    standing: yes\n", "")).assumed
+    seat, sit = sorted(assumed, key=lambda each: each.kind)
+    assert seat == of("seat", tasks=("guests-to-the-table",), minutes=5)
+    assert sit == of("sit", "Soup", tasks=("serve/soup",), minutes=8)
 
 
 @pytest.mark.parametrize(

@@ -243,7 +243,7 @@ courses:
     dishes:
       - dish: Cold roast beef
         ingredients: [1.8 kg cooked roast beef (butcher)]
-        steps: [{step: carve the roast, takes: 25 min}]
+        steps: [{step: carve the roast, takes: 25 min, keeps: 2 h in the room}]
 """
 
 
