@@ -224,7 +224,7 @@ USUAL_JOBS: dict[str, UsualJob] = {
     # out of doors
     "mow the lawn": UsualJob(45, "mow|cut|trim|strim", "lawn|grass", _DAYTIME, ("put out the cushions",)),
     "tidy the garden": UsualJob(
-        30, "tidy|weed|rake|clip|trim|prune|sweep up", "garden|yard|bed|border|hedge|leaf|flower bed", _DAYTIME,
+        30, "tidy|weed|rake|clip|trim|prune|sweep up", "garden|yard|bed|border|hedge|leaf|leaves|flower bed", _DAYTIME,
         ("put out the cushions",),
     ),
     "put out the cushions": UsualJob(

@@ -217,9 +217,12 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
      r"vol-au-vents?|profiteroles?|eclairs?|croquembouche"),
     (Keeps("a cheesecake", fridge=2 * _D),
      r"cheesecakes?", "="),
+    (Keeps("a sweet custard pie, eaten cool", room=2 * _H, fridge=_D),
+     r"(?:custard|lemon|cream|egg custard|pumpkin|sweet potato|pecan|walnut|chess|buttermilk|key lime|chocolate|banana|"
+     r"coconut|chocolate cream|lemon meringue|meringue) (?:tart(?:let)?s?|pies?|flans?)|tarte au citron|pasteis", "="),
     (Keeps("a custard or cream tart", hot=30, fridge=_D),
-     r"quiches?|(?:custard|lemon|cream|egg|treacle|onion|leek|tomato|cheese|savoury|savory|pumpkin|pecan|"
-     r"key lime) (?:tart(?:let)?s?|pies?|flans?)|tartlets?|flans?|frittatas?|tortilla espanola|clafoutis", "="),
+     r"quiches?|(?:egg|treacle|onion|leek|tomato|cheese|savoury|savory) (?:tart(?:let)?s?|pies?|flans?)|tartlets?|"
+     r"flans?|frittatas?|tortilla espanola|clafoutis", "="),
     (Keeps("a hot pudding", hot=30, room=2 * _H),
      r"crumbles?|cobblers?|(?:steamed|sponge|sticky toffee|bread(?: and butter)?|rice|christmas|plum|suet|"
      r"toffee) puddings?|(?:fruit|apple|pear|plum|peach|berry|blueberry|rhubarb|cherry) crisp|brown bett(?:y|ies)|"

@@ -78,7 +78,7 @@ BAKED = {
     ),
     "a tart with custard in it does not keep as its shell does": (
         "Custard tart", "6 egg yolks, 500 ml cream, 250 g flour",
-        "pour the custard into the baked case ~ 5 min; bake the tart @ oven at 130 C ~ 40 min", [None, (30, "room")],
+        "pour the custard into the baked case ~ 5 min; bake the tart @ oven at 130 C ~ 40 min", [None, (120, "room")],
     ),
 }  # fmt: skip
 COLD = {
