@@ -4,6 +4,7 @@ import contextlib
 import os
 import sys
 from collections.abc import Iterator
+from typing import TextIO
 
 from board.app import words
 from board.base.wrap import wrapped
@@ -40,12 +41,13 @@ def tell(text: object) -> None:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stderr.fileno())
 
 
-def fitted(text: str) -> str:
-    """A message as stderr shows it."""
-    if sys.stderr is None or not sys.stderr.isatty():
+def fitted(text: str, stream: TextIO | None = None) -> str:
+    """A text as a stream shows it; without one, as stderr does."""
+    stream = sys.stderr if stream is None else stream
+    if stream is None or not stream.isatty():
         return text
     try:
-        width = os.get_terminal_size(sys.stderr.fileno()).columns
+        width = os.get_terminal_size(stream.fileno()).columns
     except (OSError, ValueError):
         return text
     return wrapped(text, width) if width > 0 else text
