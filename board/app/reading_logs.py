@@ -6,8 +6,10 @@ from pathlib import Path
 from typing import TYPE_CHECKING, TypeVar
 
 from board.app import words
+from board.app.terminal import working
 from board.base.errors import Trouble
 from board.base.plain import one_line
+from board.evening.events import NightDrawn
 from board.evening.fold import fold_all
 from board.evening.state import begin
 from board.files.paths import logs_folder
@@ -66,10 +68,11 @@ def look_back(path: Path, *, odds: bool = False, night: bool = False) -> LookedB
 
         chances = on_time(sheet, PLAYED_EVENINGS, SEED, assume=True)
     account: tuple[str, ...] = ()
-    if night:
+    if night and any(isinstance(event, NightDrawn) for event in contents.events):
         from board.rehearsal.account_lines import account_lines  # imported only when asked for
 
-        account = tuple(account_lines([contents.opened, *contents.events]))
+        with working(words.PLAYING_AGAIN):
+            account = tuple(account_lines([contents.opened, *contents.events]))
     return LookedBack(
         date=sheet.date,
         review=measured(state, contents.opened),

@@ -13,7 +13,7 @@ from zoneinfo import ZoneInfo
 from board.app import words
 from board.app.confirm_stops import ask_about_stops
 from board.app.splash import FirstPicture
-from board.app.terminal import fitted
+from board.app.terminal import fitted, working
 from board.app.timetables import sheet_of
 from board.base import words as shared
 from board.base.clock import Clock, StoppedClock, VirtualClock, WallClock
@@ -200,7 +200,9 @@ def _print_score(evening: Evening, night: Night | None) -> None:
         for line in night_score(evening, night):
             print(line, flush=True)  # before the account, which takes seconds
         offers = evening.offers if isinstance(evening, NightEvening) else ()
-        for line in account_lines(evening.told, offers):
+        with working(words.PLAYING_AGAIN):
+            lines = list(account_lines(evening.told, offers))
+        for line in lines:
             print(fitted(line, sys.stdout))
         print()
 
@@ -399,7 +401,9 @@ def play_plainly(sheet: RunSheet, path: Path, start: datetime, wish: NightWish |
             if wish is not None:
                 from board.rehearsal.account_lines import account_lines  # imported only when a night is over
 
-                yield from account_lines(evening.told)
+                with working(words.PLAYING_AGAIN):
+                    lines = list(account_lines(evening.told))
+                yield from lines
         except Stuck as stuck:
             raise Trouble(words.stuck(one_line(stuck))) from None
     yield words.log_lies_at(one_line(path))

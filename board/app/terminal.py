@@ -10,16 +10,16 @@ from board.app import words
 from board.base.wrap import wrapped
 
 
-def say_working() -> None:
-    """Says on a terminal's stderr that a timetable is being worked out."""
+def say_working(what: str = words.WORKING) -> None:
+    """Says on a terminal's stderr what is being worked out: a timetable."""
     if sys.stderr.isatty():
-        print(words.WORKING, file=sys.stderr)
+        print(what, file=sys.stderr)
 
 
 @contextlib.contextmanager
-def working() -> Iterator[None]:
-    """Says on a terminal that a timetable is being worked out, and clears that line at the end."""
-    say_working()
+def working(what: str = words.WORKING) -> Iterator[None]:
+    """Says on a terminal what is being worked out, a timetable unless told, and clears that line at the end."""
+    say_working(what)
     try:
         yield
     finally:

@@ -9,6 +9,7 @@ from bisect import bisect_right
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
+from typing import assert_never
 
 from msgspec.structs import replace as replace_event
 
@@ -23,6 +24,7 @@ from board.evening.events import (
     GuestsDelayed,
     NightDrawn,
     Part,
+    ReadingTaken,
     SheetTaken,
     StepLeftOut,
     StepStretched,
@@ -32,17 +34,20 @@ from board.evening.fold import fold_all
 from board.evening.forecast import Forecaster
 from board.evening.slip_wishes import oven_of
 from board.evening.state import State, begin
-from board.evening.wishes import DelayGuests, Lengthen
+from board.evening.wishes import DelayGuests, DropDish, Later, LeaveOut, Lengthen, Push, TakeSheet, Wish
 from board.rehearsal.draw import MINUTE, Night, instead, night_in
 from board.rehearsal.live_night import Offered
 from board.rehearsal.player import Stuck
-from board.rehearsal.replay import Toll, played_on, toll
+from board.rehearsal.replay import Habits, Toll, played_on, toll
+from board.review.measure import measured
 from board.review.trace import Answer, answered_late
 
 Decision = CoursePushed | SheetTaken | DishDropped | StepLeftOut | StepStretched | GuestsDelayed | CallPutOff
 # Bounds on what is played, all ours: what is beyond them counts in the sums, but is not told by itself.
-MOST_LATE, MOST_DECISIONS, MOST_OFFERS = 6, 8, 3
+MOST_LATE, MOST_DECISIONS, MOST_PLAYED, MOST_OFFERS = 6, 8, 3, 3
 PUSHES = (5, 10, 15, 20, 30, 45)  # minutes tried in place of a push
+WOULD_PUSH = (5, 10)  # minutes tried where none was made
+MOST_COURSES, MOST_MOMENTS = 2, 2  # for which, and at which, such a push is tried
 TOLD = 2  # decisions
 
 
@@ -65,12 +70,21 @@ class Share:
 
 
 @dataclass(frozen=True, slots=True)
-class Mattered:
-    """A decision, or an offer that was left. `added`: what the decision did. `better`: what would have been: a push of
-    so many minutes, 0 for nothing at all, or the moment to take the offer; None if no better was found. `gain`: what
-    that takes off besides."""
+class NotPushed:
+    """A push that could have been made when the board was told that something takes longer."""
 
-    about: Decision | Offered
+    course: str
+    minutes: int
+    at: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class Mattered:
+    """A decision, an offer that was left, or a push not made. `added`: what the decision did. `better`: what would have
+    been: a push of so many minutes, 0 for nothing at all, or the moment to take the offer; None if no better was found.
+    `gain`: what that, or the push not made, takes off besides."""
+
+    about: Decision | Offered | NotPushed
     added: Toll
     better: int | datetime | None
     gain: Toll
@@ -134,6 +148,27 @@ def _is_gain(toll: Toll) -> bool:
     return (toll.minutes_late, toll.unsafe, toll.stood) < (0, 0, 0)
 
 
+def _wish(event: Decision) -> Wish:
+    """The wish a decision came of."""
+    match event:
+        case CoursePushed():
+            return Push(event.course, event.minutes)
+        case SheetTaken():
+            return TakeSheet(event.sheet)
+        case DishDropped():
+            return DropDish(event.dish, event.course, under_way=True)
+        case StepLeftOut():
+            return LeaveOut(event.slot)
+        case StepStretched():
+            return Lengthen(event.slots, event.minutes, event.oven)
+        case GuestsDelayed():
+            return DelayGuests(event.minutes, event.course)
+        case CallPutOff():
+            return Later(event.slot, event.part, event.number, event.minutes)
+        case _:
+            assert_never(event)
+
+
 class _Books:
     """`told[:begun]` lies before the night."""
 
@@ -147,6 +182,7 @@ class _Books:
         self.state = state_of(told)
         self.index = {event.n: i for i, event in enumerate(told)}
         self.late = sorted(self._late(), key=lambda each: -each.minutes)[:MOST_LATE]
+        self.decisions = self._decisions()
         self._worth: dict[tuple[int, datetime], Toll] = {}
 
     def account(self) -> Account:
@@ -213,7 +249,7 @@ class _Books:
             found[key] = Share(cause, added if known is None else known.toll + added)
 
         here = self.begun
-        for event, decision in self._decisions():
+        for event, decision in self.decisions[:MOST_DECISIONS]:
             for cause, added in self._split(here, self._after(here), event, self._before(event)):
                 add(cause, added)
             add(decision, self._after(event + 1) - self._before(event))
@@ -227,15 +263,17 @@ class _Books:
         found: list[tuple[int, Decision | None]] = []
         for i in range(self.begun, len(self.told)):
             event = self.told[i]
-            if isinstance(event, Decision) and not self._is_of_the_night(i, event):
+            if isinstance(event, Decision) and not self._is_no_choice(i, event):
                 found.append((i, event))
             elif isinstance(event, TakenBack):
                 targets = [self.told[self.index[n]] for n in event.targets if n in self.index]
                 found.append((i, next((each for each in targets if isinstance(each, Decision)), None)))
-        return found[:MOST_DECISIONS]
+        return found
 
-    def _is_of_the_night(self, i: int, event: Decision) -> bool:
-        """Whether the night put this in the place of an answer."""
+    def _is_no_choice(self, i: int, event: Decision) -> bool:
+        """Whether the night put this in the place of an answer, or the board put a call off for what a probe showed."""
+        if isinstance(event, CallPutOff):
+            return isinstance(self.told[i - 1], ReadingTaken) and self.told[i - 1].n == event.n - 1
         if not isinstance(event, StepStretched | GuestsDelayed):
             return False
         state = state_of(self.told[:i])
@@ -292,12 +330,13 @@ class _Books:
     def _mattered(self, yours: Sequence[Share]) -> list[Mattered]:
         """The weightiest decisions and left offers."""
         undone = {n for event in self.told if isinstance(event, TakenBack) for n in event.targets}
-        found = [
-            self._decided(share.cause, share.toll)
-            for share in yours
+        made = [
+            (share.cause, share.toll)
+            for share in sorted(yours, key=lambda each: _weight(each.toll), reverse=True)
             if isinstance(share.cause, Decision) and share.cause.n not in undone
         ]
-        found += self._left()
+        found = [self._decided(*each) for each in made[:MOST_PLAYED]]
+        found += [*self._left(), *self._not_pushed()]
         return sorted(found, key=lambda each: each.weight, reverse=True)[:TOLD]
 
     def _decided(self, event: Decision, added: Toll) -> Mattered:
@@ -314,15 +353,87 @@ class _Books:
             if first is not None:
                 others.append((first.at, self._after(i + 1) + self._if_taken(first) - added))
         for what, other in others:
-            if other.betters(best):
+            if other.betters(best) and self._holds(event, what):
                 best, better = other, what
         return Mattered(event, added, better, self._after(i + 1) - best)
 
+    def _holds(self, event: Decision, what: int | datetime) -> bool:
+        """Whether it is no worse for this host either: with the answers and decisions that came after."""
+        i = self.index[event.n]
+        if isinstance(what, datetime):
+            offer = next(offer for offer in self.offers if offer.at == what)
+            return self._holds_if_taken(offer)
+        other = [replace_event(event, minutes=what)] if isinstance(event, CoursePushed) and what else []
+        habits = self._habits(i + 1, event.at)
+        return self._no_worse(self.told[:i], event.at, other, [event], habits)
+
+    def _holds_if_taken(self, offer: Offered) -> bool:
+        habits = self._habits(offer.events, offer.at)
+        return self._no_worse(self.told[: offer.events], offer.at, [self._taken(offer)], [], habits)
+
+    def _no_worse(
+        self, told: Sequence[Event], now: datetime, other: Sequence[Event], made: Sequence[Event], habits: Habits
+    ) -> bool:
+        was, would_be = (toll(played_on(self.night, [*told, *each], now, habits)) for each in (made, other))
+        return would_be == was or would_be.betters(was)
+
+    def _habits(self, events: int, now: datetime) -> Habits:
+        """How the host went on after so many events."""
+        late = {(a.slot.id, a.part): a.minutes * MINUTE for a in self._late() if a.answered > now}
+        undone = {n for event in self.told if isinstance(event, TakenBack) for n in event.targets}
+        later = ((i, event) for i, event in self.decisions if i >= events and event is not None)
+        return Habits(
+            late,
+            [(event.at, _wish(event)) for i, event in later if event is self.told[i] and event.n not in undone],
+        )
+
     def _if_taken(self, offer: Offered) -> Toll:
         """What a new timetable would have added when it was offered."""
-        before = self.told[: offer.events]
-        taken = SheetTaken(n=before[-1].n + 1, at=offer.at, sheet=offer.sheet)
-        return self._played(self.night, offer.events, offer.at, taken) - self._at(offer.events, offer.at)
+        taken = self._played(self.night, offer.events, offer.at, self._taken(offer))
+        return taken - self._at(offer.events, offer.at)
+
+    def _taken(self, offer: Offered) -> SheetTaken:
+        return SheetTaken(n=self.told[offer.events - 1].n + 1, at=offer.at, sheet=offer.sheet)
+
+    def _not_pushed(self) -> Iterator[Mattered]:
+        """For each course whose food stood too long: the push that would have spared it most, at the last moments when
+        something was told to take longer."""
+        for course in list(dict.fromkeys(self._stood_too_long()))[:MOST_COURSES]:
+            best: Mattered | None = None
+            for i in self._told_of_delay(course)[:MOST_MOMENTS]:
+                for minutes in WOULD_PUSH:
+                    event = self.told[i]
+                    push = CoursePushed(n=event.n + 1, at=event.at, course=course, minutes=minutes)
+                    gain = self._after(i + 1) - self._played(self.night, i + 1, event.at, push)
+                    weighs = best is None or _weight(gain) > best.weight
+                    if weighs and (-gain).betters(Toll()) and self._push_holds(i + 1, push):
+                        best = Mattered(NotPushed(course, minutes, event.at), Toll(), None, gain)
+            if best is not None:
+                yield best
+
+    def _push_holds(self, events: int, push: CoursePushed) -> bool:
+        return self._no_worse(self.told[:events], push.at, [push], [], self._habits(events, push.at))
+
+    def _stood_too_long(self) -> Iterator[str]:
+        """Courses, the one whose food stood longest for what it keeps first."""
+        opened = self.told[0]
+        assert isinstance(opened, EveningOpened)
+        for kept in measured(self.state, opened).kept_longest():
+            if kept.share > 1 and kept.slot.course is not None:
+                yield kept.slot.course
+
+    def _told_of_delay(self, course: str) -> list[int]:
+        """Where the night told of a delay before a course was plated, the last first."""
+        serve = {c.name: c.serve for c in self.state.sheet.courses}.get(course)
+        plated = self.state.steps[serve].started if serve is not None else None
+        return [
+            i
+            for i in reversed(range(self.begun, len(self.told)))
+            if isinstance(event := self.told[i], StepStretched | GuestsDelayed)
+            and self._is_no_choice(i, event)
+            and plated is not None
+            and event.at < plated
+        ]
 
     def _left(self) -> Iterator[Mattered]:
         """Offers that were left and would have helped."""
@@ -330,5 +441,5 @@ class _Books:
         left = [offer for offer in self.offers if offer.events >= self.begun and offer.sheet not in taken]
         for offer in sorted(left, key=lambda each: -each.promised)[:MOST_OFFERS]:
             added = self._if_taken(offer)
-            if added.betters(Toll()):
+            if added.betters(Toll()) and self._holds_if_taken(offer):
                 yield Mattered(offer, Toll(), offer.at, -added)

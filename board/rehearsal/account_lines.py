@@ -8,7 +8,7 @@ from board.base import words as shared
 from board.base.plain import one_line
 from board.evening.events import CallPutOff, DishDropped, Event, NightDrawn, StepLeftOut, StepStretched
 from board.rehearsal import words
-from board.rehearsal.account import Account, Decision, Mattered, Mishap, Share, account, state_of
+from board.rehearsal.account import Account, Decision, Mattered, Mishap, NotPushed, Share, account, state_of
 from board.rehearsal.live_night import Offered
 from board.rehearsal.replay import Toll, total
 from board.review.trace import Answer
@@ -110,6 +110,8 @@ class _Says:
         about, better, gain = found.about, found.better, self.toll(found.gain)
         if isinstance(about, Offered):
             return words.left_offer(self.at(about.at), gain)
+        if isinstance(about, NotPushed):
+            return words.not_pushed(self.at(about.at), one_line(about.course), about.minutes, gain)
         head = words.mattered(self.at(about.at), self._decision(about), self._did(found.added))
         if better is None:
             return head + words.AS_GOOD

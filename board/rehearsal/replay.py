@@ -2,20 +2,21 @@
 and what came of it. Without a log or a screen.
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from board.base.clock import StoppedClock
 from board.evening.calls import Call, calls
+from board.evening.decide import decide
 from board.evening.events import EveningClosed, EveningOpened, Event, StepFinished
 from board.evening.leftovers import left_out_of, spans
 from board.evening.raise_due import raise_calls
 from board.evening.readings import lacks, last_reading
 from board.evening.state import State
-from board.evening.wishes import TakeReading
+from board.evening.wishes import Refusal, TakeReading, Wish
 from board.log.write import Memory
-from board.rehearsal.draw import Night
+from board.rehearsal.draw import Night, unheard_until
 from board.rehearsal.player import AsDrawn, Deed, advance
 from board.review.measure import measured
 from board.session.session import Evening
@@ -69,14 +70,23 @@ def total(tolls: Iterable[Toll]) -> Toll:
     return sum(tolls, Toll())
 
 
-def played_on(night: Night, told: Sequence[Event], now: datetime) -> Evening:
-    """The evening whose first event is an `EveningOpened`, played to its end from `now`. Raises Stuck."""
+@dataclass(frozen=True, slots=True)
+class Habits:
+    """What a host goes on doing: how late they answer, by slot and part of it, and what they decide, and when."""
+
+    late: Mapping[tuple[str, str], timedelta]
+    decisions: Sequence[tuple[datetime, Wish]]
+
+
+def played_on(night: Night, told: Sequence[Event], now: datetime, habits: Habits | None = None) -> Evening:
+    """The evening whose first event is an `EveningOpened`, played to its end from `now`: every call answered at once
+    and nothing decided, or by a host's habits. Raises Stuck."""
     opened = told[0]
     assert isinstance(opened, EveningOpened)
     clock = StoppedClock(now)
     past = [event for event in told if not isinstance(event, EveningClosed)]
     evening = _Unseen(opened.sheet, clock, Memory(), past)
-    list(advance(evening, clock, _Straight(night)))
+    list(advance(evening, clock, _Straight(night) if habits is None else _AsBefore(night, habits)))
     return evening
 
 
@@ -109,6 +119,36 @@ class _Straight(AsDrawn):
         if call.part == "end" and read is not None and slot.core_celsius is not None and lacks(slot, read.celsius):
             return Deed(TakeReading(slot.id, slot.core_celsius, "end"))
         return super().done(present, call)
+
+
+class _AsBefore(_Straight):
+    """A host with habits. A decision that no longer fits is left."""
+
+    def __init__(self, night: Night, habits: Habits) -> None:
+        super().__init__(night)
+        self.late = habits.late
+        self.ahead = sorted(habits.decisions, key=lambda each: each[0])
+
+    def deed(self, present: Present) -> Deed | None:
+        while self.ahead and self.ahead[0][0] <= present.now:
+            _, wish = self.ahead.pop(0)
+            if not isinstance(decide(present.state, wish, present.now), Refusal):
+                return Deed(wish)
+        return super().deed(present)
+
+    def hears(self, present: Present, call: Call) -> bool:
+        return super().hears(present, call) and self._answers(present, call) <= present.now
+
+    def next(self, present: Present) -> datetime | None:
+        moments = [super().next(present), *(self._answers(present, call) for call in present.due)]
+        moments += [moment for moment, _ in self.ahead[:1]]
+        return min((moment for moment in moments if moment is not None and moment > present.now), default=None)
+
+    def _answers(self, present: Present, call: Call) -> datetime:
+        heard = call.raised or call.due
+        if call.part == "end":
+            heard = max(heard, unheard_until(self.night, present.state, call.slot) or heard)
+        return heard + self.late.get((call.slot, call.part), timedelta())
 
 
 class _Unseen(Evening):

@@ -171,3 +171,7 @@ def sooner(at: str, toll: str) -> str:
 
 def left_offer(at: str, toll: str) -> str:
     return f"{at} you left the new timetable that was offered: it would have saved {toll}."
+
+
+def not_pushed(at: str, course: str, minutes: int, toll: str) -> str:
+    return f"{at} a push of {course} by {minutes} min would have spared {toll}."

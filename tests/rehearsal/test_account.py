@@ -1,23 +1,25 @@
 """The account of a rehearsed night adds up to what came, blames nobody for nothing, and tells no alternative that is
 worse. How a night is weighed is our own; there is no outside source for it."""
 
+import dataclasses
 import random
 from collections.abc import Sequence
 from dataclasses import replace
+from datetime import datetime
 
 import msgspec
 import pytest
 
-from board.evening.events import EveningClosed, Event, NightDrawn
+from board.evening.events import CoursePushed, EveningClosed, Event, GuestsDelayed, NightDrawn
 from board.evening.wishes import Close, Later, LeaveOut, Push, TakeBack, TakeSheet, Wish
-from board.rehearsal.account import Account, account
+from board.rehearsal.account import Account, NotPushed, account
 from board.rehearsal.account_lines import account_lines, said
 from board.rehearsal.draw import MINUTE, Mishaps, Night, draw_night, night_event, night_in
 from board.rehearsal.live_night import NightEvening, Offered
 from board.rehearsal.player import AsDrawn
-from board.rehearsal.replay import Toll, played_on, toll, total
+from board.rehearsal.replay import Habits, Toll, played_on, toll, total
 from board.review.trace import Answer
-from board.sheet.run_sheet import RunSheet
+from board.sheet.run_sheet import Keeping, RunSheet
 from tests.conftest import Host, at
 
 CALM = Night()
@@ -53,6 +55,31 @@ class Practised:
 
     def _next(self):
         return self.own.next(self.evening.tick())
+
+
+class Late(Practised):
+    """A host who answers some calls so many minutes late, and pushes the stew by ten."""
+
+    def __init__(self, sheet: RunSheet, night: Night, late: dict[tuple[str, str], int], push_at: str) -> None:
+        super().__init__(sheet, night)
+        self.late, self.push_at = late, push_at
+
+    def to_the_end(self) -> list[Event]:
+        self.to(self.push_at)
+        self.wish(Push("Stew", 10))
+        while True:
+            present = self.evening.tick()
+            due = [c for c in present.due if present.now >= self._answered(c.raised or c.due, (c.slot, c.part))]
+            deed = self.own.deed(dataclasses.replace(present, due=tuple(due))) if due else None
+            if deed is not None and deed.wish is not None:
+                self.wish(deed.wish)
+            elif any(not step.settled for step in self.evening.state.steps.values()):
+                self.host.clock.set(present.now + MINUTE)
+            else:
+                return self.evening.told
+
+    def _answered(self, raised: datetime, call: tuple[str, str]) -> datetime:
+        return raised + self.late.get(call, 0) * MINUTE
 
 
 class Guesses(Practised):
@@ -138,16 +165,17 @@ def test_who_answers_at_once_and_decides_nothing_costs_and_saves_nothing(little:
     told = Guesses(little, night, seed).play()
     made = found(told)
 
-    assert (made.cost, made.saved, made.mattered) == ((), (), ())
+    assert (made.cost, made.saved) == ((), ())
+    assert all(isinstance(each.about, NotPushed) for each in made.mattered)
     assert (made.planned + total(share.toll for share in made.night) - made.came).is_nothing
-    assert list(said(made, little))[-1] == "Your answers and decisions changed nothing."
+    assert "Your answers and decisions changed nothing." in list(said(made, little))
 
 
 @pytest.mark.parametrize("seed", range(12, 20))
 def test_no_alternative_that_is_told_is_worse_when_it_is_played(little: RunSheet, seed: int) -> None:
     told = Guesses(little, night_of(little, seed), seed, decides=0.3).play()
     for each in found(told).mattered:
-        if isinstance(each.about, Offered) or not isinstance(each.better, int):
+        if isinstance(each.about, Offered | NotPushed) or not isinstance(each.better, int):
             continue
         i = next(i for i, event in enumerate(told) if event.n == each.about.n)
         other = [msgspec.structs.replace(each.about, minutes=each.better)] if each.better else []
@@ -155,6 +183,18 @@ def test_no_alternative_that_is_told_is_worse_when_it_is_played(little: RunSheet
         instead = toll(played_on(drawn, [*told[:i], *other], each.about.at))
 
         assert instead.betters(worth(told[: i + 1]))
+
+
+@pytest.mark.parametrize("seed", range(4))
+def test_a_host_played_again_by_their_habits_comes_to_the_same(little: RunSheet, seed: int) -> None:
+    night = Night({"stew": (65 + 5 * seed) * MINUTE}, guests_late=5 * seed)
+    told = Late(little, night, {("serve", "start"): 7, ("stew", "end"): 3 * seed}, push_at="18:00").to_the_end()
+    first = next(i for i, event in enumerate(told, 1) if isinstance(event, NightDrawn))
+    late = {("serve", "start"): 7 * MINUTE, ("stew", "end"): 3 * seed * MINUTE}
+    again = played_on(night, told[:first], told[first - 1].at, Habits(late, [(at("18:00"), Push("Stew", 10))]))
+
+    assert toll(again) == worth(told)
+    assert found(told).cost != ()
 
 
 def test_the_same_log_gives_the_same_account(little: RunSheet) -> None:
@@ -304,3 +344,19 @@ def test_an_end_put_off_by_the_host_is_not_called_early(little: RunSheet) -> Non
     evening.host.clock.set(at("17:22"))
 
     assert evening.evening.tick().told == ()
+
+
+def test_a_push_that_would_have_spared_food_is_told_and_does_when_played(little: RunSheet) -> None:
+    short = Keeping(8, "hot")
+    slots = tuple(msgspec.structs.replace(s, keeping=short) if s.id == "sauce" else s for s in little.slots)
+    sheet = msgspec.structs.replace(little, slots=slots)
+    told = Practised(sheet, Night(guests_late=5, forgotten={"stew": 26 * MINUTE})).to_the_end()
+    made = found(told)
+
+    (mattered,) = made.mattered
+    assert mattered.about == NotPushed("Stew", 5, at("18:30"))
+    i = next(i for i, event in enumerate(told) if isinstance(event, GuestsDelayed))
+    push = CoursePushed(n=told[i].n + 1, at=told[i].at, course="Stew", minutes=5)
+    assert worth(told[: i + 1]) - worth(told[: i + 1], push) == mattered.gain
+    assert mattered.gain.stood > 0
+    assert "18:30 a push of Stew by 5 min would have spared food" in list(said(made, sheet))[-1]
