@@ -10,11 +10,12 @@ from datetime import datetime
 import msgspec
 import pytest
 
+from board.app.sessions import _with_night
 from board.evening.events import CoursePushed, EveningClosed, Event, GuestsDelayed, NightDrawn
 from board.evening.wishes import Close, Later, LeaveOut, Push, TakeBack, TakeSheet, Wish
 from board.rehearsal.account import Account, NotPushed, account
 from board.rehearsal.account_lines import account_lines, said
-from board.rehearsal.draw import MINUTE, Mishaps, Night, draw_night, night_event, night_in
+from board.rehearsal.draw import MINUTE, Mishaps, Night, NightWish, draw_night, night_event, night_in
 from board.rehearsal.live_night import NightEvening, Offered
 from board.rehearsal.player import AsDrawn
 from board.rehearsal.replay import Habits, Toll, played_on, toll, total
@@ -360,3 +361,13 @@ def test_a_push_that_would_have_spared_food_is_told_and_does_when_played(little:
     assert worth(told[: i + 1]) - worth(told[: i + 1], push) == mattered.gain
     assert mattered.gain.stood > 0
     assert "18:30 a push of Stew by 5 min would have spared food" in list(said(made, sheet))[-1]
+
+
+def test_an_evening_gone_on_with_keeps_the_night_it_began_with(little: RunSheet) -> None:
+    begun = Practised(little, Night({"stew": 70 * MINUTE}, guests_late=5))
+    begun.to("18:00")
+    again, night = _with_night(begun.host.evening, NightWish("rough", 9))
+
+    assert isinstance(again, NightEvening)
+    assert night == again.night == begun.evening.night
+    assert sum(isinstance(event, NightDrawn) for event in again.told) == 1
