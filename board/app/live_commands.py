@@ -4,10 +4,11 @@ Each takes the parsed arguments and returns an exit code. Raises Trouble.
 """
 
 import argparse
+import sys
 from typing import TYPE_CHECKING
 
 from board.app import words
-from board.app.terminal import has_terminal, tell, working
+from board.app.terminal import fitted, has_terminal, tell, working
 from board.base.exits import ExitCode
 
 if TYPE_CHECKING:
@@ -93,7 +94,7 @@ def rehearse(arguments: argparse.Namespace) -> int:
     path = arguments.log or rehearsal_log(sheet, fresh=fresh)
     if plain:
         for line in play_plainly(sheet, path, start, night):
-            print(line)
+            print(fitted(line, sys.stdout))
     else:
         clock = VirtualClock(start, arguments.speed)
         path = None if arguments.no_log else path

@@ -25,7 +25,8 @@ def review(arguments: argparse.Namespace) -> int:
     from board.output.evenings import evening_form, print_evening, print_evenings
     from board.output.tables import console
 
-    evenings, unreadable = look_back_on(arguments.logs, odds=arguments.odds)
+    night = len(arguments.logs) == 1 and arguments.html is None and not arguments.json
+    evenings, unreadable = look_back_on(arguments.logs, odds=arguments.odds, night=night)
     for why in unreadable:
         tell(why)
     if not evenings:

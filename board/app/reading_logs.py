@@ -6,8 +6,10 @@ from pathlib import Path
 from typing import TYPE_CHECKING, TypeVar
 
 from board.app import words
+from board.app.terminal import working
 from board.base.errors import Trouble
 from board.base.plain import one_line
+from board.evening.events import NightDrawn
 from board.evening.fold import fold_all
 from board.evening.state import begin
 from board.files.paths import logs_folder
@@ -34,10 +36,12 @@ def contents_of(path: Path) -> LogContents:
         raise Trouble(one_line(wrong)) from None
 
 
-def look_back_on(paths: Sequence[Path], *, odds: bool = False) -> tuple[list[LookedBack], list[str]]:
+def look_back_on(
+    paths: Sequence[Path], *, odds: bool = False, night: bool = False
+) -> tuple[list[LookedBack], list[str]]:
     """Each evening whose log can be read, and messages about the others. Raises Trouble if the only one cannot be
     read."""
-    return _each(paths, lambda path: look_back(path, odds=odds))
+    return _each(paths, lambda path: look_back(path, odds=odds, night=night))
 
 
 def _each(paths: Sequence[Path], read: Callable[[Path], T]) -> tuple[list[T], list[str]]:
@@ -52,9 +56,9 @@ def _each(paths: Sequence[Path], read: Callable[[Path], T]) -> tuple[list[T], li
     return found, wrong
 
 
-def look_back(path: Path, *, odds: bool = False) -> LookedBack:
-    """The evening in a log. `odds`: also the share of evenings in which each course should be on time. Raises
-    Trouble."""
+def look_back(path: Path, *, odds: bool = False, night: bool = False) -> LookedBack:
+    """The evening in a log. `odds`: also the share of evenings in which each course should be on time.
+    `night`: also the account of a rehearsal's mishaps, which takes seconds. Raises Trouble."""
     contents = contents_of(path)
     sheet = contents.opened.sheet
     state = fold_all(begin(sheet), [contents.opened, *contents.events])
@@ -63,6 +67,12 @@ def look_back(path: Path, *, odds: bool = False) -> LookedBack:
         from board.odds.many import on_time  # imported only when asked for: nothing else here needs arrays
 
         chances = on_time(sheet, PLAYED_EVENINGS, SEED, assume=True)
+    account: tuple[str, ...] = ()
+    if night and any(isinstance(event, NightDrawn) for event in contents.events):
+        from board.rehearsal.account_lines import account_lines  # imported only when asked for
+
+        with working(words.PLAYING_AGAIN):
+            account = tuple(account_lines([contents.opened, *contents.events]))
     return LookedBack(
         date=sheet.date,
         review=measured(state, contents.opened),
@@ -70,6 +80,7 @@ def look_back(path: Path, *, odds: bool = False) -> LookedBack:
         answers=tuple(answered_late(state)),
         away=away_planned_and_actual(state),
         chances=chances,
+        account=account,
         dropped=contents.dropped,
     )
 

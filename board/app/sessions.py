@@ -1,5 +1,6 @@
 """Opens an evening on a log and runs it: live on the board, rehearsed, or played line by line."""
 
+import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
@@ -12,18 +13,19 @@ from zoneinfo import ZoneInfo
 from board.app import words
 from board.app.confirm_stops import ask_about_stops
 from board.app.splash import FirstPicture
+from board.app.terminal import fitted, working
 from board.app.timetables import sheet_of
 from board.base import words as shared
 from board.base.clock import Clock, StoppedClock, VirtualClock, WallClock
 from board.base.errors import Trouble
 from board.base.plain import one_line
-from board.evening.events import EveningOpened
+from board.evening.events import EveningOpened, NightDrawn
 from board.files.paths import newest_log
 from board.files.preferences import read_settings, remember_theme, settings_file
 from board.log.follow import Follower
 from board.log.read import LogContents, NoLog, read_log
 from board.log.write import LogInUse, Memory, RunLog
-from board.rehearsal.draw import Mishaps, Night, NightWish, night_score
+from board.rehearsal.draw import Mishaps, Night, NightWish, night_event, night_in, night_score
 from board.rehearsal.live_night import NightEvening
 from board.rehearsal.player import Stuck, catch_up, play
 from board.session.session import Evening, open_evening, unlogged_evening
@@ -172,17 +174,37 @@ def night_of(plan: Path, mishaps: Mishaps, seed: int) -> NightWish:
 
 def _with_night(evening: Evening, wish: NightWish | None) -> tuple[Evening, Night | None]:
     """The evening with a night drawn over it, from the sheet it began with."""
-    if wish is None:
+    drawn = next((event for event in evening.told if isinstance(event, NightDrawn)), None)
+    if drawn is not None:  # an evening gone on with has the night it began with
+        night = night_in(drawn)
+    elif wish is not None:
+        night = _begin_night(evening, wish)
+    else:
         return evening, None
+    return NightEvening(evening, night), night
+
+
+def _begin_night(evening: Evening, wish: NightWish) -> Night:
+    """Draws the night from the sheet the evening began with, and logs it."""
     opened = next(event for event in evening.told if isinstance(event, EveningOpened))
     night = wish.draw(opened.sheet)
-    return NightEvening(evening, night), night
+    evening.begin_night(night_event(night, opened.at))
+    return night
 
 
 def _print_score(evening: Evening, night: Night | None) -> None:
     """Prints how the night went, if the host ended it."""
     if night is not None and evening.state.closed:
-        print("\n".join([*night_score(evening, night), ""]))
+        from board.rehearsal.account_lines import account_lines  # imported only when a night is over
+
+        for line in night_score(evening, night):
+            print(line, flush=True)  # before the account, which takes seconds
+        offers = evening.offers if isinstance(evening, NightEvening) else ()
+        with working(words.PLAYING_AGAIN):
+            lines = list(account_lines(evening.told, offers))
+        for line in lines:
+            print(fitted(line, sys.stdout))
+        print()
 
 
 def _run_without_log(
@@ -286,7 +308,7 @@ def _run_app(
         virtual=virtual,
         bell=dress.bell,
         greeting=greeting,
-        advisor=Advisor(background),
+        advisor=Advisor(background, heard=evening.offered if isinstance(evening, NightEvening) else None),
         theme=dress.theme,
         remembered=read_settings(file).theme,
         remember=partial(remember_theme, file),
@@ -375,7 +397,13 @@ def play_plainly(sheet: RunSheet, path: Path, start: datetime, wish: NightWish |
             raise Trouble(words.log_not_empty(one_line(path)))
         evening = open_evening(sheet, clock, log, rehearsal=True)
         try:
-            yield from play(evening, clock, None if wish is None else wish.draw(sheet))
+            yield from play(evening, clock, None if wish is None else _begin_night(evening, wish))
+            if wish is not None:
+                from board.rehearsal.account_lines import account_lines  # imported only when a night is over
+
+                with working(words.PLAYING_AGAIN):
+                    lines = list(account_lines(evening.told))
+                yield from lines
         except Stuck as stuck:
             raise Trouble(words.stuck(one_line(stuck))) from None
     yield words.log_lies_at(one_line(path))

@@ -4,21 +4,22 @@ import contextlib
 import os
 import sys
 from collections.abc import Iterator
+from typing import TextIO
 
 from board.app import words
 from board.base.wrap import wrapped
 
 
-def say_working() -> None:
-    """Says on a terminal's stderr that a timetable is being worked out."""
+def say_working(what: str = words.WORKING) -> None:
+    """Says on a terminal's stderr what is being worked out: a timetable."""
     if sys.stderr.isatty():
-        print(words.WORKING, file=sys.stderr)
+        print(what, file=sys.stderr)
 
 
 @contextlib.contextmanager
-def working() -> Iterator[None]:
-    """Says on a terminal that a timetable is being worked out, and clears that line at the end."""
-    say_working()
+def working(what: str = words.WORKING) -> Iterator[None]:
+    """Says on a terminal what is being worked out, a timetable unless told, and clears that line at the end."""
+    say_working(what)
     try:
         yield
     finally:
@@ -40,12 +41,13 @@ def tell(text: object) -> None:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stderr.fileno())
 
 
-def fitted(text: str) -> str:
-    """A message as stderr shows it."""
-    if sys.stderr is None or not sys.stderr.isatty():
+def fitted(text: str, stream: TextIO | None = None) -> str:
+    """A text as a stream shows it; without one, as stderr does."""
+    stream = sys.stderr if stream is None else stream
+    if stream is None or not stream.isatty():
         return text
     try:
-        width = os.get_terminal_size(sys.stderr.fileno()).columns
+        width = os.get_terminal_size(stream.fileno()).columns
     except (OSError, ValueError):
         return text
     return wrapped(text, width) if width > 0 else text

@@ -186,6 +186,21 @@ class StopsAccepted(_Event, frozen=True, tag=True, kw_only=True):
     stops: tuple[Stop | str, ...]
 
 
+class NightDrawn(_Event, frozen=True, tag=True, kw_only=True):
+    """From here on a rehearsal goes by a night of mishaps: how long slots really take, how long courses are eaten, how
+    late guests are, how long calls at a slot's end go unheard, which oven is slow; minutes, by slot id or course.
+
+    `evenings`: from how many, beside the plan, the lengths were drawn.
+    """
+
+    lasts: tuple[tuple[str, int], ...]
+    sits: tuple[tuple[str, int], ...]
+    guests_late: int
+    forgotten: tuple[tuple[str, int], ...]
+    oven: str | None
+    evenings: int
+
+
 class TakenBack(_Event, frozen=True, tag=True, kw_only=True):
     """The events with these numbers no longer count."""
 
@@ -228,6 +243,7 @@ Event = (
     | ClockWarned
     | LeftoversPutAway
     | StopsAccepted
+    | NightDrawn
     | TakenBack
     | ClockJumped
     | EveningClosed

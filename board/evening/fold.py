@@ -24,6 +24,7 @@ from board.evening.events import (
     KeepingWarned,
     LeftoversPutAway,
     LookedIn,
+    NightDrawn,
     NoteWritten,
     Part,
     ReadingSkipped,
@@ -157,7 +158,7 @@ class _Draft:
                 self._set(closed=True)
             case BoardReopened():
                 self._set(closed=False)
-            case EveningOpened():
+            case EveningOpened() | NightDrawn():
                 pass
             case TakenBack():
                 self._take_back(event)

@@ -81,6 +81,7 @@ def print_evening(evening: LookedBack, out: Console) -> None:
         (words.REVIEW_CAUSES, causes(evening)),
         (words.REVIEW_LATE_ANSWERS, late_answers(evening)),
         (words.REVIEW_ODDS, odds_lines(evening)),
+        (words.REVIEW_NIGHT, evening.account),
     ):
         if lines:
             out.print()

@@ -1,4 +1,4 @@
 """Nights drawn and played.
 
-For the other rooms: `draw`, `live_night`, `player`.
+For the other rooms: `account`, `account_lines`, `draw`, `live_night`, `player`.
 """

@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING, Literal
 from board.base import words as shared
 from board.base.plain import one_line
 from board.evening.calls import Call
-from board.evening.events import CallRaised, EveningOpened, GuestsDelayed, Part
+from board.evening.events import CallRaised, EveningOpened, GuestsDelayed, NightDrawn, Part
 from board.evening.slip_wishes import oven_of, waiting_for_guests
 from board.evening.state import State
 from board.evening.wishes import DelayGuests, Lengthen
@@ -62,6 +62,32 @@ class Night:
     forgotten: Mapping[str, timedelta] = field(default_factory=dict)
     oven: str | None = None
     evenings: int = 0
+
+
+def night_event(night: Night, at: datetime) -> NightDrawn:
+    """The night as the log keeps it; not numbered yet."""
+
+    def pairs(lengths: Mapping[str, timedelta]) -> tuple[tuple[str, int], ...]:
+        return tuple((about, round(length / MINUTE)) for about, length in lengths.items())
+
+    return NightDrawn(
+        n=0,
+        at=at,
+        lasts=pairs(night.lasts),
+        sits=pairs(night.sits),
+        guests_late=night.guests_late,
+        forgotten=pairs(night.forgotten),
+        oven=night.oven,
+        evenings=night.evenings,
+    )
+
+
+def night_in(event: NightDrawn) -> Night:
+    """The night that the log keeps."""
+    lasts, sits, forgotten = (
+        {about: minutes * MINUTE for about, minutes in pairs} for pairs in (event.lasts, event.sits, event.forgotten)
+    )
+    return Night(lasts, sits, event.guests_late, forgotten, event.oven, event.evenings)
 
 
 @dataclass(frozen=True)
@@ -184,7 +210,8 @@ def truly_over(night: Night, present: Present) -> Iterator[tuple[Slot, bool]]:
     called = {call.slot for call in present.due if call.part == "end"} | set(night.forgotten)
     for slot in present.state.sheet.slots:
         over = really_over(night, present.state, slot)
-        if over is not None and over <= present.now and not slot.ends_by_itself:
+        put_off = present.state.steps[slot.id].put_off.get("end", present.now) > present.now
+        if over is not None and over <= present.now and not slot.ends_by_itself and not put_off:
             yield slot, slot.id in called
 
 

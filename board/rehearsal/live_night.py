@@ -4,7 +4,9 @@ The board shows and logs what it always does. An answer that the night does not 
 tell the board; a forgotten call is not heard for its minutes; what the host must know is told as a line.
 """
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
+from datetime import datetime
+from typing import TYPE_CHECKING
 
 from board.base.plain import one_line
 from board.evening.calls import Call
@@ -13,7 +15,22 @@ from board.evening.wishes import Done, EndUnread, HelperDone, Refusal, Settle, T
 from board.rehearsal import words
 from board.rehearsal.draw import MINUTE, Night, instead, is_unheard, truly_over
 from board.session.session import Evening
+from board.sheet.run_sheet import RunSheet
 from board.view.present import Present
+
+if TYPE_CHECKING:
+    from board.session.replan.gain import Offer
+
+
+@dataclass(frozen=True, slots=True)
+class Offered:
+    """A new timetable as the board offered it: when, how many events the evening had by then, and the minutes late it
+    promised to take off."""
+
+    sheet: RunSheet
+    at: datetime
+    events: int
+    promised: int
 
 
 class NightEvening(Evening):
@@ -22,6 +39,7 @@ class NightEvening(Evening):
     def __init__(self, evening: Evening, night: Night) -> None:
         super().__init__(evening.sheet, evening.clock, evening.keeper, evening.told)
         self.night = night
+        self.offers: list[Offered] = []
         self._to_say: list[str] = []
         self._unheard: set[str] = set()
         self._told_early: set[str] = set()
@@ -53,6 +71,12 @@ class NightEvening(Evening):
             raised=(*(call for call in present.raised if not is_unheard(self.night, present, call)), *heard),
             told=tuple(told),
         )
+
+    def offered(self, offer: "Offer") -> None:
+        """Keeps in mind what the board offers, for the account of the night."""
+        if not self.offers or self.offers[-1].sheet != offer.sheet:
+            promised = offer.before.late - offer.after.late
+            self.offers.append(Offered(offer.sheet, self.now(), len(self.told), promised))
 
     def _answered_by(self, wish: Wish) -> tuple[str, Part] | None:
         """The slot that a wish says has begun or is over, and which of both."""

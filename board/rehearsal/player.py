@@ -67,12 +67,16 @@ class AsDrawn(AtOnce):
         for slot, called in truly_over(self.night, present):
             if not called:
                 return Deed(Settle(slot.id), shared.SIGN["finished"], words.ready_early(one_line(slot.name)))
-        call = next((call for call in present.due if not is_unheard(self.night, present, call)), None)
+        call = next((call for call in present.due if self.hears(present, call)), None)
         if call is None:
             return None
         slot = present.state.sheet.by_id()[call.slot]
         other = instead(self.night, present.state, slot, call.part, present.now)
         return self.done(present, call) if other is None else Deed(other.wish, shared.SIGN["wrong"], other.said)
+
+    def hears(self, present: Present, call: Call) -> bool:
+        """Whether a call that is due is answered now."""
+        return not is_unheard(self.night, present, call)
 
     def next(self, present: Present) -> datetime | None:
         state = present.state

@@ -10,7 +10,8 @@ from board.review.trace import Answer, Traced
 class LookedBack:
     """One evening: review, causes of late courses, late answers, minutes away from the guests of each who sits
     (planned, actual). `chances`: for each course, the expected share of evenings within 5 min, None if not asked for;
-    `dropped`: what was left out of a damaged log."""
+    `dropped`: what was left out of a damaged log; `account`: of a rehearsal's mishaps, in
+    lines."""
 
     date: str
     review: Review
@@ -19,6 +20,7 @@ class LookedBack:
     away: tuple[dict[str, int], dict[str, int]]
     chances: dict[str, float] | None = None
     dropped: str | None = None
+    account: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -53,11 +53,13 @@ class Traced:
 
 @dataclass(frozen=True, slots=True)
 class Answer:
-    """A call answered late: minutes from call to answer, by one clock."""
+    """A call answered late: from call to answer, by one clock."""
 
     slot: Slot
     part: str
     minutes: int
+    called: datetime
+    answered: datetime
 
 
 def answered_late(state: State, least: int = 2) -> list[Answer]:
@@ -79,7 +81,7 @@ def answered_late(state: State, least: int = 2) -> list[Answer]:
         moment = min([moment, *(m for m in said.get(event.slot, ()) if m >= at[event.n])])
         minutes = round((moment - at[event.n]) / MINUTE)
         if minutes >= least:
-            found[event.slot, event.part] = Answer(slots[event.slot], event.part, minutes)
+            found[event.slot, event.part] = Answer(slots[event.slot], event.part, minutes, at[event.n], moment)
     return sorted(found.values(), key=lambda each: -each.minutes)
 
 

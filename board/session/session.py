@@ -7,6 +7,8 @@ written the evening goes on, and `unkept` says so. Knows no screen; takes the ti
 from collections.abc import Sequence
 from datetime import datetime, timedelta
 
+import msgspec
+
 from board.base.clock import JUMP_SECONDS, Clock, Jump
 from board.evening.behind import behind
 from board.evening.calls import calls
@@ -19,6 +21,7 @@ from board.evening.events import (
     EveningOpened,
     Event,
     KeepingWarned,
+    NightDrawn,
     Said,
     StopsAccepted,
     newest,
@@ -167,6 +170,10 @@ class Evening:
         """Logs that the host read the plan's stops and begins all the same."""
         stops = self.sheet.stops
         self._keep([StopsAccepted(n=self.state.last_n + 1, at=self.now(), stops=stops)])
+
+    def begin_night(self, night: NightDrawn) -> None:
+        """Logs the night of mishaps that a rehearsal goes by from now on, numbered as the next event."""
+        self._keep([msgspec.structs.replace(night, n=self.state.last_n + 1, at=self.now())])
 
     def _keep(self, events: Sequence[Event]) -> None:
         self.keeper.append(events)

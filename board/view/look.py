@@ -26,6 +26,7 @@ from board.evening.events import (
     KeepingWarned,
     LeftoversPutAway,
     LookedIn,
+    NightDrawn,
     NoteWritten,
     ReadingSkipped,
     ReadingTaken,
@@ -158,6 +159,8 @@ def _in_words(viewer: Viewer, event: Event, by_number: dict[int, Event]) -> tupl
             return signs["board"], words.TOLD_REOPENED
         case EveningOpened():
             return signs["board"], words.TOLD_OPENED
+        case NightDrawn():
+            return signs["board"], words.TOLD_NIGHT
         case _:
             assert_never(event)
 

@@ -8,6 +8,7 @@ from board.evening.events import GuestsDelayed, StepStretched
 from board.evening.wishes import Close, Done, EndUnread, Later, Settle, TakeBack, TakeReading
 from board.rehearsal.draw import Night, night_score
 from board.rehearsal.live_night import NightEvening
+from board.session.replan.gain import Costs, Offer
 from board.sheet.run_sheet import RunSheet
 from board.view.present import Present
 from tests.conftest import Host, at
@@ -158,6 +159,19 @@ def test_a_night_gone_on_with_knows_what_has_happened(little: RunSheet) -> None:
     assert again.wish(Done("arrive", "start")) is None
     assert again.state.steps["arrive"].settled
     assert [e.minutes for e in again.told if isinstance(e, GuestsDelayed)] == [12]
+
+
+def test_each_new_timetable_that_is_offered_is_kept_in_mind_once(little: RunSheet) -> None:
+    practice = Practice(little, Night())
+    late = Offer(little, before=Costs(late=12, kept=0, away=0), after=Costs(late=4, kept=0, away=0), courses=())
+    practice.at("17:30")
+    practice.evening.offered(late)
+    practice.at("17:31")
+    practice.evening.offered(late)
+
+    (kept,) = practice.evening.offers
+    assert (kept.sheet, kept.at, kept.promised) == (little, at("17:30"), 8)
+    assert kept.events <= len(practice.evening.told)
 
 
 def test_the_score_of_an_evening_ended_early_says_what_was_not_served(little: RunSheet) -> None:

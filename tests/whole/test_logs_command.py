@@ -56,6 +56,27 @@ def test_a_night_with_mishaps_ends_in_words(run: Run, plan: Path, tmp_path: Path
     assert first.splitlines()[:-1] == again.splitlines()[:-1]
 
 
+def test_the_review_of_such_a_night_tells_what_it_cost_as_the_night_itself_did(
+    run: Run, plan: Path, tmp_path: Path
+) -> None:
+    log = tmp_path / "night.jsonl"
+    _, played, _ = run("rehearse", str(plan), "--mishaps", "rough", "--seed", "3", "--log", str(log))
+    lines = played.splitlines()
+    account = lines[next(n for n, line in enumerate(lines) if line.startswith("The night cost")) : -1]
+    _, reviewed, _ = run("review", str(log))
+
+    assert account
+    assert "What the rehearsed night cost" in reviewed
+    assert " ".join(" ".join(account).split()) in " ".join(reviewed.split())
+
+
+def test_the_review_of_a_rehearsal_without_mishaps_tells_of_no_night(run: Run, plan: Path, tmp_path: Path) -> None:
+    log = tmp_path / "plain.jsonl"
+    run("rehearse", str(plan), "--plain", "--log", str(log))
+
+    assert "night" not in run("review", str(log))[1]
+
+
 def test_logs_are_listed_with_how_they_ended(run: Run, logs: list[Path]) -> None:
     code, out, _ = run("logs", *map(str, logs))
 

@@ -101,6 +101,7 @@ OPTIONS = {
     "plain": "play it line by line as fast as it goes, every call answered on time",
 }
 WORKING = "working out the timetable …"
+PLAYING_AGAIN = "playing the night again, to see what mattered …"
 NO_ANSWER = "no timetable was found in the time allowed; try again, or make the plan smaller"
 NO_BOARD_TO_SHARE = "--share needs the board: without --plain, on a terminal"
 NO_TERMINAL = "the live board needs a terminal to draw on; for plain output use `platecall rehearse PLAN --plain`"

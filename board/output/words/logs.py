@@ -15,6 +15,7 @@ NOT_SERVED = SIGN["nothing"]
 
 REVIEW_CAUSES = "What made it late"
 REVIEW_LATE_ANSWERS = "Answered late"
+REVIEW_NIGHT = "What the rehearsed night cost"
 REVIEW_ODDS = "The odds beforehand, and what came"
 WHY = {
     "began late": "began {} min late",

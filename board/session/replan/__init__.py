@@ -1,4 +1,4 @@
 """The rest of an evening, solved again.
 
-For the other rooms: `advisor`, `anew`.
+For the other rooms: `advisor`, `anew`, `gain`.
 """

@@ -21,11 +21,17 @@ AGAIN = timedelta(minutes=2)  # evening time until an unchanged state is solved 
 
 
 class Advisor:
-    """Called at every tick; holds the current offer."""
+    """Called at every tick; holds the current offer. `heard` is told of each."""
 
-    def __init__(self, background: Background, weigh: Callable[[State, Forecast], Costs] = costs) -> None:
+    def __init__(
+        self,
+        background: Background,
+        weigh: Callable[[State, Forecast], Costs] = costs,
+        heard: Callable[[Offer], None] | None = None,
+    ) -> None:
         self.background = background
         self.weigh = weigh
+        self.heard = heard
         self.offer: Offer | None = None
         self._waiting = False  # for an answer
         self._asked: tuple[int, datetime] | None = None  # `_answers` at the last request, and its moment
@@ -57,6 +63,8 @@ class Advisor:
         if not isinstance(decided, Refusal):
             self.offer = offer(state, sheet, fold_all(state, decided), now)
             self._offered_at = _answers(state)
+        if self.offer is not None and self.heard is not None:
+            self.heard(self.offer)
 
     def forget(self) -> None:
         """Drops the offer: it was taken or is not wanted."""

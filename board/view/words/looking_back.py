@@ -68,6 +68,7 @@ def told_undone(text: str) -> str:
     return f"{text} (taken back)"
 
 
+TOLD_NIGHT = "a night of mishaps began"
 TOLD_OPENED, TOLD_REOPENED, TOLD_CLOSED = "the board was opened", "the board came back", "the evening was ended"
 TOLD_NOTHING = "an answer"
 

@@ -11,6 +11,7 @@ from board.plan.load import PlanFile
 from board.session.background import Answer, Background, Request, RestOfEvening
 from board.session.replan.advisor import Advisor
 from board.session.replan.anew import worked_out_anew
+from board.session.replan.gain import Offer
 from board.sheet.run_sheet import RunSheet
 from tests.conftest import at
 from tests.session.conftest import heard
@@ -67,14 +68,18 @@ def test_an_evening_that_slips_is_asked_about_once_and_again_when_something_happ
 
 def test_an_answer_becomes_an_offer_and_goes_when_the_evening_moves_on(pie: PlanFile, slipping: Slipping) -> None:
     solver = Slow()
-    advisor = Advisor(solver)
+    told: list[Offer] = []
+    advisor = Advisor(solver, heard=told.append)
     slipping.until(at("18:31"))
     looked(advisor, slipping)
     solver.ready = worked_out_anew(pie, slipping.evening.state, slipping.clock.now())
 
-    assert looked(advisor, slipping) is not None
+    offer = looked(advisor, slipping)
+    assert offer is not None
+    assert told == [offer]
     slipping.to_the_end()
     assert looked(advisor, slipping) is None
+    assert told == [offer]
 
 
 def test_the_real_process_answers_and_its_sheet_can_be_taken(tmp_path: Path, slipping: Slipping) -> None:
