@@ -16,7 +16,7 @@ from board.output.review_days import days
 from board.review.looked_back import LookedBack
 from board.review.measure import Review
 from board.sheet import said
-from board.view.closing import MOST_DETAILED, put_away_words, read_words
+from board.view.closing import MOST_DETAILED, kept_caution, put_away_words, read_words
 from board.view.slipped import slip_words
 
 MOST_COLUMNS = 10  # of the table of evenings: more are not legible across a sheet of paper
@@ -128,8 +128,8 @@ def _kept(review: Review) -> Iterator[str]:
     """Results that stood, against how long they may; any past its limit is marked, with the caution."""
     kept = review.kept_longest()
     told = [shared.closing_kept(k.slot.name, k.stood_minutes, k.limit_minutes, k.where) for k in kept]
-    past = {text for text, k in zip(told, kept, strict=True) if k.stood_minutes > k.limit_minutes}
-    yield from _list(shared.CLOSING_KEPT, told, "short", marked=past, caution=shared.KEPT_TOO_LONG if past else "")
+    past = {text for text, k in zip(told, kept, strict=True) if k.over}
+    yield from _list(shared.CLOSING_KEPT, told, "short", marked=past, caution=kept_caution(review))
 
 
 def _put_away(review: Review, zone: ZoneInfo) -> Iterator[str]:

@@ -65,6 +65,11 @@ class KeptReview:
     where: str | None
 
     @property
+    def over(self) -> bool:
+        """Whether it stood beyond its limit."""
+        return self.stood_minutes > self.limit_minutes
+
+    @property
     def share(self) -> float:
         """Time stood as a share of the shelf life; above 1 it stood too long."""
         return self.stood_minutes / max(1, self.limit_minutes)

@@ -93,8 +93,7 @@ class _Page:
             shared.closing_kept(k.slot.name, k.stood_minutes, k.limit_minutes, k.where)
             for k in of.kept_longest()[: self.most]
         ]
-        if any(k.stood_minutes > k.limit_minutes for k in of.kept_longest()):
-            kept.append(shared.KEPT_TOO_LONG)
+        kept += [caution] if (caution := kept_caution(of)) else []
         readings = [
             shared.closing_reading(r.slot.name, self.at(r.at), read_words(r, of.fahrenheit)) for r in of.readings
         ]
@@ -179,6 +178,14 @@ def read_words(read: ReadingReview, fahrenheit: bool) -> str:
     if read.slot.core_celsius is None:
         return words.core_reads(read.celsius, fahrenheit)
     return words.reading(read.celsius, read.slot.core_celsius, read.lacks, fahrenheit)
+
+
+def kept_caution(of: Review) -> str:
+    """What to do with results that stood past their limits: by what could spoil, else by what is past its best."""
+    past = [each for each in of.kept if each.over]
+    if any(each.slot.keeping is not None and each.slot.keeping.for_safety for each in past):
+        return shared.KEPT_TOO_LONG
+    return words.KEPT_PAST_BEST if past else ""
 
 
 def put_away_words(each: LeftReview, at: str) -> str:

@@ -52,7 +52,9 @@ class Standings:
         left = (standing.until - now).total_seconds()
         name = one_line(self.slots[standing.slot].name, 40)
         if left < 0:
-            return Stands(words.past_keeping(name, countdown(-left), standing.where), presses=True)
+            keeping = self.slots[standing.slot].keeping
+            safety = keeping is not None and keeping.for_safety
+            return Stands(words.past_keeping(name, countdown(-left), standing.where, safety=safety), presses=True)
         limit = self.clock(standing.until, now)
         presses = now >= warns_from(standing) or standing.taken_up > standing.until
         return Stands(words.stands_until(name, countdown(left), limit, standing.where), presses)
@@ -82,9 +84,11 @@ class Standings:
         if clock.over:
             return Stands(_over(clock), presses=True, sign=words.CLOCK_SIGN[True])
         until = self.clock(clock.until, now)
-        told = words.clock_runs(_name(clock), int(clock.out_minutes), clock.limit_minutes, until)
+        told = words.clock_runs(
+            _name(clock), int(clock.out_minutes), clock.limit_minutes, until, raw=clock.raw is not None
+        )
         if clock.too_long:
-            told = words.clock_too_long(told) if clock.raw is None else words.raw_too_long(told)
+            told = words.clock_too_long(told)
         presses = clock.too_long or is_near(clock.until, now)
         return Stands(told, presses, words.CLOCK_SIGN[False])
 

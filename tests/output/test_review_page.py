@@ -25,7 +25,7 @@ from board.output.time_bars import Axis, bar
 from board.review.looked_back import LookedBack
 from board.review.measure import measured
 from board.review.trace import Answer, answered_late, away_planned_and_actual, traced
-from board.sheet.run_sheet import RunSheet
+from board.sheet.run_sheet import Keeping, RunSheet
 from board.view.bars import Span
 from tests.conftest import Host, at
 from tests.evening.kitchens import with_dishes
@@ -237,7 +237,8 @@ def test_stops_slips_pushes_and_what_stood_too_long_stand_out(little: RunSheet) 
     host.wish(DropDish("Sauce", "Stew"))
     host.wish(Close())
     found = looked_back(host)
-    kept = replace(found.review.kept[0], stood_minutes=140, limit_minutes=120)
+    chop = msgspec.structs.replace(found.review.kept[0].slot, keeping=Keeping(120, "room", exposed=True))
+    kept = replace(found.review.kept[0], slot=chop, stood_minutes=140, limit_minutes=120)
     review = replace(found.review, kept=(kept,), stops=("stew: 60 °C is not enough",))
     html = page([replace(found, review=review)], "letter")
     read = Page(html)

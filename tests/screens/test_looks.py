@@ -347,7 +347,7 @@ async def test_what_soon_keeps_no_longer_is_one_stroke_and_is_spoken(kitchen: Ki
         kitchen.set("17:20")
         kitchen.set("17:20")
 
-        assert voice.said == ["stew keeps 10 more minutes."]
+        assert voice.said == ["stew: good for 10 more minutes."]
         assert (kitchen.chime.rung - before, kitchen.chime.strokes) == (1, 1)
 
         await pilot.press("b", "u")

@@ -63,7 +63,7 @@ async def test_two_keys_take_the_usual_case_and_its_cost_stood_there_first(suppe
         assert isinstance(event, StepStretched)
         assert (event.slots, event.minutes) == (("stew",), 5)
         assert isinstance(supper.app.screen, LiveScreen)
-        assert "Not ready yet, 5 min more: stew · u takes it back" in supper.shown()
+        assert "Not ready yet, 5 min more: stew · u undoes" in supper.shown()
 
 
 async def test_looking_takes_nothing_and_escape_leaves_it(supper: Kitchen) -> None:
