@@ -49,7 +49,7 @@ KEYS_EVENING = (
     ("x", "out", "leave this step out"),
     ("u", "back", "take the last answer back, as often as you like"),
     ("↑↓", "choose", "choose another call, or something still to come"),
-    ("w", "wrong", "what went wrong: 1 to 6, each with its cost first"),
+    ("w", "wrong", "what went wrong: 1 to 6, each with what it moves or breaks"),
     ("p", "push", "send a course out later, and see what that costs first"),
     ("a", "arrived", "the guests are here"),
     ("s", "seated", "the guests are at the table"),
@@ -104,7 +104,7 @@ def note_about(name: str | None) -> str:
 
 NOTE_KEPT = "note kept"
 PUSH_TITLE = "Push a course"
-PUSH_HINTS = ("↑ before", "↓ next course", "← fewer", "→ more minutes", "enter pushes", "esc leaves it")
+PUSH_HINTS = ("↑ before", "↓ next", "← fewer", "→ more, or type the minutes", "enter pushes", "esc leaves it")
 
 
 def push_line(course: str, minutes: int) -> str:
@@ -347,10 +347,8 @@ def read_in(name: str, minutes: int) -> str:
 
 SLIP_TITLE = "What went wrong?"
 # Each piece can be pressed by a mouse.
-SLIP_HINTS = ("number takes it", " · ←", " → minutes", " · tab which", " · ↑", " ↓ line", " · esc leaves")
-SLIP_STOP_HINTS = ("y", " or n", " · esc goes back")
-
-SLIP_STOP, SLIP_GO_ON = "y  stop that too", "n  leave out only what has not begun"
+SLIP_HINTS = ("1-6 take it", " · ←", " →", " or m minutes", " · tab which", " · ↑", " ↓ line", " · esc leaves")
+SLIP_TYPING_HINTS = ("type the minutes", " · enter takes it", " · esc stops")
 
 
 def slip_taken(what: str) -> str:

@@ -4,7 +4,7 @@ A chart has one row for each course, and from `DETAILED` cells on also for each 
 actual start and end, and the minutes of delay, so it reads without colour. All texts are safe for a terminal.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from datetime import datetime
 from typing import Literal
 from zoneinfo import ZoneInfo
@@ -108,7 +108,7 @@ class _Page:
             *self._named(shared.REVIEW_LEFT_OPEN, _listed(of.left_open()) if of.closed else []),
             *self._named(shared.CLOSING_KEPT, kept),
             *self._put_away(),
-            *self._named(shared.CLOSING_READINGS, [*readings, *unread]),
+            *self._named(shared.CLOSING_READINGS, [*readings, *unread, *cold_words(of, self.at)]),
             *self._named(shared.REVIEW_NOTES, notes),
         ]
 
@@ -178,6 +178,19 @@ def read_words(read: ReadingReview, fahrenheit: bool) -> str:
     if read.slot.core_celsius is None:
         return words.core_reads(read.celsius, fahrenheit)
     return words.reading(read.celsius, read.slot.core_celsius, read.lacks, fahrenheit)
+
+
+def cold_words(of: Review, at: Callable[[datetime], str]) -> list[str]:
+    """What was read too cold while it was kept hot, and what came of it. `at` writes a moment."""
+    names = {step.slot.id: step.slot.name for step in of.steps}
+    told = []
+    for spell in of.cold:
+        reading = shared.closing_reading(
+            names[spell.slot], at(spell.read.at), words.core_reads(spell.read.celsius, of.fahrenheit)
+        )
+        ended = words.COLD_ENDED[spell.ended].format(words.core_reads(spell.last.celsius, of.fahrenheit))
+        told.append(words.closing_cold(reading, ended))
+    return told
 
 
 def kept_caution(of: Review) -> str:

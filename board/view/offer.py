@@ -13,7 +13,8 @@ def offer_line(
 ) -> str:
     """The key and what it brings: courses that go out earlier (name, forecast as it is, forecast by the offer), the
     minutes `gained` by kind; then courses that go out later."""
-    earlier, later = [], []
+    earlier: list[str] = []
+    later: list[str] = []
     for name, looks, then in courses:
         if abs((then - looks).total_seconds()) >= 60:
             told = words.offer_course(one_line(name, 20), viewer.clock(then, now), viewer.clock(looks, now))

@@ -5,10 +5,12 @@ from collections.abc import Callable, Iterator, Mapping
 from datetime import datetime, timedelta
 from typing import NamedTuple
 
+from board.base import words as shared
 from board.base.plain import one_line
 from board.evening.clocks import LeftOver, LiveClock, clock_of, is_near, left_over, stood_too_long, told_of
 from board.evening.events import ClockWarned
 from board.evening.forecast import Standing
+from board.evening.gone_cold import gone_cold
 from board.evening.readings import warns_from
 from board.sheet.run_sheet import Slot
 from board.view import words
@@ -37,9 +39,18 @@ class Standings:
 
     def lines(self, at: Present) -> tuple[Stands, ...]:
         """The lines worth showing: what presses first, then what has the least time left."""
-        found = [*self._keeping(at), *self._clocks(at)]
+        found = [*self._too_cold(at), *self._keeping(at), *self._clocks(at)]
         found.sort(key=lambda each: (not each[1].presses, each[0]))
         return tuple(line for _, line in found)
+
+    # --- kept hot, and too cold ------------------------------------------------------------------------------------
+    def _too_cold(self, at: Present) -> Iterator[tuple[datetime, Stands]]:
+        """What a probe found too cold, while its call is put off: it stays in sight."""
+        due = {call.slot for call in at.due if call.part == "reheat"}
+        for id_, spell in gone_cold(at.state).items():
+            if id_ not in due:
+                name = one_line(self.slots[id_].dish or self.slots[id_].name, 40)
+                yield spell.read.at, Stands(words.call_reheat(name), presses=True, sign=shared.SIGN["stop"])
 
     # --- shelf life ----------------------------------------------------------------------------------------------
     def _keeping(self, at: Present) -> Iterator[tuple[datetime, Stands]]:

@@ -11,7 +11,7 @@ from rich.cells import cell_len
 
 from board.base import words as shared
 from board.evening.events import EveningOpened
-from board.evening.wishes import Close, Done, Later, LeaveOut, Push, Settle, TakeBack, TakeReading, WriteNote
+from board.evening.wishes import Close, Done, Later, LeaveOut, Push, Settle, TakeBack, TakeReading, Wish, WriteNote
 from board.output.review import review_form
 from board.review.measure import Review, measured
 from board.sheet.run_sheet import Keeping, RunSheet
@@ -132,7 +132,10 @@ def test_what_a_reading_means_is_said_as_it_is_taken(host: Host) -> None:
     assert early == "core 50 °C (122 °F), 24 °C below the 74 wanted"
     assert late == "core 71 °C (159.9 °F), 3 °C below the 74 wanted; asked again in 3 min"
     # 60 °C (140 °F): USDA FSIS, keeping food hot at home.
-    assert cooled == "core 58 °C (136.4 °F); hot food is kept at 60 °C (140 °F) or above"
+    assert cooled == (
+        "core 58 °C (136.4 °F), below the 60 °C (140 °F) of hot food: "
+        "heat it to 74 °C (165 °F) in every part, or leave it out"
+    )
 
 
 @pytest.mark.parametrize(
@@ -236,6 +239,32 @@ def test_to_throw_it_out_is_said_only_where_it_could_do_harm(little: RunSheet, k
     assert line.text.startswith("stew: 12:00 past its limit: when in doubt, throw it out" if safety
                                 else "stew: 12:00 past its best: taste it, use it or leave it")  # fmt: skip
     assert line.presses
+
+
+@pytest.mark.parametrize(
+    ("wish", "told"),
+    [
+        (TakeReading("stew", 76.0), "heated again, core 76 °C (168.8 °F)"),
+        (LeaveOut("stew"), "left out"),
+        (None, "not heated again"),
+    ],
+)
+def test_what_got_too_cold_is_in_the_review_and_what_came_of_it(host: Host, wish: Wish | None, told: str) -> None:
+    for clock, id_ in (("17:00", "chop"), ("17:20", "chop"), ("17:30", "stew"), ("18:30", "stew")):
+        host.at(clock)
+        host.answer(id_)
+    host.at("18:33")
+    host.wish(TakeReading("stew", 50.0))
+    host.at("18:40")
+    if wish is not None:
+        assert host.wish(wish) is None
+
+    review = looked_back(host)
+
+    whole = " ".join("\n".join(page(host, 160)).split())
+    assert f"stew, 18:33: core 50 °C (122 °F), too cold for food kept hot; {told}" in whole
+    [form] = review_form(review)["too_cold"]
+    assert (form["about"], form["celsius"]) == ("stew", 50.0)
 
 
 def test_steps_have_bars_only_where_there_is_room(host: Host) -> None:

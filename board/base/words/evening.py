@@ -44,7 +44,7 @@ ALL_SERVED = "all courses are out"
 REHEARSAL = "rehearsal"
 
 LOOK_FOR = "look for"
-PART_SIGN = {"start": SIGN["begin"], "look-in": SIGN["look-in"], "end": SIGN["end"]}
+PART_SIGN = {"start": SIGN["begin"], "look-in": SIGN["look-in"], "end": SIGN["end"], "reheat": SIGN["stop"]}
 
 
 def uses(what: str, amount: float) -> str:

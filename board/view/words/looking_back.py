@@ -98,10 +98,6 @@ def reading_again(text: str, minutes: int) -> str:
     return f"{text}; asked again in {minutes} min"
 
 
-def reading_cold(celsius: float, limit: float, fahrenheit: bool) -> str:
-    return f"core {degrees(celsius, fahrenheit)}; hot food is kept at {degrees(limit, fahrenheit)} or above"
-
-
 def soon_over(name: str, left: str, limit: str, where: str | None) -> str:
     return f"{name}: good until {limit}, {left} more ({kept_where(where)})"
 

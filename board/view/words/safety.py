@@ -11,6 +11,39 @@ from board.base.words.times import degrees, span
 READ_FIRST = "read it"
 
 
+def call_reheat(name: str) -> str:
+    return f"Heat again: {name}"
+
+
+def too_cold(celsius: float, at: str, wanted: str, fahrenheit: bool) -> str:
+    """`core 50 °C (122 °F) at 18:42: to 74 °C (165 °F) in every part, or leave it out`."""
+    return f"core {degrees(celsius, fahrenheit)} at {at}: to {wanted} in every part, or leave it out"
+
+
+def reading_hot(text: str, limit: str) -> str:
+    return f"{text}; {limit} or above is hot enough"
+
+
+def reading_cold(text: str, limit: str, wanted: str) -> str:
+    return f"{text}, below the {limit} of hot food: heat it to {wanted} in every part, or leave it out"
+
+
+def reading_not_yet(text: str, wanted: str) -> str:
+    return f"{text}; {wanted} wanted, in every part"
+
+
+COLD_ENDED = {
+    "heated": "heated again, {}",
+    "left-out": "left out",
+    "served": "went out without being heated again",
+    "open": "not heated again",
+}
+
+
+def closing_cold(reading: str, ended: str) -> str:
+    return f"{reading}, too cold for food kept hot; {ended}"
+
+
 def ended_with_reading(text: str) -> str:
     return f"{text}; done"
 
