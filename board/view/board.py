@@ -180,7 +180,7 @@ class Viewer:
         if slot.kind == "serve":
             plates = next((course.plates for course in self.sheet.courses if course.serve == slot.id), ())
             told += [words.plates([one_line(said.plate(each), 120) for each in plates])] if plates else []
-        elif slot.look_for and call.part != "start":
+        elif slot.look_for and call.part in ("look-in", "end"):
             told.append(one_line(shared.look_for(slot.look_for)))
         if slot.noted:  # newest first: the oldest is cut if they do not fit
             told.append(shared.noted(" · ".join(one_line(note, 160) for note in reversed(slot.noted))))

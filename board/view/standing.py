@@ -54,8 +54,12 @@ class Standings:
 
     # --- shelf life ----------------------------------------------------------------------------------------------
     def _keeping(self, at: Present) -> Iterator[tuple[datetime, Stands]]:
-        """Only results with less than half an hour of shelf life left, or whose last successor will start too late."""
+        """Only results with less than half an hour of shelf life left, or whose last successor will start too late; not
+        those that a probe found too cold: they are no longer good."""
+        cold = gone_cold(at.state)
         for each in at.forecast.keeping:
+            if each.slot in cold:
+                continue
             if each.until - at.now < SAID_FROM or each.taken_up > each.until:
                 yield each.until, self._kept(each, at.now)
 

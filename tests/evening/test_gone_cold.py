@@ -225,5 +225,7 @@ def test_the_call_says_what_was_read_when_and_what_mends_it(kept: Host) -> None:
     call = Viewer(kept.evening.sheet).view(kept.at("18:40")).due[0]
 
     assert call.headline == "Heat again: Pot"
-    assert call.detail == "core 50 °C (122 °F) at 18:33: to 74 °C (165 °F) in every part, or leave it out"
+    assert call.detail == "to 74 °C (165 °F) all through; was 50 °C (122 °F) at 18:33"
     assert call.answer == "read it"
+    assert not call.look_for  # how the stew looked when it was done says nothing of its heat
+    assert not [line for line in Viewer(kept.evening.sheet).view(kept.at("18:40")).keeping if "good until" in line.text]

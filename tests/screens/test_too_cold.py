@@ -12,7 +12,7 @@ from tests.evening.kitchens import with_dishes
 from tests.screens.conftest import Kitchen
 
 SIZE = (120, 36)
-WANTED = "to 74 °C (165 °F) in every part"
+WANTED = "to 74 °C (165 °F) all through"
 
 
 @pytest.fixture

@@ -134,7 +134,7 @@ def test_what_a_reading_means_is_said_as_it_is_taken(host: Host) -> None:
     # 60 °C (140 °F): USDA FSIS, keeping food hot at home.
     assert cooled == (
         "core 58 °C (136.4 °F), below the 60 °C (140 °F) of hot food: "
-        "heat it to 74 °C (165 °F) in every part, or leave it out"
+        "heat it to 74 °C (165 °F) all through, or leave it out"
     )
 
 

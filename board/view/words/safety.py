@@ -16,8 +16,8 @@ def call_reheat(name: str) -> str:
 
 
 def too_cold(celsius: float, at: str, wanted: str, fahrenheit: bool) -> str:
-    """`core 50 °C (122 °F) at 18:42: to 74 °C (165 °F) in every part, or leave it out`."""
-    return f"core {degrees(celsius, fahrenheit)} at {at}: to {wanted} in every part, or leave it out"
+    """`to 74 °C (165 °F) all through; was 50 °C (122 °F) at 18:42`: it fits a line of 80 beside how long it waits."""
+    return f"to {wanted} all through; was {degrees(celsius, fahrenheit)} at {at}"
 
 
 def reading_hot(text: str, limit: str) -> str:
@@ -25,11 +25,11 @@ def reading_hot(text: str, limit: str) -> str:
 
 
 def reading_cold(text: str, limit: str, wanted: str) -> str:
-    return f"{text}, below the {limit} of hot food: heat it to {wanted} in every part, or leave it out"
+    return f"{text}, below the {limit} of hot food: heat it to {wanted} all through, or leave it out"
 
 
 def reading_not_yet(text: str, wanted: str) -> str:
-    return f"{text}; {wanted} wanted, in every part"
+    return f"{text}; {wanted} wanted, all through"
 
 
 COLD_ENDED = {
