@@ -49,7 +49,7 @@ KEYS_EVENING = (
     ("x", "out", "leave this step out"),
     ("u", "back", "take the last answer back, as often as you like"),
     ("↑↓", "choose", "choose another call, or something still to come"),
-    ("w", "wrong", "what went wrong: 1 to 6, each with what it moves or breaks"),
+    ("w", "wrong", "what went wrong: 1 to 6, each with its cost first"),
     ("p", "push", "send a course out later, and see what that costs first"),
     ("a", "arrived", "the guests are here"),
     ("s", "seated", "the guests are at the table"),
@@ -104,7 +104,7 @@ def note_about(name: str | None) -> str:
 
 NOTE_KEPT = "note kept"
 PUSH_TITLE = "Push a course"
-PUSH_HINTS = ("↑ before", "↓ next", "← fewer", "→ more, or type the minutes", "enter pushes", "esc leaves it")
+PUSH_HINTS = ("↑ before", "↓ next course", "← fewer", "→ more minutes, or type", "enter pushes", "esc leaves it")
 
 
 def push_line(course: str, minutes: int) -> str:
