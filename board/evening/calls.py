@@ -7,6 +7,7 @@ from typing import Literal
 
 from board.evening.events import Part
 from board.evening.forecast import Forecast
+from board.evening.gone_cold import gone_cold
 from board.evening.state import CallKey, State, StepState
 from board.sheet.run_sheet import HEAT, Slot
 
@@ -16,9 +17,10 @@ Sound = Literal["burns", "begin", "look-in"]
 @dataclass(frozen=True, slots=True)
 class Call:
     """A timed prompt; times in UTC. `raised`: None until it is. `silent`: the step ends by itself, so it is never
-    shown. `burns`: it ends something hot that nobody stands at. `overtaken`: the step, had it started when called,
-    would be over by now. `in_hand`: the end of work that hands are on all along; nobody need be told. `then`: what the
-    same hands begin as soon as this is over, or what goes into an oven that has its heat.
+    shown. `burns`: it ends something hot that nobody stands at. `spoils`: food kept hot was read too cold.
+    `overtaken`: the step, had it started when called, would be over by now. `in_hand`: the end of work that hands are
+    on all along; nobody need be told. `then`: what the same hands begin as soon as this is over, or what goes into an
+    oven that has its heat.
     """
 
     slot: str
@@ -29,6 +31,7 @@ class Call:
     give_minutes: int | None = None
     silent: bool = False
     burns: bool = False
+    spoils: bool = False
     overtaken: bool = False
     in_hand: bool = False
     then: str | None = None
@@ -42,7 +45,7 @@ class Call:
         """What it sounds like; None: not at all."""
         if self.silent or (self.in_hand and self.then is None):
             return None
-        return "burns" if self.burns else "look-in" if self.part == "look-in" else "begin"
+        return "burns" if self.burns or self.spoils else "look-in" if self.part == "look-in" else "begin"
 
 
 def calls(forecast: Forecast, state: State) -> tuple[list[Call], list[Call]]:
@@ -59,12 +62,14 @@ def calls(forecast: Forecast, state: State) -> tuple[list[Call], list[Call]]:
 
 
 def _cost(call: Call, slot: Slot) -> float:
-    """Minutes to spare before a delay hurts; the smallest is the costliest. The guests at the door come before all, the
-    end of work in hand after all."""
+    """Minutes to spare before a delay hurts; the smallest is the costliest. First the guests at the door, then what
+    burns, then what is too cold; last the end of work in hand."""
     if slot.kind == "arrive":
         return -2.0
     if call.burns:
         return -1.0
+    if call.spoils:
+        return -0.5
     if call.in_hand:
         return 20_000.0
     if call.part == "look-in":
@@ -73,9 +78,14 @@ def _cost(call: Call, slot: Slot) -> float:
 
 
 def _all(forecast: Forecast, state: State) -> Iterator[tuple[Slot, Call]]:
+    cold = gone_cold(state)
     for slot in state.sheet.slots:
         step = state.steps[slot.id]
-        if step.status == "to-come":
+        if slot.id in cold:
+            read = cold[slot.id].read.at
+            due = max(read, step.put_off.get("reheat", read))
+            yield slot, replace(_call(state, slot, "reheat", 0, due, None), spoils=True)
+        elif step.status == "to-come":
             ahead = forecast.slots[slot.id]
             free = all(state.steps[w.after].settled for w in slot.waits if w.must)
             if ahead.start > forecast.now:

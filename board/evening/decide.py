@@ -30,6 +30,7 @@ from board.evening.events import (
     TakenBack,
 )
 from board.evening.fold import fold_all
+from board.evening.gone_cold import gone_cold
 from board.evening.hands import called
 from board.evening.leftovers import job_of, left_since, put_away_at
 from board.evening.readings import asked_again, hold_left, lacks, last_reading, takes_readings, wants_reading
@@ -76,9 +77,11 @@ def decide(state: State, wish: Wish, at: datetime) -> list[Event] | Refusal:
         case Settle(slot=slot):
             return _end_unread(state, slot, at)
         case Later(slot=slot, part=part, number=number, minutes=minutes):
-            if _settled(state, slot):
+            if _settled(state, slot) and part != "reheat":
                 return Refusal(words.already_settled(_name(state, slot)))
             return [CallPutOff(n=n, at=at, slot=slot, part=part, number=number, minutes=max(1, minutes))]
+        case LeaveOut(slot=slot) if slot in gone_cold(state):
+            return _give_up(state, _slot(state, slot), at)
         case LeaveOut(slot=slot):
             if _settled(state, slot):
                 return Refusal(words.already_settled(_name(state, slot)))
@@ -124,6 +127,13 @@ def _settled(state: State, id_: str) -> bool:
     return state.steps[id_].settled
 
 
+def _give_up(state: State, slot: Slot, at: datetime) -> list[Event] | Refusal:
+    """What was kept hot and is too cold is left out with its whole dish."""
+    if slot.dish is None:
+        return [StepLeftOut(n=state.last_n + 1, at=at, slot=slot.id)]
+    return decide(state, DropDish(slot.dish, slot.course), at)
+
+
 def _done(state: State, id_: str, part: Part, number: int, at: datetime) -> list[Event] | Refusal:
     slot, step, n = _slot(state, id_), state.steps[id_], state.last_n + 1
     if step.settled:
@@ -155,6 +165,8 @@ def _helper_done(state: State, wish: HelperDone, at: datetime) -> list[Event] | 
         return Refusal(words.NO_SUCH_CALL)
     if wish.who not in called(state.sheet, slot, wish.part):
         return Refusal(words.not_theirs(slot.name, wish.who))
+    if wish.part == "reheat":
+        return Refusal(words.read_at_the_board(slot.name))
     if not _is_open(state, slot, wish.part, wish.number):
         return Refusal(words.answered_already(slot.name))
     if wish.part == "end" and (wants_reading(state, slot) or hold_left(state, slot, at)):

@@ -15,7 +15,7 @@ from board.sheet.told import Stop
 FORMAT = 1  # of the run log; raised when a line's meaning changes
 
 Minutes = Annotated[int, msgspec.Meta(ge=-10_000, le=10_000)]
-Part = Literal["start", "look-in", "end"]
+Part = Literal["start", "look-in", "end", "reheat"]  # reheat: what is kept hot was read too cold
 ClockWarning = Literal["soon", "over", "put-away"]
 
 
@@ -43,7 +43,7 @@ class BoardReopened(_Event, frozen=True, tag=True, kw_only=True):
 
 
 class CallRaised(_Event, frozen=True, tag=True, kw_only=True):
-    """The board raised a call: at a step's start, at its look-in `number` (from 0), or at its end."""
+    """The board raised a call: at a step's start, at its look-in `number` (from 0), at its end, or to heat it again."""
 
     slot: str
     part: Part

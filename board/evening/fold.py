@@ -140,6 +140,7 @@ class _Draft:
             case NoteWritten(text=text, slot=about):
                 self._set(notes=(*state.notes, Note(event.n, event.at, text, about)))
             case ReadingTaken(slot=slot, celsius=celsius):
+                self._answered(slot, "reheat")
                 self._set(readings=(*state.readings, Reading(event.n, event.at, slot, celsius)))
             case ReadingSkipped(slot=slot):
                 self._set(unread=(*state.unread, slot))

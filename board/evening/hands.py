@@ -8,7 +8,12 @@ from board.evening.events import Part
 from board.sheet.company import FRONT_OF_HOUSE, host_of
 from board.sheet.run_sheet import Attended, RunSheet, Slot
 
-_CALLED_FOR: dict[Part, tuple[str, ...]] = {"start": ("all", "start"), "look-in": ("look-in",), "end": ("all", "end")}
+_CALLED_FOR: dict[Part, tuple[str, ...]] = {
+    "start": ("all", "start"),
+    "look-in": ("look-in",),
+    "end": ("all", "end"),
+    "reheat": ("all", "end"),
+}
 
 
 def called(sheet: RunSheet, slot: Slot, part: Part) -> frozenset[str]:

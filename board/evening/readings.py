@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from board.evening.forecast import Forecast, Standing
+from board.evening.gone_cold import kept_hot
 from board.evening.state import Reading, State, StepState
 from board.facts.degrees import is_cooling
 from board.facts.safety import lacking
@@ -24,8 +25,8 @@ class Again:
 
 
 def takes_readings(slot: Slot) -> bool:
-    """Whether a probe is useful there: the step wants a core temperature, or it cools."""
-    return slot.core_celsius is not None or slot.cooling is not None
+    """Whether a probe is useful there: the step wants a core temperature, it cools, or its result is kept hot."""
+    return slot.core_celsius is not None or slot.cooling is not None or kept_hot(slot)
 
 
 def lacks(slot: Slot, celsius: float) -> float:

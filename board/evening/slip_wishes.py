@@ -50,7 +50,7 @@ def _delay(state: State, wish: DelayGuests, at: datetime) -> GuestsDelayed | str
 
 
 def _drop(state: State, wish: DropDish, at: datetime) -> DishDropped | str:
-    slots = dropped_slots(state, wish.dish, wish.course, under_way=wish.under_way)
+    slots = dropped_slots(state, wish.dish, wish.course)
     if not slots:
         return words.cannot_drop(wish.dish)
     return DishDropped(n=state.last_n + 1, at=at, dish=wish.dish, course=wish.course, slots=slots)
@@ -80,20 +80,19 @@ def waiting_for_guests(state: State, name: str) -> tuple[str, ...]:
     return tuple(slot.id for slot in waiting if state.steps[slot.id].status == "to-come")
 
 
-def dropped_slots(state: State, dish: str, course: str | None, *, under_way: bool) -> tuple[str, ...]:
-    """Slots to leave out with a dish: its unfinished steps, heating only they need, and serving and clearing if the
-    course is then empty. Empty if the course is going out or has gone."""
+def dropped_slots(state: State, dish: str, course: str | None) -> tuple[str, ...]:
+    """Slots to leave out with a dish: its steps, done or not, heating only they need, and serving and clearing if the
+    course is then empty and has not gone out. Empty once the course is cleared, or if nothing of it is left."""
     sheet = state.sheet
     its = next((c for c in sheet.courses if c.name == course), None)
-    if its is not None and state.steps[its.serve].status != "to-come":
+    if its is not None and state.steps[its.clear].status != "to-come":
         return ()
-    statuses = ("to-come", "under-way") if under_way else ("to-come",)
     own = [s for s in sheet.slots if (s.dish, s.course) == (dish, course)]
-    gone = {s.id for s in own if state.steps[s.id].status in statuses}
+    gone = {s.id for s in own if state.steps[s.id].status != "left-out"}
     if not gone:
         return ()
     gone |= set(_needless_heats(state, gone))
-    if its is not None and not _anything_left(state, course, gone):
+    if its is not None and state.steps[its.serve].status != "finished" and not _anything_left(state, course, gone):
         gone |= {its.serve, its.clear} & set(state.steps)
     return tuple(s.id for s in sheet.slots if s.id in gone)
 

@@ -20,7 +20,7 @@ LONGEST = 180
 class Target:
     """What a slip is about, by `name`: a slot's id, or a course's, dish's or oven's name.
 
-    `slots`: what takes longer or is dropped. `going_on`: a dish's slots under way, which carry on unless stopped.
+    `slots`: what takes longer or is dropped. `going_on`: a dish's slots under way, dropped with it.
     """
 
     name: str
@@ -47,8 +47,8 @@ def targets(state: State, forecast: Forecast, kind: Kind, chosen: str | None = N
             return _first(chosen, [*_to_come(state, forecast), *_under_way(state, forecast)])
 
 
-def wish_for(kind: Kind, target: Target, minutes: int, *, stop: bool = False) -> SlipWish:
-    """The wish for a slip. `stop`: with a dropped dish, drop its steps under way too."""
+def wish_for(kind: Kind, target: Target, minutes: int) -> SlipWish:
+    """The wish for a slip."""
     match kind:
         case "not-ready" | "length":
             return Lengthen(target.slots, minutes)
@@ -59,7 +59,10 @@ def wish_for(kind: Kind, target: Target, minutes: int, *, stop: bool = False) ->
         case "sitting":
             return DelayGuests(minutes, target.course)
         case "dish":
-            return DropDish(target.name, target.course, under_way=stop)
+            return DropDish(
+                target.name,
+                target.course,
+            )
 
 
 def more(kind: Kind, minutes: int, step: int) -> int:
@@ -96,23 +99,23 @@ def _to_come(state: State, forecast: Forecast) -> list[Slot]:
 
 
 def _dishes(state: State, forecast: Forecast, chosen: str | None) -> tuple[Target, ...]:
-    """Dishes that can still be dropped: the chosen step's first, then in order of need."""
-    found: dict[tuple[str, str | None], Target] = {}
-    looked_at: tuple[str | None, str | None] = (None, None)
-    for slot in sorted(state.sheet.slots, key=lambda s: forecast.slots[s.id].start):
-        if slot.id == chosen:
-            looked_at = (slot.dish, slot.course)
-        key = (slot.dish or "", slot.course)
-        if not slot.dish or key in found or state.steps[slot.id].settled:
-            continue
-        going_on = tuple(
-            s.id
-            for s in state.sheet.slots
-            if (s.dish, s.course) == (slot.dish, slot.course) and state.steps[s.id].status == "under-way"
-        )
-        if slots := dropped_slots(state, slot.dish, slot.course, under_way=True):
-            found[key] = Target(slot.dish, slot.course, slots, going_on)
-    return tuple(sorted(found.values(), key=lambda t: (t.name, t.course) != looked_at))
+    """Dishes that can still be dropped: the chosen step's first, then what is on the fire or on the table, then what
+    has steps to come, soonest first."""
+    its: dict[tuple[str, str | None], list[Slot]] = {}
+    for slot in state.sheet.slots:
+        if slot.dish:
+            its.setdefault((slot.dish, slot.course), []).append(slot)
+    served = {course.name for course in state.sheet.courses if state.steps[course.serve].status == "finished"}
+    found = []
+    for (dish, course), own in its.items():
+        if slots := dropped_slots(state, dish, course):
+            going_on = [s for s in own if state.steps[s.id].status == "under-way"]
+            at_risk = course in served or any(s.on_heat for s in going_on)
+            is_chosen = any(s.id == chosen for s in own)
+            left = [forecast.slots[s.id].start for s in own if not state.steps[s.id].settled]
+            rank = (not is_chosen, not at_risk, not left, min(left, default=forecast.now))
+            found.append((rank, Target(dish, course, slots, tuple(s.id for s in going_on))))
+    return tuple(target for _, target in sorted(found, key=lambda each: each[0]))
 
 
 def _ovens(state: State, forecast: Forecast) -> tuple[Target, ...]:

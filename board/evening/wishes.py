@@ -135,11 +135,10 @@ class DelayGuests:
 
 @dataclass(frozen=True, slots=True)
 class DropDish:
-    """Give up a dish. `under_way`: drop its steps under way too."""
+    """Give up a dish, with all that is done of it or under way."""
 
     dish: str
     course: str | None
-    under_way: bool = False
 
 
 SlipWish = Lengthen | DelayGuests | DropDish

@@ -7,7 +7,7 @@ from board.base.words.times import day_and_clock, degrees, degrees_alone, missin
 
 
 def too_early_for_guests(arrive: datetime) -> str:
-    return f"the guests are looked for at {day_and_clock(arrive)}, so they are not here yet"
+    return f"the guests are expected at {day_and_clock(arrive)}"
 
 
 SHEET_OUT_OF_DATE = "the evening has moved on since that timetable was worked out; another is on its way"
@@ -45,7 +45,7 @@ def answered_already(name: str) -> str:
 
 
 def read_at_the_board(name: str) -> str:
-    return f"{name}: a probe's reading ends it, and the board takes that"
+    return f"{name}: a probe's reading ends it; take it at the board"
 
 
 def cannot_leave_out(name: str) -> str:

@@ -139,6 +139,17 @@ def review_form(review: Review) -> dict[str, Any]:
             }
             for r in review.readings
         ],
+        "too_cold": [
+            {
+                "at": iso(c.read.at),
+                "about": c.slot,
+                "celsius": round(c.read.celsius, 2),
+                "ended": c.ended,
+                "last_celsius": round(c.last.celsius, 2),
+                "last_at": iso(c.last.at),
+            }
+            for c in review.cold
+        ],
         "ended_without_reading": [step.slot.id for step in review.unread],
         "stops_accepted": [said.stop(each) for each in review.stops],
         "kept": [

@@ -16,7 +16,7 @@ from board.output.review_days import days
 from board.review.looked_back import LookedBack
 from board.review.measure import Review
 from board.sheet import said
-from board.view.closing import MOST_DETAILED, put_away_words, read_words
+from board.view.closing import MOST_DETAILED, cold_words, kept_caution, put_away_words, read_words
 from board.view.slipped import slip_words
 
 MOST_COLUMNS = 10  # of the table of evenings: more are not legible across a sheet of paper
@@ -121,15 +121,18 @@ def _readings(review: Review, zone: ZoneInfo) -> Iterator[str]:
             for r in review.readings]  # fmt: skip
     unread = [shared.told_unread(step.slot.name) for step in review.unread]
     short = {text for text, r in zip(read, review.readings, strict=True) if r.lacks}
-    yield from _list(shared.CLOSING_READINGS, [*read, *unread], marked=short | set(unread))
+    cold = cold_words(review, lambda at: clock(at, zone))
+    mended = {text for text, spell in zip(cold, review.cold, strict=True) if spell.ended in ("heated", "left-out")}
+    marked = (short | set(unread) | set(cold)) - mended
+    yield from _list(shared.CLOSING_READINGS, [*read, *unread, *cold], marked=marked)
 
 
 def _kept(review: Review) -> Iterator[str]:
     """Results that stood, against how long they may; any past its limit is marked, with the caution."""
     kept = review.kept_longest()
     told = [shared.closing_kept(k.slot.name, k.stood_minutes, k.limit_minutes, k.where) for k in kept]
-    past = {text for text, k in zip(told, kept, strict=True) if k.stood_minutes > k.limit_minutes}
-    yield from _list(shared.CLOSING_KEPT, told, "short", marked=past, caution=shared.KEPT_TOO_LONG if past else "")
+    past = {text for text, k in zip(told, kept, strict=True) if k.over}
+    yield from _list(shared.CLOSING_KEPT, told, "short", marked=past, caution=kept_caution(review))
 
 
 def _put_away(review: Review, zone: ZoneInfo) -> Iterator[str]:

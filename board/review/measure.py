@@ -15,6 +15,7 @@ from board.evening.events import (
     StepStarted,
     StepStretched,
 )
+from board.evening.gone_cold import ColdSpell, cold_spells
 from board.evening.readings import lacks
 from board.evening.state import Note, State
 from board.review.leftovers import LeftReview, not_told, put_away
@@ -63,6 +64,11 @@ class KeptReview:
     stood_minutes: int
     limit_minutes: int
     where: str | None
+
+    @property
+    def over(self) -> bool:
+        """Whether it stood beyond its limit."""
+        return self.stood_minutes > self.limit_minutes
 
     @property
     def share(self) -> float:
@@ -120,6 +126,7 @@ class Review:
     readings: tuple[ReadingReview, ...]
     kept: tuple[KeptReview, ...]
     fahrenheit: bool = False
+    cold: tuple[ColdSpell, ...] = ()  # kept hot, and read too cold
     unread: tuple[StepReview, ...] = ()  # ended without the reading they need
     stops: tuple[Stop | str, ...] = ()  # read and accepted before the evening began
     slips: tuple[StepStretched | GuestsDelayed | DishDropped, ...] = ()  # reported to the board and not undone
@@ -136,8 +143,8 @@ class Review:
         return sorted((k for k in self.kept if k.stood_minutes), key=lambda k: -k.share)
 
     def left_out(self) -> list[StepReview]:
-        """Steps that the host left out."""
-        return [s for s in self.steps if s.status == "left-out"]
+        """Steps that the host left out before they were done."""
+        return [s for s in self.steps if s.status == "left-out" and s.finished is None]
 
     def not_reached(self) -> list[StepReview]:
         """Steps that never began."""
@@ -185,6 +192,7 @@ def measured(state: State, opened: EveningOpened) -> Review:
         ),
         kept=tuple(found for slot in state.sheet.slots if (found := _kept(state, slot, ended)) is not None),
         fahrenheit=opened.sheet.fahrenheit,
+        cold=tuple(cold_spells(state)),
         unread=tuple(step for step in steps if step.slot.id in state.unread),
         stops=state.stops_accepted,
         slips=tuple(e for e in state.history if isinstance(e, SLIPS)),

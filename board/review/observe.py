@@ -194,13 +194,7 @@ class _Told:
 def _timed(told: _Told) -> Iterator[tuple[Slot, float, Aside | None]]:
     for slot in told.sheet.slots:
         step = told.state.steps[slot.id]
-        if (
-            step.said
-            or slot.end == slot.start
-            or step.status != "finished"
-            or step.started is None
-            or step.finished is None
-        ):
+        if step.said or slot.end == slot.start or step.started is None or step.finished is None:
             continue
         about = told.by_slot.get(slot.id, [])
         if any(isinstance(event, StepFinished) and event.by_itself for event in about):

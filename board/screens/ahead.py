@@ -45,7 +45,7 @@ class Ahead:
 
     def slip(self) -> None:
         """Asks what went wrong."""
-        chosen = self.live.chosen_slot
+        chosen = self.live.chosen[0] if self.live.chosen is not None else None
         if self.slips is None:
             from board.screens.slip import SlipScreen  # loaded when first opened
 

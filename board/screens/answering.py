@@ -71,14 +71,15 @@ class Answering:
             return
         slot, part, _ = call.key
         self.live.steady.settle()
-        if part == "start" or not self.asks_at((slot, "end", 0)):
+        if part == "start" or not self.asks_at(call.key if part == "reheat" else (slot, "end", 0)):
             self.live.wish(Settle(slot), words.done_already(call.headline))
 
     def leave_out(self) -> None:
         call = self._meant()
         if call is not None:
             self.live.steady.settle()
-            self.live.wish(LeaveOut(call.key[0]), shared.left_out(call.headline))
+            dish = self.live.viewer.slots[call.key[0]].dish if call.key[1] == "reheat" else None
+            self.live.wish(LeaveOut(call.key[0]), shared.left_out(one_line(dish or call.headline)))
 
     def take_back(self) -> None:
         answers = answers_of(self.live.evening.state)

@@ -41,6 +41,8 @@ class PushScreen(ModalScreen[tuple[str, int] | None]):
         Binding("left", "minutes(-1)", show=False),
         Binding("right", "minutes(1)", show=False),
         Binding("enter,space", "take", show=False),
+        Binding("backspace", "erase", show=False),
+        *(Binding(str(digit), f"digit({digit})", show=False) for digit in range(10)),
     ]
 
     def __init__(self, evening: Evening, viewer: Viewer, course: str) -> None:
@@ -50,6 +52,7 @@ class PushScreen(ModalScreen[tuple[str, int] | None]):
         self.courses = [c.name for c in evening.look().courses if c.is_ahead]
         self.at = self.courses.index(course) if course in self.courses else 0
         self.minutes = 2 * PUSH_STEP
+        self.typed = ""
 
     def compose(self) -> ComposeResult:
         self.text = Static("", markup=False)
@@ -81,7 +84,20 @@ class PushScreen(ModalScreen[tuple[str, int] | None]):
         self.show()
 
     def action_minutes(self, step: int) -> None:
+        self.typed = ""
         self.minutes = min(LONGEST_PUSH, max(PUSH_STEP, self.minutes + step * PUSH_STEP))
+        self.show()
+
+    def action_digit(self, digit: int) -> None:
+        self._type(one_more(self.typed, digit, LONGEST_PUSH))
+
+    def action_erase(self) -> None:
+        self._type(self.typed[:-1])
+
+    def _type(self, typed: str) -> None:
+        self.typed = typed
+        if typed:
+            self.minutes = int(typed)
         self.show()
 
     def action_take(self) -> None:
@@ -163,6 +179,12 @@ class LeaveScreen(ModalScreen[str | None]):
             yield Static("")
             for line, action in zip(words.LEAVE_LINES, LEAVE_ACTIONS, strict=True):
                 yield Static(pressable(line, action))
+
+
+def one_more(typed: str, digit: int, most: int) -> str:
+    """Minutes being typed, with one more digit; as they were if they would begin with 0 or be more than `most`."""
+    longer = f"{typed}{digit}"
+    return longer if 1 <= int(longer) <= most else typed
 
 
 def pressable(text: str, action: str) -> Content:

@@ -7,6 +7,7 @@ from collections.abc import Callable
 
 from board.base import words as shared
 from board.base.plain import one_line
+from board.evening.gone_cold import hot_wanted
 from board.evening.readings import can_be_read, takes_readings, wants_reading
 from board.evening.state import CallKey
 from board.evening.wishes import Done, EndUnread, TakeReading, WriteNote
@@ -64,6 +65,9 @@ class Looking:
         """
         slot, part, _ = call
         found, state = self.live.viewer.slots[slot], self.live.evening.state
+        if part == "reheat":
+            self._ask([slot])
+            return True
         is_open = state.steps[slot].status == "under-way"
         may_read = is_open and part != "start" and found.cooling is not None and found.core_celsius is None
         asks = may_read or (part == "end" and wants_reading(state, found))
@@ -77,7 +81,9 @@ class Looking:
         def take(taken: tuple[str, float | None] | None) -> None:
             self._take(taken, call)
 
-        self.live.app.push_screen(ReadingScreen(self.live.viewer, slots, call[1] if call else None), take)
+        state, known = self.live.evening.state, self.live.viewer.slots
+        hot = {slot: limit for slot in slots if (limit := hot_wanted(state, known[slot])) is not None}
+        self.live.app.push_screen(ReadingScreen(self.live.viewer, slots, call[1] if call else None, hot), take)
 
     def _take(self, taken: tuple[str, float | None] | None, call: CallKey | None) -> None:
         self.settle_key()

@@ -1,6 +1,7 @@
 """Enters a probe reading: which step, the figure typed, and what it means before it is kept."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
+from types import MappingProxyType
 from typing import ClassVar
 
 from textual.app import ComposeResult
@@ -14,6 +15,7 @@ from board.base import words as shared
 from board.base.plain import one_line
 from board.evening.events import Part
 from board.facts.degrees import read_degrees
+from board.facts.limits import Degrees
 from board.screens import words
 from board.screens.ask import hint
 from board.sheet.run_sheet import Slot
@@ -21,6 +23,7 @@ from board.view.board import Viewer
 from board.view.reading import reading_words
 
 WITHOUT = "w"
+NOT_HOT: Mapping[str, Degrees] = MappingProxyType({})
 # What a click on the hint's words does.
 HINT_ACTIONS = ("keep", "choose(-1)", "choose(1)", "dismiss")
 ANSWER_ACTIONS = ("keep", "without", "dismiss")
@@ -35,7 +38,7 @@ class Figure(Input):
 
 class ReadingScreen(ModalScreen[tuple[str, float | None] | None]):
     """Dismisses with the slot and °C (°C None: skip the reading), or with None. `slots`: those that can be read, the
-    likeliest first. `answers`: the part of the call that asked, if one did."""
+    likeliest first. `answers`: the part of the call that asked, if one did. `hot`: what food kept hot must show."""
 
     CSS_PATH = "ask.tcss"
     BINDINGS: ClassVar[list[BindingType]] = [
@@ -45,11 +48,14 @@ class ReadingScreen(ModalScreen[tuple[str, float | None] | None]):
         Binding(WITHOUT, "without", show=False, priority=True),
     ]
 
-    def __init__(self, viewer: Viewer, slots: Sequence[str], answers: Part | None = None) -> None:
+    def __init__(
+        self, viewer: Viewer, slots: Sequence[str], answers: Part | None = None, hot: Mapping[str, Degrees] = NOT_HOT
+    ) -> None:
         super().__init__()
         self.viewer = viewer
         self.slots = slots
         self.answers = answers
+        self.hot = hot
         self.at = 0
 
     def compose(self) -> ComposeResult:
@@ -74,7 +80,8 @@ class ReadingScreen(ModalScreen[tuple[str, float | None] | None]):
         self.show()
 
     def _wanted(self) -> float:
-        return self.viewer.slots[self.slots[self.at]].core_celsius or 0.0
+        id_ = self.slots[self.at]
+        return self.hot[id_].celsius if id_ in self.hot else self.viewer.slots[id_].core_celsius or 0.0
 
     def show(self) -> None:
         """Shows the step, and what the figure so far means for it."""
@@ -86,6 +93,8 @@ class ReadingScreen(ModalScreen[tuple[str, float | None] | None]):
     def _title(self, slot: Slot) -> str:
         """The step, and the temperature it wants."""
         name = one_line(slot.name, 60)
+        if slot.id in self.hot:
+            return words.reading_for(name, self._wanted(), self.viewer.sheet.fahrenheit)
         if slot.core_celsius is None:
             return words.reading_of_cooling(name)
         title = words.reading_for(name, slot.core_celsius, self.viewer.sheet.fahrenheit)
@@ -96,7 +105,8 @@ class ReadingScreen(ModalScreen[tuple[str, float | None] | None]):
         fahrenheit = self.viewer.sheet.fahrenheit
         found = read_degrees(text, fahrenheit=fahrenheit, wanted=self._wanted())
         if isinstance(found, float):
-            self.answer.update(Content(reading_words(self.viewer, self.slots[self.at], found)))
+            told = reading_words(self.viewer, self.slots[self.at], found, self.hot.get(self.slots[self.at]))
+            self.answer.update(Content(told))
             return found
         told = words.READING_TROUBLE[found] if asked else words.reading_unit(fahrenheit)
         self.answer.update(Content.styled(told, "bold $warning" if asked else "$soft"))

@@ -14,9 +14,10 @@ from textual.widgets import Static
 
 from board.base import words as shared
 from board.base.plain import one_line
-from board.evening.slips import KINDS, MINUTES, Kind, Target, more, targets, wish_for
+from board.evening.slips import KINDS, LONGEST, MINUTES, Kind, Target, more, targets
 from board.evening.wishes import SlipWish
 from board.screens import words
+from board.screens.ask import one_more
 from board.session.session import Evening
 from board.view.board import Viewer
 from board.view.slips import SlipLine, SlipLines
@@ -26,16 +27,16 @@ ROOMY_ROWS = 24  # the lines, the chosen one's costs and the frame need this man
 INDENT = "     "
 PRESS = "press"
 LEAST_ROOM, MOST_ROOM = 4, 12
-CHOSEN_FIRST: tuple[Kind, ...] = ("dish", "length")  # a number only chooses these: the host must say which one is meant
 # What a click on part of a hint does.
-HINT_ACTIONS = ("take", "minutes(-1)", "minutes(1)", "which(1)", "line(-1)", "line(1)", "back")
-STOP_ACTIONS = ("stop(1)", "stop(0)", "back")
+HINT_ACTIONS = ("take", "minutes(-1)", "minutes(1)", "type", "which(1)", "line(-1)", "line(1)", "back")
+TYPING_ACTIONS = ("take", "take", "back")
 
 Taken = tuple[SlipWish, str]
 
 
 class SlipScreen(ModalScreen[Taken | None]):
-    """A number confirms its line as it stands; if several things may be meant, it only chooses the line.
+    """A number takes its line as it stands. Lines that nothing is there for are left away until their number is
+    pressed; the others keep theirs.
 
     The screen is kept and reopened: making a new one takes twice as long as showing it.
     """
@@ -50,9 +51,9 @@ class SlipScreen(ModalScreen[Taken | None]):
         Binding("tab", "which(1)", show=False, priority=True),
         Binding("shift+tab", "which(-1)", show=False, priority=True),
         Binding("enter,space", "take", show=False),
-        Binding("y", "stop(1)", show=False),
-        Binding("n", "stop(0)", show=False),
-        *(Binding(str(number), f"number({number})", show=False) for number in range(1, len(KINDS) + 1)),
+        Binding("m", "type", show=False),
+        Binding("backspace", "erase", show=False),
+        *(Binding(str(digit), f"digit({digit})", show=False) for digit in range(10)),
     ]
 
     def __init__(self, evening: Evening, viewer: Viewer) -> None:
@@ -62,22 +63,31 @@ class SlipScreen(ModalScreen[Taken | None]):
         self._shown = Content("")
         self.lines: list[SlipLine] = []
         self.targets: dict[Kind, tuple[Target, ...]] = {}
-        self.make: SlipLines | None = None
         self.begin(None)
 
     def begin(self, chosen: str | None) -> None:
         """Resets the screen; `chosen` is the slot the board looks at."""
         self.looked_at = chosen
-        self.at = 0
+        self.at: int | None = None  # the line the host chose
         self.minutes: dict[Kind, int] = dict(MINUTES)
         self.which: dict[Kind, Target] = {}  # the targets the host chose
-        self.asking = False
+        self.typed: str | None = None  # the minutes typed so far
         if self.is_mounted:
             self.show()
 
     @property
     def kind(self) -> Kind:
-        return KINDS[self.at]
+        return KINDS[self.here]
+
+    @property
+    def there(self) -> list[int]:
+        """The lines that something is there for."""
+        return [number for number, kind in enumerate(KINDS) if self.targets.get(kind)]
+
+    @property
+    def here(self) -> int:
+        """The line that keys act on."""
+        return self.at if self.at is not None else next(iter(self.there), 0)
 
     def compose(self) -> ComposeResult:
         self.text = Static("", markup=False)
@@ -116,7 +126,8 @@ class SlipScreen(ModalScreen[Taken | None]):
 
     def _put(self, drawn: list[Content]) -> None:
         """Lays the screen out only if something changed."""
-        pieces, actions = (words.SLIP_STOP_HINTS, STOP_ACTIONS) if self.asking else (words.SLIP_HINTS, HINT_ACTIONS)
+        usual, typing = (words.SLIP_HINTS, HINT_ACTIONS), (words.SLIP_TYPING_HINTS, TYPING_ACTIONS)
+        pieces, actions = usual if self.typed is None else typing
         hint = Content("").join(_pressable(piece, action) for piece, action in zip(pieces, actions, strict=True))
         text = Content("\n").join([*drawn, hint.stylize("$soft")])
         if text != self._shown:
@@ -126,7 +137,7 @@ class SlipScreen(ModalScreen[Taken | None]):
     def _work_out(self) -> None:
         state, before = self.evening.state, self.evening.look()
         self.targets = {kind: targets(state, before, kind, self.looked_at) for kind in KINDS}
-        make = self.make = SlipLines(self.viewer, state, before, self.evening.what_if)
+        make = SlipLines(self.viewer, state, before, self.evening.what_if)
         self.lines = [make.line(kind, self.targets[kind], self._which(kind), self.minutes[kind]) for kind in KINDS]
         self._draw()
 
@@ -138,15 +149,13 @@ class SlipScreen(ModalScreen[Taken | None]):
         return names.index(meant) if meant in names else 0
 
     def _drawn(self) -> list[Content]:
-        if self.asking:
-            return self._question()
         room = max(LEAST_ROOM, min(MOST_ROOM, LEAST_ROOM + self.app.size.height - ROOMY_ROWS))
         drawn = []
-        for number, line in enumerate(self.lines):
-            here = number == self.at
+        for number in sorted({*self.there, self.here}):
+            line, here = self.lines[number], number == self.here
             style = "bold $accent" if here else "$soft" if line.wish is None else ""
             text = f"{shared.SIGN['chosen'] if here else ' '} {number + 1}  {self._headline(line)}"
-            drawn.append(_pressable(text, f"number({number + 1})").stylize(style))
+            drawn.append(_pressable(text, f"digit({number + 1})").stylize(style))
             if here:
                 drawn += _indented(line.lines(room))
             elif beside := line.strip(self._width()):
@@ -157,81 +166,68 @@ class SlipScreen(ModalScreen[Taken | None]):
         """Cut if too long for one line, but never its counter."""
         return one_line(line.headline, max(10, self._width() - len(line.counter))) + line.counter
 
-    def _question(self) -> list[Content]:
-        """Whether to stop a dish's steps under way, with the cost of each answer."""
-        target = self._target()
-        if target is None or self.make is None:
-            return []
-        line, room = self.lines[self.at], max(2, (self.app.size.height - 9) // 2)
-        answers = ((words.SLIP_STOP, self.make.stopped(target).lines(room)), (words.SLIP_GO_ON, line.costs.lines(room)))
-        drawn = [Content.styled(line.stop, "bold $warning")]
-        for (answer, costs), action in zip(answers, STOP_ACTIONS, strict=False):
-            drawn += [_pressable(answer, action).stylize("bold $accent"), *_indented(costs)]
-        return drawn
-
-    def _target(self) -> Target | None:
-        found = self.targets.get(self.kind, ())
-        return found[self._which(self.kind)] if found else None
-
     def _width(self) -> int:
         return max(10, (self.text.size.width or 66) - len(INDENT))
 
     def action_back(self) -> None:
-        if self.asking:
-            self.asking = False
+        if self.typed is not None:
+            self.typed = None
             self.show()
         else:
             self.dismiss(None)
 
     def action_line(self, step: int) -> None:
-        if not self.asking:
-            self.at = (self.at + step) % len(KINDS)
-            self.show()
+        self.typed = None
+        found = self.there or [0]
+        at = found.index(self.here) + step if self.here in found else 0
+        self.at = found[at % len(found)]
+        self.show()
 
     def action_minutes(self, step: int) -> None:
         """More or fewer minutes; on a line without minutes, another target."""
+        self.typed = None
         if self.kind == "dish":
             self.action_which(step)
-        elif not self.asking:
+        else:
             self.minutes[self.kind] = more(self.kind, self.minutes[self.kind], step)
             self.show()
 
     def action_which(self, step: int) -> None:
         found = self.targets.get(self.kind, ())
-        if found and not self.asking:
+        if found:
             self.which[self.kind] = found[(self._which(self.kind) + step) % len(found)]
             self.show()
 
-    def action_number(self, number: int) -> None:
-        """Confirms the line, or moves to it if the host must say which target; again, moves to the next target."""
-        if self.asking:
-            return
-        again, self.at = self.at == number - 1, number - 1
-        kind = self.kind
-        several_ovens = kind == "oven" and len(self.targets.get(kind, ())) > 1
-        if kind not in CHOSEN_FIRST and not several_ovens:
-            self.action_take()
-        elif again:
-            self.action_which(1)
-        else:
+    def action_type(self) -> None:
+        """From now on, digits are minutes."""
+        if self.kind != "dish" and self.targets.get(self.kind):
+            self.typed = ""
             self.show()
 
+    def action_erase(self) -> None:
+        if self.typed is not None:
+            self._type(self.typed[:-1])
+
+    def action_digit(self, digit: int) -> None:
+        """Takes the line of that number; while minutes are typed, one more digit of them."""
+        if self.typed is not None:
+            self._type(one_more(self.typed, digit, LONGEST))
+        elif 1 <= digit <= len(KINDS):
+            self.at = digit - 1
+            self.action_take()
+
+    def _type(self, typed: str) -> None:
+        self.typed = typed
+        if typed:
+            self.minutes[self.kind] = int(typed)
+        self.show()
+
     def action_take(self) -> None:
-        if self.asking or not self.lines:
-            return
-        line = self.lines[self.at]
-        if line.wish is None:
-            self.show()
-        elif line.stop:
-            self.asking = True
+        line = self.lines[self.here] if self.lines else None
+        if line is None or line.wish is None:
             self.show()
         else:
             self._take(line.wish)
-
-    def action_stop(self, stop: int) -> None:
-        target = self._target()
-        if self.asking and target is not None:
-            self._take(wish_for(self.kind, target, 0, stop=bool(stop)))
 
     async def on_click(self, event: Click) -> None:
         if action := event.style.meta.get(PRESS):
@@ -239,7 +235,7 @@ class SlipScreen(ModalScreen[Taken | None]):
 
     def _take(self, wish: SlipWish) -> None:
         if self.is_current:  # a bouncing key comes twice but must confirm once
-            self.dismiss((wish, self.lines[self.at].headline))
+            self.dismiss((wish, self.lines[self.here].headline))
 
 
 def _pressable(text: str, action: str) -> Content:

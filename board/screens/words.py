@@ -77,7 +77,7 @@ HELP_SIGNS = (
     (sign_row("on-time", "tight", "late"), "on time, tight, late"),
     (sign_row("under-way", "keeping", "finished"), "under way; it stands, and is good; finished"),
     (sign_row("served", "left-out"), "served; left out"),
-    (sign_row("clock", "past"), "its clock runs; past its limit: do not serve or keep"),
+    (sign_row("clock", "past"), "its clock runs; past its limit: don't serve or keep"),
     (sign_row("stop", "mind"), "must be mended before anybody eats; mind"),
     (sign_row("hands", "by-itself", "now"), "hands on it; by itself; now"),
 )
@@ -86,7 +86,7 @@ BELL_ON, BELL_OFF = "bell on", "bell off"
 VOICE_ON, VOICE_OFF = "voice on", "silent"
 NOT_CALLED_YET = "it is not called yet; it asks at its time"
 
-NO_CALL = "nothing is called; choose something with ↓ first"
+NO_CALL = "nothing to answer; ↓ picks a later step"
 NOT_YET_DUE = "not called yet: space begins it early"
 NOTHING_TO_CLEAR = "no course waits to be cleared"
 NOTHING_TO_SEAT = "the guests are at the table already"
@@ -104,7 +104,7 @@ def note_about(name: str | None) -> str:
 
 NOTE_KEPT = "note kept"
 PUSH_TITLE = "Push a course"
-PUSH_HINTS = ("↑ before", "↓ next course", "← fewer", "→ more minutes", "enter pushes", "esc leaves it")
+PUSH_HINTS = ("↑ before", "↓ next course", "← fewer", "→ more minutes, or type", "enter pushes", "esc leaves it")
 
 
 def push_line(course: str, minutes: int) -> str:
@@ -266,7 +266,7 @@ def reading_for(name: str, wanted: float, fahrenheit: bool) -> str:
 
 
 def reading_unit(fahrenheit: bool) -> str:
-    return f"a bare figure is °{'F' if fahrenheit else 'C'}"
+    return f"no unit means °{'F' if fahrenheit else 'C'}"
 
 
 def and_more(count: int) -> str:
@@ -296,7 +296,7 @@ def behind_offer(count: int) -> str:
 
 
 def behind_told(count: int) -> str:
-    return f"{count} steps told · u takes it back"
+    return f"{count} steps told · u undoes"
 
 
 def unticked_too(count: int) -> str:
@@ -347,11 +347,9 @@ def read_in(name: str, minutes: int) -> str:
 
 SLIP_TITLE = "What went wrong?"
 # Each piece can be pressed by a mouse.
-SLIP_HINTS = ("number takes it", " · ←", " → minutes", " · tab which", " · ↑", " ↓ line", " · esc leaves")
-SLIP_STOP_HINTS = ("y", " or n", " · esc goes back")
-
-SLIP_STOP, SLIP_GO_ON = "y  stop that too", "n  leave out only what has not begun"
+SLIP_HINTS = ("1-6 take it", " · ←", " →", " or m minutes", " · tab which", " · ↑", " ↓ line", " · esc leaves")
+SLIP_TYPING_HINTS = ("type the minutes", " · enter takes it", " · esc stops")
 
 
 def slip_taken(what: str) -> str:
-    return f"{what} · u takes it back"
+    return f"{what} · u undoes"

@@ -16,6 +16,7 @@ from board.sheet.told import Moment as Moment
 
 # Reasons of a wait; the first two must be over before a step is called.
 ORDER, HEAT, HANDS, TABLE = "order", "heat", "hands", "table"
+DAY_MINUTES = 24 * 60
 SlotKind = Literal["step", "job", "arrive", "seat", "serve", "clear", "heat", "off"]
 
 
@@ -69,6 +70,12 @@ class Keeping(msgspec.Struct, frozen=True, gc=False):
     minutes: int
     where: str | None
     exposed: bool = False
+
+    @property
+    def for_safety(self) -> bool:
+        """Its limit is a matter of safety: it spoils where it stands, or is chilled for a day or more. Else only of how
+        good it is. Ours."""
+        return self.exposed or (self.where == "fridge" and self.minutes >= DAY_MINUTES)
 
 
 class Stage(msgspec.Struct, frozen=True, gc=False):

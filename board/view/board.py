@@ -9,6 +9,7 @@ from board.base.plain import one_line
 from board.evening.calls import Call
 from board.evening.events import SLIPS, Event, LeftoversPutAway
 from board.evening.forecast import CourseForecast, Forecast
+from board.evening.gone_cold import gone_cold, rules_of
 from board.evening.hands import called
 from board.evening.insist import insistence
 from board.evening.readings import held_since, last_reading, wants_reading
@@ -163,7 +164,7 @@ class Viewer:
             key=call.key,
             sign=shared.PART_SIGN[call.part],
             headline=one_line(headline(slot, call), 300),
-            detail=one_line(self.detail(slot, call, at.state)),
+            detail=one_line(self._too_cold(call, at) or self.detail(slot, call, at.state)),
             look_for=self._look_for(slot, call),
             clock=self.clock(call.due, at.now),
             countdown=words.waited(-ahead) if is_due else countdown(ahead),
@@ -179,7 +180,7 @@ class Viewer:
         if slot.kind == "serve":
             plates = next((course.plates for course in self.sheet.courses if course.serve == slot.id), ())
             told += [words.plates([one_line(said.plate(each), 120) for each in plates])] if plates else []
-        elif slot.look_for and call.part != "start":
+        elif slot.look_for and call.part in ("look-in", "end"):
             told.append(one_line(shared.look_for(slot.look_for)))
         if slot.noted:  # newest first: the oldest is cut if they do not fit
             told.append(shared.noted(" · ".join(one_line(note, 160) for note in reversed(slot.noted))))
@@ -203,6 +204,15 @@ class Viewer:
         if slot.kind in ("step", "job") and slot.name.casefold() not in headline(slot, call).casefold():
             pieces.insert(0, slot.name)
         return " · ".join([*dict.fromkeys(pieces), *([name] if name and slot.kind != "serve" else [])])
+
+    def _too_cold(self, call: Call, at: Present) -> str:
+        """What a probe showed in food kept hot, and what mends it; empty for any other call."""
+        spell = gone_cold(at.state).get(call.slot) if call.part == "reheat" else None
+        if spell is None:
+            return ""
+        wanted = rules_of(self.sheet).reheat.degrees
+        figures = words.both_degrees(wanted.celsius, wanted.fahrenheit, self.sheet.fahrenheit)
+        return words.too_cold(spell.last.celsius, self.clock(spell.last.at, at.now), figures, self.sheet.fahrenheit)
 
     def _core(self, slot: Slot, wanted: float, call: Call, state: State | None) -> str:
         """The core temperature needed and for how long; after a reading, what the probe showed."""
@@ -293,6 +303,8 @@ def headline(slot: Slot, call: Call) -> str:
         return words.call_served(course) if call.part == "end" else words.call_serve(course)
     if slot.kind == "clear":
         return words.call_end(words.call_clear(course)) if call.part == "end" else words.call_clear(course)
+    if call.part == "reheat":
+        return words.call_reheat(slot.dish or slot.name)
     if call.part == "look-in":
         return words.call_look_in(slot.name)
     if call.part == "end":
@@ -305,7 +317,7 @@ def headline(slot: Slot, call: Call) -> str:
 
 def answer_word(slot: Slot, call: Call, state: State) -> str:
     """What the `space` key does, in a word."""
-    if call.part == "end" and wants_reading(state, slot):
+    if call.part == "reheat" or (call.part == "end" and wants_reading(state, slot)):
         return words.READ_FIRST
     if call.part == "look-in":
         return words.DONE_LOOK

@@ -4,7 +4,7 @@ A chart has one row for each course, and from `DETAILED` cells on also for each 
 actual start and end, and the minutes of delay, so it reads without colour. All texts are safe for a terminal.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from datetime import datetime
 from typing import Literal
 from zoneinfo import ZoneInfo
@@ -93,8 +93,7 @@ class _Page:
             shared.closing_kept(k.slot.name, k.stood_minutes, k.limit_minutes, k.where)
             for k in of.kept_longest()[: self.most]
         ]
-        if any(k.stood_minutes > k.limit_minutes for k in of.kept_longest()):
-            kept.append(shared.KEPT_TOO_LONG)
+        kept += [caution] if (caution := kept_caution(of)) else []
         readings = [
             shared.closing_reading(r.slot.name, self.at(r.at), read_words(r, of.fahrenheit)) for r in of.readings
         ]
@@ -109,7 +108,7 @@ class _Page:
             *self._named(shared.REVIEW_LEFT_OPEN, _listed(of.left_open()) if of.closed else []),
             *self._named(shared.CLOSING_KEPT, kept),
             *self._put_away(),
-            *self._named(shared.CLOSING_READINGS, [*readings, *unread]),
+            *self._named(shared.CLOSING_READINGS, [*readings, *unread, *cold_words(of, self.at)]),
             *self._named(shared.REVIEW_NOTES, notes),
         ]
 
@@ -179,6 +178,27 @@ def read_words(read: ReadingReview, fahrenheit: bool) -> str:
     if read.slot.core_celsius is None:
         return words.core_reads(read.celsius, fahrenheit)
     return words.reading(read.celsius, read.slot.core_celsius, read.lacks, fahrenheit)
+
+
+def cold_words(of: Review, at: Callable[[datetime], str]) -> list[str]:
+    """What was read too cold while it was kept hot, and what came of it. `at` writes a moment."""
+    names = {step.slot.id: step.slot.name for step in of.steps}
+    told = []
+    for spell in of.cold:
+        reading = shared.closing_reading(
+            names[spell.slot], at(spell.read.at), words.core_reads(spell.read.celsius, of.fahrenheit)
+        )
+        ended = words.COLD_ENDED[spell.ended].format(words.core_reads(spell.last.celsius, of.fahrenheit))
+        told.append(words.closing_cold(reading, ended))
+    return told
+
+
+def kept_caution(of: Review) -> str:
+    """What to do with results that stood past their limits: by what could spoil, else by what is past its best."""
+    past = [each for each in of.kept if each.over]
+    if any(each.slot.keeping is not None and each.slot.keeping.for_safety for each in past):
+        return shared.KEPT_TOO_LONG
+    return words.KEPT_PAST_BEST if past else ""
 
 
 def put_away_words(each: LeftReview, at: str) -> str:

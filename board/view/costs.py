@@ -14,7 +14,7 @@ from board.view.board import Viewer
 
 MINUTE = timedelta(minutes=1)
 COMPANY_MINUTES = 5  # less than this is not worth a line
-PAST, COURSE, STANDS, COMPANY, EASY = range(5)  # ranks: the lowest stay if there is little room
+PAST, COURSE, COMPANY = range(3)  # ranks: the lowest stay if there is little room
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,16 +42,10 @@ class Costs:
 
 
 def costs(viewer: Viewer, before: Forecast, after: Forecast) -> Costs:
-    """Courses that move, results that would stand longer, and the change in the time with the guests. Both
-    forecasts must be of the viewer's sheet."""
-    stand = _stands(viewer, before, after)
-    found = [
-        *_courses(viewer, before, after),
-        *(each for each in stand if each[0] != EASY),
-        *_company(viewer.sheet, before, after),
-        *(each for each in stand if each[0] == EASY),
-    ]
-    return Costs(tuple(found))
+    """What moves or breaks: courses that move, results that would stand further past their limits, and the change in
+    the time with the guests. Both forecasts must be of the viewer's sheet."""
+    changes = _courses(viewer, before, after), _past(viewer, before, after), _company(viewer.sheet, before, after)
+    return Costs(tuple(line for found in changes for line in found))
 
 
 def _courses(viewer: Viewer, before: Forecast, after: Forecast) -> list[tuple[int, str]]:
@@ -70,20 +64,17 @@ def _late(course: CourseForecast) -> int:
     return max(0, round((course.served - course.wanted) / MINUTE))
 
 
-def _stands(viewer: Viewer, before: Forecast, after: Forecast) -> list[tuple[int, str]]:
-    """First the results beyond their shelf life, the furthest first; then the others, the closest to it first. EASY:
-    more than half the shelf life is left."""
+def _past(viewer: Viewer, before: Forecast, after: Forecast) -> list[tuple[int, str]]:
+    """Results that would stand longer and past their limits, the furthest first."""
     found = []
     for slot in viewer.sheet.slots:
         if slot.keeping is None or slot.id in after.left_out:
             continue
         stood, will_stand = stands(slot, before), stands(slot, after)
-        if will_stand - stood >= 1:
-            limit = slot.keeping.minutes
-            line = words.cost_stands(one_line(slot.name, 40), will_stand, limit)
-            rank = PAST if will_stand > limit else STANDS if 2 * will_stand >= limit else EASY
-            found.append((rank, limit - will_stand, line))
-    return [(rank, line) for rank, _, line in sorted(found)]
+        limit = slot.keeping.minutes
+        if will_stand > max(stood, limit):
+            found.append((limit - will_stand, words.cost_stands(one_line(slot.name, 40), will_stand, limit)))
+    return [(PAST, line) for _, line in sorted(found)]
 
 
 def stands(slot: Slot, forecast: Forecast) -> int:

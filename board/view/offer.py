@@ -11,12 +11,13 @@ from board.view.board import Viewer
 def offer_line(
     viewer: Viewer, courses: Sequence[tuple[str, datetime, datetime]], gained: Mapping[str, int], now: datetime
 ) -> str:
-    """What it brings: courses that move (name, forecast as it is, forecast by the offer), and the minutes `gained` by
-    kind."""
-    moved = [
-        words.offer_course(one_line(name, 20), viewer.clock(then, now), viewer.clock(looks, now))
-        for name, looks, then in courses
-        if abs((then - looks).total_seconds()) >= 60
-    ]
+    """The key and what it brings: courses that go out earlier (name, forecast as it is, forecast by the offer), the
+    minutes `gained` by kind; then courses that go out later."""
+    earlier: list[str] = []
+    later: list[str] = []
+    for name, looks, then in courses:
+        if abs((then - looks).total_seconds()) >= 60:
+            told = words.offer_course(one_line(name, 20), viewer.clock(then, now), viewer.clock(looks, now))
+            (earlier if then < looks else later).append(told)
     gains = [words.OFFER_GAINS[what].format(minutes) for what, minutes in gained.items() if minutes > 0]
-    return one_line(words.offer_line([*moved, *gains]), 200)
+    return one_line(words.offer_line([*earlier, *gains, *later]), 200)

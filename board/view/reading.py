@@ -6,41 +6,53 @@ from datetime import datetime
 
 from board.evening.cooling import CoolingOutlook, StageOutlook, outlook
 from board.evening.forecast import Forecast
+from board.evening.gone_cold import hot_wanted, rules_of
 from board.evening.readings import asked_again, lacks
 from board.evening.state import Reading, State
 from board.evening.wishes import TakeReading
-from board.facts.safety import HOT_HOLDING_CELSIUS
+from board.facts.limits import Degrees
 from board.sheet.run_sheet import Slot
 from board.view import words
 from board.view.board import Viewer
 from board.view.present import Present
 
-HOT_PLACES = ("hot", "oven", "stovetop")  # places that keep food hot
 
-
-def reading_words(viewer: Viewer, slot: str, celsius: float) -> str:
-    """A reading in °C next to what is needed there."""
+def reading_words(viewer: Viewer, slot: str, celsius: float, hot: Degrees | None = None) -> str:
+    """A reading in °C next to what is needed there; `hot`: what food must show that is kept hot, or heated again."""
     found = viewer.slots.get(slot)
+    fahrenheit = viewer.sheet.fahrenheit
+    if hot is not None:
+        reads, limit = words.core_reads(celsius, fahrenheit), words.both_degrees(*hot_figures(hot), fahrenheit)
+        return (words.reading_hot if hot.at_least(celsius) else words.reading_not_yet)(reads, limit)
     if found is None or found.core_celsius is None:
-        return words.core_reads(celsius, viewer.sheet.fahrenheit)
-    return words.reading(celsius, found.core_celsius, lacks(found, celsius), viewer.sheet.fahrenheit)
+        return words.core_reads(celsius, fahrenheit)
+    return words.reading(celsius, found.core_celsius, lacks(found, celsius), fahrenheit)
+
+
+def hot_figures(limit: Degrees) -> tuple[float, float]:
+    """Its °C and its °F, as its rule writes them."""
+    return limit.celsius, limit.fahrenheit
 
 
 def reading_said(viewer: Viewer, at: Present, wish: TakeReading) -> str:
     """What a reading means as it is taken: reached, held or still to hold, or how much is missing and when to read
-    again; for food that cools, when it will be cold."""
+    again; of food kept hot, whether it is hot enough; for food that cools, when it will be cold."""
     found, step, now = viewer.slots[wish.slot], at.state.steps[wish.slot], at.now
-    text = reading_words(viewer, wish.slot, wish.celsius)
-    if again := asked_again(at.state, found, wish.celsius, now):
+    hot = hot_wanted(at.state, found)
+    text = reading_words(viewer, wish.slot, wish.celsius, hot)
+    if hot is not None and not hot.at_least(wish.celsius):
+        rules, fahrenheit = rules_of(viewer.sheet), viewer.sheet.fahrenheit
+        limit, wanted = (
+            words.both_degrees(*hot_figures(each), fahrenheit) for each in (rules.hot_holding, rules.reheat.degrees)
+        )
+        text = words.reading_cold(words.core_reads(wish.celsius, fahrenheit), limit, wanted)
+    elif again := asked_again(at.state, found, wish.celsius, now):
         if again.holds:
             text = words.reading_holds(text, again.minutes, found.hold_minutes)
         else:
             text = words.reading_again(text, again.minutes)
     elif wish.part == "end" and step.status == "under-way" and not lacks(found, wish.celsius):
         text = words.ended_with_reading(text)
-    is_hot = step.status == "finished" and found.keeping is not None and found.keeping.where in HOT_PLACES
-    if is_hot and wish.celsius < HOT_HOLDING_CELSIUS:
-        text = words.reading_cold(wish.celsius, HOT_HOLDING_CELSIUS, viewer.sheet.fahrenheit)
     reading = Reading(at.state.last_n + 1, now, wish.slot, wish.celsius)
     then = replace(at.state, readings=(*at.state.readings, reading))
     cooling = cooling_words(viewer, then, at.forecast, found, now)

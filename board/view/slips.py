@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from board.base.plain import one_line
 from board.evening.forecast import Forecast
-from board.evening.slip_wishes import dropped_slots, go_on_without
+from board.evening.slip_wishes import go_on_without
 from board.evening.slips import Kind, Target, wish_for
 from board.evening.state import State
 from board.evening.wishes import Refusal, SlipWish
@@ -21,7 +21,7 @@ NOTHING = Costs(())
 class SlipLine:
     """One line. `wish` is None if it cannot be carried out; `told` goes with the costs.
 
-    `counter`: which of several it is about; `stop`: a question about steps under way, to be answered first.
+    `counter`: which of several it is about.
     """
 
     headline: str
@@ -29,7 +29,6 @@ class SlipLine:
     costs: Costs = NOTHING
     wish: SlipWish | None = None
     counter: str = ""
-    stop: str = ""
 
     def lines(self, room: int) -> tuple[str, ...]:
         """The costs and what is told, in at most `room` lines."""
@@ -37,8 +36,10 @@ class SlipLine:
         return (*costs, *self.told)[: max(1, room)]
 
     def strip(self, width: int) -> str:
-        """The same in one line of at most `width` cells."""
-        return self.costs.strip(width) if self.wish is not None else one_line(words.costs_beside(self.told), width)
+        """What moves or breaks, in one line of at most `width` cells; empty if nothing does."""
+        if self.wish is None:
+            return one_line(words.costs_beside(self.told), width)
+        return self.costs.strip(width) if self.costs.ranked else ""
 
 
 @dataclass(frozen=True)
@@ -57,25 +58,12 @@ class SlipLines:
         target = found[at]
         headline = self.headline(kind, target, minutes)
         counter = words.slip_one_of(at + 1, len(found)) if len(found) > 1 else ""
-        wish, after = self._effect(kind, target, wish_for(kind, target, minutes))
+        wish = wish_for(kind, target, minutes)
+        after = self.what_if(wish)
         if isinstance(after, Refusal):
             return SlipLine(headline, (one_line(after.words),), counter=counter)
         told = tuple(self._of_dish(target)) if kind == "dish" else ()
-        stop = one_line(words.slip_stop(self._names(target.going_on))) if target.going_on else ""
-        return SlipLine(headline, told, costs(self.viewer, self.before, after), wish, counter, stop)
-
-    def stopped(self, target: Target) -> Costs:
-        """What dropping a dish costs if its steps under way are stopped too."""
-        after = self.what_if(wish_for("dish", target, 0, stop=True))
-        return NOTHING if isinstance(after, Refusal) else costs(self.viewer, self.before, after)
-
-    def _effect(self, kind: Kind, target: Target, wish: SlipWish) -> tuple[SlipWish, Forecast | Refusal]:
-        """The wish and the forecast with it. If all of a dish is under way, the wish is to stop it."""
-        after = self.what_if(wish)
-        if isinstance(after, Refusal) and kind == "dish" and target.going_on:
-            wish = wish_for(kind, target, 0, stop=True)
-            after = self.what_if(wish)
-        return wish, after
+        return SlipLine(headline, told, costs(self.viewer, self.before, after), wish, counter)
 
     def headline(self, kind: Kind, target: Target, minutes: int) -> str:
         """What went wrong, in words."""
@@ -98,12 +86,11 @@ class SlipLines:
 
     def _of_dish(self, target: Target) -> list[str]:
         told = []
-        slots = dropped_slots(self.state, target.name, target.course, under_way=True)
+        if hot := [id_ for id_ in target.going_on if self.viewer.slots[id_].on_heat]:
+            told.append(words.slip_on_heat(self._names(hot)))
         settled = {id_ for id_, step in self.state.steps.items() if step.settled}
-        if without := [s.id for s in go_on_without(self.state.sheet, slots) if s.id not in settled]:
+        if without := [s.id for s in go_on_without(self.state.sheet, target.slots) if s.id not in settled]:
             told.append(words.slip_go_on_without(self._names(without)))
-        if target.going_on:
-            told.append(words.slip_goes_on(self._names(target.going_on)))
         return told
 
     def _name(self, id_: str) -> str:

@@ -5,10 +5,12 @@ from collections.abc import Callable, Iterator, Mapping
 from datetime import datetime, timedelta
 from typing import NamedTuple
 
+from board.base import words as shared
 from board.base.plain import one_line
 from board.evening.clocks import LeftOver, LiveClock, clock_of, is_near, left_over, stood_too_long, told_of
 from board.evening.events import ClockWarned
 from board.evening.forecast import Standing
+from board.evening.gone_cold import gone_cold
 from board.evening.readings import warns_from
 from board.sheet.run_sheet import Slot
 from board.view import words
@@ -37,14 +39,27 @@ class Standings:
 
     def lines(self, at: Present) -> tuple[Stands, ...]:
         """The lines worth showing: what presses first, then what has the least time left."""
-        found = [*self._keeping(at), *self._clocks(at)]
+        found = [*self._too_cold(at), *self._keeping(at), *self._clocks(at)]
         found.sort(key=lambda each: (not each[1].presses, each[0]))
         return tuple(line for _, line in found)
 
+    # --- kept hot, and too cold ------------------------------------------------------------------------------------
+    def _too_cold(self, at: Present) -> Iterator[tuple[datetime, Stands]]:
+        """What a probe found too cold, while its call is put off: it stays in sight."""
+        due = {call.slot for call in at.due if call.part == "reheat"}
+        for id_, spell in gone_cold(at.state).items():
+            if id_ not in due:
+                name = one_line(self.slots[id_].dish or self.slots[id_].name, 40)
+                yield spell.read.at, Stands(words.call_reheat(name), presses=True, sign=shared.SIGN["stop"])
+
     # --- shelf life ----------------------------------------------------------------------------------------------
     def _keeping(self, at: Present) -> Iterator[tuple[datetime, Stands]]:
-        """Only results with less than half an hour of shelf life left, or whose last successor will start too late."""
+        """Only results with less than half an hour of shelf life left, or whose last successor will start too late; not
+        those that a probe found too cold: they are no longer good."""
+        cold = gone_cold(at.state)
         for each in at.forecast.keeping:
+            if each.slot in cold:
+                continue
             if each.until - at.now < SAID_FROM or each.taken_up > each.until:
                 yield each.until, self._kept(each, at.now)
 
@@ -52,7 +67,9 @@ class Standings:
         left = (standing.until - now).total_seconds()
         name = one_line(self.slots[standing.slot].name, 40)
         if left < 0:
-            return Stands(words.past_keeping(name, countdown(-left), standing.where), presses=True)
+            keeping = self.slots[standing.slot].keeping
+            safety = keeping is not None and keeping.for_safety
+            return Stands(words.past_keeping(name, countdown(-left), standing.where, safety=safety), presses=True)
         limit = self.clock(standing.until, now)
         presses = now >= warns_from(standing) or standing.taken_up > standing.until
         return Stands(words.stands_until(name, countdown(left), limit, standing.where), presses)
@@ -82,9 +99,11 @@ class Standings:
         if clock.over:
             return Stands(_over(clock), presses=True, sign=words.CLOCK_SIGN[True])
         until = self.clock(clock.until, now)
-        told = words.clock_runs(_name(clock), int(clock.out_minutes), clock.limit_minutes, until)
+        told = words.clock_runs(
+            _name(clock), int(clock.out_minutes), clock.limit_minutes, until, raw=clock.raw is not None
+        )
         if clock.too_long:
-            told = words.clock_too_long(told) if clock.raw is None else words.raw_too_long(told)
+            told = words.clock_too_long(told)
         presses = clock.too_long or is_near(clock.until, now)
         return Stands(told, presses, words.CLOCK_SIGN[False])
 

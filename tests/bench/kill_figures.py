@@ -45,7 +45,7 @@ def acknowledged(drawn: str) -> dict[str, set[str]]:
         "note": set(re.findall(r"about note (\d+) kept", plain)),
         "out": {name.strip()[:40] for name in re.findall(r"left out: ([^\n…│]+)", plain)},
         "later": {name.strip()[:40] for name in re.findall(r"again in 5 min: ([^\n…│]+)", plain)},
-        "back": set(re.findall(r"(taken back): ", plain)),
+        "back": set(re.findall(r"(undone): ", plain)),
     }
 
 

@@ -407,11 +407,11 @@ def test_what_the_board_says_of_raw_food() -> None:
     say = Standings(host.evening.sheet.by_id(), lambda moment, _: f"{moment:%H:%M}")
 
     assert [line.text for line in say.lines(host.at("16:00"))] == [
-        "roast chicken, raw whole chicken: out 60 of 120 min, till 17:00"
+        "roast chicken, raw whole chicken: out 60 of 120 min; cook or chill by 17:00"
     ]
     (warned,) = host.at("16:40").clock_warned
     told = say.clock_warning(warned, host.at("16:40"))
-    assert told == "roast chicken, raw whole chicken: may be out 100 of 120 min; into the cold or cooked by 17:00"
+    assert told == "roast chicken, raw whole chicken: may be out 100 of 120 min; cook or chill by 17:00"
     assert [line.text for line in say.lines(host.at("17:00"))] == [
-        "roast chicken, raw whole chicken, mind: may be out for 2 h; if so, throw it away, cooking does not mend it"
+        "roast chicken, raw whole chicken: may be out 2 hours. If so, throw it out; cooking does not mend it"
     ]

@@ -332,7 +332,7 @@ def test_guests_are_not_here_a_day_before_they_are_looked_for(little: RunSheet) 
     host = Host(little, at("12:29"))
     refused = host.wish(Settle("arrive"))
 
-    assert refused == Refusal("the guests are looked for at Sat 18:30, so they are not here yet")
+    assert refused == Refusal("the guests are expected at Sat 18:30")
     assert host.evening.state.steps["arrive"].status == "to-come"
     host.at("12:30")
     assert host.wish(Settle("arrive")) is None

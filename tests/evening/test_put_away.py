@@ -95,7 +95,7 @@ def reviewed(host: Host) -> Review:
 def test_put_away_in_time_the_clock_stands_still_and_nothing_more_is_said(little: RunSheet) -> None:
     """45 when it is cleared at 19:35; put away at 20:15 after 85, and 85 it stays."""
     host = cleared(left_supper(little))
-    assert lines(host, "19:40") == ["put away what is left of Stew by 20:50 · f when it is (into the cold, shallow)"]
+    assert lines(host, "19:40") == ["Stew leftovers: in the fridge, in shallow dishes, by 20:50 · f when it is"]
     assert put_away(host, "20:15") == "Stew"
 
     for clock in ("20:16", "20:30", "20:50", "21:30"):
@@ -107,7 +107,7 @@ def test_put_away_in_time_the_clock_stands_still_and_nothing_more_is_said(little
 
     assert warned(host) == [("19:35", "put-away")]
     assert Viewer(host.evening.sheet).standings.put_away("Stew", host.at("20:15")) == (
-        "put away: what is left of Stew",
+        "put away: Stew leftovers",
         False,
     )
 
@@ -121,9 +121,7 @@ def test_put_away_after_its_limit_is_told_once_and_never_called_safe(little: Run
     text, grave = Viewer(host.evening.sheet).standings.put_away("Stew", host.at(clock))
 
     assert grave is late
-    assert text == (
-        "what is left of Stew, mind: out for 2 h; do not serve or keep it" if late else "put away: what is left of Stew"
-    )
+    assert text == ("Stew leftovers: out 2 hours. Don't serve or keep them" if late else "put away: Stew leftovers")
     assert lines(host, clock) == []
     assert reviewed(host).put_away[0].over is late
     before = warned(host)
@@ -181,7 +179,7 @@ def test_where_a_job_does_it_its_call_is_answered_instead(little: RunSheet) -> N
     host = cleared(left_supper(little, away=True))
     assert next_to_put_away(host.at("19:40").clocks) == "Stew"
     assert host.wish(PutAway("Stew")) == Refusal("put away puts away what is left of Stew: answer its call")
-    assert lines(host, "20:31") == ["put away what is left of Stew by 20:50 (into the cold, shallow)"]
+    assert lines(host, "20:31") == ["Stew leftovers: in the fridge, in shallow dishes, by 20:50"]
 
     host.wish(LeaveOut("put away"))
     assert put_away(host, "20:40") == "Stew"
@@ -255,9 +253,9 @@ def test_look_back_tells_it_and_that_it_was_taken_back(little: RunSheet) -> None
     told = happened(Viewer(host.evening.sheet), host.evening.told, host.clock.now(), only_yours=True)
 
     assert [f"{line.clock} {line.sign} {line.text}" for line in told][-3:] == [
-        "20:15 ▣ put away: what is left of Stew (taken back)",
-        "20:16 ↶ taken back: that what is left of Stew is put away",
-        "20:17 ▣ put away: what is left of Stew",
+        "20:15 ▣ put away: Stew leftovers (undone)",
+        "20:16 ↶ undone: Stew leftovers put away",
+        "20:17 ▣ put away: Stew leftovers",
     ]
 
 
@@ -266,7 +264,7 @@ def test_who_looks_on_is_told_of_no_key(little: RunSheet) -> None:
 
     shown = Onlooker(host.evening.sheet).view(host.at("19:40"))
 
-    assert [line.text for line in shown.keeping] == ["put away what is left of Stew by 20:50 (into the cold, shallow)"]
+    assert [line.text for line in shown.keeping] == ["Stew leftovers: in the fridge, in shallow dishes, by 20:50"]
 
 
 # --- the log -----------------------------------------------------------------------------------------------------

@@ -86,8 +86,8 @@ def test_ended_without_a_reading_is_told_in_look_back_and_in_the_review(stewing:
 
     lines = [line.text for line in happened(viewer, stewing.evening.told, at("18:30"))]
 
-    assert "stew: ended without a reading" in lines
-    assert about(viewer, stewing.evening.peek(), "stew") == "ended without a reading"
+    assert "stew: temperature not checked" in lines
+    assert about(viewer, stewing.evening.peek(), "stew") == "temperature not checked"
     assert [step.slot.id for step in measured(stewing.evening.state, opened).unread] == ["stew"]
 
 

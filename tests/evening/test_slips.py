@@ -1,12 +1,14 @@
 """What goes wrong, by hand: the times asserted were worked out on paper from the sheets' docstrings."""
 
+import msgspec
 import pytest
 
 from board.evening.events import DishDropped, EveningOpened, GuestsDelayed, StepStretched
 from board.evening.slips import KINDS, more, targets, wish_for
 from board.evening.wishes import DelayGuests, Done, DropDish, Later, LeaveOut, Lengthen, Refusal, Settle, TakeBack
 from board.review.measure import measured
-from board.sheet.run_sheet import RunSheet
+from board.review.observe import observe
+from board.sheet.run_sheet import Lasts, RunSheet
 from board.view.slipped import slip_words
 from tests.conftest import Host, at
 from tests.evening.kitchens import ovens, play, with_dishes
@@ -200,16 +202,12 @@ def test_a_dropped_dish_is_one_event_and_taken_back_whole(little: RunSheet) -> N
     assert host.evening.state.steps == before.steps
 
 
-def test_what_is_under_way_of_a_dropped_dish_goes_on_unless_it_is_stopped(little: RunSheet) -> None:
+def test_what_is_under_way_goes_with_a_dropped_dish(little: RunSheet) -> None:
     host = Host(with_dishes(little), at("16:58"))
     play(host, ("17:00", "chop"))
+
     host.wish(DropDish("Pot", "Stew"))
-    going_on = host.evening.state.steps["chop"].status
-    host.wish(TakeBack())
 
-    host.wish(DropDish("Pot", "Stew", under_way=True))
-
-    assert going_on == "under-way"
     assert [host.evening.state.steps[id_].status for id_ in ("chop", "stew")] == ["left-out", "left-out"]
     assert due(host, "17:31") == []
 
@@ -227,11 +225,58 @@ def test_with_its_last_dish_a_course_is_left_out(little: RunSheet) -> None:
     assert host.evening.state.steps["clear"].status == "left-out"
 
 
-def test_a_dish_whose_course_has_gone_out_is_not_dropped(little: RunSheet) -> None:
+def test_a_dish_that_is_done_can_be_dropped_and_its_work_stays_done(little: RunSheet) -> None:
+    """It fell on the floor: its clock and its waiting go with it, and what it took is still learned from."""
+    slots = tuple(msgspec.structs.replace(s, lasts=Lasts(20, 20, 20)) for s in with_dishes(little).slots)
+    host = Host(msgspec.structs.replace(little, slots=slots), at("16:58"))
+    play(host, ("17:00", "chop"), ("17:22", "chop"), ("17:30", "stew"), ("18:30", "stew"))
+    opened = host.evening.state.history[0]
+    assert isinstance(opened, EveningOpened)
+    took = observe(opened, host.evening.state.history[1:]).steps
+
+    assert host.wish(DropDish("Pot", "Stew")) is None
+
+    present = host.at("18:31")
+    assert [step.status for step in present.state.steps.values()][:2] == ["left-out", "left-out"]
+    assert [each.slot for each in present.forecast.keeping if each.slot in ("chop", "stew")] == []
+    assert observe(opened, host.evening.state.history[1:]).steps == took
+    assert [(each.name, each.minutes) for each in took if each.name == "chop"] == [("chop", 22)]
+    assert measured(host.evening.state, opened).left_out() == []
+    assert present.forecast.courses[0].is_ahead  # there is still the sauce
+
+
+def test_a_dish_is_dropped_at_the_table_but_not_once_its_course_is_cleared(little: RunSheet) -> None:
     host = Host(with_dishes(little), at("16:58"))
     play(host, *SERVED[:8])
+    host.at("19:00")
+    host.answer("serve")
 
+    assert host.wish(DropDish("Sauce", "Stew")) is None
+    assert host.evening.state.steps["serve"].status == "finished"
+    host.wish(TakeBack())
+    host.wish(Settle("clear"))
     assert isinstance(host.wish(DropDish("Sauce", "Stew")), Refusal)
+
+
+def test_what_is_on_the_fire_or_on_the_table_comes_first(little: RunSheet) -> None:
+    sheet = with_dishes(little)
+    host = Host(sheet, at("16:58"))
+
+    def dishes(chosen: str | None = None) -> list[str]:
+        present = host.evening.tick()
+        return [target.name for target in targets(present.state, present.forecast, "dish", chosen)]
+
+    play(host, ("17:00", "chop"), ("17:20", "chop"))
+    host.wish(Settle("sauce"))
+    assert dishes() == ["Pot", "Sauce"]  # to come before done
+    host.wish(TakeBack())
+    host.at("17:25")
+    host.wish(Done("sauce", "start"))  # begun early: hands are on it, but no fire is under it
+    assert dishes() == ["Sauce", "Pot"]
+    host.at("17:30")
+    host.wish(Done("stew", "start"))
+    assert dishes() == ["Pot", "Sauce"]
+    assert dishes("sauce") == ["Sauce", "Pot"]
 
 
 def test_a_heating_goes_with_the_last_dish_that_needs_it_and_no_sooner() -> None:
@@ -337,7 +382,7 @@ def test_a_slip_shows_in_the_review_as_what_it_was(little: RunSheet) -> None:
     found = measured(host.evening.state, opened)
 
     told = [slip_words(slip, sheet.by_id()) for slip in found.slips]
-    assert told == ["chop: +5 min", "guests late: +10 min", "Sauce dropped"]
+    assert told == ["chop: +5 min", "guests 10 min late", "Sauce dropped"]
     assert [type(slip) for slip in found.slips] == [StepStretched, GuestsDelayed, DishDropped]
 
 
@@ -345,8 +390,8 @@ def test_a_lost_heat_and_a_long_sitting_are_told_by_name(little: RunSheet) -> No
     stretched = StepStretched(n=1, at=at("17:00"), slots=("stew", "sauce"), minutes=5, oven="old oven")
     sitting = GuestsDelayed(n=2, at=at("17:00"), slots=("clear",), minutes=15, course="Stew")
 
-    assert slip_words(stretched, little.by_id()) == "old oven lost its heat, stew, sauce: +5 min"
-    assert slip_words(sitting, little.by_id()) == "Stew eaten longer: +15 min"
+    assert slip_words(stretched, little.by_id()) == "old oven went cold, stew, sauce: +5 min"
+    assert slip_words(sitting, little.by_id()) == "guests linger over Stew: +15 min"
 
 
 def test_later_pressed_again_adds_five_to_what_was_put_off(host: Host) -> None:

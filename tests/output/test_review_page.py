@@ -17,7 +17,7 @@ import pytest
 
 from board.base import words as shared
 from board.evening.events import EveningOpened
-from board.evening.wishes import Close, DropDish, Push, WriteNote
+from board.evening.wishes import Close, DropDish, Push, TakeReading, WriteNote
 from board.output import words
 from board.output.frame import is_page
 from board.output.review_page import MOST_COLUMNS, page
@@ -25,7 +25,7 @@ from board.output.time_bars import Axis, bar
 from board.review.looked_back import LookedBack
 from board.review.measure import measured
 from board.review.trace import Answer, answered_late, away_planned_and_actual, traced
-from board.sheet.run_sheet import RunSheet
+from board.sheet.run_sheet import Keeping, RunSheet
 from board.view.bars import Span
 from tests.conftest import Host, at
 from tests.evening.kitchens import with_dishes
@@ -237,7 +237,8 @@ def test_stops_slips_pushes_and_what_stood_too_long_stand_out(little: RunSheet) 
     host.wish(DropDish("Sauce", "Stew"))
     host.wish(Close())
     found = looked_back(host)
-    kept = replace(found.review.kept[0], stood_minutes=140, limit_minutes=120)
+    chop = msgspec.structs.replace(found.review.kept[0].slot, keeping=Keeping(120, "room", exposed=True))
+    kept = replace(found.review.kept[0], slot=chop, stood_minutes=140, limit_minutes=120)
     review = replace(found.review, kept=(kept,), stops=("stew: 60 °C is not enough",))
     html = page([replace(found, review=review)], "letter")
     read = Page(html)
@@ -311,3 +312,22 @@ def test_the_page_prints_in_a_browser_within_its_margins(host: Host, tmp_path: P
 
     assert "17:35–18:38" in boxes
     assert max(widths) <= (210 - 14) / 25.4 * 72 + 1  # A4 less its margin, in points
+
+
+@pytest.mark.parametrize("again", [None, 76.0])
+def test_what_was_too_cold_stands_out_unless_it_was_heated_again(little: RunSheet, again: float | None) -> None:
+    host = Host(with_dishes(little), at("16:58"))
+    for clock, id_ in (("17:00", "chop"), ("17:20", "chop"), ("17:30", "stew"), ("18:30", "stew")):
+        host.at(clock)
+        host.answer(id_)
+    host.at("18:33")
+    host.wish(TakeReading("stew", 50.0))
+    host.at("18:40")
+    if again is not None:
+        host.wish(TakeReading("stew", again))
+
+    html = page([looked_back(host)], "letter")
+
+    told = "stew, Sat 18:33: core 50 °C (122 °F), too cold for food kept hot"
+    assert told in Page(html).text
+    assert (f"<strong>! {told}" in html) is (again is None)

@@ -19,7 +19,7 @@ async def test_before_the_first_call_the_board_says_how_long_the_host_is_free(ki
     async with kitchen.app.run_test(size=SIZE) as pilot:
         await pilot.pause()
 
-        assert "No hands needed for 2 min" in kitchen.shown()
+        assert "Next, in 2 min: " in kitchen.shown()
         assert kitchen.chime.rung == 0
 
 

@@ -283,7 +283,7 @@ async def test_a_reading_is_taken_back_with_u(kitchen: Kitchen) -> None:
         assert kitchen.host.evening.tick().forecast.slots["stew"].end == at("18:30")
         await pilot.press("o")
         await pilot.pause()
-        assert "(taken back)" in kitchen.shown()
+        assert "(undone)" in kitchen.shown()
 
 
 async def test_with_nothing_to_read_the_key_says_so(kitchen: Kitchen) -> None:
@@ -379,7 +379,7 @@ async def test_what_soon_keeps_no_longer_rings_once_and_is_said(kitchen: Kitchen
         await pilot.pause()
 
         assert kitchen.chime.rung == before + 1
-        assert "stew keeps 09:00 more, till 19:00 (hot)" in kitchen.shown()
+        assert "stew: good until 19:00, 09:00 more (hot)" in kitchen.shown()
 
 
 async def test_of_several_that_stand_the_one_that_presses_first_is_shown_and_how_many_more(little: RunSheet) -> None:
@@ -400,7 +400,7 @@ async def test_of_several_that_stand_the_one_that_presses_first_is_shown_and_how
         lines = [line for line in kitchen.shown().splitlines() if "▒" in line]
         assert len(lines) == 1
         assert "▒ stew with a name" in lines[0]
-        assert "keeps 07:00 more" in lines[0]
+        assert "07:00 more (hot)" in lines[0]
         assert lines[0].rstrip().endswith(words.and_more(2).strip())
 
 

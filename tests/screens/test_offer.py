@@ -28,18 +28,17 @@ async def test_an_offer_is_shown_taken_and_taken_back(pie: PlanFile, slipping: S
         app.live.saying.over()
         app.live.tick()
         await pilot.pause()
-        assert "Better from here: Main 19:30, not 19:" in screen_text(app)
-        assert "r takes it" in screen_text(app)
-        assert "Main 19:" in screen_text(app).split("Better from here")[0]  # the courses stay in sight above it
+        assert "r: Main 19:30 instead of 19:" in screen_text(app)
+        assert "Main 19:" in screen_text(app).split("r: Main")[0]  # the courses stay in sight above it
 
         await pilot.press("r")
         await pilot.pause()
         assert slipping.evening.sheet is not old
-        assert "The rest goes by the new timetable" in screen_text(app)
+        assert "New timetable in use · u undoes" in screen_text(app)
 
         await pilot.press("u")
         assert slipping.evening.sheet == old
-        assert "taken back: the new timetable" in screen_text(app)
+        assert "undone: the new timetable" in screen_text(app)
 
 
 @pytest.mark.parametrize("width", [60, 80, 120])
@@ -64,12 +63,12 @@ async def test_beside_an_offer_the_courses_and_every_key_stay(
                 await pilot.pause()
 
                 shown = screen_text(app)
-                assert "Better from here: Main " in shown
-                assert shown.index("\n Main ") < shown.index("Better from here")  # the line of courses
+                assert "r: Main " in shown
+                assert shown.index("\n Main ") < shown.index("r: Main ")  # the line of courses
                 assert app.live.keys.region.bottom == height
         assert app.live.said.has_class("-overdue")
 
         await pilot.press("r")
         await pilot.pause()
-        assert "Better from here" not in screen_text(app)
+        assert "r: Main" not in screen_text(app)
         assert not app.live.better.display

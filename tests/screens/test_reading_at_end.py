@@ -84,11 +84,11 @@ async def test_one_key_ends_it_without_a_reading_and_that_is_told(kitchen: Kitch
         await pilot.pause()
         assert kitchen.status("stew") == "finished"
         assert kitchen.host.evening.state.unread == ("stew",)
-        assert "stew: ended without a reading" in kitchen.shown()
+        assert "stew: temperature not checked" in kitchen.shown()
         await pilot.press("q", "e")
         await pilot.pause()
 
-        assert "stew: ended without a reading" in kitchen.shown()  # on the closing page
+        assert "stew: temperature not checked" in kitchen.shown()  # on the closing page
 
 
 async def test_escape_leaves_everything_as_it_was(kitchen: Kitchen) -> None:
@@ -179,18 +179,18 @@ async def test_a_clock_that_runs_is_listed_and_rings_once_before_its_limit() -> 
         answer(kitchen, *TO_THE_FILLING[:-1])
         kitchen.set("18:28")
         await pilot.pause()
-        assert lines_with(kitchen, "◔ custard: out 48 of 120 min, till 19:40")
+        assert lines_with(kitchen, "◔ custard: out 48 of 120 min; eat or chill by 19:40")
         kitchen.set("19:19")
         before = kitchen.chime.rung
 
         kitchen.set("19:20")
         await pilot.pause()
-        assert "custard: out 100 of 120 min; into the cold, kept hot or eaten by 19:40" in kitchen.shown()
+        assert "custard: out 100 of 120 min; eat it, chill it or keep it hot by 19:40" in kitchen.shown()
         assert kitchen.chime.rung == before + 1
         kitchen.set("19:40")
         await pilot.pause()
 
-        assert lines_with(kitchen, "⊗ custard, mind: out for 2 h; do not serve or keep it")
+        assert lines_with(kitchen, "⊗ custard: out 2 hours. Don't serve or keep it")
 
 
 async def test_what_is_left_is_to_be_put_away_once_its_course_is_cleared() -> None:
@@ -200,8 +200,8 @@ async def test_what_is_left_is_to_be_put_away_once_its_course_is_cleared() -> No
         answer(kitchen, *TO_THE_TABLE, ("19:40", "clear"), ("19:45", "clear"))
         await pilot.pause()
 
-        assert "put away what is left of Sweet by 20:30 (into the cold, shallow)" in kitchen.shown()
-        assert lines_with(kitchen, "◔ put away what is left of Sweet")
+        assert "Sweet leftovers: in the fridge, in shallow dishes, by 20:30" in kitchen.shown()
+        assert lines_with(kitchen, "◔ Sweet leftovers")
 
 
 async def test_markup_in_a_dishs_name_stays_text() -> None:

@@ -63,7 +63,7 @@ async def test_two_keys_take_the_usual_case_and_its_cost_stood_there_first(suppe
         assert isinstance(event, StepStretched)
         assert (event.slots, event.minutes) == (("stew",), 5)
         assert isinstance(supper.app.screen, LiveScreen)
-        assert "Not ready yet, 5 min more: stew · u takes it back" in supper.shown()
+        assert "Not ready yet, 5 min more: stew · u undoes" in supper.shown()
 
 
 async def test_looking_takes_nothing_and_escape_leaves_it(supper: Kitchen) -> None:
@@ -72,14 +72,14 @@ async def test_looking_takes_nothing_and_escape_leaves_it(supper: Kitchen) -> No
         play(supper, ("17:00", "chop"))
         before = supper.host.evening.state
 
-        await pilot.press("w", "down", "right", "left", "up", "up", "tab", "shift+tab", "4", "6", "escape")
+        await pilot.press("w", "down", "right", "left", "up", "up", "tab", "shift+tab", "m", "4", "escape", "escape")
         await pilot.pause()
 
         assert supper.host.evening.state is before
         assert isinstance(supper.app.screen, LiveScreen)
 
 
-async def test_every_line_is_there_and_says_why_it_cannot_be_taken(supper: Kitchen) -> None:
+async def test_only_what_is_there_is_shown_and_numbers_stay_where_they_are(supper: Kitchen) -> None:
     async with supper.app.run_test(size=SIZE) as pilot:
         await pilot.pause()
         await pilot.press("w")
@@ -87,20 +87,76 @@ async def test_every_line_is_there_and_says_why_it_cannot_be_taken(supper: Kitch
 
         shown = supper.shown()
         for kind in ("not-ready", "sitting", "oven"):
-            assert view_words.SLIP_NONE[kind] in shown
-        assert "2  Guests late by 10 min" in shown
+            assert view_words.SLIP_NONE[kind] not in shown
+        assert "› 2  Guests late by 10 min" in shown
         assert "4  Drop Pot (Stew) (1 of 2)" in shown
-        assert "6  Another length, 5 min more: chop (1 of 5)" in shown
+        assert "6  Change a step's time, 5 min more: chop (1 of 5)" in shown
         before = supper.host.evening.state
-        await pilot.press("1", "3", "5", "enter")
+        for number, kind in (("1", "not-ready"), ("3", "sitting"), ("5", "oven")):
+            await pilot.press(number)
+            await pilot.pause()
+            assert view_words.SLIP_NONE[kind] in supper.shown()  # asked for, it says why
+        await pilot.press("enter", "7", "0")
         assert supper.host.evening.state is before
         assert isinstance(supper.app.screen, SlipScreen)
+
+
+async def test_what_breaks_nothing_has_no_line_of_its_own(supper: Kitchen) -> None:
+    async with supper.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        play(supper, ("17:00", "chop"))
+        await pilot.press("w")
+        await pilot.pause()
+
+        lines = [line.strip(" │┃║▌▐") for line in supper.shown().splitlines()]
+        at_length = next(n for n, line in enumerate(lines) if "6  Change a step's time" in line)
+        assert "kept" not in supper.shown()  # the stew would stand longer, within its limit
+        assert not lines[at_length + 1].startswith(view_words.COSTS_NOTHING)
+
+
+@pytest.mark.parametrize("lines", [("w", "down"), ("w",)])
+async def test_late_guests_by_typed_minutes(supper: Kitchen, lines: tuple[str, ...]) -> None:
+    async with supper.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        if len(lines) > 1:
+            play(supper, ("17:00", "chop"))
+        await pilot.press(*lines, "m", "2", "5")
+        await pilot.pause()
+        assert "Guests late by 25 min" in supper.shown()
+        assert "Stew 19:05, 5 min late" in supper.shown()  # its cost, before it is taken
+
+        await pilot.press("enter")
+
+        event = last(supper)
+        assert isinstance(event, GuestsDelayed)
+        assert event.minutes == 25
+
+
+async def test_typed_minutes_can_be_mended_and_left(supper: Kitchen) -> None:
+    async with supper.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        before = supper.host.evening.state
+        await pilot.press("w", "m", "0", "1", "9", "9")  # no minutes begin with 0, and 199 is more than three hours
+        await pilot.pause()
+        assert "Guests late by 19 min" in supper.shown()
+        await pilot.press("backspace", "5")
+        await pilot.pause()
+        assert "Guests late by 15 min" in supper.shown()
+        await pilot.press("escape")
+        await pilot.pause()
+        assert "".join(words.SLIP_HINTS) in supper.shown()
+        assert supper.host.evening.state is before
+        await pilot.press("2")  # a line's number again
+
+        event = last(supper)
+        assert isinstance(event, GuestsDelayed)
+        assert event.minutes == 15
 
 
 async def test_late_guests_by_as_many_minutes_as_were_chosen(supper: Kitchen) -> None:
     async with supper.app.run_test(size=SIZE) as pilot:
         await pilot.pause()
-        await pilot.press("w", "down", "right", "right", "right", "right")
+        await pilot.press("w", "right", "right", "right", "right")
         await pilot.pause()
         assert "Guests late by 30 min" in supper.shown()
         assert "Stew 19:10, 10 min late" in supper.shown()
@@ -112,7 +168,7 @@ async def test_late_guests_by_as_many_minutes_as_were_chosen(supper: Kitchen) ->
         assert (event.minutes, event.course) == (30, None)
         await pilot.press("u")
         await pilot.pause()
-        assert shared.taken_back("guests late: +30 min") in supper.shown()
+        assert shared.taken_back("guests 30 min late") in supper.shown()
         assert not supper.host.evening.state.steps["arrive"].put_off
 
 
@@ -128,64 +184,44 @@ async def test_the_course_on_the_table_runs_long(supper: Kitchen) -> None:
         assert (event.course, event.minutes) == ("Stew", 10)
 
 
-async def test_a_dish_is_chosen_before_it_is_dropped(supper: Kitchen) -> None:
+async def test_a_number_drops_the_dish_that_stands_there_in_one_press(supper: Kitchen) -> None:
     async with supper.app.run_test(size=SIZE) as pilot:
         await pilot.pause()
         await pilot.press("w", "4")
-        await pilot.pause()
-        assert screen(supper).at == 3
-        assert "› 4  Drop Pot (Stew) (1 of 2)" in supper.shown()
-
-        await pilot.press("4")  # again: the next one
+        event = last(supper)
+        assert isinstance(event, DishDropped)
+        assert event.dish == "Pot"
+        await pilot.press("u", "w", "down", "right")  # there are no minutes: another dish
         await pilot.pause()
         assert "› 4  Drop Sauce (Stew) (2 of 2)" in supper.shown()
-        await pilot.press("right", "left", "enter")  # there are no minutes: another dish, and back
+        await pilot.press("4")
 
         event = last(supper)
         assert isinstance(event, DishDropped)
         assert (event.dish, event.slots) == ("Sauce", ("sauce",))
 
 
-@pytest.mark.parametrize(("key", "chop"), [("y", "left-out"), ("n", "under-way")])
-async def test_what_is_under_way_of_a_dish_is_asked_about(supper: Kitchen, key: str, chop: str) -> None:
+async def test_what_is_on_the_heat_goes_with_its_dish_and_is_named_first(supper: Kitchen) -> None:
     async with supper.app.run_test(size=SIZE) as pilot:
         await pilot.pause()
-        play(supper, ("17:00", "chop"))
-        await pilot.press("w", "4")
+        play(supper, ("17:00", "chop"), ("17:20", "chop"), ("17:30", "stew"))
+        await pilot.press("w", "down", "down")
         await pilot.pause()
-        assert view_words.slip_goes_on("chop") in supper.shown()
-        await pilot.press("enter")
-        await pilot.pause()
-        assert view_words.slip_stop("chop") in supper.shown()
-        await pilot.press("1", "tab", "left", "up", "enter")  # only an answer or escape is taken now
-        assert screen(supper).asking
-        await pilot.press("escape")
-        assert not screen(supper).asking
-        await pilot.press("enter", key)
+        assert "› 4  Drop Pot (Stew)" in supper.shown()
+        assert view_words.slip_on_heat("stew") in supper.shown()
+        await pilot.press("4")
         await pilot.pause()
 
-        assert supper.status("chop") == chop
         assert supper.status("stew") == "left-out"
         assert isinstance(supper.app.screen, LiveScreen)
-
-
-async def test_y_and_n_mean_nothing_before_the_question(supper: Kitchen) -> None:
-    async with supper.app.run_test(size=SIZE) as pilot:
-        await pilot.pause()
-        before = supper.host.evening.state
-
-        await pilot.press("w", "4", "y", "n")
-
-        assert supper.host.evening.state is before
-        assert isinstance(supper.app.screen, SlipScreen)
 
 
 async def test_another_step_is_chosen_with_tab_and_made_shorter(supper: Kitchen) -> None:
     async with supper.app.run_test(size=SIZE) as pilot:
         await pilot.pause()
-        await pilot.press("w", "6", "tab", "left", "left", "left", "left", "left")  # 5 4 3 2 1, then below nought
+        await pilot.press("w", "up", "tab", "left", "left", "left", "left", "left")  # 5 4 3 2 1, then below nought
         await pilot.pause()
-        assert "Another length, 1 min less: stew (2 of 5)" in supper.shown()
+        assert "Change a step's time, 1 min less: stew (2 of 5)" in supper.shown()
         await pilot.press("left", "left", "left", "left", "space")
 
         event = last(supper)
@@ -200,10 +236,10 @@ async def test_the_step_the_board_looks_at_is_meant_first(supper: Kitchen) -> No
         await pilot.press("down", "down", "w")  # the stew is chosen among what comes
         await pilot.pause()
 
-        assert "6  Another length, 5 min more: stew" in supper.shown()
+        assert "6  Change a step's time, 5 min more: stew" in supper.shown()
 
 
-async def test_with_one_oven_in_use_its_number_takes_and_with_two_it_chooses() -> None:
+async def test_its_number_takes_an_oven_also_where_two_are_in_use() -> None:
     host = Host(ovens(), at("16:58"))
     kitchen = Kitchen(host.evening.sheet, "16:58")
     async with kitchen.app.run_test(size=SIZE) as pilot:
@@ -216,10 +252,10 @@ async def test_with_one_oven_in_use_its_number_takes_and_with_two_it_chooses() -
         await pilot.press("u")
         play(kitchen, ("17:10", "heat-small"))
 
-        await pilot.press("w", "5")
+        await pilot.press("w")
         await pilot.pause()
-        assert "› 5  Big lost its heat, 5 min more for what is in it (1 of 2)" in kitchen.shown()
-        await pilot.press("5", "enter")
+        assert "5  Big went cold: add 5 min to what's in it (1 of 2)" in kitchen.shown()
+        await pilot.press("up", "up", "tab", "5")
 
         event = last(kitchen)
         assert isinstance(event, StepStretched)
@@ -262,7 +298,7 @@ async def test_a_fault_in_working_it_out_never_ends_the_board(supper: Kitchen, m
         await pilot.pause()
         look = supper.host.evening.look
         monkeypatch.setattr(supper.host.evening, "look", broken)
-        await pilot.press("w", "right", "tab", "4", "1", "enter", "y")
+        await pilot.press("w", "right", "tab", "4", "1", "m", "enter")
         await pilot.pause()
         assert "for a test" in supper.shown()
         monkeypatch.setattr(supper.host.evening, "look", look)
@@ -284,7 +320,7 @@ async def test_it_can_be_read_and_left_at_every_size(supper: Kitchen, size: tupl
 
         assert "Not ready yet, 5 min" in supper.shown()
         if size >= (80, 24):
-            assert "6  Another length, 5 min more: stew" in supper.shown()
+            assert "6  Change a step's time, 5 min more: stew" in supper.shown()
             assert "".join(words.SLIP_HINTS) in supper.shown()
         await pilot.press("escape")
         assert isinstance(supper.app.screen, LiveScreen)
@@ -303,7 +339,7 @@ async def test_a_long_name_is_cut_and_stays_on_its_line(little: RunSheet) -> Non
         await pilot.press("w")
         await pilot.pause()
 
-        line = next(line for line in kitchen.shown().splitlines() if "Another length" in line)
+        line = next(line for line in kitchen.shown().splitlines() if "Change a step's time" in line)
         assert "chop the leeks" in line
         assert "… (1 of 5)" in line
 
@@ -329,10 +365,10 @@ async def test_markup_and_escapes_of_a_plan_never_reach_the_small_screen(little:
         await pilot.pause()
         play(kitchen, ("17:00", "chop"))
 
-        await pilot.press("w", "4", "enter")
+        await pilot.press("w")
         await pilot.pause()
         asked = kitchen.shown()
-        await pilot.press("y")
+        await pilot.press("4")
         await pilot.pause()
 
         for shown in (asked, kitchen.shown()):
@@ -388,7 +424,7 @@ async def test_opened_again_it_begins_anew_and_costs_nothing_while_it_is_closed(
     monkeypatch.setattr("board.screens.slip.REFRESH_SECONDS", 0.15)
     async with supper.app.run_test(size=SIZE) as pilot:
         await pilot.pause()
-        await pilot.press("w", "down", "right", "6", "tab", "escape")
+        await pilot.press("w", "down", "right", "up", "tab", "escape")
         small = supper.app.live.ahead.slips
         assert small is not None
         looked: list[int] = []
@@ -407,6 +443,6 @@ async def test_opened_again_it_begins_anew_and_costs_nothing_while_it_is_closed(
         assert while_closed == 0
         assert len(looked) > 2  # open, it looks again and again
         assert screen(supper) is small
-        assert small.at == 0
+        assert small.at is None
         assert "2  Guests late by 10 min" in supper.shown()
-        assert "6  Another length, 5 min more: chop (1 of 5)" in supper.shown()
+        assert "6  Change a step's time, 5 min more: chop (1 of 5)" in supper.shown()

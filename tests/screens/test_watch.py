@@ -203,7 +203,7 @@ async def test_a_helper_is_told_their_own_next_call_however_many_are_ahead(tmp_p
         await pilot.pause(FOLLOWED)
 
         assert headline(watching) == view_words.free_until("18:00")
-        assert "Your hands are not needed for 1 h 00. Then: Fold napkin 0" in watching.shown()
+        assert "Your next, in 1 h 00: Fold napkin 0" in watching.shown()
         for each in theirs:
             evening.wish(Settle(each.id))
         await pilot.pause(FOLLOWED)
@@ -240,5 +240,5 @@ async def test_clocks_of_what_spoils_are_seen_there_too(tmp_path: Path) -> None:
         await pilot.pause(FOLLOWED)
         await pilot.pause(FOLLOWED)
 
-        assert "◔ custard: out 48 of 120 min, till 19:40" in watching.shown()
+        assert "◔ custard: out 48 of 120 min; eat or chill by 19:40" in watching.shown()
         assert [type(e).__name__ for e in evening.told].count("ClockWarned") == 0

@@ -31,7 +31,7 @@ def test_a_slip_stands_in_the_review_with_its_time(little: RunSheet) -> None:
 
     text = out.getvalue()
     assert output_words.SLIPPED in text
-    for line in ("Sat 17:00 chop: +5 min", "Sat 17:10 guests late: +10 min", "Sat 17:10 Sauce dropped"):
+    for line in ("Sat 17:00 chop: +5 min", "Sat 17:10 guests 10 min late", "Sat 17:10 Sauce dropped"):
         assert line in text
     assert [(s["kind"], s["steps"], s["minutes"]) for s in form["slips"]] == [
         ("longer", ["chop"], 5),

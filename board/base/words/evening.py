@@ -9,7 +9,7 @@ ARRIVED_ALREADY = "the guests have arrived already"
 
 
 def taken_back(what: str) -> str:
-    return f"taken back: {what}"
+    return f"undone: {what}"
 
 
 def left_out(name: str) -> str:
@@ -44,7 +44,7 @@ ALL_SERVED = "all courses are out"
 REHEARSAL = "rehearsal"
 
 LOOK_FOR = "look for"
-PART_SIGN = {"start": SIGN["begin"], "look-in": SIGN["look-in"], "end": SIGN["end"]}
+PART_SIGN = {"start": SIGN["begin"], "look-in": SIGN["look-in"], "end": SIGN["end"], "reheat": SIGN["stop"]}
 
 
 def uses(what: str, amount: float) -> str:
@@ -90,7 +90,7 @@ def pushed(course: str, minutes: int) -> str:
     return f"{course} pushed {minutes} min"
 
 
-OFFER_TAKEN = "The rest goes by the new timetable; u takes that back"
+OFFER_TAKEN = "New timetable in use · u undoes"
 
 
 def cannot_push(course: str) -> str:
@@ -101,7 +101,7 @@ def no_core(name: str) -> str:
     return f"{name}: the plan gives no core temperature for it"
 
 
-TOLD_UNREAD = "ended without a reading"
+TOLD_UNREAD = "temperature not checked"
 
 
 def told_unread(name: str) -> str:
@@ -112,7 +112,7 @@ def held_for(text: str, minutes: float) -> str:
     return f"{text}, held {minutes:g} min"
 
 
-NOTHING_TO_PUT_AWAY = "no course is cleared of which something is to be put away"
+NOTHING_TO_PUT_AWAY = "nothing to put away yet"
 
 
 def said_together(told: Sequence[str]) -> str:

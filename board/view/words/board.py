@@ -115,11 +115,11 @@ OPENING = "the keys work in a moment"
 
 
 def free_until(clock_words: str) -> str:
-    return f"Free till {clock_words}"
+    return f"Free until {clock_words}"
 
 
 def free_for(length: str, next_name: str) -> str:
-    return f"No hands needed for {length}. Then: {next_name}"
+    return f"Next, in {length}: {next_name}"
 
 
 def hands_on(name: str) -> str:
@@ -165,16 +165,21 @@ DONE_ALREADY = "done already"
 
 
 def stands_until(name: str, left: str, limit: str, where: str | None) -> str:
-    return f"{name}: keeps {left} more, till {limit} ({kept_where(where)})"
+    return f"{name}: good until {limit}, {left} more ({kept_where(where)})"
 
 
-def past_keeping(name: str, over: str, where: str | None) -> str:
-    return f"{name}: {over} past what it keeps ({kept_where(where)})"
+PAST_BEST = "past its best: taste it, use it or leave it"
+PAST_SAFE = "past its limit: when in doubt, throw it out"
+
+
+def past_keeping(name: str, over: str, where: str | None, *, safety: bool) -> str:
+    told = PAST_SAFE if safety else PAST_BEST
+    return f"{name}: {over} {told} ({kept_where(where)})"
 
 
 def spoken_warning(name: str, minutes_left: float) -> str:
     minutes = round(minutes_left)
-    return f"{name} keeps {minutes} more minute{'s' if minutes != 1 else ''}."
+    return f"{name}: good for {minutes} more minute{'s' if minutes != 1 else ''}."
 
 
 # A better timetable for what is left.
@@ -187,8 +192,8 @@ OFFER_GAINS = {
 
 
 def offer_course(name: str, then: str, looks: str) -> str:
-    return f"{name} {then}, not {looks}"
+    return f"{name} {then} instead of {looks}"
 
 
 def offer_line(gains: list[str]) -> str:
-    return f"Better from here: {', '.join(gains)} · r takes it"
+    return f"r: {', '.join(gains)}"

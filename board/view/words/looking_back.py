@@ -61,11 +61,11 @@ def told_note(text: str, about: str | None) -> str:
 
 
 def told_warned(name: str) -> str:
-    return f"soon keeps no longer: {name}"
+    return f"about to go past its best: {name}"
 
 
 def told_undone(text: str) -> str:
-    return f"{text} (taken back)"
+    return f"{text} (undone)"
 
 
 TOLD_NIGHT = "a night of mishaps began"
@@ -99,14 +99,11 @@ def reading_again(text: str, minutes: int) -> str:
     return f"{text}; asked again in {minutes} min"
 
 
-def reading_cold(celsius: float, limit: float, fahrenheit: bool) -> str:
-    return f"core {degrees(celsius, fahrenheit)}; hot food is kept at {degrees(limit, fahrenheit)} or above"
-
-
 def soon_over(name: str, left: str, limit: str, where: str | None) -> str:
-    return f"{name} keeps {left} more, till {limit} ({kept_where(where)})"
+    return f"{name}: good until {limit}, {left} more ({kept_where(where)})"
 
 
+KEPT_PAST_BEST = "What stood past its best: taste it, use it or leave it."
 CLOSING_LEGEND = " · ".join(
     [*(f"{SIGN[mark]} {mark}" for mark in (CLOSING_PLANNED, CLOSING_BEGAN, CLOSING_ENDED)), "then how much later"]
 )

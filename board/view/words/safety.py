@@ -11,6 +11,39 @@ from board.base.words.times import degrees, span
 READ_FIRST = "read it"
 
 
+def call_reheat(name: str) -> str:
+    return f"Heat again: {name}"
+
+
+def too_cold(celsius: float, at: str, wanted: str, fahrenheit: bool) -> str:
+    """`to 74 °C (165 °F) all through; was 50 °C (122 °F) at 18:42`: it fits a line of 80 beside how long it waits."""
+    return f"to {wanted} all through; was {degrees(celsius, fahrenheit)} at {at}"
+
+
+def reading_hot(text: str, limit: str) -> str:
+    return f"{text}; {limit} or above is hot enough"
+
+
+def reading_cold(text: str, limit: str, wanted: str) -> str:
+    return f"{text}, below the {limit} of hot food: heat it to {wanted} all through, or leave it out"
+
+
+def reading_not_yet(text: str, wanted: str) -> str:
+    return f"{text}; {wanted} wanted, all through"
+
+
+COLD_ENDED = {
+    "heated": "heated again, {}",
+    "left-out": "left out",
+    "served": "went out without being heated again",
+    "open": "not heated again",
+}
+
+
+def closing_cold(reading: str, ended: str) -> str:
+    return f"{reading}, too cold for food kept hot; {ended}"
+
+
 def ended_with_reading(text: str) -> str:
     return f"{text}; done"
 
@@ -28,13 +61,13 @@ def reading_holds(text: str, minutes: int, wanted: float) -> str:
 CLOCK_SIGN = {False: SIGN["clock"], True: SIGN["past"]}  # by whether its limit is reached
 CLOCK_TOLD = {
     "soon": "soon out too long",
-    "over": "out too long: do not serve or keep it",
-    "put-away": "to be put away, what is left of it",
+    "over": "out too long. Don't serve or keep it",
+    "put-away": "leftovers to be put away",
 }
 
 RAW_TOLD = {
     "soon": "raw, and soon out too long",
-    "over": "raw, and out too long: throw it away, cooking does not mend it",
+    "over": "raw, and out too long: throw it out; cooking does not mend it",
 }
 
 
@@ -46,54 +79,51 @@ def raw_of(dish: str, food: str) -> str:
     return f"{dish}, raw {food}"
 
 
-def raw_too_long(text: str) -> str:
-    return f"{text}; as it looks, past that before it is cooked"
-
-
 def raw_soon(name: str, out: int, limit: int, until: str) -> str:
-    return f"{name}: may be out {out} of {limit} min; into the cold or cooked by {until}"
+    return f"{name}: may be out {out} of {limit} min; cook or chill by {until}"
 
 
 def raw_over(name: str, limit: int) -> str:
-    return f"{name}, mind: may be out for {_limit(limit)}; if so, throw it away, cooking does not mend it"
+    return f"{name}: may be out {_limit(limit)}. If so, throw it out; cooking does not mend it"
 
 
-def clock_runs(name: str, out: int, limit: int, until: str) -> str:
-    return f"{name}: out {out} of {limit} min, till {until}"
+def clock_runs(name: str, out: int, limit: int, until: str, *, raw: bool) -> str:
+    return f"{name}: out {out} of {limit} min; {'cook' if raw else 'eat'} or chill by {until}"
 
 
 def clock_too_long(text: str) -> str:
-    return f"{text}; as it looks, past that before it is eaten"
+    return f"{text}. At this rate it won't be"
 
 
 def clock_soon(name: str, out: int, limit: int, until: str) -> str:
-    return f"{name}: out {out} of {limit} min; into the cold, kept hot or eaten by {until}"
+    return f"{name}: out {out} of {limit} min; eat it, chill it or keep it hot by {until}"
 
 
 def clock_over(name: str, limit: int) -> str:
-    return f"{name}, mind: out for {_limit(limit)}; do not serve or keep it"
+    return f"{name}: out {_limit(limit)}. Don't serve or keep it"
 
 
 def put_away(course: str, by: str, *, keyed: bool = False) -> str:
     """`keyed`: with the key that tells the board that it is done."""
     key = " · f when it is" if keyed else ""
-    return f"put away what is left of {course} by {by}{key} (into the cold, shallow)"
+    return f"{course} leftovers: in the fridge, in shallow dishes, by {by}{key}"
 
 
 def is_put_away(course: str) -> str:
-    return f"put away: what is left of {course}"
+    return f"put away: {course} leftovers"
 
 
 def answer_put_away(course: str) -> str:
-    return f"that what is left of {course} is put away"
+    return f"{course} leftovers put away"
 
 
 def left_over(course: str, limit: int) -> str:
-    return f"what is left of {course}, mind: out for {_limit(limit)}; do not serve or keep it"
+    return f"{course} leftovers: out {_limit(limit)}. Don't serve or keep them"
 
 
 def _limit(minutes: int) -> str:
-    return f"{minutes // 60} h" if minutes % 60 == 0 else span(minutes)
+    hours = minutes // 60
+    return f"{hours} hour{'s' if hours != 1 else ''}" if minutes % 60 == 0 else span(minutes)
 
 
 # --- what cools --------------------------------------------------------------------------------------------------

@@ -5,21 +5,21 @@ from collections.abc import Sequence
 from board.base.words.evening import COST_PAST
 from board.base.words.times import span
 
-COSTS_NOTHING = "no course moves, nothing stands longer"
+COSTS_NOTHING = "no course moves, nothing goes past its limit"
 SLIP_NONE = {
-    "not-ready": "Not ready yet: nothing is under way",
-    "guests": "Guests late: the guests are here",
-    "sitting": "Sitting long: no course is on the table",
-    "dish": "Drop a dish: none is left to make",
-    "oven": "An oven lost its heat: none is in use",
-    "length": "Another length: no step is left",
+    "not-ready": "Not ready yet (nothing is under way)",
+    "guests": "Guests late (they have arrived)",
+    "sitting": "Guests linger (nothing is on the table)",
+    "dish": "Drop a dish (none is left)",
+    "oven": "Oven went cold (none is in use)",
+    "length": "Change a step's time (none is left)",
 }
 
 NOTHING_YOURS = "No more calls for you"
 
 
 def yours_free_for(length: str, next_name: str) -> str:
-    return f"Your hands are not needed for {length}. Then: {next_name}"
+    return f"Your next, in {length}: {next_name}"
 
 
 def slip_not_ready(name: str, minutes: int) -> str:
@@ -31,7 +31,7 @@ def slip_guests(minutes: int) -> str:
 
 
 def slip_sitting(course: str, minutes: int) -> str:
-    return f"{course} is eaten {span(minutes)} longer"
+    return f"Guests linger over {course}, {span(minutes)} more"
 
 
 def slip_dish(dish: str, course: str | None) -> str:
@@ -39,16 +39,16 @@ def slip_dish(dish: str, course: str | None) -> str:
 
 
 def slip_oven(oven: str, minutes: int, count: int) -> str:
-    things = "what is in it" if count == 1 else f"all {count} in it"
-    return f"{oven} lost its heat, {span(minutes)} more for {things}"
+    things = "what's in it" if count == 1 else f"all {count} in it"
+    return f"{oven} went cold: add {span(minutes)} to {things}"
 
 
 def slip_oven_next(oven: str, minutes: int) -> str:
-    return f"{oven} lost its heat, {span(minutes)} more for what goes in next"
+    return f"{oven} went cold: add {span(minutes)} to what goes in next"
 
 
 def slip_length(name: str, minutes: int) -> str:
-    return f"Another length, {span(abs(minutes))} {'more' if minutes > 0 else 'less'}: {name}"
+    return f"Change a step's time, {span(abs(minutes))} {'more' if minutes > 0 else 'less'}: {name}"
 
 
 def slip_one_of(number: int, count: int) -> str:
@@ -59,12 +59,8 @@ def slip_go_on_without(names: str) -> str:
     return f"goes on without it: {names}"
 
 
-def slip_goes_on(names: str) -> str:
-    return f"under way, and asked about first: {names}"
-
-
-def slip_stop(names: str) -> str:
-    return f"Under way: {names}. Stop that too? Mind the heat under it."
+def slip_on_heat(names: str) -> str:
+    return f"on the heat now: {names}. Take it off, turn the heat off"
 
 
 def cost_course(name: str, at: str, late: int) -> str:
@@ -96,15 +92,15 @@ def slipped_step(names: str, minutes: int) -> str:
 
 
 def slipped_oven(oven: str, names: str, minutes: int) -> str:
-    return f"{oven} lost its heat, {names}: {minutes:+d} min"
+    return f"{oven} went cold, {names}: {minutes:+d} min"
 
 
 def slipped_guests(minutes: int) -> str:
-    return f"guests late: {minutes:+d} min"
+    return f"guests {minutes} min late"
 
 
 def slipped_sitting(course: str, minutes: int) -> str:
-    return f"{course} eaten longer: {minutes:+d} min"
+    return f"guests linger over {course}: {minutes:+d} min"
 
 
 def slipped_dish(dish: str) -> str:
