@@ -156,7 +156,7 @@ def _wish(event: Decision) -> Wish:
         case SheetTaken():
             return TakeSheet(event.sheet)
         case DishDropped():
-            return DropDish(event.dish, event.course, under_way=True)
+            return DropDish(event.dish, event.course)
         case StepLeftOut():
             return LeaveOut(event.slot)
         case StepStretched():

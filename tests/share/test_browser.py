@@ -201,7 +201,7 @@ async def test_a_helper_sees_their_call_and_their_press_reaches_the_board(
             await phone.value("document.querySelector('main input').click()")
             await _comes(pilot.pause, lambda: from_plan.ticks.is_ticked(from_plan.foods[0]))
             await phone.press(words.ON_PAGE["calls"])
-            await phone.shows("Done? chop")
+            await phone.shows("Still at it? chop")
 
             code, served._code = served._code, "another"  # as of a board that began anew
             await phone.shows(words.ON_PAGE["gone"])
