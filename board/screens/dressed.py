@@ -3,7 +3,9 @@
 import os
 
 from textual.app import App, ReturnType
+from textual.events import Event, Key
 from textual.screen import ModalScreen
+from textual.widgets import Input
 
 from board.files.preferences import NO_COLOUR, first_theme
 from board.screens.palette import LOOKS, has_few_colours
@@ -25,6 +27,14 @@ class DressedApp(App[ReturnType]):
         for look in LOOKS.values():
             self.register_theme(look.theme)
         self.theme = self.first
+
+    async def on_event(self, event: Event) -> None:
+        """Capital letters are the same keys as small ones, except where a text is typed."""
+        if isinstance(event, Key) and not event.is_forwarded and not isinstance(self.focused, Input):
+            small = event.key.lower()
+            if len(small) == 1 and small != event.key:
+                event = Key(small, small)
+        await super().on_event(event)
 
     async def action_quit(self) -> None:
         """Over a smaller screen, closes that one first."""

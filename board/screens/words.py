@@ -31,7 +31,6 @@ def no_evening_yet(path: str) -> str:
 
 KEYS_WATCH = (
     ("↑↓", "look", "look at another call, or at something still to come"),
-    ("y", "tell", "tell in one go what was done while nobody told the board"),
     ("z", "zoom", "show 45, 90 or 180 minutes ahead"),
     ("b", "bell", "bell on or off"),
     ("?", "help", "this page"),
@@ -55,6 +54,7 @@ KEYS_EVENING = (
     ("s", "seated", "the guests are at the table"),
     ("c", "cleared", "the course is cleared"),
     ("f", "put away", "what is left of a course is put away, in the fridge"),
+    ("y", "tell", "tell in one go what was done while nobody told the board"),
     ("n", "note", "write a note into the run log"),
     ("r", "better", "go on by the better timetable that is offered"),
     ("t", "probe", "take down what a probe shows in a step or what cools"),
@@ -156,8 +156,8 @@ NOTHING_TO_MARK = {
 }
 
 
-def also_waiting(calls: list[str]) -> str:
-    return f"   +{len(calls)}: " + "  ".join(calls)
+def also_waiting(count: int) -> str:
+    return f"   +{count} more" if count else ""
 
 
 def put_off(name: str, minutes: int) -> str:
@@ -179,16 +179,17 @@ def course_strip(courses: list[str]) -> str:
     return COURSE_GAP.join(courses)
 
 
-BUSY_HINT = "space done  ·  x leave out"
+HINT_GAP = "  ·  "
+BUSY_KEYS = (("space", "done"), ("x", "leave out"))
 
 
 def speed(times: float) -> str:
     return f"×{times:g}"
 
 
-def answer_hint(word: str, already: str = "") -> str:
-    more = f"  ·  d {already}" if already else ""
-    return f"space {word}{more}  ·  l later  ·  x leave out"
+def answer_keys(word: str, already: str = "") -> tuple[tuple[str, str], ...]:
+    """The keys of a call, and what each does."""
+    return (("space", word), *((("d", already),) if already else ()), ("l", "later"), ("x", "leave out"))
 
 
 def spoken_call(headline: str, waited_minutes: float) -> str:

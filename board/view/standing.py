@@ -55,7 +55,7 @@ class Standings:
             return Stands(words.past_keeping(name, countdown(-left), standing.where), presses=True)
         limit = self.clock(standing.until, now)
         presses = now >= warns_from(standing) or standing.taken_up > standing.until
-        return Stands(words.stands_until(name, countdown(left), limit, standing.where), presses)
+        return Stands(words.stands_until(name, limit, standing.where), presses)
 
     def soon_over(self, standing: Standing, now: datetime) -> str:
         """The warning about a result close to the end of its shelf life."""

@@ -59,7 +59,7 @@ def raw_over(name: str, limit: int) -> str:
 
 
 def clock_runs(name: str, out: int, limit: int, until: str) -> str:
-    return f"{name}: out {out} of {limit} min, till {until}"
+    return f"{name}: out {out} of {limit} min, until {until}"
 
 
 def clock_too_long(text: str) -> str:
@@ -95,6 +95,14 @@ def left_over(course: str, limit: int) -> str:
 def _limit(minutes: int) -> str:
     return f"{minutes // 60} h" if minutes % 60 == 0 else span(minutes)
 
+
+# The usual cautions, so short that they are read at the call. Common practice, no source.
+CALL_CAUTIONS = {
+    "flame": "Flame: away from cloth, hair",
+    "charcoal": "Charcoal: outdoors only, never inside",
+    "blades": "Blade: dry board, no hurry",
+    "hot-fat": "Hot fat: never use water",
+}
 
 # --- what cools --------------------------------------------------------------------------------------------------
 

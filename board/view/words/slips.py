@@ -19,7 +19,7 @@ NOTHING_YOURS = "No more calls for you"
 
 
 def yours_free_for(length: str, next_name: str) -> str:
-    return f"Your hands are not needed for {length}. Then: {next_name}"
+    return f"{length}. Your next: {next_name}"
 
 
 def slip_not_ready(name: str, minutes: int) -> str:
