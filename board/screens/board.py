@@ -10,7 +10,7 @@ from board.screens import words
 from board.screens.ahead import Ahead
 from board.screens.chime import Bell
 from board.screens.live_board import LiveBoard
-from board.screens.panels import SOON, Band, CallPanel, Coming, KeyBar, Ribbons, Top, Wrapped
+from board.screens.panels import DETAILED, SOON, Band, CallPanel, Coming, KeyBar, Ribbons, Top, Wrapped
 from board.screens.rehearsing import Rehearsal
 from board.screens.saying import Saying
 from board.screens.sounds import Sounds
@@ -48,7 +48,7 @@ class BoardScreen(LiveBoard):
         self.advisor = advisor
         self.rehearsal = rehearsal or Rehearsal()
         self.sounds = Sounds(chime, voice, self.viewer, bell=bell)
-        self.zoom = 1
+        self.zoom: int | None = None  # as far as the width allows, until the host chooses
         self.banner = ""
         self.ahead = Ahead(self, advisor)
 
@@ -170,7 +170,7 @@ class BoardScreen(LiveBoard):
         self.said.show(view, call, [each for each in view.coming if each is not call and each.key != view.busy][:SOON])
         size, sheet = self.lanes.size, self.evening.sheet
         if size.width and size.height:
-            state, forecast, zoom = present.state, present.forecast, ZOOMS[self.zoom]
+            state, forecast, zoom = present.state, present.forecast, ZOOMS[self._zoom()]
             self.lanes.show(ribbons(sheet, state, forecast, size.width, size.height, self.viewer.zone, zoom))
         self.next.show(view, call, self.said.beside)
         self.saying.lasts(self.banner or view.notice)
@@ -213,5 +213,8 @@ class BoardScreen(LiveBoard):
         self.redraw()
 
     def action_zoom(self) -> None:
-        self.zoom = (self.zoom + 1) % len(ZOOMS)
+        self.zoom = (self._zoom() + 1) % len(ZOOMS)
         self.redraw()
+
+    def _zoom(self) -> int:
+        return self.zoom if self.zoom is not None else int(self.size.width >= DETAILED)

@@ -19,7 +19,7 @@ from board.screens.keys import ACTIONS
 from board.screens.lines import Line, Lines, fitted
 from board.view.board import BoardView, CallView
 from board.view.ribbon import Row
-from board.view.short import short_forms
+from board.view.short import short_forms, without_articles
 from board.view.wrap_words import cut, wrap_words
 
 KEY_GAP = 2
@@ -85,7 +85,7 @@ class Band(Lines):
     def show(self, view: BoardView, mode: str, width: int, clock: str) -> None:
         is_wide = width >= WIDE_COLUMNS
         ahead = tuple(each for each, is_ahead in zip(view.courses, view.ahead, strict=True) if is_ahead)
-        self._courses = view.courses if is_wide or not ahead else ahead
+        self._courses = view.courses if is_wide else ahead
         room = width - 2 * MARGIN
         said = f"{view.standing_sign} {view.standing}"
         told = view.course.told if view.course is not None else shared.ALL_SERVED
@@ -126,6 +126,9 @@ def _apart(left: tuple[str, str], right: tuple[str, str], width: int) -> Line:
     return left, (" " * gap, ""), right
 
 
+Hints = Sequence[tuple[str, str]]  # keys, each with what it does
+
+
 class CallPanel(Lines):
     """The call that needs an answer, in large letters, then where and how long, what to look for, its caution and its
     keys, beside them the next two things. If there is none, what to do meanwhile. What is at the right can be chosen,
@@ -133,7 +136,8 @@ class CallPanel(Lines):
 
     letters = False  # loading them takes a moment, so the first frame goes without
     _next: Mapping[int, CallKey] = {}
-    _keys: tuple[int, Sequence[tuple[str, str]]] = (-1, ())
+    _hints: Sequence[Hints] = ()
+    _first_hint = 0  # its row
     _split = 0
     beside = 0  # how many of what comes next it shows
 
@@ -149,7 +153,7 @@ class CallPanel(Lines):
         if is_short:  # the whole of it stands below
             below = [*_bold(wrap_words(title, room)), *below]
         below = self._fit(below, height - len(drawn.lines))
-        self._keys = (len(drawn.lines) + len(below) - 1, self._keys[1])
+        self._first_hint = len(drawn.lines) + len(below) - len(self._hints)
         self._next, self._split, self.beside = {}, room, len(soon) if beside else 0
         if beside:
             at_right, self._next = _soon(soon, beside, height - len(drawn.lines), len(drawn.lines))
@@ -162,7 +166,6 @@ class CallPanel(Lines):
 
     def _below(self, view: BoardView, chosen: CallView | None, room: int) -> tuple[str, list[Line]]:
         """The headline, and every line under it; the last of them are the keys."""
-        self._keys = (-1, ())
         keys: Sequence[tuple[str, str]] = ()
         if chosen is None:
             bar = shared.SIGN["free"] * min(view.free_minutes or 0, room)
@@ -173,16 +176,20 @@ class CallPanel(Lines):
         else:
             when = words.NOT_YET_DUE if chosen.answer else words.NOT_CALLED
             if chosen.is_due:
-                when = f"{shared.INSISTENCE_SIGN[chosen.insistence]}{chosen.countdown}"
-            why = f" · {chosen.why}" if chosen.why else ""
-            told = [(f"{when}{why} · {chosen.detail}", ""), (chosen.look_for, ""), (chosen.caution, "bold")]
+                when = f"{shared.INSISTENCE_SIGN[chosen.insistence]}{chosen.countdown}" if chosen.waits else ""
+            told = [
+                (" · ".join(each for each in (when, chosen.why, chosen.detail) if each), ""),
+                (chosen.look_for, ""),
+                (chosen.caution, "bold"),
+            ]
             lines = [((line, role),) for text, role in told if text for line in wrap_words(text, room)]
             keys = words.answer_keys(chosen.answer, chosen.already) if chosen.answer else keys
             title = chosen.headline
-        others = sum(1 for call in view.due if chosen is None or call.key != chosen.key)
-        if keys or others:
-            self._keys = (-1, keys)
-            lines.append((*_hints(keys), (words.also_waiting(others), "bold")))
+        others = sum(1 for call in view.due if chosen is None or call.key not in (chosen.key, chosen.ends))
+        self._hints = _wrapped(keys, room - cell_len(words.also_waiting(others)))
+        lines += [_hint_line(each) for each in self._hints]
+        if others:
+            lines[-1] = (*lines[-1], (words.also_waiting(others), "bold"))
         return title, lines
 
     def _title(self, title: str, chosen: CallView | None, room: int) -> "Drawn":
@@ -205,7 +212,7 @@ class CallPanel(Lines):
         """Of too many lines, the keys stay, and what comes last before them goes."""
         if len(lines) <= room:
             return lines
-        kept = lines[-1:]
+        kept = lines[-max(1, len(self._hints)) :]
         return [*lines[: max(0, room - len(kept))], *kept]
 
     def on_click(self, event: Click) -> None:
@@ -216,9 +223,8 @@ class CallPanel(Lines):
             if at.y in self._next:
                 self.post_message(Coming.Chosen(self._next[at.y]))
             return
-        row, keys = self._keys
-        left = at.x
-        for key, name in keys if at.y == row else ():
+        row, left = at.y - self._first_hint, at.x
+        for key, name in self._hints[row] if 0 <= row < len(self._hints) else ():
             size = cell_len(f"{key} {name}")
             if 0 <= left < size:
                 self.call_later(self.screen.run_action, ACTIONS[key])
@@ -240,7 +246,18 @@ def _signed(rows: Sequence[str], sign: str) -> list[Line]:
     return _bold([f"{sign if n == len(rows) // 2 else ' ' * len(sign)}{row}" for n, row in enumerate(rows)])
 
 
-def _hints(keys: Sequence[tuple[str, str]]) -> Line:
+def _wrapped(keys: Hints, width: int) -> list[Hints]:
+    """The keys of a call in lines of at most that width, broken between keys."""
+    found: list[list[tuple[str, str]]] = []
+    for each in keys:
+        if found and len("".join(text for text, _ in _hint_line([*found[-1], each]))) <= width:
+            found[-1].append(each)
+        else:
+            found.append([each])
+    return list(found)
+
+
+def _hint_line(keys: Hints) -> Line:
     line: list[tuple[str, str]] = []
     for key, name in keys:
         line += [(words.HINT_GAP if line else "", ""), (key, "bold"), (f" {name}", "soft")]
@@ -252,11 +269,15 @@ def _filled(lines: Sequence[Line], count: int) -> list[Line]:
 
 
 def _soon(calls: Sequence[CallView], width: int, room: int, first: int) -> tuple[list[Line], dict[int, CallKey]]:
-    """The next things, each in two rows at most; and which row is which call, counted from `first`."""
+    """The next things, those that fit whole; and which row is which call, counted from `first`."""
     lines: list[Line] = []
     rows: dict[int, CallKey] = {}
     for call in calls:
-        for text in wrap_words(f"{call.clock} {call.sign} {call.headline}", width, 2)[: max(0, room - len(lines))]:
+        said = f"{call.clock} {call.sign} {without_articles(call.headline)}"
+        wrapped = wrap_words(said, width)
+        if len(wrapped) > room - len(lines):
+            break
+        for text in wrapped:
             rows[first + len(lines)] = call.key
             lines.append(((text, "soft"),))
     return lines, rows
@@ -331,11 +352,14 @@ def _listed(call: CallView, clock_width: int, *, is_chosen: bool, wide: bool) ->
 
 
 def _window(view: BoardView, chosen: CallView | None, room: int, beside: int) -> list[CallView]:
-    """The calls to list: those due (if there are several), then those to come, but for those `beside` the call;
-    scrolled to the chosen one, if it is one of all that are to come."""
+    """The calls to list: those due, then those to come, but for what stands above already: the first that is due, and
+    those `beside` it. While the host chooses, all of them, scrolled to the chosen one."""
     is_looking = chosen is not None and not chosen.is_due
     ahead = view.coming if is_looking or not beside else view.coming[beside:] if room > FEW_ROWS else ()
-    calls = [*(view.due if len(view.due) > 1 else ()), *ahead]
+    is_first = chosen is None or (bool(view.due) and chosen.key == view.due[0].key)
+    ended = view.due[0].ends if view.due else None  # by the key of the first
+    due = [call for call in view.due[1:] if call.key != ended] if is_first else view.due
+    calls = [*due, *ahead]
     at = next((number for number, call in enumerate(calls) if chosen and call.key == chosen.key), 0)
     first = max(0, at - room + 1)
     return calls[first : first + room]

@@ -227,7 +227,7 @@ class Viewer:
             pieces.insert(0, slot.name)
             said_already = f"{said_already} {slot.name}"
         name = "" if slot.kind == "serve" else slot.dish or slot.course or ""
-        if call.part != "start" and _names(said_already, name):
+        if _names(said_already, name, all_words=call.part == "start"):
             name = ""
         return " · ".join([*dict.fromkeys(pieces), *([name] if name else [])])
 
@@ -349,9 +349,10 @@ def headline(slot: Slot, call: Call) -> str:
     return started if turned is None else words.call_turned(turned, started)
 
 
-def _names(text: str, dish: str) -> bool:
-    """Whether a word of the dish's name stands in the text."""
-    return any(len(word) >= NAMING_LETTERS and word in text.casefold().split() for word in dish.casefold().split())
+def _names(text: str, dish: str, *, all_words: bool) -> bool:
+    """Whether one of the longer words of the dish's name stands in the text, or all of its words do."""
+    said, named = set(text.casefold().split()), dish.casefold().split()
+    return set(named) <= said if all_words else any(len(word) >= NAMING_LETTERS and word in said for word in named)
 
 
 def answer_word(slot: Slot, call: Call, state: State) -> str:

@@ -11,14 +11,14 @@ from board.view.board import BoardView
 from board.view.marks import slot_to_mark
 from board.view.present import Present
 
-MOST, FEWEST = 7, 4
+MOST, FEWEST = 6, 4
 GUESTS_SOON = timedelta(minutes=45)  # from this long before they are due, guests may come early
 MARK_KEYS = {"arrive": "a", "seat": "s", "clear": "c"}
 HELP = "?"
 
 
 def keys_now(view: BoardView, at: Present, *, offered: bool, rehearsal: bool) -> tuple[str, ...]:
-    """What presses first, and always the key to all the others; from four to seven."""
+    """What presses first, and always the key to all the others; from four to six."""
     found = list(_that_act(view, at, offered=offered, rehearsal=rehearsal))
     found += ("n", "o")[: max(0, FEWEST - 1 - len(found))]
     return (*found[: MOST - 1], HELP)

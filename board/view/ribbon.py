@@ -25,7 +25,7 @@ Segment = tuple[str, Tone]
 Row = tuple[Segment, ...]
 
 LABEL_WIDTH = 18  # the longest name, and how many of its bars are not shown
-LEAST_NAME = 10  # cells; less of a name says nothing
+LEAST_NAME = 12  # cells; less of a name says nothing
 MOST_ROWS = 4  # of a lane
 CLOCK_COLUMNS = 12  # for a clock time and the gap to the next
 IN_A_NAME = "\u00a0"  # a space that the line of now leaves alone

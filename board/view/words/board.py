@@ -22,7 +22,7 @@ def call_in_hand(name: str) -> str:
 
 
 def ends_and_begins(ended: str) -> str:
-    return f"{ended}: done, and this begun"
+    return f"begun, and {ended} done"
 
 
 def ends_then_begins(begun: str) -> str:

@@ -102,8 +102,8 @@ def reading_cold(celsius: float, limit: float, fahrenheit: bool) -> str:
     return f"core {degrees(celsius, fahrenheit)}; hot food is kept at {degrees(limit, fahrenheit)} or above"
 
 
-def soon_over(name: str, left: str, limit: str, where: str | None) -> str:
-    return f"{name} keeps {left} more, till {limit} ({kept_where(where)})"
+def soon_over(name: str, limit: str, where: str | None) -> str:
+    return f"{name}: good only until {limit} ({kept_where(where)})"
 
 
 CLOSING_LEGEND = " · ".join(
