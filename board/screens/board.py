@@ -1,6 +1,8 @@
 """The command board as it is shown, whoever looks at it: composed, fitted, drawn anew as the time goes on.
 No rules, no sums."""
 
+import os
+
 from textual.app import ComposeResult
 
 from board.base import words as shared
@@ -9,6 +11,8 @@ from board.evening.state import CallKey
 from board.screens import words
 from board.screens.ahead import Ahead
 from board.screens.chime import Bell
+from board.screens.dressed import DressedApp
+from board.screens.lamp import Lamp
 from board.screens.live_board import LiveBoard
 from board.screens.panels import DETAILED, SOON, Band, CallPanel, Coming, KeyBar, Ribbons, Top, Wrapped
 from board.screens.rehearsing import Rehearsal
@@ -47,10 +51,15 @@ class BoardScreen(LiveBoard):
         super().__init__(evening)
         self.advisor = advisor
         self.rehearsal = rehearsal or Rehearsal()
-        self.sounds = Sounds(chime, voice, self.viewer, bell=bell)
+        self.lamp = Lamp(self._to_terminal, os.environ)
+        self.sounds = Sounds(chime, voice, self.viewer, bell=bell, notify=self.lamp.notify)
         self.zoom: int | None = None  # as far as the width allows, until the host chooses
         self.banner = ""
         self.ahead = Ahead(self, advisor)
+
+    def _to_terminal(self, sequence: str) -> None:
+        if isinstance(self.app, DressedApp):
+            self.app.send(sequence)
 
     # --- what a board of another kind says otherwise ---------------------------------------------------------
     def key_words(self) -> tuple[tuple[str, str, str], ...]:
@@ -98,6 +107,9 @@ class BoardScreen(LiveBoard):
         if self.rehearsal.is_on:
             self.set_interval(REHEARSAL_TICK_SECONDS, self._in_between)
         self.opened()
+
+    def on_unmount(self) -> None:
+        self.lamp.out()
 
     def _first_picture(self) -> None:
         self.rehearsal.begin()
@@ -165,6 +177,7 @@ class BoardScreen(LiveBoard):
         if call is None or call.key != self.chosen:
             self.chosen = None  # it no longer exists
         self.steady.shows(view.busy if call is None else call.key)
+        self.lamp.shows(view)
         self.top.show(view, self.mode())
         offered = self._offered(present)
         self.said.show(view, call, [each for each in view.coming if each is not call and each.key != view.busy][:SOON])

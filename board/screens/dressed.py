@@ -28,6 +28,11 @@ class DressedApp(App[ReturnType]):
             self.register_theme(look.theme)
         self.theme = self.first
 
+    def send(self, sequence: str) -> None:
+        """Writes a control sequence to the terminal, if there is one."""
+        if not self.is_headless and self._driver is not None:
+            self._driver.write(sequence)
+
     async def on_event(self, event: Event) -> None:
         """Capital letters are the same keys as small ones, except where a text is typed."""
         if isinstance(event, Key) and not event.is_forwarded and not isinstance(self.focused, Input):

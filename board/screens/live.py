@@ -61,7 +61,8 @@ class LiveScreen(BoardScreen):
         return (*words.KEYS_EVENING, *shared, *(words.KEYS_REHEARSAL if self.rehearsal.is_on else ()))
 
     def keys_now(self, view: BoardView, present: Present, *, offered: bool) -> tuple[str, ...]:
-        return keys_now(view, present, offered=offered, rehearsal=self.rehearsal.is_on)
+        found = keys_now(view, present, offered=offered, rehearsal=self.rehearsal.is_on)
+        return (*found[:-1], "m", found[-1]) if self.sharing.page is not None else found
 
     def opened(self) -> None:
         if self.greeting:

@@ -95,13 +95,10 @@ class Band(Lines):
         while len(self._courses) > 1 and cell_len(words.course_strip(self._told)) > room:
             self._courses = self._courses[1:]  # the last are those that can still be pushed
         courses = words.course_strip(self._told)
-        self.put(
-            [
-                _apart((f"{said}   {told}", "bold"), (clock, "bold"), room),
-                _apart((until, ""), (mode, ""), room),
-                _apart((courses, ""), (day, ""), room),
-            ]
-        )
+        lines = [((said, "bold"), (clock, "bold")), ((told, "bold"), ("", "")), ((until, ""), (mode, ""))]
+        if cell_len(f"{said}   {told}") <= room:
+            lines = [((f"{said}   {told}", "bold"), (clock, "bold")), lines[2], ((courses, ""), (day, ""))]
+        self.put([_apart(left, right, room) for left, right in lines])
 
     @property
     def _told(self) -> list[str]:
@@ -127,6 +124,13 @@ def _apart(left: tuple[str, str], right: tuple[str, str], width: int) -> Line:
 
 
 Hints = Sequence[tuple[str, str]]  # keys, each with what it does
+
+
+class Drawn(NamedTuple):
+    """A headline as lines; `said`: what of it is in large letters, if it is in them."""
+
+    said: str
+    lines: list[Line]
 
 
 class CallPanel(Lines):
@@ -192,7 +196,7 @@ class CallPanel(Lines):
             lines[-1] = (*lines[-1], (words.also_waiting(others), "bold"))
         return title, lines
 
-    def _title(self, title: str, chosen: CallView | None, room: int) -> "Drawn":
+    def _title(self, title: str, chosen: CallView | None, room: int) -> Drawn:
         """In the largest letters for which there is room, with the call's sign beside the middle row."""
         sign = f"{chosen.sign} " if chosen else ""
         width = self.size.width - len(sign)
@@ -229,13 +233,6 @@ class CallPanel(Lines):
             if 0 <= left < size:
                 self.call_later(self.screen.run_action, ACTIONS[key])
             left -= size + cell_len(words.HINT_GAP)
-
-
-class Drawn(NamedTuple):
-    """A headline as lines; `said`: what of it is in large letters, if it is in them."""
-
-    said: str
-    lines: list[Line]
 
 
 def _bold(lines: Sequence[str]) -> list[Line]:

@@ -8,7 +8,7 @@ from board.base.words.signs import SIGN, sign_row
 
 def not_on_disk(answers: int, why: str) -> str:
     count = "1 answer" if answers == 1 else f"{answers} answers"
-    return f"NOT ON DISK YET: {count} ({why}). Go on; it is tried again"
+    return f"NOT ON DISK YET: {count} ({why}). Go on; it tries again"
 
 
 PLAN_EDITED = "The plan was edited since this evening began"
@@ -75,8 +75,10 @@ HELP_TITLE = "Keys"
 HELP_SIGNS = (
     (sign_row("begin", "look-in", "end"), "a call to begin, to look in, to end; !! waits, !!! long"),
     (sign_row("on-time", "tight", "late"), "on time, tight, late"),
-    (sign_row("under-way", "keeping", "finished"), "under way; it stands, and is good; finished"),
-    (sign_row("served", "left-out"), "served; left out"),
+    (
+        sign_row("under-way", "keeping", "finished", "served", "left-out"),
+        "under way; it stands, and is good; finished; served; left out",
+    ),
     (sign_row("clock", "past"), "its clock runs; past its limit: do not serve or keep"),
     (sign_row("stop", "mind"), "must be mended before anybody eats; mind"),
     (sign_row("hands", "by-itself", "now"), "hands on it; by itself; now"),
@@ -190,6 +192,23 @@ def speed(times: float) -> str:
 def answer_keys(word: str, already: str = "") -> tuple[tuple[str, str], ...]:
     """The keys of a call, and what each does."""
     return (("space", word), *((("d", already),) if already else ()), ("l", "later"), ("x", "leave out"))
+
+
+PROGRAM = "platecall"
+
+
+def notified(headline: str) -> str:
+    return f"Now: {headline}"
+
+
+def title_of_call(headline: str, waits: str, others: int) -> str:
+    """For the terminal's title: the call, how long it has waited, and how many others are due."""
+    waiting = f" · {waits}" if waits else ""
+    return f"{headline}{waiting} · +{others}" if others else f"{headline}{waiting}"
+
+
+def title_of_quiet(headline: str, course: str) -> str:
+    return f"{headline} · {course}" if course else headline
 
 
 def spoken_call(headline: str, waited_minutes: float) -> str:

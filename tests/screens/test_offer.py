@@ -25,7 +25,6 @@ async def test_an_offer_is_shown_taken_and_taken_back(pie: PlanFile, slipping: S
 
         old = slipping.evening.sheet
         solver.ready = worked_out_anew(pie, slipping.evening.state, slipping.clock.now())
-        app.live.saying.over()
         app.live.tick()
         await pilot.pause()
         assert "Better from here: Main 19:30, not 19:" in screen_text(app)
@@ -57,7 +56,6 @@ async def test_beside_an_offer_the_courses_and_every_key_stay(
         solver.ready = worked_out_anew(pie, slipping.evening.state, slipping.clock.now())
         for clock in ("18:36", "18:45"):  # as it is called; when it waits so long that a frame stands around it
             slipping.clock.set(at(clock))
-            app.live.saying.over()
             app.live.tick()
             for height in (36, 24, 23, 21, 20, 18, 11):
                 await pilot.resize_terminal(width, height)
@@ -65,7 +63,7 @@ async def test_beside_an_offer_the_courses_and_every_key_stay(
 
                 shown = screen_text(app)
                 assert "Better from here: Main " in shown
-                assert shown.index("\n Main ") < shown.index("Better from here")  # the line of courses
+                assert shown.index("\n  Main ") < shown.index("Better from here")  # the line of courses
                 assert app.live.keys.region.bottom == height
         assert app.live.said.has_class("-overdue")
 

@@ -94,9 +94,9 @@ async def test_a_course_pressed_shows_what_a_push_would_cost_and_pushes_nothing(
     before = watching.path.read_bytes()
     async with watching.app.run_test(size=SIZE) as pilot:
         await pilot.pause(FOLLOWED)
-        row = next(n for n, line in enumerate(watching.shown().splitlines()) if line.startswith(" Stew 19:00"))
+        row = next(n for n, line in enumerate(watching.shown().splitlines()) if line.startswith("  Stew 19:00"))
 
-        await pilot.click(offset=(2, row))
+        await pilot.click(offset=(4, row))
         await pilot.pause()
         assert words.PUSH_TITLE in watching.shown()
         await pilot.press("enter")
@@ -203,7 +203,7 @@ async def test_a_helper_is_told_their_own_next_call_however_many_are_ahead(tmp_p
         await pilot.pause(FOLLOWED)
 
         assert headline(watching) == view_words.free_until("18:00")
-        assert "Your hands are not needed for 1 h 00. Then: Fold napkin 0" in watching.shown()
+        assert "1 h 00. Your next: Fold napkin 0" in watching.shown()
         for each in theirs:
             evening.wish(Settle(each.id))
         await pilot.pause(FOLLOWED)
@@ -240,5 +240,5 @@ async def test_clocks_of_what_spoils_are_seen_there_too(tmp_path: Path) -> None:
         await pilot.pause(FOLLOWED)
         await pilot.pause(FOLLOWED)
 
-        assert "◔ custard: out 48 of 120 min, till 19:40" in watching.shown()
+        assert "◔ custard: out 48 of 120 min, until 19:40" in watching.shown()
         assert [type(e).__name__ for e in evening.told].count("ClockWarned") == 0

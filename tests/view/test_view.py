@@ -64,7 +64,7 @@ def test_a_due_call_is_told_in_the_plans_own_words_with_place_and_length(host: H
     call = view(host, "17:31").due[0]
 
     assert call.headline == "Stew on"
-    assert call.detail == "stovetop · 1 ring · 1 h 00 · Stew"
+    assert call.detail == "stovetop · 1 ring · 1 h 00"
     assert call.countdown == "called 1 min ago"
     assert call.answer == words.DONE_BEGIN
 
@@ -127,7 +127,7 @@ def test_a_push_by_the_host_is_not_being_late(host: Host) -> None:
 
     assert shown.standing == words.STANDS_ON_TIME
     assert shown.course is not None
-    assert shown.course.detail == "19:00 → 19:30, 30 min late"
+    assert shown.course.told == "Stew at 19:30 (30 min late), in 2 h 29"
 
 
 def test_a_push_tells_each_course_that_moves_and_what_would_stand_too_long(host: Host) -> None:

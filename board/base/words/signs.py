@@ -28,7 +28,7 @@ SIGN_TABLE = {
     "edge": ("▏", "where a stretch of work begins"),
     "hands": ("━", "hands on it"),
     "by-itself": ("╌", "by itself"),
-    "free": ("▄", "a minute until hands are needed"),
+    "free": ("▰", "a minute until hands are needed"),
     "planned": ("▬", "planned"),
     "began": ("╟", "really began"),
     "ended": ("╢", "really ended"),
