@@ -29,7 +29,7 @@ from board.view.ribbon import ZOOMS, ribbons
 from board.view.said import said_at
 
 TICK_SECONDS, REHEARSAL_TICK_SECONDS = 1.0, 0.25
-LOW_ROWS, SHORT_ROWS, TINY_ROWS = 30, 21, 12
+LOW_ROWS, SHORT_ROWS, TINY_ROWS = 30, 23, 12
 
 
 class BoardScreen(LiveBoard):

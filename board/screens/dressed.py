@@ -7,6 +7,7 @@ from textual.events import Event, Key
 from textual.screen import ModalScreen
 from textual.widgets import Input
 
+from board.base.words import THEMES
 from board.files.preferences import NO_COLOUR, first_theme
 from board.screens.palette import LOOKS, has_few_colours
 
@@ -27,6 +28,10 @@ class DressedApp(App[ReturnType]):
         for look in LOOKS.values():
             self.register_theme(look.theme)
         self.theme = self.first
+
+    def get_theme_variable_defaults(self) -> dict[str, str]:
+        """Of the first look, for a screen whose styles are read before a theme is worn."""
+        return dict(LOOKS[THEMES[0]].theme.variables)
 
     def send(self, sequence: str) -> None:
         """Writes a control sequence to the terminal, if there is one."""

@@ -61,7 +61,8 @@ class Top(Horizontal):
         yield self._clock
 
     def show(self, view: BoardView, mode: str) -> None:
-        self._clock.display = is_large = not view.due and self.size.width >= LARGE_CLOCK_COLUMNS
+        is_large = not view.due and self.size.width >= LARGE_CLOCK_COLUMNS and self.size.height >= ROWS
+        self._clock.display = is_large
         if self._clock.value != view.clock:
             self._clock.update(view.clock)
         # Where the clock comes or goes, the band's width follows only with the next layout.

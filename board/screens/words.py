@@ -54,7 +54,7 @@ KEYS_EVENING = (
     ("s", "seated", "the guests are at the table"),
     ("c", "cleared", "the course is cleared"),
     ("f", "put away", "what is left of a course is put away, in the fridge"),
-    ("y", "tell", "tell in one go what was done while nobody told the board"),
+    ("y", "tell", "tell in one go what was done meanwhile"),
     ("n", "note", "write a note into the run log"),
     ("r", "better", "go on by the better timetable that is offered"),
     ("t", "probe", "take down what a probe shows in a step or what cools"),
@@ -77,7 +77,7 @@ HELP_SIGNS = (
     (sign_row("on-time", "tight", "late"), "on time, tight, late"),
     (
         sign_row("under-way", "keeping", "finished", "served", "left-out"),
-        "under way; it stands, and is good; finished; served; left out",
+        "under way; it stands; finished; served; left out",
     ),
     (sign_row("clock", "past"), "its clock runs; past its limit: do not serve or keep"),
     (sign_row("stop", "mind"), "must be mended before anybody eats; mind"),

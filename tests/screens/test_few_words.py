@@ -9,13 +9,15 @@ from datetime import timedelta
 from statistics import median
 from zoneinfo import ZoneInfo
 
+import pytest
+
 from board.base.clock import StoppedClock
 from board.evening.wishes import Done
 from board.rehearsal.player import catch_up
 from board.screens.app import BoardApp
 from board.session.session import unlogged_evening
 from board.sheet.run_sheet import RunSheet
-from tests.screens.conftest import Recorder, screen_text
+from tests.screens.conftest import Kitchen, Recorder, screen_text
 
 MOST_WORDS = 110  # ours: what is taken in at a glance or two
 
@@ -56,3 +58,51 @@ async def test_a_board_of_24_rows_never_says_more_than_is_read_at_a_glance(lante
 
     assert len(counted) == 241
     assert max(counted) <= MOST_WORDS, f"median {median(counted)}, most {sorted(counted)[-20:]}"
+
+
+async def played_by_the_quarter(sheet: RunSheet, size: tuple[int, int]) -> AsyncIterator[BoardApp]:
+    count = 0
+    async for app in played(sheet, size):
+        count += 1
+        if app.live.board is not None and (app.live.board.due or count % 15 == 0):
+            yield app
+
+
+def in_one(text: str) -> str:
+    return " ".join(text.replace("▌", " ").replace("▐", " ").split())
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("size", [(60, 24), (80, 24), (120, 36)])
+async def test_nothing_of_the_state_the_call_and_its_keys_is_cut_off(
+    lantern_sheet: RunSheet, size: tuple[int, int]
+) -> None:
+    """By words, since a long line goes on in the next."""
+    lost = []
+    async for app in played_by_the_quarter(lantern_sheet, size):
+        view, call = app.live.board, app.live.chosen_call
+        assert view is not None
+        text = in_one(screen_text(app))
+        wanted = [view.standing, view.course.told if view.course else "", view.seated]
+        if call is not None:
+            wanted += [*call.detail.split(" · "), *call.look_for.split(), call.caution, f"space {call.answer}"]
+            wanted += ["l later", "x leave out"]
+        lost += [(view.clock, each) for each in wanted if each and not set(each.split()) <= set(text.split())]
+
+    assert lost == []
+
+
+async def test_what_was_said_stays_until_a_key_is_pressed_and_hides_no_course(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+        kitchen.app.live.say("the stew was stirred")
+        await pilot.pause(0.05)
+        kitchen.set("16:59")
+        await pilot.pause()
+        assert "the stew was stirred" in kitchen.shown()
+        assert "Stew 19:00" in kitchen.shown()
+
+        await pilot.press("z")
+        await pilot.pause()
+
+        assert "the stew was stirred" not in kitchen.shown()
