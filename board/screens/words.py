@@ -81,7 +81,7 @@ HELP_SIGNS = (
     ),
     (sign_row("clock", "past"), "its clock runs; past its limit: do not serve or keep"),
     (sign_row("stop", "mind"), "must be mended before anybody eats; mind"),
-    (sign_row("hands", "by-itself", "now"), "hands on it; by itself; now"),
+    (sign_row("hands", "now"), "hands on it; now"),
 )
 CLOSE_HINT = "↑ ↓ scroll · esc closes"
 BELL_ON, BELL_OFF = "bell on", "bell off"
