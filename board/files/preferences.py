@@ -64,3 +64,17 @@ def _read(path: Path) -> dict[str, object]:
     except (OSError, ValueError, RecursionError):
         return {}
     return found if isinstance(found, dict) else {}
+
+
+# Which terminal understands which notification: from memory.
+OSC_9 = frozenset({"iterm.app", "wezterm", "ghostty"})  # by TERM_PROGRAM
+OSC_777 = ("foot", "rxvt-unicode")  # how TERM begins
+MULTIPLEXERS = ("screen", "tmux")  # what is in between swallows or garbles them
+
+
+def notifies(environ: Mapping[str, str]) -> str:
+    """How the terminal is known to be notified: `9`, `777`, or empty."""
+    term, program = environ.get("TERM", ""), environ.get("TERM_PROGRAM", "").casefold()
+    if term.startswith(MULTIPLEXERS) or program == "tmux" or "TMUX" in environ:
+        return ""
+    return "9" if program in OSC_9 else "777" if term.startswith(OSC_777) else ""

@@ -1,21 +1,27 @@
 """The command board as it is shown, whoever looks at it: composed, fitted, drawn anew as the time goes on.
 No rules, no sums."""
 
+import os
+
 from textual.app import ComposeResult
 
+from board.base import words as shared
 from board.base.plain import one_line
 from board.evening.state import CallKey
 from board.screens import words
 from board.screens.ahead import Ahead
 from board.screens.chime import Bell
+from board.screens.dressed import DressedApp
+from board.screens.lamp import Lamp
 from board.screens.live_board import LiveBoard
-from board.screens.panels import CallPanel, Coming, KeyBar, OneLine, Ribbons, Top
+from board.screens.panels import DETAILED, SOON, Band, CallPanel, Coming, KeyBar, Ribbons, Top, Wrapped
 from board.screens.rehearsing import Rehearsal
 from board.screens.saying import Saying
 from board.screens.sounds import Sounds
 from board.screens.speech import Speaker
 from board.session.replan.advisor import Advisor
 from board.session.session import Evening
+from board.view.board import BoardView
 from board.view.choice import beside
 from board.view.offer import offer_line
 from board.view.present import Present
@@ -23,7 +29,7 @@ from board.view.ribbon import ZOOMS, ribbons
 from board.view.said import said_at
 
 TICK_SECONDS, REHEARSAL_TICK_SECONDS = 1.0, 0.25
-LOW_ROWS, SHORT_ROWS, TINY_ROWS, NARROW_COLUMNS = 24, 21, 12, 72
+LOW_ROWS, SHORT_ROWS, TINY_ROWS = 30, 23, 12
 
 
 class BoardScreen(LiveBoard):
@@ -45,15 +51,24 @@ class BoardScreen(LiveBoard):
         super().__init__(evening)
         self.advisor = advisor
         self.rehearsal = rehearsal or Rehearsal()
-        self.sounds = Sounds(chime, voice, self.viewer, bell=bell)
-        self.zoom = 1
+        self.lamp = Lamp(self._to_terminal, os.environ)
+        self.sounds = Sounds(chime, voice, self.viewer, bell=bell, notify=self.lamp.notify)
+        self.zoom: int | None = None  # as far as the width allows, until the host chooses
         self.banner = ""
         self.ahead = Ahead(self, advisor)
 
+    def _to_terminal(self, sequence: str) -> None:
+        if isinstance(self.app, DressedApp):
+            self.app.send(sequence)
+
     # --- what a board of another kind says otherwise ---------------------------------------------------------
     def key_words(self) -> tuple[tuple[str, str, str], ...]:
-        """The keys to show in the key bar."""
+        """Every key there is, for the help."""
         return ()
+
+    def keys_now(self, view: BoardView, present: Present, *, offered: bool) -> tuple[str, ...]:
+        """Which of them the key bar shows."""
+        return tuple(key for key, _, _ in self.key_words())
 
     def not_kept(self, present: Present) -> str:
         """What to say while the run log cannot be written."""
@@ -72,8 +87,8 @@ class BoardScreen(LiveBoard):
     def compose(self) -> ComposeResult:
         self.top = Top(id="top")
         self.said = CallPanel(id="call")
-        self.saying = Saying(self.redraw, id="saying")
-        self.better = OneLine(id="better")
+        self.saying = Saying(id="saying")
+        self.better = Wrapped(id="better")
         self.lanes = Ribbons(id="lanes")
         self.next = Coming(id="coming")
         self.keys = KeyBar("", id="keys")
@@ -93,6 +108,9 @@ class BoardScreen(LiveBoard):
             self.set_interval(REHEARSAL_TICK_SECONDS, self._in_between)
         self.opened()
 
+    def on_unmount(self) -> None:
+        self.lamp.out()
+
     def _first_picture(self) -> None:
         self.rehearsal.begin()
         self.tick()
@@ -110,8 +128,6 @@ class BoardScreen(LiveBoard):
         self.set_class(self.size.height < LOW_ROWS, "-low")
         self.set_class(self.size.height < SHORT_ROWS, "-short")
         self.set_class(self.size.height < TINY_ROWS, "-tiny")
-        self.set_class(self.size.width < NARROW_COLUMNS, "-narrow")
-        self.keys.show_keys(self.key_words())
         self.redraw()
 
     # --- the tick --------------------------------------------------------------------------------------------
@@ -132,14 +148,14 @@ class BoardScreen(LiveBoard):
             self.sounds.hear(self.present)
             if self.advisor is not None:
                 self.advisor.look(self.present.state, self.present.forecast)
-            for text, grave in said_at(self.present, self.viewer.standings):
-                self.say(text, grave=grave)
+            if told := list(said_at(self.present, self.viewer.standings)):
+                self.say(shared.said_together([text for text, _ in told]), grave=any(grave for _, grave in told))
         except Exception as wrong:
             self.banner = words.board_fault(one_line(wrong, 80))
         self.redraw()
 
     def say(self, text: str, *, grave: bool = False) -> None:
-        """Shows one line above the lanes for a while, in place of the courses."""
+        """Shows a message in its own row, until a key is pressed or another takes its place."""
         self.heard = (one_line(text), grave)
         self.saying.say(one_line(text), grave=grave)
 
@@ -151,7 +167,7 @@ class BoardScreen(LiveBoard):
         try:
             self._draw(self.present)
         except Exception as wrong:
-            self.saying.show(words.board_fault(one_line(wrong, 80)))
+            self.saying.lasts(words.board_fault(one_line(wrong, 80)))
 
     def _draw(self, present: Present) -> None:
         if self.viewer.sheet is not self.evening.sheet:
@@ -161,17 +177,19 @@ class BoardScreen(LiveBoard):
         if call is None or call.key != self.chosen:
             self.chosen = None  # it no longer exists
         self.steady.shows(view.busy if call is None else call.key)
+        self.lamp.shows(view)
         self.top.show(view, self.mode())
-        self.said.show(view, call)
+        offered = self._offered(present)
+        self.said.show(view, call, [each for each in view.coming if each is not call and each.key != view.busy][:SOON])
         size, sheet = self.lanes.size, self.evening.sheet
         if size.width and size.height:
-            state, forecast, zoom = present.state, present.forecast, ZOOMS[self.zoom]
+            state, forecast, zoom = present.state, present.forecast, ZOOMS[self._zoom()]
             self.lanes.show(ribbons(sheet, state, forecast, size.width, size.height, self.viewer.zone, zoom))
-        self.next.show(view, call)
-        if self.banner or not self.saying.is_taken:
-            lasting = self.banner or view.notice
-            self.saying.lasts(lasting, view, grave=bool(lasting))
-        offered = self._offered(present)
+        self.next.show(view, call, self.said.beside)
+        self.saying.lasts(self.banner or view.notice)
+        shown = self.keys_now(view, present, offered=bool(offered))
+        told = {each[0]: each for each in self.key_words()}
+        self.keys.show_keys([told[key] for key in shown])
         if self.better.display != bool(offered):  # a line of its own, so that it never hides a course
             self.better.display = bool(offered)
             self.set_class(bool(offered), "-offered")
@@ -191,8 +209,12 @@ class BoardScreen(LiveBoard):
     def on_coming_chosen(self, message: Coming.Chosen) -> None:
         self.choose(message.key)
 
-    def on_saying_chosen(self, message: Saying.Chosen) -> None:
+    def on_band_chosen(self, message: Band.Chosen) -> None:
         self.ahead.push(message.course)
+
+    def on_key(self) -> None:
+        """Whatever key it is, the last message was read."""
+        self.saying.read()
 
     def action_choose(self, step: int) -> None:
         key = beside(self.board, self.chosen, step) if self.board is not None else None
@@ -204,5 +226,8 @@ class BoardScreen(LiveBoard):
         self.redraw()
 
     def action_zoom(self) -> None:
-        self.zoom = (self.zoom + 1) % len(ZOOMS)
+        self.zoom = (self._zoom() + 1) % len(ZOOMS)
         self.redraw()
+
+    def _zoom(self) -> int:
+        return self.zoom if self.zoom is not None else int(self.size.width >= DETAILED)

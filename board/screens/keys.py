@@ -33,9 +33,6 @@ BINDINGS: list[BindingType] = [
     Binding("j", "jump", show=False),
 ]
 
-# Keys that only the help lists when the bar lacks room, the first of them first.
-LEFT_TO_HELP = ("y", "f", "z", "v", "b", "s", "n", "o")
-
 # The action behind each word of the key bar, so that it can be clicked.
 ACTIONS = {
     "space": "answer",

@@ -20,6 +20,9 @@ from board.session.plan_watcher import PlanWatcher
 from board.session.replan.advisor import Advisor
 from board.session.session import Evening
 from board.sheet.changed import Changed
+from board.view.board import BoardView
+from board.view.keys_now import keys_now
+from board.view.present import Present
 
 
 class LiveScreen(BoardScreen):
@@ -56,6 +59,10 @@ class LiveScreen(BoardScreen):
     def key_words(self) -> tuple[tuple[str, str, str], ...]:
         shared = words.KEYS_SHARED if self.sharing.page is not None else ()
         return (*words.KEYS_EVENING, *shared, *(words.KEYS_REHEARSAL if self.rehearsal.is_on else ()))
+
+    def keys_now(self, view: BoardView, present: Present, *, offered: bool) -> tuple[str, ...]:
+        found = keys_now(view, present, offered=offered, rehearsal=self.rehearsal.is_on)
+        return (*found[:-1], "m", found[-1]) if self.sharing.page is not None else found
 
     def opened(self) -> None:
         if self.greeting:

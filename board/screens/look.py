@@ -22,6 +22,7 @@ from board.view.present import Present
 from board.view.wrap_words import cut, pad, wrap_words
 
 REFRESH_SECONDS = 0.5
+KEY_ROWS = 2
 
 # Clickable keys of the bar.
 ACTIONS = {
@@ -96,7 +97,7 @@ class LookScreen(ModalScreen[None]):
         self.call_after_refresh(self._fit)
 
     def _fit(self) -> None:
-        self.keys.show_keys(words.KEYS_LOOK, ACTIONS)
+        self.keys.show_keys(words.KEYS_LOOK, ACTIONS, KEY_ROWS)
         self._seen = ()
         self.show()
 

@@ -1,10 +1,10 @@
-"""The board's four looks: lamplight on a dark counter, beetroot on linen, bare black and white, the terminal's own.
+"""The board's four looks: lamplight on a dark counter, beetroot on white, bare black and white, the terminal's own.
 
 Lines and contents name roles, never colours; a look says how each role is drawn. All text has a contrast of at least
 4.5:1 with every ground it is drawn on, in `contrast` 7:1 (WCAG 2.1, 1.4.3 and 1.4.6). `plain` sends no colour at all.
 
-Only what is late, or past its limit, has a colour of its own. An evening on time or tight has the colour of any text,
-and so does a call, however long it waits.
+Red is for what is late or past its limit, the accent for what is to be done now; all else is grey. An evening on time
+or tight has the colour of any text, and a call has one colour, however long it waits.
 """
 
 from collections.abc import Mapping
@@ -46,17 +46,17 @@ class Paints:
 
 
 DARK = Paints(
-    text="#efe4d2", soft="#a3937e", accent="#f2c879", name="#c79a6a", wary="#e3a857", bad="#e98368",
-    stands="#c9b79c", background="#171310", surface="#211b16", panel="#2b231c", live="#4a3820", on_live="#f6dca8",
+    text="#e9e6e1", soft="#a09c95", accent="#f2c879", name="#c9c5be", wary="#e9e6e1", bad="#ec8a6b",
+    stands="#c9c5be", background="#161514", surface="#201f1d", panel="#2b2927", live="#55514c", on_live="#ffffff",
     late="#e5765b", on_late="#171310",
 )  # fmt: skip
 LIGHT = Paints(
-    text="#1f261f", soft="#555c4d", accent="#7b1e4a", name="#4f5330", wary="#6f4a00", bad="#a01b10",
-    stands="#3f4638", background="#f3f4ee", surface="#e8eae0", panel="#dcdfd1", live="#ecc9d9", on_live="#4d0f2c",
+    text="#1f211f", soft="#565955", accent="#7b1e4a", name="#3d403c", wary="#1f211f", bad="#a01b10",
+    stands="#3d403c", background="#f3f3f1", surface="#e8e8e5", panel="#dadad6", live="#b4b4af", on_live="#111111",
     late="#a01b10", on_late="#ffffff",
 )  # fmt: skip
 CONTRAST = Paints(
-    text="#ffffff", soft="#d6d6d6", accent="#ffd75f", name="#ffffff", wary="#ffd75f", bad="#ffa899",
+    text="#ffffff", soft="#d6d6d6", accent="#ffd75f", name="#ffffff", wary="#ffffff", bad="#ffa899",
     stands="#ffffff", background="#000000", surface="#000000", panel="#141414", live="#ffffff", on_live="#000000",
     late="#ffa899", on_late="#000000",
 )  # fmt: skip
@@ -116,8 +116,8 @@ PLAIN_THEME = Theme(
 )  # fmt: skip
 PLAIN_ROLES = {
     "text": "", "soft": "", "accent": "bold", "stands": "", "presses": "bold", "wary": "bold", "chosen": "bold reverse",
-    "name": "bold", "faint": "", "running": "reverse", "coming": "", "over": "bold reverse", "now": "bold", "done": "",
-    "code": "reverse",
+    "name": "bold", "faint": "", "running": "reverse", "coming": "underline", "over": "bold reverse", "now": "bold",
+    "done": "", "code": "reverse",
 }  # fmt: skip
 
 LOOKS: Mapping[str, Look] = {

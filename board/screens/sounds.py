@@ -1,5 +1,7 @@
 """How calls sound: when the bell rings and how often, what the voice says, and whether either is on."""
 
+from collections.abc import Callable
+
 from board.evening.calls import Call
 from board.evening.insist import STROKES, Heard, at_table, strokes, to_ring, waited_minutes
 from board.screens import words
@@ -13,10 +15,13 @@ MOST_SPOKEN = 3  # calls and warnings spoken at once
 
 
 class Sounds:
-    """The bell and the voice. `bell`: whether the bell was asked for."""
+    """The bell, with a notification, and the voice. `bell`: whether the bell was asked for."""
 
-    def __init__(self, chime: Bell, voice: Speaker | None, viewer: Viewer, *, bell: bool) -> None:
+    def __init__(
+        self, chime: Bell, voice: Speaker | None, viewer: Viewer, *, bell: bool, notify: Callable[[str], None]
+    ) -> None:
         self.chime = chime
+        self.notify = notify
         self.voice = voice
         self.viewer = viewer
         self.bell_wanted = bell
@@ -35,6 +40,8 @@ class Sounds:
         if self.bell_wanted:
             spoils = any(each.what != "put-away" for each in present.clock_warned)
             self.chime.ring(SPOILS if spoils else strokes(ringing))
+            if ringing:
+                self.notify(self.viewer.call(ringing[0], present, is_due=True).headline)
         if self.voice is not None:
             spoken = [self._spoken(call, present) for call in ringing]
             standings = self.viewer.standings

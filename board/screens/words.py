@@ -8,7 +8,7 @@ from board.base.words.signs import SIGN, sign_row
 
 def not_on_disk(answers: int, why: str) -> str:
     count = "1 answer" if answers == 1 else f"{answers} answers"
-    return f"NOT ON DISK YET: {count} ({why}). Go on; it is tried again"
+    return f"NOT ON DISK YET: {count} ({why}). Go on; it tries again"
 
 
 PLAN_EDITED = "The plan was edited since this evening began"
@@ -31,7 +31,6 @@ def no_evening_yet(path: str) -> str:
 
 KEYS_WATCH = (
     ("↑↓", "look", "look at another call, or at something still to come"),
-    ("y", "tell", "tell in one go what was done while nobody told the board"),
     ("z", "zoom", "show 45, 90 or 180 minutes ahead"),
     ("b", "bell", "bell on or off"),
     ("?", "help", "this page"),
@@ -55,6 +54,7 @@ KEYS_EVENING = (
     ("s", "seated", "the guests are at the table"),
     ("c", "cleared", "the course is cleared"),
     ("f", "put away", "what is left of a course is put away, in the fridge"),
+    ("y", "tell", "tell in one go what was done meanwhile"),
     ("n", "note", "write a note into the run log"),
     ("r", "better", "go on by the better timetable that is offered"),
     ("t", "probe", "take down what a probe shows in a step or what cools"),
@@ -75,11 +75,13 @@ HELP_TITLE = "Keys"
 HELP_SIGNS = (
     (sign_row("begin", "look-in", "end"), "a call to begin, to look in, to end; !! waits, !!! long"),
     (sign_row("on-time", "tight", "late"), "on time, tight, late"),
-    (sign_row("under-way", "keeping", "finished"), "under way; it stands, and is good; finished"),
-    (sign_row("served", "left-out"), "served; left out"),
+    (
+        sign_row("under-way", "keeping", "finished", "served", "left-out"),
+        "under way; it stands; finished; served; left out",
+    ),
     (sign_row("clock", "past"), "its clock runs; past its limit: don't serve or keep"),
     (sign_row("stop", "mind"), "must be mended before anybody eats; mind"),
-    (sign_row("hands", "by-itself", "now"), "hands on it; by itself; now"),
+    (sign_row("hands", "now"), "hands on it; now"),
 )
 CLOSE_HINT = "↑ ↓ scroll · esc closes"
 BELL_ON, BELL_OFF = "bell on", "bell off"
@@ -156,8 +158,8 @@ NOTHING_TO_MARK = {
 }
 
 
-def also_waiting(calls: list[str]) -> str:
-    return f"   +{len(calls)}: " + "  ".join(calls)
+def also_waiting(count: int) -> str:
+    return f"   +{count} more" if count else ""
 
 
 def put_off(name: str, minutes: int) -> str:
@@ -179,16 +181,34 @@ def course_strip(courses: list[str]) -> str:
     return COURSE_GAP.join(courses)
 
 
-BUSY_HINT = "space done  ·  x leave out"
+HINT_GAP = "  ·  "
+BUSY_KEYS = (("space", "done"), ("x", "leave out"))
 
 
 def speed(times: float) -> str:
     return f"×{times:g}"
 
 
-def answer_hint(word: str, already: str = "") -> str:
-    more = f"  ·  d {already}" if already else ""
-    return f"space {word}{more}  ·  l later  ·  x leave out"
+def answer_keys(word: str, already: str = "") -> tuple[tuple[str, str], ...]:
+    """The keys of a call, and what each does."""
+    return (("space", word), *((("d", already),) if already else ()), ("l", "later"), ("x", "leave out"))
+
+
+PROGRAM = "platecall"
+
+
+def notified(headline: str) -> str:
+    return f"Now: {headline}"
+
+
+def title_of_call(headline: str, waits: str, others: int) -> str:
+    """For the terminal's title: the call, how long it has waited, and how many others are due."""
+    waiting = f" · {waits}" if waits else ""
+    return f"{headline}{waiting} · +{others}" if others else f"{headline}{waiting}"
+
+
+def title_of_quiet(headline: str, course: str) -> str:
+    return f"{headline} · {course}" if course else headline
 
 
 def spoken_call(headline: str, waited_minutes: float) -> str:

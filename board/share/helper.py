@@ -62,7 +62,7 @@ def helper_page(viewer: Viewer, at: Present, who: str, rung: int, made_of: Mappi
         hands=tuple(one_line(hand) for hand in viewer.sheet.hands),
         who=one_line(who),
         clock=view.clock,
-        course=words.course_line(view.course.title, view.course.countdown, view.course.detail) if view.course else "",
+        course=view.course.told if view.course else "",
         standing=how_it_stands(at.forecast, at.due),
         is_late=view.course is not None and view.course.is_late,
         rung=rung,

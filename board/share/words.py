@@ -53,10 +53,6 @@ def early(answer: str) -> str:
 NOW = "now"
 
 
-def course_line(title: str, countdown: str, detail: str) -> str:
-    return f"{title} {countdown} · {detail}"
-
-
 def not_here(address: str, there: Sequence[str]) -> str:
     known = f" It has: {', '.join(there)}." if there else ""
     return f"--share: this machine has no address {address}.{known}"

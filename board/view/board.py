@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass, replace
 from datetime import datetime
+from math import ceil
 from zoneinfo import ZoneInfo
 
 from board.base import words as shared
@@ -11,12 +12,13 @@ from board.evening.events import SLIPS, Event, LeftoversPutAway
 from board.evening.forecast import CourseForecast, Forecast
 from board.evening.gone_cold import gone_cold, rules_of
 from board.evening.hands import called
-from board.evening.insist import insistence
+from board.evening.insist import at_table, insistence
 from board.evening.readings import held_since, last_reading, wants_reading
 from board.evening.state import CallKey, State
 from board.sheet import said
 from board.sheet.company import host_of
 from board.sheet.run_sheet import RunSheet, Slot
+from board.sheet.told import Caution
 from board.view import words
 from board.view.countdown import countdown, length
 from board.view.present import Present
@@ -26,6 +28,7 @@ from board.view.standing import Standings, Stands
 
 TIGHT_MINUTES = 3  # less slack than this is tight
 MANY_COMING = 12
+NAMING_LETTERS = 4  # a shorter word names no dish
 JUMP_TOLD_SECONDS = 120  # how long a jump of the clock is shown
 
 
@@ -42,20 +45,21 @@ class CallView:
     countdown: str
     answer: str
     is_due: bool
+    waits: str = ""  # for how long it has, from the first minute on
     insistence: int = 1  # 1 calm, 2 pressing, 3 overdue
     already: str = ""  # words for the key `done already`, if the call was overtaken
     ends: CallKey | None = None  # the work in hand that the same key ends
     then: str | None = None  # the slot that the same key begins
     why: str = ""  # why it stands first
+    caution: str = ""  # of flame, hot fat or a blade in it
 
 
 @dataclass(frozen=True, slots=True)
 class CourseView:
-    """The next course, and the time until it goes out."""
+    """The next course: its name, and in words when it goes out, how late, in how long."""
 
     title: str
-    countdown: str
-    detail: str
+    told: str
     is_late: bool
 
 
@@ -76,6 +80,10 @@ class BoardView:
     busy: CallKey | None  # the end of the step in hand
     keeping: tuple[Stands, ...]  # the most urgent first
     courses: tuple[tuple[str, str], ...]  # every course: its name, and when it goes or went out, in words
+    seated: str = ""  # until when the guests sit over a course
+    free: str = ""  # until when whoever looks is free
+    free_minutes: int | None = None  # until then, rounded up; None if they are not
+    ahead: tuple[bool, ...] = ()  # of every course, whether it is still to go out
     notice: str = ""  # shown for a while: that the clock jumped
 
 
@@ -89,6 +97,11 @@ class Viewer:
         self.zone = ZoneInfo(sheet.zone)
         self.slots = sheet.by_id()
         self.standings = Standings(self.slots, self.clock)
+        self.dangers: dict[str, list[str]] = {}  # by a step's name
+        for each in sheet.cautions:
+            if isinstance(each, Caution) and each.topic in words.CALL_CAUTIONS:
+                for name in each.about:
+                    self.dangers.setdefault(name, []).append(each.topic)
 
     def local(self, at: datetime) -> datetime:
         """A moment in the plan's time zone."""
@@ -104,6 +117,7 @@ class Viewer:
         local = self.local(at.now)
         standing = how_it_stands(at.forecast, at.due)
         headline, detail, busy = self._quiet(at)
+        free = self._free_until(at)
         return BoardView(
             title=one_line(self.sheet.plan, 60),
             day=shared.short_day(local),
@@ -117,6 +131,10 @@ class Viewer:
             detail=detail,
             busy=busy,
             keeping=self.standings.lines(at),
+            ahead=tuple(course.is_ahead for course in at.forecast.courses),
+            seated=self._seated(at),
+            free="" if free is None else words.free_until(self.clock(free, at.now)),
+            free_minutes=None if free is None else ceil((free - at.now).total_seconds() / 60),
             notice=self._notice(at),
             courses=tuple((course.name, self._course_words(course, at.now)) for course in at.forecast.courses),
         )
@@ -170,8 +188,10 @@ class Viewer:
             countdown=words.waited(-ahead) if is_due else countdown(ahead),
             answer=answer_word(slot, call, at.state),
             is_due=is_due,
+            waits=shared.span(int(-ahead // 60)) if is_due and ahead <= -60 else "",
             insistence=insistence(call, at.now) if is_due else 1,
             already=words.DONE_ALREADY if call.overtaken else "",
+            caution=" · ".join(words.CALL_CAUTIONS[topic] for topic in self.dangers.get(slot.name, ())),
         )
 
     def _look_for(self, slot: Slot, call: Call) -> str:
@@ -192,7 +212,10 @@ class Viewer:
         pieces = [] if in_oven else [shared.LANES[slot.lane].lower()]
         for use in sorted(slot.uses, key=lambda use: use.celsius is None and not use.off):
             told = {"fahrenheit": self.sheet.fahrenheit, "as_written": self.sheet.as_written}
-            pieces.append(shared.use(use.what, use.amount, use.celsius, off=use.off, **told))
+            if call.part == "start":
+                pieces.append(shared.use(use.what, use.amount, use.celsius, off=use.off, **told))
+            elif use.celsius is not None or use.off:
+                pieces.append(use.what)  # what is set and taken matters no more
         lasts = state.steps[slot.id].lasts(slot) if state is not None else slot.end - slot.start
         if call.part == "start" and lasts:
             pieces.append(length(lasts.total_seconds()))
@@ -200,10 +223,14 @@ class Viewer:
             pieces.append(self._core(slot, slot.core_celsius, call, state))
         if who := self._who(slot):
             pieces.insert(0, who)
-        name = slot.dish or slot.course
-        if slot.kind in ("step", "job") and slot.name.casefold() not in headline(slot, call).casefold():
+        said_already = headline(slot, call)
+        if slot.kind in ("step", "job") and slot.name.casefold() not in said_already.casefold():
             pieces.insert(0, slot.name)
-        return " · ".join([*dict.fromkeys(pieces), *([name] if name and slot.kind != "serve" else [])])
+            said_already = f"{said_already} {slot.name}"
+        name = "" if slot.kind == "serve" else slot.dish or slot.course or ""
+        if _names(said_already, name, all_words=call.part == "start"):
+            name = ""
+        return " · ".join([*dict.fromkeys(pieces), *([name] if name else [])])
 
     def _too_cold(self, call: Call, at: Present) -> str:
         """What a probe showed in food kept hot, and what mends it; empty for any other call."""
@@ -228,14 +255,26 @@ class Viewer:
         ahead = next((c for c in at.forecast.courses if c.is_ahead), None)
         if ahead is None:
             return None
+        name, left = one_line(ahead.name, 24), (ahead.served - at.now).total_seconds()
         return CourseView(
-            title=one_line(words.course_in(ahead.name), 24),
-            countdown=countdown((ahead.served - at.now).total_seconds()),
-            detail=words.goes_out_at(
-                self.clock(ahead.wanted, at.now), self.clock(ahead.served, at.now), ahead.late_minutes
+            title=name,
+            told=words.next_course(
+                name, self.clock(ahead.served, at.now), length(left) if left >= 60 else "", ahead.late_minutes
             ),
             is_late=ahead.slip_minutes > 0,
         )
+
+    def _seated(self, at: Present) -> str:
+        """Until when the guests sit over the course that was served, as it looks; empty if they do not."""
+        if not at_table(at.state):
+            return ""
+        status = {id_: step.status for id_, step in at.state.steps.items()}
+        ends = [
+            at.forecast.slots[course.clear].start
+            for course in self.sheet.courses
+            if not course.standing and status[course.serve] == "finished" and status[course.clear] == "to-come"
+        ]
+        return words.at_table_until(self.clock(max(ends), at.now)) if ends and max(ends) > at.now else ""
 
     def _course_words(self, course: CourseForecast, now: datetime) -> str:
         name, served = one_line(course.name, 20), self.clock(course.served, now)
@@ -286,6 +325,13 @@ class Viewer:
         detail = words.free_for(left, what) if alone else words.yours_free_for(left, what)
         return words.free_until(self.clock(mine[0].due, at.now)), one_line(detail), None
 
+    def _free_until(self, at: Present) -> datetime | None:
+        """When the next call for whoever looks comes; None if one is due, their hands are on something, or none is
+        left."""
+        if any(self.is_for(call) for call in at.due) or hands_on(self.sheet, at, self.who) is not None:
+            return None
+        return next((call.due for call in _heard(at.coming) if self.is_for(call)), None)
+
 
 def _heard(calls: tuple[Call, ...]) -> tuple[Call, ...]:
     """The calls that are announced; a step that ends by itself makes none."""
@@ -313,6 +359,12 @@ def headline(slot: Slot, call: Call) -> str:
     started = said.call_at_start(slot) or words.call_start(slot.name)
     turned = said.turned_at_start(slot)
     return started if turned is None else words.call_turned(turned, started)
+
+
+def _names(text: str, dish: str, *, all_words: bool) -> bool:
+    """Whether one of the longer words of the dish's name stands in the text, or all of its words do."""
+    said, named = set(text.casefold().split()), dish.casefold().split()
+    return set(named) <= said if all_words else any(len(word) >= NAMING_LETTERS and word in said for word in named)
 
 
 def answer_word(slot: Slot, call: Call, state: State) -> str:

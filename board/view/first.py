@@ -25,9 +25,9 @@ def first_lines(view: BoardView, columns: int, rows: int, mode: str = "") -> lis
 
 def _said(view: BoardView, columns: int, mode: str) -> Iterator[str]:
     course = view.course
-    yield f" {view.clock}  {view.title} · {view.day}"
-    yield f" {view.standing_sign} {view.standing}   {mode}"
-    yield f" {course.title}  {course.countdown}  {course.detail}" if course else f" {shared.ALL_SERVED}"
+    yield f" {view.standing_sign} {view.standing}   {course.told if course else shared.ALL_SERVED}"
+    yield f" {view.seated}" if view.seated else f" {view.title} · {view.day}"
+    yield f" {view.clock}   {mode}"
     yield ""
     if not view.due:
         yield f" {view.headline}"
@@ -35,6 +35,5 @@ def _said(view: BoardView, columns: int, mode: str) -> Iterator[str]:
     for call in view.due:
         waiting = f"{shared.INSISTENCE_SIGN[call.insistence]}{call.countdown}"
         yield from (f" {line}" for line in wrap_words(f"{call.sign} {call.headline}", columns - 2, 2))
-        yield f"   {waiting} · {call.detail}"
-        if call.look_for:
-            yield f"   {call.look_for}"
+        told = (f"{waiting} · {call.detail}", call.look_for, call.caution)
+        yield from (f"   {line}" for text in told if text for line in wrap_words(text, columns - 4))

@@ -1,10 +1,10 @@
 """Lanes as ribbons of time: bars with names and countdowns, drawn to a width. Pure; safe for a terminal.
 
-A bar uses one stroke where somebody works on it and another where it runs by itself, so it reads without colour.
+A bar is a solid ground, with a stroke where somebody works on it.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import datetime, timedelta, tzinfo
 from typing import Literal
 
@@ -18,15 +18,20 @@ from board.evening.state import State
 from board.sheet.run_sheet import RunSheet, Slot
 from board.view import words
 from board.view.countdown import countdown
+from board.view.short import without_articles
 
 Tone = Literal["name", "faint", "running", "coming", "over", "now", "done"]
 Segment = tuple[str, Tone]
 Row = tuple[Segment, ...]
 
-LABEL_WIDTH = 9
-HANDS, BY_ITSELF, NOW = shared.SIGN["hands"], shared.SIGN["by-itself"], shared.SIGN["now"]
+LABEL_WIDTH = 18  # the longest name, and how many of its bars are not shown
+LEAST_NAME = 12  # cells; less of a name says nothing
+MOST_ROWS = 4  # of a lane
+CLOCK_COLUMNS = 12  # for a clock time and the gap to the next
+IN_A_NAME = "\u00a0"  # a space that the line of now leaves alone
+HANDS, NOW = shared.SIGN["hands"], shared.SIGN["now"]
 BEFORE_MINUTES = 12
-LANE_ORDER = ("oven", "stovetop", "fridge", "front-of-house", "worktop")
+LANE_ORDER = ("oven", "stovetop", "worktop", "front-of-house", "fridge")
 ZOOMS = (45, 90, 180)  # minutes ahead
 
 
@@ -67,40 +72,14 @@ class Scale:
 def ribbons(
     sheet: RunSheet, state: State, forecast: Forecast, width: int, height: int, zone: tzinfo, ahead: int = 90
 ) -> tuple[Row, ...]:
-    """A line of clock times, then every lane, in at most `height` rows of `width` cells that show `ahead` minutes. If
-    there is room, each bar gets a second row for its attended parts, and gaps separate the lanes."""
+    """A line of clock times, then every lane in its order, each with as many rows, in at most `height` rows of `width`
+    cells that show `ahead` minutes."""
     scale = Scale(forecast.now, max(10, width - LABEL_WIDTH), ahead)
-    packed = {lane: _packed(_bars(sheet, state, forecast, lane, scale)) for lane in LANE_ORDER}
-    rooms = _rooms({lane: _needed(rows) for lane, rows in packed.items()}, height - 1)
-    drawn, spare = sum(rooms.values()), height - 1
-    is_tall = 2 * drawn <= spare
-    is_apart = (2 if is_tall else 1) * drawn + len(LANE_ORDER) - 1 <= spare
+    room = max(1, min(MOST_ROWS, (height - 1) // len(LANE_ORDER)))
     rows = [_times(scale, zone)]
-    for number, lane in enumerate(LANE_ORDER):
-        if is_apart and number:
-            rows.append(_blank(scale))
-        rows += _lane(lane, packed[lane], rooms[lane], scale, is_tall=is_tall)
+    for lane in LANE_ORDER[: max(0, height - 1)]:
+        rows += _lane(lane, _packed(_bars(sheet, state, forecast, lane, scale)), room, scale)
     return tuple(rows)
-
-
-def _needed(rows: list[list[Bar]]) -> int:
-    """How many rows it takes to show everything that is not over."""
-    return max((n for n, row in enumerate(rows, 1) if any(bar.tone != "done" for bar in row)), default=0)
-
-
-def _rooms(needed: dict[str, int], height: int) -> dict[str, int]:
-    """Rows for each lane, at least one each. If they do not fit, empty lanes lose theirs first, then the fullest give
-    way."""
-    rooms = {lane: max(1, rows) for lane, rows in needed.items()}
-    for lane in (lane for lane, rows in needed.items() if rows == 0):
-        if sum(rooms.values()) > height:
-            rooms[lane] = 0
-    while sum(rooms.values()) > max(len(rooms), height):
-        fullest = max(rooms, key=lambda lane: rooms[lane])
-        if rooms[fullest] == 1:
-            break
-        rooms[fullest] -= 1
-    return rooms
 
 
 def _bars(sheet: RunSheet, state: State, forecast: Forecast, lane: str, scale: Scale) -> list[Bar]:
@@ -113,11 +92,13 @@ def _bars(sheet: RunSheet, state: State, forecast: Forecast, lane: str, scale: S
         left, right = scale.column(ahead.start), max(scale.column(ahead.end), scale.column(ahead.start) + 1)
         if right <= 0 or left >= scale.width:
             continue
-        name = one_line(slot.name + (words.in_oven(_oven(slot)) if many_ovens and lane == "oven" else ""))
+        name = one_line(
+            without_articles(slot.name) + (words.in_oven(_oven(slot)) if many_ovens and lane == "oven" else "")
+        )
         seconds = (ahead.end - forecast.now).total_seconds()
         tone: Tone = "coming"
         if step.status == "finished":
-            tone, name = "done", f"{words.STATE_SIGN['finished']}{name}"
+            tone, name = "done", words.STATE_SIGN["finished"]
         elif step.status == "under-way":
             tone = "running"
             if seconds <= 0:
@@ -156,61 +137,62 @@ def _packed(bars: Sequence[Bar]) -> list[list[Bar]]:
     return rows
 
 
-def _blank(scale: Scale) -> Row:
-    return ((" " * LABEL_WIDTH, "name"), *_row([], scale))
-
-
-def _lane(lane: str, rows: list[list[Bar]], room: int, scale: Scale, *, is_tall: bool) -> list[Row]:
+def _lane(lane: str, rows: list[list[Bar]], room: int, scale: Scale) -> list[Row]:
     hidden = sum(len([b for b in row if b.tone != "done"]) for row in rows[room:])
     drawn = []
     for number in range(room):
-        name = words.LANES_SHORT[lane] if number == 0 else ""
+        name = shared.LANES[lane] if number == 0 else ""
         if number == room - 1 and hidden:
-            name = f"{name[:5]} +{hidden}" if name else f"+{hidden}"
+            name = f"{name} +{hidden}".lstrip()
         bars = rows[number] if number < len(rows) else []
-        drawn.append(((set_cell_size(name, LABEL_WIDTH), "name"), *_row(bars, scale, strokes=not is_tall)))
-        if is_tall:
-            nameless = [replace(bar, label="") for bar in bars]
-            drawn.append(((" " * LABEL_WIDTH, "name"), *_row(nameless, scale)))
+        tone: Tone = "name" if rows else "faint"
+        drawn.append(((set_cell_size(name, LABEL_WIDTH), tone), *_row(bars, scale)))
     return drawn
 
 
-def _row(bars: Sequence[Bar], scale: Scale, *, strokes: bool = True) -> Row:
-    """One row. `strokes`: also show attended parts, not only names."""
+def _row(bars: Sequence[Bar], scale: Scale) -> Row:
     cells: list[tuple[str, Tone]] = [(" ", "faint")] * scale.width
     for number, bar in enumerate(bars):
-        free_until = bars[number + 1].left if number + 1 < len(bars) else scale.width
-        _draw(cells, bar, min(free_until, scale.width), strokes=strokes)
+        free_until = bars[number + 1].left - 1 if number + 1 < len(bars) else scale.width
+        _draw(cells, bar, min(free_until, scale.width))
     column = scale.now_column
-    if 0 <= column < scale.width and cells[column][0] in (" ", HANDS, BY_ITSELF):
+    if 0 <= column < scale.width and cells[column][0] in (" ", HANDS):
         cells[column] = (NOW, "now")
-    return _joined(cells)
+    return _joined([(" " if text == IN_A_NAME else text, tone) for text, tone in cells])
 
 
-def _draw(cells: list[tuple[str, Tone]], bar: Bar, free_until: int, *, strokes: bool) -> None:
+def _draw(cells: list[tuple[str, Tone]], bar: Bar, free_until: int) -> None:
+    """A solid ground with its name in it; set after it where only that shows more; a stroke where hands are on it."""
     left, right = max(0, bar.left), min(len(cells), bar.right)
     for column in range(left, right):
         on = any(a <= column < b for a, b in bar.hands)
-        cells[column] = ((HANDS if on else BY_ITSELF) if strokes else " ", bar.tone)
+        cells[column] = (HANDS if on else " ", bar.tone)
     if 0 <= bar.left < right:
         cells[bar.left] = (shared.SIGN["edge"], bar.tone)
         left += 1
-    room = free_until - left
-    if room < 3:
-        return
-    label = bar.label if cell_len(bar.label) <= room else _cut(bar.label, room)
-    column = left
-    for char in label:
+    within, after = right - left, free_until - right - 1
+    size = cell_len(bar.label)
+    if size <= within or (within >= after and within >= LEAST_NAME):
+        _write(cells, left, _clipped(bar.label, within), bar.tone)
+    elif after >= LEAST_NAME:
+        _write(cells, right + 1, _clipped(bar.label, after), "faint")
+
+
+def _write(cells: list[tuple[str, Tone]], column: int, text: str, tone: Tone) -> None:
+    for char in text:
         wide = cell_len(char)
         if wide == 0:
             continue
         if column + wide > len(cells):
             break
-        tone: Tone = bar.tone if column < right else "faint"  # a name may run on past a short bar
-        cells[column] = (char, tone)
+        cells[column] = (IN_A_NAME if char == " " else char, tone)
         for extra in range(1, wide):
             cells[column + extra] = ("", tone)
         column += wide
+
+
+def _clipped(text: str, room: int) -> str:
+    return text if cell_len(text) <= room else _cut(text, room)
 
 
 def _cut(text: str, room: int) -> str:
@@ -226,7 +208,7 @@ def _cut(text: str, room: int) -> str:
 def _times(scale: Scale, zone: tzinfo) -> Row:
     """Clock times above the ribbons; the present time stands at the line for now."""
     cells: list[tuple[str, Tone]] = [(" ", "faint")] * scale.width
-    every = 15 if scale.ahead <= 90 else 30
+    every = 15 if scale.per_column * CLOCK_COLUMNS <= 15 * 60 else 30
     local = scale.now.astimezone(zone)
     mark = scale.now + timedelta(
         minutes=every - local.minute % every, seconds=-local.second, microseconds=-local.microsecond

@@ -72,13 +72,12 @@ class Standings:
             return Stands(words.past_keeping(name, countdown(-left), standing.where, safety=safety), presses=True)
         limit = self.clock(standing.until, now)
         presses = now >= warns_from(standing) or standing.taken_up > standing.until
-        return Stands(words.stands_until(name, countdown(left), limit, standing.where), presses)
+        return Stands(words.stands_until(name, limit, standing.where), presses)
 
     def soon_over(self, standing: Standing, now: datetime) -> str:
         """The warning about a result close to the end of its shelf life."""
         name = one_line(self.slots[standing.slot].name, 40)
-        left = max(0.0, (standing.until - now).total_seconds())
-        return words.soon_over(name, countdown(left), self.clock(standing.until, now), standing.where)
+        return words.soon_over(name, self.clock(standing.until, now), standing.where)
 
     def spoken_warning(self, standing: Standing, now: datetime) -> str:
         """The same for a voice: no signs, whole minutes."""

@@ -379,7 +379,7 @@ async def test_what_soon_keeps_no_longer_rings_once_and_is_said(kitchen: Kitchen
         await pilot.pause()
 
         assert kitchen.chime.rung == before + 1
-        assert "stew: good until 19:00, 09:00 more (hot)" in kitchen.shown()
+        assert "stew: good until 19:00 (hot)" in kitchen.shown()
 
 
 async def test_of_several_that_stand_the_one_that_presses_first_is_shown_and_how_many_more(little: RunSheet) -> None:
@@ -398,10 +398,10 @@ async def test_of_several_that_stand_the_one_that_presses_first_is_shown_and_how
         await pilot.pause()
 
         lines = [line for line in kitchen.shown().splitlines() if "▒" in line]
-        assert len(lines) == 1
+        assert len(lines) == 2
         assert "▒ stew with a name" in lines[0]
-        assert "07:00 more (hot)" in lines[0]
-        assert lines[0].rstrip().endswith(words.and_more(2).strip())
+        assert "good until 18:42" in lines[0]
+        assert lines[1].rstrip().endswith(words.and_more(1).strip())
 
 
 # --- the closing page --------------------------------------------------------------------------------------------

@@ -25,7 +25,6 @@ async def test_an_offer_is_shown_taken_and_taken_back(pie: PlanFile, slipping: S
 
         old = slipping.evening.sheet
         solver.ready = worked_out_anew(pie, slipping.evening.state, slipping.clock.now())
-        app.live.saying.over()
         app.live.tick()
         await pilot.pause()
         assert "r: Main 19:30 instead of 19:" in screen_text(app)
@@ -56,7 +55,6 @@ async def test_beside_an_offer_the_courses_and_every_key_stay(
         solver.ready = worked_out_anew(pie, slipping.evening.state, slipping.clock.now())
         for clock in ("18:36", "18:45"):  # as it is called; when it waits so long that a frame stands around it
             slipping.clock.set(at(clock))
-            app.live.saying.over()
             app.live.tick()
             for height in (36, 24, 23, 21, 20, 18, 11):
                 await pilot.resize_terminal(width, height)

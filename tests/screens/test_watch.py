@@ -94,9 +94,9 @@ async def test_a_course_pressed_shows_what_a_push_would_cost_and_pushes_nothing(
     before = watching.path.read_bytes()
     async with watching.app.run_test(size=SIZE) as pilot:
         await pilot.pause(FOLLOWED)
-        row = next(n for n, line in enumerate(watching.shown().splitlines()) if line.startswith(" Stew 19:00"))
+        row = next(n for n, line in enumerate(watching.shown().splitlines()) if line.startswith("  Stew 19:00"))
 
-        await pilot.click(offset=(2, row))
+        await pilot.click(offset=(4, row))
         await pilot.pause()
         assert words.PUSH_TITLE in watching.shown()
         await pilot.press("enter")

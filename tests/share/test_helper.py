@@ -105,7 +105,7 @@ def test_the_course_and_how_the_evening_stands_are_the_boards_own(host: Host) ->
     calm = page_at(host, "16:58")
     late = page_at(host, "18:00")  # an hour after the chopping should have begun
 
-    assert calm.course == "Stew in 2:02:00 · 19:00"
+    assert calm.course == "Stew at 19:00, in 2 h 02"
     assert (calm.standing, calm.is_late) == (view_words.STANDS_ON_TIME, False)
     assert (late.standing, late.is_late) == (view_words.STANDS_LATE, True)
     assert "late" in late.course

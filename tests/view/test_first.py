@@ -23,8 +23,11 @@ def test_the_due_call_stands_before_what_comes_next(lantern_sheet: RunSheet) -> 
     view = Viewer(lantern_sheet).view(evening.peek())
     lines = first_lines(view, 100, 24)
 
-    assert lines[0].startswith(f" {view.clock}  Lantern supper")
-    assert f" {view.standing_sign} {view.standing} " in lines[1]
+    assert lines[0].startswith(f" {view.standing_sign} {view.standing} ")
+    assert view.course is not None
+    assert view.course.told in lines[0]
+    assert "Lantern supper" in lines[1]
+    assert view.clock in lines[2]
     due = next(number for number, line in enumerate(lines) if view.due[0].headline in line)
     following = next(number for number, line in enumerate(lines) if line.startswith(f" {view.coming[0].clock}"))
     assert due < following

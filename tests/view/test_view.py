@@ -9,14 +9,21 @@ from hypothesis import given
 from hypothesis import strategies as st
 from rich.cells import cell_len
 
+from board.base.clock import StoppedClock
 from board.evening.wishes import Done, Push
+from board.rehearsal.player import catch_up
+from board.session.session import unlogged_evening
 from board.sheet.run_sheet import RunSheet
+from board.sheet.told import Caution
 from board.view import words
 from board.view.board import BoardView, Viewer
 from board.view.costs import costs
 from board.view.countdown import countdown, length
 from board.view.ribbon import LABEL_WIDTH, ribbons
+from board.view.short import short_forms
 from tests.conftest import Host, at
+
+LONG = timedelta(minutes=10)
 
 
 @pytest.mark.parametrize(
@@ -64,7 +71,7 @@ def test_a_due_call_is_told_in_the_plans_own_words_with_place_and_length(host: H
     call = view(host, "17:31").due[0]
 
     assert call.headline == "Stew on"
-    assert call.detail == "stovetop · 1 ring · 1 h 00 · Stew"
+    assert call.detail == "stovetop · 1 ring · 1 h 00"
     assert call.countdown == "called 1 min ago"
     assert call.answer == words.DONE_BEGIN
 
@@ -127,7 +134,45 @@ def test_a_push_by_the_host_is_not_being_late(host: Host) -> None:
 
     assert shown.standing == words.STANDS_ON_TIME
     assert shown.course is not None
-    assert shown.course.detail == "19:00 → 19:30, 30 min late"
+    assert shown.course.told == "Stew at 19:30 (30 min late), in 2 h 29"
+
+
+def test_while_guests_sit_the_band_says_until_when_and_how_long_hands_are_free(lantern_sheet: RunSheet) -> None:
+    """Against the sheet's own times: the course is served, the clearing is ahead, nothing is due."""
+    clock = StoppedClock(min(slot.start for slot in lantern_sheet.slots))
+    evening, slots = unlogged_evening(lantern_sheet, clock), lantern_sheet.by_id()
+    course = next(c for c in lantern_sheet.courses if not c.standing and slots[c.clear].start - c.served > LONG)
+    catch_up(evening, clock, course.served + timedelta(minutes=1))
+    viewer = Viewer(lantern_sheet)
+
+    shown = viewer.view(evening.peek())
+
+    assert shown.seated == words.at_table_until(viewer.clock(slots[course.clear].start, clock.now()))
+    assert shown.free_minutes is None or shown.free_minutes >= 0
+    before = viewer.view(unlogged_evening(lantern_sheet, StoppedClock(course.served - timedelta(days=2))).peek())
+    assert before.seated == ""
+
+
+def test_a_call_carries_the_caution_of_what_can_hurt_at_it(little: RunSheet) -> None:
+    """Which steps can hurt is the sheet's; that a blade wants no hurry is common practice, no source."""
+    cautions = (Caution("blades", ("chop",)), Caution("alcohol", ("stew",)))
+    host = Host(msgspec.structs.replace(little, cautions=cautions), at("16:58"))
+
+    (chop,) = view(host, "17:00").due
+
+    assert chop.caution == words.CALL_CAUTIONS["blades"]
+    assert {len(each.split()) for each in words.CALL_CAUTIONS.values()} <= {4, 5}
+    assert [call.caution for call in view(host, "17:00").coming if call.key[0] == "stew"] == [""]
+
+
+@given(st.lists(st.sampled_from(["Fry", "the", "mushrooms", "into", "lentils", "and", "(small", "pan)"]), min_size=1))
+def test_short_forms_grow_shorter_and_say_nothing_that_was_not_said(words_: list[str]) -> None:
+    text = " ".join(words_)
+    forms = list(short_forms(text))
+
+    assert forms[0] == text
+    assert [len(form) for form in forms] == sorted((len(form) for form in forms), reverse=True)
+    assert all(set(form.split()) <= set(words_) for form in forms)
 
 
 def test_a_push_tells_each_course_that_moves_and_what_would_stand_too_long(host: Host) -> None:

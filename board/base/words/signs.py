@@ -27,7 +27,7 @@ SIGN_TABLE = {
     "now": ("┃", "now"),
     "edge": ("▏", "where a stretch of work begins"),
     "hands": ("━", "hands on it"),
-    "by-itself": ("╌", "by itself"),
+    "free": ("▰", "a minute until hands are needed"),
     "planned": ("▬", "planned"),
     "began": ("╟", "really began"),
     "ended": ("╢", "really ended"),

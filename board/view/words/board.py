@@ -22,7 +22,7 @@ def call_in_hand(name: str) -> str:
 
 
 def ends_and_begins(ended: str) -> str:
-    return f"{ended}: done, and this begun"
+    return f"begun, and {ended} done"
 
 
 def ends_then_begins(begun: str) -> str:
@@ -92,14 +92,6 @@ ANSWER_WORDS = {
 
 STILL = "still"
 
-LANES_SHORT = {
-    "oven": "Oven",
-    "stovetop": "Stove",
-    "fridge": "Fridge",
-    "front-of-house": "F.o.h.",
-    "worktop": "Worktop",
-}
-
 STATE_SIGN = {"to-come": " ", "called": SIGN["begin"]} | {
     state: SIGN[state] for state in ("under-way", "keeping", "finished", "left-out")
 }
@@ -134,14 +126,15 @@ def in_oven(oven: str) -> str:
     return f" ({oven})"
 
 
-def course_in(name: str) -> str:
-    return f"{name} in"
+def next_course(name: str, at: str, left: str, late_minutes: int) -> str:
+    """`Soup at 18:45, in 27 min`; `left` empty: its time has come. `at` may name a day."""
+    told = f"{name} {at}" if " " in at else f"{name} at {at}"
+    late = f" ({span(late_minutes)} late)" if late_minutes else ""
+    return f"{told}{late}, in {left}" if left else f"{told}{late}, now"
 
 
-def goes_out_at(wanted: str, served: str, late_minutes: int) -> str:
-    if late_minutes:
-        return f"{wanted} → {served}, {span(late_minutes)} late"
-    return served if served == wanted else f"{wanted} → {served}"
+def at_table_until(clock_words: str) -> str:
+    return f"at the table until {clock_words}"
 
 
 def course_out(name: str, at: str) -> str:
@@ -164,8 +157,8 @@ def waited(seconds: float) -> str:
 DONE_ALREADY = "done already"
 
 
-def stands_until(name: str, left: str, limit: str, where: str | None) -> str:
-    return f"{name}: good until {limit}, {left} more ({kept_where(where)})"
+def stands_until(name: str, limit: str, where: str | None) -> str:
+    return f"{name}: good until {limit} ({kept_where(where)})"
 
 
 PAST_BEST = "past its best: taste it, use it or leave it"

@@ -99,8 +99,8 @@ def reading_again(text: str, minutes: int) -> str:
     return f"{text}; asked again in {minutes} min"
 
 
-def soon_over(name: str, left: str, limit: str, where: str | None) -> str:
-    return f"{name}: good until {limit}, {left} more ({kept_where(where)})"
+def soon_over(name: str, limit: str, where: str | None) -> str:
+    return f"{name}: good only until {limit} ({kept_where(where)})"
 
 
 KEPT_PAST_BEST = "What stood past its best: taste it, use it or leave it."

@@ -126,6 +126,14 @@ def _limit(minutes: int) -> str:
     return f"{hours} hour{'s' if hours != 1 else ''}" if minutes % 60 == 0 else span(minutes)
 
 
+# The usual cautions, so short that they are read at the call. Common practice, no source.
+CALL_CAUTIONS = {
+    "flame": "Flame: away from cloth, hair",
+    "charcoal": "Charcoal: outdoors only, never inside",
+    "blades": "Blade: dry board, no hurry",
+    "hot-fat": "Hot fat: never use water",
+}
+
 # --- what cools --------------------------------------------------------------------------------------------------
 
 
