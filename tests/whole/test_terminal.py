@@ -136,7 +136,7 @@ def test_what_is_due_is_read_before_the_board_stands(tmp_path: Path, env: dict[s
     board.kill()
 
     assert "the keys work in a moment" in first
-    assert "Broth in" in first
+    assert "Broth at 19:" in first
     assert first.count("\x1b[?1049h") >= 1  # on the other screen, where the host's own lines are safe
 
 
