@@ -98,9 +98,7 @@ class Standings:
         if clock.over:
             return Stands(_over(clock), presses=True, sign=words.CLOCK_SIGN[True])
         until = self.clock(clock.until, now)
-        told = words.clock_runs(
-            _name(clock), int(clock.out_minutes), clock.limit_minutes, until, raw=clock.raw is not None
-        )
+        told = words.clock_runs(_name(clock), int(clock.out_minutes), until, raw=clock.raw is not None)
         if clock.too_long:
             told = words.clock_too_long(told)
         presses = clock.too_long or is_near(clock.until, now)

@@ -407,7 +407,7 @@ def test_what_the_board_says_of_raw_food() -> None:
     say = Standings(host.evening.sheet.by_id(), lambda moment, _: f"{moment:%H:%M}")
 
     assert [line.text for line in say.lines(host.at("16:00"))] == [
-        "roast chicken, raw whole chicken: out 60 of 120 min; cook or chill by 17:00"
+        "roast chicken, raw whole chicken: out 60 min; cook or chill by 17:00"
     ]
     (warned,) = host.at("16:40").clock_warned
     told = say.clock_warning(warned, host.at("16:40"))

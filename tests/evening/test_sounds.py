@@ -137,7 +137,7 @@ def test_one_key_ends_what_was_in_hand_and_begins_what_stands_on_top(little: Run
     call = next(each for each in view.due if each.key[0] == key)
     if key == "sauce":
         assert call.ends == ("chop", "end", 0)
-        assert "chop: done" in call.answer
+        assert "chop done" in call.answer
         assert view.due[0].key[0] == "sauce"
     else:
         assert call.then == "sauce"

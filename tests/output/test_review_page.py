@@ -202,7 +202,7 @@ def test_all_the_review_says_is_on_the_page(little: RunSheet) -> None:
     host = evening(Host(little, at("16:58")))
     host.wish(WriteNote("salt it sooner", None))
     found = looked_back(host, "its last 12 bytes were left out")
-    answers = tuple(Answer(little.slots[0], f"look-in {n}", n) for n in range(9, 2, -1))
+    answers = tuple(Answer(little.slots[0], f"look-in {n}", n, at("18:00"), at("18:00")) for n in range(9, 2, -1))
     found = replace(found, answers=answers)
     text = " ".join(Page(page([found], "a4")).text.split())
 

@@ -62,7 +62,7 @@ async def test_beside_an_offer_the_courses_and_every_key_stay(
 
                 shown = screen_text(app)
                 assert "r: Main " in shown
-                assert shown.index("\n Main ") < shown.index("r: Main ")  # the line of courses
+                assert shown.index("Main ") < shown.index("r: Main ")  # the line of courses
                 assert app.live.keys.region.bottom == height
         assert app.live.said.has_class("-overdue")
 

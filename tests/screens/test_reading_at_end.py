@@ -179,7 +179,7 @@ async def test_a_clock_that_runs_is_listed_and_rings_once_before_its_limit() -> 
         answer(kitchen, *TO_THE_FILLING[:-1])
         kitchen.set("18:28")
         await pilot.pause()
-        assert lines_with(kitchen, "◔ custard: out 48 of 120 min; eat or chill by 19:40")
+        assert lines_with(kitchen, "◔ custard: out 48 min; eat or chill by 19:40")
         kitchen.set("19:19")
         before = kitchen.chime.rung
 

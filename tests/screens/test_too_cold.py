@@ -44,7 +44,6 @@ async def test_it_stands_there_until_a_reading_is_hot_enough(supper: Kitchen) ->
 
         for clock in ("18:34", "18:49"):  # long after a line said in passing would be gone
             supper.set(clock)
-            supper.app.live.saying.over()
             supper.app.live.tick()
             await pilot.pause()
             assert supper.app.live.board is not None

@@ -240,5 +240,5 @@ async def test_clocks_of_what_spoils_are_seen_there_too(tmp_path: Path) -> None:
         await pilot.pause(FOLLOWED)
         await pilot.pause(FOLLOWED)
 
-        assert "◔ custard: out 48 of 120 min; eat or chill by 19:40" in watching.shown()
+        assert "◔ custard: out 48 min; eat or chill by 19:40" in watching.shown()
         assert [type(e).__name__ for e in evening.told].count("ClockWarned") == 0

@@ -87,8 +87,8 @@ def raw_over(name: str, limit: int) -> str:
     return f"{name}: may be out {_limit(limit)}. If so, throw it out; cooking does not mend it"
 
 
-def clock_runs(name: str, out: int, limit: int, until: str, *, raw: bool) -> str:
-    return f"{name}: out {out} of {limit} min; {'cook' if raw else 'eat'} or chill by {until}"
+def clock_runs(name: str, out: int, until: str, *, raw: bool) -> str:
+    return f"{name}: out {out} min; {'cook' if raw else 'eat'} or chill by {until}"
 
 
 def clock_too_long(text: str) -> str:
