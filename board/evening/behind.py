@@ -13,7 +13,6 @@ from board.evening.answers import answers_of
 from board.evening.events import Said
 from board.evening.forecast import Forecaster
 from board.evening.state import State
-from board.sheet.run_sheet import Slot
 
 LATE = timedelta(minutes=20)  # what is later than this is asked about rather than called; ours
 _TIMES = re.compile(r"(\d{1,2})[:.]?(\d{2})(?:\s*(?:-|–|to)\s*(\d{1,2})[:.]?(\d{2}))?")
@@ -63,11 +62,7 @@ def needed(state: State, steps: Collection[Said], slot: str) -> frozenset[str]:
 def _in_order(state: State, steps: Collection[Said]) -> Iterator[Said]:
     """As on the sheet, where each stands after all it waits for."""
     by_slot = {each.slot: each for each in steps}
-    return (by_slot[slot.id] for slot in _by_waits(state.sheet.slots) if slot.id in by_slot)
-
-
-def _by_waits(slots: Collection[Slot]) -> list[Slot]:
-    return sorted(slots, key=lambda slot: (slot.start, slot.end))
+    return (by_slot[slot.id] for slot in state.sheet.slots if slot.id in by_slot)
 
 
 def wrong_with(state: State, steps: Collection[Said], now: datetime) -> tuple[str, str, str] | None:

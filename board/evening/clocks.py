@@ -14,9 +14,9 @@ from board.evening.events import ClockWarned, Event
 from board.evening.forecast import Forecast
 from board.evening.leftovers import job_of, left_out_of, left_since, put_away_at, spans, status, stood_out
 from board.evening.state import ClockKey, State
-from board.sheet.exposure import Exposure, RawFood, before_cooking, exposures
+from board.sheet.exposure import Exposure, RawFood, before_cooking, exposures, planned, planned_before_cooking
 from board.sheet.run_sheet import RawLimit, RunSheet, SpoilClock
-from board.sheet.sittings import sitting
+from board.sheet.sittings import eaten_by
 
 WARN_CLOCK_MINUTES = 20  # before a limit; common practice, no source
 TOLD_AFTER = timedelta(minutes=30)  # how long leftovers stay listed past their limit; ours
@@ -76,12 +76,11 @@ def live_clocks(state: State, forecast: Forecast) -> tuple[LiveClock, ...]:
     left_out, here = left_out_of(state), now + NOW_ON
     past = spans(state, here)
     future = {id_: (each.start, each.end) for id_, each in forecast.slots.items()}
-    wished = {slot.id: (slot.start, slot.end) for slot in sheet.slots}
     so_far, ahead = exposures(sheet, past, left_out), exposures(sheet, future, forecast.left_out | left_out)
-    found = [_clock(state, forecast, *each, here) for each in zip(so_far, ahead, exposures(sheet, wished), strict=True)]
+    found = [_clock(state, forecast, *each, here) for each in zip(so_far, ahead, planned(sheet), strict=True)]
     raw_ahead, raw_planned = (
-        {raw.cooking.id: raw.minutes() for raw in before_cooking(sheet, times, gone)}
-        for times, gone in ((future, forecast.left_out | left_out), (wished, frozenset[str]()))
+        {raw.cooking.id: raw.minutes() for raw in each}
+        for each in (before_cooking(sheet, future, forecast.left_out | left_out), planned_before_cooking(sheet))
     )
     found += _raw_clocks(state, before_cooking(sheet, past, left_out), raw_ahead, raw_planned, now, here)
     return tuple(clock for clock in found if clock is not None)
@@ -93,7 +92,7 @@ def has_clocks(sheet: RunSheet) -> bool:
 
 
 def _clock(
-    state: State, forecast: Forecast, past: Exposure, future: Exposure, planned: Exposure, here: datetime
+    state: State, forecast: Forecast, past: Exposure, future: Exposure, wished: Exposure, here: datetime
 ) -> LiveClock | None:
     clock, now = past.clock, forecast.now
     where, away, job = _where(state, clock), put_away_at(state, clock), job_of(state, clock) is not None
@@ -113,7 +112,7 @@ def _clock(
         where=where,
         job=job,
         too_long=_too_long(state, forecast, future, where, until),
-        planned_minutes=planned.minutes(state.sheet.by_id()[clock.serve].end + _eaten_for(state, clock)),
+        planned_minutes=wished.minutes(eaten_by(state.sheet, clock.course, state.sheet.by_id()[clock.serve].end)),
     )
 
 
@@ -165,13 +164,9 @@ def _too_long(state: State, forecast: Forecast, future: Exposure, where: Where, 
     if where != "kitchen":
         job = job_of(state, future.clock)
         return job is not None and where != "away" and forecast.slots[job].end > until
-    eaten = forecast.slots[future.clock.serve].end + _eaten_for(state, future.clock)
-    return round(future.minutes(eaten)) > future.clock.limit_minutes
-
-
-def _eaten_for(state: State, clock: SpoilClock) -> timedelta:
-    course = next(each for each in state.sheet.courses if each.name == clock.course)
-    return timedelta(minutes=sitting(state.sheet, course).likely)
+    clock = future.clock
+    eaten = eaten_by(state.sheet, clock.course, forecast.slots[clock.serve].end)
+    return round(future.minutes(eaten)) > clock.limit_minutes
 
 
 def _where(state: State, clock: SpoilClock) -> Where:

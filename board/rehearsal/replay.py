@@ -7,11 +7,10 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from board.base.clock import StoppedClock
-from board.evening.calls import Call, calls
+from board.evening.calls import Call
 from board.evening.decide import decide
-from board.evening.events import EveningClosed, EveningOpened, Event, StepFinished
+from board.evening.events import EveningClosed, EveningOpened, Event
 from board.evening.leftovers import left_out_of, spans
-from board.evening.raise_due import raise_calls
 from board.evening.readings import lacks, last_reading
 from board.evening.state import State
 from board.evening.wishes import Refusal, TakeReading, Wish
@@ -21,7 +20,7 @@ from board.rehearsal.player import AsDrawn, Deed, advance
 from board.review.measure import measured
 from board.session.session import Evening
 from board.sheet.exposure import exposures
-from board.sheet.sittings import sitting
+from board.sheet.sittings import eaten_by
 from board.view.present import Present
 
 MINUTE = timedelta(minutes=1)
@@ -100,11 +99,11 @@ def toll(evening: Evening) -> Toll:
 
 
 def _unsafe(state: State, now: datetime) -> int:
-    sheet, courses, found = state.sheet, {course.name: course for course in state.sheet.courses}, 0
+    sheet, found = state.sheet, 0
     for each in exposures(sheet, spans(state, now), left_out_of(state)):
         served = state.steps[each.clock.serve].finished
         if served is not None:
-            eaten = served + sitting(sheet, courses[each.clock.course]).likely * MINUTE
+            eaten = eaten_by(sheet, each.clock.course, served)
             found += max(0, round(each.minutes(eaten)) - each.clock.limit_minutes)
     return found
 
@@ -156,11 +155,5 @@ class _Unseen(Evening):
 
     def tick(self) -> Present:
         now = self.now()
-        forecast = self.forecaster.forecast(self.state, now)
-        due, coming = calls(forecast, self.state)
-        while new := raise_calls(self.state, due, now):
-            self._keep(new)
-            if any(isinstance(event, StepFinished) for event in new):
-                forecast = self.forecaster.forecast(self.state, now)
-            due, coming = calls(forecast, self.state)
+        forecast, due, coming, _ = self._called(now)
         return Present(now, self.state, forecast, tuple(due), tuple(coming))

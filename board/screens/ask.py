@@ -109,17 +109,22 @@ class NoteScreen(ModalScreen[str | None]):
 
     CSS_PATH = "ask.tcss"
     BINDINGS: ClassVar[list[BindingType]] = CLOSE
+    ASKED, HINTS, LONGEST = words.NOTE_TITLE, words.NOTE_HINTS, 500
 
     def __init__(self, about: str | None) -> None:
         super().__init__()
         self.about = about
 
+    def about_words(self) -> str:
+        """What it is about, not yet safe for a terminal."""
+        return words.note_about(self.about)
+
     def compose(self) -> ComposeResult:
         with Vertical(classes="box"):
-            yield Static(Content.styled(words.NOTE_TITLE, "bold"))
-            yield Static(Content(one_line(words.note_about(self.about))))
-            yield Input(max_length=500)
-            yield hint(zip(words.NOTE_HINTS, NOTE_ACTIONS, strict=True))
+            yield Static(Content.styled(self.ASKED, "bold"))
+            yield Static(Content(one_line(self.about_words())))
+            yield Input(max_length=self.LONGEST)
+            yield hint(zip(self.HINTS, NOTE_ACTIONS, strict=True))
 
     def action_keep(self) -> None:
         if self.is_current:

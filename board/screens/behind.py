@@ -6,19 +6,17 @@ from typing import ClassVar
 
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
-from textual.containers import Vertical
-from textual.content import Content
 from textual.screen import ModalScreen
-from textual.widgets import Input, Static
+from textual.widgets import Static
 
 from board.base.plain import one_line
 from board.evening.behind import at_other_times, needed, untold
 from board.evening.events import Said
 from board.evening.wishes import Refusal, Say
 from board.screens import words
-from board.screens.ask import hint
+from board.screens.ask import NoteScreen
 from board.screens.lines import Line, Lines
-from board.screens.listing import Listing
+from board.screens.listing import MOVES, Listing
 from board.screens.live_board import LiveBoard
 from board.session.session import Evening
 from board.view.behind import said_row
@@ -26,33 +24,15 @@ from board.view.board import Viewer
 from board.view.present import Present
 
 OVERTAKEN = 2  # calls that have waited as long as their steps take: then the host was away; ours
-TIMES_ACTIONS = ("keep", "dismiss")
 
 
-class TimesScreen(ModalScreen[str | None]):
+class TimesScreen(NoteScreen):
     """One line of text: when it was."""
 
-    CSS_PATH = "ask.tcss"
-    BINDINGS: ClassVar[list[BindingType]] = [Binding("escape", "dismiss(None)", show=False)]
+    ASKED, HINTS, LONGEST = words.TIMES_TITLE, words.TIMES_HINTS, 20
 
-    def __init__(self, about: str) -> None:
-        super().__init__()
-        self.about = about
-
-    def compose(self) -> ComposeResult:
-        with Vertical(classes="box"):
-            yield Static(Content.styled(words.TIMES_TITLE, "bold"))
-            yield Static(Content(one_line(self.about)))
-            yield Input(max_length=20)
-            yield hint(zip(words.TIMES_HINTS, TIMES_ACTIONS, strict=True))
-
-    def action_keep(self) -> None:
-        if self.is_current:
-            self.dismiss(self.query_one(Input).value)
-
-    def on_input_submitted(self, event: Input.Submitted) -> None:
-        if self.is_current:
-            self.dismiss(event.value)
+    def about_words(self) -> str:
+        return self.about or ""
 
 
 class BehindScreen(ModalScreen[tuple[Said, ...]]):
@@ -61,12 +41,7 @@ class BehindScreen(ModalScreen[tuple[Said, ...]]):
     CSS_PATH = "look.tcss"
     AUTO_FOCUS = None
     BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("up", "move(-1)", show=False),
-        Binding("down", "move(1)", show=False),
-        Binding("pageup", "leaf(-1)", show=False),
-        Binding("pagedown", "leaf(1)", show=False),
-        Binding("home", "move(-100000)", show=False),
-        Binding("end", "move(100000)", show=False),
+        *MOVES,
         Binding("space", "tick", show=False),
         Binding("t", "times", show=False),
         Binding("enter", "take", show=False),

@@ -11,7 +11,7 @@ from board.base.plain import one_line
 from board.evening.events import EveningOpened
 from board.review.measure import measured
 from board.screens import words
-from board.screens.listing import Listing
+from board.screens.listing import MOVES, Listing
 from board.session.session import Evening
 from board.view.closing import PageLine, Tone, closing
 
@@ -41,12 +41,8 @@ class ClosingScreen(ModalScreen[None]):
     CSS_PATH = "look.tcss"
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("escape,q,ctrl+q,enter,e", "dismiss(None)", show=False),
-        Binding("up", "move(-1)", show=False),
-        Binding("down", "move(1)", show=False),
-        Binding("pageup", "leaf(-1)", show=False),
-        Binding("pagedown,space", "leaf(1)", show=False),
-        Binding("home", "move(-100000)", show=False),
-        Binding("end", "move(100000)", show=False),
+        *MOVES,
+        Binding("space", "leaf(1)", show=False),
     ]
 
     def __init__(self, evening: Evening) -> None:

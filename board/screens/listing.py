@@ -4,9 +4,20 @@ from collections.abc import Sequence
 
 from rich.cells import cell_len
 from textual import events
+from textual.binding import Binding, BindingType
 from textual.message import Message
 
 from board.screens.lines import Line, Lines
+
+# Keys of a screen that has `action_move(rows)` and `action_leaf(pages)`.
+MOVES: list[BindingType] = [
+    Binding("up", "move(-1)", show=False),
+    Binding("down", "move(1)", show=False),
+    Binding("pageup", "leaf(-1)", show=False),
+    Binding("pagedown", "leaf(1)", show=False),
+    Binding("home", "move(-100000)", show=False),
+    Binding("end", "move(100000)", show=False),
+]
 
 
 class Listing(Lines):

@@ -14,7 +14,7 @@ from board.screens import words
 from board.screens.ask import NoteScreen
 from board.screens.closing import ClosingScreen
 from board.screens.lines import Line, Lines
-from board.screens.listing import Listing
+from board.screens.listing import MOVES, Listing
 from board.screens.live_board import LiveBoard
 from board.screens.panels import KeyBar, OneLine
 from board.view.look import StepRow, Told, about, happened, step_rows
@@ -42,12 +42,7 @@ class LookScreen(ModalScreen[None]):
     CSS_PATH = "look.tcss"
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("escape,q,ctrl+q,o", "leave", show=False),
-        Binding("up", "move(-1)", show=False),
-        Binding("down", "move(1)", show=False),
-        Binding("pageup", "leaf(-1)", show=False),
-        Binding("pagedown", "leaf(1)", show=False),
-        Binding("home", "move(-100000)", show=False),
-        Binding("end", "move(100000)", show=False),
+        *MOVES,
         Binding("tab", "turn", show=False, priority=True),
         Binding("f", "filter", show=False),
         Binding("n,enter", "note", show=False),

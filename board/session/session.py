@@ -11,7 +11,7 @@ import msgspec
 
 from board.base.clock import JUMP_SECONDS, Clock, Jump
 from board.evening.behind import behind
-from board.evening.calls import calls
+from board.evening.calls import Call, calls
 from board.evening.clocks import LiveClock, has_clocks, live_clocks, warn_clocks
 from board.evening.decide import decide
 from board.evening.events import (
@@ -23,6 +23,7 @@ from board.evening.events import (
     KeepingWarned,
     NightDrawn,
     Said,
+    StepFinished,
     StopsAccepted,
     newest,
 )
@@ -59,14 +60,7 @@ class Evening:
         self._note_jump(self.clock.jumped())
         self.keeper.mind()
         now = self.now()
-        forecast = self.forecaster.forecast(self.state, now)
-        due, coming = calls(forecast, self.state)
-        fresh = {call.key for call in due if call.raised is None}
-        while new := raise_calls(self.state, due, now):
-            self._keep(new)
-            forecast = self.forecaster.forecast(self.state, now)
-            due, coming = calls(forecast, self.state)
-            fresh |= {call.key for call in due if call.raised is None}
+        forecast, due, coming, fresh = self._called(now)
         # A call that comes due again, after a push or after the clock was set back, is heard again.
         again = set() if self._due is None else {call.key for call in due} - self._due
         self._due = {call.key for call in due}
@@ -76,6 +70,20 @@ class Evening:
         said = self._clock_warned(clocks, now)
         ahead = tuple(due), tuple(coming), raised
         return Present(now, self.state, forecast, *ahead, warned, clocks, said, unkept=self.keeper.unkept)
+
+    def _called(self, now: datetime) -> tuple[Forecast, list[Call], list[Call], set[CallKey]]:
+        """Raises what has come due, and ends what ends by itself: the forecast after that, calls due and to come, and
+        which of those due are new. A call that is raised moves nothing, an end may."""
+        forecast = self.forecaster.forecast(self.state, now)
+        due, coming = calls(forecast, self.state)
+        fresh = {call.key for call in due if call.raised is None}
+        while new := raise_calls(self.state, due, now):
+            self._keep(new)
+            if any(isinstance(event, StepFinished) for event in new):
+                forecast = self.forecaster.forecast(self.state, now)
+            due, coming = calls(forecast, self.state)
+            fresh |= {call.key for call in due if call.raised is None}
+        return forecast, due, coming, fresh
 
     def clocks(self, forecast: Forecast) -> tuple[LiveClock, ...]:
         """How long each dish has stood out. Worked out again after every event, else once a minute."""

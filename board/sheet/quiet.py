@@ -62,7 +62,7 @@ def quiet(
         after = [(part, slot) for part, slot in parts if part.end > served and slot.id != course.serve]
         ends = [part.start for part, _ in after] + ([cleared] if cleared >= served else [])
         until = max(served, min(ends, default=served))
-        ups = tuple(Up(slot, part, _leads_to(sheet, slot)) for part, slot in after if part.start < asked)
+        ups = tuple(Up(slot, part, leads_to(sheet, slot)) for part, slot in after if part.start < asked)
         found.append(Quiet(course, served, until, max(0, round((asked - until) / MINUTE)), ups))
     return tuple(found)
 
@@ -72,7 +72,7 @@ def as_planned(sheet: RunSheet) -> tuple[Quiet, ...]:
     return quiet(sheet, lambda slot: (slot.start, slot.end), ((slot, slot.attended) for slot in sheet.slots))
 
 
-def _leads_to(sheet: RunSheet, slot: Slot) -> CourseSlot | None:
+def leads_to(sheet: RunSheet, slot: Slot) -> CourseSlot | None:
     """The first course to go out of those a piece of work is for."""
     slots, serves = sheet.by_id(), {course.serve: course for course in sheet.courses}
     seen, queue = set[str](), [slot.id]

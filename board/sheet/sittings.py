@@ -1,5 +1,7 @@
 """What waits until a course is eaten, and for how long. Pure."""
 
+from datetime import datetime, timedelta
+
 from board.sheet.run_sheet import ORDER, CourseSlot, Dependency, Lasts, RunSheet, Slot
 
 
@@ -27,3 +29,9 @@ def sitting(sheet: RunSheet, course: CourseSlot) -> Lasts:
     wait = sitting_wait(sheet.by_id()[course.clear], course)
     minutes = wait.minutes if wait is not None else 0
     return Lasts(minutes, minutes, minutes)
+
+
+def eaten_by(sheet: RunSheet, name: str, served: datetime) -> datetime:
+    """When a course that goes out at a moment is likely eaten. Raises StopIteration for an unknown course."""
+    course = next(each for each in sheet.courses if each.name == name)
+    return served + timedelta(minutes=sitting(sheet, course).likely)

@@ -17,6 +17,7 @@ from board.evening.readings import held_since, last_reading, wants_reading
 from board.evening.state import CallKey, State
 from board.sheet import said
 from board.sheet.company import host_of
+from board.sheet.quiet import leads_to
 from board.sheet.run_sheet import RunSheet, Slot
 from board.sheet.told import Caution
 from board.view import words
@@ -165,14 +166,9 @@ class Viewer:
 
     def _holds_up(self, id_: str) -> str:
         """The course that goes out later for every minute it is put off."""
-        seen, queue = {id_}, [id_]
-        for here in queue:
-            slot = self.slots.get(here)
-            if slot is not None and slot.kind == "serve":
-                return "" if here == id_ else words.holds_up(one_line(slot.course or slot.name, 30))
-            queue += [other for other in (slot.then if slot is not None else ()) if other not in seen]
-            seen.update(queue)
-        return ""
+        slot = self.slots[id_]
+        course = None if slot.kind == "serve" else leads_to(self.sheet, slot)
+        return words.holds_up(one_line(course.name, 30)) if course is not None else ""
 
     def call(self, call: Call, at: Present, *, is_due: bool) -> CallView:
         """One call in words. Raises KeyError if its slot is not in the sheet."""

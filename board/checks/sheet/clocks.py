@@ -6,7 +6,7 @@ from datetime import datetime, timedelta
 
 from board.sheet.exposure import Exposed, Exposure, planned
 from board.sheet.run_sheet import CourseSlot, RunSheet, SpoilClock
-from board.sheet.sittings import sitting
+from board.sheet.sittings import eaten_by
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,7 +33,7 @@ def dish_clocks(sheet: RunSheet) -> list[DishClock]:
 
 
 def _clock(sheet: RunSheet, course: CourseSlot, exposure: Exposure) -> DishClock:
-    eaten = course.served + timedelta(minutes=sitting(sheet, course).likely)
+    eaten = eaten_by(sheet, course.name, course.served)
     until = tuple(
         Exposed(each.start, min(each.end, eaten), each.slot, each.what)
         for each in exposure.stretches
