@@ -41,7 +41,7 @@ class Dish(PlanModel):
     `by_time_alone`: kept safe by time alone, where the rule set allows it. `only_for`, `not_for`: guests by name.
     `instead_of`: the dish of this course that the `only_for` guests do not get. `laid_with`: tableware for each guest
     who eats it. `served_in`: pieces on the table for all to share. `scale`: whether amounts grow with the guests; None:
-    only if the course's dishes, as written, do not feed the table.
+    only if the course's dishes, as written, do not feed the table. `source`: where the recipe is from.
     """
 
     dish: Words
@@ -58,6 +58,7 @@ class Dish(PlanModel):
     by_time_alone: YesNo = False
     laid_with: LaidWith | None = None
     served_in: LaidWith | None = None
+    source: Words | None = None
     steps: list[Step] = Field(min_length=1)
 
 

@@ -13,6 +13,9 @@ from board.plan.phrases.quantities import IngredientLine
 from board.plan.phrases.stations import Keeps, Where
 from board.plan.phrases.when import Day, Moment, parse_day, parse_moment
 
+Lines = Annotated[
+    list[IngredientLine], BeforeValidator(one_or_many, json_schema_input_type=IngredientLine | list[IngredientLine])
+]
 DayWord = Annotated[Day, Phrase(parse_day, "day before")]
 
 
@@ -58,7 +61,8 @@ class Work(Way):
 
     `cooks`: the class of food it cooks; `reheats`: food cooked earlier; `cools`: how hot food is cooled; `thaws`: how
     much; `perishable`: whether its result spoils unchilled; `washes`: tools that are clean after it; `puts_away`:
-    courses whose leftovers it chills; `noted`: the host's notes from past evenings.
+    courses whose leftovers it chills; `noted`: the host's notes from past evenings; `how`: the method, in a sentence or
+    three; `uses`: what goes in at this moment, out of the dish's ingredients.
     """
 
     or_: Annotated[list[Way], BeforeValidator(one_or_many, json_schema_input_type=Way | list[Way])] = []
@@ -70,6 +74,8 @@ class Work(Way):
     not_after: Annotated[Moment, Phrase(parse_moment, "sat 17:00")] | None = None
     who: Annotated[list[Words], BeforeValidator(one_or_many, json_schema_input_type=str | list[str])] | None = None
     look_for: Words | None = None
+    how: Words | None = None
+    uses: Lines = []
     until: Until | None = None
     cooks: FoodClass | None = None
     reheats: YesNo | None = None
@@ -89,16 +95,18 @@ class Work(Way):
         return any(way.where is not None and way.where.on_heat for way in (self, *self.or_))
 
 
-Guessed = Literal["where", "takes", "attended"]
+Guessed = Literal["where", "takes", "attended", "keeps", "best within", "cooks", "reheats"]
 
 
 class Step(Work):
     """One thing somebody does for a dish. It follows the step before it, or what `after` names.
 
+    `leaves`: what it leaves over that can be used elsewhere (`6 egg yolks`).
     `guessed`: keys the program filled in; `check` asks about each until it is taken off the list.
     """
 
     step: Words
+    leaves: Lines = []
     guessed: Annotated[list[Guessed], BeforeValidator(one_or_many, json_schema_input_type=Guessed | list[Guessed])] = []
 
 
@@ -109,10 +117,7 @@ class Job(Work):
     """
 
     job: Words
-    supplies: Annotated[
-        list[IngredientLine],
-        BeforeValidator(one_or_many, json_schema_input_type=IngredientLine | list[IngredientLine]),
-    ] = []
+    supplies: Lines = []
 
 
 def _read_job(value: Any) -> Any:
