@@ -1,4 +1,4 @@
-"""From elsewhere to a plan: saved recipes, and a plan to begin with.
+"""From elsewhere to a plan: saved recipes, ways of cooking, and a plan to begin with.
 
-For the other rooms: `recipe`, `starter`.
+For the other rooms: `recipe`, `starter`, `ways`.
 """
