@@ -58,21 +58,41 @@ def hot_wanted(state: State, slot: Slot) -> Degrees | None:
     not kept hot, or not yet."""
     if not kept_hot(slot) or state.steps[slot.id].status != "finished":
         return None
-    rules = rules_of(state.sheet)
-    return rules.reheat.degrees if slot.id in gone_cold(state) else rules.hot_holding
+    return rules_of(state.sheet).reheat.degrees if slot.id in gone_cold(state) else hot_limit(state.sheet, slot)
+
+
+def hot_limit(sheet: RunSheet, slot: Slot) -> Degrees:
+    """Hot holding of what the step makes: of a roast cooked by the rules' table of roasts it may be lower."""
+    rules = rules_of(sheet)
+    if rules.roast_holding is not None and any(_by_the_table(rules, maker) for maker in _makers(sheet, slot.id)):
+        return rules.roast_holding
+    return rules.hot_holding
+
+
+def _by_the_table(rules: RuleSet, slot: Slot) -> bool:
+    """Whether a whole cut is cooked enough by the table of roasts, and by that alone."""
+    if slot.cooks != "whole cut" or slot.core_celsius is None:
+        return False
+    core, held = slot.core_celsius, slot.hold_minutes
+    return not rules.cooked_enough("whole cut", core, held) and rules.cooked_enough("whole cut", core, held, roast=True)
+
+
+def _makers(sheet: RunSheet, id_: str) -> list[Slot]:
+    """The step, and those whose result it takes up."""
+    return [slot for slot in sheet.slots if slot.id == id_ or id_ in _after(sheet, slot.id)]
 
 
 def _of(state: State, slot: Slot) -> Iterator[ColdSpell]:
     rules, step, served = rules_of(state.sheet), state.steps[slot.id], _served(state, slot)
     if step.finished is None:
         return
-    after = _after(state.sheet, slot.id)
+    after, holding = _after(state.sheet, slot.id), hot_limit(state.sheet, slot)
     read: Reading | None = None
     last: Reading | None = None
     for each in state.readings:
         if each.at <= step.finished or (served is not None and each.at > served):
             continue
-        if read is None and each.slot == slot.id and not rules.hot_holding.at_least(each.celsius):
+        if read is None and each.slot == slot.id and not holding.at_least(each.celsius):
             read = last = each
         elif read is not None and (each.slot == slot.id or each.slot in after):
             last = each

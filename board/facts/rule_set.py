@@ -68,6 +68,8 @@ class RuleSet(msgspec.Struct, frozen=True):
     cook: Mapping[str, Cook]
     roasts: tuple[RoastHold, ...]
     roasts_source: str
+    roast_holding: Degrees | None  # hot holding of a whole roast cooked by that table; None: as all else
+    roast_holding_source: str
     danger_low: Degrees
     danger_high: Degrees
     danger_source: str

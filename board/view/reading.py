@@ -6,7 +6,7 @@ from datetime import datetime
 
 from board.evening.cooling import CoolingOutlook, StageOutlook, outlook
 from board.evening.forecast import Forecast
-from board.evening.gone_cold import hot_wanted, rules_of
+from board.evening.gone_cold import hot_limit, hot_wanted, rules_of
 from board.evening.readings import asked_again, lacks
 from board.evening.state import Reading, State
 from board.evening.wishes import TakeReading
@@ -41,10 +41,9 @@ def reading_said(viewer: Viewer, at: Present, wish: TakeReading) -> str:
     hot = hot_wanted(at.state, found)
     text = reading_words(viewer, wish.slot, wish.celsius, hot)
     if hot is not None and not hot.at_least(wish.celsius):
-        rules, fahrenheit = rules_of(viewer.sheet), viewer.sheet.fahrenheit
-        limit, wanted = (
-            words.both_degrees(*hot_figures(each), fahrenheit) for each in (rules.hot_holding, rules.reheat.degrees)
-        )
+        reheated, fahrenheit = rules_of(viewer.sheet).reheat.degrees, viewer.sheet.fahrenheit
+        degrees = (hot_limit(viewer.sheet, found), reheated)
+        limit, wanted = (words.both_degrees(*hot_figures(each), fahrenheit) for each in degrees)
         text = words.reading_cold(words.core_reads(wish.celsius, fahrenheit), limit, wanted)
     elif again := asked_again(at.state, found, wish.celsius, now):
         if again.holds:

@@ -35,6 +35,8 @@ def kept_by(sheet: RunSheet) -> Host:
     for clock, id_ in (("17:00", "chop"), ("17:20", "chop"), ("17:30", "stew")):
         host.at(clock)
         host.answer(id_)
+    host.at("17:50")
+    host.wish(TakeReading("stew", 80.0))  # held from here on, where it must be
     host.at("18:30")
     host.wish(Settle("arrive"))
     host.wish(TakeReading("stew", 80.0, "end"))
@@ -66,6 +68,27 @@ def test_below_the_hot_holding_of_its_rules_it_is_called(
     host.at("18:33")
 
     assert host.wish(TakeReading("stew", celsius)) is None
+
+    assert (REHEAT in due(host, "18:33")) is is_cold
+
+
+@pytest.mark.parametrize(
+    ("rules", "celsius", "is_cold"),
+    [("retail", 55.0, False), ("retail", 53.9, True), ("home", 55.0, True), ("", 59.9, True)],
+)
+def test_a_roast_by_the_table_of_roasts_is_held_at_54(
+    little: RunSheet, rules: str, celsius: float, is_cold: bool
+) -> None:
+    """136 °F for 28 min, FDA Food Code 3-401.11(B)(2); held at 130 °F (54 °C), 3-501.16(A)(1): from memory. The home
+    advice has neither."""
+    sheet = with_dishes(little)
+    roast = {"core_celsius": 57.8, "hold_minutes": 28.0, "cooks": "whole cut"}
+    slots = tuple(msgspec.structs.replace(s, **roast) if s.id == "stew" else s for s in sheet.slots)
+    title = rule_set(rules).title if rules else ""
+    host = kept_by(msgspec.structs.replace(sheet, slots=slots, rules=title))
+    host.at("18:33")
+
+    host.wish(TakeReading("stew", celsius))
 
     assert (REHEAT in due(host, "18:33")) is is_cold
 

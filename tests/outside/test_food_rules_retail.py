@@ -78,7 +78,12 @@ def test_3_401_11_b_the_table_has_these_rows_and_no_others() -> None:
     assert [(row.degrees.fahrenheit, row.degrees.celsius, row.seconds) for row in RETAIL.roasts] == ROASTS
 
 
-@pytest.mark.parametrize(("row", "above"), zip(ROASTS, [None, *ROASTS[:-1]], strict=True))
+def test_3_501_16_a_1_such_a_roast_is_held_at_130() -> None:
+    assert RETAIL.roast_holding is not None
+    assert (RETAIL.roast_holding.fahrenheit, RETAIL.roast_holding.celsius) == (130, 54)
+
+
+@pytest.mark.parametrize(("row", "above"), [*zip(ROASTS, [None, *ROASTS[:-1]], strict=True)])
 def test_3_401_11_b_a_roast_goes_by_the_row_it_reaches(
     row: tuple[int, float, int], above: tuple[int, float, int] | None
 ) -> None:

@@ -89,6 +89,8 @@ RULES = RuleSet(
     },
     roasts=(),
     roasts_source="the home advice has no table of roasts",
+    roast_holding=None,
+    roast_holding_source="the home advice knows no lower holding for roasts",
     danger_low=Degrees(fahrenheit=40, celsius=4),
     danger_high=Degrees(fahrenheit=140, celsius=60),
     danger_source="USDA FSIS, danger zone 40-140 °F",

@@ -176,6 +176,8 @@ RULES = RuleSet(
         RoastHold(Degrees(fahrenheit=158, celsius=70.0), seconds=0),
     ),
     roasts_source="FDA Food Code 3-401.11(B)(2)",
+    roast_holding=Degrees(fahrenheit=130, celsius=54),
+    roast_holding_source="FDA Food Code 3-501.16(A)(1), its exception for roasts",
     danger_low=Degrees(fahrenheit=41, celsius=5),
     danger_high=Degrees(fahrenheit=135, celsius=57),
     danger_source="FDA Food Code 3-501.16(A)",
