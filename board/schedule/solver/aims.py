@@ -50,13 +50,14 @@ class Aims:
             "company": self.ease.away_from_guests(),
         }
 
-    def late(self) -> dict[str, cp_model.LinearExprT]:
-        """The rest of them, whose many variables would weigh upon the search for the first. Made once, after those."""
+    def of_the_days(self) -> dict[str, cp_model.LinearExprT]:
+        """The next, whose many variables would weigh upon the search for the first. Made once, after those."""
         days = Days(self.v)
+        return {"rest": days.without_pause(), "day": days.in_the_last_hours(), "spread": days.crowded()}
+
+    def late(self) -> dict[str, cp_model.LinearExprT]:
+        """The rest of them, for the same reason. Made once, after those."""
         return {
-            "rest": days.without_pause(),
-            "day": days.in_the_last_hours(),
-            "spread": days.crowded(),
             "busiest": self.ease.busiest_half_hour(),
             "give": self.ease.missing_give(),
             "spared": self.ease.minutes_of(self.problem.spared),

@@ -100,6 +100,7 @@ def run(model: cp_model.CpModel, effort: Effort, clock: Clock, aim: str, watch: 
     solver.parameters.max_deterministic_time = effort.steady
     solver.parameters.max_time_in_seconds = max(0.05, effort.seconds)
     solver.parameters.catch_sigint_signal = False
+    solver.parameters.max_presolve_iterations = 1  # more of it takes longer than it saves
     solver.parameters.fix_variables_to_their_hinted_value = effort.fixed
     if not effort.linear:
         solver.parameters.linearization_level = 0
@@ -135,9 +136,9 @@ def set_domain(model: cp_model.CpModel, index: int, domain: Sequence[int]) -> No
 def hint_all(model: cp_model.CpModel, solver: cp_model.CpSolver) -> None:
     """Makes what a run found the point the next one begins at."""
     model.clear_hints()  # type: ignore[no-untyped-call]  # ortools leaves it untyped
-    for index in range(len(model.proto.variables)):
-        variable = model.get_int_var_from_proto_index(index)
-        model.add_hint(variable, solver.value(variable))
+    found = list(solver.response_proto.solution)
+    model.proto.solution_hint.vars.extend(range(len(found)))
+    model.proto.solution_hint.values.extend(found)
 
 
 def hint_decided(variables: Variables, decided: Solution) -> None:

@@ -4,6 +4,7 @@ Aims are solved in order, each fixed before the next. First it tries for zero in
 reaches it, and zero needs no further proof. A large problem begins with a list schedule, bettered piece by piece.
 """
 
+import math
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import replace
@@ -39,6 +40,8 @@ TOGETHER, TOUCH = 0.04, 0.06  # for each finishing touch
 LIMIT_SECONDS = 60.0
 FIRST_SECONDS = 5.0  # for what follows from a first answer; it takes a tenth of a second
 OF_THE_COSTLY, OF_THE_REST = 0.5, 0.6  # of the time left, to better a large problem piece by piece; ours
+STEADY_TO_STAY = 0.3  # to find one near a large timetable that was known
+NEAR_SECONDS = 0.2  # of the time left, to better that piece by piece; ours
 OFTEN_NOUGHT = ("usual", "rest")  # of most plans, so that one search does for each and the aim after it
 LARGE = 150  # pieces of work from which one search of all of them takes too long; ours
 
@@ -98,7 +101,7 @@ class _Search:
         self.aims = Aims(self.variables)
         self.sums = self.aims.costly() if costly_only else self.aims.soon()
         if self.large and not costly_only:
-            self.sums |= self.aims.late()
+            self.sums |= self.aims.of_the_days() | self.aims.late()
         self.model = self.variables.model
         for job, start in zip(self.variables.jobs, self.near or (), strict=False):
             if job.job.fixed is None and start is not None:
@@ -106,6 +109,8 @@ class _Search:
 
     def run(self) -> Solution:
         rest = [aim for aim in self.wanted if aim not in COSTLY]
+        if self.large and self.stay and self.wanted == AIMS and self._stay_near(rest):
+            return self._ended()
         grown = False
         if not (self._looks_easy() and self._all_nought(rest[:1])):
             grown = not self.hopeless and self._grown()
@@ -122,7 +127,10 @@ class _Search:
                 if not (aim in OFTEN_NOUGHT and self._nought_beside(aim, rest[number + 1 :])):
                     self._level(aim, self._share(len(rest) - number))
         if self.stay and self.best is not None and self.clock.left():
-            self._stay()
+            self._stay(STEADY_FOR_THE_REST, self.clock.left())
+        return self._ended()
+
+    def _ended(self) -> Solution:
         if self.wanted == AIMS and self.best is not None and self.clock.left():
             self._touch(self.best)
         if self.best is None:
@@ -140,6 +148,23 @@ class _Search:
         return not self.large or self.near is not None
 
     # --- large problems
+    def _stay_near(self, rest: list[str]) -> bool:
+        """Whether, with nought in all costly aims, a timetable stands near the one that was known, bettered piece by
+        piece for a while. Its aims are as they come."""
+        self._fresh()
+        self.results = self._stay_nought()
+        self._stay(STEADY_TO_STAY, self.clock.left() / 2)
+        if self.best is None:
+            self.results = []
+            return False
+        self._better_piece_by_piece(rest, NEAR_SECONDS)
+        self._tighten()
+        for aim in rest:
+            value = self._value_now(aim)
+            self.results.append(AimResult(aim, value, 0, searched=not value))
+            self.model.add(self.sums[aim] <= value)
+        return True
+
     def _grown(self) -> bool:
         """Whether a list schedule stands, bettered for the costly aims."""
         self._fresh(costly_only=True)
@@ -203,7 +228,9 @@ class _Search:
         was stopped meanwhile, and what is still wanted stays unknown."""
         if aim in self.sums:
             return True
-        self.sums |= self.aims.late()
+        for later in (self.aims.of_the_days, self.aims.late):
+            if aim not in self.sums and not (later == self.aims.of_the_days and "rest" in self.sums):
+                self.sums |= later()
         if self.best is None or self._stand_on(self.best):
             return True
         self.clock.stopped = True
@@ -237,7 +264,9 @@ class _Search:
         is_nought = self.model.new_int_var(1, 1, "nought")
         self.model.add(self.sums[aim] <= 0).only_enforce_if(is_nought)
         self.model.minimize(self.sums[following[0]])
-        found = run(self.model, Effort(AT_FIRST, self.clock.left(), linear=False), self.clock, aim, self.watch)
+        found = run(
+            self.model, Effort(AT_FIRST, self.clock.left(), linear=False, probing=False), self.clock, aim, self.watch
+        )
         if not found.any:
             set_domain(self.model, is_nought.index, [0, 1])
             return False
@@ -278,7 +307,8 @@ class _Search:
         until = self.clock.spent() + seconds
         tries = [(False, AT_FIRST), (True, steady), (False, steady)]
         for linear, work in tries if self.best is not None or self.near is not None else tries[1:]:
-            effort = Effort(work, until - self.clock.spent(), linear=linear, probing=not self.large)
+            probing = not self.large and work > AT_FIRST
+            effort = Effort(work, until - self.clock.spent(), linear=linear, probing=probing)
             found = run(self.model, effort, self.clock, aim, self.watch)
             self.hopeless = found.whole and not found.any
             if found.any:
@@ -293,28 +323,38 @@ class _Search:
             self.model.add(self.sums[aim] <= least.value)
         return least
 
-    def _stay(self) -> None:
+    def _stay(self, steady: float, seconds: float) -> None:
         """As few jobs as may be begin at another time than was known; nothing is claimed of it."""
         moved = []
         for job, start in zip(self.variables.jobs, self.near or (), strict=True):
             if job.job.fixed is None and start is not None:
                 elsewhere = self.model.new_bool_var("moved")
                 self.model.add(job.start == start).only_enforce_if(~elsewhere)
-                self.model.add_hint(elsewhere, self.found.solver.value(job.start) != start)
+                self.model.add_hint(elsewhere, self.best is not None and self.found.solver.value(job.start) != start)
                 moved.append(elsewhere)
-        self._finish("stay", cp_model.LinearExpr.sum(moved), STEADY_FOR_THE_REST)
+        self._finish("stay", cp_model.LinearExpr.sum(moved), steady, seconds)
 
     def _touch(self, best: Solution) -> None:
-        """Chooses among equals as well as short searches can, day by day; nothing is claimed of it."""
+        """Chooses among equals as well as short searches can, day by day; nothing is claimed of it. What was to stay
+        and did is left alone."""
         batches = Batches(self.variables, best)
+        moved = self._moved(best)
+        if not moved:
+            return
         apart = batches.apart()
         for day in batches.days():
-            with self._only(day):
+            with self._only(day & moved):
                 self._finish("together", apart, TOGETHER)
-        with self._only(batches.evening()):
+        with self._only(batches.evening() & moved):
             self._finish("prompt", self.aims.prompt(), TOUCH)
         ragged = batches.ragged(self.best or best)
-        self._finish("touch", cp_model.LinearExpr.sum([self.aims.touch(), *ragged]), TOUCH)
+        with self._only(moved):
+            self._finish("touch", cp_model.LinearExpr.sum([self.aims.touch(), *ragged]), TOUCH)
+
+    def _moved(self, best: Solution) -> set[int]:
+        """The jobs that begin at another time than was known; all of them, where none was to stay."""
+        known = self.near if self.stay and self.near is not None else [None] * len(best.starts)
+        return {n for n, (start, was) in enumerate(zip(best.starts, known, strict=True)) if start != was}
 
     @contextmanager
     def _only(self, free: set[int]) -> Iterator[None]:
@@ -333,10 +373,15 @@ class _Search:
         for index, domain in domains.items():
             set_domain(self.model, index, domain)
 
-    def _finish(self, name: str, expression: cp_model.LinearExprT, steady: float) -> None:
+    def _finish(self, name: str, expression: cp_model.LinearExprT, steady: float, seconds: float = math.inf) -> None:
         """One choice among equals. What the clock cut short would differ from one run to the next, and is left."""
         self.model.minimize(expression)
-        effort = Effort(steady, self.clock.left(), probing=not self.large)
+        effort = Effort(
+            steady,
+            min(seconds, self.clock.left()),
+            probing=not self.stay and not self.large,
+            linear=not self.stay,
+        )
         found = run(self.model, effort, self.clock, name, self.watch)
         if found.any and (found.whole or self.clock.left()):
             self.model.add(expression <= found.value)
