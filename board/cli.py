@@ -98,6 +98,7 @@ def _before(command: _Commands) -> None:
     check = command("check", planning.check)
     check.add_argument("--all", action="store_true", help=words.OPTIONS["all-findings"])
     check.add_argument("--limit", type=_seconds, metavar="SECONDS", help=words.OPTIONS["limit"])
+    command("settle", planning.settle)
     guests = command("guests", house.guests)
     guests.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     guests.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
