@@ -20,12 +20,17 @@ if TYPE_CHECKING:
 
 def check(arguments: argparse.Namespace) -> int:
     """`check PLAN`: what there is to mend. STOP if the plan has stops."""
+    from dataclasses import replace
+
+    from board.app.dishes import had_by_guests
     from board.app.timetables import moved_since
     from board.files.plans import read_plan_file
     from board.output.check import print_check
-    from board.plan.snag import Weight
+    from board.plan.snag import Weight, in_order
 
     found = assessed(read_plan_file(arguments.plan), arguments.plan, arguments.limit)
+    if had := had_by_guests(found.file):
+        found = replace(found, snags=tuple(in_order([*found.snags, *had])))
     moved = moved_since(arguments.plan, found.sheet, "check") if found.sheet is not None else ()
     print_check(found, whole=arguments.all, moved=moved)
     stopped = any(snag.weight is Weight.STOP for snag in found.snags)
