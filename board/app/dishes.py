@@ -134,7 +134,7 @@ def unknown(name: str) -> str:
 def had_by_guests(file: PlanFile) -> list[Snag]:
     """Guests of the plan who had one of its dishes before, as the shelf and the logs know it. Raises nothing."""
     wanted = {name_key(dish.dish) for course in file.plan.courses for dish in course.dishes}
-    dishes = [kept for _, kept in shelf().dishes if name_key(kept.name) in wanted]
+    dishes = [kept for _, kept in read_shelf(shelf_folder(), wanted).dishes if name_key(kept.name) in wanted]
     days = {each.on for kept in dishes for each in kept.planned if each not in kept.served}
     logged = set(_served_on(wanted, days)) if days else set()
     return had_before(file, [(kept.name, each) for kept in dishes for each in _evenings(kept, logged)])

@@ -1,6 +1,6 @@
 """The host's own dishes on disk: one file a dish in the data folder, for its owner's eyes only. Raises Trouble."""
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
@@ -29,8 +29,9 @@ class Shelf:
         return [each for each in self.dishes if name_key(each[1].name) == name_key(name)]
 
 
-def read_shelf(folder: Path) -> Shelf:
-    """All dishes in the folder. A file that cannot be read is told of, and hides no other. Raises nothing."""
+def read_shelf(folder: Path, names: Collection[str] | None = None) -> Shelf:
+    """All dishes in the folder; of many, only those in whose file one of these name keys stands. A file that cannot be
+    read is told of, and hides no other. Raises nothing."""
     found, wrong = [], []
     try:
         files = sorted(folder.glob("*.yaml"))
@@ -38,7 +39,10 @@ def read_shelf(folder: Path) -> Shelf:
         return Shelf(wrong=(words.shelf_unread(one_line(folder), one_line(trouble.strerror or trouble)),))
     for path in files:
         try:
-            kept = read_kept(read_text(path), one_line(path))
+            text = read_text(path)
+            if names is not None and not any(name in name_key(text) for name in names):
+                continue
+            kept = read_kept(text, one_line(path))
         except Trouble as trouble:
             wrong.append(str(trouble))
             continue

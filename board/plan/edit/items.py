@@ -14,7 +14,6 @@ from board.plan.edit.yaml_text import Layout, item
 from board.plan.places import Loc, read_yaml
 from board.plan.snag import Snag
 
-
 _COMMENT = re.compile(r"(?:^|\s)#.*")
 
 
@@ -33,19 +32,19 @@ def item_lines(text: str, loc: Loc) -> list[str]:
     column = source.column(source.dash(found, int(loc[-1])))
     cut_out = source.with_line_feeds()[begin:end] if source.line_end == "\n" else source.text[begin:end]
     lines = [line[column:] if not line[:column].strip() else line for line in cut_out.splitlines()]
-    data, _, snags = read_yaml("\n".join(lines), "")
+    data, _, snags = read_yaml("\n".join([*lines, ""]), "")
     return lines if not snags and same(data, [value]) else item(value, Layout())
 
 
 def put_item(text: str, loc: Loc, lines: list[str]) -> str | CannotEdit:
-    """The text with these lines, as `item_lines` gives them, in place of the item at a path. A comment beside the old
-    item stays above. Raises nothing."""
+    """The text with these lines, as `item_lines` gives them, in place of the item at a path. Comments in the old item
+    stand above it. Raises nothing."""
     mark = BYTE_ORDER_MARK if text.startswith(BYTE_ORDER_MARK) else ""
     source = read_source(text.removeprefix(mark))
     if isinstance(source, Snag):
         return CannotEdit(words.edit_unreadable(source.message))
     found = _holder(source, loc)
-    value, _, snags = read_yaml("\n".join(lines), "")
+    value, _, snags = read_yaml("\n".join([*lines, ""]), "")
     if found is None or snags or not isinstance(value, list) or len(value) != 1:
         return CannotEdit(words.EDIT_NO_ITEM)
     wanted = copy.deepcopy(source.data)
