@@ -53,7 +53,7 @@ def shelf() -> Shelf:
 def from_shelf(name: str, eaters: int | None) -> list[str] | None:
     """A kept dish as YAML lines of a plan, without indent, from `- dish:` on, for so many; None if there is no dish of
     that name. Raises nothing."""
-    found = shelf().called(name)
+    found = read_shelf(shelf_folder(), {name_key(name)}).called(name)
     return found[0][1].lines_for(eaters) if found else None
 
 

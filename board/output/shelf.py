@@ -5,10 +5,12 @@ from datetime import date
 
 from rich.console import Console
 
-from board.base.plain import plain
+from board.base.plain import one_line, plain
 from board.importing.shelf.kept import Evening, KeptDish
 from board.output import words
 from board.output.tables import cell, table
+
+LONGEST_NAME = 40  # characters in the list; `show` has all of it
 
 
 def print_shelf(dishes: Iterable[tuple[KeptDish, Evening | None]], path: str, out: Console) -> None:
@@ -23,8 +25,8 @@ def print_shelf(dishes: Iterable[tuple[KeptDish, Evening | None]], path: str, ou
     )
     for kept, last in dishes:
         rows.add_row(
-            cell(kept.name, "bold"),
-            cell(kept.course or ""),
+            cell(one_line(kept.name, LONGEST_NAME), "bold"),
+            cell(one_line(kept.course or "", LONGEST_NAME)),
             cell(kept.dish.for_ or ""),
             cell("" if kept.hands is None else words.shelf_minutes(kept.hands)),
             cell(_day(last.on) if last else words.SHELF_NOT_YET),
