@@ -111,13 +111,8 @@ def fill(plan: Path) -> tuple[Filled, Path | None]:
     Trouble; the plan is then as it was."""
     from board.app.rewriting import rewritten
 
-    text, there = read_text(plan), shelf()
-
-    def lines(name: str, eaters: int | None) -> list[str] | None:
-        found = there.called(name)
-        return found[0][1].lines_for(eaters) if found else None
-
-    found = filled(text, one_line(plan), lines)
+    text = read_text(plan)
+    found = filled(text, one_line(plan), from_shelf)
     if isinstance(found, CannotEdit):
         raise Trouble(one_line(found.reason))
     if isinstance(found, list):
