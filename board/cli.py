@@ -14,6 +14,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, NoReturn
 
 from board import __version__
+from board.app import dish_commands as shelf
 from board.app import house_commands as house
 from board.app import live_commands as evening
 from board.app import log_commands as afterwards
@@ -98,6 +99,8 @@ def _before(command: _Commands) -> None:
     check = command("check", planning.check)
     check.add_argument("--all", action="store_true", help=words.OPTIONS["all-findings"])
     check.add_argument("--limit", type=_seconds, metavar="SECONDS", help=words.OPTIONS["limit"])
+    command("settle", planning.settle)
+    _shelf(command("dishes", shelf.dishes, takes=None))
     guests = command("guests", house.guests)
     guests.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     guests.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
@@ -112,6 +115,22 @@ def _before(command: _Commands) -> None:
     how.add_argument("--tick", action="store_true", help=words.OPTIONS["tick"])
     how.add_argument("--html", type=Path, metavar="FILE", help=words.OPTIONS["provisions-html"])
     provisions.add_argument("--paper", choices=("a4", "letter"), default="a4", help=words.OPTIONS["paper"])
+
+
+def _shelf(dishes: _Parser) -> None:
+    """What is done with dishes of one's own."""
+    actions = dishes.add_subparsers(dest="action", metavar="action", parser_class=_Parser)
+    runs = {"keep": shelf.keep, "show": shelf.show, "drop": shelf.drop, "fill": shelf.fill}
+    for name, (about, example) in words.DISHES_ACTIONS.items():
+        made = actions.add_parser(name, help=about, description=about, epilog=words.example(example),
+                                  formatter_class=argparse.RawDescriptionHelpFormatter)  # fmt: skip
+        made.set_defaults(run=runs[name])
+        if name in ("keep", "fill"):
+            made.add_argument("plan", type=Path, help=words.ARGUMENTS["plan"])
+        if name != "fill":
+            made.add_argument("name", help=words.DISH_NAME)
+        if name == "keep":
+            made.add_argument("--course", metavar="COURSE", help=words.DISH_COURSE)
 
 
 def _timetable(command: _Commands) -> None:

@@ -1,14 +1,13 @@
 """From run logs to a plan that has learned from them: what they teach, and the changed plan file."""
 
-import difflib
 from collections.abc import Iterable, Sequence
-from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
 from board.app import words
 from board.app.reading_logs import contents_of
+from board.app.rewriting import rewritten
 from board.app.timetables import refuse_stopped
 from board.base.clock import WallClock
 from board.base.errors import Trouble
@@ -16,12 +15,11 @@ from board.base.plain import one_line
 from board.checks.plan.every import check
 from board.files.cook_book import BookTrouble, book_file, read_book_file, rewrite
 from board.files.paths import logs_folder
-from board.files.plans import plan_in, read_text, write_plan
+from board.files.plans import plan_in, read_text
 from board.learning.book import Added, Book, into_book
 from board.learning.changes import Lesson, Lessons, history_lines, lessons_for
 from board.learning.from_book import written_from_book
 from board.learning.notes import Note
-from board.log.disk import write_next_free
 from board.plan.edit.edits import AddHistory, AddNotes, CannotEdit, Edit, Together, apply_all
 from board.plan.load import PlanFile
 from board.plan.places import Loc
@@ -134,7 +132,7 @@ def take(learning: Learning, taken: Chosen) -> tuple[list[str], Path]:
         refuse_stopped(check(file))
     except Trouble as trouble:
         raise Trouble(words.lessons_stop(str(trouble)), trouble.code) from None
-    return _rewritten(learning.path, learning.text, text, date)
+    return rewritten(learning.path, learning.text, text, date)
 
 
 @dataclass(frozen=True)
@@ -155,32 +153,8 @@ def write_from_book(path: Path) -> FromBook:
     found = written_from_book(text, one_line(path), book, now)
     if isinstance(found, list):
         raise Trouble("\n".join(snag.render() for snag in found), code=2)
-    lines, copy = _rewritten(path, text, found.text, now.date().isoformat()) if found.told else ([], None)
+    lines, copy = rewritten(path, text, found.text, now.date().isoformat()) if found.told else ([], None)
     return FromBook(found.told, lines, copy, found.missing)
-
-
-def _rewritten(path: Path, old: str, new: str, date: str) -> tuple[list[str], Path]:
-    """Writes a plan after a copy beside it. Returns the changed lines and the copy's path. Raises Trouble."""
-    copy = _backup(path, date)
-    try:
-        write_plan(path, old, new)
-    except Trouble:
-        with suppress(OSError):
-            copy.unlink()
-        raise
-    lines = difflib.unified_diff(old.splitlines(), new.splitlines(), lineterm="", n=0)
-    return [line for line in lines if line[:1] in "+-" and line[:3] not in ("+++", "---")], copy
-
-
-def _backup(path: Path, date: str) -> Path:
-    """Copies the plan to the next free name beside it. Raises Trouble."""
-    target = path.resolve()
-    try:
-        copy = write_next_free(target.with_name(f"{target.name}.bak-{date}"), target.read_bytes())
-        copy.chmod(target.stat().st_mode & 0o777)  # a private plan stays private
-    except OSError as wrong:
-        raise Trouble(words.backup_not_written(one_line(path), one_line(wrong.strerror or wrong))) from None
-    return copy
 
 
 def changed(

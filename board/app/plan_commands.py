@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from board.app import words
-from board.app.terminal import tell, working
+from board.app.terminal import has_terminal, tell, working
 from board.base.exits import ExitCode
 
 if TYPE_CHECKING:
@@ -20,16 +20,45 @@ if TYPE_CHECKING:
 
 def check(arguments: argparse.Namespace) -> int:
     """`check PLAN`: what there is to mend. STOP if the plan has stops."""
+    from dataclasses import replace
+
+    from board.app.dishes import had_by_guests
     from board.app.timetables import moved_since
     from board.files.plans import read_plan_file
     from board.output.check import print_check
-    from board.plan.snag import Weight
+    from board.plan.snag import Weight, in_order
 
     found = assessed(read_plan_file(arguments.plan), arguments.plan, arguments.limit)
+    if had := had_by_guests(found.file):
+        found = replace(found, snags=tuple(in_order([*found.snags, *had])))
     moved = moved_since(arguments.plan, found.sheet, "check") if found.sheet is not None else ()
     print_check(found, whole=arguments.all, moved=moved)
     stopped = any(snag.weight is Weight.STOP for snag in found.snags)
     return ExitCode.STOP if stopped else ExitCode.DONE
+
+
+def settle(arguments: argparse.Namespace) -> int:
+    """`settle PLAN`: goes through its guesses; without a terminal, lists them and changes nothing."""
+    from board.app.settle import ask, with_answers, write
+    from board.base.plain import one_line
+    from board.checks.plan.guesses import guesses
+    from board.files.plans import plan_in, read_text
+
+    text, shown = read_text(arguments.plan), one_line(arguments.plan)
+    plan = assessed(plan_in(text, arguments.plan), arguments.plan)
+    found = guesses(plan.file, plan.snags, plan.sheet)
+    if not found:
+        print(words.nothing_guessed(shown))
+    elif not has_terminal():
+        print(words.guesses_listed(len(found), shown))
+        for each in found:
+            print(f"  {one_line(words.guess_line(each.dish, each.step, each.key, each.text, each.why))}")
+    elif answers := ask(text, plan.file, found):
+        copy = write(arguments.plan, text, with_answers(text, plan.file, found, answers))
+        print(words.settled(len(answers), len(found) - len(answers), shown, one_line(copy)))
+    else:
+        print(words.NOTHING_SETTLED)
+    return ExitCode.DONE
 
 
 def assessed(plan: "PlanFile", path: Path, limit: float | None = None) -> "Assessed":

@@ -17,6 +17,11 @@ def logs_folder() -> Path:
     return user_data_path(APP) / "logs"
 
 
+def shelf_folder() -> Path:
+    """The folder of the host's own dishes, whether it exists or not."""
+    return user_data_path(APP) / "dishes"
+
+
 def cache() -> SheetCache:
     """The kept run sheets, in the user's cache folder."""
     return SheetCache(user_cache_path(APP) / "sheets")
@@ -70,7 +75,7 @@ def _can_go_on(path: Path, sheet: RunSheet) -> bool:
     return not fold_all(begin(sheet), contents.events).closed
 
 
-def file_name(text: str) -> str:
-    """A text as a file name without ending: lower case, hyphens, at most 80 bytes; `evening` if nothing is left."""
+def file_name(text: str, instead: str = "evening") -> str:
+    """A text as a file name without ending: lower case, hyphens, at most 80 bytes; `instead` if nothing is left."""
     name = re.sub(r"[^\w]+", "-", text.casefold()).strip("-_")
-    return name.encode()[:80].decode(errors="ignore") or "evening"  # file systems limit names in bytes
+    return name.encode()[:80].decode(errors="ignore") or instead  # file systems limit names in bytes

@@ -11,6 +11,14 @@ def book_not_written(path: str, why: str) -> str:
     return f"{path} could not be written ({why}); the cook's book is as it was"
 
 
+def shelf_in_use(path: str) -> str:
+    return f"{path} is being written by another command; try again"
+
+
+def shelf_unread(path: str, why: str) -> str:
+    return f"{path}: the dishes cannot be read ({why})"
+
+
 def cannot_write(path: str, why: str) -> str:
     return f"{path}: could not be written ({why}); nothing was changed"
 

@@ -100,7 +100,9 @@ def _parts(plan: Assessed, whole: bool, moved: Sequence[tuple[Slot, Slot]]) -> I
         if told:
             yield _Part(heading, told, turn, words.CHECK_PARTS[weight.name.lower()])
     yield _verdict(plan, moved)
-    assumed = tuple(f"  {said.assumed(each)}" for each in plan.file.filled.assumed)
+    # What the plan calls guessed stands among the findings already.
+    open_ = (each for each in plan.file.filled.assumed if each.kind != "guessed")
+    assumed = tuple(f"  {said.assumed(each)}" for each in open_)
     yield _Part(words.CHECK_ASSUMED, assumed, 5, words.CHECK_PARTS["assumed"])
     yield _Part(words.ON_YOUR_WORD, tuple(_on_word(plan.trusted)), 4, words.CHECK_PARTS["trusted"])
     cautions = (

@@ -29,6 +29,7 @@ from board.plan.places import START_FROM, Loc, Places, read_yaml, unknown
 from board.plan.resolve.assume import Filled, fill
 from board.plan.resolve.bought import waiting_for_trips
 from board.plan.resolve.from_book import EXAMPLES, asked_of_book, put, stand_ins
+from board.plan.resolve.from_shelf import asked_of_shelf, standing_in
 from board.plan.resolve.links import Link, link
 from board.plan.resolve.seating import seat_problems
 from board.plan.resolve.served import misnamed
@@ -75,6 +76,9 @@ def read_plan(text: str, name: str) -> PlanFile | list[Snag]:
     if asked := asked_of_book(raw):
         snags += [_not_written(loc, places) for loc in asked]
         raw = put(raw, stand_ins(asked))
+    if waiting := asked_of_shelf(raw):
+        snags += [_on_the_shelf(loc, name, places) for loc, name in waiting]
+        raw = standing_in(raw, waiting)
     found = _read(raw, places, snags)
     if isinstance(found, list):
         return in_order(list(dict.fromkeys(found)))
@@ -92,6 +96,12 @@ def _not_written(loc: Loc, places: Places) -> Snag:
     message = f"`{loc[-1]}` waits for a figure of the cook's book"
     mend = f"`platecall lessons PLAN --from-book` writes it here; or write one, for example `{EXAMPLES[str(loc[-1])]}`."
     return Snag("plan 15", Weight.STOP, message, mend, places.of(loc))
+
+
+def _on_the_shelf(loc: Loc, name: str, places: Places) -> Snag:
+    message = f"{name!r} waits to be written out from the shelf"
+    mend = "`platecall dishes fill PLAN` writes it here; `platecall dishes` lists what there is."
+    return Snag("plan 17", Weight.STOP, message, mend, places.of((*loc, "from shelf"), key=True))
 
 
 def _read(raw: dict[str, Any], places: Places, snags: list[Snag]) -> tuple[Plan, Filled] | list[Snag]:

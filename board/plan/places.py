@@ -10,7 +10,7 @@ from ruamel.yaml import YAML
 from ruamel.yaml.composer import Composer
 from ruamel.yaml.error import MarkedYAMLError, YAMLError
 from ruamel.yaml.events import AliasEvent
-from ruamel.yaml.nodes import MappingNode, Node, ScalarNode
+from ruamel.yaml.nodes import CollectionNode, MappingNode, Node, ScalarNode
 
 from board.base.plain import REPLACEMENT
 from board.plan.phrases.phrase import near
@@ -45,6 +45,25 @@ class Places:
         while loc not in self.values:
             loc = loc[:-1]
         return self.at(*self.values[loc])
+
+    def words(self, loc: Loc) -> str | None:
+        """What is written at a path, on one line; None if nothing is."""
+        node = self.root
+        for piece in loc:
+            inside = node.value if isinstance(node, CollectionNode) else []
+            if isinstance(node, MappingNode):
+                node = next((value for key, value in inside if str(key.value) == piece), None)
+            else:
+                node = inside[piece] if isinstance(piece, int) and piece < len(inside) else None
+        return None if node is None else _on_one_line(node)
+
+
+def _on_one_line(node: Node) -> str:
+    if isinstance(node, MappingNode):
+        return ", ".join(f"{_on_one_line(key)}: {_on_one_line(value)}" for key, value in node.value)
+    if isinstance(node, CollectionNode):
+        return ", ".join(_on_one_line(item) for item in node.value)
+    return str(node.value)
 
 
 class _Refused(MarkedYAMLError):

@@ -347,6 +347,34 @@ def ticked_of(done: int, all_: int) -> str:
     return f"{done} of {all_}"
 
 
+# --- settling guesses --------------------------------------------------------------------------------------------
+
+KEYS_SETTLE = (
+    ("enter", "take it"),
+    ("0-9", "change"),
+    ("e", "edit"),
+    ("space", "rest of dish"),
+    ("u", "back"),
+    ("q", "stop"),
+)
+KEYS_SETTLE_TYPING = (("enter", "take it"), ("backspace", "erase"), ("esc", "leave it as it was"))
+SETTLE_ALL_DONE = "All of them are settled. enter writes them; u takes the last back."
+SETTLE_NO_LINE = "(no such line in the plan)"
+SETTLE_DECIDES_NOTHING = "No course and no limit hangs on it, as the timetable stands."
+
+
+def settle_keys(*, typing: bool) -> str:
+    return "   ".join(f"{key} {what}" for key, what in (KEYS_SETTLE_TYPING if typing else KEYS_SETTLE))
+
+
+def settled_of(done: int, all_: int) -> str:
+    return f"{done} of {all_} settled"
+
+
+def settle_typed(typed: str, read_as: str) -> str:
+    return f"{SIGN['chosen']} {typed}_{f'   = {read_as}' if read_as and read_as != typed else ''}"
+
+
 # --- food safety -------------------------------------------------------------------------------------------------
 
 READING_HINTS_AT_END = ("enter keeps it and ends it", "w ends it unread", "esc leaves it open")

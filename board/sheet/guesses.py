@@ -2,6 +2,7 @@
 
 A figure decided when half of it would have moved the line: how long a result keeps or is best, of which more than half
 passes before it is taken up. Of jobs, an hour that is usual and no wider than a few hours, and minutes worth a thought.
+What the plan itself calls guessed is always told.
 """
 
 from collections.abc import Iterator
@@ -42,12 +43,17 @@ def _without_twice(told: list[Assumed]) -> Iterator[Assumed]:
 def _decided(told: Assumed, slot: Slot, slots: dict[str, Slot]) -> bool:
     minutes, most = told.values.get("minutes"), told.values.get("most")
     if told.kind in KEEPS or told.kind == "best-within":
-        return isinstance(minutes, int) and _waits(slot, slots) * 2 > minutes
+        return isinstance(minutes, int) and half_is_used(slot, minutes, slots)
     if told.kind in USUAL_HOURS:
         return isinstance(most, int) and most <= NARROW_MINUTES
     if told.kind == "takes":
         return "ours" in told.values or (isinstance(minutes, int) and minutes >= TOLD_MINUTES)
-    return told.kind in ("any-time", "eaten", "oven-heats")
+    return told.kind in ("any-time", "eaten", "oven-heats", "guessed")
+
+
+def half_is_used(slot: Slot, minutes: int, slots: dict[str, Slot]) -> bool:
+    """Whether what it makes stands longer than half of so many minutes."""
+    return _waits(slot, slots) * 2 > minutes
 
 
 def _waits(slot: Slot, slots: dict[str, Slot]) -> float:

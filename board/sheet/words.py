@@ -35,6 +35,7 @@ ASSUMED: dict[Kind, str] = {
     "keeps-as": "keeps {minutes} {kept}, as is usual for {of}",
     "keeps-cold": "keeps {minutes} in the fridge it came from, to be careful (say `keeps:`)",
     "best-within": "served within {minutes} of being ready, if it can be",
+    "guessed": "{keys} guessed, and not confirmed",
     "core": "is done at {celsius} °C in the middle ({rules})",
     "seat": "{minutes} to bring the guests to the table",
     "serve": "{minutes} to plate and carry a course",
@@ -74,6 +75,7 @@ GUESSED: dict[Kind, str] = {
     "best-within": "best within {minutes}: assumed",
     "takes": "{minutes}: assumed",
     "eaten": "eaten in {minutes}: assumed",
+    "guessed": "{keys} guessed",
     "oven-heats": "heating time: assumed",
     "any-time": "hour: assumed, say before:",
 }

@@ -149,7 +149,7 @@ def test_each_figure_is_told_with_its_evenings() -> None:
 def test_a_length_known_by_its_kind_alone_stays_a_guess_that_check_asks_about() -> None:
     asked = [snag for snag in check(plan_of(written().text)) if snag.code == "unsure 1"]
 
-    assert [snag.message for snag in asked] == ["simmer the stock: `takes` was guessed, and is not confirmed"]
+    assert [snag.message for snag in asked] == ["1 guess is not confirmed: Leek soup 1"]
 
 
 @pytest.mark.parametrize(("longest", "refused"), [(9, False), (400, True)])

@@ -180,6 +180,9 @@ REFERENCES = {
     "a place that is no lane": ("10 min", f"10 min{MORE}where: room", "22:20", "plan 7", "is no lane to work in"),
     "a mistyped place to keep": ("10 min", f"10 min{MORE}keeps: 2 days in the frige", "22:20", "plan 8", "'fridge'"),
     "a stranger among the hands": ("10 min", f"10 min{MORE}who: hots", "22:18", "plan 8", "Did you mean 'host'?"),
+    "a dish that waits for the shelf": (
+        "      - dish: Lentils", "      - from shelf: Tart\n      - dish: Lentils", "28:9", "plan 17", "dishes fill",
+    ),
     "a course after no course": ("at: 20:15", "at: 40 min after Brot", "26:9", "plan 8", "'Broth'"),
     "a first course after another": (
         "at: 19:15", "at: 9 min after the course before", "15:9", "plan 8", "none before it",

@@ -263,6 +263,7 @@ ASSUMED: dict[str, Assumed | str] = {
     "served within 15 min of being ready, if it can be: bake": Assumed("best-within", {"minutes": 15}, ("bake",)),
     "is done at 62.8 °C in the middle (home rules): bake":
         Assumed("core", {"celsius": 62.8, "rules": "home rules"}, ("bake",)),
+    "where, takes guessed, and not confirmed: bake": Assumed("guessed", {"keys": ("where", "takes")}, ("bake",)),
     "5 min to bring the guests to the table": Assumed("seat", {"minutes": 5}),
     "5 min to plate and carry a course: Broth, Sweet": Assumed("serve", {"minutes": 5}, ("Broth", "Sweet")),
     "5 min to clear a course: Broth": Assumed("clear", {"minutes": 5}, ("Broth",)),

@@ -30,7 +30,7 @@ RANKS: list[set[str]] = [
     {"board.checks.plan"},
     {"board.checks.sheet"},
     {"board.shopping"},
-    {"board.importing.recipe", "board.importing.ways"},
+    {"board.importing.recipe", "board.importing.shelf", "board.importing.ways"},
     {"board.importing.starter"},
     {"board.evening"},
     {"board.log"},

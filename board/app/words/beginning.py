@@ -64,4 +64,4 @@ def no_recipe(path: str, why: str) -> str:
 
 
 def dish_written(path: str) -> str:
-    return f"Written: {path}\nPaste it under a course's `dishes:`; `platecall check` asks about each guess."
+    return f"Written: {path}\nPaste it under a course's `dishes:`; `platecall settle PLAN` goes through its guesses."

@@ -10,6 +10,14 @@ CLI_EXAMPLES = """examples:
 COMMANDS = {
     "new": ("write a plan to start from, after a few questions", "platecall new supper.yaml --guests 8 --courses 3"),
     "check": ("say what is wrong, doubtful or assumed in a plan", "platecall check plans/lantern-supper.yaml"),
+    "settle": (
+        "go through what was guessed in a plan, what decides most first, and write what you say into it",
+        "platecall settle supper.yaml",
+    ),
+    "dishes": (
+        "dishes of your own: list them, keep one of a plan, show or drop one, write them into a plan",
+        'platecall dishes keep supper.yaml "Onion tartlets"',
+    ),
     "guests": ("who may eat what: every guest against every dish", "platecall guests supper.yaml --markdown"),
     "sheet": ("print the run sheet: what, who, where, from when to when", "platecall sheet supper.yaml --by lane"),
     "provisions": (

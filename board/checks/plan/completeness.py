@@ -2,7 +2,6 @@
 
 from board.checks.plan.capacity import stations
 from board.plan.load import PlanFile
-from board.plan.model.work import Step
 from board.plan.resolve.served import count_of, served
 from board.plan.snag import Snag, Weight
 
@@ -68,21 +67,4 @@ def names_are_not_the_programs_own(file: PlanFile) -> list[Snag]:
             message = f"{task.node.name!r} is also what the program calls a piece of work of its own"
             place = file.places.of(task.node.loc)
             found.append(Snag("plan 16", Weight.MIND, message, "Give the step or job other words.", place))
-    return found
-
-
-def guesses_are_confirmed(file: PlanFile) -> list[Snag]:
-    """unsure 1: a key of a step that a program guessed, and nobody has confirmed yet. One snag a key, at its line."""
-    found = []
-    for task in file.filled.tasks.values():
-        work = task.work
-        for key in dict.fromkeys(work.guessed) if isinstance(work, Step) else ():
-            loc = (*task.node.loc, key)
-            message = f"{task.node.name}: `{key}` was guessed, and is not confirmed"
-            mend = f"Mend the line if need be, then take `{key}` out of `guessed`."
-            if loc not in file.places.keys:
-                loc = (*task.node.loc, "guessed")
-                message = f"{task.node.name}: `{key}` is told to be guessed, and the step has no such line"
-                mend = f"Take `{key}` out of `guessed`, or write the line."
-            found.append(Snag("unsure 1", Weight.ASK, message, mend, file.places.of(loc, key=True)))
     return found

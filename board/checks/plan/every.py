@@ -22,6 +22,7 @@ from board.checks.plan import (
 from board.checks.plan import presence as hours
 from board.checks.plan import time_windows as fit
 from board.checks.plan import written_hours as days
+from board.checks.plan.guesses import guesses_are_confirmed
 from board.plan.load import PlanFile
 from board.plan.snag import About, Snag, Weight, in_order
 
@@ -43,7 +44,6 @@ CHECKS: tuple[Check, ...] = (
     completeness.dishes_feed_the_guests,
     completeness.fridge_room_is_given,
     completeness.names_are_not_the_programs_own,
-    completeness.guesses_are_confirmed,
     cooking.what_is_cooked_gets_hot_enough,
     how_hot.raw_food_is_cooked,
     before_cooking.frozen_meat_has_time,
@@ -85,7 +85,8 @@ def check(plan_file: PlanFile, eaten: Matrix | None = None) -> list[Snag]:
     """What is wrong, doubtful or worth knowing. `eaten`: who may eat what, where that is worked out already."""
     found = [snag for each in CHECKS for snag in each(plan_file)]
     eaten = eaten if eaten is not None else matrix(plan_file)
-    return in_order([*found, *guests_can_eat_what_they_are_served(plan_file, eaten)])
+    found += guests_can_eat_what_they_are_served(plan_file, eaten)
+    return in_order([*found, *guesses_are_confirmed(plan_file, found)])
 
 
 def stops(snags: Iterable[Snag]) -> list[Snag]:

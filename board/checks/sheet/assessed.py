@@ -9,6 +9,7 @@ from board.checks.allergens.guests_eat import Matrix, matrix
 from board.checks.allergens.plates import plates
 from board.checks.plan.cautions import cautions
 from board.checks.plan.every import check
+from board.checks.plan.guesses import UNCONFIRMED, guesses_are_confirmed
 from board.checks.plan.on_your_word import OnYourWord, on_your_word
 from board.checks.sheet.every import safety_check
 from board.plan.load import PlanFile
@@ -43,8 +44,10 @@ def of_plan(file: PlanFile) -> Assessed:
 
 
 def with_sheet(plan: Assessed, sheet: RunSheet) -> Assessed:
-    """With the plan's sheet, which then carries the warnings."""
-    snags = in_order([*plan.snags, *safety_check(plan.file, sheet, plan.eaten)])
+    """With the plan's sheet, which then carries the warnings and says which guesses decide something."""
+    found = [snag for snag in plan.snags if snag.code != UNCONFIRMED]
+    found += safety_check(plan.file, sheet, plan.eaten)
+    snags = in_order([*found, *guesses_are_confirmed(plan.file, found, sheet)])
     return replace(plan, snags=tuple(snags), sheet=_with_warnings(plan, sheet, snags))
 
 

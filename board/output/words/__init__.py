@@ -6,4 +6,5 @@ from board.output.words.logs import *
 from board.output.words.odds import *
 from board.output.words.provisions import *
 from board.output.words.sheet import *
+from board.output.words.shelf import *
 from board.output.words.table import *

@@ -14,7 +14,7 @@ from typing import Any
 
 from ruamel.yaml import YAML
 from ruamel.yaml.error import YAMLError
-from ruamel.yaml.nodes import ScalarNode
+from ruamel.yaml.nodes import MappingNode, ScalarNode
 
 from board.plan.edit import splice, words
 from board.plan.edit.source import NoSplice, Source, Spot, read_source
@@ -105,24 +105,42 @@ def data_of(text: str) -> Any:
 
 def _swapped(source: Source, changes: Sequence[Change]) -> tuple[Source, int] | None:
     """Makes the leading changes in one go, so that a plan with many of them is read only once. Returns the new text and
-    how many changes it holds. These are two or more that replace one word or number each, all in different places. None
-    if that is not possible."""
+    how many changes it holds. These are two or more that replace one word or number each, or take out one key of a
+    mapping with its lines, all in different places. None if that is not possible."""
     wanted = copy.deepcopy(source.data)
-    swaps: dict[Loc, tuple[Spot, Any]] = {}
+    cuts: dict[Loc, splice.Cut] = {}
+    thinned: set[Loc] = set()  # mappings that lose a key
     for change in changes:
-        spot = source.at(change.loc) if isinstance(change, Put) and isinstance(change.value, str | int) else None
-        if spot is None or not isinstance(spot.node, ScalarNode) or change.loc in swaps:
+        found = None
+        if change.loc not in cuts and not (isinstance(change, Remove) and change.loc[:-1] in thinned):
+            found = _cut(source, change)
+        if found is None:
             break
-        assert isinstance(change, Put)
-        swaps[change.loc] = spot, change.value
+        cuts[change.loc] = found
+        thinned |= {change.loc[:-1]} if isinstance(change, Remove) else set()
         _make(wanted, change)
-    if len(swaps) < 2:
+    if len(cuts) < 2:
         return None
     try:
-        new = read_source(splice.swap(source, list(swaps.values())))
+        new = read_source(splice.cut(source.text, *cuts.values()))
     except (NoSplice, YAMLError, KeyError, IndexError, TypeError, ValueError, AttributeError):
         return None
-    return (new, len(swaps)) if isinstance(new, Source) and same(new.data, wanted) else None
+    return (new, len(cuts)) if isinstance(new, Source) and same(new.data, wanted) else None
+
+
+def _cut(source: Source, change: Change) -> splice.Cut | None:
+    """A change as one cut that shifts no other path; None if it is not of that kind."""
+    spot, holder = source.at(change.loc), source.at(change.loc[:-1])
+    if spot is None or holder is None:
+        return None
+    try:
+        if isinstance(change, Put) and isinstance(change.value, str | int) and isinstance(spot.node, ScalarNode):
+            return splice.swap(source, spot, change.value)
+        if isinstance(change, Remove) and isinstance(holder.node, MappingNode):
+            return splice.lines_of(source, holder.node, _place_in(source, holder, change.loc))
+    except (NoSplice, TypeError, ValueError):
+        return None
+    return None
 
 
 def _changed(source: Source, change: Change) -> Source | CannotEdit:

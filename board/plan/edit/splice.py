@@ -4,7 +4,6 @@ The rest stays byte for byte. `save` checks that the new text has the right data
 """
 
 import re
-from collections.abc import Sequence
 from typing import Any
 
 from ruamel.yaml.nodes import CollectionNode, MappingNode, Node, ScalarNode, SequenceNode
@@ -40,12 +39,8 @@ def replace(source: Source, spot: Spot, value: Any) -> str:
     return cut(source.text, (begin, end, new))
 
 
-def swap(source: Source, swaps: Sequence[tuple[Spot, Any]]) -> str:
-    """Replaces several words or numbers at once."""
-    return cut(source.text, *(_swap(source, spot, value) for spot, value in swaps))
-
-
-def _swap(source: Source, spot: Spot, value: Any) -> Cut:
+def swap(source: Source, spot: Spot, value: Any) -> Cut:
+    """Replaces a word or number by another."""
     node = spot.node
     if not isinstance(node, ScalarNode) or node.style in ("|", ">") or source.is_empty(node):
         raise NoSplice
@@ -190,8 +185,7 @@ def remove(source: Source, holder: Spot, number: int) -> str:
     begin = source.dash(node, number) if in_list else _begin(node, number)
     end = source.child_end(node, number)
     if source.alone(begin):
-        first, after, _ = _lines(source, begin, end)
-        return cut(source.text, (first, _past_blank_lines(source, first, after), ""))
+        return cut(source.text, lines_of(source, node, number))
     if in_list or number:
         raise NoSplice
     # The first key after a dash: the next key moves up to the dash, unless a comment stands in between.
@@ -199,6 +193,15 @@ def remove(source: Source, holder: Spot, number: int) -> str:
     if source.text[source.below(end) : following].strip():
         return cut(source.text, (begin, source.line_stop(end), ""))
     return cut(source.text, (begin, following, ""))
+
+
+def lines_of(source: Source, node: CollectionNode, number: int) -> Cut:
+    """A cut of an entry or item that stands on lines of its own, one of several in a block."""
+    begin = source.dash(node, number) if isinstance(node, SequenceNode) else _begin(node, number)
+    if source.is_flow(node) or len(node.value) == 1 or not source.alone(begin):
+        raise NoSplice
+    first, after, _ = _lines(source, begin, source.child_end(node, number))
+    return first, _past_blank_lines(source, first, after), ""
 
 
 def _past_blank_lines(source: Source, first: int, after: int) -> int:

@@ -78,6 +78,7 @@ def edit_no_oven_name(name: str) -> str:
 EDIT_NONE_MORE = "one more at least"
 EDIT_NO_WAY = "another way must differ in something"
 EDIT_NO_STEP = "there is no step or job at this place of the plan"
+EDIT_NO_ITEM = "there is nothing to replace at this place, or nothing to put there"
 EDIT_NO_DAY = "the step says nothing of its day or time"
 
 

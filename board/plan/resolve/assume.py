@@ -13,7 +13,7 @@ from board.facts.rule_sets import rule_set
 from board.facts.tableware import LEAST_WASH_MINUTES, WASH_MINUTES_A_PIECE
 from board.facts.washing import TOOL_MINUTES
 from board.plan.model.model import Plan
-from board.plan.model.work import Way, Work
+from board.plan.model.work import Step, Way, Work
 from board.plan.phrases.durations import Attention, Spread
 from board.plan.phrases.food_safety import Thaw
 from board.plan.phrases.stations import Keep, Station
@@ -140,6 +140,8 @@ def _task(plan: Plan, node: Node, become: Become, assumed: Assumptions) -> Task:
         return Task(node, (_own_way(plan, node, assumed),))
     rules = rule_set(plan.rules)
     usual = _usual(node, plan.guest_count)
+    if isinstance(work, Step) and work.guessed:
+        assumed.of(node, "guessed", keys=tuple(dict.fromkeys(work.guessed)))
     base = _way(work, work, node, usual, rules, assumed)
     ways = (base, *(_way(way, work, node, usual, rules, assumed) for way in work.or_))
     return Task(node, ways, work.best_within, care_of(plan, node, become, assumed))

@@ -1,0 +1,172 @@
+"""Guesses gone through one by one, what decides most first: taken as they stand, or with another figure."""
+
+from collections.abc import Callable, Sequence
+from typing import ClassVar
+
+from textual import events
+from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
+from textual.screen import Screen
+
+from board.base import words as shared
+from board.base.plain import one_line
+from board.base.wrap import wrapped
+from board.checks.plan.guesses import Guess
+from board.plan.places import Loc
+from board.screens import words
+from board.screens.dressed import DressedApp
+from board.screens.lines import Line, Lines, fitted
+from board.screens.listing import Listing
+
+# A guess and what was typed → its value; the same as the plan would have it. Both raise ValueError.
+Retype = Callable[[Guess, str], str]
+LONGEST_TYPED, STEP_COLUMNS = 100, 34
+
+
+class SettleScreen(Screen[None]):
+    """`answers`: by the number of a guess, its new value, or None where it was taken as it stands."""
+
+    CSS_PATH = "settling.tcss"
+    BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+q", "app.quit", show=False)]
+
+    def __init__(self, title: str, guesses: Sequence[Guess], retype: Retype, fits: Retype) -> None:
+        super().__init__()
+        self.heading = title
+        self.guesses = guesses
+        self.retype = retype
+        self.fits = fits
+        self.answers: dict[int, str | None] = {}
+        self.done: list[tuple[int, ...]] = []  # what each key answered, for taking it back
+        self.typed: str | None = None  # None: nothing is being typed
+        self.said = ""
+
+    def compose(self) -> ComposeResult:
+        yield Lines(id="settle-top")
+        yield Listing(id="settle-list")
+        yield Lines(id="settle-foot")
+        yield Lines(id="settle-keys")
+
+    def on_mount(self) -> None:
+        self.call_after_refresh(self.show)
+
+    def on_resize(self) -> None:
+        self.call_after_refresh(self.show)
+
+    @property
+    def at(self) -> int | None:
+        """The first guess without an answer."""
+        return next((n for n in range(len(self.guesses)) if n not in self.answers), None)
+
+    def on_key(self, event: events.Key) -> None:
+        """All keys, in the order in which they were pressed: an action of a binding would run after a later key."""
+        event.stop()
+        event.prevent_default()
+        sign = event.character or ""
+        if self.typed is not None:
+            self._type(event.key, self.typed, sign)
+        elif event.key == "q":
+            self.app.exit()
+        elif event.key == "u":
+            self._back()
+        elif self.at is None:
+            if event.key == "enter":
+                self.app.exit()
+        elif event.key == "enter":
+            self._answer({self.at: None})
+        elif event.key == "space":
+            self._answer_dish(self.guesses[self.at].loc[:4])
+        elif sign.isdecimal():
+            self.typed = sign
+        elif sign == "e":
+            self.typed = self.guesses[self.at].text or ""
+        self.show()
+
+    def _type(self, key: str, typed: str, sign: str) -> None:
+        self.said = ""
+        if key == "enter":
+            self._take(typed)
+        elif key == "escape":
+            self.typed = None
+        elif key == "backspace":
+            self.typed = typed[:-1] or None
+        elif sign and sign.isprintable():
+            self.typed = (typed + sign)[:LONGEST_TYPED]
+
+    def _take(self, typed: str) -> None:
+        if self.at is None:
+            return
+        guess = self.guesses[self.at]
+        try:
+            value = self.fits(guess, self.retype(guess, typed))
+        except ValueError as wrong:
+            self.said = str(wrong)
+        else:
+            self._answer({self.at: value})
+
+    def _answer_dish(self, dish: Loc) -> None:
+        """All guesses that are left of a dish, as they stand."""
+        left = (n for n, guess in enumerate(self.guesses) if n not in self.answers and guess.loc[:4] == dish)
+        self._answer(dict.fromkeys(left))
+
+    def _answer(self, answers: dict[int, str | None]) -> None:
+        self.answers |= answers
+        self.done.append(tuple(answers))
+        self.typed = None
+
+    def _back(self) -> None:
+        for number in self.done.pop() if self.done else ():
+            del self.answers[number]
+
+    def show(self) -> None:
+        top, keys, foot = (self.query_one(f"#{id_}", Lines) for id_ in ("settle-top", "settle-keys", "settle-foot"))
+        count = words.settled_of(len(self.answers), len(self.guesses))
+        top.put([((f"{one_line(self.heading, 50)}   ", "accent"), (count, "soft"))])
+        at = len(self.guesses) - 1 if self.at is None else self.at
+        self.query_one(Listing).show([self._row(n) for n in range(len(self.guesses))], at)
+        foot.put(self._foot(max(20, self.size.width - 2)))
+        keys.put([((words.settle_keys(typing=self.typed is not None), "soft"),)])
+
+    def _row(self, number: int) -> Line:
+        guess, known = self.guesses[number], number in self.answers
+        sign = shared.SIGN["finished"] if known else shared.SIGN["mind"] if guess.why else shared.SIGN["box"]
+        value = (self.answers.get(number) or guess.text) if guess.text is not None else words.SETTLE_NO_LINE
+        told = f"{sign} {fitted_text(guess.step, STEP_COLUMNS)}  {one_line(f'{guess.key}: {value}')}"
+        return ((told, "done" if known else "text"),)
+
+    def _foot(self, width: int) -> list[Line]:
+        if self.at is None:
+            return [((words.SETTLE_ALL_DONE, "accent"),)]
+        guess = self.guesses[self.at]
+        value = guess.text if guess.text is not None else words.SETTLE_NO_LINE
+        lines: list[Line] = [
+            ((one_line(f"{guess.course}: {guess.dish}: {guess.step}"), "name"),),
+            ((one_line(f"{guess.key}: {value}"), "text"),),
+            ((one_line(guess.why), "wary"),) if guess.why else ((words.SETTLE_DECIDES_NOTHING, "soft"),),
+        ]
+        if self.typed is not None:
+            lines[2] = ((one_line(words.settle_typed(self.typed, self._read_as(guess))), "accent"),)
+        return [*lines, *(((line, "wary"),) for line in wrapped(one_line(self.said), width).splitlines()[:2])]
+
+    def _read_as(self, guess: Guess) -> str:
+        """What the typed text would be, where it can be read."""
+        try:
+            return self.retype(guess, self.typed or "")
+        except ValueError:
+            return ""
+
+
+def fitted_text(text: str, columns: int) -> str:
+    """Safe text at exactly so many columns."""
+    return "".join(piece for piece, _ in fitted(((one_line(text), ""),), columns))
+
+
+class SettleApp(DressedApp[None]):
+    """One screen, until it is left."""
+
+    def __init__(self, screen: SettleScreen, remembered: str | None) -> None:
+        super().__init__(remembered=remembered)
+        self.settling = screen
+
+    def on_mount(self) -> None:
+        self.dress()
+        self.push_screen(self.settling)
