@@ -8,7 +8,10 @@ CLI_EXAMPLES = """examples:
   platecall rehearse plans/lantern-supper.yaml --speed 10
   platecall live plans/lantern-supper.yaml"""
 COMMANDS = {
-    "new": ("write a plan to start from, after a few questions", "platecall new supper.yaml --guests 8 --courses 3"),
+    "new": (
+        "write a plan from a menu, or to start from, after a few questions",
+        "platecall new supper.yaml --menu menu.txt",
+    ),
     "check": ("say what is wrong, doubtful or assumed in a plan", "platecall check plans/lantern-supper.yaml"),
     "guests": ("who may eat what: every guest against every dish", "platecall guests supper.yaml --markdown"),
     "sheet": ("print the run sheet: what, who, where, from when to when", "platecall sheet supper.yaml --by lane"),
