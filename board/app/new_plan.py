@@ -69,8 +69,8 @@ def new_plan(
 
 @dataclass(frozen=True)
 class Made:
-    """A plan of a menu, not yet written: its text, and as it is read. `assumed`: answers that nobody gave; `bare`: dishes
-    without a way."""
+    """A plan of a menu, not yet written: its text, and as it is read. `assumed`: answers that nobody gave; `bare`:
+    dishes without a way."""
 
     answers: Answers
     text: str
@@ -124,20 +124,35 @@ def shown(path: Path | None) -> str:
 
 
 def _typed(today: date, ask: Ask, say: Say) -> Menu | None:
-    """A menu typed line by line; a line that cannot be read is asked again. None where none is typed. Raises Trouble at
-    the end of input."""
+    """A menu typed line by line, up to two empty ones; a line that cannot be read is asked again. None where none is
+    typed. Raises Trouble at the end of input."""
     say(words.NEW_MENU_INTRO)
-    lines: list[str] = []
-    while typed := _line(len(lines) + 1, ask, say):
-        lines.append(typed)
-    while any(lines):
+    if not (first := _line(1, ask, say)):
+        return None
+    lines = [first]
+    _more(lines, ask, say)
+    while True:
         try:
-            return read_menu("\n".join(lines), today)
+            menu = read_menu("\n".join(lines), today)
+            if arrive := menu.found.get("arrive") or arrival_before(menu):
+                course_minutes(menu, arrive)
         except NotAMenu as wrong:
+            if wrong.too_much:
+                raise Trouble(words.menu_wrong(words.NEW_STDIN, 0, one_line(wrong)), ExitCode.STOP) from None
             say(words.menu_wrong_typed(wrong.line, one_line(wrong)))
-            number = wrong.line or len(lines) + 1
-            lines[number - 1 : number] = [_line(number, ask, say)]
-    return None
+            if wrong.line:
+                lines[wrong.line - 1] = _line(wrong.line, ask, say)
+            else:
+                _more(lines, ask, say)
+        else:
+            return menu
+
+
+def _more(lines: list[str], ask: Ask, say: Say) -> None:
+    """Takes further lines; a single empty line may stand between courses."""
+    lines.append(_line(len(lines) + 1, ask, say))
+    while lines[-2:] != ["", ""]:
+        lines.append(_line(len(lines) + 1, ask, say))
 
 
 def _line(number: int, ask: Ask, say: Say) -> str:
@@ -223,7 +238,7 @@ def gather(
             except ValueError as wrong:
                 raise Trouble(one_line(words.new_wrong_option(name, str(wrong))), ExitCode.USAGE) from None
     if ask is not None and len(found) < len(read):
-        say(words.NEW_INTRO)
+        say(words.NEW_INTRO if menu is None else words.NEW_INTRO_MENU)
     for name in read:
         if name in found:
             continue

@@ -28,13 +28,14 @@ NEW_BESIDE = "work out this menu's evening beside the other's, and write nothing
 NEW_LIMIT = "with --beside: search at most so long for each timetable"
 
 NEW_INTRO = "A plan to start from. Enter takes what stands in brackets;\nctrl-c leaves, and nothing is written."
+NEW_INTRO_MENU = "Enter takes what stands in brackets; ctrl-c leaves, and nothing is written."
 NEW_ENDED = "the questions were not answered to the end; nothing was written"
 NEW_ZONE_UNKNOWN = "the machine does not tell its time zone; name it, for example --zone Europe/Dublin"
 
 
 NEW_MENU_INTRO = (
     "Type the menu, a line a course: Main: braised duck legs; green beans\n"
-    "Day, guests, kitchen and help may stand in lines of their own. An empty line ends it;\n"
+    "Day, guests, kitchen and help may stand in lines of their own. Two empty lines end it;\n"
     "an empty first line takes dishes to put yours in their place."
 )
 NEW_STDIN = "the menu"

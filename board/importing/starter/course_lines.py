@@ -137,7 +137,7 @@ def _named(line: Masked, label: str) -> Open:
     if place := _STANDING.search(label):
         found.standing = True
         label = f"{label[: place.start()]} {label[place.end() :]}"
-    name = line.unmasked(label).strip(" ,.;-–—@*_")
+    name = re.sub(r"\s*[,;]\s*", " ", line.unmasked(label)).strip(" .-–—@*_")  # no comma: other lines name it
     if name:
         found.name = name[0].upper() + name[1:]
         found.kind = KIND_OF.get(_folded(name))
@@ -148,13 +148,17 @@ def _named(line: Masked, label: str) -> Open:
 def is_drink_label(line: Masked) -> str | None:
     """`Wine: riesling` → what is poured; None for another line."""
     label, colon, rest = line.text.partition(":")
-    return line.unmasked(rest) if colon and rest.strip() and _DRINK_LABEL.fullmatch(label.strip()) else None
+    return (
+        line.unmasked(rest)
+        if colon and re.search(r"[^\W\d_]", rest) and _DRINK_LABEL.fullmatch(label.strip())
+        else None
+    )
 
 
 def drink_in(piece: str) -> str | None:
     """What a piece between commas says is poured: `with dry cider`; None for a dish."""
     found = _DRINK_PIECE.fullmatch(piece)
-    if found is None:
+    if found is None or not re.search(r"[^\W\d_]", found["what"]):
         return None
     said = piece[: found.start("what")].casefold()
     return found["what"] if "drink" in said or "pour" in said or _POURED.search(found["what"]) else None

@@ -36,7 +36,7 @@ _IN_WORDS = {
 _N = r"(?<![\w.])(?P<n>[0-9]{1,6}|" + "|".join(sorted(_IN_WORDS, key=len, reverse=True)) + ")"
 _ROOM = r"(?P<n>[0-9]{1,6}(?:[.,][0-9]{1,2})?)\s*(?:l|litres?|liters?)\b"
 _COLD = r"(?P<what>fridge|refrigerator|freezer)"
-_OVENS = re.compile(rf"{_N}\s+(?:\w+\s+)?ovens?\b|^(?:the\s+|my\s+)?oven$", re.IGNORECASE)
+_OVENS = re.compile(rf"{_N}\s+(?:\w+\s+)?ovens?\b|^(?:the\s+|my\s+)?oven(?=\s*(?:$|[+&]|and\b|with\b))", re.IGNORECASE)
 _RINGS = re.compile(
     rf"{_N}[\s-]+(?:(?:gas|induction|electric|ceramic|hob|stove|stovetop|cooking)\s+)?"
     rf"(?:rings?|burners?|hobs?|hot\s?plates?)\b(?:\s+(?:hob|stove|cooker|stovetop|cooktop|range))?",
@@ -130,6 +130,7 @@ class Head:
     guests: GuestList = field(default_factory=GuestList)
     helpers: list[Helper] = field(default_factory=list)
     cold: dict[str, str] = field(default_factory=dict)
+    guests_line: int = 0  # where they were named last
     seated: str | None = None
     notes: list[str] = field(default_factory=list)
 
@@ -198,6 +199,8 @@ class Head:
         """What of a piece no pattern of a head knows; "" if all of it is known. A piece of fillers alone is unknown."""
         if _HIRED.fullmatch(piece) or _HELPS.fullmatch(piece) or _WEEKDAY_ALONE.fullmatch(piece):
             return ""
+        if bracketed := _counted_list(piece):
+            piece = bracketed[1].strip()
         left = piece
         for pattern in (_DATE, _SLASHED_ALONE, _FRIDGE[0], _FRIDGE[1], _EATERS, _GUESTS, _OVENS, _RINGS, _ZONE):
             left = pattern.sub(" ", left)
@@ -223,8 +226,7 @@ class Head:
         if _HIRED.fullmatch(piece) or _HELPS.fullmatch(piece):
             self._helper(piece, line)
             return
-        bracketed = re.fullmatch(r"([^()]*)\((.*)\)\s*", piece)
-        if bracketed and (_GUESTS.search(bracketed[1]) or _EATERS.search(bracketed[1].strip())):
+        if bracketed := _counted_list(piece):
             self._piece(bracketed[1].strip(), line)
             self._guests(bracketed[2], line)
             return
@@ -285,6 +287,7 @@ class Head:
         """A piece of a head's line that is none of its things: a guest's needs, the event's name, or told."""
         said = line.unmasked(text)
         if self.guests.takes_up(said):
+            self.guests_line = line.number
             return
         if "event" not in self.found and is_event(said):
             self.name_it(text, line)
@@ -315,6 +318,7 @@ class Head:
 
     def add_guests(self, entries: list[str], line: Masked) -> None:
         """Entries of a list. Raises NotAMenu with the guest reader's own message."""
+        self.guests_line = line.number
         try:
             self.guests.add(entries)
         except ValueError as wrong:
@@ -375,6 +379,12 @@ class Head:
 LONGEST_HELPER = 60
 
 
+def _counted_list(piece: str) -> re.Match[str] | None:
+    """`7 guests (Ada, coeliac; 6 others)`."""
+    found = re.fullmatch(r"([^()]*)\((.*)\)\s*", piece)
+    return found if found and (_GUESTS.search(found[1]) or _EATERS.search(found[1].strip())) else None
+
+
 def _counts_guests(label: str) -> re.Match[str] | None:
     """Whether what stands before a colon ends in guests, with their number or their hour."""
     return _LIST_FOLLOWS.search(label)
@@ -424,8 +434,9 @@ def pieces_of(text: str, only: str = ",;|·") -> list[str]:
 
 def _split(text: str, at: str) -> Iterator[str]:
     depth = start = 0
+    nested = text.count("(") + text.count("[") == text.count(")") + text.count("]")
     for n, sign in enumerate(text):
-        depth += (sign in "([") - (sign in ")]" and depth > 0)
+        depth += nested and ((sign in "([") - (sign in ")]" and depth > 0))
         if sign in at and depth == 0:
             yield text[start:n]
             start = n + 1

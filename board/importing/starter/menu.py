@@ -22,13 +22,15 @@ from board.importing.starter.head import LABELS, Head, Helper, is_event
 from board.importing.starter.menu_guests import is_need
 from board.importing.starter.not_a_menu import NotAMenu
 from board.importing.ways import ways
+from board.plan.resolve.fault import slug
+from board.plan.resolve.known_again import name_key
 
 MOST_LINES, LONGEST_LINE = 400, 500
 MOST_DISHES, MOST_COURSES = 60, 12
 _NAMES = {"nibbles": "Nibbles", "starter": "Starter", "main": "Main", "cheese": "Cheese", "sweet": "Sweet",
           "drink": "Drinks"}  # fmt: skip
 _ORDER = list(_NAMES)
-_BULLET = re.compile(r"(?:[-*•◦‣▪·–—+>]|\(?[0-9]{1,2}[.)](?=\s)|\[[ xX]?\])\s+(?=\S)")
+_BULLET = re.compile(r"""(?:[^\w\s"'(\[{#&\ufffd]|\(?[0-9]{1,2}[.)](?=\s)|\[[ xX]?\])\s+(?=\S)""")
 _WIDE = str.maketrans({"：": ":", "，": ",", "、": ",", "；": ";", "،": ",", "؛": ";", "（": "(", "）": ")", "\t": " "})
 _HEADING = re.compile(r"(?P<marks>#{1,6})\s+|(?P<stars>\*\*|__)(?=\S.*(?:\*\*|__)\s*:?$)")
 _JUST_MENU = re.compile(r"(?:the\s+)?menu\s*:?", re.IGNORECASE)
@@ -91,7 +93,7 @@ def _lines(text: str) -> Iterator[_Line]:
     """Raises NotAMenu where there are too many, or one is too long."""
     rows = text.removeprefix("\ufeff").replace("\r\n", "\n").replace("\r", "\n").split("\n")
     if len(rows) > MOST_LINES:
-        raise NotAMenu(MOST_LINES + 1, words.menu_too_long(MOST_LINES, MOST_DISHES))
+        raise NotAMenu(MOST_LINES + 1, words.menu_too_long(MOST_LINES, MOST_DISHES), too_much=True)
     for number, row in enumerate(rows, start=1):
         if len(row) > LONGEST_LINE:
             raise NotAMenu(number, words.menu_line_too_long(LONGEST_LINE))
@@ -189,7 +191,8 @@ class _Reading:
         text = line.masked.text
         if line.indented or re.search(r"[,;]", text) or (":" in text and not is_event(text)):
             return False
-        if line.marks or (is_event(text) and not ways.ways_for(text)):
+        over_dishes = bool(after) and after[0].indented and not after[0].empty
+        if (line.marks and not over_dishes) or (is_event(text) and not ways.ways_for(text)):
             return True
         following = _next(after)
         if following is None or ways.ways_for(text):
@@ -204,6 +207,8 @@ class _Reading:
         """Whether a line stands over dishes that are set further in."""
         if line.marks:
             return True
+        if self._open and self._open[-1].name is not None and not self._open[-1].dishes:
+            return False  # the first dish of the course above
         return not line.indented and bool(after) and after[0].indented and not after[0].empty
 
     def _course(self, found: Open, rest: str) -> None:
@@ -226,7 +231,7 @@ class _Reading:
             )
         clock = re.match(f"([{CLOCK_SIGN}]) ", line.masked.text)
         if clock and course.name is None and not course.dishes:
-            course.at = clock[1]
+            course.at, course.line = clock[1], line.masked
         self._add(course, line.masked.text[2 if clock else 0 :], line.masked)
 
     def _add(self, course: Open, text: str, line: Masked) -> None:
@@ -244,10 +249,10 @@ class _Reading:
             course.drink = f"{course.drink} and {poured}" if course.drink else poured
         elif not re.search(r"[^\W\d_]", piece):
             self._head.leave_out(line.unmasked(line.text), line)
-        elif is_need(piece):
-            raise NotAMenu(line.number, words.menu_need(piece))
         elif len(piece) > LONGEST_NAME:
             raise NotAMenu(line.number, words.menu_dish_too_long(LONGEST_NAME))
+        elif is_need(piece):
+            raise NotAMenu(line.number, words.menu_need(piece))
         else:
             course.dishes.append((re.sub(r"^(?:with|and)\s+", "", piece, flags=re.IGNORECASE) or piece, line.number))
 
@@ -284,12 +289,12 @@ class _Reading:
         listed, said = self._head.guests.count(), found.get("guests")
         low, high = LIMITS["guests"]
         if listed > high:
-            raise NotAMenu(0, words.new_not_a_number(str(listed), low, high))
+            raise NotAMenu(self._head.guests_line, words.new_not_a_number(str(listed), low, high))
         if not listed:
             return ()
         found["guests"] = max(listed, said or 0)
         if said is not None and listed > said:
-            raise NotAMenu(0, words.menu_guests_differ(said, listed))
+            raise NotAMenu(self._head.guests_line, words.menu_guests_differ(said, listed))
         more = found["guests"] - listed
         return (*self._head.guests.entries, *([f"{more} other{'s' if more > 1 else ''}"] if more else []))
 
@@ -313,11 +318,12 @@ def _put_together(read: list[Open], notes: list[str], *, anything: bool) -> list
             courses.append(course)
     if not courses:
         raise NotAMenu(0, words.MENU_NO_DISHES if anything else words.MENU_EMPTY)
-    if sum(len(course.dishes) for course in courses) > MOST_DISHES:
-        raise NotAMenu(0, words.menu_too_many_dishes(sum(len(each.dishes) for each in courses), MOST_DISHES))
+    count = sum(len(course.dishes) for course in courses)
+    if count > MOST_DISHES:
+        raise NotAMenu(0, words.menu_too_many_dishes(count, MOST_DISHES), too_much=True)
     named = _named(courses, notes)
     if len(named) > MOST_COURSES:
-        raise NotAMenu(named[MOST_COURSES].line, words.menu_too_many_courses(len(named), MOST_COURSES))
+        raise NotAMenu(named[MOST_COURSES].line, words.menu_too_many_courses(len(named), MOST_COURSES), too_much=True)
     return named
 
 
@@ -381,12 +387,12 @@ def _refuse_twice(courses: list[MenuCourse]) -> None:
     """Raises NotAMenu where a course or a dish is named twice."""
     seen: dict[str, int] = {}
     for course in courses:
-        if course.name.casefold() in seen:
-            raise NotAMenu(course.line, words.menu_course_twice(course.name, seen[course.name.casefold()]))
-        seen[course.name.casefold()] = course.line
+        if slug(course.name) in seen:
+            raise NotAMenu(course.line, words.menu_course_twice(course.name, seen[slug(course.name)]))
+        seen[slug(course.name)] = course.line
     dishes: set[str] = set()
     for course in courses:
         for dish in course.dishes:
-            if dish.casefold() in dishes:
+            if name_key(dish) in dishes:
                 raise NotAMenu(course.line, words.menu_dish_twice(dish))
-            dishes.add(dish.casefold())
+            dishes.add(name_key(dish))

@@ -8,6 +8,7 @@ from board.importing.starter import words
 from board.plan.phrases.guest_words import said, stands_alone, suspicious
 from board.plan.phrases.guests import parse_guest
 
+LONGEST_PIECE = 120  # characters between commas
 _HOST = re.compile(r"(?:and\s+)?(?:me|myself|i|host|the host|us|ourselves)", re.IGNORECASE)
 _AND = re.compile(r"\s+(?:and|&|\+)\s+|(?:^|(?<=\s))(?:and|&|\+)\s+", re.IGNORECASE)
 _NOBODY = ("none", "no", "no allergies", "nothing", "all eat everything", "none known")
@@ -31,12 +32,16 @@ def is_need(text: str) -> bool:
 
 
 def _is_need(piece: str) -> bool:
-    alone = said(piece, strict=True) if piece.strip() else None
+    if not piece.strip() or len(piece) > LONGEST_PIECE:
+        return False
+    alone = said(piece, strict=True)
     if alone is not None and (alone.avoids or alone.diets or alone.severe):
         return True
     try:
         read = parse_guest(piece)
     except ValueError:
+        return False
+    if re.match(r"\s*\d+[^\d\s]", piece):  # an amount
         return False
     return bool(read["avoids"] or read["diets"]) and not _OF_A_DISH.search(piece)
 
@@ -50,9 +55,12 @@ class GuestList:
     def add(self, pieces: list[str]) -> None:
         """Takes pieces between commas: a guest each, or a need of the guest before. Raises ValueError."""
         for piece in (each for whole in pieces for each in _parted(whole)):
-            if _HOST.fullmatch(piece) or piece.casefold() in _NOBODY:
+            if len(piece) > LONGEST_PIECE:
+                raise ValueError(words.menu_guest_too_long(LONGEST_PIECE))
+            if not re.search(r"\w", piece) or _HOST.fullmatch(piece) or piece.casefold() in _NOBODY:
                 continue
-            if stands_alone(piece):
+            slip = piece[:1].islower() and suspicious(piece.split()) is not None and bool(self.entries)
+            if stands_alone(piece) or slip:
                 if not self.entries:
                     raise ValueError(words.menu_whose(piece))
                 self._grow(len(self.entries) - 1, piece)
@@ -62,7 +70,7 @@ class GuestList:
     def takes_up(self, piece: str) -> bool:
         """Whether a piece outside a list says what some guest must not eat; it is then in."""
         try:
-            if stands_alone(piece):
+            if len(piece) > LONGEST_PIECE or stands_alone(piece):
                 return False
             each = [parse_guest(part) for part in _parted(piece)]
         except ValueError:

@@ -165,6 +165,10 @@ def menu_need(said: str) -> str:
     )
 
 
+def menu_guest_too_long(most: int) -> str:
+    return f"a guest has at most {most} characters; put a semicolon between guests"
+
+
 def menu_guest_twice(name: str) -> str:
     return f"{name!r} is listed twice; give one of them another name"
 
