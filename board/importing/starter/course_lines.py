@@ -82,6 +82,7 @@ class Open:
     standing: bool = False
     drink: str | None = None
     dishes: list[tuple[str, int]] = field(default_factory=list)  # with the line of each
+    indented: bool = False  # its own line is
     inline: bool = False  # dishes stand beside its name
     closed: bool = False  # a line of its own is no dish of it
 
@@ -108,6 +109,14 @@ def course_in(line: Masked, *, heading: bool = False) -> tuple[Open, str] | None
                 found.at = inside[1]
             return found, before["rest"][inside.end() :] if inside else before["rest"]
     return None
+
+
+def is_its_own_course(text: str) -> tuple[str, str] | None:
+    """`Coffee + truffles`: a dish that its first word names a course of, with its kind; None for another."""
+    found = re.match(r"([^\W\d_]+)\s*(?:\+|&|and\b|with\b)\s*\S", text)
+    if found is None or found[1].casefold() not in DISHES_TOO:
+        return None
+    return found[1][0].upper() + found[1][1:], KIND_OF[found[1].casefold()]
 
 
 def _is_name(name: str | None) -> bool:

@@ -47,7 +47,14 @@ _FRIDGE = (
                re.IGNORECASE),
     re.compile(rf"{_ROOM}\s+(?:(?:free|of|in|the|my|room|space)\s+)*{_COLD}\b(?:\s+(?:space|room))?", re.IGNORECASE),
 )  # fmt: skip
-_GUESTS = re.compile(rf"{_N}\s+(?:(?:hungry|dear|old|invited)\s+)?(?:guests?|friends|visitors)\b", re.IGNORECASE)
+_GUESTS = re.compile(
+    rf"{_N}\s+(?:(?:hungry|dear|old|invited)\s+)?(?:guests?|friends|visitors)\b"
+    rf"|\b(?:we\s+are\s+|we['’]re\s+)?{_N.replace('?P<n>', '?P<q>')}\s*(?:plus|and|&|\+)\s*(?:me|myself)\b",
+    re.IGNORECASE,
+)
+_BY_AGE = re.compile(
+    rf"{_N}\s+(?:adults?|grown-?ups?|kids?|child(?:ren)?|toddlers?|infants?|bab(?:y|ies)|teenagers?)\b", re.IGNORECASE
+)
 _EATERS = re.compile(  # the host among them
     rf"{_N}\s+(?:people|persons?|diners?|eaters?|covers?|(?:of\s+us|at\s+(?:the\s+)?table))\b"
     rf"|\b(?:table\s+for|party\s+of|serves|we\s+are|we['’]re)\s+{_N.replace('?P<n>', '?P<m>')}\b"
@@ -76,6 +83,20 @@ _FROM_TO = re.compile(
     rf"(?:(?:to|until|till|up\s+to|[-–—])\s*(?P<end>[{CLOCK_SIGN}]))?",
     re.IGNORECASE,
 )
+_DAY_OF_MONTH = re.compile(
+    rf"(?<!\w)(?P<weekday>{WEEKDAY})\.?,?\s+(?:the\s+)?(?P<day>\d{{1,2}})(?:st|nd|rd|th)(?!\w)(?!\s+(?:of\s+)?{MONTH})",
+    re.IGNORECASE | re.ASCII,
+)
+_BARE_HOUR = re.compile(
+    r"(?:\b(?:at|from|around|about)\s+(?P<at>[0-9]{1,2})|(?<![\w.:])(?P<n>[0-9]{1,2})(?=\s*(?:ish\b|o['’]?clock\b)))"
+    r"\s*(?:ish\b|o['’]?clock\b)?(?![\w:./]|\s*%)",
+    re.IGNORECASE,
+)
+_SEATED = re.compile(
+    rf"\b(?:eat|eating|sit|sitting|seated|food|served?|serving)\b[^{CLOCK_SIGN}]*[{CLOCK_SIGN}]"
+    rf"|[{CLOCK_SIGN}]\s+for\s+[{CLOCK_SIGN}]",
+    re.IGNORECASE,
+)
 _THING_FIRST = re.compile(r"\b(ovens?|rings?|burners?)\s*:\s*(\w+)", re.IGNORECASE)
 _ZONE = re.compile(r"\b(?:[A-Z][A-Za-z_]+(?:/[A-Za-z_+\-0-9]+)+|UTC)(?![\w/])")
 _ISO = r"(?<![\d-])\d{4}-\d{1,2}-\d{1,2}(?![\d-])"
@@ -93,7 +114,7 @@ _WEEKDAY_ALONE = re.compile(rf"(?:on\s+|this\s+|coming\s+)?(?P<day>today|tomorro
 _NEXT_WEEKDAY = re.compile(rf"\bnext\s+{WEEKDAY}(?!\w)", re.IGNORECASE)
 _FILLERS = re.compile(
     r"\b(?:and|at|on|with|for|from|arriv(?:e|es|ing|al)|come|coming|the|a|an|in|around|about|we|have|has|there|are|is|"
-    r"my|our|hob|stove|kitchen|cooker|dinner|supper|lunch|start|starts|time|zone|date|day|when|guests?|hrs?|hours?|kl)\b"
+    r"my|our|hob|stove|kitchen|cooker|dinner|supper|lunch|start|starts|time|zone|date|day|when|guests?|hrs?|hours?|kl|eat|eating|sit|sitting|seated|down)\b"
     r"|[&+()@.,:\s–—-]",
     re.IGNORECASE,
 )
@@ -159,7 +180,7 @@ class Head:
 
     def says_something(self, text: str) -> bool:
         """Whether some piece of an unlabelled line says nothing but things of a head."""
-        if _date_in(text) or _NEXT_WEEKDAY.search(text):
+        if _date_in(text) or _NEXT_WEEKDAY.search(text) or _DAY_OF_MONTH.search(text):
             return True
         return any(not self._left_of(piece) for piece in _sentences(text))
 
@@ -202,9 +223,9 @@ class Head:
         if bracketed := _counted_list(piece):
             piece = bracketed[1].strip()
         left = piece
-        for pattern in (_DATE, _SLASHED_ALONE, _FRIDGE[0], _FRIDGE[1], _EATERS, _GUESTS, _OVENS, _RINGS, _ZONE):
+        for pattern in (_DATE, _SLASHED_ALONE, *_FRIDGE, _BY_AGE, _GUESTS, _EATERS, _OVENS, _RINGS, _ZONE):
             left = pattern.sub(" ", left)
-        left = re.sub(f"[{CLOCK_SIGN}]", " ", left)
+        left = _BARE_HOUR.sub(" ", re.sub(f"[{CLOCK_SIGN}]", " ", left))
         left = re.sub(rf"\b{WEEKDAY}(?!\w)", " ", left, flags=re.IGNORECASE) if left != piece else left
         return piece if left == piece else _FILLERS.sub("", EVENT_WORD.sub("", left))
 
@@ -215,6 +236,9 @@ class Head:
             raise NotAMenu(line.number, words.menu_next_weekday(found[0]))
         if found := _date_in(text):
             self._answer("date", self._day(found[0], line), line)
+            text = f"{text[: found.start()]}, {text[found.end() :]}"
+        elif found := _DAY_OF_MONTH.search(text):
+            self._answer("date", self._day_of_month(found, line), line)
             text = f"{text[: found.start()]}, {text[found.end() :]}"
         for piece in _sentences(text):
             self._piece(piece, line)
@@ -234,6 +258,9 @@ class Head:
         for clock in re.findall(f"[{CLOCK_SIGN}]", left):
             self._clock(line.clock(clock), line, piece)
         left = re.sub(f"[{CLOCK_SIGN}]", " ", left)
+        if found := _BARE_HOUR.search(left):
+            self._bare_hour(found, line)
+            left = left.replace(found[0], " ")
         if left != piece and (found := re.search(rf"\b{WEEKDAY}(?!\w)", left, re.IGNORECASE)):
             if "date" not in self.found:
                 self._answer("date", self._day(found[0], line), line)
@@ -243,11 +270,15 @@ class Head:
 
     def _kitchen(self, piece: str, line: Masked) -> str:
         """Takes in numbers of things, and a zone; returns what is left of the piece."""
+        if by_age := [each[0] for each in _BY_AGE.finditer(piece)]:
+            self.add_guests(by_age, line)
+            self.notes.append(words.menu_without_you(line.number, ", ".join(by_age)))
+            piece = _BY_AGE.sub(" ", piece)
         for pattern in _FRIDGE:
             if found := pattern.search(piece):
                 self._litres(found, line)
                 piece = piece.replace(found[0], " ", 1)
-        for name, pattern in (("eaters", _EATERS), ("guests", _GUESTS), ("ovens", _OVENS), ("rings", _RINGS)):
+        for name, pattern in (("guests", _GUESTS), ("eaters", _EATERS), ("ovens", _OVENS), ("rings", _RINGS)):
             if found := pattern.search(piece):
                 said = next((each for each in found.groups() if each), "1")
                 self._number(name, _IN_WORDS.get(said.casefold(), said), found[0], line)
@@ -276,12 +307,30 @@ class Head:
         self._once(place, self.cold, f"{litres:g} litres", line)
 
     def _clock(self, clock: str, line: Masked, piece: str) -> None:
-        if "arrive" in self.found and re.search(rf"[{CLOCK_SIGN}]\s+for\s+[{CLOCK_SIGN}]", piece):
+        if "arrive" in self.found and _SEATED.search(piece):
             self.seated = clock
         elif "arrive" in self.found and self.found["arrive"] != clock:
             self.notes.append(words.menu_second_hour(line.number, clock))
         elif "arrive" not in self.found:
             self._answer("arrive", clock, line)
+
+    def _bare_hour(self, found: re.Match[str], line: Masked) -> None:
+        """`at 7`, `7ish`, `7 o'clock`: of an afternoon or evening, and told."""
+        hour = int(found["at"] or found["n"])
+        clock = f"{hour + 12 if hour < FIRST_MORNING_HOUR else hour}:00"
+        if "arrive" in self.found:
+            self.leave_out(found[0].strip(), line)
+            return
+        self._answer("arrive", clock, line)
+        self.notes.append(words.menu_bare_hour(line.number, found[0].strip(), self.found["arrive"]))
+
+    def _day_of_month(self, found: re.Match[str], line: Masked) -> str:
+        """`Sat 12th`: the next Saturday that is a twelfth. Raises NotAMenu where there is none within two months."""
+        for ahead in range(MONTHS_DAYS):
+            day = self.today + timedelta(days=ahead)
+            if day.day == int(found["day"]) and found["weekday"].casefold().startswith(f"{day:%a}".casefold()):
+                return day.isoformat()
+        raise NotAMenu(line.number, words.menu_no_such_weekday(found[0]))
 
     def _unknown(self, text: str, line: Masked) -> None:
         """A piece of a head's line that is none of its things: a guest's needs, the event's name, or told."""
@@ -377,6 +426,8 @@ class Head:
 
 
 LONGEST_HELPER = 60
+FIRST_MORNING_HOUR = 10  # `at 10` is of a morning, `at 9` of an evening
+MONTHS_DAYS = 62
 
 
 def _counted_list(piece: str) -> re.Match[str] | None:

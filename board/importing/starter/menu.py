@@ -17,6 +17,7 @@ from board.importing.starter.course_lines import (
     dishes_in,
     drink_in,
     is_drink_label,
+    is_its_own_course,
 )
 from board.importing.starter.head import LABELS, Head, Helper, is_event
 from board.importing.starter.menu_guests import is_need
@@ -148,6 +149,7 @@ class _Reading:
         elif self._is_head_label(text) and self._head.take(text):
             pass
         elif (found := course_in(text)) is not None and not self._reads_as_head(text):
+            found[0].indented = line.indented
             if found[0].kind is None and not self._open and self._is_head(_next(after)):
                 self._head.leave_out(text.unmasked(text.text), text)
             else:
@@ -222,8 +224,10 @@ class _Reading:
         """A line of dishes: the course's above, or of no course."""
         course = self._open[-1] if self._open else None
         stays = course is not None and (course.name is not None or not self._after_gap)
-        if course is None or not stays or (course.closed and not line.indented):
+        if course is None or not stays or (course.closed and line.indented <= course.indented):
             course = Open(line.masked)
+            if (alone := is_its_own_course(line.masked.text)) is not None and self._open:
+                course.name, course.kind, course.closed = *alone, True
             self._open.append(course)
         elif course.inline and not line.indented and course.name is not None:
             self._head.notes.append(

@@ -11,6 +11,11 @@ from board.plan.phrases.guests import parse_guest
 LONGEST_PIECE = 120  # characters between commas
 _HOST = re.compile(r"(?:and\s+)?(?:me|myself|i|host|the host|us|ourselves)", re.IGNORECASE)
 _AND = re.compile(r"\s+(?:and|&|\+)\s+|(?:^|(?<=\s))(?:and|&|\+)\s+", re.IGNORECASE)
+_KIN = re.compile(
+    r"(?:baby|toddler|little|my|our|her|his|their|the|mum|mom|dad|gran\w*|son|daughter|wife|husband|partner|kids?|"
+    r"children)\b",
+    re.IGNORECASE,
+)
 _NOBODY = ("none", "no", "no allergies", "nothing", "all eat everything", "none known")
 _NUMBERS = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
 _IN_WORDS = re.compile(rf"(?:{'|'.join(_NUMBERS)})(?=\s)", re.IGNORECASE)
@@ -59,8 +64,7 @@ class GuestList:
                 raise ValueError(words.menu_guest_too_long(LONGEST_PIECE))
             if not re.search(r"\w", piece) or _HOST.fullmatch(piece) or piece.casefold() in _NOBODY:
                 continue
-            slip = piece[:1].islower() and suspicious(piece.split()) is not None and bool(self.entries)
-            if stands_alone(piece) or slip:
+            if stands_alone(piece) or (self.entries and _is_slip(piece)):
                 if not self.entries:
                     raise ValueError(words.menu_whose(piece))
                 self._grow(len(self.entries) - 1, piece)
@@ -108,6 +112,11 @@ class GuestList:
         self.entries[n] = longer
 
 
+def _is_slip(piece: str) -> bool:
+    """Whether it is no name but a need that is misspelt: the reader then says so."""
+    return piece[:1].islower() and not _KIN.match(piece) and suspicious(piece.split()) is not None
+
+
 def _count_of(entry: str) -> int:
     count = parse_guest(entry).get("count", 1)
     assert isinstance(count, int)
@@ -119,7 +128,7 @@ def _parted(piece: str) -> Iterator[str]:
     start = 0
     for gap in _AND.finditer(piece):
         tail = piece[gap.end() :]
-        another = tail[:1].isdigit() or _IN_WORDS.match(tail) or _HOST.fullmatch(tail)
+        another = tail[:1].isdigit() or _IN_WORDS.match(tail) or _HOST.fullmatch(tail) or _KIN.match(tail)
         named = tail[:1].isupper() and not stands_alone(tail) and suspicious(tail.split()[:1]) is None
         if gap.start() == 0:
             start = gap.end()

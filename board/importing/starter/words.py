@@ -125,6 +125,10 @@ def menu_host_counted(line: int, said: str, guests: str) -> str:
     return at_line(line, f"{said!r}: you are taken to be among them, so {guests} guest{'s' if guests != '1' else ''}")
 
 
+def menu_without_you(line: int, said: str) -> str:
+    return at_line(line, f"{said!r}: you are taken not to be among them")
+
+
 def menu_second_hour(line: int, clock: str) -> str:
     return at_line(line, f"a second hour, {clock}, is left out; a course takes one, for example Main 20:30: …")
 
@@ -143,6 +147,14 @@ def menu_next_weekday(said: str) -> str:
 
 def menu_other_weekday(said: str, day: date) -> str:
     return f"{said!r}: {day.day} {day:%B %Y} is a {day:%A}; correct one of the two"
+
+
+def menu_bare_hour(line: int, said: str, clock: str) -> str:
+    return at_line(line, f"{said!r} is taken as {clock}")
+
+
+def menu_no_such_weekday(said: str) -> str:
+    return f"{said!r}: there is no such day in the next two months; write for example 5 Dec or 2026-12-05"
 
 
 def menu_said_twice(name: str, first: str, second: str) -> str:

@@ -79,7 +79,8 @@ def test_line_ends_of_other_machines_and_a_mark_at_the_start(ends: str) -> None:
         ("December 19th, 2026", "2026-12-19"), ("Date: 2026-12-19", "2026-12-19"), ("19/12/2026", "2026-12-19"),
         ("19.12.2026", "2026-12-19"), ("12/19/2026", "2026-12-19"), ("19.12.", "2026-12-19"), ("19/12", "2026-12-19"),
         ("12/12", "2026-12-12"), ("tomorrow", "2026-11-30"), ("Saturday", "2026-12-05"), ("on Friday", "2026-12-04"),
-        ("this Sunday", "2026-11-29"), ("Sat, 5 Dec, 7 pm", "2026-12-05"), ("When: 5 Dec at 19:00", "2026-12-05"),
+        ("this Sunday", "2026-11-29"), ("Sat 12th, 7ish", "2026-12-12"),
+        ("Sat, 5 Dec, 7 pm", "2026-12-05"), ("When: 5 Dec at 19:00", "2026-12-05"),
         ("Fecha: 2026-12-19", "2026-12-19"), ("New Year supper, 31 Dec", "2026-12-31"),
     ],
 )  # fmt: skip
@@ -119,7 +120,8 @@ def test_hours_are_read_as_the_reference_library_reads_them(at: object, form: st
     [
         ("5/12", "may be two days"), ("5/6/2027", "may be two days"), ("next Saturday", "may be two days"),
         ("Fri 19 Dec 2026", "is a Saturday"), ("2025-12-19", "which is over"), ("1 Dec 2020", "which is over"),
-        ("31 Nov", "not a day of the calendar"), ("31.31.2026", "not a day"), ("2099-01-01", "too far off"),
+        ("31 Nov", "not a day of the calendar"), ("Sat 13th", "no such day"),
+        ("31.31.2026", "not a day"), ("2099-01-01", "too far off"),
         ("19 Dec 2026\nDate: 20 Dec 2026", "the day is said twice"), ("25:00", "not a time of day"),
         ("13 pm", "not a time of day"), ("8:00", "outside 09:00 to 22:00"), ("7 pm\nTime: 8 pm", "second hour"),
     ],
@@ -142,7 +144,9 @@ def test_a_day_far_off_is_told_where_no_year_is_written() -> None:
     ("said", "count", "entries"),
     [
         ("7 guests", 7, ()), ("seven guests", 7, ()), ("Guests: 7", 7, ()), ("4 friends", 4, ()),
-        ("for 8", 7, ()), ("8 people", 7, ()), ("we are six", 5, ()), ("Supper for 8 at 7 pm", 7, ()),
+        ("for 8", 7, ()), ("8 people", 7, ()), ("we are six", 5, ()), ("We are 5 plus me", 5, ()),
+        ("10 adults and 2 kids", 12, ("10 adults", "2 kids")), ("Guests: Lucy + baby Finn", 2, ("Lucy", "baby Finn")),
+        ("Supper for 8 at 7 pm", 7, ()),
         ("table for nine", 8, ()), ("People: 8", 7, ()),
         ("Guests: Ada, coeliac; Ben; 2 vegetarians", 4, ("Ada, coeliac", "Ben", "2 vegetarians")),
         ("7 guests (Ada coeliac, 6 others)", 7, ("Ada coeliac", "6 others")),
@@ -299,6 +303,8 @@ def test_dishes_on_lines_of_their_own_and_sides() -> None:
     assert dishes("Main\nduck\n- gratin\nSides: beans; cabbage\nSweet\n1. tart\n2. cream") == [
         ("duck", "gratin", "beans", "cabbage"), ("tart", "cream")
     ]  # fmt: skip
+    assert dishes("- soup\n- beef") == [("Soup",), ("beef",)]
+    assert dishes("Main: beef\nCheese\nCoffee + mints") == [("beef",), ("Cheese",), ("Coffee + mints",)]
     assert dishes("Soup\nMain: beef\nCheese\nCoffee and tea") == [
         ("Soup",),
         ("beef",),
@@ -373,3 +379,13 @@ def test_what_is_not_understood_is_told_with_its_line(line: str) -> None:
 
     assert note.startswith("line 2: ")
     assert "left out" in note
+
+
+@pytest.mark.parametrize(
+    ("said", "clock"), [("at 7", "19:00"), ("7ish", "19:00"), ("12 o'clock", "12:00"), ("at 10", "10:00")]
+)
+def test_an_hour_alone_is_taken_and_told(said: str, clock: str) -> None:
+    menu = read(f"Sat 12 Dec, {said}, 4 guests{MEAL}")
+
+    assert menu.found["arrive"] == clock
+    assert [note for note in menu.notes if "taken as" in note] == [f"line 1: {said!r} is taken as {clock}"]
