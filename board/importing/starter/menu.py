@@ -197,10 +197,10 @@ class _Reading:
         if (line.marks and not over_dishes) or (is_event(text) and not ways.ways_for(text)):
             return True
         following = _next(after)
-        if following is None or ways.ways_for(text):
+        if following is None:
             return False
-        gap = after[0].empty
-        is_title = self._is_head(following) or (gap and course_in(following.masked) is not None)
+        over_course = after[0].empty and course_in(following.masked) is not None and not ways.ways_for(text)
+        is_title = self._is_head(following) or over_course
         if is_title:
             self._head.notes.append(words.menu_taken_for_event(line.masked.number, line.masked.unmasked(text)))
         return is_title

@@ -257,6 +257,7 @@ def test_a_zone_and_a_name() -> None:
     assert read("# Lanterns\nMain: beef").found["event"] == "Lanterns"
     assert read("Event: Lanterns: a night\nMain: beef").found["event"] == "Lanterns: a night"
     assert read("Lanterns\n7 guests\nMain: beef").notes == ("line 1: 'Lanterns' is taken for the evening's name",)
+    assert read("Sunday roast\n7 guests\nMain: beef").found["event"] == "Sunday roast"
     assert "event" not in read("Christmas pudding\nbrandy butter").found
 
 
@@ -328,7 +329,8 @@ def test_a_courses_drink(text: str, drink: str | None) -> None:
     assert (course.drink, course.dishes) == (drink, ("duck",))
 
 
-def test_courses_by_empty_lines_where_none_is_named() -> None:
+def test_courses_by_empty_lines_where_none_is_named(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(reading.ways, "ways_for", lambda dish: ())
     menu = read("leek soup\n\nduck\ngratin\n\nplum tart")
 
     assert [(course.name, len(course.dishes)) for course in menu.courses] == [
