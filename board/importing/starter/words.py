@@ -50,8 +50,8 @@ NEW_JOBS = """\
 # Work that belongs to no dish; it is done before the guests arrive unless a line says otherwise."""
 
 NEW_MENU_HEAD = """\
-# A plan from a menu: every line can be changed. What nobody said is marked `assumed`; so are, unmarked, the hours of
-# the host's work and how long each course is eaten.
+# A plan from a menu: every line can be changed. What nobody said is marked `assumed`; the host's hours, the jobs and
+# how long each course is eaten are assumed, too.
 # Planning help only: the label on the food, your local food-safety code and a thermometer decide."""
 ASSUMED = "# assumed"
 ASSUMED_GLASS = "# assumed: a glass each"
