@@ -94,6 +94,9 @@ def _before(command: _Commands) -> None:
     new.add_argument("file", type=Path, nargs="?", metavar="FILE", help=words.ARGUMENTS["new-plan"])
     for option in words.NEW_ASKS:
         new.add_argument(f"--{option}", metavar=option.upper(), help=words.NEW_OPTIONS[option])
+    new.add_argument("--menu", type=Path, metavar="MENU", help=words.NEW_MENU)
+    new.add_argument("--beside", type=Path, metavar="MENU", help=words.NEW_BESIDE)
+    new.add_argument("--limit", type=_seconds, metavar="SECONDS", help=words.NEW_LIMIT)
     dish = command("dish", house.dish, takes="recipe")
     dish.add_argument("-o", "--output", type=Path, metavar="FILE", help=words.OPTIONS["dish-output"])
     check = command("check", planning.check)

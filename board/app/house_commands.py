@@ -9,7 +9,7 @@ import sys
 from typing import TYPE_CHECKING
 
 from board.app import words
-from board.app.terminal import has_terminal, tell, working
+from board.app.terminal import fitted, has_terminal, tell, working
 from board.base.exits import ExitCode
 
 if TYPE_CHECKING:
@@ -143,10 +143,27 @@ def dish(arguments: argparse.Namespace) -> int:
 
 
 def new(arguments: argparse.Namespace) -> int:
-    """`new`: a new plan file, from options and answers."""
+    """`new`: a new plan file, from a menu, options and answers; or two menus beside each other."""
     from board.app.new_plan import new_plan
     from board.base.clock import WallClock
+    from board.base.errors import Trouble
 
     given = {option: getattr(arguments, option) for option in words.NEW_ASKS}
-    print(new_plan(arguments.file, given, WallClock().now(), input if has_terminal() else None, print))
+    if arguments.beside is not None:
+        if arguments.menu is None:
+            raise Trouble(words.BESIDE_ALONE, ExitCode.USAGE)
+        if arguments.file is not None:
+            raise Trouble(words.BESIDE_WRITES_NOTHING, ExitCode.USAGE)
+        from board.app.beside import seen_beside
+        from board.output.menus import print_beside
+        from board.output.tables import console
+
+        with working():
+            seen = seen_beside((arguments.menu, arguments.beside), given, WallClock().now(), arguments.limit)
+        print_beside(seen, console())
+        return ExitCode.DONE
+    if arguments.limit is not None:
+        raise Trouble(words.LIMIT_ALONE, ExitCode.USAGE)
+    ask = input if has_terminal() else None
+    print(fitted(new_plan(arguments.file, given, WallClock().now(), ask, print, arguments.menu), sys.stdout))
     return ExitCode.DONE

@@ -6,7 +6,8 @@ Apart from the clock, only this file looks at the machine's time settings, and o
 import contextlib
 import shlex
 import warnings
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
 from datetime import date, datetime
 from pathlib import Path
 from typing import Any
@@ -18,34 +19,217 @@ from board.base.errors import Trouble
 from board.base.exits import ExitCode
 from board.base.plain import one_line
 from board.files.paths import file_name
+from board.files.plans import read_stdin, read_text
 from board.files.whole import write_new
 from board.importing.starter.answers import Answers, defaults, readers
-from board.importing.starter.plan_text import plan_text
-from board.plan.phrases.when import parse_zone
+from board.importing.starter.menu import Menu, read_menu
+from board.importing.starter.menu_courses import Own, arrival_before, course_minutes, usual_way
+from board.importing.starter.not_a_menu import NotAMenu
+from board.importing.starter.plan_text import menu_plan_text, plan_text
+from board.importing.ways import ways
+from board.importing.ways.ways import Way
+from board.plan.load import PlanFile, read_plan
+from board.plan.phrases.when import clock_of, parse_zone
 
 Ask = Callable[[str], str]  # a prompt → what was typed; raises EOFError at the end
 Say = Callable[[str], object]
+STDIN = "-"
 _OF_NO_PLACE = ("UTC", "Etc/UTC", "Etc/GMT", "GMT")
 
 
-def new_plan(path: Path | None, given: Mapping[str, str | None], now: datetime, ask: Ask | None, say: Say) -> str:
-    """Writes the plan and returns the message for the host. `given`: options by name, None if not used. Raises
-    Trouble."""
+def new_plan(
+    path: Path | None,
+    given: Mapping[str, str | None],
+    now: datetime,
+    ask: Ask | None,
+    say: Say,
+    menu_file: Path | None = None,
+    own: Own | None = None,
+) -> str:
+    """Writes the plan and returns the message for the host. `given`: options by name, None if not used; `menu_file`: a
+    menu, `-` for standard input; `own`: dishes of the host's own. Raises Trouble."""
     if path is not None and (path.exists() or path.is_symlink()):
         raise Trouble(shared.is_there_already(one_line(path)))
-    answers = gather(given, now, machine_zone(), ask, say)
-    target = path or _free_name(answers)
-    write_new(target, plan_text(answers).encode())
-    return words.new_written(one_line(target), shlex.quote(one_line(target)))
+    zone = machine_zone()
+    today = today_in(given.get("zone") or zone, now)
+    if menu_file is not None:
+        menu: Menu | None = menu_in(menu_file, given, today)
+    else:
+        menu = _typed(today, ask, say) if ask is not None and given.get("courses") is None else None
+    if menu is None:
+        answers = gather(given, now, zone, ask, say)
+        target = path or _free_name(answers)
+        write_new(target, plan_text(answers).encode())
+        return words.new_written(one_line(target), shlex.quote(one_line(target)))
+    made = from_menu(menu, shown(menu_file), given, now, zone, ask, say, own)
+    target = path or _free_name(made.answers)
+    write_new(target, made.text.encode())
+    return _told(made, menu, one_line(target))
 
 
-def gather(given: Mapping[str, str | None], now: datetime, zone: str | None, ask: Ask | None, say: Say) -> Answers:
-    """All answers: from options first, then asked for, else the usual. Raises Trouble for an option that cannot be
-    read."""
-    today = _today(given.get("zone") or zone, now)
+@dataclass(frozen=True)
+class Made:
+    """A plan of a menu, not yet written: its text, and as it is read. `assumed`: answers that nobody gave; `bare`:
+    dishes without a way."""
+
+    answers: Answers
+    text: str
+    file: PlanFile
+    assumed: tuple[str, ...]
+    bare: tuple[str, ...]
+
+
+def from_menu(
+    menu: Menu,
+    name: str,
+    given: Mapping[str, str | None],
+    now: datetime,
+    zone: str | None,
+    ask: Ask | None,
+    say: Say,
+    own: Own | None = None,
+) -> Made:
+    """The plan of a menu called `name`. Raises Trouble, also where none can be made of it."""
+    if given.get("guests") is not None and menu.guests:
+        raise Trouble(words.NEW_GUESTS_AND_MENU, ExitCode.USAGE)
+    answers = gather(given, now, zone, ask, say, menu)
+    known = {option for option, value in given.items() if value is not None} | {*menu.found, "courses", "zone"}
+    assumed = tuple(each for each in readers(now.date()) if each not in known) if ask is None else ()
+    dishes = [dish for course in menu.courses for dish in course.dishes]
+    mine = {dish: own(dish) for dish in dishes} if own is not None else {}
+    chosen = _chosen([dish for dish in dishes if mine.get(dish) is None], ask, say)
+    try:
+        text = menu_plan_text(menu, answers, assumed, chosen.get, mine.get)
+    except NotAMenu as wrong:
+        raise Trouble(words.menu_wrong(name, wrong.line, one_line(wrong)), ExitCode.STOP) from None
+    file = read_plan(text, name)
+    if isinstance(file, list):
+        raise Trouble(words.menu_no_plan(name, [snag.render() for snag in file]), ExitCode.STOP)
+    return Made(answers, text, file, assumed, tuple(dish for dish, way in chosen.items() if way is None))
+
+
+def menu_in(path: Path, given: Mapping[str, str | None], today: date) -> Menu:
+    """The menu in a file. Raises Trouble."""
+    if given.get("courses") is not None:
+        raise Trouble(words.NEW_COURSES_AND_MENU, ExitCode.USAGE)
+    text = read_stdin(words.NEW_STDIN) if str(path) == STDIN else read_text(path)
+    try:
+        return read_menu(text, today)
+    except NotAMenu as wrong:
+        raise Trouble(words.menu_wrong(shown(path), wrong.line, one_line(wrong)), ExitCode.STOP) from None
+
+
+def shown(path: Path | None) -> str:
+    return words.NEW_STDIN if path is None or str(path) == STDIN else one_line(path)
+
+
+def _typed(today: date, ask: Ask, say: Say) -> Menu | None:
+    """A menu typed line by line, up to two empty ones; a line that cannot be read is asked again. None where none is
+    typed. Raises Trouble at the end of input."""
+    say(words.NEW_MENU_INTRO)
+    if not (first := _line(1, ask, say)):
+        return None
+    lines = [first]
+    _more(lines, ask, say)
+    while True:
+        try:
+            menu = read_menu("\n".join(lines), today)
+            if arrive := menu.found.get("arrive") or arrival_before(menu):
+                course_minutes(menu, arrive)
+        except NotAMenu as wrong:
+            if wrong.too_much:
+                raise Trouble(words.menu_wrong(words.NEW_STDIN, 0, one_line(wrong)), ExitCode.STOP) from None
+            say(words.menu_wrong_typed(wrong.line, one_line(wrong)))
+            if wrong.line:
+                lines[wrong.line - 1] = _line(wrong.line, ask, say)
+            else:
+                _more(lines, ask, say)
+        else:
+            return menu
+
+
+def _more(lines: list[str], ask: Ask, say: Say) -> None:
+    """Takes further lines; a single empty line may stand between courses."""
+    lines.append(_line(len(lines) + 1, ask, say))
+    while lines[-2:] != ["", ""]:
+        lines.append(_line(len(lines) + 1, ask, say))
+
+
+def _line(number: int, ask: Ask, say: Say) -> str:
+    while True:
+        try:
+            return ask(words.new_menu_line(number)).strip()
+        except EOFError:
+            raise Trouble(words.NEW_ENDED) from None
+        except ValueError as wrong:  # bytes that are not text
+            say(words.new_wrong(one_line(wrong)))
+
+
+def _chosen(dishes: Sequence[str], ask: Ask | None, say: Say) -> dict[str, Way | None]:
+    """The way of each dish: by its words; where they say nothing, as the host says, or none."""
+    found = {dish: usual_way(dish) for dish in dishes}
+    every = ways.all_ways()
+    unknown = [dish for dish, way in found.items() if way is None]
+    if ask is None or not unknown or not every:
+        return found
+    say(words.ways_ask([way.name for way in every]))
+    say(words.WAYS_AFTER)
+    for dish in unknown:
+        found[dish] = _way_asked(dish, every, ask, say)
+    return found
+
+
+def _way_asked(dish: str, every: Sequence[Way], ask: Ask, say: Say) -> Way | None:
+    while True:
+        try:
+            typed = one_line(ask(words.way_of(one_line(dish))))
+        except EOFError:
+            raise Trouble(words.NEW_ENDED) from None
+        except ValueError as wrong:
+            say(words.new_wrong(one_line(wrong)))
+            continue
+        if not typed:
+            return None
+        if typed.isascii() and typed.isdecimal():
+            if 1 <= int(typed[:9]) <= len(every):
+                return every[int(typed) - 1]
+        else:
+            named = next((way for way in every if way.name.casefold() == typed.casefold()), None)
+            if (way := named or usual_way(f"{typed} {dish}")) is not None:
+                return way
+        say(words.way_unknown(typed, len(every)))
+
+
+def _told(made: Made, menu: Menu, target: str) -> str:
+    answers = made.answers
+    at = [clock_of(minute) for minute in course_minutes(menu, answers.arrive)]
+    courses = [
+        one_line(f"{course.name} {clock}: {'; '.join(course.dishes)}")
+        for course, clock in zip(menu.courses, at, strict=True)
+    ]
+    when = words.menu_when(answers.date, answers.arrive, answers.guests, answers.ovens, answers.rings)
+    assumed = [(name, str(getattr(answers, name))) for name in made.assumed]
+    quoted = shlex.quote(target)
+    return words.menu_written(target, quoted, when, courses, assumed, list(made.bare), list(menu.notes))
+
+
+def gather(
+    given: Mapping[str, str | None],
+    now: datetime,
+    zone: str | None,
+    ask: Ask | None,
+    say: Say,
+    menu: Menu | None = None,
+) -> Answers:
+    """All answers: from options first, then from the menu, then asked for, else the usual. Raises Trouble for an option
+    that cannot be read."""
+    today = today_in(given.get("zone") or zone, now)
     usual = defaults(today, zone)
     read = readers(today)
     found: dict[str, Any] = {}
+    if menu is not None:
+        found = {**menu.found, "courses": len(menu.courses)}
+        usual["arrive"] = arrival_before(menu) or usual["arrive"]
     for name in read:
         option = given.get(name)
         if option is not None:
@@ -54,7 +238,7 @@ def gather(given: Mapping[str, str | None], now: datetime, zone: str | None, ask
             except ValueError as wrong:
                 raise Trouble(one_line(words.new_wrong_option(name, str(wrong))), ExitCode.USAGE) from None
     if ask is not None and len(found) < len(read):
-        say(words.NEW_INTRO)
+        say(words.NEW_INTRO if menu is None else words.NEW_INTRO_MENU)
     for name in read:
         if name in found:
             continue
@@ -84,7 +268,7 @@ def _asked(name: str, usual: str, read: Callable[[str], Any], ask: Ask, say: Say
             say(words.new_wrong(one_line(wrong)))
 
 
-def _today(zone: str | None, now: datetime) -> date:
+def today_in(zone: str | None, now: datetime) -> date:
     with contextlib.suppress(ValueError):
         return now.astimezone(ZoneInfo(parse_zone(one_line(zone or "UTC")))).date()
     return now.date()

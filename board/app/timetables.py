@@ -66,6 +66,11 @@ def with_timetable(plan: "Assessed", path: Path, *, limit: float | None = None) 
     return _made(plan, limit, cache().last(path))
 
 
+def in_memory(plan: "Assessed", *, limit: float | None = None) -> "Assessed":
+    """A plan without stops, with its timetable, of which nothing is kept. Raises Trouble."""
+    return with_all(plan, _work_out(plan.file, limit, None))
+
+
 def _made(plan: "Assessed", limit: float | None, near: RunSheet | None) -> "Assessed":
     """With a new timetable, which is cached unless it is unproved under a `limit`."""
     assessed = with_all(plan, _work_out(plan.file, limit, near))

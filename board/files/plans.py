@@ -4,6 +4,7 @@ import codecs
 import contextlib
 import os
 import stat
+import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -37,12 +38,26 @@ def read_bytes(path: Path) -> bytes:
 
 def read_text(path: Path) -> str:
     """The file's UTF-8 text, without byte-order mark. Raises Trouble (code 2 if it is not UTF-8)."""
-    data = read_bytes(path)
+    return _decoded(read_bytes(path), one_line(path))
+
+
+def read_stdin(shown: str) -> str:
+    """The same of standard input, called `shown` in messages. Raises Trouble."""
+    try:
+        data = sys.stdin.buffer.read(LARGEST_BYTES + 1)
+    except (OSError, ValueError, AttributeError) as wrong:  # closed
+        raise Trouble(shared.cannot_read(shown, one_line(getattr(wrong, "strerror", None) or wrong))) from None
+    if len(data) > LARGEST_BYTES:
+        raise Trouble(words.too_large(shown))
+    return _decoded(data, shown)
+
+
+def _decoded(data: bytes, shown: str) -> str:
     try:
         return data.decode("utf-8-sig")
     except UnicodeDecodeError as wrong:
         line = data.count(b"\n", 0, wrong.start) + 1
-        raise Trouble(words.not_utf8(one_line(path), line), code=2) from None
+        raise Trouble(words.not_utf8(shown, line), code=2) from None
 
 
 def write_plan(path: Path, old_text: str, new_text: str) -> None:

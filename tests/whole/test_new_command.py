@@ -89,6 +89,8 @@ def ask(tmp_path: Path) -> pexpect.spawn:
 
 
 def test_the_questions_in_a_terminal(ask: pexpect.spawn, tmp_path: Path) -> None:
+    ask.expect_exact("Type the menu")
+    ask.sendline("")
     ask.expect_exact("What is the evening called? [Supper] ")
     ask.sendline("Erntefest: für alle")
     ask.expect_exact("On which day? [")
@@ -121,6 +123,8 @@ def test_the_questions_in_a_terminal(ask: pexpect.spawn, tmp_path: Path) -> None
 
 @pytest.mark.parametrize(("key", "code"), [("\x04", 1), ("\x03", 130)], ids=["ctrl-d", "ctrl-c"])
 def test_leaving_the_questions_writes_nothing(ask: pexpect.spawn, tmp_path: Path, key: str, code: int) -> None:
+    ask.expect_exact("  1 ")
+    ask.sendline("")
     ask.expect_exact("[Supper] ")
     ask.send(key)
     ask.expect(pexpect.EOF)

@@ -1,6 +1,7 @@
 """Starting a plan: questions, and errors in answers."""
 
 from datetime import date
+from textwrap import fill
 
 NEW_ASKS = {
     "event": "What is the evening called?",
@@ -22,10 +23,85 @@ NEW_OPTIONS = {
     "courses": "how many courses, 1 to 7 (default: 3)",
     "zone": "the time zone, for example Europe/Dublin (default: the machine's)",
 }
+NEW_MENU = "a menu, a line a course, with day, guests and kitchen if they are known; - for standard input"
+NEW_BESIDE = "work out this menu's evening beside the other's, and write nothing; each may be a plan as well"
+NEW_LIMIT = "with --beside: search at most so long for each timetable"
 
 NEW_INTRO = "A plan to start from. Enter takes what stands in brackets;\nctrl-c leaves, and nothing is written."
+NEW_INTRO_MENU = "Enter takes what stands in brackets; ctrl-c leaves, and nothing is written."
 NEW_ENDED = "the questions were not answered to the end; nothing was written"
 NEW_ZONE_UNKNOWN = "the machine does not tell its time zone; name it, for example --zone Europe/Dublin"
+
+
+NEW_MENU_INTRO = (
+    "Type the menu, a line a course: Main: braised duck legs; green beans\n"
+    "Day, guests, kitchen and help may stand in lines of their own. Two empty lines end it;\n"
+    "an empty first line takes dishes to put yours in their place."
+)
+NEW_STDIN = "the menu"
+NEW_COURSES_AND_MENU = "--courses is for a plan without a menu; the menu has its own"
+NEW_GUESTS_AND_MENU = "--guests: the menu lists the guests already; leave one of the two"
+BESIDE_ALONE = "--beside needs --menu: two menus are set beside each other"
+BESIDE_WRITES_NOTHING = "--beside writes nothing; leave the name of the plan away"
+LIMIT_ALONE = "--limit is for --beside"
+WAYS_AFTER = "A number or a word; enter leaves a dish without steps."
+
+
+def new_menu_line(number: int) -> str:
+    return f"{number:>3} "
+
+
+def menu_wrong(name: str, line: int, why: str) -> str:
+    return f"{name}:{line}: {why}" if line else f"{name}: {why}"
+
+
+def menu_wrong_typed(line: int, why: str) -> str:
+    return f"  {f'line {line}: ' if line else ''}{why}"
+
+
+def menu_no_plan(name: str, snags: list[str]) -> str:
+    return "\n".join([f"{name}: no plan can be made of this menu; nothing was written", *snags])
+
+
+def ways_ask(ways: list[str]) -> str:
+    numbered = "  ".join(f"{n} {way.replace(' ', chr(160))}" for n, way in enumerate(ways, start=1))
+    return "What is done to it?\n" + fill(numbered, 78, break_long_words=False).replace(chr(160), " ")
+
+
+def way_of(dish: str) -> str:
+    return f"{dish}? "
+
+
+def way_unknown(given: str, most: int) -> str:
+    return f"  {given!r} is no way of cooking known here; write a number from 1 to {most}, or press enter"
+
+
+NEW_SAID = {"event": "the name", "date": "the day", "arrive": "the hour of arrival", "guests": "the number of guests",
+            "ovens": "ovens", "rings": "rings", "zone": "the time zone"}  # fmt: skip
+
+
+def menu_written(
+    shown: str,
+    quoted: str,
+    when: str,
+    courses: list[str],
+    assumed: list[tuple[str, str]],
+    bare: list[str],
+    notes: list[str],
+) -> str:
+    lines = [f"Written: {shown}", when, *(f"  {course}" for course in courses)]
+    if assumed:
+        lines.append(f"Assumed: {', '.join(f'{NEW_SAID[name]} {value}' for name, value in assumed)}")
+    if bare:
+        lines.append(f"Nothing is known of how to make: {'; '.join(bare)}. Write their steps.")
+    lines += notes
+    return "\n".join([*lines, f"Then see\n  platecall check {quoted}\n  platecall sheet {quoted}"])
+
+
+def menu_when(day: date, arrive: str, guests: int, ovens: int, rings: int) -> str:
+    table = f"{guests} guest{'s' if guests != 1 else ''} and you"
+    kitchen = f"{ovens or 'no'} oven{'s' if ovens != 1 else ''}, {rings or 'no'} ring{'s' if rings != 1 else ''}"
+    return f"{day:%A} {day.day} {day:%B %Y}, {arrive}, {table}, {kitchen}"
 
 
 def new_date(day: date) -> str:

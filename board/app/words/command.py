@@ -8,7 +8,10 @@ CLI_EXAMPLES = """examples:
   platecall rehearse plans/lantern-supper.yaml --speed 10
   platecall live plans/lantern-supper.yaml"""
 COMMANDS = {
-    "new": ("write a plan to start from, after a few questions", "platecall new supper.yaml --guests 8 --courses 3"),
+    "new": (
+        "write a plan from a menu, or to start from, after a few questions",
+        "platecall new supper.yaml --menu menu.txt",
+    ),
     "check": ("say what is wrong, doubtful or assumed in a plan", "platecall check plans/lantern-supper.yaml"),
     "settle": (
         "go through what was guessed in a plan, what decides most first, and write what you say into it",

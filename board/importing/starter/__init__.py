@@ -1,4 +1,4 @@
-"""Answers → the text of a plan to begin with.
+"""Answers, or a menu → the text of a plan to begin with.
 
-For the other rooms: `answers`, `plan_text`.
+For the other rooms: `answers`, `menu`, `menu_courses`, `not_a_menu`, `plan_text`.
 """

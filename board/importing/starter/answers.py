@@ -17,12 +17,12 @@ LONGEST_NAME = 120
 FIRST_ARRIVAL, LAST_ARRIVAL = "09:00", "22:00"
 LIMITS = {"guests": (1, 100), "ovens": (0, 10), "rings": (0, 20), "courses": (1, 7)}
 YEARS_AHEAD = 10
-_WEEKDAY = r"(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?"
-_DAY = r"\d{1,2}(?:st|nd|rd|th)?\.?"
-_MONTH = (r"(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|"
+WEEKDAY = r"(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?"
+DAY = r"\d{1,2}(?:st|nd|rd|th)?\.?"
+MONTH = (r"(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|"
           r"oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)\.?")  # fmt: skip
 _NAMED = re.compile(
-    rf"(?:{_WEEKDAY},?\s+)?(?:{_DAY}\s+(?:of\s+)?{_MONTH}|{_MONTH}\s+{_DAY}),?(?P<year>\s+\d{{4}})?", re.IGNORECASE
+    rf"(?:{WEEKDAY},?\s+)?(?:{DAY}\s+(?:of\s+)?{MONTH}|{MONTH}\s+{DAY}),?(?P<year>\s+\d{{4}})?", re.IGNORECASE
 )
 _ISO = re.compile(r"\d{4}-\d{2}-\d{2}")
 
@@ -84,10 +84,10 @@ def read_date(text: str, today: date) -> date:
     if _ISO.fullmatch(folded):
         return _near(parse_date(folded), today, given)
     named = _NAMED.fullmatch(folded)
-    if named is None and not re.fullmatch(_WEEKDAY, folded):
+    if named is None and not re.fullmatch(WEEKDAY, folded):
         raise ValueError(words.new_not_a_date(given))
     years = (today.year,) if named is None or named["year"] else range(today.year, today.year + 5)  # 29 Feb
-    plain = folded[:3] if named is None else re.sub(rf"^{_WEEKDAY},?\s+", "", folded)
+    plain = folded[:3] if named is None else re.sub(rf"^{WEEKDAY},?\s+", "", folded)
     for year in years:
         try:
             default = datetime.combine(today.replace(day=1) if named else today, time())

@@ -1,265 +1,402 @@
-"""Placeholder courses for a new plan, our own: plain vegetable dishes that fit the kitchen. Pure.
+"""A menu as a host types it → its head, its courses with their dishes, and what was not understood. Pure."""
 
-Amounts and durations are common practice, no source. `n`: how many eat; handwork grows with them.
-"""
+import re
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field, replace
+from datetime import date
+from typing import Any
 
-from dataclasses import dataclass
+from board.base.plain import plain
+from board.importing.starter import words
+from board.importing.starter.answers import LIMITS, LONGEST_NAME
+from board.importing.starter.clocks import CLOCK_SIGN, Masked, masked
+from board.importing.starter.course_lines import (
+    DISHES_TOO,
+    Open,
+    course_in,
+    dishes_in,
+    drink_in,
+    is_drink_label,
+    is_its_own_course,
+)
+from board.importing.starter.head import LABELS, Head, Helper, is_event
+from board.importing.starter.menu_guests import is_need
+from board.importing.starter.not_a_menu import NotAMenu
+from board.importing.ways import ways
+from board.plan.resolve.fault import slug
+from board.plan.resolve.known_again import name_key
 
-TABLE_SIZE = 10  # eaters that the durations below are for
+MOST_LINES, LONGEST_LINE = 400, 500
+MOST_DISHES, MOST_COURSES = 60, 12
+_NAMES = {"nibbles": "Nibbles", "starter": "Starter", "main": "Main", "cheese": "Cheese", "sweet": "Sweet",
+          "drink": "Drinks"}  # fmt: skip
+_ORDER = list(_NAMES)
+_BULLET = re.compile(r"""(?:[^\w\s"'(\[{#&\ufffd]|\(?[0-9]{1,2}[.)](?=\s)|\[[ xX]?\])\s+(?=\S)""")
+_WIDE = str.maketrans({"：": ":", "，": ",", "、": ",", "；": ";", "،": ",", "؛": ";", "（": "(", "）": ")", "\t": " "})
+_HEADING = re.compile(r"(?P<marks>#{1,6})\s+|(?P<stars>\*\*|__)(?=\S.*(?:\*\*|__)\s*:?$)")
+_JUST_MENU = re.compile(r"(?:the\s+)?menu\s*:?", re.IGNORECASE)
 
 
 @dataclass(frozen=True)
-class Setting:
-    """How many eat, and the cooking equipment."""
-
-    n: int
-    ovens: int
-    rings: int
-
-    def handwork(self, low: int, likely: int, high: int) -> str:
-        """`takes` for work that grows with the number of eaters; minutes."""
-        figures = (max(1, round(minutes * max(1.0, self.n / TABLE_SIZE))) for minutes in (low, likely, high))
-        return " to ".join(str(figure) for figure in figures) + " min"
-
-    def grams(self, each: int) -> str:
-        grams = each * self.n
-        return f"{grams} g" if grams < 1000 else f"{grams / 1000:g} kg"
-
-    def pieces(self, every: int) -> int:
-        """One per `every` eaters, rounded up."""
-        return max(1, -(-self.n // every))
-
-
-@dataclass(frozen=True)
-class Course:
-    """A course to write: its name, `eaten in`, other keys, and its dishes as YAML lines.
-
-    `spoils`: its leftovers need chilling, so a job does that.
-    """
+class MenuCourse:
+    """A course: what it is in a meal (`Way.course`, None unknown), its hour (HH:MM, None where none is written), what
+    is poured, and the line it stands on."""
 
     name: str
-    eaten: str
-    dishes: str
-    keys: str = ""
-    spoils: bool = True
+    dishes: tuple[str, ...]
+    kind: str | None = None
+    at: str | None = None
+    outdoors: bool = False
+    standing: bool = False
+    drink: str | None = None
+    line: int = 0
 
 
-def courses(count: int, place: Setting) -> list[Course]:
-    """One to seven courses, in serving order."""
-    chosen = [
-        ["Main"],
-        ["Main", "Sweet"],
-        ["Soup", "Main", "Sweet"],
-        ["Nibbles", "Soup", "Main", "Sweet"],
-        ["Nibbles", "Soup", "Salad", "Main", "Sweet"],
-        ["Nibbles", "Soup", "Salad", "Main", "Cheese", "Sweet"],
-        ["Nibbles", "Soup", "Salad", "Main", "Cheese", "Sweet", "Coffee"],
-    ][count - 1]
-    make = {
-        "Nibbles": _nibbles, "Soup": _soup, "Salad": _salad, "Main": _main, "Cheese": _cheese, "Sweet": _sweet,
-        "Coffee": _coffee,
-    }  # fmt: skip
-    return [make[name](place) for name in chosen]
+@dataclass(frozen=True)
+class Menu:
+    """A menu as it was read. `found`: answers by name, as `Answers` has them, where it gives them. `guests`: entries of
+    a plan, all of them without the host; empty where only a number is known. `cold`: litres by `fridge`, `freezer`.
+    `seated`: when the first course at the table is wanted. `notes`: what was taken in one of two ways or not
+    understood, for the host."""
+
+    courses: tuple[MenuCourse, ...]
+    found: Mapping[str, Any] = field(default_factory=dict)
+    guests: tuple[str, ...] = ()
+    cold: Mapping[str, str] = field(default_factory=dict)
+    helpers: tuple[Helper, ...] = ()
+    seated: str | None = None
+    notes: tuple[str, ...] = ()
 
 
-def _nibbles(at: Setting) -> Course:
-    """Nothing in it needs chilling: it stands out for as long as guests do."""
-    return Course("Nibbles", "20 to 25 to 30 min", f"""\
-- dish: Radishes and olives
-  for: {at.n}
-  ingredients:
-    - {at.pieces(4)} bunches radishes (veg)
-    - {at.grams(25)} olives (store cupboard)
-    - {at.pieces(12)} tbsp olive oil (store cupboard)
-    - to taste salt
-  steps:
-    - {{step: drain and oil the olives, takes: {at.handwork(3, 4, 5)}, keeps: 8 h in the room}}
-    - {{step: wash and trim the radishes, takes: {at.handwork(8, 10, 14)}, keeps: 8 h in the fridge}}
-    - {{step: set out the radishes and the olives, takes: {at.handwork(3, 4, 5)}, keeps: 1 h in the room}}
-""", keys="standing: yes\n", spoils=False)  # fmt: skip
+def read_menu(text: str, today: date) -> Menu:
+    """Raises NotAMenu for what cannot be a menu, or says two things."""
+    reading = _Reading(today)
+    lines = list(_lines(text))
+    for n, line in enumerate(lines):
+        reading.line(line, lines[n + 1 :])
+    return reading.done()
 
 
-def _soup(at: Setting) -> Course:
-    if at.rings < 2:
-        return Course("Soup", "15 to 20 to 25 min", f"""\
-- dish: Cold beetroot soup
-  for: {at.n}
-  ingredients:
-    - {at.grams(120)} cooked beetroot (veg)
-    - {at.pieces(8)} l buttermilk (dairy)
-    - {at.pieces(8)} bunches dill (veg)
-    - to taste salt
-  steps:
-    - {{step: grate the beetroot into the buttermilk, takes: {at.handwork(12, 15, 20)}, keeps: 1 day in the fridge}}
-    - {{step: ladle out the soup, takes: {at.handwork(3, 4, 6)}, best within: 10 min, keeps: 20 min in the room}}
-""")  # fmt: skip
-    return Course("Soup", "15 to 20 to 25 min", f"""\
-- dish: Carrot soup
-  for: {at.n}
-  ingredients:
-    - {at.grams(150)} carrots (veg)
-    - {at.pieces(4)} onions (veg)
-    - {at.pieces(5)} l vegetable stock (store cupboard)
-    - {at.pieces(3)} tbsp olive oil (store cupboard)
-    - to taste salt
-  steps:
-    - step: peel and cut the carrots and onions
-      takes: {at.handwork(14, 18, 22)}
-      keeps: 1 day in the fridge
-    - step: simmer the soup
-      where: stovetop, 1 ring
-      takes: 30 to 35 to 40 min
-      attended: 5 min at the start, 1 min every 10 min, 2 min at the end
-      look for: a spoon crushes a carrot
-      best within: 20 min
-      keeps: 45 min on the stovetop, 1 ring
-      call: Soup on
-""")  # fmt: skip
+@dataclass(frozen=True)
+class _Line:
+    """A line without its bullet. `marks`: it is a heading; `indented`: it has a bullet or stands further in."""
+
+    masked: Masked
+    marks: bool = False
+    indented: bool = False
+
+    @property
+    def empty(self) -> bool:
+        return not self.masked.text
 
 
-def _salad(at: Setting) -> Course:
-    return Course("Salad", "15 to 20 min", f"""\
-- dish: Leaves and apple
-  for: {at.n}
-  ingredients:
-    - {at.pieces(3)} heads lettuce (veg)
-    - {at.pieces(4)} apples (veg)
-    - {at.pieces(3)} tbsp cider vinegar (store cupboard)
-    - {at.pieces(2)} tbsp olive oil (store cupboard)
-  steps:
-    - {{step: wash the leaves, takes: {at.handwork(8, 10, 14)}, keeps: 8 h in the fridge}}
-    - step: slice the apples and dress the leaves
-      takes: {at.handwork(4, 5, 6)}
-      best within: 10 min
-      keeps: 20 min in the room
-""")  # fmt: skip
+def _lines(text: str) -> Iterator[_Line]:
+    """Raises NotAMenu where there are too many, or one is too long."""
+    rows = text.removeprefix("\ufeff").replace("\r\n", "\n").replace("\r", "\n").split("\n")
+    if len(rows) > MOST_LINES:
+        raise NotAMenu(MOST_LINES + 1, words.menu_too_long(MOST_LINES, MOST_DISHES), too_much=True)
+    for number, row in enumerate(rows, start=1):
+        if len(row) > LONGEST_LINE:
+            raise NotAMenu(number, words.menu_line_too_long(LONGEST_LINE))
+        safe = plain(row.translate(_WIDE))
+        indent = len(safe) - len(safe.lstrip())
+        bare = safe.strip()
+        heading = _HEADING.match(bare)
+        if heading:
+            bare = bare.strip("#*_ ").replace("**:", ":")
+        bullet = _BULLET.match(bare)
+        bare = bare[bullet.end() :] if bullet else bare
+        if not re.search(r"\w", bare):
+            bare = ""
+        yield _Line(masked(number, bare.strip()), heading is not None, indent > 1 or bullet is not None)
 
 
-def _main(at: Setting) -> Course:
-    with_oven = _roast(at) + (_beans(at) if at.rings else "")
-    without = _stew(at) if at.rings else _cold_plate(at)
-    return Course("Main", "25 to 30 to 40 min", with_oven if at.ovens else without)
+def _next(after: list[_Line]) -> _Line | None:
+    return next((each for each in after if not each.empty), None)
 
 
-def _roast(at: Setting) -> str:
-    shelves = "1 shelf" if at.n <= TABLE_SIZE else "2 shelves"
-    return f"""\
-- dish: Roast roots and chickpeas
-  for: {at.n}
-  ingredients:
-    - {at.grams(250)} carrots and parsnips (veg)
-    - {at.pieces(3)} tins chickpeas (store cupboard)
-    - {at.pieces(2)} tbsp olive oil (store cupboard)
-    - to taste salt
-  steps:
-    - step: peel and cut the roots
-      takes: {at.handwork(18, 22, 28)}
-      keeps: 1 day in the fridge
-    - step: roast the roots and chickpeas
-      where: oven at 200 C (190 to 210 C), {shelves}
-      takes: 45 to 50 to 60 min                # low, likely, high
-      attended: 3 min at the start, 2 min every 20 min, 2 min at the end
-      look for: dark at the edges, soft to a knife
-      best within: 12 min
-      keeps: 30 min hot
-      call: Roots in
-"""
+class _Reading:
+    """Goes through the lines: the head's, guests' under their label, courses, dishes."""
+
+    def __init__(self, today: date) -> None:
+        self._head = Head(today)
+        self._open: list[Open] = []
+        self._in_guests = False
+        self._after_gap = False
+        self._anything = False
+
+    def line(self, line: _Line, after: list[_Line]) -> None:
+        if line.empty:
+            self._in_guests = False
+            self._after_gap = True
+            return
+        first, self._anything = not self._anything, True
+        self._take(line, after, first=first)
+        self._after_gap = False
+
+    def _take(self, line: _Line, after: list[_Line], *, first: bool) -> None:
+        text = line.masked
+        if _JUST_MENU.fullmatch(text.text):
+            return
+        if self._in_guests and (line.indented or ":" not in text.text) and course_in(text) is None:
+            self._head.add_guests([text.unmasked(text.text)], text)
+            return
+        self._in_guests = False
+        if self._opens_guests(text):
+            self._in_guests = True
+        elif (poured := is_drink_label(text)) is not None:
+            self._pour(poured, text)
+        elif self._is_head_label(text) and self._head.take(text):
+            pass
+        elif (found := course_in(text)) is not None and not self._reads_as_head(text):
+            found[0].indented = line.indented
+            if found[0].kind is None and not self._open and self._is_head(_next(after)):
+                self._head.leave_out(text.unmasked(text.text), text)
+            else:
+                self._course(*found)
+        elif not (line.indented and self._open) and self._head.take(text):
+            pass
+        elif first and self._names_the_evening(line, after):
+            self._head.name_it(text.text, text)
+        elif self._is_heading(line, after) and (found := course_in(text, heading=True)) is not None:
+            self._course(*found)
+        elif not self._open and not ways.ways_for(text.text) and any(course_in(each.masked) for each in after):
+            self._head.leave_out(text.unmasked(text.text), text)
+        else:
+            self._dishes(line)
+
+    def _opens_guests(self, line: Masked) -> bool:
+        label, colon, rest = line.text.partition(":")
+        return bool(colon) and not rest.strip() and LABELS.get(label.strip().casefold()) == "guests"
+
+    def _is_head_label(self, line: Masked) -> bool:
+        label, colon, _ = line.text.partition(":")
+        return bool(colon) and " ".join(label.casefold().split()) in LABELS
+
+    def _is_head(self, line: _Line | None) -> bool:
+        return line is not None and (
+            self._is_head_label(line.masked)
+            or self._reads_as_head(line.masked)
+            or (course_in(line.masked) is None and self._head.says_something(line.masked.text))
+        )
+
+    def _reads_as_head(self, line: Masked) -> bool:
+        """A label nobody knows over what is a head's: `Datum: 19 Dec 2026`; or guests counted before a colon."""
+        label, colon, rest = line.text.partition(":")
+        if not colon:
+            return False
+        if self._head.says_nothing_but_head(rest):
+            return True
+        return self._head.says_something(label) and course_in(Masked(line.number, label, line.clocks)) is None
+
+    def _names_the_evening(self, line: _Line, after: list[_Line]) -> bool:
+        text = line.masked.text
+        if line.indented or re.search(r"[,;]", text) or (":" in text and not is_event(text)):
+            return False
+        over_dishes = bool(after) and after[0].indented and not after[0].empty
+        if (line.marks and not over_dishes) or (is_event(text) and not ways.ways_for(text)):
+            return True
+        following = _next(after)
+        if following is None:
+            return False
+        over_course = after[0].empty and course_in(following.masked) is not None and not ways.ways_for(text)
+        is_title = self._is_head(following) or over_course
+        if is_title:
+            self._head.notes.append(words.menu_taken_for_event(line.masked.number, line.masked.unmasked(text)))
+        return is_title
+
+    def _is_heading(self, line: _Line, after: list[_Line]) -> bool:
+        """Whether a line stands over dishes that are set further in."""
+        if line.marks:
+            return True
+        if self._open and self._open[-1].name is not None and not self._open[-1].dishes:
+            return False  # the first dish of the course above
+        return not line.indented and bool(after) and after[0].indented and not after[0].empty
+
+    def _course(self, found: Open, rest: str) -> None:
+        self._open.append(found)
+        self._add(found, rest, found.line)
+        is_dish = found.name is not None and found.name.casefold() in DISHES_TOO
+        found.inline = bool(found.dishes)
+        found.closed = is_dish and not found.dishes and ":" not in found.line.text
+
+    def _dishes(self, line: _Line) -> None:
+        """A line of dishes: the course's above, or of no course."""
+        course = self._open[-1] if self._open else None
+        stays = course is not None and (course.name is not None or not self._after_gap)
+        if course is None or not stays or (course.closed and line.indented <= course.indented):
+            course = Open(line.masked)
+            if (alone := is_its_own_course(line.masked.text)) is not None and self._open:
+                course.name, course.kind, course.closed = *alone, True
+            self._open.append(course)
+        elif course.inline and not line.indented and course.name is not None:
+            self._head.notes.append(
+                words.menu_joined(line.masked.number, line.masked.unmasked(line.masked.text), course.name)
+            )
+        clock = re.match(f"([{CLOCK_SIGN}]) ", line.masked.text)
+        if clock and course.name is None and not course.dishes:
+            course.at, course.line = clock[1], line.masked
+        self._add(course, line.masked.text[2 if clock else 0 :], line.masked)
+
+    def _add(self, course: Open, text: str, line: Masked) -> None:
+        if left := re.match(r"\s*\(([^()]*)\)\s*[-–—:]?\s*(?=\S)", text):
+            text = text[left.end() :] if drink_in(left[1]) else text
+            course.drink = drink_in(left[1]) or course.drink
+        for piece in dishes_in(text):
+            self._piece(course, line.unmasked(piece).strip(" .:"), line)
+
+    def _piece(self, course: Open, piece: str, line: Masked) -> None:
+        bracketed = re.fullmatch(r"(.*\S)\s*\(([^()]*)\)", piece)
+        if bracketed and (poured := drink_in(bracketed[2])):
+            course.drink, piece = poured, bracketed[1]
+        if poured := drink_in(piece):
+            course.drink = f"{course.drink} and {poured}" if course.drink else poured
+        elif not re.search(r"[^\W\d_]", piece):
+            self._head.leave_out(line.unmasked(line.text), line)
+        elif len(piece) > LONGEST_NAME:
+            raise NotAMenu(line.number, words.menu_dish_too_long(LONGEST_NAME))
+        elif is_need(piece):
+            raise NotAMenu(line.number, words.menu_need(piece))
+        else:
+            course.dishes.append((re.sub(r"^(?:with|and)\s+", "", piece, flags=re.IGNORECASE) or piece, line.number))
+
+    def _pour(self, poured: str, line: Masked) -> None:
+        """A drink on a line of its own belongs to the course above."""
+        if not self._open:
+            self._head.leave_out(line.unmasked(line.text), line)
+            return
+        course = self._open[-1]
+        course.drink = f"{course.drink} and {poured}" if course.drink else poured
+
+    def done(self) -> Menu:
+        """Raises NotAMenu, too."""
+        notes = self._head.notes
+        courses = _put_together(self._open, notes, anything=self._anything)
+        _refuse_twice(courses)
+        found = dict(self._head.found)
+        entries = self._entries(found)
+        self._seat_helpers(entries)
+        return Menu(
+            tuple(courses), found, entries, self._head.cold, tuple(self._head.helpers), self._head.seated, tuple(notes)
+        )
+
+    def _seat_helpers(self, entries: tuple[str, ...]) -> None:
+        """Who helps eats with the guests, unless hired; who is not among them by name is told."""
+        named = self._head.guests.names()
+        unnamed = not entries or self._head.guests.count() > len(self._head.guests.entries) or entries[-1][0].isdigit()
+        for helper in self._head.helpers:
+            if not helper.hired and helper.name.casefold() not in named:
+                self._head.notes.append(words.menu_helper_eats(helper.name, among_others=unnamed))
+
+    def _entries(self, found: dict[str, Any]) -> tuple[str, ...]:
+        """The guests by name, filled up to the number that is said. Raises NotAMenu."""
+        listed, said = self._head.guests.count(), found.get("guests")
+        low, high = LIMITS["guests"]
+        if listed > high:
+            raise NotAMenu(self._head.guests_line, words.new_not_a_number(str(listed), low, high))
+        if not listed:
+            return ()
+        found["guests"] = max(listed, said or 0)
+        if said is not None and listed > said:
+            raise NotAMenu(self._head.guests_line, words.menu_guests_differ(said, listed))
+        more = found["guests"] - listed
+        return (*self._head.guests.entries, *([f"{more} other{'s' if more > 1 else ''}"] if more else []))
 
 
-def _beans(at: Setting) -> str:
-    return f"""\
-- dish: Green beans
-  for: {at.n}
-  ingredients:
-    - {at.grams(100)} green beans (veg)
-    - to taste salt
-  steps:
-    - {{step: trim the beans, takes: {at.handwork(8, 10, 14)}, keeps: 1 day in the fridge}}
-    - step: boil the beans
-      where: stovetop, 1 ring
-      takes: 12 to 14 to 16 min
-      attended: 2 min at the start, 2 min at the end
-      look for: tender, still bright
-      best within: 10 min
-      keeps: 20 min hot
-"""
+def _put_together(read: list[Open], notes: list[str], *, anything: bool) -> list[MenuCourse]:
+    """The courses by name: sides with their main, dishes of no course where they belong. Raises NotAMenu."""
+    courses: list[Open] = []
+    has_main = any(course.kind == "main" for course in read)
+    for course in read:
+        if course.kind == "entree":
+            course.kind = "starter" if has_main else "main"
+        if not course.dishes and course.name is not None:
+            if course.name.casefold() not in DISHES_TOO:
+                notes.append(words.menu_no_dish(course.line.number, course.name))
+                continue
+            course.dishes = [(course.name, course.line.number)]
+        main = next((each for each in reversed(courses) if each.kind == "main"), None)
+        if course.kind == "side" and course.name is not None and main is not None:
+            main.dishes += course.dishes
+        elif course.dishes:
+            courses.append(course)
+    if not courses:
+        raise NotAMenu(0, words.MENU_NO_DISHES if anything else words.MENU_EMPTY)
+    count = sum(len(course.dishes) for course in courses)
+    if count > MOST_DISHES:
+        raise NotAMenu(0, words.menu_too_many_dishes(count, MOST_DISHES), too_much=True)
+    named = _named(courses, notes)
+    if len(named) > MOST_COURSES:
+        raise NotAMenu(named[MOST_COURSES].line, words.menu_too_many_courses(len(named), MOST_COURSES), too_much=True)
+    return named
 
 
-def _stew(at: Setting) -> str:
-    return f"""\
-- dish: Lentils with roots
-  for: {at.n}
-  ingredients:
-    - {at.grams(80)} lentils (store cupboard)
-    - {at.grams(150)} carrots (veg)
-    - {at.pieces(4)} onions (veg)
-    - {at.pieces(3)} tbsp olive oil (store cupboard)
-    - to taste salt
-  steps:
-    - step: peel and cut the roots
-      takes: {at.handwork(14, 18, 22)}
-      keeps: 1 day in the fridge
-    - step: simmer the lentils with the roots
-      where: stovetop, 1 ring
-      takes: 40 to 45 to 50 min                # low, likely, high
-      attended: 6 min at the start, 1 min every 12 min, 2 min at the end
-      look for: soft, not falling apart
-      best within: 20 min
-      keeps: 45 min on the stovetop, 1 ring
-      call: Lentils on
-"""
+def _named(courses: list[Open], notes: list[str]) -> list[MenuCourse]:
+    nameless = [course for course in courses if course.name is None]
+    if not nameless:
+        return [_course(course, str(course.name)) for course in courses]
+    if len(nameless) == len(courses) and len(courses) > 1:
+        notes.append(words.MENU_BY_GAPS)
+        return _by_gaps(courses)
+    notes.append(words.MENU_BY_DISH)
+    placed: list[MenuCourse] = []
+    for course in courses:
+        if course.name is not None:
+            placed.append(_course(course, course.name))
+            continue
+        last = None
+        for dish, line in course.dishes:
+            kind = _kind_of(dish) or last or "main"
+            last = kind
+            at = next((n for n, each in enumerate(placed) if each.kind == kind), None)
+            if at is None:
+                placed.append(MenuCourse(_NAMES[kind], (dish,), kind, standing=kind == "nibbles", line=line))
+            else:
+                placed[at] = replace(placed[at], dishes=(*placed[at].dishes, dish))
+    if len(nameless) == len(courses):
+        placed.sort(key=lambda each: _ORDER.index(each.kind or "main"))
+    return placed
 
 
-def _cold_plate(at: Setting) -> str:
-    return f"""\
-- dish: White beans with tomatoes and bread
-  for: {at.n}
-  ingredients:
-    - {at.pieces(2)} tins white beans (store cupboard)
-    - {at.grams(120)} tomatoes (veg)
-    - {at.pieces(6)} loaves bread (bakery)
-    - {at.pieces(2)} tbsp olive oil (store cupboard)
-    - to taste salt
-  steps:
-    - {{step: dress the beans and tomatoes, takes: {at.handwork(12, 15, 20)}, keeps: 6 h in the fridge}}
-    - {{step: slice the bread, takes: {at.handwork(4, 5, 6)}, best within: 20 min, keeps: 1 h in the room}}
-"""
+def _by_gaps(courses: list[Open]) -> list[MenuCourse]:
+    """A course between two empty lines."""
+    found: list[MenuCourse] = []
+    for n, course in enumerate(courses, start=1):
+        kinds = [_kind_of(dish) for dish, _ in course.dishes]
+        kind = "main" if "main" in kinds else next((each for each in kinds if each), None)
+        name = _NAMES[kind] if kind else words.menu_course_number(n)
+        if any(each.name == name for each in found):
+            name = words.menu_course_number(n)
+        found.append(_course(course, name, kind))
+    return found
 
 
-def _cheese(at: Setting) -> Course:
-    return Course("Cheese", "15 to 20 to 25 min", f"""\
-- dish: Three cheeses, rye bread
-  for: {at.n}
-  ingredients:
-    - {at.grams(60)} cheese, three kinds (dairy)
-    - {at.pieces(8)} loaves rye bread (bakery)
-  steps:
-    - {{step: unwrap the cheeses and cut the bread, takes: {at.handwork(6, 8, 10)}, keeps: 1 h 30 in the room}}
-""")  # fmt: skip
+def _kind_of(dish: str) -> str | None:
+    """What a dish is in a meal; None where its words do not say."""
+    found = next((way.course for way in ways.ways_for(dish)), None)
+    return "main" if found == "side" else found if found in _NAMES else None
 
 
-def _sweet(at: Setting) -> Course:
-    return Course("Sweet", "20 to 25 min", f"""\
-- dish: Oranges with dates
-  for: {at.n}
-  ingredients:
-    - {at.n} oranges (veg)
-    - {at.pieces(6)} packs dates (store cupboard)
-  steps:
-    - step: slice the oranges and lay the dates between
-      takes: {at.handwork(12, 15, 20)}
-      keeps: 1 day in the fridge
-""")  # fmt: skip
+def _course(course: Open, name: str, kind: str | None = None) -> MenuCourse:
+    dishes = tuple(dish for dish, _ in course.dishes)
+    known = kind or course.kind or next((found for dish in dishes if (found := _kind_of(dish))), None)
+    at = course.line.clock(course.at) if course.at else None
+    standing = course.standing or known == "nibbles"
+    return MenuCourse(
+        name, dishes, known, at, course.outdoors, standing, course.drink and course.drink[:100], course.line.number
+    )
 
 
-def _coffee(at: Setting) -> Course:
-    where = "where: 'stovetop, 1 ring', " if at.rings else ""
-    return Course("Coffee", "15 to 20 min", f"""\
-- dish: Coffee and candied peel
-  for: {at.n}
-  ingredients:
-    - {at.grams(9)} coffee (store cupboard)
-    - {at.pieces(8)} packs candied peel (baking)
-  steps:
-    - {{step: brew the coffee, {where}takes: 8 to 10 to 12 min, best within: 10 min, keeps: 20 min hot}}
-""", spoils=False)  # fmt: skip
+def _refuse_twice(courses: list[MenuCourse]) -> None:
+    """Raises NotAMenu where a course or a dish is named twice."""
+    seen: dict[str, int] = {}
+    for course in courses:
+        if slug(course.name) in seen:
+            raise NotAMenu(course.line, words.menu_course_twice(course.name, seen[slug(course.name)]))
+        seen[slug(course.name)] = course.line
+    dishes: set[str] = set()
+    for course in courses:
+        for dish in course.dishes:
+            if name_key(dish) in dishes:
+                raise NotAMenu(course.line, words.menu_dish_twice(dish))
+            dishes.add(name_key(dish))

@@ -1,5 +1,7 @@
 """A new plan's comments, and errors in answers."""
 
+from datetime import date
+
 NEW_EVENT = "Supper"
 
 
@@ -46,3 +48,161 @@ NEW_COURSES = """\
 # Steps follow one another as written; `takes` may be low, likely and high. `keeps` is how long a result stays good."""
 NEW_JOBS = """\
 # Work that belongs to no dish; it is done before the guests arrive unless a line says otherwise."""
+
+NEW_MENU_HEAD = """\
+# A plan from a menu: every line can be changed. What nobody said is marked `assumed`; the host's hours, the jobs and
+# how long each course is eaten are assumed, too.
+# Planning help only: the label on the food, your local food-safety code and a thermometer decide."""
+ASSUMED = "# assumed"
+ASSUMED_GLASS = "# assumed: a glass each"
+MENU_EMPTY = "the menu is empty; write a line a course, for example Main: braised duck legs; green beans"
+MENU_NO_DISHES = "the menu names no dish; write a line a course, for example Main: braised duck legs; green beans"
+MENU_BY_GAPS = "no course is named; what stands between empty lines is taken for a course"
+MENU_BY_DISH = "some dishes stand in no course; they are put where such dishes usually are, else into the main"
+
+
+def assumed_hours(start: str | None, end: str | None) -> str:
+    return f"# assumed: {'when it ends' if start else 'when it begins' if end else 'both hours'}"
+
+
+def at_line(line: int, text: str) -> str:
+    return f"line {line}: {text}"
+
+
+def menu_too_long(lines: int, dishes: int) -> str:
+    return f"a menu has at most {lines} lines and {dishes} dishes"
+
+
+def menu_line_too_long(most: int) -> str:
+    return f"a line has at most {most} characters; put dishes on lines of their own"
+
+
+def menu_dish_too_long(most: int) -> str:
+    return f"a dish's name has at most {most} characters; put a semicolon between dishes"
+
+
+def menu_too_many_dishes(count: int, most: int) -> str:
+    return f"there are {count} dishes; a plan from a menu takes up to {most}"
+
+
+def menu_too_many_courses(count: int, most: int) -> str:
+    return f"there are {count} courses; a plan from a menu takes up to {most}"
+
+
+def menu_course_number(n: int) -> str:
+    return f"Course {n}"
+
+
+def menu_course_twice(name: str, line: int) -> str:
+    return f"{name} is named on line {line} too; give one of them another name"
+
+
+def menu_dish_twice(dish: str) -> str:
+    return f"{dish!r} is named twice; say how they differ, for example {dish} for the children"
+
+
+def menu_no_dish(line: int, name: str) -> str:
+    return at_line(line, f"{name} has no dish and is left out")
+
+
+def menu_not_understood(line: int, said: str) -> str:
+    return at_line(line, f"{said!r} is not understood and is left out")
+
+
+def menu_not_used(line: int, said: str) -> str:
+    return at_line(line, f"{said!r} has no place in a plan and is left out")
+
+
+def menu_taken_for_event(line: int, said: str) -> str:
+    return at_line(line, f"{said!r} is taken for the evening's name")
+
+
+def menu_joined(line: int, said: str, course: str) -> str:
+    return at_line(line, f"{said!r} is taken into {course}, the course above")
+
+
+def menu_host_counted(line: int, said: str, guests: str) -> str:
+    return at_line(line, f"{said!r}: you are taken to be among them, so {guests} guest{'s' if guests != '1' else ''}")
+
+
+def menu_without_you(line: int, said: str) -> str:
+    return at_line(line, f"{said!r}: you are taken not to be among them")
+
+
+def menu_second_hour(line: int, clock: str) -> str:
+    return at_line(line, f"a second hour, {clock}, is left out; a course takes one, for example Main 20:30: …")
+
+
+def menu_far_day(line: int, said: str, day: date) -> str:
+    return at_line(line, f"{said!r} is taken as {day.day} {day:%B %Y}")
+
+
+def menu_two_days(said: str) -> str:
+    return f"{said!r} may be two days; write for example 5 Dec or 2026-12-05"
+
+
+def menu_next_weekday(said: str) -> str:
+    return f"{said!r} may be two days; write for example 5 Dec or 2026-12-05"
+
+
+def menu_other_weekday(said: str, day: date) -> str:
+    return f"{said!r}: {day.day} {day:%B %Y} is a {day:%A}; correct one of the two"
+
+
+def menu_bare_hour(line: int, said: str, clock: str) -> str:
+    return at_line(line, f"{said!r} is taken as {clock}")
+
+
+def menu_no_such_weekday(said: str) -> str:
+    return f"{said!r}: there is no such day in the next two months; write for example 5 Dec or 2026-12-05"
+
+
+def menu_said_twice(name: str, first: str, second: str) -> str:
+    what = {"date": "the day", "arrive": "the arrival", "zone": "the time zone", "event": "the name"}.get(name, name)
+    return f"{what} is said twice, {first} and {second}; leave one"
+
+
+def menu_guests_differ(said: int, listed: int) -> str:
+    return f"{said} guests are said and {listed} are listed (you not among them); correct one of the two"
+
+
+def menu_whose(need: str) -> str:
+    return f"{need!r} stands where a name is looked for; say whose it is: Ines, {need}"
+
+
+def menu_need(said: str) -> str:
+    return (
+        f"{said!r} reads like what a guest must not eat; write it beside the name, for example "
+        "Guests: Ines, no tree nuts; or name the dish without it"
+    )
+
+
+def menu_guest_too_long(most: int) -> str:
+    return f"a guest has at most {most} characters; put a semicolon between guests"
+
+
+def menu_guest_twice(name: str) -> str:
+    return f"{name!r} is listed twice; give one of them another name"
+
+
+def menu_helper(said: str) -> str:
+    return f"{said!r} does not say who helps when; write for example Dan helps from 18:00 to 22:00"
+
+
+def menu_helper_eats(name: str, *, among_others: bool) -> str:
+    if among_others:
+        return f"{name} helps, and is taken to be one of the guests who are not named"
+    return f"{name} helps and is not among the guests; write {name} there, or `hired: yes` if they do not eat"
+
+
+def menu_helper_twice(name: str) -> str:
+    return f"{name} helps twice; write both hours into the plan"
+
+
+def menu_room(said: str, most: float) -> str:
+    return f"{said!r} is no room for food; write litres up to {most:g}, for example fridge 60 l"
+
+
+def menu_too_soon(course: str, at: str, above: str | None, least: str) -> str:
+    after = f"{above} needs until {least}" if above else f"the guests come at {least}"
+    return f"{course} at {at} is too soon: {after}"

@@ -3,6 +3,7 @@
 from board.output.words.calendar import *
 from board.output.words.lessons import *
 from board.output.words.logs import *
+from board.output.words.menus import *
 from board.output.words.odds import *
 from board.output.words.provisions import *
 from board.output.words.sheet import *

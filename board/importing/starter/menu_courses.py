@@ -1,0 +1,119 @@
+"""A menu's courses → courses to write: when each is on the table, and its dishes by a way of cooking. Pure."""
+
+from collections.abc import Callable, Iterator, Sequence
+
+from board.importing.starter import words
+from board.importing.starter.menu import Menu, MenuCourse
+from board.importing.starter.not_a_menu import NotAMenu
+from board.importing.starter.placeholders import EATEN, Course
+from board.importing.ways import ways
+from board.plan.edit.yaml_text import scalar
+from board.plan.model.drinking import parse_pairing
+from board.plan.phrases.when import clock_of, is_small_hours, minute_of
+
+FIRST_STANDING, FIRST_SEATED, BETWEEN = 25, 35, 45  # minutes after the guests arrive; between courses
+SHORTEST_BETWEEN = 10
+GLASSES_A_BOTTLE = 6  # a glass each with a course; common practice, no source
+DAY = 24 * 60
+# A dish's name → its lines of a plan, as `ways.dish_lines` writes them; None where it is not known there.
+Own = Callable[[str], "list[str] | None"]
+Choose = Callable[[str], "ways.Way | None"]
+
+
+def usual_way(dish: str) -> "ways.Way | None":
+    """The most telling way of a dish; None where its words say nothing."""
+    return next(iter(ways.ways_for(dish)), None)
+
+
+def first_after(*, standing: bool) -> int:
+    """Minutes from the guests' coming to the first course."""
+    return FIRST_STANDING if standing else FIRST_SEATED
+
+
+def arrival_before(menu: Menu) -> str | None:
+    """When guests would come for a first course that has an hour; None if it has none."""
+    first = menu.courses[0]
+    if first.at is None:
+        return None
+    return clock_of((minute_of(first.at) - first_after(standing=first.standing)) % DAY)
+
+
+def course_minutes(menu: Menu, arrive: str) -> list[int]:
+    """When each course is on the table, in minutes after midnight, beyond 24 hours too: as written; between, evenly,
+    and at most 45 min apart. Raises NotAMenu where one is not after the one before, or before the guests."""
+    begin = minute_of(arrive)
+    wanted = [_wanted(course, begin) for course in menu.courses]
+    if menu.seated is not None:
+        seated = next((n for n, course in enumerate(menu.courses) if not course.standing), 0)
+        wanted[seated] = wanted[seated] if wanted[seated] is not None else minute_of(menu.seated)
+    found: list[int] = []
+    for n, course in enumerate(menu.courses):
+        said = wanted[n]
+        usual = found[-1] + BETWEEN if found else begin + first_after(standing=course.standing)
+        at = said if said is not None else min(usual, _even(found[-1] if found else begin, wanted[n:]))
+        least = found[-1] + SHORTEST_BETWEEN if found else begin
+        if at < least:
+            above = menu.courses[n - 1].name if found else None
+            raise NotAMenu(course.line, words.menu_too_soon(course.name, clock_of(at), above, clock_of(least)))
+        found.append(at)
+    return found
+
+
+def _wanted(course: MenuCourse, begin: int) -> int | None:
+    if course.at is None:
+        return None
+    late = is_small_hours(course.at) and begin >= minute_of("12:00")
+    return minute_of(course.at) + DAY * late
+
+
+def _even(before: int, wanted: Sequence[int | None]) -> int:
+    """The first of several hours that are not written, spread evenly up to the next that is."""
+    for n, said in enumerate(wanted):
+        if said is not None:
+            return before + (said - before) // (n + 1)
+    return before + DAY
+
+
+def courses_of(
+    menu: Menu, arrive: str, at: ways.Setting, choose: Choose = usual_way, own: Own | None = None
+) -> list[Course]:
+    """The courses to write. `own`: dishes of the host's own, taken before any way; `choose`: the way of a dish. Raises
+    NotAMenu for hours that cannot be."""
+    minutes = course_minutes(menu, arrive)
+    said_hours = menu.seated is not None or any(course.at is not None for course in menu.courses)
+    found = []
+    for n, (course, minute) in enumerate(zip(menu.courses, minutes, strict=True)):
+        lines = [line for dish in course.dishes for line in _dish(dish, at, choose, own)]
+        when = "" if n and not said_hours else clock_of(minute)
+        if when and course.at is None:
+            when += f"  {words.ASSUMED}"
+        keys = "".join(f"{key}\n" for key in _keys(course, at.eaters))
+        eaten = EATEN.get(course.kind or "", EATEN["starter"])
+        found.append(Course(course.name, eaten, "\n".join(lines) + "\n", keys, course.kind != "drink", when))
+    return found
+
+
+def _dish(dish: str, at: ways.Setting, choose: Choose, own: Own | None) -> list[str]:
+    known = own(dish) if own is not None else None
+    return known if known is not None else ways.dish_lines(dish, choose(dish), at)
+
+
+def _keys(course: MenuCourse, eaters: int) -> Iterator[str]:
+    if course.standing:
+        yield "standing: yes"
+    if course.outdoors:
+        yield "outdoors: yes"
+    if course.drink:
+        yield f"drink: {_drink(course.drink, eaters)}"
+
+
+def _drink(said: str, eaters: int) -> str:
+    """As it is written, where bottles are counted; else a glass each, which is assumed."""
+    try:
+        parse_pairing(said)
+    except ValueError:
+        bottles = -(-eaters // GLASSES_A_BOTTLE)
+        name = " ".join(said.replace(",", " ").split())
+        counted = f"{name}, {bottles} bottle{'s' if bottles > 1 else ''}"
+        return f"{scalar(counted)}  {words.ASSUMED_GLASS}"
+    return scalar(said)
