@@ -20,6 +20,7 @@ from board.sheet.blocks import with_moments
 from board.sheet.guesses import KEEPS, guesses
 from board.sheet.quiet import Quiet
 from board.sheet.run_sheet import Attended, CourseSlot, RunSheet, Slot
+from board.shopping.shown import amounts_of
 
 WALL, EVERYBODY = "wall", "everybody"
 
@@ -125,6 +126,7 @@ def _row(
         for last in (False, True)
     )
     told = beside
+    told += method(slot, sheet)
     told += [shared.look_for(one_line(slot.look_for))] if slot.look_for else []
     if slot.core_celsius is not None:
         told.append(shared.core(slot.core_celsius, sheet.fahrenheit))
@@ -145,6 +147,11 @@ def _row(
         ", ".join(dict.fromkeys(one_line(part.who) for part in slot.attended)) if name is None else "",
         course=slot.kind == "serve",
     )
+
+
+def method(slot: Slot, sheet: RunSheet) -> list[str]:
+    """How much goes in, then how it is done; each only where the plan says it."""
+    return [each for each in (", ".join(amounts_of(slot, sheet.units)), one_line(slot.how)) if each]
 
 
 def names_of(sheet: RunSheet) -> frozenset[str]:

@@ -93,6 +93,7 @@ FINDINGS = {
     "buying 4": "a drink that is chilled or opened, and bought by nothing",
     "buying 5": "raw meat or fish bought longer before it is begun than it keeps",
     "buying 6": "work on a food that no trip can bring in time",
+    "buying 7": "more of a food goes into a dish's steps than the dish has, or a food that it does not list",
     "table 1": "the courses together ask for more pieces than there are",
     "table 2": "one course asks for more pieces than there are",
     "table 3": "fewer chairs, or less room, than guests who sit down",

@@ -13,6 +13,7 @@ from board.facts.rule_sets import rule_set
 from board.plan.load import PlanFile
 from board.plan.model.work import Work
 from board.plan.resolve.assume import FilledWay, Task
+from board.plan.resolve.going_in import goes_in
 from board.plan.resolve.links import labels
 from board.plan.resolve.unit import writes_fahrenheit
 from board.schedule.cold import in_the_cold, rooms
@@ -37,6 +38,7 @@ from board.sheet.run_sheet import (
     RunSheet,
     Slot,
     SlotKind,
+    SoMuch,
     Use,
 )
 from board.sheet.slack import READY, latest_starts
@@ -146,6 +148,7 @@ class _Writer:
             hired_hands=tuple(name for name, hand in plan.hands.items() if hand.hired) or msgspec.UNSET,
             cold_stays=tuple(in_the_cold(self.file, self.problem, self.solution)),
             cold_litres=rooms(plan.kitchen),
+            measures=plan.units or msgspec.UNSET,
         )
 
     def _given_up(self, slots: list[Slot]) -> Iterator[GivenUp]:
@@ -205,7 +208,14 @@ class _Writer:
             raw=task.care.raw,
             noted=self._noted(task),
             plan_way=way.number,
+            method=(work.how if work else None) or msgspec.UNSET,
+            amounts=tuple(self._goes_in(task)) or msgspec.UNSET,
         )
+
+    def _goes_in(self, task: Task) -> Iterator[SoMuch]:
+        for each in goes_in(self.file.plan, task.node.loc, task.work) if task.work is not None else ():
+            low, high = each.to_have
+            yield SoMuch(each.line.food, low, high, each.line.measure)
 
     def _noted(self, task: Task) -> tuple[str, ...]:
         if task.node.kind == "serve":

@@ -107,6 +107,16 @@ class Lasts(msgspec.Struct, frozen=True, gc=False):
     high: int
 
 
+class SoMuch(msgspec.Struct, frozen=True, gc=False, omit_defaults=True):
+    """So much of a food, scaled as its dish is: `low` to `high` of `measure`, a unit as in a plan (empty: pieces);
+    both None: some, as `measure` says."""
+
+    food: str
+    low: float | None = None
+    high: float | None = None
+    measure: str = ""
+
+
 class Slot(msgspec.Struct, frozen=True, gc=False):
     """One piece of work with its time. `lasts` None: as long as it stands here, as an oven's change does.
 
@@ -115,7 +125,7 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
     `cooks`: the class of food it cooks. `hold_minutes`: how long its core is held at `core_celsius`. `exposed`: while
     it lasts, what spoils stands neither hot nor cold enough. `fresh`: cooked through, so that a new clock begins.
     `raw`: what its dish has in it that is raw and wants cooking, in the plan's words. `noted`: what its host noted
-    of it on evenings before; of a course, at its serving.
+    of it on evenings before; of a course, at its serving. `how`: its method; `goes_in`: what goes in as it begins.
     """
 
     id: str
@@ -151,6 +161,18 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
     # The same among the ways of the plan. Not written where there is none: so an older log keeps its mark, by which
     # plans and the cook's book name it.
     plan_way: int | msgspec.UnsetType = msgspec.UNSET
+    method: str | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="how")
+    amounts: tuple[SoMuch, ...] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="goes_in")
+
+    @property
+    def how(self) -> str:
+        """Its method; empty where the plan gives none."""
+        return "" if self.method is msgspec.UNSET else self.method
+
+    @property
+    def goes_in(self) -> tuple[SoMuch, ...]:
+        """What goes in as it begins."""
+        return () if self.amounts is msgspec.UNSET else self.amounts
 
     @property
     def name(self) -> str:
@@ -282,6 +304,12 @@ class RunSheet(msgspec.Struct, frozen=True, gc=False):
     hired_hands: tuple[str, ...] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="hired")
     cold_stays: tuple[InCold, ...] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="cold")
     cold_litres: dict[str, float] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="cold_room")
+    measures: str | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="units")
+
+    @property
+    def units(self) -> str | None:
+        """The plan's measures, `metric` or `us`; None: as written."""
+        return None if self.measures is msgspec.UNSET else self.measures
 
     @property
     def hired(self) -> tuple[str, ...]:

@@ -20,6 +20,7 @@ from board.sheet.company import host_of
 from board.sheet.quiet import leads_to
 from board.sheet.run_sheet import RunSheet, Slot
 from board.sheet.told import Caution
+from board.shopping.shown import amounts_of
 from board.view import words
 from board.view.countdown import countdown, length
 from board.view.present import Present
@@ -29,6 +30,7 @@ from board.view.standing import Standings, Stands
 
 TIGHT_MINUTES = 3  # less slack than this is tight
 MANY_COMING = 12
+HOW_CELLS = 600  # of a method, at most
 NAMING_LETTERS = 4  # a shorter word names no dish
 JUMP_TOLD_SECONDS = 120  # how long a jump of the clock is shown
 
@@ -53,6 +55,8 @@ class CallView:
     then: str | None = None  # the slot that the same key begins
     why: str = ""  # why it stands first
     caution: str = ""  # of flame, hot fat or a blade in it
+    how: str = ""  # its method, as it begins
+    amounts: str = ""  # what goes in then
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,6 +83,8 @@ class BoardView:
     headline: str  # what to say when no call is due
     detail: str
     busy: CallKey | None  # the end of the step in hand
+    how: str  # the method of that step
+    amounts: str  # what goes in
     keeping: tuple[Stands, ...]  # the most urgent first
     courses: tuple[tuple[str, str], ...]  # every course: its name, and when it goes or went out, in words
     seated: str = ""  # until when the guests sit over a course
@@ -131,6 +137,8 @@ class Viewer:
             headline=headline,
             detail=detail,
             busy=busy,
+            how=_how(self.slots[busy[0]]) if busy is not None else "",
+            amounts=self.amounts(self.slots[busy[0]]) if busy is not None else "",
             keeping=self.standings.lines(at),
             ahead=tuple(course.is_ahead for course in at.forecast.courses),
             seated=self._seated(at),
@@ -188,7 +196,13 @@ class Viewer:
             insistence=insistence(call, at.now) if is_due else 1,
             already=words.DONE_ALREADY if call.overtaken else "",
             caution=" · ".join(words.CALL_CAUTIONS[topic] for topic in self.dangers.get(slot.name, ())),
+            how=_how(slot) if call.part == "start" else "",
+            amounts=self.amounts(slot) if call.part == "start" else "",
         )
+
+    def amounts(self, slot: Slot) -> str:
+        """What goes in as it begins, in one line; empty if the plan names nothing."""
+        return ", ".join(amounts_of(slot, self.sheet.units))
 
     def _look_for(self, slot: Slot, call: Call) -> str:
         """How to tell that it is done; for a course going out, which plates differ; then notes from past evenings."""
@@ -327,6 +341,10 @@ class Viewer:
         if any(self.is_for(call) for call in at.due) or hands_on(self.sheet, at, self.who) is not None:
             return None
         return next((call.due for call in _heard(at.coming) if self.is_for(call)), None)
+
+
+def _how(slot: Slot) -> str:
+    return one_line(slot.how, HOW_CELLS)
 
 
 def _heard(calls: tuple[Call, ...]) -> tuple[Call, ...]:

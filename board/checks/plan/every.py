@@ -13,6 +13,7 @@ from board.checks.plan import (
     capacity,
     completeness,
     cooking,
+    going_in,
     holding,
     how_hot,
     keeping,
@@ -78,6 +79,7 @@ CHECKS: tuple[Check, ...] = (
     buying.trips_have_a_place,
     buying.what_is_poured_is_bought,
     buying.food_is_bought_before_it_is_used,
+    going_in.no_more_goes_in_than_there_is,
 )
 
 
