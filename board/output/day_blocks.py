@@ -13,7 +13,7 @@ from zoneinfo import ZoneInfo
 from board.base import words as shared
 from board.base.plain import one_line
 from board.output import words
-from board.output.leaves import method, name_with_dish, names_of, says, telling_words, where_of
+from board.output.leaves import left_by, method, name_with_dish, names_of, says, telling_words, where_of
 from board.sheet import said
 from board.sheet.blocks import Block, Piece, blocks, day_of, with_moments
 from board.sheet.guesses import guesses
@@ -117,6 +117,7 @@ class _Lines:
         yield from method(slot, self.sheet)
         if slot.look_for:
             yield shared.look_for(one_line(slot.look_for))
+        yield from left_by(slot, self.sheet)
         if slot.core_celsius is not None:
             yield shared.core(slot.core_celsius, self.sheet.fahrenheit)
         yield from (shared.noted(one_line(note)) for note in slot.noted)

@@ -18,9 +18,10 @@ from board.plan.resolve.assumed import Assumed
 from board.sheet import quiet, said
 from board.sheet.blocks import with_moments
 from board.sheet.guesses import KEEPS, guesses
+from board.sheet.left import keeps
 from board.sheet.quiet import Quiet
 from board.sheet.run_sheet import Attended, CourseSlot, RunSheet, Slot
-from board.shopping.shown import amounts_of
+from board.sheet.shown import amounts_of
 
 WALL, EVERYBODY = "wall", "everybody"
 
@@ -128,6 +129,7 @@ def _row(
     told = beside
     told += method(slot, sheet)
     told += [shared.look_for(one_line(slot.look_for))] if slot.look_for else []
+    told += left_by(slot, sheet)
     if slot.core_celsius is not None:
         told.append(shared.core(slot.core_celsius, sheet.fahrenheit))
     if hands := _hands(slot, zone, name):
@@ -152,6 +154,11 @@ def _row(
 def method(slot: Slot, sheet: RunSheet) -> list[str]:
     """How much goes in, then how it is done; each only where the plan says it."""
     return [each for each in (", ".join(amounts_of(slot, sheet.units)), one_line(slot.how)) if each]
+
+
+def left_by(slot: Slot, sheet: RunSheet) -> list[str]:
+    """What it leaves over, to be kept."""
+    return [keeps(sheet, left) for left in sheet.left if left.slot == slot.id]
 
 
 def names_of(sheet: RunSheet) -> frozenset[str]:

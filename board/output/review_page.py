@@ -113,6 +113,7 @@ def _what_was(review: Review, zone: ZoneInfo) -> Iterator[str]:
     yield from _readings(review, zone)
     yield from _kept(review)
     yield from _put_away(review, zone)
+    yield from _list(shared.LEFT_TO_USE, review.left)
     yield from _list(words.SLIPPED, slips, "short")
 
 

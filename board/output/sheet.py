@@ -15,7 +15,7 @@ from board.checks.sheet.clocks import dish_clocks
 from board.output import words
 from board.output.cold import cold_lines
 from board.output.day_blocks import BlockLines, day_lines, what_with_moments
-from board.output.leaves import Leaf, course_line, method, where_of
+from board.output.leaves import Leaf, course_line, left_by, method, where_of
 from board.output.moved import moved_lines
 from board.output.rests import without_rest
 from board.output.tables import cell, paragraph, table
@@ -227,6 +227,7 @@ def _groups(sheet: RunSheet, by: str) -> Iterable[tuple[str, list[Slot]]]:
 def _what(sheet: RunSheet, slot: Slot, guessed: Sequence[Assumed]) -> str:
     tail = method(slot, sheet)
     tail += [shared.look_for(slot.look_for)] if slot.look_for else []
+    tail += left_by(slot, sheet)
     if slot.core_celsius is not None:
         tail.append(shared.core(slot.core_celsius))
     tail += [shared.noted(note) for note in slot.noted]

@@ -54,6 +54,18 @@ def outside_form(sheet: RunSheet, *, valid: bool) -> dict[str, Any]:
                 "goes_in": [
                     {"food": each.food, "low": each.low, "high": each.high, "unit": each.measure} for each in s.goes_in
                 ],
+                "leaves": [
+                    {
+                        "food": left.what.food,
+                        "low": left.what.low,
+                        "high": left.what.high,
+                        "unit": left.what.measure,
+                        "use_by": iso(left.use_by(s.end)),
+                        "needed_by": [need.dish for need in left.needed_by],
+                    }
+                    for left in sheet.left
+                    if left.slot == s.id
+                ],
                 "give_minutes": s.give_minutes,
                 "noted": list(s.noted),
                 "assumed": said.guessed(guessed.get(s.id, ())),

@@ -86,6 +86,7 @@ FINDINGS = {
     "guests 9": "to be asked about for a diet",
     "guests 10": "dishes for fewer than will eat",
     "guests 11": "a guest who is served nothing in a course",
+    "guests 12": "a dish makes less than those who are served it are to get, or far more",
     # buying, laying, and what is still uncertain
     "buying 1": "a pack or price of a food that nothing needs",
     "buying 2": "a price by the pack, and no pack",
@@ -94,6 +95,7 @@ FINDINGS = {
     "buying 5": "raw meat or fish bought longer before it is begun than it keeps",
     "buying 6": "work on a food that no trip can bring in time",
     "buying 7": "more of a food goes into a dish's steps than the dish has, or a food that it does not list",
+    "buying 8": "what one dish leaves over, another needs",
     "table 1": "the courses together ask for more pieces than there are",
     "table 2": "one course asks for more pieces than there are",
     "table 3": "fewer chairs, or less room, than guests who sit down",

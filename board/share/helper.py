@@ -11,7 +11,7 @@ from board.evening.events import Part
 from board.evening.wishes import HelperDone, Refusal
 from board.share import words
 from board.sheet.run_sheet import Slot
-from board.shopping.shown import amounts_of
+from board.sheet.shown import amounts_of
 from board.view.board import Viewer, answer_word, how_it_stands
 from board.view.countdown import length
 from board.view.present import Present

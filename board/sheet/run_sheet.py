@@ -4,6 +4,7 @@ All moments are aware datetimes in UTC. It is stored with msgspec, so that openi
 plan's models nor the solver.
 """
 
+from datetime import datetime, timedelta
 from typing import Literal
 
 import msgspec
@@ -276,6 +277,31 @@ class InCold(msgspec.Struct, frozen=True, gc=False):
     bought: bool = False
 
 
+class NeededBy(msgspec.Struct, frozen=True, gc=False):
+    """A dish that needs the food of what another leaves over: how much, and when it takes it up. `in_time`: after it is
+    left and before it is too old."""
+
+    course: str
+    dish: str
+    much: SoMuch
+    start: Moment
+    in_time: bool = True
+
+
+class LeftOver(msgspec.Struct, frozen=True, gc=False):
+    """What a slot leaves over, how many days it then keeps in the fridge and by which source, and who needs it."""
+
+    slot: str
+    what: SoMuch
+    days: int
+    source: str
+    needed_by: tuple[NeededBy, ...] = ()
+
+    def use_by(self, left: datetime) -> datetime:
+        """By when it is used, left at that moment."""
+        return left + timedelta(days=self.days)
+
+
 class RunSheet(msgspec.Struct, frozen=True, gc=False):
     """The computed timetable. `slots` stand in an order in which nothing comes before what it waits for."""
 
@@ -304,7 +330,13 @@ class RunSheet(msgspec.Struct, frozen=True, gc=False):
     hired_hands: tuple[str, ...] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="hired")
     cold_stays: tuple[InCold, ...] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="cold")
     cold_litres: dict[str, float] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="cold_room")
+    lefts: tuple[LeftOver, ...] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="left")
     measures: str | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="units")
+
+    @property
+    def left(self) -> tuple[LeftOver, ...]:
+        """What its steps leave over for another use."""
+        return () if self.lefts is msgspec.UNSET else self.lefts
 
     @property
     def units(self) -> str | None:

@@ -1,4 +1,4 @@
 """What to buy, when and where.
 
-For the other rooms: `errands`, `freezer`, `items`, `rows`, `shown`, `ticks`.
+For the other rooms: `errands`, `freezer`, `items`, `rows`, `ticks`.
 """

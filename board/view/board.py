@@ -17,10 +17,11 @@ from board.evening.readings import held_since, last_reading, wants_reading
 from board.evening.state import CallKey, State
 from board.sheet import said
 from board.sheet.company import host_of
+from board.sheet.left import keeps
 from board.sheet.quiet import leads_to
 from board.sheet.run_sheet import RunSheet, Slot
+from board.sheet.shown import amounts_of
 from board.sheet.told import Caution
-from board.shopping.shown import amounts_of
 from board.view import words
 from board.view.countdown import countdown, length
 from board.view.present import Present
@@ -166,7 +167,8 @@ class Viewer:
                 view = replace(view, ends=ended.key, answer=answer)
             elif call.then is not None and view.answer == words.DONE_END:
                 begins = words.ends_then_begins(one_line(self.slots[call.then].name, 30))
-                view = replace(view, then=call.then, answer=begins)
+                begun = self.slots[call.then]
+                view = replace(view, then=call.then, answer=begins, how=_how(begun), amounts=self.amounts(begun))
             if not found and call.give_minutes is not None and call.give_minutes < TIGHT_MINUTES:
                 view = replace(view, why=self._holds_up(call.slot))
             found.append(view)
@@ -212,6 +214,8 @@ class Viewer:
             told += [words.plates([one_line(said.plate(each), 120) for each in plates])] if plates else []
         elif slot.look_for and call.part in ("look-in", "end"):
             told.append(one_line(shared.look_for(slot.look_for)))
+        if call.part == "end":
+            told += [keeps(self.sheet, left) for left in self.sheet.left if left.slot == slot.id]
         if slot.noted:  # newest first: the oldest is cut if they do not fit
             told.append(shared.noted(" · ".join(one_line(note, 160) for note in reversed(slot.noted))))
         return " · ".join(told)

@@ -108,6 +108,7 @@ class _Page:
             *self._named(shared.REVIEW_LEFT_OPEN, _listed(of.left_open()) if of.closed else []),
             *self._named(shared.CLOSING_KEPT, kept),
             *self._put_away(),
+            *self._named(shared.LEFT_TO_USE, of.left),
             *self._named(shared.CLOSING_READINGS, [*readings, *unread, *cold_words(of, self.at)]),
             *self._named(shared.REVIEW_NOTES, notes),
         ]

@@ -18,6 +18,7 @@ from board.checks.plan import (
     how_hot,
     keeping,
     never_harmless,
+    portions,
     tableware,
 )
 from board.checks.plan import presence as hours
@@ -42,6 +43,7 @@ CHECKS: tuple[Check, ...] = (
     fit.work_fits_somebodys_hours,
     keeping.results_keep_until_they_are_taken_up,
     completeness.dishes_feed_the_guests,
+    portions.portions_suffice,
     completeness.fridge_room_is_given,
     completeness.names_are_not_the_programs_own,
     completeness.guesses_are_confirmed,

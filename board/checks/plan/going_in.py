@@ -2,15 +2,15 @@
 
 from collections.abc import Iterator
 
-from board.facts.called import same_food
 from board.plan.load import PlanFile
 from board.plan.model.courses import Dish
 from board.plan.model.work import Job
 from board.plan.phrases.phrase import near
 from board.plan.places import Loc
-from board.plan.resolve.amounts import EACH, Amount, measure_for, standard_of
+from board.plan.resolve.amounts import Amount, standard_of
 from board.plan.resolve.going_in import Reckoned, listed, reckoned, unlisted
 from board.plan.snag import Snag, Weight
+from board.sheet.shown import amount_words
 
 
 def no_more_goes_in_than_there_is(file: PlanFile) -> list[Snag]:
@@ -53,22 +53,7 @@ def _snag(file: PlanFile, whole: Dish | Job, loc: Loc, each: Reckoned) -> Snag:
 
 
 def _figures(amounts: tuple[Amount, ...], each: Reckoned, units: str | None) -> str:
-    """In the unit of the plan, if there is but one for this food."""
-    unit = next(iter(each.units)) if len(each.units) == 1 else None
-    one = None
-    if unit is not None:
-        one = measure_for(same_food(each.food), {unit}, standard_of(units)).amount(1.0, 1.0, unit)
-    return " and ".join(_figure(amount, one, unit or "") for amount in amounts)
-
-
-def _figure(amount: Amount, one: Amount | None, unit: str) -> str:
-    kind, size = ("" if amount.kind == EACH else amount.kind), 1.0
-    if one is not None and one.kind == amount.kind and one.low:
-        kind, size = unit, one.low
-    if amount.low is None or amount.high is None:
-        return f"a {kind}" if kind else "some"
-    low, high = f"{amount.low / size:.4g}", f"{amount.high / size:.4g}"
-    return f"{low if low == high else f'{low} to {high}'} {kind}".strip()
+    return " and ".join(amount_words(amount, units, each.units) for amount in amounts)
 
 
 def _name(whole: Dish | Job) -> str:

@@ -23,7 +23,7 @@ def snags(has: str, first: str, second: str = "") -> list[Snag]:
     [
         ("3 eggs", "2 eggs", "2 eggs", "Pie uses 4 eggs, and has 3"),
         ("250 g butter", "0.2 kg butter", "100 g butter", "Pie uses 300 g butter, and has 250 g"),
-        ("2 cups oats", "3 cups oats", "", "Pie uses 3 cup oats, and has 2 cup"),
+        ("2 cups oats", "3 cups oats", "", "Pie uses 3 cups oats, and has 2 cups"),
     ],
 )
 def test_more_than_the_dish_has(has: str, first: str, second: str, says: str) -> None:
