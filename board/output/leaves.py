@@ -218,4 +218,5 @@ def _notes(sheet: RunSheet) -> Iterable[str]:
     yield from (shared.stop_line(one_line(said.stop(stop))) for stop in sheet.stops)
     yield from map(one_line, said.all_given_up(sheet))
     yield from (shared.noted(one_line(note)) for note in sheet.noted)
+    yield from (one_line(words.recipe_from(dish, source), 300) for dish, source in sheet.sources.items())
     yield from (one_line(said.caution(caution)) for caution in sheet.cautions)

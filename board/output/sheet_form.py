@@ -82,4 +82,5 @@ def outside_form(sheet: RunSheet, *, valid: bool) -> dict[str, Any]:
         "cautions": [said.caution(each) for each in sheet.cautions],
         "noted": list(sheet.noted),
         "cold": cold_form(sheet),
+        "sources": sheet.sources,
     }

@@ -153,6 +153,7 @@ class _Writer:
             cold_stays=tuple(in_the_cold(self.file, self.problem, self.solution)),
             cold_litres=rooms(plan.kitchen),
             lefts=tuple(self._left(slots)) or msgspec.UNSET,
+            recipes={d.dish: d.source for c in plan.courses for d in c.dishes if d.source} or msgspec.UNSET,
             measures=plan.units or msgspec.UNSET,
         )
 

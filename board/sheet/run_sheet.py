@@ -331,12 +331,18 @@ class RunSheet(msgspec.Struct, frozen=True, gc=False):
     cold_stays: tuple[InCold, ...] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="cold")
     cold_litres: dict[str, float] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="cold_room")
     lefts: tuple[LeftOver, ...] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="left")
+    recipes: dict[str, str] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="sources")
     measures: str | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="units")
 
     @property
     def left(self) -> tuple[LeftOver, ...]:
         """What its steps leave over for another use."""
         return () if self.lefts is msgspec.UNSET else self.lefts
+
+    @property
+    def sources(self) -> dict[str, str]:
+        """Dishes whose recipe the plan says the source of."""
+        return {} if self.recipes is msgspec.UNSET else self.recipes
 
     @property
     def units(self) -> str | None:

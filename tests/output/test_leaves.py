@@ -111,6 +111,18 @@ def test_a_row_says_what_goes_in_and_how_and_so_does_the_days_sheet(lantern_shee
     assert form["goes_in"][0] == {"food": "beef shin", "low": 2.0, "high": 2.0, "unit": "kg"}
 
 
+def test_where_a_recipe_is_from_stands_below(two_cooks: RunSheet) -> None:
+    found = read_plan(
+        TWO.replace("- dish: Rice\n", "- dish: Rice\n        source: the blue notebook, page 12\n"), "two.yaml"
+    )
+    assert isinstance(found, PlanFile)
+
+    sheet = make_sheet(found, solve)
+
+    assert all("Rice: recipe from the blue notebook, page 12" in leaf.notes for leaf in leaves(sheet, EVERYBODY))
+    assert not any("recipe" in note for leaf in leaves(two_cooks, WALL) for note in leaf.notes)
+
+
 def test_a_row_names_its_dish_where_the_step_does_not(lantern_sheet: RunSheet) -> None:
     """Beef is in one dish only; whose is the braise, or the potatoes, no word of theirs says."""
     (leaf,) = leaves(lantern_sheet, WALL)

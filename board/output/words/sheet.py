@@ -266,3 +266,7 @@ def how_to_take(plan: str) -> str:
 
 def taken(plan: str) -> str:
     return f"Written to {plan}; these lines changed:"
+
+
+def recipe_from(dish: str, source: str) -> str:
+    return f"{dish}: recipe from {source}"
