@@ -114,6 +114,8 @@ class _Lines:
         for each in held_up_by(self.slots, slot):
             if each != before:
                 yield words.waits_for(one_line(each.name))
+        if slot.decide:
+            yield words.to_decide(one_line(slot.decide))
         yield from method(slot, self.sheet)
         if slot.look_for:
             yield shared.look_for(one_line(slot.look_for))

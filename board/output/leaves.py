@@ -127,6 +127,7 @@ def _row(
         for last in (False, True)
     )
     told = beside
+    told += [words.to_decide(one_line(slot.decide))] if slot.decide else []
     told += method(slot, sheet)
     told += [shared.look_for(one_line(slot.look_for))] if slot.look_for else []
     told += left_by(slot, sheet)

@@ -225,7 +225,8 @@ def _groups(sheet: RunSheet, by: str) -> Iterable[tuple[str, list[Slot]]]:
 
 
 def _what(sheet: RunSheet, slot: Slot, guessed: Sequence[Assumed]) -> str:
-    tail = method(slot, sheet)
+    tail = [words.to_decide(one_line(slot.decide))] if slot.decide else []
+    tail += method(slot, sheet)
     tail += [shared.look_for(slot.look_for)] if slot.look_for else []
     tail += left_by(slot, sheet)
     if slot.core_celsius is not None:

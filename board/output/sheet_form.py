@@ -50,6 +50,7 @@ def outside_form(sheet: RunSheet, *, valid: bool) -> dict[str, Any]:
                     {"what": u.what, "amount": u.amount, "start": iso(u.start), "end": iso(u.end), "celsius": u.celsius}
                     for u in s.uses
                 ],
+                "decide": s.decide or None,
                 "how": s.how or None,
                 "goes_in": [
                     {"food": each.food, "low": each.low, "high": each.high, "unit": each.measure} for each in s.goes_in

@@ -75,6 +75,7 @@ FINDINGS = {
     "food 29": "dough or batter with raw flour, and nothing bakes it",
     "food 30": "raw poultry washed",
     "food 31": "a marinade that held raw meat, on cooked food unboiled",
+    "food 32": "a question may leave out what makes food safe",
     "guests 1": "an allergy met, gluten for a coeliac, or what harms the old, very young, pregnant or ill",
     "guests 2": "to be asked about for an allergy, or for who is more easily harmed",
     "guests 3": "foods nobody knows, in a dish that matters",

@@ -146,8 +146,13 @@ class Review:
         return sorted((k for k in self.kept if k.stood_minutes), key=lambda k: -k.share)
 
     def left_out(self) -> list[StepReview]:
-        """Steps that the host left out before they were done."""
-        return [s for s in self.steps if s.status == "left-out" and s.finished is None]
+        """Steps that the host left out before they were done; not those that a question left to them."""
+        return [s for s in self.steps if s.status == "left-out" and s.finished is None and not s.slot.decide]
+
+    def decided(self) -> list[tuple[str, bool]]:
+        """Each question that was answered, and whether with a yes."""
+        answered = (s for s in self.steps if s.slot.decide and (s.started is not None or s.status == "left-out"))
+        return [(s.slot.decide, s.started is not None) for s in answered]
 
     def not_reached(self) -> list[StepReview]:
         """Steps that never began."""

@@ -215,6 +215,7 @@ class _Writer:
             noted=self._noted(task),
             plan_way=way.number,
             method=(work.how if work else None) or msgspec.UNSET,
+            question=(work.decide if work else None) or msgspec.UNSET,
             amounts=tuple(self._goes_in(task)) or msgspec.UNSET,
         )
 

@@ -207,7 +207,7 @@ class CallPanel(Lines):
             lines = [((line, ""),) for line in wrap_words(told, room)] if told else []
             beside = [(chosen.look_for, ""), (chosen.caution, "bold")]
             after = [((line, role),) for text, role in beside if text for line in wrap_words(text, room)]
-            keys = words.answer_keys(chosen.answer, chosen.already) if chosen.answer else keys
+            keys = words.answer_keys(chosen.answer, chosen.already, chosen.refuse) if chosen.answer else keys
             title = chosen.headline
         others = sum(1 for call in view.due if chosen is None or call.key not in (chosen.key, chosen.ends))
         self._hints = _wrapped(keys, room - cell_len(words.also_waiting(others)))

@@ -127,6 +127,7 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
     it lasts, what spoils stands neither hot nor cold enough. `fresh`: cooked through, so that a new clock begins.
     `raw`: what its dish has in it that is raw and wants cooking, in the plan's words. `noted`: what its host noted
     of it on evenings before; of a course, at its serving. `how`: its method; `goes_in`: what goes in as it begins.
+    `decide`: what is asked at its start; it is begun on a yes, and left out on a no.
     """
 
     id: str
@@ -163,12 +164,18 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
     # plans and the cook's book name it.
     plan_way: int | msgspec.UnsetType = msgspec.UNSET
     method: str | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="how")
+    question: str | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="decide")
     amounts: tuple[SoMuch, ...] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="goes_in")
 
     @property
     def how(self) -> str:
         """Its method; empty where the plan gives none."""
         return "" if self.method is msgspec.UNSET else self.method
+
+    @property
+    def decide(self) -> str:
+        """What is asked at its start; empty where it is simply done."""
+        return "" if self.question is msgspec.UNSET else self.question
 
     @property
     def goes_in(self) -> tuple[SoMuch, ...]:

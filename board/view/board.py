@@ -58,6 +58,7 @@ class CallView:
     caution: str = ""  # of flame, hot fat or a blade in it
     how: str = ""  # its method, as it begins
     amounts: str = ""  # what goes in then
+    refuse: str = ""  # the answer that leaves it out, where it asks a question
 
 
 @dataclass(frozen=True, slots=True)
@@ -162,10 +163,11 @@ class Viewer:
         for call in at.due:
             view = self.call(call, at, is_due=True)
             ended = in_hand.get(call.slot) if call.part == "start" else None
-            if ended is not None and not wants_reading(at.state, self.slots[ended.slot]):
+            asks = self.slots[call.then or call.slot].decide  # it wants an answer of its own
+            if ended is not None and not asks and not wants_reading(at.state, self.slots[ended.slot]):
                 answer = words.ends_and_begins(one_line(self.slots[ended.slot].name, 30))
                 view = replace(view, ends=ended.key, answer=answer)
-            elif call.then is not None and view.answer == words.DONE_END:
+            elif call.then is not None and not asks and view.answer == words.DONE_END:
                 begins = words.ends_then_begins(one_line(self.slots[call.then].name, 30))
                 begun = self.slots[call.then]
                 view = replace(view, then=call.then, answer=begins, how=_how(begun), amounts=self.amounts(begun))
@@ -198,6 +200,7 @@ class Viewer:
             insistence=insistence(call, at.now) if is_due else 1,
             already=words.DONE_ALREADY if call.overtaken else "",
             caution=" · ".join(words.CALL_CAUTIONS[topic] for topic in self.dangers.get(slot.name, ())),
+            refuse=shared.NO if slot.decide and call.part == "start" else "",
             how=_how(slot) if call.part == "start" else "",
             amounts=self.amounts(slot) if call.part == "start" else "",
         )
@@ -374,9 +377,16 @@ def headline(slot: Slot, call: Call) -> str:
     if call.part == "end":
         usual = words.call_in_hand if call.in_hand else words.call_end
         return said.call_at_end(slot) or usual(slot.name)
+    if slot.decide:
+        return question(slot)
     started = said.call_at_start(slot) or words.call_start(slot.name)
     turned = said.turned_at_start(slot)
     return started if turned is None else words.call_turned(turned, started)
+
+
+def question(slot: Slot) -> str:
+    """What it asks: `Thin it?`"""
+    return words.call_start(slot.decide.rstrip("? ")) + "?"
 
 
 def _names(text: str, dish: str, *, all_words: bool) -> bool:
@@ -391,6 +401,8 @@ def answer_word(slot: Slot, call: Call, state: State) -> str:
         return words.READ_FIRST
     if call.part == "look-in":
         return words.DONE_LOOK
+    if call.part == "start" and slot.decide:
+        return shared.YES
     if call.part == "end" or slot.start == slot.end:
         return words.DONE_END
     return words.DONE_BEGIN

@@ -47,6 +47,11 @@ def _clipped(line: PageLine, width: int) -> PageLine:
     return tuple(kept)
 
 
+def decided_words(of: Review) -> list[str]:
+    """Each question with its answer. Not yet safe to show."""
+    return [shared.decided(question, shared.YES if yes else shared.NO) for question, yes in of.decided()]
+
+
 class _Page:
     def __init__(self, evening: Review, width: int) -> None:
         self.evening, self.width = evening, width
@@ -104,6 +109,7 @@ class _Page:
             *self._named(shared.STOPS_ACCEPTED, [shared.stop_line(said.stop(stop)) for stop in of.stops]),
             *self._named(shared.REVIEW_RAN_OVER, over[: self.most] or [shared.REVIEW_NOTHING_OVER]),
             *self._named(shared.REVIEW_LEFT_OUT, _listed(of.left_out())),
+            *self._named(shared.DECIDED, decided_words(of)),
             *self._named(shared.REVIEW_NOT_REACHED, _listed(of.not_reached()) if of.closed else []),
             *self._named(shared.REVIEW_LEFT_OPEN, _listed(of.left_open()) if of.closed else []),
             *self._named(shared.CLOSING_KEPT, kept),

@@ -12,6 +12,14 @@ def taken_back(what: str) -> str:
     return f"undone: {what}"
 
 
+YES, NO = "yes", "no"
+
+
+def decided(question: str, answer: str) -> str:
+    """`Thin it? yes`"""
+    return f"{question} {answer}"
+
+
 def left_out(name: str) -> str:
     return f"left out: {name}"
 

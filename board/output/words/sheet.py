@@ -270,3 +270,7 @@ def taken(plan: str) -> str:
 
 def recipe_from(dish: str, source: str) -> str:
     return f"{dish}: recipe from {source}"
+
+
+def to_decide(question: str) -> str:
+    return f"decide: {question}"
