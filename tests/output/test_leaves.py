@@ -111,6 +111,17 @@ def test_a_row_says_what_goes_in_and_how_and_so_does_the_days_sheet(lantern_shee
     assert form["goes_in"][0] == {"food": "beef shin", "low": 2.0, "high": 2.0, "unit": "kg"}
 
 
+def test_a_question_stands_with_its_step(two_cooks: RunSheet) -> None:
+    found = read_plan(TWO.replace("takes: 20 min,", "takes: 20 min, decide: with saffron?,"), "two.yaml")
+    assert isinstance(found, PlanFile)
+
+    (leaf,) = leaves(make_sheet(found, solve), WALL)
+
+    assert [row.told[0] for day in leaf.days for row in day.rows if row.what.startswith("cook the rice")] == [
+        "decide: with saffron?"
+    ]
+
+
 def test_where_a_recipe_is_from_stands_below(two_cooks: RunSheet) -> None:
     found = read_plan(
         TWO.replace("- dish: Rice\n", "- dish: Rice\n        source: the blue notebook, page 12\n"), "two.yaml"

@@ -14,11 +14,13 @@ from board.sheet.shown import amount_words
 
 
 def no_more_goes_in_than_there_is(file: PlanFile) -> list[Snag]:
-    """buying 7: more of a food goes into the steps of a dish or job than it has, or a food that it does not list; asked
-    where the two are in units that nothing here compares."""
+    """buying 7: more of a food goes into the steps of a dish or job than it has, or a food that it does not list,
+    unless a question decides whether it goes in; asked where the two are in units that nothing here compares."""
     found = []
     for loc, whole in _wholes(file):
-        found += [_unlisted(file, whole, (*loc, *at), line.food) for at, line in unlisted(whole)]
+        found += [
+            _unlisted(file, whole, (*loc, *at), line.food) for at, line in unlisted(whole) if not _is_asked(whole, at)
+        ]
         for each in reckoned(whole, standard_of(file.plan.units)):
             if each.verdict != "fits":
                 found.append(_snag(file, whole, loc, each))
@@ -31,6 +33,12 @@ def _wholes(file: PlanFile) -> Iterator[tuple[Loc, Dish | Job]]:
             yield ("courses", c, "dishes", d), dish
     for j, job in enumerate(file.plan.jobs):
         yield ("jobs", j), job
+
+
+def _is_asked(whole: Dish | Job, at: Loc) -> bool:
+    """Whether it is used on a yes only: bought, and in no list of what is always in it."""
+    work = whole if isinstance(whole, Job) else whole.steps[int(at[1])]
+    return work.decide is not None
 
 
 def _unlisted(file: PlanFile, whole: Dish | Job, loc: Loc, food: str) -> Snag:

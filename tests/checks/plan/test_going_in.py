@@ -88,6 +88,15 @@ def test_a_food_that_only_a_step_names_is_weighed_for_the_guests(more: str, verd
     assert matrix(found).answers[0, 0].verdict is verdict
 
 
+def test_what_a_question_may_add_is_bought_and_weighed_and_not_asked_of_the_list() -> None:
+    found = read(NUTS.replace("MORE", "decide: with nuts?, uses: [50 g walnuts]"))
+    assert isinstance(found, PlanFile)
+
+    assert no_more_goes_in_than_there_is(found) == []
+    assert matrix(found).answers[0, 0].verdict is Verdict.NOT_SAFE
+    assert "walnuts" in {each.item.food for each in provisions(found, make_sheet(found, solve), []).to_buy}
+
+
 def test_it_is_bought() -> None:
     found = read(NUTS.replace("MORE", "uses: [50 g walnuts]"))
     assert isinstance(found, PlanFile)
