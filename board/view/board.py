@@ -200,7 +200,7 @@ class Viewer:
             insistence=insistence(call, at.now) if is_due else 1,
             already=words.DONE_ALREADY if call.overtaken else "",
             caution=" · ".join(words.CALL_CAUTIONS[topic] for topic in self.dangers.get(slot.name, ())),
-            refuse=shared.NO if slot.decide and call.part == "start" else "",
+            refuse=words.NO if slot.decide and call.part == "start" else "",
             how=_how(slot) if call.part == "start" else "",
             amounts=self.amounts(slot) if call.part == "start" else "",
         )
@@ -402,7 +402,7 @@ def answer_word(slot: Slot, call: Call, state: State) -> str:
     if call.part == "look-in":
         return words.DONE_LOOK
     if call.part == "start" and slot.decide:
-        return shared.YES
+        return words.YES
     if call.part == "end" or slot.start == slot.end:
         return words.DONE_END
     return words.DONE_BEGIN

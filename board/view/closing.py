@@ -49,7 +49,7 @@ def _clipped(line: PageLine, width: int) -> PageLine:
 
 def decided_words(of: Review) -> list[str]:
     """Each question with its answer. Not yet safe to show."""
-    return [shared.decided(question, shared.YES if yes else shared.NO) for question, yes in of.decided()]
+    return [shared.decided(question, words.YES if yes else words.NO) for question, yes in of.decided()]
 
 
 class _Page:

@@ -12,9 +12,6 @@ def taken_back(what: str) -> str:
     return f"undone: {what}"
 
 
-YES, NO = "yes", "no"
-
-
 def decided(question: str, answer: str) -> str:
     """`Thin it? yes`"""
     return f"{question} {answer}"

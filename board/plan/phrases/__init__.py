@@ -1,5 +1,5 @@
 """A phrase in a plan ↔ a value.
 
-For the other rooms: `amounts`, `away`, `durations`, `food_safety`, `guests`, `labels`, `phrase`, `quantities`,
-`seats`, `stations`, `tableware`, `to_phrase`, `when`.
+For the other rooms: `amounts`, `away`, `durations`, `food_safety`, `guests`, `labels`, `phrase`, `portions`,
+`quantities`, `seats`, `stations`, `tableware`, `to_phrase`, `when`.
 """
