@@ -58,7 +58,7 @@ class Lessons:
     `rehearsals`: how many rehearsal logs were left out; `aside`: by evening's date, what was set aside; `strange`: how
     many steps of these evenings the plan lacks; `notes`: of fresh evenings; `touched`: whether any of those has a step
     of the plan; `came`: by course, on how many of its fresh evenings it was out within 5 min of its time, and of how
-    many."""
+    many; `decided`: what steps ask, with how often the answer was yes, and how often there was one."""
 
     lessons: tuple[Lesson, ...]
     fresh: tuple[PastEvening, ...]
@@ -69,6 +69,7 @@ class Lessons:
     notes: tuple[Note, ...] = ()
     touched: bool = True
     came: Mapping[str, tuple[int, int]] = field(default_factory=dict)
+    decided: Mapping[str, tuple[int, int]] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,8 +106,18 @@ def lessons_for(file: PlanFile, evenings: Iterable[PastEvening]) -> Lessons:
         notes=notes_for(file, fresh),
         touched=any(step.key in figures for evening in fresh for step in evening.steps),
         came=_came(file, fresh),
+        decided=_decided({*figures}, fresh),
         strange=len({step.key for evening in fresh for step in evening.steps} - set(figures)),
     )
+
+
+def _decided(steps: Set[Key], fresh: Sequence[PastEvening]) -> dict[str, tuple[int, int]]:
+    """What steps of the plan ask: how often the answer was yes, and how often there was one."""
+    found: dict[str, list[bool]] = {}
+    for key, question, yes in (each for evening in fresh for each in evening.decided):
+        if key in steps:
+            found.setdefault(question, []).append(yes)
+    return {question: (sum(answers), len(answers)) for question, answers in found.items()}
 
 
 def known_to(file: PlanFile) -> tuple[frozenset[Key], frozenset[tuple[str, Way]]]:

@@ -13,7 +13,7 @@ from zoneinfo import ZoneInfo
 from board.base import words as shared
 from board.base.plain import one_line
 from board.output import words
-from board.output.leaves import name_with_dish, names_of, says, telling_words, where_of
+from board.output.leaves import left_by, method, name_with_dish, names_of, says, telling_words, where_of
 from board.sheet import said
 from board.sheet.blocks import Block, Piece, blocks, day_of, with_moments
 from board.sheet.guesses import guesses
@@ -26,8 +26,8 @@ _VERB_AND_WHAT = re.compile(r"(\w+) (?:the )?(\w+)")
 
 @dataclass(frozen=True, slots=True)
 class StepLine:
-    """One box to tick. `tail`: minutes, where and at what heat, what it waits for, what to look for, what of
-    it is assumed, its give."""
+    """One box to tick. `tail`: minutes, where and at what heat, what it waits for, what goes in, the method, what to
+    look for, what of it is assumed, its give."""
 
     at: str
     what: str
@@ -114,8 +114,12 @@ class _Lines:
         for each in held_up_by(self.slots, slot):
             if each != before:
                 yield words.waits_for(one_line(each.name))
+        if slot.decide:
+            yield words.to_decide(one_line(slot.decide))
+        yield from method(slot, self.sheet)
         if slot.look_for:
             yield shared.look_for(one_line(slot.look_for))
+        yield from left_by(slot, self.sheet)
         if slot.core_celsius is not None:
             yield shared.core(slot.core_celsius, self.sheet.fahrenheit)
         yield from (shared.noted(one_line(note)) for note in slot.noted)

@@ -18,8 +18,10 @@ from board.plan.resolve.assumed import Assumed
 from board.sheet import quiet, said
 from board.sheet.blocks import with_moments
 from board.sheet.guesses import KEEPS, guesses
+from board.sheet.left import keeps
 from board.sheet.quiet import Quiet
 from board.sheet.run_sheet import Attended, CourseSlot, RunSheet, Slot
+from board.sheet.shown import amounts_of
 
 WALL, EVERYBODY = "wall", "everybody"
 
@@ -125,7 +127,10 @@ def _row(
         for last in (False, True)
     )
     told = beside
+    told += [words.to_decide(one_line(slot.decide))] if slot.decide else []
+    told += method(slot, sheet)
     told += [shared.look_for(one_line(slot.look_for))] if slot.look_for else []
+    told += left_by(slot, sheet)
     if slot.core_celsius is not None:
         told.append(shared.core(slot.core_celsius, sheet.fahrenheit))
     if hands := _hands(slot, zone, name):
@@ -145,6 +150,16 @@ def _row(
         ", ".join(dict.fromkeys(one_line(part.who) for part in slot.attended)) if name is None else "",
         course=slot.kind == "serve",
     )
+
+
+def method(slot: Slot, sheet: RunSheet) -> list[str]:
+    """How much goes in, then how it is done; each only where the plan says it."""
+    return [each for each in (", ".join(amounts_of(slot, sheet.units)), one_line(slot.how)) if each]
+
+
+def left_by(slot: Slot, sheet: RunSheet) -> list[str]:
+    """What it leaves over, to be kept."""
+    return [keeps(sheet, left) for left in sheet.left if left.slot == slot.id]
 
 
 def names_of(sheet: RunSheet) -> frozenset[str]:
@@ -204,4 +219,5 @@ def _notes(sheet: RunSheet) -> Iterable[str]:
     yield from (shared.stop_line(one_line(said.stop(stop))) for stop in sheet.stops)
     yield from map(one_line, said.all_given_up(sheet))
     yield from (shared.noted(one_line(note)) for note in sheet.noted)
+    yield from (one_line(words.recipe_from(dish, source), 300) for dish, source in sheet.sources.items())
     yield from (one_line(said.caution(caution)) for caution in sheet.cautions)

@@ -29,6 +29,8 @@ def print_lessons(event: str, found: Lessons, brings: Effect | None, plan: str, 
         out.print(cell(words.NO_LESSONS if found.touched else words.NO_STEPS))
     if brings is not None:
         _effect(found, brings, out)
+    for question, (yes, answers) in found.decided.items():
+        out.print(paragraph(words.decided_so(question, yes, answers)))
     _notes(found, out)
     _aside(found, out)
     if found.lessons or found.notes:
@@ -179,6 +181,7 @@ def lessons_form(found: Lessons, brings: Effect | None) -> dict[str, Any]:
             {"number": number, "about": note.name or None, "text": note.text}
             for number, note in enumerate(found.notes, len(found.lessons) + 1)
         ],
+        "decided": [{"question": q, "yes": yes, "answers": of} for q, (yes, of) in found.decided.items()],
         "on_time_then": {name: {"evenings": of, "on_time": count} for name, (count, of) in found.came.items()},
         "effect": None if brings is None else [_course_form(each) for each in brings.courses],
         "alone": [] if brings is None else [_alone_form(each) for each in brings.alone],

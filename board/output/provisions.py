@@ -41,6 +41,11 @@ def _rest(found: Provisions, out: Console) -> None:
         for item in found.in_house:
             row = row_in_house(item, found.units)
             out.print(paragraph(f"{row.amount} {row.food}", indent=2))
+    if found.left:
+        out.print()
+        out.print(cell(shared.LEFT_TO_USE, "bold"))
+        for line in found.left:
+            out.print(paragraph(line, indent=2))
     first = True
     for title, lines in grown_rows(found):
         out.print()
@@ -110,6 +115,8 @@ def provisions_markdown(found: Provisions) -> str:
         lines += [f"## {words.PROVISIONS_IN_HOUSE}", ""]
         rows = (row_in_house(item, found.units) for item in found.in_house)
         lines += [*(f"- {_text(f'{row.amount} {row.food}')}" for row in rows), ""]
+    if found.left:
+        lines += [f"## {shared.LEFT_TO_USE}", "", *(f"- {_text(line)}" for line in found.left), ""]
     grown = list(grown_rows(found))
     if grown:
         lines += [f"## {words.PROVISIONS_GROWN}", ""]
@@ -157,6 +164,7 @@ def provisions_form(found: Provisions) -> dict[str, Any]:
         ],
         "in_house": [_item(item, row_in_house(item, found.units)) for item in found.in_house],
         "scaled": [{"dish": dish.dish, "written_for": dish.written_for, "factor": dish.factor} for dish in found.grown],
+        "left": list(found.left),
         "costs": [{"sign": sign or None, "hundredths": sum_} for sign, sum_ in found.costs.items()],
         "unpriced": found.unpriced,
         "strengths": [{"drink": s.drink, "us_standard_drinks": round(s.drinks, 2)} for s in found.strengths],

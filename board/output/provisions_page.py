@@ -31,6 +31,7 @@ def _body(title: str, found: Provisions) -> Iterator[str]:
     yield '<div class="notes">'
     in_house = (row_in_house(item, found.units) for item in found.in_house)
     yield from _list(words.PROVISIONS_IN_HOUSE, [f"{row.amount} {row.food}" for row in in_house], "short")
+    yield from _list(shared.LEFT_TO_USE, found.left)
     yield from _grown(found)
     yield from _list(words.DRINKS_TITLE, drinks_told(found))
     yield from (f"<p><b>{_text(cost)}</b></p>" for cost in costs(found))

@@ -172,6 +172,8 @@ def review_form(review: Review) -> dict[str, Any]:
             for p in review.put_away
         ],
         "put_away_not_told": list(review.not_told),
+        "left": list(review.left),
+        "decided": [{"question": question, "yes": yes} for question, yes in review.decided()],
         "slips": [_slip_form(slip, zone) for slip in review.slips],
         "notes": [{"at": iso(n.at), "about": n.slot, "text": n.text} for n in review.notes],
     }

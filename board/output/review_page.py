@@ -16,7 +16,7 @@ from board.output.review_days import days
 from board.review.looked_back import LookedBack
 from board.review.measure import Review
 from board.sheet import said
-from board.view.closing import MOST_DETAILED, cold_words, kept_caution, put_away_words, read_words
+from board.view.closing import MOST_DETAILED, cold_words, decided_words, kept_caution, put_away_words, read_words
 from board.view.slipped import slip_words
 
 MOST_COLUMNS = 10  # of the table of evenings: more are not legible across a sheet of paper
@@ -113,6 +113,8 @@ def _what_was(review: Review, zone: ZoneInfo) -> Iterator[str]:
     yield from _readings(review, zone)
     yield from _kept(review)
     yield from _put_away(review, zone)
+    yield from _list(shared.LEFT_TO_USE, review.left)
+    yield from _list(shared.DECIDED, decided_words(review))
     yield from _list(words.SLIPPED, slips, "short")
 
 

@@ -15,7 +15,7 @@ from board.checks.sheet.clocks import dish_clocks
 from board.output import words
 from board.output.cold import cold_lines
 from board.output.day_blocks import BlockLines, day_lines, what_with_moments
-from board.output.leaves import Leaf, course_line, where_of
+from board.output.leaves import Leaf, course_line, left_by, method, where_of
 from board.output.moved import moved_lines
 from board.output.rests import without_rest
 from board.output.tables import cell, paragraph, table
@@ -100,7 +100,10 @@ def _rows(sheet: RunSheet, by: str, zone: ZoneInfo, out: Console) -> None:
                 day = start.date()
                 rows.add_row("", "", "", cell(shared.full_day(start), "dim"), "", "", "")
             what = what_with_moments(
-                _what(slot, guessed.get(slot.id, ())), slot, moments, lambda at: shared.clock(at.astimezone(zone))
+                _what(sheet, slot, guessed.get(slot.id, ())),
+                slot,
+                moments,
+                lambda at: shared.clock(at.astimezone(zone)),
             )
             rows.add_row(
                 shared.clock(start),
@@ -221,8 +224,11 @@ def _groups(sheet: RunSheet, by: str) -> Iterable[tuple[str, list[Slot]]]:
     return [(title, found) for title, found in groups.items() if found]
 
 
-def _what(slot: Slot, guessed: Sequence[Assumed]) -> str:
-    tail = [shared.look_for(slot.look_for)] if slot.look_for else []
+def _what(sheet: RunSheet, slot: Slot, guessed: Sequence[Assumed]) -> str:
+    tail = [words.to_decide(one_line(slot.decide))] if slot.decide else []
+    tail += method(slot, sheet)
+    tail += [shared.look_for(slot.look_for)] if slot.look_for else []
+    tail += left_by(slot, sheet)
     if slot.core_celsius is not None:
         tail.append(shared.core(slot.core_celsius))
     tail += [shared.noted(note) for note in slot.noted]

@@ -50,6 +50,23 @@ def outside_form(sheet: RunSheet, *, valid: bool) -> dict[str, Any]:
                     {"what": u.what, "amount": u.amount, "start": iso(u.start), "end": iso(u.end), "celsius": u.celsius}
                     for u in s.uses
                 ],
+                "decide": s.decide or None,
+                "how": s.how or None,
+                "goes_in": [
+                    {"food": each.food, "low": each.low, "high": each.high, "unit": each.measure} for each in s.goes_in
+                ],
+                "leaves": [
+                    {
+                        "food": left.what.food,
+                        "low": left.what.low,
+                        "high": left.what.high,
+                        "unit": left.what.measure,
+                        "use_by": iso(left.use_by(s.end)),
+                        "needed_by": [need.dish for need in left.needed_by],
+                    }
+                    for left in sheet.left
+                    if left.slot == s.id
+                ],
                 "give_minutes": s.give_minutes,
                 "noted": list(s.noted),
                 "assumed": said.guessed(guessed.get(s.id, ())),
@@ -66,4 +83,5 @@ def outside_form(sheet: RunSheet, *, valid: bool) -> dict[str, Any]:
         "cautions": [said.caution(each) for each in sheet.cautions],
         "noted": list(sheet.noted),
         "cold": cold_form(sheet),
+        "sources": sheet.sources,
     }

@@ -1,6 +1,7 @@
 """A run log → planned and actual times, side by side. Pure. Moments are UTC; minutes are rounded to the nearest
 whole."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
@@ -19,6 +20,7 @@ from board.evening.gone_cold import ColdSpell, cold_spells
 from board.evening.readings import lacks
 from board.evening.state import Note, State
 from board.review.leftovers import LeftReview, not_told, put_away
+from board.sheet.left import left_over
 from board.sheet.run_sheet import CourseSlot, Slot
 from board.sheet.told import Stop
 
@@ -131,6 +133,7 @@ class Review:
     stops: tuple[Stop | str, ...] = ()  # read and accepted before the evening began
     slips: tuple[StepStretched | GuestsDelayed | DishDropped, ...] = ()  # reported to the board and not undone
     put_away: tuple[LeftReview, ...] = ()  # leftovers, in the order they were put away
+    left: tuple[str, ...] = ()  # what steps left over and is still good as the evening ends, in words
     not_told: tuple[str, ...] = ()  # courses whose leftovers nobody reported as put away
 
     def ran_over(self, least: int = 1) -> list[StepReview]:
@@ -143,8 +146,13 @@ class Review:
         return sorted((k for k in self.kept if k.stood_minutes), key=lambda k: -k.share)
 
     def left_out(self) -> list[StepReview]:
-        """Steps that the host left out before they were done."""
-        return [s for s in self.steps if s.status == "left-out" and s.finished is None]
+        """Steps that the host left out before they were done; not those that a question left to them."""
+        return [s for s in self.steps if s.status == "left-out" and s.finished is None and not s.slot.decide]
+
+    def decided(self) -> list[tuple[str, bool]]:
+        """Each question that was answered, and whether with a yes."""
+        answered = (s for s in self.steps if s.slot.decide and (s.started is not None or s.status == "left-out"))
+        return [(s.slot.decide, s.started is not None) for s in answered]
 
     def not_reached(self) -> list[StepReview]:
         """Steps that never began."""
@@ -176,6 +184,7 @@ def measured(state: State, opened: EveningOpened) -> Review:
         for c in opened.sheet.courses
     )
     return Review(
+        left=tuple(_left(state, ended)),
         plan=opened.sheet.plan,
         zone=opened.sheet.zone,
         rehearsal=opened.rehearsal,
@@ -218,6 +227,13 @@ def _kept(state: State, slot: Slot, ended: datetime) -> KeptReview | None:
     until = max(taker.started or ended for taker in takers)
     stood = max(0, round((until - finished) / MINUTE))
     return KeptReview(slot, stood, slot.keeping.minutes, slot.keeping.where)
+
+
+def _left(state: State, ended: datetime) -> Iterator[str]:
+    for left in state.sheet.left:
+        since = state.steps[left.slot].finished
+        if since is not None and left.use_by(since) > ended:
+            yield left_over(state.sheet, left, since)
 
 
 def _first_calls(state: State) -> dict[str, datetime]:

@@ -83,6 +83,7 @@ class PastEvening:
     turns: tuple[OvenTurn, ...]
     sits: tuple[Observed, ...] = ()
     notes: tuple[Noted, ...] = ()
+    decided: tuple[tuple[Key, str, bool], ...] = ()  # a step, what it asks, and whether the answer was yes
     late: tuple[tuple[str, int], ...] = ()  # served courses, and the minutes from wanted to served
 
 
@@ -110,6 +111,11 @@ def observe(opened: EveningOpened, events: Sequence[Event], mark: str = "") -> P
         ),
         sits=tuple(_sat(told)),
         notes=tuple(_noted(told)),
+        decided=tuple(
+            (key_of_slot(slot), slot.decide, state.steps[slot.id].started is not None)
+            for slot in state.sheet.slots
+            if slot.decide and (state.steps[slot.id].started is not None or state.steps[slot.id].status == "left-out")
+        ),
         late=tuple(
             (course.name, round((served - course.wanted) / MINUTE))
             for course in state.sheet.courses

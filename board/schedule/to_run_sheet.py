@@ -13,7 +13,10 @@ from board.facts.rule_sets import rule_set
 from board.plan.load import PlanFile
 from board.plan.model.work import Work
 from board.plan.resolve.assume import FilledWay, Task
+from board.plan.resolve.going_in import goes_in
+from board.plan.resolve.left_over import all_left, who_needs
 from board.plan.resolve.links import labels
+from board.plan.resolve.scaling import Scaled
 from board.plan.resolve.unit import writes_fahrenheit
 from board.schedule.cold import in_the_cold, rooms
 from board.schedule.conflicts.clashes import Can
@@ -34,9 +37,12 @@ from board.sheet.run_sheet import (
     Dependency,
     Keeping,
     Lasts,
+    LeftOver,
+    NeededBy,
     RunSheet,
     Slot,
     SlotKind,
+    SoMuch,
     Use,
 )
 from board.sheet.slack import READY, latest_starts
@@ -146,6 +152,9 @@ class _Writer:
             hired_hands=tuple(name for name, hand in plan.hands.items() if hand.hired) or msgspec.UNSET,
             cold_stays=tuple(in_the_cold(self.file, self.problem, self.solution)),
             cold_litres=rooms(plan.kitchen),
+            lefts=tuple(self._left(slots)) or msgspec.UNSET,
+            recipes={d.dish: d.source for c in plan.courses for d in c.dishes if d.source} or msgspec.UNSET,
+            measures=plan.units or msgspec.UNSET,
         )
 
     def _given_up(self, slots: list[Slot]) -> Iterator[GivenUp]:
@@ -205,7 +214,28 @@ class _Writer:
             raw=task.care.raw,
             noted=self._noted(task),
             plan_way=way.number,
+            method=(work.how if work else None) or msgspec.UNSET,
+            question=(work.decide if work else None) or msgspec.UNSET,
+            amounts=tuple(self._goes_in(task)) or msgspec.UNSET,
         )
+
+    def _goes_in(self, task: Task) -> Iterator[SoMuch]:
+        for each in goes_in(self.file.plan, task.node.loc, task.work) if task.work is not None else ():
+            yield _so_much(each)
+
+    def _left(self, slots: list[Slot]) -> Iterator[LeftOver]:
+        plan, by_id = self.file.plan, {slot.id: slot for slot in slots}
+        at = {task.node.loc: by_id[job.id] for task, job in zip(self.tasks, self.problem.jobs, strict=True)}
+        for left in all_left(plan, rule_set(plan.rules)):
+            slot = at[left.step]
+            found = LeftOver(slot.id, _so_much(left.scaled), left.days, left.source)
+            needed = []
+            for each in who_needs(plan, left):
+                own = [slot.start for loc, slot in at.items() if loc[:4] == each.at]
+                start = at[each.step].start if each.step is not None else min(own)
+                in_time = slot.end <= start <= found.use_by(slot.end)
+                needed.append(NeededBy(each.course, each.dish, _so_much(each.scaled), start, in_time))
+            yield msgspec.structs.replace(found, needed_by=tuple(needed))
 
     def _noted(self, task: Task) -> tuple[str, ...]:
         if task.node.kind == "serve":
@@ -345,6 +375,11 @@ class _Writer:
             msgspec.structs.replace(s, give_minutes=round(latest[s.id] - starts[s.id]) if s.id in latest else None)
             for s in slots
         ]
+
+
+def _so_much(scaled: Scaled) -> SoMuch:
+    low, high = scaled.to_have
+    return SoMuch(scaled.line.food, low, high, scaled.line.measure)
 
 
 def _since_last_change(dial: _Dial, number: int) -> list[InOven]:

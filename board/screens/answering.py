@@ -79,7 +79,8 @@ class Answering:
         if call is not None:
             self.live.steady.settle()
             dish = self.live.viewer.slots[call.key[0]].dish if call.key[1] == "reheat" else None
-            self.live.wish(LeaveOut(call.key[0]), shared.left_out(one_line(dish or call.headline)))
+            told = shared.decided(call.headline, call.refuse) if call.refuse else ""
+            self.live.wish(LeaveOut(call.key[0]), told or shared.left_out(one_line(dish or call.headline)))
 
     def take_back(self) -> None:
         answers = answers_of(self.live.evening.state)

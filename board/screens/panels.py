@@ -26,6 +26,7 @@ KEY_GAP = 2
 MARGIN = 2  # columns, left of everything
 LARGE_CLOCK_COLUMNS = 72
 WIDE_COLUMNS = 100
+HOW_ROWS = 2  # of a method, and of what goes in, unless the board is wide
 FEW_ROWS = 5  # in which what comes after those beside the call is not listed
 DETAILED = 96  # columns from which what is to come is listed with its details
 SOON, SOON_COLUMNS, BESIDE_COLUMNS = 2, 24, 70  # the next things beside a call
@@ -152,12 +153,21 @@ class CallPanel(Lines):
         width, height = self.size.width, self.size.height
         beside = SOON_COLUMNS if soon and width >= BESIDE_COLUMNS else 0
         room = width - beside - (2 if beside else 0)
-        title, below = self._below(view, chosen, room)
-        drawn = self._title(title, chosen, height - len(below))
-        is_short = drawn.said != title and not (drawn.said == "" and len(drawn.lines) == 1)
-        if is_short:  # the whole of it stands below
-            below = [*_bold(wrap_words(title, room)), *below]
-        below = self._fit(below, height - len(drawn.lines))
+        title, first, last = self._below(view, chosen, room)
+        how, amounts = (view.how, view.amounts) if chosen is None else (chosen.how, chosen.amounts)
+        spare = height - len(first) - len(last)
+        rows = len(self._method(how, amounts, room, spare))
+        # Large letters go before the method, fewer of them with a line of it before more of them with none.
+        tried = (self._title(title, chosen, spare - kept) for kept in range(rows, -1, -1))
+        drawn = next((each for each in tried if each.said), self._title(title, chosen, spare - rows))
+        is_whole = drawn.said in (title, without_articles(title)) or (drawn.said == "" and len(drawn.lines) == 1)
+        if not is_whole:  # the whole of it stands below
+            first = [*_bold(wrap_words(title, room)), *first]
+        spare = height - len(drawn.lines) - len(first) - len(last)
+        method = self._method(how, amounts, room, spare)
+        below = self._fit([*first, *method, *last], height - len(drawn.lines))
+        if method and width < DETAILED:
+            soon = soon[:1]  # few words
         self._first_hint = len(drawn.lines) + len(below) - len(self._hints)
         self._next, self._split, self.beside = {}, room, len(soon) if beside else 0
         if beside:
@@ -169,33 +179,44 @@ class CallPanel(Lines):
             ]
         self.put([*drawn.lines, *below])
 
-    def _below(self, view: BoardView, chosen: CallView | None, room: int) -> tuple[str, list[Line]]:
-        """The headline, and every line under it; the last of them are the keys."""
+    def _method(self, how: str, amounts: str, room: int, rows: int) -> list[Line]:
+        """How it is done and what goes in, in so many rows; of each two lines and of both three, unless the board is
+        wide."""
+        most = rows if self.size.width >= DETAILED else HOW_ROWS
+        rows = rows if self.size.width >= DETAILED else min(rows, HOW_ROWS + 1)
+        much = wrap_words(amounts, room, min(rows, most)) if amounts and rows > 0 else []
+        rows -= len(much)
+        told = wrap_words(how, room, min(rows, most)) if how and rows > 0 else []
+        return [((line, ""),) for line in (*told, *much)]
+
+    def _below(self, view: BoardView, chosen: CallView | None, room: int) -> tuple[str, list[Line], list[Line]]:
+        """The headline; the lines between it and the method; those after, of which the last are the keys."""
         keys: Sequence[tuple[str, str]] = ()
         if chosen is None:
             bar = shared.SIGN["free"] * min(view.free_minutes or 0, room)
             lines: list[Line] = [((bar, "soft"),)] if bar else []
             lines += [((line, ""),) for line in wrap_words(view.detail, room)]
+            after: list[Line] = []
             keys = words.BUSY_KEYS if view.busy else keys
             title = view.headline
         else:
             when = words.NOT_YET_DUE if chosen.answer else words.NOT_CALLED
             if chosen.is_due:
                 when = f"{shared.INSISTENCE_SIGN[chosen.insistence]}{chosen.countdown}" if chosen.waits else ""
-            told = [
-                (" · ".join(each for each in (when, chosen.why, chosen.detail) if each), ""),
-                (chosen.look_for, ""),
-                (chosen.caution, "bold"),
-            ]
-            lines = [((line, role),) for text, role in told if text for line in wrap_words(text, room)]
-            keys = words.answer_keys(chosen.answer, chosen.already) if chosen.answer else keys
+            told = " · ".join(each for each in (when, chosen.why, chosen.detail) if each)
+            lines = [((line, ""),) for line in wrap_words(told, room)] if told else []
+            beside = [(chosen.look_for, ""), (chosen.caution, "bold")]
+            after = [((line, role),) for text, role in beside if text for line in wrap_words(text, room)]
+            keys = words.answer_keys(chosen.answer, chosen.already, chosen.refuse) if chosen.answer else keys
             title = chosen.headline
         others = sum(1 for call in view.due if chosen is None or call.key not in (chosen.key, chosen.ends))
         self._hints = _wrapped(keys, room - cell_len(words.also_waiting(others)))
-        lines += [_hint_line(each) for each in self._hints]
-        if others:
+        after += [_hint_line(each) for each in self._hints]
+        if others and not after:
             lines[-1] = (*lines[-1], (words.also_waiting(others), "bold"))
-        return title, lines
+        elif others:
+            after[-1] = (*after[-1], (words.also_waiting(others), "bold"))
+        return title, lines, after
 
     def _title(self, title: str, chosen: CallView | None, room: int) -> Drawn:
         """In the largest letters for which there is room, with the call's sign beside the middle row."""

@@ -189,8 +189,10 @@ def speed(times: float) -> str:
     return f"×{times:g}"
 
 
-def answer_keys(word: str, already: str = "") -> tuple[tuple[str, str], ...]:
-    """The keys of a call, and what each does."""
+def answer_keys(word: str, already: str = "", refuse: str = "") -> tuple[tuple[str, str], ...]:
+    """The keys of a call, and what each does. `refuse`: the other answer, where it asks."""
+    if refuse:
+        return (("space", word), ("x", refuse), ("l", "later"))
     return (("space", word), *((("d", already),) if already else ()), ("l", "later"), ("x", "leave out"))
 
 

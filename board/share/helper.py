@@ -11,6 +11,7 @@ from board.evening.events import Part
 from board.evening.wishes import HelperDone, Refusal
 from board.share import words
 from board.sheet.run_sheet import Slot
+from board.sheet.shown import amounts_of
 from board.view.board import Viewer, answer_word, how_it_stands
 from board.view.countdown import length
 from board.view.present import Present
@@ -19,8 +20,9 @@ MOST_CALLS = 3  # ours
 
 
 class CallCard(msgspec.Struct, frozen=True, gc=False):
-    """One call. `told`: where, at what heat, how long; what to look for; what past evenings noted. `amounts`: of all
-    that goes into its dish or job, at the first call on the page that begins something of it. `answer`: the word that
+    """One call. `told`: where, at what heat, how long; the method; what to look for; what past evenings noted.
+    `amounts`: what goes in as it begins; where the plan does not say, all that goes into its dish or job, at the first
+    call on the page that begins something of it. `answer`: the word that
     answers it, empty where it cannot be answered now; then `why` says why, if it is due."""
 
     slot: str
@@ -89,8 +91,10 @@ def _card(viewer: Viewer, at: Present, call: Call, who: str, amounts: Sequence[s
         at=shown.clock,
         when=_when(call, at, is_due=is_due),
         what=shown.headline,
-        told=tuple(each for each in (shown.detail, shown.look_for) if each),
-        amounts=tuple(one_line(each, 200) for each in amounts),
+        told=tuple(each for each in (shown.detail, shown.how, shown.look_for) if each),
+        amounts=amounts_of(slot, viewer.sheet.units)
+        if slot.goes_in and call.part == "start"
+        else tuple(one_line(each, 200) for each in amounts),
         is_due=is_due,
         answer="" if refused else answer if is_due else words.early(answer),
         why=one_line(decided.words) if isinstance(decided, Refusal) and is_due else "",

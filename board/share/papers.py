@@ -103,7 +103,9 @@ def to_buy(found: FromPlan) -> Paper:
         return Paper(words.ON_PAGE["list"], (words.NO_PLAN,), (), ())
     title = one_line(shared.provisions_title(found.provisions.event, found.provisions.guests))
     nothing = () if found.foods else (shared.PROVISIONS_NOTHING,)
-    return Paper(title, nothing, tuple(_sections(found)), (words.TICKS_KEPT, shared.PROVISIONS_CAUTION))
+    return Paper(
+        title, nothing, tuple(_sections(found)), (*found.provisions.left, words.TICKS_KEPT, shared.PROVISIONS_CAUTION)
+    )
 
 
 def _sections(found: FromPlan) -> Iterator[Part]:

@@ -4,6 +4,7 @@ All moments are aware datetimes in UTC. It is stored with msgspec, so that openi
 plan's models nor the solver.
 """
 
+from datetime import datetime, timedelta
 from typing import Literal
 
 import msgspec
@@ -107,6 +108,16 @@ class Lasts(msgspec.Struct, frozen=True, gc=False):
     high: int
 
 
+class SoMuch(msgspec.Struct, frozen=True, gc=False, omit_defaults=True):
+    """So much of a food, scaled as its dish is: `low` to `high` of `measure`, a unit as in a plan (empty: pieces);
+    both None: some, as `measure` says."""
+
+    food: str
+    low: float | None = None
+    high: float | None = None
+    measure: str = ""
+
+
 class Slot(msgspec.Struct, frozen=True, gc=False):
     """One piece of work with its time. `lasts` None: as long as it stands here, as an oven's change does.
 
@@ -115,7 +126,8 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
     `cooks`: the class of food it cooks. `hold_minutes`: how long its core is held at `core_celsius`. `exposed`: while
     it lasts, what spoils stands neither hot nor cold enough. `fresh`: cooked through, so that a new clock begins.
     `raw`: what its dish has in it that is raw and wants cooking, in the plan's words. `noted`: what its host noted
-    of it on evenings before; of a course, at its serving.
+    of it on evenings before; of a course, at its serving. `how`: its method; `goes_in`: what goes in as it begins.
+    `decide`: what is asked at its start; it is begun on a yes, and left out on a no.
     """
 
     id: str
@@ -151,6 +163,24 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
     # The same among the ways of the plan. Not written where there is none: so an older log keeps its mark, by which
     # plans and the cook's book name it.
     plan_way: int | msgspec.UnsetType = msgspec.UNSET
+    method: str | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="how")
+    question: str | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="decide")
+    amounts: tuple[SoMuch, ...] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="goes_in")
+
+    @property
+    def how(self) -> str:
+        """Its method; empty where the plan gives none."""
+        return "" if self.method is msgspec.UNSET else self.method
+
+    @property
+    def decide(self) -> str:
+        """What is asked at its start; empty where it is simply done."""
+        return "" if self.question is msgspec.UNSET else self.question
+
+    @property
+    def goes_in(self) -> tuple[SoMuch, ...]:
+        """What goes in as it begins."""
+        return () if self.amounts is msgspec.UNSET else self.amounts
 
     @property
     def name(self) -> str:
@@ -254,6 +284,31 @@ class InCold(msgspec.Struct, frozen=True, gc=False):
     bought: bool = False
 
 
+class NeededBy(msgspec.Struct, frozen=True, gc=False):
+    """A dish that needs the food of what another leaves over: how much, and when it takes it up. `in_time`: after it is
+    left and before it is too old."""
+
+    course: str
+    dish: str
+    much: SoMuch
+    start: Moment
+    in_time: bool = True
+
+
+class LeftOver(msgspec.Struct, frozen=True, gc=False):
+    """What a slot leaves over, how many days it then keeps in the fridge and by which source, and who needs it."""
+
+    slot: str
+    what: SoMuch
+    days: int
+    source: str
+    needed_by: tuple[NeededBy, ...] = ()
+
+    def use_by(self, left: datetime) -> datetime:
+        """By when it is used, left at that moment."""
+        return left + timedelta(days=self.days)
+
+
 class RunSheet(msgspec.Struct, frozen=True, gc=False):
     """The computed timetable. `slots` stand in an order in which nothing comes before what it waits for."""
 
@@ -282,6 +337,24 @@ class RunSheet(msgspec.Struct, frozen=True, gc=False):
     hired_hands: tuple[str, ...] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="hired")
     cold_stays: tuple[InCold, ...] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="cold")
     cold_litres: dict[str, float] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="cold_room")
+    lefts: tuple[LeftOver, ...] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="left")
+    recipes: dict[str, str] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="sources")
+    measures: str | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="units")
+
+    @property
+    def left(self) -> tuple[LeftOver, ...]:
+        """What its steps leave over for another use."""
+        return () if self.lefts is msgspec.UNSET else self.lefts
+
+    @property
+    def sources(self) -> dict[str, str]:
+        """Dishes whose recipe the plan says the source of."""
+        return {} if self.recipes is msgspec.UNSET else self.recipes
+
+    @property
+    def units(self) -> str | None:
+        """The plan's measures, `metric` or `us`; None: as written."""
+        return None if self.measures is msgspec.UNSET else self.measures
 
     @property
     def hired(self) -> tuple[str, ...]:

@@ -383,3 +383,26 @@ def waits_for(name: str, until: str, reason: str) -> str:
 
 def taken_up(name: str, at: str) -> str:
     return f"it is taken up by {name} at {at}"
+
+
+# --- what is left over --------------------------------------------------------------------------------------------
+
+
+def left_from(much: str, dish: str, since: str, until: str) -> str:
+    return f"{much}, left from {dish} on {since}, in the fridge until {until}"
+
+
+def with_needs(told: str, needs: Sequence[str]) -> str:
+    return f"{told}: {'; '.join(needs)}" if needs else told
+
+
+def needs_left(dish: str, much: str) -> str:
+    return f"{dish} needs {much}"
+
+
+def needs_left_else(dish: str, much: str, when: str, *, too_late: bool) -> str:
+    return f"{dish} needs {much} on {when}, {'when it is too old' if too_late else 'before it is there'}"
+
+
+def keep_left(much: str, days: int) -> str:
+    return f"keep {much}: {'1 day' if days == 1 else f'{days} days'} in the fridge"

@@ -7,6 +7,7 @@ from datetime import date
 from board.plan.load import PlanFile
 from board.plan.model.shopping import InTheHouse
 from board.plan.resolve.trips import Trip
+from board.sheet.left import left_over
 from board.sheet.run_sheet import RunSheet
 from board.shopping.days import Bought, buying_days
 from board.shopping.drinks import Strength, Table, strengths, table_of
@@ -34,7 +35,8 @@ class Errand:
 @dataclass(frozen=True, slots=True)
 class Provisions:
     """Everything needed. `costs`: hundredths by currency sign; `unpriced`: items to buy without a price; `drinks`: who
-    the drinks are calculated for, None if the plan does not ask."""
+    the drinks are calculated for, None if the plan does not ask. `left`: what
+    one dish leaves over and another needs, in words; none of it is counted but yolks and whites of the same eggs."""
 
     event: str
     guests: int
@@ -48,6 +50,7 @@ class Provisions:
     unpriced: int
     drinks: Table | None
     strengths: tuple[Strength, ...]
+    left: tuple[str, ...] = ()
 
     @property
     def to_buy(self) -> tuple[Bought, ...]:
@@ -77,6 +80,7 @@ def provisions(file: PlanFile, sheet: RunSheet, house: Sequence[InTheHouse]) -> 
         unpriced=sum(1 for each in bought if each.item.cost is None),
         drinks=table_of(file) if plan.drinks else None,
         strengths=strengths(file),
+        left=tuple(left_over(sheet, each) for each in sheet.left if each.needed_by),
     )
 
 

@@ -7,7 +7,7 @@ from board.facts.called import as_bought, same_food
 from board.plan.model.model import Plan
 from board.plan.model.shopping import InTheHouse, Pack, Price
 from board.plan.resolve.amounts import GRAMS, MILLILITRES, Amount, Measure, measure_for, standard_of, total
-from board.plan.resolve.bought import FROM_THE_TAP
+from board.plan.resolve.going_in import FROM_THE_TAP
 from board.plan.resolve.scaling import whole_up
 from board.shopping import words
 from board.shopping.eggs import bought_as, figures_of

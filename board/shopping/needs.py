@@ -9,6 +9,7 @@ from board.plan.load import PlanFile
 from board.plan.phrases.quantities import Ingredient
 from board.plan.places import Loc
 from board.plan.resolve.bought import pairing_line
+from board.plan.resolve.going_in import foods_of
 from board.plan.resolve.links import serve_id
 from board.plan.resolve.scaling import Scaled, factor_of, outgrows_its_times, scale
 from board.sheet.run_sheet import RunSheet
@@ -51,12 +52,12 @@ def _needs(file: PlanFile, sheet: RunSheet) -> Iterator[Need]:
         for dish in course.dishes:
             factor = factor_of(plan, course, dish)
             first = min(s.start for s in sheet.slots if (s.dish, s.course) == (dish.dish, course.course))
-            for line in dish.ingredients:
+            for _, line in foods_of(dish):
                 yield Need(same_food(line.food), scale(line, factor), dish.dish, first)
     slots = sheet.by_id()
     by_loc = {task.node.loc: id_ for id_, task in file.filled.tasks.items() if task.node.kind == "job"}
     for number, job in enumerate(plan.jobs):
-        for line in job.supplies:
+        for _, line in foods_of(job):
             yield Need(same_food(line.food), scale(line, 1.0), job.job, slots[by_loc["jobs", number]].start)
     yield from _poured(file, sheet)
     for line in drinks_for_all(file):
@@ -83,6 +84,6 @@ def grown(file: PlanFile) -> tuple[Grown, ...]:
     for course in plan.courses:
         for dish in course.dishes:
             factor = factor_of(plan, course, dish)
-            if factor != 1 and dish.ingredients and dish.for_ is not None:
+            if factor != 1 and foods_of(dish) and dish.for_ is not None:
                 found.append(Grown(dish.dish, dish.for_, factor, outgrows_its_times(factor)))
     return tuple(found)

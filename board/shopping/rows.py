@@ -9,12 +9,12 @@ from board.base import words as shared
 from board.facts.called import as_bought, same_food
 from board.plan.resolve.amounts import EACH, Amount, measure_for, standard_of, total
 from board.plan.resolve.scaling import Scaled, scale
+from board.sheet.shown import amount_words, by_hand_words
 from board.shopping import words
 from board.shopping.days import Bought
 from board.shopping.errands import Errand, Provisions
 from board.shopping.items import Item, Part
 from board.shopping.needs import Need
-from board.shopping.shown import amount_words, by_hand_words
 
 
 @dataclass(frozen=True, slots=True)

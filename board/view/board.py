@@ -17,8 +17,10 @@ from board.evening.readings import held_since, last_reading, wants_reading
 from board.evening.state import CallKey, State
 from board.sheet import said
 from board.sheet.company import host_of
+from board.sheet.left import keeps
 from board.sheet.quiet import leads_to
 from board.sheet.run_sheet import RunSheet, Slot
+from board.sheet.shown import amounts_of
 from board.sheet.told import Caution
 from board.view import words
 from board.view.countdown import countdown, length
@@ -29,6 +31,7 @@ from board.view.standing import Standings, Stands
 
 TIGHT_MINUTES = 3  # less slack than this is tight
 MANY_COMING = 12
+HOW_CELLS = 600  # of a method, at most
 NAMING_LETTERS = 4  # a shorter word names no dish
 JUMP_TOLD_SECONDS = 120  # how long a jump of the clock is shown
 
@@ -53,6 +56,9 @@ class CallView:
     then: str | None = None  # the slot that the same key begins
     why: str = ""  # why it stands first
     caution: str = ""  # of flame, hot fat or a blade in it
+    how: str = ""  # its method, as it begins
+    amounts: str = ""  # what goes in then
+    refuse: str = ""  # the answer that leaves it out, where it asks a question
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,6 +85,8 @@ class BoardView:
     headline: str  # what to say when no call is due
     detail: str
     busy: CallKey | None  # the end of the step in hand
+    how: str  # the method of that step
+    amounts: str  # what goes in
     keeping: tuple[Stands, ...]  # the most urgent first
     courses: tuple[tuple[str, str], ...]  # every course: its name, and when it goes or went out, in words
     seated: str = ""  # until when the guests sit over a course
@@ -131,6 +139,8 @@ class Viewer:
             headline=headline,
             detail=detail,
             busy=busy,
+            how=_how(self.slots[busy[0]]) if busy is not None else "",
+            amounts=self.amounts(self.slots[busy[0]]) if busy is not None else "",
             keeping=self.standings.lines(at),
             ahead=tuple(course.is_ahead for course in at.forecast.courses),
             seated=self._seated(at),
@@ -153,12 +163,14 @@ class Viewer:
         for call in at.due:
             view = self.call(call, at, is_due=True)
             ended = in_hand.get(call.slot) if call.part == "start" else None
-            if ended is not None and not wants_reading(at.state, self.slots[ended.slot]):
+            asks = self.slots[call.then or call.slot].decide  # it wants an answer of its own
+            if ended is not None and not asks and not wants_reading(at.state, self.slots[ended.slot]):
                 answer = words.ends_and_begins(one_line(self.slots[ended.slot].name, 30))
                 view = replace(view, ends=ended.key, answer=answer)
-            elif call.then is not None and view.answer == words.DONE_END:
+            elif call.then is not None and not asks and view.answer == words.DONE_END:
                 begins = words.ends_then_begins(one_line(self.slots[call.then].name, 30))
-                view = replace(view, then=call.then, answer=begins)
+                begun = self.slots[call.then]
+                view = replace(view, then=call.then, answer=begins, how=_how(begun), amounts=self.amounts(begun))
             if not found and call.give_minutes is not None and call.give_minutes < TIGHT_MINUTES:
                 view = replace(view, why=self._holds_up(call.slot))
             found.append(view)
@@ -188,7 +200,14 @@ class Viewer:
             insistence=insistence(call, at.now) if is_due else 1,
             already=words.DONE_ALREADY if call.overtaken else "",
             caution=" · ".join(words.CALL_CAUTIONS[topic] for topic in self.dangers.get(slot.name, ())),
+            refuse=words.NO if slot.decide and call.part == "start" else "",
+            how=_how(slot) if call.part == "start" else "",
+            amounts=self.amounts(slot) if call.part == "start" else "",
         )
+
+    def amounts(self, slot: Slot) -> str:
+        """What goes in as it begins, in one line; empty if the plan names nothing."""
+        return ", ".join(amounts_of(slot, self.sheet.units))
 
     def _look_for(self, slot: Slot, call: Call) -> str:
         """How to tell that it is done; for a course going out, which plates differ; then notes from past evenings."""
@@ -198,6 +217,8 @@ class Viewer:
             told += [words.plates([one_line(said.plate(each), 120) for each in plates])] if plates else []
         elif slot.look_for and call.part in ("look-in", "end"):
             told.append(one_line(shared.look_for(slot.look_for)))
+        if call.part == "end":
+            told += [keeps(self.sheet, left) for left in self.sheet.left if left.slot == slot.id]
         if slot.noted:  # newest first: the oldest is cut if they do not fit
             told.append(shared.noted(" · ".join(one_line(note, 160) for note in reversed(slot.noted))))
         return " · ".join(told)
@@ -329,6 +350,10 @@ class Viewer:
         return next((call.due for call in _heard(at.coming) if self.is_for(call)), None)
 
 
+def _how(slot: Slot) -> str:
+    return one_line(slot.how, HOW_CELLS)
+
+
 def _heard(calls: tuple[Call, ...]) -> tuple[Call, ...]:
     """The calls that are announced; a step that ends by itself makes none."""
     return tuple(call for call in calls if not call.silent)
@@ -352,9 +377,16 @@ def headline(slot: Slot, call: Call) -> str:
     if call.part == "end":
         usual = words.call_in_hand if call.in_hand else words.call_end
         return said.call_at_end(slot) or usual(slot.name)
+    if slot.decide:
+        return question(slot)
     started = said.call_at_start(slot) or words.call_start(slot.name)
     turned = said.turned_at_start(slot)
     return started if turned is None else words.call_turned(turned, started)
+
+
+def question(slot: Slot) -> str:
+    """What it asks: `Thin it?`"""
+    return words.call_start(slot.decide.rstrip("? ")) + "?"
 
 
 def _names(text: str, dish: str, *, all_words: bool) -> bool:
@@ -369,6 +401,8 @@ def answer_word(slot: Slot, call: Call, state: State) -> str:
         return words.READ_FIRST
     if call.part == "look-in":
         return words.DONE_LOOK
+    if call.part == "start" and slot.decide:
+        return words.YES
     if call.part == "end" or slot.start == slot.end:
         return words.DONE_END
     return words.DONE_BEGIN

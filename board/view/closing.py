@@ -47,6 +47,11 @@ def _clipped(line: PageLine, width: int) -> PageLine:
     return tuple(kept)
 
 
+def decided_words(of: Review) -> list[str]:
+    """Each question with its answer. Not yet safe to show."""
+    return [shared.decided(question, words.YES if yes else words.NO) for question, yes in of.decided()]
+
+
 class _Page:
     def __init__(self, evening: Review, width: int) -> None:
         self.evening, self.width = evening, width
@@ -104,10 +109,12 @@ class _Page:
             *self._named(shared.STOPS_ACCEPTED, [shared.stop_line(said.stop(stop)) for stop in of.stops]),
             *self._named(shared.REVIEW_RAN_OVER, over[: self.most] or [shared.REVIEW_NOTHING_OVER]),
             *self._named(shared.REVIEW_LEFT_OUT, _listed(of.left_out())),
+            *self._named(shared.DECIDED, decided_words(of)),
             *self._named(shared.REVIEW_NOT_REACHED, _listed(of.not_reached()) if of.closed else []),
             *self._named(shared.REVIEW_LEFT_OPEN, _listed(of.left_open()) if of.closed else []),
             *self._named(shared.CLOSING_KEPT, kept),
             *self._put_away(),
+            *self._named(shared.LEFT_TO_USE, of.left),
             *self._named(shared.CLOSING_READINGS, [*readings, *unread, *cold_words(of, self.at)]),
             *self._named(shared.REVIEW_NOTES, notes),
         ]

@@ -8,6 +8,7 @@ import pytest
 
 from board.learning.changes import Lessons, history_lines, lessons_for, marks_of, taught
 from board.odds.many import on_time
+from board.output.lessons import lessons_form
 from board.plan.edit.edits import AddHistory, Together, apply_all
 from board.plan.load import PlanFile, read_plan
 from board.review.kinds import Key, key_of_sitting
@@ -75,6 +76,16 @@ def test_a_lesson_says_what_the_plan_says_and_what_was_learned() -> None:
     assert (lesson.name, lesson.before, lesson.said) == ("simmer the soup", "20 to 30 to 45 min", True)
     assert lesson.after == "23 to 41 to 73 min"  # e^((ln 30 + 3 ln 45)/4) = 40.7
     assert lesson.estimate.evenings == 3
+
+
+def test_answers_to_a_steps_question_are_counted() -> None:
+    asked = [replace(night, decided=((SIMMER, "thin it?", n != 1),)) for n, night in enumerate(THREE)]
+    elsewhere = replace(evening(9, {}), decided=((Key("stew", "stir the stew", "stovetop"), "more salt?", True),))
+
+    found = lessons_for(plan_of(), [*asked, elsewhere])
+
+    assert found.decided == {"thin it?": (2, 3)}
+    assert lessons_form(found, None)["decided"] == [{"question": "thin it?", "yes": 2, "answers": 3}]
 
 
 def test_only_figures_and_history_change() -> None:

@@ -10,9 +10,11 @@ import msgspec
 import pytest
 from markdown_it import MarkdownIt
 
+from board.output.day_blocks import day_lines
 from board.output.leaves import EVERYBODY, WALL, NoSuchPerson, leaves, says
 from board.output.markdown import markdown, safe
 from board.output.page import page
+from board.output.sheet_form import outside_form
 from board.plan.load import PlanFile, read_plan
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
@@ -90,6 +92,46 @@ def test_a_row_says_heat_core_what_to_look_for_and_when_hands_are_needed(lantern
     assert row.told[0] == "look for: a fork turns in it"
     assert row.told[1] == "core 74 °C (165 °F)"
     assert re.fullmatch(r"hands at (\d\d:\d\d, ){3}\d\d:\d\d", row.told[2])  # start, two look-ins, end
+
+
+def test_a_row_says_what_goes_in_and_how_and_so_does_the_days_sheet(lantern_sheet: RunSheet) -> None:
+    """The beef is for 6 and 6 eat it: as written."""
+    (leaf,) = leaves(lantern_sheet, WALL)
+    row = next(row for day in leaf.days for row in day.rows if row.what == "brown the beef")
+    blocks = [block for day in day_lines(lantern_sheet) for block in day.blocks]
+    steps = [(step.what, step.tail) for block in blocks for step in block.steps]
+    steps += [(block.names[0], block.tail) for block in blocks if not block.steps]
+    told = next(tail for what, tail in steps if what == "brown the beef")
+    form = next(e for e in outside_form(lantern_sheet, valid=True)["steps"] if e["id"].endswith("brown-the-beef"))
+
+    method = ("2 kg beef shin, 3 tbsp olive oil", "Dry and salt it; few pieces at a time, never touching.")
+    assert row.told[:2] == method
+    assert set(method) <= set(told)
+    assert form["how"] == method[1]
+    assert form["goes_in"][0] == {"food": "beef shin", "low": 2.0, "high": 2.0, "unit": "kg"}
+
+
+def test_a_question_stands_with_its_step(two_cooks: RunSheet) -> None:
+    found = read_plan(TWO.replace("takes: 20 min,", "takes: 20 min, decide: with saffron?,"), "two.yaml")
+    assert isinstance(found, PlanFile)
+
+    (leaf,) = leaves(make_sheet(found, solve), WALL)
+
+    assert [row.told[0] for day in leaf.days for row in day.rows if row.what.startswith("cook the rice")] == [
+        "decide: with saffron?"
+    ]
+
+
+def test_where_a_recipe_is_from_stands_below(two_cooks: RunSheet) -> None:
+    found = read_plan(
+        TWO.replace("- dish: Rice\n", "- dish: Rice\n        source: the blue notebook, page 12\n"), "two.yaml"
+    )
+    assert isinstance(found, PlanFile)
+
+    sheet = make_sheet(found, solve)
+
+    assert all("Rice: recipe from the blue notebook, page 12" in leaf.notes for leaf in leaves(sheet, EVERYBODY))
+    assert not any("recipe" in note for leaf in leaves(two_cooks, WALL) for note in leaf.notes)
 
 
 def test_a_row_names_its_dish_where_the_step_does_not(lantern_sheet: RunSheet) -> None:

@@ -6,7 +6,7 @@ import pytest
 from board.evening.wishes import Done, HelperDone, Settle
 from board.share import words
 from board.share.helper import MOST_CALLS, HelperPage, helper_page
-from board.sheet.run_sheet import Attended, RunSheet
+from board.sheet.run_sheet import Attended, RunSheet, SoMuch
 from board.view import words as view_words
 from board.view.onlooker import Onlooker
 from tests.conftest import Host, at, slot
@@ -43,6 +43,19 @@ def test_the_amounts_of_a_dish_stand_there_once(helped: RunSheet) -> None:
     page = helper_page(Onlooker(host.evening.sheet, HELPER), present, HELPER, 0, {"Beef": ("1 kg beef",)})
 
     assert [call.amounts for call in page.calls] == [("1 kg beef",), ()]
+
+
+def test_what_goes_in_at_a_step_and_how_stand_there_in_place_of_all_of_its_dish(helped: RunSheet) -> None:
+    goes_in, how = (SoMuch("butter", 187.5, 187.5, "g"), SoMuch("salt", None, None, "to taste")), "Small, all alike."
+    slots = tuple(
+        msgspec.structs.replace(each, method=how, amounts=goes_in) if each.id == "chop" else each
+        for each in helped.slots
+    )
+
+    first, _ = page_at(Host(msgspec.structs.replace(helped, slots=slots), at("16:00")), "16:58").calls
+
+    assert first.amounts == ("190 g butter", "salt")
+    assert how in first.told
 
 
 def test_a_call_that_waits_says_how_long_and_takes_an_answer(host: Host) -> None:

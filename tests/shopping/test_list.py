@@ -11,9 +11,9 @@ from hypothesis import strategies as st
 from board.facts.units import EXACT, ROUNDED
 from board.plan.load import PlanFile
 from board.plan.resolve.amounts import Amount, measure_for, total
+from board.sheet.shown import amount_words, by_hand_words, hand_round
 from board.shopping.errands import Provisions, provisions
 from board.shopping.rows import row_to_buy
-from board.shopping.shown import amount_words, by_hand_words, hand_round
 from tests.conftest import HEAD, read
 from tests.examples import times
 from tests.shopping.conftest import SATURDAY, Listed, at_times

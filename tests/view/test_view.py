@@ -1,5 +1,6 @@
 """What the board shows: countdowns, calls in words, ribbons of the right width, how the evening stands."""
 
+import re
 from datetime import timedelta
 from zoneinfo import ZoneInfo
 
@@ -13,7 +14,7 @@ from board.base.clock import StoppedClock
 from board.evening.wishes import Done, Push
 from board.rehearsal.player import catch_up
 from board.session.session import unlogged_evening
-from board.sheet.run_sheet import RunSheet
+from board.sheet.run_sheet import RunSheet, SoMuch, restore, store
 from board.sheet.told import Caution
 from board.view import words
 from board.view.board import BoardView, Viewer
@@ -116,6 +117,33 @@ def test_while_hands_are_on_something_the_board_says_so(host: Host) -> None:
     assert shown.headline == "Chop"
     assert "15:00" in shown.detail
     assert shown.busy == ("chop", "end", 0)
+
+
+def test_how_it_is_done_and_what_goes_in_stand_with_the_call_that_begins_it_and_while_hands_are_on_it(
+    little: RunSheet,
+) -> None:
+    into, how = (SoMuch("carrots", 4 / 3, 4 / 3), SoMuch("oil", 2, 3, "tbsp")), "Thin coins.\x1b[31m"
+    slots = tuple(
+        msgspec.structs.replace(slot, method=how, amounts=into) if slot.id == "chop" else slot for slot in little.slots
+    )
+    host = Host(msgspec.structs.replace(little, slots=slots), at("16:58"))
+
+    called = view(host, "17:00").due[0]
+    host.wish(Done(*called.key))
+    busy = view(host, "17:05")
+
+    assert called.how.startswith("Thin coins.")
+    assert "\x1b" not in called.how
+    assert called.amounts == "1⅓ carrots, 2–3 tbsp oil"
+    assert busy.due == ()
+    assert (busy.how, busy.amounts) == (called.how, called.amounts)
+    assert [call.how for call in busy.coming if call.key[0] == "chop"] == [""]  # its end needs neither
+
+
+def test_a_sheet_without_methods_is_stored_as_before(little: RunSheet) -> None:
+    """By its bytes plans and the cook's book name an older log."""
+    assert not {b"how", b"goes_in", b"units"} & {key.strip(b'"') for key in re.findall(rb'"\w+"', store(little))}
+    assert restore(store(little)) == little
 
 
 def test_standing_goes_from_on_time_over_tight_to_late(host: Host) -> None:

@@ -21,9 +21,10 @@ from tests.conftest import PLANS
 from tests.whole.conftest import LANTERN, Run
 
 KEYS = {"plan", "zone", "proved", "open", "solve_seconds", "valid", "away_minutes", "courses", "steps", "given_up",
-        "assumed", "rules", "stops", "cautions", "clocks", "noted", "cold"}  # fmt: skip
+        "assumed", "rules", "stops", "cautions", "clocks", "noted", "cold", "sources"}  # fmt: skip
 COURSE_KEYS = {"name", "wanted", "served", "late_minutes", "sit_till"}
-STEP_KEYS = {"id", "dish", "course", "lane", "start", "end", "attended", "uses", "give_minutes", "noted", "assumed"}
+STEP_KEYS = {"id", "dish", "course", "lane", "start", "end", "attended", "uses", "decide", "how", "goes_in", "leaves",
+             "give_minutes", "noted", "assumed"}  # fmt: skip
 
 
 def test_bare_it_says_what_it_can_do_and_offers_the_bundled_plan(run: Run) -> None:

@@ -12,6 +12,11 @@ def taken_back(what: str) -> str:
     return f"undone: {what}"
 
 
+def decided(question: str, answer: str) -> str:
+    """`Thin it? yes`"""
+    return f"{question} {answer}"
+
+
 def left_out(name: str) -> str:
     return f"left out: {name}"
 

@@ -25,6 +25,8 @@ def away_of_each(minutes: Mapping[str, int]) -> str:
 
 CLOSING_COURSES = "Courses"
 CLOSING_OUT, CLOSING_AT_TABLE, CLOSING_STEPS = "out", "At the table", "Steps"
+DECIDED = "Decided"
+LEFT_TO_USE = "Left to use"  # of food one dish leaves over
 CLOSING_KEPT, CLOSING_READINGS, CLOSING_PUT_AWAY = "Kept longest", "Readings", "Put away"
 CLOSING_PLANNED, CLOSING_ACTUAL = "planned", "actual"
 CLOSING_BEGAN, CLOSING_ENDED = "began", "ended"

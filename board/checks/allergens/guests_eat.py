@@ -16,6 +16,7 @@ from board.plan.load import PlanFile
 from board.plan.model.courses import Dish
 from board.plan.phrases.guests import Guest
 from board.plan.places import Loc
+from board.plan.resolve.going_in import all_lines
 from board.plan.resolve.served import served
 
 
@@ -63,9 +64,10 @@ def matrix(file: PlanFile) -> Matrix:
         for d, (dish, eaters) in enumerate(zip(course.dishes, served(plan, course), strict=True)):
             loc: Loc = ("courses", c, "dishes", d)
             row = DishRow(course.course, dish.dish, loc, "ingredients" in dish.model_fields_set)
-            if row.listed and not dish.ingredients:
+            lines = all_lines(dish)
+            if row.listed and not lines:
                 continue
-            stuff = [stuff_of(each, (*loc, "ingredients", n), own) for n, each in enumerate(dish.ingredients)]
+            stuff = [stuff_of(each, (*loc, *at), own) for at, each in lines]
             said = said_of(plan, dish, loc, stuff)
             for g in range(len(plan.guests)):
                 reasons = tuple(r for need in needs[g] for r in _reasons(dish, row, stuff, said, need, rules))

@@ -39,6 +39,7 @@ from board.facts.susceptible import (
 from board.plan.model.courses import Dish
 from board.plan.model.work import Step
 from board.plan.phrases.food_safety import rule_class
+from board.plan.resolve.going_in import all_lines
 
 _CALLED = {"eggs": "egg", "fish": "fish", "poultry": "poultry"}
 
@@ -73,7 +74,7 @@ def undercooked(dish: Dish, stuff: list[Stuff], need: Need, rules: RuleSet) -> I
 
 def _written(dish: Dish, stuff: Stuff) -> str:
     """The food with the words in its brackets, whatever they are: `eggs (pasteurised)`."""
-    section = dish.ingredients[int(stuff.loc[-1])].section
+    section = next((line.section for loc, line in all_lines(dish) if stuff.loc[-len(loc) :] == loc), None)
     return f"{stuff.food} ({section})" if section else stuff.food
 
 
@@ -143,7 +144,11 @@ def _cooked(dish: Dish, stuff: Stuff, food_class: str, rules: RuleSet, *, alone:
         for step in hot
     )
     sure = boiled_hard or any(is_about(step) for step in enough)
-    texts = (dish.dish, stuff.written, *(text for step in dish.steps for text in (step.step, step.look_for or "")))
+    texts = (
+        dish.dish,
+        stuff.written,
+        *(text for step in dish.steps for text in (step.step, step.look_for or "", step.how or "")),
+    )
     if not sure and (word := _said(texts, STAYS_RAW[food_class])):
         on_heat = any(_said((step.step,), STAYS_RAW[food_class]) for step in hot)
         says = any(_cooks(step, food_class) for step in hot)

@@ -38,7 +38,8 @@ def _texts(dish: Dish, loc: Loc) -> Iterator[tuple[str, Loc, bool]]:
     if not _SUBSTITUTED & set(stems(dish.dish)):
         yield dish.dish, (*loc, "dish"), True
     for n, step in enumerate(dish.steps):
-        yield step.step, (*loc, "steps", n), True
+        for done in filter(None, (step.step, step.how)):
+            yield done, (*loc, "steps", n), True
         for text in filter(None, (step.look_for, step.call, step.call_at_end)):
             yield text, (*loc, "steps", n), False
 

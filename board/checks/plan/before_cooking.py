@@ -21,6 +21,7 @@ from board.facts.eaten_raw import SAID_FROZEN, SAID_THAWED
 from board.facts.phrases import holds, stems
 from board.plan.load import PlanFile
 from board.plan.phrases.durations import short
+from board.plan.places import Loc
 from board.plan.resolve.assume import Task
 from board.plan.resolve.food_safety import OUT_OF_CONTROL
 from board.plan.snag import About, Snag, Weight
@@ -261,14 +262,14 @@ def flour_is_baked(file: PlanFile) -> list[Snag]:
             continue
         message = f"{work.dish.dish} has flour in it, and nothing bakes it"
         mend = "Write the step that bakes it, or use oats, ground nuts or a heat-treated flour in place of it."
-        place = file.places.of((*work.loc, "ingredients", floury[0]))
+        place = file.places.of(floury[0])
         found.append(Snag("food 29", Weight.MIND, message, mend, place, safety=True, source=faults.RAW_FLOUR))
     return found
 
 
-def _floury(work: DishWork) -> Iterator[int]:
-    for n, line in enumerate(work.dish.ingredients):
+def _floury(work: DishWork) -> Iterator[Loc]:
+    for loc, line in work.foods:
         words = stems(line.food)
         plain = words == stems("flour") or any(holds(words, stems(name)) for name in _WHEAT_FLOUR)
         if plain and not holds(words, stems("heat treated")) and "toasted" not in words:
-            yield n
+            yield loc

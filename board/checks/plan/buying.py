@@ -14,6 +14,7 @@ from board.plan.phrases.when import stretch
 from board.plan.resolve.absences import absences
 from board.plan.resolve.bought import waiting_for_trips
 from board.plan.resolve.given_time import given_time
+from board.plan.resolve.going_in import foods_of
 from board.plan.resolve.hours import Interval, day_of
 from board.plan.resolve.links import is_written
 from board.plan.resolve.trips import shopper, trips
@@ -22,9 +23,9 @@ from board.plan.snag import Snag, Weight
 
 def _foods(plan: Plan) -> dict[str, str]:
     """Every food that may be bought: its joining key → its spelling in the plan."""
-    written = [line.food for course in plan.courses for dish in course.dishes for line in dish.ingredients]
+    written = [line.food for course in plan.courses for dish in course.dishes for _, line in foods_of(dish)]
     written += [pairing.drink for course in plan.courses for pairing in course.drink]
-    written += [line.food for job in plan.jobs for line in job.supplies]
+    written += [line.food for job in plan.jobs for _, line in foods_of(job)]
     written += [SOLD_AS.get(drink, drink) for drink in USUAL] if plan.drinks else []
     written += ["egg" for food in written if same_food(food) in EGG_PARTS]
     return {same_food(food): food for food in written}

@@ -15,6 +15,7 @@ from board.plan.load import PlanFile
 from board.plan.model.courses import Dish
 from board.plan.model.drinking import HowMuch
 from board.plan.resolve.assume import Task
+from board.plan.resolve.going_in import foods_of
 from board.sheet.told import Caution
 
 POURED = ("wine", "sparkling", "beer")  # of `drinks:`
@@ -82,19 +83,19 @@ def _single_tools(file: PlanFile, task: Task) -> bool:
 
 
 def _of_dish(dish: Dish) -> Iterator[tuple[str, str]]:
-    if any(tells(ALCOHOL, line.food) for line in dish.ingredients):
+    if any(tells(ALCOHOL, line.food) for _, line in foods_of(dish)):
         yield ALCOHOL.topic, dish.dish
     if is_raw_egg(dish):
         yield RAW_EGG.topic, dish.dish
     if not is_heated(dish) and any(
-        tells(RAW_SPROUTS, line.food) and not said_cooked(line.food) for line in dish.ingredients
+        tells(RAW_SPROUTS, line.food) and not said_cooked(line.food) for _, line in foods_of(dish)
     ):
         yield RAW_SPROUTS.topic, dish.dish
 
 
 def is_raw_egg(dish: Dish) -> bool:
     """Whether a dish has eggs that no step heats, or that are known to stay raw or nearly so."""
-    if not any(tells(RAW_EGG, line.food) for line in dish.ingredients):
+    if not any(tells(RAW_EGG, line.food) for _, line in foods_of(dish)):
         return False
     texts = " ".join((dish.dish, *(step.step for step in dish.steps))).casefold()
     return not is_heated(dish) or any(word in texts for word in RAW_EGG_DISHES)
@@ -109,7 +110,7 @@ def _of_work(task: Task) -> Iterator[tuple[str, str]]:
     work, name = task.work, task.node.name
     assert work is not None
     tools = [tool for way in task.ways for tool in way.where.tools]
-    texts = [name, work.look_for or "", work.call or "", work.call_at_end or "", *tools]
+    texts = [name, work.look_for or "", work.how or "", work.call or "", work.call_at_end or "", *tools]
     for danger in EVERY:
         if danger in (RAW_EGG, RAW_SPROUTS) or (danger is FLOWERS and task.node.kind != "job"):
             continue  # leaves and flowers in a dish are its food

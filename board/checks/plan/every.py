@@ -13,10 +13,13 @@ from board.checks.plan import (
     capacity,
     completeness,
     cooking,
+    decided,
+    going_in,
     holding,
     how_hot,
     keeping,
     never_harmless,
+    portions,
     tableware,
 )
 from board.checks.plan import presence as hours
@@ -42,6 +45,8 @@ CHECKS: tuple[Check, ...] = (
     fit.work_fits_somebodys_hours,
     keeping.results_keep_until_they_are_taken_up,
     completeness.dishes_feed_the_guests,
+    portions.portions_suffice,
+    decided.nothing_safe_hangs_on_a_question,
     completeness.fridge_room_is_given,
     completeness.names_are_not_the_programs_own,
     cooking.what_is_cooked_gets_hot_enough,
@@ -78,6 +83,7 @@ CHECKS: tuple[Check, ...] = (
     buying.trips_have_a_place,
     buying.what_is_poured_is_bought,
     buying.food_is_bought_before_it_is_used,
+    going_in.no_more_goes_in_than_there_is,
 )
 
 

@@ -68,7 +68,7 @@ def _snag(file: PlanFile, say: Figures, work: DishWork, each: NotCooked, cook: C
             )
         place = file.places.of((*each.by.node.loc, "step"))
         return Snag("food 2", Weight.ASK, message, mend, place, safety=True, source=source)
-    place = file.places.of((*work.loc, "ingredients", each.food.number))
+    place = file.places.of(each.food.loc)
     if each.on_purpose:
         message = f"{dish} is served with its {food.partition(',')[0]} raw, or nearly so, at your guests' risk"
         mend = f"Ask each of them, and have another dish for {AT_RISK}."

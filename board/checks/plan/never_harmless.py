@@ -44,7 +44,7 @@ def raw_fish_was_frozen(file: PlanFile) -> list[Snag]:
                 continue
             frozen = frozen_minutes(work, each.food)
             cold = f"{faults.FREEZE_DAYS} days at {say.limit(faults.FREEZE_AT)} or below"
-            place, about = file.places.of((*work.loc, "ingredients", each.food.number)), work.about(food)
+            place, about = file.places.of(each.food.loc), work.about(food)
             if frozen:
                 message = f"{work.dish.dish}: {food} is frozen for {short(frozen)} only; parasites die in {cold}"
                 mend = f"Freeze it for {cold}, or cook it."
@@ -68,11 +68,11 @@ def beans_are_boiled(file: PlanFile) -> list[Snag]:
     """food 25: dried kidney beans and their like are never boiled for 10 min. Source: `faults.BEANS`."""
     found = []
     for work in dishes(file):
-        for n, line in enumerate(work.dish.ingredients):
+        for loc, line in work.foods:
             dried = _are_dried(work, line)
             if dried is False or _boiled(work):
                 continue
-            place, about = file.places.of((*work.loc, "ingredients", n)), work.about(line.food)
+            place, about = file.places.of(loc), work.about(line.food)
             boil = f"boil them hard for {faults.BOIL_MINUTES} min and more in fresh water before anything else"
             cooked = [task for task in work.tasks if heats(task)]
             if dried is None:
@@ -153,7 +153,7 @@ def oil_stays_cold(file: PlanFile) -> list[Snag]:
 def _oils(file: PlanFile) -> Iterator[tuple[Task, str]]:
     """Each step or job that leaves garlic and the like in oil, with all the words about it."""
     for work in dishes(file):
-        foods = " ".join(line.food for line in work.dish.ingredients).casefold()
+        foods = " ".join(line.food for _, line in work.foods).casefold()
         for task in work.tasks:
             words = f"{work.dish.dish} {task.node.name}".casefold()
             if not deeds.infuses(task.node.name) or not (OIL.search(words) or OIL.search(foods)):
@@ -175,11 +175,11 @@ def nothing_is_poisonous(file: PlanFile) -> list[Snag]:
     found = []
     for work in dishes(file):
         heated = any(heats(task) for task in work.tasks)
-        for n, line in enumerate(work.dish.ingredients):
+        for loc, line in work.foods:
             words = f"{line.food} {line.section or ''}".casefold()
             for poison in POISONS:
                 if poison.words.search(words) and not (poison.cooked_is_fine and heated):
-                    place = file.places.of((*work.loc, "ingredients", n))
+                    place = file.places.of(loc)
                     about = work.about(line.food)
                     found.append(_poison(f"{work.dish.dish}: {line.food}", poison, place, about))
         for task in work.tasks:

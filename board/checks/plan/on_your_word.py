@@ -17,6 +17,7 @@ from board.plan.model.courses import Dish
 from board.plan.phrases.quantities import Ingredient
 from board.plan.places import Loc
 from board.plan.resolve.at_table import by_itself
+from board.plan.resolve.going_in import foods_of
 from board.plan.snag import Place
 
 
@@ -46,8 +47,8 @@ def _dishes(file: PlanFile, eaten: Matrix) -> Iterator[OnYourWord]:
                 yield OnYourWord("ingredients: nothing", "nobody eats of it", dish.dish, file.places.of(loc))
             else:
                 served = [g for g in range(len(eaten.guests)) if eaten.answers[g, row].served]
-                for n, line in enumerate(dish.ingredients):
-                    yield from _line(file, eaten, served, line, (*loc, "ingredients", n), own)
+                for at, line in foods_of(dish):
+                    yield from _line(file, eaten, served, line, (*loc, *at), own)
                 yield from _not_served(file, eaten, dish, row, loc)
             yield from _keeps(file, dish, loc)
             for n, step in enumerate(dish.steps):

@@ -18,6 +18,7 @@ from board.plan.model.courses import Dish
 from board.plan.phrases.quantities import Ingredient
 from board.plan.places import Loc
 from board.plan.resolve.assume import Task
+from board.plan.resolve.going_in import Placed, foods_of
 from board.plan.snag import About
 
 MEATS = ("poultry", "ground meat", "whole cut")
@@ -25,9 +26,9 @@ MEATS = ("poultry", "ground meat", "whole cut")
 
 @dataclass(frozen=True, slots=True)
 class RawLine:
-    """One raw ingredient: its number in the dish, its class for cooking."""
+    """One raw food of a dish: where its line stands, its class for cooking."""
 
-    number: int
+    loc: Loc
     line: Ingredient
     raw: str
 
@@ -50,8 +51,13 @@ class DishWork:
 
     @functools.cached_property
     def raw(self) -> tuple[RawLine, ...]:
-        found = ((n, line, raw_class_of(line.food)) for n, line in enumerate(self.dish.ingredients))
-        return tuple(RawLine(n, line, raw) for n, line, raw in found if raw is not None)
+        found = ((loc, line, raw_class_of(line.food)) for loc, line in self.foods)
+        return tuple(RawLine(loc, line, raw) for loc, line, raw in found if raw is not None)
+
+    @functools.cached_property
+    def foods(self) -> tuple[Placed, ...]:
+        """All that is in it, each with where it stands in the plan."""
+        return tuple(((*self.loc, *loc), line) for loc, line in foods_of(self.dish))
 
     def following(self, task: Task) -> list[Task]:
         """The steps that take it up, near or far, in the order of the plan."""
@@ -73,8 +79,8 @@ class DishWork:
     def _names_other(self, task: Task, *lines: RawLine) -> bool:
         """Whether what it does, it does to another food: `fry in butter` fries no butter."""
         words = stems(_BESIDE.split(task.node.name.casefold(), maxsplit=1)[0])
-        mine = {line.number for line in lines or self.raw}
-        others = [line.food for n, line in enumerate(self.dish.ingredients) if n not in mine]
+        mine = {line.loc for line in lines or self.raw}
+        others = [line.food for loc, line in self.foods if loc not in mine]
         raw = {key for line in lines or self.raw for key in _keys(line.line.food)}
         keys = {key for other in others for key in _keys(other)} | _PLAIN_FOODS
         return any(word in keys - raw for word in words)
@@ -144,7 +150,7 @@ def touched(work: DishWork, task: Task) -> RawLine | None:
 def is_ready(work: DishWork, task: Task) -> bool:
     """Whether a step handles food that nothing heats any more."""
     hot = any(heats(each) or each.care.reheats for each in (task, *work.following(task)))
-    return bool(work.dish.ingredients) and not hot and touched(work, task) is None
+    return bool(work.foods) and not hot and touched(work, task) is None
 
 
 def tools_text(task: Task) -> str:

@@ -12,6 +12,7 @@ from board.facts.raw_keeps import RawKeep, raw_keep
 from board.plan.model.courses import Dish
 from board.plan.phrases.quantities import Ingredient
 from board.plan.places import Loc
+from board.plan.resolve.going_in import foods_of
 from board.plan.resolve.trips import Trip, trips
 from board.plan.snag import Snag, Weight
 
@@ -27,13 +28,13 @@ def raw_food_is_bought_late_enough(timed: Timed) -> list[Snag]:
     found = []
     for dish, loc, begun in _dishes(timed) if shopping else ():
         trip = max((each for each in shopping if each.end <= begun), key=lambda each: each.end, default=None)
-        for number, line in enumerate(dish.ingredients):
+        for at, line in foods_of(dish):
             keep = raw_keep(line.food, line.section)
             if trip is None or keep.most is None or raw_class(line.food) is None or same_food(line.food) in house:
                 continue
             days = (begun.astimezone(ZoneInfo(timed.sheet.zone)).date() - trip.day).days
             if days > keep.most:
-                found.append(_too_early(timed, dish, line, trip, days, keep, (*loc, "ingredients", number)))
+                found.append(_too_early(timed, dish, line, trip, days, keep, (*loc, *at)))
     return found
 
 

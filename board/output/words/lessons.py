@@ -109,6 +109,10 @@ def how_to_take_lessons(plan: str) -> str:
     return f"take them: platecall lessons {plan} --take all, or --take 1,2"
 
 
+def decided_so(question: str, yes: int, answers: int) -> str:
+    return f"{question} Yes on {yes} of {answers}"
+
+
 def came_on_time(count: int, evenings: int) -> str:
     return f"{count} of {evenings}"
 

@@ -266,3 +266,11 @@ def how_to_take(plan: str) -> str:
 
 def taken(plan: str) -> str:
     return f"Written to {plan}; these lines changed:"
+
+
+def recipe_from(dish: str, source: str) -> str:
+    return f"{dish}: recipe from {source}"
+
+
+def to_decide(question: str) -> str:
+    return f"decide: {question}"

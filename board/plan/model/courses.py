@@ -10,6 +10,7 @@ from board.plan.model.part import Clock, Noted, PlanModel, Words, YesNo, one_or_
 from board.plan.model.work import Step
 from board.plan.phrases.durations import Minutes, Takes, WholeMinutes, parse_minutes
 from board.plan.phrases.phrase import Phrase
+from board.plan.phrases.portions import PortionWords
 from board.plan.phrases.quantities import IngredientLine
 from board.plan.phrases.tableware import LaidWith
 from board.plan.phrases.when import parse_clock
@@ -39,9 +40,10 @@ class Dish(PlanModel):
     """What is on the plate. `perishable`: whether it spoils unchilled; None: judged by its ingredients.
 
     `by_time_alone`: kept safe by time alone, where the rule set allows it. `only_for`, `not_for`: guests by name.
-    `instead_of`: the dish of this course that the `only_for` guests do not get. `laid_with`: tableware for each guest
-    who eats it. `served_in`: pieces on the table for all to share. `scale`: whether amounts grow with the guests; None:
-    only if the course's dishes, as written, do not feed the table. `source`: where the recipe is from.
+    `instead_of`: the dish of this course that the `only_for` guests do not get. `laid_with`: tableware for each
+    guest who eats it. `served_in`: pieces on the table for all to share. `scale`: whether amounts grow with the
+    guests; None: only if the course's dishes, as written, do not feed the table. `makes`: how much it comes to, as
+    written; `a_guest`: how much of that each who is served it gets. `source`: where the recipe is from.
     """
 
     dish: Words
@@ -58,6 +60,8 @@ class Dish(PlanModel):
     by_time_alone: YesNo = False
     laid_with: LaidWith | None = None
     served_in: LaidWith | None = None
+    makes: PortionWords | None = None
+    a_guest: PortionWords | None = None
     source: Words | None = None
     steps: list[Step] = Field(min_length=1)
 

@@ -62,7 +62,8 @@ class Work(Way):
     `cooks`: the class of food it cooks; `reheats`: food cooked earlier; `cools`: how hot food is cooled; `thaws`: how
     much; `perishable`: whether its result spoils unchilled; `washes`: tools that are clean after it; `puts_away`:
     courses whose leftovers it chills; `noted`: the host's notes from past evenings; `how`: the method, in a sentence or
-    three; `uses`: what goes in at this moment, out of the dish's ingredients.
+    three; `uses`: what goes in at this moment, out of the dish's ingredients; `decide`: a question at its start: it is
+    done on a yes, and left out on a no.
     """
 
     or_: Annotated[list[Way], BeforeValidator(one_or_many, json_schema_input_type=Way | list[Way])] = []
@@ -76,6 +77,7 @@ class Work(Way):
     look_for: Words | None = None
     how: Words | None = None
     uses: Lines = []
+    decide: Words | None = None
     until: Until | None = None
     cooks: FoodClass | None = None
     reheats: YesNo | None = None

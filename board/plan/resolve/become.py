@@ -18,6 +18,7 @@ from board.facts.spoiling import TCS, Spoiling, spoiling
 from board.plan.model.courses import Dish
 from board.plan.model.model import Plan
 from board.plan.places import Loc
+from board.plan.resolve.going_in import foods_of
 from board.plan.resolve.links import Link, Linked, Node, name_key
 from board.plan.resolve.spoils import dish_at
 
@@ -316,7 +317,7 @@ def _without_verb(text: str) -> str:
 
 def _items(dish: Dish, texts: Iterable[str]) -> Iterator[_Item]:
     """What the plan says is in a dish; where it says nothing, what its name and its steps name."""
-    said = [(each.food, each.unit) for line in dish.ingredients for each in line.choices or (line,)]
+    said = [(each.food, each.unit) for _, line in foods_of(dish) for each in line.choices or (line,)]
     if "ingredients" not in dish.model_fields_set:
         named = (each.food.name for text in (dish.dish, *texts) for each in mentioned(text))
         said = [(food, "") for food in dict.fromkeys(named)]

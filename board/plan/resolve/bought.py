@@ -17,12 +17,12 @@ from board.plan.phrases.quantities import Ingredient
 from board.plan.phrases.when import stretch
 from board.plan.places import Loc
 from board.plan.resolve.amounts import measure_for, standard_of
+from board.plan.resolve.going_in import FROM_THE_TAP, foods_of
 from board.plan.resolve.hours import day_of
 from board.plan.resolve.links import Link, Node, serve_id
 from board.plan.resolve.scaling import factor_of, scale
 from board.plan.resolve.trips import Trip, trips
 
-FROM_THE_TAP = ("water", "tap water", "cold water", "boiling water", "warm water")
 DRINKS = "drinks"  # the section of what is poured
 A_TRIFLE = 1e-9  # amounts are reckoned as floats
 
@@ -76,12 +76,12 @@ def _lines(plan: Plan) -> Iterator[tuple[Loc, Ingredient, float]]:
     for c, course in enumerate(plan.courses):
         for d, dish in enumerate(course.dishes):
             factor = factor_of(plan, course, dish)
-            for line in dish.ingredients:
+            for _, line in foods_of(dish):
                 yield ("courses", c, "dishes", d, "steps"), line, factor
         for d, pairing in enumerate(course.drink):
             yield ("courses", c, "drink", d), pairing_line(pairing), 1.0
     for j, job in enumerate(plan.jobs):
-        for line in job.supplies:
+        for _, line in foods_of(job):
             yield ("jobs", j), line, 1.0
 
 

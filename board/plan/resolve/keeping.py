@@ -20,6 +20,7 @@ from board.plan.model.model import Plan
 from board.plan.phrases.stations import Keep, Station
 from board.plan.resolve.assumed import Kind, Value
 from board.plan.resolve.become import NOTHING, PROVES_AT, Become
+from board.plan.resolve.going_in import foods_of
 from board.plan.resolve.nodes import Link, Node
 from board.plan.resolve.spoils import dish_at
 
@@ -165,7 +166,7 @@ class Keeping:
 
     def _foods(self, node: Node) -> list[str]:
         dish = dish_at(self.plan, node.loc)
-        return [each.food for line in dish.ingredients for each in line.choices or (line,)] if dish else []
+        return [each.food for _, line in foods_of(dish) for each in line.choices or (line,)] if dish else []
 
     def _has_yeast(self, node: Node) -> bool:
         return any(_YEAST.search(folded(food)) for food in (*self._foods(node), node.dish or ""))

@@ -16,6 +16,7 @@ from board.plan.model.courses import Course
 from board.plan.model.model import Plan
 from board.plan.model.work import Work
 from board.plan.resolve.assumed import Assumed, Value
+from board.plan.resolve.going_in import foods_of
 from board.plan.resolve.nodes import Link, Linked, Node, clear_id, serve_id
 
 IN_TIME, SAY_WHEN, WORDS_ALONE = Assumed("before-guests"), Assumed("any-time"), Assumed("any-time-by-words")
@@ -138,7 +139,7 @@ class _Hour:
         words = set(stems(self.node.name))
         for c, course in enumerate(self.plan.courses):
             for d, dish in enumerate(course.dishes):
-                raw = (line.food for line in dish.ingredients if raw_class(line.food) not in (None, "eggs"))
+                raw = (line.food for _, line in foods_of(dish) if raw_class(line.food) not in (None, "eggs"))
                 if any(words & set(stems(food)) for food in raw):
                     steps = (n for n in self.linked.nodes.values() if n.loc[:4] == ("courses", c, "dishes", d))
                     return next((n for n in steps if n.work is not None and n.work.on_heat), None)
@@ -171,7 +172,7 @@ def _main(seated: list[Course]) -> Course:
 
 
 def _foods(course: Course) -> Iterator[str]:
-    return (line.food for dish in course.dishes for line in dish.ingredients)
+    return (line.food for dish in course.dishes for _, line in foods_of(dish))
 
 
 def _stems_of(course: Course) -> tuple[str, ...]:

@@ -100,6 +100,7 @@ STANDS_ON_TIME, STANDS_TIGHT, STANDS_LATE = "On time", "Tight", "Late"
 STANDING_SIGN = {STANDS_ON_TIME: SIGN["on-time"], STANDS_TIGHT: SIGN["tight"], STANDS_LATE: SIGN["late"]}
 
 DONE_BEGIN, DONE_LOOK, DONE_END = "begun", "looked in", "done"
+YES, NO = "yes", "no"  # to a step that asks
 NOTHING_MORE = "All done"
 NOTHING_MORE_DETAIL = "Nothing is left to call. q ends the evening."
 

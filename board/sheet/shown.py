@@ -6,11 +6,15 @@ A rounded figure is for people only; nothing is calculated from it.
 import math
 from collections.abc import Collection
 
+from board.base.plain import one_line
+from board.facts.called import same_food
 from board.facts.units import CUPS, GRAMS, METRIC_MILLILITRES
-from board.plan.resolve.amounts import EACH, Amount, standard_of
+from board.plan.resolve.amounts import EACH, Amount, measure_for, standard_of
 from board.plan.resolve.amounts import GRAMS as BY_GRAMS
 from board.plan.resolve.amounts import MILLILITRES as BY_MILLILITRES
+from board.sheet.run_sheet import Slot
 
+TO_TASTE = "to taste"
 _FRACTIONS = {0.25: "¼", 1 / 3: "⅓", 0.5: "½", 2 / 3: "⅔", 0.75: "¾"}
 _MANY = {"bunch": "bunches", "pinch": "pinches", "fl oz": "fl oz", "tbsp": "tbsp", "tsp": "tsp"}
 _SYMBOLS = {*GRAMS, *METRIC_MILLILITRES}
@@ -36,6 +40,23 @@ def by_hand_words(kind: str, amount: float, units: str | None, written: Collecti
     shown = f"{_figure(rounded, unit)} {_unit_word(unit, rounded)}".strip()
     same = math.isclose(rounded, exact, rel_tol=1e-6)
     return shown, "" if same else f"{_figure(exact, unit)} {_unit_word(unit, exact)}".strip()
+
+
+def amounts_of(slot: Slot, units: str | None) -> tuple[str, ...]:
+    """What goes in as a slot begins, each a safe line."""
+    return tuple(one_line(at_hand(each.low, each.high, each.measure, each.food, units), 120) for each in slot.goes_in)
+
+
+def at_hand(low: float | None, high: float | None, measure: str, food: str, units: str | None) -> str:
+    """`190 g butter`, `2–3 tbsp oil`, `1⅓ onions`, `salt`: what is weighed and counted out at the worktop.
+    Weights and volumes are rounded up for the hand, pieces are as exact as they stand. Not yet safe to show."""
+    if low is None or high is None:
+        return food if measure == TO_TASTE else f"{measure} {food}".strip()
+    sums = measure_for(same_food(food), {measure}, standard_of(units))
+    amount = sums.amount(low, high, measure)
+    if low != high or amount.kind not in (BY_GRAMS, BY_MILLILITRES) or amount.high is None:
+        return f"{amount_words(amount, units, {measure})} {food}"
+    return f"{by_hand_words(amount.kind, amount.high, units, {measure})[0]} {food}"
 
 
 def hand_round(amount: float, unit: str) -> float:
