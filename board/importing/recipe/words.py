@@ -54,7 +54,7 @@ def recipe_foods_left_out(count: int) -> str:
     return f"The recipe goes on: {count} more ingredients were left out."
 
 
-NO_RECIPE = "there is no recipe in this file that is marked up as a schema.org Recipe (JSON-LD)"
+NO_RECIPE = "there is no recipe in this file that is marked up as a schema.org Recipe (JSON-LD, microdata or RDFa)"
 RECIPE_TOO_LARGE = "this file is too large to be a recipe"
 RECIPE_TOO_DEEP = "this file is nested too deeply to be a recipe"
 RECIPE_NOT_JSON = "this is not JSON that can be read"
