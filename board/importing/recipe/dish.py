@@ -8,7 +8,7 @@ from board.importing.recipe import words
 from board.importing.recipe.documents import documents, text_of
 from board.importing.recipe.drafting import Draft, drafts
 from board.importing.recipe.finding import find_recipe
-from board.importing.recipe.foods import food_of
+from board.importing.recipe.foods import foods_of
 from board.importing.recipe.reading import Recipe, read_recipe
 from board.plan.edit.yaml_text import scalar
 
@@ -41,11 +41,11 @@ def _lines(recipe: Recipe) -> Iterator[str]:
     if recipe.serves is not None:
         remark = "" if recipe.yields == str(recipe.serves) else words.recipe_yield(recipe.yields)
         yield "  " + _with(f"for: {recipe.serves}", remark)
-    elif recipe.yields:
+    else:
         yield from _comment(words.recipe_for_unknown(recipe.yields), "  ")
     if recipe.foods:
         yield "  ingredients:"
-        for food in map(food_of, recipe.foods):
+        for food in (food for each in recipe.foods for food in foods_of(each)):
             yield "    " + _with(f"- {scalar(food.line)}", food.remark)
     if recipe.foods_left_out:
         yield from _comment(words.recipe_foods_left_out(recipe.foods_left_out), "    ")

@@ -24,13 +24,19 @@ _TAG = re.compile(r"<(/?)([a-zA-Z][a-zA-Z0-9]*)\b[^<>]*>|<!--[^<>]*-->")
 _NEW_LINE = {"p", "br", "li", "ol", "ul", "div", "h1", "h2", "h3", "h4", "h5", "h6", "tr", "section"}
 _NOT_IN_YAML = re.compile("[^\t\n\x20-\x7e\x85\xa0-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")  # YAML 1.2.2, 5.1
 _NUMBERED = re.compile(r"\s*(?:(?:step|no\.?)\s*)?\d{1,2}\s*[.):]\s+(?=\D)", re.IGNORECASE)
+_NUMBER = r"(\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve)"
+_PEOPLE = r"(?:servings?|portions?|people|persons?|guests?|diners?|adults?|covers?|eaters?|serves|helpings?)"
+_SIZED = r"(?:hearty\s+|generous\s+|small\s+|large\s+|main[- ]course\s+|starter[- ]size[d]?\s+)?"
 _SERVES = re.compile(
-    r"(?:serves|servings?|feeds|for)\s*:?\s*(?:about\s+)?(\d{1,3})"
-    r"|(\d{1,3})(?:\s*(?:-|–|to)\s*\d{1,3})?\s*(?:hearty\s+|generous\s+|small\s+|large\s+)?"
-    r"(?:servings?|portions?|people|persons?|guests?|covers?|serves)\b",
+    # `Serves 6 as a starter`, but not `Servings: 24 cookies`: what is counted then is no people
+    rf"\b(?:serves|servings?|feeds|for)\s*:?\s*(?:about\s+|up to\s+)?{_NUMBER}(?:\s*(?:-|–|to|or)\s*\d{{1,3}})?"
+    rf"(?=\s*(?:$|[,.;()/]|(?:as|with|or|and|at|generously|comfortably|hungry)\b|{_SIZED}{_PEOPLE}\b))"
+    rf"|\b{_NUMBER}(?:\s*(?:-|–|to|or)\s*\d{{1,3}})?\s*{_SIZED}{_PEOPLE}\b",
     re.IGNORECASE,
 )
 _BARE_NUMBER = re.compile(r"(\d{1,3})(?:\s*(?:-|–|to)\s*\d{1,3})?(?:\.0+)?")
+_COUNTED_THINGS = re.compile(r"\d\s*[a-z]", re.IGNORECASE)  # `24 cookies` beside a bare 24
+_NUMBER_WORDS = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
 
 
 @dataclass(frozen=True)
@@ -66,7 +72,7 @@ def read_recipe(found: Found) -> Recipe:
     yields = [text for text in _texts(_first(node, "recipeYield", "yield")) if text]
     return Recipe(
         name=_text(_first(node, "name", "headline"))[:300].strip() or words.RECIPE_NAMELESS,
-        serves=next((n for n in map(_serves, yields) if n is not None), None),
+        serves=_serves(yields),
         yields=max(yields, key=len, default=""),
         foods=tuple(foods[:MOST_FOODS]),
         instructions=tuple(steps[:MOST_STEPS]),
@@ -120,12 +126,18 @@ def _texts(value: Any) -> list[str]:
     return [_text(each) for each in value] if isinstance(value, list) else [_text(value)]
 
 
-def _serves(text: str) -> int | None:
-    """`Serves 4-6` → 4: the lower figure, so that nobody goes hungry. None for `12 muffins`: nobody knows how many they
-    feed."""
-    match = _SERVES.search(text) or _BARE_NUMBER.fullmatch(text)
-    count = int(next(group for group in match.groups() if group)) if match else 0
-    return count if 1 <= count <= 500 else None
+def _serves(yields: list[str]) -> int | None:
+    """`Serves 4-6` → 4: the lower figure, so that nobody goes hungry. None for `12 muffins`, also with a bare 12 beside
+    it: nobody knows how many they feed."""
+    found = [match for match in map(_SERVES.search, yields) if match]
+    if not found and not any(map(_COUNTED_THINGS.search, yields)):
+        found = [match for match in map(_BARE_NUMBER.fullmatch, yields) if match]
+    for match in found:
+        said = next(group for group in match.groups() if group).lower()
+        count = int(said) if said.isdecimal() else _NUMBER_WORDS.index(said) + 1
+        if 1 <= count <= 500:
+            return count
+    return None
 
 
 def _minutes(value: Any) -> int | None:

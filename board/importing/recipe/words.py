@@ -17,6 +17,10 @@ RECIPE_AMOUNT_UNREAD = "the amount could not be read; write it"
 RECIPE_READ_LABEL = "read the label"
 
 
+def recipe_amount_beside(text: str) -> str:
+    return f"the recipe says: {text}"
+
+
 def recipe_guessed(why: str) -> str:
     return f"guessed: {why}"
 
@@ -43,7 +47,7 @@ def recipe_yield(text: str) -> str:
 
 
 def recipe_for_unknown(text: str) -> str:
-    return f"for: ?  the recipe says: {text}"
+    return f"for: ?  the recipe says: {text}" if text else "for: ?  the recipe does not say"
 
 
 def recipe_steps_left_out(count: int) -> str:
