@@ -4,7 +4,7 @@ schema.org's."""
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from board.importing.recipe import words
@@ -18,18 +18,20 @@ _TELLING = ("name", "recipeIngredient", "ingredients", "recipeInstructions")
 
 @dataclass(frozen=True)
 class Found:
-    """The first recipe, how many there are, and the file's nodes by `@id`."""
+    """The first recipe, how many there are, the file's nodes by `@id`, and the page's site and address."""
 
     recipe: Node
     count: int
     by_id: dict[str, Node]
+    site: str = ""
+    address: str = ""
 
 
 def find_recipe(documents: Documents) -> Found:
     """The recipes of a file, by the first of its readings that has one. Raises NotARecipe if there is none."""
     for values in documents.readings:
         if (found := _among(values)) is not None:
-            return found
+            return replace(found, site=documents.site, address=documents.address)
     raise NotARecipe(words.NO_RECIPE)
 
 

@@ -11,6 +11,7 @@ from board.facts.food import understood
 from board.facts.phrases import stems
 from board.importing.recipe import words
 from board.plan.phrases.amounts import plainly
+from board.plan.phrases.durations import decimal
 from board.plan.phrases.quantities import Ingredient, parse_ingredient
 
 _THOUSANDS = re.compile(r"(?<!\d)(\d{1,2}),(\d{3})(?=\s*(?:g|ml|grams?)\b)")  # a plan has to say which it means
@@ -38,7 +39,8 @@ _EACH_WITH_AMOUNT = re.compile(
     rf"(?:,\s+(?:and\s+)?|\s+and\s+)(?={_FIGURE}\s)", re.IGNORECASE
 )  # 1 carrot, 1 leek and 1 onion
 _JUICE = re.compile(
-    r"(?P<part>(?:(?:finely |freshly )?(?:grated|squeezed) )?(?:juice|zest|rind)(?: and (?:grated )?(?:juice|zest|rind))?)"
+    r"(?P<part>(?:(?:finely |freshly )?(?:grated|squeezed) )?(?:juice|zest|rind)"
+    r"(?: and (?:grated )?(?:juice|zest|rind))?)"
     r"\s+of\s+(?P<fruit>(?:half|an?|one|two|three|four|five|six|[\d½¼¾]).*)",
     re.IGNORECASE,
 )
@@ -67,7 +69,8 @@ _BRACKETED = re.compile(
     r"\s*\((?P<in>[^()]*)\)\s*(?P<after>[^()\s,;][^()]*)",
     re.IGNORECASE,
 )
-_TINS = re.compile(r"(?:tins?|cans?|jars?|packs?|packets?|bottles?)\b", re.IGNORECASE)
+_METRIC = ("g", "kg", "ml", "cl", "dl", "l")
+_GRAMS = {"g": 1.0, "kg": 1000.0, "oz": 28.349523125, "lb": 453.59237}  # NIST Handbook 44, appendix C
 _MORE_AMOUNT = re.compile(rf"\d\s?{_UNIT}|^x\s?\d|\b\d+(?:\.\d+)?\s*x\s*\d", re.IGNORECASE)
 _TAIL = re.compile(r"\s*\(([^()]*)\)\s*$")
 _LABEL = re.compile(r"\b(?:contains?|free[\s-]+(?:from|of)|\w+-free)\b", re.IGNORECASE)
@@ -83,8 +86,16 @@ class Food:
     remark: str = ""
 
 
-def foods_of(text: str) -> list[Food]:
-    """One ingredient of a recipe, of which each amount is a line. Raises nothing."""
+def foods_of(text: str, *, english: bool = True) -> list[Food]:
+    """One ingredient of a recipe, of which each amount is a line. In another language only what is metric is read: the
+    rest is told. Raises nothing."""
+    if not english:
+        found = _line_of(plainly(text))
+        read = parsed(found.line)
+        if read is None or read.low is None or read.unit in _METRIC:
+            return [found]
+        whole = parsed(bare := f"to taste {text[:LONGEST_LINE]}")
+        return [Food(bare if whole else "to taste ?", words.RECIPE_FOREIGN_AMOUNT)]
     text = _unwrapped(plainly(text.strip(" -•*·")))
     if match := _PLUS.fullmatch(text):
         return [food_of(f"{match[1]} {match['food']}"), food_of(f"{match[2]} {match['food']}")]
@@ -92,7 +103,7 @@ def foods_of(text: str) -> list[Food]:
         first, more = match["first"], match["more"]
         if _YOLKS.fullmatch(more):
             return [food_of(first), food_of(f"{match['count']} egg {more.removeprefix('egg ')}")]
-        food = parsed.food if (parsed := _parsed(_without_tail(first)[0])) else first
+        food = read.food if (read := parsed(_without_tail(first)[0])) else first
         if set(stems(food)) & set(stems(more)):
             return [food_of(first), food_of(f"{match['count']} {more}")]
         return [food_of(first), food_of(f"{match['count']} {food.partition(',')[0]}, {more}".rstrip(", "))]
@@ -112,8 +123,8 @@ def food_of(text: str) -> Food:
     """One amount of one food. Raises nothing."""
     text, beside = _one_measure(plainly(_THOUSANDS.sub(r"\1\2", text.strip(" -•*·"))))
     found = _line_of(text)
-    parsed = _parsed(found.line)
-    if parsed is not None and parsed.low is not None and _MORE_AMOUNT.search(parsed.food.partition(",")[0]):
+    read = parsed(found.line)
+    if read is not None and read.low is not None and _MORE_AMOUNT.search(read.food.partition(",")[0]):
         beside = (*beside, words.RECIPE_AMOUNT_UNREAD)
     return Food(found.line, "; ".join(piece for piece in (found.remark, *beside) if piece))
 
@@ -166,10 +177,11 @@ def _line_of(text: str) -> Food:
 
 def _is_read(line: str) -> bool:
     """Whether the plan's own parser accepts it."""
-    return _parsed(line) is not None
+    return parsed(line) is not None
 
 
-def _parsed(line: str) -> Ingredient | None:
+def parsed(line: str) -> Ingredient | None:
+    """As the plan's own parser reads it; None if it does not."""
     try:
         return Ingredient.model_validate(parse_ingredient(line))
     except ValueError:
@@ -199,3 +211,15 @@ def _is_mere(piece: str) -> bool:
     """Whether it only says how a food is prepared or served: no food is in it, and no word that nobody knows."""
     found = understood(f"bread, {piece}")
     return not (found.known[1:] or found.named or found.unknown)
+
+
+def grams_of(line: str) -> float:
+    """What a line weighs, by its figures; 0 if it gives no weight."""
+    read = parsed(line)
+    if read is None or read.high is None:
+        return 0.0
+    size, _, unit = read.size.partition(" ") if read.size else ("1", "", read.unit)
+    try:
+        return read.high * decimal(size) * _GRAMS.get(unit, 0.0)
+    except ValueError:
+        return 0.0

@@ -13,12 +13,16 @@ from typing import Any
 
 from board.base.plain import REPLACEMENT, one_line
 from board.importing.recipe import words
+from board.importing.recipe.documents import NotARecipe
 from board.importing.recipe.finding import Found, Node, is_a
+from board.importing.recipe.language import language_of
 from board.plan.phrases.durations import parse_minutes
 
 MOST_STEPS, MOST_FOODS = 80, 150
 LONGEST_TEXT, LONGEST_LINE = 60_000, 2000
 DEEPEST = 12
+LONGEST_NAME, LONGEST_ADDRESS, LONGEST_SOURCE = 100, 200, 290
+_ADDRESS = re.compile(r"https?://[^\s<>\"]+", re.IGNORECASE)
 MOST_VISITS = 20_000  # values visited in the instructions; references can multiply a small file
 _TAG = re.compile(r"<(/?)([a-zA-Z][a-zA-Z0-9]*)\b[^<>]*>|<!--[^<>]*-->")
 _NEW_LINE = {"p", "br", "li", "ol", "ul", "div", "h1", "h2", "h3", "h4", "h5", "h6", "tr", "section"}
@@ -50,7 +54,11 @@ class Instruction:
 
 @dataclass(frozen=True)
 class Recipe:
-    """`serves` None: the yield does not say for how many. Times in whole minutes, None if not given."""
+    """`serves` None: the yield does not say for how many. Times in whole minutes, None if not given.
+
+    `source`: who wrote it, who published it, and where, as far as the file says. `language`: in English, where its words
+    are not English.
+    """
 
     name: str
     serves: int | None
@@ -62,13 +70,18 @@ class Recipe:
     total: int | None = None
     foods_left_out: int = 0
     steps_left_out: int = 0
+    source: str = ""
+    language: str = ""
 
 
 def read_recipe(found: Found) -> Recipe:
-    """The recipe; each text is one line, safe for a terminal and for YAML."""
+    """The recipe; each text is one line, safe for a terminal and for YAML. Raises NotARecipe if it has neither foods nor
+    steps."""
     node = found.recipe
     foods = [food for food in _texts(_first(node, "recipeIngredient", "ingredients", "supply")) if food]
     steps = list(_Reader(found.by_id).instructions(node.get("recipeInstructions")))
+    if not foods and not steps:
+        raise NotARecipe(words.RECIPE_EMPTY)
     yields = [text for text in _texts(_first(node, "recipeYield", "yield")) if text]
     return Recipe(
         name=_text(_first(node, "name", "headline"))[:300].strip() or words.RECIPE_NAMELESS,
@@ -81,7 +94,35 @@ def read_recipe(found: Found) -> Recipe:
         total=_minutes(node.get("totalTime")),
         foods_left_out=max(0, len(foods) - MOST_FOODS),
         steps_left_out=max(0, len(steps) - MOST_STEPS),
+        source=_source(found),
+        language=language_of([*foods, *(step.text for step in steps)]),
     )
+
+
+def _source(found: Found) -> str:
+    """Author, publisher and address, each once."""
+    node = found.recipe
+    people = [_name(node.get(key), found.by_id) for key in ("author", "creator", "publisher")]
+    address = _text(_first(node, "url", "mainEntityOfPage", "@id"))
+    if not _ADDRESS.fullmatch(address):
+        address = clean(found.address)
+    pieces = dict.fromkeys([*people, clean(found.site)])
+    if _ADDRESS.fullmatch(address) and len(address) <= LONGEST_ADDRESS:
+        pieces[address] = None
+    told = ""
+    for piece in filter(None, pieces):
+        longer = f"{told}, {piece}" if told else piece
+        told = longer if len(longer) <= LONGEST_SOURCE else told
+    return told
+
+
+def _name(value: Any, by_id: dict[str, Node]) -> str:
+    if isinstance(value, list):
+        return ", ".join(dict.fromkeys(name for each in value[:3] if (name := _name(each, by_id))))[:LONGEST_NAME]
+    if isinstance(value, dict) and isinstance(own := value.get("@id"), str):
+        value = by_id.get(own, value)
+    name = _text(value)[:LONGEST_NAME]
+    return "" if name == "" or _ADDRESS.fullmatch(name) else name
 
 
 def _first(node: Node, *keys: str) -> Any:

@@ -169,7 +169,10 @@ def _places(found: Score, page: Page, steps: list[Told], about: str) -> None:
             continue
         shared = [sum((own & _grams(step.words)).values()) for step in steps]
         best = max(shared, default=0)
-        holding = [step for step, count in zip(steps, shared, strict=True) if count == best] if best else []
+        # A sentence may stand in two steps (`bake, then rest`); the truth tells of the one that matters.
+        holding = [
+            step for step, count in zip(steps, shared, strict=True) if best and count >= max(min(2, best), best / 3)
+        ]
         right = [step for step in holding if _right(step, kind)]
         seen = [(step.place, step.tools, step.low, step.high) for step in holding]
         found.mark("places", bool(right), f"{about}: {act.said!r} {act.truth} -> {seen}")

@@ -24,6 +24,7 @@ zone: Europe/Dublin
 arrive: 18:30
 guests: [4 guests]
 hands: {host: {hours: {day before: '8:00 - 22:00', on the day: '8:00 - 23:30'}}}
+kitchen: {tools: {microwave: 1, blender: 1, food processor: 1, slow cooker: 1, air fryer: 1, barbecue: 1}}
 courses:
   - course: Main
     at: 20:00
