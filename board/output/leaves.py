@@ -84,7 +84,7 @@ def _works(slot: Slot, name: str) -> bool:
     return any(part.who == name for part in slot.attended)
 
 
-def _leaf(sheet: RunSheet, about: str, slots: Iterable[Slot], name: str | None) -> Leaf:
+def _leaf(sheet: RunSheet, about: str, slots: Sequence[Slot], name: str | None) -> Leaf:
     zone, guessed = ZoneInfo(sheet.zone), guesses(sheet)
     sat = {each.course.name: each for each in quiet.as_planned(sheet)}
     days: dict[str, list[Slot]] = {}
@@ -104,7 +104,12 @@ def _leaf(sheet: RunSheet, about: str, slots: Iterable[Slot], name: str | None) 
             )
             for title, found in days.items()
         ),
-        (*_notes(sheet), *(cold_lines(sheet, hours=True) if name is None else ()), words.CAUTION),
+        (
+            *_notes(sheet),
+            *(cold_lines(sheet, hours=True) if name is None else ()),
+            *_sources(sheet, slots),
+            words.CAUTION,
+        ),
     )
 
 
@@ -198,6 +203,14 @@ def _place(slot: Slot, sheet: RunSheet) -> str:
     """Its lane; the freezer, which has none of its own, by what stands there meanwhile."""
     frozen = any(each.what == slot.id and each.place == "freezer" and each.start == slot.start for each in sheet.cold)
     return "freezer" if slot.lane == "fridge" and frozen else shared.LANES[slot.lane].lower()
+
+
+def _sources(sheet: RunSheet, slots: Iterable[Slot]) -> Iterable[str]:
+    """Where to read more of the dishes on this leaf."""
+    own = {slot.dish for slot in slots}
+    return (
+        words.recipe_from(one_line(dish), one_line(source)) for dish, source in sheet.sources.items() if dish in own
+    )
 
 
 def _notes(sheet: RunSheet) -> Iterable[str]:

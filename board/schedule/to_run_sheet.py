@@ -146,6 +146,8 @@ class _Writer:
             hired_hands=tuple(name for name, hand in plan.hands.items() if hand.hired) or msgspec.UNSET,
             cold_stays=tuple(in_the_cold(self.file, self.problem, self.solution)),
             cold_litres=rooms(plan.kitchen),
+            dish_sources={dish.dish: dish.source for course in plan.courses for dish in course.dishes if dish.source}
+            or msgspec.UNSET,
         )
 
     def _given_up(self, slots: list[Slot]) -> Iterator[GivenUp]:

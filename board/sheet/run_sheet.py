@@ -282,6 +282,7 @@ class RunSheet(msgspec.Struct, frozen=True, gc=False):
     hired_hands: tuple[str, ...] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="hired")
     cold_stays: tuple[InCold, ...] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="cold")
     cold_litres: dict[str, float] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="cold_room")
+    dish_sources: dict[str, str] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="sources")
 
     @property
     def hired(self) -> tuple[str, ...]:
@@ -297,6 +298,11 @@ class RunSheet(msgspec.Struct, frozen=True, gc=False):
     def cold_room(self) -> dict[str, float]:
         """Litres of the fridge and the freezer, where the plan says them."""
         return {} if self.cold_litres is msgspec.UNSET else self.cold_litres
+
+    @property
+    def sources(self) -> dict[str, str]:
+        """Where the recipes of dishes are from, by dish."""
+        return {} if self.dish_sources is msgspec.UNSET else self.dish_sources
 
     def by_id(self) -> dict[str, Slot]:
         return {slot.id: slot for slot in self.slots}

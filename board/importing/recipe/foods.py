@@ -52,6 +52,14 @@ _LONG = re.compile(  # a 2 cm piece of ginger
 _TWICE = re.compile(  # 1 kg/2 lb 4 oz potatoes
     rf"({_FIGURE}\s?{_UNIT})\s*/\s*({_FIGURE}\s?{_UNIT}(?:\s*{_FIGURE}\s?{_UNIT})?)\s+", re.IGNORECASE
 )
+_POUNDS = re.compile(r"(\d+)\s?lbs?\.?\s*(\d+)\s?oz\b", re.IGNORECASE)  # 2 lb 4 oz
+_METRIC_SECOND = re.compile(
+    rf"({_FIGURE}\s?(?:oz|lbs?|pounds?|ounces?|cups?|pints?|fl\.? ?oz)\.?)\s*/\s*({_FIGURE}\s?(?:g|kg|ml|l|grams|kilograms|"
+    r"millilit(?:re|er)s|lit(?:re|er)s?))\s+",
+    re.IGNORECASE,
+)
+_SIZES = {"lg": "large", "lge": "large", "med": "medium", "sm": "small", "xl": "extra large"}
+_SHORT_SIZE = re.compile(rf"^({_FIGURE})\s+(lge?|med|sm|xl)\b\.?\s*", re.IGNORECASE)
 _ABOUT_ALL = re.compile(r"(\d+)\s*\(((?:about|approx\.?|around|roughly|total)\s[^()]*)\)\s+", re.IGNORECASE)
 _PACKED = re.compile(r"\b(?:packages?|cartons?|tubs?|punnets?|bags?|boxes|box|blocks?|sachets?)\s+(?=\(|of\b|[a-z])")
 _HALF_A_TIN = re.compile(
@@ -141,6 +149,12 @@ def _one_measure(text: str) -> tuple[str, tuple[str, ...]]:
     if match := _HEAPED.match(text):
         text = f"{match[1]} {text[match.end() :]}"
         beside.append(match[2].lower())
+    text = _SHORT_SIZE.sub(lambda match: f"{match[1]} {_SIZES[match[2].lower()]} ", text)
+    if match := _POUNDS.match(text):
+        text = f"{16 * int(match[1]) + int(match[2])} oz{text[match.end() :]}"
+    if match := _METRIC_SECOND.match(text):
+        text = f"{match[2]} {text[match.end() :]}"
+        beside.append(words.recipe_amount_beside(match[1]))
     if match := _LONG.fullmatch(text):
         text = f"1 piece of {match['food']}"
         beside.append(words.recipe_amount_beside(match[1]))

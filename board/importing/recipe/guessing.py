@@ -12,7 +12,9 @@ DEFAULT_SETTING = "180 C"
 GRILL_SETTING = "240 C"
 RUNS_BY_ITSELF_FROM = 12  # minutes; a shorter simmer is watched throughout; ours
 _OVEN = re.compile(
-    r"\b(?:bakes?|baking for|roasts?|slow-roast|par-?bake|oven(?!proof))\b(?! (?:tin|tray|dish|pan))", re.IGNORECASE
+    r"\b(?:bakes?|baking for|roasts?|slow-roast|par-?bake|oven(?!proof)|"
+    r"(?:top|middle|bottom|lower|upper|cent(?:re|er)) (?:shelf|rack))\b(?! (?:tin|tray|dish|pan))",
+    re.IGNORECASE,
 )
 _GRILL = re.compile(r"\b(?:broil|under (?:the|a) (?:\w+ )?(?:grill|broiler)|grill)\b", re.IGNORECASE)
 _COALS = re.compile(
@@ -26,19 +28,30 @@ _LOW_FLAME = re.compile(
 )
 _STOVE = re.compile(
     r"\b(?:(?:stir-?|deep-?|pan-?|shallow-)?fry|saut[eé]|sear|sweat|soften|deglaze|caramelise|caramelize|melt|flamb[eé]|"
-    r"wilt|cook|(?:brown|toast|warm|heat)(?= (?:the|it|them|in|on|off|up|some|half|all|through|gently|until|\d))|"
+    r"wilt|cook|colou?r (?:the|it|them|all)|bubbling|comes? to (?:a|the) (?:boil|simmer)|(?:really|smoking|very) hot|"
+    r"(?:brown|toast|warm|heat)(?= (?:the|it|them|in|on|off|up|some|half|all|through|gently|until|\d))|"
     r"heat (?:a|an|\w+ oil|oil|butter|milk|cream|stock|fat)|gently heat|"
     r"(?:over|on|to) (?:an? |the )?(?:very )?(?:low|lowest|medium|moderate|high|highest|gentle)(?:[- ](?:to[- ])?\w+)? "
-    r"(?:heat|flame)|(?:over|on) (?:a )?(?:low|medium|high)|"
-    r"(?<!roasting )(?<!baking )(?<!cake )(?<!loaf )(?<!sheet )(?<!tart )(?<!muffin )(?:sauce|frying )?pan|"
-    r"skillet|griddle|wok|hob|stove(?:top)?)\b",
+    r"(?:heat|flame)|over an? (?:\w+ )?(?:heat|flame)|(?:over|on) (?:a )?(?:low|medium|high)|hob|stove(?:top)?)\b",
+    re.IGNORECASE,
+)
+_PAN = re.compile(
+    r"(?<!roasting )(?<!baking )(?<!cake )(?<!loaf )(?<!sheet )(?<!tart )(?<!muffin )\b(?:(?:sauce|frying )?pan|skillet|"
+    r"griddle|wok|stock ?pot)\b",
     re.IGNORECASE,
 )
 _WAIT = re.compile(
     r"\b(?:rest(?! of)|cool|prove|proof|rise|soak|stand|set aside|leave|steep|infuse|cure|settle|sit|macerate|"
-    r"salt overnight)\b",
+    r"hang out|let (?:it|them) be|salt overnight)\b",
     re.IGNORECASE,
 )
+_UNTIL_COLD = re.compile(r"\buntil (?:\w+ )?(?:cold|cool|cooled|doubled|risen|set)\b", re.IGNORECASE)
+_IN_COLD = re.compile(r"\bin (?:\w+ )?(?:cold|iced?|tepid|lukewarm|warm) (?:water|milk)\b", re.IGNORECASE)
+_BY_HAND = re.compile(
+    r"\b(?:knead|beat|rub|roll|mash|whip|shape|cream (?:the|together)|slice|chop|peel|grate|electric beaters|mixer)\b",
+    re.IGNORECASE,
+)
+_LAST_MINUTES = re.compile(r"\bthe (?:last|final) (?:\d|few|half)", re.IGNORECASE)
 # Appliances that stand on the worktop; the last two cook.
 _APPLIANCES = (
     (re.compile(r"\bmicrowave\b", re.IGNORECASE), "microwave"),
@@ -54,7 +67,7 @@ _OUT_OF_IT = re.compile(
     re.IGNORECASE,
 )
 _HEAT_THE_OVEN = re.compile(
-    r"\b(?:(?:pre-?heat|heat|turn on|switch on|light|fire up)\b[^.;,]{0,40}|(?:set|get) (?:the|your|an?) )"
+    r"\b(?:(?:pre-?heat|heat|turn on|switch on|light|fire up)\b[^.;,]{0,40}|(?:set|get) (?:the|your|an?) |(?=oven (?:on|to)\b))"
     r"\b(?:oven(?!proof)|grill|broiler|air[- ]?fryer|barbecue|bbq|coals)\b",
     re.IGNORECASE,
 )
@@ -62,11 +75,11 @@ _HEAT_THE_OVEN = re.compile(
 _STAYS = re.compile(
     r"(?:(?:then|now|next|finally|gradually|slowly|gently|carefully)\s+)*(?:add|stir|tip in|pour in|toss in|return|cook|"
     r"flip|turn|season|whisk in|cover|throw in|drop in|scrape|bring|give|uncover|baste|crumble in|sprinkle in|let it|"
-    r"keep|lower|crisp|brown|go on|continue|simmer|taste)\b",
+    r"in goe?s?|keep|lower|crisp|brown|go on|continue|simmer|taste)\b",
     re.IGNORECASE,
 )
 _LEAVES = re.compile(
-    r"\b(?:drain|lift out|serve|ladle|set aside|transfer|remove|strain|bowl|jug|plate|platter|board|glasses|jars|"
+    r"\b(?:drain|(?:lift|pull|take|turn|scoop|spoon) (?:\w+ ){0,4}out|pull off|serve|ladle|set aside|transfer|remove|strain|bowl|jug|plate|platter|board|glasses|jars|"
     r"blender|off the heat|mash)\b|\bstir (?:together|before)\b",
     re.IGNORECASE,
 )
@@ -82,6 +95,7 @@ _NO_WORK = re.compile(
 _STORED = re.compile(
     r"\b(?:keeps|(?:will|can|may|should) (?:also )?"
     r"(?:keep|be (?:kept|stored|frozen|refrigerated|made|prepared|cooked|chilled))"
+    r"|will freeze|better (?:the )?(?:next|following|reheated|made)|(?:for )?up to (?:a|one|two|three|\d+) (?:weeks?|months?)"
     r"|leftovers|freezes well|freeze(?:s|d)? for up to|(?:stored?|frozen|refrigerated) for up to)\b",
     re.IGNORECASE,
 )
@@ -168,24 +182,33 @@ def place_of(text: str, length: Length | None, kitchen: Kitchen) -> Guess | None
     for pattern, place in ((_FREEZER, "freezer"), (_FRIDGE, "fridge")):
         if match := pattern.search(bare):
             return Guess(place, (match[0],))
-    wait = _WAIT.search(bare) if length is not None else None
+    if length is not None and (match := _IN_COLD.search(bare)):
+        return Guess("worktop", (match[0],), waits=True)
+    wait = _WAIT.search(bare) if length is not None or _UNTIL_COLD.search(bare) else None
     flame, stove = _LOW_FLAME.search(bare), _STOVE.search(bare)
     first = flame or stove
     if first is not None and (wait is None or _is_on(first, wait, bare)):
-        if (
-            all(map(_is_weak, _STOVE.finditer(bare)))
-            and flame is None
-            and last is not None
-            and (last.in_oven or last.tool in _COOK_IN_IT)
-        ):
+        weak = flame is None and all(map(_is_weak, _STOVE.finditer(bare))) and not _PAN.search(bare)
+        if weak and last is not None and (last.in_oven or last.tool in _COOK_IN_IT):
             return last.again(first[0], own)
         return Guess("stovetop, 1 ring", (first[0],), cooks=True, low_flame=flame is not None)
     if wait is not None:
         return Guess("worktop", (wait[0],), waits=True)
-    if last is not None and (match := _STAYS.match(bare)) and not _LEAVES.search(bare):
-        kept = last.where.startswith("stovetop") or (length is not None and (last.in_oven or last.tool in _COOK_IN_IT))
-        return last.again(match[0], own) if kept else None
-    return None
+    if _LEAVES.search(bare) or _BY_HAND.search(bare):
+        return None
+    if match := _PAN.search(bare):
+        return Guess("stovetop, 1 ring", (match[0],), cooks=True)
+    return _going_on(bare, last, own, length)
+
+
+def _going_on(text: str, last: Guess | None, own: tuple[str, str] | None, length: Length | None) -> Guess | None:
+    """What goes on where the sentence before was hot: it says how long, or what is done to what stands there."""
+    if last is None or not last.cooks:
+        return None
+    match = _STAYS.match(text)
+    if length is not None or _LAST_MINUTES.search(text):
+        return last.again(match[0] if match else words.RECIPE_BEFORE, own)
+    return last.again(match[0], own) if match and last.where.startswith("stovetop") else None
 
 
 def _is_weak(match: re.Match[str]) -> bool:

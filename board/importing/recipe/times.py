@@ -33,7 +33,8 @@ _NOT_BEFORE = re.compile(
 )
 # `rest 45 min before carving`: that long; `salt 30 min before serving`: at what time.
 _WAITED = re.compile(
-    r"\b(?:rest|stand|sit|cool|chill|settle|leave|refrigerate|freeze|wait|prove|rise|soak)\b[^.;]{0,60}$", re.IGNORECASE
+    r"\b(?:rest|stand|sit|hang|let|cool|chill|settle|leave|refrigerate|freeze|wait|prove|rise|soak)\b[^.;]{0,60}$",
+    re.IGNORECASE,
 )
 _RATE = re.compile(
     r"\s*(?:per|for (?:each|every)|a|each|to the)\s+(?P<amount>\d{2,4}|half an?|1/2|½)?\s*"

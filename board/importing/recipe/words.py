@@ -55,6 +55,7 @@ def recipe_for_weight(said: str, grams: float) -> str:
     return f"“{said}”, for {grams / 1000:.3g} kg: weigh it, and reckon again"
 
 
+RECIPE_BEFORE = "the sentence before"
 RECIPE_USES = "by the recipe’s words"
 RECIPE_PREPARATION, RECIPE_COOKING, RECIPE_ALL = "of preparation", "of cooking", "the recipe takes in all"
 RECIPE_HANDS = "it runs by itself in between"

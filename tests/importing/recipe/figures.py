@@ -90,7 +90,7 @@ def _amounts(found: Score, page: Page, dish: Dish, about: str) -> None:
         if took is not None:
             left.remove(took)
         got = took
-        if " plus 1 tsp" in line.said or "plus 1 teaspoon" in line.said or "plus 1 tsp." in line.said:
+        if re.search(r"(?:plus|\+) 1 (?:tsp|teaspoons?)\b", line.said):
             more = next((each for each in left if word.casefold() in each.food.casefold()), None)
             if more is not None and took is not None and took.low and more.low:
                 left.remove(more)
@@ -131,7 +131,8 @@ def _near(a: float, a_unit: str, b: float, b_unit: str) -> bool:
     one, other = UNITS.Quantity(a, NAMES[a_unit]), UNITS.Quantity(b, NAMES[b_unit])
     if one.dimensionality != other.dimensionality:
         return False
-    return bool(abs(one.to(other.units).magnitude - b) <= 0.005 * b)
+    cups = "cup" in (a_unit, b_unit) and a_unit != b_unit  # a cup is 240 ml on a label: 21 CFR 101.9(b)(5)(viii)
+    return bool(abs(one.to(other.units).magnitude - b) <= (0.02 if cups else 0.005) * b)
 
 
 def told(dish: Dish, text: str) -> list[Told]:

@@ -206,6 +206,7 @@ def rdfa_prefixed(recipe: Written) -> str:
     )
 
 
+FIRST = 34  # written later, and in other voices, when the reader was done
 SHAPES: tuple[Callable[[Written], str], ...] = (
     graph, microdata, sections, rdfa, paragraph, microdata_nested, strings, rdfa_prefixed, numbered, microdata_block,
     entities, several,
@@ -218,4 +219,4 @@ def pages() -> Iterator[Page]:
         for way, rules in enumerate(((), SPELT, CLIPPED)):
             own = reworded(recipe, rules)
             shape = SHAPES[(number * 3 + way * 5) % len(SHAPES)]
-            yield Page(own, shape.__name__, shape(own).encode(), number % 3 == 2)
+            yield Page(own, shape.__name__, shape(own).encode(), number % 3 == 2 or number >= FIRST)
