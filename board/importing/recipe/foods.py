@@ -54,8 +54,8 @@ _TWICE = re.compile(  # 1 kg/2 lb 4 oz potatoes
 )
 _POUNDS = re.compile(r"(\d+)\s?lbs?\.?\s*(\d+)\s?oz\b", re.IGNORECASE)  # 2 lb 4 oz
 _METRIC_SECOND = re.compile(
-    rf"({_FIGURE}\s?(?:oz|lbs?|pounds?|ounces?|cups?|pints?|fl\.? ?oz)\.?)\s*/\s*({_FIGURE}\s?(?:g|kg|ml|l|grams|kilograms|"
-    r"millilit(?:re|er)s|lit(?:re|er)s?))\s+",
+    rf"({_FIGURE}\s?(?:oz|lbs?|pounds?|ounces?|cups?|pints?|fl\.? ?oz)\.?)\s*/\s*({_FIGURE}\s?(?:g|kg|ml|l|grams|"
+    r"kilograms|millilit(?:re|er)s|lit(?:re|er)s?))\s+",
     re.IGNORECASE,
 )
 _SIZES = {"lg": "large", "lge": "large", "med": "medium", "sm": "small", "xl": "extra large"}

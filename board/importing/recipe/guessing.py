@@ -10,6 +10,7 @@ from board.importing.recipe.times import Length
 # Settings if a recipe gives none: common practice, no source.
 DEFAULT_SETTING = "180 C"
 GRILL_SETTING = "240 C"
+LONG_COOKING = 30  # minutes; so long, `cook` is meant for the oven that was heated; ours
 RUNS_BY_ITSELF_FROM = 12  # minutes; a shorter simmer is watched throughout; ours
 _OVEN = re.compile(
     r"\b(?:bakes?|baking for|roasts?|slow-roast|par-?bake|oven(?!proof)|"
@@ -23,7 +24,8 @@ _COALS = re.compile(
 _FREEZER = re.compile(r"\b(?:freeze|freezer)\b", re.IGNORECASE)
 _FRIDGE = re.compile(r"\b(?:chill|refrigerate|fridge|refrigerator|marinate)\b", re.IGNORECASE)
 _LOW_FLAME = re.compile(
-    r"\b(?:simmer|boil|poach|steam|braise|stew|reduce(?! (?:to|the (?:heat|oven|temperature)))|parboil|bubble|blanch)\b",
+    r"\b(?:simmer|boil|poach|steam|braise|stew|reduce(?! (?:to|the (?:heat|oven|temperature)))|parboil|bubble|"
+    r"blanch)\b",
     re.IGNORECASE,
 )
 _STOVE = re.compile(
@@ -36,8 +38,8 @@ _STOVE = re.compile(
     re.IGNORECASE,
 )
 _PAN = re.compile(
-    r"(?<!roasting )(?<!baking )(?<!cake )(?<!loaf )(?<!sheet )(?<!tart )(?<!muffin )\b(?:(?:sauce|frying )?pan|skillet|"
-    r"griddle|wok|stock ?pot)\b",
+    r"(?<!roasting )(?<!baking )(?<!cake )(?<!loaf )(?<!sheet )(?<!tart )(?<!muffin )\b(?:(?:sauce|frying )?pan|"
+    r"skillet|griddle|wok|stock ?pot)\b",
     re.IGNORECASE,
 )
 _WAIT = re.compile(
@@ -67,19 +69,22 @@ _OUT_OF_IT = re.compile(
     re.IGNORECASE,
 )
 _HEAT_THE_OVEN = re.compile(
-    r"\b(?:(?:pre-?heat|heat|turn on|switch on|light|fire up)\b[^.;,]{0,40}|(?:set|get) (?:the|your|an?) |(?=oven (?:on|to)\b))"
+    r"\b(?:(?:pre-?heat|heat|turn on|switch on|light|fire up)\b[^.;,]{0,40}|"
+    r"(?:set|get) (?:the|your|an?) |(?=oven (?:on|to)\b))"
     r"\b(?:oven(?!proof)|grill|broiler|air[- ]?fryer|barbecue|bbq|coals)\b",
     re.IGNORECASE,
 )
 # What is done to what stands on the heat, or with it: it stays there.
 _STAYS = re.compile(
-    r"(?:(?:then|now|next|finally|gradually|slowly|gently|carefully)\s+)*(?:add|stir|tip in|pour in|toss in|return|cook|"
-    r"flip|turn|season|whisk in|cover|throw in|drop in|scrape|bring|give|uncover|baste|crumble in|sprinkle in|let it|"
+    r"(?:(?:then|now|next|finally|gradually|slowly|gently|carefully)\s+)*(?:add|stir|tip in|pour in|toss in|return|"
+    r"cook|flip|"
+    r"turn|season|whisk in|cover|throw in|drop in|scrape|bring|give|uncover|baste|crumble in|sprinkle in|let it|"
     r"in goe?s?|keep|lower|crisp|brown|go on|continue|simmer|taste)\b",
     re.IGNORECASE,
 )
 _LEAVES = re.compile(
-    r"\b(?:drain|(?:lift|pull|take|turn|scoop|spoon) (?:\w+ ){0,4}out|pull off|serve|ladle|set aside|transfer|remove|strain|bowl|jug|plate|platter|board|glasses|jars|"
+    r"\b(?:drain|(?:lift|pull|take|turn|scoop|spoon) (?:\w+ ){0,4}out|pull off|serve|ladle|"
+    r"set aside|transfer|remove|strain|bowl|jug|plate|platter|board|glasses|jars|"
     r"blender|off the heat|mash)\b|\bstir (?:together|before)\b",
     re.IGNORECASE,
 )
@@ -95,7 +100,8 @@ _NO_WORK = re.compile(
 _STORED = re.compile(
     r"\b(?:keeps|(?:will|can|may|should) (?:also )?"
     r"(?:keep|be (?:kept|stored|frozen|refrigerated|made|prepared|cooked|chilled))"
-    r"|will freeze|better (?:the )?(?:next|following|reheated|made)|(?:for )?up to (?:a|one|two|three|\d+) (?:weeks?|months?)"
+    r"|will freeze|better (?:the )?(?:next|following|reheated|made)"
+    r"|(?:for )?up to (?:a|one|two|three|\d+) (?:weeks?|months?)"
     r"|leftovers|freezes well|freeze(?:s|d)? for up to|(?:stored?|frozen|refrigerated) for up to)\b",
     re.IGNORECASE,
 )
@@ -191,6 +197,8 @@ def place_of(text: str, length: Length | None, kitchen: Kitchen) -> Guess | None
         weak = flame is None and all(map(_is_weak, _STOVE.finditer(bare))) and not _PAN.search(bare)
         if weak and last is not None and (last.in_oven or last.tool in _COOK_IN_IT):
             return last.again(first[0], own)
+        if weak and last is None and kitchen.oven is not None and length is not None and length.likely >= LONG_COOKING:
+            return _oven(first[0], own, kitchen.oven)
         return Guess("stovetop, 1 ring", (first[0],), cooks=True, low_flame=flame is not None)
     if wait is not None:
         return Guess("worktop", (wait[0],), waits=True)

@@ -1,5 +1,4 @@
-"""The language of a recipe's words, by the small words that stand in it. Pure; what a page declares is often its frame's
-language, and not asked."""
+"""The language of a recipe, by the small words in it. Pure; what a page declares is often only its frame's language."""
 
 import re
 from collections import Counter

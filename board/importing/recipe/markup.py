@@ -103,7 +103,7 @@ def _value(element: Any, left: Iterator[None]) -> str:
     for event, each in etree.iterwalk(element, events=("start", "end")):
         if next(left, left) is left:  # properties within properties, each with the words of all inside it
             raise TooMuch
-        mark = "\n" if each.tag in _BLOCKS else ""
+        mark = "\n" if each.tag in _BLOCKS and (event, each.tag) != ("end", "br") else ""
         unsaid = each.tag in _UNSAID and each is not element
         if event == "start":
             hidden += unsaid

@@ -38,8 +38,8 @@ _SERVES = re.compile(
     rf"|\b{_NUMBER}(?:\s*(?:-|–|to|or)\s*\d{{1,3}})?\s*{_SIZED}{_PEOPLE}\b",
     re.IGNORECASE,
 )
-_BARE_NUMBER = re.compile(r"(\d{1,3})(?:\s*(?:-|–|to)\s*\d{1,3})?(?:\.0+)?")
-_COUNTED_THINGS = re.compile(r"\d\s*[a-z]", re.IGNORECASE)  # `24 cookies` beside a bare 24
+_BARE_NUMBER = re.compile(r"(\d{1,3})(?:\s*(?:-|–|to)\s*\d{1,3})?(?:\.0+)?(?:\s+(?:as|with)\s.*)?")
+_COUNTED_THINGS = re.compile(r"\d\s*(?!(?:as|with|to)\b)[a-z]", re.IGNORECASE)  # `24 cookies` beside a bare 24
 _NUMBER_WORDS = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
 
 
@@ -56,8 +56,8 @@ class Instruction:
 class Recipe:
     """`serves` None: the yield does not say for how many. Times in whole minutes, None if not given.
 
-    `source`: who wrote it, who published it, and where, as far as the file says. `language`: in English, where its words
-    are not English.
+    `source`: who wrote it, who published it, and where, as far as the file says. `language`: its name, where it is not
+    English.
     """
 
     name: str
@@ -75,7 +75,7 @@ class Recipe:
 
 
 def read_recipe(found: Found) -> Recipe:
-    """The recipe; each text is one line, safe for a terminal and for YAML. Raises NotARecipe if it has neither foods nor
+    """The recipe; each text is one line, safe for a terminal and for YAML. Raises NotARecipe for one without foods and
     steps."""
     node = found.recipe
     foods = [food for food in _texts(_first(node, "recipeIngredient", "ingredients", "supply")) if food]

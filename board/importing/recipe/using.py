@@ -33,9 +33,10 @@ def uses_of(texts: Sequence[str], foods: Sequence[str]) -> list[tuple[str, ...]]
     """For each step's text, its ingredients as a plan writes them, in the recipe's order."""
     known = [each for text in foods for each in _known(text)]
     found: list[list[tuple[_Known, bool]]] = [[] for _ in texts]
+    words_by_text = [_said(text) for text in texts]
     for each in known:
         for number, text in enumerate(texts):
-            if (whole := _named(each, known, text)) is not None:
+            if (whole := _named(each, known, text, words_by_text[number])) is not None:
                 found[number].append((each, whole))
     times = [sum(any(other is each for other, _ in own) for own in found) for each in known]
     once = {id(each) for each, count in zip(known, times, strict=True) if count == 1}
@@ -66,13 +67,14 @@ def _known(text: str) -> list[_Known]:
     return found
 
 
-def _named(each: _Known, known: Sequence[_Known], text: str) -> bool | None:
+def _said(text: str) -> list[tuple[str, int]]:
+    """The stems of a text's words, and where each begins."""
+    found = re.finditer(r"[^\W_]+(?:['’][a-z]+)?", text)
+    return [(stem(word), match.start()) for match in found for word in words_of(match[0])]
+
+
+def _named(each: _Known, known: Sequence[_Known], text: str, said: list[tuple[str, int]]) -> bool | None:
     """Whether a step names the whole of an ingredient (True), a part (False), or none of it (None)."""
-    said = [
-        (stem(word), match.start())
-        for match in re.finditer(r"[^\W_]+(?:['’][a-z]+)?", text)
-        for word in words_of(match[0])
-    ]
     for number, (word, start) in enumerate(said):
         if word not in each.stems or _MADE.match(text[start:].partition(" ")[2]):
             continue
