@@ -162,7 +162,7 @@ def _sentences(text: str) -> Iterator[str]:
 
 def _joined(last: Piece, text: str, guess: Guess | None, length: Length | None) -> Piece | None:
     """The two as one step: work by hand without a time, or what is done in the same pan; None if they stay apart."""
-    whole = f"{last.text} {text}"
+    whole = f"{last.text} {text}" if not text[:1].islower() else f"{last.text.rstrip(' .,;')}, then {text}"
     if guess is None or last.guess is None:
         alike = guess is None and last.guess is None and length is None and last.length is None
         return replace(last, text=whole) if alike else None

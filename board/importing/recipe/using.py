@@ -5,12 +5,13 @@ A whole amount is told only where the food is named in one step alone; named in 
 """
 
 import re
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 
 from board.base.plain import one_line
 from board.facts.food import facts
-from board.facts.phrases import stem, words_of
+from board.facts.phrases import listed_words, stem, stems, words_of
 from board.importing.recipe.foods import foods_of, parsed
 
 _PART = re.compile(
@@ -18,7 +19,7 @@ _PART = re.compile(
     r"\d\D{0,12}\bof the\b)[^,.;]{0,24}$",
     re.IGNORECASE,
 )
-_MADE = re.compile(r"\b(?:mixture|sauce|dough|batter|topping|filling|paste|base|mix)\b", re.IGNORECASE)
+_MADE = listed_words("mixture sauce dough batter topping filling paste base mix")  # the egg mixture is no egg
 
 
 @dataclass(frozen=True)
@@ -29,22 +30,28 @@ class _Known:
     divided: bool
 
 
+@dataclass(frozen=True)
+class _Named:
+    """An ingredient, the words that name it alone, and for others the words before that tell it apart."""
+
+    food: _Known
+    alone: frozenset[str]
+    before: dict[str, frozenset[str]]
+
+
 def uses_of(texts: Sequence[str], foods: Sequence[str]) -> list[tuple[str, ...]]:
     """For each step's text, its ingredients as a plan writes them, in the recipe's order."""
-    known = [each for text in foods for each in _known(text)]
-    found: list[list[tuple[_Known, bool]]] = [[] for _ in texts]
-    words_by_text = [_said(text) for text in texts]
-    for each in known:
-        for number, text in enumerate(texts):
-            if (whole := _named(each, known, text, words_by_text[number])) is not None:
-                found[number].append((each, whole))
-    times = [sum(any(other is each for other, _ in own) for own in found) for each in known]
-    once = {id(each) for each, count in zip(known, times, strict=True) if count == 1}
+    known = _told_apart([each for text in foods for each in _known(text)])
+    found = [[(number, whole) for number, each in enumerate(known) if (whole := _named(each, text, said)) is not None]
+             for text in texts for said in [_said(text)]]  # fmt: skip
+    times = Counter(number for own in found for number, _ in own)
     return [
         tuple(
             dict.fromkeys(
-                each.line if whole and id(each) in once and not each.divided else f"some {each.name}"
-                for each, whole in own
+                known[number].food.line
+                if whole and times[number] == 1 and not known[number].food.divided
+                else f"some {known[number].food.name}"
+                for number, whole in own
             )
         )
         for own in found
@@ -59,11 +66,23 @@ def _known(text: str) -> list[_Known]:
         if read is None or read.low is None or read.choices:
             continue
         name = one_line(read.food.partition(",")[0])
-        own = tuple(stem(word) for word in words_of(name) if facts(word) is not None) or tuple(
-            stem(word) for word in words_of(name)[-1:]
-        )
+        own = tuple(stem(word) for word in words_of(name) if facts(word) is not None) or stems(name)[-1:]
         if own and parsed(f"some {name}") is not None:
             found.append(_Known(food.line, name, own, "divided" in text.lower()))
+    return found
+
+
+def _told_apart(known: Sequence[_Known]) -> list[_Named]:
+    """A food goes by its last word, before others that have it elsewhere, and by any word that no other has."""
+    lasts = Counter(word for name in {each.name: each.stems[-1] for each in known}.items() for word in name[1:])
+    all_words = Counter(word for own in {each.name: each.stems for each in known}.values() for word in set(own))
+    every = Counter(word for name in {each.name for each in known} for word in set(stems(name)))
+    found = []
+    for each in known:
+        last = each.stems[-1]
+        alone = {word for word in each.stems if all_words[word] == 1} | ({last} if lasts[last] == 1 else set())
+        own = frozenset(word for word in stems(each.name) if every[word] == 1)
+        found.append(_Named(each, frozenset(alone), {} if last in alone else {last: own}))
     return found
 
 
@@ -73,24 +92,11 @@ def _said(text: str) -> list[tuple[str, int]]:
     return [(stem(word), match.start()) for match in found for word in words_of(match[0])]
 
 
-def _named(each: _Known, known: Sequence[_Known], text: str, said: list[tuple[str, int]]) -> bool | None:
+def _named(each: _Named, text: str, said: Sequence[tuple[str, int]]) -> bool | None:
     """Whether a step names the whole of an ingredient (True), a part (False), or none of it (None)."""
     for number, (word, start) in enumerate(said):
-        if word not in each.stems or _MADE.match(text[start:].partition(" ")[2]):
-            continue
-        rivals = [other for other in known if other is not each and word in other.stems]
-        before = said[number - 1][0] if number else ""
-        if any(other.stems[-1] == word for other in rivals) and each.stems[-1] != word:
-            continue
-        if [other for other in rivals if other.stems[-1] == word] and not _told_apart(each, rivals, before):
-            continue
-        if rivals and each.stems[-1] != word:
-            continue
-        return _PART.search(text[:start]) is None
+        told = word in each.alone or (number and said[number - 1][0] in each.before.get(word, ()))
+        after = said[number + 1][0] if number + 1 < len(said) else ""
+        if told and after not in _MADE:
+            return _PART.search(text, max(0, start - 60), start) is None
     return None
-
-
-def _told_apart(each: _Known, rivals: Sequence[_Known], before: str) -> bool:
-    """Whether the word before names this one of several: `olive oil`."""
-    own = {stem(word) for word in words_of(each.name)}
-    return before in own and not any(before in {stem(word) for word in words_of(other.name)} for other in rivals)
