@@ -132,6 +132,8 @@ def dish(arguments: argparse.Namespace) -> int:
         raise Trouble(words.no_recipe(shown, str(wrong)), code=ExitCode.STOP) from None
     if dish.recipes > 1:
         tell(words.recipe_several(shown, dish.recipes, dish.name))
+    if dish.language:
+        tell(words.recipe_foreign(shown, dish.language))
     if arguments.output is None:
         sys.stdout.buffer.write(dish.text.encode())  # UTF-8 like a plan file, whatever the terminal's encoding
     else:

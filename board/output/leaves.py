@@ -86,7 +86,7 @@ def _works(slot: Slot, name: str) -> bool:
     return any(part.who == name for part in slot.attended)
 
 
-def _leaf(sheet: RunSheet, about: str, slots: Iterable[Slot], name: str | None) -> Leaf:
+def _leaf(sheet: RunSheet, about: str, slots: Sequence[Slot], name: str | None) -> Leaf:
     zone, guessed = ZoneInfo(sheet.zone), guesses(sheet)
     sat = {each.course.name: each for each in quiet.as_planned(sheet)}
     days: dict[str, list[Slot]] = {}
@@ -106,7 +106,12 @@ def _leaf(sheet: RunSheet, about: str, slots: Iterable[Slot], name: str | None) 
             )
             for title, found in days.items()
         ),
-        (*_notes(sheet), *(cold_lines(sheet, hours=True) if name is None else ()), words.CAUTION),
+        (
+            *_notes(sheet),
+            *(cold_lines(sheet, hours=True) if name is None else ()),
+            *_sources(sheet, slots),
+            words.CAUTION,
+        ),
     )
 
 
@@ -215,9 +220,16 @@ def _place(slot: Slot, sheet: RunSheet) -> str:
     return "freezer" if slot.lane == "fridge" and frozen else shared.LANES[slot.lane].lower()
 
 
+def _sources(sheet: RunSheet, slots: Iterable[Slot]) -> Iterable[str]:
+    """Where to read more of the dishes on this leaf."""
+    own = {slot.dish for slot in slots}
+    return (
+        one_line(words.recipe_from(dish, source), 300) for dish, source in sheet.sources.items() if dish in own
+    )
+
+
 def _notes(sheet: RunSheet) -> Iterable[str]:
     yield from (shared.stop_line(one_line(said.stop(stop))) for stop in sheet.stops)
     yield from map(one_line, said.all_given_up(sheet))
     yield from (shared.noted(one_line(note)) for note in sheet.noted)
-    yield from (one_line(words.recipe_from(dish, source), 300) for dish, source in sheet.sources.items())
     yield from (one_line(said.caution(caution)) for caution in sheet.cautions)

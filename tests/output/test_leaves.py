@@ -158,6 +158,19 @@ def test_a_person_gets_their_own_work_and_the_courses(two_cooks: RunSheet) -> No
     assert leaves(two_cooks, two_cooks.hands[1].upper()) == [found[1]]
 
 
+def test_a_dishs_recipe_is_named_where_its_work_is() -> None:
+    text = TWO.replace("- dish: Rice\n", "- dish: Rice\n        source: Ada Invented, https://example.org/rice\n")
+    file = read_plan(text, "two.yaml")
+    assert isinstance(file, PlanFile)
+    sheet = make_sheet(file, solve)
+    said = "Rice: recipe from Ada Invented, https://example.org/rice"
+
+    assert all(said in leaf.notes for leaf in leaves(sheet, EVERYBODY))
+    assert said in leaves(sheet, WALL)[0].notes
+    without = msgspec.structs.replace(sheet, slots=tuple(each for each in sheet.slots if each.dish is None))
+    assert said not in leaves(without, WALL)[0].notes
+
+
 def test_nobody_of_that_name(lantern_sheet: RunSheet) -> None:
     with pytest.raises(NoSuchPerson) as wrong:
         leaves(lantern_sheet, "Nobody")

@@ -100,3 +100,15 @@ def test_what_is_no_file_exits_1(run: Run, tmp_path: Path, which: str) -> None:
 
     assert (code, out) == (ExitCode.FAILED, "")
     assert err.count("\n") == 1
+
+
+def test_another_language_is_told(run: Run, tmp_path: Path) -> None:
+    said = "Die Butter mit dem Zucker rühren. Den Teig in eine Form geben und für 40 Minuten backen."
+    path = tmp_path / "kuchen.json"
+    path.write_text(json.dumps({**LOAF, "recipeInstructions": [said]}))
+
+    code, out, err = run("dish", str(path))
+
+    assert code == ExitCode.DONE
+    assert "not English (German)" in out
+    assert "not English (German)" in err

@@ -135,6 +135,10 @@ def recipe_several(path: str, count: int, name: str) -> str:
     return f"{path}: there are {count} recipes in this file; the first is taken: {name}"
 
 
+def recipe_foreign(path: str, language: str) -> str:
+    return f"{path}: its words are not English ({language}): nothing is guessed from them; go over every line"
+
+
 def no_recipe(path: str, why: str) -> str:
     return f"{path}: {why}"
 

@@ -1,15 +1,13 @@
-"""Bytes of a web page or JSON file → the JSON values in it. Pure; fetches nothing and runs nothing.
-
-A page carries JSON in `<script type="application/ld+json">` (JSON-LD 1.1, W3C, section 7.1).
-"""
+"""Bytes of a web page or JSON file → the values in it, of whatever markup. Pure; fetches nothing and runs nothing."""
 
 import codecs
 import json
 import re
-from html.parser import HTMLParser
+from dataclasses import dataclass
 from typing import Any
 
 from board.importing.recipe import words
+from board.importing.recipe.markup import TooMuch, page_of
 
 LARGEST_CHARACTERS = 4_000_000
 _DECLARED = re.compile(rb"charset\s*=\s*[\"']?\s*([A-Za-z0-9_:.-]{1,40})", re.IGNORECASE)
@@ -57,20 +55,34 @@ def _decoded(data: bytes) -> str:
         return data.decode(encoding or "utf-8", errors="replace")
 
 
-def documents(text: str) -> list[Any]:
-    """Every JSON value in the file, in order. Raises NotARecipe if none can be read."""
+@dataclass(frozen=True)
+class Documents:
+    """`readings`: the file's values, a list for each kind of markup, the fullest first. `site`, `address`: of the
+    page, as its head names them."""
+
+    readings: tuple[list[Any], ...]
+    site: str = ""
+    address: str = ""
+
+
+def documents(text: str) -> Documents:
+    """Every value in the file, in order. Raises NotARecipe if none can be read."""
     if text.lstrip()[:1] in ("{", "["):
-        return [_json(text, words.RECIPE_NOT_JSON)]
-    scripts = _scripts(text)
+        return Documents(([_json(text, words.RECIPE_NOT_JSON)],))
+    try:
+        page = page_of(text)
+    except TooMuch:
+        raise NotARecipe(words.RECIPE_TOO_LARGE) from None
     found, wrong = [], None
-    for script in scripts:
+    for script in page.scripts:
         try:
             found.append(_json(_unwrapped(script), words.RECIPE_MARKUP_NOT_JSON))
         except NotARecipe as this:  # a page often has several; only one holds the recipe
             wrong = wrong or this
-    if not found:
+    readings = tuple(each for each in (found, list(page.microdata), list(page.rdfa)) if each)
+    if not readings:
         raise wrong or NotARecipe(words.NO_RECIPE)
-    return found
+    return Documents(readings, page.site, page.address)
 
 
 def _unwrapped(script: str) -> str:
@@ -95,54 +107,3 @@ def _json(text: str, unreadable: str) -> Any:
 
 def _whole(text: str) -> int | None:
     return int(text) if len(text) < 20 else None
-
-
-class _Scripts(HTMLParser):
-    """Collects the text of JSON-LD scripts."""
-
-    def __init__(self) -> None:
-        self.found: list[str] = []
-        super().__init__(convert_charrefs=False)
-
-    def reset(self) -> None:
-        super().reset()
-        self.inside = False
-
-    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
-        kind = (dict(attrs).get("type") or "").partition(";")[0].strip().lower()
-        self.inside = tag == "script" and kind == "application/ld+json"
-        if self.inside:
-            self.found.append("")
-
-    def handle_endtag(self, tag: str) -> None:
-        self.inside = False
-
-    def handle_data(self, data: str) -> None:
-        if self.inside:
-            self.found[-1] += data
-
-
-_COMMENT_OR_SCRIPT = re.compile(r"<!--|<script(?=[\s/>])", re.IGNORECASE)
-_SCRIPT_ENDS = re.compile(r"</script[\s/>]", re.IGNORECASE)
-_LONGEST_TAG = 1000
-
-
-def _scripts(text: str) -> list[str]:
-    """Parses only the scripts: on hostile input, such as a million `<`, the parser takes hours over a whole page."""
-    parser = _Scripts()
-    position = 0
-    while (match := _COMMENT_OR_SCRIPT.search(text, position)) is not None:
-        if match[0] == "<!--":
-            ends = text.find("-->", match.end())
-            if ends < 0:
-                break
-            position = ends + 3
-            continue
-        close = _SCRIPT_ENDS.search(text, match.end())
-        ends = close.start() if close else len(text)
-        if ">" in text[match.end() : min(ends, match.end() + _LONGEST_TAG)]:
-            parser.feed(text[match.start() : ends] + "</script>")
-            parser.close()
-            parser.reset()
-        position = close.end() if close else len(text)
-    return parser.found

@@ -8,21 +8,36 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from board.importing.recipe import words
-from board.importing.recipe.guessing import Guess, heats_the_oven, place_of
+from board.importing.recipe.foods import foods_of, grams_of
+from board.importing.recipe.guessing import (
+    Guess,
+    Kitchen,
+    begins_notes,
+    heats_the_oven,
+    is_about_coals,
+    is_no_work,
+    leaves_the_heat,
+    place_of,
+)
 from board.importing.recipe.heat import setting_in
 from board.importing.recipe.reading import Instruction, Recipe
-from board.importing.recipe.times import Length, length_in
+from board.importing.recipe.times import Length, length_in, rate_in
+from board.importing.recipe.using import uses_of
 from board.plan.phrases.durations import short
 
 UNKNOWN_MINUTES = 10  # a step without a time; ours
-LONGEST_NAME = 72
+LONGEST_NAME = 60
+LONGEST_HOW, MOST_SENTENCES = 300, 3  # a plan's `how:` is a sentence or three
 _SENTENCE = re.compile(r"(?<=[.!?;])\s+(?=[A-Z“\"'(])|,?\s+(?:and\s+)?then\s+(?=[a-z])")
-_ABBREVIATED = re.compile(r"\b(?:approx|min|mins|hr|hrs|tbsp|tsp|no|deg|e\.g|i\.e|oz|lb)\.$", re.IGNORECASE)
+_FULL = re.compile(r"(?<=[.!?])\s+(?=[A-Z“\"'(])")
+_ABBREVIATED = re.compile(r"\b(?:approx|no|deg|e\.g|i\.e)\.$", re.IGNORECASE)
+_CLAUSE = re.compile(r",\s|\s(?:and|until|for|with|in|over|into|on|to|from|at)\s|\s[–—-]\s")
 
 
 @dataclass(frozen=True)
 class Piece:
-    """A future step. `guess` None: at the worktop. `stated`: minutes, if the recipe states them."""
+    """A future step. `guess` None: at the worktop. `stated`: minutes, if the recipe states them. `why`: why its length
+    is guessed, where the words alone do not say."""
 
     text: str
     section: str = ""
@@ -30,6 +45,7 @@ class Piece:
     length: Length | None = None
     stated: int | None = None
     remarks: tuple[str, ...] = ()
+    why: str = ""
 
 
 @dataclass(frozen=True)
@@ -44,53 +60,93 @@ class Draft:
     where_why: str = ""
     attended: str = ""
     cooks: bool = False
+    tool: str = ""  # an appliance that the kitchen must name
+    how: str = ""
+    uses: tuple[str, ...] = ()
     remarks: tuple[str, ...] = ()
 
 
 def drafts(recipe: Recipe) -> list[Draft]:
     """The steps in order; at least one."""
-    pieces: list[Piece] = []
-    oven: tuple[str, str] | None = None
-    remarks: tuple[str, ...] = ()
-    for instruction in recipe.instructions:
-        own, oven, remarks = _pieces(instruction, oven, remarks)
-        pieces += own
+    pieces, remarks = _Reader(recipe).pieces()
     if not pieces:
         pieces = [Piece(words.RECIPE_STEPLESS, remarks=(*remarks, words.RECIPE_NO_STEPS))]
     elif remarks:
         pieces[-1] = replace(pieces[-1], remarks=(*pieces[-1].remarks, *remarks))
     shares = _shares(recipe, pieces)
+    uses = uses_of([piece.text for piece in pieces], () if recipe.language else recipe.foods)
     used: set[str] = set()
-    return [_draft(piece, share, used) for piece, share in zip(pieces, shares, strict=True)]
+    return [_draft(piece, share, used, own) for piece, share, own in zip(pieces, shares, uses, strict=True)]
 
 
-def _pieces(
-    instruction: Instruction, oven: tuple[str, str] | None, remarks: tuple[str, ...]
-) -> tuple[list[Piece], tuple[str, str] | None, tuple[str, ...]]:
-    """One instruction as steps. The oven setting carries over to the next, and so do remarks with no step yet."""
-    found: list[Piece] = []
-    for sentence in _sentences(instruction.text):
-        text = sentence
-        heating = heats_the_oven(sentence)
-        if heating is not None:
-            oven = heating[0] or oven
-            remarks = (*remarks, f"{words.recipe_whole(sentence)} ({words.RECIPE_PREHEATS})")
-            text = heating[1]
-            if not text:
+class _Reader:
+    """Goes through the instructions with what is on the heat so far."""
+
+    def __init__(self, recipe: Recipe) -> None:
+        self.recipe = recipe
+        self.grams = max((grams_of(food.line) for each in recipe.foods for food in foods_of(each)), default=0.0)
+        self.kitchen = Kitchen(coals=any(is_about_coals(each.text) for each in recipe.instructions))
+        self.remarks: tuple[str, ...] = ()  # with no step yet
+
+    def pieces(self) -> tuple[list[Piece], tuple[str, ...]]:
+        """The steps to be, and remarks that are left."""
+        found: list[Piece] = []
+        for instruction in self.recipe.instructions:
+            found += self._of(instruction)
+        return found, self.remarks
+
+    def _of(self, instruction: Instruction) -> list[Piece]:
+        found: list[Piece] = []
+        noted = False
+        for sentence in _sentences(instruction.text):
+            noted = noted or begins_notes(sentence)
+            if noted or is_no_work(sentence):
+                self.remarks = (*self.remarks, words.recipe_whole(sentence))
                 continue
-        length = length_in(text)
-        guess = place_of(text, length, oven)
+            text = self._without_heating(sentence)
+            if text:
+                self._take(Piece(text, instruction.section), found)
+        if instruction.minutes is not None and found:
+            return [_as_one(found, instruction.minutes)]
+        return found
+
+    def _without_heating(self, sentence: str) -> str:
+        heating = heats_the_oven(sentence)
+        if heating is None:
+            return sentence
+        self.kitchen = replace(self.kitchen, oven=heating[0] or self.kitchen.oven)
+        self.remarks = (*self.remarks, f"{words.recipe_whole(sentence)} ({words.RECIPE_PREHEATS})")
+        return heating[1]
+
+    def _take(self, piece: Piece, found: list[Piece]) -> None:
+        """One sentence, alone or with the one before."""
+        length, why = self._length(piece.text)
+        guess = place_of(piece.text, length, self.kitchen) if not self.recipe.language else None
+        oven = self.kitchen.oven
         if guess is not None and guess.in_oven and not guess.bare:
-            oven = setting_in(text) or oven
+            oven = setting_in(piece.text) or oven
+        stays = guess is None and not leaves_the_heat(piece.text)
+        self.kitchen = replace(self.kitchen, oven=oven, last=self.kitchen.last if stays else guess)
+        if guess is not None and not guess.where:  # an appliance is filled, and not on yet
+            guess = None
         last = found[-1] if found else None
-        if last is not None and guess is None and length is None and not remarks and _takes_in(last):
-            found[-1] = replace(last, text=f"{last.text} {text}")
-        else:
-            found.append(Piece(text, instruction.section, guess, length, None, remarks))
-            remarks = ()
-    if instruction.minutes is not None and found:
-        found = [_as_one(found, instruction.minutes)]
-    return found, oven, remarks
+        if last is not None and not self.remarks and (joined := _joined(last, piece.text, guess, length)) is not None:
+            found[-1] = joined
+            return
+        found.append(replace(piece, guess=guess, length=length, remarks=self.remarks, why=why))
+        self.remarks = ()
+
+    def _length(self, text: str) -> tuple[Length | None, str]:
+        """The minutes a sentence gives, by the weight where it says so; and why, where its words alone do not say."""
+        if self.recipe.language:
+            return None, ""
+        rate = rate_in(text)
+        if rate is None:
+            return length_in(text), ""
+        if not self.grams:
+            return None, words.recipe_by_weight(rate.said)
+        length = rate.of(self.grams).plus(length_in(text))
+        return length, words.recipe_for_weight(rate.said, self.grams)
 
 
 def _sentences(text: str) -> Iterator[str]:
@@ -104,11 +160,20 @@ def _sentences(text: str) -> Iterator[str]:
         yield held
 
 
-def _takes_in(last: Piece) -> bool:
-    """Whether the next sentence can join: work at the worktop, or in a pan already on the ring."""
-    if last.guess is None:
-        return last.length is None
-    return last.guess.where.startswith("stovetop")
+def _joined(last: Piece, text: str, guess: Guess | None, length: Length | None) -> Piece | None:
+    """The two as one step: work by hand without a time, or what is done in the same pan; None if they stay apart."""
+    whole = f"{last.text} {text}" if not text[:1].islower() else f"{last.text.rstrip(' .,;')}, then {text}"
+    if guess is None or last.guess is None:
+        alike = guess is None and last.guess is None and length is None and last.length is None
+        return replace(last, text=whole) if alike else None
+    if not (guess.where == last.guess.where and guess.where.startswith("stovetop")):
+        return None
+    if length is None or last.length is None:  # a sentence with its own minutes stays with its pan
+        either = last.length or length
+        flame = replace(last.guess, low_flame=last.guess.low_flame or guess.low_flame)
+        own = guess if last.length is None and length is not None else flame
+        return replace(last, text=whole, guess=own, length=either)
+    return None
 
 
 def _as_one(pieces: list[Piece], minutes: int) -> Piece:
@@ -143,16 +208,18 @@ def _known(piece: Piece) -> int:
     return piece.stated or (piece.length.likely if piece.length is not None else 0)
 
 
-def _draft(piece: Piece, share: tuple[int, str], used: set[str]) -> Draft:
+def _draft(piece: Piece, share: tuple[int, str], used: set[str], uses: tuple[str, ...]) -> Draft:
     minutes, why = share
     if piece.stated is not None:
         minutes, why, takes = piece.stated, "", short(piece.stated)
     elif piece.length is not None:
-        minutes, why, takes = piece.length.likely, words.recipe_from(*piece.length.said), piece.length.text()
+        said = piece.why or words.recipe_from(*piece.length.said)
+        minutes, why, takes = piece.length.likely, said, piece.length.text()
     else:
-        takes = short(minutes)
+        why, takes = piece.why or why, short(minutes)
     name = _name(piece.text, used)
-    whole = () if _bare(name) == _bare(piece.text) else (words.recipe_whole(piece.text),)
+    how, left_out = _how(piece.text) if _bare(name) != _bare(piece.text) else ("", False)
+    whole = (words.recipe_whole(piece.text),) if left_out else ()
     guess = piece.guess
     return Draft(
         name,
@@ -163,15 +230,30 @@ def _draft(piece: Piece, share: tuple[int, str], used: set[str]) -> Draft:
         where_why=guess.why() if guess else "",
         attended=guess.attended(minutes) if guess else "",
         cooks=guess is not None and guess.cooks,
+        tool=guess.tool if guess else "",
+        how=how,
+        uses=uses,
         remarks=(*piece.remarks, *whole),
     )
 
 
+def _how(text: str) -> tuple[str, bool]:
+    """The first whole sentences, as many as a call can show, and whether any is left out."""
+    sentences = _FULL.split(text)
+    kept = sentences[:MOST_SENTENCES]
+    while kept and len(" ".join(kept)) > LONGEST_HOW:
+        kept.pop()
+    how = " ".join(kept)
+    return how[:1].upper() + how[1:], len(kept) < len(sentences)
+
+
 def _name(text: str, used: set[str]) -> str:
-    """A step's first words, made unique among the steps so far."""
-    words_of = text.split(". ")[0].rstrip(" .;:,!")
+    """A step's first words, up to where a clause ends, made unique among the steps so far."""
+    words_of = _FULL.split(text)[0].rstrip(" .;:,!")
     if len(words_of) > LONGEST_NAME:
-        words_of = words_of[:LONGEST_NAME].rsplit(" ", 1)[0].rstrip(" .;:,!") + " …"
+        cuts = [match.start() for match in _CLAUSE.finditer(words_of, 12, LONGEST_NAME)]
+        cut = cuts[-1] if cuts else words_of.rfind(" ", 0, LONGEST_NAME)
+        words_of = words_of[: cut if cut > 0 else LONGEST_NAME].rstrip(" .;:,!") + " …"
     if words_of[1:2].islower() or words_of[1:2] == " ":
         words_of = words_of[0].lower() + words_of[1:]
     base = name = words_of or words.RECIPE_GO_ON

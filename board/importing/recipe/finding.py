@@ -4,11 +4,11 @@ schema.org's."""
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from board.importing.recipe import words
-from board.importing.recipe.documents import NotARecipe
+from board.importing.recipe.documents import Documents, NotARecipe
 
 Node = dict[str, Any]
 MOST_VALUES = 400_000
@@ -18,15 +18,24 @@ _TELLING = ("name", "recipeIngredient", "ingredients", "recipeInstructions")
 
 @dataclass(frozen=True)
 class Found:
-    """The first recipe, how many there are, and the file's nodes by `@id`."""
+    """The first recipe, how many there are, the file's nodes by `@id`, and the page's site and address."""
 
     recipe: Node
     count: int
     by_id: dict[str, Node]
+    site: str = ""
+    address: str = ""
 
 
-def find_recipe(documents: list[Any]) -> Found:
-    """The recipes among these values. Raises NotARecipe if there is none."""
+def find_recipe(documents: Documents) -> Found:
+    """The recipes of a file, by the first of its readings that has one. Raises NotARecipe if there is none."""
+    for values in documents.readings:
+        if (found := _among(values)) is not None:
+            return replace(found, site=documents.site, address=documents.address)
+    raise NotARecipe(words.NO_RECIPE)
+
+
+def _among(documents: list[Any]) -> Found | None:
     nodes = list(_nodes(documents))
     by_id: dict[str, Node] = {}
     for node in nodes:
@@ -40,7 +49,7 @@ def find_recipe(documents: list[Any]) -> Found:
         if is_a(full, "Recipe") and any(key in full for key in _TELLING):
             recipes.setdefault(id(full), full)
     if not recipes:
-        raise NotARecipe(words.NO_RECIPE)
+        return None
     return Found(next(iter(recipes.values())), len(recipes), by_id)
 
 

@@ -13,24 +13,34 @@ from typing import Any
 
 from board.base.plain import REPLACEMENT, one_line
 from board.importing.recipe import words
+from board.importing.recipe.documents import NotARecipe
 from board.importing.recipe.finding import Found, Node, is_a
+from board.importing.recipe.language import language_of
 from board.plan.phrases.durations import parse_minutes
 
 MOST_STEPS, MOST_FOODS = 80, 150
 LONGEST_TEXT, LONGEST_LINE = 60_000, 2000
 DEEPEST = 12
+LONGEST_NAME, LONGEST_ADDRESS, LONGEST_SOURCE = 100, 200, 290
+_ADDRESS = re.compile(r"https?://[^\s<>\"]+", re.IGNORECASE)
 MOST_VISITS = 20_000  # values visited in the instructions; references can multiply a small file
 _TAG = re.compile(r"<(/?)([a-zA-Z][a-zA-Z0-9]*)\b[^<>]*>|<!--[^<>]*-->")
 _NEW_LINE = {"p", "br", "li", "ol", "ul", "div", "h1", "h2", "h3", "h4", "h5", "h6", "tr", "section"}
 _NOT_IN_YAML = re.compile("[^\t\n\x20-\x7e\x85\xa0-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")  # YAML 1.2.2, 5.1
 _NUMBERED = re.compile(r"\s*(?:(?:step|no\.?)\s*)?\d{1,2}\s*[.):]\s+(?=\D)", re.IGNORECASE)
+_NUMBER = r"(\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve)"
+_PEOPLE = r"(?:servings?|portions?|people|persons?|guests?|diners?|adults?|covers?|eaters?|serves|helpings?)"
+_SIZED = r"(?:hearty\s+|generous\s+|small\s+|large\s+|main[- ]course\s+|starter[- ]size[d]?\s+)?"
 _SERVES = re.compile(
-    r"(?:serves|servings?|feeds|for)\s*:?\s*(?:about\s+)?(\d{1,3})"
-    r"|(\d{1,3})(?:\s*(?:-|–|to)\s*\d{1,3})?\s*(?:hearty\s+|generous\s+|small\s+|large\s+)?"
-    r"(?:servings?|portions?|people|persons?|guests?|covers?|serves)\b",
+    # `Serves 6 as a starter`, but not `Servings: 24 cookies`: what is counted then is no people
+    rf"\b(?:serves|servings?|feeds|for)\s*:?\s*(?:about\s+|up to\s+)?{_NUMBER}(?:\s*(?:-|–|to|or)\s*\d{{1,3}})?"
+    rf"(?=\s*(?:$|[,.;()/]|(?:as|with|or|and|at|generously|comfortably|hungry)\b|{_SIZED}{_PEOPLE}\b))"
+    rf"|\b{_NUMBER}(?:\s*(?:-|–|to|or)\s*\d{{1,3}})?\s*{_SIZED}{_PEOPLE}\b",
     re.IGNORECASE,
 )
-_BARE_NUMBER = re.compile(r"(\d{1,3})(?:\s*(?:-|–|to)\s*\d{1,3})?(?:\.0+)?")
+_BARE_NUMBER = re.compile(r"(\d{1,3})(?:\s*(?:-|–|to)\s*\d{1,3})?(?:\.0+)?(?:\s+(?:as|with)\s.*)?")
+_COUNTED_THINGS = re.compile(r"\d\s*(?!(?:as|with|to)\b)[a-z]", re.IGNORECASE)  # `24 cookies` beside a bare 24
+_NUMBER_WORDS = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
 
 
 @dataclass(frozen=True)
@@ -44,7 +54,11 @@ class Instruction:
 
 @dataclass(frozen=True)
 class Recipe:
-    """`serves` None: the yield does not say for how many. Times in whole minutes, None if not given."""
+    """`serves` None: the yield does not say for how many. Times in whole minutes, None if not given.
+
+    `source`: who wrote it, who published it, and where, as far as the file says. `language`: its name, where it is not
+    English.
+    """
 
     name: str
     serves: int | None
@@ -56,17 +70,22 @@ class Recipe:
     total: int | None = None
     foods_left_out: int = 0
     steps_left_out: int = 0
+    source: str = ""
+    language: str = ""
 
 
 def read_recipe(found: Found) -> Recipe:
-    """The recipe; each text is one line, safe for a terminal and for YAML."""
+    """The recipe; each text is one line, safe for a terminal and for YAML. Raises NotARecipe for one without foods and
+    steps."""
     node = found.recipe
     foods = [food for food in _texts(_first(node, "recipeIngredient", "ingredients", "supply")) if food]
     steps = list(_Reader(found.by_id).instructions(node.get("recipeInstructions")))
+    if not foods and not steps:
+        raise NotARecipe(words.RECIPE_EMPTY)
     yields = [text for text in _texts(_first(node, "recipeYield", "yield")) if text]
     return Recipe(
         name=_text(_first(node, "name", "headline"))[:300].strip() or words.RECIPE_NAMELESS,
-        serves=next((n for n in map(_serves, yields) if n is not None), None),
+        serves=_serves(yields),
         yields=max(yields, key=len, default=""),
         foods=tuple(foods[:MOST_FOODS]),
         instructions=tuple(steps[:MOST_STEPS]),
@@ -75,7 +94,35 @@ def read_recipe(found: Found) -> Recipe:
         total=_minutes(node.get("totalTime")),
         foods_left_out=max(0, len(foods) - MOST_FOODS),
         steps_left_out=max(0, len(steps) - MOST_STEPS),
+        source=_source(found),
+        language=language_of([*foods, *(step.text for step in steps)]),
     )
+
+
+def _source(found: Found) -> str:
+    """Author, publisher and address, each once."""
+    node = found.recipe
+    people = [_name(node.get(key), found.by_id) for key in ("author", "creator", "publisher")]
+    address = _text(_first(node, "url", "mainEntityOfPage", "@id"))
+    if not _ADDRESS.fullmatch(address):
+        address = clean(found.address)
+    pieces = dict.fromkeys([*people, clean(found.site)])
+    if _ADDRESS.fullmatch(address) and len(address) <= LONGEST_ADDRESS:
+        pieces[address] = None
+    told = ""
+    for piece in filter(None, pieces):
+        longer = f"{told}, {piece}" if told else piece
+        told = longer if len(longer) <= LONGEST_SOURCE else told
+    return told
+
+
+def _name(value: Any, by_id: dict[str, Node]) -> str:
+    if isinstance(value, list):
+        return ", ".join(dict.fromkeys(name for each in value[:3] if (name := _name(each, by_id))))[:LONGEST_NAME]
+    if isinstance(value, dict) and isinstance(own := value.get("@id"), str):
+        value = by_id.get(own, value)
+    name = _text(value)[:LONGEST_NAME]
+    return "" if name == "" or _ADDRESS.fullmatch(name) else name
 
 
 def _first(node: Node, *keys: str) -> Any:
@@ -120,12 +167,18 @@ def _texts(value: Any) -> list[str]:
     return [_text(each) for each in value] if isinstance(value, list) else [_text(value)]
 
 
-def _serves(text: str) -> int | None:
-    """`Serves 4-6` → 4: the lower figure, so that nobody goes hungry. None for `12 muffins`: nobody knows how many they
-    feed."""
-    match = _SERVES.search(text) or _BARE_NUMBER.fullmatch(text)
-    count = int(next(group for group in match.groups() if group)) if match else 0
-    return count if 1 <= count <= 500 else None
+def _serves(yields: list[str]) -> int | None:
+    """`Serves 4-6` → 4: the lower figure, so that nobody goes hungry. None for `12 muffins`, also with a bare 12 beside
+    it: nobody knows how many they feed."""
+    found = [match for match in map(_SERVES.search, yields) if match]
+    if not found and not any(map(_COUNTED_THINGS.search, yields)):
+        found = [match for match in map(_BARE_NUMBER.fullmatch, yields) if match]
+    for match in found:
+        said = next(group for group in match.groups() if group).lower()
+        count = int(said) if said.isdecimal() else _NUMBER_WORDS.index(said) + 1
+        if 1 <= count <= 500:
+            return count
+    return None
 
 
 def _minutes(value: Any) -> int | None:

@@ -29,8 +29,19 @@ _LENGTH = re.compile(
     re.IGNORECASE,
 )
 _NOT_BEFORE = re.compile(
-    r"(?:every|each|after|within|last|first|final|up to|keeps?(?: for)?)\s+(?:the\s+)?$", re.IGNORECASE
+    r"(?:every|each|after|within|last|first|final|up to|once|twice|times|keeps?(?: for)?)\s+(?:the\s+)?$", re.IGNORECASE
 )
+# `rest 45 min before carving`: that long; `salt 30 min before serving`: at what time.
+_WAITED = re.compile(
+    r"\b(?:rest|stand|sit|hang|let|cool|chill|settle|leave|refrigerate|freeze|wait|prove|rise|soak)\b[^.;]{0,60}$",
+    re.IGNORECASE,
+)
+_RATE = re.compile(
+    r"\s*(?:per|for (?:each|every)|a|each|to the)\s+(?P<amount>\d{2,4}|half an?|1/2|½)?\s*"
+    r"(?P<unit>g|grams?|kg|kilo(?:gram)?s?|lbs?|pounds?)\b",
+    re.IGNORECASE,
+)
+_GRAMS = {"g": 1.0, "k": 1000.0, "l": 453.59237, "p": 453.59237}  # NIST Handbook 44, appendix C
 _NOT_AFTER = re.compile(r"\s*(?:before|ahead|in advance|beforehand)\b", re.IGNORECASE)
 _BOTH_SIDES = re.compile(r"\s*(?:per|on each|each|a|on both)\s+sides?\b|\s*on the other side\b", re.IGNORECASE)
 _STORED = re.compile(r"\b(?:keeps?|store[ds]?|will keep|can be kept|lasts?)\b", re.IGNORECASE)
@@ -50,11 +61,40 @@ class Length:
     def likely(self) -> int:
         return math.ceil((self.low + self.high) / 2)
 
+    def plus(self, other: "Length | None") -> "Length":
+        if other is None:
+            return self
+        return Length(self.low + other.low, self.high + other.high, (*self.said, *other.said))
+
     def text(self) -> str:
         """As `takes:` is written."""
         if self.low == self.high:
             return short(self.low)
         return f"{self.low} to {short(self.high)}" if self.high < 60 else f"{short(self.low)} to {short(self.high)}"
+
+
+@dataclass(frozen=True)
+class Rate:
+    """Minutes for so many grams, and the words they came from."""
+
+    low: float
+    high: float
+    grams: float
+    said: str
+
+    def of(self, grams: float) -> Length:
+        return Length(math.ceil(self.low * grams / self.grams), math.ceil(self.high * grams / self.grams), (self.said,))
+
+
+def rate_in(text: str) -> Rate | None:
+    """`12 to 15 minutes per pound`, `20 minutes for each 500 g`; None if there is none."""
+    for match in _LENGTH.finditer(text):
+        if (per := _RATE.match(text, match.end())) is not None:
+            amount = (per["amount"] or "1").lower()
+            grams = (float(amount) if amount.isdecimal() else 0.5) * _GRAMS[per["unit"][0].lower()]
+            if grams >= 100:
+                return Rate(*_of(match), grams, f"{match[0].strip()}{per[0]}")
+    return None
 
 
 def length_in(text: str) -> Length | None:
@@ -66,7 +106,9 @@ def length_in(text: str) -> Length | None:
     said: list[str] = []
     for match in _LENGTH.finditer(spare):
         before, after = spare[: match.start()], spare[match.end() :]
-        if _NOT_BEFORE.search(before) or _NOT_AFTER.match(after) or _is_ordinal(match):
+        if _NOT_BEFORE.search(before) or _is_ordinal(match) or _RATE.match(after):
+            continue
+        if _NOT_AFTER.match(after) and not _WAITED.search(before):
             continue
         own_low, own_high = _of(match)
         sides = 2 if _BOTH_SIDES.match(after) else 1

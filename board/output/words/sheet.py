@@ -228,6 +228,10 @@ LEAF_WALL = "For the wall: everybody's work"
 LEAF_NOTES = "Mind"
 
 
+def recipe_from(dish: str, source: str) -> str:
+    return f"{dish}: recipe from {source}"
+
+
 def leaf_of(name: str) -> str:
     return f"For {name}"
 
@@ -266,10 +270,6 @@ def how_to_take(plan: str) -> str:
 
 def taken(plan: str) -> str:
     return f"Written to {plan}; these lines changed:"
-
-
-def recipe_from(dish: str, source: str) -> str:
-    return f"{dish}: recipe from {source}"
 
 
 def to_decide(question: str) -> str:

@@ -24,6 +24,7 @@ zone: Europe/Dublin
 arrive: 18:30
 guests: [4 guests]
 hands: {host: {hours: {day before: '8:00 - 22:00', on the day: '8:00 - 23:30'}}}
+kitchen: {tools: {microwave: 1, blender: 1, food processor: 1, slow cooker: 1, air fryer: 1, barbecue: 1}}
 courses:
   - course: Main
     at: 20:00
@@ -91,15 +92,16 @@ def test_the_form_of_the_vocabularys_own_example() -> None:
         # so.
         - dish: Lantern loaf
           # for: ?  the recipe says: 1 loaf
+          source: Ada Invented
           ingredients:
             - 3–4 ripe pears  # smashed
             - 1 egg
             - 3/4 cup of sugar
           steps:
             # The recipe: Preheat the oven to 350 degrees. (the timetable heats the oven itself)
-            # The recipe: Stir all of it in a bowl. Add the oats last.
             - step: stir all of it in a bowl
               takes: 15 min  # guessed: a share of the 15 min of preparation
+              how: Stir all of it in a bowl. Add the oats last.
               guessed: [takes]
             - step: pour the batter into a loaf tin and bake for one hour
               where: oven at 350 F, 1 shelf  # guessed: from “bake”, “350 degrees”

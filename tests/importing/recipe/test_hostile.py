@@ -9,6 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from board.importing.recipe import words
 from board.importing.recipe.dish import dish_from
 from board.importing.recipe.documents import NotARecipe
 from board.plan.load import PlanFile
@@ -89,7 +90,8 @@ def test_a_page_without_end_is_given_up_soon(sign: str) -> None:
 @pytest.mark.parametrize("depth", [20, 400])
 def test_instructions_nested_without_end(depth: int) -> None:
     opened, closed = '{"@type": "HowToSection", "itemListElement": [' * depth, "]}" * depth
-    text = f'{{"@type": "Recipe", "name": "Onion", "recipeInstructions": {opened}"Stir."{closed}}}'
+    food = '"recipeIngredient": "1 egg"'
+    text = f'{{"@type": "Recipe", "name": "Onion", {food}, "recipeInstructions": {opened}"Stir."{closed}}}'
 
     (step,) = plan_with(dish_from(text.encode()).text).plan.courses[0].dishes[0].steps
 
@@ -108,7 +110,11 @@ def test_nodes_that_hold_one_another() -> None:
 
 def test_references_do_not_multiply_what_a_small_file_holds() -> None:
     nodes: list[Any] = [{"@id": f"#{n}", "itemListElement": [{"@id": f"#{n + 1}"}] * 10} for n in range(30)]
-    value = [recipe(recipeInstructions={"@id": "#0"}), *nodes, {"@id": "#30", "text": "Stir."}]
+    value = [
+        recipe(recipeInstructions={"@id": "#0"}, recipeIngredient="1 egg"),
+        *nodes,
+        {"@id": "#30", "text": "Stir."},
+    ]
     began = time.perf_counter()
 
     made(value)
@@ -186,7 +192,12 @@ JSON = st.recursive(
 @settings(deadline=None)
 @given(st.dictionaries(KEYS, JSON, max_size=8))
 def test_whatever_stands_in_it_a_recipe_becomes_a_dish_that_a_plan_takes(value: dict[str, Any]) -> None:
-    text = made({"name": "x", **value, "@type": "Recipe"}).text
+    try:
+        text = made({"name": "x", **value, "@type": "Recipe"}).text
+    except NotARecipe as wrong:
+        if str(wrong) != words.RECIPE_EMPTY:
+            raise
+        return
 
     assert isinstance(plan_with(text), PlanFile)
 
@@ -194,7 +205,7 @@ def test_whatever_stands_in_it_a_recipe_becomes_a_dish_that_a_plan_takes(value: 
 @settings(deadline=None)
 @given(st.lists(TEXT, min_size=1, max_size=5), st.lists(TEXT, max_size=5), TEXT)
 def test_whatever_its_words_every_line_is_read(steps: list[str], foods: list[str], name: str) -> None:
-    text = made(recipe(name=name, recipeInstructions=steps, recipeIngredient=foods, recipeYield=name)).text
+    text = made(recipe(name=name, recipeInstructions=steps, recipeIngredient=[*foods, "1 egg"], recipeYield=name)).text
 
     assert isinstance(plan_with(text), PlanFile)
 
