@@ -9,7 +9,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from board.facts.phrases import stems, words_of
+from board.facts.phrases import stems
 from board.importing.ways.families import doughs, fish, meat, starters, stores, sweets, vegetables
 from board.importing.ways.main_food import NamedFood, foods_in
 from board.importing.ways.pattern import Pattern

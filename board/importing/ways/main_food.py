@@ -19,26 +19,45 @@ Kind = Literal["poultry", "ground meat", "whole cut", "fish", "eggs", "other", "
 
 # Dishes whose name tells their food without naming it.
 _MEANT = {
-    "hummus": "chickpeas", "houmous": "chickpeas", "guacamole": "avocado", "baba ganoush": "aubergines", "tzatziki": "cucumber",
-    "tapenade": "olives", "welsh rarebit": "cheddar", "rarebit": "cheddar", "gougere": "gruyère", "gazpacho": "tomatoes", "salmorejo": "tomatoes",
-    "vichyssoise": "leeks", "borscht": "beetroot", "spanish omelette": "potatoes", "carbonara": "bacon", "bolognese": "minced beef",
-    "lasagne": "minced beef", "lasagna": "minced beef", "moussaka": "minced lamb", "pissaladiere": "onions", "gravlax": "salmon", "gravadlax": "salmon",
-    "moule": "mussels", "prawn cocktail": "cooked prawns", "shrimp cocktail": "cooked prawns", "osso buco": "veal shin", "coq au vin": "chicken legs",
-    "pulled pork": "pork shoulder", "prime rib": "rib of beef", "steak frites": "beef steaks", "steak": "beef steaks", "goulash": "beef",
-    "bourguignon": "beef", "stroganoff": "beef", "chili con carne": "minced beef", "chilli con carne": "minced beef", "blanquette": "veal", "navarin": "lamb",
-    "hamburger": "minced beef", "burger": "minced beef", "meatball": "minced beef", "meatloaf": "minced beef", "shepherd pie": "minced lamb",
-    "cottage pie": "minced beef", "fish pie": "white fish", "fish and chips": "white fish", "calamari": "squid", "french fry": "potatoes", "fry": "potatoes", "onion ring": "onions", "chips": "potatoes", "sweet potato fry": "sweet potatoes",
-    "rosti": "potatoes", "latke": "potatoes", "champ": "potatoes", "dauphinoise": "potatoes", "scalloped potato": "potatoes", "caponata": "aubergines", "ratatouille": "courgettes",
-    "quiche lorraine": "bacon", "cauliflower cheese": "cauliflower", "broccoli cheese": "broccoli", "stuffed pepper": "peppers", "bangers and mash": "pork sausages", "sausage roll": "sausages", "tarte tatin": "apples", "brown betty": "apples", "chocolate": "dark chocolate", "custard tart": "vanilla pods", "coleslaw": "white cabbage", "egg mayonnaise": "eggs",
-    "dolma": "vine leaves", "dolmade": "vine leaves", "dal": "lentils", "dhal": "lentils", "rogan josh": "lamb", "sole": "sole fillets", "tiramisu": "coffee", "caesar salad": "romaine lettuce",
+    "hummus": "chickpeas", "houmous": "chickpeas", "guacamole": "avocado", "baba ganoush": "aubergines", "tzatziki":
+        "cucumber",
+    "tapenade": "olives", "welsh rarebit": "cheddar", "rarebit": "cheddar", "gougere": "gruyère", "gazpacho":
+        "tomatoes", "salmorejo": "tomatoes",
+    "vichyssoise": "leeks", "borscht": "beetroot", "spanish omelette": "potatoes", "carbonara": "bacon", "bolognese":
+        "minced beef",
+    "lasagne": "minced beef", "lasagna": "minced beef", "moussaka": "minced lamb", "pissaladiere": "onions", "gravlax":
+        "salmon", "gravadlax": "salmon",
+    "moule": "mussels", "prawn cocktail": "cooked prawns", "shrimp cocktail": "cooked prawns", "osso buco": "veal "
+        "shin", "coq au vin": "chicken legs",
+    "pulled pork": "pork shoulder", "prime rib": "rib of beef", "steak frites": "beef steaks", "steak": "beef steaks",
+        "goulash": "beef",
+    "bourguignon": "beef", "stroganoff": "beef", "chili con carne": "minced beef", "chilli con carne": "minced beef",
+        "blanquette": "veal", "navarin": "lamb",
+    "hamburger": "minced beef", "burger": "minced beef", "meatball": "minced beef", "meatloaf": "minced beef",
+        "shepherd pie": "minced lamb",
+    "cottage pie": "minced beef", "fish pie": "white fish", "fish and chips": "white fish", "calamari": "squid",
+        "french fry": "potatoes", "fry": "potatoes", "onion ring": "onions", "chips": "potatoes", "sweet potato fry":
+        "sweet potatoes",
+    "rosti": "potatoes", "latke": "potatoes", "champ": "potatoes", "dauphinoise": "potatoes", "scalloped potato":
+        "potatoes", "caponata": "aubergines", "ratatouille": "courgettes",
+    "quiche lorraine": "bacon", "cauliflower cheese": "cauliflower", "broccoli cheese": "broccoli", "stuffed pepper":
+        "peppers", "bangers and mash": "pork sausages", "sausage roll": "sausages", "tarte tatin": "apples",
+        "brown betty": "apples", "chocolate": "dark chocolate", "custard tart": "vanilla pods", "coleslaw": "white "
+        "cabbage", "egg mayonnaise": "eggs",
+    "dolma": "vine leaves", "dolmade": "vine leaves", "dal": "lentils", "dhal": "lentils", "rogan josh": "lamb",
+        "sole": "sole fillets", "tiramisu": "coffee", "caesar salad": "romaine lettuce",
 }  # fmt: skip
 # Cuts that stand behind the beast's name.
-_CUTS = frozenset(stems("cheek chop tenderloin loin fillet steak shank shin neck cutlet breast leg thigh wing rump haunch saddle"))
+_CUTS = frozenset(
+    stems("cheek chop tenderloin loin fillet steak shank shin neck cutlet breast leg thigh wing rump haunch saddle")
+)
 
 # Pieces a head, and eaters that a whole bird feeds when it is roast.
 _PIECES = {
-    "duck leg": 1.0, "chicken leg": 1, "chicken thigh": 2, "chicken drumstick": 2, "chicken breast": 1, "duck breast": 0.75,
-    "lamb shank": 1, "lamb chop": 2, "lamb cutlet": 3, "pork chop": 1, "veal chop": 1, "beef steak": 1, "scallop": 3, "oyster": 3, "quail": 2,
+    "duck leg": 1.0, "chicken leg": 1, "chicken thigh": 2, "chicken drumstick": 2, "chicken breast": 1,
+        "duck breast": 0.75,
+    "lamb shank": 1, "lamb chop": 2, "lamb cutlet": 3, "pork chop": 1, "veal chop": 1, "beef steak": 1, "scallop": 3,
+        "oyster": 3, "quail": 2,
     "poussin": 1, "partridge": 1, "pigeon": 1, "rack of lamb": 0.35, "lobster": 0.5, "artichoke": 1, "avocado": 0.5,
 }  # fmt: skip
 _WHOLE_BIRDS = {"chicken": 4, "duck": 3, "guinea fowl": 3, "pheasant": 2.5, "capon": 6}
@@ -46,21 +65,34 @@ _ROASTED_WHOLE = ("roast bird", "pot-roasted")
 # Grams a head of raw meat and fish as a main dish; less before it.
 _GRAMS = {"poultry": 200, "ground meat": 140, "whole cut": 200, "fish": 160}
 _SHARE = {"nibbles": Fraction(2, 5), "starter": Fraction(1, 2)}
-_A_HEAD = {"bacon": 40, "turkey": 450, "goose": 600, "oxtail": 350, "short rib": 350, "mussel": 400, "clam": 350, "veal shin": 300}
+_A_HEAD = {
+    "bacon": 40,
+    "turkey": 450,
+    "goose": 600,
+    "oxtail": 350,
+    "short rib": 350,
+    "mussel": 400,
+    "clam": 350,
+    "veal shin": 300,
+}
 # Grams of a piece, for what nobody buys by weight.
 _PIECE_GRAMS = {
     "lemon": 100, "lime": 60, "orange": 180, "apple": 150, "pear": 160, "peach": 140, "egg": 50, "cauliflower": 800,
-    "pineapple": 1000, "melon": 1000, "banana": 120, "mango": 300, "aubergine": 300, "eggplant": 300, "cabbage": 900, "cucumber": 300,
-    "red cabbage": 900, "white cabbage": 900, "lettuce": 300, "romaine lettuce": 300, "fennel": 250, "quince": 300, "grapefruit": 300,
+    "pineapple": 1000, "melon": 1000, "banana": 120, "mango": 300, "aubergine": 300, "eggplant": 300, "cabbage": 900,
+        "cucumber": 300,
+    "red cabbage": 900, "white cabbage": 900, "lettuce": 300, "romaine lettuce": 300, "fennel": 250, "quince": 300,
+        "grapefruit": 300,
 }  # fmt: skip
 _FLAVOURS = {
-    "vanilla": 0.5, "garlic": 8, "ginger": 8, "mint": 4, "thyme": 2, "basil": 5, "parsley": 6, "dill": 5, "rosemary": 2, "sage": 2, "coffee": 5,
+    "vanilla": 0.5, "garlic": 8, "ginger": 8, "mint": 4, "thyme": 2, "basil": 5, "parsley": 6, "dill": 5, "rosemary": 2,
+        "sage": 2, "coffee": 5,
     "mustard": 6, "horseradish": 8, "lemon": 15, "chilli": 4, "saffron": 0.05, "bacon": 40, "honey": 10,
 }  # fmt: skip
 _SPIRITS = frozenset(stems("brandy rum sherry port whisky whiskey gin liqueur"))
 _SECTIONS = {
     "baking": "chocolate vanilla cocoa",
-    "store cupboard": "olive chickpea lentil dal bean rice couscous quinoa bulgur almond walnut cashew pistachio hazelnut peanut "
+    "store cupboard": "olive chickpea lentil dal bean rice couscous quinoa bulgur almond walnut cashew pistachio "
+        "hazelnut peanut "
     "pecan nut date pasta caper anchovy coffee honey polenta barley farro spelt freekeh grit crisp",
     "veg": "green runner broad french",  # beans that are fresh
     "bakery": "bread",
@@ -68,9 +100,12 @@ _SECTIONS = {
 _SECTION_OF = {word: section for section, words in _SECTIONS.items() for word in stems(words)}
 _MANY = frozenset(
     stems(
-        "tomato onion leek mushroom potato carrot pea apple pear plum lemon lime orange parsnip pepper courgette aubergine lentil chickpea "
-        "bean raspberry strawberry gooseberry cranberry blackcurrant blueberry peach apricot cherry fig prawn scallop egg walnut pecan almond leg clam mussel "
-        "chop cheek thigh breast steak shank drumstick cutlet sausage olive radish cucumber beet artichoke vegetable oyster"
+        "tomato onion leek mushroom potato carrot pea apple pear plum lemon lime orange parsnip pepper courgette "
+        "aubergine lentil chickpea "
+        "bean raspberry strawberry gooseberry cranberry blackcurrant blueberry peach apricot cherry fig prawn scallop "
+        "egg walnut pecan almond leg clam mussel "
+        "chop cheek thigh breast steak shank drumstick cutlet sausage olive radish cucumber beet artichoke vegetable "
+        "oyster"
     )
 )
 # The first that a dish holds decides how hot it gets: by the charts, those that need most heat first.
@@ -221,8 +256,11 @@ def section_of(food: NamedFood) -> str:
     return "dairy" if known is not None and known.allergens & {Allergen.MILK, Allergen.EGGS} else "veg"
 
 
-_HEAD = re.compile(r"(\d+(?:\.\d+)?(?:/\d+)?)\s+(?:(g|ml|tsp|tbsp|bunches|cloves|sticks|sheets|sprigs|bottles)\s+)?(.+)")
-_ONE = {"bunches": "bunch", "cloves": "clove", "sticks": "stick", "sheets": "sheet", "sprigs": "sprig", "bottles": "bottle"}  # fmt: skip
+_HEAD = re.compile(
+    r"(\d+(?:\.\d+)?(?:/\d+)?)\s+(?:(g|ml|tsp|tbsp|bunches|cloves|sticks|sheets|sprigs|bottles)\s+)?(.+)"
+)
+_ONE = {"bunches": "bunch", "cloves": "clove", "sticks": "stick", "sheets": "sheet", "sprigs": "sprig", "bottles":
+    "bottle"}  # fmt: skip
 _PLURAL = re.compile(r"(?<=[a-z])(oes|ves|ies|s)(?=$|,| \()")
 _SINGLE = {"oes": "o", "ves": "f", "ies": "y", "s": ""}
 

@@ -1,6 +1,6 @@
 """What a way of cooking is made of: a pattern and its steps, as the tables of `families` write them. Pure.
 
-All figures in the tables are common practice, no source. They are for TABLE_SIZE eaters where handwork grows; amounts are a head.
+All figures in the tables are common practice, no source. Handwork is for TABLE_SIZE eaters, amounts are a head.
 """
 
 import re
@@ -23,7 +23,7 @@ class Step:
 
     `heat`: the oven's °C; `shelf`: eaters that one oven shelf feeds. `rings`: at most, for a full table. `grows`:
     whether its minutes grow with the eaters. `own`: the dish's food has its own minutes. `moist`: a ring does where
-    there is no oven. `uses`: words of the ingredient lines that go in here.
+    there is no oven. `uses`: words of the ingredient lines that go in here; `leaves`: what it leaves over, a head.
     """
 
     name: str
@@ -47,6 +47,7 @@ class Step:
     cools: str = ""
     perishable: bool | None = None
     uses: tuple[str, ...] = ()
+    leaves: str = ""
     how: str = ""
 
 
@@ -131,7 +132,8 @@ def cooled(what: str, deep: int = 5, days: str = "2 days", **more: object) -> St
     return left(f"cool the {what} in ice water", 40, 50, 60, **{
         "attended": "4 min at the start, 1 min every 20 min", "cools": f"{deep} cm deep, metal, ice bath",
         "keeps": f"{days} in the fridge", "uses": ("ice",),
-        "how": "Spread it shallow in metal, set that in ice and water, and stir now and then. Into the fridge once it is cold.",
+        "how": "Spread it shallow in metal, set that in ice and water, and stir now and then. Into the fridge once it "
+            "is cold.",
         **more,
     })  # type: ignore[arg-type]  # fmt: skip
 

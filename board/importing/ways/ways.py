@@ -7,8 +7,9 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 
 from board.facts.food import facts
-from board.facts.phrases import folded, holds, stems
+from board.facts.phrases import folded, holds, stems, words_of
 from board.importing.ways import words
+from board.importing.ways.families.methods import METHODS
 from board.importing.ways.finding import COURSES, PATTERNS, found, named_foods
 from board.importing.ways.main_food import NamedFood, beside_line, hottest, line_for, main_line, minutes_of
 from board.importing.ways.pattern import TABLE_SIZE, THE_FOOD, Minutes, Pattern, Step
@@ -178,7 +179,9 @@ class _Writer:
         yield "best within", step.best, True, ""
         yield "keeps", self._keeps(step), True, ""
         yield "uses", _flow(self._uses(step)), False, ""
-        yield "how", scalar(self._said(step.how)) if step.how else "", False, ""
+        yield "leaves", scalar(line_for(step.leaves, self.at.eaters)) if step.leaves else "", False, ""
+        how = self._said(step.how or METHODS.get(step.name, ""))
+        yield "how", scalar(how) if how else "", False, ""
 
     def _said(self, text: str) -> str:
         return text.replace("{it}", self.it)
@@ -226,7 +229,7 @@ class _Writer:
             if wanted == "{it}":
                 found += [_without_section(self.main)]
             else:
-                found += [_without_section(line) for line in self.others if wanted in line]
+                found += [_without_section(line) for line in self.others if holds(stems(line), stems(wanted))]
         return [line for line in dict.fromkeys(found) if not line.startswith("to taste")]
 
 
@@ -237,7 +240,11 @@ def _plain(line: str) -> str:
     return " ".join(kept)
 
 
-_MEASURES = frozenset("g kg ml l tbsp tsp bunch bunches clove cloves stick sticks sheet sheets sprig sprigs bottle bottles to taste".split())  # fmt: skip
+_MEASURES = frozenset(
+    words_of(
+        "g kg ml l tbsp tsp bunch bunches clove cloves stick sticks sheet sheets sprig sprigs bottle bottles to taste"
+    )
+)
 
 
 def _without_section(line: str) -> str:

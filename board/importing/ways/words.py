@@ -3,12 +3,13 @@
 WAY_UNKNOWN = "nothing is known of how it is made: write its steps"
 WAY_FOOD_UNKNOWN = "the name does not say: write what goes in"
 WAY_FOOD_BESIDE = "from the name: say at which step it goes in"
+LONGEST_NAME = 80  # of a dish that its step still names
 AN_OVEN = "an oven"
 A_RING = "a ring"
 
 
 def way_make(dish: str) -> str:
-    return f"make the {dish}"
+    return f"make the {dish}" if len(dish) <= LONGEST_NAME else "make it"
 
 
 def way_needs(way: str, lacks: str) -> str:

@@ -11,7 +11,8 @@ _BY_WAY = {
     "dip": "hummus; guacamole; spinach dip; smoked mackerel pâté; baba ganoush",
     "topped toasts": "tomato bruschetta; mushroom crostini; canapés; Welsh rarebit; cucumber sandwiches",
     "savoury bakes": "cheese straws; gougères; sausage rolls",
-    "soup": "leek soup; cream of tomato soup; clam chowder; lobster bisque; butternut squash soup; French onion soup; minestrone; roast tomato soup with basil",
+    "soup": "leek soup; cream of tomato soup; clam chowder; lobster bisque; butternut squash soup; French onion "
+        "soup; minestrone; roast tomato soup with basil",
     "cold soup": "gazpacho; chilled pea soup; cold beetroot soup; vichyssoise",
     "broth or stock": "chicken broth; beef consommé; chicken noodle soup",
     "soufflé": "cheese soufflé; goat's cheese souffle",
@@ -31,13 +32,15 @@ _BY_WAY = {
     "smoked fish, set out": "smoked salmon with rye bread; smoked trout",
     "raw plate": "beef carpaccio; tuna tartare; sea bass ceviche",
     "shellfish on ice": "oysters; prawn cocktail",
-    "braised": "braised duck legs; lamb shanks; braised short ribs; osso buco; coq au vin; slow-cooked beef cheeks; confit duck legs",
+    "braised": "braised duck legs; lamb shanks; braised short ribs; osso buco; coq au vin; slow-cooked beef cheeks; "
+        "confit duck legs",
     "pot-roasted": "pot roast; pot-roasted chicken",
     "roast bird": "roast chicken; roast turkey; roast goose; roast guinea fowl with thyme; roasted duck",
     "roast joint": "roast beef; roast leg of lamb; rack of lamb; roast pork belly with apples; prime rib; Sunday roast",
     "seared meat": "sirloin steak; pan-fried duck breast; lamb chops; seared venison loin; pork tenderloin",
     "grilled meat": "grilled lamb chops; chicken skewers; barbecued chicken thighs; broiled steak; lamb kebabs",
-    "stew": "beef stew; lamb tagine; goulash; chicken casserole; beef bourguignon; chili con carne; beef stew with dumplings",
+    "stew": "beef stew; lamb tagine; goulash; chicken casserole; beef bourguignon; chili con carne; beef stew with "
+        "dumplings",
     "curry": "chicken curry; lamb rogan josh; chickpea curry; Thai green curry",
     "meatballs": "meatballs; turkey burgers; lamb koftas",
     "meat loaf": "meatloaf",
@@ -51,7 +54,8 @@ _BY_WAY = {
     "stir-fried": "beef stir-fry; stir-fried vegetables",
     "terrine": "pork terrine; chicken liver pâté; chicken liver parfait",
     "braised vegetables": "braised red cabbage; braised fennel; caponata",
-    "roast vegetables": "roast carrots; roasted Brussels sprouts; roast vegetables; ratatouille; butternut squash; charred cauliflower",
+    "roast vegetables": "roast carrots; roasted Brussels sprouts; roast vegetables; ratatouille; butternut squash; "
+        "charred cauliflower",
     "roast potatoes": "roast potatoes; potato wedges; baked potatoes; hasselback potatoes",
     "gratin": "potato gratin; gratin dauphinoise; scalloped potatoes; cauliflower cheese",
     "boiled potatoes": "new potatoes; boiled potatoes; potatoes",

@@ -1,5 +1,6 @@
 """Ways of cooking: found by a dish's words, written as a dish that a plan takes and that its checks pass."""
 
+import functools
 import re
 import textwrap
 
@@ -17,6 +18,7 @@ from board.importing.ways.ways import Setting, Way, all_ways, dish_lines, ways_f
 from board.plan.load import PlanFile, read_plan
 from board.plan.model.courses import Dish
 from board.plan.phrases.food_safety import rule_class
+from board.plan.phrases.quantities import parse_ingredient
 from board.plan.snag import Snag, Weight
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
@@ -32,6 +34,9 @@ ASKS = {
     "cured fish": {"food 23"},  # nobody but the shop knows whether the fish was frozen against parasites
     "raw plate": {"food 2", "food 23"},  # raw on purpose, at the guests' risk
     "shellfish on ice": {"food 2"},  # the same
+    "in pastry": {"food 19"},  # browned and left to cool before it is wrapped, as such a dish is made
+    "filled at the table": {"food 2"},  # tacos: the name tells no meat
+    "rice cooked with everything": {"food 2"},  # paella: the same
 }
 # Its name tells no food, so how hot it must get follows from nothing but the host's word.
 FOOD_UNSAID = {"food 2", "food 23"}
@@ -70,7 +75,12 @@ jobs:
 
 
 def plan_of(lines: list[str], at: Setting = USUAL) -> PlanFile:
-    found = read_plan(text_of(lines, at), "supper.yaml")
+    return _read(text_of(lines, at))
+
+
+@functools.cache
+def _read(text: str) -> PlanFile:
+    found = read_plan(text, "supper.yaml")
     assert isinstance(found, PlanFile), "\n".join(snag.render() for snag in found)
     return found
 
@@ -83,7 +93,7 @@ def more_than_guesses(file: PlanFile) -> list[Snag]:
     return [snag for snag in check(file) if snag.code != "unsure 1"]
 
 
-@pytest.mark.parametrize("eaters", [4, 7, 12, 24])
+@pytest.mark.parametrize("eaters", [7, *(pytest.param(eaters, marks=pytest.mark.slow) for eaters in (4, 12, 24))])
 @pytest.mark.parametrize("way", FIRST)
 def test_every_way_makes_a_dish_that_a_plan_takes(way: str, eaters: int) -> None:
     at = Setting(eaters, 1, 4)
@@ -125,7 +135,10 @@ def test_a_dish_made_ahead_has_a_timetable(dish: str) -> None:
     assert safety_check(file, sheet) == []
 
 
-@pytest.mark.parametrize(("ovens", "rings"), [(0, 4), (0, 1), (1, 1), (1, 0), (0, 0), (2, 6)])
+@pytest.mark.parametrize(
+    ("ovens", "rings"),
+    [(0, 1), *(pytest.param(*few, marks=pytest.mark.slow) for few in ((0, 4), (1, 1), (1, 0), (0, 0), (2, 6)))],
+)
 def test_no_kitchen_gets_a_dish_that_it_cannot_cook(ovens: int, rings: int) -> None:
     at = Setting(12, ovens, rings)
     for way, dish in FIRST.items():
@@ -188,7 +201,8 @@ def test_every_figure_is_told_to_be_a_guess(way: str) -> None:
             key
             for key, value in [
                 ("where", step.where), ("takes", step.takes), ("attended", step.attended), ("keeps", step.keeps),
-                ("best within", step.best_within), ("cooks", step.cooks), ("reheats", step.reheats), ("until", step.until),
+                ("best within", step.best_within), ("cooks", step.cooks), ("reheats", step.reheats), ("until",
+                    step.until),
                 ("cools", step.cools), ("perishable", step.perishable),
             ]
             if value is not None
@@ -209,22 +223,35 @@ def test_everything_bought_goes_in_at_one_step(way: str) -> None:
 
 @pytest.mark.parametrize("dish", [dish for dish, _ in DISHES])
 def test_its_ingredients_are_foods_that_the_program_knows(dish: str) -> None:
-    for line in dish_of(dish, ways_for(dish)[0]).ingredients:
-        assert facts(line.food) is not None, line.food
+    lines = dish_lines(dish, ways_for(dish)[0], USUAL)
+    for line in lines[lines.index("  ingredients:") + 1 : lines.index("  steps:")]:
+        food = str(parse_ingredient(line.removeprefix("    - ").partition("  #")[0])["food"])
+        assert facts(food) is not None, food
 
+
+HOSTILE = [
+    "a: b", "'", '"', "# none", "- x", "{", "*a", "no", "12", "~", "\\n", "[b]bold[/b]", "<script>x</script>", "烤鸭", "بط",
+    "утка с яблоками", "soup: 'hot' # \"cold\"", "duck " * 60, "\N{RIGHT-TO-LEFT OVERRIDE}duck", "a\tb", "🦆", "%", "@x",
+    "!!map x", "{it}", "braised {it}", "1 kg duck, 2 l wine (butcher)",
+]  # fmt: skip
 
 # Dishes of each class of the chart, by what is in them: common practice, no source.
 CLASSES = {
-    "poultry": "braised duck legs; roast chicken; turkey burgers; chicken curry; chicken and leek pie; fried chicken; chicken soup; roast goose; chicken liver pâté",
+    "poultry": "braised duck legs; roast chicken; turkey burgers; chicken curry; chicken and leek pie; fried "
+        "chicken; chicken soup; roast goose; chicken liver pâté",
     "ground meat": "meatballs; lamb koftas; spaghetti bolognese; shepherd's pie; chili con carne; meatloaf",
-    "whole cut": "roast leg of lamb; sirloin steak; pork chops; beef stew; lamb shanks; beef bourguignon; rack of lamb; glazed gammon",
+    "whole cut": "roast leg of lamb; sirloin steak; pork chops; beef stew; lamb shanks; beef bourguignon; rack of "
+        "lamb; glazed gammon",
     "fish": "grilled salmon; baked cod; mussels in white wine; seared scallops; prawn linguine; poached salmon",
-    "eggs": "quiche lorraine; onion tartlets; crème brûlée; Spanish omelette; lemon parfait; cheese soufflé; deviled eggs",
+    "eggs": "quiche lorraine; onion tartlets; crème brûlée; Spanish omelette; lemon parfait; cheese soufflé; deviled "
+        "eggs",
     "stuffed": "stuffed chicken breasts; stuffed pork loin",
 }  # fmt: skip
 
 
-@pytest.mark.parametrize(("kind", "dish"), [(kind, dish) for kind, all_ in CLASSES.items() for dish in all_.split("; ")])
+@pytest.mark.parametrize(
+    ("kind", "dish"), [(kind, dish) for kind, all_ in CLASSES.items() for dish in all_.split("; ")]
+)
 def test_the_core_temperature_is_that_of_the_chart(kind: str, dish: str) -> None:
     """FoodSafety.gov, safe minimum internal temperatures (USDA FSIS), as in tests/outside/test_food_rules_home.py."""
     chart = {food_class: (fahrenheit, celsius, rest) for food_class, fahrenheit, celsius, rest in COOK}
@@ -287,19 +314,14 @@ def test_coffee_and_wine_by_the_cup_and_the_glass() -> None:
     assert (wine.low, wine.unit) == (4, "bottle")
 
 
-@pytest.mark.parametrize("way", ["braised", "soup", "fruit tart or pie", "cheese board", "coffee"])
-@pytest.mark.parametrize(
-    "name",
-    ["a: b", "'", '"', "# none", "- x", "{", "*a", "no", "12", "~", "\\n", "[b]bold[/b]", "<script>x</script>", "烤鸭", "بط",
-     "утка с яблоками", "soup: 'hot' # \"cold\"", "duck " * 60, "\N{RIGHT-TO-LEFT OVERRIDE}duck", "a\tb", "🦆", "%", "@x", "!!map x",
-     "{it}", "braised {it}", "1 kg duck, 2 l wine (butcher)"],
-)  # fmt: skip
+@pytest.mark.parametrize("way", ["braised", "coffee"])
+@pytest.mark.parametrize("name", HOSTILE)
 def test_a_dishs_name_is_data_whatever_it_is(way: str, name: str) -> None:
     assert dish_of(name, BY_NAME[way]).dish == dish_of(name, None).dish
     assert "\n" not in "".join(dish_lines(name, BY_NAME[way], USUAL))
 
 
-@settings(deadline=None, max_examples=times(60))
+@settings(deadline=None, max_examples=times(40))
 @given(st.text(max_size=300), st.sampled_from(sorted(BY_NAME)))
 def test_any_name_and_any_way_make_a_plan(name: str, way: str) -> None:
     if not one_line(name):
@@ -308,15 +330,15 @@ def test_any_name_and_any_way_make_a_plan(name: str, way: str) -> None:
     assert dish_of(one_line(name), BY_NAME[way]).dish
 
 
-@pytest.mark.parametrize("pattern", PATTERNS, ids=lambda pattern: pattern.name)
-def test_minutes_run_from_low_to_high(pattern: object) -> None:
+def test_minutes_run_from_low_to_high() -> None:
     for each in PATTERNS:
         for minutes in [*(step.minutes for step in each.steps), *(each.own or {}).values()]:
             assert 0 < minutes[0] <= minutes[1] <= minutes[2]
 
 
 def test_two_dishes_of_one_way_stand_beside_each_other() -> None:
-    lines = [*dish_lines("apple pie", BY_NAME["fruit tart or pie"], USUAL), *dish_lines("leek quiche", BY_NAME["quiche"], USUAL),
+    lines = [*dish_lines("apple pie", BY_NAME["fruit tart or pie"], USUAL), *dish_lines("leek quiche", BY_NAME[
+        "quiche"], USUAL),
              *dish_lines("onion tartlets", BY_NAME["tartlets"], USUAL)]  # fmt: skip
 
     assert more_than_guesses(plan_of(lines)) == []
