@@ -192,7 +192,7 @@ def _many(said: str) -> str:
     return said + ("es" if said.endswith(("o", "ch", "sh")) else "s")
 
 
-def hottest(*classes: FoodClass | Kind) -> FoodClass | None:
+def hottest(*classes: str) -> FoodClass | None:
     """The class of those given that needs most heat; None if none is a class."""
     return next((each for each in _HOTTEST if each in classes), None)
 

@@ -135,7 +135,7 @@ def cooled(what: str, deep: int = 5, days: str = "2 days", **more: object) -> St
         "how": "Spread it shallow in metal, set that in ice and water, and stir now and then. Into the fridge once it "
             "is cold.",
         **more,
-    })  # type: ignore[arg-type]  # fmt: skip
+    })  # fmt: skip
 
 
 def reheated(what: str, low: int, likely: int, high: int, **more: object) -> Step:
@@ -143,4 +143,4 @@ def reheated(what: str, low: int, likely: int, high: int, **more: object) -> Ste
     return on_ring(f"reheat the {what}", low, likely, high, **{
         "reheats": True, "until": "74 C", "attended": "2 min at the start, 1 min every 8 min, 2 min at the end",
         "best": "15 min", "keeps": "45 min on the stovetop, 1 ring", **more,
-    })  # type: ignore[arg-type]  # fmt: skip
+    })  # fmt: skip

@@ -53,7 +53,7 @@ QUICHE = Pattern(
             how="Lined and weighted for 18 minutes, then bare until it is dry."),
         on_ring("soften the {it}", 15, 18, 24, own=True, after="nothing", tool="frying pan", cooks=THE_FOOD,
             look="soft, no water left in the pan", keeps="1 h in the room", uses=("{it}",)),
-        by_hand("beat the eggs and cream and fill the case", 6, 8, 11, after="blind-bake the case, soften the {it}",
+        by_hand("beat the eggs and cream and fill the case", 5, 6, 8, after="blind-bake the case, soften the {it}",
             keeps="10 min in the room", uses=("eggs", "cream", "milk", "cheese", "nutmeg")),
         in_oven(170, "bake the quiche", 30, 35, 40, shelf=10, cooks="eggs",
             look="set at the rim, a slight quiver in the middle", best="40 min", keeps="1 h in the room"),

@@ -80,7 +80,7 @@ CURED_FISH = Pattern(
     ingredients=a_head("8 g salt, 8 g sugar (baking), 1/8 bunches dill (veg), 1/6 lemons (veg), 15 g crème fraîche "
         "(dairy), 1/8 tbsp mustard (store cupboard)"),
     steps=(
-        by_hand("rub the {it} with the cure", 10, 12, 15, keeps="15 min in the room", uses=("{it}", "salt", "sugar",
+        by_hand("rub the {it} with the cure", 5, 6, 8, keeps="15 min in the room", uses=("{it}", "salt", "sugar",
             "dill"), how="Bones out. Ask at the shop whether it was frozen against parasites: at home it wants a "
             "week at −20 °C first."),
         chilled("cure the {it}", 1440, 1800, 2160, keeps="2 days in the fridge", look="firm to the finger all along",

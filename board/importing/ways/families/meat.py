@@ -286,7 +286,7 @@ MEAT_PIE = Pattern(
             look="tender, and thick enough to stand on a plate", keeps="20 min hot", uses=("{it}", "onions", "carrots",
             "stock", "thyme")),
         cooled("filling", 4),
-        by_hand("line and fill the pie", 16, 20, 26, after="rest the pastry cold, cool the filling in ice water",
+        by_hand("line and fill the pie", 11, 13, 17, after="rest the pastry cold, cool the filling in ice water",
             keeps="12 h in the fridge", uses=("eggs",), how="The filling has to be cold. Seal the lid, cut a hole "
             "for the steam, brush with egg."),
         in_oven(190, "bake the pie", 45, 50, 60, shelf=8, reheats=True, until="74 C",
@@ -303,9 +303,10 @@ IN_PASTRY = Pattern(
     steps=(
         on_ring("fry the mushrooms dry", 14, 17, 22, tool="frying pan", keeps="1 h in the room",
             look="no water left in the pan", uses=("mushrooms", "butter", "salt")),
-        on_ring("sear the {it} and let it cool", 25, 30, 40, tool="frying pan", attended="8 min at the start",
-            keeps="30 min in the fridge", uses=("{it}", "pepper"), how="Brown on every side and no more; cold "
-            "before it is wrapped, or the pastry melts."),
+        on_ring("brown the {it}", 8, 10, 13, tool="frying pan", grows=True, keeps="10 min in the room",
+            uses=("{it}", "pepper"), how="On every side and no more."),
+        chilled("chill the {it}", 30, 40, 50, keeps="4 h in the fridge", cools="4 cm deep, metal",
+            how="Cold before it is wrapped, or the pastry melts."),
         by_hand("wrap the {it} in the pastry", 14, 18, 24, keeps="4 h in the fridge", uses=("pastry", "eggs")),
         in_oven(200, "bake the {it}", 32, 38, 46, own=True, shelf=12, tool="baking sheet", cooks=THE_FOOD,
             look="deep gold, the middle by the probe", keeps="10 min hot"),

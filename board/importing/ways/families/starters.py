@@ -238,18 +238,17 @@ BAKED_PASTA = Pattern(
         "cheese": (10, 12, 15), "mushroom": (20, 25, 30)},
     ingredients=a_head("60 g lasagne sheets (store cupboard), 100 g tinned tomatoes (store cupboard), 1/4 onions "
         "(veg), 90 ml whole milk (dairy), 9 g butter (dairy), 9 g plain flour (baking), 20 g parmesan (dairy), to "
-        "taste salt, 200 g ice (drinks)"),
+        "taste salt"),
     steps=(
         on_ring("simmer the {it} with the tomatoes", 55, 65, 80, own=True, tool="big pot",
             attended="12 min at the start, 1 min every 15 min, 2 min at the end", cooks=THE_FOOD,
             look="thick, no water at the edge", keeps="30 min hot", uses=("{it}", "tomatoes", "onions")),
-        cooled("filling", 4),
         on_ring("cook the white sauce", 12, 14, 17, after="nothing", tool="medium pot", keeps="30 min hot",
             look="coats a spoon, no taste of flour", uses=("milk", "butter", "flour")),
-        by_hand("layer the sheets, filling and sauce", 14, 18, 24,
-            after="cool the filling in ice water, cook the white sauce", keeps="20 min in the room", uses=("sheets",
+        by_hand("layer the sheets, filling and sauce", 9, 12, 16,
+            after="simmer the {it} with the tomatoes, cook the white sauce", keeps="20 min in the room", uses=("sheets",
             "parmesan", "salt")),
-        in_oven(180, "bake the layers", 45, 50, 60, shelf=8, reheats=True, until="74 C",
+        in_oven(180, "bake the layers", 45, 50, 60, shelf=8, cooks="casserole",
             look="brown, bubbling in the middle as well", best="25 min", keeps="40 min hot",
             how="Let it stand ten minutes, or it runs when cut."),
     ),

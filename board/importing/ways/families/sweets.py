@@ -10,6 +10,7 @@ from board.importing.ways.pattern import (
     cooled,
     frozen,
     in_oven,
+    left,
     listed,
     on_ring,
 )
@@ -31,10 +32,10 @@ MOUSSE = Pattern(
         "sabayon, cranachan, posset"), food="30 g dark chocolate (baking)",
     ingredients=a_head("55 ml double cream (dairy), 12 g sugar (baking)"),
     steps=(
-        by_hand("prepare the {it} for the mousse", 12, 15, 20, keeps="30 min in the room", uses=("{it}", "sugar"), how=
+        by_hand("prepare the {it} for the mousse", 8, 10, 13, keeps="30 min in the room", uses=("{it}", "sugar"), how=
             "Chocolate is melted over hot water and cooled until it no longer feels warm; fruit is crushed with the "
             "sugar."),
-        by_hand("whip the cream and fold it in", 8, 10, 13, keeps="10 min in the room", tool="mixer", uses=("cream",),
+        by_hand("whip the cream and fold it in", 6, 8, 10, keeps="10 min in the room", tool="mixer", uses=("cream",),
             how="No raw egg is in this one. Soft peaks only, folded in two goes."),
         chilled("chill the mousse", 120, 180, 240, keeps="1 day in the fridge", look="holds its shape on a spoon"),
         by_hand("plate the mousse", 4, 6, 8, best="15 min", keeps="30 min in the room"),
@@ -52,7 +53,7 @@ SET_CREAM = Pattern(
             how="Soak the gelatine cold for five minutes first, and squeeze it out."),
         by_hand("pour the cream into moulds", 5, 6, 8, keeps="10 min in the room"),
         chilled("chill the creams until they set", 240, 300, 360, keeps="2 days in the fridge",
-            look="trembles and holds", cools="4 cm deep, glass"),
+            look="trembles and holds", cools="3 cm deep, metal"),
         by_hand("turn out and plate the creams", 8, 10, 14, best="15 min", keeps="25 min in the room"),
     ),
 )
@@ -115,7 +116,7 @@ ICE_CREAM = Pattern(
             look="coats a spoon", keeps="10 min hot", uses=("cream", "milk", "egg yolks", "sugar", "vanilla"),
             leaves="3/4 egg whites", how="Low heat and never still, until a probe says it is done; through a sieve."),
         cooled("custard", 4, "1 day"),
-        by_hand("churn the ice cream", 30, 35, 45, tool="ice cream maker",
+        left("churn the ice cream", 30, 35, 45, tool="ice cream maker",
             attended="4 min at the start, 4 min at the end", keeps="5 min in the room", how="Without a machine: "
             "into the freezer in a flat tin, and beaten every 40 minutes, four times."),
         frozen("harden the ice cream", 240, 300, 360, keeps="7 days in the freezer"),
@@ -150,9 +151,9 @@ PARFAIT = Pattern(
         on_ring("cook the egg yolks and sugar over simmering water", 10, 12, 15, tool="small pot", cooks="eggs",
             look="thick and pale, a ribbon stays on top", keeps="20 min in the room", uses=("egg yolks", "sugar"),
             leaves="5/8 egg whites", how="Whisk without a stop over steam until a probe says it is done."),
-        by_hand("whisk the yolks cold over ice water", 12, 15, 20, tool="mixer", cools="4 cm deep, metal, ice bath",
+        by_hand("whisk the yolks cold over ice water", 8, 10, 13, tool="mixer", cools="4 cm deep, metal, ice bath",
             keeps="15 min in the fridge", uses=("ice",)),
-        by_hand("whip the cream and fold it in with the {it}", 12, 15, 20, tool="mixer", keeps="10 min in the room",
+        by_hand("whip the cream and fold it in with the {it}", 8, 10, 13, tool="mixer", keeps="10 min in the room",
             uses=("cream", "{it}")),
         frozen("freeze the parfait", 480, 600, 720, keeps="7 days in the freezer", look="hard to the middle"),
         by_hand("turn out and slice the parfait", 6, 8, 11, best="5 min", keeps="8 min in the room", how="The tin a "
@@ -231,9 +232,9 @@ LAYERED = Pattern(
     ingredients=a_head("30 g sponge fingers (baking), 60 ml double cream (dairy), 40 g mascarpone (dairy), 12 g "
         "sugar (baking)"),
     steps=(
-        by_hand("whip the cream with the mascarpone", 8, 10, 13, tool="mixer", keeps="30 min in the fridge", uses=(
+        by_hand("whip the cream with the mascarpone", 5, 6, 8, tool="mixer", keeps="30 min in the fridge", uses=(
             "cream", "mascarpone", "sugar"), how="No raw egg is in this one."),
-        by_hand("layer the sponge, {it} and cream", 14, 18, 24, keeps="10 min in the room", uses=("{it}", "sponge")),
+        by_hand("layer the sponge, {it} and cream", 9, 11, 15, keeps="10 min in the room", uses=("{it}", "sponge")),
         chilled("chill the layers", 240, 300, 480, keeps="1 day in the fridge"),
         by_hand("finish and portion the layers", 4, 6, 8, best="20 min", keeps="35 min in the room"),
     ),

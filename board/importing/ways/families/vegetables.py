@@ -179,7 +179,7 @@ STUFFED_VEG = Pattern(
         on_ring("cook the rice for the filling", 20, 22, 26, tool="medium pot",
             attended="6 min at the start, 2 min at the end", keeps="30 min hot", uses=("rice", "onions", "oil",
             "salt")),
-        by_hand("fill the {it}", 14, 18, 24, keeps="30 min in the room", uses=("{it}", "tomatoes", "parsley")),
+        by_hand("fill the {it}", 9, 11, 15, keeps="10 min in the room", uses=("{it}", "tomatoes", "parsley")),
         in_oven(180, "bake the {it}", 40, 45, 55, shelf=8, look="soft to a knife, tops brown", best="20 min",
             keeps="40 min hot"),
     ),
