@@ -58,6 +58,11 @@ def found(dish: str) -> tuple[Pattern, ...]:
     return tuple(dict.fromkeys(pattern for _, _, pattern in sorted(ranked, key=lambda each: each[:2])))
 
 
+def the_thing(dish: str) -> str:
+    """The dish without what goes with it: `mushroom stew` of `mushroom stew with rice`."""
+    return _ASIDE.split(dish, maxsplit=1)[0]
+
+
 def _head(dish: str) -> int:
     """How many of its words are about the thing itself: `side of salmon, baked` whole, `duck with beans` one."""
     first, *rest = _ASIDE.split(dish, maxsplit=1)

@@ -56,7 +56,8 @@ _CUTS = frozenset(
 _PIECES = {
     "duck leg": 1.0, "chicken leg": 1, "chicken thigh": 2, "chicken drumstick": 2, "chicken breast": 1,
         "duck breast": 0.75,
-    "lamb shank": 1, "lamb chop": 2, "lamb cutlet": 3, "pork chop": 1, "veal chop": 1, "beef steak": 1, "scallop": 3,
+    "lamb shank": 1, "lamb chop": 2, "lamb cutlet": 3, "pork chop": 1, "veal chop": 1, "beef steak": 1,
+    "sirloin steak": 1, "rump steak": 1, "fillet steak": 1, "scallop": 3,
         "oyster": 3, "quail": 2,
     "poussin": 1, "partridge": 1, "pigeon": 1, "rack of lamb": 0.35, "lobster": 0.5, "artichoke": 1, "avocado": 0.5,
 }  # fmt: skip
@@ -175,12 +176,29 @@ def _meant(dish: str, named: set[str]) -> Iterator[NamedFood]:
     for name, food in _MEANT.items():
         said = stems(name)
         if (words == said if name in _BY_ITSELF else holds(words, said)) and named <= set(said):
-            if (known := facts(food)) is not None:
+            known = facts(food)
+            if known is not None and not (is_meatless(dish) and known.raw_class not in (None, "eggs")):
                 yield NamedFood(food, known.raw_class or "other")
             return
 
 
 _BY_ITSELF = ("chips",)
+_MEATLESS = frozenset(stems("vegan vegetarian veggie veg meatless meatfree vegetable mushroom lentil bean nut tofu"))
+
+
+def is_meatless(dish: str) -> bool:
+    """Whether its name says there is no meat or fish in it: `vegan lasagne`, `meat-free chilli`."""
+    words = stems(dish)
+    return (
+        bool(_MEATLESS.intersection(words[:2])) or holds(words, stems("meat free")) or holds(words, ("plant", "based"))
+    )
+
+
+def without_meat(line: str) -> str | None:
+    """An ingredient line of the tables for a dish without meat; None if it is meat or fish."""
+    if line.endswith(("(butcher)", "(fishmonger)")):
+        return None
+    return line.replace("chicken stock", "vegetable stock")
 
 
 def _many(said: str) -> str:

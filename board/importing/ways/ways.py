@@ -10,14 +10,24 @@ from board.facts.food import facts
 from board.facts.phrases import folded, holds, stems, words_of
 from board.importing.ways import words
 from board.importing.ways.families.methods import METHODS
-from board.importing.ways.finding import COURSES, PATTERNS, found, named_foods
-from board.importing.ways.main_food import NamedFood, beside_line, hottest, line_for, main_line, minutes_of
+from board.importing.ways.finding import COURSES, PATTERNS, found, named_foods, the_thing
+from board.importing.ways.main_food import (
+    NamedFood,
+    beside_line,
+    hottest,
+    is_meatless,
+    line_for,
+    main_line,
+    minutes_of,
+    without_meat,
+)
 from board.importing.ways.pattern import TABLE_SIZE, THE_FOOD, Minutes, Pattern, Step
 from board.plan.edit.yaml_text import scalar
 from board.plan.phrases.durations import short
 
 MOST_SHELVES = 2  # of an oven that nobody has described, as the plan assumes
 LONGEST_FOOD = 40
+VEGETABLES = "200 g vegetables (veg)"  # a head, where the name only says that there is no meat in it
 _BY_NAME = {pattern.name: pattern for pattern in PATTERNS}
 
 
@@ -101,16 +111,29 @@ class _Writer:
         foods = named_foods(dish)
         self.known: NamedFood | None = None
         if pattern.food:
-            self.known = next((each for each in foods if self._suits(each)), None) or self._bought()
+            self.known = self._suiting(foods) or self._bought()
             self.known = self._minced(self.known)
-        self.it = self.known.said if self.known is not None else _plain(pattern.food)
+        self.plain = is_meatless(dish) or (self.known is not None and self.known.kind == "other")  # no meat in it
+        self.food = pattern.food
+        if self.plain and pattern.food and without_meat(pattern.food) is None:
+            self.food = VEGETABLES
+        self.it = self.known.said if self.known is not None else _plain(self.food)
         self.minutes = minutes_of(self.known, dish, pattern)
         self.main = self._main()
-        self.others = [line_for(line, at.eaters) for line in pattern.ingredients]
+        tables = map(without_meat, pattern.ingredients) if self.plain else pattern.ingredients
+        self.others = [line_for(line, at.eaters) for line in tables if line is not None]
         if self.known is not None:
             self.others = [line for line in self.others if not holds(stems(self.it), stems(_plain(line)))]
         listed = stems(" . ".join([self.main, *self.others]))
         self.beside = [f for f in foods if f != self.known and not f.made and not holds(listed, stems(f.said))]
+
+    def _suiting(self, foods: tuple[NamedFood, ...]) -> NamedFood | None:
+        """What this way is done to: the first food of its kind; else the first of the thing itself, whatever it is
+        (`mushroom stew`)."""
+        suiting = next((each for each in foods if self._suits(each)), None)
+        if suiting is not None or self.pattern.bought:
+            return suiting
+        return next((each for each in named_foods(the_thing(self.dish)) if not each.made and not each.is_drink), None)
 
     def _bought(self) -> NamedFood | None:
         """The dish itself, where it is bought as it is and the table of foods has it."""
@@ -134,7 +157,7 @@ class _Writer:
         if not self.pattern.food:
             return ""
         if self.known is None:
-            return line_for(self.pattern.food, self.at.eaters)
+            return line_for(self.food, self.at.eaters)
         return main_line(self.known, self.pattern, self.at.eaters)
 
     def lines(self, remark: str) -> Iterator[str]:

@@ -12,6 +12,7 @@ from board.base.plain import one_line
 from board.checks.plan.every import check
 from board.checks.sheet.every import safety_check
 from board.facts.food import facts
+from board.facts.origins import Origin
 from board.facts.rule_sets import rule_set
 from board.importing.ways.finding import PATTERNS
 from board.importing.ways.ways import Setting, Way, all_ways, dish_lines, ways_for
@@ -272,6 +273,20 @@ def test_the_core_temperature_is_that_of_the_chart(kind: str, dish: str) -> None
 
 def test_no_class_is_told_where_the_name_tells_no_food() -> None:
     assert all("cooks:" not in line for line in dish_lines("Sunday roast", BY_NAME["roast joint"], USUAL))
+
+
+@pytest.mark.parametrize(
+    "dish",
+    ["vegan lasagne", "vegetarian chili con carne", "veggie burgers", "mushroom bourguignon", "vegetable terrine",
+        "meat-free moussaka",
+     "mushroom stew", "vegetarian shepherd's pie", "vegan pot roast", "vegetable paella", "lentil bolognese",
+         "mushroom gravy"],
+)  # fmt: skip
+def test_a_dish_said_to_be_without_meat_gets_none(dish: str) -> None:
+    for line in dish_of(dish, ways_for(dish)[0]).ingredients:
+        known = facts(line.food)
+        assert known is not None
+        assert not known.origins & {Origin.MEAT, Origin.FISH, Origin.CRUSTACEAN, Origin.MOLLUSC}, line.food
 
 
 def test_a_dish_gets_its_own_hours() -> None:

@@ -47,6 +47,21 @@ BAKED_FISH = Pattern(
     ),
 )
 
+FISH_IN_PASTRY = Pattern(
+    name="fish in pastry", course="main",
+    words=listed("salmon en croûte, fish en croûte, coulibiac, salmon in pastry, salmon wellington, fish wellington"),
+    food="160 g salmon (fishmonger)",
+    ingredients=a_head("70 g puff pastry (chilled), 25 g spinach (veg), 15 g crème fraîche (dairy), 1/8 eggs, baked "
+        "through (dairy), 1/8 bunches dill (veg), to taste salt"),
+    steps=(
+        by_hand("season the {it} and wrap it in the pastry", 16, 20, 27, keeps="4 h in the fridge",
+            uses=("{it}", "pastry", "spinach", "crème fraîche", "eggs", "dill"),
+            how="The spinach wilted and squeezed dry, everything cold. Brush with egg, and cut a hole for the steam."),
+        in_oven(200, "bake the {it}", 28, 32, 38, shelf=12, tool="baking sheet", cooks=THE_FOOD,
+            look="deep gold, the middle by the probe", best="12 min", keeps="15 min hot"),
+    ),
+)
+
 POACHED_FISH = Pattern(
     name="poached fish", course="main", done=listed("poached, steamed, boiled"), of=FISH,
         food="160 g fish fillets (fishmonger)",
@@ -152,5 +167,5 @@ OYSTERS = Pattern(
     ),
 )
 
-FAMILY = (SEARED_FISH, BAKED_FISH, POACHED_FISH, GRILLED_FISH, STEAMED_SHELLS, CURED_FISH, SMOKED_FISH, RAW_PLATE,
+FAMILY = (SEARED_FISH, BAKED_FISH, FISH_IN_PASTRY, POACHED_FISH, GRILLED_FISH, STEAMED_SHELLS, CURED_FISH, SMOKED_FISH, RAW_PLATE,
     OYSTERS)

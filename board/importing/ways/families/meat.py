@@ -96,8 +96,8 @@ ROAST_JOINT = Pattern(
         in_oven(180, "roast the {it}", 75, 90, 115, own=True, shelf=16, tool="roasting tin",
             attended="3 min at the start, 2 min every 30 min, 3 min at the end", cooks=THE_FOOD,
             look="the probe in the thickest part says so", keeps="10 min hot", uses=("onions", "thyme"),
-                how="Set it on the onions. The hours are for a joint of about 2 kg: a probe in the thickest part "
-                    "decides, not the clock."),
+                how="Set it on the onions. The hours are for a joint of about 2 kg; for more eaters take "
+                    "two. A probe in the thickest part decides, not the clock."),
         left("rest the {it}", 15, 20, 25, best="20 min", keeps="20 min hot", how=REST),
         by_hand("carve the {it}", 6, 8, 12, best="8 min", keeps="15 min hot",
             how="Across the grain, onto a warm dish; pour its juice over."),
@@ -181,7 +181,8 @@ STEW = Pattern(
         "cassoulet, bourguignon, stroganoff, chili, chilli con carne, chili con carne, blanquette, fricassee, "
         "navarin, cacciatore, gumbo, pot-au-feu"),
     done=listed("stewed"), of=MEAT | {"ground meat"}, food="220 g stewing meat (butcher)",
-    own={"chicken": (45, 50, 60), "chicken thigh": (45, 50, 60), "lamb": (90, 105, 125), "beef": (120, 140, 170),
+    own={"mushroom": (30, 35, 45), "vegetable": (35, 40, 50), "bean": (35, 40, 50), "lentil": (30, 35, 40),
+        "chicken": (45, 50, 60), "chicken thigh": (45, 50, 60), "lamb": (90, 105, 125), "beef": (120, 140, 170),
         "pork": (80, 95, 115), "veal": (80, 95, 110), "venison": (110, 130, 160), "beef mince": (50, 60, 75),
         "minced beef": (50, 60, 75), "ground beef": (50, 60, 75), "rabbit": (65, 75, 90)},
     ingredients=a_head("1/3 onions (veg), 1/3 carrots (veg), 1/4 tbsp olive oil (store cupboard), 1/6 tbsp tomato "
@@ -295,7 +296,7 @@ MEAT_PIE = Pattern(
 )
 
 IN_PASTRY = Pattern(
-    name="in pastry", course="main", words=listed("wellington, pithivier, en croûte, coulibiac, in puff pastry, "
+    name="in pastry", course="main", words=listed("wellington, pithivier, en croûte, in puff pastry, "
         "wrapped in pastry"), food="180 g vegetables (veg)",
     own={"salmon": (28, 32, 38), "mushroom": (28, 32, 38)},
     ingredients=a_head("70 g puff pastry (chilled), 60 g mushrooms (veg), 8 g butter (dairy), 1/8 eggs, baked "

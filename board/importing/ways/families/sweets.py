@@ -22,8 +22,9 @@ CHEESE_BOARD = Pattern(
         "blue cheese"), food="70 g cheese, three kinds (dairy)",
     ingredients=a_head("30 g crackers (store cupboard), 30 g grapes (veg)"),
     steps=(
-        by_hand("unwrap the {it} and lay the board", 8, 10, 13, best="2 h", keeps="2 h in the room", uses=("{it}",
-            "crackers", "grapes"), how="Out of the cold an hour before it is eaten. A knife for each kind."),
+        by_hand("unwrap the {it} and lay the board", 8, 10, 13, keeps="30 min in the room",
+            uses=("{it}", "crackers", "grapes"), how="A knife for each kind."),
+        left("let the {it} come to the warmth of the room", 45, 60, 75, best="45 min", keeps="45 min in the room"),
     ),
 )
 

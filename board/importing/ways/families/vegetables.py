@@ -8,6 +8,7 @@ from board.importing.ways.pattern import (
     a_head,
     by_hand,
     in_oven,
+    left,
     listed,
     on_ring,
 )
@@ -306,6 +307,24 @@ STIRRED_DUMPLINGS = Pattern(
     ),
 )
 
+NUT_ROAST = Pattern(
+    name="nut roast or loaf", course="main",
+    words=listed("nut roast, nut loaf, lentil loaf, vegetable loaf, veggie loaf, chestnut roast, mushroom loaf"),
+    of=PLANTS, food="60 g nuts (store cupboard)",
+    ingredients=a_head("60 g mushrooms (veg), 1/4 onions (veg), 25 g breadcrumbs (bakery), 1/3 eggs (dairy), 1/8 "
+        "bunches parsley (veg), 1/4 tbsp olive oil (store cupboard), to taste salt"),
+    steps=(
+        on_ring("fry the mushrooms and onions", 12, 15, 19, tool="frying pan", look="no water left in the pan",
+            keeps="1 h in the room", uses=("mushrooms", "onions", "oil")),
+        by_hand("chop the {it} and mix everything with the eggs", 12, 15, 20, keeps="12 h in the fridge",
+            uses=("{it}", "breadcrumbs", "eggs", "parsley"), how="Pressed firmly into a lined tin."),
+        in_oven(180, "bake the loaf", 45, 50, 58, shelf=12, cooks="eggs", look="firm, brown at the edges",
+            keeps="10 min hot"),
+        left("let the loaf settle", 8, 10, 12, best="15 min", keeps="20 min hot"),
+        by_hand("slice the loaf", 4, 5, 7, best="8 min", keeps="15 min hot"),
+    ),
+)
+
 YORKSHIRES = Pattern(
     name="batter puddings", course="side", words=listed("yorkshire pudding, yorkshire puddings, yorkshires, "
         "popovers, popover, toad in the hole, dutch baby"), food="",
@@ -368,6 +387,6 @@ BOUND_SALAD = Pattern(
     ),
 )
 
-FAMILY = (BRAISED_VEG, TRAY, ROAST_POTATOES, GRATIN, BOILED_POTATOES, MASHED, BOILED, SAUTEED, GRILLED_VEG, STUFFED_VEG,
+FAMILY = (BRAISED_VEG, TRAY, ROAST_POTATOES, GRATIN, BOILED_POTATOES, MASHED, BOILED, SAUTEED, GRILLED_VEG, STUFFED_VEG, NUT_ROAST,
     DEEP_FRIED, FRITTERS, RICE, RISOTTO, PAELLA, GRAINS, PULSES, STIRRED_DUMPLINGS, YORKSHIRES, LEAVES, BOUND_SALAD,
     COMPOSED)
