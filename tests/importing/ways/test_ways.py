@@ -28,7 +28,7 @@ from tests.importing.ways.dish_names import DISHES, FIRST
 from tests.outside.test_food_rules_home import COOK
 
 BY_NAME = {way.name: way for way in all_ways()}
-USUAL = Setting(8, 1, 4)
+USUAL = Setting(7, 1, 4)
 
 # What `check` rightly asks of a way's own dish, besides its guesses: the host's word is wanted, or a choice of theirs.
 ASKS = {

@@ -315,8 +315,8 @@ NUT_ROAST = Pattern(
         "bunches parsley (veg), 1/4 tbsp olive oil (store cupboard), to taste salt"),
     steps=(
         on_ring("fry the mushrooms and onions", 12, 15, 19, tool="frying pan", look="no water left in the pan",
-            keeps="1 h in the room", uses=("mushrooms", "onions", "oil")),
-        by_hand("chop the {it} and mix everything with the eggs", 12, 15, 20, keeps="12 h in the fridge",
+            keeps="15 min hot", uses=("mushrooms", "onions", "oil")),
+        by_hand("chop the {it} and mix everything with the eggs", 8, 10, 13, keeps="15 min in the room",
             uses=("{it}", "breadcrumbs", "eggs", "parsley"), how="Pressed firmly into a lined tin."),
         in_oven(180, "bake the loaf", 45, 50, 58, shelf=12, cooks="eggs", look="firm, brown at the edges",
             keeps="10 min hot"),
@@ -387,6 +387,7 @@ BOUND_SALAD = Pattern(
     ),
 )
 
-FAMILY = (BRAISED_VEG, TRAY, ROAST_POTATOES, GRATIN, BOILED_POTATOES, MASHED, BOILED, SAUTEED, GRILLED_VEG, STUFFED_VEG, NUT_ROAST,
+FAMILY = (BRAISED_VEG, TRAY, ROAST_POTATOES, GRATIN, BOILED_POTATOES, MASHED, BOILED, SAUTEED, GRILLED_VEG, STUFFED_VEG,
+    NUT_ROAST,
     DEEP_FRIED, FRITTERS, RICE, RISOTTO, PAELLA, GRAINS, PULSES, STIRRED_DUMPLINGS, YORKSHIRES, LEAVES, BOUND_SALAD,
     COMPOSED)
