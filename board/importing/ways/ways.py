@@ -3,18 +3,42 @@
 What a pattern fills in stands under the step's `guessed`.
 """
 
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
 
+from board.facts.food import facts
+from board.facts.phrases import folded, holds, stems, words_of
+from board.importing.ways import words
+from board.importing.ways.families.methods import METHODS
+from board.importing.ways.finding import COURSES, PATTERNS, found, named_foods, the_thing
+from board.importing.ways.main_food import (
+    NamedFood,
+    beside_line,
+    hottest,
+    is_meatless,
+    line_for,
+    main_line,
+    minutes_of,
+    without_meat,
+)
+from board.importing.ways.pattern import TABLE_SIZE, THE_FOOD, Minutes, Pattern, Step
 from board.plan.edit.yaml_text import scalar
+from board.plan.phrases.durations import short
+
+MOST_SHELVES = 2  # of an oven that nobody has described, as the plan assumes
+LONGEST_FOOD = 40
+VEGETABLES = "200 g vegetables (veg)"  # a head, where the name only says that there is no meat in it
+_BY_NAME = {pattern.name: pattern for pattern in PATTERNS}
 
 
 @dataclass(frozen=True)
 class Setting:
-    """How many eat, and the cooking equipment."""
+    """How many eat, and the cooking equipment. `tools`: how many of each; a step names those that the kitchen has."""
 
     eaters: int
     ovens: int
     rings: int
+    tools: Mapping[str, int] = field(default_factory=dict)
 
 
 @dataclass(frozen=True)
@@ -28,21 +52,227 @@ class Way:
 
 def ways_for(dish: str) -> tuple[Way, ...]:
     """The ways that fit a dish's words, the most telling first; none where it says nothing of how it is made."""
-    return ()
+    return tuple(Way(pattern.name, pattern.course) for pattern in found(dish))
 
 
 def all_ways() -> tuple[Way, ...]:
     """Every way, for a host to choose from, in the order of a meal."""
-    return ()
+    ordered = sorted(PATTERNS, key=lambda pattern: COURSES.index(pattern.course))
+    return tuple(Way(pattern.name, pattern.course) for pattern in ordered)
 
 
 def dish_lines(dish: str, way: Way | None, at: Setting) -> list[str]:
-    """The dish as YAML lines of a plan, without indent, from `- dish:` on. No way: a bare dish that says so."""
+    """The dish as YAML lines of a plan, without indent, from `- dish:` on. No way: a bare dish that says so.
+
+    Where the kitchen lacks what the way needs, the next that fits the dish's words is taken, or the dish is left bare;
+    a comment tells.
+    """
+    if way is None:
+        return _bare(dish, at, words.WAY_UNKNOWN)
+    asked = _BY_NAME[way.name]
+    pattern = next((each for each in (asked, *found(dish)) if _fits(each, at)), None)
+    if pattern is None:
+        return _bare(dish, at, words.way_needs(asked.name, _lacks(asked, at)))
+    remark = "" if pattern is asked else words.way_instead(pattern.name, asked.name, _lacks(asked, at))
+    return list(_Writer(dish, pattern, at).lines(remark))
+
+
+def _bare(dish: str, at: Setting, why: str) -> list[str]:
     return [
         f"- dish: {scalar(dish)}",
         f"  for: {at.eaters}",
         "  steps:",
-        f"    - step: {scalar(f'make the {dish}')}",
-        "      takes: 30 min  # nothing is known of how it is made: write its steps",
+        f"    - step: {scalar(words.way_make(dish))}",
+        f"      takes: 30 min  # {why}",
         "      guessed: [takes]",
     ]
+
+
+def _fits(pattern: Pattern, at: Setting) -> bool:
+    return not _lacks(pattern, at)
+
+
+def _lacks(pattern: Pattern, at: Setting) -> str:
+    """What the kitchen lacks for it; "" if nothing."""
+    if any(_place(step, at) == "oven" for step in pattern.steps) and not at.ovens:
+        return words.AN_OVEN
+    return words.A_RING if any(_place(step, at) == "stovetop" for step in pattern.steps) and not at.rings else ""
+
+
+def _place(step: Step, at: Setting) -> str:
+    return "stovetop" if step.moist and not at.ovens else step.place
+
+
+class _Writer:
+    """One dish, written by one pattern for one kitchen."""
+
+    def __init__(self, dish: str, pattern: Pattern, at: Setting) -> None:
+        self.dish, self.pattern, self.at = dish, pattern, at
+        foods = named_foods(dish)
+        self.known: NamedFood | None = None
+        if pattern.food:
+            self.known = self._suiting(foods) or self._bought()
+            self.known = self._minced(self.known)
+        self.plain = is_meatless(dish) or (self.known is not None and self.known.kind == "other")  # no meat in it
+        self.food = pattern.food
+        if self.plain and pattern.food and without_meat(pattern.food) is None:
+            self.food = VEGETABLES
+        self.it = self.known.said if self.known is not None else _plain(self.food)
+        self.minutes = minutes_of(self.known, dish, pattern)
+        self.main = self._main()
+        tables = map(without_meat, pattern.ingredients) if self.plain else pattern.ingredients
+        self.others = [line_for(line, at.eaters) for line in tables if line is not None]
+        if self.known is not None:
+            self.others = [line for line in self.others if not holds(stems(self.it), stems(_plain(line)))]
+        listed = stems(" . ".join([self.main, *self.others]))
+        self.beside = [f for f in foods if f != self.known and not f.made and not holds(listed, stems(f.said))]
+
+    def _suiting(self, foods: tuple[NamedFood, ...]) -> NamedFood | None:
+        """What this way is done to: the first food of its kind; else the first of the thing itself, whatever it is
+        (`mushroom stew`)."""
+        suiting = next((each for each in foods if self._suits(each)), None)
+        if suiting is not None or self.pattern.bought:
+            return suiting
+        return next((each for each in named_foods(the_thing(self.dish)) if not each.made and not each.is_drink), None)
+
+    def _bought(self) -> NamedFood | None:
+        """The dish itself, where it is bought as it is and the table of foods has it."""
+        name = folded(self.dish)
+        known = facts(name) if self.pattern.bought and len(name) < LONGEST_FOOD else None
+        return NamedFood(name, known.raw_class or "other", known.made) if known is not None else None
+
+    def _minced(self, food: NamedFood | None) -> NamedFood | None:
+        if food is None or not self.pattern.minced or food.kind not in ("poultry", "whole cut"):
+            return food
+        return NamedFood(f"minced {food.said}", "poultry" if food.kind == "poultry" else "ground meat")
+
+    def _suits(self, food: NamedFood) -> bool:
+        """Whether it can be what this way is done to."""
+        bought = self.pattern.bought or self.pattern.course == "drink"
+        if not bought and (food.made or food.is_drink):
+            return False
+        return not self.pattern.of or food.kind in self.pattern.of
+
+    def _main(self) -> str:
+        if not self.pattern.food:
+            return ""
+        if self.known is None:
+            return line_for(self.food, self.at.eaters)
+        return main_line(self.known, self.pattern, self.at.eaters)
+
+    def lines(self, remark: str) -> Iterator[str]:
+        yield f"- dish: {scalar(self.dish)}" + (f"  # {remark}" if remark else "")
+        yield f"  for: {self.at.eaters}"
+        yield "  ingredients:"
+        if self.main:
+            yield f"    - {scalar(self.main)}" + ("" if self.known is not None else f"  # {words.WAY_FOOD_UNKNOWN}")
+        yield from (f"    - {scalar(line)}" for line in self.others)
+        for food in self.beside:
+            yield f"    - {scalar(beside_line(food, self.at.eaters))}  # {words.WAY_FOOD_BESIDE}"
+        yield "  steps:"
+        for step in self.pattern.steps:
+            yield from self._step(step)
+
+    def _step(self, step: Step) -> Iterator[str]:
+        yield f"    - step: {scalar(self._said(step.name))}"
+        guessed = []
+        for key, value, is_guess, remark in self._keys(step):
+            if not value:
+                continue
+            yield f"      {key}: {value}" + (f"  # {remark}" if remark else "")
+            if is_guess:
+                guessed.append(key)
+        yield f"      guessed: [{', '.join(guessed)}]"
+
+    def _keys(self, step: Step) -> Iterator[tuple[str, str, bool, str]]:
+        """Each key with its value ("": absent), whether it stands under `guessed`, and a remark."""
+        place, remark = self._where(step)
+        after = [self._said(name.strip()) for name in step.after.split(",")] if step.after else []
+        yield "where", place, True, remark
+        yield "after", scalar(after[0]) if len(after) == 1 else _flow(after), False, ""
+        yield "takes", self._takes(step), True, ""
+        yield "attended", step.attended, True, ""
+        cooks = self._cooks(step)
+        yield "cooks", cooks or "", True, ""
+        yield "reheats", "yes" if step.reheats else "", True, ""
+        yield "until", step.until, True, ""
+        yield "cools", step.cools, True, ""
+        yield "perishable", "no" if step.perishable is False else "", True, ""
+        yield "look for", scalar(self._said(step.look)) if step.look else "", False, ""
+        yield "best within", step.best, True, ""
+        yield "keeps", self._keeps(step), True, ""
+        yield "uses", _flow(self._uses(step)), False, ""
+        yield "leaves", scalar(line_for(step.leaves, self.at.eaters)) if step.leaves else "", False, ""
+        how = self._said(step.how or METHODS.get(step.name, ""))
+        yield "how", scalar(how) if how else "", False, ""
+
+    def _said(self, text: str) -> str:
+        return text.replace("{it}", self.it)
+
+    def _takes(self, step: Step) -> str:
+        minutes: Minutes = self.minutes if step.own and self.minutes is not None else step.minutes
+        grown = max(1.0, self.at.eaters / TABLE_SIZE) if step.grows else 1.0
+        figures = [max(1, round(each * grown)) for each in minutes]
+        said = [short(each) for each in dict.fromkeys(figures)]
+        if all(each < 60 for each in figures):
+            said[:-1] = [each.removesuffix(" min") for each in said[:-1]]
+        return " to ".join(said)
+
+    def _where(self, step: Step) -> tuple[str, str]:
+        place = _place(step, self.at)
+        tools = [step.tool] if step.tool in self.at.tools else []
+        if place == "oven":
+            wanted = -(-self.at.eaters // step.shelf)
+            shelves = min(wanted, MOST_SHELVES)
+            setting = f"oven at {step.heat} C ({step.heat - 10} to {step.heat + 10} C)"
+            room = f"{shelves} shel{'f' if shelves == 1 else 'ves'}"
+            return ", ".join([setting, room, *tools]), words.way_shelves(wanted) if wanted > shelves else ""
+        if place == "stovetop":
+            rings = min(self.at.rings, step.rings if self.at.eaters > TABLE_SIZE else 1)
+            return ", ".join(["stovetop", f"{rings} ring{'s' if rings > 1 else ''}", *tools]), ""
+        if place == "worktop" and not (tools or step.attended):
+            return "", ""
+        return ", ".join([place, *tools]), ""
+
+    def _keeps(self, step: Step) -> str:
+        if "stovetop" in step.keeps and not self.at.rings:
+            return step.keeps.partition(" on the stovetop")[0] + " hot"
+        return step.keeps
+
+    def _cooks(self, step: Step) -> str | None:
+        """From the dish's own food; left out where the name does not tell it, so that the program asks."""
+        own = self.known.kind if self.known is not None else ""
+        if step.cooks == THE_FOOD:
+            return hottest(own)
+        return hottest(step.cooks, own) if step.cooks else None
+
+    def _uses(self, step: Step) -> list[str]:
+        found = []
+        for wanted in step.uses:
+            if wanted == "{it}":
+                found += [_without_section(self.main)]
+            else:
+                found += [_without_section(line) for line in self.others if holds(stems(line), stems(wanted))]
+        return [line for line in dict.fromkeys(found) if not line.startswith("to taste")]
+
+
+def _plain(line: str) -> str:
+    """The food of a line of the tables: `stewing meat` of `240 g stewing meat (butcher)`."""
+    bare = _without_section(line).partition(",")[0]
+    kept = [word for word in bare.split() if not word[0].isdigit() and word not in _MEASURES]
+    return " ".join(kept)
+
+
+_MEASURES = frozenset(
+    words_of(
+        "g kg ml l tbsp tsp bunch bunches clove cloves stick sticks sheet sheets sprig sprigs bottle bottles to taste"
+    )
+)
+
+
+def _without_section(line: str) -> str:
+    return line.rpartition(" (")[0] if line.endswith(")") else line
+
+
+def _flow(values: list[str]) -> str:
+    return f"[{', '.join(scalar(each, in_flow=True) for each in values)}]" if values else ""

@@ -97,7 +97,9 @@ class Work(Way):
         return any(way.where is not None and way.where.on_heat for way in (self, *self.or_))
 
 
-Guessed = Literal["where", "takes", "attended", "keeps", "best within", "cooks", "reheats"]
+Guessed = Literal[
+    "where", "takes", "attended", "keeps", "best within", "cooks", "reheats", "until", "cools", "perishable",
+]  # fmt: skip
 
 
 class Step(Work):

@@ -1,0 +1,99 @@
+"""A dish's words → the patterns that fit, the most telling first. Pure.
+
+English puts the thing itself last, and what goes with it after `with`, `in` and the like: a `roast tomato soup with
+toast` is a soup, then something roast, then toast.
+"""
+
+import functools
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from board.facts.phrases import stems
+from board.importing.ways.families import doughs, fish, meat, starters, stores, sweets, vegetables
+from board.importing.ways.main_food import NamedFood, foods_in
+from board.importing.ways.pattern import Pattern
+
+COURSES = ("nibbles", "starter", "main", "side", "cheese", "sweet", "drink")  # in the order of a meal
+PATTERNS: tuple[Pattern, ...] = (
+    *starters.FAMILY, *meat.FAMILY, *fish.FAMILY, *vegetables.FAMILY, *doughs.FAMILY, *sweets.FAMILY, *stores.FAMILY,
+)  # fmt: skip
+
+_THING, _DONE, _INSIDE, _ALONE = range(4)  # how telling: the thing itself, what was done, a word within, a bare food
+_ASIDE = re.compile(r"\s*[,;:(\[/]\s*|\s+(?:with|in|on|under|over|from|served|topped|alla?|aux?)\s+", re.IGNORECASE)
+
+
+@dataclass(frozen=True)
+class _Phrase:
+    """Words by which a pattern is found, and how telling they are."""
+
+    pattern: Pattern
+    stems: tuple[str, ...]
+    kind: int
+
+
+@functools.cache
+def _phrases() -> tuple[_Phrase, ...]:
+    return tuple(
+        _Phrase(pattern, stems(text), kind)
+        for pattern in PATTERNS
+        for kind, texts in ((_THING, pattern.words), (_DONE, pattern.done), (_ALONE, pattern.alone))
+        for text in texts
+    )
+
+
+def found(dish: str) -> tuple[Pattern, ...]:
+    """The patterns that fit; none where nothing in the words tells."""
+    words, head = stems(dish), _head(dish)
+    food = main_food(dish)
+    ranked: list[tuple[tuple[int, int, int, int], int, Pattern]] = []
+    for number, phrase in enumerate(_phrases()):
+        of = phrase.pattern.of
+        if phrase.kind != _THING and of and food is not None and food.kind not in of:
+            continue
+        for start, end in _runs(words, phrase.stems):
+            aside = int(start >= head)
+            kind = _INSIDE if phrase.kind == _THING and end < head else phrase.kind
+            ranked.append(((aside, kind, -len(phrase.stems), -end), number, phrase.pattern))
+    return tuple(dict.fromkeys(pattern for _, _, pattern in sorted(ranked, key=lambda each: each[:2])))
+
+
+def the_thing(dish: str) -> str:
+    """The dish without what goes with it: `mushroom stew` of `mushroom stew with rice`."""
+    return _ASIDE.split(dish, maxsplit=1)[0]
+
+
+def _head(dish: str) -> int:
+    """How many of its words are about the thing itself: `side of salmon, baked` whole, `duck with beans` one."""
+    first, *rest = _ASIDE.split(dish, maxsplit=1)
+    later = stems(rest[0]) if rest else ()
+    said = {stem for phrase in _phrases() if phrase.kind == _DONE for stem in phrase.stems}
+    return len(stems(first)) + (len(later) if later and set(later) <= said else 0)
+
+
+def main_food(dish: str) -> NamedFood | None:
+    """The food that a dish is about: the first that its name tells; None where it tells none."""
+    return next(iter(named_foods(dish)), None)
+
+
+@functools.lru_cache(maxsize=512)
+def named_foods(dish: str) -> tuple[NamedFood, ...]:
+    """All foods in a dish's name."""
+    by_kind = {kind: [phrase.stems for phrase in _phrases() if phrase.kind == kind] for kind in (_THING, _DONE)}
+    return foods_in(dish, by_kind[_DONE], by_kind[_THING])
+
+
+def _runs(words: tuple[str, ...], phrase: tuple[str, ...]) -> Iterator[tuple[int, int]]:
+    """Where the words hold the phrase: in one run, or with up to two words between (`cold tomato soup`)."""
+    if not phrase:
+        return
+    for start, word in enumerate(words):
+        if word != phrase[0]:
+            continue
+        at = start
+        for wanted in phrase[1:]:
+            at = next((n for n in range(at + 1, min(at + 4, len(words))) if words[n] == wanted), -1)
+            if at < 0:
+                break
+        else:
+            yield start, at + 1
