@@ -223,9 +223,7 @@ def _place(slot: Slot, sheet: RunSheet) -> str:
 def _sources(sheet: RunSheet, slots: Iterable[Slot]) -> Iterable[str]:
     """Where to read more of the dishes on this leaf."""
     own = {slot.dish for slot in slots}
-    return (
-        one_line(words.recipe_from(dish, source), 300) for dish, source in sheet.sources.items() if dish in own
-    )
+    return (one_line(words.recipe_from(dish, source), 300) for dish, source in sheet.sources.items() if dish in own)
 
 
 def _notes(sheet: RunSheet) -> Iterable[str]:
