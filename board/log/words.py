@@ -8,6 +8,10 @@ def log_taken(path: str) -> str:
     return f"another board has {path} open now"
 
 
+def foreign_lines(path: str) -> str:
+    return f"something else writes into {path}"
+
+
 # --- a log that is not whole -----------------------------------------------------------------------------------
 
 

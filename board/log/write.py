@@ -81,7 +81,8 @@ class RunLog:
             if self.contents.damage == "newer":
                 raise NoLog(words.newer_not_touched(self.contents.dropped or ""))
             lines = data[: self.contents.sound_bytes].splitlines(keepends=True)  # what is JSON holds no bare line ends
-            self._file.found(lines, damaged=self.contents.damage == "damaged")
+            tail = data[self.contents.sound_bytes :]
+            self._file.found(lines, tail, damaged=self.contents.damage == "damaged")
             self._is_answer = [False] * len(lines)
         elif not (data.startswith(HEAD) or HEAD.startswith(data)):
             raise NoLog(f"{self.path.name}:1: this is not a run log")
