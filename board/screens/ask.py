@@ -111,9 +111,15 @@ class NoteScreen(ModalScreen[str | None]):
     BINDINGS: ClassVar[list[BindingType]] = CLOSE
     ASKED, HINTS, LONGEST = words.NOTE_TITLE, words.NOTE_HINTS, 500
 
-    def __init__(self, about: str | None) -> None:
+    def __init__(self, about: str | None, slot: str | None = None, text: str = "") -> None:
         super().__init__()
         self.about = about
+        self.slot = slot
+        self.text = text
+
+    def typed(self) -> str:
+        """What has been typed so far."""
+        return self.query_one(Input).value if self.is_mounted else self.text
 
     def about_words(self) -> str:
         """What it is about, not yet safe for a terminal."""
@@ -123,7 +129,7 @@ class NoteScreen(ModalScreen[str | None]):
         with Vertical(classes="box"):
             yield Static(Content.styled(self.ASKED, "bold"))
             yield Static(Content(one_line(self.about_words())))
-            yield Input(max_length=self.LONGEST)
+            yield Input(self.text, max_length=self.LONGEST, select_on_focus=False)
             yield hint(zip(self.HINTS, NOTE_ACTIONS, strict=True))
 
     def action_keep(self) -> None:

@@ -214,7 +214,11 @@ def cannot_print(why: str) -> str:
     return f"the output cannot be written ({why})"
 
 
-BOARD_FAILED = "the board ended by a fault; the run log is whole, and the same command goes on with it"
+BOARD_FAILED = "the board fell again and again; the run log is whole, and the same command goes on with it"
+
+
+def by_fault(failed: str, why: str) -> str:
+    return f"{failed}\n    The fault: {why}"
 
 
 def log_not_empty(path: str) -> str:
