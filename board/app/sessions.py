@@ -22,7 +22,7 @@ from board.base.exits import ExitCode
 from board.base.plain import one_line
 from board.base.signals import ending_in_order
 from board.evening.events import EveningOpened, NightDrawn
-from board.files.paths import newest_log
+from board.files.paths import cache, newest_log
 from board.files.preferences import read_settings, remember_theme, settings_file
 from board.log.follow import Follower
 from board.log.read import LogContents, NoLog, read_log
@@ -76,7 +76,7 @@ def planned_or_begun(plan: Path, path: Path | None) -> tuple[RunSheet, bool]:
             hint = words.go_on_from_log(_quoted(plan), _quoted(begun))
             raise Trouble(f"{trouble}\n{hint}", trouble.code) from None
         try:
-            return read_log(path.read_bytes(), one_line(path)).opened.sheet, False
+            return read_log(path.read_bytes(), one_line(path), cache().all).opened.sheet, False
         except (OSError, NoLog):
             raise trouble from None
 
@@ -86,7 +86,7 @@ def opened_log(path: Path) -> Iterator[RunLog]:
     """The log, locked for one board. Raises Trouble if it cannot be locked, read or written."""
     shown = one_line(path)
     try:
-        log = RunLog(path)
+        log = RunLog(path, cache().all)
     except LogInUse:
         raise Trouble(words.log_in_use(shown, _quoted(path))) from None
     except NoLog as wrong:
@@ -363,7 +363,7 @@ def run_watch(path: Path, who: str | None, theme: str | None = None) -> None:
     """Watches the evening in a log, until the host leaves or it cannot go on. Raises Trouble."""
     from board.screens.watch import WatchApp
 
-    shown, follower = one_line(path), Follower(path)
+    shown, follower = one_line(path), Follower(path, cache().all)
     if path.exists() and not path.is_file():
         raise Trouble(shared.not_a_file(shown))
     follower.look()

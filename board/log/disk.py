@@ -49,6 +49,12 @@ class LineFile:
         self.lines, self.kept, self._bytes = list(lines), len(lines), sum(len(line) for line in lines)
         self._tail, self._damaged = tail, damaged
 
+    def put_in_place(self, data: bytes) -> None:
+        """The file holds `data` from now on; as it was, it is set aside. Raises OSError."""
+        self.aside = set_aside(self.path)
+        replace_whole(self.path, data)
+        self._hold()
+
     def lock(self) -> None:
         """Takes the lock, again where folder or lock file have vanished. Raises LogInUse, OSError."""
         if self._lock is None or not self._lock_path.exists():

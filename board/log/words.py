@@ -29,6 +29,21 @@ def rest_newer(name: str, line: int, last: int) -> str:
     return f"{name}:{line}: this line was written by a newer version; {lines} left, what stands before it was read"
 
 
+def opening_mended(name: str) -> str:
+    return f"{name}: its first lines are damaged; the evening was read from their second copy"
+
+
+def opening_from_elsewhere(name: str) -> str:
+    return f"{name}: its first lines are lost; its answers were read by the timetable kept of the plan"
+
+
+def opening_lost(name: str) -> str:
+    return (
+        f"{name}:1: the lines that hold the timetable are damaged, and none that is kept is this evening's. "
+        "Work it out again from the plan as it was that evening, with platecall sheet PLAN, and try once more"
+    )
+
+
 def newer_read(name: str, theirs: int, ours: int) -> str:
     return (
         f"{name}:1: this run log is of format {theirs}, newer than this program's {ours}; what it knows of it was read"
