@@ -7,6 +7,7 @@ from zoneinfo import ZoneInfo
 
 from board.evening.events import FORMAT, EveningOpened, Event
 from board.log import words
+from board.log.bounds import first_odd
 from board.log.opening import LINES, Sheets, beginning_of
 from board.log.record import BadLine, UnknownEvent, from_line, from_lines, mark_of, short_of
 
@@ -58,6 +59,8 @@ def read_log(data: bytes, name: str, sheets: Sheets = lambda: ()) -> LogContents
     whole = events is not None and [event.n for event in events] == list(range(2, len(rest) + 2))
     found, said, damage = (events or [], None, None) if whole else _as_far_as_sound(rest, name, begun.lines)
     opened = begun.opened
+    if (odd := first_odd(found, opened.sheet)) is not None:
+        found, damage, said = found[:odd], "damaged", words.odd_event(name, begun.lines + odd + 1)
     try:
         ZoneInfo(opened.sheet.zone)
     except (KeyError, ValueError, OSError):
@@ -117,7 +120,7 @@ def _no_opening(lines: Sequence[bytes], name: str) -> NoLog:
     except BadLine:
         pass
     else:
-        return NoLog(f"{name}:1: this is not a run log")
+        return NoLog(words.odd_opening(name) if first.startswith(HEAD) else f"{name}:1: this is not a run log")
     return NoLog(words.opening_lost(name))
 
 

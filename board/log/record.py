@@ -11,6 +11,7 @@ from functools import lru_cache
 import msgspec
 
 from board.evening.events import FORMAT, EveningOpened, Event
+from board.log.bounds import is_odd
 from board.sheet.run_sheet import Moment, RunSheet
 
 _DECODER: msgspec.json.Decoder[Event] = msgspec.json.Decoder(Event)
@@ -122,7 +123,11 @@ def short_of(line: bytes) -> Short | None:
 
 @lru_cache(maxsize=8)
 def _sheet(data: bytes) -> RunSheet:
-    return _SHEET.decode(data)
+    """Raises msgspec.ValidationError, also where it says what cannot be."""
+    sheet = _SHEET.decode(data)
+    if is_odd(sheet):
+        raise msgspec.ValidationError
+    return sheet
 
 
 def from_line(line: bytes) -> Event:

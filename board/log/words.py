@@ -37,6 +37,17 @@ def opening_from_elsewhere(name: str) -> str:
     return f"{name}: its first lines are lost; its answers were read by the timetable kept of the plan"
 
 
+def odd_opening(name: str) -> str:
+    return f"{name}:1: its timetable says what no evening can: a time or a figure out of all bounds"
+
+
+def odd_event(name: str, line: int) -> str:
+    return (
+        f"{name}:{line}: this line says what cannot be: a time, a figure or a step that is none of this evening's; "
+        "it and what follows were left"
+    )
+
+
 def opening_lost(name: str) -> str:
     return (
         f"{name}:1: the lines that hold the timetable are damaged, and none that is kept is this evening's. "

@@ -55,7 +55,7 @@ def written(sheet: RunSheet) -> list[Event]:
         CoursePushed(n=8, at=MOMENT, course="Stew", minutes=10),
         StepLeftOut(n=9, at=MOMENT, slot="sauce"),
         TakenBack(n=10, at=MOMENT, targets=(9,)),
-        StepStretched(n=11, at=MOMENT, slots=("stew", "bread"), minutes=-5, oven="old oven"),
+        StepStretched(n=11, at=MOMENT, slots=("stew", "sauce"), minutes=-5, oven="old oven"),
         GuestsDelayed(n=12, at=MOMENT, slots=("arrive",), minutes=10),
         DishDropped(n=13, at=MOMENT, dish="Stew", course=None, slots=("sauce",)),
         ReadingSkipped(n=14, at=MOMENT, slot="stew"),

@@ -197,6 +197,10 @@ def log_in_use(path: str, quoted: str) -> str:
     )
 
 
+def log_makes_no_sense(path: str, why: str) -> str:
+    return f"{path}: what this run log says makes no sense together ({why})"
+
+
 def log_unreadable(why: str) -> str:
     return f"{why}\n    Nothing was changed."
 
