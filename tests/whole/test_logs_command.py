@@ -205,6 +205,7 @@ def test_one_log_of_odd_values_keeps_no_other_from_being_read(
         form.pop("crc")
         if "sheet" in form:
             form["sheet"]["slots"][0]["end"] = "9999-12-31T23:59:59Z"
+            form["sheet"] |= {"plan": "of a plan long gone", "digest": "0"}  # else it is read by the timetable kept
     bodies = [json.dumps(form, separators=(",", ":")).encode() for form in forms]
     odd.write_bytes(b"".join(body[:-1] + b',"crc":"%08x"}\n' % zlib.crc32(body) for body in bodies))
 
