@@ -34,6 +34,7 @@ class PushScreen(ModalScreen[tuple[str, int] | None]):
     """Which course to push and by how much, with its cost, before it is confirmed."""
 
     CSS_PATH = "ask.tcss"
+    types_figures = True  # minutes, of which two may be alike
     BINDINGS: ClassVar[list[BindingType]] = [
         *CLOSE,
         Binding("up", "course(-1)", show=False),

@@ -17,6 +17,7 @@ from board.base.plain import one_line
 from board.base.signals import ENDING
 from board.base.words import THEMES
 from board.files.preferences import NO_COLOUR, first_theme
+from board.screens.held import Held
 from board.screens.palette import LOOKS, has_few_colours
 
 
@@ -38,6 +39,7 @@ class DressedApp(App[ReturnType]):
         os.environ.pop(NO_COLOUR, None)  # Textual would turn the chosen theme grey
         super().__init__()
         self.first = first_theme(theme, remembered, environ, few_colours=has_few_colours(self))
+        self._held = Held()
         self.fallen: Fallen | None = None
         self.ended_by: int | None = None
 
@@ -109,11 +111,15 @@ class DressedApp(App[ReturnType]):
         self._exit_renderables.clear()
 
     async def on_event(self, event: Event) -> None:
-        """Capital letters are the same keys as small ones, except where a text is typed."""
-        if isinstance(event, Key) and not event.is_forwarded and not isinstance(self.focused, Input):
+        """Capital letters are the same keys as small ones, except where a text is typed; a held key is one act."""
+        if isinstance(event, Key) and not event.is_forwarded:
+            in_text, moment = isinstance(self.focused, Input), event.time
             small = event.key.lower()
-            if len(small) == 1 and small != event.key:
+            if not in_text and len(small) == 1 and small != event.key:
                 event = Key(small, small)
+            figure = event.key.isdecimal() and getattr(self.screen, "types_figures", False)
+            if self._held.repeats(event.key, moment, in_text=in_text or figure):
+                return
         await super().on_event(event)
 
     async def action_help_quit(self) -> None:  # type: ignore[override]  # Textual awaits whatever is awaitable
