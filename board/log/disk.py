@@ -6,8 +6,8 @@ never holds half a line that is built upon, nor one twice, for each is written a
 
 import errno
 import os
-from collections.abc import Callable, Sequence
-from contextlib import suppress
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager, suppress
 from pathlib import Path
 
 from filelock import FileLock, Timeout
@@ -18,6 +18,10 @@ try:
     import fcntl
 except ImportError:  # no Unix: the lock file beside it has to do
     fcntl = None  # type: ignore[assignment]
+
+
+PRIVATE = 0o600  # logs, their copies, what is kept of plans: for the host alone
+PART, LEFT_SECONDS = ".part", 600.0
 
 
 class LogInUse(Exception):
@@ -67,7 +71,7 @@ class LineFile:
             raise
 
     def _lock_name(self) -> None:
-        self.path.parent.mkdir(parents=True, exist_ok=True)
+        self.path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
         lock = FileLock(self._lock_path)
         try:
             lock.acquire(timeout=0)
@@ -129,11 +133,13 @@ class LineFile:
         if there is not None and self._damaged:
             self.aside = set_aside(self.path)
         self._damaged = False
-        file = os.open(self.path, os.O_RDWR | os.O_CREAT, 0o600)
+        file = os.open(self.path, os.O_RDWR | os.O_CREAT, PRIVATE)
         if there is not None and there.st_size > self._bytes and not self._ends_as_left(file):
             os.close(file)
             raise OSError(errno.EBUSY, words.foreign_lines(self.path.name))
         self._file = file
+        with suppress(OSError, AttributeError):
+            os.fchmod(file, PRIVATE)  # an older version let others read it
         if there is None:
             self.kept = self._bytes = 0
             self._hold()
@@ -220,23 +226,57 @@ def sync_folder(folder: Path) -> None:
 def replace_whole(target: Path, data: bytes, ready: Callable[[Path], None] | None = None) -> None:
     """The file then holds `data`, whole and synced, or is as it was. `ready` sees the new file before it takes the
     name, and may raise. Raises OSError and ValueError."""
-    import tempfile  # only here: opening the board must not wait for it
+    with _part(target, data, PRIVATE) as part:
+        if ready is not None:
+            ready(part)
+        part.replace(target)
+    sync_folder(target.parent)
 
-    handle, name = tempfile.mkstemp(dir=target.parent, prefix=f".{target.name[:40]}-", suffix=".part")
-    part = Path(name)
+
+def place_new(target: Path, data: bytes, mode: int = PRIVATE) -> None:
+    """A new file that holds `data`, whole and synced, or none. `mode`: minus the bits of the user's umask. Raises
+    FileExistsError where there is one, other OSErrors and ValueError."""
+    with _part(target, data, mode) as part:
+        try:
+            os.link(part, target)  # never takes a name that is taken
+        except FileExistsError:
+            raise
+        except OSError:  # a stick's file system has no second names
+            if target.exists():
+                raise FileExistsError(errno.EEXIST, os.strerror(errno.EEXIST), str(target)) from None
+            part.rename(target)
+    sync_folder(target.parent)
+
+
+@contextmanager
+def _part(target: Path, data: bytes, mode: int) -> Iterator[Path]:
+    """The bytes, synced, in a file beside the target, which is gone at the end. What an earlier one left that was
+    killed goes with it."""
+    import secrets  # only here: opening the board must not wait for it
+
+    beginning = f".{target.name[:40]}-"
+    part = target.parent / f"{beginning}{secrets.token_hex(6)}{PART}"
+    handle = os.open(part, os.O_WRONLY | os.O_CREAT | os.O_EXCL | getattr(os, "O_BINARY", 0), mode)
     try:
         with os.fdopen(handle, "wb") as file:
             file.write(data)
             file.flush()
             os.fsync(file.fileno())
-        if ready is not None:
-            ready(part)
-        part.replace(target)
-    except BaseException:
+        _sweep(part, beginning)
+        yield part
+    finally:
         with suppress(OSError):
             part.unlink()
-        raise
-    sync_folder(target.parent)
+
+
+def _sweep(made: Path, beginning: str) -> None:
+    """Deletes parts of the same file that nobody can be writing any more, so much older are they than the one made."""
+    with suppress(OSError):
+        now = made.stat().st_mtime
+        for each in made.parent.iterdir():
+            is_part = each.name.startswith(beginning) and each.name.endswith(PART)
+            if is_part and now - each.stat().st_mtime > LEFT_SECONDS:
+                each.unlink()
 
 
 def set_aside(path: Path) -> Path:
@@ -257,18 +297,8 @@ def write_next_free(path: Path, data: bytes) -> Path:
     while True:
         place = path if number == 1 else path.with_name(_numbered(path, number))
         try:
-            handle = os.open(place, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o644)
+            place_new(place, data)
         except FileExistsError:
             number += 1
-            continue
-        try:
-            with os.fdopen(handle, "wb") as file:
-                file.write(data)
-                file.flush()
-                os.fsync(file.fileno())
-        except OSError:
-            with suppress(OSError):
-                place.unlink()
-            raise
-        sync_folder(place.parent)
-        return place
+        else:
+            return place

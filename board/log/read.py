@@ -130,5 +130,5 @@ def _what_is_left(rest: bytes, name: str, line: int, wrong: BadLine) -> tuple[Da
     if isinstance(wrong, UnknownEvent):
         return "newer", words.rest_newer(name, line, last)
     if line == last:
-        return "torn", words.tail_dropped(name, line, str(wrong))
+        return "damaged" if rest.endswith(b"\n") else "torn", words.tail_dropped(name, line, str(wrong))
     return "damaged", words.rest_left(name, line, str(wrong), last)
