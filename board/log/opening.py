@@ -24,16 +24,16 @@ class Beginning:
 
 def beginning_of(lines: Sequence[bytes], name: str, sheets: Sheets) -> Beginning | None:
     """None where there is no opening, and no sheet elsewhere to read the answers by. `lines` have their ends."""
-    whole = [opening_of(line) for line in lines[:LINES]]
-    if whole and whole[0] is not None:  # as format 1 had it: one line
-        return Beginning(whole[0], 1, lines[0])
-    for at, opened in enumerate(whole):
-        if opened is not None:
-            count = min(LINES, len(lines)) if not _is_second(lines[2:3]) else 2
-            data = opening_lines(opened, lines[at])
-            there = b"".join(lines[:count])  # one that has no end is being written
-            said = words.opening_mended(name) if data != there and there.endswith(b"\n") else ""
-            return Beginning(opened, count, data, said)
+    for at, line in enumerate(lines[:LINES]):
+        opened = opening_of(line)
+        if opened is None:
+            continue
+        if at == 0:  # as format 1 had it: one line
+            return Beginning(opened, 1, line)
+        count = 2 if _is_second(lines[2:3]) else min(LINES, len(lines))
+        data, there = opening_lines(opened, line), b"".join(lines[:count])
+        said = words.opening_mended(name) if data != there and there.endswith(b"\n") else ""  # else it is being written
+        return Beginning(opened, count, data, said)
     return _by_a_sheet_elsewhere(lines, name, sheets)
 
 
