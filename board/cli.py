@@ -306,6 +306,7 @@ def _clock(text: str) -> tuple[int, int]:
 
 def main(argv: Sequence[str] | None = None) -> int:
     """Runs one command; never lets a traceback out for something the user can mend."""
+    _open_streams()
     for stream in (sys.stdout, sys.stderr):
         if isinstance(stream, io.TextIOWrapper):
             stream.reconfigure(errors="replace")  # a sign that the terminal cannot show is `?`
@@ -334,6 +335,18 @@ def main(argv: Sequence[str] | None = None) -> int:
     except OSError as wrong:
         tell(words.cannot_print(wrong.strerror or str(wrong)))
         return ExitCode.FAILED
+
+
+def _open_streams() -> None:
+    """A stream that was closed before the start points at nothing, so that no file of ours takes its number."""
+    for number, name in enumerate(("stdin", "stdout", "stderr")):
+        try:
+            os.fstat(number)
+        except OSError:
+            handle = os.open(os.devnull, os.O_RDWR)  # gets the lowest number that is free: this one
+            stream = os.fdopen(handle, "w" if number else "r", encoding="utf-8")
+            setattr(sys, name, stream)
+            setattr(sys, f"__{name}__", stream)
 
 
 def _flush() -> None:

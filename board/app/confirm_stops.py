@@ -11,6 +11,7 @@ from board.base.exits import ExitCode
 from board.base.plain import one_line
 from board.evening.fold import fold_all
 from board.evening.state import begin
+from board.files.paths import cache
 from board.log.read import NoLog, read_log
 from board.sheet import said
 from board.sheet.run_sheet import RunSheet
@@ -38,7 +39,7 @@ def ask_about_stops(sheet: RunSheet, path: Path | None, ask: Callable[[str], str
 def _open_stops(sheet: RunSheet, path: Path | None) -> tuple[Stop | str, ...]:
     """The stops not yet accepted: of the evening in the log if there is one, else of the sheet."""
     try:
-        contents = read_log(path.read_bytes(), path.name) if path is not None and path.is_file() else None
+        contents = read_log(path.read_bytes(), path.name, cache().all) if path is not None and path.is_file() else None
     except (OSError, NoLog):
         contents = None  # opening the log reports why it cannot be read
     if contents is None:

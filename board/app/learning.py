@@ -6,7 +6,7 @@ from pathlib import Path
 from zoneinfo import ZoneInfo
 
 from board.app import words
-from board.app.reading_logs import contents_of
+from board.app.reading_logs import contents_of, read_apart
 from board.app.rewriting import rewritten
 from board.app.timetables import refuse_stopped
 from board.base.clock import WallClock
@@ -41,11 +41,16 @@ def read_evenings(paths: Sequence[Path]) -> tuple[list[PastEvening], list[str]]:
     """The evening in each log, and messages about what was left out of damaged ones. Raises Trouble."""
     found, said = [], []
     for path in paths:
-        contents = contents_of(path)
-        if contents.dropped:
-            said.append(one_line(contents.dropped))
-        found.append(observe(contents.opened, contents.events, contents.mark))
+        evening, dropped = read_apart(path, _observed)
+        if dropped:
+            said.append(one_line(dropped))
+        found.append(evening)
     return found, said
+
+
+def _observed(path: Path) -> tuple[PastEvening, str | None]:
+    contents = contents_of(path)
+    return observe(contents.opened, contents.events, contents.mark), contents.dropped
 
 
 def all_evenings() -> tuple[list[PastEvening], list[str]]:

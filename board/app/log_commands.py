@@ -4,7 +4,6 @@ Each takes the parsed arguments and returns an exit code. Raises Trouble.
 """
 
 import argparse
-import json
 import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -13,6 +12,7 @@ from board.app import words
 from board.app.terminal import tell, working
 from board.base import words as shared
 from board.base.exits import ExitCode
+from board.base.plain import as_json
 
 if TYPE_CHECKING:
     from board.app.learning import Learning
@@ -39,7 +39,7 @@ def review(arguments: argparse.Namespace) -> int:
         print(words.page_written(one_line(arguments.html)))
     elif arguments.json:
         forms = [evening_form(each) for each in evenings]
-        print(json.dumps(forms[0] if len(forms) == 1 else forms, ensure_ascii=False, indent=2))
+        print(as_json(forms[0] if len(forms) == 1 else forms))
     elif len(evenings) == 1:
         print_evening(evenings[0], console())
     else:
@@ -91,7 +91,7 @@ def lessons(arguments: argparse.Namespace) -> int:
         except Trouble as wrong:  # what was learned is shown all the same
             trouble = wrong
     if arguments.json:
-        print(json.dumps(lessons_form(learning.found, brings), ensure_ascii=False, indent=2))
+        print(as_json(lessons_form(learning.found, brings)))
     else:
         print_lessons(learning.file.plan.event, learning.found, brings, str(arguments.plan), console())
     if trouble is not None:
@@ -145,7 +145,7 @@ def _book(arguments: argparse.Namespace) -> int:
         raise Trouble(words.BOOK_ALONE, ExitCode.USAGE)
     book, path = the_book()
     if arguments.json:
-        print(json.dumps(book_form(book), ensure_ascii=False, indent=2))
+        print(as_json(book_form(book)))
     else:
         print_book(book, one_line(path), console())
     return ExitCode.DONE
@@ -176,9 +176,9 @@ def schema(arguments: argparse.Namespace) -> int:
     if arguments.log:
         from board.log.share import schema
 
-        print(json.dumps(schema(), ensure_ascii=False, indent=2))
+        print(as_json(schema()))
         return ExitCode.DONE
     from board.plan.schema import json_schema
 
-    print(json.dumps(json_schema(), ensure_ascii=False, indent=2))
+    print(as_json(json_schema()))
     return ExitCode.DONE

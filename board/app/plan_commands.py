@@ -4,13 +4,13 @@ Each takes the parsed arguments and returns an exit code. Raises Trouble.
 """
 
 import argparse
-import json
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from board.app import words
 from board.app.terminal import has_terminal, tell, working
 from board.base.exits import ExitCode
+from board.base.plain import as_json
 
 if TYPE_CHECKING:
     from board.checks.sheet.assessed import Assessed
@@ -98,7 +98,7 @@ def sheet(arguments: argparse.Namespace) -> int:
         for each in wrong:
             tell(one_line(each))
         form = {**outside_form(sheet, valid=not wrong), "clocks": clocks_form(sheet)}
-        print(json.dumps(form, ensure_ascii=False, indent=2))
+        print(as_json(form))
     elif arguments.why is not None:
         _why(sheet, arguments.why)
     elif arguments.whom is not None or arguments.markdown or arguments.html is not None:
@@ -182,7 +182,7 @@ def odds(arguments: argparse.Namespace) -> int:
 
     found = odds(sheet, arguments.evenings, arguments.seed, assume=True)
     if arguments.json:
-        print(json.dumps(odds_form(found), ensure_ascii=False, indent=2))
+        print(as_json(odds_form(found)))
     else:
         print_odds(found, console())
     return ExitCode.DONE

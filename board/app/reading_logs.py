@@ -12,7 +12,7 @@ from board.base.plain import one_line
 from board.evening.events import NightDrawn
 from board.evening.fold import fold_all
 from board.evening.state import begin
-from board.files.paths import logs_folder
+from board.files.paths import cache, logs_folder
 from board.files.plans import read_bytes, read_plan_file
 from board.files.whole import write_new, write_over
 from board.log.read import LogContents, NoLog, read_log
@@ -31,7 +31,7 @@ T = TypeVar("T")
 def contents_of(path: Path) -> LogContents:
     """The readable part of a log. Raises Trouble."""
     try:
-        return read_log(read_bytes(path), one_line(path))
+        return read_log(read_bytes(path), one_line(path), cache().all)
     except NoLog as wrong:
         raise Trouble(one_line(wrong)) from None
 
@@ -48,12 +48,20 @@ def _each(paths: Sequence[Path], read: Callable[[Path], T]) -> tuple[list[T], li
     found, wrong = [], []
     for path in paths:
         try:
-            found.append(read(path))
+            found.append(read_apart(path, read))
         except Trouble as trouble:
             if len(paths) == 1:
                 raise
             wrong.append(str(trouble))
     return found, wrong
+
+
+def read_apart(path: Path, read: Callable[[Path], T]) -> T:
+    """What is read of one log. Raises Trouble whatever is wrong with it: no log may keep the others from being read."""
+    try:
+        return read(path)
+    except (ArithmeticError, LookupError, ValueError, TypeError, RecursionError) as wrong:
+        raise Trouble(words.log_makes_no_sense(one_line(path), one_line(f"{type(wrong).__name__}: {wrong}"))) from None
 
 
 def look_back(path: Path, *, odds: bool = False, night: bool = False) -> LookedBack:
@@ -96,7 +104,7 @@ def _in_folder() -> tuple[list[Listed], list[str]]:
     found = []
     for path in sorted(logs_folder().glob("*.jsonl")):
         with suppress(Trouble):
-            found.append(_listed(path))
+            found.append(read_apart(path, _listed))
     return found, []
 
 

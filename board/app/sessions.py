@@ -1,26 +1,28 @@
 """Opens an evening on a log and runs it: live on the board, rehearsed, or played line by line."""
 
 import sys
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from functools import partial
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypeVar
 from zoneinfo import ZoneInfo
 
 from board.app import words
 from board.app.confirm_stops import ask_about_stops
 from board.app.splash import FirstPicture
-from board.app.terminal import fitted, working
+from board.app.terminal import fitted, tell, working
 from board.app.timetables import sheet_of
 from board.base import words as shared
 from board.base.clock import Clock, StoppedClock, VirtualClock, WallClock
 from board.base.errors import Trouble
+from board.base.exits import ExitCode
 from board.base.plain import one_line
+from board.base.signals import ending_in_order
 from board.evening.events import EveningOpened, NightDrawn
-from board.files.paths import newest_log
+from board.files.paths import cache, newest_log
 from board.files.preferences import read_settings, remember_theme, settings_file
 from board.log.follow import Follower
 from board.log.read import LogContents, NoLog, read_log
@@ -35,7 +37,10 @@ from board.sheet.run_sheet import RunSheet
 if TYPE_CHECKING:
     from socket import socket
 
+    from board.screens.dressed import DressedApp, Fallen
     from board.shopping.errands import Provisions
+
+R = TypeVar("R")
 
 BEFORE_FIRST = timedelta(minutes=2)  # from the start of a rehearsal to its first call
 
@@ -71,7 +76,7 @@ def planned_or_begun(plan: Path, path: Path | None) -> tuple[RunSheet, bool]:
             hint = words.go_on_from_log(_quoted(plan), _quoted(begun))
             raise Trouble(f"{trouble}\n{hint}", trouble.code) from None
         try:
-            return read_log(path.read_bytes(), one_line(path)).opened.sheet, False
+            return read_log(path.read_bytes(), one_line(path), cache().all).opened.sheet, False
         except (OSError, NoLog):
             raise trouble from None
 
@@ -81,27 +86,36 @@ def opened_log(path: Path) -> Iterator[RunLog]:
     """The log, locked for one board. Raises Trouble if it cannot be locked, read or written."""
     shown = one_line(path)
     try:
-        log = RunLog(path)
+        log = RunLog(path, cache().all)
     except LogInUse:
         raise Trouble(words.log_in_use(shown, _quoted(path))) from None
     except NoLog as wrong:
         raise Trouble(words.log_unreadable(one_line(wrong))) from None
     except OSError as wrong:
         raise Trouble(words.cannot_keep(shown, one_line(wrong.strerror or wrong))) from None
+    ended: Trouble | SystemExit | None = None
     try:
         yield log
-        log.mind()
-        if log.unkept is not None:
-            raise Trouble(_carried_off(log, shown))
     except OSError as wrong:
-        raise Trouble(words.cannot_keep(shown, one_line(wrong.strerror or wrong))) from None
+        ended = Trouble(words.cannot_keep(shown, one_line(wrong.strerror or wrong)))
+    except (Trouble, SystemExit) as left:
+        ended = left
     finally:
+        lost = _carried_off(log, shown)
         log.close()
+    if lost and isinstance(ended, SystemExit):
+        tell(lost)
+    elif lost:
+        raise Trouble("\n".join([*([str(ended)] if ended else []), lost]), getattr(ended, "code", ExitCode.FAILED))
+    if ended is not None:
+        raise ended
 
 
 def _carried_off(log: RunLog, shown: str) -> str:
-    """Says where an evening was saved that could not be written to its own log."""
-    assert log.unkept is not None
+    """Where an evening was saved that could not be written to its own log; empty if it was."""
+    log.mind()
+    if log.unkept is None:
+        return ""
     why = one_line(log.unkept.why)
     place = log.rescue()
     if place is None:
@@ -119,6 +133,7 @@ class Dress:
     say: tuple[str, ...] | None = None
 
 
+@ending_in_order()
 def run_board(
     sheet: RunSheet,
     path: Path | None,
@@ -289,6 +304,7 @@ def _run_app(
 ) -> None:
     # Imported here: the screen library takes longest to load, and the first picture is on screen by now.
     from board.screens.app import BoardApp
+    from board.screens.dressed import DressedApp, Fallen
     from board.session.background import Background
     from board.session.plan_watcher import PlanWatcher
     from board.session.replan.advisor import Advisor
@@ -303,51 +319,73 @@ def _run_app(
     news = changed(evening.sheet, planned) if planned.digest != evening.sheet.digest else None
     if not usable:
         news = Changed(usable=False)
-    app = BoardApp(
-        evening,
-        virtual=virtual,
-        bell=dress.bell,
-        greeting=greeting,
-        advisor=Advisor(background, heard=evening.offered if isinstance(evening, NightEvening) else None),
-        theme=dress.theme,
-        remembered=read_settings(file).theme,
-        remember=partial(remember_theme, file),
-        say=dress.say,
-        plan_eye=PlanWatcher(plan, evening.sheet, planned.digest if usable else "", background),
-        changed=news,
-        page=page,
-    )
+    advisor = Advisor(background, heard=evening.offered if isinstance(evening, NightEvening) else None)
+    eye = PlanWatcher(plan, evening.sheet, planned.digest if usable else "", background)
+
+    def board(fallen: Fallen | None) -> DressedApp[None]:
+        settings = read_settings(file)
+        return BoardApp(
+            evening,
+            virtual=virtual,
+            bell=dress.bell,
+            greeting=greeting,
+            advisor=advisor,
+            theme=dress.theme if fallen is None else settings.theme or dress.theme,
+            remembered=settings.theme,
+            remember=partial(remember_theme, file),
+            say=dress.say,
+            plan_eye=eye,
+            changed=news if fallen is None else None,
+            page=page,
+            fallen=fallen,
+        )
+
     try:
-        app.run()
+        _kept_open(board, words.BOARD_FAILED)
     finally:
         background.close()
-    if app.return_code:
-        raise Trouble(words.BOARD_FAILED)
+        if page_at is not None:
+            page_at.close()
 
 
+def _kept_open(make: "Callable[[Fallen | None], DressedApp[R]]", failed: str) -> "R | None":
+    """What the app returns when it is left. Raises Trouble if it falls again and again."""
+    from board.screens.in_place import EndedByFault, kept_open
+
+    try:
+        return kept_open(make, lambda app: app.run())
+    except EndedByFault as fault:
+        raise Trouble(words.by_fault(failed, one_line(fault)), ExitCode.FAULT) from None
+
+
+@ending_in_order()
 def run_watch(path: Path, who: str | None, theme: str | None = None) -> None:
     """Watches the evening in a log, until the host leaves or it cannot go on. Raises Trouble."""
     from board.screens.watch import WatchApp
 
-    shown, follower = one_line(path), Follower(path)
+    shown, follower = one_line(path), Follower(path, cache().all)
     if path.exists() and not path.is_file():
         raise Trouble(shared.not_a_file(shown))
     follower.look()
     if follower.opened is None and follower.said:
         raise Trouble(words.log_unreadable(follower.said))
-    app = WatchApp(follower, WallClock(), who, theme=theme, remembered=read_settings(settings_file()).theme)
-    ended = app.run()
-    if app.return_code:
-        raise Trouble(words.WATCH_FAILED)
+
+    def board(fallen: "Fallen | None") -> WatchApp:
+        settings = read_settings(settings_file())
+        return WatchApp(follower, WallClock(), who, theme=theme, remembered=settings.theme, fallen=fallen)
+
+    ended = _kept_open(board, words.WATCH_FAILED)
     if ended:
         raise Trouble(f"{shown}: {ended}")
 
 
+@ending_in_order()
 def run_ticking(found: "Provisions", plan: Path) -> None:
     """Shows the list of provisions to tick off, until the host leaves; ticks are saved beside the plan. Raises
     Trouble."""
     from board.files.pantry import read_ticks, ticks_path, write_ticks
     from board.screens.ticking import TickApp, TickScreen
+    from board.screens.words import opened_in_place
     from board.shopping.ticks import Ticks, entries
 
     path = ticks_path(plan)
@@ -364,11 +402,12 @@ def run_ticking(found: "Provisions", plan: Path) -> None:
             return words.ticks_not_kept(one_line(path.name, 30), one_line(wrong.strerror or wrong))
         return ""
 
-    screen = TickScreen(shared.provisions_title(found.event, found.guests), list(entries(found)), ticks, keep)
-    app = TickApp(screen, read_settings(settings_file()).theme, broken)
-    app.run()
-    if app.return_code:
-        raise Trouble(words.TICKS_FAILED)
+    def board(fallen: "Fallen | None") -> TickApp:
+        screen = TickScreen(shared.provisions_title(found.event, found.guests), list(entries(found)), ticks, keep)
+        said = broken if fallen is None else opened_in_place(fallen.why)
+        return TickApp(screen, read_settings(settings_file()).theme, said)
+
+    _kept_open(board, words.TICKS_FAILED)
 
 
 def _last_moment(contents: LogContents) -> datetime:

@@ -11,6 +11,11 @@ from typing import NamedTuple, Protocol
 JUMP_SECONDS = 20.0  # anything less is a time server's small correction
 
 
+def seconds_passed() -> float:
+    """Since some moment in the past; stands still while the machine sleeps, on some systems."""
+    return time.monotonic()
+
+
 class Jump(NamedTuple):
     """Seconds by which the wall clock moved further than time did; `slept`: because the machine slept."""
 

@@ -4,6 +4,7 @@ A plan, a log or a file name may hold escape sequences, control characters or ma
 terminal would obey them. Each becomes a visible replacement sign: nothing is obeyed, nothing is silently lost.
 """
 
+import json
 import re
 import unicodedata
 
@@ -28,6 +29,12 @@ def one_line(text: object, limit: int | None = None) -> str:
     if limit is not None and len(folded) > limit:
         return folded[: max(0, limit - 1)] + "…"
     return folded
+
+
+def as_json(form: object) -> str:
+    """As JSON for other programs, the same to them, in which a terminal finds no mark that it would obey."""
+    text = json.dumps(form, ensure_ascii=False, indent=2)
+    return _UNSAFE.sub(lambda found: json.dumps(found[0])[1:-1], text)
 
 
 def to_ascii_letters(text: str) -> str | None:

@@ -12,7 +12,7 @@ import msgspec
 from board.sheet.run_sheet import Moment, RunSheet
 from board.sheet.told import Stop
 
-FORMAT = 1  # of the run log; raised when a line's meaning changes
+FORMAT = 2  # of the run log; raised when a line's meaning changes. 2: the opening is three lines
 
 Minutes = Annotated[int, msgspec.Meta(ge=-10_000, le=10_000)]
 Part = Literal["start", "look-in", "end", "reheat"]  # reheat: what is kept hot was read too cold
@@ -31,7 +31,7 @@ class _Answer(_Event, frozen=True, gc=False, kw_only=True):
 
 
 class EveningOpened(_Event, frozen=True, tag=True, kw_only=True):
-    """The first line of a log. It holds the whole run sheet, so the log can be read without the plan."""
+    """How a log begins. It holds the whole run sheet, so the log can be read without the plan."""
 
     format: int = FORMAT
     rehearsal: bool

@@ -8,10 +8,13 @@ which become words when it is shown.
 import hashlib
 import os
 import re
+from collections.abc import Iterator
+from contextlib import suppress
 from pathlib import Path
 
 import msgspec
 
+from board.log.disk import replace_whole
 from board.sheet.run_sheet import Moment, RunSheet, restore, store
 
 _ROOMS = ("base", "facts", "plan", "sheet", "schedule", "checks", "shopping")
@@ -53,7 +56,7 @@ class SheetCache:
     def get(self, digest: str) -> RunSheet | None:
         """The sheet for a plan's digest; None if there is none that can be read."""
         try:
-            return restore(self._path(digest).read_bytes())
+            return restore(_sound(self._path(digest).read_bytes()))
         except (OSError, msgspec.DecodeError, UnicodeDecodeError):
             return None
 
@@ -62,12 +65,23 @@ class SheetCache:
         then not kept."""
         _keep(self._path(sheet.digest), store(sheet))
 
+    def all(self) -> Iterator[RunSheet]:
+        """Every sheet that can be read, whatever code made it, the newest first. For logs that have lost their own."""
+        with suppress(OSError):
+            files = sorted(self.folder.rglob("*.json"), key=lambda file: file.stat().st_mtime, reverse=True)
+            for file in files:
+                with suppress(OSError, msgspec.DecodeError, UnicodeDecodeError):
+                    yield restore(_sound(file.read_bytes())) if file.parent == self.folder else self._last_of(file).now
+
     def last(self, plan: Path) -> RunSheet | None:
         """The sheet that a plan file gave when it was last told of; None where there is none that can be read."""
         try:
-            return msgspec.json.decode(self._last_path(plan).read_bytes(), type=LastTime).now
+            return self._last_of(self._last_path(plan)).now
         except (OSError, msgspec.DecodeError, UnicodeDecodeError):
             return None
+
+    def _last_of(self, path: Path) -> LastTime:
+        return msgspec.json.decode(_sound(path.read_bytes()), type=LastTime)
 
     def _last_path(self, plan: Path) -> Path:
         name = hashlib.sha256(os.fsencode(plan.absolute())).hexdigest()[:40]
@@ -78,7 +92,7 @@ class SheetCache:
         `teller` was given it already. Remembers this one. A file that cannot be read is taken for none."""
         path = self._last_path(plan)
         try:
-            last = msgspec.json.decode(path.read_bytes(), type=LastTime)
+            last = self._last_of(path)
         except (OSError, msgspec.DecodeError, UnicodeDecodeError):
             last = LastTime(sheet)
         else:
@@ -94,16 +108,21 @@ def _times(sheet: RunSheet) -> dict[str, tuple[Moment, Moment]]:
     return {slot.id: (slot.start, slot.end) for slot in sheet.slots}
 
 
-def _keep(path: Path, data: bytes) -> None:
-    """Writes a file whole, and deletes the oldest beside it beyond `NEWEST_KEPT`. Raises nothing if the disk fails."""
-    import tempfile  # imported here: opening the board must not wait for it
+def _sound(data: bytes) -> bytes:
+    """A kept file without its checksum, which stands in a line of its own at the end. Raises msgspec.DecodeError where
+    a word was altered."""
+    body, _, sum_ = data.rstrip(b"\n").rpartition(b"\n")
+    if sum_ != hashlib.sha256(body).hexdigest().encode():
+        raise msgspec.DecodeError
+    return body
 
+
+def _keep(path: Path, data: bytes) -> None:
+    """Writes a file whole and synced, with a checksum, and deletes the oldest beside it beyond `NEWEST_KEPT`. Raises
+    nothing if the disk fails."""
     try:
-        path.parent.mkdir(parents=True, exist_ok=True)
-        handle, name = tempfile.mkstemp(dir=path.parent, suffix=".part")
-        with os.fdopen(handle, "wb") as file:
-            file.write(data)
-        os.replace(name, path)
+        path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
+        replace_whole(path, data + b"\n" + hashlib.sha256(data).hexdigest().encode() + b"\n")
         for old in sorted(path.parent.glob("*.json"), key=lambda f: f.stat().st_mtime)[:-NEWEST_KEPT]:
             old.unlink(missing_ok=True)
     except OSError:

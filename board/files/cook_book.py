@@ -60,7 +60,7 @@ def _held(path: Path) -> Iterator[None]:
     from filelock import FileLock, Timeout
 
     try:
-        path.parent.mkdir(parents=True, exist_ok=True)
+        path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
         lock = FileLock(path.with_name(path.name + ".lock"))
         lock.acquire(timeout=LOCK_SECONDS)
     except Timeout:

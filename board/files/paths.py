@@ -66,7 +66,7 @@ def _can_go_on(path: Path, sheet: RunSheet) -> bool:
     from board.log.read import NoLog, read_log
 
     try:
-        contents = read_log(path.read_bytes(), path.name)
+        contents = read_log(path.read_bytes(), path.name, cache().all)
     except (OSError, NoLog):
         return False
     past = contents.opened.sheet

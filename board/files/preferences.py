@@ -37,7 +37,7 @@ def read_settings(path: Path) -> Settings:
 
 def remember_theme(path: Path, theme: str) -> None:
     """Keeps the theme, and everything else in the file. Raises OSError; the old file is then intact."""
-    path.parent.mkdir(parents=True, exist_ok=True)
+    path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
     part = path.with_name(f".{path.name}.{os.getpid()}")
     try:
         part.write_text(json.dumps({**_read(path), "theme": theme}, indent=2) + "\n", encoding="utf-8")

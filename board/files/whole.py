@@ -1,6 +1,5 @@
 """Files the program makes for its host, beside plans and logs: written as a whole or not at all."""
 
-import contextlib
 import os
 from collections.abc import Callable
 from pathlib import Path
@@ -10,7 +9,7 @@ from board.base.errors import Trouble
 from board.base.plain import one_line
 from board.files import words
 from board.files.plans import make_alike, read_bytes
-from board.log.disk import replace_whole, sync_folder
+from board.log.disk import place_new, replace_whole
 
 NEW_FILE_MODE = 0o666  # minus the bits of the user's umask
 
@@ -39,21 +38,11 @@ def write_over(path: Path, data: bytes, is_ours: Callable[[bytes], bool], not_ou
 def write_new(path: Path, data: bytes) -> None:
     """Writes a new file; an existing one is never touched. Raises Trouble."""
     target = _real(path)
-    made = False
     try:
-        handle = os.open(target, os.O_WRONLY | os.O_CREAT | os.O_EXCL | getattr(os, "O_BINARY", 0), NEW_FILE_MODE)
-        made = True
-        with os.fdopen(handle, "wb") as file:
-            file.write(data)
-            file.flush()
-            os.fsync(file.fileno())
-        sync_folder(target.parent)
+        place_new(target, data, NEW_FILE_MODE)
     except FileExistsError:
         raise Trouble(shared.is_there_already(one_line(path))) from None
     except (OSError, ValueError) as wrong:
-        if made:
-            with contextlib.suppress(OSError):
-                target.unlink()
         raise _failed(path, wrong) from None
 
 

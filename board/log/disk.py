@@ -6,13 +6,22 @@ never holds half a line that is built upon, nor one twice, for each is written a
 
 import errno
 import os
-from collections.abc import Callable, Sequence
-from contextlib import suppress
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager, suppress
 from pathlib import Path
 
 from filelock import FileLock, Timeout
 
 from board.log import words
+
+try:
+    import fcntl
+except ImportError:  # no Unix: the lock file beside it has to do
+    fcntl = None  # type: ignore[assignment]
+
+
+PRIVATE = 0o600  # logs, their copies, what is kept of plans: for the host alone
+PART, LEFT_SECONDS = ".part", 600.0
 
 
 class LogInUse(Exception):
@@ -22,37 +31,77 @@ class LogInUse(Exception):
 class LineFile:
     """Lines on disk under a lock. `lines` are all there should be; the first `kept` of them are written and synced.
 
+    Locked are the name that `path` leads to, by a file beside it, and the file itself, whatever other names it has.
     `aside`: the copy made of a file found damaged, before its unsound rest is cut off.
     """
 
     def __init__(self, path: Path) -> None:
-        self.path = path
+        self.path = path = Path(os.path.realpath(path))
         self.lines: list[bytes] = []
         self.kept = 0
         self.aside: Path | None = None
         self._bytes = 0
         self._damaged = False
+        self._tail = b""  # what was found after the lines, and may be cut off
         self._file: int | None = None
+        self._held: int | None = None  # the file, locked
         self._lock: FileLock | None = None
         self._lock_path = path.with_name(path.name + ".lock")
 
-    def found(self, lines: Sequence[bytes], *, damaged: bool) -> None:
-        """The file begins with these lines; what follows them in it is torn or, worth a copy, damaged."""
+    def found(self, lines: Sequence[bytes], tail: bytes = b"", *, damaged: bool) -> None:
+        """The file begins with these lines; the tail that follows them in it is torn or, worth a copy, damaged."""
         self.lines, self.kept, self._bytes = list(lines), len(lines), sum(len(line) for line in lines)
-        self._damaged = damaged
+        self._tail, self._damaged = tail, damaged
+
+    def put_in_place(self, data: bytes) -> None:
+        """The file holds `data` from now on; as it was, it is set aside. Raises OSError."""
+        self.aside = set_aside(self.path)
+        replace_whole(self.path, data)
+        self._hold()
 
     def lock(self) -> None:
         """Takes the lock, again where folder or lock file have vanished. Raises LogInUse, OSError."""
-        if self._lock is not None and self._lock_path.exists():
-            return
-        self._unlock()
-        self.path.parent.mkdir(parents=True, exist_ok=True)
+        if self._lock is None or not self._lock_path.exists():
+            self._unlock()
+            self._lock_name()
+        try:
+            self._hold()
+        except LogInUse:
+            self._unlock()
+            raise
+
+    def _lock_name(self) -> None:
+        self.path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
         lock = FileLock(self._lock_path)
         try:
             lock.acquire(timeout=0)
         except Timeout:
             raise LogInUse(str(self.path)) from None
         self._lock = lock
+
+    def _hold(self) -> None:
+        """Locks the file that lies there, if there is one. Where a system cannot, its name alone is locked."""
+        there = _stat(self.path)
+        if there is None or fcntl is None:
+            return
+        if self._held is not None and os.path.samestat(os.fstat(self._held), there):
+            return
+        self._let_go()
+        with suppress(PermissionError):
+            self._held = os.open(self.path, os.O_RDONLY)
+            try:
+                fcntl.flock(self._held, fcntl.LOCK_EX | fcntl.LOCK_NB)
+            except BlockingIOError:
+                self._let_go()
+                raise LogInUse(str(self.path)) from None
+            except OSError:
+                return
+
+    def _let_go(self) -> None:
+        if self._held is not None:
+            with suppress(OSError):
+                os.close(self._held)
+            self._held = None
 
     def sync(self) -> None:
         """All lines are on the disk after this. Raises OSError; whole lines that found room count as kept."""
@@ -72,6 +121,8 @@ class LineFile:
             if there is not None and os.path.samestat(mine, there):
                 if there.st_size < self._bytes:  # somebody cut it
                     self.kept = self._bytes = 0
+                elif not self._ends_as_left(self._file):
+                    raise OSError(errno.EBUSY, words.foreign_lines(self.path.name))
                 return
             os.close(self._file)
             self._file = None
@@ -82,13 +133,29 @@ class LineFile:
         if there is not None and self._damaged:
             self.aside = set_aside(self.path)
         self._damaged = False
-        self._file = os.open(self.path, os.O_RDWR | os.O_CREAT, 0o644)
+        file = os.open(self.path, os.O_RDWR | os.O_CREAT, PRIVATE)
+        if there is not None and there.st_size > self._bytes and not self._ends_as_left(file):
+            os.close(file)
+            raise OSError(errno.EBUSY, words.foreign_lines(self.path.name))
+        self._file = file
+        with suppress(OSError, AttributeError):
+            os.fchmod(file, PRIVATE)  # an older version let others read it
         if there is None:
             self.kept = self._bytes = 0
+            self._hold()
             sync_folder(self.path.parent)
         elif there.st_size > self._bytes:
-            os.ftruncate(self._file, self._bytes)
-            os.fsync(self._file)
+            os.ftruncate(file, self._bytes)
+            os.fsync(file)
+        self._tail = b""
+
+    def _ends_as_left(self, file: int) -> bool:
+        """Whether the last line kept stands where it was written, and after it nothing but what this program began to
+        write, or found there and may cut off."""
+        last = self.lines[self.kept - 1] if self.kept else b""
+        rest = os.pread(file, os.fstat(file).st_size, self._bytes - len(last))
+        mine, more = rest[: len(last)], rest[len(last) :]
+        return mine == last and (more == self._tail or b"".join(self.lines[self.kept :]).startswith(more))
 
     def _is_ours(self) -> bool:
         """Whether what lies at the path begins with all that was kept."""
@@ -123,7 +190,10 @@ class LineFile:
             self.kept, self._bytes = self.kept + whole, self._bytes + size
 
     def _unlock(self) -> None:
+        self._let_go()
         if self._lock is not None:
+            with suppress(OSError):
+                self._lock_path.unlink()  # while it is held; the file's own lock keeps apart who comes just then
             with suppress(OSError):
                 self._lock.release(force=True)
             self._lock = None
@@ -156,23 +226,57 @@ def sync_folder(folder: Path) -> None:
 def replace_whole(target: Path, data: bytes, ready: Callable[[Path], None] | None = None) -> None:
     """The file then holds `data`, whole and synced, or is as it was. `ready` sees the new file before it takes the
     name, and may raise. Raises OSError and ValueError."""
-    import tempfile  # only here: opening the board must not wait for it
+    with _part(target, data, PRIVATE) as part:
+        if ready is not None:
+            ready(part)
+        part.replace(target)
+    sync_folder(target.parent)
 
-    handle, name = tempfile.mkstemp(dir=target.parent, prefix=f".{target.name[:40]}-", suffix=".part")
-    part = Path(name)
+
+def place_new(target: Path, data: bytes, mode: int = PRIVATE) -> None:
+    """A new file that holds `data`, whole and synced, or none. `mode`: minus the bits of the user's umask. Raises
+    FileExistsError where there is one, other OSErrors and ValueError."""
+    with _part(target, data, mode) as part:
+        try:
+            os.link(part, target)  # never takes a name that is taken
+        except FileExistsError:
+            raise
+        except OSError:  # a stick's file system has no second names
+            if target.exists():
+                raise FileExistsError(errno.EEXIST, os.strerror(errno.EEXIST), str(target)) from None
+            part.rename(target)
+    sync_folder(target.parent)
+
+
+@contextmanager
+def _part(target: Path, data: bytes, mode: int) -> Iterator[Path]:
+    """The bytes, synced, in a file beside the target, which is gone at the end. What an earlier one left that was
+    killed goes with it."""
+    import secrets  # only here: opening the board must not wait for it
+
+    beginning = f".{target.name[:40]}-"
+    part = target.parent / f"{beginning}{secrets.token_hex(6)}{PART}"
+    handle = os.open(part, os.O_WRONLY | os.O_CREAT | os.O_EXCL | getattr(os, "O_BINARY", 0), mode)
     try:
         with os.fdopen(handle, "wb") as file:
             file.write(data)
             file.flush()
             os.fsync(file.fileno())
-        if ready is not None:
-            ready(part)
-        part.replace(target)
-    except BaseException:
+        _sweep(part, beginning)
+        yield part
+    finally:
         with suppress(OSError):
             part.unlink()
-        raise
-    sync_folder(target.parent)
+
+
+def _sweep(made: Path, beginning: str) -> None:
+    """Deletes parts of the same file that nobody can be writing any more, so much older are they than the one made."""
+    with suppress(OSError):
+        now = made.stat().st_mtime
+        for each in made.parent.iterdir():
+            is_part = each.name.startswith(beginning) and each.name.endswith(PART)
+            if is_part and now - each.stat().st_mtime > LEFT_SECONDS:
+                each.unlink()
 
 
 def set_aside(path: Path) -> Path:
@@ -193,18 +297,8 @@ def write_next_free(path: Path, data: bytes) -> Path:
     while True:
         place = path if number == 1 else path.with_name(_numbered(path, number))
         try:
-            handle = os.open(place, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o644)
+            place_new(place, data)
         except FileExistsError:
             number += 1
-            continue
-        try:
-            with os.fdopen(handle, "wb") as file:
-                file.write(data)
-                file.flush()
-                os.fsync(file.fileno())
-        except OSError:
-            with suppress(OSError):
-                place.unlink()
-            raise
-        sync_folder(place.parent)
-        return place
+        else:
+            return place

@@ -7,7 +7,8 @@ from board.base import words as shared
 from board.base.plain import one_line
 from board.evening.events import EveningOpened, Event
 from board.log import words
-from board.log.read import NoLog, next_event, read_log
+from board.log.opening import Sheets
+from board.log.read import NoLog, NotBegun, next_event, read_log
 from board.log.record import BadLine
 
 
@@ -15,11 +16,13 @@ class Follower:
     """What the log at a path says so far. `opened` is None until there is an evening in it.
 
     `whole` counts how often it was read from its first line: where that grows, `events` are others than before.
-    `said`: what was left of it and why, or that it is gone.
+    `said`: what was left of it and why, or that it is gone. `sheets`: those kept elsewhere, for a log that has lost its
+    own.
     """
 
-    def __init__(self, path: Path) -> None:
+    def __init__(self, path: Path, sheets: Sheets = lambda: ()) -> None:
         self.path = path
+        self._sheets = sheets
         self.opened: EveningOpened | None = None
         self.events: list[Event] = []
         self.whole = 0
@@ -69,7 +72,10 @@ class Follower:
         """From the first line on. What is no run log (any more) leaves what was read before."""
         data = self.path.read_bytes()
         try:
-            contents = read_log(data, self.path.name)
+            contents = read_log(data, self.path.name, self._sheets)
+        except NotBegun:
+            self.said = ""
+            return
         except NoLog as wrong:
             self.said = one_line(wrong) if b"\n" in data else ""
             return

@@ -1,4 +1,7 @@
-"""One event ↔ one line of JSON, with a checksum as its last key. UTF-8, ends in a newline."""
+"""One event ↔ one line of JSON, with a checksum as its last key. UTF-8, ends in a newline.
+
+The opening, which holds the sheet, is worth three: a short line that tells what log it is, and the event itself, twice.
+"""
 
 import re
 import zlib
@@ -8,6 +11,7 @@ from functools import lru_cache
 import msgspec
 
 from board.evening.events import FORMAT, EveningOpened, Event
+from board.log.bounds import is_odd
 from board.sheet.run_sheet import Moment, RunSheet
 
 _DECODER: msgspec.json.Decoder[Event] = msgspec.json.Decoder(Event)
@@ -31,6 +35,21 @@ class _Head(msgspec.Struct, frozen=True, tag_field="event", tag="EveningOpened")
 _HEAD = msgspec.json.Decoder(_Head)
 
 
+class Short(msgspec.Struct, frozen=True, tag_field="event", tag="EveningOpened"):
+    """A log's first line: of what evening it is. `digest`: of its plan, by which its sheet is found elsewhere."""
+
+    n: int
+    at: Moment
+    rehearsal: bool
+    format: int
+    plan: str
+    date: str
+    digest: str
+
+
+_SHORT = msgspec.json.Decoder(Short)
+
+
 class BadLine(Exception):
     """A line that is not a whole, sound event; its text says in what way."""
 
@@ -41,7 +60,18 @@ class UnknownEvent(BadLine):
 
 def to_line(event: Event) -> bytes:
     """The event as a line."""
-    body = _ENCODER.encode(event)
+    return _sealed(event)
+
+
+def opening_lines(opened: EveningOpened, whole: bytes | None = None) -> bytes:
+    """The lines a log begins with. `whole`: the event's own line, where one was found."""
+    sheet = opened.sheet
+    short = Short(1, opened.at, opened.rehearsal, opened.format, sheet.plan, sheet.date, sheet.digest)
+    return _sealed(short) + 2 * (whole or to_line(opened))
+
+
+def _sealed(what: Event | Short) -> bytes:
+    body = _ENCODER.encode(what)
     return body[:-1] + b',"crc":"%08x"}\n' % zlib.crc32(body)
 
 
@@ -80,9 +110,24 @@ def opening_of(line: bytes) -> EveningOpened | None:
         return None
 
 
+def short_of(line: bytes) -> Short | None:
+    """What a first line tells; None where it is not sound, or an opening with its sheet."""
+    body = line[: -_TAIL - 1] + b"}"
+    if line[-_TAIL - 1 :] != b',"crc":"%08x"}\n' % zlib.crc32(body):
+        return None
+    try:
+        return _SHORT.decode(body)
+    except (msgspec.DecodeError, UnicodeDecodeError):
+        return None
+
+
 @lru_cache(maxsize=8)
 def _sheet(data: bytes) -> RunSheet:
-    return _SHEET.decode(data)
+    """Raises msgspec.ValidationError, also where it says what cannot be."""
+    sheet = _SHEET.decode(data)
+    if is_odd(sheet):
+        raise msgspec.ValidationError
+    return sheet
 
 
 def from_line(line: bytes) -> Event:

@@ -8,8 +8,8 @@ from typing import Any
 
 import msgspec
 
-from board.evening.events import Event, NoteWritten, TakenBack
-from board.log.record import to_line
+from board.evening.events import EveningOpened, Event, NoteWritten, TakenBack
+from board.log.record import Short, opening_lines, to_line
 
 COLUMNS = (
     "log", "n", "at", "event", "slot", "part", "number", "minutes", "course", "dish", "celsius", "seconds", "text",
@@ -19,11 +19,11 @@ COLUMNS = (
 
 def schema() -> dict[str, Any]:
     """The JSON Schema, draft 2020-12, of one line of a run log without its checksum."""
-    (named,), parts = msgspec.json.schema_components([Event], ref_template="#/$defs/{name}")
+    (named, short), parts = msgspec.json.schema_components([Event, Short], ref_template="#/$defs/{name}")
     return {
         "$schema": "https://json-schema.org/draft/2020-12/schema",
         "title": "platecall run log line",
-        **named,
+        "anyOf": [*named["anyOf"], short],
         "$defs": parts,
     }
 
@@ -101,4 +101,4 @@ def _again(event: Event, numbered: dict[int, int], clean: Any) -> Event:
 
 def as_lines(events: Iterable[Event]) -> bytes:
     """A whole log, each line with its checksum."""
-    return b"".join(map(to_line, events))
+    return b"".join(opening_lines(each) if isinstance(each, EveningOpened) else to_line(each) for each in events)

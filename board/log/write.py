@@ -13,8 +13,9 @@ from typing import Protocol
 from board.evening.events import EveningOpened, Event, is_answer
 from board.log import words
 from board.log.disk import LineFile, LogInUse, write_next_free
-from board.log.read import HEAD, LogContents, NoLog, read_log
-from board.log.record import to_line
+from board.log.opening import Sheets
+from board.log.read import HEAD, LogContents, NoLog, NotBegun, read_log
+from board.log.record import opening_lines, to_line
 
 __all__ = ["Keeper", "LogInUse", "Memory", "RunLog", "Unkept"]
 
@@ -50,8 +51,9 @@ class Keeper(Protocol):
 class RunLog:
     """A log file held open for one board."""
 
-    def __init__(self, path: Path) -> None:
-        """Locks the file, reads what is in it and cuts a torn tail off; of a damaged one `aside` is a copy.
+    def __init__(self, path: Path, sheets: Sheets = lambda: ()) -> None:
+        """Locks the file, reads what is in it and cuts a torn tail off; of a damaged one `aside` is a copy. `sheets`:
+        those kept elsewhere, for a log that has lost its own.
 
         Raises LogInUse, NoLog (a newer version's log among them), OSError. A log that can be read, and not written or
         locked, is opened all the same: the evening in it goes on in memory.
@@ -64,28 +66,31 @@ class RunLog:
         self._file = LineFile(path)
         self._is_answer: list[bool] = []
         try:
-            self._open()
+            self._open(sheets)
         except BaseException:
             self._file.close()
             raise
 
-    def _open(self) -> None:
+    def _open(self, sheets: Sheets) -> None:
         trouble: OSError | None = None
         try:
             self._file.lock()
         except OSError as wrong:
             trouble = wrong
         data = self.path.read_bytes() if self.path.exists() else b""
-        if b"\n" in data:
-            self.contents = read_log(data, self.path.name)
-            if self.contents.damage == "newer":
-                raise NoLog(words.newer_not_touched(self.contents.dropped or ""))
-            lines = data[: self.contents.sound_bytes].splitlines(keepends=True)  # what is JSON holds no bare line ends
-            self._file.found(lines, damaged=self.contents.damage == "damaged")
+        found = None if not data or HEAD.startswith(data) else self._read(data, sheets)
+        if found is None:
+            self._file.found([], data, damaged=False)
+        else:
+            self.contents = found
+            head, rest = found.sound[: found.head], found.sound[found.head :]
+            lines = [head, *rest.splitlines(keepends=True)]  # what is JSON holds no bare line ends
             self._is_answer = [False] * len(lines)
-        elif not (data.startswith(HEAD) or HEAD.startswith(data)):
-            raise NoLog(f"{self.path.name}:1: this is not a run log")
-        # A log torn in its very first line holds nothing yet.
+            tail = data[found.sound_bytes :]
+            mended = not data.startswith(found.sound)
+            if mended:
+                tail, trouble = b"", trouble or self._mend(found.sound)
+            self._file.found(lines, tail, damaged=found.damage == "damaged" and not mended)
         try:
             if trouble is not None:
                 raise trouble
@@ -94,6 +99,24 @@ class RunLog:
             if self.contents is None:
                 raise
             self._tell(wrong)
+
+    def _read(self, data: bytes, sheets: Sheets) -> LogContents | None:
+        """None where nothing was begun. Raises NoLog, also of a newer version's log."""
+        try:
+            found = read_log(data, self.path.name, sheets)
+        except NotBegun:
+            return None
+        if found.damage == "newer":
+            raise NoLog(words.newer_not_touched(found.dropped or ""))
+        return found
+
+    def _mend(self, sound: bytes) -> OSError | None:
+        """Puts what is sound in the file's place, a copy of it as it was set aside; why not, if that cannot be."""
+        try:
+            self._file.put_in_place(sound)
+        except OSError as wrong:
+            return wrong
+        return None
 
     @property
     def aside(self) -> Path | None:
@@ -110,7 +133,9 @@ class RunLog:
         self.mind()
 
     def _add(self, events: Sequence[Event]) -> None:
-        self._file.lines += [to_line(event) for event in events]
+        self._file.lines += [
+            opening_lines(event) if isinstance(event, EveningOpened) else to_line(event) for event in events
+        ]
         self._is_answer += [is_answer(event) for event in events]
 
     def mind(self) -> None:

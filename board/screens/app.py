@@ -6,8 +6,9 @@ from collections.abc import Callable, Sequence
 from board.base.clock import VirtualClock
 from board.base.plain import one_line
 from board.screens import words
+from board.screens.ask import NoteScreen
 from board.screens.chime import Bell
-from board.screens.dressed import DressedApp
+from board.screens.dressed import DressedApp, Fallen
 from board.screens.live import LiveScreen
 from board.screens.palette import next_theme
 from board.screens.sharing import Page
@@ -22,7 +23,7 @@ class BoardApp(DressedApp[None]):
     """The command board of one evening. `virtual`: a rehearsal's clock, or None if the evening is real.
 
     `remember(name)` saves a theme and may raise OSError. `say` is the command that speaks the calls. `page`: for
-    helpers' phones, served while the board runs.
+    helpers' phones, served while the board runs. `fallen`: how the app before it ended, in whose place it is opened.
     """
 
     def __init__(
@@ -41,13 +42,15 @@ class BoardApp(DressedApp[None]):
         plan_eye: PlanWatcher | None = None,
         changed: Changed | None = None,
         page: Page | None = None,
+        fallen: Fallen | None = None,
     ) -> None:
         super().__init__(theme=theme, remembered=remembered)
         self.advisor = advisor
         self.evening = evening
         self.virtual = virtual
         self.chime = chime or Bell(self.bell, self.set_timer)
-        self.greeting = greeting
+        self.before = fallen
+        self.greeting = greeting if fallen is None else words.opened_in_place(fallen.why)
         self.bell_on = bell
         self.plan_eye = plan_eye
         self.changed = changed
@@ -72,6 +75,8 @@ class BoardApp(DressedApp[None]):
             page=self.page,
         )
         self.push_screen(self.live)  # not waited for: what it pushes at once would be drawn before the theme is known
+        if self.before is not None and self.before.note is not None:
+            self.live.looking.go_on_noting(*self.before.note)
         self.call_after_refresh(self.live.sharing.begin)
         self.call_after_refresh(gc.enable)  # the command line switched it off while modules loaded
 
@@ -90,6 +95,12 @@ class BoardApp(DressedApp[None]):
         except OSError as wrong:
             return words.theme_not_kept(self.theme, one_line(wrong.strerror or wrong, 60))
         return words.theme_now(self.theme)
+
+    def note_typed(self) -> tuple[str, str | None] | None:
+        for screen in reversed(self.screen_stack):
+            if type(screen) is NoteScreen:  # none of its kin, whose line is no note
+                return screen.typed(), screen.slot
+        return None
 
     def _voice_failed(self, said: str) -> None:
         self.live.say(said, grave=True)

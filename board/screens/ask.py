@@ -34,6 +34,7 @@ class PushScreen(ModalScreen[tuple[str, int] | None]):
     """Which course to push and by how much, with its cost, before it is confirmed."""
 
     CSS_PATH = "ask.tcss"
+    types_figures = True  # minutes, of which two may be alike
     BINDINGS: ClassVar[list[BindingType]] = [
         *CLOSE,
         Binding("up", "course(-1)", show=False),
@@ -111,9 +112,15 @@ class NoteScreen(ModalScreen[str | None]):
     BINDINGS: ClassVar[list[BindingType]] = CLOSE
     ASKED, HINTS, LONGEST = words.NOTE_TITLE, words.NOTE_HINTS, 500
 
-    def __init__(self, about: str | None) -> None:
+    def __init__(self, about: str | None, slot: str | None = None, text: str = "") -> None:
         super().__init__()
         self.about = about
+        self.slot = slot
+        self.text = text
+
+    def typed(self) -> str:
+        """What has been typed so far."""
+        return self.query_one(Input).value if self.is_mounted else self.text
 
     def about_words(self) -> str:
         """What it is about, not yet safe for a terminal."""
@@ -123,7 +130,7 @@ class NoteScreen(ModalScreen[str | None]):
         with Vertical(classes="box"):
             yield Static(Content.styled(self.ASKED, "bold"))
             yield Static(Content(one_line(self.about_words())))
-            yield Input(max_length=self.LONGEST)
+            yield Input(self.text, max_length=self.LONGEST, select_on_focus=False)
             yield hint(zip(self.HINTS, NOTE_ACTIONS, strict=True))
 
     def action_keep(self) -> None:

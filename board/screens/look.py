@@ -185,7 +185,7 @@ class LookScreen(ModalScreen[None]):
     def action_note(self) -> None:
         slot = self._slot()
         name = one_line(self.live.viewer.slots[slot].name) if slot else None
-        self.app.push_screen(NoteScreen(name), lambda text: self._noted(text, slot))
+        self.app.push_screen(NoteScreen(name, slot), lambda text: self._noted(text, slot))
 
     def _noted(self, text: str | None, slot: str | None) -> None:
         self.keep_note(text, slot)

@@ -31,8 +31,16 @@ class Looking:
     def note(self) -> None:
         """Asks for a note on the call that keys act on, or on none."""
         about, slot = self.live.chosen_call, self.live.chosen_slot
-        screen = NoteScreen(one_line(about.headline) if about else None)
-        self.live.app.push_screen(screen, lambda text: self.keep_note(text, slot))
+        self._note(one_line(about.headline) if about else None, slot)
+
+    def go_on_noting(self, text: str, slot: str | None) -> None:
+        """Asks again for a note of which so much was typed when a fault took its screen."""
+        found = self.live.viewer.slots.get(slot) if slot else None
+        self._note(one_line(found.name) if found else None, slot, text)
+
+    def _note(self, about: str | None, slot: str | None, text: str = "") -> None:
+        screen = NoteScreen(about, slot, text)
+        self.live.app.push_screen(screen, lambda noted: self.keep_note(noted, slot))
 
     def keep_note(self, text: str | None, slot: str | None) -> None:
         self.settle_key()

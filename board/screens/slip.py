@@ -198,6 +198,11 @@ class SlipScreen(ModalScreen[Taken | None]):
             self.which[self.kind] = found[(self._which(self.kind) + step) % len(found)]
             self.show()
 
+    @property
+    def types_figures(self) -> bool:
+        """Whether digits are minutes, of which two may be alike."""
+        return self.typed is not None
+
     def action_type(self) -> None:
         """From now on, digits are minutes."""
         if self.kind != "dish" and self.targets.get(self.kind):

@@ -17,7 +17,7 @@ from board.screens import words
 from board.screens.ask import HelpScreen
 from board.screens.board import BoardScreen
 from board.screens.chime import Bell
-from board.screens.dressed import DressedApp
+from board.screens.dressed import DressedApp, Fallen
 from board.session.watching import Watched, hand_called
 from board.view.board import Viewer
 from board.view.onlooker import Onlooker
@@ -109,8 +109,10 @@ class WatchApp(DressedApp[str | None]):
         *,
         theme: str | None = None,
         remembered: str | None = None,
+        fallen: Fallen | None = None,
     ) -> None:
         super().__init__(theme=theme, remembered=remembered)
+        self.before = fallen
         self.follower = follower
         self.evening_clock = clock
         self.who = who
@@ -139,3 +141,5 @@ class WatchApp(DressedApp[str | None]):
             return
         self.board = WatchScreen(Watched(self.follower, self.evening_clock, self.who), self.chime, self.exit)
         self.switch_screen(self.board)
+        if self.before is not None:
+            self.call_after_refresh(self.board.say, words.opened_in_place(self.before.why))

@@ -146,6 +146,10 @@ def board_fault(why: str) -> str:
     return f"Something went wrong in the board ({why}); the run log is whole."
 
 
+def opened_in_place(why: str) -> str:
+    return f"Opened again after a fault ({why}). Nothing is lost."
+
+
 MARKED = {
     "arrive": "the guests are here",
     "seat": "the guests are at the table",

@@ -135,13 +135,12 @@ class Served:
             max_field_size=MOST_BYTES,
         )  # fmt: skip
         await self._runner.setup()
-        await web.SockSite(self._runner, self._bound).start()
+        await web.SockSite(self._runner, self._bound.dup()).start()
 
     async def end(self) -> None:
-        """Serves no more."""
+        """Serves no more, until begun again at the same address."""
         if self._runner is not None:
             await self._runner.cleanup()
-        self._bound.close()
 
     # --- who may ask ---------------------------------------------------------------------------------------------
     @web.middleware

@@ -133,12 +133,14 @@ def test_whatever_fails_the_old_file_stays_whole(plan: Path, monkeypatch: pytest
 
 
 def test_a_folder_without_write_permission_is_told(plan: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    import tempfile
+    made = os.open
 
-    def closed(**_: object) -> None:
-        raise PermissionError(13, "Permission denied")
+    def closed(path: str | Path, flags: int, mode: int = 0o777) -> int:
+        if flags & os.O_CREAT:
+            raise PermissionError(13, "Permission denied")
+        return made(path, flags, mode)
 
-    monkeypatch.setattr(tempfile, "mkstemp", closed)
+    monkeypatch.setattr(os, "open", closed)
     with pytest.raises(Trouble, match="Permission denied"):
         write_plan(plan, OLD, NEW)
 

@@ -270,7 +270,7 @@ def test_of_a_damaged_log_a_copy_is_set_aside_and_the_sound_part_is_gone_on_with
 
         assert log.contents is not None
         assert log.contents.dropped is not None
-        assert ":3: this line is damaged" in log.contents.dropped
+        assert ":5: this line is damaged" in log.contents.dropped
         assert log.aside == tmp_path / name
         assert log.aside.read_bytes() == damaged
         assert again.state.steps["chop"].status == "to-come"

@@ -12,6 +12,7 @@ from board.evening.fold import fold_all
 from board.evening.state import begin
 from board.evening.wishes import Done, WriteNote
 from board.log.follow import Follower
+from board.log.opening import LINES
 from board.log.write import RunLog
 from board.session.session import Evening, open_evening
 from board.session.watching import Watched, steps_of
@@ -75,7 +76,7 @@ def test_a_line_is_taken_up_when_it_is_whole(running: Running, tmp_path: Path) -
         follower.look()
 
         assert follower.said == ""
-        assert len(follower.events) == max(0, data[:cut].count(b"\n") - 1)
+        assert len(follower.events) == max(0, data[:cut].count(b"\n") - LINES)
     copy.write_bytes(data)
     follower.look()
     assert follows(follower, running.evening)
@@ -123,7 +124,7 @@ def test_damage_ends_what_is_read_and_is_said_with_its_line(running: Running) ->
     follower.look()
 
     assert [e.text for e in follower.events if hasattr(e, "text")] == ["sound"]
-    assert "evening.jsonl:3: this line is damaged" in follower.said
+    assert "evening.jsonl:5: this line is damaged" in follower.said
 
 
 def test_nothing_is_locked_and_nothing_written(running: Running) -> None:

@@ -55,7 +55,7 @@ def written(sheet: RunSheet) -> list[Event]:
         CoursePushed(n=8, at=MOMENT, course="Stew", minutes=10),
         StepLeftOut(n=9, at=MOMENT, slot="sauce"),
         TakenBack(n=10, at=MOMENT, targets=(9,)),
-        StepStretched(n=11, at=MOMENT, slots=("stew", "bread"), minutes=-5, oven="old oven"),
+        StepStretched(n=11, at=MOMENT, slots=("stew", "sauce"), minutes=-5, oven="old oven"),
         GuestsDelayed(n=12, at=MOMENT, slots=("arrive",), minutes=10),
         DishDropped(n=13, at=MOMENT, dish="Stew", course=None, slots=("sauce",)),
         ReadingSkipped(n=14, at=MOMENT, slot="stew"),
@@ -126,8 +126,8 @@ def test_every_cut_of_a_log_reads_as_a_beginning_of_it(data: st.DataObject) -> N
     contents = read_log(whole[:cut], "evening.jsonl")
 
     assert [contents.opened, *contents.events] == events[: 1 + len(contents.events)]
-    assert contents.sound_bytes <= cut
-    assert (contents.dropped is None) == (contents.sound_bytes == cut)
+    assert contents.sound_bytes <= cut + 1  # a line that lacks nothing but its end is sound
+    assert (contents.dropped is None) == (contents.sound_bytes >= cut)
 
 
 def test_a_flipped_bit_in_the_middle_ends_what_is_read_and_is_told_with_its_line(little: RunSheet) -> None:
@@ -179,7 +179,7 @@ def test_a_log_of_a_newer_format_is_read_and_said_to_be_one(little: RunSheet) ->
     assert contents.damage == "newer"
     assert (
         contents.dropped
-        == "x:1: this run log is of format 99, newer than this program's 1; what it knows of it was read"
+        == "x:1: this run log is of format 99, newer than this program's 2; what it knows of it was read"
     )
 
 

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 import pytest
 
-from board.screens import steady
+from board.screens import held, steady
 from board.screens.app import BoardApp
 from board.screens.chime import Bell
 from board.sheet.run_sheet import RunSheet
@@ -24,6 +24,7 @@ class Recorder(Bell):
 @pytest.fixture(autouse=True)
 def _keys_never_bounce(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(steady, "SETTLE_SECONDS", 0.001)
+    monkeypatch.setattr(held, "HELD_SECONDS", 0.0)
 
 
 @pytest.fixture

@@ -96,3 +96,14 @@ def test_where_not_all_could_be_looked_at_the_list_says_so_at_its_end(run: Run, 
     assert told.rstrip().endswith(shared.MORE_MAY_SHOW)
     assert shared.MORE_MAY_SHOW in out
     assert shared.MORE_MAY_SHOW not in sound
+
+
+@pytest.mark.parametrize("words", [["logs"], ["schema"], ["check", LANTERN], ["new", "--help"]], ids=" ".join)
+def test_a_closed_stdout_is_no_fault(home: Path, words: list[str]) -> None:
+    done = subprocess.run(
+        ["sh", "-c", 'exec "$@" >&-', "sh", sys.executable, "-m", "board", *words],
+        stderr=subprocess.PIPE, text=True, check=False, timeout=120,
+    )  # fmt: skip
+
+    assert "Traceback" not in done.stderr
+    assert done.returncode in (0, 2)

@@ -2,12 +2,15 @@
 
 import json
 import re
+import shutil
+import zlib
 from html.parser import HTMLParser
 from pathlib import Path
 
 import pytest
 
 from board.base.exits import ExitCode
+from board.files.paths import logs_folder
 from board.log.read import read_log
 from tests.whole.conftest import Run
 
@@ -190,3 +193,27 @@ def test_the_schema_of_a_line(run: Run) -> None:
 
     assert code == ExitCode.DONE
     assert "StepFinished" in json.loads(out)["$defs"]
+
+
+def test_one_log_of_odd_values_keeps_no_other_from_being_read(
+    run: Run, plan: Path, logs: list[Path], tmp_path: Path
+) -> None:
+    lines = logs[0].read_bytes().splitlines()
+    odd = tmp_path / "odd.jsonl"
+    forms = [json.loads(line) for line in lines[1:]]
+    for form in forms:
+        form.pop("crc")
+        if "sheet" in form:
+            form["sheet"]["slots"][0]["end"] = "9999-12-31T23:59:59Z"
+            form["sheet"] |= {"plan": "of a plan long gone", "digest": "0"}  # else it is read by the timetable kept
+    bodies = [json.dumps(form, separators=(",", ":")).encode() for form in forms]
+    odd.write_bytes(b"".join(body[:-1] + b',"crc":"%08x"}\n' % zlib.crc32(body) for body in bodies))
+
+    code, out, err = run("logs", str(odd), str(logs[1]))
+    assert (code, "night-2" in out, "odd.jsonl" in err) == (ExitCode.FAILED, True, True)
+    code, out, err = run("review", str(odd), str(logs[1]))
+    assert (code, "Soup" in out, "odd.jsonl" in err) == (ExitCode.FAILED, True, True)
+    logs_folder().mkdir(parents=True, exist_ok=True)
+    shutil.copy(odd, logs_folder())
+    code, _, err = run("lessons", str(plan), "--no-effect")
+    assert (code, "odd.jsonl" in err) == (ExitCode.DONE, True)

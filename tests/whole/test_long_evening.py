@@ -47,7 +47,7 @@ def test_the_counting_of_missed_and_doubled_calls_would_see_them(tmp_path: Path,
     first = next(event for event in sound.events if isinstance(event, CallRaised))
 
     def holding(events: Sequence[Event]) -> LogContents:
-        return LogContents(sound.opened, tuple(events), 0)
+        return LogContents(sound.opened, tuple(events), b"", 0)
 
     assert missed_calls(sound) == doubled_calls(sound) == ()
     assert first.slot in missed_calls(holding([e for e in sound.events if getattr(e, "slot", "") != first.slot]))[0]

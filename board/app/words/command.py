@@ -208,6 +208,10 @@ def log_in_use(path: str, quoted: str) -> str:
     )
 
 
+def log_makes_no_sense(path: str, why: str) -> str:
+    return f"{path}: what this run log says makes no sense together ({why})"
+
+
 def log_unreadable(why: str) -> str:
     return f"{why}\n    Nothing was changed."
 
@@ -225,7 +229,11 @@ def cannot_print(why: str) -> str:
     return f"the output cannot be written ({why})"
 
 
-BOARD_FAILED = "the board ended by a fault; the run log is whole, and the same command goes on with it"
+BOARD_FAILED = "the board fell again and again; the run log is whole, and the same command goes on with it"
+
+
+def by_fault(failed: str, why: str) -> str:
+    return f"{failed}\n    The fault: {why}"
 
 
 def log_not_empty(path: str) -> str:

@@ -25,7 +25,7 @@ def go_on_from_log(plan: str, log: str) -> str:
     )
 
 
-WATCH_FAILED = "looking on ended by a fault; the evening and its run log are not touched by it"
+WATCH_FAILED = "looking on fell again and again; the evening and its run log are not touched by it"
 
 UNDERSTOOD = "understood"
 STOPS_HEAD = "This must be mended before anybody eats:"

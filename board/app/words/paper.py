@@ -32,7 +32,7 @@ def ticks_not_kept(name: str, why: str) -> str:
 
 
 NO_TERMINAL_TICK = "ticking needs a terminal to draw on; leave out --tick to print the list"
-TICKS_FAILED = "the list ended by a fault; the ticks made before it are kept"
+TICKS_FAILED = "the list fell again and again; the ticks made before it are kept"
 
 
 def table_no_course(name: str, known: tuple[str, ...], meant: str) -> str:
