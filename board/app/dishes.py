@@ -8,7 +8,7 @@ from datetime import date
 from pathlib import Path
 
 from board.app import words
-from board.app.reading_logs import contents_of
+from board.app.reading_logs import contents_of, read_apart
 from board.base.clock import WallClock
 from board.base.errors import Trouble
 from board.base.exits import ExitCode
@@ -25,8 +25,7 @@ from board.importing.shelf.kept import Evening, KeptDish
 from board.importing.shelf.taking import Figure, dishes_called, evening_of, take
 from board.learning.book import steps_in
 from board.learning.changes import FEW
-from board.log.read import LogContents, NoLog
-from board.log.record import opening_of
+from board.log.read import LogContents
 from board.plan.edit.save import CannotEdit
 from board.plan.load import PlanFile
 from board.plan.phrases.durations import takes_text
@@ -159,14 +158,11 @@ def _served_on(names: set[str], days: set[date] | None = None) -> Iterator[tuple
     for path in sorted(logs_folder().glob("*.jsonl")) if names else ():
         if days is not None and not any(day.isoformat() in path.name for day in days):
             continue
-        with suppress(Trouble, NoLog, OSError, ValueError):
-            with path.open("rb") as log:
-                opened = opening_of(log.readline())
-            if opened is None or opened.rehearsal:
-                continue
-            if names & {name_key(slot.dish) for slot in opened.sheet.slots if slot.dish is not None}:
-                on, evening = date.fromisoformat(opened.sheet.date), name_key(opened.sheet.plan)
-                yield from ((dish, on, evening) for dish in names & _went_out(contents_of(path)))
+        with suppress(Trouble, OSError):
+            log = read_apart(path, contents_of)
+            if not log.opened.rehearsal:
+                on, evening = date.fromisoformat(log.opened.sheet.date), name_key(log.opened.sheet.plan)
+                yield from ((dish, on, evening) for dish in names & _went_out(log))
 
 
 def _went_out(log: LogContents) -> set[str]:
