@@ -13,7 +13,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from hypothesis import settings
+from hypothesis import HealthCheck, settings
 
 from board.base.clock import StoppedClock
 from board.evening.wishes import Done, Refusal, Wish
@@ -24,7 +24,8 @@ from board.sheet.run_sheet import Attended, CourseSlot, Dependency, Keeping, Run
 from board.view.present import Present
 from tests.examples import times
 
-settings.register_profile("ours", max_examples=times(100))
+# How long drawing takes says how busy the machine is.
+settings.register_profile("ours", max_examples=times(100), suppress_health_check=[HealthCheck.too_slow])
 settings.load_profile("ours")
 
 PLANS = Path(__file__).parent.parent / "plans"

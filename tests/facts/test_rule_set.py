@@ -66,7 +66,7 @@ def test_every_limit_names_where_it_is_from(rules: RuleSet) -> None:
 
     for source in (*(record.source for record in records), *named):
         assert len(source) > 10, rules.name
-    assert len(named) == 5
+    assert len(named) == 6
 
 
 @pytest.mark.parametrize("rules", SETS, ids=RULE_SET_NAMES)

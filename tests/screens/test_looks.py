@@ -226,7 +226,7 @@ async def test_what_goes_well_has_no_colour_of_its_own_and_what_is_late_has(them
         worn = {}
         for stands in view_words.STANDING_SIGN:
             top.set_classes(f"-{stands.lower().replace(' ', '-')}")
-            await pilot.pause()
+            app.stylesheet.update(top)  # at once: a tick would wear what the evening stands at
             worn[stands] = top.rich_style.bgcolor
 
         assert call.has_class("-quiet")

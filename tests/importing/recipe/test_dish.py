@@ -132,7 +132,7 @@ def test_check_tells_how_many_guesses_there_are_until_each_is_confirmed() -> Non
 def test_a_guess_without_its_line_is_told_at_the_list_and_another_word_is_refused() -> None:
     text = made(PARAGRAPH).text.replace("guessed: [takes]", "guessed: [attended]")
     found = next(snag for snag in check(plan_with(text)) if "`attended`" in snag.message)
-    refused = read_plan(HEAD + text.replace("[attended]", "[until]"), "supper.yaml")
+    refused = read_plan(HEAD + text.replace("[attended]", "[look for]"), "supper.yaml")
 
     assert found.code == "unsure 1"
     assert found.place is not None
