@@ -58,12 +58,13 @@ WITHOUT_ALCOHOL = (
 )  # fmt: skip
 SOFT = group(
     """~ginger beer, ~root beer, ~ginger ale, ~cream soda, tonic water = tonic, tea = green tea = black tea,
-    coffee = ground coffee = espresso = coffee bean = instant coffee = decaf coffee, sparkling apple juice,
-    matcha, earl grey = earl grey tea, chamomile tea = rooibos = peppermint tea = mint tea, coffee granule,
-    espresso powder, tea bag, jasmine tea, bitter lemon""",
+    coffee = ground coffee = filter coffee = espresso = coffee bean = instant coffee = decaf coffee,
+    sparkling apple juice, matcha, earl grey = earl grey tea, chamomile tea = rooibos = peppermint tea = mint tea,
+    coffee granule, espresso powder, tea bag, jasmine tea, bitter lemon""",
 )  # fmt: skip
 SOFT_MIXED = (
-    *group("lemonade = lemon drink, cola, herbal tea, fruit tea, chai, grenadine, iced tea", made=True),
+    *group("""lemonade = lemon drink, cola, herbal tea = herbal tea bag, fruit tea = fruit tea bag, chai, grenadine,
+        iced tea""", made=True),
     *group("cordial, elderflower cordial, squash drink", hidden=(A.SULPHITES,), made=True),
     *group("horchata", hidden=(A.ALMONDS,), made=True),
     *group(
