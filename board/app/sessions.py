@@ -308,7 +308,7 @@ def _run_app(
         virtual=virtual,
         bell=dress.bell,
         greeting=greeting,
-        advisor=Advisor(background, heard=evening.offered if isinstance(evening, NightEvening) else None),
+        advisor=Advisor(background, heard=evening.offered),
         theme=dress.theme,
         remembered=read_settings(file).theme,
         remember=partial(remember_theme, file),
