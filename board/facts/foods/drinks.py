@@ -17,8 +17,9 @@ WINE = group(
     From.ALCOHOL, hidden=(A.SULPHITES, From.FININGS), fined=(A.EGGS, A.MILK),
 )  # fmt: skip
 CIDER = group(
-    "cider = dry cider = hard cider = apple cider, perry = pear cider", From.ALCOHOL, hidden=(A.SULPHITES, From.FININGS)
-)
+    "cider = dry cider = hard cider = apple cider, perry = pear cider",
+    From.ALCOHOL, hidden=(A.SULPHITES, From.FININGS), fined=(A.FISH,),
+)  # fmt: skip
 BEER = group(
     """beer = lager = ale = stout = dark beer = porter = pale ale = bitter beer = ipa = pilsner = pilsener, brown
     ale, shandy, mild ale""",
@@ -53,7 +54,8 @@ LIQUEURS = (
 WITHOUT_ALCOHOL = (
     *group("~alcohol free wine = ~non alcoholic wine = ~dealcoholised wine",
            hidden=(From.ALCOHOL, A.SULPHITES, From.FININGS), fined=(A.EGGS, A.MILK)),
-    *group("~alcohol free cider = ~non alcoholic cider", hidden=(From.ALCOHOL, A.SULPHITES, From.FININGS)),
+    *group("~alcohol free cider = ~non alcoholic cider", hidden=(From.ALCOHOL, A.SULPHITES, From.FININGS),
+           fined=(A.FISH,)),
     *group("~alcohol free beer = ~non alcoholic beer", A.BARLEY, hidden=(From.ALCOHOL, A.WHEAT)),
 )  # fmt: skip
 SOFT = group(
