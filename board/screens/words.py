@@ -257,6 +257,9 @@ LOOK_TITLE = {"all": "What happened", "yours": "What you did", "steps": "Every s
 LOOK_NOTHING = "nothing yet"
 
 
+LOOK_HEADS = ("now", "planned", "actual")
+
+
 def look_title(kind: str, count: int) -> str:
     return f"{LOOK_TITLE[kind]} · {count}"
 
