@@ -12,6 +12,7 @@ from zoneinfo import ZoneInfo
 
 from board.app import words
 from board.app.confirm_stops import ask_about_stops
+from board.app.opened_early import opened_early
 from board.app.splash import FirstPicture
 from board.app.terminal import fitted, tell, working
 from board.app.timetables import sheet_of
@@ -167,6 +168,8 @@ def run_board(
             if log.contents is not None:
                 virtual.jump_to(_last_moment(log.contents))
         greeting = _greeting(log)
+        if virtual is None and not greeting:
+            greeting = opened_early(sheet, clock.now(), _quoted(plan))
         evening = _begin(sheet, log, virtual) if virtual and log.contents is None else None
         evening = evening or open_evening(sheet, clock, log, rehearsal=virtual is not None)
         if in_spite:
@@ -242,7 +245,9 @@ def _run_without_log(
         if in_spite:
             evening.accept_stops()
     evening, night = _with_night(evening, wish)
-    _show(evening, virtual, dress, greeting=words.NO_LOG, plan=plan, planned=sheet, page_at=page_at)
+    early = opened_early(sheet, clock.now(), _quoted(plan)) if virtual is None else ""
+    greeting = ". ".join(filter(None, (words.NO_LOG, early)))
+    _show(evening, virtual, dress, greeting=greeting, plan=plan, planned=sheet, page_at=page_at)
     _print_score(evening, night)
     print(words.NO_LOG_LEFT)
 
@@ -319,7 +324,7 @@ def _run_app(
     news = changed(evening.sheet, planned) if planned.digest != evening.sheet.digest else None
     if not usable:
         news = Changed(usable=False)
-    advisor = Advisor(background, heard=evening.offered if isinstance(evening, NightEvening) else None)
+    advisor = Advisor(background, heard=evening.offered)
     eye = PlanWatcher(plan, evening.sheet, planned.digest if usable else "", background)
 
     def board(fallen: Fallen | None) -> DressedApp[None]:

@@ -5,6 +5,10 @@ import unicodedata
 
 CARET = re.compile(r" *\^")
 _FINDING = re.compile(r"(?:\S.*:\d+:\d+: )?[a-z]+ \d+: ")
+_FIGURE = re.compile(
+    r"\d+ h \d{1,2}(?: min)?\b|\d (?:h|min|s|kg|g|ml|cl|l|cm|litres?|lb|oz|°[CF]|%|[AaPp]\.?[Mm])(?![^\W_])|\d °(?!\w)"
+)
+_WHOLE = "\0"  # stands for a space that nothing is broken at
 _UNDER_FINDING = 4  # columns; the indent of lines below a finding
 _NARROWEST = 20
 
@@ -28,6 +32,12 @@ def wrapped(text: str, width: int) -> str:
     return "\n".join(made)
 
 
+def words_of(text: str) -> list[str]:
+    """What a line may be broken between: words, each figure with its unit as one (`1 h 30`, `74 °C`)."""
+    whole = _FIGURE.sub(lambda found: found[0].replace(" ", _WHOLE), text)
+    return [word.replace(_WHOLE, " ") for word in whole.split(" ")]
+
+
 def columns(text: str) -> int:
     """Terminal columns of a text: two for wide characters, none for combining accents."""
     return sum(0 if unicodedata.combining(c) else 2 if unicodedata.east_asian_width(c) in "WF" else 1 for c in text)
@@ -40,7 +50,7 @@ def _broken(line: str, width: int) -> list[str]:
     indent = " " * _UNDER_FINDING if _FINDING.match(line) else start
     made: list[str] = []
     current = ""
-    for word in line.strip().split(" "):
+    for word in words_of(line.strip()):
         before = start if not made else indent
         if current and columns(f"{before}{current} {word}") > width:
             made.append(before + current)

@@ -35,6 +35,7 @@ from board.evening.hands import called
 from board.evening.leftovers import job_of, left_since, put_away_at
 from board.evening.readings import asked_again, hold_left, lacks, last_reading, takes_readings, wants_reading
 from board.evening.slip_wishes import decide_slip
+from board.evening.slipped import guests_expected
 from board.evening.state import State
 from board.evening.wishes import (
     Close,
@@ -190,8 +191,8 @@ def _settle(state: State, id_: str, at: datetime) -> list[Event] | Refusal:
     slot, step, n = _slot(state, id_), state.steps[id_], state.last_n + 1
     if step.settled:
         return Refusal(words.already_settled(slot.name))
-    if slot.kind == "arrive" and state.sheet.arrive - at > GUESTS_COME_EARLY:
-        return Refusal(words.too_early_for_guests(state.sheet.arrive.astimezone(ZoneInfo(state.sheet.zone))))
+    if slot.kind == "arrive" and (due := guests_expected(state, id_, at)) - at > GUESTS_COME_EARLY:
+        return Refusal(words.too_early_for_guests(due.astimezone(ZoneInfo(state.sheet.zone))))
     if step.status == "under-way":
         read = last_reading(state, id_)
         if read is not None and lacks(slot, read.celsius):

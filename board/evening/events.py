@@ -91,6 +91,22 @@ class CoursePushed(_Event, frozen=True, tag=True, kw_only=True):
     minutes: Minutes
 
 
+class OfferedCourse(msgspec.Struct, frozen=True, gc=False):
+    """When a course is served as it looks, and by what is offered."""
+
+    course: str
+    served: Moment
+    offered: Moment
+
+
+class OfferMade(_Event, frozen=True, tag=True, kw_only=True):
+    """The board offered a better timetable for the rest. Left, unless a `SheetTaken` comes before the next offer.
+    `gained`: minutes (`lost`: dishes) beside the courses' own, by kind of cost."""
+
+    courses: tuple[OfferedCourse, ...]
+    gained: tuple[tuple[str, int], ...]
+
+
 class SheetTaken(_Event, frozen=True, tag=True, kw_only=True):
     """The host accepted a new timetable for the rest. Steps that had started keep their planned times in it."""
 
@@ -231,6 +247,7 @@ Event = (
     | CallPutOff
     | StepLeftOut
     | CoursePushed
+    | OfferMade
     | SheetTaken
     | StepStretched
     | GuestsDelayed

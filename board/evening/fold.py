@@ -26,6 +26,7 @@ from board.evening.events import (
     LookedIn,
     NightDrawn,
     NoteWritten,
+    OfferMade,
     Part,
     ReadingSkipped,
     ReadingTaken,
@@ -159,7 +160,7 @@ class _Draft:
                 self._set(closed=True)
             case BoardReopened():
                 self._set(closed=False)
-            case EveningOpened() | NightDrawn():
+            case EveningOpened() | NightDrawn() | OfferMade():
                 pass
             case TakenBack():
                 self._take_back(event)

@@ -25,21 +25,23 @@ def read_degrees(text: str, *, fahrenheit: bool, wanted: float) -> float | Troub
     unit.
 
     A bare figure most likely in the other unit is queried: in a °C plan, far above a hot target or above boiling; in a
-    °F plan, frozen for a cold target. Misread, either would pass unsafe food as done.
+    °F plan, frozen for a cold target. Misread, either would pass unsafe food as done. So is one in a °F plan that says
+    done in °C, and that the food is lukewarm in °F: misread, it would keep what is done on the heat.
     """
     match = _READING.fullmatch(text.strip().replace("\N{MINUS SIGN}", "-"))
     if match is None:
         return "nonsense"
     degrees = float(match[1].replace(",", "."))
     celsius = to_celsius(degrees, match[2] or ("F" if fahrenheit else "C"))
-    if match[2] is None and _is_of_the_other_unit(celsius, fahrenheit, wanted):
+    if match[2] is None and _is_of_the_other_unit(degrees, celsius, fahrenheit, wanted):
         return "which-unit"
     return celsius if PROBE_COLDEST <= celsius <= PROBE_HOTTEST else "no-probe"
 
 
-def _is_of_the_other_unit(celsius: float, fahrenheit: bool, wanted: float) -> bool:
+def _is_of_the_other_unit(typed: float, celsius: float, fahrenheit: bool, wanted: float) -> bool:
     if fahrenheit:
-        return celsius < 0 <= wanted <= ROOM_CELSIUS
+        done = WATER_BOILS >= wanted >= HOT and wanted <= typed <= wanted + FAR_ABOVE
+        return done or celsius < 0 <= wanted <= ROOM_CELSIUS
     return celsius > WATER_BOILS >= wanted or (celsius > wanted + FAR_ABOVE and WATER_BOILS >= wanted >= HOT)
 
 

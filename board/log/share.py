@@ -59,7 +59,7 @@ def _harmless(text: str) -> str:
 # Keys whose words are the program's own, or times.
 _OURS = frozenset((
     "event", "at", "part", "kind", "lane", "anchor", "reason", "zone", "digest", "date", "start", "end", "arrive",
-    "wanted", "served", "rules", "cooks", "where", "code", "law", "finding", "topic",
+    "wanted", "served", "offered", "gained", "rules", "cooks", "where", "code", "law", "finding", "topic",
 ))  # fmt: skip
 
 

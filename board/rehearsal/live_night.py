@@ -73,10 +73,11 @@ class NightEvening(Evening):
         )
 
     def offered(self, offer: "Offer") -> None:
-        """Keeps in mind what the board offers, for the account of the night."""
+        """Keeps in mind what the board offers, too, for the account of the night."""
         if not self.offers or self.offers[-1].sheet != offer.sheet:
             promised = offer.before.late - offer.after.late
             self.offers.append(Offered(offer.sheet, self.now(), len(self.told), promised))
+        super().offered(offer)
 
     def _answered_by(self, wish: Wish) -> tuple[str, Part] | None:
         """The slot that a wish says has begun or is over, and which of both."""

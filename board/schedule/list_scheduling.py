@@ -14,13 +14,12 @@ from dataclasses import dataclass, replace
 from itertools import islice, product
 
 from board.schedule.intervals import Window
-from board.schedule.problem import FRONT, Demand, Hold, Job, Order, OvenUse, Problem, Way
+from board.schedule.problem import FRONT, NO_PLACE, Demand, Hold, Job, Order, OvenUse, Problem, Way
 from board.schedule.solution import Solution
 from board.schedule.windows import allowed_starts, home_windows
 
-# Ours: by how much a course is put later at the most, and at first, how many mixes of ways are weighed, and what a
-# result without its place costs.
-MOST_LATER, LATER_MINUTES, MOST_MIXES, NO_PLACE = 160, 10, 24, 30
+# Ours: by how much a course is put later at the most, and at first, and how many mixes of ways are weighed.
+MOST_LATER, LATER_MINUTES, MOST_MIXES = 160, 10, 24
 SHORT, LOOK_BACK = 120, 4  # minutes of keeping that are looked at ahead, and over how many steps
 SECONDS = 0.7  # of putting courses later, within their hours and then out of them
 

@@ -15,6 +15,7 @@ A_TRIFLE = 0.001  # of a minute; changes of heat are reckoned no finer
 
 RINGS = "rings"  # the resource that is on heat
 FRONT = "front-of-house"  # the lane of what is done in the room and not in the kitchen
+NO_PLACE = 30  # a result without its place costs this many minutes past its limit; ours
 LITRE = 10  # fridge and freezer room is counted in tenths of a litre
 
 

@@ -9,12 +9,11 @@ from board.base import words as shared
 from board.base.plain import one_line
 from board.evening.state import CallKey
 from board.screens import words
-from board.screens.ahead import Ahead
 from board.screens.chime import Bell
 from board.screens.dressed import DressedApp
 from board.screens.lamp import Lamp
 from board.screens.live_board import LiveBoard
-from board.screens.panels import DETAILED, SOON, Band, CallPanel, Coming, KeyBar, Ribbons, Top, Wrapped
+from board.screens.panels import DETAILED, SOON, CallPanel, Coming, KeyBar, Ribbons, Top, Wrapped
 from board.screens.rehearsing import Rehearsal
 from board.screens.saying import Saying
 from board.screens.sounds import Sounds
@@ -55,7 +54,6 @@ class BoardScreen(LiveBoard):
         self.sounds = Sounds(chime, voice, self.viewer, bell=bell, notify=self.lamp.notify)
         self.zoom: int | None = None  # as far as the width allows, until the host chooses
         self.banner = ""
-        self.ahead = Ahead(self, advisor)
 
     def _to_terminal(self, sequence: str) -> None:
         if isinstance(self.app, DressedApp):
@@ -208,9 +206,6 @@ class BoardScreen(LiveBoard):
 
     def on_coming_chosen(self, message: Coming.Chosen) -> None:
         self.choose(message.key)
-
-    def on_band_chosen(self, message: Band.Chosen) -> None:
-        self.ahead.push(message.course)
 
     def on_key(self) -> None:
         """Whatever key it is, the last message was read."""

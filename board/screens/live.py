@@ -5,6 +5,7 @@ from collections.abc import Callable
 from board.base.clock import VirtualClock
 from board.evening.wishes import Close
 from board.screens import words
+from board.screens.ahead import Ahead
 from board.screens.answering import Answering
 from board.screens.ask import HelpScreen, LeaveScreen
 from board.screens.behind import Behind
@@ -12,6 +13,7 @@ from board.screens.board import BoardScreen
 from board.screens.chime import Bell
 from board.screens.keys import BINDINGS
 from board.screens.looking import Looking
+from board.screens.panels import Band
 from board.screens.plan_changes import PlanChangeNotice
 from board.screens.rehearsing import Rehearsal
 from board.screens.sharing import Page, Sharing
@@ -50,6 +52,7 @@ class LiveScreen(BoardScreen):
         self.on_leave = on_leave
         self.on_theme = on_theme
         self.greeting = greeting
+        self.ahead = Ahead(self, advisor)
         self.looking = Looking(self)
         self.answering = Answering(self, self.looking.asks_at)
         self.behind = Behind(self)
@@ -105,6 +108,9 @@ class LiveScreen(BoardScreen):
     # --- what is ahead ---------------------------------------------------------------------------------------
     def action_push(self) -> None:
         self.ahead.push()
+
+    def on_band_chosen(self, message: Band.Chosen) -> None:
+        self.ahead.push(message.course)
 
     def action_slip(self) -> None:
         self.ahead.slip()

@@ -1,5 +1,7 @@
 """The live board as what its keys do sees it: the evening, what is shown of it, what is wished, what is said."""
 
+from abc import ABCMeta, abstractmethod
+
 from textual.screen import Screen
 
 from board.base.plain import one_line
@@ -13,7 +15,11 @@ from board.view.choice import chosen_call
 from board.view.present import Present
 
 
-class LiveBoard(Screen[None]):
+class _AbstractScreen(ABCMeta, type(Screen)):  # type: ignore[misc]  # mypy takes no computed base
+    """The kind of class a screen is, with methods that each must have."""
+
+
+class LiveBoard(Screen[None], metaclass=_AbstractScreen):  # type: ignore[metaclass]  # nor sees that it is Screen's
     """`present` and `board` are the last moment asked for and as it was shown; `chosen` is the call the host went to;
     `heard` is what was said last, and whether that was grave."""
 
@@ -31,13 +37,13 @@ class LiveBoard(Screen[None]):
         """Of the sheet the evening goes by now."""
         return Viewer(self.evening.sheet)
 
+    @abstractmethod
     def tick(self) -> None:
         """Asks the evening what is due, and shows it."""
-        raise NotImplementedError
 
+    @abstractmethod
     def say(self, text: str, *, grave: bool = False) -> None:
         """One line for a while."""
-        raise NotImplementedError
 
     def wish(self, wish: Wish, said: str = "") -> bool:
         """Hands a wish to the evening; says what came of it; shows the new present at once."""

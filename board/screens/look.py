@@ -134,12 +134,13 @@ class LookScreen(ModalScreen[None]):
             self.steps = step_rows(self.live.viewer, present)
             widths = _widths(self.steps)
             lines = [_step_line(row, widths, width) for row in self.steps]
+            self.head.show(_heads(words.look_title(self.kind, len(lines)), widths, width))
         else:
             told = self.live.evening.told
             self.told = happened(self.live.viewer, told, present.now, only_yours=self.kind == "yours")
             clock_width = max((len(each.clock) for each in self.told), default=0)
             lines = [_told_line(line, clock_width) for line in self.told]
-        self.head.show(words.look_title(self.kind, len(lines)))
+            self.head.show(words.look_title(self.kind, len(lines)))
         self.list.show(lines or [((words.LOOK_NOTHING, "soft"),)])
 
     def _foot(self) -> None:
@@ -220,8 +221,16 @@ def _told_line(line: Told, clock_width: int) -> Line:
 def _widths(rows: tuple[StepRow, ...]) -> tuple[int, int, int]:
     """Widths in cells of a step's status, planned times and actual times."""
     told = [(len(row.stands), len(row.planned), len(row.actual)) for row in rows]
-    stands, planned, actual = (max(column) for column in zip(*told, strict=True))
+    heads = tuple(map(len, words.LOOK_HEADS))
+    stands, planned, actual = (max(column) for column in zip(heads, *told, strict=True))
     return stands, planned, actual
+
+
+def _heads(title: str, widths: tuple[int, int, int], width: int) -> str:
+    """What each column of `_step_line` holds, after the title."""
+    stands, planned, actual = widths
+    head = pad(title, max(8, width - planned - actual - stands - 10) + 2)
+    return "  ".join([head, *map(str.ljust, words.LOOK_HEADS, widths)])
 
 
 def _step_line(row: StepRow, widths: tuple[int, int, int], width: int) -> Line:

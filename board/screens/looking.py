@@ -26,7 +26,13 @@ class Looking:
     def back(self) -> None:
         from board.screens.look import LookScreen
 
-        self.live.app.push_screen(LookScreen(self.live, self.keep_note, self.ask_reading), lambda _: self.settle_key())
+        self.live.app.push_screen(LookScreen(self.live, self.keep_note, self.ask_reading), lambda _: self._looked())
+
+    def _looked(self) -> None:
+        """What was said over there was read there."""
+        self.settle_key()
+        if not self.live.heard[1]:
+            self.live.say("")
 
     def note(self) -> None:
         """Asks for a note on the call that keys act on, or on none."""

@@ -50,9 +50,11 @@ class Rehearsal:
         return ""
 
     def jump(self, present: Present | None) -> str:
-        """Jumps to the next call."""
+        """Jumps to the next call; not over one that waits."""
         if self.clock is None:
             return words.ONLY_REHEARSAL
+        if present is not None and any(not call.silent for call in present.due):
+            return words.A_CALL_WAITS
         coming = [call for call in present.coming if not call.silent] if present else []
         if not coming:
             return words.NOTHING_TO_JUMP

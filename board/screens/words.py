@@ -95,6 +95,7 @@ NOTHING_TO_SEAT = "the guests are at the table already"
 
 NOTHING_TO_PUSH = "every course is out"
 NOTHING_TO_JUMP = "there is no further call"
+A_CALL_WAITS = "a call waits: answer it first, or l asks again later"
 ONLY_REHEARSAL = "that key works in a rehearsal only"
 NOTE_TITLE = "A note"
 NOTE_HINTS = ("enter keeps it", "esc leaves it")
@@ -258,6 +259,9 @@ KEYS_LOOK = (
 )
 LOOK_TITLE = {"all": "What happened", "yours": "What you did", "steps": "Every step"}
 LOOK_NOTHING = "nothing yet"
+
+
+LOOK_HEADS = ("now", "planned", "actual")
 
 
 def look_title(kind: str, count: int) -> str:

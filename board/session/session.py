@@ -6,6 +6,7 @@ written the evening goes on, and `unkept` says so. Knows no screen; takes the ti
 
 from collections.abc import Sequence
 from datetime import datetime, timedelta
+from typing import TYPE_CHECKING
 
 import msgspec
 
@@ -22,6 +23,8 @@ from board.evening.events import (
     Event,
     KeepingWarned,
     NightDrawn,
+    OfferedCourse,
+    OfferMade,
     Said,
     StepFinished,
     StopsAccepted,
@@ -36,6 +39,9 @@ from board.log.write import Keeper, Memory, RunLog
 from board.sheet.run_sheet import RunSheet
 from board.view.present import Present
 
+if TYPE_CHECKING:
+    from board.session.replan.gain import Offer
+
 
 class Evening:
     """Holds the log, the state and the clock of one evening. Moments are aware datetimes."""
@@ -48,6 +54,7 @@ class Evening:
         self.forecaster = Forecaster(self.state.sheet)
         self._newest = newest(past)
         self._due: set[CallKey] | None = None  # keys due at the last tick
+        self._offered: RunSheet | None = None  # the last sheet that was
         self._clocks: tuple[State, datetime, tuple[LiveClock, ...]] | None = None  # the state and minute they are for
 
     @property
@@ -178,6 +185,14 @@ class Evening:
         """Logs that the host read the plan's stops and begins all the same."""
         stops = self.sheet.stops
         self._keep([StopsAccepted(n=self.state.last_n + 1, at=self.now(), stops=stops)])
+
+    def offered(self, offer: "Offer") -> None:
+        """Logs a timetable that is offered, once each."""
+        if self._offered is not offer.sheet:
+            self._offered = offer.sheet
+            courses = tuple(OfferedCourse(*each) for each in offer.courses)
+            gained = tuple((kind, much) for kind, much in offer.gained.items() if much)
+            self._keep([OfferMade(n=self.state.last_n + 1, at=self.now(), courses=courses, gained=gained)])
 
     def begin_night(self, night: NightDrawn) -> None:
         """Logs the night of mishaps that a rehearsal goes by from now on, numbered as the next event."""

@@ -21,6 +21,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Generic, Protocol, TypeVar
 
+from board.base.in_turn import in_turn
 from board.sheet.run_sheet import SpoilClock
 
 T = TypeVar("T")
@@ -97,19 +98,30 @@ class AddingUp(Generic[T]):
         """What a clock's dish gives to be taken up there; None where that is nothing. `known`: answers by id."""
         found = [
             self._and_kept(stood, maker.id, taker)
-            for maker in self._makers(taker)
-            if taker == clock.serve or not _is_of(maker, clock) or self._ends_in_others(maker, clock)
+            for maker in self._gives(clock, taker)
             if (stood := self._of_dish_in(clock, maker, known)) is not None
         ]
         return self._met(found) if found else None
+
+    def _gives(self, clock: SpoilClock, taker: str) -> list[Passed]:
+        """What may bring something of a clock's dish there."""
+        return [
+            maker
+            for maker in self._makers(taker)
+            if taker == clock.serve or not _is_of(maker, clock) or self._ends_in_others(maker, clock)
+        ]
 
     def _of_dish_in(self, clock: SpoilClock, each: Passed, known: dict[str, _Stood[T] | None]) -> _Stood[T] | None:
         """What a clock's dish has in it, until its end, without what other dishes have in it."""
         if _is_of(each, clock):
             return self._through(each)
-        if each.id not in known:
-            before = self._of_dish_before(clock, each.id, known)
-            known[each.id] = None if before is None else self._and_in(before, each)
+
+        def of_others(taker: str) -> list[str]:
+            return [maker.id for maker in self._gives(clock, taker) if not _is_of(maker, clock)]
+
+        for id_ in in_turn(each.id, of_others, known):
+            before = self._of_dish_before(clock, id_, known)
+            known[id_] = None if before is None else self._and_in(before, self.passed[id_])
         return known[each.id]
 
     def _ends_in_others(self, each: Passed, clock: SpoilClock) -> bool:
@@ -126,8 +138,8 @@ class AddingUp(Generic[T]):
 
     def _through(self, each: Passed) -> _Stood[T]:
         """Until its end."""
-        if each.id not in self.known:
-            self.known[each.id] = self._and_in(self._taken_up(each.id), each)
+        for id_ in in_turn(each.id, lambda taker: [maker.id for maker in self._makers(taker)], self.known):
+            self.known[id_] = self._and_in(self._taken_up(id_), self.passed[id_])
         return self.known[each.id]
 
     def _and_in(self, before: _Stood[T], each: Passed) -> _Stood[T]:

@@ -28,6 +28,7 @@ from board.evening.events import (
     LookedIn,
     NightDrawn,
     NoteWritten,
+    OfferMade,
     ReadingSkipped,
     ReadingTaken,
     SheetTaken,
@@ -43,6 +44,7 @@ from board.evening.events import (
 from board.evening.readings import last_reading
 from board.view import words
 from board.view.board import Viewer, headline
+from board.view.offer import what_it_brings
 from board.view.present import Present
 from board.view.reading import cooling_words, reading_words
 from board.view.slipped import slip_words
@@ -129,6 +131,10 @@ def _in_words(viewer: Viewer, event: Event, by_number: dict[int, Event]) -> tupl
             return signs["slip"], slip_words(event, viewer.slots)
         case ClockJumped(seconds=seconds, slept=slept):
             return signs["board"], words.clock_jumped(round(seconds), slept=slept)
+        case OfferMade(courses=courses, gained=gained):
+            times = ((each.course, each.served, each.offered) for each in courses)
+            brings = what_it_brings(viewer, times, dict(gained), event.at)
+            return signs["push"], words.told_offered(brings)
         case SheetTaken():
             return signs["push"], shared.OFFER_TAKEN
         case NoteWritten(text=text, slot=about):

@@ -1,6 +1,6 @@
-"""A better timetable for the rest, in one line for the board. Pure; safe for a terminal."""
+"""A better timetable for the rest, in one line. Pure; safe for a terminal."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import datetime
 
 from board.base.plain import one_line
@@ -11,8 +11,15 @@ from board.view.board import Viewer
 def offer_line(
     viewer: Viewer, courses: Sequence[tuple[str, datetime, datetime]], gained: Mapping[str, int], now: datetime
 ) -> str:
-    """The key and what it brings: courses that go out earlier (name, forecast as it is, forecast by the offer), the
-    minutes `gained` by kind; then courses that go out later."""
+    """The key and what it brings."""
+    return one_line(words.offer_line(what_it_brings(viewer, courses, gained, now)), 200)
+
+
+def what_it_brings(
+    viewer: Viewer, courses: Iterable[tuple[str, datetime, datetime]], gained: Mapping[str, int], now: datetime
+) -> str:
+    """Courses that go out earlier (name, forecast as it is, forecast by the offer), the minutes `gained` by kind; then
+    courses that go out later."""
     earlier: list[str] = []
     later: list[str] = []
     for name, looks, then in courses:
@@ -20,4 +27,4 @@ def offer_line(
             told = words.offer_course(one_line(name, 20), viewer.clock(then, now), viewer.clock(looks, now))
             (earlier if then < looks else later).append(told)
     gains = [words.OFFER_GAINS[what].format(minutes) for what, minutes in gained.items() if minutes > 0]
-    return one_line(words.offer_line([*earlier, *gains, *later]), 200)
+    return ", ".join([*earlier, *gains, *later])

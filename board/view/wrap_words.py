@@ -4,13 +4,15 @@ from collections.abc import Iterable, Iterator
 
 from rich.cells import cell_len
 
+from board.base.wrap import words_of
+
 
 def wrap_words(text: str, width: int, most: int | None = None) -> list[str]:
     """The text in lines of at most `width` cells, broken between words if possible. At most `most` lines, the last
     ending in an ellipsis if text is lost."""
     width = max(2, width)
     lines = [""]
-    for word in _pieces(text.split(), width):
+    for word in _pieces(words_of(" ".join(text.split())), width):
         longer = f"{lines[-1]} {word}" if lines[-1] else word
         if cell_len(longer) <= width:
             lines[-1] = longer

@@ -5,7 +5,18 @@ The times asserted here were worked out on paper from the sheet in the fixture's
 
 from datetime import timedelta
 
-from board.evening.wishes import Done, Later, LeaveOut, Push, Refusal, Settle, TakeBack, WriteNote, push_from_now
+from board.evening.wishes import (
+    DelayGuests,
+    Done,
+    Later,
+    LeaveOut,
+    Push,
+    Refusal,
+    Settle,
+    TakeBack,
+    WriteNote,
+    push_from_now,
+)
 from board.sheet.run_sheet import Attended, Dependency, RunSheet
 from tests.conftest import Host, at, slot
 
@@ -335,4 +346,14 @@ def test_guests_are_not_here_a_day_before_they_are_looked_for(little: RunSheet) 
     assert refused == Refusal("the guests are expected at Sat 18:30")
     assert host.evening.state.steps["arrive"].status == "to-come"
     host.at("12:30")
+    assert host.wish(Settle("arrive")) is None
+
+
+def test_guests_put_off_are_looked_for_when_they_are_expected_now(little: RunSheet) -> None:
+    """Put off by two hours, to 20:30: six hours before that is 14:30."""
+    host = Host(little, at("14:29"))
+    host.wish(DelayGuests(120))
+
+    assert host.wish(Settle("arrive")) == Refusal("the guests are expected at Sat 20:30")
+    host.at("14:30")
     assert host.wish(Settle("arrive")) is None

@@ -71,6 +71,11 @@ def test_what_is_no_temperature_is_told(text: str) -> None:
         ("40", True, 5.0, to_celsius(40, "F")),
         ("0", True, -18.0, to_celsius(0, "F")),
         ("165", True, 74.0, to_celsius(165, "F")),
+        ("74", True, 74.0, "which-unit"),  # done, if it is °C
+        ("89", True, 74.0, "which-unit"),
+        ("73", True, 74.0, to_celsius(73, "F")),  # neither unit says done
+        ("90", True, 74.0, to_celsius(90, "F")),
+        ("74 F", True, 74.0, to_celsius(74, "F")),
         ("121", False, 121.0, 121.0),  # sugar at the hard ball
         ("165 C", False, 74.0, 165.0),  # said outright
         ("999", False, 130.0, "no-probe"),

@@ -177,14 +177,14 @@ def test_evenings_are_counted_once_however_they_are_batched(
     assert all(sum(course.spread.values()) == 1_000 for course in found.courses)
 
 
-def blame_sums(found: Odds) -> None:
+def expect_blame_to_sum_up(found: Odds) -> None:
     for course in found.courses:
         blamed = sum(b.share for b in found.blame if b.course == course.name)
         assert blamed == pytest.approx(1 - course.within)
 
 
 def test_every_late_evening_is_blamed_on_one_thing(lantern_sheet: RunSheet) -> None:
-    blame_sums(odds(lantern_sheet, 3_000, 3))
+    expect_blame_to_sum_up(odds(lantern_sheet, 3_000, 3))
 
 
 def test_what_the_odds_say_of_time_is_in_order(lantern_sheet: RunSheet) -> None:

@@ -80,7 +80,7 @@ def parts_of(data: bytes) -> Part:
     return whole
 
 
-def check_required(whole: Part) -> None:
+def expect_required(whole: Part) -> None:
     """3.6, 3.6.1, 3.6.6: what must be there, and what must not be there twice or together."""
     assert whole.name == "VCALENDAR"
     assert whole.one("VERSION") == "2.0"
@@ -131,7 +131,7 @@ def test_the_bundled_plans_file_holds_all_that_must_be_there(lantern_sheet: RunS
     data = calendar(lantern_sheet, STAMP)
     whole = parts_of(data)
 
-    check_required(whole)
+    expect_required(whole)
     assert is_calendar(data)
     read = icalendar.Calendar.from_ical(data)
     assert len(read.walk("VEVENT")) == len(whole.inside)
@@ -258,7 +258,7 @@ def test_what_a_host_wrote_stays_data() -> None:
 
         whole = parts_of(calendar(msgspec.structs.replace(made, courses=(course,)), STAMP))
 
-        check_required(whole)
+        expect_required(whole)
         assert len(whole.inside) == 3
         (block,) = named(whole, "in the kitchen")
         assert block.text("SUMMARY") == f"{one_line(plan)}: in the kitchen ({one_line(plan)})"
@@ -277,7 +277,7 @@ def test_whatever_the_names_lines_fold_by_octets_and_read_back(plan: str, who: s
     data = calendar(sheet_of(work(name, start, 20, who=who), plan=plan), STAMP)
 
     whole = parts_of(data)
-    check_required(whole)
+    expect_required(whole)
     (block,) = [event for event in whole.inside if event.all("DESCRIPTION")]
     assert block.text("SUMMARY") == f"{one_line(plan)}: in the kitchen ({one_line(who)})"
     assert one_line(name) in block.text("DESCRIPTION")
@@ -339,6 +339,6 @@ def test_a_moment_has_no_end_and_a_course_cleared_at_once_neither(little: RunShe
 
     whole = parts_of(calendar(msgspec.structs.replace(little, slots=slots), STAMP))
 
-    check_required(whole)
+    expect_required(whole)
     for event in (*named(whole, "guests arrive"), *named(whole, "Little supper: Stew")):
         assert event.all("DTEND") == []

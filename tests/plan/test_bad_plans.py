@@ -222,22 +222,22 @@ def test_the_plan_they_all_start_from_is_sound() -> None:
 
 @pytest.mark.parametrize(("old", "new", "at", "code", "words"), SHAPES.values(), ids=SHAPES)
 def test_a_fault_of_shape_is_the_one_thing_told(old: str, new: str, at: str, code: str, words: str) -> None:
-    only_this_is_told(old, new, at, code, words)
+    expect_only_this_told(old, new, at, code, words)
 
 
 @pytest.mark.parametrize(("old", "new", "at", "code", "words"), REFERENCES.values(), ids=REFERENCES)
 def test_a_reference_that_leads_nowhere_is_the_one_thing_told(
     old: str, new: str, at: str, code: str, words: str
 ) -> None:
-    only_this_is_told(old, new, at, code, words)
+    expect_only_this_told(old, new, at, code, words)
 
 
 @pytest.mark.parametrize(("old", "new", "at", "words"), OLDER.values(), ids=OLDER)
 def test_a_key_by_its_older_word_is_told_with_the_new_one(old: str, new: str, at: str, words: str) -> None:
-    only_this_is_told(old, new, at, "plan 5", words)
+    expect_only_this_told(old, new, at, "plan 5", words)
 
 
-def only_this_is_told(old: str, new: str, at: str, code: str, words: str) -> None:
+def expect_only_this_told(old: str, new: str, at: str, code: str, words: str) -> None:
     assert old in SOUND
     found = read(SOUND.replace(old, new, 1))
 

@@ -4,11 +4,14 @@ import pytest
 from textual.widgets import Input
 
 from board.base import words as shared
+from board.base.clock import VirtualClock
 from board.evening.events import NoteWritten
+from board.evening.wishes import Done
 from board.log.write import Unkept
 from board.screens import words
 from board.screens.ask import HelpScreen, LeaveScreen, NoteScreen, PushScreen
 from board.screens.live import LiveScreen
+from board.screens.rehearsing import Rehearsal
 from board.view import words as view_words
 from tests.conftest import at
 from tests.screens.conftest import Kitchen
@@ -348,6 +351,20 @@ async def test_rehearsal_keys_do_nothing_on_a_real_evening(kitchen: Kitchen) -> 
         await pilot.pause()
 
         assert words.ONLY_REHEARSAL in kitchen.shown()
+
+
+async def test_a_rehearsal_does_not_leap_over_a_call_that_waits(kitchen: Kitchen) -> None:
+    clock = VirtualClock(at("16:58"))
+    rehearsal, evening = Rehearsal(clock), kitchen.host.evening
+
+    assert rehearsal.jump(evening.tick()) == ""
+    assert clock.now() >= at("17:00")
+    kitchen.host.clock.set(at("17:00"))
+    assert rehearsal.jump(evening.tick()) == words.A_CALL_WAITS
+    assert clock.now() < at("17:01")
+    evening.wish(Done("chop", "start"))
+    assert rehearsal.jump(evening.tick()) == ""
+    assert clock.now() >= at("17:20")
 
 
 async def test_zoom_changes_the_ribbons(kitchen: Kitchen) -> None:

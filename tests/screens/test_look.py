@@ -109,6 +109,9 @@ async def test_every_step_with_how_it_stands_and_a_note_to_any_of_them(kitchen: 
 
         text = kitchen.shown()
         assert "17:30–18:30  17:30–18:35" in text
+        head, row = (next(line for line in text.splitlines() if each in line) for each in ("planned", "17:30–18:35"))
+        assert head.index("planned") == row.index("17:30–18:30")
+        assert head.index("actual") == row.index("17:30–18:35")
         for name, stands in (("chop", "finished"), ("stew", "keeping"), ("sauce", "called"), ("clear", "to come")):
             assert stands in next(line for line in text.splitlines() if f" {name} " in line)
         await pilot.press("down", "n")
@@ -122,6 +125,20 @@ async def test_every_step_with_how_it_stands_and_a_note_to_any_of_them(kitchen: 
         assert (note.text, note.slot) == ("thin", "stew")
         assert "18:36 “thin”" in kitchen.shown()
         assert words.NOTE_KEPT in kitchen.shown()
+
+
+async def test_what_was_said_while_looking_back_does_not_stay_on_the_board(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        await pilot.press("o", "n", *"thin", "enter")
+        await pilot.pause()
+        assert words.NOTE_KEPT in kitchen.shown()
+
+        await pilot.press("escape")
+        await pilot.pause()
+
+        assert isinstance(kitchen.app.screen, LiveScreen)
+        assert words.NOTE_KEPT not in kitchen.shown()
 
 
 async def test_a_note_left_empty_or_escaped_keeps_nothing(kitchen: Kitchen) -> None:

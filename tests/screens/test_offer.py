@@ -2,10 +2,14 @@
 
 import pytest
 
+from board.evening.events import OfferMade
+from board.evening.wishes import WriteNote
+from board.log.record import from_line, to_line
 from board.plan.load import PlanFile
 from board.screens.app import BoardApp
 from board.session.replan.advisor import Advisor
 from board.session.replan.anew import worked_out_anew
+from board.view.look import happened
 from tests.conftest import at
 from tests.screens.conftest import Recorder, screen_text
 from tests.session.replan.conftest import Slipping, pie, pie_sheet, slipping  # noqa: F401  # fixtures
@@ -38,6 +42,33 @@ async def test_an_offer_is_shown_taken_and_taken_back(pie: PlanFile, slipping: S
         await pilot.press("u")
         assert slipping.evening.sheet == old
         assert "undone: the new timetable" in screen_text(app)
+
+
+async def test_an_offer_that_is_left_stands_once_in_the_log_and_in_look_back(
+    pie: PlanFile,  # noqa: F811
+    slipping: Slipping,  # noqa: F811
+) -> None:
+    solver, evening = Slow(), slipping.evening
+    slipping.until(at("18:31"))
+    app = BoardApp(evening, chime=Recorder(), advisor=Advisor(solver, heard=evening.offered))
+    async with app.run_test(size=(110, 36)) as pilot:
+        await pilot.pause()
+        app.live.tick()
+        solver.ready = worked_out_anew(pie, evening.state, slipping.clock.now())
+        app.live.tick()
+        evening.wish(WriteNote("not now"))
+        for _ in range(3):  # weighed again after an answer, it is the same offer
+            app.live.tick()
+        assert len(solver.asked) == 2
+
+        (made,) = [event for event in evening.told if isinstance(event, OfferMade)]
+        main = next(each for each in made.courses if each.course == "Main")
+        assert main.offered == at("19:30") < main.served
+        told = happened(app.live.viewer, evening.told, slipping.clock.now())
+        assert [line.text for line in told if line.text.startswith("offered: ")] == [
+            f"offered: Main 19:30 instead of {main.served:%H:%M}"
+        ]
+        assert from_line(to_line(made)) == made
 
 
 @pytest.mark.parametrize("width", [60, 80, 120])

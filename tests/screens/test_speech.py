@@ -6,7 +6,9 @@ import os
 import stat
 import sys
 import time
+import wave
 from pathlib import Path
+from shutil import which
 
 import pytest
 from hypothesis import given
@@ -88,6 +90,25 @@ async def test_it_speaks_and_nothing_reaches_a_shell(
     assert not (tmp_path / "x").exists()
     assert told == []
     assert capfd.readouterr() == ("", "")
+
+
+@pytest.mark.skipif(which("espeak-ng") is None, reason="espeak-ng is not installed")
+@pytest.mark.parametrize("given", ["", " --stdin -"])
+async def test_a_real_voice_speaks_longer_for_more_words(tmp_path: Path, given: str) -> None:
+    """Into a file, as a wave of speech: RIFF, WAVE (Microsoft and IBM, 1991), from memory."""
+    told: list[str] = []
+    seconds = []
+    for number, text in enumerate(["Soup on", "Soup on: simmer it until a spoon crushes the carrot"]):
+        file = tmp_path / f"{number}.wav"
+        speaker = Speaker(command_of(f"espeak-ng -w {file}{given}"), told.append)
+        speaker.say(text)
+        await finished(speaker)
+        with wave.open(str(file)) as sound:
+            seconds.append(sound.getnframes() / sound.getframerate())
+
+    assert told == []
+    assert 0.3 < seconds[0] < 3 < seconds[1] + 1.5
+    assert seconds[1] > 2 * seconds[0]
 
 
 async def test_on_standard_input_where_the_command_says_so(voice: Path, tmp_path: Path) -> None:

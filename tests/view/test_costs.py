@@ -53,6 +53,14 @@ def test_only_what_moves_or_breaks_is_told(host: Host, wish: Wish, lines: tuple[
     assert told(host, wish) == lines
 
 
+def test_a_course_that_comes_sooner_is_told_with_when_it_would_have_been_out(host: Host) -> None:
+    """The stew, 25 min longer, goes out at 19:05; 25 min less again, at 19:00."""
+    host.at("16:58")
+    host.wish(Lengthen(("stew",), 25))
+
+    assert told(host, Lengthen(("stew",), -25)) == ("Stew 19:00 instead of 19:05, on time",)
+
+
 def test_what_goes_past_its_limit_is_warned_of(host: Host) -> None:
     play(host, ("17:00", "chop"), ("17:20", "chop"), ("17:30", "stew"), ("18:30", "stew"))
     host.at("18:30")

@@ -1,6 +1,7 @@
 """Opening an evening: its log, its plan, and what must be mended first."""
 
 from collections.abc import Sequence
+from datetime import datetime
 
 
 def set_aside(name: str) -> str:
@@ -17,6 +18,15 @@ def evening_lost(path: str, why: str, answers: int) -> str:
 
 NO_LOG = "no run log: leaving the board forgets the evening"
 NO_LOG_LEFT = "No run log was kept, as asked."
+
+
+def day_of_month(at: datetime) -> str:
+    """`Sat 5 Dec`."""
+    return f"{at:%a} {at.day} {at:%b}"
+
+
+def opened_early(day: str, first: str, what: str, plan: str) -> str:
+    return f"The evening is {day}. First call {first}: {what}. To shop: platecall provisions {plan}"
 
 
 def go_on_from_log(plan: str, log: str) -> str:

@@ -72,7 +72,7 @@ def hot_food_cools_in_time(timed: Timed) -> list[Snag]:
     for slot in paths.steps():
         if not _is_hot(paths, say, slot):
             continue
-        for path in _paths_from(paths, slot, _Path()):
+        for path in _paths_from(paths, slot):
             if any(_wishes(paths, path)):
                 found = _too_slow(paths, say, slot, path)
                 if found is not None and found[0] > late.get(found[1], (0.0,))[0]:
@@ -91,14 +91,17 @@ def _is_hot(paths: Paths, say: Figures, slot: Slot) -> bool:
     return paths.spoils(slot) and (slot.cooks is not None or say.rules.danger_high.at_least(core.celsius))
 
 
-def _paths_from(paths: Paths, slot: Slot, before: _Path) -> Iterator[_Path]:
-    for taker in paths.takers(slot):
-        where = slot.keeping.where if slot.keeping is not None else "room"
-        path = before.and_then((minutes_between(slot, taker), where, None))
+def _paths_from(paths: Paths, slot: Slot) -> Iterator[_Path]:
+    waiting = [(slot, taker, _Path()) for taker in reversed(paths.takers(slot))]
+    while waiting:
+        maker, taker, before = waiting.pop()
+        where = maker.keeping.where if maker.keeping is not None else "room"
+        path = before.and_then((minutes_between(maker, taker), where, None))
         if taker.kind == "serve" or taker.lane in HOT_LANES or not paths.spoils(taker):
             yield path
         else:
-            yield from _paths_from(paths, taker, path.and_then((length(taker), paths.way(taker).where.place, taker)))
+            path = path.and_then((length(taker), paths.way(taker).where.place, taker))
+            waiting += [(taker, then, path) for then in reversed(paths.takers(taker))]
 
 
 def _wishes(paths: Paths, path: _Path) -> list[Cooling | None]:

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
+from board.base.in_turn import in_turn
 from board.checks.plan.figures import Figures
 from board.checks.plan.holding import most_days
 from board.checks.sheet.paths import HOT_LANES, Paths, length, minutes_between
@@ -48,14 +49,22 @@ class _Lives:
         self.known: dict[str, _Life] = {}
 
     def at_end_of(self, slot: Slot) -> _Life:
-        if slot.id not in self.known:
-            makers = [] if slot.fresh else self.paths.makers.get(slot.id, [])
-            before = [self.taken_up(maker, slot) for maker in makers if self.paths.spoils(maker)]
-            life = max(before, key=lambda each: each.days, default=_Life(slot.end if slot.fresh else slot.start))
-            work = self.paths.task(slot).work
-            thaws = work is not None and work.thaws is not None  # frozen food does not age
-            self.known[slot.id] = life if thaws else life.then(length(slot), self.paths.way(slot).where.place)
+        for id_ in in_turn(
+            slot.id, lambda taker: [each.id for each in self._before(self.paths.slots[taker])], self.known
+        ):
+            self.known[id_] = self._at_end_of(self.paths.slots[id_])
         return self.known[slot.id]
+
+    def _before(self, slot: Slot) -> list[Slot]:
+        makers = [] if slot.fresh else self.paths.makers.get(slot.id, [])
+        return [maker for maker in makers if self.paths.spoils(maker)]
+
+    def _at_end_of(self, slot: Slot) -> _Life:
+        before = [self.taken_up(maker, slot) for maker in self._before(slot)]
+        life = max(before, key=lambda each: each.days, default=_Life(slot.end if slot.fresh else slot.start))
+        work = self.paths.task(slot).work
+        thaws = work is not None and work.thaws is not None  # frozen food does not age
+        return life if thaws else life.then(length(slot), self.paths.way(slot).where.place)
 
     def taken_up(self, maker: Slot, taker: Slot) -> _Life:
         where = maker.keeping.where if maker.keeping is not None else None

@@ -11,6 +11,7 @@ from board.checks.sheet.timed import Timed
 from board.plan.edit.yaml_text import Layout, flow
 from board.plan.phrases.durations import short
 from board.plan.resolve.at_table import dish_spoils
+from board.plan.resolve.spoils import Spoils
 from board.plan.snag import About, Snag, Weight
 from board.sheet import said
 from board.sheet.exposure import Exposed
@@ -25,7 +26,7 @@ def dishes_are_eaten_in_time(timed: Timed) -> list[Snag]:
     for each in timed.clocks:
         if each.too_long and each.runs_out is not None:
             clock, loc = each.clock, paths.of_dish(each.clock.course, each.clock.dish)
-            by = dish_spoils(timed.file.plan, timed.file.filled, loc)
+            by = _spoils(timed, each)
             when = shared.day_and_clock(each.runs_out.astimezone(_zone(timed)))
             message = (
                 f"{clock.dish}: {short(each.out_minutes)} neither hot nor cold enough until it is eaten; "
@@ -92,7 +93,8 @@ def leftovers_are_put_away_in_time(timed: Timed) -> list[Snag]:
         )
         mend = _sooner(timed, away, Left(course.name, by, first))
         place = timed.file.places.of((*paths.of_course(course.name), "course"))
-        found.append(Snag("food 11", Weight.MIND, message, mend, place, safety=True))
+        source = _why(timed, [each for _, each in late])
+        found.append(Snag("food 11", Weight.MIND, message, mend, place, safety=True, source=source))
     return [*found, *_forgotten(timed, forgotten)]
 
 
@@ -119,7 +121,18 @@ def _forgotten(timed: Timed, forgotten: list[Left]) -> Iterator[Snag]:
         )
         mend = f"Add a job: `{job_line(timed.sheet, group)}`; shallow, into the fridge."
         place = timed.file.places.of((*paths.of_course(group[0].course), "course"))
-        yield Snag("food 11", Weight.MIND, message, mend, place, safety=True)
+        source = _why(timed, [each.first for each in group])
+        yield Snag("food 11", Weight.MIND, message, mend, place, safety=True, source=source)
+
+
+def _spoils(timed: Timed, each: DishClock) -> Spoils:
+    loc = timed.paths.of_dish(each.clock.course, each.clock.dish)
+    return dish_spoils(timed.file.plan, timed.file.filled, loc)
+
+
+def _why(timed: Timed, dishes: Iterable[DishClock]) -> str:
+    """What in them spoils, or is taken to."""
+    return "; ".join(dict.fromkeys(filter(None, (_spoils(timed, each).beside("") for each in dishes))))
 
 
 def dishes_without_ingredients_have_no_clock(timed: Timed) -> list[Snag]:

@@ -17,8 +17,9 @@ WINE = group(
     From.ALCOHOL, hidden=(A.SULPHITES, From.FININGS), fined=(A.EGGS, A.MILK),
 )  # fmt: skip
 CIDER = group(
-    "cider = dry cider = hard cider = apple cider, perry = pear cider", From.ALCOHOL, hidden=(A.SULPHITES, From.FININGS)
-)
+    "cider = dry cider = hard cider = apple cider, perry = pear cider",
+    From.ALCOHOL, hidden=(A.SULPHITES, From.FININGS), fined=(A.FISH,),
+)  # fmt: skip
 BEER = group(
     """beer = lager = ale = stout = dark beer = porter = pale ale = bitter beer = ipa = pilsner = pilsener, brown
     ale, shandy, mild ale""",
@@ -53,17 +54,19 @@ LIQUEURS = (
 WITHOUT_ALCOHOL = (
     *group("~alcohol free wine = ~non alcoholic wine = ~dealcoholised wine",
            hidden=(From.ALCOHOL, A.SULPHITES, From.FININGS), fined=(A.EGGS, A.MILK)),
-    *group("~alcohol free cider = ~non alcoholic cider", hidden=(From.ALCOHOL, A.SULPHITES, From.FININGS)),
+    *group("~alcohol free cider = ~non alcoholic cider", hidden=(From.ALCOHOL, A.SULPHITES, From.FININGS),
+           fined=(A.FISH,)),
     *group("~alcohol free beer = ~non alcoholic beer", A.BARLEY, hidden=(From.ALCOHOL, A.WHEAT)),
 )  # fmt: skip
 SOFT = group(
     """~ginger beer, ~root beer, ~ginger ale, ~cream soda, tonic water = tonic, tea = green tea = black tea,
-    coffee = ground coffee = espresso = coffee bean = instant coffee = decaf coffee, sparkling apple juice,
-    matcha, earl grey = earl grey tea, chamomile tea = rooibos = peppermint tea = mint tea, coffee granule,
-    espresso powder, tea bag, jasmine tea, bitter lemon""",
+    coffee = ground coffee = filter coffee = espresso = coffee bean = instant coffee = decaf coffee,
+    sparkling apple juice, matcha, earl grey = earl grey tea, chamomile tea = rooibos = peppermint tea = mint tea,
+    coffee granule, espresso powder, tea bag, jasmine tea, bitter lemon""",
 )  # fmt: skip
 SOFT_MIXED = (
-    *group("lemonade = lemon drink, cola, herbal tea, fruit tea, chai, grenadine, iced tea", made=True),
+    *group("""lemonade = lemon drink, cola, herbal tea = herbal tea bag, fruit tea = fruit tea bag, chai, grenadine,
+        iced tea""", made=True),
     *group("cordial, elderflower cordial, squash drink", hidden=(A.SULPHITES,), made=True),
     *group("horchata", hidden=(A.ALMONDS,), made=True),
     *group(

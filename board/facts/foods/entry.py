@@ -13,11 +13,12 @@ from board.facts.origins import Trait, with_what_follows
 RawClass = Literal["poultry", "ground meat", "whole cut", "fish", "eggs"]
 COMMON_PRACTICE = "common practice, no source"
 # Egg white (albumin) and casein used to clear a wine: named on an EU label if found in it. Isinglass and fish gelatine
-# are exempt there in wine and beer (Annex II, 4 (b)), so a fish allergy is not asked about; somebody who eats no
-# animals is, through `Origin.FININGS`. A US label need not name any of them.
+# are exempt there in wine and beer (Annex II, 4 (b)), so a fish allergy is not asked about; with cider and perry, which
+# are neither, it is. Somebody who eats no animals is asked about all, through `Origin.FININGS`. A US label need not
+# name any of them.
 FINED = (
-    "finings: an EU label names egg and milk, Regulation (EU) No 1169/2011, Annex II, and Implementing Regulation (EU) "
-    "No 579/2012; a US label need not; all from memory"
+    "finings: an EU label names egg, milk and, but for wine and beer, fish; Regulation (EU) No 1169/2011, Annex II, "
+    "and Implementing Regulation (EU) No 579/2012; a US label need not; all from memory"
 )
 # Reactions to pink peppercorns are reported in people allergic to cashews and pistachios.
 KIN = "one family of plants, Anacardiaceae; reactions are reported; common practice, from memory"

@@ -10,6 +10,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from typing import Literal
 
+from board.base.in_turn import in_turn
 from board.facts import deeds, workings
 from board.facts.food import raw_class
 from board.facts.mentions import mentioned
@@ -116,6 +117,7 @@ class _Dish:
                 self.takers[link.first].append(link.second)
         self.items = list(_items(dish, self.texts.values()))
         self.named = {id_: self._named_in(text) for id_, text in self.texts.items()}
+        self.lengths: dict[str, int] = {}
         self.enters = self._entries()
         self.held: dict[str, tuple[_Held, _Held]] = {}
 
@@ -154,7 +156,7 @@ class _Dish:
         while reached:
             for other in reached:
                 found[other] = None
-            reached = [more for other in reached for more in ways[other] if more not in found]
+            reached = list(dict.fromkeys(more for other in reached for more in ways[other] if more not in found))
         return list(found)
 
     # what enters where
@@ -191,7 +193,10 @@ class _Dish:
                 found[id_].append(_Item("", Spoiling("as it is", cooks), frozenset()))
 
     def _length(self, id_: str) -> int:
-        return 1 + max((self._length(taker) for taker in self.takers[id_]), default=0)
+        """Of its longest branch, in steps."""
+        for each in in_turn(id_, self.takers.__getitem__, self.lengths):
+            self.lengths[each] = 1 + max((self.lengths[taker] for taker in self.takers[each]), default=0)
+        return self.lengths[id_]
 
     def _entry(self, start: str, item: _Item) -> str:
         """The step from `start` on at which an unnamed food enters: the first that names no food or heats; cream and
@@ -215,16 +220,20 @@ class _Dish:
     # what happens in a step
 
     def _through(self, id_: str) -> tuple[_Held, _Held]:
-        if id_ not in self.held:
-            before: _Held = {}
-            for maker in self.makers[id_]:
-                for item, state in self._through(maker)[1].items():
-                    if item not in before or _RANK[state] > _RANK[before[item]]:
-                        before[item] = state
-            for item in (*self.named[id_], *self.enters[id_]):
-                before.setdefault(item, "cooked" if item.is_.ready else "raw")
-            self.held[id_] = before, self._worked(id_, before)
+        for each in in_turn(id_, self.makers.__getitem__, self.held):
+            before = self._before(each)
+            self.held[each] = before, self._worked(each, before)
         return self.held[id_]
+
+    def _before(self, id_: str) -> _Held:
+        before: _Held = {}
+        for maker in self.makers[id_]:
+            for item, state in self.held[maker][1].items():
+                if item not in before or _RANK[state] > _RANK[before[item]]:
+                    before[item] = state
+        for item in (*self.named[id_], *self.enters[id_]):
+            before.setdefault(item, "cooked" if item.is_.ready else "raw")
+        return before
 
     def _worked(self, id_: str, before: _Held) -> _Held:
         text, heats = self.texts[id_], self._heats(id_)

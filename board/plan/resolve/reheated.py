@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
 
+from board.base.in_turn import in_turn
 from board.facts import workings
 from board.facts.phrases import folded
 from board.plan.resolve.become import COLD, Become
@@ -78,14 +79,15 @@ class _Again:
         return self._after(id_).then(2 if place in COLD else 1 if place == "room" else 0)
 
     def _after(self, id_: str) -> _Past:
-        if id_ not in self.known:
-            node, become = self.steps[id_], self.found[id_]
-            text, before = folded(node.name), self._before(id_)
-            work = node.work
-            if become.heats and become.spoils:
-                self.known[id_] = _Past() if become.part and not before.cooked else _Past(cooked=True)
-            else:
-                place = work.where.place if work is not None and work.where is not None else ""
-                cold = place in COLD or (work is not None and work.cools is not None) or workings.CHILLS.search(text)
-                self.known[id_] = before.then(2 if cold else 0)
+        for each in in_turn(id_, lambda taker: self.makers.get(taker, []), self.known):
+            self.known[each] = self._done(self.steps[each], self.found[each], self._before(each))
         return self.known[id_]
+
+    def _done(self, node: Node, become: Become, before: _Past) -> _Past:
+        if become.heats and become.spoils:
+            return _Past() if become.part and not before.cooked else _Past(cooked=True)
+        work = node.work
+        place = work.where.place if work is not None and work.where is not None else ""
+        cools = work is not None and work.cools is not None
+        cold = place in COLD or cools or workings.CHILLS.search(folded(node.name))
+        return before.then(2 if cold else 0)

@@ -1,6 +1,6 @@
 """Who sits at the table, and for how long nobody of them gets up once a course is served. Pure."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from typing import TYPE_CHECKING
 
 from board.facts.sitting import SIT_HOT_MINUTES, SIT_MINUTES
@@ -32,16 +32,27 @@ def is_hot(course: Course, tasks: Mapping[str, "Task"], links: Sequence[Link]) -
     """Whether anything that is eaten comes to the table hot: heated last, and neither cooled nor left to stand."""
     eaten = {dish.dish for dish in course.dishes if dish.ingredients or "ingredients" not in dish.model_fields_set}
     own = {id_: task for id_, task in tasks.items() if task.node.course == course.course and task.node.dish in eaten}
-    return any(_comes_hot(last, own, links) for last in _before(serve_id(course.course), own, links))
+    makers: dict[str, list[str]] = {}  # whose results are taken up soon after they are done
+    for link in links:
+        if link.least < COLD_AFTER_MINUTES and link.first in own:
+            makers.setdefault(link.second, []).append(link.first)
+    waiting = list(makers.get(serve_id(course.course), []))
+    seen: set[str] = set()
+    while waiting:
+        id_ = waiting.pop()
+        if id_ in seen:
+            continue
+        seen.add(id_)
+        hot = _comes_hot(own[id_])
+        if hot:
+            return True
+        if hot is None:
+            waiting += makers.get(id_, [])
+    return False
 
 
-def _before(id_: str, own: Mapping[str, "Task"], links: Sequence[Link]) -> Iterator[str]:
-    """What is taken up soon after it is done."""
-    return (k.first for k in links if k.second == id_ and k.least < COLD_AFTER_MINUTES and k.first in own)
-
-
-def _comes_hot(id_: str, own: Mapping[str, "Task"], links: Sequence[Link]) -> bool:
-    task = own[id_]
+def _comes_hot(task: "Task") -> bool | None:
+    """None: as what it takes up."""
     on, work = task.ways[0].where, task.work
     keeps = work.keeps if work is not None else None
     if keeps is not None and keeps.where.hot:
@@ -53,4 +64,4 @@ def _comes_hot(id_: str, own: Mapping[str, "Task"], links: Sequence[Link]) -> bo
         return True
     if on.place in ("fridge", "freezer") or (work is not None and work.cools is not None):
         return False
-    return any(_comes_hot(each, own, links) for each in _before(id_, own, links))
+    return None

@@ -6,6 +6,7 @@ Part of `validate`; derived from the plan and the times of the slots, by the way
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from board.base.in_turn import in_turn
 from board.facts.rule_sets import rule_set
 from board.plan.load import PlanFile
 from board.plan.model.courses import Course, Dish
@@ -98,14 +99,25 @@ class StandsOut:
     def _through(self, id_: str, of: Perishable | None, known: _Known) -> Stood:
         """When that step is over. All that came into a step of the dish counts, be it of others; of what came into
         another dish's step, only what is the last of the dish asked for."""
-        every = of is None or self._is_of(of, id_)
-        if (id_, every) not in known:
-            makers = self.makers.get(id_, [])
-            if of is not None and not every:
-                makers = [each for each in makers if not self._is_of(of, each) or self._is_last(of, each)]
-            came = self._come(makers, id_, None if every else of, known)
-            known[id_, every] = self._and_meanwhile(id_, came or ({False: 0} if every else {}))
-        return known[id_, every]
+
+        def before(key: tuple[str, bool]) -> list[tuple[str, bool]]:
+            taker, every = key
+            return [(each, every or self._is_whole(each, of)) for each in self._counted(taker, None if every else of)]
+
+        asked = id_, self._is_whole(id_, of)
+        for taker, every in in_turn(asked, before, known):
+            within = None if every else of
+            came = self._come(self._counted(taker, within), taker, within, known)
+            known[taker, every] = self._and_meanwhile(taker, came or ({False: 0} if every else {}))
+        return known[asked]
+
+    def _is_whole(self, id_: str, of: Perishable | None) -> bool:
+        return of is None or self._is_of(of, id_)
+
+    def _counted(self, id_: str, of: Perishable | None) -> list[str]:
+        """The steps whose results it takes up that count."""
+        makers = self.makers.get(id_, [])
+        return makers if of is None else [m for m in makers if not self._is_of(of, m) or self._is_last(of, m)]
 
     def _and_meanwhile(self, id_: str, came: Stood) -> Stood:
         """Cooked through, what was raw begins anew; what was cooked before does not."""

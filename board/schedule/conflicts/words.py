@@ -14,9 +14,10 @@ def way_share(name: str, celsius: int) -> str:
 
 
 def way_bend(name: str, written: int, celsius: int, other: str, longer: int, *, in_fahrenheit: bool) -> str:
-    """`'roast the lamb': written 170 °C, set to 160 °C to share the oven with Gratin, 3 min longer`."""
+    """`'roast the lamb': written 170 °C, set to 160 °C to share the oven with Gratin, 3 min longer or a little
+    more`: see `facts.oven_bends.minutes_at`."""
     was, now = (in_both_scales(each, in_fahrenheit=in_fahrenheit)[in_fahrenheit] for each in (written, celsius))
-    minutes = f", {abs(longer)} min {'longer' if longer > 0 else 'shorter'}" if longer else ""
+    minutes = f", {abs(longer)} min {'longer' if longer > 0 else 'shorter'} or a little more" if longer else ""
     return f"'{name}': written {was}, set to {now} to share the oven with {other}{minutes}"
 
 

@@ -6,6 +6,7 @@ Each aim is a sum to minimise. Lateness, clocks and keeping are soft, so there i
 """
 
 from board.schedule.conflicts.violations import Kind, Violation
+from board.schedule.problem import NO_PLACE
 from board.schedule.solver.comfort import Ease
 from board.schedule.solver.days import Days
 from board.schedule.solver.library import cp_model
@@ -15,7 +16,6 @@ from board.schedule.solver.variables import JobVars, Variables
 
 # Prices of broken soft limits: ours.
 NOT_AT_ONCE = 10  # each minute between steps that should follow at once costs this many out of hours
-NO_PLACE = 30  # a result without its place costs this many minutes past its limit
 BEYOND_SLIP = 4  # each minute beyond the slip the host allows costs this many more
 
 

@@ -8,7 +8,7 @@ from collections.abc import Callable
 from datetime import datetime, timedelta
 
 from board.evening.decide import decide
-from board.evening.events import CallRaised
+from board.evening.events import CallRaised, OfferMade
 from board.evening.fold import fold_all
 from board.evening.forecast import Forecast
 from board.evening.state import State
@@ -72,5 +72,5 @@ class Advisor:
 
 
 def _answers(state: State) -> int:
-    """How many events there are besides raised calls: a new number means that something happened."""
-    return sum(not isinstance(event, CallRaised) for event in state.history)
+    """How many events there are besides raised calls and offers: a new number means that something happened."""
+    return sum(not isinstance(event, CallRaised | OfferMade) for event in state.history)

@@ -189,5 +189,5 @@ def offer_course(name: str, then: str, looks: str) -> str:
     return f"{name} {then} instead of {looks}"
 
 
-def offer_line(gains: list[str]) -> str:
-    return f"r: {', '.join(gains)}"
+def offer_line(brings: str) -> str:
+    return f"r: {brings}"

@@ -56,6 +56,10 @@ def told_later(name: str, minutes: int) -> str:
     return f"later: {name}, again in {minutes} min"
 
 
+def told_offered(brings: str) -> str:
+    return f"offered: {brings}"
+
+
 def told_note(text: str, about: str | None) -> str:
     return f"note on {about}: {text}" if about else f"note: {text}"
 

@@ -63,8 +63,10 @@ def slip_on_heat(names: str) -> str:
     return f"on the heat now: {names}. Take it off, turn the heat off"
 
 
-def cost_course(name: str, at: str, late: int) -> str:
-    return f"{name} {at}, {span(late)} late" if late else f"{name} {at}, on time"
+def cost_course(name: str, at: str, late: int, instead_of: str) -> str:
+    """`instead_of`: when it would go out otherwise, where that is later."""
+    when = f"{name} {at} instead of {instead_of}" if instead_of else f"{name} {at}"
+    return f"{when}, {span(late)} late" if late else f"{when}, on time"
 
 
 def cost_stands(name: str, stood: int, limit: int) -> str:

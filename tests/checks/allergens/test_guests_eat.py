@@ -477,13 +477,17 @@ def test_the_plans_that_come_along_leave_nothing_to_ask(name: str) -> None:
         ("Ines, no fish", "beer", "SAFE"),
         ("Ines, no peanuts", "white wine", "SAFE"),
         ("Ines, lactose-free", "white wine", "SAFE"),
+        ("Ines, no fish", "cider", "ASK"),
+        ("Ines, no fish", "perry", "ASK"),
+        ("Ines, no eggs", "cider", "SAFE"),
         ("Tomas, vegan", "white wine", "ASK"),
         ("Tomas, vegetarian", "beer", "ASK"),
     ],
 )
 def test_a_wine_may_be_cleared_with_egg_white_or_casein(guest: str, food: str, wanted: str) -> None:
     """Regulation (EU) No 1169/2011, Annex II, and Implementing Regulation (EU) No 579/2012: egg and milk are named
-    where they are found in a wine; isinglass is exempt in beer and wine, Annex II, 4 (b). From memory."""
+    where they are found in a wine; isinglass is exempt in beer and wine, Annex II, 4 (b), and cider is
+    neither. From memory."""
     assert verdict(guest, f"300 ml {food}") == wanted
 
 

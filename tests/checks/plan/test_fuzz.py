@@ -65,7 +65,7 @@ def cared_for(draw: st.DrawFn) -> str:
     return draw(mutated(text)) if draw(st.booleans()) else text
 
 
-def looked_over(text: str) -> None:
+def expect_findings_of(text: str) -> None:
     """Reads it; where it is a plan, runs every check that needs no timetable."""
     file = read_plan(text, "supper.yaml")
     if not isinstance(file, PlanFile):
@@ -82,14 +82,14 @@ def looked_over(text: str) -> None:
 @settings(often, max_examples=times(100))
 @given(cared_for())
 def test_every_check_ends_in_findings(text: str) -> None:
-    looked_over(text)
+    expect_findings_of(text)
 
 
 @pytest.mark.slow
 @settings(often, max_examples=10_000)
 @given(cared_for())
 def test_every_check_ends_in_findings_ten_thousand_times(text: str) -> None:
-    looked_over(text)
+    expect_findings_of(text)
 
 
 def test_the_small_plan_with_care_is_read() -> None:

@@ -132,6 +132,23 @@ def test_f11_the_first_deadline_of_a_courses_dishes_is_told() -> None:
         assert f"({dish})" in snag.message
 
 
+@pytest.mark.parametrize(
+    ("food", "spoils"),
+    [
+        ("55 g coffee", None),
+        ("55 g filter coffee, 8 herbal tea bags", None),
+        ("55 g coffee, 120 ml whole milk", "it spoils: whole milk"),  # FDA Food Code 1-201.10, from memory
+        ("55 g coffee, 8 petits zorbs", "zorbs', which is not known: taken to spoil"),
+    ],
+)
+def test_f11_coffee_is_put_away_only_for_what_spoils_in_it_which_is_told(food: str, spoils: str | None) -> None:
+    brewed = "          - {step: brew the coffee, takes: 10 min, keeps: 30 min}"
+    found = said(supper(brewed, eaten="60 min", dish="Coffee", food=f"ingredients: [{food}]"), "food 11")
+
+    assert [snag.weight.name for snag in found] == ([] if spoils is None else ["MIND"])
+    assert all(spoils in snag.render() for snag in found if spoils)
+
+
 @pytest.mark.parametrize(("wait", "wanted"), [(75, []), (76, ["MIND"])])
 def test_f11_platters_are_in_the_cold_as_the_clock_runs_out(wait: int, wanted: list[str]) -> None:
     """Out from 19:25, so until 21:25; the guests still eat."""

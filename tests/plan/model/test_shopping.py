@@ -18,7 +18,7 @@ from board.schedule.to_run_sheet import make_sheet
 from board.sheet import said
 from board.sheet.run_sheet import RunSheet
 from tests.conftest import HEAD
-from tests.plan.test_bad_plans import SOUND, only_this_is_told
+from tests.plan.test_bad_plans import SOUND, expect_only_this_told
 
 # Added to a sound plan at its end, where line 32 begins; then line:column, and words of the message or the mend.
 BAD = {
@@ -62,16 +62,16 @@ INSIDE = {
 @pytest.mark.parametrize(("line", "at", "code", "words"), BAD.values(), ids=BAD)
 def test_a_fault_is_told_with_its_place(line: str, at: str, code: str, words: str) -> None:
     last = "            takes: 30 min\n"
-    only_this_is_told(last, f"{last}{line}\n", at, code, words)
+    expect_only_this_told(last, f"{last}{line}\n", at, code, words)
 
 
 @pytest.mark.parametrize(("old", "new", "at", "words"), INSIDE.values(), ids=INSIDE)
 def test_a_fault_inside_is_told_with_its_place(old: str, new: str, at: str, words: str) -> None:
-    only_this_is_told(old, new, at, "plan 7", words)
+    expect_only_this_told(old, new, at, "plan 7", words)
 
 
 def test_what_a_job_needs_is_read_like_an_ingredient() -> None:
-    only_this_is_told(
+    expect_only_this_told(
         "takes: 30 min\n", "takes: 30 min\njobs: [{job: candles, supplies: candles}]\n", "32:33", "plan 7",
         "has no amount",
     )  # fmt: skip
