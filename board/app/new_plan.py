@@ -23,7 +23,7 @@ from board.files.plans import read_stdin, read_text
 from board.files.whole import write_new
 from board.importing.starter.answers import Answers, defaults, readers
 from board.importing.starter.menu import Menu, read_menu
-from board.importing.starter.menu_courses import Own, arrival_before, course_minutes, usual_way
+from board.importing.starter.menu_courses import arrival_before, course_minutes, usual_way
 from board.importing.starter.not_a_menu import NotAMenu
 from board.importing.starter.plan_text import menu_plan_text, plan_text
 from board.importing.ways import ways
@@ -33,6 +33,7 @@ from board.plan.phrases.when import clock_of, parse_zone
 
 Ask = Callable[[str], str]  # a prompt → what was typed; raises EOFError at the end
 Say = Callable[[str], object]
+Shelf = Callable[[str, int | None], list[str] | None]  # a name, eaters → `app.dishes.from_shelf`
 STDIN = "-"
 _OF_NO_PLACE = ("UTC", "Etc/UTC", "Etc/GMT", "GMT")
 
@@ -44,10 +45,10 @@ def new_plan(
     ask: Ask | None,
     say: Say,
     menu_file: Path | None = None,
-    own: Own | None = None,
+    own: Shelf | None = None,
 ) -> str:
     """Writes the plan and returns the message for the host. `given`: options by name, None if not used; `menu_file`: a
-    menu, `-` for standard input; `own`: dishes of the host's own. Raises Trouble."""
+    menu, `-` for standard input; `own`: dishes of the host's own, taken before any way. Raises Trouble."""
     if path is not None and (path.exists() or path.is_symlink()):
         raise Trouble(shared.is_there_already(one_line(path)))
     zone = machine_zone()
@@ -69,13 +70,14 @@ def new_plan(
 
 @dataclass(frozen=True)
 class Made:
-    """A plan of a menu, not yet written: its text, and as it is read. `assumed`: answers that nobody gave; `bare`:
-    dishes without a way."""
+    """A plan of a menu, not yet written: its text, and as it is read. `assumed`: answers that nobody gave; `kept`:
+    dishes of the host's own; `bare`: dishes without a way."""
 
     answers: Answers
     text: str
     file: PlanFile
     assumed: tuple[str, ...]
+    kept: tuple[str, ...]
     bare: tuple[str, ...]
 
 
@@ -87,7 +89,7 @@ def from_menu(
     zone: str | None,
     ask: Ask | None,
     say: Say,
-    own: Own | None = None,
+    own: Shelf | None = None,
 ) -> Made:
     """The plan of a menu called `name`. Raises Trouble, also where none can be made of it."""
     if given.get("guests") is not None and menu.guests:
@@ -96,16 +98,17 @@ def from_menu(
     known = {option for option, value in given.items() if value is not None} | {*menu.found, "courses", "zone"}
     assumed = tuple(each for each in readers(now.date()) if each not in known) if ask is None else ()
     dishes = [dish for course in menu.courses for dish in course.dishes]
-    mine = {dish: own(dish) for dish in dishes} if own is not None else {}
-    chosen = _chosen([dish for dish in dishes if mine.get(dish) is None], ask, say)
+    kept = {dish: lines for dish in dishes if own is not None and (lines := own(dish, answers.guests + 1)) is not None}
+    chosen = _chosen([dish for dish in dishes if dish not in kept], ask, say)
     try:
-        text = menu_plan_text(menu, answers, assumed, chosen.get, mine.get)
+        text = menu_plan_text(menu, answers, assumed, chosen.get, kept.get)
     except NotAMenu as wrong:
         raise Trouble(words.menu_wrong(name, wrong.line, one_line(wrong)), ExitCode.STOP) from None
     file = read_plan(text, name)
     if isinstance(file, list):
         raise Trouble(words.menu_no_plan(name, [snag.render() for snag in file]), ExitCode.STOP)
-    return Made(answers, text, file, assumed, tuple(dish for dish, way in chosen.items() if way is None))
+    bare = tuple(dish for dish, way in chosen.items() if way is None)
+    return Made(answers, text, file, assumed, tuple(kept), bare)
 
 
 def menu_in(path: Path, given: Mapping[str, str | None], today: date) -> Menu:
@@ -210,7 +213,7 @@ def _told(made: Made, menu: Menu, target: str) -> str:
     when = words.menu_when(answers.date, answers.arrive, answers.guests, answers.ovens, answers.rings)
     assumed = [(name, str(getattr(answers, name))) for name in made.assumed]
     quoted = shlex.quote(target)
-    return words.menu_written(target, quoted, when, courses, assumed, list(made.bare), list(menu.notes))
+    return words.menu_written(target, quoted, when, courses, assumed, list(made.kept), list(made.bare), list(menu.notes))
 
 
 def gather(

@@ -86,12 +86,15 @@ def menu_written(
     when: str,
     courses: list[str],
     assumed: list[tuple[str, str]],
+    kept: list[str],
     bare: list[str],
     notes: list[str],
 ) -> str:
     lines = [f"Written: {shown}", when, *(f"  {course}" for course in courses)]
     if assumed:
         lines.append(f"Assumed: {', '.join(f'{NEW_SAID[name]} {value}' for name, value in assumed)}")
+    if kept:
+        lines.append(f"From your shelf: {'; '.join(kept)}")
     if bare:
         lines.append(f"Nothing is known of how to make: {'; '.join(bare)}. Write their steps.")
     lines += notes
