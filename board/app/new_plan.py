@@ -18,6 +18,7 @@ from board.base import words as shared
 from board.base.errors import Trouble
 from board.base.exits import ExitCode
 from board.base.plain import one_line
+from board.checks.plan.every import check
 from board.files.paths import file_name
 from board.files.plans import read_stdin, read_text
 from board.files.whole import write_new
@@ -30,6 +31,7 @@ from board.importing.ways import ways
 from board.importing.ways.ways import Way
 from board.plan.load import PlanFile, read_plan
 from board.plan.phrases.when import clock_of, parse_zone
+from board.plan.snag import Weight
 
 Ask = Callable[[str], str]  # a prompt → what was typed; raises EOFError at the end
 Say = Callable[[str], object]
@@ -98,7 +100,8 @@ def from_menu(
     known = {option for option, value in given.items() if value is not None} | {*menu.found, "courses", "zone"}
     assumed = tuple(each for each in readers(now.date()) if each not in known) if ask is None else ()
     dishes = [dish for course in menu.courses for dish in course.dishes]
-    kept = {dish: lines for dish in dishes if own is not None and (lines := own(dish, answers.guests + 1)) is not None}
+    taken = {dish: own(dish, answers.guests + 1) for dish in dishes} if own is not None else {}
+    kept = {dish: lines for dish, lines in taken.items() if lines is not None}
     chosen = _chosen([dish for dish in dishes if dish not in kept], ask, say)
     try:
         text = menu_plan_text(menu, answers, assumed, chosen.get, kept.get)
@@ -213,7 +216,12 @@ def _told(made: Made, menu: Menu, target: str) -> str:
     when = words.menu_when(answers.date, answers.arrive, answers.guests, answers.ovens, answers.rings)
     assumed = [(name, str(getattr(answers, name))) for name in made.assumed]
     quoted = shlex.quote(target)
-    return words.menu_written(target, quoted, when, courses, assumed, list(made.kept), list(made.bare), list(menu.notes))
+    stopped = [snag for snag in check(made.file) if snag.weight is Weight.STOP]
+    unfit = [one_line(snag.message) for snag in stopped]
+    mends = list(dict.fromkeys(one_line(snag.mend) for snag in stopped))
+    return words.menu_written(
+        target, quoted, when, courses, assumed, list(made.kept), list(made.bare), list(menu.notes), unfit, mends
+    )
 
 
 def gather(

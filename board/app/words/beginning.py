@@ -89,7 +89,10 @@ def menu_written(
     kept: list[str],
     bare: list[str],
     notes: list[str],
+    unfit: list[str],
+    mends: list[str],
 ) -> str:
+    """`unfit`: what could hurt a guest as it is, with `mends`."""
     lines = [f"Written: {shown}", when, *(f"  {course}" for course in courses)]
     if assumed:
         lines.append(f"Assumed: {', '.join(f'{NEW_SAID[name]} {value}' for name, value in assumed)}")
@@ -98,6 +101,8 @@ def menu_written(
     if bare:
         lines.append(f"Nothing is known of how to make: {'; '.join(bare)}. Write their steps.")
     lines += notes
+    if unfit:
+        lines += ["Not fit to serve yet:", *(f"  {each}" for each in unfit), *mends]
     return "\n".join([*lines, f"Then see\n  platecall check {quoted}\n  platecall sheet {quoted}"])
 
 
