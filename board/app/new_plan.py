@@ -102,7 +102,8 @@ def from_menu(
     dishes = [dish for course in menu.courses for dish in course.dishes]
     taken = {dish: own(dish, answers.guests + 1) for dish in dishes} if own is not None else {}
     kept = {dish: lines for dish, lines in taken.items() if lines is not None}
-    chosen = _chosen([dish for dish in dishes if dish not in kept], ask, say)
+    kinds = {dish: course.kind for course in menu.courses for dish in course.dishes}
+    chosen = _chosen([dish for dish in dishes if dish not in kept], kinds, ask, say)
     try:
         text = menu_plan_text(menu, answers, assumed, chosen.get, kept.get)
     except NotAMenu as wrong:
@@ -171,22 +172,33 @@ def _line(number: int, ask: Ask, say: Say) -> str:
             say(words.new_wrong(one_line(wrong)))
 
 
-def _chosen(dishes: Sequence[str], ask: Ask | None, say: Say) -> dict[str, Way | None]:
-    """The way of each dish: by its words; where they say nothing, as the host says, or none."""
+def _chosen(dishes: Sequence[str], kinds: Mapping[str, str | None], ask: Ask | None, say: Say) -> dict[str, Way | None]:
+    """The way of each dish: by its words; where they say nothing, as the host says, or none. `kinds`: what the course
+    of each is in a meal."""
     found = {dish: usual_way(dish) for dish in dishes}
-    every = ways.all_ways()
-    unknown = [dish for dish, way in found.items() if way is None]
-    if ask is None or not unknown or not every:
+    by_kind: dict[str, list[Way]] = {}
+    for way in ways.all_ways():
+        by_kind.setdefault(way.course, []).append(way)
+    if ask is None or not by_kind:
         return found
-    say(words.ways_ask([way.name for way in every]))
-    say(words.WAYS_AFTER)
-    for dish in unknown:
-        found[dish] = _way_asked(dish, every, ask, say)
+    shown = ""
+    for dish in [dish for dish, way in found.items() if way is None]:
+        shown, found[dish] = _way_asked(dish, kinds.get(dish), by_kind, shown, ask, say)
     return found
 
 
-def _way_asked(dish: str, every: Sequence[Way], ask: Ask, say: Say) -> Way | None:
+def _way_asked(
+    dish: str, kind: str | None, by_kind: Mapping[str, list[Way]], shown: str, ask: Ask, say: Say
+) -> tuple[str, Way | None]:
+    """The kind whose ways are on the screen, `shown` so far, and the way; those of one kind at a time, as a terminal
+    has room for."""
+    order = list(by_kind)
+    now = next((each for each in (kind, shown, "main") if each is not None and each in by_kind), order[0])
     while True:
+        if now != shown:
+            say(words.ways_ask([way.name for way in by_kind[now]]))
+            say(words.ways_after(order[(order.index(now) + 1) % len(order)] if len(order) > 1 else ""))
+            shown = now
         try:
             typed = one_line(ask(words.way_of(one_line(dish))))
         except EOFError:
@@ -195,15 +207,19 @@ def _way_asked(dish: str, every: Sequence[Way], ask: Ask, say: Say) -> Way | Non
             say(words.new_wrong(one_line(wrong)))
             continue
         if not typed:
-            return None
+            return shown, None
+        if typed == "+":
+            now = order[(order.index(now) + 1) % len(order)]
+            continue
         if typed.isascii() and typed.isdecimal():
-            if 1 <= int(typed[:9]) <= len(every):
-                return every[int(typed) - 1]
+            if 1 <= int(typed[:9]) <= len(by_kind[now]):
+                return shown, by_kind[now][int(typed[:9]) - 1]
         else:
+            every = (way for several in by_kind.values() for way in several)
             named = next((way for way in every if way.name.casefold() == typed.casefold()), None)
             if (way := named or usual_way(f"{typed} {dish}")) is not None:
-                return way
-        say(words.way_unknown(typed, len(every)))
+                return shown, way
+        say(words.way_unknown(typed, len(by_kind[now])))
 
 
 def _told(made: Made, menu: Menu, target: str) -> str:

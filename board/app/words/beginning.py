@@ -44,7 +44,6 @@ NEW_GUESTS_AND_MENU = "--guests: the menu lists the guests already; leave one of
 BESIDE_ALONE = "--beside needs --menu: two menus are set beside each other"
 BESIDE_WRITES_NOTHING = "--beside writes nothing; leave the name of the plan away"
 LIMIT_ALONE = "--limit is for --beside"
-WAYS_AFTER = "A number or a word; enter leaves a dish without steps."
 
 
 def new_menu_line(number: int) -> str:
@@ -64,8 +63,13 @@ def menu_no_plan(name: str, snags: list[str]) -> str:
 
 
 def ways_ask(ways: list[str]) -> str:
-    numbered = "  ".join(f"{n} {way.replace(' ', chr(160))}" for n, way in enumerate(ways, start=1))
+    numbered = "  ".join(f"{n}{chr(160)}{way.replace(' ', chr(160))}" for n, way in enumerate(ways, start=1))
     return "What is done to it?\n" + fill(numbered, 78, break_long_words=False).replace(chr(160), " ")
+
+
+def ways_after(others: str) -> str:
+    more = f"; + shows the next course's ({others})" if others else ""
+    return f"A number or a word{more}; enter leaves it without steps."
 
 
 def way_of(dish: str) -> str:

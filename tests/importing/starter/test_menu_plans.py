@@ -240,3 +240,21 @@ def test_what_is_done_to_a_dish_is_asked_once_where_its_words_do_not_say(monkeyp
     assert found.assumed == ()  # enter took what stood in brackets
     assert shown.count("What is done to it?\n1 roasted  2 braised") == 1
     assert [line for line in shown if line.endswith("? ")] == ["swede? ", "swede? ", "leeks? ", "beets? ", "kale? "]
+
+
+def test_ways_are_shown_a_course_at_a_time_so_that_a_terminal_has_room() -> None:
+    typed, shown = ["", "", "", "", "", "", "+", "2", "1", "3"], list[str]()
+
+    def ask(prompt: str) -> str:
+        shown.append(prompt)
+        return typed.pop(0)
+
+    found = from_menu(
+        read_menu("Main: fish surprise; grey matter\nSweet: cloud nine", NOON.date()),
+        *("menu", {}, NOON, "Europe/Dublin", ask, shown.append),
+    )
+
+    lists = [line for line in shown if line.startswith("What is done")]
+    assert len(lists) == 4  # main, side, main again, sweet
+    assert all(len(each.splitlines()) <= 10 and max(map(len, each.splitlines())) <= 80 for each in lists)
+    assert found.bare == ()
