@@ -69,7 +69,7 @@ def ways_ask(ways: list[str]) -> str:
 
 def ways_after(others: str) -> str:
     more = f"; + shows the next course's ({others})" if others else ""
-    return f"A number or a word{more}; enter leaves it without steps."
+    return f"A number or a word{more}; enter leaves it bare."
 
 
 def way_of(dish: str) -> str:

@@ -95,11 +95,11 @@ ROAST_JOINT = Pattern(
             "Salt it well the day before if there is time; it goes back into the fridge uncovered."),
         in_oven(180, "roast the {it}", 75, 90, 115, own=True, shelf=16, tool="roasting tin",
             attended="3 min at the start, 2 min every 30 min, 3 min at the end", cooks=THE_FOOD,
-            look="the probe in the thickest part says so", keeps="15 min hot", uses=("onions", "thyme"),
+            look="the probe in the thickest part says so", keeps="10 min hot", uses=("onions", "thyme"),
                 how="Set it on the onions. The hours are for a joint of about 2 kg; for more eaters take "
                     "two. A probe in the thickest part decides, not the clock."),
-        left("rest the {it}", 15, 20, 25, best="30 min", keeps="40 min hot", how=REST),
-        by_hand("carve the {it}", 6, 8, 12, best="8 min", keeps="20 min hot",
+        left("rest the {it}", 15, 20, 25, best="20 min", keeps="30 min hot", how=REST),
+        by_hand("carve the {it}", 6, 8, 12, best="8 min", keeps="15 min hot",
             how="Across the grain, onto a warm dish; pour its juice over."),
     ),
 )
@@ -125,7 +125,7 @@ ROAST_BIRD = Pattern(
             look="juice from the thigh runs clear, the leg moves freely", keeps="10 min hot", uses=("onions", "thyme"),
                 how="Breast up on the onions, basted when you look in. A probe where the thigh meets the body "
                     "decides."),
-        left("rest the {it}", 12, 15, 20, best="25 min", keeps="30 min hot", how=REST),
+        left("rest the {it}", 12, 15, 20, best="20 min", keeps="25 min hot", how=REST),
         by_hand("carve the {it}", 8, 10, 14, best="8 min", keeps="15 min hot",
             how="Legs off first, then the breast in slices, onto a warm dish."),
     ),

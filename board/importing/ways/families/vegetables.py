@@ -146,8 +146,8 @@ GLAZED = Pattern(
     steps=(
         by_hand("peel and cut the {it}", 10, 12, 16, keeps="1 day in the fridge", perishable=False, uses=("{it}",)),
         on_ring("glaze the {it}", 20, 24, 30, own=True, tool="frying pan", rings=2,
-            attended="3 min at the start, 1 min every 8 min, 5 min at the end", look="soft to a knife, and they shine",
-            best="15 min", keeps="40 min on the stovetop, 1 ring", uses=("butter", "sugar", "{beside}", "salt"),
+            attended="3 min at the start, 1 min every 10 min, 4 min at the end", look="soft to a knife, and they shine",
+            best="40 min", keeps="40 min on the stovetop, 1 ring", uses=("butter", "sugar", "{beside}", "salt"),
             how="One layer, water to half their height, a lid until they are soft; then without, and shaken, until "
             "there is only a syrup."),
     ),
@@ -228,10 +228,11 @@ FRITTERS = Pattern(
     ingredients=a_head("15 g plain flour (baking), 1/4 eggs (dairy), 1/6 onions (veg), 3/4 tbsp sunflower oil "
         "(store cupboard), to taste salt"),
     steps=(
-        by_hand("grate and mix the {it} with the eggs", 14, 18, 24, keeps="30 min in the fridge", uses=("{it}",
+        by_hand("grate and mix the {it} with the eggs", 14, 18, 24, keeps="1 h in the fridge", uses=("{it}",
             "flour", "eggs", "onions", "salt")),
         on_ring("fry the fritters", 14, 18, 24, grows=True, rings=2, tool="frying pan", cooks="eggs",
-            look="gold and crisp on both sides, hot in the middle", best="10 min", keeps="25 min hot", uses=("oil",)),
+            look="gold and crisp on both sides, hot in the middle", best="15 min", keeps="45 min hot", uses=("oil",),
+            how="In one layer, not touching. They wait on a rack in a low oven, never under a lid."),
     ),
 )
 
