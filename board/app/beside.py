@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence
 from datetime import datetime
 from pathlib import Path
 
+from board.app.dishes import from_shelf
 from board.app.new_plan import from_menu, machine_zone, menu_in, shown, today_in
 from board.app.timetables import in_memory
 from board.base.plain import one_line
@@ -31,7 +32,7 @@ def _plan_of(path: Path, given: Mapping[str, str | None], now: datetime) -> Plan
         return read_plan_file(path)
     zone = machine_zone()
     menu = menu_in(path, given, today_in(given.get("zone") or zone, now))
-    return from_menu(menu, shown(path), given, now, zone, None, print).file
+    return from_menu(menu, shown(path), given, now, zone, None, print, from_shelf).file
 
 
 def _seen(name: str, path: Path, file: PlanFile, limit: float | None) -> Seen:

@@ -146,6 +146,7 @@ def dish(arguments: argparse.Namespace) -> int:
 
 def new(arguments: argparse.Namespace) -> int:
     """`new`: a new plan file, from a menu, options and answers; or two menus beside each other."""
+    from board.app.dishes import from_shelf
     from board.app.new_plan import new_plan
     from board.base.clock import WallClock
     from board.base.errors import Trouble
@@ -167,5 +168,6 @@ def new(arguments: argparse.Namespace) -> int:
     if arguments.limit is not None:
         raise Trouble(words.LIMIT_ALONE, ExitCode.USAGE)
     ask = input if has_terminal() else None
-    print(fitted(new_plan(arguments.file, given, WallClock().now(), ask, print, arguments.menu), sys.stdout))
+    now = WallClock().now()
+    print(fitted(new_plan(arguments.file, given, now, ask, print, arguments.menu, from_shelf), sys.stdout))
     return ExitCode.DONE

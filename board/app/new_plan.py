@@ -18,21 +18,24 @@ from board.base import words as shared
 from board.base.errors import Trouble
 from board.base.exits import ExitCode
 from board.base.plain import one_line
+from board.checks.plan.every import check
 from board.files.paths import file_name
 from board.files.plans import read_stdin, read_text
 from board.files.whole import write_new
 from board.importing.starter.answers import Answers, defaults, readers
 from board.importing.starter.menu import Menu, read_menu
-from board.importing.starter.menu_courses import Own, arrival_before, course_minutes, usual_way
+from board.importing.starter.menu_courses import arrival_before, course_minutes, usual_way
 from board.importing.starter.not_a_menu import NotAMenu
 from board.importing.starter.plan_text import menu_plan_text, plan_text
 from board.importing.ways import ways
 from board.importing.ways.ways import Way
 from board.plan.load import PlanFile, read_plan
 from board.plan.phrases.when import clock_of, parse_zone
+from board.plan.snag import Weight
 
 Ask = Callable[[str], str]  # a prompt → what was typed; raises EOFError at the end
 Say = Callable[[str], object]
+Shelf = Callable[[str, int | None], list[str] | None]  # a name, eaters → `app.dishes.from_shelf`
 STDIN = "-"
 _OF_NO_PLACE = ("UTC", "Etc/UTC", "Etc/GMT", "GMT")
 
@@ -44,10 +47,10 @@ def new_plan(
     ask: Ask | None,
     say: Say,
     menu_file: Path | None = None,
-    own: Own | None = None,
+    own: Shelf | None = None,
 ) -> str:
     """Writes the plan and returns the message for the host. `given`: options by name, None if not used; `menu_file`: a
-    menu, `-` for standard input; `own`: dishes of the host's own. Raises Trouble."""
+    menu, `-` for standard input; `own`: dishes of the host's own, taken before any way. Raises Trouble."""
     if path is not None and (path.exists() or path.is_symlink()):
         raise Trouble(shared.is_there_already(one_line(path)))
     zone = machine_zone()
@@ -69,13 +72,14 @@ def new_plan(
 
 @dataclass(frozen=True)
 class Made:
-    """A plan of a menu, not yet written: its text, and as it is read. `assumed`: answers that nobody gave; `bare`:
-    dishes without a way."""
+    """A plan of a menu, not yet written: its text, and as it is read. `assumed`: answers that nobody gave; `kept`:
+    dishes of the host's own; `bare`: dishes without a way."""
 
     answers: Answers
     text: str
     file: PlanFile
     assumed: tuple[str, ...]
+    kept: tuple[str, ...]
     bare: tuple[str, ...]
 
 
@@ -87,7 +91,7 @@ def from_menu(
     zone: str | None,
     ask: Ask | None,
     say: Say,
-    own: Own | None = None,
+    own: Shelf | None = None,
 ) -> Made:
     """The plan of a menu called `name`. Raises Trouble, also where none can be made of it."""
     if given.get("guests") is not None and menu.guests:
@@ -96,16 +100,19 @@ def from_menu(
     known = {option for option, value in given.items() if value is not None} | {*menu.found, "courses", "zone"}
     assumed = tuple(each for each in readers(now.date()) if each not in known) if ask is None else ()
     dishes = [dish for course in menu.courses for dish in course.dishes]
-    mine = {dish: own(dish) for dish in dishes} if own is not None else {}
-    chosen = _chosen([dish for dish in dishes if mine.get(dish) is None], ask, say)
+    taken = {dish: own(dish, answers.guests + 1) for dish in dishes} if own is not None else {}
+    kept = {dish: lines for dish, lines in taken.items() if lines is not None}
+    kinds = {dish: course.kind for course in menu.courses for dish in course.dishes}
+    chosen = _chosen([dish for dish in dishes if dish not in kept], kinds, ask, say)
     try:
-        text = menu_plan_text(menu, answers, assumed, chosen.get, mine.get)
+        text = menu_plan_text(menu, answers, assumed, chosen.get, kept.get)
     except NotAMenu as wrong:
         raise Trouble(words.menu_wrong(name, wrong.line, one_line(wrong)), ExitCode.STOP) from None
     file = read_plan(text, name)
     if isinstance(file, list):
         raise Trouble(words.menu_no_plan(name, [snag.render() for snag in file]), ExitCode.STOP)
-    return Made(answers, text, file, assumed, tuple(dish for dish, way in chosen.items() if way is None))
+    bare = tuple(dish for dish, way in chosen.items() if way is None)
+    return Made(answers, text, file, assumed, tuple(kept), bare)
 
 
 def menu_in(path: Path, given: Mapping[str, str | None], today: date) -> Menu:
@@ -165,22 +172,33 @@ def _line(number: int, ask: Ask, say: Say) -> str:
             say(words.new_wrong(one_line(wrong)))
 
 
-def _chosen(dishes: Sequence[str], ask: Ask | None, say: Say) -> dict[str, Way | None]:
-    """The way of each dish: by its words; where they say nothing, as the host says, or none."""
+def _chosen(dishes: Sequence[str], kinds: Mapping[str, str | None], ask: Ask | None, say: Say) -> dict[str, Way | None]:
+    """The way of each dish: by its words; where they say nothing, as the host says, or none. `kinds`: what the course
+    of each is in a meal."""
     found = {dish: usual_way(dish) for dish in dishes}
-    every = ways.all_ways()
-    unknown = [dish for dish, way in found.items() if way is None]
-    if ask is None or not unknown or not every:
+    by_kind: dict[str, list[Way]] = {}
+    for way in ways.all_ways():
+        by_kind.setdefault(way.course, []).append(way)
+    if ask is None or not by_kind:
         return found
-    say(words.ways_ask([way.name for way in every]))
-    say(words.WAYS_AFTER)
-    for dish in unknown:
-        found[dish] = _way_asked(dish, every, ask, say)
+    shown = ""
+    for dish in [dish for dish, way in found.items() if way is None]:
+        shown, found[dish] = _way_asked(dish, kinds.get(dish), by_kind, shown, ask, say)
     return found
 
 
-def _way_asked(dish: str, every: Sequence[Way], ask: Ask, say: Say) -> Way | None:
+def _way_asked(
+    dish: str, kind: str | None, by_kind: Mapping[str, list[Way]], shown: str, ask: Ask, say: Say
+) -> tuple[str, Way | None]:
+    """The kind whose ways are on the screen, `shown` so far, and the way; those of one kind at a time, as a terminal
+    has room for."""
+    order = list(by_kind)
+    now = next((each for each in (kind, shown, "main") if each is not None and each in by_kind), order[0])
     while True:
+        if now != shown:
+            say(words.ways_ask([way.name for way in by_kind[now]]))
+            say(words.ways_after(order[(order.index(now) + 1) % len(order)] if len(order) > 1 else ""))
+            shown = now
         try:
             typed = one_line(ask(words.way_of(one_line(dish))))
         except EOFError:
@@ -189,15 +207,19 @@ def _way_asked(dish: str, every: Sequence[Way], ask: Ask, say: Say) -> Way | Non
             say(words.new_wrong(one_line(wrong)))
             continue
         if not typed:
-            return None
+            return shown, None
+        if typed == "+":
+            now = order[(order.index(now) + 1) % len(order)]
+            continue
         if typed.isascii() and typed.isdecimal():
-            if 1 <= int(typed[:9]) <= len(every):
-                return every[int(typed) - 1]
+            if 1 <= int(typed[:9]) <= len(by_kind[now]):
+                return shown, by_kind[now][int(typed[:9]) - 1]
         else:
+            every = (way for several in by_kind.values() for way in several)
             named = next((way for way in every if way.name.casefold() == typed.casefold()), None)
             if (way := named or usual_way(f"{typed} {dish}")) is not None:
-                return way
-        say(words.way_unknown(typed, len(every)))
+                return shown, way
+        say(words.way_unknown(typed, len(by_kind[now])))
 
 
 def _told(made: Made, menu: Menu, target: str) -> str:
@@ -210,7 +232,12 @@ def _told(made: Made, menu: Menu, target: str) -> str:
     when = words.menu_when(answers.date, answers.arrive, answers.guests, answers.ovens, answers.rings)
     assumed = [(name, str(getattr(answers, name))) for name in made.assumed]
     quoted = shlex.quote(target)
-    return words.menu_written(target, quoted, when, courses, assumed, list(made.bare), list(menu.notes))
+    stopped = [snag for snag in check(made.file) if snag.weight is Weight.STOP]
+    unfit = [one_line(snag.message) for snag in stopped]
+    mends = list(dict.fromkeys(one_line(snag.mend) for snag in stopped))
+    return words.menu_written(
+        target, quoted, when, courses, assumed, list(made.kept), list(made.bare), list(menu.notes), unfit, mends
+    )
 
 
 def gather(

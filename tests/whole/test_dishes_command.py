@@ -7,6 +7,8 @@ import pytest
 from board.app.dishes import from_shelf
 from board.base.exits import ExitCode
 from board.files.paths import logs_folder
+from board.files.plans import plan_in
+from board.plan.model.courses import Dish
 from tests.whole.conftest import Run
 from tests.whole.test_lessons_command import PLAN, live
 
@@ -128,3 +130,22 @@ def test_the_shelf_as_a_menu_asks_it(run: Run, plan: Path) -> None:
     assert lines is not None
     assert lines[0] == "- dish: Leek soup"
     assert from_shelf("no such", 6) is None
+
+
+def test_a_new_menu_takes_from_the_shelf_first_and_says_so(run: Run, plan: Path, home: Path) -> None:
+    run("dishes", "keep", str(plan), "leek soup")
+    (home / "menu.txt").write_text("19 Dec 18:30, 6 guests: Ada, 5 others\nStarter: LEEK soup\nMain: beef stew\n")
+
+    code, out, err = run("new", str(home / "later.yaml"), "--menu", str(home / "menu.txt"), "--zone", "Europe/Dublin")
+
+    assert (code, err) == (0, "")
+    assert "From your shelf: LEEK soup\n" in out
+    written = plan_in((home / "later.yaml").read_text(encoding="utf-8"), home / "later.yaml").plan
+    soup = written.courses[0].dishes[0]
+    assert soup.dish == "Leek soup"
+    assert [step.step for step in soup.steps] == [step.step for step in kept_soup(plan).steps]
+    assert written.guest_count == 7
+
+
+def kept_soup(plan: Path) -> Dish:
+    return plan_in(plan.read_text(encoding="utf-8"), plan).plan.courses[0].dishes[0]

@@ -44,7 +44,6 @@ NEW_GUESTS_AND_MENU = "--guests: the menu lists the guests already; leave one of
 BESIDE_ALONE = "--beside needs --menu: two menus are set beside each other"
 BESIDE_WRITES_NOTHING = "--beside writes nothing; leave the name of the plan away"
 LIMIT_ALONE = "--limit is for --beside"
-WAYS_AFTER = "A number or a word; enter leaves a dish without steps."
 
 
 def new_menu_line(number: int) -> str:
@@ -64,8 +63,13 @@ def menu_no_plan(name: str, snags: list[str]) -> str:
 
 
 def ways_ask(ways: list[str]) -> str:
-    numbered = "  ".join(f"{n} {way.replace(' ', chr(160))}" for n, way in enumerate(ways, start=1))
+    numbered = "  ".join(f"{n}{chr(160)}{way.replace(' ', chr(160))}" for n, way in enumerate(ways, start=1))
     return "What is done to it?\n" + fill(numbered, 78, break_long_words=False).replace(chr(160), " ")
+
+
+def ways_after(others: str) -> str:
+    more = f"; + shows the next course's ({others})" if others else ""
+    return f"A number or a word{more}; enter leaves it bare."
 
 
 def way_of(dish: str) -> str:
@@ -86,15 +90,23 @@ def menu_written(
     when: str,
     courses: list[str],
     assumed: list[tuple[str, str]],
+    kept: list[str],
     bare: list[str],
     notes: list[str],
+    unfit: list[str],
+    mends: list[str],
 ) -> str:
+    """`unfit`: what could hurt a guest as it is, with `mends`."""
     lines = [f"Written: {shown}", when, *(f"  {course}" for course in courses)]
     if assumed:
         lines.append(f"Assumed: {', '.join(f'{NEW_SAID[name]} {value}' for name, value in assumed)}")
+    if kept:
+        lines.append(f"From your shelf: {'; '.join(kept)}")
     if bare:
         lines.append(f"Nothing is known of how to make: {'; '.join(bare)}. Write their steps.")
     lines += notes
+    if unfit:
+        lines += ["Not fit to serve yet:", *(f"  {each}" for each in unfit), *mends]
     return "\n".join([*lines, f"Then see\n  platecall check {quoted}\n  platecall sheet {quoted}"])
 
 

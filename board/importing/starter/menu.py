@@ -294,13 +294,18 @@ class _Reading:
         low, high = LIMITS["guests"]
         if listed > high:
             raise NotAMenu(self._head.guests_line, words.new_not_a_number(str(listed), low, high))
-        if not listed:
+        every = self._head.guests.of_all
+        if not listed and not every:
             return ()
+        if every and not (listed or said):
+            raise NotAMenu(self._head.guests_line, words.menu_all_of_how_many(every[0]))
         found["guests"] = max(listed, said or 0)
         if said is not None and listed > said:
             raise NotAMenu(self._head.guests_line, words.menu_guests_differ(said, listed))
         more = found["guests"] - listed
-        return (*self._head.guests.entries, *([f"{more} other{'s' if more > 1 else ''}"] if more else []))
+        rest = "other" if listed else "guest"
+        entries = (*self._head.guests.entries, *([f"{more} {rest}{'s' if more > 1 else ''}"] if more else []))
+        return tuple(", ".join([entry, *every]) for entry in entries)
 
 
 def _put_together(read: list[Open], notes: list[str], *, anything: bool) -> list[MenuCourse]:

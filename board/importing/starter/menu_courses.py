@@ -89,8 +89,13 @@ def courses_of(
             when += f"  {words.ASSUMED}"
         keys = "".join(f"{key}\n" for key in _keys(course, at.eaters))
         eaten = EATEN.get(course.kind or "", EATEN["starter"])
-        found.append(Course(course.name, eaten, "\n".join(lines) + "\n", keys, course.kind != "drink", when))
+        found.append(Course(course.name, eaten, "\n".join(lines) + "\n", keys, _spoils(course, lines), when))
     return found
+
+
+def _spoils(course: MenuCourse, lines: Sequence[str]) -> bool:
+    """Drinks only with what they have of milk and cream."""
+    return course.kind != "drink" or any("(dairy)" in line for line in lines)
 
 
 def _dish(dish: str, at: ways.Setting, choose: Choose, own: Own | None) -> list[str]:

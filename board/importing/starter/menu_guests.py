@@ -22,6 +22,10 @@ _IN_WORDS = re.compile(rf"(?:{'|'.join(_NUMBERS)})(?=\s)", re.IGNORECASE)
 _ALONE_COUNT = re.compile(r"(?P<n>\d+)\s+(?:of\s+(?:them|whom)\s+)?(?:is|are)\s+(?P<what>.+)", re.IGNORECASE)
 
 
+_EVERY = re.compile(
+    r"(?:(?:they|we) are )?(?:all|every(?:one|body))(?:\s+(?:of (?:them|us)|(?:is|are|eats?)\b))*,?\s+(.+)",
+    re.IGNORECASE,
+)
 _SAYS_SO = re.compile(
     r"allerg|intoleran|co?eliac|anaphyla|epi[- ]?pen|\bsevere|"
     r"\b(?:can'?t|cannot|does\s?n[o']t|won'?t|must\s?n[o']t)\s+(?:have|eat)\b",
@@ -56,6 +60,7 @@ class GuestList:
     """Entries in the menu's order, each of which `parse_guest` reads."""
 
     entries: list[str] = field(default_factory=list)
+    of_all: list[str] = field(default_factory=list)  # needs of every guest: `all vegetarian`
 
     def add(self, pieces: list[str]) -> None:
         """Takes pieces between commas: a guest each, or a need of the guest before. Raises ValueError."""
@@ -64,7 +69,9 @@ class GuestList:
                 raise ValueError(words.menu_guest_too_long(LONGEST_PIECE))
             if not re.search(r"\w", piece) or _HOST.fullmatch(piece) or piece.casefold() in _NOBODY:
                 continue
-            if stands_alone(piece) or (self.entries and _is_slip(piece)):
+            if (every := _EVERY.fullmatch(piece)) and stands_alone(every[1]):
+                self.of_all.append(every[1])
+            elif stands_alone(piece) or (self.entries and _is_slip(piece)):
                 if not self.entries:
                     raise ValueError(words.menu_whose(piece))
                 self._grow(len(self.entries) - 1, piece)

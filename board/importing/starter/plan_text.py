@@ -143,7 +143,7 @@ def _courses(chosen: list[Course], first: int, eaters: int) -> Iterator[str]:
 def _when_put_away(course: Course) -> str:
     """After its clearing; what is eaten standing is cleared later, so soon after it is eaten."""
     if "standing: yes" not in course.keys:
-        return f"clear {course.name}, at most 20 min"
+        return f"clear {course.name}, at most 30 min"
     eaten = int(course.eaten.split()[-2])
     return f"serve {course.name}, at least {eaten} min, at most {eaten + 40} min"
 

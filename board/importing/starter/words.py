@@ -177,6 +177,10 @@ def menu_need(said: str) -> str:
     )
 
 
+def menu_all_of_how_many(need: str) -> str:
+    return f"all {need}: say how many guests there are, for example 8 guests, all {need}"
+
+
 def menu_guest_too_long(most: int) -> str:
     return f"a guest has at most {most} characters; put a semicolon between guests"
 

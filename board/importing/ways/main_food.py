@@ -75,6 +75,9 @@ _A_HEAD = {
     "mussel": 400,
     "clam": 350,
     "veal shin": 300,
+    "leg of lamb": 330,  # with its bone, as the two below
+    "lamb shoulder": 380,
+    "rib of beef": 400,
 }
 # Grams of a piece, for what nobody buys by weight.
 _PIECE_GRAMS = {
@@ -133,6 +136,7 @@ def foods_in(dish: str, done: Sequence[tuple[str, ...]], forms: Sequence[tuple[s
     which count as foods only after the others."""
     taken = {word for phrase in done for word in phrase} - _SAYS_READY
     shapes = {word for phrase in forms if len(phrase) == 1 for word in phrase}
+    dish = _SQUASH.sub(r"\1winter squash", dish)
     passes = (taken | (FORMS - _ALSO_FOODS) | shapes, taken | (FORMS - _ALSO_FOODS), taken)
     found: dict[str, NamedFood] = {}
     first = (*_read(_COMPOUND.sub(r"\1", dish), passes[0]), *_read(dish, passes[0]))
@@ -143,6 +147,9 @@ def foods_in(dish: str, done: Sequence[tuple[str, ...]], forms: Sequence[tuple[s
     return tuple(found.values())
 
 
+_SQUASH = re.compile(
+    r"^((?:roast(?:ed)?|baked|spiced|stuffed|creamy)\s+|)squash\b", re.IGNORECASE
+)  # orange squash is drunk
 _COMPOUND = re.compile(r"\b\w+-(\w+ed)\b")  # beetroot-cured salmon is salmon first
 
 

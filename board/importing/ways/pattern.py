@@ -23,7 +23,8 @@ class Step:
 
     `heat`: the oven's °C; `shelf`: eaters that one oven shelf feeds. `rings`: at most, for a full table. `grows`:
     whether its minutes grow with the eaters. `own`: the dish's food has its own minutes. `moist`: a ring does where
-    there is no oven. `uses`: words of the ingredient lines that go in here; `leaves`: what it leaves over, a head.
+    there is no oven. `uses`: words of the ingredient lines that go in here, `{it}` for the food, `{beside}` for what
+    the name gives beside it; `leaves`: what it leaves over, a head.
     """
 
     name: str

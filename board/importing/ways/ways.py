@@ -28,6 +28,7 @@ from board.plan.phrases.durations import short
 MOST_SHELVES = 2  # of an oven that nobody has described, as the plan assumes
 LONGEST_FOOD = 40
 VEGETABLES = "200 g vegetables (veg)"  # a head, where the name only says that there is no meat in it
+BESIDE = "{beside}"
 _BY_NAME = {pattern.name: pattern for pattern in PATTERNS}
 
 
@@ -168,10 +169,14 @@ class _Writer:
             yield f"    - {scalar(self.main)}" + ("" if self.known is not None else f"  # {words.WAY_FOOD_UNKNOWN}")
         yield from (f"    - {scalar(line)}" for line in self.others)
         for food in self.beside:
-            yield f"    - {scalar(beside_line(food, self.at.eaters))}  # {words.WAY_FOOD_BESIDE}"
+            yield f"    - {scalar(beside_line(food, self.at.eaters))}  # {self._beside_said()}"
         yield "  steps:"
         for step in self.pattern.steps:
             yield from self._step(step)
+
+    def _beside_said(self) -> str:
+        placed = any(BESIDE in step.uses for step in self.pattern.steps)
+        return words.WAY_FOOD_FROM_NAME if placed else words.WAY_FOOD_BESIDE
 
     def _step(self, step: Step) -> Iterator[str]:
         yield f"    - step: {scalar(self._said(step.name))}"
@@ -244,6 +249,8 @@ class _Writer:
         own = self.known.kind if self.known is not None else ""
         if step.cooks == THE_FOOD:
             return hottest(own)
+        if self.plain and step.cooks and step.cooks != "eggs":
+            return "eggs" if any(holds(stems(line), ("egg",)) for line in self.others) else None
         return hottest(step.cooks, own) if step.cooks else None
 
     def _uses(self, step: Step) -> list[str]:
@@ -251,6 +258,8 @@ class _Writer:
         for wanted in step.uses:
             if wanted == "{it}":
                 found += [_without_section(self.main)]
+            elif wanted == BESIDE:
+                found += [_without_section(beside_line(food, self.at.eaters)) for food in self.beside]
             else:
                 found += [_without_section(line) for line in self.others if holds(stems(line), stems(wanted))]
         return [line for line in dict.fromkeys(found) if not line.startswith("to taste")]

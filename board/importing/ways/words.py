@@ -2,6 +2,7 @@
 
 WAY_UNKNOWN = "nothing is known of how it is made: write its steps"
 WAY_FOOD_UNKNOWN = "the name does not say: write what goes in"
+WAY_FOOD_FROM_NAME = "from the name"
 WAY_FOOD_BESIDE = "from the name: say at which step it goes in"
 LONGEST_NAME = 80  # of a dish that its step still names
 AN_OVEN = "an oven"

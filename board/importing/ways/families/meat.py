@@ -17,7 +17,7 @@ from board.importing.ways.pattern import (
 )
 
 MEAT = frozenset({"poultry", "whole cut"})
-REST = "Rest it uncovered where it is warm; the middle goes on getting hotter, and the juice stays in."
+REST = "Where it is warm, loosely covered if it waits; the middle goes on getting hotter, and the juice stays in."
 
 BRAISED = Pattern(
     name="braised", course="main", done=listed("braised, braise, slow cooked, slow-cooked, confit"),
@@ -98,7 +98,7 @@ ROAST_JOINT = Pattern(
             look="the probe in the thickest part says so", keeps="10 min hot", uses=("onions", "thyme"),
                 how="Set it on the onions. The hours are for a joint of about 2 kg; for more eaters take "
                     "two. A probe in the thickest part decides, not the clock."),
-        left("rest the {it}", 15, 20, 25, best="20 min", keeps="20 min hot", how=REST),
+        left("rest the {it}", 15, 20, 25, best="20 min", keeps="30 min hot", how=REST),
         by_hand("carve the {it}", 6, 8, 12, best="8 min", keeps="15 min hot",
             how="Across the grain, onto a warm dish; pour its juice over."),
     ),
@@ -125,7 +125,7 @@ ROAST_BIRD = Pattern(
             look="juice from the thigh runs clear, the leg moves freely", keeps="10 min hot", uses=("onions", "thyme"),
                 how="Breast up on the onions, basted when you look in. A probe where the thigh meets the body "
                     "decides."),
-        left("rest the {it}", 12, 15, 20, best="20 min", keeps="20 min hot", how=REST),
+        left("rest the {it}", 12, 15, 20, best="20 min", keeps="25 min hot", how=REST),
         by_hand("carve the {it}", 8, 10, 14, best="8 min", keeps="15 min hot",
             how="Legs off first, then the breast in slices, onto a warm dish."),
     ),
@@ -284,14 +284,14 @@ MEAT_PIE = Pattern(
         chilled("rest the pastry cold", 45, 60, 75, keeps="2 days in the fridge"),
         on_ring("simmer the {it} for the filling", 45, 60, 80, own=True, after="nothing", tool="big pot",
             attended="15 min at the start, 2 min every 20 min, 2 min at the end", cooks=THE_FOOD,
-            look="tender, and thick enough to stand on a plate", keeps="20 min hot", uses=("{it}", "onions", "carrots",
-            "stock", "thyme")),
+            look="tender, and thick enough to stand on a plate", keeps="20 min hot", uses=("{it}", "{beside}",
+            "onions", "carrots", "stock", "thyme")),
         cooled("filling", 4),
         by_hand("line and fill the pie", 11, 13, 17, after="rest the pastry cold, cool the filling in ice water",
             keeps="12 h in the fridge", uses=("eggs",), how="The filling has to be cold. Seal the lid, cut a hole "
             "for the steam, brush with egg."),
         in_oven(190, "bake the pie", 45, 50, 60, shelf=8, reheats=True, until="74 C",
-            look="deep gold, filling bubbles in the hole", best="20 min", keeps="30 min hot"),
+            look="deep gold, filling bubbles in the hole", best="30 min", keeps="45 min hot"),
     ),
 )
 
@@ -344,7 +344,7 @@ TERRINE = Pattern(
     ingredients=a_head("40 g minced pork (butcher), 1/8 onions (veg), 1/8 eggs (dairy), 1/8 bunches thyme (veg), "
         "1/16 cloves garlic (veg), to taste salt, to taste black pepper (store cupboard), 200 g ice (drinks)"),
     steps=(
-        by_hand("chop and mix the meat for the terrine", 18, 22, 28, keeps="1 day in the fridge", uses=("{it}", "pork",
+        by_hand("chop and mix the {it} for the terrine", 18, 22, 28, keeps="1 day in the fridge", uses=("{it}", "pork",
             "onions", "eggs", "thyme", "garlic", "salt", "pepper")),
         in_oven(165, "bake the terrine in a water bath", 75, 90, 105, shelf=12,
             attended="6 min at the start, 2 min every 45 min, 3 min at the end", cooks="poultry",

@@ -66,9 +66,10 @@ DIP = Pattern(
         "flatbread (bakery), to taste salt"),
     steps=(
         by_hand("blend the {it} for the dip", 10, 12, 16, tool="stick blender", keeps="1 day in the fridge", uses=(
-            "{it}", "oil", "lemons", "garlic", "salt")),
+            "{it}", "oil", "lemons", "garlic", "salt"), how="What is not eaten raw, as beetroot, beans and "
+            "aubergine, is cooked and cold, or bought so."),
         by_hand("put the dip in bowls and cut the bread", 5, 6, 8, best="45 min", keeps="1 h in the room", uses=(
-            "flatbread",)),
+            "flatbread", "{beside}")),
     ),
 )
 
@@ -112,7 +113,8 @@ HOT_SOUP = Pattern(
     ingredients=a_head("1/6 onions (veg), 60 g potatoes (veg), 5 g butter (dairy), 200 ml vegetable stock (store "
         "cupboard), to taste salt, 250 g ice (drinks)"),
     steps=(
-        by_hand("cut the {it} and onions", 10, 13, 18, keeps="1 day in the fridge", perishable=None, uses=("{it}",)),
+        by_hand("cut the {it} and onions", 10, 13, 18, keeps="1 day in the fridge", perishable=None, uses=("{it}",
+            "{beside}")),
         on_ring("simmer the soup", 28, 32, 38, own=True, tool="big pot",
             attended="6 min at the start, 1 min every 15 min, 1 min at the end", cooks=THE_FOOD,
             look="a spoon crushes what is in it", keeps="30 min hot", uses=("onions", "potatoes", "butter", "stock",

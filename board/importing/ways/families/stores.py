@@ -50,13 +50,21 @@ DRESSING = Pattern(
 )
 
 HERB_SAUCE = Pattern(
-    name="herb sauce", course="side", words=listed("pesto, salsa verde, chimichurri, mint sauce, green sauce, "
+    name="herb sauce", course="side", words=listed("pesto, salsa verde, chimichurri, green sauce, "
         "gremolata, herb oil, zhoug, persillade, horseradish sauce, tartare sauce, yoghurt sauce, yogurt sauce, "
         "raita, sauce gribiche, tahini sauce"), food="",
     ingredients=a_head("1/4 bunches parsley (veg), 1 tbsp olive oil (store cupboard), 1/4 tbsp capers (store "
         "cupboard), 1/12 lemons (veg), to taste salt"),
     steps=(by_hand("chop the herbs and stir the sauce", 8, 10, 14, keeps="6 h in the fridge", best="8 h", uses=(
         "parsley", "oil", "capers", "lemons", "salt")),),
+)
+
+MINT_SAUCE = Pattern(
+    name="mint sauce", course="side", words=listed("mint sauce"), food="",
+    ingredients=a_head("6 g mint (veg), 1 tbsp white wine vinegar (store cupboard), 3 g sugar (baking), to taste salt"),
+    steps=(by_hand("chop the mint and stir the sauce", 6, 8, 11, keeps="1 day in the fridge", best="8 h",
+        perishable=False, uses=("mint", "vinegar", "sugar", "salt"), how="Two spoons of hot water on the mint and "
+        "sugar first, then the vinegar; half an hour draws it."),),
 )
 
 MAYONNAISE = Pattern(
@@ -105,9 +113,10 @@ GRAVY = Pattern(
     ingredients=a_head("90 ml chicken stock (store cupboard), 5 g plain flour (baking), 5 g butter (dairy), 1/12 "
         "onions (veg), to taste salt"),
     steps=(on_ring("boil down the stock and thicken the gravy", 20, 25, 32, tool="small pot",
-        attended="7 min at the start, 1 min every 8 min, 3 min at the end", look="coats a spoon", best="20 min",
-        keeps="40 min hot", uses=("stock", "flour", "butter", "onions", "salt"), how="Brown the onions in butter, "
-        "stir in the flour, then the stock by degrees; the juice of a roast goes in at the end."),),
+        attended="7 min at the start, 1 min every 8 min, 3 min at the end", look="coats a spoon", best="1 h",
+        keeps="2 h on the stovetop, 1 ring", uses=("stock", "flour", "butter", "onions", "salt"), how="Brown the "
+        "onions in butter, stir in the flour, then the stock by degrees; the juice of a roast goes in at the end. A "
+        "lid on it while it waits, and a splash of water before it goes out."),),
 )
 
 TOMATO_SAUCE = Pattern(
@@ -204,5 +213,5 @@ TEA = Pattern(
         uses=("tea", "milk")),),
 )
 
-FAMILY = (PICKLES, CHUTNEY, DRESSING, HERB_SAUCE, MAYONNAISE, HOLLANDAISE, BUTTER_SAUCE, WHITE_SAUCE, TOMATO_SAUCE,
-    SWEET_SAUCE, GRAVY, PUNCH, WINE, SOFT_DRINK, HOT_DRINK, HOT_MILK, COFFEE, TEA)
+FAMILY = (PICKLES, CHUTNEY, DRESSING, HERB_SAUCE, MINT_SAUCE, MAYONNAISE, HOLLANDAISE, BUTTER_SAUCE, WHITE_SAUCE,
+    TOMATO_SAUCE, SWEET_SAUCE, GRAVY, PUNCH, WINE, SOFT_DRINK, HOT_DRINK, HOT_MILK, COFFEE, TEA)

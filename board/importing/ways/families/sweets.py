@@ -101,9 +101,10 @@ POURED_CUSTARD = Pattern(
         "(baking), 1/16 vanilla pods (baking)"),
     steps=(
         on_ring("cook the egg yolks, milk and cream to a custard", 14, 17, 21, tool="medium pot", cooks="eggs",
-            look="coats a spoon and keeps the line of a finger", best="20 min", keeps="30 min hot", uses=("milk",
-            "cream", "egg yolks", "sugar", "vanilla"), leaves="1/2 egg whites",
-            how="Low heat and never still; a sieve beside it. Past 82 °C it curdles."),
+            look="coats a spoon and keeps the line of a finger", best="1 h", keeps="1 h on the stovetop, 1 ring",
+            uses=("milk", "cream", "egg yolks", "sugar", "vanilla"), leaves="1/2 egg whites",
+            how="Low heat and never still; a sieve beside it. Past 82 °C it curdles. It waits in a bowl over hot "
+            "water."),
     ),
 )
 

@@ -46,7 +46,7 @@ ROAST_POTATOES = Pattern(
         on_ring("parboil the {it}", 14, 16, 20, tool="big pot", attended="3 min at the start, 3 min at the end",
             keeps="1 h in the room", look="the outside gives, the middle does not", uses=("salt",), how="From the "
             "boil 8 minutes; drain, let them steam dry, and shake them rough."),
-        in_oven(200, "roast the {it}", 50, 60, 70, shelf=6, tool="roasting tin",
+        in_oven(200, "roast the {it}", 50, 60, 70, shelf=8, tool="roasting tin",
             attended="4 min at the start, 2 min every 20 min, 2 min at the end",
             look="deep gold, they rattle in the tin", best="12 min", keeps="25 min hot", uses=("oil",), how="Into "
             "fat that is hot already. Hot fat spits: put them in with a spoon, and turn them twice."),
@@ -122,7 +122,7 @@ MASHED = Pattern(
 
 SAUTEED = Pattern(
     name="sautéed vegetables", course="side", done=listed("sautéed, sauteed, fried, pan-fried, pan fried, wilted, "
-        "seared, caramelised, caramelized, glazed"), words=listed("caramelised onions"), alone=listed("spinach, "
+        "seared, caramelised, caramelized"), words=listed("caramelised onions"), alone=listed("spinach, "
         "mushroom, pak choi, bok choy, courgette, zucchini, leek, pepper, peppers"), of=PLANTS,
         food="140 g mushrooms (veg)",
     own={"spinach": (5, 6, 8), "pak choi": (6, 8, 9), "onion": (35, 40, 50), "potato": (18, 22, 26), "carrot": (16, 18,
@@ -134,6 +134,22 @@ SAUTEED = Pattern(
         on_ring("fry the {it}", 9, 11, 14, own=True, grows=True, tool="frying pan", rings=2,
             look="glossy, no water left in the pan", best="10 min", keeps="20 min hot", uses=("{it}", "oil", "butter",
             "garlic", "salt")),
+    ),
+)
+
+GLAZED = Pattern(
+    name="glazed vegetables", course="side", done=listed("glazed, candied"), words=listed("vichy carrots"), of=PLANTS,
+        food="140 g carrots (veg)",
+    own={"onion": (30, 35, 42), "shallot": (30, 35, 42), "turnip": (22, 25, 30), "beetroot": (45, 50, 60), "chestnut":
+        (18, 20, 25)},
+    ingredients=a_head("8 g butter (dairy), 3 g sugar (baking), to taste salt"),
+    steps=(
+        by_hand("peel and cut the {it}", 10, 12, 16, keeps="1 day in the fridge", perishable=False, uses=("{it}",)),
+        on_ring("glaze the {it}", 20, 24, 30, own=True, tool="frying pan", rings=2,
+            attended="3 min at the start, 1 min every 10 min, 4 min at the end", look="soft to a knife, and they shine",
+            best="40 min", keeps="40 min on the stovetop, 1 ring", uses=("butter", "sugar", "{beside}", "salt"),
+            how="One layer, water to half their height, a lid until they are soft; then without, and shaken, until "
+            "there is only a syrup."),
     ),
 )
 
@@ -212,10 +228,11 @@ FRITTERS = Pattern(
     ingredients=a_head("15 g plain flour (baking), 1/4 eggs (dairy), 1/6 onions (veg), 3/4 tbsp sunflower oil "
         "(store cupboard), to taste salt"),
     steps=(
-        by_hand("grate and mix the {it} with the eggs", 14, 18, 24, keeps="30 min in the fridge", uses=("{it}",
+        by_hand("grate and mix the {it} with the eggs", 14, 18, 24, keeps="1 h in the fridge", uses=("{it}",
             "flour", "eggs", "onions", "salt")),
         on_ring("fry the fritters", 14, 18, 24, grows=True, rings=2, tool="frying pan", cooks="eggs",
-            look="gold and crisp on both sides, hot in the middle", best="10 min", keeps="25 min hot", uses=("oil",)),
+            look="gold and crisp on both sides, hot in the middle", best="15 min", keeps="45 min hot", uses=("oil",),
+            how="In one layer, not touching. They wait on a rack in a low oven, never under a lid."),
     ),
 )
 
@@ -341,7 +358,8 @@ YORKSHIRES = Pattern(
 
 LEAVES = Pattern(
     name="leaf salad", course="side", words=listed("green salad, leaf salad, mixed leaves, salad leaves, side "
-        "salad, dressed leaves, tossed salad, caesar salad, house salad"), alone=listed(
+        "salad, dressed leaves, tossed salad, caesar salad, house salad, watercress salad, rocket salad, arugula "
+        "salad, lettuce salad, herb salad"), alone=listed(
         "leaves, lettuce, rocket, arugula, watercress"), food="40 g salad leaves (veg)",
     ingredients=a_head("1/3 tbsp olive oil (store cupboard), 1/8 tbsp red wine vinegar (store cupboard), 1/16 tbsp "
         "mustard (store cupboard), to taste salt"),
@@ -366,7 +384,7 @@ COMPOSED = Pattern(
         by_hand("wash and dry the leaves", 6, 8, 11, after="nothing", keeps="8 h in the fridge", uses=("leaves",)),
         by_hand("dress and plate the salad", 10, 12, 16,
             after="cut up the {it}, shake the dressing, wash and dry the leaves", best="15 min",
-            keeps="30 min in the room", uses=("{it}", "walnuts")),
+            keeps="30 min in the room", uses=("{it}", "{beside}", "walnuts")),
     ),
 )
 
@@ -387,7 +405,7 @@ BOUND_SALAD = Pattern(
     ),
 )
 
-FAMILY = (BRAISED_VEG, TRAY, ROAST_POTATOES, GRATIN, BOILED_POTATOES, MASHED, BOILED, SAUTEED, GRILLED_VEG, STUFFED_VEG,
-    NUT_ROAST,
+FAMILY = (BRAISED_VEG, TRAY, ROAST_POTATOES, GRATIN, BOILED_POTATOES, MASHED, BOILED, SAUTEED, GLAZED, GRILLED_VEG,
+    STUFFED_VEG, NUT_ROAST,
     DEEP_FRIED, FRITTERS, RICE, RISOTTO, PAELLA, GRAINS, PULSES, STIRRED_DUMPLINGS, YORKSHIRES, LEAVES, BOUND_SALAD,
     COMPOSED)
