@@ -50,6 +50,7 @@ class Lesson:
     lasts: Lasts | None = None
     share: float = 1.0
     told: tuple[float, float] | None = None  # minutes, the plan's own range for four evenings in five
+    moved: int = 0  # minutes its likely length becomes longer or shorter
 
 
 @dataclass(frozen=True)
@@ -70,6 +71,10 @@ class Lessons:
     touched: bool = True
     came: Mapping[str, tuple[int, int]] = field(default_factory=dict)
     decided: Mapping[str, tuple[int, int]] = field(default_factory=dict)
+
+    def first(self) -> tuple[Lesson, ...]:
+        """All lessons, the one that moves most minutes first."""
+        return tuple(sorted(self.lessons, key=lambda lesson: -lesson.moved))
 
 
 @dataclass(frozen=True, slots=True)
@@ -248,7 +253,18 @@ def _step(figure: _Figure, key: Key, learned: Estimate) -> Lesson | None:
     edit = SetTakes(figure.loc, lasts.low, lasts.likely, lasts.high, figure.word)
     before, after = (takes_text(each.low, each.likely, each.high) for each in (now, lasts))
     told = planned_range(now)
-    return Lesson(figure.name, before, after, figure.said, learned, edit, key, lasts, told=told)
+    return Lesson(
+        figure.name,
+        before,
+        after,
+        figure.said,
+        learned,
+        edit,
+        key,
+        lasts,
+        told=told,
+        moved=abs(lasts.likely - now.likely),
+    )
 
 
 def _matters(now: Lasts, then: Lasts, learned: Estimate) -> bool:
@@ -280,6 +296,7 @@ def _oven(file: PlanFile, key: tuple[str, Way], rate: Rate, learned: Estimate) -
         SetOvenTime(oven, way, minutes, after),
         key,
         share=minutes / rate.minutes,
+        moved=round(moved),
     )
 
 

@@ -147,6 +147,7 @@ def evening_form(evening: LookedBack) -> dict[str, Any]:
             "of": {who: {"planned": planned.get(who), "actual": minutes} for who, minutes in actual.items()},
         },
         "odds": evening.chances,
+        "rehearsed_night": list(evening.account),
     }
 
 
