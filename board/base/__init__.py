@@ -1,4 +1,4 @@
 """What every room may use: safe text, words, clocks, errors and exit codes.
 
-For the other rooms: `clock`, `dial`, `errors`, `exits`, `plain`, `plan_digest`, `words`, `wrap`.
+For the other rooms: `clock`, `dial`, `errors`, `exits`, `late`, `plain`, `plan_digest`, `words`, `wrap`.
 """
