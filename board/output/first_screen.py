@@ -13,13 +13,14 @@ from board.base import words as shared
 from board.base.plain import one_line
 from board.learning.changes import Lesson
 from board.output import words
+from board.output.evenings import next_lines
 from board.review.looked_back import LookedBack
 from board.review.measure import CourseReview
 from board.review.trace import Link, Traced
 from board.view.wrap_words import cut, pad, wrap_words
 
 LINES = 24  # of the smallest terminal
-MOST_LESSONS, MOST_NOTES = 3, 3
+MOST_LESSONS, MOST_NOTES, MOST_CHANGES = 3, 3, 3
 LEAST_WIDTH, NAME_WIDTH, TIME_WIDTH = 40, 22, 9
 
 
@@ -38,13 +39,14 @@ def first_screen(
     last = (words.review_all(log), "dim")
     told = screen.rehearsed()
     taught = [(cut(each, width), "") for each in _numbered(lessons)]
+    changes = screen.next_time()
     noted = screen.notes()
     fixed = [*screen.head(), last]
     room = lines - len(fixed) - len(evening.review.courses)
-    for part in (told, taught, noted):
+    for part in (told, taught, changes, noted):
         part[max(0, room) :] = []
         room -= len(part)
-    return [*screen.head(), *screen.courses(max(0, room)), *told, *taught, *noted, last]
+    return [*screen.head(), *screen.courses(max(0, room)), *told, *taught, *changes, *noted, last]
 
 
 def _numbered(lessons: Sequence[Lesson]) -> list[str]:
@@ -120,6 +122,12 @@ class _Screen:
         told = [shared.closing_note(self.at(n.at), names.get(n.slot or ""), n.text) for n in notes[:MOST_NOTES]]
         told += [words.more_notes(len(notes) - MOST_NOTES)] if len(notes) > MOST_NOTES else []
         return self._under(words.YOUR_NOTES, told)
+
+    def next_time(self) -> list[tuple[str, str]]:
+        """Those that cost most minutes first."""
+        lines = zip(self.evening.next_time, next_lines(self.evening), strict=True)
+        worst = sorted(lines, key=lambda each: -each[0].minutes)[:MOST_CHANGES]
+        return self._under(words.REVIEW_NEXT_TIME, [line for _, line in worst])
 
     def rehearsed(self) -> list[tuple[str, str]]:
         """The account of a rehearsed night, wrapped."""

@@ -77,7 +77,7 @@ def answered_late(state: State, least: int = 2) -> list[Answer]:
             continue
         step = state.steps[event.slot]
         moment = step.started if event.part == "start" else step.finished
-        if moment is None or (event.slot, event.part) in found:
+        if moment is None or step.said or (event.slot, event.part) in found:
             continue
         moment = min([moment, *(m for m in said.get(event.slot, ()) if m >= at[event.n])])
         minutes = round((moment - at[event.n]) / MINUTE)

@@ -83,6 +83,26 @@ def review_all(log: str) -> str:
     return f"Every step and time: platecall review {log} --all"
 
 
+REVIEW_NEXT_TIME = "Next time"
+CALL_KEYS = {"start": "call", "end": "call at end"}
+NEXT_TIME = {
+    "hand": "{at} {name} waited {minutes} min, hands were at {beside}: give it to {who} (who)",
+    "apart": "{at} {name} waited {minutes} min, hands were at {beside}: put the two further apart (not before)",
+    "louder": "{at} {name}, {minutes} min unheard: louder ({call}) or another hand",
+    "longer": "{at} {name}: not hot enough, {minutes} min more: takes that much longer",
+    "probe": "{at} {name}: temperature not checked: have the call ask for it ({call})",
+    "less": "{at} {name} was left out: less {where} then{besides}",
+}
+
+
+def at_once(where: str) -> str:
+    return f"on {where}" if where else "for the same hands"
+
+
+def besides(names: list[str]) -> str:
+    return f" (beside it: {', '.join(names)})" if names else ""
+
+
 EVENINGS_TITLE = "Evenings"
 EVENINGS_AWAY, EVENINGS_LATE_ANSWERS = "away, planned", "late answers"
 
