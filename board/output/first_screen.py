@@ -53,7 +53,10 @@ def _numbered(lessons: Sequence[Lesson]) -> list[str]:
     few = lessons[:MOST_LESSONS]
     if not few:
         return []
-    return [words.TO_LEARN, *(f"  {n}  {words.to_learn(x.name, x.before, x.after)}" for n, x in enumerate(few, 1))]
+    return [
+        words.TO_LEARN,
+        *(f"  {n}  {words.to_learn(x.name, x.before, x.after, once=x.once)}" for n, x in enumerate(few, 1)),
+    ]
 
 
 class _Screen:

@@ -247,6 +247,9 @@ def left_board(log: str, plan: str | None = None) -> str:
     return f"The run log is {log}\nLook back with: {PROGRAM} review {log}{learning}"
 
 
+ALL_SEEN_ONCE = "every lesson was seen once only: name those you want, as in --take 1"
+
+
 def which_lessons(count: int) -> str:
     return f"Take which ({', '.join(map(str, range(1, count + 1)))})? Enter takes none: "
 

@@ -71,8 +71,8 @@ def as_course(course: str) -> str:
     return f"as {course}"
 
 
-def to_learn(name: str, before: str, after: str) -> str:
-    return f"{name}: {after} (now {before})"
+def to_learn(name: str, before: str, after: str, *, once: bool) -> str:
+    return f"{name}: {after} (now {before}{', seen once' if once else ''})"
 
 
 def more_notes(count: int) -> str:
