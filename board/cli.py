@@ -186,6 +186,8 @@ def _afterwards(command: _Commands) -> None:
     """What an evening leaves."""
     review = command("review", afterwards.review, takes=None)
     review.add_argument("logs", type=Path, nargs="+", metavar="log", help=words.LOGS_TO_REVIEW)
+    review.add_argument("--plan", type=Path, metavar="PLAN", help=words.OPTIONS["review-plan"])
+    review.add_argument("--all", action="store_true", help=words.OPTIONS["review-all"])
     review.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     review.add_argument("--html", type=Path, metavar="FILE", help=words.OPTIONS["review-html"])
     review.add_argument("--paper", choices=("a4", "letter"), default="a4", help=words.OPTIONS["paper"])

@@ -11,6 +11,7 @@ from board.base.errors import Trouble
 from board.learning.changes import Lesson, taught
 from board.learning.effect import Alone, CourseEffect, Effect
 from board.learning.moves import moved_most, moves
+from board.plan.edit.edits import Together, try_all, untried
 from board.sheet import said
 from board.sheet.run_sheet import RunSheet
 from board.sheet.told import What, which
@@ -96,7 +97,8 @@ def _given_up(sheet: RunSheet) -> dict[What | str, str]:
 
 def _anew(learning: Learning, taken: Sequence[Lesson], limit: float | None, before: RunSheet) -> RunSheet:
     """The timetable of the plan with these lessons in it, with as little moved as may be. Raises Trouble."""
-    _, file = changed(learning, taken)
+    tried = try_all(untried(learning.text, learning.file), [Together(tuple(lesson.edit for lesson in taken))])
+    file = changed(learning, taken)[1] if tried is None else tried.file  # a refusal is told by the one that writes
     return sheet_of(learning.path, plan=file, limit=limit, near=before)
 
 

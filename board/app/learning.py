@@ -111,8 +111,8 @@ class Chosen:
 
 
 def chosen(learning: Learning, numbers: Sequence[int] | None) -> Chosen:
-    """The lessons and notes with these numbers, or all for None. Counted from 1, lessons first. Raises Trouble for an
-    unknown number."""
+    """The lessons and notes with these numbers; for None, all but lessons seen once. Counted from 1, lessons first.
+    Raises Trouble for an unknown number, or if nothing is left."""
     lessons, notes = learning.found.lessons, learning.found.notes
     count = len(lessons) + len(notes)
     for number in numbers or ():
@@ -120,7 +120,11 @@ def chosen(learning: Learning, numbers: Sequence[int] | None) -> Chosen:
             raise Trouble(words.no_such_lesson(number, count))
     if not count:
         raise Trouble(words.no_such_lesson(1, 0))
-    wanted = range(1, count + 1) if numbers is None else numbers
+    wanted = numbers
+    if wanted is None:
+        wanted = [n for n in range(1, count + 1) if n > len(lessons) or not lessons[n - 1].once]
+        if not wanted:
+            raise Trouble(words.ALL_SEEN_ONCE)
     return Chosen(
         tuple(lesson for n, lesson in enumerate(lessons, 1) if n in wanted),
         tuple(note for n, note in enumerate(notes, len(lessons) + 1) if n in wanted),

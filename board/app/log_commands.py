@@ -15,7 +15,13 @@ from board.base.exits import ExitCode
 from board.base.plain import as_json
 
 if TYPE_CHECKING:
+    from collections.abc import Callable, Sequence
+
     from board.app.learning import Learning
+    from board.learning.changes import Lesson
+    from board.review.looked_back import LookedBack
+
+    Ask = Callable[[str], str]
 
 
 def review(arguments: argparse.Namespace) -> int:
@@ -25,7 +31,7 @@ def review(arguments: argparse.Namespace) -> int:
     from board.output.evenings import evening_form, print_evening, print_evenings
     from board.output.tables import console
 
-    night = len(arguments.logs) == 1 and arguments.html is None and not arguments.json
+    night = len(arguments.logs) == 1 and arguments.html is None
     evenings, unreadable = look_back_on(arguments.logs, odds=arguments.odds, night=night)
     for why in unreadable:
         tell(why)
@@ -40,11 +46,52 @@ def review(arguments: argparse.Namespace) -> int:
     elif arguments.json:
         forms = [evening_form(each) for each in evenings]
         print(as_json(forms[0] if len(forms) == 1 else forms))
+    elif len(evenings) == 1 and not arguments.all:
+        return _first_screen(arguments, evenings[0])
     elif len(evenings) == 1:
         print_evening(evenings[0], console())
     else:
         print_evenings(evenings, console())
     return ExitCode.FAILED if unreadable else ExitCode.DONE
+
+
+def _first_screen(arguments: argparse.Namespace, evening: "LookedBack") -> int:
+    """What an evening comes to, and what it teaches the plan: taken by its number, where somebody can type it."""
+    from board.app.learning import all_evenings, learn_from, read_evenings
+    from board.app.terminal import has_terminal
+    from board.base.plain import one_line
+    from board.output.first_screen import MOST_LESSONS, print_first
+    from board.output.tables import console
+
+    log = one_line(arguments.logs[0])
+    if arguments.plan is None:
+        print_first(evening, log, (), console())
+        return ExitCode.DONE
+    learning = learn_from(arguments.plan, [*all_evenings()[0], *read_evenings(arguments.logs)[0]])
+    few = learning.found.first()[:MOST_LESSONS]
+    print_first(evening, log, few, console())
+    if not few or not has_terminal():
+        return ExitCode.DONE
+    return _taken_by_number(arguments.plan, learning, few)
+
+
+def _taken_by_number(plan: Path, learning: "Learning", few: "Sequence[Lesson]", ask: "Ask" = input) -> int:
+    from board.app.learning import Chosen, take
+    from board.base.plain import one_line
+    from board.output.tables import console
+    from board.output.ways import print_taken
+
+    try:
+        typed = ask(words.which_lessons(len(few)))
+    except EOFError:
+        return ExitCode.DONE
+    taken = tuple(lesson for n, lesson in enumerate(few, 1) if str(n) in typed)
+    if not taken:
+        return ExitCode.DONE
+    lines, copy = take(learning, Chosen(taken))
+    print_taken(lines, str(plan), console())
+    print(words.backup_lies_at(one_line(copy)))
+    return _taken_up(learning, None)
 
 
 def lessons(arguments: argparse.Namespace) -> int:

@@ -19,6 +19,7 @@ from board.log.read import LogContents, NoLog, read_log
 from board.log.share import as_csv, as_lines, without_names
 from board.review.looked_back import Listed, LookedBack
 from board.review.measure import measured
+from board.review.next_time import next_time
 from board.review.trace import answered_late, away_planned_and_actual, traced
 
 if TYPE_CHECKING:
@@ -89,6 +90,7 @@ def look_back(path: Path, *, odds: bool = False, night: bool = False) -> LookedB
         away=away_planned_and_actual(state),
         chances=chances,
         account=account,
+        next_time=next_time(state),
         dropped=contents.dropped,
     )
 

@@ -177,8 +177,9 @@ def run_board(
         evening, night = _with_night(evening, wish)
         _show(evening, virtual, dress, greeting=greeting, plan=plan, planned=sheet, usable=usable, page_at=page_at)
     _print_score(evening, night)
-    print(words.left_board(_quoted(path)))
-    if virtual is None and evening.state.closed:
+    lived = virtual is None and evening.state.closed
+    print(words.left_board(_quoted(path), _quoted(plan) if lived else None))
+    if lived:
         print(words.what_it_taught(_quoted(plan), _quoted(path)))
 
 

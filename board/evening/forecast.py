@@ -9,6 +9,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import UTC, datetime
 
+from board.base.late import minutes_late
 from board.evening.busy import FLOATS
 from board.evening.events import Part
 from board.evening.rule import NEVER, Going, Pair, Played, Rule
@@ -194,7 +195,7 @@ class Forecaster:
         pushed = 0
         for course in self.sheet.courses:
             served = _moment(end[course.serve])
-            late = int((served - course.wanted).total_seconds() // MINUTE)
+            late = minutes_late(served, course.wanted)
             pushed = max(pushed, course.pushed + state.pushed.get(course.name, 0))  # a push is not a slip
             status = state.steps[course.serve].status
             found.append(

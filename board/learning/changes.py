@@ -50,6 +50,8 @@ class Lesson:
     lasts: Lasts | None = None
     share: float = 1.0
     told: tuple[float, float] | None = None  # minutes, the plan's own range for four evenings in five
+    once: bool = False  # seen on one evening and on none before: to be chosen by its number only
+    moved: int = 0  # minutes its likely length becomes longer or shorter
 
 
 @dataclass(frozen=True)
@@ -70,6 +72,10 @@ class Lessons:
     touched: bool = True
     came: Mapping[str, tuple[int, int]] = field(default_factory=dict)
     decided: Mapping[str, tuple[int, int]] = field(default_factory=dict)
+
+    def first(self) -> tuple[Lesson, ...]:
+        """All lessons, the one that moves most minutes first; what was seen once last."""
+        return tuple(sorted(self.lessons, key=lambda lesson: (lesson.once, -lesson.moved)))
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,7 +100,7 @@ def lessons_for(file: PlanFile, evenings: Iterable[PastEvening]) -> Lessons:
     found = _lengths(file, figures, lived)
     # Sittings lean on one another only, not on the cook's work.
     found += _lengths(file, sittings, [replace(evening, steps=evening.sits) for evening in lived])
-    found += [_oven(file, key, rates[key], ovens[key]) for key in rates if key in ovens]
+    found += [_oven(file, key, rates[key], ovens[key], once=not known_ovens[key]) for key in rates if key in ovens]
     through = marks_of(history, "")
     fresh = tuple(evening for evening in lived if evening.mark not in through)
     return Lessons(
@@ -236,10 +242,11 @@ def _sittings(file: PlanFile) -> dict[Key, _Figure]:
 def _lengths(file: PlanFile, figures: dict[Key, _Figure], evenings: Sequence[PastEvening]) -> list[Lesson | None]:
     known = {key: marks_of(file.plan.history, figure.name) for key, figure in figures.items()}
     learned = learn({key: figure.lasts for key, figure in figures.items()}, evenings, known)
-    return [_step(figures[key], key, learned[key]) for key in figures if key in learned]
+    return [_step(figures[key], key, learned[key], once=not known[key]) for key in figures if key in learned]
 
 
-def _step(figure: _Figure, key: Key, learned: Estimate) -> Lesson | None:
+def _step(figure: _Figure, key: Key, learned: Estimate, *, once: bool) -> Lesson | None:
+    """`once`: no evening is in the plan's figure yet."""
     lasts, now = learned.lasts, figure.lasts
     if now.low == now.high and learned.evenings < FEW:
         lasts = Lasts(lasts.likely, lasts.likely, lasts.likely)
@@ -248,26 +255,34 @@ def _step(figure: _Figure, key: Key, learned: Estimate) -> Lesson | None:
     edit = SetTakes(figure.loc, lasts.low, lasts.likely, lasts.high, figure.word)
     before, after = (takes_text(each.low, each.likely, each.high) for each in (now, lasts))
     told = planned_range(now)
-    return Lesson(figure.name, before, after, figure.said, learned, edit, key, lasts, told=told)
+    first = once and learned.evenings == 1
+    moved = abs(lasts.likely - now.likely)
+    return Lesson(
+        figure.name, before, after, figure.said, learned, edit, key, lasts, told=told, once=first, moved=moved
+    )
 
 
 def _matters(now: Lasts, then: Lasts, learned: Estimate) -> bool:
     """Whether the middle moves enough, or the spread does. A single figure says nothing of its spread, so evenings that
     vary no more than the assumed spread teach nothing."""
     moved = abs(then.likely - now.likely)
-    if moved >= LEAST_MINUTES and moved >= LEAST_SHARE * now.likely:
+    if moved >= LEAST_MINUTES and moved >= LEAST_SHARE * now.likely and learned.surprises:
         return True
     if now.low == now.high and learned.belief.sigma <= SAID_NOTHING:
         return False
     width, before = then.high - then.low, now.high - now.low
-    return learned.evenings >= FEW and abs(width - before) > max(2 * LEAST_MINUTES, LEAST_WIDTH * max(width, before))
+    return (
+        learned.evenings >= FEW
+        and learned.spreads
+        and abs(width - before) > max(2 * LEAST_MINUTES, LEAST_WIDTH * max(width, before))
+    )
 
 
-def _oven(file: PlanFile, key: tuple[str, Way], rate: Rate, learned: Estimate) -> Lesson | None:
+def _oven(file: PlanFile, key: tuple[str, Way], rate: Rate, learned: Estimate, *, once: bool) -> Lesson | None:
     oven, way = key
     minutes = max(1, round(learned.middle))
     moved = abs(minutes - rate.minutes)
-    if moved < LEAST_MINUTES or moved < LEAST_SHARE * rate.minutes:
+    if moved < LEAST_MINUTES or moved < LEAST_SHARE * rate.minutes or not learned.surprises:
         return None
     said = file.plan.kitchen.ovens[oven].rates[way] is not None
     before, after = (rate_text(each, rate.start, rate.end) for each in (round(rate.minutes), minutes))
@@ -280,6 +295,8 @@ def _oven(file: PlanFile, key: tuple[str, Way], rate: Rate, learned: Estimate) -
         SetOvenTime(oven, way, minutes, after),
         key,
         share=minutes / rate.minutes,
+        once=once and learned.evenings == 1,
+        moved=round(moved),
     )
 
 

@@ -84,6 +84,11 @@ class Belief:
         """Scale of the next value's Student t."""
         return math.sqrt(self.beta * (self.kappa + 1) / (self.alpha * self.kappa))
 
+    @property
+    def mean_scale(self) -> float:
+        """Scale of the mean's own Student t."""
+        return math.sqrt(self.beta / (self.alpha * self.kappa))
+
     def quantile(self, share: float) -> float:
         """The value that the next one lies below with this chance. Raises ValueError outside 0 to 1."""
         return self.mu + self.scale * t_quantile(share, self.degrees)

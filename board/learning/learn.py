@@ -2,13 +2,14 @@
 
 A length is a product of many small delays, so its logarithm is taken as normal: twice as long is as far off as half as
 long, and no length is below zero. Both mean and spread of that normal are unknown; the normal-inverse-gamma belief
-(`figures.Belief`) updates them by simple sums. The plan counts as one evening for the mean (PRIOR_EVENINGS) and as four
-for the spread (PRIOR_SPREAD); each evening counts as one. The plan's spread is taken to be as likely too small as too
+(`figures.Belief`) updates them by simple sums. The plan counts for the mean by how far plans are off (PLAN_OFF) against
+how much evenings vary, so that a length the plan has wrong does not pass for one that varies; for the spread it counts
+as four evenings (PRIOR_SPREAD). Each evening counts as one. The plan's spread is taken to be as likely too small as too
 large, so the range holds its share of evenings if the plan is right, too.
 
 An outlier is pulled in before it counts: to at most WILD deviations from the median of all values (the plan twice among
-them). So one evening of three times the length moves a step by about a fifth, and four calm ones beside it leave little
-of that.
+them). So one evening of three times the length moves a step by less than a third, and four calm ones beside it leave
+little of that.
 
 A step with few evenings leans on its kind: the plan's mean is first moved by how much other steps of the same kind, and
 all other steps, ran over or under theirs. Each step counts once, and no movement at all counts as KIND_AGAINST
@@ -23,21 +24,24 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from statistics import NormalDist
 
-from board.learning.figures import Belief, believing, lognormal_quantile, median
+from board.learning.figures import Belief, believing, lognormal_quantile, median, t_quantile
 from board.review.kinds import Key, Kind, kind_of
 from board.review.observe import PastEvening
 from board.sheet.run_sheet import Lasts
 
 # The weights of plan, evenings and kind against each other, and how far an outlier may pull: ours.
-PRIOR_EVENINGS = 1.0
+PLAN_OFF = 0.3  # of a logarithm: how far a plan's figures are usually off; ours
+MOST_PRIOR = 1.0  # the most evenings the plan counts for
 PRIOR_SPREAD = 2.0  # alpha: half the number of evenings it counts for
 WILD = 2.5
+SURE = 0.975  # how sure a change must be before it is offered
 LEAST_SIGMA = 0.05  # of a logarithm; about a twentieth either way
 LEAST_WILD = 0.12
 SAID_NOTHING = 0.10  # a plan with one figure says nothing about its spread; common practice, no source
 KIND_AGAINST, COOK_AGAINST = 2.0, 4.0
 FURTHEST = 0.7  # a step's ratio counts for its kind within half and twice
 
+_NORMAL_SURE = NormalDist().inv_cdf(SURE)
 _NORMAL_80 = NormalDist().inv_cdf(0.9)
 
 
@@ -49,6 +53,26 @@ class Estimate:
     belief: Belief  # about the logarithm of minutes
     evenings: int
     minutes: tuple[float, ...] = ()
+    before: Belief | None = None  # by the plan alone; None where it was not asked for
+
+    @property
+    def surprises(self) -> bool:
+        """Whether evenings say that what the plan says is wrong: one by itself if it lies where the plan's own spread
+        has one in twenty; several if their mean does, as far as it is known."""
+        if self.before is None:
+            return True
+        if len(self.minutes) == 1:
+            seen, told = math.log(max(self.minutes[0], 0.01)), self.before
+            return abs(seen - told.mu) > told.sigma * _NORMAL_SURE
+        return abs(self.belief.mu - self.before.mu) > self.belief.mean_scale * t_quantile(SURE, self.belief.degrees)
+
+    @property
+    def spreads(self) -> bool:
+        """Whether the deviation is another than the plan's, as far as so many evenings tell."""
+        if self.before is None or len(self.minutes) < 2:
+            return self.before is None
+        # A deviation's logarithm has a deviation of about 1/√(2ν); common statistics, no source.
+        return abs(math.log(self.belief.sigma / self.before.sigma)) > _NORMAL_SURE / math.sqrt(2 * self.belief.degrees)
 
     @property
     def middle(self) -> float:
@@ -74,9 +98,13 @@ class Estimate:
 def prior(planned: Lasts, known: int = 0, lean: float = 0.0) -> Belief:
     """The plan's figures as a belief about the logarithm of minutes. `known`: evenings its figures already come from;
     `lean`: how much higher the kind of work moves it."""
-    alpha = PRIOR_SPREAD + known / 2
-    middle = math.log(max(1, planned.likely)) + lean
-    return believing(middle, PRIOR_EVENINGS + known, alpha, sigma_of(planned))
+    middle, sigma = math.log(max(1, planned.likely)) + lean, sigma_of(planned)
+    return believing(middle, weight(sigma) + known, PRIOR_SPREAD + known / 2, sigma)
+
+
+def weight(sigma: float) -> float:
+    """How many evenings a plan's figure counts for, if evenings vary by this deviation of a logarithm."""
+    return min(MOST_PRIOR, (sigma / PLAN_OFF) ** 2)
 
 
 def sigma_of(planned: Lasts) -> float:
@@ -97,7 +125,7 @@ def planned_range(planned: Lasts) -> tuple[float, float]:
 def estimate(believed: Belief, minutes: Sequence[float]) -> Estimate:
     """The estimate after evenings of these minutes, outliers pulled in."""
     logs = sorted(math.log(each) for each in minutes)
-    return Estimate(believed.after(_drawn_in(believed, logs)), len(logs), tuple(sorted(minutes)))
+    return Estimate(believed.after(_drawn_in(believed, logs)), len(logs), tuple(sorted(minutes)), believed)
 
 
 def _drawn_in(believed: Belief, logs: Sequence[float]) -> list[float]:

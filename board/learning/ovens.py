@@ -6,11 +6,11 @@ Newton's law. So all turns tell of one figure, which is learned like any length.
 
 import math
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from board.facts.heat import COOLS_FROM, COOLS_MINUTES, COOLS_TO, HEATS_MINUTES, HEATS_TO, ROOM_CELSIUS
 from board.learning.figures import Belief, believing
-from board.learning.learn import PRIOR_EVENINGS, PRIOR_SPREAD, Estimate, estimate
+from board.learning.learn import PRIOR_SPREAD, Estimate, estimate, weight
 from board.plan.phrases.stations import OvenWay
 from board.plan.resolve.known_again import name_key
 from board.review.observe import OvenTurn, PastEvening
@@ -61,7 +61,7 @@ def learn_ovens(
     found: dict[tuple[str, Way], Estimate] = {}
     for key, each in minutes.items():
         learned = estimate(oven_prior(rates[key], weighs.get(key, 0)), each)
-        found[key] = Estimate(learned.belief, len(seen[key]), learned.minutes)
+        found[key] = replace(learned, evenings=len(seen[key]))
     return found
 
 
@@ -74,7 +74,7 @@ def way_of(before: float, after: float, *, ajar: bool) -> Way:
 
 def oven_prior(rate: Rate, known: int) -> Belief:
     alpha = PRIOR_SPREAD + known / 2
-    return believing(math.log(rate.minutes), PRIOR_EVENINGS + known, alpha, OVEN_SIGMA)
+    return believing(math.log(rate.minutes), weight(OVEN_SIGMA) + known, alpha, OVEN_SIGMA)
 
 
 def share_of_turn(rate: Rate, turn: OvenTurn) -> float:

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from datetime import datetime
 from typing import Any
+from zoneinfo import ZoneInfo
 
 from rich.cells import cell_len
 from rich.console import Console
@@ -18,7 +19,7 @@ from board.review.looked_back import Listed, LookedBack
 from board.review.trace import Link
 from board.view.wrap_words import pad
 
-MOST_ANSWERS = 6
+MOST_ANSWERS, MOST_BESIDE = 6, 3
 LEFT_COLUMNS = 2  # date and plan are text; figures stand to the right
 
 
@@ -61,6 +62,24 @@ def late_answers(evening: LookedBack, most: int | None = MOST_ANSWERS) -> list[s
     return [words.late_answer(a.slot.name, a.part, a.minutes) for a in evening.answers[:most]]
 
 
+def next_lines(evening: LookedBack) -> list[str]:
+    """A line a change to the plan that would have helped."""
+    zone = ZoneInfo(evening.review.zone)
+    return [
+        words.NEXT_TIME[each.change].format(
+            at=shared.day_and_clock(each.at.astimezone(zone)),
+            name=one_line(each.slot.name),
+            minutes=each.minutes,
+            who=one_line(each.who),
+            where=words.at_once(one_line(each.where)),
+            beside=", ".join(one_line(other.name) for other in each.beside),
+            besides=words.besides([one_line(other.name) for other in each.beside[:MOST_BESIDE]]),
+            call=words.CALL_KEYS.get(each.part, ""),
+        )
+        for each in evening.next_time
+    ]
+
+
 def odds_lines(evening: LookedBack) -> list[str]:
     """What the odds gave each course, and what came."""
     return [
@@ -80,6 +99,7 @@ def print_evening(evening: LookedBack, out: Console) -> None:
     for title, lines in (
         (words.REVIEW_CAUSES, causes(evening)),
         (words.REVIEW_LATE_ANSWERS, late_answers(evening)),
+        (words.REVIEW_NEXT_TIME, next_lines(evening)),
         (words.REVIEW_ODDS, odds_lines(evening)),
         (words.REVIEW_NIGHT, evening.account),
     ):
@@ -141,13 +161,30 @@ def evening_form(evening: LookedBack) -> dict[str, Any]:
             for each in evening.traced
         ],
         "answers_late": [{"id": a.slot.id, "part": a.part, "minutes": a.minutes} for a in evening.answers],
+        "next_time": [
+            {
+                "id": each.slot.id,
+                "change": each.change,
+                "at": clock_iso(each.at, evening.review.zone),
+                "minutes": each.minutes or None,
+                "who": each.who or None,
+                "where": each.where or None,
+                "beside": [other.id for other in each.beside],
+            }
+            for each in evening.next_time
+        ],
         "away_minutes": {
             "planned": sum(planned.values()),
             "actual": sum(actual.values()),
             "of": {who: {"planned": planned.get(who), "actual": minutes} for who, minutes in actual.items()},
         },
         "odds": evening.chances,
+        "rehearsed_night": list(evening.account),
     }
+
+
+def clock_iso(moment: datetime, zone: str) -> str:
+    return moment.astimezone(ZoneInfo(zone)).isoformat()
 
 
 def clock(moment: datetime | None, zone: Any) -> str:

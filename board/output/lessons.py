@@ -55,7 +55,7 @@ def _rows(found: Lessons, out: Console) -> None:
             cell(lesson.name),
             cell(words.lesson_before(lesson.before, said=lesson.said)),
             cell(lesson.after, "bold"),
-            cell(words.took(lesson.estimate.minutes)),
+            cell(words.took_once(lesson.estimate.minutes) if lesson.once else words.took(lesson.estimate.minutes)),
             cell(words.between(round(low), round(high))),
         )
     out.print(rows)
@@ -170,6 +170,7 @@ def lessons_form(found: Lessons, brings: Effect | None) -> dict[str, Any]:
                 "before": lesson.before,
                 "after": lesson.after,
                 "evenings": lesson.estimate.evenings,
+                "seen_once": lesson.once,
                 "minutes": [round(each, 2) for each in lesson.estimate.minutes],
                 "middle_minutes": round(lesson.estimate.middle, 2),
                 "range_80_minutes": [round(each, 2) for each in lesson.estimate.range],

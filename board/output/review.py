@@ -32,7 +32,7 @@ SLIP_KINDS: dict[type, str] = {StepStretched: "longer", GuestsDelayed: "guests",
 def print_review(review: Review, out: Console) -> None:
     """The closing page, what was not reached, and every step planned and actual."""
     zone = ZoneInfo(review.zone)
-    for line in closing(review, out.width):
+    for line in closing(review, out.width, every_step=False):  # the rows below say the same
         out.print(Text.assemble(*((text, STYLES[tone]) for text, tone in line)))
     if not review.closed:
         _named(shared.REVIEW_NOT_REACHED, review.not_reached(), out)

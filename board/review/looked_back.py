@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from board.review.measure import Review
+from board.review.next_time import NextTime
 from board.review.trace import Answer, Traced
 
 
@@ -11,7 +12,7 @@ class LookedBack:
     """One evening: review, causes of late courses, late answers, minutes away from the guests of each who sits
     (planned, actual). `chances`: for each course, the expected share of evenings within 5 min, None if not asked for;
     `dropped`: what was left out of a damaged log; `account`: of a rehearsal's mishaps, in
-    lines."""
+    lines; `next_time`: what in the plan would have helped."""
 
     date: str
     review: Review
@@ -21,6 +22,7 @@ class LookedBack:
     chances: dict[str, float] | None = None
     dropped: str | None = None
     account: tuple[str, ...] = ()
+    next_time: tuple[NextTime, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,7 +4,9 @@ whole."""
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import datetime, timedelta
+from math import ceil
 
+from board.base.late import minutes_late
 from board.evening.events import (
     SLIPS,
     CallRaised,
@@ -109,7 +111,7 @@ class CourseReview:
         """Minutes from wanted to served, negative if early; None until it is served."""
         if self.served is None:
             return None
-        return round((self.served - self.wanted).total_seconds() / 60)
+        return minutes_late(self.served, self.wanted)
 
 
 @dataclass(frozen=True)
@@ -225,7 +227,7 @@ def _kept(state: State, slot: Slot, ended: datetime) -> KeptReview | None:
     if not takers:
         return None
     until = max(taker.started or ended for taker in takers)
-    stood = max(0, round((until - finished) / MINUTE))
+    stood = max(0, ceil(round((until - finished) / MINUTE, 3)))  # a second past a limit is past it, as on the board
     return KeptReview(slot, stood, slot.keeping.minutes, slot.keeping.where)
 
 

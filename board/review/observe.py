@@ -11,6 +11,7 @@ from datetime import datetime, timedelta
 from functools import cached_property
 from typing import Literal
 
+from board.base.late import minutes_late
 from board.evening.events import (
     BoardReopened,
     CallPutOff,
@@ -117,7 +118,7 @@ def observe(opened: EveningOpened, events: Sequence[Event], mark: str = "") -> P
             if slot.decide and (state.steps[slot.id].started is not None or state.steps[slot.id].status == "left-out")
         ),
         late=tuple(
-            (course.name, round((served - course.wanted) / MINUTE))
+            (course.name, minutes_late(served, course.wanted))
             for course in state.sheet.courses
             if not (serving := state.steps[course.serve]).said and (served := serving.finished) is not None
         ),

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Literal
 
+from board.base.late import minutes_late
 from board.evening.company import away_as_it_was
 from board.evening.events import (
     CallPutOff,
@@ -76,7 +77,7 @@ def answered_late(state: State, least: int = 2) -> list[Answer]:
             continue
         step = state.steps[event.slot]
         moment = step.started if event.part == "start" else step.finished
-        if moment is None or (event.slot, event.part) in found:
+        if moment is None or step.said or (event.slot, event.part) in found:
             continue
         moment = min([moment, *(m for m in said.get(event.slot, ()) if m >= at[event.n])])
         minutes = round((moment - at[event.n]) / MINUTE)
@@ -104,7 +105,7 @@ def traced(state: State) -> list[Traced]:
     found = []
     for course in state.sheet.courses:
         served = state.steps[course.serve].finished
-        late = round((served - course.wanted) / MINUTE) if served is not None else 0
+        late = minutes_late(served, course.wanted) if served is not None else 0
         if late >= LATE_MINUTES:
             found.append(Traced(course.name, late, tuple(reversed(_back(state, course)))))
     return found
@@ -132,7 +133,7 @@ def _back(state: State, course: CourseSlot) -> list[Link]:
                 links.append(Link(here, "answered late", unheard))
             if over - unheard >= LATE_MINUTES:
                 links.append(Link(here, "took longer", over - unheard))
-        began_late = round((step.started - here.start) / MINUTE)
+        began_late = minutes_late(step.started, here.start)
         if began_late < LATE_MINUTES:
             break
         waited_for, free = _last_wait(state, here)

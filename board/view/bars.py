@@ -7,6 +7,7 @@ from itertools import groupby
 from typing import Literal
 
 from board.base import words as shared
+from board.base.late import minutes_late
 from board.view.wrap_words import pad
 
 TAIL_WIDTH = 9  # a gap and the minutes
@@ -33,7 +34,7 @@ class Span:
     @property
     def later_minutes(self) -> int | None:
         """Minutes it ended later than planned, negative if earlier; None until it has ended."""
-        return None if self.ended is None else round((self.ended - self.planned[1]).total_seconds() / 60)
+        return None if self.ended is None else minutes_late(self.ended, self.planned[1])
 
 
 def reach(spans: Sequence[Span]) -> tuple[datetime, datetime]:

@@ -30,10 +30,10 @@ MOST, MOST_DETAILED = 3, 6  # lines about steps that ran over, and about results
 NAME_WIDTH = 22
 
 
-def closing(evening: Review, width: int) -> tuple[PageLine, ...]:
-    """The page, at most `width` cells wide; below 40, as if 40."""
+def closing(evening: Review, width: int, *, every_step: bool = True) -> tuple[PageLine, ...]:
+    """The page, at most `width` cells wide; below 40, as if 40. `every_step`: also a bar a step, if it is wide."""
     width = max(40, width)
-    return tuple(_clipped(line, width) for line in _Page(evening, width).lines())
+    return tuple(_clipped(line, width) for line in _Page(evening, width).lines(every_step=every_step))
 
 
 def _clipped(line: PageLine, width: int) -> PageLine:
@@ -60,9 +60,9 @@ class _Page:
         self.last_day = evening.ended.astimezone(self.zone).date()
         self.names = {step.slot.id: step.slot.name for step in evening.steps}
 
-    def lines(self) -> list[PageLine]:
+    def lines(self, *, every_step: bool) -> list[PageLine]:
         lines = [*self._title(), *self._courses(), *self._at_table(), *self._told()]
-        return [*lines, *self._every_step()] if self.width >= DETAILED else lines
+        return [*lines, *self._every_step()] if every_step and self.width >= DETAILED else lines
 
     def at(self, moment: datetime) -> str:
         """The clock time, with its day if that is not the evening's last day."""

@@ -5,6 +5,7 @@ from datetime import timedelta
 
 from rich.cells import cell_len
 
+from board.base.late import minutes_late
 from board.base.plain import one_line
 from board.evening.company import away_by_forecast
 from board.evening.forecast import CourseForecast, Forecast
@@ -61,8 +62,8 @@ def _courses(viewer: Viewer, before: Forecast, after: Forecast) -> list[tuple[in
 
 
 def _late(course: CourseForecast) -> int:
-    """Rounded to whole minutes, so that a few seconds do not count."""
-    return max(0, round((course.served - course.wanted) / MINUTE))
+    """Whole minutes; no less than none."""
+    return max(0, minutes_late(course.served, course.wanted))
 
 
 def _past(viewer: Viewer, before: Forecast, after: Forecast) -> list[tuple[int, str]]:

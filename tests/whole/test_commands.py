@@ -205,7 +205,7 @@ def test_a_plain_rehearsal_plays_the_evening_and_its_log_is_reviewed(run: Run, h
     log = out.strip().splitlines()[-1].removeprefix("Run log: ")
     assert Path(log).is_relative_to(home)
 
-    code, text, _ = run("review", log)
+    code, text, _ = run("review", log, "--all")
     assert code == ExitCode.DONE
     assert "Nothing ran over" in text
     code, out, _ = run("review", log, "--json")

@@ -61,7 +61,7 @@ def test_understood_opens_the_board_and_the_log_and_the_review_say_so(
     again.process.close()
     events = read_log(log.read_bytes(), "x").events
     assert sum(isinstance(event, StopsAccepted) for event in events) == 1
-    _, out, _ = run("review", str(log))
+    _, out, _ = run("review", str(log), "--all")
     assert "In spite of" in out
     assert "food 1" in out
     _, told, _ = run("review", str(log), "--json")

@@ -68,7 +68,10 @@ def test_the_review_of_such_a_night_tells_what_it_cost_as_the_night_itself_did(
     account = lines[next(n for n, line in enumerate(lines) if line.startswith("The night cost")) : -1]
     _, reviewed, _ = run("review", str(log))
 
+    form = json.loads(run("review", str(log), "--json")[1])
+
     assert account
+    assert " ".join(form["rehearsed_night"]) == " ".join(" ".join(account).split())
     assert "What the rehearsed night cost" in reviewed
     assert " ".join(" ".join(account).split()) in " ".join(reviewed.split())
 
@@ -146,7 +149,7 @@ def test_several_evenings_in_one_table(run: Run, logs: list[Path]) -> None:
 
 
 def test_one_evening_says_what_was_behind_it(run: Run, logs: list[Path]) -> None:
-    _, out, _ = run("review", str(logs[0]), "--odds")
+    _, out, _ = run("review", str(logs[0]), "--odds", "--all")
     form = json.loads(run("review", "--json", "--odds", str(logs[0]))[1])
 
     assert "What made it late" in out

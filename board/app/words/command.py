@@ -86,6 +86,8 @@ OPTIONS = {
     "names": "names to replace, with commas between",
     "guests-of": "replace the names of this plan's guests too",
     "keep-notes": "keep the notes, names in them replaced",
+    "review-plan": "its plan: the few lessons that matter, each taken by its number",
+    "review-all": "every step and time, not only the first screen",
     "review-html": "write it as a page that prints from any browser, planned and actual as bars",
     "odds": "also the odds the evening had beforehand, and what came",
     "schema-log": "that of a run log's line instead",
@@ -247,8 +249,17 @@ def cannot_keep(path: str, why: str) -> str:
     )
 
 
-def left_board(log: str) -> str:
-    return f"The run log is {log}\nLook back with: {PROGRAM} review {log}"
+def left_board(log: str, plan: str | None = None) -> str:
+    """`plan`: given where the evening taught something."""
+    learning = f" --plan {plan}" if plan else ""
+    return f"The run log is {log}\nLook back with: {PROGRAM} review {log}{learning}"
+
+
+ALL_SEEN_ONCE = "every lesson was seen once only: name those you want, as in --take 1"
+
+
+def which_lessons(count: int) -> str:
+    return f"Take which ({', '.join(map(str, range(1, count + 1)))})? Enter takes none: "
 
 
 def what_it_taught(plan: str, log: str) -> str:

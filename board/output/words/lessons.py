@@ -76,6 +76,10 @@ def lesson_before(text: str, *, said: bool) -> str:
     return text if said else f"{text} (assumed)"
 
 
+def took_once(minutes: Sequence[float]) -> str:
+    return f"{took(minutes)}, once"
+
+
 def took(minutes: Sequence[float]) -> str:
     """`18, 20, 22`, the least first; of many, `18 to 31 (7 times)`."""
     if len(minutes) > TOOK_SHOWN:
@@ -106,7 +110,7 @@ def others_alone(*, some: bool) -> str:
 
 
 def how_to_take_lessons(plan: str) -> str:
-    return f"take them: platecall lessons {plan} --take all, or --take 1,2"
+    return f"take them: platecall lessons {plan} --take all (not what was seen once), or --take 1,2"
 
 
 def decided_so(question: str, yes: int, answers: int) -> str:

@@ -30,7 +30,7 @@ def log_late(minutes: int | None) -> str:
 
 
 def traced(course: str, late: int, links: list[str]) -> str:
-    because = " → ".join(links) if links else "nothing on the way to it ran over: it was pushed or planned so"
+    because = " → ".join(links) if links else NO_LINKS
     return f"{course}, {late} min late: {because}"
 
 
@@ -48,6 +48,59 @@ def late_answer(name: str, part: str, minutes: int) -> str:
 
 def odds_came(course: str, chance: str, *, on_time: bool) -> str:
     return f"{course}: {chance} within 5 min; it {'was' if on_time else 'was not'}"
+
+
+TO_LEARN, YOUR_NOTES, THE_GUESTS = "For the plan", "Your notes", "guests"
+NO_LINKS = "nothing on the way to it ran over: it was pushed or planned so"
+SHORT_WHY = {"began late": "begun +{}", "took longer": "+{}", "answered late": "answered +{}", "guests": "+{}"}
+
+
+def short_link(name: str, why: str, minutes: int) -> str:
+    """`roast the roots +9`: minutes it added."""
+    if why == "guests" and name != THE_GUESTS:
+        return f"{name}, {THE_GUESTS} +{minutes}"
+    return f"{name} {SHORT_WHY[why].format(minutes)}"
+
+
+def chain(first: str, links: list[str], *, gone: bool) -> str:
+    """A course's causes in one line; `gone`: some are left out."""
+    return " → ".join([*([first] if first else []), *links]) + (" …" if gone else "")
+
+
+def as_course(course: str) -> str:
+    return f"as {course}"
+
+
+def to_learn(name: str, before: str, after: str, *, once: bool) -> str:
+    return f"{name}: {after} (now {before}{', seen once' if once else ''})"
+
+
+def more_notes(count: int) -> str:
+    return f"and {count} more"
+
+
+def review_all(log: str) -> str:
+    return f"Every step and time: platecall review {log} --all"
+
+
+REVIEW_NEXT_TIME = "Next time"
+CALL_KEYS = {"start": "call", "end": "call at end"}
+NEXT_TIME = {
+    "hand": "{at} {name} waited {minutes} min, hands were at {beside}: give it to {who} (who)",
+    "apart": "{at} {name} waited {minutes} min, hands were at {beside}: put the two further apart (not before)",
+    "louder": "{at} {name}, {minutes} min unheard: louder ({call}) or another hand",
+    "longer": "{at} {name}: not hot enough, {minutes} min more: takes that much longer",
+    "probe": "{at} {name}: temperature not checked: have the call ask for it ({call})",
+    "less": "{at} {name} was left out: less {where} then{besides}",
+}
+
+
+def at_once(where: str) -> str:
+    return f"on {where}" if where else "for the same hands"
+
+
+def besides(names: list[str]) -> str:
+    return f" (beside it: {', '.join(names)})" if names else ""
 
 
 EVENINGS_TITLE = "Evenings"
