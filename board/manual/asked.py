@@ -20,6 +20,11 @@ def answer(asked: str, commands: dict[str, tuple[str, str]]) -> str | None:
     return "\n\n".join(found) or None
 
 
+def not_known(asked: str, commands: dict[str, tuple[str, str]]) -> str:
+    """That nothing is called so, and what is nearest; `asked` as it is shown."""
+    return words.not_known(asked, nearest(asked, commands))
+
+
 def nearest(asked: str, commands: dict[str, tuple[str, str]]) -> list[str]:
     """The names most like one that is not known; then topics that speak of it."""
     name = _folded(asked)

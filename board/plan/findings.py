@@ -131,9 +131,11 @@ _USUALLY = {
     **dict.fromkeys(("guests", "unsure"), ("ask",)),
 }
 _BUT = {
-    **dict.fromkeys(("time 2", "food 5", "food 6", "food 7", "food 17", "food 31", "food 32", "guests 1", "buying 6"), ("stop",)),
+    **dict.fromkeys(("time 2", "food 5", "food 6", "food 7", "food 17", "food 31", "food 32"), ("stop",)),
+    **dict.fromkeys(("guests 1", "buying 6"), ("stop",)),
     **dict.fromkeys(("food 1", "food 4", "food 10", "food 23", "food 26"), ("stop", "ask")),
-    **dict.fromkeys(("food 8", "food 12", "food 19", "food 20", "food 21", "food 24", "food 27", "food 28"), ("stop", "mind")),
+    **dict.fromkeys(("food 8", "food 12", "food 19", "food 20"), ("stop", "mind")),
+    **dict.fromkeys(("food 21", "food 24", "food 27", "food 28"), ("stop", "mind")),
     **dict.fromkeys(("food 18", "food 25"), ("stop", "ask", "mind")),
     **dict.fromkeys(("food 2", "food 14", "buying 7"), ("ask", "mind")),
     **dict.fromkeys(("plan 16", "guests 7", "guests 8", "guests 10", "guests 11"), ("mind",)),

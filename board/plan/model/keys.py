@@ -239,7 +239,6 @@ KEYS: dict[type[BaseModel], tuple[str, dict[str, Key]]] = {
             ),
         },
     ),
-    Way: ("another way", _WAY),
     Step: (
         "a step",
         {
@@ -259,6 +258,7 @@ KEYS: dict[type[BaseModel], tuple[str, dict[str, Key]]] = {
             "supplies": Key("What must be bought or brought for it.", "[20 candles (household)]", "as ingredients"),
         },
     ),
+    Way: ("another way", _WAY),
     Ref: (
         "after and before, in long form",
         {
