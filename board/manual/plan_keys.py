@@ -1,5 +1,6 @@
 """Keys of a plan file as the manual tells them: meaning from `KEYS`, what a value must be from the models."""
 
+import functools
 from collections.abc import Iterator, Mapping
 from typing import Any
 
@@ -23,7 +24,7 @@ def by_part() -> Iterator[tuple[str, list[str]]]:
 
 def told(name: str) -> str:
     """What a key means wherever it stands, as Markdown; places that mean the same stand together."""
-    schema = json_schema()
+    schema = _schema()
     found: dict[tuple[Key, str], list[str]] = {}
     for model, (part, keys) in KEYS.items():
         if name in keys:
@@ -31,12 +32,18 @@ def told(name: str) -> str:
     return "\n\n".join(_entry(name, key, kind, parts) for (key, kind), parts in found.items())
 
 
+@functools.cache
+def _schema() -> dict[str, Any]:
+    return json_schema()
+
+
 def _entry(name: str, key: Key, kind: str, parts: list[str]) -> str:
+    gap = "" if key.example.startswith("\n") else " "
     lines = [
         words.key_heading(name, parts),
         key.says,
         words.value_is(kind, key.unit),
-        f"```yaml\n{name}: {key.example}\n```",
+        f"```yaml\n{name}:{gap}{key.example}\n```",
     ]
     return "\n\n".join(lines)
 

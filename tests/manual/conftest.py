@@ -10,8 +10,8 @@ from tests.whole.conftest import Run, home, run
 
 __all__ = ["home", "run"]
 
-RECIPE = """<script type="application/ld+json">{"@context": "https://schema.org", "@type": "Recipe", "name": "Plum tart",
-"recipeYield": "8 servings", "recipeIngredient": ["1 kg plums"],
+RECIPE = """<script type="application/ld+json">{"@context": "https://schema.org", "@type": "Recipe",
+"name": "Plum tart", "recipeYield": "8 servings", "recipeIngredient": ["1 kg plums"],
 "recipeInstructions": ["Simmer the plums for 25–30 minutes."]}</script>"""
 
 

@@ -44,7 +44,7 @@ def test_a_room_lists_its_findings(room: str) -> None:
 
 @pytest.mark.parametrize("key", plan_keys.names())
 def test_every_key_of_a_plan_is_told_with_an_example(key: str) -> None:
-    assert f"```yaml\n{key}: " in asked(key)
+    assert f"```yaml\n{key}:" in asked(key)
     assert "Value: " in asked(key)
 
 
@@ -83,13 +83,13 @@ def test_it_answers_what_a_host_asks(what: str, says: str) -> None:
 
 @pytest.mark.parametrize(
     ("what", "meant"),
-    [("keepz", "keeps"), ("food 99", "food 9"), ("tabel", "table"), ("aubergine", ""), ("kosher", "guests")],
+    [("keepz", "keeps"), ("food 99", "food"), ("tabel", "table"), ("kosher", "guests")],
 )
 def test_an_unknown_word_gives_the_nearest(what: str, meant: str) -> None:
     near = nearest(what, app_words.COMMANDS)
 
     assert asked(what) == ""
-    assert not meant or any(each.startswith(meant) for each in near)
+    assert any(each.startswith(meant) for each in near)
 
 
 def test_the_command_shows_it_piped_and_refuses_what_it_does_not_know(run: Run, tmp_path: Path) -> None:
@@ -100,5 +100,5 @@ def test_the_command_shows_it_piped_and_refuses_what_it_does_not_know(run: Run, 
 
     code, out, told = run("help", "\x1b[31mkeepz")
     assert (code, out) == (ExitCode.USAGE, "")
-    assert "keeps" in told
+    assert "nothing called" in told
     assert "\x1b" not in told

@@ -80,7 +80,8 @@ def test_whatever_a_topic_shows_of_a_plan_can_be_written_so(topic: str) -> None:
 def _with_a_dish(part: str) -> str:
     """A course that a page shows without its time and its dishes."""
     head, course, rest = re.split(r"(  - course: Main\n)", part)
-    return f"{head}{course}    at: 20:00\n    dishes: [{{dish: Leek soup, steps: [{{step: ladle it}}]}}]\n{rest}"
+    dishes = "[{dish: Leek soup, steps: [{step: ladle it, takes: 5 min}]}]"
+    return f"{head}{course}    at: 20:00\n    dishes: {dishes}\n{rest}"
 
 
 @pytest.mark.parametrize("name", pages.examples())

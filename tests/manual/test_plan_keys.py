@@ -1,7 +1,7 @@
 """What is told of the keys of a plan is all of them, and each example can be written so."""
 
 from io import StringIO
-from typing import Any
+from typing import Annotated, Any
 
 import pytest
 from pydantic import BaseModel, TypeAdapter, ValidationError
@@ -31,9 +31,7 @@ def test_every_key_of_every_part_is_told_and_no_other() -> None:
     inside = {each for each in parts() if each.__module__.startswith("board.plan.model")} - {_shared()}
 
     assert {model for model in inside if model not in KEYS} == set()
-    assert {model.__name__: set(keys) ^ set(keys_of(model)) for model, (_, keys) in KEYS.items()} == dict.fromkeys(
-        (model.__name__ for model in KEYS), set()
-    )
+    assert {name for model, (_, keys) in KEYS.items() for name in set(keys) ^ set(keys_of(model))} == set()
 
 
 def _shared() -> type[PlanModel]:
@@ -47,7 +45,7 @@ def read(model: type[BaseModel], name: str, value: object) -> object:
     field = keys_of(model)[name]
     whole = field.annotation
     for each in field.metadata:
-        whole = __import__("typing").Annotated[whole, each]
+        whole = Annotated[whole, each]
     return TypeAdapter(whole).validate_python(value)
 
 

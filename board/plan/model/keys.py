@@ -15,7 +15,8 @@ from board.plan.model.work import Job, Ref, Step, Way
 
 
 class Key(NamedTuple):
-    """`says`: its meaning, a sentence or two. `example`: a value, in YAML. `unit`: what a figure counts, if it does."""
+    """`says`: its meaning, a sentence or two. `example`: a value, in YAML; one of several lines begins with a line break.
+    `unit`: what a figure counts, if it does."""
 
     says: str
     example: str
@@ -29,6 +30,11 @@ _LITRES = "litres"
 
 _LAID = Key("What each guest has before them.", "[soup bowl, soup spoon]", "pieces a guest")
 _SERVED = Key("What stands on the table for all to share.", "2 serving dishes", "pieces")
+_DISHES = "[{dish: Nuts, steps: [{step: put them out, takes: 5 min}]}]"
+_COURSES = f"""
+  - course: Nuts
+    at: 19:15
+    dishes: {_DISHES}"""
 _WAY: dict[str, Key] = {
     "where": Key(
         "The place, then what is used there: rings, shelves, litres, tools. An oven wants its setting, and takes a "
@@ -117,7 +123,7 @@ KEYS: dict[type[BaseModel], tuple[str, dict[str, Key]]] = {
             ),
             "courses": Key(
                 "What is eaten, in order: a list of courses with their dishes.",
-                "[{course: Soup, at: '19:15', dishes: [{dish: Leek soup, steps: [{step: simmer the soup}]}]}]",
+                _COURSES,
             ),
             "jobs": Key("Work that belongs to no dish. A line of words is enough for usual ones.", "[lay the table]"),
             "foods": Key("What a food of your own holds, as its label says.", "{aunt's spice mix: mustard and celery}"),
@@ -209,7 +215,8 @@ KEYS: dict[type[BaseModel], tuple[str, dict[str, Key]]] = {
             ),
             "noted": Key("Notes on its serving and clearing.", "[warm the plates (2026-11-28)]"),
             "dishes": Key(
-                "What is on the plates: a list of dishes.", "[{dish: Leek soup, steps: [{step: simmer the soup}]}]"
+                "What is on the plates: a list of dishes.",
+                _DISHES,
             ),
         },
     ),
@@ -224,7 +231,7 @@ KEYS: dict[type[BaseModel], tuple[str, dict[str, Key]]] = {
             "scale": Key("Whether its amounts grow with the guests: `linear`, or stay `as written`.", "as written"),
             "ingredients": Key(
                 "What goes into it: amount, food, the section of the shop in brackets, then what its label says.",
-                "[600 g leeks (veg), '100 g dark chocolate (baking), may contain tree nuts']",
+                "[600 g leeks (veg), '1 egg (dairy), free from gluten']",
                 "g, kg, ml, l, spoons, cups, pieces",
             ),
             "perishable": Key("Whether it spoils unchilled; your own word, which goes first.", "no"),
