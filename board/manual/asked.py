@@ -96,4 +96,5 @@ def _names(commands: dict[str, tuple[str, str]]) -> Iterator[str]:
 def _about(topic: str) -> str:
     """A topic's title: what it is about."""
     said = pages.title(pages.page(topic))
+    said = said.partition(": ")[2] or said
     return said[:1].lower() + said[1:]

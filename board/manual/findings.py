@@ -27,7 +27,7 @@ def told(name: str) -> str:
     """A finding as Markdown: what it says, its weight, what stands behind it, and a bad and a good example."""
     more, sources = _behind().get(name, ("", ()))
     lines = [f"# {name}: {FINDINGS[name]}", words.weights(weights(name))]
-    if not _words(more) <= _words(FINDINGS[name]):
+    if not _words(more) <= _words(f"{FINDINGS[name]} {weights(name)}"):
         lines.append(more)
     if sources:
         lines.append(words.sources(sources))

@@ -15,7 +15,7 @@ from board.plan.model.work import Job, Ref, Step, Way
 
 
 class Key(NamedTuple):
-    """`says`: its meaning, a sentence or two. `example`: a value, in YAML; one of several lines begins with a line break.
+    """`says`: its meaning, a sentence or two. `example`: a value in YAML; several lines begin with a line break.
     `unit`: what a figure counts, if it does."""
 
     says: str
