@@ -18,6 +18,7 @@ from board.app import dish_commands as shelf
 from board.app import house_commands as house
 from board.app import live_commands as evening
 from board.app import log_commands as afterwards
+from board.app import manual_commands as manual
 from board.app import plan_commands as planning
 from board.app import words
 from board.app.terminal import tell
@@ -213,6 +214,8 @@ def _afterwards(command: _Commands) -> None:
     logs.add_argument("--keep-notes", action="store_true", help=words.OPTIONS["keep-notes"])
     schema = command("schema", afterwards.schema, takes=None)
     schema.add_argument("--log", action="store_true", help=words.OPTIONS["schema-log"])
+    told = command("help", manual.tell, takes=None)
+    told.add_argument("words", nargs="*", metavar="WORD", help=words.WORDS_ASKED)
 
 
 def _speed(text: str) -> float:

@@ -4,7 +4,7 @@ from enum import IntEnum
 
 
 class ExitCode(IntEnum):
-    """The README repeats these meanings."""
+    """README and manual repeat these meanings."""
 
     DONE = 0  # did what was asked
     FAILED = 1  # could not: a file is missing, a log is in use, a disk is full

@@ -1,4 +1,20 @@
-"""Every finding: its stable name (room and number) and what it says. A new finding takes the next free number."""
+"""Every finding: its stable name (room and number), what it says, and how much it can matter. A new finding takes the
+next free number."""
+
+# What the findings of a room are about.
+ROOMS = {
+    "plan": "the plan file: what cannot be read, is missing, or names nothing",
+    "book": "the cook's book as a file",
+    "shelf": "dishes of your own",
+    "kitchen": "rings, tools, shelves, room, heat",
+    "time": "hours, days, clock times",
+    "keeping": "how long results wait",
+    "food": "food safety",
+    "guests": "who eats what, and whether all are fed",
+    "buying": "packs, prices, trips, drinks",
+    "table": "pieces, chairs, seats",
+    "unsure": "guesses that nobody has confirmed",
+}
 
 FINDINGS = {
     # reading the file, and references between its parts
@@ -108,3 +124,28 @@ FINDINGS = {
     "table 6": "somebody who eats gets up soon after a course is served",
     "unsure 1": "a guess that nobody has confirmed",
 }
+
+_USUALLY = {
+    **dict.fromkeys(("plan", "book", "shelf", "kitchen"), ("stop",)),
+    **dict.fromkeys(("time", "keeping", "food", "buying", "table"), ("mind",)),
+    **dict.fromkeys(("guests", "unsure"), ("ask",)),
+}
+_BUT = {
+    **dict.fromkeys(("time 2", "food 5", "food 6", "food 7", "food 17", "food 31", "food 32"), ("stop",)),
+    **dict.fromkeys(("guests 1", "buying 6"), ("stop",)),
+    **dict.fromkeys(("food 1", "food 4", "food 10", "food 23", "food 26"), ("stop", "ask")),
+    **dict.fromkeys(("food 8", "food 12", "food 19", "food 20"), ("stop", "mind")),
+    **dict.fromkeys(("food 21", "food 24", "food 27", "food 28"), ("stop", "mind")),
+    **dict.fromkeys(("food 18", "food 25"), ("stop", "ask", "mind")),
+    **dict.fromkeys(("food 2", "food 14", "buying 7"), ("ask", "mind")),
+    **dict.fromkeys(("plan 16", "guests 7", "guests 8", "guests 10", "guests 11"), ("mind",)),
+    "food 16": ("ask",),
+    "guests 12": ("ask", "mind", "note"),
+    "buying 8": ("mind", "note"),
+    **dict.fromkeys(("kitchen 8", "shelf 2", "buying 1", "buying 4", "table 4"), ("note",)),
+}  # fmt: skip
+
+
+def weights(name: str) -> tuple[str, ...]:
+    """How much a finding can matter, the worst first: `stop`, `ask`, `mind`, `note`."""
+    return _BUT.get(name, _USUALLY[name.split()[0]])

@@ -92,7 +92,7 @@ class _PlainComposer(Composer):
         return node
 
 
-START_FROM = "Start from the short example in the README, or let `platecall new` write a plan."
+START_FROM = "Start from the example in `platecall help plan`, or let `platecall new` write a plan."
 
 
 def read_yaml(text: str, name: str, largest: int = LARGEST_CHARACTERS) -> tuple[Any, Places, list[Snag]]:

@@ -2,6 +2,7 @@
 
 from typing import Any
 
+from board.plan.model.keys import KEYS
 from board.plan.model.model import Plan
 from board.plan.resolve.from_shelf import KEY
 
@@ -12,6 +13,10 @@ _WAITS_FOR_SHELF = {"type": "object", "properties": {KEY: {"type": "string"}}, "
 def json_schema() -> dict[str, Any]:
     """JSON Schema, draft 2020-12, with keys as in a plan file."""
     schema = Plan.model_json_schema(by_alias=True)
+    for model, (_, keys) in KEYS.items():
+        part = schema if model is Plan else schema["$defs"][model.__name__]
+        for name, key in keys.items():
+            part["properties"][name]["description"] = " ".join(filter(None, (key.says, f"Example: {key.example}")))
     dishes = schema["$defs"]["Course"]["properties"]["dishes"]
     dishes["items"] = {"anyOf": [dishes["items"], _WAITS_FOR_SHELF]}
     return {"$schema": "https://json-schema.org/draft/2020-12/schema", **schema, "title": "platecall plan"}

@@ -1,4 +1,4 @@
-"""The figures of the README, measured: `python tests/bench/figures.py`. Run on demand; nothing here is a test.
+"""The figures in DEVELOPERS.md, measured: `python tests/bench/figures.py`. Run on demand; nothing here is a test.
 
 Each is the median of several runs in fresh processes with warm files, printed beside its goal and a floor.
 """

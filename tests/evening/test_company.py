@@ -1,5 +1,5 @@
-"""Minutes away from the guests: one reckoning, whoever asks. README: "minutes that those who eat spend in the
-kitchen between the guests' coming and the end of the last course (not what you do at the table, nor what you marked
+"""Minutes away from the guests: one reckoning, whoever asks. The manual: "minutes that those who eat spend in the
+kitchen between the guests' coming and the end of the last course (not what is done at the table, nor what you marked
 `with guests`)"."""
 
 import msgspec

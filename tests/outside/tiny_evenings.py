@@ -1,6 +1,6 @@
 """What a timetable of a tiny plan is worth, aim by aim, and whether it can be at all.
 
-Written from the README and the docstring of `aims.py`; nothing is shared with the timetable's own reckoning. Each aim
+Written from the manual and the docstring of `aims.py`; nothing is shared with the timetable's own reckoning. Each aim
 is a sum over steps and over what stands between two steps, and none of its terms is below nought. A further aim is
 one more function in `AIMS`, in the order of `answer.AIMS`.
 """

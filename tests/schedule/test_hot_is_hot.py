@@ -56,7 +56,7 @@ HOT = [
 def test_nothing_is_kept_hot_with_nobody_home(
     plan_from: PlanFrom, keeps: str, where: str, hours: str, more: str
 ) -> None:
-    """By README's home rule: the host is at the shops, or has no hours. The ham is out by 15:00 and sliced after 17:00,
+    """By the manual: the host is at the shops, or has no hours. The ham is out by 15:00 and sliced after 17:00,
     so it cannot be kept hot, and the sheet says so: it stands out for longer than its clock gives it."""
     plan = lunch(plan_from, f"keeps: {keeps}", hours, more)
     sheet = sheet_of(plan)

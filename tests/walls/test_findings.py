@@ -1,11 +1,13 @@
-"""Every finding has one name, listed once, and the README says what each room is about."""
+"""Every finding has one name, listed once, with what it weighs, and every room says what it is about."""
 
 import ast
 import re
 from collections.abc import Iterator
 from pathlib import Path
 
-from board.plan.findings import FINDINGS
+import pytest
+
+from board.plan.findings import FINDINGS, ROOMS, weights
 
 ROOT = Path(__file__).parents[2]
 NAME = re.compile(r"[a-z]+ \d+")
@@ -36,10 +38,35 @@ def test_no_two_findings_say_the_same() -> None:
     assert len(set(FINDINGS.values())) == len(FINDINGS)
 
 
-def test_the_readme_tells_every_room() -> None:
-    text = (ROOT / "README.md").read_text(encoding="utf-8")
+def test_every_room_says_what_it_is_about() -> None:
+    assert set(ROOMS) == rooms()
 
-    assert {room for room in rooms() if f"| `{room}` |" not in text} == set()
+
+def weighed_in_code() -> dict[str, set[str]]:
+    """By finding, the weights that the code gives it in so many words."""
+    found: dict[str, set[str]] = {}
+    for path in (ROOT / "board").rglob("*.py"):
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            if isinstance(node, ast.Call) and ast.unparse(node.func) == "Snag" and len(node.args) > 1:
+                code, weight = (ast.unparse(each).strip("'") for each in node.args[:2])
+                if code in FINDINGS and weight.startswith("Weight."):
+                    found.setdefault(code, set()).add(weight.removeprefix("Weight.").casefold())
+    return found
+
+
+def test_a_finding_weighs_what_the_table_says() -> None:
+    found = weighed_in_code()
+
+    assert len(found) > 60
+    assert {name: given for name, given in found.items() if not given <= set(weights(name))} == {}
+
+
+@pytest.mark.parametrize("name", FINDINGS)
+def test_its_weights_are_known_the_worst_first(name: str) -> None:
+    order = ("stop", "ask", "mind", "note")
+
+    assert list(weights(name)) == sorted(weights(name), key=order.index)
+    assert weights(name)
 
 
 FOR_ALL = {"food 7"}  # the one fridge there is

@@ -42,7 +42,7 @@ RANKS: list[set[str]] = [
     {"board.rehearsal"},
     {"board.files"},
     {"board.output", "board.screens"},
-    {"board.share"},
+    {"board.share", "board.manual"},
     {"board.app"},
     {"board.cli"},
     {"board.__main__"},

@@ -8,6 +8,7 @@ from pathlib import Path
 from rich.cells import cell_len
 
 from board.base.words.signs import LETTERS_DOWN, LETTERS_RIGHT, SIGN_TABLE
+from board.manual.board_keys import signs
 from board.screens import words as screens_words
 from tests.screens.snapshot import FOLDER
 
@@ -79,11 +80,10 @@ def test_the_guard_itself_would_see_a_sign() -> None:
     assert written("a plain line", "▽▣") == []
 
 
-def test_the_readme_has_the_table_as_the_program_has_it() -> None:
-    section = (ROOT / "README.md").read_text("utf-8").partition("\n### Signs\n")[2]
-    rows = re.findall(r"^\| (\S+) \| (.+) \|$", section, re.MULTILINE)
+def test_the_manual_has_every_sign() -> None:
+    told = signs()
 
-    assert [row for row in rows if row[0] not in ("sign", "---")] == list(SIGN_TABLE.values())
+    assert [row for row in SIGN_TABLE.values() if f"- {row[0]} {row[1]}" not in told.splitlines()] == []
 
 
 def test_the_help_shows_the_signs_of_the_table() -> None:

@@ -53,10 +53,12 @@ COMMANDS = {
     ),
     "logs": ("list the run logs there are; a log as CSV, or with the guests' names taken out", "platecall logs --csv"),
     "schema": ("print the JSON Schema of a plan, for editors", "platecall schema > plan.schema.json"),
+    "help": ("the manual: topics, keys of a plan, findings, keys of the board", "platecall help food 10"),
 }
 ARGUMENTS = {"plan": "the plan file (YAML)", "log": "the run log (JSON Lines)",
              "new-plan": "the plan file to write (default: the event's name); one that is there is never overwritten",
              "recipe": "a saved web page (HTML) or a JSON-LD file"}  # fmt: skip
+WORDS_ASKED = "a topic, a key of a plan, a finding, a key of the board; none: the list of topics"
 LOGS_TO_LIST = "run logs (default: every one in the user's data folder)"
 LOGS_TO_REVIEW = "one run log, or several for a table of evenings"
 LOGS_TO_LEARN_FROM = "run logs to learn from (default: every evening in the user's data folder)"
@@ -136,7 +138,8 @@ def welcome(bundled: str) -> str:
     commands = "\n".join(f"  {name:<{wide}}{about}" for name, (about, _) in COMMANDS.items())
     return (
         f"{PROGRAM}: {CLI_ABOUT}\n\n{commands}\n\nA plan to try comes along; watch its whole evening at ten times the "
-        f"speed:\n\n  {PROGRAM} rehearse {bundled} --speed 10\n\nEvery command has --help with an example."
+        f"speed:\n\n  {PROGRAM} rehearse {bundled} --speed 10\n\nThe manual is {PROGRAM} help; every command has "
+        "--help with an example."
     )
 
 

@@ -2,7 +2,7 @@
 
 A sign is one cell wide and known by its shape; colour only repeats what it says. None is a button of a player or
 recorder. A family shares a shape: calls are corners and a diamond, work is a box that fills, a food's clock is a ring,
-and what really happened is a double stroke. The README has the same table.
+and what really happened is a double stroke. `platecall help signs` shows it.
 """
 
 SIGN_TABLE = {

@@ -15,7 +15,7 @@ from board.plan.snag import Snag, Weight
 
 def drinks_are_asked_about(file: PlanFile) -> list[Snag]:
     """guests 6: a drink holds, or may hold, what a guest is allergic to (gluten for a coeliac), or its contents are
-    unknown: one snag a guest."""
+    unknown."""
     return [snag for guest in file.plan.guests if (snag := _of_guest(file, guest)) is not None]
 
 

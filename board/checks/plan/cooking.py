@@ -25,7 +25,7 @@ def what_is_cooked_gets_hot_enough(file: PlanFile) -> list[Snag]:
     """food 1: `until` is below what the class of food requires, or not held there. Source: the rule set's `cook`,
     `roasts`.
 
-    A roast may follow the table of roasts, if the set has one.
+    A roast may follow the table of roasts, if the rules have one.
     """
     say = Figures(file)
     found = []

@@ -128,7 +128,7 @@ def _cooks(task: Task) -> bool:
 
 
 def what_keeps_cold_keeps_so_long(file: PlanFile) -> list[Snag]:
-    """food 12: the plan's own `keeps: 9 days in the fridge` is longer than the rule set gives that food. Source: the
+    """food 12: the plan's own `keeps: 9 days in the fridge` is longer than the rules give that food. Source: the
     rule set's `fridge_lives`, and its days for what is ready to eat."""
     say = Figures(file)
     found = []

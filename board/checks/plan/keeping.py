@@ -12,7 +12,8 @@ from board.plan.snag import Snag, Weight
 
 
 def results_keep_until_they_are_taken_up(file: PlanFile) -> list[Snag]:
-    """keeping 1: longer between the two than it keeps. keeping 2: longer than `at most` or `at once` allows."""
+    """keeping 1: a result waits longer for what takes it up than it keeps. keeping 2: it waits longer than `at most` or
+    `at once` allows."""
     ways_between = Between(file)
     found = []
     for link in file.filled.links:

@@ -65,7 +65,7 @@ class _Path:
 
 def hot_food_cools_in_time(timed: Timed) -> list[Snag]:
     """food 14: hot food cools too slowly by the estimate (mind); or goes cold, or stands in the room for more than an
-    hour, and the plan does not say how it cools (note, one a dish). Source: the rule set's `cooling`."""
+    hour, and the plan does not say how it cools (ask). Source: the rule set's `cooling`."""
     say, paths = timed.say, timed.paths
     late: dict[Loc, tuple[float, Snag]] = {}
     unsaid: dict[tuple[str, str], list[Slot]] = {}

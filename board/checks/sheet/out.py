@@ -65,8 +65,8 @@ def _longest(paths: Paths, each: DishClock) -> str:
 
 
 def leftovers_are_put_away_in_time(timed: Timed) -> list[Snag]:
-    """food 11: a course's leftovers are not in the cold before a dish's clock runs out: one snag for each course whose
-    job comes too late, and one for all courses that one more job can put away. Source: the rule set's `out_limit`."""
+    """food 11: a course's leftovers are not in the cold before a dish's clock runs out: one for each course whose job
+    comes too late, and one for all courses that one more job can put away. Source: the rule set's `out_limit`."""
     paths = timed.paths
     found, forgotten = [], []
     for course in timed.sheet.courses:
@@ -136,8 +136,7 @@ def _why(timed: Timed, dishes: Iterable[DishClock]) -> str:
 
 
 def dishes_without_ingredients_have_no_clock(timed: Timed) -> list[Snag]:
-    """food 16: the plan does not say what a dish is made of, or whether it spoils, so it has no clock: one snag for
-    all."""
+    """food 16: the plan does not say what a dish is made of, or whether it spoils, so it has no clock."""
     kept = {(clock.course, clock.dish) for clock in timed.sheet.clocks}
     unsaid = {
         ("courses", c, "dishes", d): dish.dish
