@@ -47,7 +47,8 @@ def review(arguments: argparse.Namespace) -> int:
         forms = [evening_form(each) for each in evenings]
         print(as_json(forms[0] if len(forms) == 1 else forms))
     elif len(evenings) == 1 and not arguments.all:
-        return _first_screen(arguments, evenings[0])
+        ended = _first_screen(arguments, evenings[0])
+        return ended or (ExitCode.FAILED if unreadable else ExitCode.DONE)
     elif len(evenings) == 1:
         print_evening(evenings[0], console())
     else:
