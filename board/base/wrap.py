@@ -2,13 +2,13 @@
 
 import re
 import unicodedata
+from itertools import pairwise
 
 CARET = re.compile(r" *\^")
 _FINDING = re.compile(r"(?:\S.*:\d+:\d+: )?[a-z]+ \d+: ")
 _FIGURE = re.compile(
     r"\d+ h \d{1,2}(?: min)?\b|\d (?:h|min|s|kg|g|ml|cl|l|cm|litres?|lb|oz|°[CF]|%|[AaPp]\.?[Mm])(?![^\W_])|\d °(?!\w)"
 )
-_WHOLE = "\0"  # stands for a space that nothing is broken at
 _UNDER_FINDING = 4  # columns; the indent of lines below a finding
 _NARROWEST = 20
 
@@ -34,8 +34,9 @@ def wrapped(text: str, width: int) -> str:
 
 def words_of(text: str) -> list[str]:
     """What a line may be broken between: words, each figure with its unit as one (`1 h 30`, `74 °C`)."""
-    whole = _FIGURE.sub(lambda found: found[0].replace(" ", _WHOLE), text)
-    return [word.replace(_WHOLE, " ") for word in whole.split(" ")]
+    within = {n for found in _FIGURE.finditer(text) for n in range(*found.span())}
+    ends = [n for n, char in enumerate(text) if char == " " and n not in within]
+    return [text[start + 1 : end] for start, end in pairwise([-1, *ends, len(text)])]
 
 
 def columns(text: str) -> int:
