@@ -64,7 +64,8 @@ def hot_wanted(state: State, slot: Slot) -> Degrees | None:
 def hot_limit(sheet: RunSheet, slot: Slot) -> Degrees:
     """Hot holding of what the step makes: of a roast cooked by the rules' table of roasts it may be lower."""
     rules = rules_of(sheet)
-    if rules.roast_holding is not None and any(_by_the_table(rules, maker) for maker in _makers(sheet, slot.id)):
+    roasts = (each.id for each in sheet.slots if _by_the_table(rules, each))
+    if rules.roast_holding is not None and any(slot.id == id_ or slot.id in _after(sheet, id_) for id_ in roasts):
         return rules.roast_holding
     return rules.hot_holding
 
@@ -75,11 +76,6 @@ def _by_the_table(rules: RuleSet, slot: Slot) -> bool:
         return False
     core, held = slot.core_celsius, slot.hold_minutes
     return not rules.cooked_enough("whole cut", core, held) and rules.cooked_enough("whole cut", core, held, roast=True)
-
-
-def _makers(sheet: RunSheet, id_: str) -> list[Slot]:
-    """The step, and those whose result it takes up."""
-    return [slot for slot in sheet.slots if slot.id == id_ or id_ in _after(sheet, slot.id)]
 
 
 def _of(state: State, slot: Slot) -> Iterator[ColdSpell]:

@@ -100,8 +100,9 @@ class _Search:
         Limits(self.variables).add()
         self.aims = Aims(self.variables)
         self.sums = self.aims.costly() if costly_only else self.aims.soon()
+        self.later = [self.aims.of_the_days, self.aims.late]
         if self.large and not costly_only:
-            self.sums |= self.aims.of_the_days() | self.aims.late()
+            self._add_sums(self.wanted[-1])
         self.model = self.variables.model
         for job, start in zip(self.variables.jobs, self.near or (), strict=False):
             if job.job.fixed is None and start is not None:
@@ -228,9 +229,7 @@ class _Search:
         was stopped meanwhile, and what is still wanted stays unknown."""
         if aim in self.sums:
             return True
-        for later in (self.aims.of_the_days, self.aims.late):
-            if aim not in self.sums and not (later == self.aims.of_the_days and "rest" in self.sums):
-                self.sums |= later()
+        self._add_sums(aim)
         if self.best is None or self._stand_on(self.best):
             return True
         self.clock.stopped = True
@@ -276,6 +275,11 @@ class _Search:
             self.results.append(AimResult(following[0], found.value, found.bound))
             self.model.add(self.sums[following[0]] <= found.value)
         return True
+
+    def _add_sums(self, aim: str) -> None:
+        """Those that come late, as far as one of them is reached."""
+        while aim not in self.sums:
+            self.sums |= self.later.pop(0)()
 
     def _level(self, aim: str, seconds: float) -> None:
         """Minimises one aim and fixes it. Nought is the least of any."""
@@ -337,10 +341,10 @@ class _Search:
     def _touch(self, best: Solution) -> None:
         """Chooses among equals as well as short searches can, day by day; nothing is claimed of it. What was to stay
         and did is left alone."""
-        batches = Batches(self.variables, best)
         moved = self._moved(best)
         if not moved:
             return
+        batches = Batches(self.variables, best)
         apart = batches.apart()
         for day in batches.days():
             with self._only(day & moved):
