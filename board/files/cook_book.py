@@ -1,19 +1,20 @@
 """The cook's book on disk: one file in the user's data folder, written as a whole."""
 
-from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from collections.abc import Callable
+from contextlib import AbstractContextManager
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from board.base import words as shared
+from board.base.errors import why_of
 from board.base.plain import one_line
 from board.files import words
+from board.files.held import held
 
 if TYPE_CHECKING:
     from board.learning.book import Book
 
 LARGEST_BYTES = 16_000_000
-LOCK_SECONDS = 5
 
 
 class BookTrouble(Exception):
@@ -54,23 +55,10 @@ def rewrite(path: Path, change: Callable[["Book"], "Book"]) -> None:
             _write(path, book_text(after).encode())
 
 
-@contextmanager
-def _held(path: Path) -> Iterator[None]:
-    """Holds the book's lock: one program at a time. Raises BookTrouble."""
-    from filelock import FileLock, Timeout
-
-    try:
-        path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
-        lock = FileLock(path.with_name(path.name + ".lock"))
-        lock.acquire(timeout=LOCK_SECONDS)
-    except Timeout:
-        raise BookTrouble(words.book_in_use(one_line(path))) from None
-    except OSError as wrong:
-        raise BookTrouble(words.book_not_written(one_line(path), _why(wrong))) from None
-    try:
-        yield
-    finally:
-        lock.release()
+def _held(path: Path) -> AbstractContextManager[None]:
+    """The book's lock, held. Raises BookTrouble."""
+    in_use = BookTrouble(words.book_in_use(one_line(path)))
+    return held(path.with_name(path.name + ".lock"), in_use, lambda wrong: _not_written(path, wrong))
 
 
 def _write(path: Path, data: bytes) -> None:
@@ -86,7 +74,7 @@ def _write(path: Path, data: bytes) -> None:
 
         replace_whole(target, data, ready)
     except (OSError, RuntimeError) as wrong:
-        raise BookTrouble(words.book_not_written(one_line(path), _why(wrong))) from None
+        raise _not_written(path, wrong) from None
 
 
 def _book_in(data: bytes, path: Path) -> "Book":
@@ -115,8 +103,8 @@ def _bytes(path: Path) -> bytes | None:
     except FileNotFoundError:
         return None
     except OSError as wrong:
-        raise BookTrouble(shared.cannot_read(shown, _why(wrong))) from None
+        raise BookTrouble(shared.cannot_read(shown, why_of(wrong))) from None
 
 
-def _why(wrong: Exception) -> str:
-    return one_line(getattr(wrong, "strerror", None) or wrong)
+def _not_written(path: Path, wrong: Exception) -> BookTrouble:
+    return BookTrouble(words.book_not_written(one_line(path), why_of(wrong)))

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from board.base import words as shared
-from board.base.errors import Trouble
+from board.base.errors import Trouble, why_of
 from board.base.plain import one_line
 from board.files import words
 
@@ -33,7 +33,7 @@ def read_bytes(path: Path) -> bytes:
     except FileNotFoundError:
         raise Trouble(words.no_such_file(one_line(path))) from None
     except (OSError, ValueError) as wrong:
-        raise Trouble(shared.cannot_read(one_line(path), one_line(getattr(wrong, "strerror", None) or wrong))) from None
+        raise Trouble(shared.cannot_read(one_line(path), why_of(wrong))) from None
 
 
 def read_text(path: Path) -> str:
@@ -46,7 +46,7 @@ def read_stdin(shown: str) -> str:
     try:
         data = sys.stdin.buffer.read(LARGEST_BYTES + 1)
     except (OSError, ValueError, AttributeError) as wrong:  # closed
-        raise Trouble(shared.cannot_read(shown, one_line(getattr(wrong, "strerror", None) or wrong))) from None
+        raise Trouble(shared.cannot_read(shown, why_of(wrong))) from None
     if len(data) > LARGEST_BYTES:
         raise Trouble(words.too_large(shown))
     return _decoded(data, shown)
@@ -82,7 +82,7 @@ def write_plan(path: Path, old_text: str, new_text: str) -> None:
 
         replace_whole(target, mark + new_text.removeprefix("\ufeff").encode(), ready)
     except (OSError, ValueError) as wrong:
-        why = one_line(getattr(wrong, "strerror", None) or wrong)
+        why = why_of(wrong)
         raise Trouble(words.plan_not_written(shown, why)) from None
 
 

@@ -1,20 +1,20 @@
 """The host's own dishes on disk: one file a dish in the data folder, for its owner's eyes only. Raises Trouble."""
 
-from collections.abc import Collection, Iterator
-from contextlib import contextmanager
+from collections.abc import Collection
+from contextlib import AbstractContextManager
 from dataclasses import dataclass
 from pathlib import Path
 
-from board.base.errors import Trouble
+from board.base.errors import Trouble, why_of
 from board.base.plain import one_line
 from board.files import words
+from board.files.held import held
 from board.files.paths import file_name
 from board.files.plans import read_text
 from board.importing.shelf.kept import KeptDish, read_kept
 from board.plan.resolve.known_again import name_key
 
 FILE_MODE, FOLDER_MODE = 0o600, 0o700
-LOCK_SECONDS = 5
 
 
 @dataclass(frozen=True)
@@ -36,7 +36,7 @@ def read_shelf(folder: Path, names: Collection[str] | None = None) -> Shelf:
     try:
         files = sorted(folder.glob("*.yaml"))
     except OSError as trouble:
-        return Shelf(wrong=(words.shelf_unread(one_line(folder), one_line(trouble.strerror or trouble)),))
+        return Shelf(wrong=(words.shelf_unread(one_line(folder), why_of(trouble)),))
     for path in files:
         try:
             text = read_text(path)
@@ -99,24 +99,10 @@ def _free(folder: Path, stem: str) -> Path:
     return path
 
 
-@contextmanager
-def _held(folder: Path) -> Iterator[None]:
-    """Holds the shelf's lock: one program at a time. Makes the folder."""
-    from filelock import FileLock, Timeout
-
-    lock = FileLock(folder / ".lock", mode=FILE_MODE)
-    try:
-        folder.mkdir(mode=FOLDER_MODE, parents=True, exist_ok=True)
-        lock.acquire(timeout=LOCK_SECONDS)
-    except Timeout:
-        raise Trouble(words.shelf_in_use(one_line(folder))) from None
-    except OSError as wrong:
-        raise _failed(folder, wrong) from None
-    try:
-        yield
-    finally:
-        lock.release()
+def _held(folder: Path) -> AbstractContextManager[None]:
+    """The shelf's lock, held; makes the folder."""
+    return held(folder / ".lock", Trouble(words.shelf_in_use(one_line(folder))), lambda wrong: _failed(folder, wrong))
 
 
 def _failed(path: Path, wrong: Exception) -> Trouble:
-    return Trouble(words.cannot_write(one_line(path), one_line(getattr(wrong, "strerror", None) or wrong)))
+    return Trouble(words.cannot_write(one_line(path), why_of(wrong)))

@@ -5,7 +5,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from board.base import words as shared
-from board.base.errors import Trouble
+from board.base.errors import Trouble, why_of
 from board.base.plain import one_line
 from board.files import words
 from board.files.plans import make_alike, read_bytes
@@ -55,4 +55,4 @@ def _real(path: Path) -> Path:
 
 
 def _failed(path: Path, wrong: Exception) -> Trouble:
-    return Trouble(words.cannot_write(one_line(path), one_line(getattr(wrong, "strerror", None) or wrong)))
+    return Trouble(words.cannot_write(one_line(path), why_of(wrong)))
