@@ -13,8 +13,11 @@ from board.base.exits import ExitCode
 from board.base.plain import as_json
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from board.checks.sheet.assessed import Assessed
     from board.plan.load import PlanFile
+    from board.plan.snag import Snag
     from board.sheet.run_sheet import RunSheet
 
 
@@ -22,19 +25,29 @@ def check(arguments: argparse.Namespace) -> int:
     """`check PLAN`: what there is to mend. STOP if the plan has stops."""
     from dataclasses import replace
 
-    from board.app.dishes import had_by_guests
     from board.app.timetables import moved_since
     from board.files.plans import read_plan_file
     from board.output.check import print_check
     from board.plan.snag import Weight, in_order
 
     found = assessed(read_plan_file(arguments.plan), arguments.plan, arguments.limit)
-    if had := had_by_guests(found.file):
+    if had := _had_by_guests(found.file):
         found = replace(found, snags=tuple(in_order([*found.snags, *had])))
     moved = moved_since(arguments.plan, found.sheet, "check") if found.sheet is not None else ()
     print_check(found, whole=arguments.all, moved=moved)
     stopped = any(snag.weight is Weight.STOP for snag in found.snags)
     return ExitCode.STOP if stopped else ExitCode.DONE
+
+
+def _had_by_guests(file: "PlanFile") -> "Sequence[Snag]":
+    """Of a host who keeps dishes; who keeps none waits for nothing that reads logs and books."""
+    from board.files.paths import shelf_folder
+
+    if not any(shelf_folder().glob("*.yaml")):
+        return ()
+    from board.app.dishes import had_by_guests
+
+    return had_by_guests(file)
 
 
 def settle(arguments: argparse.Namespace) -> int:
