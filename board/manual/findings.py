@@ -20,7 +20,6 @@ from board.plan.findings import FINDINGS, ROOMS, weights
 _ROOMS = "|".join(ROOMS)
 _NAME = rf"(?:{_ROOMS}) \d+"
 _BEGINS = re.compile(rf"({_NAME}(?:(?:,| and) {_NAME})*): ")
-_SOURCE = re.compile(r"\s*Sources?: (.+?)\.?(?=\s|$)(?![a-z`])", re.DOTALL)
 
 
 def told(name: str) -> str:
