@@ -56,8 +56,10 @@ def _courses(viewer: Viewer, before: Forecast, after: Forecast) -> list[tuple[in
         if new.is_left_out and not old.is_left_out:
             found.append((COURSE, words.course_dropped(name)))
         elif new.is_ahead and abs(new.served - old.served) >= MINUTE / 2:
-            sooner = viewer.clock(old.served, after.now) if new.served < old.served else ""
-            found.append((COURSE, words.cost_course(name, viewer.clock(new.served, after.now), _late(new), sooner)))
+            was, out = (viewer.clock(each.served, after.now) for each in (old, new))
+            if was != out:
+                sooner = was if new.served < old.served else ""
+                found.append((COURSE, words.cost_course(name, out, _late(new), sooner)))
     return found
 
 

@@ -1,9 +1,13 @@
 """What a thing costs, in lines: by hand, from the little supper and the sheets of tests/run/kitchens.py."""
 
+import dataclasses
+from datetime import timedelta
+
 import msgspec
 import pytest
 
 from board.evening.company import away_by_forecast
+from board.evening.forecast import Forecast
 from board.evening.slips import targets
 from board.evening.wishes import DelayGuests, Done, DropDish, Lengthen, Push, Refusal, Wish
 from board.sheet.company import away_minutes
@@ -59,6 +63,21 @@ def test_a_course_that_comes_sooner_is_told_with_when_it_would_have_been_out(hos
     host.wish(Lengthen(("stew",), 25))
 
     assert told(host, Lengthen(("stew",), -25)) == ("Stew 19:00 instead of 19:05, on time",)
+
+
+def test_a_course_whose_clock_stays_the_same_is_not_told(host: Host) -> None:
+    """From 19:00:45 to 19:00:05 nobody sees a difference; from 19:01:05 everybody does."""
+    host.at("16:58")
+    before = host.evening.tick().forecast
+
+    def out(seconds: int) -> Forecast:
+        (course,) = before.courses
+        served = at("19:00") + timedelta(seconds=seconds)
+        return dataclasses.replace(before, courses=(dataclasses.replace(course, served=served),))
+
+    viewer = Viewer(host.evening.sheet)
+    assert costs(viewer, out(45), out(5)).lines(9) == (words.COSTS_NOTHING,)
+    assert costs(viewer, out(65), out(5)).lines(9) == ("Stew 19:00 instead of 19:01, on time",)
 
 
 def test_what_goes_past_its_limit_is_warned_of(host: Host) -> None:
