@@ -50,6 +50,7 @@ SHOTS = (
 )
 
 MISTAKES = (
+    ("1 l whole milk, 90 g cornflour,", "1 l whole milk, 60 g ground almonds,"),
     ("- 90 g cornflour (baking)", "- 60 g ground almonds (baking)"),  # for Ines, who must not eat tree nuts
     ("dinner plates: 10", "dinner plates: 6"),  # for eight
 )
