@@ -22,10 +22,16 @@ from board.plan.snag import Snag
 from board.session.session import unlogged_evening
 from board.sheet.run_sheet import Attended, CourseSlot, Dependency, Keeping, RunSheet, Slot, Use
 from board.view.present import Present
-from tests.examples import times
+from tests.examples import NEW_EXAMPLES, times
 
-# How long drawing takes says how busy the machine is.
-settings.register_profile("ours", max_examples=times(100), suppress_health_check=[HealthCheck.too_slow])
+# How long drawing takes says how busy the machine is. The same examples each time, unless new ones are looked for.
+settings.register_profile(
+    "ours",
+    max_examples=times(100),
+    deadline=None,
+    derandomize=not NEW_EXAMPLES,
+    suppress_health_check=[HealthCheck.too_slow],
+)
 settings.load_profile("ours")
 
 PLANS = Path(__file__).parent.parent / "plans"

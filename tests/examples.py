@@ -1,5 +1,6 @@
 """How much is tried: of a property's examples a fifth in the everyday run, all of them where PLATECALL_THOROUGH is set,
-as `.ci/run` does; of the brute-force oracle's slow plans every third, all of them where PLATECALL_EVERY_SEED is set."""
+as `.ci/run` does; the same ones each time, new ones where PLATECALL_NEW_EXAMPLES is set. Of the brute-force oracle's
+slow plans every third, all of them where PLATECALL_EVERY_SEED is set."""
 
 import os
 from collections.abc import Sequence
@@ -8,6 +9,7 @@ from typing import Any
 import pytest
 
 THOROUGH = bool(os.environ.get("PLATECALL_THOROUGH"))
+NEW_EXAMPLES = bool(os.environ.get("PLATECALL_NEW_EXAMPLES"))
 
 
 def times(most: int) -> int:
