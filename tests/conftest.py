@@ -83,6 +83,17 @@ def lantern_sheet(lantern: PlanFile) -> RunSheet:
     return make_sheet(lantern, solve)
 
 
+@pytest.fixture(scope="session")
+def keep_lantern(lantern: PlanFile, lantern_sheet: RunSheet) -> Callable[[Path], None]:
+    """Puts the bundled plan's sheet into a cache folder, as the command that worked it out would have."""
+    from board.app.timetables import with_all
+    from board.checks.sheet.assessed import of_plan
+    from board.files.cache import SheetCache
+
+    sheet = with_all(of_plan(lantern), lantern_sheet).the_sheet
+    return lambda folder: SheetCache(folder).put(sheet)
+
+
 UTC_DAY = datetime(2026, 11, 28, tzinfo=UTC)
 
 

@@ -11,6 +11,7 @@ from board.session.replan.advisor import Advisor
 from board.session.replan.anew import worked_out_anew
 from board.view.look import happened
 from tests.conftest import at
+from tests.examples import first
 from tests.screens.conftest import Recorder, screen_text
 from tests.session.replan.conftest import Slipping, pie, pie_sheet, slipping  # noqa: F401  # fixtures
 from tests.session.replan.test_advisor import Slow
@@ -71,7 +72,7 @@ async def test_an_offer_that_is_left_stands_once_in_the_log_and_in_look_back(
         assert from_line(to_line(made)) == made
 
 
-@pytest.mark.parametrize("width", [60, 80, 120])
+@pytest.mark.parametrize("width", first(1, [80, 60, 120]))
 async def test_beside_an_offer_the_courses_and_every_key_stay(
     pie: PlanFile,  # noqa: F811
     slipping: Slipping,  # noqa: F811
