@@ -192,6 +192,7 @@ class _Builder:
             id=task.node.id,
             ways=tuple(way for n, filled in enumerate(task.ways) for way in self._ways(n, filled, task)),
             hands=tuple(who),
+            crew=work.hands if work else 1,
             window=self._window(task),
             fixed=self.minute(self.filled.arrive) if task.node.kind == "arrive" else None,
             best_within=task.best_within,

@@ -1,6 +1,6 @@
 """What a run sheet had to give up, and why. Pure."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from datetime import datetime, timedelta
 
@@ -53,12 +53,11 @@ class _Teller:
         """Work outside its hours, heating with nobody at home, and steps that should follow at once but do not."""
         anytime = replace(self.problem, opens=0)
         for n, job in enumerate(self.problem.jobs):
-            way, who = way_of(self.problem, self.solution, n), self.solution.who[n]
-            hand = self.problem.hands[who] if who is not None else None
+            way, hands = way_of(self.problem, self.solution, n), self.problem.crew(self.solution.who[n])
             start = self.solution.starts[n]
 
-            def fits(job: Job, way: Way = way, hand: Hand | None = hand, start: int = start) -> bool:
-                return any(a <= start < b for a, b in allowed_starts(anytime, job, way, hand, warm_up=False))
+            def fits(job: Job, way: Way = way, hands: Sequence[Hand] = hands, start: int = start) -> bool:
+                return any(a <= start < b for a, b in allowed_starts(anytime, job, way, *hands, warm_up=False))
 
             if job.fixed is not None or fits(job):
                 continue

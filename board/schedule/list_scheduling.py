@@ -11,7 +11,7 @@ import heapq
 import time
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
-from itertools import islice, product
+from itertools import combinations, islice, product
 
 from board.schedule.intervals import Window
 from board.schedule.problem import FRONT, NO_PLACE, Demand, Hold, Job, Order, OvenUse, Problem, Way
@@ -76,11 +76,11 @@ class _TooLate(Exception):
 
 @dataclass(frozen=True, slots=True)
 class _Choice:
-    """A start for one job, with its way and hand; `over`: out of hours."""
+    """A start for one job, with its way and all who do it; `over`: out of hours."""
 
     start: int
     way: int
-    who: int | None
+    who: tuple[int, ...]
     kept: bool
     over: bool
 
@@ -165,7 +165,7 @@ class _Attempt:
     def place_all(self) -> None:
         for n, job in enumerate(self.problem.jobs):
             if job.fixed is not None:
-                self._put(n, _Choice(job.fixed, 0, min(job.hands, default=None), True, False))
+                self._put(n, _Choice(job.fixed, 0, tuple(sorted(job.hands)[: job.crew]), True, False))
         arrival = (n for n, job in enumerate(self.problem.jobs) if job.fixed == self.problem.arrives)
         spine = _reached(self.problem, [*(s.job for s in self.problem.servings), *arrival])
         for block in self._in_order([b for b in self.blocks if spine & set(b)]):
@@ -298,7 +298,7 @@ class _Attempt:
             yield from self._kept_or_not(block, ways, masks, offsets, whole, over=over)
 
     def _kept_or_not(
-        self, block: tuple[int, ...], ways: tuple[int, ...], masks: list[dict[int | None, int]],
+        self, block: tuple[int, ...], ways: tuple[int, ...], masks: list[dict[tuple[int, ...], int]],
         offsets: list[int], whole: int, *, over: bool,
     ) -> Iterator[tuple[int, list[_Choice]]]:  # fmt: skip
         """The latest start at which every result has its place, and the latest at all."""
@@ -417,29 +417,29 @@ class _Attempt:
         return choice.start + self._way(n, choice.way).minutes
 
     def _choices(
-        self, block: tuple[int, ...], ways: tuple[int, ...], masks: list[dict[int | None, int]],
+        self, block: tuple[int, ...], ways: tuple[int, ...], masks: list[dict[tuple[int, ...], int]],
         offsets: list[int], start: int, kept: tuple[bool, ...], *, over: bool,
     ) -> list[_Choice]:  # fmt: skip
         found = []
         for k, n in enumerate(block):
             at = start + offsets[k]
-            who = next(hand for hand, mask in masks[k].items() if mask >> at & 1)
+            who = next(crew for crew, mask in masks[k].items() if mask >> at & 1)
             keeps_hours = over and any(
-                bits >> at & 1 for hand, bits in self._starts(n, ways[k], over=False).items() if hand == who
+                bits >> at & 1 for crew, bits in self._starts(n, ways[k], over=False).items() if crew == who
             )
             found.append(_Choice(at, ways[k], who, kept[k], over and not keeps_hours))
         return found
 
     # --- when a job may start
     @staticmethod
-    def _any(masks: dict[int | None, int]) -> int:
+    def _any(masks: dict[tuple[int, ...], int]) -> int:
         bits = 0
         for mask in masks.values():
             bits |= mask
         return bits
 
-    def _starts(self, n: int, number: int, *, over: bool) -> dict[int | None, int]:
-        """For each pair of hands, the starts at which hands, things and ovens are free."""
+    def _starts(self, n: int, number: int, *, over: bool) -> dict[tuple[int, ...], int]:
+        """For each crew that may do it, the starts at which hands, things and ovens are free."""
         job, way = self.problem.jobs[n], self._way(n, number)
         free = self.all
         for demand in way.demands:
@@ -449,18 +449,15 @@ class _Attempt:
             for use in self._settings(way):
                 fits |= self._bakes_from(n, way, use)
             free &= fits
-        hands: Iterable[int | None] = job.hands if way.parts else (None,)
-        return {hand: mask for hand in hands if (mask := free & self._hand_starts(job, way, hand, over=over))}
+        crews: Iterable[tuple[int, ...]] = combinations(job.hands, job.crew) if way.parts else ((),)
+        return {crew: mask for crew in crews if (mask := free & self._hand_starts(job, way, crew, over=over))}
 
-    def _hand_starts(self, job: Job, way: Way, hand: int | None, *, over: bool) -> int:
+    def _hand_starts(self, job: Job, way: Way, crew: tuple[int, ...], *, over: bool) -> int:
         bits = self.all
         if not over:
-            who = self.problem.hands[hand] if hand is not None else None
-            bits = _windows(allowed_starts(self.problem, job, way, who))
-        if hand is None:
-            return bits
+            bits = _windows(allowed_starts(self.problem, job, way, *self.problem.crew(crew)))
         walk = self.problem.walk
-        for part in way.parts:
+        for hand, part in product(crew, way.parts):
             if way.lane == FRONT:
                 bits &= _runs(self.all & ~(self.kitchen[hand] | self.front[hand]), part.offset, part.length)
                 bits &= _runs(self.all & ~self.kitchen[hand], part.offset, part.length + walk)
@@ -561,14 +558,13 @@ class _Attempt:
         self.placed[n] = choice
         way = self._way(n, choice.way)
         end = choice.start + way.minutes
-        if choice.who is not None:
-            for part in way.parts:
-                at, done = choice.start + part.offset, choice.start + part.offset + part.length
-                if way.lane == FRONT:
-                    self.front[choice.who] |= _ones(at, done)
-                    self.walks[choice.who] |= _ones(at - self.problem.walk, done + self.problem.walk)
-                else:
-                    self.kitchen[choice.who] |= _ones(at, done)
+        for hand, part in product(choice.who, way.parts):
+            at, done = choice.start + part.offset, choice.start + part.offset + part.length
+            if way.lane == FRONT:
+                self.front[hand] |= _ones(at, done)
+                self.walks[hand] |= _ones(at - self.problem.walk, done + self.problem.walk)
+            else:
+                self.kitchen[hand] |= _ones(at, done)
         oven = None
         if way.oven is not None and way.minutes:
             fit = (use for use in self._settings(way) if self._bakes_from(n, way, use) >> choice.start & 1)

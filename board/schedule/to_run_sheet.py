@@ -168,8 +168,6 @@ class _Writer:
         task, job = self.tasks[n], self.problem.jobs[n]
         way = way_of(self.problem, self.solution, n)
         start = self.solution.starts[n]
-        hand = self.solution.who[n]
-        who = self.problem.hands[hand].name if hand is not None else ""
         work, node = task.work, task.node
         chosen = task.ways[way.number]
         kind: SlotKind = node.kind
@@ -190,8 +188,9 @@ class _Writer:
             dish=node.dish,
             course=node.course,
             attended=tuple(
-                Attended(self.at(start + p.offset), self.at(start + p.offset + p.length), who, p.kind)
+                Attended(self.at(start + p.offset), self.at(start + p.offset + p.length), hand.name, p.kind)
                 for p in way.parts
+                for hand in self.problem.crew(self.solution.who[n])
             ),
             uses=tuple(self._uses(n)),
             waits=tuple(waits),

@@ -137,11 +137,10 @@ def as_timetable(evening: Evening, problem: Problem, solution: Solution) -> Time
     found = {}
     for number, step in enumerate(evening.steps):
         n = place[step.name if step.is_seating else step.name.replace(" ", "-")]
-        who = solution.who[n]
-        hand = problem.hands[who].name if who is not None else None
+        hands = tuple(problem.hands[who].name for who in solution.who[n])
         other = problem.jobs[n].ways[solution.ways[n]].number == 1
         way = step.other if other and step.other is not None else step
-        found[number] = Placed(way, solution.starts[n] + shift, hand, solution.kept[n])
+        found[number] = Placed(way, solution.starts[n] + shift, hands, solution.kept[n])
     return found
 
 

@@ -19,11 +19,11 @@ Span = tuple[int, int]
 
 @dataclass(frozen=True)
 class Placed:
-    """A step's start, who does it, and whether its result has the place it is kept in. `step`: by the way chosen."""
+    """A step's start, all who do it, and whether its result has the place it is kept in. `step`: by the way chosen."""
 
     step: Step
     start: int
-    hand: str | None
+    hands: tuple[str, ...]
     kept: bool
 
     @property
@@ -67,13 +67,16 @@ class Evening:
         """Every way to place a step: how, its start, who does it, and whether its result gets its place."""
         step = self.steps[number]
         return [
-            Placed(way, start, hand, kept)
+            Placed(way, start, hands, kept)
             for way in (step, step.other)
             if way is not None
             for start in self.starts
-            for hand in ([None] if way.attended == "none" else [way.who] if way.who else list(self.tiny.hours))
+            for hands in ([()] if way.attended == "none" else combinations(self._may(way), way.people))
             for kept in ((True, False) if way.keeps_in in TAKES_ROOM else (True,))
         ]
+
+    def _may(self, way: Step) -> list[str]:
+        return [way.who] if way.who else list(self.tiny.hours)
 
     def free(self, name: str) -> list[Span]:
         """Her hours, but for the host's time away and at the shops."""
@@ -105,7 +108,7 @@ def within(spans: list[Span], start: int, end: int) -> bool:
 def keeps_hours(evening: Evening, placed: Placed) -> bool:
     """All hands-on stretches in that person's hours; hot things, and the heating of a cold oven, with somebody home."""
     step, home = placed.step, evening.home()
-    hands = all(within(evening.free(placed.hand or ""), a, b) for a, b in placed.attended())
+    hands = all(within(evening.free(name), a, b) for name in placed.hands for a, b in placed.attended())
     hot = not (step.ring or step.oven) or within(home, placed.start, placed.end)
     heated = not step.oven or within(home, placed.start - HEATING[step.oven], placed.start)
     early = step.not_before is not None and placed.start < step.not_before
@@ -222,7 +225,7 @@ def _away(evening: Evening, found: Timetable, name: str) -> Iterator[Span]:
     served = found.get(evening.serving)
     for n, placed in found.items():
         at_table = n == evening.serving or placed.step.is_seating or placed.step.shared
-        if placed.hand == name and not at_table:
+        if name in placed.hands and not at_table:
             for a, b in placed.attended():
                 after = placed.step.since_served is not None
                 over = served.end + evening.tiny.eaten if after and served is not None else b
@@ -238,7 +241,7 @@ def table(evening: Evening, found: Timetable) -> int:
     up = [
         (a, b)
         for n, p in found.items()
-        if n != evening.serving and not p.step.shared and p.hand not in evening.tiny.hired
+        if n != evening.serving and not p.step.shared and not (p.hands and {*p.hands} <= {*evening.tiny.hired})
         for a, b in p.attended()
         if a < served.end + sit and b > served.end
     ]
@@ -253,7 +256,7 @@ def rest(evening: Evening, found: Timetable) -> int:
     total = 0
     for name in evening.tiny.hours:
         free = [(a, min(b, ARRIVE)) for a, b in _joined(evening.free(name), PAUSE) if a < ARRIVE]
-        work = sorted(part for p in found.values() if p.hand == name for part in p.attended())
+        work = sorted(part for p in found.values() if name in p.hands for part in p.attended())
         for since, until in free:
             here = [(max(a, since), min(b, until)) for a, b in work if b > since and a < until]
             total += sum(max(0, b - a - 120) for a, b in _joined(here, PAUSE))
@@ -311,7 +314,7 @@ def busiest(evening: Evening, found: Timetable) -> int:
     if evening.serving not in found:
         return 0
     plated = found[evening.serving].start
-    work = [s for n, p in found.items() if n != evening.serving and p.hand == "host" for s in p.attended()]
+    work = [s for n, p in found.items() if n != evening.serving and "host" in p.hands for s in p.attended()]
     return sum(max(0, min(b, plated) - max(a, plated - 30)) for a, b in work)
 
 
@@ -360,7 +363,7 @@ def fits(evening: Evening, found: Timetable, new: Placed, number: int) -> bool:
     if any(found[then].start < new.end + gap.least for then, gap in evening.then[number]):
         return False
     out = evening.tiny.trip
-    if out and new.hand == "host" and any(a < out[1] and out[0] < b for a, b in new.attended()):
+    if out and "host" in new.hands and any(a < out[1] and out[0] < b for a, b in new.attended()):
         return False  # one thing at a time, in hours or out of them
     if any(_clash(new, other) for other in found.values()):
         return False
@@ -378,7 +381,7 @@ def fits(evening: Evening, found: Timetable, new: Placed, number: int) -> bool:
 
 
 def _clash(one: Placed, other: Placed) -> bool:
-    if one.hand is not None and one.hand == other.hand:
+    if {*one.hands} & {*other.hands}:
         spans = [(s, t) for s in one.attended() for t in other.attended()]
         if any(a < d and c < b for (a, b), (c, d) in spans):
             return True

@@ -39,7 +39,7 @@ class Step:
     """`attended`: all, none, or five minutes at the start or end. `oven` in °C. A job keeps no limit and no place.
 
     `over`: minutes by which it may run over. `shared`: the guests may stand by. `other`: the same step done another way,
-    of which only minutes, hands, place, keeping and `over` count. `usual`: a job usually done that many minutes before
+    of which only minutes, hands, place, keeping and `over` count. `people`: how many do it together. `usual`: a job usually done that many minutes before
     the guests at the most. `through`: it cooks through, to 75 °C.
     """
 
@@ -56,6 +56,7 @@ class Step:
     not_before: int | None = None
     not_after: int | None = None
     who: str | None = None
+    people: int = 1
     is_job: bool = False
     over: int = 0
     shared: bool = False
@@ -146,6 +147,18 @@ def draw_richer(seed: int) -> Tiny:
     if odds() < 0.5:
         return replace(tiny, hours=hours, steps=tuple(steps), trip=gone)
     return replace(tiny, hours={**hours, "host": [(opens, gone[0]), (gone[1], ends)]}, steps=tuple(steps))
+
+
+def draw_together(seed: int) -> Tiny:
+    """One of those with a helper, some of whose steps take both."""
+    tiny, chance = draw(seed), random.Random(seed + 5 * 10**6)
+    pick, odds = chance.choice, chance.random
+    hours = {**tiny.hours, "aide": tiny.hours.get("aide") or [(ARRIVE - pick([30, 60]), ARRIVE + pick([0, 30, 60]))]}
+    both = [
+        replace(s, people=2, who=None) if s.attended != "none" and (not n or odds() < 0.5) else s
+        for n, s in enumerate(tiny.steps)
+    ]
+    return replace(tiny, hours=hours, steps=tuple(both))
 
 
 def draw_with_candles(seed: int) -> Tiny:
@@ -293,6 +306,8 @@ def _line(tiny: Tiny, step: Step) -> str:
         said["with guests"] = "yes"
     if step.who is not None:
         said["who"] = step.who
+    if step.people > 1:
+        said["hands"] = str(step.people)
     return "{" + ", ".join(f"{key}: {value}" for key, value in said.items()) + "}"
 
 

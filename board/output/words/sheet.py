@@ -83,6 +83,11 @@ def with_moments(step: str, before: Sequence[str], after: Sequence[str]) -> str:
     return "; ".join([*before, " · ".join([step, *after])])
 
 
+def done_with(others: Sequence[str]) -> str:
+    """Of what takes several people: who else does it."""
+    return f"with {' and '.join(others)}"
+
+
 def waits_for(name: str) -> str:
     return f"waits for: {name}"
 

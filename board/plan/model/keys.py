@@ -66,6 +66,12 @@ _WORK: dict[str, Key] = {
     "not before": Key("The soonest it may begin.", "sat 14:00"),
     "not after": Key("The latest it may end.", "fri 21:00"),
     "who": Key("The hands that may do it; else anybody's.", "host"),
+    "hands": Key(
+        "How many people it takes together, as to lift or turn a joint. All are free, and at home, whenever it needs "
+        "hands.",
+        "2",
+        "people",
+    ),
     "look for": Key("The sign that it is done, told with the call.", "edges brown"),
     "how": Key("The method, in a sentence or three, shown under the call.", "Sweat them slowly, under a lid."),
     "uses": Key(

@@ -3,7 +3,7 @@
 import re
 from typing import Annotated, Any, Literal
 
-from pydantic import BeforeValidator
+from pydantic import BeforeValidator, Field
 
 from board.plan.model.part import Noted, PlanModel, Words, YesNo, one_or_many
 from board.plan.phrases.durations import Attended, Minutes, Takes
@@ -57,7 +57,7 @@ class Way(PlanModel):
 
 
 class Work(Way):
-    """What steps and jobs share. `with_guests`: can be done with guests around.
+    """What steps and jobs share. `hands`: how many people it takes. `with_guests`: can be done with guests around.
 
     `cooks`: the class of food it cooks; `reheats`: food cooked earlier; `cools`: how hot food is cooled; `thaws`: how
     much; `perishable`: whether its result spoils unchilled; `washes`: tools that are clean after it; `puts_away`:
@@ -74,6 +74,7 @@ class Work(Way):
     not_before: Annotated[Moment, Phrase(parse_moment, "sat 14:00")] | None = None
     not_after: Annotated[Moment, Phrase(parse_moment, "sat 17:00")] | None = None
     who: Annotated[list[Words], BeforeValidator(one_or_many, json_schema_input_type=str | list[str])] | None = None
+    hands: int = Field(default=1, ge=1, le=10)
     look_for: Words | None = None
     how: Words | None = None
     uses: Lines = []

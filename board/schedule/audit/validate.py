@@ -70,7 +70,7 @@ def validate(plan_file: PlanFile, sheet: RunSheet) -> list[str]:
         return snags  # the other rules count on these
     snags += _links_hold(plan_file, sheet)
     snags += _courses_agree(plan_file, sheet)
-    snags += _one_person_does_a_slot(plan_file, sheet)
+    snags += _as_many_do_a_slot_as_it_takes(plan_file, sheet)
     snags += _guests_and_spreads_are_as_planned(plan_file, sheet)
     snags += table_is_as_planned(plan_file, sheet)
     snags += clocks_are_as_planned(plan_file, sheet)
@@ -120,13 +120,14 @@ def _turns_an_oven(plan_file: PlanFile, slot: Slot) -> bool:
     return bool(slot.uses) and slot.uses[0].what in plan_file.plan.kitchen.ovens and slot.uses[0].celsius is not None
 
 
-def _one_person_does_a_slot(plan_file: PlanFile, sheet: RunSheet) -> Iterator[str]:
+def _as_many_do_a_slot_as_it_takes(plan_file: PlanFile, sheet: RunSheet) -> Iterator[str]:
     for slot in sheet.slots:
         task = plan_file.filled.tasks.get(slot.id)
         may = (task.work.who if task and task.work else None) or list(plan_file.plan.hands)
         who = {part.who for part in slot.attended}
-        if len(who) > 1:
-            yield f"{slot.name} is handed from one to another: {', '.join(sorted(who))}"
+        takes = task.work.hands if task and task.work else 1
+        if who and len(who) != takes:
+            yield f"{slot.name} takes {takes} of them, and is given to {', '.join(sorted(who))}"
         for name in sorted(who - set(may)):
             yield f"{slot.name} is given to {name}, who is not among {', '.join(may)}"
 
