@@ -32,6 +32,7 @@ from tests.outside.tiny_plans import (
     draw_richer,
     draw_seated,
     draw_spoiling,
+    draw_together,
     draw_with_candles,
 )  # fmt: skip
 
@@ -70,6 +71,11 @@ MANY_SPOILING = (
     74, 77, 79, 82, 83, 85, 88, 89, 93, 95, 97, 98, 99, 100, 102, 104, 107, 108, 109, 118, 119, 122, 123, 125,
     126, 127, 130, 131, 132, 137, 140, 142, 149, 150, 151, 152, 154, 156, 157, 159, 160, 161, 163, 164, 167,
 )  # fmt: skip
+
+
+# Of those some of whose steps take two; in most of them not all can be had.
+TOGETHER = (7, 8, 9, 15, 20, 36, 39, 57)
+MANY_TOGETHER = (2, 4, 6, 22, 24, 25, 26, 32, 34, 38, 40, 41, 44, 45, 49)
 
 
 # Of those eaten at the table; in six of the few somebody has to get up.
@@ -197,6 +203,16 @@ def test_nor_where_it_may_be_done_another_way_or_nobody_is_home_for_a_while(
 @pytest.mark.parametrize("seed", [*AHEAD, *(pytest.param(seed, marks=pytest.mark.slow) for seed in some(MANY_AHEAD))])
 def test_nor_where_long_work_may_lie_on_the_evening_before(plan_from: Callable[[str], PlanFile], seed: int) -> None:
     evening = Evening(draw_ahead(seed))
+    best = proved_best(plan_from(as_plan(evening.tiny)), evening)
+
+    assert Search(evening, best).better() is None, as_plan(evening.tiny)
+
+
+@pytest.mark.parametrize(
+    "seed", [*TOGETHER, *(pytest.param(seed, marks=pytest.mark.slow) for seed in some(MANY_TOGETHER))]
+)
+def test_nor_where_a_step_takes_two_people(plan_from: Callable[[str], PlanFile], seed: int) -> None:
+    evening = Evening(draw_together(seed))
     best = proved_best(plan_from(as_plan(evening.tiny)), evening)
 
     assert Search(evening, best).better() is None, as_plan(evening.tiny)
