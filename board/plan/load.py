@@ -122,7 +122,7 @@ def _read(raw: dict[str, Any], places: Places, snags: list[Snag]) -> tuple[Plan,
             problems += [*misnamed(plan), *seat_problems(plan)]
         snags += [Snag(p.code, Weight.STOP, p.message, p.mend, places.of(p.loc)) for p in problems]
         if not snags:
-            waiting = waiting_for_trips(plan, linked.nodes, linked.links)
+            waiting = waiting_for_trips(plan, linked.nodes, linked.taken_up)
             linked.links += [Link(each.trip, each.work) for each in waiting if each.trip is not None]
             return plan, fill(plan, linked)
     return snags

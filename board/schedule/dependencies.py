@@ -34,13 +34,14 @@ def end_of(problem: Problem, solution: Solution, job: int) -> int:
     return solution.starts[job] + way_of(problem, solution, job).minutes
 
 
-def followers(problem: Problem, job: int) -> list[int]:
-    return [order.second for order in problem.orders if order.first == job]
+def takers(problem: Problem, job: int) -> list[int]:
+    """Those that take up what it made."""
+    return [order.second for order in problem.orders if order.first == job and order.takes_up]
 
 
 def hold_until(problem: Problem, solution: Solution, job: int) -> tuple[int, int] | None:
-    """The minute until which a result stands, and the job that takes it up last; None if it has no successors."""
-    taking = [(solution.starts[f], f) for f in followers(problem, job)]
+    """The minute until which a result stands, and the job that takes it up last; None if nothing does."""
+    taking = [(solution.starts[f], f) for f in takers(problem, job)]
     return max(taking) if taking else None
 
 

@@ -134,6 +134,8 @@ class _Teller:
                 yield Violation("not-ready", n), GivenUp(NotReady(first, second), Because("no-hours-left"), late)
             if order.most is not None and order.most > order.least and wait > order.most and not order.usual:
                 yield Violation("waits", n), self._waits_past(order, wait, order.most)
+            if not order.takes_up:
+                continue
             if hold is not None and not self.solution.kept[order.first] and wait > 0:
                 no_place = NoPlace(first, second, wait, hold.where)
                 alone = stands_alone(self.problem, hold, end_of(self.problem, self.solution, order.first), taken_at)

@@ -154,9 +154,12 @@ class _Attempt:
         self.ovens: dict[int, list[_InOven]] = {}
         self.before: dict[int, list[Order]] = {}
         self.after: dict[int, list[Order]] = {}
+        self.taking: dict[int, list[Order]] = {}  # those of them that take up what it made
         for order in problem.orders:
             self.before.setdefault(order.second, []).append(order)
             self.after.setdefault(order.first, []).append(order)
+            if order.takes_up:
+                self.taking.setdefault(order.first, []).append(order)
         self.wanted = {s.job: s.wanted + later.get(s.job, 0) for s in problem.servings}
         self.home = home_windows(problem)
         self.blocks = self._chains()
@@ -342,7 +345,8 @@ class _Attempt:
 
     def _stands_at_most(self, order: Order) -> int | None:
         """Minutes a result keeps until the next step, where these are few."""
-        limits = [way.hold.limit if way.hold else None for way in self.problem.jobs[order.first].ways]
+        ways = self.problem.jobs[order.first].ways if order.takes_up else ()
+        limits = [way.hold.limit if way.hold else None for way in ways]
         known = [limit for limit in (*limits, None if order.usual else order.most) if limit is not None]
         return min(known) if known and min(known) <= SHORT else None
 
@@ -353,7 +357,7 @@ class _Attempt:
             way = self._way(n, choice.way)
             end = choice.start + way.minutes
             last = max(
-                (self.placed[o.second].start for o in self.after.get(n, []) if o.second in self.placed), default=end
+                (self.placed[o.second].start for o in self.taking.get(n, []) if o.second in self.placed), default=end
             )
             limit = way.hold.limit if way.hold else None
             if not choice.kept:
@@ -384,7 +388,7 @@ class _Attempt:
         return True
 
     def _baked_before(self, n: int) -> list[tuple[int, int]]:
-        at_once = [o.first for o in self.before.get(n, []) if o.most == o.least]
+        at_once = [o.first for o in self.before.get(n, []) if o.most == o.least and o.takes_up]
         return [
             (first, self.placed[first].way)
             for first in at_once
@@ -527,7 +531,7 @@ class _Attempt:
         if is_hold == spell.is_hold:
             return False
         kept, step = (n, spell.job) if is_hold else (spell.job, n)
-        return [order.second for order in self.after.get(kept, [])] == [step]
+        return [order.second for order in self.taking.get(kept, [])] == [step]
 
     def _kept_since(self, n: int, number: int) -> int:
         """The earliest end from which its result can stand in its place until the next step."""
@@ -538,8 +542,8 @@ class _Attempt:
         return self._place_since(n, hold, max(starts))
 
     def _taken_up(self, n: int) -> list[int]:
-        """The starts of its successors that are placed."""
-        return [self.placed[o.second].start for o in self.after.get(n, []) if o.second in self.placed]
+        """The starts of those that take it up and are placed."""
+        return [self.placed[o.second].start for o in self.taking.get(n, []) if o.second in self.placed]
 
     def _place_since(self, n: int, hold: Hold, until: int) -> int:
         since = 0
@@ -571,9 +575,9 @@ class _Attempt:
             oven = next(fit, way.oven)
         self._take(n, way.demands, oven, choice.start, end, is_hold=False)
         until = max(
-            (self.placed[o.second].start for o in self.after.get(n, []) if o.second in self.placed), default=end
+            (self.placed[o.second].start for o in self.taking.get(n, []) if o.second in self.placed), default=end
         )
-        if choice.kept and way.hold is not None and all(o.second in self.placed for o in self.after.get(n, [])):
+        if choice.kept and way.hold is not None and all(o.second in self.placed for o in self.taking.get(n, [])):
             self._hold(n, way.hold, end, until)
 
     def _hold(self, n: int, hold: Hold, end: int, until: int) -> None:
@@ -594,7 +598,7 @@ class _Attempt:
         """A result whose successors came after it has its place where there is still room."""
         for n, choice in list(self.placed.items()):
             hold = self._way(n, choice.way).hold
-            orders = self.after.get(n, [])
+            orders = self.taking.get(n, [])
             if hold is None or not orders or self._stood_when_placed(n):
                 continue
             end, until = self._end(n), max(self.placed[o.second].start for o in orders)
@@ -605,7 +609,7 @@ class _Attempt:
 
     def _stood_when_placed(self, n: int) -> bool:
         places = {job: place for place, job in enumerate(self.placed)}
-        return all(places[o.second] < places[n] for o in self.after.get(n, []))
+        return all(places[o.second] < places[n] for o in self.taking.get(n, []))
 
     def solution(self) -> Solution:
         each = [self.placed[n] for n in range(len(self.problem.jobs))]

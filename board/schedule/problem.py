@@ -130,7 +130,8 @@ class Job:
 @dataclass(frozen=True, slots=True)
 class Order:
     """`second` starts at least `least` after `first` ends; `most` bends at a price unless equal to `least`. The minutes
-    of a `usual` one bend more lightly: its plan does not ask for them."""
+    of a `usual` one bend more lightly: its plan does not ask for them. `takes_up`: what the first made stands until
+    then."""
 
     first: int
     second: int
@@ -138,6 +139,7 @@ class Order:
     most: int | None
     firm: bool
     usual: bool = False
+    takes_up: bool = True
 
     @property
     def ready(self) -> int:

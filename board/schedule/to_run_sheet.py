@@ -21,7 +21,7 @@ from board.plan.resolve.unit import writes_fahrenheit
 from board.schedule.cold import in_the_cold, rooms
 from board.schedule.conflicts.clashes import Can
 from board.schedule.conflicts.explain import Clashes, Left, Teller, clashes_of
-from board.schedule.dependencies import dependencies_of, end_of, followers, resource_spells, spells_in_ovens, way_of
+from board.schedule.dependencies import dependencies_of, end_of, resource_spells, spells_in_ovens, takers, way_of
 from board.schedule.formulate import problem_of
 from board.schedule.given_up import given_up
 from board.schedule.oven_dial import Change, InOven, Setting, changes, settings
@@ -98,9 +98,9 @@ class _Writer:
         if second.hold or second.start != first.end:
             return False
         if first.hold:
-            return followers(self.problem, first.job) == [second.job]
+            return takers(self.problem, first.job) == [second.job]
         pair = (first.job, second.job)
-        return any((o.first, o.second) == pair and o.most == o.least for o in self.problem.orders)
+        return any((o.first, o.second) == pair and o.most == o.least and o.takes_up for o in self.problem.orders)
 
     def at(self, minute: int) -> datetime:
         return self.problem.origin + timedelta(minutes=minute)
@@ -194,7 +194,7 @@ class _Writer:
             ),
             uses=tuple(self._uses(n)),
             waits=tuple(waits),
-            then=tuple(self.problem.jobs[f].id for f in followers(self.problem, n)),
+            then=tuple(self.problem.jobs[f].id for f in takers(self.problem, n)),
             keeping=self._keeping(n),
             best_within=self._best_within(n),
             look_for=work.look_for if work else None,
@@ -257,7 +257,7 @@ class _Writer:
 
     def _best_within(self, n: int) -> int | None:
         """Minutes within which the next step is best begun; 0 if the next step follows at once; None: no limit."""
-        limits = [o.least for o in self.problem.orders if o.first == n and o.most == o.least]
+        limits = [o.least for o in self.problem.orders if o.first == n and o.most == o.least and o.takes_up]
         given = self.problem.jobs[n].best_within
         return min([*limits, *([given] if given is not None else [])], default=None)
 
@@ -362,7 +362,7 @@ class _Writer:
         """Whose end (or, for a result kept in the oven, whose start) empties its place."""
         if not spell.hold:
             return self.problem.jobs[spell.job].id
-        taking = max((self.solution.starts[f], f) for f in followers(self.problem, spell.job))
+        taking = max((self.solution.starts[f], f) for f in takers(self.problem, spell.job))
         return self.problem.jobs[taking[1]].id
 
     def _with_give(self, slots: list[Slot]) -> list[Slot]:

@@ -29,6 +29,7 @@ from tests.outside.tiny_plans import (
     as_plan,
     draw,
     draw_ahead,
+    draw_in_order,
     draw_richer,
     draw_seated,
     draw_spoiling,
@@ -71,6 +72,11 @@ MANY_SPOILING = (
     74, 77, 79, 82, 83, 85, 88, 89, 93, 95, 97, 98, 99, 100, 102, 104, 107, 108, 109, 118, 119, 122, 123, 125,
     126, 127, 130, 131, 132, 137, 140, 142, 149, 150, 151, 152, 154, 156, 157, 159, 160, 161, 163, 164, 167,
 )  # fmt: skip
+
+
+# Of those in which some steps only come after another.
+IN_ORDER = (7, 15, 18, 33, 39, 61, 82, 83)
+MANY_IN_ORDER = (4, 8, 25, 34, 60, 64, 79, 85, 87)
 
 
 # Of those some of whose steps take two; in most of them not all can be had.
@@ -213,6 +219,16 @@ def test_nor_where_long_work_may_lie_on_the_evening_before(plan_from: Callable[[
 )
 def test_nor_where_a_step_takes_two_people(plan_from: Callable[[str], PlanFile], seed: int) -> None:
     evening = Evening(draw_together(seed))
+    best = proved_best(plan_from(as_plan(evening.tiny)), evening)
+
+    assert Search(evening, best).better() is None, as_plan(evening.tiny)
+
+
+@pytest.mark.parametrize(
+    "seed", [*IN_ORDER, *(pytest.param(seed, marks=pytest.mark.slow) for seed in some(MANY_IN_ORDER))]
+)
+def test_nor_where_a_step_only_comes_after_another(plan_from: Callable[[str], PlanFile], seed: int) -> None:
+    evening = Evening(draw_in_order(seed))
     best = proved_best(plan_from(as_plan(evening.tiny)), evening)
 
     assert Search(evening, best).better() is None, as_plan(evening.tiny)

@@ -53,6 +53,7 @@ class Evening:
         for n, step in enumerate(self.steps):
             for gap in step.follows:
                 self.then[gap.step].append((n, gap))
+        self.takers = {n: [then for then, gap in each if not gap.order_only] for n, each in self.then.items()}
         self.opens = min(a for spans in tiny.hours.values() for a, _ in spans)
         every = [way for s in self.steps for way in (s, s.other) if way is not None]
         reach = sum(s.minutes + sum(g.least for g in s.follows) for s in every) + sum(
@@ -173,7 +174,7 @@ def stood_out(evening: Evening, found: Timetable) -> int:
 
 def _routes(evening: Evening, found: Timetable, route: list[int]) -> Iterator[list[int]]:
     """Every way to that step from as far back as steps are placed."""
-    before = [gap.step for gap in evening.steps[route[0]].follows if gap.step in found]
+    before = [gap.step for gap in evening.steps[route[0]].follows if gap.step in found and not gap.order_only]
     for n in before:
         yield from _routes(evening, found, [n, *route])
     if not before:
@@ -195,7 +196,8 @@ def keeps(evening: Evening, found: Timetable) -> int:
     minutes that what should be ready for the guests is late for them."""
     total = _past_its_clock(evening, found)
     for placed, gap, wait in waits(evening, found):
-        total += max(0, wait - placed.step.keeps) if placed.kept else wait + 30
+        if not gap.order_only:
+            total += max(0, wait - placed.step.keeps) if placed.kept else wait + 30
         if gap.most is not None and not gap.at_once:
             total += max(0, wait - gap.most)
     return total + sum(max(0, p.end - ARRIVE) for p in found.values() if p.step.is_job and p.step.since_served is None)
@@ -203,7 +205,7 @@ def keeps(evening: Evening, found: Timetable) -> int:
 
 def freshness(evening: Evening, found: Timetable) -> int:
     """Minutes past its best."""
-    best = [(p.step.best_within, wait) for p, _, wait in waits(evening, found)]
+    best = [(p.step.best_within, wait) for p, gap, wait in waits(evening, found) if not gap.order_only]
     return sum(max(0, wait - within) for within, wait in best if within is not None)
 
 
@@ -391,7 +393,7 @@ def _clash(one: Placed, other: Placed) -> bool:
 def _stands(evening: Evening, found: Timetable, number: int, where: str = "") -> int | None:
     """Until when a step's result stands where it is kept (there, if named); None if it does not."""
     placed = found[number]
-    then = [found[n].start for n, _ in evening.then[number]]
+    then = [found[n].start for n in evening.takers[number]]
     right = placed.step.keeps_in == where if where else placed.step.keeps_in in TAKES_ROOM
     return max(then) if right and placed.kept and then and max(then) > placed.end else None
 
@@ -431,8 +433,10 @@ def _one_dial(evening: Evening, one: InOven, other: InOven) -> bool:
         return False
     first, second = sorted((one, other), key=lambda spell: (spell.start, spell.end))
     if not second.made:
-        taken_up = [n for n, _ in evening.then[first.number]] == [second.number]
-        at_once = any(n == second.number and gap.at_once for n, gap in evening.then[first.number])
+        taken_up = evening.takers[first.number] == [second.number]
+        at_once = any(
+            n == second.number and gap.at_once and not gap.order_only for n, gap in evening.then[first.number]
+        )
         if (taken_up if first.made else at_once) and second.start == first.end:
             return False
     return second.start < first.end + CHANGE[first.celsius, second.celsius]

@@ -28,6 +28,7 @@ class Gap:
     step: int
     least: int = 0
     most: int | None = None
+    order_only: bool = False  # it takes up nothing of it
 
     @property
     def at_once(self) -> bool:
@@ -94,7 +95,7 @@ class Tiny:
 
     def last_steps(self) -> list[int]:
         """Steps no other step follows: they lead to the serving."""
-        followed = {gap.step for step in self.steps for gap in step.follows}
+        followed = {gap.step for step in self.steps for gap in step.follows if not gap.order_only}
         return [n for n, step in enumerate(self.steps) if n not in followed and not step.is_job]
 
 
@@ -159,6 +160,17 @@ def draw_together(seed: int) -> Tiny:
         for n, s in enumerate(tiny.steps)
     ]
     return replace(tiny, hours=hours, steps=tuple(both))
+
+
+def draw_in_order(seed: int) -> Tiny:
+    """Such a plan of either kind, in which some steps only come after another, and take up nothing of it."""
+    chance = random.Random(seed + 6 * 10**6)
+    tiny = draw_spoiling(seed) if chance.random() < 0.3 else draw(seed)
+    steps = [
+        replace(s, follows=tuple(replace(gap, order_only=chance.random() < 0.6) for gap in s.follows))
+        for s in tiny.steps
+    ]
+    return replace(tiny, steps=tuple(steps))
 
 
 def draw_with_candles(seed: int) -> Tiny:
@@ -332,10 +344,11 @@ def _way(step: Step) -> dict[str, str]:
 
 def _gap(tiny: Tiny, gap: Gap) -> str:
     name = tiny.steps[gap.step].name
+    only = ", order only" if gap.order_only else ""
     if gap.at_once:
-        return f"{name}, at once"
+        return f"{name}, at once{only}"
     least = f", at least {gap.least} min" if gap.least else ""
-    return name + least + (f", at most {gap.most} min" if gap.most is not None else "")
+    return name + least + (f", at most {gap.most} min" if gap.most is not None else "") + only
 
 
 def _spans(spans: list[tuple[int, int]]) -> str:

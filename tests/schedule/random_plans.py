@@ -172,12 +172,14 @@ class _Maker:
 
 
 def _with_work_for_two(chance: random.Random, plan: dict[str, Any]) -> None:
-    """Where somebody helps, some steps take both."""
+    """Where somebody helps, some steps take both. And some only come after another."""
     for course in plan["courses"]:
         for step in (step for dish in course["dishes"] for step in dish["steps"]):
             if len(plan["hands"]) > 1 and chance.random() < 0.1:
                 step.pop("who", None)
                 step["hands"] = 2
+            if "after" in step and chance.random() < 0.3:
+                step["after"] += ", order only" if step["after"] != "nothing" else ""
 
 
 def _with_clocks(chance: random.Random, plan: dict[str, Any]) -> None:

@@ -120,10 +120,8 @@ def test_two_who_get_up_for_one_thing_break_the_quiet_once(sheet: RunSheet) -> N
     (main,) = as_planned(sheet)
     carve = sheet.by_id()[CARVE]
     since = replace(main.course, served=carve.start, sits=10)
-    moved = replace(sheet, courses=(since,), slots=tuple(
-        replace(each, start=carve.start, end=carve.start) if each.id == main.course.serve else each for each in sheet.slots
-    ))  # fmt: skip
-    (broken,) = as_planned(moved)
+    moved = with_slot(sheet, main.course.serve, start=carve.start, end=carve.start)
+    (broken,) = as_planned(replace(moved, courses=(since,)))
 
     assert [up.part.who for up in broken.ups if up.slot.id == CARVE] == ["host", "Anneli"]
     assert broken.broken - broken.missing == 10  # minutes that both carve

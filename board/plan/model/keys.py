@@ -57,7 +57,8 @@ _WAY: dict[str, Key] = {
 _WORK: dict[str, Key] = {
     "or": Key("Another way to do it, taken where it serves better.", "[{keeps: 30 min in the room}]"),
     "after": Key(
-        "What must be over first: another piece of work, or `nothing`. It may add `at least`, `at most` or `at once`.",
+        "What must be over first: another piece of work, or `nothing`. It may add `at least`, `at most`, `at once`, "
+        "or `order only` where nothing of it is taken up.",
         "boil the beetroot, at least 20 min",
     ),
     "before": Key("What it must be over before.", "[serve Soup]"),
@@ -279,6 +280,11 @@ KEYS: dict[type[BaseModel], tuple[str, dict[str, Key]]] = {
             "at least": Key("The least time between its end and the start of this.", "20 min", _MINUTES),
             "at most": Key("The most time between.", "2 h", _MINUTES),
             "at once": Key("With no time between.", "yes"),
+            "order only": Key(
+                "Whether it only comes later, and takes up nothing of what was made: so nothing has to keep till then, "
+                "and no clock runs on.",
+                "yes",
+            ),
         },
     ),
     Table: (

@@ -20,24 +20,26 @@ DayWord = Annotated[Day, Phrase(parse_day, "day before")]
 
 
 class Ref(PlanModel):
-    """Another piece of work, with the least and most minutes between its end and the start of this one."""
+    """Another piece of work, with the least and most minutes between its end and the start of this one. `order_only`:
+    nothing of what it made is taken up."""
 
     step: Words
     at_least: Minutes = 0
     at_most: Minutes | None = None
     at_once: bool = False
+    order_only: bool = False
 
 
-_GAP = re.compile(r"(.*?)\s*,\s*(?:(at least|at most)\s+([^,]+)|(at once))", re.IGNORECASE)
+_GAP = re.compile(r"(.*?)\s*,\s*(?:(at least|at most)\s+([^,]+)|(at once|order only))", re.IGNORECASE)
 
 
 def parse_ref(text: str) -> dict[str, object]:
-    """`simmer the broth, at least 10 min, at most 2 h`; `bake the rolls, at once`."""
+    """`simmer the broth, at least 10 min, at most 2 h`; `bake the rolls, at once`; `sear the beef, order only`."""
     found: dict[str, object] = {}
     while match := _GAP.fullmatch(text.strip()):
         text = match[1]
         if match[4]:
-            found["at once"] = True
+            found[match[4].lower()] = True
         else:
             found[match[2].lower()] = match[3].strip()
     return {"step": text.strip(), **found}

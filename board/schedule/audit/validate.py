@@ -258,7 +258,7 @@ def _past_their_clocks(plan_file: PlanFile, stands_out: StandsOut) -> Iterator[B
 def _results_past_their_limit(plan_file: PlanFile, sheet: RunSheet, done: list[Done]) -> Iterator[Bent]:
     slots = sheet.by_id()
     keeps = {each.slot.id: each.way.keeps for each in done}
-    for link in plan_file.filled.links:
+    for link in plan_file.filled.taken_up:
         limit = keeps.get(link.first)
         first, second = slots[link.first], slots[link.second]
         stands = whole_minutes(second.start - first.end)
@@ -271,7 +271,7 @@ def _results_past_their_limit(plan_file: PlanFile, sheet: RunSheet, done: list[D
 def _kept_hot_alone(plan_file: PlanFile, sheet: RunSheet, done: list[Done]) -> Iterator[str]:
     slots = sheet.by_id()
     for each in done:
-        then = [slots[link.second].start for link in plan_file.filled.links if link.first == each.slot.id]
+        then = [slots[link.second].start for link in plan_file.filled.taken_up if link.first == each.slot.id]
         if each.way.keeps is None or not then or has_no_place(each.slot):
             continue
         yield from kept_hot_with_nobody_home(plan_file.plan, each.way.keeps, each.slot, max(then))

@@ -57,6 +57,6 @@ def amounts(problem: Problem, solution: Solution) -> dict[Violation, int]:
             found[Violation("not-at-once" if order.most == order.least else "waits", n)] = wait - order.most
         if not order.firm:
             found[Violation("not-ready", n)] = order.ready - wait
-        if limit is not None:
+        if limit is not None and order.takes_up:
             found[Violation("past-limit", n)] = wait - (limit if solution.kept[order.first] else 0)
     return {violation: amount for violation, amount in found.items() if amount > 0}
