@@ -35,8 +35,8 @@ def is_written(node: Node) -> bool:
 @dataclass(frozen=True, slots=True)
 class Link:
     """`second` starts `least` to `most` minutes after `first` ends. A firm link is never relaxed. The minutes of a
-    `usual` one are no word of the plan's, and bend before anything that is. `takes_up`: what the first made stands until
-    the second begins and goes on in it; else only the order counts."""
+    `usual` one are no word of the plan's, and bend before anything that is. `takes_up`: what the first made stands
+    until the second begins and goes on in it; else only the order counts."""
 
     first: str
     second: str
