@@ -250,6 +250,11 @@ def sheet_plates(course: str) -> str:
 
 
 SLIPPED = "What slipped"
+OFFERED = "Better timetables the board offered"
+
+
+def offered(brings: str, *, taken: bool) -> str:
+    return f"{brings}: {'taken' if taken else 'not taken'}"
 
 
 def between(low: int, high: int) -> str:
