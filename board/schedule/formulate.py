@@ -188,7 +188,7 @@ class _Builder:
     def _job(self, task: Task, *, early: bool) -> Job:
         work = task.work
         names = list(self.plan.hands)
-        who = [names.index(n) for n in work.who] if work and work.who else list(range(len(names)))
+        who = [names.index(n) for n in dict.fromkeys(work.who)] if work and work.who else list(range(len(names)))
         return Job(
             id=task.node.id,
             ways=tuple(way for n, filled in enumerate(task.ways) for way in self._ways(n, filled, task)),

@@ -1,5 +1,6 @@
 """Work that takes two people: both are free whenever it needs hands, on paper, on the board and in the odds."""
 
+from collections.abc import Callable
 from datetime import timedelta
 
 import numpy as np
@@ -104,6 +105,14 @@ def test_without_a_search_both_are_on_it_too(ham: PlanFile) -> None:
     assert found is not None
     assert found.who[problem.index[CARVE]] == (0, 1)
     assert validate(ham, to_run_sheet(ham, problem, found)) == []
+
+
+def test_one_who_is_named_twice_is_one(plan_from: Callable[[str], PlanFile]) -> None:
+    plan = plan_from(PLAN.replace("hands: 2, keeps: 10", "hands: 2, who: [host, host, Anneli], keeps: 10"))
+
+    problem = problem_of(plan.plan, plan.filled)
+
+    assert problem.jobs[problem.index[CARVE]].hands == (0, 1)
 
 
 def test_paper_and_calls_name_both(sheet: RunSheet) -> None:
