@@ -5,7 +5,6 @@ Imports are made where they are needed: `--help` and the board must not wait for
 
 import argparse
 import contextlib
-import difflib
 import io
 import os
 import sys
@@ -24,6 +23,7 @@ from board.app import words
 from board.app.terminal import tell
 from board.base import words as shared
 from board.base.exits import ExitCode
+from board.base.near import nearest
 from board.base.plain import one_line, plain
 
 if TYPE_CHECKING:
@@ -42,7 +42,7 @@ class _Parser(argparse.ArgumentParser):
         """An unknown command is told with the one that was surely meant."""
         if action.choices is not None and value not in action.choices:
             known = [str(choice) for choice in action.choices]
-            near = difflib.get_close_matches(str(value).casefold(), known, n=1, cutoff=0.6)
+            near = nearest(str(value), known)
             raise argparse.ArgumentError(action, words.bad_choice(one_line(value, 60), near[0] if near else "", known))
 
     def understood(self, argv: Sequence[str] | None) -> argparse.Namespace:
@@ -59,7 +59,7 @@ class _Parser(argparse.ArgumentParser):
             return ""
         commands = next(a.choices for a in self._actions if isinstance(a, argparse._SubParsersAction))
         known = [option for action in commands[command]._actions for option in action.option_strings]
-        return next(iter(difflib.get_close_matches(typed.partition("=")[0], known, n=1, cutoff=0.7)), "")
+        return next(iter(nearest(typed.partition("=")[0], known, alike=0.7)), "")
 
 
 def _parser() -> _Parser:

@@ -26,7 +26,11 @@ async def test_an_offer_is_shown_taken_and_taken_back(pie: PlanFile, slipping: S
         app.live.tick()
         assert len(solver.asked) == 1
         await pilot.press("r")
-        assert "No better timetable" in screen_text(app)
+        assert "Still looking for a better timetable" in screen_text(app)
+        solver.found_nothing = True
+        app.live.tick()
+        await pilot.press("r")
+        assert "No timetable found in the time there is" in screen_text(app)
 
         old = slipping.evening.sheet
         solver.ready = worked_out_anew(pie, slipping.evening.state, slipping.clock.now())
