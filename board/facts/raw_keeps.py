@@ -46,7 +46,7 @@ _FOODS: tuple[tuple[RawKeep, str], ...] = (
     (RawKeep(14, FSIS_MEMORY), "salami; pepperoni; chorizo; saucisson; dry sausage; dried sausage; cured sausage"),
     (RawKeep(21, FSIS), "egg"),
     (RawKeep(2, FSIS), "egg white; egg yolk"),
-    (RawKeep(5), "milk; cream; double cream; single cream; whipping cream; sour cream; creme fraiche; crème fraîche; "
+    (RawKeep(5), "milk; cream; double cream; single cream; whipping cream; sour cream; creme fraiche; "
      "yogurt; yoghurt; mascarpone; ricotta; buttermilk; mozzarella; goat cheese; soft cheese; feta; tofu; yeast"),
     (RawKeep(21), "butter; margarine; hard cheese; parmesan; cheddar; mountain cheese; cheese; oat drink"),
     (RawKeep(3, late=True), "salad leaf; lettuce; spinach; rocket; chard; chicory"),

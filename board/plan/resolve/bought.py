@@ -113,7 +113,7 @@ class _House:
             return True
         if wanted is None or not there:
             return False
-        measure = measure_for(key, {line.measure, *(each.measure for each in there)}, self.standard)
+        measure = measure_for(line.food, {line.measure, *(each.measure for each in there)}, self.standard)
         want = measure.amount(wanted, wanted, line.measure)
         house = [measure.amount(each.low, each.high, each.measure) for each in there]
         gone = [measure.amount(much, much, unit) for much, unit in taken]
