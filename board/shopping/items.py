@@ -7,6 +7,7 @@ from board.facts.called import as_bought, plain_key, same_food
 from board.plan.model.model import Plan
 from board.plan.model.shopping import InTheHouse, Pack, Price
 from board.plan.resolve.amounts import GRAMS, MILLILITRES, Amount, Measure, measure_for, standard_of, total
+from board.plan.resolve.bought import shop_section, written_sections
 from board.plan.resolve.going_in import FROM_THE_TAP
 from board.plan.resolve.scaling import whole_up
 from board.shopping import words
@@ -81,7 +82,8 @@ def items(plan: Plan, needs: Sequence[Need], house: Sequence[InTheHouse]) -> tup
         there.setdefault(same_food(each.food), []).append(each)
     packs = {same_food(food): pack for food, pack in plan.packs.items()}
     prices = {same_food(food): price for food, price in plan.prices.items()}
-    return tuple(_item(plan, key, found, there.get(key, []), packs, prices) for key, found in by_key.items())
+    sections = written_sections(plan)
+    return tuple(_item(plan, key, found, there.get(key, []), packs, prices, sections) for key, found in by_key.items())
 
 
 def _item(
@@ -91,6 +93,7 @@ def _item(
     there: Sequence[InTheHouse],
     packs: Mapping[str, Pack],
     prices: Mapping[str, Price],
+    sections: Sequence[str],
 ) -> Item:
     pack, price = packs.get(key), prices.get(key)
     written = [need.line.measure if need.key == key else "" for need in needs if need.line.low is not None]
@@ -110,11 +113,11 @@ def _item(
     enough = any(h.low is None for h in there)
     parts = tuple(_part(a, b, have, enough, measure, pack, price) for a, b in zip(exact, least, strict=True))
     kinds = {part.need.kind for part in parts}
-    section = next((n.line.section for n in needs if n.line.section), "")
+    said = next((need.line for need in needs if need.line.section), needs[0].line)
     return Item(
         key=key,
         food=_name([n.line.food for n in needs if n.key == key]),
-        section=section.strip(),
+        section=shop_section(said, sections),
         needs=tuple(needs),
         parts=parts,
         units=frozenset(written),
