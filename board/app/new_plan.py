@@ -18,6 +18,7 @@ from board.base import words as shared
 from board.base.errors import Trouble
 from board.base.exits import ExitCode
 from board.base.plain import one_line
+from board.checks.allergens.guests_eat import matrix
 from board.checks.plan.every import check
 from board.files.paths import file_name
 from board.files.plans import read_stdin, read_text
@@ -239,12 +240,14 @@ def _told(made: Made, target: str) -> str:
     when = words.menu_when(answers.date, answers.arrive, answers.guests, answers.ovens, answers.rings)
     assumed = [(name, str(getattr(answers, name))) for name in made.assumed]
     quoted = shlex.quote(target)
-    stopped = [snag for snag in check(made.file) if snag.weight is Weight.STOP]
+    eaten = matrix(made.file)
+    stopped = [snag for snag in check(made.file, eaten) if snag.weight is Weight.STOP]
     unfit = [one_line(snag.message) for snag in stopped]
     mends = list(dict.fromkeys(one_line(snag.mend) for snag in stopped))
     return words.menu_written(
-        target, quoted, when, courses, assumed, list(made.kept), list(made.bare), list(menu.notes), unfit, mends
-    )
+        target, quoted, when, courses, assumed, list(made.kept), list(made.bare), list(menu.notes), unfit, mends,
+        {one_line(guest): [one_line(each) for each in without] for guest, without in eaten.left_hungry().items()},
+    )  # fmt: skip
 
 
 def gather(

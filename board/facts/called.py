@@ -1,8 +1,13 @@
-"""When two names mean the same food: case, plurals and `fresh` do not count; every other word does. Pure."""
+"""When two names mean the same food to a shopper: case, plurals, spelling, its other names, its size and how it will be
+cut do not count; every other word does. Pure."""
 
+import functools
 import re
+from collections.abc import Sequence
 
-from board.facts.phrases import COOKED_THROUGH, stems
+from board.facts.cutting import only_done, said_of_it
+from board.facts.other_names import first_name, spelt
+from board.facts.phrases import COOKED_THROUGH, folded, stems
 
 # Singulars that end in s, and irregular plurals.
 _AS_IT_IS = frozenset({
@@ -18,29 +23,73 @@ _IRREGULAR = {
     "mousses": "mousse", "shoes": "shoe", "glasses": "glass", "dishes": "dish", "smoothies": "smoothie",
 }  # fmt: skip
 EGG_PARTS = {"egg yolk": "egg yolk", "yolk": "egg yolk", "egg white": "egg white"}  # sold in whole eggs
-_NOT_COUNTED = frozenset({"fresh", "freshly", "the", "some"})
+_NOT_COUNTED = frozenset({"freshly", "the", "some"})
 _WORD = re.compile(r"[^\W_]+(?:['’][^\W_]+)*")
+_OWN = re.compile(r"(?:['’]s)+$")
 
 
+@functools.lru_cache(maxsize=4096)
 def same_food(name: str) -> str:
-    """The key of a food: `Fresh Onions` → `onion`, `plain flour` → `plain flour`. Idempotent.
+    """The key of a food: `Fresh Onions, chopped` → `onion`, `eggplants` → `aubergine`. Idempotent.
 
-    Words after a comma count: `bread, no seeds` is not `bread`. But `eggs, baked through` are just eggs to the shopper.
+    Other words after a comma count: `bread, no seeds` is not `bread`. `eggs, baked through` are just eggs.
     """
-    head, comma, tail = name.partition(",")
-    if comma and not _WORD.search(head):
-        return same_food(tail) if _WORD.search(tail) else name.casefold().strip()
-    words = [_singular(word) for word in _WORD.findall(head.casefold())]
-    kept = [word for word in words if word not in _NOT_COUNTED] or words
-    rest = "" if stems(tail) in COOKED_THROUGH else " ".join(_WORD.findall(tail.casefold()))
-    folded = " ".join(kept)
-    return f"{folded}, {rest}" if comma and rest and folded else folded or rest or name.casefold().strip()
+    return _key(name, uncut=True)
+
+
+@functools.lru_cache(maxsize=4096)
+def as_measured(name: str) -> str:
+    """The same key where size and cut count, for what a cup of it weighs: `chopped onion` is not `onion`."""
+    return _key(name, uncut=False)
 
 
 def as_bought(name: str) -> str:
-    """The name without how it will be cooked: `eggs, baked through` → `eggs`."""
-    head, _, tail = name.rpartition(",")
-    return head.strip() if head.strip() and stems(tail) in COOKED_THROUGH else name
+    """The name without how it will be cut or cooked: `finely chopped onions` → `onions`."""
+    head, comma, tail = name.partition(",")
+    found = list(_WORD.finditer(head))
+    if not found:
+        return name
+    words = [_word(match.group()) for match in found]
+    kept = said_of_it(words, fresh=True)
+    less = _between(head, [match.span() for match in found], kept)
+    shown = " ".join(less.split()) if len(kept) < len(words) else head.strip()
+    return shown if not comma or only_done(tail) else f"{shown},{tail}"
+
+
+@functools.lru_cache(maxsize=4096)
+def plain_key(name: str) -> str:
+    """The key of a food under the name it has here, not its first one: `eggplants` → `eggplant`."""
+    return _key(name, uncut=True, other_names=False)
+
+
+def _key(name: str, *, uncut: bool, other_names: bool = True) -> str:
+    name = folded(name)
+    head, comma, tail = name.partition(",")
+    if comma and not _WORD.search(head):
+        return _key(tail, uncut=uncut, other_names=other_names) if _WORD.search(tail) else name
+    words = [_word(word) for word in _WORD.findall(head)]
+    words = spelt([word for word in words if word not in _NOT_COUNTED] or words)
+    before: list[str] = []
+    while words != before:  # `large zucchini, fresh` has its first name before its size goes
+        before, words = words, first_name(words) if other_names else words
+        words = [words[n] for n in said_of_it(words, fresh=False)] if uncut else words
+    key = " ".join(words)
+    rest = "" if only_done(tail) and (uncut or stems(tail) in COOKED_THROUGH) else " ".join(_WORD.findall(tail))
+    return f"{key}, {rest}" if comma and rest and key else key or rest or name
+
+
+def _between(text: str, spans: Sequence[tuple[int, int]], kept: Sequence[int]) -> str:
+    """A text without the words that are not kept."""
+    for n in reversed(range(len(spans))):
+        if n not in kept:
+            text = f"{text[: spans[n][0]]} {text[spans[n][1] :]}"
+    return text
+
+
+def _word(word: str) -> str:
+    """Lower case, no accents, singular, nobody's own: `goat's` → `goat`."""
+    letters = folded(word)
+    return _singular(_OWN.sub("", letters) or letters)
 
 
 def _singular(word: str) -> str:

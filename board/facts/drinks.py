@@ -46,6 +46,11 @@ def whole_bottles(glasses: float, a_bottle: float) -> int:
     return math.ceil(glasses / a_bottle - 1e-9)
 
 
+def in_unit_of(drink: str, millilitres: float) -> float:
+    """What is poured of one of the usual drinks, in the unit of its usual rate: glasses, bottles, cups or litres."""
+    return millilitres / _USUAL_MILLILITRES[drink]
+
+
 def coffee_grams(cups: float) -> float:
     return cups * POUND_GRAMS / COFFEE_CUPS_A_POUND
 
@@ -70,5 +75,9 @@ USUAL: dict[str, Rate] = {
     "ice": Rate(0.6, "kg"),  # 0.5 to 0.7 kg
     "coffee": Rate(1, "cup"),
 }
+_USUAL_MILLILITRES = {
+    "wine": BOTTLE_MILLILITRES / WINE_GLASSES_A_BOTTLE, "sparkling": BOTTLE_MILLILITRES / FLUTES_A_BOTTLE,
+    "beer": BEER_MILLILITRES, "soft drinks": GLASS_MILLILITRES, "water": 1000.0,
+}  # fmt: skip
 # What they are sold as, if different.
 SOLD_AS = {"sparkling": "sparkling wine", "water": "table water", "coffee": "ground coffee"}

@@ -46,21 +46,21 @@ _FOODS: tuple[tuple[RawKeep, str], ...] = (
     (RawKeep(14, FSIS_MEMORY), "salami; pepperoni; chorizo; saucisson; dry sausage; dried sausage; cured sausage"),
     (RawKeep(21, FSIS), "egg"),
     (RawKeep(2, FSIS), "egg white; egg yolk"),
-    (RawKeep(5), "milk; cream; double cream; single cream; whipping cream; sour cream; creme fraiche; crème fraîche; "
+    (RawKeep(5), "milk; cream; double cream; single cream; whipping cream; sour cream; creme fraiche; "
      "yogurt; yoghurt; mascarpone; ricotta; buttermilk; mozzarella; goat cheese; soft cheese; feta; tofu; yeast"),
     (RawKeep(21), "butter; margarine; hard cheese; parmesan; cheddar; mountain cheese; cheese; oat drink"),
     (RawKeep(3, late=True), "salad leaf; lettuce; spinach; rocket; chard; chicory"),
     (RawKeep(3), "thyme; rosemary; sage; parsley; dill; chive; basil; mint; coriander; tarragon; chervil; herb; "
      "asparagus; mushroom; broccoli; green bean; pea; avocado; "
-     "cucumber; spring onion; radish; fennel; courgette; zucchini; aubergine; eggplant; pepper; horseradish"),
+     "cucumber; spring onion; radish; fennel; courgette; aubergine; pepper; horseradish"),
     (RawKeep(2), "berry; strawberry; raspberry; blackberry; blueberry; fig; peach; apricot; cherry; plum; bread; "
      "roll; baguette; sourdough; brioche; cake"),
-    (RawKeep(5), "leek; kale; celery; cauliflower; tomato; pear; grape; puff pastry; pastry; aubergine"),
+    (RawKeep(5), "leek; kale; celery; cauliflower; tomato; pear; grape; puff pastry; pastry"),
     (RawKeep(10), "apple; lemon; lime; orange; onion; shallot; garlic; ginger; potato; carrot; celeriac; parsnip; "
      "beetroot; turnip; swede; mixed root; root; cabbage; pumpkin; squash"),
     (RawKeep(180), "flour; sugar; salt; oil; vinegar; rice; pasta; lentil; bean; butter bean; chickpea; barley; oat; "
      "stock; honey; syrup; jam; mustard; tomato paste; spice; seed; nut; almond; walnut; chocolate; cocoa; vanilla; "
-     "cornflour; cornstarch; baking powder; baking soda; gelatine; coffee; tea; wine; beer; dark beer; cider; juice; "
+     "cornflour; baking powder; baking soda; gelatine; coffee; tea; wine; beer; dark beer; cider; juice; "
      "apple juice; water; candle; nutmeg; cinnamon; clove; olive; soy sauce; peanut butter; coconut milk; "
      "golden syrup; tomato puree; tinned tomato; chicken stock; beef stock; fish stock; fish sauce; pork stock; "
      "egg noodle; apple sauce; lemonade"),
@@ -83,8 +83,8 @@ _SECTIONS: tuple[tuple[RawKeep, str], ...] = (
 )
 UNKNOWN = RawKeep(2)  # neither food nor section is known
 
-BY_FOOD = {words: keep for keep, names in _FOODS for words in names.split("; ")}
-BY_FRESH = {words: keep for keep, names in _FRESH for words in names.split("; ")}
+BY_FOOD = {same_food(words): keep for keep, names in _FOODS for words in names.split("; ")}
+BY_FRESH = {same_food(words): keep for keep, names in _FRESH for words in names.split("; ")}
 BY_SECTION = {words: keep for keep, names in _SECTIONS for words in names.split("; ")}
 
 

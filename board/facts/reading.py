@@ -91,7 +91,8 @@ def read(words: Sequence[str], names: Mapping[Stems, Facts], *, beside: bool) ->
     run = _Run(found, handled)
     end = len(keys)
     while end:
-        if (start := _name_ends(keys, end, names)) is not None:
+        start = _name_ends(keys, end, names)
+        if start is not None and not _is_taste(words, start, end, beside=beside):
             if not (handled and keys[start:end] in _PARTS):
                 run.hits.append(Hit(names[keys[start:end]], start, end))
             if keys[start] in LINKS and (inner := names.get(keys[start + 1 : end])) is not None:
@@ -111,6 +112,13 @@ _PARTS = frozenset((word,) for word in PARTS)
 def _name_ends(keys: Stems, end: int, names: Mapping[Stems, Facts]) -> int | None:
     """Where the longest name that ends here begins."""
     return next((n for n in range(max(0, end - _LONGEST_NAME), end) if keys[n:end] in names), None)
+
+
+def _is_taste(words: Sequence[str], start: int, end: int, *, beside: bool) -> bool:
+    """Whether a word before a food, or in brackets after it, is how that tastes: bitter leaves hold no bitters, a pint
+    of bitter is a beer."""
+    before_a_food = end < len(words) and stem(words[end]) not in LINKS | PURPOSE
+    return tuple(words[start:end]) == ("bitter",) and (beside or before_a_food)
 
 
 def _others(keys: Stems, names: Mapping[Stems, Facts]) -> bool:

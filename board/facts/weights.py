@@ -7,7 +7,7 @@ household measures; those marked `from memory` were not read again.
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from board.facts.called import same_food
+from board.facts.called import as_measured, same_food
 
 SR = "USDA SR"
 MEMORY = "USDA SR, from memory"
@@ -15,17 +15,17 @@ AS_GRANULATED = "weighed as granulated sugar; common practice, no source"
 
 _CUPS: dict[str, dict[str, float]] = {
     SR: {
-        "granulated sugar, sugar, white sugar": 200, "packed brown sugar, brown sugar": 220,
-        "all-purpose flour, plain flour": 125, "butter, unsalted butter, salted butter": 227, "whole milk": 244,
-        "heavy cream, heavy whipping cream": 238, "plain whole yogurt, plain whole yoghurt": 245, "honey": 339,
-        "olive oil": 216, "long-grain rice": 185, "cornstarch, cornflour": 128, "salt, table salt": 292,
+        "granulated sugar, sugar": 200, "packed brown sugar, brown sugar": 220,
+        "plain flour": 125, "butter, unsalted butter, salted butter": 227, "whole milk": 244,
+        "heavy cream": 238, "plain whole yogurt": 245, "honey": 339,
+        "olive oil": 216, "long-grain rice": 185, "cornflour": 128, "salt, table salt": 292,
         "cocoa, cocoa powder": 86, "oats, rolled oats": 81, "chopped onion": 160, "water": 237,
     },
-    AS_GRANULATED: {"caster sugar, superfine sugar": 200},
+    AS_GRANULATED: {"caster sugar": 200},
     MEMORY: {
-        "powdered sugar, icing sugar": 120, "bread flour, strong white flour": 137, "whole wheat flour": 120,
+        "icing sugar": 120, "strong white flour": 137, "wholemeal flour": 120,
         "rye flour": 102, "cornmeal": 122, "sour cream": 230, "cream cheese": 232, "buttermilk": 245,
-        "vegetable oil, sunflower oil, rapeseed oil, canola oil": 218, "molasses": 337, "corn syrup": 341,
+        "vegetable oil, sunflower oil, rapeseed oil": 218, "molasses": 337, "corn syrup": 341,
         "tomato paste": 262, "cider vinegar": 239, "soy sauce": 255, "lentils, green lentils, brown lentils": 192,
         "chickpeas, dried chickpeas": 200, "black beans, dried black beans": 194, "quinoa": 170, "bulgur": 140,
         "couscous": 173, "pearl barley, pearled barley": 200, "whole almonds": 143, "chopped walnuts": 117,
@@ -53,7 +53,7 @@ class Weight:
 
 
 CUP_WEIGHTS: Mapping[str, Weight] = {
-    same_food(name): Weight(weight, source)
+    as_measured(name): Weight(weight, source)
     for source, foods in _CUPS.items()
     for names, weight in foods.items()
     for name in names.split(", ")
@@ -64,8 +64,8 @@ PIECE_WEIGHTS: Mapping[str, Weight] = {
 
 
 def cup_weight(food: str) -> Weight | None:
-    """None if unknown."""
-    return CUP_WEIGHTS.get(same_food(food))
+    """As it is cut, else as it is bought: melted butter weighs what butter does. None if unknown."""
+    return CUP_WEIGHTS.get(as_measured(food)) or CUP_WEIGHTS.get(same_food(food))
 
 
 def piece_weight(food: str, unit: str = "") -> Weight | None:

@@ -88,6 +88,8 @@ def drinks_told(found: Provisions) -> list[str]:
     if found.drinks is not None:
         table = found.drinks
         told.append(words.drinks_table(table.drinkers, table.guests - table.drinkers, table.hours))
+    if found.poured:
+        told.append(words.poured(found.poured))
     told += [words.strength(s.drink, s.bottles, s.percent, s.drinks) for s in found.strengths]
     return [*told, words.DRINKS_CAUTION] if told else []
 

@@ -7,7 +7,6 @@ import math
 from collections.abc import Collection
 
 from board.base.plain import one_line
-from board.facts.called import same_food
 from board.facts.units import CUPS, GRAMS, METRIC_MILLILITRES
 from board.plan.resolve.amounts import EACH, Amount, measure_for, standard_of
 from board.plan.resolve.amounts import GRAMS as BY_GRAMS
@@ -52,7 +51,7 @@ def at_hand(low: float | None, high: float | None, measure: str, food: str, unit
     Weights and volumes are rounded up for the hand, pieces are as exact as they stand. Not yet safe to show."""
     if low is None or high is None:
         return food if measure == TO_TASTE else f"{measure} {food}".strip()
-    sums = measure_for(same_food(food), {measure}, standard_of(units))
+    sums = measure_for(food, {measure}, standard_of(units))
     amount = sums.amount(low, high, measure)
     if low != high or amount.kind not in (BY_GRAMS, BY_MILLILITRES) or amount.high is None:
         return f"{amount_words(amount, units, {measure})} {food}"

@@ -13,10 +13,12 @@ from board.facts.drinks import (
     WINE_GLASSES_A_BOTTLE,
     Rate,
     coffee_grams,
+    in_unit_of,
     servings,
     standard_drinks,
     whole_bottles,
 )
+from board.facts.poured import kind_of_drink
 from board.plan.load import PlanFile
 from board.plan.model.drinking import HowMuch
 from board.plan.phrases.quantities import Ingredient
@@ -75,6 +77,7 @@ def drinks_for_all(file: PlanFile) -> Iterator[Ingredient]:
         "wine": drinks.wine, "sparkling": drinks.sparkling, "beer": drinks.beer, "soft drinks": drinks.soft_drinks,
         "water": drinks.water, "ice": drinks.ice, "coffee": drinks.coffee,
     }  # fmt: skip
+    poured_with_courses = poured_of_the_usual(file)
     poured = any(said.some for drink in ALCOHOL if (said := asked[drink]) is not None)
     alcohol = poured or any(course.drink for course in file.plan.courses)
     for drink, how_much in asked.items():
@@ -82,12 +85,26 @@ def drinks_for_all(file: PlanFile) -> Iterator[Ingredient]:
         if how_much is None or rate is None:
             continue
         if how_much.usual:
-            taken = table.usual(drink, alcohol=alcohol)
+            taken = max(0.0, table.usual(drink, alcohol=alcohol) - poured_with_courses.get(drink, 0.0))
         else:
             taken = servings(rate, table.people(drink), table.hours, table.courses)
         amount, unit = in_the_shop(drink, rate, taken)
         if amount > 0:
             yield Ingredient(food=SOLD_AS.get(drink, drink), low=amount, high=amount, unit=unit, section=DRINKS)
+
+
+def poured_of_the_usual(file: PlanFile) -> dict[str, float]:
+    """What is poured with courses of each drink that the plan wants as usual, in the unit of its usual rate: it is part
+    of the usual. Where the plan gives its own figure, that stands."""
+    drinks = file.plan.drinks
+    found: dict[str, float] = {}
+    for pairing in (pairing for course in file.plan.courses for pairing in course.drink):
+        kind = kind_of_drink(pairing.drink)
+        how_much: HowMuch | None = getattr(drinks, kind.replace(" ", "_")) if drinks and kind else None
+        if how_much is not None and how_much.usual:
+            much = in_unit_of(kind, pairing.bottles * pairing.bottle_millilitres)
+            found[kind] = found.get(kind, 0.0) + much
+    return found
 
 
 def in_the_shop(drink: str, rate: Rate, taken: float) -> tuple[float, str]:

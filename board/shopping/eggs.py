@@ -9,7 +9,7 @@ from board.shopping.needs import Need
 
 EGG = "egg"
 
-Figures = tuple[float | None, float | None, str]  # low, high, measure; "" for pieces
+Figures = tuple[float | None, float | None, str, str]  # low, high, measure ("" for pieces), food as written
 
 
 def bought_as(need: Need) -> str:
@@ -25,13 +25,13 @@ def figures_of(needs: Sequence[Need], *, whole: bool) -> Iterator[Figures]:
         low, high = need.scaled.to_have if whole else (need.scaled.low, need.scaled.high)
         each = _a_piece(need)
         if each is None or low is None or high is None:
-            yield low, high, need.line.measure
+            yield low, high, need.line.measure, need.line.food
             continue
         part = EGG_PARTS[need.key]
         so_far = pieces.get(part, (0.0, 0.0))
         pieces[part] = (so_far[0] + low / each, so_far[1] + high / each)
     if pieces:
-        yield max(low for low, _ in pieces.values()), max(high for _, high in pieces.values()), ""
+        yield max(low for low, _ in pieces.values()), max(high for _, high in pieces.values()), "", EGG
 
 
 def _a_piece(need: Need) -> float | None:

@@ -10,14 +10,14 @@ from board.plan.resolve.trips import Trip
 from board.sheet.left import left_over
 from board.sheet.run_sheet import RunSheet
 from board.shopping.days import Bought, buying_days
-from board.shopping.drinks import Strength, Table, strengths, table_of
+from board.shopping.drinks import Strength, Table, poured_of_the_usual, strengths, table_of
 from board.shopping.items import Item, items
 from board.shopping.needs import Grown, Need, grown, needs
 
 
 @dataclass(frozen=True, slots=True)
 class Section:
-    """One section of the shop; "" if the plan names none."""
+    """One section of the shop; "" for what the plan gives none and nobody knows."""
 
     name: str
     bought: tuple[Bought, ...]
@@ -35,8 +35,9 @@ class Errand:
 @dataclass(frozen=True, slots=True)
 class Provisions:
     """Everything needed. `costs`: hundredths by currency sign; `unpriced`: items to buy without a price; `drinks`: who
-    the drinks are calculated for, None if the plan does not ask. `left`: what
-    one dish leaves over and another needs, in words; none of it is counted but yolks and whites of the same eggs."""
+    the drinks are calculated for, None if the plan does not ask. `poured`: the usual ones of which some is poured with
+    courses. `left`: what one dish leaves over and another needs, in words; none of it is counted but yolks and whites
+    of the same eggs."""
 
     event: str
     guests: int
@@ -50,6 +51,7 @@ class Provisions:
     unpriced: int
     drinks: Table | None
     strengths: tuple[Strength, ...]
+    poured: tuple[str, ...] = ()
     left: tuple[str, ...] = ()
 
     @property
@@ -80,6 +82,7 @@ def provisions(file: PlanFile, sheet: RunSheet, house: Sequence[InTheHouse]) -> 
         unpriced=sum(1 for each in bought if each.item.cost is None),
         drinks=table_of(file) if plan.drinks else None,
         strengths=strengths(file),
+        poured=tuple(poured_of_the_usual(file)),
         left=tuple(left_over(sheet, each) for each in sheet.left if each.needed_by),
     )
 

@@ -3,10 +3,11 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from board.facts.called import as_bought, same_food
+from board.facts.called import as_bought, plain_key, same_food
 from board.plan.model.model import Plan
 from board.plan.model.shopping import InTheHouse, Pack, Price
 from board.plan.resolve.amounts import GRAMS, MILLILITRES, Amount, Measure, measure_for, standard_of, total
+from board.plan.resolve.bought import shop_section, written_sections
 from board.plan.resolve.going_in import FROM_THE_TAP
 from board.plan.resolve.scaling import whole_up
 from board.shopping import words
@@ -81,7 +82,8 @@ def items(plan: Plan, needs: Sequence[Need], house: Sequence[InTheHouse]) -> tup
         there.setdefault(same_food(each.food), []).append(each)
     packs = {same_food(food): pack for food, pack in plan.packs.items()}
     prices = {same_food(food): price for food, price in plan.prices.items()}
-    return tuple(_item(plan, key, found, there.get(key, []), packs, prices) for key, found in by_key.items())
+    sections = written_sections(plan)
+    return tuple(_item(plan, key, found, there.get(key, []), packs, prices, sections) for key, found in by_key.items())
 
 
 def _item(
@@ -91,24 +93,31 @@ def _item(
     there: Sequence[InTheHouse],
     packs: Mapping[str, Pack],
     prices: Mapping[str, Price],
+    sections: Sequence[str],
 ) -> Item:
     pack, price = packs.get(key), prices.get(key)
     written = [need.line.measure if need.key == key else "" for need in needs if need.line.low is not None]
     units = {*written, *(h.measure for h in there if h.low is not None)}
     units |= {pack.unit} if pack else set()
     units |= {price.per} if price and price.per not in ("pack", "each") else set()
-    measure = measure_for(key, units, standard_of(plan.units))
-    exact = total(measure.amount(*each) for each in figures_of(needs, whole=False))
-    least = total(measure.amount(*each) for each in figures_of(needs, whole=True))
+    standard = standard_of(plan.units)
+    measure = measure_for(key, units, standard)
+    exact, least = (
+        total(
+            measure_for(food, units, standard).amount(low, high, unit)
+            for low, high, unit, food in figures_of(needs, whole=whole)
+        )
+        for whole in (False, True)
+    )
     have = {a.kind: a for a in total(measure.amount(h.low, h.high, h.measure) for h in there if h.low is not None)}
     enough = any(h.low is None for h in there)
     parts = tuple(_part(a, b, have, enough, measure, pack, price) for a, b in zip(exact, least, strict=True))
     kinds = {part.need.kind for part in parts}
-    section = next((n.line.section for n in needs if n.line.section), "")
+    said = next((need.line for need in needs if need.line.section), needs[0].line)
     return Item(
         key=key,
-        food=max((as_bought(n.line.food) for n in needs if n.key == key), key=len, default=words.EGGS),
-        section=section.strip(),
+        food=_name([n.line.food for n in needs if n.key == key]),
+        section=shop_section(said, sections),
         needs=tuple(needs),
         parts=parts,
         units=frozenset(written),
@@ -116,6 +125,15 @@ def _item(
         tap=key in FROM_THE_TAP,
         unlike=tuple(a for kind, a in have.items() if kind not in kinds and any(p.need.low is not None for p in parts)),
     )
+
+
+def _name(foods: Sequence[str]) -> str:
+    """The name that was used first, in its longest spelling, and what else the plan calls it."""
+    groups: dict[str, list[str]] = {}
+    for food in foods:
+        groups.setdefault(plain_key(food), []).append(as_bought(food))
+    names = [max(group, key=len) for group in groups.values()] or [words.EGGS]
+    return words.also_called(names[0], names[1:])
 
 
 def _part(

@@ -6,7 +6,7 @@ from datetime import date
 from zoneinfo import ZoneInfo
 
 from board.base import words as shared
-from board.facts.called import as_bought, same_food
+from board.facts.called import as_bought
 from board.plan.resolve.amounts import EACH, Amount, measure_for, standard_of, total
 from board.plan.resolve.scaling import Scaled, scale
 from board.sheet.shown import amount_words, by_hand_words
@@ -97,7 +97,7 @@ def _in_all(needs: list[Need], number: int, units: str | None) -> str:
     """`4 celery hearts`: one of the things offered, for all dishes together."""
     lines = [scale(need.line.choices[number], need.scaled.factor) for need in needs]
     line = lines[0].line
-    measure = measure_for(same_food(line.food), {line.measure}, standard_of(units))
+    measure = measure_for(line.food, {line.measure}, standard_of(units))
     bought = total(measure.amount(*each.to_have, each.line.measure) for each in lines)
     amounts = " + ".join(amount_words(amount, units, {line.measure}) for amount in bought)
     return f"{amounts} {as_bought(line.food)}"
@@ -153,7 +153,7 @@ def _scaled_words(scaled: Scaled, units: str | None) -> str:
         return words.either([_scaled_words(scale(each, scaled.factor), units) for each in line.choices])
     if scaled.low is None or scaled.high is None:
         return f"{line.unit} {line.food}".strip()
-    measure = measure_for(same_food(line.food), {line.measure}, standard_of(units))
+    measure = measure_for(line.food, {line.measure}, standard_of(units))
     amount, written = measure.amount(scaled.low, scaled.high, line.measure), {line.measure}
     assert amount.low is not None
     assert amount.high is not None

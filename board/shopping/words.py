@@ -83,6 +83,12 @@ def by_hand(factor: float, kind: str) -> str:
 FOR_THE_TABLE = "drinks for the table"
 
 
+def also_called(food: str, others: list[str]) -> str:
+    """`aubergines (also "eggplant")`."""
+    said = ", ".join(f'"{each}"' for each in others)
+    return f"{food} (also {said})" if others else food
+
+
 def either(foods: list[str]) -> str:
     """`fennel or 3 celery hearts`."""
     return " or ".join(foods)

@@ -267,3 +267,12 @@ def test_a_plural_is_the_same_food(phrase: str) -> None:
         plural = f"{phrase}s"
 
     assert facts(plural) == facts(phrase)
+
+
+@pytest.mark.parametrize(("food", "alcohol"), [
+    ("bitter leaves", False), ("bitter salad leaves with a lemon dressing", False), ("bitter dark chocolate", False),
+    ("leaves, bitter", False), ("salad of bitter greens", False), ("2 dashes bitters", True), ("orange bitters", True),
+    ("bitter", True), ("beer (a bitter beer)", True), ("bitters and soda water", True),
+])  # fmt: skip
+def test_what_tastes_bitter_holds_no_bitters(food: str, alcohol: bool) -> None:
+    assert (Origin.ALCOHOL in {origin for part in understood(food).known for origin in part.origins}) is alcohol

@@ -2,6 +2,7 @@
 
 import pytest
 
+from board.facts.other_names import NAMES
 from board.facts.raw_keeps import FSIS, PRACTICE, UNKNOWN, raw_keep
 
 
@@ -44,3 +45,15 @@ def test_sausages_fresh_pasta_and_fresh_stock_by_the_chart_from_memory(food: str
 @pytest.mark.parametrize("food", ["egg pasta", "pasta", "dried tortellini", "chicken stock", "stock cubes"])
 def test_what_is_dry_or_in_a_carton_keeps_for_months(food: str) -> None:
     assert raw_keep(food).days == 180
+
+
+@pytest.mark.parametrize("names", [names for names in NAMES if raw_keep(names[0]) is not UNKNOWN], ids=lambda n: n[0])
+def test_a_food_keeps_as_long_under_each_of_its_names(names: tuple[str, ...]) -> None:
+    assert {raw_keep(name) for name in names} == {raw_keep(names[0])}
+
+
+@pytest.mark.parametrize(
+    ("food", "days"), [("baking soda", 180), ("eggplants", 3), ("scallions", 3), ("cornstarch", 180)]
+)
+def test_a_food_under_its_other_name_is_known(food: str, days: int) -> None:
+    assert raw_keep(food).days == days

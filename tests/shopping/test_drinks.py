@@ -97,6 +97,35 @@ def test_what_is_poured_with_a_course_is_bought(listed: Listed) -> None:
     assert strong(found) == [("dry cider", pytest.approx(6 * 5.07, abs=0.03))]
 
 
+@pytest.mark.parametrize(("poured", "wine", "rest"), [
+    ('"white Burgundy, 4 bottles"', 2, {}),  # 30 usual glasses less 20 of 150 ml are 10
+    ('"red wine, 1 bottle of 375 ml", "Riesling, 2 bottles"', 4, {}),  # 30 - 2.5 - 10 = 17.5 glasses
+    ('"red wine, 9 bottles"', None, {}),  # more than the usual: no more
+    ('"port, 1 bottle"', 6, {}),  # by the small glass, beside the wine
+    ('"dry cider, 6 bottles"', 6, {}),
+    ('"prosecco, 1 bottle"', 6, {}),  # none is usual here
+    ('"apple juice, 2 bottles of 1 l"', 6, {"soft drink": 1200}),  # 16 glasses less 10 of 200 ml
+    ('"sparkling water, 2 bottles of 1 l"', 6, {"table water": 2000}),  # 4 l less 2
+])  # fmt: skip
+def test_what_is_poured_with_a_course_is_part_of_the_usual(
+    listed: Listed, poured: str, wine: int | None, rest: dict[str, float]
+) -> None:
+    """Of 30 glasses of wine, 16 of soft drinks and 4 l of water, as above."""
+    found = listed(EVENING.format(more="drinks: usual", drink=poured))
+    usual = [b.item for b in found.to_buy if b.item.needs[0].for_what == "drinks for the table"]
+    bought = {item.key: item.parts[0].need.high for item in usual}
+
+    assert bought.get("wine") == wine
+    assert {key: bought[key] for key in rest} == {key: pytest.approx(much) for key, much in rest.items()}
+    assert ("wine" in found.poured) == (wine != 6)
+
+
+def test_a_figure_of_the_plans_own_is_bought_beside_what_is_poured(listed: Listed) -> None:
+    found = drinks(listed, "drinks: {wine: 1 bottle a guest}", '"red wine, 2 bottles"')
+
+    assert found == {"red wine": (2, "bottle"), "wine": (6, "bottle")}
+
+
 def strong(found: Provisions) -> list[tuple[str, float]]:
     """NIAAA: 750 ml at 12 % are 5.07 US standard drinks of 14 g."""
     return [(strength.drink, strength.drinks) for strength in found.strengths]

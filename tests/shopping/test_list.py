@@ -201,7 +201,7 @@ def test_spoons_become_the_largest_us_measure_that_holds_them(listed: Listed, sp
 
 
 def test_foods_without_a_section_come_last(listed: Listed) -> None:
-    (errand,) = listed(plan("2 onions, 100 g butter (dairy)")).errands
+    (errand,) = listed(plan("2 wibbles, 100 g butter (dairy)")).errands
 
     assert [section.name for section in errand.sections] == ["dairy", ""]
 
@@ -330,3 +330,23 @@ def test_yolks_and_whites_come_out_of_the_eggs_that_are_bought(
     assert (row.amount, row.food) == (eggs, "eggs")
     assert len(bought.item.needs) == sum(line.count(",") + 1 for line in dishes)
     assert bought.keep.days == 21  # of whole eggs: FoodSafety.gov, cold food storage chart
+
+
+def test_a_food_without_a_section_stands_where_the_plan_keeps_its_like(listed: Listed) -> None:
+    """In the host's own word for the section; two of one tin among tins; what nobody knows stands apart, last."""
+    dish = "2 leeks (greengrocer), 500 g carrots, 2 tins artichokes, 1 mystery paste, 4 duck legs"
+    (errand,) = listed(plan(dish)).errands
+
+    assert {section.name: [b.item.food for b in section.bought] for section in errand.sections} == {
+        "greengrocer": ["leeks", "carrots"], "store cupboard": ["artichokes"], "butcher": ["duck legs"],
+        "": ["mystery paste"],
+    }  # fmt: skip
+
+
+def test_the_hours_of_a_shop_hold_for_what_is_known_to_be_sold_there(listed: Listed) -> None:
+    more = "shopping: {thu: '17:00 - 18:00', fri: '9:00 - 10:00'}\nshops: {baker: {fri: '8:00 - 12:00'}}\n"
+    found = listed(plan("1 sourdough loaf, 2 leeks", more=more))
+
+    assert {b.item.food: b.day.strftime("%A") for b in found.to_buy if b.day} == {
+        "sourdough loaf": "Friday", "leeks": "Thursday",
+    }  # fmt: skip

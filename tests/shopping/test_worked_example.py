@@ -106,7 +106,7 @@ def test_what_is_bought_when_and_where(supper: Provisions) -> None:
     assert shown == {
         "Thursday 26 November, 17:00–18:00": {
             "dairy": ["butter", "egg", "cream"], "baking": ["granulated sugar"], "veg": ["onion"],
-            "household": ["candle"], "": ["olive oil"],
+            "store cupboard": ["olive oil"], "household": ["candle"],
         },
         "Saturday 28 November, 8:00–9:00".replace(" 8", " 08").replace("–9", "–09"): {"butcher": ["chicken thigh"]},
     }  # fmt: skip

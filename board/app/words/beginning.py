@@ -95,8 +95,9 @@ def menu_written(
     notes: list[str],
     unfit: list[str],
     mends: list[str],
+    hungry: dict[str, list[str]],
 ) -> str:
-    """`unfit`: what could hurt a guest as it is, with `mends`."""
+    """`unfit`: what could hurt a guest as it is, with `mends`; `hungry`: the courses with nothing for a guest."""
     lines = [f"Written: {shown}", when, *(f"  {course}" for course in courses)]
     if assumed:
         lines.append(f"Assumed: {', '.join(f'{NEW_SAID[name]} {value}' for name, value in assumed)}")
@@ -107,6 +108,10 @@ def menu_written(
     lines += notes
     if unfit:
         lines += ["Not fit to serve yet:", *(f"  {each}" for each in unfit), *mends]
+    lines += [
+        f"Nothing for {guest} in {', '.join(without)}: add a dish there, `only for: {guest}`."
+        for guest, without in hungry.items()
+    ]
     return "\n".join([*lines, f"Then see\n  platecall check {quoted}\n  platecall sheet {quoted}"])
 
 

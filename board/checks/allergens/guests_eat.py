@@ -48,6 +48,16 @@ class Matrix:
     dishes: tuple[DishRow, ...]
     answers: Mapping[tuple[int, int], Answer]
 
+    def left_hungry(self) -> dict[str, list[str]]:
+        """The courses in which a guest may eat nothing that is served to them, by the guest's name."""
+        found: dict[str, list[str]] = {}
+        for g in self.most_harmed_first():
+            for course in dict.fromkeys(row.course for row in self.dishes):
+                here = [self.answers[g, d] for d, row in enumerate(self.dishes) if row.course == course]
+                if not any(each.served and each.verdict is not Verdict.NOT_SAFE for each in here):
+                    found.setdefault(self.guests[g].name, []).append(course)
+        return found
+
     def most_harmed_first(self) -> list[int]:
         """The numbers of the guests in the order of the plan, whose allergy can be anaphylaxis before all others."""
         return sorted(range(len(self.guests)), key=lambda g: not is_severe(self.needs[g]))

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 from board.importing.starter.clocks import CLOCK_SIGN, Masked
-from board.importing.starter.head import pieces_of
+from board.importing.starter.looks import pieces_of
 from board.importing.ways import ways
 
 # What a course of this name is in a meal, as `ways.Way.course` has it; `entree`: a main, or a starter before one.

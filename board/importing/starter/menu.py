@@ -19,7 +19,8 @@ from board.importing.starter.course_lines import (
     is_drink_label,
     is_its_own_course,
 )
-from board.importing.starter.head import LABELS, Head, Helper, is_event
+from board.importing.starter.head import Head, Helper
+from board.importing.starter.looks import LABELS, is_event, says_nothing_but_head, says_something
 from board.importing.starter.menu_guests import is_need
 from board.importing.starter.not_a_menu import NotAMenu
 from board.importing.ways import ways
@@ -177,7 +178,7 @@ class _Reading:
         return line is not None and (
             self._is_head_label(line.masked)
             or self._reads_as_head(line.masked)
-            or (course_in(line.masked) is None and self._head.says_something(line.masked.text))
+            or (course_in(line.masked) is None and says_something(line.masked.text))
         )
 
     def _reads_as_head(self, line: Masked) -> bool:
@@ -185,9 +186,9 @@ class _Reading:
         label, colon, rest = line.text.partition(":")
         if not colon:
             return False
-        if self._head.says_nothing_but_head(rest):
+        if says_nothing_but_head(rest):
             return True
-        return self._head.says_something(label) and course_in(Masked(line.number, label, line.clocks)) is None
+        return says_something(label) and course_in(Masked(line.number, label, line.clocks)) is None
 
     def _names_the_evening(self, line: _Line, after: list[_Line]) -> bool:
         text = line.masked.text

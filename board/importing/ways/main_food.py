@@ -7,11 +7,11 @@ from fractions import Fraction
 from math import ceil
 from typing import Literal
 
-from board.facts.allergens import Allergen
 from board.facts.food import facts
 from board.facts.mentions import FORMS, mentioned
 from board.facts.origins import Origin
 from board.facts.phrases import holds, stem, stems, words_of
+from board.facts.sections import as_called, section_of
 from board.importing.ways.pattern import Minutes, Pattern
 from board.plan.phrases.food_safety import FoodClass
 
@@ -93,15 +93,6 @@ _FLAVOURS = {
     "mustard": 6, "horseradish": 8, "lemon": 15, "chilli": 4, "saffron": 0.05, "bacon": 40, "honey": 10,
 }  # fmt: skip
 _SPIRITS = frozenset(stems("brandy rum sherry port whisky whiskey gin liqueur"))
-_SECTIONS = {
-    "baking": "chocolate vanilla cocoa",
-    "store cupboard": "olive chickpea lentil dal bean rice couscous quinoa bulgur almond walnut cashew pistachio "
-        "hazelnut peanut "
-    "pecan nut date pasta caper anchovy coffee honey polenta barley farro spelt freekeh grit crisp",
-    "veg": "green runner broad french",  # beans that are fresh
-    "bakery": "bread",
-}  # fmt: skip
-_SECTION_OF = {word: section for section, words in _SECTIONS.items() for word in stems(words)}
 _MANY = frozenset(
     stems(
         "tomato onion leek mushroom potato carrot pea apple pear plum lemon lime orange parsnip pepper courgette "
@@ -234,7 +225,7 @@ def minutes_of(food: NamedFood | None, dish: str, pattern: Pattern) -> Minutes |
 
 def main_line(food: NamedFood, pattern: Pattern, eaters: int) -> str:
     """The ingredient line of the dish's own food."""
-    words, tail = stems(food.said), f"{food.said} ({section_of(food)})"
+    words, tail = stems(food.said), f"{food.said} ({_section(food)})"
     match = _HEAD.fullmatch(pattern.food)
     if match is not None and match[2] not in (None, "g"):  # by the bottle, or in millilitres
         return line_for(pattern.food.replace(match[3], tail), eaters)
@@ -253,7 +244,7 @@ def main_line(food: NamedFood, pattern: Pattern, eaters: int) -> str:
 
 def beside_line(food: NamedFood, eaters: int) -> str:
     """The line of a food that the name gives beside the main one."""
-    tail = f"{food.said} ({section_of(food)})"
+    tail = f"{food.said} ({_section(food)})"
     if food.is_drink:
         return f"{measured(Fraction(10 if _SPIRITS & set(stems(food.said)) else 50) * eaters, 'ml')} {tail}"
     few = next((few for name, few in _FLAVOURS.items() if holds(stems(food.said), stems(name))), 40)
@@ -263,22 +254,9 @@ def beside_line(food: NamedFood, eaters: int) -> str:
     return f"{measured(Fraction(few) * eaters, 'g')} {tail}"
 
 
-def section_of(food: NamedFood) -> str:
-    """The shop's section."""
-    known = facts(food.said)
-    origins = known.origins if known is not None else frozenset()
-    if food.kind in ("poultry", "ground meat", "whole cut") or Origin.MEAT in origins:
-        return "butcher"
-    if origins & {Origin.FISH, Origin.CRUSTACEAN, Origin.MOLLUSC}:
-        return "fishmonger"
-    if Origin.ALCOHOL in origins:
-        return "drinks"
-    words = stems(food.said)
-    if (section := next((_SECTION_OF[word] for word in words if word in _SECTION_OF), None)) is not None:
-        return section
-    if food.made:
-        return "store cupboard"
-    return "dairy" if known is not None and known.allergens & {Allergen.MILK, Allergen.EGGS} else "veg"
+def _section(food: NamedFood) -> str:
+    """The shop's section; a name that no table has may be anything that grows."""
+    return as_called(section_of(food.said), ("fishmonger",)) or "veg"
 
 
 _HEAD = re.compile(

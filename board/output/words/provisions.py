@@ -28,6 +28,10 @@ def drinks_table(drinkers: int, others: int, hours: float) -> str:
     return f"For {drinkers} who may be offered alcohol and {others} who are not, over {number(round(hours, 1))} hours"
 
 
+def poured(drinks: tuple[str, ...]) -> str:
+    return f"Of the usual, less what is poured with courses: {', '.join(drinks)}"
+
+
 def strength(drink: str, bottles: int, percent: float, drinks: float) -> str:
     held = f"{_bottles(bottles)} at {number(percent)} %"
     return f"{drink}: {held} hold about {drinks:.1f} US standard drinks of 14 g alcohol each (NIAAA)"

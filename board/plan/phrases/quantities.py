@@ -91,6 +91,11 @@ _MEASURED = rf"{_FIGURE}\s*(?:{_UNIT_WORD})\b\.?"
 _WEIGHED = re.compile(rf"{_MEASURED}\s*\(\s*(?:about\s+)?{_SIZE}\s*\){_REST}", re.IGNORECASE)  # 1 cup (220 g) rice
 _TWICE = re.compile(rf"({_MEASURED})\s*/\s*{_MEASURED}\s*(\S.*)", re.IGNORECASE)  # 250 ml/1 cup milk
 _GLUED = re.compile(rf"{_FIGURE}(g|kg|ml|l|oz|lb|tbsp|tsp)([^\W\d].*)", re.IGNORECASE)  # 200gflour
+# 4 garlic cloves are 4 cloves of garlic. Not cinnamon sticks or lasagne sheets, which are foods of their own.
+_COUNTED_IN = re.compile(
+    r"(?P<food>(?:\w+ )*garlic(?= cloves?\b)|[^,()]+(?= sprigs?\b)) (?P<unit>cloves?|sprigs?)(?P<about>(?:,.*)?)",
+    re.IGNORECASE,
+)
 _EITHER = re.compile(
     r"\s+or\s+(?!(?:more|less|to|as|if|until|similar|other|others|another|equivalent|any|your|their|a bit)\b)",
     re.IGNORECASE,
@@ -202,6 +207,8 @@ def _amount_and_food(text: str) -> dict[str, object]:
     if match[3] and _DOZEN.fullmatch(match[3]):
         return {"food": match[4].strip(), "low": low * 12, "high": high * 12, "unit": ""}
     unit, food = _SPELLINGS[match[3].lower()] if match[3] else "", match[4].strip()
+    if not unit and (counted := _COUNTED_IN.fullmatch(food)):
+        unit, food = _SPELLINGS[counted["unit"].lower()], f"{counted['food']}{counted['about']}"
     if not unit and (glued := _GLUED.fullmatch(text.strip())) and facts(food) is None and facts(glued[2]):
         unit, food = _SPELLINGS[glued[1].lower()], glued[2]
     return {"food": food, "low": low, "high": high, "unit": unit}

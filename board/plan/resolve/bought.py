@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from zoneinfo import ZoneInfo
 
 from board.facts.called import same_food
+from board.facts.sections import as_called, section_of
 from board.plan.model.drinking import Pairing
 from board.plan.model.model import Plan
 from board.plan.model.shopping import InTheHouse, OpenHours
@@ -40,11 +41,12 @@ def waiting_for_trips(plan: Plan, nodes: Mapping[str, Node], links: Iterable[Lin
     """One for each piece of work and trip: the first on which the food's shop is open."""
     if not plan.shopping or any(each.file is not None for each in plan.pantry):
         return []
-    every = trips(plan)
+    every, written = trips(plan), written_sections(plan)
     ids = {node.name: id_ for id_, node in nodes.items() if node.loc[0] == "shopping"}
     found: dict[tuple[str, str | None], Waiting] = {}
     for loc, line in _to_buy(plan):
-        trip = next((trip for trip in every if any(is_open(plan, each.section, trip) for each in _either(line))), None)
+        where = [shop_section(each, written) for each in _either(line)]
+        trip = next((trip for trip in every if any(is_open(plan, each, trip) for each in where)), None)
         id_ = ids[trip.name] if trip is not None else None
         for work in _first_work(nodes, links, loc):
             found.setdefault((work, id_), Waiting(work, id_, line.food))
@@ -91,6 +93,22 @@ def pairing_line(pairing: Pairing) -> Ingredient:
     return Ingredient(food=pairing.drink, low=bottles, high=bottles, unit="bottle", section=DRINKS)
 
 
+def written_sections(plan: Plan) -> tuple[str, ...]:
+    """The sections of the shop that a plan names, in order."""
+    dishes = [dish for course in plan.courses for dish in course.dishes]
+    lines = [
+        *(line for dish in dishes for line in dish.ingredients),
+        *(line for job in plan.jobs for line in job.supplies),
+    ]
+    return tuple(dict.fromkeys([*(line.section.strip() for line in lines if line.section), *plan.shops]))
+
+
+def shop_section(line: Ingredient, written: Sequence[str]) -> str:
+    """Where a line is bought: as it says, else where its food is known to stand, in the plan's own words for that;
+    empty if neither."""
+    return line.section.strip() if line.section else as_called(section_of(line.food, line.unit), written)
+
+
 def _either(line: Ingredient) -> Sequence[Ingredient]:
     return line.choices or (line,)
 
@@ -113,7 +131,7 @@ class _House:
             return True
         if wanted is None or not there:
             return False
-        measure = measure_for(key, {line.measure, *(each.measure for each in there)}, self.standard)
+        measure = measure_for(line.food, {line.measure, *(each.measure for each in there)}, self.standard)
         want = measure.amount(wanted, wanted, line.measure)
         house = [measure.amount(each.low, each.high, each.measure) for each in there]
         gone = [measure.amount(much, much, unit) for much, unit in taken]
@@ -125,9 +143,9 @@ class _House:
         return True
 
 
-def is_open(plan: Plan, section: str | None, trip: Trip) -> bool:
+def is_open(plan: Plan, section: str, trip: Trip) -> bool:
     """Whether a section's shop is open during a trip, or its hours are not known."""
-    hours = hours_of_shop(plan, section or "")
+    hours = hours_of_shop(plan, section)
     if hours is None:
         return True
     zone = ZoneInfo(plan.zone)

@@ -108,7 +108,7 @@ def _reckoned(lines: Sequence[Placed], own: Sequence[Ingredient], standard: Stan
     said = [line for _, line in lines]
     food = own[0].food if len(own) == 1 else last.food
     units = frozenset(each.measure for each in (*said, *own) if each.low is not None)
-    for measure in _measures(same_food(food), units, standard):
+    for measure in _measures(food, units, standard):
         uses, has = _sum(said, measure, own), total(measure.amount(e.low, e.high, e.measure) for e in own)
         there = {each.kind: each.high for each in has}
         if any(each.unit == "to taste" for each in own):
@@ -126,10 +126,10 @@ def _plainly(lines: Sequence[Ingredient]) -> tuple[Amount, ...]:
     return total(Amount(each.measure or EACH, each.low, each.high) for each in lines)
 
 
-def _measures(key: str, units: frozenset[str], standard: Standard) -> Iterator[Measure]:
+def _measures(food: str, units: frozenset[str], standard: Standard) -> Iterator[Measure]:
     """Ways to bring units together: as the shopping list does; by weight, where tables have it."""
-    yield measure_for(key, units, standard)
-    yield Measure(key, standard, by_weight=True, by_piece=False)
+    yield measure_for(food, units, standard)
+    yield Measure(food, standard, by_weight=True, by_piece=False)
 
 
 def _sum(lines: Sequence[Ingredient], measure: Measure, own: Sequence[Ingredient]) -> tuple[Amount, ...]:

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from board.app.new_plan import Made, from_menu, menu_in
+from board.app.new_plan import Made, from_menu, menu_in, new_plan
 from board.app.timetables import in_memory
 from board.base.errors import Trouble
 from board.checks.plan.every import check
@@ -258,3 +258,18 @@ def test_ways_are_shown_a_course_at_a_time_so_that_a_terminal_has_room() -> None
     assert len(lists) == 4  # main, side, main again, sweet
     assert all(len(each.splitlines()) <= 10 and max(map(len, each.splitlines())) <= 80 for each in lists)
     assert found.bare == ()
+
+
+def test_a_guest_who_gets_nothing_in_a_course_is_told_at_once(tmp_path: Path) -> None:
+    """The vegan may eat the salad; the other courses hold meat, and milk and eggs."""
+    menu = tmp_path / "menu.txt"
+    menu.write_text(
+        "Friday 18 December, 19:00\nGuests: Ada (vegan), Ben (vegetarian), Cleo\nStarter: green salad\n"
+        "Main: roast lamb\nSweet: lemon tart\n"
+    )
+    told = new_plan(tmp_path / "plan.yaml", {"zone": "Europe/Dublin"}, NOON, None, print, menu)
+
+    assert [line for line in told.splitlines() if line.startswith("Nothing for")] == [
+        "Nothing for Ada in Main, Sweet: add a dish there, `only for: Ada`.",
+        "Nothing for Ben in Main: add a dish there, `only for: Ben`.",
+    ]
