@@ -5,7 +5,7 @@ from typing import Any
 from rich.console import Console
 
 from board.base import words as shared
-from board.learning.changes import Lessons
+from board.learning.changes import Lesson, Lessons
 from board.learning.effect import Alone, CourseEffect, Effect
 from board.learning.moves import Move
 from board.output import words
@@ -49,16 +49,22 @@ def _rows(found: Lessons, out: Console) -> None:
         (words.LESSON_RANGE, "left"),
     )
     for number, lesson in enumerate(found.lessons, 1):
-        low, high = lesson.estimate.range
+        low, high = map(round, lesson.estimate.range)
         rows.add_row(
             str(number),
             cell(lesson.name),
             cell(words.lesson_before(lesson.before, said=lesson.said)),
             cell(lesson.after, "bold"),
-            cell(words.took_once(lesson.estimate.minutes) if lesson.once else words.took(lesson.estimate.minutes)),
-            cell(words.between(round(low), round(high))),
+            cell(_seen(lesson)),
+            cell(words.late_between(low, high) if lesson.later else words.between(low, high)),
         )
     out.print(rows)
+
+
+def _seen(lesson: Lesson) -> str:
+    minutes = lesson.estimate.minutes
+    told = words.came_late(minutes) if lesson.later else words.took(minutes)
+    return words.seen_once(told) if lesson.once else told
 
 
 def _effect(found: Lessons, brings: Effect, out: Console) -> None:
@@ -158,7 +164,8 @@ def _aside(found: Lessons, out: Console) -> None:
 
 
 def lessons_form(found: Lessons, brings: Effect | None) -> dict[str, Any]:
-    """The lessons for other programs. Minutes; shares from 0 to 1; numbers as `--take` takes them."""
+    """The lessons for other programs. Minutes, of a moment (`of: time`) after the plan's own; shares from 0 to 1;
+    numbers as `--take` takes them."""
     return {
         "evenings": [{"date": each.date, "plan": each.plan, "mark": each.mark} for each in found.fresh],
         "known": found.known,
@@ -167,6 +174,7 @@ def lessons_form(found: Lessons, brings: Effect | None) -> dict[str, Any]:
             {
                 "number": number,
                 "name": lesson.name,
+                "of": "time" if lesson.later else "length",
                 "before": lesson.before,
                 "after": lesson.after,
                 "evenings": lesson.estimate.evenings,

@@ -26,7 +26,9 @@ from board.evening.events import (
 )
 from board.evening.fold import fold_all
 from board.evening.state import State, StepState, begin
+from board.review.came import came
 from board.review.kinds import Key, key_of_sitting, key_of_slot, sitting_label
+from board.review.one_clock import by_one_clock
 from board.sheet.company import host_of
 from board.sheet.run_sheet import Lasts, RunSheet, Slot, Use
 from board.sheet.sittings import sitting
@@ -86,6 +88,7 @@ class PastEvening:
     notes: tuple[Noted, ...] = ()
     decided: tuple[tuple[Key, str, bool], ...] = ()  # a step, what it asks, and whether the answer was yes
     late: tuple[tuple[str, int], ...] = ()  # served courses, and the minutes from wanted to served
+    came: tuple[tuple[str, int], ...] = ()  # as `came.came` gives it
 
 
 def observe(opened: EveningOpened, events: Sequence[Event], mark: str = "") -> PastEvening:
@@ -122,18 +125,8 @@ def observe(opened: EveningOpened, events: Sequence[Event], mark: str = "") -> P
             for course in state.sheet.courses
             if not (serving := state.steps[course.serve]).said and (served := serving.finished) is not None
         ),
+        came=tuple(came(state)),
     )
-
-
-def by_one_clock(history: Sequence[Event]) -> dict[int, datetime]:
-    """The moment of each event, by number, all by the clock as it was last set."""
-    found: dict[int, datetime] = {}
-    later = timedelta()
-    for event in reversed(history):
-        found[event.n] = event.at + later
-        if isinstance(event, ClockJumped) and not event.slept:
-            later += timedelta(seconds=event.seconds)
-    return found
 
 
 @dataclass(frozen=True)

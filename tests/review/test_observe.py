@@ -6,7 +6,8 @@ import pytest
 from board.evening.events import BoardReopened, CallRaised, ClockJumped, EveningOpened, Event, StepFinished, StepStarted
 from board.evening.wishes import DelayGuests, Done, Lengthen, Settle, TakeBack
 from board.log.record import mark_of, to_line
-from board.review.observe import Observed, PastEvening, by_one_clock, observe
+from board.review.observe import Observed, PastEvening, observe
+from board.review.one_clock import by_one_clock
 from board.sheet.run_sheet import Attended, Dependency, Lasts, RunSheet, Use
 from tests.conftest import Host, at, slot
 

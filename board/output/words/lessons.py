@@ -76,8 +76,25 @@ def lesson_before(text: str, *, said: bool) -> str:
     return text if said else f"{text} (assumed)"
 
 
-def took_once(minutes: Sequence[float]) -> str:
-    return f"{took(minutes)}, once"
+def seen_once(told: str) -> str:
+    return f"{told}, once"
+
+
+def came_late(minutes: Sequence[float]) -> str:
+    """`5 to 12 late, 6 of 6`; of a moment that is sooner, `6 to 10 early, 5 of 6`."""
+    early = sum(minutes) < 0
+    those = [abs(each) for each in minutes if (each < 0) == early and each]
+    least, most = round(min(those)), round(max(those))
+    few = str(least) if least == most else f"{least} to {most}"
+    return f"{few} {'early' if early else 'late'}, {len(those)} of {len(minutes)}"
+
+
+def late_between(low: int, high: int) -> str:
+    """`3 early to 14 late`."""
+    if (low < 0) == (high < 0):
+        low, high, word = (-high, -low, "early") if low < 0 else (low, high, "late")
+        return f"{low} to {high} {word}"
+    return f"{-low} early to {high} late"
 
 
 def took(minutes: Sequence[float]) -> str:
