@@ -29,12 +29,14 @@ guests: [4 guests]
 hands:
   host: {hours: {on the day: '9:00 - 23:30'}}
 courses:
-  - {course: Soup, at: 19:15, eaten in: 20 to 25 to 32 min, dishes: [{dish: Soup, steps: [{step: stir by hand, takes: 9 min}]}]}
+  - {course: Soup, at: 19:15,
+     eaten in: 20 to 25 to 32 min, dishes: [{dish: Soup, steps: [{step: stir by hand, takes: 9 min}]}]}
   - course: Main
     at: 45 min after the course before
     eaten in: 20 to 25 to 32 min
     dishes: [{dish: Roots, steps: [{step: cut, takes: 9 min}]}]
-  - {course: Sweet, at: 21:15, eaten in: 20 to 25 to 32 min, dishes: [{dish: Tart, steps: [{step: slice, takes: 9 min}]}]}
+  - {course: Sweet, at: 21:15,
+     eaten in: 20 to 25 to 32 min, dishes: [{dish: Tart, steps: [{step: slice, takes: 9 min}]}]}
 """
 PLANNED = {"": 18 * 60 + 30, "Soup": 19 * 60 + 15, "Main": 20 * 60, "Sweet": 21 * 60 + 15}
 
@@ -70,7 +72,7 @@ def test_a_course_late_six_times_of_six_is_wanted_later(tmp_path: Path) -> None:
 
     assert (lesson.name, lesson.before, lesson.after) == ("Sweet: at", "21:15", "21:25")
     assert (lesson.said, lesson.once, lesson.moved) == (True, False, 10)
-    assert "at: 21:25" in line(text, "Sweet")
+    assert "at: 21:25" in line(text, "course: Sweet")
     assert file.plan.courses[2].at.clock == "21:25"
 
 
