@@ -56,6 +56,7 @@ LESSONS_CAUTION = (
 )
 ASIDES = {
     "forgotten": "over three times its high, its call at the end unanswered: left open by mistake",
+    "unheard": "the bell at its end went by unheard; if it is not ready, say so at the bell",
     "interrupted": "the board was shut or asleep meanwhile",
     "cold-oven": "the oven had lost its heat",
     "untimed": "begun and ended at once",
