@@ -84,6 +84,16 @@ def _effect(found: Lessons, brings: Effect, out: Console) -> None:
         out.print(cell(words.EFFECT_STOPPED))
         for line in brings.stopped.splitlines():
             out.print(paragraph(line, indent=2))
+    print_change(brings, out)
+    if len(found.lessons) > 1:
+        _alone(brings, out)
+    if not brings.proved:
+        out.print(cell(words.EFFECT_UNPROVED, "dim"))
+    out.print(cell(words.EFFECT_READ, "dim"))
+
+
+def print_change(brings: Effect, out: Console) -> None:
+    """What the new timetable moves and gives up."""
     for said, what in ((words.EFFECT_GIVES_UP, brings.given_up), (words.EFFECT_NO_LONGER, brings.no_longer)):
         if what:
             out.print(cell(said))
@@ -91,11 +101,6 @@ def _effect(found: Lessons, brings: Effect, out: Console) -> None:
                 out.print(paragraph(each_what, indent=2))
     if brings.moved:
         out.print(paragraph(words.effect_moved([words.moved(move.name, move.minutes) for move in brings.moved])))
-    if len(found.lessons) > 1:
-        _alone(brings, out)
-    if not brings.proved:
-        out.print(cell(words.EFFECT_UNPROVED, "dim"))
-    out.print(cell(words.EFFECT_READ, "dim"))
 
 
 def _alone(brings: Effect, out: Console) -> None:
@@ -120,7 +125,9 @@ def _alone(brings: Effect, out: Console) -> None:
                 rows.add_row("", "", "", "", "", "", cell(said))
         out.print(rows)
     out.print(cell(words.others_alone(some=bool(brings.alone)), "dim"))
-    if any(not each.found for each in brings.alone):
+    if brings.unweighed:
+        out.print(cell(words.unweighed(brings.unweighed), "dim"))
+    elif any(not each.found for each in brings.alone):
         out.print(cell(words.ALONE_NOT_FOUND, "dim"))
 
 
@@ -193,6 +200,7 @@ def lessons_form(found: Lessons, brings: Effect | None) -> dict[str, Any]:
         "decided": [{"question": q, "yes": yes, "answers": of} for q, (yes, of) in found.decided.items()],
         "on_time_then": {name: {"evenings": of, "on_time": count} for name, (count, of) in found.came.items()},
         "effect": None if brings is None else [_course_form(each) for each in brings.courses],
+        "not_weighed": [] if brings is None else list(brings.unweighed),
         "alone": [] if brings is None else [_alone_form(each) for each in brings.alone],
         "gives_up": [] if brings is None else list(brings.given_up),
         "no_longer_gives_up": [] if brings is None else list(brings.no_longer),

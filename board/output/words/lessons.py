@@ -42,7 +42,7 @@ EFFECT_GIVES_UP = "The new timetable gives up, and the present one does not:"
 EFFECT_NO_LONGER = "The new timetable need not give up, as the present one does:"
 EFFECT_STOPPED = "With all of these in it the plan has no timetable; mend what stands in the way, or take some of them:"
 EFFECT_STOPS = "With all of these in the plan, this must be mended before anybody eats, and need not now:"
-EFFECT_UNPROVED = "The new timetable is the best that was found in the time given; there may be a better one."
+EFFECT_UNPROVED = "The new timetable is the best that was found in the time given; another may give up less."
 
 EFFECT_CAME = "on time then"
 EFFECT_THEN = "and then"
@@ -125,6 +125,10 @@ def alone_gives_up(what: str) -> str:
 def others_alone(*, some: bool) -> str:
     said = "changes no course's odds by as much as one evening in a hundred."
     return f"{'Each other lesson' if some else 'Each lesson'} by itself {said}"
+
+
+def unweighed(numbers: Sequence[int]) -> str:
+    return f"Stopped before these were worked out by themselves: {', '.join(map(str, numbers))}."
 
 
 def how_to_take_lessons(plan: str) -> str:
