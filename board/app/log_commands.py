@@ -228,9 +228,9 @@ def _book(arguments: argparse.Namespace) -> int:
 
 
 def logs(arguments: argparse.Namespace) -> int:
-    """`logs`: run logs listed, as CSV, or without names. FAILED if a log cannot be read."""
-    from board.app.reading_logs import anonymise, csv_of, listed
-    from board.output.evenings import print_logs
+    """`logs`: run logs listed, who ate what, as CSV, or without names. FAILED if a log cannot be read."""
+    from board.app.reading_logs import anonymise, csv_of, eaten_by_guest, listed
+    from board.output.evenings import print_eaten, print_logs
     from board.output.tables import console
 
     if arguments.anonymise is not None:
@@ -239,8 +239,12 @@ def logs(arguments: argparse.Namespace) -> int:
     elif arguments.csv:
         sys.stdout.write(csv_of(arguments.logs))
     else:
-        found, unreadable = listed(arguments.logs)
-        print_logs(found, console())
+        if arguments.guests:
+            eaten, unreadable = eaten_by_guest(arguments.logs)
+            print_eaten(eaten, console())
+        else:
+            found, unreadable = listed(arguments.logs)
+            print_logs(found, console())
         for why in unreadable:
             tell(why)
         return ExitCode.FAILED if unreadable else ExitCode.DONE
