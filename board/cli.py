@@ -207,6 +207,7 @@ def _afterwards(command: _Commands) -> None:
     logs = command("logs", afterwards.logs, takes=None)
     logs.add_argument("logs", type=Path, nargs="*", metavar="log", help=words.LOGS_TO_LIST)
     logs.add_argument("--csv", action="store_true", help=words.OPTIONS["csv"])
+    logs.add_argument("--guests", action="store_true", help=words.OPTIONS["guests-ate"])
     logs.add_argument("--anonymise", type=Path, metavar="LOG", help=words.OPTIONS["anonymise"])
     logs.add_argument("-o", "--out", type=Path, metavar="FILE", help=words.OPTIONS["out"])
     logs.add_argument("--names", metavar="A,B", default="", help=words.OPTIONS["names"])

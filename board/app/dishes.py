@@ -14,9 +14,9 @@ from board.base.exits import ExitCode
 from board.base.near import nearest
 from board.base.plain import one_line
 from board.evening.fold import fold_all
-from board.evening.state import begin
+from board.evening.state import State, begin
 from board.files.cook_book import BookTrouble, book_file, read_book_file
-from board.files.paths import logs_folder, shelf_folder
+from board.files.paths import logs_folder, logs_naming, shelf_folder
 from board.files.plans import plan_in, read_text
 from board.files.shelf import Shelf, put_on_shelf, read_shelf, take_off_shelf
 from board.importing.shelf.fill import Filled, filled
@@ -31,7 +31,7 @@ from board.plan.load import PlanFile
 from board.plan.phrases.durations import takes_text
 from board.plan.resolve.known_again import name_key
 from board.plan.snag import Snag
-from board.review.measure import measured
+from board.review.eaten import eaten, went_out
 
 
 @dataclass(frozen=True, slots=True)
@@ -131,7 +131,19 @@ def had_by_guests(file: PlanFile) -> list[Snag]:
     dishes = [kept for _, kept in read_shelf(shelf_folder(), wanted).dishes if name_key(kept.name) in wanted]
     days = {each.on for kept in dishes for each in kept.planned if each not in kept.served}
     logged = set(_served_on(wanted, days)) if days else set()
-    return had_before(file, [(kept.name, each) for kept in dishes for each in _evenings(kept, logged)])
+    known = [(kept.name, each) for kept in dishes for each in _evenings(kept, logged)]
+    return had_before(file, [*known, *_eaten_by_logs(wanted)])
+
+
+def _eaten_by_logs(names: set[str]) -> Iterator[tuple[str, Evening]]:
+    """Dishes with these name keys, kept or not, with the evenings on which logs have them eaten."""
+    for path in logs_naming(names):
+        with suppress(Trouble, OSError):
+            log = read_apart(path, contents_of)
+            for each in () if log.opened.rehearsal else eaten(_state(log)):
+                if name_key(each.dish) in names:
+                    on = date.fromisoformat(each.date)
+                    yield each.dish, Evening(on=on, evening=each.plan or "-", to=each.to[:200])
 
 
 def _evenings(kept: KeptDish, logged: Iterable[tuple[str, date, str]]) -> Iterator[Evening]:
@@ -167,14 +179,11 @@ def _served_on(names: set[str], days: set[date] | None = None) -> Iterator[tuple
 
 def _went_out(log: LogContents) -> set[str]:
     """Name keys of the dishes whose course was served, without those that were dropped."""
-    state = fold_all(begin(log.opened.sheet), [log.opened, *log.events])
-    served = {course.name for course in measured(state, log.opened).courses if course.served is not None}
-    steps = [slot for slot in state.sheet.slots if slot.dish is not None and slot.kind == "step"]
-    return {
-        name_key(slot.dish or "")
-        for slot in steps
-        if slot.course in served and state.steps[slot.id].status != "left-out"
-    }
+    return {name_key(dish) for _, dish in went_out(_state(log))}
+
+
+def _state(log: LogContents) -> State:
+    return fold_all(begin(log.opened.sheet), [log.opened, *log.events])
 
 
 def _figures() -> dict[tuple[str, str], Figure]:

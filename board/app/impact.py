@@ -3,22 +3,24 @@
 import time
 from collections.abc import Mapping, Sequence
 from contextlib import suppress
+from dataclasses import replace
 
 from board.app import words
-from board.app.learning import Learning, changed
+from board.app.learning import Learning, Taking, changed
+from board.app.terminal import interrupts
 from board.app.timetables import Telling, sheet_of
 from board.base.errors import Trouble
 from board.learning.changes import Lesson, taught
 from board.learning.effect import Alone, CourseEffect, Effect
 from board.learning.moves import moved_most, moves
 from board.plan.edit.edits import Together, try_all, untried
+from board.schedule.solution import COSTLY
 from board.sheet import said
 from board.sheet.run_sheet import RunSheet
 from board.sheet.told import What, which
 
 PLAYED_EVENINGS, SEED = 4_000, 1
 LEAST_SHARE = 0.01  # of the evenings; a host would not notice less
-MOST_ALONE = 5  # lessons solved on their own, unless all are asked for
 ALONE_SECONDS = 10.0
 LEAST_SECONDS = 0.5  # for a timetable, however little time is left
 
@@ -27,7 +29,7 @@ Shares = Mapping[str, float]
 
 def effect(learning: Learning, taken: Sequence[Lesson], limit: float | None = None, *, each: bool = False) -> Effect:
     """What these lessons change in the plan. `limit`: seconds for all its timetables; `each`: also solve every lesson
-    that matters on its own, not only the strongest. Raises Trouble."""
+    that matters on its own, until the keyboard stops it. Raises Trouble."""
     until = None if limit is None else time.perf_counter() + limit
 
     def left() -> float | None:
@@ -55,34 +57,50 @@ def effect(learning: Learning, taken: Sequence[Lesson], limit: float | None = No
         if (courses := _changed_odds(by_plan, shares(taught(before, [lesson]))))
     ]
     alone.sort(key=lambda a: (-_most(a), a.number))
-    if len(taken) > 1:
-        tried = len(alone) if each else min(len(alone), MOST_ALONE)
-        with Telling() as telling:
-            for n, one in enumerate(alone[:tried]):
-                if until is not None and time.perf_counter() >= until:
+    unweighed: list[int] = []
+    if each and len(taken) > 1:
+        with Telling() as telling, interrupts() as stopped_at, suppress(KeyboardInterrupt):
+            unweighed = [one.number for one in alone]
+            for n, one in enumerate(alone):
+                if stopped_at.is_set() or (until is not None and time.perf_counter() >= until):
                     break
                 seconds = min(left() or ALONE_SECONDS, ALONE_SECONDS)
-                telling.trying(words.trying_alone(n + 1, tried, one.lesson.name))
+                telling.trying(words.trying_alone(n + 1, len(alone), one.lesson.name))
                 with suppress(Trouble):
                     other = _anew(learning, [one.lesson], seconds, before)
-                    alone[n] = _worked_out(one, before, other, shares(other))
-    gone = _given_up(before)
-    there = _given_up(after) if after is not None else gone
+                    if not stopped_at.is_set():
+                        alone[n] = _worked_out(one, before, other, shares(other))
+                if not stopped_at.is_set():
+                    unweighed.remove(one.number)
+    courses = tuple(CourseEffect(name, by_plan[name], as_learned[name], anew.get(name)) for name in by_plan)
+    if after is None:
+        return Effect(courses, tuple(alone), stopped=stopped, unweighed=tuple(unweighed))
+    changed_by = _between(before, after)
+    return replace(changed_by, courses=courses, alone=tuple(alone), unweighed=tuple(unweighed))
+
+
+def effect_of_taking(learning: Learning, made: Taking, limit: float | None = None) -> Effect:
+    """What the timetable of the plan with lessons in it, not written yet, moves and gives up. It is kept, so that it is
+    the plan's once that is written. Raises Trouble."""
+    before = sheet_of(learning.path, plan=learning.file, limit=limit)
+    return _between(before, sheet_of(learning.path, plan=made.file, limit=limit, near=before))
+
+
+def _between(before: RunSheet, after: RunSheet) -> Effect:
+    """What another timetable moves and gives up."""
+    gone, there = _given_up(before), _given_up(after)
     return Effect(
-        courses=tuple(CourseEffect(name, by_plan[name], as_learned[name], anew.get(name)) for name in by_plan),
-        alone=tuple(alone),
         given_up=tuple(sorted(text for told, text in there.items() if told not in gone)),
         no_longer=tuple(sorted(text for told, text in gone.items() if told not in there)),
-        moved=moves(before, after) if after is not None else (),
-        stopped=stopped,
-        stops=_new_stops(before, after) if after is not None else (),
-        proved=after is None or after.proved,
+        moved=moves(before, after),
+        stops=_new_stops(before, after),
+        proved=_least_given_up(after),
     )
 
 
-def stops_taken_up(learning: Learning, limit: float | None = None) -> tuple[str, ...]:
-    """Stops, in words, in the plan file as it is now that were not there before it was changed. Raises Trouble."""
-    return _new_stops(sheet_of(learning.path, plan=learning.file, limit=limit), sheet_of(learning.path, limit=limit))
+def _least_given_up(sheet: RunSheet) -> bool:
+    """Whether no timetable is known to give up less; what has moved as little as may be is the best in no more."""
+    return not any(each.aim in COSTLY for each in sheet.still_open)
 
 
 def _new_stops(before: RunSheet, after: RunSheet) -> tuple[str, ...]:
@@ -119,7 +137,7 @@ def _worked_out(alone: Alone, before: RunSheet, after: RunSheet, shares: Shares)
     was too short: returned unchanged."""
     gone = _given_up(before)
     more = (*_new_stops(before, after), *(text for told, text in _given_up(after).items() if told not in gone))
-    if more and not after.proved:
+    if more and not _least_given_up(after):
         return alone
     courses = tuple(CourseEffect(c.name, c.by_plan, c.as_learned, shares[c.name]) for c in alone.courses)
     moved = moved_most(before, after, alone.lesson.about)

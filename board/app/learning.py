@@ -1,6 +1,6 @@
 """From run logs to a plan that has learned from them: what they teach, and the changed plan file."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from zoneinfo import ZoneInfo
@@ -69,11 +69,11 @@ def all_evenings() -> tuple[list[PastEvening], list[str]]:
     return found, said
 
 
-def learn_from(path: Path, evenings: Iterable[PastEvening]) -> Learning:
-    """What these evenings teach about the plan in a file. Raises Trouble."""
+def learn_from(path: Path, evenings: Callable[[], Iterable[PastEvening]]) -> Learning:
+    """What evenings teach about the plan in a file; they are read after it. Raises Trouble."""
     text = read_text(path)
     file = plan_in(text, path)
-    return Learning(path, text, file, lessons_for(file, evenings))
+    return Learning(path, text, file, lessons_for(file, evenings()))
 
 
 def add_to_book(learning: Learning, evenings: Iterable[PastEvening]) -> tuple[Added, Path]:
@@ -131,9 +131,17 @@ def chosen(learning: Learning, numbers: Sequence[int] | None) -> Chosen:
     )
 
 
-def take(learning: Learning, taken: Chosen) -> tuple[list[str], Path]:
-    """Writes lessons and notes into the plan, all or none, after a copy beside it. Returns the changed lines and the
-    copy's path. Raises Trouble, also if the plan would then have stops."""
+@dataclass(frozen=True)
+class Taking:
+    """A plan with lessons and notes in it, as text and as content, that nobody has written yet; `date`: today."""
+
+    text: str
+    file: PlanFile
+    date: str
+
+
+def taking(learning: Learning, taken: Chosen) -> Taking:
+    """The plan with all of these in it. Raises Trouble, also if it would then have stops."""
     date = WallClock().now().astimezone(ZoneInfo(learning.file.plan.zone)).date().isoformat()
     history = history_lines(date, taken.lessons, learning.found, taken.notes)
     text, file = changed(learning, taken.lessons, taken.notes, history)
@@ -141,7 +149,12 @@ def take(learning: Learning, taken: Chosen) -> tuple[list[str], Path]:
         refuse_stopped(check(file))
     except Trouble as trouble:
         raise Trouble(words.lessons_stop(str(trouble)), trouble.code) from None
-    return rewritten(learning.path, learning.text, text, date)
+    return Taking(text, file, date)
+
+
+def take(learning: Learning, made: Taking) -> tuple[list[str], Path]:
+    """Writes the plan after a copy beside it. Returns the changed lines and the copy's path. Raises Trouble."""
+    return rewritten(learning.path, learning.text, made.text, made.date)
 
 
 @dataclass(frozen=True)

@@ -17,9 +17,10 @@ from board.base.plain import as_json
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
 
-    from board.app.learning import Learning
+    from board.app.learning import Chosen, Learning, Taking
     from board.learning.changes import Lesson
     from board.review.looked_back import LookedBack
+    from board.review.observe import PastEvening
 
     Ask = Callable[[str], str]
 
@@ -68,7 +69,7 @@ def _first_screen(arguments: argparse.Namespace, evening: "LookedBack") -> int:
     if arguments.plan is None:
         print_first(evening, log, (), console())
         return ExitCode.DONE
-    learning = learn_from(arguments.plan, [*all_evenings()[0], *read_evenings(arguments.logs)[0]])
+    learning = learn_from(arguments.plan, lambda: [*all_evenings()[0], *read_evenings(arguments.logs)[0]])
     few = learning.found.first()[:MOST_LESSONS]
     print_first(evening, log, few, console())
     if not few or not has_terminal():
@@ -77,10 +78,7 @@ def _first_screen(arguments: argparse.Namespace, evening: "LookedBack") -> int:
 
 
 def _taken_by_number(plan: Path, learning: "Learning", few: "Sequence[Lesson]", ask: "Ask" = input) -> int:
-    from board.app.learning import Chosen, take
-    from board.base.plain import one_line
-    from board.output.tables import console
-    from board.output.ways import print_taken
+    from board.app.learning import Chosen
 
     try:
         typed = ask(words.which_lessons(len(few)))
@@ -89,16 +87,12 @@ def _taken_by_number(plan: Path, learning: "Learning", few: "Sequence[Lesson]", 
     taken = tuple(lesson for n, lesson in enumerate(few, 1) if str(n) in typed)
     if not taken:
         return ExitCode.DONE
-    lines, copy = take(learning, Chosen(taken))
-    print_taken(lines, str(plan), console())
-    print(words.backup_lies_at(one_line(copy)))
-    return _taken_up(learning, None)
+    return _taken_up(plan, learning, Chosen(taken), None, ask)
 
 
 def lessons(arguments: argparse.Namespace) -> int:
     """`lessons PLAN`: what past evenings teach the plan, shown or written into it or into the cook's book."""
     from board.base.errors import Trouble
-    from board.files.plans import read_plan_file
 
     if arguments.book:
         return _book(arguments)
@@ -108,27 +102,31 @@ def lessons(arguments: argparse.Namespace) -> int:
     if arguments.from_book:
         return _from_book(arguments.plan)
 
-    from board.app.learning import add_to_book, all_evenings, chosen, learn_from, read_evenings, take
+    from board.app.learning import add_to_book, all_evenings, chosen, learn_from, read_evenings, taking
     from board.base.plain import one_line
     from board.output.lessons import lessons_form, print_lessons
     from board.output.tables import console
-    from board.output.ways import print_taken
 
-    read_plan_file(arguments.plan)  # faults of the plan are reported before faults of a log
-    evenings, said = read_evenings(arguments.logs) if arguments.logs else all_evenings()
-    for each in said:
-        tell(each)
-    learning = learn_from(arguments.plan, evenings)
+    evenings: list[PastEvening] = []
+
+    def read() -> "list[PastEvening]":
+        found, said = read_evenings(arguments.logs) if arguments.logs else all_evenings()
+        for each in said:
+            tell(each)
+        evenings.extend(found)
+        return evenings
+
+    learning = learn_from(arguments.plan, read)
     if arguments.into_book:
         added, book = add_to_book(learning, evenings)
         print(words.book_added(added.fresh, added.known, added.rehearsals))
         print(shared.book_lies_at(one_line(book)))
         return ExitCode.DONE
     if arguments.take is not None:
-        lines, copy = take(learning, chosen(learning, arguments.take or None))
-        print_taken(lines, str(arguments.plan), console())
-        print(words.backup_lies_at(one_line(copy)))
-        return ExitCode.DONE if arguments.no_effect else _taken_up(learning, arguments.limit)
+        taken = chosen(learning, arguments.take or None)
+        if arguments.no_effect:
+            return _written(arguments.plan, learning, taking(learning, taken))
+        return _taken_up(arguments.plan, learning, taken, arguments.limit)
     brings, trouble = None, None
     if learning.found.lessons and not arguments.no_effect:
         from board.app.impact import effect  # imported here: it loads the solver
@@ -148,19 +146,49 @@ def lessons(arguments: argparse.Namespace) -> int:
     return ExitCode.DONE
 
 
-def _taken_up(learning: "Learning", limit: float | None) -> int:
-    """Reports stops that the accepted lessons have brought. STOP if there are any."""
-    from board.app.impact import stops_taken_up  # imported here: it loads the solver
+def _taken_up(plan: Path, learning: "Learning", taken: "Chosen", limit: float | None, ask: "Ask" = input) -> int:
+    """Says what the new timetable moves and gives up, then writes the lessons; where it gives up more and somebody can
+    type, only if that is wanted. STOP if they have brought stops."""
+    from board.app.impact import effect_of_taking  # imported here: it loads the solver
+    from board.app.learning import taking
+    from board.app.terminal import has_terminal
+    from board.output.lessons import print_change
+    from board.output.tables import console
 
+    made = taking(learning, taken)
     sys.stdout.flush()
     with working():
-        stops = stops_taken_up(learning, limit)
-    if not stops:
-        return ExitCode.DONE
-    tell(words.TAKEN_STOPS)
-    for stop in stops:
+        brings = effect_of_taking(learning, made, limit)
+    print_change(brings, console())
+    sys.stdout.flush()
+    if brings.stops:
+        tell(words.TAKING_STOPS)
+    for stop in brings.stops:
         tell(f"  {stop}")
-    return ExitCode.STOP
+    if (brings.given_up or brings.stops) and has_terminal() and not _agreed(ask):
+        print(words.NOTHING_TAKEN)
+        return ExitCode.DONE
+    _written(plan, learning, made)
+    return ExitCode.STOP if brings.stops else ExitCode.DONE
+
+
+def _agreed(ask: "Ask") -> bool:
+    try:
+        return ask(words.TAKE_ALL_THE_SAME).strip().casefold() in ("y", "yes")
+    except EOFError:
+        return False
+
+
+def _written(plan: Path, learning: "Learning", made: "Taking") -> int:
+    from board.app.learning import take
+    from board.base.plain import one_line
+    from board.output.tables import console
+    from board.output.ways import print_taken
+
+    lines, copy = take(learning, made)
+    print_taken(lines, str(plan), console())
+    print(words.backup_lies_at(one_line(copy)))
+    return ExitCode.DONE
 
 
 def _from_book(plan: Path) -> int:
@@ -200,9 +228,9 @@ def _book(arguments: argparse.Namespace) -> int:
 
 
 def logs(arguments: argparse.Namespace) -> int:
-    """`logs`: run logs listed, as CSV, or without names. FAILED if a log cannot be read."""
-    from board.app.reading_logs import anonymise, csv_of, listed
-    from board.output.evenings import print_logs
+    """`logs`: run logs listed, who ate what, as CSV, or without names. FAILED if a log cannot be read."""
+    from board.app.reading_logs import anonymise, csv_of, eaten_by_guest, listed
+    from board.output.evenings import print_eaten, print_logs
     from board.output.tables import console
 
     if arguments.anonymise is not None:
@@ -211,8 +239,12 @@ def logs(arguments: argparse.Namespace) -> int:
     elif arguments.csv:
         sys.stdout.write(csv_of(arguments.logs))
     else:
-        found, unreadable = listed(arguments.logs)
-        print_logs(found, console())
+        if arguments.guests:
+            eaten, unreadable = eaten_by_guest(arguments.logs)
+            print_eaten(eaten, console())
+        else:
+            found, unreadable = listed(arguments.logs)
+            print_logs(found, console())
         for why in unreadable:
             tell(why)
         return ExitCode.FAILED if unreadable else ExitCode.DONE

@@ -40,10 +40,12 @@ def check(arguments: argparse.Namespace) -> int:
 
 
 def _had_by_guests(file: "PlanFile") -> "Sequence[Snag]":
-    """Of a host who keeps dishes; who keeps none waits for nothing that reads logs and books."""
-    from board.files.paths import shelf_folder
+    """Where dishes are kept, or logs name one of the plan's; else nothing that reads logs and books is waited for."""
+    from board.files.paths import logs_naming, shelf_folder
+    from board.plan.resolve.known_again import name_key
 
-    if not any(shelf_folder().glob("*.yaml")):
+    dishes = {name_key(dish.dish) for course in file.plan.courses for dish in course.dishes}
+    if not any(shelf_folder().glob("*.yaml")) and not logs_naming(dishes):
         return ()
     from board.app.dishes import had_by_guests
 

@@ -17,6 +17,7 @@ from board.files.plans import read_bytes, read_plan_file
 from board.files.whole import write_new, write_over
 from board.log.read import LogContents, NoLog, read_log
 from board.log.share import as_csv, as_lines, without_names
+from board.review.eaten import Eaten, by_guest
 from board.review.looked_back import Listed, LookedBack
 from board.review.measure import measured
 from board.review.next_time import next_time
@@ -119,6 +120,14 @@ def _listed(path: Path) -> Listed:
         ended = words.LOG_NEWER if contents.damage == "newer" else words.LOG_DAMAGED
     late = [course.late_minutes for course in review.courses if course.late_minutes is not None]
     return Listed(str(path), opened.sheet.date, review.plan, opened.rehearsal, ended, max(late, default=None))
+
+
+def eaten_by_guest(paths: Sequence[Path]) -> tuple[dict[str, list[Eaten]], list[str]]:
+    """By guest, what these logs, or all in the usual folder, had each served; and messages about those that cannot be
+    read. Rehearsals are left out. Raises Trouble if the only one named cannot be read."""
+    logs, wrong = _each(paths or [Path(each.path) for each in listed(())[0]], contents_of)
+    real = [log for log in logs if not log.opened.rehearsal]
+    return by_guest(fold_all(begin(log.opened.sheet), [log.opened, *log.events]) for log in real), wrong
 
 
 def csv_of(paths: Sequence[Path]) -> str:

@@ -65,7 +65,9 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
             last = cache().last(path)
             near = starts_on(last, problem, file.plan.date) if last is not None else None
             seconds = min(LIMIT_SECONDS, share)
-            solution = solve(problem, seconds, watch=telling.progress, near=near, stay=near is not None)
+            solution = solve(
+                problem, seconds, watch=telling.progress, near=near, stay="last" if near is not None else None
+            )
         except NoAnswer:
             raise Trouble(words.NO_ANSWER) from None
     spared = (1 - OF_THE_REST) * left()
@@ -82,7 +84,9 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
         longest = TRIED_SECONDS if aims == AIMS else max(TRIED_SECONDS, OF_THE_REST * left())
         try:
             seconds = max(LEAST_SECONDS, min(longest, left()))
-            return solve(asked, seconds, aims, near=starts_of(solution, problem, asked), stay=aims == AIMS)
+            return solve(
+                asked, seconds, aims, near=starts_of(solution, problem, asked), stay="last" if aims == AIMS else None
+            )
         except NoAnswer:
             return None
 

@@ -187,7 +187,7 @@ def night_of(plan: Path, mishaps: Mishaps, seed: int) -> NightWish:
     """A night for a rehearsal of this plan, based on the logs in the usual folder. Raises Trouble."""
     from board.app.learning import all_evenings, learn_from  # imported only when a night is asked for
 
-    found = learn_from(plan, all_evenings()[0]).found
+    found = learn_from(plan, lambda: all_evenings()[0]).found
     return NightWish(mishaps, seed, found.lessons, len(found.fresh))
 
 

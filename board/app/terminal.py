@@ -2,8 +2,11 @@
 
 import contextlib
 import os
+import signal
 import sys
+import threading
 from collections.abc import Iterator
+from types import FrameType
 from typing import TextIO
 
 from board.app import words
@@ -26,6 +29,22 @@ def working(what: str = words.WORKING) -> Iterator[None]:
         if sys.stderr.isatty():
             sys.stderr.write("\r\x1b[K\x1b[1A\x1b[K")
             sys.stderr.flush()
+
+
+@contextlib.contextmanager
+def interrupts() -> Iterator[threading.Event]:
+    """Remembers that the keyboard stopped what is going on, also where a search has ended by it with what it had."""
+    stopped = threading.Event()
+
+    def stop(number: int, frame: FrameType | None) -> None:
+        stopped.set()
+        raise KeyboardInterrupt
+
+    before = signal.signal(signal.SIGINT, stop)
+    try:
+        yield stopped
+    finally:
+        signal.signal(signal.SIGINT, before)
 
 
 def has_terminal() -> bool:

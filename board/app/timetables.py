@@ -24,7 +24,7 @@ if TYPE_CHECKING:
     from board.plan.snag import Snag
     from board.schedule.problem import Problem
     from board.schedule.solution import Solution
-    from board.schedule.solver.solve import Progress
+    from board.schedule.solver.solve import Progress, Stay
 
 # Of the seconds a host gives, the share for the search, and by when what explains has ended: the rest is for reading,
 # checking and printing. Ours.
@@ -40,15 +40,16 @@ def sheet_of(
     limit: float | None = None,
     near: RunSheet | None = None,
 ) -> RunSheet:
-    """The plan's run sheet: from the cache, or solved within `limit` seconds with as little moved as may be from the
-    sheet `near`, or else the last one of the file; if `fresh`, from nothing. `plan`: the file, if it was read already.
-    Raises Trouble.
+    """The plan's run sheet: from the cache, or solved within `limit` seconds; if not `fresh`, with as little moved as
+    may be from the last one of the file, or from the sheet `near`, which then counts for more than company, give and
+    the like. `plan`: the file, if it was read already. Raises Trouble.
 
     A sheet that is not proved optimal under a `limit` is not cached.
     """
     digest = plan.digest if plan is not None else digest_of(read_text(path))
-    if not fresh and (sheet := cache().get(digest)) is not None:
+    if digest and not fresh and (sheet := cache().get(digest)) is not None:
         return sheet
+    stay: Stay = "last" if near is None else "first"
     if near is None and not fresh:
         near = cache().last(path)
 
@@ -56,7 +57,7 @@ def sheet_of(
 
     assessed = of_plan(plan if plan is not None else read_plan_file(path))
     refuse_stopped(assessed.snags)
-    return _made(assessed, limit, near).the_sheet
+    return _made(assessed, limit, near, stay).the_sheet
 
 
 def with_timetable(plan: "Assessed", path: Path, *, limit: float | None = None) -> "Assessed":
@@ -71,10 +72,11 @@ def in_memory(plan: "Assessed", *, limit: float | None = None) -> "Assessed":
     return with_all(plan, _work_out(plan.file, limit, None))
 
 
-def _made(plan: "Assessed", limit: float | None, near: RunSheet | None) -> "Assessed":
-    """With a new timetable, which is cached unless it is unproved under a `limit`."""
-    assessed = with_all(plan, _work_out(plan.file, limit, near))
-    if assessed.the_sheet.proved or limit is None:
+def _made(plan: "Assessed", limit: float | None, near: RunSheet | None, stay: "Stay" = "last") -> "Assessed":
+    """With a new timetable, which is cached unless it is unproved under a `limit`, or its plan only tried: without a
+    digest."""
+    assessed = with_all(plan, _work_out(plan.file, limit, near, stay))
+    if plan.file.digest and (assessed.the_sheet.proved or limit is None):
         cache().put(assessed.the_sheet)
     return assessed
 
@@ -104,7 +106,7 @@ def refuse_stopped(snags: "Iterable[Snag]") -> None:
         raise Trouble("\n".join([*(snag.render() for snag in found), shared.MORE_MAY_SHOW]), code=2)
 
 
-def _work_out(plan: "PlanFile", limit: float | None, near: RunSheet | None) -> RunSheet:
+def _work_out(plan: "PlanFile", limit: float | None, near: RunSheet | None, stay: "Stay" = "last") -> RunSheet:
     """Solves the plan, with its progress shown on a terminal. Raises Trouble if no solution was found."""
     from board.schedule.near import starts_on
     from board.schedule.solver.feasible import can
@@ -117,11 +119,12 @@ def _work_out(plan: "PlanFile", limit: float | None, near: RunSheet | None) -> R
 
     def solved(problem: "Problem") -> "Solution":
         known = starts_on(near, problem, plan.plan.date) if near is not None else None
-        return solve(problem, seconds, watch=telling.progress, near=known, stay=known is not None)
+        return solve(problem, seconds, watch=telling.progress, near=known, stay=stay if known is not None else None)
 
     with Telling() as telling:
         try:
-            return make_sheet(plan, solved, partial(can, clock=clock), clock.left)
+            # Of a plan that is only tried, nobody asks what stands behind what is given up.
+            return make_sheet(plan, solved, partial(can, clock=clock) if plan.digest else None, clock.left)
         except NoAnswer:
             raise Trouble(words.NO_ANSWER) from None
 

@@ -1,7 +1,9 @@
 """Where files are kept (logs, run sheets, the bundled plans) and how they are named."""
 
 import contextlib
+import json
 import re
+from collections.abc import Iterable
 from pathlib import Path
 
 from platformdirs import user_cache_path, user_data_path
@@ -45,6 +47,19 @@ def newest_log() -> Path | None:
         logs = [file for file in logs_folder().glob("*.jsonl") if "-rehearsal-" not in file.name]
         return max(logs, key=lambda file: file.stat().st_mtime, default=None)
     return None
+
+
+def logs_naming(dishes: Iterable[str]) -> list[Path]:
+    """Logs of real evenings in the usual folder that may tell who ate one of these, by name keys: by their bytes."""
+    wanted = [json.dumps(dish, ensure_ascii=False)[1:-1] for dish in dishes]
+    found = []
+    for path in sorted(logs_folder().glob("*.jsonl")):
+        if "-rehearsal-" not in path.name:
+            with contextlib.suppress(OSError):
+                text = path.read_bytes().decode(errors="replace").casefold()
+                if '"eaters":' in text and any(each in text for each in wanted):
+                    found.append(path)
+    return found
 
 
 def rehearsal_log(sheet: RunSheet, *, fresh: bool) -> Path:

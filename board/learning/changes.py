@@ -3,11 +3,13 @@
 import re
 from collections.abc import Iterable, Mapping, Sequence, Set
 from dataclasses import dataclass, field, replace
+from datetime import timedelta
 from typing import Literal
 
 import msgspec
 
 from board.learning.learn import SAID_NOTHING, Estimate, learn, planned_range
+from board.learning.moments import Shift, learn_moments
 from board.learning.notes import Note, notes_for
 from board.learning.ovens import DEFAULTS, Rate, Way, learn_ovens, way_of
 from board.odds.result import WITHIN_MINUTES
@@ -19,7 +21,8 @@ from board.plan.phrases.stations import rate_text
 from board.plan.places import Loc
 from board.plan.resolve.known_again import name_key
 from board.plan.resolve.links import eaten_minutes, is_written, labels
-from board.review.kinds import Key, key_of, key_of_sitting, key_of_slot, sitting_label
+from board.review.came import GUESTS
+from board.review.kinds import Key, key_of, key_of_moment, key_of_sitting, key_of_slot, moment_label, sitting_label
 from board.review.observe import Observed, OvenTurn, PastEvening
 from board.sheet.run_sheet import CourseSlot, Lasts, RunSheet, Slot
 from board.sheet.sittings import sitting_wait
@@ -37,7 +40,8 @@ class Lesson:
     """A change to one figure of the plan. `before`, `after`: its text; `said`: whether the host wrote it, or it is
     assumed.
 
-    `about`: the step, with `lasts` as the plan would read it; or the oven, whose turns then take `share` times as long.
+    `about`: the step, with `lasts` as the plan would read it; the oven, whose turns then take `share` times as long; or
+    when the guests come or a course is wanted, with `later`.
     """
 
     name: str
@@ -51,7 +55,8 @@ class Lesson:
     share: float = 1.0
     told: tuple[float, float] | None = None  # minutes, the plan's own range for four evenings in five
     once: bool = False  # seen on one evening and on none before: to be chosen by its number only
-    moved: int = 0  # minutes its likely length becomes longer or shorter
+    moved: int = 0  # minutes its likely length becomes longer or shorter, or its moment later or sooner
+    later: Mapping[str, int] = field(default_factory=dict)  # of a moment: minutes, by the names of all it moves
 
 
 @dataclass(frozen=True)
@@ -101,6 +106,7 @@ def lessons_for(file: PlanFile, evenings: Iterable[PastEvening]) -> Lessons:
     # Sittings lean on one another only, not on the cook's work.
     found += _lengths(file, sittings, [replace(evening, steps=evening.sits) for evening in lived])
     found += [_oven(file, key, rates[key], ovens[key], once=not known_ovens[key]) for key in rates if key in ovens]
+    found += [_moment(file, shift) for shift in learn_moments(file.plan, lived, _moments_known(file))]
     through = marks_of(history, "")
     fresh = tuple(evening for evening in lived if evening.mark not in through)
     return Lessons(
@@ -178,7 +184,19 @@ def taught(sheet: RunSheet, taken: Sequence[Lesson]) -> RunSheet:
         if (learned := sits[course.name]) is not None:
             slots = [_sat_longer(slot, course, learned.likely) for slot in slots]
     courses = tuple(msgspec.structs.replace(c, eaten=sits[c.name] or c.eaten) for c in sheet.courses)
+    later = {name: minutes for lesson in taken for name, minutes in lesson.later.items()}
+    if later:
+        slots = [_later(slot, later.get(GUESTS, 0)) if slot.kind == "arrive" else slot for slot in slots]
+        courses = tuple(
+            msgspec.structs.replace(c, wanted=c.wanted + timedelta(minutes=later.get(name_key(c.name), 0)))
+            for c in courses
+        )
     return msgspec.structs.replace(sheet, slots=tuple(slots), courses=courses)
+
+
+def _later(slot: Slot, minutes: int) -> Slot:
+    by = timedelta(minutes=minutes)
+    return msgspec.structs.replace(slot, start=slot.start + by, end=slot.end + by)
 
 
 def _came(file: PlanFile, evenings: Sequence[PastEvening]) -> dict[str, tuple[int, int]]:
@@ -297,6 +315,27 @@ def _oven(file: PlanFile, key: tuple[str, Way], rate: Rate, learned: Estimate, *
         share=minutes / rate.minutes,
         once=once and learned.evenings == 1,
         moved=round(moved),
+    )
+
+
+def _moments_known(file: PlanFile) -> dict[str, frozenset[str]]:
+    history = file.plan.history
+    return {name: marks_of(history, moment_label(name)) for name in ("", *(c.course for c in file.plan.courses))}
+
+
+def _moment(file: PlanFile, shift: Shift) -> Lesson:
+    moment, later = shift.moment, shift.later
+    return Lesson(
+        moment_label(moment.name),
+        moment.text(),
+        moment.text(later),
+        True,
+        shift.estimate,
+        moment.edit(later),
+        key_of_moment(moment.name),
+        once=shift.estimate.evenings == 1 and not _moments_known(file)[moment.name],
+        moved=abs(later),
+        later=shift.moved,
     )
 
 

@@ -36,13 +36,15 @@ class Effect:
     """What lessons bring together, and each alone (those that change a course's odds, the worst first). `given_up`:
     what the new timetable gives up and the present does not; `no_longer`: the other way round; `moved`: what then
     begins at another time; `stopped`: why the plan with all of them has no timetable; `stops`: what must then be mended
-    before anybody eats, and not now; `proved`: whether the new timetable is known to be the best."""
+    before anybody eats, and not now; `proved`: whether no timetable is known to give up less; `unweighed`: numbers of
+    lessons that were to be worked out alone, and time or the keyboard ended it before."""
 
-    courses: tuple[CourseEffect, ...]
-    alone: tuple[Alone, ...]
+    courses: tuple[CourseEffect, ...] = ()
+    alone: tuple[Alone, ...] = ()
     given_up: tuple[str, ...] = ()
     no_longer: tuple[str, ...] = ()
     moved: tuple[Move, ...] = ()
     stopped: str | None = None
     stops: tuple[str, ...] = ()
     proved: bool = True
+    unweighed: tuple[int, ...] = ()

@@ -55,6 +55,15 @@ class Estimate:
     minutes: tuple[float, ...] = ()
     before: Belief | None = None  # by the plan alone; None where it was not asked for
 
+    @staticmethod
+    def value(minutes: float) -> float:
+        """Minutes as the belief counts them."""
+        return math.log(max(minutes, 0.01))
+
+    @staticmethod
+    def minutes_of(value: float) -> float:
+        return math.exp(value)
+
     @property
     def surprises(self) -> bool:
         """Whether evenings say that what the plan says is wrong: one by itself if it lies where the plan's own spread
@@ -62,7 +71,7 @@ class Estimate:
         if self.before is None:
             return True
         if len(self.minutes) == 1:
-            seen, told = math.log(max(self.minutes[0], 0.01)), self.before
+            seen, told = self.value(self.minutes[0]), self.before
             return abs(seen - told.mu) > told.sigma * _NORMAL_SURE
         return abs(self.belief.mu - self.before.mu) > self.belief.mean_scale * t_quantile(SURE, self.belief.degrees)
 
@@ -77,12 +86,12 @@ class Estimate:
     @property
     def middle(self) -> float:
         """Minutes; longer as often as shorter."""
-        return math.exp(self.belief.mu)
+        return self.minutes_of(self.belief.mu)
 
     @property
     def range(self) -> tuple[float, float]:
         """Minutes that hold the next evening four times in five."""
-        return math.exp(self.belief.quantile(0.1)), math.exp(self.belief.quantile(0.9))
+        return self.minutes_of(self.belief.quantile(0.1)), self.minutes_of(self.belief.quantile(0.9))
 
     @property
     def lasts(self) -> Lasts:
@@ -102,9 +111,9 @@ def prior(planned: Lasts, known: int = 0, lean: float = 0.0) -> Belief:
     return believing(middle, weight(sigma) + known, PRIOR_SPREAD + known / 2, sigma)
 
 
-def weight(sigma: float) -> float:
-    """How many evenings a plan's figure counts for, if evenings vary by this deviation of a logarithm."""
-    return min(MOST_PRIOR, (sigma / PLAN_OFF) ** 2)
+def weight(sigma: float, off: float = PLAN_OFF) -> float:
+    """How many evenings a plan's figure counts for, if evenings vary by this deviation and plans are off by `off`."""
+    return min(MOST_PRIOR, (sigma / off) ** 2)
 
 
 def sigma_of(planned: Lasts) -> float:
@@ -122,21 +131,35 @@ def planned_range(planned: Lasts) -> tuple[float, float]:
     return lognormal_quantile(0.1, middle, sigma), lognormal_quantile(0.9, middle, sigma)
 
 
-def estimate(believed: Belief, minutes: Sequence[float]) -> Estimate:
+class Lateness(Estimate):
+    """The same of a moment: minutes after the plan's, counted as they are."""
+
+    __slots__ = ()
+
+    @staticmethod
+    def value(minutes: float) -> float:
+        return minutes
+
+    @staticmethod
+    def minutes_of(value: float) -> float:
+        return value
+
+
+def estimate(believed: Belief, minutes: Sequence[float], kind: type[Estimate] = Estimate) -> Estimate:
     """The estimate after evenings of these minutes, outliers pulled in."""
-    logs = sorted(math.log(each) for each in minutes)
-    return Estimate(believed.after(_drawn_in(believed, logs)), len(logs), tuple(sorted(minutes)), believed)
+    values = sorted(map(kind.value, minutes))
+    return kind(believed.after(_drawn_in(believed, values)), len(values), tuple(sorted(minutes)), believed)
 
 
-def _drawn_in(believed: Belief, logs: Sequence[float]) -> list[float]:
+def _drawn_in(believed: Belief, values: Sequence[float]) -> list[float]:
     """No value further from the middle than WILD deviations, of the plan's or the evenings' own."""
-    if not logs:
+    if not values:
         return []
-    middle = median([believed.mu, believed.mu, *logs])
+    middle = median([believed.mu, believed.mu, *values])
     # 1.4826: a normal's deviation over the median of distances from its middle; 1 / NormalDist().inv_cdf(0.75).
-    seen = 1.4826 * median([abs(each - middle) for each in logs]) if len(logs) > 2 else 0.0
+    seen = 1.4826 * median([abs(each - middle) for each in values]) if len(values) > 2 else 0.0
     reach = WILD * max(believed.sigma, seen, LEAST_WILD)
-    return [min(max(each, middle - reach), middle + reach) for each in logs]
+    return [min(max(each, middle - reach), middle + reach) for each in values]
 
 
 def learn(

@@ -1,7 +1,8 @@
 """Run logs in a list, and evenings looked back on: one in full, several in one table."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import datetime
+from itertools import groupby
 from typing import Any
 from zoneinfo import ZoneInfo
 
@@ -15,6 +16,7 @@ from board.odds.result import WITHIN_MINUTES
 from board.output import words
 from board.output.review import print_review, review_form
 from board.output.tables import cell, paragraph, table
+from board.review.eaten import Eaten
 from board.review.looked_back import Listed, LookedBack
 from board.review.trace import Link
 from board.view.wrap_words import pad
@@ -37,6 +39,19 @@ def print_logs(logs: Sequence[Listed], out: Console) -> None:
         told = "  ".join(pad(each, width) for each, width in zip(row, widths, strict=True))
         out.print(Text.assemble(told, "  ", cell(log.plan, "bold")))
         out.print(cell(log.path, "dim", indent=2), soft_wrap=True)
+
+
+def print_eaten(guests: Mapping[str, Sequence[Eaten]], out: Console) -> None:
+    """By guest, a line an evening, and what was noted when a course was cleared."""
+    if not guests:
+        out.print(cell(words.NOBODY_ATE))
+    for name, dishes in sorted(guests.items(), key=lambda each: each[0].casefold()):
+        out.print(cell(name, "bold"))
+        for (day, plan), those in groupby(dishes, key=lambda each: (each.date, each.plan)):
+            served = list(those)
+            out.print(paragraph(words.eaten_on(day, plan, [each.dish for each in served]), indent=2))
+            for note in dict.fromkeys((each.course, note) for each in served for note in each.notes):
+                out.print(paragraph(words.noted_at_clearing(*note), indent=4))
 
 
 def causes(evening: LookedBack) -> list[str]:

@@ -5,7 +5,7 @@ from typing import Any
 from rich.console import Console
 
 from board.base import words as shared
-from board.learning.changes import Lessons
+from board.learning.changes import Lesson, Lessons
 from board.learning.effect import Alone, CourseEffect, Effect
 from board.learning.moves import Move
 from board.output import words
@@ -49,16 +49,22 @@ def _rows(found: Lessons, out: Console) -> None:
         (words.LESSON_RANGE, "left"),
     )
     for number, lesson in enumerate(found.lessons, 1):
-        low, high = lesson.estimate.range
+        low, high = map(round, lesson.estimate.range)
         rows.add_row(
             str(number),
             cell(lesson.name),
             cell(words.lesson_before(lesson.before, said=lesson.said)),
             cell(lesson.after, "bold"),
-            cell(words.took_once(lesson.estimate.minutes) if lesson.once else words.took(lesson.estimate.minutes)),
-            cell(words.between(round(low), round(high))),
+            cell(_seen(lesson)),
+            cell(words.late_between(low, high) if lesson.later else words.between(low, high)),
         )
     out.print(rows)
+
+
+def _seen(lesson: Lesson) -> str:
+    minutes = lesson.estimate.minutes
+    told = words.came_late(minutes) if lesson.later else words.took(minutes)
+    return words.seen_once(told) if lesson.once else told
 
 
 def _effect(found: Lessons, brings: Effect, out: Console) -> None:
@@ -78,6 +84,16 @@ def _effect(found: Lessons, brings: Effect, out: Console) -> None:
         out.print(cell(words.EFFECT_STOPPED))
         for line in brings.stopped.splitlines():
             out.print(paragraph(line, indent=2))
+    print_change(brings, out)
+    if len(found.lessons) > 1:
+        _alone(brings, out)
+    if not brings.proved:
+        out.print(cell(words.EFFECT_UNPROVED, "dim"))
+    out.print(cell(words.EFFECT_READ, "dim"))
+
+
+def print_change(brings: Effect, out: Console) -> None:
+    """What the new timetable moves and gives up."""
     for said, what in ((words.EFFECT_GIVES_UP, brings.given_up), (words.EFFECT_NO_LONGER, brings.no_longer)):
         if what:
             out.print(cell(said))
@@ -85,11 +101,6 @@ def _effect(found: Lessons, brings: Effect, out: Console) -> None:
                 out.print(paragraph(each_what, indent=2))
     if brings.moved:
         out.print(paragraph(words.effect_moved([words.moved(move.name, move.minutes) for move in brings.moved])))
-    if len(found.lessons) > 1:
-        _alone(brings, out)
-    if not brings.proved:
-        out.print(cell(words.EFFECT_UNPROVED, "dim"))
-    out.print(cell(words.EFFECT_READ, "dim"))
 
 
 def _alone(brings: Effect, out: Console) -> None:
@@ -114,7 +125,9 @@ def _alone(brings: Effect, out: Console) -> None:
                 rows.add_row("", "", "", "", "", "", cell(said))
         out.print(rows)
     out.print(cell(words.others_alone(some=bool(brings.alone)), "dim"))
-    if any(not each.found for each in brings.alone):
+    if brings.unweighed:
+        out.print(cell(words.unweighed(brings.unweighed), "dim"))
+    elif any(not each.found for each in brings.alone):
         out.print(cell(words.ALONE_NOT_FOUND, "dim"))
 
 
@@ -158,7 +171,8 @@ def _aside(found: Lessons, out: Console) -> None:
 
 
 def lessons_form(found: Lessons, brings: Effect | None) -> dict[str, Any]:
-    """The lessons for other programs. Minutes; shares from 0 to 1; numbers as `--take` takes them."""
+    """The lessons for other programs. Minutes, of a moment (`of: time`) after the plan's own; shares from 0 to 1;
+    numbers as `--take` takes them."""
     return {
         "evenings": [{"date": each.date, "plan": each.plan, "mark": each.mark} for each in found.fresh],
         "known": found.known,
@@ -167,6 +181,7 @@ def lessons_form(found: Lessons, brings: Effect | None) -> dict[str, Any]:
             {
                 "number": number,
                 "name": lesson.name,
+                "of": "time" if lesson.later else "length",
                 "before": lesson.before,
                 "after": lesson.after,
                 "evenings": lesson.estimate.evenings,
@@ -185,6 +200,7 @@ def lessons_form(found: Lessons, brings: Effect | None) -> dict[str, Any]:
         "decided": [{"question": q, "yes": yes, "answers": of} for q, (yes, of) in found.decided.items()],
         "on_time_then": {name: {"evenings": of, "on_time": count} for name, (count, of) in found.came.items()},
         "effect": None if brings is None else [_course_form(each) for each in brings.courses],
+        "not_weighed": [] if brings is None else list(brings.unweighed),
         "alone": [] if brings is None else [_alone_form(each) for each in brings.alone],
         "gives_up": [] if brings is None else list(brings.given_up),
         "no_longer_gives_up": [] if brings is None else list(brings.no_longer),

@@ -1,4 +1,4 @@
 """An evening measured: planned and actual times, and what made courses late.
 
-For the other rooms: `kinds`, `leftovers`, `looked_back`, `measure`, `next_time`, `observe`, `trace`.
+For the other rooms: `came`, `eaten`, `kinds`, `leftovers`, `looked_back`, `measure`, `next_time`, `observe`, `trace`.
 """

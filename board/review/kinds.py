@@ -43,6 +43,16 @@ def sitting_label(course: str) -> str:
     return f"{course}: eaten in"
 
 
+def key_of_moment(name: str) -> Key:
+    """The key of when a course is wanted; for "", of when the guests come."""
+    return Key("", name_key(name), "at")
+
+
+def moment_label(name: str) -> str:
+    """The same, worded as in a plan."""
+    return f"{name}: at" if name else "arrive"
+
+
 def kind_of(key: Key) -> Kind:
     """The kind of work a key belongs to: just its lane if the name holds no word."""
     return Kind(key.lane, first_word(key.words))

@@ -2,7 +2,8 @@
 
 Minutes run from the answer at a step's start to the answer at its end, all by the same clock. If the call at the end
 waited while the hands that should answer it were on other work, that time is taken off: the food was ready, but nobody
-was free. Nothing is taken off if the host had said that it was not ready.
+was free. Nothing is taken off if the host had said that it was not ready. A call that went by unheard says nothing of
+the length.
 """
 
 from collections.abc import Iterator, Sequence
@@ -26,12 +27,16 @@ from board.evening.events import (
 )
 from board.evening.fold import fold_all
 from board.evening.state import State, StepState, begin
+from board.review.came import came
 from board.review.kinds import Key, key_of_sitting, key_of_slot, sitting_label
+from board.review.next_time import MISSED_MINUTES
+from board.review.one_clock import by_one_clock
+from board.review.trace import answered_late
 from board.sheet.company import host_of
 from board.sheet.run_sheet import Lasts, RunSheet, Slot, Use
 from board.sheet.sittings import sitting
 
-Aside = Literal["forgotten", "interrupted", "cold-oven", "untimed"]
+Aside = Literal["forgotten", "interrupted", "cold-oven", "untimed", "unheard"]
 # A step that took this many times its high estimate, its last call unanswered, was left open by mistake; our choice.
 FORGOTTEN_TIMES = 3
 MINUTE = timedelta(minutes=1)
@@ -86,6 +91,7 @@ class PastEvening:
     notes: tuple[Noted, ...] = ()
     decided: tuple[tuple[Key, str, bool], ...] = ()  # a step, what it asks, and whether the answer was yes
     late: tuple[tuple[str, int], ...] = ()  # served courses, and the minutes from wanted to served
+    came: tuple[tuple[str, int], ...] = ()  # as `came.came` gives it
 
 
 def observe(opened: EveningOpened, events: Sequence[Event], mark: str = "") -> PastEvening:
@@ -122,18 +128,8 @@ def observe(opened: EveningOpened, events: Sequence[Event], mark: str = "") -> P
             for course in state.sheet.courses
             if not (serving := state.steps[course.serve]).said and (served := serving.finished) is not None
         ),
+        came=tuple(came(state)),
     )
-
-
-def by_one_clock(history: Sequence[Event]) -> dict[int, datetime]:
-    """The moment of each event, by number, all by the clock as it was last set."""
-    found: dict[int, datetime] = {}
-    later = timedelta()
-    for event in reversed(history):
-        found[event.n] = event.at + later
-        if isinstance(event, ClockJumped) and not event.slept:
-            later += timedelta(seconds=event.seconds)
-    return found
 
 
 @dataclass(frozen=True)
@@ -194,6 +190,12 @@ class _Told:
         return busy
 
     @cached_property
+    def unheard(self) -> dict[str, int]:
+        """Minutes for which the call at a slot's end went by unheard, and nobody was at it."""
+        late = answered_late(self.state, MISSED_MINUTES)
+        return {each.slot.id: each.minutes for each in late if each.part == "end" and not each.slot.whole}
+
+    @cached_property
     def host(self) -> str:
         return host_of(self.sheet)
 
@@ -207,8 +209,12 @@ def _timed(told: _Told) -> Iterator[tuple[Slot, float, Aside | None]]:
         if any(isinstance(event, StepFinished) and event.by_itself for event in about):
             continue  # ended by the plan, not by an answer
         called = _first_call_at_end(told, about, step.started)
-        minutes = (step.finished - step.started - _hands_elsewhere(told, slot, step, called, about)) / MINUTE
-        yield slot, minutes, _aside(told, slot, step, called, about, minutes)
+        elsewhere = _hands_elsewhere(told, slot, step, called, about)
+        minutes = (step.finished - step.started - elsewhere) / MINUTE
+        aside = _aside(told, slot, step, called, about, minutes)
+        if aside is None and told.unheard.get(slot.id, 0) - elsewhere / MINUTE >= MISSED_MINUTES:
+            aside = "unheard"
+        yield slot, minutes, aside
 
 
 def _noted(told: _Told) -> Iterator[Noted]:

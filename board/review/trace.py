@@ -20,7 +20,7 @@ from board.evening.events import (
     StepStretched,
 )
 from board.evening.state import State, first_sheet
-from board.review.observe import by_one_clock
+from board.review.one_clock import by_one_clock
 from board.sheet.company import as_planned
 from board.sheet.run_sheet import CourseSlot, Slot
 

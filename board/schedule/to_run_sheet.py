@@ -17,6 +17,7 @@ from board.plan.resolve.going_in import goes_in
 from board.plan.resolve.left_over import all_left, who_needs
 from board.plan.resolve.links import labels
 from board.plan.resolve.scaling import Scaled
+from board.plan.resolve.served import names_served
 from board.plan.resolve.unit import writes_fahrenheit
 from board.schedule.cold import in_the_cold, rooms
 from board.schedule.conflicts.clashes import Can
@@ -35,6 +36,7 @@ from board.sheet.run_sheet import (
     Attended,
     CourseSlot,
     Dependency,
+    Eaters,
     Keeping,
     Lasts,
     LeftOver,
@@ -153,6 +155,13 @@ class _Writer:
             cold_stays=tuple(in_the_cold(self.file, self.problem, self.solution)),
             cold_litres=rooms(plan.kitchen),
             lefts=tuple(self._left(slots)) or msgspec.UNSET,
+            served_to=tuple(
+                Eaters(c.course, d.dish, names)
+                for c in plan.courses
+                for n, d in enumerate(c.dishes)
+                if (names := names_served(plan, c, n))
+            )
+            or msgspec.UNSET,
             recipes={d.dish: d.source for c in plan.courses for d in c.dishes if d.source} or msgspec.UNSET,
             measures=plan.units or msgspec.UNSET,
         )

@@ -319,6 +319,14 @@ class LeftOver(msgspec.Struct, frozen=True, gc=False):
         return left + timedelta(days=self.days)
 
 
+class Eaters(msgspec.Struct, frozen=True, gc=False):
+    """Who is to be served a dish, without the host; groups by how many they are."""
+
+    course: str
+    dish: str
+    to: tuple[str, ...]
+
+
 class RunSheet(msgspec.Struct, frozen=True, gc=False):
     """The computed timetable. `slots` stand in an order in which nothing comes before what it waits for."""
 
@@ -350,6 +358,12 @@ class RunSheet(msgspec.Struct, frozen=True, gc=False):
     lefts: tuple[LeftOver, ...] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="left")
     recipes: dict[str, str] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="sources")
     measures: str | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="units")
+    served_to: tuple[Eaters, ...] | msgspec.UnsetType = msgspec.field(default=msgspec.UNSET, name="eaters")
+
+    @property
+    def eaters(self) -> tuple[Eaters, ...]:
+        """Who is to be served each dish, by course; none in a sheet of before that was kept."""
+        return () if self.served_to is msgspec.UNSET else self.served_to
 
     @property
     def left(self) -> tuple[LeftOver, ...]:

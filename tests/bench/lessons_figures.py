@@ -1,8 +1,11 @@
 """What `lessons` costs over six evenings: `python tests/bench/lessons_figures.py`. Run on demand; no test.
 
-Processor time of reading the logs, learning, and making the changed plans; solving is measured by `timetable_figures`.
+Processor time of reading the logs, learning, and making the changed plans; and of the whole command, with the
+timetable of all lessons and with `--each`, from the plan's own that is kept.
 """
 
+import resource
+import subprocess
 import sys
 import tempfile
 import time
@@ -37,15 +40,27 @@ def main() -> None:
         began = time.process_time()
         evenings, _ = read_evenings(paths)
         read = time.process_time()
-        learning = learn_from(PLAN, evenings)
+        learning = learn_from(PLAN, lambda: evenings)
         learned = time.process_time()
+        for more in ([], ["--each"]):
+            command = [sys.executable, "-m", "board", "lessons", str(PLAN), *map(str, paths), *more]
+            before = _children()
+            subprocess.run(command, cwd=HERE, check=True, stdout=subprocess.DEVNULL)
+            print(f"lessons {' '.join(more)}: {_children() - before:.1f} s of processor")
+    again = time.process_time()
     edits = [Together(tuple(lesson.edit for lesson in learning.found.lessons))]
     changed(learning, learning.found.lessons)
     written = time.process_time()
     try_all(untried(learning.text, learning.file), edits)
     tried = time.process_time()
     print(f"{EVENINGS} logs read: {read - began:.2f} s of processor; plan read and learned: {learned - read:.2f} s")
-    print(f"a changed plan as text: {written - learned:.2f} s; as content: {tried - written:.2f} s")
+    print(f"a changed plan as text: {written - again:.2f} s; as content: {tried - written:.2f} s")
+
+
+def _children() -> float:
+    """Seconds of processor of all that was run."""
+    used = resource.getrusage(resource.RUSAGE_CHILDREN)
+    return used.ru_utime + used.ru_stime
 
 
 if __name__ == "__main__":

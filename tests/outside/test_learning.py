@@ -11,6 +11,7 @@ import pytest
 import scipy.stats
 
 from board.learning.figures import Belief, believing, lognormal_quantile, mean_and_sd, t_quantile, t_share
+from board.learning.learn import Lateness, estimate
 
 NUM_ACC_1 = (10000001, 10000003, 10000002)
 MAVRO_ABOVE_2 = (
@@ -41,6 +42,22 @@ def test_the_worked_example_of_the_belief() -> None:
     assert after.degrees == 7
     assert after.scale == pytest.approx(5.778779, abs=5e-7)
     assert after.quantile(0.9) == pytest.approx(42.976533, abs=5e-7)
+
+
+def test_a_moments_minutes_are_the_beliefs_own() -> None:
+    """Prior 0, 0.5625, 2, 60; late by 8, 10 and 12: the formulae written out, and scipy's Student t."""
+    late, prior = (8.0, 10.0, 12.0), Belief(0.0, 0.5625, 2.0, 60.0)
+    kappa, alpha = 3.5625, 3.5
+    mu = (0.5625 * 0 + 3 * 10) / kappa
+    beta = 60 + 8 / 2 + 0.5625 * 3 * 10**2 / (2 * kappa)
+    following = scipy.stats.t(2 * alpha, mu, math.sqrt(beta * (kappa + 1) / (alpha * kappa)))
+
+    found = estimate(prior, late, Lateness)
+
+    assert found.middle == pytest.approx(mu, rel=1e-12)
+    assert found.range == pytest.approx((following.ppf(0.1), following.ppf(0.9)), rel=1e-9)
+    mean = scipy.stats.t(2 * alpha, mu, math.sqrt(beta / (alpha * kappa)))
+    assert found.surprises == (mean.cdf(0.0) < 0.025)
 
 
 def test_the_lognormals_shares() -> None:

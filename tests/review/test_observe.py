@@ -6,7 +6,8 @@ import pytest
 from board.evening.events import BoardReopened, CallRaised, ClockJumped, EveningOpened, Event, StepFinished, StepStarted
 from board.evening.wishes import DelayGuests, Done, Lengthen, Settle, TakeBack
 from board.log.record import mark_of, to_line
-from board.review.observe import Observed, PastEvening, by_one_clock, observe
+from board.review.observe import Observed, PastEvening, observe
+from board.review.one_clock import by_one_clock
 from board.sheet.run_sheet import Attended, Dependency, Lasts, RunSheet, Use
 from tests.conftest import Host, at, slot
 
@@ -117,6 +118,34 @@ def test_as_long_as_that_with_not_ready_said_is_true(cook: Host) -> None:
 
     assert seen(cook)["chop"].aside is None
     assert seen(cook)["chop"].minutes == 76
+
+
+@pytest.mark.parametrize(
+    ("answered", "said", "aside"), [("18:37", False, "unheard"), ("18:37", True, None), ("18:34", False, None)]
+)
+def test_an_end_bell_that_went_by_unheard_is_no_length(
+    cook: Host, answered: str, said: bool, aside: str | None
+) -> None:
+    """The stew's end is called at 18:30; after 5 min with nobody at it the bell was missed, unless it was put off."""
+    do(cook, ("17:00", "chop"), ("17:20", "chop"), ("17:30", "stew"), ("17:50", "stew"), ("18:10", "stew"))
+    cook.at("18:30")
+    if said:
+        cook.wish(Lengthen(("stew",), 7))
+    do(cook, (answered, "stew"))
+
+    assert seen(cook)["stew"].aside == aside
+
+
+def test_a_bell_that_rang_while_hands_were_on_other_work_was_not_missed(cook: Host) -> None:
+    do(cook, ("17:00", "chop"), ("17:20", "chop"), ("17:30", "stew"), ("17:50", "stew"), ("18:10", "stew"))
+    cook.at("18:29")
+    assert cook.evening.wish(_begin("sauce")) is None
+    cook.at("18:30")
+    cook.at("18:38")
+    assert cook.evening.wish(Settle("sauce")) is None
+    do(cook, ("18:40", "stew"))
+
+    assert seen(cook)["stew"].aside is None
 
 
 def test_begun_and_ended_at_once_is_no_time(cook: Host) -> None:

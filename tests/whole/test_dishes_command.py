@@ -88,6 +88,18 @@ def test_a_plan_takes_a_dish_from_the_shelf_and_check_tells_who_had_it(run: Run,
     assert "Ada and Rory had Leek soup on 28 November" in run("check", str(later), "--all")[1]
 
 
+def test_a_menu_that_repeats_is_told_though_no_dish_is_kept(run: Run, plan: Path, later: Path) -> None:
+    later.write_text(LATER, encoding="utf-8")
+    assert "had Leek soup" not in run("check", str(later), "--all")[1]
+    evening(plan)
+
+    assert "Ada and Rory had Leek soup on 28 November" in run("check", str(later), "--all")[1]
+    assert "had Leek soup" not in run("check", str(plan), "--all")[1]  # that evening itself
+    _, told, _ = run("logs", "--guests")
+    assert "Ada\n  2026-11-28 Soup supper: Leek soup\n" in told
+    assert "2 others\n" in told
+
+
 def test_a_dish_that_is_not_there_is_one_message_with_the_nearest_names(run: Run, plan: Path, later: Path) -> None:
     run("dishes", "keep", str(plan), "Leek soup")
     later.write_text(WAITING.replace("LEEK soup", "leak soup"))

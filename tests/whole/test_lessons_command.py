@@ -1,6 +1,9 @@
 """`lessons` from the words typed to the plan on disk."""
 
+import io
 import json
+import signal
+from contextlib import suppress
 from datetime import timedelta
 from pathlib import Path
 from typing import Any
@@ -8,6 +11,8 @@ from typing import Any
 import pytest
 
 from board.app import impact as effects
+from board.app import terminal
+from board.app.learning import learn_from, read_evenings
 from board.app.sessions import first_moment
 from board.app.timetables import sheet_of
 from board.base.clock import StoppedClock
@@ -15,6 +20,7 @@ from board.base.errors import Trouble
 from board.base.exits import ExitCode
 from board.evening.events import StepFinished, StepStarted
 from board.evening.wishes import WriteNote
+from board.files.paths import cache
 from board.files.plans import read_plan_file
 from board.log.read import read_log
 from board.log.write import RunLog
@@ -113,7 +119,7 @@ def test_the_timetable_worked_out_anew_is_on_time_again(run: Run, plan: Path, tm
 def test_each_lesson_is_weighed_by_itself_and_only_what_matters_is_told(run: Run, plan: Path, tmp_path: Path) -> None:
     """Simmering hands on to the serving and makes the soup late; cutting has hours to spare, and is not told."""
     log = live(plan, tmp_path / "evening.jsonl")
-    _, out, _ = run("lessons", str(plan), str(log), "--json")
+    _, out, _ = run("lessons", str(plan), str(log), "--each", "--json")
     told = json.loads(out)
     numbers = {each["name"]: each["number"] for each in told["lessons"]}
     (alone,) = told["alone"]
@@ -124,12 +130,12 @@ def test_each_lesson_is_weighed_by_itself_and_only_what_matters_is_told(run: Run
     assert soup["as_learned"] < 0.8 < 0.9 < soup["worked_out_anew"]
     (simmer,) = [each for each in told["lessons"] if each["name"] == "simmer the soup"]
     assert simmer["after"] == "33 to 43 to 55 min"
-    # Before, 38 min are left for it, three more than its high; then 43 and the 10 it may stand ("best within").
-    assert alone["moved"] == {"name": "simmer the soup", "minutes": 38 - (43 + 10)}
+    # It ends when it did, and nothing else moves: sooner by what it takes longer.
+    assert alone["moved"] == {"name": "simmer the soup", "minutes": 30 - 43}
     assert alone["gives_up"] == []
 
-    _, out, _ = run("lessons", str(plan), str(log))
-    assert "15 min sooner" in out
+    _, out, _ = run("lessons", str(plan), str(log), "--each")
+    assert "13 min sooner" in out
     assert "Each other lesson by itself changes no course's odds" in out
 
 
@@ -157,6 +163,37 @@ def test_what_was_learned_is_told_though_the_plan_has_no_timetable(
     assert code == ExitCode.DONE
     assert "With all of these in it the plan has no timetable" in out
     assert "no timetable was found in the time given" in out
+
+
+def test_what_the_keyboard_stopped_is_told_as_not_weighed(
+    plan: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Stopped in the timetable of the first of two, whose search swallows it and has something all the same."""
+    log = live(plan, tmp_path / "evening.jsonl")
+    learning = learn_from(plan, lambda: read_evenings([log])[0])
+    sheet, asked = sheet_of(plan), []
+
+    def searched(*_: Any) -> RunSheet:
+        asked.append(1)
+        if len(asked) > 1:  # the first is of both together
+            with suppress(KeyboardInterrupt):
+                signal.raise_signal(signal.SIGINT)
+        return sheet
+
+    monkeypatch.setattr(effects, "_anew", searched)
+    monkeypatch.setattr(effects, "LEAST_SHARE", -1)  # so both count
+    brings = effects.effect(learning, learning.found.lessons, each=True)
+
+    assert sorted(brings.unweighed) == [1, 2]
+    assert len(asked) == 2
+    assert not any(each.found for each in brings.alone)
+
+
+def test_a_plan_that_is_only_tried_leaves_no_timetable_for_another(run: Run, plan: Path, tmp_path: Path) -> None:
+    log = live(plan, tmp_path / "evening.jsonl")
+    run("lessons", str(plan), str(log))
+
+    assert [sheet.digest for sheet in cache().all()] == [sheet_of(plan).digest]
 
 
 def test_taken_lessons_are_written_once_with_a_copy_beside(run: Run, plan: Path, tmp_path: Path) -> None:
@@ -277,7 +314,9 @@ jobs:
 """
 
 
-def test_lessons_that_leave_food_out_too_long_say_so_first_and_when_taken(run: Run, tmp_path: Path) -> None:
+def test_lessons_that_leave_food_out_too_long_say_so_and_may_be_refused(
+    run: Run, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
     """Three evenings of 140 min: learned, it stands out beyond its two hours; with the plan's 50 it does not."""
     plan = tmp_path / "salad.yaml"
     plan.write_text(SALAD, encoding="utf-8")
@@ -298,10 +337,17 @@ def test_lessons_that_leave_food_out_too_long_say_so_first_and_when_taken(run: R
     assert "▲ food 10: Chicken salad" in told
     assert "0 of 3" in out  # nor was it on time then
 
+    with monkeypatch.context() as typed:
+        typed.setattr(terminal, "has_terminal", lambda: True)
+        typed.setattr("sys.stdin", io.StringIO("\n"))
+        code, out, err = run("lessons", str(plan), *map(str, logs), "--take", "all")
+    assert (code, "Nothing taken" in out, "food 10" in err) == (ExitCode.DONE, True, True)
+    assert plan.read_text(encoding="utf-8") == SALAD
+
     code, out, err = run("lessons", str(plan), *map(str, logs), "--take", "all")
     assert code == ExitCode.STOP
     assert "pick and dress the chicken" in out
-    assert "Taken up. But" in err
+    assert "With these figures this must be mended" in err
     assert "food 10: Chicken salad" in err
 
 

@@ -83,6 +83,7 @@ OPTIONS = {
     "each": "work out every lesson that matters by itself, not only the five worst; takes a few seconds each",
     "no-effect": "leave out what the lessons bring; the timetable is then not worked out anew",
     "csv": "print every event as a row of a table",
+    "guests-ate": "who was served what, evening by evening, and what was noted when it was cleared",
     "anonymise": "write a copy with the guests' names replaced and notes left out",
     "out": "where the copy goes; a file that is there already is left alone",
     "names": "names to replace, with commas between",

@@ -17,9 +17,9 @@ def book_added(fresh: int, known: int, rehearsals: int) -> str:
     return said
 
 
-TAKEN_STOPS = (
-    "Taken up. But with these figures this must be mended before anybody eats; mend the plan, or put the copy back:"
-)
+TAKING_STOPS = "With these figures this must be mended before anybody eats, and need not now:"
+TAKE_ALL_THE_SAME = "Take them all the same? y takes them, enter leaves the plan as it is: "
+NOTHING_TAKEN = "Nothing taken; the plan is as it was."
 
 
 def trying_alone(number: int, count: int, name: str) -> str:

@@ -16,7 +16,7 @@ from board.plan.model.work import parse_ref
 from board.plan.phrases.durations import Attention
 from board.plan.places import Loc
 from board.plan.resolve.links import name_key
-from board.plan.resolve.served import served
+from board.plan.resolve.served import names_served
 
 OF_AN_EVENING = ("only for", "not for", "instead of")  # keys of a dish
 OF_ITS_HOUR = ("who", "not before", "not after")  # keys of a step
@@ -86,14 +86,9 @@ def take(
 
 
 def evening_of(file: PlanFile, loc: Loc) -> Evening:
-    """The evening of a plan, with the guests who are to be served the dish at a path: without the host, groups by
-    their number."""
-    course = file.plan.courses[int(loc[1])]
-    guests = [file.plan.guests[g] for g in served(file.plan, course)[int(loc[3])]]
-    names = [guest.name for guest in guests if guest.count == 1 and name_key(guest.name) != "host"]
-    others = sum(guest.count for guest in guests if guest.count > 1)
-    names += [f"{others} others" if names else f"{others} guests"] if others else []
-    return Evening(on=file.plan.date, evening=file.plan.event, to=tuple(names[:200]))
+    """The evening of a plan, with the guests who are to be served the dish at a path."""
+    names = names_served(file.plan, file.plan.courses[int(loc[1])], int(loc[3]))
+    return Evening(on=file.plan.date, evening=file.plan.event, to=names[:200])
 
 
 def _merged(evenings: tuple[Evening, ...]) -> list[Evening]:

@@ -42,7 +42,7 @@ EFFECT_GIVES_UP = "The new timetable gives up, and the present one does not:"
 EFFECT_NO_LONGER = "The new timetable need not give up, as the present one does:"
 EFFECT_STOPPED = "With all of these in it the plan has no timetable; mend what stands in the way, or take some of them:"
 EFFECT_STOPS = "With all of these in the plan, this must be mended before anybody eats, and need not now:"
-EFFECT_UNPROVED = "The new timetable is the best that was found in the time given; there may be a better one."
+EFFECT_UNPROVED = "The new timetable is the best that was found in the time given; another may give up less."
 
 EFFECT_CAME = "on time then"
 EFFECT_THEN = "and then"
@@ -56,6 +56,7 @@ LESSONS_CAUTION = (
 )
 ASIDES = {
     "forgotten": "over three times its high, its call at the end unanswered: left open by mistake",
+    "unheard": "the bell at its end went by unheard; if it is not ready, say so at the bell",
     "interrupted": "the board was shut or asleep meanwhile",
     "cold-oven": "the oven had lost its heat",
     "untimed": "begun and ended at once",
@@ -76,8 +77,25 @@ def lesson_before(text: str, *, said: bool) -> str:
     return text if said else f"{text} (assumed)"
 
 
-def took_once(minutes: Sequence[float]) -> str:
-    return f"{took(minutes)}, once"
+def seen_once(told: str) -> str:
+    return f"{told}, once"
+
+
+def came_late(minutes: Sequence[float]) -> str:
+    """`5 to 12 late, 6 of 6`; of a moment that is sooner, `6 to 10 early, 5 of 6`."""
+    early = sum(minutes) < 0
+    those = [abs(each) for each in minutes if (each < 0) == early and each]
+    least, most = round(min(those)), round(max(those))
+    few = str(least) if least == most else f"{least} to {most}"
+    return f"{few} {'early' if early else 'late'}, {len(those)} of {len(minutes)}"
+
+
+def late_between(low: int, high: int) -> str:
+    """`3 early to 14 late`."""
+    if (low < 0) == (high < 0):
+        low, high, word = (-high, -low, "early") if low < 0 else (low, high, "late")
+        return f"{low} to {high} {word}"
+    return f"{-low} early to {high} late"
 
 
 def took(minutes: Sequence[float]) -> str:
@@ -107,6 +125,10 @@ def alone_gives_up(what: str) -> str:
 def others_alone(*, some: bool) -> str:
     said = "changes no course's odds by as much as one evening in a hundred."
     return f"{'Each other lesson' if some else 'Each lesson'} by itself {said}"
+
+
+def unweighed(numbers: Sequence[int]) -> str:
+    return f"Stopped before these were worked out by themselves: {', '.join(map(str, numbers))}."
 
 
 def how_to_take_lessons(plan: str) -> str:

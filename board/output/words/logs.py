@@ -1,5 +1,7 @@
 """Run logs as a list; evenings reviewed."""
 
+from collections.abc import Sequence
+
 from board.base.words.looking_back import CLOSING_ACTUAL, CLOSING_PLANNED
 from board.base.words.signs import SIGN
 
@@ -9,6 +11,16 @@ LOG_DATE, LOG_PLAN = "date", "plan"
 EVENING, REHEARSED = "evening", "rehearsal"
 
 NO_LOGS = "No run logs yet."
+NOBODY_ATE = "No log tells who ate what: those of rehearsals, and of before they named the guests, do not."
+
+
+def eaten_on(day: str, plan: str, dishes: Sequence[str]) -> str:
+    return f"{day} {plan}: {', '.join(dishes)}"
+
+
+def noted_at_clearing(course: str, note: str) -> str:
+    return f"noted when {course} was cleared: {note}"
+
 
 ON_TIME = "on time"
 NOT_SERVED = SIGN["nothing"]

@@ -34,6 +34,16 @@ class PushCourse(Edit):
 
 
 @dataclass(frozen=True)
+class SetArrival(Edit):
+    """Sets when the guests come ('HH:MM')."""
+
+    at: str
+
+    def changes(self, file: PlanFile, data: Any) -> list[Change] | CannotEdit:
+        return [Put(("arrive",), self.at)]
+
+
+@dataclass(frozen=True)
 class SetGap(Edit):
     """Sets the minutes between a course and what the plan wants it after. Refused for an unknown course, for one wanted
     by the clock, and if nothing would change."""

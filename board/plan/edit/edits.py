@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from board.plan.edit.edit import Edit
-from board.plan.edit.edit_dishes import AddWay, BuyDish, DropDay, DropDish, PushCourse, SetGap, SetOn
+from board.plan.edit.edit_dishes import AddWay, BuyDish, DropDay, DropDish, PushCourse, SetArrival, SetGap, SetOn
 from board.plan.edit.edit_guesses import SettleStep
 from board.plan.edit.edit_hands import AddHelper, MoreHours, MoveAway, SetWho, StretchHours
 from board.plan.edit.edit_kitchen import AddOven, MoreOfTool, MoreRings, MoreRoom
@@ -16,7 +16,7 @@ from board.plan.load import PlanFile, read_data
 
 __all__ = [
     "AddHelper", "AddHistory", "AddNotes", "AddOven", "AddWay", "BuyDish", "CannotEdit", "DropDay", "DropDish",
-    "Edit", "MoreHours", "MoreOfTool", "MoreRings", "MoreRoom", "MoveAway", "PushCourse", "SetGap",
+    "Edit", "MoreHours", "MoreOfTool", "MoreRings", "MoreRoom", "MoveAway", "PushCourse", "SetArrival", "SetGap",
     "SetOn", "SetOvenTime", "SetTakes", "SetWho",
     "SettleStep", "StretchHours", "Together", "apply_all", "try_all", "untried",
 ]  # fmt: skip

@@ -12,6 +12,15 @@ def served(plan: Plan, course: Course) -> list[tuple[int, ...]]:
     return [tuple(g for g in range(len(plan.guests)) if _eats(plan, course, dish, g)) for dish in course.dishes]
 
 
+def names_served(plan: Plan, course: Course, dish: int) -> tuple[str, ...]:
+    """Who is to be served the dish of that number, without the host; groups by how many they are."""
+    guests = [plan.guests[g] for g in served(plan, course)[dish]]
+    names = [guest.name for guest in guests if guest.count == 1 and name_key(guest.name) != "host"]
+    others = sum(guest.count for guest in guests if guest.count > 1)
+    names += [f"{others} others" if names else f"{others} guests"] if others else []
+    return tuple(names)
+
+
 def count_of(plan: Plan, guests: tuple[int, ...] | set[int]) -> int:
     """How many people are on these guest lines."""
     return sum(plan.guests[g].count for g in guests)

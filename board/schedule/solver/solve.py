@@ -8,6 +8,7 @@ import math
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import replace
+from typing import Literal
 
 from board.schedule.list_scheduling import list_schedule
 from board.schedule.problem import Problem
@@ -47,6 +48,9 @@ OFTEN_NOUGHT = ("usual", "rest")  # of most plans, so that one search does for e
 LARGE = 150  # pieces of work from which one search of all of them takes too long; ours
 
 
+Stay = Literal["last", "first"]  # after all aims, or before all that are not costly
+
+
 class NoAnswer(Exception):
     """Time ran out, or the search was stopped, before any solution was found; not a bug, but rare."""
 
@@ -59,13 +63,14 @@ def solve(
     steady: float = STEADY,
     near: Sequence[int | None] | None = None,
     *,
-    stay: bool = False,
+    stay: Stay | None = None,
 ) -> Solution:
     """The best solution found, aim by aim. A KeyboardInterrupt ends the search with the best so far. Raises NoAnswer.
 
     `steady` bounds each costly aim in the solver's own units, the same on every machine; `limit_seconds` bounds the
     whole. `near`: likely starts, one per job (None: not known), from which the search begins; with `stay`, as few jobs
-    as may be begin at another time, among timetables equal in all aims.
+    as may be begin at another time, among timetables equal in all aims, or `first`, in the costly ones; what then moves
+    goes by the other aims, of which nothing is claimed.
     """
     return _Search(problem, limit_seconds, aims, watch, steady, near, stay=stay).run()
 
@@ -80,7 +85,7 @@ class _Search:
         steady: float,
         near: Sequence[int | None] | None,
         *,
-        stay: bool,
+        stay: Stay | None,
     ) -> None:
         self.near = near
         self.stay = stay
@@ -112,6 +117,9 @@ class _Search:
     def run(self) -> Solution:
         rest = [aim for aim in self.wanted if aim not in COSTLY]
         if self.large and self.stay and self.wanted == AIMS and self._stay_near(rest):
+            return self._ended()
+        if self.stay == "first" and not self.large:
+            self._stay_before(rest)
             return self._ended()
         grown = False
         if not (self._looks_easy() and self._all_nought(rest[:1])):
@@ -148,6 +156,24 @@ class _Search:
     def _looks_easy(self) -> bool:
         """Whether one search may soon reach nought in all costly aims: of few pieces, or from starts that are known."""
         return not self.large or self.near is not None
+
+    def _stay_before(self, rest: list[str]) -> None:
+        """The costly aims, then as little moved as may be, then the rest for what has moved."""
+        if not self._all_nought([]):
+            self._fresh()
+            for aim in self.costly:
+                self._level(aim, self.clock.left())
+        if self.best is None or not self.clock.left():
+            return
+        self._stay(STEADY_FOR_THE_REST, self.clock.left())
+        moved = self._moved(self.best)
+        for aim in rest:
+            if not self._know(aim):
+                break
+            with self._only(moved):
+                self._level(aim, self.clock.left())
+            found = self.results.pop()
+            self.results.append(replace(found, bound=0, searched=not found.value))
 
     # --- large problems
     def _stay_near(self, rest: list[str]) -> bool:

@@ -22,7 +22,7 @@ def worked_out_anew(file: PlanFile, state: State, now: datetime, limit: float = 
     problem = problem_of(file.plan, file.filled)
     left = as_it_stands(problem, state, forecast)
     try:
-        solution = solve(left, limit, near=where_it_looks(problem, forecast), stay=True)
+        solution = solve(left, limit, near=where_it_looks(problem, forecast), stay="last")
     except NoAnswer:
         return None
     return merged(state, to_run_sheet(file, left, solution))
