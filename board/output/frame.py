@@ -22,7 +22,7 @@ body { font: 11pt/1.35 Georgia, 'Liberation Serif', 'Times New Roman', serif; co
        max-width: 182mm; margin: 0 auto; }
 section { break-before: page; }
 section:first-of-type { break-before: auto; }
-p, li { orphans: 2; widows: 2; }
+p, li { orphans: 2; widows: 2; } p, ul, ol { margin: .35em 0; }
 h1 { font-size: 1.5em; margin: 0; }
 h2 { font-size: 1.15em; margin: 1.1em 0 .3em; border-bottom: 1.5pt solid #000; break-after: avoid; }
 p.about { margin: .1em 0 .5em; font-style: italic; }
@@ -73,14 +73,17 @@ svg path { fill: none; stroke: #000; stroke-width: 1; }
 .wall p.stop { font: bold 22pt/1.06 'Times New Roman', 'Liberation Serif', serif; margin: 0 0 4pt; }
 .wall li:first-child { break-after: avoid; } .wall li:last-child { break-before: avoid; }
 .card main { display: grid; grid-template-columns: 1fr 1fr; } body.card { max-width: none; }
-.card section { break-before: auto; text-align: center; padding: 14mm 12mm; font-size: 13pt; }
+.card section { break-before: auto; text-align: center; padding: 10mm 12mm; font-size: 12pt; line-height: 1.25; }
 .card section + section { border-left: .4pt dashed #777; }
-.card h2 { border: none; font-size: 1em; font-variant: small-caps; margin: 1.3em 0 .2em; } .card p { margin: .15em 0; }
-.card h1 { margin-bottom: 1.2em; } .card p.own { font-size: .85em; font-style: italic; break-before: avoid; }
+.card h2 { border: none; font-size: 1em; font-variant: small-caps; margin: 1em 0 .1em; } .card p { margin: .15em 0; }
+.card h1 { margin-bottom: .4em; } .card p.own { font-size: .85em; font-style: italic; break-before: avoid; }
 table.seats td { width: 50%; } table.seats td:first-child { text-align: right; border-right: 3pt double #000; }
 table.seats td + td { padding-left: .8em; } table.seats td { padding-right: .8em; border-bottom: none; }
 pre { font: 9pt/1.1 'Liberation Mono', 'Courier New', monospace; break-inside: avoid; }
-td.n { text-align: right; width: 5.5em; } th.n { text-align: right; } td.mind { width: 40%; }
+td.n { text-align: right; width: 5.5em; } td.mind { width: 38%; padding-left: 1em; }
+.count th { text-align: left; padding: .5em .5em .1em 0; border-bottom: 1pt solid #000; }
+.count th.n { text-align: right; }
+.count th:last-child { padding-left: 1em; } .count td { padding-top: .1em; padding-bottom: .1em; }
 table.eat th { text-align: left; vertical-align: bottom; padding: .2em .5em .2em 0; border-bottom: 1pt solid #000; }
 table.eat tbody th { font-weight: normal; vertical-align: top; border-bottom: .4pt solid #999; }
 table.eat .d { text-align: center; width: 2em; padding-right: 0; }
@@ -90,10 +93,10 @@ table.eat .d { text-align: center; width: 2em; padding-right: 0; }
   ul.courses, .notes ul.short { columns: 1; } .card main { display: block; } .card [aria-hidden] { display: none; }
   table.ticks, .ticks tbody, .ticks thead, .ticks th, .ticks td { display: block; width: auto; border: none; }
   .ticks tr { display: grid; grid-template-columns: 2.6em 1fr; border-bottom: 1px solid #999; }
-  .ticks thead tr { display: block; border: none; } .ticks td { grid-column: 2; padding: .1em 0; }
-  .ticks td.box { grid-column: 1; grid-row: 1 / span 5; } .ticks td.cost, .ticks td.n { text-align: left; }
+  .ticks thead tr { display: block; border: none; } table.ticks tbody.block tr td { border: none; } .ticks td { grid-column: 2; padding: .1em 0; }
+  .ticks td.box { grid-column: 1; grid-row: 1 / span 5; } .ticks td.cost { text-align: left; }
   input { font-size: 26px; line-height: 1; min-width: 32px; min-height: 32px; } .ticks label { display: inline-block; }
-  .ticks label { min-height: 32px; } pre { font-size: 8px; } section.told { font-size: 13px; }
+  .ticks label { padding-bottom: 4px; } .count td.n { width: auto; } pre { font-size: 8px; } section.told { font-size: 13px; }
 }
 """
 

@@ -42,7 +42,7 @@ def wall_page(sheet: RunSheet, leaf: Leaf, paper: PaperSize) -> str:
     days = [(day, list(found)) for day, found in groupby(rows(sheet), key=lambda row: day_of(sheet, row.start))]
     number = count(1)
     body = "\n".join("\n".join(_day(sheet, day, found, number, first=not n)) for n, (day, found) in enumerate(days))
-    heads = [shared.said_together([leaf.title, _title(day)]) for day, _ in days]
+    heads = [shared.said_together([leaf.title, shared.full_day(day)]) for day, _ in days]
     return document(
         leaf.title,
         "\n".join([body, *_last(leaf)]),
@@ -86,7 +86,7 @@ def _work(steps: Sequence[Slot]) -> int:
 
 
 def _day(sheet: RunSheet, day: date, found: Sequence[Row], number: "count[int]", *, first: bool) -> Iterator[str]:
-    yield f"<section>\n<h1>{escape(_title(day))}</h1>"
+    yield f"<section>\n<h1>{escape(shared.full_day(day))}</h1>"
     if first:
         yield from (
             f'<p class="stop">{escape(shared.stop_line(one_line(said.stop(stop))))}</p>' for stop in sheet.stops
@@ -100,7 +100,8 @@ def _day(sheet: RunSheet, day: date, found: Sequence[Row], number: "count[int]",
 
 
 def _row(row: Row, zone: ZoneInfo, *, several: bool) -> str:
-    told, last = [], None
+    told: list[str] = []
+    last: datetime | None = None
     for step in row.steps:
         what = escape(one_line(step.name).replace(" °", "\u00a0°"))
         what = f"<strong>{what}</strong>" if step.kind == "serve" else what
@@ -119,7 +120,3 @@ def _last(leaf: Leaf) -> Iterator[str]:
     yield '<ul class="courses">' + "".join(f"<li>{escape(course)}</li>" for course in leaf.courses) + "</ul>"
     yield from notes(leaf.notes)
     yield "</section>"
-
-
-def _title(day: date) -> str:
-    return shared.full_day(day)
