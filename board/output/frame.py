@@ -93,10 +93,12 @@ table.eat .d { text-align: center; width: 2em; padding-right: 0; }
   ul.courses, .notes ul.short { columns: 1; } .card main { display: block; } .card [aria-hidden] { display: none; }
   table.ticks, .ticks tbody, .ticks thead, .ticks th, .ticks td { display: block; width: auto; border: none; }
   .ticks tr { display: grid; grid-template-columns: 2.6em 1fr; border-bottom: 1px solid #999; }
-  .ticks thead tr { display: block; border: none; } table.ticks tbody.block tr td { border: none; } .ticks td { grid-column: 2; padding: .1em 0; }
+  .ticks thead tr { display: block; border: none; } table.ticks tbody.block tr td { border: none; }
+  .ticks td { grid-column: 2; padding: .1em 0; }
   .ticks td.box { grid-column: 1; grid-row: 1 / span 5; } .ticks td.cost { text-align: left; }
   input { font-size: 26px; line-height: 1; min-width: 32px; min-height: 32px; } .ticks label { display: inline-block; }
-  .ticks label { padding-bottom: 4px; } .count td.n { width: auto; } pre { font-size: 8px; } section.told { font-size: 13px; }
+  .ticks label { padding-bottom: 4px; } .count td.n { width: auto; }
+  pre { font-size: 8px; } section.told { font-size: 13px; }
 }
 """
 

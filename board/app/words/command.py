@@ -75,7 +75,7 @@ OPTIONS = {
     "why": "say what holds this step where it is, what waits for it, and its give",
     "ways-out": "look for up to N changes to the plan that end a clash, each worked out again, the cheapest first",
     "take": "write the K-th of them into the plan file; comments and layout stay",
-    "leaf": "for paper: wall (all of it, in large type), everybody (a leaf a person), or one person's name",
+    "leaf": "for paper: wall (everybody's work, in large type), everybody (a leaf a person), or one person's name",
     "html": "write it as a page that prints from any browser, a leaf a sheet of paper",
     "provisions-html": "write it as a page that prints from any browser, with a box to tick for each food",
     "page": "write it as a page that prints from any browser",
