@@ -98,7 +98,8 @@ table.eat .d { text-align: center; width: 2em; padding-right: 0; }
   .ticks td.box { grid-column: 1; grid-row: 1 / span 5; } .ticks td.cost { text-align: left; }
   input { font-size: 26px; line-height: 1; min-width: 32px; min-height: 32px; } .ticks label { display: inline-block; }
   .ticks label { padding-bottom: 4px; } .count td.n { width: auto; }
-  pre { font-size: 8px; } section.told { font-size: 13px; }
+  pre { font-size: 8px; } section.told { font-size: 14px; }
+  .told .bars { display: none; } table.told { table-layout: auto; overflow-wrap: normal; }
 }
 """
 
