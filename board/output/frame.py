@@ -28,7 +28,9 @@ h2 { font-size: 1.15em; margin: 1.1em 0 .3em; border-bottom: 1.5pt solid #000; b
 p.about { margin: .1em 0 .5em; font-style: italic; }
 ul.courses { list-style: none; padding: 0; margin: 0; columns: 2; }
 table { width: 100%; border-collapse: collapse; }
-tr, tbody.block { break-inside: avoid; } thead { break-after: avoid; } thead h2 { margin-top: .6em; text-align: left; }
+tr, tbody.block { break-inside: avoid; }
+tbody.block:last-child { break-before: avoid; } tbody.block:first-of-type { break-after: avoid; }
+thead { break-after: avoid; } thead h2 { margin-top: .6em; text-align: left; }
 th { padding: 0; font-weight: inherit; }
 td { vertical-align: top; padding: .22em .5em .22em 0; border-bottom: .4pt solid #999; }
 tbody.block td { border-bottom: none; } tbody.block tr:last-child td { border-bottom: .4pt solid #555; }

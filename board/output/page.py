@@ -36,7 +36,7 @@ def _leaf(leaf: Leaf, number: "count[int]") -> Iterator[str]:
 def notes(lines: Sequence[str]) -> Iterator[str]:
     """What must be known, below."""
     told = "".join(f"<li>{escape(note)}</li>" for note in lines)
-    yield f'<div class="notes"><h2>{escape(words.LEAF_NOTES)}</h2><ul>{told}</ul></div>'
+    yield f'<div class="notes whole"><h2>{escape(words.LEAF_NOTES)}</h2><ul>{told}</ul></div>'
 
 
 def _row(row: Row, number: int) -> str:

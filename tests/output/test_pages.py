@@ -15,7 +15,7 @@ from board.output import words
 from board.output.card import card, card_page
 from board.output.frame import PaperSize, is_page
 from board.output.guests_page import MOST_DISHES, guests_page
-from board.output.leaves import EVERYBODY, leaves
+from board.output.leaves import EVERYBODY, Day, Leaf, Row, leaves
 from board.output.page import page
 from board.output.table import table_leaf
 from board.output.table_page import table_page
@@ -224,6 +224,18 @@ def test_each_sheet_of_a_leaf_says_event_person_day_and_page(
         assert re.match(rf"Lantern supper · For host {number} / {len(sheets)} ", told)
         assert re.search(days, told)
         assert told.count("□") != 1  # no row alone
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("paper", ["a4", "letter"])
+def test_no_row_stands_alone_on_a_sheet_however_many_there_are(tmp_path: Path, paper: PaperSize) -> None:
+    row = Row("17:00", "17:10", "peel the pears", (), "worktop", "")
+    many = [Leaf("Supper", "For host", (), (Day("Friday", ((row,),) * count),), ()) for count in range(24, 56)]
+    boxes = [sum(word.text == "□" for word in sheet) for sheet in printed(page(many, paper), tmp_path)]
+
+    assert sum(boxes) == sum(range(24, 56))
+    assert len(boxes) > len(many)
+    assert 1 not in boxes
 
 
 @pytest.mark.slow
