@@ -108,10 +108,15 @@ def _before(command: _Commands) -> None:
     guests = command("guests", house.guests)
     guests.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     guests.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
+    _page(guests)
     table = command("table", house.table)
     table.add_argument("--course", metavar="COURSE", help=words.OPTIONS["course"])
     table.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
     table.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
+    _page(table)
+    card = command("card", house.card)
+    card.add_argument("--plates", action="store_true", help=words.OPTIONS["plates"])
+    _page(card)
     provisions = command("provisions", house.provisions)
     how = provisions.add_mutually_exclusive_group()
     how.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
@@ -119,6 +124,12 @@ def _before(command: _Commands) -> None:
     how.add_argument("--tick", action="store_true", help=words.OPTIONS["tick"])
     how.add_argument("--html", type=Path, metavar="FILE", help=words.OPTIONS["provisions-html"])
     provisions.add_argument("--paper", choices=("a4", "letter"), default="a4", help=words.OPTIONS["paper"])
+
+
+def _page(command: _Parser) -> None:
+    """A page of what the command tells."""
+    command.add_argument("--html", type=Path, metavar="FILE", help=words.OPTIONS["page"])
+    command.add_argument("--paper", choices=("a4", "letter"), default="a4", help=words.OPTIONS["paper"])
 
 
 def _shelf(dishes: _Parser) -> None:

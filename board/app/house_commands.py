@@ -25,7 +25,11 @@ def guests(arguments: argparse.Namespace) -> int:
 
     plan = read_plan_file(arguments.plan)
     found = matrix(plan)
-    if arguments.json:
+    if arguments.html is not None:
+        from board.output.guests_page import guests_page
+
+        _write_page(arguments, guests_page(plan.plan.event, found, arguments.paper))
+    elif arguments.json:
         print(as_json(guests_form(plan.plan.event, found)))
     elif arguments.markdown:
         print(guests_markdown(plan.plan.event, found))
@@ -47,13 +51,49 @@ def table(arguments: argparse.Namespace) -> int:
         leaf = table_leaf(plan, arguments.course)
     except NoSuchCourse as wrong:
         raise Trouble(words.table_no_course(wrong.name, wrong.known, wrong.meant), ExitCode.USAGE) from None
-    if arguments.json:
+    if arguments.html is not None:
+        from board.output.table_page import table_page
+
+        _write_page(arguments, table_page(leaf, arguments.paper))
+    elif arguments.json:
         print(as_json(table_form(plan, leaf)))
     elif arguments.markdown:
         print(table_markdown(leaf), end="")
     else:
         print_table(leaf, console())
     return ExitCode.DONE
+
+
+def card(arguments: argparse.Namespace) -> int:
+    """`card PLAN`: the menu as a card for the table; with `--plates`, whose plate is different."""
+    from board.base.plain import one_line
+    from board.checks.allergens.guests_eat import matrix
+    from board.checks.allergens.plates import plates
+    from board.files.plans import read_plan_file
+    from board.output.card import card, card_page, print_card
+    from board.output.tables import console
+
+    plan = read_plan_file(arguments.plan)
+    eaten = matrix(plan)
+    own = plates(plan, eaten) if arguments.plates else {}
+    made = card(plan.plan, eaten, own)
+    if arguments.html is not None:
+        _write_page(arguments, card_page(made, arguments.paper))
+    else:
+        print_card(made, console())
+    if asked := [(plate.guest, dish) for course in own.values() for plate in course for dish in plate.asked]:
+        tell(one_line(words.card_to_ask(asked), 600))
+    return ExitCode.DONE
+
+
+def _write_page(arguments: argparse.Namespace, page: str) -> None:
+    """Into the file that `--html` names. Raises Trouble where it holds something else."""
+    from board.base.plain import one_line
+    from board.files.whole import write_over
+    from board.output.frame import is_page
+
+    write_over(arguments.html, page.encode(), is_page, words.not_overwritten)
+    print(words.page_written(one_line(arguments.html)))
 
 
 def provisions(arguments: argparse.Namespace) -> int:
@@ -77,13 +117,9 @@ def provisions(arguments: argparse.Namespace) -> int:
 
         run_ticking(found, arguments.plan)
     elif arguments.html is not None:
-        from board.base.plain import one_line
-        from board.files.whole import write_over
-        from board.output.frame import is_page
         from board.output.provisions_page import provisions_page
 
-        write_over(arguments.html, provisions_page(found, arguments.paper).encode(), is_page, words.not_overwritten)
-        print(words.page_written(one_line(arguments.html)))
+        _write_page(arguments, provisions_page(found, arguments.paper))
     elif arguments.json:
         print(as_json(provisions_form(found)))
     elif arguments.markdown:

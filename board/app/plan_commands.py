@@ -136,6 +136,7 @@ def _leaves(sheet: "RunSheet", arguments: argparse.Namespace) -> None:
     from board.output.page import page
     from board.output.sheet import print_leaves
     from board.output.tables import console
+    from board.output.wall import wall_page
 
     whom = arguments.whom or WALL
     try:
@@ -144,8 +145,8 @@ def _leaves(sheet: "RunSheet", arguments: argparse.Namespace) -> None:
         known = tuple(one_line(name) for name in wrong.known)
         raise Trouble(words.no_such_person(one_line(wrong.name, 60), known), ExitCode.USAGE) from None
     if arguments.html is not None:
-        made = page(found, arguments.paper, wall=whom == WALL).encode()
-        write_over(arguments.html, made, is_page, words.not_overwritten)
+        made = wall_page(sheet, found[0], arguments.paper) if whom == WALL else page(found, arguments.paper)
+        write_over(arguments.html, made.encode(), is_page, words.not_overwritten)
         print(words.page_written(one_line(arguments.html)))
     elif arguments.markdown:
         print(markdown(found), end="")

@@ -31,22 +31,22 @@ def print_guests(event: str, found: Matrix, out: Console) -> None:
     for first in range(0, len(found.dishes), each):
         numbers = range(first, min(first + each, len(found.dishes)))
         rows = table((words.GUESTS_GUEST, "left"), *((str(d + 1), "right") for d in numbers))
-        for name, answers in _rows(found):
+        for name, answers in guest_rows(found):
             shown = cell(one_line(name, limit=out.width - len(numbers) * DISH_COLUMNS - 2))
-            rows.add_row(shown, *(cell(_sign(answers[d]), _style(answers[d])) for d in numbers))
+            rows.add_row(shown, *(cell(sign_of(answers[d]), _style(answers[d])) for d in numbers))
         out.print()
         out.print(rows)
     out.print()
     out.print(cell(words.GUESTS_DISHES, "bold"))
     for number, dish in enumerate(found.dishes, start=1):
         out.print(paragraph(words.guests_dish(number, dish.course, dish.dish), indent=2))
-    for heading, lines in _reasons(found):
+    for heading, lines in reasons_by_guest(found):
         out.print()
         out.print(cell(heading, "bold"))
         for line in lines:
             out.print(paragraph(line, indent=2))
     out.print()
-    out.print(paragraph(_in_short(found)))
+    out.print(paragraph(in_short(found)))
     out.print(paragraph(shared.GUESTS_CAUTION, "dim"))
 
 
@@ -55,13 +55,13 @@ def guests_markdown(event: str, found: Matrix) -> str:
     numbers = range(len(found.dishes))
     lines = [f"# {_safe(words.guests_title(event))}", "", words.GUESTS_LEGEND, ""]
     lines += [_line([words.GUESTS_GUEST, *(str(d + 1) for d in numbers)]), _line(["---", *(":-:" for _ in numbers)])]
-    lines += [_line([_safe(name), *(_sign(answers[d]) for d in numbers)]) for name, answers in _rows(found)]
+    lines += [_line([_safe(name), *(sign_of(answers[d]) for d in numbers)]) for name, answers in guest_rows(found)]
     lines += ["", f"## {words.GUESTS_DISHES}", ""]
     lines += [f"{d + 1}. {_safe(f'{dish.course}: {dish.dish}')}" for d, dish in enumerate(found.dishes)]
     lines += ["", f"## {words.GUESTS_REASONS}"]
-    for heading, reasons in _reasons(found):
+    for heading, reasons in reasons_by_guest(found):
         lines += ["", f"**{_safe(heading)}**", "", *(f"- {_safe(line)}" for line in reasons)]
-    return "\n".join([*lines, "", _in_short(found), "", shared.GUESTS_CAUTION])
+    return "\n".join([*lines, "", in_short(found), "", shared.GUESTS_CAUTION])
 
 
 def guests_form(event: str, found: Matrix) -> dict[str, Any]:
@@ -109,7 +109,7 @@ def _reason_form(reason: Reason) -> dict[str, Any]:
     }
 
 
-def _rows(found: Matrix) -> Iterator[tuple[str, list[Answer]]]:
+def guest_rows(found: Matrix) -> Iterator[tuple[str, list[Answer]]]:
     """Guests with something to avoid, the most harmed first, each with their answers; then all others as one."""
     folded: list[int] = []
     for g in found.most_harmed_first():
@@ -126,7 +126,7 @@ def _rows(found: Matrix) -> Iterator[tuple[str, list[Answer]]]:
         yield words.guests_folded(sum(found.guests[g].count for g in folded)), answers
 
 
-def _sign(answer: Answer) -> str:
+def sign_of(answer: Answer) -> str:
     return SIGNS[answer.verdict] if answer.served else words.GUESTS_NOT_SERVED
 
 
@@ -134,7 +134,7 @@ def _style(answer: Answer) -> str:
     return STYLES[answer.verdict] if answer.served else "dim"
 
 
-def _reasons(found: Matrix) -> Iterator[tuple[str, list[str]]]:
+def reasons_by_guest(found: Matrix) -> Iterator[tuple[str, list[str]]]:
     """For each guest the reasons of the dishes they are served, with the number of the dish; each once."""
     for g in found.most_harmed_first():
         guest = found.guests[g]
@@ -150,7 +150,7 @@ def _reasons(found: Matrix) -> Iterator[tuple[str, list[str]]]:
             yield words.guests_needs(guest.name, guest.count, told_needs(found.needs[g])), list(dict.fromkeys(lines))
 
 
-def _in_short(found: Matrix) -> str:
+def in_short(found: Matrix) -> str:
     if not found.dishes:
         return words.GUESTS_NO_DISHES
     if not any(found.needs):

@@ -8,6 +8,7 @@ import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
+from itertools import chain, groupby
 from zoneinfo import ZoneInfo
 
 from board.base import words as shared
@@ -16,7 +17,7 @@ from board.output import words
 from board.output.cold import cold_lines
 from board.plan.resolve.assumed import Assumed
 from board.sheet import quiet, said
-from board.sheet.blocks import with_moments
+from board.sheet.blocks import blocks, with_moments
 from board.sheet.guesses import KEEPS, guesses
 from board.sheet.left import keeps
 from board.sheet.quiet import Quiet
@@ -49,8 +50,14 @@ class Row:
 
 @dataclass(frozen=True, slots=True)
 class Day:
+    """`blocks`: rows that belong together, in order of time."""
+
     title: str
-    rows: tuple[Row, ...]
+    blocks: tuple[tuple[Row, ...], ...]
+
+    @property
+    def rows(self) -> tuple[Row, ...]:
+        return tuple(chain.from_iterable(self.blocks))
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,6 +95,7 @@ def _works(slot: Slot, name: str) -> bool:
 
 def _leaf(sheet: RunSheet, about: str, slots: Sequence[Slot], name: str | None) -> Leaf:
     zone, guessed = ZoneInfo(sheet.zone), guesses(sheet)
+    block_of = {step.id: n for n, block in enumerate(blocks(sheet)) for step in block.steps}
     sat = {each.course.name: each for each in quiet.as_planned(sheet)}
     days: dict[str, list[Slot]] = {}
     for slot in sorted(slots, key=lambda slot: slot.start):
@@ -100,8 +108,8 @@ def _leaf(sheet: RunSheet, about: str, slots: Sequence[Slot], name: str | None) 
             Day(
                 title,
                 tuple(
-                    _row(sheet, slot, moments, zone, name, guessed.get(slot.id, ()))
-                    for slot, moments in with_moments(found)
+                    tuple(_row(sheet, slot, moments, zone, name, guessed.get(slot.id, ())) for slot, moments in block)
+                    for _, block in groupby(with_moments(found), key=lambda each: block_of[each[0].id])
                 ),
             )
             for title, found in days.items()

@@ -5,11 +5,12 @@ A day with few foods is kept on one sheet of paper; a longer one flows on, and s
 
 from collections.abc import Iterable, Iterator
 from html import escape
+from itertools import count
 
 from board.base import words as shared
 from board.base.plain import one_line
 from board.output import words
-from board.output.frame import PaperSize, class_, document
+from board.output.frame import PaperSize, class_, document, ticked
 from board.output.provisions import costs, drinks_told, remarks
 from board.shopping.errands import Errand, Provisions, Section
 from board.shopping.rows import Row, errand_title, grown_rows, row_in_house, row_to_buy
@@ -20,14 +21,14 @@ MOST_KEPT_TOGETHER = 18  # foods, of a line or two each: less than a sheet
 def provisions_page(found: Provisions, paper: PaperSize) -> str:
     """A whole HTML document, UTF-8."""
     title = one_line(shared.provisions_title(found.event, found.guests))
-    return document(title, "\n".join(_body(title, found)), paper)
+    return document(title, "\n".join(_body(title, found, count(1))), paper)
 
 
-def _body(title: str, found: Provisions) -> Iterator[str]:
+def _body(title: str, found: Provisions, number: "count[int]") -> Iterator[str]:
     yield f"<section>\n<h1>{escape(title)}</h1>"
     yield from (f'<p class="about">{_text(remark)}</p>' for remark in remarks(found))
     for errand in found.errands:
-        yield from _errand(errand, found)
+        yield from _errand(errand, found, number)
     yield '<div class="notes">'
     in_house = (row_in_house(item, found.units) for item in found.in_house)
     yield from _list(words.PROVISIONS_IN_HOUSE, [f"{row.amount} {row.food}" for row in in_house], "short")
@@ -38,26 +39,29 @@ def _body(title: str, found: Provisions) -> Iterator[str]:
     yield f"<p>{_text(shared.PROVISIONS_CAUTION)}</p>\n</div>\n</section>"
 
 
-def _errand(errand: Errand, found: Provisions) -> Iterator[str]:
+def _errand(errand: Errand, found: Provisions, number: "count[int]") -> Iterator[str]:
     few = sum(len(section.bought) for section in errand.sections) <= MOST_KEPT_TOGETHER
     yield f"<div{class_('whole', worn=few)}>\n<h2>{_text(errand_title(errand, found.zone))}</h2>"
     for section in errand.sections:
-        yield from _section(section, found.units)
+        yield from _section(section, found, number)
     yield "</div>"
 
 
-def _section(section: Section, units: str | None) -> Iterator[str]:
-    yield f"<h3>{_text(section.name or shared.PROVISIONS_NO_SECTION)}</h3>\n<table>"
-    yield from (_row(row_to_buy(bought, units)) for bought in section.bought)
+def _section(section: Section, found: Provisions, number: "count[int]") -> Iterator[str]:
+    priced = any(row_to_buy(bought, found.units).cost for bought in section.bought)
+    yield f'<h3>{_text(section.name or shared.PROVISIONS_NO_SECTION)}</h3>\n<table class="ticks">'
+    yield from (_row(row_to_buy(bought, found.units), next(number), priced=priced) for bought in section.bought)
     yield "</table>"
 
 
-def _row(row: Row) -> str:
+def _row(row: Row, number: int, *, priced: bool) -> str:
+    """`priced`: whether the table has a column of them, so that no line of it stops short."""
+    box, food = ticked(number, _text(row.food))
     told = f"<small>{_text('; '.join(row.notes))}</small>" if row.notes else ""
     return (
-        f'<tr><td class="box"></td><td class="much">{_text(row.amount)}</td>'
-        f'<td class="food">{_text(row.food)}{told}</td><td class="dishes">{_text(", ".join(row.dishes))}</td>'
-        + (f'<td class="cost">{_text(row.cost)}</td>' if row.cost else "")
+        f'<tr><td class="box">{box}</td><td class="much">{_text(row.amount)}</td>'
+        f'<td class="food">{food}{told}</td><td class="dishes">{_text(", ".join(row.dishes))}</td>'
+        + (f'<td class="cost">{_text(row.cost)}</td>' if priced else "")
         + "</tr>"
     )
 

@@ -33,10 +33,10 @@ def print_table(leaf: TableLeaf, out: Console) -> None:
         out.print(line, soft_wrap=True)
     if leaf.cover.signs:
         out.print()
-    for line in _legend(leaf):
+    for line in legend(leaf):
         out.print(paragraph(line, indent=2))
     if leaf.cover.brought:
-        out.print(paragraph(f"{words.TABLE_BROUGHT}: {', '.join(_named(leaf, p) for p in leaf.cover.brought)}"))
+        out.print(paragraph(f"{words.TABLE_BROUGHT}: {', '.join(piece_of(leaf, p) for p in leaf.cover.brought)}"))
     out.print()
     out.print(cell(words.TABLE_GET_OUT, "bold"))
     for group, rows in leaf.groups:
@@ -44,10 +44,10 @@ def print_table(leaf: TableLeaf, out: Console) -> None:
         made = table((words.TABLE_GROUPS[group], "left"), (words.TABLE_ASKED, "right"), (words.TABLE_THERE, "right"),
                      (words.TABLE_MIND, "left"))  # fmt: skip
         for row in rows:
-            made.add_row(cell(row.piece), str(row.asked), _there(row), cell(_mind(row)))
+            made.add_row(cell(row.piece), str(row.asked), how_many(row), cell(to_mind(row)))
         out.print(made)
     out.print()
-    for line in _said(leaf):
+    for line in remarks(leaf):
         out.print(paragraph(line, "dim"))
 
 
@@ -107,7 +107,7 @@ def table_form(plan: Plan, leaf: TableLeaf) -> dict[str, Any]:
 def _seats(leaf: TableLeaf) -> Iterator[str]:
     if leaf.left is None or leaf.right is None:
         yield words.TABLE_NO_SEATS if leaf.guests else words.TABLE_NO_SEATS_NO_WORDS
-        yield from (f"  {chair.name}: {_told(chair)}" for chair in leaf.guests)
+        yield from (f"  {chair.name}: {words_of(chair)}" for chair in leaf.guests)
         return
     yield words.TABLE_SEATS
     yield words.TABLE_FACING if leaf.facing else words.TABLE_AROUND
@@ -121,7 +121,7 @@ def _seats(leaf: TableLeaf) -> Iterator[str]:
     yield f"{margin}└{'─' * BOARD}┘"
     if leaf.guests:
         yield f"{words.TABLE_NOT_SEATED}: " + "; ".join(
-            f"{chair.name} ({_told(chair)})" if chair.must_not else chair.name for chair in leaf.guests
+            f"{chair.name} ({words_of(chair)})" if chair.must_not else chair.name for chair in leaf.guests
         )
 
 
@@ -131,11 +131,11 @@ def _beside(chair: Chair | None) -> list[str]:
         return []
     lines = _folded(chair.name or words.TABLE_EMPTY, SIDE)
     if chair.must_not:
-        lines += _folded(words.TABLE_MUST_NOT + _told(chair), SIDE)
+        lines += _folded(words.TABLE_MUST_NOT + words_of(chair), SIDE)
     return lines
 
 
-def _told(chair: Chair) -> str:
+def words_of(chair: Chair) -> str:
     return ", ".join(chair.must_not)
 
 
@@ -152,7 +152,7 @@ def _folded(text: str, width: int) -> list[str]:
     return [line for line in lines if line]
 
 
-def _legend(leaf: TableLeaf) -> Iterator[str]:
+def legend(leaf: TableLeaf) -> Iterator[str]:
     """What the signs mean; pieces of one kind for one course share a line."""
     found: dict[Piece, list[str]] = {}
     for sign, piece in leaf.cover.signs:
@@ -162,7 +162,7 @@ def _legend(leaf: TableLeaf) -> Iterator[str]:
         yield f"{' '.join(signs)}  {many}: {_course(leaf, piece)}"
 
 
-def _named(leaf: TableLeaf, piece: Piece) -> str:
+def piece_of(leaf: TableLeaf, piece: Piece) -> str:
     return f"{piece.name} ({_course(leaf, piece)})"
 
 
@@ -170,15 +170,15 @@ def _course(leaf: TableLeaf, piece: Piece) -> str:
     return words.TABLE_WHOLE_MEAL if piece.course is None else leaf.names[piece.course]
 
 
-def _there(row: Row) -> str:
+def how_many(row: Row) -> str:
     return words.TABLE_UNTOLD if row.there is None else str(row.there)
 
 
-def _mind(row: Row) -> str:
+def to_mind(row: Row) -> str:
     return "; ".join(row.notes)
 
 
-def _said(leaf: TableLeaf) -> Iterator[str]:
+def remarks(leaf: TableLeaf) -> Iterator[str]:
     if any(row.there is None for _, rows in leaf.groups for row in rows):
         yield f"{words.TABLE_UNTOLD}: {words.TABLE_NOT_COUNTED}"
     if leaf.usual:
@@ -205,7 +205,7 @@ def _markdown(leaf: TableLeaf) -> Iterator[str]:
         if leaf.guests:
             yield f"{words.TABLE_NOT_SEATED}:"
             yield ""
-    yield from (f"- {safe(chair.name)}: {safe(_told(chair))}".removesuffix(": ") for chair in leaf.guests)
+    yield from (f"- {safe(chair.name)}: {safe(words_of(chair))}".removesuffix(": ") for chair in leaf.guests)
     yield ""
     yield f"## {safe(leaf.cover_title)}"
     yield ""
@@ -213,22 +213,22 @@ def _markdown(leaf: TableLeaf) -> Iterator[str]:
         yield from ("```", *leaf.cover.lines, "```", "")
     else:
         yield from (words.TABLE_STANDING, "")
-    yield from (f"- {safe(line)}" for line in _legend(leaf))
+    yield from (f"- {safe(line)}" for line in legend(leaf))
     if leaf.cover.brought:
-        yield from (f"- {words.TABLE_BROUGHT}: {safe(_named(leaf, piece))}" for piece in leaf.cover.brought)
+        yield from (f"- {words.TABLE_BROUGHT}: {safe(piece_of(leaf, piece))}" for piece in leaf.cover.brought)
     yield ""
     yield f"## {words.TABLE_GET_OUT}"
     for group, rows in leaf.groups:
         yield ""
         yield f"| {words.TABLE_GROUPS[group]} | {words.TABLE_ASKED} | {words.TABLE_THERE} | {words.TABLE_MIND} |"
         yield "| :-- | --: | --: | :-- |"
-        yield from (f"| {safe(row.piece)} | {row.asked} | {_there(row)} | {safe(_mind(row))} |" for row in rows)
+        yield from (f"| {safe(row.piece)} | {row.asked} | {how_many(row)} | {safe(to_mind(row))} |" for row in rows)
     yield ""
-    yield from (f"- {safe(line)}" for line in _said(leaf))
+    yield from (f"- {safe(line)}" for line in remarks(leaf))
 
 
 def _in_cell(chair: Chair | None) -> str:
     if chair is None:
         return ""
-    told = f" ({safe(_told(chair))})" if chair.must_not else ""
+    told = f" ({safe(words_of(chair))})" if chair.must_not else ""
     return safe(chair.name or words.TABLE_EMPTY) + told

@@ -23,6 +23,10 @@ COMMANDS = {
     ),
     "guests": ("who may eat what: every guest against every dish", "platecall guests supper.yaml --markdown"),
     "sheet": ("print the run sheet: what, who, where, from when to when", "platecall sheet supper.yaml --by lane"),
+    "card": (
+        "the menu as a card for the table: courses, dishes, and whose plate is different",
+        "platecall card supper.yaml --plates --html card.html",
+    ),
     "provisions": (
         "what to buy, by day and by section of the shop; or tick it off",
         "platecall provisions supper.yaml --tick",
@@ -71,9 +75,11 @@ OPTIONS = {
     "why": "say what holds this step where it is, what waits for it, and its give",
     "ways-out": "look for up to N changes to the plan that end a clash, each worked out again, the cheapest first",
     "take": "write the K-th of them into the plan file; comments and layout stay",
-    "leaf": "for paper: wall (all of it, in large type), everybody (a leaf a person), or one person's name",
+    "leaf": "for paper: wall (everybody's work, in large type), everybody (a leaf a person), or one person's name",
     "html": "write it as a page that prints from any browser, a leaf a sheet of paper",
     "provisions-html": "write it as a page that prints from any browser, with a box to tick for each food",
+    "page": "write it as a page that prints from any browser",
+    "plates": "name each guest whose plate is different, and what is on it; diets and allergies are not named",
     "paper": "what the page is printed on (default: a4)",
     "course": "the cover and the pieces of one course only",
     "take-lessons": "write these lessons into the plan file, all or by number (1,3); comments and layout stay",

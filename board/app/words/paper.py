@@ -1,5 +1,7 @@
 """What is written to files, and ways out of a clash."""
 
+from collections.abc import Sequence
+
 
 def not_a_calendar(path: str) -> str:
     return f"{path}: there is another kind of file here already; it was left as it is. Name another file"
@@ -21,6 +23,11 @@ def page_written(path: str) -> str:
 
 def not_overwritten(path: str) -> str:
     return f"{path}: there is such a file, and it is no page made here; nothing was written. Give another name."
+
+
+def card_to_ask(asked: Sequence[tuple[str, str]]) -> str:
+    """Guests with the dishes that are not settled for them."""
+    return f"Not settled yet: {'; '.join(f'{guest}, {dish}' for guest, dish in asked)}. See platecall guests."
 
 
 def ticks_broken(name: str) -> str:

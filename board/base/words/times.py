@@ -1,7 +1,7 @@
 """Times, days, lengths of time, and temperatures."""
 
 import math
-from datetime import datetime
+from datetime import date, datetime
 
 from board.base.dial import in_both_scales
 
@@ -38,7 +38,7 @@ def short_day(at: datetime) -> str:
     return f"{at.strftime('%a')} {at.day} {at.strftime('%b')}"
 
 
-def full_day(at: datetime) -> str:
+def full_day(at: date) -> str:
     return f"{at.strftime('%A')} {at.day} {at.strftime('%B')}"
 
 

@@ -1,8 +1,18 @@
 """Who may eat what, who sits where, one cover, what to get out."""
 
+from collections.abc import Sequence
+
 from board.base.words.signs import SIGN
 
 GUESTS_GUEST = "guest"
+
+
+def card_plate(guests: Sequence[str], own: Sequence[str], never: Sequence[str]) -> str:
+    """`Tomas, Maud: Lentils; without Beef`."""
+    told = [*own, *([f"without {', '.join(never)}"] if never else [])]
+    return f"{', '.join(guests)}: {'; '.join(told)}"
+
+
 GUESTS_SAFE, GUESTS_ASK, GUESTS_NOT_SAFE = SIGN["safe"], SIGN["ask"], SIGN["not-safe"]
 GUESTS_NOT_SERVED = SIGN["nothing"]
 GUESTS_LEGEND = (
