@@ -20,6 +20,7 @@ if TYPE_CHECKING:
 def live(arguments: argparse.Namespace) -> int:
     """`live PLAN`: the board during the evening."""
     from datetime import timedelta
+    from zoneinfo import ZoneInfo
 
     _without_collecting()
     from board.app.sessions import planned_or_begun, run_board
@@ -34,7 +35,7 @@ def live(arguments: argparse.Namespace) -> int:
     path = None if arguments.no_log else arguments.log or live_log(sheet)
     clock = WallClock()
     if not (path and path.exists()) and clock.now() > max(slot.end for slot in sheet.slots) + timedelta(hours=12):
-        raise Trouble(words.long_past(sheet.date))
+        raise Trouble(words.long_past(sheet.date, clock.now().astimezone(ZoneInfo(sheet.zone))))
     run_board(sheet, path, clock, _dress(arguments), plan=arguments.plan, usable=usable, page_at=bound)
     return ExitCode.DONE
 

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, TypeVar
 from zoneinfo import ZoneInfo
 
 from board.app import words
+from board.app.confirm_clock import ask_about_clock
 from board.app.confirm_stops import ask_about_stops
 from board.app.opened_early import opened_early
 from board.app.splash import FirstPicture
@@ -163,7 +164,9 @@ def run_board(
     with opened_log(path) as log:
         if log.contents is not None:
             _belongs(sheet, log.contents, path, rehearsal=virtual is not None)
-        if virtual is not None:
+        if virtual is None:
+            ask_about_clock(sheet, log.contents, plan, clock.now())
+        else:
             virtual.pause(True)  # the board releases it once it is shown
             if log.contents is not None:
                 virtual.jump_to(_last_moment(log.contents))
@@ -242,6 +245,7 @@ def _run_without_log(
         virtual.pause(True)
         evening = _begin(sheet, Memory(), virtual)
     else:
+        ask_about_clock(sheet, None, plan, clock.now())
         evening = unlogged_evening(sheet, clock, rehearsal=False)
         if in_spite:
             evening.accept_stops()

@@ -202,10 +202,6 @@ def bad_clock(text: str) -> str:
     return f"{text!r} is not a clock time; write for example 17:30"
 
 
-def long_past(date: str) -> str:
-    return f"the event of {date} is over; rehearse it, or give the plan another date"
-
-
 def log_in_use(path: str, quoted: str) -> str:
     return (
         f"{path}: another board has this run log open; close that one first, or name another with --log\n"
