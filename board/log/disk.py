@@ -284,7 +284,7 @@ def set_aside(path: Path) -> Path:
     return write_next_free(path.with_name(f"{path.stem}.damaged{path.suffix}"), path.read_bytes())
 
 
-def _numbered(path: Path, number: int) -> str:
+def numbered(path: Path, number: int) -> str:
     """`log-2.jsonl`; of a copy, whose date is no suffix, `plan.yaml.bak-2026-11-28-2`."""
     if ".bak-" in path.name:
         return f"{path.name}-{number}"
@@ -295,7 +295,7 @@ def write_next_free(path: Path, data: bytes) -> Path:
     """The bytes in a new file of that name, or the next free one with a number; where it lies. Raises OSError."""
     number = 1
     while True:
-        place = path if number == 1 else path.with_name(_numbered(path, number))
+        place = path if number == 1 else path.with_name(numbered(path, number))
         try:
             place_new(place, data)
         except FileExistsError:

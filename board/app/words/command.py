@@ -102,6 +102,7 @@ OPTIONS = {
     "dish-output": "write it into this new file instead of printing it",
     "fresh-sheet": "work the timetable out anew instead of taking the kept one",
     "log": "where the run log lies (default: the user's data folder)",
+    "also": "write the run log into this folder, too: a stick, a synced folder",
     "no-log": "keep no run log; leaving the board then forgets the evening",
     "for": "show this person's steps only; the courses stay",
     "all-findings": "every finding with its line of the plan, and everything assumed",

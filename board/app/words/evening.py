@@ -14,11 +14,16 @@ def evening_elsewhere(path: str, why: str, place: str) -> str:
     return f"{path}: the run log could not be written to its end ({why})\n    The whole evening lies in {place}"
 
 
+def copy_not_whole(folder: str, why: str) -> str:
+    return f"{folder}: the second copy of the run log is not whole: {why}"
+
+
 def evening_lost(path: str, why: str, answers: int) -> str:
     return f"{path}: the run log could not be written to its end ({why}); its last {answers} answers are not in it"
 
 
 NO_LOG = "no run log: leaving the board forgets the evening"
+NOTHING_TO_COPY = "--also copies the run log, and with --no-log there is none"
 NO_LOG_LEFT = "No run log was kept, as asked."
 
 
