@@ -176,6 +176,7 @@ def _evening(command: _Commands) -> None:
     live = command("live", evening.live)
     for each in (live, rehearse):
         each.add_argument("--log", type=Path, help=words.OPTIONS["log"])
+        each.add_argument("--also", type=Path, metavar="FOLDER", help=words.OPTIONS["also"])
         each.add_argument("--no-log", action="store_true", help=words.OPTIONS["no-log"])
         each.add_argument("--theme", choices=shared.THEMES, help=words.OPTIONS["theme"])
         each.add_argument("--say", type=_command, metavar="COMMAND", help=words.OPTIONS["say"])

@@ -20,6 +20,7 @@ if TYPE_CHECKING:
 def live(arguments: argparse.Namespace) -> int:
     """`live PLAN`: the board during the evening."""
     from datetime import timedelta
+    from zoneinfo import ZoneInfo
 
     _without_collecting()
     from board.app.sessions import planned_or_begun, run_board
@@ -28,14 +29,16 @@ def live(arguments: argparse.Namespace) -> int:
     from board.files.paths import live_log
 
     _needs_terminal()
+    _can_copy(arguments)
     bound = _bound(arguments)
     with working():
         sheet, usable = planned_or_begun(arguments.plan, arguments.log)
     path = None if arguments.no_log else arguments.log or live_log(sheet)
     clock = WallClock()
     if not (path and path.exists()) and clock.now() > max(slot.end for slot in sheet.slots) + timedelta(hours=12):
-        raise Trouble(words.long_past(sheet.date))
-    run_board(sheet, path, clock, _dress(arguments), plan=arguments.plan, usable=usable, page_at=bound)
+        raise Trouble(words.long_past(sheet.date, clock.now().astimezone(ZoneInfo(sheet.zone))))
+    also, dress = arguments.also, _dress(arguments)
+    run_board(sheet, path, clock, dress, plan=arguments.plan, also=also, usable=usable, page_at=bound)
     return ExitCode.DONE
 
 
@@ -43,6 +46,13 @@ def _dress(arguments: argparse.Namespace) -> "Dress":
     from board.app.sessions import Dress
 
     return Dress(bell=not arguments.no_bell, theme=arguments.theme, say=arguments.say)
+
+
+def _can_copy(arguments: argparse.Namespace) -> None:
+    from board.base.errors import Trouble
+
+    if arguments.no_log and arguments.also is not None:
+        raise Trouble(words.NOTHING_TO_COPY)
 
 
 def _bound(arguments: argparse.Namespace) -> "socket | None":
@@ -83,6 +93,7 @@ def rehearse(arguments: argparse.Namespace) -> int:
     plain = arguments.plain or not has_terminal()
     if plain and arguments.share is not None:
         raise Trouble(words.NO_BOARD_TO_SHARE)
+    _can_copy(arguments)
     bound = _bound(arguments)
     with working():
         sheet = sheet_of(arguments.plan)
@@ -93,12 +104,13 @@ def rehearse(arguments: argparse.Namespace) -> int:
     fresh = plain or arguments.fresh or arguments.start is not None or night is not None
     path = arguments.log or rehearsal_log(sheet, fresh=fresh)
     if plain:
-        for line in play_plainly(sheet, path, start, night):
+        for line in play_plainly(sheet, path, start, night, arguments.also):
             print(fitted(line, sys.stdout))
     else:
         clock = VirtualClock(start, arguments.speed)
         path = None if arguments.no_log else path
-        run_board(sheet, path, clock, _dress(arguments), plan=arguments.plan, wish=night, page_at=bound)
+        also, dress = arguments.also, _dress(arguments)
+        run_board(sheet, path, clock, dress, plan=arguments.plan, also=also, wish=night, page_at=bound)
     return ExitCode.DONE
 
 

@@ -175,14 +175,14 @@ def _ways_out(arguments: argparse.Namespace) -> int:
 
 def _why(sheet: "RunSheet", name: str) -> None:
     from board.base.errors import Trouble
-    from board.base.plain import plain
+    from board.base.plain import one_line
     from board.sheet.why import NotFound, find, why
 
     try:
         lines = why(sheet, find(sheet, name))
     except NotFound as wrong:
-        raise Trouble(plain(wrong)) from None
-    print("\n".join(plain(line) for line in lines))
+        raise Trouble(one_line(wrong)) from None
+    print("\n".join(one_line(line) for line in lines))
 
 
 def odds(arguments: argparse.Namespace) -> int:

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, TypeVar
 from zoneinfo import ZoneInfo
 
 from board.app import words
+from board.app.confirm_clock import ask_about_clock
 from board.app.confirm_stops import ask_about_stops
 from board.app.opened_early import opened_early
 from board.app.splash import FirstPicture
@@ -83,11 +84,12 @@ def planned_or_begun(plan: Path, path: Path | None) -> tuple[RunSheet, bool]:
 
 
 @contextmanager
-def opened_log(path: Path) -> Iterator[RunLog]:
-    """The log, locked for one board. Raises Trouble if it cannot be locked, read or written."""
+def opened_log(path: Path, also: Path | None = None) -> Iterator[RunLog]:
+    """The log, locked for one board. `also`: a folder for a second copy. Raises Trouble if it cannot be locked, read or
+    written."""
     shown = one_line(path)
     try:
-        log = RunLog(path, cache().all)
+        log = RunLog(path, cache().all, also)
     except LogInUse:
         raise Trouble(words.log_in_use(shown, _quoted(path))) from None
     except NoLog as wrong:
@@ -104,6 +106,8 @@ def opened_log(path: Path) -> Iterator[RunLog]:
     finally:
         lost = _carried_off(log, shown)
         log.close()
+    if log.copy_trouble:
+        tell(words.copy_not_whole(one_line(also), one_line(log.copy_trouble)))
     if lost and isinstance(ended, SystemExit):
         tell(lost)
     elif lost:
@@ -142,12 +146,13 @@ def run_board(
     dress: Dress,
     *,
     plan: Path,
+    also: Path | None = None,
     usable: bool = True,
     wish: NightWish | None = None,
     page_at: "socket | None" = None,
 ) -> None:
     """Runs the board until the host leaves it, live or as a rehearsal, depending on the clock. `path`: its log; None
-    for no log.
+    for no log. `also`: a folder for a second copy of it.
 
     Live, the host must first accept the plan's stops. Raises Trouble.
 
@@ -160,10 +165,12 @@ def run_board(
     if path is None:
         _run_without_log(sheet, clock, virtual, dress, plan=plan, in_spite=in_spite, wish=wish, page_at=page_at)
         return
-    with opened_log(path) as log:
+    with opened_log(path, also) as log:
         if log.contents is not None:
             _belongs(sheet, log.contents, path, rehearsal=virtual is not None)
-        if virtual is not None:
+        if virtual is None:
+            ask_about_clock(sheet, log.contents, plan, clock.now())
+        else:
             virtual.pause(True)  # the board releases it once it is shown
             if log.contents is not None:
                 virtual.jump_to(_last_moment(log.contents))
@@ -242,6 +249,7 @@ def _run_without_log(
         virtual.pause(True)
         evening = _begin(sheet, Memory(), virtual)
     else:
+        ask_about_clock(sheet, None, plan, clock.now())
         evening = unlogged_evening(sheet, clock, rehearsal=False)
         if in_spite:
             evening.accept_stops()
@@ -433,11 +441,13 @@ def _greeting(log: RunLog) -> str:
     return " ".join(said)
 
 
-def play_plainly(sheet: RunSheet, path: Path, start: datetime, wish: NightWish | None = None) -> Iterator[str]:
+def play_plainly(
+    sheet: RunSheet, path: Path, start: datetime, wish: NightWish | None = None, also: Path | None = None
+) -> Iterator[str]:
     """Plays a rehearsal as lines of text, with every call answered on time, or with a night's mishaps. Logged like any
     other. Raises Trouble, also for a log that is not empty."""
     clock = StoppedClock(start)
-    with opened_log(path) as log:
+    with opened_log(path, also) as log:
         if log.contents is not None:
             raise Trouble(words.log_not_empty(one_line(path)))
         evening = open_evening(sheet, clock, log, rehearsal=True)

@@ -14,7 +14,7 @@ from pathlib import Path
 
 import msgspec
 
-from board.log.disk import replace_whole
+from board.log.disk import private_folder, replace_whole
 from board.sheet.run_sheet import Moment, RunSheet, restore, store
 
 _ROOMS = ("base", "facts", "plan", "sheet", "schedule", "checks", "shopping")
@@ -121,7 +121,7 @@ def _keep(path: Path, data: bytes) -> None:
     """Writes a file whole and synced, with a checksum, and deletes the oldest beside it beyond `NEWEST_KEPT`. Raises
     nothing if the disk fails."""
     try:
-        path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
+        private_folder(path.parent)
         replace_whole(path, data + b"\n" + hashlib.sha256(data).hexdigest().encode() + b"\n")
         for old in sorted(path.parent.glob("*.json"), key=lambda f: f.stat().st_mtime)[:-NEWEST_KEPT]:
             old.unlink(missing_ok=True)

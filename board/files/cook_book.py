@@ -62,18 +62,12 @@ def _held(path: Path) -> AbstractContextManager[None]:
 
 
 def _write(path: Path, data: bytes) -> None:
-    """Writes the file as a whole: follows a link, keeps the mode. Raises BookTrouble."""
+    """Writes the file as a whole, for the host alone. Raises BookTrouble."""
     from board.log.disk import replace_whole
 
     try:
-        target = path.resolve()
-
-        def ready(part: Path) -> None:
-            if target.exists():
-                part.chmod(target.stat().st_mode & 0o777)
-
-        replace_whole(target, data, ready)
-    except (OSError, RuntimeError) as wrong:
+        replace_whole(path, data)
+    except OSError as wrong:
         raise _not_written(path, wrong) from None
 
 

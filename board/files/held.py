@@ -13,9 +13,11 @@ def held(lock_file: Path, in_use: Exception, failed: Callable[[OSError], Excepti
     disk's refusal."""
     from filelock import FileLock, Timeout
 
+    from board.log.disk import private_folder
+
     lock = FileLock(lock_file, mode=0o600)
     try:
-        lock_file.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
+        private_folder(lock_file.parent)
         lock.acquire(timeout=LOCK_SECONDS)
     except Timeout:
         raise in_use from None

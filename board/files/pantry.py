@@ -13,7 +13,7 @@ from board.plan.edit.yaml_text import Layout, entry
 from board.plan.load import PlanFile
 from board.plan.model.shopping import InTheHouse, InTheHouseLine
 from board.plan.places import Places, read_yaml
-from board.plan.snag import Snag, Weight
+from board.plan.snag import Place, Snag, Weight
 
 _LINES = TypeAdapter(list[InTheHouseLine])
 LARGEST_TICKS_BYTES = 1_000_000
@@ -28,7 +28,10 @@ def in_the_house(plan_file: PlanFile, plan_path: Path) -> list[InTheHouse]:
 
 
 def read_pantry(path: Path) -> list[InTheHouse]:
-    """A YAML list of what is in the house, bare or under `pantry:`. Raises Trouble, as above."""
+    """A YAML list of what is in the house, bare or under `pantry:`. Raises Trouble, as above.
+
+    A plan from elsewhere may name any file of the host's: what is no such list is not quoted.
+    """
     data, places, snags = read_yaml(read_text(path), one_line(path))
     within: tuple[str | int, ...] = ()
     if isinstance(data, dict) and set(data) == {"pantry"}:
@@ -44,9 +47,24 @@ def read_pantry(path: Path) -> list[InTheHouse]:
             for number, line in enumerate(lines)
             if line.file is not None
         ]
+    if snags and not _is_ours(data):
+        snags = [_unquoted(snags[0])]
     if snags:
         raise Trouble("\n".join([*(s.render() for s in snags), words.snag_count(len(snags))]), code=2)
     return lines
+
+
+def _is_ours(data: object) -> bool:
+    """Whether it is a list of what may be foods."""
+    return isinstance(data, list) and all(
+        isinstance(each, str) or (isinstance(each, dict) and set(each) <= set(InTheHouse.model_fields)) for each in data
+    )
+
+
+def _unquoted(snag: Snag) -> Snag:
+    """That it is no such list, and where that shows first."""
+    place = snag.place and Place(snag.place.file, snag.place.line, snag.place.column)
+    return Snag("plan 7", Weight.STOP, words.NOT_A_PANTRY, words.PANTRY_MEND, place)
 
 
 def _snag(error: object, within: tuple[str | int, ...], places: Places) -> Snag:

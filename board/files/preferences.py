@@ -4,12 +4,12 @@ A file that is missing, broken or from another version means the defaults, and n
 """
 
 import json
-import os
 from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
 from board.base import words as shared
+from board.log.disk import private_folder, replace_whole
 
 NO_COLOUR = "NO_COLOR"  # source: https://no-color.org
 LARGEST_BYTES = 100_000
@@ -37,13 +37,8 @@ def read_settings(path: Path) -> Settings:
 
 def remember_theme(path: Path, theme: str) -> None:
     """Keeps the theme, and everything else in the file. Raises OSError; the old file is then intact."""
-    path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
-    part = path.with_name(f".{path.name}.{os.getpid()}")
-    try:
-        part.write_text(json.dumps({**_read(path), "theme": theme}, indent=2) + "\n", encoding="utf-8")
-        part.replace(path)
-    finally:
-        part.unlink(missing_ok=True)
+    private_folder(path.parent)
+    replace_whole(path, (json.dumps({**_read(path), "theme": theme}, indent=2) + "\n").encode())
 
 
 def first_theme(asked: str | None, remembered: str | None, environ: Mapping[str, str], *, few_colours: bool) -> str:

@@ -14,8 +14,6 @@ from board.files.plans import read_text
 from board.importing.shelf.kept import KeptDish, read_kept
 from board.plan.resolve.known_again import name_key
 
-FILE_MODE, FOLDER_MODE = 0o600, 0o700
-
 
 @dataclass(frozen=True)
 class Shelf:
@@ -63,7 +61,7 @@ def put_on_shelf(folder: Path, kept: KeptDish) -> tuple[Path, Path | None]:
         try:
             same = bool(before) and before[0][1].text == kept.text
             aside = _aside(folder, path) if before and not same else None
-            replace_whole(path, kept.text.encode(), lambda part: part.chmod(FILE_MODE))
+            replace_whole(path, kept.text.encode())
         except (OSError, ValueError) as wrong:
             raise _failed(path, wrong) from None
         return path, aside
@@ -82,13 +80,11 @@ def take_off_shelf(folder: Path, path: Path) -> Path:
 
 def _aside(folder: Path, path: Path) -> Path:
     """A copy of the file in the folder of dropped ones. Raises OSError."""
-    from board.log.disk import write_next_free
+    from board.log.disk import private_folder, write_next_free
 
     dropped = folder / "dropped"
-    dropped.mkdir(mode=FOLDER_MODE, exist_ok=True)
-    copy = write_next_free(dropped / path.name, path.read_bytes())
-    copy.chmod(FILE_MODE)
-    return copy
+    private_folder(dropped)
+    return write_next_free(dropped / path.name, path.read_bytes())
 
 
 def _free(folder: Path, stem: str) -> Path:

@@ -6,6 +6,7 @@ never holds half a line that is built upon, nor one twice, for each is written a
 
 import errno
 import os
+import re
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager, suppress
 from pathlib import Path
@@ -22,6 +23,7 @@ except ImportError:  # no Unix: the lock file beside it has to do
 
 PRIVATE = 0o600  # logs, their copies, what is kept of plans: for the host alone
 PART, LEFT_SECONDS = ".part", 600.0
+_A_PART = re.compile(rf"\..+-[0-9a-f]{{12}}{re.escape(PART)}", re.DOTALL)
 
 
 class LogInUse(Exception):
@@ -71,13 +73,14 @@ class LineFile:
             raise
 
     def _lock_name(self) -> None:
-        self.path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
+        private_folder(self.path.parent)
         lock = FileLock(self._lock_path)
         try:
             lock.acquire(timeout=0)
         except Timeout:
             raise LogInUse(str(self.path)) from None
         self._lock = lock
+        _sweep(self._lock_path)
 
     def _hold(self) -> None:
         """Locks the file that lies there, if there is one. Where a system cannot, its name alone is locked."""
@@ -213,6 +216,13 @@ def _stat(path: Path) -> os.stat_result | None:
         return None
 
 
+def private_folder(folder: Path) -> None:
+    """The folder, made where it is missing, as are those above it: for the host alone. Raises OSError."""
+    if not folder.is_dir():
+        private_folder(folder.parent)
+        folder.mkdir(exist_ok=True, mode=0o700)
+
+
 def sync_folder(folder: Path) -> None:
     """The new name reaches the disk; some systems cannot sync a folder, and the file is sound without it."""
     with suppress(OSError):
@@ -224,8 +234,9 @@ def sync_folder(folder: Path) -> None:
 
 
 def replace_whole(target: Path, data: bytes, ready: Callable[[Path], None] | None = None) -> None:
-    """The file then holds `data`, whole and synced, or is as it was. `ready` sees the new file before it takes the
-    name, and may raise. Raises OSError and ValueError."""
+    """The file then holds `data`, whole and synced, or is as it was. Follows a link. `ready` sees the new file before
+    it takes the name, and may raise. Raises OSError and ValueError."""
+    target = Path(os.path.realpath(target))
     with _part(target, data, PRIVATE) as part:
         if ready is not None:
             ready(part)
@@ -250,33 +261,31 @@ def place_new(target: Path, data: bytes, mode: int = PRIVATE) -> None:
 
 @contextmanager
 def _part(target: Path, data: bytes, mode: int) -> Iterator[Path]:
-    """The bytes, synced, in a file beside the target, which is gone at the end. What an earlier one left that was
-    killed goes with it."""
+    """The bytes, synced, in a file beside the target, which is gone at the end. What a kill left in the folder goes
+    with it."""
     import secrets  # only here: opening the board must not wait for it
 
-    beginning = f".{target.name[:40]}-"
-    part = target.parent / f"{beginning}{secrets.token_hex(6)}{PART}"
+    part = target.parent / f".{target.name[:40]}-{secrets.token_hex(6)}{PART}"
     handle = os.open(part, os.O_WRONLY | os.O_CREAT | os.O_EXCL | getattr(os, "O_BINARY", 0), mode)
     try:
         with os.fdopen(handle, "wb") as file:
             file.write(data)
             file.flush()
             os.fsync(file.fileno())
-        _sweep(part, beginning)
+        _sweep(part)
         yield part
     finally:
         with suppress(OSError):
             part.unlink()
 
 
-def _sweep(made: Path, beginning: str) -> None:
-    """Deletes parts of the same file that nobody can be writing any more, so much older are they than the one made."""
+def _sweep(made: Path) -> None:
+    """Deletes parts that nobody can be writing any more, so much older are they than the file just made beside them."""
     with suppress(OSError):
         now = made.stat().st_mtime
-        for each in made.parent.iterdir():
-            is_part = each.name.startswith(beginning) and each.name.endswith(PART)
-            if is_part and now - each.stat().st_mtime > LEFT_SECONDS:
-                each.unlink()
+        for each in os.scandir(made.parent):
+            if _A_PART.fullmatch(each.name) and now - each.stat(follow_symlinks=False).st_mtime > LEFT_SECONDS:
+                os.unlink(each.path)
 
 
 def set_aside(path: Path) -> Path:
@@ -284,7 +293,7 @@ def set_aside(path: Path) -> Path:
     return write_next_free(path.with_name(f"{path.stem}.damaged{path.suffix}"), path.read_bytes())
 
 
-def _numbered(path: Path, number: int) -> str:
+def numbered(path: Path, number: int) -> str:
     """`log-2.jsonl`; of a copy, whose date is no suffix, `plan.yaml.bak-2026-11-28-2`."""
     if ".bak-" in path.name:
         return f"{path.name}-{number}"
@@ -295,7 +304,7 @@ def write_next_free(path: Path, data: bytes) -> Path:
     """The bytes in a new file of that name, or the next free one with a number; where it lies. Raises OSError."""
     number = 1
     while True:
-        place = path if number == 1 else path.with_name(_numbered(path, number))
+        place = path if number == 1 else path.with_name(numbered(path, number))
         try:
             place_new(place, data)
         except FileExistsError:

@@ -12,6 +12,11 @@ def foreign_lines(path: str) -> str:
     return f"something else writes into {path}"
 
 
+COPY_FOLDER_GONE = "the folder is not there"
+COPY_OWN_FOLDER = "that is the run log's own folder"
+COPY_SLOW = "it takes its time"
+
+
 # --- a log that is not whole -----------------------------------------------------------------------------------
 
 

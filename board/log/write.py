@@ -16,6 +16,7 @@ from board.log.disk import LineFile, LogInUse, write_next_free
 from board.log.opening import Sheets
 from board.log.read import HEAD, LogContents, NoLog, NotBegun, read_log
 from board.log.record import opening_lines, to_line
+from board.log.second_copy import SecondCopy
 
 __all__ = ["Keeper", "LogInUse", "Memory", "RunLog", "Unkept"]
 
@@ -45,15 +46,21 @@ class Keeper(Protocol):
         """What is not kept yet; None when all is."""
         ...
 
+    @property
+    def copy_trouble(self) -> str:
+        """Why the second copy lacks lines; empty where it does not, or none was asked for."""
+        ...
+
     def close(self) -> None: ...
 
 
 class RunLog:
     """A log file held open for one board."""
 
-    def __init__(self, path: Path, sheets: Sheets = lambda: ()) -> None:
+    def __init__(self, path: Path, sheets: Sheets = lambda: (), also: Path | None = None) -> None:
         """Locks the file, reads what is in it and cuts a torn tail off; of a damaged one `aside` is a copy. `sheets`:
-        those kept elsewhere, for a log that has lost its own.
+        those kept elsewhere, for a log that has lost its own. `also`: a folder for a second copy, which nothing waits
+        for.
 
         Raises LogInUse, NoLog (a newer version's log among them), OSError. A log that can be read, and not written or
         locked, is opened all the same: the evening in it goes on in memory.
@@ -70,6 +77,7 @@ class RunLog:
         except BaseException:
             self._file.close()
             raise
+        self._copy = None if also is None else SecondCopy(also, path, self._file.lines)
 
     def _open(self, sheets: Sheets) -> None:
         trouble: OSError | None = None
@@ -126,11 +134,17 @@ class RunLog:
         """Writes the first line of a new log. Raises OSError: an evening that has not begun needs no rescue."""
         self._add([opened])
         self._file.sync()
+        self._copied()
 
     def append(self, events: Sequence[Event]) -> None:
         """One write and one sync for all of them, and for those that failed before."""
         self._add(events)
         self.mind()
+        self._copied()
+
+    def _copied(self) -> None:
+        if self._copy is not None:
+            self._copy.grew()
 
     def _add(self, events: Sequence[Event]) -> None:
         self._file.lines += [
@@ -145,6 +159,10 @@ class RunLog:
             self._tell(wrong)
         else:
             self.unkept = None
+
+    @property
+    def copy_trouble(self) -> str:
+        return "" if self._copy is None else self._copy.trouble
 
     def _tell(self, wrong: OSError) -> None:
         missing = self._is_answer[self._file.kept :]
@@ -161,13 +179,17 @@ class RunLog:
         return None
 
     def close(self) -> None:
+        """The second copy is waited for a little; `copy_trouble` then tells what it lacks."""
         self._file.close()
+        if self._copy is not None:
+            self._copy.close()
 
 
 class Memory:
     """Keeps nothing on disk; for runs that were asked to leave no log, and for tests."""
 
     unkept: Unkept | None = None
+    copy_trouble = ""
 
     def __init__(self) -> None:
         self.events: list[Event] = []

@@ -60,7 +60,10 @@ def print_check(
 
     parts = [part for part in _parts(plan, whole, moved) if part.blocks or part.turn == 0]
     shown = [part.blocks for part in parts] if whole else _on_one_screen(parts, laid_out)
-    say(words.check_title(plan.file.plan.event, plan.file.plan.guest_count, len(plan.file.filled.tasks)), "bold")
+    say(
+        words.check_title(one_line(plan.file.plan.event), plan.file.plan.guest_count, len(plan.file.filled.tasks)),
+        "bold",
+    )
     say(words.counted({each.name.lower(): sum(s.weight is each for s in plan.snags) for each in reversed(Weight)}))
     for part, blocks in zip(parts, shown, strict=True):
         if blocks or part.turn == 0:
@@ -102,7 +105,7 @@ def _parts(plan: Assessed, whole: bool, moved: Sequence[tuple[Slot, Slot]]) -> I
     yield _verdict(plan, moved)
     # What the plan calls guessed stands among the findings already.
     open_ = (each for each in plan.file.filled.assumed if each.kind != "guessed")
-    assumed = tuple(f"  {said.assumed(each)}" for each in open_)
+    assumed = tuple(f"  {one_line(said.assumed(each))}" for each in open_)
     yield _Part(words.CHECK_ASSUMED, assumed, 5, words.CHECK_PARTS["assumed"])
     yield _Part(words.ON_YOUR_WORD, tuple(_on_word(plan.trusted)), 4, words.CHECK_PARTS["trusted"])
     cautions = (
@@ -124,9 +127,9 @@ def _verdict(plan: Assessed, moved: Sequence[tuple[Slot, Slot]]) -> _Part:
     sheet = plan.sheet
     if sheet is None:
         return _Part(words.CHECK_STOPPED, (shared.MORE_MAY_SHOW,), 0)
-    lines = [f"  {line}" for line in said.all_given_up(sheet)]
+    lines = [f"  {one_line(line)}" for line in said.all_given_up(sheet)]
     lines.append(f"  {words.away_from_guests(as_planned(sheet))}")
-    lines += [f"  {line}" for line in without_rest(sheet)]
+    lines += [f"  {one_line(line)}" for line in without_rest(sheet)]
     if not sheet.proved:
         lines.append(f"  {words.sheet_state(sheet.proved, sheet.still_open)}")
     lines += [f"  {line}" for line in moved_lines(sheet, moved)]

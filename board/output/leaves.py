@@ -241,7 +241,15 @@ def _sources(sheet: RunSheet, slots: Iterable[Slot]) -> Iterable[str]:
     return (one_line(words.recipe_from(dish, source), 300) for dish, source in sheet.sources.items() if dish in own)
 
 
+def clocks_go_back(sheet: RunSheet) -> list[str]:
+    """What its times that come twice mean; nothing where it has none."""
+    zone = ZoneInfo(sheet.zone)
+    moments = (at.astimezone(zone) for slot in sheet.slots for at in (slot.start, slot.end))
+    return [words.CLOCKS_GO_BACK] if any(shared.clock(at) != shared.bare_clock(at) for at in moments) else []
+
+
 def _notes(sheet: RunSheet) -> Iterable[str]:
+    yield from clocks_go_back(sheet)
     yield from (shared.stop_line(one_line(said.stop(stop))) for stop in sheet.stops)
     yield from map(one_line, said.all_given_up(sheet))
     yield from (shared.noted(one_line(note)) for note in sheet.noted)

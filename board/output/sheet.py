@@ -15,7 +15,7 @@ from board.checks.sheet.clocks import dish_clocks
 from board.output import words
 from board.output.cold import cold_lines
 from board.output.day_blocks import BlockLines, day_lines, what_with_moments
-from board.output.leaves import Leaf, course_line, left_by, method, where_of
+from board.output.leaves import Leaf, clocks_go_back, course_line, left_by, method, where_of
 from board.output.moved import moved_lines
 from board.output.rests import without_rest
 from board.output.tables import cell, paragraph, table
@@ -34,7 +34,7 @@ def print_sheet(sheet: RunSheet, by: str, out: Console, moved: Sequence[tuple[Sl
     out.print(cell(sheet.plan, "bold"))
     _stops(sheet, out)
     _courses(sheet, zone, out)
-    for line in moved_lines(sheet, moved):
+    for line in (*clocks_go_back(sheet), *moved_lines(sheet, moved)):
         out.print(paragraph(line, indent=2))
     if by == "day":
         _blocks(sheet, out)

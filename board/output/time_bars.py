@@ -66,7 +66,7 @@ class Axis:
             if share >= 0 and minutes % min(every, 60) == 0:
                 written = minutes % every == 0 and share - last >= LABEL_ROOM
                 last = share if written else last
-                yield Mark(share, shared.clock(local) if written else "")
+                yield Mark(share, shared.bare_clock(local) if written else "")
             at += QUARTER
 
     @cached_property

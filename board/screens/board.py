@@ -76,7 +76,8 @@ class BoardScreen(LiveBoard):
     def mode(self) -> str:
         """Whether it is a rehearsal and how fast; whether the bell is off."""
         silent = [] if self.sounds.on else [self.sounds.words()]
-        return " · ".join([*self.rehearsal.words(), *silent])
+        alone = [words.NO_SECOND_COPY] if self.present is not None and self.present.copy_trouble else []
+        return " · ".join([*self.rehearsal.words(), *silent, *alone])
 
     def opened(self) -> None:
         """Starts whatever else begins with the board."""
@@ -141,13 +142,15 @@ class BoardScreen(LiveBoard):
     def tick(self) -> None:
         """Asks the evening what is due and shows it. A fault here must never end the board."""
         try:
-            self.present = self.evening.tick()
+            before, self.present = self.present, self.evening.tick()
             self.banner = self.not_kept(self.present)
             self.sounds.hear(self.present)
             if self.advisor is not None:
                 self.advisor.look(self.present.state, self.present.forecast)
             if told := list(said_at(self.present, self.viewer.standings)):
                 self.say(shared.said_together([text for text, _ in told]), grave=any(grave for _, grave in told))
+            elif self.present.copy_trouble != (before.copy_trouble if before is not None else ""):
+                self.say(words.second_copy(one_line(self.present.copy_trouble, 60)))
         except Exception as wrong:
             self.banner = words.board_fault(one_line(wrong, 80))
         self.redraw()

@@ -11,6 +11,14 @@ def not_on_disk(answers: int, why: str) -> str:
     return f"NOT ON DISK YET: {count} ({why}). Go on; it tries again"
 
 
+def second_copy(why: str) -> str:
+    """Of its trouble, or that it is over."""
+    return f"Second copy: {why}. It is caught up as soon as it can be" if why else COPY_WHOLE
+
+
+COPY_WHOLE = "Second copy: whole again"
+NO_SECOND_COPY = "copy behind"
+
 PLAN_EDITED = "The plan was edited since this evening began"
 
 PLAN_GO_ON = "enter  go on with the timetable this evening began with"

@@ -76,7 +76,17 @@ class Evening:
         clocks = self.clocks(forecast)
         said = self._clock_warned(clocks, now)
         ahead = tuple(due), tuple(coming), raised
-        return Present(now, self.state, forecast, *ahead, warned, clocks, said, unkept=self.keeper.unkept)
+        return Present(
+            now,
+            self.state,
+            forecast,
+            *ahead,
+            warned,
+            clocks,
+            said,
+            unkept=self.keeper.unkept,
+            copy_trouble=self.keeper.copy_trouble,
+        )
 
     def _called(self, now: datetime) -> tuple[Forecast, list[Call], list[Call], set[CallKey]]:
         """Raises what has come due, and ends what ends by itself: the forecast after that, calls due and to come, and

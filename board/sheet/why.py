@@ -54,8 +54,8 @@ def why(sheet: RunSheet, slot: Slot) -> list[str]:
         at = (slot.end if anchor == "end" else slot.start) + timedelta(minutes=minutes)
         return shared.day_and_clock(at.astimezone(zone))
 
-    start, end = (shared.day_and_clock(at.astimezone(zone)) for at in (slot.start, slot.end))
-    lines = [words.why_stands(slot.name, start, end[-5:])]
+    start, end = shared.day_and_clock(slot.start.astimezone(zone)), shared.clock(slot.end.astimezone(zone))
+    lines = [words.why_stands(slot.name, start, end)]
     waits = [w for w in slot.waits if w.reason != READY]
     for wait in sorted(waits, key=lambda w: not _is_tight(slots, w, slot)):
         until = clock(slots[wait.after], wait.minutes, wait.anchor)

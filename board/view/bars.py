@@ -92,8 +92,9 @@ class Chart:
         midnight = local.replace(hour=0, minute=0, second=0, microsecond=0)
         mark = self.start + (-(local - midnight) % every)
         cells = [" "] * (self.name_width + self.columns)
-        while (column := self._column(mark)) + len(clock := shared.clock(mark.astimezone(self.zone))) <= self.columns:
-            cells[self.name_width + column : self.name_width + column + len(clock)] = clock
+        while (column := self._column(mark)) + len("18:45") <= self.columns:
+            left = self.name_width + column
+            cells[left : left + len("18:45")] = shared.bare_clock(mark.astimezone(self.zone))
             mark += every
         return "".join(cells).rstrip()
 

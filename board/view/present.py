@@ -26,3 +26,4 @@ class Present:
     clock_warned: tuple[ClockWarned, ...] = ()  # warnings about them at this tick
     told: tuple[str, ...] = ()  # anything else the host hears at this tick
     unkept: Unkept | None = None  # what is not on disk yet; None if nothing
+    copy_trouble: str = ""  # why the second copy lacks lines

@@ -215,10 +215,10 @@ def _times(scale: Scale, zone: tzinfo) -> Row:
     )
     while (column := scale.column(mark)) + 5 <= scale.width:
         if column > scale.now_column + 6:
-            for offset, char in enumerate(shared.clock(mark.astimezone(zone))):
+            for offset, char in enumerate(shared.bare_clock(mark.astimezone(zone))):
                 cells[column + offset] = (char, "faint")
         mark += timedelta(minutes=every)
-    for offset, char in enumerate(f"{NOW}{shared.clock(local)}"):
+    for offset, char in enumerate(f"{NOW}{shared.bare_clock(local)}"):
         if scale.now_column + offset < scale.width:
             cells[scale.now_column + offset] = (char, "now")
     return ((" " * LABEL_WIDTH, "name"), *_joined(cells))

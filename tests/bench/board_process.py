@@ -32,15 +32,15 @@ def environment(home: Path) -> dict[str, str]:
     return env
 
 
-class Board:
-    """A rehearsal on a log. `drawn` is all it has sent to its terminal."""
+class Screen:
+    """A command that takes the whole terminal. `drawn` is all it has sent to it."""
 
-    def __init__(self, log: Path, env: dict[str, str], *options: str) -> None:
+    def __init__(self, env: dict[str, str], *words: str) -> None:
         self.began = time.perf_counter()
         self.drawn = ""
         self.process = pexpect.spawn(
             sys.executable,
-            ["-m", "board", "rehearse", LANTERN, "--no-bell", "--log", str(log), *options],
+            ["-m", "board", *words],
             dimensions=(24, 80), env=env, encoding="utf-8", codec_errors="replace", timeout=30,
         )  # fmt: skip
         self.process.delaybeforesend = None
@@ -77,6 +77,13 @@ class Board:
         """Resident, in MB."""
         pages = int(Path(f"/proc/{self.process.pid}/statm").read_text().split()[1])
         return pages * resource.getpagesize() / 1e6
+
+
+class Board(Screen):
+    """A rehearsal on a log."""
+
+    def __init__(self, log: Path, env: dict[str, str], *options: str) -> None:
+        super().__init__(env, "rehearse", LANTERN, "--no-bell", "--log", str(log), *options)
 
 
 def contents_of(log: Path) -> LogContents:

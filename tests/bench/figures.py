@@ -1,4 +1,5 @@
-"""The figures in DEVELOPERS.md, measured: `python tests/bench/figures.py`. Run on demand; nothing here is a test.
+"""The figures in DEVELOPERS.md, measured: `python tests/bench/figures.py [SECONDS [cpu]]`; `cpu`: of ticking alone.
+Run on demand; nothing here is a test.
 
 Each is the median of several runs in fresh processes with warm files, printed beside its goal and a floor.
 """
@@ -21,6 +22,7 @@ HERE = Path(__file__).parents[2]
 sys.path.insert(0, str(HERE))
 
 LONG_TABLE = str(HERE / "plans" / "long-table.yaml")
+FIRST = "On time"
 READY = "┃"  # the line of now in the lanes: the first picture, in bare lines, has none
 LANTERN = str(HERE / "plans" / "lantern-supper.yaml")
 
@@ -47,7 +49,11 @@ def first_paint_seconds(env: dict[str, str], command: list[str], sign: str) -> f
 
 BARE = (
     "from textual.app import App\nfrom textual.widgets import Digits\n"
-    "class Bare(App):\n    def compose(self):\n        yield Digits('00:00')\nBare().run()\n"
+    "class Bare(App):\n    def compose(self):\n        yield Digits('00:00')\n"
+    "    def on_mount(self):\n        self.n = 0\n        self.set_interval(1, self.tick)\n"
+    "    def tick(self):\n        self.n += 1\n"
+    "        self.query_one(Digits).update(f'{self.n // 60:02}:{self.n % 60:02}')\n"
+    "Bare().run()\n"
 )
 
 
@@ -156,17 +162,26 @@ def slip_key_seconds(env: dict[str, str], command: list[str]) -> float:
     return statistics.median(seconds)
 
 
-def ticking_share(env: dict[str, str], command: list[str], sign: str, seconds: float) -> tuple[float, float]:
-    """CPU share of a core over some seconds of standing there, and resident memory, MB."""
-    process = pexpect.spawn(sys.executable, command, dimensions=(36, 120), env=env, encoding="utf-8", timeout=30)
-    process.expect_exact(sign)
-    drain(process, 2)
-    before, began = cpu_of(process.pid), time.perf_counter()
-    drain(process, seconds)
-    share = (cpu_of(process.pid) - before) / (time.perf_counter() - began)
-    memory = int(Path(f"/proc/{process.pid}/statm").read_text().split()[1]) * resource.getpagesize() / 1e6
-    process.close(force=True)
-    return share, memory
+def ticking_share(env: dict[str, str], command: list[str], sign: str, seconds: float) -> tuple[float, float, float]:
+    """CPU share of a core over some seconds of standing there, of the board and of a bare screen that ticks beside it
+    under the same load, and the board's resident memory, MB."""
+    both = [
+        pexpect.spawn(sys.executable, words, dimensions=(36, 120), env=env, encoding="utf-8", timeout=30)
+        for words in (command, ["-c", BARE])
+    ]
+    for process, drawn in zip(both, (sign, "│"), strict=True):
+        process.expect_exact(drawn)
+    for process in both:
+        drain(process, 2)
+    before, began = [cpu_of(process.pid) for process in both], time.perf_counter()
+    while (passed := time.perf_counter() - began) < seconds:
+        for process in both:
+            drain(process, 0.5)
+    board, bare = ((cpu_of(each.pid) - was) / passed for each, was in zip(both, before, strict=True))
+    memory = int(Path(f"/proc/{both[0].pid}/statm").read_text().split()[1]) * resource.getpagesize() / 1e6
+    for process in both:
+        process.close(force=True)
+    return board, bare, memory
 
 
 def drain(process: "pexpect.spawn[str]", seconds: float) -> None:
@@ -196,15 +211,18 @@ def main() -> None:
         for name in ("PYTHONDONTWRITEBYTECODE", "PYTHONUNBUFFERED"):
             env.pop(name, None)
         os.environ.update(XDG_CACHE_HOME=env["XDG_CACHE_HOME"])
-        show("--help", median(lambda: help_seconds(env)), "s", 0.3)
-        solve_figures()
         rehearse = ["-m", "board", "rehearse", LANTERN, "--speed", "1", "--no-bell", "--log"]
         subprocess.run(
             [sys.executable, "-m", "board", "sheet", LANTERN], env=env, check=True, stdout=subprocess.DEVNULL
         )
+        if sys.argv[2:] == ["cpu"]:
+            show_ticking(env, [*rehearse, f"{home}/tick.jsonl"], seconds)
+            return
+        show("--help", median(lambda: help_seconds(env)), "s", 0.3)
+        solve_figures()
         numbers = iter(range(100))
         for what, sign, goal in (
-            ("first picture with a kept sheet", "IN HAND", 0.6),
+            ("first picture with a kept sheet", FIRST, 0.6),
             ("the board stands", READY, None),
         ):
             paint = median(lambda s=sign: first_paint_seconds(env, [*rehearse, f"{home}/{next(numbers)}.jsonl"], s))
@@ -223,9 +241,14 @@ def main() -> None:
             milliseconds, pieces = forecast_milliseconds(plan)
             show(f"one forecast, {pieces} pieces", milliseconds, "ms", 5)
         show("one tick, all of the screen drawn", asyncio.run(tick_milliseconds()), "ms", None)
-        share, memory = ticking_share(env, [*rehearse, f"{home}/tick.jsonl"], READY, seconds)
-        show(f"CPU while ticking at 1×, over {seconds:g} s", share * 100, "%", 2)
-        show("memory while ticking", memory, "MB", None)
+        show_ticking(env, [*rehearse, f"{home}/tick.jsonl"], seconds)
+
+
+def show_ticking(env: dict[str, str], command: list[str], seconds: float) -> None:
+    share, bare, memory = ticking_share(env, command, READY, seconds)
+    show(f"CPU while ticking at 1×, over {seconds:g} s", share * 100, "%", 2)
+    show("  against a bare screen that ticks beside it", share / max(bare, 1e-9), "×", 2)
+    show("memory while ticking", memory, "MB", None)
 
 
 if __name__ == "__main__":

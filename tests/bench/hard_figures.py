@@ -1,7 +1,9 @@
-"""What must end no evening, tried: `hard_figures.py [TIMES]`. Each part prints how often it was tried and what broke.
+"""What must end no evening, tried: `hard_figures.py [PART [COUNT]]`, all parts a little if none is named. Each prints
+how often it was tried and what broke.
 
-Random bytes typed at each screen of a real process; a key held down; a bit flipped in each line of an opening; second
-names of an open log; logs of odd values under good checksums.
+flipped: so many bits in the opening of a log. names: second names of an open log. odd: so many logs of odd values
+under good checksums. writers: each killed at every system call. held: a key held down. bytes: so many at random, typed
+at each screen of a real process.
 """
 
 import json
@@ -21,43 +23,66 @@ sys.path.insert(0, str(Path(__file__).parents[2]))
 from board.app.reading_logs import csv_of, listed, look_back
 from board.base.errors import Trouble
 from board.evening.events import CallPutOff, LookedIn, StepFinished, StepStarted, TakenBack
+from board.files.cache import SheetCache
+from board.files.pantry import write_ticks
+from board.files.plans import write_plan
+from board.files.preferences import remember_theme
+from board.files.whole import write_new, write_over
+from board.log.disk import LineFile
 from board.log.read import read_log
 from board.log.write import LogInUse, RunLog
-from tests.bench.board_process import LANTERN, Board, contents_of, environment
+from tests.bench.board_process import LANTERN, Board, Screen, contents_of, environment
+from tests.bench.killed_writers import Writer, kill_at_each
 
 READY = ("┃",)
 NOISE = [b"\x1b[", b"\x1b", b"\x1b[M", b"\x1b[<", b";", b"9", b"u", b"t", b"~", b":", b"\x1b[200~", b"\xe9", b"\xff"]
 ODD = (-1, 0, 10**12, 2**63, 1e308, "", "x" * 5000, "9999-12-31T23:59:59Z", "0001-01-01T00:00:00Z", None, [], "host")
-SCREENS = {"board": "", "note": "n", "look back": "o", "push": "p", "went wrong": "w", "keys": "?"}
+SCREENS = {"board": "", "note": "n", "look back": "o", "push": "p", "went wrong": "w", "keys": "?"}  # and their keys
+
+
+def opened(name: str, folder: Path) -> Screen:
+    """A screen of that name, drawn."""
+    env, plan = environment(folder), folder / "plan.yaml"
+    if name in SCREENS:
+        screen: Screen = Board(folder / f"noise-{name}.jsonl", env, "--from", "18:20", "--speed", "1")
+    elif name == "watch":
+        screen = Screen(env, "watch", str(folder / "noise-board.jsonl"))
+    else:
+        plan.write_bytes(Path(LANTERN).read_bytes())
+        screen = Screen(env, "provisions", str(plan), "--tick")
+    screen.seconds_until(READY if name != "tick list" else ("[ ]", "□"), 120)
+    screen.type(SCREENS.get(name, ""))
+    screen.read(0.2)
+    return screen
 
 
 def wrong_bytes(folder: Path, count: int) -> str:
-    """Bytes at random to each screen. One that a host can leave by a key is opened again; it may end by that only."""
-    noise, typed, ended, left = random.Random(3), 0, [], 0
-    for name, key in SCREENS.items():
-        log, board = folder / f"noise-{name}.jsonl", None
-        for _ in range(count):
-            if board is None or not board.process.isalive():
-                if board is not None:
-                    board.process.close()
-                    code = board.process.exitstatus
-                    left += code == 0
-                    ended += [] if code == 0 else [f"{name}: {code}"]
-                board = Board(log, environment(folder), "--from", "18:20", "--speed", "1")
-                board.seconds_until(READY)
-                board.type(key)
-                board.read(0.2)
+    """So many bytes at random to each screen. One that a host can leave by a key is opened again; it may end by that
+    only."""
+    noise, ended, left, typed = random.Random(3), [], 0, 0
+    names = [*SCREENS, "watch", "tick list"]
+    for name in names:
+        screen, sent = opened(name, folder), 0
+        while sent < count:
+            if not screen.process.isalive():
+                screen.process.close()
+                code = screen.process.exitstatus
+                left += code == 0
+                ended += [] if code == 0 else [f"{name}: {code}"]
+                screen = opened(name, folder)
             data = b"".join(noise.choice([*NOISE, os.urandom(1)]) for _ in range(40))
             with_no_leave = data.replace(b"q", b"").replace(b"\x03", b"").replace(b"\x11", b"")
-            os.write(board.process.child_fd, with_no_leave)
-            typed += len(with_no_leave)
-            board.read(0.05)
-        assert board is not None
-        board.kill()
-        contents_of(log)
-    return (
-        f"{typed} bytes to {len(SCREENS)} screens: ended by them {len(ended)} {ended[:5]}, left by keys in them {left}"
-    )
+            try:
+                os.write(screen.process.child_fd, with_no_leave)
+            except OSError:
+                continue  # it has just been left
+            sent += len(with_no_leave)
+            screen.read(0.05)
+        screen.kill()
+        typed += sent
+        if name in SCREENS:
+            contents_of(folder / f"noise-{name}.jsonl")
+    return f"{typed} bytes to {len(names)} screens: ended by them {len(ended)} {ended[:5]}, left by keys in them {left}"
 
 
 def held_keys(folder: Path) -> str:
@@ -153,18 +178,75 @@ def _put_odd(noise: random.Random, form: dict[str, object]) -> None:
         place = inner
 
 
+def killed_writers(log: Path, folder: Path) -> str:
+    """All that writes files, each killed at every moment."""
+    text, moments, broke = Path(LANTERN).read_text(encoding="utf-8"), 0, []
+    lines = log.read_bytes().splitlines(keepends=True)
+    whole, cut = b"".join(lines), b"".join(lines[:-3])
+
+    def prepare(place: Path) -> None:
+        (place / "plan.yaml").write_text(text, encoding="utf-8")
+        (place / "page.html").write_bytes(b"before")
+        (place / "settings.json").write_text("{}", encoding="utf-8")
+        (place / "supper.ticks.yaml").write_text("ticked: {}\n", encoding="utf-8")
+        (place / "evening.jsonl").write_bytes(cut)
+
+    def plan_edited(place: Path) -> None:
+        before = (place / "plan.yaml").read_text(encoding="utf-8")
+        write_plan(place / "plan.yaml", before, text + "# edited\n")
+
+    def evening_logged(place: Path) -> None:
+        path = place / "evening.jsonl"
+        file, there = LineFile(path), path.read_bytes()
+        sound = there[: there.rfind(b"\n") + 1]
+        file.found(sound.splitlines(keepends=True), there[len(sound) :], damaged=False)
+        file.lines += whole[len(sound) :].splitlines(keepends=True)
+        file.sync()
+        file.close()
+
+    def page_new(place: Path) -> None:
+        if not (place / "new.html").exists():
+            write_new(place / "new.html", b"new")
+
+    writers: dict[str, Writer] = {
+        "a plan edited": plan_edited,
+        "a page over a page": lambda place: write_over(place / "page.html", b"after", lambda _: True, str),
+        "a new page": page_new,
+        "a theme": lambda place: remember_theme(place / "settings.json", "light"),
+        "a tick": lambda place: write_ticks(place / "supper.ticks.yaml", {"flour": "1 kg"}),
+        "a kept timetable": lambda place: SheetCache(place / "sheets").put(read_log(whole, log.name).opened.sheet),
+        "an evening": evening_logged,
+    }
+    for number, (name, write) in enumerate(writers.items()):
+        tried, wrong = kill_at_each(prepare, write, folder / f"killed-{number}")
+        moments += tried
+        broke += [f"{name}, {each}" for each in wrong]
+    return f"{len(writers)} writers killed at {moments} moments: broke {len(broke)} {broke[:3]} (goal 0)"
+
+
+LITTLE = {"flipped": 400, "names": 1, "odd": 100, "writers": 1, "held": 1, "bytes": 500}
+
+
 def main() -> None:
-    times = int(sys.argv[1]) if len(sys.argv) > 1 else 1
+    part = sys.argv[1] if len(sys.argv) > 1 else ""
+    if part and part not in LITTLE:
+        sys.exit(f"one of {', '.join(LITTLE)}")
+    count = int(sys.argv[2]) if len(sys.argv) > 2 else LITTLE.get(part, 0)
     with tempfile.TemporaryDirectory() as name:
         folder = Path(name)
         log = folder / "whole.jsonl"
         words = ["-m", "board", "rehearse", LANTERN, "--plain", "--log", str(log)]
         pexpect.run(sys.executable + " " + " ".join(words), env=environment(folder), timeout=300)
-        print(flipped(log, 400 * times), flush=True)
-        print(second_names(log), flush=True)
-        print(odd_logs(log, folder, 100 * times), flush=True)
-        print(held_keys(folder), flush=True)
-        print(wrong_bytes(folder, 12 * times), flush=True)
+        parts: dict[str, Callable[[int], str]] = {
+            "flipped": lambda count: flipped(log, count),
+            "names": lambda _: second_names(log),
+            "odd": lambda count: odd_logs(log, folder, count),
+            "writers": lambda _: killed_writers(log, folder),
+            "held": lambda _: held_keys(folder),
+            "bytes": lambda count: wrong_bytes(folder, count),
+        }
+        for each in [part] if part else parts:
+            print(parts[each](count or LITTLE[each]), flush=True)
 
 
 if __name__ == "__main__":

@@ -49,8 +49,8 @@ def test_a_file_that_is_there_is_never_replaced_also_without_second_names(
 
 
 def test_what_a_kill_left_goes_at_the_next_start_and_not_what_is_being_written(tmp_path: Path) -> None:
-    target = tmp_path / "page.html"
-    left, fresh, others = (tmp_path / f".{name}{disk.PART}" for name in ("page.html-1", "page.html-2", "notes-1"))
+    target, names = tmp_path / "page.html", ("page.html-0123456789ab", "page.html-ba9876543210", "notes-1")
+    left, fresh, others = (tmp_path / f".{name}{disk.PART}" for name in names)
     for each in (left, fresh, others):
         each.write_bytes(b"half")
     os.utime(left, (1, 1))
@@ -59,6 +59,26 @@ def test_what_a_kill_left_goes_at_the_next_start_and_not_what_is_being_written(t
     replace_whole(target, b"whole")
 
     assert sorted(os.listdir(tmp_path)) == sorted([fresh.name, others.name, target.name])
+
+
+def test_opening_a_log_cleans_its_folder(tmp_path: Path, little: RunSheet) -> None:
+    left = tmp_path / f".evening-2.jsonl-0123456789ab{disk.PART}"
+    left.write_bytes(b"half")
+    os.utime(left, (1, 1))
+
+    opened(tmp_path / "evening.jsonl", little)[0].close()
+
+    assert os.listdir(tmp_path) == ["evening.jsonl"]
+
+
+def test_a_link_stays_a_link(tmp_path: Path) -> None:
+    target, link = tmp_path / "kept elsewhere.json", tmp_path / "settings.json"
+    link.symlink_to(target)
+
+    replace_whole(link, b"whole")
+
+    assert link.is_symlink()
+    assert target.read_bytes() == b"whole"
 
 
 def test_logs_and_their_copies_are_for_the_host_alone(tmp_path: Path, little: RunSheet) -> None:

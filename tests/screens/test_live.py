@@ -396,6 +396,28 @@ async def test_while_the_log_cannot_be_written_answers_count_and_a_banner_says_h
         assert "NOT ON DISK" not in kitchen.shown()
 
 
+async def test_a_second_copy_that_lacks_lines_is_said_once_and_marked_until_it_is_whole(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+        keeper = kitchen.host.evening.keeper
+        keeper.copy_trouble = "the folder is not there"  # type: ignore[misc]
+        kitchen.set("17:00")
+        await pilot.pause()
+        assert "Second copy: the folder is not there. It is caught up" in " ".join(kitchen.shown().split())
+
+        kitchen.app.live.saying.say("something else", grave=False)
+        kitchen.app.live.tick()
+        await pilot.pause()
+        assert "Second copy" not in kitchen.shown()
+        assert "copy behind" in kitchen.shown()
+
+        keeper.copy_trouble = ""  # type: ignore[misc]
+        kitchen.app.live.tick()
+        await pilot.pause()
+        assert "Second copy: whole again" in kitchen.shown()
+        assert "copy behind" not in kitchen.shown()
+
+
 async def test_what_cannot_be_drawn_never_ends_the_board(kitchen: Kitchen, monkeypatch: pytest.MonkeyPatch) -> None:
     def broken(*_: object) -> None:
         raise ZeroDivisionError("for a test")

@@ -104,10 +104,10 @@ def test_a_pantry_file_bare_or_below_its_key(tmp_path: Path, text: str) -> None:
 
 @pytest.mark.parametrize(("text", "at", "says"), [
     ("- 2 kg flour\n- 3 kg\n", "larder.yaml:2:3: plan 7", "does not say of what"),
-    ("pantry:\n  - [a]\n", "larder.yaml:2:5: plan 7", "a list stands"),
+    ("pantry:\n  - [a]\n", "larder.yaml:2:5: plan 7", "not a list of what is in the house"),
     ("flour: 2 kg\n", "larder.yaml:1:1: plan 7", "not a list of what is in the house"),
     ("- more.yaml\n", "larder.yaml:1:3: plan 7", "cannot name another"),
-    ("- 'salt\n", "larder.yaml:1:3: plan 1", "never closed"),
+    ("- 'salt\n", "larder.yaml:1:3: plan 7", "not a list of what is in the house"),
 ])  # fmt: skip
 def test_a_bad_pantry_file_is_told_with_its_place(tmp_path: Path, text: str, at: str, says: str) -> None:
     path = tmp_path / "larder.yaml"
@@ -118,6 +118,22 @@ def test_a_bad_pantry_file_is_told_with_its_place(tmp_path: Path, text: str, at:
     assert told.value.code == 2
     assert at in str(told.value)
     assert says in str(told.value)
+
+
+@pytest.mark.parametrize("text", [
+    "token: s3cret\nuser: s3cret\n", "-----BEGIN KEY-----\ns3cret==\n", "s3cret: [", "- {password: s3cret}\n",
+    "- 's3cret\n", "? s3cret\n", "*s3cret", "- [s3cret]\n- '!s3cret!'\n", "s3cret: 1\ns3cret: 2\n", "!s3cret!x y",
+])  # fmt: skip
+def test_any_other_file_that_a_plan_names_is_not_quoted(tmp_path: Path, text: str) -> None:
+    """A plan may come from somebody else, and name a file of the host's."""
+    path = tmp_path / "larder.yaml"
+    path.write_text(text)
+
+    with pytest.raises(Trouble) as told:
+        read_pantry(path)
+
+    assert "s3cret" not in str(told.value)
+    assert "larder.yaml:" in str(told.value)
 
 
 def test_a_pantry_file_that_is_not_there_is_told(tmp_path: Path) -> None:

@@ -109,6 +109,7 @@ OPTIONS = {
     "dish-output": "write it into this new file instead of printing it",
     "fresh-sheet": "work the timetable out anew instead of taking the kept one",
     "log": "where the run log lies (default: the user's data folder)",
+    "also": "write the run log into this folder, too: a stick, a synced folder",
     "no-log": "keep no run log; leaving the board then forgets the evening",
     "for": "show this person's steps only; the courses stay",
     "all-findings": "every finding with its line of the plan, and everything assumed",
@@ -207,10 +208,6 @@ def bad_command(text: str) -> str:
 
 def bad_clock(text: str) -> str:
     return f"{text!r} is not a clock time; write for example 17:30"
-
-
-def long_past(date: str) -> str:
-    return f"the event of {date} is over; rehearse it, or give the plan another date"
 
 
 def log_in_use(path: str, quoted: str) -> str:

@@ -7,11 +7,22 @@ from board.base.dial import in_both_scales
 
 
 def clock(at: datetime) -> str:
+    """`18:45`; on the night the clocks go back, `02:48 first` and an hour after it `02:48 again`."""
+    return f"{bare_clock(at)}{_which(at)}"
+
+
+def bare_clock(at: datetime) -> str:
+    """`18:45` on any night: for a plan, which means the first of two, and for a scale, where its place tells which."""
     return at.strftime("%H:%M")
 
 
 def day_and_clock(at: datetime) -> str:
-    return at.strftime("%a %H:%M")
+    return f"{at.strftime('%a %H:%M')}{_which(at)}"
+
+
+def _which(at: datetime) -> str:
+    comes_twice = at.replace(fold=0).utcoffset() != at.replace(fold=1).utcoffset()
+    return "" if not comes_twice else " again" if at.fold else " first"
 
 
 def span(minutes: int) -> str:

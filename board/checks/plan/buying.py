@@ -4,7 +4,7 @@ import re
 from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
-from board.base.words import day_and_clock
+from board.base.words import clock, day_and_clock
 from board.facts.called import EGG_PARTS, same_food
 from board.facts.drinks import SOLD_AS, USUAL
 from board.plan.load import PlanFile
@@ -68,7 +68,7 @@ def trips_have_a_place(file: PlanFile) -> list[Snag]:
         gone = [each.what for each in absences(plan, who) if each.start < trip.end and trip.start < each.end]
         if _within(hours, trip.start, trip.end) and not gone:
             continue
-        when = f"{trip.start.astimezone(zone):%H:%M} to {trip.end.astimezone(zone):%H:%M}"
+        when = f"{clock(trip.start.astimezone(zone))} to {clock(trip.end.astimezone(zone))}"
         why = f"while {who} is to {gone[0]}" if gone else f"outside {who}'s hours"
         message = f"{trip.name}, {when}, lies {why}"
         mend = f"Move the trip, or give {who} hours then; helpers do not go shopping here."

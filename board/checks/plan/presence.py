@@ -3,6 +3,7 @@
 from datetime import date, datetime
 from zoneinfo import ZoneInfo
 
+from board.base.words import clock
 from board.plan.load import PlanFile
 from board.plan.phrases.when import is_odd
 from board.plan.places import Loc
@@ -56,8 +57,8 @@ def somebody_is_there_to_serve(file: PlanFile) -> list[Snag]:
         return []  # time 4 says so
     for c, course in enumerate(file.filled.courses):
         if not _covered(spans, course.wanted):
-            clock = course.wanted.astimezone(ZoneInfo(plan.zone)).strftime("%H:%M")
-            message = f"{course.name} is wanted at {clock}, when nobody has hours"
+            at = clock(course.wanted.astimezone(ZoneInfo(plan.zone)))
+            message = f"{course.name} is wanted at {at}, when nobody has hours"
             place = file.places.of(("courses", c, "at"))
             return [
                 Snag("time 11", Weight.MIND, message, "Give somebody hours until the last course is cleared.", place)
@@ -76,11 +77,11 @@ def clock_times_are_plain(file: PlanFile) -> list[Snag]:
     times: list[tuple[Loc, str]] = [(("arrive",), plan.arrive)]
     times += [(("courses", n, "at"), c.at.clock) for n, c in enumerate(plan.courses) if c.at.clock]
     found = []
-    for loc, clock in times:
-        odd = is_odd(plan.date, clock, zone)
+    for loc, written in times:
+        odd = is_odd(plan.date, written, zone)
         if odd:
             what = "is skipped by the clock change" if odd == "skipped" else "comes twice; the first is meant"
-            message = f"{clock} on {plan.date.isoformat()} {what}"
+            message = f"{written} on {plan.date.isoformat()} {what}"
             found.append(
                 Snag("time 3", Weight.MIND, message, "Choose a time before or after the change.", file.places.of(loc))
             )

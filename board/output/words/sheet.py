@@ -109,6 +109,8 @@ def block_title(about: str, names: Sequence[str], left: int) -> str:
     return f"{about}: {told}" if about else told
 
 
+CLOCKS_GO_BACK = "The clocks go back: a time marked first comes before that, again after."
+
 SHEET_NOBODY = "nobody needed"
 SHEET_GIVEN_UP = "Given up"
 

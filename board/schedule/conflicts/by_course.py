@@ -4,6 +4,7 @@ import math
 from collections.abc import Iterator
 from datetime import timedelta
 
+from board.base import words as shared
 from board.plan.edit.edits import BuyDish, DropDish, Edit, PushCourse, SetGap
 from board.plan.model.courses import Dish
 from board.plan.resolve.assume import CourseWanted
@@ -65,7 +66,8 @@ def _moved(clashed: Clashed, number: int, course: CourseWanted, minutes: int) ->
     after = clashed.file.plan.courses[number].at.after
     if after is not None and after.minutes + minutes > 0:
         return SetGap(course.name, after.minutes + minutes)
-    return PushCourse(course.name, clashed.clock(course.wanted + timedelta(minutes=minutes)))
+    at = (course.wanted + timedelta(minutes=minutes)).astimezone(clashed.zone)
+    return PushCourse(course.name, shared.bare_clock(at))
 
 
 def _staying(clashed: Clashed, number: int, course: CourseWanted, minutes: int) -> Iterator[Edit]:

@@ -325,7 +325,7 @@ class _Search:
         if not spans:
             return proposal
         start, end = (
-            shared.clock((problem.origin + timedelta(minutes=minute)).astimezone(self.zone))
+            shared.bare_clock((problem.origin + timedelta(minutes=minute)).astimezone(self.zone))
             for minute in (min(a for a, _ in spans), max(b for _, b in spans))
         )
         worked = sum(b - a for a, b in spans)
