@@ -9,7 +9,7 @@ import sys
 from typing import TYPE_CHECKING
 
 from board.app import words
-from board.app.terminal import fitted, has_terminal, tell, working
+from board.app.terminal import file_written, fitted, has_terminal, tell, working
 from board.base.exits import ExitCode
 
 if TYPE_CHECKING:
@@ -77,13 +77,12 @@ def provisions(arguments: argparse.Namespace) -> int:
 
         run_ticking(found, arguments.plan)
     elif arguments.html is not None:
-        from board.base.plain import one_line
         from board.files.whole import write_over
         from board.output.frame import is_page
         from board.output.provisions_page import provisions_page
 
         write_over(arguments.html, provisions_page(found, arguments.paper).encode(), is_page, words.not_overwritten)
-        print(words.page_written(one_line(arguments.html)))
+        file_written(words.page_written, arguments.html)
     elif arguments.json:
         print(json.dumps(provisions_form(found), ensure_ascii=False, indent=2))
     elif arguments.markdown:
@@ -113,7 +112,7 @@ def calendar(arguments: argparse.Namespace) -> int:
         sys.stdout.buffer.write(data)  # as bytes: its lines end in CRLF on every system
     else:
         write_over(arguments.output, data, is_calendar, words.not_a_calendar)
-        tell(words.written_to(one_line(arguments.output)))
+        file_written(words.written_to, arguments.output)
     return ExitCode.DONE
 
 
@@ -140,7 +139,7 @@ def dish(arguments: argparse.Namespace) -> int:
         from board.files.whole import write_new
 
         write_new(arguments.output, dish.text.encode())
-        tell(words.dish_written(one_line(arguments.output)))
+        file_written(words.dish_written, arguments.output)
     return ExitCode.DONE
 
 
@@ -149,6 +148,7 @@ def new(arguments: argparse.Namespace) -> int:
     from board.app.new_plan import new_plan
     from board.base.clock import WallClock
     from board.base.errors import Trouble
+    from board.files.whole import STDOUT
 
     given = {option: getattr(arguments, option) for option in words.NEW_ASKS}
     if arguments.beside is not None:
@@ -167,5 +167,9 @@ def new(arguments: argparse.Namespace) -> int:
     if arguments.limit is not None:
         raise Trouble(words.LIMIT_ALONE, ExitCode.USAGE)
     ask = input if has_terminal() else None
-    print(fitted(new_plan(arguments.file, given, WallClock().now(), ask, print, arguments.menu), sys.stdout))
+    said = new_plan(arguments.file, given, WallClock().now(), ask, print, arguments.menu)
+    if arguments.file == STDOUT:
+        tell(said)
+    else:
+        print(fitted(said, sys.stdout))
     return ExitCode.DONE

@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from board.app import words
-from board.app.terminal import tell, working
+from board.app.terminal import file_written, tell, working
 from board.base import words as shared
 from board.base.exits import ExitCode
 
@@ -33,10 +33,10 @@ def review(arguments: argparse.Namespace) -> int:
         return ExitCode.FAILED
     for each in evenings:
         if each.dropped:
-            print(one_line(each.dropped), file=sys.stderr)
+            tell(one_line(each.dropped))
     if arguments.html is not None:
         write_page(arguments.html, evenings, arguments.paper)
-        print(words.page_written(one_line(arguments.html)))
+        file_written(words.page_written, arguments.html)
     elif arguments.json:
         forms = [evening_form(each) for each in evenings]
         print(json.dumps(forms[0] if len(forms) == 1 else forms, ensure_ascii=False, indent=2))
@@ -79,7 +79,7 @@ def lessons(arguments: argparse.Namespace) -> int:
     if arguments.take is not None:
         lines, copy = take(learning, chosen(learning, arguments.take or None))
         print_taken(lines, str(arguments.plan), console())
-        print(words.backup_lies_at(one_line(copy)))
+        tell(words.backup_lies_at(one_line(copy)))
         return ExitCode.DONE if arguments.no_effect else _taken_up(learning, arguments.limit)
     brings, trouble = None, None
     if learning.found.lessons and not arguments.no_effect:
@@ -126,7 +126,7 @@ def _from_book(plan: Path) -> int:
         print(one_line(each))
     if found.copy is not None:
         print_taken(found.lines, str(plan), console())
-        print(words.backup_lies_at(one_line(found.copy)))
+        tell(words.backup_lies_at(one_line(found.copy)))
     elif not found.missing:
         print(words.NOTHING_FROM_BOOK)
     for snag in found.missing:
@@ -159,7 +159,7 @@ def logs(arguments: argparse.Namespace) -> int:
 
     if arguments.anonymise is not None:
         names = [name for name in arguments.names.split(",") if name.strip()]
-        print(anonymise(arguments.anonymise, arguments.out, names, arguments.plan, notes=arguments.keep_notes))
+        tell(anonymise(arguments.anonymise, arguments.out, names, arguments.plan, notes=arguments.keep_notes))
     elif arguments.csv:
         sys.stdout.write(csv_of(arguments.logs))
     else:

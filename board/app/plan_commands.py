@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from board.app import words
-from board.app.terminal import has_terminal, tell, working
+from board.app.terminal import file_written, has_terminal, tell, working
 from board.base.exits import ExitCode
 
 if TYPE_CHECKING:
@@ -106,7 +106,7 @@ def sheet(arguments: argparse.Namespace) -> int:
     else:
         print_sheet(sheet, arguments.by, console(), moved_since(arguments.plan, sheet, "sheet"))
         if sheet.given_up:
-            print(words.ask_for_ways(arguments.plan))
+            tell(words.ask_for_ways(arguments.plan))
     return ExitCode.DONE
 
 
@@ -131,7 +131,7 @@ def _leaves(sheet: "RunSheet", arguments: argparse.Namespace) -> None:
     if arguments.html is not None:
         made = page(found, arguments.paper, wall=whom == WALL).encode()
         write_over(arguments.html, made, is_page, words.not_overwritten)
-        print(words.page_written(one_line(arguments.html)))
+        file_written(words.page_written, arguments.html)
     elif arguments.markdown:
         print(markdown(found), end="")
     else:

@@ -1,5 +1,9 @@
-"""Wraps lines at a terminal's width. A quoted line of a plan stays aligned with the caret below it. Pure."""
+"""Wraps lines at a terminal's width. A quoted line of a plan stays aligned with the caret below it.
 
+Pure but for `asked_width`, which reads COLUMNS.
+"""
+
+import os
 import re
 import unicodedata
 
@@ -26,6 +30,15 @@ def wrapped(text: str, width: int) -> str:
         else:
             made += _broken(line, width)
     return "\n".join(made)
+
+
+def asked_width() -> int | None:
+    """The columns that the environment's COLUMNS asks for, as POSIX has it; None if it is not a number above 0.
+
+    Source: POSIX.1-2017, Base Definitions 8.3.
+    """
+    asked = os.environ.get("COLUMNS", "")
+    return max(_NARROWEST, int(asked)) if asked.isascii() and asked.isdecimal() and 0 < int(asked) < 10_000 else None
 
 
 def columns(text: str) -> int:

@@ -12,7 +12,7 @@ from rich.console import Console
 
 from board.base import words as shared
 from board.base.plain import one_line, plain
-from board.base.wrap import wrapped
+from board.base.wrap import asked_width, wrapped
 from board.checks.plan.on_your_word import OnYourWord
 from board.checks.sheet.assessed import Assessed
 from board.output import words
@@ -53,7 +53,7 @@ def print_check(
     out = out or console()
 
     def laid_out(text: str) -> str:
-        return wrapped(plain(text), out.width) if out.is_terminal else plain(text)
+        return wrapped(plain(text), out.width) if out.is_terminal or asked_width() else plain(text)
 
     def say(text: str = "", style: str = "") -> None:
         out.print(laid_out(text), style=style or None, soft_wrap=True)
