@@ -252,6 +252,7 @@ def _afterwards(command: _Commands) -> None:
     logs.add_argument("--keep-notes", action="store_true", help=words.OPTIONS["keep-notes"])
     schema = command("schema", afterwards.schema, takes=None)
     schema.add_argument("--log", action="store_true", help=words.OPTIONS["schema-log"])
+    schema.add_argument("--of", choices=("check", "logs"), help=words.OPTIONS["schema-of"])
 
 
 def _speed(text: str) -> float:

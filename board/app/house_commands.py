@@ -4,12 +4,11 @@ Each takes the parsed arguments and returns an exit code. Raises Trouble.
 """
 
 import argparse
-import json
 import sys
 from typing import TYPE_CHECKING
 
 from board.app import words
-from board.app.terminal import file_written, fitted, has_terminal, tell, working
+from board.app.terminal import file_written, fitted, has_terminal, print_json, tell, working
 from board.base.exits import ExitCode
 
 if TYPE_CHECKING:
@@ -26,7 +25,7 @@ def guests(arguments: argparse.Namespace) -> int:
     plan = read_plan_file(arguments.plan)
     found = matrix(plan)
     if arguments.json:
-        print(json.dumps(guests_form(plan.plan.event, found), ensure_ascii=False, indent=2))
+        print_json(guests_form(plan.plan.event, found))
     elif arguments.markdown:
         print(guests_markdown(plan.plan.event, found))
     else:
@@ -48,7 +47,7 @@ def table(arguments: argparse.Namespace) -> int:
     except NoSuchCourse as wrong:
         raise Trouble(words.table_no_course(wrong.name, wrong.known, wrong.meant), ExitCode.USAGE) from None
     if arguments.json:
-        print(json.dumps(table_form(plan, leaf), ensure_ascii=False, indent=2))
+        print_json(table_form(plan, leaf))
     elif arguments.markdown:
         print(table_markdown(leaf), end="")
     else:
@@ -84,7 +83,7 @@ def provisions(arguments: argparse.Namespace) -> int:
         write_over(arguments.html, provisions_page(found, arguments.paper).encode(), is_page, words.not_overwritten)
         file_written(words.page_written, arguments.html)
     elif arguments.json:
-        print(json.dumps(provisions_form(found), ensure_ascii=False, indent=2))
+        print_json(provisions_form(found))
     elif arguments.markdown:
         print(provisions_markdown(found))
     else:

@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from board.app import words
-from board.app.terminal import file_written, tell, working
+from board.app.terminal import file_written, print_json, tell, working
 from board.base import words as shared
 from board.base.exits import ExitCode
 
@@ -39,7 +39,7 @@ def review(arguments: argparse.Namespace) -> int:
         file_written(words.page_written, arguments.html)
     elif arguments.json:
         forms = [evening_form(each) for each in evenings]
-        print(json.dumps(forms[0] if len(forms) == 1 else forms, ensure_ascii=False, indent=2))
+        print_json(forms[0] if len(forms) == 1 else forms)
     elif len(evenings) == 1:
         print_evening(evenings[0], console())
     else:
@@ -91,7 +91,7 @@ def lessons(arguments: argparse.Namespace) -> int:
         except Trouble as wrong:  # what was learned is shown all the same
             trouble = wrong
     if arguments.json:
-        print(json.dumps(lessons_form(learning.found, brings), ensure_ascii=False, indent=2))
+        print_json(lessons_form(learning.found, brings))
     else:
         print_lessons(learning.file.plan.event, learning.found, brings, str(arguments.plan), console())
     if trouble is not None:
@@ -145,7 +145,7 @@ def _book(arguments: argparse.Namespace) -> int:
         raise Trouble(words.BOOK_ALONE, ExitCode.USAGE)
     book, path = the_book()
     if arguments.json:
-        print(json.dumps(book_form(book), ensure_ascii=False, indent=2))
+        print_json(book_form(book))
     else:
         print_book(book, one_line(path), console())
     return ExitCode.DONE
@@ -154,7 +154,7 @@ def _book(arguments: argparse.Namespace) -> int:
 def logs(arguments: argparse.Namespace) -> int:
     """`logs`: run logs listed, as CSV, or without names. FAILED if a log cannot be read."""
     from board.app.reading_logs import anonymise, csv_of, listed
-    from board.output.evenings import print_logs
+    from board.output.evenings import logs_form, print_logs
     from board.output.tables import console
 
     if arguments.anonymise is not None:
@@ -164,7 +164,10 @@ def logs(arguments: argparse.Namespace) -> int:
         sys.stdout.write(csv_of(arguments.logs))
     else:
         found, unreadable = listed(arguments.logs)
-        print_logs(found, console())
+        if arguments.json:
+            print_json(logs_form(found))
+        else:
+            print_logs(found, console())
         for why in unreadable:
             tell(why)
         return ExitCode.FAILED if unreadable else ExitCode.DONE
@@ -172,7 +175,12 @@ def logs(arguments: argparse.Namespace) -> int:
 
 
 def schema(arguments: argparse.Namespace) -> int:
-    """`schema`: the JSON Schema of plan files, or of run logs."""
+    """`schema`: the JSON Schema of plan files, of run logs, or of what a command prints."""
+    if arguments.of is not None:
+        from importlib import resources
+
+        print(resources.files("board.output").joinpath("schemas", f"{arguments.of}.json").read_text("utf-8"), end="")
+        return ExitCode.DONE
     if arguments.log:
         from board.log.share import schema
 

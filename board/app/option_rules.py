@@ -38,6 +38,7 @@ NOT_WITH: Mapping[str, tuple[tuple[str, tuple[str, ...]], ...]] = {
         ("--book", ("--each", "--limit", "--no-effect")),
         ("--no-effect", ("--each", "--limit")),
     ),
+    "schema": (("--log", ("--of",)),),
     "logs": (("--anonymise", ("--csv", "--json", "logs")), ("--csv", ("--json",))),
 }
 # command: what makes it write into the file it is given, or follow it ("": all it does)

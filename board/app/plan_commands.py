@@ -4,12 +4,11 @@ Each takes the parsed arguments and returns an exit code. Raises Trouble.
 """
 
 import argparse
-import json
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from board.app import words
-from board.app.terminal import file_written, has_terminal, tell, working
+from board.app.terminal import file_written, has_terminal, print_json, tell, working
 from board.base.exits import ExitCode
 
 if TYPE_CHECKING:
@@ -26,13 +25,17 @@ def check(arguments: argparse.Namespace) -> int:
     from board.app.timetables import moved_since
     from board.files.plans import read_plan_file
     from board.output.check import print_check
+    from board.output.check_form import check_form
     from board.plan.snag import Weight, in_order
 
     found = assessed(read_plan_file(arguments.plan), arguments.plan, arguments.limit)
     if had := had_by_guests(found.file):
         found = replace(found, snags=tuple(in_order([*found.snags, *had])))
     moved = moved_since(arguments.plan, found.sheet, "check") if found.sheet is not None else ()
-    print_check(found, whole=arguments.all, moved=moved)
+    if arguments.json:
+        print_json(check_form(found))
+    else:
+        print_check(found, whole=arguments.all, moved=moved)
     stopped = any(snag.weight is Weight.STOP for snag in found.snags)
     return ExitCode.STOP if stopped else ExitCode.DONE
 
@@ -98,7 +101,7 @@ def sheet(arguments: argparse.Namespace) -> int:
         for each in wrong:
             tell(one_line(each))
         form = {**outside_form(sheet, valid=not wrong), "clocks": clocks_form(sheet)}
-        print(json.dumps(form, ensure_ascii=False, indent=2))
+        print_json(form)
     elif arguments.why is not None:
         _why(sheet, arguments.why)
     elif arguments.whom is not None or arguments.markdown or arguments.html is not None:
@@ -182,7 +185,7 @@ def odds(arguments: argparse.Namespace) -> int:
 
     found = odds(sheet, arguments.evenings, arguments.seed, assume=True)
     if arguments.json:
-        print(json.dumps(odds_form(found), ensure_ascii=False, indent=2))
+        print_json(odds_form(found))
     else:
         print_odds(found, console())
     return ExitCode.DONE

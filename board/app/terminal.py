@@ -1,6 +1,7 @@
 """What commands need from the terminal they are typed at."""
 
 import contextlib
+import json
 import os
 import sys
 from collections.abc import Callable, Iterator
@@ -41,6 +42,19 @@ def tell(text: object) -> None:
         print(fitted(str(text)), file=sys.stderr, flush=True)
     except BrokenPipeError:  # nobody is reading any more
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stderr.fileno())
+
+
+JSON_FORMAT = 1  # raised where a key changes its meaning or goes
+
+
+def print_json(form: object) -> None:
+    """Data for other programs, one object or a list of them, each with the number of its format."""
+    numbered = [_numbered(each) for each in form] if isinstance(form, list) else _numbered(form)
+    print(json.dumps(numbered, ensure_ascii=False, indent=2))
+
+
+def _numbered(form: object) -> object:
+    return {"format": JSON_FORMAT, **form} if isinstance(form, dict) else form
 
 
 def file_written(say: Callable[[str], str], path: Path) -> None:

@@ -66,21 +66,23 @@ def test_options_stand_between_logs(run: Run, tmp_path: Path) -> None:
     assert "b.jsonl" in err
 
 
-def _filled(option: str) -> list[str]:
+def _filled(command: str, option: str) -> list[str]:
     values = {"--by": "lane", "--why": "broth", "--ways-out": "1", "--take": "1", "--for": "wall", "--html": "x.html",
               "--paper": "letter", "--limit": "5", "--names": "Ines", "--out": "x", "--plan": LANTERN,
               "--log": "x", "--seed": "3", "--anonymise": "x", "--theme": "ansi", "--say": "true",
-              "--speed": "9"}  # fmt: skip
+              "--speed": "9", "--of": "check"}  # fmt: skip
+    if option == "--log" and command == "schema":
+        return [option]
     return [option, values[option]] if option in values else [option] if option.startswith("-") else ["extra.jsonl"]
 
 
 def _words(command: str) -> list[str]:
-    return [command] if command in ("logs",) else [command, LANTERN]
+    return [command] if command in ("logs", "schema") else [command, LANTERN]
 
 
 @pytest.mark.parametrize(("command", "option"), [(c, o) for c, rows in NEEDS.items() for o in rows])
 def test_an_option_that_would_be_ignored_alone_is_refused(run: Run, command: str, option: str) -> None:
-    code, out, err = run(*_words(command), *_filled(option))
+    code, out, err = run(*_words(command), *_filled(command, option))
 
     assert (code, out) == (ExitCode.USAGE, "")
     assert NEEDS[command][option] in err
@@ -91,7 +93,7 @@ def test_an_option_that_would_be_ignored_alone_is_refused(run: Run, command: str
     ("command", "one", "other"), [(c, a, b) for c, rows in NOT_WITH.items() for a, others in rows for b in others]
 )
 def test_options_of_which_one_would_be_ignored_are_refused(run: Run, command: str, one: str, other: str) -> None:
-    code, out, err = run(*_words(command), *_filled(one), *_filled(other))
+    code, out, err = run(*_words(command), *_filled(command, one), *_filled(command, other))
 
     assert (code, out) == (ExitCode.USAGE, "")
     assert one in err

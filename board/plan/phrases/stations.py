@@ -15,6 +15,16 @@ LANES: tuple[Lane, ...] = ("oven", "stovetop", "fridge", "front-of-house", "work
 OvenWay = Literal["heats", "cools", "cools ajar"]  # an oven's rates, by the plan's keys
 STATIONS = (*LANES, "freezer", "room", "hot")
 
+# What else a host calls a place. An oven of these names is written with its setting: `cooker at 180 C`.
+PLACE_WORDS: dict[str, str] = {
+    **dict.fromkeys(("hob", "stove", "cooker", "cooktop", "stove top", "hot plate", "burner", "range"), "stovetop"),
+    **dict.fromkeys(("refrigerator",), "fridge"),
+    **dict.fromkeys(("deep freezer", "deep freeze"), "freezer"),
+    **dict.fromkeys(("counter", "countertop", "work surface", "workbench", "bench"), "worktop"),
+    **dict.fromkeys(("front of house", "dining room"), "front-of-house"),
+    **dict.fromkeys(("room temperature",), "room"),
+}
+
 COLDEST, HOTTEST = -100.0, 600.0  # °C; no kitchen goes beyond
 
 _TEMPERATURE = re.compile(r"(-?\d+(?:\.\d+)?)\s*°?\s*([CF])?", re.IGNORECASE)
@@ -123,7 +133,7 @@ class Station(BaseModel):
 
 
 _COMMA = re.compile(r"(?:(?<!\d),|,(?!\d))(?![^(]*\))")  # not a decimal comma, nor one in brackets
-_COUNTED = re.compile(r"(?:(\d+)|an?|one)\s+(shelf|shelves|rings?)", re.IGNORECASE)
+_COUNTED = re.compile(r"(?:(\d+)|an?|one)\s+(shelf|shelves|rings?|burners?)", re.IGNORECASE)
 _LITRES = re.compile(r"(\d+(?:[.,]\d+)?)\s*(?:litres?|liters?|l)", re.IGNORECASE)
 _TOOL = re.compile(r"(?:(\d+)\s+)?(.+)", re.DOTALL)
 _OFF = re.compile(r"(?:switched\s+|turned\s+)?off", re.IGNORECASE)
@@ -144,6 +154,8 @@ def parse_station(text: str) -> dict[str, object]:
         head = off[1]
     place = head.lower().removeprefix("the ")
     found: dict[str, object] = {"place": place} if place in STATIONS else {"place": "oven", "oven": head}
+    if place in PLACE_WORDS and not heat and not off and not any(map(_HEAT_FIRST.match, pieces[1:])):
+        found = {"place": PLACE_WORDS[place]}
     if off:
         found["off"] = True
     tools: dict[str, int] = {}

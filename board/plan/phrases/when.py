@@ -13,7 +13,7 @@ from board.plan.phrases.phrase import Phrase, near
 
 _WEEKDAY_NAMES = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 _WEEKDAYS = {"mon": MO, "tue": TU, "wed": WE, "thu": TH, "fri": FR, "sat": SA, "sun": SU}
-_CLOCK = re.compile(r"(\d{1,2}):(\d{2})(?:\s*([ap])\.?m\.?)?|(\d{1,2})\s*([ap])\.?m\.?", re.I | re.A)
+_CLOCK = re.compile(r"(\d{1,2})[:.h](\d{2})(?:\s*([ap])\.?m\.?)?|(\d{1,2})\s*([ap])\.?m\.?", re.I | re.A)
 _DAYS_BEFORE = re.compile(r"(?:the\s+|a\s+)?(?:(\d{1,4})\s+)?days?\s+before")
 _DATE = re.compile(r"\d{4}-\d{2}-\d{2}", re.A)
 FIRST_YEAR, LAST_YEAR = 1970, 2200
@@ -21,14 +21,19 @@ MOST_DAYS_BEFORE = 366
 
 
 def parse_clock(text: str) -> str:
-    """`19:30`, `7:30 pm`, `7 pm` → `HH:MM` in 24 hours. Raises ValueError."""
+    """`19:30`, `19.30`, `7:30 pm`, `7 pm`, `noon` → `HH:MM` in 24 hours. Raises ValueError."""
+    if text.strip().lower() in ("noon", "midday", "12 noon"):
+        return "12:00"
     match = _CLOCK.fullmatch(text.strip())
     if match is None:
-        raise ValueError(f"{text!r} is not a time of day; write for example 19:30 or 7:30 pm")
+        figures = re.fullmatch(r"([01]?\d|2[0-3])([0-5]\d)", text.strip(), re.A)
+        meant = f"{figures[1]}:{figures[2]}" if figures else "19:30 or 7:30 pm"
+        raise ValueError(f"{text!r} is not a time of day; write for example {meant}")
     if (match[3] or match[5]) and not 1 <= int(match[1] or match[4]) <= 12:
         raise ValueError(f"{text!r} is not a time of day; with am or pm the hour runs from 1 to 12")
     try:
-        return parser.parse(text.replace(".", "")).strftime("%H:%M")
+        colon = re.sub(r"(?<=\d)[.h](?=\d)", ":", text, flags=re.I)
+        return parser.parse(colon.replace(".", "")).strftime("%H:%M")
     except (ValueError, OverflowError):
         raise ValueError(f"{text!r} is not a time of day; hours run to 23 and minutes to 59") from None
 
@@ -102,7 +107,7 @@ class Moment(BaseModel):
     clock: Annotated[str, Phrase(parse_clock, "19:30")]
 
 
-_TAIL_CLOCK = r"(\d{1,2}(?::\d{2})?(?:\s*[ap]\.?m\.?)?)"
+_TAIL_CLOCK = r"(\d{1,2}(?:[:.h]\d{2})?(?:\s*[ap]\.?m\.?)?)"
 
 
 def parse_moment(text: str) -> dict[str, object]:
