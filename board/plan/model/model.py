@@ -26,7 +26,7 @@ from board.plan.phrases.labels import Holds
 from board.plan.phrases.phrase import Phrase, near
 from board.plan.phrases.seats import Seats
 from board.plan.phrases.stations import Station
-from board.plan.phrases.when import parse_date, parse_zone
+from board.plan.phrases.when import DATE_PATTERN, parse_date, parse_zone
 
 
 class Air(PlanModel):
@@ -62,7 +62,7 @@ class Plan(PlanModel):
     """
 
     event: Words
-    date: Annotated[date, Phrase(parse_date, "2026-11-28")]
+    date: Annotated[date, Phrase(parse_date, "2026-11-28", DATE_PATTERN, numbers=False)]
     zone: Annotated[str, Phrase(parse_zone, "Europe/Dublin")]
     arrive: Clock
     air: Air | None = None

@@ -29,6 +29,12 @@ _UNIT_OF = {
     **dict.fromkeys(("m", "min", "mins", "minute", "minutes"), "min"),
     **dict.fromkeys(("s", "sec", "secs", "second", "seconds"), "sec"),
 }
+# A unit stands somewhere, or a word that has its own.
+LENGTH_PATTERN = (
+    "(^|[^A-Za-z])("
+    + "|".join("".join(f"[{c.upper()}{c}]" for c in word) for word in [*_UNIT_OF, "overnight"])
+    + r"|[pP][tT]?\d.*)($|[^A-Za-z])"
+)
 _NUMBER = r"\d*\s*[½¼¾]|\d+(?:[.,]\d+)?"
 _PIECE = re.compile(rf"\s*({_NUMBER})\s*([a-zA-Z]*)\.?\s*(?:and\b)?\s*")
 _BARE = re.compile(rf"({_NUMBER})(\s*(?:to|–|-)\s*({_NUMBER}))*")
@@ -167,8 +173,8 @@ def parse_spread(text: str) -> dict[str, int]:
     return dict(zip(("low", "likely", "high"), figures, strict=True))
 
 
-Minutes = Annotated[int, Phrase(parse_minutes, "25 min")]
-Takes = Annotated[Spread, Phrase(parse_spread, "10 to 15 to 20 min")]
+Minutes = Annotated[int, Phrase(parse_minutes, "25 min", LENGTH_PATTERN, numbers=False)]
+Takes = Annotated[Spread, Phrase(parse_spread, "10 to 15 to 20 min", LENGTH_PATTERN, numbers=False)]
 
 
 class Attention(BaseModel):

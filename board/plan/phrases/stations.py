@@ -7,7 +7,7 @@ from pydantic import BaseModel, ConfigDict, Field, model_validator
 
 from board.facts.degrees import to_celsius
 from board.facts.heat import ROOM_CELSIUS
-from board.plan.phrases.durations import WholeMinutes, decimal, parse_minutes, short
+from board.plan.phrases.durations import LENGTH_PATTERN, WholeMinutes, decimal, parse_minutes, short
 from board.plan.phrases.phrase import Phrase
 
 Lane = Literal["oven", "stovetop", "fridge", "front-of-house", "worktop"]
@@ -24,6 +24,10 @@ PLACE_WORDS: dict[str, str] = {
     **dict.fromkeys(("front of house", "dining room"), "front-of-house"),
     **dict.fromkeys(("room temperature",), "room"),
 }
+
+# A word, no comma with nothing after it, and no oven without its setting.
+WHERE_PATTERN = r"^(?!\s*([tT]he\s+)?[oO]ven\s*$)(?!.*,\s*(,|$)).*[^\d\s]"
+DEGREES_PATTERN = r"^\s*-?\d+(\.\d+)?\s*°?\s*[CFcf]\s*$"
 
 COLDEST, HOTTEST = -100.0, 600.0  # °C; no kitchen goes beyond
 
@@ -182,7 +186,7 @@ def parse_station(text: str) -> dict[str, object]:
     return found
 
 
-Where = Annotated[Station, Phrase(parse_station, "stovetop, 1 ring, big pot")]
+Where = Annotated[Station, Phrase(parse_station, "stovetop, 1 ring, big pot", WHERE_PATTERN, numbers=False)]
 
 
 class Keep(BaseModel):
@@ -215,7 +219,7 @@ def parse_keep(text: str) -> dict[str, object]:
 
 _KEEP_EXAMPLES = "3 days in the fridge, 2 h in the room, 30 min hot, 40 min in the oven at 90 C"
 
-Keeps = Annotated[Keep, Phrase(parse_keep, "3 days in the fridge, 4 litres")]
+Keeps = Annotated[Keep, Phrase(parse_keep, "3 days in the fridge, 4 litres", LENGTH_PATTERN, numbers=False)]
 
 
 class HeatRate(BaseModel):
