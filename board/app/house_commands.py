@@ -100,13 +100,16 @@ def calendar(arguments: argparse.Namespace) -> int:
 
     from board.base.clock import WallClock
     from board.base.plain import one_line
+    from board.files.plans import STDIN, read_bytes
     from board.files.whole import write_over
     from board.output.calendar import calendar, is_calendar
     from board.sheet import said
 
     if sheet.stops:
         tell(words.stops_rehearsed([one_line(said.stop(stop)) for stop in sheet.stops]))
-    data = calendar(sheet, WallClock().now())
+    to = arguments.output
+    before = read_bytes(to) if to is not None and to != STDIN and to.is_file() else b""
+    data = calendar(sheet, WallClock().now(), before if is_calendar(before) else b"")
     if arguments.output is None:
         sys.stdout.buffer.write(data)  # as bytes: its lines end in CRLF on every system
     else:
