@@ -76,7 +76,7 @@ def _gone(sheet: RunSheet, before: bytes, still: set[str]) -> list[Event]:
         return []
     if not any(each.get("uid") == _uid(sheet, _ARRIVE) for each in events):
         return []
-    return [each for each in events if each.get("uid") not in still]
+    return [each for each in events if isinstance(each, Event) and each.get("uid") not in still]
 
 
 def _cancelled(event: Event, stamp: datetime) -> Event:

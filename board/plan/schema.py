@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from board.plan.meanings import meaning
+from board.plan.model.meanings import meaning
 from board.plan.model.model import Plan
 from board.plan.resolve.from_shelf import KEY
 

@@ -10,7 +10,7 @@ import jsonschema
 import pytest
 
 from board.plan.load import PlanFile
-from board.plan.meanings import MEANINGS, meaning
+from board.plan.model.meanings import MEANINGS, meaning
 from board.plan.places import read_yaml
 from board.plan.schema import json_schema
 from tests.conftest import PLANS, read
