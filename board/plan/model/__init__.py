@@ -1,4 +1,5 @@
 """Pydantic models of a plan.
 
-For the other rooms: `courses`, `drinking`, `hands`, `kitchen`, `model`, `part`, `shopping`, `table`, `work`.
+For the other rooms: `courses`, `drinking`, `hands`, `kitchen`, `meanings`, `model`, `part`, `shopping`, `table`,
+`work`.
 """
