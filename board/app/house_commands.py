@@ -8,9 +8,8 @@ import sys
 from typing import TYPE_CHECKING
 
 from board.app import words
-from board.app.terminal import fitted, has_terminal, tell, working
+from board.app.terminal import file_written, fitted, has_terminal, print_json, tell, working
 from board.base.exits import ExitCode
-from board.base.plain import as_json
 
 if TYPE_CHECKING:
     pass
@@ -26,7 +25,7 @@ def guests(arguments: argparse.Namespace) -> int:
     plan = read_plan_file(arguments.plan)
     found = matrix(plan)
     if arguments.json:
-        print(as_json(guests_form(plan.plan.event, found)))
+        print_json(guests_form(plan.plan.event, found))
     elif arguments.markdown:
         print(guests_markdown(plan.plan.event, found))
     else:
@@ -48,7 +47,7 @@ def table(arguments: argparse.Namespace) -> int:
     except NoSuchCourse as wrong:
         raise Trouble(words.table_no_course(wrong.name, wrong.known, wrong.meant), ExitCode.USAGE) from None
     if arguments.json:
-        print(as_json(table_form(plan, leaf)))
+        print_json(table_form(plan, leaf))
     elif arguments.markdown:
         print(table_markdown(leaf), end="")
     else:
@@ -77,15 +76,14 @@ def provisions(arguments: argparse.Namespace) -> int:
 
         run_ticking(found, arguments.plan)
     elif arguments.html is not None:
-        from board.base.plain import one_line
         from board.files.whole import write_over
         from board.output.frame import is_page
         from board.output.provisions_page import provisions_page
 
         write_over(arguments.html, provisions_page(found, arguments.paper).encode(), is_page, words.not_overwritten)
-        print(words.page_written(one_line(arguments.html)))
+        file_written(words.page_written, arguments.html)
     elif arguments.json:
-        print(as_json(provisions_form(found)))
+        print_json(provisions_form(found))
     elif arguments.markdown:
         print(provisions_markdown(found))
     else:
@@ -102,18 +100,21 @@ def calendar(arguments: argparse.Namespace) -> int:
 
     from board.base.clock import WallClock
     from board.base.plain import one_line
+    from board.files.plans import STDIN, read_bytes
     from board.files.whole import write_over
     from board.output.calendar import calendar, is_calendar
     from board.sheet import said
 
     if sheet.stops:
         tell(words.stops_rehearsed([one_line(said.stop(stop)) for stop in sheet.stops]))
-    data = calendar(sheet, WallClock().now())
+    to = arguments.output
+    before = read_bytes(to) if to is not None and to != STDIN and to.is_file() else b""
+    data = calendar(sheet, WallClock().now(), before if is_calendar(before) else b"")
     if arguments.output is None:
         sys.stdout.buffer.write(data)  # as bytes: its lines end in CRLF on every system
     else:
         write_over(arguments.output, data, is_calendar, words.not_a_calendar)
-        tell(words.written_to(one_line(arguments.output)))
+        file_written(words.written_to, arguments.output)
     return ExitCode.DONE
 
 
@@ -140,7 +141,7 @@ def dish(arguments: argparse.Namespace) -> int:
         from board.files.whole import write_new
 
         write_new(arguments.output, dish.text.encode())
-        tell(words.dish_written(one_line(arguments.output)))
+        file_written(words.dish_written, arguments.output)
     return ExitCode.DONE
 
 
@@ -150,6 +151,7 @@ def new(arguments: argparse.Namespace) -> int:
     from board.app.new_plan import new_plan
     from board.base.clock import WallClock
     from board.base.errors import Trouble
+    from board.files.whole import STDOUT
 
     given = {option: getattr(arguments, option) for option in words.NEW_ASKS}
     if arguments.beside is not None:
@@ -169,5 +171,9 @@ def new(arguments: argparse.Namespace) -> int:
         raise Trouble(words.LIMIT_ALONE, ExitCode.USAGE)
     ask = input if has_terminal() else None
     now = WallClock().now()
-    print(fitted(new_plan(arguments.file, given, now, ask, print, arguments.menu, from_shelf), sys.stdout))
+    said = new_plan(arguments.file, given, now, ask, print, arguments.menu, from_shelf)
+    if arguments.file == STDOUT:
+        tell(said)
+    else:
+        print(fitted(said, sys.stdout))
     return ExitCode.DONE

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from board.app import words
-from board.app.terminal import tell, working
+from board.app.terminal import file_written, print_json, tell, working
 from board.base import words as shared
 from board.base.exits import ExitCode
 from board.base.plain import as_json
@@ -39,13 +39,13 @@ def review(arguments: argparse.Namespace) -> int:
         return ExitCode.FAILED
     for each in evenings:
         if each.dropped:
-            print(one_line(each.dropped), file=sys.stderr)
+            tell(one_line(each.dropped))
     if arguments.html is not None:
         write_page(arguments.html, evenings, arguments.paper)
-        print(words.page_written(one_line(arguments.html)))
+        file_written(words.page_written, arguments.html)
     elif arguments.json:
         forms = [evening_form(each) for each in evenings]
-        print(as_json(forms[0] if len(forms) == 1 else forms))
+        print_json(forms[0] if len(forms) == 1 else forms)
     elif len(evenings) == 1 and not arguments.all:
         ended = _first_screen(arguments, evenings[0])
         return ended or (ExitCode.FAILED if unreadable else ExitCode.DONE)
@@ -127,7 +127,7 @@ def lessons(arguments: argparse.Namespace) -> int:
     if arguments.take is not None:
         lines, copy = take(learning, chosen(learning, arguments.take or None))
         print_taken(lines, str(arguments.plan), console())
-        print(words.backup_lies_at(one_line(copy)))
+        tell(words.backup_lies_at(one_line(copy)))
         return ExitCode.DONE if arguments.no_effect else _taken_up(learning, arguments.limit)
     brings, trouble = None, None
     if learning.found.lessons and not arguments.no_effect:
@@ -139,7 +139,7 @@ def lessons(arguments: argparse.Namespace) -> int:
         except Trouble as wrong:  # what was learned is shown all the same
             trouble = wrong
     if arguments.json:
-        print(as_json(lessons_form(learning.found, brings)))
+        print_json(lessons_form(learning.found, brings))
     else:
         print_lessons(learning.file.plan.event, learning.found, brings, str(arguments.plan), console())
     if trouble is not None:
@@ -174,7 +174,7 @@ def _from_book(plan: Path) -> int:
         print(one_line(each))
     if found.copy is not None:
         print_taken(found.lines, str(plan), console())
-        print(words.backup_lies_at(one_line(found.copy)))
+        tell(words.backup_lies_at(one_line(found.copy)))
     elif not found.missing:
         print(words.NOTHING_FROM_BOOK)
     for snag in found.missing:
@@ -193,7 +193,7 @@ def _book(arguments: argparse.Namespace) -> int:
         raise Trouble(words.BOOK_ALONE, ExitCode.USAGE)
     book, path = the_book()
     if arguments.json:
-        print(as_json(book_form(book)))
+        print_json(book_form(book))
     else:
         print_book(book, one_line(path), console())
     return ExitCode.DONE
@@ -202,17 +202,20 @@ def _book(arguments: argparse.Namespace) -> int:
 def logs(arguments: argparse.Namespace) -> int:
     """`logs`: run logs listed, as CSV, or without names. FAILED if a log cannot be read."""
     from board.app.reading_logs import anonymise, csv_of, listed
-    from board.output.evenings import print_logs
+    from board.output.evenings import logs_form, print_logs
     from board.output.tables import console
 
     if arguments.anonymise is not None:
         names = [name for name in arguments.names.split(",") if name.strip()]
-        print(anonymise(arguments.anonymise, arguments.out, names, arguments.plan, notes=arguments.keep_notes))
+        tell(anonymise(arguments.anonymise, arguments.out, names, arguments.plan, notes=arguments.keep_notes))
     elif arguments.csv:
         sys.stdout.write(csv_of(arguments.logs))
     else:
         found, unreadable = listed(arguments.logs)
-        print_logs(found, console())
+        if arguments.json:
+            print_json(logs_form(found))
+        else:
+            print_logs(found, console())
         for why in unreadable:
             tell(why)
         return ExitCode.FAILED if unreadable else ExitCode.DONE
@@ -220,7 +223,12 @@ def logs(arguments: argparse.Namespace) -> int:
 
 
 def schema(arguments: argparse.Namespace) -> int:
-    """`schema`: the JSON Schema of plan files, or of run logs."""
+    """`schema`: the JSON Schema of plan files, of run logs, or of what a command prints."""
+    if arguments.of is not None:
+        from importlib import resources
+
+        print(resources.files("board.output").joinpath("schemas", f"{arguments.of}.json").read_text("utf-8"), end="")
+        return ExitCode.DONE
     if arguments.log:
         from board.log.share import schema
 

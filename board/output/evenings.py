@@ -23,6 +23,17 @@ MOST_ANSWERS, MOST_BESIDE = 6, 3
 LEFT_COLUMNS = 2  # date and plan are text; figures stand to the right
 
 
+def logs_form(logs: Sequence[Listed]) -> dict[str, object]:
+    """As data. `late_minutes`: of the latest course, None where none was served."""
+    return {
+        "logs": [
+            {"path": log.path, "date": log.date, "event": log.plan, "rehearsal": log.rehearsal, "ended": log.ended,
+             "late_minutes": log.late}
+            for log in logs
+        ]
+    }  # fmt: skip
+
+
 def print_logs(logs: Sequence[Listed], out: Console) -> None:
     """Two lines a log: what it is of, and where it lies, whole, to be copied."""
     if not logs:

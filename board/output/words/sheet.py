@@ -40,6 +40,25 @@ CHECK_PARTS = {
 }  # fmt: skip
 
 
+def also_at(places: Sequence[tuple[int, str]], count: int) -> str:
+    """Where the others of the same kind stand."""
+    told = ", ".join(f"line {line} ({text})" for line, text in places)
+    return f"Also {told}." if len(places) == count else f"And {count} more like it."
+
+
+def with_more(line: str, same: int, other: int) -> str:
+    """`same`: others of which the line is true, too; `other`: those with another figure."""
+    return line + (f" and {same} more" if same else "") + (f"; other figures for {other} more" if other else "")
+
+
+def check_assumed(count: int, *, whole: bool) -> str:
+    return CHECK_ASSUMED if whole or not count else f"{CHECK_ASSUMED[:-1]} ({count}; --all tells them):"
+
+
+def cautions_brief(topics: Sequence[str]) -> str:
+    return f"The usual cautions: {', '.join(topic.lower() for topic in topics)} (--all tells them)."
+
+
 def more_by_all(left: Sequence[tuple[int, str]]) -> str:
     return f"Not shown: {', '.join(f'{count} {name}' for count, name in left)}. --all tells them."
 
