@@ -256,7 +256,7 @@ def _afterwards(command: _Commands) -> None:
     logs.add_argument("--keep-notes", action="store_true", help=words.OPTIONS["keep-notes"])
     schema = command("schema", afterwards.schema, takes=None)
     schema.add_argument("--log", action="store_true", help=words.OPTIONS["schema-log"])
-    schema.add_argument("--of", choices=("check", "logs"), help=words.OPTIONS["schema-of"])
+    schema.add_argument("--of", type=_printed, metavar="COMMAND", help=words.OPTIONS["schema-of"])
     told = command("help", manual.tell, takes=None)
     told.add_argument("words", nargs="*", metavar="WORD", help=words.WORDS_ASKED)
 
@@ -324,6 +324,16 @@ def _whole(text: str) -> int | None:
     """A number of up to 18 ASCII digits, which `10_000` and `10,000` are too."""
     digits = text.replace("_", "").replace(",", "")
     return int(digits) if digits.isascii() and digits.isdecimal() and len(digits) <= 18 else None
+
+
+def _printed(text: str) -> str:
+    """A command that prints data, as its schema is named."""
+    from board.output.schemas.published import FORMS
+
+    if text not in FORMS:
+        near = difflib.get_close_matches(text.casefold(), FORMS, n=1, cutoff=0.6)
+        raise argparse.ArgumentTypeError(words.bad_choice(one_line(text, 60), near[0] if near else "", [*FORMS]))
+    return text
 
 
 def _command(text: str) -> tuple[str, ...]:

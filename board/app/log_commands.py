@@ -225,9 +225,9 @@ def logs(arguments: argparse.Namespace) -> int:
 def schema(arguments: argparse.Namespace) -> int:
     """`schema`: the JSON Schema of plan files, of run logs, or of what a command prints."""
     if arguments.of is not None:
-        from importlib import resources
+        from board.output.schemas.published import schema_of
 
-        print(resources.files("board.output").joinpath("schemas", f"{arguments.of}.json").read_text("utf-8"), end="")
+        print(as_json(schema_of(arguments.of)))
         return ExitCode.DONE
     if arguments.log:
         from board.log.share import schema

@@ -106,15 +106,13 @@ def sheet(arguments: argparse.Namespace) -> int:
         sheet = sheet_of(arguments.plan, plan=plan, fresh=arguments.fresh, limit=arguments.limit)
     if plan is not None:
         from board.base.plain import one_line
-        from board.checks.sheet.clocks import clocks_form
         from board.output.sheet_form import outside_form
         from board.schedule.audit.validate import validate
 
         wrong = validate(plan, sheet)
         for each in wrong:
             tell(one_line(each))
-        form = {**outside_form(sheet, valid=not wrong), "clocks": clocks_form(sheet)}
-        print_json(form)
+        print_json(outside_form(sheet, valid=not wrong))
     elif arguments.why is not None:
         _why(sheet, arguments.why)
     elif arguments.whom is not None or arguments.markdown or arguments.html is not None:

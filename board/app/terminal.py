@@ -43,17 +43,11 @@ def tell(text: object) -> None:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stderr.fileno())
 
 
-JSON_FORMAT = 1  # raised where a key changes its meaning or goes
-
-
 def print_json(form: object) -> None:
     """Data for other programs, one object or a list of them, each with the number of its format."""
-    numbered = [_numbered(each) for each in form] if isinstance(form, list) else _numbered(form)
-    print(as_json(numbered))
+    from board.output.schemas.published import numbered
 
-
-def _numbered(form: object) -> object:
-    return {"format": JSON_FORMAT, **form} if isinstance(form, dict) else form
+    print(as_json(numbered(form)))
 
 
 def file_written(say: Callable[[str], str], path: Path) -> None:

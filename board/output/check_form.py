@@ -1,24 +1,28 @@
 """What `check` found, as data; its schema is `schemas/check.json`. Pure."""
 
-from typing import Any
-
 import msgspec
 
 from board.base import words as shared
 from board.checks.sheet.assessed import Assessed
+from board.output.schemas.check import CheckForm, FindingForm, WeightWord
 from board.plan.snag import Snag, Weight
 from board.sheet import said
 
 
-def check_form(plan: Assessed) -> dict[str, Any]:
+def check_form(plan: Assessed) -> CheckForm:
     """Every finding, the worst first, the verdict, what is assumed, what stands on the host's word, the cautions.
     Words are the plan's own, unsafe for a terminal as they are."""
     sheet = plan.sheet
+
+    def count(weight: Weight) -> int:
+        return sum(snag.weight is weight for snag in plan.snags)
+
     return {
         "plan": plan.file.plan.event,
         "guests": plan.file.plan.guest_count,
         "pieces": len(plan.file.filled.tasks),
-        "counts": {each.name.lower(): sum(snag.weight is each for snag in plan.snags) for each in reversed(Weight)},
+        "counts": {"stop": count(Weight.STOP), "ask": count(Weight.ASK), "mind": count(Weight.MIND),
+                   "note": count(Weight.NOTE)},
         "timetable": None
         if sheet is None
         else {"proved": sheet.proved, "holds": not sheet.given_up, "given_up": [*said.all_given_up(sheet)]},
@@ -36,11 +40,18 @@ def check_form(plan: Assessed) -> dict[str, Any]:
     }  # fmt: skip
 
 
-def _finding(snag: Snag) -> dict[str, Any]:
+def _word(weight: Weight) -> WeightWord:
+    words: dict[Weight, WeightWord] = {
+        Weight.STOP: "stop", Weight.ASK: "ask", Weight.MIND: "mind", Weight.NOTE: "note"
+    }  # fmt: skip
+    return words[weight]
+
+
+def _finding(snag: Snag) -> FindingForm:
     place = snag.place
     return {
         "code": snag.code,
-        "weight": snag.weight.name.lower(),
+        "weight": _word(snag.weight),
         "safety": snag.safety,
         "severe": snag.severe,
         "message": snag.message,

@@ -14,6 +14,8 @@ from board.base.plain import one_line
 from board.odds.result import WITHIN_MINUTES
 from board.output import words
 from board.output.review import print_review, review_form
+from board.output.schemas.logs import LogsForm
+from board.output.schemas.review import EveningForm
 from board.output.tables import cell, paragraph, table
 from board.review.looked_back import Listed, LookedBack
 from board.review.trace import Link
@@ -23,7 +25,7 @@ MOST_ANSWERS, MOST_BESIDE = 6, 3
 LEFT_COLUMNS = 2  # date and plan are text; figures stand to the right
 
 
-def logs_form(logs: Sequence[Listed]) -> dict[str, object]:
+def logs_form(logs: Sequence[Listed]) -> LogsForm:
     """As data. `late_minutes`: of the latest course, None where none was served."""
     return {
         "logs": [
@@ -158,7 +160,7 @@ def _title(name: str) -> str:
     return str(cell(name))
 
 
-def evening_form(evening: LookedBack) -> dict[str, Any]:
+def evening_form(evening: LookedBack) -> EveningForm:
     """The review's form, with what was behind it. Minutes; shares from 0 to 1."""
     planned, actual = evening.away
     return {

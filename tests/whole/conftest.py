@@ -21,6 +21,17 @@ def home(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     return tmp_path
 
 
+@pytest.fixture(scope="session")
+def _kept_by_all(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    return tmp_path_factory.mktemp("cache")
+
+
+@pytest.fixture
+def warm(home: Path, _kept_by_all: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Timetables that any such test worked out are kept for the others."""
+    monkeypatch.setenv("XDG_CACHE_HOME", str(_kept_by_all))
+
+
 @pytest.fixture
 def run(home: Path, capsys: pytest.CaptureFixture[str]) -> Run:
     """Runs the command in this process: exit code, stdout, stderr."""

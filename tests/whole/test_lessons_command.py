@@ -24,6 +24,7 @@ from board.rehearsal.player import play
 from board.session.session import open_evening
 from board.sheet.run_sheet import RunSheet
 from tests.whole.conftest import Run
+from tests.whole.printed import keeps_to
 
 PLAN = """\
 event: Soup supper
@@ -104,7 +105,7 @@ def test_the_timetable_worked_out_anew_is_on_time_again(run: Run, plan: Path, tm
     """Fifteen minutes more on the stove: the present timetable cannot hold, the one worked out anew can."""
     log = live(plan, tmp_path / "evening.jsonl")
     _, out, _ = run("lessons", str(plan), str(log), "--json")
-    (soup,) = json.loads(out)["effect"]
+    (soup,) = keeps_to("lessons", out)["effect"]
 
     assert soup["by_plan"] > 0.9
     assert soup["as_learned"] < soup["worked_out_anew"]
@@ -114,7 +115,7 @@ def test_each_lesson_is_weighed_by_itself_and_only_what_matters_is_told(run: Run
     """Simmering hands on to the serving and makes the soup late; cutting has hours to spare, and is not told."""
     log = live(plan, tmp_path / "evening.jsonl")
     _, out, _ = run("lessons", str(plan), str(log), "--json")
-    told = json.loads(out)
+    told = keeps_to("lessons", out)
     numbers = {each["name"]: each["number"] for each in told["lessons"]}
     (alone,) = told["alone"]
     (soup,) = alone["courses"]

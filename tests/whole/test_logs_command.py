@@ -13,6 +13,7 @@ from board.base.exits import ExitCode
 from board.files.paths import logs_folder
 from board.log.read import read_log
 from tests.whole.conftest import Run
+from tests.whole.printed import keeps_to
 
 PLAN = """\
 event: <b>Soup</b> & co
@@ -68,7 +69,7 @@ def test_the_review_of_such_a_night_tells_what_it_cost_as_the_night_itself_did(
     account = lines[next(n for n, line in enumerate(lines) if line.startswith("The night cost")) : -1]
     _, reviewed, _ = run("review", str(log))
 
-    form = json.loads(run("review", str(log), "--json")[1])
+    form = keeps_to("review", run("review", str(log), "--json")[1])
 
     assert account
     assert " ".join(form["rehearsed_night"]) == " ".join(" ".join(account).split())

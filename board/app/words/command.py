@@ -93,7 +93,7 @@ OPTIONS = {
     "review-html": "write it as a page that prints from any browser, planned and actual as bars",
     "odds": "also the odds the evening had beforehand, and what came",
     "schema-log": "that of a run log's line instead",
-    "schema-of": "that of what this command prints with --json instead",
+    "schema-of": "that of what this command prints with --json instead; book: lessons --book",
     "mishaps": "as it might really go: lengths drawn, late guests, a call forgotten, a slow oven; you practise on the "
     "board, or with --plain it is played line by line",
     "mishaps-seed": "which night is drawn; the same number draws the same one (default: 1)",
