@@ -22,6 +22,7 @@ from board.output import words
 from board.sheet.blocks import Piece, day_of, stretches
 from board.sheet.run_sheet import Attended, RunSheet, Slot
 
+PAUSE_MINUTES = 30  # a shorter one parts no event: nobody can use it for anything else
 REMINDER = timedelta(minutes=15)
 EVENING_BEFORE = time(19, 0)
 _COUNTED_FROM = datetime(2026, 1, 1, tzinfo=UTC)
@@ -147,7 +148,7 @@ def _work(sheet: RunSheet, event: str) -> Iterator[_Entry]:
         for part in slot.attended
         if part.end > part.start
     ]
-    found = sorted(stretches(pieces, sheet), key=lambda each: (each[0].part.start, each[0].part.who))
+    found = sorted(stretches(pieces, sheet, PAUSE_MINUTES), key=lambda each: (each[0].part.start, each[0].part.who))
     counted: dict[tuple[str, int], int] = {}
     for stretch in found:
         start, end = stretch[0].part.start, max(piece.part.end for piece in stretch)

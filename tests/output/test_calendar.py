@@ -201,8 +201,8 @@ def test_only_a_days_first_stretch_is_told_on_the_evening_before() -> None:
     morning = datetime(2026, 10, 23, 8, 0, tzinfo=UTC)
     made = sheet_of(
         work("cut the leeks", morning, 30),
-        work("boil the eggs", morning + timedelta(minutes=44), 10),  # a pause of 14 min joins, one of 15 does not
-        work("knead the dough", morning + timedelta(minutes=69), 10),
+        work("boil the eggs", morning + timedelta(minutes=59), 10),  # a pause of 29 min joins, one of 30 does not
+        work("knead the dough", morning + timedelta(minutes=99), 10),
         work("peel", morning + timedelta(minutes=10), 10, who="Ines"),
         work("serve", morning + timedelta(days=2), 5),
     )
@@ -213,9 +213,9 @@ def test_only_a_days_first_stretch_is_told_on_the_evening_before() -> None:
     assert told == [
         ("Supper: make ahead (host)", "0800", 2),
         ("Supper: make ahead (Ines)", "0810", 1),
-        ("Supper: make ahead (host)", "0909", 1),
+        ("Supper: make ahead (host)", "0939", 1),
     ]
-    assert named(whole, "make ahead (host)")[0].one("DTEND")[9:13] == "0854"
+    assert named(whole, "make ahead (host)")[0].one("DTEND")[9:13] == "0909"
 
 
 def test_shopping_stands_by_itself_whoever_does_it() -> None:

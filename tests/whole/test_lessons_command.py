@@ -162,7 +162,7 @@ def test_what_was_learned_is_told_though_the_plan_has_no_timetable(
 
 def test_taken_lessons_are_written_once_with_a_copy_beside(run: Run, plan: Path, tmp_path: Path) -> None:
     log = live(plan, tmp_path / "evening.jsonl")
-    code, out, _ = run("lessons", str(plan), str(log), "--take", "1,2,3")
+    code, _, said = run("lessons", str(plan), str(log), "--take", "1,2,3")
     after = plan.read_text(encoding="utf-8")
     again, _, err = run("lessons", str(plan), str(log), "--take", "all")
     (copy,) = tmp_path.glob("supper.yaml.bak-*")
@@ -172,7 +172,7 @@ def test_taken_lessons_are_written_once_with_a_copy_beside(run: Run, plan: Path,
     assert "at: 19:15   # sharp" in after
     assert "all lessons; from 2026-11-28 [" in after
     assert copy.read_text(encoding="utf-8") == PLAN
-    assert str(copy) in " ".join(out.split("\n"))
+    assert str(copy) in said
     assert again == ExitCode.FAILED
     assert "nothing to take" in err
     assert plan.read_text(encoding="utf-8") == after

@@ -118,11 +118,11 @@ def test_a_copy_without_names_is_a_whole_log_and_overwrites_nothing(
 ) -> None:
     copy = tmp_path / "copy.jsonl"
     command = ("logs", "--anonymise", str(logs[0]), "-o", str(copy), "--plan", str(plan))
-    code, out, _ = run(*command)
+    code, _, said = run(*command)
     data = copy.read_bytes()
 
     assert code == ExitCode.DONE
-    assert "2 names replaced" in out
+    assert "2 names replaced" in said
     assert b"Ines" not in data
     assert read_log(data, "copy").dropped is None
     assert run("review", str(copy))[0] == ExitCode.DONE
@@ -173,7 +173,7 @@ class Tags(HTMLParser):
 
 def test_the_page_holds_all_and_no_foreign_tag(run: Run, logs: list[Path], tmp_path: Path) -> None:
     out = tmp_path / "page.html"
-    code, said, _ = run("review", *map(str, logs), "--html", str(out), "--paper", "letter")
+    code, _, said = run("review", *map(str, logs), "--html", str(out), "--paper", "letter")
     text = out.read_text(encoding="utf-8")
     tags = Tags()
     tags.feed(text)
