@@ -6,6 +6,7 @@ Imports are made where they are needed: `--help` and the board must not wait for
 import argparse
 import contextlib
 import difflib
+import functools
 import io
 import os
 import sys
@@ -21,6 +22,7 @@ from board.app import log_commands as afterwards
 from board.app import manual_commands as manual
 from board.app import plan_commands as planning
 from board.app import words
+from board.app.completion import SHELLS, completion
 from board.app.option_rules import wrong_together
 from board.app.terminal import tell
 from board.base import words as shared
@@ -109,6 +111,8 @@ def _parser() -> _Parser:
     command = _Commands(parser)
     for kind in (_before, _timetable, _evening, _afterwards):
         kind(command)
+    made = command("completion", functools.partial(completion, parser=parser), takes=None)
+    made.add_argument("shell", choices=SHELLS, help=words.SHELL)
     return parser
 
 

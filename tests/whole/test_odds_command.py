@@ -20,8 +20,6 @@ def test_the_command_prints_odds_and_the_same_ones_again(run: Run) -> None:
     assert "pieces of work a spread" in " ".join(first.split())
 
 
-
-
 def test_the_odds_for_other_programs_keep_their_form(run: Run) -> None:
     code, out, _ = run("odds", LANTERN, "--evenings", "300", "--json")
     form: dict[str, Any] = keeps_to("odds", out)

@@ -54,7 +54,12 @@ COMMANDS = {
     "logs": ("list the run logs there are; a log as CSV, or with the guests' names taken out", "platecall logs --csv"),
     "schema": ("print the JSON Schema of a plan, for editors", "platecall schema > plan.schema.json"),
     "help": ("the manual: topics, keys of a plan, findings, keys of the board", "platecall help food 10"),
+    "completion": (
+        "print a script that lets a shell complete commands, options and files",
+        "platecall completion bash > completion.bash",
+    ),
 }
+SHELL = "the shell the script is for"
 ARGUMENTS = {"plan": "the plan file (YAML)", "log": "the run log (JSON Lines)",
              "new-plan": "the plan file to write (default: the event's name); one that is there is never overwritten",
              "recipe": "a saved web page (HTML) or a JSON-LD file"}  # fmt: skip
