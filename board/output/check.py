@@ -28,6 +28,7 @@ from board.sheet.run_sheet import Slot
 
 MOST_LINES = 40  # without --all
 MOST_ASSUMED = 10  # kinds, without --all
+MOST_GIVEN_UP = 6  # lines, without --all
 HEADINGS = (
     (Weight.STOP, True, words.STOP_SAFETY),
     (Weight.STOP, False, words.STOP),
@@ -97,7 +98,7 @@ def _lines(blocks: Iterable[str], laid_out: Callable[[str], str]) -> int:
 
 
 def _parts(plan: Assessed, whole: bool, moved: Sequence[tuple[Slot, Slot]]) -> Iterator[_Part]:
-    yield _verdict(plan, moved)
+    yield _verdict(plan, moved, whole)
     for turn, (weight, safety, heading) in zip((0, 0, 1, 2, 6), HEADINGS, strict=True):
         found = [snag for snag in plan.snags if snag.weight is weight and safety in (snag.safety, None)]
         told = (
@@ -154,11 +155,15 @@ def _by_kind(assumed: Sequence[Assumed]) -> Iterator[str]:
         yield f"  {words.with_more(said.assumed(first), same, other)}"
 
 
-def _verdict(plan: Assessed, moved: Sequence[tuple[Slot, Slot]]) -> _Part:
+def _verdict(plan: Assessed, moved: Sequence[tuple[Slot, Slot]], whole: bool) -> _Part:
     sheet = plan.sheet
     if sheet is None:
         return _Part(words.CHECK_STOPPED, (shared.MORE_MAY_SHOW,), 0)
-    lines = [f"  {line}" for line in said.all_given_up(sheet)]
+    given_up = said.all_given_up(sheet)
+    told = len(given_up) if whole or len(given_up) <= MOST_GIVEN_UP else MOST_GIVEN_UP - 1
+    lines = [f"  {line}" for line in given_up[:told]]
+    if told < len(given_up):
+        lines.append(f"  {words.more_given_up(len(given_up) - told)}")
     lines.append(f"  {words.away_from_guests(as_planned(sheet))}")
     lines += [f"  {line}" for line in without_rest(sheet)]
     if not sheet.proved:

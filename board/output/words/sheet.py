@@ -17,10 +17,10 @@ CAUTION = (
 STOP, MIND, NOTE = f"{SIGN['stop']} STOP: cannot be done as written", f"{SIGN['mind']} MIND", f"{SIGN['note']} NOTE"
 ASK = f"{SIGN['ask']} ASK: the program does not know"
 STOP_SAFETY = f"{SIGN['stop']} STOP: could hurt somebody who eats it"
-CHECK_HOLDS_UNSAFE = "Every course is on time; but it is not fit to serve until the stops above are mended."
+CHECK_HOLDS_UNSAFE = "Every course is on time; but it is not fit to serve until the stops below are mended."
 CHECK_HOLDS = "The timetable holds: every course on time, nothing kept past its limit."
 CHECK_GIVES_UP = "The timetable has to give something up:"
-CHECK_STOPPED = "No timetable until the stops above are mended."
+CHECK_STOPPED = "No timetable until the stops below are mended."
 
 CHECK_ASSUMED = "Assumed, because the plan does not say:"
 ON_YOUR_WORD = "On your word, which may be wrong; without it there would be more to mind:"
@@ -57,6 +57,10 @@ def check_assumed(count: int, *, whole: bool) -> str:
 
 def cautions_brief(topics: Sequence[str]) -> str:
     return f"The usual cautions: {', '.join(topic.lower() for topic in topics)} (--all tells them)."
+
+
+def more_given_up(count: int) -> str:
+    return f"and {count} more"
 
 
 def more_by_all(left: Sequence[tuple[int, str]]) -> str:
