@@ -104,7 +104,8 @@ class _Parser(argparse.ArgumentParser):
         return next(iter(difflib.get_close_matches(typed.partition("=")[0], self._known(), n=1, cutoff=0.6)), "")
 
 
-def _parser() -> _Parser:
+def whole_parser() -> _Parser:
+    """Of the whole command line."""
     parser = _Parser(prog=words.PROGRAM, description=words.CLI_ABOUT, epilog=words.examples(_plan_to_try()),
                      formatter_class=argparse.RawDescriptionHelpFormatter)  # fmt: skip
     parser.add_argument("--version", action="version", version=f"{words.PROGRAM} {__version__}")
@@ -373,7 +374,7 @@ def main(argv: Sequence[str] | None = None) -> int:
         if isinstance(stream, io.TextIOWrapper):
             stream.reconfigure(errors="replace")  # a sign that the terminal cannot show is `?`
     try:
-        arguments = _parser().understood(argv)
+        arguments = whole_parser().understood(argv)
     except SystemExit:
         with contextlib.suppress(BrokenPipeError):
             _flush()
@@ -427,7 +428,7 @@ def _plan_to_try() -> str:
     """The plan that comes along, as it is typed from here."""
     import shlex
 
-    from board.files.paths import bundled_plan
+    from board.files.bundled import bundled_plan
 
     path = bundled_plan()
     with contextlib.suppress(OSError, ValueError):  # the folder is gone, or another
