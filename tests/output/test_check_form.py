@@ -1,12 +1,19 @@
 """What `check` prints: as data, and the order and length of its text."""
 
+from pathlib import Path
+
 import pytest
 
+from board.base.exits import ExitCode
+from board.output.check import MOST_LINES
+from tests.conftest import PLANS
 from tests.whole.conftest import LANTERN, Run, _kept_by_all, home, run, warm
 from tests.whole.printed import keeps_to
 
 __all__ = ["_kept_by_all", "home", "run", "warm"]
 pytestmark = pytest.mark.usefixtures("warm")
+BUNDLED = sorted(PLANS.glob("*.yaml"))
+MENUS = sorted((PLANS.parent / "tests/importing/menus").glob("*.txt"))
 
 
 def test_check_as_data_holds_what_the_text_counts(run: Run) -> None:
@@ -33,3 +40,15 @@ def test_assumptions_of_one_kind_are_one_line_and_ten_lines_at_most(run: Run) ->
         return text.partition("Assumed, because the plan does not say")[2].split("\n\n")[0].splitlines()[1:]
 
     assert 0 < len(assumed(out)) <= 10 < len(assumed(whole))
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("plan", [*BUNDLED, *MENUS], ids=lambda path: path.stem)
+def test_every_plan_at_hand_is_checked_on_forty_lines(run: Run, tmp_path: Path, plan: Path) -> None:
+    if plan in MENUS:
+        menu, plan = plan, tmp_path / "supper.yaml"
+        assert run("new", str(plan), "--menu", str(menu), "--zone", "Europe/Dublin")[0] == ExitCode.DONE
+
+    _, out, _ = run("check", str(plan))
+
+    assert 10 < len(out.splitlines()) <= MOST_LINES
