@@ -6,6 +6,7 @@ import re
 import shlex
 import sys
 from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -190,7 +191,15 @@ def test_a_written_page_leaves_standard_output_to_data(run: Run, tmp_path: Path)
     assert "wall.html" in err
 
 
-@pytest.mark.parametrize("name", [*words.COMMANDS, ""])
+def _as_long_as_it_takes(name: str, examples: str) -> Any:
+    return pytest.param(name, marks=[pytest.mark.slow] if "platecall rehearse" in examples else [])
+
+
+@pytest.mark.parametrize(
+    "name",
+    [_as_long_as_it_takes("", words.CLI_EXAMPLES)]
+    + [_as_long_as_it_takes(name, example) for name, (_, example) in words.COMMANDS.items()],
+)
 def test_the_examples_in_help_run_as_they_are_printed(
     run: Run, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, name: str
 ) -> None:
