@@ -5,7 +5,6 @@ Imports are made where they are needed: `--help` and the board must not wait for
 
 import argparse
 import contextlib
-import difflib
 import functools
 import io
 import os
@@ -27,6 +26,7 @@ from board.app.option_rules import wrong_together
 from board.app.terminal import tell
 from board.base import words as shared
 from board.base.exits import ExitCode
+from board.base.near import nearest
 from board.base.plain import one_line, plain
 
 if TYPE_CHECKING:
@@ -47,7 +47,7 @@ class _Parser(argparse.ArgumentParser):
         """An unknown command is told with the one that was surely meant."""
         if action.choices is not None and value not in action.choices:
             known = [str(choice) for choice in action.choices]
-            near = difflib.get_close_matches(str(value).casefold(), known, n=1, cutoff=0.6)
+            near = nearest(str(value), known)
             raise argparse.ArgumentError(action, words.bad_choice(one_line(value, 60), near[0] if near else "", known))
 
     def understood(self, argv: Sequence[str] | None, into: argparse.Namespace | None = None) -> argparse.Namespace:
@@ -101,7 +101,7 @@ class _Parser(argparse.ArgumentParser):
         """An option of this command that was surely meant, or none."""
         if not typed.startswith("-") or typed == STDIN:
             return ""
-        return next(iter(difflib.get_close_matches(typed.partition("=")[0], self._known(), n=1, cutoff=0.6)), "")
+        return next(iter(nearest(typed.partition("=")[0], self._known(), alike=0.7)), "")
 
 
 def whole_parser() -> _Parser:
@@ -336,7 +336,7 @@ def _printed(text: str) -> str:
     from board.output.schemas.published import FORMS
 
     if text not in FORMS:
-        near = difflib.get_close_matches(text.casefold(), FORMS, n=1, cutoff=0.6)
+        near = nearest(text, FORMS)
         raise argparse.ArgumentTypeError(words.bad_choice(one_line(text, 60), near[0] if near else "", [*FORMS]))
     return text
 

@@ -22,10 +22,16 @@ from board.plan.snag import Snag
 from board.session.session import unlogged_evening
 from board.sheet.run_sheet import Attended, CourseSlot, Dependency, Keeping, RunSheet, Slot, Use
 from board.view.present import Present
-from tests.examples import times
+from tests.examples import NEW_EXAMPLES, times
 
-# How long drawing takes says how busy the machine is.
-settings.register_profile("ours", max_examples=times(100), suppress_health_check=[HealthCheck.too_slow])
+# How long drawing takes says how busy the machine is. The same examples each time, unless new ones are looked for.
+settings.register_profile(
+    "ours",
+    max_examples=times(100),
+    deadline=None,
+    derandomize=not NEW_EXAMPLES,
+    suppress_health_check=[HealthCheck.too_slow],
+)
 settings.load_profile("ours")
 
 PLANS = Path(__file__).parent.parent / "plans"
@@ -75,6 +81,17 @@ def lantern_sheet(lantern: PlanFile) -> RunSheet:
     from board.schedule.to_run_sheet import make_sheet
 
     return make_sheet(lantern, solve)
+
+
+@pytest.fixture(scope="session")
+def keep_lantern(lantern: PlanFile, lantern_sheet: RunSheet) -> Callable[[Path], None]:
+    """Puts the bundled plan's sheet into a cache folder, as the command that worked it out would have."""
+    from board.app.timetables import with_all
+    from board.checks.sheet.assessed import of_plan
+    from board.files.cache import SheetCache
+
+    sheet = with_all(of_plan(lantern), lantern_sheet).the_sheet
+    return lambda folder: SheetCache(folder).put(sheet)
 
 
 UTC_DAY = datetime(2026, 11, 28, tzinfo=UTC)

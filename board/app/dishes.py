@@ -1,6 +1,5 @@
 """Dishes of one's own: kept from a plan, written into plans, and when each was last served."""
 
-import difflib
 from collections.abc import Iterable, Iterator
 from contextlib import suppress
 from dataclasses import dataclass
@@ -12,6 +11,7 @@ from board.app.reading_logs import contents_of, read_apart
 from board.base.clock import WallClock
 from board.base.errors import Trouble
 from board.base.exits import ExitCode
+from board.base.near import nearest
 from board.base.plain import one_line
 from board.evening.fold import fold_all
 from board.evening.state import begin
@@ -197,7 +197,7 @@ def _unknown(name: str, there: Shelf) -> str:
 
 
 def _near(name: str, names: Iterable[str]) -> list[str]:
-    by_key = {name_key(each): each for each in names}
-    found = difflib.get_close_matches(name_key(name)[:400], list(by_key), n=3, cutoff=0.5)
-    part = [key for key in by_key if name_key(name) and name_key(name) in key and key not in found]
-    return [one_line(by_key[key], 60) for key in [*found, *part][:3]]
+    names = list(names)
+    part = [each for each in names if name_key(name) and name_key(name) in name_key(each)]
+    found = dict.fromkeys([*nearest(name, names, most=3, alike=0.5, fold=name_key), *part])
+    return [one_line(each, 60) for each in found][:3]

@@ -24,7 +24,7 @@ from board.files.plans import STDIN, read_text, shown
 from board.files.whole import STDOUT, write_new
 from board.importing.starter.answers import Answers, defaults, readers
 from board.importing.starter.menu import Menu, read_menu
-from board.importing.starter.menu_courses import arrival_before, course_minutes, usual_way
+from board.importing.starter.menu_courses import arrival_before, course_minutes, taken_apart, usual_way
 from board.importing.starter.not_a_menu import NotAMenu
 from board.importing.starter.plan_text import menu_plan_text, plan_text
 from board.importing.ways import ways
@@ -69,15 +69,20 @@ def new_plan(
     )
     target = path or _free_name(made.answers)
     write_new(target, made.text.encode())
-    return _told(made, menu, one_line(target))
+    return _told(made, one_line(target))
+
+
+def _nothing_kept(name: str, eaters: int | None) -> None:
+    """The shelf of a host who keeps no dishes."""
 
 
 @dataclass(frozen=True)
 class Made:
-    """A plan of a menu, not yet written: its text, and as it is read. `assumed`: answers that nobody gave; `kept`:
-    dishes of the host's own; `bare`: dishes without a way."""
+    """A plan of a menu, not yet written: the menu as it was taken, its text, and as it is read. `assumed`: answers that
+    nobody gave; `kept`: dishes of the host's own; `bare`: dishes without a way."""
 
     answers: Answers
+    menu: Menu
     text: str
     file: PlanFile
     assumed: tuple[str, ...]
@@ -101,8 +106,10 @@ def from_menu(
     answers = gather(given, now, zone, ask, say, menu)
     known = {option for option, value in given.items() if value is not None} | {*menu.found, "courses", "zone"}
     assumed = tuple(each for each in readers(now.date()) if each not in known) if ask is None else ()
+    shelf = own if own is not None else _nothing_kept
+    menu = taken_apart(menu, lambda dish: shelf(dish, answers.guests + 1) is not None)
     dishes = [dish for course in menu.courses for dish in course.dishes]
-    taken = {dish: own(dish, answers.guests + 1) for dish in dishes} if own is not None else {}
+    taken = {dish: shelf(dish, answers.guests + 1) for dish in dishes}
     kept = {dish: lines for dish, lines in taken.items() if lines is not None}
     kinds = {dish: course.kind for course in menu.courses for dish in course.dishes}
     chosen = _chosen([dish for dish in dishes if dish not in kept], kinds, ask, say)
@@ -114,7 +121,7 @@ def from_menu(
     if isinstance(file, list):
         raise Trouble(words.menu_no_plan(name, [snag.render() for snag in file]), ExitCode.STOP)
     bare = tuple(dish for dish, way in chosen.items() if way is None)
-    return Made(answers, text, file, assumed, tuple(kept), bare)
+    return Made(answers, menu, text, file, assumed, tuple(kept), bare)
 
 
 def menu_in(path: Path, given: Mapping[str, str | None], today: date) -> Menu:
@@ -220,8 +227,8 @@ def _way_asked(
         say(words.way_unknown(typed, len(by_kind[now])))
 
 
-def _told(made: Made, menu: Menu, target: str) -> str:
-    answers = made.answers
+def _told(made: Made, target: str) -> str:
+    answers, menu = made.answers, made.menu
     at = [clock_of(minute) for minute in course_minutes(menu, answers.arrive)]
     courses = [
         one_line(f"{course.name} {clock}: {'; '.join(course.dishes)}")

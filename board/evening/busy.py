@@ -123,3 +123,15 @@ class Hands(Generic[T]):
             away = 0.0 if each.front == front else self.walk
             if each.high + away > first and each.low - away < last:
                 yield (each, each.begin - away, each.over + away) if away else (each, each.begin, each.over)
+
+
+def together(several: Sequence[Hands[T]]) -> Hands[T]:
+    """Several people as one pair of hands, which is at whatever any of them is at; what they do together is there once.
+    Only to be asked: they are `take`n one by one."""
+    first, *others = several
+    if not others:
+        return first
+    found = Hands(first.walk, first.reckon)
+    for stretch in {id(each): each for hands in several for each in hands.taken}.values():
+        found.take(stretch)
+    return found

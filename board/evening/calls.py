@@ -108,7 +108,7 @@ def _while_under_way(
     forecast: Forecast, state: State, slot: Slot, step: StepState, started: datetime
 ) -> Iterator[Call]:
     end = max(started + step.lasts(slot), step.put_off.get("end", started))
-    offsets = [part.start - slot.start for part in slot.attended if part.kind == "look-in"]
+    offsets = [part.start - slot.start for part in slot.parts if part.kind == "look-in"]
     open_ones = [
         (number, max(started + offset, step.put_off.get("look-in", started)))
         for number, offset in enumerate(offsets)
@@ -146,8 +146,7 @@ def _give(forecast: Forecast, slot: Slot) -> float:
 
 
 def _same_hands(slot: Slot, other: Slot) -> bool:
-    mine = {part.who for part in slot.attended}
-    return any(part.kind in ("all", "start") and part.who in mine for part in other.attended)
+    return any(part.kind in ("all", "start") and part.who in slot.people for part in other.attended)
 
 
 def _wants_heat_of(other: Slot, change: Slot) -> bool:

@@ -183,7 +183,7 @@ def _is_open(state: State, slot: Slot, part: Part, number: int) -> bool:
     step = state.steps[slot.id]
     if part == "start":
         return step.status == "to-come"
-    looks = sum(each.kind == "look-in" for each in slot.attended)
+    looks = sum(each.kind == "look-in" for each in slot.parts)
     return step.status == "under-way" and (part == "end" or step.looked_in <= number < looks)
 
 

@@ -39,10 +39,10 @@ def parts(slot: Slot, start: datetime, end: datetime) -> Iterator[Attended]:
 
 @dataclass(frozen=True, slots=True)
 class Wanted:
-    """Whose hands a slot wants, and how: for so long from its start on (`whole`: until it ends), for looks so long
-    after its start (offset, length), and for so long before its end. `front`: at the table."""
+    """Whose hands a slot wants, all at the same time, and how: for so long from its start on (`whole`: until it ends),
+    for looks so long after its start (offset, length), and for so long before its end. `front`: at the table."""
 
-    who: str
+    who: tuple[str, ...]
     front: bool
     whole: bool
     first: float
@@ -61,13 +61,13 @@ def wanted(slot: Slot, minute: float) -> Wanted | None:
         return None
 
     def lengths(kind: str) -> Iterator[tuple[float, float]]:
-        for part in slot.attended:
+        for part in slot.parts:
             if part.kind == kind:
                 offset, length = part.start - slot.start, part.end - part.start
                 yield offset.total_seconds() / 60 * minute, length.total_seconds() / 60 * minute
 
     return Wanted(
-        who=slot.attended[0].who,
+        who=slot.people,
         front=slot.lane == FRONT_OF_HOUSE,
         whole=slot.whole,
         first=sum(length for _, length in lengths("start")),

@@ -7,6 +7,7 @@ that does not lead to it: so that work can give way to it.
 import heapq
 from collections.abc import Mapping, Sequence
 from graphlib import TopologicalSorter
+from itertools import product
 
 from board.evening.hands import Wanted
 from board.sheet.run_sheet import HANDS, Slot
@@ -21,13 +22,14 @@ def in_order(slots: Sequence[Slot], wanted: Mapping[str, Wanted]) -> tuple[Node,
     works: dict[str, list[Node]] = {}
     for slot in slots:
         if slot.id in wanted and wanted[slot.id].works:
-            of_one = works.setdefault(wanted[slot.id].who, [])
-            before[slot.id, False].extend(of_one[-1:])
-            of_one.append((slot.id, False))
+            for who in wanted[slot.id].who:
+                of_one = works.setdefault(who, [])
+                before[slot.id, False].extend(of_one[-1:])
+                of_one.append((slot.id, False))
     reach = _Reach(before)
     for slot in slots:
-        for node in _briefs(slot, wanted):
-            work = next((w for w in works.get(wanted[slot.id].who, ()) if not reach.leads(w, node)), None)
+        for node, who in product(_briefs(slot, wanted), wanted[slot.id].who if slot.id in wanted else ()):
+            work = next((w for w in works.get(who, ()) if not reach.leads(w, node)), None)
             if work is not None:
                 before[work].append(node)
                 reach.add(node, work)

@@ -13,7 +13,7 @@ from datetime import datetime
 from types import MappingProxyType
 from typing import Any, Generic
 
-from board.evening.busy import Hands, Reckoning, Stretch, T
+from board.evening.busy import Hands, Reckoning, Stretch, T, together
 from board.evening.hands import Wanted, wanted
 from board.evening.order import Node, in_order
 from board.sheet.company import FRONT_OF_HOUSE
@@ -81,7 +81,7 @@ class Rule(Generic[T]):
         return played
 
     def blank(self) -> Played[T]:
-        people = {wants.who for wants in self.wanted.values()}
+        people = {who for wants in self.wanted.values() for who in wants.who}
         return Played({}, {}, {}, {who: Hands(self.walk, self.reckon) for who in people}, {})
 
     def place(self, node: Node, going: Going[T], played: Played[T]) -> None:
@@ -113,7 +113,7 @@ class Rule(Generic[T]):
         wants = self.wanted.get(id_)
         longer: Any = 0.0
         if wants is not None:
-            hands = played.hands[wants.who]
+            hands = together([played.hands[who] for who in wants.who])
             if wants.works:
                 length, wanted = self._first(wants, going.lasts[id_]), start
                 start, longer = hands.free(start, length, wants.front)
@@ -142,9 +142,10 @@ class Rule(Generic[T]):
         """The looks of what has started; none goes past its end."""
         wants = self.wanted[id_]
         for offset, length in wants.looks:
+            hands = together([played.hands[who] for who in wants.who])
             at = self._least(offset, lasts)
             due, length = start + longer + at, self._least(length, lasts - at)
-            begin = played.hands[wants.who].free_briefly(due, length, wants.front)
+            begin = hands.free_briefly(due, length, wants.front)
             self._take((id_, False), begin, begin + length, length, due, played)
 
     def _finish(self, id_: str, due: Any, lasts: Any, played: Played[T]) -> Any:
@@ -152,7 +153,7 @@ class Rule(Generic[T]):
         wants = self.wanted[id_]
         length = self._least(wants.last, lasts)
         wanted = due - length
-        begin = played.hands[wants.who].free_briefly(wanted, length, wants.front)
+        begin = together([played.hands[who] for who in wants.who]).free_briefly(wanted, length, wants.front)
         end = due if begin is wanted else due + (begin - wanted)
         self._take((id_, True), begin, end, length, wanted, played)
         return end
@@ -171,7 +172,8 @@ class Rule(Generic[T]):
             low=bounds(begin)[0],
             high=bounds(over)[1],
         )
-        played.hands[wants.who].take(stretch)
+        for who in wants.who:
+            played.hands[who].take(stretch)
         played.stretches[node] = (*played.stretches.get(node, ()), stretch)
 
     def _what_is_known(self, going: Going[T], played: Played[T]) -> None:
@@ -195,7 +197,8 @@ class Rule(Generic[T]):
             if id_ in self.wanted and self.wanted[id_].works:
                 wants = self.wanted[id_]
                 length = self._first(wants, going.lasts[id_])
-                over = start + length + played.hands[wants.who].longer(start, length, wants.front)
+                hands = together([played.hands[who] for who in wants.who])
+                over = start + length + hands.longer(start, length, wants.front)
                 if wants.whole:
                     over = played.end[id_] = self.reckon.latest([over, no_sooner])
                 self._take((id_, False), start, over, None, start, played)

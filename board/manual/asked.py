@@ -1,9 +1,9 @@
 """What the manual says to what somebody asks: `answer(words)`. Pure, but for the pages it reads."""
 
-import difflib
 import re
 from collections.abc import Callable, Iterator
 
+from board.base import near as names
 from board.manual import board_keys, findings, pages, plan_keys, words
 from board.plan.findings import FINDINGS, ROOMS
 
@@ -28,7 +28,7 @@ def not_known(asked: str, commands: dict[str, tuple[str, str]]) -> str:
 def nearest(asked: str, commands: dict[str, tuple[str, str]]) -> list[str]:
     """The names most like one that is not known; then topics that speak of it."""
     name = _folded(asked)
-    near = difflib.get_close_matches(name, dict.fromkeys(_names(commands)), n=_MOST_NEAR, cutoff=0.6)
+    near = names.nearest(name, _names(commands), most=_MOST_NEAR)
     speaking = [topic for topic in pages.TOPICS if len(name) > 2 and name in pages.page(topic).casefold()]
     return list(dict.fromkeys((*near, *speaking)))[:_MOST_NEAR]
 

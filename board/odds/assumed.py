@@ -49,7 +49,7 @@ def _work(slot: Slot) -> Slot:
 
 
 def _kind(slot: Slot) -> Kind:
-    hands = sum((part.end - part.start).total_seconds() for part in slot.attended)
+    hands = sum((part.end - part.start).total_seconds() for part in slot.parts)
     if hands * 2 >= (slot.end - slot.start).total_seconds():
         return Kind.HANDS
     return Kind.HEAT if slot.on_heat else Kind.BY_ITSELF

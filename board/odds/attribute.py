@@ -11,7 +11,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from board.evening.busy import Hands, Stretch
+from board.evening.busy import Hands, Stretch, together
 from board.evening.order import Node
 from board.evening.rule import Played
 from board.odds.draw import Minutes
@@ -142,7 +142,7 @@ class _Back:
     def _others(self, stretch: Stretch[Any]) -> Iterator[tuple[Stretch[Any], float]]:
         """What its hands were given to before it was worked out, shortly before it or in it, and how far away."""
         rule = self.evenings.rule
-        for other in self.played.hands[rule.wanted[stretch.node[0]].who].taken:
+        for other in together([self.played.hands[who] for who in rule.wanted[stretch.node[0]].who]).taken:
             near = other.low - rule.walk < stretch.high and stretch.low <= other.high + rule.walk
             if near and self.place[other.node] < self.place[stretch.node]:
                 yield other, rule.walk if other.front != stretch.front else 0.0

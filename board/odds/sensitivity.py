@@ -25,7 +25,9 @@ def play_again(rule: Rule[Any], past: Played[Any], going: Going[Any], touched: C
         rule.place(node, going, again)
         _settle(past, again, node)
         if node in again.stretches:
-            moved[rule.wanted[node[0]].who] += _moved(past, again, node)
+            found = _moved(past, again, node)
+            for who in rule.wanted[node[0]].who:
+                moved[who] += found
     return again
 
 
@@ -48,7 +50,8 @@ def _feels(
     return any(
         other.high + rule.walk > each.wanted and other.low - rule.walk < each.high
         for each in past.stretches.get(node, ())
-        for other in moved[rule.wanted[id_].who]
+        for who in rule.wanted[id_].who
+        for other in moved[who]
     )
 
 
@@ -61,7 +64,8 @@ def _as_before(rule: Rule[Any], past: Played[Any], again: Played[Any], node: Nod
     if node in past.stretches:
         again.stretches[node] = past.stretches[node]
         for each in past.stretches[node]:
-            again.hands[rule.wanted[id_].who].take(each)
+            for who in rule.wanted[id_].who:
+                again.hands[who].take(each)
 
 
 def _settle(past: Played[Any], again: Played[Any], node: Node) -> None:

@@ -1,7 +1,7 @@
 """A run sheet played forward for many evenings at once, by the board's own rule.
 
 Every call is answered on time; only lengths vary. On the night, the board also moves some work later to keep results
-within their shelf life. That makes no course later and is left out here.
+within their shelf life. That makes no course later, at times one sooner, and is left out here.
 """
 
 from collections.abc import Iterator, Mapping, Sequence

@@ -13,7 +13,7 @@ from zoneinfo import ZoneInfo
 from board.base import words as shared
 from board.base.plain import one_line
 from board.output import words
-from board.output.leaves import left_by, method, name_with_dish, names_of, says, telling_words, where_of
+from board.output.leaves import left_by, method, name_with_dish, names_of, says, telling_words, where_of, with_others
 from board.sheet import said
 from board.sheet.blocks import Block, Piece, blocks, day_of, with_moments
 from board.sheet.guesses import guesses
@@ -108,6 +108,7 @@ class _Lines:
     def _tail(self, block: Block, slot: Slot, before: Slot | None) -> Iterator[str]:
         minutes = shared.short(round((slot.end - slot.start) / timedelta(minutes=1)))
         yield minutes if slot.whole else words.runs_till(minutes, self._clock(block, slot.end))
+        yield from with_others(slot, block.who)
         where = one_line(where_of(slot, self.sheet))
         if slot.kind != "heat" and where not in (shared.LANES[lane].lower() for lane in BARE):
             yield where

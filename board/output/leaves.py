@@ -133,6 +133,7 @@ def _row(
     )
     told = beside
     told += [words.to_decide(one_line(slot.decide))] if slot.decide else []
+    told += with_others(slot, name)
     told += method(slot, sheet)
     told += [shared.look_for(one_line(slot.look_for))] if slot.look_for else []
     told += left_by(slot, sheet)
@@ -155,6 +156,12 @@ def _row(
         ", ".join(dict.fromkeys(one_line(part.who) for part in slot.attended)) if name is None else "",
         course=slot.kind == "serve",
     )
+
+
+def with_others(slot: Slot, name: str | None) -> list[str]:
+    """Who else does it, on one person's sheet, where it takes several."""
+    others = [one_line(who) for who in slot.people if who != name]
+    return [words.done_with(others)] if name in slot.people and others else []
 
 
 def method(slot: Slot, sheet: RunSheet) -> list[str]:

@@ -1,5 +1,6 @@
 """An evening looked back on, as text."""
 
+from collections.abc import Iterator
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
@@ -14,6 +15,7 @@ from board.output.tables import cell, table
 from board.review.measure import Review, StepReview
 from board.sheet import said
 from board.view.closing import Tone, closing
+from board.view.offer import what_it_brings
 from board.view.slipped import slip_words
 
 STYLES: dict[Tone, str] = {
@@ -38,6 +40,7 @@ def print_review(review: Review, out: Console) -> None:
         _named(shared.REVIEW_NOT_REACHED, review.not_reached(), out)
         _named(shared.REVIEW_LEFT_OPEN, review.left_open(), out)
     _slips(review, zone, out)
+    _offers(review, out)
     _steps(review, zone, out)
 
 
@@ -52,6 +55,23 @@ def _slips(review: Review, zone: ZoneInfo, out: Console) -> None:
     names = {s.slot.id: s.slot for s in review.steps}
     for slip in review.slips:
         out.print(cell(f"{_at(slip.at, zone)} {slip_words(slip, names)}", indent=2))
+
+
+def offer_lines(review: Review) -> Iterator[str]:
+    """What each timetable that was offered would have brought, and whether it was taken."""
+    zone = ZoneInfo(review.zone)
+    for each in review.offers:
+        times = ((c.course, c.served, c.offered) for c in each.courses)
+        brings = what_it_brings(lambda at, _: shared.clock(at.astimezone(zone)), times, dict(each.gained), each.at)
+        yield f"{_at(each.at, zone)} {words.offered(brings, taken=each.taken)}"
+
+
+def _offers(review: Review, out: Console) -> None:
+    if review.offers:
+        out.print()
+        out.print(cell(words.OFFERED, "bold"))
+    for line in offer_lines(review):
+        out.print(cell(line, indent=2))
 
 
 def _named(title: str, steps: list[StepReview], out: Console) -> None:
@@ -175,6 +195,17 @@ def review_form(review: Review) -> ReviewForm:
         "left": list(review.left),
         "decided": [{"question": question, "yes": yes} for question, yes in review.decided()],
         "slips": [_slip_form(slip, zone) for slip in review.slips],
+        "offers": [
+            {
+                "at": iso(each.at),
+                "courses": [
+                    {"name": c.course, "served": iso(c.served), "offered": iso(c.offered)} for c in each.courses
+                ],
+                "gained": dict(each.gained),
+                "taken": each.taken,
+            }
+            for each in review.offers
+        ],
         "notes": [{"at": iso(n.at), "about": n.slot, "text": n.text} for n in review.notes],
     }
 

@@ -12,6 +12,7 @@ from board.base.plain import one_line
 from board.output import words
 from board.output.evenings import LEFT_COLUMNS, causes, clock, in_one_table, late_answers, odds_lines
 from board.output.frame import PaperSize, class_, document
+from board.output.review import offer_lines
 from board.output.review_days import days
 from board.review.looked_back import LookedBack
 from board.review.measure import Review
@@ -116,6 +117,7 @@ def _what_was(review: Review, zone: ZoneInfo) -> Iterator[str]:
     yield from _list(shared.LEFT_TO_USE, review.left)
     yield from _list(shared.DECIDED, decided_words(review))
     yield from _list(words.SLIPPED, slips, "short")
+    yield from _list(words.OFFERED, list(offer_lines(review)), "short")
 
 
 def _readings(review: Review, zone: ZoneInfo) -> Iterator[str]:

@@ -111,7 +111,7 @@ def _rows(sheet: RunSheet, by: str, zone: ZoneInfo, out: Console) -> None:
                 shared.SIGN["box"],
                 cell(what),
                 cell(where_of(slot, sheet), "dim"),
-                cell(", ".join(dict.fromkeys(a.who for a in slot.attended)), "dim"),
+                cell(", ".join(slot.people), "dim"),
                 words.give_in_column(slot.give_minutes),
             )
         out.print(rows)

@@ -35,6 +35,7 @@ FINDINGS = {
     "plan 15": "a figure that the cook's book is to give, and has not yet",
     "plan 16": "a step called like something the program adds itself",
     "plan 17": "a dish that is to come from the shelf, and is not written out yet",
+    "plan 18": "work that takes more people than there are for it",
     "shelf 1": "a kept dish that cannot be read",
     "shelf 2": "guests who had a dish on an evening before",
     "book 1": "the cook's book is not YAML that can be read",

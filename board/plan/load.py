@@ -8,6 +8,7 @@ from typing import Annotated, Any, Union, get_args, get_origin
 
 from pydantic import BaseModel, ValidationError
 
+from board.base.near import nearest
 from board.base.plan_digest import digest_of
 from board.plan.model.courses import Course, Dish
 from board.plan.model.drinking import Drinks, HowMuch, Pairing
@@ -21,7 +22,7 @@ from board.plan.phrases.away import Away, Happening
 from board.plan.phrases.durations import Spread
 from board.plan.phrases.food_safety import Cooling, Core, Thaw
 from board.plan.phrases.guests import Guest
-from board.plan.phrases.phrase import near, nearest
+from board.plan.phrases.phrase import near
 from board.plan.phrases.quantities import Ingredient
 from board.plan.phrases.seats import Seat
 from board.plan.phrases.tableware import Pieces
@@ -122,7 +123,7 @@ def _read(raw: dict[str, Any], places: Places, snags: list[Snag]) -> tuple[Plan,
             problems += [*misnamed(plan), *seat_problems(plan)]
         snags += [Snag(p.code, Weight.STOP, p.message, p.mend, places.of(p.loc)) for p in problems]
         if not snags:
-            waiting = waiting_for_trips(plan, linked.nodes, linked.links)
+            waiting = waiting_for_trips(plan, linked.nodes, linked.taken_up)
             linked.links += [Link(each.trip, each.work) for each in waiting if each.trip is not None]
             return plan, fill(plan, linked)
     return snags
@@ -245,7 +246,7 @@ def _key_meant(key: str, model: type[BaseModel]) -> str | None:
     """The key most likely meant: the new name of an old one, or the nearest spelling."""
     keys = _keys_of(model)
     now = _RENAMED.get(key)
-    return now if now in keys else nearest(key, keys)
+    return now if now in keys else next(iter(nearest(key, keys)), None)
 
 
 # Example lines to paste for missing keys.

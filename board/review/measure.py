@@ -4,6 +4,7 @@ whole."""
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import datetime, timedelta
+from itertools import zip_longest
 from math import ceil
 
 from board.base.late import minutes_late
@@ -14,6 +15,9 @@ from board.evening.events import (
     DishDropped,
     EveningOpened,
     GuestsDelayed,
+    OfferedCourse,
+    OfferMade,
+    SheetTaken,
     StepFinished,
     StepStarted,
     StepStretched,
@@ -114,6 +118,17 @@ class CourseReview:
         return minutes_late(self.served, self.wanted)
 
 
+@dataclass(frozen=True, slots=True)
+class OfferReview:
+    """A better timetable that the board offered: when, the courses it would move, minutes gained by kind of cost, and
+    whether it was taken and stayed in use."""
+
+    at: datetime
+    courses: tuple[OfferedCourse, ...]
+    gained: tuple[tuple[str, int], ...]
+    taken: bool
+
+
 @dataclass(frozen=True)
 class Review:
     """One evening looked back on."""
@@ -134,6 +149,7 @@ class Review:
     unread: tuple[StepReview, ...] = ()  # ended without the reading they need
     stops: tuple[Stop | str, ...] = ()  # read and accepted before the evening began
     slips: tuple[StepStretched | GuestsDelayed | DishDropped, ...] = ()  # reported to the board and not undone
+    offers: tuple[OfferReview, ...] = ()
     put_away: tuple[LeftReview, ...] = ()  # leftovers, in the order they were put away
     left: tuple[str, ...] = ()  # what steps left over and is still good as the evening ends, in words
     not_told: tuple[str, ...] = ()  # courses whose leftovers nobody reported as put away
@@ -207,9 +223,18 @@ def measured(state: State, opened: EveningOpened) -> Review:
         unread=tuple(step for step in steps if step.slot.id in state.unread),
         stops=state.stops_accepted,
         slips=tuple(e for e in state.history if isinstance(e, SLIPS)),
+        offers=tuple(_offers(state)),
         put_away=put_away(state),
         not_told=not_told(state),
     )
+
+
+def _offers(state: State) -> Iterator[OfferReview]:
+    """A timetable that is taken is the one offered last."""
+    told = [event for event in state.history if isinstance(event, OfferMade | SheetTaken)]
+    for event, after in zip_longest(told, told[1:]):
+        if isinstance(event, OfferMade):
+            yield OfferReview(event.at, event.courses, event.gained, isinstance(after, SheetTaken))
 
 
 def _was_at_table(state: State, course: CourseSlot) -> tuple[datetime, datetime | None] | None:

@@ -6,6 +6,7 @@ last wait is over, whichever is later.
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
+from itertools import product
 
 from board.schedule.oven_dial import InOven
 from board.schedule.problem import Problem, Way
@@ -33,13 +34,14 @@ def end_of(problem: Problem, solution: Solution, job: int) -> int:
     return solution.starts[job] + way_of(problem, solution, job).minutes
 
 
-def followers(problem: Problem, job: int) -> list[int]:
-    return [order.second for order in problem.orders if order.first == job]
+def takers(problem: Problem, job: int) -> list[int]:
+    """Those that take up what it made."""
+    return [order.second for order in problem.orders if order.first == job and order.takes_up]
 
 
 def hold_until(problem: Problem, solution: Solution, job: int) -> tuple[int, int] | None:
-    """The minute until which a result stands, and the job that takes it up last; None if it has no successors."""
-    taking = [(solution.starts[f], f) for f in followers(problem, job)]
+    """The minute until which a result stands, and the job that takes it up last; None if nothing does."""
+    taking = [(solution.starts[f], f) for f in takers(problem, job)]
     return max(taking) if taking else None
 
 
@@ -150,7 +152,7 @@ def _after_the_quiet(problem: Problem, solution: Solution) -> Iterator[tuple[int
     sitters = {n for n, hand in enumerate(problem.hands) if hand.sits}
     served = [(end_of(problem, solution, each.job), each) for each in problem.sittings]
     for n, job in enumerate(problem.jobs):
-        if not job.early or job.with_guests or solution.who[n] not in sitters:
+        if not job.early or job.with_guests or sitters.isdisjoint(solution.who[n]):
             continue
         before = [(end, each) for end, each in served if end + each.minutes <= solution.starts[n]]
         if before:
@@ -167,10 +169,7 @@ def _hand_to_hand(problem: Problem, solution: Solution) -> list[tuple[int, int, 
     by_hand: dict[int, list[tuple[int, int, int, bool]]] = {}
     front = {n for n in range(len(problem.jobs)) if way_of(problem, solution, n).lane == "front-of-house"}
     for n in range(len(problem.jobs)):
-        who = solution.who[n]
-        if who is None:
-            continue
-        for part in way_of(problem, solution, n).parts:
+        for who, part in product(solution.who[n], way_of(problem, solution, n).parts):
             if part.kind != "look-in":
                 at = solution.starts[n] + part.offset
                 by_hand.setdefault(who, []).append((at, at + part.length, n, part.offset == 0))

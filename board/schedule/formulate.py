@@ -113,7 +113,8 @@ class _Builder:
         )
         sittings = tuple(Sitting(c.name, index[c.serve], c.sit) for c in self.filled.courses if c.sit)
         orders = tuple(
-            Order(index[k.first], index[k.second], k.least, k.most, k.firm, k.usual) for k in self.filled.links
+            Order(index[k.first], index[k.second], k.least, k.most, k.firm, k.usual, k.takes_up)
+            for k in self.filled.links
         )
         longest = sum(max(way.minutes for way in job.ways) for job in jobs) + sum(o.least for o in orders)
         clocks, stood = self._clocks(jobs)
@@ -150,7 +151,7 @@ class _Builder:
 
     def _clocks(self, jobs: tuple[Job, ...]) -> tuple[tuple[Clock, ...], tuple[Stood, ...]]:
         then: dict[str, list[str]] = {}
-        for link in self.filled.links:
+        for link in self.filled.taken_up:
             then.setdefault(link.first, []).append(link.second)
         passed = [
             _Passed(id_, t.node.kind, t.node.dish, t.node.course, t.care.fresh, tuple(then.get(id_, ())))
@@ -187,11 +188,12 @@ class _Builder:
     def _job(self, task: Task, *, early: bool) -> Job:
         work = task.work
         names = list(self.plan.hands)
-        who = [names.index(n) for n in work.who] if work and work.who else list(range(len(names)))
+        who = [names.index(n) for n in dict.fromkeys(work.who)] if work and work.who else list(range(len(names)))
         return Job(
             id=task.node.id,
             ways=tuple(way for n, filled in enumerate(task.ways) for way in self._ways(n, filled, task)),
             hands=tuple(who),
+            crew=work.hands if work else 1,
             window=self._window(task),
             fixed=self.minute(self.filled.arrive) if task.node.kind == "arrive" else None,
             best_within=task.best_within,
@@ -236,7 +238,7 @@ class _Builder:
 
     def _baked_at(self, id_: str) -> list[int]:
         """The settings of the bake's ways, in °C, that a rest may follow at once."""
-        bakes = [link.first for link in self.filled.links if link.second == id_ and link.most == link.least]
+        bakes = [link.first for link in self.filled.taken_up if link.second == id_ and link.most == link.least]
         ways = [way for bake in bakes for way in self.filled.tasks[bake].ways]
         return sorted({round(way.where.heat.want) for way in ways if way.where.heat is not None})
 

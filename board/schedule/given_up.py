@@ -1,6 +1,6 @@
 """What a run sheet had to give up, and why. Pure."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from datetime import datetime, timedelta
 
@@ -53,12 +53,11 @@ class _Teller:
         """Work outside its hours, heating with nobody at home, and steps that should follow at once but do not."""
         anytime = replace(self.problem, opens=0)
         for n, job in enumerate(self.problem.jobs):
-            way, who = way_of(self.problem, self.solution, n), self.solution.who[n]
-            hand = self.problem.hands[who] if who is not None else None
+            way, hands = way_of(self.problem, self.solution, n), self.problem.crew(self.solution.who[n])
             start = self.solution.starts[n]
 
-            def fits(job: Job, way: Way = way, hand: Hand | None = hand, start: int = start) -> bool:
-                return any(a <= start < b for a, b in allowed_starts(anytime, job, way, hand, warm_up=False))
+            def fits(job: Job, way: Way = way, hands: Sequence[Hand] = hands, start: int = start) -> bool:
+                return any(a <= start < b for a, b in allowed_starts(anytime, job, way, *hands, warm_up=False))
 
             if job.fixed is not None or fits(job):
                 continue
@@ -135,6 +134,8 @@ class _Teller:
                 yield Violation("not-ready", n), GivenUp(NotReady(first, second), Because("no-hours-left"), late)
             if order.most is not None and order.most > order.least and wait > order.most and not order.usual:
                 yield Violation("waits", n), self._waits_past(order, wait, order.most)
+            if not order.takes_up:
+                continue
             if hold is not None and not self.solution.kept[order.first] and wait > 0:
                 no_place = NoPlace(first, second, wait, hold.where)
                 alone = stands_alone(self.problem, hold, end_of(self.problem, self.solution, order.first), taken_at)

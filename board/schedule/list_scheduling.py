@@ -11,7 +11,7 @@ import heapq
 import time
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
-from itertools import islice, product
+from itertools import combinations, islice, product
 
 from board.schedule.intervals import Window
 from board.schedule.problem import FRONT, NO_PLACE, Demand, Hold, Job, Order, OvenUse, Problem, Way
@@ -76,11 +76,11 @@ class _TooLate(Exception):
 
 @dataclass(frozen=True, slots=True)
 class _Choice:
-    """A start for one job, with its way and hand; `over`: out of hours."""
+    """A start for one job, with its way and all who do it; `over`: out of hours."""
 
     start: int
     way: int
-    who: int | None
+    who: tuple[int, ...]
     kept: bool
     over: bool
 
@@ -154,9 +154,12 @@ class _Attempt:
         self.ovens: dict[int, list[_InOven]] = {}
         self.before: dict[int, list[Order]] = {}
         self.after: dict[int, list[Order]] = {}
+        self.taking: dict[int, list[Order]] = {}  # those of them that take up what it made
         for order in problem.orders:
             self.before.setdefault(order.second, []).append(order)
             self.after.setdefault(order.first, []).append(order)
+            if order.takes_up:
+                self.taking.setdefault(order.first, []).append(order)
         self.wanted = {s.job: s.wanted + later.get(s.job, 0) for s in problem.servings}
         self.home = home_windows(problem)
         self.blocks = self._chains()
@@ -165,7 +168,7 @@ class _Attempt:
     def place_all(self) -> None:
         for n, job in enumerate(self.problem.jobs):
             if job.fixed is not None:
-                self._put(n, _Choice(job.fixed, 0, min(job.hands, default=None), True, False))
+                self._put(n, _Choice(job.fixed, 0, tuple(sorted(job.hands)[: job.crew]), True, False))
         arrival = (n for n, job in enumerate(self.problem.jobs) if job.fixed == self.problem.arrives)
         spine = _reached(self.problem, [*(s.job for s in self.problem.servings), *arrival])
         for block in self._in_order([b for b in self.blocks if spine & set(b)]):
@@ -298,7 +301,7 @@ class _Attempt:
             yield from self._kept_or_not(block, ways, masks, offsets, whole, over=over)
 
     def _kept_or_not(
-        self, block: tuple[int, ...], ways: tuple[int, ...], masks: list[dict[int | None, int]],
+        self, block: tuple[int, ...], ways: tuple[int, ...], masks: list[dict[tuple[int, ...], int]],
         offsets: list[int], whole: int, *, over: bool,
     ) -> Iterator[tuple[int, list[_Choice]]]:  # fmt: skip
         """The latest start at which every result has its place, and the latest at all."""
@@ -342,7 +345,8 @@ class _Attempt:
 
     def _stands_at_most(self, order: Order) -> int | None:
         """Minutes a result keeps until the next step, where these are few."""
-        limits = [way.hold.limit if way.hold else None for way in self.problem.jobs[order.first].ways]
+        ways = self.problem.jobs[order.first].ways if order.takes_up else ()
+        limits = [way.hold.limit if way.hold else None for way in ways]
         known = [limit for limit in (*limits, None if order.usual else order.most) if limit is not None]
         return min(known) if known and min(known) <= SHORT else None
 
@@ -353,7 +357,7 @@ class _Attempt:
             way = self._way(n, choice.way)
             end = choice.start + way.minutes
             last = max(
-                (self.placed[o.second].start for o in self.after.get(n, []) if o.second in self.placed), default=end
+                (self.placed[o.second].start for o in self.taking.get(n, []) if o.second in self.placed), default=end
             )
             limit = way.hold.limit if way.hold else None
             if not choice.kept:
@@ -384,7 +388,7 @@ class _Attempt:
         return True
 
     def _baked_before(self, n: int) -> list[tuple[int, int]]:
-        at_once = [o.first for o in self.before.get(n, []) if o.most == o.least]
+        at_once = [o.first for o in self.before.get(n, []) if o.most == o.least and o.takes_up]
         return [
             (first, self.placed[first].way)
             for first in at_once
@@ -417,29 +421,29 @@ class _Attempt:
         return choice.start + self._way(n, choice.way).minutes
 
     def _choices(
-        self, block: tuple[int, ...], ways: tuple[int, ...], masks: list[dict[int | None, int]],
+        self, block: tuple[int, ...], ways: tuple[int, ...], masks: list[dict[tuple[int, ...], int]],
         offsets: list[int], start: int, kept: tuple[bool, ...], *, over: bool,
     ) -> list[_Choice]:  # fmt: skip
         found = []
         for k, n in enumerate(block):
             at = start + offsets[k]
-            who = next(hand for hand, mask in masks[k].items() if mask >> at & 1)
+            who = next(crew for crew, mask in masks[k].items() if mask >> at & 1)
             keeps_hours = over and any(
-                bits >> at & 1 for hand, bits in self._starts(n, ways[k], over=False).items() if hand == who
+                bits >> at & 1 for crew, bits in self._starts(n, ways[k], over=False).items() if crew == who
             )
             found.append(_Choice(at, ways[k], who, kept[k], over and not keeps_hours))
         return found
 
     # --- when a job may start
     @staticmethod
-    def _any(masks: dict[int | None, int]) -> int:
+    def _any(masks: dict[tuple[int, ...], int]) -> int:
         bits = 0
         for mask in masks.values():
             bits |= mask
         return bits
 
-    def _starts(self, n: int, number: int, *, over: bool) -> dict[int | None, int]:
-        """For each pair of hands, the starts at which hands, things and ovens are free."""
+    def _starts(self, n: int, number: int, *, over: bool) -> dict[tuple[int, ...], int]:
+        """For each crew that may do it, the starts at which hands, things and ovens are free."""
         job, way = self.problem.jobs[n], self._way(n, number)
         free = self.all
         for demand in way.demands:
@@ -449,18 +453,15 @@ class _Attempt:
             for use in self._settings(way):
                 fits |= self._bakes_from(n, way, use)
             free &= fits
-        hands: Iterable[int | None] = job.hands if way.parts else (None,)
-        return {hand: mask for hand in hands if (mask := free & self._hand_starts(job, way, hand, over=over))}
+        crews: Iterable[tuple[int, ...]] = combinations(job.hands, job.crew) if way.parts else ((),)
+        return {crew: mask for crew in crews if (mask := free & self._hand_starts(job, way, crew, over=over))}
 
-    def _hand_starts(self, job: Job, way: Way, hand: int | None, *, over: bool) -> int:
+    def _hand_starts(self, job: Job, way: Way, crew: tuple[int, ...], *, over: bool) -> int:
         bits = self.all
         if not over:
-            who = self.problem.hands[hand] if hand is not None else None
-            bits = _windows(allowed_starts(self.problem, job, way, who))
-        if hand is None:
-            return bits
+            bits = _windows(allowed_starts(self.problem, job, way, *self.problem.crew(crew)))
         walk = self.problem.walk
-        for part in way.parts:
+        for hand, part in product(crew, way.parts):
             if way.lane == FRONT:
                 bits &= _runs(self.all & ~(self.kitchen[hand] | self.front[hand]), part.offset, part.length)
                 bits &= _runs(self.all & ~self.kitchen[hand], part.offset, part.length + walk)
@@ -530,7 +531,7 @@ class _Attempt:
         if is_hold == spell.is_hold:
             return False
         kept, step = (n, spell.job) if is_hold else (spell.job, n)
-        return [order.second for order in self.after.get(kept, [])] == [step]
+        return [order.second for order in self.taking.get(kept, [])] == [step]
 
     def _kept_since(self, n: int, number: int) -> int:
         """The earliest end from which its result can stand in its place until the next step."""
@@ -541,8 +542,8 @@ class _Attempt:
         return self._place_since(n, hold, max(starts))
 
     def _taken_up(self, n: int) -> list[int]:
-        """The starts of its successors that are placed."""
-        return [self.placed[o.second].start for o in self.after.get(n, []) if o.second in self.placed]
+        """The starts of those that take it up and are placed."""
+        return [self.placed[o.second].start for o in self.taking.get(n, []) if o.second in self.placed]
 
     def _place_since(self, n: int, hold: Hold, until: int) -> int:
         since = 0
@@ -561,23 +562,22 @@ class _Attempt:
         self.placed[n] = choice
         way = self._way(n, choice.way)
         end = choice.start + way.minutes
-        if choice.who is not None:
-            for part in way.parts:
-                at, done = choice.start + part.offset, choice.start + part.offset + part.length
-                if way.lane == FRONT:
-                    self.front[choice.who] |= _ones(at, done)
-                    self.walks[choice.who] |= _ones(at - self.problem.walk, done + self.problem.walk)
-                else:
-                    self.kitchen[choice.who] |= _ones(at, done)
+        for hand, part in product(choice.who, way.parts):
+            at, done = choice.start + part.offset, choice.start + part.offset + part.length
+            if way.lane == FRONT:
+                self.front[hand] |= _ones(at, done)
+                self.walks[hand] |= _ones(at - self.problem.walk, done + self.problem.walk)
+            else:
+                self.kitchen[hand] |= _ones(at, done)
         oven = None
         if way.oven is not None and way.minutes:
             fit = (use for use in self._settings(way) if self._bakes_from(n, way, use) >> choice.start & 1)
             oven = next(fit, way.oven)
         self._take(n, way.demands, oven, choice.start, end, is_hold=False)
         until = max(
-            (self.placed[o.second].start for o in self.after.get(n, []) if o.second in self.placed), default=end
+            (self.placed[o.second].start for o in self.taking.get(n, []) if o.second in self.placed), default=end
         )
-        if choice.kept and way.hold is not None and all(o.second in self.placed for o in self.after.get(n, [])):
+        if choice.kept and way.hold is not None and all(o.second in self.placed for o in self.taking.get(n, [])):
             self._hold(n, way.hold, end, until)
 
     def _hold(self, n: int, hold: Hold, end: int, until: int) -> None:
@@ -598,7 +598,7 @@ class _Attempt:
         """A result whose successors came after it has its place where there is still room."""
         for n, choice in list(self.placed.items()):
             hold = self._way(n, choice.way).hold
-            orders = self.after.get(n, [])
+            orders = self.taking.get(n, [])
             if hold is None or not orders or self._stood_when_placed(n):
                 continue
             end, until = self._end(n), max(self.placed[o.second].start for o in orders)
@@ -609,7 +609,7 @@ class _Attempt:
 
     def _stood_when_placed(self, n: int) -> bool:
         places = {job: place for place, job in enumerate(self.placed)}
-        return all(places[o.second] < places[n] for o in self.after.get(n, []))
+        return all(places[o.second] < places[n] for o in self.taking.get(n, []))
 
     def solution(self) -> Solution:
         each = [self.placed[n] for n in range(len(self.problem.jobs))]

@@ -4,6 +4,7 @@ Minute 0 is `origin`; every start is a whole minute after it, whatever the clock
 """
 
 import math
+from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 from datetime import datetime
 
@@ -111,6 +112,7 @@ class Job:
     id: str
     ways: tuple[Way, ...]
     hands: tuple[int, ...]  # who may do it
+    crew: int = 1  # how many of them it takes, all the while hands are on it
     window: Window | None = None  # the days or times it was given
     fixed: int | None = None  # starts exactly then
     best_within: int | None = None
@@ -128,7 +130,8 @@ class Job:
 @dataclass(frozen=True, slots=True)
 class Order:
     """`second` starts at least `least` after `first` ends; `most` bends at a price unless equal to `least`. The minutes
-    of a `usual` one bend more lightly: its plan does not ask for them."""
+    of a `usual` one bend more lightly: its plan does not ask for them. `takes_up`: what the first made stands until
+    then."""
 
     first: int
     second: int
@@ -136,6 +139,7 @@ class Order:
     most: int | None
     firm: bool
     usual: bool = False
+    takes_up: bool = True
 
     @property
     def ready(self) -> int:
@@ -282,6 +286,10 @@ class Problem:
     stood: tuple[Stood, ...] = ()  # what adds up on them
     sittings: tuple[Sitting, ...] = ()
     index: dict[str, int] = field(default_factory=dict)
+
+    def crew(self, who: Iterable[int]) -> list[Hand]:
+        """People by their indexes."""
+        return [self.hands[hand] for hand in who]
 
     def oven_ready(self, use: OvenUse, heat: int) -> int:
         """The minute from which the oven of a resumed evening has this setting, °C; 0 where it is cold early enough."""

@@ -30,14 +30,14 @@ class AimResult:
 
 @dataclass(frozen=True, slots=True)
 class Solution:
-    """For each job of the problem: its start, its way (index into ways) and who does it (None: nobody needed).
+    """For each job of the problem: its start, its way (index into ways) and all who do it (empty: nobody needed).
 
     `kept` is false if its result went without the place it should be kept in.
     """
 
     starts: tuple[int, ...]
     ways: tuple[int, ...]
-    who: tuple[int | None, ...]
+    who: tuple[tuple[int, ...], ...]
     kept: tuple[bool, ...]
     aims: tuple[AimResult, ...]
     seconds: float

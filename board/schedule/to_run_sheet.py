@@ -21,7 +21,7 @@ from board.plan.resolve.unit import writes_fahrenheit
 from board.schedule.cold import in_the_cold, rooms
 from board.schedule.conflicts.clashes import Can
 from board.schedule.conflicts.explain import Clashes, Left, Teller, clashes_of
-from board.schedule.dependencies import dependencies_of, end_of, followers, resource_spells, spells_in_ovens, way_of
+from board.schedule.dependencies import dependencies_of, end_of, resource_spells, spells_in_ovens, takers, way_of
 from board.schedule.formulate import problem_of
 from board.schedule.given_up import given_up
 from board.schedule.oven_dial import Change, InOven, Setting, changes, settings
@@ -98,9 +98,9 @@ class _Writer:
         if second.hold or second.start != first.end:
             return False
         if first.hold:
-            return followers(self.problem, first.job) == [second.job]
+            return takers(self.problem, first.job) == [second.job]
         pair = (first.job, second.job)
-        return any((o.first, o.second) == pair and o.most == o.least for o in self.problem.orders)
+        return any((o.first, o.second) == pair and o.most == o.least and o.takes_up for o in self.problem.orders)
 
     def at(self, minute: int) -> datetime:
         return self.problem.origin + timedelta(minutes=minute)
@@ -168,8 +168,6 @@ class _Writer:
         task, job = self.tasks[n], self.problem.jobs[n]
         way = way_of(self.problem, self.solution, n)
         start = self.solution.starts[n]
-        hand = self.solution.who[n]
-        who = self.problem.hands[hand].name if hand is not None else ""
         work, node = task.work, task.node
         chosen = task.ways[way.number]
         kind: SlotKind = node.kind
@@ -190,12 +188,13 @@ class _Writer:
             dish=node.dish,
             course=node.course,
             attended=tuple(
-                Attended(self.at(start + p.offset), self.at(start + p.offset + p.length), who, p.kind)
+                Attended(self.at(start + p.offset), self.at(start + p.offset + p.length), hand.name, p.kind)
                 for p in way.parts
+                for hand in self.problem.crew(self.solution.who[n])
             ),
             uses=tuple(self._uses(n)),
             waits=tuple(waits),
-            then=tuple(self.problem.jobs[f].id for f in followers(self.problem, n)),
+            then=tuple(self.problem.jobs[f].id for f in takers(self.problem, n)),
             keeping=self._keeping(n),
             best_within=self._best_within(n),
             look_for=work.look_for if work else None,
@@ -258,7 +257,7 @@ class _Writer:
 
     def _best_within(self, n: int) -> int | None:
         """Minutes within which the next step is best begun; 0 if the next step follows at once; None: no limit."""
-        limits = [o.least for o in self.problem.orders if o.first == n and o.most == o.least]
+        limits = [o.least for o in self.problem.orders if o.first == n and o.most == o.least and o.takes_up]
         given = self.problem.jobs[n].best_within
         return min([*limits, *([given] if given is not None else [])], default=None)
 
@@ -363,7 +362,7 @@ class _Writer:
         """Whose end (or, for a result kept in the oven, whose start) empties its place."""
         if not spell.hold:
             return self.problem.jobs[spell.job].id
-        taking = max((self.solution.starts[f], f) for f in followers(self.problem, spell.job))
+        taking = max((self.solution.starts[f], f) for f in takers(self.problem, spell.job))
         return self.problem.jobs[taking[1]].id
 
     def _with_give(self, slots: list[Slot]) -> list[Slot]:

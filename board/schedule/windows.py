@@ -4,13 +4,13 @@ from board.schedule.intervals import Window, meet, merged
 from board.schedule.problem import Hand, Hold, Job, Problem, Way
 
 
-def allowed_starts(problem: Problem, job: Job, way: Way, hand: Hand | None, *, warm_up: bool = True) -> list[Window]:
-    """Windows of starts (last minute included as end − 1) that keep every rule of hours.
+def allowed_starts(problem: Problem, job: Job, way: Way, *hands: Hand, warm_up: bool = True) -> list[Window]:
+    """Windows of starts (last minute included as end − 1) that keep every rule of hours, done by all of `hands`.
 
     With `warm_up`, somebody must also be at home while a cold oven heats.
     """
     allowed: list[Window] = [(problem.opens, problem.horizon + 1)]
-    if hand is not None:
+    for hand in hands:
         for part in way.parts:
             allowed = meet(allowed, starts_within(hand.free, part.offset, part.length))
     if way.hot:

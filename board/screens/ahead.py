@@ -63,7 +63,11 @@ class Ahead:
     def take_offer(self) -> None:
         """Switches to the better timetable, if one is offered."""
         offer = self.advisor.offer if self.advisor is not None else None
-        if offer is None or self.advisor is None:
+        if self.advisor is None:
             self.live.say(words.NO_OFFER)
+        elif offer is None and self.advisor.searching:
+            self.live.say(words.OFFER_SOUGHT)
+        elif offer is None:
+            self.live.say(words.NOTHING_FOUND_YET if self.advisor.found_nothing else words.NO_OFFER)
         elif self.live.wish(TakeSheet(offer.sheet), shared.OFFER_TAKEN):
             self.advisor.forget()

@@ -244,6 +244,8 @@ def theme_not_kept(name: str, why: str) -> str:
 
 
 NO_OFFER = "No better timetable for what is left is known"
+OFFER_SOUGHT = "Still looking for a better timetable"
+NOTHING_FOUND_YET = "No timetable found in the time there is; the board tries again by itself"
 
 # --- looking back, and readings ----------------------------------------------------------------------------------
 

@@ -42,9 +42,9 @@ class Block:
 
 
 def blocks(sheet: RunSheet) -> list[Block]:
-    """All blocks, by when they start. Every slot is a step of just one; what takes no minutes and nobody's hands is a
-    step of the block at work then, else of the nearest; a turn of a dial alone, of what its hands are at
-    then."""
+    """All blocks, by when they start. Every slot is a step of just one, or of one of each who begins it together; what
+    takes no minutes and nobody's hands is a step of the block at work then, else of the nearest; a turn of a dial
+    alone, of what its hands are at then."""
     heated_for = _heated_for(sheet.slots)
     moments = [slot for slot in sheet.slots if slot.end == slot.start and not slot.attended]
     pieces = _pieces(sheet, [slot for slot in sheet.slots if slot not in moments])
@@ -135,7 +135,7 @@ def _pieces(sheet: RunSheet, slots: Iterable[Slot]) -> Iterator[Piece]:
         if not parts or parts[0].start > slot.start:
             who = parts[0].who if parts else _whose(slot, sheet)
             parts.insert(0, Attended(slot.start, slot.start, who, "start"))
-        yield from (Piece(slot, part, begins=not at) for at, part in enumerate(parts))
+        yield from (Piece(slot, part, begins=part.start == parts[0].start) for part in parts)
 
 
 def _whose(slot: Slot, sheet: RunSheet) -> str:

@@ -37,7 +37,8 @@ class Quiet:
     @property
     def broken(self) -> int:
         """What is missing, and the minutes of all work within the stretch, none for more than all of it."""
-        return self.missing + sum(min(self.course.stretch, up.minutes) for up in self.ups)
+        once = {(up.slot.id, up.part.start): up.minutes for up in self.ups}  # however many people it takes
+        return self.missing + sum(min(self.course.stretch, minutes) for minutes in once.values())
 
 
 def quiet(

@@ -193,6 +193,16 @@ class Slot(msgspec.Struct, frozen=True, gc=False):
         return words.heat_oven(turn.oven, turn.celsius, turn.before, turn.fahrenheit, turn.as_written)
 
     @property
+    def people(self) -> tuple[str, ...]:
+        """All whose hands it needs; where they are several, each has every part of it."""
+        return tuple(dict.fromkeys(part.who for part in self.attended))
+
+    @property
+    def parts(self) -> tuple[Attended, ...]:
+        """When it needs hands, each part once, however many people it takes."""
+        return tuple({(part.start, part.kind): part for part in self.attended}.values())
+
+    @property
     def of_a_dial(self) -> bool:
         """No work of the plan's: an oven's dial is turned, or something is switched off."""
         return self.kind in ("heat", "off")

@@ -305,7 +305,7 @@ class Viewer:
         """Who does it, if the plan has more than one person."""
         if len(self.sheet.hands) < 2:
             return ""
-        return ", ".join(dict.fromkeys(part.who for part in slot.attended))
+        return ", ".join(slot.people)
 
     def nothing_left(self, at: Present, others: bool) -> tuple[str, str]:
         """What to say, and beside it, when no call is left for whoever looks; `others`: but for others."""

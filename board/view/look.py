@@ -133,7 +133,7 @@ def _in_words(viewer: Viewer, event: Event, by_number: dict[int, Event]) -> tupl
             return signs["board"], words.clock_jumped(round(seconds), slept=slept)
         case OfferMade(courses=courses, gained=gained):
             times = ((each.course, each.served, each.offered) for each in courses)
-            brings = what_it_brings(viewer, times, dict(gained), event.at)
+            brings = what_it_brings(viewer.clock, times, dict(gained), event.at)
             return signs["push"], words.told_offered(brings)
         case SheetTaken():
             return signs["push"], shared.OFFER_TAKEN

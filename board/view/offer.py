@@ -1,6 +1,6 @@
 """A better timetable for the rest, in one line. Pure; safe for a terminal."""
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from datetime import datetime
 
 from board.base.plain import one_line
@@ -12,19 +12,22 @@ def offer_line(
     viewer: Viewer, courses: Sequence[tuple[str, datetime, datetime]], gained: Mapping[str, int], now: datetime
 ) -> str:
     """The key and what it brings."""
-    return one_line(words.offer_line(what_it_brings(viewer, courses, gained, now)), 200)
+    return one_line(words.offer_line(what_it_brings(viewer.clock, courses, gained, now)), 200)
 
 
 def what_it_brings(
-    viewer: Viewer, courses: Iterable[tuple[str, datetime, datetime]], gained: Mapping[str, int], now: datetime
+    clock: Callable[[datetime, datetime], str],
+    courses: Iterable[tuple[str, datetime, datetime]],
+    gained: Mapping[str, int],
+    now: datetime,
 ) -> str:
     """Courses that go out earlier (name, forecast as it is, forecast by the offer), the minutes `gained` by kind; then
-    courses that go out later."""
+    courses that go out later. `clock` tells a moment to whoever hears of it now."""
     earlier: list[str] = []
     later: list[str] = []
     for name, looks, then in courses:
         if abs((then - looks).total_seconds()) >= 60:
-            told = words.offer_course(one_line(name, 20), viewer.clock(then, now), viewer.clock(looks, now))
+            told = words.offer_course(one_line(name, 20), clock(then, now), clock(looks, now))
             (earlier if then < looks else later).append(told)
     gains = [words.OFFER_GAINS[what].format(minutes) for what, minutes in gained.items() if minutes > 0]
     return ", ".join([*earlier, *gains, *later])

@@ -109,8 +109,7 @@ AS_LONG = (
 AJAR = "ajar = facts.rates.ajar is not None and came_from is not None and setting.celsius < came_from"
 FRONT = 'front = {n for n in range(len(problem.jobs)) if way_of(problem, solution, n).lane == "front-of-house"}'
 GIVEN = "allowed = meet(allowed, [(start, end - way.minutes + 1)] if end - start >= way.minutes else [])"
-WHO = 'who = slot.attended[0].who if slot.attended else ""'
-BEGINS = "start = max(0, end - length, self.busy_until.get(who, 0))"
+BEGINS = "start = max(0, end - length, busy_until)"
 TURN = "oven, celsius = slot.uses[0].what, slot.uses[0].celsius"
 FRONT_NOT = "way_of(problem, solution, n).lane != 'front-of-house'"
 FIRST_GOAL = "goals = [stages[0].start.celsius, *(stage.end.celsius for stage in stages)]"
@@ -221,7 +220,6 @@ EQUAL = {
     ("board.schedule.dependencies", "if amount > drawn:", "amount >= drawn"): "of nothing, nothing is drawn",
     ("board.schedule.dependencies", FRONT, FRONT_NOT): "only asked whether two are on one side",
     ("board.schedule.windows", GIVEN, "end + start"): "what would end before it begins is no window, and is left out",
-    ("board.session.replan.remaining", WHO, "-1"): "one pair of hands has all of a step",
     ("board.session.replan.remaining", BEGINS, "-1"): "there are two noughts to be above",
     ("board.session.replan.remaining", TURN, "-1"): "a turn of the dial is one use of its oven",
 }

@@ -7,11 +7,10 @@ import pytest
 from board.base.exits import ExitCode
 from board.output.check import MOST_LINES
 from tests.conftest import PLANS
-from tests.whole.conftest import LANTERN, Run, _kept_by_all, home, run, warm
+from tests.whole.conftest import LANTERN, Run, cold_home, home, run
 from tests.whole.printed import keeps_to
 
-__all__ = ["_kept_by_all", "home", "run", "warm"]
-pytestmark = pytest.mark.usefixtures("warm")
+__all__ = ["cold_home", "home", "run"]
 BUNDLED = sorted(PLANS.glob("*.yaml"))
 MENUS = sorted((PLANS.parent / "tests/importing/menus").glob("*.txt"))
 

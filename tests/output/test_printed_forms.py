@@ -11,11 +11,10 @@ import pytest
 from board.base.exits import ExitCode
 from board.output.schemas.published import FORMAT, FORMS
 from tests.conftest import PLANS
-from tests.whole.conftest import LANTERN, Run, _kept_by_all, home, run, warm
+from tests.whole.conftest import LANTERN, Run, cold_home, home, run
 from tests.whole.printed import keeps_to
 
-__all__ = ["_kept_by_all", "home", "run", "warm"]
-pytestmark = pytest.mark.usefixtures("warm")
+__all__ = ["cold_home", "home", "run"]
 LOGS = PLANS.parent / "tests/log/data"
 BUNDLED = sorted(PLANS.glob("*.yaml"))
 

@@ -29,9 +29,11 @@ from tests.outside.tiny_plans import (
     as_plan,
     draw,
     draw_ahead,
+    draw_in_order,
     draw_richer,
     draw_seated,
     draw_spoiling,
+    draw_together,
     draw_with_candles,
 )  # fmt: skip
 
@@ -70,6 +72,16 @@ MANY_SPOILING = (
     74, 77, 79, 82, 83, 85, 88, 89, 93, 95, 97, 98, 99, 100, 102, 104, 107, 108, 109, 118, 119, 122, 123, 125,
     126, 127, 130, 131, 132, 137, 140, 142, 149, 150, 151, 152, 154, 156, 157, 159, 160, 161, 163, 164, 167,
 )  # fmt: skip
+
+
+# Of those in which some steps only come after another.
+IN_ORDER = (7, 15, 18, 33, 39, 61, 82, 83)
+MANY_IN_ORDER = (4, 8, 25, 34, 60, 64, 79, 85, 87)
+
+
+# Of those some of whose steps take two; in most of them not all can be had.
+TOGETHER = (7, 8, 9, 15, 20, 36, 39, 57)
+MANY_TOGETHER = (2, 4, 6, 22, 24, 25, 26, 32, 34, 38, 40, 41, 44, 45, 49)
 
 
 # Of those eaten at the table; in six of the few somebody has to get up.
@@ -137,11 +149,10 @@ def as_timetable(evening: Evening, problem: Problem, solution: Solution) -> Time
     found = {}
     for number, step in enumerate(evening.steps):
         n = place[step.name if step.is_seating else step.name.replace(" ", "-")]
-        who = solution.who[n]
-        hand = problem.hands[who].name if who is not None else None
+        hands = tuple(problem.hands[who].name for who in solution.who[n])
         other = problem.jobs[n].ways[solution.ways[n]].number == 1
         way = step.other if other and step.other is not None else step
-        found[number] = Placed(way, solution.starts[n] + shift, hand, solution.kept[n])
+        found[number] = Placed(way, solution.starts[n] + shift, hands, solution.kept[n])
     return found
 
 
@@ -198,6 +209,26 @@ def test_nor_where_it_may_be_done_another_way_or_nobody_is_home_for_a_while(
 @pytest.mark.parametrize("seed", [*AHEAD, *(pytest.param(seed, marks=pytest.mark.slow) for seed in some(MANY_AHEAD))])
 def test_nor_where_long_work_may_lie_on_the_evening_before(plan_from: Callable[[str], PlanFile], seed: int) -> None:
     evening = Evening(draw_ahead(seed))
+    best = proved_best(plan_from(as_plan(evening.tiny)), evening)
+
+    assert Search(evening, best).better() is None, as_plan(evening.tiny)
+
+
+@pytest.mark.parametrize(
+    "seed", [*TOGETHER, *(pytest.param(seed, marks=pytest.mark.slow) for seed in some(MANY_TOGETHER))]
+)
+def test_nor_where_a_step_takes_two_people(plan_from: Callable[[str], PlanFile], seed: int) -> None:
+    evening = Evening(draw_together(seed))
+    best = proved_best(plan_from(as_plan(evening.tiny)), evening)
+
+    assert Search(evening, best).better() is None, as_plan(evening.tiny)
+
+
+@pytest.mark.parametrize(
+    "seed", [*IN_ORDER, *(pytest.param(seed, marks=pytest.mark.slow) for seed in some(MANY_IN_ORDER))]
+)
+def test_nor_where_a_step_only_comes_after_another(plan_from: Callable[[str], PlanFile], seed: int) -> None:
+    evening = Evening(draw_in_order(seed))
     best = proved_best(plan_from(as_plan(evening.tiny)), evening)
 
     assert Search(evening, best).better() is None, as_plan(evening.tiny)

@@ -19,11 +19,11 @@ Span = tuple[int, int]
 
 @dataclass(frozen=True)
 class Placed:
-    """A step's start, who does it, and whether its result has the place it is kept in. `step`: by the way chosen."""
+    """A step's start, all who do it, and whether its result has the place it is kept in. `step`: by the way chosen."""
 
     step: Step
     start: int
-    hand: str | None
+    hands: tuple[str, ...]
     kept: bool
 
     @property
@@ -53,6 +53,7 @@ class Evening:
         for n, step in enumerate(self.steps):
             for gap in step.follows:
                 self.then[gap.step].append((n, gap))
+        self.takers = {n: [then for then, gap in each if not gap.order_only] for n, each in self.then.items()}
         self.opens = min(a for spans in tiny.hours.values() for a, _ in spans)
         every = [way for s in self.steps for way in (s, s.other) if way is not None]
         reach = sum(s.minutes + sum(g.least for g in s.follows) for s in every) + sum(
@@ -67,13 +68,16 @@ class Evening:
         """Every way to place a step: how, its start, who does it, and whether its result gets its place."""
         step = self.steps[number]
         return [
-            Placed(way, start, hand, kept)
+            Placed(way, start, hands, kept)
             for way in (step, step.other)
             if way is not None
             for start in self.starts
-            for hand in ([None] if way.attended == "none" else [way.who] if way.who else list(self.tiny.hours))
+            for hands in ([()] if way.attended == "none" else combinations(self._may(way), way.people))
             for kept in ((True, False) if way.keeps_in in TAKES_ROOM else (True,))
         ]
+
+    def _may(self, way: Step) -> list[str]:
+        return [way.who] if way.who else list(self.tiny.hours)
 
     def free(self, name: str) -> list[Span]:
         """Her hours, but for the host's time away and at the shops."""
@@ -105,7 +109,7 @@ def within(spans: list[Span], start: int, end: int) -> bool:
 def keeps_hours(evening: Evening, placed: Placed) -> bool:
     """All hands-on stretches in that person's hours; hot things, and the heating of a cold oven, with somebody home."""
     step, home = placed.step, evening.home()
-    hands = all(within(evening.free(placed.hand or ""), a, b) for a, b in placed.attended())
+    hands = all(within(evening.free(name), a, b) for name in placed.hands for a, b in placed.attended())
     hot = not (step.ring or step.oven) or within(home, placed.start, placed.end)
     heated = not step.oven or within(home, placed.start - HEATING[step.oven], placed.start)
     early = step.not_before is not None and placed.start < step.not_before
@@ -170,7 +174,7 @@ def stood_out(evening: Evening, found: Timetable) -> int:
 
 def _routes(evening: Evening, found: Timetable, route: list[int]) -> Iterator[list[int]]:
     """Every way to that step from as far back as steps are placed."""
-    before = [gap.step for gap in evening.steps[route[0]].follows if gap.step in found]
+    before = [gap.step for gap in evening.steps[route[0]].follows if gap.step in found and not gap.order_only]
     for n in before:
         yield from _routes(evening, found, [n, *route])
     if not before:
@@ -192,7 +196,8 @@ def keeps(evening: Evening, found: Timetable) -> int:
     minutes that what should be ready for the guests is late for them."""
     total = _past_its_clock(evening, found)
     for placed, gap, wait in waits(evening, found):
-        total += max(0, wait - placed.step.keeps) if placed.kept else wait + 30
+        if not gap.order_only:
+            total += max(0, wait - placed.step.keeps) if placed.kept else wait + 30
         if gap.most is not None and not gap.at_once:
             total += max(0, wait - gap.most)
     return total + sum(max(0, p.end - ARRIVE) for p in found.values() if p.step.is_job and p.step.since_served is None)
@@ -200,7 +205,7 @@ def keeps(evening: Evening, found: Timetable) -> int:
 
 def freshness(evening: Evening, found: Timetable) -> int:
     """Minutes past its best."""
-    best = [(p.step.best_within, wait) for p, _, wait in waits(evening, found)]
+    best = [(p.step.best_within, wait) for p, gap, wait in waits(evening, found) if not gap.order_only]
     return sum(max(0, wait - within) for within, wait in best if within is not None)
 
 
@@ -222,7 +227,7 @@ def _away(evening: Evening, found: Timetable, name: str) -> Iterator[Span]:
     served = found.get(evening.serving)
     for n, placed in found.items():
         at_table = n == evening.serving or placed.step.is_seating or placed.step.shared
-        if placed.hand == name and not at_table:
+        if name in placed.hands and not at_table:
             for a, b in placed.attended():
                 after = placed.step.since_served is not None
                 over = served.end + evening.tiny.eaten if after and served is not None else b
@@ -238,7 +243,7 @@ def table(evening: Evening, found: Timetable) -> int:
     up = [
         (a, b)
         for n, p in found.items()
-        if n != evening.serving and not p.step.shared and p.hand not in evening.tiny.hired
+        if n != evening.serving and not p.step.shared and not (p.hands and {*p.hands} <= {*evening.tiny.hired})
         for a, b in p.attended()
         if a < served.end + sit and b > served.end
     ]
@@ -253,7 +258,7 @@ def rest(evening: Evening, found: Timetable) -> int:
     total = 0
     for name in evening.tiny.hours:
         free = [(a, min(b, ARRIVE)) for a, b in _joined(evening.free(name), PAUSE) if a < ARRIVE]
-        work = sorted(part for p in found.values() if p.hand == name for part in p.attended())
+        work = sorted(part for p in found.values() if name in p.hands for part in p.attended())
         for since, until in free:
             here = [(max(a, since), min(b, until)) for a, b in work if b > since and a < until]
             total += sum(max(0, b - a - 120) for a, b in _joined(here, PAUSE))
@@ -311,7 +316,7 @@ def busiest(evening: Evening, found: Timetable) -> int:
     if evening.serving not in found:
         return 0
     plated = found[evening.serving].start
-    work = [s for n, p in found.items() if n != evening.serving and p.hand == "host" for s in p.attended()]
+    work = [s for n, p in found.items() if n != evening.serving and "host" in p.hands for s in p.attended()]
     return sum(max(0, min(b, plated) - max(a, plated - 30)) for a, b in work)
 
 
@@ -360,7 +365,7 @@ def fits(evening: Evening, found: Timetable, new: Placed, number: int) -> bool:
     if any(found[then].start < new.end + gap.least for then, gap in evening.then[number]):
         return False
     out = evening.tiny.trip
-    if out and new.hand == "host" and any(a < out[1] and out[0] < b for a, b in new.attended()):
+    if out and "host" in new.hands and any(a < out[1] and out[0] < b for a, b in new.attended()):
         return False  # one thing at a time, in hours or out of them
     if any(_clash(new, other) for other in found.values()):
         return False
@@ -378,7 +383,7 @@ def fits(evening: Evening, found: Timetable, new: Placed, number: int) -> bool:
 
 
 def _clash(one: Placed, other: Placed) -> bool:
-    if one.hand is not None and one.hand == other.hand:
+    if {*one.hands} & {*other.hands}:
         spans = [(s, t) for s in one.attended() for t in other.attended()]
         if any(a < d and c < b for (a, b), (c, d) in spans):
             return True
@@ -388,7 +393,7 @@ def _clash(one: Placed, other: Placed) -> bool:
 def _stands(evening: Evening, found: Timetable, number: int, where: str = "") -> int | None:
     """Until when a step's result stands where it is kept (there, if named); None if it does not."""
     placed = found[number]
-    then = [found[n].start for n, _ in evening.then[number]]
+    then = [found[n].start for n in evening.takers[number]]
     right = placed.step.keeps_in == where if where else placed.step.keeps_in in TAKES_ROOM
     return max(then) if right and placed.kept and then and max(then) > placed.end else None
 
@@ -428,8 +433,10 @@ def _one_dial(evening: Evening, one: InOven, other: InOven) -> bool:
         return False
     first, second = sorted((one, other), key=lambda spell: (spell.start, spell.end))
     if not second.made:
-        taken_up = [n for n, _ in evening.then[first.number]] == [second.number]
-        at_once = any(n == second.number and gap.at_once for n, gap in evening.then[first.number])
+        taken_up = evening.takers[first.number] == [second.number]
+        at_once = any(
+            n == second.number and gap.at_once and not gap.order_only for n, gap in evening.then[first.number]
+        )
         if (taken_up if first.made else at_once) and second.start == first.end:
             return False
     return second.start < first.end + CHANGE[first.celsius, second.celsius]

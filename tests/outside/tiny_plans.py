@@ -28,6 +28,7 @@ class Gap:
     step: int
     least: int = 0
     most: int | None = None
+    order_only: bool = False  # it takes up nothing of it
 
     @property
     def at_once(self) -> bool:
@@ -39,7 +40,7 @@ class Step:
     """`attended`: all, none, or five minutes at the start or end. `oven` in °C. A job keeps no limit and no place.
 
     `over`: minutes by which it may run over. `shared`: the guests may stand by. `other`: the same step done another way,
-    of which only minutes, hands, place, keeping and `over` count. `usual`: a job usually done that many minutes before
+    of which only minutes, hands, place, keeping and `over` count. `people`: how many do it together. `usual`: a job usually done that many minutes before
     the guests at the most. `through`: it cooks through, to 75 °C.
     """
 
@@ -56,6 +57,7 @@ class Step:
     not_before: int | None = None
     not_after: int | None = None
     who: str | None = None
+    people: int = 1
     is_job: bool = False
     over: int = 0
     shared: bool = False
@@ -93,7 +95,7 @@ class Tiny:
 
     def last_steps(self) -> list[int]:
         """Steps no other step follows: they lead to the serving."""
-        followed = {gap.step for step in self.steps for gap in step.follows}
+        followed = {gap.step for step in self.steps for gap in step.follows if not gap.order_only}
         return [n for n, step in enumerate(self.steps) if n not in followed and not step.is_job]
 
 
@@ -146,6 +148,29 @@ def draw_richer(seed: int) -> Tiny:
     if odds() < 0.5:
         return replace(tiny, hours=hours, steps=tuple(steps), trip=gone)
     return replace(tiny, hours={**hours, "host": [(opens, gone[0]), (gone[1], ends)]}, steps=tuple(steps))
+
+
+def draw_together(seed: int) -> Tiny:
+    """One of those with a helper, some of whose steps take both."""
+    tiny, chance = draw(seed), random.Random(seed + 5 * 10**6)
+    pick, odds = chance.choice, chance.random
+    hours = {**tiny.hours, "aide": tiny.hours.get("aide") or [(ARRIVE - pick([30, 60]), ARRIVE + pick([0, 30, 60]))]}
+    both = [
+        replace(s, people=2, who=None) if s.attended != "none" and (not n or odds() < 0.5) else s
+        for n, s in enumerate(tiny.steps)
+    ]
+    return replace(tiny, hours=hours, steps=tuple(both))
+
+
+def draw_in_order(seed: int) -> Tiny:
+    """Such a plan of either kind, in which some steps only come after another, and take up nothing of it."""
+    chance = random.Random(seed + 6 * 10**6)
+    tiny = draw_spoiling(seed) if chance.random() < 0.3 else draw(seed)
+    steps = [
+        replace(s, follows=tuple(replace(gap, order_only=chance.random() < 0.6) for gap in s.follows))
+        for s in tiny.steps
+    ]
+    return replace(tiny, steps=tuple(steps))
 
 
 def draw_with_candles(seed: int) -> Tiny:
@@ -293,6 +318,8 @@ def _line(tiny: Tiny, step: Step) -> str:
         said["with guests"] = "yes"
     if step.who is not None:
         said["who"] = step.who
+    if step.people > 1:
+        said["hands"] = str(step.people)
     return "{" + ", ".join(f"{key}: {value}" for key, value in said.items()) + "}"
 
 
@@ -317,10 +344,11 @@ def _way(step: Step) -> dict[str, str]:
 
 def _gap(tiny: Tiny, gap: Gap) -> str:
     name = tiny.steps[gap.step].name
+    only = ", order only" if gap.order_only else ""
     if gap.at_once:
-        return f"{name}, at once"
+        return f"{name}, at once{only}"
     least = f", at least {gap.least} min" if gap.least else ""
-    return name + least + (f", at most {gap.most} min" if gap.most is not None else "")
+    return name + least + (f", at most {gap.most} min" if gap.most is not None else "") + only
 
 
 def _spans(spans: list[tuple[int, int]]) -> str:

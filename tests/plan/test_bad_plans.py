@@ -180,6 +180,9 @@ REFERENCES = {
     "a place that is no lane": ("10 min", f"10 min{MORE}where: room", "22:20", "plan 7", "is no lane to work in"),
     "a mistyped place to keep": ("10 min", f"10 min{MORE}keeps: 2 days in the frige", "22:20", "plan 8", "'fridge'"),
     "a stranger among the hands": ("10 min", f"10 min{MORE}who: hots", "22:18", "plan 8", "Did you mean 'host'?"),
+    "work for two where there is one": (
+        "10 min", f"10 min{MORE}hands: 2", "22:20", "plan 18", "the only hands for it are host",
+    ),
     "a dish that waits for the shelf": (
         "      - dish: Lentils", "      - from shelf: Tart\n      - dish: Lentils", "28:9", "plan 17", "dishes fill",
     ),

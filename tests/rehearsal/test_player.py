@@ -11,6 +11,7 @@ from board.rehearsal.player import play
 from board.session.session import unlogged_evening
 from board.sheet.run_sheet import RunSheet
 from tests.conftest import at
+from tests.examples import first
 
 
 def played(sheet: RunSheet, night: Night) -> tuple[list[str], dict[str, float], list[object]]:
@@ -60,7 +61,7 @@ def test_a_calm_night_of_single_figures_is_the_timetable(little: RunSheet) -> No
     assert "Stew was on time." in lines
 
 
-@pytest.mark.parametrize("mishaps", ["calm", "usual", "rough"])
+@pytest.mark.parametrize("mishaps", first(1, ["usual", "calm", "rough"]))
 def test_the_same_seed_draws_the_same_night_and_all_courses_go_out(lantern_sheet: RunSheet, mishaps: Mishaps) -> None:
     night = draw_night(lantern_sheet, mishaps, 5)
     clock = StoppedClock(min(s.start for s in lantern_sheet.slots) - minutes(2))

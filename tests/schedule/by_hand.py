@@ -38,8 +38,9 @@ def kitchen(*jobs: Job, **more: Any) -> Problem:
 
 def solved(*starts: int, who: Sequence[int | None] | None = None, kept: Sequence[bool] | None = None) -> Solution:
     """Hands on nothing, and everything kept where it should be, unless told otherwise."""
-    nobody, all_kept = tuple(None for _ in starts), tuple(True for _ in starts)
-    return Solution(starts, tuple(0 for _ in starts), tuple(who or nobody), tuple(kept or all_kept), (), 0.0)
+    hands, all_kept = who or tuple(None for _ in starts), tuple(True for _ in starts)
+    crews = tuple(() if hand is None else (hand,) for hand in hands)
+    return Solution(starts, tuple(0 for _ in starts), crews, tuple(kept or all_kept), (), 0.0)
 
 
 def baked(want: int, *, shelves: int = 1, within: int = 10, off: bool = False) -> OvenUse:

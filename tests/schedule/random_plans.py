@@ -12,6 +12,8 @@ def plan_text(seed: int, dishes: int | None = None) -> str:
     chance = random.Random(seed)
     plan = _Maker(chance).plan(dishes)
     _with_clocks(random.Random(seed + 10**6), plan)  # of its own, so that it leaves the rest as it was
+    if dishes is None:
+        _with_work_for_two(random.Random(seed + 2 * 10**6), plan)
     stream = io.StringIO()
     YAML().dump(plan, stream)
     return stream.getvalue()
@@ -167,6 +169,17 @@ class _Maker:
         elif self.odds() < 0.3:
             job["after"] = self.pick(["guests arrive", f"clear {course}"]) + self.pick(["", ", at most 30 min"])
         return job
+
+
+def _with_work_for_two(chance: random.Random, plan: dict[str, Any]) -> None:
+    """Where somebody helps, some steps take both. And some only come after another."""
+    for course in plan["courses"]:
+        for step in (step for dish in course["dishes"] for step in dish["steps"]):
+            if len(plan["hands"]) > 1 and chance.random() < 0.1:
+                step.pop("who", None)
+                step["hands"] = 2
+            if "after" in step and chance.random() < 0.3:
+                step["after"] += ", order only" if step["after"] != "nothing" else ""
 
 
 def _with_clocks(chance: random.Random, plan: dict[str, Any]) -> None:

@@ -14,12 +14,11 @@ from board.schedule.to_run_sheet import make_sheet
 from board.sheet.company import busiest
 from board.sheet.run_sheet import RunSheet, Slot
 from board.sheet.told import PastClock
+from tests.examples import first
 from tests.schedule.random_plans import plan_text
 
-MANY = range(10, 40)
 
-
-@pytest.mark.parametrize("seed", [*range(10), *(pytest.param(seed, marks=pytest.mark.slow) for seed in MANY)])
+@pytest.mark.parametrize("seed", first(5, range(40)))
 def test_every_random_plan_has_a_sheet_that_holds(seed: int) -> None:
     plan = read_plan(plan_text(seed), f"random-{seed}.yaml")
     assert isinstance(plan, PlanFile), [snag.render() for snag in plan]
@@ -53,7 +52,7 @@ def _names_its_way(plan: PlanFile, slot: Slot) -> bool:
     return slot.plan_way is not msgspec.UNSET and task.ways[slot.plan_way] in fitting_ways(plan.plan, task, slot)[0]
 
 
-@pytest.mark.parametrize(("seed", "dishes"), [(0, 4), (4, 8), (5, 9)])
+@pytest.mark.parametrize(("seed", "dishes"), first(1, [(0, 4), (4, 8), (5, 9)]))
 def test_the_busiest_half_hour_that_is_made_least_is_the_one_told(seed: int, dishes: int) -> None:
     """Minutes of work within it, also where a stretch of work reaches over its edge."""
     plan = read_plan(plan_text(seed, dishes), f"random-{seed}.yaml")

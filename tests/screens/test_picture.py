@@ -30,6 +30,7 @@ def drawn(file: Path, *rows: Segment) -> Image.Image:
     return Image.open(file)
 
 
+@pytest.mark.slow
 def test_the_same_board_gives_the_same_bytes(lantern_sheet: RunSheet, tmp_path: Path) -> None:
     shot = next(shot for shot in SHOTS if shot.size == (80, 24))
     pictures = []

@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 
 from board.cli import main
+from board.files import paths
 from tests.conftest import PLANS
 
 LANTERN = str(PLANS / "lantern-supper.yaml")
@@ -14,22 +15,19 @@ Run = Callable[..., tuple[int, str, str]]
 
 
 @pytest.fixture
-def home(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+def home(cold_home: Path, keep_lantern: Callable[[Path], None]) -> Path:
+    """Where the bundled plan's timetable has been worked out before."""
+    keep_lantern(paths.cache().folder)
+    return cold_home
+
+
+@pytest.fixture
+def cold_home(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """Where the program was never used."""
     for name in ("XDG_DATA_HOME", "XDG_CACHE_HOME"):
         monkeypatch.setenv(name, str(tmp_path / name))
     monkeypatch.setenv("HOME", str(tmp_path))
     return tmp_path
-
-
-@pytest.fixture(scope="session")
-def _kept_by_all(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    return tmp_path_factory.mktemp("cache")
-
-
-@pytest.fixture
-def warm(home: Path, _kept_by_all: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    """Timetables that any such test worked out are kept for the others."""
-    monkeypatch.setenv("XDG_CACHE_HOME", str(_kept_by_all))
 
 
 @pytest.fixture

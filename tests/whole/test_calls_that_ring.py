@@ -4,6 +4,8 @@ once with the key the board shows. How few they should be is ours."""
 from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
+import pytest
+
 from board.base.clock import StoppedClock
 from board.evening.calls import Call
 from board.evening.insist import Heard, at_table, to_ring
@@ -37,6 +39,7 @@ def heard_of(sheet: RunSheet) -> tuple[list[tuple[datetime, Call]], list[str]]:
     return rung, warned
 
 
+@pytest.mark.slow
 def test_a_perfect_evening_rings_seldom_and_warns_of_nothing(lantern_sheet: RunSheet) -> None:
     zone = ZoneInfo(lantern_sheet.zone)
     rung, warned = heard_of(lantern_sheet)

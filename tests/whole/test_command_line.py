@@ -16,8 +16,6 @@ from board.app.option_rules import NEEDS, NOT_WITH
 from board.base.exits import ExitCode
 from tests.whole.conftest import LANTERN, Run
 
-pytestmark = pytest.mark.usefixtures("warm")
-
 
 @pytest.fixture
 def piped(monkeypatch: pytest.MonkeyPatch) -> None:

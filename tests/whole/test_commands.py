@@ -163,6 +163,7 @@ def test_the_sheet_for_other_programs_keeps_its_form(run: Run) -> None:
     assert all(isinstance(line, str) for line in form["assumed"])
 
 
+@pytest.mark.slow
 def test_the_same_plan_gives_the_same_sheet(run: Run) -> None:
     forms = []
     for _ in range(2):

@@ -208,3 +208,17 @@ def test_a_menu_typed_at_a_terminal(tmp_path: Path) -> None:
     assert (plan.zone, plan.guest_count, plan.arrive) == ("Europe/Vienna", 8, "18:30")
     assert [course.course for course in plan.courses] == ["Main", "Coffee"]
     assert plan.date >= date.today()  # noqa: DTZ011  # the machine's own day, as the command has it
+
+
+def test_what_is_cooked_beside_a_dish_is_planned_and_told(run: Run, home: Path) -> None:
+    menu = home / "menu.txt"
+    menu.write_text("Sat 12 Dec 2026 19:00, 6 guests\nMain: roast duck with mashed potatoes\nSweet: pear tart\n")
+
+    code, out, err = run("new", str(home / "supper.yaml"), "--menu", str(menu), "--zone", "Europe/Dublin")
+
+    text = (home / "supper.yaml").read_text()
+    assert code == ExitCode.DONE
+    assert "- dish: mashed potatoes" in text
+    assert "'roast duck with mashed potatoes' is taken for 2 dishes: roast duck; mashed potatoes" in " ".join(
+        (out + err).split()
+    )

@@ -5,7 +5,7 @@ import signal
 import subprocess
 import sys
 import time
-from collections.abc import Iterator
+from collections.abc import Callable
 from pathlib import Path
 
 import pexpect
@@ -43,7 +43,7 @@ class Terminal:
                 break
         return "\n".join(self.screen.display)
 
-    def wait_for(self, text: str, seconds: float = 30.0) -> str:
+    def wait_for(self, text: str, seconds: float = 90.0) -> str:
         end = time.monotonic() + seconds
         while time.monotonic() < end:
             shown = self.look()
@@ -61,7 +61,9 @@ class Terminal:
 
 
 @pytest.fixture
-def env(tmp_path: Path) -> Iterator[dict[str, str]]:
+def env(tmp_path: Path, keep_lantern: Callable[[Path], None]) -> dict[str, str]:
+    """Where the bundled plan's timetable has been worked out before."""
+    keep_lantern(tmp_path / "cache" / "platecall" / "sheets")
     here = Path(__file__).parents[2]
     return {
         **os.environ,
@@ -191,8 +193,9 @@ def test_what_is_wrong_with_a_plan_breaks_between_words_on_a_terminal(tmp_path: 
     assert " ".join(shown).split() == piped.split()
 
 
-def test_what_is_said_while_a_timetable_is_worked_out_is_wiped_away(env: dict[str, str]) -> None:
-    terminal = Terminal(["check", LANTERN], (80, 200), env)
+def test_what_is_said_while_a_timetable_is_worked_out_is_wiped_away(env: dict[str, str], tmp_path: Path) -> None:
+    cold = {**env, "XDG_CACHE_HOME": str(tmp_path / "cold")}
+    terminal = Terminal(["check", LANTERN], (80, 200), cold)
 
     shown = terminal.wait_for("pieces of work")
 

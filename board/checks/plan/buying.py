@@ -81,7 +81,7 @@ def food_is_bought_before_it_is_used(file: PlanFile) -> list[Snag]:
     plan, tasks, zone = file.plan, file.filled.tasks, ZoneInfo(file.plan.zone)
     nodes = {id_: task.node for id_, task in tasks.items()}
     found = []
-    for each in waiting_for_trips(plan, nodes, file.filled.links):
+    for each in waiting_for_trips(plan, nodes, file.filled.taken_up):
         why = "its shop is shut on every trip"
         if each.trip is not None:
             trip = next(trip for trip in trips(plan) if trip.name == nodes[each.trip].name)

@@ -119,5 +119,5 @@ def _stays_hot(file: PlanFile, work: DishWork, first: Task, again: Task) -> bool
         return False
     if kept_minutes(first, "hot", "oven", "stovetop"):
         return True
-    links = [link for link in file.filled.links if (link.first, link.second) == (first.node.id, again.node.id)]
+    links = [link for link in file.filled.taken_up if (link.first, link.second) == (first.node.id, again.node.id)]
     return any(link.most is not None and link.most <= 10 for link in links)

@@ -92,7 +92,7 @@ def _weight(kilos: float) -> str:
 def _thaws_unsaid(file: PlanFile, task: Task, say: Figures) -> Iterator[Snag]:
     """A step in the fridge between freezer and heat, too short to thaw even the smallest piece. Food eaten cold is left
     out: it may be meant to stay half frozen."""
-    tasks, links = file.filled.tasks, file.filled.links
+    tasks, links = file.filled.tasks, file.filled.taken_up
     makers = [tasks[link.first] for link in links if link.second == task.node.id]
     takers = [tasks[link.second] for link in links if link.first == task.node.id]
     frozen = any(maker.care.spoils and _keeps_frozen(maker) for maker in makers)
@@ -115,7 +115,7 @@ def _keeps_frozen(task: Task) -> bool:
 
 def _cooked_at_once(file: PlanFile, task: Task) -> bool:
     """Whether every successor cooks it on a ring or in the oven as soon as it is thawed."""
-    follow = [link for link in file.filled.links if link.first == task.node.id]
+    follow = [link for link in file.filled.taken_up if link.first == task.node.id]
     stands_for = max(way.keeps.minutes if way.keeps else 0 for way in task.ways)
     return bool(follow) and all(
         (link.most == 0 or stands_for == 0) and _cooks(file.filled.tasks[link.second]) for link in follow

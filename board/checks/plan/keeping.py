@@ -18,7 +18,7 @@ def results_keep_until_they_are_taken_up(file: PlanFile) -> list[Snag]:
     found = []
     for link in file.filled.links:
         minutes, through = ways_between.longest(link.first, link.second) or (link.least, ())
-        keeps = _keeps(file, link.first)
+        keeps = _keeps(file, link.first) if link.takes_up else None
         if keeps is not None and minutes > keeps:
             found.append(_keeps_too_short(file, link, keeps, minutes, through))
         if link.most is not None and minutes > link.most and not link.usual:

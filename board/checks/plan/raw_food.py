@@ -113,7 +113,7 @@ def dishes(file: PlanFile) -> Iterator[DishWork]:
 
 def _after(file: PlanFile, tasks: dict[str, Task]) -> dict[str, frozenset[str]]:
     straight: dict[str, set[str]] = {id_: set() for id_ in tasks}
-    for link in file.filled.links:
+    for link in file.filled.taken_up:
         if link.first in tasks and link.second in tasks:
             straight[link.first].add(link.second)
     found: dict[str, frozenset[str]] = {}

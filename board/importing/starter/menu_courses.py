@@ -1,6 +1,7 @@
 """A menu's courses → courses to write: when each is on the table, and its dishes by a way of cooking. Pure."""
 
 from collections.abc import Callable, Iterator, Sequence
+from dataclasses import replace
 
 from board.importing.starter import words
 from board.importing.starter.menu import Menu, MenuCourse
@@ -72,6 +73,24 @@ def _even(before: int, wanted: Sequence[int | None]) -> int:
         if said is not None:
             return before + (said - before) // (n + 1)
     return before + DAY
+
+
+def taken_apart(menu: Menu, stays: Callable[[str], bool]) -> Menu:
+    """The menu with what is cooked beside a dish as a dish of the same course, and a note of it; not where `stays`, or
+    where a dish of that name is in it already."""
+    names = {dish.casefold() for course in menu.courses for dish in course.dishes}
+    notes = list(menu.notes)
+
+    def dishes(dish: str) -> tuple[str, ...]:
+        found = ways.apart(dish)
+        if len(found) == 1 or stays(dish) or not names.isdisjoint(each.casefold() for each in found):
+            return (dish,)
+        names.update(each.casefold() for each in found)
+        notes.append(words.menu_apart(dish, found))
+        return found
+
+    courses = tuple(replace(c, dishes=tuple(each for d in c.dishes for each in dishes(d))) for c in menu.courses)
+    return replace(menu, courses=courses, notes=tuple(notes))
 
 
 def courses_of(

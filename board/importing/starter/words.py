@@ -1,5 +1,6 @@
 """A new plan's comments, and errors in answers."""
 
+from collections.abc import Sequence
 from datetime import date
 
 NEW_EVENT = "Supper"
@@ -115,6 +116,10 @@ def menu_not_used(line: int, said: str) -> str:
 
 def menu_taken_for_event(line: int, said: str) -> str:
     return at_line(line, f"{said!r} is taken for the evening's name")
+
+
+def menu_apart(said: str, dishes: Sequence[str]) -> str:
+    return f"{said!r} is taken for {len(dishes)} dishes: {'; '.join(dishes)}"
 
 
 def menu_joined(line: int, said: str, course: str) -> str:

@@ -44,6 +44,21 @@ def _phrases() -> tuple[_Phrase, ...]:
 
 def found(dish: str) -> tuple[Pattern, ...]:
     """The patterns that fit; none where nothing in the words tells."""
+    return tuple(dict.fromkeys(pattern for _, _, pattern in _ranked(dish)))
+
+
+def is_cooked_for(dish: str) -> bool:
+    """Whether the words name a side or a sweet of its own that a host cooks rather than buys or keeps."""
+    ranked = _ranked(dish)
+    if not ranked or ranked[0][0][:2] != (0, _THING):
+        return False
+    pattern = ranked[0][2]
+    goes_in = pattern.name == "dumplings"
+    return pattern.course in ("side", "sweet") and not goes_in and pattern not in (*doughs.FAMILY, *stores.FAMILY)
+
+
+def _ranked(dish: str) -> list[tuple[tuple[int, int, int, int], int, Pattern]]:
+    """Each phrase that is found: how telling (0 the thing and not aside, kind of words, longest, last), its number."""
     words, head = stems(dish), _head(dish)
     food = main_food(dish)
     ranked: list[tuple[tuple[int, int, int, int], int, Pattern]] = []
@@ -55,7 +70,7 @@ def found(dish: str) -> tuple[Pattern, ...]:
             aside = int(start >= head)
             kind = _INSIDE if phrase.kind == _THING and end < head else phrase.kind
             ranked.append(((aside, kind, -len(phrase.stems), -end), number, phrase.pattern))
-    return tuple(dict.fromkeys(pattern for _, _, pattern in sorted(ranked, key=lambda each: each[:2])))
+    return sorted(ranked, key=lambda each: each[:2])
 
 
 def the_thing(dish: str) -> str:

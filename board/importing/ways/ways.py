@@ -3,6 +3,7 @@
 What a pattern fills in stands under the step's `guessed`.
 """
 
+import re
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 
@@ -10,7 +11,7 @@ from board.facts.food import facts
 from board.facts.phrases import folded, holds, stems, words_of
 from board.importing.ways import words
 from board.importing.ways.families.methods import METHODS
-from board.importing.ways.finding import COURSES, PATTERNS, found, named_foods, the_thing
+from board.importing.ways.finding import COURSES, PATTERNS, found, is_cooked_for, named_foods, the_thing
 from board.importing.ways.main_food import (
     NamedFood,
     beside_line,
@@ -29,6 +30,7 @@ MOST_SHELVES = 2  # of an oven that nobody has described, as the plan assumes
 LONGEST_FOOD = 40
 VEGETABLES = "200 g vegetables (veg)"  # a head, where the name only says that there is no meat in it
 BESIDE = "{beside}"
+_BETWEEN = re.compile(r",|;|\s&\s|\s\+\s|\band\b")
 _BY_NAME = {pattern.name: pattern for pattern in PATTERNS}
 
 
@@ -54,6 +56,21 @@ class Way:
 def ways_for(dish: str) -> tuple[Way, ...]:
     """The ways that fit a dish's words, the most telling first; none where it says nothing of how it is made."""
     return tuple(Way(pattern.name, pattern.course) for pattern in found(dish))
+
+
+def apart(dish: str) -> tuple[str, ...]:
+    """The dish, and each thing beside it that is cooked on its own: `roast chicken with mashed potatoes and capers` →
+    `roast chicken with capers`, `mashed potatoes`. Whole where what goes with it belongs into it."""
+    thing, said, beside = dish.partition(" with ")
+    pattern = next(iter(found(thing)), None)
+    if not said or pattern is None or pattern is not next(iter(found(dish)), None):
+        return (dish,)
+    if any(BESIDE in step.uses for step in pattern.steps):
+        return (dish,)
+    pieces = [piece.strip() for piece in _BETWEEN.split(beside) if piece.strip()]
+    own = [piece for piece in pieces if is_cooked_for(piece)]
+    rest = [piece for piece in pieces if piece not in own]
+    return (f"{thing} with {' and '.join(rest)}" if rest else thing, *own) if own else (dish,)
 
 
 def all_ways() -> tuple[Way, ...]:

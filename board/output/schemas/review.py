@@ -84,6 +84,24 @@ class NoteForm(TypedDict):
     text: str
 
 
+class OfferedCourseForm(TypedDict):
+    """When it would have gone out, as it stood and as offered."""
+
+    name: str
+    served: At | None
+    offered: At | None
+
+
+class OfferForm(TypedDict):
+    """A better timetable that the board offered. `gained`: minutes by kind of cost (`lost`: dishes). `taken`: it was,
+    and stayed in use."""
+
+    at: At | None
+    courses: list[OfferedCourseForm]
+    gained: dict[str, int]
+    taken: bool
+
+
 class ReviewForm(TypedDict):
     plan: str
     rehearsal: bool
@@ -102,6 +120,7 @@ class ReviewForm(TypedDict):
     left: list[str]
     decided: list[DecidedForm]
     slips: list[SlipForm]
+    offers: list[OfferForm]
     notes: list[NoteForm]
 
 

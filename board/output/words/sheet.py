@@ -106,6 +106,11 @@ def with_moments(step: str, before: Sequence[str], after: Sequence[str]) -> str:
     return "; ".join([*before, " · ".join([step, *after])])
 
 
+def done_with(others: Sequence[str]) -> str:
+    """Of what takes several people: who else does it."""
+    return f"with {' and '.join(others)}"
+
+
 def waits_for(name: str) -> str:
     return f"waits for: {name}"
 
@@ -268,6 +273,11 @@ def sheet_plates(course: str) -> str:
 
 
 SLIPPED = "What slipped"
+OFFERED = "Better timetables the board offered"
+
+
+def offered(brings: str, *, taken: bool) -> str:
+    return f"{brings}: {'taken' if taken else 'not taken'}"
 
 
 def between(low: int, high: int) -> str:

@@ -57,7 +57,8 @@ _WAY: dict[str, Key] = {
 _WORK: dict[str, Key] = {
     "or": Key("Another way to do it, taken where it serves better.", "[{keeps: 30 min in the room}]"),
     "after": Key(
-        "What must be over first: another piece of work, or `nothing`. It may add `at least`, `at most` or `at once`.",
+        "What must be over first: another piece of work, or `nothing`. It may add `at least`, `at most`, `at once`, "
+        "or `order only` where nothing of it is taken up.",
         "boil the beetroot, at least 20 min",
     ),
     "before": Key("What it must be over before.", "[serve Soup]"),
@@ -66,6 +67,12 @@ _WORK: dict[str, Key] = {
     "not before": Key("The soonest it may begin.", "sat 14:00"),
     "not after": Key("The latest it may end.", "fri 21:00"),
     "who": Key("The hands that may do it; else anybody's.", "host"),
+    "hands": Key(
+        "How many people it takes together, as to lift or turn a joint. All are free, and at home, whenever it needs "
+        "hands.",
+        "2",
+        "people",
+    ),
     "look for": Key("The sign that it is done, told with the call.", "edges brown"),
     "how": Key("The method, in a sentence or three, shown under the call.", "Sweat them slowly, under a lid."),
     "uses": Key(
@@ -273,6 +280,11 @@ KEYS: dict[type[BaseModel], tuple[str, dict[str, Key]]] = {
             "at least": Key("The least time between its end and the start of this.", "20 min", _MINUTES),
             "at most": Key("The most time between.", "2 h", _MINUTES),
             "at once": Key("With no time between.", "yes"),
+            "order only": Key(
+                "Whether it only comes later, and takes up nothing of what was made: so nothing has to keep till then, "
+                "and no clock runs on.",
+                "yes",
+            ),
         },
     ),
     Table: (

@@ -3,7 +3,7 @@
 import re
 from typing import Annotated, Any, Literal
 
-from pydantic import BeforeValidator
+from pydantic import BeforeValidator, Field
 
 from board.plan.model.part import Noted, PlanModel, Words, YesNo, one_or_many
 from board.plan.phrases.durations import Attended, Minutes, Takes
@@ -20,24 +20,26 @@ DayWord = Annotated[Day, Phrase(parse_day, "day before")]
 
 
 class Ref(PlanModel):
-    """Another piece of work, with the least and most minutes between its end and the start of this one."""
+    """Another piece of work, with the least and most minutes between its end and the start of this one. `order_only`:
+    nothing of what it made is taken up."""
 
     step: Words
     at_least: Minutes = 0
     at_most: Minutes | None = None
     at_once: bool = False
+    order_only: bool = False
 
 
-_GAP = re.compile(r"(.*?)\s*,\s*(?:(at least|at most)\s+([^,]+)|(at once))", re.IGNORECASE)
+_GAP = re.compile(r"(.*?)\s*,\s*(?:(at least|at most)\s+([^,]+)|(at once|order only))", re.IGNORECASE)
 
 
 def parse_ref(text: str) -> dict[str, object]:
-    """`simmer the broth, at least 10 min, at most 2 h`; `bake the rolls, at once`."""
+    """`simmer the broth, at least 10 min, at most 2 h`; `bake the rolls, at once`; `sear the beef, order only`."""
     found: dict[str, object] = {}
     while match := _GAP.fullmatch(text.strip()):
         text = match[1]
         if match[4]:
-            found["at once"] = True
+            found[match[4].lower()] = True
         else:
             found[match[2].lower()] = match[3].strip()
     return {"step": text.strip(), **found}
@@ -57,7 +59,7 @@ class Way(PlanModel):
 
 
 class Work(Way):
-    """What steps and jobs share. `with_guests`: can be done with guests around.
+    """What steps and jobs share. `hands`: how many people it takes. `with_guests`: can be done with guests around.
 
     `cooks`: the class of food it cooks; `reheats`: food cooked earlier; `cools`: how hot food is cooled; `thaws`: how
     much; `perishable`: whether its result spoils unchilled; `washes`: tools that are clean after it; `puts_away`:
@@ -74,6 +76,7 @@ class Work(Way):
     not_before: Annotated[Moment, Phrase(parse_moment, "sat 14:00")] | None = None
     not_after: Annotated[Moment, Phrase(parse_moment, "sat 17:00")] | None = None
     who: Annotated[list[Words], BeforeValidator(one_or_many, json_schema_input_type=str | list[str])] | None = None
+    hands: int = Field(default=1, ge=1, le=10)
     look_for: Words | None = None
     how: Words | None = None
     uses: Lines = []

@@ -8,6 +8,7 @@ from typing import Annotated, Any
 from pydantic import BaseModel, ConfigDict, Field, model_validator
 from pydantic.json_schema import SkipJsonSchema
 
+from board.base.near import nearest
 from board.facts.named import known_words, named
 from board.plan.phrases.guest_words import DIETS, Diet, HowRead, Said, said, stands_alone, suspicious
 from board.plan.phrases.phrase import Phrase, near
@@ -232,7 +233,7 @@ def _refused(piece: str, name: str) -> list[Said]:
         raise ValueError(
             f"{words!r} says something of only some; give them a line of their own: 1 other, {words[some.end() :]}"
         )
-    slip = difflib.get_close_matches(words.casefold(), known_words(), n=1, cutoff=0.85)
+    slip = nearest(words, known_words(), alike=0.85)
     guess = f" Did you mean 'no {slip[0]}'?" if slip else near(words, DIETS)
     raise ValueError(
         f"{words!r} is not a diet the program knows.{guess}; "

@@ -1,6 +1,5 @@
 """A field written as a short phrase or in its long form. Pydantic glue, no meaning of its own."""
 
-import difflib
 import functools
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
@@ -9,6 +8,8 @@ from typing import Any, get_origin
 from pydantic import BaseModel, GetCoreSchemaHandler, GetJsonSchemaHandler
 from pydantic.json_schema import JsonSchemaValue
 from pydantic_core import CoreSchema, core_schema
+
+from board.base.near import nearest
 
 LONGEST_CHARACTERS = 400
 
@@ -65,14 +66,7 @@ def _long_form(source: Any) -> type | None:
     return list if get_origin(source) is list else None
 
 
-def nearest(word: str, known: Iterable[str]) -> str | None:
-    """The known word most like this one; None if none is close."""
-    by_fold = {k.casefold(): k for k in known}
-    match = difflib.get_close_matches(word[:LONGEST_CHARACTERS].casefold(), list(by_fold), n=1, cutoff=0.6)
-    return by_fold[match[0]] if match else None
-
-
 def near(word: str, known: Iterable[str]) -> str:
     """` Did you mean …?` for the nearest known word, or nothing."""
     found = nearest(word, known)
-    return f" Did you mean {found!r}?" if found else ""
+    return f" Did you mean {found[0]!r}?" if found else ""

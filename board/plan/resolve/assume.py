@@ -100,6 +100,11 @@ class Filled:
     arrive: datetime
     assumed: tuple[Assumed, ...]
 
+    @property
+    def taken_up(self) -> tuple[Link, ...]:
+        """The links by which what the first made goes on in the second."""
+        return tuple(link for link in self.links if link.takes_up)
+
 
 def fill(plan: Plan, linked: Linked) -> Filled:
     """The plan with every open value filled."""
@@ -114,7 +119,7 @@ def fill(plan: Plan, linked: Linked) -> Filled:
     becomes = with_reheating(linked, what_becomes(plan, linked), overnight)
     tasks = {node.id: _task(plan, node, becomes.get(node.id, NOTHING), assumed) for node in linked.nodes.values()}
     spoiling = frozenset(id_ for id_, task in tasks.items() if task.care.spoils)
-    for id_ in spoils_by_what_it_takes_up(plan, linked.nodes, linked.links, spoiling) - spoiling:
+    for id_ in spoils_by_what_it_takes_up(plan, linked.nodes, linked.taken_up, spoiling) - spoiling:
         by = Spoils(True, "what it takes up of another dish spoils")
         tasks[id_] = replace(tasks[id_], care=replace(tasks[id_].care, spoils=True, by=by))
     tasks = _keeping(plan, linked, tasks, becomes, stands, assumed)
@@ -157,7 +162,7 @@ def _keeping(
 ) -> dict[str, Task]:
     """The tasks with how long each result keeps, and within what it is best, where the plan is silent."""
     served = {link.first for link in linked.links if link.second.startswith("serve/")}
-    keeping = Keeping(plan, rule_set(plan.rules), tasks, linked.links, becomes, stands)
+    keeping = Keeping(plan, rule_set(plan.rules), tasks, linked.taken_up, becomes, stands)
     found: dict[str, Task] = {}
     for id_, task in tasks.items():
         ways = []

@@ -27,6 +27,6 @@ def by_itself(filled: Filled, loc: Loc) -> Spoils:
 def _last(filled: Filled, loc: Loc) -> list[Task]:
     """Its steps that none of its own follows, or that are served."""
     own = {id_: task for id_, task in filled.tasks.items() if task.node.kind == "step" and task.node.loc[:4] == loc}
-    inner = {link.first for link in filled.links if link.first in own and link.second in own}
+    inner = {link.first for link in filled.taken_up if link.first in own and link.second in own}
     served = {link.first for link in filled.links if filled.tasks[link.second].node.kind == "serve"}
     return [task for id_, task in own.items() if id_ not in inner or id_ in served]

@@ -98,7 +98,7 @@ def what_becomes(plan: Plan, linked: Linked) -> dict[str, Become]:
     for loc, chain in dishes.items():
         dish = dish_at(plan, loc)
         if dish is not None:
-            found |= _Dish(dish, chain, linked.links).become()
+            found |= _Dish(dish, chain, linked.taken_up).become()
     return found
 
 

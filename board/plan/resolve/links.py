@@ -204,11 +204,13 @@ def _bakes(node: Node) -> bool:
 
 
 def _link(ref: Ref, first: Node, second: Node) -> Link:
-    if ref.at_once or (_rests(second) and _bakes(first)):
-        return Link(first.id, second.id, ref.at_least, ref.at_least, firm=True)
+    if ref.at_once or (_rests(second) and _bakes(first) and not ref.order_only):
+        return Link(first.id, second.id, ref.at_least, ref.at_least, firm=True, takes_up=not ref.order_only)
     # A limit on waiting can be relaxed at a price, like a shelf life; the order itself never. Exception: guests come
     # when they come, so being ready for them may fail.
-    return Link(first.id, second.id, ref.at_least, ref.at_most, firm=second.kind != "arrive")
+    return Link(
+        first.id, second.id, ref.at_least, ref.at_most, firm=second.kind != "arrive", takes_up=not ref.order_only
+    )
 
 
 def _link_chain(chain: list[Node], names: Names, linked: Linked, problems: list[Fault]) -> None:
@@ -231,7 +233,7 @@ def _link_courses(plan: Plan, linked: Linked, chains: list[list[Node]]) -> None:
     """Links the last steps of each course to its serving, and guests and courses to one another."""
     nodes = linked.nodes
     followed = {
-        k.first for k in linked.links if nodes[k.second].dish and nodes[k.second].course == nodes[k.first].course
+        k.first for k in linked.taken_up if nodes[k.second].dish and nodes[k.second].course == nodes[k.first].course
     }
     for chain in chains:
         for node in chain:
@@ -274,7 +276,7 @@ def _rests_of_nothing(linked: Linked) -> list[Fault]:
     for node in linked.nodes.values():
         if not _rests(node):
             continue
-        bakes = [k for k in linked.links if k.second == node.id and _bakes(linked.nodes[k.first])]
+        bakes = [k for k in linked.taken_up if k.second == node.id and _bakes(linked.nodes[k.first])]
         mend = "Write it right after the one step it follows in that oven, or name that step under `after`."
         what = "" if len(bakes) == 1 else "follows nothing baked" if not bakes else "follows several things baked"
         if len(bakes) == 1 and bakes[0].least:

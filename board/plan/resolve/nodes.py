@@ -35,7 +35,8 @@ def is_written(node: Node) -> bool:
 @dataclass(frozen=True, slots=True)
 class Link:
     """`second` starts `least` to `most` minutes after `first` ends. A firm link is never relaxed. The minutes of a
-    `usual` one are no word of the plan's, and bend before anything that is."""
+    `usual` one are no word of the plan's, and bend before anything that is. `takes_up`: what the first made stands
+    until the second begins and goes on in it; else only the order counts."""
 
     first: str
     second: str
@@ -43,6 +44,7 @@ class Link:
     most: int | None = None
     firm: bool = True
     usual: bool = False
+    takes_up: bool = True
 
 
 @dataclass
@@ -52,6 +54,11 @@ class Linked:
     nodes: dict[str, Node] = field(default_factory=dict)
     links: list[Link] = field(default_factory=list)
     hours: dict[str, Assumed] = field(default_factory=dict)
+
+    @property
+    def taken_up(self) -> list[Link]:
+        """Those by which what the first made goes on in the second."""
+        return [link for link in self.links if link.takes_up]
 
 
 def serve_id(course: str) -> str:

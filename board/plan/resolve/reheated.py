@@ -15,7 +15,7 @@ def with_reheating(
 ) -> dict[str, Become]:
     """What each step's food has become, and whether the step heats again what was cooked before. `overnight`: ids of
     the steps that the plan's days and hours let stand for long, which is in the cold where it says nothing else."""
-    return _Again({id_: linked.nodes[id_] for id_ in found}, linked.links, found, overnight).told()
+    return _Again({id_: linked.nodes[id_] for id_ in found}, linked.taken_up, found, overnight).told()
 
 
 @dataclass(frozen=True, slots=True, order=True)

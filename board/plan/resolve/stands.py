@@ -22,7 +22,7 @@ class _Written:
     def __init__(self, plan: Plan, linked: Linked, wanted: Mapping[str, datetime]) -> None:
         self.plan, self.nodes, self.wanted = plan, linked.nodes, wanted
         self.then: dict[str, list[str]] = {}
-        for link in linked.links:
+        for link in linked.taken_up:
             if link.firm:
                 self.then.setdefault(link.first, []).append(link.second)
 

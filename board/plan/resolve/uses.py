@@ -9,7 +9,8 @@ from board.plan.resolve.fault import Fault
 
 
 def uses(plan: Plan, loc: Loc, work: Work, *, is_step: bool) -> list[Fault]:
-    """Faults for ovens, tools and hands the plan lacks, and for a step without a duration. `loc`: the work's path."""
+    """Faults for ovens, tools and hands the plan lacks, and for a step without a duration.
+    `loc`: the work's path."""
     problems: list[Fault] = []
     ways: list[tuple[Way, Loc]] = [
         (work, loc),
@@ -28,6 +29,11 @@ def uses(plan: Plan, loc: Loc, work: Work, *, is_step: bool) -> list[Fault]:
             message = f"{name!r} is nobody among the hands.{near(name, plan.hands)}"
             mend = "Name one of the `hands`, or add them there."
             problems.append(Fault("plan 8", message, mend, (*loc, "who", number)))
+    who = work.who or plan.hands
+    if len(set(who)) < work.hands:
+        message = f"it takes {work.hands} people, and the only hands for it are {' and '.join(dict.fromkeys(who))}"
+        mend = "Add somebody under `hands` (and to its `who`), or write a way of it that one person can do alone."
+        problems.append(Fault("plan 18", message, mend, (*loc, "hands")))
     return problems
 
 

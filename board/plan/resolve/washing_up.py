@@ -192,7 +192,7 @@ def _goes_on(linked: Linked, first: Node, second: Node, tool: str) -> bool:
     """Whether the food stays in the tool from one step to the next."""
     keeps = first.work.keeps if first.work is not None else None
     stays = keeps is not None and (tool in keeps.where.tools or keeps.minutes <= _STILL_ONE)
-    return stays and any((link.first, link.second) == (first.id, second.id) for link in linked.links)
+    return stays and any((link.first, link.second) == (first.id, second.id) for link in linked.taken_up)
 
 
 def _add(linked: Linked, times: "_Times", tool: str, before: _Use, after: _Use, amount: int) -> None:
@@ -208,7 +208,7 @@ def _add(linked: Linked, times: "_Times", tool: str, before: _Use, after: _Use, 
 def _emptied_by(linked: Linked, times: "_Times", before: _Use, until: datetime) -> list[str]:
     """What the washing waits for: food that is kept for a short while stays in its tool until it is taken up. Where
     there is no time for that, it is put elsewhere."""
-    takers = [link.second for link in linked.links if link.first == before.last.id and link.second in times.begins]
+    takers = [link.second for link in linked.taken_up if link.first == before.last.id and link.second in times.begins]
     keeps = before.last.work.keeps if before.last.work is not None else None
     stays = keeps is None or keeps.minutes <= _STILL_ONE
     if stays and takers and all(times.latest_end(id_) <= until for id_ in takers):

@@ -70,7 +70,7 @@ def validate(plan_file: PlanFile, sheet: RunSheet) -> list[str]:
         return snags  # the other rules count on these
     snags += _links_hold(plan_file, sheet)
     snags += _courses_agree(plan_file, sheet)
-    snags += _one_person_does_a_slot(plan_file, sheet)
+    snags += _as_many_do_a_slot_as_it_takes(plan_file, sheet)
     snags += _guests_and_spreads_are_as_planned(plan_file, sheet)
     snags += table_is_as_planned(plan_file, sheet)
     snags += clocks_are_as_planned(plan_file, sheet)
@@ -120,13 +120,14 @@ def _turns_an_oven(plan_file: PlanFile, slot: Slot) -> bool:
     return bool(slot.uses) and slot.uses[0].what in plan_file.plan.kitchen.ovens and slot.uses[0].celsius is not None
 
 
-def _one_person_does_a_slot(plan_file: PlanFile, sheet: RunSheet) -> Iterator[str]:
+def _as_many_do_a_slot_as_it_takes(plan_file: PlanFile, sheet: RunSheet) -> Iterator[str]:
     for slot in sheet.slots:
         task = plan_file.filled.tasks.get(slot.id)
         may = (task.work.who if task and task.work else None) or list(plan_file.plan.hands)
         who = {part.who for part in slot.attended}
-        if len(who) > 1:
-            yield f"{slot.name} is handed from one to another: {', '.join(sorted(who))}"
+        takes = task.work.hands if task and task.work else 1
+        if who and len(who) != takes:
+            yield f"{slot.name} takes {takes} of them, and is given to {', '.join(sorted(who))}"
         for name in sorted(who - set(may)):
             yield f"{slot.name} is given to {name}, who is not among {', '.join(may)}"
 
@@ -257,7 +258,7 @@ def _past_their_clocks(plan_file: PlanFile, stands_out: StandsOut) -> Iterator[B
 def _results_past_their_limit(plan_file: PlanFile, sheet: RunSheet, done: list[Done]) -> Iterator[Bent]:
     slots = sheet.by_id()
     keeps = {each.slot.id: each.way.keeps for each in done}
-    for link in plan_file.filled.links:
+    for link in plan_file.filled.taken_up:
         limit = keeps.get(link.first)
         first, second = slots[link.first], slots[link.second]
         stands = whole_minutes(second.start - first.end)
@@ -270,7 +271,7 @@ def _results_past_their_limit(plan_file: PlanFile, sheet: RunSheet, done: list[D
 def _kept_hot_alone(plan_file: PlanFile, sheet: RunSheet, done: list[Done]) -> Iterator[str]:
     slots = sheet.by_id()
     for each in done:
-        then = [slots[link.second].start for link in plan_file.filled.links if link.first == each.slot.id]
+        then = [slots[link.second].start for link in plan_file.filled.taken_up if link.first == each.slot.id]
         if each.way.keeps is None or not then or has_no_place(each.slot):
             continue
         yield from kept_hot_with_nobody_home(plan_file.plan, each.way.keeps, each.slot, max(then))

@@ -68,7 +68,7 @@ class StandsOut:
         self.done = {each.slot.id: each for each in done}
         self.makers: dict[str, list[str]] = {}
         self.takers: dict[str, list[str]] = {}
-        for link in self.filled.links:
+        for link in self.filled.taken_up:
             self.takers.setdefault(link.first, []).append(link.second)
             if self.filled.tasks[link.first].node.kind == "step":
                 self.makers.setdefault(link.second, []).append(link.first)

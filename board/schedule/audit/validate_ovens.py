@@ -98,7 +98,7 @@ def _is_turned_with_the_food_inside(kitchen: Kitchen, earlier: Stay, later: Stay
     """Nothing leaves the oven: the later stay is a kept result's one successor, or follows a step at once."""
     if later.kept or earlier.end != later.start:
         return False
-    followers = [link for link in kitchen.filled.links if link.first == earlier.id]
+    followers = [link for link in kitchen.filled.taken_up if link.first == earlier.id]
     if earlier.kept:
         return [link.second for link in followers] == [later.id]
     return any(link.second == later.id and link.most == link.least for link in followers)
@@ -129,7 +129,7 @@ def _comes_to_heat_from_its_rest(kitchen: Kitchen, last: Stay | Rest | None, sta
     """It follows its rest at once, in the same oven, and comes to heat with it."""
     if not isinstance(last, Rest) or last.end != stay.start:
         return False
-    followers = [link for link in kitchen.filled.links if link.first == last.id]
+    followers = [link for link in kitchen.filled.taken_up if link.first == last.id]
     return any(link.second == stay.id and link.most == link.least for link in followers)
 
 

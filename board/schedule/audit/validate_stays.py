@@ -146,7 +146,9 @@ def _place_rest(kitchen: Kitchen, each: Done, done: dict[str, Done]) -> None:
     ovens = [use.what for use in slot.uses if use.off]
     if not way.where.off or not ovens:
         return
-    at_once = [link.first for link in kitchen.filled.links if link.second == slot.id and link.most == link.least == 0]
+    at_once = [
+        link.first for link in kitchen.filled.taken_up if link.second == slot.id and link.most == link.least == 0
+    ]
     baked = [(done[id_], done[id_].way.where.heat) for id_ in at_once if id_ in done]
     bake, heat = next(((first, heat) for first, heat in baked if heat is not None), (None, None))
     kitchen.rests.append(
@@ -167,7 +169,7 @@ def _place_rest(kitchen: Kitchen, each: Done, done: dict[str, Done]) -> None:
 def _place_result(kitchen: Kitchen, each: Done, starts: dict[str, datetime]) -> None:
     """A result stands from the end of its step until its last successor starts; in an oven, once that is ready."""
     slot, keeps = each.slot, each.way.keeps
-    followers = [link.second for link in kitchen.filled.links if link.first == slot.id]
+    followers = [link.second for link in kitchen.filled.taken_up if link.first == slot.id]
     until = max((starts[id_] for id_ in followers if id_ in starts), default=slot.end)
     if keeps is None or until <= slot.end or has_no_place(slot):
         return

@@ -32,7 +32,7 @@ def _is_hot(plan_file: PlanFile, wanted: CourseWanted, written: Course) -> bool:
         for id_, task in plan_file.filled.tasks.items()
         if task.node.course == written.course and task.node.dish in eaten and not _goes_cold(task)
     }
-    soon = [(link.first, link.second) for link in plan_file.filled.links if link.least < LUKEWARM]
+    soon = [(link.first, link.second) for link in plan_file.filled.taken_up if link.least < LUKEWARM]
     hot, before = {id_ for id_, task in own.items() if _is_heated(task)}, set[str]()
     while hot != before:
         before = set(hot)

@@ -95,12 +95,13 @@ def hands_asked(attention: Attention, minutes: int) -> Iterator[tuple[int, int, 
 
 
 def _hands_are_as_asked(way: FilledWay, slot: Slot) -> bool:
-    asked = list(hands_asked(way.attended, whole_minutes(slot.end - slot.start)))
-    told = [
-        (whole_minutes(part.start - slot.start), whole_minutes(part.end - slot.start), part.kind)
-        for part in slot.attended
-    ]
-    return sorted(told) == sorted(asked)
+    """Each who does it has hands on it whenever it asks for them."""
+    asked = sorted(hands_asked(way.attended, whole_minutes(slot.end - slot.start)))
+    told: dict[str, list[tuple[int, int, str]]] = {}
+    for part in slot.attended:
+        minutes = whole_minutes(part.start - slot.start), whole_minutes(part.end - slot.start)
+        told.setdefault(part.who, []).append((*minutes, part.kind))
+    return all(sorted(parts) == asked for parts in told.values()) if told else not asked
 
 
 def _uses_are_as_asked(kitchen: Kitchen, on: Station, slot: Slot) -> bool:

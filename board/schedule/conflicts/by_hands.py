@@ -48,12 +48,12 @@ def proposed(clashed: Clashed) -> Iterator[Proposal]:
 
 
 def _somebody_else(clashed: Clashed) -> Iterator[Proposal]:
-    """Another of the hands does a step that the plan gives to some of them only."""
+    """Another of the hands does a step that the plan gives to some of them only, and that one person can do."""
     everybody = range(len(clashed.problem.hands))
     over_hands = [taken.job for taken in clashed.clash.taken if taken.what == HANDS]
     for job in over_hands or clashed.jobs():
         mine, node = clashed.problem.jobs[job].hands, clashed.case.tasks[job].node
-        if not is_written(node):
+        if not is_written(node) or clashed.problem.jobs[job].crew > 1:
             continue
         minutes = sum(part.length for part in clashed.problem.jobs[job].ways[0].parts)
         for other in (hand for hand in everybody if hand not in mine):

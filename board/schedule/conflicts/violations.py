@@ -41,9 +41,8 @@ def amounts(problem: Problem, solution: Solution) -> dict[Violation, int]:
     """By how much each limit is broken, in minutes (hours and places: 1); limits kept are left out."""
     found: dict[Violation, int] = {}
     for n, job in enumerate(problem.jobs):
-        way, who, start = way_of(problem, solution, n), solution.who[n], solution.starts[n]
-        hand = problem.hands[who] if who is not None else None
-        windows = allowed_starts(problem, job, way, hand)
+        way, start = way_of(problem, solution, n), solution.starts[n]
+        windows = allowed_starts(problem, job, way, *problem.crew(solution.who[n]))
         found[Violation("out-of-hours", n)] = int(job.fixed is None and not any(a <= start < b for a, b in windows))
         found[Violation("no-place", n)] = int(not solution.kept[n])
     for n, serving in enumerate(problem.servings):
@@ -58,6 +57,6 @@ def amounts(problem: Problem, solution: Solution) -> dict[Violation, int]:
             found[Violation("not-at-once" if order.most == order.least else "waits", n)] = wait - order.most
         if not order.firm:
             found[Violation("not-ready", n)] = order.ready - wait
-        if limit is not None:
+        if limit is not None and order.takes_up:
             found[Violation("past-limit", n)] = wait - (limit if solution.kept[order.first] else 0)
     return {violation: amount for violation, amount in found.items() if amount > 0}

@@ -319,7 +319,7 @@ class _Search:
         spans = [
             (solution.starts[n] + part.offset, solution.starts[n] + part.offset + part.length)
             for n in range(len(problem.jobs))
-            if solution.who[n] == problem.spared
+            if problem.spared in solution.who[n]
             for part in way_of(problem, solution, n).parts
         ]
         if not spans:

@@ -124,8 +124,8 @@ class Aims:
                 past.append(self._violated("not-ready", n, order.ready - wait))
             if order.most is not None and order.most > order.least and not order.usual:
                 past.append(self._violated("waits", n, wait - order.most))
-            past += self._past_its_limit(n, first, wait)
-            if first.job.best_within is not None:
+            past += self._past_its_limit(n, first, wait) if order.takes_up else []
+            if first.job.best_within is not None and order.takes_up:
                 stale.append(self._above(wait - first.job.best_within, "past its best"))
         return cp_model.LinearExpr.sum(past), cp_model.LinearExpr.sum(stale)
 
@@ -166,7 +166,7 @@ class Aims:
         terms: list[cp_model.LinearExprT] = []
         for order in self.problem.orders:
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
-            if first.job.fixed is not None or first.job.early or first.job.is_trip:
+            if first.job.fixed is not None or first.job.early or first.job.is_trip or not order.takes_up:
                 continue
             needs_nobody = all(not way.parts or way.parts[0].offset for way in second.job.ways)
             cushion = 0 if needs_nobody else comfortable_wait(first)

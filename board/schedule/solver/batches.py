@@ -84,7 +84,7 @@ class Batches:
         for piece in self.pieces:
             for hand, who in piece.job.who.items() if len(self.problem.hands) > 1 else ():
                 minutes.setdefault(hand, []).append(self.v.both(who, piece.chosen) * piece.part.length)
-                if self.at.who[piece.number] == hand and piece.job.job.ways[self.at.ways[piece.number]] is piece.way:
+                if hand in self.at.who[piece.number] and piece.job.job.ways[self.at.ways[piece.number]] is piece.way:
                     now[hand] = now.get(hand, 0) + piece.part.length
         for hand, own in minutes.items():
             self.model.add(cp_model.LinearExpr.sum(own) <= now.get(hand, 0) + HARDER)
@@ -126,10 +126,9 @@ class Batches:
         found: dict[int, list[tuple[int, _Piece]]] = {}
         for n, job in enumerate(self.v.jobs):
             self.model.add(job.ways[at.ways[n]] == 1)
-            who = at.who[n]
-            if who is not None:
+            own = [each for each in self.pieces if each.number == n and each.way is job.job.ways[at.ways[n]]]
+            for who in at.who[n]:
                 self.model.add(job.who[who] == 1)
-                own = [each for each in self.pieces if each.number == n and each.way is job.job.ways[at.ways[n]]]
                 found.setdefault(who, []).extend((at.starts[n] + each.part.offset, each) for each in own)
         for pieces in found.values():
             for (_, one), (_, other) in pairwise(sorted(pieces, key=lambda each: each[0])):

@@ -23,9 +23,10 @@ class Limits:
         self.in_oven: dict[int, list[tuple[Spell, OvenUse]]] = {}
         self.dialled: dict[int, list[Dialled]] = {}
         self.taken_up: dict[int, cp_model.LinearExprT | None] = {}
-        self.followers: dict[int, list[int]] = {}
+        self.takers: dict[int, list[int]] = {}
         for order in self.problem.orders:
-            self.followers.setdefault(order.first, []).append(order.second)
+            if order.takes_up:
+                self.takers.setdefault(order.first, []).append(order.second)
 
     def add(self) -> None:
         self._a_job_follows_what_it_waits_for()
@@ -131,9 +132,9 @@ class Limits:
         return stands
 
     def _taken_up(self, n: int) -> cp_model.LinearExprT | None:
-        """When the last of its followers starts; None if it has none."""
+        """When the last that takes it up starts; None if nothing does."""
         if n not in self.taken_up:
-            starts = [self.v.jobs[f].start for f in self.followers.get(n, [])]
+            starts = [self.v.jobs[f].start for f in self.takers.get(n, [])]
             last: cp_model.LinearExprT | None = starts[0] if starts else None
             if len(starts) > 1:
                 last = self.model.new_int_var(0, self.problem.horizon, f"last of {self.v.jobs[n].job.id}")
@@ -211,7 +212,7 @@ class Limits:
     def _a_rest_stays_in_the_oven_of_its_bake(self) -> None:
         for order in self.problem.orders:
             first, second = self.v.jobs[order.first], self.v.jobs[order.second]
-            if order.most != order.least or not any(way.oven for way in first.job.ways):
+            if order.most != order.least or not order.takes_up or not any(way.oven for way in first.job.ways):
                 continue  # what else comes just before a rest is no bake
             for way, rests in zip(second.job.ways, second.ways, strict=True):
                 if way.oven is None or not way.oven.off:
@@ -223,14 +224,15 @@ class Limits:
 
     def _takes_over(self, kept: Spell, step: Spell) -> bool:
         """Whether the one successor takes a kept result out of the oven: the dial is then turned for it."""
-        return kept.is_hold and not step.is_hold and self.followers.get(kept.job) == [step.job]
+        return kept.is_hold and not step.is_hold and self.takers.get(kept.job) == [step.job]
 
     def _one_before_the_other(self, one: Spell, other: Spell) -> list[cp_model.LiteralT]:
         """No condition, except for a step that follows at once: the dial is turned with its food inside."""
         if one.is_hold or other.is_hold:
             return []
-        if not any(o.first == one.job and o.second == other.job and o.most == o.least for o in self.problem.orders):
+        at_once = (o for o in self.problem.orders if o.most == o.least and o.takes_up)
+        if (one.job, other.job) not in ((order.first, order.second) for order in at_once):
             return []
-        at_once = self.model.new_bool_var("at once")
-        self.model.add(other.start == one.end).only_enforce_if(at_once)
-        return [~at_once]
+        straight = self.model.new_bool_var("straight on")
+        self.model.add(other.start == one.end).only_enforce_if(straight)
+        return [~straight]

@@ -146,8 +146,8 @@ def hint_decided(variables: Variables, decided: Solution) -> None:
     hints: dict[int, tuple[cp_model.IntVar, int]] = {}  # by index, since what is always true is one variable
     for n, job in enumerate(variables.jobs):
         decisions = [(way, number == decided.ways[n]) for number, way in enumerate(job.ways)]
-        if decided.who[n] is not None:
-            decisions += [(who, hand == decided.who[n]) for hand, who in job.who.items()]
+        if decided.who[n]:
+            decisions += [(who, hand in decided.who[n]) for hand, who in job.who.items()]
         for variable, value in [*decisions, (job.kept, decided.kept[n]), (job.start, decided.starts[n])]:
             hints[variable.index] = (variable, value)
     variables.model.clear_hints()  # type: ignore[no-untyped-call]
@@ -162,7 +162,7 @@ def decided_by(variables: Variables, solver: cp_model.CpSolver) -> Solution:
         starts.append(solver.value(job.start))
         ways.append(next(n for n, literal in enumerate(job.ways) if solver.value(literal)))
         needs = bool(job.job.ways[ways[-1]].parts)
-        who.append(next((h for h, literal in job.who.items() if solver.value(literal)), None) if needs else None)
+        who.append(tuple(hand for hand, literal in job.who.items() if needs and solver.value(literal)))
         kept.append(bool(solver.value(job.kept)))
     return Solution(tuple(starts), tuple(ways), tuple(who), tuple(kept), (), 0.0)
 

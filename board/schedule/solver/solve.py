@@ -31,12 +31,13 @@ from board.schedule.solver.search import (
 from board.schedule.solver.search import (
     Progress as Progress,
 )
+from board.schedule.solver.sharing import shared_out
 from board.schedule.solver.variables import Variables
 
 STEADY = 8.0  # the solver's deterministic units of work for a costly aim; the same on every machine
 STEADY_FOR_THE_REST = 1.0  # for each other aim, which a sound plan proves with a tenth of it
 AT_FIRST = 0.05  # for a first try at what may well be proved at once
-TOGETHER, TOUCH = 0.04, 0.06  # for each finishing touch
+HANDS, TOGETHER, TOUCH = 0.04, 0.04, 0.06  # for each finishing touch
 LIMIT_SECONDS = 60.0
 FIRST_SECONDS = 5.0  # for what follows from a first answer; it takes a tenth of a second
 OF_THE_COSTLY, OF_THE_REST = 0.5, 0.6  # of the time left, to better a large problem piece by piece; ours
@@ -344,7 +345,10 @@ class _Search:
         moved = self._moved(best)
         if not moved:
             return
-        batches = Batches(self.variables, best)
+        if len(self.problem.hands) > 1:
+            with self._only(moved, who=True):
+                self._finish("hands", shared_out(self.variables), HANDS)
+        batches = Batches(self.variables, self.best or best)
         apart = batches.apart()
         for day in batches.days():
             with self._only(day & moved):
@@ -361,13 +365,14 @@ class _Search:
         return {n for n, (start, was) in enumerate(zip(best.starts, known, strict=True)) if start != was}
 
     @contextmanager
-    def _only(self, free: set[int]) -> Iterator[None]:
-        """Meanwhile all that is decided of other jobs stays as it was found."""
+    def _only(self, free: set[int], *, who: bool = False) -> Iterator[None]:
+        """Meanwhile all that is decided of other jobs stays as it was found; with `who`, of these too, but for whose
+        hands do it."""
         decided = [
             variable.index
             for n, job in enumerate(self.variables.jobs)
-            for variable in (job.start, *job.ways, *job.who.values(), job.over, job.kept)
-            if n not in free
+            for variable in (job.start, *job.ways, job.over, job.kept, *(() if who and n in free else job.who.values()))
+            if who or n not in free
         ]
         domains = {index: list(self.model.proto.variables[index].domain) for index in decided}
         for index in domains:

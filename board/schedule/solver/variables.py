@@ -60,7 +60,7 @@ class Variables:
             for way, literal in zip(job.ways, ways, strict=True):
                 model.add(end == start + way.minutes).only_enforce_if(literal)
         needs_hands = any(way.parts for way in job.ways)
-        literals = self._choice([f"hand {h} {job.id}" for h in job.hands]) if needs_hands else []
+        literals = self._choice([f"hand {h} {job.id}" for h in job.hands], job.crew) if needs_hands else []
         who = dict(zip(job.hands, literals, strict=False))
         over = model.new_bool_var(f"over {job.id}") if job.fixed is None else model.new_constant(0)
         placed = any(way.hold and (way.hold.demands or way.hold.oven or way.hold.hot) for way in job.ways)
@@ -70,12 +70,15 @@ class Variables:
             self._keep_hours(variables)
         return variables
 
-    def _choice(self, names: list[str]) -> list[cp_model.IntVar]:
-        """Exactly one of these; a single one needs no variable."""
-        if len(names) == 1:
-            return [self.true]
+    def _choice(self, names: list[str], count: int = 1) -> list[cp_model.IntVar]:
+        """Exactly so many of these; all of them need no variable."""
+        if len(names) == count:
+            return [self.true] * count
         literals = [self.model.new_bool_var(name) for name in names]
-        self.model.add_exactly_one(literals)
+        if count == 1:
+            self.model.add_exactly_one(literals)
+        else:
+            self.model.add(cp_model.LinearExpr.sum(literals) == count)
         return literals
 
     def both(self, *literals: cp_model.LiteralT) -> cp_model.LiteralT:
@@ -98,14 +101,14 @@ class Variables:
         return one
 
     def _keep_hours(self, job: JobVars) -> None:
-        pairs: list[tuple[Way, cp_model.LiteralT, Hand | None, cp_model.LiteralT]] = []
+        pairs: list[tuple[Way, cp_model.LiteralT, list[Hand], cp_model.LiteralT]] = []
         for way, literal in zip(job.job.ways, job.ways, strict=True):
             if way.parts:
-                pairs += [(way, literal, self.problem.hands[h], who) for h, who in job.who.items()]
+                pairs += [(way, literal, [self.problem.hands[h]], who) for h, who in job.who.items()]
             else:
-                pairs.append((way, literal, None, self.true))
-        for way, chosen, hand, who in pairs:
-            windows = allowed_starts(self.problem, job.job, way, hand)
+                pairs.append((way, literal, [], self.true))
+        for way, chosen, hands, who in pairs:
+            windows = allowed_starts(self.problem, job.job, way, *hands)
             domain = cp_model.Domain.from_intervals([[a, b - 1] for a, b in windows])
             if domain.is_empty():
                 self.model.add_bool_or(job.over, ~chosen, ~who)

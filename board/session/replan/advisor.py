@@ -33,7 +33,8 @@ class Advisor:
         self.weigh = weigh
         self.heard = heard
         self.offer: Offer | None = None
-        self._waiting = False  # for an answer
+        self.found_nothing = False  # the last search ended without any timetable: its time was too short, or it failed
+        self.searching = False
         self._asked: tuple[int, datetime] | None = None  # `_answers` at the last request, and its moment
         self._offered_at = 0
 
@@ -41,15 +42,17 @@ class Advisor:
         """The current offer, or None; requests a new timetable if one might help."""
         now, answers = forecast.now, _answers(state)
         fresh = self.background.answer(RestOfEvening)
-        self._waiting = self._waiting and fresh is None
+        self.searching = self.searching and fresh is None
+        if fresh is not None:
+            self.found_nothing = fresh.sheet is None
         if fresh is not None and fresh.sheet is not None:
             self._consider(state, fresh.sheet, now)
         elif self.offer is not None and answers != self._offered_at:
             self._consider(state, self.offer.sheet, now)
-        if not self._waiting and self._is_time(answers, now):
+        if not self.searching and self._is_time(answers, now):
             found = self.weigh(state, forecast)
             if found.late >= LATE or found.lost >= LOST or found.kept >= KEPT:
-                self._waiting = self.background.ask(RestOfEvening(state.history, now))
+                self.searching = self.background.ask(RestOfEvening(state.history, now))
                 self._asked = (answers, now)
         return self.offer
 

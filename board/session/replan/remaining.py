@@ -157,17 +157,18 @@ class _Given:
 
     def _parts_left(self, slot: Slot, way: Way, gone: int, left: int) -> tuple[Part, ...]:
         """Attended parts still ahead. Two of the same person's that would overlap are done one after the other."""
-        who = slot.attended[0].who if slot.attended else ""
+        busy_until = max((self.busy_until.get(who, 0) for who in slot.people), default=0)
         found = []
         for part in way.parts:
             end = min(left, part.offset + part.length - gone)
             if part.kind in ("all", "end"):
                 end = left
             length = left if part.kind == "all" else part.length
-            start = max(0, end - length, self.busy_until.get(who, 0))
+            start = max(0, end - length, busy_until)
             if end > start and part.kind != "look-in":
                 found.append(Part(start, end - start, part.kind))
-                self.busy_until[who] = end
+                self.busy_until |= dict.fromkeys(slot.people, end)
+                busy_until = end
         return tuple(found)
 
     def _to_come(self, job: Job, slot: Slot) -> Job:

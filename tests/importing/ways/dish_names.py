@@ -10,7 +10,7 @@ _BY_WAY = {
     "roasted nuts": "spiced nuts; candied pecans; smoked almonds",
     "dip": "hummus; guacamole; spinach dip; smoked mackerel pâté; baba ganoush",
     "topped toasts": "tomato bruschetta; mushroom crostini; canapés; Welsh rarebit; cucumber sandwiches",
-    "savoury bakes": "cheese straws; gougères; sausage rolls",
+    "savoury bakes": "cheese straws; sausage rolls",
     "soup": "leek soup; cream of tomato soup; clam chowder; lobster bisque; butternut squash soup; French onion "
         "soup; minestrone; roast tomato soup with basil",
     "cold soup": "gazpacho; chilled pea soup; cold beetroot soup; vichyssoise",
@@ -89,6 +89,8 @@ _BY_WAY = {
     "cake": "carrot cake; Victoria sponge; pound cake; cupcakes",
     "biscuits": "shortbread; chocolate chip cookies; biscotti",
     "meringues": "meringues; pavlova",
+    "choux with cheese": "gougères; cheese puffs",
+    "choux with cream": "profiteroles; chocolate éclairs; profiteroles with chocolate sauce; croquembouche",
     "pancakes": "pancakes; crêpes",
     "yeast bread": "focaccia; dinner rolls; sourdough bread",
     "bread as bought": "bread and butter",

@@ -23,7 +23,7 @@ from board.plan.phrases.quantities import parse_ingredient
 from board.plan.snag import Snag, Weight
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet
-from tests.examples import times
+from tests.examples import first, times
 from tests.importing.ways.dish_names import DISHES, FIRST
 from tests.outside.test_food_rules_home import COOK
 
@@ -141,7 +141,7 @@ def test_a_dish_made_ahead_has_a_timetable(dish: str) -> None:
 
 @pytest.mark.parametrize(
     ("ovens", "rings"),
-    [(0, 1), *(pytest.param(*few, marks=pytest.mark.slow) for few in ((0, 4), (1, 1), (1, 0), (0, 0), (2, 6)))],
+    first(0, [(0, 1), (0, 4), (1, 1), (1, 0), (0, 0), (2, 6)]),
 )
 def test_no_kitchen_gets_a_dish_that_it_cannot_cook(ovens: int, rings: int) -> None:
     at = Setting(12, ovens, rings)
@@ -363,6 +363,7 @@ def test_two_dishes_of_one_way_stand_beside_each_other() -> None:
     assert more_than_guesses(plan_of(lines)) == []
 
 
+@pytest.mark.slow
 def test_comments_stay_on_their_line() -> None:
     for dish, _ in DISHES:
         for line in dish_lines(dish, ways_for(dish)[0], Setting(24, 1, 1)):

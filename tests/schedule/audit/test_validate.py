@@ -361,7 +361,7 @@ def test_one_person_does_a_step_and_one_who_may(plan_from: Callable[[str], PlanF
 
     assert says(validate(plan_file, by_the_host), "cut everything small is given to host")
     assert says(validate(plan_file, by_a_stranger), "let it bubble is given to uncle")
-    assert says(validate(plan_file, handed_on), "let it bubble is handed from one to another")
+    assert says(validate(plan_file, handed_on), "let it bubble takes 1 of them, and is given to cousin, host")
 
 
 # --- order and courses --------------------------------------------------------------------------------------

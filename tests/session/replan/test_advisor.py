@@ -51,6 +51,22 @@ def test_an_evening_in_hand_is_left_alone(slipping: Slipping) -> None:
     assert solver.asked == []
 
 
+def test_a_search_that_found_nothing_in_its_time_is_told_and_made_again(slipping: Slipping) -> None:
+    solver = Slow()
+    advisor = Advisor(solver)
+    slipping.until(at("18:31"))
+    looked(advisor, slipping)
+    assert (advisor.searching, advisor.found_nothing) == (True, False)
+
+    solver.found_nothing = True
+    looked(advisor, slipping)
+    assert (advisor.offer, advisor.searching, advisor.found_nothing) == (None, False, True)
+
+    slipping.until(at("18:34"))
+    looked(advisor, slipping)
+    assert (len(solver.asked), advisor.searching) == (2, True)
+
+
 def test_an_evening_that_slips_is_asked_about_once_and_again_when_something_happens(slipping: Slipping) -> None:
     solver = Slow()
     advisor = Advisor(solver)

@@ -24,6 +24,7 @@ from board.session.session import unlogged_evening
 from board.sheet.run_sheet import RunSheet
 from board.sheet.told import Chain
 from tests.conftest import PLANS, at, read
+from tests.examples import first
 from tests.session.replan.conftest import BAKE, ROLL, Slipping
 
 
@@ -178,7 +179,7 @@ def test_the_question_of_what_is_left_starts_from_now(pie: PlanFile, slipping: S
     assert oven.free_from >= now
 
 
-@pytest.mark.parametrize("seed", range(6))
+@pytest.mark.parametrize("seed", first(1, range(6)))
 def test_any_evening_can_be_gone_on_with_by_a_sheet_worked_out_anew(seed: int) -> None:
     """Random slips, a step left out now and then; the fresh sheet is taken each time, better or not."""
     chance = random.Random(seed)

@@ -184,6 +184,40 @@ MERINGUES = Pattern(
     ),
 )
 
+# By weight two parts water and two of egg to one of butter and one of flour; common practice, no source.
+CHEESE_CHOUX = Pattern(
+    name="choux with cheese", course="nibbles", words=listed("gougères, gougeres, cheese puffs, cheese choux"),
+    food="10 g gruyère, grated (dairy)",
+    ingredients=a_head("8 g butter (dairy), 8 g plain flour (baking), 1/4 eggs, baked through (dairy)"),
+    steps=(
+        on_ring("cook the choux paste", 10, 12, 15, tool="saucepan", keeps="15 min in the room", uses=(
+            "butter", "flour")),
+        by_hand("beat in the eggs and cheese and pipe it", 12, 15, 20, keeps="15 min in the room", uses=(
+            "eggs", "{it}")),
+        in_oven(200, "bake the choux", 22, 26, 30, shelf=10, tool="baking sheet", look="deep gold and firm at the "
+            "sides, else they fall", perishable=False, best="40 min", keeps="4 h in the room"),
+    ),
+)
+
+SWEET_CHOUX = Pattern(
+    name="choux with cream", course="sweet", words=listed("profiteroles, profiterole, éclairs, eclairs, éclair, "
+        "eclair, cream puffs, choux buns, choux, croquembouche, paris-brest, paris brest, religieuses"), food="",
+    ingredients=a_head("10 g butter (dairy), 10 g plain flour (baking), 3/8 eggs, baked through (dairy), "
+        "40 ml double cream (dairy), 20 g dark chocolate (baking)"),
+    steps=(
+        on_ring("cook the choux paste", 10, 12, 15, tool="saucepan", keeps="15 min in the room", uses=(
+            "butter", "flour")),
+        by_hand("beat in the eggs and pipe it", 12, 15, 20, keeps="15 min in the room", uses=("eggs",)),
+        in_oven(200, "bake the choux", 24, 28, 34, shelf=10, tool="baking sheet", look="deep gold and firm at the "
+            "sides, else they fall", perishable=False, keeps="10 h in the room", how="A hole in each for the steam; "
+            "let them dry a few minutes in the switched-off oven."),
+        by_hand("whip the cream and fill the choux", 12, 15, 20, best="1 h", keeps="2 h in the fridge", uses=(
+            "cream",)),
+        on_ring("melt the chocolate over the choux", 6, 8, 10, tool="saucepan", best="15 min", keeps="25 min in the "
+            "room", uses=("chocolate",)),
+    ),
+)
+
 YEAST_BREAD = Pattern(
     name="yeast bread", course="side", words=listed("bread, loaf, rolls, bread rolls, focaccia, sourdough, challah, "
         "brioche, baguette, ciabatta, buns, dinner rolls, parker house rolls, rye bread, fougasse, pull-apart "
@@ -268,4 +302,4 @@ STEAMED_PUDDING = Pattern(
 )
 
 FAMILY = (TARTLETS, QUICHE, FRUIT_TART, FILLED_TART, CRUMBLE, STEAMED_PUDDING, BROWNIES, SPONGE, BISCUITS, MERINGUES,
-    PANCAKES, YEAST_BREAD, BOUGHT_BREAD, QUICK_BREAD, FLATBREAD)
+    CHEESE_CHOUX, SWEET_CHOUX, PANCAKES, YEAST_BREAD, BOUGHT_BREAD, QUICK_BREAD, FLATBREAD)

@@ -6,6 +6,8 @@ METHODS = {
         "hold it. Flat, and wrapped.",
     "rest the pastry cold": "So that it neither shrinks nor fights the pin.",
     "roll out the pastry and line the tin": "Three millimetres thick, pressed into the edge, a little over the rim.",
+    "cook the choux paste": "Boil the butter in twice its weight of water, all the flour at once, stir until it leaves "
+        "the pan clean; let the steam off before the eggs.",
     "blind-bake the case": "Paper and beans in it for the first 18 minutes, then bare until it is dry.",
     "whip the cream and fold it in": "Soft peaks only, folded in two goes.",
     "shake the dressing": "All in a jar with a lid; taste it on a leaf.",

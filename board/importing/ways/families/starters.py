@@ -90,7 +90,7 @@ TOASTS = Pattern(
 )
 
 CHEESE_BISCUITS = Pattern(
-    name="savoury bakes", course="nibbles", words=listed("cheese straws, gougères, gougeres, cheese puffs, cheese "
+    name="savoury bakes", course="nibbles", words=listed("cheese straws, cheese "
         "twists, cheese biscuits, savoury biscuits, sausage rolls, vol-au-vents, palmiers, parmesan crisps, cheese "
         "crisps, oatcakes, empanadas, pastry twists, pigs in blankets, devils on horseback, puff pastry twists"),
         food="25 g cheese, grated (dairy)",

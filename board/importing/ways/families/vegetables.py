@@ -106,7 +106,8 @@ BOILED_POTATOES = Pattern(
 
 MASHED = Pattern(
     name="mashed", course="side", done=listed("mashed, puréed, pureed, creamed, whipped, crushed"), words=listed(
-        "mash, purée, puree, champ, colcannon, aligot, neeps"), of=PLANTS, food="230 g floury potatoes (veg)",
+        "mash, mashed potatoes, mashed potato, purée, puree, champ, colcannon, aligot, neeps"), of=PLANTS,
+    food="230 g floury potatoes (veg)",
     own={"carrot": (24, 28, 32), "pea": (10, 12, 14), "celeriac": (26, 30, 35), "swede": (30, 35, 40),
         "cauliflower": (18,
         20, 24), "spinach": (8, 10, 12)},
