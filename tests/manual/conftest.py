@@ -6,9 +6,9 @@ import pytest
 
 from board.manual import pages
 from tests.manual.parts import fences
-from tests.whole.conftest import Run, home, run
+from tests.whole.conftest import Run, cold_home, home, run
 
-__all__ = ["home", "run"]
+__all__ = ["cold_home", "home", "run"]
 
 RECIPE = """<script type="application/ld+json">{"@context": "https://schema.org", "@type": "Recipe",
 "name": "Plum tart", "recipeYield": "8 servings", "recipeIngredient": ["1 kg plums"],
