@@ -5,10 +5,11 @@ Imports are made where they are needed: `--help` and the board must not wait for
 
 import argparse
 import contextlib
+import functools
 import io
 import os
 import sys
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, NoReturn
 
@@ -20,6 +21,8 @@ from board.app import log_commands as afterwards
 from board.app import manual_commands as manual
 from board.app import plan_commands as planning
 from board.app import words
+from board.app.completion import SHELLS, completion
+from board.app.option_rules import wrong_together
 from board.app.terminal import tell
 from board.base import words as shared
 from board.base.exits import ExitCode
@@ -29,6 +32,8 @@ from board.base.plain import one_line, plain
 if TYPE_CHECKING:
     from ipaddress import IPv4Address, IPv6Address
 
+STDIN = "-"  # as a file's name: standard input or output
+_ABOUT_ALL = ("-h", "--help", "--version")
 FEWEST_EVENINGS, MOST_EVENINGS = 100, 1_000_000
 
 
@@ -45,30 +50,70 @@ class _Parser(argparse.ArgumentParser):
             near = nearest(str(value), known)
             raise argparse.ArgumentError(action, words.bad_choice(one_line(value, 60), near[0] if near else "", known))
 
-    def understood(self, argv: Sequence[str] | None) -> argparse.Namespace:
-        """All of the words; what is left over is told with the option that was surely meant."""
-        found, left = self.parse_known_args(argv)
+    def understood(self, argv: Sequence[str] | None, into: argparse.Namespace | None = None) -> argparse.Namespace:
+        """All of the words, options in any place; what is left over is told with the option that was surely meant.
+        `into`: what the commands before these words gave."""
+        typed = list(sys.argv[1:] if argv is None else argv)
+        commands = self._commands()
+        first = typed[0] if typed else ""
+        if first not in commands and (not first.startswith("-") or first in _ABOUT_ALL):
+            return self.parse_args(typed, into)
+        name = next((word for word in typed if word in commands), None)
+        if name is None:
+            return self.parse_args(typed, into)
+        typed.remove(name)
+        return commands[name]._read(typed, into or argparse.Namespace(command=name))
+
+    def _read(self, typed: list[str], into: argparse.Namespace) -> argparse.Namespace:
+        """The words after the command's own."""
+        if self._commands():
+            return self.understood(typed, into)
+        found, left = self.parse_known_intermixed_args(typed, into)
         if left:
-            meant = (self._near_option(each, found.command) for each in left)
+            meant = (self._near_option(each) for each in left)
             self.error(words.not_understood([one_line(each, 60) for each in left], next(filter(None, meant), "")))
+        paths = [each for value in vars(found).values() for each in (value if isinstance(value, list) else [value])]
+        wrong = wrong_together(self.prog.split()[-1], self._given(typed, found), from_stdin=Path(STDIN) in paths)
+        if wrong is not None:
+            self.error(wrong)
         return found
 
-    def _near_option(self, typed: str, command: str | None) -> str:
-        """An option of the command that was surely meant, or none."""
-        if not typed.startswith("--") or command is None:
+    def _commands(self) -> "Mapping[str, _Parser]":
+        """The parsers below this one, by their words."""
+        return next((a.choices for a in self._actions if isinstance(a, argparse._SubParsersAction)), {})
+
+    def _given(self, typed: Sequence[str], found: argparse.Namespace) -> frozenset[str]:
+        """Long names of the options that were typed, and names of the arguments beyond the first."""
+        options = typed[: typed.index("--")] if "--" in typed else typed
+        given: set[str] = set()
+        for each in options:
+            if each.startswith("-") and each != STDIN:
+                word = each.partition("=")[0] if each.startswith("--") else each[:2]
+                known = self._known()
+                meant = [word] if word in known or word[:2] != "--" else [o for o in known if o.startswith(word)]
+                given |= {a.option_strings[-1] for a in self._actions if not set(meant).isdisjoint(a.option_strings)}
+        return frozenset(given | ({"logs"} if getattr(found, "logs", None) else set()))
+
+    def _known(self) -> list[str]:
+        return [option for action in self._actions for option in action.option_strings]
+
+    def _near_option(self, typed: str) -> str:
+        """An option of this command that was surely meant, or none."""
+        if not typed.startswith("-") or typed == STDIN:
             return ""
-        commands = next(a.choices for a in self._actions if isinstance(a, argparse._SubParsersAction))
-        known = [option for action in commands[command]._actions for option in action.option_strings]
-        return next(iter(nearest(typed.partition("=")[0], known, alike=0.7)), "")
+        return next(iter(nearest(typed.partition("=")[0], self._known(), alike=0.7)), "")
 
 
-def _parser() -> _Parser:
-    parser = _Parser(prog=words.PROGRAM, description=words.CLI_ABOUT, epilog=words.CLI_EXAMPLES,
+def whole_parser() -> _Parser:
+    """Of the whole command line."""
+    parser = _Parser(prog=words.PROGRAM, description=words.CLI_ABOUT, epilog=words.examples(_plan_to_try()),
                      formatter_class=argparse.RawDescriptionHelpFormatter)  # fmt: skip
     parser.add_argument("--version", action="version", version=f"{words.PROGRAM} {__version__}")
     command = _Commands(parser)
     for kind in (_before, _timetable, _evening, _afterwards):
         kind(command)
+    made = command("completion", functools.partial(completion, parser=parser), takes=None)
+    made.add_argument("shell", choices=SHELLS, help=words.SHELL)
     return parser
 
 
@@ -81,7 +126,7 @@ class _Commands:
     def __call__(self, name: str, run: Callable[[argparse.Namespace], int], *, takes: str | None = "plan") -> _Parser:
         """One of this name; `takes` is its one argument, None for none or others."""
         about, example = words.COMMANDS[name]
-        made = self._made.add_parser(name, help=about, description=about, epilog=words.example(example),
+        made = self._made.add_parser(name, help=about, description=about, epilog=words.example(example, _plan_to_try()),
                                      formatter_class=argparse.RawDescriptionHelpFormatter)  # fmt: skip
         made.set_defaults(run=run)
         if takes is not None:
@@ -102,6 +147,7 @@ def _before(command: _Commands) -> None:
     dish.add_argument("-o", "--output", type=Path, metavar="FILE", help=words.OPTIONS["dish-output"])
     check = command("check", planning.check)
     check.add_argument("--all", action="store_true", help=words.OPTIONS["all-findings"])
+    check.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     check.add_argument("--limit", type=_seconds, metavar="SECONDS", help=words.OPTIONS["limit"])
     command("settle", planning.settle)
     _shelf(command("dishes", shelf.dishes, takes=None))
@@ -137,7 +183,7 @@ def _shelf(dishes: _Parser) -> None:
     actions = dishes.add_subparsers(dest="action", metavar="action", parser_class=_Parser)
     runs = {"keep": shelf.keep, "show": shelf.show, "drop": shelf.drop, "fill": shelf.fill}
     for name, (about, example) in words.DISHES_ACTIONS.items():
-        made = actions.add_parser(name, help=about, description=about, epilog=words.example(example),
+        made = actions.add_parser(name, help=about, description=about, epilog=words.example(example, _plan_to_try()),
                                   formatter_class=argparse.RawDescriptionHelpFormatter)  # fmt: skip
         made.set_defaults(run=runs[name])
         if name in ("keep", "fill"):
@@ -218,6 +264,7 @@ def _afterwards(command: _Commands) -> None:
     lessons.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     logs = command("logs", afterwards.logs, takes=None)
     logs.add_argument("logs", type=Path, nargs="*", metavar="log", help=words.LOGS_TO_LIST)
+    logs.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     logs.add_argument("--csv", action="store_true", help=words.OPTIONS["csv"])
     logs.add_argument("--guests", action="store_true", help=words.OPTIONS["guests-ate"])
     logs.add_argument("--anonymise", type=Path, metavar="LOG", help=words.OPTIONS["anonymise"])
@@ -227,6 +274,7 @@ def _afterwards(command: _Commands) -> None:
     logs.add_argument("--keep-notes", action="store_true", help=words.OPTIONS["keep-notes"])
     schema = command("schema", afterwards.schema, takes=None)
     schema.add_argument("--log", action="store_true", help=words.OPTIONS["schema-log"])
+    schema.add_argument("--of", type=_printed, metavar="COMMAND", help=words.OPTIONS["schema-of"])
     told = command("help", manual.tell, takes=None)
     told.add_argument("words", nargs="*", metavar="WORD", help=words.WORDS_ASKED)
 
@@ -296,6 +344,16 @@ def _whole(text: str) -> int | None:
     return int(digits) if digits.isascii() and digits.isdecimal() and len(digits) <= 18 else None
 
 
+def _printed(text: str) -> str:
+    """A command that prints data, as its schema is named."""
+    from board.output.schemas.published import FORMS
+
+    if text not in FORMS:
+        near = nearest(text, FORMS)
+        raise argparse.ArgumentTypeError(words.bad_choice(one_line(text, 60), near[0] if near else "", [*FORMS]))
+    return text
+
+
 def _command(text: str) -> tuple[str, ...]:
     from board.screens.speech import command_of
 
@@ -329,7 +387,7 @@ def main(argv: Sequence[str] | None = None) -> int:
         if isinstance(stream, io.TextIOWrapper):
             stream.reconfigure(errors="replace")  # a sign that the terminal cannot show is `?`
     try:
-        arguments = _parser().understood(argv)
+        arguments = whole_parser().understood(argv)
     except SystemExit:
         with contextlib.suppress(BrokenPipeError):
             _flush()
@@ -379,8 +437,18 @@ def _pipe_closed() -> int:
     return ExitCode.DONE
 
 
-def _welcome() -> int:
-    from board.files.paths import bundled_plan
+def _plan_to_try() -> str:
+    """The plan that comes along, as it is typed from here."""
+    import shlex
 
-    print(words.welcome(str(bundled_plan())))
+    from board.files.bundled import bundled_plan
+
+    path = bundled_plan()
+    with contextlib.suppress(OSError, ValueError):  # the folder is gone, or another
+        path = path.relative_to(Path.cwd())
+    return shlex.quote(str(path))
+
+
+def _welcome() -> int:
+    print(words.welcome(_plan_to_try()))
     return ExitCode.DONE

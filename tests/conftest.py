@@ -2,9 +2,9 @@
 
 import os
 
-for name in ("NO_COLOR", "TEXTUAL_THEME", "COLORTERM", "FORCE_COLOR"):
+for name in ("NO_COLOR", "TEXTUAL_THEME", "COLORTERM", "FORCE_COLOR", "COLUMNS"):
     os.environ.pop(name, None)
-os.environ.update(TZ="UTC", LC_ALL="C.UTF-8", COLUMNS="120", TERM="xterm-256color")
+os.environ.update(TZ="UTC", LC_ALL="C.UTF-8", TERM="xterm-256color")
 
 import textwrap
 from collections.abc import Callable

@@ -5,13 +5,13 @@ from datetime import datetime
 from pathlib import Path
 
 from board.app.dishes import from_shelf
-from board.app.new_plan import from_menu, machine_zone, menu_in, shown, today_in
+from board.app.new_plan import from_menu, machine_zone, menu_in, today_in
 from board.app.timetables import in_memory
 from board.base.plain import one_line
 from board.checks.plan.every import stops
 from board.checks.sheet.assessed import of_plan
 from board.files.pantry import in_the_house
-from board.files.plans import read_plan_file
+from board.files.plans import read_plan_file, shown
 from board.output.menus import Seen, seen_with, seen_without
 from board.plan.load import PlanFile
 from board.shopping.errands import provisions

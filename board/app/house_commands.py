@@ -8,9 +8,8 @@ import sys
 from typing import TYPE_CHECKING
 
 from board.app import words
-from board.app.terminal import fitted, has_terminal, tell, working
+from board.app.terminal import file_written, fitted, has_terminal, print_json, tell, working
 from board.base.exits import ExitCode
-from board.base.plain import as_json
 
 if TYPE_CHECKING:
     pass
@@ -30,7 +29,7 @@ def guests(arguments: argparse.Namespace) -> int:
 
         _write_page(arguments, guests_page(plan.plan.event, found, arguments.paper))
     elif arguments.json:
-        print(as_json(guests_form(plan.plan.event, found)))
+        print_json(guests_form(plan.plan.event, found))
     elif arguments.markdown:
         print(guests_markdown(plan.plan.event, found))
     else:
@@ -56,7 +55,7 @@ def table(arguments: argparse.Namespace) -> int:
 
         _write_page(arguments, table_page(leaf, arguments.paper))
     elif arguments.json:
-        print(as_json(table_form(plan, leaf)))
+        print_json(table_form(plan, leaf))
     elif arguments.markdown:
         print(table_markdown(leaf), end="")
     else:
@@ -88,12 +87,11 @@ def card(arguments: argparse.Namespace) -> int:
 
 def _write_page(arguments: argparse.Namespace, page: str) -> None:
     """Into the file that `--html` names. Raises Trouble where it holds something else."""
-    from board.base.plain import one_line
     from board.files.whole import write_over
     from board.output.frame import is_page
 
     write_over(arguments.html, page.encode(), is_page, words.not_overwritten)
-    print(words.page_written(one_line(arguments.html)))
+    file_written(words.page_written, arguments.html)
 
 
 def provisions(arguments: argparse.Namespace) -> int:
@@ -121,7 +119,7 @@ def provisions(arguments: argparse.Namespace) -> int:
 
         _write_page(arguments, provisions_page(found, arguments.paper))
     elif arguments.json:
-        print(as_json(provisions_form(found)))
+        print_json(provisions_form(found))
     elif arguments.markdown:
         print(provisions_markdown(found))
     else:
@@ -138,18 +136,21 @@ def calendar(arguments: argparse.Namespace) -> int:
 
     from board.base.clock import WallClock
     from board.base.plain import one_line
+    from board.files.plans import STDIN, read_bytes
     from board.files.whole import write_over
     from board.output.calendar import calendar, is_calendar
     from board.sheet import said
 
     if sheet.stops:
         tell(words.stops_rehearsed([one_line(said.stop(stop)) for stop in sheet.stops]))
-    data = calendar(sheet, WallClock().now())
+    to = arguments.output
+    before = read_bytes(to) if to is not None and to != STDIN and to.is_file() else b""
+    data = calendar(sheet, WallClock().now(), before if is_calendar(before) else b"")
     if arguments.output is None:
         sys.stdout.buffer.write(data)  # as bytes: its lines end in CRLF on every system
     else:
         write_over(arguments.output, data, is_calendar, words.not_a_calendar)
-        tell(words.written_to(one_line(arguments.output)))
+        file_written(words.written_to, arguments.output)
     return ExitCode.DONE
 
 
@@ -176,7 +177,7 @@ def dish(arguments: argparse.Namespace) -> int:
         from board.files.whole import write_new
 
         write_new(arguments.output, dish.text.encode())
-        tell(words.dish_written(one_line(arguments.output)))
+        file_written(words.dish_written, arguments.output)
     return ExitCode.DONE
 
 
@@ -186,6 +187,7 @@ def new(arguments: argparse.Namespace) -> int:
     from board.app.new_plan import new_plan
     from board.base.clock import WallClock
     from board.base.errors import Trouble
+    from board.files.whole import STDOUT
 
     given = {option: getattr(arguments, option) for option in words.NEW_ASKS}
     if arguments.beside is not None:
@@ -205,5 +207,9 @@ def new(arguments: argparse.Namespace) -> int:
         raise Trouble(words.LIMIT_ALONE, ExitCode.USAGE)
     ask = input if has_terminal() else None
     now = WallClock().now()
-    print(fitted(new_plan(arguments.file, given, now, ask, print, arguments.menu, from_shelf), sys.stdout))
+    said = new_plan(arguments.file, given, now, ask, print, arguments.menu, from_shelf)
+    if arguments.file == STDOUT:
+        tell(said)
+    else:
+        print(fitted(said, sys.stdout))
     return ExitCode.DONE

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from board.app import words
-from board.app.terminal import tell, working
+from board.app.terminal import file_written, print_json, tell, working
 from board.base import words as shared
 from board.base.exits import ExitCode
 from board.base.plain import as_json
@@ -40,13 +40,13 @@ def review(arguments: argparse.Namespace) -> int:
         return ExitCode.FAILED
     for each in evenings:
         if each.dropped:
-            print(one_line(each.dropped), file=sys.stderr)
+            tell(one_line(each.dropped))
     if arguments.html is not None:
         write_page(arguments.html, evenings, arguments.paper)
-        print(words.page_written(one_line(arguments.html)))
+        file_written(words.page_written, arguments.html)
     elif arguments.json:
         forms = [evening_form(each) for each in evenings]
-        print(as_json(forms[0] if len(forms) == 1 else forms))
+        print_json(forms[0] if len(forms) == 1 else forms)
     elif len(evenings) == 1 and not arguments.all:
         ended = _first_screen(arguments, evenings[0])
         return ended or (ExitCode.FAILED if unreadable else ExitCode.DONE)
@@ -137,7 +137,7 @@ def lessons(arguments: argparse.Namespace) -> int:
         except Trouble as wrong:  # what was learned is shown all the same
             trouble = wrong
     if arguments.json:
-        print(as_json(lessons_form(learning.found, brings)))
+        print_json(lessons_form(learning.found, brings))
     else:
         print_lessons(learning.file.plan.event, learning.found, brings, str(arguments.plan), console())
     if trouble is not None:
@@ -187,7 +187,7 @@ def _written(plan: Path, learning: "Learning", made: "Taking") -> int:
 
     lines, copy = take(learning, made)
     print_taken(lines, str(plan), console())
-    print(words.backup_lies_at(one_line(copy)))
+    tell(words.backup_lies_at(one_line(copy)))
     return ExitCode.DONE
 
 
@@ -202,7 +202,7 @@ def _from_book(plan: Path) -> int:
         print(one_line(each))
     if found.copy is not None:
         print_taken(found.lines, str(plan), console())
-        print(words.backup_lies_at(one_line(found.copy)))
+        tell(words.backup_lies_at(one_line(found.copy)))
     elif not found.missing:
         print(words.NOTHING_FROM_BOOK)
     for snag in found.missing:
@@ -221,7 +221,7 @@ def _book(arguments: argparse.Namespace) -> int:
         raise Trouble(words.BOOK_ALONE, ExitCode.USAGE)
     book, path = the_book()
     if arguments.json:
-        print(as_json(book_form(book)))
+        print_json(book_form(book))
     else:
         print_book(book, one_line(path), console())
     return ExitCode.DONE
@@ -230,12 +230,12 @@ def _book(arguments: argparse.Namespace) -> int:
 def logs(arguments: argparse.Namespace) -> int:
     """`logs`: run logs listed, who ate what, as CSV, or without names. FAILED if a log cannot be read."""
     from board.app.reading_logs import anonymise, csv_of, eaten_by_guest, listed
-    from board.output.evenings import print_eaten, print_logs
+    from board.output.evenings import logs_form, print_eaten, print_logs
     from board.output.tables import console
 
     if arguments.anonymise is not None:
         names = [name for name in arguments.names.split(",") if name.strip()]
-        print(anonymise(arguments.anonymise, arguments.out, names, arguments.plan, notes=arguments.keep_notes))
+        tell(anonymise(arguments.anonymise, arguments.out, names, arguments.plan, notes=arguments.keep_notes))
     elif arguments.csv:
         sys.stdout.write(csv_of(arguments.logs))
     else:
@@ -244,7 +244,10 @@ def logs(arguments: argparse.Namespace) -> int:
             print_eaten(eaten, console())
         else:
             found, unreadable = listed(arguments.logs)
-            print_logs(found, console())
+            if arguments.json:
+                print_json(logs_form(found))
+            else:
+                print_logs(found, console())
         for why in unreadable:
             tell(why)
         return ExitCode.FAILED if unreadable else ExitCode.DONE
@@ -252,7 +255,12 @@ def logs(arguments: argparse.Namespace) -> int:
 
 
 def schema(arguments: argparse.Namespace) -> int:
-    """`schema`: the JSON Schema of plan files, or of run logs."""
+    """`schema`: the JSON Schema of plan files, of run logs, or of what a command prints."""
+    if arguments.of is not None:
+        from board.output.schemas.published import schema_of
+
+        print(as_json(schema_of(arguments.of)))
+        return ExitCode.DONE
     if arguments.log:
         from board.log.share import schema
 

@@ -21,8 +21,8 @@ from board.base.plain import one_line
 from board.checks.allergens.guests_eat import matrix
 from board.checks.plan.every import check
 from board.files.paths import file_name
-from board.files.plans import read_stdin, read_text
-from board.files.whole import write_new
+from board.files.plans import STDIN, read_text, shown
+from board.files.whole import STDOUT, write_new
 from board.importing.starter.answers import Answers, defaults, readers
 from board.importing.starter.menu import Menu, read_menu
 from board.importing.starter.menu_courses import arrival_before, course_minutes, taken_apart, usual_way
@@ -37,7 +37,6 @@ from board.plan.snag import Weight
 Ask = Callable[[str], str]  # a prompt → what was typed; raises EOFError at the end
 Say = Callable[[str], object]
 Shelf = Callable[[str, int | None], list[str] | None]  # a name, eaters → `app.dishes.from_shelf`
-STDIN = "-"
 _OF_NO_PLACE = ("UTC", "Etc/UTC", "Etc/GMT", "GMT")
 
 
@@ -51,8 +50,9 @@ def new_plan(
     own: Shelf | None = None,
 ) -> str:
     """Writes the plan and returns the message for the host. `given`: options by name, None if not used; `menu_file`: a
-    menu, `-` for standard input; `own`: dishes of the host's own, taken before any way. Raises Trouble."""
-    if path is not None and (path.exists() or path.is_symlink()):
+    menu, `-` for standard input (as `path`: output); `own`: dishes of the host's own, taken before any way. Raises
+    Trouble."""
+    if path is not None and path != STDOUT and (path.exists() or path.is_symlink()):
         raise Trouble(shared.is_there_already(one_line(path)))
     zone = machine_zone()
     today = today_in(given.get("zone") or zone, now)
@@ -65,7 +65,9 @@ def new_plan(
         target = path or _free_name(answers)
         write_new(target, plan_text(answers).encode())
         return words.new_written(one_line(target), shlex.quote(one_line(target)))
-    made = from_menu(menu, shown(menu_file), given, now, zone, ask, say, own)
+    made = from_menu(
+        menu, words.NEW_STDIN if menu_file in (None, STDIN) else shown(menu_file), given, now, zone, ask, say, own
+    )
     target = path or _free_name(made.answers)
     write_new(target, made.text.encode())
     return _told(made, one_line(target))
@@ -127,15 +129,11 @@ def menu_in(path: Path, given: Mapping[str, str | None], today: date) -> Menu:
     """The menu in a file. Raises Trouble."""
     if given.get("courses") is not None:
         raise Trouble(words.NEW_COURSES_AND_MENU, ExitCode.USAGE)
-    text = read_stdin(words.NEW_STDIN) if str(path) == STDIN else read_text(path)
+    text = read_text(path)
     try:
         return read_menu(text, today)
     except NotAMenu as wrong:
         raise Trouble(words.menu_wrong(shown(path), wrong.line, one_line(wrong)), ExitCode.STOP) from None
-
-
-def shown(path: Path | None) -> str:
-    return words.NEW_STDIN if path is None or str(path) == STDIN else one_line(path)
 
 
 def _typed(today: date, ask: Ask, say: Say) -> Menu | None:

@@ -8,9 +8,8 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from board.app import words
-from board.app.terminal import has_terminal, tell, working
+from board.app.terminal import file_written, has_terminal, print_json, tell, working
 from board.base.exits import ExitCode
-from board.base.plain import as_json
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -28,13 +27,17 @@ def check(arguments: argparse.Namespace) -> int:
     from board.app.timetables import moved_since
     from board.files.plans import read_plan_file
     from board.output.check import print_check
+    from board.output.check_form import check_form
     from board.plan.snag import Weight, in_order
 
     found = assessed(read_plan_file(arguments.plan), arguments.plan, arguments.limit)
     if had := _had_by_guests(found.file):
         found = replace(found, snags=tuple(in_order([*found.snags, *had])))
     moved = moved_since(arguments.plan, found.sheet, "check") if found.sheet is not None else ()
-    print_check(found, whole=arguments.all, moved=moved)
+    if arguments.json:
+        print_json(check_form(found))
+    else:
+        print_check(found, whole=arguments.all, moved=moved)
     stopped = any(snag.weight is Weight.STOP for snag in found.snags)
     return ExitCode.STOP if stopped else ExitCode.DONE
 
@@ -105,15 +108,13 @@ def sheet(arguments: argparse.Namespace) -> int:
         sheet = sheet_of(arguments.plan, plan=plan, fresh=arguments.fresh, limit=arguments.limit)
     if plan is not None:
         from board.base.plain import one_line
-        from board.checks.sheet.clocks import clocks_form
         from board.output.sheet_form import outside_form
         from board.schedule.audit.validate import validate
 
         wrong = validate(plan, sheet)
         for each in wrong:
             tell(one_line(each))
-        form = {**outside_form(sheet, valid=not wrong), "clocks": clocks_form(sheet)}
-        print(as_json(form))
+        print_json(outside_form(sheet, valid=not wrong))
     elif arguments.why is not None:
         _why(sheet, arguments.why)
     elif arguments.whom is not None or arguments.markdown or arguments.html is not None:
@@ -121,7 +122,7 @@ def sheet(arguments: argparse.Namespace) -> int:
     else:
         print_sheet(sheet, arguments.by, console(), moved_since(arguments.plan, sheet, "sheet"))
         if sheet.given_up:
-            print(words.ask_for_ways(arguments.plan))
+            tell(words.ask_for_ways(arguments.plan))
     return ExitCode.DONE
 
 
@@ -147,7 +148,7 @@ def _leaves(sheet: "RunSheet", arguments: argparse.Namespace) -> None:
     if arguments.html is not None:
         made = wall_page(sheet, found[0], arguments.paper) if whom == WALL else page(found, arguments.paper)
         write_over(arguments.html, made.encode(), is_page, words.not_overwritten)
-        print(words.page_written(one_line(arguments.html)))
+        file_written(words.page_written, arguments.html)
     elif arguments.markdown:
         print(markdown(found), end="")
     else:
@@ -198,7 +199,7 @@ def odds(arguments: argparse.Namespace) -> int:
 
     found = odds(sheet, arguments.evenings, arguments.seed, assume=True)
     if arguments.json:
-        print(as_json(odds_form(found)))
+        print_json(odds_form(found))
     else:
         print_odds(found, console())
     return ExitCode.DONE

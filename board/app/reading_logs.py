@@ -13,7 +13,7 @@ from board.evening.events import NightDrawn
 from board.evening.fold import fold_all
 from board.evening.state import begin
 from board.files.paths import cache, logs_folder
-from board.files.plans import read_bytes, read_plan_file
+from board.files.plans import read_bytes, read_plan_file, shown
 from board.files.whole import write_new, write_over
 from board.log.read import LogContents, NoLog, read_log
 from board.log.share import as_csv, as_lines, without_names
@@ -33,7 +33,7 @@ T = TypeVar("T")
 def contents_of(path: Path) -> LogContents:
     """The readable part of a log. Raises Trouble."""
     try:
-        return read_log(read_bytes(path), one_line(path), cache().all)
+        return read_log(read_bytes(path), shown(path), cache().all)
     except NoLog as wrong:
         raise Trouble(one_line(wrong)) from None
 

@@ -5,12 +5,14 @@ import os
 import signal
 import sys
 import threading
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from pathlib import Path
 from types import FrameType
 from typing import TextIO
 
 from board.app import words
-from board.base.wrap import wrapped
+from board.base.plain import as_json, one_line
+from board.base.wrap import asked_width, wrapped
 
 
 def say_working(what: str = words.WORKING) -> None:
@@ -60,11 +62,25 @@ def tell(text: object) -> None:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stderr.fileno())
 
 
+def print_json(form: object) -> None:
+    """Data for other programs, one object or a list of them, each with the number of its format."""
+    from board.output.schemas.published import numbered
+
+    print(as_json(numbered(form)))
+
+
+def file_written(say: Callable[[str], str], path: Path) -> None:
+    """Tells that a file was written; of standard output there is nothing to tell."""
+    if path != Path("-"):
+        tell(say(one_line(path)))
+
+
 def fitted(text: str, stream: TextIO | None = None) -> str:
     """A text as a stream shows it; without one, as stderr does."""
     stream = sys.stderr if stream is None else stream
     if stream is None or not stream.isatty():
-        return text
+        asked = asked_width()
+        return wrapped(text, asked) if asked else text
     try:
         width = os.get_terminal_size(stream.fileno()).columns
     except (OSError, ValueError):

@@ -12,7 +12,7 @@ from board.base.errors import Trouble
 from board.base.plain import one_line
 from board.base.plan_digest import digest_of
 from board.files.paths import cache
-from board.files.plans import read_plan_file, read_text
+from board.files.plans import STDIN, read_plan_file, read_text
 from board.sheet.changed import changed
 from board.sheet.run_sheet import RunSheet, Slot
 
@@ -92,7 +92,7 @@ def with_all(plan: "Assessed", sheet: RunSheet) -> "Assessed":
 def moved_since(path: Path, sheet: RunSheet, teller: str) -> tuple[tuple[Slot, Slot], ...]:
     """What begins at another time than in the plan file's sheet before (as it was, as it is), in order of time; told
     once by each `teller`."""
-    before = cache().before(path, sheet, teller)
+    before = cache().before(path, sheet, teller) if path != STDIN else None
     if before is None:
         return ()
     return tuple((old, new) for old, new in changed(before, sheet).moved if old.start != new.start)

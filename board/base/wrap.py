@@ -1,5 +1,9 @@
-"""Wraps lines at a terminal's width. A quoted line of a plan stays aligned with the caret below it. Pure."""
+"""Wraps lines at a terminal's width. A quoted line of a plan stays aligned with the caret below it.
 
+Pure but for `asked_width`, which reads COLUMNS.
+"""
+
+import os
 import re
 import unicodedata
 from itertools import pairwise
@@ -37,6 +41,15 @@ def words_of(text: str) -> list[str]:
     within = {n for found in _FIGURE.finditer(text) for n in range(*found.span())}
     ends = [n for n, char in enumerate(text) if char == " " and n not in within]
     return [text[start + 1 : end] for start, end in pairwise([-1, *ends, len(text)])]
+
+
+def asked_width() -> int | None:
+    """The columns that the environment's COLUMNS asks for, as POSIX has it; None if it is not a number above 0.
+
+    Source: POSIX.1-2017, Base Definitions 8.3.
+    """
+    asked = os.environ.get("COLUMNS", "")
+    return max(_NARROWEST, int(asked)) if asked.isascii() and asked.isdecimal() and 0 < int(asked) < 10_000 else None
 
 
 def columns(text: str) -> int:

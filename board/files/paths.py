@@ -1,4 +1,4 @@
-"""Where files are kept (logs, run sheets, the bundled plans) and how they are named."""
+"""Where files are kept (logs, run sheets) and how they are named."""
 
 import contextlib
 import json
@@ -27,13 +27,6 @@ def shelf_folder() -> Path:
 def cache() -> SheetCache:
     """The kept run sheets, in the user's cache folder."""
     return SheetCache(user_cache_path(APP) / "sheets")
-
-
-def bundled_plan(name: str = "lantern-supper.yaml") -> Path:
-    """A bundled plan, in the nearest folder `plans` above: of the source tree or of the package itself."""
-    here = Path(__file__)
-    folders = [above / "plans" for above in here.parents[1:3]]
-    return next((folder for folder in folders if folder.is_dir()), folders[0]) / name
 
 
 def live_log(sheet: RunSheet) -> Path:

@@ -17,10 +17,19 @@ if TYPE_CHECKING:
     from board.plan.load import PlanFile
 
 LARGEST_BYTES = 64_000_000
+STDIN = Path("-")
+_taken: tuple[object, bytes] | None = None  # what came on standard input: it can be read only once
+
+
+def shown(path: Path) -> str:
+    """A file's name in messages, one line."""
+    return words.STDIN if path == STDIN else one_line(path)
 
 
 def read_bytes(path: Path) -> bytes:
-    """The bytes of a regular file of at most `LARGEST_BYTES`. Raises Trouble."""
+    """The bytes of a regular file of at most `LARGEST_BYTES`, or of standard input for `-`. Raises Trouble."""
+    if path == STDIN:
+        return _stdin()
     try:
         if path.exists() and not path.is_dir():
             if not path.is_file():
@@ -38,18 +47,20 @@ def read_bytes(path: Path) -> bytes:
 
 def read_text(path: Path) -> str:
     """The file's UTF-8 text, without byte-order mark. Raises Trouble (code 2 if it is not UTF-8)."""
-    return _decoded(read_bytes(path), one_line(path))
+    return _decoded(read_bytes(path), shown(path))
 
 
-def read_stdin(shown: str) -> str:
-    """The same of standard input, called `shown` in messages. Raises Trouble."""
-    try:
-        data = sys.stdin.buffer.read(LARGEST_BYTES + 1)
-    except (OSError, ValueError, AttributeError) as wrong:  # closed
-        raise Trouble(shared.cannot_read(shown, why_of(wrong))) from None
-    if len(data) > LARGEST_BYTES:
-        raise Trouble(words.too_large(shown))
-    return _decoded(data, shown)
+def _stdin() -> bytes:
+    global _taken
+    if _taken is None or _taken[0] is not sys.stdin:
+        try:
+            data = sys.stdin.buffer.read(LARGEST_BYTES + 1)
+        except (OSError, ValueError, AttributeError) as wrong:  # closed
+            raise Trouble(shared.cannot_read(words.STDIN, why_of(wrong))) from None
+        if len(data) > LARGEST_BYTES:
+            raise Trouble(words.too_large(words.STDIN))
+        _taken = (sys.stdin, data)
+    return _taken[1]
 
 
 def _decoded(data: bytes, shown: str) -> str:
@@ -116,8 +127,8 @@ def plan_in(text: str, path: Path) -> "PlanFile":
     from board.plan.load import read_plan
 
     if text.startswith(_LOG_BEGINS):
-        raise Trouble(words.log_for_plan(one_line(path)), code=2)
-    found = read_plan(text, one_line(path))
+        raise Trouble(words.log_for_plan(shown(path)), code=2)
+    found = read_plan(text, shown(path))
     if isinstance(found, list):
         snags = [snag.render() for snag in found]
         raise Trouble("\n".join([*snags, words.snag_count(len(snags)), shared.MORE_MAY_SHOW]), code=2)

@@ -1,6 +1,7 @@
 """Files the program makes for its host, beside plans and logs: written as a whole or not at all."""
 
 import os
+import sys
 from collections.abc import Callable
 from pathlib import Path
 
@@ -11,6 +12,7 @@ from board.files import words
 from board.files.plans import make_alike, read_bytes
 from board.log.disk import place_new, replace_whole
 
+STDOUT = Path("-")
 NEW_FILE_MODE = 0o666  # minus the bits of the user's umask
 
 
@@ -18,8 +20,11 @@ def write_over(path: Path, data: bytes, is_ours: Callable[[bytes], bool], not_ou
     """Makes the file hold `data`. Replaces only an empty file or one of our own kind, by `is_ours`; `not_ours` words
     the error for another kind.
 
-    Follows a link, keeps the mode. Raises Trouble; an existing file is then as it was.
+    Follows a link, keeps the mode; `-` is standard output. Raises Trouble; an existing file is then as it was.
     """
+    if path == STDOUT:
+        _print(data)
+        return
     target = _real(path)
     if not target.exists():
         write_new(path, data)
@@ -36,7 +41,10 @@ def write_over(path: Path, data: bytes, is_ours: Callable[[bytes], bool], not_ou
 
 
 def write_new(path: Path, data: bytes) -> None:
-    """Writes a new file; an existing one is never touched. Raises Trouble."""
+    """Writes a new file; an existing one is never touched. Raises Trouble. `-` is standard output."""
+    if path == STDOUT:
+        _print(data)
+        return
     target = _real(path)
     try:
         place_new(target, data, NEW_FILE_MODE)
@@ -44,6 +52,13 @@ def write_new(path: Path, data: bytes) -> None:
         raise Trouble(shared.is_there_already(one_line(path))) from None
     except (OSError, ValueError) as wrong:
         raise _failed(path, wrong) from None
+
+
+def _print(data: bytes) -> None:
+    """As bytes: UTF-8 and line ends as they are, on every system. Raises OSError."""
+    sys.stdout.flush()
+    sys.stdout.buffer.write(data)
+    sys.stdout.buffer.flush()
 
 
 def _real(path: Path) -> Path:

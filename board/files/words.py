@@ -37,6 +37,9 @@ def log_for_plan(name: str) -> str:
     )
 
 
+STDIN = "standard input"
+
+
 def no_such_file(path: str) -> str:
     return f"{path}: there is no such file"
 

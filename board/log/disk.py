@@ -22,6 +22,7 @@ except ImportError:  # no Unix: the lock file beside it has to do
 
 
 PRIVATE = 0o600  # logs, their copies, what is kept of plans: for the host alone
+AS_BYTES: int = getattr(os, "O_BINARY", 0)  # Windows turns line ends otherwise
 PART, LEFT_SECONDS = ".part", 600.0
 _A_PART = re.compile(rf"\..+-[0-9a-f]{{12}}{re.escape(PART)}", re.DOTALL)
 
@@ -136,7 +137,7 @@ class LineFile:
         if there is not None and self._damaged:
             self.aside = set_aside(self.path)
         self._damaged = False
-        file = os.open(self.path, os.O_RDWR | os.O_CREAT, PRIVATE)
+        file = os.open(self.path, os.O_RDWR | os.O_CREAT | AS_BYTES, PRIVATE)
         if there is not None and there.st_size > self._bytes and not self._ends_as_left(file):
             os.close(file)
             raise OSError(errno.EBUSY, words.foreign_lines(self.path.name))
@@ -156,7 +157,8 @@ class LineFile:
         """Whether the last line kept stands where it was written, and after it nothing but what this program began to
         write, or found there and may cut off."""
         last = self.lines[self.kept - 1] if self.kept else b""
-        rest = os.pread(file, os.fstat(file).st_size, self._bytes - len(last))
+        os.lseek(file, self._bytes - len(last), os.SEEK_SET)
+        rest = os.read(file, os.fstat(file).st_size)
         mine, more = rest[: len(last)], rest[len(last) :]
         return mine == last and (more == self._tail or b"".join(self.lines[self.kept :]).startswith(more))
 
@@ -266,7 +268,7 @@ def _part(target: Path, data: bytes, mode: int) -> Iterator[Path]:
     import secrets  # only here: opening the board must not wait for it
 
     part = target.parent / f".{target.name[:40]}-{secrets.token_hex(6)}{PART}"
-    handle = os.open(part, os.O_WRONLY | os.O_CREAT | os.O_EXCL | getattr(os, "O_BINARY", 0), mode)
+    handle = os.open(part, os.O_WRONLY | os.O_CREAT | os.O_EXCL | AS_BYTES, mode)
     try:
         with os.fdopen(handle, "wb") as file:
             file.write(data)

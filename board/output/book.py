@@ -1,7 +1,6 @@
 """The cook's book, as text and for other programs."""
 
 from collections.abc import Callable, Sequence
-from typing import Any
 
 from rich.console import Console
 
@@ -9,6 +8,7 @@ from board.base import words as shared
 from board.learning.book import RATES, Book, Learned, kinds_in, ovens_in, steps_in
 from board.learning.ovens import Rate
 from board.output import words
+from board.output.schemas.book import BookForm, FiguresForm
 from board.output.tables import cell, table
 from board.plan.phrases.durations import takes_text
 
@@ -56,7 +56,7 @@ def _way(way: str) -> str:
     return words.book_way(way, rate.start, rate.end)
 
 
-def book_form(book: Book) -> dict[str, Any]:
+def book_form(book: Book) -> BookForm:
     """The book for other programs. Minutes."""
     return {
         "evenings": [{"mark": mark, "date": date, "plan": plan} for mark, (date, plan) in book.evenings.items()],
@@ -74,7 +74,7 @@ def _rate(way: str) -> Rate:
     return next(rate for each, rate in RATES.items() if each == way)
 
 
-def _figures(learned: Learned) -> dict[str, Any]:
+def _figures(learned: Learned) -> FiguresForm:
     return {
         "low_minutes": learned.lasts.low,
         "likely_minutes": learned.lasts.likely,

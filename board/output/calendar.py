@@ -2,9 +2,10 @@
 
 Times are in UTC, so no zone rules are needed: a calendar shows them by its own clock, correctly on both sides of a
 clock change. There is no METHOD: the file is to be imported, and asks nobody for an answer. An event's UID comes from
-the plan's event, its date and what it stands for, never from its times, so importing the file again moves existing
-events. Earlier exports are not known here, so SEQUENCE is the seconds since 2026 when the file is written: it rises
-with every file, and a calendar that takes only newer ones takes this one.
+the plan's event and what it stands for, never from its date or times, so importing the file again moves existing
+events, also by a week. What stood in the file before and is no more goes with it as cancelled (3.8.1.11). Earlier
+exports are not known here, so SEQUENCE is the seconds since 2026 when the file is written: it rises with every file,
+and a calendar that takes only newer ones takes this one.
 """
 
 import uuid
@@ -21,9 +22,11 @@ from board.output import words
 from board.sheet.blocks import Piece, day_of, stretches
 from board.sheet.run_sheet import Attended, RunSheet, Slot
 
+PAUSE_MINUTES = 30  # a shorter one parts no event: nobody can use it for anything else
 REMINDER = timedelta(minutes=15)
 EVENING_BEFORE = time(19, 0)
 _COUNTED_FROM = datetime(2026, 1, 1, tzinfo=UTC)
+_ARRIVE = "arrive"
 _OURS = uuid.UUID("0f0c3b1e-6c0e-5d53-9a39-8d1c0d0a7b52")
 
 
@@ -48,14 +51,50 @@ class _Entry:
     day_before: bool = False
 
 
-def calendar(sheet: RunSheet, stamp: datetime) -> bytes:
-    """The file. `stamp`: when it is written, aware."""
+def calendar(sheet: RunSheet, stamp: datetime, before: bytes = b"") -> bytes:
+    """The file. `stamp`: when it is written, aware. `before`: what it held until now, whose events are cancelled if
+    they are of this plan and no more."""
     made = Calendar()
     made.add("prodid", _Text(words.CALENDAR_MAKER))
     made.add("version", "2.0")
-    for entry in sorted(_entries(sheet), key=lambda each: (each.start, each.key)):
+    entries = sorted(_entries(sheet), key=lambda each: (each.start, each.key))
+    for entry in entries:
         made.add_component(_event(sheet, entry, stamp))
+    for gone in _gone(sheet, before, {_uid(sheet, entry.key) for entry in entries}):
+        made.add_component(_cancelled(gone, stamp))
     return bytes(made.to_ical())
+
+
+def _uid(sheet: RunSheet, key: str) -> str:
+    return str(uuid.uuid5(_OURS, "\n".join((sheet.plan, key))))
+
+
+def _gone(sheet: RunSheet, before: bytes, still: set[str]) -> list[Event]:
+    """Events of an earlier file of this plan that are in it no more; none of a file that cannot be read."""
+    try:
+        events = list(Calendar.from_ical(before).walk("VEVENT")) if before else []
+    except ValueError:
+        return []
+    if not any(each.get("uid") == _uid(sheet, _ARRIVE) for each in events):
+        return []
+    return [each for each in events if isinstance(each, Event) and each.get("uid") not in still]
+
+
+def _cancelled(event: Event, stamp: datetime) -> Event:
+    """The same event, cancelled; nothing rings for it."""
+    made = Event()
+    for name in ("uid", "dtstart", "dtend", "summary"):
+        if name in event:
+            made[name.upper()] = event[name]
+    _stamped(made, stamp)
+    made.add("status", "CANCELLED")
+    made.add("transp", "TRANSPARENT")
+    return made
+
+
+def _stamped(event: Event, stamp: datetime) -> None:
+    event.add("dtstamp", stamp.astimezone(UTC).replace(microsecond=0))
+    event.add("sequence", max(0, int((stamp - _COUNTED_FROM).total_seconds())))
 
 
 def is_calendar(data: bytes) -> bool:
@@ -65,7 +104,7 @@ def is_calendar(data: bytes) -> bool:
 
 def _entries(sheet: RunSheet) -> Iterator[_Entry]:
     event = one_line(sheet.plan)
-    yield _Entry("arrive", words.calendar_arrive(event), sheet.arrive, None)
+    yield _Entry(_ARRIVE, words.calendar_arrive(event), sheet.arrive, None)
     yield from _courses(sheet, event)
     yield from _shopping(sheet, event)
     yield from _work(sheet, event)
@@ -109,7 +148,7 @@ def _work(sheet: RunSheet, event: str) -> Iterator[_Entry]:
         for part in slot.attended
         if part.end > part.start
     ]
-    found = sorted(stretches(pieces, sheet), key=lambda each: (each[0].part.start, each[0].part.who))
+    found = sorted(stretches(pieces, sheet, PAUSE_MINUTES), key=lambda each: (each[0].part.start, each[0].part.who))
     counted: dict[tuple[str, int], int] = {}
     for stretch in found:
         start, end = stretch[0].part.start, max(piece.part.end for piece in stretch)
@@ -142,9 +181,8 @@ def _line(slot: Slot, parts: list[Attended], zone: ZoneInfo) -> str:
 
 def _event(sheet: RunSheet, entry: _Entry, stamp: datetime) -> Event:
     made = Event()
-    made.add("uid", _Text(str(uuid.uuid5(_OURS, "\n".join((sheet.plan, sheet.date, entry.key))))))
-    made.add("dtstamp", stamp.astimezone(UTC).replace(microsecond=0))
-    made.add("sequence", max(0, int((stamp - _COUNTED_FROM).total_seconds())))
+    made.add("uid", _Text(_uid(sheet, entry.key)))
+    _stamped(made, stamp)
     made.add("dtstart", entry.start.astimezone(UTC))
     if entry.end is not None:
         made.add("dtend", entry.end.astimezone(UTC))

@@ -8,23 +8,27 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from itertools import groupby
 
+import msgspec
 from rich.console import Console
 
 from board.base import words as shared
 from board.base.plain import one_line, plain
-from board.base.wrap import wrapped
+from board.base.wrap import asked_width, wrapped
 from board.checks.plan.on_your_word import OnYourWord
 from board.checks.sheet.assessed import Assessed
 from board.output import words
 from board.output.moved import moved_lines
 from board.output.rests import without_rest
 from board.output.tables import console
+from board.plan.resolve.assumed import Assumed
 from board.plan.snag import Snag, Weight
 from board.sheet import said
 from board.sheet.company import as_planned
 from board.sheet.run_sheet import Slot
 
 MOST_LINES = 40  # without --all
+MOST_ASSUMED = 10  # kinds, without --all
+MOST_GIVEN_UP = 6  # lines, without --all
 HEADINGS = (
     (Weight.STOP, True, words.STOP_SAFETY),
     (Weight.STOP, False, words.STOP),
@@ -53,7 +57,7 @@ def print_check(
     out = out or console()
 
     def laid_out(text: str) -> str:
-        return wrapped(plain(text), out.width) if out.is_terminal else plain(text)
+        return wrapped(plain(text), out.width) if out.is_terminal or asked_width() else plain(text)
 
     def say(text: str = "", style: str = "") -> None:
         out.print(laid_out(text), style=style or None, soft_wrap=True)
@@ -97,17 +101,25 @@ def _lines(blocks: Iterable[str], laid_out: Callable[[str], str]) -> int:
 
 
 def _parts(plan: Assessed, whole: bool, moved: Sequence[tuple[Slot, Slot]]) -> Iterator[_Part]:
+    yield _verdict(plan, moved, whole)
     for turn, (weight, safety, heading) in zip((0, 0, 1, 2, 6), HEADINGS, strict=True):
         found = [snag for snag in plan.snags if snag.weight is weight and safety in (snag.safety, None)]
-        told = tuple(snag.render() for snag in found) if whole else tuple(_brief(found))
+        told = (
+            tuple(snag.render() for snag in found)
+            if whole
+            else tuple(_folded(found) if weight <= Weight.MIND else _brief(found))
+        )
         if told:
             yield _Part(heading, told, turn, words.CHECK_PARTS[weight.name.lower()])
-    yield _verdict(plan, moved)
     # What the plan calls guessed stands among the findings already.
-    open_ = (each for each in plan.file.filled.assumed if each.kind != "guessed")
-    assumed = tuple(f"  {one_line(said.assumed(each))}" for each in open_)
-    yield _Part(words.CHECK_ASSUMED, assumed, 5, words.CHECK_PARTS["assumed"])
+    open_ = [each for each in plan.file.filled.assumed if each.kind != "guessed"]
+    assumed = tuple(f"  {one_line(said.assumed(each))}" for each in open_) if whole else tuple(_by_kind(open_))
+    yield _Part(words.check_assumed(len(open_), whole=whole), assumed, 5, words.CHECK_PARTS["assumed"])
     yield _Part(words.ON_YOUR_WORD, tuple(_on_word(plan.trusted)), 4, words.CHECK_PARTS["trusted"])
+    if not whole and plan.cautions:
+        topics = [shared.CAUTIONS[each.topic].partition(":")[0] for each in plan.cautions]
+        yield _Part(words.cautions_brief(topics), (), 0)
+        return
     cautions = (
         shared.caution(each.topic, tuple(one_line(about, 60) for about in each.about)) for each in plan.cautions
     )
@@ -123,11 +135,38 @@ def _brief(snags: Iterable[Snag]) -> Iterator[str]:
         yield "\n".join([*(snag.what() for snag in alike), *([f"    {mend}"] if mend else [])])
 
 
-def _verdict(plan: Assessed, moved: Sequence[tuple[Slot, Slot]]) -> _Part:
+def _folded(snags: Sequence[Snag]) -> Iterator[str]:
+    """Of findings of one name, the first whole and where the others stand."""
+    by_code: dict[str, list[Snag]] = {}
+    for snag in snags:
+        by_code.setdefault(snag.code, []).append(snag)
+    for first, *others in by_code.values():
+        also = [
+            (each.place.line, one_line(each.place.text.strip().removeprefix("- "), 40)) for each in others if each.place
+        ]
+        yield "\n".join([*_brief([first]), *([f"    {words.also_at(also, len(others))}"] if others else [])])
+
+
+def _by_kind(assumed: Sequence[Assumed]) -> Iterator[str]:
+    """A line a kind, what most is assumed of first, at most `MOST_ASSUMED`."""
+    kinds: dict[str, list[Assumed]] = {}
+    for each in assumed:
+        kinds.setdefault(each.kind, []).append(each)
+    for alike in sorted(kinds.values(), key=lambda each: -sum(len(one.about) for one in each))[:MOST_ASSUMED]:
+        first = msgspec.structs.replace(alike[0], about=alike[0].about[: shared.MOST_NAMED])
+        same, other = len(alike[0].about) - len(first.about), sum(len(each.about) for each in alike[1:])
+        yield f"  {one_line(words.with_more(said.assumed(first), same, other))}"
+
+
+def _verdict(plan: Assessed, moved: Sequence[tuple[Slot, Slot]], whole: bool) -> _Part:
     sheet = plan.sheet
     if sheet is None:
         return _Part(words.CHECK_STOPPED, (shared.MORE_MAY_SHOW,), 0)
-    lines = [f"  {one_line(line)}" for line in said.all_given_up(sheet)]
+    given_up = said.all_given_up(sheet)
+    told = len(given_up) if whole or len(given_up) <= MOST_GIVEN_UP else MOST_GIVEN_UP - 1
+    lines = [f"  {one_line(line)}" for line in given_up[:told]]
+    if told < len(given_up):
+        lines.append(f"  {words.more_given_up(len(given_up) - told)}")
     lines.append(f"  {words.away_from_guests(as_planned(sheet))}")
     lines += [f"  {one_line(line)}" for line in without_rest(sheet)]
     if not sheet.proved:

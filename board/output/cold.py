@@ -2,12 +2,12 @@
 
 from collections.abc import Iterator
 from datetime import datetime
-from typing import Any
 from zoneinfo import ZoneInfo
 
 from board.base import words as shared
 from board.base.plain import one_line
 from board.output import words
+from board.output.schemas.sheet import ColdForm
 from board.sheet.cold import cold_days, uncounted
 from board.sheet.run_sheet import RunSheet
 
@@ -28,7 +28,7 @@ def cold_lines(sheet: RunSheet, *, hours: bool = False) -> Iterator[str]:
         yield words.COLD_ASSUMED
 
 
-def cold_form(sheet: RunSheet) -> dict[str, Any]:
+def cold_form(sheet: RunSheet) -> ColdForm:
     """For other programs: litres; times in the plan's zone, ISO 8601."""
     zone, slots = ZoneInfo(sheet.zone), sheet.by_id()
 

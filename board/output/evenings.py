@@ -15,6 +15,8 @@ from board.base.plain import one_line
 from board.odds.result import WITHIN_MINUTES
 from board.output import words
 from board.output.review import print_review, review_form
+from board.output.schemas.logs import LogsForm
+from board.output.schemas.review import EveningForm
 from board.output.tables import cell, paragraph, table
 from board.review.eaten import Eaten
 from board.review.looked_back import Listed, LookedBack
@@ -23,6 +25,17 @@ from board.view.wrap_words import pad
 
 MOST_ANSWERS, MOST_BESIDE = 6, 3
 LEFT_COLUMNS = 2  # date and plan are text; figures stand to the right
+
+
+def logs_form(logs: Sequence[Listed]) -> LogsForm:
+    """As data. `late_minutes`: of the latest course, None where none was served."""
+    return {
+        "logs": [
+            {"path": log.path, "date": log.date, "event": log.plan, "rehearsal": log.rehearsal, "ended": log.ended,
+             "late_minutes": log.late}
+            for log in logs
+        ]
+    }  # fmt: skip
 
 
 def print_logs(logs: Sequence[Listed], out: Console) -> None:
@@ -162,7 +175,7 @@ def _title(name: str) -> str:
     return str(cell(name))
 
 
-def evening_form(evening: LookedBack) -> dict[str, Any]:
+def evening_form(evening: LookedBack) -> EveningForm:
     """The review's form, with what was behind it. Minutes; shares from 0 to 1."""
     planned, actual = evening.away
     return {

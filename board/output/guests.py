@@ -1,7 +1,6 @@
 """Who may eat what, in the terminal, as Markdown for paper, and for other programs."""
 
 from collections.abc import Iterator
-from typing import Any
 
 from rich.console import Console
 
@@ -12,6 +11,7 @@ from board.checks.allergens.guests_eat import Answer, Matrix
 from board.checks.allergens.verdict import Reason, Verdict
 from board.output import words
 from board.output.markdown import safe
+from board.output.schemas.guests import GuestsForm, ReasonForm, VerdictWord
 from board.output.tables import cell, paragraph, table
 
 SIGNS = {
@@ -64,7 +64,7 @@ def guests_markdown(event: str, found: Matrix) -> str:
     return "\n".join([*lines, "", in_short(found), "", shared.GUESTS_CAUTION])
 
 
-def guests_form(event: str, found: Matrix) -> dict[str, Any]:
+def guests_form(event: str, found: Matrix) -> GuestsForm:
     """The same for other programs. `verdict` is safe, ask or not safe; guests and dishes by their place from 0."""
     return {
         "plan": event,
@@ -94,11 +94,12 @@ def guests_form(event: str, found: Matrix) -> dict[str, Any]:
     }
 
 
-def _verdict_word(verdict: Verdict) -> str:
-    return verdict.name.lower().replace("_", " ")
+def _verdict_word(verdict: Verdict) -> VerdictWord:
+    words_of: dict[Verdict, VerdictWord] = {Verdict.SAFE: "safe", Verdict.ASK: "ask", Verdict.NOT_SAFE: "not safe"}
+    return words_of[verdict]
 
 
-def _reason_form(reason: Reason) -> dict[str, Any]:
+def _reason_form(reason: Reason) -> ReasonForm:
     return {
         "verdict": _verdict_word(reason.verdict),
         "need": reason.need.words,

@@ -1,7 +1,5 @@
 """What evenings teach of a plan, as text and for other programs."""
 
-from typing import Any
-
 from rich.console import Console
 
 from board.base import words as shared
@@ -9,6 +7,7 @@ from board.learning.changes import Lesson, Lessons
 from board.learning.effect import Alone, CourseEffect, Effect
 from board.learning.moves import Move
 from board.output import words
+from board.output.schemas.lessons import AloneForm, CourseEffectForm, LessonsForm, MoveForm
 from board.output.tables import cell, paragraph, table
 from board.review.observe import Observed
 
@@ -170,7 +169,7 @@ def _aside(found: Lessons, out: Console) -> None:
         out.print(cell(words.strange_steps(found.strange), "dim"))
 
 
-def lessons_form(found: Lessons, brings: Effect | None) -> dict[str, Any]:
+def lessons_form(found: Lessons, brings: Effect | None) -> LessonsForm:
     """The lessons for other programs. Minutes, of a moment (`of: time`) after the plan's own; shares from 0 to 1;
     numbers as `--take` takes them."""
     return {
@@ -220,7 +219,7 @@ def lessons_form(found: Lessons, brings: Effect | None) -> dict[str, Any]:
     }
 
 
-def _alone_form(alone: Alone) -> dict[str, Any]:
+def _alone_form(alone: Alone) -> AloneForm:
     return {
         "number": alone.number,
         "courses": [_course_form(each) for each in alone.courses],
@@ -229,7 +228,7 @@ def _alone_form(alone: Alone) -> dict[str, Any]:
     }
 
 
-def _course_form(course: CourseEffect) -> dict[str, Any]:
+def _course_form(course: CourseEffect) -> CourseEffectForm:
     return {
         "course": course.name,
         "by_plan": course.by_plan,
@@ -238,5 +237,5 @@ def _course_form(course: CourseEffect) -> dict[str, Any]:
     }
 
 
-def _move_form(move: Move) -> dict[str, Any]:
+def _move_form(move: Move) -> MoveForm:
     return {"name": move.name, "minutes": move.minutes}

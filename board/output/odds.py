@@ -2,7 +2,6 @@
 
 import math
 from collections.abc import Mapping
-from typing import Any
 from zoneinfo import ZoneInfo
 
 from rich.console import Console
@@ -12,6 +11,7 @@ from board.base import words as shared
 from board.base.plain import one_line
 from board.odds.result import BY_SHARES, WITHIN_MINUTES, Cause, CourseOdds, Help, Odds
 from board.output import words
+from board.output.schemas.odds import CauseForm, OddsForm
 from board.output.tables import cell, table
 
 NAME_WIDTH, MOST_COLUMNS = 18, 50
@@ -159,11 +159,11 @@ def _helped(odds: Odds, each: Help) -> str | None:
     return words.odds_help(name, gains, words.odds_minutes(max(0.0, sum(each.saved.values()))))
 
 
-def odds_form(odds: Odds) -> dict[str, Any]:
+def odds_form(odds: Odds) -> OddsForm:
     """The odds for other programs. Times ISO 8601 in the plan's zone, shares from 0 to 1, lengths in minutes."""
     zone = ZoneInfo(odds.zone)
 
-    def cause(each: Cause) -> dict[str, str]:
+    def cause(each: Cause) -> CauseForm:
         return {"kind": each.kind, "id": each.id, "name": each.name}
 
     return {

@@ -1,13 +1,13 @@
 """The list of provisions as text, as Markdown and for other programs."""
 
 from collections.abc import Iterator
-from typing import Any
 
 from rich.console import Console
 
 from board.base import words as shared
 from board.base.plain import one_line
 from board.output import words
+from board.output.schemas.provisions import ItemForm, ProvisionsForm
 from board.output.tables import cell, paragraph, table
 from board.plan.resolve.amounts import Amount
 from board.shopping.errands import Provisions
@@ -137,7 +137,7 @@ def _text(text: str) -> str:
     return one_line(text).translate(_MARKUP)
 
 
-def provisions_form(found: Provisions) -> dict[str, Any]:
+def provisions_form(found: Provisions) -> ProvisionsForm:
     """The form `provisions --json` prints. Amounts in grams, millilitres or pieces; money in hundredths."""
     return {
         "plan": found.event,
@@ -173,7 +173,7 @@ def provisions_form(found: Provisions) -> dict[str, Any]:
     }
 
 
-def _item(item: Item, row: Row) -> dict[str, Any]:
+def _item(item: Item, row: Row) -> ItemForm:
     return {
         "food": item.food,
         "shown": row.amount,

@@ -2,7 +2,6 @@
 
 from collections.abc import Iterator
 from datetime import datetime
-from typing import Any
 from zoneinfo import ZoneInfo
 
 from rich.console import Console
@@ -11,6 +10,7 @@ from rich.text import Text
 from board.base import words as shared
 from board.evening.events import DishDropped, GuestsDelayed, StepStretched
 from board.output import words
+from board.output.schemas.review import ReviewForm, SlipForm
 from board.output.tables import cell, table
 from board.review.measure import Review, StepReview
 from board.sheet import said
@@ -110,7 +110,7 @@ def answered(step: StepReview) -> str:
     return shared.signed(step.answered_late) if step.answered_late else shared.REVIEW_NONE
 
 
-def review_form(review: Review) -> dict[str, Any]:
+def review_form(review: Review) -> ReviewForm:
     """The review for other programs. Times ISO 8601 in the plan's zone, lengths in whole minutes."""
     zone = ZoneInfo(review.zone)
 
@@ -210,7 +210,7 @@ def review_form(review: Review) -> dict[str, Any]:
     }
 
 
-def _slip_form(slip: StepStretched | GuestsDelayed | DishDropped, zone: ZoneInfo) -> dict[str, Any]:
+def _slip_form(slip: StepStretched | GuestsDelayed | DishDropped, zone: ZoneInfo) -> SlipForm:
     """One slip; keys that do not apply are null."""
     return {
         "at": slip.at.astimezone(zone).isoformat(),

@@ -1,17 +1,19 @@
 """The run sheet as `sheet --json` prints it, for other programs: times, and what it tells in words."""
 
+from collections.abc import Callable
 from datetime import datetime
-from typing import Any
 from zoneinfo import ZoneInfo
 
+from board.checks.sheet.clocks import DishClock, dish_clocks
 from board.output.cold import cold_form
+from board.output.schemas.sheet import ClockForm, SheetForm
 from board.sheet import company, said
 from board.sheet.guesses import guesses
 from board.sheet.quiet import as_planned
 from board.sheet.run_sheet import RunSheet
 
 
-def outside_form(sheet: RunSheet, *, valid: bool) -> dict[str, Any]:
+def outside_form(sheet: RunSheet, *, valid: bool) -> SheetForm:
     """Tools outside rely on its keys. Times in the plan's zone, ISO 8601."""
     zone, guessed = ZoneInfo(sheet.zone), guesses(sheet)
 
@@ -84,4 +86,16 @@ def outside_form(sheet: RunSheet, *, valid: bool) -> dict[str, Any]:
         "noted": list(sheet.noted),
         "cold": cold_form(sheet),
         "sources": sheet.sources,
+        "clocks": [_clock(each, iso) for each in dish_clocks(sheet)],
+    }
+
+
+def _clock(each: DishClock, iso: Callable[[datetime], str]) -> ClockForm:
+    return {
+        "dish": each.clock.dish,
+        "course": each.clock.course,
+        "minutes_out": each.out_minutes,
+        "limit_minutes": each.clock.limit_minutes,
+        "runs_out": iso(each.runs_out) if each.runs_out is not None else None,
+        "source": each.clock.source,
     }

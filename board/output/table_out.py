@@ -2,7 +2,6 @@
 
 import itertools
 from collections.abc import Iterator
-from typing import Any
 
 from rich.cells import cell_len, chop_cells
 from rich.console import Console
@@ -11,6 +10,7 @@ from board.facts.tableware import counted
 from board.output import words
 from board.output.cover import WIDEST, Piece
 from board.output.markdown import safe
+from board.output.schemas.table import ChairForm, TableForm
 from board.output.table import Chair, Row, TableLeaf
 from board.output.tables import cell, paragraph, table
 from board.plan.model.model import Plan
@@ -56,14 +56,14 @@ def table_markdown(leaf: TableLeaf) -> str:
     return "\n".join(_markdown(leaf)) + "\n"
 
 
-def table_form(plan: Plan, leaf: TableLeaf) -> dict[str, Any]:
+def table_form(plan: Plan, leaf: TableLeaf) -> TableForm:
     """The table for other programs; texts as they stand in the plan. Courses by name, None is the whole meal."""
     found = sides(plan)
 
     def course(number: int | None) -> str | None:
         return None if number is None else plan.courses[number].course
 
-    def chairs(side: str) -> list[dict[str, Any]]:
+    def chairs(side: str) -> list[ChairForm]:
         return [
             {"name": place.name or None, "must_not": [list(guest.must_not) for guest in place.guests]}
             for place in getattr(found, side)

@@ -276,7 +276,13 @@ def _snag(error: Any, places: Places) -> Snag:
         if (now := _RENAMED.get(last)) in _keys_of(model):
             message, mend = f"`{last}:` of {a_what} is now called `{now}:`.", f"Write `{now}:` instead of `{last}:`."
         elif error.get("input") is None:  # `{keeps: 6 h in the fridge, 10 litres}`: the comma ends the value
-            mend += " If it belongs to the value before it, put that whole value in quotes."
+            before = places.before(loc)
+            if before is not None and "," not in last:
+                message = f"inside {{ }} a comma ends the value, so {last!r} stands alone"
+                whole = f'{before}: "{places.words((*loc[:-1], before))}, {last}"'
+                mend = f"If it belongs to the value before it, put that in quotes: {whole}. {mend}"
+            else:
+                mend += " If it belongs to the value before it, put that whole value in quotes."
         return Snag("plan 5", Weight.STOP, message, mend, places.of(loc, key=True))
     if kind == "missing":
         place = places.of(loc[:-1])

@@ -46,6 +46,13 @@ class Places:
             loc = loc[:-1]
         return self.at(*self.values[loc])
 
+    def before(self, loc: Loc) -> str | None:
+        """The key before this one, if both stand on one line in one part of the plan."""
+        line = self.keys.get(loc, (0, 0))[0]
+        beside = [each for each, (at, _) in self.keys.items() if each[:-1] == loc[:-1] and at == line]
+        number = beside.index(loc) if loc in beside else 0
+        return str(beside[number - 1][-1]) if number else None
+
     def words(self, loc: Loc) -> str | None:
         """What is written at a path, on one line; None if nothing is."""
         node = self.root

@@ -29,6 +29,8 @@ PUSH_ACTIONS = ("course(-1)", "course(1)", "minutes(-1)", "minutes(1)", "take", 
 NOTE_ACTIONS = ("keep", "dismiss")
 LEAVE_ACTIONS = ("dismiss('leave')", "dismiss('over')", "dismiss")
 
+TOPIC_COLUMNS, TOPIC_MARGIN = 64, 12  # a page of the manual; what box, edges and scroll bar take of a narrow window
+
 
 class PushScreen(ModalScreen[tuple[str, int] | None]):
     """Which course to push and by how much, with its cost, before it is confirmed."""
@@ -143,13 +145,15 @@ class NoteScreen(ModalScreen[str | None]):
 
 
 class HelpScreen(ModalScreen[None]):
-    """Every key and every sign."""
+    """Every key and every sign, and below them what the manual says of an evening."""
 
     CSS_PATH = "ask.tcss"
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("escape,question_mark,q,space,enter,f1", "dismiss(None)", show=False),
         Binding("up", "move(-1)", show=False),
         Binding("down", "move(1)", show=False),
+        Binding("pageup", "move(-15)", show=False),
+        Binding("pagedown", "move(15)", show=False),
     ]
 
     def __init__(self, *, rehearsal: bool, keys: Sequence[tuple[str, str, str]] | None = None) -> None:
@@ -169,6 +173,13 @@ class HelpScreen(ModalScreen[None]):
         box.border_title = Content(f"{words.HELP_TITLE} · {words.CLOSE_HINT}")
         with box:
             yield Static(Content("\n").join(lines))
+            yield Static(Content(f"\n{self._topic()}"), id="topic")
+
+    def _topic(self) -> str:
+        from board.manual.pages import page  # only here: nobody else waits for it
+        from board.manual.shown import shown
+
+        return shown(page("evening"), min(TOPIC_COLUMNS, self.app.size.width - TOPIC_MARGIN))
 
     def action_move(self, rows: int) -> None:
         """Scrolls, if the window is too small for everything."""

@@ -4,6 +4,7 @@ that is told apart: left by the host, by a signal, or fallen by a fault."""
 import asyncio
 import os
 import signal
+from contextlib import suppress
 from dataclasses import dataclass
 from typing import Any
 
@@ -14,7 +15,7 @@ from textual.screen import ModalScreen
 from textual.widgets import Input
 
 from board.base.plain import one_line
-from board.base.signals import ENDING
+from board.base.signals import ENDING, heard_in
 from board.base.words import THEMES
 from board.files.preferences import NO_COLOUR, first_theme
 from board.screens.held import Held
@@ -73,12 +74,13 @@ class DressedApp(App[ReturnType]):
         loop = asyncio.get_running_loop()
         before = {each: signal.getsignal(each) for each in (*ENDING, signal.SIGINT)}
         for each in before:
-            loop.add_signal_handler(each, self.end_by, each)
+            heard_in(loop, each, self.end_by)
         try:
             return await super().run_async(**options)
         finally:
             for each, handler in before.items():
-                loop.remove_signal_handler(each)
+                with suppress(NotImplementedError):
+                    loop.remove_signal_handler(each)
                 signal.signal(each, handler)
 
     def end_by(self, number: int) -> None:

@@ -107,7 +107,10 @@ class Speaker:
         process, self._process = self._process, None
         if process is not None and process.returncode is None:
             with contextlib.suppress(OSError):
-                os.killpg(process.pid, signal.SIGKILL)
+                if hasattr(os, "killpg"):
+                    os.killpg(process.pid, signal.SIGKILL)
+                else:  # Windows has no groups of processes
+                    process.kill()
 
     def _tell(self, text: str) -> None:
         if not self._told:

@@ -78,24 +78,24 @@ def _nearness(block: Block, slot: Slot) -> tuple[bool, timedelta, bool]:
     return bool(block.steps), -apart, block.start <= slot.start
 
 
-def stretches(pieces: Iterable[Piece], sheet: RunSheet) -> Iterator[list[Piece]]:
-    """Connected work: pieces of one person with no longer pause between them, each day for itself. After midnight the
-    event's own evening continues."""
+def stretches(pieces: Iterable[Piece], sheet: RunSheet, pause: int = JOINED_MINUTES) -> Iterator[list[Piece]]:
+    """Connected work: pieces of one person with shorter pauses than so many minutes between them, each day for itself.
+    After midnight the event's own evening continues."""
     by_person = sorted(pieces, key=lambda piece: (piece.part.who, piece.part.start, piece.part.end))
     for _, own in groupby(by_person, key=lambda piece: piece.part.who):
         stretch: list[Piece] = []
         for piece in own:
-            if stretch and not _joins(stretch, piece, sheet):
+            if stretch and not _joins(stretch, piece, sheet, pause):
                 yield stretch
                 stretch = []
             stretch.append(piece)
         yield stretch
 
 
-def _joins(stretch: list[Piece], piece: Piece, sheet: RunSheet) -> bool:
+def _joins(stretch: list[Piece], piece: Piece, sheet: RunSheet, pause: int) -> bool:
     last = max(_over(each) for each in stretch)
     another_day = day_of(sheet, last) != day_of(sheet, piece.part.start)
-    return not another_day and piece.part.start - last < timedelta(minutes=JOINED_MINUTES)
+    return not another_day and piece.part.start - last < timedelta(minutes=pause)
 
 
 def _over(piece: Piece) -> datetime:

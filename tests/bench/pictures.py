@@ -18,7 +18,7 @@ from board.app.plan_commands import assessed
 from board.app.timetables import sheet_of
 from board.base.clock import StoppedClock
 from board.evening.wishes import Done
-from board.files.paths import bundled_plan
+from board.files.bundled import bundled_plan
 from board.files.plans import plan_in, read_text
 from board.output import words as output_words
 from board.output.check import print_check

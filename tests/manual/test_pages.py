@@ -10,7 +10,7 @@ from rich.console import Console
 
 from board.checks.plan.every import check
 from board.checks.sheet.every import safety_check
-from board.cli import _parser
+from board.cli import whole_parser
 from board.manual import board_keys, findings, pages, plan_keys
 from board.manual.shown import shown
 from board.output.sheet import print_sheet
@@ -107,11 +107,11 @@ def _found(part: str, *, timed: bool) -> set[str]:
 @pytest.mark.parametrize("text", [README, *map(pages.page, pages.TOPICS)])
 def test_every_command_it_shows_is_understood(text: str) -> None:
     for line in commands(text):
-        assert _parser().understood(words(line)).command, line
+        assert whole_parser().understood(words(line)).command, line
 
 
 def test_what_is_typed_elsewhere_names_commands_that_there_are() -> None:
-    known = {action.dest: action.choices for action in _parser()._actions}["command"]
+    known = {action.dest: action.choices for action in whole_parser()._actions}["command"]
     pages_text = [README, *map(pages.page, pages.TOPICS)]
     named = {word for text in pages_text for word in re.findall(r"`platecall ([a-z]+)", text)}
 

@@ -4,13 +4,15 @@ import io
 from dataclasses import replace
 from pathlib import Path
 
+import msgspec
 import pytest
 from rich.console import Console
 
 from board.checks.sheet.assessed import Assessed, of_plan
 from board.files.plans import plan_in
-from board.output.check import MOST_LINES, print_check
+from board.output.check import MOST_GIVEN_UP, MOST_LINES, print_check
 from board.sheet.run_sheet import RunSheet
+from board.sheet.told import GivenUp
 
 NAIVE = """\
 event: Friends to dinner
@@ -123,6 +125,18 @@ def test_what_is_asked_for_alike_is_said_once() -> None:
     lines = shown(NAIVE)
     mends = [line for line in lines if line.startswith("    ") and not line.strip().startswith("^")]
     assert len(mends) == len(set(mends))
+
+
+def test_of_what_a_timetable_gives_up_the_first_are_told_and_how_many_more(lantern_sheet: RunSheet) -> None:
+    """More than one course late, as after a search that was cut short."""
+    given_up = tuple(GivenUp(f"Course {n}", "the oven is full", n) for n in range(9))
+    plan = replace(assessed(NAIVE), sheet=msgspec.structs.replace(lantern_sheet, given_up=given_up))
+    brief, whole = lines_of(plan), lines_of(plan, whole=True)
+
+    assert sum("the oven is full" in line for line in brief) == MOST_GIVEN_UP - 1
+    assert "  and 4 more" in brief
+    assert sum("the oven is full" in line for line in whole) == 9
+    assert len(brief) <= MOST_LINES
 
 
 def test_a_timetable_with_a_stop_is_not_said_to_hold(lantern_sheet: RunSheet) -> None:

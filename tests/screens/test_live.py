@@ -1,5 +1,7 @@
 """Every key of the board, by Pilot: key → wish → state → screen."""
 
+import re
+
 import pytest
 from textual.widgets import Input
 
@@ -310,6 +312,22 @@ async def test_help_fits_the_smallest_usual_window(kitchen: Kitchen) -> None:
             assert f"{signs:>7}  {meaning}" in kitchen.shown()
         await pilot.press("escape")
         assert isinstance(kitchen.app.screen, LiveScreen)
+
+
+async def test_below_the_keys_stands_what_the_manual_says_of_an_evening(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+        await pilot.press("question_mark")
+        await pilot.pause()
+        assert "The minutes are your judgement" not in kitchen.shown()
+
+        for _ in range(40):
+            if "The minutes are your judgement" in " ".join(re.sub(r"[│▁-█]", " ", kitchen.shown()).split()):
+                break
+            await pilot.press("pagedown")
+            await pilot.pause()
+        else:
+            raise AssertionError(kitchen.shown())
 
 
 async def test_bell_off_is_shown_and_silent(kitchen: Kitchen) -> None:

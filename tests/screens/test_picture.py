@@ -8,7 +8,7 @@ from rich.segment import Segment
 from rich.style import Style
 
 from board.checks.plan.every import check
-from board.files.paths import bundled_plan
+from board.files.bundled import bundled_plan
 from board.files.plans import plan_in
 from board.plan.snag import Weight
 from board.screens.palette import DARK, LOOKS

@@ -41,6 +41,7 @@ RANKS: list[set[str]] = [
     {"board.session"},
     {"board.rehearsal"},
     {"board.files"},
+    {"board.manual.pages", "board.manual.shown"},
     {"board.output", "board.screens"},
     {"board.share", "board.manual"},
     {"board.app"},

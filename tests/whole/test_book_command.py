@@ -1,6 +1,5 @@
 """The cook's book from the words typed to the file on disk, and back into a plan."""
 
-import json
 import os
 from datetime import timedelta
 from pathlib import Path
@@ -16,6 +15,7 @@ from board.rehearsal.draw import Night, draw_night
 from board.rehearsal.player import play
 from board.session.session import open_evening
 from tests.whole.conftest import Run
+from tests.whole.printed import keeps_to
 from tests.whole.test_lessons_command import PLAN, live
 
 NEW_PLAN = PLAN.replace("Soup supper", "Pear supper").replace(
@@ -67,7 +67,7 @@ def test_an_evening_is_added_once_and_shown(run: Run, plan: Path, book: Path, tm
     assert [path.name for path in book.parent.iterdir() if "part" in path.name] == []
     assert "The cook's book: 1 evening" in shown
     assert "simmer the soup" in shown
-    steps = {each["step"]: each["likely_minutes"] for each in json.loads(form)["steps"]}
+    steps = {each["step"]: each["likely_minutes"] for each in keeps_to("book", form)["steps"]}
     assert steps["simmer the soup"] == 45
     assert plan.read_text(encoding="utf-8") == PLAN
 

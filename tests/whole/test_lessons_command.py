@@ -30,6 +30,7 @@ from board.rehearsal.player import play
 from board.session.session import open_evening
 from board.sheet.run_sheet import RunSheet
 from tests.whole.conftest import Run
+from tests.whole.printed import keeps_to
 
 PLAN = """\
 event: Soup supper
@@ -110,7 +111,7 @@ def test_the_timetable_worked_out_anew_is_on_time_again(run: Run, plan: Path, tm
     """Fifteen minutes more on the stove: the present timetable cannot hold, the one worked out anew can."""
     log = live(plan, tmp_path / "evening.jsonl")
     _, out, _ = run("lessons", str(plan), str(log), "--json")
-    (soup,) = json.loads(out)["effect"]
+    (soup,) = keeps_to("lessons", out)["effect"]
 
     assert soup["by_plan"] > 0.9
     assert soup["as_learned"] < soup["worked_out_anew"]
@@ -120,7 +121,7 @@ def test_each_lesson_is_weighed_by_itself_and_only_what_matters_is_told(run: Run
     """Simmering hands on to the serving and makes the soup late; cutting has hours to spare, and is not told."""
     log = live(plan, tmp_path / "evening.jsonl")
     _, out, _ = run("lessons", str(plan), str(log), "--each", "--json")
-    told = json.loads(out)
+    told = keeps_to("lessons", out)
     numbers = {each["name"]: each["number"] for each in told["lessons"]}
     (alone,) = told["alone"]
     (soup,) = alone["courses"]
@@ -198,7 +199,7 @@ def test_a_plan_that_is_only_tried_leaves_no_timetable_for_another(run: Run, pla
 
 def test_taken_lessons_are_written_once_with_a_copy_beside(run: Run, plan: Path, tmp_path: Path) -> None:
     log = live(plan, tmp_path / "evening.jsonl")
-    code, out, _ = run("lessons", str(plan), str(log), "--take", "1,2,3")
+    code, _, said = run("lessons", str(plan), str(log), "--take", "1,2,3")
     after = plan.read_text(encoding="utf-8")
     again, _, err = run("lessons", str(plan), str(log), "--take", "all")
     (copy,) = tmp_path.glob("supper.yaml.bak-*")
@@ -208,7 +209,7 @@ def test_taken_lessons_are_written_once_with_a_copy_beside(run: Run, plan: Path,
     assert "at: 19:15   # sharp" in after
     assert "all lessons; from 2026-11-28 [" in after
     assert copy.read_text(encoding="utf-8") == PLAN
-    assert str(copy) in " ".join(out.split("\n"))
+    assert str(copy) in said
     assert again == ExitCode.FAILED
     assert "nothing to take" in err
     assert plan.read_text(encoding="utf-8") == after

@@ -13,6 +13,7 @@ from board.base.exits import ExitCode
 from board.files.paths import logs_folder
 from board.log.read import read_log
 from tests.whole.conftest import Run
+from tests.whole.printed import keeps_to
 
 PLAN = """\
 event: <b>Soup</b> & co
@@ -68,7 +69,7 @@ def test_the_review_of_such_a_night_tells_what_it_cost_as_the_night_itself_did(
     account = lines[next(n for n, line in enumerate(lines) if line.startswith("The night cost")) : -1]
     _, reviewed, _ = run("review", str(log))
 
-    form = json.loads(run("review", str(log), "--json")[1])
+    form = keeps_to("review", run("review", str(log), "--json")[1])
 
     assert account
     assert " ".join(form["rehearsed_night"]) == " ".join(" ".join(account).split())
@@ -117,11 +118,11 @@ def test_a_copy_without_names_is_a_whole_log_and_overwrites_nothing(
 ) -> None:
     copy = tmp_path / "copy.jsonl"
     command = ("logs", "--anonymise", str(logs[0]), "-o", str(copy), "--plan", str(plan))
-    code, out, _ = run(*command)
+    code, _, said = run(*command)
     data = copy.read_bytes()
 
     assert code == ExitCode.DONE
-    assert "2 names replaced" in out
+    assert "2 names replaced" in said
     assert b"Ines" not in data
     assert read_log(data, "copy").dropped is None
     assert run("review", str(copy))[0] == ExitCode.DONE
@@ -172,7 +173,7 @@ class Tags(HTMLParser):
 
 def test_the_page_holds_all_and_no_foreign_tag(run: Run, logs: list[Path], tmp_path: Path) -> None:
     out = tmp_path / "page.html"
-    code, said, _ = run("review", *map(str, logs), "--html", str(out), "--paper", "letter")
+    code, _, said = run("review", *map(str, logs), "--html", str(out), "--paper", "letter")
     text = out.read_text(encoding="utf-8")
     tags = Tags()
     tags.feed(text)

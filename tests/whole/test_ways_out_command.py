@@ -24,13 +24,13 @@ def plan(tmp_path: Path) -> Path:
 
 def test_a_clash_is_named_by_check_and_sheet_and_the_way_to_ways_out(run: Run, plan: Path) -> None:
     _, checked, _ = run("check", str(plan))
-    code, out, _ = run("sheet", str(plan))
+    code, out, err = run("sheet", str(plan))
 
     assert code == ExitCode.DONE
     for text in (checked, out):
         assert "the oven cannot take" in " ".join(text.split())
         assert "roast the squash" in text
-    assert f"platecall sheet {plan} --ways-out 3" in out
+    assert f"platecall sheet {plan} --ways-out 3" in err
 
 
 def test_the_ways_are_numbered_and_priced_and_the_plan_is_left_alone(run: Run, plan: Path) -> None:

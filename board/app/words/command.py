@@ -3,62 +3,67 @@
 PROGRAM = "platecall"
 
 CLI_ABOUT = "Plan a sit-down meal of several courses, compute its timetable, and run the evening from a live board."
+# PLAN stands for a plan that comes along, so that each runs wherever the program is installed.
 CLI_EXAMPLES = """examples:
-  platecall check plans/lantern-supper.yaml
-  platecall rehearse plans/lantern-supper.yaml --speed 10
-  platecall live plans/lantern-supper.yaml"""
+  platecall check PLAN
+  platecall rehearse PLAN --speed 10
+  platecall live PLAN"""
+_EVENING = "platecall rehearse PLAN --plain --log evening.jsonl\n  "
 COMMANDS = {
     "new": (
         "write a plan from a menu, or to start from, after a few questions",
-        "platecall new supper.yaml --menu menu.txt",
+        "printf 'Main: Roast chicken\\nSweet: Plum tart\\n' | platecall new supper.yaml --menu - --zone Europe/Dublin",
     ),
-    "check": ("say what is wrong, doubtful or assumed in a plan", "platecall check plans/lantern-supper.yaml"),
+    "check": ("say what is wrong, doubtful or assumed in a plan", "platecall check PLAN"),
     "settle": (
         "go through what was guessed in a plan, what decides most first, and write what you say into it",
-        "platecall settle supper.yaml",
+        "platecall settle PLAN",
     ),
     "dishes": (
         "dishes of your own: list them, keep one of a plan, show or drop one, write them into a plan",
-        'platecall dishes keep supper.yaml "Onion tartlets"',
+        'platecall dishes keep PLAN "Onion and thyme tartlets"\n  platecall dishes show "Onion and thyme tartlets"',
     ),
-    "guests": ("who may eat what: every guest against every dish", "platecall guests supper.yaml --markdown"),
-    "sheet": ("print the run sheet: what, who, where, from when to when", "platecall sheet supper.yaml --by lane"),
+    "guests": ("who may eat what: every guest against every dish", "platecall guests PLAN --markdown"),
+    "sheet": ("print the run sheet: what, who, where, from when to when", "platecall sheet PLAN --by lane"),
     "card": (
         "the menu as a card for the table: courses, dishes, and whose plate is different",
-        "platecall card supper.yaml --plates --html card.html",
+        "platecall card PLAN --plates --html card.html",
     ),
     "provisions": (
         "what to buy, by day and by section of the shop; or tick it off",
-        "platecall provisions supper.yaml --tick",
+        "platecall provisions PLAN --tick",
     ),
-    "odds": ("the chance that each course goes out on time", "platecall odds supper.yaml --evenings 100000"),
-    "live": ("run the evening from the live board", "platecall live supper.yaml"),
-    "rehearse": ("the same board against a virtual clock", "platecall rehearse supper.yaml --speed 20 --from 17:30"),
+    "odds": ("the chance that each course goes out on time", "platecall odds PLAN --evenings 1000"),
+    "live": ("run the evening from the live board", "platecall live PLAN"),
+    "rehearse": ("the same board against a virtual clock", "platecall rehearse PLAN --speed 20 --from 17:30"),
     "watch": (
         "look on at a running evening from another terminal; answers nothing",
-        "platecall watch evening.jsonl --for Ines",
+        f"{_EVENING}platecall watch evening.jsonl",
     ),
-    "review": ("planned and actual times of an evening, from its run log", "platecall review evening.jsonl"),
+    "review": ("planned and actual times of an evening, from its run log", f"{_EVENING}platecall review evening.jsonl"),
     "calendar": (
         "the run sheet as a calendar file: shopping, making ahead, the day, with reminders",
-        "platecall calendar supper.yaml -o supper.ics",
+        "platecall calendar PLAN -o supper.ics",
     ),
     "dish": (
         "read a recipe saved from a web page (schema.org Recipe) as a dish to paste into a plan; never goes online",
-        "platecall dish plum-tart.html -o plum-tart.yaml",
+        """printf '{"@type": "Recipe", "name": "Tea", "recipeYield": "2 cups", "recipeIngredient": ["tea"], """
+        """"recipeInstructions": ["Boil the water for 5 minutes.", "Pour it on the tea."]}' | platecall dish -""",
     ),
-    "table": (
-        "who sits where, one cover, and what to get out for the table",
-        "platecall table supper.yaml --course Sweet",
-    ),
+    "table": ("who sits where, one cover, and what to get out for the table", "platecall table PLAN --course Sweet"),
     "lessons": (
         "what past evenings teach of a plan's figures, and taking it up into the plan",
-        "platecall lessons supper.yaml evening.jsonl --take all",
+        f"{_EVENING}platecall lessons PLAN evening.jsonl --no-effect",
     ),
     "logs": ("list the run logs there are; a log as CSV, or with the guests' names taken out", "platecall logs --csv"),
     "schema": ("print the JSON Schema of a plan, for editors", "platecall schema > plan.schema.json"),
     "help": ("the manual: topics, keys of a plan, findings, keys of the board", "platecall help food 10"),
+    "completion": (
+        "print a script that lets a shell complete commands, options and files",
+        "platecall completion bash > completion.bash",
+    ),
 }
+SHELL = "the shell the script is for"
 ARGUMENTS = {"plan": "the plan file (YAML)", "log": "the run log (JSON Lines)",
              "new-plan": "the plan file to write (default: the event's name); one that is there is never overwritten",
              "recipe": "a saved web page (HTML) or a JSON-LD file"}  # fmt: skip
@@ -100,6 +105,7 @@ OPTIONS = {
     "review-html": "write it as a page that prints from any browser, planned and actual as bars",
     "odds": "also the odds the evening had beforehand, and what came",
     "schema-log": "that of a run log's line instead",
+    "schema-of": "that of what this command prints with --json instead; book: lessons --book",
     "mishaps": "as it might really go: lengths drawn, late guests, a call forgotten, a slow oven; you practise on the "
     "board, or with --plain it is played line by line",
     "mishaps-seed": "which night is drawn; the same number draws the same one (default: 1)",
@@ -137,8 +143,13 @@ def bad_address(text: str) -> str:
     )
 
 
-def example(line: str) -> str:
-    return f"example:\n  {line}"
+def example(line: str, plan: str) -> str:
+    """Of a command's help; `plan`: a plan that comes along."""
+    return f"example:\n  {line}".replace("PLAN", plan)
+
+
+def examples(plan: str) -> str:
+    return CLI_EXAMPLES.replace("PLAN", plan)
 
 
 def welcome(bundled: str) -> str:
@@ -158,6 +169,18 @@ def bad_choice(given: str, near: str, known: list[str]) -> str:
 
 def not_understood(given: list[str], near: str) -> str:
     return f"not understood: {' '.join(given)}{f'. Did you mean {near}?' if near else ''}"
+
+
+def only_beside(option: str, needed: str) -> str:
+    return f"{option} says something only beside {needed}"
+
+
+def not_beside(option: str, other: str) -> str:
+    return f"{option} and {_SAID.get(other, other)} do not go together"
+
+
+_SAID = {"logs": "run logs"}
+FILE_NEEDED = "this writes into the file or follows it, which standard input is not; name a file"
 
 
 def bad_speed(text: str) -> str:

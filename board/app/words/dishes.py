@@ -31,12 +31,12 @@ SETTLE_FAILED = "the screen ended by a fault; the plan is as it was"
 
 
 DISHES_ACTIONS = {
-    "keep": ("put a dish of a plan on the shelf", 'platecall dishes keep supper.yaml "Onion tartlets"'),
-    "show": ("one dish as it is kept", 'platecall dishes show "Onion tartlets"'),
-    "drop": ("take a dish off the shelf; a copy is kept aside", 'platecall dishes drop "Onion tartlets"'),
+    "keep": ("put a dish of a plan on the shelf", 'platecall dishes keep PLAN "Onion and thyme tartlets"'),
+    "show": ("one dish as it is kept", 'platecall dishes show "Onion and thyme tartlets"'),
+    "drop": ("take a dish off the shelf; a copy is kept aside", 'platecall dishes drop "Onion and thyme tartlets"'),
     "fill": (
         "write out what a plan wants `from shelf:`, with a copy beside",
-        "platecall dishes fill supper.yaml",
+        "platecall dishes fill PLAN",
     ),
 }
 DISH_NAME = "the dish's name"

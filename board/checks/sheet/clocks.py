@@ -44,21 +44,3 @@ def _clock(sheet: RunSheet, course: CourseSlot, exposure: Exposure) -> DishClock
         cleared = exposure.stretches[-1].end if exposure.stretches else course.served
         runs_out = cleared + timedelta(minutes=exposure.clock.limit_minutes - exposure.minutes())
     return DishClock(exposure.clock, eaten, until, round(exposure.minutes(eaten)), runs_out)
-
-
-def clocks_form(sheet: RunSheet) -> list[dict[str, object]]:
-    """The clocks for other programs; times in the plan's zone, ISO 8601."""
-    from zoneinfo import ZoneInfo
-
-    zone = ZoneInfo(sheet.zone)
-    return [
-        {
-            "dish": each.clock.dish,
-            "course": each.clock.course,
-            "minutes_out": each.out_minutes,
-            "limit_minutes": each.clock.limit_minutes,
-            "runs_out": each.runs_out.astimezone(zone).isoformat() if each.runs_out is not None else None,
-            "source": each.clock.source,
-        }
-        for each in dish_clocks(sheet)
-    ]

@@ -17,10 +17,10 @@ CAUTION = (
 STOP, MIND, NOTE = f"{SIGN['stop']} STOP: cannot be done as written", f"{SIGN['mind']} MIND", f"{SIGN['note']} NOTE"
 ASK = f"{SIGN['ask']} ASK: the program does not know"
 STOP_SAFETY = f"{SIGN['stop']} STOP: could hurt somebody who eats it"
-CHECK_HOLDS_UNSAFE = "Every course is on time; but it is not fit to serve until the stops above are mended."
+CHECK_HOLDS_UNSAFE = "Every course is on time; but it is not fit to serve until the stops below are mended."
 CHECK_HOLDS = "The timetable holds: every course on time, nothing kept past its limit."
 CHECK_GIVES_UP = "The timetable has to give something up:"
-CHECK_STOPPED = "No timetable until the stops above are mended."
+CHECK_STOPPED = "No timetable until the stops below are mended."
 
 CHECK_ASSUMED = "Assumed, because the plan does not say:"
 ON_YOUR_WORD = "On your word, which may be wrong; without it there would be more to mind:"
@@ -38,6 +38,29 @@ CHECK_PARTS = {
     "ask": "to ask", "mind": "to mind", "note": "to note", "assumed": "assumed", "trusted": "on your word",
     "cautions": "usual cautions", "stop": "to mend",
 }  # fmt: skip
+
+
+def also_at(places: Sequence[tuple[int, str]], count: int) -> str:
+    """Where the others of the same kind stand."""
+    told = ", ".join(f"line {line} ({text})" for line, text in places)
+    return f"Also {told}." if len(places) == count else f"And {count} more like it."
+
+
+def with_more(line: str, same: int, other: int) -> str:
+    """`same`: others of which the line is true, too; `other`: those with another figure."""
+    return line + (f" and {same} more" if same else "") + (f"; other figures for {other} more" if other else "")
+
+
+def check_assumed(count: int, *, whole: bool) -> str:
+    return CHECK_ASSUMED if whole or not count else f"{CHECK_ASSUMED[:-1]} ({count}; --all tells them):"
+
+
+def cautions_brief(topics: Sequence[str]) -> str:
+    return f"The usual cautions: {', '.join(topic.lower() for topic in topics)} (--all tells them)."
+
+
+def more_given_up(count: int) -> str:
+    return f"and {count} more"
 
 
 def more_by_all(left: Sequence[tuple[int, str]]) -> str:

@@ -1,4 +1,5 @@
 """Pydantic models of a plan.
 
-For the other rooms: `courses`, `drinking`, `hands`, `keys`, `kitchen`, `model`, `part`, `shopping`, `table`, `work`.
+For the other rooms: `courses`, `drinking`, `hands`, `keys`, `kitchen`, `long_forms`, `model`, `part`, `shopping`,
+`table`, `work`.
 """

@@ -5,11 +5,13 @@ with spaces for underscores. Defaults that the program assumes are None here; `a
 Plan holds only what its host said.
 """
 
+from collections.abc import Iterator
 from datetime import date
 from typing import Annotated, Literal
 
-from pydantic import BeforeValidator, Field
+from pydantic import BaseModel, BeforeValidator, Field, model_validator
 
+from board.facts.phrases import stems
 from board.facts.rule_sets import DEFAULT_RULES, RULE_SET_NAMES
 from board.plan.model.courses import Course
 from board.plan.model.drinking import DrinksLine
@@ -23,7 +25,8 @@ from board.plan.phrases.guests import GuestLine, guests_of
 from board.plan.phrases.labels import Holds
 from board.plan.phrases.phrase import Phrase, near
 from board.plan.phrases.seats import Seats
-from board.plan.phrases.when import parse_date, parse_zone
+from board.plan.phrases.stations import Station
+from board.plan.phrases.when import DATE_PATTERN, parse_date, parse_zone
 
 
 class Air(PlanModel):
@@ -59,7 +62,7 @@ class Plan(PlanModel):
     """
 
     event: Words
-    date: Annotated[date, Phrase(parse_date, "2026-11-28")]
+    date: Annotated[date, Phrase(parse_date, "2026-11-28", DATE_PATTERN, numbers=False)]
     zone: Annotated[str, Phrase(parse_zone, "Europe/Dublin")]
     arrive: Clock
     air: Air | None = None
@@ -86,6 +89,32 @@ class Plan(PlanModel):
     noted: Noted = []
     history: list[LongWords] = []
 
+    @model_validator(mode="after")
+    def _tools_as_the_kitchen_has_them(self) -> "Plan":
+        """`wide pans` is the kitchen's `wide pan`: one and several are the same tool."""
+        known = {stems(tool): tool for tool in self.kitchen.tools}
+        for station in _stations([self.courses, self.jobs]):
+            asked = {
+                tool if tool in self.kitchen.tools else known.get(stems(tool), tool): count
+                for tool, count in station.tools.items()
+            }
+            if len(asked) == len(station.tools):
+                station.tools.clear()  # frozen fields cannot be set anew, what they hold can
+                station.tools.update(asked)
+        return self
+
     @property
     def guest_count(self) -> int:
         return sum(guest.count for guest in self.guests)
+
+
+def _stations(part: object) -> Iterator[Station]:
+    """Every place in a part of the plan where work is done or food is kept."""
+    if isinstance(part, Station):
+        yield part
+    elif isinstance(part, BaseModel):
+        for name in type(part).model_fields:
+            yield from _stations(getattr(part, name))
+    elif isinstance(part, list | tuple | dict):
+        for each in part.values() if isinstance(part, dict) else part:
+            yield from _stations(each)

@@ -5,11 +5,11 @@ from typing import Annotated, Any, Literal
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field
 
 from board.plan.phrases.phrase import Phrase
-from board.plan.phrases.stations import parse_celsius
-from board.plan.phrases.when import parse_clock
+from board.plan.phrases.stations import DEGREES_PATTERN, parse_celsius
+from board.plan.phrases.when import CLOCK_PATTERN, parse_clock
 
-Celsius = Annotated[float, Phrase(parse_celsius, "74 C")]
-Clock = Annotated[str, Phrase(parse_clock, "19:30")]
+Celsius = Annotated[float, Phrase(parse_celsius, "74 C", DEGREES_PATTERN, numbers=False)]
+Clock = Annotated[str, Phrase(parse_clock, "19:30", CLOCK_PATTERN)]
 Words = Annotated[str, Field(min_length=1, max_length=300)]
 LongWords = Annotated[str, Field(min_length=1, max_length=5000)]
 

@@ -7,10 +7,10 @@ from pydantic import BaseModel, ConfigDict, Field, model_validator
 
 from board.plan.phrases.durations import WholeMinutes, parse_minutes
 from board.plan.phrases.phrase import Phrase
-from board.plan.phrases.when import Day, parse_clock, parse_day, parse_day_span
+from board.plan.phrases.when import CLOCK_PATTERN, Day, parse_clock, parse_day, parse_day_span
 
 HOW = "write for example sat 17:40 - 18:10, 10 min from guests arrive, 25 min before guests arrive or fri, 30 min"
-_CLOCK = re.compile(r"\d:\d|\d\s*[ap]\.?m\b", re.IGNORECASE)
+_CLOCK = re.compile(r"\d[:h]\d|\b\d{1,2}\.\d{2}\b(?!\s*(?:h|min|d))|\d\s*[ap]\.?m\b", re.IGNORECASE)
 _BY_WHAT_HAPPENS = re.compile(r"(\S.*?)\s+(from|before|until|till|after)\s+(.+)", re.IGNORECASE | re.DOTALL)
 _OFFSET = re.compile(r"(.*?\d.*?)\s+(before|after)\s+(.+)", re.IGNORECASE | re.DOTALL)
 _ON_A_DAY = re.compile(r"(.+?)\s+on\s+(?!the\b)(.+)|(.+?)\s+(on the day|the day before)", re.IGNORECASE | re.DOTALL)
@@ -44,8 +44,8 @@ class Away(BaseModel):
     model_config = ConfigDict(extra="forbid", frozen=True)
 
     day: Annotated[Day, Phrase(parse_day, "day before")] | None = None
-    start: Annotated[str, Phrase(parse_clock, "17:40")] | None = None
-    end: Annotated[str, Phrase(parse_clock, "18:10")] | None = None
+    start: Annotated[str, Phrase(parse_clock, "17:40", CLOCK_PATTERN)] | None = None
+    end: Annotated[str, Phrase(parse_clock, "18:10", CLOCK_PATTERN)] | None = None
     length: WholeMinutes | None = None
     from_: Annotated[Happening, Phrase(parse_happening, "guests arrive")] | None = Field(None, alias="from")
     before: Annotated[Happening, Phrase(parse_happening, "guests arrive")] | None = None

@@ -29,12 +29,47 @@ _UNIT_OF = {
     **dict.fromkeys(("m", "min", "mins", "minute", "minutes"), "min"),
     **dict.fromkeys(("s", "sec", "secs", "second", "seconds"), "sec"),
 }
+# A unit stands somewhere, or a word that has its own.
+LENGTH_PATTERN = (
+    "(^|[^A-Za-z])("
+    + "|".join("".join(f"[{c.upper()}{c}]" for c in word) for word in [*_UNIT_OF, "overnight"])
+    + r"|[pP][tT]?\d.*)($|[^A-Za-z])"
+)
 _NUMBER = r"\d*\s*[½¼¾]|\d+(?:[.,]\d+)?"
 _PIECE = re.compile(rf"\s*({_NUMBER})\s*([a-zA-Z]*)\.?\s*(?:and\b)?\s*")
 _BARE = re.compile(rf"({_NUMBER})(\s*(?:to|–|-)\s*({_NUMBER}))*")
 _TWO_READINGS = re.compile(r"[1-9]\d{0,2},\d{3}(?!\d)")  # 1,500: decimal comma or thousands
 _FRACTION = {"½": 0.5, "¼": 0.25, "¾": 0.75}
 _ISO = TypeAdapter(timedelta)
+OVERNIGHT = "8 h"  # common practice, no source
+_NUMBERS = dict(
+    zip(
+        ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"],
+        range(1, 13),
+        strict=True,
+    )
+)
+_NUMBERS |= {"a": 1, "an": 1, "fifteen": 15, "twenty": 20, "thirty": 30, "forty": 40, "forty-five": 45, "fifty": 50}
+_NUMBERS |= {"sixty": 60, "ninety": 90}
+_NUMBER_WORD = rf"\d+|{'|'.join(sorted(_NUMBERS, key=len, reverse=True))}"
+_UNIT_WORD = "hours?|days?|weeks?|minutes?|mins?"
+_SPOKEN: tuple[tuple[re.Pattern[str], str], ...] = (
+    (re.compile(r"\bovernight\b", re.I), OVERNIGHT),
+    (re.compile(r"\b(?:three|3)[\s-]+quarters\s+of\s+an\s+hour\b", re.I), "45 min"),
+    (re.compile(r"\b(?:a\s+)?quarter\s+(?:of\s+)?an\s+hour\b", re.I), "15 min"),
+    (re.compile(rf"\b({_NUMBER_WORD})\s+and\s+a\s+half\s+({_UNIT_WORD})\b", re.I), r"\1 \2 ½ \2"),
+    (re.compile(rf"\b({_NUMBER_WORD})\s+({_UNIT_WORD})\s+and\s+a\s+half\b", re.I), r"\1 \2 ½ \2"),
+    (re.compile(rf"\b(?:a\s+)?half[\s-]+(?:an?\s+)?({_UNIT_WORD})\b", re.I), r"½ \1"),
+    (re.compile(r"(?<![\d/])(\d+\s+)?1/2(?!\d)"), r"\1½"),
+)
+_IN_WORDS = re.compile(rf"\b({_NUMBER_WORD})(?=\s+(?:{_UNIT_WORD})\b)", re.I)
+
+
+def _in_figures(text: str) -> str:
+    """`half an hour` as `½ hour`, `two hours` as `2 hours`, `overnight` as so many hours."""
+    for spoken, figures in _SPOKEN:
+        text = spoken.sub(figures, text)
+    return _IN_WORDS.sub(lambda each: str(_NUMBERS.get(each[1].lower(), each[1])), text)
 
 
 def decimal(text: str) -> float:
@@ -74,12 +109,13 @@ def _parse(text: str) -> float:
             raise ValueError(f"{text!r} is not an ISO 8601 duration; write for example PT1H30M or 1 h 30") from None
     if _BARE.fullmatch(text):
         raise ValueError(f"{text!r} has no unit; write for example {text} min")
+    typed, text = text, _in_figures(text)
     position, total, last_unit = 0, 0.0, ""
     while position < len(text):
         piece = _PIECE.match(text, position)
         word = piece[2].lower() if piece else ""
         if piece is None or (not word and last_unit != "hour"):
-            raise ValueError(f"{text!r} is not a length of time; write for example 25 min, 1 h 30 or 2 days")
+            raise ValueError(f"{typed!r} is not a length of time; write for example 25 min, 1 h 30 or 2 days")
         if word and word not in _UNIT_OF:
             raise ValueError(f"{word!r} is not a unit of time; use min, h or days.{near(word, _UNIT_OF)}")
         last_unit = _UNIT_OF[word] if word else "min"  # `1 h 30`
@@ -137,8 +173,8 @@ def parse_spread(text: str) -> dict[str, int]:
     return dict(zip(("low", "likely", "high"), figures, strict=True))
 
 
-Minutes = Annotated[int, Phrase(parse_minutes, "25 min")]
-Takes = Annotated[Spread, Phrase(parse_spread, "10 to 15 to 20 min")]
+Minutes = Annotated[int, Phrase(parse_minutes, "25 min", LENGTH_PATTERN, numbers=False)]
+Takes = Annotated[Spread, Phrase(parse_spread, "10 to 15 to 20 min", LENGTH_PATTERN, numbers=False)]
 
 
 class Attention(BaseModel):

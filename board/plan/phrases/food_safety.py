@@ -47,7 +47,7 @@ def parse_core(text: str) -> dict[str, object]:
     return found
 
 
-Until = Annotated[Core, Phrase(parse_core, "74 C, or 60 C for 12 min")]
+Until = Annotated[Core, Phrase(parse_core, "74 C, or 60 C for 12 min", "[CFcf]", numbers=False)]
 
 
 class Thaw(BaseModel):

@@ -23,6 +23,8 @@ class Phrase:
 
     parse: Callable[[str], Any]
     example: str
+    pattern: str = ""  # for editors, ECMA 262: what every good phrase matches
+    numbers: bool = True  # whether a bare number can be meant
 
     def _read(self, long_form: type | None, value: Any) -> Any:
         if value is None:
@@ -46,7 +48,12 @@ class Phrase:
 
     def __get_pydantic_json_schema__(self, schema: CoreSchema, handler: GetJsonSchemaHandler) -> JsonSchemaValue:
         long_form = handler(schema)
-        short = {"type": ["string", "number"], "examples": [self.example]}
+        short: JsonSchemaValue = {
+            "type": ["string", "number"] if self.numbers else "string",
+            "examples": [self.example],
+        }
+        if self.pattern:
+            short["pattern"] = self.pattern
         if long_form.get("type") in ("string", "integer", "number"):
             return short
         return {"anyOf": [short, long_form]}

@@ -7,13 +7,27 @@ from pydantic import BaseModel, ConfigDict, Field, model_validator
 
 from board.facts.degrees import to_celsius
 from board.facts.heat import ROOM_CELSIUS
-from board.plan.phrases.durations import WholeMinutes, decimal, parse_minutes, short
+from board.plan.phrases.durations import LENGTH_PATTERN, WholeMinutes, decimal, parse_minutes, short
 from board.plan.phrases.phrase import Phrase
 
 Lane = Literal["oven", "stovetop", "fridge", "front-of-house", "worktop"]
 LANES: tuple[Lane, ...] = ("oven", "stovetop", "fridge", "front-of-house", "worktop")
 OvenWay = Literal["heats", "cools", "cools ajar"]  # an oven's rates, by the plan's keys
 STATIONS = (*LANES, "freezer", "room", "hot")
+
+# What else a host calls a place. An oven of these names is written with its setting: `cooker at 180 C`.
+PLACE_WORDS: dict[str, str] = {
+    **dict.fromkeys(("hob", "stove", "cooker", "cooktop", "stove top", "hot plate", "burner", "range"), "stovetop"),
+    **dict.fromkeys(("refrigerator",), "fridge"),
+    **dict.fromkeys(("deep freezer", "deep freeze"), "freezer"),
+    **dict.fromkeys(("counter", "countertop", "work surface", "workbench", "bench"), "worktop"),
+    **dict.fromkeys(("front of house", "dining room"), "front-of-house"),
+    **dict.fromkeys(("room temperature",), "room"),
+}
+
+# A word, no comma with nothing after it, and no oven without its setting.
+WHERE_PATTERN = r"^(?!\s*([tT]he\s+)?[oO]ven\s*$)(?!.*,\s*(,|$)).*[^\d\s]"
+DEGREES_PATTERN = r"^\s*-?\d+(\.\d+)?\s*°?\s*[CFcf]\s*$"
 
 COLDEST, HOTTEST = -100.0, 600.0  # °C; no kitchen goes beyond
 
@@ -123,7 +137,7 @@ class Station(BaseModel):
 
 
 _COMMA = re.compile(r"(?:(?<!\d),|,(?!\d))(?![^(]*\))")  # not a decimal comma, nor one in brackets
-_COUNTED = re.compile(r"(?:(\d+)|an?|one)\s+(shelf|shelves|rings?)", re.IGNORECASE)
+_COUNTED = re.compile(r"(?:(\d+)|an?|one)\s+(shelf|shelves|rings?|burners?)", re.IGNORECASE)
 _LITRES = re.compile(r"(\d+(?:[.,]\d+)?)\s*(?:litres?|liters?|l)", re.IGNORECASE)
 _TOOL = re.compile(r"(?:(\d+)\s+)?(.+)", re.DOTALL)
 _OFF = re.compile(r"(?:switched\s+|turned\s+)?off", re.IGNORECASE)
@@ -144,6 +158,8 @@ def parse_station(text: str) -> dict[str, object]:
         head = off[1]
     place = head.lower().removeprefix("the ")
     found: dict[str, object] = {"place": place} if place in STATIONS else {"place": "oven", "oven": head}
+    if place in PLACE_WORDS and not heat and not off and not any(map(_HEAT_FIRST.match, pieces[1:])):
+        found = {"place": PLACE_WORDS[place]}
     if off:
         found["off"] = True
     tools: dict[str, int] = {}
@@ -170,7 +186,7 @@ def parse_station(text: str) -> dict[str, object]:
     return found
 
 
-Where = Annotated[Station, Phrase(parse_station, "stovetop, 1 ring, big pot")]
+Where = Annotated[Station, Phrase(parse_station, "stovetop, 1 ring, big pot", WHERE_PATTERN, numbers=False)]
 
 
 class Keep(BaseModel):
@@ -203,7 +219,7 @@ def parse_keep(text: str) -> dict[str, object]:
 
 _KEEP_EXAMPLES = "3 days in the fridge, 2 h in the room, 30 min hot, 40 min in the oven at 90 C"
 
-Keeps = Annotated[Keep, Phrase(parse_keep, "3 days in the fridge, 4 litres")]
+Keeps = Annotated[Keep, Phrase(parse_keep, "3 days in the fridge, 4 litres", LENGTH_PATTERN, numbers=False)]
 
 
 class HeatRate(BaseModel):

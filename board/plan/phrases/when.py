@@ -13,7 +13,12 @@ from board.plan.phrases.phrase import Phrase, near
 
 _WEEKDAY_NAMES = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 _WEEKDAYS = {"mon": MO, "tue": TU, "wed": WE, "thu": TH, "fri": FR, "sat": SA, "sun": SU}
-_CLOCK = re.compile(r"(\d{1,2}):(\d{2})(?:\s*([ap])\.?m\.?)?|(\d{1,2})\s*([ap])\.?m\.?", re.I | re.A)
+_CLOCK = re.compile(r"(\d{1,2})[:.h](\d{2})(?:\s*([ap])\.?m\.?)?|(\d{1,2})\s*([ap])\.?m\.?", re.I | re.A)
+CLOCK_PATTERN = (
+    r"^\s*(([01]?\d|2[0-3])[:.hH][0-5]\d|(0?[1-9]|1[0-2])([:.hH][0-5]\d)?\s*[aApP]\.?[mM]\.?"
+    r"|(12 )?[nN]oon|[mM]idday)\s*$"
+)
+DATE_PATTERN = r"^\s*\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])\s*$"
 _DAYS_BEFORE = re.compile(r"(?:the\s+|a\s+)?(?:(\d{1,4})\s+)?days?\s+before")
 _DATE = re.compile(r"\d{4}-\d{2}-\d{2}", re.A)
 FIRST_YEAR, LAST_YEAR = 1970, 2200
@@ -21,14 +26,19 @@ MOST_DAYS_BEFORE = 366
 
 
 def parse_clock(text: str) -> str:
-    """`19:30`, `7:30 pm`, `7 pm` → `HH:MM` in 24 hours. Raises ValueError."""
+    """`19:30`, `19.30`, `7:30 pm`, `7 pm`, `noon` → `HH:MM` in 24 hours. Raises ValueError."""
+    if text.strip().lower() in ("noon", "midday", "12 noon"):
+        return "12:00"
     match = _CLOCK.fullmatch(text.strip())
     if match is None:
-        raise ValueError(f"{text!r} is not a time of day; write for example 19:30 or 7:30 pm")
+        figures = re.fullmatch(r"([01]?\d|2[0-3])([0-5]\d)", text.strip(), re.A)
+        meant = f"{figures[1]}:{figures[2]}" if figures else "19:30 or 7:30 pm"
+        raise ValueError(f"{text!r} is not a time of day; write for example {meant}")
     if (match[3] or match[5]) and not 1 <= int(match[1] or match[4]) <= 12:
         raise ValueError(f"{text!r} is not a time of day; with am or pm the hour runs from 1 to 12")
     try:
-        return parser.parse(text.replace(".", "")).strftime("%H:%M")
+        colon = re.sub(r"(?<=\d)[.h](?=\d)", ":", text, flags=re.I)
+        return parser.parse(colon.replace(".", "")).strftime("%H:%M")
     except (ValueError, OverflowError):
         raise ValueError(f"{text!r} is not a time of day; hours run to 23 and minutes to 59") from None
 
@@ -56,7 +66,7 @@ class Day(BaseModel):
 
     days_before: Annotated[int, Field(ge=0, le=MOST_DAYS_BEFORE)] | None = None
     weekday: Literal["mon", "tue", "wed", "thu", "fri", "sat", "sun"] | None = None
-    date: Annotated[CalendarDay, Phrase(parse_date, "2026-11-27")] | None = None
+    date: Annotated[CalendarDay, Phrase(parse_date, "2026-11-27", DATE_PATTERN, numbers=False)] | None = None
 
     def on(self, event: CalendarDay) -> CalendarDay:
         """The calendar day, for an event on this date."""
@@ -99,10 +109,10 @@ class Moment(BaseModel):
     model_config = ConfigDict(extra="forbid", frozen=True)
 
     day: Annotated[Day, Phrase(parse_day, "day before")] = Day(days_before=0)
-    clock: Annotated[str, Phrase(parse_clock, "19:30")]
+    clock: Annotated[str, Phrase(parse_clock, "19:30", CLOCK_PATTERN)]
 
 
-_TAIL_CLOCK = r"(\d{1,2}(?::\d{2})?(?:\s*[ap]\.?m\.?)?)"
+_TAIL_CLOCK = r"(\d{1,2}(?:[:.h]\d{2})?(?:\s*[ap]\.?m\.?)?)"
 
 
 def parse_moment(text: str) -> dict[str, object]:
@@ -119,8 +129,8 @@ class Span(BaseModel):
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
-    start: Annotated[str, Phrase(parse_clock, "17:30")]
-    end: Annotated[str, Phrase(parse_clock, "22:00")]
+    start: Annotated[str, Phrase(parse_clock, "17:30", CLOCK_PATTERN)]
+    end: Annotated[str, Phrase(parse_clock, "22:00", CLOCK_PATTERN)]
 
 
 def parse_span(text: str) -> dict[str, object]:

@@ -3,7 +3,7 @@
 from board.plan.model.model import Plan
 from board.plan.model.work import Way, Work
 from board.plan.phrases.phrase import near
-from board.plan.phrases.stations import KEEPS_IN, LANES, Station
+from board.plan.phrases.stations import KEEPS_IN, LANES, PLACE_WORDS, Station
 from board.plan.places import Loc
 from board.plan.resolve.fault import Fault
 
@@ -44,7 +44,9 @@ def _station(plan: Plan, station: Station, loc: Loc, *, cooking: bool) -> list[F
     if station.oven is not None and station.oven not in kitchen.ovens:
         known = [*lanes, *kitchen.ovens]
         what = "lane" if cooking else "place where things keep"
-        message = f"{station.oven!r} is neither a {what} nor an oven of this kitchen.{near(station.oven, known)}"
+        plain = PLACE_WORDS.get(station.oven.lower().removeprefix("the "))
+        meant = f" Did you mean {plain!r}?" if plain else near(station.oven, known)
+        message = f"{station.oven!r} is neither a {what} nor an oven of this kitchen.{meant}"
         problems.append(Fault("plan 8", message, f"Name one of {', '.join(dict.fromkeys(known))}.", loc))
     elif station.off and not cooking:
         mend = "Write a step of its own for the rest: `where: oven off`."

@@ -62,7 +62,21 @@ def test_every_minute_of_the_day_is_read_as_written(time: object) -> None:
 
 @pytest.mark.parametrize(
     "text",
-    ["", "19", "19.30", "19:3", "24:00", "25:00", "19:60", "13 pm", "13:00 pm", "0 am", "half past seven", "٧:٣٠"],
+    [
+        "",
+        "19",
+        "1930",
+        "19.3",
+        "19:3",
+        "24:00",
+        "25:00",
+        "19:60",
+        "13 pm",
+        "13:00 pm",
+        "0 am",
+        "half past seven",
+        "٧:٣٠",
+    ],
 )
 def test_what_is_no_clock_time_is_refused(text: str) -> None:
     with pytest.raises(ValueError, match="is not a time of day; "):
