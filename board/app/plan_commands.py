@@ -18,6 +18,20 @@ if TYPE_CHECKING:
     from board.sheet.run_sheet import RunSheet
 
 
+def plan(arguments: argparse.Namespace) -> int:
+    """`plan PLAN`: the planning table."""
+    from board.app.plan_table import run_table
+    from board.base.errors import Trouble
+    from board.base.plain import one_line
+
+    if not has_terminal():
+        raise Trouble(words.NO_TERMINAL_FOR_PLAN)
+    copy = run_table(arguments.plan, arguments.theme)
+    if copy is not None:
+        print(words.table_copy(one_line(arguments.plan), one_line(copy)))
+    return ExitCode.DONE
+
+
 def check(arguments: argparse.Namespace) -> int:
     """`check PLAN`: what there is to mend. STOP if the plan has stops."""
     from dataclasses import replace
