@@ -55,6 +55,7 @@ class PlanTableScreen(Screen[None]):
 
     CSS_PATH = "plan_table.tcss"
     BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+q", "app.quit", show=False)]
+    AUTO_FOCUS = ""
     types_figures = True
 
     class Ready(Message):
@@ -68,6 +69,7 @@ class PlanTableScreen(Screen[None]):
         super().__init__()
         self.desk = desk
         self.opened = first_opened(desk.read.rows)
+        self.raw = desk.read.places is None  # lines of what is no YAML
         self.rows: tuple[Row, ...] = ()  # those that can be seen
         self.pane = "plan"
         self.day: date | None = None  # None: the chosen step's, or the event's
@@ -297,6 +299,9 @@ class PlanTableScreen(Screen[None]):
         self.set_class(not self.wide, "-narrow")
         for pane in PANES:
             self.set_class(self.pane == pane, f"-{pane}")
+        if self.raw and self.desk.read.places is not None:  # it can be read now
+            self.opened = first_opened(self.desk.read.rows)
+        self.raw = self.desk.read.places is None
         self.rows = shown(self.desk.read.rows, self.opened)
         self.listing.show([self._line(row) for row in self.rows], self.listing.at if at is None else at)
         top, days, found, keys = (self.query_one(f"#table-{id_}", Lines) for id_ in ("top", "days", "found", "keys"))
