@@ -79,8 +79,9 @@ def lines_of_dish(name: str, file: "PlanFile | None") -> list[str]:
 
 
 @ending_in_order()
-def run_table(path: Path, theme: str | None) -> Path | None:
-    """Shows the table until the host leaves it; the copy that was made beside the plan, if one was. Raises Trouble."""
+def run_table(path: Path, theme: str | None) -> tuple[Path | None, str | None]:
+    """Shows the table until the host leaves it; the copy that was made beside the plan, if one was, and the key it was
+    left by, if that goes on elsewhere. Raises Trouble."""
     from board.screens.in_place import EndedByFault, kept_open
     from board.screens.plan_table import PlanTableApp
 
@@ -89,15 +90,15 @@ def run_table(path: Path, theme: str | None) -> Path | None:
         desk = opened(text, one_line(path), keeper, background, lines_of_dish)
         desk.looking_on = not ours
 
-        def table(fallen: "Fallen | None") -> "DressedApp[None]":
+        def table(fallen: "Fallen | None") -> "DressedApp[str]":
             return PlanTableApp(desk, theme if fallen is None else None, read_settings(settings_file()).theme)
 
         try:
-            kept_open(table, lambda app: app.run())
+            left = kept_open(table, lambda app: app.run())
         except EndedByFault as fault:
             raise Trouble(words.by_fault(words.TABLE_FAILED, one_line(fault)), ExitCode.FAULT) from None
         finally:
             background.close()
     if desk.planning.unsaved and not desk.looking_on:
         raise Trouble(words.table_unsaved(one_line(path), one_line(desk.unwritten)))
-    return keeper.copy
+    return keeper.copy, left

@@ -76,6 +76,7 @@ class PlanTableScreen(Screen[None]):
         self.editing: Row | None = None
         self.adding = False
         self.said = ""
+        self.helped = False  # the keys stand where the days do
         self.busy = False
         self.jobs: deque[Callable[[], Job | None]] = deque()  # each made when its turn comes
 
@@ -127,6 +128,12 @@ class PlanTableScreen(Screen[None]):
         elif key == "q":
             self.app.exit()
             return
+        elif sign in words.TABLE_GOES_ON and sign:
+            self.app.exit(sign)
+            return
+        elif sign == "?":
+            self.helped = not self.helped
+            self.pane = "days" if self.helped else "plan"
         elif key == "v":
             self.app.theme = next_theme(self.app.theme)
         elif key == "tab":
@@ -250,7 +257,7 @@ class PlanTableScreen(Screen[None]):
             job = self.jobs.popleft()()
             if job is not None:
                 self.busy = True
-                self.run_worker(lambda job=job: self.post_message(self.Ready(job())), thread=True)  # type: ignore[misc]
+                self.run_worker(lambda job=job: self.post_message(self.Ready(job())), thread=True)
 
     def _change(self, change: Change) -> Job:
         return lambda: self.desk.made(change)
@@ -309,7 +316,9 @@ class PlanTableScreen(Screen[None]):
         days.put(list(self._days(max(20, days.size.width))))
         found.put(self._found(max(20, self.size.width - 2), found.size.height))
         typing, both = self.editing is not None, bool(self.desk.planning.both)
-        keys.put([((words.table_keys(typing=typing, both=both), "soft"),)])
+        keys.put(
+            [((words.table_keys(typing=typing, both=both, wide=self.size.width >= words.TABLE_WIDE_KEYS), "soft"),)]
+        )
         self._show_said()
 
     def _top(self) -> Line:
@@ -343,6 +352,9 @@ class PlanTableScreen(Screen[None]):
         return own or date.fromisoformat(sheet.date)
 
     def _days(self, width: int) -> Iterator[Line]:
+        if self.helped:
+            yield from (((f"{key:<6} ", "accent"), (what, "text")) for key, what in words.KEYS_TABLE)
+            return
         sheet, day = self.desk.sheet, self._shown_day()
         if sheet is None or day is None:
             yield (
@@ -402,8 +414,8 @@ class PlanTableScreen(Screen[None]):
         said.put(lines)
 
 
-class PlanTableApp(DressedApp[None]):
-    """The table, until it is left."""
+class PlanTableApp(DressedApp[str]):
+    """The table, until it is left; the key by which, of those that go on elsewhere, or none."""
 
     def __init__(self, desk: Desk, theme: str | None, remembered: str | None) -> None:
         super().__init__(theme=theme, remembered=remembered)

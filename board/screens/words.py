@@ -411,18 +411,29 @@ def slip_taken(what: str) -> str:
 
 # --- the planning table -----------------------------------------------------------------------------------------
 KEYS_TABLE = (
-    ("↑↓", "look"),
-    ("←→", "fold"),
-    ("enter", "edit"),
-    ("+", "add"),
-    ("del", "out"),
-    ("[]", "move"),
-    ("u", "back"),
-    (",.", "day"),
-    ("1-3", "go there"),
-    ("f", "findings"),
-    ("q", "leave"),
+    ("↑↓", "look at another line"),
+    ("←→", "fold and unfold"),
+    ("enter", "edit the line"),
+    ("+", "add one more: a dish, a step, a job, an entry, a line of its part"),
+    ("del", "take it out, with all that stands under it"),
+    ("[ ]", "move it up, down"),
+    ("u", "take the last change back, as often as you like"),
+    (", .", "the day before, the day after"),
+    ("1-9", "go to the line of a finding"),
+    ("f", "all findings"),
+    ("tab", "the next pane"),
+    ("v", "the next theme"),
+    ("s p g", "leave for the sheet, for a page that prints, for who eats what"),
+    ("b r l", "leave for the provisions, for a rehearsal, for the live board"),
+    (HELP_KEY, "this page"),
+    ("q", "leave; every change is on disk"),
 )
+TABLE_GOES_ON = ("s", "p", "g", "b", "r", "l")
+TABLE_WIDE_KEYS = 100  # columns for the longer bar
+KEYS_TABLE_BAR = (("enter", "edit"), ("+", "add"), ("del", "out"), ("u", "back"), ("tab", "pane"), ("?", "keys"),
+                  ("q", "leave"))  # fmt: skip
+KEYS_TABLE_WIDE = (("↑↓", "look"), ("←→", "fold"), ("enter", "edit"), ("+", "add"), ("del", "out"), ("[ ]", "move"),
+                   ("u", "back"), (", .", "day"), ("f", "findings"), ("?", "keys"), ("q", "leave"))  # fmt: skip
 KEYS_TABLE_TYPING = (("enter", "take"), ("→", "complete"), ("esc", "leave it"))
 KEYS_TABLE_BOTH = (("1", "take what stands here"), ("2", "take what the file has"))
 TABLE_PANES = {"plan": "The plan", "days": "The days", "found": "What matters most"}
@@ -442,8 +453,9 @@ TABLE_STOPPED = "no timetable: first mend what stops it"
 TABLE_LOOKING_ON = "LOOKING ON: another table has this plan open; nothing is changed here"
 
 
-def table_keys(*, typing: bool, both: bool) -> str:
-    keys = KEYS_TABLE_BOTH if both else KEYS_TABLE_TYPING if typing else KEYS_TABLE
+def table_keys(*, typing: bool, both: bool, wide: bool) -> str:
+    usual = KEYS_TABLE_WIDE if wide else KEYS_TABLE_BAR
+    keys = KEYS_TABLE_BOTH if both else KEYS_TABLE_TYPING if typing else usual
     return "   ".join(f"{key} {what}" for key, what in keys)
 
 

@@ -7,7 +7,7 @@ from functools import lru_cache
 from typing import Any, Protocol
 
 from board.base.plan_digest import digest_of
-from board.plan.edit import edit_lines, words
+from board.plan.edit import edit_lines
 from board.plan.edit.save import CannotEdit, Put, edit
 from board.plan.edit.yaml_text import scalar
 from board.plan.load import PlanFile, read_plan, value_snag, words_known
@@ -91,18 +91,17 @@ def take_out(row: Row) -> Change:
 
 def move(row: Row, by: int) -> Change:
     """A line, with all that stands under it, one place up (-1) or down (1) in its list."""
-    return lambda at: (
-        CannotEdit(words.EDIT_NOT_IN_A_LIST) if at.places is None else edit_lines.moved(at.text, row.loc, by)
-    )
+    return lambda at: edit_lines.moved(at.text, row.loc, by)
 
 
 def add(row: Row, typed: str, dish: Dish) -> Change:
     """What is added at a line (`adds`), out of what was typed."""
 
     def change(at: Reading) -> tuple[str, Loc] | CannotEdit:
+        said = edit_lines.value_of(typed)
+        if isinstance(said, CannotEdit):
+            return said
         holder, behind = _place(row, at.data)
-        if at.places is None or not typed.strip():
-            return CannotEdit(words.EDIT_NOTHING_TYPED)
         kind, name = adds(row), " ".join(typed.split())
         if kind == "line" and behind is None:
             return _at(edit_lines.key_added(at.text, holder, typed), (*holder, typed.partition(":")[0].strip()))

@@ -8,6 +8,8 @@ import pytest
 from textual.pilot import Pilot
 
 from board.app.plan_table import PlanOnDisk, lines_of_dish
+from board.cli import _bare_plan
+from board.screens import words
 from board.screens.plan_table import PlanTableApp, PlanTableScreen
 from board.session.background import Answer, Background, Finding, PlanText, Request
 from board.session.plan_desk import opened
@@ -75,12 +77,12 @@ class Table:
         row = next(row for row in self.desk.read.rows if text in (row.text, row.key))
         self.screen.show(self.screen._seen(row.loc))
 
-    async def press(self, pilot: Pilot[None], *keys: str) -> None:
+    async def press(self, pilot: Pilot[str], *keys: str) -> None:
         """Keys, and all they set going."""
         await pilot.press(*keys)
         await self.settled(pilot)
 
-    async def settled(self, pilot: Pilot[None]) -> None:
+    async def settled(self, pilot: Pilot[str]) -> None:
         await pilot.pause()
         for _ in range(200):
             if not self.screen.busy and not self.screen.jobs:
@@ -231,3 +233,19 @@ async def test_a_second_table_looks_on(table: Table) -> None:
         await table.press(pilot, "enter")
         assert table.screen.editing is None
         assert "LOOKING ON" in table.shown()
+
+
+async def test_all_keys_are_listed_and_lead_on(table: Table) -> None:
+    async with table.app.run_test(size=(80, 24)) as pilot:
+        await table.press(pilot, "?")
+        assert all(what in table.shown() for _, what in words.KEYS_TABLE)
+        bar = table.shown().splitlines()[-1]
+        assert "…" not in bar
+        await table.press(pilot, "?")
+        await pilot.press("s")
+    assert table.app.return_value == "s"
+
+
+def test_a_plan_alone_opens_at_the_table() -> None:
+    assert _bare_plan(["supper.yaml"]) == ["plan", "supper.yaml"]
+    assert _bare_plan(["check", "supper.yaml"]) == ["check", "supper.yaml"]
