@@ -20,6 +20,7 @@ from board.base.plain import one_line
 from board.base.wrap import wrapped
 from board.plan.edit.save import CannotEdit
 from board.plan.places import Loc
+from board.plan.snag import Weight
 from board.screens import words
 from board.screens.dressed import DressedApp
 from board.screens.lines import Line, Lines, fitted
@@ -28,14 +29,15 @@ from board.screens.palette import next_theme
 from board.session.background import Finding
 from board.session.plan_desk import Change, Desk, Made, add, adds, move, retype, take_out
 from board.session.planning import Outside
-from board.view.days import day_of_slot, day_rows, glances, held
+from board.sheet.run_sheet import RunSheet
+from board.view.days import Glance, day_of_slot, day_rows, glances, held
 from board.view.plan_tree import Row, first_opened, row_at, row_at_line, shown, with_seen
 
 WIDE = (100, 30)  # from here on all panes stand beside one another
 HEARD_SECONDS, LOOKED_SECONDS = 0.1, 0.5
 SHOWN_FINDINGS = 3
 PANES = ("plan", "days", "found")
-SIGNS = {4: "stop", 3: "ask", 2: "mind", 1: "note"}  # of a finding's weight
+SIGNS = {Weight.STOP: "stop", Weight.ASK: "ask", Weight.MIND: "mind", Weight.NOTE: "note"}
 Job = Callable[[], Made | CannotEdit | Outside | Loc | None]
 
 
@@ -72,6 +74,7 @@ class PlanTableScreen(Screen[None]):
         self.raw = desk.read.places is None  # lines of what is no YAML
         self.rows: tuple[Row, ...] = ()  # those that can be seen
         self.pane = "plan"
+        self.glanced: tuple[RunSheet, tuple[Glance, ...]] | None = None
         self.day: date | None = None  # None: the chosen step's, or the event's
         self.editing: Row | None = None
         self.adding = False
@@ -193,7 +196,7 @@ class PlanTableScreen(Screen[None]):
 
     def _another_day(self, by: int) -> None:
         if self.desk.sheet is not None:
-            days = [each.day for each in glances(self.desk.sheet)]
+            days = [each.day for each in self._glanced(self.desk.sheet)]
             at = days.index(now) if (now := self._shown_day()) in days else 0
             self.day = days[max(0, min(at + by, len(days) - 1))]
 
@@ -351,19 +354,25 @@ class PlanTableScreen(Screen[None]):
         own = day_of_slot(sheet, self.desk.slot_at(row.loc)) if row is not None else None
         return own or date.fromisoformat(sheet.date)
 
+    def _glanced(self, sheet: RunSheet) -> tuple[Glance, ...]:
+        """Worked out once for a timetable."""
+        if self.glanced is None or self.glanced[0] is not sheet:
+            self.glanced = (sheet, glances(sheet))
+        return self.glanced[1]
+
     def _days(self, width: int) -> Iterator[Line]:
         if self.helped:
             yield from (((f"{key:<6} ", "accent"), (what, "text")) for key, what in words.KEYS_TABLE)
             return
         sheet, day = self.desk.sheet, self._shown_day()
         if sheet is None or day is None:
-            yield (
-                (words.TABLE_STOPPED if self.desk.found_of and not self.desk.working else words.TABLE_NO_DAYS, "soft"),
-            )
+            stopped = any(each.weight == Weight.STOP for each in self._findings())
+            none = words.TABLE_NO_DAYS if self.desk.working else words.TABLE_NONE_FOUND
+            yield ((words.TABLE_STOPPED if stopped else none, "soft"),)
             return
         stands = words.table_sheet(proved=sheet.proved, stale=self.desk.stale, working=self.desk.working)
         yield ((stands, "wary" if self.desk.stale else "soft"),)
-        for each in glances(sheet):
+        for each in self._glanced(sheet):
             sign = shared.SIGN["chosen"] if each.day == day else " "
             yield ((f"{sign} {each.name}  ", "accent" if each.day == day else "name"), (each.told, "text"))
         yield ()
@@ -389,9 +398,9 @@ class PlanTableScreen(Screen[None]):
         many = max(1, height // 2) if whole else SHOWN_FINDINGS if self.wide else 1
         lines: list[Line] = []
         for number, each in enumerate(found[:many], start=1):
-            sign = shared.SIGN[SIGNS[each.weight]]
+            sign = shared.SIGN[SIGNS[Weight(each.weight)]]
             told = f"{number} {sign} {each.code}: {one_line(each.message)}"
-            lines.append(fitted(((told, "wary" if each.weight > 1 else "text"),), width))
+            lines.append(fitted(((told, "wary" if each.weight > Weight.NOTE else "text"),), width))
             if self.wide or whole:
                 lines.append(fitted(((f"    {one_line(each.mend)}", "soft"),), width))
         if len(found) > many:

@@ -448,7 +448,8 @@ TABLE_ADDS = {
 TABLE_NOTHING_BACK = "nothing to take back"
 TABLE_SEVERAL_LINES = "this stands over several lines; change it in an editor, it is taken up here"
 TABLE_FINE = "nothing found"
-TABLE_NO_DAYS = "no timetable yet"
+TABLE_NO_DAYS = "the timetable is being worked out"
+TABLE_NONE_FOUND = "no timetable was found in time"
 TABLE_STOPPED = "no timetable: first mend what stops it"
 TABLE_LOOKING_ON = "LOOKING ON: another table has this plan open; nothing is changed here"
 
