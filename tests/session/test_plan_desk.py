@@ -111,7 +111,10 @@ def test_a_course_and_a_line_are_added_and_words_are_completed() -> None:
     courses = next(row for row in desk.read.rows if row.key == "courses")
     takes = next(row for row in desk.read.rows if row.key == "takes")
 
-    made = desk.made(add(courses, "Cheese: Hard cheeses", lambda name, _: [f"- dish: {name}", "  steps: [{step: slice it, takes: 5 min}]"]))
+    def dish(name: str, _: object) -> list[str]:
+        return [f"- dish: {name}", "  steps: [{step: slice it, takes: 5 min}]"]
+
+    made = desk.made(add(courses, "Cheese: Hard cheeses", dish))
     assert isinstance(made, Made), made
     desk.take(made)
     assert "  - course: Cheese\n    at: 45 min after the course before\n" in file.text
