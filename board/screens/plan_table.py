@@ -273,6 +273,9 @@ class PlanTableScreen(Screen[None]):
     def on_plan_table_screen_ready(self, event: Ready) -> None:
         self.busy = False
         result, at = event.result, None
+        if result is None:  # a look at the file that found nothing
+            self._next()
+            return
         if isinstance(result, CannotEdit):
             self.said = result.reason
         elif isinstance(result, Made):
@@ -283,7 +286,7 @@ class PlanTableScreen(Screen[None]):
             self.said = "" if result.both else words.table_outside(len(result.changed))
         elif result == (words.TABLE_NOTHING_BACK,):
             self.said = words.TABLE_NOTHING_BACK
-        elif result is not None:
+        else:
             at = self._seen(result)
         self.show(at)
         self._next()
