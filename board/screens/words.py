@@ -429,7 +429,7 @@ KEYS_TABLE = (
     ("q", "leave; every change is on disk"),
 )
 TABLE_GOES_ON = ("s", "p", "g", "b", "r", "l")
-TABLE_WIDE_KEYS = 100  # columns for the longer bar
+TABLE_WIDE_KEYS = 112  # columns for the longer bar
 KEYS_TABLE_BAR = (("enter", "edit"), ("+", "add"), ("del", "out"), ("u", "back"), ("tab", "pane"), ("?", "keys"),
                   ("q", "leave"))  # fmt: skip
 KEYS_TABLE_WIDE = (("↑↓", "look"), ("←→", "fold"), ("enter", "edit"), ("+", "add"), ("del", "out"), ("[ ]", "move"),
