@@ -59,11 +59,13 @@ def sheet_of(
     return _made(assessed, limit, near).the_sheet
 
 
-def with_timetable(plan: "Assessed", path: Path, *, limit: float | None = None) -> "Assessed":
+def with_timetable(
+    plan: "Assessed", path: Path, *, limit: float | None = None, near: RunSheet | None = None
+) -> "Assessed":
     """A plan without stops, with its timetable, made as `sheet_of` does. Raises Trouble."""
     if (sheet := cache().get(plan.file.digest)) is not None:
         return with_all(plan, sheet)
-    return _made(plan, limit, cache().last(path))
+    return _made(plan, limit, near if near is not None else cache().last(path))
 
 
 def in_memory(plan: "Assessed", *, limit: float | None = None) -> "Assessed":

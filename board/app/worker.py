@@ -7,20 +7,27 @@ The process ends when its input ends, even in the middle of a request: the board
 import os
 import sys
 import threading
+from collections.abc import Iterable
+from contextlib import suppress
 from functools import lru_cache
 from pathlib import Path
+from typing import assert_never
 
 import msgspec
 
-from board.app.timetables import sheet_of
+from board.app.timetables import sheet_of, with_timetable
 from board.base.errors import Trouble
 from board.base.plan_digest import digest_of
 from board.evening.events import EveningOpened
 from board.evening.fold import fold_all
 from board.evening.state import begin
 from board.files.plans import plan_in, read_text
-from board.plan.load import PlanFile
-from board.session.background import Answer, EditedPlan, Request, RestOfEvening
+from board.plan.load import PlanFile, read_plan
+from board.plan.snag import Snag
+from board.session.background import Answer, EditedPlan, Finding, PlanProved, PlanText, Request, RestOfEvening
+from board.sheet.run_sheet import RunSheet
+
+FIRST_SECONDS = 0.8  # for a first timetable, of which a part is searched
 
 
 def main(plan: Path) -> None:
@@ -33,11 +40,48 @@ def main(plan: Path) -> None:
 
 def _answer(plan: Path, request: Request) -> None:
     try:
-        answer = _edited(plan, request) if isinstance(request, EditedPlan) else _rest(plan, request)
+        answer = _answered(plan, request)
     except Exception:  # any fault: the board gets an empty answer
         answer = Answer(type(request).__name__)
     sys.stdout.buffer.write(msgspec.json.encode(answer) + b"\n")
     sys.stdout.buffer.flush()
+
+
+def _answered(plan: Path, request: Request) -> Answer:
+    match request:
+        case EditedPlan():
+            return _edited(plan, request)
+        case RestOfEvening():
+            return _rest(plan, request)
+        case PlanText(text=text, near=near):
+            return _looked_over("PlanText", plan, text, near, FIRST_SECONDS)
+        case PlanProved(text=text, near=near):
+            return _looked_over("PlanProved", plan, text, near, None)
+        case _:
+            assert_never(request)
+
+
+def _looked_over(kind: str, plan: Path, text: str, near: RunSheet | None, limit: float | None) -> Answer:
+    """What there is to say of a plan's text, and its timetable if nothing stops it."""
+    from board.checks.plan.every import stops
+    from board.checks.sheet.assessed import of_plan
+
+    file = read_plan(text, plan.name)
+    if isinstance(file, list):
+        return Answer(kind, digest_of(text), None, _findings(file))
+    found = of_plan(file)
+    if not stops(found.snags):
+        with suppress(Trouble):  # no answer in time
+            found = with_timetable(found, plan, limit=limit, near=near)
+    parts = tuple((task.node.loc, id_) for id_, task in file.filled.tasks.items())
+    return Answer(kind, file.digest, found.sheet, _findings(found.snags), parts)
+
+
+def _findings(snags: Iterable[Snag]) -> tuple[Finding, ...]:
+    return tuple(
+        Finding(each.code, int(each.weight), each.message, each.mend, each.place.line if each.place else 0)
+        for each in snags
+    )
 
 
 def _edited(plan: Path, request: EditedPlan) -> Answer:

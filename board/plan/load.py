@@ -92,6 +92,51 @@ def read_data(data: dict[str, Any], like: PlanFile) -> PlanFile | None:
     return None if isinstance(found, list) else PlanFile(*found, like.places, "")
 
 
+def value_snag(data: Any, loc: Loc, value: Any, places: Places) -> Snag | None:
+    """What is wrong with a value by itself, put at a path of a plan's data: read as part of the nearest thing that
+    has words of its own, a step say, in a millisecond. None where nothing is, or only the whole plan tells: what it
+    refers to. Raises nothing."""
+    known = [n for n in range(len(loc)) if _model_at(loc[:n]) and isinstance(_follow(data, loc[:n]), dict)]
+    around = max(known, default=None)
+    if around is None:
+        return None
+    model, held = _model_at(loc[:around]), dict(_follow(data, loc[:around]))
+    assert model is not None
+    if around == 0:
+        held = {key: each for key, each in held.items() if key == loc[0]}
+    try:
+        changed = _put_in(held, loc[around:], value)
+        model.model_validate(changed)
+    except ValidationError as wrong:
+        for error in wrong.errors(include_url=False):
+            at = (*loc[:around], *error["loc"])
+            if at[: len(loc)] == loc:
+                return _snag({**error, "loc": at}, places)
+    except (KeyError, IndexError, TypeError):
+        return None
+    return None
+
+
+def _put_in(data: Any, loc: Loc, value: Any) -> Any:
+    """A copy of the data with a value at a path; the data itself is left as it is. Raises KeyError, IndexError or
+    TypeError where there is no such path."""
+    if not loc:
+        return value
+    if isinstance(data, dict):
+        inside = data.get(loc[0]) if len(loc) == 1 else data[loc[0]]
+        return {**data, loc[0]: _put_in(inside, loc[1:], value)}
+    new = list(data)
+    number = int(loc[0])
+    new[number:] = [_put_in(new[number] if number < len(new) else None, loc[1:], value), *new[number + 1 :]]
+    return new
+
+
+def words_known(loc: Loc) -> tuple[str, ...]:
+    """The keys that the part at a path may have; none where they are free."""
+    model = _model_at(loc)
+    return () if model is None else tuple(_keys_of(model))
+
+
 def _not_written(loc: Loc, places: Places) -> Snag:
     message = f"`{loc[-1]}` waits for a figure of the cook's book"
     mend = f"`platecall lessons PLAN --from-book` writes it here; or write one, for example `{EXAMPLES[str(loc[-1])]}`."

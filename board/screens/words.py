@@ -411,3 +411,95 @@ SLIP_TYPING_HINTS = ("type the minutes", " · enter takes it", " · esc stops")
 
 def slip_taken(what: str) -> str:
     return f"{what} · u undoes"
+
+
+# --- the planning table -----------------------------------------------------------------------------------------
+KEYS_TABLE = (
+    ("↑↓", "look at another line"),
+    ("←→", "fold and unfold"),
+    ("enter", "edit the line"),
+    ("+", "add one more: a dish, a step, a job, an entry, a line of its part"),
+    ("del", "take it out, with all that stands under it"),
+    ("[ ]", "move it up, down"),
+    ("u", "take the last change back, as often as you like"),
+    (", .", "the day before, the day after"),
+    ("1-9", "go to the line of a finding"),
+    ("f", "all findings"),
+    ("tab", "the next pane"),
+    ("v", "the next theme"),
+    ("s p g", "leave for the sheet, for a page that prints, for who eats what"),
+    ("b r l", "leave for the provisions, for a rehearsal, for the live board"),
+    (HELP_KEY, "this page"),
+    ("q", "leave; every change is on disk"),
+)
+TABLE_GOES_ON = ("s", "p", "g", "b", "r", "l")
+TABLE_WIDE_KEYS = 112  # columns for the longer bar
+KEYS_TABLE_BAR = (("enter", "edit"), ("+", "add"), ("del", "out"), ("u", "back"), ("tab", "pane"), ("?", "keys"),
+                  ("q", "leave"))  # fmt: skip
+KEYS_TABLE_WIDE = (("↑↓", "look"), ("←→", "fold"), ("enter", "edit"), ("+", "add"), ("del", "out"), ("[ ]", "move"),
+                   ("u", "back"), (", .", "day"), ("f", "findings"), ("?", "keys"), ("q", "leave"))  # fmt: skip
+KEYS_TABLE_TYPING = (("enter", "take"), ("→", "complete"), ("esc", "leave it"))
+KEYS_TABLE_BOTH = (("1", "take what stands here"), ("2", "take what the file has"))
+TABLE_PANES = {"plan": "The plan", "days": "The days", "found": "What matters most"}
+TABLE_ADDS = {
+    "course": "a course, `Cheese: Hard cheeses with oatcakes`, after the last",
+    "dish": "a dish, in the words of a menu or the name of one on your shelf",
+    "step": "a step",
+    "job": "a job",
+    "entry": "an entry",
+    "line": "a line, `word: value`",
+}
+TABLE_NOTHING_BACK = "nothing to take back"
+TABLE_SEVERAL_LINES = "this stands over several lines; change it in an editor, it is taken up here"
+TABLE_FINE = "nothing found"
+TABLE_NO_DAYS = "the timetable is being worked out"
+TABLE_NONE_FOUND = "no timetable was found in time"
+TABLE_STOPPED = "no timetable: first mend what stops it"
+TABLE_LOOKING_ON = "LOOKING ON: another table has this plan open; nothing is changed here"
+
+
+def table_keys(*, typing: bool, both: bool, wide: bool) -> str:
+    usual = KEYS_TABLE_WIDE if wide else KEYS_TABLE_BAR
+    keys = KEYS_TABLE_BOTH if both else KEYS_TABLE_TYPING if typing else usual
+    return "   ".join(f"{key} {what}" for key, what in keys)
+
+
+def table_sheet(*, proved: bool, stale: bool, working: bool) -> str:
+    """How the timetable stands."""
+    if stale:
+        return (
+            "of the plan before your last change; working it out" if working else "of the plan before your last change"
+        )
+    return "proved" if proved else "not proved yet; still searching" if working else "not proved"
+
+
+def table_adds(what: str) -> str:
+    return f"add {TABLE_ADDS[what]}:"
+
+
+def table_more(count: int) -> str:
+    return f"and {count} more: f"
+
+
+def table_unwritten(why: str) -> str:
+    return f"NOT ON DISK: {why}"
+
+
+def table_outside(lines: int) -> str:
+    return f"an editor changed the file, {lines} {'line' if lines == 1 else 'lines'}; taken up, u takes it back"
+
+
+def table_both(number: int) -> str:
+    return f"Changed here and in the file, line {number}:"
+
+
+def table_here(text: str) -> str:
+    return f"  1 here: {text}"
+
+
+def table_there(text: str) -> str:
+    return f"  2 file: {text}"
+
+
+def table_out(what: str) -> str:
+    return f"out: {what}; u brings it back"

@@ -1,4 +1,4 @@
 """An evening in progress: run, watched, replanned.
 
-For the other rooms: `background`, `plan_watcher`, `replan`, `session`, `watching`.
+For the other rooms: `background`, `plan_desk`, `plan_watcher`, `planning`, `replan`, `session`, `watching`.
 """

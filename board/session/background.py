@@ -34,16 +34,44 @@ class EditedPlan(msgspec.Struct, frozen=True, tag=True):
     known: Sequence[str]
 
 
-Request = RestOfEvening | EditedPlan
+class PlanText(msgspec.Struct, frozen=True, tag=True):
+    """Asks for what there is to say of a plan's text, and for a first timetable, within a second; as little as may be
+    moved from the sheet `near`."""
+
+    text: str
+    near: RunSheet | None = None
+
+
+class PlanProved(msgspec.Struct, frozen=True, tag=True):
+    """The same, with the time it takes to prove the timetable."""
+
+    text: str
+    near: RunSheet | None = None
+
+
+Request = RestOfEvening | EditedPlan | PlanText | PlanProved
+
+
+class Finding(msgspec.Struct, frozen=True):
+    """One finding about a plan, as `plan.snag.Snag` has it. `line`: of the file, from 1; 0: of none."""
+
+    code: str
+    weight: int
+    message: str
+    mend: str = ""
+    line: int = 0
 
 
 class Answer(msgspec.Struct, frozen=True):
     """`to`: the kind of request. `digest`: of the plan file, empty if it was not read. `sheet`: None if there is
-    none."""
+    none. Of a plan's text, `found`: the findings, the worst first; `parts`: paths of work in the file, each with the
+    slot it is."""
 
     to: str
     digest: str = ""
     sheet: RunSheet | None = None
+    found: tuple[Finding, ...] = ()
+    parts: tuple[tuple[tuple[str | int, ...], str], ...] = ()
 
 
 _Requests = SimpleQueue[Request | None]
