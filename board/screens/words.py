@@ -381,8 +381,8 @@ def settled_of(done: int, all_: int) -> str:
     return f"{done} of {all_} settled"
 
 
-def settle_typed(typed: str, read_as: str) -> str:
-    return f"{SIGN['chosen']} {typed}_{f'   = {read_as}' if read_as and read_as != typed else ''}"
+def settle_read_as(typed: str, read_as: str) -> str:
+    return f"  = {read_as}" if read_as and read_as != typed else ""
 
 
 # --- food safety -------------------------------------------------------------------------------------------------
