@@ -38,6 +38,11 @@ class Mending:
 def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
     """Solves the plan and, if it gives something up, finds up to `number` ways out, all of it within `limit` seconds.
     Raises Trouble."""
+    return ways_of(read_text(path), path, number, limit)
+
+
+def ways_of(text: str, path: Path, number: int, limit: float | None = None) -> Mending:
+    """The same of a text that may not be in the plan's file yet."""
     from board.checks.plan.every import check, endangers, stops
     from board.checks.sheet.assessed import of_plan
     from board.schedule.conflicts.explain import clashes_of
@@ -54,7 +59,6 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
 
     clock = Clock(limit or ALL_SECONDS)
     left, can_still = clock.left, partial(can, clock=clock)
-    text = read_text(path)
     file = plan_in(text, path)
     assessed = of_plan(file)
     refuse_stopped(assessed.snags)

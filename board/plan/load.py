@@ -33,7 +33,7 @@ from board.plan.resolve.from_shelf import asked_of_shelf, standing_in
 from board.plan.resolve.links import Link, link
 from board.plan.resolve.seating import seat_problems
 from board.plan.resolve.served import misnamed
-from board.plan.snag import Snag, Weight, in_order
+from board.plan.snag import Fix, Snag, Weight, in_order
 
 # Replacements for values that could not be read, so that the rest can still be checked.
 _STAND_INS: dict[str, Any] = {
@@ -68,7 +68,12 @@ class PlanFile:
 
 def read_plan(text: str, name: str) -> PlanFile | list[Snag]:
     """The plan, or all snags that make it unusable, heaviest first. Raises nothing."""
-    raw, places, snags = read_yaml(text, name)
+    return plan_of(text, *read_yaml(text, name))
+
+
+def plan_of(text: str, raw: Any, places: Places, snags: list[Snag]) -> PlanFile | list[Snag]:
+    """The same of a text whose YAML was read already."""
+    snags = list(snags)
     if raw is None and snags:
         return snags
     if not isinstance(raw, dict):
@@ -165,7 +170,7 @@ def _read(raw: dict[str, Any], places: Places, snags: list[Snag]) -> tuple[Plan,
         lost = any(error["loc"][:1] == ("guests",) or "only for" in error["loc"] for error in errors)
         if not lost:  # otherwise these checks would run on replacement names
             problems += [*misnamed(plan), *seat_problems(plan)]
-        snags += [Snag(p.code, Weight.STOP, p.message, p.mend, places.of(p.loc)) for p in problems]
+        snags += [Snag(p.code, Weight.STOP, p.message, p.mend, places.of(p.loc), fix=p.fix) for p in problems]
         if not snags:
             waiting = waiting_for_trips(plan, linked.nodes, linked.links)
             linked.links += [Link(each.trip, each.work) for each in waiting if each.trip is not None]
@@ -321,7 +326,9 @@ def _snag(error: Any, places: Places) -> Snag:
             message, mend = f"`{last}:` of {a_what} is now called `{now}:`.", f"Write `{now}:` instead of `{last}:`."
         elif error.get("input") is None:  # `{keeps: 6 h in the fridge, 10 litres}`: the comma ends the value
             mend += " If it belongs to the value before it, put that whole value in quotes."
-        return Snag("plan 5", Weight.STOP, message, mend, places.of(loc, key=True))
+        meant = _key_meant(last, model)
+        fix = None if meant is None else Fix("call", loc, meant)
+        return Snag("plan 5", Weight.STOP, message, mend, places.of(loc, key=True), fix=fix)
     if kind == "missing":
         place = places.of(loc[:-1])
         return Snag(

@@ -8,6 +8,7 @@ an empty answer, the next request starts a new process, and the evening goes on 
 import subprocess
 import sys
 import threading
+from collections import Counter
 from collections.abc import Sequence
 from contextlib import suppress
 from datetime import datetime
@@ -18,6 +19,7 @@ from typing import IO
 import msgspec
 
 from board.evening.events import Event
+from board.plan.snag import Fix, Snag
 from board.sheet.run_sheet import RunSheet
 
 
@@ -43,13 +45,27 @@ class PlanText(msgspec.Struct, frozen=True, tag=True):
 
 
 class PlanProved(msgspec.Struct, frozen=True, tag=True):
-    """The same, with the time it takes to prove the timetable."""
+    """The same, with the time it takes to prove the timetable; less, once another text is asked about."""
 
     text: str
     near: RunSheet | None = None
 
 
-Request = RestOfEvening | EditedPlan | PlanText | PlanProved
+class PlanTried(msgspec.Struct, frozen=True, tag=True):
+    """The same within two seconds, of a text that may never be the plan; less, once another is tried."""
+
+    text: str
+    near: RunSheet | None = None
+
+
+class PlanWays(msgspec.Struct, frozen=True, tag=True):
+    """Asks for ways out of what the timetable of a plan's text gives up."""
+
+    text: str
+    near: RunSheet | None = None
+
+
+Request = RestOfEvening | EditedPlan | PlanText | PlanProved | PlanTried | PlanWays
 
 
 class Finding(msgspec.Struct, frozen=True):
@@ -60,18 +76,34 @@ class Finding(msgspec.Struct, frozen=True):
     message: str
     mend: str = ""
     line: int = 0
+    fix: Fix | None = None
+
+    @classmethod
+    def of(cls, snag: Snag) -> "Finding":
+        line = snag.place.line if snag.place else 0
+        return cls(snag.code, int(snag.weight), snag.message, snag.mend, line, snag.fix)
+
+
+class Way(msgspec.Struct, frozen=True):
+    """A way out: what it is, what it brings and costs, and the plan's text with it."""
+
+    what: str
+    brings: str
+    costs: str
+    text: str
 
 
 class Answer(msgspec.Struct, frozen=True):
     """`to`: the kind of request. `digest`: of the plan file, empty if it was not read. `sheet`: None if there is
     none. Of a plan's text, `found`: the findings, the worst first; `parts`: paths of work in the file, each with the
-    slot it is."""
+    slot it is; `ways`: ways out, the best first."""
 
     to: str
     digest: str = ""
     sheet: RunSheet | None = None
     found: tuple[Finding, ...] = ()
     parts: tuple[tuple[tuple[str | int, ...], str], ...] = ()
+    ways: tuple[Way, ...] = ()
 
 
 _Requests = SimpleQueue[Request | None]
@@ -84,16 +116,17 @@ class Background:
         self.command = (*command, str(plan.absolute()))
         self._requests: _Requests | None = None  # to the running process; None: there is none
         self._heard: SimpleQueue[Answer | None] = SimpleQueue()  # None: the process has ended
-        self._asked: set[str] = set()
+        self._asked: Counter[str] = Counter()  # how many of each kind are open
         self._answers: dict[str, Answer] = {}
 
-    def ask(self, request: Request) -> bool:
-        """Sends a request. False if the last one of its kind is still open."""
+    def ask(self, request: Request, *, anew: bool = False) -> bool:
+        """Sends a request. False if the last one of its kind is still open; `anew`: it is sent all the same, and each
+        is answered."""
         kind = type(request).__name__
         self._look_in()
-        if kind in self._asked:
+        if not anew and (self._asked[kind] or kind in self._answers):
             return False
-        self._asked.add(kind)
+        self._asked[kind] += 1
         if self._requests is None:
             self._requests = SimpleQueue()
             threading.Thread(target=self._listen, args=(self._requests,), daemon=True).start()
@@ -101,12 +134,9 @@ class Background:
         return True
 
     def answer(self, kind: type[Request]) -> Answer | None:
-        """The answer to an open request, once; None until it arrives."""
+        """The answer to an open request, once; None until it arrives. Of several, the last that came."""
         self._look_in()
-        found = self._answers.pop(kind.__name__, None)
-        if found is not None:
-            self._asked.discard(found.to)
-        return found
+        return self._answers.pop(kind.__name__, None)
 
     def _look_in(self) -> None:
         with suppress(Empty):
@@ -114,8 +144,10 @@ class Background:
                 heard = self._heard.get_nowait()
                 if heard is not None:
                     self._answers[heard.to] = heard
+                    self._asked[heard.to] -= 1
                 else:
-                    self._answers = {kind: Answer(kind) for kind in self._asked} | self._answers
+                    self._answers |= {kind: Answer(kind) for kind, open_ in self._asked.items() if open_ > 0}
+                    self._asked.clear()
                     self.close()
 
     def _listen(self, requests: _Requests) -> None:

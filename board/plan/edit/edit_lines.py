@@ -4,14 +4,17 @@ nothing.
 Unlike the edits in a host's terms these ask for no plan that can be read as a whole: they also mend one that cannot.
 """
 
+import copy
 import re
 from typing import Any
 
-from board.plan.edit import words
+from board.plan.edit import splice, words
 from board.plan.edit.items import insert_item, swap_items
-from board.plan.edit.save import CannotEdit, Put, Remove, data_of, data_with, edit
+from board.plan.edit.save import BYTE_ORDER_MARK, Append, CannotEdit, Put, Remove, data_of, data_with, edit, same
+from board.plan.edit.source import Source, read_source
 from board.plan.edit.yaml_text import Layout, item
 from board.plan.places import Loc, read_yaml
+from board.plan.snag import Fix, Snag
 
 _WHOLE = re.compile(r"[-+]?[0-9]{1,9}")
 _LINE_END = re.compile(r"(\r\n|\n|\r)")
@@ -80,6 +83,46 @@ def moved(text: str, loc: Loc, by: int) -> tuple[str, Loc] | CannotEdit:
         return CannotEdit(words.EDIT_NO_FURTHER)
     new = swap_items(text, loc[:-1], min(number, number + by))
     return new if isinstance(new, CannotEdit) else (new, (*loc[:-1], number + by))
+
+
+def key_called(text: str, loc: Loc, word: str) -> str | CannotEdit:
+    """With the key at a path called otherwise, in its place. Refused where that word stands there already."""
+    mark = BYTE_ORDER_MARK if text.startswith(BYTE_ORDER_MARK) else ""
+    source = read_source(text.removeprefix(mark))
+    spot = source.at(loc) if isinstance(source, Source) else None
+    if spot is None or spot.key is None or isinstance(source, Snag):
+        return CannotEdit(words.EDIT_NO_ITEM)
+    wanted = copy.deepcopy(source.data)
+    holder = _at(wanted, loc[:-1])
+    if word in holder:
+        return CannotEdit(words.edit_key_there(word))
+    renamed = {word if key == loc[-1] else key: value for key, value in holder.items()}
+    holder.clear()
+    holder.update(renamed)
+    new = splice.cut(source.text, (source.start(spot.key), int(spot.key.end_mark.index), word))
+    return mark + new if same(data_of(new), wanted) else CannotEdit(words.EDIT_NO_ITEM)
+
+
+def fixed(text: str, fix: Fix) -> str | CannotEdit:
+    """With a finding's mend made."""
+    there = _at(data_of(text), fix.loc)
+    match fix.how:
+        case "call":
+            return key_called(text, fix.loc, fix.new)
+        case "swap" if isinstance(there, str) and fix.old in there:
+            return edit(text, [Put(fix.loc, there.replace(fix.old, fix.new, 1))])
+        case "put":
+            return edit(text, [Put(fix.loc, _value(fix.new))])
+        case "add" if isinstance(there, list):
+            return edit(text, [Append(fix.loc, _value(fix.new))])
+        case "add" if there is None:
+            return edit(text, [Put(fix.loc, [_value(fix.new)])])
+    return CannotEdit(words.EDIT_NO_ITEM)
+
+
+def _value(line: str) -> Any:
+    data, _, _ = read_yaml(f"- {line}", "")
+    return data[0]
 
 
 def line_retyped(text: str, number: int, typed: str) -> str:

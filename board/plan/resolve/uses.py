@@ -2,7 +2,7 @@
 
 from board.plan.model.model import Plan
 from board.plan.model.work import Way, Work
-from board.plan.phrases.phrase import near
+from board.plan.phrases.phrase import near, nearest
 from board.plan.phrases.stations import KEEPS_IN, LANES, Station
 from board.plan.places import Loc
 from board.plan.resolve.fault import Fault
@@ -27,7 +27,7 @@ def uses(plan: Plan, loc: Loc, work: Work, *, is_step: bool) -> list[Fault]:
         if name not in plan.hands:
             message = f"{name!r} is nobody among the hands.{near(name, plan.hands)}"
             mend = "Name one of the `hands`, or add them there."
-            problems.append(Fault("plan 8", message, mend, (*loc, "who", number)))
+            problems.append(Fault("plan 8", message, mend, (*loc, "who", number), (name, nearest(name, plan.hands))))
     return problems
 
 
@@ -39,7 +39,8 @@ def _station(plan: Plan, station: Station, loc: Loc, *, cooking: bool) -> list[F
         known = [*lanes, *kitchen.ovens]
         what = "lane" if cooking else "place where things keep"
         message = f"{station.oven!r} is neither a {what} nor an oven of this kitchen.{near(station.oven, known)}"
-        problems.append(Fault("plan 8", message, f"Name one of {', '.join(dict.fromkeys(known))}.", loc))
+        mend = f"Name one of {', '.join(dict.fromkeys(known))}."
+        problems.append(Fault("plan 8", message, mend, loc, (station.oven, nearest(station.oven, known))))
     elif station.off and not cooking:
         mend = "Write a step of its own for the rest: `where: oven off`."
         problems.append(Fault("plan 7", "nothing keeps in an oven that is switched off", mend, loc))
@@ -55,5 +56,6 @@ def _station(plan: Plan, station: Station, loc: Loc, *, cooking: bool) -> list[F
     for tool in station.tools:
         if tool not in kitchen.tools:
             message = f"the kitchen has no tool called {tool!r}.{near(tool, kitchen.tools)}"
-            problems.append(Fault("plan 8", message, "Add it under kitchen: tools, with how many there are.", loc))
+            mend = "Add it under kitchen: tools, with how many there are."
+            problems.append(Fault("plan 8", message, mend, loc, (tool, nearest(tool, kitchen.tools))))
     return problems
