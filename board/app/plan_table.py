@@ -1,6 +1,7 @@
 """Opens a plan at the planning table: its file, the process beside, and the screen put together."""
 
 from pathlib import Path
+from textwrap import dedent
 from typing import TYPE_CHECKING
 
 from board.app import words
@@ -12,10 +13,11 @@ from board.base.exits import ExitCode
 from board.base.plain import one_line
 from board.base.signals import ending_in_order
 from board.files.claims import claimed
-from board.files.plans import read_text, write_plan
+from board.files.plans import read_bytes, read_text, write_plan
 from board.files.preferences import read_settings, settings_file
 from board.importing.starter.menu_courses import usual_way
 from board.importing.ways.ways import Setting, dish_lines
+from board.plan.edit.save import CannotEdit
 from board.session.background import Background
 from board.session.plan_desk import opened
 
@@ -23,6 +25,7 @@ if TYPE_CHECKING:
     from board.plan.load import PlanFile
     from board.screens.dressed import DressedApp, Fallen
 
+RECIPES = (".html", ".htm", ".json")
 USUAL = Setting(8, 1, 4)  # where the plan cannot be read: as a plan assumes that says nothing
 
 
@@ -46,6 +49,10 @@ class PlanOnDisk:
         self._stamp = _stamp(self.path)
         return ""
 
+    def changed(self) -> bool:
+        """Whether the file may have changed since it was looked at."""
+        return _stamp(self.path) not in (None, self._stamp)
+
     def read(self) -> str | None:
         """What the file holds if it changed since it was looked at; None if it did not, or cannot be read."""
         stamp = _stamp(self.path)
@@ -67,8 +74,11 @@ def _stamp(path: Path) -> tuple[int, int, int] | None:
     return found.st_ino, found.st_size, found.st_mtime_ns
 
 
-def lines_of_dish(name: str, file: "PlanFile | None") -> list[str]:
-    """A dish as lines of a plan, for as many as eat: of the host's own shelf, else by the way its words tell."""
+def lines_of_dish(name: str, file: "PlanFile | None") -> list[str] | CannotEdit:
+    """A dish as lines of a plan, for as many as eat: out of a recipe's file, of the host's own shelf, else by the way
+    its words tell."""
+    if Path(name).suffix.casefold() in RECIPES:
+        return _lines_of_recipe(Path(name).expanduser())
     at = USUAL
     if file is not None:
         kitchen = file.plan.kitchen
@@ -76,6 +86,19 @@ def lines_of_dish(name: str, file: "PlanFile | None") -> list[str]:
             max(1, sum(guest.count for guest in file.plan.guests)), len(kitchen.ovens), kitchen.rings, kitchen.tools
         )
     return from_shelf(name, at.eaters) or dish_lines(name, usual_way(name), at)
+
+
+def _lines_of_recipe(path: Path) -> list[str] | CannotEdit:
+    from board.importing.recipe.dish import dish_from
+    from board.importing.recipe.documents import NotARecipe
+
+    try:
+        text = dish_from(read_bytes(path)).text
+    except NotARecipe as wrong:
+        return CannotEdit(words.no_recipe(one_line(path), str(wrong)))
+    except Trouble as trouble:
+        return CannotEdit(str(trouble))
+    return dedent(text).strip("\n").splitlines()
 
 
 @ending_in_order()

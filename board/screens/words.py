@@ -1,7 +1,10 @@
 """What the screens ask and answer: keys, panels, trouble."""
 
+from collections.abc import Sequence
+
 from board.base.words.evening import ARRIVED_ALREADY, core
 from board.base.words.signs import SIGN, sign_row
+from board.plan.snag import Fix
 
 # --- disk, log, plan, looking on ---------------------------------------------------------------------------------
 
@@ -415,35 +418,42 @@ def slip_taken(what: str) -> str:
 
 # --- the planning table -----------------------------------------------------------------------------------------
 KEYS_TABLE = (
-    ("↑↓", "look at another line"),
-    ("←→", "fold and unfold"),
+    ("↑↓", "look at another line; in the days, at what is done before, after"),
+    ("←→", "fold and unfold; in the days, try it sooner, later: enter takes it"),
     ("enter", "edit the line"),
     ("+", "add one more: a dish, a step, a job, an entry, a line of its part"),
     ("del", "take it out, with all that stands under it"),
     ("[ ]", "move it up, down"),
     ("u", "take the last change back, as often as you like"),
     (", .", "the day before, the day after"),
-    ("1-9", "go to the line of a finding"),
+    ("z", "the hours around it, the whole day"),
+    ("1-9", "mend what stands below, or go to its line"),
     ("f", "all findings"),
+    ("w", "ways out of what cannot be had"),
     ("tab", "the next pane"),
     ("v", "the next theme"),
     ("s p g", "leave for the sheet, for a page that prints, for who eats what"),
     ("b r l", "leave for the provisions, for a rehearsal, for the live board"),
-    (HELP_KEY, "this page"),
-    ("q", "leave; every change is on disk"),
+    ("q", "leave; every change is in the plan already"),
 )
 TABLE_GOES_ON = ("s", "p", "g", "b", "r", "l")
 TABLE_WIDE_KEYS = 112  # columns for the longer bar
 KEYS_TABLE_BAR = (("enter", "edit"), ("+", "add"), ("del", "out"), ("u", "back"), ("tab", "pane"), ("?", "keys"),
                   ("q", "leave"))  # fmt: skip
 KEYS_TABLE_WIDE = (("↑↓", "look"), ("←→", "fold"), ("enter", "edit"), ("+", "add"), ("del", "out"), ("[ ]", "move"),
-                   ("u", "back"), (", .", "day"), ("f", "findings"), ("?", "keys"), ("q", "leave"))  # fmt: skip
-KEYS_TABLE_TYPING = (("enter", "take"), ("→", "complete"), ("esc", "leave it"))
+                   ("u", "back"), ("tab", "pane"), ("f", "findings"), ("?", "keys"), ("q", "leave"))  # fmt: skip
+KEYS_TABLE_DAYS = (("↑↓", "look"), ("←→", "sooner, later"), (", .", "day"), ("z", "hours"), ("tab", "pane"),
+                   ("?", "keys"), ("q", "leave"))  # fmt: skip
+KEYS_TABLE_FOUND = (("↑↓", "look"), ("enter", "to its line"), ("1-9", "mend"), ("f", "back"), ("?", "keys"),
+                    ("q", "leave"))  # fmt: skip
+KEYS_TABLE_TYPING = (("enter", "take"), ("→", "complete"), ("ctrl+u", "empty"), ("esc", "leave it"))
+KEYS_TABLE_TRYING = (("enter", "take it"), ("←→", "sooner, later"), ("esc", "leave it"))
+KEYS_TABLE_WAYS = (("1-9", "take it"), ("esc", "leave it"))
 KEYS_TABLE_BOTH = (("1", "take what stands here"), ("2", "take what the file has"))
 TABLE_PANES = {"plan": "The plan", "days": "The days", "found": "What matters most"}
 TABLE_ADDS = {
     "course": "a course, `Cheese: Hard cheeses with oatcakes`, after the last",
-    "dish": "a dish, in the words of a menu or the name of one on your shelf",
+    "dish": "a dish: words of a menu, one of your shelf, or a recipe's file",
     "step": "a step",
     "job": "a job",
     "entry": "an entry",
@@ -452,16 +462,34 @@ TABLE_ADDS = {
 TABLE_NOTHING_BACK = "nothing to take back"
 TABLE_SEVERAL_LINES = "this stands over several lines; change it in an editor, it is taken up here"
 TABLE_FINE = "nothing found"
+TABLE_TRYING = "working out what that does"
+TABLE_WAYS_SOUGHT = "looking for ways out; half a minute at most"
+TABLE_WAY_KEY = "w looks for ways out"
+TABLE_NO_WAYS = "no way out was found"
+TABLE_NOTHING_LOST = "nothing is given up, so nothing needs a way out"
+TABLE_NO_TIME = "choose a step of the timetable first, once it is worked out"
 TABLE_NO_DAYS = "the timetable is being worked out"
 TABLE_NONE_FOUND = "no timetable was found in time"
 TABLE_STOPPED = "no timetable: first mend what stops it"
 TABLE_LOOKING_ON = "LOOKING ON: another table has this plan open; nothing is changed here"
 
 
-def table_keys(*, typing: bool, both: bool, wide: bool) -> str:
-    usual = KEYS_TABLE_WIDE if wide else KEYS_TABLE_BAR
-    keys = KEYS_TABLE_BOTH if both else KEYS_TABLE_TYPING if typing else usual
+def table_keys(keys: Sequence[tuple[str, str]]) -> str:
     return "   ".join(f"{key} {what}" for key, what in keys)
+
+
+def table_tried(minutes: int) -> str:
+    return f"{abs(minutes)} min {'later' if minutes > 0 else 'sooner'}: "
+
+
+def table_mend(number: int, fix: Fix) -> str:
+    """What a figure key does about a finding."""
+    match fix.how:
+        case "add":
+            return f"{number} adds {fix.new}"
+        case "put":
+            return f"{number} writes {fix.loc[-1]}: {fix.new}"
+    return f"{number} writes {fix.new}"
 
 
 def table_sheet(*, proved: bool, stale: bool, working: bool) -> str:

@@ -1,24 +1,41 @@
 """The planning table without its screen: what a plan's text holds, what the host wishes of one of its lines, and the
 timetable that answers. Reads and writes no file itself; asks the process beside for timetables and never waits."""
 
+import copy
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
+from datetime import timedelta
 from functools import lru_cache
 from typing import Any, Protocol
+from zoneinfo import ZoneInfo
 
 from board.base.plan_digest import digest_of
 from board.plan.edit import edit_lines
-from board.plan.edit.save import CannotEdit, Put, edit
+from board.plan.edit.edits import MoveWork
+from board.plan.edit.save import BYTE_ORDER_MARK, CannotEdit, Put, edit
+from board.plan.edit.source import Source, read_source
 from board.plan.edit.yaml_text import scalar
-from board.plan.load import PlanFile, read_plan, value_snag, words_known
+from board.plan.load import PlanFile, plan_of, value_snag, words_known
 from board.plan.places import Loc, Places, read_yaml
-from board.plan.snag import Snag, in_order
-from board.session.background import Answer, Background, Finding, PlanProved, PlanText
+from board.plan.snag import Fix, Snag, Weight, in_order
+from board.session.background import (
+    Answer,
+    Background,
+    Finding,
+    PlanProved,
+    PlanText,
+    PlanTried,
+    PlanWays,
+    Way,
+)
 from board.session.planning import Outside, Planning
-from board.sheet.run_sheet import RunSheet
+from board.sheet.run_sheet import RunSheet, Slot
+from board.view import tried
 from board.view.plan_tree import Row, raw_rows, rows_of
 
-Dish = Callable[[str, PlanFile | None], list[str]]  # a dish's name → its lines of a plan, from `- dish:` on
+# A dish's name or a recipe's file → its lines of a plan, from `- dish:` on; or why there are none.
+Dish = Callable[[str, PlanFile | None], list[str] | CannotEdit]
+_Asked = PlanText | PlanProved | PlanTried | PlanWays
 
 
 class Keeper(Protocol):
@@ -29,6 +46,9 @@ class Keeper(Protocol):
 
     def read(self) -> str | None:
         """What the file holds if it changed since it was looked at; None if it did not, or cannot be read."""
+
+    def changed(self) -> bool:
+        """Whether it may have."""
 
 
 @dataclass(frozen=True)
@@ -47,11 +67,15 @@ class Reading:
 @lru_cache(maxsize=64)  # so that going back is at once
 def reading(text: str, name: str) -> Reading:
     """Takes up to a second. Raises nothing."""
-    data, places, wrong = read_yaml(text, name)
+    source = read_source(text.removeprefix(BYTE_ORDER_MARK))  # known where an edit made the text
+    if isinstance(source, Source):
+        wrong: list[Snag] = []
+        data, places = source.data, source.places.named(name)
+    else:
+        data, places, wrong = read_yaml(text, name)
+    plan = plan_of(text, copy.deepcopy(data), places, wrong)
     if not isinstance(data, dict) or not data:
-        found = wrong or read_plan(text, name)
-        return Reading(text, raw_rows(text), None, None, None, tuple(found) if isinstance(found, list) else ())
-    plan = read_plan(text, name)
+        return Reading(text, raw_rows(text), None, None, None, tuple(plan) if isinstance(plan, list) else ())
     file, snags = (plan, []) if isinstance(plan, PlanFile) else (None, in_order(plan))
     return Reading(text, rows_of(data, places), data, places, file, tuple(snags))
 
@@ -106,6 +130,8 @@ def add(row: Row, typed: str, dish: Dish) -> Change:
         if kind == "line" and behind is None:
             return _at(edit_lines.key_added(at.text, holder, typed), (*holder, typed.partition(":")[0].strip()))
         lines = _lines(kind, name, at, dish)
+        if isinstance(lines, CannotEdit):
+            return lines
         if behind is None:  # the first of its kind
             data, _, _ = read_yaml("\n".join([*lines, ""]), "")
             return _at(edit(at.text, [Put(holder, data)]), (*holder, 0))
@@ -140,17 +166,30 @@ def _place(row: Row, data: Any) -> tuple[Loc, int | None]:
     return holder, len(there) - 1 if isinstance(there, list) and there else None
 
 
-def _lines(kind: str, name: str, at: Reading, dish: Dish) -> list[str]:
+def _lines(kind: str, name: str, at: Reading, dish: Dish) -> list[str] | CannotEdit:
     match kind:
         case "dish":
             return dish(name, at.file)
         case "course":
             course, _, first = name.partition(":")
-            under = [f"    {line}" for line in dish(first.strip() or course.strip(), at.file)]
-            return [f"- course: {scalar(course.strip())}", "  at: 45 min after the course before", "  dishes:", *under]
+            of_dish = dish(first.strip() or course.strip(), at.file)
+            if isinstance(of_dish, CannotEdit):
+                return of_dish
+            head = [f"- course: {scalar(course.strip())}", "  at: 45 min after the course before", "  dishes:"]
+            return [*head, *(f"    {line}" for line in of_dish)]
         case "step":
             return [f"- step: {scalar(name)}", "  takes: 10 min", "  guessed: [takes]"]
     return [f"- {scalar(name)}"]
+
+
+def mend(fix: Fix) -> Change:
+    """A finding's mend."""
+    return lambda at: _at(edit_lines.fixed(at.text, fix), fix.loc)
+
+
+def way_out(way: Way) -> Change:
+    """A way out of what the timetable gives up."""
+    return lambda at: (way.text, ())
 
 
 def _at(text: str | CannotEdit, loc: Loc) -> tuple[str, Loc] | CannotEdit:
@@ -164,6 +203,26 @@ def _follow(data: Any, loc: Loc) -> Any:
         except (KeyError, IndexError, TypeError):
             return None
     return data
+
+
+@dataclass
+class Trying:
+    """Another time for a slot that stands in the plan at `loc`, not taken yet: minutes later, below 0 sooner. `text`:
+    the plan with it, once made; `sheet`: its timetable; `told`: what it would do."""
+
+    loc: Loc
+    slot: Slot
+    minutes: int = 0
+    text: str = ""
+    sheet: RunSheet | None = None
+    told: tuple[str, ...] = ()
+
+    def change(self, at: Reading, zone: ZoneInfo) -> tuple[str, Loc] | CannotEdit:
+        by = timedelta(minutes=self.minutes)
+        start, end = ((each + by).astimezone(zone) for each in (self.slot.start, self.slot.end))
+        to = MoveWork(self.loc, start, end, sooner=self.minutes < 0)
+        made = CannotEdit("") if at.file is None else to.changes(at.file, at.data)
+        return made if isinstance(made, CannotEdit) else _at(edit(at.text, made), self.loc)
 
 
 @dataclass
@@ -184,8 +243,10 @@ class Desk:
     unwritten: str = ""
     looking_on: bool = False
     parts: dict[Loc, str] = field(default_factory=dict)
+    trying: Trying | None = None
+    ways: tuple[Way, ...] | None = None  # of the text as it is; None: not looked for
     _near: RunSheet | None = None
-    _open: dict[type[PlanText | PlanProved], str] = field(default_factory=dict)  # digests asked for
+    _open: dict[type[_Asked], str] = field(default_factory=dict)  # digests asked for
 
     @property
     def digest(self) -> str:
@@ -198,7 +259,11 @@ class Desk:
 
     @property
     def working(self) -> bool:
-        return bool(self._open)
+        return PlanText in self._open or PlanProved in self._open
+
+    @property
+    def looking_for_ways(self) -> bool:
+        return PlanWays in self._open
 
     # --- changes ---------------------------------------------------------------------------------------------
     def made(self, change: Change) -> Made | CannotEdit:
@@ -219,8 +284,11 @@ class Desk:
 
     def take(self, made: Made) -> None:
         """Takes a change, onto disk at once."""
+        trying = self.trying
         self.planning.change(made.read.text, made.at)
         self._now(made.read)
+        if trying is not None and trying.text == made.read.text and trying.sheet is not None:
+            self.sheet, self.sheet_of = trying.sheet, self.digest
 
     def before(self) -> Reading | None:
         """What `back` goes back to; it may take a second to read."""
@@ -239,7 +307,7 @@ class Desk:
         self._now(reading(self.planning.text, self.name))
 
     def _now(self, read: Reading) -> None:
-        self.read = read
+        self.read, self.trying, self.ways = read, None, None
         self.save()
         self.ask()
 
@@ -251,6 +319,10 @@ class Desk:
                 self.planning.saved(self.planning.text)
 
     # --- what comes from elsewhere ---------------------------------------------------------------------------
+    def changed_elsewhere(self) -> bool:
+        """Whether a look at the file is worth while."""
+        return self.keeper.changed()
+
     def look(self) -> Outside | None:
         """What an editor did to the file, once."""
         disk = self.keeper.read()
@@ -260,35 +332,79 @@ class Desk:
         return outside
 
     def ask(self) -> None:
-        """Asks for the timetable of the text as it is; an answer under way is waited for by nobody."""
+        """Asks for the timetable of the text as it is. The search of the text before ends by that."""
         self._near = self.sheet if self.sheet is not None else self._near
-        self._ask(PlanText)
+        self._open.clear()
+        self._ask(PlanText(self.planning.text, self._near))
 
-    def _ask(self, kind: type[PlanText | PlanProved]) -> None:
-        if kind not in self._open and self.background.ask(kind(self.planning.text, self._near)):
-            self._open[kind] = self.digest
+    def _ask(self, request: _Asked) -> None:
+        self.background.ask(request, anew=True)
+        self._open[type(request)] = digest_of(request.text)
 
     def hear(self) -> bool:
         """Takes what answers there are; whether there was one."""
         heard = False
-        for kind in (PlanText, PlanProved):
-            answer = self.background.answer(kind) if kind in self._open else None
-            if answer is not None:
+        for kind in tuple(self._open):
+            answer = self.background.answer(kind)
+            if answer is not None and answer.digest in ("", self._open[kind]):  # else of a text before
+                del self._open[kind]
                 heard = True
-                asked = self._open.pop(kind)
-                if asked != self.digest:
-                    self._ask(PlanText)
+                if kind is PlanTried:
+                    self._take_tried(answer)
+                elif kind is PlanWays:
+                    self.ways = answer.ways
                 elif answer.digest:
                     self._take(kind, answer)
         return heard
 
-    def _take(self, kind: type[PlanText | PlanProved], answer: Answer) -> None:
+    def _take(self, kind: type[_Asked], answer: Answer) -> None:
         self.found, self.found_of = answer.found, answer.digest
         self.parts = {tuple(loc): slot for loc, slot in answer.parts}
         if answer.sheet is not None:
             self.sheet, self.sheet_of = answer.sheet, answer.digest
         if kind is PlanText and answer.parts and not (answer.sheet is not None and answer.sheet.proved):
-            self._ask(PlanProved)
+            self._ask(PlanProved(self.planning.text, self._near))
+
+    # --- another time ----------------------------------------------------------------------------------------
+    def try_time(self, loc: Loc, minutes: int) -> None:
+        """So many minutes later (below 0: sooner) than was tried last for the work at a path."""
+        slot = self.sheet.by_id().get(self.slot_at(loc)) if self.sheet is not None and not self.stale else None
+        if slot is not None:
+            before = self.trying.minutes if self.trying is not None and self.trying.slot == slot else 0
+            own = next(part for part, id_ in self.parts.items() if id_ == slot.id)
+            self.trying = Trying(own, slot, before + minutes) if before + minutes else None
+
+    def ask_tried(self) -> None:
+        """Makes the text with the time that is tried, and asks what comes of it. Takes a part of a second."""
+        trying = self.trying
+        if trying is not None and self.sheet is not None:
+            found = trying.change(self.read, ZoneInfo(self.sheet.zone))
+            if isinstance(found, CannotEdit):
+                trying.text, trying.told = self.planning.text, (found.reason,)
+            else:
+                trying.text = found[0]
+                self._ask(PlanTried(found[0], self.sheet))
+
+    def _take_tried(self, answer: Answer) -> None:
+        trying = self.trying
+        if trying is None or self.sheet is None or answer.digest != digest_of(trying.text):
+            return
+        trying.sheet = answer.sheet
+        stop = next((each.message for each in answer.found if each.weight == Weight.STOP), "")
+        trying.told = tried.told(self.sheet, answer.sheet, trying.slot.id, stop)
+
+    def taken_time(self) -> Change | None:
+        """What was tried as a change, once it is known what it does."""
+        trying = self.trying
+        if trying is None or trying.sheet is None:
+            return None
+        return lambda _: (trying.text, trying.loc)
+
+    # --- ways out --------------------------------------------------------------------------------------------
+    def look_for_ways(self) -> None:
+        """Asks for ways out of what the timetable gives up."""
+        if self.sheet is not None and self.sheet.given_up and not self.stale and self.ways is None:
+            self._ask(PlanWays(self.planning.text))
 
     # --- of a line -------------------------------------------------------------------------------------------
     def slot_at(self, loc: Loc) -> str:

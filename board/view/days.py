@@ -11,6 +11,7 @@ from rich.cells import cell_len, set_cell_size
 
 from board.base import words as shared
 from board.base.plain import one_line
+from board.sheet import said
 from board.sheet.blocks import day_of
 from board.sheet.cold import cold_days
 from board.sheet.run_sheet import RunSheet, Slot
@@ -23,6 +24,7 @@ NAME_WIDTH = 15  # the longest lane's
 LEAST_NAME = 5  # cells; less of a name says nothing
 MOST_ROWS = 3  # of a lane; what finds no room in them is counted
 HOUR, MINUTE = timedelta(hours=1), timedelta(minutes=1)
+NEAR_HOURS = (1, 2)  # before and after the hour in which a chosen slot begins
 HANDS = shared.SIGN["hands"]
 
 
@@ -69,20 +71,56 @@ def held(sheet: RunSheet, slot: str) -> tuple[str, ...]:
     return () if found is None else tuple(one_line(line) for line in why(sheet, found))
 
 
-def day_rows(sheet: RunSheet, day: date, width: int, chosen: str = "") -> tuple[Row, ...]:
+def given_up(sheet: RunSheet) -> tuple[str, ...]:
+    """What could not be had, and why, line by line."""
+    return tuple(map(one_line, said.all_given_up(sheet)))
+
+
+def in_time(sheet: RunSheet, day: date) -> tuple[str, ...]:
+    """The slots of a day that stand in the plan, by the time they begin."""
+    own = [slot for slot in sheet.slots if not slot.of_a_dial and day_of(sheet, slot.start) == day]
+    return tuple(slot.id for slot in sorted(own, key=lambda slot: slot.start))
+
+
+@dataclass(frozen=True, slots=True)
+class Bar:
+    """A slot's cells in a row, from `left` up to `right`."""
+
+    left: int
+    right: int
+    slot: str
+
+
+@dataclass(frozen=True, slots=True)
+class DrawnDay:
+    """Rows to show, and the bars in each."""
+
+    rows: tuple[Row, ...] = ()
+    bars: tuple[tuple[Bar, ...], ...] = ()
+
+    def slot_at(self, row: int, column: int) -> str:
+        """The slot drawn there; empty for none."""
+        bars = self.bars[row] if 0 <= row < len(self.bars) else ()
+        return next((bar.slot for bar in bars if bar.left <= column < bar.right), "")
+
+
+def drawn_day(sheet: RunSheet, day: date, width: int, chosen: str = "", *, near: bool = False) -> DrawnDay:
     """A day: clock times, when courses go out, every lane with what is in it, and whose hands are on something when.
-    `chosen`: a slot that stands out. None for a day on which nothing begins."""
+    `chosen`: a slot that stands out. `near`: only the hours around it. Nothing for a day on which nothing begins."""
     own = [slot for slot in sheet.slots if day_of(sheet, slot.start) == day]
     if not own:
-        return ()
+        return DrawnDay()
     scale = _scale(own, max(10, width - NAME_WIDTH), ZoneInfo(sheet.zone))
-    rows = [scale.times(), _courses(sheet, scale)]
-    heats = _heats(sheet, scale)
+    if near:
+        scale = scale.around(sheet.by_id()[chosen] if chosen in sheet.by_id() else own[0])
+    rows: list[tuple[Row, tuple[Bar, ...]]] = [(scale.times(), ()), (_courses(sheet, scale), ())]
+    heats = [(row, ()) for row in _heats(sheet, scale)]
     for lane in LANE_ORDER:
         rows += _lane(lane, [slot for slot in sheet.slots if slot.lane == lane], scale, chosen)
         rows += heats if lane == "oven" else []
-    rows += [_hands(who, sheet.slots, scale) for who in sheet.hands]
-    return tuple(row for row in rows if row)
+    rows += [(_hands(who, sheet.slots, scale), ()) for who in sheet.hands]
+    shown = [each for each in rows if each[0]]
+    return DrawnDay(tuple(row for row, _ in shown), tuple(bars for _, bars in shown))
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,6 +134,12 @@ class _Scale:
         """Of a moment, within the scale."""
         part = (at - self.start) / (self.end - self.start)
         return max(0, min(self.width, round(part * self.width)))
+
+    def around(self, slot: Slot) -> "_Scale":
+        """The hours around a slot's beginning; no more than there are."""
+        start = slot.start - timedelta(minutes=slot.start.astimezone(self.zone).minute) - NEAR_HOURS[0] * HOUR
+        start = max(self.start, min(start, self.end - sum(NEAR_HOURS) * HOUR))
+        return _Scale(start, min(self.end, start + sum(NEAR_HOURS) * HOUR), self.width, self.zone)
 
     def times(self) -> Row:
         every = next(
@@ -131,7 +175,7 @@ def _cut(text: str, room: int) -> str:
     )
 
 
-def _lane(lane: str, slots: Sequence[Slot], scale: _Scale, chosen: str) -> list[Row]:
+def _lane(lane: str, slots: Sequence[Slot], scale: _Scale, chosen: str) -> list[tuple[Row, tuple[Bar, ...]]]:
     seen = [slot for slot in slots if slot.end > scale.start and slot.start < scale.end and slot.end > slot.start]
     packed: list[list[Slot]] = []
     for slot in sorted(seen, key=lambda slot: (slot.id != chosen, slot.start)):
@@ -145,8 +189,8 @@ def _lane(lane: str, slots: Sequence[Slot], scale: _Scale, chosen: str) -> list[
     return [_bars(name if not n else "", row, scale, chosen) for n, row in enumerate(packed[:MOST_ROWS])]
 
 
-def _bars(name: str, slots: Sequence[Slot], scale: _Scale, chosen: str) -> Row:
-    row, at = [_name(name)], 0
+def _bars(name: str, slots: Sequence[Slot], scale: _Scale, chosen: str) -> tuple[Row, tuple[Bar, ...]]:
+    row, bars, at = [_name(name)], [], 0
     for slot in sorted(slots, key=lambda slot: slot.start):
         left = max(at, scale.column(slot.start))
         right = max(left + 1, scale.column(slot.end))
@@ -156,7 +200,8 @@ def _bars(name: str, slots: Sequence[Slot], scale: _Scale, chosen: str) -> Row:
         label = _cut(shared.SIGN["edge"] + (one_line(slot.name) if room >= LEAST_NAME else ""), room)
         row += [(" " * (left - at), ""), (label, "chosen" if slot.id == chosen else "coming")]
         at = min(right, scale.width)
-    return tuple(run for run in row if run[0])
+        bars.append(Bar(NAME_WIDTH + left, NAME_WIDTH + at, slot.id))
+    return tuple(run for run in row if run[0]), tuple(bars)
 
 
 def _hands(who: str, slots: Sequence[Slot], scale: _Scale) -> Row:

@@ -45,7 +45,7 @@ class Silent:
         self.asked: list[Request] = []
         self.answers: dict[type[Request], Answer] = {}
 
-    def ask(self, request: Request) -> bool:
+    def ask(self, request: Request, *, anew: bool = False) -> bool:
         self.asked.append(request)
         return True
 
@@ -85,7 +85,7 @@ class Table:
     async def settled(self, pilot: Pilot[str]) -> None:
         await pilot.pause()
         for _ in range(200):
-            if not self.screen.busy and not self.screen.jobs:
+            if not self.screen.busy:
                 break
             await asyncio.sleep(0.02)
         await pilot.pause()

@@ -22,7 +22,7 @@ class File:
     def __init__(self, text: str) -> None:
         self.text = text
         self.wrong = ""
-        self.changed: str | None = None
+        self.changed_to: str | None = None
 
     def write(self, old: str, new: str) -> str:
         assert old == self.text
@@ -30,9 +30,12 @@ class File:
             self.text = new
         return self.wrong
 
+    def changed(self) -> bool:
+        return self.changed_to is not None
+
     def read(self) -> str | None:
-        if self.changed is not None:
-            self.text, self.changed = self.changed, None
+        if self.changed_to is not None:
+            self.text, self.changed_to = self.changed_to, None
             return self.text
         return None
 
@@ -42,7 +45,7 @@ class Beside:
         self.asked: list[Request] = []
         self.answers: dict[type[Request], Answer] = {}
 
-    def ask(self, request: Request) -> bool:
+    def ask(self, request: Request, *, anew: bool = False) -> bool:
         self.asked.append(request)
         return True
 
@@ -176,7 +179,7 @@ def test_an_editors_change_to_the_line_that_is_not_on_disk_is_for_the_host_to_ch
     desk.take(made)
     assert desk.unwritten == "disk full"
     file.wrong = ""
-    file.changed = text.replace(line, "event: There")
+    file.changed_to = text.replace(line, "event: There")
 
     outside = desk.look()
 

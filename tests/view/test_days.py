@@ -6,12 +6,12 @@ import pytest
 from rich.cells import cell_len
 
 from board.sheet.run_sheet import RunSheet
-from board.view.days import NAME_WIDTH, day_of_slot, day_rows, glances, held
+from board.view.days import NAME_WIDTH, day_of_slot, drawn_day, glances, held
 from tests.conftest import slot
 
 
 def texts(sheet: RunSheet, day: date, width: int) -> list[str]:
-    return ["".join(text for text, _ in row) for row in day_rows(sheet, day, width)]
+    return ["".join(text for text, _ in row) for row in drawn_day(sheet, day, width).rows]
 
 
 def test_every_day_is_told_in_a_line_with_hands_heats_and_how_full_the_cold_is(lantern_sheet: RunSheet) -> None:
@@ -55,7 +55,9 @@ def test_the_chosen_step_stands_out_and_tells_what_holds_it(lantern_sheet: RunSh
     day = day_of_slot(lantern_sheet, chosen.id)
 
     assert day == date(2026, 11, 28)
-    drawn = [text for row in day_rows(lantern_sheet, day, 120, chosen.id) for text, role in row if role == "chosen"]
+    drawn = [
+        text for row in drawn_day(lantern_sheet, day, 120, chosen.id).rows for text, role in row if role == "chosen"
+    ]
     assert len(drawn) == 1
     assert held(lantern_sheet, chosen.id)[0].startswith("roast the roots")
     assert (held(lantern_sheet, "nothing"), day_of_slot(lantern_sheet, "nothing")) == ((), None)
@@ -66,4 +68,4 @@ def test_text_of_a_plan_is_safe() -> None:
     sheet = RunSheet("Two", "UTC", "0", "2026-11-28", evil.start, (), (evil,), hands=("host\x1b",))
 
     assert "\x1b" not in "".join(texts(sheet, date(2026, 11, 28), 80))
-    assert day_rows(sheet, date(2026, 11, 27), 80) == ()
+    assert drawn_day(sheet, date(2026, 11, 27), 80).rows == ()
