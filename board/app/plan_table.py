@@ -114,6 +114,7 @@ def run_table(path: Path, theme: str | None) -> tuple[Path | None, str | None]:
         desk.looking_on = not ours
 
         def table(fallen: "Fallen | None") -> "DressedApp[str]":
+            desk.trying = None if fallen is not None else desk.trying  # whatever it was that was tried
             return PlanTableApp(desk, theme if fallen is None else None, read_settings(settings_file()).theme)
 
         try:

@@ -42,7 +42,7 @@ if TYPE_CHECKING:
     from board.checks.sheet.assessed import Assessed
 
 FIRST_SECONDS = 0.8  # for a first timetable, of which a part is searched
-TRIED_SECONDS = 2.0  # for one that is tried
+TRIED_SECONDS = 10.0  # for one that is tried; it takes about one
 WAYS, WAYS_SECONDS = 5, 30.0  # ways out, and the time to look for them
 
 
@@ -110,12 +110,14 @@ def _looked_over(
     found = _assessed(text, plan.name)
     if isinstance(found, tuple):
         return Answer(kind, digest_of(text), None, _findings(found))
-    file = found.file
-    if not stops(found.snags):
+    file, snags = found.file, found.snags
+    if not stops(snags):
         with suppress(Trouble):  # no answer in time
             found = with_timetable(found, plan, limit=limit, near=near, halt=halt)
+    if kind != "PlanText" or (found.sheet is not None and found.sheet.proved):
+        snags = found.snags  # what a first timetable does is not what the last one will
     parts = tuple((task.node.loc, id_) for id_, task in file.filled.tasks.items())
-    return Answer(kind, file.digest, found.sheet, _findings(found.snags), parts)
+    return Answer(kind, file.digest, found.sheet, _findings(snags), parts)
 
 
 @lru_cache(maxsize=2)  # the first timetable of a text, and then its proof

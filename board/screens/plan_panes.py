@@ -109,7 +109,7 @@ def findings(desk: Desk) -> tuple[Finding, ...]:
     if desk.read.snags:  # known before the process beside has looked
         return tuple(map(Finding.of, desk.read.snags))
     found, sheet = desk.found, desk.sheet
-    lost = given_up(sheet) if sheet is not None and not desk.stale else ()
+    lost = given_up(sheet) if sheet is not None and not desk.stale and not desk.working else ()
     stops = [each for each in found if each.weight == Weight.STOP]
     clashes = [Finding("", int(Weight.MIND), line, words.TABLE_WAY_KEY) for line in lost]
     return (*stops, *clashes, *(each for each in found if each.weight != Weight.STOP))
@@ -131,7 +131,7 @@ def below(desk: Desk, seen: Seen, found: Sequence[Finding], first: int, width: i
     if seen.in_ways:
         return list(_ways(desk, width))
     if not found:
-        return [((words.TABLE_FINE if desk.found_of else "", "soft"),)]
+        return [((words.TABLE_MORE_TO_COME if desk.working else words.TABLE_FINE if desk.found_of else "", "soft"),)]
     many = shown_findings(seen)
     lines: list[Line] = []
     for number, each in enumerate(found[first : first + many], start=1):
@@ -142,6 +142,8 @@ def below(desk: Desk, seen: Seen, found: Sequence[Finding], first: int, width: i
             lines.append(fitted(((f"    {one_line(mend)}", "accent" if each.fix is not None else "soft"),), width))
     if len(found) > first + many:
         lines.append(((words.table_more(len(found) - first - many), "soft"),))
+    if desk.working:
+        lines.append(((words.TABLE_MORE_TO_COME, "soft"),))
     return lines
 
 

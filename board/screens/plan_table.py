@@ -29,6 +29,7 @@ WIDE = (100, 30)  # from here on all panes stand beside one another
 HEARD_SECONDS, LOOKED_SECONDS = 0.1, 0.5
 TRIED_MINUTES = 15  # sooner or later by one key
 PANES = ("plan", "days", "found")
+LEAVE_IT_TRIED = ("left", "right", "enter", "z", "v", "comma", "full_stop")  # all else puts off what is tried
 MOVES = {"up": -1, "down": 1, "home": -100_000, "end": 100_000}
 Result = Made | CannotEdit | Outside | Loc | None
 Job = Callable[[], Result]
@@ -122,7 +123,7 @@ class PlanTableScreen(TypingScreen):
                 self.app.exit()
             self.show()
             return
-        if self.desk.trying is not None and key not in ("left", "right", "enter"):
+        if self.desk.trying is not None and key not in LEAVE_IT_TRIED:
             self.desk.trying = None
         if not self._of_the_table(key, sign):
             self._of_the_pane(key, sign)

@@ -462,6 +462,7 @@ TABLE_ADDS = {
 TABLE_NOTHING_BACK = "nothing to take back"
 TABLE_SEVERAL_LINES = "this stands over several lines; change it in an editor, it is taken up here"
 TABLE_FINE = "nothing found"
+TABLE_MORE_TO_COME = "what the timetable has to say comes once it is proved"
 TABLE_TRYING = "working out what that does"
 TABLE_WAYS_SOUGHT = "looking for ways out; half a minute at most"
 TABLE_WAY_KEY = "w looks for ways out"

@@ -38,7 +38,7 @@ class EditedPlan(msgspec.Struct, frozen=True, tag=True):
 
 class PlanText(msgspec.Struct, frozen=True, tag=True):
     """Asks for what there is to say of a plan's text, and for a first timetable, within a second; as little as may be
-    moved from the sheet `near`."""
+    moved from the sheet `near`. What there is to say of a timetable is said once it is proved."""
 
     text: str
     near: RunSheet | None = None
@@ -52,7 +52,7 @@ class PlanProved(msgspec.Struct, frozen=True, tag=True):
 
 
 class PlanTried(msgspec.Struct, frozen=True, tag=True):
-    """The same within two seconds, of a text that may never be the plan; less, once another is tried."""
+    """The same within ten seconds, of a text that may never be the plan; less, once another is tried."""
 
     text: str
     near: RunSheet | None = None

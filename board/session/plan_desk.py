@@ -362,6 +362,7 @@ class Desk:
         self.parts = {tuple(loc): slot for loc, slot in answer.parts}
         if answer.sheet is not None:
             self.sheet, self.sheet_of = answer.sheet, answer.digest
+            self._try_again(answer.sheet)
         if kind is PlanText and answer.parts and not (answer.sheet is not None and answer.sheet.proved):
             self._ask(PlanProved(self.planning.text, self._near))
 
@@ -373,6 +374,12 @@ class Desk:
             before = self.trying.minutes if self.trying is not None and self.trying.slot == slot else 0
             own = next(part for part, id_ in self.parts.items() if id_ == slot.id)
             self.trying = Trying(own, slot, before + minutes) if before + minutes else None
+
+    def _try_again(self, sheet: RunSheet) -> None:
+        """What was tried is weighed against the newest timetable."""
+        if self.trying is not None:
+            slot = sheet.by_id().get(self.trying.slot.id)
+            self.trying = None if slot is None else Trying(self.trying.loc, slot, self.trying.minutes)
 
     def ask_tried(self) -> None:
         """Makes the text with the time that is tried, and asks what comes of it. Takes a part of a second."""
