@@ -92,6 +92,9 @@ def days(desk: Desk, seen: Seen, width: int, found: Sequence[Finding]) -> DrawnP
         return DrawnPane([((words.TABLE_STOPPED if stopped else none, "soft"),)])
     stands = words.table_sheet(proved=sheet.proved, stale=desk.stale, working=desk.working)
     lines: list[Line] = [((stands, "wary" if desk.stale else "soft"),)]
+    what, *why = held(sheet, seen.slot) or ("",)
+    lines += [((what, "accent"),)] if what else []
+    first_day = len(lines)
     for each in seen.glances:
         sign = shared.SIGN["chosen"] if each.day == seen.day else " "
         lines.append(((f"{sign} {each.name}  ", "accent" if each.day == seen.day else "name"), (each.told, "text")))
@@ -99,9 +102,9 @@ def days(desk: Desk, seen: Seen, width: int, found: Sequence[Finding]) -> DrawnP
     first_bar = len(lines)
     drawn = drawn_day(sheet, seen.day, width, seen.slot, near=seen.near)
     lines += [*drawn.rows, ()]
-    for told in held(sheet, seen.slot):
+    for told in why:
         lines += [((piece, "text"),) for piece in wrapped(told, width).splitlines()]
-    return DrawnPane(lines, 1, tuple(each.day for each in seen.glances), first_bar, drawn)
+    return DrawnPane(lines, first_day, tuple(each.day for each in seen.glances), first_bar, drawn)
 
 
 def findings(desk: Desk) -> tuple[Finding, ...]:

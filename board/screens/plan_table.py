@@ -82,6 +82,7 @@ class PlanTableScreen(TypingScreen):
         self.helped = False  # the keys stand where the days do
         self.in_ways = False  # ways out stand where the findings do
         self.found_at = 0
+        self.stands: set[str] = set()  # what the style sheet goes by
 
     def compose(self) -> ComposeResult:
         yield Lines(id="table-top")
@@ -400,10 +401,12 @@ class PlanTableScreen(TypingScreen):
         """Shows all of it, with another row chosen if asked."""
         if not self.is_mounted:
             return
-        self.set_class(not self.wide, "-narrow")
-        self.set_class(self.in_ways or self.desk.trying is not None, "-telling")
-        for pane in PANES:
-            self.set_class(self.pane == pane, f"-{pane}")
+        stands = {f"-{self.pane}", "-wide" if self.wide else "-narrow"}
+        stands |= {"-telling"} if self.in_ways or self.desk.trying is not None else set()
+        if stands != self.stands:
+            self.set_classes(stands)
+            self.stands = stands
+            self.call_after_refresh(self.show)  # once everything has its new size
         if self.raw and self.desk.read.places is not None:  # it can be read now
             self.opened = first_opened(self.desk.read.rows)
         self.raw = self.desk.read.places is None
@@ -432,7 +435,7 @@ class PlanTableScreen(TypingScreen):
         )  # fmt: skip
 
     def _show_typed(self) -> None:
-        self.set_class(self.typed is not None, "-typing")
+        self.query_one("#table-typed").display = self.typed is not None
         width = max(20, self.size.width - 2)
         adding = self.editing if self.adding else None
         self.query_one("#table-said", Lines).put(plan_panes.said(self.desk, adding, self.said, width))

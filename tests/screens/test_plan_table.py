@@ -342,6 +342,7 @@ async def test_a_step_is_chosen_where_it_is_drawn_and_the_hours_around_it_are_sh
         await pilot.click(Days, offset=(1 + bar.left, drawn.first_bar + row))
         await laid.settled(pilot)
         assert laid.screen._chosen_slot() == bar.slot
+        drawn = laid.screen.drawn
         await pilot.click(Days, offset=(3, drawn.first_day))
         assert laid.screen._shown_day() == drawn.days[0]
         await pilot.click(Listing, offset=(3, 0))
