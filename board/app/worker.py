@@ -48,14 +48,14 @@ WAYS, WAYS_SECONDS = 5, 30.0  # ways out, and the time to look for them
 
 def main(plan: Path) -> None:
     """Answers requests from stdin until it ends, then exits the process."""
-    searches = _Searches()
+    searches = Searches()
     for line in sys.stdin.buffer:
         request = msgspec.json.decode(line, type=Request)
         threading.Thread(target=_answer, args=(plan, request, searches.halt_of(request)), daemon=True).start()
     os._exit(0)
 
 
-class _Searches:
+class Searches:
     """What would end the searches under way: one event for all that is asked of one text. Another text of the plan
     ends all of them; another one tried, those of the one tried before."""
 

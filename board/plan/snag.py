@@ -45,11 +45,11 @@ THE_PLAN = About()  # nothing in particular
 
 
 class Fix(msgspec.Struct, frozen=True, gc=False, omit_defaults=True):
-    """A mend that needs nobody to think of anything. At `loc`, a path in the file: `add` one more item, `put` a value,
-    `call` a key otherwise, `swap` the word `old` in a text. `new`: the item or value as YAML on one line, the key, the
-    word."""
+    """A mend that needs nobody to think of anything. At `loc`, a path in the plan: `add` one more item, `put` a value,
+    `call` a key otherwise, `swap` the word `old` in a text, `settle` a guessed key as it stands. `new`: the item or
+    value as YAML on one line, the key, the word."""
 
-    how: Literal["add", "put", "call", "swap"]
+    how: Literal["add", "put", "call", "swap", "settle"]
     loc: tuple[str | int, ...]
     new: str
     old: str = ""

@@ -490,6 +490,8 @@ def table_mend(number: int, fix: Fix) -> str:
             return f"{number} adds {fix.new}"
         case "put":
             return f"{number} writes {fix.loc[-1]}: {fix.new}"
+        case "settle":
+            return f"{number} takes it as it stands"
     return f"{number} writes {fix.new}"
 
 

@@ -11,7 +11,7 @@ from zoneinfo import ZoneInfo
 
 from board.base.plan_digest import digest_of
 from board.plan.edit import edit_lines
-from board.plan.edit.edits import MoveWork
+from board.plan.edit.edits import MoveWork, SettleStep
 from board.plan.edit.save import BYTE_ORDER_MARK, CannotEdit, Put, edit
 from board.plan.edit.source import Source, read_source
 from board.plan.edit.yaml_text import scalar
@@ -184,7 +184,14 @@ def _lines(kind: str, name: str, at: Reading, dish: Dish) -> list[str] | CannotE
 
 def mend(fix: Fix) -> Change:
     """A finding's mend."""
-    return lambda at: _at(edit_lines.fixed(at.text, fix), fix.loc)
+
+    def change(at: Reading) -> tuple[str, Loc] | CannotEdit:
+        if fix.how != "settle" or at.file is None:
+            return _at(edit_lines.fixed(at.text, fix), fix.loc)
+        made = SettleStep(fix.loc, {fix.new: None}).changes(at.file, at.data)
+        return made if isinstance(made, CannotEdit) else _at(edit(at.text, made), (*fix.loc, fix.new))
+
+    return change
 
 
 def way_out(way: Way) -> Change:

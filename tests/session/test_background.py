@@ -9,7 +9,8 @@ from pathlib import Path
 
 import pytest
 
-from board.session.background import Background, EditedPlan, PlanProved, PlanText, RestOfEvening
+from board.app.worker import Searches
+from board.session.background import Background, EditedPlan, PlanProved, PlanText, PlanTried, RestOfEvening
 from tests.conftest import PLANS, at
 from tests.screens.test_speech import is_running
 from tests.session.conftest import heard
@@ -104,6 +105,29 @@ def until(is_so: Callable[[], bool]) -> None:
     while not is_so():
         assert time.monotonic() < end
         time.sleep(0.02)
+
+
+def test_a_newer_text_is_asked_about_while_an_older_is_open(tmp_path: Path) -> None:
+    background = Background(tmp_path / "plan.yaml", (sys.executable, "-c", BACKWARDS))
+
+    assert background.ask(PlanText("older"))
+    assert not background.ask(PlanText("newer"))
+    assert background.ask(PlanText("newer"), anew=True)
+    heard(background, PlanText)
+    background.close()
+
+
+def test_another_text_of_the_plan_ends_every_search_of_the_one_before() -> None:
+    """And another one tried ends only what was tried before."""
+    searches = Searches()
+    first, tried = searches.halt_of(PlanText("first")), searches.halt_of(PlanTried("first, later"))
+    assert searches.halt_of(PlanProved("first")) is first
+    again = searches.halt_of(PlanTried("first, later still"))
+    assert (first.is_set(), tried.is_set(), again.is_set()) == (False, True, False)
+    evening = searches.halt_of(EditedPlan(()))
+
+    assert not searches.halt_of(PlanText("second")).is_set()
+    assert (first.is_set(), again.is_set(), evening.is_set()) == (True, True, False)
 
 
 def test_a_plans_text_is_looked_over_without_its_file(tmp_path: Path) -> None:

@@ -9,6 +9,7 @@ import re
 from typing import Any
 
 from board.plan.edit import splice, words
+from board.plan.edit.edit import written
 from board.plan.edit.items import insert_item, swap_items
 from board.plan.edit.save import BYTE_ORDER_MARK, Append, CannotEdit, Put, Remove, data_of, data_with, edit, same
 from board.plan.edit.source import Source, read_source
@@ -105,18 +106,18 @@ def key_called(text: str, loc: Loc, word: str) -> str | CannotEdit:
 
 def fixed(text: str, fix: Fix) -> str | CannotEdit:
     """With a finding's mend made."""
-    there = _at(data_of(text), fix.loc)
+    loc, there = written(data_of(text), fix.loc)
     match fix.how:
         case "call":
-            return key_called(text, fix.loc, fix.new)
+            return key_called(text, loc, fix.new)
         case "swap" if isinstance(there, str) and fix.old in there:
-            return edit(text, [Put(fix.loc, there.replace(fix.old, fix.new, 1))])
+            return edit(text, [Put(loc, there.replace(fix.old, fix.new, 1))])
         case "put":
-            return edit(text, [Put(fix.loc, _value(fix.new))])
+            return edit(text, [Put(loc, _value(fix.new))])
         case "add" if isinstance(there, list):
-            return edit(text, [Append(fix.loc, _value(fix.new))])
+            return edit(text, [Append(loc, _value(fix.new))])
         case "add" if there is None:
-            return edit(text, [Put(fix.loc, [_value(fix.new)])])
+            return edit(text, [Put(loc, [_value(fix.new)])])
     return CannotEdit(words.EDIT_NO_ITEM)
 
 

@@ -6,7 +6,9 @@ import pytest
 
 from board.plan.edit.edit_lines import (
     added,
+    fixed,
     key_added,
+    key_called,
     line_removed,
     line_retyped,
     moved,
@@ -18,6 +20,7 @@ from board.plan.edit.edit_lines import (
 from board.plan.edit.save import CannotEdit
 from board.plan.load import PlanFile, read_plan, value_snag, words_known
 from board.plan.places import Loc, read_yaml
+from board.plan.snag import Fix
 
 PLANS = sorted(Path("plans").glob("*.yaml"))
 TEXT = """\
@@ -139,3 +142,62 @@ def test_a_value_that_cannot_be_read_is_told_as_it_would_be_in_the_whole_plan(pa
 def test_the_words_of_a_part_are_known() -> None:
     assert {"takes", "where", "keeps"} <= set(words_known(("courses", 0, "dishes", 0, "steps", 3)))
     assert words_known(("hands", "host", "hours", "on the day")) == ()
+
+
+def test_a_word_is_called_otherwise_in_its_place() -> None:
+    new = key_called(TEXT, (*WINE, "takes"), "attended")
+
+    assert new == TEXT.replace("takes: 4", "attended: 4")
+    assert isinstance(key_called(TEXT, (*WINE, "takes"), "uses"), CannotEdit)  # stands there already
+    assert isinstance(key_called(TEXT, (*WINE, "nothing"), "uses"), CannotEdit)
+
+
+def test_the_mend_of_a_finding_is_made_in_one_place() -> None:
+    coffee = Fix("swap", ("jobs", 2), "tea", "coffee")
+    wine = Fix("add", ("jobs",), "{job: chill it, takes: 5 min}")
+
+    assert fixed(TEXT, coffee) == TEXT.replace("coffee", "tea")
+    assert str(fixed(TEXT, wine)).endswith("  - brew the coffee\n  - job: chill it\n    takes: 5 min\n")
+    assert fixed(TEXT, Fix("put", (*WINE, "takes"), "5 min")) == TEXT.replace("4 min", "5 min")
+    assert fixed("event: x\n", wine) == "event: x\njobs:\n  - job: chill it\n    takes: 5 min\n"
+    assert isinstance(fixed(TEXT, Fix("swap", ("jobs", 2), "tea", "cocoa")), CannotEdit)
+
+
+SMALL = """\
+event: Small supper
+date: 2026-11-28
+zone: Europe/Dublin
+arrive: 18:30
+guests: [Ines, 3 others]
+hands:
+  host:
+    hours: {on the day: 10:00 - 23:30}
+courses:
+  - course: Soup
+    at: 19:30
+    dishes:
+      - dish: Onion soup
+        steps:
+          - step: simmer the onions
+            where: stovetop, 1 ring
+            takes: 30 min
+          - step: ladle it out
+            takes: 5 min
+            after: simmer the onions, at most 10 min
+            who: host
+"""
+
+
+@pytest.mark.parametrize(
+    ("right", "wrong"),
+    [("where:", "wehre:"), ("after: simmer the onions", "after: simer the onoins"), ("who: host", "who: hots")],
+)
+def test_a_mistyped_name_carries_its_mend(right: str, wrong: str) -> None:
+    """In keys and where one thing names another; the mended plan is the plan as it was."""
+    text = SMALL.replace(right, wrong)
+    found = read_plan(text, "plan.yaml")
+    assert isinstance(read_plan(SMALL, "plan.yaml"), PlanFile)
+    assert isinstance(found, list)
+    assert found[0].fix is not None
+
+    assert fixed(text, found[0].fix) == SMALL
