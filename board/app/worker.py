@@ -90,18 +90,18 @@ def _answered(plan: Path, request: Request, halt: threading.Event) -> Answer:
         case RestOfEvening():
             return _rest(plan, request)
         case PlanText(text=text, near=near):
-            return _looked_over("PlanText", plan, text, near, FIRST_SECONDS, halt)
+            return looked_over("PlanText", plan, text, near, FIRST_SECONDS, halt)
         case PlanProved(text=text, near=near):
-            return _looked_over("PlanProved", plan, text, near, None, halt)
+            return looked_over("PlanProved", plan, text, near, None, halt)
         case PlanTried(text=text, near=near):
-            return _looked_over("PlanTried", plan, text, near, TRIED_SECONDS, halt)
+            return looked_over("PlanTried", plan, text, near, TRIED_SECONDS, halt)
         case PlanWays(text=text):
             return _ways(plan, text)
         case _:
             assert_never(request)
 
 
-def _looked_over(
+def looked_over(
     kind: str, plan: Path, text: str, near: RunSheet | None, limit: float | None, halt: threading.Event
 ) -> Answer:
     """What there is to say of a plan's text, and its timetable if nothing stops it."""

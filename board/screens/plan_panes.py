@@ -137,17 +137,24 @@ def below(desk: Desk, seen: Seen, found: Sequence[Finding], first: int, width: i
         return [((words.TABLE_MORE_TO_COME if desk.working else words.TABLE_FINE if desk.found_of else "", "soft"),)]
     many = shown_findings(seen)
     lines: list[Line] = []
+    rows = max(2, (seen.below - 2) // max(1, len(found[first : first + many])))  # for each, two at the least
     for number, each in enumerate(found[first : first + many], start=1):
         chosen = seen.pane == "found" and first + number - 1 == seen.found_at
-        lines.append(fitted(((_finding(number, each), "chosen" if chosen else _role(each)),), width))
-        if len(lines) < max(seen.below, 2):
-            mend = words.table_mend(number, each.fix) if each.fix is not None else each.mend
-            lines.append(fitted(((f"    {one_line(mend)}", "accent" if each.fix is not None else "soft"),), width))
+        mend = words.table_mend(number, each.fix) if each.fix is not None else each.mend
+        said = _wrapped(_finding(number, each), "chosen" if chosen else _role(each), width)
+        does = _wrapped(mend, "accent" if each.fix is not None else "soft", width - 4)
+        if len(said) + len(does) > rows:
+            said, does = [fitted(_joined(said), width)], [fitted(_joined(does), width - 4)]
+        lines += [*said, *((("    ", ""), *line) for line in does)]
     if len(found) > first + many:
         lines.append(((words.table_more(len(found) - first - many), "soft"),))
     if desk.working:
         lines.append(((words.TABLE_MORE_TO_COME, "soft"),))
     return lines
+
+
+def _joined(lines: Sequence[Line]) -> Line:
+    return ((" ".join(text for line in lines for text, _ in line), lines[0][0][1]),) if lines else ()
 
 
 def _finding(number: int, each: Finding) -> str:

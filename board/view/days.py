@@ -2,9 +2,10 @@
 single lines and safe for a terminal."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 from itertools import groupby
+from typing import Self
 from zoneinfo import ZoneInfo
 
 from rich.cells import cell_len, set_cell_size
@@ -135,11 +136,11 @@ class _Scale:
         part = (at - self.start) / (self.end - self.start)
         return max(0, min(self.width, round(part * self.width)))
 
-    def around(self, slot: Slot) -> "_Scale":
+    def around(self, slot: Slot) -> Self:
         """The hours around a slot's beginning; no more than there are."""
         start = slot.start - timedelta(minutes=slot.start.astimezone(self.zone).minute) - NEAR_HOURS[0] * HOUR
         start = max(self.start, min(start, self.end - sum(NEAR_HOURS) * HOUR))
-        return _Scale(start, min(self.end, start + sum(NEAR_HOURS) * HOUR), self.width, self.zone)
+        return replace(self, start=start, end=min(self.end, start + sum(NEAR_HOURS) * HOUR))
 
     def times(self) -> Row:
         every = next(
