@@ -5,7 +5,7 @@ from textwrap import dedent
 from typing import TYPE_CHECKING
 
 from board.app import words
-from board.app.dishes import from_shelf
+from board.app.dishes import from_shelf, shelf
 from board.app.rewriting import rewritten
 from board.base.clock import WallClock
 from board.base.errors import Trouble
@@ -110,7 +110,9 @@ def run_table(path: Path, theme: str | None) -> tuple[Path | None, str | None]:
 
     text, keeper, background = read_text(path), PlanOnDisk(path), Background(path)
     with claimed(path) as ours:
-        desk = opened(text, one_line(path), keeper, background, lines_of_dish)
+        desk = opened(
+            text, one_line(path), keeper, background, lines_of_dish, [kept.name for _, kept in shelf().dishes]
+        )
         desk.looking_on = not ours
 
         def table(fallen: "Fallen | None") -> "DressedApp[str]":

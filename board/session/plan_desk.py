@@ -2,7 +2,7 @@
 timetable that answers. Reads and writes no file itself; asks the process beside for timetables and never waits."""
 
 import copy
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
 from datetime import timedelta
 from functools import lru_cache
@@ -243,6 +243,7 @@ class Desk:
     keeper: Keeper
     background: Background
     dish: Dish
+    dishes: Sequence[str] = ()  # that are known by name
     sheet: RunSheet | None = None
     sheet_of: str = ""
     found: tuple[Finding, ...] = ()
@@ -443,13 +444,17 @@ class Desk:
             there = _follow(self.read.data, row.loc[:-1])
             yield from (f"{word}: " for word in words_known(row.loc[:-1]) if f"{word}: ".startswith(typed)
                         and not (isinstance(there, dict) and word in there))  # fmt: skip
+        elif adding and adds(row) == "dish":
+            yield from (name for name in self.dishes if name.startswith(typed) and name != typed)
         else:
             same = (each.phrase for each in self.read.rows if each.key == row.key and each.phrase)
             yield from (phrase for phrase in dict.fromkeys(same) if phrase.startswith(typed) and phrase != typed)
 
 
-def opened(text: str, name: str, keeper: Keeper, background: Background, dish: Dish) -> Desk:
+def opened(
+    text: str, name: str, keeper: Keeper, background: Background, dish: Dish, dishes: Sequence[str] = ()
+) -> Desk:
     """A desk on a plan's text as the file holds it; a timetable is asked for at once."""
-    desk = Desk(name, Planning.of(text), reading(text, name), keeper, background, dish)
+    desk = Desk(name, Planning.of(text), reading(text, name), keeper, background, dish, dishes)
     desk.ask()
     return desk

@@ -122,6 +122,9 @@ def test_a_course_and_a_line_are_added_and_words_are_completed() -> None:
     desk.take(made)
     assert "  - course: Cheese\n    at: 45 min after the course before\n" in file.text
     assert next(desk.completions(takes, "loo", adding=True)) == "look for: "
+    desk.dishes = ["Onion tart"]
+    dish_row = next(row for row in desk.read.rows if row.kind == "dish")
+    assert list(desk.completions(dish_row, "Oni", adding=True)) == ["Onion tart"]
     line = desk.made(add(takes, "look for: steam", desk.dish))
     assert isinstance(line, Made)
     assert line.at == (*takes.loc[:-1], "look for")
