@@ -58,9 +58,10 @@ class Typed:
         """As it is shown: so much of it that the place is in view, and how it may go on."""
         first = max(0, self.at - max(1, width - 2))
         text = plain(self.text).replace("\t", " ").replace("\n", " ")
-        under, behind = (text[self.at : self.at + 1] or " "), text[self.at + 1 :]
-        left = (text[first : self.at], "accent")
-        return (left, (under, "chosen"), (behind, "accent"), (plain(suggested), "soft"))
+        left, more = (text[first : self.at], "accent"), plain(suggested)
+        if self.at == len(text):
+            return left, (more[:1] or " ", "chosen"), (more[1:], "soft")
+        return left, (text[self.at], "chosen"), (text[self.at + 1 :], "accent"), (more, "soft")
 
 
 class TypingScreen(Screen[None]):
