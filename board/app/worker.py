@@ -96,7 +96,7 @@ def _answered(plan: Path, request: Request, halt: threading.Event) -> Answer:
         case PlanTried(text=text, near=near):
             return looked_over("PlanTried", plan, text, near, TRIED_SECONDS, halt)
         case PlanWays(text=text):
-            return _ways(plan, text)
+            return _ways(plan, text, halt)
         case _:
             assert_never(request)
 
@@ -133,11 +133,11 @@ def _findings(snags: Iterable[Snag]) -> tuple[Finding, ...]:
     return tuple(map(Finding.of, snags))
 
 
-def _ways(plan: Path, text: str) -> Answer:
+def _ways(plan: Path, text: str, halt: threading.Event) -> Answer:
     """Ways out of what the timetable of a plan's text gives up. Raises Trouble if it cannot be made."""
     from board.app.resolve_conflicts import ways_of
 
-    found = ways_of(text, plan, WAYS, WAYS_SECONDS)
+    found = ways_of(text, plan, WAYS, WAYS_SECONDS, halt)
     ways = tuple(Way(each.what, each.brings, each.costs, each.text) for each in found.ways)
     return Answer("PlanWays", digest_of(text), None, ways=ways)
 

@@ -236,9 +236,12 @@ class PlanTableScreen(TypingScreen):
 
     def _ways(self) -> None:
         sheet = self.desk.sheet
-        if self.in_ways or sheet is None or not sheet.given_up:
-            self.said = "" if self.in_ways or sheet is None else words.TABLE_NOTHING_LOST
+        if self.in_ways:
             self.in_ways = False
+        elif sheet is None or self.desk.working:
+            self.said = words.TABLE_NO_DAYS
+        elif not sheet.given_up:
+            self.said = words.TABLE_NOTHING_LOST
         else:
             self.in_ways = True
             self.desk.look_for_ways()

@@ -13,7 +13,7 @@ from board.view.plan_tree import Row
 from tests.conftest import PLANS
 
 EVERY = sorted(PLANS.glob("*.yaml"))
-A_FEW = 8  # words of a plan tried in the everyday run; all of them in the slow one
+A_FEW = 4  # words of a plan tried in the everyday run; all of them in the slow one
 
 
 class File:
