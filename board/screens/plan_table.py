@@ -35,7 +35,17 @@ Result = Made | CannotEdit | Outside | Loc | None
 Job = Callable[[], Result]
 
 
-class Days(Lines):
+class Pane(Lines):
+    """Lines that are drawn for their size, and say when they have another."""
+
+    class Resized(Message):
+        """It has another size."""
+
+    def on_resize(self) -> None:
+        self.post_message(self.Resized())
+
+
+class Days(Pane):
     """The days; a click says where it was."""
 
     class Clicked(Message):
@@ -89,7 +99,7 @@ class PlanTableScreen(TypingScreen):
         with Container(id="table-panes"):
             yield Listing(id="table-plan")
             yield Days(id="table-days")
-        yield Lines(id="table-found")
+        yield Pane(id="table-found")
         yield Lines(id="table-said")
         yield Lines(id="table-typed")
         yield Lines(id="table-keys")
@@ -103,8 +113,8 @@ class PlanTableScreen(TypingScreen):
             at = self._seen_line(place.line)
         self.call_after_refresh(self.show, at)
 
-    def on_resize(self) -> None:
-        self.call_after_refresh(self.show)
+    def on_pane_resized(self) -> None:
+        self.show()
 
     # --- keys ------------------------------------------------------------------------------------------------
     @property
@@ -409,7 +419,6 @@ class PlanTableScreen(TypingScreen):
         if stands != self.stands:
             self.set_classes(stands)
             self.stands = stands
-            self.call_after_refresh(self.show)  # once everything has its new size
         if self.raw and self.desk.read.places is not None:  # it can be read now
             self.opened = first_opened(self.desk.read.rows)
         self.raw = self.desk.read.places is None
