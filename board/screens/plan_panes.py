@@ -11,7 +11,8 @@ from board.plan.snag import Weight
 from board.screens import words
 from board.screens.lines import Line, fitted
 from board.session.background import Finding
-from board.session.plan_desk import Desk, adds
+from board.session.line_changes import adds
+from board.session.plan_desk import Desk
 from board.view.days import DrawnDay, Glance, drawn_day, given_up, held
 from board.view.plan_tree import Row
 

@@ -19,7 +19,8 @@ from board.screens.palette import next_theme
 from board.screens.plan_panes import DrawnPane, Seen
 from board.screens.typed import Typed, TypingScreen
 from board.session.background import Finding
-from board.session.plan_desk import Change, Desk, Made, add, mend, move, retype, take_out, way_out
+from board.session.line_changes import Change, Made, add, mend, move, retype, take_out, way_out
+from board.session.plan_desk import Desk
 from board.session.planning import Outside
 from board.sheet.run_sheet import RunSheet
 from board.view.days import Glance, day_of_slot, glances, in_time

@@ -15,7 +15,8 @@ from board.files.paths import bundled_plan
 from board.files.plans import read_text
 from board.screens.plan_table import PlanTableApp, PlanTableScreen
 from board.session.background import Background
-from board.session.plan_desk import Desk, Made, opened, retype
+from board.session.line_changes import Made, retype
+from board.session.plan_desk import Desk, opened
 
 KEYS = ("down", "down", "right", "down", "tab", "down", "right", "escape", "z", "tab", "f", "f", "tab")
 LONGEST_WAIT = 120.0  # seconds

@@ -7,7 +7,8 @@ import pytest
 
 from board.plan.edit.save import CannotEdit
 from board.session.background import Answer, Background, PlanProved, PlanText, Request
-from board.session.plan_desk import Desk, Made, add, adds, move, opened, reading, retype, take_out
+from board.session.line_changes import Made, add, adds, move, reading, retype, take_out
+from board.session.plan_desk import Desk, opened
 from board.sheet.run_sheet import RunSheet
 from board.view.plan_tree import Row
 from tests.conftest import PLANS
@@ -90,7 +91,7 @@ def changed_and_back(path: Path, most: int) -> int:
 
 
 def test_lines_of_a_bundled_plan_are_changed_and_taken_back_to_the_byte() -> None:
-    assert changed_and_back(PLANS / "two-ring-flat.yaml", A_FEW) > A_FEW // 2
+    assert changed_and_back(PLANS / "two-ring-flat.yaml", A_FEW) >= A_FEW // 2
 
 
 @pytest.mark.slow
