@@ -65,7 +65,8 @@ class Typed:
 
 
 class TypingScreen(Screen[None]):
-    """`typed`: None while nothing is typed. `busy`: keys wait until `go_on`."""
+    """`typed`: None while nothing is typed. `busy`: keys wait until `go_on`. `held_is_one_act`: for every key; without
+    it for the one that takes something out."""
 
     BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+q", "app.quit", show=False)]
     takes_every_key = True
@@ -112,8 +113,10 @@ class TypingScreen(Screen[None]):
                 self.was_typed()
             return
         key, sign = event.key, event.character or ""
-        again = self._keys_held.repeats(key, event.time, in_text=in_text or sign.isdecimal())
-        if again and self.held_is_one_act:
+        takes_out = key == "delete" and not in_text
+        held = "take out" if takes_out else key  # it moves nothing, as it does in a text
+        again = self._keys_held.repeats(held, event.time, in_text=in_text or sign.isdecimal())
+        if again and (self.held_is_one_act or takes_out):
             return
         if not in_text and len(sign) == 1:
             key, sign = (sign.lower() if sign.isalpha() else key), sign.lower()

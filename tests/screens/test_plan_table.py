@@ -16,7 +16,7 @@ from board.base.plan_digest import digest_of
 from board.cli import _bare_plan
 from board.plan.places import Loc
 from board.plan.snag import Fix
-from board.screens import words
+from board.screens import held, words
 from board.screens.listing import Listing
 from board.screens.plan_table import Days, PlanTableApp, PlanTableScreen
 from board.session.background import Answer, Background, Finding, PlanText, PlanTried, PlanWays, Request, Way
@@ -419,6 +419,23 @@ async def test_keys_in_a_burst_wait_for_the_change_before_them(table: Table) -> 
             table.screen.on_key(Key(key, key if len(key) == 1 else None))
         await table.settled(pilot)
         assert table.file() == TEXT.replace("10 min", "11 min")
+
+
+async def test_a_held_key_takes_one_line_out_and_back_may_be_pressed_fast(
+    table: Table, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(held, "HELD_SECONDS", 60.0)
+    async with table.app.run_test(size=(80, 24)) as pilot:
+        table.choose("chop")
+        for key in ("]", "delete", "delete", "delete"):
+            table.screen.on_key(Key(key, key if len(key) == 1 else None))
+        await table.settled(pilot)
+        assert "chop" not in table.file()
+        assert "simmer" in table.file()
+        for key in ("u", "u"):
+            table.screen.on_key(Key(key, key))
+        await table.settled(pilot)
+        assert table.file() == TEXT
 
 
 async def test_what_is_pasted_is_typed_where_a_line_is(table: Table) -> None:
