@@ -117,7 +117,7 @@ class Desk:
         new = reading(found[0], self.name)
         if new.snags and (not self.read.snags or len(new.snags) > len(self.read.snags)) and self._new_snag(new):
             snag = self._new_snag(new)
-            return CannotEdit("; ".join(filter(None, (snag.message, snag.mend))) if snag else "")
+            return CannotEdit(_in_words(snag) if snag is not None else "")
         return Made(new, found[1])
 
     def _new_snag(self, new: Reading) -> Snag | None:
@@ -270,7 +270,7 @@ class Desk:
         if isinstance(value, CannotEdit):
             return value.reason
         snag = value_snag(self.read.data, row.edits, value, self.read.places)
-        return "" if snag is None else "; ".join(filter(None, (snag.message, snag.mend)))
+        return "" if snag is None else _in_words(snag)
 
     def completions(self, row: Row, typed: str, *, adding: bool) -> Iterator[str]:
         """What a line may go on as: words that its part may have, or phrases that stand under the same word."""
@@ -292,3 +292,8 @@ def opened(
     desk = Desk(name, Planning.of(text), reading(text, name), keeper, background, dish, dishes)
     desk.ask()
     return desk
+
+
+def _in_words(snag: Snag) -> str:
+    """What is wrong, and the mend, as sentences."""
+    return ". ".join(filter(None, (snag.message.rstrip("."), snag.mend)))
