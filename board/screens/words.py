@@ -472,7 +472,7 @@ TABLE_NO_TIME = "choose a step of the timetable first, once it is worked out"
 TABLE_NO_DAYS = "the timetable is being worked out"
 TABLE_NONE_FOUND = "no timetable was found in time"
 TABLE_STOPPED = "no timetable: first mend what stops it"
-TABLE_LOOKING_ON = "LOOKING ON: another table has this plan open; nothing is changed here"
+TABLE_LOOKING_ON = "LOOKING ON: this plan is open at another table"
 
 
 def table_keys(keys: Sequence[tuple[str, str]]) -> str:
