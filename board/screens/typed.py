@@ -114,7 +114,7 @@ class TypingScreen(Screen[None]):
             return
         key, sign = event.key, event.character or ""
         takes_out = key == "delete" and not in_text
-        held = "take out" if takes_out else key  # it moves nothing, as it does in a text
+        held = "del" if takes_out else key  # it moves nothing, as it does in a text
         again = self._keys_held.repeats(held, event.time, in_text=in_text or sign.isdecimal())
         if again and (self.held_is_one_act or takes_out):
             return
