@@ -145,6 +145,8 @@ def _before(command: _Commands) -> None:
     new.add_argument("--limit", type=_seconds, metavar="SECONDS", help=words.NEW_LIMIT)
     dish = command("dish", house.dish, takes="recipe")
     dish.add_argument("-o", "--output", type=Path, metavar="FILE", help=words.OPTIONS["dish-output"])
+    table = command("plan", _plan)
+    table.add_argument("--theme", choices=shared.THEMES, help=words.OPTIONS["theme"])
     check = command("check", planning.check)
     check.add_argument("--all", action="store_true", help=words.OPTIONS["all-findings"])
     check.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
@@ -155,11 +157,11 @@ def _before(command: _Commands) -> None:
     guests.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     guests.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
     _page(guests)
-    table = command("table", house.table)
-    table.add_argument("--course", metavar="COURSE", help=words.OPTIONS["course"])
-    table.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
-    table.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
-    _page(table)
+    laid = command("table", house.table)
+    laid.add_argument("--course", metavar="COURSE", help=words.OPTIONS["course"])
+    laid.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
+    laid.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
+    _page(laid)
     card = command("card", house.card)
     card.add_argument("--plates", action="store_true", help=words.OPTIONS["plates"])
     _page(card)
@@ -176,6 +178,25 @@ def _page(command: _Parser) -> None:
     """A page of what the command tells."""
     command.add_argument("--html", type=Path, metavar="FILE", help=words.OPTIONS["page"])
     command.add_argument("--paper", choices=("a4", "letter"), default="a4", help=words.OPTIONS["paper"])
+
+
+def _plan(arguments: argparse.Namespace) -> int:
+    """The planning table, and what it is left for; a plan that is not there yet is begun first."""
+    if not arguments.plan.exists() and (code := _run(["new", str(arguments.plan)])):
+        return code
+    following = planning.plan(arguments)
+    return _run(following) if following else ExitCode.DONE
+
+
+def _run(argv: list[str]) -> int:
+    arguments = whole_parser().understood(argv)
+    return int(arguments.run(arguments))
+
+
+def _bare_plan(argv: Sequence[str]) -> list[str]:
+    """The words of a command line; where a plan alone stands there, those that open it at the table."""
+    alone = len(argv) == 1 and argv[0].casefold().endswith((".yaml", ".yml"))
+    return ["plan", *argv] if alone else list(argv)
 
 
 def _shelf(dishes: _Parser) -> None:
@@ -387,7 +408,7 @@ def main(argv: Sequence[str] | None = None) -> int:
         if isinstance(stream, io.TextIOWrapper):
             stream.reconfigure(errors="replace")  # a sign that the terminal cannot show is `?`
     try:
-        arguments = whole_parser().understood(argv)
+        arguments = whole_parser().understood(_bare_plan(sys.argv[1:] if argv is None else argv))
     except SystemExit:
         with contextlib.suppress(BrokenPipeError):
             _flush()

@@ -20,6 +20,23 @@ if TYPE_CHECKING:
     from board.sheet.run_sheet import RunSheet
 
 
+def plan(arguments: argparse.Namespace) -> list[str]:
+    """`plan PLAN`: the planning table. The words of the command that the host goes on with, none if there is none."""
+    from board.app.plan_table import run_table
+    from board.base.errors import Trouble
+    from board.base.plain import one_line
+
+    if not has_terminal():
+        raise Trouble(words.NO_TERMINAL_FOR_PLAN)
+    copy, left = run_table(arguments.plan, arguments.theme)
+    if copy is not None:
+        print(words.table_copy(one_line(arguments.plan), one_line(copy)))
+    page = str(arguments.plan.with_suffix(".html"))
+    following = {"s": ["sheet"], "p": ["sheet", "--html", page], "g": ["guests"], "b": ["provisions"],
+                 "r": ["rehearse"], "l": ["live"]}  # fmt: skip
+    return [*following[left], str(arguments.plan)] if left else []
+
+
 def check(arguments: argparse.Namespace) -> int:
     """`check PLAN`: what there is to mend. STOP if the plan has stops."""
     from dataclasses import replace

@@ -15,6 +15,8 @@ from board.schedule.conflicts.ways_out import WayOut
 from board.sheet.run_sheet import RunSheet
 
 if TYPE_CHECKING:
+    import threading
+
     from board.plan.load import PlanFile
 
 ALL_SECONDS = 120.0  # for the timetable, its clashes and the ways out together, unless the host says otherwise
@@ -38,6 +40,13 @@ class Mending:
 def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
     """Solves the plan and, if it gives something up, finds up to `number` ways out, all of it within `limit` seconds.
     Raises Trouble."""
+    return ways_of(read_text(path), path, number, limit)
+
+
+def ways_of(
+    text: str, path: Path, number: int, limit: float | None = None, halt: "threading.Event | None" = None
+) -> Mending:
+    """The same of a text that may not be in the plan's file yet; `halt`, once it is set, ends the search."""
     from board.checks.plan.every import check, endangers, stops
     from board.checks.sheet.assessed import of_plan
     from board.schedule.conflicts.explain import clashes_of
@@ -52,9 +61,8 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
     from board.schedule.solver.solve import LIMIT_SECONDS, NoAnswer, solve
     from board.schedule.to_run_sheet import to_run_sheet
 
-    clock = Clock(limit or ALL_SECONDS)
+    clock = Clock(limit or ALL_SECONDS, halt)
     left, can_still = clock.left, partial(can, clock=clock)
-    text = read_text(path)
     file = plan_in(text, path)
     assessed = of_plan(file)
     refuse_stopped(assessed.snags)
@@ -66,7 +74,12 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
             near = starts_on(last, problem, file.plan.date) if last is not None else None
             seconds = min(LIMIT_SECONDS, share)
             solution = solve(
-                problem, seconds, watch=telling.progress, near=near, stay="last" if near is not None else None
+                problem,
+                seconds,
+                watch=telling.progress,
+                near=near,
+                stay="last" if near is not None else None,
+                halt=halt,
             )
         except NoAnswer:
             raise Trouble(words.NO_ANSWER) from None
@@ -85,7 +98,12 @@ def find_ways(path: Path, number: int, limit: float | None = None) -> Mending:
         try:
             seconds = max(LEAST_SECONDS, min(longest, left()))
             return solve(
-                asked, seconds, aims, near=starts_of(solution, problem, asked), stay="last" if aims == AIMS else None
+                asked,
+                seconds,
+                aims,
+                near=starts_of(solution, problem, asked),
+                stay="last" if aims == AIMS else None,
+                halt=halt,
             )
         except NoAnswer:
             return None

@@ -17,6 +17,7 @@ from board.sheet.changed import changed
 from board.sheet.run_sheet import RunSheet, Slot
 
 if TYPE_CHECKING:
+    import threading
     from collections.abc import Callable, Iterable
 
     from board.checks.sheet.assessed import Assessed
@@ -60,11 +61,19 @@ def sheet_of(
     return _made(assessed, limit, near, stay).the_sheet
 
 
-def with_timetable(plan: "Assessed", path: Path, *, limit: float | None = None) -> "Assessed":
-    """A plan without stops, with its timetable, made as `sheet_of` does. Raises Trouble."""
+def with_timetable(
+    plan: "Assessed",
+    path: Path,
+    *,
+    limit: float | None = None,
+    near: RunSheet | None = None,
+    halt: "threading.Event | None" = None,
+) -> "Assessed":
+    """A plan without stops, with its timetable, made as `sheet_of` does; `halt`, once it is set, ends the search.
+    Raises Trouble."""
     if (sheet := cache().get(plan.file.digest)) is not None:
         return with_all(plan, sheet)
-    return _made(plan, limit, cache().last(path))
+    return _made(plan, limit, near if near is not None else cache().last(path), halt=halt)
 
 
 def in_memory(plan: "Assessed", *, limit: float | None = None) -> "Assessed":
@@ -72,11 +81,18 @@ def in_memory(plan: "Assessed", *, limit: float | None = None) -> "Assessed":
     return with_all(plan, _work_out(plan.file, limit, None))
 
 
-def _made(plan: "Assessed", limit: float | None, near: RunSheet | None, stay: "Stay" = "last") -> "Assessed":
-    """With a new timetable, which is cached unless it is unproved under a `limit`, or its plan only tried: without a
-    digest."""
-    assessed = with_all(plan, _work_out(plan.file, limit, near, stay))
-    if plan.file.digest and (assessed.the_sheet.proved or limit is None):
+def _made(
+    plan: "Assessed",
+    limit: float | None,
+    near: RunSheet | None,
+    stay: "Stay" = "last",
+    halt: "threading.Event | None" = None,
+) -> "Assessed":
+    """With a new timetable, which is cached unless it is unproved under a `limit` or its search was ended, or its plan
+    only tried: without a digest."""
+    assessed = with_all(plan, _work_out(plan.file, limit, near, stay, halt))
+    cut_short = limit is not None or (halt is not None and halt.is_set())
+    if plan.file.digest and (assessed.the_sheet.proved or not cut_short):
         cache().put(assessed.the_sheet)
     return assessed
 
@@ -106,7 +122,13 @@ def refuse_stopped(snags: "Iterable[Snag]") -> None:
         raise Trouble("\n".join([*(snag.render() for snag in found), shared.MORE_MAY_SHOW]), code=2)
 
 
-def _work_out(plan: "PlanFile", limit: float | None, near: RunSheet | None, stay: "Stay" = "last") -> RunSheet:
+def _work_out(
+    plan: "PlanFile",
+    limit: float | None,
+    near: RunSheet | None,
+    stay: "Stay" = "last",
+    halt: "threading.Event | None" = None,
+) -> RunSheet:
     """Solves the plan, with its progress shown on a terminal. Raises Trouble if no solution was found."""
     from board.schedule.near import starts_on
     from board.schedule.solver.feasible import can
@@ -115,11 +137,12 @@ def _work_out(plan: "PlanFile", limit: float | None, near: RunSheet | None, stay
     from board.schedule.to_run_sheet import make_sheet
 
     seconds = limit * SEARCHING if limit else LIMIT_SECONDS
-    clock = Clock(limit * EXPLAINED if limit else LIMIT_SECONDS + MORE_SECONDS)
+    clock = Clock(limit * EXPLAINED if limit else LIMIT_SECONDS + MORE_SECONDS, halt)
 
     def solved(problem: "Problem") -> "Solution":
         known = starts_on(near, problem, plan.plan.date) if near is not None else None
-        return solve(problem, seconds, watch=telling.progress, near=known, stay=stay if known is not None else None)
+        kept = stay if known is not None else None
+        return solve(problem, seconds, watch=telling.progress, near=known, stay=kept, halt=halt)
 
     with Telling() as telling:
         try:

@@ -13,6 +13,7 @@ TABLES = (
     (words.LOOKING_BACK, screens_words.KEYS_LOOK),
     (words.LOOKING_ON, screens_words.KEYS_WATCH),
     (words.ON_THE_LIST, tuple((key, "", does) for key, does in screens_words.KEYS_TICK)),
+    (words.AT_THE_TABLE, tuple((key, "", does) for key, does in screens_words.KEYS_TABLE)),
     (words.SETTLING, tuple((key, "", does) for key, does in screens_words.KEYS_SETTLE)),
 )
 

@@ -6,6 +6,7 @@ YES_NO, NAMES, TEXT, NUMBER = "yes or no", "names, each with a value", "words", 
 BAD, GOOD = "It is told of:", "It is not told of:"
 ON_THE_BOARD, WITH_SHARE, IN_A_REHEARSAL = "On the board", "With --share", "In a rehearsal"
 LOOKING_BACK, LOOKING_ON = "Looking back (`o`)", "Looking on (`platecall watch`)"
+AT_THE_TABLE = "Making a plan (`platecall plan`)"
 ON_THE_LIST, SETTLING = "Ticking the list off (`platecall provisions --tick`)", "Settling guesses (`platecall settle`)"
 ALL_KEYS, SIGNS = "Keys of the screens", "Signs"
 SIGNS_SAY = (

@@ -34,7 +34,7 @@ from board.plan.resolve.from_shelf import asked_of_shelf, standing_in
 from board.plan.resolve.links import Link, link
 from board.plan.resolve.seating import seat_problems
 from board.plan.resolve.served import misnamed
-from board.plan.snag import Snag, Weight, in_order
+from board.plan.snag import Fix, Snag, Weight, in_order
 
 # Replacements for values that could not be read, so that the rest can still be checked.
 _STAND_INS: dict[str, Any] = {
@@ -69,7 +69,12 @@ class PlanFile:
 
 def read_plan(text: str, name: str) -> PlanFile | list[Snag]:
     """The plan, or all snags that make it unusable, heaviest first. Raises nothing."""
-    raw, places, snags = read_yaml(text, name)
+    return plan_of(text, *read_yaml(text, name))
+
+
+def plan_of(text: str, raw: Any, places: Places, snags: list[Snag]) -> PlanFile | list[Snag]:
+    """The same of a text whose YAML was read already."""
+    snags = list(snags)
     if raw is None and snags:
         return snags
     if not isinstance(raw, dict):
@@ -91,6 +96,51 @@ def read_data(data: dict[str, Any], like: PlanFile) -> PlanFile | None:
     change before it is written. None if it would be no plan."""
     found = _read(data, like.places, [])
     return None if isinstance(found, list) else PlanFile(*found, like.places, "")
+
+
+def value_snag(data: Any, loc: Loc, value: Any, places: Places) -> Snag | None:
+    """What is wrong with a value by itself, put at a path of a plan's data: read as part of the nearest thing that
+    has words of its own, a step say, in a millisecond. None where nothing is, or only the whole plan tells: what it
+    refers to. Raises nothing."""
+    known = [n for n in range(len(loc)) if _model_at(loc[:n]) and isinstance(_follow(data, loc[:n]), dict)]
+    around = max(known, default=None)
+    if around is None:
+        return None
+    model, held = _model_at(loc[:around]), dict(_follow(data, loc[:around]))
+    assert model is not None
+    if around == 0:
+        held = {key: each for key, each in held.items() if key == loc[0]}
+    try:
+        changed = _put_in(held, loc[around:], value)
+        model.model_validate(changed)
+    except ValidationError as wrong:
+        for error in wrong.errors(include_url=False):
+            at = (*loc[:around], *error["loc"])
+            if at[: len(loc)] == loc:
+                return _snag({**error, "loc": at}, places)
+    except (KeyError, IndexError, TypeError):
+        return None
+    return None
+
+
+def _put_in(data: Any, loc: Loc, value: Any) -> Any:
+    """A copy of the data with a value at a path; the data itself is left as it is. Raises KeyError, IndexError or
+    TypeError where there is no such path."""
+    if not loc:
+        return value
+    if isinstance(data, dict):
+        inside = data.get(loc[0]) if len(loc) == 1 else data[loc[0]]
+        return {**data, loc[0]: _put_in(inside, loc[1:], value)}
+    new = list(data)
+    number = int(loc[0])
+    new[number:] = [_put_in(new[number] if number < len(new) else None, loc[1:], value), *new[number + 1 :]]
+    return new
+
+
+def words_known(loc: Loc) -> tuple[str, ...]:
+    """The keys that the part at a path may have; none where they are free."""
+    model = _model_at(loc)
+    return () if model is None else tuple(_keys_of(model))
 
 
 def _not_written(loc: Loc, places: Places) -> Snag:
@@ -121,7 +171,7 @@ def _read(raw: dict[str, Any], places: Places, snags: list[Snag]) -> tuple[Plan,
         lost = any(error["loc"][:1] == ("guests",) or "only for" in error["loc"] for error in errors)
         if not lost:  # otherwise these checks would run on replacement names
             problems += [*misnamed(plan), *seat_problems(plan)]
-        snags += [Snag(p.code, Weight.STOP, p.message, p.mend, places.of(p.loc)) for p in problems]
+        snags += [Snag(p.code, Weight.STOP, p.message, p.mend, places.of(p.loc), fix=p.fix) for p in problems]
         if not snags:
             waiting = waiting_for_trips(plan, linked.nodes, linked.taken_up)
             linked.links += [Link(each.trip, each.work) for each in waiting if each.trip is not None]
@@ -283,7 +333,9 @@ def _snag(error: Any, places: Places) -> Snag:
                 mend = f"If it belongs to the value before it, put that in quotes: {whole}. {mend}"
             else:
                 mend += " If it belongs to the value before it, put that whole value in quotes."
-        return Snag("plan 5", Weight.STOP, message, mend, places.of(loc, key=True))
+        meant = _key_meant(last, model)
+        fix = None if meant is None else Fix("call", loc, meant)
+        return Snag("plan 5", Weight.STOP, message, mend, places.of(loc, key=True), fix=fix)
     if kind == "missing":
         place = places.of(loc[:-1])
         return Snag(

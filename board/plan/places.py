@@ -3,6 +3,7 @@
 Scalars stay text, except whole numbers, true/false and null: `19:30` and `2026-11-28` are text.
 """
 
+import copy
 import re
 from typing import Any
 
@@ -37,6 +38,12 @@ class Places:
     def at(self, line: int, column: int) -> Place:
         shown = self.lines[line - 1] if 0 < line <= len(self.lines) else ""
         return Place(self.name, line, column, shown)
+
+    def named(self, name: str) -> "Places":
+        """The same places, of a file of that name."""
+        same = copy.copy(self)
+        same.name = name
+        return same
 
     def of(self, loc: Loc, *, key: bool = False) -> Place:
         """The place of a path, or of its nearest ancestor that is in the file."""

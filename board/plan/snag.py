@@ -3,6 +3,7 @@
 import re
 from dataclasses import dataclass
 from enum import IntEnum
+from typing import Literal
 
 import msgspec
 
@@ -43,10 +44,21 @@ class About(msgspec.Struct, frozen=True, gc=False, omit_defaults=True):
 THE_PLAN = About()  # nothing in particular
 
 
+class Fix(msgspec.Struct, frozen=True, gc=False, omit_defaults=True):
+    """A mend that needs nobody to think of anything. At `loc`, a path in the plan: `add` one more item, `put` a value,
+    `call` a key otherwise, `swap` the word `old` in a text, `settle` a guessed key as it stands. `new`: the item or
+    value as YAML on one line, the key, the word."""
+
+    how: Literal["add", "put", "call", "swap", "settle"]
+    loc: tuple[str | int, ...]
+    new: str
+    old: str = ""
+
+
 @dataclass(frozen=True, slots=True)
 class Snag:
     """One finding. `code`: its stable name in `findings.FINDINGS`. `mend`: a sentence that says what to do. `source`:
-    what it stands on.
+    what it stands on. `fix`: the same mend for a program to make, where there is one.
 
     `safety`: it could hurt a guest; a timetable can still be made. `severe`: it could kill one. `about`: said of all
     that can stop a meal, so that they are told apart by more than their words.
@@ -61,6 +73,7 @@ class Snag:
     source: str = ""
     severe: bool = False
     about: About = THE_PLAN
+    fix: Fix | None = None
 
     def render(self) -> str:
         """`file:line:column: code: message`, the source line with a caret, then the fix and what it stands on."""

@@ -113,8 +113,9 @@ class DressedApp(App[ReturnType]):
         self._exit_renderables.clear()
 
     async def on_event(self, event: Event) -> None:
-        """Capital letters are the same keys as small ones, except where a text is typed; a held key is one act."""
-        if isinstance(event, Key) and not event.is_forwarded:
+        """Capital letters are the same keys as small ones, except where a text is typed; a held key is one act. A
+        screen that takes every key sees to both itself, once it is the key's turn."""
+        if isinstance(event, Key) and not event.is_forwarded and not getattr(self.screen, "takes_every_key", False):
             in_text, moment = isinstance(self.focused, Input), event.time
             small = event.key.lower()
             if not in_text and len(small) == 1 and small != event.key:

@@ -1,12 +1,8 @@
 """Guesses gone through one by one, what decides most first: taken as they stand, or with another figure."""
 
 from collections.abc import Callable, Sequence
-from typing import ClassVar
 
-from textual import events
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
-from textual.screen import Screen
 
 from board.base import words as shared
 from board.base.plain import one_line
@@ -17,17 +13,17 @@ from board.screens import words
 from board.screens.dressed import DressedApp
 from board.screens.lines import Line, Lines, fitted
 from board.screens.listing import Listing
+from board.screens.typed import Typed, TypingScreen
 
 # A guess and what was typed → its value; the same as the plan would have it. Both raise ValueError.
 Retype = Callable[[Guess, str], str]
-LONGEST_TYPED, STEP_COLUMNS = 100, 34
+STEP_COLUMNS = 34
 
 
-class SettleScreen(Screen[None]):
+class SettleScreen(TypingScreen):
     """`answers`: by the number of a guess, its new value, or None where it was taken as it stands."""
 
     CSS_PATH = "settling.tcss"
-    BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+q", "app.quit", show=False)]
 
     def __init__(self, title: str, guesses: Sequence[Guess], retype: Retype, fits: Retype) -> None:
         super().__init__()
@@ -37,7 +33,6 @@ class SettleScreen(Screen[None]):
         self.fits = fits
         self.answers: dict[int, str | None] = {}
         self.done: list[tuple[int, ...]] = []  # what each key answered, for taking it back
-        self.typed: str | None = None  # None: nothing is being typed
         self.said = ""
 
     def compose(self) -> ComposeResult:
@@ -57,42 +52,39 @@ class SettleScreen(Screen[None]):
         """The first guess without an answer."""
         return next((n for n in range(len(self.guesses)) if n not in self.answers), None)
 
-    def on_key(self, event: events.Key) -> None:
-        """All keys, in the order in which they were pressed: an action of a binding would run after a later key."""
-        event.stop()
-        event.prevent_default()
-        sign = event.character or ""
+    def pressed(self, key: str, sign: str) -> None:
         if self.typed is not None:
-            self._type(event.key, self.typed, sign)
-        elif event.key == "q":
+            self._type(key, self.typed, sign)
+        elif key == "q":
             self.app.exit()
-        elif event.key == "u":
+        elif key == "u":
             self._back()
         elif self.at is None:
-            if event.key == "enter":
+            if key == "enter":
                 self.app.exit()
-        elif event.key == "enter":
+        elif key == "enter":
             self._answer({self.at: None})
-        elif event.key == "space":
+        elif key == "space":
             self._answer_dish(self.guesses[self.at].loc[:4])
         elif sign.isdecimal():
-            self.typed = sign
+            self.typed = Typed(sign)
         elif sign == "e":
-            self.typed = self.guesses[self.at].text or ""
+            self.typed = Typed(self.guesses[self.at].text or "")
         self.show()
 
-    def _type(self, key: str, typed: str, sign: str) -> None:
+    def was_typed(self) -> None:
+        self.show()
+
+    def _type(self, key: str, typed: Typed, sign: str) -> None:
         self.said = ""
         if key == "enter":
-            self._take(typed)
-        elif key == "escape":
+            self._take_typed(typed.text)
+        elif key == "escape" or (key == "backspace" and not typed.text):
             self.typed = None
-        elif key == "backspace":
-            self.typed = typed[:-1] or None
-        elif sign and sign.isprintable():
-            self.typed = (typed + sign)[:LONGEST_TYPED]
+        else:
+            typed.press(key, sign)
 
-    def _take(self, typed: str) -> None:
+    def _take_typed(self, typed: str) -> None:
         if self.at is None:
             return
         guess = self.guesses[self.at]
@@ -144,13 +136,14 @@ class SettleScreen(Screen[None]):
             ((one_line(guess.why), "wary"),) if guess.why else ((words.SETTLE_DECIDES_NOTHING, "soft"),),
         ]
         if self.typed is not None:
-            lines[2] = ((one_line(words.settle_typed(self.typed, self._read_as(guess))), "accent"),)
+            read_as = words.settle_read_as(self.typed.text, self._read_as(guess))
+            lines[2] = ((f"{shared.SIGN['chosen']} ", "accent"), *self.typed.line(width, read_as))
         return [*lines, *(((line, "wary"),) for line in wrapped(one_line(self.said), width).splitlines()[:2])]
 
     def _read_as(self, guess: Guess) -> str:
         """What the typed text would be, where it can be read."""
         try:
-            return self.retype(guess, self.typed or "")
+            return self.retype(guess, self.typed.text if self.typed is not None else "")
         except ValueError:
             return ""
 

@@ -1,7 +1,10 @@
 """What the screens ask and answer: keys, panels, trouble."""
 
+from collections.abc import Sequence
+
 from board.base.words.evening import ARRIVED_ALREADY, core
 from board.base.words.signs import SIGN, sign_row
+from board.plan.snag import Fix
 
 # --- disk, log, plan, looking on ---------------------------------------------------------------------------------
 
@@ -391,8 +394,8 @@ def settled_of(done: int, all_: int) -> str:
     return f"{done} of {all_} settled"
 
 
-def settle_typed(typed: str, read_as: str) -> str:
-    return f"{SIGN['chosen']} {typed}_{f'   = {read_as}' if read_as and read_as != typed else ''}"
+def settle_read_as(typed: str, read_as: str) -> str:
+    return f"  = {read_as}" if read_as and read_as != typed else ""
 
 
 # --- food safety -------------------------------------------------------------------------------------------------
@@ -421,3 +424,123 @@ SLIP_TYPING_HINTS = ("type the minutes", " · enter takes it", " · esc stops")
 
 def slip_taken(what: str) -> str:
     return f"{what} · u undoes"
+
+
+# --- the planning table -----------------------------------------------------------------------------------------
+KEYS_TABLE = (
+    ("↑↓", "look at another line; in the days, at what is done before, after"),
+    ("←→", "fold and unfold; in the days, try it sooner, later: enter takes it"),
+    ("enter", "edit the line"),
+    ("+", "add one more: a dish, a step, a job, an entry, a line of its part"),
+    ("del", "take it out, with all that stands under it"),
+    ("[ ]", "move it up, down"),
+    ("u", "take the last change back, as often as you like"),
+    (", .", "the day before, the day after"),
+    ("z", "the hours around it, the whole day"),
+    ("1-9", "mend what stands below, or go to its line"),
+    ("f", "all findings"),
+    ("w", "ways out of what cannot be had"),
+    ("tab", "the next pane"),
+    ("v", "the next theme"),
+    ("s p g", "leave for the sheet, for a page that prints, for who eats what"),
+    ("b r l", "leave for the provisions, for a rehearsal, for the live board"),
+    ("q", "leave; every change is in the plan already"),
+)
+TABLE_GOES_ON = ("s", "p", "g", "b", "r", "l")
+TABLE_WIDE_KEYS = 112  # columns for the longer bar
+KEYS_TABLE_BAR = (("enter", "edit"), ("+", "add"), ("del", "out"), ("u", "back"), ("tab", "pane"), ("?", "keys"),
+                  ("q", "leave"))  # fmt: skip
+KEYS_TABLE_WIDE = (("↑↓", "look"), ("←→", "fold"), ("enter", "edit"), ("+", "add"), ("del", "out"), ("[ ]", "move"),
+                   ("u", "back"), ("tab", "pane"), ("f", "findings"), ("?", "keys"), ("q", "leave"))  # fmt: skip
+KEYS_TABLE_DAYS = (("↑↓", "look"), ("←→", "sooner, later"), (", .", "day"), ("z", "hours"), ("tab", "pane"),
+                   ("?", "keys"), ("q", "leave"))  # fmt: skip
+KEYS_TABLE_FOUND = (("↑↓", "look"), ("enter", "to its line"), ("1-9", "mend"), ("f", "back"), ("?", "keys"),
+                    ("q", "leave"))  # fmt: skip
+KEYS_TABLE_TYPING = (("enter", "take"), ("→", "complete"), ("ctrl+u", "empty"), ("esc", "leave it"))
+KEYS_TABLE_TRYING = (("enter", "take it"), ("←→", "sooner, later"), ("esc", "leave it"))
+KEYS_TABLE_WAYS = (("1-9", "take it"), ("esc", "leave it"))
+KEYS_TABLE_BOTH = (("1", "take what stands here"), ("2", "take what the file has"))
+TABLE_PANES = {"plan": "The plan", "days": "The days", "found": "What matters most"}
+TABLE_ADDS = {
+    "course": "a course, `Cheese: Hard cheeses with oatcakes`, after the last",
+    "dish": "a dish: words of a menu, one of your shelf, or a recipe's file",
+    "step": "a step",
+    "job": "a job",
+    "entry": "an entry",
+    "line": "a line, `word: value`",
+}
+TABLE_NOTHING_BACK = "nothing to take back"
+TABLE_SEVERAL_LINES = "this stands over several lines; change it in an editor, it is taken up here"
+TABLE_FINE = "nothing found"
+TABLE_MORE_TO_COME = "what the timetable has to say comes once it is proved"
+TABLE_TRYING = "working out what that does"
+TABLE_WAYS_SOUGHT = "looking for ways out; half a minute at most"
+TABLE_WAY_KEY = "w looks for ways out"
+TABLE_NO_WAYS = "no way out was found"
+TABLE_NOTHING_LOST = "nothing is given up, so nothing needs a way out"
+TABLE_NO_TIME = "choose a step of the timetable first, once it is worked out"
+TABLE_NO_DAYS = "the timetable is being worked out"
+TABLE_NONE_FOUND = "no timetable was found in time"
+TABLE_STOPPED = "no timetable: first mend what stops it"
+TABLE_LOOKING_ON = "LOOKING ON: this plan is open at another table"
+
+
+def table_keys(keys: Sequence[tuple[str, str]]) -> str:
+    return "   ".join(f"{key} {what}" for key, what in keys)
+
+
+def table_tried(minutes: int) -> str:
+    return f"{abs(minutes)} min {'later' if minutes > 0 else 'sooner'}: "
+
+
+def table_mend(number: int, fix: Fix) -> str:
+    """What a figure key does about a finding."""
+    match fix.how:
+        case "add":
+            return f"{number} adds {fix.new}"
+        case "put":
+            return f"{number} writes {fix.loc[-1]}: {fix.new}"
+        case "settle":
+            return f"{number} takes it as it stands"
+    return f"{number} writes {fix.new}"
+
+
+def table_sheet(*, proved: bool, stale: bool, working: bool) -> str:
+    """How the timetable stands."""
+    if stale:
+        return (
+            "of the plan before your last change; working it out" if working else "of the plan before your last change"
+        )
+    return "proved" if proved else "not proved yet; still searching" if working else "not proved"
+
+
+def table_adds(what: str) -> str:
+    return f"add {TABLE_ADDS[what]}:"
+
+
+def table_more(count: int) -> str:
+    return f"and {count} more: f"
+
+
+def table_unwritten(why: str) -> str:
+    return f"NOT ON DISK: {why}"
+
+
+def table_outside(lines: int) -> str:
+    return f"an editor changed the file, {lines} {'line' if lines == 1 else 'lines'}; taken up, u takes it back"
+
+
+def table_both(number: int) -> str:
+    return f"Changed here and in the file, line {number}:"
+
+
+def table_here(text: str) -> str:
+    return f"  1 here: {text}"
+
+
+def table_there(text: str) -> str:
+    return f"  2 file: {text}"
+
+
+def table_out(what: str) -> str:
+    return f"out: {what}; u brings it back"

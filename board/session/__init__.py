@@ -1,4 +1,5 @@
 """An evening in progress: run, watched, replanned.
 
-For the other rooms: `background`, `plan_watcher`, `replan`, `session`, `watching`.
+For the other rooms: `background`, `line_changes`, `plan_desk`, `plan_watcher`, `planning`, `replan`, `session`,
+`watching`.
 """

@@ -8,6 +8,7 @@ an empty answer, the next request starts a new process, and the evening goes on 
 import subprocess
 import sys
 import threading
+from collections import Counter
 from collections.abc import Sequence
 from contextlib import suppress
 from datetime import datetime
@@ -18,6 +19,7 @@ from typing import IO
 import msgspec
 
 from board.evening.events import Event
+from board.plan.snag import Fix, Snag
 from board.sheet.run_sheet import RunSheet
 
 
@@ -34,16 +36,74 @@ class EditedPlan(msgspec.Struct, frozen=True, tag=True):
     known: Sequence[str]
 
 
-Request = RestOfEvening | EditedPlan
+class PlanText(msgspec.Struct, frozen=True, tag=True):
+    """Asks for what there is to say of a plan's text, and for a first timetable, within a second; as little as may be
+    moved from the sheet `near`. What there is to say of a timetable is said once it is proved."""
+
+    text: str
+    near: RunSheet | None = None
+
+
+class PlanProved(msgspec.Struct, frozen=True, tag=True):
+    """The same, with the time it takes to prove the timetable; less, once another text is asked about."""
+
+    text: str
+    near: RunSheet | None = None
+
+
+class PlanTried(msgspec.Struct, frozen=True, tag=True):
+    """The same within ten seconds, of a text that may never be the plan; less, once another is tried."""
+
+    text: str
+    near: RunSheet | None = None
+
+
+class PlanWays(msgspec.Struct, frozen=True, tag=True):
+    """Asks for ways out of what the timetable of a plan's text gives up."""
+
+    text: str
+    near: RunSheet | None = None
+
+
+Request = RestOfEvening | EditedPlan | PlanText | PlanProved | PlanTried | PlanWays
+
+
+class Finding(msgspec.Struct, frozen=True):
+    """One finding about a plan, as `plan.snag.Snag` has it. `line`: of the file, from 1; 0: of none."""
+
+    code: str
+    weight: int
+    message: str
+    mend: str = ""
+    line: int = 0
+    fix: Fix | None = None
+
+    @classmethod
+    def of(cls, snag: Snag) -> "Finding":
+        line = snag.place.line if snag.place else 0
+        return cls(snag.code, int(snag.weight), snag.message, snag.mend, line, snag.fix)
+
+
+class Way(msgspec.Struct, frozen=True):
+    """A way out: what it is, what it brings and costs, and the plan's text with it."""
+
+    what: str
+    brings: str
+    costs: str
+    text: str
 
 
 class Answer(msgspec.Struct, frozen=True):
     """`to`: the kind of request. `digest`: of the plan file, empty if it was not read. `sheet`: None if there is
-    none."""
+    none. Of a plan's text, `found`: the findings, the worst first; `parts`: paths of work in the file, each with the
+    slot it is; `ways`: ways out, the best first."""
 
     to: str
     digest: str = ""
     sheet: RunSheet | None = None
+    found: tuple[Finding, ...] = ()
+    parts: tuple[tuple[tuple[str | int, ...], str], ...] = ()
+    ways: tuple[Way, ...] = ()
 
 
 _Requests = SimpleQueue[Request | None]
@@ -56,16 +116,17 @@ class Background:
         self.command = (*command, str(plan.absolute()))
         self._requests: _Requests | None = None  # to the running process; None: there is none
         self._heard: SimpleQueue[Answer | None] = SimpleQueue()  # None: the process has ended
-        self._asked: set[str] = set()
+        self._asked: Counter[str] = Counter()  # how many of each kind are open
         self._answers: dict[str, Answer] = {}
 
-    def ask(self, request: Request) -> bool:
-        """Sends a request. False if the last one of its kind is still open."""
+    def ask(self, request: Request, *, anew: bool = False) -> bool:
+        """Sends a request. False if the last one of its kind is still open; `anew`: it is sent all the same, and each
+        is answered."""
         kind = type(request).__name__
         self._look_in()
-        if kind in self._asked:
+        if not anew and (self._asked[kind] or kind in self._answers):
             return False
-        self._asked.add(kind)
+        self._asked[kind] += 1
         if self._requests is None:
             self._requests = SimpleQueue()
             threading.Thread(target=self._listen, args=(self._requests,), daemon=True).start()
@@ -73,12 +134,9 @@ class Background:
         return True
 
     def answer(self, kind: type[Request]) -> Answer | None:
-        """The answer to an open request, once; None until it arrives."""
+        """The answer to an open request, once; None until it arrives. Of several, the last that came."""
         self._look_in()
-        found = self._answers.pop(kind.__name__, None)
-        if found is not None:
-            self._asked.discard(found.to)
-        return found
+        return self._answers.pop(kind.__name__, None)
 
     def _look_in(self) -> None:
         with suppress(Empty):
@@ -86,8 +144,10 @@ class Background:
                 heard = self._heard.get_nowait()
                 if heard is not None:
                     self._answers[heard.to] = heard
+                    self._asked[heard.to] -= 1
                 else:
-                    self._answers = {kind: Answer(kind) for kind in self._asked} | self._answers
+                    self._answers |= {kind: Answer(kind) for kind, open_ in self._asked.items() if open_ > 0}
+                    self._asked.clear()
                     self.close()
 
     def _listen(self, requests: _Requests) -> None:

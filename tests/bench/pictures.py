@@ -1,6 +1,7 @@
 """Draws the pictures in screenshots/, all that the README shows: `python -m tests.bench.pictures [FOLDER]`.
 
-The real board on the bundled plan, with a stopped clock; and what `check` says of that plan with two mistakes in it.
+The real board on the bundled plan, with a stopped clock; the planning table on it; and what `check` says of that plan
+with two mistakes in it.
 """
 
 import asyncio
@@ -9,13 +10,16 @@ import sys
 from datetime import datetime, timedelta
 from itertools import takewhile
 from pathlib import Path
-from typing import NamedTuple
+from threading import Event
+from typing import NamedTuple, cast
 
 from rich.console import Console
 from rich.segment import Segment
 
 from board.app.plan_commands import assessed
+from board.app.plan_table import PlanOnDisk, lines_of_dish
 from board.app.timetables import sheet_of
+from board.app.worker import looked_over
 from board.base.clock import StoppedClock
 from board.evening.wishes import Done
 from board.files.bundled import bundled_plan
@@ -25,6 +29,9 @@ from board.output.check import print_check
 from board.rehearsal.player import catch_up
 from board.screens.app import BoardApp
 from board.screens.palette import LOOKS
+from board.screens.plan_table import PlanTableApp, PlanTableScreen
+from board.session.background import Answer, Background, PlanProved, PlanText, PlanTried, Request
+from board.session.plan_desk import opened
 from board.session.session import Evening, unlogged_evening
 from board.sheet.run_sheet import RunSheet
 from tests.bench.pixels import draw_cells
@@ -47,6 +54,23 @@ SHOTS = (
     Shot("board-80x24", "light", 57.5, (80, 24), answered=1),
     Shot("late-call", "dark", 104.0, (120, 36), unanswered=8),
     Shot("push-cost", "dark", 62.0, (120, 36), answered=9, keys=("p", "right")),
+)
+
+
+class TableShot(NamedTuple):
+    """One picture of the planning table: the line that is chosen, and what was pressed then."""
+
+    name: str
+    theme: str
+    size: tuple[int, int]
+    line: str
+    keys: tuple[str, ...] = ()
+
+
+TABLE_SHOTS = (
+    TableShot("plan-80x24", "light", (80, 24), "reheat the broth"),
+    TableShot("plan-120x36", "dark", (120, 36), "braise the beef", ("tab", "z", "right", "right")),
+    TableShot("plan-160x50", "dark", (160, 50), "roast the roots"),
 )
 
 MISTAKES = (
@@ -76,6 +100,39 @@ async def draw_board(sheet: RunSheet, shot: Shot, folder: Path) -> None:
         await pilot.pause()
         await pilot.press(*shot.keys)
         await pilot.pause()
+        rows = [list(strip) for strip in app.screen._compositor.render_strips()]
+    draw_cells(rows, folder / f"{shot.name}.png", LOOKS[shot.theme].theme)
+
+
+class Beside:
+    """The process beside the table, in this one: what is asked is answered at once."""
+
+    def __init__(self) -> None:
+        self.answers: dict[type[Request], Answer] = {}
+
+    def ask(self, request: Request, *, anew: bool = False) -> bool:
+        assert isinstance(request, PlanText | PlanProved | PlanTried)
+        kind = type(request)
+        self.answers[kind] = looked_over(kind.__name__, bundled_plan(), request.text, request.near, None, Event())
+        return anew
+
+    def answer(self, kind: type[Request]) -> Answer | None:
+        return self.answers.pop(kind, None)
+
+
+async def draw_table(shot: TableShot, folder: Path) -> None:
+    path = bundled_plan()
+    desk = opened(read_text(path), path.name, PlanOnDisk(path), cast("Background", Beside()), lines_of_dish)
+    app = PlanTableApp(desk, shot.theme, None)
+    async with app.run_test(size=shot.size) as pilot:
+        await pilot.pause(0.5)
+        screen = app.screen
+        assert isinstance(screen, PlanTableScreen)
+        screen.show(screen._seen(next(row.loc for row in desk.read.rows if row.text == shot.line)))
+        await pilot.press(*shot.keys)
+        while desk.trying is not None and not desk.trying.told:
+            await pilot.pause(0.2)
+        await pilot.pause(0.3)
         rows = [list(strip) for strip in app.screen._compositor.render_strips()]
     draw_cells(rows, folder / f"{shot.name}.png", LOOKS[shot.theme].theme)
 
@@ -113,6 +170,8 @@ def draw_all(folder: Path) -> None:
     sheet = sheet_of(bundled_plan())
     for shot in SHOTS:
         asyncio.run(draw_board(sheet, shot, folder))
+    for each in TABLE_SHOTS:
+        asyncio.run(draw_table(each, folder))
     draw_check(folder)
 
 

@@ -9,7 +9,8 @@ from pathlib import Path
 
 import pytest
 
-from board.session.background import Background, EditedPlan, RestOfEvening
+from board.app.worker import Searches
+from board.session.background import Background, EditedPlan, PlanProved, PlanText, PlanTried, RestOfEvening
 from tests.conftest import PLANS, at
 from tests.screens.test_speech import is_running
 from tests.session.conftest import heard
@@ -104,3 +105,50 @@ def until(is_so: Callable[[], bool]) -> None:
     while not is_so():
         assert time.monotonic() < end
         time.sleep(0.02)
+
+
+def test_a_newer_text_is_asked_about_while_an_older_is_open(tmp_path: Path) -> None:
+    background = Background(tmp_path / "plan.yaml", (sys.executable, "-c", BACKWARDS))
+
+    assert background.ask(PlanText("older"))
+    assert not background.ask(PlanText("newer"))
+    assert background.ask(PlanText("newer"), anew=True)
+    heard(background, PlanText)
+    background.close()
+
+
+def test_another_text_of_the_plan_ends_every_search_of_the_one_before() -> None:
+    """And another one tried ends only what was tried before."""
+    searches = Searches()
+    first, tried = searches.halt_of(PlanText("first")), searches.halt_of(PlanTried("first, later"))
+    assert searches.halt_of(PlanProved("first")) is first
+    again = searches.halt_of(PlanTried("first, later still"))
+    assert (first.is_set(), tried.is_set(), again.is_set()) == (False, True, False)
+    evening = searches.halt_of(EditedPlan(()))
+
+    assert not searches.halt_of(PlanText("second")).is_set()
+    assert (first.is_set(), again.is_set(), evening.is_set()) == (True, True, False)
+
+
+def test_a_plans_text_is_looked_over_without_its_file(tmp_path: Path) -> None:
+    """First what is wrong with it, then a timetable near the one that stood, and every piece of work by its path."""
+    path = tmp_path / "two.yaml"
+    text = (PLANS / "two-ring-flat.yaml").read_text(encoding="utf-8")
+    background = Background(path)
+
+    background.ask(PlanText(text.replace("arrive:", "arive:")))
+    wrong = heard(background, PlanText)
+    assert wrong.sheet is None
+    assert wrong.found[0].line == text.splitlines().index(next(t for t in text.splitlines() if "arrive:" in t)) + 1
+    background.ask(PlanProved(text))
+    proved = heard(background, PlanProved)
+    background.close()
+
+    assert proved.sheet is not None
+    assert proved.sheet.proved
+    assert {slot for _, slot in proved.parts} >= {
+        slot.id for slot in proved.sheet.slots if slot.kind in ("step", "job")
+    }
+    assert dict(proved.parts).keys() >= {("courses", 0, "dishes", 0, "steps", 0)}
+    assert list(proved.found) == sorted(proved.found, key=lambda each: -each.weight)
+    assert not path.exists()

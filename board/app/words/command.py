@@ -14,6 +14,10 @@ COMMANDS = {
         "write a plan from a menu, or to start from, after a few questions",
         "printf 'Main: Roast chicken\\nSweet: Plum tart\\n' | platecall new supper.yaml --menu - --zone Europe/Dublin",
     ),
+    "plan": (
+        "make a plan on one screen: its lines, the days they give, and what matters most",
+        "platecall plan PLAN",
+    ),
     "check": ("say what is wrong, doubtful or assumed in a plan", "platecall check PLAN"),
     "settle": (
         "go through what was guessed in a plan, what decides most first, and write what you say into it",
@@ -133,6 +137,9 @@ WORKING = "working out the timetable …"
 PLAYING_AGAIN = "playing the night again, to see what mattered …"
 NO_ANSWER = "no timetable was found in the time allowed; try again, or make the plan smaller"
 NO_BOARD_TO_SHARE = "--share needs the board: without --plain, on a terminal"
+NO_TERMINAL_FOR_PLAN = (
+    "the planning table needs a terminal to draw on; `platecall check PLAN` prints what there is to mend"
+)
 NO_TERMINAL = "the live board needs a terminal to draw on; for plain output use `platecall rehearse PLAN --plain`"
 
 
@@ -261,7 +268,16 @@ def cannot_print(why: str) -> str:
     return f"the output cannot be written ({why})"
 
 
+TABLE_FAILED = "the table fell again and again; every change that was taken is in the plan"
 BOARD_FAILED = "the board fell again and again; the run log is whole, and the same command goes on with it"
+
+
+def table_unsaved(plan: str, why: str) -> str:
+    return f"{plan}: the last changes are not in it ({why or 'you had still to choose between two'})"
+
+
+def table_copy(plan: str, copy: str) -> str:
+    return f"{plan} is as you left it; as it was before: {copy}"
 
 
 def by_fault(failed: str, why: str) -> str:

@@ -8,7 +8,7 @@ from board.plan.load import PlanFile
 from board.plan.model.work import Step
 from board.plan.places import Loc
 from board.plan.resolve.assume import Task
-from board.plan.snag import Snag, Weight
+from board.plan.snag import Fix, Snag, Weight
 from board.sheet.guesses import half_is_used
 from board.sheet.run_sheet import RunSheet, Slot
 
@@ -98,7 +98,8 @@ def guesses_are_confirmed(file: PlanFile, snags: Iterable[Snag], sheet: RunSheet
             dishes.add(dish)
             message = f"{guess.step}: `{guess.key}: {guess.text}` is a guess, and {guess.why}"
             place = file.places.of((*guess.loc, guess.key), key=True)
-            asked.append(Snag(UNCONFIRMED, Weight.ASK, message, mend, place))
+            fix = Fix("settle", guess.loc, guess.key)
+            asked.append(Snag(UNCONFIRMED, Weight.ASK, message, mend, place, fix=fix))
     return asked
 
 

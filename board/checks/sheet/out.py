@@ -12,7 +12,7 @@ from board.plan.edit.yaml_text import Layout, flow
 from board.plan.phrases.durations import short
 from board.plan.resolve.at_table import dish_spoils
 from board.plan.resolve.spoils import Spoils
-from board.plan.snag import About, Snag, Weight
+from board.plan.snag import About, Fix, Snag, Weight
 from board.sheet import said
 from board.sheet.exposure import Exposed
 from board.sheet.run_sheet import Slot
@@ -91,21 +91,23 @@ def leftovers_are_put_away_in_time(timed: Timed) -> list[Snag]:
             f"or throw it away; {away.name} is over only at {shared.clock(away.end.astimezone(zone))}; "
             f"{_rule(timed, first)}: {dishes}"
         )
-        mend = _sooner(timed, away, Left(course.name, by, first))
+        mend, fix = _sooner(timed, away, Left(course.name, by, first))
         place = timed.file.places.of((*paths.of_course(course.name), "course"))
         source = _why(timed, [each for _, each in late])
-        found.append(Snag("food 11", Weight.MIND, message, mend, place, safety=True, source=source))
+        found.append(Snag("food 11", Weight.MIND, message, mend, place, safety=True, source=source, fix=fix))
     return [*found, *_forgotten(timed, forgotten)]
 
 
-def _sooner(timed: Timed, away: Slot, left: Left) -> str:
+def _sooner(timed: Timed, away: Slot, left: Left) -> tuple[str, Fix | None]:
     """The mend for a job too late for a course: do it sooner or, if it does others too, give this course its own."""
     task = timed.file.filled.tasks.get(away.id)
     if task is not None and task.work is not None and len(task.work.puts_away) > 1:
         line = job_line(timed.sheet, [left])
-        return f"Give {left.course} a job of its own, `{line}`, and take it out of `puts away` of {away.name}."
+        return f"Give {left.course} a job of its own, `{line}`, and take it out of `puts away` of {away.name}.", None
     takes = round((away.end - away.start).total_seconds() / 60)
-    return f"Do it sooner: `after: {flow(after(timed.sheet, [left], takes), Layout())}`."
+    line = flow(after(timed.sheet, [left], takes), Layout())
+    fix = None if task is None else Fix("put", (*task.node.loc, "after"), line)
+    return f"Do it sooner: `after: {line}`.", fix
 
 
 def _forgotten(timed: Timed, forgotten: list[Left]) -> Iterator[Snag]:
@@ -119,10 +121,12 @@ def _forgotten(timed: Timed, forgotten: list[Left]) -> Iterator[Snag]:
         message = (
             f"no job puts away what is left of {by_when}; {_rule(timed, group[0].first)}; after that, throw it away"
         )
-        mend = f"Add a job: `{job_line(timed.sheet, group)}`; shallow, into the fridge."
+        job = job_line(timed.sheet, group)
+        mend = f"Add a job: `{job}`; shallow, into the fridge."
         place = timed.file.places.of((*paths.of_course(group[0].course), "course"))
         source = _why(timed, [each.first for each in group])
-        yield Snag("food 11", Weight.MIND, message, mend, place, safety=True, source=source)
+        fix = Fix("add", ("jobs",), job)
+        yield Snag("food 11", Weight.MIND, message, mend, place, safety=True, source=source, fix=fix)
 
 
 def _spoils(timed: Timed, each: DishClock) -> Spoils:

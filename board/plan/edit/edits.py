@@ -11,12 +11,14 @@ from board.plan.edit.edit_guesses import SettleStep
 from board.plan.edit.edit_hands import AddHelper, MoreHours, MoveAway, SetWho, StretchHours
 from board.plan.edit.edit_kitchen import AddOven, MoreOfTool, MoreRings, MoreRoom
 from board.plan.edit.edit_lessons import AddHistory, AddNotes, SetOvenTime, SetTakes, Together
+from board.plan.edit.edit_time import MoveWork
 from board.plan.edit.save import CannotEdit, data_of, data_with
 from board.plan.load import PlanFile, read_data
 
 __all__ = [
     "AddHelper", "AddHistory", "AddNotes", "AddOven", "AddWay", "BuyDish", "CannotEdit", "DropDay", "DropDish",
-    "Edit", "MoreHours", "MoreOfTool", "MoreRings", "MoreRoom", "MoveAway", "PushCourse", "SetArrival", "SetGap",
+    "Edit", "MoreHours", "MoreOfTool", "MoreRings", "MoreRoom", "MoveAway", "MoveWork", "PushCourse", "SetArrival",
+    "SetGap",
     "SetOn", "SetOvenTime", "SetTakes", "SetWho",
     "SettleStep", "StretchHours", "Together", "apply_all", "try_all", "untried",
 ]  # fmt: skip

@@ -9,7 +9,7 @@ from typing import Any
 from ruamel.yaml.nodes import CollectionNode, MappingNode, Node, ScalarNode, SequenceNode
 
 from board.plan.edit.yaml_text import Layout
-from board.plan.places import Loc, read_yaml
+from board.plan.places import Loc, Places, read_yaml
 from board.plan.snag import Snag
 
 
@@ -41,6 +41,7 @@ class Source:
     text: str
     root: Node
     data: Any
+    places: Places
     layout: Layout
     line_end: str
 
@@ -174,7 +175,7 @@ def read_source(text: str) -> Source | Snag:
     root = places.root
     assert root is not None  # without a root there would be snags
     found = _BREAK.search(text)
-    return Source(text, root, data, _layout(text, root), found[0] if found else "\n")
+    return Source(text, root, data, places, _layout(text, root), found[0] if found else "\n")
 
 
 def _layout(text: str, root: Node) -> Layout:

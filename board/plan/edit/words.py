@@ -79,7 +79,15 @@ EDIT_NONE_MORE = "one more at least"
 EDIT_NO_WAY = "another way must differ in something"
 EDIT_NO_STEP = "there is no step or job at this place of the plan"
 EDIT_NO_ITEM = "there is nothing to replace at this place, or nothing to put there"
+EDIT_NOTHING_TYPED = "nothing is written; type the words, or take the line out with del"
+EDIT_KEY_AND_VALUE = "write a word, a colon and its value, for example `takes: 25 min`"
+EDIT_NOT_IN_A_LIST = "only what stands in a list can be moved: courses, dishes, steps, jobs, entries"
+EDIT_NO_FURTHER = "it stands at the end of its list already"
 EDIT_NO_DAY = "the step says nothing of its day or time"
+
+
+def edit_key_there(word: str) -> str:
+    return f"`{word}:` stands there already"
 
 
 def edit_same_place(on: str) -> str:

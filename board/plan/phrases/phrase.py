@@ -66,7 +66,12 @@ def _long_form(source: Any) -> type | None:
     return list if get_origin(source) is list else None
 
 
+def meant_by(word: str, known: Iterable[str]) -> str | None:
+    """The nearest known word; None where none is near."""
+    return next(iter(nearest(word, known)), None)
+
+
 def near(word: str, known: Iterable[str]) -> str:
     """` Did you mean …?` for the nearest known word, or nothing."""
-    found = nearest(word, known)
-    return f" Did you mean {found[0]!r}?" if found else ""
+    found = meant_by(word, known)
+    return f" Did you mean {found!r}?" if found else ""

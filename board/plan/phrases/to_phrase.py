@@ -1,4 +1,6 @@
-"""Parts of a plan → the words a host would write; the inverse of `parse_station` and `parse_keep`. Pure."""
+"""Parts of a plan → the words a host would write: what `parse_station`, `parse_keep` and `parse_moment` read. Pure."""
+
+from datetime import date, datetime
 
 from board.plan.phrases.durations import short
 from board.plan.phrases.stations import Heat, Keep, Station
@@ -43,3 +45,11 @@ def keep_text(keep: Keep) -> str:
         return f"{short(keep.minutes)} hot"
     joint = "on the" if where.place == "stovetop" else "in the"
     return f"{short(keep.minutes)} {joint} {station_text(where)}"
+
+
+def moment_text(at: datetime, event: date) -> str:
+    """`17:40`, `fri 17:40`, `9 days before 17:40`: a moment by the clock of an event's place; after the event's day
+    with its date."""
+    days = (event - at.date()).days
+    day = f"{at:%a}".lower() if 0 < days < 7 else f"{days} days before" if days > 0 else f"{at:%Y-%m-%d}"
+    return f"{at:%H:%M}" if not days else f"{day} {at:%H:%M}"

@@ -6,7 +6,7 @@ from zoneinfo import ZoneInfo
 from board.plan.model.courses import Course
 from board.plan.model.model import Plan
 from board.plan.phrases.durations import MINUTES_PER_DAY
-from board.plan.phrases.phrase import near
+from board.plan.phrases.phrase import meant_by, near
 from board.plan.phrases.when import clock_of, instant, is_small_hours, minute_of
 from board.plan.places import Loc
 from board.plan.resolve.fault import Fault, slug
@@ -54,9 +54,10 @@ def course_times(plan: Plan) -> list[Fault]:
             mend = "Write a time, or `10 min after guests arrive`."
             problems.append(Fault("plan 8", "the first course has none before it", mend, at))
         if after is not None and after.course is not None and slug(after.course) not in wanted:
-            guess = near(after.course, [x.course for x in plan.courses[:c]])
-            message = f"no course before this one is called {after.course!r}.{guess}"
-            problems.append(Fault("plan 8", message, "Name an earlier course.", at))
+            known = [x.course for x in plan.courses[:c]]
+            message = f"no course before this one is called {after.course!r}.{near(after.course, known)}"
+            meant = (after.course, meant_by(after.course, known))
+            problems.append(Fault("plan 8", message, "Name an earlier course.", at, meant))
         minute = _wanted(plan, course, wanted, before)
         problems += _too_early(plan, course, minute, before, wanted, at)
         wanted[slug(course.course)], before = minute, course

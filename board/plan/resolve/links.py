@@ -11,7 +11,7 @@ from graphlib import CycleError, TopologicalSorter
 from board.plan.model.model import Plan
 from board.plan.model.work import Job, Ref, Work
 from board.plan.phrases.durations import Attention, Spread, short
-from board.plan.phrases.phrase import near
+from board.plan.phrases.phrase import meant_by, near
 from board.plan.phrases.stations import Station
 from board.plan.places import Loc
 from board.plan.resolve.absences import away_faults
@@ -161,7 +161,8 @@ class Names:
             return Fault("plan 9", f"{words!r} is the name of {len(found)} pieces of work", mend, loc)
         known = [n.name if " in " not in words or not n.dish else f"{n.name} in {n.dish}" for n in self.nodes.values()]
         mend = "Write the other step's words as they stand in the plan."
-        return Fault("plan 8", f"no step or job is called {words!r}.{near(words, known)}", mend, loc)
+        message = f"no step or job is called {words!r}.{near(words, known)}"
+        return Fault("plan 8", message, mend, loc, (words, meant_by(words, known)))
 
 
 _Found = list[tuple[Ref, Node]]

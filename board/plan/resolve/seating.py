@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from board.facts.tableware import piece_key
 from board.plan.model.model import Plan
 from board.plan.phrases.guests import Guest
-from board.plan.phrases.phrase import near
+from board.plan.phrases.phrase import meant_by, near
 from board.plan.phrases.seats import EMPTY, Seat, is_facing
 from board.plan.places import Loc
 from board.plan.resolve.fault import Fault, name_key
@@ -57,7 +57,7 @@ def seat_problems(plan: Plan) -> list[Fault]:
                 known = [guest.name for guest in plan.guests]
                 message = f"{seat.name!r} is nobody among the guests.{near(seat.name, known)}"
                 mend = "Name one of the `guests`, `2 others` for some of those without a name, or `empty`."
-                found.append(Fault("plan 8", message, mend, _loc(plan, s, n)))
+                found.append(Fault("plan 8", message, mend, _loc(plan, s, n), (seat.name, meant_by(seat.name, known))))
     return found
 
 

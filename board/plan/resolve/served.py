@@ -2,7 +2,7 @@
 
 from board.plan.model.courses import Course, Dish
 from board.plan.model.model import Plan
-from board.plan.phrases.phrase import near
+from board.plan.phrases.phrase import meant_by, near
 from board.plan.places import Loc
 from board.plan.resolve.fault import Fault, name_key
 
@@ -65,8 +65,10 @@ def _no_guest(plan: Plan, name: str, loc: Loc) -> Fault | None:
     if found:
         mend = "Give each line of guests a name of its own."
         return Fault("plan 9", f"{name!r} is the name of {len(found)} lines of guests", mend, loc)
-    message = f"no guest is called {name!r}.{near(name, [guest.name for guest in plan.guests])}"
-    return Fault("plan 8", message, "Write a guest's name as it stands under guests, without what follows it.", loc)
+    known = [guest.name for guest in plan.guests]
+    message = f"no guest is called {name!r}.{near(name, known)}"
+    mend = "Write a guest's name as it stands under guests, without what follows it."
+    return Fault("plan 8", message, mend, loc, (name, meant_by(name, known)))
 
 
 def _instead(course: Course, dish: Dish, words: str, loc: Loc) -> list[Fault]:
@@ -78,9 +80,10 @@ def _instead(course: Course, dish: Dish, words: str, loc: Loc) -> list[Fault]:
     if name_key(words) == name_key(dish.dish):
         return [Fault("plan 10", f"{dish.dish!r} stands instead of itself", "Name the dish it replaces.", loc)]
     if not found:
-        guess = near(words, [other.dish for other in others])
-        message = f"no other dish of {course.course} is called {words!r}.{guess}"
-        return [Fault("plan 8", message, "Name a dish of the same course, in its own words.", loc)]
+        known = [other.dish for other in others]
+        message = f"no other dish of {course.course} is called {words!r}.{near(words, known)}"
+        mend = "Name a dish of the same course, in its own words."
+        return [Fault("plan 8", message, mend, loc, (words, meant_by(words, known)))]
     if len(found) > 1:
         message = f"{words!r} is the name of {len(found)} dishes of {course.course}"
         return [Fault("plan 9", message, "Give each dish a name of its own.", loc)]

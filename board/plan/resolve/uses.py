@@ -2,7 +2,7 @@
 
 from board.plan.model.model import Plan
 from board.plan.model.work import Way, Work
-from board.plan.phrases.phrase import near
+from board.plan.phrases.phrase import meant_by, near
 from board.plan.phrases.stations import KEEPS_IN, LANES, PLACE_WORDS, Station
 from board.plan.places import Loc
 from board.plan.resolve.fault import Fault
@@ -28,7 +28,7 @@ def uses(plan: Plan, loc: Loc, work: Work, *, is_step: bool) -> list[Fault]:
         if name not in plan.hands:
             message = f"{name!r} is nobody among the hands.{near(name, plan.hands)}"
             mend = "Name one of the `hands`, or add them there."
-            problems.append(Fault("plan 8", message, mend, (*loc, "who", number)))
+            problems.append(Fault("plan 8", message, mend, (*loc, "who", number), (name, meant_by(name, plan.hands))))
     who = work.who or plan.hands
     if len(set(who)) < work.hands:
         message = f"it takes {work.hands} people, and the only hands for it are {' and '.join(dict.fromkeys(who))}"
@@ -47,7 +47,8 @@ def _station(plan: Plan, station: Station, loc: Loc, *, cooking: bool) -> list[F
         plain = PLACE_WORDS.get(station.oven.lower().removeprefix("the "))
         meant = f" Did you mean {plain!r}?" if plain else near(station.oven, known)
         message = f"{station.oven!r} is neither a {what} nor an oven of this kitchen.{meant}"
-        problems.append(Fault("plan 8", message, f"Name one of {', '.join(dict.fromkeys(known))}.", loc))
+        mend = f"Name one of {', '.join(dict.fromkeys(known))}."
+        problems.append(Fault("plan 8", message, mend, loc, (station.oven, plain or meant_by(station.oven, known))))
     elif station.off and not cooking:
         mend = "Write a step of its own for the rest: `where: oven off`."
         problems.append(Fault("plan 7", "nothing keeps in an oven that is switched off", mend, loc))
@@ -63,5 +64,6 @@ def _station(plan: Plan, station: Station, loc: Loc, *, cooking: bool) -> list[F
     for tool in station.tools:
         if tool not in kitchen.tools:
             message = f"the kitchen has no tool called {tool!r}.{near(tool, kitchen.tools)}"
-            problems.append(Fault("plan 8", message, "Add it under kitchen: tools, with how many there are.", loc))
+            mend = "Add it under kitchen: tools, with how many there are."
+            problems.append(Fault("plan 8", message, mend, loc, (tool, meant_by(tool, kitchen.tools))))
     return problems

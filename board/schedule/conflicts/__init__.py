@@ -1,4 +1,4 @@
 """Violations, the fewest steps that fight, changes worked out again.
 
-For the other rooms: `clashes`, `explain`, `proposal`, `violations`, `ways_out`.
+For the other rooms: `clashes`, `explain`, `price`, `proposal`, `violations`, `ways_out`.
 """

@@ -11,6 +11,7 @@ from board.schedule.solver.library import cp_model
 from board.schedule.solver.variables import Variables
 
 SEED = 1
+HEARD_SECONDS = 0.1  # by when a search that is stopped has ended, about
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,12 +27,12 @@ Watch = Callable[[Progress], None]
 
 
 class Clock:
-    """The time a whole search may take, and whether the keyboard stopped it."""
+    """The time a whole search may take, and whether it was stopped: by the keyboard, or by who else sets `halt`."""
 
-    def __init__(self, seconds: float) -> None:
+    def __init__(self, seconds: float, halt: threading.Event | None = None) -> None:
         self.began = time.perf_counter()
         self.seconds = seconds
-        self.stopped = False
+        self.halt = halt if halt is not None else threading.Event()
 
     def spent(self) -> float:
         """Seconds since the search began."""
@@ -39,7 +40,7 @@ class Clock:
 
     def left(self) -> float:
         """Seconds; 0 where it was stopped."""
-        return 0.0 if self.stopped else max(0.0, self.seconds - self.spent())
+        return 0.0 if self.halt.is_set() else max(0.0, self.seconds - self.spent())
 
 
 class _Watcher(cp_model.CpSolverSolutionCallback):
@@ -93,7 +94,7 @@ class Found:
 
 
 def run(model: cp_model.CpModel, effort: Effort, clock: Clock, aim: str, watch: Watch | None = None) -> Found:
-    """Solves in a thread, so that a keyboard interrupt is heard during the search; it stops the clock."""
+    """Solves in a thread, so that a stopped clock, and a keyboard interrupt, which stops it, are heard meanwhile."""
     solver = cp_model.CpSolver()
     solver.parameters.num_workers = 1
     solver.parameters.random_seed = SEED
@@ -119,9 +120,10 @@ def run(model: cp_model.CpModel, effort: Effort, clock: Clock, aim: str, watch: 
     threading.Thread(target=search, daemon=True).start()
     while not over.is_set():
         try:
-            over.wait(0.2)
+            over.wait(HEARD_SECONDS)
         except KeyboardInterrupt:
-            clock.stopped = True
+            clock.halt.set()
+        if clock.halt.is_set():
             solver.stop_search()
     return Found(solver, status[0])
 

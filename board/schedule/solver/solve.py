@@ -5,6 +5,7 @@ reaches it, and zero needs no further proof. A large problem begins with a list 
 """
 
 import math
+import threading
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import replace
@@ -64,22 +65,24 @@ def solve(
     near: Sequence[int | None] | None = None,
     *,
     stay: Stay | None = None,
+    halt: threading.Event | None = None,
 ) -> Solution:
-    """The best solution found, aim by aim. A KeyboardInterrupt ends the search with the best so far. Raises NoAnswer.
+    """The best solution found, aim by aim. A KeyboardInterrupt, or `halt` once it is set, ends the search with the best
+    so far. Raises NoAnswer.
 
     `steady` bounds each costly aim in the solver's own units, the same on every machine; `limit_seconds` bounds the
     whole. `near`: likely starts, one per job (None: not known), from which the search begins; with `stay`, as few jobs
     as may be begin at another time, among timetables equal in all aims, or `first`, in the costly ones; what then moves
     goes by the other aims, of which nothing is claimed.
     """
-    return _Search(problem, limit_seconds, aims, watch, steady, near, stay=stay).run()
+    return _Search(problem, Clock(limit_seconds, halt), aims, watch, steady, near, stay=stay).run()
 
 
 class _Search:
     def __init__(
         self,
         problem: Problem,
-        limit_seconds: float,
+        clock: Clock,
         aims: tuple[str, ...],
         watch: Watch | None,
         steady: float,
@@ -90,7 +93,7 @@ class _Search:
         self.near = near
         self.stay = stay
         self.problem = problem
-        self.clock = Clock(limit_seconds)
+        self.clock = clock
         self.wanted = aims
         self.costly = [aim for aim in COSTLY if aim in aims]
         self.watch = watch
@@ -259,7 +262,7 @@ class _Search:
         self._add_sums(aim)
         if self.best is None or self._stand_on(self.best):
             return True
-        self.clock.stopped = True
+        self.clock.halt.set()
         left = self.wanted[len(self.results) :]
         self.results += [AimResult(each, self.problem.horizon, 0, searched=False) for each in left]
         return False

@@ -1,0 +1,130 @@
+"""Opens a plan at the planning table: its file, the process beside, and the screen put together."""
+
+from pathlib import Path
+from textwrap import dedent
+from typing import TYPE_CHECKING
+
+from board.app import words
+from board.app.dishes import from_shelf, shelf
+from board.app.rewriting import rewritten
+from board.base.clock import WallClock
+from board.base.errors import Trouble
+from board.base.exits import ExitCode
+from board.base.plain import one_line
+from board.base.signals import ending_in_order
+from board.files.claims import claimed
+from board.files.plans import read_bytes, read_text, write_plan
+from board.files.preferences import read_settings, settings_file
+from board.importing.starter.menu_courses import usual_way
+from board.importing.ways.ways import Setting, dish_lines
+from board.plan.edit.save import CannotEdit
+from board.session.background import Background
+from board.session.plan_desk import opened
+
+if TYPE_CHECKING:
+    from board.plan.load import PlanFile
+    from board.screens.dressed import DressedApp, Fallen
+
+RECIPES = (".html", ".htm", ".json")
+USUAL = Setting(8, 1, 4)  # where the plan cannot be read: as a plan assumes that says nothing
+
+
+class PlanOnDisk:
+    """A plan's file. The first change of a sitting is made after a copy beside it."""
+
+    def __init__(self, path: Path) -> None:
+        self.path = path
+        self.copy: Path | None = None
+        self._stamp = _stamp(path)
+
+    def write(self, old: str, new: str) -> str:
+        """Puts a text in place of another; why it could not, or nothing."""
+        try:
+            if self.copy is None:
+                self.copy = rewritten(self.path, old, new, WallClock().now().date().isoformat())[1]
+            else:
+                write_plan(self.path, old, new)
+        except Trouble as trouble:
+            return str(trouble)
+        self._stamp = _stamp(self.path)
+        return ""
+
+    def changed(self) -> bool:
+        """Whether the file may have changed since it was looked at."""
+        return _stamp(self.path) not in (None, self._stamp)
+
+    def read(self) -> str | None:
+        """What the file holds if it changed since it was looked at; None if it did not, or cannot be read."""
+        stamp = _stamp(self.path)
+        if stamp is None or stamp == self._stamp:
+            return None
+        try:
+            text = read_text(self.path)
+        except Trouble:
+            return None
+        self._stamp = stamp
+        return text
+
+
+def _stamp(path: Path) -> tuple[int, int, int] | None:
+    try:
+        found = path.stat()
+    except OSError:
+        return None
+    return found.st_ino, found.st_size, found.st_mtime_ns
+
+
+def lines_of_dish(name: str, file: "PlanFile | None") -> list[str] | CannotEdit:
+    """A dish as lines of a plan, for as many as eat: out of a recipe's file, of the host's own shelf, else by the way
+    its words tell."""
+    if Path(name).suffix.casefold() in RECIPES:
+        return _lines_of_recipe(Path(name).expanduser())
+    at = USUAL
+    if file is not None:
+        kitchen = file.plan.kitchen
+        at = Setting(
+            max(1, sum(guest.count for guest in file.plan.guests)), len(kitchen.ovens), kitchen.rings, kitchen.tools
+        )
+    return from_shelf(name, at.eaters) or dish_lines(name, usual_way(name), at)
+
+
+def _lines_of_recipe(path: Path) -> list[str] | CannotEdit:
+    from board.importing.recipe.dish import dish_from
+    from board.importing.recipe.documents import NotARecipe
+
+    try:
+        text = dish_from(read_bytes(path)).text
+    except NotARecipe as wrong:
+        return CannotEdit(words.no_recipe(one_line(path), str(wrong)))
+    except Trouble as trouble:
+        return CannotEdit(str(trouble))
+    return dedent(text).strip("\n").splitlines()
+
+
+@ending_in_order()
+def run_table(path: Path, theme: str | None) -> tuple[Path | None, str | None]:
+    """Shows the table until the host leaves it; the copy that was made beside the plan, if one was, and the key it was
+    left by, if that goes on elsewhere. Raises Trouble."""
+    from board.screens.in_place import EndedByFault, kept_open
+    from board.screens.plan_table import PlanTableApp
+
+    text, keeper, background = read_text(path), PlanOnDisk(path), Background(path)
+    with claimed(path) as ours:
+        desk = opened(
+            text, one_line(path), keeper, background, lines_of_dish, [kept.name for _, kept in shelf().dishes]
+        )
+        desk.looking_on = not ours
+
+        def table(fallen: "Fallen | None") -> "DressedApp[str]":
+            desk.trying = None if fallen is not None else desk.trying  # whatever it was that was tried
+            return PlanTableApp(desk, theme if fallen is None else None, read_settings(settings_file()).theme)
+
+        try:
+            left = kept_open(table, lambda app: app.run())
+        except EndedByFault as fault:
+            raise Trouble(words.by_fault(words.TABLE_FAILED, one_line(fault)), ExitCode.FAULT) from None
+        finally:
+            background.close()
+    if desk.planning.unsaved and not desk.looking_on:
+        raise Trouble(words.table_unsaved(one_line(path), one_line(desk.unwritten)))
+    return keeper.copy, left

@@ -1,0 +1,79 @@
+"""A plan being made: texts before, and a file that an editor changes meanwhile."""
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from board.session.planning import Both, Planning
+from tests.examples import times
+
+BASE = "event: Supper\narrive: 18:30\nguests: 4\nzone: UTC\n"
+
+
+def test_back_goes_to_the_byte_as_far_as_one_likes() -> None:
+    planning = Planning.of(BASE)
+    planning.change(BASE.replace("4", "5"), ("guests",))
+    planning.change(BASE.replace("4", "6"), ("guests",))
+
+    assert planning.back() == ("guests",)
+    assert planning.text == BASE.replace("4", "5")
+    planning.back()
+    assert (planning.text, planning.back()) == (BASE, None)
+
+
+def test_what_an_editor_saved_is_taken_and_can_be_taken_back() -> None:
+    planning = Planning.of(BASE)
+    planning.change(BASE.replace("guests: 4", "guests: 5"), ("guests",))
+
+    found = planning.outside(BASE.replace("Supper", "Lunch"))
+
+    assert found is not None
+    assert (found.changed, found.both) == (("event: Lunch",), ())
+    assert planning.text == BASE.replace("guests: 4", "guests: 5").replace("Supper", "Lunch")
+    planning.back()
+    assert planning.text == BASE.replace("guests: 4", "guests: 5")
+
+
+def test_a_line_changed_on_both_sides_is_for_the_host_to_choose() -> None:
+    planning = Planning.of(BASE)
+    planning.change(BASE.replace("guests: 4", "guests: 5"), ("guests",))
+    disk = BASE.replace("guests: 4", "guests: 6").replace("Supper", "Lunch")
+
+    found = planning.outside(disk)
+
+    assert found is not None
+    assert found.both == (Both(3, ("guests: 5\n",), ("guests: 6\n",)),)
+    assert planning.text == BASE.replace("guests: 4", "guests: 5")  # nothing is lost, nothing taken
+    planning.choose(here=False)
+    assert planning.text == disk
+    planning.back()
+    assert planning.text == BASE.replace("guests: 4", "guests: 5")
+
+
+def test_a_file_that_is_as_it_was_is_no_news() -> None:
+    planning = Planning.of(BASE)
+    planning.change(BASE + "x: 1\n", ())
+    planning.saved(planning.text)
+
+    assert planning.outside(BASE + "x: 1\n") is None
+
+
+LINES = st.lists(st.sampled_from("abcd"), max_size=6).map(lambda some: "".join(f"{each}\n" for each in some))
+
+
+@settings(max_examples=times(300), deadline=None)
+@given(LINES, LINES, LINES)
+def test_nothing_is_lost_and_a_side_that_changed_nothing_yields(base: str, here: str, there: str) -> None:
+    only_there, only_here, both = Planning(base, base), Planning(here, base), Planning(here, base)
+    only_there.outside(there)
+    only_here.outside(base)
+    both.outside(there)
+
+    assert (only_there.text, only_here.text) == (there, here)
+    if both.both:
+        assert both.text == here
+        both.choose(here=False)
+    both.back()
+    assert both.text == here  # nothing is lost, whatever was taken
+    agreed = Planning(here, base)
+    agreed.outside(here)
+    assert agreed.text == here
