@@ -39,8 +39,9 @@ def parts(slot: Slot, start: datetime, end: datetime) -> Iterator[Attended]:
 
 @dataclass(frozen=True, slots=True)
 class Wanted:
-    """Whose hands a slot wants, all at the same time, and how: for so long from its start on (`whole`: until it ends),
-    for looks so long after its start (offset, length), and for so long before its end. `front`: at the table."""
+    """Whose hands a slot wants, all of those at its first part at the same time, and how: for so long from its start on
+    (`whole`: until it ends), for looks so long after its start (offset, length), and for so long before its end.
+    `front`: at the table."""
 
     who: tuple[str, ...]
     front: bool
@@ -67,7 +68,7 @@ def wanted(slot: Slot, minute: float) -> Wanted | None:
                 yield offset.total_seconds() / 60 * minute, length.total_seconds() / 60 * minute
 
     return Wanted(
-        who=slot.people,
+        who=tuple(dict.fromkeys(part.who for part in slot.attended if part.start == slot.attended[0].start)),
         front=slot.lane == FRONT_OF_HOUSE,
         whole=slot.whole,
         first=sum(length for _, length in lengths("start")),

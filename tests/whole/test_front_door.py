@@ -24,7 +24,7 @@ from tests.whole.conftest import LANTERN, Run
         (["chek", LANTERN], "Did you mean check?"),
         (["sheet", LANTERN, "--by", "dya"], "Did you mean day?"),
         (["check", LANTERN, "--limt", "3"], "Did you mean --limit?"),
-        (["xyzzy"], "There are: new, dish, check"),
+        (["xyzzy"], "There are: new, dish, plan, check"),
     ],
 )
 def test_a_mistyped_word_is_told_with_the_one_that_was_meant(run: Run, typed: list[str], meant: str) -> None:

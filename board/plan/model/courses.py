@@ -8,7 +8,7 @@ from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, model_valida
 from board.plan.model.drinking import PairingLine
 from board.plan.model.part import Clock, Noted, PlanModel, Words, YesNo, one_or_many
 from board.plan.model.work import Step
-from board.plan.phrases.durations import Minutes, Takes, WholeMinutes, parse_minutes
+from board.plan.phrases.durations import Lasts, Minutes, WholeMinutes, parse_minutes
 from board.plan.phrases.phrase import Phrase
 from board.plan.phrases.portions import PortionWords
 from board.plan.phrases.quantities import IngredientLine
@@ -113,7 +113,7 @@ class Course(PlanModel):
 
     course: Words
     at: Annotated[CourseTime, Phrase(parse_course_time, "19:15")]
-    eaten_in: Takes | None = None
+    eaten_in: Lasts | None = None
     may_slip: Minutes | None = None
     serve: Minutes | None = None
     clear: Minutes | None = None

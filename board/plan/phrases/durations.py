@@ -29,12 +29,19 @@ _UNIT_OF = {
     **dict.fromkeys(("m", "min", "mins", "minute", "minutes"), "min"),
     **dict.fromkeys(("s", "sec", "secs", "second", "seconds"), "sec"),
 }
+
+
+def _in_any_case(word: str) -> str:
+    return "".join(f"[{c.upper()}{c}]" for c in word)
+
+
 # A unit stands somewhere, or a word that has its own.
 LENGTH_PATTERN = (
     "(^|[^A-Za-z])("
-    + "|".join("".join(f"[{c.upper()}{c}]" for c in word) for word in [*_UNIT_OF, "overnight"])
+    + "|".join(_in_any_case(word) for word in [*_UNIT_OF, "overnight"])
     + r"|[pP][tT]?\d.*)($|[^A-Za-z])"
 )
+BOOK_PATTERN = r"^\s*" + r"\s+".join(map(_in_any_case, ("as", "in", "the", "book"))) + r"\s*$"
 _NUMBER = r"\d*\s*[½¼¾]|\d+(?:[.,]\d+)?"
 _PIECE = re.compile(rf"\s*({_NUMBER})\s*([a-zA-Z]*)\.?\s*(?:and\b)?\s*")
 _BARE = re.compile(rf"({_NUMBER})(\s*(?:to|–|-)\s*({_NUMBER}))*")
@@ -174,7 +181,9 @@ def parse_spread(text: str) -> dict[str, int]:
 
 
 Minutes = Annotated[int, Phrase(parse_minutes, "25 min", LENGTH_PATTERN, numbers=False)]
-Takes = Annotated[Spread, Phrase(parse_spread, "10 to 15 to 20 min", LENGTH_PATTERN, numbers=False)]
+Lasts = Annotated[Spread, Phrase(parse_spread, "10 to 15 to 20 min", LENGTH_PATTERN, numbers=False)]
+# Of work, the cook's book may know it.
+Takes = Annotated[Spread, Phrase(parse_spread, "10 to 15 to 20 min", f"{LENGTH_PATTERN}|{BOOK_PATTERN}", numbers=False)]
 
 
 class Attention(BaseModel):
