@@ -55,6 +55,7 @@ def test_a_good_a_bad_and_a_broken_evening_fit_one_screen(
     assert "night.jsonl --all" in shown[-1]
 
 
+@pytest.mark.slow
 def test_each_late_course_has_one_line_of_causes_below_it(lantern_sheet: RunSheet) -> None:
     evening = looked_back(lantern_sheet, "rough", 3)
     shown = [line for line, _ in first_screen(evening, "night.jsonl", (), WIDTH)]
@@ -67,6 +68,7 @@ def test_each_late_course_has_one_line_of_causes_below_it(lantern_sheet: RunShee
         assert heaviest.slot.name in below or words.THE_GUESTS in below or words.as_course("")[:3] in below
 
 
+@pytest.mark.slow
 def test_what_an_earlier_course_has_said_is_not_said_again(lantern_sheet: RunSheet) -> None:
     evening = looked_back(lantern_sheet, "rough", 3)
     first, second = next(each for each in evening.traced if len(each.links) > 1), evening.traced[-1]
@@ -78,6 +80,7 @@ def test_what_an_earlier_course_has_said_is_not_said_again(lantern_sheet: RunShe
     assert first.links[0].slot.name not in below
 
 
+@pytest.mark.slow
 def test_many_notes_are_counted_and_the_screen_holds(lantern_sheet: RunSheet) -> None:
     evening = looked_back(lantern_sheet, "rough", 3)
     notes = tuple(Note(n, evening.review.began, f"note {n}", None) for n in range(40))

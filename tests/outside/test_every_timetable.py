@@ -269,6 +269,7 @@ def test_the_search_finds_what_is_better_where_there_is_something(plan_from: Cal
         assert Search(evening, (*best[:-1], best[-1] + 1)).better() == best
 
 
+@pytest.mark.slow
 def test_the_plans_drawn_put_every_aim_to_the_test(plan_from: Callable[[str], PlanFile]) -> None:
     """For each aim some plans suffice and some do not: otherwise the comparison would show little."""
     evenings = [Evening(draw(seed)) for seed in FEW] + [Evening(draw_with_candles(seed)) for seed in CANDLES]

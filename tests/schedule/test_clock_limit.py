@@ -236,6 +236,7 @@ def dinner(found: list[Course]) -> str:
 
 @settings(max_examples=25, deadline=None)
 @given(st.lists(courses(), min_size=1, max_size=2))
+@pytest.mark.slow
 def test_no_dinner_whose_clocks_can_be_kept_meets_a_stop(found: list[Course]) -> None:
     plan = read(dinner(found))
     assert isinstance(plan, PlanFile), [snag.render() for snag in plan]

@@ -14,6 +14,7 @@ from board.schedule.solution import COSTLY
 from board.schedule.solver.search import Clock, Effort, Found
 from board.schedule.solver.solve import solve
 from board.schedule.to_run_sheet import make_sheet, to_run_sheet
+from tests.examples import first
 from tests.schedule.large_plans import large_plan
 from tests.schedule.random_plans import plan_text
 
@@ -24,7 +25,7 @@ def read(text: str) -> PlanFile:
     return found
 
 
-@pytest.mark.parametrize("seed", range(40))
+@pytest.mark.parametrize("seed", first(12, range(40)))
 def test_whatever_a_plan_asks_the_validator_finds_nothing_in_it(seed: int) -> None:
     plan = read(plan_text(seed, 3 + seed % 14))
     problem = problem_of(plan.plan, plan.filled)
@@ -79,6 +80,7 @@ def test_a_large_plan_is_bettered_piece_by_piece() -> None:
     assert past({"past-limit"}, after) < past({"past-limit"}, before) / 2  # type: ignore[arg-type]
 
 
+@pytest.mark.slow
 def test_a_finishing_touch_that_the_clock_cut_is_not_kept(lantern: PlanFile, monkeypatch: pytest.MonkeyPatch) -> None:
     """Else a loaded machine would give another timetable than a quiet one: the touch stands or falls whole."""
     import board.schedule.solver.solve as module
@@ -105,6 +107,7 @@ def test_a_finishing_touch_that_the_clock_cut_is_not_kept(lantern: PlanFile, mon
     assert touched.starts == without.starts
 
 
+@pytest.mark.slow
 def test_a_small_change_moves_little(lantern: PlanFile) -> None:
     """Two minutes more on one step: of the sixty-one pieces it moves those few that must give way, and no aim is worse
     than in a timetable worked out from nothing."""

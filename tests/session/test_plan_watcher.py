@@ -99,6 +99,7 @@ def test_saved_without_a_change_there_is_nothing_to_tell(plan: Path, watcher: Pl
     assert wait_for(watcher) is None
 
 
+@pytest.mark.slow
 def test_a_plan_that_gives_no_timetable_is_told_and_so_is_one_that_does_again(plan: Path, watcher: PlanWatcher) -> None:
     edit(plan, "event: no more than this\n")
 

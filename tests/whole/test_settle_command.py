@@ -74,6 +74,7 @@ def test_a_plan_without_guesses_says_so(run: Run, plan: Path) -> None:
 
 
 @pytest.mark.skipif(os.name != "posix", reason="pexpect wants a pseudo-terminal")
+@pytest.mark.slow
 def test_at_a_terminal_what_is_said_is_written_with_a_copy_beside(home: Path, plan: Path) -> None:
     env = {**os.environ, "PYTHONPATH": str(Path(__file__).parents[2]), "TERM": "xterm-256color"}
     terminal = Terminal(["settle", str(plan)], (80, 24), env)

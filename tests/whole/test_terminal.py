@@ -193,6 +193,7 @@ def test_what_is_wrong_with_a_plan_breaks_between_words_on_a_terminal(tmp_path: 
     assert " ".join(shown).split() == piped.split()
 
 
+@pytest.mark.slow
 def test_what_is_said_while_a_timetable_is_worked_out_is_wiped_away(env: dict[str, str], tmp_path: Path) -> None:
     cold = {**env, "XDG_CACHE_HOME": str(tmp_path / "cold")}
     terminal = Terminal(["check", LANTERN], (80, 200), cold)

@@ -55,6 +55,7 @@ def test_taking_one_writes_it_and_the_plan_then_holds(run: Run, plan: Path) -> N
     assert run("sheet", str(plan), "--take", "1")[0] == ExitCode.FAILED  # nothing to take any more
 
 
+@pytest.mark.slow
 def test_each_number_is_the_same_way_out_whenever_it_is_asked_for(run: Run, tmp_path: Path) -> None:
     path = tmp_path / "soup.yaml"
     offered: list[str] = []
@@ -97,6 +98,7 @@ def test_no_way_out_makes_food_unsafe_that_was_safe(tmp_path: Path) -> None:
         assert with_all(of_plan(plan_in(way.text, path)), way.sheet).the_sheet.stops == (), way.what
 
 
+@pytest.mark.slow
 def test_where_nothing_mends_it_all_that_is_said(run: Run, tmp_path: Path) -> None:
     path = tmp_path / "taster.yaml"
     path.write_text(IN_PART.lstrip("\n"), encoding="utf-8")

@@ -79,6 +79,7 @@ def chilled(cools: str, *, minutes: int = 30, keeps: str = "9 min in the room") 
     """
 
 
+@pytest.mark.slow
 def test_f14_shallow_in_ice_is_in_time_and_deep_in_the_room_is_not() -> None:
     assert weights(supper(chilled("cools: 3 cm deep, metal, ice bath")), "food 14") == []
 

@@ -2,6 +2,8 @@
 
 from collections.abc import Iterator
 
+import pytest
+
 from board.schedule.conflicts.clashes import HANDS, OVENS, clash_behind, letting_go, takings
 from board.schedule.conflicts.violations import amounts
 from board.schedule.formulate import problem_of
@@ -38,6 +40,7 @@ def clashing_plans(wanted: int) -> Iterator[tuple[Problem, Solution]]:
     raise AssertionError("too few random plans clash for the test to mean anything")
 
 
+@pytest.mark.slow
 def test_no_taking_of_a_clash_can_be_spared() -> None:
     for problem, solution in clashing_plans(5):
         bent = amounts(problem, solution)
