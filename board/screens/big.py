@@ -1,11 +1,16 @@
-"""Words in letters three rows high, drawn by pyfiglet; plain bold words where those do not fit."""
+"""Words in letters three rows high; plain bold words where those do not fit.
 
+The letters are those of the font Future by Sam Hocevar, free for any use: box-drawing strokes, like the digits beside
+them.
+"""
+
+import json
 from functools import lru_cache
+from pathlib import Path
 
 from board.base import words as shared
 from board.base.plain import one_line, to_ascii_letters
 
-FONT = "future"  # box-drawing strokes, like Textual's own digits beside it
 ROWS = 3
 
 
@@ -13,7 +18,7 @@ ROWS = 3
 def big(text: str, width: int, lines: int) -> tuple[str, ...] | None:
     """The text in at most `lines` lines of large letters, as rows of strokes; None if it does not fit."""
     letters = to_ascii_letters(one_line(text))
-    if letters is None or width < 20 or lines < 1:
+    if letters is None or width < 20 or lines < 1 or not _letters().keys() >= set(letters):
         return None
     wrapped = _wrapped(letters, width)
     if wrapped is None or len(wrapped) > lines:
@@ -50,15 +55,14 @@ def _wrapped(text: str, width: int) -> list[str] | None:
 
 
 @lru_cache(maxsize=1)
-def _font() -> object:
-    from pyfiglet import Figlet
-
-    return Figlet(font=FONT, width=10_000)
+def _letters() -> dict[str, list[str]]:
+    found: dict[str, list[str]] = json.loads(Path(__file__).with_name("letters.json").read_text(encoding="utf-8"))
+    return found
 
 
 @lru_cache(maxsize=1024)
 def _drawn(text: str) -> tuple[str, ...]:
-    rendered: str = _font().renderText(text)  # type: ignore[attr-defined]  # pyfiglet ships no types
-    rows = [row.rstrip() for row in rendered.splitlines()[:ROWS]]
-    width = max((len(row) for row in rows), default=0)
+    letters = _letters()
+    rows = ["".join(letters[sign][row] for sign in text).rstrip() for row in range(ROWS)]
+    width = max(map(len, rows))
     return tuple(row.ljust(width) for row in rows)

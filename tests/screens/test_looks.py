@@ -1,6 +1,7 @@
 """Sizes, themes, insistence, voice and mouse on the board itself."""
 
 import re
+import string
 from pathlib import Path
 
 import pytest
@@ -108,6 +109,17 @@ async def test_capital_letters_are_the_same_keys(kitchen: Kitchen) -> None:
         await pilot.pause()
 
         assert [note.text for note in kitchen.host.evening.state.notes] == ["Salt"]  # where a text is typed, it is kept
+
+
+def test_every_sign_of_ascii_is_a_large_letter_of_one_height() -> None:
+    for sign in string.printable[:94]:
+        rows = big(f"A{sign}A", 60, 1)
+
+        assert rows is not None
+        assert len(rows) == 3
+        assert len({len(row) for row in rows}) == 1
+        assert all(row.strip() for row in rows)
+    assert big("A😀", 60, 1) is None
 
 
 def test_letters_twice_as_large_are_the_same_letters() -> None:
