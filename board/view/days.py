@@ -15,6 +15,7 @@ from board.base.plain import one_line
 from board.sheet import said
 from board.sheet.blocks import day_of
 from board.sheet.cold import cold_days
+from board.sheet.company import sitters
 from board.sheet.run_sheet import RunSheet, Slot
 from board.sheet.why import why
 from board.view import words
@@ -119,7 +120,7 @@ def drawn_day(sheet: RunSheet, day: date, width: int, chosen: str = "", *, near:
     for lane in LANE_ORDER:
         rows += _lane(lane, [slot for slot in sheet.slots if slot.lane == lane], scale, chosen)
         rows += heats if lane == "oven" else []
-    rows += [(_hands(who, sheet.slots, scale), ()) for who in sheet.hands]
+    rows += [(_hands(sheet, who, scale), ()) for who in sheet.hands]
     shown = [each for each in rows if each[0]]
     return DrawnDay(tuple(row for row, _ in shown), tuple(bars for _, bars in shown))
 
@@ -205,15 +206,19 @@ def _bars(name: str, slots: Sequence[Slot], scale: _Scale, chosen: str) -> tuple
     return tuple(run for run in row if run[0]), tuple(bars)
 
 
-def _hands(who: str, slots: Sequence[Slot], scale: _Scale) -> Row:
-    """A stroke where hands are on something for half of a column or more, and where they are at all in a narrow one."""
+def _hands(sheet: RunSheet, who: str, scale: _Scale) -> Row:
+    """A stroke where hands are on something for half of a column or more, and where they are at all in a narrow one;
+    another sign where they are free at the table; nothing in a pause."""
     cells = [" "] * scale.width
-    for slot in slots:
-        for part in slot.attended:
-            if part.who == who and part.end > scale.start and part.start < scale.end:
-                left = min(scale.column(part.start), scale.width - 1)
-                for column in range(left, max(left + 1, scale.column(part.end))):
-                    cells[column] = HANDS
+    by_id = sheet.by_id()
+    seated = [c for c in sheet.courses if not c.standing and c.clear in by_id] if who in sitters(sheet) else []
+    at_table = [(course.served, by_id[course.clear].start, shared.SIGN["free"]) for course in seated]
+    at_work = [(part.start, part.end, HANDS) for slot in sheet.slots for part in slot.attended if part.who == who]
+    for start, end, sign in (*at_table, *at_work):
+        if end > scale.start and start < scale.end:
+            left = min(scale.column(start), scale.width - 1)
+            for column in range(left, max(left + 1, scale.column(end))):
+                cells[column] = sign
     if not any(cell != " " for cell in cells):
         return ()
     return _name(one_line(who)), ("".join(cells), "text")

@@ -2,6 +2,7 @@
 
 from datetime import date
 
+import msgspec
 import pytest
 from rich.cells import cell_len
 
@@ -40,6 +41,17 @@ def test_hands_are_drawn_where_they_are_on_something(little: RunSheet) -> None:
     hands = next(row for row in rows if row.startswith("host"))
     assert "━" in hands
     assert glances(little)[-1].hands[0][0] == "host"
+
+
+def test_who_eats_is_free_at_the_table_between_serving_and_clearing_but_for_work(lantern_sheet: RunSheet) -> None:
+    day = date(2026, 11, 28)
+    (host,) = (row for row in texts(lantern_sheet, day, 200) if row.startswith("host"))
+    hired = msgspec.structs.replace(lantern_sheet, hired_hands=("host",))
+    (of_hired,) = (row for row in texts(hired, day, 200) if row.startswith("host"))
+
+    assert "━▰" in host
+    assert "▰━" in host
+    assert "▰" not in of_hired
 
 
 def test_two_things_at_once_are_the_same_minutes_of_a_hand() -> None:
