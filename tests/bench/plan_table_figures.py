@@ -11,7 +11,7 @@ import time
 from pathlib import Path
 
 from board.app.plan_table import PlanOnDisk, lines_of_dish
-from board.files.paths import bundled_plan
+from board.files.bundled import bundled_plan
 from board.files.plans import read_text
 from board.screens.plan_table import PlanTableApp, PlanTableScreen
 from board.session.background import Background
