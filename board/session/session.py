@@ -5,6 +5,7 @@ written the evening goes on, and `unkept` says so. Knows no screen; takes the ti
 """
 
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING
 
@@ -56,6 +57,7 @@ class Evening:
         self._due: set[CallKey] | None = None  # keys due at the last tick
         self._offered: RunSheet | None = None  # the last sheet that was
         self._clocks: tuple[State, datetime, tuple[LiveClock, ...]] | None = None  # the state and minute they are for
+        self._last: Present | None = None  # as it was worked out last
 
     @property
     def sheet(self) -> RunSheet:
@@ -67,6 +69,17 @@ class Evening:
         self._note_jump(self.clock.jumped())
         self.keeper.mind()
         now = self.now()
+        if (last := self._as_before(now)) is not None:
+            return replace(
+                last,
+                now=now,
+                forecast=replace(last.forecast, now=now),
+                raised=(),
+                warned=(),
+                clock_warned=(),
+                unkept=self.keeper.unkept,
+                copy_trouble=self.keeper.copy_trouble,
+            )
         forecast, due, coming, fresh = self._called(now)
         # A call that comes due again, after a push or after the clock was set back, is heard again.
         again = set() if self._due is None else {call.key for call in due} - self._due
@@ -76,7 +89,7 @@ class Evening:
         clocks = self.clocks(forecast)
         said = self._clock_warned(clocks, now)
         ahead = tuple(due), tuple(coming), raised
-        return Present(
+        self._last = Present(
             now,
             self.state,
             forecast,
@@ -87,6 +100,17 @@ class Evening:
             unkept=self.keeper.unkept,
             copy_trouble=self.keeper.copy_trouble,
         )
+        return self._last
+
+    def _as_before(self, now: datetime) -> Present | None:
+        """What was worked out last, where it still holds: in the same minute, nothing has happened and nothing has come
+        due. Everything a host is told is told by the minute."""
+        last = self._last
+        if last is None or last.state is not self.state or not timedelta() <= now - last.now < timedelta(minutes=1):
+            return None
+        if now.replace(second=0, microsecond=0) > last.now or any(call.due <= now for call in last.coming):
+            return None
+        return last
 
     def _called(self, now: datetime) -> tuple[Forecast, list[Call], list[Call], set[CallKey]]:
         """Raises what has come due, and ends what ends by itself: the forecast after that, calls due and to come, and

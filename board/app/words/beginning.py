@@ -35,8 +35,8 @@ NEW_ZONE_UNKNOWN = "the machine does not tell its time zone; name it, for exampl
 
 NEW_MENU_INTRO = (
     "Type the menu, a line a course: Main: braised duck legs; green beans\n"
-    "Day, guests, kitchen and help may stand in lines of their own. Two empty lines end it;\n"
-    "an empty first line takes dishes to put yours in their place."
+    "Day, guests, kitchen and help may stand in lines of their own.\n"
+    "Two empty lines end it; an empty first line takes dishes to replace by yours."
 )
 NEW_STDIN = "the menu"
 NEW_COURSES_AND_MENU = "--courses is for a plan without a menu; the menu has its own"
