@@ -1,6 +1,6 @@
-"""How much is tried: of a property's examples a fifth in the everyday run, all of them where PLATECALL_THOROUGH is set,
-as `.ci/run` does; the same ones each time, new ones where PLATECALL_NEW_EXAMPLES is set. Of the brute-force oracle's
-slow plans every third, all of them where PLATECALL_EVERY_SEED is set."""
+"""How much is tried: of a property's examples a fifth, all of them where PLATECALL_THOROUGH is set; the same ones each
+time, new ones where PLATECALL_NEW_EXAMPLES is set. Of the brute-force oracle's slow plans every third, all of them where
+PLATECALL_EVERY_SEED is set."""
 
 import os
 from collections.abc import Iterable, Sequence
