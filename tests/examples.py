@@ -1,5 +1,5 @@
 """How much is tried: of a property's examples a fifth, all of them where PLATECALL_THOROUGH is set; the same ones each
-time, new ones where PLATECALL_NEW_EXAMPLES is set. Of the brute-force oracle's slow plans every third, all of them where
+time, new ones where PLATECALL_NEW_EXAMPLES is set. Of the brute-force oracle's slow plans every third, all where
 PLATECALL_EVERY_SEED is set."""
 
 import os
