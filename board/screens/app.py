@@ -76,7 +76,7 @@ class BoardApp(DressedApp[None]):
         )
         self.push_screen(self.live)  # not waited for: what it pushes at once would be drawn before the theme is known
         if self.before is not None and self.before.note is not None:
-            self.live.looking.go_on_noting(*self.before.note)
+            self.live.looking.go_on_noting(*self.before.note, self.greeting)
         self.call_after_refresh(self.live.sharing.begin)
         self.call_after_refresh(gc.enable)  # the command line switched it off while modules loaded
 

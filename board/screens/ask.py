@@ -114,8 +114,10 @@ class NoteScreen(ModalScreen[str | None]):
     BINDINGS: ClassVar[list[BindingType]] = CLOSE
     ASKED, HINTS, LONGEST = words.NOTE_TITLE, words.NOTE_HINTS, 500
 
-    def __init__(self, about: str | None, slot: str | None = None, text: str = "") -> None:
+    def __init__(self, about: str | None, slot: str | None = None, text: str = "", told: str = "") -> None:
+        """`told`: what the board says meanwhile, since the box may lie over it."""
         super().__init__()
+        self.told = told
         self.about = about
         self.slot = slot
         self.text = text
@@ -130,6 +132,8 @@ class NoteScreen(ModalScreen[str | None]):
 
     def compose(self) -> ComposeResult:
         with Vertical(classes="box"):
+            if self.told:
+                yield Static(Content(one_line(self.told)))
             yield Static(Content.styled(self.ASKED, "bold"))
             yield Static(Content(one_line(self.about_words())))
             yield Input(self.text, max_length=self.LONGEST, select_on_focus=False)

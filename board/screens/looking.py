@@ -39,13 +39,13 @@ class Looking:
         about, slot = self.live.chosen_call, self.live.chosen_slot
         self._note(one_line(about.headline) if about else None, slot)
 
-    def go_on_noting(self, text: str, slot: str | None) -> None:
-        """Asks again for a note of which so much was typed when a fault took its screen."""
+    def go_on_noting(self, text: str, slot: str | None, told: str) -> None:
+        """Asks again for a note of which so much was typed when a fault took its screen, and tells of it there."""
         found = self.live.viewer.slots.get(slot) if slot else None
-        self._note(one_line(found.name) if found else None, slot, text)
+        self._note(one_line(found.name) if found else None, slot, text, told)
 
-    def _note(self, about: str | None, slot: str | None, text: str = "") -> None:
-        screen = NoteScreen(about, slot, text)
+    def _note(self, about: str | None, slot: str | None, text: str = "", told: str = "") -> None:
+        screen = NoteScreen(about, slot, text, told)
         self.live.app.push_screen(screen, lambda noted: self.keep_note(noted, slot))
 
     def keep_note(self, text: str | None, slot: str | None) -> None:

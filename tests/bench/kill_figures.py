@@ -66,7 +66,7 @@ def _words_of(contents: LogContents, slot_id: str) -> set[str]:
     """Words a call about that slot may be told by."""
     slot = next(slot for slot in contents.opened.sheet.slots if slot.id == slot_id)
     told = " ".join(str(each) for each in (slot.name, slot.dish, slot.course, slot.call) if each is not None)
-    return {"plate", "clear", "serve", "reheat", "again", *re.findall(r"\w+", told.casefold())}
+    return {"plate", "clear", "serve", "reheat", "again", "look", *re.findall(r"\w+", told.casefold())}
 
 
 def _is_about(name: str, words: set[str]) -> bool:
