@@ -26,7 +26,7 @@ from board.plan.phrases.phrase import near
 from board.plan.phrases.quantities import Ingredient
 from board.plan.phrases.seats import Seat
 from board.plan.phrases.tableware import Pieces
-from board.plan.places import START_FROM, Loc, Places, read_yaml, unknown
+from board.plan.places import START_FROM, Loc, Places, follow, read_yaml, unknown
 from board.plan.resolve.assume import Filled, fill
 from board.plan.resolve.bought import waiting_for_trips
 from board.plan.resolve.from_book import EXAMPLES, asked_of_book, put, stand_ins
@@ -102,11 +102,11 @@ def value_snag(data: Any, loc: Loc, value: Any, places: Places) -> Snag | None:
     """What is wrong with a value by itself, put at a path of a plan's data: read as part of the nearest thing that
     has words of its own, a step say, in a millisecond. None where nothing is, or only the whole plan tells: what it
     refers to. Raises nothing."""
-    known = [n for n in range(len(loc)) if _model_at(loc[:n]) and isinstance(_follow(data, loc[:n]), dict)]
+    known = [n for n in range(len(loc)) if _model_at(loc[:n]) and isinstance(follow(data, loc[:n]), dict)]
     around = max(known, default=None)
     if around is None:
         return None
-    model, held = _model_at(loc[:around]), dict(_follow(data, loc[:around]))
+    model, held = _model_at(loc[:around]), dict(follow(data, loc[:around]))
     assert model is not None
     if around == 0:
         held = {key: each for key, each in held.items() if key == loc[0]}
@@ -203,7 +203,7 @@ def _near_misses(raw: dict[str, Any], errors: list[Any]) -> dict[Loc, str]:
         loc = error["loc"]
         model = _model_at(loc[:-1])
         if error["type"] == "extra_forbidden" and model is not None:
-            key, around = _key_meant(str(loc[-1]), model), _follow(raw, loc[:-1])
+            key, around = _key_meant(str(loc[-1]), model), follow(raw, loc[:-1])
             if key is not None and isinstance(around, dict) and key not in around:
                 meant[loc] = key
     return meant
@@ -213,7 +213,7 @@ def _salvaged(raw: dict[str, Any], errors: list[Any], meant: dict[Loc, str]) -> 
     """The plan with unreadable values replaced, so that its references are checked too."""
     mended = copy.deepcopy(raw)
     for loc, key in meant.items():
-        around = _follow(mended, loc[:-1])
+        around = follow(mended, loc[:-1])
         if loc[-1] in around:
             around.setdefault(key, around.pop(loc[-1]))
     for _ in range(3):
@@ -228,16 +228,16 @@ def _salvaged(raw: dict[str, Any], errors: list[Any], meant: dict[Loc, str]) -> 
 def _stood_in(data: dict[str, Any], kind: str, loc: Loc) -> bool:
     """Replaces or removes the value at a path. False if neither is possible."""
     if kind == "missing":
-        around = _follow(data, loc[:-1])
+        around = follow(data, loc[:-1])
         if isinstance(around, dict) and (value := _stand_in(loc)) is not None:
             around.setdefault(str(loc[-1]), value)
             return True
         loc = loc[:-1]
-    while loc and not (isinstance(loc[-1], str) and isinstance(_follow(data, loc[:-1]), dict)):
+    while loc and not (isinstance(loc[-1], str) and isinstance(follow(data, loc[:-1]), dict)):
         loc = loc[:-1]
     if not loc or loc[-1] in _NEEDED_WHOLE:
         return False
-    around = _follow(data, loc[:-1])
+    around = follow(data, loc[:-1])
     if loc[-1] in around:
         value = _stand_in(loc)
         around.pop(loc[-1]) if value is None else around.update({loc[-1]: value})
@@ -251,15 +251,6 @@ def _stand_in(loc: Loc) -> Any:
     if last == "at":
         return f"0 min after {'the course before' if within else 'guests arrive'}"
     return copy.deepcopy(_STAND_INS_WITHIN.get(str(within), _STAND_INS.get(str(last))))
-
-
-def _follow(data: Any, loc: Loc) -> Any:
-    for piece in loc:
-        try:
-            data = data[piece]
-        except (KeyError, IndexError, TypeError):
-            return None
-    return data
 
 
 def _model_at(loc: Loc) -> type[BaseModel] | None:

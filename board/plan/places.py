@@ -72,6 +72,16 @@ class Places:
         return None if node is None else _on_one_line(node)
 
 
+def follow(data: Any, loc: Loc) -> Any:
+    """What stands at a path of a plan's data; None if nothing does."""
+    for piece in loc:
+        try:
+            data = data[piece]
+        except (KeyError, IndexError, TypeError):
+            return None
+    return data
+
+
 def _on_one_line(node: Node) -> str:
     if isinstance(node, MappingNode):
         return ", ".join(f"{_on_one_line(key)}: {_on_one_line(value)}" for key, value in node.value)

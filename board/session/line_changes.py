@@ -13,7 +13,7 @@ from board.plan.edit.save import BYTE_ORDER_MARK, CannotEdit, Put, edit
 from board.plan.edit.source import Source, read_source
 from board.plan.edit.yaml_text import scalar
 from board.plan.load import PlanFile, plan_of
-from board.plan.places import Loc, Places, read_yaml
+from board.plan.places import Loc, Places, follow, read_yaml
 from board.plan.snag import Fix, Snag, in_order
 from board.session.background import Way
 from board.view.plan_tree import Row, raw_rows, rows_of
@@ -172,12 +172,3 @@ def way_out(way: Way) -> Change:
 
 def at_part(text: str | CannotEdit, loc: Loc) -> tuple[str, Loc] | CannotEdit:
     return text if isinstance(text, CannotEdit) else (text, loc)
-
-
-def follow(data: Any, loc: Loc) -> Any:
-    for piece in loc:
-        try:
-            data = data[piece]
-        except (KeyError, IndexError, TypeError):
-            return None
-    return data

@@ -12,7 +12,7 @@ from board.plan.edit import edit_lines
 from board.plan.edit.edits import MoveWork
 from board.plan.edit.save import CannotEdit, edit
 from board.plan.load import value_snag, words_known
-from board.plan.places import Loc
+from board.plan.places import Loc, follow
 from board.plan.snag import Snag, Weight
 from board.session.background import (
     Answer,
@@ -24,7 +24,7 @@ from board.session.background import (
     PlanWays,
     Way,
 )
-from board.session.line_changes import Change, Dish, Made, Reading, adds, at_part, follow, reading
+from board.session.line_changes import Change, Dish, Made, Reading, adds, at_part, reading
 from board.session.planning import Outside, Planning
 from board.sheet.run_sheet import RunSheet, Slot
 from board.view import tried
@@ -115,9 +115,10 @@ class Desk:
         if isinstance(found, CannotEdit):
             return found
         new = reading(found[0], self.name)
-        if new.snags and (not self.read.snags or len(new.snags) > len(self.read.snags)) and self._new_snag(new):
+        if new.snags and (not self.read.snags or len(new.snags) > len(self.read.snags)):
             snag = self._new_snag(new)
-            return CannotEdit(_in_words(snag) if snag is not None else "")
+            if snag is not None:
+                return CannotEdit(_in_words(snag))
         return Made(new, found[1])
 
     def _new_snag(self, new: Reading) -> Snag | None:
@@ -132,12 +133,8 @@ class Desk:
         if trying is not None and trying.text == made.read.text and trying.sheet is not None:
             self.sheet, self.sheet_of = trying.sheet, self.digest
 
-    def before(self) -> Reading | None:
-        """What `back` goes back to; it may take a second to read."""
-        return reading(self.planning.before[-1][0], self.name) if self.planning.before else None
-
     def back(self) -> Loc | None:
-        """Goes back one change; the part it was at, None if there is none."""
+        """Goes back one change; the part it was at, None if there is none. It may take a second."""
         at = self.planning.back()
         if at is not None:
             self._now(reading(self.planning.text, self.name))

@@ -89,9 +89,7 @@ class Planning:
 
 
 def _other(base: Sequence[str], side: Sequence[str]) -> Iterator[Sequence[str]]:
-    for kind, _, _, begin, end in SequenceMatcher(None, base, side, autojunk=False).get_opcodes():
-        if kind != "equal":
-            yield side[begin:end]
+    return (side[begin:end] for _, _, begin, end in _hunks(base, side))
 
 
 _Hunk = tuple[int, int, int, int]  # base from, to; side from, to

@@ -10,7 +10,7 @@ from board.plan.edit.save import Append, CannotEdit, Change, Put
 from board.plan.load import PlanFile
 from board.plan.model.model import Plan
 from board.plan.phrases.when import Span, minute_of, parse_clock, parse_span
-from board.plan.places import Loc
+from board.plan.places import Loc, follow
 from board.plan.resolve.hours import day_of
 
 _DASH = re.compile(r"\s*(?:–|-|\bto\b)\s*")
@@ -162,9 +162,7 @@ def _same_day(plan: Plan, hand: str, day: str) -> list[str]:
 
 def _put_span(loc: Loc, number: int, old: Span, start: str, end: str, data: Any) -> list[Change]:
     """The changes that set a stretch of a day's hours; an edge that stays is left as written."""
-    said = data
-    for piece in loc:
-        said = said[piece]
+    said = follow(data, loc)
     if isinstance(said, list):
         edges = (("start", old.start, start), ("end", old.end, end))
         return [Put((*loc, number, key), new) for key, was, new in edges if new != was]

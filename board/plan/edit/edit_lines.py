@@ -13,8 +13,7 @@ from board.plan.edit.edit import written
 from board.plan.edit.items import insert_item, swap_items
 from board.plan.edit.save import BYTE_ORDER_MARK, Append, CannotEdit, Put, Remove, data_of, data_with, edit, same
 from board.plan.edit.source import Source, read_source
-from board.plan.edit.yaml_text import Layout, item
-from board.plan.places import Loc, read_yaml
+from board.plan.places import Loc, follow, read_yaml
 from board.plan.snag import Fix, Snag
 
 _WHOLE = re.compile(r"[-+]?[0-9]{1,9}")
@@ -38,7 +37,7 @@ def value_of(typed: str, before: Any = None) -> Any:
 
 def retyped(text: str, loc: Loc, typed: str) -> str | CannotEdit:
     """With what was typed as the value at a path."""
-    value = value_of(typed, _at(data_of(text), loc))
+    value = value_of(typed, follow(data_of(text), loc))
     return value if isinstance(value, CannotEdit) else edit(text, [Put(loc, value)])
 
 
@@ -48,7 +47,7 @@ def key_added(text: str, loc: Loc, typed: str) -> str | CannotEdit:
     word = " ".join(word.split())
     if not colon or not word:
         return CannotEdit(words.EDIT_KEY_AND_VALUE)
-    there = _at(data_of(text), loc)
+    there = follow(data_of(text), loc)
     if isinstance(there, dict) and word in there:
         return CannotEdit(words.edit_key_there(word))
     value = value_of(said)
@@ -60,15 +59,10 @@ def added(text: str, loc: Loc, lines: list[str]) -> str | CannotEdit:
     return insert_item(text, loc, lines)
 
 
-def value_added(text: str, loc: Loc, value: Any) -> str | CannotEdit:
-    """The same with a value."""
-    return insert_item(text, loc, item(value, Layout()))
-
-
 def removed(text: str, loc: Loc) -> str | CannotEdit:
     """Without the key or item at a path; a list or mapping that this would empty goes with it."""
     data = data_of(text)
-    while len(loc) > 1 and len(_at(data, loc[:-1]) or ()) == 1:
+    while len(loc) > 1 and len(follow(data, loc[:-1]) or ()) == 1:
         loc = loc[:-1]
     if data_with(data, [Remove(loc)]) in (None, {}):
         return CannotEdit(words.EDIT_NO_ITEM)
@@ -77,7 +71,7 @@ def removed(text: str, loc: Loc) -> str | CannotEdit:
 
 def moved(text: str, loc: Loc, by: int) -> tuple[str, Loc] | CannotEdit:
     """With the item at a path one place further down (`by` 1) or up (-1), its comments with it; and its new path."""
-    holder, number = _at(data_of(text), loc[:-1]), loc[-1] if loc else ""
+    holder, number = follow(data_of(text), loc[:-1]), loc[-1] if loc else ""
     if not isinstance(holder, list) or not isinstance(number, int):
         return CannotEdit(words.EDIT_NOT_IN_A_LIST)
     if not 0 <= number + by < len(holder):
@@ -94,7 +88,7 @@ def key_called(text: str, loc: Loc, word: str) -> str | CannotEdit:
     if spot is None or spot.key is None or isinstance(source, Snag):
         return CannotEdit(words.EDIT_NO_ITEM)
     wanted = copy.deepcopy(source.data)
-    holder = _at(wanted, loc[:-1])
+    holder = follow(wanted, loc[:-1])
     if word in holder:
         return CannotEdit(words.edit_key_there(word))
     renamed = {word if key == loc[-1] else key: value for key, value in holder.items()}
@@ -138,12 +132,3 @@ def line_removed(text: str, number: int) -> str:
     """Without that line."""
     pieces = _LINE_END.split(text)
     return "".join([*pieces[: 2 * number], *pieces[2 * number + 2 :]])
-
-
-def _at(data: Any, loc: Loc) -> Any:
-    for piece in loc:
-        try:
-            data = data[piece]
-        except (KeyError, IndexError, TypeError):
-            return None
-    return data

@@ -12,7 +12,7 @@ from board.plan.edit import splice, words
 from board.plan.edit.save import BYTE_ORDER_MARK, CannotEdit, Put, edit, same
 from board.plan.edit.source import NoSplice, Source, Spot, read_source
 from board.plan.edit.yaml_text import Layout, item
-from board.plan.places import Loc, read_yaml
+from board.plan.places import Loc, follow, read_yaml
 from board.plan.snag import Snag
 
 _COMMENT = re.compile(r"(?:^|\s)#.*")
@@ -25,7 +25,7 @@ def item_lines(text: str, loc: Loc) -> list[str]:
     found = _holder(source, loc) if isinstance(source, Source) else None
     if found is None or not isinstance(source, Source):
         return []
-    value = _at(source.data, loc)
+    value = follow(source.data, loc)
     try:
         begin, end = _lines(source, found, loc)
     except (NoSplice, ValueError):
@@ -49,7 +49,7 @@ def put_item(text: str, loc: Loc, lines: list[str]) -> str | CannotEdit:
     if found is None or snags or not isinstance(value, list) or len(value) != 1:
         return CannotEdit(words.EDIT_NO_ITEM)
     wanted = copy.deepcopy(source.data)
-    _at(wanted, loc[:-1])[loc[-1]] = value[0]
+    follow(wanted, loc[:-1])[loc[-1]] = value[0]
     try:
         new = read_source(_replaced(source, found, loc, lines))
     except (NoSplice, ValueError):
@@ -114,7 +114,7 @@ def _in_list(
     if holder is None:
         return CannotEdit(words.EDIT_NO_ITEM)
     wanted = copy.deepcopy(source.data)
-    items = _at(wanted, loc[:-1])
+    items = follow(wanted, loc[:-1])
     make(items, int(loc[-1]))
     if source.is_flow(holder):
         return edit(text, [Put(loc[:-1], items)])
@@ -161,9 +161,3 @@ def _holder(source: Source, loc: Loc) -> SequenceNode | None:
     spot: Spot | None = source.at(loc[:-1])
     there = source.at(loc) is not None
     return spot.node if there and spot is not None and isinstance(spot.node, SequenceNode) else None
-
-
-def _at(data: Any, loc: Loc) -> Any:
-    for piece in loc:
-        data = data[piece]
-    return data

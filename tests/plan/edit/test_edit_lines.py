@@ -14,10 +14,10 @@ from board.plan.edit.edit_lines import (
     moved,
     removed,
     retyped,
-    value_added,
     value_of,
 )
 from board.plan.edit.save import CannotEdit
+from board.plan.edit.yaml_text import Layout, item
 from board.plan.load import PlanFile, read_plan, value_snag, words_known
 from board.plan.places import Loc, read_yaml
 from board.plan.snag import Fix
@@ -89,8 +89,8 @@ def test_an_item_is_added_behind_another_and_a_key_at_its_end() -> None:
     assert added(TEXT, ("jobs", 0), lines) == TEXT.replace(
         "# early\n", "# early\n  - job: fold the napkins\n    takes: 6 min  # each a minute\n"
     )
-    assert value_added(TEXT, ("jobs", 2), "air the room") == TEXT + "\n  - air the room\n"
-    assert value_added(TEXT, (*WINE, "uses", 0), "jug") == TEXT.replace("cork,", "cork, jug,")
+    assert added(TEXT, ("jobs", 2), item("air the room", Layout())) == TEXT + "\n  - air the room\n"
+    assert added(TEXT, (*WINE, "uses", 0), item("jug", Layout())) == TEXT.replace("cork,", "cork, jug,")
     assert key_added(TEXT, WINE, "who: Ines") == TEXT.replace("screw]\n", "screw]\n    who: Ines\n")
     assert isinstance(key_added(TEXT, WINE, "takes: 3 min"), CannotEdit)
     assert isinstance(key_added(TEXT, WINE, "soon"), CannotEdit)
