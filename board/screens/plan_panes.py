@@ -126,8 +126,13 @@ def shown_findings(seen: Seen) -> int:
     return SHOWN_FINDINGS if seen.wide else 1
 
 
-def below(desk: Desk, seen: Seen, found: Sequence[Finding], first: int, width: int) -> list[Line]:
-    """What matters most: what a time that is tried would do, ways out, or findings from the `first` on."""
+def first_finding(seen: Seen) -> int:
+    """The number of the first finding that is shown, from 0: so that the chosen one is."""
+    return max(0, seen.found_at - shown_findings(seen) + 1) if seen.pane == "found" else 0
+
+
+def below(desk: Desk, seen: Seen, found: Sequence[Finding], width: int) -> list[Line]:
+    """What matters most: what a time that is tried would do, ways out, or findings."""
     if desk.trying is not None:
         told = desk.trying.told or (words.TABLE_TRYING,)
         return [*_wrapped(words.table_tried(desk.trying.minutes) + told[0], "accent", width),
@@ -136,7 +141,7 @@ def below(desk: Desk, seen: Seen, found: Sequence[Finding], first: int, width: i
         return list(_ways(desk, width))
     if not found:
         return [((words.TABLE_MORE_TO_COME if desk.working else words.TABLE_FINE if desk.found_of else "", "soft"),)]
-    many = shown_findings(seen)
+    first, many = first_finding(seen), shown_findings(seen)
     lines: list[Line] = []
     rows = max(2, (seen.below - 2) // max(1, len(found[first : first + many])))  # for each, two at the least
     for number, each in enumerate(found[first : first + many], start=1):

@@ -182,8 +182,8 @@ class PlanTableScreen(TypingScreen):
             else:
                 self.found_at = max(0, min(self.found_at + by, len(self._findings()) - 1))
         elif self.desk.trying is not None and key == "enter":
-            change = self.desk.taken_time()
-            self._take_change(change) if change is not None else None
+            if (change := self.desk.taken_time()) is not None:
+                self._take_change(change)
         elif self.pane == "days" and key in ("left", "right"):
             self._try(TRIED_MINUTES if key == "right" else -TRIED_MINUTES)
         elif self.pane == "days" and by is not None:
@@ -232,9 +232,10 @@ class PlanTableScreen(TypingScreen):
                 self.in_ways = False
                 self._take_change(way_out(ways[number - 1]))
             return
-        at = self._first_found() + number - 1
-        found = self._findings()
-        if number and at < min(len(found), self._first_found() + plan_panes.shown_findings(self._seen_now())):
+        seen, found = self._seen_now(), self._findings()
+        first = plan_panes.first_finding(seen)
+        at = first + number - 1
+        if number and at < min(len(found), first + plan_panes.shown_findings(seen)):
             fix = found[at].fix
             self._take_change(mend(fix)) if fix is not None else self._go_to(at)
 
@@ -366,10 +367,9 @@ class PlanTableScreen(TypingScreen):
         else:
             self._do(lambda: self.desk.made(change))
 
-    def _back(self) -> Loc:
-        self.desk.before()
+    def _back(self) -> Loc | CannotEdit:
         at = self.desk.back()
-        return (words.TABLE_NOTHING_BACK,) if at is None else at
+        return CannotEdit(words.TABLE_NOTHING_BACK) if at is None else at
 
     def on_plan_table_screen_ready(self, event: Ready) -> None:
         self.busy = False
@@ -382,8 +382,6 @@ class PlanTableScreen(TypingScreen):
             at = self._seen(result.at) if result.at else None
         elif isinstance(result, Outside):
             self.said = "" if result.both else words.table_outside(len(result.changed))
-        elif result == (words.TABLE_NOTHING_BACK,):
-            self.said = words.TABLE_NOTHING_BACK
         elif result:
             at = self._seen(result)
         self.show(at)
@@ -428,13 +426,11 @@ class PlanTableScreen(TypingScreen):
         self.listing.show(lines, self.listing.at if at is None else at)
         top, found, keys = (self.query_one(f"#table-{id_}", Lines) for id_ in ("top", "found", "keys"))
         days = self.query_one(Days)
-        seen = self._seen_now()
-        self.drawn = plan_panes.days(self.desk, seen, max(20, days.size.width), self._findings())
+        seen, findings = self._seen_now(), self._findings()
+        self.drawn = plan_panes.days(self.desk, seen, max(20, days.size.width), findings)
         top.put([plan_panes.top(self.desk, seen)])
         days.put(self.drawn.lines)
-        found.put(
-            plan_panes.below(self.desk, seen, self._findings(), self._first_found(), max(20, self.size.width - 2))
-        )
+        found.put(plan_panes.below(self.desk, seen, findings, max(20, self.size.width - 2)))
         keys.put([((words.table_keys(plan_panes.keys(self.desk, seen)), "soft"),)])
         self._show_typed()
 
@@ -470,10 +466,6 @@ class PlanTableScreen(TypingScreen):
     def _findings(self) -> tuple[Finding, ...]:
         """What is said of the text, the worst first; what its timetable gives up among it."""
         return plan_panes.findings(self.desk)
-
-    def _first_found(self) -> int:
-        """The first finding that is shown: so that the chosen one is."""
-        return max(0, self.found_at - plan_panes.shown_findings(self._seen_now()) + 1) if self.pane == "found" else 0
 
 
 class PlanTableApp(DressedApp[str]):
