@@ -20,6 +20,7 @@ from board.importing.ways.ways import Setting, dish_lines
 from board.plan.edit.save import CannotEdit
 from board.session.background import Background
 from board.session.plan_desk import opened
+from board.session.plan_watcher import stamp_of
 
 if TYPE_CHECKING:
     from board.plan.load import PlanFile
@@ -35,7 +36,7 @@ class PlanOnDisk:
     def __init__(self, path: Path) -> None:
         self.path = path
         self.copy: Path | None = None
-        self._stamp = _stamp(path)
+        self._stamp = stamp_of(path)
 
     def write(self, old: str, new: str) -> str:
         """Puts a text in place of another; why it could not, or nothing."""
@@ -46,16 +47,16 @@ class PlanOnDisk:
                 write_plan(self.path, old, new)
         except Trouble as trouble:
             return str(trouble)
-        self._stamp = _stamp(self.path)
+        self._stamp = stamp_of(self.path)
         return ""
 
     def changed(self) -> bool:
         """Whether the file may have changed since it was looked at."""
-        return _stamp(self.path) not in (None, self._stamp)
+        return stamp_of(self.path) not in (None, self._stamp)
 
     def read(self) -> str | None:
         """What the file holds if it changed since it was looked at; None if it did not, or cannot be read."""
-        stamp = _stamp(self.path)
+        stamp = stamp_of(self.path)
         if stamp is None or stamp == self._stamp:
             return None
         try:
@@ -64,14 +65,6 @@ class PlanOnDisk:
             return None
         self._stamp = stamp
         return text
-
-
-def _stamp(path: Path) -> tuple[int, int, int] | None:
-    try:
-        found = path.stat()
-    except OSError:
-        return None
-    return found.st_ino, found.st_size, found.st_mtime_ns
 
 
 def lines_of_dish(name: str, file: "PlanFile | None") -> list[str] | CannotEdit:

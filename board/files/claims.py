@@ -9,15 +9,18 @@ from pathlib import Path
 from filelock import FileLock, Timeout
 from platformdirs import user_cache_path
 
+from board.files.paths import APP
+from board.log.disk import private_folder
+
 
 @contextmanager
 def claimed(path: Path) -> Iterator[bool]:
     """Whether the plan file is this process's to write, under any of its names; True where nothing can be locked."""
     name = hashlib.sha256(os.fsencode(path.resolve())).hexdigest()[:40]
-    folder = user_cache_path("platecall") / "tables"
+    folder = user_cache_path(APP) / "tables"
     lock = FileLock(folder / f"{name}.lock")
     try:
-        folder.mkdir(parents=True, exist_ok=True, mode=0o700)
+        private_folder(folder)
         lock.acquire(timeout=0)
     except Timeout:
         yield False

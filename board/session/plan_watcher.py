@@ -18,13 +18,13 @@ class PlanWatcher:
         self.busy = False  # while an edited plan is being solved
         self._known = known
         self._background = background
-        self._stamp = _stamp(path)
+        self._stamp = stamp_of(path)
 
     def look(self) -> Changed | None:
         """What an edit changes in the evening's timetable, once for each edit; None if there is nothing to report.
         Raises nothing."""
         if not self.busy:
-            stamp = _stamp(self.path)
+            stamp = stamp_of(self.path)
             if stamp is not None and stamp != self._stamp:  # None: an editor is about to replace the file
                 self._stamp = stamp
                 self.busy = self._background.ask(EditedPlan((self._known, self.evening.digest)))
@@ -39,7 +39,8 @@ class PlanWatcher:
         return changed(self.evening, answer.sheet) if answer.sheet is not None else Changed(usable=False)
 
 
-def _stamp(path: Path) -> tuple[int, int, int] | None:
+def stamp_of(path: Path) -> tuple[int, int, int] | None:
+    """What tells one state of a file from another; None if there is none."""
     try:
         found = os.stat(path)
     except OSError:
