@@ -9,6 +9,7 @@ from html import escape
 from typing import Literal
 
 from board.base import words as shared
+from board.base.plain import one_line
 
 PaperSize = Literal["a4", "letter"]
 Kind = Literal["", "wall", "card"]  # `wall`: in large type; `card`: lying across, without a head
@@ -132,6 +133,11 @@ def _sheets(heads: Sequence[str], paper: PaperSize, kind: Kind) -> str:
         made.append(f"@page s{n} {{ @top-left {{ content: {css_text(head)}; width: 80%; {box} }} }}")
         made.append(f"section:nth-of-type({n}) {{ page: s{n}; }}")
     return "\n".join(made)
+
+
+def as_html(text: object) -> str:
+    """Foreign text as one safe line of HTML."""
+    return escape(one_line(text))
 
 
 def css_text(text: str) -> str:

@@ -7,7 +7,7 @@ from board.base import words as shared
 from board.base.plain import one_line
 from board.checks.allergens.guests_eat import Matrix
 from board.output import words
-from board.output.frame import PaperSize, document
+from board.output.frame import PaperSize, as_html, document
 from board.output.guests import guest_rows, in_short, reasons_by_guest, sign_of
 
 MOST_DISHES = 8  # in one table: so many fit beside the names on a phone
@@ -24,13 +24,13 @@ def _body(title: str, found: Matrix) -> Iterator[str]:
     tables = -(-len(found.dishes) // MOST_DISHES)
     for n in range(tables):
         yield from _table(found, range(len(found.dishes) * n // tables, len(found.dishes) * (n + 1) // tables))
-    dishes = (f"<li>{_text(f'{dish.course}: {dish.dish}')}</li>" for dish in found.dishes)
+    dishes = (f"<li>{as_html(f'{dish.course}: {dish.dish}')}</li>" for dish in found.dishes)
     yield f"<h2>{escape(words.GUESTS_DISHES)}</h2>\n<ol>{''.join(dishes)}</ol>"
     why = list(reasons_by_guest(found))
     if why:
         yield f"<h2>{escape(words.GUESTS_REASONS)}</h2>"
     for guest, lines in why:
-        yield f"<h3>{_text(guest)}</h3>\n<ul>{''.join(f'<li>{_text(line)}</li>' for line in lines)}</ul>"
+        yield f"<h3>{as_html(guest)}</h3>\n<ul>{''.join(f'<li>{as_html(line)}</li>' for line in lines)}</ul>"
     yield from (f"<p>{escape(line)}</p>" for line in (in_short(found), shared.GUESTS_CAUTION) if line)
     yield "</section>"
 
@@ -41,9 +41,5 @@ def _table(found: Matrix, numbers: range) -> Iterator[str]:
     yield "<tbody>"
     for name, answers in guest_rows(found):
         signs = "".join(f'<td class="d">{escape(sign_of(answers[d]))}</td>' for d in numbers)
-        yield f'<tr><th scope="row">{_text(name)}</th>{signs}</tr>'
+        yield f'<tr><th scope="row">{as_html(name)}</th>{signs}</tr>'
     yield "</tbody></table>"
-
-
-def _text(text: object) -> str:
-    return escape(one_line(text))

@@ -7,13 +7,12 @@ Each is a table row, so that a browser may break the page between any two.
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, time
-from html import escape
 from zoneinfo import ZoneInfo
 
 from board.base import words as shared
 from board.base.plain import one_line
 from board.output import words
-from board.output.frame import class_
+from board.output.frame import as_html, class_
 from board.output.review import answered
 from board.output.time_bars import Axis, bar, sample, scale
 from board.review.measure import CourseReview, Review, StepReview
@@ -80,19 +79,21 @@ class _Day:
         self.axis = Axis([row.span for row in (*courses, *steps)], zone)
 
     def lines(self) -> Iterator[str]:
-        legend = " &#160; ".join(f"{sample(kind)} {_text(told)}" for kind, told in LEGEND)
+        legend = " &#160; ".join(f"{sample(kind)} {as_html(told)}" for kind, told in LEGEND)
         title = shared.full_day(datetime.combine(self.day, time(), self.zone))
-        yield f'<div class="whole">\n<h2>{_text(title)}</h2>'
+        yield f'<div class="whole">\n<h2>{as_html(title)}</h2>'
         yield f'<p class="legend">{legend}</p>'
         columns = "".join(f"<col{class_(width, worn=bool(width))}>" for width in WIDTHS)
         yield f'<table class="told">\n<colgroup>{columns}</colgroup>'
-        titles = "".join(f"<th{class_('n', worn=n >= TEXT_COLUMNS)}>{_text(each)}</th>" for n, each in enumerate(HEAD))
+        titles = "".join(
+            f"<th{class_('n', worn=n >= TEXT_COLUMNS)}>{as_html(each)}</th>" for n, each in enumerate(HEAD)
+        )
         whole = self._from_to(self.axis.start, self.axis.start + self.axis.length)
-        later = f'<th class="n">{_text(words.REVIEW_LATER)}</th>'
+        later = f'<th class="n">{as_html(words.REVIEW_LATER)}</th>'
         yield f'<thead>\n<tr>{titles}<th class="bars">{scale(self.axis, whole)}</th>{later}</tr>\n</thead>'
         for group, rows in ((shared.CLOSING_AT_TABLE, self.courses), (shared.CLOSING_STEPS, self.steps)):
             if rows:
-                yield f'<tbody>\n<tr class="group"><th class="group" colspan="{len(WIDTHS)}">{_text(group)}</th></tr>'
+                yield f'<tbody>\n<tr class="group"><th class="group" colspan="{len(WIDTHS)}">{as_html(group)}</th></tr>'
                 yield from (self._row(row) for row in rows)
                 yield "</tbody>"
         yield "</table>\n</div>"
@@ -101,12 +102,12 @@ class _Day:
         span, later = row.span, row.span.later_minutes
         planned = self._from_to(*span.planned)
         actual = shared.REVIEW_NONE if span.began is None else self._from_to(span.began, span.ended)
-        figures = "".join(f'<td class="n">{_text(x)}</td>' for x in (_minutes(*span.planned), row.took, row.answered))
+        figures = "".join(f'<td class="n">{as_html(x)}</td>' for x in (_minutes(*span.planned), row.took, row.answered))
         drawn = bar(self.axis, span, one_line(words.closing_bars(span.name, planned, actual)))
         return (
-            f"<tr><td>{_text(span.name)}</td><td>{_text(planned)}</td><td>{_text(actual)}</td>{figures}"
+            f"<tr><td>{as_html(span.name)}</td><td>{as_html(planned)}</td><td>{as_html(actual)}</td>{figures}"
             f'<td class="bars">{drawn}</td>'
-            f'<td class="n">{_text(shared.REVIEW_NONE if later is None else shared.signed(later))}</td></tr>'
+            f'<td class="n">{as_html(shared.REVIEW_NONE if later is None else shared.signed(later))}</td></tr>'
         )
 
     def _from_to(self, start: datetime, end: datetime | None) -> str:
@@ -116,7 +117,3 @@ class _Day:
         """The clock time, with the day if it is another."""
         local = moment.astimezone(self.zone)
         return shared.clock(local) if local.date() == self.day else shared.day_and_clock(local)
-
-
-def _text(text: object) -> str:
-    return escape(one_line(text))

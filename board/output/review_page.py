@@ -4,14 +4,13 @@ Foreign text is escaped.
 """
 
 from collections.abc import Iterable, Iterator, Sequence
-from html import escape
 from zoneinfo import ZoneInfo
 
 from board.base import words as shared
 from board.base.plain import one_line
 from board.output import words
 from board.output.evenings import LEFT_COLUMNS, causes, clock, in_one_table, late_answers, odds_lines
-from board.output.frame import PaperSize, class_, document
+from board.output.frame import PaperSize, as_html, class_, document
 from board.output.review import offer_lines
 from board.output.review_days import days
 from board.review.looked_back import LookedBack
@@ -45,7 +44,7 @@ def _all(evenings: Sequence[LookedBack]) -> Iterator[str]:
         courses = head[LEFT_COLUMNS:-BEHIND]
         rows = [[*row[:LEFT_COLUMNS], _in_one_cell(courses, row), *row[-BEHIND:]] for row in rows]
         head = [*head[:LEFT_COLUMNS], words.REVIEW_LATE, *head[-BEHIND:]]
-    yield f'<section class="told">\n<h1>{_text(words.EVENINGS_TITLE)}</h1>'
+    yield f'<section class="told">\n<h1>{as_html(words.EVENINGS_TITLE)}</h1>'
     yield from _table(head, rows, text_columns, "day")
     yield "</section>"
 
@@ -61,10 +60,10 @@ def _evening(evening: LookedBack) -> Iterator[str]:
     day = shared.short_day(review.ended.astimezone(zone))
     span = shared.review_span(clock(review.began, zone), clock(review.ended, zone))
     title = shared.closing_title(review.plan, day, review.rehearsal, review.closed)
-    yield f'<section class="told">\n<h1>{_text(title)}</h1>'
-    yield f'<p class="about">{_text(shared.said_together([evening.date, span, shared.away_was(*evening.away)]))}</p>'
+    yield f'<section class="told">\n<h1>{as_html(title)}</h1>'
+    yield f'<p class="about">{as_html(shared.said_together([evening.date, span, shared.away_was(*evening.away)]))}</p>'
     if evening.dropped:
-        yield f"<p><strong>{_text(evening.dropped)}</strong></p>"
+        yield f"<p><strong>{as_html(evening.dropped)}</strong></p>"
     yield from _courses(review, zone)
     yield '<div class="notes">'
     yield from _list(shared.STOPS_ACCEPTED, [shared.stop_line(said.stop(stop)) for stop in review.stops])
@@ -93,7 +92,7 @@ def _courses(review: Review, zone: ZoneInfo) -> Iterator[str]:
         )
         for c in review.courses
     ]
-    yield f"<h2>{_text(shared.CLOSING_COURSES)}</h2>"
+    yield f"<h2>{as_html(shared.CLOSING_COURSES)}</h2>"
     yield from _table(head, rows, 1)
 
 
@@ -154,7 +153,7 @@ def _table(head: Sequence[str], rows: Iterable[Sequence[str]], text_columns: int
     classes = [first, *[""] * (text_columns - 1), *["n"] * (len(head) - text_columns)]
 
     def line(tag: str, cells: Sequence[str]) -> str:
-        made = (f"<{tag}{class_(c, worn=bool(c))}>{_text(x)}</{tag}>" for c, x in zip(classes, cells, strict=True))
+        made = (f"<{tag}{class_(c, worn=bool(c))}>{as_html(x)}</{tag}>" for c, x in zip(classes, cells, strict=True))
         return f"<tr>{''.join(made)}</tr>"
 
     yield f'<table class="told wide">\n<thead>\n{line("th", head)}\n</thead>\n<tbody>'
@@ -168,15 +167,11 @@ def _list(
     """A heading with its lines; nothing where there are none. Marked ones stand out without colour."""
     bold = set(marked)
     items = "".join(
-        f"<li><strong>{_text(shared.COST_PAST)} {_text(line)}</strong></li>"
+        f"<li><strong>{as_html(shared.COST_PAST)} {as_html(line)}</strong></li>"
         if line in bold
-        else f"<li>{_text(line)}</li>"
+        else f"<li>{as_html(line)}</li>"
         for line in lines
     )
     if items:
-        told = f'<p class="legend"><strong>{_text(caution)}</strong></p>\n' if caution else ""
-        yield f"<h3>{_text(title)}</h3>\n{told}<ul{class_(kind, worn=bool(kind))}>{items}</ul>"
-
-
-def _text(text: object) -> str:
-    return escape(one_line(text))
+        told = f'<p class="legend"><strong>{as_html(caution)}</strong></p>\n' if caution else ""
+        yield f"<h3>{as_html(title)}</h3>\n{told}<ul{class_(kind, worn=bool(kind))}>{items}</ul>"

@@ -14,7 +14,7 @@ from zoneinfo import ZoneInfo
 from board.base import words as shared
 from board.base.plain import one_line
 from board.output import words
-from board.output.frame import PaperSize, document, ticked
+from board.output.frame import PaperSize, as_html, document, ticked
 from board.output.leaves import Leaf
 from board.output.page import notes
 from board.sheet import said
@@ -103,12 +103,12 @@ def _row(row: Row, zone: ZoneInfo, *, several: bool) -> str:
     told: list[str] = []
     last: datetime | None = None
     for step in row.steps:
-        what = escape(one_line(step.name).replace(" °", "\u00a0°"))
+        what = as_html(step.name).replace(" °", "\u00a0°")
         what = f"<strong>{what}</strong>" if step.kind == "serve" else what
         moment = step.end == step.start != last
         if last is None or moment or step.start - last >= timedelta(minutes=TOLD_AFTER_MINUTES):
             last = step.start
-            who = f"{escape(one_line(row.who))}: " if several and not told else ""
+            who = f"{as_html(row.who)}: " if several and not told else ""
             what = f"<time>{shared.clock(last.astimezone(zone))}</time> {who}{what}"
         told.append(what)
     return "; ".join(told)
