@@ -29,7 +29,6 @@ def live(arguments: argparse.Namespace) -> int:
     from board.files.paths import live_log
 
     _needs_terminal()
-    _can_copy(arguments)
     bound = _bound(arguments)
     with working():
         sheet, usable = planned_or_begun(arguments.plan, arguments.log)
@@ -46,13 +45,6 @@ def _dress(arguments: argparse.Namespace) -> "Dress":
     from board.app.sessions import Dress
 
     return Dress(bell=not arguments.no_bell, theme=arguments.theme, say=arguments.say)
-
-
-def _can_copy(arguments: argparse.Namespace) -> None:
-    from board.base.errors import Trouble
-
-    if arguments.no_log and arguments.also is not None:
-        raise Trouble(words.NOTHING_TO_COPY)
 
 
 def _bound(arguments: argparse.Namespace) -> "socket | None":
@@ -93,7 +85,6 @@ def rehearse(arguments: argparse.Namespace) -> int:
     plain = arguments.plain or not has_terminal()
     if plain and arguments.share is not None:
         raise Trouble(words.NO_BOARD_TO_SHARE)
-    _can_copy(arguments)
     bound = _bound(arguments)
     with working():
         sheet = sheet_of(arguments.plan)

@@ -7,6 +7,9 @@ from board.app import words
 
 # command: option: the one without which it would say nothing
 NEEDS: Mapping[str, Mapping[str, str]] = {
+    "guests": {"--paper": "--html"},
+    "table": {"--paper": "--html"},
+    "card": {"--paper": "--html"},
     "sheet": {"--paper": "--html"},
     "provisions": {"--paper": "--html"},
     "review": {"--paper": "--html"},
@@ -15,8 +18,8 @@ NEEDS: Mapping[str, Mapping[str, str]] = {
 }
 # command: an option, and those that it would silence or that would silence it
 NOT_WITH: Mapping[str, tuple[tuple[str, tuple[str, ...]], ...]] = {
-    "guests": (("--json", ("--markdown",)),),
-    "table": (("--json", ("--markdown",)),),
+    "guests": (("--json", ("--markdown", "--html")), ("--markdown", ("--html",))),
+    "table": (("--json", ("--markdown", "--html")), ("--markdown", ("--html",))),
     "sheet": (
         ("--json", ("--why", "--by", "--for", "--markdown", "--html", "--ways-out", "--take")),
         ("--why", ("--by", "--for", "--markdown", "--html", "--ways-out", "--take")),
@@ -26,9 +29,9 @@ NOT_WITH: Mapping[str, tuple[tuple[str, tuple[str, ...]], ...]] = {
         ("--markdown", ("--html",)),
     ),
     "review": (("--json", ("--html",)),),
-    "live": (("--log", ("--no-log",)),),
+    "live": (("--no-log", ("--log", "--also")),),
     "rehearse": (
-        ("--log", ("--no-log",)),
+        ("--no-log", ("--log", "--also")),
         ("--plain", ("--no-log", "--theme", "--say", "--no-bell", "--speed", "--fresh")),
     ),
     "lessons": (
@@ -39,7 +42,11 @@ NOT_WITH: Mapping[str, tuple[tuple[str, tuple[str, ...]], ...]] = {
         ("--no-effect", ("--each", "--limit")),
     ),
     "schema": (("--log", ("--of",)),),
-    "logs": (("--anonymise", ("--csv", "--json", "logs")), ("--csv", ("--json",))),
+    "logs": (
+        ("--anonymise", ("--csv", "--json", "--guests", "logs")),
+        ("--csv", ("--json", "--guests")),
+        ("--guests", ("--json",)),
+    ),
 }
 # command: what makes it write into the file it is given, or follow it ("": all it does)
 FILE_ONLY: Mapping[str, tuple[str, ...]] = {

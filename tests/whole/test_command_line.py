@@ -2,6 +2,7 @@
 stdout (common practice of command lines; `-`: POSIX.1-2017, Base Definitions 12.2, guideline 13)."""
 
 import io
+import itertools
 import re
 import shlex
 import sys
@@ -71,7 +72,7 @@ def _filled(command: str, option: str) -> list[str]:
     values = {"--by": "lane", "--why": "broth", "--ways-out": "1", "--take": "1", "--for": "wall", "--html": "x.html",
               "--paper": "letter", "--limit": "5", "--names": "Ines", "--out": "x", "--plan": LANTERN,
               "--log": "x", "--seed": "3", "--anonymise": "x", "--theme": "ansi", "--say": "true",
-              "--speed": "9", "--of": "check"}  # fmt: skip
+              "--speed": "9", "--of": "check", "--also": "x"}  # fmt: skip
     if option == "--log" and command == "schema":
         return [option]
     return [option, values[option]] if option in values else [option] if option.startswith("-") else ["extra.jsonl"]
@@ -98,6 +99,23 @@ def test_options_of_which_one_would_be_ignored_are_refused(run: Run, command: st
 
     assert (code, out) == (ExitCode.USAGE, "")
     assert one in err
+
+
+FORMS = ("--json", "--markdown", "--html", "--csv")
+
+
+@pytest.mark.parametrize("command", words.COMMANDS)
+def test_no_form_of_output_is_ignored_for_another(run: Run, command: str) -> None:
+    """Every command: of two forms, and of a paper's size for what is no page, one would be ignored."""
+    _, shown, _ = run(command, "--help")
+    forms = [form for form in FORMS if f" {form} " in shown.replace("\n", " ").replace("]", " ").replace("[", " ")]
+
+    for one, other in itertools.combinations(forms, 2):
+        code, out, err = run(*_words(command), *_filled(command, one), *_filled(command, other))
+        assert (code, out) == (ExitCode.USAGE, ""), (one, other)
+        assert one in err
+    if " --paper " in shown:
+        assert NEEDS[command]["--paper"] == "--html"
 
 
 @pytest.mark.usefixtures("piped")

@@ -23,7 +23,6 @@ def evening_lost(path: str, why: str, answers: int) -> str:
 
 
 NO_LOG = "no run log: leaving the board forgets the evening"
-NOTHING_TO_COPY = "--also copies the run log, and with --no-log there is none"
 NO_LOG_LEFT = "No run log was kept, as asked."
 
 
