@@ -8,6 +8,7 @@ from pathlib import Path
 from zoneinfo import ZoneInfo
 
 from board.app import words
+from board.app.terminal import says_yes
 from board.base.errors import Trouble
 from board.evening.fold import fold_all
 from board.evening.state import begin
@@ -28,11 +29,7 @@ def ask_about_clock(
     what, moment = found
     zone = ZoneInfo(sheet.zone)
     print(words.clock_far_off(now.astimezone(zone), what, moment.astimezone(zone)))
-    try:
-        typed = ask(words.CLOCK_ASK)
-    except EOFError:
-        typed = ""
-    if typed.strip().casefold() not in words.YES:
+    if not says_yes(words.CLOCK_ASK, ask):
         raise Trouble(words.CLOCK_NOT_RIGHT)
 
 

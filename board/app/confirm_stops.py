@@ -5,6 +5,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from board.app import words
+from board.app.terminal import answer_to
 from board.base import words as shared
 from board.base.errors import Trouble
 from board.base.exits import ExitCode
@@ -27,11 +28,7 @@ def ask_about_stops(sheet: RunSheet, path: Path | None, ask: Callable[[str], str
     print(words.STOPS_HEAD)
     for stop in stops:
         print(f"  {shared.stop_line(one_line(said.stop(stop)))}")
-    try:
-        typed = ask(words.STOPS_ASK)
-    except EOFError:
-        typed = ""
-    if typed.strip() != words.UNDERSTOOD:
+    if answer_to(words.STOPS_ASK, ask) != words.UNDERSTOOD:
         raise Trouble(words.STOPS_NOT_ACCEPTED, ExitCode.STOP)
     return True
 

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from board.app import words
-from board.app.terminal import file_written, print_json, tell, working
+from board.app.terminal import answer_to, file_written, print_json, says_yes, tell, working
 from board.base import words as shared
 from board.base.exits import ExitCode
 from board.base.plain import as_json
@@ -80,10 +80,7 @@ def _first_screen(arguments: argparse.Namespace, evening: "LookedBack") -> int:
 def _taken_by_number(plan: Path, learning: "Learning", few: "Sequence[Lesson]", ask: "Ask" = input) -> int:
     from board.app.learning import Chosen
 
-    try:
-        typed = ask(words.which_lessons(len(few)))
-    except EOFError:
-        return ExitCode.DONE
+    typed = answer_to(words.which_lessons(len(few)), ask)
     taken = tuple(lesson for n, lesson in enumerate(few, 1) if str(n) in typed)
     if not taken:
         return ExitCode.DONE
@@ -165,18 +162,12 @@ def _taken_up(plan: Path, learning: "Learning", taken: "Chosen", limit: float | 
         tell(words.TAKING_STOPS)
     for stop in brings.stops:
         tell(f"  {stop}")
-    if (brings.given_up or brings.stops) and has_terminal() and not _agreed(ask):
+    loses = bool(brings.given_up or brings.stops)
+    if loses and has_terminal() and not says_yes(words.TAKE_ALL_THE_SAME, ask):
         print(words.NOTHING_TAKEN)
         return ExitCode.DONE
     _written(plan, learning, made)
     return ExitCode.STOP if brings.stops else ExitCode.DONE
-
-
-def _agreed(ask: "Ask") -> bool:
-    try:
-        return ask(words.TAKE_ALL_THE_SAME).strip().casefold() in ("y", "yes")
-    except EOFError:
-        return False
 
 
 def _written(plan: Path, learning: "Learning", made: "Taking") -> int:

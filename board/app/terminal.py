@@ -54,6 +54,19 @@ def has_terminal() -> bool:
     return all(stream is not None and stream.isatty() for stream in (sys.stdin, sys.stdout))
 
 
+def answer_to(prompt: str, ask: Callable[[str], str]) -> str:
+    """What was typed, without spaces around it; empty where the input has ended."""
+    try:
+        return ask(prompt).strip()
+    except EOFError:
+        return ""
+
+
+def says_yes(prompt: str, ask: Callable[[str], str]) -> bool:
+    """Whether `y` or `yes` was typed."""
+    return answer_to(prompt, ask).casefold() in words.YES
+
+
 def tell(text: object) -> None:
     """Prints a message to stderr: wrapped to the width of a terminal, elsewhere unchanged. Ignores a closed pipe."""
     try:
