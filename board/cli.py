@@ -106,10 +106,11 @@ class _Parser(argparse.ArgumentParser):
 
 def whole_parser() -> _Parser:
     """Of the whole command line."""
-    parser = _Parser(prog=words.PROGRAM, description=words.CLI_ABOUT, epilog=words.examples(_plan_to_try()),
+    plan = _plan_to_try()
+    parser = _Parser(prog=words.PROGRAM, description=words.CLI_ABOUT, epilog=words.examples(plan),
                      formatter_class=argparse.RawDescriptionHelpFormatter)  # fmt: skip
     parser.add_argument("--version", action="version", version=f"{words.PROGRAM} {__version__}")
-    command = _Commands(parser)
+    command = _Commands(parser, plan)
     for kind in (_before, _timetable, _evening, _afterwards):
         kind(command)
     made = command("completion", functools.partial(completion, parser=parser), takes=None)
@@ -118,15 +119,16 @@ def whole_parser() -> _Parser:
 
 
 class _Commands:
-    """Makes the commands."""
+    """Makes the commands; `plan`: of their examples."""
 
-    def __init__(self, parser: _Parser) -> None:
+    def __init__(self, parser: _Parser, plan: str) -> None:
+        self.plan = plan
         self._made = parser.add_subparsers(dest="command", metavar="command", parser_class=_Parser)
 
     def __call__(self, name: str, run: Callable[[argparse.Namespace], int], *, takes: str | None = "plan") -> _Parser:
         """One of this name; `takes` is its one argument, None for none or others."""
         about, example = words.COMMANDS[name]
-        made = self._made.add_parser(name, help=about, description=about, epilog=words.example(example, _plan_to_try()),
+        made = self._made.add_parser(name, help=about, description=about, epilog=words.example(example, self.plan),
                                      formatter_class=argparse.RawDescriptionHelpFormatter)  # fmt: skip
         made.set_defaults(run=run)
         if takes is not None:
@@ -152,7 +154,7 @@ def _before(command: _Commands) -> None:
     check.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     check.add_argument("--limit", type=_seconds, metavar="SECONDS", help=words.OPTIONS["limit"])
     command("settle", planning.settle)
-    _shelf(command("dishes", shelf.dishes, takes=None))
+    _shelf(command("dishes", shelf.dishes, takes=None), command.plan)
     guests = command("guests", house.guests)
     guests.add_argument("--json", action="store_true", help=words.OPTIONS["json"])
     guests.add_argument("--markdown", action="store_true", help=words.OPTIONS["markdown"])
@@ -199,12 +201,12 @@ def _bare_plan(argv: Sequence[str]) -> list[str]:
     return ["plan", *argv] if alone else list(argv)
 
 
-def _shelf(dishes: _Parser) -> None:
+def _shelf(dishes: _Parser, plan: str) -> None:
     """What is done with dishes of one's own."""
     actions = dishes.add_subparsers(dest="action", metavar="action", parser_class=_Parser)
     runs = {"keep": shelf.keep, "show": shelf.show, "drop": shelf.drop, "fill": shelf.fill}
     for name, (about, example) in words.DISHES_ACTIONS.items():
-        made = actions.add_parser(name, help=about, description=about, epilog=words.example(example, _plan_to_try()),
+        made = actions.add_parser(name, help=about, description=about, epilog=words.example(example, plan),
                                   formatter_class=argparse.RawDescriptionHelpFormatter)  # fmt: skip
         made.set_defaults(run=runs[name])
         if name in ("keep", "fill"):
