@@ -8,7 +8,7 @@ import sys
 from typing import TYPE_CHECKING
 
 from board.app import words
-from board.app.terminal import file_written, fitted, has_terminal, print_json, tell, working
+from board.app.terminal import file_written, fitted, has_terminal, print_json, tell, working, write_page
 from board.base.exits import ExitCode
 
 if TYPE_CHECKING:
@@ -27,7 +27,7 @@ def guests(arguments: argparse.Namespace) -> int:
     if arguments.html is not None:
         from board.output.guests_page import guests_page
 
-        _write_page(arguments, guests_page(plan.plan.event, found, arguments.paper))
+        write_page(arguments.html, guests_page(plan.plan.event, found, arguments.paper))
     elif arguments.json:
         print_json(guests_form(plan.plan.event, found))
     elif arguments.markdown:
@@ -53,7 +53,7 @@ def table(arguments: argparse.Namespace) -> int:
     if arguments.html is not None:
         from board.output.table_page import table_page
 
-        _write_page(arguments, table_page(leaf, arguments.paper))
+        write_page(arguments.html, table_page(leaf, arguments.paper))
     elif arguments.json:
         print_json(table_form(plan, leaf))
     elif arguments.markdown:
@@ -77,21 +77,12 @@ def card(arguments: argparse.Namespace) -> int:
     own = plates(plan, eaten) if arguments.plates else {}
     made = card(plan.plan, eaten, own)
     if arguments.html is not None:
-        _write_page(arguments, card_page(made, arguments.paper))
+        write_page(arguments.html, card_page(made, arguments.paper))
     else:
         print_card(made, console())
     if asked := [(plate.guest, dish) for course in own.values() for plate in course for dish in plate.asked]:
         tell(one_line(words.card_to_ask(asked), 600))
     return ExitCode.DONE
-
-
-def _write_page(arguments: argparse.Namespace, page: str) -> None:
-    """Into the file that `--html` names. Raises Trouble where it holds something else."""
-    from board.files.whole import write_over
-    from board.output.frame import is_page
-
-    write_over(arguments.html, page.encode(), is_page, words.not_overwritten)
-    file_written(words.page_written, arguments.html)
 
 
 def provisions(arguments: argparse.Namespace) -> int:
@@ -117,7 +108,7 @@ def provisions(arguments: argparse.Namespace) -> int:
     elif arguments.html is not None:
         from board.output.provisions_page import provisions_page
 
-        _write_page(arguments, provisions_page(found, arguments.paper))
+        write_page(arguments.html, provisions_page(found, arguments.paper))
     elif arguments.json:
         print_json(provisions_form(found))
     elif arguments.markdown:

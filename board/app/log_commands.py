@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from board.app import words
-from board.app.terminal import answer_to, file_written, print_json, says_yes, tell, working
+from board.app.terminal import answer_to, print_json, says_yes, tell, working, write_page
 from board.base import words as shared
 from board.base.exits import ExitCode
 from board.base.plain import as_json
@@ -27,7 +27,7 @@ if TYPE_CHECKING:
 
 def review(arguments: argparse.Namespace) -> int:
     """`review LOG…`: evenings looked back on. FAILED if a log cannot be read."""
-    from board.app.reading_logs import look_back_on, write_page
+    from board.app.reading_logs import look_back_on
     from board.base.plain import one_line
     from board.output.evenings import evening_form, print_evening, print_evenings
     from board.output.tables import console
@@ -42,8 +42,9 @@ def review(arguments: argparse.Namespace) -> int:
         if each.dropped:
             tell(one_line(each.dropped))
     if arguments.html is not None:
-        write_page(arguments.html, evenings, arguments.paper)
-        file_written(words.page_written, arguments.html)
+        from board.output.review_page import page
+
+        write_page(arguments.html, page(evenings, arguments.paper))
     elif arguments.json:
         forms = [evening_form(each) for each in evenings]
         print_json(forms[0] if len(forms) == 1 else forms)

@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from board.app import words
-from board.app.terminal import file_written, has_terminal, print_json, tell, working
+from board.app.terminal import has_terminal, print_json, tell, working, write_page
 from board.base.exits import ExitCode
 
 if TYPE_CHECKING:
@@ -147,8 +147,6 @@ def _leaves(sheet: "RunSheet", arguments: argparse.Namespace) -> None:
     """Prints or writes the sheet for the wall or for a person: in the terminal, as Markdown, or as a page."""
     from board.base.errors import Trouble
     from board.base.plain import one_line
-    from board.files.whole import write_over
-    from board.output.frame import is_page
     from board.output.leaves import WALL, NoSuchPerson, leaves
     from board.output.markdown import markdown
     from board.output.page import page
@@ -164,8 +162,7 @@ def _leaves(sheet: "RunSheet", arguments: argparse.Namespace) -> None:
         raise Trouble(words.no_such_person(one_line(wrong.name, 60), known), ExitCode.USAGE) from None
     if arguments.html is not None:
         made = wall_page(sheet, found[0], arguments.paper) if whom == WALL else page(found, arguments.paper)
-        write_over(arguments.html, made.encode(), is_page, words.not_overwritten)
-        file_written(words.page_written, arguments.html)
+        write_page(arguments.html, made)
     elif arguments.markdown:
         print(markdown(found), end="")
     else:

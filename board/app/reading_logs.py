@@ -14,7 +14,7 @@ from board.evening.fold import fold_all
 from board.evening.state import begin
 from board.files.paths import cache, logs_folder
 from board.files.plans import read_bytes, read_plan_file, shown
-from board.files.whole import write_new, write_over
+from board.files.whole import write_new
 from board.log.read import LogContents, NoLog, read_log
 from board.log.share import as_csv, as_lines, without_names
 from board.review.eaten import Eaten, by_guest
@@ -24,7 +24,7 @@ from board.review.next_time import next_time
 from board.review.trace import answered_late, away_planned_and_actual, traced
 
 if TYPE_CHECKING:
-    from board.output.frame import PaperSize
+    pass
 
 PLAYED_EVENINGS, SEED = 4_000, 1
 T = TypeVar("T")
@@ -153,11 +153,3 @@ def anonymise(path: Path, out: Path | None, names: Sequence[str], plan: Path | N
     events = without_names([contents.opened, *contents.events], names, words.GUEST_STAND_IN, notes=notes)
     write_new(out, as_lines(events))
     return words.anonymised(one_line(out), len({name.casefold() for name in names}))
-
-
-def write_page(out: Path, evenings: Sequence[LookedBack], paper: "PaperSize") -> None:
-    """Writes evenings as one HTML page; replaces only a page made by this program. Raises Trouble."""
-    from board.output.frame import is_page
-    from board.output.review_page import page
-
-    write_over(out, page(evenings, paper).encode(), is_page, words.not_overwritten)

@@ -88,6 +88,15 @@ def file_written(say: Callable[[str], str], path: Path) -> None:
         tell(say(one_line(path)))
 
 
+def write_page(to: Path, page: str) -> None:
+    """Writes an HTML page, and tells it; replaces only a page made by this program. Raises Trouble."""
+    from board.files.whole import write_over
+    from board.output.frame import is_page
+
+    write_over(to, page.encode(), is_page, words.not_overwritten)
+    file_written(words.page_written, to)
+
+
 def fitted(text: str, stream: TextIO | None = None) -> str:
     """A text as a stream shows it; without one, as stderr does."""
     stream = sys.stderr if stream is None else stream
