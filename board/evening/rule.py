@@ -113,7 +113,7 @@ class Rule(Generic[T]):
         wants = self.wanted.get(id_)
         longer: Any = 0.0
         if wants is not None:
-            hands = together([played.hands[who] for who in wants.who])
+            hands = self._hands(wants, played)
             if wants.works:
                 length, wanted = self._first(wants, going.lasts[id_]), start
                 start, longer = hands.free(start, length, wants.front)
@@ -142,18 +142,22 @@ class Rule(Generic[T]):
         """The looks of what has started; none goes past its end."""
         wants = self.wanted[id_]
         for offset, length in wants.looks:
-            hands = together([played.hands[who] for who in wants.who])
+            hands = self._hands(wants, played)
             at = self._least(offset, lasts)
             due, length = start + longer + at, self._least(length, lasts - at)
             begin = hands.free_briefly(due, length, wants.front)
             self._take((id_, False), begin, begin + length, length, due, played)
+
+    def _hands(self, wants: Wanted, played: Played[T]) -> Hands[T]:
+        """Of all who do it."""
+        return together([played.hands[who] for who in wants.who])
 
     def _finish(self, id_: str, due: Any, lasts: Any, played: Played[T]) -> Any:
         """The end of what is due, and wants hands for it."""
         wants = self.wanted[id_]
         length = self._least(wants.last, lasts)
         wanted = due - length
-        begin = together([played.hands[who] for who in wants.who]).free_briefly(wanted, length, wants.front)
+        begin = self._hands(wants, played).free_briefly(wanted, length, wants.front)
         end = due if begin is wanted else due + (begin - wanted)
         self._take((id_, True), begin, end, length, wanted, played)
         return end
@@ -197,7 +201,7 @@ class Rule(Generic[T]):
             if id_ in self.wanted and self.wanted[id_].works:
                 wants = self.wanted[id_]
                 length = self._first(wants, going.lasts[id_])
-                hands = together([played.hands[who] for who in wants.who])
+                hands = self._hands(wants, played)
                 over = start + length + hands.longer(start, length, wants.front)
                 if wants.whole:
                     over = played.end[id_] = self.reckon.latest([over, no_sooner])

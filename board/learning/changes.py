@@ -106,7 +106,9 @@ def lessons_for(file: PlanFile, evenings: Iterable[PastEvening]) -> Lessons:
     # Sittings lean on one another only, not on the cook's work.
     found += _lengths(file, sittings, [replace(evening, steps=evening.sits) for evening in lived])
     found += [_oven(file, key, rates[key], ovens[key], once=not known_ovens[key]) for key in rates if key in ovens]
-    found += [_moment(file, shift) for shift in learn_moments(file.plan, lived, _moments_known(file))]
+    known_moments = _moments_known(file)
+    shifts = learn_moments(file.plan, lived, known_moments)
+    found += [_moment(shift, once=not known_moments[shift.moment.name]) for shift in shifts]
     through = marks_of(history, "")
     fresh = tuple(evening for evening in lived if evening.mark not in through)
     return Lessons(
@@ -323,7 +325,7 @@ def _moments_known(file: PlanFile) -> dict[str, frozenset[str]]:
     return {name: marks_of(history, moment_label(name)) for name in ("", *(c.course for c in file.plan.courses))}
 
 
-def _moment(file: PlanFile, shift: Shift) -> Lesson:
+def _moment(shift: Shift, *, once: bool) -> Lesson:
     moment, later = shift.moment, shift.later
     return Lesson(
         moment_label(moment.name),
@@ -333,7 +335,7 @@ def _moment(file: PlanFile, shift: Shift) -> Lesson:
         shift.estimate,
         moment.edit(later),
         key_of_moment(moment.name),
-        once=shift.estimate.evenings == 1 and not _moments_known(file)[moment.name],
+        once=once and shift.estimate.evenings == 1,
         moved=abs(later),
         later=shift.moved,
     )
