@@ -19,12 +19,13 @@ from board.plan.snag import Fix
 from board.screens import held, words
 from board.screens.listing import Listing
 from board.screens.plan_table import Days, PlanTableApp, PlanTableScreen
-from board.session.background import Answer, Background, Finding, PlanText, PlanTried, PlanWays, Request, Way
+from board.session.background import Answer, Background, Finding, PlanText, PlanTried, PlanWays, Way
 from board.session.plan_desk import Desk, opened
 from board.sheet.run_sheet import GivenUp, RunSheet
 from board.sheet.told import Late, Longest
 from tests.conftest import PLANS
 from tests.screens.conftest import screen_text
+from tests.session.beside import Beside
 
 TEXT = """\
 event: Small [b]supper[/b]
@@ -59,26 +60,11 @@ RECIPE = {
 }
 
 
-class Silent:
-    """A process beside that keeps what it is asked, and answers what a test puts in."""
-
-    def __init__(self) -> None:
-        self.asked: list[Request] = []
-        self.answers: dict[type[Request], Answer] = {}
-
-    def ask(self, request: Request, *, anew: bool = False) -> bool:
-        self.asked.append(request)
-        return True
-
-    def answer(self, kind: type[Request]) -> Answer | None:
-        return self.answers.pop(kind, None)
-
-
 class Table:
     def __init__(self, path: Path, text: str = TEXT) -> None:
         self.path = path
         path.write_text(text, encoding="utf-8")
-        self.beside = Silent()
+        self.beside = Beside()
         keeper = PlanOnDisk(path)
         self.desk = opened(text, path.name, keeper, cast("Background", self.beside), lines_of_dish)
         self.app = PlanTableApp(self.desk, None, None)

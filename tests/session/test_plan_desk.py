@@ -6,12 +6,13 @@ from typing import cast
 import pytest
 
 from board.plan.edit.save import CannotEdit
-from board.session.background import Answer, Background, PlanProved, PlanText, Request
+from board.session.background import Answer, Background, PlanProved, PlanText
 from board.session.line_changes import Made, add, adds, move, reading, retype, take_out
 from board.session.plan_desk import Desk, opened
 from board.sheet.run_sheet import RunSheet
 from board.view.plan_tree import Row
 from tests.conftest import PLANS
+from tests.session.beside import Beside
 
 EVERY = sorted(PLANS.glob("*.yaml"))
 A_FEW = 4  # words of a plan tried in the everyday run; all of them in the slow one
@@ -39,19 +40,6 @@ class File:
             self.text, self.changed_to = self.changed_to, None
             return self.text
         return None
-
-
-class Beside:
-    def __init__(self) -> None:
-        self.asked: list[Request] = []
-        self.answers: dict[type[Request], Answer] = {}
-
-    def ask(self, request: Request, *, anew: bool = False) -> bool:
-        self.asked.append(request)
-        return True
-
-    def answer(self, kind: type[Request]) -> Answer | None:
-        return self.answers.pop(kind, None)
 
 
 def desk_on(text: str) -> tuple[Desk, File, Beside]:
