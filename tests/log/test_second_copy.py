@@ -241,5 +241,7 @@ def test_a_rehearsal_in_lines_is_copied_and_what_the_copy_lacks_is_told_at_its_e
 
 
 def test_without_a_log_there_is_nothing_to_copy(capsys: pytest.CaptureFixture[str]) -> None:
-    assert main(["rehearse", "supper.yaml", "--no-log", "--also", "stick"]) == ExitCode.FAILED
-    assert "--no-log there is none" in capsys.readouterr().err
+    with pytest.raises(SystemExit) as ended:
+        main(["rehearse", "supper.yaml", "--no-log", "--also", "stick"])
+    assert ended.value.code == ExitCode.USAGE
+    assert "--no-log and --also do not go together" in capsys.readouterr().err
