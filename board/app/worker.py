@@ -41,7 +41,7 @@ from board.sheet.run_sheet import RunSheet
 if TYPE_CHECKING:
     from board.checks.sheet.assessed import Assessed
 
-FIRST_SECONDS = 0.5  # for a first timetable, of which a part is searched
+FIRST_SECONDS = 0.3  # for a first timetable, of which a part is searched
 TRIED_SECONDS = 10.0  # for one that is tried; it takes about one
 WAYS, WAYS_SECONDS = 5, 30.0  # ways out, and the time to look for them
 

@@ -140,34 +140,42 @@ def _known(clause: _Clause) -> str | None:
     noun = _clause(("", *clause.words.split())).thing
     for name, job in USUAL_JOBS.items():
         how = _patterns(name)
-        if how.unless is not None and how.unless.search(clause.words):
+        if not (
+            (how.saying is not None and how.saying.search(clause.words))
+            or (how.verbs & clause.deeds and how.thing is not None and how.thing.search(clause.thing))
+            or (job.bare and how.thing is not None and how.alone.match(noun))
+        ):
             continue
-        if how.saying is not None and how.saying.search(clause.words):
-            return name
-        if how.thing is None:
-            continue
-        if (how.verbs & clause.deeds and how.thing.search(clause.thing)) or (job.bare and how.alone.match(noun)):
+        if how.unless is None or not how.unless.search(clause.words):
             return name
     return None
 
 
-@dataclass(frozen=True, slots=True)
 class _Patterns:
-    verbs: frozenset[str]
-    thing: re.Pattern[str] | None
-    alone: re.Pattern[str]
-    saying: re.Pattern[str] | None
-    unless: re.Pattern[str] | None
+    """Each compiled once it is asked for: most are for no plan at hand."""
+
+    def __init__(self, job: UsualJob) -> None:
+        self.verbs = frozenset(job.verbs.split("|"))
+        self._job = job
+        self._things = rf"(?:{job.things})(?:s|es)?$"
+
+    @functools.cached_property
+    def thing(self) -> re.Pattern[str] | None:
+        return re.compile(rf"(?:^|.* ){self._things}") if self._job.things else None
+
+    @functools.cached_property
+    def alone(self) -> re.Pattern[str]:
+        return re.compile(rf"(?:the |some )?{self._things}")
+
+    @functools.cached_property
+    def saying(self) -> re.Pattern[str] | None:
+        return re.compile(self._job.saying) if self._job.saying else None
+
+    @functools.cached_property
+    def unless(self) -> re.Pattern[str] | None:
+        return re.compile(rf"\b(?:{self._job.unless})") if self._job.unless else None
 
 
 @functools.cache
 def _patterns(name: str) -> _Patterns:
-    job = USUAL_JOBS[name]
-    things = rf"(?:{job.things})(?:s|es)?$"
-    return _Patterns(
-        verbs=frozenset(job.verbs.split("|")),
-        thing=re.compile(rf"(?:^|.* ){things}") if job.things else None,
-        alone=re.compile(rf"(?:the |some )?{things}"),
-        saying=re.compile(job.saying) if job.saying else None,
-        unless=re.compile(rf"\b(?:{job.unless})") if job.unless else None,
-    )
+    return _Patterns(USUAL_JOBS[name])

@@ -26,6 +26,7 @@ def stem(word: str) -> str:
     return word
 
 
+@functools.lru_cache(maxsize=8192)
 def stems(text: str) -> tuple[str, ...]:
     """The stems of a text's words. Apostrophes join; other signs split: `goat's cheese` is `goat`, `cheese`."""
     return tuple(stem(word) for word in words_of(text))
@@ -53,6 +54,8 @@ def holds(words: tuple[str, ...], phrase: tuple[str, ...]) -> bool:
 
 def foreign(text: str) -> bool:
     """Whether it has letters of another script, which `stems` would skip."""
+    if text.isascii():
+        return False
     return any(sign.isalpha() and not _NOT_WORDS.sub("", unicodedata.normalize("NFKD", sign)) for sign in
                text.casefold().replace("œ", "o").replace("æ", "a").replace("ø", "o"))  # fmt: skip
 

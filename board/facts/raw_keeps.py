@@ -5,6 +5,7 @@ the same, and fresh pasta FoodKeeper, from memory; the rest is common practice, 
 override them.
 """
 
+import functools
 import re
 from dataclasses import dataclass
 
@@ -91,6 +92,7 @@ BY_SECTION = {words: keep for keep, names in _SECTIONS for words in names.split(
 _CHILLED = re.compile(r"\b(?:fresh|freshly|chilled|home-?made)\b(?! frozen)", re.IGNORECASE)
 
 
+@functools.lru_cache(maxsize=1024)
 def raw_keep(food: str, section: str | None = None) -> RawKeep:
     """By the longest known words in its name (the last if equally long); otherwise by its section."""
     name = same_food(food)
@@ -101,13 +103,19 @@ def raw_keep(food: str, section: str | None = None) -> RawKeep:
 def _longest(name: str, known: dict[str, RawKeep]) -> RawKeep | None:
     best: tuple[int, int] | None = None
     found = None
+    text = _apart(name)
     for words, keep in known.items():
-        for match in re.finditer(rf"(?<!\w){re.escape(words)}(?!\w)", name):
-            rank = (words.count(" ") + 1, match.start())
-            if best is None or rank > best:
-                best, found = rank, keep
+        start = text.rfind(_apart(words))
+        rank = (words.count(" ") + 1, start)
+        if start >= 0 and (best is None or rank > best):
+            best, found = rank, keep
     # How it was preserved counts more than what it is.
     for words in ("frozen", "dried", "tinned", "canned", "pickled"):
-        if re.search(rf"(?<!\w){words}(?!\w)", name) and words in known:
+        if _apart(words) in text and words in known:
             return known[words]
     return found
+
+
+def _apart(key: str) -> str:
+    """A food's key with a space before and behind each run of its words."""
+    return f" {key.replace(',', ' ')} "

@@ -5,6 +5,7 @@ Scalars stay text, except whole numbers, true/false and null: `19:30` and `2026-
 
 import copy
 import re
+from functools import lru_cache
 from typing import Any
 
 from ruamel.yaml import YAML
@@ -19,6 +20,7 @@ from board.plan.snag import Place, Snag, Weight
 
 Loc = tuple[str | int, ...]
 LARGEST_CHARACTERS = 200_000
+SHORT = 500  # characters of what is no plan, but a piece of one: read in no time, and not worth keeping
 DEEPEST = 40  # levels; a plan needs about ten
 _WHOLE = re.compile(r"[-+]?[0-9]{1,9}")
 _HALF = re.compile("[\ud800-\udfff]")
@@ -126,10 +128,8 @@ def read_yaml(text: str, name: str, largest: int = LARGEST_CHARACTERS) -> tuple[
     if len(text) > largest:
         message = f"the file is too large for a plan (over {largest // 1000} kB)"
         return None, places, [_stop("plan 2", message, "Is it the right file?", places.at(1, 1))]
-    yaml = YAML(typ="safe", pure=True)
-    yaml.Composer = _PlainComposer
     try:
-        node = places.root = yaml.compose(text)
+        node = places.root = (_known if len(text) > SHORT else _nodes)(text)
     except MarkedYAMLError as wrong:
         return None, places, [_yaml_snag(wrong, places)]
     except Exception as wrong:  # untrusted YAML: whatever trips the parser is the file's fault
@@ -138,6 +138,17 @@ def read_yaml(text: str, name: str, largest: int = LARGEST_CHARACTERS) -> tuple[
         return None, places, [_stop("plan 2", "the file is empty", START_FROM, places.at(1, 1))]
     snags: list[Snag] = []
     return _build(node, (), places, snags), places, snags
+
+
+def _nodes(text: str) -> Node | None:
+    """The text's nodes; of a plan shared between callers and changed by none. Raises what the parser does."""
+    yaml = YAML(typ="safe", pure=True)
+    yaml.Composer = _PlainComposer
+    found: Node | None = yaml.compose(text)
+    return found
+
+
+_known = lru_cache(maxsize=4)(_nodes)  # a command that changes a plan looks at its text several times
 
 
 def _stop(code: str, message: str, mend: str, place: Place) -> Snag:
@@ -212,8 +223,7 @@ def _yaml_snag(wrong: MarkedYAMLError, places: Places) -> Snag:
 def _build(node: Node, loc: Loc, places: Places, snags: list[Snag]) -> Any:
     places.values[loc] = (node.start_mark.line + 1, node.start_mark.column + 1)
     if isinstance(node, ScalarNode):
-        node.value = _whole_signs(node, places, snags)
-        return _scalar(node)
+        return _scalar(node, _whole_signs(node, places, snags))
     if not isinstance(node, MappingNode):
         return [_build(item, (*loc, index), places, snags) for index, item in enumerate(node.value)]
     data: dict[str, Any] = {}
@@ -251,15 +261,15 @@ def _whole_signs(node: ScalarNode, places: Places, snags: list[Snag]) -> str:
     return _HALF.sub(REPLACEMENT, text)
 
 
-def _scalar(node: ScalarNode) -> Any:
+def _scalar(node: ScalarNode, text: str) -> Any:
     tag = str(node.tag).rsplit(":", 1)[-1]
     if tag == "null":
         return None
     if tag == "bool":
-        return str(node.value).lower() in ("true", "yes", "on", "y")  # the last three in YAML 1.1 only
-    if tag == "int" and _WHOLE.fullmatch(node.value):
-        return int(node.value)
-    return str(node.value)
+        return text.lower() in ("true", "yes", "on", "y")  # the last three in YAML 1.1 only
+    if tag == "int" and _WHOLE.fullmatch(text):
+        return int(text)
+    return text
 
 
 def unknown(word: str, known: list[str]) -> str:

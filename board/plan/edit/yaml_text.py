@@ -5,6 +5,7 @@ keys.
 """
 
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Any
 
 from board.plan.places import read_yaml
@@ -91,6 +92,7 @@ def _inline(value: Any, layout: Layout) -> str:
     return flow(value, layout) if isinstance(value, dict | list) else scalar(value, quoted=layout.quoted)
 
 
+@lru_cache(maxsize=4096)  # most lines of a plan stay as they are from one change to the next
 def _reads_back(text: str, in_flow: bool) -> bool:
     """Whether text without quotes reads back unchanged, as a value and as an item of a list."""
     if not text.isprintable():

@@ -11,6 +11,7 @@ from board.schedule.solver.library import cp_model
 from board.schedule.solver.variables import Variables
 
 SEED = 1
+EASY_CONFLICTS = 10  # by when a half that is not found is given up
 HEARD_SECONDS = 0.1  # by when a search that is stopped has ended, about
 
 
@@ -59,12 +60,15 @@ class _Watcher(cp_model.CpSolverSolutionCallback):
 class Effort:
     """How a run searches. `steady`: the solver's own units of work, the same on every machine; `seconds`: no longer;
     `linear`: with linear relaxations, which weigh down a search that is all about order; `probing`: tries each yes or
-    no before it begins, which for many hundred pieces takes longer than the search; `fixed`: what is hinted is so."""
+    no before it begins, which for many hundred pieces takes longer than the search; `halving`: goes down by halves of
+    what is left while that is easy, not from each timetable to one that is a minute better; `fixed`: what is hinted is
+    so."""
 
     steady: float
     seconds: float
     linear: bool = True
     probing: bool = True
+    halving: bool = False
     fixed: bool = False
 
 
@@ -107,6 +111,8 @@ def run(model: cp_model.CpModel, effort: Effort, clock: Clock, aim: str, watch: 
         solver.parameters.linearization_level = 0
     if not effort.probing:
         solver.parameters.cp_model_probing_level = 0
+    if effort.halving:
+        solver.parameters.binary_search_num_conflicts = EASY_CONFLICTS
     watcher = _Watcher(aim, watch) if watch is not None else None
     status = [cp_model.UNKNOWN]
     over = threading.Event()

@@ -342,7 +342,8 @@ class _Search:
         tries = [(False, AT_FIRST), (True, steady), (False, steady)]
         for linear, work in tries if self.best is not None or self.near is not None else tries[1:]:
             probing = not self.large and work > AT_FIRST
-            effort = Effort(work, until - self.clock.spent(), linear=linear, probing=probing)
+            halving = aim in COSTLY and not self.large
+            effort = Effort(work, until - self.clock.spent(), linear=linear, probing=probing, halving=halving)
             found = run(self.model, effort, self.clock, aim, self.watch)
             self.hopeless = found.whole and not found.any
             if found.any:
