@@ -1,25 +1,31 @@
 """Opens a plan at the planning table: its file, the process beside, and the screen put together."""
 
 from pathlib import Path
+from tempfile import gettempdir
 from textwrap import dedent
 from typing import TYPE_CHECKING
+
+from platformdirs import user_data_path
 
 from board.app import words
 from board.app.dishes import from_shelf, shelf
 from board.app.rewriting import rewritten
+from board.app.terminal import tell
 from board.base.clock import WallClock
 from board.base.errors import Trouble
 from board.base.exits import ExitCode
 from board.base.plain import one_line
 from board.base.signals import ending_in_order
 from board.files.claims import claimed
+from board.files.paths import APP
 from board.files.plans import read_bytes, read_text, write_plan
 from board.files.preferences import read_settings, settings_file
+from board.files.whole import write_aside
 from board.importing.starter.menu_courses import usual_way
 from board.importing.ways.ways import Setting, dish_lines
 from board.plan.edit.save import CannotEdit
 from board.session.background import Background
-from board.session.plan_desk import opened
+from board.session.plan_desk import Desk, opened
 from board.session.plan_watcher import stamp_of
 
 if TYPE_CHECKING:
@@ -115,9 +121,26 @@ def run_table(path: Path, theme: str | None) -> tuple[Path | None, str | None]:
         try:
             left = kept_open(table, lambda app: app.run())
         except EndedByFault as fault:
-            raise Trouble(words.by_fault(words.TABLE_FAILED, one_line(fault)), ExitCode.FAULT) from None
+            told = [words.by_fault(words.TABLE_FAILED, one_line(fault))]
+            told.append(_put_aside(path, desk) or words.table_is_whole(one_line(path)))
+            raise Trouble("\n".join(told), ExitCode.FAULT) from None
+        except SystemExit:  # it was asked to end
+            if lost := _put_aside(path, desk):
+                tell(lost)
+            raise
         finally:
             background.close()
-    if desk.planning.unsaved and not desk.looking_on:
-        raise Trouble(words.table_unsaved(one_line(path), one_line(desk.unwritten)))
+    if lost := _put_aside(path, desk):
+        raise Trouble(lost)
     return keeper.copy, left
+
+
+def _put_aside(path: Path, desk: Desk) -> str:
+    """What could not be written into the plan goes into a file of its own; what to tell of it, empty if there was
+    nothing."""
+    if desk.looking_on or not desk.planning.unsaved:
+        return ""
+    ending = f"unsaved-{WallClock().now().date().isoformat()}"
+    others = (user_data_path(APP), Path(gettempdir()))
+    aside = write_aside(path, ending, desk.planning.text.encode(errors="replace"), others)
+    return words.table_unsaved(one_line(path), one_line(desk.unwritten), "" if aside is None else one_line(aside))

@@ -2,7 +2,8 @@
 
 import os
 import sys
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
+from contextlib import suppress
 from pathlib import Path
 
 from board.base import words as shared
@@ -14,6 +15,7 @@ from board.log.disk import place_new, replace_whole
 
 STDOUT = Path("-")
 NEW_FILE_MODE = 0o666  # minus the bits of the user's umask
+MOST_ASIDE = 1000
 
 
 def write_over(path: Path, data: bytes, is_ours: Callable[[bytes], bool], not_ours: Callable[[str], str]) -> None:
@@ -52,6 +54,20 @@ def write_new(path: Path, data: bytes) -> None:
         raise Trouble(shared.is_there_already(one_line(path))) from None
     except (OSError, ValueError) as wrong:
         raise _failed(path, wrong) from None
+
+
+def write_aside(path: Path, ending: str, data: bytes, others: Iterable[Path]) -> Path | None:
+    """A new file named by another and an ending, with a number where that is taken: in the same folder, else in the
+    first of the others that takes it. None if none does. Raises nothing."""
+    for folder in (path.absolute().parent, *others):
+        for number in range(1, MOST_ASIDE):
+            new = folder / f"{path.name}.{ending}{f'-{number}' if number > 1 else ''}"
+            if not new.exists():
+                with suppress(Trouble):
+                    write_new(new, data)
+                    return new
+                break
+    return None
 
 
 def _print(data: bytes) -> None:

@@ -192,7 +192,8 @@ def said(desk: Desk, adding: Row | None, text: str, width: int) -> list[Line]:
     if desk.planning.both:
         both = desk.planning.both[0]
         here, there = (one_line("".join(side).strip(), 60) for side in (both.here, both.there))
-        return [((words.table_both(both.line), "wary"), (words.table_here(here), "text")),
+        left = len(desk.planning.both) - 1
+        return [((words.table_both(both.line, left), "wary"), (words.table_here(here), "text")),
                 ((words.table_there(there), "text"),)]  # fmt: skip
     lines: list[Line] = [] if adding is None else [((words.table_adds(adds(adding)), "soft"),)]
     return [*lines, *_wrapped(text, "wary", width)[: 2 - len(lines)]]

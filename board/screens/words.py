@@ -530,8 +530,10 @@ def table_outside(lines: int) -> str:
     return f"an editor changed the file, {lines} {'line' if lines == 1 else 'lines'}; taken up, u takes it back"
 
 
-def table_both(number: int) -> str:
-    return f"Changed here and in the file, line {number}:"
+def table_both(number: int, more: int) -> str:
+    """`more`: places to choose at after this one."""
+    after = f" ({more} more)" if more else ""
+    return f"Changed here and in the file, line {number}{after}:"
 
 
 def table_here(text: str) -> str:

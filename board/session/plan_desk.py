@@ -141,9 +141,11 @@ class Desk:
         return at
 
     def choose(self, *, here: bool) -> None:
-        """Takes this side or the file's of what was changed on both."""
+        """Takes this side or the file's of the first lines that were changed on both; the plan changes with the last of
+        them."""
         self.planning.choose(here=here)
-        self._now(reading(self.planning.text, self.name))
+        if not self.planning.both:
+            self._now(reading(self.planning.text, self.name))
 
     def _now(self, read: Reading) -> None:
         self.read, self.trying, self.ways = read, None, None

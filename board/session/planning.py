@@ -35,6 +35,7 @@ class Planning:
     on_disk: str
     before: list[tuple[str, Loc]] = field(default_factory=list)  # with the part each was changed at
     _pieces: list[tuple[str, ...] | Both] | None = None  # of a file and a text that disagree, until the host chooses
+    _base: str = ""  # what both were made of
 
     @classmethod
     def of(cls, text: str) -> "Planning":
@@ -71,21 +72,33 @@ class Planning:
         changed here and not yet saved, the text stays as it is until the host chooses (`choose`)."""
         if disk == self.on_disk:
             return None
-        base, here, there = (text.splitlines(keepends=True) for text in (self.on_disk, self.text, disk))
-        pieces = list(_merged(base, here, there))
-        self.on_disk = disk
-        changed = tuple(line.rstrip("\r\n") for part in _other(base, there) for line in part)
-        self._pieces = pieces
+        if self._pieces is None:  # else it was saved once more before the host had chosen
+            self._base = self.on_disk
+        before, base, here, there = (
+            text.splitlines(keepends=True) for text in (self.on_disk, self._base, self.text, disk)
+        )
+        self.on_disk, self._pieces = disk, list(_merged(base, here, there))
+        changed = tuple(line.rstrip("\r\n") for part in _other(before, there) for line in part)
         found = Outside(changed, self.both)
-        if not found.both:
-            self.choose(here=True)
+        self._join()
         return found
 
     def choose(self, *, here: bool) -> None:
-        """Takes this side, or the file's, of what was changed on both; a change like any other, so `back` undoes it."""
-        pieces, self._pieces = self._pieces or [], None
-        lines = [piece if isinstance(piece, tuple) else piece.here if here else piece.there for piece in pieces]
-        self.change("".join(line for piece in lines for line in piece), ())
+        """Takes this side, or the file's, of the first lines that were changed on both. Once all are chosen, the text
+        is changed as by any other change, so that `back` undoes it."""
+        pieces = self._pieces or []
+        first = next((n for n, piece in enumerate(pieces) if isinstance(piece, Both)), None)
+        if first is not None:
+            piece = pieces[first]
+            assert isinstance(piece, Both)
+            pieces[first] = piece.here if here else piece.there
+        self._join()
+
+    def _join(self) -> None:
+        """Makes one text of what no longer disagrees."""
+        if self._pieces is not None and not self.both:
+            pieces, self._pieces = self._pieces, None
+            self.change("".join(line for piece in pieces if isinstance(piece, tuple) for line in piece), ())
 
 
 def _other(base: Sequence[str], side: Sequence[str]) -> Iterator[Sequence[str]]:

@@ -106,6 +106,7 @@ class Viewer:
         self.zone = ZoneInfo(sheet.zone)
         self.slots = sheet.by_id()
         self.standings = Standings(self.slots, self.clock)
+        self._amounts: dict[str, str] = {}  # by slot, once they were asked for: no tick changes them
         self.dangers: dict[str, list[str]] = {}  # by a step's name
         for each in sheet.cautions:
             if isinstance(each, Caution) and each.topic in words.CALL_CAUTIONS:
@@ -207,7 +208,9 @@ class Viewer:
 
     def amounts(self, slot: Slot) -> str:
         """What goes in as it begins, in one line; empty if the plan names nothing."""
-        return ", ".join(amounts_of(slot, self.sheet.units))
+        if slot.id not in self._amounts:
+            self._amounts[slot.id] = ", ".join(amounts_of(slot, self.sheet.units))
+        return self._amounts[slot.id]
 
     def _look_for(self, slot: Slot, call: Call) -> str:
         """How to tell that it is done; for a course going out, which plates differ; then notes from past evenings."""

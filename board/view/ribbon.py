@@ -6,6 +6,7 @@ A bar is a solid ground, with a stroke where somebody works on it.
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta, tzinfo
+from functools import cached_property
 from typing import Literal
 
 from rich.cells import cell_len, set_cell_size
@@ -46,7 +47,7 @@ class Bar:
     hands: tuple[tuple[int, int], ...]
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Scale:
     """Maps moments to columns: `width` columns from `BEFORE_MINUTES` before now to `ahead` minutes after."""
 
@@ -54,12 +55,12 @@ class Scale:
     width: int
     ahead: int
 
-    @property
+    @cached_property
     def per_column(self) -> float:
         """Seconds per column."""
         return (BEFORE_MINUTES + self.ahead) * 60 / max(1, self.width)
 
-    @property
+    @cached_property
     def now_column(self) -> int:
         """The column of the present."""
         return int(BEFORE_MINUTES * 60 / self.per_column)
@@ -77,24 +78,24 @@ def ribbons(
     scale = Scale(forecast.now, max(10, width - LABEL_WIDTH), ahead)
     room = max(1, min(MOST_ROWS, (height - 1) // len(LANE_ORDER)))
     rows = [_times(scale, zone)]
+    many_ovens = len({_oven(slot) for slot in sheet.slots} - {""}) > 1
     for lane in LANE_ORDER[: max(0, height - 1)]:
-        rows += _lane(lane, _packed(_bars(sheet, state, forecast, lane, scale)), room, scale)
+        bars = _bars(sheet, state, forecast, lane, scale, name_ovens=many_ovens and lane == "oven")
+        rows += _lane(lane, _packed(bars), room, scale)
     return tuple(rows)
 
 
-def _bars(sheet: RunSheet, state: State, forecast: Forecast, lane: str, scale: Scale) -> list[Bar]:
+def _bars(sheet: RunSheet, state: State, forecast: Forecast, lane: str, scale: Scale, *, name_ovens: bool) -> list[Bar]:
     found = []
-    many_ovens = len({_oven(slot) for slot in sheet.slots} - {""}) > 1
     for slot in sheet.slots:
         step, ahead = state.steps[slot.id], forecast.slots[slot.id]
         if slot.lane != lane or step.status == "left-out":
             continue
-        left, right = scale.column(ahead.start), max(scale.column(ahead.end), scale.column(ahead.start) + 1)
+        left = scale.column(ahead.start)
+        right = max(scale.column(ahead.end), left + 1)
         if right <= 0 or left >= scale.width:
             continue
-        name = one_line(
-            without_articles(slot.name) + (words.in_oven(_oven(slot)) if many_ovens and lane == "oven" else "")
-        )
+        name = one_line(without_articles(slot.name) + (words.in_oven(_oven(slot)) if name_ovens else ""))
         seconds = (ahead.end - forecast.now).total_seconds()
         tone: Tone = "coming"
         if step.status == "finished":

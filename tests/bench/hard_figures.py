@@ -36,21 +36,38 @@ from tests.bench.killed_writers import Writer, kill_at_each
 
 READY = ("┃",)
 NOISE = [b"\x1b[", b"\x1b", b"\x1b[M", b"\x1b[<", b";", b"9", b"u", b"t", b"~", b":", b"\x1b[200~", b"\xe9", b"\xff"]
+ENDS = b"q\x03\x11\x1c"  # what leaves a screen, and the terminal's own key to quit a program that has just left it
 ODD = (-1, 0, 10**12, 2**63, 1e308, "", "x" * 5000, "9999-12-31T23:59:59Z", "0001-01-01T00:00:00Z", None, [], "host")
+MENU = """19 Dec 18:30, 7 guests: Ada no nuts, 6 others
+one oven, 4 rings, fridge 60 l
+Starter 19:15: leek soup
+Main 20:30: braised duck legs; potato gratin
+"""
+COMMANDS = {  # screens that are no board: their words before and after the plan's path, and what then stands on them
+    "tick list": (("provisions",), ("--tick",), ("[ ]", "□")),
+    "planning table": (("plan",), (), ("u back",)),
+    "guesses": (("settle",), (), ("rest of dish",)),
+}
 SCREENS = {"board": "", "note": "n", "look back": "o", "push": "p", "went wrong": "w", "keys": "?"}  # and their keys
 
 
 def opened(name: str, folder: Path) -> Screen:
     """A screen of that name, drawn."""
-    env, plan = environment(folder), folder / "plan.yaml"
+    env, plan, ready = environment(folder), folder / "plan.yaml", READY
     if name in SCREENS:
         screen: Screen = Board(folder / f"noise-{name}.jsonl", env, "--from", "18:20", "--speed", "1")
     elif name == "watch":
         screen = Screen(env, "watch", str(folder / "noise-board.jsonl"))
     else:
-        plan.write_bytes(Path(LANTERN).read_bytes())
-        screen = Screen(env, "provisions", str(plan), "--tick")
-    screen.seconds_until(READY if name != "tick list" else ("[ ]", "□"), 120)
+        before, after, ready = COMMANDS[name]
+        plan.unlink(missing_ok=True)
+        if name == "guesses":
+            (folder / "menu.txt").write_text(MENU)
+            Screen(env, "new", str(plan), "--menu", str(folder / "menu.txt")).process.expect(pexpect.EOF)
+        else:
+            plan.write_bytes(Path(LANTERN).read_bytes())
+        screen = Screen(env, *before, str(plan), *after)
+    screen.seconds_until(ready, 120)
     screen.type(SCREENS.get(name, ""))
     screen.read(0.2)
     return screen
@@ -60,7 +77,7 @@ def wrong_bytes(folder: Path, count: int) -> str:
     """So many bytes at random to each screen. One that a host can leave by a key is opened again; it may end by that
     only."""
     noise, ended, left, typed = random.Random(3), [], 0, 0
-    names = [*SCREENS, "watch", "tick list"]
+    names = [*SCREENS, "watch", *COMMANDS]
     for name in names:
         screen, sent = opened(name, folder), 0
         while sent < count:
@@ -71,7 +88,7 @@ def wrong_bytes(folder: Path, count: int) -> str:
                 ended += [] if code == 0 else [f"{name}: {code}"]
                 screen = opened(name, folder)
             data = b"".join(noise.choice([*NOISE, os.urandom(1)]) for _ in range(40))
-            with_no_leave = data.replace(b"q", b"").replace(b"\x03", b"").replace(b"\x11", b"")
+            with_no_leave = data.translate(None, ENDS)
             try:
                 os.write(screen.process.child_fd, with_no_leave)
             except OSError:

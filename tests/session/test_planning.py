@@ -49,6 +49,36 @@ def test_a_line_changed_on_both_sides_is_for_the_host_to_choose() -> None:
     assert planning.text == BASE.replace("guests: 4", "guests: 5")
 
 
+def test_each_place_changed_on_both_sides_is_chosen_by_itself() -> None:
+    planning = Planning.of(BASE)
+    planning.change(BASE.replace("Supper", "Tea").replace("guests: 4", "guests: 5"), ())
+    planning.outside(BASE.replace("Supper", "Lunch").replace("guests: 4", "guests: 6"))
+
+    planning.choose(here=True)
+    assert planning.both == (Both(3, ("guests: 5\n",), ("guests: 6\n",)),)
+    assert planning.text == BASE.replace("Supper", "Tea").replace("guests: 4", "guests: 5")
+    planning.choose(here=False)
+
+    assert planning.both == ()
+    assert planning.text == BASE.replace("Supper", "Tea").replace("guests: 4", "guests: 6")
+    planning.back()
+    assert planning.text == BASE.replace("Supper", "Tea").replace("guests: 4", "guests: 5")
+
+
+def test_a_file_saved_again_before_the_host_has_chosen_loses_nothing_of_the_first_time() -> None:
+    base = BASE + "notes:\n- pears\n- figs\n"
+    planning = Planning.of(base)
+    planning.change(base.replace("guests: 4", "guests: 5"), ("guests",))
+    once = base.replace("guests: 4", "guests: 6").replace("Supper", "Lunch")
+    planning.outside(once)
+    again = planning.outside(once.replace("figs", "plums"))
+
+    assert again is not None
+    assert again.changed == ("- plums",)
+    planning.choose(here=True)
+    assert planning.text == once.replace("figs", "plums").replace("guests: 6", "guests: 5")
+
+
 def test_a_file_that_is_as_it_was_is_no_news() -> None:
     planning = Planning.of(BASE)
     planning.change(BASE + "x: 1\n", ())
@@ -71,7 +101,8 @@ def test_nothing_is_lost_and_a_side_that_changed_nothing_yields(base: str, here:
     assert (only_there.text, only_here.text) == (there, here)
     if both.both:
         assert both.text == here
-        both.choose(here=False)
+        while both.both:
+            both.choose(here=False)
     both.back()
     assert both.text == here  # nothing is lost, whatever was taken
     agreed = Planning(here, base)

@@ -1,8 +1,13 @@
-"""`plan` from the command line: without a terminal, and a plan that is not there."""
+"""`plan` from the command line: without a terminal; and what could not be written is nowhere lost."""
 
+import signal
 from pathlib import Path
 
+import pytest
+
 from tests.whole.conftest import Run
+from tests.whole.test_terminal import Terminal
+from tests.whole.test_terminal import env as env
 
 
 def test_without_a_terminal_it_says_what_prints_the_same(run: Run, tmp_path: Path) -> None:
@@ -14,3 +19,36 @@ def test_without_a_terminal_it_says_what_prints_the_same(run: Run, tmp_path: Pat
         assert code == 1
         assert "platecall check" in told
     assert plan.read_text(encoding="utf-8") == "event: Supper\n"
+
+
+SHORT = """event: Supper
+date: 2027-05-08
+zone: UTC
+arrive: "18:30"
+guests: [4 guests]
+"""
+
+
+@pytest.mark.parametrize("how", ["left by its key", "asked to end"])
+def test_what_could_not_be_written_is_put_aside_and_told(how: str, env: dict[str, str], tmp_path: Path) -> None:
+    plan = tmp_path / "supper.yaml"
+    plan.write_text(SHORT, encoding="utf-8")
+    plan.chmod(0o444)
+    table = Terminal(["plan", str(plan)], (120, 36), env)
+    table.wait_for("u back")
+
+    for key in ("\r", "\x15", *"Tea", "\r"):
+        table.press(key)
+    table.wait_for("NOT ON DISK")
+    if how == "left by its key":
+        table.process.send("q")
+    else:
+        table.process.kill(signal.SIGTERM)
+
+    told = table.wait_for("the plan with them")
+    [aside] = tmp_path.glob("supper.yaml.unsaved-*")
+    assert aside.read_text(encoding="utf-8") == SHORT.replace("Supper", "Tea")
+    assert plan.read_text(encoding="utf-8") == SHORT
+    assert "the last changes are not in it" in told
+    table.process.wait()
+    assert table.process.exitstatus == (1 if how == "left by its key" else 128 + signal.SIGTERM)

@@ -268,12 +268,18 @@ def cannot_print(why: str) -> str:
     return f"the output cannot be written ({why})"
 
 
-TABLE_FAILED = "the table fell again and again; every change that was taken is in the plan"
+TABLE_FAILED = "the table fell again and again"
 BOARD_FAILED = "the board fell again and again; the run log is whole, and the same command goes on with it"
 
 
-def table_unsaved(plan: str, why: str) -> str:
-    return f"{plan}: the last changes are not in it ({why or 'you had still to choose between two'})"
+def table_unsaved(plan: str, why: str, aside: str) -> str:
+    """`aside`: the file that holds the plan with them, empty for none."""
+    kept = f"the plan with them: {aside}" if aside else "no folder would take them; they are lost"
+    return f"{plan}: the last changes are not in it ({why or 'you had still to choose between two'})\n    {kept}"
+
+
+def table_is_whole(plan: str) -> str:
+    return f"{plan} holds every change that was taken"
 
 
 def table_copy(plan: str, copy: str) -> str:

@@ -36,6 +36,7 @@ class Advisor:
         self.found_nothing = False  # the last search ended without any timetable: its time was too short, or it failed
         self.searching = False
         self._asked: tuple[int, datetime] | None = None  # `_answers` at the last request, and its moment
+        self._weighed: tuple[int, datetime] | None = None  # the same when it was weighed last, and the minute
         self._offered_at = 0
 
     def look(self, state: State, forecast: Forecast) -> Offer | None:
@@ -49,7 +50,7 @@ class Advisor:
             self._consider(state, fresh.sheet, now)
         elif self.offer is not None and answers != self._offered_at:
             self._consider(state, self.offer.sheet, now)
-        if not self.searching and self._is_time(answers, now):
+        if not self.searching and self._is_time(answers, now) and self._may_differ(answers, now):
             found = self.weigh(state, forecast)
             if found.late >= LATE or found.lost >= LOST or found.kept >= KEPT:
                 self.searching = self.background.ask(RestOfEvening(state.history, now))
@@ -58,6 +59,11 @@ class Advisor:
 
     def _is_time(self, answers: int, now: datetime) -> bool:
         return self._asked is None or self._asked[0] != answers or abs(now - self._asked[1]) >= AGAIN
+
+    def _may_differ(self, answers: int, now: datetime) -> bool:
+        """Whether a cost may be another than when it was weighed last: they go by minutes."""
+        before, self._weighed = self._weighed, (answers, now.replace(second=0, microsecond=0))
+        return before != self._weighed
 
     def _consider(self, state: State, sheet: RunSheet, now: datetime) -> None:
         """Offers the sheet if it still fits the evening and still gains enough."""

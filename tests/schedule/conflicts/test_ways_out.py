@@ -170,6 +170,7 @@ def test_of_two_bakes_near_in_heat_the_one_that_bears_it_takes_the_others() -> N
 # --- two at once ----------------------------------------------------------------------------------------------------
 
 
+@pytest.mark.slow
 def test_two_changes_are_joined_only_where_neither_helps_alone() -> None:
     pairs = 0
     for text, _, _ in cases.ALL.values():
