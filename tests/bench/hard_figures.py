@@ -9,6 +9,7 @@ at each screen of a real process.
 import json
 import os
 import random
+import subprocess
 import sys
 import tempfile
 import time
@@ -63,7 +64,8 @@ def opened(name: str, folder: Path) -> Screen:
         plan.unlink(missing_ok=True)
         if name == "guesses":
             (folder / "menu.txt").write_text(MENU)
-            Screen(env, "new", str(plan), "--menu", str(folder / "menu.txt")).process.expect(pexpect.EOF)
+            made = [sys.executable, "-m", "board", "new", str(plan), "--menu", str(folder / "menu.txt")]
+            subprocess.run(made, env=env, check=True, stdin=subprocess.DEVNULL, stdout=subprocess.DEVNULL)
         else:
             plan.write_bytes(Path(LANTERN).read_bytes())
         screen = Screen(env, *before, str(plan), *after)
