@@ -12,6 +12,7 @@ from board.evening.state import CallKey, State, StepState
 from board.sheet.run_sheet import HEAT, Slot
 
 Sound = Literal["burns", "begin", "look-in"]
+AT_THE_DOOR = timedelta(minutes=3)  # from when they are due; ours
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,22 +55,23 @@ def calls(forecast: Forecast, state: State) -> tuple[list[Call], list[Call]]:
     coming: list[Call] = []
     for slot, call in _all(forecast, state):
         if call.due <= forecast.now:
-            due.append((_cost(call, slot), call))
+            due.append((_cost(call, slot, forecast.now), call))
         else:
             coming.append(call)
     due.sort(key=lambda each: (each[0], each[1].raised or each[1].due))
     return [call for _, call in due], sorted(coming, key=lambda call: call.due)
 
 
-def _cost(call: Call, slot: Slot) -> float:
+def _cost(call: Call, slot: Slot, now: datetime) -> float:
     """Minutes to spare before a delay hurts; the smallest is the costliest. First the guests at the door, then what
-    burns, then what is too cold; last the end of work in hand."""
+    burns, then what is too cold; last the end of work in hand. Who is not there soon after the hour is not at the door:
+    the clock called them, no bell."""
     if slot.kind == "arrive":
-        return -2.0
+        return -3.0 if now < call.due + AT_THE_DOOR else -0.5
     if call.burns:
-        return -1.0
+        return -2.0
     if call.spoils:
-        return -0.5
+        return -1.0
     if call.in_hand:
         return 20_000.0
     if call.part == "look-in":

@@ -145,7 +145,8 @@ class Behind:
         if steps:
             self._ask(steps)
         else:
-            self.live.say(words.NOTHING_BEHIND)
+            present = self.live.present
+            self.live.say(words.NOTHING_BUT_CALLS if present is not None and present.due else words.NOTHING_BEHIND)
 
     def offer(self, present: Present) -> None:
         """Says, once for as many, that the host can tell it in one go."""

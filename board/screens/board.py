@@ -4,6 +4,7 @@ No rules, no sums."""
 import os
 
 from textual.app import ComposeResult
+from textual.timer import Timer
 
 from board.base import words as shared
 from board.base.plain import one_line
@@ -28,6 +29,7 @@ from board.view.ribbon import ZOOMS, ribbons
 from board.view.said import said_at
 
 TICK_SECONDS, REHEARSAL_TICK_SECONDS = 1.0, 0.25
+CHOSEN_SECONDS = 20.0  # without a key, until what is to be done now is shown again; ours
 LOW_ROWS, SHORT_ROWS, TINY_ROWS = 30, 23, 12
 
 
@@ -54,6 +56,7 @@ class BoardScreen(LiveBoard):
         self.sounds = Sounds(chime, voice, self.viewer, bell=bell, notify=self.lamp.notify)
         self.zoom: int | None = None  # as far as the width allows, until the host chooses
         self.banner = ""
+        self._choosing: Timer | None = None  # until what was chosen to look at gives way
 
     def _to_terminal(self, sequence: str) -> None:
         if isinstance(self.app, DressedApp):
@@ -145,6 +148,8 @@ class BoardScreen(LiveBoard):
             before, self.present = self.present, self.evening.tick()
             self.banner = self.not_kept(self.present)
             self.sounds.hear(self.present)
+            if self.present.raised:
+                self.chosen = None  # what is new comes first
             if self.advisor is not None:
                 self.advisor.look(self.present.state, self.present.forecast)
             if told := list(said_at(self.present, self.viewer.standings)):
@@ -199,12 +204,24 @@ class BoardScreen(LiveBoard):
 
     def _offered(self, present: Present) -> str:
         offer = self.advisor.offer if self.advisor is not None else None
-        return "" if offer is None else offer_line(self.viewer, offer.courses, offer.gained, present.now)
+        if offer is None:
+            return ""
+        looks = {course.name: course.served for course in present.forecast.courses if course.is_ahead}
+        courses = [(name, looks[name], then) for name, _, then in offer.courses if name in looks]
+        return offer_line(self.viewer, courses, offer.gained, present.now)
 
     # --- looking about ---------------------------------------------------------------------------------------
     def choose(self, key: CallKey) -> None:
         self.chosen = key
         self.steady.chose(key)
+        if self._choosing is not None:
+            self._choosing.stop()
+        self._choosing = self.set_timer(CHOSEN_SECONDS, self.action_let_go)
+        self.redraw()
+
+    def action_let_go(self) -> None:
+        """Shows again what is to be done now, and not what was chosen to look at."""
+        self.chosen = None
         self.redraw()
 
     def on_coming_chosen(self, message: Coming.Chosen) -> None:

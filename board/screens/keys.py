@@ -10,6 +10,7 @@ BINDINGS: list[BindingType] = [
     Binding("u", "take_back", show=False),
     Binding("up", "choose(-1)", show=False),
     Binding("down", "choose(1)", show=False),
+    Binding("escape", "let_go", show=False),
     Binding("w", "slip", show=False),
     Binding("p", "push", show=False),
     Binding("a", "mark('arrive')", show=False),

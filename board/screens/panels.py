@@ -68,7 +68,7 @@ class Top(Horizontal):
             self._clock.update(view.clock)
         # Where the clock comes or goes, the band's width follows only with the next layout.
         width = self.size.width - (self._clock.styles.width.value if is_large and self._clock.styles.width else 0)
-        self.set_classes(f"-{view.standing.lower().replace(' ', '-')}")
+        self.set_classes(f"-{view.standing.lower().replace(' ', '-') or 'over'}")
         self.band.show(view, mode, int(width), clock="" if is_large else view.clock)
 
 
@@ -91,6 +91,8 @@ class Band(Lines):
         room = width - 2 * MARGIN
         said = f"{view.standing_sign} {view.standing}"
         told = view.course.told if view.course is not None else shared.ALL_SERVED
+        if not view.standing:
+            said, told = told, ""
         day = f"{view.title} · {view.day}" if is_wide else ""
         free = view.free[:1].lower() + view.free[1:]
         until = " · ".join(piece for piece in (view.seated, free) if piece)
@@ -98,8 +100,9 @@ class Band(Lines):
             self._courses = self._courses[1:]  # the last are those that can still be pushed
         courses = words.course_strip(self._told)
         lines = [((said, "bold"), (clock, "bold")), ((told, "bold"), ("", "")), ((until, ""), (mode, ""))]
-        if cell_len(f"{said}   {told}") <= room:
-            lines = [((f"{said}   {told}", "bold"), (clock, "bold")), lines[2], ((courses, ""), (day, ""))]
+        first = f"{said}   {told}" if told else said
+        if cell_len(first) <= room:
+            lines = [((first, "bold"), (clock, "bold")), lines[2], ((courses, ""), (day, ""))]
         self.put([_apart(left, right, room) for left, right in lines])
 
     @property
@@ -372,7 +375,7 @@ def _listed(call: CallView, clock_width: int, *, is_chosen: bool, wide: bool) ->
 
 def _window(view: BoardView, chosen: CallView | None, room: int, beside: int) -> list[CallView]:
     """The calls to list: those due, then those to come, but for what stands above already: the first that is due, and
-    those `beside` it. While the host chooses, all of them, scrolled to the chosen one."""
+    those `beside` it. While the host chooses, all of them, scrolled to the chosen one, below what waits."""
     is_looking = chosen is not None and not chosen.is_due
     ahead = view.coming if is_looking or not beside else view.coming[beside:] if room > FEW_ROWS else ()
     is_first = chosen is None or (bool(view.due) and chosen.key == view.due[0].key)
@@ -380,8 +383,9 @@ def _window(view: BoardView, chosen: CallView | None, room: int, beside: int) ->
     due = [call for call in view.due[1:] if call.key != ended] if is_first else view.due
     calls = [*due, *ahead]
     at = next((number for number, call in enumerate(calls) if chosen and call.key == chosen.key), 0)
+    stays = min(len(due), (room + 1) // 2) if is_looking else 0
     first = max(0, at - room + 1)
-    return calls[first : first + room]
+    return [*calls[:stays], *calls[first + stays : first + room]]
 
 
 class KeyBar(Static):

@@ -58,7 +58,7 @@ KEYS_EVENING = (
     ("d", "done", "done already: the step was begun and is over"),
     ("x", "out", "leave this step out"),
     ("u", "back", "take the last answer back, as often as you like"),
-    ("↑↓", "choose", "choose another call, or something still to come"),
+    ("↑↓", "choose", "choose another call; esc, or a while, goes back to now"),
     ("w", "wrong", "what went wrong: 1 to 6, each with its cost first"),
     ("p", "push", "send a course out later, and see what that costs first"),
     ("a", "arrived", "the guests are here"),
@@ -323,6 +323,7 @@ CLOSING_KEYS = "↑ ↓ scroll · esc or q closes this page"
 BEHIND_ASKS = "Is it so? What you say is marked in the log as said, not seen."
 BEHIND_KEYS = "enter it is so   space tick   t another time   ↑ ↓ choose   n none of it"
 NOTHING_BEHIND = "nothing should be done by now that you did not tell"
+NOTHING_BUT_CALLS = "nothing but what is called now: space answers it, d if it was done already"
 TIMES_TITLE = "When was it?"
 TIMES_HINTS = ("17:20, or 17:20-17:55; enter keeps it", "esc leaves it")
 BAD_TIMES = "a time that is past, as 17:20 or 17:20-17:55"

@@ -99,6 +99,7 @@ class Evening:
             said,
             unkept=self.keeper.unkept,
             copy_trouble=self.keeper.copy_trouble,
+            behind=any(call.overtaken for call in due) and bool(self.behind()),
         )
         return self._last
 

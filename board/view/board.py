@@ -133,7 +133,7 @@ class Viewer:
             day=shared.short_day(local),
             clock=shared.clock(local),
             standing=standing,
-            standing_sign=words.STANDING_SIGN[standing],
+            standing_sign=words.STANDING_SIGN.get(standing, ""),
             course=self._course(at),
             due=self._due(at),
             coming=tuple(self.call(call, at, is_due=False) for call in _heard(at.coming)[:MANY_COMING]),
@@ -418,8 +418,11 @@ def is_late(course: CourseForecast) -> bool:
 
 def how_it_stands(forecast: Forecast, due: tuple[Call, ...]) -> str:
     """Late: a course ahead slips further than the plan allows. Tight: a course ahead slips at all, a call with hardly
-    any slack has waited a minute, or something will stand beyond its shelf life. Otherwise on time."""
+    any slack has waited a minute, or something will stand beyond its shelf life. Otherwise on time. Empty once no
+    course is ahead, which could be any of it."""
     ahead = [course for course in forecast.courses if course.is_ahead]
+    if not ahead:
+        return ""
     if any(is_late(course) for course in ahead):
         return words.STANDS_LATE
     pressing = any(

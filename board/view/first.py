@@ -25,7 +25,8 @@ def first_lines(view: BoardView, columns: int, rows: int, mode: str = "") -> lis
 
 def _said(view: BoardView, columns: int, mode: str) -> Iterator[str]:
     course = view.course
-    yield f" {view.standing_sign} {view.standing}   {course.told if course else shared.ALL_SERVED}"
+    standing = f"{view.standing_sign} {view.standing}   " if view.standing else ""
+    yield f" {standing}{course.told if course else shared.ALL_SERVED}"
     yield f" {view.seated}" if view.seated else f" {view.title} · {view.day}"
     yield f" {view.clock}   {mode}"
     yield ""

@@ -29,9 +29,9 @@ def _that_act(view: BoardView, at: Present, *, offered: bool, rehearsal: bool) -
         yield "r"
     if next_to_put_away(at.clocks) is not None:
         yield "f"
-    if any(call.already for call in view.due):
+    if at.behind:
         yield "y"
-    due = {call.key[0] for call in view.due}
+    due = {call.key[0] for call in view.due[:1]}
     for what, key in MARK_KEYS.items():
         slot = slot_to_mark(at.state, what)
         if slot is not None and slot not in due and _is_near(what, slot, at):

@@ -27,3 +27,4 @@ class Present:
     told: tuple[str, ...] = ()  # anything else the host hears at this tick
     unkept: Unkept | None = None  # what is not on disk yet; None if nothing
     copy_trouble: str = ""  # why the second copy lacks lines
+    behind: bool = False  # whether calls were overtaken, and there is something to tell in one go

@@ -76,6 +76,16 @@ def test_what_burns_comes_before_all(lane: str, kind: str, first: str) -> None:
     assert due(state, newer=0, hot=5)[0][0] == first
 
 
+@pytest.mark.parametrize(("due_at", "first"), [("18:09", "arrive"), ("18:05", "hot")])
+def test_what_burns_waits_for_guests_at_the_door_but_not_for_those_who_are_late(due_at: str, first: str) -> None:
+    takes_out = (Attended(at("18:07"), at("18:09"), "host", "end"),)
+    hot = slot("hot", "17:30", "18:09", lane="oven", attended=takes_out)
+    guests = slot("arrive", due_at, due_at, kind="arrive")
+    state = evening(guests, hot, events=(StepStarted(n=1, at=at("17:30"), slot="hot"),))
+
+    assert due(state, hot=5)[0][0] == first
+
+
 @pytest.mark.parametrize(("start", "is_due"), [("18:09", True), ("18:10", True), ("18:11", False)])
 def test_a_call_is_due_from_its_minute_on(start: str, is_due: bool) -> None:
     assert due(evening(slot("chop", start, "18:30"))) == [("chop", "start")] * is_due

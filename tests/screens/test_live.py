@@ -94,6 +94,41 @@ async def test_something_to_come_can_be_chosen_and_begun_early(kitchen: Kitchen)
         assert kitchen.status("chop") == "under-way"
 
 
+async def test_what_was_chosen_to_look_at_gives_way_to_what_is_called(kitchen: Kitchen) -> None:
+    async with kitchen.app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        await pilot.press("down", "down")
+        assert kitchen.app.live.chosen is not None
+
+        kitchen.set("17:00")
+        await pilot.pause()
+
+        assert kitchen.app.live.chosen is None
+        assert words.NOT_YET_DUE not in kitchen.shown()
+
+
+@pytest.mark.parametrize("how", ["escape", "a while"])
+async def test_what_waits_stays_in_sight_of_who_looks_ahead_and_comes_back(
+    kitchen: Kitchen, monkeypatch: pytest.MonkeyPatch, how: str
+) -> None:
+    monkeypatch.setattr("board.screens.board.CHOSEN_SECONDS", 30.0 if how == "escape" else 0.05)
+    async with kitchen.app.run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+        kitchen.set("17:00")
+        await pilot.pause()
+        await pilot.press("down", "down", "down")
+        if how == "escape":
+            assert words.NOT_YET_DUE in kitchen.shown()
+            assert "called just now" in kitchen.shown() or "hop" in kitchen.shown().split(words.NOT_YET_DUE)[1]
+            await pilot.press("escape")
+        else:
+            await pilot.pause(0.2)
+        await pilot.pause()
+
+        assert words.NOT_YET_DUE not in kitchen.shown()
+        assert "space begun" in kitchen.shown()
+
+
 async def test_what_cannot_be_done_says_why(kitchen: Kitchen) -> None:
     async with kitchen.app.run_test(size=SIZE) as pilot:
         await pilot.pause()

@@ -153,6 +153,19 @@ def test_standing_goes_from_on_time_over_tight_to_late(host: Host) -> None:
     assert view(host, "17:45").standing == words.STANDS_LATE
 
 
+def test_once_all_is_served_nothing_is_called_on_time(lantern_sheet: RunSheet) -> None:
+    """However late it all was: what is over is nothing to judge by."""
+    clock = StoppedClock(min(slot.start for slot in lantern_sheet.slots))
+    evening = unlogged_evening(lantern_sheet, clock)
+    last = max(course.served for course in lantern_sheet.courses)
+    catch_up(evening, clock, last + timedelta(minutes=30))
+
+    shown = Viewer(lantern_sheet).view(evening.peek())
+
+    assert not any(shown.ahead)
+    assert (shown.standing, shown.standing_sign) == ("", "")
+
+
 def test_a_push_by_the_host_is_not_being_late(host: Host) -> None:
     host.at("17:00")
     host.wish(Push("Stew", 30))

@@ -189,5 +189,9 @@ def offer_course(name: str, then: str, looks: str) -> str:
     return f"{name} {then} instead of {looks}"
 
 
+def offer_later(courses: str) -> str:
+    return f"later: {courses}"
+
+
 def offer_line(brings: str) -> str:
     return f"r: {brings}"
