@@ -65,7 +65,7 @@ def hot_limit(sheet: RunSheet, slot: Slot) -> Degrees:
     """Hot holding of what the step makes: of a roast cooked by the rules' table of roasts it may be lower."""
     rules = rules_of(sheet)
     roasts = (each.id for each in sheet.slots if _by_the_table(rules, each))
-    if rules.roast_holding is not None and any(slot.id == id_ or slot.id in _after(sheet, id_) for id_ in roasts):
+    if rules.roast_holding is not None and any(slot.id == id_ or slot.id in sheet.taking_up(id_) for id_ in roasts):
         return rules.roast_holding
     return rules.hot_holding
 
@@ -82,7 +82,7 @@ def _of(state: State, slot: Slot) -> Iterator[ColdSpell]:
     rules, step, served = rules_of(state.sheet), state.steps[slot.id], _served(state, slot)
     if step.finished is None:
         return
-    after, holding = _after(state.sheet, slot.id), hot_limit(state.sheet, slot)
+    after, holding = state.sheet.taking_up(slot.id), hot_limit(state.sheet, slot)
     read: Reading | None = None
     last: Reading | None = None
     for each in state.readings:
@@ -107,15 +107,3 @@ def _served(state: State, slot: Slot) -> datetime | None:
     """When its course went out; None before."""
     served = (state.steps[course.serve].finished for course in state.sheet.courses if course.name == slot.course)
     return next(served, None)
-
-
-def _after(sheet: RunSheet, id_: str) -> set[str]:
-    """The steps that take its result up, and theirs: a reading of one of them is of the same food."""
-    then = {slot.id: slot.then for slot in sheet.slots}
-    found: set[str] = set()
-    queue = [id_]
-    for here in queue:
-        new = [each for each in then.get(here, ()) if each not in found]
-        found.update(new)
-        queue += new
-    return found

@@ -8,6 +8,7 @@ from typing import Literal
 from board.evening.hands import called
 from board.evening.readings import lacks
 from board.evening.state import State
+from board.evening.unheated import left_cold
 from board.review.trace import answered_late
 from board.sheet.company import host_of
 from board.sheet.run_sheet import Slot
@@ -15,7 +16,7 @@ from board.sheet.run_sheet import Slot
 MISSED_MINUTES = 5  # a call waiting longer went by; ours
 MINUTE = timedelta(minutes=1)
 
-Change = Literal["hand", "apart", "louder", "longer", "probe", "less"]
+Change = Literal["hand", "apart", "louder", "longer", "probe", "less", "unheated"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,8 +24,9 @@ class NextTime:
     """A change to the plan that would have helped.
 
     `change`: another hand for it (`who`), work put further apart from `beside`, a louder call, a longer time by
-    `minutes`, a call that asks for the reading, or less at once on `where` than what is `beside` it. `at`: when it
-    happened; `minutes`: how long a call waited, or how much longer it took until it was hot enough.
+    `minutes`, a call that asks for the reading, or less at once on `where` than what is `beside` it; unheated: its dish
+    went out without it, which is to be dropped then, or given longer. `at`: when it happened; `minutes`: how long a
+    call waited, or how much longer it took until it was hot enough.
     """
 
     slot: Slot
@@ -117,6 +119,9 @@ def _left_out(state: State) -> Iterator[NextTime]:
         if slot.dish and slot.dish in seen:
             continue
         seen.add(slot.dish or "")
+        if left_cold(state, slot):
+            yield NextTime(slot, "unheated", slot.start)
+            continue
         where = next((use.what for use in slot.uses), "")
         beside = tuple(
             other

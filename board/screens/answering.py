@@ -8,6 +8,7 @@ from board.evening.answers import answers_of, last_put_off
 from board.evening.clocks import next_to_put_away
 from board.evening.cooling import READ_COOLING_MINUTES
 from board.evening.state import CallKey
+from board.evening.unheated import heats_through
 from board.evening.wishes import Done, LeaveOut, PutAway, Settle, TakeBack
 from board.screens import words
 from board.screens.live_board import LiveBoard
@@ -78,9 +79,14 @@ class Answering:
         call = self._meant()
         if call is not None:
             self.live.steady.settle()
-            dish = self.live.viewer.slots[call.key[0]].dish if call.key[1] == "reheat" else None
-            told = shared.decided(call.headline, call.refuse) if call.refuse else ""
-            self.live.wish(LeaveOut(call.key[0]), told or shared.left_out(one_line(dish or call.headline)))
+            slot = self.live.viewer.slots[call.key[0]]
+            dish = slot.dish if call.key[1] == "reheat" else None
+            told = shared.left_out(one_line(dish or call.headline))
+            if call.refuse:
+                told = shared.decided(call.headline, call.refuse)
+            elif dish is None and heats_through(slot):
+                told = words.left_cold(told)
+            self.live.wish(LeaveOut(call.key[0]), told)
 
     def take_back(self) -> None:
         answers = answers_of(self.live.evening.state)

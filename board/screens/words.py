@@ -322,6 +322,10 @@ CLOSING_KEYS = "↑ ↓ scroll · esc or q closes this page"
 
 BEHIND_ASKS = "Is it so? What you say is marked in the log as said, not seen."
 BEHIND_KEYS = "enter it is so   space tick   t another time   ↑ ↓ choose   n none of it"
+def left_cold(told: str) -> str:
+    return f"{told}: not heated through, so don't serve it cold; u takes it back, w drops the dish"
+
+
 NOTHING_BEHIND = "nothing should be done by now that you did not tell"
 NOTHING_BUT_CALLS = "nothing but what is called now: space answers it, d if it was done already"
 TIMES_TITLE = "When was it?"

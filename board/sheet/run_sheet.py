@@ -398,6 +398,17 @@ class RunSheet(msgspec.Struct, frozen=True, gc=False):
     def by_id(self) -> dict[str, Slot]:
         return {slot.id: slot for slot in self.slots}
 
+    def taking_up(self, id_: str) -> set[str]:
+        """The slots that take a slot's result up, and theirs: its food is in all of them."""
+        then = {slot.id: slot.then for slot in self.slots}
+        found: set[str] = set()
+        queue = [id_]
+        for here in queue:
+            new = [each for each in then.get(here, ()) if each not in found]
+            found.update(new)
+            queue += new
+        return found
+
 
 def store(sheet: RunSheet) -> bytes:
     """The sheet as JSON, for the cache and the head of a run log."""

@@ -15,6 +15,7 @@ from board.evening.hands import called
 from board.evening.insist import at_table, insistence
 from board.evening.readings import held_since, last_reading, wants_reading
 from board.evening.state import CallKey, State
+from board.evening.unheated import unheated
 from board.sheet import said
 from board.sheet.company import host_of
 from board.sheet.left import keeps
@@ -200,11 +201,27 @@ class Viewer:
             waits=shared.span(int(-ahead // 60)) if is_due and ahead <= -60 else "",
             insistence=insistence(call, at.now) if is_due else 1,
             already=words.DONE_ALREADY if call.overtaken else "",
-            caution=" · ".join(words.CALL_CAUTIONS[topic] for topic in self.dangers.get(slot.name, ())),
+            caution=" · ".join([*self._unheated(call, at), *self._cautions(slot)]),
             refuse=words.NO if slot.decide and call.part == "start" else "",
             how=_how(slot) if call.part == "start" else "",
             amounts=self.amounts(slot) if call.part == "start" else "",
         )
+
+    def _cautions(self, slot: Slot) -> list[str]:
+        return [words.CALL_CAUTIONS[topic] for topic in self.dangers.get(slot.name, ())]
+
+    def _unheated(self, call: Call, at: Present) -> list[str]:
+        """What in it was to be heated through and was left out."""
+        found = unheated(at.state, call.slot) if call.part == "start" else ()
+        return [
+            words.not_heated(
+                one_line(each.slot.name, 40),
+                each.slot.core_celsius,
+                None if each.read is None else each.read.celsius,
+                self.sheet.fahrenheit,
+            )
+            for each in found
+        ]
 
     def amounts(self, slot: Slot) -> str:
         """What goes in as it begins, in one line; empty if the plan names nothing."""

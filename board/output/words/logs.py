@@ -104,6 +104,7 @@ NEXT_TIME = {
     "longer": "{at} {name}: not hot enough, {minutes} min more: takes that much longer",
     "probe": "{at} {name}: temperature not checked: have the call ask for it ({call})",
     "less": "{at} {name} was left out: less {where} then{besides}",
+    "unheated": "{at} {name} was left out: without it drop the dish; or give it longer (takes)",
 }
 
 

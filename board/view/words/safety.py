@@ -126,6 +126,13 @@ def _limit(minutes: int) -> str:
     return f"{hours} hour{'s' if hours != 1 else ''}" if minutes % 60 == 0 else span(minutes)
 
 
+def not_heated(name: str, wanted: float | None, read: float | None, fahrenheit: bool) -> str:
+    """Of a heating that was left out: what its dish still has to be told of."""
+    last = f", last read {degrees(read, fahrenheit)}" if read is not None else ""
+    goal = f"; {degrees(wanted, fahrenheit)} wanted" if wanted is not None else ""
+    return f"not heated through ({name} left out{last}{goal}): heat it, or don't serve it"
+
+
 # The usual cautions, so short that they are read at the call. Common practice, no source.
 CALL_CAUTIONS = {
     "flame": "Flame: away from cloth, hair",
