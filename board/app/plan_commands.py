@@ -74,7 +74,7 @@ def _had_by_guests(file: "PlanFile") -> "Sequence[Snag]":
 
 def settle(arguments: argparse.Namespace) -> int:
     """`settle PLAN`: goes through its guesses; without a terminal, lists them and changes nothing."""
-    from board.app.settle import ask, with_answers, write
+    from board.app.settle import ask, write
     from board.base.plain import one_line
     from board.checks.plan.guesses import guesses
     from board.files.plans import plan_in, read_text
@@ -89,8 +89,8 @@ def settle(arguments: argparse.Namespace) -> int:
         for each in found:
             print(f"  {one_line(words.guess_line(each.dish, each.step, each.key, each.text, each.why))}")
     elif answers := ask(text, plan.file, found):
-        copy = write(arguments.plan, text, with_answers(text, plan.file, found, answers))
-        print(words.settled(len(answers), len(found) - len(answers), shown, one_line(copy)))
+        copy, lost = write(arguments.plan, text, plan.file, found, answers)
+        print(words.settled(len(answers) - lost, len(found) - len(answers), lost, shown, one_line(copy)))
     else:
         print(words.NOTHING_SETTLED)
     return ExitCode.DONE

@@ -1,7 +1,11 @@
 """Goes through a plan's guesses and writes what the host says of them into it."""
 
+from dataclasses import replace
 from pathlib import Path
+from tempfile import gettempdir
 from typing import TYPE_CHECKING
+
+from platformdirs import user_data_path
 
 from board.app import words
 from board.app.rewriting import rewritten
@@ -9,7 +13,11 @@ from board.base.clock import WallClock
 from board.base.errors import Trouble
 from board.base.plain import one_line
 from board.checks.plan.guesses import Guess
+from board.checks.plan.guesses import guesses as guesses_of
+from board.files.paths import APP
+from board.files.plans import plan_in, read_text
 from board.files.preferences import read_settings, settings_file
+from board.files.whole import write_aside
 from board.plan.edit.edit_guesses import SettleStep, retyped
 from board.plan.edit.edits import CannotEdit, Together
 from board.plan.load import PlanFile
@@ -53,6 +61,25 @@ def with_answers(text: str, file: PlanFile, guesses: "Sequence[Guess]", answers:
     return made[0]
 
 
-def write(path: Path, old: str, new: str) -> Path:
-    """Writes the plan; returns the path of the copy beside it. Raises Trouble."""
-    return rewritten(path, old, new, WallClock().now().date().isoformat())[1]
+def write(
+    path: Path, old: str, file: PlanFile, guesses: "Sequence[Guess]", answers: "Mapping[int, str | None]"
+) -> tuple[Path, int]:
+    """Writes the answers into the plan, also where it was changed meanwhile; returns the path of the copy beside it,
+    and how many answers no longer had a guess there. Raises Trouble; the plan with all of them is then put aside."""
+    today = WallClock().now().date().isoformat()
+    try:
+        text = read_text(path)
+        if text != old:
+            was = {number: replace(guesses[number], loc=(), why="") for number in answers}
+            now = guesses_of(changed := plan_in(text, path))
+            places = {replace(guess, loc=(), why=""): number for number, guess in enumerate(now)}
+            kept = {places[guess]: answers[number] for number, guess in was.items() if guess in places}
+            new = with_answers(text, changed, now, kept)
+            return rewritten(path, text, new, today)[1], len(answers) - len(kept)
+        return rewritten(path, old, with_answers(old, file, guesses, answers), today)[1], 0
+    except Trouble as trouble:
+        made = with_answers(old, file, guesses, answers).encode(errors="replace")
+        others = (user_data_path(APP), Path(gettempdir()))
+        aside = write_aside(path, f"unsaved-{today}", made, others)
+        kept_in = words.settled_aside(one_line(aside)) if aside is not None else words.SETTLED_LOST
+        raise Trouble(f"{trouble}\n    {kept_in}", trouble.code) from None

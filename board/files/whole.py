@@ -11,11 +11,10 @@ from board.base.errors import Trouble, why_of
 from board.base.plain import one_line
 from board.files import words
 from board.files.plans import make_alike, read_bytes
-from board.log.disk import place_new, replace_whole
+from board.log.disk import place_new, replace_whole, write_next_free
 
 STDOUT = Path("-")
 NEW_FILE_MODE = 0o666  # minus the bits of the user's umask
-MOST_ASIDE = 1000
 
 
 def write_over(path: Path, data: bytes, is_ours: Callable[[bytes], bool], not_ours: Callable[[str], str]) -> None:
@@ -60,13 +59,8 @@ def write_aside(path: Path, ending: str, data: bytes, others: Iterable[Path]) ->
     """A new file named by another and an ending, with a number where that is taken: in the same folder, else in the
     first of the others that takes it. None if none does. Raises nothing."""
     for folder in (path.absolute().parent, *others):
-        for number in range(1, MOST_ASIDE):
-            new = folder / f"{path.name}.{ending}{f'-{number}' if number > 1 else ''}"
-            if not new.exists():
-                with suppress(Trouble):
-                    write_new(new, data)
-                    return new
-                break
+        with suppress(OSError, ValueError):
+            return write_next_free(folder / f"{path.name}.{ending}", data)
     return None
 
 

@@ -4,6 +4,8 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from datetime import date
 
+import msgspec
+
 from board.base import words as shared
 from board.base.plain import one_line
 from board.base.wrap import wrapped
@@ -113,6 +115,8 @@ def findings(desk: Desk) -> tuple[Finding, ...]:
     if desk.read.snags:  # known before the process beside has looked
         return tuple(map(Finding.of, desk.read.snags))
     found, sheet = desk.found, desk.sheet
+    if desk.found_of != desk.digest:  # places in another text: no key may act on them
+        return tuple(msgspec.structs.replace(each, fix=None, line=0) for each in found)
     lost = given_up(sheet) if sheet is not None and not desk.stale and not desk.working else ()
     stops = [each for each in found if each.weight == Weight.STOP]
     clashes = [Finding("", int(Weight.MIND), line, words.TABLE_WAY_KEY) for line in lost]
@@ -154,7 +158,9 @@ def below(desk: Desk, seen: Seen, found: Sequence[Finding], width: int) -> list[
         lines += [*said, *((("    ", ""), *line) for line in does)]
     if len(found) > first + many:
         lines.append(((words.table_more(len(found) - first - many), "soft"),))
-    if desk.working:
+    if desk.found_of != desk.digest and not desk.read.snags:
+        lines.append(((words.TABLE_FOUND_BEFORE, "wary"),))
+    elif desk.working:
         lines.append(((words.TABLE_MORE_TO_COME, "soft"),))
     return lines
 

@@ -166,6 +166,8 @@ class PlanTableScreen(TypingScreen):
             self._another_day(-1 if sign == "," else 1)
         elif sign.isdecimal():
             self._figure(int(sign))
+        elif key == "u" and self.desk.looking_on:
+            self.said = words.TABLE_LOOKING_ON
         elif key == "u":
             self._do(self._back)
         else:
@@ -382,6 +384,8 @@ class PlanTableScreen(TypingScreen):
             at = self._seen(result.at) if result.at else None
         elif isinstance(result, Outside):
             self.said = "" if result.both else words.table_outside(len(result.changed))
+        elif result == ():
+            self.said = words.TABLE_BACK_OUTSIDE
         elif result:
             at = self._seen(result)
         self.show(at)

@@ -6,6 +6,7 @@ import selectors
 from codecs import getincrementaldecoder
 from collections.abc import Callable
 from contextlib import suppress
+from functools import partial
 from typing import IO, Any
 
 from textual._xterm_parser import BRACKETED_PASTE_END, BRACKETED_PASTE_START, XTermParser
@@ -18,6 +19,7 @@ from textual.messages import InBandWindowResize
 from board.base.clock import seconds_passed
 
 SELECT_SECONDS = 0.1
+ESCAPE = "\x1b"
 PASTE_SECONDS = 2.0  # a paste that has said nothing for so long will not say that it is over
 
 
@@ -81,24 +83,33 @@ class Reading:
         self._keys = Keys()
         self._tail = ""
         self._pasting: float | None = None  # when a paste under way said something last
+        self._pasted = ""
 
     def take(self, text: str) -> None:
         """What came in; nothing, to let what waits for more come to its end."""
         for sign in text:
             self._take(sign)
         if not text and self._pasting is not None and self._now() - self._pasting > PASTE_SECONDS:
-            self.take(BRACKETED_PASTE_END)
+            self._end_paste(self._pasted)
         self._each(self._keys.tick)
 
     def _take(self, sign: str) -> None:
-        self._tail = (self._tail + sign)[-len(BRACKETED_PASTE_START) :]
-        if self._tail == BRACKETED_PASTE_START:
-            self._pasting = self._now()
-        elif self._tail == BRACKETED_PASTE_END:
-            self._pasting = None
-        elif self._pasting is not None:
-            self._pasting = self._now()
-        self._each(lambda: self._keys.feed(sign))
+        if self._pasting is None:
+            self._tail = (self._tail + sign)[-len(BRACKETED_PASTE_START) :]
+            self._each(lambda: self._keys.feed(sign))
+            if self._tail == BRACKETED_PASTE_START:
+                self._pasting, self._pasted = self._now(), ""
+            return
+        self._pasting = self._now()
+        self._pasted += sign
+        if self._pasted.endswith(BRACKETED_PASTE_END):
+            self._end_paste(self._pasted.removesuffix(BRACKETED_PASTE_END))
+
+    def _end_paste(self, text: str) -> None:
+        """What was pasted is text, whatever sequences stand in it: none of them is a key."""
+        self._pasting, self._pasted, self._tail = None, "", ""
+        for sign in text.replace(ESCAPE, "") + BRACKETED_PASTE_END:
+            self._each(partial(self._keys.feed, sign))
 
     def _each(self, found: Callable[[], Any]) -> None:
         try:

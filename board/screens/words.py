@@ -322,6 +322,8 @@ CLOSING_KEYS = "↑ ↓ scroll · esc or q closes this page"
 
 BEHIND_ASKS = "Is it so? What you say is marked in the log as said, not seen."
 BEHIND_KEYS = "enter it is so   space tick   t another time   ↑ ↓ choose   n none of it"
+
+
 def left_cold(told: str) -> str:
     return f"{told}: not heated through, so don't serve it cold; u takes it back, w drops the dish"
 
@@ -533,6 +535,10 @@ def table_unwritten(why: str) -> str:
 
 def table_outside(lines: int) -> str:
     return f"an editor changed the file, {lines} {'line' if lines == 1 else 'lines'}; taken up, u takes it back"
+
+
+TABLE_FOUND_BEFORE = "this is of the plan before the last change, which is being looked over"
+TABLE_BACK_OUTSIDE = "taken back, with what an editor had saved into the file"
 
 
 def table_both(number: int, more: int) -> str:

@@ -16,8 +16,10 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parents[2]))
 
-from board.evening.events import CallPutOff, NoteWritten, StepLeftOut, TakenBack
+from board.evening.calls import Call
+from board.evening.events import CallPutOff, NoteWritten, Part, StepLeftOut, TakenBack
 from board.log.read import LogContents
+from board.view.board import headline
 from tests.bench.board_process import Board, contents_of, environment, evening_of, sign_of
 
 KEYS = "jjjj      lxu\x1b[A\x1b[Bascz.,b"
@@ -45,7 +47,7 @@ def acknowledged(drawn: str) -> dict[str, set[str]]:
     plain = re.sub(r"\x1b\[[0-9;?]*[a-zA-Z]", "\n", drawn)
     return {
         "note": set(re.findall(r"about note (\d+) kept", plain)),
-        "out": {name.strip()[:40] for name in re.findall(r"left out: ([^\n…│]+)", plain)},
+        "out": {name.strip()[:40] for name in re.findall(r"left out: ([^\n…│:]+)", plain)},
         "later": {name.strip()[:40] for name in re.findall(r"again in 5 min: ([^\n…│]+)", plain)},
         "back": set(re.findall(r"(undone): ", plain)),
     }
@@ -63,18 +65,16 @@ def missing(drawn: str, contents: LogContents) -> list[str]:
 
 
 def _words_of(contents: LogContents, slot_id: str) -> set[str]:
-    """Words a call about that slot may be told by."""
+    """What a call about that slot may be named by."""
     slot = next(slot for slot in contents.opened.sheet.slots if slot.id == slot_id)
-    told = " ".join(str(each) for each in (slot.name, slot.dish, slot.course, slot.call) if each is not None)
-    return {"plate", "clear", "serve", "reheat", "again", "look", *re.findall(r"\w+", told.casefold())}
+    parts: tuple[Part, ...] = ("start", "look-in", "end", "reheat")
+    calls = (Call(slot.id, part, 0, slot.start, in_hand=at_it) for part in parts for at_it in (False, True))
+    return {headline(slot, call).casefold() for call in calls} | {(slot.dish or slot.name).casefold()}
 
 
 def _is_about(name: str, words: set[str]) -> bool:
-    """Whether each longer word of a name, the last perhaps cut short, begins one of these."""
-    return all(
-        any(word.startswith(part) or part.startswith(word) for word in words)
-        for part in re.findall(r"\w{4,}", name.casefold())
-    )
+    """Whether a name, perhaps cut short, is one of these."""
+    return any(word.startswith(name.casefold()) for word in words)
 
 
 class Killing:

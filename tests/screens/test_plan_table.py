@@ -348,12 +348,59 @@ async def test_a_known_mend_is_one_key_and_the_rest_are_gone_through(table: Tabl
         assert "1 adds {job: put it away" in table.shown()
         await table.press(pilot, "1")
         assert "jobs:\n  - job: put it away\n" in table.file()
+        table.beside.answers[PlanText] = Answer("PlanText", table.desk.digest, None, found)
+        await pilot.pause(0.3)
         await table.press(pilot, "f", *["down"] * 11)
         assert "thing 10" in table.shown()
         assert "no job puts it away" not in table.shown()
         await table.press(pilot, "enter")
         assert table.screen.chosen is not None
         assert table.screen.chosen.text == "10 min"
+
+
+async def test_findings_of_the_text_before_are_marked_and_no_key_acts_on_them(table: Table) -> None:
+    """Their places are those of another text: the mend would go into another step."""
+    fix = Fix("settle", ("courses", 0, "dishes", 0, "steps", 1), "takes")
+    found = (Finding("unsure 1", 1, "simmer: `takes: 20 min` is a guess", "", 22, fix),)
+    async with table.app.run_test(size=(120, 36)) as pilot:
+        table.beside.answers[PlanText] = Answer("PlanText", table.desk.digest, None, found)
+        await pilot.pause(0.3)
+        assert words.TABLE_FOUND_BEFORE not in table.shown()
+        table.choose("chop")
+        await table.press(pilot, "delete")
+        without = table.file()
+        assert words.TABLE_FOUND_BEFORE in table.shown()
+        at = table.screen.listing.at
+
+        await table.press(pilot, "1", "f", "enter")
+
+        assert table.file() == without
+        assert table.screen.listing.at == at
+
+
+async def test_a_table_that_looks_on_takes_nothing_back_and_follows_the_file(table: Table) -> None:
+    table.desk.looking_on = True
+    async with table.app.run_test(size=(120, 36)) as pilot:
+        table.path.write_text(TEXT.replace("10 min", "11 min"), encoding="utf-8")
+        table.screen._look()
+        await table.settled(pilot)
+
+        await table.press(pilot, "u")
+
+        assert "11 min" in table.desk.planning.text
+        assert words.TABLE_LOOKING_ON in table.shown()
+
+
+async def test_taking_back_what_an_editor_saved_is_said(table: Table) -> None:
+    async with table.app.run_test(size=(120, 36)) as pilot:
+        table.path.write_text(TEXT.replace("10 min", "11 min"), encoding="utf-8")
+        table.screen._look()
+        await table.settled(pilot)
+
+        await table.press(pilot, "down", "u")
+
+        assert table.file() == TEXT
+        assert words.TABLE_BACK_OUTSIDE in table.shown()
 
 
 async def test_a_mistyped_word_is_mended_by_its_figure(tmp_path: Path) -> None:

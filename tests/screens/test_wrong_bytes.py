@@ -60,6 +60,22 @@ def test_a_paste_that_says_nothing_more_is_over() -> None:
     assert typed.keys() == "x"
 
 
+@pytest.mark.parametrize(
+    "inside",
+    [b"note \x1b[0m 3 ", b"\x1b[31mred\x1b[0m", b"\x1b", b"\x1bOP", b"\x1b[200~again", b"\x1b[<0;7;3M", b"\x1b[20"],
+)
+def test_nothing_that_is_pasted_is_a_key(inside: bytes) -> None:
+    """Also what looks like one: coloured words copied from a terminal are text."""
+    typed = Typed()
+
+    typed.send(b"\x1b[200~" + inside + b"\x1b[201~")
+    typed.send(b"k")
+
+    assert [type(each) for each in typed.messages] == [Paste, Key]
+    assert typed.keys() == "k"
+    assert [each.text for each in typed.messages if isinstance(each, Paste)] == [inside.decode().replace("\x1b", "")]
+
+
 def test_noise_does_not_bend_the_mouse() -> None:
     typed = Typed()
 

@@ -5,6 +5,10 @@ from pathlib import Path
 
 import pytest
 
+from board.app.settle import write
+from board.base.errors import Trouble
+from board.checks.plan.guesses import guesses
+from board.files.plans import plan_in
 from tests.whole.conftest import Run
 from tests.whole.test_terminal import Terminal
 
@@ -71,6 +75,39 @@ def test_a_plan_without_guesses_says_so(run: Run, plan: Path) -> None:
 
     assert code == 0
     assert "nothing in it is called a guess" in out
+
+
+def settled(plan: Path, answers: dict[int, str | None]) -> tuple[Path, int]:
+    file = plan_in(PLAN, plan)
+    return write(plan, PLAN, file, guesses(file), answers)
+
+
+def test_answers_go_into_a_plan_that_was_changed_meanwhile(plan: Path) -> None:
+    numbers = {(each.step, each.key): n for n, each in enumerate(guesses(plan_in(PLAN, plan)))}
+    other = PLAN.replace("Soup for two", "Soup at last").replace("takes: 10 min", "takes: 12 min")
+    plan.write_text(other)
+
+    answers = {numbers["cook the soup", "takes"]: "35 min", numbers["cut the leeks", "takes"]: None}
+    copy, lost = settled(plan, answers)
+
+    assert lost == 1  # of the leeks another time stands there now, which nobody has seen
+    written = plan.read_text()
+    assert "event: Soup at last" in written
+    assert "takes: 35 min" in written
+    assert "guessed: [where]" in written
+    assert "takes: 12 min\n            guessed: [takes]" in written
+    assert copy.read_text() == other
+
+
+def test_answers_that_cannot_be_written_are_put_aside(plan: Path) -> None:
+    plan.write_text("event: [broken\n")
+
+    with pytest.raises(Trouble, match="with your answers"):
+        settled(plan, dict.fromkeys(range(3)))
+
+    [aside] = plan.parent.glob("soup.yaml.unsaved-*")
+    assert aside.read_text() == WRITTEN
+    assert plan.read_text() == "event: [broken\n"
 
 
 @pytest.mark.skipif(os.name != "posix", reason="pexpect wants a pseudo-terminal")

@@ -21,9 +21,18 @@ def guess_line(dish: str, step: str, key: str, text: str | None, why: str) -> st
     return f"{told}  ({why})" if why else told
 
 
-def settled(count: int, left: int, path: str, copy: str) -> str:
+def settled(count: int, left: int, lost: int, path: str, copy: str) -> str:
+    """`lost`: answers to what is no longer in the plan, which was changed meanwhile."""
     more = f"; {left} left" if left else ""
-    return f"{count} settled{more}. Written: {path}; as it was: {copy}"
+    gone = f"; {lost} to what is no longer in it" if lost else ""
+    return f"{count} settled{more}{gone}. Written: {path}; as it was: {copy}"
+
+
+def settled_aside(path: str) -> str:
+    return f"the plan as it was, with your answers: {path}"
+
+
+SETTLED_LOST = "no folder would take your answers; they are lost"
 
 
 NOTHING_SETTLED = "nothing was settled; the plan is as it was"
