@@ -119,7 +119,8 @@ def _listed(path: Path) -> Listed:
     if contents.damage is not None:
         ended = words.LOG_NEWER if contents.damage == "newer" else words.LOG_DAMAGED
     late = [course.late_minutes for course in review.courses if course.late_minutes is not None]
-    return Listed(str(path), opened.sheet.date, review.plan, opened.rehearsal, ended, max(late, default=None))
+    said = any(course.said for course in review.courses)
+    return Listed(str(path), opened.sheet.date, review.plan, opened.rehearsal, ended, max(late, default=None), said)
 
 
 def eaten_by_guest(paths: Sequence[Path]) -> tuple[dict[str, list[Eaten]], list[str]]:

@@ -64,8 +64,9 @@ class Lessons:
     """All lessons, in the plan's order. `fresh`: evenings not learned from before; `known`: how many were;
     `rehearsals`: how many rehearsal logs were left out; `aside`: by evening's date, what was set aside; `strange`: how
     many steps of these evenings the plan lacks; `notes`: of fresh evenings; `touched`: whether any of those has a step
-    of the plan; `came`: by course, on how many of its fresh evenings it was out within 5 min of its time, and of how
-    many; `decided`: what steps ask, with how often the answer was yes, and how often there was one."""
+    of the plan; `only_said`: whether one has a step of it whose times were only said; `came`: by course, on how many of
+    its fresh evenings it was out within 5 min of its time, and of how many; `decided`: what steps ask, with how often
+    the answer was yes, and how often there was one."""
 
     lessons: tuple[Lesson, ...]
     fresh: tuple[PastEvening, ...]
@@ -75,6 +76,7 @@ class Lessons:
     strange: int
     notes: tuple[Note, ...] = ()
     touched: bool = True
+    only_said: bool = False
     came: Mapping[str, tuple[int, int]] = field(default_factory=dict)
     decided: Mapping[str, tuple[int, int]] = field(default_factory=dict)
 
@@ -119,6 +121,7 @@ def lessons_for(file: PlanFile, evenings: Iterable[PastEvening]) -> Lessons:
         aside=tuple(_aside(file, {*figures, *sittings}, fresh)),
         notes=notes_for(file, fresh),
         touched=any(step.key in figures for evening in fresh for step in evening.steps),
+        only_said=any(key in figures for evening in fresh for key in evening.said),
         came=_came(file, fresh),
         decided=_decided({*figures}, fresh),
         strange=len({step.key for evening in fresh for step in evening.steps} - set(figures)),

@@ -28,11 +28,11 @@ LEFT_COLUMNS = 2  # date and plan are text; figures stand to the right
 
 
 def logs_form(logs: Sequence[Listed]) -> LogsForm:
-    """As data. `late_minutes`: of the latest course, None where none was served."""
+    """As data. `late_minutes`: of the latest course, None where none was served or that was only said."""
     return {
         "logs": [
             {"path": log.path, "date": log.date, "event": log.plan, "rehearsal": log.rehearsal, "ended": log.ended,
-             "late_minutes": log.late}
+             "late_minutes": log.late, "said": log.said}
             for log in logs
         ]
     }  # fmt: skip
@@ -44,7 +44,12 @@ def print_logs(logs: Sequence[Listed], out: Console) -> None:
         out.print(cell(words.NO_LOGS))
         return
     rows = [
-        (one_line(log.date), words.REHEARSED if log.rehearsal else words.EVENING, log.ended, words.log_late(log.late))
+        (
+            one_line(log.date),
+            words.REHEARSED if log.rehearsal else words.EVENING,
+            log.ended,
+            words.log_late(log.late, said=log.said),
+        )
         for log in logs
     ]
     widths = [max(map(cell_len, column)) for column in zip(*rows, strict=True)]
@@ -136,8 +141,14 @@ def print_evening(evening: LookedBack, out: Console) -> None:
             out.print(cell(title, "bold"))
             for line in lines:
                 out.print(paragraph(line, indent=2))
-    out.print()
-    out.print(cell(shared.away_was(*evening.away)))
+    for line in away_line(evening):
+        out.print()
+        out.print(cell(line))
+
+
+def away_line(evening: LookedBack) -> list[str]:
+    """How long the host was in the kitchen while guests were there; nothing where that was only said."""
+    return [] if any(c.said for c in evening.review.courses) else [shared.away_was(*evening.away)]
 
 
 def in_one_table(evenings: Sequence[LookedBack]) -> tuple[list[str], list[list[str]]]:
@@ -149,14 +160,21 @@ def in_one_table(evenings: Sequence[LookedBack]) -> tuple[list[str], list[list[s
 
 def _in_one_row(evening: LookedBack, names: Sequence[str]) -> list[str]:
     late = {c.name: c.late_minutes for c in evening.review.courses}
+    said = {c.name for c in evening.review.courses if c.said}
     planned, actual = (sum(each.values()) for each in evening.away)
     return [
         evening.date,
         evening.review.plan,
-        *(words.NOT_SERVED if late.get(n) is None else shared.signed(late[n] or 0) for n in names),
+        *(_late(late.get(n), said=n in said) for n in names),
         words.away_of(actual, planned),
         str(len(evening.answers)),
     ]
+
+
+def _late(minutes: int | None, *, said: bool) -> str:
+    if minutes is None:
+        return shared.ONLY_SAID if said else words.NOT_SERVED
+    return shared.signed(minutes)
 
 
 def print_evenings(evenings: Sequence[LookedBack], out: Console) -> None:

@@ -13,7 +13,7 @@ from board.base import words as shared
 from board.base.plain import one_line
 from board.learning.changes import Lesson
 from board.output import words
-from board.output.evenings import next_lines
+from board.output.evenings import away_line, next_lines
 from board.review.looked_back import LookedBack
 from board.review.measure import CourseReview
 from board.review.trace import Link, Traced
@@ -76,7 +76,7 @@ class _Screen:
         title = shared.closing_title(one_line(of.plan, 60), day, of.rehearsal, of.closed)
         name = pad(shared.CLOSING_COURSES, self._name_width())
         row = f"{name}{shared.REVIEW_WANTED:>{TIME_WIDTH}}{shared.CLOSING_OUT:>{TIME_WIDTH}}"
-        away = shared.away_was(*self.evening.away)
+        away = "".join(away_line(self.evening))
         return [(cut(title, self.width), "bold"), (cut(away, self.width), "dim"), (row, "bold")]
 
     def _name_width(self) -> int:
@@ -97,7 +97,9 @@ class _Screen:
 
     def _course(self, course: CourseReview) -> str:
         out = self.at(course.served) if course.served else shared.REVIEW_NONE
-        late = "" if course.late_minutes is None else shared.closing_late(course.late_minutes)
+        late = shared.ONLY_SAID if course.said else ""
+        if course.late_minutes is not None:
+            late = shared.closing_late(course.late_minutes)
         name = pad(cut(one_line(course.name), NAME_WIDTH), self._name_width())
         return cut(f"{name}{self.at(course.wanted):>{TIME_WIDTH}}{out:>{TIME_WIDTH}}  {late}".rstrip(), self.width)
 

@@ -25,7 +25,8 @@ def print_lessons(event: str, found: Lessons, brings: Effect | None, plan: str, 
     if found.lessons:
         _rows(found, out)
     else:
-        out.print(cell(words.NO_LESSONS if found.touched else words.NO_STEPS))
+        none = words.NO_LESSONS if found.touched else words.ONLY_SAID_STEPS if found.only_said else words.NO_STEPS
+        out.print(cell(none))
     if brings is not None:
         _effect(found, brings, out)
     for question, (yes, answers) in found.decided.items():

@@ -131,6 +131,7 @@ def review_form(review: Review) -> ReviewForm:
                 "served": iso(c.served),
                 "late_minutes": c.late_minutes,
                 "pushed_minutes": c.pushed,
+                "said": c.said,
             }
             for c in review.courses
         ],

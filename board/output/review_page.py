@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 from board.base import words as shared
 from board.base.plain import one_line
 from board.output import words
-from board.output.evenings import LEFT_COLUMNS, causes, clock, in_one_table, late_answers, odds_lines
+from board.output.evenings import LEFT_COLUMNS, away_line, causes, clock, in_one_table, late_answers, odds_lines
 from board.output.frame import PaperSize, as_html, class_, document
 from board.output.review import offer_lines
 from board.output.review_days import days
@@ -61,7 +61,7 @@ def _evening(evening: LookedBack) -> Iterator[str]:
     span = shared.review_span(clock(review.began, zone), clock(review.ended, zone))
     title = shared.closing_title(review.plan, day, review.rehearsal, review.closed)
     yield f'<section class="told">\n<h1>{as_html(title)}</h1>'
-    yield f'<p class="about">{as_html(shared.said_together([evening.date, span, shared.away_was(*evening.away)]))}</p>'
+    yield f'<p class="about">{as_html(shared.said_together([evening.date, span, *away_line(evening)]))}</p>'
     if evening.dropped:
         yield f"<p><strong>{as_html(evening.dropped)}</strong></p>"
     yield from _courses(review, zone)
@@ -87,7 +87,11 @@ def _courses(review: Review, zone: ZoneInfo) -> Iterator[str]:
             clock(c.wanted, zone),
             clock(c.planned, zone),
             clock(c.served, zone),
-            words.NOT_SERVED if c.late_minutes is None else shared.closing_late(c.late_minutes),
+            shared.ONLY_SAID
+            if c.said
+            else words.NOT_SERVED
+            if c.late_minutes is None
+            else shared.closing_late(c.late_minutes),
             shared.signed(c.pushed) if c.pushed else shared.REVIEW_NONE,
         )
         for c in review.courses

@@ -27,7 +27,7 @@ class LookedBack:
 
 @dataclass(frozen=True, slots=True)
 class Listed:
-    """A log in a list. `late`: minutes of its latest course; None if none was served."""
+    """A log in a list. `late`: minutes of its latest course; None if none was served, or that was only `said`."""
 
     path: str
     date: str
@@ -35,3 +35,4 @@ class Listed:
     rehearsal: bool
     ended: str
     late: int | None
+    said: bool = False

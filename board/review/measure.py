@@ -109,11 +109,12 @@ class CourseReview:
     pushed: int
     at_table: tuple[datetime, datetime]
     was_at_table: tuple[datetime, datetime | None] | None
+    said: bool = False  # when it went out is what the host said afterwards, and nobody saw
 
     @property
     def late_minutes(self) -> int | None:
-        """Minutes from wanted to served, negative if early; None until it is served."""
-        if self.served is None:
+        """Minutes from wanted to served, negative if early; None until it is served, or where that was only said."""
+        if self.served is None or self.said:
             return None
         return minutes_late(self.served, self.wanted)
 
@@ -198,6 +199,7 @@ def measured(state: State, opened: EveningOpened) -> Review:
             pushed=sum(p.minutes for p in pushes if p.course == c.name),
             at_table=(slots[c.serve].start, slots[c.clear].end),
             was_at_table=_was_at_table(state, c),
+            said=state.steps[c.serve].said,
         )
         for c in opened.sheet.courses
     )

@@ -90,6 +90,7 @@ class PastEvening:
     sits: tuple[Observed, ...] = ()
     notes: tuple[Noted, ...] = ()
     decided: tuple[tuple[Key, str, bool], ...] = ()  # a step, what it asks, and whether the answer was yes
+    said: tuple[Key, ...] = ()  # steps whose times the host only said afterwards
     late: tuple[tuple[str, int], ...] = ()  # served courses, and the minutes from wanted to served
     came: tuple[tuple[str, int], ...] = ()  # as `came.came` gives it
 
@@ -118,6 +119,9 @@ def observe(opened: EveningOpened, events: Sequence[Event], mark: str = "") -> P
         ),
         sits=tuple(_sat(told)),
         notes=tuple(_noted(told)),
+        said=tuple(
+            key_of_slot(slot) for slot in opened.sheet.slots if slot.id in state.steps and state.steps[slot.id].said
+        ),
         decided=tuple(
             (key_of_slot(slot), slot.decide, state.steps[slot.id].started is not None)
             for slot in state.sheet.slots

@@ -8,6 +8,7 @@ from collections import deque
 from dataclasses import dataclass
 from typing import ClassVar
 
+from rich.cells import cell_len
 from textual import events
 from textual.binding import Binding, BindingType
 from textual.screen import Screen
@@ -56,8 +57,8 @@ class Typed:
 
     def line(self, width: int, suggested: str = "") -> Line:
         """As it is shown: so much of it that the place is in view, and how it may go on."""
-        first = max(0, self.at - max(1, width - 2))
         text = plain(self.text).replace("\t", " ").replace("\n", " ")
+        first = next(n for n in range(self.at + 1) if cell_len(text[n : self.at]) <= max(1, width - 2))
         left, more = (text[first : self.at], "accent"), plain(suggested)
         if self.at == len(text):
             return left, (more[:1] or " ", "chosen"), (more[1:], "soft")

@@ -85,7 +85,9 @@ class _Page:
             late = course.late_minutes
             out = self.at(course.served) if course.served else shared.REVIEW_NONE
             row = f"{pad(one_line(course.name), name_width)} {self.at(course.wanted):>9} {out:>9}"
-            how = f"  {shared.closing_late(late)}" if late is not None else ""
+            how = (
+                f"  {shared.closing_late(late)}" if late is not None else f"  {shared.ONLY_SAID}" if course.said else ""
+            )
             pushed = f", {words.closing_pushed(course.pushed)}" if course.pushed else ""
             lines.append(((row, "text"), (how, "late" if late and late > 0 else "soft"), (pushed, "soft")))
         return lines

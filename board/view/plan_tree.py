@@ -21,6 +21,8 @@ _BESIDE = {
     "job": ("takes", "day"),
 }  # told while folded
 
+TAB = 4  # columns
+
 
 @dataclass(frozen=True, slots=True)
 class Row:
@@ -46,9 +48,15 @@ def rows_of(data: Any, places: Places) -> tuple[Row, ...]:
 
 
 def raw_rows(text: str) -> tuple[Row, ...]:
-    """The lines of a text that is no YAML. A path is the line's number, from 0."""
+    """The lines of a text that is no YAML, set in as they are: that may be what is wrong. A path is the line's number,
+    from 0."""
     lines = text.splitlines()
-    return tuple(Row((n,), 0, "line", "", one_line(line), n + 1, (n,), line) for n, line in enumerate(lines))
+    return tuple(Row((n,), 0, "line", "", _set_in(line), n + 1, (n,), line) for n, line in enumerate(lines))
+
+
+def _set_in(line: str) -> str:
+    blanks = line[: len(line) - len(line.lstrip())]
+    return " " * len(blanks.expandtabs(TAB)) + one_line(line)
 
 
 def shown(rows: Sequence[Row], opened: Collection[Loc]) -> tuple[Row, ...]:

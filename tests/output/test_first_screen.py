@@ -5,10 +5,13 @@ from datetime import timedelta
 
 import pytest
 
+from board.base import words as shared
 from board.base.clock import StoppedClock
 from board.evening.events import EveningOpened
 from board.evening.state import Note
+from board.evening.wishes import Say
 from board.output import words
+from board.output.evenings import odds_lines
 from board.output.first_screen import LINES, first_screen
 from board.rehearsal.draw import draw_night
 from board.rehearsal.player import play
@@ -89,3 +92,25 @@ def test_many_notes_are_counted_and_the_screen_holds(lantern_sheet: RunSheet) ->
 
     assert len(shown) <= LINES
     assert any(line.strip() == words.more_notes(37) for line in shown)
+
+
+def test_what_was_only_said_afterwards_is_no_verdict(lantern_sheet: RunSheet) -> None:
+    """The board opened when all was over, and the host said it went as planned."""
+    clock = StoppedClock(max(slot.end for slot in lantern_sheet.slots) + timedelta(minutes=30))
+    evening = unlogged_evening(lantern_sheet, clock, rehearsal=False)
+    assert evening.wish(Say(evening.behind())) is None
+    opened, state = evening.told[0], evening.state
+    assert isinstance(opened, EveningOpened)
+    review = measured(state, opened)
+    back = LookedBack(
+        date=lantern_sheet.date, review=review, traced=tuple(traced(state)), answers=tuple(answered_late(state)),
+        away=away_planned_and_actual(state),
+    )  # fmt: skip
+
+    shown = "\n".join(line for line, _ in first_screen(back, "night.jsonl", (), WIDTH))
+
+    assert all(course.served is not None and course.late_minutes is None for course in review.courses)
+    assert shown.count(shared.ONLY_SAID) == len(review.courses)
+    assert shared.closing_late(0) not in shown
+    assert "in the kitchen" not in shown
+    assert odds_lines(dataclasses.replace(back, chances={c.name: 0.9 for c in review.courses})) == []

@@ -1,6 +1,7 @@
 """Keys and pastes in a burst: each counts once, in order, whatever the screen is at."""
 
 import pytest
+from rich.cells import cell_len
 
 from board.screens import held
 from board.screens.typed import LONGEST, Typed
@@ -48,3 +49,13 @@ async def test_capitals_and_double_letters_are_typed_as_they_are(monkeypatch: py
         assert settling.screen.answers == {0: "110 Min"}
         await pilot.press("U")
         assert settling.screen.answers == {}
+
+
+@pytest.mark.parametrize("width", [10, 40, 80])
+def test_the_place_is_in_view_behind_signs_two_columns_wide(width: int) -> None:
+    line = Typed("日本語 " * 22)
+    shown = line.line(width)
+
+    assert cell_len(shown[0][0]) < width
+    assert cell_len(shown[0][0]) >= width - 4
+    assert shown[1] == (" ", "chosen")

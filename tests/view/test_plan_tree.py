@@ -100,3 +100,10 @@ def test_every_value_of_a_bundled_plan_stands_in_one_row(path: Path) -> None:
     covered = set(edited)
     missing = [loc for loc in scalars if not any(loc[:n] in covered for n in range(1, len(loc) + 1))]
     assert [loc for loc in missing if "\n" not in (places.words(loc) or "")] == []
+
+
+def test_lines_that_are_no_yaml_keep_how_far_they_are_set_in() -> None:
+    """That is often what is wrong with them."""
+    shown = [row.text for row in raw_rows("hands:\n   host:   x\n\tbad: y\n")]
+
+    assert shown == ["hands:", "   host: x", "    bad: y"]

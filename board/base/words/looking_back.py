@@ -41,6 +41,9 @@ def closing_title(plan: str, day: str, rehearsal: bool, closed: bool) -> str:
     return f"{plan} · {day}{kind}" if closed else f"{plan} · {day}{kind}, so far"
 
 
+ONLY_SAID = "said, not seen"
+
+
 def closing_late(minutes: int) -> str:
     return f"{span(minutes)} late" if minutes > 0 else f"{span(-minutes)} early" if minutes < 0 else "on time"
 

@@ -6,7 +6,7 @@ from board.output.schemas.units import Date, Minutes
 
 
 class LogForm(TypedDict):
-    """`late_minutes`: of the latest course, null where none was served."""
+    """`late_minutes`: of the latest course, null where none was served or that was only said afterwards (`said`)."""
 
     path: str
     date: Date
@@ -14,6 +14,7 @@ class LogForm(TypedDict):
     rehearsal: bool
     ended: str
     late_minutes: Minutes | None
+    said: bool
 
 
 class LogsForm(TypedDict):

@@ -6,12 +6,15 @@ from board.output.schemas.units import At, Celsius, Minutes, Share
 
 
 class ReviewedCourseForm(TypedDict):
+    """`said`: when it was served was only told afterwards, and whether it was late is not known."""
+
     name: str
     wanted: At | None
     planned: At | None
     served: At | None
     late_minutes: Minutes | None
     pushed_minutes: Minutes
+    said: bool
 
 
 class ReviewedStepForm(TypedDict):

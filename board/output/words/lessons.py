@@ -30,6 +30,7 @@ TOOK_SHOWN = 4
 LESSONS_NOTES, LESSON_NOTED, THE_EVENING = "What you noted, to be told at its time next time", "noted", "the evening"
 NO_LESSONS = "Nothing to change: the plan's figures hold, as far as these evenings tell."
 NO_STEPS = "None of these evenings has a step of this plan, by dish and words: they teach nothing of it."
+ONLY_SAID_STEPS = "What was done on these evenings was only said afterwards, not seen: it teaches no lengths."
 NO_EVENINGS = "No evening to learn from: rehearsals, and evenings learned from before, are left out."
 LESSONS_EFFECT = "How often each course is out within 5 min of its time"
 EFFECT_COURSE, EFFECT_PLAN, EFFECT_TAUGHT, EFFECT_ANEW = "course", "by the plan", "as learned", "worked out anew"

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from board.base.words.looking_back import CLOSING_ACTUAL, CLOSING_PLANNED
+from board.base.words.looking_back import CLOSING_ACTUAL, CLOSING_PLANNED, ONLY_SAID
 from board.base.words.signs import SIGN
 
 SHEET_NOTED = "Noted on evenings before"
@@ -37,7 +37,9 @@ WHY = {
 }
 
 
-def log_late(minutes: int | None) -> str:
+def log_late(minutes: int | None, *, said: bool) -> str:
+    if minutes is None and said:
+        return ONLY_SAID
     return NOT_SERVED if minutes is None else f"{minutes} min late" if minutes > 0 else ON_TIME
 
 
