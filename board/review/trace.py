@@ -17,6 +17,7 @@ from board.evening.events import (
     CallRaised,
     GuestsDelayed,
     ReadingTaken,
+    SheetTaken,
     StepStretched,
 )
 from board.evening.state import State, first_sheet
@@ -24,14 +25,15 @@ from board.review.one_clock import by_one_clock
 from board.sheet.company import as_planned
 from board.sheet.run_sheet import CourseSlot, Slot
 
-Why = Literal["began late", "took longer", "answered late", "guests"]
+Why = Literal["began late", "took longer", "answered late", "guests", "taken"]
 LATE_MINUTES = 1  # below this it is not a delay; our choice
 MINUTE = timedelta(minutes=1)
 
 
 @dataclass(frozen=True, slots=True)
 class Link:
-    """One step on the way to a late course, and the minutes of delay it added itself."""
+    """One step on the way to a late course, and the minutes of delay it added itself. `taken`: of its serving, that the
+    timetable which was taken had it so much later than wanted, for what had gone wrong till then."""
 
     slot: Slot
     why: Why
@@ -107,8 +109,17 @@ def traced(state: State) -> list[Traced]:
         served = state.steps[course.serve].finished
         late = minutes_late(served, course.wanted) if served is not None else 0
         if late >= LATE_MINUTES:
-            found.append(Traced(course.name, late, tuple(reversed(_back(state, course)))))
+            links = [*_back(state, course), *_when_taken(state, course)]
+            found.append(Traced(course.name, late, tuple(reversed(links))))
     return found
+
+
+def _when_taken(state: State, course: CourseSlot) -> list[Link]:
+    """How late the last timetable that was taken had it: before it, another is what the walk would have to go by."""
+    taken = next((e.sheet for e in reversed(state.history) if isinstance(e, SheetTaken)), None)
+    planned = next((c for c in taken.courses if c.name == course.name), None) if taken is not None else None
+    late = minutes_late(planned.served, planned.wanted) if planned is not None else 0
+    return [Link(state.sheet.by_id()[course.serve], "taken", late)] if late >= LATE_MINUTES else []
 
 
 def _back(state: State, course: CourseSlot) -> list[Link]:

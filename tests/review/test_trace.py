@@ -1,9 +1,19 @@
 """Back from a late course to its first cause, by hand on the little supper."""
 
+from datetime import timedelta
+
 import msgspec
 import pytest
 
-from board.evening.events import CallRaised, ClockJumped, EveningOpened, Event, StepFinished, StepStarted
+from board.evening.events import (
+    CallRaised,
+    ClockJumped,
+    EveningOpened,
+    Event,
+    SheetTaken,
+    StepFinished,
+    StepStarted,
+)
 from board.evening.fold import fold_all
 from board.evening.state import begin
 from board.evening.wishes import DelayGuests, Later, Lengthen, Settle
@@ -254,3 +264,29 @@ def test_minutes_away_count_from_when_the_guests_really_came(little: RunSheet, c
 def test_looking_in_is_away_as_long_after_the_real_start_as_planned(little: RunSheet) -> None:
     """The stew begun at 18:10: a minute each at 18:30 and 18:50, and two at its end."""
     assert away_planned_and_actual(fold_all(begin(little), happened(("stew", "18:10", "19:10"))))[1] == {"host": 4}
+
+
+def test_what_a_timetable_that_was_taken_had_late_already_is_a_cause_by_itself(little: RunSheet) -> None:
+    """Twenty minutes late when it was taken; the sauce took ten more, of which five were free."""
+    by = timedelta(minutes=20)
+    later = tuple(
+        msgspec.structs.replace(each, start=each.start + by, end=each.end + by)
+        if each.id in ("sauce", "serve", "clear")
+        else each
+        for each in little.slots
+    )
+    course = msgspec.structs.replace(little.courses[0], served=little.courses[0].served + by)
+    sheet = msgspec.structs.replace(little, slots=later, courses=(course,))
+    opened = EveningOpened(n=1, at=at("16:58"), rehearsal=False, sheet=little)
+    taken = SheetTaken(n=2, at=at("18:50"), sheet=sheet)
+    events = [
+        msgspec.structs.replace(event, n=event.n + 1)
+        for event in happened(("sauce", "18:55", "19:15"), ("serve", "19:15", "19:25"))
+    ]
+    (found,) = traced(fold_all(begin(little), [opened, taken, *events]))
+
+    assert [(link.slot.id, link.why, link.minutes) for link in found.links] == [
+        ("serve", "taken", 20),
+        ("sauce", "took longer", 10),
+    ]
+    assert found.late_minutes == 25

@@ -35,6 +35,7 @@ WHY = {
     "answered late": "was answered {} min late",
     "guests": "waited {} min for the guests",
 }
+TAKEN = "the timetable that was taken had it {} min late"
 
 
 def log_late(minutes: int | None, *, said: bool) -> str:
@@ -53,6 +54,8 @@ def guests_came(minutes: int) -> str:
 
 
 def traced_link(name: str, why: str, minutes: int) -> str:
+    if why == "taken":
+        return TAKEN.format(minutes)
     return f"{name} {WHY[why].format(minutes)}"
 
 
@@ -71,6 +74,8 @@ SHORT_WHY = {"began late": "begun +{}", "took longer": "+{}", "answered late": "
 
 def short_link(name: str, why: str, minutes: int) -> str:
     """`roast the roots +9`: minutes it added."""
+    if why == "taken":
+        return f"timetable taken +{minutes}"
     if why == "guests" and name != THE_GUESTS:
         return f"{name}, {THE_GUESTS} +{minutes}"
     return f"{name} {SHORT_WHY[why].format(minutes)}"
