@@ -32,10 +32,11 @@ class Found:
 
 def find_recipe(documents: Documents) -> Found:
     """The recipes of a file, by the first of its readings that has one. Raises NotARecipe if there is none."""
-    first, *others = [found for values in documents.readings if (found := _among(values)) is not None] or [None]
-    if first is None:
+    found = [each for values in documents.readings if (each := _among(values)) is not None]
+    if not found:
         raise NotARecipe(words.NO_RECIPE)
-    same = [each.recipe for each in others if each is not None and _name(each.recipe) == _name(first.recipe)]
+    first = found[0]
+    same = [each.recipe for each in found[1:] if _name(each.recipe) == _name(first.recipe)]
     return replace(first, also=(*first.also, *same), site=documents.site, address=documents.address)
 
 

@@ -92,7 +92,7 @@ def recipe_foods_unread(count: int) -> str:
 
 
 def recipe_no_unit(figure: str, unit: str) -> str:
-    return f"the setting has no unit: {figure} taken as °{unit}"
+    return f"{figure} has no unit: taken as °{unit}"
 
 
 NO_RECIPE = "there is no recipe in this file that is marked up as a schema.org Recipe (JSON-LD, microdata or RDFa)"

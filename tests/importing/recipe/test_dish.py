@@ -104,7 +104,7 @@ def test_the_form_of_the_vocabularys_own_example() -> None:
               how: Stir all of it in a bowl. Add the oats last.
               guessed: [takes]
             - step: pour the batter into a loaf tin and bake for one hour
-              where: oven at 350 F, 1 shelf  # guessed: from “bake”, “350 degrees”; the setting has no unit: 350 taken as °F
+              where: oven at 350 F, 1 shelf  # guessed: from “bake”, “350 degrees”; 350 has no unit: taken as °F
               takes: 1 h  # guessed: from “one hour”
               # until: ? check with a thermometer
               guessed: [where, takes]
@@ -472,9 +472,9 @@ def test_an_ingredient_that_cannot_be_read_is_told() -> None:
 @pytest.mark.parametrize(
     ("said", "where", "told"),
     [
-        ("Bake at 350 for 90 minutes.", "350 F", "the setting has no unit: 350 taken as °F"),
-        ("Bake at 180 until golden.", "180 C", "the setting has no unit: 180 taken as °C"),
-        ("Bake in a 350 degree oven.", "350 F", "the setting has no unit: 350 taken as °F"),
+        ("Bake at 350 for 90 minutes.", "350 F", "350 has no unit: taken as °F"),
+        ("Bake at 180 until golden.", "180 C", "180 has no unit: taken as °C"),
+        ("Bake in a 350 degree oven.", "350 F", "350 has no unit: taken as °F"),
         ("Bake at 350 °F.", "350 F", ""),
         ("Bake for 90 minutes.", "180 C", "no setting is given"),
     ],
