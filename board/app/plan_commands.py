@@ -21,11 +21,15 @@ if TYPE_CHECKING:
 
 
 def plan(arguments: argparse.Namespace) -> list[str]:
-    """`plan PLAN`: the planning table. The words of the command that the host goes on with, none if there is none."""
+    """`plan PLAN`: the planning table. The words of the command that the host goes on with, none if there is none.
+    Raises Trouble, first of all for what is no file or an empty one."""
     from board.app.plan_table import run_table
     from board.base.errors import Trouble
     from board.base.plain import one_line
+    from board.files.plans import plan_in, read_text
 
+    if not (text := read_text(arguments.plan)).strip():
+        plan_in(text, arguments.plan)
     if not has_terminal():
         raise Trouble(words.NO_TERMINAL_FOR_PLAN)
     copy, left = run_table(arguments.plan, arguments.theme)
@@ -42,6 +46,7 @@ def check(arguments: argparse.Namespace) -> int:
     from dataclasses import replace
 
     from board.app.timetables import moved_since
+    from board.base.clock import WallClock
     from board.files.plans import read_plan_file
     from board.output.check import print_check
     from board.output.check_form import check_form
@@ -54,7 +59,7 @@ def check(arguments: argparse.Namespace) -> int:
     if arguments.json:
         print_json(check_form(found))
     else:
-        print_check(found, whole=arguments.all, moved=moved)
+        print_check(found, now=WallClock().now(), whole=arguments.all, moved=moved)
     stopped = any(snag.weight is Weight.STOP for snag in found.snags)
     return ExitCode.STOP if stopped else ExitCode.DONE
 
