@@ -167,9 +167,9 @@ COOK = "- {step: cook it, where: oven at 180 C, takes: 40 min}"
     [
         ("1 kg chicken thighs", "", ["ASK"]),
         ("1 kg chicken thighs", ", cooks: poultry", []),
-        ("1 kg chicken thighs", ", until: 164 F", ["ASK"]),
+        ("1 kg chicken thighs", ", until: 164 F", []),  # food 1 tells it, as below
         ("1 kg chicken thighs", ", until: 165 F", []),
-        ("1 kg chicken thighs", ", cooks: poultry, until: 164 F", []),  # food 1 says what it lacks
+        ("1 kg chicken thighs", ", cooks: poultry, until: 164 F", []),
         ("1 kg chicken thighs", ", cooks: fish, until: 63 C", ["ASK"]),
         ("1 kg chicken thighs, breaded", "", ["ASK"]),  # also where a word beside it is unknown
         ("1 kg beef fillet", "", ["ASK"]),
