@@ -379,8 +379,9 @@ _MIXTURES = _LIQUIDS | frozenset(
     stems(
         "mixture mix batter filling parcel package tray skewer kebab batch ball stew casserole curry ragu ragout "
         "bolognese chilli chili tagine goulash hotpot pot tin pan dish stack loaf terrine meatloaf wellington "
-        "schnitzel goujon nugget kofta patty fry crust pasty pithivier clafoutis strata frittata tortilla moussaka paella "
-        "biryani pilaf cassoulet fricassee blanquette daube bourguignon pudding custard tempura profiterole choux"
+        "schnitzel goujon nugget kofta patty fry crust pasty pithivier clafoutis strata frittata tortilla moussaka "
+        "paella biryani pilaf cassoulet fricassee blanquette daube bourguignon pudding custard tempura "
+        "profiterole choux"
     )
 )
 # What is done as often as it is made: `bake the potatoes`, `the bake`.
@@ -398,8 +399,8 @@ _SAID_OF_ANY = (
     frozenset(
         stems(
             "the a an of and or it side hour minute min h time day night while heat lid last first rest other next "
-            "second middle outside inside top bottom both low high oven hob grill pan tray tin pot hot rare pink brown "
-            "way again on up down out off piece slice portion half whole"
+            "second middle outside inside top bottom both low high oven hob grill pan tray tin pot hot rare pink "
+            "brown way again on up down out off piece slice portion half whole"
         )
     )
     | (NEUTRAL - _CUTS)

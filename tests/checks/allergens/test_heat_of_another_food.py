@@ -181,8 +181,7 @@ def test_what_a_step_took_up_is_graded(dish: str, foods: str, steps: tuple[str, 
 
 
 def test_what_cannot_be_told_is_asked_in_words_that_say_so() -> None:
-    file = made("Bowls", "500 g raw prawns; 1 l chicken stock",
-                "simmer the broth; where: stovetop; until: 95 C", "lay the prawns in the bowls")  # fmt: skip
+    broth = "simmer the broth; where: stovetop; until: 95 C; takes: 30 min"
+    file = made("Bowls", "500 g beef fillet; 1 l chicken stock", broth, "lay the beef in the bowls")
 
-    (message,) = asked(file)
-    assert message == "nothing says that simmer the broth has the raw prawns in it (Bowls)"
+    assert asked(file) == ["nothing says that simmer the broth has the beef fillet in it (Bowls)"]
