@@ -86,7 +86,7 @@ class DishWork:
 
     def names(self, task: Task, *lines: RawLine) -> bool:
         """Whether a step names one of these raw foods; all of the dish's, if none is given."""
-        words = stems(task.node.name)
+        words = _nouns(task.node.name)
         return any(_names_raw(words, line) for line in lines or self.raw)
 
     def is_about(self, task: Task, *lines: RawLine) -> bool:
@@ -130,7 +130,7 @@ class DishWork:
         if not mine & set(stems(head)) and self._object(head) - _PRONOUNS:
             return Took.PERHAPS  # `toast the bread for the beef`
         for other in self.foods:
-            theirs = set(stems(text)) & _keys(other[1].food)
+            theirs = set(_nouns(text)) & _keys(other[1].food)
             if other[0] != line.loc and theirs > mine:
                 return None  # `simmer the chicken stock`, where there are thighs
             if other[0] != line.loc and theirs == mine and self._has_a_name_of_its_own(line, mine):
@@ -139,11 +139,11 @@ class DishWork:
 
     def _has_a_name_of_its_own(self, line: RawLine, shared: set[str]) -> bool:
         texts = (_READY.sub(r"\1", folded(task.node.name)) for task in self.tasks)
-        return any(set(stems(text)) & _keys(line.line.food) - shared for text in texts)
+        return any(set(_nouns(text)) & _keys(line.line.food) - shared for text in texts)
 
     def _words_for(self, text: str, line: RawLine) -> set[str]:
         """The words of a text that mean this food: its own, or those of its class that no other food goes by."""
-        words, keys = set(stems(text)), _keys(line.line.food)
+        words, keys = set(_nouns(text)), _keys(line.line.food)
         others = {key for loc, other in self.foods if loc != line.loc for key in _keys(other.food)}
         generic = _OF_CLASS.get(line.raw, frozenset()) - (_BEASTS - keys) - others
         return words & keys or words & generic
@@ -155,14 +155,31 @@ class DishWork:
         mixed = self._mixtures(_ASIDE.split(text, maxsplit=1)[0])
         named = self._object(head)
         if mixed:
-            liquid = mixed <= _LIQUIDS and not mixed & self._own_words()
-            other = bool(self._others(head, line) - mixed)
+            own = self._own_words() if mixed & self._own_words() else frozenset()
+            liquid = mixed <= _LIQUIDS and not own
+            other = bool(self._others(head, line) - mixed - own)
             return self._came(task, line, sure=not liquid and not other)
-        if self._others(head, line):
-            return Took.NO
+        if others := self._others(head, line):
+            return Took.CARRIED if self._went_with(others, task, line) else Took.NO
         if named - _PRONOUNS - self._own_words() and not _ADDS.search(text):
             return Took.PERHAPS  # of something that nobody knows: `deep-fry the chips`
         return self._meant(task, line)
+
+    def _went_with(self, others: set[str], task: Task, line: RawLine) -> bool:
+        """Whether every earlier step that takes it up puts it together with those: egg and pastry, where the pastry is
+        baked."""
+        told = [each for each in self.tasks if each.node.id != task.node.id and self._is_told(each, line)]
+        return bool(told) and all(
+            _ADDS.search(folded(each.node.name))
+            and others <= self._taken_by(each)
+            and task.node.id in self.after[each.node.id]
+            for each in told
+        )
+
+    @staticmethod
+    def _taken_by(task: Task) -> set[str]:
+        used = task.work.uses if task.work is not None else []
+        return {*stems(task.node.name), *(key for each in used for key in _keys(each.food))}
 
     def _came(self, task: Task, line: RawLine, *, sure: bool) -> Took:
         """Whether it went into a mixture, or what `it` means, by the steps. `sure`: the words leave no other way."""
@@ -206,8 +223,11 @@ class DishWork:
         keys = {key for _, line in self.foods for key in _keys(line.food)}
         made = len(self.foods) == 1 or bool(keys & {"flour", "semolina"})
         bought = keys - self._own_words() if len(self.foods) > 1 else frozenset()
-        said = set(stems(text)) - _ALSO_VERBS | self._object(text)
-        return said & (_MIXTURES | FORMS) - (frozenset() if made else _OF_FLOUR) - bought
+        named = self._object(text)
+        said = set(stems(text)) - _ALSO_VERBS | named
+        return (named & self._own_words() - keys - _PLAIN_FOODS) | said & (_MIXTURES | FORMS) - (
+            frozenset() if made else _OF_FLOUR
+        ) - bought
 
     def _object(self, head: str) -> set[str]:
         """What a step says it works on: the words after `the` and the like, but for what is said of any food."""
@@ -218,7 +238,7 @@ class DishWork:
         """The words of a step that name another food: of the dish, or a plain one."""
         others = {key for loc, other in self.foods if loc != line.loc for key in _keys(other.food)}
         plain = _PLAIN_FOODS - _OF_CLASS.get(line.raw, frozenset())
-        return set(stems(head)) & ((others | plain) - _keys(line.line.food))
+        return set(_nouns(head)) & ((others | plain) - _keys(line.line.food))
 
     def is_raw_at(self, task: Task, *lines: RawLine) -> bool:
         """Whether none of the steps before it cooks these foods; part-cooking does not."""
@@ -347,6 +367,10 @@ _OF_CLASS = {
 }
 _BEASTS = frozenset(stems("chicken turkey duck goose beef pork lamb veal venison fish salmon cod egg"))
 _BESIDE = re.compile(r"\b(?:in|with|on|onto|for|under|over|until|to|into|from|beside|alongside)\b")
+_DOES = re.compile(
+    r"(^\W*|[,;:]\s*|\b(?:and|then|to|or|slow|pot|spit)[\s-]+)(?:roast\b|(?:chop|mince|fillet|joint|bone|skewer|shell|toast|"
+    r"pepper|cream|butter|crumb|steak|egg)\b(?=\s+(?:the|a|an|all|each|both|every|your|it|them|and)\b))"
+)
 # Of a step: what it does to a food that is named later, it does for that food, not to it.
 _ASIDE = re.compile(r"\b(?:for|on|onto|under|over|until|till|to|beside|alongside|before|while|when)\b")
 _WITH = re.compile(r"\b(?:with|and|on|in|over|beside|alongside)\b|[,&+]")
@@ -420,6 +444,11 @@ def _keys(food: str) -> frozenset[str]:
     """The stems by which a step may name a food."""
     head = food.partition(",")[0].partition("(")[0]
     return frozenset(w for w in stems(head) if w not in _SMALL and (w not in NEUTRAL or w in _CUTS)) - {"raw"}
+
+
+def _nouns(text: str) -> tuple[str, ...]:
+    """The stems of a step's words without what it does that is also a cut or a dish: `roast the potatoes`."""
+    return stems(_DOES.sub(r"\1 ", text.casefold()))
 
 
 def _names_raw(words: tuple[str, ...], line: RawLine) -> bool:
