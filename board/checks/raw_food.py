@@ -152,7 +152,7 @@ class DishWork:
         """Of a step that does not name it: `simmer 2 h`, `roast it`, `bake the pie`, `boil the potatoes`."""
         text = _ADDS_FIRST.sub("", _READY.sub(r"\1", folded(task.node.name)))
         head = _BESIDE.split(text, maxsplit=1)[0]
-        mixed = self._mixtures(_ASIDE.split(text, maxsplit=1)[0])
+        mixed = self._mixtures(_ASIDE.split(text, maxsplit=1)[0], line)
         named = self._object(head)
         if mixed:
             own = self._own_words() if mixed & self._own_words() else frozenset()
@@ -190,7 +190,7 @@ class DishWork:
         others = [each for each in self.tasks if each.node.id != task.node.id and self._is_told(each, line)]
         if not others:
             return Took.CARRIED if sure or len(self.foods) == 1 else Took.PERHAPS
-        once_done = all(_ONCE_COOKED.search(folded(each.node.name)) or heats(each) for each in others)
+        once_done = all(_ONCE_COOKED.search(folded(each.node.name)) for each in others)
         return Took.CARRIED if sure and (once_done or self._is_made_for(task, line)) else Took.PERHAPS
 
     def _meant(self, task: Task, line: RawLine) -> Took:
@@ -218,10 +218,10 @@ class DishWork:
     def _own_words(self) -> frozenset[str]:
         return frozenset(stems(self._head))
 
-    def _mixtures(self, text: str) -> set[str]:
+    def _mixtures(self, text: str, line: RawLine) -> set[str]:
         """Words of a text for what is made of several foods. Pasta and the like only where the dish makes it."""
         keys = {key for _, line in self.foods for key in _keys(line.food)}
-        made = len(self.foods) == 1 or bool(keys & {"flour", "semolina"})
+        made = (len(self.foods) == 1 and line.raw == "eggs") or bool(keys & {"flour", "semolina"})
         bought = keys - self._own_words() if len(self.foods) > 1 else frozenset()
         named = self._object(text)
         said = set(stems(text)) - _ALSO_VERBS | named
@@ -369,7 +369,7 @@ _BEASTS = frozenset(stems("chicken turkey duck goose beef pork lamb veal venison
 _BESIDE = re.compile(r"\b(?:in|with|on|onto|for|under|over|until|to|into|from|beside|alongside)\b")
 _DOES = re.compile(
     r"(^\W*|[,;:]\s*|\b(?:and|then|to|or|slow|pot|spit)[\s-]+)(?:roast\b|(?:chop|mince|fillet|joint|bone|skewer|shell|toast|"
-    r"pepper|cream|butter|crumb|steak|egg)\b(?=\s+(?:the|a|an|all|each|both|every|your|it|them|and)\b))"
+    r"pepper|cream|butter|crumb|steak)\b(?=\s+(?:the|a|an|all|each|both|every|your|it|them)\b))"
 )
 # Of a step: what it does to a food that is named later, it does for that food, not to it.
 _ASIDE = re.compile(r"\b(?:for|on|onto|under|over|until|till|to|beside|alongside|before|while|when)\b")
@@ -434,7 +434,7 @@ _PLAIN_FOODS = frozenset(
     stems(
         "butter onion garlic potato rice pasta bread milk cream sugar vegetable salad leek carrot bean lentil mushroom "
         "spinach cabbage pepper tomato lemon nut almond hazelnut pastry dressing vinaigrette crouton crumb cucumber "
-        "apple pear orange cheese herb parsley lettuce chip fries crouton toast corn wedge noodle polenta pea chestnut"
+        "apple pear orange cheese herb parsley lettuce chip frites crouton toast corn wedge noodle polenta pea chestnut"
     )
 )
 
